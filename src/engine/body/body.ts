@@ -1,0 +1,68 @@
+// From what was measured to a body that can be drafted: checked numbers, with the missing over-bust girth estimated.
+
+import { type Issue, issue } from '../issue';
+import { MEASUREMENTS, type Measurements } from './measurements';
+
+/** A checked body; mm. What is null was not measured and the draft does without. */
+export interface Body {
+  readonly bust: number;
+  readonly underBust: number;
+  readonly waist: number;
+  readonly hip: number;
+  readonly overBust: number;
+  readonly highHip: number | null;
+  readonly neckToBust: number;
+  readonly neckToUnderBust: number;
+  readonly neckToWaist: number;
+  readonly neckToHip: number;
+  readonly bustPointWidth: number;
+  readonly underarmToWaist: number | null;
+  readonly waistToLap: number | null;
+}
+
+/**
+ * Over-bust girth from bust girth, mm: the regression line of the 2,208 women of the 1988 US Army survey
+ * (Gordon et al. 1989, NATICK/TR-89/044: means 887.04 and 907.08, SDs 53.23 and 63.52, correlation 0.901).
+ */
+export function estimatedOverBust(bustMm: number): number {
+  return 887.04 + 0.901 * (53.23 / 63.52) * (bustMm - 907.08);
+}
+
+/**
+ * Checks the measurements. `body` is null when one that is needed is missing or any is out of all span;
+ * each fault is a blocking issue at its field.
+ */
+export function checkBody(measurements: Measurements): { body: Body | null; issues: Issue[] } {
+  const issues: Issue[] = [];
+  for (const { name, needed, least, most } of MEASUREMENTS) {
+    const value: unknown = measurements[name];
+    if (value === null || value === undefined) {
+      if (needed) issues.push(issue('measurementMissing', 'block', { field: name }));
+    } else if (typeof value !== 'number' || !(value >= least && value <= most)) {
+      issues.push(issue('measurementOutOfRange', 'block', { field: name }, { least, most }));
+    }
+  }
+  if (issues.length > 0) return { body: null, issues };
+  const bust = measurements.bust as number;
+  const overBust = measurements.overBust ?? estimatedOverBust(bust);
+  if (measurements.overBust === null || measurements.overBust === undefined)
+    issues.push(issue('overBustEstimated', 'note', { field: 'overBust', level: 'overBust' }, { overBust }));
+  return {
+    body: {
+      bust,
+      underBust: measurements.underBust as number,
+      waist: measurements.waist as number,
+      hip: measurements.hip as number,
+      overBust,
+      highHip: measurements.highHip ?? null,
+      neckToBust: measurements.neckToBust as number,
+      neckToUnderBust: measurements.neckToUnderBust as number,
+      neckToWaist: measurements.neckToWaist as number,
+      neckToHip: measurements.neckToHip as number,
+      bustPointWidth: measurements.bustPointWidth as number,
+      underarmToWaist: measurements.underarmToWaist ?? null,
+      waistToLap: measurements.waistToLap ?? null,
+    },
+    issues,
+  };
+}

@@ -1,0 +1,114 @@
+// A half block before it is cut apart: the side seam that puts back what the wedges take, and the wedges' legs.
+
+import type { Body } from '../body/body';
+import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
+import { type Issue, issue } from '../issue';
+import { onCentre, sizeWedges } from './balance';
+import type { Level } from './levels';
+import { stationX } from './station';
+import type { LevelName, Side, Style, Wedge } from './types';
+
+/** A wedge as drawn on the block. */
+export interface DraftedWedge {
+  readonly id: string;
+  readonly station: number;
+  readonly sizing: Wedge['sizing'];
+  readonly onCentre: boolean;
+  readonly axis: SmoothLine;
+  /** The leg nearer the centre line. */
+  readonly innerLeg: SmoothLine;
+  /** The leg nearer the side. */
+  readonly outerLeg: SmoothLine;
+  /** Intake in mm at each level of the draft. */
+  readonly intake: ReadonlyMap<LevelName, number>;
+}
+
+export interface Block {
+  readonly side: Side;
+  /** x of the bust-point line, mm; on the back the same distance from the body's centre back. */
+  readonly bustLine: number;
+  readonly wedges: readonly DraftedWedge[];
+  readonly sideSeam: SmoothLine;
+  /** Flat width at each level, mm: closed width and all intakes. */
+  readonly width: ReadonlyMap<LevelName, number>;
+}
+
+/**
+ * Drafts one block. At each level flat width = closed width + sum of intakes, so that the sewn girth meets its
+ * target whatever the wedges do. All lines are monotone between levels and straight down beyond the outermost.
+ */
+export function draftBlock(
+  side: Side,
+  body: Body,
+  levels: readonly Level[],
+  style: Style,
+): { block: Block; issues: Issue[] } {
+  const issues: Issue[] = [];
+  const wedges = style.wedges.filter((wedge) => wedge.block === side).sort(fromCentre);
+  const bustLine = bustLineOf(side, body, levels, style);
+  const { intakeOf, unplaced } = sizeWedges(side, wedges, levels, bustLine, style);
+  for (const [level, left] of unplaced) issues.push(issue('intakeNotPlaced', 'note', { block: side, level }, { left }));
+
+  const width = new Map(
+    levels.map((level) => {
+      const intakes = wedges.reduce((sum, wedge) => sum + (intakeOf.get(wedge.id)?.get(level.name) ?? 0), 0);
+      return [level.name, level.net[side] + intakes];
+    }),
+  );
+  const least = Math.min(...width.values());
+  if (bustLine >= least) issues.push(issue('bustPointOffBlock', 'block', { block: side, field: 'bustPointWidth' }));
+
+  const ys = levels.map((level) => level.y);
+  const drafted = wedges.map((wedge) =>
+    draftWedge(wedge, ys, levels, bustLine, width, intakeOf.get(wedge.id) ?? new Map()),
+  );
+  const sideSeam = smoothLine(
+    ys,
+    levels.map((level) => width.get(level.name) as number),
+  );
+  return { block: { side, bustLine, wedges: drafted, sideSeam, width }, issues };
+}
+
+// The name settles ties, so that the order in which wedges were added changes nothing.
+const fromCentre = (a: Wedge, b: Wedge): number =>
+  a.station - b.station || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+
+function bustLineOf(side: Side, body: Body, levels: readonly Level[], style: Style): number {
+  const half = body.bustPointWidth / 2;
+  if (side === 'front') return half;
+  const bust = levels.find((level) => level.name === 'bust') as Level;
+  // A wide lacing gap must not push the back's bust-point line onto the centre edge.
+  return Math.max(half - style.closure.lacingGap / 2, bust.net.back / 4);
+}
+
+function draftWedge(
+  wedge: Wedge,
+  ys: readonly number[],
+  levels: readonly Level[],
+  bustLine: number,
+  width: ReadonlyMap<LevelName, number>,
+  intake: ReadonlyMap<LevelName, number>,
+): DraftedWedge {
+  const taken = smoothLine(
+    ys,
+    levels.map((level) => intake.get(level.name) as number),
+  );
+  const axis = onCentre(wedge)
+    ? combine(taken, 0.5, taken, 0)
+    : smoothLine(
+        ys,
+        levels.map((level) =>
+          stationX(wedge.stationAt[level.name] ?? wedge.station, bustLine, width.get(level.name) as number),
+        ),
+      );
+  return {
+    id: wedge.id,
+    station: wedge.station,
+    sizing: wedge.sizing,
+    onCentre: onCentre(wedge),
+    axis,
+    innerLeg: onCentre(wedge) ? straightDown(0) : combine(axis, 1, taken, -0.5),
+    outerLeg: combine(axis, 1, taken, 0.5),
+    intake,
+  };
+}

@@ -1,0 +1,29 @@
+// The style a new draft starts from. Its figures are common practice, no source, each an editable default;
+// front shares from memory.
+
+import { inches } from '../units';
+import type { Side, Style, Wedge } from './types';
+
+/** A balanced wedge at a station, the same at every level. */
+export function balancedWedge(id: string, block: Side, station: number, weight: number): Wedge {
+  return { id, block, station, stationAt: {}, sizing: 'balanced', intake: {}, weight };
+}
+
+/** Strapless over-bust corset: centre, bust and side-front wedges, two back wedges, seamed at centre front, laced behind. */
+export const DEFAULT_STYLE: Style = {
+  ease: { overBust: 0, bust: 0, underBust: 0, waist: -inches(2), highHip: 0, hip: 0 },
+  frontShare: { overBust: 0.515, bust: 0.53, underBust: 0.515, waist: 0.51, highHip: 0.5, hip: 0.49 },
+  overBustAbove: inches(2),
+  topAbove: 0,
+  hemBelow: inches(4),
+  closure: { front: 'seam', lacingGap: inches(2) },
+  wedges: [
+    balancedWedge('front-centre', 'front', -1, 1),
+    balancedWedge('front-bust', 'front', 0, 3),
+    balancedWedge('front-side', 'front', 0.5, 2),
+    balancedWedge('back-centre', 'back', 0, 2),
+    balancedWedge('back-side', 'back', 0.5, 1),
+  ],
+  balance: { sideShare: 0.22, cap: inches(2.25) },
+  allowances: { seam: inches(0.5), side: inches(1), top: inches(0.5), hem: inches(0.5), centre: inches(1) },
+};

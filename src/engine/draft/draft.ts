@@ -1,0 +1,136 @@
+// One whole draft: tape and style in; blocks, pieces, proof and everything there is to say out.
+
+import { checkBody } from '../body/body';
+import type { Measurements } from '../body/measurements';
+import { type Issue, issue } from '../issue';
+import { cautions } from '../proof/cautions';
+import { type EdgeRunRow, edgeRun } from '../proof/edgeRun';
+import { girthLedger, type LedgerRow } from '../proof/ledger';
+import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
+import { type Block, draftBlock } from './block';
+import { checkStyle } from './checkStyle';
+import { type Level, levelsOf } from './levels';
+import { cutPanels, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
+import { makePiece, type Piece } from './piece';
+import { type TruedLeg, type TruedSeam, trueSeam } from './truing';
+import type { Side, Style } from './types';
+
+export interface Draft {
+  /** From the top down; empty when the measurements or the style cannot be drafted. */
+  readonly levels: readonly Level[];
+  /** Null when there are no levels. */
+  readonly blocks: Readonly<Record<Side, Block>> | null;
+  /** Heights of top edge and hem as drafted, mm; null when there are no levels. */
+  readonly span: { readonly top: number; readonly hem: number; readonly waist: number } | null;
+  /** Front panels from the centre, then back panels from the centre. */
+  readonly pieces: readonly Piece[];
+  readonly proof: {
+    readonly ledger: readonly LedgerRow[];
+    readonly seams: readonly SeamWalkRow[];
+    readonly edges: readonly EdgeRunRow[];
+  };
+  readonly issues: readonly Issue[];
+}
+
+/** The least height of a garment that has room for its seams. mm */
+const LEAST_HEIGHT_MM = 40;
+
+/**
+ * Drafts a style for a body. Never throws on any numbers: what cannot be made is left out and said in `issues`,
+ * with the field, panel, wedge or level it stands at. Pure: same input, same output, to the bit.
+ */
+export function draft(measurements: Measurements, style: Style): Draft {
+  const { body, issues: bodyIssues } = checkBody(measurements);
+  const issues: Issue[] = [...bodyIssues, ...checkStyle(style)];
+  if (!body || issues.some((each) => each.severity === 'block')) return nothing(issues);
+
+  const { levels, issues: levelIssues } = levelsOf(body, style);
+  issues.push(...levelIssues);
+  if (levels.length === 0) return nothing(issues);
+
+  const front = draftBlock('front', body, levels, style);
+  const back = draftBlock('back', body, levels, style);
+  issues.push(...front.issues, ...back.issues);
+  const blocks = { front: front.block, back: back.block };
+  const top = body.neckToBust - style.overBustAbove - style.topAbove;
+  const hem = body.neckToWaist + style.hemBelow;
+  const span = { top, hem, waist: body.neckToWaist };
+  if (hem - top < LEAST_HEIGHT_MM) {
+    issues.push(issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height: hem - top, least: LEAST_HEIGHT_MM }));
+    return { ...nothing(issues), levels, blocks, span };
+  }
+
+  const frontPanels = cutPanels(blocks.front, levels, top, hem);
+  const backPanels = cutPanels(blocks.back, levels, top, hem);
+  issues.push(...frontPanels.issues, ...backPanels.issues);
+  const outermost = (panels: readonly Panel[], block: Block): Panel | undefined =>
+    panels.find((panel) => panel.outer === block.sideSeam);
+  const seams = [
+    ...seamsOf(frontPanels.panels, backPanels.panels),
+    ...sideSeamOf(outermost(frontPanels.panels, blocks.front), outermost(backPanels.panels, blocks.back)),
+  ].map((seam) => trueSeam(seam, levels, span.waist, top, hem));
+
+  const closure = closureOf(blocks.front, style);
+  issues.push(...closure.issues);
+  const panels = [...frontPanels.panels, ...backPanels.panels];
+  const pieces: Piece[] = [];
+  for (const panel of panels) {
+    const made = pieceOf(panel, seams, style, span, closure.onFold && panel.side === 'front' && panel.number === 1, levels);
+    if (!made) issues.push(issue('panelCrossed', 'block', { block: panel.side, piece: panel.id }));
+    else {
+      pieces.push(made.piece);
+      if (!made.sure) issues.push(issue('cutLineUnsure', 'block', { block: panel.side, piece: panel.id }));
+    }
+  }
+  const expected = blocks.front.wedges.filter((wedge) => !wedge.onCentre).length + blocks.back.wedges.filter((wedge) => !wedge.onCentre).length + 2;
+  issues.push(...cautions(body, style, levels, seams, top));
+  return {
+    levels,
+    blocks,
+    span,
+    pieces,
+    proof: {
+      ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === expected),
+      seams: seamWalk(seams, pieces),
+      edges: edgeRun(seams, pieces),
+    },
+    issues,
+  };
+}
+
+function nothing(issues: readonly Issue[]): Draft {
+  return { levels: [], blocks: null, span: null, pieces: [], proof: { ledger: [], seams: [], edges: [] }, issues };
+}
+
+/** A fold or a busk needs a straight centre line; a wedge there curves it. */
+function closureOf(front: Block, style: Style): { onFold: boolean; issues: Issue[] } {
+  const centre = front.wedges.find((wedge) => wedge.onCentre && Math.max(...wedge.intake.values()) > 0);
+  const kind = style.closure.front;
+  if (!centre) return { onFold: kind === 'fold', issues: [] };
+  const place = { block: 'front', wedge: centre.id, field: 'closure.front' } as const;
+  if (kind === 'busk') return { onFold: false, issues: [issue('buskNeedsStraightCentre', 'block', place)] };
+  if (kind === 'fold') return { onFold: false, issues: [issue('foldBecomesSeam', 'note', place)] };
+  return { onFold: false, issues: [] };
+}
+
+function pieceOf(
+  panel: Panel,
+  seams: readonly TruedSeam[],
+  style: Style,
+  span: { top: number; hem: number; waist: number },
+  onFold: boolean,
+  levels: readonly Level[],
+): ReturnType<typeof makePiece> {
+  const legOf = (which: 'inner' | 'outer'): { seam: TruedSeam; leg: TruedLeg } => {
+    for (const trued of seams) {
+      const { a, b } = trued.seam;
+      if (a.panel === panel && a.which === which) return { seam: trued, leg: trued.a };
+      if (b?.panel === panel && b.which === which && trued.b) return { seam: trued, leg: trued.b };
+    }
+    // Its mate could not be made: trued against itself, so that the panel can still be seen.
+    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: { panel, which }, b: null };
+    const trued = trueSeam(alone, levels, span.waist, span.top, span.hem);
+    return { seam: trued, leg: trued.a };
+  };
+  return makePiece({ panel, inner: legOf('inner'), outer: legOf('outer') }, style, span.waist, onFold);
+}

@@ -1,0 +1,103 @@
+// Cutting the two blocks apart: which panel lies between which legs, and which edges are sewn together.
+
+import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
+import { type Issue, issue } from '../issue';
+import type { Block } from './block';
+import type { Level } from './levels';
+import { LEAST_PANEL_MM, type Side } from './types';
+
+/** What lies between two wedges, before its ends are trued. */
+export interface Panel {
+  readonly id: string;
+  readonly side: Side;
+  /** Counted from the centre line, from 1. */
+  readonly number: number;
+  /** Edge nearer the centre line; for the first panel the centre edge itself. */
+  readonly inner: SmoothLine;
+  /** Edge nearer the side; for the last panel the side seam. */
+  readonly outer: SmoothLine;
+}
+
+/** One long edge of a panel. */
+export interface Leg {
+  readonly panel: Panel;
+  readonly which: 'inner' | 'outer';
+}
+
+/** Two edges that are sewn together, or (`b` null) a centre edge that meets its mirror image. */
+export interface Seam {
+  readonly id: string;
+  readonly kind: 'wedge' | 'side' | 'centre';
+  readonly a: Leg;
+  readonly b: Leg | null;
+}
+
+export const lineOf = (leg: Leg): SmoothLine => leg.panel[leg.which];
+
+/**
+ * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
+ * one whose edges meet or cross is not made.
+ */
+export function cutPanels(
+  block: Block,
+  levels: readonly Level[],
+  top: number,
+  hem: number,
+): { panels: Panel[]; issues: Issue[] } {
+  const issues: Issue[] = [];
+  const panels: Panel[] = [];
+  const cuts = block.wedges.filter((wedge) => !wedge.onCentre);
+  const centre = block.wedges.find((wedge) => wedge.onCentre);
+  for (let i = 0; i <= cuts.length; i += 1) {
+    const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
+    const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
+    if (!inner || !outer) continue;
+    const panel: Panel = { id: `${block.side}-${i + 1}`, side: block.side, number: i + 1, inner, outer };
+    const least = leastBetween(combine(outer, 1, inner, -1), top, hem);
+    if (least.x < LEAST_PANEL_MM) {
+      const wedge = cuts[i] ?? cuts[i - 1] ?? centre;
+      issues.push(
+        issue(
+          least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
+          'block',
+          { block: block.side, piece: panel.id, level: nearest(levels, least.y), ...(wedge ? { wedge: wedge.id } : {}) },
+          { width: least.x, least: LEAST_PANEL_MM },
+        ),
+      );
+    }
+    if (least.x >= CROSSED_MM) panels.push(panel);
+  }
+  return { panels, issues };
+}
+
+// Narrower than this two edges are one line to a pair of shears.
+const CROSSED_MM = 1;
+
+/** The seams of both blocks in sewing order: from centre front to the side, then on to centre back. */
+export function seamsOf(front: readonly Panel[], back: readonly Panel[]): Seam[] {
+  const seams: Seam[] = [];
+  for (const panels of [front, back])
+    for (const panel of panels) {
+      const leg: Leg = { panel, which: 'inner' };
+      if (panel.number === 1) {
+        seams.push({ id: `${panel.side}-centre`, kind: 'centre', a: leg, b: null });
+        continue;
+      }
+      const neighbour = panels.find((other) => other.number === panel.number - 1);
+      if (!neighbour) continue;
+      seams.push({ id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: { panel: neighbour, which: 'outer' }, b: leg });
+    }
+  return seams;
+}
+
+/** The seam between the outermost panels, where both were made. */
+export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
+  if (!front || !back) return [];
+  return [{ id: 'side', kind: 'side', a: { panel: front, which: 'outer' }, b: { panel: back, which: 'outer' } }];
+}
+
+function nearest(levels: readonly Level[], y: number): Level['name'] {
+  let best = levels[0] as Level;
+  for (const level of levels) if (Math.abs(level.y - y) < Math.abs(best.y - y)) best = level;
+  return best.name;
+}

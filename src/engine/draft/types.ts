@@ -1,0 +1,76 @@
+// The vocabulary of a draft: what a style asks for.
+
+/** A horizontal line of the draft with a girth, from the top down. */
+export const LEVEL_NAMES = ['overBust', 'bust', 'underBust', 'waist', 'highHip', 'hip'] as const;
+export type LevelName = (typeof LEVEL_NAMES)[number];
+
+/** Which half block: x runs from its own centre line towards the side. */
+export type Side = 'front' | 'back';
+
+/** A number for each level. */
+export type PerLevel = Readonly<Record<LevelName, number>>;
+
+/** Cloth taken out between two legs, from top edge to hem. */
+export interface Wedge {
+  readonly id: string;
+  readonly block: Side;
+  /**
+   * Where its axis stands: −1 on the centre line, 0 on the bust-point line, +1 at the side seam.
+   * One number for all levels keeps the axis on one line of the body; `stationAt` bends it at single levels.
+   */
+  readonly station: number;
+  readonly stationAt: Partial<PerLevel>;
+  /** `balanced`: the engine sizes it from the girths. `hand`: `intake` holds, and the balanced ones work round it. */
+  readonly sizing: 'balanced' | 'hand';
+  /** Intake per level in mm, never negative; read when sized by hand, a level left out has none. */
+  readonly intake: Partial<PerLevel>;
+  /** Its part of what balancing has to place on this block, against the other wedges' weights. */
+  readonly weight: number;
+}
+
+export interface Closure {
+  /** `fold`: front cut on the fold. `seam`: joined at centre front. `busk`: opens at centre front, a straight edge. */
+  readonly front: 'fold' | 'seam' | 'busk';
+  /** Width left open at centre back when laced, mm. */
+  readonly lacingGap: number;
+}
+
+/** Seam allowance per kind of edge, mm. */
+export interface Allowances {
+  readonly seam: number;
+  /** The front and back side seam. */
+  readonly side: number;
+  readonly top: number;
+  readonly hem: number;
+  /** Centre front (where not on a fold) and centre back. */
+  readonly centre: number;
+}
+
+/** What is drafted, whoever wears it. Lengths in mm, shares as fractions. */
+export interface Style {
+  /** What the sewn garment measures more (+) or less (−) than the body, whole girth. */
+  readonly ease: PerLevel;
+  /** The front's part of each girth. */
+  readonly frontShare: PerLevel;
+  /** Over-bust line above the bust line. */
+  readonly overBustAbove: number;
+  /** Top edge above (+) or below (−) the over-bust line. */
+  readonly topAbove: number;
+  /** Hem below (+) or above (−) the waist line. */
+  readonly hemBelow: number;
+  readonly closure: Closure;
+  readonly wedges: readonly Wedge[];
+  readonly balance: {
+    /** Part of the suppression the side seam takes. */
+    readonly sideShare: number;
+    /** The most one balanced wedge takes at a level. */
+    readonly cap: number;
+  };
+  readonly allowances: Allowances;
+}
+
+/** The most wedges a block may have. */
+export const MOST_WEDGES = 6;
+
+/** A panel narrower than this anywhere cannot be sewn and boned; drafts with one are refused. mm */
+export const LEAST_PANEL_MM = 20;

@@ -1,0 +1,52 @@
+// A cubic Bézier, the form in which lines leave the engine's functions and become points on paper.
+
+import { between, type Point } from './point';
+
+export interface Cubic {
+  readonly start: Point;
+  readonly startHandle: Point;
+  readonly endHandle: Point;
+  readonly end: Point;
+}
+
+/**
+ * The cubic from `start` to `end` that is a graph y(x) with the given slopes dy/dx at its ends
+ * (a Hermite span: handles a third of the way across).
+ */
+export function cubicAcross(start: Point, startSlope: number, end: Point, endSlope: number): Cubic {
+  const third = (end.x - start.x) / 3;
+  return {
+    start,
+    startHandle: { x: start.x + third, y: start.y + third * startSlope },
+    endHandle: { x: end.x - third, y: end.y - third * endSlope },
+    end,
+  };
+}
+
+/** The point at parameter `t`, 0 to 1 (de Casteljau). */
+export function pointOn(cubic: Cubic, t: number): Point {
+  const a = between(cubic.start, cubic.startHandle, t);
+  const b = between(cubic.startHandle, cubic.endHandle, t);
+  const c = between(cubic.endHandle, cubic.end, t);
+  return between(between(a, b, t), between(b, c, t), t);
+}
+
+/**
+ * Points along the cubic, its start left out and its end exact, such that no chord leaves the curve by more
+ * than `toleranceMm`. Even steps in t; their number follows from the largest second difference of the control
+ * points (the usual flatness bound: deviation ≤ max|p″|/(8n²)).
+ */
+export function flatten(cubic: Cubic, toleranceMm: number): Point[] {
+  const bend = Math.max(
+    secondDifference(cubic.start, cubic.startHandle, cubic.endHandle),
+    secondDifference(cubic.startHandle, cubic.endHandle, cubic.end),
+  );
+  const steps = Math.min(512, Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / toleranceMm))));
+  const points: Point[] = [];
+  for (let i = 1; i < steps; i += 1) points.push(pointOn(cubic, i / steps));
+  points.push(cubic.end);
+  return points;
+}
+
+const secondDifference = (a: Point, b: Point, c: Point): number =>
+  Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y);

@@ -1,0 +1,106 @@
+// The line the shears follow: the sew line moved out edge by edge, each with its own allowance, corners extended
+// until they meet.
+
+import { ClipType, FillRule, type PathsD, booleanOpD } from 'clipper2-ts';
+import type { Point } from './point';
+import { signedArea } from './polyline';
+
+/** An edge of a closed outline: it ends where the next one starts. */
+export interface AllowedEdge {
+  readonly points: readonly Point[];
+  /** mm, not negative. */
+  readonly allowance: number;
+}
+
+/** A corner's tip may stand this many allowances away; a sharper one is squared off. */
+const MITRE_LIMIT = 4;
+
+/**
+ * The cut line around a closed outline that runs counter-clockwise as seen on paper (y down), as a ring whose end
+ * is not repeated. Null when no single ring holds the outline. Exact for straight edges; a curved edge is moved chord
+ * by chord, so it keeps the flatness of its points.
+ */
+export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
+  const moved = edges.map(moveOut);
+  const ring: Point[] = [];
+  let tangled = moved.some((edge) => edge.tangled);
+  for (const [i, edge] of moved.entries()) {
+    const next = moved[(i + 1) % moved.length] as MovedEdge;
+    const corner = join(edge, next);
+    ring.push(...edge.points.slice(1, -1), ...corner.points);
+    tangled ||= corner.tangled;
+  }
+  return tangled ? untangle(ring) : ring;
+}
+
+interface MovedEdge {
+  readonly points: readonly Point[];
+  /** Unit directions of the first and last chord. */
+  readonly startWay: Point;
+  readonly endWay: Point;
+  readonly allowance: number;
+  /** The corner of the sew line where the edge ends. */
+  readonly end: Point;
+  /** A hollow tighter than the allowance turned part of the line back on itself. */
+  readonly tangled: boolean;
+}
+
+/** Each chord moves out by the allowance; inner points slide along the bisector, so chords stay parallel. */
+function moveOut({ points, allowance }: AllowedEdge): MovedEdge {
+  const ways: Point[] = [];
+  for (let i = 1; i < points.length; i += 1) ways.push(direction(points[i - 1] as Point, points[i] as Point));
+  const startWay = ways[0] as Point;
+  const endWay = ways[ways.length - 1] as Point;
+  let tangled = false;
+  const moved = points.map((point, i) => {
+    const before = ways[i - 1] ?? startWay;
+    const after = ways[i] ?? endWay;
+    const [nx, ny] = [before.y + after.y, -before.x - after.x];
+    const stretch = (2 * allowance) / Math.max(nx * nx + ny * ny, 1e-6);
+    return { x: point.x - nx * stretch, y: point.y - ny * stretch };
+  });
+  for (let i = 1; i < moved.length; i += 1) {
+    const [a, b, way] = [moved[i - 1] as Point, moved[i] as Point, ways[i - 1] as Point];
+    if ((b.x - a.x) * way.x + (b.y - a.y) * way.y <= 0) tangled = true;
+  }
+  return { points: moved, startWay, endWay, allowance, end: points[points.length - 1] as Point, tangled };
+}
+
+function join(edge: MovedEdge, next: MovedEdge): { points: Point[]; tangled: boolean } {
+  const from = edge.points[edge.points.length - 1] as Point;
+  const to = next.points[0] as Point;
+  const [a, b] = [edge.endWay, next.startWay];
+  // Walking counter-clockwise on paper, an outward corner turns left: a × b < 0 with y down.
+  const turn = a.x * b.y - a.y * b.x;
+  const straight = a.x * b.x + a.y * b.y > 0 && Math.abs(turn) < 1e-9;
+  if (straight && edge.allowance === next.allowance) return { points: [from], tangled: false };
+  if (turn >= -1e-9) return { points: [from, edge.end, to], tangled: true };
+  const along = ((to.x - from.x) * b.y - (to.y - from.y) * b.x) / turn;
+  const tip = { x: from.x + a.x * along, y: from.y + a.y * along };
+  const reach = Math.max(edge.allowance, next.allowance);
+  if (Math.hypot(tip.x - edge.end.x, tip.y - edge.end.y) <= MITRE_LIMIT * reach || reach === 0)
+    return { points: [tip], tangled: along < -0.2 };
+  // Two allowances that change on a nearly straight run meet in a step, not in a spike.
+  if (a.x * b.x + a.y * b.y > 0) return { points: [from, to], tangled: true };
+  return {
+    points: [
+      { x: from.x + a.x * reach, y: from.y + a.y * reach },
+      { x: to.x - b.x * reach, y: to.y - b.y * reach },
+    ],
+    tangled: false,
+  };
+}
+
+/** Drops the loops that inward corners and tight hollows leave, by a union that counts only what is wound the right way. */
+function untangle(ring: readonly Point[]): Point[] | null {
+  const wound = signedArea(ring) < 0 ? [...ring].reverse() : [...ring];
+  const paths = booleanOpD(ClipType.Union, [wound], null, FillRule.Positive, 5) as PathsD;
+  const outer = paths.filter((path) => signedArea(path) > 0);
+  if (outer.length !== 1) return null;
+  return (outer[0] as Point[]).map(({ x, y }) => ({ x, y })).reverse();
+}
+
+function direction(a: Point, b: Point): Point {
+  const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  return { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
+}

@@ -1,0 +1,71 @@
+// Points in a row: what is drawn, cut and measured on paper.
+
+import { type Cubic, flatten, pointOn } from './cubic';
+import { distance, type Point } from './point';
+import { type SmoothLine, slopeAt, xAt } from './smoothLine';
+
+/** Farthest a chord may leave its curve, mm: a fifth of a fine pencil line. */
+export const FLATNESS_MM = 0.02;
+
+/** Length of the first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
+const END_CHORD_MM = 0.25;
+
+/** Length of a row of points, mm. */
+export function polylineLength(points: readonly Point[]): number {
+  let length = 0;
+  for (let i = 1; i < points.length; i += 1) length += distance(points[i - 1] as Point, points[i] as Point);
+  return length;
+}
+
+/** Signed area of a closed ring in mm² (shoelace); negative when it runs counter-clockwise as seen on paper, y down. */
+export function signedArea(ring: readonly Point[]): number {
+  let twice = 0;
+  let last = ring[ring.length - 1];
+  for (const point of ring) {
+    if (last) twice += last.x * point.y - point.x * last.y;
+    last = point;
+  }
+  return twice / 2;
+}
+
+/**
+ * Points down a smooth line from height `from` to height `to` (`from` < `to`), both ends in. Every knot between
+ * is a point, so that widths at the levels are exact; chords keep within {@link FLATNESS_MM}.
+ */
+export function pointsDown(line: SmoothLine, from: number, to: number): Point[] {
+  const heights = [from, ...line.ys.filter((y) => y > from + 1e-9 && y < to - 1e-9), to];
+  const points: Point[] = [{ x: xAt(line, from), y: from }];
+  for (let i = 1; i < heights.length; i += 1) {
+    const top = heights[i - 1] as number;
+    const foot = heights[i] as number;
+    const third = (foot - top) / 3;
+    const [x0, x1] = [xAt(line, top), xAt(line, foot)];
+    const cubic: Cubic = {
+      start: { x: x0, y: top },
+      startHandle: { x: x0 + third * slopeAt(line, top), y: top + third },
+      endHandle: { x: x1 - third * slopeAt(line, foot), y: foot - third },
+      end: { x: x1, y: foot },
+    };
+    points.push(...flatten(cubic, FLATNESS_MM));
+  }
+  if (points.length === 2 && slopeAt(line, from) === 0 && slopeAt(line, to) === 0) return points;
+  for (const y of [from + END_CHORD_MM, to - END_CHORD_MM]) insertByHeight(points, { x: xAt(line, y), y });
+  return points;
+}
+
+/** Points along a cubic, both ends in, with short chords at both ends. */
+export function pointsAlong(cubic: Cubic): Point[] {
+  const inner = flatten(cubic, FLATNESS_MM);
+  if (inner.length === 1) return [cubic.start, cubic.end];
+  const step = Math.min(END_CHORD_MM / distance(cubic.start, cubic.end), 0.5 / inner.length);
+  inner.pop();
+  return [cubic.start, pointOn(cubic, step), ...inner, pointOn(cubic, 1 - step), cubic.end];
+}
+
+function insertByHeight(points: Point[], point: Point): void {
+  const i = points.findIndex((other) => other.y > point.y);
+  const before = points[i - 1];
+  const after = points[i];
+  if (!before || !after || point.y - before.y < 1e-3 || after.y - point.y < 1e-3) return;
+  points.splice(i, 0, point);
+}

@@ -1,0 +1,52 @@
+// How long a smooth line is, and where a given length ends: the tape run along a leg.
+
+import { type SmoothLine, slopeAt } from './smoothLine';
+
+// Gauss–Legendre nodes and weights on [−1, 1], n = 10: Abramowitz & Stegun, table 25.4.
+const RULE: readonly (readonly [node: number, weight: number])[] = [
+  [0.148874338981631, 0.295524224714753],
+  [0.433395394129247, 0.269266719309996],
+  [0.679409568299024, 0.219086362515982],
+  [0.865063366688985, 0.149451349150581],
+  [0.973906528517172, 0.066671344308688],
+];
+
+/**
+ * Length in mm along the line from height `from` to height `to`; negative when `to` lies above `from`.
+ * Each span is integrated apart; on legs of garment size the error is below 1e-6 mm.
+ */
+export function seamLength(line: SmoothLine, from: number, to: number): number {
+  if (to < from) return -seamLength(line, to, from);
+  let length = 0;
+  let start = from;
+  for (const knot of line.ys) {
+    if (knot <= start) continue;
+    if (knot >= to) break;
+    length += lengthInSpan(line, start, knot);
+    start = knot;
+  }
+  return length + lengthInSpan(line, start, to);
+}
+
+/** The height reached after `length` mm (signed, down is positive) along the line from height `from`. */
+export function heightAtLength(line: SmoothLine, from: number, length: number): number {
+  let y = from + length;
+  // dL/dy = √(1 + slope²) ≥ 1 keeps Newton's steps short; it settles in three or four.
+  for (let step = 0; step < 30; step += 1) {
+    const error = seamLength(line, from, y) - length;
+    if (Math.abs(error) < 1e-9) break;
+    y -= error / Math.hypot(1, slopeAt(line, y));
+  }
+  return y;
+}
+
+function lengthInSpan(line: SmoothLine, from: number, to: number): number {
+  const middle = (from + to) / 2;
+  const reach = (to - from) / 2;
+  let sum = 0;
+  for (const [node, weight] of RULE)
+    sum +=
+      weight *
+      (Math.hypot(1, slopeAt(line, middle - reach * node)) + Math.hypot(1, slopeAt(line, middle + reach * node)));
+  return sum * reach;
+}

@@ -1,0 +1,115 @@
+// The one kind of line that legs, axes and side seams are made of: x as a smooth function of y.
+// Being cubic in y between its knots, each span is exactly one cubic Bézier.
+
+/** x = f(y), cubic between knots and continuous in tangent at them; straight down beyond both ends. */
+export interface SmoothLine {
+  /** Knot heights, mm, strictly increasing. */
+  readonly ys: readonly number[];
+  /** x at each knot, mm. */
+  readonly xs: readonly number[];
+  /** dx/dy at each knot, no unit. */
+  readonly slopes: readonly number[];
+}
+
+/**
+ * The shape-preserving line through points: monotone between neighbouring knots, so it never overshoots,
+ * and flat (straight down) at both ends.
+ *
+ * Inner slopes are the weighted harmonic mean of the neighbouring secants, zero at a local extremum:
+ * F. N. Fritsch and J. Butland, "A method for constructing local monotone piecewise cubic interpolants",
+ * SIAM J. Sci. Stat. Comput. 5 (1984), in the weighted form of Brodlie.
+ *
+ * @param ys heights in mm, strictly increasing, at least one
+ * @param xs as many values in mm
+ */
+export function smoothLine(ys: readonly number[], xs: readonly number[]): SmoothLine {
+  const slopes = ys.map((y, i) => {
+    if (i === 0 || i === ys.length - 1) return 0;
+    const before = y - at(ys, i - 1);
+    const after = at(ys, i + 1) - y;
+    const secantBefore = (at(xs, i) - at(xs, i - 1)) / before;
+    const secantAfter = (at(xs, i + 1) - at(xs, i)) / after;
+    if (secantBefore * secantAfter <= 0) return 0;
+    const weight = (before + 2 * after) / (3 * (before + after));
+    return (secantBefore * secantAfter) / (weight * secantAfter + (1 - weight) * secantBefore);
+  });
+  return { ys, xs, slopes };
+}
+
+/** The straight line down at `x`; it needs no more than one knot. */
+export const straightDown = (x: number): SmoothLine => ({ ys: [0], xs: [x], slopes: [0] });
+
+/** `a·p + b·q` as one line, exact: the knots of both are kept. */
+export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): SmoothLine {
+  const ys = p.ys === q.ys ? p.ys : [...new Set([...p.ys, ...q.ys])].sort((m, n) => m - n);
+  return {
+    ys,
+    xs: ys.map((y) => a * xAt(p, y) + b * xAt(q, y)),
+    slopes: ys.map((y) => a * slopeAt(p, y) + b * slopeAt(q, y)),
+  };
+}
+
+/** x in mm at height `y`. */
+export function xAt(line: SmoothLine, y: number): number {
+  const i = spanOf(line, y);
+  if (i < 0) return at(line.xs, 0);
+  if (i >= line.ys.length - 1) return at(line.xs, line.ys.length - 1);
+  const [x0, x1, m0, m1, h, t] = span(line, i, y);
+  const s = 1 - t;
+  return s * s * (1 + 2 * t) * x0 + t * t * (3 - 2 * t) * x1 + h * t * s * (s * m0 - t * m1);
+}
+
+/** dx/dy at height `y`, no unit. */
+export function slopeAt(line: SmoothLine, y: number): number {
+  const i = spanOf(line, y);
+  if (i < 0 || i >= line.ys.length - 1) return 0;
+  const [x0, x1, m0, m1, h, t] = span(line, i, y);
+  const s = 1 - t;
+  return (6 * t * s * (x1 - x0)) / h + s * (s - 2 * t) * m0 + t * (t - 2 * s) * m1;
+}
+
+/**
+ * The least value of the line between two heights and where it is taken, exact (ends, knots and the
+ * stationary points of each cubic).
+ */
+export function leastBetween(line: SmoothLine, from: number, to: number): { x: number; y: number } {
+  const heights = [from, to];
+  for (let i = 0; i < line.ys.length; i += 1) {
+    const y0 = at(line.ys, i);
+    heights.push(y0);
+    if (i === line.ys.length - 1) continue;
+    const h = at(line.ys, i + 1) - y0;
+    const [x0, x1, m0, m1] = [at(line.xs, i), at(line.xs, i + 1), at(line.slopes, i), at(line.slopes, i + 1)];
+    // derivative over the span: a t² + b t + c, t from 0 to 1
+    const a = 3 * (h * (m0 + m1) - 2 * (x1 - x0));
+    const b = 2 * (3 * (x1 - x0) - h * (2 * m0 + m1));
+    const c = h * m0;
+    const root = Math.sqrt(Math.max(0, b * b - 4 * a * c));
+    for (const t of Math.abs(a) < 1e-12 ? [-c / b] : [(-b + root) / (2 * a), (-b - root) / (2 * a)])
+      if (t > 0 && t < 1) heights.push(y0 + t * h);
+  }
+  let least = { x: Number.POSITIVE_INFINITY, y: from };
+  for (const y of heights) {
+    if (y < from || y > to) continue;
+    const x = xAt(line, y);
+    if (x < least.x) least = { x, y };
+  }
+  return least;
+}
+
+/** Index of the span that holds `y`: −1 above the first knot, the last knot's index below the last. */
+function spanOf(line: SmoothLine, y: number): number {
+  let i = -1;
+  while (i + 1 < line.ys.length && at(line.ys, i + 1) <= y) i += 1;
+  return i;
+}
+
+function span(line: SmoothLine, i: number, y: number): [number, number, number, number, number, number] {
+  const y0 = at(line.ys, i);
+  const h = at(line.ys, i + 1) - y0;
+  return [at(line.xs, i), at(line.xs, i + 1), at(line.slopes, i), at(line.slopes, i + 1), h, (y - y0) / h];
+}
+
+function at(list: readonly number[], i: number): number {
+  return list[i] as number;
+}

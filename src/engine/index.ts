@@ -1,0 +1,36 @@
+// The engine's one way in.
+
+export { estimatedOverBust } from './body/body';
+export {
+  MEASUREMENTS,
+  type MeasurementDefinition,
+  type MeasurementName,
+  type Measurements,
+} from './body/measurements';
+export type { Block, DraftedWedge } from './draft/block';
+export { balancedWedge, DEFAULT_STYLE } from './draft/defaultStyle';
+export { type Draft, draft } from './draft/draft';
+export type { Level } from './draft/levels';
+export type { Edge, EdgeReference, EdgeRole, Mark, Piece } from './draft/piece';
+export { stationOf, stationX } from './draft/station';
+export {
+  type Allowances,
+  type Closure,
+  LEAST_PANEL_MM,
+  LEVEL_NAMES,
+  type LevelName,
+  MOST_WEDGES,
+  type PerLevel,
+  type Side,
+  type Style,
+  type Wedge,
+} from './draft/types';
+export { distance, type Point } from './geometry/point';
+export { pointsDown, polylineLength, signedArea } from './geometry/polyline';
+export { type SmoothLine, slopeAt, xAt } from './geometry/smoothLine';
+export type { Issue, IssueCode, Place, Severity } from './issue';
+export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';
+export type { EdgeRunRow } from './proof/edgeRun';
+export type { LedgerRow } from './proof/ledger';
+export type { SeamWalkRow } from './proof/seamWalk';
+export { inches, MM_PER_INCH } from './units';

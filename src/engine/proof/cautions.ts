@@ -1,0 +1,61 @@
+// What the maker should be told before cloth is cut: fit, sitting room, and the wearer's safety.
+
+import type { Body } from '../body/body';
+import type { Level } from '../draft/levels';
+import { type Issue, issue } from '../issue';
+import { inches } from '../units';
+import type { TruedSeam } from '../draft/truing';
+import type { Style } from '../draft/types';
+
+/** Up to this much reduction of the natural waist is a usual fashion fit; common practice, no source. */
+export const USUAL_REDUCTION_MM = inches(2);
+/** The usual ceiling for an experienced wearer, made to measure, whichever is less; common practice, no source. */
+export const MOST_REDUCTION_MM = inches(4);
+export const MOST_REDUCTION_SHARE = 0.1;
+
+/** Mates that differ by more than this before truing want another station rather than easing; common practice, no source. */
+const UNEVEN_MM = inches(0.25);
+
+/** Cautions that follow from body, style and seams; heights of top edge and hem in mm. */
+export function cautions(
+  body: Body,
+  style: Style,
+  levels: readonly Level[],
+  seams: readonly TruedSeam[],
+  top: number,
+): Issue[] {
+  return [
+    ...reduction(body, style),
+    ...armpit(body, levels, top),
+    ...sitting(body, style),
+    ...seams
+      .filter((seam) => Math.abs(seam.natural) > UNEVEN_MM)
+      .map((seam) => issue('seamTooUneven', 'warn', { seam: seam.seam.id }, { natural: Math.abs(seam.natural) })),
+  ];
+}
+
+/** The natural waist closed by `reduction` mm: a note above the usual, a warning to be acknowledged above the ceiling. */
+function reduction(body: Body, style: Style): Issue[] {
+  const reduced = -style.ease.waist;
+  const values = { reduction: reduced, share: reduced / body.waist };
+  const place = { level: 'waist', field: 'ease.waist' } as const;
+  if (reduced > MOST_REDUCTION_MM || reduced > MOST_REDUCTION_SHARE * body.waist)
+    return [issue('waistReductionHigh', 'warn', place, values)];
+  return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', 'note', place, values)] : [];
+}
+
+function armpit(body: Body, levels: readonly Level[], top: number): Issue[] {
+  const waist = levels.find((level) => level.name === 'waist');
+  if (!waist) return [];
+  const height = waist.y - top;
+  if (body.underarmToWaist === null) return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
+  if (height <= body.underarmToWaist) return [];
+  return [issue('topAboveArmpit', 'warn', { field: 'topAbove' }, { over: height - body.underarmToWaist })];
+}
+
+function sitting(body: Body, style: Style): Issue[] {
+  if (style.hemBelow <= 0) return [];
+  if (body.waistToLap === null) return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth: style.hemBelow })];
+  if (style.hemBelow <= body.waistToLap) return [];
+  return [issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: style.hemBelow - body.waistToLap })];
+}

@@ -1,0 +1,56 @@
+// The edge run: does top edge or hem run straight across each sewn seam? Read off the finished outlines.
+
+import { EDGE, type Piece } from '../draft/piece';
+import type { Leg } from '../draft/panels';
+import type { TruedSeam } from '../draft/truing';
+import type { Point } from '../geometry/point';
+
+export interface EdgeRunRow {
+  readonly seam: string;
+  readonly edge: 'top' | 'hem';
+  /** Angle across the sewn seam, rad; π is a straight run. A centre edge is taken with its mirror image. */
+  readonly angle: number;
+  /** Where the crossing lies on the first mate. */
+  readonly at: { readonly piece: string; readonly point: Point };
+}
+
+/** Two rows a seam, top and hem; seams with a piece missing are left out. */
+export function edgeRun(seams: readonly TruedSeam[], pieces: readonly Piece[]): EdgeRunRow[] {
+  const rows: EdgeRunRow[] = [];
+  for (const { seam } of seams)
+    for (const edge of ['top', 'hem'] as const) {
+      const a = corner(pieces, seam.a, edge);
+      const b = seam.b ? corner(pieces, seam.b, edge) : a;
+      if (a && b)
+        rows.push({ seam: seam.id, edge, angle: a.angle + b.angle, at: { piece: seam.a.panel.id, point: a.point } });
+    }
+  return rows;
+}
+
+/** The angle inside a piece between its leg and its top edge or hem. */
+function corner(pieces: readonly Piece[], leg: Leg, edge: 'top' | 'hem'): { angle: number; point: Point } | null {
+  const piece = pieces.find((each) => each.id === leg.panel.id);
+  const legPoints = piece?.edges[EDGE[leg.which]]?.points;
+  const edgePoints = piece?.edges[EDGE[edge]]?.points;
+  if (!legPoints || !edgePoints) return null;
+  const legEnd = endTowards(legPoints, edgePoints);
+  const edgeEnd = endTowards(edgePoints, legPoints);
+  if (!legEnd || !edgeEnd) return null;
+  return { angle: angleBetween(legEnd, edgeEnd), point: legEnd.from };
+}
+
+/** The end that `points` shares with `other`, and the next point inwards. */
+function endTowards(points: readonly Point[], other: readonly Point[]): { from: Point; to: Point } | null {
+  const [first, last] = [points[0], points[points.length - 1]];
+  const shared = [other[0], other[other.length - 1]];
+  const [from, to] = shared.includes(first) ? [first, points[1]] : [last, points[points.length - 2]];
+  return from && to ? { from, to } : null;
+}
+
+function angleBetween(p: { from: Point; to: Point }, q: { from: Point; to: Point }): number {
+  const [a, b] = [
+    { x: p.to.x - p.from.x, y: p.to.y - p.from.y },
+    { x: q.to.x - q.from.x, y: q.to.y - q.from.y },
+  ];
+  return Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
+}

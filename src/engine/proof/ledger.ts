@@ -1,0 +1,76 @@
+// The girth ledger: what the tape would read round the sewn panels, against what it should, and where the difference went.
+
+import type { Block } from '../draft/block';
+import type { Level } from '../draft/levels';
+import type { Piece } from '../draft/piece';
+import type { LevelName, Side } from '../draft/types';
+
+export interface LedgerRow {
+  readonly level: LevelName;
+  readonly y: number;
+  readonly bodyGirth: number;
+  readonly ease: number;
+  /** What the cloth should measure: body + ease − lacing gap, mm. */
+  readonly targetGirth: number;
+  /** What the panels measure, edge to edge, times two; null where the garment does not reach the level all round. */
+  readonly sewnGirth: number | null;
+  /** Width of each panel at the level, mm, by piece id; empty where it is not crossed from leg to leg. */
+  readonly widths: Readonly<Record<string, number>>;
+  /** Where the closed half body grew smaller than at the bust: each wedge by id, and each block's side seam; mm. */
+  readonly taken: { readonly wedges: Readonly<Record<string, number>>; readonly side: Readonly<Record<Side, number>> };
+}
+
+/** One row a level, top down; widths are measured on the finished outlines. */
+export function girthLedger(levels: readonly Level[], blocks: readonly Block[], pieces: readonly Piece[], whole: boolean): LedgerRow[] {
+  return levels.map((level) => {
+    const widths: Record<string, number> = {};
+    let half = 0;
+    let reached = whole && pieces.length > 0;
+    for (const piece of pieces) {
+      const width = widthAt(piece, level.y);
+      if (width === null) reached = false;
+      else {
+        widths[piece.id] = width;
+        half += width;
+      }
+    }
+    return {
+      level: level.name,
+      y: level.y,
+      bodyGirth: level.bodyGirth,
+      ease: level.ease,
+      targetGirth: level.targetGirth,
+      sewnGirth: reached ? 2 * half : null,
+      widths,
+      taken: takenAt(level.name, blocks),
+    };
+  });
+}
+
+/**
+ * Width of a piece at height `y`, mm: from its edge towards the centre to its edge towards the side. Null when the line
+ * misses the piece or runs through its top edge or hem.
+ */
+export function widthAt(piece: Piece, y: number): number | null {
+  const crossings: number[] = [];
+  for (const { role, points } of piece.edges) {
+    for (let i = 1; i < points.length; i += 1) {
+      const [a, b] = [points[i - 1], points[i]];
+      if (!a || !b || a.y > y === b.y > y) continue;
+      if (role === 'top' || role === 'hem') return null;
+      crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+    }
+  }
+  const [first, second] = crossings;
+  return crossings.length === 2 && first !== undefined && second !== undefined ? Math.abs(second - first) : null;
+}
+
+function takenAt(level: LevelName, blocks: readonly Block[]): LedgerRow['taken'] {
+  const wedges: Record<string, number> = {};
+  const side = { front: 0, back: 0 };
+  for (const block of blocks) {
+    for (const wedge of block.wedges) wedges[wedge.id] = (wedge.intake.get(level) ?? 0) - (wedge.intake.get('bust') ?? 0);
+    side[block.side] = (block.width.get('bust') ?? 0) - (block.width.get(level) ?? 0);
+  }
+  return { wedges, side };
+}
