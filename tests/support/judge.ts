@@ -1,0 +1,260 @@
+// The judge: measures a draft's finished outlines against the bounds of every draft. It takes nothing from the draft's
+// own proof, only the pieces' points and marks, and says each bound that is broken, where and by how much.
+
+import type { Draft, Edge, LevelName, Measurements, Piece, Point, Style } from '../../src/engine';
+import {
+  alongTo,
+  areaSeen,
+  cornerAngle,
+  distanceTo,
+  holds,
+  legSpan,
+  lengthOf,
+  ringOf,
+  selfMeeting,
+  widthAcross,
+} from './outline';
+
+export type Bound = 'D1' | 'D2' | 'D3' | 'D4' | 'D5' | 'D6';
+
+export interface Finding {
+  readonly bound: Bound;
+  readonly what: string;
+  readonly pieces: readonly string[];
+  /** mm, degrees or none, by the bound. */
+  readonly amount: number;
+  /** Within the bound; reported so that the worst can be known. */
+  readonly held: boolean;
+}
+
+/** The bounds, as the draft's description states them. */
+export const BOUNDS = { girthMm: 0.1, mateMm: 0.05, runDeg: 0.5, leastPanelMm: 20, kinkDeg: 0.5 } as const;
+
+/** Everything measured on a draft. An empty list means there was nothing to measure. */
+export function judge(measurements: Measurements, style: Style, made: Draft): Finding[] {
+  const whole = wholeBlocks(style, made);
+  return [
+    ...(whole ? girths(measurements, style, made) : []),
+    ...mates(made.pieces),
+    ...runs(made.pieces),
+    ...made.pieces.flatMap(outlines),
+    ...made.pieces.flatMap((piece) => widths(piece, made)),
+    ...made.pieces.flatMap((piece) => kinks(piece, made)),
+  ];
+}
+
+/** What is broken, in words, for a test's message. */
+export function broken(findings: readonly Finding[]): string[] {
+  return findings
+    .filter((each) => !each.held)
+    .map(({ bound, what, amount }) => `${bound} ${what}: ${amount}`);
+}
+
+/** Panels a style asks for, by block: one more than the wedges off the centre line. */
+export function wantedPieces(style: Style): string[] {
+  return (['front', 'back'] as const).flatMap((block) => {
+    const cuts = style.wedges.filter((wedge) => wedge.block === block && wedge.station > -1).length;
+    return Array.from({ length: cuts + 1 }, (_, i) => `${block}-${i + 1}`);
+  });
+}
+
+const wholeBlocks = (style: Style, made: Draft): boolean => {
+  const ids = made.pieces.map((piece) => piece.id);
+  return wantedPieces(style).every((id) => ids.includes(id));
+};
+
+function girths(measurements: Measurements, style: Style, made: Draft): Finding[] {
+  const findings: Finding[] = [];
+  for (const { name, y } of made.levels) {
+    if (!made.pieces.every((piece) => y > legSpan(piece).from + 1e-9 && y < legSpan(piece).to - 1e-9))
+      continue;
+    const sewn =
+      2 * made.pieces.reduce((sum, piece) => sum + (widthAcross(ringOf(piece), y) ?? Number.NaN), 0);
+    const body = bodyGirth(measurements, name);
+    if (body === null) continue;
+    const off = Math.abs(sewn - (body + style.ease[name] - style.closure.lacingGap));
+    findings.push({
+      bound: 'D1',
+      what: `sewn girth at ${name}`,
+      pieces: [],
+      amount: off,
+      held: off <= BOUNDS.girthMm,
+    });
+  }
+  return findings;
+}
+
+function bodyGirth(measurements: Measurements, level: LevelName): number | null {
+  return measurements[level] ?? null;
+}
+
+function mates(pieces: readonly Piece[]): Finding[] {
+  const findings: Finding[] = [];
+  const find = (what: string, names: string[], amount: number): void => {
+    findings.push({ bound: 'D2', what, pieces: names, amount, held: amount <= BOUNDS.mateMm });
+  };
+  for (const piece of pieces)
+    for (const [i, edge] of piece.edges.entries()) {
+      if (!edge.mate) continue;
+      const other = pieces.find(({ id }) => id === edge.mate?.piece);
+      const mate = other?.edges[edge.mate.edge];
+      if (!other || !mate) continue;
+      const names = [piece.id, other.id];
+      const back = mate.mate?.piece === piece.id && mate.mate.edge === i;
+      find(`${names.join(' and ')} are each other's mates`, names, back ? 0 : Number.POSITIVE_INFINITY);
+      find(
+        `length of ${names.join(' against ')}`,
+        names,
+        Math.abs(lengthOf(edge.points) - lengthOf(mate.points)),
+      );
+      const [mine, theirs] = [marksAlong(piece, i), marksAlong(other, edge.mate.edge)];
+      find(`number of marks of ${names.join(' against ')}`, names, Math.abs(mine.length - theirs.length));
+      for (const [k, mark] of mine.entries())
+        find(
+          `mark ${k + 1} of ${names.join(' against ')}`,
+          names,
+          Math.max(Math.abs(mark.along - (theirs[k]?.along ?? Number.NaN)), mark.off),
+        );
+    }
+  return findings;
+}
+
+/** Marks of an edge by their distance from its upper end. */
+function marksAlong(piece: Piece, i: number): { along: number; off: number }[] {
+  const { points } = piece.edges[i] as Edge;
+  const down = (points[0] as Point).y < (points.at(-1) as Point).y ? points : [...points].reverse();
+  return piece.marks
+    .filter((mark) => mark.edge === i)
+    .map((mark) => alongTo(down, mark.at))
+    .sort((a, b) => a.along - b.along);
+}
+
+function runs(pieces: readonly Piece[]): Finding[] {
+  const findings: Finding[] = [];
+  for (const piece of pieces)
+    for (const [i, edge] of piece.edges.entries()) {
+      if (edge.role !== 'seam' && edge.role !== 'centre') continue;
+      const other = edge.mate ? pieces.find(({ id }) => id === edge.mate?.piece) : piece;
+      if (!other || (edge.role === 'seam' && !edge.mate)) continue;
+      for (const where of ['top', 'hem'] as const) {
+        const angle = cornerTo(piece, i, where) + cornerTo(other, edge.mate?.edge ?? i, where);
+        const off = Math.abs(angle - 180);
+        findings.push({
+          bound: 'D3',
+          what: `${where} edge across ${piece.id} and ${other.id}`,
+          pieces: [piece.id, other.id],
+          amount: off,
+          held: off <= BOUNDS.runDeg,
+        });
+      }
+    }
+  return findings;
+}
+
+/** Interior angle between edge `i` and the top edge or hem of its piece. */
+function cornerTo(piece: Piece, i: number, where: 'top' | 'hem'): number {
+  const n = piece.edges.length;
+  return piece.edges[(i + 1) % n]?.role === where
+    ? cornerAngle(piece, i)
+    : cornerAngle(piece, (i + n - 1) % n);
+}
+
+function outlines(piece: Piece): Finding[] {
+  const findings: Finding[] = [];
+  const find = (what: string, held: boolean, amount = held ? 0 : 1): void => {
+    findings.push({ bound: 'D4', what: `${piece.id}: ${what}`, pieces: [piece.id], amount, held });
+  };
+  const sew = ringOf(piece);
+  const cut = piece.cutLine;
+  find(
+    'edges join',
+    piece.edges.every(({ points }, i) =>
+      joined(points, (piece.edges[(i + 1) % piece.edges.length] as Edge).points),
+    ),
+  );
+  find('sew line simple', selfMeeting(sew) === null);
+  find('cut line simple', selfMeeting(cut) === null);
+  find('sew line counter-clockwise', areaSeen(sew) > 0);
+  find('cut line counter-clockwise', areaSeen(cut) > 0);
+  const outside = sew.filter((point) => !holds(cut, point, 1e-4)).length;
+  find('cut line holds the sew line', outside === 0, outside);
+  const allowances = piece.edges.map((edge) => edge.allowance);
+  const [least, most] = [Math.min(...allowances), Math.max(...allowances)];
+  const near = Math.max(0, ...sew.map((point) => least - distanceTo(cut, point)));
+  find('cut line no nearer than the least allowance', near <= 0.05, near);
+  const far = Math.max(...cut.map((point) => distanceTo(sew, point) - 4 * most));
+  find('cut line no farther than its longest corner', far <= 1e-6, far);
+  return findings;
+}
+
+const joined = (edge: readonly Point[], next: readonly Point[]): boolean =>
+  edge.at(-1)?.x === next[0]?.x && edge.at(-1)?.y === next[0]?.y;
+
+/** A narrow place must be told by a blocking issue that names piece, wedge (where there is one) and level. */
+function widths(piece: Piece, made: Draft): Finding[] {
+  const ring = ringOf(piece);
+  const { from, to } = legSpan(piece);
+  let least = Number.POSITIVE_INFINITY;
+  for (let step = 1; step < 60; step += 1)
+    least = Math.min(least, widthAcross(ring, from + ((to - from) * step) / 60) ?? least);
+  const told = made.issues.some(
+    ({ severity, code, at }) =>
+      severity === 'block' && code === 'panelTooNarrow' && at.piece === piece.id && at.level !== undefined,
+  );
+  return [
+    {
+      bound: 'D5',
+      what: `least width of ${piece.id}`,
+      pieces: [piece.id],
+      amount: least,
+      held: told || least >= BOUNDS.leastPanelMm,
+    },
+  ];
+}
+
+/** Legs and side seams at each level: the tangent above against the tangent below. */
+function kinks(piece: Piece, made: Draft): Finding[] {
+  const findings: Finding[] = [];
+  for (const { role, points } of piece.edges) {
+    if (role !== 'seam' && role !== 'centre') continue;
+    const down = [...points].sort((a, b) => a.y - b.y);
+    for (const [k, { name, y }] of made.levels.entries()) {
+      const above = down
+        .filter((p) => p.y <= y && p.y >= (made.levels[k - 1]?.y ?? Number.NEGATIVE_INFINITY))
+        .slice(-4);
+      const below = down
+        .filter((p) => p.y >= y && p.y <= (made.levels[k + 1]?.y ?? Number.POSITIVE_INFINITY))
+        .slice(0, 4);
+      if (above.length < 2 || below.length < 2) continue;
+      const [before, after] = [leanAt(above.reverse()), leanAt(below)];
+      const jump = Math.abs(before.deg - after.deg);
+      const slack = before.slackDeg + after.slackDeg;
+      findings.push({
+        bound: 'D6',
+        what: `edge of ${piece.id} at ${name}`,
+        pieces: [piece.id],
+        amount: Math.max(0, jump - slack),
+        held: jump - slack <= BOUNDS.kinkDeg,
+      });
+    }
+  }
+  return findings;
+}
+
+/**
+ * Lean from the vertical in degrees at the first of a few points of one span, by the polynomial through them. The
+ * lines are cubics: four points give it exactly; of fewer, the flattening leaves a doubt.
+ */
+function leanAt(points: readonly Point[]): { deg: number; slackDeg: number } {
+  const first = points[0] as Point;
+  let slope = 0;
+  for (const [i, p] of points.entries()) {
+    if (i === 0) continue;
+    let weight = 1;
+    for (const [j, q] of points.entries()) if (j !== 0 && j !== i) weight *= (first.y - q.y) / (p.y - q.y);
+    slope += ((p.x - first.x) / (p.y - first.y)) * weight;
+  }
+  const span = Math.abs((points.at(-1) as Point).y - first.y);
+  const slackDeg = points.length >= 4 ? 0 : (Math.atan((4 * 0.02) / span) * 180) / Math.PI;
+  return { deg: (Math.atan(slope) * 180) / Math.PI, slackDeg };
+}
