@@ -1,0 +1,40 @@
+// The document layer's one way in.
+
+export {
+  BOOK_VERSION,
+  type Book,
+  type Client,
+  openClient,
+  openSheet,
+  type Sheet,
+  type Unit,
+} from './book';
+export {
+  addClient,
+  addWedge,
+  balanceAll,
+  changeClient,
+  changeSheet,
+  changeStyle,
+  changeWedge,
+  removeClient,
+  removeWedge,
+  setIntake,
+  setSizing,
+  setStation,
+  setStationAt,
+} from './commands';
+export { DEMO_BOOK, DEMO_CLIENT } from './demo';
+export { type History, record, redo, startHistory, undo } from './history';
+export { formatLength, type LengthFormat, plainLength } from './lengths/formatLength';
+export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
+export { type LengthFault, type ParsedLength, parseLength } from './lengths/parseLength';
+export { type ReadBook, readBook } from './migrations/readBook';
+export { NAMED_STYLES, type NamedStyle } from './styles';
+export { type IssueContext, issueSentence } from './words/issues';
+export { lengthFaultSentence } from './words/lengthFaults';
+export { LEVEL_WORDS } from './words/levels';
+export { MEASUREMENT_WORDS, type MeasurementWords } from './words/measurements';
+export { edgeName, pieceLabel, pieceLabelOf, seamName } from './words/pieces';
+export { SAFETY_CAUTIONS, SAFETY_STANDING, type SafetyCaution } from './words/safety';
+export { wedgeName, wedgeNameOf } from './words/wedges';

@@ -1,0 +1,100 @@
+// Reading a length as makers write it: 34 1/2, 34½, 34.5, 34,5, 34-1/2", 2' 10", 86 cm.
+
+import { inches } from '../../engine';
+import { type LengthUnit, MM_PER } from './lengthUnit';
+import { plainSpelling } from './spelling';
+
+/**
+ * Why a text is no length; the sentences are in words/lengthFaults.ts.
+ * `fractionNotProper`: a fraction of 1 or more after a whole number ("34 3/2"). `inchesOverFoot`: 12 in or more after
+ * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2").
+ */
+export type LengthFault =
+  | 'empty'
+  | 'letters'
+  | 'numbersApart'
+  | 'notANumber'
+  | 'zeroDenominator'
+  | 'fractionNotProper'
+  | 'inchesOverFoot'
+  | 'negative';
+
+export type ParsedLength =
+  | { readonly ok: true; readonly mm: number }
+  | { readonly ok: false; readonly fault: LengthFault };
+
+/**
+ * The length in mm of a text in `unit`, unless the text names a unit of its own (in, ", ft, ', cm, mm, m).
+ * A comma is a decimal comma. A sign is read in front; minus only where `signed` says that less than nothing makes
+ * sense. `mm` is always finite and never −0.
+ */
+export function parseLength(text: string, unit: LengthUnit, { signed = false } = {}): ParsedLength {
+  // No length is this long; the bound keeps a pasted page from being taken to pieces.
+  if (text.length > LONGEST) return fault('notANumber');
+  const plain = plainSpelling(text);
+  if (plain === '') return fault('empty');
+  const sign = /^[+-] ?/.exec(plain)?.[0] ?? '';
+  const rest = plain.slice(sign.length);
+  const found = inFeet(rest) ?? inOneUnit(rest, unit);
+  if (found === null) return fault(faultOf(rest));
+  if (!found.ok) return found;
+  if (!sign.startsWith('-') || found.mm === 0) return found;
+  return signed ? { ok: true, mm: -found.mm } : fault('negative');
+}
+
+const LONGEST = 60;
+
+const fault = (code: LengthFault): ParsedLength => ({ ok: false, fault: code });
+
+const DECIMAL = String.raw`\d+(?:[.,]\d*)?|[.,]\d+`;
+const FRACTION = String.raw`(\d+) ?/ ?(\d+)`;
+const AMOUNT = String.raw`(?:(?:(\d+)(?:- ?| and | & | ))?${FRACTION}|(${DECIMAL}))`;
+const INCH = String.raw`(?: ?(?:"|in|ins|inch|inches)\.?)`;
+
+const ONE_UNIT = new RegExp(String.raw`^${AMOUNT}(?: ?("|in|ins|inch|inches|cm|cms|mm|m)\.?)?$`);
+const FEET = new RegExp(String.raw`^(${DECIMAL}) ?(?:'|ft|foot|feet)\.?(?: ?${AMOUNT}${INCH}?)?$`);
+
+const NAMED: Readonly<Record<string, number>> = { cm: 10, cms: 10, mm: 1, m: 1000 };
+
+function inOneUnit(text: string, unit: LengthUnit): ParsedLength | null {
+  const match = ONE_UNIT.exec(text);
+  if (!match) return null;
+  const [, whole, numerator, denominator, decimal, named] = match;
+  const amount = amountOf(whole, numerator, denominator, decimal);
+  if (typeof amount === 'string') return fault(amount);
+  return { ok: true, mm: amount * (named === undefined ? MM_PER[unit] : (NAMED[named] ?? MM_PER.in)) };
+}
+
+function inFeet(text: string): ParsedLength | null {
+  const match = FEET.exec(text);
+  if (!match) return null;
+  const [, feet = '0', whole, numerator, denominator, decimal] = match;
+  const none = numerator === undefined && decimal === undefined;
+  if (!none && /[.,]/.test(feet)) return fault('numbersApart');
+  const amount = none ? 0 : amountOf(whole, numerator, denominator, decimal);
+  if (typeof amount === 'string') return fault(amount);
+  if (amount >= 12) return fault('inchesOverFoot');
+  return { ok: true, mm: inches(12 * decimalOf(feet) + amount) };
+}
+
+function amountOf(
+  whole: string | undefined,
+  numerator: string | undefined,
+  denominator: string | undefined,
+  decimal: string | undefined,
+): number | LengthFault {
+  if (numerator === undefined || denominator === undefined) return decimalOf(decimal ?? '0');
+  const part = Number(numerator) / Number(denominator);
+  if (Number(denominator) === 0) return 'zeroDenominator';
+  if (whole === undefined) return part;
+  return part < 1 ? Number(whole) + part : 'fractionNotProper';
+}
+
+const decimalOf = (text: string): number => Number(text.replace(',', '.'));
+
+/** The nearest thing to say about a text that fits no spelling. */
+function faultOf(text: string): LengthFault {
+  const known = new Set(['in', 'ins', 'inch', 'inches', 'ft', 'foot', 'feet', 'cm', 'cms', 'mm', 'm', 'and']);
+  if ((text.match(/\p{L}+/gu) ?? []).some((word) => !known.has(word))) return 'letters';
+  return /[\d.,]['" a-z&-]+[\d.,]/.test(text) ? 'numbersApart' : 'notANumber';
+}

@@ -1,0 +1,33 @@
+// Clients, drafts and wedges are found by id: where one occurs twice, the later bearer gets another.
+
+import type { Book } from '../book';
+
+/** The same book with every id its own among its fellows; the book itself where nothing had to change. */
+export function withIdsApart(book: Book): Book {
+  const clients = apart(book.clients).map((client) => {
+    const sheets = apart(client.sheets).map((sheet) => {
+      const wedges = apart(sheet.style.wedges);
+      return wedges === sheet.style.wedges ? sheet : { ...sheet, style: { ...sheet.style, wedges } };
+    });
+    return sameItems(sheets, client.sheets) ? client : { ...client, sheets };
+  });
+  return sameItems(clients, book.clients) ? book : { ...book, clients };
+}
+
+function apart<T extends { readonly id: string }>(items: readonly T[]): readonly T[] {
+  const given = new Set(items.map((item) => item.id));
+  if (given.size === items.length) return items;
+  const taken = new Set<string>();
+  return items.map((item) => {
+    let { id } = item;
+    for (let count = 2; taken.has(id); count += 1) {
+      const other = `${item.id}~${count}`;
+      if (!given.has(other)) id = other;
+    }
+    taken.add(id);
+    given.add(id);
+    return id === item.id ? item : { ...item, id };
+  });
+}
+
+const sameItems = <T>(a: readonly T[], b: readonly T[]): boolean => a.every((item, i) => item === b[i]);

@@ -1,0 +1,137 @@
+// A plain sentence or two for everything the engine has to say: what, where, and what would cure it.
+
+import {
+  type Issue,
+  type IssueCode,
+  type MeasurementName,
+  MOST_REDUCTION_MM,
+  MOST_REDUCTION_SHARE,
+  type Style,
+  USUAL_REDUCTION_MM,
+} from '../../engine';
+import { formatLength } from '../lengths/formatLength';
+import type { LengthUnit } from '../lengths/lengthUnit';
+import { LEVEL_WORDS } from './levels';
+import { MEASUREMENT_WORDS } from './measurements';
+import { pieceLabelOf, seamName } from './pieces';
+import { inSentence, styleField } from './styleFields';
+import { wedgeNameOf } from './wedges';
+
+export interface IssueContext {
+  /** The unit lengths are written in. */
+  readonly unit: LengthUnit;
+  /** The style that was drafted: its wedges give the names. */
+  readonly style: Pick<Style, 'wedges'>;
+}
+
+/** The sentence for an issue. Parts of the place that the issue lacks are spoken of in general words. */
+export function issueSentence(issue: Issue, context: IssueContext): string {
+  return SENTENCES[issue.code](partsOf(issue, context));
+}
+
+interface Parts {
+  /** A length of the issue's values, with its unit. */
+  readonly length: (name: string) => string;
+  /** Any length, with its unit. */
+  readonly written: (mm: number) => string;
+  /** A number of the issue's values as it is. */
+  readonly number: (name: string) => number;
+  readonly percent: (name: string) => string;
+  readonly field: string;
+  readonly level: string;
+  /** "Front 1", "the front", or "the draft". */
+  readonly piece: string;
+  readonly block: string;
+  /** "the bust wedge", or "the wedge beside it". */
+  readonly wedge: string;
+  readonly seam: string;
+  /** The span of a number of the style, in words. */
+  readonly styleName: string;
+  readonly styleSpan: string;
+}
+
+function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
+  const number = (name: string): number => values[name] ?? Number.NaN;
+  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const length = (name: string): string => written(number(name));
+  const styled = styleField(at.field ?? 'style', style);
+  const share = (name: string): string => String(number(name)).replace('-', '−');
+  const bound = styled.kind === 'length' ? length : share;
+  return {
+    length,
+    written,
+    number,
+    percent: (name) => `${Math.round(100 * number(name))} %`,
+    field: measurementName(at.field),
+    level: LEVEL_WORDS[at.level ?? 'waist'],
+    piece: at.piece === undefined ? (at.block ? `the ${at.block}` : 'the draft') : pieceLabelOf(at.piece),
+    block: at.block ?? 'block',
+    wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
+    seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
+    styleName: styled.name,
+    styleSpan: `${bound('least')} to ${bound('most')}`,
+  };
+}
+
+const isMeasurement = (field: string): field is MeasurementName => Object.hasOwn(MEASUREMENT_WORDS, field);
+
+const measurementName = (field = 'measurement'): string =>
+  isMeasurement(field) ? MEASUREMENT_WORDS[field].label : field;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** One for each code: a code without words does not compile. */
+const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
+  measurementMissing: ({ field }) =>
+    `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
+  measurementOutOfRange: ({ field, length }) =>
+    `${field} must be between ${length('least')} and ${length('most')}. Look for a slip of the tape or the keyboard.`,
+  styleOutOfRange: ({ styleName, styleSpan }) =>
+    `${styleName} must be from ${styleSpan}. Set it within that.`,
+  overBustEstimated: ({ length }) =>
+    `The over-bust girth was not measured; it is taken as ${length('overBust')}, the usual for this bust girth. Measure it to be sure.`,
+  levelsOutOfOrder: ({ level, field }) =>
+    `The ${level} line is not far enough below the line above it. Look at ${inSentence(field)} and the lengths beside it.`,
+  levelLeftOut: ({ level, field }) =>
+    `The ${level} line lies too near its neighbour or on the wrong side of it, so the draft goes without it. Look at ${inSentence(field)}, or leave it if she is built so.`,
+  girthUsedUp: ({ level, length, number }) =>
+    number('target') > 0
+      ? `The cloth at the ${level} would measure only ${length('target')}, too little for both front and back. Take away less in ease, or make the lacing gap smaller.`
+      : `Nothing is left of the girth at the ${level} after ease and lacing gap. Take away less in ease, or make the lacing gap smaller.`,
+  bustPointOffBlock: ({ block }) =>
+    `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
+  tooManyWedges: ({ block, number }) =>
+    `The ${block} has ${number('count')} wedges; ${number('most')} is the most it can have. Take some off.`,
+  panelTooNarrow: ({ piece, level, wedge, length }) =>
+    `${capital(piece)} is only ${length('width')} wide near the ${level}; it needs at least ${length('least')} to be sewn. Take less into ${wedge} there, or move it away from its neighbour.`,
+  panelCrossed: ({ piece, level, wedge, number }) =>
+    Number.isFinite(number('width'))
+      ? `The edges of ${piece} meet or cross near the ${level}, so it cannot be cut. Take less into ${wedge} there, or move it away from its neighbour.`
+      : `Top edge and hem of ${piece} run into each other or across a seam, so it cannot be cut. Make the garment longer, or take less into the wedges beside it.`,
+  intakeNotPlaced: ({ block, level, length }) =>
+    `At the ${level} the wedges of the ${block} had no room for ${length('left')}; the side seam takes it. Add a wedge, or raise the most one wedge may take, if the side grows too hollow.`,
+  topAboveArmpit: ({ length }) =>
+    `The top edge at the side stands ${length('over')} higher than the underarm and would cut in. Lower the top edge.`,
+  armpitUnknown: ({ length }) =>
+    `The top edge stands ${length('height')} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
+  garmentTooShort: ({ length, number }) =>
+    number('height') > 0
+      ? `Only ${length('height')} is left between top edge and hem; ${length('least')} is the least that can be sewn. Lower the hem or raise the top edge.`
+      : 'The hem lies above the top edge. Lower the hem or raise the top edge.',
+  hemTooLongToSit: ({ length }) =>
+    `The hem reaches ${length('over')} below the lap when she sits, and will push up. Raise the hem.`,
+  sittingUnknown: ({ length }) =>
+    `The hem lies ${length('depth')} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
+  seamTooUneven: ({ seam, length }) =>
+    `The two edges of ${seam} differed by ${length('natural')} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
+  buskNeedsStraightCentre: ({ wedge }) =>
+    `A busk needs a straight centre front, and ${wedge} curves it. Take that wedge off or to nothing, or close the front with a seam.`,
+  foldBecomesSeam: ({ wedge }) =>
+    `The centre front cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
+  waistReduction: ({ length, percent, written }) =>
+    `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
+  waistReductionHigh: ({ length, percent, written }) =>
+    `The waist is drawn in by ${length('reduction')} (${percent('share')}); about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less, is the usual ceiling. Read the cautions for tight lacing and mark them as read, or take less.`,
+  cutLineUnsure: ({ piece }) =>
+    `The cut line round ${piece} could not be drawn, so it lies on the sew line without allowance. Make the allowances smaller, or the piece wider.`,
+};

@@ -1,0 +1,76 @@
+// Each measurement by its name, and how the tape is laid for it.
+
+import type { MeasurementName } from '../../engine';
+
+export interface MeasurementWords {
+  readonly label: string;
+  /** One sentence: where the tape goes. */
+  readonly how: string;
+}
+
+export const MEASUREMENT_WORDS: Readonly<Record<MeasurementName, MeasurementWords>> = {
+  overBust: {
+    label: 'Over-bust girth',
+    how: 'Round the chest close under the arms and above the fullness of the bust, the tape level and snug.',
+  },
+  bust: {
+    label: 'Bust girth',
+    how: 'Round the fullest part of the bust, under the arms and level at the back, while she breathes as usual.',
+  },
+  underBust: {
+    label: 'Under-bust girth',
+    how: 'Round the ribs straight below the bust, the tape level and snug.',
+  },
+  waist: {
+    label: 'Waist girth',
+    how: 'Tie a tape where she bends; that is the waist of the draft. Measure along it without pulling in.',
+  },
+  highHip: {
+    label: 'High hip girth',
+    how: 'Round the body half way between the tied waist tape and the hip line, over the hip bones.',
+  },
+  hip: {
+    label: 'Hip girth',
+    how: 'Round the fullest part of the seat, heels together, the tape level.',
+  },
+  neckToBust: {
+    label: 'Neck to bust point',
+    how: 'From where the shoulder line meets the neck, straight down the front to the bust point.',
+  },
+  neckToUnderBust: {
+    label: 'Neck to under-bust',
+    how: 'From the same neck point over the bust point to the line straight below the bust.',
+  },
+  neckToWaist: {
+    label: 'Neck to waist, front',
+    how: 'From the same neck point over the bust point to the tied waist tape.',
+  },
+  neckToHip: {
+    label: 'Neck to hip, front',
+    how: 'From the same neck point over the bust point and the waist tape to the height of the hip girth.',
+  },
+  bustPointWidth: {
+    label: 'Bust point to bust point',
+    how: 'Straight across from one bust point to the other, the tape not following the hollow between them.',
+  },
+  acrossShoulder: {
+    label: 'Across back shoulder',
+    how: 'Across the back from the outer end of one shoulder to the outer end of the other.',
+  },
+  neckWidth: {
+    label: 'Neck width',
+    how: 'Straight across the back of the neck between the two points where shoulder line and neck meet.',
+  },
+  backNeckToWaist: {
+    label: 'Back neck to waist',
+    how: 'From the bone at the nape of the neck down the middle of the back to the tied waist tape.',
+  },
+  underarmToWaist: {
+    label: 'Underarm to waist',
+    how: 'From close under the arm straight down the side to the tied waist tape, the arm hanging.',
+  },
+  waistToLap: {
+    label: 'Waist to lap, seated',
+    how: 'Sitting upright on a firm chair, from the tied waist tape down the front to the top of the thigh.',
+  },
+};

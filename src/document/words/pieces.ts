@@ -1,0 +1,41 @@
+// Pieces, edges and seams by the names that are written on cloth.
+
+import type { Edge, Piece, Side } from '../../engine';
+
+const SIDE_WORDS: Readonly<Record<Side, string>> = { front: 'Front', back: 'Back' };
+
+/** "Front 1": the block and the piece's number, counted from the centre. */
+export const pieceLabel = (piece: Pick<Piece, 'block' | 'number'>): string =>
+  `${SIDE_WORDS[piece.block]} ${piece.number}`;
+
+/** The label of a piece known by its id only ("front-1"); an id of another form is given back as it is. */
+export function pieceLabelOf(id: string): string {
+  const match = /^(front|back)-(\d+)$/.exec(id);
+  return match ? pieceLabel({ block: match[1] as Side, number: Number(match[2]) }) : id;
+}
+
+/** What an edge is called: "seam", "side seam", "top edge", "hem", "centre front", … */
+export function edgeName(edge: Pick<Edge, 'role' | 'side'>, block: Side): string {
+  switch (edge.role) {
+    case 'seam':
+      return edge.side ? 'side seam' : 'seam';
+    case 'top':
+      return 'top edge';
+    case 'hem':
+      return 'hem';
+    case 'centre':
+      return `centre ${block}`;
+    case 'armhole':
+      return 'armhole';
+    case 'shoulder':
+      return 'shoulder line';
+  }
+}
+
+/** A seam within a sentence, from its id: "the seam of Front 1 and Front 2", "the side seam", "centre front". */
+export function seamName(id: string): string {
+  if (id === 'side') return 'the side seam';
+  const centre = /^(front|back)-centre$/.exec(id);
+  if (centre) return `centre ${centre[1]}`;
+  return `the seam of ${id.split('/').map(pieceLabelOf).join(' and ')}`;
+}

@@ -1,0 +1,54 @@
+// The numbers of a style by name, from the path the engine or a style file gives them.
+
+import { LEVEL_NAMES, type LevelName, type Style } from '../../engine';
+import { LEVEL_WORDS } from './levels';
+import { wedgeNameOf } from './wedges';
+
+export interface StyleField {
+  /** With a capital, to begin a sentence. */
+  readonly name: string;
+  readonly kind: 'length' | 'share';
+}
+
+const PLAIN: Readonly<Record<string, StyleField>> = {
+  overBustAbove: { name: 'The over-bust line above the bust line', kind: 'length' },
+  topAbove: { name: 'The top edge above the over-bust line', kind: 'length' },
+  hemBelow: { name: 'The hem below the waist line', kind: 'length' },
+  'closure.front': { name: 'The closing at centre front', kind: 'length' },
+  'closure.lacingGap': { name: 'The lacing gap', kind: 'length' },
+  'balance.sideShare': { name: 'The part the side seam takes', kind: 'share' },
+  'balance.cap': { name: 'The most one wedge may take', kind: 'length' },
+  'allowances.seam': { name: 'The allowance of the seams', kind: 'length' },
+  'allowances.side': { name: 'The allowance of the side seam', kind: 'length' },
+  'allowances.top': { name: 'The allowance of the top edge', kind: 'length' },
+  'allowances.hem': { name: 'The allowance of the hem', kind: 'length' },
+  'allowances.centre': { name: 'The allowance of centre front and centre back', kind: 'length' },
+};
+
+/** What the number at a path of a style is called; the path itself where it has no name. */
+export function styleField(path: string, style: Pick<Style, 'wedges'>): StyleField {
+  const level = levelAtEnd(path);
+  if (level !== null && path === `ease.${level}`)
+    return { name: `The ease at the ${LEVEL_WORDS[level]}`, kind: 'length' };
+  if (level !== null && path === `frontShare.${level}`)
+    return { name: `The front's share of the ${LEVEL_WORDS[level]}`, kind: 'share' };
+  return PLAIN[path] ?? wedgeField(path, level, style) ?? { name: path, kind: 'share' };
+}
+
+function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
+  const [, id, part] = /^wedges\.(.+?)\.(station|weight|stationAt\.\w+|intake\.\w+)$/.exec(path) ?? [];
+  if (id === undefined || part === undefined) return null;
+  const of = `of the ${inSentence(wedgeNameOf(id, style))}`;
+  if (part === 'station') return { name: `The station ${of}`, kind: 'share' };
+  if (part === 'weight') return { name: `The weight ${of}`, kind: 'share' };
+  const at = level === null ? '' : ` at the ${LEVEL_WORDS[level]}`;
+  return part.startsWith('intake')
+    ? { name: `The intake ${of}${at}`, kind: 'length' }
+    : { name: `The station ${of}${at}`, kind: 'share' };
+}
+
+const levelAtEnd = (path: string): LevelName | null =>
+  LEVEL_NAMES.find((level) => path.endsWith(`.${level}`)) ?? null;
+
+/** A name that begins a line, as it is written within one. */
+export const inSentence = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
