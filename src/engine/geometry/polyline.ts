@@ -7,8 +7,11 @@ import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 /** Farthest a chord may leave its curve, mm: a fifth of a fine pencil line. */
 export const FLATNESS_MM = 0.02;
 
-/** Length of the first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
+/** Longest first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
 const END_CHORD_MM = 0.25;
+
+/** Those chords are shortened further until they leave the tangent by no more than this, a fifth of what an edge run may show. */
+const END_LEAN_RAD = (0.1 * Math.PI) / 180;
 
 /** Length of a row of points, mm. */
 export function polylineLength(points: readonly Point[]): number {
@@ -49,17 +52,44 @@ export function pointsDown(line: SmoothLine, from: number, to: number): Point[] 
     points.push(...flatten(cubic, FLATNESS_MM));
   }
   if (points.length === 2 && slopeAt(line, from) === 0 && slopeAt(line, to) === 0) return points;
-  for (const y of [from + END_CHORD_MM, to - END_CHORD_MM]) insertByHeight(points, { x: xAt(line, y), y });
+  for (const [end, way] of [
+    [from, 1],
+    [to, -1],
+  ] as const) {
+    const at = (reach: number): Point => ({ x: xAt(line, end + way * reach), y: end + way * reach });
+    const tangent = { x: way * slopeAt(line, end), y: way };
+    insertByHeight(points, at(shortReach(END_CHORD_MM, at, tangent)));
+  }
   return points;
 }
 
 /** Points along a cubic, both ends in, with short chords at both ends. */
 export function pointsAlong(cubic: Cubic): Point[] {
+  const { start, startHandle, endHandle, end } = cubic;
   const inner = flatten(cubic, FLATNESS_MM);
-  if (inner.length === 1) return [cubic.start, cubic.end];
-  const step = Math.min(END_CHORD_MM / distance(cubic.start, cubic.end), 0.5 / inner.length);
+  const most = Math.min(END_CHORD_MM / distance(start, end), 0.5 / inner.length);
+  const leaving = { x: startHandle.x - start.x, y: startHandle.y - start.y };
+  const arriving = { x: endHandle.x - end.x, y: endHandle.y - end.y };
+  if (inner.length === 1 && turnBetween(leaving, start, end) === 0 && turnBetween(arriving, end, start) === 0)
+    return [start, end];
+  const first = shortReach(most, (t) => pointOn(cubic, t), leaving);
+  const last = shortReach(most, (t) => pointOn(cubic, 1 - t), arriving);
   inner.pop();
-  return [cubic.start, pointOn(cubic, step), ...inner, pointOn(cubic, 1 - step), cubic.end];
+  return [start, pointOn(cubic, first), ...inner, pointOn(cubic, 1 - last), end];
+}
+
+/** The longest reach of `most`, a half, a quarter … of it whose chord keeps to the tangent at reach 0. */
+function shortReach(most: number, at: (reach: number) => Point, tangent: Point): number {
+  let reach = most;
+  for (let halving = 0; halving < 6 && turnBetween(tangent, at(0), at(reach)) > END_LEAN_RAD; halving += 1)
+    reach /= 2;
+  return reach;
+}
+
+/** Angle between a direction and the chord from `a` to `b`, rad, not negative. */
+function turnBetween(way: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  return Math.abs(Math.atan2(way.x * dy - way.y * dx, way.x * dx + way.y * dy));
 }
 
 function insertByHeight(points: Point[], point: Point): void {
