@@ -36,6 +36,8 @@ interface Parts {
   readonly written: (mm: number) => string;
   /** A number of the issue's values as it is. */
   readonly number: (name: string) => number;
+  /** The same, written. */
+  readonly count: (name: string) => string;
   readonly percent: (name: string) => string;
   readonly field: string;
   readonly level: string;
@@ -54,14 +56,15 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
   const number = (name: string): number => values[name] ?? Number.NaN;
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const length = (name: string): string => written(number(name));
-  const styled = styleField(at.field ?? 'style', style);
-  const share = (name: string): string => String(number(name)).replace('-', '−');
-  const bound = styled.kind === 'length' ? length : share;
+  const styled = styleField(at.field ?? 'A number of the style', style);
+  const plain = (value: number): string => (Number.isFinite(value) ? String(value).replace('-', '−') : '–');
+  const bound = styled.kind === 'length' ? length : (name: string) => plain(number(name));
   return {
     length,
     written,
     number,
-    percent: (name) => `${Math.round(100 * number(name))} %`,
+    count: (name) => plain(number(name)),
+    percent: (name) => `${plain(Math.round(100 * number(name)))} %`,
     field: measurementName(at.field),
     level: LEVEL_WORDS[at.level ?? 'waist'],
     piece: at.piece === undefined ? (at.block ? `the ${at.block}` : 'the draft') : pieceLabelOf(at.piece),
@@ -75,7 +78,7 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
 
 const isMeasurement = (field: string): field is MeasurementName => Object.hasOwn(MEASUREMENT_WORDS, field);
 
-const measurementName = (field = 'measurement'): string =>
+const measurementName = (field = 'A measurement'): string =>
   isMeasurement(field) ? MEASUREMENT_WORDS[field].label : field;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -100,8 +103,8 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
       : `Nothing is left of the girth at the ${level} after ease and lacing gap. Take away less in ease, or make the lacing gap smaller.`,
   bustPointOffBlock: ({ block }) =>
     `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
-  tooManyWedges: ({ block, number }) =>
-    `The ${block} has ${number('count')} wedges; ${number('most')} is the most it can have. Take some off.`,
+  tooManyWedges: ({ block, count }) =>
+    `The ${block} has ${count('count')} wedges; ${count('most')} is the most it can have. Take some off.`,
   panelTooNarrow: ({ piece, level, wedge, length }) =>
     `${capital(piece)} is only ${length('width')} wide near the ${level}; it needs at least ${length('least')} to be sewn. Take less into ${wedge} there, or move it away from its neighbour.`,
   panelCrossed: ({ piece, level, wedge, number }) =>
