@@ -2,6 +2,7 @@
 // until they meet.
 
 import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
+import { keepsClear } from './keepsClear';
 import type { Point } from './point';
 import { signedArea } from './polyline';
 
@@ -17,7 +18,7 @@ const MITRE_LIMIT = 4;
 
 /**
  * The cut line around a closed outline that runs counter-clockwise as seen on paper (y down), as a ring whose end
- * is not repeated. Null when no single ring holds the outline. Exact for straight edges; a curved edge is moved chord
+ * is not repeated. Null when no single ring holds the outline at its least allowance. Exact for straight edges; a curved edge is moved chord
  * by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
@@ -32,8 +33,15 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
     ring.push(...edge.points.slice(before.fromStart, end), ...after.points);
     tangled ||= after.tangled || before.fromStart > end;
   }
-  return tangled ? untangle(ring) : ring;
+  if (!tangled) return ring;
+  const untangled = untangle(ring);
+  const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEAR_MM;
+  const held = untangled && edges.every((edge) => keepsClear(untangled, edge.points, least));
+  return held ? untangled : null;
 }
+
+/** An untangled line may stand this much nearer than the least allowance: flatness of the points and rounding. */
+const CLEAR_MM = 0.02;
 
 interface MovedEdge {
   readonly points: readonly Point[];
