@@ -34,6 +34,10 @@ export function estimatedOverBust(bustMm: number): number {
  */
 export function checkBody(measurements: Measurements): { body: Body | null; issues: Issue[] } {
   const issues: Issue[] = [];
+  if (typeof measurements !== 'object' || measurements === null)
+    return checkBody(
+      Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, null])) as unknown as Measurements,
+    );
   for (const { name, needed, least, most } of MEASUREMENTS) {
     const value: unknown = measurements[name];
     if (value === null || value === undefined) {

@@ -1,39 +1,72 @@
 // A style from outside is checked before anything is computed, so that the draft never meets a number it cannot carry.
+// What comes in is taken for unknown: it may have been typed, or read from a file.
 
 import { type Issue, issue } from '../issue';
 import { LEVEL_NAMES, MOST_WEDGES, type Style } from './types';
 
-/** Blocking issues at the field that is out of its span; empty when the style can be drafted. */
+/**
+ * Blocking issues at the field that cannot be drafted; empty when the style can be. A number out of its span carries
+ * the span as `least` and `most`; a choice that is not among those there are, a part that is missing or a wedge's id
+ * that another one has carries no span.
+ */
 export function checkStyle(style: Style): Issue[] {
+  const given = record(style);
   const issues: Issue[] = [];
-  const check = (field: string, value: unknown, least: number, most: number): void => {
+  const number: NumberCheck = (field, value, least, most) => {
     if (typeof value !== 'number' || !(value >= least && value <= most))
       issues.push(issue('styleOutOfRange', 'block', { field }, { least, most }));
   };
+  const choice: ChoiceCheck = (field, value, allowed) => {
+    if (!allowed.includes(value)) issues.push(issue('styleOutOfRange', 'block', { field }));
+  };
   for (const level of LEVEL_NAMES) {
-    check(`ease.${level}`, style.ease[level], -600, 600);
-    check(`frontShare.${level}`, style.frontShare[level], 0.2, 0.8);
+    number(`ease.${level}`, record(given.ease)[level], -600, 600);
+    number(`frontShare.${level}`, record(given.frontShare)[level], 0.2, 0.8);
   }
-  check('overBustAbove', style.overBustAbove, 15, 150);
-  check('topAbove', style.topAbove, -600, 200);
-  check('hemBelow', style.hemBelow, -400, 800);
-  check('closure.lacingGap', style.closure.lacingGap, 0, 300);
-  check('balance.sideShare', style.balance.sideShare, 0, 1);
-  check('balance.cap', style.balance.cap, 0, 300);
+  number('overBustAbove', given.overBustAbove, 15, 150);
+  number('topAbove', given.topAbove, -600, 200);
+  number('hemBelow', given.hemBelow, -400, 800);
+  number('closure.lacingGap', record(given.closure).lacingGap, 0, 300);
+  choice('closure.front', record(given.closure).front, ['fold', 'seam', 'busk']);
+  number('balance.sideShare', record(given.balance).sideShare, 0, 1);
+  number('balance.cap', record(given.balance).cap, 0, 300);
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)
-    check(`allowances.${edge}`, style.allowances[edge], 0, 100);
-  for (const wedge of style.wedges) {
-    const field = `wedges.${wedge.id}`;
-    check(`${field}.station`, wedge.station, -1, 1);
-    check(`${field}.weight`, wedge.weight, 0.01, 100);
-    for (const level of LEVEL_NAMES) {
-      check(`${field}.stationAt.${level}`, wedge.stationAt[level] ?? 0, -1, 1);
-      check(`${field}.intake.${level}`, wedge.intake[level] ?? 0, 0, 300);
-    }
+    number(`allowances.${edge}`, record(given.allowances)[edge], 0, 100);
+  choice('wedges', Array.isArray(given.wedges), [true]);
+  const wedges = Array.isArray(given.wedges) ? given.wedges.map(record) : [];
+  const taken = new Set<string>();
+  for (const [i, wedge] of wedges.entries()) {
+    const field = `wedges.${typeof wedge.id === 'string' ? wedge.id : i}`;
+    if (typeof wedge.id !== 'string' || taken.has(wedge.id))
+      issues.push(issue('styleOutOfRange', 'block', { field: `${field}.id` }));
+    else taken.add(wedge.id);
+    checkWedge(wedge, field, number, choice);
   }
   for (const block of ['front', 'back'] as const) {
-    const count = style.wedges.filter((wedge) => wedge.block === block).length;
-    if (count > MOST_WEDGES) issues.push(issue('tooManyWedges', 'block', { block }, { count, most: MOST_WEDGES }));
+    const count = wedges.filter((wedge) => wedge.block === block).length;
+    if (count > MOST_WEDGES)
+      issues.push(issue('tooManyWedges', 'block', { block }, { count, most: MOST_WEDGES }));
   }
   return issues;
 }
+
+type NumberCheck = (field: string, value: unknown, least: number, most: number) => void;
+type ChoiceCheck = (field: string, value: unknown, allowed: readonly unknown[]) => void;
+type Unchecked = Readonly<Record<string, unknown>>;
+
+function checkWedge(wedge: Unchecked, field: string, number: NumberCheck, choice: ChoiceCheck): void {
+  choice(`${field}.block`, wedge.block, ['front', 'back']);
+  choice(`${field}.sizing`, wedge.sizing, ['balanced', 'hand']);
+  number(`${field}.station`, wedge.station, -1, 1);
+  number(`${field}.weight`, wedge.weight, 0.01, 100);
+  for (const part of ['stationAt', 'intake'] as const)
+    choice(`${field}.${part}`, isRecord(wedge[part]), [true]);
+  for (const level of LEVEL_NAMES) {
+    number(`${field}.stationAt.${level}`, record(wedge.stationAt)[level] ?? 0, -1, 1);
+    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, 0, 300);
+  }
+}
+
+const isRecord = (value: unknown): value is Unchecked => typeof value === 'object' && value !== null;
+
+const record = (value: unknown): Unchecked => (isRecord(value) ? value : {});
