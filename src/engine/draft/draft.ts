@@ -56,7 +56,9 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const hem = body.neckToWaist + style.hemBelow;
   const span = { top, hem, waist: body.neckToWaist };
   if (hem - top < LEAST_HEIGHT_MM) {
-    issues.push(issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height: hem - top, least: LEAST_HEIGHT_MM }));
+    issues.push(
+      issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height: hem - top, least: LEAST_HEIGHT_MM }),
+    );
     return { ...nothing(issues), levels, blocks, span };
   }
 
@@ -75,14 +77,21 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const panels = [...frontPanels.panels, ...backPanels.panels];
   const pieces: Piece[] = [];
   for (const panel of panels) {
-    const made = pieceOf(panel, seams, style, span, closure.onFold && panel.side === 'front' && panel.number === 1, levels);
+    const made = pieceOf(
+      panel,
+      seams,
+      style,
+      span,
+      closure.onFold && panel.side === 'front' && panel.number === 1,
+      levels,
+    );
     if (!made) issues.push(issue('panelCrossed', 'block', { block: panel.side, piece: panel.id }));
     else {
       pieces.push(made.piece);
       if (!made.sure) issues.push(issue('cutLineUnsure', 'block', { block: panel.side, piece: panel.id }));
     }
   }
-  const expected = blocks.front.wedges.filter((wedge) => !wedge.onCentre).length + blocks.back.wedges.filter((wedge) => !wedge.onCentre).length + 2;
+  const expected = frontPanels.wanted + backPanels.wanted;
   issues.push(...cautions(body, style, levels, seams, top));
   return {
     levels,
@@ -99,7 +108,14 @@ export function draft(measurements: Measurements, style: Style): Draft {
 }
 
 function nothing(issues: readonly Issue[]): Draft {
-  return { levels: [], blocks: null, span: null, pieces: [], proof: { ledger: [], seams: [], edges: [] }, issues };
+  return {
+    levels: [],
+    blocks: null,
+    span: null,
+    pieces: [],
+    proof: { ledger: [], seams: [], edges: [] },
+    issues,
+  };
 }
 
 /** A fold or a busk needs a straight centre line; a wedge there curves it. */

@@ -36,18 +36,19 @@ export const lineOf = (leg: Leg): SmoothLine => leg.panel[leg.which];
 
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
- * one whose edges meet or cross is not made.
+ * one whose edges meet or cross is not made. `wanted` is how many panels the wedges ask for, made or not.
  */
 export function cutPanels(
   block: Block,
   levels: readonly Level[],
   top: number,
   hem: number,
-): { panels: Panel[]; issues: Issue[] } {
+): { panels: Panel[]; wanted: number; issues: Issue[] } {
   const issues: Issue[] = [];
   const panels: Panel[] = [];
-  const cuts = block.wedges.filter((wedge) => !wedge.onCentre);
   const centre = block.wedges.find((wedge) => wedge.onCentre);
+  // A second wedge on the centre line cuts a panel of no width, which is refused.
+  const cuts = block.wedges.filter((wedge) => wedge !== centre);
   for (let i = 0; i <= cuts.length; i += 1) {
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
     const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
@@ -60,14 +61,19 @@ export function cutPanels(
         issue(
           least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
           'block',
-          { block: block.side, piece: panel.id, level: nearest(levels, least.y), ...(wedge ? { wedge: wedge.id } : {}) },
+          {
+            block: block.side,
+            piece: panel.id,
+            level: nearest(levels, least.y),
+            ...(wedge ? { wedge: wedge.id } : {}),
+          },
           { width: least.x, least: LEAST_PANEL_MM },
         ),
       );
     }
     if (least.x >= CROSSED_MM) panels.push(panel);
   }
-  return { panels, issues };
+  return { panels, wanted: cuts.length + 1, issues };
 }
 
 // Narrower than this two edges are one line to a pair of shears.
@@ -85,7 +91,12 @@ export function seamsOf(front: readonly Panel[], back: readonly Panel[]): Seam[]
       }
       const neighbour = panels.find((other) => other.number === panel.number - 1);
       if (!neighbour) continue;
-      seams.push({ id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: { panel: neighbour, which: 'outer' }, b: leg });
+      seams.push({
+        id: `${neighbour.id}/${panel.id}`,
+        kind: 'wedge',
+        a: { panel: neighbour, which: 'outer' },
+        b: leg,
+      });
     }
   return seams;
 }
@@ -93,7 +104,9 @@ export function seamsOf(front: readonly Panel[], back: readonly Panel[]): Seam[]
 /** The seam between the outermost panels, where both were made. */
 export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
   if (!front || !back) return [];
-  return [{ id: 'side', kind: 'side', a: { panel: front, which: 'outer' }, b: { panel: back, which: 'outer' } }];
+  return [
+    { id: 'side', kind: 'side', a: { panel: front, which: 'outer' }, b: { panel: back, which: 'outer' } },
+  ];
 }
 
 function nearest(levels: readonly Level[], y: number): Level['name'] {
