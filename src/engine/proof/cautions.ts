@@ -2,10 +2,10 @@
 
 import type { Body } from '../body/body';
 import type { Level } from '../draft/levels';
-import { type Issue, issue } from '../issue';
-import { inches } from '../units';
 import type { TruedSeam } from '../draft/truing';
 import type { Style } from '../draft/types';
+import { type Issue, issue } from '../issue';
+import { inches } from '../units';
 
 /** Up to this much reduction of the natural waist is a usual fashion fit; common practice, no source. */
 export const USUAL_REDUCTION_MM = inches(2);
@@ -15,6 +15,9 @@ export const MOST_REDUCTION_SHARE = 0.1;
 
 /** Mates that differ by more than this before truing want another station rather than easing; common practice, no source. */
 const UNEVEN_MM = inches(0.25);
+
+/** Mates that differ by more than this cannot be trued: an end would leave the drafted edge by half of it. Our own bound. */
+const MOST_UNEVEN_MM = inches(4);
 
 /** Cautions that follow from body, style and seams; heights of top edge and hem in mm. */
 export function cautions(
@@ -30,7 +33,14 @@ export function cautions(
     ...sitting(body, style),
     ...seams
       .filter((seam) => Math.abs(seam.natural) > UNEVEN_MM)
-      .map((seam) => issue('seamTooUneven', 'warn', { seam: seam.seam.id }, { natural: Math.abs(seam.natural) })),
+      .map(({ seam, natural }) =>
+        issue(
+          'seamTooUneven',
+          Math.abs(natural) > MOST_UNEVEN_MM ? 'block' : 'warn',
+          { seam: seam.id },
+          { natural: Math.abs(natural) },
+        ),
+      ),
   ];
 }
 
@@ -48,14 +58,18 @@ function armpit(body: Body, levels: readonly Level[], top: number): Issue[] {
   const waist = levels.find((level) => level.name === 'waist');
   if (!waist) return [];
   const height = waist.y - top;
-  if (body.underarmToWaist === null) return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
+  if (body.underarmToWaist === null)
+    return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
   if (height <= body.underarmToWaist) return [];
   return [issue('topAboveArmpit', 'warn', { field: 'topAbove' }, { over: height - body.underarmToWaist })];
 }
 
 function sitting(body: Body, style: Style): Issue[] {
   if (style.hemBelow <= 0) return [];
-  if (body.waistToLap === null) return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth: style.hemBelow })];
+  if (body.waistToLap === null)
+    return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth: style.hemBelow })];
   if (style.hemBelow <= body.waistToLap) return [];
-  return [issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: style.hemBelow - body.waistToLap })];
+  return [
+    issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: style.hemBelow - body.waistToLap }),
+  ];
 }
