@@ -1,0 +1,57 @@
+// Laying the panels out on one long plan: in rows, grain upright, close together but never touching.
+
+import type { Point } from '../engine';
+import { type Box, boxAround } from './ink';
+
+/** Room between two panels for the shears and for texts beside an edge. mm */
+export const GAP_MM = 10;
+
+export interface Outline {
+  readonly id: string;
+  /** Its cut line. */
+  readonly ring: readonly Point[];
+}
+
+export interface Arrangement {
+  /** What to add to each outline's points, in the order of the outlines. */
+  readonly offsets: readonly Point[];
+  /** Of all panels together, without any gap around them, mm. */
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly rows: number;
+}
+
+/**
+ * Outlines in rows no wider than `mostWidthMm` (a wider outline gets a row of its own), each row as high as its
+ * highest, from the top left corner on. They keep their order, so that neighbours on the body lie side by side;
+ * `byHeight` puts high ones first where that packs closer.
+ */
+export function arrange(outlines: readonly Outline[], mostWidthMm: number, byHeight = false): Arrangement {
+  const boxes = outlines.map(({ ring }) => boxAround(ring) ?? NOWHERE);
+  const order = boxes.map((_, i) => i);
+  if (byHeight) order.sort((a, b) => heightOf(boxes, b) - heightOf(boxes, a) || a - b);
+  const offsets: Point[] = boxes.map(() => ({ x: 0, y: 0 }));
+  let [x, y, rowHeight, widthMm] = [0, 0, 0, 0];
+  let rows = Math.min(1, outlines.length);
+  for (const i of order) {
+    const box = boxes[i] as Box;
+    const width = box.right - box.left;
+    if (x > 0 && x + width > mostWidthMm) {
+      [x, y] = [0, y + rowHeight + GAP_MM];
+      rowHeight = 0;
+      rows += 1;
+    }
+    offsets[i] = { x: x - box.left, y: y - box.top };
+    widthMm = Math.max(widthMm, x + width);
+    rowHeight = Math.max(rowHeight, box.bottom - box.top);
+    x += width + GAP_MM;
+  }
+  return { offsets, widthMm, heightMm: y + rowHeight, rows };
+}
+
+const NOWHERE: Box = { left: 0, top: 0, right: 0, bottom: 0 };
+
+const heightOf = (boxes: readonly Box[], i: number): number => {
+  const box = boxes[i] ?? NOWHERE;
+  return box.bottom - box.top;
+};

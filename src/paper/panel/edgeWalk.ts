@@ -1,0 +1,71 @@
+// A place on an edge and the ways along and out of it.
+
+import { distance, type Point, polylineLength } from '../../engine';
+
+export interface EdgePlace {
+  readonly at: Point;
+  /** Unit vector along the edge. */
+  readonly along: Point;
+  /** Unit vector out of the panel: pieces run counter-clockwise as seen on paper. */
+  readonly out: Point;
+}
+
+/** The place a fraction of the way along an edge; null on an edge of no length. */
+export function placeAlong(points: readonly Point[], fraction: number): EdgePlace | null {
+  let rest = polylineLength(points) * fraction;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const length = distance(a, b);
+    if (length > 0 && (rest <= length || i === points.length - 1))
+      return placeOn(a, b, Math.min(1, rest / length));
+    rest -= length;
+  }
+  return null;
+}
+
+/** The place on an edge nearest to a point; null on an edge of no length. */
+export function placeNear(points: readonly Point[], { x, y }: Point): EdgePlace | null {
+  let best: EdgePlace | null = null;
+  let least = Infinity;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const square = dx * dx + dy * dy;
+    if (square === 0) continue;
+    const t = Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / square));
+    const away = Math.hypot(a.x + dx * t - x, a.y + dy * t - y);
+    if (away < least) {
+      least = away;
+      best = placeOn(a, b, t);
+    }
+  }
+  return best;
+}
+
+/** The length of a ray until it first crosses a closed ring, mm; null when it never does. */
+export function reachTo(ring: readonly Point[], from: Point, way: Point): number | null {
+  let least: number | null = null;
+  let a = ring[ring.length - 1];
+  for (const b of ring) {
+    if (a) {
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const turn = way.x * dy - way.y * dx;
+      const length = ((a.x - from.x) * dy - (a.y - from.y) * dx) / turn;
+      const part = ((a.x - from.x) * way.y - (a.y - from.y) * way.x) / turn;
+      if (turn !== 0 && part >= 0 && part <= 1 && length >= 0 && (least === null || length < least))
+        least = length;
+    }
+    a = b;
+  }
+  return least;
+}
+
+function placeOn(a: Point, b: Point, t: number): EdgePlace {
+  const length = distance(a, b);
+  const along = { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
+  return {
+    at: { x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t },
+    along,
+    out: { x: -along.y, y: along.x },
+  };
+}

@@ -1,0 +1,133 @@
+// The lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
+
+import type { Edge, Mark, Piece, Point } from '../../engine';
+import type { InkLine } from '../ink';
+import { placeNear, reachTo } from './edgeWalk';
+
+/** How far a balance mark reaches into the panel, mm: across the seam line, where it is still seen once sewn. */
+const MARK_INSIDE_MM = 4;
+const ARROW_MM = 3;
+const DRILL_MM = 2;
+/** How far the bracket that points to the fold stands from it. mm */
+const BRACKET_MM = 9;
+
+/** All lines of a piece, in the coordinates of its block. */
+export function panelLines(piece: Piece): InkLine[] {
+  const fold = foldOf(piece);
+  return [
+    ...cutLines(piece, fold),
+    ...piece.edges
+      .filter((edge) => edge.allowance > 0)
+      .map((edge): InkLine => ({ stroke: 'sew', points: edge.points })),
+    ...grainLines(piece),
+    ...piece.marks.flatMap((mark) => markLines(mark, piece)),
+    ...(fold ? bracketLines(fold) : []),
+  ];
+}
+
+/** The edge a piece is folded at, where it is cut on the fold. */
+export const foldOf = (piece: Piece): Edge | null =>
+  piece.cut.onFold ? (piece.edges.find((edge) => edge.role === 'centre') ?? null) : null;
+
+/** The shears leave out what lies on the fold: there the ring becomes a fold line. */
+function cutLines({ cutLine }: Piece, fold: Edge | null): InkLine[] {
+  const [first] = cutLine;
+  if (!first) return [];
+  const closed = [...cutLine, first];
+  const ends = fold && [fold.points[0] as Point, fold.points[fold.points.length - 1] as Point];
+  if (!ends) return [{ stroke: 'cut', points: closed }];
+  const [a, b] = ends as [Point, Point];
+  const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  const onFold = ({ x, y }: Point): boolean =>
+    Math.abs((x - a.x) * (b.y - a.y) - (y - a.y) * (b.x - a.x)) / length < ON_FOLD_MM;
+  const lines: { stroke: 'cut' | 'fold'; points: Point[] }[] = [];
+  for (let i = 1; i < closed.length; i += 1) {
+    const [from, to] = [closed[i - 1] as Point, closed[i] as Point];
+    const stroke = onFold(from) && onFold(to) ? 'fold' : 'cut';
+    const last = lines[lines.length - 1];
+    if (last?.stroke === stroke) last.points.push(to);
+    else lines.push({ stroke, points: [from, to] });
+  }
+  return lines;
+}
+
+const ON_FOLD_MM = 0.01;
+
+function grainLines({ grain: [top, foot] }: Piece): InkLine[] {
+  const length = Math.hypot(foot.x - top.x, foot.y - top.y);
+  if (length === 0) return [];
+  const way = { x: (foot.x - top.x) / length, y: (foot.y - top.y) / length };
+  return [
+    { stroke: 'grain', points: [top, foot] },
+    { stroke: 'grain', points: arrowHead(top, { x: -way.x, y: -way.y }) },
+    { stroke: 'grain', points: arrowHead(foot, way) },
+  ];
+}
+
+function arrowHead(tip: Point, way: Point): Point[] {
+  const wing = (side: number): Point => ({
+    x: tip.x - way.x * ARROW_MM - way.y * side * ARROW_MM * 0.4,
+    y: tip.y - way.y * ARROW_MM + way.x * side * ARROW_MM * 0.4,
+  });
+  return [wing(1), tip, wing(-1)];
+}
+
+function markLines(mark: Mark, piece: Piece): InkLine[] {
+  if (mark.kind === 'drill') {
+    const { x, y } = mark.at;
+    return [
+      {
+        stroke: 'mark',
+        points: [
+          { x: x - DRILL_MM, y },
+          { x: x + DRILL_MM, y },
+        ],
+      },
+      {
+        stroke: 'mark',
+        points: [
+          { x, y: y - DRILL_MM },
+          { x, y: y + DRILL_MM },
+        ],
+      },
+    ];
+  }
+  const tick = balanceTick(mark, piece);
+  return tick ? [{ stroke: 'mark', points: [tick.inner, tick.outer] }] : [];
+}
+
+/** A balance mark from the cut line across the seam line into the panel; null where its edge has no length. */
+export function balanceTick(
+  mark: Mark,
+  piece: Piece,
+): { readonly inner: Point; readonly outer: Point; readonly out: Point } | null {
+  const edge = piece.edges[mark.edge];
+  const place = edge && placeNear(edge.points, mark.at);
+  if (!edge || !place) return null;
+  const { out } = place;
+  const reached = edge.allowance > 0 ? reachTo(piece.cutLine, mark.at, out) : 0;
+  const outwards = Math.min(reached ?? edge.allowance, 2 * edge.allowance);
+  const at = (length: number): Point => ({ x: mark.at.x + out.x * length, y: mark.at.y + out.y * length });
+  return { inner: at(-MARK_INSIDE_MM), outer: at(outwards), out };
+}
+
+/** A bracket beside the fold whose two arrows touch it. */
+function bracketLines(fold: Edge): InkLine[] {
+  const lines: InkLine[] = [];
+  const [a, b] = [fold.points[0] as Point, fold.points[fold.points.length - 1] as Point];
+  const corner = (t: number, away: number): Point => {
+    const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+    const out = { x: -(b.y - a.y) / length, y: (b.x - a.x) / length };
+    return { x: a.x + (b.x - a.x) * t - out.x * away, y: a.y + (b.y - a.y) * t - out.y * away };
+  };
+  const [high, low] = [0.15, 0.85];
+  lines.push({
+    stroke: 'grain',
+    points: [corner(high, 0), corner(high, BRACKET_MM), corner(low, BRACKET_MM), corner(low, 0)],
+  });
+  for (const t of [high, low]) {
+    const [tip, from] = [corner(t, 0), corner(t, 1)];
+    lines.push({ stroke: 'grain', points: arrowHead(tip, { x: tip.x - from.x, y: tip.y - from.y }) });
+  }
+  return lines;
+}

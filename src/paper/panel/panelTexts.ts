@@ -1,0 +1,229 @@
+// What is written on a panel, and where: its title, the names of the levels, and what becomes of each edge.
+
+import {
+  edgeName,
+  formatLength,
+  LEVEL_WORDS,
+  type LengthUnit,
+  pieceLabel,
+  pieceLabelOf,
+} from '../../document';
+import { type Edge, type Piece, type Point, polylineLength } from '../../engine';
+import { type Box, boxAround, type InkLine, type InkText } from '../ink';
+import { writable } from '../text/writable';
+import { placeAlong } from './edgeWalk';
+import { balanceTick, foldOf } from './panelLines';
+import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
+import { boxOf, inkOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
+
+export interface PanelNames {
+  readonly client: string;
+  readonly draft: string;
+  readonly unit: LengthUnit;
+}
+
+/** Letters smaller than this are not read at arm's length. pt */
+const LEAST_PT = 6;
+/** Longer names are cut off with an ellipsis on the panels; the first page has more room. */
+const MOST_LETTERS = 60;
+const ABOUT_A_TURN = Math.PI / 2;
+
+/**
+ * Texts of a panel in the coordinates of its block, and the lines that lead to a title that has no room inside.
+ * Where there is room a text stays clear of every line, of every other text, and of `bands`, where sheets meet.
+ */
+export function panelTexts(
+  piece: Piece,
+  lines: readonly InkLine[],
+  names: PanelNames,
+  bands: readonly Box[],
+): { texts: InkText[]; leaders: InkLine[] } {
+  const room = roomAmong(lines);
+  const sewn = piece.edges.flatMap((edge) => edge.points.slice(0, -1));
+  const panel: PanelRoom = { piece, room, sewn, bands };
+  const levels = levelTexts(panel);
+  const title = titleTexts(panel, names);
+  const edges = piece.edges.flatMap((edge) => edgeTexts(panel, edge, names.unit));
+  return { texts: [...title.texts, ...levels, ...edges], leaders: title.leaders };
+}
+
+interface PanelRoom {
+  readonly piece: Piece;
+  readonly room: Room;
+  /** The sew line as a ring. */
+  readonly sewn: readonly Point[];
+  readonly bands: readonly Box[];
+}
+
+interface Candidate {
+  readonly block: TextBlock;
+  readonly box: TurnedBox;
+}
+
+/** The first candidate with room, outside the bands if any is; it is taken. */
+function place(
+  { room, bands }: PanelRoom,
+  candidates: readonly Candidate[],
+  clearMm: number,
+): Candidate | null {
+  const clear = (avoid: readonly Box[]): Candidate | undefined =>
+    candidates.find(({ box }) => !touchesAny(box, avoid) && isClear(room, box, clearMm));
+  const found = clear(bands) ?? (bands.length > 0 ? clear([]) : undefined);
+  if (found) room.taken.push(found.box);
+  return found ?? null;
+}
+
+// ── title ──
+
+const SCALES = [1, 0.9, 0.8, 0.72];
+
+function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; leaders: InkLine[] } {
+  const { piece, sewn } = panel;
+  const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}`;
+  const lines: TextLine[] = [
+    { text: pieceLabel(piece), sizePt: 16, bold: true },
+    { text: cut, sizePt: 10.5, bold: true },
+    { text: onPanel(names.client), sizePt: 8.5, bold: false },
+    { text: onPanel(names.draft), sizePt: 8.5, bold: false },
+  ].filter((line) => line.text !== '');
+  const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join('  ·  '), sizePt: 9, bold: true }];
+  const tries = [
+    ...[1, 0.9, 0.8].map((scale) => ({ block: setBlock(lines, scale), turnRad: 0 })),
+    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -ABOUT_A_TURN })),
+    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -ABOUT_A_TURN })),
+  ];
+  const box = boxAround(sewn);
+  if (!box) return { texts: [], leaders: [] };
+  for (const avoid of panel.bands.length > 0 ? [panel.bands, []] : [[]])
+    for (const { block, turnRad } of tries) {
+      const candidates = spots(box, piece, block, turnRad)
+        .filter((each) => isInside(each.box.centre, sewn))
+        .filter((each) => !touchesAny(each.box, avoid));
+      const found = place({ ...panel, bands: [] }, candidates, 1.6);
+      if (found) return { texts: inkOf(found.block, found.box), leaders: [] };
+    }
+  return leadOut(panel, oneLine);
+}
+
+const onPanel = (name: string): string => {
+  const letters = [...writable(name).text];
+  return letters.length > MOST_LETTERS
+    ? `${letters.slice(0, MOST_LETTERS).join('').trimEnd()}…`
+    : letters.join('');
+};
+
+/** Places all over the panel, those beside the upper half of the grain line first. */
+function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): Candidate[] {
+  const upright = turnRad === 0;
+  const [width, height] = upright ? [block.widthMm, block.heightMm] : [block.heightMm, block.widthMm];
+  const wishedY = upright ? box.top + 0.36 * (box.bottom - box.top) : (box.top + box.bottom) / 2;
+  const found: { box: TurnedBox; cost: number }[] = [];
+  for (let y = box.top + height / 2 + 3; y <= box.bottom - height / 2 - 3; y += 4)
+    for (const side of [1, -1])
+      for (const away of [3, 5, 8, 12]) {
+        const x = grain[0].x + side * (away + width / 2);
+        const cost = Math.abs(y - wishedY) + Math.abs(away - 5) + (side < 0 ? 6 : 0);
+        found.push({ box: boxOf(block, { x, y }, turnRad), cost });
+      }
+  return found.sort((a, b) => a.cost - b.cost).map((each) => ({ block, box: each.box }));
+}
+
+/** A title without room inside stands outside the cut line, with a line that leads to the grain line. */
+function leadOut(
+  { piece, room }: PanelRoom,
+  oneLine: readonly TextLine[],
+): { texts: InkText[]; leaders: InkLine[] } {
+  const box = boxAround(piece.cutLine);
+  if (!box) return { texts: [], leaders: [] };
+  const block = setBlock(oneLine, LEAST_PT / 9);
+  const x = box.right + 1 + block.heightMm / 2;
+  const middle = { x: piece.grain[0].x, y: (piece.grain[0].y + piece.grain[1].y) / 2 };
+  const placed = boxOf(block, { x, y: middle.y }, -ABOUT_A_TURN);
+  room.taken.push(placed);
+  return {
+    texts: inkOf(block, placed),
+    leaders: [{ stroke: 'leader', points: [{ x: x - block.heightMm / 2 - 0.4, y: middle.y }, middle] }],
+  };
+}
+
+// ── levels ──
+
+function levelTexts(panel: PanelRoom): InkText[] {
+  const { piece } = panel;
+  return piece.marks.flatMap((mark) => {
+    const tick = mark.kind === 'balance' ? balanceTick(mark, piece) : null;
+    if (!tick) return [];
+    const inward = { x: -tick.out.x, y: -tick.out.y };
+    const line = (sizePt: number): TextBlock =>
+      setBlock([{ text: capital(LEVEL_WORDS[mark.level]), sizePt, bold: false }]);
+    const candidates = [7.5, 6.75, LEAST_PT].flatMap((sizePt) => {
+      const block = line(sizePt);
+      const beside = 1.2 + block.widthMm / 2;
+      const level = [0, -1, 1].map((step) => ({
+        x: tick.inner.x + Math.sign(inward.x) * beside,
+        y: tick.inner.y + step * (block.heightMm / 2 + 1),
+      }));
+      const upright = [-1, 1].map((step) => ({
+        x: mark.at.x + inward.x * (1.2 + block.heightMm / 2),
+        y: mark.at.y + step * (block.widthMm / 2 + 1.4),
+      }));
+      return [
+        ...level.map((centre) => ({ block, box: boxOf(block, centre, 0) })),
+        ...upright.map((centre) => ({ block, box: boxOf(block, centre, -ABOUT_A_TURN) })),
+      ];
+    });
+    const found = place(panel, candidates, 0.7);
+    return found ? inkOf(found.block, found.box) : [];
+  });
+}
+
+// ── edges ──
+
+const FRACTIONS = [
+  0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9,
+];
+
+function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): InkText[] {
+  const text = writable(edgeWords(panel.piece, edge, unit)).text;
+  const length = polylineLength(edge.points);
+  const at = (sizePt: number, away: (height: number) => number): Candidate[] => {
+    const block = setBlock([{ text, sizePt, bold: false }]);
+    if (block.widthMm > length) return [];
+    return FRACTIONS.flatMap((fraction) => {
+      const place = placeAlong(edge.points, fraction);
+      if (!place) return [];
+      const out = away(block.heightMm);
+      const centre = { x: place.at.x + place.out.x * out, y: place.at.y + place.out.y * out };
+      return [{ block, box: boxOf(block, centre, readable(Math.atan2(place.along.y, place.along.x))) }];
+    });
+  };
+  const between = (): number => edge.allowance / 2;
+  const inside = (height: number): number => -(height / 2 + 1.5);
+  const outside = (height: number): number => edge.allowance + height / 2 + 1.2;
+  const found =
+    place(panel, [...at(7.5, between), ...at(6.75, between), ...at(LEAST_PT, between)], 0.6) ??
+    place(panel, [...at(7.5, inside), ...at(LEAST_PT, inside)], 0.6) ??
+    place(panel, [...at(7.5, outside), ...at(LEAST_PT, outside)], 0.4);
+  return found ? inkOf(found.block, found.box) : [];
+}
+
+/** "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in", "Hem · no allowance", "Centre front · place on fold". */
+function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit): string {
+  const name = edgeName(edge, piece.block);
+  if (edge === foldOf(piece)) return `${capital(name)} · place on fold`;
+  const to = edge.mate ? `to ${pieceLabelOf(edge.mate.piece)}` : null;
+  const called = edge.role === 'seam' && !edge.side && to ? to : to ? `${name}, ${to}` : name;
+  const allowance =
+    edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : 'no allowance';
+  return `${capital(called)} · ${allowance}`;
+}
+
+/** Turned so that it is never read upside down; upright edges read from the foot up. */
+function readable(turnRad: number): number {
+  let turn = turnRad;
+  while (turn > ABOUT_A_TURN - 1e-6) turn -= Math.PI;
+  while (turn < -ABOUT_A_TURN - 1e-6) turn += Math.PI;
+  return turn;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

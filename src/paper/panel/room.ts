@@ -1,0 +1,89 @@
+// Where there is room for a text: clear of every line and of every other text.
+
+import type { Point } from '../../engine';
+import { type Box, boxAround, type InkLine } from '../ink';
+import { clipSegment } from '../sheets/clip';
+import { cornersOf, type TurnedBox } from './textBlock';
+
+/** What a text must keep clear of. Texts are added as they are placed. */
+export interface Room {
+  readonly segments: readonly (readonly [Point, Point])[];
+  readonly taken: TurnedBox[];
+}
+
+export function roomAmong(lines: readonly InkLine[]): Room {
+  const segments = lines.flatMap(({ points }) =>
+    points.slice(1).map((point, i) => [points[i] as Point, point] as const),
+  );
+  return { segments, taken: [] };
+}
+
+/** True when a box, `clearMm` larger on all sides, touches no line and no text. */
+export function isClear(room: Room, box: TurnedBox, clearMm: number): boolean {
+  const grown = { ...box, halfWidth: box.halfWidth + clearMm, halfHeight: box.halfHeight + clearMm };
+  const within = {
+    left: -grown.halfWidth,
+    top: -grown.halfHeight,
+    right: grown.halfWidth,
+    bottom: grown.halfHeight,
+  };
+  const reach = Math.hypot(grown.halfWidth, grown.halfHeight);
+  const { x, y } = box.centre;
+  const into = intoFrameOf(grown);
+  for (const [a, b] of room.segments) {
+    if (Math.min(a.x, b.x) > x + reach || Math.max(a.x, b.x) < x - reach) continue;
+    if (Math.min(a.y, b.y) > y + reach || Math.max(a.y, b.y) < y - reach) continue;
+    if (clipSegment(into(a), into(b), within)) return false;
+  }
+  return !room.taken.some((other) => overlap(grown, other));
+}
+
+/** True when a box reaches into one of the upright boxes. */
+export function touchesAny(box: TurnedBox, uprights: readonly Box[]): boolean {
+  const around = boxAround(cornersOf(box)) as Box;
+  return uprights.some(
+    (each) =>
+      around.left < each.right &&
+      around.right > each.left &&
+      around.top < each.bottom &&
+      around.bottom > each.top,
+  );
+}
+
+/** True when a point is inside a closed ring (even-odd). */
+export function isInside({ x, y }: Point, ring: readonly Point[]): boolean {
+  let inside = false;
+  let last = ring[ring.length - 1];
+  for (const point of ring) {
+    if (
+      last &&
+      point.y > y !== last.y > y &&
+      x < point.x + ((last.x - point.x) * (y - point.y)) / (last.y - point.y)
+    )
+      inside = !inside;
+    last = point;
+  }
+  return inside;
+}
+
+const intoFrameOf = ({ centre, turnRad }: TurnedBox): ((point: Point) => Point) => {
+  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
+  return ({ x, y }) => ({
+    x: (x - centre.x) * cos + (y - centre.y) * sin,
+    y: (y - centre.y) * cos - (x - centre.x) * sin,
+  });
+};
+
+/** Two turned boxes overlap unless a side of one of them parts them. */
+function overlap(a: TurnedBox, b: TurnedBox): boolean {
+  const parts = (from: TurnedBox, other: TurnedBox): boolean => {
+    const around = boxAround(cornersOf(other).map(intoFrameOf(from))) as Box;
+    return (
+      around.left > from.halfWidth ||
+      around.right < -from.halfWidth ||
+      around.top > from.halfHeight ||
+      around.bottom < -from.halfHeight
+    );
+  };
+  return !parts(a, b) && !parts(b, a);
+}

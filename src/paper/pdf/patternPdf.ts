@@ -1,0 +1,62 @@
+// The tiled pattern as a PDF file.
+
+import { layOut, type PatternInput } from '../layOut';
+import { checkPaper } from '../sheets/checkPaper';
+import { shortened } from '../text/textWidth';
+import { writable } from '../text/writable';
+import { drawFirstPage } from './firstPage';
+import { DO_NOT_CUT, hasFaults } from './firstPageWords';
+import { penFor } from './pen';
+import { drawSheet } from './sheetPage';
+
+/** A title longer than this helps nobody. mm at 10 pt */
+const TITLE_MM = 200;
+
+/**
+ * The bytes of a PDF: a first page with the assembly map and two calibration squares, then a page for each sheet
+ * that has ink. Pages are as large as the paper, 1 unit = 1/72 in. Whatever pieces the draft has are drawn; where it has
+ * blocking issues every page says not to cut it. Same input, same bytes.
+ *
+ * @throws RangeError on a paper that {@link checkPaper} refuses; ask it first
+ */
+export async function patternPdf(input: PatternInput): Promise<Uint8Array> {
+  const { client, sheet, date, paper } = input;
+  const checked = checkPaper(paper);
+  if (!checked.ok) throw new RangeError(`paper not checked: ${checked.fault.code}`);
+  const layout = layOut(input);
+  const { jsPDF } = await import('jspdf');
+  const upright = [Math.min(paper.widthMm, paper.heightMm), Math.max(paper.widthMm, paper.heightMm)];
+  const pdf = new jsPDF({
+    unit: 'mm',
+    format: upright,
+    orientation: 'portrait',
+    compress: true,
+    putOnlyUsedFonts: true,
+    floatPrecision: 4,
+  });
+  pdf.viewerPreferences({ PrintScaling: 'None' });
+  pdf.setCreationDate(NO_CLOCK);
+  const what = [client.name, sheet.name, date].map((words) => writable(words).text);
+  pdf.setDocumentProperties({
+    title: shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM),
+    creator: 'Staywright',
+  });
+
+  drawFirstPage(penFor(pdf), input, layout);
+  const faulty = hasFaults(input);
+  for (const [i, place] of layout.sheets.entries()) {
+    pdf.addPage(upright, layout.grid.orientation);
+    const count = `sheet ${i + 1} of ${layout.sheets.length}`;
+    drawSheet(penFor(pdf), layout, place, {
+      what: what.filter((words) => words !== '').join('  ·  '),
+      how: faulty
+        ? `${DO_NOT_CUT}  ${count}`
+        : `${writable(paper.name).text}  ·  print at 100 %  ·  ${count}`,
+      howBold: faulty,
+    });
+  }
+  return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+/** jspdf writes a day into the file in any case; the day that counts is printed on the pages. */
+const NO_CLOCK = "D:20000101000000+00'00'";

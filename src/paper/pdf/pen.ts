@@ -1,0 +1,92 @@
+// The few things a page is drawn with, over jspdf: lines of the house's kinds and text that is always writable.
+
+import type { jsPDF } from 'jspdf';
+import type { Point } from '../../engine';
+import type { InkText, Stroke } from '../ink';
+import { writable } from '../text/writable';
+
+/** Lines of the pattern, and those of the sheets it is printed on. */
+export type LineKind =
+  | Stroke
+  | 'calibration'
+  | 'trim'
+  | 'join'
+  | 'rule'
+  | 'mapSheet'
+  | 'mapPanel'
+  | 'mapBlank';
+
+interface Look {
+  readonly widthMm: number;
+  /** 0 black, 1 white. */
+  readonly grey: number;
+  /** Dash and gap, mm; empty for a solid line. */
+  readonly dash: readonly number[];
+}
+
+/** Told apart in black and white: the cut line is thick and solid, the sew line thin and broken. */
+const LOOKS: Readonly<Record<LineKind, Look>> = {
+  cut: { widthMm: 0.5, grey: 0, dash: [] },
+  sew: { widthMm: 0.25, grey: 0, dash: [3, 1.6] },
+  fold: { widthMm: 0.4, grey: 0, dash: [8, 1.5, 1, 1.5] },
+  grain: { widthMm: 0.25, grey: 0, dash: [] },
+  mark: { widthMm: 0.35, grey: 0, dash: [] },
+  leader: { widthMm: 0.18, grey: 0.35, dash: [] },
+  calibration: { widthMm: 0.18, grey: 0, dash: [] },
+  trim: { widthMm: 0.15, grey: 0.45, dash: [] },
+  join: { widthMm: 0.15, grey: 0.45, dash: [1, 1] },
+  rule: { widthMm: 0.2, grey: 0.6, dash: [] },
+  mapSheet: { widthMm: 0.25, grey: 0.15, dash: [] },
+  mapBlank: { widthMm: 0.12, grey: 0.7, dash: [1, 1] },
+  mapPanel: { widthMm: 0.18, grey: 0.5, dash: [] },
+};
+
+export interface Pen {
+  /** Draws a row of points in page mm; `from` is how far along its dashes a line starts. */
+  line(kind: LineKind, points: readonly Point[], from?: number): void;
+  /** Writes text in page mm; black unless a grey from 0 to 1 is given. */
+  text(ink: InkText, grey?: number): void;
+  /** Runs `draw` with everything outside a box of the page hidden. */
+  within(left: number, top: number, width: number, height: number, draw: () => void): void;
+}
+
+export function penFor(page: jsPDF): Pen {
+  let kindInHand: LineKind | null = null;
+  const take = (kind: LineKind): void => {
+    if (kindInHand === kind) return;
+    kindInHand = kind;
+    page.setLineWidth(LOOKS[kind].widthMm);
+    page.setDrawColor(Math.round(LOOKS[kind].grey * 255));
+  };
+  return {
+    line(kind, points, from = 0) {
+      const [first, ...rest] = points;
+      if (!first || rest.length === 0) return;
+      take(kind);
+      const { dash } = LOOKS[kind];
+      const period = dash.reduce((sum, part) => sum + part, 0);
+      page.setLineDashPattern([...dash], period > 0 ? from % period : 0);
+      page.moveTo(first.x, first.y);
+      for (const { x, y } of rest) page.lineTo(x, y);
+      page.stroke();
+    },
+    text({ text, start, turnRad, sizePt, bold }, grey = 0) {
+      const plain = writable(text).text;
+      if (plain === '') return;
+      page.setFont('helvetica', bold ? 'bold' : 'normal');
+      page.setFontSize(sizePt);
+      page.setTextColor(Math.round(grey * 255));
+      page.text(plain, start.x, start.y, turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI });
+    },
+    within(left, top, width, height, draw) {
+      page.saveGraphicsState();
+      page.rect(left, top, width, height, null);
+      page.clip();
+      page.discardPath();
+      kindInHand = null;
+      draw();
+      page.restoreGraphicsState();
+      kindInHand = null;
+    },
+  };
+}

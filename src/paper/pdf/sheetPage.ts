@@ -1,0 +1,152 @@
+// One sheet of the pattern: what lies in its window, how it joins its neighbours, and its name.
+
+import type { Point } from '../../engine';
+import { type Box, boxAround, type InkText, moved } from '../ink';
+import type { Layout } from '../layOut';
+import { isClear, type Room } from '../panel/room';
+import { boxOf, boxOfText, cornersOf, inkOf, setBlock } from '../panel/textBlock';
+import { clipLine } from '../sheets/clip';
+import {
+  type Grid,
+  type SheetPlace,
+  STRIP_MM,
+  sheetName,
+  stepAcross,
+  stepDown,
+  windowOf,
+} from '../sheets/grid';
+import { type Joint, LABEL_MM } from '../sheets/joints';
+import { shortened, textWidth } from '../text/textWidth';
+import type { Pen } from './pen';
+
+const JOINT_GREY = 0.35;
+const MARK_MOST_MM = 2.4;
+
+export interface SheetWords {
+  /** Client, draft and day. */
+  readonly what: string;
+  /** Paper, scale and the count of sheets; or, of a draft with faults, not to cut it. */
+  readonly how: string;
+  readonly howBold: boolean;
+}
+
+/** Draws a sheet on the page in hand. Lines end at the window's edge; nothing of them is emitted beyond it. */
+export function drawSheet(pen: Pen, layout: Layout, place: SheetPlace, words: SheetWords): void {
+  const { grid } = layout;
+  const window = windowOf(grid, place);
+  const toPage: Point = { x: grid.marginMm - window.left, y: grid.marginMm - window.top };
+  const drawn: (readonly Point[])[] = [];
+  for (const panel of layout.panels)
+    for (const { stroke, points } of panel.lines)
+      for (const run of clipLine(points, window)) {
+        const onPage = moved(run.points, toPage);
+        drawn.push(onPage);
+        pen.line(stroke, onPage, run.from);
+      }
+
+  const texts = layout.panels.flatMap((panel) => panel.texts.filter((text) => reaches(text, window)));
+  const shown = texts.map((text) => ({ ...text, start: moved([text.start], toPage)[0] as Point }));
+  pen.within(grid.marginMm, grid.marginMm, grid.windowWidthMm, grid.windowHeightMm, () => {
+    for (const text of shown) pen.text(text);
+  });
+
+  const room: Room = {
+    segments: drawn.flatMap((points) =>
+      points.slice(1).map((point, i) => [points[i] as Point, point] as const),
+    ),
+    taken: shown.map(boxOfText),
+  };
+  for (const joint of layout.joints) drawJoint(pen, grid, joint, place, toPage, room);
+  drawStrip(pen, grid, place, words);
+}
+
+function reaches(text: InkText, window: Box): boolean {
+  const box = boxAround(cornersOf(boxOfText(text))) as Box;
+  return (
+    box.right > window.left && box.left < window.right && box.bottom > window.top && box.top < window.bottom
+  );
+}
+
+function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage: Point, room: Room): void {
+  const which = joint.sheets.findIndex((sheet) => sheetName(sheet) === sheetName(place));
+  if (which < 0) return;
+  const [first, second] = joint.sheets;
+  const across = joint.way === 'across';
+  const { marginMm, windowWidthMm, windowHeightMm, overlapMm } = grid;
+  const [right, bottom] = [marginMm + windowWidthMm, marginMm + windowHeightMm];
+  // The same line of the plan on both sheets: where the second one is cut off, and where it comes to lie on the first.
+  const at = marginMm + (which === 1 ? 0 : across ? stepAcross(grid) : stepDown(grid));
+  pen.line(
+    which === 1 ? 'trim' : 'join',
+    across
+      ? [
+          { x: at, y: marginMm },
+          { x: at, y: bottom },
+        ]
+      : [
+          { x: marginMm, y: at },
+          { x: right, y: at },
+        ],
+  );
+  const radius = Math.min(MARK_MOST_MM, overlapMm / 2 - 0.3);
+  const side = (which === 0 ? -1 : 1) * (overlapMm / 2 + LABEL_MM);
+  for (const mark of joint.marks) {
+    const centre = { x: mark.x + toPage.x, y: mark.y + toPage.y };
+    drawMark(pen, centre, radius);
+    const beside = across ? { x: centre.x + side, y: centre.y } : { x: centre.x, y: centre.y + side };
+    const block = setBlock([{ text: String(joint.number), sizePt: 9, bold: true }]);
+    const box = boxOf(block, beside, 0);
+    room.taken.push(box, boxOf({ ...block, widthMm: 2 * radius, heightMm: 2 * radius }, centre, 0));
+    for (const text of inkOf(block, box)) pen.text(text, JOINT_GREY);
+  }
+  const hint =
+    which === 1 ? `cut off here, lay on ${sheetName(first)}` : `${sheetName(second)} lies up to here`;
+  const block = setBlock([{ text: hint, sizePt: 6, bold: false }]);
+  const span = across ? bottom - marginMm : right - marginMm;
+  // Inside the overlap, next to its line, wherever the pattern leaves room.
+  for (let t = 0.06; t < 0.95; t += 0.04) {
+    const along = marginMm + t * span;
+    const beside = at + 0.8 + block.heightMm / 2;
+    const centre = across ? { x: beside, y: along } : { x: along, y: beside };
+    const box = boxOf(block, centre, across ? -Math.PI / 2 : 0);
+    if (!isClear(room, box, 0.6) || !isOnSheet(cornersOf(box), marginMm, right, bottom)) continue;
+    room.taken.push(box);
+    for (const text of inkOf(block, box)) pen.text(text, JOINT_GREY);
+    break;
+  }
+}
+
+const isOnSheet = (corners: readonly Point[], margin: number, right: number, bottom: number): boolean =>
+  corners.every(({ x, y }) => x >= margin && x <= right && y >= margin && y <= bottom);
+
+/** A circle with a cross: its centre is the point that falls together. */
+function drawMark(pen: Pen, { x, y }: Point, radius: number): void {
+  pen.line('mark', [
+    { x: x - radius, y },
+    { x: x + radius, y },
+  ]);
+  pen.line('mark', [
+    { x, y: y - radius },
+    { x, y: y + radius },
+  ]);
+  const ring: Point[] = [];
+  for (let i = 0; i <= 24; i += 1) {
+    const turn = (i * Math.PI) / 12;
+    ring.push({ x: x + 0.6 * radius * Math.cos(turn), y: y + 0.6 * radius * Math.sin(turn) });
+  }
+  pen.line('trim', ring);
+}
+
+function drawStrip(pen: Pen, grid: Grid, place: SheetPlace, words: SheetWords): void {
+  const { marginMm, windowWidthMm, windowHeightMm } = grid;
+  const baseline = marginMm + windowHeightMm + STRIP_MM - 1;
+  const write = (text: string, x: number, sizePt: number, bold: boolean): void =>
+    pen.text({ text, start: { x, y: baseline }, turnRad: 0, sizePt, bold });
+  const name = sheetName(place);
+  write(name, marginMm, 13, true);
+  const howWidth = textWidth(words.how, 7.5, words.howBold);
+  write(words.how, marginMm + windowWidthMm - howWidth, 7.5, words.howBold);
+  const left = marginMm + textWidth(name, 13, true) + 4;
+  const room = marginMm + windowWidthMm - howWidth - 4 - left;
+  write(shortened(words.what, 7.5, false, room), left, 7.5, false);
+}

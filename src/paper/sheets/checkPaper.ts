@@ -1,0 +1,70 @@
+// Whether a paper can be printed on at all, before any sheet is made.
+
+import { formatLength, type LengthUnit } from '../../document';
+import type { PaperChoice } from './papers';
+
+export type PaperFaultCode =
+  | 'paperNotANumber'
+  | 'marginOutOfRange'
+  | 'overlapOutOfRange'
+  | 'paperTooSmall'
+  | 'paperTooLarge';
+
+export interface PaperFault {
+  readonly code: PaperFaultCode;
+  /** The bounds that were passed, mm. */
+  readonly least: number;
+  readonly most: number;
+}
+
+export type CheckedPaper = { readonly ok: true } | { readonly ok: false; readonly fault: PaperFault };
+
+/** No desktop printer needs a wider margin; wider ones leave no room for the calibration squares. mm */
+const MOST_MARGIN_MM = 20;
+/** The joining marks have to lie whole in the overlap. mm */
+const LEAST_OVERLAP_MM = 5;
+const MOST_OVERLAP_MM = 30;
+/** Room between the margins that the first page takes, mm. */
+export const FIRST_PAGE_LEAST = { widthMm: 165, heightMm: 236 } as const;
+/** 14 400 units of 1/72 in, the longest side a page may have: ISO 32000-1, Annex C. mm */
+const MOST_SIDE_MM = 5080;
+
+/** Refuses papers, margins and overlaps that leave no room for the pattern or for the first page. */
+export function checkPaper(choice: PaperChoice): CheckedPaper {
+  const { widthMm, heightMm, marginMm, overlapMm } = choice;
+  if (![widthMm, heightMm, marginMm, overlapMm].every(Number.isFinite))
+    return refused('paperNotANumber', 0, 0);
+  if (marginMm < 0 || marginMm > MOST_MARGIN_MM) return refused('marginOutOfRange', 0, MOST_MARGIN_MM);
+  if (overlapMm < LEAST_OVERLAP_MM || overlapMm > MOST_OVERLAP_MM)
+    return refused('overlapOutOfRange', LEAST_OVERLAP_MM, MOST_OVERLAP_MM);
+  const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
+  const least = {
+    short: FIRST_PAGE_LEAST.widthMm + 2 * marginMm,
+    long: FIRST_PAGE_LEAST.heightMm + 2 * marginMm,
+  };
+  if (short < least.short || long < least.long) return refused('paperTooSmall', least.short, least.long);
+  if (long > MOST_SIDE_MM) return refused('paperTooLarge', 0, MOST_SIDE_MM);
+  return { ok: true };
+}
+
+const refused = (code: PaperFaultCode, least: number, most: number): CheckedPaper => ({
+  ok: false,
+  fault: { code, least, most },
+});
+
+/** What is wrong with a paper and what would cure it, as a sentence. */
+export function paperSentence({ code, least, most }: PaperFault, unit: LengthUnit): string {
+  const length = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  switch (code) {
+    case 'paperNotANumber':
+      return 'The paper’s width, height, margin and overlap must all be numbers.';
+    case 'marginOutOfRange':
+      return `The margin must be between 0 and ${length(most)}.`;
+    case 'overlapOutOfRange':
+      return `The overlap must be between ${length(least)} and ${length(most)}, so that the joining marks lie whole on both sheets.`;
+    case 'paperTooSmall':
+      return `The paper is too small for the calibration squares: with this margin it must be at least ${length(least)} × ${length(most)}.`;
+    case 'paperTooLarge':
+      return `The paper is larger than a PDF page may be: no side may be over ${length(most)}.`;
+  }
+}

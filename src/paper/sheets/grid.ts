@@ -1,0 +1,86 @@
+// The plan cut into sheets that overlap.
+
+import type { Box } from '../ink';
+import type { PaperChoice } from './papers';
+
+/** Free strip under the pattern on each sheet, for its name. mm */
+export const STRIP_MM = 6;
+
+export interface Grid {
+  readonly orientation: 'portrait' | 'landscape';
+  /** The paper as it is held, mm. */
+  readonly pageWidthMm: number;
+  readonly pageHeightMm: number;
+  readonly marginMm: number;
+  readonly overlapMm: number;
+  /** What one sheet shows of the plan, mm. */
+  readonly windowWidthMm: number;
+  readonly windowHeightMm: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export interface SheetPlace {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The way from one sheet's window to the next, mm. */
+export const stepAcross = (grid: Grid): number => grid.windowWidthMm - grid.overlapMm;
+export const stepDown = (grid: Grid): number => grid.windowHeightMm - grid.overlapMm;
+
+/** The sheets that a plan of this size takes; a plan of no size takes none. */
+export function gridFor(
+  choice: PaperChoice,
+  orientation: Grid['orientation'],
+  planWidthMm: number,
+  planHeightMm: number,
+): Grid {
+  const [short, long] = [
+    Math.min(choice.widthMm, choice.heightMm),
+    Math.max(choice.widthMm, choice.heightMm),
+  ];
+  const [pageWidthMm, pageHeightMm] = orientation === 'portrait' ? [short, long] : [long, short];
+  const { marginMm, overlapMm } = choice;
+  const windowWidthMm = pageWidthMm - 2 * marginMm;
+  const windowHeightMm = pageHeightMm - 2 * marginMm - STRIP_MM;
+  const count = (plan: number, window: number): number =>
+    plan <= 0 ? 0 : Math.max(1, Math.ceil((plan - overlapMm) / (window - overlapMm) - 1e-9));
+  const [columns, rows] = [count(planWidthMm, windowWidthMm), count(planHeightMm, windowHeightMm)];
+  return {
+    orientation,
+    pageWidthMm,
+    pageHeightMm,
+    marginMm,
+    overlapMm,
+    windowWidthMm,
+    windowHeightMm,
+    columns,
+    rows,
+  };
+}
+
+/** What a sheet shows of the plan, overlaps included. */
+export function windowOf(grid: Grid, { row, column }: SheetPlace): Box {
+  const [left, top] = [column * stepAcross(grid), row * stepDown(grid)];
+  return { left, top, right: left + grid.windowWidthMm, bottom: top + grid.windowHeightMm };
+}
+
+/** The part of its window that a sheet alone has to show: each point of the plan is in one sheet's own part. */
+export function ownPartOf(grid: Grid, place: SheetPlace): Box {
+  const { left, top, right, bottom } = windowOf(grid, place);
+  return {
+    left,
+    top,
+    right: place.column === grid.columns - 1 ? right : left + stepAcross(grid),
+    bottom: place.row === grid.rows - 1 ? bottom : top + stepDown(grid),
+  };
+}
+
+/** Row letter and column number: B3; past Z comes AA. */
+export function sheetName({ row, column }: SheetPlace): string {
+  let letters = '';
+  for (let rest = row; rest >= 0; rest = Math.floor(rest / 26) - 1)
+    letters = String.fromCharCode(65 + (rest % 26)) + letters;
+  return `${letters}${column + 1}`;
+}

@@ -1,0 +1,96 @@
+// Where two sheets meet: marks that fall on the same point of the plan on both, numbered so that each joint fits
+// one neighbour only.
+
+import { distance, type Point } from '../../engine';
+import { type Grid, type SheetPlace, sheetName, stepAcross, stepDown, windowOf } from './grid';
+
+export interface Joint {
+  /** From 1, a number of its own for each pair of neighbours. */
+  readonly number: number;
+  /** Left and right neighbour, or upper and lower. */
+  readonly sheets: readonly [SheetPlace, SheetPlace];
+  readonly way: 'across' | 'down';
+  /** Centres of its two marks on the plan, in the middle of the overlap. */
+  readonly marks: readonly [Point, Point];
+}
+
+/** Marks keep this far from lines of the pattern where they can. mm */
+const CLEAR_MM = 7;
+const TRIES = 9;
+
+/** A joint for each two printed sheets side by side. Marks stand where no line is near, away from other overlaps. */
+export function jointsOf(
+  grid: Grid,
+  sheets: readonly SheetPlace[],
+  lines: readonly (readonly Point[])[],
+): Joint[] {
+  const printed = new Set(sheets.map(sheetName));
+  const joints: Joint[] = [];
+  for (const sheet of sheets) {
+    const neighbours = [
+      { way: 'across', other: { row: sheet.row, column: sheet.column + 1 } },
+      { way: 'down', other: { row: sheet.row + 1, column: sheet.column } },
+    ] as const;
+    for (const { way, other } of neighbours) {
+      if (!printed.has(sheetName(other))) continue;
+      const marks = [marksIn(grid, sheet, way, 0, lines), marksIn(grid, sheet, way, 1, lines)] as const;
+      joints.push({ number: joints.length + 1, sheets: [sheet, other], way, marks });
+    }
+  }
+  return joints;
+}
+
+/** The clearest place for a mark in the first (0) or second (1) half of a joint. */
+function marksIn(
+  grid: Grid,
+  sheet: SheetPlace,
+  way: Joint['way'],
+  half: 0 | 1,
+  lines: readonly (readonly Point[])[],
+): Point {
+  const window = windowOf(grid, sheet);
+  const [from, to] =
+    way === 'across'
+      ? [window.top, window.top + stepDown(grid)]
+      : [window.left, window.left + stepAcross(grid)];
+  const [start, end] = [from + grid.overlapMm + CLEAR_MM, to - CLEAR_MM];
+  const middle = grid.overlapMm / 2;
+  const pointAt = (t: number): Point =>
+    way === 'across'
+      ? { x: window.right - middle, y: start + (end - start) * t }
+      : { x: start + (end - start) * t, y: window.bottom - middle };
+  let best = { point: pointAt(0.25 + half * 0.5), worth: -Infinity };
+  for (let i = 0; i < TRIES; i += 1) {
+    const t = half * 0.55 + (0.45 * i) / (TRIES - 1);
+    const point = pointAt(t);
+    const reach = middle + LABEL_MM;
+    const spots = [-1, 0, 1].map((side) =>
+      way === 'across'
+        ? { x: point.x + side * reach, y: point.y }
+        : { x: point.x, y: point.y + side * reach },
+    );
+    const clear = Math.min(...spots.map((spot) => clearance(spot, lines)));
+    const worth = clear - 2 * Math.abs(t - (0.225 + half * 0.55));
+    if (worth > best.worth) best = { point, worth };
+  }
+  return best.point;
+}
+
+/** How far beside the overlap the number of a mark stands. mm */
+export const LABEL_MM = 3;
+
+function clearance(spot: Point, lines: readonly (readonly Point[])[]): number {
+  let least = CLEAR_MM;
+  for (const line of lines)
+    for (let i = 1; i < line.length; i += 1)
+      least = Math.min(least, distanceToSegment(spot, line[i - 1] as Point, line[i] as Point));
+  return least;
+}
+
+function distanceToSegment(point: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const square = dx * dx + dy * dy;
+  const t = square === 0 ? 0 : ((point.x - a.x) * dx + (point.y - a.y) * dy) / square;
+  const part = Math.min(1, Math.max(0, t));
+  return distance(point, { x: a.x + dx * part, y: a.y + dy * part });
+}

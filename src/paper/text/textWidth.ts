@@ -1,0 +1,105 @@
+// How wide a text comes out on the page, known without making a page.
+
+import { MM_PER_INCH } from '../../engine';
+
+/** Millimetres in a point of 1/72 in, the unit of ISO 32000-1, 8.3.2.3. */
+export const MM_PER_POINT = MM_PER_INCH / 72;
+
+/**
+ * Advance widths of Helvetica and Helvetica-Bold from blank (32) to tilde (126), thousandths of the size:
+ * Adobe Core 14 AFM files, version 1.05 and 1.06.
+ */
+const REGULAR = [
+  278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556,
+  556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667, 611, 778, 722, 278,
+  500, 667, 556, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469,
+  556, 333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, 556, 556, 333, 500,
+  278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
+];
+const BOLD = [
+  278, 333, 474, 556, 556, 889, 722, 238, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556,
+  556, 556, 556, 556, 556, 333, 333, 584, 584, 584, 611, 975, 722, 722, 722, 722, 667, 611, 778, 722, 278,
+  556, 722, 611, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 333, 278, 333, 584,
+  556, 333, 556, 611, 556, 611, 556, 333, 611, 611, 278, 278, 556, 278, 889, 611, 611, 611, 611, 389, 556,
+  333, 611, 556, 778, 556, 556, 500, 389, 280, 389, 584,
+];
+/** Signs that are no letter with a mark, both weights (the wider one where they differ). */
+const SIGNS: Readonly<Record<string, number>> = {
+  '½': 834,
+  '¼': 834,
+  '¾': 834,
+  '–': 556,
+  '…': 1000,
+  '‘': 278,
+  '’': 278,
+  '“': 500,
+  '”': 500,
+  '·': 278,
+  '×': 584,
+  '°': 400,
+  '€': 556,
+  ß: 611,
+  æ: 889,
+  ø: 611,
+  Ø: 778,
+  œ: 944,
+  ð: 611,
+  Ð: 722,
+  þ: 611,
+  Þ: 667,
+  '•': 350,
+  '±': 584,
+  '«': 556,
+  '»': 556,
+  '£': 556,
+  '§': 556,
+  '¡': 333,
+  '¿': 611,
+};
+/** Anything else: no sign is wider. */
+const WIDEST = 1000;
+
+/** Width in mm of a text that {@link writable} has passed; never less than what is printed. */
+export function textWidth(text: string, sizePt: number, bold: boolean): number {
+  const widths = bold ? BOLD : REGULAR;
+  let thousandths = 0;
+  for (const character of text) {
+    const base = SIGNS[character] === undefined ? character.normalize('NFD') : character;
+    // ì, í, î and ï are wider than i.
+    const least = base.length > 1 ? 278 : 0;
+    thousandths += Math.max(least, SIGNS[character] ?? widths[base.charCodeAt(0) - 32] ?? WIDEST);
+  }
+  return (thousandths / 1000) * sizePt * MM_PER_POINT;
+}
+
+/** A text cut off with an ellipsis where it is wider than `mostMm`. */
+export function shortened(text: string, sizePt: number, bold: boolean, mostMm: number): string {
+  if (textWidth(text, sizePt, bold) <= mostMm) return text;
+  const letters = [...text];
+  while (letters.length > 0 && textWidth(`${letters.join('').trimEnd()}…`, sizePt, bold) > mostMm)
+    letters.pop();
+  return `${letters.join('').trimEnd()}…`;
+}
+
+/** A text in lines no wider than `mostMm`, broken at blanks; a word that is wider alone is broken inside. */
+export function wrapped(text: string, sizePt: number, bold: boolean, mostMm: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  const fits = (candidate: string): boolean => textWidth(candidate, sizePt, bold) <= mostMm;
+  for (const word of text.split(' ')) {
+    if (fits(line === '' ? word : `${line} ${word}`)) {
+      line = line === '' ? word : `${line} ${word}`;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    line = '';
+    for (const letter of word) {
+      if (line !== '' && !fits(line + letter)) {
+        lines.push(line);
+        line = '';
+      }
+      line += letter;
+    }
+  }
+  return line === '' ? lines : [...lines, line];
+}

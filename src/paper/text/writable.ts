@@ -1,0 +1,60 @@
+// Any text as the letters that the printed page has. Names are data: no letter may come out as a wrong one.
+
+/** The characters from 0x80 to 0x9F of the page's encoding, WinAnsiEncoding: ISO 32000-1, Annex D.2. */
+const BEYOND_LATIN_1 = '€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ';
+
+/** Letters that keep their stroke when marks are taken off. */
+const STROKED: Readonly<Record<string, string>> = {
+  ł: 'l',
+  Ł: 'L',
+  đ: 'd',
+  Đ: 'D',
+  ħ: 'h',
+  Ħ: 'H',
+  ı: 'i',
+  '−': '–',
+};
+
+const MISSING = '?';
+
+export interface Writable {
+  readonly text: string;
+  /** Letters stand in it as question marks because the page has no sign for them. */
+  readonly lost: boolean;
+}
+
+/**
+ * A text on one line in the letters of WinAnsiEncoding: control characters become blanks, letters with marks the page lacks
+ * lose the marks, fractions are spelled out, whatever else is missing becomes a question mark.
+ */
+export function writable(text: string): Writable {
+  let lost = false;
+  const spelled = text
+    .normalize('NFC')
+    .replace(/\p{Cf}/gu, '')
+    .replace(/[\p{C}\p{Z}]+/gu, ' ')
+    .replace(/[⁰¹²³⁴-⁹]+⁄[₀-₉]+|[⅐-⅞]/gu, (fraction, at: number, whole: string) => {
+      const plain = fraction.normalize('NFKD').replace('⁄', '/');
+      return /\d$/.test(whole.slice(0, at)) ? ` ${plain}` : plain;
+    });
+  let out = '';
+  for (const character of spelled) {
+    const plain = isWritable(character) ? character : withoutMarks(character);
+    if ([...plain].every(isWritable)) out += plain;
+    else {
+      out += MISSING;
+      lost = true;
+    }
+  }
+  return { text: out.trim(), lost };
+}
+
+const isWritable = (character: string): boolean =>
+  /^[ -~\u00a1-\u00ff]$/u.test(character) || BEYOND_LATIN_1.includes(character);
+
+const withoutMarks = (character: string): string =>
+  STROKED[character] ??
+  character
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/./gsu, (each) => STROKED[each] ?? each);
