@@ -31,7 +31,7 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
     const after = corners[i] as Corner;
     const end = edge.points.length - after.fromEnd;
     ring.push(...edge.points.slice(before.fromStart, end), ...after.points);
-    tangled ||= after.tangled || before.fromStart > end;
+    tangled ||= after.tangled || (before.fromStart >= end && runsBack(edge, before, after));
   }
   if (!tangled) return ring;
   const untangled = untangle(ring);
@@ -82,6 +82,12 @@ interface Corner {
   readonly fromEnd: number;
   readonly fromStart: number;
   readonly tangled: boolean;
+}
+
+/** Whether the corners at both ends of an edge have passed each other, so that nothing of it is left. */
+function runsBack(edge: MovedEdge, before: Corner, after: Corner): boolean {
+  const [a, b] = [before.points[before.points.length - 1] as Point, after.points[0] as Point];
+  return (b.x - a.x) * edge.startWay.x + (b.y - a.y) * edge.startWay.y < 0;
 }
 
 function join(edge: MovedEdge, next: MovedEdge): Corner {
