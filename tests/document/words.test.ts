@@ -128,6 +128,19 @@ describe('sentences for what a draft says', () => {
     );
   });
 
+  it('does not write a width that is too small as if it were enough', () => {
+    const values = { width: 19.9, least: 20 };
+    const issue: Issue = {
+      code: 'panelTooNarrow',
+      severity: 'block',
+      at: { piece: 'front-2', level: 'waist' },
+      values,
+    };
+    expect(issueSentence(issue, inCm)).toMatch(
+      /^Front 2 is only a hair less than 2 cm wide near the waist; it needs/,
+    );
+  });
+
   it('warns of a waist drawn in too far with the numbers in both lengths and parts', () => {
     const ease = { ...DEFAULT_STYLE.ease, waist: -inches(5) };
     const [issue] = issuesOf({}, { ease }).filter(({ code }) => code === 'waistReductionHigh');

@@ -83,6 +83,10 @@ const measurementName = (field = 'A measurement'): string =>
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** A width that rounds to the least it should be must not be written as that least. */
+const narrower = (width: string, least: string): string =>
+  width === least ? `a hair less than ${least}` : width;
+
 /** One for each code: a code without words does not compile. */
 const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
   measurementMissing: ({ field }) =>
@@ -106,7 +110,7 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
   tooManyWedges: ({ block, count }) =>
     `The ${block} has ${count('count')} wedges; ${count('most')} is the most it can have. Take some off.`,
   panelTooNarrow: ({ piece, level, wedge, length }) =>
-    `${capital(piece)} is only ${length('width')} wide near the ${level}; it needs at least ${length('least')} to be sewn. Take less into ${wedge} there, or move it away from its neighbour.`,
+    `${capital(piece)} is only ${narrower(length('width'), length('least'))} wide near the ${level}; it needs at least ${length('least')} to be sewn. Take less into ${wedge} there, or move it away from its neighbour.`,
   panelCrossed: ({ piece, level, wedge, number }) =>
     Number.isFinite(number('width'))
       ? `The edges of ${piece} meet or cross near the ${level}, so it cannot be cut. Take less into ${wedge} there, or move it away from its neighbour.`
