@@ -30,6 +30,7 @@ export { pointsDown, polylineLength, signedArea } from './geometry/polyline';
 export { type SmoothLine, slopeAt, xAt } from './geometry/smoothLine';
 export type { Issue, IssueCode, Place, Severity } from './issue';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';
+export { type ClosedAt, closeUp, type Placement, placePoint } from './proof/closedUp';
 export type { EdgeRunRow } from './proof/edgeRun';
 export type { LedgerRow } from './proof/ledger';
 export type { SeamWalkRow } from './proof/seamWalk';

@@ -47,7 +47,8 @@ export function draftBlock(
   const wedges = style.wedges.filter((wedge) => wedge.block === side).sort(fromCentre);
   const bustLine = bustLineOf(side, body, levels, style);
   const { intakeOf, unplaced } = sizeWedges(side, wedges, levels, bustLine, style);
-  for (const [level, left] of unplaced) issues.push(issue('intakeNotPlaced', 'note', { block: side, level }, { left }));
+  for (const [level, left] of unplaced)
+    issues.push(issue('intakeNotPlaced', 'note', { block: side, level }, { left }));
 
   const width = new Map(
     levels.map((level) => {
@@ -56,7 +57,8 @@ export function draftBlock(
     }),
   );
   const least = Math.min(...width.values());
-  if (bustLine >= least) issues.push(issue('bustPointOffBlock', 'block', { block: side, field: 'bustPointWidth' }));
+  if (bustLine >= least)
+    issues.push(issue('bustPointOffBlock', 'block', { block: side, field: 'bustPointWidth' }));
 
   const ys = levels.map((level) => level.y);
   const drafted = wedges.map((wedge) =>

@@ -67,9 +67,11 @@ export function draft(measurements: Measurements, style: Style): Draft {
   issues.push(...frontPanels.issues, ...backPanels.issues);
   const outermost = (panels: readonly Panel[], block: Block): Panel | undefined =>
     panels.find((panel) => panel.outer === block.sideSeam);
+  // In sewing order: from centre front to the side, then on to centre back.
   const seams = [
-    ...seamsOf(frontPanels.panels, backPanels.panels),
+    ...seamsOf(frontPanels.panels),
     ...sideSeamOf(outermost(frontPanels.panels, blocks.front), outermost(backPanels.panels, blocks.back)),
+    ...seamsOf(backPanels.panels).reverse(),
   ].map((seam) => trueSeam(seam, levels, span.waist, top, hem));
 
   const closure = closureOf(blocks.front, style);

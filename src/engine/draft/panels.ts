@@ -79,26 +79,17 @@ export function cutPanels(
 // Narrower than this two edges are one line to a pair of shears.
 const CROSSED_MM = 1;
 
-/** The seams of both blocks in sewing order: from centre front to the side, then on to centre back. */
-export function seamsOf(front: readonly Panel[], back: readonly Panel[]): Seam[] {
-  const seams: Seam[] = [];
-  for (const panels of [front, back])
-    for (const panel of panels) {
-      const leg: Leg = { panel, which: 'inner' };
-      if (panel.number === 1) {
-        seams.push({ id: `${panel.side}-centre`, kind: 'centre', a: leg, b: null });
-        continue;
-      }
-      const neighbour = panels.find((other) => other.number === panel.number - 1);
-      if (!neighbour) continue;
-      seams.push({
-        id: `${neighbour.id}/${panel.id}`,
-        kind: 'wedge',
-        a: { panel: neighbour, which: 'outer' },
-        b: leg,
-      });
-    }
-  return seams;
+/** The seams of one block and its centre edge, from the centre to the side. */
+export function seamsOf(panels: readonly Panel[]): Seam[] {
+  return panels.flatMap((panel): Seam[] => {
+    const leg: Leg = { panel, which: 'inner' };
+    if (panel.number === 1) return [{ id: `${panel.side}-centre`, kind: 'centre', a: leg, b: null }];
+    const neighbour = panels.find((other) => other.number === panel.number - 1);
+    if (!neighbour) return [];
+    return [
+      { id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: { panel: neighbour, which: 'outer' }, b: leg },
+    ];
+  });
 }
 
 /** The seam between the outermost panels, where both were made. */

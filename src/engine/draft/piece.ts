@@ -71,7 +71,12 @@ export function makePiece(
 ): { piece: Piece; sure: boolean } | null {
   const innerPoints = pointsDown(panel.inner, inner.leg.top.y, inner.leg.hem.y);
   const outerPoints = pointsDown(panel.outer, outer.leg.top.y, outer.leg.hem.y);
-  const hem = across(innerPoints.at(-1), inner.leg.hem.edgeSlope, outerPoints.at(-1), outer.leg.hem.edgeSlope);
+  const hem = across(
+    innerPoints.at(-1),
+    inner.leg.hem.edgeSlope,
+    outerPoints.at(-1),
+    outer.leg.hem.edgeSlope,
+  );
   const top = across(innerPoints[0], inner.leg.top.edgeSlope, outerPoints[0], outer.leg.top.edgeSlope);
   if (!isSimple(panel, inner.leg, outer.leg, top, hem)) return null;
 
@@ -99,7 +104,12 @@ export function makePiece(
   return { piece, sure: cutLine !== null };
 }
 
-function across(start: Point | undefined, startSlope: number, end: Point | undefined, endSlope: number): Point[] {
+function across(
+  start: Point | undefined,
+  startSlope: number,
+  end: Point | undefined,
+  endSlope: number,
+): Point[] {
   return pointsAlong(cubicAcross(start as Point, startSlope, end as Point, endSlope));
 }
 
@@ -112,7 +122,13 @@ function legEdge(
   points: readonly Point[],
 ): Edge {
   if (seam.kind === 'centre')
-    return { role: 'centre', side: false, mate: null, allowance: centreAllowance(panel, style, onFold), points };
+    return {
+      role: 'centre',
+      side: false,
+      mate: null,
+      allowance: centreAllowance(panel, style, onFold),
+      points,
+    };
   const mate = seam.a.panel === panel && seam.a.which === which ? seam.b : seam.a;
   return {
     role: 'seam',
@@ -146,7 +162,11 @@ function isSimple(
   const lowestTop = Math.max(...top.map((point) => point.y));
   const highestHem = Math.min(...hem.map((point) => point.y));
   if (!(lowestTop < highestHem)) return false;
-  const within = (points: readonly Point[], innerReached: (y: number) => boolean, outerReached: (y: number) => boolean) =>
+  const within = (
+    points: readonly Point[],
+    innerReached: (y: number) => boolean,
+    outerReached: (y: number) => boolean,
+  ) =>
     points
       .slice(1, -1)
       .every(
@@ -154,8 +174,16 @@ function isSimple(
           (!innerReached(y) || x > xAt(panel.inner, y)) && (!outerReached(y) || x < xAt(panel.outer, y)),
       );
   return (
-    within(top, (y) => y > inner.top.y, (y) => y > outer.top.y) &&
-    within(hem, (y) => y < inner.hem.y, (y) => y < outer.hem.y)
+    within(
+      top,
+      (y) => y > inner.top.y,
+      (y) => y > outer.top.y,
+    ) &&
+    within(
+      hem,
+      (y) => y < inner.hem.y,
+      (y) => y < outer.hem.y,
+    )
   );
 }
 

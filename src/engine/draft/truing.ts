@@ -3,7 +3,7 @@
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { slopeAt } from '../geometry/smoothLine';
 import type { Level } from './levels';
-import { lineOf, type Leg, type Seam } from './panels';
+import { type Leg, lineOf, type Seam } from './panels';
 import type { LevelName } from './types';
 
 /** Where a leg ends, and how the top edge or hem leaves it there. */
@@ -48,7 +48,13 @@ const MARK_CLEAR_MM = 6;
  * @param top height of the top edge as drafted, mm
  * @param hem height of the hem as drafted, mm
  */
-export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, top: number, hem: number): TruedSeam {
+export function trueSeam(
+  seam: Seam,
+  levels: readonly Level[],
+  waist: number,
+  top: number,
+  hem: number,
+): TruedSeam {
   const legs = seam.b ? [seam.a, seam.b] : [seam.a];
   const mean = (y: number): number =>
     legs.reduce((sum, leg) => sum + seamLength(lineOf(leg), waist, y), 0) / legs.length;
@@ -80,9 +86,7 @@ export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, to
       marks,
     };
   });
-  const natural = seam.b
-    ? seamLength(lineOf(seam.a), top, hem) - seamLength(lineOf(seam.b), top, hem)
-    : 0;
+  const natural = seam.b ? seamLength(lineOf(seam.a), top, hem) - seamLength(lineOf(seam.b), top, hem) : 0;
   return { seam, a: trued[0] as TruedLeg, b: trued[1] ?? null, natural, markDrift };
 }
 

@@ -8,7 +8,7 @@ import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 export const FLATNESS_MM = 0.02;
 
 /** Longest first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
-const END_CHORD_MM = 0.25;
+const END_CHORD_MM = 0.1;
 
 /** Those chords are shortened further until they leave the tangent by no more than this, a fifth of what an edge run may show. */
 const END_LEAN_RAD = (0.1 * Math.PI) / 180;

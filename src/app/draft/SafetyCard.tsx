@@ -1,0 +1,62 @@
+// The wearer's safety, next to where the reduction is set; a high one has to be acknowledged, and that prints.
+
+import { changeSheet, formatLength, SAFETY_CAUTIONS, SAFETY_STANDING } from '../../document';
+import { useDraft, useOpen, useTable } from '../tableContext';
+
+export function SafetyCard() {
+  const { client, sheet } = useOpen();
+  const { issues } = useDraft();
+  const change = useTable((table) => table.change);
+  const high = issues.some((issue) => issue.code === 'waistReductionHigh');
+  const reduction = -sheet.style.ease.waist;
+  const acknowledged = isAcknowledged(sheet.acknowledgedReduction, reduction);
+  return (
+    <section
+      className={`card safety-card${high && !acknowledged ? ' pressing' : ''}`}
+      aria-label="The wearer’s safety"
+    >
+      <h3>The wearer’s safety</h3>
+      {reduction > 0 ? (
+        <p>
+          The waist is taken in by <b>{formatLength(reduction, client.unit, { withUnit: true })}</b>,{' '}
+          {percentOf(reduction, client.measurements.waist)} of the natural waist.
+        </p>
+      ) : (
+        <p>The waist is not taken in.</p>
+      )}
+      {high ? (
+        <label className="acknowledge">
+          <input
+            type="checkbox"
+            checked={acknowledged}
+            onChange={(event) => {
+              const read = event.target.checked;
+              change('acknowledged the caution', (book) =>
+                changeSheet(book, (open) => ({ ...open, acknowledgedReduction: read ? reduction : null })),
+              );
+            }}
+          />
+          <span>I have read the cautions and the wearer knows them. This is printed on the pattern.</span>
+        </label>
+      ) : null}
+      <details open={high}>
+        <summary>Usual cautions for tight lacing</summary>
+        <p>{SAFETY_STANDING}</p>
+        <ul>
+          {SAFETY_CAUTIONS.map(({ text, source }) => (
+            <li key={text}>
+              {text} <small>({source})</small>
+            </li>
+          ))}
+        </ul>
+      </details>
+    </section>
+  );
+}
+
+/** An acknowledgement holds up to the reduction it was given for. mm */
+export const isAcknowledged = (acknowledged: number | null, reduction: number): boolean =>
+  acknowledged !== null && reduction <= acknowledged + 0.05;
+
+const percentOf = (mm: number, whole: number | null): string =>
+  whole ? `${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} %` : '';

@@ -1,0 +1,206 @@
+// The wedges as a list, and the numbers of the one in hand, level by level.
+
+import {
+  addWedge,
+  balanceAll,
+  changeStyle,
+  formatLength,
+  LEVEL_WORDS,
+  removeWedge,
+  setIntake,
+  setSizing,
+  setStation,
+  setStationAt,
+  wedgeName,
+} from '../../document';
+import {
+  type Block,
+  type DraftedWedge,
+  type LevelName,
+  MOST_WEDGES,
+  type Side,
+  type Style,
+  stationOf,
+  xAt,
+} from '../../engine';
+import { intakeNow } from '../../table';
+import { LengthField } from '../parts/LengthField';
+import { useDraft, useOpen, useTable } from '../tableContext';
+import { widestGap } from './widestGap';
+
+interface WedgeCardProps {
+  readonly selected: string | null;
+  readonly onSelect: (wedge: string | null) => void;
+}
+
+export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
+  const { sheet } = useOpen();
+  const { blocks } = useDraft();
+  const change = useTable((table) => table.change);
+  const edit = (name: string, step: (style: Style) => Style): void =>
+    change(name, (book) => changeStyle(book, step));
+  const { wedges } = sheet.style;
+  const wedge = wedges.find((each) => each.id === selected);
+  const block = wedge && blocks ? blocks[wedge.block] : null;
+  const drafted = block?.wedges.find((each) => each.id === selected);
+  const add = (side: Side): void => {
+    const next = addWedge(sheet.style, side, widestGap(sheet.style, side));
+    edit(`added a ${side} wedge`, () => next);
+    onSelect(next.wedges.at(-1)?.id ?? null);
+  };
+  return (
+    <section className="card wedge-card" aria-label="Wedges">
+      <div className="wedge-list">
+        {(['front', 'back'] as const).map((side) => (
+          <div key={side} className="wedge-row">
+            <h3>{side === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
+            {wedges
+              .filter((each) => each.block === side)
+              .sort((a, b) => a.station - b.station)
+              .map((each) => (
+                <button
+                  type="button"
+                  key={each.id}
+                  className="chip"
+                  aria-pressed={each.id === selected}
+                  onClick={() => onSelect(each.id)}
+                >
+                  {wedgeName(each, sheet.style).replace(/ wedge/, '')}
+                </button>
+              ))}
+            {wedges.filter((each) => each.block === side).length < MOST_WEDGES ? (
+              <button
+                type="button"
+                className="chip add"
+                onClick={() => add(side)}
+                aria-label={`Add a ${side} wedge`}
+              >
+                Add
+              </button>
+            ) : null}
+          </div>
+        ))}
+        <button
+          type="button"
+          className="quiet"
+          disabled={wedges.every((each) => each.sizing === 'balanced')}
+          onClick={() => edit('balance', balanceAll)}
+        >
+          Balance all from the girths
+        </button>
+      </div>
+      {wedge && drafted && block ? (
+        <div className="wedge-numbers">
+          <div className="wedge-head">
+            <h3>{wedgeName(wedge, sheet.style)}</h3>
+            <fieldset className="sizing">
+              <legend className="unseen">How its intake is set</legend>
+              {(['balanced', 'hand'] as const).map((sizing) => (
+                <label key={sizing}>
+                  <input
+                    type="radio"
+                    name="sizing"
+                    checked={wedge.sizing === sizing}
+                    onChange={() =>
+                      edit(sizing === 'hand' ? 'locked a wedge' : 'balanced a wedge', (style) =>
+                        setSizing(style, wedge.id, sizing, intakeNow(drafted)),
+                      )
+                    }
+                  />
+                  <span>{sizing === 'hand' ? 'By hand, locked' : 'Balanced'}</span>
+                </label>
+              ))}
+            </fieldset>
+            <button
+              type="button"
+              className="quiet"
+              onClick={() =>
+                edit(`took off the ${wedgeName(wedge, sheet.style).toLowerCase()}`, (style) =>
+                  removeWedge(style, wedge.id),
+                )
+              }
+            >
+              Take off
+            </button>
+          </div>
+          <WedgeNumbers wedge={drafted} block={block} />
+        </div>
+      ) : (
+        <p className="hint">Choose a wedge here or on the table to see its numbers.</p>
+      )}
+    </section>
+  );
+}
+
+function WedgeNumbers({ wedge, block }: { wedge: DraftedWedge; block: Block }) {
+  const { client, sheet } = useOpen();
+  const { levels } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const style = (step: (style: Style) => Style): void => show((book) => changeStyle(book, step));
+  const bent =
+    Object.keys(sheet.style.wedges.find((each) => each.id === wedge.id)?.stationAt ?? {}).length > 0;
+  const widthAt = (level: LevelName): number => block.width.get(level) ?? 0;
+  return (
+    <table>
+      <thead>
+        <tr>
+          <td />
+          {levels.map(({ name }) => (
+            <th key={name} scope="col" className={`level-${name}`}>
+              {LEVEL_WORDS[name]}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          <th scope="row">Intake</th>
+          {levels.map(({ name }) => (
+            <td key={name}>
+              <LengthField
+                compact={true}
+                label={`Intake at the ${LEVEL_WORDS[name]}`}
+                value={wedge.intake.get(name) ?? 0}
+                unit={client.unit}
+                onShow={(mm) =>
+                  style((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(wedge)))
+                }
+                onKeep={() => keep(`intake at the ${LEVEL_WORDS[name]}`)}
+                onDrop={drop}
+              />
+            </td>
+          ))}
+        </tr>
+        <tr>
+          <th scope="row">From centre</th>
+          {levels.map(({ name, y }) => (
+            <td key={name}>
+              {wedge.onCentre ? (
+                <span className="fixed">{formatLength(0, client.unit)}</span>
+              ) : (
+                <LengthField
+                  compact={true}
+                  label={`Axis from the centre line at the ${LEVEL_WORDS[name]}`}
+                  value={xAt(wedge.axis, y)}
+                  unit={client.unit}
+                  onShow={(mm) => {
+                    const station = stationOf(mm ?? 0, block.bustLine, widthAt(name));
+                    style((before) =>
+                      name === 'waist' && !bent
+                        ? setStation(before, wedge.id, station)
+                        : setStationAt(before, wedge.id, name, station),
+                    );
+                  }}
+                  onKeep={() => keep(`axis at the ${LEVEL_WORDS[name]}`)}
+                  onDrop={drop}
+                />
+              )}
+            </td>
+          ))}
+        </tr>
+      </tbody>
+    </table>
+  );
+}

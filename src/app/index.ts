@@ -1,0 +1,7 @@
+// The app's one way in, for the page.
+
+export { App } from './shell/App';
+export { createBookStorage } from './storage/bookStorage';
+export { browserStorage } from './storage/storageLike';
+export { createTable } from './store';
+export { TableContext } from './tableContext';

@@ -1,0 +1,55 @@
+// A drawing of the body, front view, with the path of the tape for the measurement in hand.
+
+import type { MeasurementName } from '../../engine';
+
+/** Half outline from neck to knee, mirrored for the other half; drawn for this form, in its own units. */
+const HALF =
+  'M100 18C92 18 87 26 87 36C87 46 91 52 92 58C92 66 88 70 78 74C64 79 52 82 46 90C41 98 40 112 38 128C36 146 33 166 30 190L37 192C42 170 47 150 52 132C53 146 54 152 55 160C57 176 64 186 65 204C65 220 57 236 53 254C50 270 51 290 55 316L100 316L100 18Z';
+
+interface TapePath {
+  readonly d: string;
+  readonly round: boolean;
+}
+
+const round = (y: number, half: number): TapePath => ({
+  d: `M${100 - half} ${y}C${100 - half / 2} ${y + 9} ${100 + half / 2} ${y + 9} ${100 + half} ${y}`,
+  round: true,
+});
+const down = (from: number, to: number, x = 86): TapePath => ({
+  d: `M${x} ${from}L${x} ${to}`,
+  round: false,
+});
+
+const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
+  overBust: round(112, 47),
+  bust: round(134, 48),
+  underBust: round(156, 45),
+  waist: round(202, 35),
+  highHip: round(228, 41),
+  hip: round(256, 47),
+  neckToBust: { d: 'M84 70L78 136', round: false },
+  neckToUnderBust: { d: 'M84 70L78 136L78 158', round: false },
+  neckToWaist: { d: 'M84 70L78 136L80 204', round: false },
+  neckToHip: { d: 'M84 70L78 136L80 204L78 258', round: false },
+  bustPointWidth: { d: 'M78 136L122 136', round: false },
+  acrossShoulder: { d: 'M50 86C70 78 130 78 150 86', round: false },
+  neckWidth: { d: 'M84 68L116 68', round: false },
+  backNeckToWaist: down(62, 204, 100),
+  underarmToWaist: { d: 'M53 118L64 202', round: false },
+  waistToLap: { d: 'M100 206L100 262', round: false },
+};
+
+export function BodyFigure({ measurement }: { measurement: MeasurementName | null }) {
+  const tape = measurement ? TAPE[measurement] : null;
+  return (
+    <svg className="body-figure" viewBox="20 8 160 312" aria-hidden="true">
+      <path className="body" d={HALF} />
+      <path className="body" d={HALF} transform="matrix(-1 0 0 1 200 0)" />
+      <path
+        className="body-detail"
+        d="M62 134C64 150 90 152 94 138M138 134C136 150 110 152 106 138M78 134v.1M122 134v.1"
+      />
+      {tape ? <path className={tape.round ? 'tape round' : 'tape'} d={tape.d} /> : null}
+    </svg>
+  );
+}

@@ -1,0 +1,30 @@
+// The four steps of the work, kept in the address so that a reload comes back to the same one.
+
+import { useCallback, useEffect, useState } from 'react';
+
+export const STEPS = [
+  { name: 'measure', label: 'Measure' },
+  { name: 'draft', label: 'Draft' },
+  { name: 'true', label: 'True' },
+  { name: 'cut', label: 'Cut' },
+] as const;
+
+export type StepName = (typeof STEPS)[number]['name'];
+
+const stepInAddress = (): StepName =>
+  STEPS.find(({ name }) => name === window.location.hash.slice(1))?.name ?? 'measure';
+
+/** The step in view, and how to go to another. */
+export function useStep(): [StepName, (step: StepName) => void] {
+  const [step, setStep] = useState(stepInAddress);
+  useEffect(() => {
+    const follow = (): void => setStep(stepInAddress());
+    window.addEventListener('hashchange', follow);
+    return () => window.removeEventListener('hashchange', follow);
+  }, []);
+  const go = useCallback((next: StepName) => {
+    window.location.hash = next;
+    window.scrollTo({ top: 0 });
+  }, []);
+  return [step, go];
+}

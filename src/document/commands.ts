@@ -1,0 +1,157 @@
+// What a maker can do to the book, each as a pure step from one book or style to the next.
+
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  type LevelName,
+  type Measurements,
+  MOST_WEDGES,
+  type PerLevel,
+  type Side,
+  type Style,
+  type Wedge,
+} from '../engine';
+import { type Book, type Client, openClient, openSheet, type Sheet } from './book';
+
+/** The book with the open client changed. */
+export function changeClient(book: Book, change: (client: Client) => Client): Book {
+  const open = openClient(book);
+  const changed = change(open);
+  if (changed === open) return book;
+  return { ...book, clients: book.clients.map((client) => (client === open ? changed : client)) };
+}
+
+/** The book with the open draft of the open client changed. */
+export function changeSheet(book: Book, change: (sheet: Sheet) => Sheet): Book {
+  return changeClient(book, (client) => {
+    const open = openSheet(client);
+    const changed = change(open);
+    if (changed === open) return client;
+    return { ...client, sheets: client.sheets.map((sheet) => (sheet === open ? changed : sheet)) };
+  });
+}
+
+/** The book with the style of the open draft changed. */
+export function changeStyle(book: Book, change: (style: Style) => Style): Book {
+  return changeSheet(book, (sheet) => {
+    const style = change(sheet.style);
+    return style === sheet.style ? sheet : { ...sheet, style };
+  });
+}
+
+const UNMEASURED: Measurements = {
+  bust: null,
+  underBust: null,
+  waist: null,
+  hip: null,
+  overBust: null,
+  highHip: null,
+  neckToBust: null,
+  neckToUnderBust: null,
+  neckToWaist: null,
+  neckToHip: null,
+  bustPointWidth: null,
+  acrossShoulder: null,
+  neckWidth: null,
+  backNeckToWaist: null,
+  underarmToWaist: null,
+  waistToLap: null,
+};
+
+/** Adds a client with nothing measured yet and one draft in the default style, and opens her. */
+export function addClient(book: Book, id: string, name: string): Book {
+  const client: Client = {
+    id,
+    name,
+    unit: openClient(book).unit,
+    measurements: UNMEASURED,
+    sheets: [{ id: `${id}-1`, name: 'First draft', style: DEFAULT_STYLE, acknowledgedReduction: null }],
+    openSheet: `${id}-1`,
+  };
+  return { ...book, clients: [...book.clients, client], openClient: id };
+}
+
+/** Takes the open client out of the book; the last one stays. */
+export function removeClient(book: Book): Book {
+  const gone = openClient(book);
+  const clients = book.clients.filter((client) => client !== gone);
+  const [first] = clients;
+  return first ? { ...book, clients, openClient: first.id } : book;
+}
+
+/** The style with one wedge changed. */
+export function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge): Style {
+  return { ...style, wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)) };
+}
+
+/** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
+export function addWedge(style: Style, block: Side, station: number): Style {
+  const ids = new Set(style.wedges.map((wedge) => wedge.id));
+  if (style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return style;
+  let number = 1;
+  while (ids.has(`${block}-added-${number}`)) number += 1;
+  return {
+    ...style,
+    wedges: [...style.wedges, balancedWedge(`${block}-added-${number}`, block, station, 2)],
+  };
+}
+
+export function removeWedge(style: Style, id: string): Style {
+  return { ...style, wedges: style.wedges.filter((wedge) => wedge.id !== id) };
+}
+
+/** Moves the whole axis to one station; bends at single levels keep their distance from it. */
+export function setStation(style: Style, id: string, station: number): Style {
+  return changeWedge(style, id, (wedge) => {
+    const shift = station - wedge.station;
+    const stationAt = Object.fromEntries(
+      Object.entries(wedge.stationAt).map(([level, own]) => [level, Math.min(1, Math.max(-1, own + shift))]),
+    );
+    return { ...wedge, station, stationAt };
+  });
+}
+
+/** Bends the axis: its station at one level only. */
+export function setStationAt(style: Style, id: string, level: LevelName, station: number): Style {
+  return changeWedge(style, id, (wedge) => ({
+    ...wedge,
+    stationAt: { ...wedge.stationAt, [level]: station },
+  }));
+}
+
+/**
+ * Sets an intake, mm. A balanced wedge becomes one sized by hand, keeping `current`, what balancing gave it at the
+ * other levels.
+ */
+export function setIntake(
+  style: Style,
+  id: string,
+  level: LevelName,
+  intake: number,
+  current: Partial<PerLevel>,
+): Style {
+  return changeWedge(style, id, (wedge) => ({
+    ...wedge,
+    sizing: 'hand',
+    intake: { ...(wedge.sizing === 'balanced' ? current : wedge.intake), [level]: Math.max(0, intake) },
+  }));
+}
+
+/** Locks a wedge at what it takes now (`current`, mm per level), or hands it back to balancing. */
+export function setSizing(
+  style: Style,
+  id: string,
+  sizing: Wedge['sizing'],
+  current: Partial<PerLevel>,
+): Style {
+  return changeWedge(style, id, (wedge) => ({
+    ...wedge,
+    sizing,
+    intake: sizing === 'hand' && wedge.sizing === 'balanced' ? current : wedge.intake,
+  }));
+}
+
+/** Hands every wedge to balancing. */
+export function balanceAll(style: Style): Style {
+  return { ...style, wedges: style.wedges.map((wedge) => ({ ...wedge, sizing: 'balanced' })) };
+}

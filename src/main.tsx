@@ -1,0 +1,31 @@
+// Puts the table on the page: the kept book in, every kept change out again.
+
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App, browserStorage, createBookStorage, createTable, TableContext } from './app';
+import './app/look/base.css';
+import './app/look/shell.css';
+import './app/look/fields.css';
+import './app/look/table.css';
+import './app/look/proof.css';
+
+const storage = createBookStorage({ storage: browserStorage(window), now: () => new Date() });
+const { book, said } = storage.load();
+const table = createTable(book);
+
+table.subscribe(({ history }, before) => {
+  if (history.present !== before.history.present) storage.save(history.present);
+});
+// A number half typed or a handle half pulled is kept too when the page goes away.
+window.addEventListener('pagehide', () => table.getState().keep('last change'), { capture: true });
+storage.attachFlush(window);
+
+const root = document.getElementById('root');
+if (root)
+  createRoot(root).render(
+    <StrictMode>
+      <TableContext value={table}>
+        <App keeping={{ storage, said }} />
+      </TableContext>
+    </StrictMode>,
+  );

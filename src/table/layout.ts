@@ -1,0 +1,48 @@
+// How the two half blocks lie on the cutting table: front with its centre line left, back mirrored, centre back right,
+// so that both side seams face each other. One coordinate system in mm, "table" mm.
+
+import { type Block, type Draft, type Point, type Side, xAt } from '../engine';
+
+export interface TableLayout {
+  /** x of the front's centre line and of the back's, table mm. */
+  readonly centreX: Readonly<Record<Side, number>>;
+  /** What is to be seen, table mm. */
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Room around the blocks and between them, mm. */
+const ROOM = { around: 26, between: 34, above: 22, below: 26 } as const;
+
+/** The layout for a draft; null when there is no block to lay out. */
+export function layOut(draft: Draft): TableLayout | null {
+  const { blocks, span, levels } = draft;
+  const [first, last] = [levels[0], levels[levels.length - 1]];
+  if (!blocks || !span || !first || !last) return null;
+  const width = widest(blocks.front, span) + ROOM.between + widest(blocks.back, span);
+  const top = Math.min(first.y, span.top) - ROOM.above;
+  const foot = Math.max(span.hem, span.waist + 60) + ROOM.below;
+  return {
+    centreX: { front: 0, back: width },
+    left: -ROOM.around,
+    top,
+    width: width + 2 * ROOM.around,
+    height: foot - top,
+  };
+}
+
+/** The farthest a block reaches from its centre line between top edge and hem, mm. */
+function widest({ sideSeam }: Block, span: { top: number; hem: number }): number {
+  const heights = [span.top, span.hem, ...sideSeam.ys.filter((y) => y > span.top && y < span.hem)];
+  return Math.max(...heights.map((y) => xAt(sideSeam, y)));
+}
+
+/** +1 where the block's x grows to the right on the table, −1 where it is mirrored. */
+export const directionOf = (side: Side): 1 | -1 => (side === 'front' ? 1 : -1);
+
+/** A place of a block on the table. */
+export function onTable(layout: TableLayout, side: Side, point: Point): Point {
+  return { x: layout.centreX[side] + directionOf(side) * point.x, y: point.y };
+}

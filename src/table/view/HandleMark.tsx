@@ -1,0 +1,64 @@
+// One handle on the table: a slider to keyboard and screen reader, a grip to finger and mouse.
+
+import type { ComponentProps } from 'react';
+import type { Handle } from '../handles';
+
+interface HandleMarkProps {
+  readonly handle: Handle;
+  readonly label: string;
+  /** The value in the maker's unit, for the screen reader and the bubble. */
+  readonly shown: string;
+  readonly pulling: boolean;
+  readonly pxPerMm: number;
+  readonly events: Pick<
+    ComponentProps<'g'>,
+    'onPointerDown' | 'onPointerMove' | 'onPointerUp' | 'onPointerCancel' | 'onKeyDown' | 'onKeyUp' | 'onBlur'
+  >;
+  readonly onFocus: () => void;
+}
+
+/** Reach of a grip for mouse, px; a coarse pointer gets more from the style sheet. */
+const GRIP_PX = 13;
+
+export function HandleMark({ handle, label, shown, pulling, pxPerMm, events, onFocus }: HandleMarkProps) {
+  const px = 1 / pxPerMm;
+  const lean = leanOf(handle) * px;
+  return (
+    <g
+      className={`handle handle-${handle.kind}${pulling ? ' pulling' : ''}`}
+      data-handle={handle.id}
+      role="slider"
+      tabIndex={0}
+      aria-label={label}
+      aria-valuenow={Math.round(handle.value * 10) / 10}
+      aria-valuemin={handle.least}
+      aria-valuemax={Math.round(handle.most)}
+      aria-valuetext={shown}
+      aria-orientation={handle.kind === 'edge' ? 'vertical' : 'horizontal'}
+      transform={`translate(${handle.at.x} ${handle.at.y})`}
+      onFocus={onFocus}
+      {...events}
+    >
+      <circle className="grip" cx={lean} r={GRIP_PX * px} />
+      {handle.kind === 'axis' ? <path className="mark" d={diamond(7 * px)} /> : null}
+      {handle.kind === 'leg' ? <path className="mark" d={tick(lean, 6 * px)} /> : null}
+      {handle.kind === 'edge' ? (
+        <rect className="mark" x={-9 * px} y={-4 * px} width={18 * px} height={8 * px} rx={4 * px} />
+      ) : null}
+    </g>
+  );
+}
+
+/** Grips of two legs that touch lean apart, so that each can be caught. px */
+function leanOf(handle: Handle): number {
+  if (handle.kind !== 'leg') return 0;
+  return Math.sign(handle.gain.x) * (handle.which === 'inner' || handle.which === 'outer' ? 9 : 0);
+}
+
+const diamond = (r: number): string => `M0 ${-r}L${r} 0L0 ${r}L${-r} 0Z`;
+
+/** A small wedge pointing away from the leg. */
+const tick = (lean: number, r: number): string => {
+  const way = Math.sign(lean) || 1;
+  return `M${way * 0.35 * r} ${-r}L${way * 2 * r} 0L${way * 0.35 * r} ${r}Z`;
+};

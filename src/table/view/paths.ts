@@ -1,0 +1,19 @@
+// SVG path data from points and lines of the draft, rounded to a hundredth of a mm.
+
+import { type Point, pointsDown, type SmoothLine } from '../../engine';
+
+const rounded = (value: number): string => String(Math.round(value * 100) / 100);
+
+/** An open path through points. */
+export function pathThrough(points: readonly Point[]): string {
+  return points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${rounded(x)} ${rounded(y)}`).join('');
+}
+
+/** A closed path through a ring whose end is not repeated. */
+export const closedPath = (ring: readonly Point[]): string =>
+  ring.length > 0 ? `${pathThrough(ring)}Z` : '';
+
+/** A smooth line between two heights, placed by `place`. */
+export function pathDown(line: SmoothLine, from: number, to: number, place: (point: Point) => Point): string {
+  return pathThrough(pointsDown(line, from, to).map(place));
+}

@@ -1,0 +1,40 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig, type Plugin } from 'vite';
+
+// Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** Writes the policy into the built page; the development server needs inline scripts and goes without. */
+const contentSecurityPolicy: Plugin = {
+  name: 'content-security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
+
+// jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
+const absent = fileURLToPath(new URL('src/paper/absent.ts', import.meta.url));
+
+export default defineConfig({
+  base: './',
+  plugins: [react(), contentSecurityPolicy],
+  resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
+  build: { target: 'es2022', modulePreload: { polyfill: false } },
+});
