@@ -75,40 +75,67 @@ interface Plan {
   readonly offsets: readonly Point[];
 }
 
-function fewestSheets(
-  lined: readonly { piece: Piece; lines: readonly InkLine[] }[],
-  paper: PaperChoice,
-): Plan {
+type LinedPiece = { readonly piece: Piece; readonly lines: readonly InkLine[] };
+
+/** Tries rows as wide as 1, 2, 3… sheets, both ways up; of those with as few sheets, the one with the fewest joints to tape. */
+function fewestSheets(lined: readonly LinedPiece[], paper: PaperChoice): Plan {
   const outlines = lined.map(({ piece }) => ({ id: piece.id, ring: piece.cutLine }));
   const ways = paper.orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [paper.orientation];
   let best: Plan = { grid: gridFor(paper, ways[0] ?? 'portrait', 0, 0), offsets: [] };
-  let fewest = Infinity;
   if (lined.length === 0) return best;
+  let least = Infinity;
+  let found: { arrangement: Arrangement; way: Grid['orientation'] } | null = null;
   for (const way of ways) {
     const one = gridFor(paper, way, 1, 1);
     for (const byHeight of [false, true])
       for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
         const arrangement = arrange(outlines, room, byHeight);
-        const plan = centred(arrangement, paper, way);
-        const lines = lined.flatMap((each, i) =>
-          each.lines.map((line) => moved(line.points, plan.offsets[i] as Point)),
-        );
-        const count = inkedSheets(plan.grid, lines).length;
-        if (count < fewest) [best, fewest] = [plan, count];
+        const plan = placed(arrangement, paper, way, MIDDLE);
+        const cost = costOf(plan, lined);
+        if (cost < least) [best, least, found] = [plan, cost, { arrangement, way }];
         if (arrangement.rows === 1) break;
       }
   }
+  // Within the room that the sheets leave, panels are moved so that fewer of them lie across a joint.
+  for (const down of SHIFTS)
+    for (const across of SHIFTS) {
+      if (!found) continue;
+      const plan = placed(found.arrangement, paper, found.way, { x: across, y: down });
+      const cost = costOf(plan, lined);
+      if (cost < least) [best, least] = [plan, cost];
+    }
   return best;
 }
 
-/** The arrangement in the middle of the sheets it takes. */
-function centred(arrangement: Arrangement, paper: PaperChoice, way: Grid['orientation']): Plan {
+const MIDDLE: Point = { x: 0.5, y: 0.5 };
+const SHIFTS = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
+
+/** Sheets first, then how many panels each sheet has a part of. */
+function costOf({ grid, offsets }: Plan, lined: readonly LinedPiece[]): number {
+  const sheets = new Set<number>();
+  let parts = 0;
+  for (const [i, { lines }] of lined.entries()) {
+    // Sew lines and marks are where the cut line is, or inside it where the grain line is.
+    const telling = lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold' || stroke === 'grain');
+    const on = inkedSheets(
+      grid,
+      telling.map((line) => moved(line.points, offsets[i] as Point)),
+    );
+    parts += on.length;
+    for (const { row, column } of on) sheets.add(row * grid.columns + column);
+  }
+  return sheets.size * 10_000 + parts;
+}
+
+/** The arrangement on the sheets it takes; `share` says which part of the room left over lies to its left and above it. */
+function placed(arrangement: Arrangement, paper: PaperChoice, way: Grid['orientation'], share: Point): Plan {
   const { widthMm, heightMm, offsets } = arrangement;
   const grid = gridFor(paper, way, widthMm + 2 * RIM_MM, heightMm + 2 * RIM_MM);
-  const across = grid.columns * stepAcross(grid) + grid.overlapMm;
-  const down = grid.rows * stepDown(grid) + grid.overlapMm;
-  return { grid, offsets: moved(offsets, { x: (across - widthMm) / 2, y: (down - heightMm) / 2 }) };
+  const across = grid.columns * stepAcross(grid) + grid.overlapMm - 2 * RIM_MM;
+  const down = grid.rows * stepDown(grid) + grid.overlapMm - 2 * RIM_MM;
+  const by = { x: RIM_MM + (across - widthMm) * share.x, y: RIM_MM + (down - heightMm) * share.y };
+  return { grid, offsets: moved(offsets, by) };
 }
 
 /** Where sheets lie over each other; texts that keep clear of these are whole on one sheet. */

@@ -26,7 +26,7 @@ export interface PanelNames {
 const LEAST_PT = 6;
 /** Longer names are cut off with an ellipsis on the panels; the first page has more room. */
 const MOST_LETTERS = 60;
-const ABOUT_A_TURN = Math.PI / 2;
+const QUARTER_TURN = Math.PI / 2;
 
 /**
  * Texts of a panel in the coordinates of its block, and the lines that lead to a title that has no room inside.
@@ -86,11 +86,11 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; le
     { text: onPanel(names.client), sizePt: 8.5, bold: false },
     { text: onPanel(names.draft), sizePt: 8.5, bold: false },
   ].filter((line) => line.text !== '');
-  const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join('  ·  '), sizePt: 9, bold: true }];
+  const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
   const tries = [
     ...[1, 0.9, 0.8].map((scale) => ({ block: setBlock(lines, scale), turnRad: 0 })),
-    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -ABOUT_A_TURN })),
-    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -ABOUT_A_TURN })),
+    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -QUARTER_TURN })),
+    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -QUARTER_TURN })),
   ];
   const box = boxAround(sewn);
   if (!box) return { texts: [], leaders: [] };
@@ -138,7 +138,7 @@ function leadOut(
   const block = setBlock(oneLine, LEAST_PT / 9);
   const x = box.right + 1 + block.heightMm / 2;
   const middle = { x: piece.grain[0].x, y: (piece.grain[0].y + piece.grain[1].y) / 2 };
-  const placed = boxOf(block, { x, y: middle.y }, -ABOUT_A_TURN);
+  const placed = boxOf(block, { x, y: middle.y }, -QUARTER_TURN);
   room.taken.push(placed);
   return {
     texts: inkOf(block, placed),
@@ -169,7 +169,7 @@ function levelTexts(panel: PanelRoom): InkText[] {
       }));
       return [
         ...level.map((centre) => ({ block, box: boxOf(block, centre, 0) })),
-        ...upright.map((centre) => ({ block, box: boxOf(block, centre, -ABOUT_A_TURN) })),
+        ...upright.map((centre) => ({ block, box: boxOf(block, centre, -QUARTER_TURN) })),
       ];
     });
     const found = place(panel, candidates, 0.7);
@@ -198,7 +198,7 @@ function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): InkText[] {
     });
   };
   const between = (): number => edge.allowance / 2;
-  const inside = (height: number): number => -(height / 2 + 1.5);
+  const inside = (height: number): number => -(height / 2 + 2.5);
   const outside = (height: number): number => edge.allowance + height / 2 + 1.2;
   const found =
     place(panel, [...at(7.5, between), ...at(6.75, between), ...at(LEAST_PT, between)], 0.6) ??
@@ -218,12 +218,14 @@ function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit): string {
   return `${capital(called)} · ${allowance}`;
 }
 
-/** Turned so that it is never read upside down; upright edges read from the foot up. */
+/** Turned so that it is never read upside down; edges that run nearly upright read from the foot up. */
 function readable(turnRad: number): number {
   let turn = turnRad;
-  while (turn > ABOUT_A_TURN - 1e-6) turn -= Math.PI;
-  while (turn < -ABOUT_A_TURN - 1e-6) turn += Math.PI;
+  while (turn > QUARTER_TURN - NEARLY_UPRIGHT) turn -= Math.PI;
+  while (turn <= -QUARTER_TURN - NEARLY_UPRIGHT) turn += Math.PI;
   return turn;
 }
+
+const NEARLY_UPRIGHT = Math.PI / 9;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

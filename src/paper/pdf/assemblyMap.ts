@@ -3,17 +3,22 @@
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
 import { type Box, boxAround } from '../ink';
-import type { Layout } from '../layOut';
+import type { Layout, PlacedPanel } from '../layOut';
 import { ownPartOf, sheetName, stepAcross, stepDown } from '../sheets/grid';
-import { textWidth } from '../text/textWidth';
+import { MM_PER_POINT, textWidth } from '../text/textWidth';
 import type { Pen } from './pen';
 
-/** Draws the map as large as it fits, in the top left of a box of the page; gives back the height it took, mm. */
-export function drawMap(pen: Pen, { grid, panels, sheets }: Layout, box: Box): number {
-  if (sheets.length === 0) return 0;
+/** Part of their size at which the sheets fit into a box of the page; not above 0 where they do not. */
+export function mapScale({ grid }: Layout, box: Box): number {
   const width = grid.columns * stepAcross(grid) + grid.overlapMm;
   const height = grid.rows * stepDown(grid) + grid.overlapMm;
-  const scale = Math.min((box.right - box.left) / width, (box.bottom - box.top) / height);
+  return Math.min((box.right - box.left) / width, (box.bottom - box.top) / height);
+}
+
+/** Draws the map as large as it fits, in the top left of a box of the page. */
+export function drawMap(pen: Pen, layout: Layout, box: Box): void {
+  const { grid, panels, sheets } = layout;
+  const scale = mapScale(layout, box);
   const onMap = ({ x, y }: Point): Point => ({ x: box.left + x * scale, y: box.top + y * scale });
   const frame = ({ left, top, right, bottom }: Box): Point[] =>
     [
@@ -29,28 +34,52 @@ export function drawMap(pen: Pen, { grid, panels, sheets }: Layout, box: Box): n
     for (let column = 0; column < grid.columns; column += 1)
       if (!printed.has(sheetName({ row, column })))
         pen.line('mapBlank', frame(ownPartOf(grid, { row, column })));
-  for (const { piece, offset } of panels) {
-    const points = piece.cutLine.map(({ x, y }) => onMap({ x: x + offset.x, y: y + offset.y }));
+  const columnAt = (x: number): number => Math.floor((x - box.left) / (stepAcross(grid) * scale));
+  for (const panel of panels) {
+    const points = panel.piece.cutLine.map(({ x, y }) =>
+      onMap({ x: x + panel.offset.x, y: y + panel.offset.y }),
+    );
     if (points[0]) pen.line('mapPanel', [...points, points[0]]);
-    writeLabel(pen, pieceLabel(piece), boxAround(points));
+    writeLabel(pen, panel, boxAround(points), onMap, columnAt);
   }
-  const nameSize = Math.min(16, 0.3 * Math.min(stepAcross(grid), stepDown(grid)) * scale * 2.83);
+  const nameSize = Math.min(13, (0.3 * Math.min(stepAcross(grid), stepDown(grid)) * scale) / MM_PER_POINT);
   for (const place of sheets) {
     const own = ownPartOf(grid, place);
     pen.line('mapSheet', frame(own));
     const { x, y } = onMap({ x: own.left, y: own.top });
-    const start = { x: x + 0.12 * nameSize, y: y + 0.34 * nameSize };
-    pen.text({ text: sheetName(place), start, turnRad: 0, sizePt: nameSize, bold: true });
+    const name = sheetName(place);
+    const [width, height] = [textWidth(name, nameSize, true), nameSize * MM_PER_POINT];
+    // On a patch of white, so that no outline runs through the name.
+    pen.blank(x + 0.3, y + 0.3, width + 1.4, height + 0.2);
+    pen.text({
+      text: name,
+      start: { x: x + 1, y: y + 0.9 * height },
+      turnRad: 0,
+      sizePt: nameSize,
+      bold: true,
+    });
   }
-  return height * scale;
 }
 
-/** The panel's name upright in its middle, as large as its width allows. */
-function writeLabel(pen: Pen, label: string, box: Box | null): void {
-  if (!box) return;
-  const most = box.right - box.left;
-  const sizePt = Math.min(7, (7 * 0.7 * most) / textWidth(label, 7, false));
+/**
+ * The panel's name as large as the panel is wide, where its title stands, which is clear of the joints; upright where
+ * a joint would run through it.
+ */
+function writeLabel(
+  pen: Pen,
+  { piece, texts }: PlacedPanel,
+  box: Box | null,
+  onMap: (point: Point) => Point,
+  columnAt: (x: number) => number,
+): void {
+  const title = texts[0];
+  if (!box || !title) return;
+  const label = pieceLabel(piece);
+  const sizePt = Math.min(7, (7 * 0.75 * (box.right - box.left)) / textWidth(label, 7, false));
   const width = textWidth(label, sizePt, false);
-  const start = { x: (box.left + box.right - width) / 2, y: box.top + 0.42 * (box.bottom - box.top) };
-  pen.text({ text: label, start, turnRad: 0, sizePt, bold: false }, 0.35);
+  const left = (box.left + box.right - width) / 2;
+  const at = onMap(title.start);
+  const whole = columnAt(left - 0.5) === columnAt(left + width + 0.5);
+  const start = whole ? { x: left, y: at.y } : { x: at.x + sizePt * MM_PER_POINT, y: at.y + width / 2 };
+  pen.text({ text: label, start, turnRad: whole ? 0 : -Math.PI / 2, sizePt, bold: false }, 0.3);
 }

@@ -27,8 +27,8 @@ export function firstPageWords(input: PatternInput, sheetCount: number): Paragra
     ...faults(input),
     ...printing(input, sheetCount),
     ...allowances(input),
-    ...reduction(input),
     ...lostLetters(input),
+    ...reduction(input),
   ];
 }
 
@@ -46,16 +46,15 @@ function faults({ draft, client, sheet }: PatternInput): Paragraph[] {
 
 function printing({ paper, client }: PatternInput, sheetCount: number): Paragraph[] {
   const unit = client.unit === 'in' ? 'inches' : 'centimetres';
+  const sheets = sheetCount === 0 ? 'no sheet' : sheetCount === 1 ? '1 sheet' : `${sheetCount} sheets`;
   return [
     { kind: 'heading', text: 'Print at 100 %, no fitting' },
-    text('Choose “actual size” in the print dialogue; switch “fit to page” off.'),
+    text('Choose “actual size” in the print dialogue, not “fit to page”.'),
     text(
       'Then measure both squares with a ruler, across and down, from centre of line to centre of line. If they are not 100 mm and 4 in, do not use the print.',
     ),
     { kind: 'heading', text: 'This print' },
-    text(
-      `Paper ${paper.name}, ${sheetCount === 1 ? '1 sheet' : `${sheetCount} sheets`} and this page. Lengths in ${unit}.`,
-    ),
+    text(`Paper ${paper.name}, ${sheets} and this page. Lengths in ${unit}.`),
     text(
       'Cut line: thick. Sew line: thin, broken. Grain: line with two arrows. Balance marks cross the sew line.',
     ),

@@ -48,10 +48,8 @@ export async function patternPdf(input: PatternInput): Promise<Uint8Array> {
     pdf.addPage(upright, layout.grid.orientation);
     const count = `sheet ${i + 1} of ${layout.sheets.length}`;
     drawSheet(penFor(pdf), layout, place, {
-      what: what.filter((words) => words !== '').join('  ·  '),
-      how: faulty
-        ? `${DO_NOT_CUT}  ${count}`
-        : `${writable(paper.name).text}  ·  print at 100 %  ·  ${count}`,
+      what: what.filter((words) => words !== '').join(' · '),
+      how: faulty ? `${DO_NOT_CUT} (${count})` : `${writable(paper.name).text} · print at 100 % · ${count}`,
       howBold: faulty,
     });
   }

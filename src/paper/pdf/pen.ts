@@ -46,6 +46,8 @@ export interface Pen {
   line(kind: LineKind, points: readonly Point[], from?: number): void;
   /** Writes text in page mm; black unless a grey from 0 to 1 is given. */
   text(ink: InkText, grey?: number): void;
+  /** Covers a box of the page with white. */
+  blank(left: number, top: number, width: number, height: number): void;
   /** Runs `draw` with everything outside a box of the page hidden. */
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
@@ -77,6 +79,10 @@ export function penFor(page: jsPDF): Pen {
       page.setFontSize(sizePt);
       page.setTextColor(Math.round(grey * 255));
       page.text(plain, start.x, start.y, turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI });
+    },
+    blank(left, top, width, height) {
+      page.setFillColor(255, 255, 255);
+      page.rect(left, top, width, height, 'F');
     },
     within(left, top, width, height, draw) {
       page.saveGraphicsState();

@@ -4,7 +4,7 @@ import type { Point } from '../../engine';
 import { type Box, boxAround, type InkText, moved } from '../ink';
 import type { Layout } from '../layOut';
 import { isClear, type Room } from '../panel/room';
-import { boxOf, boxOfText, cornersOf, inkOf, setBlock } from '../panel/textBlock';
+import { boxOf, boxOfText, cornersOf, inkOf, setBlock, type TurnedBox } from '../panel/textBlock';
 import { clipLine } from '../sheets/clip';
 import {
   type Grid,
@@ -93,9 +93,13 @@ function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage
   for (const mark of joint.marks) {
     const centre = { x: mark.x + toPage.x, y: mark.y + toPage.y };
     drawMark(pen, centre, radius);
-    const beside = across ? { x: centre.x + side, y: centre.y } : { x: centre.x, y: centre.y + side };
     const block = setBlock([{ text: String(joint.number), sizePt: 9, bold: true }]);
-    const box = boxOf(block, beside, 0);
+    // Beside the overlap, where it stays in sight; where a line runs there, along the joint.
+    const spots = [
+      ...[side, side * 1.25].map((aside) => (across ? [aside, 0] : [0, aside])),
+      ...[-1, 1].map((way) => (across ? [0, way * (radius + 3)] : [way * (radius + 3), 0])),
+    ].map(([dx = 0, dy = 0]) => boxOf(block, { x: centre.x + dx, y: centre.y + dy }, 0));
+    const box = spots.find((each) => isClear(room, each, 0.5)) ?? (spots[0] as TurnedBox);
     room.taken.push(box, boxOf({ ...block, widthMm: 2 * radius, heightMm: 2 * radius }, centre, 0));
     for (const text of inkOf(block, box)) pen.text(text, JOINT_GREY);
   }
@@ -109,7 +113,7 @@ function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage
     const beside = at + 0.8 + block.heightMm / 2;
     const centre = across ? { x: beside, y: along } : { x: along, y: beside };
     const box = boxOf(block, centre, across ? -Math.PI / 2 : 0);
-    if (!isClear(room, box, 0.6) || !isOnSheet(cornersOf(box), marginMm, right, bottom)) continue;
+    if (!isClear(room, box, 1.2) || !isOnSheet(cornersOf(box), marginMm, right, bottom)) continue;
     room.taken.push(box);
     for (const text of inkOf(block, box)) pen.text(text, JOINT_GREY);
     break;
