@@ -10,8 +10,8 @@ import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
 import { type Block, draftBlock } from './block';
 import { checkStyle } from './checkStyle';
 import { type Level, levelsOf } from './levels';
-import { cutPanels, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
-import { makePiece, type Piece } from './piece';
+import { cutPanels, narrowAt, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
+import { EDGE, type Edge, makePiece, type Piece } from './piece';
 import { type TruedLeg, type TruedSeam, trueSeam } from './truing';
 import type { Side, Style } from './types';
 
@@ -90,6 +90,14 @@ export function draft(measurements: Measurements, style: Style): Draft {
     if (!made) issues.push(issue('panelCrossed', 'block', { block: panel.side, piece: panel.id }));
     else {
       pieces.push(made.piece);
+      // Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges.
+      const [inner, outer] = [made.piece.edges[EDGE.inner], made.piece.edges[EDGE.outer]].map(endsOf);
+      const narrow =
+        inner && outer
+          ? narrowAt(panel, levels, Math.max(inner.top, outer.top), Math.min(inner.hem, outer.hem))
+          : null;
+      const told = issues.some(({ code, at }) => code === 'panelTooNarrow' && at.piece === panel.id);
+      if (narrow && !told) issues.push(narrow);
       if (!made.sure) issues.push(issue('cutLineUnsure', 'block', { block: panel.side, piece: panel.id }));
     }
   }
@@ -107,6 +115,11 @@ export function draft(measurements: Measurements, style: Style): Draft {
     },
     issues,
   };
+}
+
+function endsOf(edge: Edge | undefined): { top: number; hem: number } {
+  const heights = edge?.points.map((point) => point.y) ?? [];
+  return { top: Math.min(...heights), hem: Math.max(...heights) };
 }
 
 function nothing(issues: readonly Issue[]): Draft {

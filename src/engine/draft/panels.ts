@@ -16,6 +16,8 @@ export interface Panel {
   readonly inner: SmoothLine;
   /** Edge nearer the side; for the last panel the side seam. */
   readonly outer: SmoothLine;
+  /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */
+  readonly wedge: string | null;
 }
 
 /** One long edge of a panel. */
@@ -53,27 +55,37 @@ export function cutPanels(
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
     const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
     if (!inner || !outer) continue;
-    const panel: Panel = { id: `${block.side}-${i + 1}`, side: block.side, number: i + 1, inner, outer };
-    const least = leastBetween(combine(outer, 1, inner, -1), top, hem);
-    if (least.x < LEAST_PANEL_MM) {
-      const wedge = cuts[i] ?? cuts[i - 1] ?? centre;
-      issues.push(
-        issue(
-          least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
-          'block',
-          {
-            block: block.side,
-            piece: panel.id,
-            level: nearest(levels, least.y),
-            ...(wedge ? { wedge: wedge.id } : {}),
-          },
-          { width: least.x, least: LEAST_PANEL_MM },
-        ),
-      );
-    }
-    if (least.x >= CROSSED_MM) panels.push(panel);
+    const wedge = cuts[i] ?? cuts[i - 1] ?? centre;
+    const panel: Panel = {
+      id: `${block.side}-${i + 1}`,
+      side: block.side,
+      number: i + 1,
+      inner,
+      outer,
+      wedge: wedge?.id ?? null,
+    };
+    const narrow = narrowAt(panel, levels, top, hem);
+    if (narrow) issues.push(narrow);
+    if (narrow?.code !== 'panelCrossed') panels.push(panel);
   }
   return { panels, wanted: cuts.length + 1, issues };
+}
+
+/** The blocking issue of a panel that is too narrow, or crossed, somewhere between two heights, mm; null when it is not. */
+export function narrowAt(panel: Panel, levels: readonly Level[], from: number, to: number): Issue | null {
+  const least = leastBetween(combine(panel.outer, 1, panel.inner, -1), from, to);
+  if (least.x >= LEAST_PANEL_MM) return null;
+  return issue(
+    least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
+    'block',
+    {
+      block: panel.side,
+      piece: panel.id,
+      level: nearest(levels, least.y),
+      ...(panel.wedge === null ? {} : { wedge: panel.wedge }),
+    },
+    { width: least.x, least: LEAST_PANEL_MM },
+  );
 }
 
 // Narrower than this two edges are one line to a pair of shears.
