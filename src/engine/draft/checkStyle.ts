@@ -33,7 +33,7 @@ export function checkStyle(style: Style): Issue[] {
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)
     number(`allowances.${edge}`, record(given.allowances)[edge], 0, 100);
   choice('wedges', Array.isArray(given.wedges), [true]);
-  const wedges = Array.isArray(given.wedges) ? given.wedges.map(record) : [];
+  const wedges = Array.isArray(given.wedges) ? Array.from(given.wedges, record) : [];
   const taken = new Set<string>();
   for (const [i, wedge] of wedges.entries()) {
     const field = `wedges.${typeof wedge.id === 'string' ? wedge.id : i}`;
