@@ -13,6 +13,9 @@ const END_CHORD_MM = 0.1;
 /** Those chords are shortened further until they leave the tangent by no more than this, a fifth of what an edge run may show. */
 const END_LEAN_RAD = (0.1 * Math.PI) / 180;
 
+/** An edge that bends less is straight: far above rounding, so that rounding never changes the number of points. */
+const STRAIGHT_RAD = 1e-6;
+
 /** Length of a row of points, mm. */
 export function polylineLength(points: readonly Point[]): number {
   let length = 0;
@@ -70,8 +73,8 @@ export function pointsAlong(cubic: Cubic): Point[] {
   const most = Math.min(END_CHORD_MM / distance(start, end), 0.5 / inner.length);
   const leaving = { x: startHandle.x - start.x, y: startHandle.y - start.y };
   const arriving = { x: endHandle.x - end.x, y: endHandle.y - end.y };
-  if (inner.length === 1 && turnBetween(leaving, start, end) === 0 && turnBetween(arriving, end, start) === 0)
-    return [start, end];
+  const bend = Math.max(turnBetween(leaving, start, end), turnBetween(arriving, end, start));
+  if (inner.length === 1 && bend < STRAIGHT_RAD) return [start, end];
   const first = shortReach(most, (t) => pointOn(cubic, t), leaving);
   const last = shortReach(most, (t) => pointOn(cubic, 1 - t), arriving);
   inner.pop();
