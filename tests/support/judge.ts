@@ -6,8 +6,8 @@ import {
   alongTo,
   areaSeen,
   cornerAngle,
-  distanceTo,
   holds,
+  isNear,
   legSpan,
   lengthOf,
   ringOf,
@@ -50,10 +50,11 @@ export function broken(findings: readonly Finding[]): string[] {
     .map(({ bound, what, amount }) => `${bound} ${what}: ${amount}`);
 }
 
-/** Panels a style asks for, by block: one more than the wedges off the centre line. */
+/** Panels a style asks for, by block: one more than its wedges, of which one may shape the centre line. */
 export function wantedPieces(style: Style): string[] {
   return (['front', 'back'] as const).flatMap((block) => {
-    const cuts = style.wedges.filter((wedge) => wedge.block === block && wedge.station > -1).length;
+    const wedges = style.wedges.filter((wedge) => wedge.block === block);
+    const cuts = wedges.length - (wedges.some((wedge) => wedge.station === -1) ? 1 : 0);
     return Array.from({ length: cuts + 1 }, (_, i) => `${block}-${i + 1}`);
   });
 }
@@ -161,8 +162,14 @@ function cornerTo(piece: Piece, i: number, where: 'top' | 'hem'): number {
 
 function outlines(piece: Piece): Finding[] {
   const findings: Finding[] = [];
-  const find = (what: string, held: boolean, amount = held ? 0 : 1): void => {
-    findings.push({ bound: 'D4', what: `${piece.id}: ${what}`, pieces: [piece.id], amount, held });
+  const find = (what: string, held: boolean): void => {
+    findings.push({
+      bound: 'D4',
+      what: `${piece.id}: ${what}`,
+      pieces: [piece.id],
+      amount: held ? 0 : 1,
+      held,
+    });
   };
   const sew = ringOf(piece);
   const cut = piece.cutLine;
@@ -176,14 +183,20 @@ function outlines(piece: Piece): Finding[] {
   find('cut line simple', selfMeeting(cut) === null);
   find('sew line counter-clockwise', areaSeen(sew) > 0);
   find('cut line counter-clockwise', areaSeen(cut) > 0);
-  const outside = sew.filter((point) => !holds(cut, point, 1e-4)).length;
-  find('cut line holds the sew line', outside === 0, outside);
+  find(
+    'cut line holds the sew line',
+    sew.every((point) => holds(cut, point, 1e-4)),
+  );
   const allowances = piece.edges.map((edge) => edge.allowance);
   const [least, most] = [Math.min(...allowances), Math.max(...allowances)];
-  const near = Math.max(0, ...sew.map((point) => least - distanceTo(cut, point)));
-  find('cut line no nearer than the least allowance', near <= 0.05, near);
-  const far = Math.max(...cut.map((point) => distanceTo(sew, point) - 4 * most));
-  find('cut line no farther than its longest corner', far <= 1e-6, far);
+  find(
+    'cut line no nearer than the least allowance',
+    least < 0.05 || !sew.some((point) => isNear(cut, point, least - 0.05)),
+  );
+  find(
+    'cut line no farther than its longest corner',
+    cut.every((point) => isNear(sew, point, 4 * most + 1e-6)),
+  );
   return findings;
 }
 

@@ -99,12 +99,30 @@ const within = (p: Point, q: Point, r: Point): boolean =>
 /** Whether a point lies inside a ring or no farther than `slackMm` outside it. */
 export function holds(ring: readonly Point[], point: Point, slackMm: number): boolean {
   let inside = false;
-  for (const [i, p] of ring.entries()) {
-    const q = at(ring, i + 1);
+  let p = at(ring, ring.length - 1);
+  for (const q of ring) {
     if (p.y > point.y !== q.y > point.y && point.x < p.x + ((point.y - p.y) / (q.y - p.y)) * (q.x - p.x))
       inside = !inside;
+    p = q;
   }
-  return inside || distanceTo(ring, point) <= slackMm;
+  return inside || isNear(ring, point, slackMm);
+}
+
+/** Whether some chord of a ring comes as near to a point as `reachMm`. */
+export function isNear(ring: readonly Point[], point: Point, reachMm: number): boolean {
+  const [left, right] = [point.x - reachMm, point.x + reachMm];
+  const [above, below] = [point.y - reachMm, point.y + reachMm];
+  let p = at(ring, ring.length - 1);
+  for (const q of ring) {
+    const apart =
+      Math.max(p.x, q.x) < left ||
+      Math.min(p.x, q.x) > right ||
+      Math.max(p.y, q.y) < above ||
+      Math.min(p.y, q.y) > below;
+    if (!apart && distanceToChord(p, q, point) <= reachMm) return true;
+    p = q;
+  }
+  return false;
 }
 
 /** Distance of a point from the nearest chord of a ring, mm. */
