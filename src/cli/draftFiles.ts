@@ -1,0 +1,60 @@
+// One client drafted into files.
+
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { issueSentence } from '../document';
+import type { Draft, Issue } from '../engine';
+import type { PaperChoice } from '../paper';
+import type { FileClient } from './clientFile';
+import { type Read, refuse } from './fault';
+import { piecesFile } from './piecesFile';
+import type { FileStyle } from './styleFile';
+
+/** The files made, in the order they were made. */
+export async function draftFiles(
+  drafted: Draft,
+  client: FileClient,
+  { title, style }: FileStyle,
+  paper: PaperChoice,
+  out: string,
+): Promise<Read<readonly string[]>> {
+  const [piecesPath, patternPath] = [join(out, 'pieces.json'), join(out, 'pattern.pdf')];
+  try {
+    await mkdir(out, { recursive: true });
+    await writeFile(piecesPath, `${JSON.stringify(piecesFile(drafted, style, client.unit))}\n`);
+    // A pattern of an earlier draft must not lie beside these pieces.
+    await rm(patternPath, { force: true });
+    if (drafted.pieces.length === 0) return { ok: true, value: [piecesPath] };
+    const { patternPdf } = await import('../paper');
+    const pattern = await patternPdf({
+      draft: drafted,
+      client: { name: client.name, unit: client.unit === 'in' ? 'in' : 'cm' },
+      sheet: { name: title, style, acknowledgedReduction: null },
+      date: today(),
+      paper,
+    });
+    await writeFile(patternPath, pattern);
+    return { ok: true, value: [piecesPath, patternPath] };
+  } catch (error) {
+    if (!isSystemError(error)) throw error;
+    return refuse('--out', `The files could not be written into ${out} (${error.code}).`);
+  }
+}
+
+/** What a reading or writing call throws, as opposed to a fault of the program. */
+export const isSystemError = (error: unknown): error is Error & { code: string } =>
+  error instanceof Error && 'syscall' in error && 'code' in error && typeof error.code === 'string';
+
+/** The day where the maker is, as 2026-11-25. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** An issue on one line: how grave, where, what. */
+export function issueLine(issue: Issue, { style }: FileStyle, { unit }: FileClient): string {
+  const { piece, block, seam, level, wedge, field } = issue.at;
+  const place = [piece ?? seam ?? block, level, wedge].filter((part) => part !== undefined).join(' ');
+  return `${issue.severity} ${place || (field ?? 'draft')}: ${issueSentence(issue, { unit, style })}\n`;
+}

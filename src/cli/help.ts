@@ -1,0 +1,35 @@
+// What --help says.
+
+import { NAMED_STYLES } from '../document';
+
+/** The text, with the names of the papers there are. */
+export const helpText = (
+  papers: readonly string[],
+): string => `Drafts a bodice or corset block without a screen.
+
+  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--out DIR]
+  npm run draft -- --stdin [--style NAME|FILE.json]
+
+  --client FILE   the client to draft; without it, the demo client
+  --style NAME    ${[...NAMED_STYLES.keys()].join(', ')}; or a file ending in .json, whose fields are laid over the default style
+  --paper NAME    ${papers.join(', ')}; a4 without it
+  --out DIR       where the files go; out without it
+  --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
+  --help          this
+
+A client file: { "name": "…", "unit": "mm", "measurements": { "bust": 940, … } }. Lengths are in mm; with "unit": "in"
+they are in inches, and texts such as "34 1/2" will do. A measurement left out or null was not taken.
+
+Made in the directory:
+  pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder
+                  level. Its levels are only those that the garment reaches all round.
+  pattern.pdf     the tiled pattern, where there is a piece to print; one from an earlier run is taken away first.
+To come in a later version, not made yet: pattern.svg, pattern.dxf, sheet.html.
+
+With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
+{ "name": …, "error": [ { "path": …, "message": … } ] }. Blank lines get no answer. It ends with 0 once every line
+is answered.
+
+Ends with 0 when drafted; 1 when the draft must not be cut as it is (what could be made is made, the issues are on the
+error stream); 2 when the input cannot be used (one line a fault, with the path of the field).
+`;

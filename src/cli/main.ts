@@ -1,0 +1,94 @@
+// The headless drafter: reads what was asked, drafts, and answers with files or lines and an exit code.
+
+import { once } from 'node:events';
+import { readFile } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { DEMO_FILE_CLIENT, type FileClient, readClient } from './clientFile';
+import { draftClient } from './draftClient';
+import { draftFiles, isSystemError, issueLine } from './draftFiles';
+import { draftStream } from './draftStream';
+import { type Fault, faultLine, type Read, refuse } from './fault';
+import { helpText } from './help';
+import { parseJson } from './json';
+import { type Options, readOptions } from './options';
+import { type FileStyle, readStyle, styleNamed } from './styleFile';
+
+const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
+
+async function run(words: readonly string[]): Promise<number> {
+  const options = readOptions(words);
+  if (!options.ok) return unusable(options.faults, 'draft');
+  const { task, style } = options.value;
+  if (task === 'help') {
+    const { PAPERS } = await import('../paper');
+    process.stdout.write(helpText(PAPERS.map(({ name }) => name.toLowerCase())));
+    return DRAFTED;
+  }
+  const chosen = await styleOf(style);
+  if (!chosen.ok) return unusable(chosen.faults, style);
+  return task === 'stream' ? stream(chosen.value) : files(options.value, chosen.value);
+}
+
+async function stream({ style }: FileStyle): Promise<number> {
+  process.stdin.setEncoding('utf8');
+  try {
+    const broken = once(process.stdout, 'error').then(([error]) => Promise.reject(error));
+    await Promise.race([draftStream(process.stdin, process.stdout, style), broken]);
+  } catch (error) {
+    // A reader that leaves early (head, say) has what it wanted.
+    if (!isSystemError(error) || error.code !== 'EPIPE') throw error;
+    process.stdin.destroy();
+  }
+  return DRAFTED;
+}
+
+async function files({ client: path, paper: paperName, out }: Options, style: FileStyle): Promise<number> {
+  const { PAPERS, paperChoice } = await import('../paper');
+  const paper = PAPERS.find(({ name }) => name.toLowerCase() === paperName.toLowerCase());
+  if (!paper) {
+    const names = PAPERS.map(({ name }) => name.toLowerCase()).join(', ');
+    return unusable(
+      [{ path: '--paper', message: `There is no paper “${paperName}”; there are: ${names}.` }],
+      '',
+    );
+  }
+  const client = await clientOf(path);
+  if (!client.ok) return unusable(client.faults, path ?? 'draft');
+  const drafted = draftClient(client.value, style.style);
+  if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft');
+  const made = await draftFiles(drafted.value, client.value, style, paperChoice(paper.name), out);
+  if (!made.ok) return unusable(made.faults, out);
+  for (const file of made.value) process.stdout.write(`${file}\n`);
+  const { issues } = drafted.value;
+  for (const issue of issues.filter(({ severity }) => severity !== 'note'))
+    process.stderr.write(issueLine(issue, style, client.value));
+  return issues.some(({ severity }) => severity === 'block') ? MUST_NOT_BE_CUT : DRAFTED;
+}
+
+async function clientOf(path: string | null): Promise<Read<FileClient>> {
+  if (path === null) return { ok: true, value: DEMO_FILE_CLIENT };
+  const data = await jsonOf(path, '--client');
+  return data.ok ? readClient(data.value) : data;
+}
+
+async function styleOf(name: string): Promise<Read<FileStyle>> {
+  if (!name.endsWith('.json')) return styleNamed(name);
+  const data = await jsonOf(name, '--style');
+  return data.ok ? readStyle(data.value, basename(name, '.json')) : data;
+}
+
+async function jsonOf(path: string, flag: string): Promise<Read<unknown>> {
+  try {
+    return parseJson(await readFile(path, 'utf8'));
+  } catch (error) {
+    if (!isSystemError(error)) throw error;
+    return refuse(flag, `The file ${path} could not be read (${error.code}).`);
+  }
+}
+
+function unusable(faults: readonly Fault[], whole: string): number {
+  for (const fault of faults) process.stderr.write(faultLine(fault, whole));
+  return UNUSABLE;
+}
+
+process.exitCode = await run(process.argv.slice(2));

@@ -1,0 +1,93 @@
+// Reads the parts of a style file one by one. A part that is not given is the default's; what is wrong is gathered.
+
+import { LEVEL_NAMES, type LevelName } from '../engine';
+import type { Fault } from './fault';
+import { isObject, type JsonObject, kindOf } from './json';
+import { type FileUnit, readLength } from './readLength';
+
+/** A share is a plain number, the same in every unit. */
+export type NumberKind = 'length' | 'share';
+
+export class PartReader {
+  constructor(
+    private readonly unit: FileUnit,
+    private readonly faults: Fault[],
+  ) {}
+
+  refuse(path: string, message: string): void {
+    this.faults.push({ path, message });
+  }
+
+  /** A field of another name is a slip of the keyboard, and not passed over. */
+  knownOnly(data: JsonObject, prefix: string, names: readonly string[]): void {
+    for (const name of Object.keys(data))
+      if (!names.includes(name))
+        this.refuse(
+          `${prefix}${name}`,
+          `There is no field of this name here; there are ${names.join(', ')}.`,
+        );
+  }
+
+  /** The object under a field; an empty one where it is not given. */
+  group(data: JsonObject, field: string, names: readonly string[], prefix = ''): JsonObject {
+    const given = data[field];
+    if (given === undefined) return {};
+    if (!isObject(given)) {
+      this.refuse(`${prefix}${field}`, `This must be an object, not ${kindOf(given)}.`);
+      return {};
+    }
+    this.knownOnly(given, `${prefix}${field}.`, names);
+    return given;
+  }
+
+  number(data: JsonObject, field: string, prefix: string, base: number, kind: NumberKind): number {
+    const given = data[field];
+    const path = `${prefix}${field}`;
+    if (given === undefined) return base;
+    if (kind === 'length') return readLength(given, this.unit, path, this.faults) ?? base;
+    if (typeof given === 'number' && Number.isFinite(given)) return given;
+    this.refuse(path, `This must be a number, not ${kindOf(given)}.`);
+    return base;
+  }
+
+  /** A whole group of numbers with the names of its default. */
+  numbers<Name extends string>(
+    data: JsonObject,
+    field: string,
+    base: Readonly<Record<Name, number>>,
+    kind: NumberKind,
+  ): Record<Name, number> {
+    const names = Object.keys(base) as Name[];
+    const given = this.group(data, field, names);
+    const entries = names.map((name) => [name, this.number(given, name, `${field}.`, base[name], kind)]);
+    return Object.fromEntries(entries) as Record<Name, number>;
+  }
+
+  /** Numbers at those levels that are given. */
+  someLevels(
+    data: JsonObject,
+    field: string,
+    prefix: string,
+    kind: NumberKind,
+  ): Partial<Record<LevelName, number>> {
+    const given = this.group(data, field, LEVEL_NAMES, prefix);
+    const levels = LEVEL_NAMES.filter((level) => given[level] !== undefined);
+    return Object.fromEntries(
+      levels.map((level) => [level, this.number(given, level, `${prefix}${field}.`, 0, kind)]),
+    );
+  }
+
+  word<Word extends string>(
+    data: JsonObject,
+    field: string,
+    prefix: string,
+    words: readonly Word[],
+    base: Word,
+  ): Word {
+    const given = data[field];
+    if (given === undefined) return base;
+    const word = words.find((each) => each === given);
+    if (word === undefined) this.refuse(`${prefix}${field}`, `This must be one of ${words.join(', ')}.`);
+    return word ?? base;
+  }
+}

@@ -1,0 +1,75 @@
+// A draft as plain data for other programs: what pieces.json holds, and each line of the stream.
+
+import { edgeName, issueSentence, pieceLabel } from '../document';
+import type { Draft, Edge, EdgeReference, Issue, Mark, Piece, Point, Style } from '../engine';
+import type { FileUnit } from './readLength';
+
+type Place = readonly [number, number];
+
+/**
+ * The draft in mm: x from the centre line, y down from the shoulder level, for every piece alike. Lengths and
+ * coordinates are rounded to 1e-6 mm; an edge's first point is the last point of the edge before it. Levels are those
+ * the garment reaches all round. Issues are put into words in `unit`.
+ */
+export function piecesFile({ proof, pieces, issues }: Draft, style: Style, unit: FileUnit) {
+  return {
+    unit: 'mm',
+    lacingGap: rounded(style.closure.lacingGap),
+    levels: proof.ledger
+      .filter(({ sewnGirth }) => sewnGirth !== null)
+      .map(({ level, y, bodyGirth, ease, targetGirth, sewnGirth }) => ({
+        name: level,
+        y: rounded(y),
+        bodyGirth: rounded(bodyGirth),
+        ease: rounded(ease),
+        targetGirth: rounded(targetGirth),
+        sewnGirth: rounded(sewnGirth ?? 0),
+      })),
+    pieces: pieces.map(pieceOf),
+    seams: proof.seams.map(({ a, b, lengthA, lengthB, markDrift }) => ({
+      a: nameOf(a),
+      b: nameOf(b),
+      lengthA: rounded(lengthA),
+      lengthB: rounded(lengthB),
+      markDrift: rounded(markDrift),
+    })),
+    issues: issues.map((issue) => issueOf(issue, style, unit)),
+  };
+}
+
+export type PiecesFile = ReturnType<typeof piecesFile>;
+
+const pieceOf = (piece: Piece) => ({
+  id: piece.id,
+  label: pieceLabel(piece),
+  block: piece.block,
+  cut: piece.cut,
+  edges: piece.edges.map((edge) => edgeOf(edge, piece)),
+  cutLine: piece.cutLine.map(placeOf),
+  grain: piece.grain.map(placeOf),
+  marks: piece.marks.map(markOf),
+});
+
+const edgeOf = (edge: Edge, { block }: Piece) => ({
+  name: edgeName(edge, block),
+  role: edge.role,
+  mate: edge.mate && nameOf(edge.mate),
+  allowance: rounded(edge.allowance),
+  points: edge.points.map(placeOf),
+});
+
+const markOf = ({ kind, level, at }: Mark) => ({ kind, level, at: placeOf(at) });
+
+const issueOf = (issue: Issue, style: Style, unit: FileUnit) => ({
+  code: issue.code,
+  severity: issue.severity,
+  message: issueSentence(issue, { unit, style }),
+  at: issue.at,
+});
+
+const nameOf = ({ piece, edge }: EdgeReference): string => `${piece}/${edge}`;
+
+const placeOf = ({ x, y }: Point): Place => [rounded(x), rounded(y)];
+
+/** To the millionth of a mm; plus nothing, so that there is no −0. */
+const rounded = (mm: number): number => Math.round(mm * 1e6) / 1e6 + 0;

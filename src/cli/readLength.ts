@@ -1,0 +1,30 @@
+// One length of a client or style file.
+
+import { lengthFaultSentence, MM_PER, parseLength } from '../document';
+import { type Fault, type Read, refuse } from './fault';
+import { kindOf } from './json';
+
+/** The unit a file's lengths are in. */
+export type FileUnit = 'mm' | 'in';
+
+/** The file's unit; mm where it names none. */
+export function readUnit(value: unknown): Read<FileUnit> {
+  if (value === undefined || value === null) return { ok: true, value: 'mm' };
+  if (value === 'mm' || value === 'in') return { ok: true, value };
+  return refuse('unit', 'The unit of a file is "mm" or "in".');
+}
+
+/** A length in mm from a number in the file's unit or, in inches, a text such as "34 1/2". */
+export function readLength(value: unknown, unit: FileUnit, path: string, faults: Fault[]): number | null {
+  if (typeof value === 'number' && Number.isFinite(value)) return value * MM_PER[unit];
+  if (typeof value === 'string' && unit === 'in') {
+    const parsed = parseLength(value, 'in', { signed: true });
+    if (parsed.ok) return parsed.mm;
+    faults.push({ path, message: lengthFaultSentence(parsed.fault, 'in') });
+  } else {
+    const wanted = unit === 'in' ? 'a number of inches or a text such as "34 1/2"' : 'a number of mm';
+    const hint = typeof value === 'string' ? '; fractions as text need "unit": "in"' : '';
+    faults.push({ path, message: `This must be ${wanted}, not ${kindOf(value)}${hint}.` });
+  }
+  return null;
+}

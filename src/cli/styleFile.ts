@@ -1,0 +1,115 @@
+// A style by name or from a file: what a file says is laid over the default style.
+
+import { DEMO_CLIENT, issueSentence, NAMED_STYLES } from '../document';
+import { balancedWedge, DEFAULT_STYLE, draft, type Style, type Wedge } from '../engine';
+import { type Fault, type Read, refuse } from './fault';
+import { isObject, type JsonObject, kindOf } from './json';
+import { PartReader } from './partReader';
+import { type FileUnit, readUnit } from './readLength';
+
+export interface FileStyle {
+  /** What the draft is called on paper. */
+  readonly title: string;
+  readonly style: Style;
+}
+
+/** A style of the table, or a fault that lists what is there. */
+export function styleNamed(name: string): Read<FileStyle> {
+  const value = NAMED_STYLES.get(name);
+  return value
+    ? { ok: true, value }
+    : refuse(
+        '--style',
+        `There is no style “${name}”; there are: ${[...NAMED_STYLES.keys()].join(', ')}. A file ends in .json.`,
+      );
+}
+
+/** Reads a style; each thing wrong with it, and each number out of its span, is a fault at its field. */
+export function readStyle(data: unknown, title: string): Read<FileStyle> {
+  if (!isObject(data)) return refuse('', `A style must be an object, not ${kindOf(data)}.`);
+  const unit = readUnit(data.unit);
+  if (!unit.ok) return unit;
+  const faults: Fault[] = [];
+  const style = mergeStyle(data, new PartReader(unit.value, faults));
+  if (faults.length === 0) faults.push(...outOfSpan(style, unit.value));
+  if (faults.length > 0) return { ok: false, faults };
+  const named = typeof data.name === 'string' && data.name.trim() !== '';
+  return { ok: true, value: { title: named ? String(data.name) : title, style } };
+}
+
+function mergeStyle(data: JsonObject, read: PartReader): Style {
+  const base = DEFAULT_STYLE;
+  read.knownOnly(data, '', ['unit', 'name', ...Object.keys(base)]);
+  const closure = read.group(data, 'closure', ['front', 'lacingGap']);
+  return {
+    ease: read.numbers(data, 'ease', base.ease, 'length'),
+    frontShare: read.numbers(data, 'frontShare', base.frontShare, 'share'),
+    overBustAbove: read.number(data, 'overBustAbove', '', base.overBustAbove, 'length'),
+    topAbove: read.number(data, 'topAbove', '', base.topAbove, 'length'),
+    hemBelow: read.number(data, 'hemBelow', '', base.hemBelow, 'length'),
+    closure: {
+      front: read.word(closure, 'front', 'closure.', ['fold', 'seam', 'busk'], base.closure.front),
+      lacingGap: read.number(closure, 'lacingGap', 'closure.', base.closure.lacingGap, 'length'),
+    },
+    wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, read),
+    balance: readBalance(data, read),
+    allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
+  };
+}
+
+function readBalance(data: JsonObject, read: PartReader): Style['balance'] {
+  const { sideShare, cap } = DEFAULT_STYLE.balance;
+  const balance = read.group(data, 'balance', ['sideShare', 'cap']);
+  return {
+    sideShare: read.number(balance, 'sideShare', 'balance.', sideShare, 'share'),
+    cap: read.number(balance, 'cap', 'balance.', cap, 'length'),
+  };
+}
+
+/** A list of wedges stands in the place of the default's; id, block and station of each must be there. */
+function readWedges(data: unknown, read: PartReader): Wedge[] {
+  if (!Array.isArray(data)) {
+    read.refuse('wedges', `The wedges must be a list, not ${kindOf(data)}.`);
+    return [];
+  }
+  const ids = new Set<string>();
+  return data.map((each: unknown, i) => {
+    const path = `wedges.${i}.`;
+    if (!isObject(each)) read.refuse(`wedges.${i}`, `A wedge must be an object, not ${kindOf(each)}.`);
+    const given: JsonObject = isObject(each) ? each : {};
+    const id = typeof given.id === 'string' ? given.id : '';
+    if (isObject(each)) {
+      read.knownOnly(given, path, ['id', 'block', 'station', 'stationAt', 'sizing', 'intake', 'weight']);
+      for (const field of ['block', 'station'])
+        if (given[field] === undefined) read.refuse(`${path}${field}`, 'Each wedge needs this.');
+      if (id === '') read.refuse(`${path}id`, 'Each wedge needs an id of its own, a text.');
+      else if (ids.has(id)) read.refuse(`${path}id`, `Another wedge has the id “${id}”.`);
+    }
+    ids.add(id);
+    return {
+      ...balancedWedge(
+        id,
+        read.word(given, 'block', path, ['front', 'back'], 'front'),
+        read.number(given, 'station', path, 0, 'share'),
+        read.number(given, 'weight', path, 1, 'share'),
+      ),
+      stationAt: read.someLevels(given, 'stationAt', path, 'share'),
+      // A wedge whose intake is written down is meant to have it.
+      sizing: read.word(
+        given,
+        'sizing',
+        path,
+        ['balanced', 'hand'],
+        given.intake === undefined ? 'balanced' : 'hand',
+      ),
+      intake: read.someLevels(given, 'intake', path, 'length'),
+    };
+  });
+}
+
+/** The engine knows every number's span; any body will do to ask it, as these faults do not hang on one. */
+function outOfSpan(style: Style, unit: FileUnit): Fault[] {
+  return draft(DEMO_CLIENT.measurements, style)
+    .issues.filter(({ code }) => code === 'styleOutOfRange' || code === 'tooManyWedges')
+    .map((issue) => ({ path: issue.at.field ?? 'wedges', message: issueSentence(issue, { unit, style }) }));
+}
