@@ -23,7 +23,7 @@ export async function draftStream(
 }
 
 /** The answer to one line, as one line of JSON. */
-export function answer(line: Line, style: Style): string {
+function answer(line: Line, style: Style): string {
   if (line === null)
     return fault(null, [{ path: '', message: `This line is longer than ${LONGEST_LINE} characters.` }]);
   const json = parseJson(line);

@@ -120,6 +120,14 @@ describe('sentences for what a draft says', () => {
     ]);
   });
 
+  it('names a part of the style that has no span', () => {
+    const [first] = DEFAULT_STYLE.wedges;
+    const wedges = [first, first].filter((wedge) => wedge !== undefined);
+    expect(spoken(issuesOf({}, { wedges }), 'styleOutOfRange')).toEqual([
+      'The id of the centre-front wedge is missing, stands twice, or is not something the draft knows. Choose it anew.',
+    ]);
+  });
+
   it('says where a panel is too narrow and which wedge to ease', () => {
     const wedges = [...DEFAULT_STYLE.wedges, balancedWedge('front-near', 'front', 0.55, 1)];
     const [sentence] = spoken(issuesOf({}, { wedges }), 'panelTooNarrow', { wedges });

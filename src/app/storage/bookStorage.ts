@@ -18,7 +18,7 @@ export interface BookStorageOptions {
   readonly now: () => Date;
 }
 
-export interface Loaded {
+interface Loaded {
   readonly book: Book;
   readonly said: readonly Notice[];
 }

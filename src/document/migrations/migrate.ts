@@ -1,7 +1,7 @@
 // Bringing stored data of an earlier version up to this one, a version at a time.
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
-export type Migration = (old: unknown) => unknown;
+type Migration = (old: unknown) => unknown;
 
 /** A migration for each version before the present one, under the version it starts from. */
 export type Migrations = Readonly<Record<number, Migration>>;

@@ -93,8 +93,10 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
   measurementOutOfRange: ({ field, length }) =>
     `${field} must be between ${length('least')} and ${length('most')}. Look for a slip of the tape or the keyboard.`,
-  styleOutOfRange: ({ styleName, styleSpan }) =>
-    `${styleName} must be from ${styleSpan}. Set it within that.`,
+  styleOutOfRange: ({ styleName, styleSpan, number }) =>
+    Number.isFinite(number('least'))
+      ? `${styleName} must be from ${styleSpan}. Set it within that.`
+      : `${styleName} is missing, stands twice, or is not something the draft knows. Choose it anew.`,
   overBustEstimated: ({ length }) =>
     `The over-bust girth was not measured; it is taken as ${length('overBust')}, the usual for this bust girth. Measure it to be sure.`,
   levelsOutOfOrder: ({ level, field }) =>

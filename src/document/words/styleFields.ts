@@ -11,6 +11,7 @@ export interface StyleField {
 }
 
 const PLAIN: Readonly<Record<string, StyleField>> = {
+  wedges: { name: 'The list of wedges', kind: 'share' },
   overBustAbove: { name: 'The over-bust line above the bust line', kind: 'length' },
   topAbove: { name: 'The top edge above the over-bust line', kind: 'length' },
   hemBelow: { name: 'The hem below the waist line', kind: 'length' },
@@ -36,11 +37,12 @@ export function styleField(path: string, style: Pick<Style, 'wedges'>): StyleFie
 }
 
 function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
-  const [, id, part] = /^wedges\.(.+?)\.(station|weight|stationAt\.\w+|intake\.\w+)$/.exec(path) ?? [];
+  const [, id, part] =
+    /^wedges\.(.+?)\.(station|weight|id|block|sizing|(?:stationAt|intake)(?:\.\w+)?)$/.exec(path) ?? [];
   if (id === undefined || part === undefined) return null;
   const of = `of the ${inSentence(wedgeNameOf(id, style))}`;
-  if (part === 'station') return { name: `The station ${of}`, kind: 'share' };
-  if (part === 'weight') return { name: `The weight ${of}`, kind: 'share' };
+  if (part === 'id' || part === 'block' || part === 'sizing' || part === 'weight')
+    return { name: `The ${part} ${of}`, kind: 'share' };
   const at = level === null ? '' : ` at the ${LEVEL_WORDS[level]}`;
   return part.startsWith('intake')
     ? { name: `The intake ${of}${at}`, kind: 'length' }
