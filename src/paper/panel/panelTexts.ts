@@ -10,6 +10,7 @@ import {
 } from '../../document';
 import { type Edge, type Piece, type Point, polylineLength } from '../../engine';
 import { type Box, boxAround, type InkLine, type InkText } from '../ink';
+import { shortened } from '../text/textWidth';
 import { writable } from '../text/writable';
 import { placeAlong } from './edgeWalk';
 import { balanceTick, foldOf } from './panelLines';
@@ -24,8 +25,9 @@ export interface PanelNames {
 
 /** Letters smaller than this are not read at arm's length. pt */
 const LEAST_PT = 6;
-/** Longer names are cut off with an ellipsis on the panels; the first page has more room. */
-const MOST_LETTERS = 60;
+/** Wider names are cut off with an ellipsis on the panels; the first page has more room. */
+const MOST_NAME_MM = 75;
+const NAME_PT = 8.5;
 const QUARTER_TURN = Math.PI / 2;
 
 /**
@@ -83,8 +85,8 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; le
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
     { text: cut, sizePt: 10.5, bold: true },
-    { text: onPanel(names.client), sizePt: 8.5, bold: false },
-    { text: onPanel(names.draft), sizePt: 8.5, bold: false },
+    { text: onPanel(names.client), sizePt: NAME_PT, bold: false },
+    { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
   ].filter((line) => line.text !== '');
   const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
   const tries = [
@@ -105,12 +107,7 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; le
   return leadOut(panel, oneLine);
 }
 
-const onPanel = (name: string): string => {
-  const letters = [...writable(name).text];
-  return letters.length > MOST_LETTERS
-    ? `${letters.slice(0, MOST_LETTERS).join('').trimEnd()}…`
-    : letters.join('');
-};
+const onPanel = (name: string): string => shortened(writable(name).text, NAME_PT, false, MOST_NAME_MM);
 
 /** Places all over the panel, those beside the upper half of the grain line first. */
 function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): Candidate[] {

@@ -80,6 +80,6 @@ function writeLabel(
   const left = (box.left + box.right - width) / 2;
   const at = onMap(title.start);
   const whole = columnAt(left - 0.5) === columnAt(left + width + 0.5);
-  const start = whole ? { x: left, y: at.y } : { x: at.x + sizePt * MM_PER_POINT, y: at.y + width / 2 };
+  const start = whole ? { x: left, y: at.y } : { x: at.x + 0.7 * sizePt * MM_PER_POINT, y: at.y + width / 2 };
   pen.text({ text: label, start, turnRad: whole ? 0 : -Math.PI / 2, sizePt, bold: false }, 0.3);
 }

@@ -64,13 +64,12 @@ function marksIn(
     const t = half * 0.55 + (0.45 * i) / (TRIES - 1);
     const point = pointAt(t);
     const reach = middle + LABEL_MM;
-    const spots = [-1, 0, 1].map((side) =>
-      way === 'across'
-        ? { x: point.x + side * reach, y: point.y }
-        : { x: point.x, y: point.y + side * reach },
+    const beside = [-reach, reach].map((aside) =>
+      way === 'across' ? { x: point.x + aside, y: point.y } : { x: point.x, y: point.y + aside },
     );
-    const clear = Math.min(...spots.map((spot) => clearance(spot, lines)));
-    const worth = clear - 2 * Math.abs(t - (0.225 + half * 0.55));
+    // The mark itself counts double: its numbers may move aside.
+    const clear = 2 * clearance(point, lines) + Math.min(...beside.map((spot) => clearance(spot, lines)));
+    const worth = clear - 4 * Math.abs(t - (0.225 + half * 0.55));
     if (worth > best.worth) best = { point, worth };
   }
   return best.point;

@@ -58,27 +58,34 @@ const SIGNS: Readonly<Record<string, number>> = {
 };
 /** Anything else: no sign is wider. */
 const WIDEST = 1000;
+/** ì, í, î and ï are wider than i. */
+const MARKED_LEAST = 278;
 
 /** Width in mm of a text that {@link writable} has passed; never less than what is printed. */
 export function textWidth(text: string, sizePt: number, bold: boolean): number {
-  const widths = bold ? BOLD : REGULAR;
   let thousandths = 0;
-  for (const character of text) {
-    const base = SIGNS[character] === undefined ? character.normalize('NFD') : character;
-    // ì, í, î and ï are wider than i.
-    const least = base.length > 1 ? 278 : 0;
-    thousandths += Math.max(least, SIGNS[character] ?? widths[base.charCodeAt(0) - 32] ?? WIDEST);
-  }
+  for (const character of text) thousandths += advance(character, bold);
   return (thousandths / 1000) * sizePt * MM_PER_POINT;
+}
+
+function advance(character: string, bold: boolean): number {
+  const sign = SIGNS[character];
+  if (sign !== undefined) return sign;
+  const base = character.normalize('NFD');
+  const width = (bold ? BOLD : REGULAR)[base.charCodeAt(0) - 32] ?? WIDEST;
+  return base.length > 1 ? Math.max(MARKED_LEAST, width) : width;
 }
 
 /** A text cut off with an ellipsis where it is wider than `mostMm`. */
 export function shortened(text: string, sizePt: number, bold: boolean, mostMm: number): string {
-  if (textWidth(text, sizePt, bold) <= mostMm) return text;
-  const letters = [...text];
-  while (letters.length > 0 && textWidth(`${letters.join('').trimEnd()}…`, sizePt, bold) > mostMm)
-    letters.pop();
-  return `${letters.join('').trimEnd()}…`;
+  const most = (mostMm / (sizePt * MM_PER_POINT)) * 1000;
+  let [width, kept] = [0, 0];
+  for (const character of text) {
+    width += advance(character, bold);
+    if (width > most) return `${text.slice(0, kept).trimEnd()}…`;
+    if (width + advance('…', bold) <= most) kept += character.length;
+  }
+  return text;
 }
 
 /** A text in lines no wider than `mostMm`, broken at blanks; a word that is wider alone is broken inside. */

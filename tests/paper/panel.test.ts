@@ -1,0 +1,129 @@
+// What is written on the panels: inside them, clear of lines, and readable.
+
+import { describe, expect, it } from 'vitest';
+import type { Style } from '../../src/engine';
+import { layOut, type PlacedPanel } from '../../src/paper';
+import { boxOfText, cornersOf } from '../../src/paper/panel/textBlock';
+import { DEMO_SHEET, demoPattern } from './demoPattern';
+import { type ReadPoint, sampled, toLines } from './readPattern';
+
+const style = DEMO_SHEET.style;
+
+/** Even-odd rule, by its own reckoning. */
+const within = ({ x, y }: ReadPoint, ring: readonly ReadPoint[]): boolean =>
+  ring.filter((a, i) => {
+    const b = ring[(i + 1) % ring.length] as ReadPoint;
+    return a.y > y !== b.y > y && a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y) > x;
+  }).length %
+    2 ===
+  1;
+
+const sewn = ({ piece, offset }: PlacedPanel): ReadPoint[] =>
+  piece.edges
+    .flatMap(({ points }) => points.slice(0, -1))
+    .map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
+
+const closed = (points: readonly ReadPoint[]): ReadPoint[] => [...points, points[0] as ReadPoint];
+
+const styles: readonly (readonly [string, Style])[] = [
+  ['the default style', style],
+  [
+    'a front on the fold',
+    {
+      ...style,
+      closure: { ...style.closure, front: 'fold' },
+      wedges: style.wedges.filter(({ station }) => station > -1),
+    },
+  ],
+  ['edges without allowance', { ...style, allowances: { seam: 0, side: 0, top: 0, hem: 0, centre: 0 } }],
+  [
+    'eight panels',
+    {
+      ...style,
+      wedges: [
+        ...style.wedges,
+        ...[0.72, -0.5].map((station, i) => ({
+          ...(style.wedges[1] as Style['wedges'][number]),
+          id: `more-${i}`,
+          station,
+          weight: 1,
+        })),
+      ],
+    },
+  ],
+  ['a short bodice', { ...style, hemBelow: -40 }],
+];
+
+describe.each(styles)('texts of %s', (_, tried) => {
+  const { panels } = layOut(demoPattern('A4', tried));
+
+  it('stand on every panel: its name, client, draft, how often it is cut', () => {
+    expect(panels.length).toBeGreaterThan(4);
+    for (const { piece, texts } of panels) {
+      const said = texts.map(({ text }) => text).join('\n');
+      expect(said).toContain(`${piece.block === 'front' ? 'Front' : 'Back'} ${piece.number}`);
+      expect(said).toContain('Wren Abernathy');
+      expect(said).toContain('Winter ball bodice');
+      expect(said).toContain(piece.cut.onFold ? 'Cut 1 on fold' : 'Cut 2');
+    }
+  });
+
+  it('name each edge and each level marked on the panel', () => {
+    for (const { piece, texts } of panels) {
+      const said = texts.map(({ text }) => text);
+      expect(said.filter((text) => / · (\d|½|no allowance|place on fold)/.test(text))).toHaveLength(
+        piece.edges.length,
+      );
+      if (piece.marks.some(({ level }) => level === 'waist')) expect(said).toContain('Waist');
+    }
+  });
+
+  it('lie over no line and over no other text, and are 6 pt or more', () => {
+    for (const { lines, texts } of panels) {
+      const boxes = texts.map((text) => closed(cornersOf(boxOfText(text))));
+      const ink = lines.map(({ points }) => points);
+      for (const [i, box] of boxes.entries()) {
+        expect(texts[i]?.sizePt).toBeGreaterThanOrEqual(6 - 1e-9);
+        expect(Math.min(...sampled(box, 0.5).map((point) => toLines(point, ink)))).toBeGreaterThan(0.2);
+        const others = boxes.filter((_other, j) => j !== i);
+        expect(sampled(box, 0.5).some((point) => others.some((other) => within(point, other)))).toBe(false);
+      }
+    }
+  });
+
+  it('have their title inside the sew line', () => {
+    for (const panel of panels) {
+      const title = panel.texts.slice(0, 4).flatMap((text) => cornersOf(boxOfText(text)));
+      expect(title.every((corner) => within(corner, sewn(panel)))).toBe(true);
+    }
+  });
+});
+
+describe('lines of a panel', () => {
+  it('are the engine’s own points', () => {
+    for (const { piece, offset, lines } of layOut(demoPattern()).panels) {
+      const drawn = lines
+        .filter(({ stroke }) => stroke === 'cut' || stroke === 'sew')
+        .flatMap(({ points }) => points);
+      for (const { x, y } of [...piece.cutLine, ...piece.edges.flatMap(({ points }) => points)])
+        expect(
+          Math.min(...drawn.map((point) => Math.hypot(point.x - x - offset.x, point.y - y - offset.y))),
+        ).toBeLessThan(1e-9);
+    }
+  });
+
+  it('carry each balance mark across the seam line, out to the cut line', () => {
+    for (const { piece, offset, lines } of layOut(demoPattern()).panels) {
+      const marks = lines.filter(({ stroke }) => stroke === 'mark');
+      expect(marks).toHaveLength(piece.marks.length);
+      const ring = closed(piece.cutLine).map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
+      for (const [i, { points }] of marks.entries()) {
+        const [inner, outer] = points as [ReadPoint, ReadPoint];
+        const at = piece.marks[i]?.at as ReadPoint;
+        expect(toLines({ x: at.x + offset.x, y: at.y + offset.y }, [points])).toBeLessThan(1e-6);
+        expect(toLines(outer, [ring])).toBeLessThan(1e-6);
+        expect(Math.hypot(inner.x - at.x - offset.x, inner.y - at.y - offset.y)).toBeCloseTo(4, 6);
+      }
+    }
+  });
+});
