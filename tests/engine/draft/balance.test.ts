@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  draft,
+  LEAST_PANEL_MM,
+  type Side,
+  type Style,
+  type Wedge,
+} from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+
+const intakesAt = (
+  style: Style,
+  side: Side,
+  level: 'overBust' | 'bust' | 'underBust' | 'waist' | 'hip',
+  body = MEAN_BODY,
+): number[] =>
+  (draft(body, style).blocks?.[side].wedges ?? []).map((wedge) => wedge.intake.get(level) ?? Number.NaN);
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+const withWedges = (wedges: readonly Wedge[], more: Partial<Style> = {}): Style => ({
+  ...DEFAULT_STYLE,
+  ...more,
+  wedges,
+});
+
+/** What the front's wedges have to place at the waist of the mean body, by hand from the style's figures. */
+const wantedAtWaist = (sideShare: number): number => {
+  const [bust, waist] = [MEAN_BODY.bust / 2, (MEAN_BODY.waist - 50.8) / 2];
+  return 0.53 * bust - 0.51 * waist - (sideShare * (bust - waist)) / 2;
+};
+
+describe('balancing', () => {
+  it('places what bust and level differ by, less the side seam', () => {
+    expect(sum(intakesAt(DEFAULT_STYLE, 'front', 'waist'))).toBeCloseTo(wantedAtWaist(0.22), 9);
+    expect(intakesAt(DEFAULT_STYLE, 'front', 'bust')).toEqual([0, 0, 0]);
+  });
+
+  it('shares by weight where nothing is capped', () => {
+    const [centre, bust, side] = intakesAt(DEFAULT_STYLE, 'front', 'waist') as [number, number, number];
+    expect(bust / centre).toBeCloseTo(3, 9);
+    expect(side / centre).toBeCloseTo(2, 9);
+  });
+
+  it('caps a wedge, gives the rest to the others, then to the side, and says so', () => {
+    const capped = { ...DEFAULT_STYLE, balance: { sideShare: 0.22, cap: 18 } };
+    expect(Math.max(...intakesAt(capped, 'front', 'waist'))).toBeLessThanOrEqual(18);
+    const low = { ...DEFAULT_STYLE, balance: { sideShare: 0.22, cap: 5 } };
+    const made = draft(MEAN_BODY, low);
+    expect(intakesAt(low, 'front', 'waist')).toEqual([5, 5, 5]);
+    const said = made.issues.find(
+      ({ code, at }) => code === 'intakeNotPlaced' && at.block === 'front' && at.level === 'waist',
+    );
+    expect(said?.values.left).toBeCloseTo(wantedAtWaist(0.22) - 15, 6);
+    expect(said?.severity).toBe('note');
+  });
+
+  it('leaves a wedge sized by hand alone and works round it', () => {
+    const locked = withWedges(
+      DEFAULT_STYLE.wedges.map((wedge) =>
+        wedge.id === 'front-bust' ? { ...wedge, sizing: 'hand' as const, intake: { waist: 12 } } : wedge,
+      ),
+    );
+    const [centre, bust, side] = intakesAt(locked, 'front', 'waist') as [number, number, number];
+    expect(bust).toBe(12);
+    expect(centre + bust + side).toBeCloseTo(wantedAtWaist(0.22), 9);
+    expect(side / centre).toBeCloseTo(2, 9);
+    expect(intakesAt(locked, 'front', 'underBust')[1]).toBe(0);
+  });
+
+  it('takes nothing where the wedges by hand already take more than is wanted', () => {
+    const locked = withWedges([
+      { ...balancedWedge('front-hand', 'front', -0.2, 1), sizing: 'hand', intake: { waist: 90 } },
+      balancedWedge('front-left', 'front', 0.5, 1),
+    ]);
+    expect(intakesAt(locked, 'front', 'waist')).toEqual([90, 0]);
+  });
+
+  it('is never negative; a panel left too narrow is a blocking issue', { timeout: 60_000 }, () => {
+    for (const body of drawBodies(400, 5)) {
+      const { blocks, issues, proof } = draft(body, DEFAULT_STYLE);
+      for (const side of ['front', 'back'] as const)
+        for (const wedge of blocks?.[side].wedges ?? [])
+          for (const intake of wedge.intake.values()) expect(intake).toBeGreaterThanOrEqual(0);
+      const narrow = issues.filter(({ code }) => code === 'panelTooNarrow').map(({ at }) => at.piece);
+      for (const { widths } of proof.ledger)
+        for (const [piece, width] of Object.entries(widths))
+          if (width < LEAST_PANEL_MM) expect(narrow).toContain(piece);
+    }
+  });
+
+  it('wedges and side seam together are the suppression, exactly', () => {
+    for (const body of drawBodies(200, 6)) {
+      const { blocks, levels } = draft(body, DEFAULT_STYLE);
+      const bust = levels.find(({ name }) => name === 'bust');
+      for (const side of ['front', 'back'] as const)
+        for (const level of levels) {
+          const block = blocks?.[side];
+          if (!block || !bust) throw new Error('a drawn body is drafted');
+          const wedges = sum(
+            block.wedges.map(
+              (wedge) => (wedge.intake.get(level.name) ?? 0) - (wedge.intake.get('bust') ?? 0),
+            ),
+          );
+          const seam = (block.width.get('bust') ?? 0) - (block.width.get(level.name) ?? 0);
+          expect(wedges + seam).toBeCloseTo(bust.net[side] - level.net[side], 9);
+        }
+    }
+  });
+});

@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import { type Closure, DEFAULT_STYLE, draft, type Style } from '../../../src/engine';
+import { MEAN_BODY } from '../../support/drawBodies';
+
+const issuesWith = (style: Partial<Style>) => draft(MEAN_BODY, { ...DEFAULT_STYLE, ...style }).issues;
+const closed = (front: Closure['front']): Partial<Style> => ({ closure: { front, lacingGap: 50.8 } });
+const straightCentre = DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-centre');
+
+describe('the front closing', () => {
+  it('a busk beside a centre wedge is refused at the wedge', () => {
+    expect(issuesWith(closed('busk'))).toContainEqual(
+      expect.objectContaining({
+        code: 'buskNeedsStraightCentre',
+        severity: 'block',
+        at: { block: 'front', wedge: 'front-centre', field: 'closure.front' },
+      }),
+    );
+    expect(
+      issuesWith({ ...closed('busk'), wedges: straightCentre }).filter(
+        ({ severity }) => severity === 'block',
+      ),
+    ).toEqual([]);
+  });
+
+  it('a fold beside a centre wedge becomes a seam and says so', () => {
+    const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, ...closed('fold') });
+    expect(made.issues).toContainEqual(
+      expect.objectContaining({ code: 'foldBecomesSeam', severity: 'note' }),
+    );
+    expect(made.pieces.map(({ cut }) => cut)).toEqual(made.pieces.map(() => ({ count: 2, onFold: false })));
+    expect(made.pieces[0]?.edges[0]?.allowance).toBe(DEFAULT_STYLE.allowances.centre);
+  });
+
+  it('a fold on a straight centre is cut once, without allowance or marks there', () => {
+    const [first, second] = draft(MEAN_BODY, {
+      ...DEFAULT_STYLE,
+      ...closed('fold'),
+      wedges: straightCentre,
+    }).pieces;
+    expect(first?.cut).toEqual({ count: 1, onFold: true });
+    expect(first?.edges[0]?.allowance).toBe(0);
+    expect(first?.edges[0]?.points.every(({ x }) => x === 0)).toBe(true);
+    expect(first?.marks.filter(({ edge }) => edge === 0)).toEqual([]);
+    expect(second?.cut).toEqual({ count: 2, onFold: false });
+  });
+
+  it('a centre wedge of no intake leaves the fold', () => {
+    const flat = DEFAULT_STYLE.wedges.map((wedge) =>
+      wedge.id === 'front-centre' ? { ...wedge, sizing: 'hand' as const } : wedge,
+    );
+    expect(
+      draft(MEAN_BODY, { ...DEFAULT_STYLE, ...closed('fold'), wedges: flat }).pieces[0]?.cut.onFold,
+    ).toBe(true);
+  });
+});
+
+describe('pieces', () => {
+  const { pieces } = draft(MEAN_BODY, DEFAULT_STYLE);
+
+  it('are numbered from the centre, front first', () => {
+    expect(pieces.map(({ id }) => id)).toEqual([
+      'front-1',
+      'front-2',
+      'front-3',
+      'back-1',
+      'back-2',
+      'back-3',
+    ]);
+    for (const { id, block, number } of pieces) expect(id).toBe(`${block}-${number}`);
+  });
+
+  it('carry the allowance of each kind of edge', () => {
+    const allowances = { seam: 11, side: 22, top: 3, hem: 4, centre: 17 };
+    for (const piece of draft(MEAN_BODY, { ...DEFAULT_STYLE, allowances }).pieces)
+      for (const edge of piece.edges)
+        expect(edge.allowance).toBe(
+          edge.side
+            ? 22
+            : edge.role === 'seam'
+              ? 11
+              : edge.role === 'centre'
+                ? 17
+                : edge.role === 'top'
+                  ? 3
+                  : 4,
+        );
+  });
+
+  it('have a vertical grain line inside them', () => {
+    for (const { grain, edges } of pieces) {
+      expect(grain[0].x).toBe(grain[1].x);
+      expect(grain[1].y - grain[0].y).toBeGreaterThan(50);
+      const xs = edges.flatMap(({ points }) => points.map(({ x }) => x));
+      expect(grain[0].x).toBeGreaterThan(Math.min(...xs));
+      expect(grain[0].x).toBeLessThan(Math.max(...xs));
+    }
+  });
+});
+
+describe('a garment', () => {
+  it('too short for its seams is refused at the hem', () => {
+    const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, hemBelow: -160 });
+    expect(made.pieces).toEqual([]);
+    expect(made.span).not.toBeNull();
+    expect(made.issues).toContainEqual(
+      expect.objectContaining({ code: 'garmentTooShort', severity: 'block', at: { field: 'hemBelow' } }),
+    );
+  });
+
+  it('whose bust points stand off the block is refused', () => {
+    expect(draft({ ...MEAN_BODY, bustPointWidth: 480 }, DEFAULT_STYLE).issues).toContainEqual(
+      expect.objectContaining({
+        code: 'bustPointOffBlock',
+        severity: 'block',
+        at: { block: 'front', field: 'bustPointWidth' },
+      }),
+    );
+  });
+});

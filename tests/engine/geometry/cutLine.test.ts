@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { type AllowedEdge, cutLineAround } from '../../../src/engine/geometry/cutLine';
+import type { Point } from '../../../src/engine/geometry/point';
+import { areaSeen, distanceTo, holds, selfMeeting } from '../../support/outline';
+
+/** Straight edges round a ring that runs counter-clockwise as seen on paper, y down. */
+const edgesOf = (
+  corners: readonly (readonly [number, number])[],
+  allowances: readonly number[],
+): AllowedEdge[] =>
+  corners.map(([x, y], i) => {
+    const [nextX, nextY] = corners[(i + 1) % corners.length] as readonly [number, number];
+    return {
+      points: [
+        { x, y },
+        { x: nextX, y: nextY },
+      ],
+      allowance: allowances[i] as number,
+    };
+  });
+
+const square = [
+  [0, 0],
+  [0, 100],
+  [100, 100],
+  [100, 0],
+] as const;
+
+const cutOf = (edges: readonly AllowedEdge[]): Point[] => {
+  const cut = cutLineAround(edges);
+  expect(cut).not.toBeNull();
+  expect(selfMeeting(cut ?? [])).toBeNull();
+  return cut ?? [];
+};
+
+describe('the cut line of a square', () => {
+  it('has the area of the widened square, each edge by its own allowance', () => {
+    const cut = cutOf(edgesOf(square, [20, 30, 5, 10]));
+    expect(areaSeen(cut)).toBeCloseTo((100 + 20 + 5) * (100 + 10 + 30), 9);
+    expect(cut).toHaveLength(4);
+  });
+
+  it('without allowances is the square', () => {
+    expect(areaSeen(cutOf(edgesOf(square, [0, 0, 0, 0])))).toBe(10_000);
+  });
+
+  it('with one allowance widens that side only', () => {
+    const cut = cutOf(edgesOf(square, [0, 0, 25, 0]));
+    expect(areaSeen(cut)).toBeCloseTo(12_500, 9);
+    expect(Math.max(...cut.map(({ x }) => x))).toBeCloseTo(125, 9);
+  });
+});
+
+describe('corners', () => {
+  it('an inward corner keeps both allowances', () => {
+    const ell = [
+      [0, 0],
+      [0, 100],
+      [40, 100],
+      [40, 60],
+      [100, 60],
+      [100, 0],
+    ] as const;
+    const cut = cutOf(edgesOf(ell, [10, 10, 10, 10, 10, 10]));
+    // The bounding square of 120 less what is left of the notch, 60 × 40 narrowed by 10 on either side.
+    expect(areaSeen(cut)).toBeCloseTo(120 * 120 - 60 * 40, 4);
+  });
+
+  it('a sharp one is squared off four allowances at most from its tip', () => {
+    const sliver = [
+      [0, 0],
+      [0, 30],
+      [400, 15],
+    ] as const;
+    const cut = cutOf(edgesOf(sliver, [10, 10, 10]));
+    expect(Math.max(...cut.map(({ x }) => x))).toBeCloseTo(410, 0);
+    for (const corner of sliver) expect(holds(cut, { x: corner[0], y: corner[1] }, 0)).toBe(true);
+  });
+
+  it('a blunt one with a wide allowance beside a narrow one is cut off along the narrow one', () => {
+    const trapezium = [
+      [0, 0],
+      [-40, 100],
+      [140, 100],
+      [100, 0],
+    ] as const;
+    // The blunt corners lie at the top edge, which has no allowance: the sides end level with it.
+    const cut = cutOf(edgesOf(trapezium, [25, 10, 25, 0]));
+    expect(Math.min(...cut.map(({ y }) => y))).toBeCloseTo(0, 9);
+    expect(
+      cut
+        .filter(({ y }) => Math.abs(y) < 1e-9)
+        .map(({ x }) => x)
+        .sort((a, b) => a - b)[0],
+    ).toBeCloseTo(-25 * Math.hypot(1, 0.4), 6);
+  });
+
+  it('two that pass each other leave nothing of the edge between', () => {
+    const wedge = [
+      [0, 0],
+      [20, 100],
+      [50, 100],
+      [70, 0],
+    ] as const;
+    const cut = cutOf(edgesOf(wedge, [0, 100, 0, 10]));
+    expect(Math.max(...cut.map(({ y }) => y))).toBeCloseTo(175, 4);
+  });
+});
+
+describe('a curved edge', () => {
+  const hollow = (radius: number): Point[] =>
+    Array.from({ length: 61 }, (_, i) => {
+      const turn = (Math.PI * i) / 60;
+      return { x: 100 - radius * Math.sin(turn), y: 50 + radius * Math.cos(turn) };
+    });
+  const notched = (radius: number, allowance: number): AllowedEdge[] => {
+    const bend = hollow(radius);
+    const [first, last] = [bend[0] as Point, bend.at(-1) as Point];
+    const [a, b, c, d] = [
+      { x: 0, y: 0 },
+      { x: 0, y: 100 },
+      { x: 100, y: 100 },
+      { x: 100, y: 0 },
+    ];
+    return [[a, b], [b, c], [c, first], bend, [last, d], [d, a]].map((points) => ({ points, allowance }));
+  };
+
+  it('hollow and wide enough keeps the allowance all along', () => {
+    const cut = cutOf(notched(40, 10));
+    for (const point of hollow(40)) expect(distanceTo(cut, point)).toBeGreaterThan(9.9);
+  });
+
+  it('hollower than the allowance is bridged, never crossed', () => {
+    const cut = cutOf(notched(8, 15));
+    for (const edge of notched(8, 15))
+      for (const point of edge.points) expect(distanceTo(cut, point)).toBeGreaterThan(14.9);
+    expect(areaSeen(cut)).toBeCloseTo(130 * 130, 0);
+  });
+});

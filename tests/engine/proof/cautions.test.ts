@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_STYLE, draft, inches, type Measurements, type Style } from '../../../src/engine';
+import { MEAN_BODY } from '../../support/drawBodies';
+
+const codes = (body: Partial<Measurements>, style: Partial<Style> = {}): string[] =>
+  draft({ ...MEAN_BODY, ...body }, { ...DEFAULT_STYLE, ...style }).issues.map(
+    ({ severity, code }) => `${severity} ${code}`,
+  );
+
+const reduced = (mm: number, waist = 1100): string[] =>
+  codes(
+    { waist, underBust: 1050, bust: 1250, overBust: 1150, hip: 1300 },
+    { ease: { ...DEFAULT_STYLE.ease, waist: -mm } },
+  ).filter((code) => code.includes('waistReduction'));
+
+describe('waist reduction', () => {
+  it('is silent up to 2 in, noted above, and a warning above 4 in', () => {
+    expect(reduced(inches(2))).toEqual([]);
+    expect(reduced(inches(2) + 0.1)).toEqual(['note waistReduction']);
+    expect(reduced(inches(4))).toEqual(['note waistReduction']);
+    expect(reduced(inches(4) + 0.1)).toEqual(['warn waistReductionHigh']);
+  });
+
+  it('is a warning above ten per cent of a waist for which that is less', () => {
+    expect(reduced(69.9, 700)).toEqual(['note waistReduction']);
+    expect(reduced(70.1, 700)).toEqual(['warn waistReductionHigh']);
+  });
+
+  it('is none when the waist has room', () => {
+    expect(reduced(-30)).toEqual([]);
+  });
+});
+
+describe('top edge and armpit', () => {
+  const height = MEAN_BODY.neckToWaist - (MEAN_BODY.neckToBust - DEFAULT_STYLE.overBustAbove);
+
+  it('warns above the underarm, is silent at it, and says when it is not known', () => {
+    expect(codes({ underarmToWaist: height - 0.1 })).toContain('warn topAboveArmpit');
+    expect(codes({ underarmToWaist: height + 0.1 }).join()).not.toContain('rmpit');
+    expect(codes({ underarmToWaist: null })).toContain('note armpitUnknown');
+  });
+});
+
+describe('hem and lap', () => {
+  it('warns below the lap, is silent at it, and says when it is not known', () => {
+    expect(codes({ waistToLap: 90 })).toContain('warn hemTooLongToSit');
+    expect(codes({ waistToLap: DEFAULT_STYLE.hemBelow }).join()).not.toMatch(/hemTooLong|sitting/);
+    expect(codes({ waistToLap: null })).toContain('note sittingUnknown');
+    expect(codes({ waistToLap: null }, { hemBelow: 0 }).join()).not.toContain('sitting');
+  });
+});
+
+describe('mates that differ before truing', () => {
+  const leaning = (waist: number): Partial<Style> => ({
+    wedges: [
+      { id: 'w', block: 'front', station: 0.2, stationAt: {}, sizing: 'hand', intake: { waist }, weight: 1 },
+    ],
+  });
+
+  it('are warned of at the seam, with the difference', () => {
+    const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, ...leaning(90) });
+    const said = made.issues.find(({ code, at }) => code === 'seamTooUneven' && at.seam === 'side');
+    expect(said?.severity).toBe('warn');
+    expect(said?.values.natural).toBeCloseTo(
+      Math.abs(made.proof.seams.find(({ id }) => id === 'side')?.natural ?? 0),
+      9,
+    );
+  });
+});
