@@ -47,7 +47,7 @@ const CROWDED = {
   ],
 };
 
-describe('npm run draft', { timeout: 60_000 }, () => {
+describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
   it('drafts the demo client into pieces and a pattern', async () => {
     const out = join(place, 'demo', 'deep');
     const ran = await runDraft(['--out', out]);
@@ -205,7 +205,7 @@ describe('npm run draft', { timeout: 60_000 }, () => {
   });
 });
 
-describe('npm run draft -- --stdin', { timeout: 60_000 }, () => {
+describe('npm run draft -- --stdin', { timeout: 60_000, concurrent: true }, () => {
   it('answers each line in order and never stops at a bad one', async () => {
     const input = [
       JSON.stringify(CLIENT),
@@ -254,6 +254,13 @@ describe('npm run draft -- --stdin', { timeout: 60_000 }, () => {
     await runDraft(['--client', client, '--style', style, '--out', out]);
     const ran = await runDraft(['--stdin', '--style', style], `${JSON.stringify(CLIENT)}\n`);
     expect(JSON.parse(ran.out)).toEqual({ name: CLIENT.name, ...piecesIn(out) });
+  });
+
+  it('stops quietly when its reader leaves', async () => {
+    const line = `${JSON.stringify(CLIENT)}\n`;
+    const ran = await runDraft(['--stdin'], line.repeat(200), { leaves: true });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran.out.length).toBeLessThan(200 * 1000);
   });
 
   it('answers nothing with nothing', async () => {

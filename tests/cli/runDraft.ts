@@ -11,12 +11,18 @@ export interface Ran {
   readonly err: string;
 }
 
-/** Runs it with words behind the command and, for --stdin, what it reads. */
-export function runDraft(words: readonly string[], input = ''): Promise<Ran> {
+/**
+ * Runs it with words behind the command and, for --stdin, what it reads. `leaves` stops reading the answers as soon as
+ * there is one, as head does.
+ */
+export function runDraft(words: readonly string[], input = '', { leaves = false } = {}): Promise<Ran> {
   return new Promise((resolve, reject) => {
     const child = spawn('node_modules/.bin/tsx', ['src/cli/main.ts', ...words], { cwd: ROOT });
     let [out, err] = ['', ''];
-    child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
+      if (leaves) child.stdout.destroy();
+    });
     child.stderr.setEncoding('utf8').on('data', (text: string) => (err += text));
     child.on('error', reject);
     child.on('close', (code) => resolve({ code, out, err }));

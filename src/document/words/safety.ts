@@ -14,7 +14,7 @@ export const SAFETY_STANDING =
 
 export const SAFETY_CAUTIONS: readonly SafetyCaution[] = [
   {
-    text: 'Up to 2 in off the natural waist is a usual fashion fit; about 4 in or 10 %, whichever is less, is the usual ceiling for an experienced wearer in a garment made to her measure.',
+    text: 'Up to 2 in (5 cm) off the natural waist is a usual fashion fit; about 4 in (10 cm) or 10 %, whichever is less, is the usual ceiling for an experienced wearer in a garment made to her measure.',
     source: PRACTICE,
   },
   {
