@@ -127,3 +127,34 @@ describe('lines of a panel', () => {
     }
   });
 });
+
+describe('a panel with no room for its title', () => {
+  it('has it beside the cut line, with a line that leads to it', () => {
+    const drafted = demoPattern();
+    const [front] = drafted.draft.pieces;
+    if (!front) throw new Error('the demo draft has pieces');
+    const corners = [
+      { x: 0, y: 0 },
+      { x: 0, y: 30 },
+      { x: 12, y: 30 },
+      { x: 12, y: 0 },
+    ];
+    const edges = front.edges.map((edge, i) => ({
+      ...edge,
+      allowance: 0,
+      points: [corners[i] as ReadPoint, corners[(i + 1) % 4] as ReadPoint],
+    }));
+    const grain = [
+      { x: 6, y: 5 },
+      { x: 6, y: 25 },
+    ] as const;
+    const small = { ...front, edges, cutLine: corners, grain, marks: [] };
+    const [panel] = layOut({ ...drafted, draft: { ...drafted.draft, pieces: [small] } }).panels;
+    const title = panel?.texts.find(({ text }) => text.startsWith('Front 1 · Cut 2'));
+    const leader = panel?.lines.find(({ stroke }) => stroke === 'leader');
+    const right = (panel?.offset.x ?? 0) + 12;
+    expect(title?.start.x).toBeGreaterThan(right);
+    expect(leader?.points[0]?.x).toBeGreaterThan(right);
+    expect(leader?.points[1]?.x).toBeCloseTo(right - 6, 6);
+  });
+});

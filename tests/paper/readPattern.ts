@@ -8,13 +8,13 @@ export interface ReadPoint {
   readonly y: number;
 }
 
-export interface ReadLine {
+interface ReadLine {
   readonly points: readonly ReadPoint[];
   readonly widthMm: number;
   readonly dashed: boolean;
 }
 
-export interface ReadText {
+interface ReadText {
   readonly text: string;
   readonly at: ReadPoint;
   readonly widthMm: number;
@@ -144,7 +144,7 @@ const times = (m: Matrix, n: Matrix): Matrix => [
 ];
 
 /** Straight distance from a point to a segment. */
-export function toSegment(point: ReadPoint, a: ReadPoint, b: ReadPoint): number {
+function toSegment(point: ReadPoint, a: ReadPoint, b: ReadPoint): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const square = dx * dx + dy * dy;
   const t =

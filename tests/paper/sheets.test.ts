@@ -4,6 +4,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   checkPaper,
+  DEFAULT_PAPER_CHOICE,
   layOut,
   ownPartOf,
   PAPERS,
@@ -19,7 +20,7 @@ import { inkedSheets } from '../../src/paper/sheets/inkedSheets';
 import { demoPattern } from './demoPattern';
 import { type ReadPoint, sampled, toLines } from './readPattern';
 
-const A4 = paperChoice('A4');
+const A4 = DEFAULT_PAPER_CHOICE;
 
 describe('papers', () => {
   // ISO 216: A3 297 × 420, A4 210 × 297 mm. ANSI/ASME Y14.1: Letter 8.5 × 11, Tabloid 11 × 17 in. Legal 8.5 × 14 in.
@@ -57,12 +58,12 @@ describe('papers', () => {
 });
 
 describe('arrange', () => {
-  it('keeps outlines 10 mm apart and inside the width it tells, whatever their sizes', () => {
+  it('keeps outlines 10 mm apart and inside the width it tells, whatever their sizes', async () => {
     const size = fc.record({
       width: fc.double({ min: 5, max: 300, noNaN: true }),
       height: fc.double({ min: 5, max: 600, noNaN: true }),
     });
-    fc.assert(
+    await fc.assert(
       fc.property(
         fc.array(size, { maxLength: 12 }),
         fc.integer({ min: 50, max: 900 }),
@@ -135,7 +136,7 @@ describe('clipLine', () => {
     ]);
   });
 
-  it('loses no length of a line that is cut into neighbouring boxes', () => {
+  it('loses no length of a line that is cut into neighbouring boxes', async () => {
     const point = fc.record({
       x: fc.double({ min: -20, max: 40, noNaN: true }),
       y: fc.double({ min: 0, max: 10, noNaN: true }),
@@ -144,7 +145,7 @@ describe('clipLine', () => {
       points
         .slice(1)
         .reduce((sum, { x, y }, i) => sum + Math.hypot(x - (points[i]?.x ?? 0), y - (points[i]?.y ?? 0)), 0);
-    fc.assert(
+    await fc.assert(
       fc.property(fc.array(point, { minLength: 2, maxLength: 8 }), (points) => {
         const boxes = [
           { ...box, left: -20, right: 7.5 },

@@ -6,15 +6,7 @@ import type { InkText, Stroke } from '../ink';
 import { writable } from '../text/writable';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
-export type LineKind =
-  | Stroke
-  | 'calibration'
-  | 'trim'
-  | 'join'
-  | 'rule'
-  | 'mapSheet'
-  | 'mapPanel'
-  | 'mapBlank';
+type LineKind = Stroke | 'calibration' | 'trim' | 'join' | 'rule' | 'mapSheet' | 'mapPanel' | 'mapBlank';
 
 interface Look {
   readonly widthMm: number;

@@ -3,7 +3,7 @@
 import { formatLength, type LengthUnit } from '../../document';
 import type { PaperChoice } from './papers';
 
-export type PaperFaultCode =
+type PaperFaultCode =
   | 'paperNotANumber'
   | 'marginOutOfRange'
   | 'overlapOutOfRange'
@@ -25,7 +25,7 @@ const MOST_MARGIN_MM = 20;
 const LEAST_OVERLAP_MM = 5;
 const MOST_OVERLAP_MM = 30;
 /** Room between the margins that the first page takes, mm. */
-export const FIRST_PAGE_LEAST = { widthMm: 165, heightMm: 236 } as const;
+const FIRST_PAGE_LEAST = { widthMm: 165, heightMm: 236 } as const;
 /** 14 400 units of 1/72 in, the longest side a page may have: ISO 32000-1, Annex C. mm */
 const MOST_SIDE_MM = 5080;
 
