@@ -178,6 +178,16 @@ describe('sheets', () => {
     expect(inkedSheets(grid, [])).toEqual([]);
   });
 
+  it('that a line only touches where it ends are left out', () => {
+    const grid = gridFor(A4, 'portrait', 370, 200);
+    const { right } = ownPartOf(grid, { row: 0, column: 0 });
+    const line = [
+      { x: 20, y: 20 },
+      { x: right, y: 20 },
+    ];
+    expect(inkedSheets(grid, [line]).map(sheetName)).toEqual(['A1']);
+  });
+
   it('that would show only what lies in an overlap are left out', () => {
     const grid = gridFor(A4, 'portrait', 370, 200);
     const { right } = windowOf(grid, { row: 0, column: 0 });
