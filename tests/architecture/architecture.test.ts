@@ -1,0 +1,154 @@
+// The house keeps its arrows: read from the source itself, with every breach named by file, line and rule.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { brokenRules, linksOf, type Sources } from './rules';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+function readSources(): Sources {
+  const files = readdirSync(join(ROOT, 'src'), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && /\.(tsx?|css)$/.test(entry.name))
+    .map((entry) => join(entry.parentPath, entry.name));
+  return new Map(
+    files.sort().map((file) => [relative(ROOT, file).split(sep).join('/'), readFileSync(file, 'utf8')]),
+  );
+}
+
+describe('the house', () => {
+  const sources = readSources();
+
+  it('is read whole', () => {
+    expect(sources.size).toBeGreaterThan(20);
+    expect([...sources.keys()]).toEqual(
+      expect.arrayContaining(['src/engine/index.ts', 'src/document/book.ts', 'src/main.tsx']),
+    );
+    const links = [...sources].flatMap(([file, text]) => (file.endsWith('.css') ? [] : linksOf(file, text)));
+    expect(links.length).toBeGreaterThan(sources.size);
+  });
+
+  it('breaks no rule', () => {
+    expect(brokenRules(sources)).toEqual([]);
+  });
+});
+
+/** A small house that breaks nothing. */
+const SOUND: readonly (readonly [string, string])[] = [
+  ['src/engine/index.ts', "export { draft } from './draft';\n"],
+  [
+    'src/engine/draft.ts',
+    "import { x } from 'clipper2-ts';\nimport type { Point } from './point';\nexport const draft = (p: Point) => x(p);\n",
+  ],
+  [
+    'src/engine/point.ts',
+    'export interface Point { readonly document: number }\n// not a clock: Date, Math.random\n',
+  ],
+  ['src/document/index.ts', "export { book } from './book';\n"],
+  ['src/document/book.ts', "import { draft } from '../engine';\nexport const book = draft;\n"],
+  ['src/paper/index.ts', "export { book as sheet } from '../document';\n"],
+  ['src/table/index.ts', "export { draft as table } from '../engine';\n"],
+  [
+    'src/cli/main.ts',
+    "import { sheet } from '../paper';\nimport { argv } from 'node:process';\nsheet(argv);\n",
+  ],
+  [
+    'src/app/index.ts',
+    "export { keep } from './storage/keep';\nexport const namespace = 'http://www.w3.org/2000/svg';\n",
+  ],
+  ['src/app/storage/keep.ts', 'export const keep = () => localStorage.clear();\n'],
+  ['src/app/look.css', 'p { color: red }\n'],
+  ['src/main.tsx', "import { keep } from './app';\nimport './app/look.css';\nkeep();\n"],
+];
+
+/** What each breach looks like, and what must be said of it. */
+const BREACHES: readonly (readonly [string, string, string])[] = [
+  [
+    'src/engine/a.ts',
+    "\nimport { book } from '../document';",
+    'src/engine/a.ts:2: engine may not import document',
+  ],
+  [
+    'src/document/a.ts',
+    "import type { sheet } from '../paper';",
+    'src/document/a.ts:1: document may not import paper',
+  ],
+  ['src/paper/a.ts', "export * from '../table';", 'src/paper/a.ts:1: paper may not import table'],
+  [
+    'src/table/a.ts',
+    "const late = () => import('../paper');",
+    'src/table/a.ts:1: table may not import paper',
+  ],
+  [
+    'src/table/a.ts',
+    "export type Sheet = import('../paper').Sheet;",
+    'src/table/a.ts:1: table may not import paper',
+  ],
+  ['src/cli/a.ts', "import '../table';", 'src/cli/a.ts:1: cli may not import table'],
+  ['src/app/a.tsx', "import '../cli/main';", 'src/app/a.tsx:1: app may not import cli'],
+  ['src/cli/a.ts', "import { keep } from '../app';", 'src/cli/a.ts:1: cli may not import app'],
+  [
+    'src/app/a.ts',
+    "import { draft } from '../engine/draft';",
+    'src/app/a.ts:1: engine is imported past its barrel',
+  ],
+  [
+    'src/document/a.ts',
+    "import { book } from './index';",
+    'src/document/a.ts:1: document imports its own barrel',
+  ],
+  ['src/document/a.ts', "import { book } from '.';", 'src/document/a.ts:1: document imports its own barrel'],
+  [
+    'src/app/parts/index.ts',
+    'export {};',
+    "src/app/parts/index.ts:1: a barrel that is not at its layer's root",
+  ],
+  [
+    'src/engine/a.ts',
+    "import { useState } from 'react';",
+    'src/engine/a.ts:1: the engine imports the package react',
+  ],
+  [
+    'src/engine/a.ts',
+    "import fs from 'node:fs';",
+    'src/engine/a.ts:1: the engine imports the package node:fs',
+  ],
+  ['src/engine/a.ts', 'export const a = Math.random();', 'src/engine/a.ts:1: the engine uses Math.random'],
+  ['src/engine/a.ts', 'export const a = Date.now();', 'src/engine/a.ts:1: the engine uses Date'],
+  [
+    'src/engine/a.ts',
+    'export const a = performance.now();',
+    'src/engine/a.ts:1: the engine uses performance',
+  ],
+  ['src/engine/a.ts', '\n\nconsole.log(1);', 'src/engine/a.ts:3: the engine uses console'],
+  ['src/engine/a.ts', 'export const a = window;', 'src/engine/a.ts:1: the engine uses window'],
+  ['src/engine/a.ts', 'document.title;', 'src/engine/a.ts:1: the engine uses document'],
+  [
+    'src/app/shell.ts',
+    'window.localStorage.clear();',
+    'src/app/shell.ts:1: localStorage outside src/app/storage',
+  ],
+  ['src/document/a.ts', 'const a = 1;\n'.repeat(301), 'src/document/a.ts:301: longer than 300 lines'],
+  [
+    'src/app/a.ts',
+    "\nfetch('https://example.org/x');",
+    'src/app/a.ts:2: an address on the net, https://example.org/x',
+  ],
+  ['src/paper/a.ts', "import './gone';", 'src/paper/a.ts:1: ./gone is not a file of the house'],
+  ['src/attic/a.ts', 'export {};', 'src/attic/a.ts:1: stands in no layer'],
+  [
+    'src/engine/point.ts',
+    "import type { draft } from './draft';",
+    'src/engine/draft.ts:1: a cycle, src/engine/draft.ts → src/engine/point.ts → src/engine/draft.ts',
+  ],
+];
+
+describe('the rules', () => {
+  it('leave a sound house alone', () => {
+    expect(brokenRules(new Map(SOUND))).toEqual([]);
+  });
+
+  it.each(BREACHES)('%s with %j', (file, text, said) => {
+    expect(brokenRules(new Map([...SOUND, [file, text]]))).toEqual([said]);
+  });
+});

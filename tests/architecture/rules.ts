@@ -1,0 +1,182 @@
+// The house rules as a function of the source text, so that they can be run over a house built to break them.
+
+import { posix } from 'node:path';
+import ts from 'typescript';
+
+/** Source text by path from the project's root, with forward slashes: `src/engine/index.ts`. */
+export type Sources = ReadonlyMap<string, string>;
+
+/** Which layers a layer may import; its own files are always open to it. `main` is src/main.tsx. */
+const ARROWS: Readonly<Record<string, readonly string[]>> = {
+  engine: [],
+  document: ['engine'],
+  paper: ['engine', 'document'],
+  table: ['engine', 'document'],
+  app: ['engine', 'document', 'paper', 'table'],
+  cli: ['engine', 'document', 'paper'],
+  main: ['app'],
+};
+
+const MOST_LINES = 300;
+
+/** Packages the engine may use: arithmetic on paths, and nothing that knows of a screen, a clock or a disk. */
+const ENGINE_PACKAGES: readonly string[] = ['clipper2-ts'];
+
+const ENGINE_ABSENT: readonly string[] = [
+  'Date',
+  'performance',
+  'console',
+  'window',
+  'document',
+  'localStorage',
+  'process',
+  'globalThis',
+  'crypto',
+  'setTimeout',
+  'fetch',
+];
+
+/** Every broken rule as `file:line: rule`. */
+export function brokenRules(sources: Sources): string[] {
+  const broken: string[] = [];
+  for (const [file, text] of sources) {
+    broken.push(...wholeFile(file, text));
+    if (!isCode(file)) continue;
+    for (const link of linksOf(file, text)) broken.push(...linkRules(file, link, sources));
+    broken.push(...nameRules(file, text));
+  }
+  return [...broken, ...cycles(sources)];
+}
+
+interface Link {
+  readonly line: number;
+  readonly to: string;
+}
+
+/** Everything a file takes from elsewhere: imports, type imports, exports from, and imports at run time. */
+export function linksOf(file: string, text: string): Link[] {
+  const source = parse(file, text);
+  const links: Link[] = [];
+  const add = (node: ts.Node, to: ts.Node | undefined): void => {
+    if (to && ts.isStringLiteralLike(to)) links.push({ line: lineOf(source, node), to: to.text });
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) add(node, node.moduleSpecifier);
+    else if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword)
+      add(node, node.arguments[0]);
+    else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument))
+      add(node, node.argument.literal);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return links;
+}
+
+function linkRules(file: string, { line, to }: Link, sources: Sources): string[] {
+  const from = layerOf(file);
+  const say = (rule: string): string[] => [`${file}:${line}: ${rule}`];
+  if (!to.startsWith('.')) {
+    if (from === 'engine' && !ENGINE_PACKAGES.includes(to))
+      return say(`the engine imports the package ${to}`);
+    return [];
+  }
+  const target = resolved(file, to, sources);
+  if (target === null) return say(`${to} is not a file of the house`);
+  const into = layerOf(target);
+  const isBarrel = /^src\/\w+\/index\.tsx?$/.test(target);
+  if (into === from) return isBarrel ? say(`${from} imports its own barrel`) : [];
+  if (!ARROWS[from]?.includes(into)) return say(`${from} may not import ${into}`);
+  if (!isBarrel && !(from === 'main' && target.endsWith('.css')))
+    return say(`${into} is imported past its barrel`);
+  return [];
+}
+
+function wholeFile(file: string, text: string): string[] {
+  const broken: string[] = [];
+  const lines = text.replace(/\n$/, '').split('\n');
+  if (lines.length > MOST_LINES) broken.push(`${file}:${lines.length}: longer than ${MOST_LINES} lines`);
+  if (/\/index\.tsx?$/.test(file) && !/^src\/\w+\/index\.tsx?$/.test(file))
+    broken.push(`${file}:1: a barrel that is not at its layer's root`);
+  if (ARROWS[layerOf(file)] === undefined) broken.push(`${file}:1: stands in no layer`);
+  for (const [i, line] of lines.entries())
+    for (const [url] of line.matchAll(/https?:\/\/[^\s'"`)]*/g))
+      if (!/^https?:\/\/www\.w3\.org\//.test(url))
+        broken.push(`${file}:${i + 1}: an address on the net, ${url}`);
+  return broken;
+}
+
+function nameRules(file: string, text: string): string[] {
+  const source = parse(file, text);
+  const broken: string[] = [];
+  const inEngine = layerOf(file) === 'engine';
+  const visit = (node: ts.Node): void => {
+    const line = (): number => lineOf(source, node);
+    if (ts.isPropertyAccessExpression(node) && inEngine && node.getText(source) === 'Math.random')
+      broken.push(`${file}:${line()}: the engine uses Math.random`);
+    if (ts.isIdentifier(node)) {
+      if (node.text === 'localStorage' && !file.startsWith('src/app/storage/'))
+        broken.push(`${file}:${line()}: localStorage outside src/app/storage`);
+      else if (inEngine && ENGINE_ABSENT.includes(node.text) && !isMemberName(node))
+        broken.push(`${file}:${line()}: the engine uses ${node.text}`);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return broken;
+}
+
+/** Whether a name only names a part of something: `draft.document`, `{ document: 1 }`. */
+function isMemberName(node: ts.Identifier): boolean {
+  const { parent } = node;
+  return (
+    (ts.isPropertyAccessExpression(parent) ||
+      ts.isPropertyAssignment(parent) ||
+      ts.isPropertySignature(parent)) &&
+    parent.name === node
+  );
+}
+
+function cycles(sources: Sources): string[] {
+  const broken: string[] = [];
+  const done = new Set<string>();
+  const visit = (file: string, path: readonly string[]): void => {
+    const start = path.indexOf(file);
+    if (start >= 0) {
+      broken.push(`${file}:1: a cycle, ${[...path.slice(start), file].join(' → ')}`);
+      return;
+    }
+    if (done.has(file)) return;
+    for (const { to } of isCode(file) ? linksOf(file, sources.get(file) ?? '') : []) {
+      const target = to.startsWith('.') ? resolved(file, to, sources) : null;
+      if (target !== null) visit(target, [...path, file]);
+    }
+    done.add(file);
+  };
+  for (const file of sources.keys()) visit(file, []);
+  return broken;
+}
+
+const isCode = (file: string): boolean => /\.tsx?$/.test(file);
+
+function layerOf(file: string): string {
+  const [, first = '', ...rest] = file.split('/');
+  return rest.length === 0 ? first.replace(/\.tsx?$/, '') : first;
+}
+
+function resolved(file: string, to: string, sources: Sources): string | null {
+  const path = posix.join(posix.dirname(file), to.replace(/\?.*$/, ''));
+  const places = [path, `${path}.ts`, `${path}.tsx`, `${path}/index.ts`, `${path}/index.tsx`];
+  return places.find((place) => sources.has(place)) ?? null;
+}
+
+const parse = (file: string, text: string): ts.SourceFile =>
+  ts.createSourceFile(
+    file,
+    text,
+    ts.ScriptTarget.ES2022,
+    true,
+    file.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS,
+  );
+
+const lineOf = (source: ts.SourceFile, node: ts.Node): number =>
+  source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1;

@@ -1,0 +1,51 @@
+// How fast a draft is made, printed and not judged: `npm run bench`.
+
+import { performance } from 'node:perf_hooks';
+import { DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
+import { drawBodies } from '../support/drawBodies';
+
+const RUNS = 3000;
+const SEED = 1988;
+
+/** Six wedges on either block, the most there may be. */
+const RICHEST: Style = {
+  ...DEFAULT_STYLE,
+  balance: { sideShare: 0.22, cap: 12 },
+  wedges: (['front', 'back'] as const).flatMap((block) =>
+    [-0.7, -0.4, 0, 0.3, 0.55, 0.8].map(
+      (station, i): Wedge => ({
+        id: `${block}-${i}`,
+        block,
+        station,
+        stationAt: {},
+        sizing: 'balanced',
+        intake: {},
+        weight: 1,
+      }),
+    ),
+  ),
+};
+
+const bodies = drawBodies(RUNS, SEED);
+const say = (line: string): boolean => process.stdout.write(`${line}\n`);
+
+function run(name: string, style: Style): void {
+  for (const body of bodies.slice(0, 200)) draft(body, style);
+  let pieces = 0;
+  const start = performance.now();
+  const times = bodies.map((body) => {
+    const before = performance.now();
+    pieces += draft(body, style).pieces.length;
+    return performance.now() - before;
+  });
+  const seconds = (performance.now() - start) / 1000;
+  times.sort((a, b) => a - b);
+  const share = (part: number): string => (times[Math.floor(part * (times.length - 1))] ?? 0).toFixed(2);
+  say(
+    `${name}: median ${share(0.5)} ms, p99 ${share(0.99)} ms, worst ${share(1)} ms; ${Math.round(pieces / seconds)} pieces a second`,
+  );
+}
+
+say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
+run('default style', DEFAULT_STYLE);
+run('six wedges a block', RICHEST);
