@@ -148,7 +148,10 @@ describe('the rules', () => {
     expect(brokenRules(new Map(SOUND))).toEqual([]);
   });
 
-  it.each(BREACHES)('%s with %j', (file, text, said) => {
-    expect(brokenRules(new Map([...SOUND, [file, text]]))).toEqual([said]);
-  });
+  it.each(BREACHES.map(([file, text, said]) => ({ file, text, said })))(
+    'say: $said',
+    ({ file, text, said }) => {
+      expect(brokenRules(new Map([...SOUND, [file, text]]))).toEqual([said]);
+    },
+  );
 });

@@ -15,7 +15,7 @@ import {
   widthAcross,
 } from './outline';
 
-export type Bound = 'D1' | 'D2' | 'D3' | 'D4' | 'D5' | 'D6';
+type Bound = 'D1' | 'D2' | 'D3' | 'D4' | 'D5' | 'D6';
 
 export interface Finding {
   readonly bound: Bound;
@@ -28,7 +28,7 @@ export interface Finding {
 }
 
 /** The bounds, as the draft's description states them. */
-export const BOUNDS = { girthMm: 0.1, mateMm: 0.05, runDeg: 0.5, leastPanelMm: 20, kinkDeg: 0.5 } as const;
+const BOUNDS = { girthMm: 0.1, mateMm: 0.05, runDeg: 0.5, leastPanelMm: 20, kinkDeg: 0.5 } as const;
 
 /** Everything measured on a draft. An empty list means there was nothing to measure. */
 export function judge(measurements: Measurements, style: Style, made: Draft): Finding[] {

@@ -13,7 +13,7 @@ export const lengthOf = (points: readonly Point[]): number =>
   );
 
 /** The xs, growing, at which a ring crosses height `y`. */
-export function crossings(ring: readonly Point[], y: number): number[] {
+function crossings(ring: readonly Point[], y: number): number[] {
   const xs: number[] = [];
   for (const [i, p] of ring.entries()) {
     const q = at(ring, i + 1);
