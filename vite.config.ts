@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import { defineConfig, type Plugin } from 'vite';
+import type { Plugin } from 'vite';
+import { defineConfig } from 'vitest/config';
 
 // Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
 const POLICY = [
@@ -37,4 +38,10 @@ export default defineConfig({
   plugins: [react(), contentSecurityPolicy],
   resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
   build: { target: 'es2022', modulePreload: { polyfill: false } },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    globalSetup: ['tests/support/builtApp.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
 });

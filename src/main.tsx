@@ -16,8 +16,13 @@ const table = createTable(book);
 table.subscribe(({ history }, before) => {
   if (history.present !== before.history.present) storage.save(history.present);
 });
-// A number half typed or a handle half pulled is kept too when the page goes away.
-window.addEventListener('pagehide', () => table.getState().keep('last change'), { capture: true });
+// A number half typed or a handle half pulled is kept too when the page goes away; on a tablet being hidden may be the
+// last that is heard of it. Registered before the storage's own listeners, which then find it.
+const settle = (): void => table.getState().keep('last change');
+window.addEventListener('pagehide', settle);
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') settle();
+});
 storage.attachFlush(window);
 
 const root = document.getElementById('root');

@@ -64,6 +64,7 @@ export function DraftStep() {
                 style={sheet.style}
                 layout={layout}
                 pxPerMm={pxPerMm}
+                coarse={window.matchMedia('(any-pointer: coarse)').matches}
                 selected={selected}
                 onSelect={setChosen}
                 actions={actions}

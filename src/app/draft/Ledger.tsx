@@ -64,7 +64,7 @@ function LedgerEntry({ row, draft, top }: { row: LedgerRow; draft: Draft; top: n
       style={top === null ? undefined : { top }}
     >
       <h3>{name}</h3>
-      <Sewn row={row} gap={sheet.style.closure.lacingGap} write={write} />
+      <Sewn row={row} gap={sheet.style.closure.lacingGap} span={draft.span} write={write} />
       <dl>
         <dt>body</dt>
         <dd>{write(row.bodyGirth)}</dd>
@@ -92,9 +92,16 @@ function LedgerEntry({ row, draft, top }: { row: LedgerRow; draft: Draft; top: n
   );
 }
 
+interface SewnProps {
+  readonly row: LedgerRow;
+  readonly gap: number;
+  readonly span: Draft['span'];
+  readonly write: (mm: number) => string;
+}
+
 /** What the tape reads round the closed garment: the cloth and the lacing gap. */
-function Sewn({ row, gap, write }: { row: LedgerRow; gap: number; write: (mm: number) => string }) {
-  if (row.sewnGirth === null) return <p className="sewn outside">not in the garment</p>;
+function Sewn({ row, gap, span, write }: SewnProps) {
+  if (row.sewnGirth === null) return <p className="sewn outside">{whereOutside(row, span)}</p>;
   const off = row.sewnGirth - row.targetGirth;
   return (
     <p className="sewn">
@@ -108,6 +115,15 @@ function Sewn({ row, gap, write }: { row: LedgerRow; gap: number; write: (mm: nu
       )}
     </p>
   );
+}
+
+/** Levels this near an edge are cut by it on some panels and missed on others. mm */
+const AT_EDGE_MM = 12;
+
+function whereOutside(row: LedgerRow, span: Draft['span']): string {
+  if (!span) return '';
+  if (row.y < span.top - AT_EDGE_MM) return 'above the top edge';
+  return row.y > span.hem + AT_EDGE_MM ? 'below the hem' : 'at the edge';
 }
 
 const formatOff = (mm: number): string => `${mm > 0 ? '+' : '−'}${Math.abs(mm).toFixed(1)}`;

@@ -1,8 +1,8 @@
-// What keeping has to say: faults, another tab's book, and what was put aside and can be downloaded.
+// What keeping has to say: faults, another tab's book, and what was put aside, to be downloaded or let go.
 
-import { useSyncExternalStore } from 'react';
-import type { Book } from '../../document';
+import { useState, useSyncExternalStore } from 'react';
 import { download } from '../parts/download';
+import type { Aside } from '../storage/asides';
 import type { BookStorage } from '../storage/bookStorage';
 import { type Notice, noticeSentence, saveStatusSentence } from '../storage/saveStatus';
 import { useTable } from '../tableContext';
@@ -16,39 +16,83 @@ export interface Keeping {
 export function KeepingNotices({ keeping }: { keeping: Keeping }) {
   const { storage, said } = keeping;
   const status = useSyncExternalStore(storage.subscribe, storage.status);
+  const [asides, setAsides] = useState(storage.asides);
+  const [refused, setRefused] = useState<string | null>(null);
   const open = useTable((table) => table.open);
-  const asides = said.length > 0 || status.kind === 'failed' ? storage.asides() : [];
-  const take = (book: Book | undefined): void => {
-    if (book) open(book);
+  const settle = (refusal: string | null): void => {
+    setRefused(refusal);
+    setAsides(storage.asides());
   };
-  if (said.length === 0 && status.kind !== 'failed' && status.kind !== 'conflict') return null;
+  const keepOurs = (): void => settle(storage.keepOurs() ? null : NO_ROOM);
+  const takeTheirs = (): void => {
+    const theirs = storage.takeTheirs();
+    if (theirs) open(theirs.book);
+    settle(theirs ? null : NO_ROOM);
+  };
+  const fault = status.kind === 'failed' ? saveStatusSentence(status) : null;
+  const notices = said.map(noticeSentence);
+  if (notices.length === 0 && asides.length === 0 && !fault && status.kind !== 'conflict') return null;
   return (
     <div className="keeping" role="status">
-      {said.map((notice) => (
-        <p key={notice.kind}>{noticeSentence(notice)}</p>
+      {notices.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
       ))}
-      {asides.map(({ key, text }) => (
-        <p key={key}>
-          Put aside: {key.split('.').at(2)?.slice(0, 10) ?? key}
-          <button type="button" onClick={() => download(text, 'application/json', `${key}.json`)}>
-            Download
-          </button>
-        </p>
+      {asides.map((aside) => (
+        <PutAside
+          key={aside.key}
+          aside={aside}
+          onDiscard={() => {
+            storage.discard(aside.key);
+            settle(null);
+          }}
+        />
       ))}
-      {status.kind === 'failed' && said.length === 0 ? (
-        <p className="failed">{saveStatusSentence(status)}</p>
-      ) : null}
+      {fault && !notices.includes(fault) ? <p className="failed">{fault}</p> : null}
       {status.kind === 'conflict' ? (
         <p className="failed">
           {saveStatusSentence(status)}
-          <button type="button" onClick={storage.keepOurs}>
+          <button type="button" onClick={keepOurs}>
             Go on with this tab’s
           </button>
-          <button type="button" onClick={() => take(storage.takeTheirs()?.book)}>
+          <button type="button" onClick={takeTheirs}>
             Go on with the other’s
           </button>
         </p>
       ) : null}
+      {refused ? <p className="failed">{refused}</p> : null}
     </div>
   );
+}
+
+const NO_ROOM =
+  'There was no room to put the other book aside, so nothing was changed. Download and discard what was put aside before, then choose again.';
+
+/** One book that lies aside. It is let go only once it was downloaded, or on a second press. */
+function PutAside({ aside, onDiscard }: { aside: Aside; onDiscard: () => void }) {
+  const [sure, setSure] = useState(false);
+  return (
+    <p>
+      A book put aside{dayOf(aside.key)}.
+      <button
+        type="button"
+        onClick={() => {
+          download(aside.text, 'application/json', `${aside.key}.json`);
+          setSure(true);
+        }}
+      >
+        Download it
+      </button>
+      <button type="button" className="quiet" onClick={() => (sure ? onDiscard() : setSure(true))}>
+        {sure ? 'Discard it for good' : 'Discard'}
+      </button>
+    </p>
+  );
+}
+
+/** The day that is written in an aside's key, as the reader writes days. */
+function dayOf(key: string): string {
+  const [stamp] = /\d{4}-\d{2}-\d{2}T[\d:.]+Z/.exec(key) ?? [];
+  return stamp
+    ? ` on ${new Date(stamp).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })}`
+    : '';
 }

@@ -92,6 +92,7 @@ export function useHandleDrag(actions: HandleActions, steps: Steps, pxPerMm: num
     onPointerDown: (event) => {
       if (event.button !== 0 || state.current.kind !== 'idle') return;
       event.currentTarget.setPointerCapture(event.pointerId);
+      event.currentTarget.focus({ preventScroll: true });
       pressed.current = handle;
       send({
         kind: 'press',

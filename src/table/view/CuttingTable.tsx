@@ -1,6 +1,6 @@
 // The cutting table: dotted pattern paper, both half blocks, the level lines through them, and every handle.
 
-import { type PointerEvent, type ReactNode, useMemo } from 'react';
+import { type PointerEvent, type ReactNode, type RefObject, useEffect, useMemo, useRef } from 'react';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
 import { type Handle, handlesOf } from '../handles';
@@ -14,6 +14,8 @@ export interface CuttingTableProps {
   readonly layout: TableLayout;
   /** Scale on the screen, px for a mm. */
   readonly pxPerMm: number;
+  /** A finger needs larger grips than a mouse. */
+  readonly coarse: boolean;
   readonly selected: string | null;
   readonly onSelect: (wedge: string) => void;
   readonly actions: HandleActions;
@@ -30,9 +32,11 @@ export interface CuttingTableProps {
 }
 
 export function CuttingTable(props: CuttingTableProps) {
-  const { draft, style, layout, pxPerMm, selected, onSelect, actions, steps, dotsMm, words } = props;
+  const { draft, style, layout, pxPerMm, coarse, selected, onSelect, actions, steps, dotsMm, words } = props;
   const handles = useMemo(() => handlesOf(draft, style, layout), [draft, style, layout]);
   const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm);
+  const table = useRef<SVGSVGElement>(null);
+  useStillUnderFinger(table);
   const px = 1 / pxPerMm;
   const { left, top, width, height } = layout;
   const shown = handles.filter((handle) => handle.kind !== 'leg' || handle.wedge === selected);
@@ -46,6 +50,7 @@ export function CuttingTable(props: CuttingTableProps) {
   };
   return (
     <svg
+      ref={table}
       className="cutting-table"
       role="group"
       aria-label="Front and back half blocks"
@@ -93,6 +98,7 @@ export function CuttingTable(props: CuttingTableProps) {
           shown={words.length(handle.value)}
           pulling={handle.id === pulling}
           pxPerMm={pxPerMm}
+          gripPx={coarse ? 22 : 13}
           events={eventsFor(handle)}
           onFocus={() => {
             if (handle.wedge && handle.wedge !== selected) onSelect(handle.wedge);
@@ -103,6 +109,19 @@ export function CuttingTable(props: CuttingTableProps) {
       {props.children}
     </svg>
   );
+}
+
+/** Keeps the page from scrolling while a finger pulls a handle; elsewhere on the table it scrolls as usual. */
+function useStillUnderFinger(table: RefObject<SVGSVGElement | null>): void {
+  useEffect(() => {
+    const svg = table.current;
+    const hold = (event: TouchEvent): void => {
+      if (event.target instanceof Element && event.target.closest('[data-handle]')) event.preventDefault();
+    };
+    // React listens passively, and touch-action does not reach the inside of an SVG in every browser.
+    svg?.addEventListener('touchstart', hold, { passive: false });
+    return () => svg?.removeEventListener('touchstart', hold);
+  }, [table]);
 }
 
 /** The number being changed, beside the grip. */

@@ -10,6 +10,8 @@ interface HandleMarkProps {
   readonly shown: string;
   readonly pulling: boolean;
   readonly pxPerMm: number;
+  /** Reach of a grip, px. */
+  readonly gripPx: number;
   readonly events: Pick<
     ComponentProps<'g'>,
     'onPointerDown' | 'onPointerMove' | 'onPointerUp' | 'onPointerCancel' | 'onKeyDown' | 'onKeyUp' | 'onBlur'
@@ -17,10 +19,16 @@ interface HandleMarkProps {
   readonly onFocus: () => void;
 }
 
-/** Reach of a grip for mouse, px; a coarse pointer gets more from the style sheet. */
-const GRIP_PX = 13;
-
-export function HandleMark({ handle, label, shown, pulling, pxPerMm, events, onFocus }: HandleMarkProps) {
+export function HandleMark({
+  handle,
+  label,
+  shown,
+  pulling,
+  pxPerMm,
+  gripPx,
+  events,
+  onFocus,
+}: HandleMarkProps) {
   const px = 1 / pxPerMm;
   const lean = leanOf(handle) * px;
   return (
@@ -39,7 +47,7 @@ export function HandleMark({ handle, label, shown, pulling, pxPerMm, events, onF
       onFocus={onFocus}
       {...events}
     >
-      <circle className="grip" cx={lean} r={GRIP_PX * px} />
+      <circle className="grip" cx={lean} r={gripPx * px} />
       {handle.kind === 'axis' ? <path className="mark" d={diamond(7 * px)} /> : null}
       {handle.kind === 'leg' ? <path className="mark" d={tick(lean, 6 * px)} /> : null}
       {handle.kind === 'edge' ? (
