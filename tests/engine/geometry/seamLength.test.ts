@@ -48,4 +48,11 @@ describe('the height at a length', () => {
         expect(seamLength(line, 126, heightAtLength(line, 126, length)), `line ${i}`).toBeCloseTo(length, 6);
     }
   });
+
+  it('is found where a step lands by turns above and below a bend', () => {
+    const ys = [195.839, 213.482, 288.482, 319.036, 552.129];
+    const line = smoothLine(ys, [248.192, 198.122, 132.202, 192.975, 173.771]);
+    for (const length of [-225, -215, -203.455, -190])
+      expect(seamLength(line, 319.036, heightAtLength(line, 319.036, length))).toBeCloseTo(length, 6);
+  });
 });
