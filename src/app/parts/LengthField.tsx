@@ -76,8 +76,8 @@ export function LengthField(props: LengthFieldProps) {
   return (
     <div className={`length-field${compact ? ' compact' : ''}${said.length > 0 ? ' remarked' : ''}`}>
       <label htmlFor={id} className={compact ? 'unseen' : undefined}>
-        {label}
-        {optional && !needed && !compact ? <span className="optional"> if known</span> : null}
+        {`${label} `}
+        {optional && !needed && !compact ? <span className="optional">if known</span> : null}
       </label>
       <span className="entry">
         <input
@@ -88,7 +88,7 @@ export function LengthField(props: LengthFieldProps) {
           spellCheck={false}
           value={text}
           aria-invalid={own && fault !== null && !focused}
-          aria-describedby={`${id}-said`}
+          aria-describedby={hint && !compact ? `${id}-hint ${id}-said` : `${id}-said`}
           onChange={(event) => read(event.target.value)}
           onFocus={() => {
             setFocused(true);
@@ -100,6 +100,11 @@ export function LengthField(props: LengthFieldProps) {
           }}
           onKeyDown={(event) => {
             if (event.key === 'Enter') event.currentTarget.blur();
+            if (event.key === 'Escape' && typed !== null) {
+              setTyped(null);
+              setFault(null);
+              props.onDrop();
+            }
           }}
         />
         <span className="unit" aria-hidden="true">
@@ -111,7 +116,11 @@ export function LengthField(props: LengthFieldProps) {
           {value === null ? '' : formatLength(value, other, { withUnit: true })}
         </output>
       )}
-      {hint && !compact ? <p className="hint">{hint}</p> : null}
+      {hint && !compact ? (
+        <p className="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      ) : null}
       <p className="said" id={`${id}-said`} aria-live="polite">
         {said.join(' ')}
       </p>

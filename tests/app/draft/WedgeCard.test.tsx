@@ -1,0 +1,62 @@
+// @vitest-environment jsdom
+import { screen, within } from '@testing-library/react';
+import { useState } from 'react';
+import { describe, expect, it } from 'vitest';
+import { WedgeCard } from '../../../src/app/draft/WedgeCard';
+import { inches } from '../../../src/engine';
+import { onTable } from '../onTable';
+
+function Card() {
+  const [selected, setSelected] = useState<string | null>(null);
+  return <WedgeCard selected={selected} onSelect={setSelected} />;
+}
+
+const choose = (name: string) => screen.getByRole('button', { name });
+
+describe('the wedge card', () => {
+  it('lists the wedges of both blocks and shows the numbers of the one chosen', async () => {
+    const { user } = onTable(<Card />);
+    expect(screen.queryByRole('textbox')).toBeNull();
+    await user.click(choose('Bust'));
+    expect(choose('Bust')).toHaveAttribute('aria-pressed', 'true');
+    expect(screen.getByRole('heading', { name: 'Bust wedge' })).toBeVisible();
+    expect(screen.getByRole('textbox', { name: 'Intake at the waist' })).not.toHaveValue('');
+  });
+
+  it('locks a wedge at the number typed, and only at that level’s', async () => {
+    const { user, client } = onTable(<Card />);
+    await user.click(choose('Bust'));
+    const at = (level: string) => screen.getByRole('textbox', { name: `Intake at the ${level}` });
+    const hipBefore = at('hip').getAttribute('value');
+    await user.clear(at('waist'));
+    await user.type(at('waist'), '1 1/2{Enter}');
+    const wedge = client().sheets[0]?.style.wedges.find(({ station }) => station === 0);
+    expect(wedge).toMatchObject({ sizing: 'hand', block: 'front' });
+    expect(wedge?.intake.waist).toBeCloseTo(inches(1.5), 9);
+    expect(at('hip')).toHaveValue(hipBefore);
+  });
+
+  it('adds a wedge, takes one off, and undo brings each back', async () => {
+    const { user, client, table } = onTable(<Card />);
+    const count = (): number => client().sheets[0]?.style.wedges.length ?? 0;
+    const before = count();
+    await user.click(screen.getByRole('button', { name: 'Add a front wedge' }));
+    expect(count()).toBe(before + 1);
+    await user.click(screen.getByRole('button', { name: 'Take off' }));
+    expect(count()).toBe(before);
+    table.getState().undo();
+    table.getState().undo();
+    expect(count()).toBe(before);
+  });
+
+  it('offers no more wedges than a block may have', async () => {
+    const { user } = onTable(<Card />);
+    for (let i = 0; i < 6; i += 1) {
+      const add = screen.queryByRole('button', { name: 'Add a front wedge' });
+      if (add) await user.click(add);
+    }
+    expect(screen.queryByRole('button', { name: 'Add a front wedge' })).toBeNull();
+    const front = screen.getByRole('heading', { name: 'Front wedges' }).parentElement as HTMLElement;
+    expect(within(front).getAllByRole('button')).toHaveLength(6);
+  });
+});

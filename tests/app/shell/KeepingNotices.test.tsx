@@ -1,0 +1,70 @@
+// @vitest-environment jsdom
+import { act, screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { KeepingNotices } from '../../../src/app/shell/KeepingNotices';
+import { BOOK_KEY, createBookStorage } from '../../../src/app/storage/bookStorage';
+import { type Book, DEMO_BOOK, DEMO_CLIENT } from '../../../src/document';
+import { onTable } from '../onTable';
+import { FakeStorage } from '../storage/fakeStorage';
+
+const bookOf = (name: string): Book => ({ ...DEMO_BOOK, clients: [{ ...DEMO_CLIENT, name }] });
+
+function keep(fake: FakeStorage | null) {
+  const storage = createBookStorage({ storage: fake, now: () => new Date('2026-11-25T09:41:00Z') });
+  const { book, said } = storage.load();
+  const shown = onTable(<KeepingNotices keeping={{ storage, said }} />, book);
+  const save = (name: string): void =>
+    act(() => {
+      storage.save(bookOf(name));
+      storage.flush();
+    });
+  return { ...shown, storage, save };
+}
+
+describe('what keeping says', () => {
+  it('is nothing while all is well', () => {
+    const { save, container } = keep(new FakeStorage());
+    save('Ada');
+    expect(container).toBeEmptyDOMElement();
+  });
+
+  it('says that nothing is kept where there is no storage', () => {
+    keep(null);
+    expect(screen.getByRole('status')).toHaveTextContent('This browser keeps nothing for this page');
+  });
+
+  it('says when there is no room, and stops saying it when there is', () => {
+    const fake = new FakeStorage();
+    const { save } = keep(fake);
+    fake.room = 10;
+    save('Ada');
+    expect(screen.getByRole('status')).toHaveTextContent('no room left to keep the book');
+    fake.room = Number.POSITIVE_INFINITY;
+    save('Bea');
+    expect(screen.queryByText(/no room left/)).toBeNull();
+  });
+
+  it('offers what was put aside, and lets it go on the second press only', async () => {
+    const fake = new FakeStorage({ [BOOK_KEY]: '{"version":1' });
+    const { user, storage } = keep(fake);
+    expect(screen.getByRole('status')).toHaveTextContent('It was put aside whole');
+    await user.click(screen.getByRole('button', { name: 'Discard' }));
+    expect(storage.asides()).toHaveLength(1);
+    await user.click(screen.getByRole('button', { name: 'Discard it for good' }));
+    expect(storage.asides()).toEqual([]);
+    expect(screen.queryByRole('button', { name: 'Download it' })).toBeNull();
+  });
+
+  it('lets the maker choose between two tabs, and puts the other book aside', async () => {
+    const fake = new FakeStorage();
+    const { user, save, storage, table } = keep(fake);
+    save('Ada');
+    fake.kept.set(BOOK_KEY, JSON.stringify(bookOf('Theirs')));
+    save('Ours');
+    expect(JSON.parse(fake.kept.get(BOOK_KEY) ?? '').clients[0].name).toBe('Theirs');
+    await user.click(screen.getByRole('button', { name: 'Go on with the other’s' }));
+    expect(table.getState().history.present.clients[0]?.name).toBe('Theirs');
+    expect(storage.asides().map(({ text }) => JSON.parse(text).clients[0].name)).toEqual(['Ours']);
+    expect(screen.queryByRole('button', { name: 'Go on with this tab’s' })).toBeNull();
+  });
+});
