@@ -3,7 +3,7 @@
 
 import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
 import { keepsClear } from './keepsClear';
-import type { Point } from './point';
+import { distance, type Point } from './point';
 import { signedArea } from './polyline';
 
 /** An edge of a closed outline: it ends where the next one starts. */
@@ -18,8 +18,8 @@ const MITRE_LIMIT = 4;
 
 /**
  * The cut line around a closed outline that runs counter-clockwise as seen on paper (y down), as a ring whose end
- * is not repeated. Null when no single ring holds the outline at its least allowance. Exact for straight edges; a curved edge is moved chord
- * by chord, so it keeps the flatness of its points.
+ * is not repeated. Null when no single ring holds the outline at its least allowance. Exact for straight edges; a curved
+ * edge is moved chord by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
   const moved = edges.map(moveOut);
@@ -56,11 +56,12 @@ interface MovedEdge {
 }
 
 /** Each chord moves out by the allowance; inner points slide along the bisector, so chords stay parallel. */
-function moveOut({ points, allowance }: AllowedEdge): MovedEdge {
+function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
+  const startWay = direction(all[0] as Point, all[1] as Point);
+  const endWay = direction(all[all.length - 2] as Point, all[all.length - 1] as Point);
+  const points = withoutShortChords(all);
   const ways: Point[] = [];
   for (let i = 1; i < points.length; i += 1) ways.push(direction(points[i - 1] as Point, points[i] as Point));
-  const startWay = ways[0] as Point;
-  const endWay = ways[ways.length - 1] as Point;
   let tangled = false;
   const moved = points.map((point, i) => {
     const before = ways[i - 1] ?? startWay;
@@ -74,6 +75,17 @@ function moveOut({ points, allowance }: AllowedEdge): MovedEdge {
     if ((b.x - a.x) * way.x + (b.y - a.y) * way.y <= 0) tangled = true;
   }
   return { points: moved, startWay, endWay, allowance, end: points[points.length - 1] as Point, tangled };
+}
+
+/** Chords shorter than this say nothing of the shape, but moved out they would turn back on themselves. mm */
+const SHORT_MM = 0.5;
+
+/** The points without those that follow or precede an end too closely; both ends stay. */
+function withoutShortChords(points: readonly Point[]): readonly Point[] {
+  const [first, last] = [points[0] as Point, points[points.length - 1] as Point];
+  const from = points.length > 2 && distance(first, points[1] as Point) < SHORT_MM ? 2 : 1;
+  const to = points.length > from + 1 && distance(points[points.length - 2] as Point, last) < SHORT_MM ? 2 : 1;
+  return from === 1 && to === 1 ? points : [first, ...points.slice(from, points.length - to), last];
 }
 
 interface Corner {
