@@ -8,6 +8,8 @@ import './app/look/shell.css';
 import './app/look/fields.css';
 import './app/look/table.css';
 import './app/look/proof.css';
+import './app/look/touch.css';
+import './app/look/cut.css';
 
 const storage = createBookStorage({ storage: browserStorage(window), now: () => new Date() });
 const { book, said } = storage.load();

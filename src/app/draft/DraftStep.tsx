@@ -47,6 +47,7 @@ export function DraftStep() {
       : `${name}: intake at the ${LEVEL_WORDS[level ?? 'waist']}`;
   };
 
+  const coarse = window.matchMedia('(any-pointer: coarse)').matches;
   const narrow = width < NARROW_PX;
   const room = narrow ? width : width - LEDGER_PX;
   const fitted = layout
@@ -64,7 +65,7 @@ export function DraftStep() {
                 style={sheet.style}
                 layout={layout}
                 pxPerMm={pxPerMm}
-                coarse={window.matchMedia('(any-pointer: coarse)').matches}
+                coarse={coarse}
                 selected={selected}
                 onSelect={setChosen}
                 actions={actions}
@@ -78,7 +79,7 @@ export function DraftStep() {
                 }}
               />
             </div>
-            <Ledger draft={draft} layout={layout} pxPerMm={pxPerMm} stacked={narrow} />
+            <Ledger draft={draft} layout={layout} pxPerMm={pxPerMm} stacked={narrow} coarse={coarse} />
           </>
         ) : (
           <p className="empty">
@@ -89,6 +90,7 @@ export function DraftStep() {
         )}
       </div>
       <IssueList issues={draft.issues} />
+      <h2 className="unseen">The draft’s numbers</h2>
       <div className="cards">
         <WedgeCard selected={selected} onSelect={setChosen} />
         <GarmentCard />

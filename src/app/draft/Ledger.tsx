@@ -12,16 +12,19 @@ interface LedgerProps {
   readonly pxPerMm: number;
   /** Below the table instead of beside it: rows in a plain column. */
   readonly stacked: boolean;
+  /** Its fields are as high as a finger needs them. */
+  readonly coarse: boolean;
 }
 
 /** Rows stand on their lines, but never nearer than this. px */
-const ROW_PX = 74;
+const ROW_PX = { fine: 74, coarse: 96 } as const;
 
-export function Ledger({ draft, layout, pxPerMm, stacked }: LedgerProps) {
+export function Ledger({ draft, layout, pxPerMm, stacked, coarse }: LedgerProps) {
   const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
   const places = spread(
     rows.map((row) => (row.y - layout.top) * pxPerMm),
     layout.height * pxPerMm,
+    coarse ? ROW_PX.coarse : ROW_PX.fine,
   );
   return (
     <section
@@ -29,6 +32,7 @@ export function Ledger({ draft, layout, pxPerMm, stacked }: LedgerProps) {
       aria-label="Girth ledger"
       style={stacked ? undefined : { height: layout.height * pxPerMm }}
     >
+      <h2 className="unseen">Girth ledger</h2>
       {stacked ? null : (
         <svg className="leaders" aria-hidden="true" width="26" height={layout.height * pxPerMm}>
           {rows.map((row, i) => {
@@ -139,13 +143,13 @@ function Taken({ row, write }: { row: LedgerRow; write: (mm: number) => string }
   );
 }
 
-/** Places moved apart to at least {@link ROW_PX}, kept in order and as near to where they were as that allows. */
-function spread(places: readonly number[], height: number): number[] {
+/** Places moved apart to at least `apart`, kept in order and as near to where they were as that allows. */
+function spread(places: readonly number[], height: number, apart: number): number[] {
   const spaced = [...places];
   for (let i = 1; i < spaced.length; i += 1)
-    spaced[i] = Math.max(spaced[i] ?? 0, (spaced[i - 1] ?? 0) + ROW_PX);
+    spaced[i] = Math.max(spaced[i] ?? 0, (spaced[i - 1] ?? 0) + apart);
   const last = spaced.length - 1;
-  if (last >= 0) spaced[last] = Math.min(spaced[last] ?? 0, height - ROW_PX / 2);
-  for (let i = last - 1; i >= 0; i -= 1) spaced[i] = Math.min(spaced[i] ?? 0, (spaced[i + 1] ?? 0) - ROW_PX);
+  if (last >= 0) spaced[last] = Math.min(spaced[last] ?? 0, height - apart / 2);
+  for (let i = last - 1; i >= 0; i -= 1) spaced[i] = Math.min(spaced[i] ?? 0, (spaced[i + 1] ?? 0) - apart);
   return spaced;
 }

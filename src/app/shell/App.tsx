@@ -1,11 +1,12 @@
 // The shell: one client and one draft always in view, the four steps, undo and redo, and what keeping has to say.
 
-import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { DraftStep } from '../draft/DraftStep';
 import { MeasureStep } from '../measure/MeasureStep';
 import { useTable } from '../tableContext';
 import { TrueStep } from '../true/TrueStep';
 import { ClientBar } from './ClientBar';
+import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
 import { STEPS, type StepName, useStep } from './steps';
 
@@ -22,6 +23,7 @@ const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
 export function App({ keeping }: { keeping: Keeping }) {
   const [step, go] = useStep();
   useUndoKeys();
+  const label = STEPS.find((each) => each.name === step)?.label ?? '';
   return (
     <>
       <header className="shell">
@@ -50,52 +52,29 @@ export function App({ keeping }: { keeping: Keeping }) {
             </a>
           ))}
         </nav>
-        <History />
+        <HistoryButtons />
       </header>
       <KeepingNotices keeping={keeping} />
-      <main id="step" tabIndex={-1} aria-label={STEPS.find((each) => each.name === step)?.label}>
+      <main data-step={step}>
+        <StepHeading label={label} />
         <Suspense fallback={null}>{SCREENS[step]()}</Suspense>
       </main>
     </>
   );
 }
 
-function History() {
-  const history = useTable((table) => table.history);
-  const undo = useTable((table) => table.undo);
-  const redo = useTable((table) => table.redo);
-  const [last, next] = [history.past.at(-1), history.future[0]];
+/** The step's name for those who do not see the screen change; it takes the focus when the step was chosen. */
+function StepHeading({ label }: { label: string }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const shown = useRef(label);
+  useEffect(() => {
+    if (shown.current !== label) heading.current?.focus({ preventScroll: true });
+    shown.current = label;
+  }, [label]);
   return (
-    <div className="history">
-      <button
-        type="button"
-        disabled={!last}
-        onClick={undo}
-        title={last ? `Undo: ${last.change}` : 'Nothing to undo'}
-      >
-        Undo
-      </button>
-      <button
-        type="button"
-        disabled={!next}
-        onClick={redo}
-        title={next ? `Redo: ${next.change}` : 'Nothing to redo'}
-      >
-        Redo
-      </button>
-      <Said text={last ? last.change : ''} />
-    </div>
-  );
-}
-
-/** Tells a screen reader what was changed last. */
-function Said({ text }: { text: string }) {
-  const [said, setSaid] = useState('');
-  useEffect(() => setSaid(text), [text]);
-  return (
-    <span className="unseen" role="status">
-      {said}
-    </span>
+    <h1 ref={heading} className="unseen" tabIndex={-1}>
+      {label}
+    </h1>
   );
 }
 

@@ -1,0 +1,53 @@
+// What a kept change did to the garment, in words short enough to be said aloud.
+
+import { type Book, formatLength, LEVEL_WORDS, openClient, openSheet, pieceLabelOf } from '../../document';
+import { type Draft, draft } from '../../engine';
+
+/** More than this many places are not listened to; the ledger has them all. */
+const MOST_SAID = 3;
+
+/**
+ * "sewn waist 24½ in": each girth that changed; where none did, each panel that did, at the waist. Empty where the
+ * change shows in neither, or where another draft came into view.
+ */
+export function consequence(before: Book, after: Book): string {
+  const [was, is] = [openClient(before), openClient(after)];
+  const [oldSheet, newSheet] = [openSheet(was), openSheet(is)];
+  if (was.id !== is.id || oldSheet.id !== newSheet.id) return '';
+  if (was.measurements === is.measurements && oldSheet.style === newSheet.style) return '';
+  const drafts: [Draft, Draft] = [
+    draft(was.measurements, oldSheet.style),
+    draft(is.measurements, newSheet.style),
+  ];
+  const gap = newSheet.style.closure.lacingGap;
+  const write = (mm: number): string => formatLength(mm, is.unit, { withUnit: true });
+  const [old, now] = drafts.map(({ proof }) => proof.ledger);
+  const girths = (now ?? []).flatMap(({ level, sewnGirth }) => {
+    const then = old?.find((row) => row.level === level)?.sewnGirth ?? null;
+    if (
+      sewnGirth === null ||
+      same(then === null ? null : then + oldSheet.style.closure.lacingGap, sewnGirth + gap)
+    )
+      return [];
+    return [`sewn ${LEVEL_WORDS[level]} ${write(sewnGirth + gap)}`];
+  });
+  const told = girths.length > 0 ? girths : panelsAtWaist(drafts, write);
+  const refused = drafts[1].issues.some((issue) => issue.severity === 'block')
+    ? ['cannot be cut like this']
+    : [];
+  return [...told.slice(0, MOST_SAID), ...refused].join(', ');
+}
+
+function panelsAtWaist([before, after]: readonly [Draft, Draft], write: (mm: number) => string): string[] {
+  const [old, now] = [before, after].map(
+    ({ proof }) => proof.ledger.find((row) => row.level === 'waist')?.widths,
+  );
+  return Object.entries(now ?? {})
+    .filter(([piece, width]) => !same(old?.[piece] ?? null, width))
+    .map(([piece, width]) => `${pieceLabelOf(piece)} ${write(width)} wide at the waist`);
+}
+
+/** Less than this nobody hears of. mm */
+const HEARD_MM = 0.5;
+
+const same = (a: number | null, b: number): boolean => a !== null && Math.abs(a - b) < HEARD_MM;

@@ -1,0 +1,157 @@
+// Every step for every hand and eye: axe, reach of targets, focus, and room, in both themes and on three screens.
+
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { expectQuiet, withBrowser } from './session';
+
+const visit = withBrowser();
+
+const STEPS = ['measure', 'draft', 'true', 'cut'] as const;
+const HEADINGS = { measure: 'Measure', draft: 'Draft', true: 'True', cut: 'Cut' } as const;
+
+const SCREENS = [
+  { name: 'a desk', viewport: { width: 1440, height: 900 }, hasTouch: false },
+  { name: 'a tablet', viewport: { width: 1024, height: 768 }, hasTouch: true },
+  { name: 'a phone', viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+] as const;
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+/** What axe finds, a line each: rule, place, reason. The policy of the page keeps scripts out but not the debugger's. */
+async function found(page: Page): Promise<string[]> {
+  const loaded = await page.evaluate(() => 'axe' in window);
+  if (!loaded) await page.evaluate(await import('node:fs').then((fs) => fs.readFileSync(AXE, 'utf8')));
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const { violations, passes } = await checker.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    if (passes.length < 10) return ['axe looked at next to nothing'];
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
+    );
+  });
+}
+
+async function go(page: Page, step: (typeof STEPS)[number]): Promise<void> {
+  await page.getByRole('link', { name: HEADINGS[step] }).click();
+  await page
+    .getByRole('main')
+    .and(page.locator(`[data-step="${step}"]`))
+    .waitFor();
+  await page.waitForLoadState('networkidle');
+}
+
+/** Controls smaller than `least` px either way, with their size. */
+const tooSmall = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate((px) => {
+    const own = 'button, select, input, summary, [role="slider"] .grip, nav a';
+    return [...document.querySelectorAll(own)].flatMap((element) => {
+      // a tick or a dot takes the whole of its label
+      const target = element.matches('input[type="radio"], input[type="checkbox"]')
+        ? (element.closest('label') ?? element)
+        : element;
+      const { width, height } = target.getBoundingClientRect();
+      if (width === 0 || (width >= px - 0.5 && height >= px - 0.5)) return [];
+      return [`${target.outerHTML.slice(0, 90)} is ${width.toFixed(1)} × ${height.toFixed(1)}`];
+    });
+  }, least);
+
+describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
+  it.each(['light', 'dark'] as const)('axe finds nothing in any step, in the %s', async (colorScheme) => {
+    const visitor = await visit('measure', { viewport, hasTouch, colorScheme, ...rest });
+    const { page } = visitor;
+    for (const step of STEPS) {
+      await go(page, step);
+      expect(await found(page), step).toEqual([]);
+    }
+    expectQuiet(visitor);
+  });
+
+  it('gives every target its room and never scrolls sideways', async () => {
+    const { page } = await visit('measure', { viewport, hasTouch, ...rest });
+    for (const step of STEPS) {
+      await go(page, step);
+      expect(await tooSmall(page, hasTouch ? 44 : 24), step).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(
+        viewport.width,
+      );
+    }
+  });
+});
+
+describe('the way through', () => {
+  it('does not scroll sideways at 200 %', async () => {
+    const { page } = await visit('measure', { viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 });
+    for (const step of STEPS) {
+      await go(page, step);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(720);
+    }
+  });
+
+  it('takes the focus to the heading of the step that was chosen', async () => {
+    const { page } = await visit('measure');
+    for (const step of ['draft', 'true', 'cut', 'measure'] as const) {
+      await go(page, step);
+      await expect
+        .poll(() =>
+          page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),
+        )
+        .toBe(`H1 ${HEADINGS[step]}`);
+    }
+  });
+
+  it('shows where the focus is on everything Tab comes to', async () => {
+    const { page } = await visit('draft');
+    await page.locator('.cutting-table').waitFor();
+    let [stops, unseen] = [0, [] as string[]];
+    for (; stops < 80; stops += 1) {
+      await page.keyboard.press('Tab');
+      const at = await page.evaluate(() => {
+        const element = document.activeElement;
+        if (!element || element === document.body) return null;
+        const shown = element.matches('[role="slider"]')
+          ? (element.querySelector('.grip') ?? element)
+          : element.matches('input[type="radio"]')
+            ? (element.nextElementSibling ?? element)
+            : element;
+        const { outlineStyle, outlineWidth, stroke, strokeWidth } = getComputedStyle(shown);
+        const outlined = outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
+        const stroked = shown.matches('.grip') && stroke !== 'none' && Number.parseFloat(strokeWidth) >= 2;
+        return { seen: outlined || stroked, what: element.outerHTML.slice(0, 80) };
+      });
+      if (!at) break;
+      if (!at.seen) unseen = [...unseen, at.what];
+    }
+    expect(stops).toBeGreaterThan(20);
+    expect(unseen).toEqual([]);
+  });
+
+  it('says the consequence of a change aloud', async () => {
+    const { page } = await visit('draft');
+    const ease = page.getByRole('textbox', { name: 'Ease at the waist' });
+    await ease.fill('-3');
+    await ease.press('Enter');
+    const said = page.locator('.history [role="status"]');
+    await expect.poll(() => said.textContent()).toContain('sewn waist 26½ in');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => said.textContent()).toContain('sewn waist 27½ in');
+  });
+
+  it('stands still for those who ask for less motion', async () => {
+    const { page } = await visit('draft', { reducedMotion: 'reduce' });
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('*')].filter((element) => {
+          const { transitionDuration, animationName } = getComputedStyle(element);
+          return (
+            animationName !== 'none' ||
+            transitionDuration.split(',').some((each) => Number.parseFloat(each) > 0)
+          );
+        }).length,
+    );
+    expect(moving).toBe(0);
+  });
+});
