@@ -4,11 +4,22 @@ import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { issueSentence } from '../document';
 import type { Draft, Issue } from '../engine';
-import type { PaperChoice } from '../paper';
+import type { PaperChoice, PatternInput } from '../paper';
 import type { FileClient } from './clientFile';
 import { type Read, refuse } from './fault';
 import { piecesFile } from './piecesFile';
 import type { FileStyle } from './styleFile';
+
+/** What is made of a draft that has pieces, in this order. */
+const PATTERN_FILES: readonly {
+  readonly name: string;
+  readonly make: (paper: Paper, input: PatternInput) => string | Promise<Uint8Array>;
+}[] = [
+  { name: 'pattern.pdf', make: ({ patternPdf }, input) => patternPdf(input) },
+  { name: 'pattern.svg', make: ({ patternSvg }, input) => patternSvg(input) },
+];
+
+type Paper = typeof import('../paper');
 
 /** The files made, in the order they were made. */
 export async function draftFiles(
@@ -18,23 +29,28 @@ export async function draftFiles(
   paper: PaperChoice,
   out: string,
 ): Promise<Read<readonly string[]>> {
-  const [piecesPath, patternPath] = [join(out, 'pieces.json'), join(out, 'pattern.pdf')];
+  const made: string[] = [];
+  const write = async (name: string, content: string | Uint8Array): Promise<void> => {
+    const path = join(out, name);
+    await writeFile(path, content);
+    made.push(path);
+  };
   try {
     await mkdir(out, { recursive: true });
-    await writeFile(piecesPath, `${JSON.stringify(piecesFile(drafted, style, client.unit))}\n`);
+    await write('pieces.json', `${JSON.stringify(piecesFile(drafted, style, client.unit))}\n`);
     // A pattern of an earlier draft must not lie beside these pieces.
-    await rm(patternPath, { force: true });
-    if (drafted.pieces.length === 0) return { ok: true, value: [piecesPath] };
-    const { patternPdf } = await import('../paper');
-    const pattern = await patternPdf({
+    for (const { name } of PATTERN_FILES) await rm(join(out, name), { force: true });
+    if (drafted.pieces.length === 0) return { ok: true, value: made };
+    const input: PatternInput = {
       draft: drafted,
       client: { name: client.name, unit: client.unit === 'in' ? 'in' : 'cm' },
       sheet: { name: title, style, acknowledgedReduction: null },
       date: today(),
       paper,
-    });
-    await writeFile(patternPath, pattern);
-    return { ok: true, value: [piecesPath, patternPath] };
+    };
+    const layer = await import('../paper');
+    for (const { name, make } of PATTERN_FILES) await write(name, await make(layer, input));
+    return { ok: true, value: made };
   } catch (error) {
     if (!isSystemError(error)) throw error;
     return refuse('--out', `The files could not be written into ${out} (${error.code}).`);

@@ -23,8 +23,10 @@ they are in inches, and texts such as "34 1/2" will do. A measurement left out o
 Made in the directory:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder
                   level. Its levels are only those that the garment reaches all round.
-  pattern.pdf     the tiled pattern, where there is a piece to print; one from an earlier run is taken away first.
-To come in a later version, not made yet: pattern.svg, pattern.dxf, sheet.html.
+  pattern.pdf     the tiled pattern.
+  pattern.svg     the pattern at full size in mm, a group a panel and in it a group for each kind of line.
+The patterns are made where there is a piece to print; those from an earlier run are taken away first.
+To come in a later version, not made yet: pattern.dxf, sheet.html.
 
 With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
 { "name": …, "error": [ { "path": …, "message": … } ] }. Blank lines get no answer. It ends with 0 once every line

@@ -1,36 +1,20 @@
 // From a draft to sheets of paper: panels laid out, written on, and cut into sheets. No page is made yet, so the screen can
 // show how the sheets will lie.
 
-import type { Client, Sheet } from '../document';
-import type { Draft, Piece, Point } from '../engine';
+import type { Point } from '../engine';
 import { type Arrangement, arrange, GAP_MM } from './arrange';
-import { type Box, type InkLine, type InkText, moved } from './ink';
-import { panelLines } from './panel/panelLines';
-import { panelTexts } from './panel/panelTexts';
+import { type Box, moved } from './ink';
 import { boxOfText, cornersOf } from './panel/textBlock';
+import { type LinedPiece, linedPieces, type PlacedPanel, type PlanInput, placePanels } from './placePanels';
 import { type Grid, gridFor, type SheetPlace, stepAcross, stepDown } from './sheets/grid';
 import { inkedSheets } from './sheets/inkedSheets';
 import { type Joint, jointsOf } from './sheets/joints';
 import type { PaperChoice } from './sheets/papers';
 
-/** Everything a printed pattern is made from. */
-export interface PatternInput {
-  readonly draft: Draft;
-  readonly client: Pick<Client, 'name' | 'unit'>;
-  readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction'>;
-  /** The day as it is to be printed. */
-  readonly date: string;
+/** Everything a pattern printed on sheets is made from. */
+export interface PatternInput extends PlanInput {
   /** One that `checkPaper` has passed. */
   readonly paper: PaperChoice;
-}
-
-/** A piece on the plan; lines and texts are where they are printed. */
-export interface PlacedPanel {
-  readonly piece: Piece;
-  /** What was added to the piece's own coordinates. */
-  readonly offset: Point;
-  readonly lines: readonly InkLine[];
-  readonly texts: readonly InkText[];
 }
 
 export interface Layout {
@@ -48,22 +32,10 @@ const RIM_MM = GAP_MM / 2;
 const MOST_COLUMNS = 60;
 
 /** Lays the draft out on as few sheets of the paper as rows of upright panels take. A draft without pieces takes none. */
-export function layOut({ draft, client, sheet, paper }: PatternInput): Layout {
-  const lined = draft.pieces.map((piece) => ({ piece, lines: panelLines(piece) }));
-  const { grid, offsets } = fewestSheets(lined, paper);
-  const bands = bandsOf(grid);
-  const names = { client: client.name, draft: sheet.name, unit: client.unit };
-  const panels = lined.map(({ piece, lines }, i): PlacedPanel => {
-    const offset = offsets[i] as Point;
-    const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
-    const { texts, leaders } = panelTexts(piece, lines, names, ownBands);
-    return {
-      piece,
-      offset,
-      lines: [...lines, ...leaders].map((line) => ({ ...line, points: moved(line.points, offset) })),
-      texts: texts.map((text) => ({ ...text, start: moved([text.start], offset)[0] as Point })),
-    };
-  });
+export function layOut(input: PatternInput): Layout {
+  const lined = linedPieces(input.draft);
+  const { grid, offsets } = fewestSheets(lined, input.paper);
+  const panels = placePanels(lined, offsets, input, bandsOf(grid));
   const lines = panels.flatMap((panel) => panel.lines.map((line) => line.points));
   const boxes = panels.flatMap((panel) => panel.texts.map((text) => closed(cornersOf(boxOfText(text)))));
   const sheets = inkedSheets(grid, [...lines, ...boxes]);
@@ -74,8 +46,6 @@ interface Plan {
   readonly grid: Grid;
   readonly offsets: readonly Point[];
 }
-
-type LinedPiece = { readonly piece: Piece; readonly lines: readonly InkLine[] };
 
 /** Tries rows as wide as 1, 2, 3… sheets, both ways up; of those with as few sheets, the one with the fewest joints to tape. */
 function fewestSheets(lined: readonly LinedPiece[], paper: PaperChoice): Plan {
@@ -149,12 +119,5 @@ function bandsOf(grid: Grid): Box[] {
     bands.push({ left: 0, right, top: row * down, bottom: row * down + grid.overlapMm });
   return bands;
 }
-
-const shifted = (box: Box, by: Point): Box => ({
-  left: box.left + by.x,
-  right: box.right + by.x,
-  top: box.top + by.y,
-  bottom: box.bottom + by.y,
-});
 
 const closed = (points: readonly Point[]): Point[] => (points[0] ? [...points, points[0]] : []);

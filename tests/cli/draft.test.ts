@@ -52,7 +52,11 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     const out = join(place, 'demo', 'deep');
     const ran = await runDraft(['--out', out]);
     expect(ran).toMatchObject({ code: 0, err: '' });
-    expect(ran.out.split('\n')).toEqual([join(out, 'pieces.json'), join(out, 'pattern.pdf'), '']);
+    const files = ['pieces.json', 'pattern.pdf', 'pattern.svg'];
+    expect(ran.out.split('\n')).toEqual([...files.map((name) => join(out, name)), '']);
+    expect(readFileSync(join(out, 'pattern.svg'), 'utf8')).toMatch(
+      /^<svg [^]*<g id="front-1">[^]*<\/svg>\n$/,
+    );
     expect(readFileSync(join(out, 'pattern.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     const drafted = piecesIn(out);
     expect(drafted.unit).toBe('mm');
@@ -143,7 +147,7 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(ran.code).toBe(1);
     expect(ran.err).toMatch(/^block waist: The waist line is not far enough below/m);
     expect(ran.out).toBe(`${join(out, 'pieces.json')}\n`);
-    expect(existsSync(join(out, 'pattern.pdf'))).toBe(false);
+    for (const name of ['pattern.pdf', 'pattern.svg']) expect(existsSync(join(out, name))).toBe(false);
     expect(piecesIn(out)).toMatchObject({ levels: [], pieces: [], seams: [] });
   });
 
@@ -201,7 +205,7 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(ran).toMatchObject({ code: 0, err: '' });
     expect(ran.out).toMatch(/--stdin/);
     expect(ran.out).toMatch(/only those that the garment reaches all round/);
-    expect(ran.out).toMatch(/not made yet: pattern\.svg, pattern\.dxf, sheet\.html/);
+    expect(ran.out).toMatch(/not made yet: pattern\.dxf, sheet\.html/);
   });
 });
 

@@ -5,8 +5,10 @@ import { checkPaper, PAPERS, type PaperName, paperChoice, paperSentence } from '
 import { IssueList } from '../parts/IssueList';
 import { useDraft, useOpen } from '../tableContext';
 import { AllowanceCard } from './AllowanceCard';
+import { FilesCard } from './FilesCard';
 import { PlanDrawing } from './PlanDrawing';
 import { usePattern } from './usePattern';
+import { refusalOf, usePlanInput } from './usePlanInput';
 
 /** What the paper is called in the list; sizes as they are asked for in a shop. */
 const PAPER_WORDS: Readonly<Record<PaperName, string>> = {
@@ -23,7 +25,9 @@ export function CutStep() {
   const [paper, setPaper] = useState<PaperName>(client.unit === 'in' ? 'Letter' : 'A4');
   const choice = useMemo(() => paperChoice(paper), [paper]);
   const checked = checkPaper(choice);
-  const { layout, print, printing, refusal, failure } = usePattern(choice);
+  const input = usePlanInput();
+  const { layout, print, printing, failure } = usePattern(input, choice);
+  const refusal = refusalOf(input);
   return (
     <div className="cut-step">
       {layout && draft.pieces.length > 0 ? (
@@ -58,6 +62,7 @@ export function CutStep() {
             {failure ?? refusal ?? ''}
           </p>
         </section>
+        <FilesCard input={input} />
         <AllowanceCard />
         <IssueList issues={draft.issues} />
       </div>

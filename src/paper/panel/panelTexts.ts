@@ -11,7 +11,7 @@ import {
 import { type Edge, type Piece, type Point, polylineLength } from '../../engine';
 import { type Box, boxAround, type InkLine, type InkText } from '../ink';
 import { shortened } from '../text/textWidth';
-import { writable } from '../text/writable';
+import { cleaned, writable } from '../text/writable';
 import { placeAlong } from './edgeWalk';
 import { balanceTick, foldOf } from './panelLines';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
@@ -107,7 +107,7 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; le
   return leadOut(panel, oneLine);
 }
 
-const onPanel = (name: string): string => shortened(writable(name).text, NAME_PT, false, MOST_NAME_MM);
+const onPanel = (name: string): string => shortened(cleaned(name), NAME_PT, false, MOST_NAME_MM);
 
 /** Places all over the panel, those beside the upper half of the grain line first. */
 function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): Candidate[] {

@@ -3,7 +3,8 @@
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
 import { type Box, boxAround } from '../ink';
-import type { Layout, PlacedPanel } from '../layOut';
+import type { Layout } from '../layOut';
+import type { PlacedPanel } from '../placePanels';
 import { ownPartOf, sheetName, stepAcross, stepDown } from '../sheets/grid';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
 import type { Pen } from './pen';

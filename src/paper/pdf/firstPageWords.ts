@@ -1,7 +1,7 @@
 // What the first page has to say beside the squares and the map.
 
 import { edgeName, formatLength, issueSentence, SAFETY_CAUTIONS, SAFETY_STANDING } from '../../document';
-import type { Issue } from '../../engine';
+import { DO_NOT_CUT, faultsOf } from '../faults';
 import type { PatternInput } from '../layOut';
 import { foldOf } from '../panel/panelLines';
 import { writable } from '../text/writable';
@@ -11,15 +11,8 @@ export interface Paragraph {
   readonly text: string;
 }
 
-/** Printed on every page of a draft that must not be cut. */
-export const DO_NOT_CUT = 'This draft has blocking faults: do not cut.';
-
 /** Faults past this many are told on the screen. */
 const MOST_FAULTS = 6;
-
-export const hasFaults = ({ draft }: PatternInput): boolean => faultsOf(draft.issues).length > 0;
-
-const faultsOf = (issues: readonly Issue[]): Issue[] => issues.filter((issue) => issue.severity === 'block');
 
 /** All paragraphs in the order of their weight: what does not fit is cut from the end. */
 export function firstPageWords(input: PatternInput, sheetCount: number): Paragraph[] {
@@ -33,7 +26,7 @@ export function firstPageWords(input: PatternInput, sheetCount: number): Paragra
 }
 
 function faults({ draft, client, sheet }: PatternInput): Paragraph[] {
-  const found = faultsOf(draft.issues);
+  const found = faultsOf(draft);
   if (found.length === 0) return [];
   const context = { unit: client.unit, style: sheet.style };
   const more = found.length - MOST_FAULTS;

@@ -1,11 +1,11 @@
 // The tiled pattern as a PDF file.
 
+import { DO_NOT_CUT, hasFaults } from '../faults';
 import { type Layout, layOut, type PatternInput } from '../layOut';
 import { checkPaper } from '../sheets/checkPaper';
 import { shortened } from '../text/textWidth';
 import { writable } from '../text/writable';
 import { drawFirstPage } from './firstPage';
-import { DO_NOT_CUT, hasFaults } from './firstPageWords';
 import { penFor } from './pen';
 import { drawSheet } from './sheetPage';
 

@@ -3,27 +3,14 @@
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../engine';
 import type { InkText, Stroke } from '../ink';
+import { STROKE_LOOKS, type StrokeLook } from '../strokeLooks';
 import { writable } from '../text/writable';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
 type LineKind = Stroke | 'calibration' | 'trim' | 'join' | 'rule' | 'mapSheet' | 'mapPanel' | 'mapBlank';
 
-interface Look {
-  readonly widthMm: number;
-  /** 0 black, 1 white. */
-  readonly grey: number;
-  /** Dash and gap, mm; empty for a solid line. */
-  readonly dash: readonly number[];
-}
-
-/** Told apart in black and white: the cut line is thick and solid, the sew line thin and broken. */
-const LOOKS: Readonly<Record<LineKind, Look>> = {
-  cut: { widthMm: 0.5, grey: 0, dash: [] },
-  sew: { widthMm: 0.25, grey: 0, dash: [3, 1.6] },
-  fold: { widthMm: 0.4, grey: 0, dash: [8, 1.5, 1, 1.5] },
-  grain: { widthMm: 0.25, grey: 0, dash: [] },
-  mark: { widthMm: 0.35, grey: 0, dash: [] },
-  leader: { widthMm: 0.18, grey: 0.35, dash: [] },
+const LOOKS: Readonly<Record<LineKind, StrokeLook>> = {
+  ...STROKE_LOOKS,
   calibration: { widthMm: 0.18, grey: 0, dash: [] },
   trim: { widthMm: 0.15, grey: 0.45, dash: [] },
   join: { widthMm: 0.15, grey: 0.45, dash: [1, 1] },

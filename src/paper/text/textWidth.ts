@@ -69,6 +69,7 @@ export function textWidth(text: string, sizePt: number, bold: boolean): number {
 }
 
 function advance(character: string, bold: boolean): number {
+  if (/^[\p{M}\p{Cf}]$/u.test(character)) return 0;
   const sign = SIGNS[character];
   if (sign !== undefined) return sign;
   const base = character.normalize('NFD');

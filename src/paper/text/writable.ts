@@ -24,6 +24,18 @@ export interface Writable {
 }
 
 /**
+ * A text on one line as it was meant: control characters and line ends become blanks, marks that turn the way of reading
+ * go; joiners, which tell letters apart in several scripts, stay.
+ */
+export const cleaned = (text: string): string =>
+  text
+    .normalize('NFC')
+    .replace(/[^\P{Cf}\u200c\u200d]/gu, '')
+    .replace(/[^\P{C}\u200c\u200d]+|\p{Z}+/gu, ' ')
+    .replace(/ {2,}/g, ' ')
+    .trim();
+
+/**
  * A text on one line in the letters of WinAnsiEncoding: control characters become blanks, letters with marks the page lacks
  * lose the marks, fractions are spelled out, whatever else is missing becomes a question mark.
  */
@@ -49,7 +61,7 @@ export function writable(text: string): Writable {
   return { text: out.trim(), lost };
 }
 
-const isWritable = (character: string): boolean =>
+export const isWritable = (character: string): boolean =>
   /^[ -~\u00a1-\u00ff]$/u.test(character) || BEYOND_LATIN_1.includes(character);
 
 const withoutMarks = (character: string): string =>

@@ -1,0 +1,108 @@
+// Where the eyelets go: closer at the waist, the waist itself midway between two of them, where the lace is drawn tight.
+
+import { type Draft, distance, type Piece, type Point, polylineLength } from '../../engine';
+import { besideEdge, pointAt } from './besideEdge';
+import { lacedEdges } from './lacedEdges';
+import type { MakingSettings } from './settings';
+
+/** One row of eyelets; the garment has it twice, left and right. */
+export interface EyeletRow {
+  readonly piece: string;
+  /** Centres from the top down, in the coordinates of the piece's block. */
+  readonly points: readonly Point[];
+  /** Of each centre from the upper end of the row's line, mm along it. */
+  readonly fromTop: readonly number[];
+  /** The least and the most that two neighbours stand apart, mm along the line; 0 where there is one eyelet only. */
+  readonly apart: { readonly least: number; readonly most: number };
+}
+
+/** A row for each laced edge that the draft has; none where nothing laces or an edge is too short for two eyelets. */
+export function eyeletsFor(draft: Draft, settings: MakingSettings): EyeletRow[] {
+  const waist = draft.span?.waist ?? null;
+  return lacedEdges(draft).flatMap(({ piece, edge }) => {
+    const line = besideEdge(piece, edge, settings.eyeletInset);
+    const row = line && rowOn(line, piece, waist, settings);
+    return row ? [row] : [];
+  });
+}
+
+function rowOn(
+  line: readonly Point[],
+  piece: Piece,
+  waist: number | null,
+  settings: MakingSettings,
+): EyeletRow | null {
+  const [first, last] = [settings.eyeletEnd, polylineLength(line) - settings.eyeletEnd];
+  if (!(last - first >= settings.waistSpacing)) return null;
+  const atWaist = waist === null ? null : alongAt(line, waist);
+  const fromTop =
+    atWaist !== null && atWaist - first > settings.waistSpacing && last - atWaist > settings.waistSpacing
+      ? [
+          ...shared(atWaist, first, atWaist, settings, true).reverse(),
+          ...shared(atWaist, last, atWaist, settings, true),
+        ]
+      : shared(first, last, atWaist, settings, false);
+  const gaps = fromTop.slice(1).map((each, i) => each - (fromTop[i] as number));
+  return {
+    piece: piece.id,
+    points: fromTop.map((along) => pointAt(line, along)),
+    fromTop,
+    apart: { least: Math.min(...gaps), most: Math.max(...gaps) },
+  };
+}
+
+/**
+ * Lengths along the line from `from` to `to`, none farther apart than the settings say. The last lies on `to`; the first
+ * on `from`, or half a gap past it.
+ */
+function shared(
+  from: number,
+  to: number,
+  waist: number | null,
+  settings: MakingSettings,
+  fromHalf: boolean,
+): number[] {
+  const way = Math.sign(to - from);
+  const gapAt = (along: number): number =>
+    waist !== null && Math.abs(along - waist) < settings.waistReach
+      ? Math.min(settings.waistSpacing, settings.eyeletSpacing)
+      : settings.eyeletSpacing;
+  // The line in pieces of one spacing each: `gaps` counts how many of the usual gaps it holds.
+  const bends = waist === null ? [] : [waist - settings.waistReach, waist + settings.waistReach];
+  const stops = [from, ...bends.filter((each) => (each - from) * (each - to) < 0), to].sort(
+    (a, b) => (a - b) * way,
+  );
+  const spans = stops.slice(1).map((end, i) => {
+    const start = stops[i] as number;
+    return { start, end, gap: gapAt((start + end) / 2) };
+  });
+  const gaps = spans.reduce((sum, { start, end, gap }) => sum + Math.abs(end - start) / gap, 0);
+  const offset = fromHalf ? 0.5 : 0;
+  const steps = Math.max(fromHalf ? 0 : 1, Math.ceil(gaps - offset - 1e-9));
+  const stretch = gaps / (steps + offset);
+  const found: number[] = [];
+  for (let i = 0; i < steps; i += 1) {
+    let rest = (i + offset) * stretch;
+    for (const { start, end, gap } of spans) {
+      const held = Math.abs(end - start) / gap;
+      if (rest <= held) {
+        found.push(start + way * rest * gap);
+        break;
+      }
+      rest -= held;
+    }
+  }
+  return [...found, to];
+}
+
+/** How far along a line it reaches a height; null where it does not. */
+function alongAt(line: readonly Point[], y: number): number | null {
+  let run = 0;
+  for (let i = 1; i < line.length; i += 1) {
+    const [a, b] = [line[i - 1] as Point, line[i] as Point];
+    const length = distance(a, b);
+    if (a.y <= y && b.y >= y && b.y > a.y) return run + (length * (y - a.y)) / (b.y - a.y);
+    run += length;
+  }
+  return null;
+}

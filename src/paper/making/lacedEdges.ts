@@ -1,0 +1,24 @@
+// Which edges of the draft are laced together.
+
+import type { Draft, Edge, Piece } from '../../engine';
+
+export interface PieceEdge {
+  readonly piece: Piece;
+  readonly edge: Edge;
+}
+
+/** The centre edges of one block, where its pieces have any. */
+export function centreEdges({ pieces }: Draft, block: Piece['block']): PieceEdge[] {
+  return pieces
+    .filter((piece) => piece.block === block)
+    .flatMap((piece) =>
+      piece.edges
+        .filter((edge) => edge.role === 'centre' && edge.mate === null)
+        .map((edge) => ({ piece, edge })),
+    );
+}
+
+/** Garments of this draft lace at centre back; with no gap the edges meet. A back cut on the fold has no lacing. */
+export function lacedEdges(draft: Draft): PieceEdge[] {
+  return centreEdges(draft, 'back').filter(({ piece }) => !piece.cut.onFold);
+}

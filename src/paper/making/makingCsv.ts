@@ -1,0 +1,35 @@
+// The making list as a CSV file for a spreadsheet: RFC 4180, every record with as many fields.
+
+import { MM_PER, type Unit } from '../../document';
+import { type MakingSection, WORKSHOP_CARE } from './makingSections';
+import type { MakingNames } from './makingText';
+
+/**
+ * A header and one record a line of the list, parted by CR LF. Lengths are decimal numbers of the unit in the header. A
+ * text that a spreadsheet could take for a formula gets an apostrophe before it, so that a name is never computed.
+ */
+export function makingCsv(sections: readonly MakingSection[], { client, draft, unit }: MakingNames): string {
+  const record = (list: string, item: string, count: string, length: string, note: string): string =>
+    [client, draft, list, item, count, length, note].map(field).join(',');
+  const head = ['Client', 'Draft', 'List', 'Item', 'Count', `Length, ${unit}`, 'Note'].map(field).join(',');
+  const records = sections.flatMap(({ heading, lines, remark }) => [
+    ...lines.map(({ item, count, lengthMm, note }) =>
+      record(heading, item, count === null ? '' : String(count), decimal(lengthMm, unit), note),
+    ),
+    record(heading, 'Goes by', '', '', remark),
+  ]);
+  return [head, ...records, record('Care', 'Tools', '', '', WORKSHOP_CARE)]
+    .map((row) => `${row}\r\n`)
+    .join('');
+}
+
+const decimal = (mm: number | null, unit: Unit): string =>
+  mm === null ? '' : String(Number((mm / MM_PER[unit]).toFixed(unit === 'in' ? 4 : 1)));
+
+/** Signs that start a formula in one spreadsheet or another, their full-width forms with them; blanks before them do not help. */
+const FORMULA = /^[\s\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212|%]|^[\t\r\n]/u;
+
+function field(text: string): string {
+  const safe = FORMULA.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}

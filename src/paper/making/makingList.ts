@@ -1,0 +1,80 @@
+// Everything there is to buy, cut and make for one draft, in mm; the words are put to it in makingTables.ts.
+
+import { type Draft, polylineLength, type Style } from '../../engine';
+import { type Bone, type Busk, bonesOf, buskOf, casingWidth } from './bones';
+import { type ClothLength, clothFor } from './cloth';
+import { type EyeletRow, eyeletsFor } from './eyelets';
+import type { MakingSettings } from './settings';
+
+export interface MakingList {
+  readonly pieces: readonly {
+    readonly id: string;
+    /** For one layer. */
+    readonly count: number;
+    readonly onFold: boolean;
+  }[];
+  readonly layers: Readonly<Record<'fashion' | 'strength' | 'lining', number>>;
+  readonly bones: readonly Bone[];
+  readonly busk: Busk | null;
+  /** Sewn width of a bone's channel, mm. */
+  readonly casingWidthMm: number;
+  readonly eyelets: readonly EyeletRow[];
+  /** Lengths to buy, mm; 0 where nothing of it is needed. */
+  readonly laceMm: number;
+  readonly casingMm: number;
+  readonly bindingMm: { readonly top: number; readonly hem: number; readonly both: number };
+  readonly tapeMm: number;
+  readonly cloth: readonly ClothLength[];
+}
+
+/** A draft without pieces gives an empty list. Settings are those that `checkMaking` has passed. */
+export function makingList(draft: Draft, style: Style, settings: MakingSettings): MakingList {
+  const { pieces } = draft;
+  const bones = bonesOf(draft, style, settings);
+  const eyelets = eyeletsFor(draft, settings);
+  const top = edgesRound(draft, ['top', 'armhole']);
+  const hem = edgesRound(draft, ['hem']);
+  return {
+    pieces: pieces.map(({ id, cut }) => ({ id, count: cut.count, onFold: cut.onFold })),
+    layers: { fashion: settings.fashion, strength: settings.strength, lining: settings.lining },
+    bones,
+    busk: buskOf(draft, style, settings),
+    casingWidthMm: casingWidth(settings.boneWidth),
+    eyelets,
+    laceMm: Math.max(0, ...eyelets.map((row) => laceFor(row, settings))),
+    casingMm: bones.reduce(
+      (sum, { count, channelMm }) => sum + count * (channelMm + settings.casingSpare),
+      0,
+    ),
+    bindingMm: { top, hem, both: (top + hem) * (1 + settings.bindingSpare) },
+    tapeMm: tapeFor(draft, settings),
+    cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
+  };
+}
+
+/** The edges of these kinds round the whole garment, mm. */
+function edgesRound({ pieces }: Draft, roles: readonly string[]): number {
+  let length = 0;
+  for (const { edges } of pieces)
+    for (const { role, mate, points } of edges)
+      if (roles.includes(role) && mate === null) length += 2 * polylineLength(points);
+  return length;
+}
+
+/**
+ * Lace for two rows laced crosswise with the edges standing apart so that the garment can be put on: two slants
+ * between neighbours, one bar across at each end, and the loops and ends. Common practice, no source.
+ */
+function laceFor({ fromTop }: EyeletRow, settings: MakingSettings): number {
+  const across = settings.laceOpening + 2 * settings.eyeletInset;
+  let length = 2 * across + settings.laceEnds;
+  for (let i = 1; i < fromTop.length; i += 1)
+    length += 2 * Math.hypot(across, (fromTop[i] as number) - (fromTop[i - 1] as number));
+  return length;
+}
+
+/** Once round the sewn waist and the turned ends; none where the garment does not reach the waist all round. */
+function tapeFor({ proof }: Draft, settings: MakingSettings): number {
+  const sewn = proof.ledger.find((row) => row.level === 'waist')?.sewnGirth ?? null;
+  return sewn === null ? 0 : sewn + settings.tapeEnds;
+}

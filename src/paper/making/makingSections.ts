@@ -1,0 +1,206 @@
+// The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
+
+import { formatLength, pieceLabelOf, type Unit } from '../../document';
+import { inches } from '../../engine';
+import type { Bone } from './bones';
+import { lacingPlaces } from './bones';
+import type { EyeletRow } from './eyelets';
+import type { MakingList } from './makingList';
+import type { MakingSettings } from './settings';
+
+export interface MakingLine {
+  readonly item: string;
+  /** Null where it is not counted. */
+  readonly count: number | null;
+  /** Of one, mm; null where it has no length. */
+  readonly lengthMm: number | null;
+  readonly note: string;
+}
+
+export interface MakingSection {
+  readonly heading: string;
+  readonly lines: readonly MakingLine[];
+  /** What the figures go by. */
+  readonly remark: string;
+}
+
+/** The usual care with the tools of the work, said wherever the list is. */
+export const WORKSHOP_CARE =
+  'Steel ends, cutters and hot hole-setters: wear eye protection, file and cap every cut end, keep fingers clear of the punch, and let hot tools cool on a stand.';
+
+/** Sections without a line are left out; a draft without pieces gives none. */
+export function makingSections(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection[] {
+  if (list.pieces.length === 0) return [];
+  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  return [
+    piecesSection(list),
+    bonesSection(list, settings, said),
+    eyeletsSection(list, settings, unit),
+    trimmings(list, settings, unit),
+    clothSection(list, settings, unit),
+  ].filter(({ lines }) => lines.length > 0);
+}
+
+type Said = (mm: number) => string;
+
+const line = (item: string, count: number | null, lengthMm: number | null, note = ''): MakingLine => ({
+  item,
+  count,
+  lengthMm,
+  note,
+});
+
+// ── pieces ──
+
+function piecesSection({ pieces, layers }: MakingList): MakingSection {
+  const kinds = [
+    ['fashion', layers.fashion],
+    ['strength', layers.strength],
+    ['lining', layers.lining],
+  ] as const;
+  const worn = kinds.filter(([, count]) => count > 0);
+  const all = worn.reduce((sum, [, count]) => sum + count, 0);
+  return {
+    heading: 'Cut',
+    lines: pieces.map(({ id, count, onFold }) => {
+      const how = worn.map(([name, layer]) => `${count * layer} ${name}`).join(', ');
+      const pair = onFold ? 'on the fold' : count === 2 ? 'a pair, one turned over' : '';
+      return line(pieceLabelOf(id), count * all, null, [how, pair].filter((each) => each !== '').join('; '));
+    }),
+    remark: `Layers: ${worn.map(([name, count]) => `${count} ${name}`).join(', ') || 'none'} (common practice, no source).`,
+  };
+}
+
+// ── bones ──
+
+function bonesSection(list: MakingList, settings: MakingSettings, said: Said): MakingSection {
+  const { bones, busk, casingWidthMm } = list;
+  const lines = bones.map((bone) => {
+    const channel = `channel ${said(bone.channelMm)}`;
+    return line(
+      boneName(bone, settings, said),
+      bone.count,
+      bone.lengthMm,
+      bone.lengthMm === null ? `${channel}, too short for a bone by this rule` : channel,
+    );
+  });
+  if (busk)
+    lines.unshift(
+      line(
+        'Busk, centre front',
+        1,
+        busk.lengthMm,
+        `edge ${said(busk.edgeMm)}${busk.lengthMm === null ? ', too short for a busk by this rule' : `, in steps of ${said(settings.buskStep)}`}`,
+      ),
+    );
+  const rule =
+    settings.rule === 'betweenBindings'
+      ? `Bones are ${said(settings.bindingsSlack)} shorter than the distance between the bindings, which cover ${said(settings.bindingDepth)} at each end (McCunn: 1/2 in)`
+      : `Bones are ${said(settings.channelSlack)} shorter than their channel (a maker’s published page: 3 cm)`;
+  const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
+  return {
+    heading: 'Bones',
+    lines,
+    remark: `${total} bones ${said(settings.boneWidth)} wide, in channels sewn ${said(casingWidthMm)} wide. ${rule}, then rounded down to ${said(settings.boneStep)}.`,
+  };
+}
+
+function boneName({ place }: Bone, settings: MakingSettings, said: Said): string {
+  if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabelOf).join(' – ')}`;
+  if (place.kind === 'centreFront') return 'Centre front';
+  const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
+  const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
+  return `Lacing, ${where}, ${said(away)} from the edge`;
+}
+
+// ── eyelets and lace ──
+
+function eyeletsSection(
+  { eyelets, laceMm }: MakingList,
+  settings: MakingSettings,
+  unit: Unit,
+): MakingSection {
+  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const lines = eyelets.flatMap((row) => [
+    line(
+      'Eyelets, two rows alike',
+      2 * row.points.length,
+      null,
+      `${row.points.length} in each row on ${pieceLabelOf(row.piece)}, ${apart(row, said)}`,
+    ),
+    line(
+      'Eyelet centres',
+      null,
+      null,
+      `from the upper end down: ${row.fromTop.map((mm) => formatLength(mm, unit)).join(', ')} ${unit}`,
+    ),
+  ]);
+  if (laceMm > 0)
+    lines.push(
+      line(
+        'Lace',
+        1,
+        roundedUp(laceMm, laceStep(unit)),
+        `edges ${said(settings.laceOpening)} apart to put it on`,
+      ),
+    );
+  return {
+    heading: 'Lacing',
+    lines,
+    remark: `Centres ${said(settings.eyeletInset)} from the edge, at most ${said(settings.eyeletSpacing)} apart and ${said(settings.waistSpacing)} within ${said(settings.waistReach)} of the waist; the waist lies midway between two. Common practice; published: at most 3 cm apart, within 15 mm of the edge.`,
+  };
+}
+
+const apart = ({ apart: { least, most } }: EyeletRow, said: Said): string =>
+  said(least) === said(most) ? `${said(most)} apart` : `${said(least)} to ${said(most)} apart`;
+
+const laceStep = (unit: Unit): number => (unit === 'in' ? inches(18) : 500);
+
+// ── binding, tape, casing ──
+
+function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
+  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const { bindingMm, tapeMm, casingMm } = list;
+  const step = unit === 'in' ? inches(1) : 10;
+  const some = (item: string, mm: number, note: string): MakingLine[] =>
+    mm > 0 ? [line(item, 1, roundedUp(mm, step), note)] : [];
+  return {
+    heading: 'Binding, tape, casing',
+    lines: [
+      ...some(
+        'Binding',
+        bindingMm.both,
+        `top edge ${said(bindingMm.top)}, hem ${said(bindingMm.hem)}, and ${percent(settings.bindingSpare)} to spare`,
+      ),
+      ...some('Waist tape', tapeMm, `once round the sewn waist, ${said(settings.tapeEnds)} for its ends`),
+      ...some('Bone casing', casingMm, `all channels, ${said(settings.casingSpare)} to spare on each`),
+    ],
+    remark: 'Common practice, no source. Where an edge is faced or turned instead, it takes no binding.',
+  };
+}
+
+// ── cloth ──
+
+function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
+  const step = unit === 'in' ? inches(4.5) : 50;
+  return {
+    heading: 'Cloth for one layer',
+    lines: cloth.map((each) =>
+      line(
+        `${formatLength(each.widthMm, each.unit, { withUnit: true })} wide`,
+        each.lengthMm === null ? null : 1,
+        each.lengthMm === null ? null : roundedUp(each.lengthMm, step),
+        each.lengthMm === null
+          ? 'a panel is wider than this cloth'
+          : each.lay === 'folded'
+            ? 'folded lengthwise'
+            : 'open, in one layer',
+      ),
+    ),
+    remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. Common practice, no source; cloth with a direction or a pattern to match takes more.`,
+  };
+}
+
+const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
+
+const roundedUp = (mm: number, step: number): number => Math.ceil(mm / step - 1e-9) * step;

@@ -1,0 +1,35 @@
+// The making list as plain text, for a message or a shopping note.
+
+import { formatLength, type Unit } from '../../document';
+import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
+
+export interface MakingNames {
+  readonly client: string;
+  readonly draft: string;
+  readonly unit: Unit;
+}
+
+/** "2 × 13¼ in" and the like; empty where there is neither a count nor a length. */
+export function amountOf({ count, lengthMm }: MakingLine, unit: Unit): string {
+  const length = lengthMm === null ? null : formatLength(lengthMm, unit, { withUnit: true });
+  if (count === null || (count === 1 && length !== null)) return length ?? '';
+  return length === null ? String(count) : `${count} × ${length}`;
+}
+
+/** One line an item, sections parted by a blank line. Line breaks in names become blanks. */
+export function makingText(sections: readonly MakingSection[], { client, draft, unit }: MakingNames): string {
+  const title = [client, draft]
+    .map((name) => name.replace(/\s+/gu, ' ').trim())
+    .filter((name) => name !== '');
+  const blocks = sections.map(({ heading, lines, remark }) =>
+    [
+      heading.toUpperCase(),
+      ...lines.map((line) => {
+        const said = [amountOf(line, unit), line.note].filter((part) => part !== '').join(' – ');
+        return said === '' ? line.item : `${line.item}: ${said}`;
+      }),
+      `(${remark})`,
+    ].join('\n'),
+  );
+  return `${[`Making list: ${title.join(', ')}`, ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
+}

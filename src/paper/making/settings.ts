@@ -1,0 +1,169 @@
+// What the making list goes by: the workshop's own figures, each with a usual default, its span, and where it comes from.
+
+import type { Unit } from '../../document';
+import { inches } from '../../engine';
+
+/**
+ * How long a bone is against its channel. `betweenBindings`: so much shorter than the distance between the bindings.
+ * `channel`: so much shorter than the channel from sewn edge to sewn edge, whatever the bindings.
+ */
+export type BoneRule = 'betweenBindings' | 'channel';
+
+/** Lengths in mm, shares as fractions, counts whole. */
+export interface MakingSettings {
+  readonly rule: BoneRule;
+  readonly bindingDepth: number;
+  readonly bindingsSlack: number;
+  readonly channelSlack: number;
+  readonly boneStep: number;
+  readonly boneWidth: number;
+  readonly bonesOnSeam: number;
+  readonly bonesAtCentre: number;
+  readonly bonesAtLacing: number;
+  readonly buskStep: number;
+  readonly eyeletSpacing: number;
+  readonly waistSpacing: number;
+  readonly waistReach: number;
+  readonly eyeletInset: number;
+  readonly eyeletEnd: number;
+  readonly laceOpening: number;
+  readonly laceEnds: number;
+  readonly bindingSpare: number;
+  readonly tapeEnds: number;
+  readonly casingSpare: number;
+  readonly fashion: number;
+  readonly strength: number;
+  readonly lining: number;
+  readonly selvedge: number;
+  readonly clothSpare: number;
+}
+
+export type MakingNumber = Exclude<keyof MakingSettings, 'rule'>;
+
+export interface MakingField {
+  readonly name: MakingNumber;
+  readonly group: 'bones' | 'eyelets' | 'trimmings' | 'cloth';
+  readonly kind: 'length' | 'share' | 'count';
+  readonly label: string;
+  readonly least: number;
+  readonly most: number;
+  /** Where the default comes from. */
+  readonly source: string;
+}
+
+const PRACTICE = 'common practice, no source';
+
+const length = (
+  group: MakingField['group'],
+  name: MakingNumber,
+  label: string,
+  least: number,
+  most: number,
+  source = PRACTICE,
+): MakingField => ({ name, group, kind: 'length', label, least, most, source });
+
+const count = (
+  group: MakingField['group'],
+  name: MakingNumber,
+  label: string,
+  most: number,
+): MakingField => ({ name, group, kind: 'count', label, least: 0, most, source: PRACTICE });
+
+const share = (group: MakingField['group'], name: MakingNumber, label: string): MakingField => ({
+  name,
+  group,
+  kind: 'share',
+  label,
+  least: 0,
+  most: 0.5,
+  source: PRACTICE,
+});
+
+/** Every number of the settings, in the order in which the form asks for them. */
+export const MAKING_FIELDS: readonly MakingField[] = [
+  length('bones', 'bindingDepth', 'Binding, depth at each end', 0, 40),
+  length('bones', 'bindingsSlack', 'Bone shorter than between bindings', 0, 60, 'McCunn: 1/2 in'),
+  length('bones', 'channelSlack', 'Bone shorter than its channel', 0, 80, 'a maker’s published page: 3 cm'),
+  length('bones', 'boneStep', 'Bones are sold in steps of', 1, 60),
+  length('bones', 'boneWidth', 'Width of a bone', 3, 20, 'spirals are sold 4 to 15 mm wide'),
+  count('bones', 'bonesOnSeam', 'Bones on each seam', 2),
+  count('bones', 'bonesAtCentre', 'Bones at centre front', 2),
+  count('bones', 'bonesAtLacing', 'Bones at each lacing edge', 2),
+  length('bones', 'buskStep', 'Busks are sold in steps of', 1, 80),
+  length('eyelets', 'eyeletSpacing', 'Eyelets apart', 8, 30, 'practice; published: at most 3 cm'),
+  length('eyelets', 'waistSpacing', 'Eyelets apart near the waist', 8, 30),
+  length('eyelets', 'waistReach', 'Near the waist: above and below it', 0, 150),
+  length('eyelets', 'eyeletInset', 'Eyelet centre from the edge', 5, 15, 'practice; published: within 15 mm'),
+  length('eyelets', 'eyeletEnd', 'First and last eyelet from the end', 5, 60),
+  length('trimmings', 'laceOpening', 'Laced loosely, the edges stand apart', 0, 600),
+  length('trimmings', 'laceEnds', 'Lace for loops and knots, in all', 0, 3000),
+  share('trimmings', 'bindingSpare', 'Binding to spare'),
+  length('trimmings', 'tapeEnds', 'Waist tape for turned ends, in all', 0, 300),
+  length('trimmings', 'casingSpare', 'Casing to spare for each channel', 0, 100),
+  count('cloth', 'fashion', 'Layers of fashion cloth', 4),
+  count('cloth', 'strength', 'Layers of strength cloth', 4),
+  count('cloth', 'lining', 'Layers of lining', 4),
+  length('cloth', 'selvedge', 'Selvedge not used, each side', 0, 60),
+  share('cloth', 'clothSpare', 'Cloth to spare'),
+];
+
+const SHARED = {
+  rule: 'betweenBindings',
+  bindingsSlack: inches(0.5),
+  channelSlack: 30,
+  bonesOnSeam: 1,
+  bonesAtCentre: 1,
+  bonesAtLacing: 2,
+  eyeletSpacing: 25,
+  waistSpacing: 20,
+  waistReach: 50,
+  bindingSpare: 0.1,
+  clothSpare: 0.05,
+  fashion: 1,
+  strength: 1,
+  lining: 1,
+} as const;
+
+/** The usual figures, in round numbers of the maker's own tape. */
+export function usualMaking(unit: Unit): MakingSettings {
+  const round = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
+  return {
+    ...SHARED,
+    bindingDepth: round(1 / 4, 6),
+    boneStep: round(1 / 4, 5),
+    boneWidth: round(1 / 4, 6),
+    buskStep: round(1 / 2, 10),
+    eyeletInset: round(1 / 2, 12),
+    eyeletEnd: round(1 / 2, 15),
+    laceOpening: round(6, 150),
+    laceEnds: round(36, 900),
+    tapeEnds: round(2, 50),
+    casingSpare: round(1, 25),
+    selvedge: round(1 / 2, 15),
+  };
+}
+
+export interface MakingFault {
+  readonly field: MakingField | null;
+}
+
+/**
+ * Settings taken for unknown: they may have been typed, or kept by another version. Every number that is not within
+ * its span, or a rule that is none, is a fault; `field` is null where it is the rule, or where there are no settings.
+ */
+export function checkMaking(
+  given: unknown,
+): { ok: true; settings: MakingSettings } | { ok: false; faults: MakingFault[] } {
+  if (typeof given !== 'object' || given === null) return { ok: false, faults: [{ field: null }] };
+  const record = given as Readonly<Record<string, unknown>>;
+  const faults: MakingFault[] = MAKING_FIELDS.filter((field) => !isWithin(field, record[field.name])).map(
+    (field) => ({ field }),
+  );
+  if (record.rule !== 'betweenBindings' && record.rule !== 'channel') faults.push({ field: null });
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, settings: given as MakingSettings };
+}
+
+function isWithin({ kind, least, most }: MakingField, value: unknown): boolean {
+  if (typeof value !== 'number' || !(value >= least && value <= most)) return false;
+  return kind !== 'count' || Number.isInteger(value);
+}

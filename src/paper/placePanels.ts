@@ -1,0 +1,62 @@
+// A draft's pieces with their lines, and what is written on each once it is known where on the plan it lies.
+
+import type { Client, Sheet } from '../document';
+import type { Draft, Piece, Point } from '../engine';
+import { type Box, type InkLine, type InkText, moved } from './ink';
+import { panelLines } from './panel/panelLines';
+import { panelTexts } from './panel/panelTexts';
+
+/** Everything a pattern is made from, whatever it is printed on. */
+export interface PlanInput {
+  readonly draft: Draft;
+  readonly client: Pick<Client, 'name' | 'unit'>;
+  readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction'>;
+  /** The day as it is to be printed. */
+  readonly date: string;
+}
+
+export interface LinedPiece {
+  readonly piece: Piece;
+  readonly lines: readonly InkLine[];
+}
+
+/** A piece on the plan; lines and texts are where they are printed. */
+export interface PlacedPanel extends LinedPiece {
+  /** What was added to the piece's own coordinates. */
+  readonly offset: Point;
+  readonly texts: readonly InkText[];
+}
+
+export const linedPieces = ({ pieces }: Draft): LinedPiece[] =>
+  pieces.map((piece) => ({ piece, lines: panelLines(piece) }));
+
+/** Panels at their offsets, written on; texts keep clear of `bands` of the plan where they can. */
+export function placePanels(
+  lined: readonly LinedPiece[],
+  offsets: readonly Point[],
+  { client, sheet }: PlanInput,
+  bands: readonly Box[],
+): PlacedPanel[] {
+  const names = { client: client.name, draft: sheet.name, unit: client.unit };
+  return lined.map(({ piece, lines }, i) => {
+    const offset = offsets[i] ?? { x: 0, y: 0 };
+    const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
+    const { texts, leaders } = panelTexts(piece, lines, names, ownBands);
+    return {
+      piece,
+      offset,
+      lines: [...lines, ...leaders].map((line) => ({ ...line, points: moved(line.points, offset) })),
+      texts: texts.map((text) => ({
+        ...text,
+        start: { x: text.start.x + offset.x, y: text.start.y + offset.y },
+      })),
+    };
+  });
+}
+
+const shifted = (box: Box, by: Point): Box => ({
+  left: box.left + by.x,
+  right: box.right + by.x,
+  top: box.top + by.y,
+  bottom: box.bottom + by.y,
+});
