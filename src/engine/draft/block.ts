@@ -79,8 +79,9 @@ function bustLineOf(side: Side, body: Body, levels: readonly Level[], style: Sty
   const half = body.bustPointWidth / 2;
   if (side === 'front') return half;
   const bust = levels.find((level) => level.name === 'bust') as Level;
-  // A wide lacing gap must not push the back's bust-point line onto the centre edge.
-  return Math.max(half - style.closure.lacingGap / 2, bust.net.back / 4);
+  // A wide lacing gap must not push the back's bust-point line onto the centre edge, nor a slim waist leave no room beyond it.
+  const slimmest = Math.min(...levels.map((level) => level.net.back));
+  return Math.min(Math.max(half - style.closure.lacingGap / 2, bust.net.back / 4), slimmest / 2);
 }
 
 function draftWedge(

@@ -57,11 +57,11 @@ interface MovedEdge {
 
 /** Each chord moves out by the allowance; inner points slide along the bisector, so chords stay parallel. */
 function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
-  const startWay = direction(all[0] as Point, all[1] as Point);
-  const endWay = direction(all[all.length - 2] as Point, all[all.length - 1] as Point);
   const points = withoutShortChords(all);
   const ways: Point[] = [];
   for (let i = 1; i < points.length; i += 1) ways.push(direction(points[i - 1] as Point, points[i] as Point));
+  const startWay = ways[0] as Point;
+  const endWay = ways[ways.length - 1] as Point;
   let tangled = false;
   const moved = points.map((point, i) => {
     const before = ways[i - 1] ?? startWay;
@@ -84,7 +84,8 @@ const SHORT_MM = 0.5;
 function withoutShortChords(points: readonly Point[]): readonly Point[] {
   const [first, last] = [points[0] as Point, points[points.length - 1] as Point];
   const from = points.length > 2 && distance(first, points[1] as Point) < SHORT_MM ? 2 : 1;
-  const to = points.length > from + 1 && distance(points[points.length - 2] as Point, last) < SHORT_MM ? 2 : 1;
+  const to =
+    points.length > from + 1 && distance(points[points.length - 2] as Point, last) < SHORT_MM ? 2 : 1;
   return from === 1 && to === 1 ? points : [first, ...points.slice(from, points.length - to), last];
 }
 

@@ -1,6 +1,6 @@
 // How long a smooth line is, and where a given length ends: the tape run along a leg.
 
-import { type SmoothLine, slopeAt } from './smoothLine';
+import { type SmoothLine, slopeAt, slopeNear } from './smoothLine';
 
 // Gauss–Legendre nodes and weights on [−1, 1], n = 10: Abramowitz & Stegun, table 25.4.
 const RULE: readonly (readonly [node: number, weight: number])[] = [
@@ -28,14 +28,26 @@ export function seamLength(line: SmoothLine, from: number, to: number): number {
   return length + lengthInSpan(line, start, to);
 }
 
-/** The height reached after `length` mm (signed, down is positive) along the line from height `from`. */
+/**
+ * The height reached after `length` mm (signed, down is positive) along the line from height `from`. Newton's steps,
+ * which settle in three or four; where a sharp bend throws them about, the bracket is halved instead, so that it
+ * always settles.
+ */
 export function heightAtLength(line: SmoothLine, from: number, length: number): number {
+  // A line is never shorter than its drop, so the height lies between `from` and `from + length`.
+  let least = Math.min(from, from + length);
+  let most = Math.max(from, from + length);
   let y = from + length;
-  // dL/dy = √(1 + slope²) ≥ 1 keeps Newton's steps short; it settles in three or four.
-  for (let step = 0; step < 30; step += 1) {
+  let last = Number.POSITIVE_INFINITY;
+  for (let step = 0; step < 100; step += 1) {
     const error = seamLength(line, from, y) - length;
     if (Math.abs(error) < 1e-9) break;
-    y -= error / Math.hypot(1, slopeAt(line, y));
+    if (error > 0) most = y;
+    else least = y;
+    const next = y - error / Math.hypot(1, slopeAt(line, y));
+    const settling = Math.abs(error) < last / 2 && next > least && next < most;
+    y = settling ? next : (least + most) / 2;
+    last = Math.abs(error);
   }
   return y;
 }
@@ -43,10 +55,13 @@ export function heightAtLength(line: SmoothLine, from: number, length: number): 
 function lengthInSpan(line: SmoothLine, from: number, to: number): number {
   const middle = (from + to) / 2;
   const reach = (to - from) / 2;
+  const { at, constant, linear, square } = slopeNear(line, middle);
+  const speed = (y: number): number => {
+    const slope = constant + (y - at) * (linear + (y - at) * square);
+    return Math.sqrt(1 + slope * slope);
+  };
   let sum = 0;
   for (const [node, weight] of RULE)
-    sum +=
-      weight *
-      (Math.hypot(1, slopeAt(line, middle - reach * node)) + Math.hypot(1, slopeAt(line, middle + reach * node)));
+    sum += weight * (speed(middle - reach * node) + speed(middle + reach * node));
   return sum * reach;
 }

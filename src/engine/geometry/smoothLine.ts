@@ -68,6 +68,23 @@ export function slopeAt(line: SmoothLine, y: number): number {
   return (6 * t * s * (x1 - x0)) / h + s * (s - 2 * t) * m0 + t * (t - 2 * s) * m1;
 }
 
+/** dx/dy as a polynomial of the distance from `at`, good over the span that holds `y`; mm. */
+export function slopeNear(
+  line: SmoothLine,
+  y: number,
+): { at: number; constant: number; linear: number; square: number } {
+  const i = spanOf(line, y);
+  if (i < 0 || i >= line.ys.length - 1) return { at: y, constant: 0, linear: 0, square: 0 };
+  const [x0, x1, m0, m1, h] = span(line, i, y);
+  const rise = (x1 - x0) / h;
+  return {
+    at: at(line.ys, i),
+    constant: m0,
+    linear: (2 * (3 * rise - 2 * m0 - m1)) / h,
+    square: (3 * (m0 + m1 - 2 * rise)) / (h * h),
+  };
+}
+
 /**
  * The least value of the line between two heights and where it is taken, exact (ends, knots and the
  * stationary points of each cubic).

@@ -1,7 +1,7 @@
 // The edge run: does top edge or hem run straight across each sewn seam? Read off the finished outlines.
 
-import { EDGE, type Piece } from '../draft/piece';
 import type { Leg } from '../draft/panels';
+import { EDGE, type Piece } from '../draft/piece';
 import type { TruedSeam } from '../draft/truing';
 import type { Point } from '../geometry/point';
 
@@ -22,13 +22,22 @@ export function edgeRun(seams: readonly TruedSeam[], pieces: readonly Piece[]): 
       const a = corner(pieces, seam.a, edge);
       const b = seam.b ? corner(pieces, seam.b, edge) : a;
       if (a && b)
-        rows.push({ seam: seam.id, edge, angle: a.angle + b.angle, at: { piece: seam.a.panel.id, point: a.point } });
+        rows.push({
+          seam: seam.id,
+          edge,
+          angle: a.angle + b.angle,
+          at: { piece: seam.a.panel.id, point: a.point },
+        });
     }
   return rows;
 }
 
 /** The angle inside a piece between its leg and its top edge or hem. */
-function corner(pieces: readonly Piece[], leg: Leg, edge: 'top' | 'hem'): { angle: number; point: Point } | null {
+function corner(
+  pieces: readonly Piece[],
+  leg: Leg,
+  edge: 'top' | 'hem',
+): { angle: number; point: Point } | null {
   const piece = pieces.find((each) => each.id === leg.panel.id);
   const legPoints = piece?.edges[EDGE[leg.which]]?.points;
   const edgePoints = piece?.edges[EDGE[edge]]?.points;

@@ -17,11 +17,19 @@ export interface LedgerRow {
   /** Width of each panel at the level, mm, by piece id; empty where it is not crossed from leg to leg. */
   readonly widths: Readonly<Record<string, number>>;
   /** Where the closed half body grew smaller than at the bust: each wedge by id, and each block's side seam; mm. */
-  readonly taken: { readonly wedges: Readonly<Record<string, number>>; readonly side: Readonly<Record<Side, number>> };
+  readonly taken: {
+    readonly wedges: Readonly<Record<string, number>>;
+    readonly side: Readonly<Record<Side, number>>;
+  };
 }
 
 /** One row a level, top down; widths are measured on the finished outlines. */
-export function girthLedger(levels: readonly Level[], blocks: readonly Block[], pieces: readonly Piece[], whole: boolean): LedgerRow[] {
+export function girthLedger(
+  levels: readonly Level[],
+  blocks: readonly Block[],
+  pieces: readonly Piece[],
+  whole: boolean,
+): LedgerRow[] {
   return levels.map((level) => {
     const widths: Record<string, number> = {};
     let half = 0;
@@ -62,14 +70,17 @@ export function widthAt(piece: Piece, y: number): number | null {
     }
   }
   const [first, second] = crossings;
-  return crossings.length === 2 && first !== undefined && second !== undefined ? Math.abs(second - first) : null;
+  return crossings.length === 2 && first !== undefined && second !== undefined
+    ? Math.abs(second - first)
+    : null;
 }
 
 function takenAt(level: LevelName, blocks: readonly Block[]): LedgerRow['taken'] {
   const wedges: Record<string, number> = {};
   const side = { front: 0, back: 0 };
   for (const block of blocks) {
-    for (const wedge of block.wedges) wedges[wedge.id] = (wedge.intake.get(level) ?? 0) - (wedge.intake.get('bust') ?? 0);
+    for (const wedge of block.wedges)
+      wedges[wedge.id] = (wedge.intake.get(level) ?? 0) - (wedge.intake.get('bust') ?? 0);
     side[block.side] = (block.width.get('bust') ?? 0) - (block.width.get(level) ?? 0);
   }
   return { wedges, side };
