@@ -7,6 +7,7 @@ import './app/look/base.css';
 import './app/look/shell.css';
 import './app/look/fields.css';
 import './app/look/table.css';
+import './app/look/cards.css';
 import './app/look/proof.css';
 import './app/look/touch.css';
 import './app/look/cut.css';
