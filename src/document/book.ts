@@ -46,7 +46,7 @@ const perLevel = z.object({
 const someLevels = z.partial(perLevel);
 const length = z.nullable(number);
 
-export const measurementsSchema = z.object({
+const measurementsSchema = z.object({
   bust: length,
   underBust: length,
   waist: length,
@@ -66,7 +66,7 @@ export const measurementsSchema = z.object({
 });
 
 /** The shape of a style; whether its numbers can be drafted is the engine's to say. */
-export const styleSchema = z.object({
+const styleSchema = z.object({
   ease: perLevel,
   frontShare: perLevel,
   overBustAbove: number,

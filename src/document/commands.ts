@@ -80,7 +80,7 @@ export function removeClient(book: Book): Book {
 }
 
 /** The style with one wedge changed. */
-export function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge): Style {
+function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge): Style {
   return { ...style, wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)) };
 }
 

@@ -16,7 +16,6 @@ export {
   changeClient,
   changeSheet,
   changeStyle,
-  changeWedge,
   removeClient,
   removeWedge,
   setIntake,

@@ -1,9 +1,7 @@
 // The engine's one way in.
 
-export { estimatedOverBust } from './body/body';
 export {
   MEASUREMENTS,
-  type MeasurementDefinition,
   type MeasurementName,
   type Measurements,
 } from './body/measurements';
@@ -11,7 +9,7 @@ export type { Block, DraftedWedge } from './draft/block';
 export { balancedWedge, DEFAULT_STYLE } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { Level } from './draft/levels';
-export type { Edge, EdgeReference, EdgeRole, Mark, Piece } from './draft/piece';
+export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { stationOf, stationX } from './draft/station';
 export {
   type Allowances,
@@ -26,9 +24,9 @@ export {
   type Wedge,
 } from './draft/types';
 export { distance, type Point } from './geometry/point';
-export { pointsDown, polylineLength, signedArea } from './geometry/polyline';
-export { type SmoothLine, slopeAt, xAt } from './geometry/smoothLine';
-export type { Issue, IssueCode, Place, Severity } from './issue';
+export { pointsDown, polylineLength } from './geometry/polyline';
+export { type SmoothLine, xAt } from './geometry/smoothLine';
+export type { Issue, IssueCode, Severity } from './issue';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';
 export { type ClosedAt, closeUp, type Placement, placePoint } from './proof/closedUp';
 export type { EdgeRunRow } from './proof/edgeRun';

@@ -31,7 +31,7 @@ export type IssueCode =
   | 'cutLineUnsure';
 
 /** Where an issue stands; only the parts that apply are there. */
-export interface Place {
+interface Place {
   readonly field?: string;
   readonly block?: Side;
   readonly piece?: string;

@@ -5,4 +5,4 @@ export { type Handle, intakeNow } from './handles';
 export { layOut, type TableLayout } from './layout';
 export { ClosedUp, type PointedOut } from './view/ClosedUp';
 export { CuttingTable } from './view/CuttingTable';
-export { closedPath, pathThrough } from './view/paths';
+export { pathThrough } from './view/paths';

@@ -9,7 +9,7 @@ import type { Panel, Seam } from './panels';
 import type { TruedLeg, TruedSeam } from './truing';
 import type { LevelName, Side, Style } from './types';
 
-export type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
+type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
 
 /** Which edge an edge is sewn to. */
 export interface EdgeReference {

@@ -7,7 +7,7 @@ import { type Leg, lineOf, type Seam } from './panels';
 import type { LevelName } from './types';
 
 /** Where a leg ends, and how the top edge or hem leaves it there. */
-export interface LegEnd {
+interface LegEnd {
   /** Height, mm. */
   readonly y: number;
   /** Slope dy/dx of the edge where it meets this leg. */
@@ -15,7 +15,7 @@ export interface LegEnd {
 }
 
 /** A balance mark on a leg. */
-export interface LegMark {
+interface LegMark {
   readonly level: LevelName;
   readonly y: number;
 }

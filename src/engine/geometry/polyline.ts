@@ -5,7 +5,7 @@ import { distance, type Point } from './point';
 import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 
 /** Farthest a chord may leave its curve, mm: a fifth of a fine pencil line. */
-export const FLATNESS_MM = 0.02;
+const FLATNESS_MM = 0.02;
 
 /** Longest first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
 const END_CHORD_MM = 0.1;

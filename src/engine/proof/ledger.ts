@@ -59,7 +59,7 @@ export function girthLedger(
  * Width of a piece at height `y`, mm: from its edge towards the centre to its edge towards the side. Null when the line
  * misses the piece or runs through its top edge or hem.
  */
-export function widthAt(piece: Piece, y: number): number | null {
+function widthAt(piece: Piece, y: number): number | null {
   const crossings: number[] = [];
   for (const { role, points } of piece.edges) {
     for (let i = 1; i < points.length; i += 1) {

@@ -41,6 +41,6 @@ export function seamWalk(seams: readonly TruedSeam[], pieces: readonly Piece[]):
 }
 
 /** The edge a reference names; undefined when its piece was not made. */
-export function edgeAt(pieces: readonly Piece[], reference: EdgeReference): Edge | undefined {
+function edgeAt(pieces: readonly Piece[], reference: EdgeReference): Edge | undefined {
   return pieces.find((piece) => piece.id === reference.piece)?.edges[reference.edge];
 }

@@ -1,7 +1,7 @@
 // One drag of one handle, as a pure machine: idle → pressing → dragging. Screen pixels come in, mm go out.
 
 /** A place on the screen, px. */
-export interface Pointer {
+interface Pointer {
   readonly x: number;
   readonly y: number;
 }
