@@ -27,7 +27,7 @@ const decimal = (mm: number | null, unit: Unit): string =>
   mm === null ? '' : String(Number((mm / MM_PER[unit]).toFixed(unit === 'in' ? 4 : 1)));
 
 /** Signs that start a formula in one spreadsheet or another, their full-width forms with them; blanks before them do not help. */
-const FORMULA = /^[\s\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212|%]|^[\t\r\n]/u;
+const FORMULA = /^[\s\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212|]|^[\t\r\n]/u;
 
 function field(text: string): string {
   const safe = FORMULA.test(text) ? `'${text}` : text;

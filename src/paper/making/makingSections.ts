@@ -141,7 +141,10 @@ function eyeletsSection(
         'Lace',
         1,
         roundedUp(laceMm, laceStep(unit)),
-        `edges ${said(settings.laceOpening)} apart to put it on`,
+        [
+          ...inYards(roundedUp(laceMm, laceStep(unit)), unit),
+          `edges ${said(settings.laceOpening)} apart to put it on`,
+        ].join('; '),
       ),
     );
   return {
@@ -185,21 +188,20 @@ function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Uni
   const step = unit === 'in' ? inches(4.5) : 50;
   return {
     heading: 'Cloth for one layer',
-    lines: cloth.map((each) =>
-      line(
-        `${formatLength(each.widthMm, each.unit, { withUnit: true })} wide`,
-        each.lengthMm === null ? null : 1,
-        each.lengthMm === null ? null : roundedUp(each.lengthMm, step),
-        each.lengthMm === null
-          ? 'a panel is wider than this cloth'
-          : each.lay === 'folded'
-            ? 'folded lengthwise'
-            : 'open, in one layer',
-      ),
-    ),
+    lines: cloth.map(({ widthMm, unit: sold, lay, lengthMm }) => {
+      const item = `${formatLength(widthMm, sold, { withUnit: true })} wide`;
+      if (lengthMm === null) return line(item, null, null, 'a panel is wider than this cloth');
+      const length = roundedUp(lengthMm, step);
+      const how = lay === 'folded' ? 'folded lengthwise' : 'open, in one layer';
+      return line(item, 1, length, [...inYards(length, unit), how].join('; '));
+    }),
     remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. Common practice, no source; cloth with a direction or a pattern to match takes more.`,
   };
 }
+
+/** A shop sells by the yard where the tape has inches. */
+const inYards = (mm: number, unit: Unit): string[] =>
+  unit === 'in' ? [`${formatLength(mm / 36, 'in')} yd`] : [];
 
 const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
 

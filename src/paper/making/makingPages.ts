@@ -1,0 +1,42 @@
+// The making list printed: pages at the end of the pattern.
+
+import type { Pen } from '../pdf/pen';
+import type { MakingSection } from './makingSections';
+import { WORKSHOP_CARE } from './makingSections';
+import { amountOf, type MakingNames } from './makingText';
+import { type FlowPage, type FlowText, flowOver } from './pageFlow';
+
+const TITLE: FlowText = { sizePt: 16, bold: true };
+const NAMES: FlowText = { sizePt: 10, before: 0.6 };
+const HEADING: FlowText = { sizePt: 11, bold: true, before: 4.5 };
+const BODY: FlowText = { sizePt: 8.5, before: 0.7 };
+const REMARK: FlowText = { sizePt: 7, grey: 0.3, before: 1 };
+const COLUMNS = [0.36, 0.18, 0.46];
+
+/** Draws the list from a page of its own on; every page comes from `newPage`, upright. No section makes no page. */
+export function drawMakingPages(
+  newPage: () => Pen,
+  page: FlowPage,
+  sections: readonly MakingSection[],
+  names: MakingNames,
+): void {
+  if (sections.length === 0) return;
+  const title = [names.client, names.draft].filter((name) => name.trim() !== '').join(', ');
+  const flow = flowOver(newPage, page, 'Making list');
+  flow.text('Making list', TITLE);
+  flow.text(title, NAMES);
+  flow.space(1.5);
+  flow.rule();
+  for (const { heading, lines, remark } of sections) {
+    const rows = lines.map((line) => [line.item, amountOf(line, names.unit), line.note]);
+    // A heading stays with its first line.
+    flow.need(flow.heightOf(heading, HEADING) + flow.heightOfRow(rows[0] ?? [], COLUMNS, BODY));
+    flow.text(heading, HEADING);
+    for (const row of rows) flow.row(row, COLUMNS, BODY);
+    flow.need(flow.heightOf(remark, REMARK));
+    flow.text(remark, REMARK);
+  }
+  flow.need(flow.heightOf(WORKSHOP_CARE, HEADING));
+  flow.space(3);
+  flow.text(WORKSHOP_CARE, { ...BODY, bold: true });
+}

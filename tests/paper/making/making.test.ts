@@ -1,0 +1,394 @@
+// The making list: bones by rule, eyelets in their places, cloth that holds the pieces, and files that other programs read.
+
+import { polygonArea } from 'd3-polygon';
+import { describe, expect, it } from 'vitest';
+import { DEMO_CLIENT } from '../../../src/document';
+import {
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  type Edge,
+  inches,
+  type Piece,
+  type Point,
+  polylineLength,
+  type Style,
+} from '../../../src/engine';
+import { besideEdge } from '../../../src/paper/making/besideEdge';
+import { boneLength, casingWidth } from '../../../src/paper/making/bones';
+import { clothFor } from '../../../src/paper/making/cloth';
+import { eyeletsFor } from '../../../src/paper/making/eyelets';
+import { makingCsv } from '../../../src/paper/making/makingCsv';
+import { makingList } from '../../../src/paper/making/makingList';
+import { makingSections, WORKSHOP_CARE } from '../../../src/paper/making/makingSections';
+import { makingText } from '../../../src/paper/making/makingText';
+import {
+  checkMaking,
+  MAKING_FIELDS,
+  type MakingSettings,
+  usualMaking,
+} from '../../../src/paper/making/settings';
+import { drawBodies } from '../../support/drawBodies';
+import { randomFrom } from '../../support/random';
+import { randomStyle } from '../../support/randomStyle';
+import { toLines } from '../readPattern';
+
+const USUAL = usualMaking('in');
+const DEMO = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
+
+const BODIES = drawBodies(40, 2026);
+const STYLES = randomFrom(411);
+const DRAFTS: readonly { name: string; made: Draft; style: Style }[] = BODIES.map((body, i) => {
+  const style = i % 2 === 0 ? DEFAULT_STYLE : { ...DEFAULT_STYLE, ...randomStyle(STYLES) };
+  return { name: `body ${i}`, made: draft(body, style), style };
+});
+
+/** A closed outline with straight edges, counter-clockwise as seen on paper, as a piece of no particular garment. */
+function pieceOf(corners: readonly Point[], count = 2, onFold = false): Piece {
+  const roles: readonly Edge['role'][] = ['centre', 'hem', 'seam', 'top'];
+  return {
+    id: 'back-1',
+    block: 'back',
+    number: 1,
+    cut: { count, onFold },
+    edges: corners.map((corner, i) => ({
+      role: roles[i] ?? 'seam',
+      side: false,
+      mate: null,
+      allowance: 0,
+      points: [corner, corners[(i + 1) % corners.length] as Point],
+    })),
+    cutLine: corners,
+    grain: [corners[0] as Point, corners[0] as Point],
+    marks: [],
+  };
+}
+
+const rectangle = (width: number, height: number, count = 2, onFold = false): Piece =>
+  pieceOf(
+    [
+      { x: 0, y: 0 },
+      { x: 0, y: height },
+      { x: width, y: height },
+      { x: width, y: 0 },
+    ],
+    count,
+    onFold,
+  );
+
+describe('bones', () => {
+  it('are shorter than the channel by either published rule, then rounded down to a step', () => {
+    // McCunn: 1/2 in shorter than the distance between the bindings: 12 less twice 1/4 less 1/2.
+    expect(boneLength(inches(12), USUAL)).toBeCloseTo(inches(11), 6);
+    expect(boneLength(inches(12.2), USUAL)).toBeCloseTo(inches(11), 6);
+    // A maker's published page: 3 cm shorter than the channel.
+    const byChannel: MakingSettings = { ...usualMaking('cm'), rule: 'channel' };
+    expect(boneLength(300, byChannel)).toBeCloseTo(270, 6);
+    expect(boneLength(304.9, byChannel)).toBeCloseTo(270, 6);
+    expect(boneLength(305, byChannel)).toBeCloseTo(275, 6);
+    expect(boneLength(31, byChannel)).toBeNull();
+  });
+
+  it('run in channels of the published widths', () => {
+    expect(casingWidth(inches(1 / 4))).toBeCloseTo(inches(3 / 8), 6);
+    expect(casingWidth(inches(3 / 8))).toBeCloseTo(inches(7 / 16), 6);
+    for (const bone of [3, 5, 8, 12, 20]) expect(casingWidth(bone)).toBeGreaterThan(bone + 1.5);
+  });
+
+  it('stand on each seam twice, at centre front once and on both sides of the eyelets', () => {
+    const { bones } = makingList(DEMO, DEFAULT_STYLE, USUAL);
+    expect(bones.map(({ place, count }) => [place.kind, count])).toEqual([
+      ['centreFront', 1],
+      ...DEMO.proof.seams.map(() => ['seam', 2]),
+      ['lacing', 2],
+      ['lacing', 2],
+    ]);
+    for (const [i, row] of DEMO.proof.seams.entries())
+      expect(bones[i + 1]?.channelMm).toBeCloseTo(row.lengthA, 6);
+  });
+
+  it('leave the front to a busk where it closes with one', () => {
+    const wedges = DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-centre');
+    const style: Style = { ...DEFAULT_STYLE, wedges, closure: { ...DEFAULT_STYLE.closure, front: 'busk' } };
+    const made = draft(DEMO_CLIENT.measurements, style);
+    const { bones, busk } = makingList(made, style, USUAL);
+    expect(bones.some(({ place }) => place.kind === 'centreFront')).toBe(false);
+    const centre = made.pieces[0]?.edges.find(({ role }) => role === 'centre');
+    expect(busk?.edgeMm).toBeCloseTo(polylineLength(centre?.points ?? []), 6);
+    const length = busk?.lengthMm ?? 0;
+    expect(length).toBeLessThanOrEqual((busk?.edgeMm ?? 0) - inches(1));
+    expect(length).toBeGreaterThan((busk?.edgeMm ?? 0) - inches(1.5));
+    expect((length / inches(0.5)) % 1).toBeCloseTo(0, 6);
+  });
+
+  it('always fit their channels, within a step of the most that the rule gives', () => {
+    for (const { name, made, style } of DRAFTS)
+      for (const { channelMm, lengthMm } of makingList(made, style, USUAL).bones) {
+        const most = channelMm - inches(1);
+        if (lengthMm === null) expect(most, name).toBeLessThan(USUAL.boneStep + 1e-6);
+        else {
+          expect(lengthMm, name).toBeLessThanOrEqual(most + 1e-3);
+          expect(lengthMm, name).toBeGreaterThan(most - USUAL.boneStep - 1e-3);
+        }
+      }
+  });
+});
+
+describe('a line beside an edge', () => {
+  it('is cut off where it leaves the panel', () => {
+    const slanted = pieceOf([
+      { x: 0, y: 0 },
+      { x: 0, y: 200 },
+      { x: 100, y: 250 },
+      { x: 100, y: 100 },
+    ]);
+    const line = besideEdge(slanted, slanted.edges[0] as Edge, 20) as Point[];
+    // The top edge falls by 1 in 1, the hem by 1 in 2: at 20 mm inside, from 20 to 210 down.
+    expect(line[0]).toEqual({ x: 20, y: expect.closeTo(20, 6) });
+    expect(line.at(-1)).toEqual({ x: 20, y: expect.closeTo(210, 6) });
+    const other = besideEdge(slanted, slanted.edges[2] as Edge, 20) as Point[];
+    expect(other[0]).toEqual({ x: 80, y: expect.closeTo(80, 6) });
+    expect(other.at(-1)).toEqual({ x: 80, y: expect.closeTo(240, 6) });
+  });
+
+  it('is none where it lies past the panel', () => {
+    const narrow = rectangle(30, 200);
+    expect(besideEdge(narrow, narrow.edges[0] as Edge, 40)).toBeNull();
+  });
+});
+
+describe('eyelets', () => {
+  it('keep within the published bounds on every draft', () => {
+    let rows = 0;
+    for (const { name, made } of DRAFTS)
+      for (const row of eyeletsFor(made, USUAL)) {
+        rows += 1;
+        const piece = made.pieces.find(({ id }) => id === row.piece) as Piece;
+        const centre = piece.edges.find(({ role }) => role === 'centre') as Edge;
+        for (const point of row.points) {
+          // Published: centres within 15 mm of the edge.
+          const away = toLines(point, [centre.points]);
+          expect(away, name).toBeLessThanOrEqual(15);
+          expect(away, name).toBeCloseTo(USUAL.eyeletInset, 0);
+        }
+        // Published: at most 3 cm apart.
+        expect(row.apart.most, name).toBeLessThanOrEqual(Math.min(30, USUAL.eyeletSpacing) + 1e-6);
+        const heights = row.points.map(({ y }) => y);
+        expect([...heights].sort((a, b) => a - b)).toEqual(heights);
+      }
+    expect(rows).toBeGreaterThan(30);
+  });
+
+  it('stand closer at the waist, which lies midway between two of them', () => {
+    const [row] = eyeletsFor(DEMO, USUAL);
+    const waist = DEMO.span?.waist as number;
+    const heights = row?.points.map(({ y }) => y) ?? [];
+    const below = heights.findIndex((y) => y > waist);
+    const [above, under] = [heights[below - 1] as number, heights[below] as number];
+    expect((above + under) / 2).toBeCloseTo(waist, 0);
+    const gaps = (row?.fromTop ?? []).slice(1).map((mm, i) => mm - (row?.fromTop[i] as number));
+    for (const [i, gap] of gaps.entries()) {
+      const middle = ((heights[i] as number) + (heights[i + 1] as number)) / 2;
+      if (Math.abs(middle - waist) < 40) expect(gap).toBeLessThanOrEqual(20 + 1e-6);
+    }
+    expect(row?.fromTop[0]).toBeCloseTo(USUAL.eyeletEnd, 6);
+  });
+
+  it('are none on an edge too short for two', () => {
+    const short: Draft = { ...DEMO, pieces: [rectangle(60, 40)] };
+    expect(eyeletsFor(short, USUAL)).toEqual([]);
+  });
+});
+
+describe('cloth', () => {
+  it('is the rows that rectangles take', () => {
+    const bare = { ...USUAL, selvedge: 0, clothSpare: 0 };
+    // Four 200 mm wide pairs on 36 in: folded, two in a row of 457 mm, so two rows of 300 and the shears' way.
+    const [narrow] = clothFor(
+      Array.from({ length: 4 }, () => rectangle(200, 300)),
+      bare,
+    );
+    expect(narrow).toMatchObject({ lay: 'folded', lengthMm: 620 });
+    const [onFold] = clothFor([rectangle(400, 300, 1, true)], bare);
+    expect(onFold).toMatchObject({ lay: 'folded', lengthMm: 310 });
+    const [wide] = clothFor([rectangle(600, 300, 1)], bare);
+    expect(wide).toMatchObject({ lay: 'open', lengthMm: 310 });
+    expect(clothFor([rectangle(1300, 300)], bare).map(({ lengthMm }) => lengthMm !== null)).toEqual([
+      false,
+      false,
+      true,
+      true,
+      false,
+      true,
+    ]);
+  });
+
+  it('has room for the pieces of every draft, and wider cloth never takes more', () => {
+    for (const { name, made } of DRAFTS) {
+      const area = made.pieces.reduce(
+        (sum, { cutLine }) =>
+          sum + 2 * Math.abs(polygonArea(cutLine.map(({ x, y }): [number, number] => [x, y]))),
+        0,
+      );
+      const lengths = clothFor(made.pieces, USUAL)
+        .sort((a, b) => a.widthMm - b.widthMm)
+        .map(({ widthMm, lengthMm }) => {
+          if (lengthMm !== null && made.pieces.length > 0)
+            expect(lengthMm * widthMm, name).toBeGreaterThan(area);
+          return lengthMm ?? Infinity;
+        });
+      expect(
+        [...lengths].sort((a, b) => b - a),
+        name,
+      ).toEqual(lengths);
+    }
+  });
+});
+
+describe('the list in words', () => {
+  const sections = makingSections(makingList(DEMO, DEFAULT_STYLE, USUAL), USUAL, 'in');
+
+  it('says each thing once, in both units, with where the figures come from', () => {
+    expect(sections.map(({ heading }) => heading)).toEqual([
+      'Cut',
+      'Bones',
+      'Lacing',
+      'Binding, tape, casing',
+      'Cloth for one layer',
+    ]);
+    for (const { remark } of sections) expect(remark).toMatch(/common practice|McCunn/i);
+    const metric = usualMaking('cm');
+    const text = makingText(makingSections(makingList(DEMO, DEFAULT_STYLE, metric), metric, 'cm'), {
+      client: 'Wren\nAbernathy',
+      draft: 'Ball',
+      unit: 'cm',
+    });
+    expect(text).toContain('Making list: Wren Abernathy, Ball\n');
+    expect(text).toMatch(/Seam Front 1 – Front 2: 2 × [\d.]+ cm – channel [\d.]+ cm\n/);
+    expect(text).toContain(WORKSHOP_CARE);
+    expect(text).not.toMatch(/NaN|undefined|null|Infinity/);
+  });
+
+  it('is empty for a draft without pieces', () => {
+    const none: Draft = { ...DEMO, pieces: [], proof: { ledger: [], seams: [], edges: [] } };
+    expect(makingSections(makingList(none, DEFAULT_STYLE, USUAL), USUAL, 'in')).toEqual([]);
+  });
+
+  it('never says a number that is none', () => {
+    for (const { name, made, style } of DRAFTS) {
+      const words = JSON.stringify(makingSections(makingList(made, style, USUAL), USUAL, 'in'));
+      expect(words, name).not.toMatch(/NaN|undefined|Infinity|"–"/);
+    }
+  });
+});
+
+describe('the CSV file', () => {
+  const sections = makingSections(makingList(DEMO, DEFAULT_STYLE, USUAL), USUAL, 'in');
+  const names = { client: 'Wren', draft: 'Ball', unit: 'in' } as const;
+
+  it('has as many fields in each record and CR LF at each end', () => {
+    const text = makingCsv(sections, { ...names, client: 'A "quoted", name\r\nin two lines' });
+    const records = readCsv(text);
+    expect(records[0]).toEqual(['Client', 'Draft', 'List', 'Item', 'Count', 'Length, in', 'Note']);
+    for (const record of records) expect(record).toHaveLength(7);
+    expect(records[1]?.[0]).toBe('A "quoted", name\r\nin two lines');
+    expect(records.length).toBe(2 + sections.reduce((sum, { lines }) => sum + lines.length + 1, 0));
+    expect(records.some(([, , , item]) => item === 'Seam Front 1 – Front 2')).toBe(true);
+    for (const [, , , , count, length] of records.slice(1)) {
+      expect(count).toMatch(/^\d*$/);
+      expect(length).toMatch(/^(\d+(\.\d+)?)?$/);
+    }
+  });
+
+  it.each([
+    '=1+1',
+    '+1',
+    '-1',
+    '@SUM(A1)',
+    ' =1+1',
+    '\t=1+1',
+    '\r=1',
+    '\uff1d1+1',
+    '−1',
+    '|cmd',
+    '\u200b=1',
+    '\ufeff=1',
+    '"=1',
+  ])('lets no spreadsheet compute a name: %j', (name) => {
+    for (const given of [
+      { ...names, client: name },
+      { ...names, draft: name },
+    ])
+      for (const record of readCsv(makingCsv(sections, given)).slice(1))
+        for (const cell of record) expect(cell).not.toMatch(/^[\s\u200b\ufeff]*[=+\-@\uff1d\u2212|]/u);
+  });
+});
+
+describe('settings', () => {
+  it('come with defaults within their spans', () => {
+    for (const unit of ['in', 'cm'] as const)
+      expect(checkMaking(usualMaking(unit))).toEqual({ ok: true, settings: usualMaking(unit) });
+    for (const { source } of MAKING_FIELDS) expect(source).not.toBe('');
+  });
+
+  it('are refused with the field that is out of its span', () => {
+    for (const field of MAKING_FIELDS)
+      for (const value of [Number.NaN, field.least - 1, field.most + 1, '3', null, undefined, Infinity])
+        expect(checkMaking({ ...USUAL, [field.name]: value })).toEqual({ ok: false, faults: [{ field }] });
+    expect(checkMaking({ ...USUAL, bonesOnSeam: 1.5 })).toMatchObject({ ok: false });
+    for (const nonsense of [null, 7, 'x', [], {}, { ...USUAL, rule: 'guess' }])
+      expect(checkMaking(nonsense)).toMatchObject({ ok: false });
+  });
+
+  it('at either end of every span still give a list', () => {
+    for (const field of MAKING_FIELDS)
+      for (const value of [field.least, field.most]) {
+        const settings = { ...USUAL, [field.name]: value };
+        const words = JSON.stringify(
+          makingSections(makingList(DEMO, DEFAULT_STYLE, settings), settings, 'in'),
+        );
+        expect(words, field.name).not.toMatch(/NaN|undefined|Infinity/);
+      }
+  });
+});
+
+/** Reads records as RFC 4180 gives them. */
+function readCsv(text: string): string[][] {
+  const records: string[][] = [];
+  let record: string[] = [];
+  let i = 0;
+  while (i < text.length) {
+    let cell = '';
+    if (text[i] === '"') {
+      i += 1;
+      for (;;) {
+        if (i >= text.length) throw new Error('a quoted field does not end');
+        if (text[i] === '"' && text[i + 1] === '"') {
+          cell += '"';
+          i += 2;
+        } else if (text[i] === '"') {
+          i += 1;
+          break;
+        } else {
+          cell += text[i];
+          i += 1;
+        }
+      }
+    } else
+      while (i < text.length && text[i] !== ',' && text[i] !== '\r') {
+        if (text[i] === '"' || text[i] === '\n')
+          throw new Error(`a bare ${JSON.stringify(text[i])} in a field`);
+        cell += text[i];
+        i += 1;
+      }
+    record.push(cell);
+    if (text[i] === ',') i += 1;
+    else if (text.startsWith('\r\n', i)) {
+      records.push(record);
+      record = [];
+      i += 2;
+    } else throw new Error(`neither a comma nor CR LF after a field, at ${i}`);
+  }
+  if (record.length > 0) throw new Error('the last record does not end');
+  return records;
+}
