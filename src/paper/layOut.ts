@@ -33,7 +33,7 @@ const MOST_COLUMNS = 60;
 
 /** Lays the draft out on as few sheets of the paper as rows of upright panels take. A draft without pieces takes none. */
 export function layOut(input: PatternInput): Layout {
-  const lined = linedPieces(input.draft);
+  const lined = linedPieces(input);
   const { grid, offsets } = fewestSheets(lined, input.paper);
   const panels = placePanels(lined, offsets, input, bandsOf(grid));
   const lines = panels.flatMap((panel) => panel.lines.map((line) => line.points));

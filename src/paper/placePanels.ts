@@ -3,6 +3,8 @@
 import type { Client, Sheet } from '../document';
 import type { Draft, Piece, Point } from '../engine';
 import { type Box, type InkLine, type InkText, moved } from './ink';
+import { eyeletLines } from './making/eyeletLines';
+import type { MakingSettings } from './making/settings';
 import { panelLines } from './panel/panelLines';
 import { panelTexts } from './panel/panelTexts';
 
@@ -13,6 +15,8 @@ export interface PlanInput {
   readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction'>;
   /** The day as it is to be printed. */
   readonly date: string;
+  /** Where given, eyelets are drawn on the panels and the making list is printed behind the sheets. */
+  readonly making?: MakingSettings;
 }
 
 export interface LinedPiece {
@@ -27,8 +31,11 @@ export interface PlacedPanel extends LinedPiece {
   readonly texts: readonly InkText[];
 }
 
-export const linedPieces = ({ pieces }: Draft): LinedPiece[] =>
-  pieces.map((piece) => ({ piece, lines: panelLines(piece) }));
+export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
+  draft.pieces.map((piece) => ({
+    piece,
+    lines: [...panelLines(piece), ...(making ? eyeletLines(draft, making, piece.id) : [])],
+  }));
 
 /** Panels at their offsets, written on; texts keep clear of `bands` of the plan where they can. */
 export function placePanels(

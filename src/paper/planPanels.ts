@@ -19,7 +19,7 @@ export const RIM_MM = GAP_MM;
  * that is wider alone makes the plan wider. A draft without pieces takes no room.
  */
 export function planPanels(input: PlanInput, mostWidthMm: number): Plan {
-  const lined = linedPieces(input.draft);
+  const lined = linedPieces(input);
   if (lined.length === 0) return { panels: [], widthMm: 0, heightMm: 0 };
   const outlines = lined.map(({ piece }) => ({ id: piece.id, ring: piece.cutLine }));
   const [asDrafted, byHeight] = [false, true].map((high) =>

@@ -2,6 +2,9 @@
 
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import { type Layout, layOut, type PatternInput } from '../layOut';
+import { makingList } from '../making/makingList';
+import { drawMakingPages } from '../making/makingPages';
+import { makingSections } from '../making/makingSections';
 import { checkPaper } from '../sheets/checkPaper';
 import { shortened } from '../text/textWidth';
 import { writable } from '../text/writable';
@@ -14,7 +17,7 @@ const TITLE_MM = 200;
 
 /**
  * The bytes of a PDF: a first page with the assembly map and two calibration squares, then a page for each sheet
- * that has ink. Pages are as large as the paper, 1 unit = 1/72 in. Whatever pieces the draft has are drawn; where it has
+ * that has ink, and the making list where its settings are given. Pages are as large as the paper, 1 unit = 1/72 in. Whatever pieces the draft has are drawn; where it has
  * blocking issues every page says not to cut it. Same input, same bytes.
  *
  * @throws RangeError on a paper that {@link checkPaper} refuses; ask it first
@@ -54,6 +57,13 @@ export async function patternPdf(input: PatternInput): Promise<Uint8Array> {
       howBold: faulty,
     });
   }
+  if (input.making)
+    drawMakingPages(
+      () => penFor(pdf.addPage(upright, 'portrait')),
+      { widthMm: upright[0] as number, heightMm: upright[1] as number, marginMm: paper.marginMm },
+      makingSections(makingList(input.draft, sheet.style, input.making), input.making, client.unit),
+      { client: client.name, draft: sheet.name, unit: client.unit },
+    );
   return new Uint8Array(pdf.output('arraybuffer'));
 }
 
@@ -61,9 +71,9 @@ export async function patternPdf(input: PatternInput): Promise<Uint8Array> {
 const NO_CLOCK = "D:20000101000000+00'00'";
 
 /** 32 hex digits that differ where the files do: jspdf would draw lots. FNV-1a (draft-eastlake-fnv), four times over. */
-function fileId({ client, sheet, date, paper }: PatternInput, { panels }: Layout): string {
+function fileId({ client, sheet, date, paper, making }: PatternInput, { panels }: Layout): string {
   const outlines = panels.map(({ piece, offset }) => [offset, piece.cutLine]);
-  const text = JSON.stringify([client.name, sheet.name, date, paper, outlines]);
+  const text = JSON.stringify([client.name, sheet.name, date, paper, making, outlines]);
   return [1, 2, 3, 4]
     .map((seed) => {
       let hash = 0x811c9dc5 ^ seed;
