@@ -17,6 +17,7 @@ const PATTERN_FILES: readonly {
 }[] = [
   { name: 'pattern.pdf', make: ({ patternPdf }, input) => patternPdf(input) },
   { name: 'pattern.svg', make: ({ patternSvg }, input) => patternSvg(input) },
+  { name: 'pattern.dxf', make: ({ patternDxf }, input) => patternDxf(input) },
 ];
 
 type Paper = typeof import('../paper');

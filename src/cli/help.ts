@@ -25,8 +25,9 @@ Made in the directory:
                   level. Its levels are only those that the garment reaches all round.
   pattern.pdf     the tiled pattern.
   pattern.svg     the pattern at full size in mm, a group a panel and in it a group for each kind of line.
+  pattern.dxf     the same for cutters (release 12, mm): a block a piece, layers by number as in ASTM D6673.
 The patterns are made where there is a piece to print; those from an earlier run are taken away first.
-To come in a later version, not made yet: pattern.dxf, sheet.html.
+To come in a later version, not made yet: sheet.html.
 
 With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
 { "name": …, "error": [ { "path": …, "message": … } ] }. Blank lines get no answer. It ends with 0 once every line

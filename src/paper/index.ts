@@ -1,5 +1,6 @@
 // The paper layer's one way in.
 
+export { patternDxf } from './dxf/patternDxf';
 export type { InkLine } from './ink';
 export { type Layout, layOut, type PatternInput } from './layOut';
 export { patternPdf } from './pdf/patternPdf';

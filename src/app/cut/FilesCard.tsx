@@ -1,6 +1,6 @@
 // The pattern as files for other programs and machines.
 
-import { type PlanInput, patternSvg } from '../../paper';
+import { type PlanInput, patternDxf, patternSvg } from '../../paper';
 import { download } from '../parts/download';
 import { fileName } from '../parts/fileName';
 import { refusalOf } from './usePlanInput';
@@ -20,6 +20,13 @@ const KINDS: readonly FileKind[] = [
     label: 'SVG drawing',
     hint: 'In millimetres, at full size; each panel a group, in it a group for each kind of line.',
     make: patternSvg,
+  },
+  {
+    ending: 'dxf',
+    type: 'image/vnd.dxf',
+    label: 'DXF drawing',
+    hint: 'For cutters and plotters, release 12, in millimetres; each panel a block, on the layers of the trade’s standard (ASTM D6673).',
+    make: patternDxf,
   },
 ];
 

@@ -1,5 +1,7 @@
 // Any text as the letters that the printed page has. Names are data: no letter may come out as a wrong one.
 
+import { spelledFractions } from './fractions';
+
 /** The characters from 0x80 to 0x9F of the page's encoding, WinAnsiEncoding: ISO 32000-1, Annex D.2. */
 const BEYOND_LATIN_1 = '€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ';
 
@@ -41,16 +43,12 @@ export const cleaned = (text: string): string =>
  */
 export function writable(text: string): Writable {
   let lost = false;
-  const spelled = text
+  const line = text
     .normalize('NFC')
     .replace(/\p{Cf}/gu, '')
-    .replace(/[\p{C}\p{Z}]+/gu, ' ')
-    .replace(/[⁰¹²³⁴-⁹]+⁄[₀-₉]+|[⅐-⅞]/gu, (fraction, at: number, whole: string) => {
-      const plain = fraction.normalize('NFKD').replace('⁄', '/');
-      return /\d$/.test(whole.slice(0, at)) ? ` ${plain}` : plain;
-    });
+    .replace(/[\p{C}\p{Z}]+/gu, ' ');
   let out = '';
-  for (const character of spelled) {
+  for (const character of spelledFractions(line)) {
     const plain = isWritable(character) ? character : withoutMarks(character);
     if ([...plain].every(isWritable)) out += plain;
     else {

@@ -1,0 +1,69 @@
+// One piece as one block of a DXF file.
+
+import { pieceLabel } from '../../document';
+import type { Piece, Point } from '../../engine';
+import { balanceTick, panelLines } from '../panel/panelLines';
+import { ascii } from '../text/ascii';
+import { LAYERS } from './layers';
+import { lineEntity, place, pointEntity, ringEntity, type Tags, tag, textEntity } from './tags';
+
+/** The outline turns by more than this at a corner; between the points of a flattened curve by less. rad */
+const CORNER_RAD = 0.25;
+const TEXT_MM = 4;
+
+/** The block of a piece in its own coordinates; `remarks` are written on it below its name. */
+export function pieceBlock(piece: Piece, name: string, remarks: readonly string[]): Tags {
+  const sewn = piece.edges.flatMap(({ points }) => points.slice(0, -1));
+  return [
+    ...tag(0, 'BLOCK'),
+    ...tag(8, '0'),
+    ...tag(2, name),
+    ...tag(70, 0),
+    ...place({ x: 0, y: 0 }),
+    ...tag(3, name),
+    ...ringEntity(LAYERS.cut.name, piece.cutLine),
+    ...outlinePoints(piece.cutLine),
+    ...ringEntity(LAYERS.sew.name, sewn),
+    ...panelLines(piece)
+      .filter(({ stroke }) => stroke === 'fold')
+      .flatMap(({ points }) => lineEntity(LAYERS.mirror.name, points[0] as Point, points.at(-1) as Point)),
+    ...lineEntity(LAYERS.grain.name, piece.grain[0], piece.grain[1]),
+    ...piece.marks.flatMap((mark) => {
+      if (mark.kind === 'drill') return pointEntity(LAYERS.drill.name, mark.at);
+      const tick = balanceTick(mark, piece);
+      // The notch is where the cut line is crossed; the mark itself is drawn, across the sew line.
+      return tick
+        ? [
+            ...pointEntity(LAYERS.notch.name, tick.outer),
+            ...lineEntity(LAYERS.internal.name, tick.outer, tick.inner),
+          ]
+        : [];
+    }),
+    ...texts(piece, remarks),
+    ...tag(0, 'ENDBLK'),
+    ...tag(8, '0'),
+  ];
+}
+
+const outlinePoints = (ring: readonly Point[]): Tags =>
+  ring.flatMap((point, i) => {
+    const before = ring[(i + ring.length - 1) % ring.length] as Point;
+    const after = ring[(i + 1) % ring.length] as Point;
+    const [ax, ay, bx, by] = [point.x - before.x, point.y - before.y, after.x - point.x, after.y - point.y];
+    const turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
+    return pointEntity((turn > CORNER_RAD ? LAYERS.turnPoint : LAYERS.curvePoint).name, point);
+  });
+
+function texts(piece: Piece, remarks: readonly string[]): Tags {
+  const words = [
+    `Piece Name: ${ascii(pieceLabel(piece))}`,
+    `Quantity: ${piece.cut.count}${piece.cut.onFold ? ' on fold' : ''}`,
+    'Units: METRIC (1 unit = 1 mm)',
+    ...remarks,
+  ];
+  // Along the grain line, where every piece has room, reading upwards.
+  const foot = piece.grain[1];
+  return words.flatMap((line, i) =>
+    textEntity(LAYERS.cut.name, { x: foot.x + (i + 1) * 1.6 * TEXT_MM, y: foot.y }, TEXT_MM, line, 90),
+  );
+}

@@ -1,0 +1,75 @@
+// The grammar of a DXF file: pairs of lines, a group code and its value, as the R12 reference of the format has them.
+
+import type { Point } from '../../engine';
+
+/** Lines of the file, code and value in turn. */
+export type Tags = readonly string[];
+
+/** A pair of lines. Coordinates are written to the millionth of a mm. */
+export const tag = (code: number, value: string | number): Tags => [
+  String(code).padStart(3),
+  typeof value === 'number' && isReal(code) ? real(value) : String(value),
+];
+
+/** Group codes from 10 to 59 hold floating-point values. */
+const isReal = (code: number): boolean => code >= 10 && code <= 59;
+
+function real(value: number): string {
+  const text = (Math.round(value * 1e6) / 1e6 + 0).toString();
+  return /[.e]/.test(text) ? text : `${text}.0`;
+}
+
+/** A point on paper, y down, as the file has it, y up. */
+export const place = ({ x, y }: Point, code = 10): Tags => [
+  ...tag(code, x),
+  ...tag(code + 10, -y),
+  ...tag(code + 20, 0),
+];
+
+export const pointEntity = (layer: string, at: Point): Tags => [
+  ...tag(0, 'POINT'),
+  ...tag(8, layer),
+  ...place(at),
+];
+
+export const lineEntity = (layer: string, a: Point, b: Point): Tags => [
+  ...tag(0, 'LINE'),
+  ...tag(8, layer),
+  ...place(a),
+  ...place(b, 11),
+];
+
+/** A closed ring; its first point is not repeated. */
+export const ringEntity = (layer: string, ring: readonly Point[]): Tags => [
+  ...tag(0, 'POLYLINE'),
+  ...tag(8, layer),
+  ...tag(66, 1),
+  ...place({ x: 0, y: 0 }),
+  ...tag(70, 1),
+  ...ring.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...place(point)]),
+  ...tag(0, 'SEQEND'),
+  ...tag(8, layer),
+];
+
+/** A text that is in ASCII already, turned counter-clockwise. R12 readers take 255 characters. */
+export const textEntity = (
+  layer: string,
+  at: Point,
+  heightMm: number,
+  text: string,
+  turnDegrees = 0,
+): Tags => [
+  ...tag(0, 'TEXT'),
+  ...tag(8, layer),
+  ...place(at),
+  ...tag(40, heightMm),
+  ...tag(1, text.slice(0, 255)),
+  ...(turnDegrees === 0 ? [] : tag(50, turnDegrees)),
+];
+
+export const section = (name: string, content: Tags): Tags => [
+  ...tag(0, 'SECTION'),
+  ...tag(2, name),
+  ...content,
+  ...tag(0, 'ENDSEC'),
+];

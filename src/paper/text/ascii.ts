@@ -1,0 +1,57 @@
+// Any text in 7-bit ASCII, for files that hold nothing else. Nothing is dropped: what has no Latin letters is spelled by number.
+
+import { spelledFractions } from './fractions';
+
+const from = (letters: string, latin: string): [string, string][] => {
+  const spelled = latin.split(' ');
+  return [...letters].map((letter, i) => [letter, spelled[i] ?? '']);
+};
+
+/** Lower case by lower case. Cyrillic and Greek as passports spell them (ICAO Doc 9303-3, ISO 843; simplified, from memory). */
+const LATIN: ReadonlyMap<string, string> = new Map([
+  ...from('абвгдежзийклмнопрстуфхцч', 'a b v g d e zh z i i k l m n o p r s t u f kh ts ch'),
+  ...from('шщыэюяёєіїґўђјљњћџѓќѕ', 'sh shch y e iu ia e ie i i g u dj j lj nj c dz g k dz'),
+  ['ъ', ''],
+  ['ь', ''],
+  ...from('αβγδεζηθικλμνξοπρσςτυφχψω', 'a v g d e z i th i k l m n x o p r s s t y f ch ps o'),
+  ...from('łđħıŧøæœßþðŋəɓɗɛƙɔŋ', 'l d h i t o ae oe ss th d ng e b d e k o ng'),
+  ...from('½¼¾×·–—−‘’“”„…°', '1/2 1/4 3/4 x - - - - \' \' " " " ... deg'),
+]);
+
+/**
+ * A text on one line in the characters from blank to tilde: marks taken off, Cyrillic and Greek spelled in Latin letters, any
+ * other character as \U+ and its number in hexadecimal, the way DXF writes it.
+ */
+export function ascii(text: string): string {
+  let out = '';
+  const line = text
+    .normalize('NFC')
+    .replace(/\p{Cf}/gu, '')
+    .replace(/(?<=[οΟ])[υύΥΎ]/gu, 'u');
+  for (const character of spelledFractions(line, '¼-¾⅐-⅞'))
+    out += /[\p{C}\p{Z}]/u.test(character) ? ' ' : spelled(character);
+  return out.replace(/ {2,}/g, ' ').trim();
+}
+
+function spelled(character: string): string {
+  if (/^[ -~]$/.test(character)) return character;
+  const found = latinOf(character);
+  if (found !== undefined) return found;
+  const plain = character.normalize('NFKD').replace(/\p{M}/gu, '').replace('⁄', '/');
+  const letters = [...plain].map((each) => (/^[ -~]$/.test(each) ? each : latinOf(each)));
+  if (letters.every((each) => each !== undefined)) return letters.join('');
+  return [...numbers(character)].join('');
+}
+
+/** A capital's spelling begins with a capital. */
+function latinOf(character: string): string | undefined {
+  const exact = LATIN.get(character);
+  if (exact !== undefined) return exact;
+  const lower = LATIN.get(character.toLowerCase());
+  return lower === undefined ? undefined : lower.charAt(0).toUpperCase() + lower.slice(1);
+}
+
+function* numbers(character: string): Generator<string> {
+  for (let i = 0; i < character.length; i += 1)
+    yield `\\U+${character.charCodeAt(i).toString(16).toUpperCase().padStart(4, '0')}`;
+}
