@@ -1,10 +1,10 @@
 // The client book as it is kept: plain data, checked at every door it comes in by.
 
 import * as z from 'zod/mini';
-import type { Measurements, Style } from '../engine';
+import type { MeasurementName, Measurements, Style } from '../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 1;
+export const BOOK_VERSION = 2;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -16,13 +16,41 @@ export interface Sheet {
   readonly style: Style;
   /** The waist reduction, mm, for which the maker has read the caution; null while she has not. */
   readonly acknowledgedReduction: number | null;
+  /** The draft as it was when the maker saved it to compare with; null while she has not. */
+  readonly saved: SavedDraft | null;
+}
+
+/** A draft kept as it was. `on` is an ISO day. */
+export interface SavedDraft {
+  readonly on: string;
+  readonly measurements: Measurements;
+  readonly style: Style;
+}
+
+/** One day's numbers of the tape. `on` is an ISO day; null where it was not written down. */
+export interface TapeSet {
+  readonly on: string | null;
+  readonly measurements: Measurements;
 }
 
 export interface Client {
   readonly id: string;
   readonly name: string;
   readonly unit: Unit;
+  /** The numbers in use: the last set, as corrected since. */
   readonly measurements: Measurements;
+  /** The ISO day they were taken; null where it was not written down. */
+  readonly takenOn: string | null;
+  /** Sets taken before, oldest first. */
+  readonly earlier: readonly TapeSet[];
+  /** Readings of a measurement in the set in use, mm, where it was taken more than once. */
+  readonly readings: Partial<Readonly<Record<MeasurementName, readonly number[]>>>;
+  /** Measurements in use that were not taken but estimated from others; said wherever they are used. */
+  readonly estimated: readonly MeasurementName[];
+  /** Out of the way in the list of clients. */
+  readonly archived: boolean;
+  /** ISO instant at which she was last opened; null for never. */
+  readonly lastUsed: string | null;
   readonly sheets: readonly Sheet[];
   readonly openSheet: string;
 }
@@ -88,11 +116,16 @@ const styleSchema = z.object({
   allowances: z.object({ seam: number, side: number, top: number, hem: number, centre: number }),
 });
 
+const measurementName = z.enum(
+  Object.keys(measurementsSchema.shape) as [MeasurementName, ...MeasurementName[]],
+);
+
 const sheetSchema = z.object({
   id: text,
   name: text,
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
+  saved: z.nullable(z.object({ on: text, measurements: measurementsSchema, style: styleSchema })),
 });
 
 const clientSchema = z.object({
@@ -100,6 +133,12 @@ const clientSchema = z.object({
   name: text,
   unit: z.enum(['in', 'cm']),
   measurements: measurementsSchema,
+  takenOn: z.nullable(text),
+  earlier: z.array(z.object({ on: z.nullable(text), measurements: measurementsSchema })),
+  readings: z.partialRecord(measurementName, z.array(number)),
+  estimated: z.array(measurementName),
+  archived: z.boolean(),
+  lastUsed: z.nullable(text),
   sheets: z.array(sheetSchema).check(z.minLength(1)),
   openSheet: text,
 });

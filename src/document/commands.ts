@@ -65,7 +65,21 @@ export function addClient(book: Book, id: string, name: string): Book {
     name,
     unit: openClient(book).unit,
     measurements: UNMEASURED,
-    sheets: [{ id: `${id}-1`, name: 'First draft', style: DEFAULT_STYLE, acknowledgedReduction: null }],
+    takenOn: null,
+    earlier: [],
+    readings: {},
+    estimated: [],
+    archived: false,
+    lastUsed: null,
+    sheets: [
+      {
+        id: `${id}-1`,
+        name: 'First draft',
+        style: DEFAULT_STYLE,
+        acknowledgedReduction: null,
+        saved: null,
+      },
+    ],
     openSheet: `${id}-1`,
   };
   return { ...book, clients: [...book.clients, client], openClient: id };

@@ -29,7 +29,21 @@ export const DEMO_CLIENT: Client = {
   name: 'Wren Abernathy',
   unit: 'in',
   measurements: DEMO_MEASUREMENTS,
-  sheets: [{ id: 'demo-ball', name: 'Winter ball bodice', style: DEFAULT_STYLE, acknowledgedReduction: null }],
+  takenOn: null,
+  earlier: [],
+  readings: {},
+  estimated: [],
+  archived: false,
+  lastUsed: null,
+  sheets: [
+    {
+      id: 'demo-ball',
+      name: 'Winter ball bodice',
+      style: DEFAULT_STYLE,
+      acknowledgedReduction: null,
+      saved: null,
+    },
+  ],
   openSheet: 'demo-ball',
 };
 

@@ -1,0 +1,26 @@
+// Version 1 knew one set of measurements a client, and nothing of earlier sets, readings, archives and saved drafts.
+
+import * as z from 'zod/mini';
+
+const version1 = z.looseObject({
+  clients: z.array(z.looseObject({ sheets: z.array(z.looseObject({})) })),
+});
+
+/** A book of version 1 as one of version 2; throws on data that is not of version 1. */
+export function fromVersion1(old: unknown): unknown {
+  const book = version1.parse(old);
+  return {
+    ...book,
+    version: 2,
+    clients: book.clients.map((client) => ({
+      ...client,
+      takenOn: null,
+      earlier: [],
+      readings: {},
+      estimated: [],
+      archived: false,
+      lastUsed: null,
+      sheets: client.sheets.map((sheet) => ({ ...sheet, saved: null })),
+    })),
+  };
+}
