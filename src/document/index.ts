@@ -6,7 +6,9 @@ export {
   type Client,
   openClient,
   openSheet,
+  type SavedDraft,
   type Sheet,
+  type TapeSet,
   type Unit,
 } from './book';
 export {

@@ -2,14 +2,16 @@
 
 import { changeStyle, formatLength, issueSentence, LEVEL_WORDS } from '../../document';
 import type { Draft, LedgerRow } from '../../engine';
-import type { TableLayout } from '../../table';
+import type { Viewport } from '../../table';
 import { LengthField } from '../parts/LengthField';
 import { useOpen, useTable } from '../tableContext';
 
 interface LedgerProps {
   readonly draft: Draft;
-  readonly layout: TableLayout;
-  readonly pxPerMm: number;
+  /** What part of the table is in view: rows stand on their lines. */
+  readonly view: Viewport;
+  /** Height of the table on the screen. */
+  readonly heightPx: number;
   /** Below the table instead of beside it: rows in a plain column. */
   readonly stacked: boolean;
   /** Its fields are as high as a finger needs them. */
@@ -19,25 +21,18 @@ interface LedgerProps {
 /** Rows stand on their lines, but never nearer than this. px */
 const ROW_PX = { fine: 74, coarse: 96 } as const;
 
-export function Ledger({ draft, layout, pxPerMm, stacked, coarse }: LedgerProps) {
+export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) {
   const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
-  const places = spread(
-    rows.map((row) => (row.y - layout.top) * pxPerMm),
-    layout.height * pxPerMm,
-    coarse ? ROW_PX.coarse : ROW_PX.fine,
-  );
+  const lines = rows.map((row) => (row.y - view.top) * view.pxPerMm);
+  const places = spread(lines, heightPx, coarse ? ROW_PX.coarse : ROW_PX.fine);
   return (
-    <section
-      className="ledger"
-      aria-label="Girth ledger"
-      style={stacked ? undefined : { height: layout.height * pxPerMm }}
-    >
+    <section className="ledger" aria-label="Girth ledger" style={stacked ? undefined : { height: heightPx }}>
       <h2 className="unseen">Girth ledger</h2>
       {stacked ? null : (
-        <svg className="leaders" aria-hidden="true" width="26" height={layout.height * pxPerMm}>
+        <svg className="leaders" aria-hidden="true" width="26" height={heightPx}>
           {rows.map((row, i) => {
-            const line = (row.y - layout.top) * pxPerMm;
-            return line < layout.height * pxPerMm ? (
+            const line = lines[i] ?? 0;
+            return line > 0 && line < heightPx ? (
               <path key={row.level} className={`level-${row.level}`} d={`M0 ${line}H6L18 ${places[i]}H26`} />
             ) : null;
           })}
@@ -145,7 +140,7 @@ function Taken({ row, write }: { row: LedgerRow; write: (mm: number) => string }
 
 /** Places moved apart to at least `apart`, kept in order and as near to where they were as that allows. */
 function spread(places: readonly number[], height: number, apart: number): number[] {
-  const spaced = [...places];
+  const spaced = places.map((place) => Math.max(place, apart / 2));
   for (let i = 1; i < spaced.length; i += 1)
     spaced[i] = Math.max(spaced[i] ?? 0, (spaced[i - 1] ?? 0) + apart);
   const last = spaced.length - 1;

@@ -4,6 +4,7 @@ import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } fr
 import type { Handle } from '../handles';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
 import { keyStep } from './keyStep';
+import { type Mark, type RestingPlace, settle } from './settle';
 
 export interface HandleActions {
   /** Show the handle's number at `value` mm, for now. */
@@ -32,25 +33,45 @@ interface HandleEvents {
   readonly onBlur: () => void;
 }
 
+/** The handle being pulled, and what it has come to rest on. */
+export interface Pulling {
+  readonly id: string;
+  readonly place: RestingPlace;
+}
+
+/** So near a mark a pull is drawn to it. px */
+const REACH_PX = 6;
+
 /**
  * Event handlers for a handle, and which handle is being pulled now.
  *
  * @param pxPerMm scale of the table on the screen
+ * @param marksOf the marks a handle is drawn to, asked when it is pressed
  */
-export function useHandleDrag(actions: HandleActions, steps: Steps, pxPerMm: number) {
+export function useHandleDrag(
+  actions: HandleActions,
+  steps: Steps,
+  pxPerMm: number,
+  marksOf: (handle: Handle) => readonly Mark[],
+) {
   const state = useRef<DragState>(IDLE);
   // The handle as it was pressed: its gain and its way to the style must not change under the pull.
   const pressed = useRef<Handle | null>(null);
   const keyed = useRef<Handle | null>(null);
   const frame = useRef<number | null>(null);
-  const [pulling, setPulling] = useState<string | null>(null);
+  const marks = useRef<readonly Mark[]>([]);
+  const [pulling, setPulling] = useState<Pulling | null>(null);
   useEffect(() => () => cancelFrame(frame), []);
 
   const show = (handle: Handle, step: DragStep, from: number, free: boolean): void => {
     if (!step.travel) return;
     const moved = (step.travel.x * handle.gain.x + step.travel.y * handle.gain.y) / pxPerMm;
-    const value = free ? from + moved : Math.round((from + moved) / steps.grid) * steps.grid;
+    const reach = (REACH_PX * Math.hypot(handle.gain.x, handle.gain.y)) / pxPerMm;
+    const { value, place } = free
+      ? { value: from + moved, place: 'free' as const }
+      : settle(from + moved, marks.current, reach, steps.grid);
     const kept = Math.min(handle.most, Math.max(handle.least, value));
+    setPulling((last) => (last?.id === handle.id && last.place === place ? last : { id: handle.id, place }));
     cancelFrame(frame);
     frame.current = requestAnimationFrame(() => {
       frame.current = null;
@@ -67,7 +88,6 @@ export function useHandleDrag(actions: HandleActions, steps: Steps, pxPerMm: num
     state.current = step.state;
     if (!handle || before.kind === 'idle') return;
     if (step.effect === 'preview') {
-      setPulling(handle.id);
       show(handle, step, before.value, free);
       return;
     }
@@ -94,6 +114,7 @@ export function useHandleDrag(actions: HandleActions, steps: Steps, pxPerMm: num
       event.currentTarget.setPointerCapture(event.pointerId);
       event.currentTarget.focus({ preventScroll: true });
       pressed.current = handle;
+      marks.current = marksOf(handle);
       send({
         kind: 'press',
         handle: handle.id,

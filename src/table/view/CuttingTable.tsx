@@ -1,19 +1,26 @@
 // The cutting table: dotted pattern paper, both half blocks, the level lines through them, and every handle.
 
-import { type PointerEvent, type ReactNode, type RefObject, useEffect, useMemo, useRef } from 'react';
+import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
+import { marksOf, type RestingPlace } from '../gestures/settle';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
+import { type TableView, useHands } from '../gestures/useTableView';
 import { type Handle, handlesOf } from '../handles';
 import type { TableLayout } from '../layout';
+import { type PanelBeside, panelsBeside } from '../panelsBeside';
+import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
 import { BlockDrawing } from './BlockDrawing';
+import { Bubble } from './Bubble';
+import { GhostLines } from './GhostLines';
 import { HandleMark } from './HandleMark';
+import { WedgeSigns } from './WedgeSigns';
 
 export interface CuttingTableProps {
   readonly draft: Draft;
   readonly style: Style;
   readonly layout: TableLayout;
-  /** Scale on the screen, px for a mm. */
-  readonly pxPerMm: number;
+  /** What part of the table is on the screen, and how to change that. */
+  readonly shown: TableView;
   /** A finger needs larger grips than a mouse. */
   readonly coarse: boolean;
   readonly selected: string | null;
@@ -22,42 +29,65 @@ export interface CuttingTableProps {
   readonly steps: Steps;
   /** Spacing of the paper's dots, mm. */
   readonly dotsMm: number;
+  /** An earlier draft, drawn under this one. */
+  readonly ghost: Draft | null;
+  /** Takes a new wedge where the next click falls; null when none is being added. */
+  readonly onAdd: ((wedge: NewWedge) => void) | null;
   readonly words: {
     readonly level: (name: LevelName) => string;
     readonly piece: (piece: Piece) => string;
     readonly handle: (handle: Handle) => string;
     readonly length: (mm: number) => string;
+    readonly place: (place: RestingPlace) => string;
   };
-  readonly children?: ReactNode;
 }
 
 export function CuttingTable(props: CuttingTableProps) {
-  const { draft, style, layout, pxPerMm, coarse, selected, onSelect, actions, steps, dotsMm, words } = props;
+  const { draft, style, layout, shown, coarse, selected, onSelect, actions, steps, dotsMm, words, onAdd } =
+    props;
+  const { view, size } = shown;
+  const { pxPerMm, left, top } = view;
   const handles = useMemo(() => handlesOf(draft, style, layout), [draft, style, layout]);
-  const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm);
+  const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm, (handle) => marksOf(handle, draft));
   const table = useRef<SVGSVGElement>(null);
+  const [adding, setAdding] = useState<NewWedge | null>(null);
+  const placeOf = (event: PointerEvent<SVGSVGElement>): { x: number; y: number } => {
+    const box = event.currentTarget.getBoundingClientRect();
+    return { x: left + (event.clientX - box.left) / pxPerMm, y: top + (event.clientY - box.top) / pxPerMm };
+  };
+  const click = (event: PointerEvent<SVGSVGElement>): void => {
+    const wedge = onAdd ? newWedgeAt(placeOf(event), draft, layout) : null;
+    if (onAdd && wedge) {
+      onAdd(wedge);
+      return;
+    }
+    const hit = event.target instanceof Element ? event.target.closest('[data-wedge]') : null;
+    const id = hit?.getAttribute('data-wedge');
+    if (id) onSelect(id);
+  };
+  const hands = useHands(table, shown.shift, click, pulling !== null);
   useStillUnderFinger(table);
   const px = 1 / pxPerMm;
-  const { left, top, width, height } = layout;
-  const shown = handles.filter((handle) => handle.kind !== 'leg' || handle.wedge === selected);
-  const pulled = shown.find((handle) => handle.id === pulling);
-  const select = (event: PointerEvent<SVGSVGElement>): void => {
-    const wedge =
-      event.target instanceof Element
-        ? event.target.closest('[data-wedge]')?.getAttribute('data-wedge')
-        : null;
-    if (wedge) onSelect(wedge);
-  };
+  const [width, height] = [size.width * px, size.height * px];
+  const inHand = handles.filter((handle) => handle.kind !== 'leg' || handle.wedge === selected);
+  const pulled = inHand.find((handle) => handle.id === pulling?.id);
+  // Where all of it is in view from top to bottom, a finger may still scroll the page by it.
+  const scrolls = layout.height <= height + 1;
   return (
     <svg
       ref={table}
-      className="cutting-table"
+      className={`cutting-table${onAdd ? ' adding' : ''}`}
       role="group"
       aria-label="Front and back half blocks"
-      width={width * pxPerMm}
-      height={height * pxPerMm}
+      width={size.width}
+      height={size.height}
       viewBox={`${left} ${top} ${width} ${height}`}
-      onPointerDown={select}
+      style={{ touchAction: scrolls ? 'pan-y' : 'none' }}
+      {...hands}
+      onPointerMove={(event) => {
+        hands.onPointerMove(event);
+        if (onAdd) setAdding(newWedgeAt(placeOf(event), draft, layout));
+      }}
     >
       <defs>
         <pattern id="dots" width={dotsMm} height={dotsMm} patternUnits="userSpaceOnUse">
@@ -90,49 +120,49 @@ export function CuttingTable(props: CuttingTableProps) {
             ) : null,
           )
         : null}
-      {shown.map((handle) => (
+      {props.ghost ? <GhostLines draft={props.ghost} layout={layout} /> : null}
+      <WedgeSigns draft={draft} layout={layout} px={px} />
+      {inHand.map((handle) => (
         <HandleMark
           key={handle.id}
           handle={handle}
           label={words.handle(handle)}
           shown={words.length(handle.value)}
-          pulling={handle.id === pulling}
+          pulling={handle.id === pulling?.id}
           pxPerMm={pxPerMm}
           gripPx={coarse ? 22 : 13}
           events={eventsFor(handle)}
-          onFocus={() => {
-            if (handle.wedge && handle.wedge !== selected) onSelect(handle.wedge);
+          onFocus={(byKey) => {
+            if (handle.wedge) onSelect(handle.wedge);
+            if (byKey) shown.show(handle.at);
           }}
         />
       ))}
-      {pulled ? <Bubble handle={pulled} text={words.length(pulled.value)} px={px} /> : null}
-      {props.children}
+      {onAdd && adding ? <AddGuide wedge={adding} draft={draft} layout={layout} /> : null}
+      {pulled && pulling ? (
+        <Bubble
+          handle={pulled}
+          text={[words.length(pulled.value), words.place(pulling.place)].filter(Boolean).join(', ')}
+          beside={panelsBeside(pulled, draft)}
+          nameOf={({ piece, width: wide }: PanelBeside) => `${words.piece(piece)} ${words.length(wide)}`}
+          view={view}
+          size={size}
+        />
+      ) : null}
     </svg>
   );
 }
 
-/** Keeps the page from scrolling while a finger pulls a handle; elsewhere on the table it scrolls as usual. */
+/** Keeps the page from scrolling while a finger pulls a handle. */
 function useStillUnderFinger(table: RefObject<SVGSVGElement | null>): void {
   useEffect(() => {
     const svg = table.current;
     const hold = (event: TouchEvent): void => {
-      if (event.target instanceof Element && event.target.closest('[data-handle]')) event.preventDefault();
+      const onHandle = event.target instanceof Element && event.target.closest('[data-handle]');
+      if (onHandle || event.touches.length > 1) event.preventDefault();
     };
     // React listens passively, and touch-action does not reach the inside of an SVG in every browser.
     svg?.addEventListener('touchstart', hold, { passive: false });
     return () => svg?.removeEventListener('touchstart', hold);
   }, [table]);
-}
-
-/** The number being changed, beside the grip. */
-function Bubble({ handle, text, px }: { handle: Handle; text: string; px: number }) {
-  const width = (text.length * 8 + 18) * px;
-  return (
-    <g className="bubble" transform={`translate(${handle.at.x - width / 2} ${handle.at.y - 46 * px})`}>
-      <rect width={width} height={26 * px} rx={5 * px} />
-      <text x={width / 2} y={17.5 * px} fontSize={13 * px}>
-        {text}
-      </text>
-    </g>
-  );
 }

@@ -16,7 +16,8 @@ interface HandleMarkProps {
     ComponentProps<'g'>,
     'onPointerDown' | 'onPointerMove' | 'onPointerUp' | 'onPointerCancel' | 'onKeyDown' | 'onKeyUp' | 'onBlur'
   >;
-  readonly onFocus: () => void;
+  /** `byKey`: the focus is seen, so it was not a press that brought it. */
+  readonly onFocus: (byKey: boolean) => void;
 }
 
 export function HandleMark({
@@ -44,7 +45,7 @@ export function HandleMark({
       aria-valuetext={shown}
       aria-orientation={handle.kind === 'edge' ? 'vertical' : 'horizontal'}
       transform={`translate(${handle.at.x} ${handle.at.y})`}
-      onFocus={onFocus}
+      onFocus={(event) => onFocus(event.currentTarget.matches(':focus-visible'))}
       {...events}
     >
       <circle className="grip" cx={lean} r={gripPx * px} />

@@ -1,0 +1,148 @@
+// The cutting table with the girth ledger on its level lines, and what part of it is in view.
+
+import { useMemo, useRef, useState } from 'react';
+import { addWedge, changeStyle, formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
+import { draft as draftOf, inches, MOST_WEDGES } from '../../engine';
+import {
+  CuttingTable,
+  type Handle,
+  type HandleActions,
+  layOut,
+  type NewWedge,
+  type RestingPlace,
+  type Steps,
+  useTableView,
+} from '../../table';
+import { useSize } from '../parts/useSize';
+import { useCommittedDraft, useDraft, useOpen, useTable } from '../tableContext';
+import { handleLabel } from './handleLabel';
+import { Ledger } from './Ledger';
+import { TableTools } from './TableTools';
+
+const STEPS: Readonly<Record<Unit, Steps>> = {
+  in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
+  cm: { grid: 2, small: 1, large: 5 },
+};
+
+/** Room the ledger takes beside the table, px; on a narrow screen it stands below. */
+const LEDGER_PX = 300;
+const NARROW_PX = 760;
+/** Least scale at which legs can be told apart, px for a mm; a smaller screen shows a part of the table. */
+const LEAST_PX_PER_MM = 1.05;
+/** What header, tools and margins leave of the window's height, and the least a table is worked on. px */
+const KEPT_PX = 340;
+const LEAST_HEIGHT_PX = 400;
+/** The part of a narrow window's height that the table takes at most, so that the page can be scrolled past it. */
+const NARROW_SHARE = 0.7;
+
+const PLACES: Readonly<Record<RestingPlace, string>> = {
+  grid: '',
+  free: '',
+  bustLine: 'on the bust-point line',
+  mirrored: 'across from a wedge of the other block',
+};
+
+interface TableBenchProps {
+  readonly selected: string | null;
+  readonly onSelect: (wedge: string | null) => void;
+}
+
+export function TableBench({ selected, onSelect }: TableBenchProps) {
+  const { client, sheet } = useOpen();
+  const draft = useDraft();
+  const committed = useCommittedDraft();
+  // Places follow what was kept, so that the table stands still under a pull.
+  const layout = useMemo(() => layOut(committed), [committed]);
+  const frame = useRef<HTMLDivElement>(null);
+  const { width } = useSize(frame);
+  const narrow = width < NARROW_PX;
+  const size = {
+    width: Math.max(0, (narrow ? width : width - LEDGER_PX) - 2),
+    height: narrow
+      ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM, window.innerHeight * NARROW_SHARE)
+      : Math.max(LEAST_HEIGHT_PX, window.innerHeight - KEPT_PX),
+  };
+  const shown = useTableView(layout, size, LEAST_PX_PER_MM);
+  const [adding, setAdding] = useState(false);
+  const [comparing, setComparing] = useState(false);
+  const { saved } = sheet;
+  const ghost = useMemo(
+    () => (comparing && saved ? draftOf(saved.measurements, saved.style) : null),
+    [comparing, saved],
+  );
+  const change = useTable((table) => table.change);
+  const label = (handle: Handle): string => handleLabel(handle, sheet.style);
+  const actions = useHandleActions(label);
+  const add = ({ side, station }: NewWedge): void => {
+    setAdding(false);
+    if (sheet.style.wedges.filter((wedge) => wedge.block === side).length >= MOST_WEDGES) return;
+    const next = addWedge(sheet.style, side, station);
+    change(`added a ${side} wedge`, (book) => changeStyle(book, () => next));
+    onSelect(next.wedges.at(-1)?.id ?? null);
+  };
+  const coarse = window.matchMedia('(any-pointer: coarse)').matches;
+  return (
+    <>
+      <TableTools
+        shown={shown}
+        adding={adding}
+        onAdding={setAdding}
+        comparing={comparing && saved !== null}
+        onComparing={setComparing}
+      />
+      <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
+        {!draft.blocks || !layout ? (
+          <p className="empty">
+            The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.
+          </p>
+        ) : width > 0 ? (
+          <>
+            <div className="table-frame">
+              <CuttingTable
+                draft={draft}
+                style={sheet.style}
+                layout={layout}
+                shown={shown}
+                coarse={coarse}
+                selected={selected}
+                onSelect={onSelect}
+                actions={actions}
+                steps={STEPS[client.unit]}
+                dotsMm={client.unit === 'in' ? inches(0.5) : 10}
+                ghost={ghost}
+                onAdd={adding ? add : null}
+                words={{
+                  level: (name) => LEVEL_WORDS[name],
+                  piece: pieceLabel,
+                  handle: label,
+                  length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
+                  place: (place) => PLACES[place],
+                }}
+              />
+              {adding ? (
+                <p className="adding-hint">
+                  Click the panel that the new wedge is to part.{' '}
+                  <button type="button" className="quiet" onClick={() => setAdding(false)}>
+                    Leave it
+                  </button>
+                </p>
+              ) : null}
+            </div>
+            <Ledger draft={draft} view={shown.view} heightPx={size.height} stacked={narrow} coarse={coarse} />
+          </>
+        ) : null}
+      </div>
+    </>
+  );
+}
+
+function useHandleActions(labelOf: (handle: Handle) => string): HandleActions {
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  return {
+    preview: (handle, value) => show((book) => changeStyle(book, (style) => handle.set(style, value))),
+    commit: (handle) => keep(labelOf(handle).toLowerCase()),
+    restore: drop,
+  };
+}

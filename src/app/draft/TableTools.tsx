@@ -1,0 +1,88 @@
+// What can be done with the table itself: nearer, farther, all of it, real size, a new wedge, an earlier draft under it.
+
+import { lazy, Suspense, useState } from 'react';
+import { changeSheet, type SavedDraft } from '../../document';
+import type { TableView } from '../../table';
+import { screenScale } from '../storage/screenScale';
+import { useOpen, useTable } from '../tableContext';
+
+const RealSizeDialog = lazy(() => import('./RealSizeDialog'));
+
+interface TableToolsProps {
+  readonly shown: TableView;
+  readonly adding: boolean;
+  readonly onAdding: (adding: boolean) => void;
+  readonly comparing: boolean;
+  readonly onComparing: (comparing: boolean) => void;
+}
+
+export function TableTools({ shown, adding, onAdding, comparing, onComparing }: TableToolsProps) {
+  const { client, sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  const [measuring, setMeasuring] = useState(false);
+  const realSize = (): void => {
+    const kept = screenScale(window);
+    if (kept === null) setMeasuring(true);
+    else shown.zoomTo(kept);
+  };
+  const save = (): void => {
+    const saved: SavedDraft = {
+      on: new Date().toISOString().slice(0, 10),
+      measurements: client.measurements,
+      style: sheet.style,
+    };
+    change('saved the draft to compare with', (book) => changeSheet(book, (open) => ({ ...open, saved })));
+  };
+  const { saved } = sheet;
+  const differs =
+    saved !== null && (saved.style !== sheet.style || saved.measurements !== client.measurements);
+  return (
+    <div className="table-tools" role="toolbar" aria-label="Table">
+      <button type="button" onClick={() => shown.zoomBy(1 / 1.25)}>
+        Farther
+      </button>
+      <button type="button" onClick={() => shown.zoomBy(1.25)}>
+        Nearer
+      </button>
+      <button type="button" disabled={shown.isFitted} onClick={shown.fit}>
+        Fit
+      </button>
+      <button type="button" onClick={realSize}>
+        Real size
+      </button>
+      {screenScale(window) === null ? null : (
+        <button type="button" className="quiet" onClick={() => setMeasuring(true)}>
+          Measure the screen again
+        </button>
+      )}
+      <span className="apart" />
+      <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
+        Add a wedge here
+      </button>
+      <button type="button" disabled={saved !== null && !differs} onClick={save}>
+        Save to compare
+      </button>
+      {saved ? (
+        <button type="button" aria-pressed={comparing} onClick={() => onComparing(!comparing)}>
+          Compare with {dayOf(saved.on)}
+        </button>
+      ) : null}
+      {measuring ? (
+        <Suspense fallback={null}>
+          <RealSizeDialog
+            onClose={() => setMeasuring(false)}
+            onMeasured={(pxPerMm) => {
+              setMeasuring(false);
+              shown.zoomTo(pxPerMm);
+            }}
+          />
+        </Suspense>
+      ) : null}
+    </div>
+  );
+}
+
+const dayOf = (day: string): string => {
+  const date = new Date(`${day}T12:00:00`);
+  return Number.isNaN(date.getTime()) ? day : date.toLocaleDateString(undefined, { dateStyle: 'medium' });
+};

@@ -1,0 +1,14 @@
+// What a handle on the table is called, for the eye, the ear and the history.
+
+import { LEVEL_WORDS, wedgeNameOf } from '../../document';
+import type { Style } from '../../engine';
+import type { Handle } from '../../table';
+
+export function handleLabel({ kind, wedge, level, which }: Handle, style: Style): string {
+  if (kind === 'edge')
+    return which === 'top' ? 'Top edge above the over-bust line' : 'Hem below the waist line';
+  const name = wedgeNameOf(wedge ?? '', style);
+  return kind === 'axis'
+    ? `${name}: distance from the centre line`
+    : `${name}: intake at the ${LEVEL_WORDS[level ?? 'waist']}`;
+}

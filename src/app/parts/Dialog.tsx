@@ -1,0 +1,40 @@
+// A sheet laid over the screen: takes the focus, gives it back, and closes with Escape.
+
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+
+interface DialogProps {
+  readonly title: string;
+  readonly wide?: boolean;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+export function Dialog({ title, wide = false, onClose, children }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    // Test pages without a screen know the element but not its opening.
+    if (element && !element.open) element.showModal?.();
+    return () => element?.close?.();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      className={wide ? 'dialog wide' : 'dialog'}
+      aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <header>
+        <h2 id={id}>{title}</h2>
+        <button type="button" onClick={onClose}>
+          Close
+        </button>
+      </header>
+      {children}
+    </dialog>
+  );
+}

@@ -1,0 +1,38 @@
+// Under each wedge, how it is sized: a lock for one set by hand, a balance for one that follows the girths.
+
+import { memo } from 'react';
+import { type Draft, type Side, xAt } from '../../engine';
+import { onTable, type TableLayout } from '../layout';
+
+interface WedgeSignsProps {
+  readonly draft: Draft;
+  readonly layout: TableLayout;
+  /** One px in table mm. */
+  readonly px: number;
+}
+
+/** Below the hem, px. */
+const DROP_PX = 15;
+
+const LOCK = 'M-4 -1V-3.500A4 4 0 0 1 4 -3.500V-1M-5.500 -1H5.500V6H-5.500Z';
+const BALANCE =
+  'M-6.500 -3.500H6.500M0 -6V6M-3.500 6H3.500M-6.500 -3.500L-8.500 1.500H-4.500ZM6.500 -3.500L4.500 1.500H8.500Z';
+
+export const WedgeSigns = memo(function WedgeSigns({ draft, layout, px }: WedgeSignsProps) {
+  const { blocks, span } = draft;
+  if (!blocks || !span) return null;
+  return (['front', 'back'] as const).map((side: Side) =>
+    blocks[side].wedges.map((wedge) => {
+      const at = onTable(layout, side, { x: xAt(wedge.axis, span.hem), y: span.hem + DROP_PX * px });
+      return (
+        <path
+          key={wedge.id}
+          className={`wedge-sign ${wedge.sizing}`}
+          data-sign={wedge.sizing}
+          d={wedge.sizing === 'hand' ? LOCK : BALANCE}
+          transform={`translate(${at.x} ${at.y}) scale(${px})`}
+        />
+      );
+    }),
+  );
+});

@@ -1,0 +1,167 @@
+// The cutting table under mouse, wheel and fingers: moved, scaled, fitted, compared, and a wedge added where one clicks.
+
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { expectQuiet, withBrowser } from './session';
+
+const visit = withBrowser();
+
+interface Seen {
+  readonly left: number;
+  readonly top: number;
+  readonly pxPerMm: number;
+}
+
+const seen = (page: Page): Promise<Seen> =>
+  page.locator('.cutting-table').evaluate((svg) => {
+    const { x, y, width } = (svg as unknown as SVGSVGElement).viewBox.baseVal;
+    return { left: x, top: y, pxPerMm: svg.getBoundingClientRect().width / width };
+  });
+
+/** Bare paper of the table near its top-left corner, on the screen. */
+async function paper(page: Page): Promise<{ x: number; y: number }> {
+  const box = await page.locator('.cutting-table').boundingBox();
+  if (!box) throw new Error('no table');
+  return { x: box.x + box.width / 2, y: box.y + 12 };
+}
+
+describe('the table in hand', () => {
+  it('moves with a drag on the paper, and Fit brings all of it back', async () => {
+    const visitor = await visit('draft');
+    const { page } = visitor;
+    const at = await paper(page);
+    const before = await seen(page);
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move(at.x + 50, at.y + 30, { steps: 5 });
+    await page.mouse.up();
+    const after = await seen(page);
+    expect(after.left).toBeCloseTo(before.left - 50 / before.pxPerMm, 1);
+    expect(after.top).toBeCloseTo(before.top - 30 / before.pxPerMm, 1);
+    await page.getByRole('button', { name: 'Fit' }).click();
+    expect(await seen(page)).toEqual(before);
+    expectQuiet(visitor);
+  });
+
+  it('scales about the pointer with the wheel, and the ledger follows its lines', async () => {
+    const { page } = await visit('draft');
+    const waist = page.locator('.cutting-table line.level-waist');
+    const at = await waist.boundingBox();
+    if (!at) throw new Error('no waist line');
+    const before = await seen(page);
+    await page.mouse.move(at.x + at.width / 2, at.y);
+    await page.mouse.wheel(0, -240);
+    await expect.poll(async () => (await seen(page)).pxPerMm).toBeGreaterThan(before.pxPerMm * 1.2);
+    const after = await waist.boundingBox();
+    expect(after?.y).toBeCloseTo(at.y, 0);
+    expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  });
+
+  it('is pinched by two fingers', async () => {
+    const { page, context } = await visit('draft', {
+      viewport: { width: 1024, height: 768 },
+      hasTouch: true,
+    });
+    const at = await paper(page);
+    const before = await seen(page);
+    const hand = await context.newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
+      hand.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints:
+          type === 'touchEnd'
+            ? []
+            : [
+                { x: at.x - apart, y: at.y + 20, id: 1 },
+                { x: at.x + apart, y: at.y + 20, id: 2 },
+              ],
+      });
+    await touch('touchStart', 40);
+    for (const apart of [50, 60, 70, 80]) await touch('touchMove', apart);
+    await touch('touchEnd', 80);
+    await expect.poll(async () => (await seen(page)).pxPerMm / before.pxPerMm).toBeCloseTo(2, 1);
+  });
+
+  it('brings a handle into view that the keyboard comes to', async () => {
+    const { page } = await visit('draft');
+    for (let i = 0; i < 6; i += 1) await page.getByRole('button', { name: 'Nearer' }).click();
+    await page.getByRole('slider', { name: /^Top edge/ }).focus();
+    // the focus is seen from a key on
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Shift+Tab');
+    const [grip, frame] = await Promise.all([
+      page.locator('[data-handle="edge:top"] .grip').boundingBox(),
+      page.locator('.table-frame').boundingBox(),
+    ]);
+    expect(grip?.x).toBeGreaterThanOrEqual(frame?.x ?? Number.POSITIVE_INFINITY);
+    expect(grip?.y).toBeGreaterThanOrEqual(frame?.y ?? Number.POSITIVE_INFINITY);
+  });
+
+  it('says the number and the panels on both sides under a pull, and is drawn to the bust-point line', async () => {
+    const { page } = await visit('draft');
+    const axis = page.locator('[data-handle="axis:front-bust"] .grip');
+    const box = await axis.boundingBox();
+    if (!box) throw new Error('no handle');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 30, y, { steps: 4 });
+    const bubble = page.locator('.bubble');
+    await expect.poll(() => bubble.textContent()).toMatch(/in◂ Front 1 .+ in · Front 2 .+ in ▸$/);
+    await page.mouse.move(x + 3, y, { steps: 4 });
+    await expect.poll(() => bubble.textContent()).toContain('3⅝ in, on the bust-point line');
+    await page.keyboard.down('Alt');
+    await page.mouse.move(x + 4, y);
+    await expect.poll(() => bubble.textContent()).not.toContain('bust-point line');
+    await page.keyboard.up('Alt');
+    await page.mouse.up();
+  });
+
+  it('adds a wedge where a panel is clicked', async () => {
+    const { page } = await visit('draft');
+    await page.getByRole('button', { name: 'Add a wedge here' }).click();
+    const panel = await page.locator('.cutting-table [data-piece="front-3"]').boundingBox();
+    if (!panel) throw new Error('no panel');
+    await page.mouse.move(panel.x + panel.width / 2, panel.y + panel.height / 2);
+    await page.locator('.add-guide').waitFor();
+    await page.mouse.click(panel.x + panel.width / 2, panel.y + panel.height / 2);
+    await page.locator('[data-piece="front-4"]').first().waitFor();
+    expect(await page.locator('.add-guide').count()).toBe(0);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect.poll(() => page.locator('[data-piece="front-4"]').count()).toBe(0);
+  });
+
+  it('draws the saved draft under the present one', async () => {
+    const { page } = await visit('draft');
+    await page.getByRole('button', { name: 'Save to compare' }).click();
+    const compare = page.getByRole('button', { name: /^Compare with/ });
+    await compare.click();
+    const ghost = page.locator('.cutting-table .ghost');
+    // its first panel at centre front: the back moves along with the width of the blocks
+    const first = async (): Promise<string> => (await ghost.getAttribute('d'))?.split('Z')[0] ?? '';
+    const drawn = await first();
+    expect(drawn.length).toBeGreaterThan(100);
+    const ease = page.getByRole('textbox', { name: 'Ease at the waist' });
+    await ease.fill('-3');
+    await ease.press('Enter');
+    expect(await first()).toBe(drawn);
+    await page.reload();
+    await compare.click();
+    await ghost.waitFor({ state: 'attached' });
+    expect(await first()).toBe(drawn);
+    await compare.click();
+    expect(await ghost.count()).toBe(0);
+  });
+
+  it('shows real size once the screen was measured', async () => {
+    const { page } = await visit('draft');
+    await page.getByRole('button', { name: 'Real size' }).click();
+    await page.getByRole('dialog', { name: 'Real size on this screen' }).waitFor();
+    await page.getByRole('slider', { name: 'Size' }).fill('4.2');
+    await page.getByRole('button', { name: 'It fits: show real size' }).click();
+    await expect.poll(async () => (await seen(page)).pxPerMm).toBeCloseTo(4.2, 6);
+    await page.reload();
+    await page.getByRole('button', { name: 'Real size' }).click();
+    await expect.poll(async () => (await seen(page)).pxPerMm).toBeCloseTo(4.2, 6);
+  });
+});
