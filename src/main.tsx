@@ -2,7 +2,15 @@
 
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { App, browserStorage, createBookStorage, createTable, TableContext } from './app';
+import {
+  App,
+  browserStorage,
+  createBookStorage,
+  createTable,
+  keepHistory,
+  loadHistory,
+  TableContext,
+} from './app';
 import './app/look/base.css';
 import './app/look/shell.css';
 import './app/look/fields.css';
@@ -12,9 +20,11 @@ import './app/look/proof.css';
 import './app/look/touch.css';
 import './app/look/cut.css';
 
-const storage = createBookStorage({ storage: browserStorage(window), now: () => new Date() });
+const local = browserStorage(window);
+const storage = createBookStorage({ storage: local, now: () => new Date() });
 const { book, said } = storage.load();
-const table = createTable(book);
+const table = createTable(book, loadHistory(local, book));
+keepHistory(local, storage, () => table.getState().history);
 
 table.subscribe(({ history }, before) => {
   if (history.present !== before.history.present) storage.save(history.present);

@@ -2,6 +2,7 @@
 
 export { App } from './shell/App';
 export { createBookStorage } from './storage/bookStorage';
+export { keepHistory, loadHistory } from './storage/historyStorage';
 export { browserStorage } from './storage/storageLike';
 export { createTable } from './store';
 export { TableContext } from './tableContext';

@@ -21,10 +21,10 @@ export interface Table {
   readonly open: (book: Book) => void;
 }
 
-/** A table with a book on it. */
-export function createTable(book: Book) {
+/** A table with a book on it, and what was done to it before. */
+export function createTable(book: Book, history: History<Book> = startHistory(book)) {
   return create<Table>()((set) => ({
-    history: startHistory(book),
+    history,
     preview: null,
     show: (change) => set(({ history }) => ({ preview: change(history.present) })),
     keep: (name) =>

@@ -25,6 +25,7 @@ export {
   setStation,
   setStationAt,
 } from './commands';
+export { apply, type Delta, delta } from './delta';
 export { DEMO_BOOK, DEMO_CLIENT } from './demo';
 export { type History, record, redo, startHistory, undo } from './history';
 export { formatLength, plainLength } from './lengths/formatLength';
