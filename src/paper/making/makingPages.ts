@@ -11,7 +11,7 @@ const NAMES: FlowText = { sizePt: 10, before: 0.6 };
 const HEADING: FlowText = { sizePt: 11, bold: true, before: 4.5 };
 const BODY: FlowText = { sizePt: 8.5, before: 0.7 };
 const REMARK: FlowText = { sizePt: 7, grey: 0.3, before: 1 };
-const COLUMNS = [0.36, 0.18, 0.46];
+const COLUMNS = [0.36, 0.14, 0.5];
 
 /** Draws the list from a page of its own on; every page comes from `newPage`, upright. No section makes no page. */
 export function drawMakingPages(

@@ -23,6 +23,8 @@ export interface FlowText {
 }
 
 export interface Flow {
+  /** Counted from 1. */
+  readonly page: number;
   /** Height of the next line's upper edge, mm from the top of the page. */
   readonly y: number;
   readonly leftMm: number;
@@ -73,6 +75,9 @@ export function flowOver(newPage: () => Pen, page: FlowPage, foot: string): Flow
   const linesOf = (text: string, { sizePt, bold = false }: FlowText, most: number): string[] =>
     wrapped(writable(text).text, sizePt, bold, most);
   const flow: Flow = {
+    get page() {
+      return number;
+    },
     get y() {
       return y;
     },

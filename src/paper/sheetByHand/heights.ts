@@ -1,0 +1,60 @@
+// The heights at which a block drawn by hand is given numbers.
+
+import { LEVEL_WORDS } from '../../document';
+import type { Draft, LevelName } from '../../engine';
+import type { Tape } from './tape';
+
+export interface HandHeight {
+  readonly name: string;
+  /** mm below the shoulder level. */
+  readonly y: number;
+  readonly level: LevelName | null;
+}
+
+/** Between two given heights farther apart than this a curve needs a guide point; common practice, no source. mm */
+const MOST_APART_MM = 60;
+
+/** Two heights nearer than this are one line. mm */
+const ONE_LINE_MM = 1;
+
+/** The levels that shape the garment, and the level lines of top edge and hem, from the top down. */
+export function linesOf({ levels, span, pieces }: Draft): HandHeight[] {
+  if (!span) return [];
+  const reached = pieces.flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ y }) => y)));
+  const [upper, lower] = reached.reduce(
+    ([least, most], y) => [Math.min(least, y), Math.max(most, y)] as const,
+    [span.top, span.hem] as const,
+  );
+  const above = levels.filter(({ y }) => y <= upper + ONE_LINE_MM).at(-1)?.y ?? -Infinity;
+  const below = levels.find(({ y }) => y >= lower - ONE_LINE_MM)?.y ?? Infinity;
+  const lines: HandHeight[] = levels
+    .filter(({ y }) => y >= above && y <= below)
+    .map(({ name, y }) => ({ name: capital(LEVEL_WORDS[name]), y, level: name }));
+  for (const [name, y] of [
+    ['top line', span.top],
+    ['hem line', span.hem],
+  ] as const) {
+    const same = lines.findIndex((line) => Math.abs(line.y - y) < ONE_LINE_MM);
+    const found = lines[same];
+    if (found) lines[same] = { ...found, name: `${found.name}, ${name}` };
+    else lines.push({ name: capital(name), y, level: null });
+  }
+  return lines.sort((a, b) => a.y - b.y);
+}
+
+/** The same with guide heights between lines that lie far apart. */
+export function heightsOf(draft: Draft, tape: Tape): HandHeight[] {
+  const lines = linesOf(draft);
+  return lines.flatMap((line, i) => {
+    const before = lines[i - 1];
+    if (!before) return [line];
+    const parts = Math.ceil((line.y - before.y) / MOST_APART_MM);
+    const between = Array.from({ length: parts - 1 }, (_, n): HandHeight => {
+      const y = tape.round(before.y + ((line.y - before.y) * (n + 1)) / parts);
+      return { name: `Guide at ${tape.said(y)}`, y, level: null };
+    });
+    return [...between, line];
+  });
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
