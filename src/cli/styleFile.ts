@@ -1,7 +1,16 @@
 // A style by name or from a file: what a file says is laid over the default style.
 
 import { DEMO_CLIENT, issueSentence, NAMED_STYLES } from '../document';
-import { balancedWedge, DEFAULT_STYLE, draft, type Style, type Wedge } from '../engine';
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  draft,
+  EDGE_NODES,
+  type EdgeShape,
+  type Style,
+  TOP_LEVELS,
+  type Wedge,
+} from '../engine';
 import { type Fault, type Read, refuse } from './fault';
 import { isObject, type JsonObject, kindOf } from './json';
 import { PartReader } from './partReader';
@@ -45,6 +54,9 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
     frontShare: read.numbers(data, 'frontShare', base.frontShare, 'share'),
     overBustAbove: read.number(data, 'overBustAbove', '', base.overBustAbove, 'length'),
+    topFrom: read.word(data, 'topFrom', '', TOP_LEVELS, base.topFrom),
+    topShape: readEdge(data, 'topShape', read),
+    hemShape: readEdge(data, 'hemShape', read),
     topAbove: read.number(data, 'topAbove', '', base.topAbove, 'length'),
     hemBelow: read.number(data, 'hemBelow', '', base.hemBelow, 'length'),
     closure: {
@@ -55,6 +67,24 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     balance: readBalance(data, read),
     allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
   };
+}
+
+/** The nodes of an edge that are given; the others stay level. */
+function readEdge(data: JsonObject, name: 'topShape' | 'hemShape', read: PartReader): EdgeShape {
+  const shape = read.group(data, name, EDGE_NODES);
+  const nodes = EDGE_NODES.map((node) => {
+    const { beyond, kind } = DEFAULT_STYLE[name][node];
+    const path = `${name}.${node}`;
+    const given = read.group(shape, node, ['beyond', 'kind'], `${name}.`);
+    return [
+      node,
+      {
+        beyond: read.number(given, 'beyond', `${path}.`, beyond, 'length'),
+        kind: read.word(given, 'kind', `${path}.`, ['smooth', 'corner'], kind),
+      },
+    ];
+  });
+  return Object.fromEntries(nodes) as EdgeShape;
 }
 
 function readBalance(data: JsonObject, read: PartReader): Style['balance'] {

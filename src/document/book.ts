@@ -1,7 +1,7 @@
 // The client book as it is kept: plain data, checked at every door it comes in by.
 
 import * as z from 'zod/mini';
-import type { MeasurementName, Measurements, Style } from '../engine';
+import { type MeasurementName, type Measurements, type Style, TOP_LEVELS } from '../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
 export const BOOK_VERSION = 2;
@@ -72,6 +72,15 @@ const perLevel = z.object({
   hip: number,
 });
 const someLevels = z.partial(perLevel);
+const node = z.object({ beyond: number, kind: z.enum(['smooth', 'corner']) });
+const edgeShape = z.object({
+  centreFront: node,
+  bustLine: node,
+  sideFront: node,
+  underarm: node,
+  sideBack: node,
+  centreBack: node,
+});
 const length = z.nullable(number);
 
 const measurementsSchema = z.object({
@@ -98,8 +107,11 @@ const styleSchema = z.object({
   ease: perLevel,
   frontShare: perLevel,
   overBustAbove: number,
+  topFrom: z.enum(TOP_LEVELS),
   topAbove: number,
   hemBelow: number,
+  topShape: edgeShape,
+  hemShape: edgeShape,
   closure: z.object({ front: z.enum(['fold', 'seam', 'busk']), lacingGap: number }),
   wedges: z.array(
     z.object({

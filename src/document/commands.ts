@@ -2,9 +2,7 @@
 
 import {
   balancedWedge,
-  DEFAULT_STYLE,
   type LevelName,
-  type Measurements,
   MOST_WEDGES,
   type PerLevel,
   type Side,
@@ -37,60 +35,6 @@ export function changeStyle(book: Book, change: (style: Style) => Style): Book {
     const style = change(sheet.style);
     return style === sheet.style ? sheet : { ...sheet, style };
   });
-}
-
-const UNMEASURED: Measurements = {
-  bust: null,
-  underBust: null,
-  waist: null,
-  hip: null,
-  overBust: null,
-  highHip: null,
-  neckToBust: null,
-  neckToUnderBust: null,
-  neckToWaist: null,
-  neckToHip: null,
-  bustPointWidth: null,
-  acrossShoulder: null,
-  neckWidth: null,
-  backNeckToWaist: null,
-  underarmToWaist: null,
-  waistToLap: null,
-};
-
-/** Adds a client with nothing measured yet and one draft in the default style, and opens her. */
-export function addClient(book: Book, id: string, name: string): Book {
-  const client: Client = {
-    id,
-    name,
-    unit: openClient(book).unit,
-    measurements: UNMEASURED,
-    takenOn: null,
-    earlier: [],
-    readings: {},
-    estimated: [],
-    archived: false,
-    lastUsed: null,
-    sheets: [
-      {
-        id: `${id}-1`,
-        name: 'First draft',
-        style: DEFAULT_STYLE,
-        acknowledgedReduction: null,
-        saved: null,
-      },
-    ],
-    openSheet: `${id}-1`,
-  };
-  return { ...book, clients: [...book.clients, client], openClient: id };
-}
-
-/** Takes the open client out of the book; the last one stays. */
-export function removeClient(book: Book): Book {
-  const gone = openClient(book);
-  const clients = book.clients.filter((client) => client !== gone);
-  const [first] = clients;
-  return first ? { ...book, clients, openClient: first.id } : book;
 }
 
 /** The style with one wedge changed. */
@@ -147,7 +91,7 @@ export function setIntake(
   return changeWedge(style, id, (wedge) => ({
     ...wedge,
     sizing: 'hand',
-    intake: { ...(wedge.sizing === 'balanced' ? current : wedge.intake), [level]: Math.max(0, intake) },
+    intake: { ...(wedge.sizing === 'balanced' ? current : wedge.intake), [level]: intake },
   }));
 }
 

@@ -13,12 +13,20 @@ export {
 } from './book';
 export {
   addClient,
+  addSheet,
+  archiveClient,
+  byLastUse,
+  duplicateClient,
+  openClientOf,
+  removeClient,
+  removeSheet,
+} from './clients';
+export {
   addWedge,
   balanceAll,
   changeClient,
   changeSheet,
   changeStyle,
-  removeClient,
   removeWedge,
   setIntake,
   setSizing,
@@ -27,12 +35,22 @@ export {
 } from './commands';
 export { apply, type Delta, delta } from './delta';
 export { DEMO_BOOK, DEMO_CLIENT } from './demo';
+export {
+  edgeShapeName,
+  edgeShapeNamed,
+  HEM_EDGES,
+  type NamedEdge,
+  TOP_EDGES,
+} from './edgeShapes';
+export { type Expected, expectedOf, unusual } from './expected';
 export { type History, record, redo, startHistory, undo } from './history';
 export { formatLength, plainLength } from './lengths/formatLength';
 export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
 export { type LengthFault, parseLength } from './lengths/parseLength';
 export { readBook } from './migrations/readBook';
 export { NAMED_STYLES } from './styles';
+export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
+export { estimatedSentence, estimateWritten, unusualSentence } from './words/expected';
 export { issueSentence } from './words/issues';
 export { lengthFaultSentence } from './words/lengthFaults';
 export { LEVEL_WORDS } from './words/levels';

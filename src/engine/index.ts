@@ -1,12 +1,13 @@
 // The engine's one way in.
 
+export { estimatedOverBust } from './body/body';
 export {
   MEASUREMENTS,
   type MeasurementName,
   type Measurements,
 } from './body/measurements';
 export type { Block, DraftedWedge } from './draft/block';
-export { balancedWedge, DEFAULT_STYLE } from './draft/defaultStyle';
+export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { Level } from './draft/levels';
 export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
@@ -14,6 +15,10 @@ export { stationOf, stationX } from './draft/station';
 export {
   type Allowances,
   type Closure,
+  EDGE_NODES,
+  type EdgeNode,
+  type EdgeNodeName,
+  type EdgeShape,
   LEAST_PANEL_MM,
   LEVEL_NAMES,
   type LevelName,
@@ -21,6 +26,8 @@ export {
   type PerLevel,
   type Side,
   type Style,
+  TOP_LEVELS,
+  type TopLevel,
   type Wedge,
 } from './draft/types';
 export { distance, type Point } from './geometry/point';

@@ -109,14 +109,14 @@ describe('sentences for what a draft says', () => {
 
   it('names a number of the style, its wedge and its span', () => {
     const side = DEFAULT_STYLE.wedges.map((wedge) =>
-      wedge.id === 'front-side' ? { ...wedge, weight: 0, intake: { waist: -1 } } : wedge,
+      wedge.id === 'front-side' ? { ...wedge, weight: 0, intake: { waist: -300 } } : wedge,
     );
     const style = { wedges: side, hemBelow: 9000, ease: { ...DEFAULT_STYLE.ease, waist: 700 } };
     expect(spoken(issuesOf({}, style), 'styleOutOfRange')).toEqual([
       'The ease at the waist must be from −23⅝ in to 23⅝ in. Set it within that.',
       'The hem below the waist line must be from −15¾ in to 31½ in. Set it within that.',
       'The weight of the side-front wedge must be from 0.01 to 100. Set it within that.',
-      'The intake of the side-front wedge at the waist must be from 0 in to 11¹³⁄₁₆ in. Set it within that.',
+      'The intake of the side-front wedge at the waist must be from −7⅞ in to 11¹³⁄₁₆ in. Set it within that.',
     ]);
   });
 

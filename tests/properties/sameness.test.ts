@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   DEFAULT_STYLE,
   draft,
+  LEVEL_EDGE,
   type Measurements,
   MM_PER_INCH,
   type Piece,
@@ -116,12 +117,20 @@ describe('mirroring', () => {
       const back = front.map(
         (wedge): Wedge => ({ ...wedge, id: wedge.id.replace('front', 'back'), block: 'back' }),
       );
-      const both = draft(body, {
-        ...style,
-        frontShare: half,
-        closure: { front: 'seam', lacingGap: 0 },
-        wedges: [...front, ...back],
-      });
+      // Bust points where the back's line may stand as well: at a quarter of its width at the bust.
+      const bustPointWidth = (body.bust ?? 0) / 8 + 1;
+      const both = draft(
+        { ...body, bustPointWidth },
+        {
+          ...style,
+          frontShare: half,
+        ease: DEFAULT_STYLE.ease,
+          topShape: LEVEL_EDGE,
+          hemShape: LEVEL_EDGE,
+          closure: { front: 'seam', lacingGap: 0 },
+          wedges: [...front, ...back],
+        },
+      );
       const of = (block: string) =>
         both.pieces
           .filter((piece) => piece.block === block)

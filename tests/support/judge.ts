@@ -36,8 +36,8 @@ export function judge(measurements: Measurements, style: Style, made: Draft): Fi
   return [
     ...(whole ? girths(measurements, style, made) : []),
     ...mates(made.pieces),
-    ...runs(made.pieces),
-    ...made.pieces.flatMap(outlines),
+    ...runs(made.pieces, style),
+    ...made.pieces.flatMap((piece) => outlines(piece, isUnsure(piece, made))),
     ...made.pieces.flatMap((piece) => widths(piece, made)),
     ...made.pieces.flatMap((piece) => kinks(piece, made)),
   ];
@@ -130,7 +130,12 @@ function marksAlong(piece: Piece, i: number): { along: number; off: number }[] {
     .sort((a, b) => a.along - b.along);
 }
 
-function runs(pieces: readonly Piece[]): Finding[] {
+/** An edge with a corner somewhere may turn at a seam; tests of their own hold it to the turn it was given. */
+function runs(pieces: readonly Piece[], style: Style): Finding[] {
+  const cornered = {
+    top: Object.values(style.topShape).some(({ kind }) => kind === 'corner'),
+    hem: Object.values(style.hemShape).some(({ kind }) => kind === 'corner'),
+  };
   const findings: Finding[] = [];
   for (const piece of pieces)
     for (const [i, edge] of piece.edges.entries()) {
@@ -138,6 +143,7 @@ function runs(pieces: readonly Piece[]): Finding[] {
       const other = edge.mate ? pieces.find(({ id }) => id === edge.mate?.piece) : piece;
       if (!other || (edge.role === 'seam' && !edge.mate)) continue;
       for (const where of ['top', 'hem'] as const) {
+        if (cornered[where]) continue;
         const angle = cornerTo(piece, i, where) + cornerTo(other, edge.mate?.edge ?? i, where);
         const off = Math.abs(angle - 180);
         findings.push({
@@ -160,7 +166,11 @@ function cornerTo(piece: Piece, i: number, where: 'top' | 'hem'): number {
     : cornerAngle(piece, (i + n - 1) % n);
 }
 
-function outlines(piece: Piece): Finding[] {
+/** A piece whose cut line could not be made is refused, and shown with its sew line alone. */
+const isUnsure = (piece: Piece, made: Draft): boolean =>
+  made.issues.some(({ code, at }) => code === 'cutLineUnsure' && at.piece === piece.id);
+
+function outlines(piece: Piece, unsure: boolean): Finding[] {
   const findings: Finding[] = [];
   const find = (what: string, held: boolean): void => {
     findings.push({
@@ -191,7 +201,7 @@ function outlines(piece: Piece): Finding[] {
   const [least, most] = [Math.min(...allowances), Math.max(...allowances)];
   find(
     'cut line no nearer than the least allowance',
-    least < 0.05 || !sew.some((point) => isNear(cut, point, least - 0.05)),
+    unsure || least < 0.05 || !sew.some((point) => isNear(cut, point, least - 0.05)),
   );
   find(
     'cut line no farther than its longest corner',

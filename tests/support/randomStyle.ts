@@ -2,6 +2,10 @@
 
 import {
   DEFAULT_STYLE,
+  EDGE_NODES,
+  type EdgeNode,
+  type EdgeShape,
+  LEVEL_EDGE,
   LEVEL_NAMES,
   type PerLevel,
   type Side,
@@ -28,6 +32,9 @@ export function randomStyle(random: Random, temper: Temper = 'tame'): Style {
       chance(random, 0.5) ? DEFAULT_STYLE.frontShare[level] : length([0.46, 0.56], [0.3, 0.7]),
     ),
     overBustAbove: length([30, 70], [15, 150]),
+    topFrom: pick(random, ['overBust', 'overBust', 'underBust']),
+    topShape: randomEdge(random, wild),
+    hemShape: randomEdge(random, wild),
     topAbove: chance(random, 0.3) ? 0 : length([-120, 50], [-300, 200]),
     hemBelow: chance(random, 0.2) ? 0 : length([-30, 230], [-200, 500]),
     closure: {
@@ -44,6 +51,16 @@ export function randomStyle(random: Random, temper: Temper = 'tame'): Style {
       centre: allowance(),
     },
   };
+}
+
+/** Often level; otherwise nodes up and down, some of them corners. */
+function randomEdge(random: Random, wild: boolean): EdgeShape {
+  if (chance(random, 0.3)) return LEVEL_EDGE;
+  const node = (): EdgeNode => ({
+    beyond: wild ? uniform(random, -150, 150) : uniform(random, -15, 25),
+    kind: chance(random, 0.25) ? 'corner' : 'smooth',
+  });
+  return Object.fromEntries(EDGE_NODES.map((name) => [name, node()])) as unknown as EdgeShape;
 }
 
 function wedgesOf(random: Random, block: Side, wild: boolean): Wedge[] {

@@ -1,6 +1,6 @@
 // The numbers of a style by name, from the path the engine or a style file gives them.
 
-import { LEVEL_NAMES, type LevelName, type Style } from '../../engine';
+import { EDGE_NODES, type EdgeNodeName, LEVEL_NAMES, type LevelName, type Style } from '../../engine';
 import { LEVEL_WORDS } from './levels';
 import { wedgeNameOf } from './wedges';
 
@@ -13,7 +13,8 @@ export interface StyleField {
 const PLAIN: Readonly<Record<string, StyleField>> = {
   wedges: { name: 'The list of wedges', kind: 'share' },
   overBustAbove: { name: 'The over-bust line above the bust line', kind: 'length' },
-  topAbove: { name: 'The top edge above the over-bust line', kind: 'length' },
+  topFrom: { name: 'The line the top edge is measured from', kind: 'share' },
+  topAbove: { name: 'The top edge above its line', kind: 'length' },
   hemBelow: { name: 'The hem below the waist line', kind: 'length' },
   'closure.front': { name: 'The closing at centre front', kind: 'length' },
   'closure.lacingGap': { name: 'The lacing gap', kind: 'length' },
@@ -33,7 +34,27 @@ export function styleField(path: string, style: Pick<Style, 'wedges'>): StyleFie
     return { name: `The ease at the ${LEVEL_WORDS[level]}`, kind: 'length' };
   if (level !== null && path === `frontShare.${level}`)
     return { name: `The front's share of the ${LEVEL_WORDS[level]}`, kind: 'share' };
-  return PLAIN[path] ?? wedgeField(path, level, style) ?? { name: path, kind: 'share' };
+  return PLAIN[path] ?? nodeField(path) ?? wedgeField(path, level, style) ?? { name: path, kind: 'share' };
+}
+
+/** The places where top edge and hem are given a height. */
+export const EDGE_NODE_WORDS: Readonly<Record<EdgeNodeName, string>> = {
+  centreFront: 'centre front',
+  bustLine: 'the bust line',
+  sideFront: 'side-front',
+  underarm: 'the underarm',
+  sideBack: 'side-back',
+  centreBack: 'centre back',
+};
+
+function nodeField(path: string): StyleField | null {
+  const [, edge, name] = /^(topShape|hemShape)\.(\w+)/.exec(path) ?? [];
+  const node = EDGE_NODES.find((each) => each === name);
+  if (!node) return null;
+  return {
+    name: `The ${edge === 'topShape' ? 'top edge' : 'hem'} at ${EDGE_NODE_WORDS[node]}`,
+    kind: 'length',
+  };
 }
 
 function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {

@@ -2,7 +2,7 @@
 // What comes in is taken for unknown: it may have been typed, or read from a file.
 
 import { type Issue, issue } from '../issue';
-import { LEVEL_NAMES, MOST_WEDGES, type Style } from './types';
+import { EDGE_NODES, LEVEL_NAMES, MOST_WEDGES, type Style, TOP_LEVELS } from './types';
 
 /**
  * Blocking issues at the field that cannot be drafted; empty when the style can be. A number out of its span carries
@@ -26,6 +26,13 @@ export function checkStyle(style: Style): Issue[] {
   number('overBustAbove', given.overBustAbove, 15, 150);
   number('topAbove', given.topAbove, -600, 200);
   number('hemBelow', given.hemBelow, -400, 800);
+  choice('topFrom', given.topFrom, TOP_LEVELS);
+  for (const edge of ['topShape', 'hemShape'] as const)
+    for (const node of EDGE_NODES) {
+      const { beyond, kind } = record(record(given[edge])[node]);
+      number(`${edge}.${node}`, beyond, -400, 400);
+      choice(`${edge}.${node}.kind`, kind, ['smooth', 'corner']);
+    }
   number('closure.lacingGap', record(given.closure).lacingGap, 0, 300);
   choice('closure.front', record(given.closure).front, ['fold', 'seam', 'busk']);
   number('balance.sideShare', record(given.balance).sideShare, 0, 1);
@@ -63,7 +70,7 @@ function checkWedge(wedge: Unchecked, field: string, number: NumberCheck, choice
     choice(`${field}.${part}`, isRecord(wedge[part]), [true]);
   for (const level of LEVEL_NAMES) {
     number(`${field}.stationAt.${level}`, record(wedge.stationAt)[level] ?? 0, -1, 1);
-    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, 0, 300);
+    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, -200, 300);
   }
 }
 

@@ -2,20 +2,35 @@
 // front shares from memory.
 
 import { inches } from '../units';
-import type { Side, Style, Wedge } from './types';
+import type { EdgeNode, EdgeShape, Side, Style, Wedge } from './types';
 
 /** A balanced wedge at a station, the same at every level. */
 export function balancedWedge(id: string, block: Side, station: number, weight: number): Wedge {
   return { id, block, station, stationAt: {}, sizing: 'balanced', intake: {}, weight };
 }
 
+const LEVEL: EdgeNode = { beyond: 0, kind: 'smooth' };
+
+/** An edge that runs level all round. */
+export const LEVEL_EDGE: EdgeShape = {
+  centreFront: LEVEL,
+  bustLine: LEVEL,
+  sideFront: LEVEL,
+  underarm: LEVEL,
+  sideBack: LEVEL,
+  centreBack: LEVEL,
+};
+
 /** Strapless over-bust corset: centre, bust and side-front wedges, two back wedges, seamed at centre front, laced behind. */
 export const DEFAULT_STYLE: Style = {
   ease: { overBust: 0, bust: 0, underBust: 0, waist: -inches(2), highHip: 0, hip: 0 },
   frontShare: { overBust: 0.515, bust: 0.53, underBust: 0.515, waist: 0.51, highHip: 0.5, hip: 0.49 },
   overBustAbove: inches(2),
+  topFrom: 'overBust',
   topAbove: 0,
   hemBelow: inches(4),
+  topShape: LEVEL_EDGE,
+  hemShape: LEVEL_EDGE,
   closure: { front: 'seam', lacingGap: inches(2) },
   wedges: [
     balancedWedge('front-centre', 'front', -1, 1),

@@ -1,6 +1,6 @@
 // One whole draft: tape and style in; blocks, pieces, proof and everything there is to say out.
 
-import { checkBody } from '../body/body';
+import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type Issue, issue } from '../issue';
 import { cautions } from '../proof/cautions';
@@ -9,10 +9,12 @@ import { girthLedger, type LedgerRow } from '../proof/ledger';
 import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
 import { type Block, draftBlock } from './block';
 import { checkStyle } from './checkStyle';
+import { draftEdge, type EdgeLine } from './edgeLine';
 import { type Level, levelsOf } from './levels';
 import { cutPanels, narrowAt, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
 import { EDGE, type Edge, makePiece, type Piece } from './piece';
-import { type TruedLeg, type TruedSeam, trueSeam } from './truing';
+import { type DraftedEdge, seamCrossing } from './seamEdges';
+import { type SeamEdges, type TruedLeg, type TruedSeam, trueSeam } from './truing';
 import type { Side, Style } from './types';
 
 export interface Draft {
@@ -52,7 +54,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const back = draftBlock('back', body, levels, style);
   issues.push(...front.issues, ...back.issues);
   const blocks = { front: front.block, back: back.block };
-  const top = body.neckToBust - style.overBustAbove - style.topAbove;
+  const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
   const span = { top, hem, waist: body.neckToWaist };
   if (hem - top < LEAST_HEIGHT_MM) {
@@ -62,8 +64,14 @@ export function draft(measurements: Measurements, style: Style): Draft {
     return { ...nothing(issues), levels, blocks, span };
   }
 
-  const frontPanels = cutPanels(blocks.front, levels, top, hem);
-  const backPanels = cutPanels(blocks.back, levels, top, hem);
+  const edges = {
+    top: { base: top, lines: draftEdge(blocks, style.topShape, top, -1) },
+    hem: { base: hem, lines: draftEdge(blocks, style.hemShape, hem, 1) },
+  };
+  const highest = Math.min(...heightsOf(edges.top.lines));
+  const lowest = Math.max(...heightsOf(edges.hem.lines));
+  const frontPanels = cutPanels(blocks.front, levels, highest, lowest);
+  const backPanels = cutPanels(blocks.back, levels, highest, lowest);
   issues.push(...frontPanels.issues, ...backPanels.issues);
   const outermost = (panels: readonly Panel[], block: Block): Panel | undefined =>
     panels.find((panel) => panel.outer === block.sideSeam);
@@ -72,7 +80,8 @@ export function draft(measurements: Measurements, style: Style): Draft {
     ...seamsOf(frontPanels.panels),
     ...sideSeamOf(outermost(frontPanels.panels, blocks.front), outermost(backPanels.panels, blocks.back)),
     ...seamsOf(backPanels.panels).reverse(),
-  ].map((seam) => trueSeam(seam, levels, span.waist, top, hem));
+  ].map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, edges, blocks)));
+  issues.push(...tooShort(seams));
 
   const closure = closureOf(blocks.front, style);
   issues.push(...closure.issues);
@@ -83,7 +92,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
       panel,
       seams,
       style,
-      span,
+      { edges, blocks, waist: span.waist },
       closure.onFold && panel.side === 'front' && panel.number === 1,
       levels,
     );
@@ -117,6 +126,41 @@ export function draft(measurements: Measurements, style: Style): Draft {
   };
 }
 
+/** What a piece is cut from besides its panel and style. */
+interface Frame {
+  readonly edges: { readonly top: DraftedEdge; readonly hem: DraftedEdge };
+  readonly blocks: Readonly<Record<Side, Block>>;
+  readonly waist: number;
+}
+
+/** The level top edge. mm */
+function topHeight(body: Body, style: Style): number {
+  const lines = {
+    overBust: body.neckToBust - style.overBustAbove,
+    underBust: body.neckToUnderBust,
+    waist: body.neckToWaist,
+  };
+  return lines[style.topFrom] - style.topAbove;
+}
+
+const heightsOf = (lines: Readonly<Record<Side, EdgeLine>>): number[] =>
+  [...lines.front, ...lines.back].flatMap((line) => line.xs);
+
+const crossingsOf = (seam: Seam, { top, hem }: Frame['edges'], blocks: Frame['blocks']): SeamEdges => ({
+  top: seamCrossing(seam, top, blocks),
+  hem: seamCrossing(seam, hem, blocks),
+});
+
+/** Seams at which top edge and hem come too near each other. */
+function tooShort(seams: readonly TruedSeam[]): Issue[] {
+  return seams
+    .map(({ seam, edges }) => ({ seam: seam.id, height: edges.hem.y - edges.top.y }))
+    .filter(({ height }) => height < LEAST_HEIGHT_MM)
+    .map(({ seam, height }) =>
+      issue('garmentTooShort', 'block', { seam, field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }),
+    );
+}
+
 function endsOf(edge: Edge | undefined): { top: number; hem: number } {
   const heights = edge?.points.map((point) => point.y) ?? [];
   return { top: Math.min(...heights), hem: Math.max(...heights) };
@@ -148,7 +192,7 @@ function pieceOf(
   panel: Panel,
   seams: readonly TruedSeam[],
   style: Style,
-  span: { top: number; hem: number; waist: number },
+  { edges, blocks, waist }: Frame,
   onFold: boolean,
   levels: readonly Level[],
 ): ReturnType<typeof makePiece> {
@@ -160,8 +204,14 @@ function pieceOf(
     }
     // Its mate could not be made: trued against itself, so that the panel can still be seen.
     const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: { panel, which }, b: null };
-    const trued = trueSeam(alone, levels, span.waist, span.top, span.hem);
+    const trued = trueSeam(alone, levels, waist, crossingsOf(alone, edges, blocks));
     return { seam: trued, leg: trued.a };
   };
-  return makePiece({ panel, inner: legOf('inner'), outer: legOf('outer') }, style, span.waist, onFold);
+  const lines = { top: edges.top.lines[panel.side], hem: edges.hem.lines[panel.side] };
+  return makePiece(
+    { panel, inner: legOf('inner'), outer: legOf('outer'), edges: lines },
+    style,
+    waist,
+    onFold,
+  );
 }

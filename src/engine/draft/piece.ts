@@ -1,10 +1,11 @@
 // A finished panel: a closed outline of named edges with everything that is written on cloth.
 
-import { cubicAcross } from '../geometry/cubic';
 import { cutLineAround } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
-import { pointsAlong, pointsDown } from '../geometry/polyline';
+import { pointsDown } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
+import type { EdgeLine } from './edgeLine';
+import { edgePoints } from './edgePoints';
 import type { Panel, Seam } from './panels';
 import type { TruedLeg, TruedSeam } from './truing';
 import type { LevelName, Side, Style } from './types';
@@ -57,6 +58,8 @@ export interface TruedPanel {
   readonly panel: Panel;
   readonly inner: { readonly seam: TruedSeam; readonly leg: TruedLeg };
   readonly outer: { readonly seam: TruedSeam; readonly leg: TruedLeg };
+  /** Top edge and hem as drafted on the panel's block. */
+  readonly edges: { readonly top: EdgeLine; readonly hem: EdgeLine };
 }
 
 /**
@@ -64,29 +67,24 @@ export interface TruedPanel {
  * edges swing). `sure` is false when the cut line had to be left on the sew line.
  */
 export function makePiece(
-  { panel, inner, outer }: TruedPanel,
+  { panel, inner, outer, edges }: TruedPanel,
   style: Style,
   waist: number,
   onFold: boolean,
 ): { piece: Piece; sure: boolean } | null {
   const innerPoints = pointsDown(panel.inner, inner.leg.top.y, inner.leg.hem.y);
   const outerPoints = pointsDown(panel.outer, outer.leg.top.y, outer.leg.hem.y);
-  const hem = across(
-    innerPoints.at(-1),
-    inner.leg.hem.edgeSlope,
-    outerPoints.at(-1),
-    outer.leg.hem.edgeSlope,
-  );
-  const top = across(innerPoints[0], inner.leg.top.edgeSlope, outerPoints[0], outer.leg.top.edgeSlope);
+  const hem = across(edges.hem, innerPoints.at(-1), inner.leg.hem, outerPoints.at(-1), outer.leg.hem);
+  const top = across(edges.top, innerPoints[0], inner.leg.top, outerPoints[0], outer.leg.top);
   if (!isSimple(panel, inner.leg, outer.leg, top, hem)) return null;
 
-  const edges: Edge[] = [
+  const outline: Edge[] = [
     legEdge(panel, 'inner', inner.seam.seam, style, onFold, innerPoints),
     { role: 'hem', side: false, mate: null, allowance: style.allowances.hem, points: hem },
     legEdge(panel, 'outer', outer.seam.seam, style, onFold, outerPoints.reverse()),
     { role: 'top', side: false, mate: null, allowance: style.allowances.top, points: top.reverse() },
   ];
-  const cutLine = cutLineAround(edges);
+  const cutLine = cutLineAround(outline);
   const marks = [
     ...(onFold ? [] : marksOn(panel, 'inner', inner.leg)),
     ...marksOn(panel, 'outer', outer.leg),
@@ -96,8 +94,8 @@ export function makePiece(
     block: panel.side,
     number: panel.number,
     cut: { count: onFold ? 1 : 2, onFold },
-    edges,
-    cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
+    edges: outline,
+    cutLine: cutLine ?? outline.flatMap((edge) => edge.points.slice(0, -1)),
     grain: grainOf(panel, inner.leg, outer.leg, waist),
     marks,
   };
@@ -105,12 +103,17 @@ export function makePiece(
 }
 
 function across(
+  line: EdgeLine,
   start: Point | undefined,
-  startSlope: number,
+  inner: TruedLeg['top'],
   end: Point | undefined,
-  endSlope: number,
+  outer: TruedLeg['top'],
 ): Point[] {
-  return pointsAlong(cubicAcross(start as Point, startSlope, end as Point, endSlope));
+  return edgePoints(
+    line,
+    { point: start as Point, slope: inner.edgeSlope, closed: inner.closed },
+    { point: end as Point, slope: outer.edgeSlope, closed: outer.closed },
+  );
 }
 
 function legEdge(
@@ -159,9 +162,7 @@ function isSimple(
   top: readonly Point[],
   hem: readonly Point[],
 ): boolean {
-  const lowestTop = Math.max(...top.map((point) => point.y));
-  const highestHem = Math.min(...hem.map((point) => point.y));
-  if (!(lowestTop < highestHem)) return false;
+  if (!liesAbove(top, hem)) return false;
   const within = (
     points: readonly Point[],
     innerReached: (y: number) => boolean,
@@ -185,6 +186,25 @@ function isSimple(
       (y) => y < outer.hem.y,
     )
   );
+}
+
+/** Whether one row of points, from the inner to the outer leg, lies above another over the width that both have. */
+function liesAbove(upper: readonly Point[], lower: readonly Point[]): boolean {
+  const heights = (points: readonly Point[]): number[] => points.map((point) => point.y);
+  if (Math.max(...heights(upper)) < Math.min(...heights(lower))) return true;
+  return (
+    upper.every(({ x, y }) => y < (heightOver(lower, x) ?? Number.POSITIVE_INFINITY)) &&
+    lower.every(({ x, y }) => y > (heightOver(upper, x) ?? Number.NEGATIVE_INFINITY))
+  );
+}
+
+/** Height of a row of points at `x`; null beyond its ends. */
+function heightOver(points: readonly Point[], x: number): number | null {
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (x >= a.x && x <= b.x) return b.x === a.x ? a.y : a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
+  }
+  return null;
 }
 
 /** A vertical line through the middle of the panel at the waist (or at the end nearest to it), kept clear of the edges. */

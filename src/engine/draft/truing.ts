@@ -4,6 +4,7 @@ import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { slopeAt } from '../geometry/smoothLine';
 import type { Level } from './levels';
 import { type Leg, lineOf, type Seam } from './panels';
+import type { SeamCrossing } from './seamEdges';
 import type { LevelName } from './types';
 
 /** Where a leg ends, and how the top edge or hem leaves it there. */
@@ -12,6 +13,8 @@ interface LegEnd {
   readonly y: number;
   /** Slope dy/dx of the edge where it meets this leg. */
   readonly edgeSlope: number;
+  /** The leg's distance from the centre line with the wedges sewn up, mm. */
+  readonly closed: number;
 }
 
 /** A balance mark on a leg. */
@@ -26,8 +29,15 @@ export interface TruedLeg {
   readonly marks: readonly LegMark[];
 }
 
+/** Top edge and hem where they cross a seam. */
+export interface SeamEdges {
+  readonly top: SeamCrossing;
+  readonly hem: SeamCrossing;
+}
+
 export interface TruedSeam {
   readonly seam: Seam;
+  readonly edges: SeamEdges;
   readonly a: TruedLeg;
   /** Null at a centre edge. */
   readonly b: TruedLeg | null;
@@ -37,28 +47,25 @@ export interface TruedSeam {
   readonly markDrift: number;
 }
 
+/** An edge steeper than this at a leg would run along it; it is held there. */
+const STEEPEST_RAD = (80 * Math.PI) / 180;
+
 /** Marks nearer an end than this are of no use at the machine. mm */
 const MARK_CLEAR_MM = 6;
 
 /**
  * Trues one seam. Both mates are measured from the waist line; top edge, hem and balance marks are set at the mean of
- * the two distances, so mates are equal to the mark. Where the edges cross, the kink that two level edges would
- * make is shared between the panels; at a centre edge they meet it square.
+ * the two distances, so mates are equal to the mark. Where the edges cross, the kink that the legs' lean would
+ * make is shared between the panels; at a centre edge they meet it square, but for a corner that is wanted.
  *
- * @param top height of the top edge as drafted, mm
- * @param hem height of the hem as drafted, mm
+ * @param edges top edge and hem as drafted where they cross this seam
  */
-export function trueSeam(
-  seam: Seam,
-  levels: readonly Level[],
-  waist: number,
-  top: number,
-  hem: number,
-): TruedSeam {
+export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, edges: SeamEdges): TruedSeam {
+  const { top, hem } = edges;
   const legs = seam.b ? [seam.a, seam.b] : [seam.a];
   const mean = (y: number): number =>
     legs.reduce((sum, leg) => sum + seamLength(lineOf(leg), waist, y), 0) / legs.length;
-  const [topLength, hemLength] = [mean(top), mean(hem)];
+  const [topLength, hemLength] = [mean(top.y), mean(hem.y)];
   const inside = levels
     .map((level) => ({ level, length: mean(level.y) }))
     .filter(({ length }) => length > topLength + MARK_CLEAR_MM && length < hemLength - MARK_CLEAR_MM);
@@ -78,23 +85,28 @@ export function trueSeam(
   }));
   const trued = placed.map(({ leg, topY, hemY, marks }, i) => {
     const mate = placed[1 - i];
-    const slope = (y: number, mateY: number | undefined): number =>
-      Math.tan(edgeTurn(seam, tilt(leg, y), mate && mateY !== undefined ? tilt(mate.leg, mateY) : null));
-    return {
-      top: { y: topY, edgeSlope: slope(topY, mate?.topY) },
-      hem: { y: hemY, edgeSlope: slope(hemY, mate?.hemY) },
-      marks,
+    const end = (crossing: SeamCrossing, y: number, mateY: number | undefined): LegEnd => {
+      const turn = edgeTurn(seam, tilt(leg, y), mate && mateY !== undefined ? tilt(mate.leg, mateY) : null);
+      const drafted = Math.atan(i === 0 ? crossing.slopeA : crossing.slopeB);
+      return {
+        y,
+        edgeSlope: Math.tan(Math.min(STEEPEST_RAD, Math.max(-STEEPEST_RAD, drafted + turn))),
+        closed: i === 0 ? crossing.closedA : crossing.closedB,
+      };
     };
+    return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
   });
-  const natural = seam.b ? seamLength(lineOf(seam.a), top, hem) - seamLength(lineOf(seam.b), top, hem) : 0;
-  return { seam, a: trued[0] as TruedLeg, b: trued[1] ?? null, natural, markDrift };
+  const natural = seam.b
+    ? seamLength(lineOf(seam.a), top.y, hem.y) - seamLength(lineOf(seam.b), top.y, hem.y)
+    : 0;
+  return { seam, edges, a: trued[0] as TruedLeg, b: trued[1] ?? null, natural, markDrift };
 }
 
 /** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */
 const tilt = (leg: Leg, y: number): number => Math.atan(slopeAt(lineOf(leg), y));
 
 /**
- * The angle by which a level edge is turned where it meets a leg, rad. Sewn, the two edges make
+ * The angle by which a drafted edge is turned where it meets a leg, rad. Sewn, the two edges make
  * 180° when turn + tilt is the same on both mates; at the side seam the back lies mirrored, so it is the opposite.
  */
 function edgeTurn(seam: Seam, own: number, mate: number | null): number {

@@ -28,6 +28,26 @@ export interface Wedge {
   readonly weight: number;
 }
 
+/** Where top edge and hem are given a height, from centre front round to centre back. */
+export const EDGE_NODES = [
+  'centreFront',
+  'bustLine',
+  'sideFront',
+  'underarm',
+  'sideBack',
+  'centreBack',
+] as const;
+export type EdgeNodeName = (typeof EDGE_NODES)[number];
+
+export interface EdgeNode {
+  /** Beyond the level edge, mm: upwards at the top, downwards at the hem; negative the other way. */
+  readonly beyond: number;
+  /** `smooth`: the edge runs on, and meets a centre line square. `corner`: it may turn there. */
+  readonly kind: 'smooth' | 'corner';
+}
+
+export type EdgeShape = Readonly<Record<EdgeNodeName, EdgeNode>>;
+
 export interface Closure {
   /** `fold`: front cut on the fold. `seam`: joined at centre front. `busk`: opens at centre front, a straight edge. */
   readonly front: 'fold' | 'seam' | 'busk';
@@ -46,6 +66,10 @@ export interface Allowances {
   readonly centre: number;
 }
 
+/** The lines a top edge may be measured from: a bodice's, an under-bust corset's, a cincher's. */
+export const TOP_LEVELS = ['overBust', 'underBust', 'waist'] as const;
+export type TopLevel = (typeof TOP_LEVELS)[number];
+
 /** What is drafted, whoever wears it. Lengths in mm, shares as fractions. */
 export interface Style {
   /** What the sewn garment measures more (+) or less (−) than the body, whole girth. */
@@ -54,10 +78,15 @@ export interface Style {
   readonly frontShare: PerLevel;
   /** Over-bust line above the bust line. */
   readonly overBustAbove: number;
-  /** Top edge above (+) or below (−) the over-bust line. */
+  /** The line the top edge is measured from. */
+  readonly topFrom: TopLevel;
+  /** Level top edge above (+) or below (−) that line. */
   readonly topAbove: number;
-  /** Hem below (+) or above (−) the waist line. */
+  /** Level hem below (+) or above (−) the waist line. */
   readonly hemBelow: number;
+  /** How top edge and hem leave the level. */
+  readonly topShape: EdgeShape;
+  readonly hemShape: EdgeShape;
   readonly closure: Closure;
   readonly wedges: readonly Wedge[];
   readonly balance: {

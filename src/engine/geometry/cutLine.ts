@@ -2,6 +2,7 @@
 // until they meet.
 
 import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
+import { unionOfStrips } from './allowanceStrips';
 import { keepsClear } from './keepsClear';
 import { distance, type Point } from './point';
 import { signedArea } from './polyline';
@@ -22,7 +23,10 @@ const MITRE_LIMIT = 4;
  * edge is moved chord by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
-  const moved = edges.map(moveOut);
+  if (edges.every(({ allowance }) => allowance === 0))
+    return edges.flatMap(({ points }) => points.slice(0, -1));
+  const runs = edges.flatMap(partedAtCorners);
+  const moved = runs.map(moveOut);
   const corners = moved.map((edge, i) => join(edge, moved[(i + 1) % moved.length] as MovedEdge));
   const ring: Point[] = [];
   let tangled = moved.some((edge) => edge.tangled);
@@ -34,11 +38,17 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
     tangled ||= after.tangled || (before.fromStart >= end && runsBack(edge, before, after));
   }
   if (!tangled) return ring;
-  const untangled = untangle(ring);
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEAR_MM;
-  const held = untangled && edges.every((edge) => keepsClear(untangled, edge.points, least));
-  return held ? untangled : null;
+  const holds = (line: Point[] | null): boolean =>
+    line !== null && edges.every((edge) => keepsClear(line, edge.points, least));
+  const untangled = untangle(ring);
+  if (holds(untangled)) return untangled;
+  const union = unionOfStrips(runs, MITRE_LIMIT);
+  return holds(union) ? union : null;
 }
+
+/** Less than this is rounding. mm */
+const ROUNDING_MM = 1e-9;
 
 /** An untangled line may stand this much nearer than the least allowance: flatness of the points and rounding. */
 const CLEAR_MM = 0.02;
@@ -55,9 +65,26 @@ interface MovedEdge {
   readonly tangled: boolean;
 }
 
+/** From this turn on a point within an edge is a corner, to be joined like the corner of two edges. */
+const CORNER_COS = Math.cos((12 * Math.PI) / 180);
+
+/** An edge as the runs between its own corners. */
+function partedAtCorners({ points, allowance }: AllowedEdge): AllowedEdge[] {
+  const runs: AllowedEdge[] = [];
+  let start = 0;
+  for (let i = 1; i < points.length - 1; i += 1) {
+    const before = direction(points[i - 1] as Point, points[i] as Point);
+    const after = direction(points[i] as Point, points[i + 1] as Point);
+    if (before.x * after.x + before.y * after.y > CORNER_COS) continue;
+    runs.push({ points: points.slice(start, i + 1), allowance });
+    start = i;
+  }
+  return [...runs, start === 0 ? { points, allowance } : { points: points.slice(start), allowance }];
+}
+
 /** Each chord moves out by the allowance; inner points slide along the bisector, so chords stay parallel. */
 function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
-  const points = withoutShortChords(all);
+  const points = allowance > 0 ? withoutShortChords(all) : all;
   const ways: Point[] = [];
   for (let i = 1; i < points.length; i += 1) ways.push(direction(points[i - 1] as Point, points[i] as Point));
   const startWay = ways[0] as Point;
@@ -123,13 +150,13 @@ function join(edge: MovedEdge, next: MovedEdge): Corner {
   const reach = Math.max(edge.allowance, next.allowance);
   if (Math.hypot(tip.x - edge.end.x, tip.y - edge.end.y) <= MITRE_LIMIT * reach || reach === 0) {
     // At a blunt corner the wider allowance reaches past the narrower one's line, and is cut off along it.
-    if (along < 0) {
+    if (along < -ROUNDING_MM) {
       const met = firstMeeting([...edge.points].reverse(), to, { x: -b.x, y: -b.y });
       return met
         ? { points: [met.at], fromEnd: met.index, fromStart: 1, tangled: false }
         : corner([from, edge.end, to], true);
     }
-    if ((tip.x - to.x) * b.x + (tip.y - to.y) * b.y > 0) {
+    if ((tip.x - to.x) * b.x + (tip.y - to.y) * b.y > ROUNDING_MM) {
       const met = firstMeeting(next.points, from, a);
       return met
         ? { points: [met.at], fromEnd: 1, fromStart: met.index, tangled: false }

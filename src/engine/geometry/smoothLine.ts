@@ -12,8 +12,8 @@ export interface SmoothLine {
 }
 
 /**
- * The shape-preserving line through points: monotone between neighbouring knots, so it never overshoots,
- * and flat (straight down) at both ends.
+ * The shape-preserving line through points: monotone between neighbouring knots, so it never overshoots.
+ * An end is `flat` (straight down) or `free`: there it leaves as the points near it run.
  *
  * Inner slopes are the weighted harmonic mean of the neighbouring secants, zero at a local extremum:
  * F. N. Fritsch and J. Butland, "A method for constructing local monotone piecewise cubic interpolants",
@@ -22,9 +22,15 @@ export interface SmoothLine {
  * @param ys heights in mm, strictly increasing, at least one
  * @param xs as many values in mm
  */
-export function smoothLine(ys: readonly number[], xs: readonly number[]): SmoothLine {
+export function smoothLine(
+  ys: readonly number[],
+  xs: readonly number[],
+  ends: { readonly start: End; readonly end: End } = BOTH_FLAT,
+): SmoothLine {
+  const last = ys.length - 1;
   const slopes = ys.map((y, i) => {
-    if (i === 0 || i === ys.length - 1) return 0;
+    if (i === 0) return ends.start === 'free' ? freeSlope(ys, xs, 0, 1, 2) : 0;
+    if (i === last) return ends.end === 'free' ? freeSlope(ys, xs, last, last - 1, last - 2) : 0;
     const before = y - at(ys, i - 1);
     const after = at(ys, i + 1) - y;
     const secantBefore = (at(xs, i) - at(xs, i - 1)) / before;
@@ -34,6 +40,24 @@ export function smoothLine(ys: readonly number[], xs: readonly number[]): Smooth
     return (secantBefore * secantAfter) / (weight * secantAfter + (1 - weight) * secantBefore);
   });
   return { ys, xs, slopes };
+}
+
+type End = 'flat' | 'free';
+
+const BOTH_FLAT = { start: 'flat', end: 'flat' } as const;
+
+/**
+ * Slope at an end by the three-point formula, held to what keeps the first span monotone (F. N. Fritsch and
+ * R. E. Carlson, "Monotone piecewise cubic interpolation", SIAM J. Numer. Anal. 17, 1980: at most 3 × its secant).
+ */
+function freeSlope(ys: readonly number[], xs: readonly number[], i: number, j: number, k: number): number {
+  const near = (at(xs, j) - at(xs, i)) / (at(ys, j) - at(ys, i));
+  if (k < 0 || k >= ys.length) return near;
+  const far = (at(xs, k) - at(xs, j)) / (at(ys, k) - at(ys, j));
+  const [h, g] = [Math.abs(at(ys, j) - at(ys, i)), Math.abs(at(ys, k) - at(ys, j))];
+  const slope = ((2 * h + g) * near - h * far) / (h + g);
+  if (slope * near <= 0) return 0;
+  return Math.abs(slope) > 3 * Math.abs(near) ? 3 * near : slope;
 }
 
 /** The straight line down at `x`; it needs no more than one knot. */

@@ -29,7 +29,7 @@ export function cautions(
 ): Issue[] {
   return [
     ...reduction(body, style),
-    ...armpit(body, levels, top),
+    ...armpit(body, style, levels, top),
     ...sitting(body, style),
     ...seams
       .filter((seam) => Math.abs(seam.natural) > UNEVEN_MM)
@@ -54,22 +54,21 @@ function reduction(body: Body, style: Style): Issue[] {
   return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', 'note', place, values)] : [];
 }
 
-function armpit(body: Body, levels: readonly Level[], top: number): Issue[] {
+function armpit(body: Body, style: Style, levels: readonly Level[], top: number): Issue[] {
   const waist = levels.find((level) => level.name === 'waist');
   if (!waist) return [];
-  const height = waist.y - top;
+  const height = waist.y - top + style.topShape.underarm.beyond;
   if (body.underarmToWaist === null)
     return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
   if (height <= body.underarmToWaist) return [];
   return [issue('topAboveArmpit', 'warn', { field: 'topAbove' }, { over: height - body.underarmToWaist })];
 }
 
+/** How far the hem goes at centre front, where the lap folds. */
 function sitting(body: Body, style: Style): Issue[] {
-  if (style.hemBelow <= 0) return [];
-  if (body.waistToLap === null)
-    return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth: style.hemBelow })];
-  if (style.hemBelow <= body.waistToLap) return [];
-  return [
-    issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: style.hemBelow - body.waistToLap }),
-  ];
+  const depth = style.hemBelow + style.hemShape.centreFront.beyond;
+  if (depth <= 0) return [];
+  if (body.waistToLap === null) return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth })];
+  if (depth <= body.waistToLap) return [];
+  return [issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: depth - body.waistToLap })];
 }

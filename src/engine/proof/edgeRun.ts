@@ -2,6 +2,7 @@
 
 import type { Leg } from '../draft/panels';
 import { EDGE, type Piece } from '../draft/piece';
+import { turnAt } from '../draft/seamEdges';
 import type { TruedSeam } from '../draft/truing';
 import type { Point } from '../geometry/point';
 
@@ -10,6 +11,8 @@ export interface EdgeRunRow {
   readonly edge: 'top' | 'hem';
   /** Angle across the sewn seam, rad; π is a straight run. A centre edge is taken with its mirror image. */
   readonly angle: number;
+  /** The angle asked for, rad: π, or the turn of a corner that is wanted there. */
+  readonly asked: number;
   /** Where the crossing lies on the first mate. */
   readonly at: { readonly piece: string; readonly point: Point };
 }
@@ -17,7 +20,7 @@ export interface EdgeRunRow {
 /** Two rows a seam, top and hem; seams with a piece missing are left out. */
 export function edgeRun(seams: readonly TruedSeam[], pieces: readonly Piece[]): EdgeRunRow[] {
   const rows: EdgeRunRow[] = [];
-  for (const { seam } of seams)
+  for (const { seam, edges } of seams)
     for (const edge of ['top', 'hem'] as const) {
       const a = corner(pieces, seam.a, edge);
       const b = seam.b ? corner(pieces, seam.b, edge) : a;
@@ -26,6 +29,7 @@ export function edgeRun(seams: readonly TruedSeam[], pieces: readonly Piece[]): 
           seam: seam.id,
           edge,
           angle: a.angle + b.angle,
+          asked: Math.PI + (edge === 'top' ? -1 : 1) * turnAt(seam, edges[edge]),
           at: { piece: seam.a.panel.id, point: a.point },
         });
     }

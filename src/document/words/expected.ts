@@ -1,0 +1,23 @@
+// What is said of a measurement that is unusual for her other ones, and of an estimate in its place.
+
+import type { Expected } from '../expected';
+import { formatLength } from '../lengths/formatLength';
+import type { LengthUnit } from '../lengths/lengthUnit';
+
+/** Nineteen women in twenty lie within so many SDs. */
+const NINETEEN_IN_TWENTY = 1.96;
+
+const written = (mm: number, unit: LengthUnit): string =>
+  formatLength(mm, unit, { withUnit: true, ...(unit === 'in' ? { parts: 8 } : {}) });
+
+/** A caution that blocks nothing. */
+export const unusualSentence = ({ mean, sd }: Expected, unit: LengthUnit): string =>
+  `Unusual for her other measurements: ${written(mean - NINETEEN_IN_TWENTY * sd, unit)} to ${written(mean + NINETEEN_IN_TWENTY * sd, unit)} would be usual. Measure again; if she is built so, it is right.`;
+
+/** "16¼ in ± 1⅞ in" */
+export const estimateWritten = ({ mean, sd }: Expected, unit: LengthUnit): string =>
+  `${written(mean, unit)} ± ${written(NINETEEN_IN_TWENTY * sd, unit)}`;
+
+/** What stands beside a number that was not measured. */
+export const estimatedSentence = ({ sd }: Expected, unit: LengthUnit): string =>
+  `Estimated from her other measurements, ± ${written(NINETEEN_IN_TWENTY * sd, unit)} for nineteen women in twenty. Measure it before you cut.`;

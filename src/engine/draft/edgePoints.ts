@@ -1,0 +1,48 @@
+// Top edge or hem of one panel: the drafted edge between two legs, ended and turned there as truing asks.
+
+import { cubicAcross } from '../geometry/cubic';
+import type { Point } from '../geometry/point';
+import { pointsAlong } from '../geometry/polyline';
+import { crossingAt, type EdgeLine, knotsBetween } from './edgeLine';
+
+/** Where the edge ends on a leg: the trued point, the slope dy/dx there, and the leg's closed distance from the centre. */
+export interface EdgeEnd {
+  readonly point: Point;
+  readonly slope: number;
+  readonly closed: number;
+}
+
+/**
+ * Points from the inner to the outer leg. What truing moved at the ends is let out evenly over the panel, so that
+ * smooth nodes stay smooth and corners keep their turn.
+ */
+export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Point[] {
+  const [from, to] = [inner.closed, outer.closed];
+  const stretch = (to - from) / (outer.point.x - inner.point.x);
+  const [moveIn, moveOut] = [
+    inner.point.y - crossingAt(edge, from).y,
+    outer.point.y - crossingAt(edge, to).y,
+  ];
+  const lean = (moveOut - moveIn) / (outer.point.x - inner.point.x);
+  const stations = [
+    { point: inner.point, before: inner.slope, after: inner.slope },
+    ...knotsBetween(edge, from, to).map(({ at, crossing }) => {
+      const part = (at - from) / (to - from);
+      return {
+        point: {
+          x: inner.point.x + part * (outer.point.x - inner.point.x),
+          y: crossing.y + moveIn + part * (moveOut - moveIn),
+        },
+        before: crossing.before * stretch + lean,
+        after: crossing.after * stretch + lean,
+      };
+    }),
+    { point: outer.point, before: outer.slope, after: outer.slope },
+  ];
+  const points: Point[] = [inner.point];
+  for (let i = 1; i < stations.length; i += 1) {
+    const [a, b] = [stations[i - 1], stations[i]];
+    if (a && b) points.push(...pointsAlong(cubicAcross(a.point, a.after, b.point, b.before)).slice(1));
+  }
+  return points;
+}
