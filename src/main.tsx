@@ -19,6 +19,7 @@ import './app/look/cards.css';
 import './app/look/proof.css';
 import './app/look/touch.css';
 import './app/look/cut.css';
+import './app/look/making.css';
 
 const local = browserStorage(window);
 const storage = createBookStorage({ storage: local, now: () => new Date() });

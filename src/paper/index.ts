@@ -3,9 +3,43 @@
 export { patternDxf } from './dxf/patternDxf';
 export type { InkLine } from './ink';
 export { type Layout, layOut, type PatternInput } from './layOut';
-export { patternPdf } from './pdf/patternPdf';
+export { makingCsv } from './making/makingCsv';
+export { makingList } from './making/makingList';
+export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
+export { amountOf, makingText } from './making/makingText';
+export {
+  checkMaking,
+  MAKING_FIELDS,
+  type MakingField,
+  type MakingSettings,
+  usualMaking,
+} from './making/settings';
+export {
+  type LaidOnePage,
+  layOutOnePage,
+  ONE_PAGE_MARGIN_MM,
+  ONE_PAGES,
+  type OnePageChoice,
+  onePageSentence,
+} from './onePage';
+export { onePagePdf } from './pdf/onePagePdf';
+export { type PageWatch, patternPdf } from './pdf/patternPdf';
+export {
+  DEFAULT_PROJECTOR,
+  gridSideMm,
+  isProjectorChoice,
+  LEAST_LINE_MM,
+  MOST_LINE_MM,
+  type ProjectorChoice,
+  projectorPdf,
+} from './pdf/projectorPdf';
 export type { PlacedPanel, PlanInput } from './placePanels';
+export { planPanels } from './planPanels';
+export { sheetHtml } from './sheetByHand/sheetHtml';
+export { sheetPdf } from './sheetByHand/sheetPdf';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
+export { type Correction, correctionFrom, correctionWords, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';
 export { DEFAULT_PAPER_CHOICE, PAPERS, type PaperChoice, type PaperName, paperChoice } from './sheets/papers';
 export { patternSvg } from './svg/patternSvg';
+export { MM_PER_POINT } from './text/textWidth';

@@ -6,18 +6,26 @@ import { type Arrangement, arrange, GAP_MM } from './arrange';
 import { type Box, moved } from './ink';
 import { boxOfText, cornersOf } from './panel/textBlock';
 import { type LinedPiece, linedPieces, type PlacedPanel, type PlanInput, placePanels } from './placePanels';
+import type { Correction } from './sheets/correction';
 import { type Grid, gridFor, type SheetPlace, stepAcross, stepDown } from './sheets/grid';
 import { inkedSheets } from './sheets/inkedSheets';
 import { type Joint, jointsOf } from './sheets/joints';
 import type { PaperChoice } from './sheets/papers';
+import { type UprightPage, uprightPage } from './sheets/uprightPage';
 
 /** Everything a pattern printed on sheets is made from. */
 export interface PatternInput extends PlanInput {
   /** One that `checkPaper` has passed. */
   readonly paper: PaperChoice;
+  /** For the printer in hand; none is needed where it keeps the scale. */
+  readonly correction?: Correction;
+  /** Names of sheets that are laid out as ever and not printed. */
+  readonly leftOut?: readonly string[];
 }
 
 export interface Layout {
+  /** The paper held upright, as its printer measures it. */
+  readonly page: UprightPage;
   readonly grid: Grid;
   readonly panels: readonly PlacedPanel[];
   /** The sheets that have ink, by rows. */
@@ -34,12 +42,13 @@ const MOST_COLUMNS = 60;
 /** Lays the draft out on as few sheets of the paper as rows of upright panels take. A draft without pieces takes none. */
 export function layOut(input: PatternInput): Layout {
   const lined = linedPieces(input);
-  const { grid, offsets } = fewestSheets(lined, input.paper);
+  const page = uprightPage(input.paper, input.correction);
+  const { grid, offsets } = fewestSheets(lined, page, input.paper.orientation);
   const panels = placePanels(lined, offsets, input, bandsOf(grid));
   const lines = panels.flatMap((panel) => panel.lines.map((line) => line.points));
   const boxes = panels.flatMap((panel) => panel.texts.map((text) => closed(cornersOf(boxOfText(text)))));
   const sheets = inkedSheets(grid, [...lines, ...boxes]);
-  return { grid, panels, sheets, joints: jointsOf(grid, sheets, [...lines, ...boxes]) };
+  return { page, grid, panels, sheets, joints: jointsOf(grid, sheets, [...lines, ...boxes]) };
 }
 
 interface Plan {
@@ -48,20 +57,24 @@ interface Plan {
 }
 
 /** Tries rows as wide as 1, 2, 3… sheets, both ways up; of those with as few sheets, the one with the fewest joints to tape. */
-function fewestSheets(lined: readonly LinedPiece[], paper: PaperChoice): Plan {
+function fewestSheets(
+  lined: readonly LinedPiece[],
+  page: UprightPage,
+  orientation: PaperChoice['orientation'],
+): Plan {
   const outlines = lined.map(({ piece }) => ({ id: piece.id, ring: piece.cutLine }));
-  const ways = paper.orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [paper.orientation];
-  let best: Plan = { grid: gridFor(paper, ways[0] ?? 'portrait', 0, 0), offsets: [] };
+  const ways = orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [orientation];
+  let best: Plan = { grid: gridFor(page, ways[0] ?? 'portrait', 0, 0), offsets: [] };
   if (lined.length === 0) return best;
   let least = Infinity;
   let found: { arrangement: Arrangement; way: Grid['orientation'] } | null = null;
   for (const way of ways) {
-    const one = gridFor(paper, way, 1, 1);
+    const one = gridFor(page, way, 1, 1);
     for (const byHeight of [false, true])
       for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
         const arrangement = arrange(outlines, room, byHeight);
-        const plan = placed(arrangement, paper, way, MIDDLE);
+        const plan = placed(arrangement, page, way, MIDDLE);
         const cost = costOf(plan, lined);
         if (cost < least) [best, least, found] = [plan, cost, { arrangement, way }];
         if (arrangement.rows === 1) break;
@@ -71,7 +84,7 @@ function fewestSheets(lined: readonly LinedPiece[], paper: PaperChoice): Plan {
   for (const down of SHIFTS)
     for (const across of SHIFTS) {
       if (!found) continue;
-      const plan = placed(found.arrangement, paper, found.way, { x: across, y: down });
+      const plan = placed(found.arrangement, page, found.way, { x: across, y: down });
       const cost = costOf(plan, lined);
       if (cost < least) [best, least] = [plan, cost];
     }
@@ -99,9 +112,9 @@ function costOf({ grid, offsets }: Plan, lined: readonly LinedPiece[]): number {
 }
 
 /** The arrangement on the sheets it takes; `share` says which part of the room left over lies to its left and above it. */
-function placed(arrangement: Arrangement, paper: PaperChoice, way: Grid['orientation'], share: Point): Plan {
+function placed(arrangement: Arrangement, page: UprightPage, way: Grid['orientation'], share: Point): Plan {
   const { widthMm, heightMm, offsets } = arrangement;
-  const grid = gridFor(paper, way, widthMm + 2 * RIM_MM, heightMm + 2 * RIM_MM);
+  const grid = gridFor(page, way, widthMm + 2 * RIM_MM, heightMm + 2 * RIM_MM);
   const across = grid.columns * stepAcross(grid) + grid.overlapMm - 2 * RIM_MM;
   const down = grid.rows * stepDown(grid) + grid.overlapMm - 2 * RIM_MM;
   const by = { x: RIM_MM + (across - widthMm) * share.x, y: RIM_MM + (down - heightMm) * share.y };

@@ -49,15 +49,7 @@ export function placePanels(
     const offset = offsets[i] ?? { x: 0, y: 0 };
     const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
     const { texts, leaders } = panelTexts(piece, lines, names, ownBands);
-    return {
-      piece,
-      offset,
-      lines: [...lines, ...leaders].map((line) => ({ ...line, points: moved(line.points, offset) })),
-      texts: texts.map((text) => ({
-        ...text,
-        start: { x: text.start.x + offset.x, y: text.start.y + offset.y },
-      })),
-    };
+    return movedPanel({ piece, offset: { x: 0, y: 0 }, lines: [...lines, ...leaders], texts }, offset);
   });
 }
 
@@ -66,4 +58,15 @@ const shifted = (box: Box, by: Point): Box => ({
   right: box.right + by.x,
   top: box.top + by.y,
   bottom: box.bottom + by.y,
+});
+
+/** A panel moved on its plan. */
+export const movedPanel = (panel: PlacedPanel, by: Point): PlacedPanel => ({
+  ...panel,
+  offset: { x: panel.offset.x + by.x, y: panel.offset.y + by.y },
+  lines: panel.lines.map((line) => ({ ...line, points: moved(line.points, by) })),
+  texts: panel.texts.map((text) => ({
+    ...text,
+    start: { x: text.start.x + by.x, y: text.start.y + by.y },
+  })),
 });

@@ -1,8 +1,10 @@
-// The pattern as files for other programs and machines.
+// The pattern as files for other programs and machines, and as a picture to send.
 
+import { useState } from 'react';
 import { type PlanInput, patternDxf, patternSvg } from '../../paper';
 import { download } from '../parts/download';
 import { fileName } from '../parts/fileName';
+import { picture } from './picture';
 import { refusalOf } from './usePlanInput';
 
 interface FileKind {
@@ -10,7 +12,8 @@ interface FileKind {
   readonly type: string;
   readonly label: string;
   readonly hint: string;
-  readonly make: (input: PlanInput) => string;
+  /** Null where the browser cannot make it. */
+  readonly make: (input: PlanInput) => Promise<string | Uint8Array | null>;
 }
 
 const KINDS: readonly FileKind[] = [
@@ -18,23 +21,37 @@ const KINDS: readonly FileKind[] = [
     ending: 'svg',
     type: 'image/svg+xml',
     label: 'SVG drawing',
-    hint: 'In millimetres, at full size; each panel a group, in it a group for each kind of line.',
-    make: patternSvg,
+    hint: 'Full size, in millimetres; a group for each panel, in it one for each kind of line.',
+    make: async (input) => patternSvg(input),
   },
   {
     ending: 'dxf',
     type: 'image/vnd.dxf',
     label: 'DXF drawing',
-    hint: 'For cutters and plotters, release 12, in millimetres; each panel a block, on the layers of the trade’s standard (ASTM D6673).',
-    make: patternDxf,
+    hint: 'Full size, in millimetres, release 12; a block for each panel, layers by number as in ASTM D6673.',
+    make: async (input) => patternDxf(input),
+  },
+  {
+    ending: 'png',
+    type: 'image/png',
+    label: 'PNG picture',
+    hint: 'All panels small, to look at and to send to the client; not to cut from.',
+    make: (input) => picture(patternSvg(input)),
   },
 ];
 
 export function FilesCard({ input }: { input: PlanInput }) {
+  const [failure, setFailure] = useState('');
   const refused = refusalOf(input) !== null;
+  const save = async ({ ending, type, label, make }: FileKind): Promise<void> => {
+    const content = await make(input);
+    setFailure(content === null ? `This browser cannot make the ${label}.` : '');
+    if (content !== null)
+      download(content, type, `${fileName(input.client.name, input.sheet.name)}.${ending}`);
+  };
   return (
-    <section className="card files-card" aria-label="For other programs">
-      <h2>For other programs</h2>
+    <section className="card files-card" aria-label="Drawings and pictures">
+      <h2>Drawings and pictures</h2>
       <ul>
         {KINDS.map((kind) => (
           <li key={kind.ending}>
@@ -46,19 +63,16 @@ export function FilesCard({ input }: { input: PlanInput }) {
               type="button"
               disabled={refused}
               aria-label={`Download the ${kind.label}`}
-              onClick={() =>
-                download(
-                  kind.make(input),
-                  kind.type,
-                  `${fileName(input.client.name, input.sheet.name)}.${kind.ending}`,
-                )
-              }
+              onClick={() => void save(kind)}
             >
               Download
             </button>
           </li>
         ))}
       </ul>
+      <p className="said" aria-live="polite">
+        {failure}
+      </p>
     </section>
   );
 }

@@ -4,18 +4,21 @@ import { useMemo } from 'react';
 import type { PlanInput } from '../../paper';
 import { isAcknowledged } from '../draft/SafetyCard';
 import { useDraft, useOpen } from '../tableContext';
+import { makingFor, useMakingChoices } from './makingChoices';
 
 export function usePlanInput(): PlanInput {
   const { client, sheet } = useOpen();
   const draft = useDraft();
+  const { settings, printed } = useMakingChoices();
   return useMemo(
     () => ({
       draft,
       client,
       sheet,
+      ...(printed ? { making: makingFor({ settings }, client.unit) } : {}),
       date: new Date().toLocaleDateString(undefined, { dateStyle: 'medium' }),
     }),
-    [draft, client, sheet],
+    [draft, client, sheet, settings, printed],
   );
 }
 

@@ -2,6 +2,7 @@
 
 import type { Point } from '../../engine';
 import { DO_NOT_CUT, hasFaults } from '../faults';
+import { eyeletsFor } from '../making/eyelets';
 import type { PlanInput } from '../placePanels';
 import { planPanels } from '../planPanels';
 import { ascii } from '../text/ascii';
@@ -15,12 +16,15 @@ const TEXT_MM = 6;
 
 /**
  * The text of a DXF file, 7-bit ASCII with CR LF: a block for each piece on the layers of {@link LAYERS}, in the piece's own
- * coordinates (x from the centre line, y up to the shoulder level), and an insert of each, laid out side by side. Unit mm, said in
+ * coordinates (x from the centre line, y up to the shoulder level), eyelets as drill holes where the making list is given, and an insert of each, laid out side by side. Unit mm, said in
  * the header and in each block. Names are transliterated. Same input, same text.
  */
 export function patternDxf(input: PlanInput): string {
   const { panels, widthMm, heightMm } = planPanels(input, MOST_WIDTH_MM);
   const faulty = hasFaults(input);
+  const rows = input.making ? eyeletsFor(input.draft, input.making) : [];
+  const holesIn = (piece: string): readonly Point[] =>
+    rows.filter((row) => row.piece === piece).flatMap(({ points }) => points);
   const names = blockNames(panels.map(({ piece }) => piece.id));
   const said = [
     `Style Name: ${ascii(input.sheet.name)}`,
@@ -38,7 +42,9 @@ export function patternDxf(input: PlanInput): string {
     ...section('TABLES', [...lineTypes(), ...layerTable(), ...styleTable()]),
     ...section(
       'BLOCKS',
-      panels.flatMap(({ piece }, i) => pieceBlock(piece, names[i] ?? '', faulty ? [DO_NOT_CUT] : [])),
+      panels.flatMap(({ piece }, i) =>
+        pieceBlock(piece, names[i] ?? '', holesIn(piece.id), faulty ? [DO_NOT_CUT] : []),
+      ),
     ),
     ...section('ENTITIES', [...panels.flatMap(({ offset }, i) => insert(names[i] ?? '', offset)), ...heads]),
     ...tag(0, 'EOF'),

@@ -11,8 +11,13 @@ import { lineEntity, place, pointEntity, ringEntity, type Tags, tag, textEntity 
 const CORNER_RAD = 0.25;
 const TEXT_MM = 4;
 
-/** The block of a piece in its own coordinates; `remarks` are written on it below its name. */
-export function pieceBlock(piece: Piece, name: string, remarks: readonly string[]): Tags {
+/** The block of a piece in its own coordinates, with holes besides its drill marks; `remarks` are written on it below its name. */
+export function pieceBlock(
+  piece: Piece,
+  name: string,
+  holes: readonly Point[],
+  remarks: readonly string[],
+): Tags {
   const sewn = piece.edges.flatMap(({ points }) => points.slice(0, -1));
   return [
     ...tag(0, 'BLOCK'),
@@ -39,6 +44,7 @@ export function pieceBlock(piece: Piece, name: string, remarks: readonly string[
           ]
         : [];
     }),
+    ...holes.flatMap((hole) => pointEntity(LAYERS.drill.name, hole)),
     ...texts(piece, remarks),
     ...tag(0, 'ENDBLK'),
     ...tag(8, '0'),

@@ -4,28 +4,45 @@ import { edgeName, formatLength, issueSentence, SAFETY_CAUTIONS, SAFETY_STANDING
 import { DO_NOT_CUT, faultsOf } from '../faults';
 import type { PatternInput } from '../layOut';
 import { foldOf } from '../panel/panelLines';
+import type { PlanInput } from '../placePanels';
+import { type Correction, correctionWords } from '../sheets/correction';
 import { writable } from '../text/writable';
-
-export interface Paragraph {
-  readonly kind: 'heading' | 'text' | 'small' | 'alarm';
-  readonly text: string;
-}
+import type { Paragraph } from './writeDown';
 
 /** Faults past this many are told on the screen. */
 const MOST_FAULTS = 6;
 
-/** All paragraphs in the order of their weight: what does not fit is cut from the end. */
-export function firstPageWords(input: PatternInput, sheetCount: number): Paragraph[] {
+/** All paragraphs in the order of their weight, those of the print in their midst: what does not fit is cut from the end. */
+export function firstPageWords(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
+  return [...faults(input), ...print, ...allowances(input), ...lostLetters(input), ...reduction(input)];
+}
+
+/** How to print sheets, and what this print is. */
+export function sheetsWords(
+  { paper, client, correction, leftOut = [] }: PatternInput,
+  sheetCount: number,
+): Paragraph[] {
+  const sheets = sheetCount === 0 ? 'no sheet' : sheetCount === 1 ? '1 sheet' : `${sheetCount} sheets`;
   return [
-    ...faults(input),
-    ...printing(input, sheetCount),
-    ...allowances(input),
-    ...lostLetters(input),
-    ...reduction(input),
+    ...PRINT_WORDS,
+    text(`Paper ${paper.name}, ${sheets} and this page. Lengths in ${unitWords(client.unit)}.`),
+    ...(leftOut.length > 0 ? [text(`Not printed this time: ${leftOut.join(', ')}.`)] : []),
+    ...(correction ? [text(`Drawn ${correctionWords(correction)} to make up for the printer.`)] : []),
+    LINE_WORDS,
   ];
 }
 
-function faults({ draft, client, sheet }: PatternInput): Paragraph[] {
+/** How to print the whole pattern on one page, and what this print is. */
+export const onePageWords = ({ client }: PlanInput, correction: Correction | undefined): Paragraph[] => [
+  ...PRINT_WORDS,
+  text(`All panels on one page. Lengths in ${unitWords(client.unit)}.`),
+  ...(correction ? [text(`Drawn ${correctionWords(correction)} to make up for the printer.`)] : []),
+  LINE_WORDS,
+];
+
+const unitWords = (unit: PlanInput['client']['unit']): string => (unit === 'in' ? 'inches' : 'centimetres');
+
+function faults({ draft, client, sheet }: PlanInput): Paragraph[] {
   const found = faultsOf(draft);
   if (found.length === 0) return [];
   const context = { unit: client.unit, style: sheet.style };
@@ -37,25 +54,8 @@ function faults({ draft, client, sheet }: PatternInput): Paragraph[] {
   ];
 }
 
-function printing({ paper, client }: PatternInput, sheetCount: number): Paragraph[] {
-  const unit = client.unit === 'in' ? 'inches' : 'centimetres';
-  const sheets = sheetCount === 0 ? 'no sheet' : sheetCount === 1 ? '1 sheet' : `${sheetCount} sheets`;
-  return [
-    { kind: 'heading', text: 'Print at 100 %, no fitting' },
-    text('Choose “actual size” in the print dialogue, not “fit to page”.'),
-    text(
-      'Then measure both squares with a ruler, across and down, from centre of line to centre of line. If they are not 100 mm and 4 in, do not use the print.',
-    ),
-    { kind: 'heading', text: 'This print' },
-    text(`Paper ${paper.name}, ${sheets} and this page. Lengths in ${unit}.`),
-    text(
-      'Cut line: thick. Sew line: thin, broken. Grain: line with two arrows. Balance marks cross the sew line.',
-    ),
-  ];
-}
-
 /** The allowances that the pieces carry, each with the edges that have it. */
-function allowances({ draft, client }: PatternInput): Paragraph[] {
+function allowances({ draft, client }: PlanInput): Paragraph[] {
   const found = new Map<string, Set<string>>();
   for (const piece of draft.pieces)
     for (const edge of piece.edges) {
@@ -72,7 +72,7 @@ function allowances({ draft, client }: PatternInput): Paragraph[] {
   ];
 }
 
-function reduction({ draft, client, sheet }: PatternInput): Paragraph[] {
+function reduction({ draft, client, sheet }: PlanInput): Paragraph[] {
   const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
   const { acknowledgedReduction } = sheet;
   const high = draft.issues.find((issue) => issue.code === 'waistReductionHigh');
@@ -97,7 +97,7 @@ function reduction({ draft, client, sheet }: PatternInput): Paragraph[] {
   ];
 }
 
-function lostLetters({ client, sheet }: PatternInput): Paragraph[] {
+function lostLetters({ client, sheet }: PlanInput): Paragraph[] {
   const lost = writable(client.name).lost || writable(sheet.name).lost;
   return lost
     ? [small('Letters of a name that the printed page has no sign for stand as question marks.')]
@@ -106,3 +106,16 @@ function lostLetters({ client, sheet }: PatternInput): Paragraph[] {
 
 const text = (words: string): Paragraph => ({ kind: 'text', text: words });
 const small = (words: string): Paragraph => ({ kind: 'small', text: words });
+
+const PRINT_WORDS: readonly Paragraph[] = [
+  { kind: 'heading', text: 'Print at 100 %, no fitting' },
+  text('Choose “actual size” in the print dialogue, not “fit to page”.'),
+  text(
+    'Then measure both squares with a ruler, across and down, from centre of line to centre of line. If they are not 100 mm and 4 in, do not use the print.',
+  ),
+  { kind: 'heading', text: 'This print' },
+];
+
+const LINE_WORDS: Paragraph = text(
+  'Cut line: thick. Sew line: thin, broken. Grain: line with two arrows. Balance marks cross the sew line.',
+);

@@ -6,52 +6,52 @@ import { makingList } from '../making/makingList';
 import { drawMakingPages } from '../making/makingPages';
 import { makingSections } from '../making/makingSections';
 import { checkPaper } from '../sheets/checkPaper';
+import { isCorrection, NO_CORRECTION } from '../sheets/correction';
+import { sheetName } from '../sheets/grid';
 import { shortened } from '../text/textWidth';
 import { writable } from '../text/writable';
 import { drawFirstPage } from './firstPage';
-import { penFor } from './pen';
+import { pdfFile } from './pdfFile';
+import type { Pen } from './pen';
 import { drawSheet } from './sheetPage';
 
 /** A title longer than this helps nobody. mm at 10 pt */
 const TITLE_MM = 200;
 
+/** Told how many pages are drawn and how many there will be; drawing goes on when it is done. */
+export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
+
 /**
- * The bytes of a PDF: a first page with the assembly map and two calibration squares, then a page for each sheet
- * that has ink, and the making list where its settings are given. Pages are as large as the paper, 1 unit = 1/72 in. Whatever pieces the draft has are drawn; where it has
- * blocking issues every page says not to cut it. Same input, same bytes.
+ * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each sheet that has ink
+ * and is not left out, and the making list where its settings are given. Pages are as large as the paper, 1 unit = 1/72 in,
+ * and everything on them is drawn larger by the correction. Whatever pieces the draft has are drawn; where it has blocking
+ * issues every page says not to cut it. Same input, same bytes.
  *
- * @throws RangeError on a paper that {@link checkPaper} refuses; ask it first
+ * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} denies; ask them
+ * first. What `watch` throws stops the drawing and is passed on.
  */
-export async function patternPdf(input: PatternInput): Promise<Uint8Array> {
-  const { client, sheet, date, paper } = input;
-  const checked = checkPaper(paper);
+export async function patternPdf(input: PatternInput, watch?: PageWatch): Promise<Uint8Array> {
+  const { client, sheet, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
+  if (!isCorrection(correction)) throw new RangeError('correction not checked');
+  const checked = checkPaper(paper, correction);
   if (!checked.ok) throw new RangeError(`paper not checked: ${checked.fault.code}`);
   const layout = layOut(input);
-  const { jsPDF } = await import('jspdf');
-  const upright = [Math.min(paper.widthMm, paper.heightMm), Math.max(paper.widthMm, paper.heightMm)];
-  const pdf = new jsPDF({
-    unit: 'mm',
-    format: upright,
-    orientation: 'portrait',
-    compress: true,
-    putOnlyUsedFonts: true,
-    floatPrecision: 4,
-  });
-  pdf.viewerPreferences({ PrintScaling: 'None' });
-  pdf.setCreationDate(NO_CLOCK);
-  pdf.setFileId(fileId(input, layout));
   const what = [client.name, sheet.name, date].map((words) => writable(words).text);
-  pdf.setDocumentProperties({
-    title: shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM),
-    creator: 'Staywright',
-  });
+  const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
+  const pdf = await pdfFile(title, seedOf(input, layout));
+  const short = Math.min(paper.widthMm, paper.heightMm);
+  const long = Math.max(paper.widthMm, paper.heightMm);
+  const upright = (): Pen => pdf.page(short, long, { x: correction.across, y: correction.down });
+  // A sheet held the other way goes through the printer turned: its x runs along the paper's long side.
+  const lying = (): Pen => pdf.page(long, short, { x: correction.down, y: correction.across });
 
-  drawFirstPage(penFor(pdf), input, layout);
+  drawFirstPage(upright(), input, layout);
   const faulty = hasFaults(input);
-  for (const [i, place] of layout.sheets.entries()) {
-    pdf.addPage(upright, layout.grid.orientation);
+  const printed = [...layout.sheets.entries()].filter(([, place]) => !leftOut.includes(sheetName(place)));
+  for (const [drawn, [i, place]] of printed.entries()) {
+    await watch?.(drawn + 1, printed.length + 1);
     const count = `sheet ${i + 1} of ${layout.sheets.length}`;
-    drawSheet(penFor(pdf), layout, place, {
+    drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), layout, place, {
       what: what.filter((words) => words !== '').join(' · '),
       how: faulty ? `${DO_NOT_CUT} (${count})` : `${writable(paper.name).text} · print at 100 % · ${count}`,
       howBold: faulty,
@@ -59,26 +59,17 @@ export async function patternPdf(input: PatternInput): Promise<Uint8Array> {
   }
   if (input.making)
     drawMakingPages(
-      () => penFor(pdf.addPage(upright, 'portrait')),
-      { widthMm: upright[0] as number, heightMm: upright[1] as number, marginMm: paper.marginMm },
+      upright,
+      layout.page,
       makingSections(makingList(input.draft, sheet.style, input.making), input.making, client.unit),
       { client: client.name, draft: sheet.name, unit: client.unit },
     );
-  return new Uint8Array(pdf.output('arraybuffer'));
+  await watch?.(printed.length + 1, printed.length + 1);
+  return pdf.bytes();
 }
 
-/** jspdf writes a day into the file in any case; the day that counts is printed on the pages. */
-const NO_CLOCK = "D:20000101000000+00'00'";
-
-/** 32 hex digits that differ where the files do: jspdf would draw lots. FNV-1a (draft-eastlake-fnv), four times over. */
-function fileId({ client, sheet, date, paper, making }: PatternInput, { panels }: Layout): string {
+function seedOf(input: PatternInput, { panels }: Layout): string {
+  const { client, sheet, date, paper, making, correction, leftOut } = input;
   const outlines = panels.map(({ piece, offset }) => [offset, piece.cutLine]);
-  const text = JSON.stringify([client.name, sheet.name, date, paper, making, outlines]);
-  return [1, 2, 3, 4]
-    .map((seed) => {
-      let hash = 0x811c9dc5 ^ seed;
-      for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-      return (hash >>> 0).toString(16).padStart(8, '0');
-    })
-    .join('');
+  return JSON.stringify([client.name, sheet.name, date, paper, making, correction, leftOut, outlines]);
 }

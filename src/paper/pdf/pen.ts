@@ -7,9 +7,26 @@ import { STROKE_LOOKS, type StrokeLook } from '../strokeLooks';
 import { writable } from '../text/writable';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
-type LineKind = Stroke | 'calibration' | 'trim' | 'join' | 'rule' | 'mapSheet' | 'mapPanel' | 'mapBlank';
+export type LineKind =
+  | Stroke
+  | 'calibration'
+  | 'trim'
+  | 'join'
+  | 'rule'
+  | 'mapSheet'
+  | 'mapPanel'
+  | 'mapBlank'
+  | 'grid';
 
-const LOOKS: Readonly<Record<LineKind, StrokeLook>> = {
+/** How all that a page is drawn with looks on its ground; greys run from 0 black to 1 white. */
+export interface PageLooks {
+  readonly line: (kind: LineKind) => StrokeLook;
+  readonly ground: number;
+  /** The grey that a text comes out in, from the one it has on white paper. */
+  readonly text: (grey: number) => number;
+}
+
+const LINES: Readonly<Record<LineKind, StrokeLook>> = {
   ...STROKE_LOOKS,
   calibration: { widthMm: 0.18, grey: 0, dash: [] },
   trim: { widthMm: 0.15, grey: 0.45, dash: [] },
@@ -18,33 +35,36 @@ const LOOKS: Readonly<Record<LineKind, StrokeLook>> = {
   mapSheet: { widthMm: 0.25, grey: 0.15, dash: [] },
   mapBlank: { widthMm: 0.12, grey: 0.7, dash: [1, 1] },
   mapPanel: { widthMm: 0.18, grey: 0.5, dash: [] },
+  grid: { widthMm: 0.2, grey: 0.7, dash: [] },
 };
+
+export const ON_PAPER: PageLooks = { line: (kind) => LINES[kind], ground: 1, text: (grey) => grey };
 
 export interface Pen {
   /** Draws a row of points in page mm; `from` is how far along its dashes a line starts. */
   line(kind: LineKind, points: readonly Point[], from?: number): void;
   /** Writes text in page mm; black unless a grey from 0 to 1 is given. */
   text(ink: InkText, grey?: number): void;
-  /** Covers a box of the page with white. */
+  /** Covers a box of the page with its ground. */
   blank(left: number, top: number, width: number, height: number): void;
   /** Runs `draw` with everything outside a box of the page hidden. */
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
 
-export function penFor(page: jsPDF): Pen {
+export function penFor(page: jsPDF, { line: lookOf, ground, text: toned }: PageLooks = ON_PAPER): Pen {
   let kindInHand: LineKind | null = null;
   const take = (kind: LineKind): void => {
     if (kindInHand === kind) return;
     kindInHand = kind;
-    page.setLineWidth(LOOKS[kind].widthMm);
-    page.setDrawColor(Math.round(LOOKS[kind].grey * 255));
+    page.setLineWidth(lookOf(kind).widthMm);
+    page.setDrawColor(Math.round(lookOf(kind).grey * 255));
   };
   return {
     line(kind, points, from = 0) {
       const [first, ...rest] = points;
       if (!first || rest.length === 0) return;
       take(kind);
-      const { dash } = LOOKS[kind];
+      const { dash } = lookOf(kind);
       const period = dash.reduce((sum, part) => sum + part, 0);
       page.setLineDashPattern([...dash], period > 0 ? from % period : 0);
       page.moveTo(first.x, first.y);
@@ -56,11 +76,12 @@ export function penFor(page: jsPDF): Pen {
       if (plain === '') return;
       page.setFont('helvetica', bold ? 'bold' : 'normal');
       page.setFontSize(sizePt);
-      page.setTextColor(Math.round(grey * 255));
+      page.setTextColor(Math.round(toned(grey) * 255));
       page.text(plain, start.x, start.y, turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI });
     },
     blank(left, top, width, height) {
-      page.setFillColor(255, 255, 255);
+      const grey = Math.round(ground * 255);
+      page.setFillColor(grey, grey, grey);
       page.rect(left, top, width, height, 'F');
     },
     within(left, top, width, height, draw) {

@@ -1,6 +1,7 @@
 // Whether a paper can be printed on at all, before any sheet is made.
 
 import { formatLength, type LengthUnit } from '../../document';
+import { type Correction, NO_CORRECTION } from './correction';
 import type { PaperChoice } from './papers';
 
 type PaperFaultCode =
@@ -27,10 +28,10 @@ const MOST_OVERLAP_MM = 30;
 /** Room between the margins that the first page takes, mm. */
 const FIRST_PAGE_LEAST = { widthMm: 165, heightMm: 236 } as const;
 /** 14 400 units of 1/72 in, the longest side a page may have: ISO 32000-1, Annex C. mm */
-const MOST_SIDE_MM = 5080;
+export const MOST_SIDE_MM = 5080;
 
 /** Refuses papers, margins and overlaps that leave no room for the pattern or for the first page. */
-export function checkPaper(choice: PaperChoice): CheckedPaper {
+export function checkPaper(choice: PaperChoice, correction: Correction = NO_CORRECTION): CheckedPaper {
   const { widthMm, heightMm, marginMm, overlapMm } = choice;
   if (![widthMm, heightMm, marginMm, overlapMm].every(Number.isFinite))
     return refused('paperNotANumber', 0, 0);
@@ -39,8 +40,8 @@ export function checkPaper(choice: PaperChoice): CheckedPaper {
     return refused('overlapOutOfRange', LEAST_OVERLAP_MM, MOST_OVERLAP_MM);
   const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
   const least = {
-    short: FIRST_PAGE_LEAST.widthMm + 2 * marginMm,
-    long: FIRST_PAGE_LEAST.heightMm + 2 * marginMm,
+    short: (FIRST_PAGE_LEAST.widthMm + 2 * marginMm) * correction.across,
+    long: (FIRST_PAGE_LEAST.heightMm + 2 * marginMm) * correction.down,
   };
   if (short < least.short || long < least.long) return refused('paperTooSmall', least.short, least.long);
   if (long > MOST_SIDE_MM) return refused('paperTooLarge', 0, MOST_SIDE_MM);

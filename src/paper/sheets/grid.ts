@@ -1,7 +1,7 @@
 // The plan cut into sheets that overlap.
 
 import type { Box } from '../ink';
-import type { PaperChoice } from './papers';
+import type { UprightPage } from './uprightPage';
 
 /** Free strip under the pattern on each sheet, for its name. mm */
 export const STRIP_MM = 6;
@@ -31,17 +31,14 @@ export const stepDown = (grid: Grid): number => grid.windowHeightMm - grid.overl
 
 /** The sheets that a plan of this size takes; a plan of no size takes none. */
 export function gridFor(
-  choice: PaperChoice,
+  page: UprightPage,
   orientation: Grid['orientation'],
   planWidthMm: number,
   planHeightMm: number,
 ): Grid {
-  const [short, long] = [
-    Math.min(choice.widthMm, choice.heightMm),
-    Math.max(choice.widthMm, choice.heightMm),
-  ];
-  const [pageWidthMm, pageHeightMm] = orientation === 'portrait' ? [short, long] : [long, short];
-  const { marginMm, overlapMm } = choice;
+  const { widthMm, heightMm, marginMm, overlapMm } = page;
+  const upright = orientation === 'portrait';
+  const [pageWidthMm, pageHeightMm] = upright ? [widthMm, heightMm] : [heightMm, widthMm];
   const windowWidthMm = pageWidthMm - 2 * marginMm;
   const windowHeightMm = pageHeightMm - 2 * marginMm - STRIP_MM;
   const count = (plan: number, window: number): number =>

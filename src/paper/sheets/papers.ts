@@ -1,12 +1,13 @@
 // The papers a printer takes, and how one is to be used.
 
-/** Trimmed sizes, portrait, mm: ISO 216 for A3 and A4, ANSI/ASME Y14.1 for Letter and Tabloid (8½ × 11, 11 × 17 in), Legal 8½ × 14 in. */
+/** Trimmed sizes, portrait, mm: ISO 216 for A0, A3 and A4, ANSI/ASME Y14.1 for Letter and Tabloid (8½ × 11, 11 × 17 in), Legal 8½ × 14 in. */
 export const PAPERS = [
   { name: 'A4', widthMm: 210, heightMm: 297 },
   { name: 'Letter', widthMm: 215.9, heightMm: 279.4 },
   { name: 'Legal', widthMm: 215.9, heightMm: 355.6 },
   { name: 'A3', widthMm: 297, heightMm: 420 },
   { name: 'Tabloid', widthMm: 279.4, heightMm: 431.8 },
+  { name: 'A0', widthMm: 841, heightMm: 1189 },
 ] as const;
 
 export type PaperName = (typeof PAPERS)[number]['name'];

@@ -1,7 +1,8 @@
 // The making list behind the sheets of the printed pattern, and the eyelets on its panels, read back from the file.
 
+import DxfParser from 'dxf-parser';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { patternPdf } from '../../../src/paper';
+import { patternDxf, patternPdf } from '../../../src/paper';
 import { eyeletsFor } from '../../../src/paper/making/eyelets';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections } from '../../../src/paper/making/makingSections';
@@ -77,6 +78,17 @@ describe('the printed making list', () => {
 });
 
 describe('eyelets on the panels', () => {
+  it('are drill holes in the file for cutters', () => {
+    const [row] = eyeletsFor(INPUT.draft, MAKING);
+    const read = new DxfParser().parseSync(patternDxf({ ...INPUT, making: MAKING }));
+    const holes = Object.values(read?.blocks ?? {}).flatMap(({ entities }) =>
+      entities.filter(({ type, layer }) => type === 'POINT' && layer === '13'),
+    ) as unknown as { position: { x: number; y: number } }[];
+    expect(holes.map(({ position }) => [position.x, -position.y])).toEqual(
+      row?.points.map(({ x, y }) => [expect.closeTo(x, 3), expect.closeTo(y, 3)]),
+    );
+  });
+
   it('are drawn round their centres on the laced panel and nowhere else', () => {
     const [row] = eyeletsFor(INPUT.draft, MAKING);
     const before = new Map(linedPieces(INPUT).map(({ piece, lines }) => [piece.id, lines]));

@@ -1,0 +1,101 @@
+// What to cut, buy and make for the draft in view, by the workshop's own figures.
+
+import { useMemo, useState } from 'react';
+import {
+  amountOf,
+  type MakingSection,
+  makingCsv,
+  makingList,
+  makingSections,
+  makingText,
+  type PlanInput,
+  WORKSHOP_CARE,
+} from '../../paper';
+import { download } from '../parts/download';
+import { fileName } from '../parts/fileName';
+import { MakingForm } from './MakingForm';
+import { makingFor, printMaking, useMakingChoices } from './makingChoices';
+import { refusalOf } from './usePlanInput';
+
+/** Tells a spreadsheet that the file is UTF-8; without it fractions and names come out wrong in some. */
+const BYTE_ORDER_MARK = '\ufeff';
+
+export function MakingCard({ input }: { input: PlanInput }) {
+  const choices = useMakingChoices();
+  const { draft, client, sheet } = input;
+  const { unit } = client;
+  const settings = makingFor(choices, unit);
+  const sections = useMemo(
+    () => makingSections(makingList(draft, sheet.style, settings), settings, unit),
+    [draft, sheet.style, settings, unit],
+  );
+  const [said, setSaid] = useState('');
+  const names = { client: client.name, draft: sheet.name, unit };
+  const refused = refusalOf(input) !== null;
+  const copy = (): void => {
+    const done = (text: string) => (): void => setSaid(text);
+    const failed = done('The browser did not let the list be copied; download it instead.');
+    // Without a secure page there is no clipboard at all.
+    if (!navigator.clipboard) failed();
+    else navigator.clipboard.writeText(makingText(sections, names)).then(done('Copied.'), failed);
+  };
+  if (sections.length === 0) return null;
+  return (
+    <section className="card making-card" aria-label="Making list">
+      <h2>Making list</h2>
+      {sections.map((section) => (
+        <SectionOfList key={section.heading} section={section} unit={unit} />
+      ))}
+      <p className="hint">{WORKSHOP_CARE}</p>
+      <MakingForm unit={unit} />
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={choices.printed}
+          onChange={(event) => printMaking(event.target.checked)}
+        />
+        <span>Print it behind the pattern, with the eyelets on the panels</span>
+      </label>
+      <div className="actions">
+        <button type="button" disabled={refused} onClick={copy}>
+          Copy as text
+        </button>
+        <button
+          type="button"
+          disabled={refused}
+          onClick={() =>
+            download(
+              BYTE_ORDER_MARK + makingCsv(sections, names),
+              'text/csv;charset=utf-8',
+              `${fileName(client.name, sheet.name, 'making list')}.csv`,
+            )
+          }
+        >
+          Download as CSV
+        </button>
+      </div>
+      <p className="hint" aria-live="polite">
+        {said}
+      </p>
+    </section>
+  );
+}
+
+function SectionOfList({ section, unit }: { section: MakingSection; unit: 'in' | 'cm' }) {
+  const { heading, lines, remark } = section;
+  return (
+    <details open={heading === 'Bones'}>
+      <summary>{heading}</summary>
+      <ul>
+        {lines.map((line) => (
+          <li key={line.item}>
+            <span>{line.item}</span>
+            <b>{amountOf(line, unit)}</b>
+            {line.note === '' ? null : <span className="hint">{line.note}</span>}
+          </li>
+        ))}
+      </ul>
+      <p className="hint remark">{remark}</p>
+    </details>
+  );
+}

@@ -1,0 +1,105 @@
+// What the maker's printers make of a square, kept beside the book under a key of its own: it belongs to the room, not to
+// a client. The same rules as for the book: what cannot be read is put aside, never written over.
+
+import * as z from 'zod/mini';
+import { type Aside, listAsides, putAside } from './asides';
+import { type SaveFault, saveFaultOf } from './saveStatus';
+import type { StorageLike } from './storageLike';
+
+/** Where the printers lie. */
+export const PRINTERS_KEY = 'staywright.printers';
+const PRINTERS_VERSION = 1;
+
+/** A printer and how many times larger a print for it is drawn along the paper's short and long side. */
+export interface Printer {
+  readonly name: string;
+  readonly across: number;
+  readonly down: number;
+}
+
+const printersSchema = z.object({
+  version: z.literal(PRINTERS_VERSION),
+  printers: z.array(z.object({ name: z.string(), across: z.number(), down: z.number() })),
+});
+
+export interface ReadPrinters {
+  readonly printers: readonly Printer[];
+  /** What there is to say of the look into the storage; null when nothing. */
+  readonly fault: SaveFault | 'unreadable' | null;
+}
+
+export interface PrinterStorage {
+  readonly read: () => ReadPrinters;
+  /** Keeps a printer under its name, beside those that other tabs have kept. Null when it is kept. */
+  readonly keep: (printer: Printer) => SaveFault | null;
+  readonly forget: (name: string) => SaveFault | null;
+}
+
+export interface PrinterStorageOptions {
+  /** Null where the browser has none. */
+  readonly storage: StorageLike | null;
+  readonly now: () => Date;
+}
+
+export function createPrinterStorage({ storage, now }: PrinterStorageOptions): PrinterStorage {
+  const read = (): ReadPrinters => {
+    if (!storage) return { printers: [], fault: 'absent' };
+    try {
+      const text = storage.getItem(PRINTERS_KEY);
+      const printers = text === null ? [] : parsed(text);
+      return printers ? { printers, fault: null } : { printers: [], fault: 'unreadable' };
+    } catch (error) {
+      return { printers: [], fault: saveFaultOf(error) };
+    }
+  };
+
+  const change = (next: (printers: readonly Printer[]) => readonly Printer[]): SaveFault | null => {
+    if (!storage) return 'absent';
+    const { printers, fault } = read();
+    if (fault === 'unreadable' && !isAside(storage)) return 'guarding';
+    try {
+      storage.setItem(PRINTERS_KEY, JSON.stringify({ version: PRINTERS_VERSION, printers: next(printers) }));
+      return null;
+    } catch (error) {
+      return saveFaultOf(error);
+    }
+  };
+
+  /** Whether what lies unread under the key lies whole under another one too, put there now if it must be. */
+  const isAside = (store: StorageLike): boolean => {
+    try {
+      const text = store.getItem(PRINTERS_KEY) ?? '';
+      const there = listAsides(store).some((aside: Aside) => aside.text === text);
+      return there || putAside(store, text, now()) !== null;
+    } catch {
+      return false;
+    }
+  };
+
+  return {
+    read,
+    keep: (printer) =>
+      change((printers) => [...printers.filter(({ name }) => name !== printer.name), printer]),
+    forget: (name) => change((printers) => printers.filter((each) => each.name !== name)),
+  };
+}
+
+function parsed(text: string): readonly Printer[] | null {
+  try {
+    const read = z.safeParse(printersSchema, JSON.parse(text));
+    return read.success ? read.data.printers : null;
+  } catch {
+    return null;
+  }
+}
+
+const SENTENCES: Readonly<Record<SaveFault | 'unreadable', string>> = {
+  absent: 'This browser keeps nothing for this page: the correction holds until the tab is closed.',
+  refused: 'The browser refused to keep the correction. It holds until the tab is closed.',
+  full: 'There is no room left to keep the correction. It holds until the tab is closed.',
+  guarding:
+    'The printers kept before cannot be read, and there is no room to put them aside, so nothing is written over them. The correction holds until the tab is closed.',
+  unreadable: 'The printers kept before cannot be read. They are put aside whole when a new one is kept.',
+};
+
+export const printerFaultSentence = (fault: SaveFault | 'unreadable'): string => SENTENCES[fault];

@@ -1,0 +1,90 @@
+// The pattern for a projector over the cutting table: light lines on a dark ground, over a grid to set the projector by.
+
+import { inches } from '../../engine';
+import { DO_NOT_CUT, hasFaults } from '../faults';
+import { movedPanel, type PlanInput } from '../placePanels';
+import { planPanels } from '../planPanels';
+import { MOST_SIDE_MM } from '../sheets/checkPaper';
+import { writable } from '../text/writable';
+import { drawPanels } from './onePagePdf';
+import { pdfFile } from './pdfFile';
+import type { Pen } from './pen';
+import { projectorLooks } from './projectorLooks';
+
+export interface ProjectorChoice {
+  /** Panels lie in rows no wider than this, mm. */
+  readonly widthMm: number;
+  /** Weight of the cut line, mm; the others are in proportion. */
+  readonly lineMm: number;
+}
+
+export const LEAST_LINE_MM = 0.3;
+export const MOST_LINE_MM = 6;
+export const DEFAULT_PROJECTOR: ProjectorChoice = { widthMm: 914.4, lineMm: 1.5 };
+
+/** Room at the top for the names and the size of the grid, mm. */
+const HEAD_MM = 24;
+const FRAME_MM = 10;
+
+/** The side of a square of the grid, mm: one that the maker's ruler shows. */
+export const gridSideMm = (unit: 'in' | 'cm'): number => (unit === 'in' ? inches(2) : 50);
+
+export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean =>
+  lineMm >= LEAST_LINE_MM && lineMm <= MOST_LINE_MM && widthMm >= 300 && widthMm <= MOST_SIDE_MM;
+
+/**
+ * The bytes of a PDF of one dark page as large as the panels need, the grid over all of it, whole squares only. Null where a
+ * side would be over 5080 mm. Same input, same bytes.
+ *
+ * @throws RangeError on a choice that {@link isProjectorChoice} denies; ask it first
+ */
+export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): Promise<Uint8Array | null> {
+  if (!isProjectorChoice(choice)) throw new RangeError('projector choice not checked');
+  const { client, sheet, date } = input;
+  const side = gridSideMm(client.unit);
+  const plan = planPanels(input, choice.widthMm - 2 * FRAME_MM);
+  const [columns, rows] = [plan.widthMm + 2 * FRAME_MM, plan.heightMm + HEAD_MM + 2 * FRAME_MM].map((mm) =>
+    Math.max(4, Math.ceil(mm / side)),
+  ) as [number, number];
+  const [width, height] = [columns * side, rows * side];
+  if (Math.max(width, height) > MOST_SIDE_MM) return null;
+  const names = [client.name, sheet.name, date]
+    .map((name) => writable(name).text)
+    .filter((name) => name !== '');
+  const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
+  const pdf = await pdfFile(
+    names.slice(0, 2).join(', ').slice(0, 120),
+    JSON.stringify([names, choice, client.unit, outlines]),
+  );
+  const pen = pdf.page(width, height, undefined, projectorLooks(choice.lineMm));
+  pen.blank(0, 0, width, height);
+  drawGrid(pen, columns, rows, side);
+  const square = client.unit === 'in' ? '2 in' : '50 mm';
+  const said = hasFaults(input) ? [DO_NOT_CUT] : [`Each square of the grid is ${square}`];
+  pen.text({
+    text: [...said, ...names].join(' · '),
+    start: { x: FRAME_MM, y: FRAME_MM + 10 },
+    turnRad: 0,
+    sizePt: 22,
+    bold: true,
+  });
+  drawPanels(
+    pen,
+    plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM })),
+  );
+  return pdf.bytes();
+}
+
+function drawGrid(pen: Pen, columns: number, rows: number, side: number): void {
+  const [width, height] = [columns * side, rows * side];
+  for (let column = 0; column <= columns; column += 1)
+    pen.line('grid', [
+      { x: column * side, y: 0 },
+      { x: column * side, y: height },
+    ]);
+  for (let row = 0; row <= rows; row += 1)
+    pen.line('grid', [
+      { x: 0, y: row * side },
+      { x: width, y: row * side },
+    ]);
+}

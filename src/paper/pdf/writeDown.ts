@@ -1,0 +1,88 @@
+// Paragraphs below each other on a page, as far as there is room.
+
+import { shortened, textWidth, wrapped } from '../text/textWidth';
+import { writable } from '../text/writable';
+import type { Pen } from './pen';
+
+export interface Paragraph {
+  readonly kind: 'heading' | 'text' | 'small' | 'alarm';
+  readonly text: string;
+}
+
+interface Look {
+  readonly sizePt: number;
+  readonly bold: boolean;
+  readonly lineMm: number;
+  readonly beforeMm: number;
+}
+
+const LOOKS: Readonly<Record<Paragraph['kind'], Look>> = {
+  heading: { sizePt: 10, bold: true, lineMm: 4.4, beforeMm: 3.4 },
+  text: { sizePt: 8, bold: false, lineMm: 3.5, beforeMm: 1.1 },
+  small: { sizePt: 7, bold: false, lineMm: 3, beforeMm: 0.9 },
+  alarm: { sizePt: 10, bold: true, lineMm: 5, beforeMm: 2 },
+};
+
+/**
+ * Writes paragraphs below each other until one would pass `lowest`, and says so if one would; gives back where the last line
+ * stands.
+ */
+export function writeDown(
+  pen: Pen,
+  paragraphs: readonly Paragraph[],
+  left: number,
+  top: number,
+  width: number,
+  lowest: number,
+): number {
+  let y = top;
+  for (const [i, { kind, text }] of paragraphs.entries()) {
+    const { sizePt, bold, lineMm, beforeMm } = LOOKS[kind];
+    const lines = wrapped(writable(text).text, sizePt, bold, width);
+    if (y + lines.length * lineMm > lowest) {
+      pen.text({
+        text: 'The rest is told on the screen.',
+        start: { x: left, y: y + 4 },
+        turnRad: 0,
+        sizePt: 7,
+        bold: true,
+      });
+      return y + 4;
+    }
+    if (i > 0) y += beforeMm;
+    for (const line of lines) {
+      y += lineMm;
+      pen.text({ text: line, start: { x: left, y }, turnRad: 0, sizePt, bold });
+    }
+  }
+  return y;
+}
+
+/** Room that {@link drawHead} takes. mm */
+export const HEAD_MM = 20;
+
+/** Whose pattern it is: the client large, the draft below, facts on the right, a rule under all. */
+export function drawHead(
+  pen: Pen,
+  {
+    client,
+    draft,
+    facts,
+  }: { readonly client: string; readonly draft: string; readonly facts: readonly string[] },
+  { left, right, top }: { readonly left: number; readonly right: number; readonly top: number },
+): void {
+  const said = facts
+    .map((fact) => writable(fact).text)
+    .filter((fact) => fact !== '')
+    .join(' · ');
+  const saidWidth = textWidth(said, 9, false);
+  const put = (words: string, x: number, y: number, sizePt: number, bold: boolean): void =>
+    pen.text({ text: words, start: { x, y }, turnRad: 0, sizePt, bold });
+  put(shortened(writable(client).text, 20, true, right - left), left, top + 7, 20, true);
+  put(shortened(writable(draft).text, 12, false, right - left - saidWidth - 6), left, top + 14, 12, false);
+  put(said, right - saidWidth, top + 14, 9, false);
+  pen.line('rule', [
+    { x: left, y: top + HEAD_MM },
+    { x: right, y: top + HEAD_MM },
+  ]);
+}

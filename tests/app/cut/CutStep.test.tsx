@@ -1,0 +1,203 @@
+// @vitest-environment jsdom
+import { screen, waitFor, within } from '@testing-library/react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { CutStep } from '../../../src/app/cut/CutStep';
+import { useCutChoices } from '../../../src/app/cut/cutChoices';
+import { changeStyle, DEMO_BOOK } from '../../../src/document';
+import { readPattern } from '../../paper/readPattern';
+import { onTable } from '../onTable';
+
+const fresh = useCutChoices.getState();
+/** What the page hands to the browser to be saved. */
+let saved: { name: string; blob: Blob }[] = [];
+
+beforeEach(() => {
+  saved = [];
+  const blobs = new Map<string, Blob>();
+  URL.createObjectURL = (blob: Blob) => {
+    blobs.set(`blob:${blobs.size}`, blob);
+    return `blob:${blobs.size - 1}`;
+  };
+  URL.revokeObjectURL = () => undefined;
+  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (this: HTMLAnchorElement) {
+    saved.push({ name: this.download, blob: blobs.get(this.href) as Blob });
+  });
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+  localStorage.clear();
+  useCutChoices.setState(fresh, true);
+});
+
+const sheet = (name: string): HTMLElement => screen.getByRole('checkbox', { name: `Sheet ${name}` });
+const pdf = async () => {
+  await waitFor(() => expect(saved).toHaveLength(1), { timeout: 20_000 });
+  return { name: saved[0]?.name, ...(await readPattern(await bytesOf(saved[0]?.blob as Blob))) };
+};
+const bytesOf = (blob: Blob): Promise<Uint8Array> =>
+  new Promise((resolve) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(new Uint8Array(reader.result as ArrayBuffer));
+    reader.readAsArrayBuffer(blob);
+  });
+
+describe('the Cut step on sheets', () => {
+  it('leaves out the sheets that are clicked or keyed off, and prints the others', async () => {
+    const { user } = onTable(<CutStep />);
+    const count = screen.getAllByRole('checkbox', { name: /^Sheet / }).length;
+    await user.click(sheet('A2'));
+    expect(sheet('A2')).not.toBeChecked();
+    sheet('A2').focus();
+    await user.keyboard('{ArrowDown}');
+    expect(sheet('B2')).toHaveFocus();
+    await user.keyboard(' ');
+    expect(sheet('B2')).not.toBeChecked();
+    await user.keyboard('{Enter}');
+    expect(sheet('B2')).toBeChecked();
+    expect(screen.getByText(`${count - 1} sheets`)).toBeVisible();
+    await user.click(screen.getByRole('button', { name: 'Download the PDF' }));
+    const { name, pages } = await pdf();
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice.pdf');
+    const names = pages.flatMap(({ texts }) => texts.map(({ text }) => text));
+    expect(names.join(' ')).toContain('Not printed this time: A2.');
+    // the sheet's own name stands on the map alone
+    expect(names.filter((text) => text === 'A2')).toHaveLength(1);
+    expect(names.filter((text) => text === 'B2')).toHaveLength(2);
+    await user.click(screen.getByRole('button', { name: 'Print all sheets again' }));
+    expect(sheet('A2')).toBeChecked();
+  }, 30_000);
+
+  it('takes all sheets in again where others come', async () => {
+    const { user } = onTable(<CutStep />);
+    await user.click(sheet('A1'));
+    await user.click(screen.getByRole('radio', { name: 'Upright' }));
+    expect(sheet('A1')).toBeChecked();
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'A0');
+    expect(screen.getAllByRole('checkbox', { name: /^Sheet / })).toHaveLength(1);
+  });
+
+  it('takes a size of the maker’s own and says what is wrong with it', async () => {
+    const { user } = onTable(<CutStep />);
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'own');
+    const width = screen.getByRole('textbox', { name: 'Width' });
+    await user.clear(width);
+    await user.type(width, '4');
+    expect(screen.getByText(/too small for the calibration squares/)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeDisabled();
+    await user.clear(width);
+    await user.type(width, '13');
+    expect(screen.queryByText(/too small/)).toBeNull();
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeEnabled();
+  });
+
+  it('refuses to print what must not be cut', () => {
+    const book = changeStyle(DEMO_BOOK, (style) => ({
+      ...style,
+      wedges: style.wedges.map((wedge) =>
+        wedge.block === 'front' && wedge.station > -1
+          ? { ...wedge, station: 0.5, sizing: 'hand' as const, intake: { waist: 90 } }
+          : wedge,
+      ),
+    }));
+    onTable(<CutStep />, book);
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeDisabled();
+    for (const button of screen.getAllByRole('button', { name: /^Download the (SVG|DXF|PNG)/ }))
+      expect(button).toBeDisabled();
+    expect(screen.getByText(/cannot be cut as it is/)).toBeVisible();
+  });
+});
+
+describe('a printer that does not keep the scale', () => {
+  const measure = async (user: ReturnType<typeof onTable>['user'], across: string, down: string) => {
+    for (const [label, text] of [
+      ['Square across', across],
+      ['Square down', down],
+    ] as const) {
+      const field = screen.getByRole('textbox', { name: label });
+      await user.clear(field);
+      await user.type(field, text);
+    }
+    await user.click(screen.getByRole('button', { name: 'Correct the next print' }));
+  };
+  const another = async (user: ReturnType<typeof onTable>['user'], name: string) => {
+    await user.selectOptions(screen.getByRole('combobox', { name: 'The print is for' }), 'another printer…');
+    if (name) await user.type(screen.getByRole('textbox', { name: 'Name of the printer' }), name);
+  };
+
+  it('is corrected from the measured square, kept by its name, and corrected again from there', async () => {
+    const { user } = onTable(<CutStep />);
+    await another(user, 'Desk');
+    await measure(user, '3.92', '4');
+    expect(screen.getByText(/drawn 2.04 % larger across, unchanged down/)).toBeVisible();
+    expect(JSON.parse(localStorage.getItem('staywright.printers') ?? '').printers).toEqual([
+      { name: 'Desk', across: 4 / 3.92, down: 1 },
+    ]);
+    await measure(user, '4', '4.04');
+    expect(useCutChoices.getState().printers[0]?.across).toBeCloseTo(4 / 3.92, 9);
+    expect(useCutChoices.getState().printers[0]?.down).toBeCloseTo(4 / 4.04, 9);
+    await user.click(screen.getByRole('button', { name: 'Download the PDF' }));
+    const { pages } = await pdf();
+    expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain(
+      '2.04 % larger across, 0.99 % smaller down',
+    );
+    await user.click(screen.getByRole('button', { name: 'Forget this printer' }));
+    expect(JSON.parse(localStorage.getItem('staywright.printers') ?? '').printers).toEqual([]);
+  }, 30_000);
+
+  it('is not corrected by what cannot be true', async () => {
+    const { user } = onTable(<CutStep />);
+    await another(user, '');
+    await measure(user, '4', '4');
+    expect(screen.getByText(/Give the printer a name/)).toBeVisible();
+    await user.type(screen.getByRole('textbox', { name: 'Name of the printer' }), 'Hall');
+    await measure(user, '3.5', '4');
+    expect(screen.getByText(/more than 10 % off/)).toBeVisible();
+    expect(localStorage.getItem('staywright.printers')).toBeNull();
+  });
+
+  it('says so when what was kept cannot be read, and puts it aside', async () => {
+    localStorage.setItem('staywright.printers', 'torn');
+    const { user } = onTable(<CutStep />);
+    expect(screen.getByText(/cannot be read/)).toBeVisible();
+    await another(user, 'Desk');
+    await measure(user, '4', '4');
+    expect(Object.values({ ...localStorage })).toContain('torn');
+  });
+});
+
+describe('the Cut step on one page', () => {
+  it('shows how long a roll it takes, and prints it', async () => {
+    const { user } = onTable(<CutStep />);
+    await user.click(screen.getByRole('radio', { name: 'One page' }));
+    expect(screen.getByText(/^0\.91 × \d\.\d\d m$/)).toBeVisible();
+    await user.click(screen.getByRole('button', { name: 'Download the page' }));
+    const { name, pages } = await pdf();
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-one-page.pdf');
+    expect(pages).toHaveLength(1);
+    expect(pages[0]?.widthMm).toBeCloseTo(914.4, 1);
+  }, 30_000);
+
+  it('says what a roll is too narrow for', async () => {
+    const { user } = onTable(<CutStep />);
+    await user.click(screen.getByRole('radio', { name: 'One page' }));
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Page' }), 'own');
+    const width = screen.getByRole('textbox', { name: 'Width of the roll' });
+    await user.clear(width);
+    await user.type(width, '5');
+    expect(screen.getByText(/too narrow/)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Download the page' })).toBeDisabled();
+  });
+});
+
+describe('the Cut step for a projector', () => {
+  it('shows light lines over a grid and prints them as heavy as asked', async () => {
+    const { user } = onTable(<CutStep />);
+    await user.click(screen.getByRole('radio', { name: 'Projector' }));
+    const drawing = screen.getByRole('img', { name: '6 panels on one picture' });
+    expect(drawing).toHaveAttribute('stroke-width', '1.5');
+    expect(within(document.body).queryByRole('region', { name: 'Printer' })).toBeNull();
+    await user.click(screen.getByRole('button', { name: 'Download for the projector' }));
+    const { name } = await pdf();
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-projector.pdf');
+  }, 30_000);
+});
