@@ -18,6 +18,7 @@ const PATTERN_FILES: readonly {
   { name: 'pattern.pdf', make: ({ patternPdf }, input) => patternPdf(input) },
   { name: 'pattern.svg', make: ({ patternSvg }, input) => patternSvg(input) },
   { name: 'pattern.dxf', make: ({ patternDxf }, input) => patternDxf(input) },
+  { name: 'sheet.html', make: ({ sheetHtml }, input) => sheetHtml(input) },
 ];
 
 type Paper = typeof import('../paper');
@@ -42,14 +43,16 @@ export async function draftFiles(
     // A pattern of an earlier draft must not lie beside these pieces.
     for (const { name } of PATTERN_FILES) await rm(join(out, name), { force: true });
     if (drafted.pieces.length === 0) return { ok: true, value: made };
+    const layer = await import('../paper');
+    const unit = client.unit === 'in' ? 'in' : 'cm';
     const input: PatternInput = {
       draft: drafted,
-      client: { name: client.name, unit: client.unit === 'in' ? 'in' : 'cm' },
+      client: { name: client.name, unit },
       sheet: { name: title, style, acknowledgedReduction: null },
       date: today(),
+      making: layer.usualMaking(unit),
       paper,
     };
-    const layer = await import('../paper');
     for (const { name, make } of PATTERN_FILES) await write(name, await make(layer, input));
     return { ok: true, value: made };
   } catch (error) {

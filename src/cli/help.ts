@@ -23,11 +23,11 @@ they are in inches, and texts such as "34 1/2" will do. A measurement left out o
 Made in the directory:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder
                   level. Its levels are only those that the garment reaches all round.
-  pattern.pdf     the tiled pattern.
+  pattern.pdf     the tiled pattern, and behind it the making list by the usual figures.
   pattern.svg     the pattern at full size in mm, a group a panel and in it a group for each kind of line.
   pattern.dxf     the same for cutters (release 12, mm): a block a piece, layers by number as in ASTM D6673.
-The patterns are made where there is a piece to print; those from an earlier run are taken away first.
-To come in a later version, not made yet: sheet.html.
+  sheet.html      the drafting sheet: the draft as numbered steps to draw by hand, in the client's unit (cm for mm).
+All but pieces.json are made where there is a piece to print; those from an earlier run are taken away first.
 
 With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
 { "name": …, "error": [ { "path": …, "message": … } ] }. Blank lines get no answer. It ends with 0 once every line

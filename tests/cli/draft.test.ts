@@ -52,10 +52,13 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     const out = join(place, 'demo', 'deep');
     const ran = await runDraft(['--out', out]);
     expect(ran).toMatchObject({ code: 0, err: '' });
-    const files = ['pieces.json', 'pattern.pdf', 'pattern.svg', 'pattern.dxf'];
+    const files = ['pieces.json', 'pattern.pdf', 'pattern.svg', 'pattern.dxf', 'sheet.html'];
     expect(ran.out.split('\n')).toEqual([...files.map((name) => join(out, name)), '']);
     expect(readFileSync(join(out, 'pattern.svg'), 'utf8')).toMatch(
-      /^<svg [^]*<g id="front-1">[^]*<\/svg>\n$/,
+      /^<svg [\s\S]*<g id="front-1">[\s\S]*<\/svg>\n$/,
+    );
+    expect(readFileSync(join(out, 'sheet.html'), 'utf8')).toMatch(
+      /^<!doctype html>[\s\S]*Wren Abernathy[\s\S]*Front: bust wedge[\s\S]*<\/html>\n$/,
     );
     expect(readFileSync(join(out, 'pattern.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     const drafted = piecesIn(out);
@@ -147,7 +150,7 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(ran.code).toBe(1);
     expect(ran.err).toMatch(/^block waist: The waist line is not far enough below/m);
     expect(ran.out).toBe(`${join(out, 'pieces.json')}\n`);
-    for (const name of ['pattern.pdf', 'pattern.svg', 'pattern.dxf'])
+    for (const name of ['pattern.pdf', 'pattern.svg', 'pattern.dxf', 'sheet.html'])
       expect(existsSync(join(out, name))).toBe(false);
     expect(piecesIn(out)).toMatchObject({ levels: [], pieces: [], seams: [] });
   });
@@ -206,7 +209,7 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(ran).toMatchObject({ code: 0, err: '' });
     expect(ran.out).toMatch(/--stdin/);
     expect(ran.out).toMatch(/only those that the garment reaches all round/);
-    expect(ran.out).toMatch(/not made yet: sheet\.html/);
+    expect(ran.out).toMatch(/sheet\.html +the drafting sheet/);
   });
 });
 
