@@ -46,13 +46,32 @@ export function expectedOf(
   return { mean: mean + sd * z, sd: sd * Math.sqrt(Math.max(0, 1 - explained)) };
 }
 
-/** What was to be expected, where a measurement lies so far from it that it is unusual; null where it does not. */
-export function unusual(name: MeasurementName, measurements: Measurements): Expected | null {
-  const value = measurements[name];
-  const expected = value === null ? null : expectedOf(name, measurements);
-  if (value === null || expected === null) return null;
-  const sd = Math.hypot(expected.sd, TAPE_MM);
-  return Math.abs(value - expected.mean) > UNUSUAL_SDS * sd ? { mean: expected.mean, sd } : null;
+/**
+ * The measurements that are unusual for all others, with what was to be expected of each. One slip makes its fellows
+ * look odd too: the oddest is told, then what is still odd without building on it.
+ *
+ * @param estimated measurements that were not taken: neither judged nor built on
+ */
+export function unusualOnes(
+  measurements: Measurements,
+  estimated: readonly MeasurementName[] = [],
+): ReadonlyMap<MeasurementName, Expected> {
+  const found = new Map<MeasurementName, Expected>();
+  for (;;) {
+    const without = [...estimated, ...found.keys()];
+    let oddest: { name: MeasurementName; expected: Expected; sds: number } | null = null;
+    for (const { name } of SURVEY) {
+      const value = measurements[name];
+      const expected =
+        value === null || without.includes(name) ? null : expectedOf(name, measurements, without);
+      if (value === null || expected === null) continue;
+      const sd = Math.hypot(expected.sd, TAPE_MM);
+      const sds = Math.abs(value - expected.mean) / sd;
+      if (sds > (oddest?.sds ?? UNUSUAL_SDS)) oddest = { name, expected: { mean: expected.mean, sd }, sds };
+    }
+    if (!oddest) return found;
+    found.set(oddest.name, oddest.expected);
+  }
 }
 
 const rowOf = (name: MeasurementName): number => SURVEY.findIndex((row) => row.name === name);

@@ -42,7 +42,7 @@ export {
   type NamedEdge,
   TOP_EDGES,
 } from './edgeShapes';
-export { type Expected, expectedOf, unusual } from './expected';
+export { type Expected, expectedOf, unusualOnes } from './expected';
 export { type History, record, redo, startHistory, undo } from './history';
 export { formatLength, plainLength } from './lengths/formatLength';
 export { type LengthUnit, MM_PER } from './lengths/lengthUnit';

@@ -3,6 +3,7 @@
 import { lazy, Suspense, useState } from 'react';
 import { changeSheet, type SavedDraft } from '../../document';
 import type { TableView } from '../../table';
+import { formatDay, today } from '../parts/formatDay';
 import { screenScale } from '../storage/screenScale';
 import { useOpen, useTable } from '../tableContext';
 
@@ -27,7 +28,7 @@ export function TableTools({ shown, adding, onAdding, comparing, onComparing }: 
   };
   const save = (): void => {
     const saved: SavedDraft = {
-      on: new Date().toISOString().slice(0, 10),
+      on: today(),
       measurements: client.measurements,
       style: sheet.style,
     };
@@ -64,7 +65,7 @@ export function TableTools({ shown, adding, onAdding, comparing, onComparing }: 
       </button>
       {saved ? (
         <button type="button" aria-pressed={comparing} onClick={() => onComparing(!comparing)}>
-          Compare with {dayOf(saved.on)}
+          Compare with {formatDay(saved.on)}
         </button>
       ) : null}
       {measuring ? (
@@ -81,8 +82,3 @@ export function TableTools({ shown, adding, onAdding, comparing, onComparing }: 
     </div>
   );
 }
-
-const dayOf = (day: string): string => {
-  const date = new Date(`${day}T12:00:00`);
-  return Number.isNaN(date.getTime()) ? day : date.toLocaleDateString(undefined, { dateStyle: 'medium' });
-};

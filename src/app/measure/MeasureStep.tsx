@@ -1,12 +1,13 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
-import { useState } from 'react';
-import { changeClient, issueSentence, MEASUREMENT_WORDS } from '../../document';
-import { MEASUREMENTS, type MeasurementName } from '../../engine';
-import { LengthField } from '../parts/LengthField';
+import { useMemo, useState } from 'react';
+import { changeClient, MEASUREMENT_WORDS, unusualOnes } from '../../document';
+import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { useOpen, useTable } from '../tableContext';
 import { BodyFigure } from './BodyFigure';
+import { MeasurementField } from './MeasurementField';
+import { TapeDay } from './TapeDay';
 
 const GROUPS: readonly { title: string; intro: string; names: readonly MeasurementName[] }[] = [
   {
@@ -26,11 +27,13 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
   },
 ];
 
-const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
-
 export function MeasureStep() {
   const { client } = useOpen();
   const [focused, setFocused] = useState<MeasurementName | null>(null);
+  const odd = useMemo(
+    () => unusualOnes(client.measurements, client.estimated),
+    [client.measurements, client.estimated],
+  );
   const change = useTable((table) => table.change);
   return (
     <div className="measure-step">
@@ -42,6 +45,7 @@ export function MeasureStep() {
             change('client’s name', (book) => changeClient(book, (open) => ({ ...open, name })))
           }
         />
+        <TapeDay />
         <BodyFigure measurement={focused} />
         <p className="hint figure-hint">
           {focused ? MEASUREMENT_WORDS[focused].how : 'Choose a field to see where the tape goes.'}
@@ -53,45 +57,16 @@ export function MeasureStep() {
             <legend>{title}</legend>
             <p className="intro">{intro}</p>
             {names.map((name) => (
-              <MeasurementField key={`${client.id} ${name}`} name={name} onFocus={() => setFocused(name)} />
+              <MeasurementField
+                key={`${client.id} ${name}`}
+                name={name}
+                odd={odd.get(name) ?? null}
+                onFocus={() => setFocused(name)}
+              />
             ))}
           </fieldset>
         ))}
       </form>
     </div>
-  );
-}
-
-function MeasurementField({ name, onFocus }: { name: MeasurementName; onFocus: () => void }) {
-  const { client, sheet } = useOpen();
-  const { issues } = useDraft();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const { label, how } = MEASUREMENT_WORDS[name];
-  const remarks = issues
-    .filter(
-      (issue) =>
-        issue.at.field === name && !(issue.severity === 'note' && client.measurements[name] !== null),
-    )
-    .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style }));
-  return (
-    <LengthField
-      label={label}
-      value={client.measurements[name]}
-      unit={client.unit}
-      optional={true}
-      needed={NEEDED.has(name)}
-      hint={how}
-      remarks={remarks}
-      onFocus={onFocus}
-      onShow={(mm) =>
-        show((book) =>
-          changeClient(book, (open) => ({ ...open, measurements: { ...open.measurements, [name]: mm } })),
-        )
-      }
-      onKeep={() => keep(label.toLowerCase())}
-      onDrop={drop}
-    />
   );
 }

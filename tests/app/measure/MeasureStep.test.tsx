@@ -2,7 +2,7 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { MeasureStep } from '../../../src/app/measure/MeasureStep';
-import { addClient, DEMO_BOOK, MEASUREMENT_WORDS } from '../../../src/document';
+import { addClient, changeClient, DEMO_BOOK, MEASUREMENT_WORDS, setMeasurement } from '../../../src/document';
 import { inches, MEASUREMENTS } from '../../../src/engine';
 import { onTable } from '../onTable';
 
@@ -51,5 +51,64 @@ describe('Measure', () => {
     await user.tab();
     expect(screen.getByText(/Bust girth must be between/)).toBeVisible();
     expect(client().measurements.bust).toBe(inches(370));
+  });
+
+  it('calls a number unusual while it is typed, and blocks nothing', async () => {
+    const { user, client } = onTable(<MeasureStep />);
+    await user.clear(box('Waist girth'));
+    await user.type(box('Waist girth'), '39');
+    expect(screen.getByText(/^Unusual for her other measurements: .+ would be usual/)).toBeVisible();
+    await user.tab();
+    expect(client().measurements.waist).toBe(inches(39));
+    expect(box('Waist girth')).toBeValid();
+  });
+
+  it('asks for a third reading where two differ by more than a centimetre, and takes the middle one', async () => {
+    const { user, client } = onTable(<MeasureStep />);
+    await user.click(screen.getByRole('button', { name: 'Second reading of waist girth' }));
+    await user.type(screen.getByRole('textbox', { name: 'Second reading of waist girth' }), '29 3/4');
+    await user.tab();
+    expect(client().measurements.waist).toBeCloseTo(inches(29.625), 9);
+    expect(screen.queryByRole('textbox', { name: /^Third reading/ })).toBeNull();
+    await user.clear(screen.getByRole('textbox', { name: 'Second reading of waist girth' }));
+    await user.type(screen.getByRole('textbox', { name: 'Second reading of waist girth' }), '30 1/2');
+    await user.tab();
+    expect(screen.getByText(/Lay the tape a third time/)).toBeVisible();
+    await user.type(screen.getByRole('textbox', { name: 'Third reading of waist girth' }), '30 1/4');
+    await user.tab();
+    expect(client().measurements.waist).toBe(inches(30.25));
+    expect(client().readings.waist).toEqual([29.5, 30.5, 30.25].map(inches));
+  });
+
+  it('offers an estimate for a missing length with how sure it is, and marks it', async () => {
+    const { user, client } = onTable(
+      <MeasureStep />,
+      changeClient(DEMO_BOOK, (open) => setMeasurement(open, 'neckToWaist', null)),
+    );
+    expect(screen.getByText(/^Usual for her other measurements: \S+ in ± \S+ in/)).toBeVisible();
+    await user.click(screen.getByRole('button', { name: 'Use the estimate for neck to waist, front' }));
+    expect(client().estimated).toEqual(['neckToWaist']);
+    expect(client().measurements.neckToWaist).toBeGreaterThan(350);
+    expect(screen.getByText(/^Estimated from her other measurements, ± /)).toBeVisible();
+    await user.clear(box('Neck to waist, front'));
+    await user.type(box('Neck to waist, front'), '16{Enter}');
+    expect(client().estimated).toEqual([]);
+  });
+
+  it('offers no estimate before the bust is known', () => {
+    onTable(<MeasureStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
+    expect(screen.queryByRole('button', { name: /^Use the estimate/ })).toBeNull();
+  });
+
+  it('shows what changed since the set before', async () => {
+    const dated = changeClient(DEMO_BOOK, (open) => ({ ...open, takenOn: '2026-03-02' }));
+    const { user, client } = onTable(<MeasureStep />, dated);
+    await user.click(screen.getByRole('button', { name: 'Measure anew' }));
+    expect(client().earlier).toHaveLength(1);
+    expect(client().takenOn).toMatch(/^\d{4}-\d\d-\d\d$/);
+    await user.clear(box('Waist girth'));
+    await user.type(box('Waist girth'), '29{Enter}');
+    expect(screen.getByText(/^29½ in on .*2026, now −½ in$/)).toBeVisible();
+    expect(screen.getAllByText(/^As on .*2026$/).length).toBeGreaterThan(10);
   });
 });

@@ -34,7 +34,7 @@ function worked(): History<Book> {
   change('name', named('Ada'));
   change('wedge', (book) => changeStyle(book, (style) => setStation(style, 'front-bust', 0.2)));
   change('new', (book) => addClient(book, 'new', 'Bea'));
-  change('gone', removeClient);
+  change('gone', (book) => removeClient(book, 'new'));
   for (let i = 0; i < 150; i += 1) change(`name ${i}`, named(`Cleo ${i}`));
   return undo(undo(history));
 }

@@ -1,0 +1,182 @@
+// One measurement: how to take it, what was read, what it was last time, and what is to be expected of it.
+
+import { useState } from 'react';
+import {
+  type Client,
+  changeClient,
+  type Expected,
+  estimatedSentence,
+  estimateWritten,
+  expectedOf,
+  formatLength,
+  issueSentence,
+  MEASUREMENT_WORDS,
+  needsThird,
+  setMeasurement,
+  setReading,
+  takeEstimate,
+  unusualSentence,
+} from '../../document';
+import { MEASUREMENTS, type MeasurementName } from '../../engine';
+import { formatDay } from '../parts/formatDay';
+import { LengthField } from '../parts/LengthField';
+import { useDraft, useOpen, useTable } from '../tableContext';
+
+const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
+const GIRTHS = new Set(MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name));
+
+interface MeasurementFieldProps {
+  readonly name: MeasurementName;
+  /** What was to be expected, where the number is unusual. */
+  readonly odd: Expected | null;
+  readonly onFocus: () => void;
+}
+
+export function MeasurementField({ name, odd, onFocus }: MeasurementFieldProps) {
+  const { client, sheet } = useOpen();
+  const { issues } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const { label, how } = MEASUREMENT_WORDS[name];
+  const { unit } = client;
+  const value = client.measurements[name];
+  const remarks = issues
+    .filter((issue) => issue.at.field === name && !(issue.severity === 'note' && value !== null))
+    .map((issue) => issueSentence(issue, { unit, style: sheet.style }));
+  return (
+    <div className="measurement">
+      <LengthField
+        label={label}
+        value={value}
+        unit={unit}
+        optional={true}
+        needed={NEEDED.has(name)}
+        hint={how}
+        remarks={remarks}
+        onFocus={onFocus}
+        onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
+        onKeep={() => keep(label.toLowerCase())}
+        onDrop={drop}
+      />
+      <p className="unusual" aria-live="polite">
+        {odd && remarks.length === 0 ? unusualSentence(odd, unit) : ''}
+      </p>
+      <Since client={client} name={name} />
+      <Estimate client={client} name={name} />
+      {GIRTHS.has(name) && value !== null ? <Readings key={client.id} client={client} name={name} /> : null}
+    </div>
+  );
+}
+
+interface PartProps {
+  readonly client: Client;
+  readonly name: MeasurementName;
+}
+
+/** What changed since the set before. */
+function Since({ client, name }: PartProps) {
+  const last = client.earlier.at(-1);
+  const [before, now] = [last?.measurements[name] ?? null, client.measurements[name]];
+  if (!last || before === null) return null;
+  const write = (mm: number, signed = false): string =>
+    formatLength(mm, client.unit, { withUnit: true, signed });
+  const day = last.on === null ? 'last time' : formatDay(last.on);
+  const same = now !== null && Math.abs(now - before) < 0.5;
+  return (
+    <p className={same ? 'since' : 'since changed'}>
+      {same
+        ? `As on ${day}`.replace('on last', 'last')
+        : `${write(before)} ${last.on === null ? day : `on ${day}`}${now === null ? '' : `, now ${write(now - before, true)}`}`}
+    </p>
+  );
+}
+
+/** Where nothing was measured, what may stand in for it; where it does, that it does. */
+function Estimate({ client, name }: PartProps) {
+  const change = useTable((table) => table.change);
+  const marked = client.estimated.includes(name);
+  if (client.measurements[name] !== null && !marked) return null;
+  const expected = expectedOf(name, client.measurements, client.estimated);
+  if (!expected || client.measurements.bust === null) return null;
+  if (marked) return <p className="estimate marked">{estimatedSentence(expected, client.unit)}</p>;
+  const label = MEASUREMENT_WORDS[name].label.toLowerCase();
+  return (
+    <p className="estimate">
+      Usual for her other measurements: {estimateWritten(expected, client.unit)}.{' '}
+      <button
+        type="button"
+        className="quiet"
+        aria-label={`Use the estimate for ${label}`}
+        onClick={() =>
+          change(`estimated ${label}`, (book) =>
+            changeClient(book, (open) => takeEstimate(open, name, expected.mean)),
+          )
+        }
+      >
+        Use it for now
+      </button>
+    </p>
+  );
+}
+
+/** The tape laid again: a second reading, and a third where two differ. */
+function Readings({ client, name }: PartProps) {
+  const [asked, setAsked] = useState(false);
+  const readings = client.readings[name] ?? [];
+  const label = MEASUREMENT_WORDS[name].label;
+  if (!asked && readings.length < 2)
+    return (
+      <button
+        type="button"
+        className="quiet read-again"
+        aria-label={`Second reading of ${label.toLowerCase()}`}
+        onClick={() => setAsked(true)}
+      >
+        Second reading
+      </button>
+    );
+  return (
+    <div className="readings">
+      {readings.length >= 2 ? (
+        <p className="hint">
+          First read as {formatLength(readings[0] ?? 0, client.unit, { withUnit: true })}.
+        </p>
+      ) : null}
+      <Reading client={client} name={name} which={1} label="Second reading" />
+      {needsThird(readings) || readings.length > 2 ? (
+        <>
+          {needsThird(readings) ? (
+            <p className="unusual" role="status">
+              The two differ by more than {client.unit === 'in' ? '⅜ in' : '1 cm'}. Lay the tape a third time;
+              the middle one of the three holds.
+            </p>
+          ) : null}
+          <Reading client={client} name={name} which={2} label="Third reading" />
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; label: string }) {
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const full = `${label} of ${MEASUREMENT_WORDS[name].label.toLowerCase()}`;
+  return (
+    <div className="reading">
+      <span aria-hidden="true">{label}</span>
+      <LengthField
+        compact={true}
+        optional={true}
+        label={full}
+        value={client.readings[name]?.[which] ?? null}
+        unit={client.unit}
+        onShow={(mm) => show((book) => changeClient(book, (open) => setReading(open, name, which, mm)))}
+        onKeep={() => keep(full.toLowerCase())}
+        onDrop={drop}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+// On which day the tape was laid, the sets before, and beginning another.
+
+import { beginSet, changeClient } from '../../document';
+import { formatDay, today } from '../parts/formatDay';
+import { useOpen, useTable } from '../tableContext';
+
+export function TapeDay() {
+  const { client } = useOpen();
+  const change = useTable((table) => table.change);
+  const { takenOn, earlier } = client;
+  return (
+    <div className="tape-day">
+      <label>
+        <span>Measured on</span>
+        <input
+          type="date"
+          value={takenOn ?? ''}
+          onChange={(event) => {
+            const on = event.target.value || null;
+            change('day of measuring', (book) => changeClient(book, (open) => ({ ...open, takenOn: on })));
+          }}
+        />
+      </label>
+      <button
+        type="button"
+        onClick={() =>
+          change('new set of measurements', (book) => changeClient(book, (open) => beginSet(open, today())))
+        }
+      >
+        Measure anew
+      </button>
+      {earlier.length > 0 ? (
+        <p className="hint">
+          Before:{' '}
+          {earlier.map(({ on }) => (on === null ? 'a day not written down' : formatDay(on))).join('; ')}. What
+          changed stands beside each number.
+        </p>
+      ) : null}
+    </div>
+  );
+}
