@@ -6,7 +6,7 @@ import { centreEdges, lacedEdges } from './lacedEdges';
 import type { MakingSettings } from './settings';
 
 /** Where a bone runs; `piece` or `pieces` say on what. */
-export type BonePlace =
+type BonePlace =
   | { readonly kind: 'seam'; readonly pieces: readonly [string, string] }
   | { readonly kind: 'centreFront'; readonly piece: string }
   | { readonly kind: 'lacing'; readonly piece: string; readonly beside: 'edge' | 'eyelets' };

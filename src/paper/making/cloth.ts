@@ -4,7 +4,7 @@ import { inches, type Piece, type Point } from '../../engine';
 import type { MakingSettings } from './settings';
 
 /** Widths that cloth is sold in: 36, 44–45, 54, 60 in; 112, 135–145 cm. */
-export const CLOTH_WIDTHS: readonly { readonly unit: 'in' | 'cm'; readonly mm: number }[] = [
+const CLOTH_WIDTHS: readonly { readonly unit: 'in' | 'cm'; readonly mm: number }[] = [
   { unit: 'in', mm: inches(36) },
   { unit: 'in', mm: inches(45) },
   { unit: 'in', mm: inches(54) },

@@ -7,7 +7,7 @@ import { inches } from '../../engine';
  * How long a bone is against its channel. `betweenBindings`: so much shorter than the distance between the bindings.
  * `channel`: so much shorter than the channel from sewn edge to sewn edge, whatever the bindings.
  */
-export type BoneRule = 'betweenBindings' | 'channel';
+type BoneRule = 'betweenBindings' | 'channel';
 
 /** Lengths in mm, shares as fractions, counts whole. */
 export interface MakingSettings {
@@ -38,7 +38,7 @@ export interface MakingSettings {
   readonly clothSpare: number;
 }
 
-export type MakingNumber = Exclude<keyof MakingSettings, 'rule'>;
+type MakingNumber = Exclude<keyof MakingSettings, 'rule'>;
 
 export interface MakingField {
   readonly name: MakingNumber;

@@ -64,7 +64,7 @@ function truingStep({ draft }: PlanInput, tape: Tape): HandStep {
   return {
     heading: 'True the seams',
     sentences: [
-      'Two edges that are sewn together must be equally long above and below the waist. Measure both along the curve from the waist line; where they differ, take the mean on both. That moves ends and balance marks off their lines by as much as stands here.',
+      'Two edges that are sewn together must be equally long above and below the waist. Measure both along the curve from the waist line; where they differ, take the mean on both. That and the shape of top edge and hem move ends and balance marks off their lines by as much as stands here.',
       rows.length > 0
         ? 'Mark each on its own leg. Ends and balance marks that are not named stay on their lines.'
         : 'On this draft all ends and balance marks stay on their lines.',
@@ -126,7 +126,7 @@ function edgesStep({ draft }: PlanInput, tape: Tape): HandStep {
   return {
     heading: 'Top edge and hem',
     sentences: [
-      'Mark these points on each panel, the first and the last at the ends of its legs, and draw the edge through them as one smooth curve. Sewn, it runs on across each seam without a kink.',
+      'Mark these points on each panel, the first and the last at the ends of its legs, and draw the edge through them as one smooth curve. Sewn, it runs on across each seam without a kink, but where the design has a corner.',
     ],
     tables,
     figure: drawing.done(),
@@ -208,14 +208,14 @@ function allowanceStep({ draft }: PlanInput, tape: Tape): HandStep {
     const edges = piece.edges.map((edge) => {
       const to = edge.mate ? ` to ${pieceLabelOf(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
-      return `${edgeName(edge, piece.block)}${to} ${edge === foldOf(piece) ? 'on the fold' : allowance}`;
+      return `${edgeName(edge, piece.block)}${to}: ${edge === foldOf(piece) ? 'on the fold' : allowance}`;
     });
-    return [[pieceLabel(piece), cut, edges.join(', ')]];
+    return [[pieceLabel(piece), cut, edges.join('; ')]];
   });
   return {
     heading: 'Cut apart and add the allowances',
     sentences: [
-      'Trace each panel onto its own paper with its number, its balance marks and its grain line, which runs with the centre line. Cut the darts’ cloth away between the panels.',
+      'Trace each panel onto its own paper with its number, its balance marks and its grain line, which runs with the centre line. The cloth of the wedges falls away between the panels.',
       'Draw the cut line outside the sew line by the allowance of each edge.',
     ],
     tables: [{ columns: ['Panel', 'Cut', 'Allowance of each edge'], rows }],

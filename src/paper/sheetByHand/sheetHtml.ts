@@ -119,5 +119,5 @@ path{fill:none;vector-effect:non-scaling-stroke}
 circle{fill:#fff;stroke:#000;stroke-width:1;vector-effect:non-scaling-stroke}
 text{fill:#000;font-family:inherit;paint-order:stroke;stroke:#fff;stroke-width:3px;stroke-linejoin:round;vector-effect:non-scaling-stroke}
 @media(max-width:46rem){section{grid-template-columns:minmax(0,1fr)}table{display:block;overflow-x:auto}}
-@media print{body{max-width:none;padding:0;font-size:10.5pt}section{grid-template-columns:minmax(0,1fr) 62mm;gap:6mm}h2{break-after:avoid}@page{margin:14mm}}
+@media print{body{max-width:none;padding:0;font-size:9.5pt;line-height:1.35}section{grid-template-columns:minmax(0,1fr) 74mm;gap:6mm;padding:.5rem 0}table{font-size:9pt}.remark{font-size:8.5pt}th,td{padding-top:.05rem;padding-bottom:.05rem}svg{max-width:74mm;max-height:70mm;width:auto}h2{break-after:avoid}@page{margin:14mm}}
 `;
