@@ -2,6 +2,8 @@
 
 import {
   balancedWedge,
+  type EdgeNode,
+  type EdgeNodeName,
   type LevelName,
   MOST_WEDGES,
   type PerLevel,
@@ -78,7 +80,7 @@ export function setStationAt(style: Style, id: string, level: LevelName, station
 }
 
 /**
- * Sets an intake, mm. A balanced wedge becomes one sized by hand, keeping `current`, what balancing gave it at the
+ * Sets an intake, mm; one below nothing adds cloth, as a gore does. A balanced wedge becomes one sized by hand, keeping `current`, what balancing gave it at the
  * other levels.
  */
 export function setIntake(
@@ -93,6 +95,16 @@ export function setIntake(
     sizing: 'hand',
     intake: { ...(wedge.sizing === 'balanced' ? current : wedge.intake), [level]: intake },
   }));
+}
+
+/** Sets one place of the top edge or the hem. */
+export function setEdgeNode(
+  style: Style,
+  edge: 'topShape' | 'hemShape',
+  name: EdgeNodeName,
+  node: EdgeNode,
+): Style {
+  return { ...style, [edge]: { ...style[edge], [name]: node } };
 }
 
 /** Locks a wedge at what it takes now (`current`, mm per level), or hands it back to balancing. */

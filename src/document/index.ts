@@ -28,6 +28,7 @@ export {
   changeSheet,
   changeStyle,
   removeWedge,
+  setEdgeNode,
   setIntake,
   setSizing,
   setStation,
@@ -57,4 +58,5 @@ export { LEVEL_WORDS } from './words/levels';
 export { MEASUREMENT_WORDS } from './words/measurements';
 export { edgeName, pieceLabel, pieceLabelOf, seamName } from './words/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './words/safety';
+export { EDGE_NODE_WORDS } from './words/styleFields';
 export { wedgeName, wedgeNameOf } from './words/wedges';

@@ -9,6 +9,7 @@ export {
 export type { Block, DraftedWedge } from './draft/block';
 export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
+export type { EdgeNodePlace } from './draft/edgeLine';
 export type { Level } from './draft/levels';
 export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { stationOf, stationX } from './draft/station';

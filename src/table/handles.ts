@@ -1,10 +1,12 @@
 // Everything on the cutting table that can be pulled: where it stands, which number it is, and what a pull changes.
 
-import { setIntake, setStation } from '../document';
+import { setEdgeNode, setIntake, setStation } from '../document';
 import {
   type Block,
   type Draft,
   type DraftedWedge,
+  type EdgeNodeName,
+  type EdgeNodePlace,
   type Level,
   type LevelName,
   type PerLevel,
@@ -18,12 +20,14 @@ import { directionOf, onTable, type TableLayout } from './layout';
 
 export interface Handle {
   readonly id: string;
-  readonly kind: 'axis' | 'leg' | 'edge';
+  /** `edge`: the whole top edge or hem. `node`: one place of it. */
+  readonly kind: 'axis' | 'leg' | 'edge' | 'node';
   /** The wedge it belongs to, if any. */
   readonly wedge: string | null;
   readonly block: Side | null;
   readonly level: LevelName | null;
   readonly which: 'inner' | 'outer' | 'top' | 'hem' | null;
+  readonly node: EdgeNodeName | null;
   /** Where it stands, table mm. */
   readonly at: Point;
   /** The number it changes, mm, and how far it may go. */
@@ -42,6 +46,9 @@ const SETTLE_MM = 16;
 /** The most a wedge may be pulled open by hand at a level, mm. */
 const MOST_INTAKE_MM = 150;
 
+/** The most a gore may add by hand at a level, mm. */
+const MOST_ADDED_MM = 100;
+
 /** All handles of a draft: edges first, then wedge by wedge, the axis before its legs. */
 export function handlesOf(draft: Draft, style: Style, layout: TableLayout): Handle[] {
   const { blocks, span } = draft;
@@ -51,6 +58,7 @@ export function handlesOf(draft: Draft, style: Style, layout: TableLayout): Hand
   if (!waist) return [];
   return [
     ...edgeHandles(style, span, layout),
+    ...draft.nodes.map((node) => nodeHandle(node, style, layout)),
     ...(['front', 'back'] as const).flatMap((side) =>
       blocks[side].wedges.flatMap((wedge) => [
         axisHandle(blocks[side], wedge, waist, span, layout),
@@ -67,7 +75,7 @@ export function intakeNow(wedge: DraftedWedge): Partial<PerLevel> {
 
 function edgeHandles(style: Style, span: { top: number; hem: number }, layout: TableLayout): Handle[] {
   const x = layout.centreX.front - 12;
-  const shared = { kind: 'edge', wedge: null, block: null, level: null } as const;
+  const shared = { kind: 'edge', wedge: null, block: null, level: null, node: null } as const;
   return [
     {
       ...shared,
@@ -94,6 +102,28 @@ function edgeHandles(style: Style, span: { top: number; hem: number }, layout: T
   ];
 }
 
+/** How far a node may be pulled from the level edge, mm. */
+const MOST_BEYOND_MM = 200;
+
+function nodeHandle({ edge, name, side, at }: EdgeNodePlace, style: Style, layout: TableLayout): Handle {
+  const shape = edge === 'top' ? 'topShape' : 'hemShape';
+  return {
+    id: `node:${edge}:${name}`,
+    kind: 'node',
+    wedge: null,
+    block: side,
+    level: null,
+    which: edge,
+    node: name,
+    at: onTable(layout, side, at),
+    value: style[shape][name].beyond,
+    least: -MOST_BEYOND_MM,
+    most: MOST_BEYOND_MM,
+    gain: { x: 0, y: edge === 'top' ? -1 : 1 },
+    set: (before, beyond) => setEdgeNode(before, shape, name, { ...before[shape][name], beyond }),
+  };
+}
+
 /** The axis is pulled half way between waist and hem; its number is the distance from the centre line at the waist. */
 function axisHandle(
   block: Block,
@@ -114,6 +144,7 @@ function axisHandle(
     block: block.side,
     level: 'waist',
     which: null,
+    node: null,
     at: onTable(layout, block.side, { x: xAt(wedge.axis, y), y }),
     value,
     least: 0,
@@ -142,9 +173,10 @@ function legHandles(
       block: block.side,
       level: level.name,
       which,
+      node: null,
       at: onTable(layout, block.side, { x: xAt(leg, level.y), y: level.y }),
       value: wedge.intake.get(level.name) ?? 0,
-      least: 0,
+      least: -MOST_ADDED_MM,
       most: MOST_INTAKE_MM,
       gain: { x: directionOf(block.side) * legGain(block, wedge, style, which), y: 0 },
       set: (before, value) => setIntake(before, wedge.id, level.name, value, current),

@@ -22,8 +22,8 @@ export function layOut(draft: Draft): TableLayout | null {
   const [first, last] = [levels[0], levels[levels.length - 1]];
   if (!blocks || !span || !first || !last) return null;
   const width = widest(blocks.front, span) + ROOM.between + widest(blocks.back, span);
-  const top = Math.min(first.y, span.top) - ROOM.above;
-  const foot = Math.max(span.hem, span.waist + 60) + ROOM.below;
+  const top = Math.min(first.y, span.highest) - ROOM.above;
+  const foot = Math.max(span.lowest, span.waist + 60) + ROOM.below;
   return {
     centreX: { front: 0, back: width },
     left: -ROOM.around,
@@ -34,8 +34,8 @@ export function layOut(draft: Draft): TableLayout | null {
 }
 
 /** The farthest a block reaches from its centre line between top edge and hem, mm. */
-function widest({ sideSeam }: Block, span: { top: number; hem: number }): number {
-  const heights = [span.top, span.hem, ...sideSeam.ys.filter((y) => y > span.top && y < span.hem)];
+function widest({ sideSeam }: Block, { highest, lowest }: NonNullable<Draft['span']>): number {
+  const heights = [highest, lowest, ...sideSeam.ys.filter((y) => y > highest && y < lowest)];
   return Math.max(...heights.map((y) => xAt(sideSeam, y)));
 }
 

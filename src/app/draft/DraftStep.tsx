@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { IssueList } from '../parts/IssueList';
 import { useDraft, useOpen } from '../tableContext';
+import { EdgeCard } from './EdgeCard';
 import { GarmentCard } from './GarmentCard';
 import { SafetyCard } from './SafetyCard';
 import { TableBench } from './TableBench';
@@ -25,6 +26,7 @@ export function DraftStep() {
         <WedgeCard selected={selected} onSelect={setChosen} />
         <GarmentCard />
         <SafetyCard />
+        <EdgeCard />
       </div>
     </div>
   );

@@ -1,9 +1,10 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { changeStyle, issueSentence } from '../../document';
+import { changeStyle, issueSentence, LEVEL_WORDS } from '../../document';
 import type { Closure, Style } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { useDraft, useOpen, useTable } from '../tableContext';
+import { StyleChoice } from './StyleChoice';
 
 const FRONT: readonly { kind: Closure['front']; label: string }[] = [
   { kind: 'seam', label: 'Seam' },
@@ -47,13 +48,14 @@ export function GarmentCard() {
   return (
     <section className="card garment-card" aria-label="Garment">
       <h3>Garment</h3>
+      <StyleChoice />
       {length(
         'Top edge',
         'topAbove',
         style.topAbove,
         true,
         (before, mm) => ({ ...before, topAbove: mm }),
-        'above the over-bust line',
+        `above the ${LEVEL_WORDS[style.topFrom]} line`,
       )}
       {length(
         'Hem',

@@ -161,6 +161,7 @@ function WedgeNumbers({ wedge, block }: { wedge: DraftedWedge; block: Block }) {
             <td key={name}>
               <LengthField
                 compact={true}
+                signed={true}
                 label={`Intake at the ${LEVEL_WORDS[name]}`}
                 value={wedge.intake.get(name) ?? 0}
                 unit={client.unit}

@@ -103,12 +103,13 @@ function SeamWalk({ draft, chosen, onPoint }: ProofProps) {
 }
 
 function EdgeRun({ draft, chosen, onPoint }: ProofProps) {
-  const degrees = (row: EdgeRunRow): number => (row.angle * 180) / Math.PI;
-  const kinked = (row: EdgeRunRow): boolean => Math.abs(degrees(row) - 180) > 0.5;
+  const degrees = (row: EdgeRunRow): number => row.angle * DEGREES;
+  const kinked = (row: EdgeRunRow): boolean => Math.abs(row.angle - row.asked) > 0.5 / DEGREES;
+  const isCorner = (row: EdgeRunRow): boolean => Math.abs(row.asked - Math.PI) > 0.5 / DEGREES;
   return (
     <Proof
       title="Edge run"
-      says="The angle across each seam when it is sewn; 180° runs straight on."
+      says="The angle across each seam when it is sewn; 180° runs straight on, unless a corner was wanted."
       met={!draft.proof.edges.some(kinked)}
     >
       <thead>
@@ -135,7 +136,7 @@ function EdgeRun({ draft, chosen, onPoint }: ProofProps) {
                     })
                   }
                 >
-                  {`${degrees(row).toFixed(1)}°`}
+                  {`${isCorner(row) ? 'corner ' : ''}${degrees(row).toFixed(1)}°`}
                 </RowButton>
               ) : null;
             return (
@@ -234,7 +235,10 @@ function RowButton({
   );
 }
 
-const rowClass = (chosen: boolean, off: boolean): string => `${chosen ? 'chosen ' : ''}${off ? 'off' : ''}`;
+const rowClass = (chosen: boolean, off: boolean): string => `${chosen ? 'chosen ' : ''}${off ? 'fails' : ''}`;
+
+/** Degrees in a radian. */
+const DEGREES = 180 / Math.PI;
 
 const millimetres = (mm: number): string => `${Math.abs(mm).toFixed(Math.abs(mm) < 0.1 ? 2 : 1)} mm`;
 

@@ -9,7 +9,7 @@ import { girthLedger, type LedgerRow } from '../proof/ledger';
 import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
 import { type Block, draftBlock } from './block';
 import { checkStyle } from './checkStyle';
-import { draftEdge, type EdgeLine } from './edgeLine';
+import { draftEdge, type EdgeLine, type EdgeNodePlace, nodePlaces } from './edgeLine';
 import { type Level, levelsOf } from './levels';
 import { cutPanels, narrowAt, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
 import { EDGE, type Edge, makePiece, type Piece } from './piece';
@@ -23,7 +23,17 @@ export interface Draft {
   /** Null when there are no levels. */
   readonly blocks: Readonly<Record<Side, Block>> | null;
   /** Heights of top edge and hem as drafted, mm; null when there are no levels. */
-  readonly span: { readonly top: number; readonly hem: number; readonly waist: number } | null;
+  readonly span: {
+    /** The level edges that nodes are measured from. */
+    readonly top: number;
+    readonly hem: number;
+    readonly waist: number;
+    /** The highest place of the top edge and the lowest of the hem, as drafted. */
+    readonly highest: number;
+    readonly lowest: number;
+  } | null;
+  /** Nodes of top edge and hem on the flat blocks. */
+  readonly nodes: readonly EdgeNodePlace[];
   /** Front panels from the centre, then back panels from the centre. */
   readonly pieces: readonly Piece[];
   readonly proof: {
@@ -56,20 +66,24 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const blocks = { front: front.block, back: back.block };
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
-  const span = { top, hem, waist: body.neckToWaist };
-  if (hem - top < LEAST_HEIGHT_MM) {
-    issues.push(
-      issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height: hem - top, least: LEAST_HEIGHT_MM }),
-    );
-    return { ...nothing(issues), levels, blocks, span };
-  }
-
   const edges = {
     top: { base: top, lines: draftEdge(blocks, style.topShape, top, -1) },
     hem: { base: hem, lines: draftEdge(blocks, style.hemShape, hem, 1) },
   };
   const highest = Math.min(...heightsOf(edges.top.lines));
   const lowest = Math.max(...heightsOf(edges.hem.lines));
+  const span = { top, hem, waist: body.neckToWaist, highest, lowest };
+  const nodes = [
+    ...nodePlaces('top', blocks, style.topShape, top),
+    ...nodePlaces('hem', blocks, style.hemShape, hem),
+  ];
+  if (hem - top < LEAST_HEIGHT_MM) {
+    issues.push(
+      issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height: hem - top, least: LEAST_HEIGHT_MM }),
+    );
+    return { ...nothing(issues), levels, blocks, span, nodes };
+  }
+
   const frontPanels = cutPanels(blocks.front, levels, highest, lowest);
   const backPanels = cutPanels(blocks.back, levels, highest, lowest);
   issues.push(...frontPanels.issues, ...backPanels.issues);
@@ -116,6 +130,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     levels,
     blocks,
     span,
+    nodes,
     pieces,
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === expected),
@@ -171,6 +186,7 @@ function nothing(issues: readonly Issue[]): Draft {
     levels: [],
     blocks: null,
     span: null,
+    nodes: [],
     pieces: [],
     proof: { ledger: [], seams: [], edges: [] },
     issues,

@@ -1,6 +1,7 @@
 // Top edge and hem as drafted: one curve from centre front round to centre back, over the body closed up, so that a
 // wedge's intake does not bend it.
 
+import type { Point } from '../geometry/point';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { Block } from './block';
 import { stationX } from './station';
@@ -82,6 +83,37 @@ export function draftEdge(
       .map((line) => seenFrom(line, whole))
       .reverse(),
   };
+}
+
+/** A node of an edge on the flat block. */
+export interface EdgeNodePlace {
+  readonly edge: 'top' | 'hem';
+  readonly name: EdgeNodeName;
+  readonly side: Side;
+  readonly at: Point;
+}
+
+/** Where the nodes of an edge stand on the flat blocks as drafted; the underarm is given on the front. */
+export function nodePlaces(
+  edge: 'top' | 'hem',
+  blocks: Readonly<Record<Side, Block>>,
+  shape: EdgeShape,
+  base: number,
+): EdgeNodePlace[] {
+  const way = edge === 'top' ? -1 : 1;
+  return (['front', 'back'] as const).flatMap((side) =>
+    NODES[side]
+      .filter(({ name }) => side === 'front' || name !== 'underarm')
+      .map(({ name, station }) => ({
+        edge,
+        name,
+        side,
+        at: {
+          x: station <= -1 ? 0 : stationOnBlock(blocks[side], station, base),
+          y: base + way * shape[name].beyond,
+        },
+      })),
+  );
 }
 
 /** Where an edge crosses a closed distance from the centre line. */

@@ -38,9 +38,7 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
           className={wedge.id === selected ? 'wedge selected' : 'wedge'}
           data-wedge={wedge.id}
         >
-          <path className="taken" d={takenCloth(wedge, span, place)} />
-          <path className="leg" d={pathDown(wedge.innerLeg, span.top, span.hem, place)} />
-          <path className="leg" d={pathDown(wedge.outerLeg, span.top, span.hem, place)} />
+          <WedgeCloth wedge={wedge} block={block} pieces={pieces} span={span} place={place} />
           {wedge.onCentre ? null : (
             <path className="axis" d={pathDown(wedge.axis, span.top, span.hem, place)} />
           )}
@@ -77,20 +75,52 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
             />
           )),
       )}
-      <path className="side-seam" d={pathDown(block.sideSeam, span.top, span.hem, place)} />
+      <path className="side-seam" d={sideSeam(block, pieces, span, place)} />
     </g>
   );
 });
 
-/** The cloth between the two legs. */
-function takenCloth(
-  wedge: DraftedWedge,
-  span: { top: number; hem: number },
+interface WedgeClothProps {
+  readonly wedge: DraftedWedge;
+  readonly block: Block;
+  readonly pieces: readonly Piece[];
+  readonly span: Span;
+  readonly place: (point: Point) => Point;
+}
+
+type Span = NonNullable<Draft['span']>;
+
+/** The cloth between the two legs, and the legs: as trued, or as drafted where a panel beside them was not made. */
+function WedgeCloth({ wedge, block, pieces, span, place }: WedgeClothProps) {
+  const cuts = block.wedges.filter((each) => !each.onCentre);
+  const number = cuts.indexOf(wedge) + 1;
+  const [before, after] = [number, number + 1].map((n) => pieces.find((piece) => piece.number === n));
+  const inner = wedge.onCentre ? null : before?.edges.find((edge) => edge.mate?.piece === after?.id);
+  const outer = wedge.onCentre
+    ? pieces.find((piece) => piece.number === 1)?.edges.find((edge) => edge.role === 'centre')
+    : after?.edges.find((edge) => edge.mate?.piece === before?.id);
+  const innerPoints = downwards(inner?.points ?? pointsDown(wedge.innerLeg, span.top, span.hem));
+  const outerPoints = downwards(outer?.points ?? pointsDown(wedge.outerLeg, span.top, span.hem));
+  return (
+    <>
+      <path className="taken" d={closedPath([...innerPoints, ...[...outerPoints].reverse()].map(place))} />
+      <path className="leg" d={pathThrough(innerPoints.map(place))} />
+      <path className="leg" d={pathThrough(outerPoints.map(place))} />
+    </>
+  );
+}
+
+const downwards = (points: readonly Point[]): readonly Point[] =>
+  (points[0]?.y ?? 0) <= (points.at(-1)?.y ?? 0) ? points : [...points].reverse();
+
+function sideSeam(
+  block: Block,
+  pieces: readonly Piece[],
+  span: Span,
   place: (point: Point) => Point,
 ): string {
-  const inner = pointsDown(wedge.innerLeg, span.top, span.hem);
-  const outer = pointsDown(wedge.outerLeg, span.top, span.hem).reverse();
-  return closedPath([...inner, ...outer].map(place));
+  const trued = pieces.flatMap((piece) => piece.edges).find((edge) => edge.side);
+  return trued ? pathThrough(trued.points.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
 }
 
 const bustHeight = (draft: Draft): number => draft.levels.find((level) => level.name === 'bust')?.y ?? 0;

@@ -43,14 +43,15 @@ export function HandleMark({
       aria-valuemin={handle.least}
       aria-valuemax={Math.round(handle.most)}
       aria-valuetext={shown}
-      aria-orientation={handle.kind === 'edge' ? 'vertical' : 'horizontal'}
+      aria-orientation={handle.gain.y !== 0 ? 'vertical' : 'horizontal'}
       transform={`translate(${handle.at.x} ${handle.at.y})`}
       onFocus={(event) => onFocus(event.currentTarget.matches(':focus-visible'))}
       {...events}
     >
-      <circle className="grip" cx={lean} r={gripPx * px} />
+      <circle className="grip" cx={lean} r={(handle.kind === 'node' ? Math.min(gripPx, 16) : gripPx) * px} />
       {handle.kind === 'axis' ? <path className="mark" d={diamond(7 * px)} /> : null}
       {handle.kind === 'leg' ? <path className="mark" d={tick(lean, 6 * px)} /> : null}
+      {handle.kind === 'node' ? <circle className="mark" r={4.5 * px} /> : null}
       {handle.kind === 'edge' ? (
         <rect className="mark" x={-9 * px} y={-4 * px} width={18 * px} height={8 * px} rx={4 * px} />
       ) : null}

@@ -1,0 +1,145 @@
+// Top edge and hem: a shape to start from, and every place of it as a number.
+
+import {
+  changeStyle,
+  EDGE_NODE_WORDS,
+  edgeShapeName,
+  edgeShapeNamed,
+  HEM_EDGES,
+  LEVEL_WORDS,
+  type NamedEdge,
+  setEdgeNode,
+  TOP_EDGES,
+} from '../../document';
+import { EDGE_NODES, type EdgeNodeName, TOP_LEVELS, type TopLevel } from '../../engine';
+import { LengthField } from '../parts/LengthField';
+import { useOpen, useTable } from '../tableContext';
+
+const EDGES = [
+  { edge: 'topShape', title: 'Top edge', named: TOP_EDGES, says: 'above' },
+  { edge: 'hemShape', title: 'Hem', named: HEM_EDGES, says: 'below' },
+] as const;
+
+type EdgeName = (typeof EDGES)[number]['edge'];
+
+export function EdgeCard() {
+  const { sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  return (
+    <section className="card edge-card" aria-label="Top edge and hem">
+      {EDGES.map(({ edge, title, named, says }) => (
+        <div key={edge} className="edge-shape">
+          <div className="edge-head">
+            <h3>{title}</h3>
+            <ShapeChoice edge={edge} title={title} named={named} />
+            {edge === 'topShape' ? (
+              <label className="choice">
+                <span>measured from the</span>
+                <select
+                  value={sheet.style.topFrom}
+                  onChange={(event) => {
+                    const topFrom = TOP_LEVELS.find((level) => level === event.target.value) ?? 'overBust';
+                    change('top edge’s line', (book) =>
+                      changeStyle(book, (style) => ({ ...style, topFrom })),
+                    );
+                  }}
+                >
+                  {TOP_LEVELS.map((level: TopLevel) => (
+                    <option key={level} value={level}>
+                      {LEVEL_WORDS[level]} line
+                    </option>
+                  ))}
+                </select>
+              </label>
+            ) : null}
+          </div>
+          <p className="hint">
+            How far each place lies {says} the level {title.toLowerCase()}.
+          </p>
+          <div className="edge-nodes">
+            {EDGE_NODES.map((node) => (
+              <NodeField key={node} edge={edge} title={title} node={node} />
+            ))}
+          </div>
+        </div>
+      ))}
+    </section>
+  );
+}
+
+function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; named: readonly NamedEdge[] }) {
+  const { sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  const name = edgeShapeName(sheet.style[edge], named);
+  return (
+    <label className="choice">
+      <span className="unseen">Shape of the {title.toLowerCase()}</span>
+      <select
+        value={name}
+        onChange={(event) => {
+          const shape = edgeShapeNamed(event.target.value, named);
+          change(`${title.toLowerCase()}’s shape`, (book) =>
+            changeStyle(book, (style) => ({ ...style, [edge]: shape })),
+          );
+        }}
+      >
+        {named.map(({ name: each, label }) => (
+          <option key={each} value={each}>
+            {label}
+          </option>
+        ))}
+        {name === 'free' ? <option value="free">Free</option> : null}
+      </select>
+    </label>
+  );
+}
+
+function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node: EdgeNodeName }) {
+  const { client, sheet } = useOpen();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const change = useTable((table) => table.change);
+  const { beyond, kind } = sheet.style[edge][node];
+  const place = EDGE_NODE_WORDS[node];
+  return (
+    <div className="edge-node">
+      <span className="edge-node-name">{place.replace(/^the /, '')}</span>
+      <LengthField
+        compact={true}
+        signed={true}
+        label={`${title} at ${place}`}
+        value={beyond}
+        unit={client.unit}
+        onShow={(mm) =>
+          show((book) =>
+            changeStyle(book, (style) => setEdgeNode(style, edge, node, { kind, beyond: mm ?? 0 })),
+          )
+        }
+        onKeep={() => keep(`${title.toLowerCase()} at ${place}`)}
+        onDrop={drop}
+      />
+      <label className="corner">
+        <input
+          type="checkbox"
+          checked={kind === 'corner'}
+          onChange={(event) => {
+            const corner = event.target.checked;
+            change(`${title.toLowerCase()} at ${place}`, (book) =>
+              changeStyle(book, (style) =>
+                setEdgeNode(style, edge, node, { beyond, kind: corner ? 'corner' : 'smooth' }),
+              ),
+            );
+          }}
+        />
+        <span>
+          corner
+          <span className="unseen">
+            {' '}
+            in the {title.toLowerCase()} at {place}
+          </span>
+        </span>
+      </label>
+    </div>
+  );
+}
