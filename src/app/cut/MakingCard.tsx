@@ -54,7 +54,7 @@ export function MakingCard({ input }: { input: PlanInput }) {
           checked={choices.printed}
           onChange={(event) => printMaking(event.target.checked)}
         />
-        <span>Print it behind the pattern, with the eyelets on the panels</span>
+        <span>Print it behind the sheets, with the eyelets on the panels</span>
       </label>
       <div className="actions">
         <button type="button" disabled={refused} onClick={copy}>

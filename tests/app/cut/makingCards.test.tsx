@@ -83,7 +83,7 @@ describe('the making list on the screen', () => {
   it('is printed with the pattern unless that is ticked off', async () => {
     const { user } = onTable(<Cards />);
     expect(screen.getByText('with the list')).toBeVisible();
-    await user.click(screen.getByRole('checkbox', { name: /behind the pattern/ }));
+    await user.click(screen.getByRole('checkbox', { name: /behind the sheets/ }));
     expect(screen.getByText('without the list')).toBeVisible();
   });
 
