@@ -1,0 +1,67 @@
+// The styles by name on bodies of every size, and the hand method's arithmetic.
+
+import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../src/document';
+import { draft, inches, type Measurements } from '../../src/engine';
+import { drawBodies, MEAN_BODY } from '../support/drawBodies';
+import { broken, judge } from '../support/judge';
+
+/**
+ * Bust, waist and hip girths of the smallest and the largest woman of EN 13402-3 (76/60/84 and 128/112/132 cm, as cited by
+ * the R package Anthropometry), widened to a bust of 131 cm; other girths and lengths scaled from the survey's means.
+ */
+function sized(bust: number, waist: number, hip: number): Measurements {
+  const scale = bust / (MEAN_BODY.bust ?? 1);
+  return {
+    ...MEAN_BODY,
+    bust,
+    waist,
+    hip,
+    overBust: bust * 0.97,
+    underBust: (bust + waist) / 2,
+    bustPointWidth: (MEAN_BODY.bustPointWidth ?? 0) * Math.sqrt(scale),
+  };
+}
+
+const BODIES: readonly [string, Measurements][] = [
+  ['bust 76', sized(760, 600, 840)],
+  ['the mean', MEAN_BODY],
+  ['bust 131', sized(1310, 1150, 1350)],
+];
+
+describe.each([...NAMED_STYLES])('%s', (_, { style, title }) => {
+  it.each(BODIES)('is whole on %s', (__, body) => {
+    const made = draft(body, style);
+    expect(made.issues.filter(({ severity }) => severity === 'block')).toEqual([]);
+    expect(made.pieces.length).toBeGreaterThan(4);
+    expect(broken(judge(body, style, made))).toEqual([]);
+  });
+
+  it('is right on a hundred drawn bodies, and refuses at most one', () => {
+    let refused = 0;
+    for (const [i, body] of drawBodies(100, 77).entries()) {
+      const made = draft(body, style);
+      expect(broken(judge(body, style, made)), `body ${i}`).toEqual([]);
+      if (made.issues.some(({ severity }) => severity === 'block')) refused += 1;
+    }
+    expect(refused).toBeLessThanOrEqual(1);
+  });
+
+  it('has a title of its own', () => {
+    expect([...NAMED_STYLES.values()].filter((other) => other.title === title)).toHaveLength(1);
+  });
+});
+
+describe('the hand method', () => {
+  // common practice, no source: half of the finished girth to front and back alike, and every wedge put back at the side
+  it('makes the front at the waist a quarter of the finished waist and all its wedges', () => {
+    const style = NAMED_STYLES.get('hand-method')?.style;
+    if (!style) throw new Error('no such style');
+    const waist = inches(30);
+    const made = draft({ ...MEAN_BODY, waist }, style);
+    const flat = made.blocks?.front.width.get('waist') ?? Number.NaN;
+    expect(flat).toBeCloseTo((waist - inches(2)) / 4 + inches(0.5 + 1.5 + 1), 9);
+    const back = made.blocks?.back.width.get('waist') ?? Number.NaN;
+    expect(back).toBeCloseTo((waist - inches(2)) / 4 - style.closure.lacingGap / 2 + inches(1 + 0.5), 9);
+  });
+});
