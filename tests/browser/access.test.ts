@@ -67,6 +67,9 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
       await go(page, step);
       expect(await found(page), step).toEqual([]);
     }
+    await page.getByRole('button', { name: /client book$/ }).click();
+    await page.getByRole('dialog', { name: 'Client book' }).waitFor();
+    expect(await found(page), 'client book').toEqual([]);
     expectQuiet(visitor);
   });
 
