@@ -1,6 +1,14 @@
 // The document layer's one way in.
 
 export {
+  type BackedUp,
+  compareBackup,
+  type Difference,
+  readBackup,
+  restore,
+  writeBackup,
+} from './backup';
+export {
   BOOK_VERSION,
   type Book,
   type Client,

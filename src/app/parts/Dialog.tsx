@@ -28,12 +28,12 @@ export function Dialog({ title, wide = false, onClose, children }: DialogProps) 
         onClose();
       }}
     >
-      <header>
+      <div className="dialog-head">
         <h2 id={id}>{title}</h2>
         <button type="button" onClick={onClose}>
           Close
         </button>
-      </header>
+      </div>
       {children}
     </dialog>
   );

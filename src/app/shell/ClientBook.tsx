@@ -13,6 +13,7 @@ import {
 import { Dialog } from '../parts/Dialog';
 import { formatDay } from '../parts/formatDay';
 import { useOpen, useTable } from '../tableContext';
+import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
 
 export default function ClientBook({ onClose }: { onClose: () => void }) {
@@ -104,6 +105,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
           </label>
         ) : null}
       </section>
+      <BackupPart />
     </Dialog>
   );
 }

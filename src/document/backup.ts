@@ -1,0 +1,109 @@
+// The whole book as one file, and back: each client stands in it in the shape that the headless drafter takes.
+
+import { BOOK_VERSION, type Book, type Client } from './book';
+import { type ReadBook, readBook } from './migrations/readBook';
+
+/** How a backup is told from any other file. */
+const KIND = 'staywright backup';
+
+/**
+ * The book as text. In a backup `unit` says in which unit the numbers are, always mm; the unit a client is shown in
+ * stands as `shownIn`.
+ *
+ * @param madeOn ISO day
+ */
+export function writeBackup(book: Book, madeOn: string): string {
+  const { clients, ...rest } = book;
+  const written = clients.map(({ name, unit, measurements, ...client }) => ({
+    name,
+    unit: 'mm',
+    measurements,
+    shownIn: unit,
+    ...client,
+  }));
+  return `${JSON.stringify({ kind: KIND, madeOn, ...rest, clients: written }, null, 1)}\n`;
+}
+
+export type ReadBackup =
+  | { readonly kind: 'backup'; readonly book: Book; readonly madeOn: string | null }
+  | Exclude<ReadBook, { readonly kind: 'book' }>;
+
+/** Reads a backup of this or an earlier version. Never throws; `reason` is a sentence for the maker. */
+export function readBackup(text: string): ReadBackup {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return { kind: 'unreadable', reason: 'This file is not whole, or no backup: its text is not JSON.' };
+  }
+  if (!isRecord(data) || data.kind !== KIND || !Array.isArray(data.clients))
+    return { kind: 'unreadable', reason: 'This file is not a backup of a client book.' };
+  const { kind: _kind, madeOn, clients, ...rest } = data;
+  const shown = clients.map((client: unknown) => {
+    if (!isRecord(client)) return client;
+    const { shownIn, ...others } = client;
+    return { ...others, unit: shownIn };
+  });
+  const read = readBook(JSON.stringify({ ...rest, clients: shown }));
+  if (read.kind !== 'book') return read;
+  return { kind: 'backup', book: read.book, madeOn: typeof madeOn === 'string' ? madeOn : null };
+}
+
+/** What a backup holds of a client, beside the book: not there yet, the same, or different. */
+export interface BackedUp {
+  readonly client: Client;
+  readonly state: 'new' | 'same' | 'different';
+  /** The one in the book. */
+  readonly here: Client | null;
+  /** What differs, in the words of the screen. */
+  readonly differs: readonly Difference[];
+}
+
+export type Difference = 'name' | 'measurements' | 'drafts' | 'readings' | 'otherwise';
+
+/** Every client of a backup, in its order, against the book. */
+export function compareBackup(book: Book, backup: Book): BackedUp[] {
+  return backup.clients.map((client) => {
+    const here = book.clients.find(({ id }) => id === client.id) ?? null;
+    if (!here) return { client, state: 'new', here, differs: [] };
+    const differs = DIFFERENCES.flatMap(([difference, part]) =>
+      same(part(client), part(here)) ? [] : [difference],
+    );
+    return { client, state: differs.length > 0 ? 'different' : 'same', here, differs };
+  });
+}
+
+const DIFFERENCES: readonly (readonly [Difference, (client: Client) => unknown])[] = [
+  ['name', ({ name }) => name],
+  ['measurements', ({ measurements, takenOn, earlier }) => [measurements, takenOn, earlier]],
+  ['drafts', ({ sheets }) => sheets],
+  ['readings', ({ readings, estimated }) => [readings, estimated]],
+  ['otherwise', ({ unit, archived }) => [unit, archived]],
+];
+
+/** The book with the chosen clients of a backup in it: new ones added, those that are there replaced. */
+export function restore(book: Book, backup: Book, chosen: ReadonlySet<string>): Book {
+  const taken = backup.clients.filter(({ id }) => chosen.has(id));
+  if (taken.length === 0) return book;
+  const byId = new Map(taken.map((client) => [client.id, client]));
+  const added = taken.filter(({ id }) => !book.clients.some((client) => client.id === id));
+  return {
+    ...book,
+    version: BOOK_VERSION,
+    clients: [...book.clients.map((each) => byId.get(each.id) ?? each), ...added],
+  };
+}
+
+/** Equal as data, whatever order the parts stand in. */
+function same(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [left, right] = [new Map(Object.entries(a)), new Map(Object.entries(b))];
+  return (
+    left.size === right.size &&
+    [...left].every(([key, value]) => right.has(key) && same(value, right.get(key)))
+  );
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,0 +1,109 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readClient } from '../../src/cli/clientFile';
+import {
+  addClient,
+  BOOK_VERSION,
+  type Book,
+  changeClient,
+  compareBackup,
+  DEMO_BOOK,
+  openClient,
+  readBackup,
+  readBook,
+  restore,
+  setMeasurement,
+  writeBackup,
+} from '../../src/document';
+
+const FIXTURE = readBook(readFileSync(new URL('./fixtures/book-v2.json', import.meta.url), 'utf8'));
+const KEPT: Book = FIXTURE.kind === 'book' ? FIXTURE.book : DEMO_BOOK;
+const backup = (book: Book): string => writeBackup(book, '2026-11-25');
+
+describe('a backup', () => {
+  it('gives back the whole book', () => {
+    expect(KEPT.clients.length).toBeGreaterThan(1);
+    expect(readBackup(backup(KEPT))).toEqual({ kind: 'backup', book: KEPT, madeOn: '2026-11-25' });
+  });
+
+  it('holds each client as the headless drafter takes one, in mm whatever she is shown in', () => {
+    const { clients } = JSON.parse(backup(KEPT)) as { clients: unknown[] };
+    expect(clients).toHaveLength(KEPT.clients.length);
+    for (const [i, client] of clients.entries())
+      expect(readClient(client)).toEqual({
+        ok: true,
+        value: { name: KEPT.clients[i]?.name, unit: 'mm', measurements: KEPT.clients[i]?.measurements },
+      });
+  });
+
+  it('of the first version is read as well', () => {
+    const old = JSON.parse(readFileSync(new URL('./fixtures/book-v1.json', import.meta.url), 'utf8'));
+    const clients = old.clients.map((client: { unit: string }) => ({
+      ...client,
+      unit: 'mm',
+      shownIn: client.unit,
+    }));
+    const read = readBackup(JSON.stringify({ kind: 'staywright backup', ...old, clients }));
+    expect(read).toMatchObject({ kind: 'backup', madeOn: null, book: { version: BOOK_VERSION } });
+  });
+
+  it.each([
+    ['words', 'the quick brown fox', 'not JSON'],
+    ['half a backup', backup(DEMO_BOOK).slice(0, -20), 'not JSON'],
+    ['a kept book', JSON.stringify(DEMO_BOOK), 'not a backup'],
+    ['a list', '[]', 'not a backup'],
+    ['a client without a unit', backup(DEMO_BOOK).replace('"shownIn": "in"', '"shownIn": "ell"'), 'unit'],
+  ])('is not read from %s, and says so', (_, text, reason) => {
+    expect(readBackup(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining(reason) });
+  });
+
+  it('of a later version is left alone', () => {
+    const later = backup(DEMO_BOOK).replace(`"version": ${BOOK_VERSION}`, `"version": ${BOOK_VERSION + 1}`);
+    expect(readBackup(later)).toEqual({ kind: 'newer', version: BOOK_VERSION + 1 });
+  });
+
+  it('never throws, whatever file is chosen', () => {
+    const text = fc.oneof(
+      fc.string(),
+      fc.json(),
+      fc.jsonValue().map((clients) => JSON.stringify({ kind: 'staywright backup', version: 2, clients })),
+      fc
+        .array(fc.jsonValue())
+        .map((clients) => JSON.stringify({ kind: 'staywright backup', version: 1, clients })),
+    );
+    fc.assert(
+      fc.property(text, (each) => {
+        expect(['backup', 'unreadable', 'newer']).toContain(readBackup(each).kind);
+      }),
+    );
+  });
+});
+
+describe('restoring', () => {
+  const before = addClient(DEMO_BOOK, 'bea', 'Bea');
+  const now = changeClient(
+    { ...before, openClient: 'demo', clients: before.clients.filter(({ id }) => id !== 'bea') },
+    (client) => setMeasurement(client, 'waist', 700),
+  );
+  const withAda = addClient(now, 'ada', 'Ada');
+
+  it('shows first what it would change', () => {
+    const rows = compareBackup(withAda, before);
+    expect(rows.map(({ client, state, differs }) => [client.name, state, differs])).toEqual([
+      ['Wren Abernathy', 'different', ['measurements']],
+      ['Bea', 'new', []],
+    ]);
+    expect(compareBackup(before, before).map(({ state }) => state)).toEqual(['same', 'same']);
+  });
+
+  it('brings the chosen clients, and leaves all others alone', () => {
+    const bea = restore(withAda, before, new Set(['bea']));
+    expect(bea.clients.map(({ name }) => name)).toEqual(['Wren Abernathy', 'Ada', 'Bea']);
+    expect(bea.clients[0]?.measurements.waist).toBe(700);
+    const both = restore(withAda, before, new Set(['bea', 'demo']));
+    expect(both.clients[0]).toBe(before.clients[0]);
+    expect(openClient(both).name).toBe('Ada');
+    expect(restore(withAda, before, new Set())).toBe(withAda);
+  });
+});
