@@ -1,17 +1,25 @@
 // The shell: one client and one draft always in view, the four steps, undo and redo, and what keeping has to say.
 
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
-import { DraftStep } from '../draft/DraftStep';
 import { MeasureStep } from '../measure/MeasureStep';
 import { useTable } from '../tableContext';
-import { TrueStep } from '../true/TrueStep';
 import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
 import { STEPS, type StepName, useStep } from './steps';
 
-// Sheets and print are loaded when they are first asked for.
-const CutStep = lazy(() => import('../cut/CutStep').then(({ CutStep: step }) => ({ default: step })));
+// The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
+const LATER = {
+  draft: () => import('../draft/DraftStep'),
+  true: () => import('../true/TrueStep'),
+  cut: () => import('../cut/CutStep'),
+} as const;
+const DraftStep = lazy(() => LATER.draft().then(({ DraftStep: step }) => ({ default: step })));
+const TrueStep = lazy(() => LATER.true().then(({ TrueStep: step }) => ({ default: step })));
+const CutStep = lazy(() => LATER.cut().then(({ CutStep: step }) => ({ default: step })));
+
+/** How long after the first step the others are fetched. ms */
+const QUIET_MS = 1500;
 
 const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
   measure: () => <MeasureStep />,
@@ -23,6 +31,11 @@ const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
 export function App({ keeping }: { keeping: Keeping }) {
   const [step, go] = useStep();
   useUndoKeys();
+  useEffect(() => {
+    // One that does not come now is asked for again when it is opened.
+    const wait = setTimeout(() => Promise.allSettled(Object.values(LATER).map((load) => load())), QUIET_MS);
+    return () => clearTimeout(wait);
+  }, []);
   const label = STEPS.find((each) => each.name === step)?.label ?? '';
   return (
     <>
