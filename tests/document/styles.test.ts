@@ -2,35 +2,13 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
-import { draft, inches, type Measurements } from '../../src/engine';
+import { draft, inches } from '../../src/engine';
 import { drawBodies, MEAN_BODY } from '../support/drawBodies';
 import { broken, judge } from '../support/judge';
-
-/**
- * Bust, waist and hip girths of the smallest and the largest woman of EN 13402-3 (76/60/84 and 128/112/132 cm, as cited by
- * the R package Anthropometry), widened to a bust of 131 cm; other girths and lengths scaled from the survey's means.
- */
-function sized(bust: number, waist: number, hip: number): Measurements {
-  const scale = bust / (MEAN_BODY.bust ?? 1);
-  return {
-    ...MEAN_BODY,
-    bust,
-    waist,
-    hip,
-    overBust: bust * 0.97,
-    underBust: (bust + waist) / 2,
-    bustPointWidth: (MEAN_BODY.bustPointWidth ?? 0) * Math.sqrt(scale),
-  };
-}
-
-const BODIES: readonly [string, Measurements][] = [
-  ['bust 76', sized(760, 600, 840)],
-  ['the mean', MEAN_BODY],
-  ['bust 131', sized(1310, 1150, 1350)],
-];
+import { SIZED_BODIES } from '../support/sizedBodies';
 
 describe.each([...NAMED_STYLES])('%s', (_, { style, title }) => {
-  it.each(BODIES)('is whole on %s', (__, body) => {
+  it.each(SIZED_BODIES)('is whole on the %s body', (__, body) => {
     const made = draft(body, style);
     expect(made.issues.filter(({ severity }) => severity === 'block')).toEqual([]);
     expect(made.pieces.length).toBeGreaterThan(4);

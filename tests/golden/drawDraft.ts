@@ -1,0 +1,72 @@
+// A draft as a drawing to be looked at and kept: front and mirrored back as they lie on the table, to the thousandth of a mm.
+
+import type { Draft, Piece, Point, Side } from '../../src/engine';
+import { ringOf } from '../support/outline';
+
+/** Between the two side seams, and round everything. mm */
+const ROOM = { between: 50, around: 40 } as const;
+
+const LOOKS = [
+  'path{fill:none;stroke:#000;stroke-width:.8}',
+  '.cut{stroke:#999;stroke-width:.4}',
+  '.level{stroke:#9bd;stroke-width:.4}',
+  '.grain{stroke-dasharray:6 3;stroke-width:.4}',
+  '.mark{stroke-width:1.2}',
+].join('');
+
+/**
+ * The text of an SVG file in mm, a line of it a path: levels of each block, then each panel's edges, cut line, marks and
+ * grain. Numbers are the engine's own; the back is turned over by its group.
+ */
+export function drawDraft(title: string, { levels, pieces }: Draft): string {
+  const xs = (side: Side): number[] =>
+    pieces.filter(({ block }) => block === side).flatMap((piece) => ringOf(piece).map(({ x }) => x));
+  const ys = pieces.flatMap((piece) => piece.cutLine.map(({ y }) => y));
+  const [front, back] = [Math.max(...xs('front')), Math.max(...xs('back'))];
+  const width = front + ROOM.between + back;
+  const [top, foot] = [Math.min(...ys), Math.max(...ys)];
+  const box = [-ROOM.around, top - ROOM.around / 2, width + 2 * ROOM.around, foot - top + ROOM.around];
+  const block = (side: Side, reach: number): string[] => [
+    ...levels
+      .filter(({ y }) => y > top && y < foot)
+      .map(({ name, y }) =>
+        path(`level ${name}`, [
+          { x: 0, y },
+          { x: reach, y },
+        ]),
+      ),
+    ...pieces.filter((piece) => piece.block === side).flatMap(panel),
+  ];
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box.map(thousandths).join(' ')}">`,
+    `<title>${title}</title>`,
+    `<style>${LOOKS}</style>`,
+    '<g>',
+    ...block('front', front),
+    '</g>',
+    `<g transform="translate(${thousandths(width)} 0) scale(-1 1)">`,
+    ...block('back', back),
+    '</g>',
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+function panel(piece: Piece): string[] {
+  return [
+    path(`cut ${piece.id}`, piece.cutLine, 'Z'),
+    ...piece.edges.map(({ role, points }) => path(`${role} ${piece.id}`, points)),
+    ...piece.marks.map(({ at: { x, y } }) =>
+      path(`mark ${piece.id}`, [
+        { x: x - 2, y },
+        { x: x + 2, y },
+      ]),
+    ),
+    path(`grain ${piece.id}`, piece.grain),
+  ];
+}
+
+const path = (name: string, points: readonly Point[], close = ''): string =>
+  `<path class="${name}" d="M${points.map(({ x, y }) => `${thousandths(x)} ${thousandths(y)}`).join(' ')}${close}"/>`;
+
+const thousandths = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
