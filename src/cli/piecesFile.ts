@@ -1,7 +1,17 @@
 // A draft as plain data for other programs: what pieces.json holds, and each line of the stream.
 
 import { edgeName, issueSentence, pieceLabel } from '../document';
-import type { Draft, Edge, EdgeReference, Issue, Mark, Piece, Point, Style } from '../engine';
+import {
+  type Draft,
+  type Edge,
+  type EdgeReference,
+  type Issue,
+  type Mark,
+  openWidth,
+  type Piece,
+  type Point,
+  type Style,
+} from '../engine';
 import type { FileUnit } from './readLength';
 
 type Place = readonly [number, number];
@@ -14,7 +24,7 @@ type Place = readonly [number, number];
 export function piecesFile({ proof, pieces, issues }: Draft, style: Style, unit: FileUnit) {
   return {
     unit: 'mm',
-    lacingGap: rounded(style.closure.lacingGap),
+    lacingGap: rounded(openWidth(style.closure)),
     levels: proof.ledger
       .filter(({ sewnGirth }) => sewnGirth !== null)
       .map(({ level, y, bodyGirth, ease, targetGirth, sewnGirth }) => ({

@@ -2,11 +2,13 @@
 
 import { DEMO_CLIENT, issueSentence, NAMED_STYLES } from '../document';
 import {
+  BACK_CLOSURES,
   balancedWedge,
   DEFAULT_STYLE,
   draft,
   EDGE_NODES,
   type EdgeShape,
+  FRONT_CLOSURES,
   type Style,
   TOP_LEVELS,
   type Wedge,
@@ -49,7 +51,7 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 function mergeStyle(data: JsonObject, read: PartReader): Style {
   const base = DEFAULT_STYLE;
   read.knownOnly(data, '', ['unit', 'name', ...Object.keys(base)]);
-  const closure = read.group(data, 'closure', ['front', 'lacingGap']);
+  const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap']);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
     frontShare: read.numbers(data, 'frontShare', base.frontShare, 'share'),
@@ -60,7 +62,8 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     topAbove: read.number(data, 'topAbove', '', base.topAbove, 'length'),
     hemBelow: read.number(data, 'hemBelow', '', base.hemBelow, 'length'),
     closure: {
-      front: read.word(closure, 'front', 'closure.', ['fold', 'seam', 'busk'], base.closure.front),
+      front: read.word(closure, 'front', 'closure.', FRONT_CLOSURES, base.closure.front),
+      back: read.word(closure, 'back', 'closure.', BACK_CLOSURES, base.closure.back),
       lacingGap: read.number(closure, 'lacingGap', 'closure.', base.closure.lacingGap, 'length'),
     },
     wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, read),

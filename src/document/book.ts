@@ -1,7 +1,14 @@
 // The client book as it is kept: plain data, checked at every door it comes in by.
 
 import * as z from 'zod/mini';
-import { type MeasurementName, type Measurements, type Style, TOP_LEVELS } from '../engine';
+import {
+  BACK_CLOSURES,
+  FRONT_CLOSURES,
+  type MeasurementName,
+  type Measurements,
+  type Style,
+  TOP_LEVELS,
+} from '../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
 export const BOOK_VERSION = 2;
@@ -112,7 +119,7 @@ const styleSchema = z.object({
   hemBelow: number,
   topShape: edgeShape,
   hemShape: edgeShape,
-  closure: z.object({ front: z.enum(['fold', 'seam', 'busk']), lacingGap: number }),
+  closure: z.object({ front: z.enum(FRONT_CLOSURES), back: z.enum(BACK_CLOSURES), lacingGap: number }),
   wedges: z.array(
     z.object({
       id: text,

@@ -7,6 +7,7 @@ export {
   type Measurements,
 } from './body/measurements';
 export type { Block, DraftedWedge } from './draft/block';
+export { openWidth } from './draft/closure';
 export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
@@ -15,11 +16,13 @@ export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { stationOf, stationX } from './draft/station';
 export {
   type Allowances,
+  BACK_CLOSURES,
   type Closure,
   EDGE_NODES,
   type EdgeNode,
   type EdgeNodeName,
   type EdgeShape,
+  FRONT_CLOSURES,
   LEAST_PANEL_MM,
   LEVEL_NAMES,
   type LevelName,

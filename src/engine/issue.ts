@@ -21,11 +21,13 @@ export type IssueCode =
   | 'topAboveArmpit'
   | 'armpitUnknown'
   | 'garmentTooShort'
+  | 'edgeTooSteep'
   | 'hemTooLongToSit'
   | 'sittingUnknown'
   | 'seamTooUneven'
   | 'buskNeedsStraightCentre'
   | 'foldBecomesSeam'
+  | 'noOpening'
   | 'waistReduction'
   | 'waistReductionHigh'
   | 'cutLineUnsure';

@@ -147,7 +147,7 @@ describe('a style', () => {
     expect(style.ease.bust).toBe(DEFAULT_STYLE.ease.bust);
     expect(style.hemBelow).toBeCloseTo(127, 9);
     expect(style.frontShare).toEqual({ ...DEFAULT_STYLE.frontShare, bust: 0.55 });
-    expect(style.closure).toEqual({ front: 'busk', lacingGap: DEFAULT_STYLE.closure.lacingGap });
+    expect(style.closure).toEqual({ front: 'busk', back: 'lacing', lacingGap: DEFAULT_STYLE.closure.lacingGap });
     expect(style.balance).toEqual({ cap: 50.8, sideShare: 0.3 });
     expect(style.allowances.seam).toBeCloseTo(15.875, 9);
     expect(style.wedges).toEqual([
@@ -181,7 +181,7 @@ describe('a style', () => {
     [{ hemBelow: '4 1/2' }, { hemBelow: 'need "unit": "in"' }],
     [{ hemBelow: null }, { hemBelow: 'not null' }],
     [{ frontShare: { bust: '1/2' } }, { 'frontShare.bust': 'must be a number' }],
-    [{ closure: { front: 'zip' } }, { 'closure.front': 'one of fold, seam, busk' }],
+    [{ closure: { front: 'buttons' } }, { 'closure.front': 'one of seam, fold, busk, lacing, hooks, zip' }],
     [{ wedges: {} }, { wedges: 'must be a list' }],
     [{ wedges: [7] }, { 'wedges.0': 'not a number' }],
     [

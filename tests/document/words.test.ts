@@ -181,9 +181,9 @@ describe('sentences for what a draft says', () => {
       issuesOf({ neckToWaist: 260 }),
       issuesOf({ neckToUnderBust: 280 }),
       issuesOf({ bustPointWidth: 490 }),
-      issuesOf({}, { closure: { front: 'busk', lacingGap: 0 } }),
-      issuesOf({}, { closure: { front: 'fold', lacingGap: 0 } }),
-      issuesOf({ waist: 300, hip: 300 }, { closure: { front: 'seam', lacingGap: 300 } }),
+      issuesOf({}, { closure: { front: 'busk', back: 'lacing', lacingGap: 0 } }),
+      issuesOf({}, { closure: { front: 'fold', back: 'lacing', lacingGap: 0 } }),
+      issuesOf({ waist: 300, hip: 300 }, { closure: { front: 'seam', back: 'lacing', lacingGap: 300 } }),
       issuesOf({ bust: 1600, waist: 600 }),
     ].flat();
     expect(new Set(odd.map(({ code }) => code)).size).toBeGreaterThanOrEqual(10);
@@ -217,6 +217,8 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   seamTooUneven: true,
   buskNeedsStraightCentre: true,
   foldBecomesSeam: true,
+  noOpening: true,
+  edgeTooSteep: true,
   waistReduction: true,
   waistReductionHigh: true,
   cutLineUnsure: true,

@@ -124,10 +124,10 @@ describe('mirroring', () => {
         {
           ...style,
           frontShare: half,
-        ease: DEFAULT_STYLE.ease,
+          ease: DEFAULT_STYLE.ease,
           topShape: LEVEL_EDGE,
           hemShape: LEVEL_EDGE,
-          closure: { front: 'seam', lacingGap: 0 },
+          closure: { front: 'seam', back: 'lacing', lacingGap: 0 },
           wedges: [...front, ...back],
         },
       );

@@ -43,7 +43,7 @@ const byHand = (
 const HALVES: Partial<Style> = {
   frontShare: every(0.5),
   ease: every(0),
-  closure: { front: 'seam', lacingGap: 0 },
+  closure: { front: 'seam', back: 'lacing', lacingGap: 0 },
 };
 
 /** Sewn girth at a level, measured across the finished outlines. */
@@ -209,7 +209,7 @@ describe('girths', () => {
       ...DEFAULT_STYLE,
       hemBelow: 230,
       ease: { ...every(0), bust, waist, hip },
-      closure: { front: 'seam' as const, lacingGap: inches(gap) },
+      closure: { front: 'seam' as const, back: 'lacing' as const, lacingGap: inches(gap) },
     };
     const whole = { ...body, neckToHip: body.neckToWaist + 180 };
     const girths = (['bust', 'waist', 'hip'] as const).map(

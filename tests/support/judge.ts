@@ -1,7 +1,16 @@
 // The judge: measures a draft's finished outlines against the bounds of every draft. It takes nothing from the draft's
 // own proof, only the pieces' points and marks, and says each bound that is broken, where and by how much.
 
-import type { Draft, Edge, LevelName, Measurements, Piece, Point, Style } from '../../src/engine';
+import {
+  type Draft,
+  type Edge,
+  type LevelName,
+  type Measurements,
+  openWidth,
+  type Piece,
+  type Point,
+  type Style,
+} from '../../src/engine';
 import {
   alongTo,
   areaSeen,
@@ -73,7 +82,7 @@ function girths(measurements: Measurements, style: Style, made: Draft): Finding[
       2 * made.pieces.reduce((sum, piece) => sum + (widthAcross(ringOf(piece), y) ?? Number.NaN), 0);
     const body = bodyGirth(measurements, name);
     if (body === null) continue;
-    const off = Math.abs(sewn - (body + style.ease[name] - style.closure.lacingGap));
+    const off = Math.abs(sewn - (body + style.ease[name] - openWidth(style.closure)));
     findings.push({
       bound: 'D1',
       what: `sewn girth at ${name}`,

@@ -38,7 +38,8 @@ export function randomStyle(random: Random, temper: Temper = 'tame'): Style {
     topAbove: chance(random, 0.3) ? 0 : length([-120, 50], [-300, 200]),
     hemBelow: chance(random, 0.2) ? 0 : length([-30, 230], [-200, 500]),
     closure: {
-      front: pick(random, ['fold', 'seam', 'busk']),
+      front: pick(random, ['fold', 'seam', 'busk', 'lacing', 'zip']),
+      back: pick(random, ['lacing', 'lacing', 'hooks', 'zip']),
       lacingGap: chance(random, 0.3) ? 0 : length([0, 90], [0, 300]),
     },
     wedges: chance(random, 0.5) ? wedges.reverse() : wedges,

@@ -1,21 +1,23 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
 import { changeStyle, issueSentence, LEVEL_WORDS } from '../../document';
-import type { Closure, Style } from '../../engine';
+import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { useDraft, useOpen, useTable } from '../tableContext';
 import { StyleChoice } from './StyleChoice';
 
-const FRONT: readonly { kind: Closure['front']; label: string }[] = [
-  { kind: 'seam', label: 'Seam' },
-  { kind: 'fold', label: 'Fold' },
-  { kind: 'busk', label: 'Busk' },
-];
+const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>> = {
+  seam: 'Seam',
+  fold: 'Fold',
+  busk: 'Busk',
+  lacing: 'Lacing',
+  hooks: 'Hooks and tape',
+  zip: 'Zip',
+};
 
 export function GarmentCard() {
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
-  const change = useTable((table) => table.change);
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -44,7 +46,6 @@ export function GarmentCard() {
       onDrop={drop}
     />
   );
-  const closed = remarksAt('closure.front');
   return (
     <section className="card garment-card" aria-label="Garment">
       <h3>Garment</h3>
@@ -71,29 +72,48 @@ export function GarmentCard() {
         style.closure.lacingGap,
         false,
         (before, mm) => ({ ...before, closure: { ...before.closure, lacingGap: mm } }),
-        'left open at centre back',
+        'left open at each laced centre',
       )}
-      <fieldset className="closure">
-        <legend>Centre front</legend>
-        {FRONT.map(({ kind, label }) => (
-          <label key={kind}>
-            <input
-              type="radio"
-              name="front"
-              checked={style.closure.front === kind}
-              onChange={() =>
-                change('centre front', (book) =>
-                  changeStyle(book, (before) => ({ ...before, closure: { ...before.closure, front: kind } })),
-                )
-              }
-            />
-            <span>{label}</span>
-          </label>
-        ))}
-        <p className="said" aria-live="polite">
-          {closed.join(' ')}
-        </p>
-      </fieldset>
+      <Centre side="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
+      <Centre side="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
     </section>
+  );
+}
+
+interface CentreProps {
+  readonly side: Side;
+  readonly kinds: readonly Closure['front'][];
+  readonly remarks: readonly string[];
+}
+
+/** What is at one centre of the garment. */
+function Centre({ side, kinds, remarks }: CentreProps) {
+  const { sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  return (
+    <div className="centre">
+      <label className="choice">
+        <span>Centre {side}</span>
+        <select
+          value={sheet.style.closure[side]}
+          onChange={(event) => {
+            const kind = kinds.find((each) => each === event.target.value);
+            if (kind)
+              change(`centre ${side}`, (book) =>
+                changeStyle(book, (style) => ({ ...style, closure: { ...style.closure, [side]: kind } })),
+              );
+          }}
+        >
+          {kinds.map((kind) => (
+            <option key={kind} value={kind}>
+              {CLOSURE_WORDS[kind]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p className="said" aria-live="polite">
+        {remarks.join(' ')}
+      </p>
+    </div>
   );
 }

@@ -1,7 +1,7 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
 import { changeStyle, formatLength, issueSentence, LEVEL_WORDS } from '../../document';
-import type { Draft, LedgerRow } from '../../engine';
+import { type Draft, type LedgerRow, openWidth } from '../../engine';
 import type { Viewport } from '../../table';
 import { LengthField } from '../parts/LengthField';
 import { useOpen, useTable } from '../tableContext';
@@ -63,7 +63,7 @@ function LedgerEntry({ row, draft, top }: { row: LedgerRow; draft: Draft; top: n
       style={top === null ? undefined : { top }}
     >
       <h3>{name}</h3>
-      <Sewn row={row} gap={sheet.style.closure.lacingGap} span={draft.span} write={write} />
+      <Sewn row={row} gap={openWidth(sheet.style.closure)} span={draft.span} write={write} />
       <dl>
         <dt>body</dt>
         <dd>{write(row.bodyGirth)}</dd>

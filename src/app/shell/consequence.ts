@@ -1,7 +1,7 @@
 // What a kept change did to the garment, in words short enough to be said aloud.
 
 import { type Book, formatLength, LEVEL_WORDS, openClient, openSheet, pieceLabelOf } from '../../document';
-import { type Draft, draft } from '../../engine';
+import { type Draft, draft, openWidth } from '../../engine';
 
 /** More than this many places are not listened to; the ledger has them all. */
 const MOST_SAID = 3;
@@ -19,14 +19,14 @@ export function consequence(before: Book, after: Book): string {
     draft(was.measurements, oldSheet.style),
     draft(is.measurements, newSheet.style),
   ];
-  const gap = newSheet.style.closure.lacingGap;
+  const gap = openWidth(newSheet.style.closure);
   const write = (mm: number): string => formatLength(mm, is.unit, { withUnit: true });
   const [old, now] = drafts.map(({ proof }) => proof.ledger);
   const girths = (now ?? []).flatMap(({ level, sewnGirth }) => {
     const then = old?.find((row) => row.level === level)?.sewnGirth ?? null;
     if (
       sewnGirth === null ||
-      same(then === null ? null : then + oldSheet.style.closure.lacingGap, sewnGirth + gap)
+      same(then === null ? null : then + openWidth(oldSheet.style.closure), sewnGirth + gap)
     )
       return [];
     return [`sewn ${LEVEL_WORDS[level]} ${write(sewnGirth + gap)}`];

@@ -1,10 +1,14 @@
 // Version 1 knew one set of measurements a client, and nothing of earlier sets, readings, archives and saved drafts; its
-// top edges and hems were level.
+// top edges and hems were level, and every back was laced.
 
 import * as z from 'zod/mini';
 
 const version1 = z.looseObject({
-  clients: z.array(z.looseObject({ sheets: z.array(z.looseObject({ style: z.looseObject({}) })) })),
+  clients: z.array(
+    z.looseObject({
+      sheets: z.array(z.looseObject({ style: z.looseObject({ closure: z.looseObject({}) }) })),
+    }),
+  ),
 });
 
 const FLAT = { beyond: 0, kind: 'smooth' };
@@ -35,7 +39,13 @@ export function fromVersion1(old: unknown): unknown {
       lastUsed: null,
       sheets: client.sheets.map((sheet) => ({
         ...sheet,
-        style: { ...sheet.style, topFrom: 'overBust', topShape: LEVEL, hemShape: LEVEL },
+        style: {
+          ...sheet.style,
+          closure: { ...sheet.style.closure, back: 'lacing' },
+          topFrom: 'overBust',
+          topShape: LEVEL,
+          hemShape: LEVEL,
+        },
         saved: null,
       })),
     })),

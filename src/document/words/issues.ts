@@ -135,8 +135,12 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `The two edges of ${seam} differed by ${length('natural')} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
   buskNeedsStraightCentre: ({ wedge }) =>
     `A busk needs a straight centre front, and ${wedge} curves it. Take that wedge off or to nothing, or close the front with a seam.`,
-  foldBecomesSeam: ({ wedge }) =>
-    `The centre front cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
+  edgeTooSteep: ({ seam }) =>
+    `At ${seam} the top edge or hem runs so steeply that it cannot cross straight on. Move the place of the edge beside it, or make it a corner.`,
+  foldBecomesSeam: ({ wedge, block }) =>
+    `The centre ${block.replace(/^the /, '')} cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
+  noOpening: () =>
+    'The garment opens nowhere: both centres are joined or on the fold. Give it lacing, hooks, a zip or a busk at one of them.',
   waistReduction: ({ length, percent, written }) =>
     `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
   waistReductionHigh: ({ length, percent, written }) =>

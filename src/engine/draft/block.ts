@@ -4,6 +4,7 @@ import type { Body } from '../body/body';
 import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
 import { onCentre, sizeWedges } from './balance';
+import { openAt } from './closure';
 import type { Level } from './levels';
 import { stationX } from './station';
 import type { LevelName, Side, Style, Wedge } from './types';
@@ -76,12 +77,12 @@ const fromCentre = (a: Wedge, b: Wedge): number =>
   a.station - b.station || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 function bustLineOf(side: Side, body: Body, levels: readonly Level[], style: Style): number {
-  const half = body.bustPointWidth / 2;
+  const half = body.bustPointWidth / 2 - openAt(side, style.closure) / 2;
   if (side === 'front') return half;
   const bust = levels.find((level) => level.name === 'bust') as Level;
   // A wide lacing gap must not push the back's bust-point line onto the centre edge, nor a slim waist leave no room beyond it.
   const slimmest = Math.min(...levels.map((level) => level.net.back));
-  return Math.min(Math.max(half - style.closure.lacingGap / 2, bust.net.back / 4), slimmest / 2);
+  return Math.min(Math.max(half, bust.net.back / 4), slimmest / 2);
 }
 
 function draftWedge(

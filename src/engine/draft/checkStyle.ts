@@ -2,7 +2,15 @@
 // What comes in is taken for unknown: it may have been typed, or read from a file.
 
 import { type Issue, issue } from '../issue';
-import { EDGE_NODES, LEVEL_NAMES, MOST_WEDGES, type Style, TOP_LEVELS } from './types';
+import {
+  BACK_CLOSURES,
+  EDGE_NODES,
+  FRONT_CLOSURES,
+  LEVEL_NAMES,
+  MOST_WEDGES,
+  type Style,
+  TOP_LEVELS,
+} from './types';
 
 /**
  * Blocking issues at the field that cannot be drafted; empty when the style can be. A number out of its span carries
@@ -34,7 +42,8 @@ export function checkStyle(style: Style): Issue[] {
       choice(`${edge}.${node}.kind`, kind, ['smooth', 'corner']);
     }
   number('closure.lacingGap', record(given.closure).lacingGap, 0, 300);
-  choice('closure.front', record(given.closure).front, ['fold', 'seam', 'busk']);
+  choice('closure.front', record(given.closure).front, FRONT_CLOSURES);
+  choice('closure.back', record(given.closure).back, BACK_CLOSURES);
   number('balance.sideShare', record(given.balance).sideShare, 0, 1);
   number('balance.cap', record(given.balance).cap, 0, 300);
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)

@@ -31,7 +31,7 @@ export const DEFAULT_STYLE: Style = {
   hemBelow: inches(4),
   topShape: LEVEL_EDGE,
   hemShape: LEVEL_EDGE,
-  closure: { front: 'seam', lacingGap: inches(2) },
+  closure: { front: 'seam', back: 'lacing', lacingGap: inches(2) },
   wedges: [
     balancedWedge('front-centre', 'front', -1, 1),
     balancedWedge('front-bust', 'front', 0, 3),

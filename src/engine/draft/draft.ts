@@ -9,6 +9,7 @@ import { girthLedger, type LedgerRow } from '../proof/ledger';
 import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
 import { type Block, draftBlock } from './block';
 import { checkStyle } from './checkStyle';
+import { checkClosure, lacedSides } from './closure';
 import { draftEdge, type EdgeLine, type EdgeNodePlace, nodePlaces } from './edgeLine';
 import { type Level, levelsOf } from './levels';
 import { cutPanels, narrowAt, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
@@ -32,6 +33,8 @@ export interface Draft {
     readonly highest: number;
     readonly lowest: number;
   } | null;
+  /** Blocks laced at their centre edge. */
+  readonly laced: readonly Side[];
   /** Nodes of top edge and hem on the flat blocks. */
   readonly nodes: readonly EdgeNodePlace[];
   /** Front panels from the centre, then back panels from the centre. */
@@ -95,9 +98,9 @@ export function draft(measurements: Measurements, style: Style): Draft {
     ...sideSeamOf(outermost(frontPanels.panels, blocks.front), outermost(backPanels.panels, blocks.back)),
     ...seamsOf(backPanels.panels).reverse(),
   ].map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, edges, blocks)));
-  issues.push(...tooShort(seams));
+  issues.push(...tooShort(seams), ...tooSteep(seams));
 
-  const closure = closureOf(blocks.front, style);
+  const closure = checkClosure(blocks, style.closure);
   issues.push(...closure.issues);
   const panels = [...frontPanels.panels, ...backPanels.panels];
   const pieces: Piece[] = [];
@@ -107,7 +110,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
       seams,
       style,
       { edges, blocks, waist: span.waist },
-      closure.onFold && panel.side === 'front' && panel.number === 1,
+      closure.onFold[panel.side] && panel.number === 1,
       levels,
     );
     if (!made) issues.push(issue('panelCrossed', 'block', { block: panel.side, piece: panel.id }));
@@ -131,6 +134,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     blocks,
     span,
     nodes,
+    laced: lacedSides(style.closure),
     pieces,
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === expected),
@@ -176,6 +180,9 @@ function tooShort(seams: readonly TruedSeam[]): Issue[] {
     );
 }
 
+const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
+  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', 'block', { seam: seam.id }));
+
 function endsOf(edge: Edge | undefined): { top: number; hem: number } {
   const heights = edge?.points.map((point) => point.y) ?? [];
   return { top: Math.min(...heights), hem: Math.max(...heights) };
@@ -187,21 +194,11 @@ function nothing(issues: readonly Issue[]): Draft {
     blocks: null,
     span: null,
     nodes: [],
+    laced: [],
     pieces: [],
     proof: { ledger: [], seams: [], edges: [] },
     issues,
   };
-}
-
-/** A fold or a busk needs a straight centre line; a wedge there curves it. */
-function closureOf(front: Block, style: Style): { onFold: boolean; issues: Issue[] } {
-  const centre = front.wedges.find((wedge) => wedge.onCentre && Math.max(...wedge.intake.values()) > 0);
-  const kind = style.closure.front;
-  if (!centre) return { onFold: kind === 'fold', issues: [] };
-  const place = { block: 'front', wedge: centre.id, field: 'closure.front' } as const;
-  if (kind === 'busk') return { onFold: false, issues: [issue('buskNeedsStraightCentre', 'block', place)] };
-  if (kind === 'fold') return { onFold: false, issues: [issue('foldBecomesSeam', 'note', place)] };
-  return { onFold: false, issues: [] };
 }
 
 function pieceOf(

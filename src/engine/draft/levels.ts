@@ -2,6 +2,7 @@
 
 import type { Body } from '../body/body';
 import { type Issue, issue } from '../issue';
+import { openAt, openWidth } from './closure';
 import { LEVEL_NAMES, type LevelName, type Side, type Style } from './types';
 
 export interface Level {
@@ -96,13 +97,15 @@ function levelAt(name: LevelName, y: number, body: Body, style: Style): Level {
   const ease = style.ease[name];
   const half = (bodyGirth + ease) / 2;
   const share = style.frontShare[name];
-  const gap = style.closure.lacingGap;
   return {
     name,
     y,
     bodyGirth,
     ease,
-    targetGirth: bodyGirth + ease - gap,
-    net: { front: share * half, back: (1 - share) * half - gap / 2 },
+    targetGirth: bodyGirth + ease - openWidth(style.closure),
+    net: {
+      front: share * half - openAt('front', style.closure) / 2,
+      back: (1 - share) * half - openAt('back', style.closure) / 2,
+    },
   };
 }

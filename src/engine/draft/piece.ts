@@ -129,7 +129,7 @@ function legEdge(
       role: 'centre',
       side: false,
       mate: null,
-      allowance: centreAllowance(panel, style, onFold),
+      allowance: centreAllowance(style, onFold),
       points,
     };
   const mate = seam.a.panel === panel && seam.a.which === which ? seam.b : seam.a;
@@ -142,8 +142,8 @@ function legEdge(
   };
 }
 
-function centreAllowance(panel: Panel, style: Style, onFold: boolean): number {
-  return panel.side === 'front' && onFold ? 0 : style.allowances.centre;
+function centreAllowance(style: Style, onFold: boolean): number {
+  return onFold ? 0 : style.allowances.centre;
 }
 
 const marksOn = (panel: Panel, which: 'inner' | 'outer', leg: TruedLeg): Mark[] =>

@@ -45,6 +45,8 @@ export interface TruedSeam {
   readonly natural: number;
   /** The farthest a balance mark had to leave its level line, mm along the seam. */
   readonly markDrift: number;
+  /** An edge had to be held back from running along the seam, so that it cannot cross as asked. */
+  readonly steep: boolean;
 }
 
 /** An edge steeper than this at a leg would run along it; it is held there. */
@@ -83,11 +85,13 @@ export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, ed
       y: heightAtLength(lineOf(leg), waist, length),
     })),
   }));
+  let steepest = 0;
   const trued = placed.map(({ leg, topY, hemY, marks }, i) => {
     const mate = placed[1 - i];
     const end = (crossing: SeamCrossing, y: number, mateY: number | undefined): LegEnd => {
       const turn = edgeTurn(seam, tilt(leg, y), mate && mateY !== undefined ? tilt(mate.leg, mateY) : null);
       const drafted = Math.atan(i === 0 ? crossing.slopeA : crossing.slopeB);
+      steepest = Math.max(steepest, Math.abs(drafted + turn));
       return {
         y,
         edgeSlope: Math.tan(Math.min(STEEPEST_RAD, Math.max(-STEEPEST_RAD, drafted + turn))),
@@ -99,7 +103,15 @@ export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, ed
   const natural = seam.b
     ? seamLength(lineOf(seam.a), top.y, hem.y) - seamLength(lineOf(seam.b), top.y, hem.y)
     : 0;
-  return { seam, edges, a: trued[0] as TruedLeg, b: trued[1] ?? null, natural, markDrift };
+  return {
+    seam,
+    edges,
+    a: trued[0] as TruedLeg,
+    b: trued[1] ?? null,
+    natural,
+    markDrift,
+    steep: steepest > STEEPEST_RAD,
+  };
 }
 
 /** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */

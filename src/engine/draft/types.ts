@@ -48,10 +48,17 @@ export interface EdgeNode {
 
 export type EdgeShape = Readonly<Record<EdgeNodeName, EdgeNode>>;
 
+export const FRONT_CLOSURES = ['seam', 'fold', 'busk', 'lacing', 'hooks', 'zip'] as const;
+export const BACK_CLOSURES = ['lacing', 'hooks', 'zip', 'seam', 'fold'] as const;
+
 export interface Closure {
-  /** `fold`: front cut on the fold. `seam`: joined at centre front. `busk`: opens at centre front, a straight edge. */
-  readonly front: 'fold' | 'seam' | 'busk';
-  /** Width left open at centre back when laced, mm. */
+  /**
+   * What is at centre front and at centre back. `fold`: cut on the fold. `seam`: joined. `busk`: opens along two straight
+   * steels. `lacing`, `hooks`, `zip`: opens so; only a lacing is left open by a gap.
+   */
+  readonly front: (typeof FRONT_CLOSURES)[number];
+  readonly back: (typeof BACK_CLOSURES)[number];
+  /** Width left open at each laced centre, mm. */
   readonly lacingGap: number;
 }
 

@@ -37,7 +37,7 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
       ? [{ place, count, channelMm, lengthMm: boneLength(channelMm, settings) }]
       : [];
   const front =
-    style.closure.front === 'busk'
+    style.closure.front === 'busk' || style.closure.front === 'lacing'
       ? []
       : centreEdges(draft, 'front').flatMap(({ piece, edge }) =>
           bone({ kind: 'centreFront', piece: piece.id }, settings.bonesAtCentre, polylineLength(edge.points)),

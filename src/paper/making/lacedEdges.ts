@@ -18,7 +18,7 @@ export function centreEdges({ pieces }: Draft, block: Piece['block']): PieceEdge
     );
 }
 
-/** Garments of this draft lace at centre back; with no gap the edges meet. A back cut on the fold has no lacing. */
+/** The centre edges that are laced; with no gap they meet. */
 export function lacedEdges(draft: Draft): PieceEdge[] {
-  return centreEdges(draft, 'back').filter(({ piece }) => !piece.cut.onFold);
+  return draft.laced.flatMap((side) => centreEdges(draft, side));
 }

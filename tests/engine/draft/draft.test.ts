@@ -3,7 +3,9 @@ import { type Closure, DEFAULT_STYLE, draft, type Style } from '../../../src/eng
 import { MEAN_BODY } from '../../support/drawBodies';
 
 const issuesWith = (style: Partial<Style>) => draft(MEAN_BODY, { ...DEFAULT_STYLE, ...style }).issues;
-const closed = (front: Closure['front']): Partial<Style> => ({ closure: { front, lacingGap: 50.8 } });
+const closed = (front: Closure['front']): Partial<Style> => ({
+  closure: { front, back: 'lacing', lacingGap: 50.8 },
+});
 const straightCentre = DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-centre');
 
 describe('the front closing', () => {

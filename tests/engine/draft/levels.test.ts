@@ -66,7 +66,7 @@ describe('levels', () => {
       {
         ...DEFAULT_STYLE,
         ease: { ...DEFAULT_STYLE.ease, waist: -300 },
-        closure: { front: 'seam', lacingGap: 290 },
+        closure: { front: 'seam', back: 'lacing', lacingGap: 290 },
       },
     );
     expect(made.pieces).toEqual([]);
