@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { offlineWorker } from './offline/offlineWorker.js';
 
 // Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
 const POLICY = [
@@ -35,7 +36,7 @@ const absent = fileURLToPath(new URL('src/paper/absent.ts', import.meta.url));
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentSecurityPolicy],
+  plugins: [react(), contentSecurityPolicy, offlineWorker],
   resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
   build: { target: 'es2022', modulePreload: { polyfill: false } },
   test: {

@@ -35,7 +35,7 @@ export interface SavedDraft {
 }
 
 /** One day's numbers of the tape. `on` is an ISO day; null where it was not written down. */
-export interface TapeSet {
+interface TapeSet {
   readonly on: string | null;
   readonly measurements: Measurements;
 }

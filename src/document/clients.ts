@@ -4,7 +4,7 @@ import { DEFAULT_STYLE, MEASUREMENTS, type Measurements } from '../engine';
 import { type Book, type Client, openClient, openSheet, type Sheet } from './book';
 
 /** Nothing measured yet. */
-export const UNMEASURED = Object.fromEntries(
+const UNMEASURED = Object.fromEntries(
   MEASUREMENTS.map(({ name }) => [name, null]),
 ) as unknown as Measurements;
 

@@ -16,7 +16,6 @@ export {
   openSheet,
   type SavedDraft,
   type Sheet,
-  type TapeSet,
   type Unit,
 } from './book';
 export {

@@ -4,7 +4,7 @@ import type { MeasurementName } from '../engine';
 import type { Client } from './book';
 
 /** Two readings that differ by more than this ask for a third. mm */
-export const READINGS_APART_MM = 10;
+const READINGS_APART_MM = 10;
 
 /** Writes a measurement down, mm; null takes it off. What was read or estimated for it before is gone. */
 export function setMeasurement(client: Client, name: MeasurementName, mm: number | null): Client {

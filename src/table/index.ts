@@ -4,7 +4,7 @@ export type { RestingPlace } from './gestures/settle';
 export type { HandleActions, Steps } from './gestures/useHandleDrag';
 export { type TableView, useTableView } from './gestures/useTableView';
 export { type Handle, intakeNow } from './handles';
-export { layOut, type TableLayout } from './layout';
+export { layOut } from './layout';
 export type { NewWedge } from './view/AddGuide';
 export { ClosedUp, type PointedOut } from './view/ClosedUp';
 export { CuttingTable } from './view/CuttingTable';

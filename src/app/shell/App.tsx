@@ -7,6 +7,7 @@ import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
 import { STEPS, type StepName, useStep } from './steps';
+import { UpdateNotice } from './UpdateNotice';
 
 // The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
 const LATER = {
@@ -68,6 +69,7 @@ export function App({ keeping }: { keeping: Keeping }) {
         <HistoryButtons />
       </header>
       <KeepingNotices keeping={keeping} />
+      <UpdateNotice />
       <main data-step={step}>
         <StepHeading label={label} />
         <Suspense fallback={null}>{SCREENS[step]()}</Suspense>
