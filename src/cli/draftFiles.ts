@@ -7,6 +7,7 @@ import type { Draft, Issue } from '../engine';
 import type { PaperChoice, PatternInput } from '../paper';
 import type { FileClient } from './clientFile';
 import { type Read, refuse } from './fault';
+import { fontFiles } from './fontFiles';
 import { piecesFile } from './piecesFile';
 import type { FileStyle } from './styleFile';
 
@@ -45,7 +46,7 @@ export async function draftFiles(
     if (drafted.pieces.length === 0) return { ok: true, value: made };
     const layer = await import('../paper');
     const unit = client.unit === 'in' ? 'in' : 'cm';
-    const input: PatternInput = {
+    const asked: PatternInput = {
       draft: drafted,
       client: { name: client.name, unit },
       sheet: { name: title, style, acknowledgedReduction: null },
@@ -53,6 +54,7 @@ export async function draftFiles(
       making: layer.usualMaking(unit),
       paper,
     };
+    const input = await layer.withLetters(asked, fontFiles);
     for (const { name, make } of PATTERN_FILES) await write(name, await make(layer, input));
     return { ok: true, value: made };
   } catch (error) {

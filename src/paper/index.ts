@@ -3,6 +3,7 @@
 export { patternDxf } from './dxf/patternDxf';
 export type { InkLine } from './ink';
 export { type Layout, layOut, type PatternInput } from './layOut';
+export { type FontFiles, withLetters } from './letters/letters';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';

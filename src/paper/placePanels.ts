@@ -3,6 +3,7 @@
 import type { Client, Sheet } from '../document';
 import type { Draft, Piece, Point } from '../engine';
 import { type Box, type InkLine, type InkText, moved } from './ink';
+import type { Letters } from './letters/letters';
 import { eyeletLines } from './making/eyeletLines';
 import type { MakingSettings } from './making/settings';
 import { panelLines } from './panel/panelLines';
@@ -15,6 +16,8 @@ export interface PlanInput {
   readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction'>;
   /** The day as it is to be printed. */
   readonly date: string;
+  /** For names that the page's own font cannot set. */
+  readonly letters?: Letters | null;
   /** Where given, eyelets are drawn on the panels and the making list is printed behind the sheets. */
   readonly making?: MakingSettings;
 }

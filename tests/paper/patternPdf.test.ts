@@ -304,7 +304,7 @@ describe('a pattern that must be spoken about', () => {
     };
     const { pages, title } = await readPattern(await patternPdf(input));
     expect(words(pages[0] as ReadPage)).toContain('Lucja Oe ?');
-    expect(words(pages[0] as ReadPage)).toContain('stand as question marks');
+    expect(words(pages[0] as ReadPage)).toContain('or as a question mark');
     expect(title.length).toBeLessThan(200);
     const long = pages.map((page) => page.texts.filter(({ text }) => /WWW|xxx/.test(text)));
     expect(long.every((texts) => texts.length > 0)).toBe(true);

@@ -36,10 +36,12 @@ export function CutStep() {
         }
         below={
           <>
-            <FilesCard input={input} />
-            <AllowanceCard />
+            <div className="stack">
+              <FilesCard input={input} />
+              <AllowanceCard />
+              <SheetByHandCard input={input} />
+            </div>
             <MakingCard input={input} />
-            <SheetByHandCard input={input} />
           </>
         }
       />

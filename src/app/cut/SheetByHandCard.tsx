@@ -5,6 +5,7 @@ import { checkPaper, type PlanInput, paperChoice, sheetHtml, sheetPdf } from '..
 import { download } from '../parts/download';
 import { fileName } from '../parts/fileName';
 import { paperFor, useCutChoices } from './cutChoices';
+import { lettered } from './lettered';
 import { refusalOf } from './usePlanInput';
 
 export function SheetByHandCard({ input }: { input: PlanInput }) {
@@ -20,7 +21,7 @@ export function SheetByHandCard({ input }: { input: PlanInput }) {
     setMaking(true);
     setFailure('');
     try {
-      download(await sheetPdf(input, paper), 'application/pdf', `${name}.pdf`);
+      download(await sheetPdf(await lettered(input), paper), 'application/pdf', `${name}.pdf`);
     } catch {
       setFailure('The PDF could not be made. Nothing in the book has changed; try again.');
     }

@@ -11,6 +11,7 @@ import {
   patternPdf,
   projectorPdf,
 } from '../../paper';
+import { lettered } from './lettered';
 
 export type PrintJob =
   | { readonly kind: 'sheets'; readonly input: PatternInput }
@@ -23,14 +24,14 @@ export type PrintJob =
   | { readonly kind: 'projector'; readonly input: PlanInput; readonly choice: ProjectorChoice };
 
 /** The bytes of the PDF; null where no page can be so large. */
-export function makePrint(job: PrintJob, watch: PageWatch): Promise<Uint8Array | null> {
+export async function makePrint(job: PrintJob, watch: PageWatch): Promise<Uint8Array | null> {
   switch (job.kind) {
     case 'sheets':
-      return patternPdf(job.input, watch);
+      return patternPdf(await lettered(job.input), watch);
     case 'page':
-      return onePagePdf(job.input, job.choice, job.correction);
+      return onePagePdf(await lettered(job.input), job.choice, job.correction);
     case 'projector':
-      return projectorPdf(job.input, job.choice);
+      return projectorPdf(await lettered(job.input), job.choice);
   }
 }
 

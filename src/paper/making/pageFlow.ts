@@ -3,7 +3,7 @@
 import type { Point } from '../../engine';
 import type { Pen } from '../pdf/pen';
 import { MM_PER_POINT, wrapped } from '../text/textWidth';
-import { writable } from '../text/writable';
+import { settable } from '../text/writable';
 
 /** An upright page. */
 export interface FlowPage {
@@ -60,7 +60,7 @@ export function flowOver(newPage: () => Pen, page: FlowPage, foot: string): Flow
     pen = newPage();
     number += 1;
     y = marginMm;
-    const words = `${writable(foot).text} · page ${number}`;
+    const words = `${settable(foot)} · page ${number}`;
     pen.text(
       { text: words, start: { x: leftMm, y: page.heightMm - marginMm }, turnRad: 0, sizePt: 7, bold: false },
       0.35,
@@ -73,7 +73,7 @@ export function flowOver(newPage: () => Pen, page: FlowPage, foot: string): Flow
     pen.text({ text, start, turnRad: 0, sizePt, bold }, grey);
   };
   const linesOf = (text: string, { sizePt, bold = false }: FlowText, most: number): string[] =>
-    wrapped(writable(text).text, sizePt, bold, most);
+    wrapped(settable(text), sizePt, bold, most);
   const flow: Flow = {
     get page() {
       return number;

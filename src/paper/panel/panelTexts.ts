@@ -11,7 +11,7 @@ import {
 import { type Edge, type Piece, type Point, polylineLength } from '../../engine';
 import { type Box, boxAround, type InkLine, type InkText } from '../ink';
 import { shortened } from '../text/textWidth';
-import { cleaned, writable } from '../text/writable';
+import { cleaned, settable } from '../text/writable';
 import { placeAlong } from './edgeWalk';
 import { balanceTick, foldOf } from './panelLines';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
@@ -181,7 +181,7 @@ const FRACTIONS = [
 ];
 
 function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): InkText[] {
-  const text = writable(edgeWords(panel.piece, edge, unit)).text;
+  const text = settable(edgeWords(panel.piece, edge, unit));
   const length = polylineLength(edge.points);
   const at = (sizePt: number, away: (height: number) => number): Candidate[] => {
     const block = setBlock([{ text, sizePt, bold: false }]);

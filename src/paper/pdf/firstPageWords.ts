@@ -6,7 +6,7 @@ import type { PatternInput } from '../layOut';
 import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
 import { type Correction, correctionWords } from '../sheets/correction';
-import { writable } from '../text/writable';
+import { isExact } from '../text/writable';
 import type { Paragraph } from './writeDown';
 
 /** Faults past this many are told on the screen. */
@@ -97,10 +97,18 @@ function reduction({ draft, client, sheet }: PlanInput): Paragraph[] {
   ];
 }
 
-function lostLetters({ client, sheet }: PlanInput): Paragraph[] {
-  const lost = writable(client.name).lost || writable(sheet.name).lost;
+function lostLetters({ client, sheet, letters }: PlanInput): Paragraph[] {
+  if (letters)
+    return letters.missing.length > 0
+      ? [small('Letters of a name that no font on hand has stand as empty boxes.')]
+      : [];
+  const lost = [client.name, sheet.name].some((name) => !isExact(name));
   return lost
-    ? [small('Letters of a name that the printed page has no sign for stand as question marks.')]
+    ? [
+        small(
+          'The letters of a name could not be loaded: what the page’s own font lacks stands without its marks or as a question mark.',
+        ),
+      ]
     : [];
 }
 

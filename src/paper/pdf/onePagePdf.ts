@@ -4,7 +4,7 @@ import { DO_NOT_CUT, hasFaults } from '../faults';
 import { layOutOnePage, type OnePage, type OnePageChoice, WORDS_BESIDE_FROM_MM } from '../onePage';
 import type { PlacedPanel, PlanInput } from '../placePanels';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
-import { writable } from '../text/writable';
+import { settable } from '../text/writable';
 import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './calibration';
 import { firstPageWords, onePageWords } from './firstPageWords';
 import { pdfFile } from './pdfFile';
@@ -28,11 +28,12 @@ export async function onePagePdf(
   const { page } = laid;
   const { across, down } = correction ?? NO_CORRECTION;
   const scale = page.turned ? { x: down, y: across } : { x: across, y: down };
-  const names = [input.client.name, input.sheet.name].map((name) => writable(name).text);
+  const names = [input.client.name, input.sheet.name].map((name) => settable(name));
   const outlines = page.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     names.join(', ').slice(0, 120),
     JSON.stringify([names, input.date, choice, correction, outlines]),
+    input.letters,
   );
   const pen = pdf.page(page.widthMm * scale.x, page.heightMm * scale.y, scale);
   drawTop(pen, input, page, correction);

@@ -9,7 +9,7 @@ import { checkPaper } from '../sheets/checkPaper';
 import { isCorrection, NO_CORRECTION } from '../sheets/correction';
 import { sheetName } from '../sheets/grid';
 import { shortened } from '../text/textWidth';
-import { writable } from '../text/writable';
+import { settable } from '../text/writable';
 import { drawFirstPage } from './firstPage';
 import { pdfFile } from './pdfFile';
 import type { Pen } from './pen';
@@ -36,9 +36,9 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
   const checked = checkPaper(paper, correction);
   if (!checked.ok) throw new RangeError(`paper not checked: ${checked.fault.code}`);
   const layout = layOut(input);
-  const what = [client.name, sheet.name, date].map((words) => writable(words).text);
+  const what = [client.name, sheet.name, date].map((words) => settable(words));
   const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
-  const pdf = await pdfFile(title, seedOf(input, layout));
+  const pdf = await pdfFile(title, seedOf(input, layout), input.letters);
   const short = Math.min(paper.widthMm, paper.heightMm);
   const long = Math.max(paper.widthMm, paper.heightMm);
   const upright = (): Pen => pdf.page(short, long, { x: correction.across, y: correction.down });
@@ -53,7 +53,7 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
     const count = `sheet ${i + 1} of ${layout.sheets.length}`;
     drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), layout, place, {
       what: what.filter((words) => words !== '').join(' · '),
-      how: faulty ? `${DO_NOT_CUT} (${count})` : `${writable(paper.name).text} · print at 100 % · ${count}`,
+      how: faulty ? `${DO_NOT_CUT} (${count})` : `${settable(paper.name)} · print at 100 % · ${count}`,
       howBold: faulty,
     });
   }

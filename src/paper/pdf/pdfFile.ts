@@ -1,6 +1,9 @@
 // A PDF file in the making, over jspdf: pages of any size and a pen for each. Same drawing, same bytes.
 
 import type { jsPDF } from 'jspdf';
+import type { Letters } from '../letters/letters';
+import { ascii } from '../text/ascii';
+import { isExact, settable } from '../text/writable';
 import { type PageLooks, type Pen, penFor } from './pen';
 
 export interface PdfFile {
@@ -18,8 +21,11 @@ export interface PdfFile {
   bytes(): Uint8Array;
 }
 
-/** `seed` is what the file is made from, as text: files made from different texts get different ids. */
-export async function pdfFile(title: string, seed: string): Promise<PdfFile> {
+/**
+ * `seed` is what the file is made from, as text: files made from different texts get different ids. `letters` are for texts that
+ * the page's own font cannot set; the title is transliterated then.
+ */
+export async function pdfFile(title: string, seed: string, letters: Letters | null = null): Promise<PdfFile> {
   const { jsPDF } = await import('jspdf');
   let pdf: jsPDF | null = null;
   const begin = (size: number[], orientation: 'portrait' | 'landscape'): jsPDF => {
@@ -34,7 +40,10 @@ export async function pdfFile(title: string, seed: string): Promise<PdfFile> {
     made.viewerPreferences({ PrintScaling: 'None' });
     made.setCreationDate(NO_CLOCK);
     made.setFileId(fileId(seed));
-    made.setDocumentProperties({ title, creator: 'Staywright' });
+    made.setDocumentProperties({
+      title: isExact(title) ? settable(title) : ascii(title),
+      creator: 'Staywright',
+    });
     return made;
   };
   return {
@@ -48,7 +57,7 @@ export async function pdfFile(title: string, seed: string): Promise<PdfFile> {
         const head = heightMm * pdf.internal.scaleFactor * (1 - scale.y);
         pdf.setCurrentTransformationMatrix(pdf.Matrix(scale.x, 0, 0, scale.y, 0, head));
       }
-      return penFor(pdf, looks);
+      return penFor(pdf, looks, letters);
     },
     bytes: () => new Uint8Array(pdf?.output('arraybuffer') ?? new ArrayBuffer(0)),
   };

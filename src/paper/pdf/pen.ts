@@ -3,8 +3,10 @@
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../engine';
 import type { InkText, Stroke } from '../ink';
+import type { Letters } from '../letters/letters';
 import { STROKE_LOOKS, type StrokeLook } from '../strokeLooks';
-import { writable } from '../text/writable';
+import { isExact, settable, writable } from '../text/writable';
+import { drawLetters } from './drawLetters';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
 export type LineKind =
@@ -51,7 +53,12 @@ export interface Pen {
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
 
-export function penFor(page: jsPDF, { line: lookOf, ground, text: toned }: PageLooks = ON_PAPER): Pen {
+/** `letters` are for texts that the page's own font cannot set; without them such texts lose what it lacks. */
+export function penFor(
+  page: jsPDF,
+  { line: lookOf, ground, text: toned }: PageLooks = ON_PAPER,
+  letters: Letters | null = null,
+): Pen {
   let kindInHand: LineKind | null = null;
   const take = (kind: LineKind): void => {
     if (kindInHand === kind) return;
@@ -71,7 +78,14 @@ export function penFor(page: jsPDF, { line: lookOf, ground, text: toned }: PageL
       for (const { x, y } of rest) page.lineTo(x, y);
       page.stroke();
     },
-    text({ text, start, turnRad, sizePt, bold }, grey = 0) {
+    text(ink, grey = 0) {
+      const { text, start, turnRad, sizePt, bold } = ink;
+      if (letters && !isExact(text)) {
+        const tone = Math.round(toned(grey) * 255);
+        page.setFillColor(tone, tone, tone);
+        drawLetters(page, { ...ink, text: settable(text) }, letters);
+        return;
+      }
       const plain = writable(text).text;
       if (plain === '') return;
       page.setFont('helvetica', bold ? 'bold' : 'normal');

@@ -5,7 +5,7 @@ import { DO_NOT_CUT, hasFaults } from '../faults';
 import { movedPanel, type PlanInput } from '../placePanels';
 import { planPanels } from '../planPanels';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
-import { writable } from '../text/writable';
+import { settable } from '../text/writable';
 import { drawPanels } from './onePagePdf';
 import { pdfFile } from './pdfFile';
 import type { Pen } from './pen';
@@ -48,13 +48,12 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   ) as [number, number];
   const [width, height] = [columns * side, rows * side];
   if (Math.max(width, height) > MOST_SIDE_MM) return null;
-  const names = [client.name, sheet.name, date]
-    .map((name) => writable(name).text)
-    .filter((name) => name !== '');
+  const names = [client.name, sheet.name, date].map((name) => settable(name)).filter((name) => name !== '');
   const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     names.slice(0, 2).join(', ').slice(0, 120),
     JSON.stringify([names, choice, client.unit, outlines]),
+    input.letters,
   );
   const pen = pdf.page(width, height, undefined, projectorLooks(choice.lineMm));
   pen.blank(0, 0, width, height);

@@ -1,7 +1,7 @@
 // Paragraphs below each other on a page, as far as there is room.
 
 import { shortened, textWidth, wrapped } from '../text/textWidth';
-import { writable } from '../text/writable';
+import { settable } from '../text/writable';
 import type { Pen } from './pen';
 
 export interface Paragraph {
@@ -38,7 +38,7 @@ export function writeDown(
   let y = top;
   for (const [i, { kind, text }] of paragraphs.entries()) {
     const { sizePt, bold, lineMm, beforeMm } = LOOKS[kind];
-    const lines = wrapped(writable(text).text, sizePt, bold, width);
+    const lines = wrapped(settable(text), sizePt, bold, width);
     if (y + lines.length * lineMm > lowest) {
       pen.text({
         text: 'The rest is told on the screen.',
@@ -72,14 +72,14 @@ export function drawHead(
   { left, right, top }: { readonly left: number; readonly right: number; readonly top: number },
 ): void {
   const said = facts
-    .map((fact) => writable(fact).text)
+    .map((fact) => settable(fact))
     .filter((fact) => fact !== '')
     .join(' · ');
   const saidWidth = textWidth(said, 9, false);
   const put = (words: string, x: number, y: number, sizePt: number, bold: boolean): void =>
     pen.text({ text: words, start: { x, y }, turnRad: 0, sizePt, bold });
-  put(shortened(writable(client).text, 20, true, right - left), left, top + 7, 20, true);
-  put(shortened(writable(draft).text, 12, false, right - left - saidWidth - 6), left, top + 14, 12, false);
+  put(shortened(settable(client), 20, true, right - left), left, top + 7, 20, true);
+  put(shortened(settable(draft), 12, false, right - left - saidWidth - 6), left, top + 14, 12, false);
   put(said, right - saidWidth, top + 14, 9, false);
   pen.line('rule', [
     { x: left, y: top + HEAD_MM },

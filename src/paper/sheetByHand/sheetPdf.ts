@@ -7,7 +7,7 @@ import type { Pen } from '../pdf/pen';
 import type { PlanInput } from '../placePanels';
 import type { PaperChoice } from '../sheets/papers';
 import { MM_PER_POINT, shortened, textWidth } from '../text/textWidth';
-import { writable } from '../text/writable';
+import { settable } from '../text/writable';
 import { handSheet } from './handSheet';
 import type { HandFigure, HandLineKind, HandSheet, HandStep } from './handStep';
 
@@ -37,9 +37,9 @@ export async function sheetPdf(input: PlanInput, paper: PaperChoice): Promise<Ui
     Math.min(paper.widthMm, paper.heightMm),
     Math.max(paper.widthMm, paper.heightMm),
   ];
-  const what = [sheet.client, sheet.draft].map((name) => writable(name).text).filter((name) => name !== '');
+  const what = [sheet.client, sheet.draft].map((name) => settable(name)).filter((name) => name !== '');
   const title = shortened(['Drafting sheet', ...what].join(', '), 10, false, TITLE_MM);
-  const pdf = await pdfFile(title, JSON.stringify([sheet, widthMm, heightMm]));
+  const pdf = await pdfFile(title, JSON.stringify([sheet, widthMm, heightMm]), input.letters);
   const newPage = (): Pen => pdf.page(widthMm, heightMm);
   const page = { widthMm, heightMm, marginMm: Math.max(paper.marginMm, 10) };
   drawHandSheet(
@@ -99,7 +99,7 @@ function drawStep(flow: Flow, { sentences, tables, figure }: HandStep, heading: 
 /** Columns as wide as what stands in them asks for, in parts of the whole. */
 function sharesOf(names: readonly string[], rows: readonly (readonly string[])[]): number[] {
   const wishes = names.map((name, i) => {
-    const cells = rows.map((row) => textWidth(writable(row[i] ?? '').text, CELLS.sizePt, false));
+    const cells = rows.map((row) => textWidth(settable(row[i] ?? ''), CELLS.sizePt, false));
     const longestWord = Math.max(...name.split(' ').map((word) => textWidth(word, COLUMNS.sizePt, true)));
     return Math.max(longestWord, ...cells) + 3;
   });
@@ -132,7 +132,7 @@ function drawFigure(
   }
   for (const { text, at, anchor } of labels) {
     const start = onPage(at);
-    const width = textWidth(writable(text).text, LABEL_PT, false);
+    const width = textWidth(settable(text), LABEL_PT, false);
     const back = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2;
     const most = corner.x + widthMm * scale - width;
     const left = Math.min(most, Math.max(corner.x, start.x - back));

@@ -58,10 +58,18 @@ const SIGNS: Readonly<Record<string, number>> = {
 };
 /** Anything else: no sign is wider. */
 const WIDEST = 1000;
+/** Letters of alphabets beyond the page's own font: what they are set into, and set narrower where they need more. */
+const OTHER_LETTER = { regular: 640, bold: 700 };
+const OTHER_CAPITAL = { regular: 760, bold: 860 };
+const IDEOGRAPHIC =
+  /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Bopomofo}]$/u;
 /** ì, í, î and ï are wider than i. */
 const MARKED_LEAST = 278;
 
-/** Width in mm of a text that {@link writable} has passed; never less than what is printed. */
+/**
+ * Width in mm of a text as it is set: exact in the page's own font, and never less than what is printed; in other letters the
+ * width they are set into.
+ */
 export function textWidth(text: string, sizePt: number, bold: boolean): number {
   let thousandths = 0;
   for (const character of text) thousandths += advance(character, bold);
@@ -73,8 +81,10 @@ function advance(character: string, bold: boolean): number {
   const sign = SIGNS[character];
   if (sign !== undefined) return sign;
   const base = character.normalize('NFD');
-  const width = (bold ? BOLD : REGULAR)[base.charCodeAt(0) - 32] ?? WIDEST;
-  return base.length > 1 ? Math.max(MARKED_LEAST, width) : width;
+  const width = (bold ? BOLD : REGULAR)[base.charCodeAt(0) - 32];
+  if (width !== undefined) return base.length > 1 ? Math.max(MARKED_LEAST, width) : width;
+  if (!/^\p{L}$/u.test(character) || IDEOGRAPHIC.test(character)) return WIDEST;
+  return (/^\p{Lu}$/u.test(character) ? OTHER_CAPITAL : OTHER_LETTER)[bold ? 'bold' : 'regular'];
 }
 
 /** A text cut off with an ellipsis where it is wider than `mostMm`. */

@@ -37,6 +37,12 @@ export const cleaned = (text: string): string =>
     .replace(/ {2,}/g, ' ')
     .trim();
 
+/** A text as a page sets it: cleaned, a minus as a dash, fractions without a sign of their own spelled out. */
+export const settable = (text: string): string => spelledFractions(cleaned(text)).replaceAll('−', '–');
+
+/** Whether the page's own font has every letter of a text. */
+export const isExact = (text: string): boolean => [...settable(text)].every(isWritable);
+
 /**
  * A text on one line in the letters of WinAnsiEncoding: control characters become blanks, letters with marks the page lacks
  * lose the marks, fractions are spelled out, whatever else is missing becomes a question mark.

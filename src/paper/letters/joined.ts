@@ -1,0 +1,135 @@
+// Arabic letters in the shapes they take beside their neighbours, and texts in the order they are seen from left to right.
+
+/** Shapes of a letter: alone, at the end, at the beginning, in the middle of a joined row; those that there are. */
+type Shapes = readonly number[];
+
+/** The presentation forms of Unicode, each letter's in this order (The Unicode Standard, ch. 9.2). */
+const SHAPES: ReadonlyMap<string, Shapes> = (() => {
+  const found = new Map<string, number[]>();
+  for (const [first, last] of [
+    [0xfb50, 0xfbb1],
+    [0xfbd3, 0xfbe9],
+    [0xfbfc, 0xfbff],
+    [0xfe80, 0xfefc],
+  ] as const)
+    for (let code = first; code <= last; code += 1) {
+      const base = String.fromCodePoint(code).normalize('NFKC');
+      if (!/^\p{Script=Arabic}{1,2}$/u.test(base)) continue;
+      const shapes = found.get(base) ?? [];
+      if (shapes.length < 4) found.set(base, [...shapes, code]);
+    }
+  return found;
+})();
+
+/** Every shape an Arabic letter can take, itself first; other characters have none but themselves. */
+export const shapesOf = (letter: string): readonly number[] => [
+  letter.codePointAt(0) ?? 0,
+  ...(SHAPES.get(letter) ?? []),
+];
+
+/** Letters that two letters make together. */
+export const JOINED_PAIRS: readonly number[] = [...SHAPES].flatMap(([letters, shapes]) =>
+  letters.length > 1 ? shapes : [],
+);
+
+const TRANSPARENT = /^[\p{M}\u200b]$/u;
+const isDual = (letter: string): boolean =>
+  SHAPES.get(letter)?.length === 4 || letter === 'ـ' || letter === '\u200d';
+const joinsBefore = (letter: string): boolean => isDual(letter) || SHAPES.get(letter)?.length === 2;
+
+/** Letters that join replaced by the shape they take; all others as they are. Joiners have done their work and go. */
+function withShapes(text: string): string {
+  const letters = [...text];
+  const beside = (from: number, way: 1 | -1): string => {
+    for (let i = from + way; i >= 0 && i < letters.length; i += way)
+      if (!TRANSPARENT.test(letters[i] as string)) return letters[i] as string;
+    return '';
+  };
+  let out = '';
+  for (let i = 0; i < letters.length; i += 1) {
+    const letter = letters[i] as string;
+    const next = beside(i, 1);
+    const joined = isDual(beside(i, -1)) && joinsBefore(letter);
+    // Lam and alef make one letter.
+    const pair = letter === 'ل' && letters[i + 1] === next ? SHAPES.get(letter + next) : undefined;
+    const shapes = pair ?? SHAPES.get(letter);
+    if (pair) i += 1;
+    const goesOn = !pair && isDual(letter) && joinsBefore(next);
+    const shape = shapes?.[goesOn ? (joined ? 3 : 2) : joined ? 1 : 0] ?? shapes?.[0];
+    out += shape === undefined ? letter : String.fromCodePoint(shape);
+  }
+  return out.replace(/[\u200c\u200d]/g, '');
+}
+
+const RIGHT_TO_LEFT =
+  /^[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]$/u;
+const STRONG = /^\p{L}$/u;
+const DIGIT = /^\p{Nd}$/u;
+const MIRRORED: Readonly<Record<string, string>> = {
+  '(': ')',
+  ')': '(',
+  '[': ']',
+  ']': '[',
+  '«': '»',
+  '»': '«',
+  '<': '>',
+  '>': '<',
+};
+
+/**
+ * A line of text as it is seen from left to right. A short form of the bidirectional algorithm (Unicode Standard Annex 9):
+ * runs in one direction, numbers from left to right in either, whatever stands between two runs of one direction with them, the
+ * rest with the line, whose direction is its first letter's. Enough for names; there are no levels within levels.
+ */
+export function asSeen(text: string): string {
+  const letters = clusters(withShapes(text));
+  const ways = letters.map((cluster): 'R' | 'L' | 'N' | null => {
+    const [first = ''] = cluster;
+    if (RIGHT_TO_LEFT.test(first)) return DIGIT.test(first) ? 'N' : 'R';
+    return STRONG.test(first) ? 'L' : DIGIT.test(first) ? 'N' : null;
+  });
+  const line = ways.find((way) => way === 'R' || way === 'L') ?? 'L';
+  if (!ways.includes('R')) return letters.join('');
+  // Numbers and what is neither: between two of one direction with them, else with the line.
+  const known = ways.map((way, i) => {
+    if (way === 'R' || way === 'L') return way;
+    const before = lastOf(ways.slice(0, i)) ?? line;
+    if (way === 'N' && before === 'L') return before;
+    const after = ways.slice(i + 1).find((each) => each === 'R' || each === 'L') ?? line;
+    return before === after ? before : line;
+  });
+  const runs: { way: 'R' | 'L'; from: number; to: number }[] = [];
+  for (const [i, way] of known.entries()) {
+    const run = runs.at(-1);
+    if (run?.way === way) run.to = i + 1;
+    else runs.push({ way, from: i, to: i + 1 });
+  }
+  const shown = runs.map(({ way, from, to }) => {
+    const part = letters.slice(from, to);
+    return way === 'L' ? part.join('') : turned(part, ways.slice(from, to));
+  });
+  return (line === 'R' ? shown.reverse() : shown).join('');
+}
+
+const lastOf = (ways: readonly ('R' | 'L' | 'N' | null)[]): 'R' | 'L' | undefined =>
+  ways.filter((way): way is 'R' | 'L' => way === 'R' || way === 'L').at(-1);
+
+/** A run from right to left: turned round, but its numbers kept. */
+function turned(letters: readonly string[], ways: readonly ('R' | 'L' | 'N' | null)[]): string {
+  const parts: string[] = [];
+  for (const [i, letter] of letters.entries()) {
+    const last = parts.length - 1;
+    if (ways[i] === 'N' && i > 0 && ways[i - 1] === 'N') parts[last] = `${parts[last]}${letter}`;
+    else parts.push(MIRRORED[letter] ?? letter);
+  }
+  return parts.reverse().join('');
+}
+
+/** A letter with the marks on it. */
+function clusters(text: string): string[] {
+  const found: string[] = [];
+  for (const character of text)
+    if (/^\p{M}$/u.test(character) && found.length > 0) found.push(`${found.pop()}${character}`);
+    else found.push(character);
+  return found;
+}

@@ -1,0 +1,113 @@
+// The letters that names need and the page's own font lacks, read from fonts that come with the program.
+
+import type { PlanInput } from '../placePanels';
+import { cleaned, isExact } from '../text/writable';
+import { asSeen, JOINED_PAIRS, shapesOf } from './joined';
+import { type Letter, lengthOf, readTypeface, type Typeface } from './typeface';
+
+/** Outlines by character. Plain data. */
+export interface Letters {
+  readonly regular: Readonly<Record<string, Letter>>;
+  readonly bold: Readonly<Record<string, Letter>>;
+  /** Characters of the texts that no font on hand has; they are drawn as empty boxes. */
+  readonly missing: readonly string[];
+}
+
+/** Where fonts lie, in the browser or on disk. */
+export interface FontFiles {
+  /** `DejaVuSans.ttf`, `DejaVuSans-Bold.ttf` of dejavu-fonts-ttf; `noto-sans-sc-<part>-400-normal.woff` of @fontsource/noto-sans-sc. */
+  readonly read: (name: string) => Promise<Uint8Array>;
+  /** unicode.json of @fontsource/noto-sans-sc: characters by part, "U+4e00-4e0f,U+4e10". */
+  readonly parts: () => Promise<Readonly<Record<string, string>>>;
+}
+
+/** DejaVu Sans is drawn larger on its body than Helvetica beside it. */
+const DEJAVU_SCALE = 0.93;
+
+/** Of every text, because names are set in rows with the program's own words. */
+const ALWAYS = Array.from({ length: 95 }, (_, i) => i + 32)
+  .map((code) => String.fromCharCode(code))
+  .concat([...'·…–—½¼¾×°’“”']);
+
+/** The input with the letters that its names and its day need. What `files` throws is passed on. */
+export async function withLetters<T extends PlanInput>(input: T, files: FontFiles): Promise<T> {
+  const letters = await lettersFor([input.client.name, input.sheet.name, input.date], files);
+  return letters ? { ...input, letters } : input;
+}
+
+/**
+ * The letters for texts; null where the page's own font has all of them, and nothing is read then. Chinese is set in the same
+ * weight, bold or not.
+ */
+export async function lettersFor(texts: readonly string[], files: FontFiles): Promise<Letters | null> {
+  const lines = texts.map(cleaned);
+  if (lines.every(isExact)) return null;
+  const wanted = [
+    ...new Set([
+      ...ALWAYS,
+      ...lines.flatMap((line) => [...asSeen(line), ...line]).flatMap((each) => shapesOf(each).map(character)),
+      ...JOINED_PAIRS.map(character),
+    ]),
+  ];
+  const [regular, bold] = await Promise.all(
+    ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'].map(async (name) => {
+      const typeface = await readTypeface(await files.read(name));
+      return lettersOf(typeface, wanted, DEJAVU_SCALE);
+    }),
+  );
+  const rest = wanted.filter((each) => !regular?.[each] && !/^[\p{C}\p{Z}]$/u.test(each));
+  const others = rest.length > 0 ? await fromParts(rest, files) : {};
+  return {
+    regular: { ...regular, ...others },
+    bold: { ...others, ...regular, ...bold },
+    missing: [...new Set(lines.flatMap((line) => [...line]))].filter(
+      (each) => rest.includes(each) && !others[each],
+    ),
+  };
+}
+
+const character = (code: number): string => String.fromCodePoint(code);
+
+function lettersOf(typeface: Typeface, wanted: readonly string[], scale: number): Record<string, Letter> {
+  const found: Record<string, Letter> = {};
+  for (const each of wanted) {
+    const letter = typeface.letter(each.codePointAt(0) ?? 0);
+    if (letter) found[each] = scaled(letter, scale);
+  }
+  return found;
+}
+
+/** Only the parts of the large font that have one of the letters are read. */
+async function fromParts(wanted: readonly string[], files: FontFiles): Promise<Record<string, Letter>> {
+  // Parts by number; those by name hold the same letters once more.
+  const numbered = Object.entries(await files.parts()).filter(([name]) => /^\[\d+\]$/.test(name));
+  const parts = numbered.map(([name, ranges]) => ({
+    name: name.slice(1, -1),
+    ranges: ranges.split(',').map((range) => {
+      const [from = '', to = from] = range.replace(/^U\+/i, '').split('-');
+      return [Number.parseInt(from, 16), Number.parseInt(to, 16)] as const;
+    }),
+  }));
+  const byPart = new Map<string, string[]>();
+  for (const each of wanted) {
+    const code = each.codePointAt(0) ?? 0;
+    const part = parts.find(({ ranges }) => ranges.some(([from, to]) => code >= from && code <= to));
+    if (part) byPart.set(part.name, [...(byPart.get(part.name) ?? []), each]);
+  }
+  const found = await Promise.all(
+    [...byPart].map(async ([part, each]) => {
+      const typeface = await readTypeface(await files.read(`noto-sans-sc-${part}-400-normal.woff`));
+      return lettersOf(typeface, each, 1);
+    }),
+  );
+  return Object.assign({}, ...found);
+}
+
+function scaled({ advance, outline }: Letter, scale: number): Letter {
+  if (scale === 1) return { advance, outline };
+  const steps = [...outline];
+  for (let i = 0; i < steps.length; i += lengthOf(steps[i]))
+    for (let j = i + 1; j < i + lengthOf(steps[i]); j += 1)
+      steps[j] = Math.round((steps[j] ?? 0) * scale * 10) / 10;
+  return { advance: advance * scale, outline: steps };
+}

@@ -1,0 +1,85 @@
+// A line of text set in outlines: letters one after the other as they are seen, marks over and under their letter.
+
+import { asSeen } from './joined';
+import type { Letters } from './letters';
+import { type Letter, lengthOf } from './typeface';
+
+/** Outlines in thousandths of the size from the line's beginning, as {@link Letter} has them. */
+export interface SetLine {
+  readonly outlines: readonly (readonly number[])[];
+  readonly advance: number;
+}
+
+/** Between a letter and a mark that would touch it. */
+const GAP = 45;
+
+const BOX: Letter = {
+  advance: 600,
+  outline: [
+    ...[0, 60, 0, 1, 540, 0, 1, 540, 700, 1, 60, 700, 1, 60, 0],
+    ...[0, 110, 50, 1, 110, 650, 1, 490, 650, 1, 490, 50, 1, 110, 50],
+  ],
+};
+
+export function setLine(text: string, letters: Letters, bold: boolean): SetLine {
+  const typeface = bold ? letters.bold : letters.regular;
+  const outlines: number[][] = [];
+  let advance = 0;
+  let base: Extent | null = null as Extent | null;
+  for (const character of asSeen(text)) {
+    const letter = typeface[character] ?? (/^[\p{Z}\p{C}]$/u.test(character) ? SPACE : BOX);
+    const isMark = /^\p{M}$/u.test(character);
+    const own = extentOf(letter.outline);
+    if (isMark && base && own) {
+      const dx = (base.left + base.right - own.left - own.right) / 2;
+      const above = own.bottom + own.top > 300;
+      const clear = above ? base.top + GAP - own.bottom : base.bottom - GAP - own.top;
+      const dy = above ? Math.max(0, clear) : Math.min(0, clear);
+      outlines.push(shifted(letter.outline, dx, dy));
+      base = above
+        ? { ...base, top: Math.max(base.top, own.top + dy) }
+        : { ...base, bottom: Math.min(base.bottom, own.bottom + dy) };
+      continue;
+    }
+    outlines.push(shifted(letter.outline, advance, 0));
+    base = own && { ...own, left: own.left + advance, right: own.right + advance };
+    advance += letter.advance;
+  }
+  return { outlines: outlines.filter(({ length }) => length > 0), advance };
+}
+
+const SPACE: Letter = { advance: 300, outline: [] };
+
+interface Extent {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+/** The box of all points, those off the curve too. */
+function extentOf(outline: readonly number[]): Extent | null {
+  const [xs, ys]: [number[], number[]] = [[], []];
+  for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
+    for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2) {
+      xs.push(outline[j] ?? 0);
+      ys.push(outline[j + 1] ?? 0);
+    }
+  if (xs.length === 0) return null;
+  return {
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    bottom: Math.min(...ys),
+    top: Math.max(...ys),
+  };
+}
+
+function shifted(outline: readonly number[], dx: number, dy: number): number[] {
+  const steps = [...outline];
+  for (let i = 0; i < steps.length; i += lengthOf(steps[i]))
+    for (let j = i + 1; j < i + lengthOf(steps[i]); j += 2) {
+      steps[j] = (steps[j] ?? 0) + dx;
+      steps[j + 1] = (steps[j + 1] ?? 0) + dy;
+    }
+  return steps;
+}

@@ -1,0 +1,111 @@
+// The Cut step in a real browser: prints made beside the page, and the picture.
+
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { expectQuiet, withBrowser } from '../../browser/session';
+import { readPattern } from '../../paper/readPattern';
+
+const visit = withBrowser();
+
+async function downloaded(page: Page, button: string): Promise<{ name: string; bytes: Uint8Array }> {
+  const asked = page.waitForEvent('download');
+  await page.getByRole('button', { name: button }).click();
+  const file = await asked;
+  return { name: file.suggestedFilename(), bytes: new Uint8Array(readFileSync(await file.path())) };
+}
+
+describe('the Cut step in a browser', () => {
+  it('prints in a worker, on sheets, on one page and for a projector', async () => {
+    const visitor = await visit('cut');
+    const { page } = visitor;
+    const workers: string[] = [];
+    page.on('worker', (worker) => workers.push(worker.url()));
+    const sheets = await downloaded(page, 'Download the PDF');
+    expect((await readPattern(sheets.bytes)).pages.length).toBeGreaterThan(3);
+    await page.getByRole('radio', { name: 'One page' }).check();
+    const roll = await downloaded(page, 'Download the page');
+    expect((await readPattern(roll.bytes)).pages).toHaveLength(1);
+    await page.getByRole('radio', { name: 'Projector' }).check();
+    const picture = await downloaded(page, 'Download for the projector');
+    expect((await readPattern(picture.bytes)).pages).toHaveLength(1);
+    expect(workers).toHaveLength(3);
+    expectQuiet(visitor);
+  });
+
+  it('cancels a print, and prints again', async () => {
+    const visitor = await visit('cut');
+    const { page } = visitor;
+    // a print of many small sheets takes long enough to be stopped
+    await page.getByRole('combobox', { name: 'Sheets', exact: true }).selectOption('A4');
+    await page.route('**/printWorker*', async (route) => {
+      await new Promise((resolve) => setTimeout(resolve, 500));
+      await route.continue();
+    });
+    const files: string[] = [];
+    page.on('download', (file) => files.push(file.suggestedFilename()));
+    await page.getByRole('button', { name: 'Download the PDF' }).click();
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Download the PDF' }).waitFor();
+    await page.waitForTimeout(1500);
+    expect(files).toEqual([]);
+    await downloaded(page, 'Download the PDF');
+    expect(files).toHaveLength(1);
+    expectQuiet(visitor);
+  });
+
+  it('fetches letters for a name that needs them, and only then', async () => {
+    const visitor = await visit('cut');
+    const { page, context } = visitor;
+    const fonts: string[] = [];
+    context.on('request', (request) => {
+      // What is kept for working offline is fetched beside the page, whoever the client is.
+      if (request.serviceWorker() === null && /\.(ttf|woff)$/.test(request.url()))
+        fonts.push(request.url().replace(/^.*\//, ''));
+    });
+    await downloaded(page, 'Download the PDF');
+    expect(fonts).toEqual([]);
+    await page.getByRole('button', { name: /client book$/ }).click();
+    const name = page.getByRole('textbox', { name: 'Name of the draft Winter ball bodice' });
+    await name.fill('王芳');
+    await name.press('Enter');
+    await page.keyboard.press('Escape');
+    const { bytes } = await downloaded(page, 'Download the PDF');
+    expect(fonts.filter((each) => each.startsWith('DejaVuSans'))).toHaveLength(2);
+    expect(fonts.filter((each) => each.startsWith('noto-sans-sc'))).not.toEqual([]);
+    const [first] = (await readPattern(bytes)).pages;
+    const said = first?.texts.map(({ text }) => text).join(' ') ?? '';
+    expect(said).not.toMatch(/could not be loaded|\?/);
+    expectQuiet(visitor);
+  });
+
+  it('paints a picture of the panels', async () => {
+    const visitor = await visit('cut');
+    const { page } = visitor;
+    const { name, bytes } = await downloaded(page, 'Download the PNG picture');
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice.png');
+    const seen = await page.evaluate(
+      async (data) => {
+        const bitmap = await createImageBitmap(new Blob([new Uint8Array(data)], { type: 'image/png' }));
+        const canvas = document.createElement('canvas');
+        [canvas.width, canvas.height] = [bitmap.width, bitmap.height];
+        const brush = canvas.getContext('2d') as CanvasRenderingContext2D;
+        brush.drawImage(bitmap, 0, 0);
+        const { data: dots } = brush.getImageData(0, 0, bitmap.width, bitmap.height);
+        let dark = 0;
+        for (let i = 0; i < dots.length; i += 4) if ((dots[i] ?? 255) < 128) dark += 1;
+        return {
+          long: Math.max(bitmap.width, bitmap.height),
+          dark: dark / (dots.length / 4),
+          corner: dots[0],
+        };
+      },
+      [...bytes],
+    );
+    expect(seen.long).toBe(2600);
+    expect(seen.corner).toBe(255);
+    expect(seen.dark).toBeGreaterThan(0.002);
+    expect(seen.dark).toBeLessThan(0.1);
+    expectQuiet(visitor);
+  });
+});

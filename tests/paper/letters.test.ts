@@ -1,0 +1,133 @@
+// Names in any script, drawn from the fonts that come with the program.
+
+import { describe, expect, it } from 'vitest';
+import { fontFiles } from '../../src/cli/fontFiles';
+import { patternPdf, withLetters } from '../../src/paper';
+import { asSeen } from '../../src/paper/letters/joined';
+import { lettersFor } from '../../src/paper/letters/letters';
+import { setLine } from '../../src/paper/letters/setLine';
+import { lengthOf } from '../../src/paper/letters/typeface';
+import { demoPattern } from './demoPattern';
+import { readPattern } from './readPattern';
+
+const codes = (text: string): string => [...text].map((each) => each.codePointAt(0)?.toString(16)).join(' ');
+
+describe('a line as it is seen', () => {
+  // Presentation forms: The Unicode Standard, code charts FB50 and FE70.
+  it.each([
+    ['سلام', 'fee1 fefc feb3'],
+    ['لا', 'fefb'],
+    ['محمد', 'feaa fee4 fea4 fee3'],
+    ['دار', 'fead fe8d fea9'],
+    ['گل', 'fede fb94'],
+    ['می‌رود', 'fea9 feed fead fbfd fee3'],
+  ])('joins %s', (text, wanted) => {
+    expect(codes(asSeen(text))).toBe(wanted);
+  });
+
+  it.each([
+    ['Wren Abernathy', 'Wren Abernathy'],
+    ['שרה כהן', 'ןהכ הרש'],
+    ['שרה 12 כהן', 'ןהכ 12 הרש'],
+    ['שרה · A4', 'A4 · הרש'],
+    ['Wren שרה כהן, A4', 'Wren ןהכ הרש, A4'],
+    ['שׁרה', 'הרשׁ'],
+  ])('turns %s', (text, wanted) => {
+    expect(asSeen(text)).toBe(wanted);
+  });
+});
+
+describe('letters', () => {
+  it('are not read where the page’s own font has them all', async () => {
+    const none = {
+      read: () => Promise.reject(new Error('read')),
+      parts: () => Promise.reject(new Error('read')),
+    };
+    expect(await lettersFor(['Zoë Ångström', '24 November 2026', '½ in'], none)).toBeNull();
+    await expect(lettersFor(['Łęcka'], none)).rejects.toThrow('read');
+  });
+
+  it.each([
+    'Ẹ̀bùn Ọláyínká, Nguyễn Thị Hường, Łęcka, İpek, ŋ̀gɛ́',
+    'Ольга Щукина, Їжакевич',
+    'Αθηνά Ψαρρού',
+    'فاطمة الزهراء محمد',
+    'شیرین پژمان',
+    'שרה כהן',
+    '王芳 陳美麗',
+    'さくら サクラ',
+  ])('are found for %s, none missing', async (name) => {
+    const letters = await lettersFor([name], fontFiles);
+    expect(letters?.missing).toEqual([]);
+    for (const bold of [false, true]) {
+      const { outlines, advance } = setLine(name, letters as NonNullable<typeof letters>, bold);
+      const inked = [...asSeen(name)].filter((each) => !/\s/.test(each));
+      expect(outlines).toHaveLength(inked.length);
+      expect(advance).toBeGreaterThan(250 * inked.length * 0.7);
+    }
+  });
+
+  it('that no font has are named, and stand as boxes', async () => {
+    const letters = await lettersFor(['Ольга สม'], fontFiles);
+    expect(letters?.missing).toEqual(['ส', 'ม']);
+    expect(setLine('สม', letters as NonNullable<typeof letters>, false).outlines).toHaveLength(2);
+  });
+
+  it('read only the parts of the large font that they need', async () => {
+    const read: string[] = [];
+    const watched = (name: string): Promise<Uint8Array> => {
+      read.push(name);
+      return fontFiles.read(name);
+    };
+    await lettersFor(['王'], { ...fontFiles, read: watched });
+    expect(read).toHaveLength(3);
+  });
+
+  it('bear marks over and under their middle, clear of them', async () => {
+    const letters = (await lettersFor(['ẹ́'], fontFiles)) as NonNullable<
+      Awaited<ReturnType<typeof lettersFor>>
+    >;
+    const [letter, mark] = setLine('ẹ́', letters, false).outlines.map((outline) => {
+      const [xs, ys]: [number[], number[]] = [[], []];
+      for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
+        for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2) {
+          xs.push(outline[j] as number);
+          ys.push(outline[j + 1] as number);
+        }
+      return { middle: (Math.min(...xs) + Math.max(...xs)) / 2, low: Math.min(...ys), high: Math.max(...ys) };
+    });
+    expect(Math.abs((letter?.middle ?? 0) - (mark?.middle ?? 1e3))).toBeLessThan(1);
+    expect(mark?.low).toBeGreaterThan(letter?.high ?? 1e3);
+  });
+});
+
+describe('a pattern for a name beyond the page’s own font', () => {
+  it('draws it, names it in Latin letters in the file’s title, and asks no question', async () => {
+    const asked = demoPattern();
+    const name = 'Ольга Щукина';
+    const input = await withLetters({ ...asked, client: { ...asked.client, name } }, fontFiles);
+    const { pages, title } = await readPattern(await patternPdf(input));
+    const said = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+    expect(said).not.toContain('?');
+    expect(said).toContain('Winter ball bodice');
+    expect(title).toBe('Olga Shchukina, Winter ball bodice');
+    expect((await patternPdf(input)).length).toBeLessThan(300_000);
+  });
+
+  it('says so where its letters could not be had', async () => {
+    const asked = demoPattern();
+    const { pages } = await readPattern(
+      await patternPdf({ ...asked, client: { ...asked.client, name: 'Ольга' } }),
+    );
+    expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain(
+      'letters of a name could not be loaded',
+    );
+  });
+
+  it('says so where no font has a letter of it', async () => {
+    const asked = demoPattern();
+    const input = await withLetters({ ...asked, client: { ...asked.client, name: 'สมหญิง' } }, fontFiles);
+    const { pages } = await readPattern(await patternPdf(input));
+    expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain('stand as empty boxes');
+  });
+});
