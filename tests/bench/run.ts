@@ -1,4 +1,4 @@
-// How fast a draft is made, printed and not judged: `npm run bench`.
+// How fast a draft is made, printed and not judged: `npm run bench`; and the screen: `npm run bench -- screen`.
 
 import { performance } from 'node:perf_hooks';
 import { DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
@@ -46,6 +46,11 @@ function run(name: string, style: Style): void {
   );
 }
 
-say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
-run('default style', DEFAULT_STYLE);
-run('six wedges a block', RICHEST);
+if (process.argv.includes('screen')) {
+  const { benchScreen } = await import('./screen');
+  await benchScreen((line) => say(line));
+} else {
+  say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
+  run('default style', DEFAULT_STYLE);
+  run('six wedges a block', RICHEST);
+}

@@ -1,0 +1,157 @@
+// How smooth the built app is in a real browser slowed down four times, printed and not judged: `npm run bench -- screen`.
+
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type CDPSession, chromium, type Page } from 'playwright-core';
+import { preview } from 'vite';
+import { browserOptions } from '../support/findBrowser';
+
+const SLOWED = 4;
+/** Each part of the script takes so long. ms */
+const PART_MS = 3400;
+
+export async function benchScreen(say: (line: string) => void): Promise<void> {
+  const outDir = mkdtempSync(join(tmpdir(), 'staywright-bench-'));
+  execFileSync(process.execPath, [
+    'node_modules/vite/bin/vite.js',
+    ...['build', '--outDir', outDir, '--emptyOutDir', '--logLevel', 'error'],
+  ]);
+  const server = await preview({
+    build: { outDir },
+    preview: { host: '127.0.0.1', port: 0 },
+    logLevel: 'error',
+  });
+  const browser = await chromium.launch(browserOptions());
+  try {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    // The runner writes calls of this into the functions that are handed to the page.
+    await page.addInitScript('globalThis.__name = (named) => named;');
+    const session = await page.context().newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+    await page.goto(`${server.resolvedUrls?.local[0]}#draft`);
+    await page.locator('.cutting-table').waitFor();
+    say(`the built app, slowed ${SLOWED} times, 1440 × 900`);
+    say(`first paint: ${(await firstPaint(page)).toFixed(0)} ms`);
+    await page.waitForTimeout(4000);
+    for (const [name, part] of PARTS)
+      say(`${name}: ${framesSaid(await framesOf(page, () => part(page, session)))}`);
+    say(`typing a measurement: ${await typing(page)}`);
+  } finally {
+    await browser.close();
+    await server.close();
+    rmSync(outDir, { recursive: true, force: true });
+  }
+}
+
+const PARTS: readonly (readonly [string, (page: Page, session: CDPSession) => Promise<void>])[] = [
+  ['pulling an axis', (page) => pull(page, '[data-handle="axis:front-bust"] .grip')],
+  ['pulling a leg', (page) => pull(page, '[data-handle="leg:front-bust:waist:outer"] .grip')],
+  [
+    'zooming with the wheel',
+    async (page) => {
+      await over(page, '.cutting-table');
+      await during(async (t) => page.mouse.wheel(0, Math.sin(t / 300) > 0 ? -24 : 24));
+    },
+  ],
+  [
+    'moving the table',
+    async (page) => {
+      const box = await page.locator('.cutting-table').boundingBox();
+      const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + 14];
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      await during(async (t) => page.mouse.move(x + 120 * Math.sin(t / 400), y + 40 * Math.sin(t / 300)));
+      await page.mouse.up();
+    },
+  ],
+];
+
+async function pull(page: Page, grip: string): Promise<void> {
+  const box = await page.locator(grip).boundingBox();
+  if (!box) throw new Error(`${grip} is not on the table`);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await during(async (t) => page.mouse.move(x + 40 * Math.sin(t / 500), y));
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+}
+
+async function over(page: Page, selector: string): Promise<void> {
+  const box = await page.locator(selector).boundingBox();
+  if (box) await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+}
+
+/** Does something again and again for {@link PART_MS}, about as often as a screen is drawn. */
+async function during(step: (elapsed: number) => Promise<void>): Promise<void> {
+  const start = performance.now();
+  for (let t = 0; t < PART_MS; t = performance.now() - start) {
+    await step(t);
+    await new Promise((go) => setTimeout(go, 8));
+  }
+}
+
+/** Time from frame to frame while something is done, ms. */
+async function framesOf(page: Page, work: () => Promise<void>): Promise<number[]> {
+  await page.evaluate(() => {
+    const held = window as unknown as { frames: number[]; stop: boolean };
+    held.frames = [];
+    held.stop = false;
+    let last = performance.now();
+    const next = (now: number): void => {
+      held.frames.push(now - last);
+      last = now;
+      if (!held.stop) requestAnimationFrame(next);
+    };
+    requestAnimationFrame(next);
+  });
+  await work();
+  return page.evaluate(() => {
+    const held = window as unknown as { frames: number[]; stop: boolean };
+    held.stop = true;
+    return held.frames.slice(2);
+  });
+}
+
+function framesSaid(frames: readonly number[]): string {
+  const sorted = [...frames].sort((a, b) => a - b);
+  const share = (part: number): string => (sorted[Math.floor(part * (sorted.length - 1))] ?? 0).toFixed(1);
+  return `${sorted.length} frames, median ${share(0.5)} ms, p95 ${share(0.95)} ms, p99 ${share(0.99)} ms, worst ${share(1)} ms`;
+}
+
+const firstPaint = (page: Page): Promise<number> =>
+  page.evaluate(() => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN);
+
+/** From a key to the frame that shows what it did, as the browser measures it. */
+async function typing(page: Page): Promise<string> {
+  await page.getByRole('link', { name: 'Measure' }).click();
+  const field = page.getByRole('textbox', { name: 'Waist girth' });
+  await field.focus();
+  await page.evaluate(() => {
+    const held = window as unknown as { keys: number[] };
+    held.keys = [];
+    addEventListener(
+      'keydown',
+      () => {
+        const start = performance.now();
+        // the frame after the next one begins when the next one has been drawn
+        requestAnimationFrame(() => {
+          const channel = new MessageChannel();
+          channel.port1.onmessage = () => held.keys.push(performance.now() - start);
+          channel.port2.postMessage(null);
+        });
+      },
+      true,
+    );
+  });
+  for (const key of '28.75 27.25 29.5 30.125') {
+    await field.press(key === ' ' ? 'ControlOrMeta+a' : key);
+    await page.waitForTimeout(60);
+  }
+  return framesSaid(await page.evaluate(() => (window as unknown as { keys: number[] }).keys)).replace(
+    'frames',
+    'keys',
+  );
+}
