@@ -7,11 +7,11 @@ export {
   type Measurements,
 } from './body/measurements';
 export type { Block, DraftedWedge } from './draft/block';
-export { openWidth } from './draft/closure';
 export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
 export type { Level } from './draft/levels';
+export { openWidth } from './draft/openings';
 export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { stationOf, stationX } from './draft/station';
 export {

@@ -4,8 +4,8 @@ import type { Body } from '../body/body';
 import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
 import { onCentre, sizeWedges } from './balance';
-import { openAt } from './closure';
 import type { Level } from './levels';
+import { openAt } from './openings';
 import { stationX } from './station';
 import type { LevelName, Side, Style, Wedge } from './types';
 

@@ -1,21 +1,10 @@
-// What closing a garment asks of its centre edges: what stays open, and what must be straight.
+// What closing a garment asks of its centre edges: which lie on the fold, and what must be straight.
 
 import { type Issue, issue } from '../issue';
 import type { Block } from './block';
 import type { Closure, Side } from './types';
 
 const SIDES: readonly Side[] = ['front', 'back'];
-
-/** Blocks that are laced at their centre. */
-export const lacedSides = (closure: Closure): Side[] => SIDES.filter((side) => closure[side] === 'lacing');
-
-/** What one block's centre leaves open all round, mm. */
-export const openAt = (side: Side, closure: Closure): number =>
-  closure[side] === 'lacing' ? closure.lacingGap : 0;
-
-/** What the laced garment leaves open all round, mm. */
-export const openWidth = (closure: Closure): number =>
-  SIDES.reduce((sum, side) => sum + openAt(side, closure), 0);
 
 /**
  * Which centres are cut on the fold, and what there is to say: a fold or a busk needs a straight centre line, which a

@@ -1,7 +1,7 @@
 // Top edge or hem of one panel: the drafted edge between two legs, ended and turned there as truing asks.
 
-import { cubicAcross } from '../geometry/cubic';
-import type { Point } from '../geometry/point';
+import { type Cubic, cubicAcross } from '../geometry/cubic';
+import { between, distance, type Point } from '../geometry/point';
 import { pointsAlong } from '../geometry/polyline';
 import { crossingAt, type EdgeLine, knotsBetween } from './edgeLine';
 
@@ -42,7 +42,18 @@ export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Poin
   const points: Point[] = [inner.point];
   for (let i = 1; i < stations.length; i += 1) {
     const [a, b] = [stations[i - 1], stations[i]];
-    if (a && b) points.push(...pointsAlong(cubicAcross(a.point, a.after, b.point, b.before)).slice(1));
+    if (a && b)
+      points.push(...pointsAlong(heldBack(cubicAcross(a.point, a.after, b.point, b.before))).slice(1));
   }
   return points;
+}
+
+/** A longer handle than this part of its chord, as where an edge arrives steeply, would swing the edge past its nodes. */
+const LONGEST_HANDLE = 0.5;
+
+function heldBack({ start, startHandle, endHandle, end }: Cubic): Cubic {
+  const most = LONGEST_HANDLE * distance(start, end);
+  const shortened = (from: Point, handle: Point): Point =>
+    between(from, handle, Math.min(1, most / distance(from, handle)));
+  return { start, startHandle: shortened(start, startHandle), endHandle: shortened(end, endHandle), end };
 }

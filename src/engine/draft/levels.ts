@@ -2,7 +2,7 @@
 
 import type { Body } from '../body/body';
 import { type Issue, issue } from '../issue';
-import { openAt, openWidth } from './closure';
+import { openAt, openWidth } from './openings';
 import { LEVEL_NAMES, type LevelName, type Side, type Style } from './types';
 
 export interface Level {

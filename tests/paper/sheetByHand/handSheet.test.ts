@@ -152,7 +152,9 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
           compared += 1;
         }
       }
-    expect(compared).toBeGreaterThanOrEqual(drafted.pieces.length);
+    // A garment that lies between two levels has none to compare at.
+    const reached = drafted.proof.ledger.filter(({ sewnGirth }) => sewnGirth !== null).length;
+    expect(compared).toBeGreaterThanOrEqual(reached * drafted.pieces.length);
   });
 
   it('keeps a smooth curve through the marks on the edge between them too', () => {
