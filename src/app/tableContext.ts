@@ -14,9 +14,13 @@ export function useTable<T>(pick: (table: Table) => T): T {
   return store(pick);
 }
 
+/** A book to be shown instead of the one that is seen now: parts that may lag behind a pull are given the last but one. */
+export const SeenContext = createContext<Book | null>(null);
+
 /** The book, client and draft in view. */
 export function useOpen(): { book: Book; client: Client; sheet: Sheet } {
-  const book = useTable(seen);
+  const given = useContext(SeenContext);
+  const book = useTable((table) => given ?? seen(table));
   const client = openClient(book);
   return { book, client, sheet: openSheet(client) };
 }
@@ -33,14 +37,24 @@ export function useCommittedDraft(): Draft {
   const client = openClient(book);
   const { style } = openSheet(client);
   const { measurements } = client;
-  return useMemo(() => draft(measurements, style), [measurements, style]);
+  return useMemo(() => draftOnce(measurements, style), [measurements, style]);
 }
 
-// Several parts of the screen ask for the same draft; the last one is enough to remember.
-let last: { measurements: Measurements; style: Style; draft: Draft } | null = null;
+interface Drafted {
+  readonly measurements: Measurements;
+  readonly style: Style;
+  readonly draft: Draft;
+}
 
-function draftOnce(measurements: Measurements, style: Style): Draft {
-  if (last?.measurements !== measurements || last.style !== style)
-    last = { measurements, style, draft: draft(measurements, style) };
-  return last.draft;
+/** As kept, as seen, as seen by what lags behind, and the one before: more are not asked for at one time. */
+const MOST_REMEMBERED = 4;
+let remembered: readonly Drafted[] = [];
+
+/** A draft, remembered while it is one of the last that were asked for. */
+export function draftOnce(measurements: Measurements, style: Style): Draft {
+  const known = remembered.find((each) => each.measurements === measurements && each.style === style);
+  const found = known ?? { measurements, style, draft: draft(measurements, style) };
+  if (remembered[0] !== found)
+    remembered = [found, ...remembered.filter((each) => each !== found)].slice(0, MOST_REMEMBERED);
+  return found.draft;
 }

@@ -1,8 +1,10 @@
 // Draft: the cutting table with the girth ledger on its level lines, and below it the numbers of the wedge in hand.
 
-import { useState } from 'react';
+import { memo, useEffect, useRef, useState } from 'react';
+import type { Book } from '../../document';
 import { IssueList } from '../parts/IssueList';
-import { useDraft, useOpen } from '../tableContext';
+import { seen } from '../store';
+import { SeenContext, useDraft, useOpen, useTable } from '../tableContext';
 import { EdgeCard } from './EdgeCard';
 import { GarmentCard } from './GarmentCard';
 import { SafetyCard } from './SafetyCard';
@@ -10,24 +12,64 @@ import { TableBench } from './TableBench';
 import { WedgeCard } from './WedgeCard';
 
 export function DraftStep() {
-  const { sheet } = useOpen();
-  const { issues } = useDraft();
+  const [pulling, setPulling] = useState(false);
+  const shown = useLagging(pulling);
   const [chosen, setChosen] = useState<string | null>(null);
+  const { sheet } = useOpen();
   const { wedges } = sheet.style;
   const selected = wedges.some((wedge) => wedge.id === chosen)
     ? chosen
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);
   return (
     <div className="draft-step">
-      <TableBench selected={selected} onSelect={setChosen} />
+      <TableBench selected={selected} onSelect={setChosen} onPull={setPulling} />
+      <SeenContext value={shown}>
+        <Cards selected={selected} onSelect={setChosen} />
+      </SeenContext>
+    </div>
+  );
+}
+
+interface CardsProps {
+  readonly selected: string | null;
+  readonly onSelect: (wedge: string | null) => void;
+}
+
+const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
+  const { issues } = useDraft();
+  return (
+    <>
       <IssueList issues={issues} />
       <h2 className="unseen">The draft’s numbers</h2>
       <div className="cards">
-        <WedgeCard selected={selected} onSelect={setChosen} />
+        <WedgeCard selected={selected} onSelect={onSelect} />
         <GarmentCard />
         <SafetyCard />
         <EdgeCard />
       </div>
-    </div>
+    </>
   );
+});
+
+/** So often the cards follow a pull; the table and its ledger follow with every frame. ms */
+const FOLLOW_MS = 200;
+
+/** The book in view; while a handle is pulled, as it was a moment ago. */
+function useLagging(pulling: boolean): Book {
+  const book = useTable(seen);
+  const kept = useTable((table) => table.history.present);
+  const latest = useRef(book);
+  const [lagging, setLagging] = useState<Book | null>(null);
+  useEffect(() => {
+    latest.current = book;
+  });
+  useEffect(() => {
+    if (!pulling) return;
+    const follow = setInterval(() => setLagging(latest.current), FOLLOW_MS);
+    return () => {
+      clearInterval(follow);
+      setLagging(null);
+    };
+  }, [pulling]);
+  return pulling ? (lagging ?? kept) : book;
 }

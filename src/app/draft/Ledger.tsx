@@ -1,7 +1,8 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
-import { changeStyle, formatLength, issueSentence, LEVEL_WORDS } from '../../document';
-import { type Draft, type LedgerRow, openWidth } from '../../engine';
+import { memo } from 'react';
+import { changeStyle, formatLength, issueSentence, LEVEL_WORDS, type Unit } from '../../document';
+import { type Draft, type LedgerRow, type LevelName, openWidth, type Style } from '../../engine';
 import type { Viewport } from '../../table';
 import { LengthField } from '../parts/LengthField';
 import { useOpen, useTable } from '../tableContext';
@@ -22,6 +23,7 @@ interface LedgerProps {
 const ROW_PX = { fine: 74, coarse: 96 } as const;
 
 export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) {
+  const { client, sheet } = useOpen();
   const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
   const lines = rows.map((row) => (row.y - view.top) * view.pxPerMm);
   const places = spread(lines, heightPx, coarse ? ROW_PX.coarse : ROW_PX.fine);
@@ -39,81 +41,52 @@ export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) 
         </svg>
       )}
       {rows.map((row, i) => (
-        <LedgerEntry key={row.level} row={row} draft={draft} top={stacked ? null : (places[i] ?? 0)} />
+        <LedgerEntry
+          key={row.level}
+          {...written(row, draft, sheet.style, client.unit)}
+          top={stacked ? null : (places[i] ?? 0)}
+        />
       ))}
     </section>
   );
 }
 
-function LedgerEntry({ row, draft, top }: { row: LedgerRow; draft: Draft; top: number | null }) {
-  const { client, sheet } = useOpen();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const { unit } = client;
-  const name = LEVEL_WORDS[row.level];
+/** A row as it is read: plain texts and numbers, so that a row that reads the same is not drawn again under a pull. */
+interface Written {
+  readonly level: LevelName;
+  readonly unit: Unit;
+  readonly ease: number;
+  readonly body: string;
+  /** What the tape reads round the closed garment, cloth and opening; or where the level lies outside of it. */
+  readonly sewn: string | null;
+  readonly outside: string;
+  /** By how much it misses what was asked; empty where it does not. */
+  readonly off: string;
+  /** Where the half body's difference from the bust went. */
+  readonly wedges: string;
+  readonly side: string;
+  readonly remarks: string;
+}
+
+function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Written {
   const write = (mm: number): string => formatLength(mm, unit);
-  const remarks = draft.issues
-    .filter((issue) => issue.at.field === `ease.${row.level}`)
-    .map((issue) => issueSentence(issue, { unit, style: sheet.style }));
-  return (
-    <div
-      className={`row level-${row.level}`}
-      data-level={row.level}
-      style={top === null ? undefined : { top }}
-    >
-      <h3>{name}</h3>
-      <Sewn row={row} gap={openWidth(sheet.style.closure)} span={draft.span} write={write} />
-      <dl>
-        <dt>body</dt>
-        <dd>{write(row.bodyGirth)}</dd>
-        <dt>ease</dt>
-        <dd>
-          <LengthField
-            compact={true}
-            signed={true}
-            label={`Ease at the ${name}`}
-            value={row.ease}
-            unit={unit}
-            remarks={remarks}
-            onShow={(mm) =>
-              show((book) =>
-                changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, [row.level]: mm ?? 0 } })),
-              )
-            }
-            onKeep={() => keep(`ease at the ${name}`)}
-            onDrop={drop}
-          />
-        </dd>
-      </dl>
-      {row.level === 'bust' ? null : <Taken row={row} write={write} />}
-    </div>
-  );
-}
-
-interface SewnProps {
-  readonly row: LedgerRow;
-  readonly gap: number;
-  readonly span: Draft['span'];
-  readonly write: (mm: number) => string;
-}
-
-/** What the tape reads round the closed garment: the cloth and the lacing gap. */
-function Sewn({ row, gap, span, write }: SewnProps) {
-  if (row.sewnGirth === null) return <p className="sewn outside">{whereOutside(row, span)}</p>;
-  const off = row.sewnGirth - row.targetGirth;
-  return (
-    <p className="sewn">
-      sewn <strong data-sewn={row.level}>{write(row.sewnGirth + gap)}</strong>
-      {Math.abs(off) < 0.1 ? (
-        <span className="met">
-          ✓<span className="unseen"> as asked</span>
-        </span>
-      ) : (
-        <span className="off">{formatOff(off)} mm off</span>
-      )}
-    </p>
-  );
+  const { sewnGirth, targetGirth, taken } = row;
+  const off = sewnGirth === null ? 0 : sewnGirth - targetGirth;
+  return {
+    level: row.level,
+    unit,
+    ease: row.ease,
+    body: write(row.bodyGirth),
+    sewn: sewnGirth === null ? null : write(sewnGirth + openWidth(style.closure)),
+    outside: sewnGirth === null ? whereOutside(row, draft.span) : '',
+    off: Math.abs(off) < 0.1 ? '' : `${off > 0 ? '+' : '−'}${Math.abs(off).toFixed(1)} mm off`,
+    wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + each, 0)),
+    side: write(taken.side.front + taken.side.back),
+    remarks: draft.issues
+      .filter((issue) => issue.at.field === `ease.${row.level}`)
+      .map((issue) => issueSentence(issue, { unit, style }))
+      .join(' '),
+  };
 }
 
 /** Levels this near an edge are cut by it on some panels and missed on others. mm */
@@ -125,18 +98,59 @@ function whereOutside(row: LedgerRow, span: Draft['span']): string {
   return row.y > span.hem + AT_EDGE_MM ? 'below the hem' : 'at the edge';
 }
 
-const formatOff = (mm: number): string => `${mm > 0 ? '+' : '−'}${Math.abs(mm).toFixed(1)}`;
-
-/** Where the half body's difference from the bust went. */
-function Taken({ row, write }: { row: LedgerRow; write: (mm: number) => string }) {
-  const wedges = Object.values(row.taken.wedges).reduce((sum, each) => sum + each, 0);
-  const side = row.taken.side.front + row.taken.side.back;
+const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
+  const { level, unit, ease, body, sewn, outside, off, wedges, side, remarks, top } = props;
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const name = LEVEL_WORDS[level];
   return (
-    <p className="taken-by">
-      taken in: wedges <b>{write(wedges)}</b>, side <b>{write(side)}</b>
-    </p>
+    <div className={`row level-${level}`} data-level={level} style={top === null ? undefined : { top }}>
+      <h3>{name}</h3>
+      {sewn === null ? (
+        <p className="sewn outside">{outside}</p>
+      ) : (
+        <p className="sewn">
+          sewn <strong data-sewn={level}>{sewn}</strong>
+          {off === '' ? (
+            <span className="met">
+              ✓<span className="unseen"> as asked</span>
+            </span>
+          ) : (
+            <span className="off">{off}</span>
+          )}
+        </p>
+      )}
+      <dl>
+        <dt>body</dt>
+        <dd>{body}</dd>
+        <dt>ease</dt>
+        <dd>
+          <LengthField
+            compact={true}
+            signed={true}
+            label={`Ease at the ${name}`}
+            value={ease}
+            unit={unit}
+            remarks={remarks === '' ? [] : [remarks]}
+            onShow={(mm) =>
+              show((book) =>
+                changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, [level]: mm ?? 0 } })),
+              )
+            }
+            onKeep={() => keep(`ease at the ${name}`)}
+            onDrop={drop}
+          />
+        </dd>
+      </dl>
+      {level === 'bust' ? null : (
+        <p className="taken-by">
+          taken in: wedges <b>{wedges}</b>, side <b>{side}</b>
+        </p>
+      )}
+    </div>
   );
-}
+});
 
 /** Places moved apart to at least `apart`, kept in order and as near to where they were as that allows. */
 function spread(places: readonly number[], height: number, apart: number): number[] {

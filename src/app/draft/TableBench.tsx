@@ -45,9 +45,11 @@ const PLACES: Readonly<Record<RestingPlace, string>> = {
 interface TableBenchProps {
   readonly selected: string | null;
   readonly onSelect: (wedge: string | null) => void;
+  /** A handle is being pulled or moved by keys, or was let go. */
+  readonly onPull: (pulling: boolean) => void;
 }
 
-export function TableBench({ selected, onSelect }: TableBenchProps) {
+export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const { client, sheet } = useOpen();
   const draft = useDraft();
   const committed = useCommittedDraft();
@@ -72,7 +74,7 @@ export function TableBench({ selected, onSelect }: TableBenchProps) {
   );
   const change = useTable((table) => table.change);
   const label = (handle: Handle): string => handleLabel(handle, sheet.style);
-  const actions = useHandleActions(label);
+  const actions = useHandleActions(label, onPull);
   const add = ({ side, station }: NewWedge): void => {
     setAdding(false);
     if (sheet.style.wedges.filter((wedge) => wedge.block === side).length >= MOST_WEDGES) return;
@@ -136,13 +138,25 @@ export function TableBench({ selected, onSelect }: TableBenchProps) {
   );
 }
 
-function useHandleActions(labelOf: (handle: Handle) => string): HandleActions {
+function useHandleActions(
+  labelOf: (handle: Handle) => string,
+  onPull: (pulling: boolean) => void,
+): HandleActions {
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
   return {
-    preview: (handle, value) => show((book) => changeStyle(book, (style) => handle.set(style, value))),
-    commit: (handle) => keep(labelOf(handle).toLowerCase()),
-    restore: drop,
+    preview: (handle, value) => {
+      onPull(true);
+      show((book) => changeStyle(book, (style) => handle.set(style, value)));
+    },
+    commit: (handle) => {
+      onPull(false);
+      keep(labelOf(handle).toLowerCase());
+    },
+    restore: () => {
+      onPull(false);
+      drop();
+    },
   };
 }

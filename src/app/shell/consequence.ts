@@ -1,7 +1,8 @@
 // What a kept change did to the garment, in words short enough to be said aloud.
 
 import { type Book, formatLength, LEVEL_WORDS, openClient, openSheet, pieceLabelOf } from '../../document';
-import { type Draft, draft, openWidth } from '../../engine';
+import { type Draft, openWidth } from '../../engine';
+import { draftOnce } from '../tableContext';
 
 /** More than this many places are not listened to; the ledger has them all. */
 const MOST_SAID = 3;
@@ -16,8 +17,8 @@ export function consequence(before: Book, after: Book): string {
   if (was.id !== is.id || oldSheet.id !== newSheet.id) return '';
   if (was.measurements === is.measurements && oldSheet.style === newSheet.style) return '';
   const drafts: [Draft, Draft] = [
-    draft(was.measurements, oldSheet.style),
-    draft(is.measurements, newSheet.style),
+    draftOnce(was.measurements, oldSheet.style),
+    draftOnce(is.measurements, newSheet.style),
   ];
   const gap = openWidth(newSheet.style.closure);
   const write = (mm: number): string => formatLength(mm, is.unit, { withUnit: true });
