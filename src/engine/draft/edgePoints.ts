@@ -53,7 +53,9 @@ const LONGEST_HANDLE = 0.5;
 
 function heldBack({ start, startHandle, endHandle, end }: Cubic): Cubic {
   const most = LONGEST_HANDLE * distance(start, end);
-  const shortened = (from: Point, handle: Point): Point =>
-    between(from, handle, Math.min(1, most / distance(from, handle)));
+  const shortened = (from: Point, handle: Point): Point => {
+    const length = distance(from, handle);
+    return length > most ? between(from, handle, most / length) : handle;
+  };
   return { start, startHandle: shortened(start, startHandle), endHandle: shortened(end, endHandle), end };
 }
