@@ -1,6 +1,5 @@
 // The letters that names need and the page's own font lacks, read from fonts that come with the program.
 
-import type { PlanInput } from '../placePanels';
 import { cleaned, isExact } from '../text/writable';
 import { asSeen, JOINED_PAIRS, shapesOf } from './joined';
 import { type Letter, lengthOf, readTypeface, type Typeface } from './typeface';
@@ -29,8 +28,18 @@ const ALWAYS = Array.from({ length: 95 }, (_, i) => i + 32)
   .map((code) => String.fromCharCode(code))
   .concat([...'·…–—½¼¾×°’“”']);
 
+/** What of an input is written in names and days that somebody typed. */
+interface Named {
+  readonly client: { readonly name: string };
+  readonly sheet: { readonly name: string };
+  readonly date: string;
+}
+
 /** The input with the letters that its names and its day need. What `files` throws is passed on. */
-export async function withLetters<T extends PlanInput>(input: T, files: FontFiles): Promise<T> {
+export async function withLetters<T extends Named>(
+  input: T,
+  files: FontFiles,
+): Promise<T & { readonly letters?: Letters }> {
   const letters = await lettersFor([input.client.name, input.sheet.name, input.date], files);
   return letters ? { ...input, letters } : input;
 }
