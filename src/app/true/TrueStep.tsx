@@ -17,7 +17,10 @@ export function TrueStep() {
   const draft = useDraft();
   const [at, setAt] = useState<ClosedAt>('top');
   const [row, setRow] = useState<{ key: string; place: PointedOut } | null>(null);
+  // A row that is passed over or has the focus shows its place for as long; a press holds it.
+  const [passed, setPassed] = useState<PointedOut | null>(null);
   const point = (key: string, place: PointedOut): void => setRow(row?.key === key ? null : { key, place });
+  const proof = { draft, chosen: row?.key ?? null, onPoint: point, onPass: setPassed };
   if (draft.pieces.length === 0)
     return (
       <div className="true-step">
@@ -37,13 +40,13 @@ export function TrueStep() {
             </label>
           ))}
         </fieldset>
-        <ClosedUp draft={draft} at={at} pointedOut={row?.place ?? null} nameOf={pieceLabel} />
+        <ClosedUp draft={draft} at={at} pointedOut={passed ?? row?.place ?? null} nameOf={pieceLabel} />
         <IssueList issues={draft.issues} />
       </section>
       <div className="proofs">
-        <SeamWalk draft={draft} chosen={row?.key ?? null} onPoint={point} />
-        <EdgeRun draft={draft} chosen={row?.key ?? null} onPoint={point} />
-        <GirthProof draft={draft} chosen={row?.key ?? null} onPoint={point} />
+        <SeamWalk {...proof} />
+        <EdgeRun {...proof} />
+        <GirthProof {...proof} />
       </div>
     </div>
   );
@@ -53,9 +56,11 @@ interface ProofProps {
   readonly draft: Draft;
   readonly chosen: string | null;
   readonly onPoint: (key: string, place: PointedOut) => void;
+  readonly onPass: (place: PointedOut | null) => void;
 }
 
-function SeamWalk({ draft, chosen, onPoint }: ProofProps) {
+function SeamWalk(proof: ProofProps) {
+  const { draft, chosen } = proof;
   const { client } = useOpen();
   const write = (mm: number): string => formatLength(mm, client.unit);
   const differs = (row: SeamWalkRow): boolean => Math.abs(row.lengthA - row.lengthB) > 0.05;
@@ -78,18 +83,17 @@ function SeamWalk({ draft, chosen, onPoint }: ProofProps) {
         {draft.proof.seams.map((row) => (
           <tr key={row.id} className={rowClass(chosen === row.id, differs(row))}>
             <th scope="row">
-              <RowButton
-                pressed={chosen === row.id}
-                onClick={() =>
-                  onPoint(row.id, {
-                    kind: 'seam',
-                    pieces: [row.a.piece, row.b.piece],
-                    edges: [row.a.edge, row.b.edge],
-                  })
-                }
+              <PlaceButton
+                {...proof}
+                row={row.id}
+                place={{
+                  kind: 'seam',
+                  pieces: [row.a.piece, row.b.piece],
+                  edges: [row.a.edge, row.b.edge],
+                }}
               >
                 {shortSeam(row.id)}
-              </RowButton>
+              </PlaceButton>
             </th>
             <td>{write(row.lengthA)}</td>
             <td>{write(row.lengthB)}</td>
@@ -102,7 +106,8 @@ function SeamWalk({ draft, chosen, onPoint }: ProofProps) {
   );
 }
 
-function EdgeRun({ draft, chosen, onPoint }: ProofProps) {
+function EdgeRun(proof: ProofProps) {
+  const { draft, chosen } = proof;
   const degrees = (row: EdgeRunRow): number => row.angle * DEGREES;
   const kinked = (row: EdgeRunRow): boolean => Math.abs(row.angle - row.asked) > 0.5 / DEGREES;
   const isCorner = (row: EdgeRunRow): boolean => Math.abs(row.asked - Math.PI) > 0.5 / DEGREES;
@@ -126,18 +131,13 @@ function EdgeRun({ draft, chosen, onPoint }: ProofProps) {
             const hem = draft.proof.edges.find((row) => row.seam === top.seam && row.edge === 'hem');
             const cell = (row: EdgeRunRow | undefined): ReactNode =>
               row ? (
-                <RowButton
-                  pressed={chosen === `${row.seam} ${row.edge}`}
-                  onClick={() =>
-                    onPoint(`${row.seam} ${row.edge}`, {
-                      kind: 'crossing',
-                      piece: row.at.piece,
-                      at: row.at.point,
-                    })
-                  }
+                <PlaceButton
+                  {...proof}
+                  row={`${row.seam} ${row.edge}`}
+                  place={{ kind: 'crossing', piece: row.at.piece, at: row.at.point }}
                 >
                   {`${isCorner(row) ? 'corner ' : ''}${degrees(row).toFixed(1)}°`}
-                </RowButton>
+                </PlaceButton>
               ) : null;
             return (
               <tr
@@ -158,7 +158,8 @@ function EdgeRun({ draft, chosen, onPoint }: ProofProps) {
   );
 }
 
-function GirthProof({ draft, chosen, onPoint }: ProofProps) {
+function GirthProof(proof: ProofProps) {
+  const { draft, chosen } = proof;
   const { client } = useOpen();
   const write = (mm: number): string => formatLength(mm, client.unit);
   const off = (row: LedgerRow): number => (row.sewnGirth === null ? 0 : row.sewnGirth - row.targetGirth);
@@ -180,12 +181,9 @@ function GirthProof({ draft, chosen, onPoint }: ProofProps) {
         {draft.proof.ledger.map((row) => (
           <tr key={row.level} className={rowClass(chosen === row.level, Math.abs(off(row)) > 0.1)}>
             <th scope="row">
-              <RowButton
-                pressed={chosen === row.level}
-                onClick={() => onPoint(row.level, { kind: 'level', level: row.level })}
-              >
+              <PlaceButton {...proof} row={row.level} place={{ kind: 'level', level: row.level }}>
                 {LEVEL_WORDS[row.level]}
-              </RowButton>
+              </PlaceButton>
             </th>
             <td>{write(row.targetGirth)}</td>
             <td>{row.sewnGirth === null ? 'not reached' : write(row.sewnGirth)}</td>
@@ -219,17 +217,25 @@ function Proof({
   );
 }
 
-function RowButton({
-  pressed,
-  onClick,
-  children,
-}: {
-  pressed: boolean;
-  onClick: () => void;
-  children: ReactNode;
-}) {
+interface PlaceButtonProps extends ProofProps {
+  readonly row: string;
+  readonly place: PointedOut;
+  readonly children: ReactNode;
+}
+
+/** Head of a row: its place is seen while it is passed over or has the focus, and held by a press. */
+function PlaceButton({ row, place, chosen, onPoint, onPass, children }: PlaceButtonProps) {
   return (
-    <button type="button" className="row-button" aria-pressed={pressed} onClick={onClick}>
+    <button
+      type="button"
+      className="row-button"
+      aria-pressed={chosen === row}
+      onClick={() => onPoint(row, place)}
+      onPointerEnter={() => onPass(place)}
+      onPointerLeave={() => onPass(null)}
+      onFocus={() => onPass(place)}
+      onBlur={() => onPass(null)}
+    >
       {children}
     </button>
   );
