@@ -23,7 +23,7 @@ export interface Crossing {
 /** Closer than this to a corner a place is at the corner. mm */
 const AT_CORNER_MM = 2;
 
-/** A smooth node nearer than this to a leg would make the edge swing there; the leg's own slope carries the shape. mm */
+/** Nearer than this to a leg a smooth node would leave the edge no room to turn into what the leg asks. mm */
 const CLEAR_OF_LEG_MM = 15;
 
 /** Between the ends of a block that has no width left. mm */
@@ -142,15 +142,20 @@ const STEEPEST = 2.75;
 
 const held = (slope: number): number => Math.min(STEEPEST, Math.max(-STEEPEST, slope));
 
-/** Nodes of an edge well between two legs' distances: all corners, and the smooth ones that have room to turn in. */
+/**
+ * Where an edge is held between two legs: its nodes there. A smooth one too near a leg to turn in gives way along the edge
+ * until it has room.
+ */
 export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: number; crossing: Crossing }[] {
-  const knots = new Set(edge.flatMap((line) => line.ys));
-  const corners = new Set(edge.slice(1).map((line) => line.ys[0]));
-  return [...knots]
-    .filter((at) => {
-      const clear = corners.has(at) ? AT_CORNER_MM : CLEAR_OF_LEG_MM;
-      return at > from + clear && at < to - clear;
-    })
+  const corners = edge.slice(1).map((line) => line.ys[0] as number);
+  const clear = Math.min(CLEAR_OF_LEG_MM, (to - from) / 3);
+  const within = (at: number): boolean => at > from + AT_CORNER_MM && at < to - AT_CORNER_MM;
+  const smooth = edge
+    .flatMap((line) => line.ys)
+    .filter((at) => within(at) && !corners.includes(at))
+    .map((at) => Math.min(to - clear, Math.max(from + clear, at)))
+    .filter((at) => corners.every((corner) => Math.abs(corner - at) > AT_CORNER_MM));
+  return [...new Set([...corners.filter(within), ...smooth])]
     .sort((a, b) => a - b)
     .map((at) => ({ at, crossing: crossingAt(edge, at) }));
 }
