@@ -18,8 +18,9 @@ import './app/look/fields.css';
 import './app/look/table.css';
 import './app/look/cards.css';
 import './app/look/proof.css';
-import './app/look/touch.css';
 import './app/look/cut.css';
+import './app/look/touch.css';
+import './app/look/print.css';
 import './app/look/making.css';
 
 const local = browserStorage(window);

@@ -17,13 +17,15 @@ export interface Table {
   readonly change: (name: string, change: (book: Book) => Book) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** The book as it was last kept. */
+  readonly kept: () => Book;
   /** Takes over a book from outside (first load); history starts anew. */
   readonly open: (book: Book) => void;
 }
 
 /** A table with a book on it, and what was done to it before. */
 export function createTable(book: Book, history: History<Book> = startHistory(book)) {
-  return create<Table>()((set) => ({
+  return create<Table>()((set, get) => ({
     history,
     preview: null,
     show: (change) => set(({ history }) => ({ preview: change(history.present) })),
@@ -39,6 +41,7 @@ export function createTable(book: Book, history: History<Book> = startHistory(bo
       })),
     undo: () => set(({ history }) => ({ history: undo(history), preview: null })),
     redo: () => set(({ history }) => ({ history: redo(history), preview: null })),
+    kept: () => get().history.present,
     open: (next) => set({ history: startHistory(next), preview: null }),
   }));
 }

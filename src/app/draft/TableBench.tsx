@@ -31,7 +31,7 @@ const NARROW_PX = 760;
 const LEAST_PX_PER_MM = 1.05;
 /** What header, tools and margins leave of the window's height, and the least a table is worked on. px */
 const KEPT_PX = 340;
-const LEAST_HEIGHT_PX = 400;
+const LEAST_HEIGHT_PX = { fine: 400, coarse: 500 } as const;
 /** The part of a narrow window's height that the table takes at most, so that the page can be scrolled past it. */
 const NARROW_SHARE = 0.7;
 
@@ -58,11 +58,12 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const frame = useRef<HTMLDivElement>(null);
   const { width } = useSize(frame);
   const narrow = width < NARROW_PX;
+  const coarse = window.matchMedia('(any-pointer: coarse)').matches;
   const size = {
     width: Math.max(0, (narrow ? width : width - LEDGER_PX) - 2),
     height: narrow
       ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM, window.innerHeight * NARROW_SHARE)
-      : Math.max(LEAST_HEIGHT_PX, window.innerHeight - KEPT_PX),
+      : Math.max(coarse ? LEAST_HEIGHT_PX.coarse : LEAST_HEIGHT_PX.fine, window.innerHeight - KEPT_PX),
   };
   const shown = useTableView(layout, size, LEAST_PX_PER_MM);
   const [adding, setAdding] = useState(false);
@@ -82,7 +83,6 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
     change(`added a ${side} wedge`, (book) => changeStyle(book, () => next));
     onSelect(next.wedges.at(-1)?.id ?? null);
   };
-  const coarse = window.matchMedia('(any-pointer: coarse)').matches;
   return (
     <>
       <TableTools
@@ -94,9 +94,12 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
       />
       <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
         {!draft.blocks || !layout ? (
-          <p className="empty">
-            The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.
-          </p>
+          <div className="empty">
+            <p>The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.</p>
+            <p>
+              <a href="#measure">Go to the measurements</a>
+            </p>
+          </div>
         ) : width > 0 ? (
           <>
             <div className="table-frame">

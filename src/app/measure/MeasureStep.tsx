@@ -1,7 +1,7 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
 import { useMemo, useState } from 'react';
-import { changeClient, MEASUREMENT_WORDS, unusualOnes } from '../../document';
+import { addClient, changeClient, DEMO_CLIENT, MEASUREMENT_WORDS, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
 import { useOpen, useTable } from '../tableContext';
@@ -28,7 +28,7 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
 ];
 
 export function MeasureStep() {
-  const { client } = useOpen();
+  const { book, client } = useOpen();
   const [focused, setFocused] = useState<MeasurementName | null>(null);
   const odd = useMemo(
     () => unusualOnes(client.measurements, client.estimated),
@@ -45,6 +45,7 @@ export function MeasureStep() {
             change('client’s name', (book) => changeClient(book, (open) => ({ ...open, name })))
           }
         />
+        {client.id === DEMO_CLIENT.id && book.clients.length === 1 ? <Invented /> : null}
         <TapeDay />
         <BodyFigure measurement={focused} />
         <p className="hint figure-hint">
@@ -67,6 +68,22 @@ export function MeasureStep() {
           </fieldset>
         ))}
       </form>
+    </div>
+  );
+}
+
+/** On a first visit there is somebody to try things out on, and a way to one's own work. */
+function Invented() {
+  const change = useTable((table) => table.change);
+  return (
+    <div className="invented">
+      <p>She is invented, to try things out on: change what you like.</p>
+      <button
+        type="button"
+        onClick={() => change('new client', (book) => addClient(book, crypto.randomUUID(), 'Client 2'))}
+      >
+        Begin with a client of your own
+      </button>
     </div>
   );
 }

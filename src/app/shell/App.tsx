@@ -6,6 +6,7 @@ import { useTable } from '../tableContext';
 import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
+import { Mishap } from './Mishap';
 import { STEPS, type StepName, useStep } from './steps';
 import { UpdateNotice } from './UpdateNotice';
 
@@ -31,6 +32,8 @@ const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
 
 export function App({ keeping }: { keeping: Keeping }) {
   const [step, go] = useStep();
+  const kept = useTable((table) => table.kept);
+  const undo = useTable((table) => table.undo);
   useUndoKeys();
   useEffect(() => {
     // One that does not come now is asked for again when it is opened.
@@ -72,7 +75,9 @@ export function App({ keeping }: { keeping: Keeping }) {
       <UpdateNotice />
       <main data-step={step}>
         <StepHeading label={label} />
-        <Suspense fallback={null}>{SCREENS[step]()}</Suspense>
+        <Mishap step={step} book={kept} onUndo={undo}>
+          <Suspense fallback={<p className="empty">Laying out the table…</p>}>{SCREENS[step]()}</Suspense>
+        </Mishap>
       </main>
     </>
   );
