@@ -66,6 +66,7 @@ function fewestSheets(
   const ways = orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [orientation];
   let best: Plan = { grid: gridFor(page, ways[0] ?? 'portrait', 0, 0), offsets: [] };
   if (lined.length === 0) return best;
+  const telling = tellingLines(lined);
   let least = Infinity;
   let found: { arrangement: Arrangement; way: Grid['orientation'] } | null = null;
   for (const way of ways) {
@@ -75,7 +76,7 @@ function fewestSheets(
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
         const arrangement = arrange(outlines, room, byHeight);
         const plan = placed(arrangement, page, way, MIDDLE);
-        const cost = costOf(plan, lined);
+        const cost = costOf(plan, telling);
         if (cost < least) [best, least, found] = [plan, cost, { arrangement, way }];
         if (arrangement.rows === 1) break;
       }
@@ -85,7 +86,7 @@ function fewestSheets(
     for (const across of SHIFTS) {
       if (!found) continue;
       const plan = placed(found.arrangement, page, found.way, { x: across, y: down });
-      const cost = costOf(plan, lined);
+      const cost = costOf(plan, telling);
       if (cost < least) [best, least] = [plan, cost];
     }
   return best;
@@ -94,17 +95,20 @@ function fewestSheets(
 const MIDDLE: Point = { x: 0.5, y: 0.5 };
 const SHIFTS = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
 
+/** Sew lines and marks are where the cut line is, or inside it where the grain line is. */
+const tellingLines = (lined: readonly LinedPiece[]): (readonly Point[])[][] =>
+  lined.map(({ lines }) =>
+    lines
+      .filter(({ stroke }) => stroke === 'cut' || stroke === 'fold' || stroke === 'grain')
+      .map(({ points }) => points),
+  );
+
 /** Sheets first, then how many panels each sheet has a part of. */
-function costOf({ grid, offsets }: Plan, lined: readonly LinedPiece[]): number {
+function costOf({ grid, offsets }: Plan, telling: readonly (readonly (readonly Point[])[])[]): number {
   const sheets = new Set<number>();
   let parts = 0;
-  for (const [i, { lines }] of lined.entries()) {
-    // Sew lines and marks are where the cut line is, or inside it where the grain line is.
-    const telling = lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold' || stroke === 'grain');
-    const on = inkedSheets(
-      grid,
-      telling.map((line) => moved(line.points, offsets[i] as Point)),
-    );
+  for (const [i, lines] of telling.entries()) {
+    const on = inkedSheets(grid, lines, offsets[i] as Point);
     parts += on.length;
     for (const { row, column } of on) sheets.add(row * grid.columns + column);
   }

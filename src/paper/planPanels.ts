@@ -12,7 +12,7 @@ export interface Plan {
 }
 
 /** Room around the panels. mm */
-export const RIM_MM = GAP_MM;
+const RIM_MM = GAP_MM;
 
 /**
  * The panels in rows that with their rim are no wider than `mostWidthMm`, as short as rows of upright panels come; a panel

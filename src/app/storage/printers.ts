@@ -22,7 +22,7 @@ const printersSchema = z.object({
   printers: z.array(z.object({ name: z.string(), across: z.number(), down: z.number() })),
 });
 
-export interface ReadPrinters {
+interface ReadPrinters {
   readonly printers: readonly Printer[];
   /** What there is to say of the look into the storage; null when nothing. */
   readonly fault: SaveFault | 'unreadable' | null;

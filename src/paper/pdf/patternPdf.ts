@@ -13,7 +13,7 @@ import { settable } from '../text/writable';
 import { drawFirstPage } from './firstPage';
 import { pdfFile } from './pdfFile';
 import type { Pen } from './pen';
-import { drawSheet } from './sheetPage';
+import { sheetDrawer } from './sheetPage';
 
 /** A title longer than this helps nobody. mm at 10 pt */
 const TITLE_MM = 200;
@@ -47,11 +47,12 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
 
   drawFirstPage(upright(), input, layout);
   const faulty = hasFaults(input);
+  const drawSheet = sheetDrawer(layout);
   const printed = [...layout.sheets.entries()].filter(([, place]) => !leftOut.includes(sheetName(place)));
   for (const [drawn, [i, place]] of printed.entries()) {
     await watch?.(drawn + 1, printed.length + 1);
     const count = `sheet ${i + 1} of ${layout.sheets.length}`;
-    drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), layout, place, {
+    drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), place, {
       what: what.filter((words) => words !== '').join(' · '),
       how: faulty ? `${DO_NOT_CUT} (${count})` : `${settable(paper.name)} · print at 100 % · ${count}`,
       howBold: faulty,

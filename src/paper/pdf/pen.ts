@@ -9,7 +9,7 @@ import { isExact, settable, writable } from '../text/writable';
 import { drawLetters } from './drawLetters';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
-export type LineKind =
+type LineKind =
   | Stroke
   | 'calibration'
   | 'trim'

@@ -1,7 +1,7 @@
 // One sheet of the pattern: what lies in its window, how it joins its neighbours, and its name.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, type InkText, moved } from '../ink';
+import { type Box, boxAround, type InkLine, type InkText, moved } from '../ink';
 import type { Layout } from '../layOut';
 import { isClear, type Room } from '../panel/room';
 import { boxOf, boxOfText, cornersOf, inkOf, setBlock, type TurnedBox } from '../panel/textBlock';
@@ -30,22 +30,62 @@ export interface SheetWords {
   readonly howBold: boolean;
 }
 
-/** Draws a sheet on the page in hand. Lines end at the window's edge; nothing of them is emitted beyond it. */
-export function drawSheet(pen: Pen, layout: Layout, place: SheetPlace, words: SheetWords): void {
+/** Draws one sheet on the page in hand. */
+export type DrawSheet = (pen: Pen, place: SheetPlace, words: SheetWords) => void;
+
+/**
+ * Draws sheets of a layout. Lines end at a window's edge; nothing of them is emitted beyond it. Where lines and texts lie is
+ * found out once for all sheets.
+ */
+export function sheetDrawer(layout: Layout): DrawSheet {
+  const boxed = <T>(item: T, points: readonly Point[]): Boxed<T> => ({ item, box: boxAround(points) as Box });
+  const lines = layout.panels.flatMap((panel) =>
+    panel.lines.filter(({ points }) => points.length > 0).map((line) => boxed(line, line.points)),
+  );
+  const texts = layout.panels.flatMap((panel) =>
+    panel.texts.map((text) => boxed(text, cornersOf(boxOfText(text)))),
+  );
+  return (pen, place, words) => drawSheet(pen, { layout, lines, texts }, place, words);
+}
+
+interface Boxed<T> {
+  readonly item: T;
+  readonly box: Box;
+}
+
+interface Drawing {
+  readonly layout: Layout;
+  readonly lines: readonly Boxed<InkLine>[];
+  readonly texts: readonly Boxed<InkText>[];
+}
+
+const within = <T>(items: readonly Boxed<T>[], window: Box): T[] =>
+  items
+    .filter(
+      ({ box }) =>
+        box.right >= window.left &&
+        box.left <= window.right &&
+        box.bottom >= window.top &&
+        box.top <= window.bottom,
+    )
+    .map(({ item }) => item);
+
+function drawSheet(pen: Pen, { layout, lines, texts }: Drawing, place: SheetPlace, words: SheetWords): void {
   const { grid } = layout;
   const window = windowOf(grid, place);
   const toPage: Point = { x: grid.marginMm - window.left, y: grid.marginMm - window.top };
   const drawn: (readonly Point[])[] = [];
-  for (const panel of layout.panels)
-    for (const { stroke, points } of panel.lines)
-      for (const run of clipLine(points, window)) {
-        const onPage = moved(run.points, toPage);
-        drawn.push(onPage);
-        pen.line(stroke, onPage, run.from);
-      }
+  for (const { stroke, points } of within(lines, window))
+    for (const run of clipLine(points, window)) {
+      const onPage = moved(run.points, toPage);
+      drawn.push(onPage);
+      pen.line(stroke, onPage, run.from);
+    }
 
-  const texts = layout.panels.flatMap((panel) => panel.texts.filter((text) => reaches(text, window)));
-  const shown = texts.map((text) => ({ ...text, start: moved([text.start], toPage)[0] as Point }));
+  const shown = within(texts, window).map((text) => ({
+    ...text,
+    start: moved([text.start], toPage)[0] as Point,
+  }));
   pen.within(grid.marginMm, grid.marginMm, grid.windowWidthMm, grid.windowHeightMm, () => {
     for (const text of shown) pen.text(text);
   });
@@ -58,13 +98,6 @@ export function drawSheet(pen: Pen, layout: Layout, place: SheetPlace, words: Sh
   };
   for (const joint of layout.joints) drawJoint(pen, grid, joint, place, toPage, room);
   drawStrip(pen, grid, place, words);
-}
-
-function reaches(text: InkText, window: Box): boolean {
-  const box = boxAround(cornersOf(boxOfText(text))) as Box;
-  return (
-    box.right > window.left && box.left < window.right && box.bottom > window.top && box.top < window.bottom
-  );
 }
 
 function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage: Point, room: Room): void {

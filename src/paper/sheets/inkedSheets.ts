@@ -7,27 +7,59 @@ import { type Grid, ownPartOf, type SheetPlace, stepAcross, stepDown } from './g
 /** Less than this inside a sheet is rounding, not ink. mm */
 const LEAST_INK_MM = 0.01;
 
+const NO_OFFSET: Point = { x: 0, y: 0 };
+
 /**
- * The sheets whose own part a line runs through, by rows. What lies only in an overlap is on the neighbour whose own part
- * it is, so a sheet that has nothing else is not needed.
+ * The sheets whose own part a line runs through, by rows; lines lie where they are moved to by `offset`. What lies only in an
+ * overlap is on the neighbour whose own part it is, so a sheet that has nothing else is not needed.
  */
-export function inkedSheets(grid: Grid, lines: readonly (readonly Point[])[]): SheetPlace[] {
+export function inkedSheets(
+  grid: Grid,
+  lines: readonly (readonly Point[])[],
+  offset: Point = NO_OFFSET,
+): SheetPlace[] {
   const inked = new Set<number>();
-  const clamp = (value: number, count: number): number => Math.min(count - 1, Math.max(0, Math.floor(value)));
+  const [across, down] = [stepAcross(grid), stepDown(grid)];
   for (const line of lines) {
-    for (let i = 1; i < line.length; i += 1) {
-      const [a, b] = [line[i - 1] as Point, line[i] as Point];
-      const columns = [a.x, b.x].map((x) => clamp(x / stepAcross(grid), grid.columns)).sort((m, n) => m - n);
-      const rows = [a.y, b.y].map((y) => clamp(y / stepDown(grid), grid.rows)).sort((m, n) => m - n);
-      for (let row = rows[0] as number; row <= (rows[1] as number); row += 1)
-        for (let column = columns[0] as number; column <= (columns[1] as number); column += 1) {
-          const inside = clipSegment(a, b, ownPartOf(grid, { row, column }));
-          if (inside && (inside.end - inside.start) * Math.hypot(b.x - a.x, b.y - a.y) > LEAST_INK_MM)
-            inked.add(row * grid.columns + column);
-        }
+    // Numbers, not places: this runs over every point of every way to lay the panels out.
+    let [lastX, lastY, lastRow, lastColumn] = [0, 0, -1, -1];
+    for (const point of line) {
+      const x = point.x + offset.x;
+      const y = point.y + offset.y;
+      const row = cell(y / down, grid.rows);
+      const column = cell(x / across, grid.columns);
+      // Nearly every segment is short and lies in one sheet's own part.
+      if (row === lastRow && column === lastColumn) {
+        if (Math.abs(x - lastX) + Math.abs(y - lastY) > LEAST_INK_MM) inked.add(row * grid.columns + column);
+      } else if (lastRow >= 0)
+        crossing(
+          grid,
+          { x: lastX, y: lastY, row: lastRow, column: lastColumn },
+          { x, y, row, column },
+          inked,
+        );
+      lastX = x;
+      lastY = y;
+      lastRow = row;
+      lastColumn = column;
     }
   }
   return [...inked]
     .sort((a, b) => a - b)
     .map((i) => ({ row: Math.floor(i / grid.columns), column: i % grid.columns }));
+}
+
+const cell = (steps: number, count: number): number => Math.min(count - 1, Math.max(0, Math.floor(steps)));
+
+type Place = Point & SheetPlace;
+
+/** Adds the sheets that a segment from one sheet to another runs through. */
+function crossing(grid: Grid, a: Place, b: Place, inked: Set<number>): void {
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  for (let row = Math.min(a.row, b.row); row <= Math.max(a.row, b.row); row += 1)
+    for (let column = Math.min(a.column, b.column); column <= Math.max(a.column, b.column); column += 1) {
+      const inside = clipSegment(a, b, ownPartOf(grid, { row, column }));
+      if (inside && (inside.end - inside.start) * length > LEAST_INK_MM)
+        inked.add(row * grid.columns + column);
+    }
 }

@@ -2,7 +2,9 @@
 // one neighbour only.
 
 import { distance, type Point } from '../../engine';
+import type { Box } from '../ink';
 import { type Grid, type SheetPlace, sheetName, stepAcross, stepDown, windowOf } from './grid';
+import { nearSegments, type Segment } from './nearSegments';
 
 export interface Joint {
   /** From 1, a number of its own for each pair of neighbours. */
@@ -25,6 +27,7 @@ export function jointsOf(
   lines: readonly (readonly Point[])[],
 ): Joint[] {
   const printed = new Set(sheets.map(sheetName));
+  const near = nearSegments(lines);
   const joints: Joint[] = [];
   for (const sheet of sheets) {
     const neighbours = [
@@ -33,7 +36,7 @@ export function jointsOf(
     ] as const;
     for (const { way, other } of neighbours) {
       if (!printed.has(sheetName(other))) continue;
-      const marks = [marksIn(grid, sheet, way, 0, lines), marksIn(grid, sheet, way, 1, lines)] as const;
+      const marks = [markIn(grid, sheet, way, 0, near), markIn(grid, sheet, way, 1, near)] as const;
       joints.push({ number: joints.length + 1, sheets: [sheet, other], way, marks });
     }
   }
@@ -41,12 +44,12 @@ export function jointsOf(
 }
 
 /** The clearest place for a mark in the first (0) or second (1) half of a joint. */
-function marksIn(
+function markIn(
   grid: Grid,
   sheet: SheetPlace,
   way: Joint['way'],
   half: 0 | 1,
-  lines: readonly (readonly Point[])[],
+  near: (box: Box) => Segment[],
 ): Point {
   const window = windowOf(grid, sheet);
   const [from, to] =
@@ -68,7 +71,7 @@ function marksIn(
       way === 'across' ? { x: point.x + aside, y: point.y } : { x: point.x, y: point.y + aside },
     );
     // The mark itself counts double: its numbers may move aside.
-    const clear = 2 * clearance(point, lines) + Math.min(...beside.map((spot) => clearance(spot, lines)));
+    const clear = 2 * clearance(point, near) + Math.min(...beside.map((spot) => clearance(spot, near)));
     const worth = clear - 4 * Math.abs(t - (0.225 + half * 0.55));
     if (worth > best.worth) best = { point, worth };
   }
@@ -78,11 +81,10 @@ function marksIn(
 /** How far beside the overlap the number of a mark stands. mm */
 export const LABEL_MM = 3;
 
-function clearance(spot: Point, lines: readonly (readonly Point[])[]): number {
+function clearance({ x, y }: Point, near: (box: Box) => Segment[]): number {
   let least = CLEAR_MM;
-  for (const line of lines)
-    for (let i = 1; i < line.length; i += 1)
-      least = Math.min(least, distanceToSegment(spot, line[i - 1] as Point, line[i] as Point));
+  const box = { left: x - CLEAR_MM, top: y - CLEAR_MM, right: x + CLEAR_MM, bottom: y + CLEAR_MM };
+  for (const [a, b] of near(box)) least = Math.min(least, distanceToSegment({ x, y }, a, b));
   return least;
 }
 
