@@ -41,8 +41,10 @@ export function MeasurementField({ name, odd, onFocus }: MeasurementFieldProps) 
   const { label, how } = MEASUREMENT_WORDS[name];
   const { unit } = client;
   const value = client.measurements[name];
+  // A number that is not there yet is no fault: its label says that it is needed.
   const remarks = issues
-    .filter((issue) => issue.at.field === name && !(issue.severity === 'note' && value !== null))
+    .filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing')
+    .filter((issue) => issue.severity !== 'note' || value === null)
     .map((issue) => issueSentence(issue, { unit, style: sheet.style }));
   return (
     <div className="measurement">

@@ -1,6 +1,6 @@
 // What the draft has to say, gravest first; each sentence names its place.
 
-import { issueSentence } from '../../document';
+import { issueSentence, MEASUREMENT_WORDS } from '../../document';
 import type { Issue, Severity } from '../../engine';
 import { useOpen } from '../tableContext';
 
@@ -13,7 +13,12 @@ const NAMES: Readonly<Record<Severity, string>> = {
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const { client, sheet } = useOpen();
-  const sorted = GRAVITY.flatMap((severity) => issues.filter((issue) => issue.severity === severity));
+  const missing = issues.flatMap(({ code, at }) =>
+    code === 'measurementMissing' && at.field ? [at.field] : [],
+  );
+  const sorted = GRAVITY.flatMap((severity) =>
+    issues.filter((issue) => issue.severity === severity && issue.code !== 'measurementMissing'),
+  );
   const grave = sorted.filter((issue) => issue.severity !== 'note');
   const notes = sorted.filter((issue) => issue.severity === 'note');
   const sentence = (issue: Issue): string => issueSentence(issue, { unit: client.unit, style: sheet.style });
@@ -22,10 +27,15 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
       <b>{NAMES[issue.severity]}</b> {sentence(issue)}
     </li>
   );
-  if (sorted.length === 0) return null;
+  if (sorted.length === 0 && missing.length === 0) return null;
   return (
     <section className="issues" aria-label="Cautions" aria-live="polite">
-      {grave.length > 0 ? <ul>{grave.map(line)}</ul> : null}
+      {grave.length > 0 || missing.length > 0 ? (
+        <ul>
+          {missing.length > 0 ? <Missing fields={missing} /> : null}
+          {grave.map(line)}
+        </ul>
+      ) : null}
       {notes.length > 0 ? (
         <details>
           <summary>{notes.length === 1 ? 'One note' : `${notes.length} notes`} on this draft</summary>
@@ -33,5 +43,18 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
         </details>
       ) : null}
     </section>
+  );
+}
+
+/** The measurements that are not filled in yet, together, and the way to them. */
+function Missing({ fields }: { fields: readonly string[] }) {
+  const names = Object.entries(MEASUREMENT_WORDS)
+    .filter(([name]) => fields.includes(name))
+    .map(([, { label }]) => label.charAt(0).toLowerCase() + label.slice(1));
+  return (
+    <li className="block">
+      <b>Not yet measured</b> The draft needs {names.join('; ')}.{' '}
+      <a href="#measure">Go to the measurements</a>
+    </li>
   );
 }

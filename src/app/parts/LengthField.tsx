@@ -78,6 +78,7 @@ export function LengthField(props: LengthFieldProps) {
       <label htmlFor={id} className={compact ? 'unseen' : undefined}>
         {`${label} `}
         {optional && !needed && !compact ? <span className="optional">if known</span> : null}
+        {needed && value === null && !compact ? <span className="needed">needed</span> : null}
       </label>
       <span className="entry">
         <input

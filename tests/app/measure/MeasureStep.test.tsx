@@ -6,8 +6,9 @@ import { addClient, changeClient, DEMO_BOOK, MEASUREMENT_WORDS, setMeasurement }
 import { inches, MEASUREMENTS } from '../../../src/engine';
 import { onTable } from '../onTable';
 
-/** A field by its label; behind an optional one stands “if known”. */
-const box = (name: string) => screen.getByRole('textbox', { name: new RegExp(`^${name}( if known)?$`) });
+/** A field by its label; behind it may stand “if known” or “needed”. */
+const box = (name: string) =>
+  screen.getByRole('textbox', { name: new RegExp(`^${name}( if known| needed)?$`) });
 
 describe('Measure', () => {
   it('has a field for each measurement, with how to take it', () => {
@@ -38,10 +39,15 @@ describe('Measure', () => {
     expect(box('Waist girth')).toBeInvalid();
   });
 
-  it('says which needed numbers are missing for a client who was just added', () => {
+  it('says which numbers are needed of a client who was just added, and calls none of them wrong', () => {
     onTable(<MeasureStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
-    const needed = MEASUREMENTS.filter((each) => each.needed);
-    expect(screen.getAllByText(/is not filled in, and the draft needs it/)).toHaveLength(needed.length);
+    for (const { name, needed } of MEASUREMENTS) {
+      const field = screen.getByRole('textbox', {
+        name: `${MEASUREMENT_WORDS[name].label} ${needed ? 'needed' : 'if known'}`,
+      });
+      expect(field).toBeValid();
+      expect(field.closest('.remarked')).toBeNull();
+    }
   });
 
   it('says when a number cannot be, without taking it away', async () => {
