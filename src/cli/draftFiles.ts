@@ -4,63 +4,99 @@ import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { issueSentence } from '../document';
 import type { Draft, Issue } from '../engine';
-import type { PaperChoice, PatternInput } from '../paper';
+import type { PlanInput } from '../paper';
 import type { FileClient } from './clientFile';
 import { type Read, refuse } from './fault';
 import { fontFiles } from './fontFiles';
+import type { Print } from './paperNamed';
 import { piecesFile } from './piecesFile';
 import type { FileStyle } from './styleFile';
 
-/** What is made of a draft that has pieces, in this order. */
-const PATTERN_FILES: readonly {
+type Paper = typeof import('../paper');
+
+/** What is made of a draft that has pieces beside pattern.pdf, in this order. */
+const DRAWN_FILES: readonly {
   readonly name: string;
-  readonly make: (paper: Paper, input: PatternInput) => string | Promise<Uint8Array>;
+  readonly make: (paper: Paper, input: PlanInput) => string;
 }[] = [
-  { name: 'pattern.pdf', make: ({ patternPdf }, input) => patternPdf(input) },
   { name: 'pattern.svg', make: ({ patternSvg }, input) => patternSvg(input) },
   { name: 'pattern.dxf', make: ({ patternDxf }, input) => patternDxf(input) },
   { name: 'sheet.html', make: ({ sheetHtml }, input) => sheetHtml(input) },
 ];
+const PRINTED_FILE = 'pattern.pdf';
 
-type Paper = typeof import('../paper');
+type Content = readonly [name: string, content: string | Uint8Array];
 
-/** The files made, in the order they were made. */
+/** The files made, in the order they were made. Nothing is written where the pattern cannot be printed as asked. */
 export async function draftFiles(
   drafted: Draft,
   client: FileClient,
-  { title, style }: FileStyle,
-  paper: PaperChoice,
+  style: FileStyle,
+  print: Print,
   out: string,
 ): Promise<Read<readonly string[]>> {
-  const made: string[] = [];
-  const write = async (name: string, content: string | Uint8Array): Promise<void> => {
-    const path = join(out, name);
-    await writeFile(path, content);
-    made.push(path);
-  };
+  const pattern = await patternContents(drafted, client, style, print);
+  if (!pattern.ok) return pattern;
+  const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit))}\n`;
+  const contents: readonly Content[] = [['pieces.json', pieces], ...pattern.value];
   try {
     await mkdir(out, { recursive: true });
-    await write('pieces.json', `${JSON.stringify(piecesFile(drafted, style, client.unit))}\n`);
     // A pattern of an earlier draft must not lie beside these pieces.
-    for (const { name } of PATTERN_FILES) await rm(join(out, name), { force: true });
-    if (drafted.pieces.length === 0) return { ok: true, value: made };
-    const layer = await import('../paper');
-    const unit = client.unit === 'in' ? 'in' : 'cm';
-    const asked: PatternInput = {
-      draft: drafted,
-      client: { name: client.name, unit },
-      sheet: { name: title, style, acknowledgedReduction: null },
-      date: today(),
-      making: layer.usualMaking(unit),
-      paper,
-    };
-    const input = await layer.withLetters(asked, fontFiles);
-    for (const { name, make } of PATTERN_FILES) await write(name, await make(layer, input));
-    return { ok: true, value: made };
+    for (const name of [PRINTED_FILE, ...DRAWN_FILES.map((file) => file.name)])
+      await rm(join(out, name), { force: true });
+    for (const [name, content] of contents) await writeFile(join(out, name), content);
+    return { ok: true, value: contents.map(([name]) => join(out, name)) };
   } catch (error) {
     if (!isSystemError(error)) throw error;
     return refuse('--out', `The files could not be written into ${out} (${error.code}).`);
   }
+}
+
+async function patternContents(
+  drafted: Draft,
+  client: FileClient,
+  { title, style }: FileStyle,
+  print: Print,
+): Promise<Read<readonly Content[]>> {
+  if (drafted.pieces.length === 0) return { ok: true, value: [] };
+  const layer = await import('../paper');
+  const unit = client.unit === 'in' ? 'in' : 'cm';
+  const asked: PlanInput = {
+    draft: drafted,
+    client: { name: client.name, unit },
+    sheet: { name: title, style, acknowledgedReduction: null },
+    date: today(),
+    making: layer.usualMaking(unit),
+  };
+  const input = await layer.withLetters(asked, fontFiles);
+  const printed = await printedOn(print, input, layer, client.unit);
+  if (!printed.ok) return printed;
+  return {
+    ok: true,
+    value: [
+      [PRINTED_FILE, printed.value],
+      ...DRAWN_FILES.map(({ name, make }): Content => [name, make(layer, input)]),
+    ],
+  };
+}
+
+async function printedOn(
+  print: Print,
+  input: PlanInput,
+  { layOutOnePage, onePagePdf, onePageSentence, patternPdf, projectorPdf }: Paper,
+  unit: FileClient['unit'],
+): Promise<Read<Uint8Array>> {
+  if (print.kind === 'sheets') return { ok: true, value: await patternPdf({ ...input, paper: print.paper }) };
+  if (print.kind === 'page') {
+    const laid = layOutOnePage(input, print.choice);
+    return laid.ok
+      ? { ok: true, value: await onePagePdf(input, print.choice) }
+      : refuse('--paper', onePageSentence(laid.fault, unit));
+  }
+  const picture = await projectorPdf(input, print.choice);
+  return picture
+    ? { ok: true, value: picture }
+    : refuse('--paper', 'The picture would be larger than a PDF page may be.');
 }
 
 /** What a reading or writing call throws, as opposed to a fault of the program. */

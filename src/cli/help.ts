@@ -12,7 +12,8 @@ export const helpText = (
 
   --client FILE   the client to draft; without it, the demo client
   --style NAME    ${[...NAMED_STYLES.keys()].join(', ')}; or a file ending in .json, whose fields are laid over the default style
-  --paper NAME    ${papers.join(', ')}; a4 without it
+  --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
+                  a4 without it
   --out DIR       where the files go; out without it
   --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
   --help          this
@@ -23,7 +24,8 @@ they are in inches, and texts such as "34 1/2" will do. A measurement left out o
 Made in the directory:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder
                   level. Its levels are only those that the garment reaches all round.
-  pattern.pdf     the tiled pattern, and behind it the making list by the usual figures.
+  pattern.pdf     the pattern on sheets to be joined, and behind them the making list by the usual figures; or on one
+                  page of a roll, or light on dark for a projector.
   pattern.svg     the pattern at full size in mm, a group a panel and in it a group for each kind of line.
   pattern.dxf     the same for cutters (release 12, mm): a block a piece, layers by number as in ASTM D6673.
   sheet.html      the drafting sheet: the draft as numbered steps to draw by hand, in the client's unit (cm for mm).

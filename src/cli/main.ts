@@ -11,6 +11,7 @@ import { type Fault, faultLine, type Read, refuse } from './fault';
 import { helpText } from './help';
 import { parseJson } from './json';
 import { type Options, readOptions } from './options';
+import { paperNamed, paperWords } from './paperNamed';
 import { type FileStyle, readStyle, styleNamed } from './styleFile';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
@@ -20,8 +21,7 @@ async function run(words: readonly string[]): Promise<number> {
   if (!options.ok) return unusable(options.faults, 'draft');
   const { task, style } = options.value;
   if (task === 'help') {
-    const { PAPERS } = await import('../paper');
-    process.stdout.write(helpText(PAPERS.map(({ name }) => name.toLowerCase())));
+    process.stdout.write(helpText(paperWords(await import('../paper'))));
     return DRAFTED;
   }
   const chosen = await styleOf(style);
@@ -43,20 +43,13 @@ async function stream({ style }: FileStyle): Promise<number> {
 }
 
 async function files({ client: path, paper: paperName, out }: Options, style: FileStyle): Promise<number> {
-  const { PAPERS, paperChoice } = await import('../paper');
-  const paper = PAPERS.find(({ name }) => name.toLowerCase() === paperName.toLowerCase());
-  if (!paper) {
-    const names = PAPERS.map(({ name }) => name.toLowerCase()).join(', ');
-    return unusable(
-      [{ path: '--paper', message: `There is no paper “${paperName}”; there are: ${names}.` }],
-      '',
-    );
-  }
+  const paper = paperNamed(paperName, await import('../paper'));
+  if (!paper.ok) return unusable(paper.faults, '');
   const client = await clientOf(path);
   if (!client.ok) return unusable(client.faults, path ?? 'draft');
   const drafted = draftClient(client.value, style.style);
   if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft');
-  const made = await draftFiles(drafted.value, client.value, style, paperChoice(paper.name), out);
+  const made = await draftFiles(drafted.value, client.value, style, paper.value, out);
   if (!made.ok) return unusable(made.faults, out);
   for (const file of made.value) process.stdout.write(`${file}\n`);
   const { issues } = drafted.value;

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PiecesFile } from '../../src/cli/piecesFile';
 import { DEMO_CLIENT } from '../../src/document';
+import { readPattern } from '../paper/readPattern';
 import { runDraft } from './runDraft';
 
 let place: string;
@@ -132,6 +133,29 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(estimated?.message).toMatch(/ in, the usual/);
   });
 
+  it.each([
+    ['500x707', 500, 707],
+    ['ROLL', 914.4, null],
+    ['roll-1067', 1067, null],
+    ['projector', null, null],
+  ])('prints on %s', async (paper, width, height) => {
+    const out = join(place, `on-${paper}`);
+    const ran = await runDraft(['--paper', paper, '--out', out]);
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    const { pages } = await readPattern(new Uint8Array(readFileSync(join(out, 'pattern.pdf'))));
+    if (width !== null) expect(pages[0]?.widthMm).toBeCloseTo(width, 1);
+    if (height !== null) expect(pages[0]?.heightMm).toBeCloseTo(height, 1);
+    else expect(pages).toHaveLength(1);
+  });
+
+  it('prints a name of any script', async () => {
+    const out = join(place, 'script');
+    const client = file('script.json', { ...CLIENT, name: 'Ольга 王芳' });
+    expect(await runDraft(['--client', client, '--out', out])).toMatchObject({ code: 0, err: '' });
+    const [first] = (await readPattern(new Uint8Array(readFileSync(join(out, 'pattern.pdf'))))).pages;
+    expect(first?.texts.map(({ text }) => text).join(' ')).not.toMatch(/\?|could not be loaded|empty boxes/);
+  });
+
   it('ends with 1 on a draft that must not be cut, says why, and still writes what it made', async () => {
     const out = join(place, 'crowded');
     const ran = await runDraft(['--style', file('crowded.json', CROWDED), '--out', out]);
@@ -185,6 +209,8 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
       () => ['--paper', 'vellum'],
       /^--paper: There is no paper “vellum”; there are: a4, /,
     ],
+    ['a paper too small', () => ['--paper', '100x150'], /^--paper: The paper is too small/],
+    ['a roll too narrow for the panels', () => ['--paper', 'roll-90'], /^--paper: The page is too narrow/],
     ['an unknown flag', () => ['--quick'], /^--quick: This is not understood/],
   ])('ends with 2 on %s, one line a fault', async (_, words, message) => {
     const out = join(place, 'never');
