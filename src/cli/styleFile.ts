@@ -11,6 +11,7 @@ import {
   FRONT_CLOSURES,
   type Style,
   TOP_LEVELS,
+  USUAL_CUP,
   type Wedge,
 } from '../engine';
 import { type Fault, type Read, refuse } from './fault';
@@ -99,6 +100,15 @@ function readBalance(data: JsonObject, read: PartReader): Style['balance'] {
   };
 }
 
+/** The fullness of the cup, where a wedge has one: both its numbers. */
+function readCup(given: JsonObject, path: string, read: PartReader): Pick<Wedge, 'cup'> {
+  if (given.cup === undefined) return {};
+  const cup = read.group(given, 'cup', ['below', 'intake'], path);
+  const part = (name: 'below' | 'intake', usual: number): number =>
+    read.number(cup, name, `${path}cup.`, usual, 'length');
+  return { cup: { below: part('below', USUAL_CUP.below), intake: part('intake', USUAL_CUP.intake) } };
+}
+
 /** A list of wedges stands in the place of the default's; id, block and station of each must be there. */
 function readWedges(data: unknown, read: PartReader): Wedge[] {
   if (!Array.isArray(data)) {
@@ -112,7 +122,16 @@ function readWedges(data: unknown, read: PartReader): Wedge[] {
     const given: JsonObject = isObject(each) ? each : {};
     const id = typeof given.id === 'string' ? given.id : '';
     if (isObject(each)) {
-      read.knownOnly(given, path, ['id', 'block', 'station', 'stationAt', 'sizing', 'intake', 'weight']);
+      read.knownOnly(given, path, [
+        'id',
+        'block',
+        'station',
+        'stationAt',
+        'sizing',
+        'intake',
+        'cup',
+        'weight',
+      ]);
       for (const field of ['block', 'station'])
         if (given[field] === undefined) read.refuse(`${path}${field}`, 'Each wedge needs this.');
       if (id === '') read.refuse(`${path}id`, 'Each wedge needs an id of its own, a text.');
@@ -127,6 +146,7 @@ function readWedges(data: unknown, read: PartReader): Wedge[] {
         read.number(given, 'weight', path, 1, 'share'),
       ),
       stationAt: read.someLevels(given, 'stationAt', path, 'share'),
+      ...readCup(given, path, read),
       // A wedge whose intake is written down is meant to have it.
       sizing: read.word(
         given,

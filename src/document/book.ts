@@ -126,6 +126,7 @@ const styleSchema = z.object({
       block: z.enum(['front', 'back']),
       station: number,
       stationAt: someLevels,
+      cup: z.optional(z.object({ below: number, intake: number })),
       sizing: z.enum(['balanced', 'hand']),
       intake: someLevels,
       weight: number,

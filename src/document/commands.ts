@@ -107,6 +107,11 @@ export function setEdgeNode(
   return { ...style, [edge]: { ...style[edge], [name]: node } };
 }
 
+/** Gives a wedge a fullness of the cup, or (null) takes it away. */
+export function setCup(style: Style, id: string, cup: Wedge['cup'] | null): Style {
+  return changeWedge(style, id, ({ cup: _, ...wedge }) => (cup ? { ...wedge, cup } : wedge));
+}
+
 /** Locks a wedge at what it takes now (`current`, mm per level), or hands it back to balancing. */
 export function setSizing(
   style: Style,

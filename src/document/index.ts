@@ -35,6 +35,7 @@ export {
   changeSheet,
   changeStyle,
   removeWedge,
+  setCup,
   setEdgeNode,
   setIntake,
   setSizing,

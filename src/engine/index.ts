@@ -7,7 +7,7 @@ export {
   type Measurements,
 } from './body/measurements';
 export type { Block, DraftedWedge } from './draft/block';
-export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE } from './draft/defaultStyle';
+export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE, USUAL_CUP } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
 export type { Level } from './draft/levels';

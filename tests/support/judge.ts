@@ -48,7 +48,7 @@ export function judge(measurements: Measurements, style: Style, made: Draft): Fi
     ...runs(made.pieces, style),
     ...made.pieces.flatMap((piece) => outlines(piece, isUnsure(piece, made))),
     ...made.pieces.flatMap((piece) => widths(piece, made)),
-    ...made.pieces.flatMap((piece) => kinks(piece, made)),
+    ...made.pieces.flatMap((piece) => kinks(piece, made, style)),
   ];
 }
 
@@ -245,17 +245,23 @@ function widths(piece: Piece, made: Draft): Finding[] {
 }
 
 /** Legs and side seams at each level: the tangent above against the tangent below. */
-function kinks(piece: Piece, made: Draft): Finding[] {
+function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
   const findings: Finding[] = [];
+  // A line is one cubic from stop to stop: the levels, and where a cup's fullness begins.
+  const bust = made.levels.find(({ name }) => name === 'bust')?.y ?? 0;
+  const stops = [
+    ...made.levels.map(({ y }) => y),
+    ...style.wedges.flatMap(({ cup }) => (cup ? [bust + cup.below] : [])),
+  ];
   for (const { role, points } of piece.edges) {
     if (role !== 'seam' && role !== 'centre') continue;
     const down = [...points].sort((a, b) => a.y - b.y);
-    for (const [k, { name, y }] of made.levels.entries()) {
+    for (const { name, y } of made.levels) {
       const above = down
-        .filter((p) => p.y <= y && p.y >= (made.levels[k - 1]?.y ?? Number.NEGATIVE_INFINITY))
+        .filter((p) => p.y <= y && p.y >= Math.max(...stops.filter((stop) => stop < y)))
         .slice(-4);
       const below = down
-        .filter((p) => p.y >= y && p.y <= (made.levels[k + 1]?.y ?? Number.POSITIVE_INFINITY))
+        .filter((p) => p.y >= y && p.y <= Math.min(...stops.filter((stop) => stop > y)))
         .slice(0, 4);
       if (above.length < 2 || below.length < 2) continue;
       const [before, after] = [leanAt(above.reverse()), leanAt(below)];

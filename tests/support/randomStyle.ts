@@ -78,6 +78,9 @@ function wedgesOf(random: Random, block: Side, wild: boolean): Wedge[] {
       id: `${block}-${i}`,
       block,
       station,
+      ...(block === 'front' && chance(random, 0.25)
+        ? { cup: { below: uniform(random, 20, 45), intake: uniform(random, 0, 5) } }
+        : {}),
       stationAt: chance(random, 0.4)
         ? someLevels(random, () => clamp(station + uniform(random, -0.06, 0.06) * (wild ? 8 : 1)))
         : {},

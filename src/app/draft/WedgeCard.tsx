@@ -26,6 +26,7 @@ import {
 import { intakeNow } from '../../table';
 import { LengthField } from '../parts/LengthField';
 import { useDraft, useOpen, useTable } from '../tableContext';
+import { CupFields } from './CupFields';
 import { widestGap } from './widestGap';
 
 interface WedgeCardProps {
@@ -124,6 +125,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
             </button>
           </div>
           <WedgeNumbers wedge={drafted} block={block} />
+          {wedge.block === 'front' ? <CupFields wedge={wedge} /> : null}
         </div>
       ) : (
         <p className="hint">Choose a wedge here or on the table to see its numbers.</p>

@@ -59,11 +59,14 @@ function nodeField(path: string): StyleField | null {
 
 function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
   const [, id, part] =
-    /^wedges\.(.+?)\.(station|weight|id|block|sizing|(?:stationAt|intake)(?:\.\w+)?)$/.exec(path) ?? [];
+    /^wedges\.(.+?)\.(station|weight|id|block|sizing|cup\.\w+|(?:stationAt|intake)(?:\.\w+)?)$/.exec(path) ??
+    [];
   if (id === undefined || part === undefined) return null;
   const of = `of the ${inSentence(wedgeNameOf(id, style))}`;
   if (part === 'id' || part === 'block' || part === 'sizing' || part === 'weight')
     return { name: `The ${part} ${of}`, kind: 'share' };
+  if (part.startsWith('cup'))
+    return { name: `The fullness ${part === 'cup.below' ? 'line' : 'intake'} ${of}`, kind: 'length' };
   const at = level === null ? '' : ` at the ${LEVEL_WORDS[level]}`;
   return part.startsWith('intake')
     ? { name: `The intake ${of}${at}`, kind: 'length' }

@@ -85,6 +85,30 @@ function bustLineOf(side: Side, body: Body, levels: readonly Level[], style: Sty
   return Math.min(Math.max(half, bust.net.back / 4), slimmest / 2);
 }
 
+/** A fullness needs this much room to the levels above and below it, mm. */
+const CUP_CLEAR_MM = 15;
+
+/** What a wedge takes at every height: the levels' intakes and, where it fits between two, the fullness of the cup. */
+function intakeLine(
+  wedge: Wedge,
+  levels: readonly Level[],
+  intake: ReadonlyMap<LevelName, number>,
+): SmoothLine {
+  const knots = levels.map(({ name, y }) => ({ y, taken: intake.get(name) as number }));
+  const bust = levels.find(({ name }) => name === 'bust');
+  if (wedge.cup && bust) {
+    const y = bust.y + wedge.cup.below;
+    const last = knots.at(-1)?.y ?? y;
+    if (y < last && knots.every((knot) => Math.abs(knot.y - y) >= CUP_CLEAR_MM))
+      knots.push({ y, taken: wedge.cup.intake });
+  }
+  knots.sort((a, b) => a.y - b.y);
+  return smoothLine(
+    knots.map(({ y }) => y),
+    knots.map(({ taken }) => taken),
+  );
+}
+
 function draftWedge(
   wedge: Wedge,
   ys: readonly number[],
@@ -93,10 +117,7 @@ function draftWedge(
   width: ReadonlyMap<LevelName, number>,
   intake: ReadonlyMap<LevelName, number>,
 ): DraftedWedge {
-  const taken = smoothLine(
-    ys,
-    levels.map((level) => intake.get(level.name) as number),
-  );
+  const taken = intakeLine(wedge, levels, intake);
   const axis = onCentre(wedge)
     ? combine(taken, 0.5, taken, 0)
     : smoothLine(

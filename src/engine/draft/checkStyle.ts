@@ -77,6 +77,10 @@ function checkWedge(wedge: Unchecked, field: string, number: NumberCheck, choice
   number(`${field}.weight`, wedge.weight, 0.01, 100);
   for (const part of ['stationAt', 'intake'] as const)
     choice(`${field}.${part}`, isRecord(wedge[part]), [true]);
+  if (wedge.cup !== undefined) {
+    number(`${field}.cup.below`, record(wedge.cup).below, 5, 150);
+    number(`${field}.cup.intake`, record(wedge.cup).intake, 0, 100);
+  }
   for (const level of LEVEL_NAMES) {
     number(`${field}.stationAt.${level}`, record(wedge.stationAt)[level] ?? 0, -1, 1);
     number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, -200, 300);

@@ -9,6 +9,9 @@ export function balancedWedge(id: string, block: Side, station: number, weight: 
   return { id, block, station, stationAt: {}, sizing: 'balanced', intake: {}, weight };
 }
 
+/** Where the shaping of a bust wedge begins when its cup is to be full: about an inch below the bust point. */
+export const USUAL_CUP = { below: inches(1), intake: 0 } as const;
+
 const LEVEL: EdgeNode = { beyond: 0, kind: 'smooth' };
 
 /** An edge that runs level all round. */

@@ -24,6 +24,11 @@ export interface Wedge {
   readonly sizing: 'balanced' | 'hand';
   /** Intake per level in mm, never negative; read when sized by hand, a level left out has none. */
   readonly intake: Partial<PerLevel>;
+  /**
+   * Fullness of the cup: what the wedge takes `below` mm under the bust line, instead of what the levels on both sides
+   * would make it. Less leaves more room under the bust point. Left out where it does not lie between two levels.
+   */
+  readonly cup?: { readonly below: number; readonly intake: number };
   /** Its part of what balancing has to place on this block, against the other wedges' weights. */
   readonly weight: number;
 }

@@ -8,6 +8,7 @@ import {
   type EdgeShape,
   LEVEL_EDGE,
   type Style,
+  xAt,
 } from '../../../src/engine';
 import { MEAN_BODY } from '../../support/drawBodies';
 
@@ -157,5 +158,34 @@ describe('a gore', () => {
       return at?.x ?? Number.NaN;
     };
     expect(edge('back-2', 'back-3') - edge('back-3', 'back-2')).toBeCloseTo(40, 6);
+  });
+});
+
+describe('the fullness of a cup', () => {
+  const bustY = MEAN_BODY.neckToBust ?? 0;
+  const withCup = (cup: { below: number; intake: number }): Draft =>
+    draft(MEAN_BODY, {
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.map((wedge) => (wedge.id === 'front-bust' ? { ...wedge, cup } : wedge)),
+    });
+  const takes = (made: Draft, y: number): number => {
+    const wedge = made.blocks?.front.wedges.find(({ id }) => id === 'front-bust');
+    return wedge ? xAt(wedge.outerLeg, y) - xAt(wedge.innerLeg, y) : Number.NaN;
+  };
+
+  it('holds the wedge to its intake below the bust point, and leaves the levels as they were', () => {
+    const [plain, full] = [draft(MEAN_BODY, DEFAULT_STYLE), withCup({ below: 25.4, intake: 0 })];
+    expect(takes(plain, bustY + 25.4)).toBeGreaterThan(0.5);
+    expect(takes(full, bustY + 25.4)).toBeCloseTo(0, 9);
+    expect(takes(full, bustY + 12)).toBeCloseTo(0, 9);
+    expect(
+      full.proof.ledger.map(({ sewnGirth, targetGirth }) => (sewnGirth ?? targetGirth) - targetGirth),
+    ).toEqual(full.proof.ledger.map(() => expect.closeTo(0, 6)));
+    for (const row of full.proof.seams) expect(Math.abs(row.lengthA - row.lengthB)).toBeLessThanOrEqual(0.05);
+  });
+
+  it('is left out where a level already stands', () => {
+    const below = (MEAN_BODY.neckToUnderBust ?? 0) - bustY;
+    expect(withCup({ below, intake: 3 }).pieces).toEqual(draft(MEAN_BODY, DEFAULT_STYLE).pieces);
   });
 });
