@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { offlineWorker } from './offline/offlineWorker.js';
+import { offlineWorker } from './src/app/offline/offlineWorker';
 
 // Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
 const POLICY = [
