@@ -1,6 +1,8 @@
 // The whole pattern on one page: a roll as wide as it is and as long as it must be, or one large sheet.
 
 import { formatLength, type LengthUnit } from '../document';
+import { INCH_SQUARE_MM, METRIC_SQUARE_MM } from './pdf/calibration';
+import { HEAD_MM } from './pdf/writeDown';
 import { movedPanel, type PlacedPanel, type PlanInput } from './placePanels';
 import { planPanels } from './planPanels';
 import { MOST_SIDE_MM } from './sheets/checkPaper';
@@ -23,6 +25,9 @@ export const ONE_PAGES = [
 
 export const ONE_PAGE_MARGIN_MM = 10;
 
+/** Between the squares, and around them. mm */
+export const SQUARES_GAP_MM = 5;
+
 export interface OnePage {
   /** Of the page as it is held, in the millimetres its printer makes. */
   readonly widthMm: number;
@@ -30,6 +35,8 @@ export interface OnePage {
   readonly marginMm: number;
   /** How far below the top of the page the panels begin; above are the squares and the words. mm */
   readonly headMm: number;
+  /** The calibration squares, by their top left corner and side. */
+  readonly squares: readonly { readonly left: number; readonly top: number; readonly sideMm: number }[];
   /** In page mm. */
   readonly panels: readonly PlacedPanel[];
   /** A sheet that lies on its long side. */
@@ -105,6 +112,7 @@ export function layOutOnePage(
           heightMm: down ?? length,
           marginMm,
           headMm,
+          squares: squaresFrom(marginMm),
           panels: plan.panels.map((panel) => movedPanel(panel, { x: marginMm, y: headMm })),
           turned,
         },
@@ -112,6 +120,15 @@ export function layOutOnePage(
   }
   return last;
 }
+
+/** Side by side below the names. */
+const squaresFrom = (marginMm: number): OnePage['squares'] => {
+  const top = marginMm + HEAD_MM + SQUARES_GAP_MM;
+  return [
+    { left: marginMm, top, sideMm: METRIC_SQUARE_MM },
+    { left: marginMm + METRIC_SQUARE_MM + SQUARES_GAP_MM, top, sideMm: INCH_SQUARE_MM },
+  ];
+};
 
 const refused = (code: OnePageFaultCode, bound: number): LaidOnePage => ({
   ok: false,

@@ -7,13 +7,15 @@ interface PageDrawingProps {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly panels: readonly PlacedPanel[];
+  /** Calibration squares, where the page has them. */
+  readonly squares?: readonly { readonly left: number; readonly top: number; readonly sideMm: number }[];
   /** Side of the squares of a grid over a dark ground; none on paper. mm */
   readonly gridMm?: number;
   /** Weight of the lines where it is the maker's choice. */
   readonly lineMm?: number;
 }
 
-export function PageDrawing({ widthMm, heightMm, panels, gridMm, lineMm }: PageDrawingProps) {
+export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, lineMm }: PageDrawingProps) {
   const marks = (length: number): number[] =>
     gridMm ? Array.from({ length: Math.ceil(length / gridMm) - 1 }, (_, i) => (i + 1) * gridMm) : [];
   return (
@@ -34,6 +36,9 @@ export function PageDrawing({ widthMm, heightMm, panels, gridMm, lineMm }: PageD
           ].join('')}
         />
       ) : null}
+      {squares.map(({ left, top, sideMm }) => (
+        <rect key={left} className="square" x={left} y={top} width={sideMm} height={sideMm} />
+      ))}
       {panels.map((panel) => (
         <PanelInk key={panel.piece.id} panel={panel} />
       ))}

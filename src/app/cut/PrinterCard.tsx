@@ -51,8 +51,6 @@ export function PrinterCard({ unit }: { unit: Unit }) {
       label={label}
       value={measured[way]}
       unit={unit}
-      optional
-      needed
       onShow={(mm) => setMeasured((before) => ({ ...before, [way]: mm }))}
       onKeep={() => undefined}
       onDrop={() => setMeasured((before) => ({ ...before, [way]: null }))}

@@ -1,7 +1,13 @@
 // The whole pattern on one page as a PDF file, for plotters and copy shops.
 
 import { DO_NOT_CUT, hasFaults } from '../faults';
-import { layOutOnePage, type OnePage, type OnePageChoice, WORDS_BESIDE_FROM_MM } from '../onePage';
+import {
+  layOutOnePage,
+  type OnePage,
+  type OnePageChoice,
+  SQUARES_GAP_MM,
+  WORDS_BESIDE_FROM_MM,
+} from '../onePage';
 import type { PlacedPanel, PlanInput } from '../placePanels';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
 import { settable } from '../text/writable';
@@ -9,9 +15,7 @@ import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './calibration';
 import { firstPageWords, onePageWords } from './firstPageWords';
 import { pdfFile } from './pdfFile';
 import type { Pen } from './pen';
-import { drawHead, HEAD_MM, writeDown } from './writeDown';
-
-const GAP_MM = 5;
+import { drawHead, writeDown } from './writeDown';
 
 /**
  * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. Same input, same bytes.
@@ -47,14 +51,14 @@ function drawTop(pen: Pen, input: PlanInput, page: OnePage, correction: Correcti
   const { client, sheet, date } = input;
   const facts = [date, ...(hasFaults(input) ? [DO_NOT_CUT] : [])];
   drawHead(pen, { client: client.name, draft: sheet.name, facts }, { left, right, top: left });
-  const top = left + HEAD_MM + GAP_MM;
-  drawSquare(pen, { x: left, y: top }, METRIC_SQUARE_MM, '100 mm');
-  drawSquare(pen, { x: left + METRIC_SQUARE_MM + GAP_MM, y: top }, INCH_SQUARE_MM, '4 in');
+  for (const [i, { left: x, top: y, sideMm }] of page.squares.entries())
+    drawSquare(pen, { x, y }, sideMm, i === 0 ? '100 mm' : '4 in');
+  const top = page.squares[0]?.top ?? left;
   const words = firstPageWords(input, onePageWords(input, correction));
-  const afterSquares = left + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * GAP_MM;
+  const afterSquares = left + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * SQUARES_GAP_MM;
   const beside = widthMm >= WORDS_BESIDE_FROM_MM;
-  const from = beside ? { x: afterSquares, y: top } : { x: left, y: top + INCH_SQUARE_MM + GAP_MM };
-  writeDown(pen, words, from.x, from.y, Math.min(right - from.x, MOST_LINE_MM), headMm - GAP_MM);
+  const from = beside ? { x: afterSquares, y: top } : { x: left, y: top + INCH_SQUARE_MM + SQUARES_GAP_MM };
+  writeDown(pen, words, from.x, from.y, Math.min(right - from.x, MOST_LINE_MM), headMm - SQUARES_GAP_MM);
 }
 
 /** Longer lines are hard to read. */
