@@ -82,7 +82,7 @@ function Invented() {
         type="button"
         onClick={() => change('new client', (book) => addClient(book, crypto.randomUUID(), 'Client 2'))}
       >
-        Begin with a client of your own
+        Begin with your own client
       </button>
     </div>
   );

@@ -20,6 +20,12 @@ export function TrueStep() {
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
   const point = (key: string, place: PointedOut): void => setRow(row?.key === key ? null : { key, place });
+  const pick = (piece: string, edge: number): void => {
+    const seam = draft.proof.seams.find(({ a, b }) =>
+      [a, b].some((side) => side.piece === piece && side.edge === edge),
+    );
+    if (seam) setRow({ key: seam.id, place: placeOfSeam(seam) });
+  };
   const proof = { draft, chosen: row?.key ?? null, onPoint: point, onPass: setPassed };
   if (draft.pieces.length === 0)
     return (
@@ -40,7 +46,13 @@ export function TrueStep() {
             </label>
           ))}
         </fieldset>
-        <ClosedUp draft={draft} at={at} pointedOut={passed ?? row?.place ?? null} nameOf={pieceLabel} />
+        <ClosedUp
+          draft={draft}
+          at={at}
+          pointedOut={passed ?? row?.place ?? null}
+          nameOf={pieceLabel}
+          onPick={pick}
+        />
         <IssueList issues={draft.issues} />
       </section>
       <div className="proofs">
@@ -83,15 +95,7 @@ function SeamWalk(proof: ProofProps) {
         {draft.proof.seams.map((row) => (
           <tr key={row.id} className={rowClass(chosen === row.id, differs(row))}>
             <th scope="row">
-              <PlaceButton
-                {...proof}
-                row={row.id}
-                place={{
-                  kind: 'seam',
-                  pieces: [row.a.piece, row.b.piece],
-                  edges: [row.a.edge, row.b.edge],
-                }}
-              >
+              <PlaceButton {...proof} row={row.id} place={placeOfSeam(row)}>
                 {shortSeam(row.id)}
               </PlaceButton>
             </th>
@@ -105,6 +109,12 @@ function SeamWalk(proof: ProofProps) {
     </Proof>
   );
 }
+
+const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
+  kind: 'seam',
+  pieces: [a.piece, b.piece],
+  edges: [a.edge, b.edge],
+});
 
 function EdgeRun(proof: ProofProps) {
   const { draft, chosen } = proof;

@@ -1,6 +1,6 @@
 // The panels closed up as worn: from centre front round the side to centre back, with one place pointed out.
 
-import { useMemo } from 'react';
+import { type PointerEvent, useMemo } from 'react';
 import {
   type ClosedAt,
   closeUp,
@@ -24,11 +24,13 @@ interface ClosedUpProps {
   readonly at: ClosedAt;
   readonly pointedOut: PointedOut | null;
   readonly nameOf: (piece: Piece) => string;
+  /** A seam was pressed on the drawing; `edge` is its place in the piece's list. The rows of the proof do the same by key. */
+  readonly onPick: (piece: string, edge: number) => void;
 }
 
 const ROOM_MM = 14;
 
-export function ClosedUp({ draft, at, pointedOut, nameOf }: ClosedUpProps) {
+export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProps) {
   const { pieces } = draft;
   const placements = useMemo(() => closeUp(pieces, at), [pieces, at]);
   const placed = placements.flatMap((placement) => {
@@ -41,12 +43,19 @@ export function ClosedUp({ draft, at, pointedOut, nameOf }: ClosedUpProps) {
     ),
   );
   if (!box) return null;
+  const pick = ({ target }: PointerEvent): void => {
+    const edge = target instanceof Element ? target.getAttribute('data-edge') : null;
+    const piece =
+      target instanceof Element ? target.closest('[data-piece]')?.getAttribute('data-piece') : null;
+    if (edge && piece) onPick(piece, Number(edge));
+  };
   const [width, height] = [box.right - box.left + 2 * ROOM_MM, box.foot - box.top + 2 * ROOM_MM];
   return (
     <svg
       className="closed-up"
       role="img"
       aria-label="The panels closed up along their seams, centre front on the left"
+      onPointerUp={pick}
       viewBox={`${box.left - ROOM_MM} ${box.top - ROOM_MM} ${width} ${height}`}
     >
       {placed.map(({ piece, placement }) => (
@@ -89,6 +98,16 @@ function ClosedPanel({ piece, placement, pointedOut, draft, name }: ClosedPanelP
           d={pathThrough(edge.points.map(place))}
         />
       ))}
+      {piece.edges.map((edge, i) =>
+        edge.mate ? (
+          <path
+            key={`reach ${edge.mate.piece} ${edge.mate.edge}`}
+            className="edge-reach"
+            data-edge={i}
+            d={pathThrough(edge.points.map(place))}
+          />
+        ) : null,
+      )}
       {piece.marks.map((mark) => {
         const at = place(mark.at);
         return (
