@@ -1,6 +1,5 @@
 // The engine's one way in.
 
-export { estimatedOverBust } from './body/body';
 export {
   MEASUREMENTS,
   type MeasurementName,

@@ -24,7 +24,7 @@ export interface Body {
  * Over-bust girth from bust girth, mm: the regression line of the 2,208 women of the 1988 US Army survey
  * (Gordon et al. 1989, NATICK/TR-89/044: means 887.04 and 907.08, SDs 53.23 and 63.52, correlation 0.901).
  */
-export function estimatedOverBust(bustMm: number): number {
+function estimatedOverBust(bustMm: number): number {
   return 887.04 + 0.901 * (53.23 / 63.52) * (bustMm - 907.08);
 }
 
