@@ -76,26 +76,33 @@ const MIRRORED: Readonly<Record<string, string>> = {
   '>': '<',
 };
 
+/** Stands between the parts of a row; each part is read in its own direction, and the parts from left to right. */
+const BETWEEN_PARTS = ' · ';
+
 /**
  * A line of text as it is seen from left to right. A short form of the bidirectional algorithm (Unicode Standard Annex 9):
  * runs in one direction, numbers from left to right in either, whatever stands between two runs of one direction with them, the
  * rest with the line, whose direction is its first letter's. Enough for names; there are no levels within levels.
  */
-export function asSeen(text: string): string {
+export const asSeen = (text: string): string => text.split(BETWEEN_PARTS).map(partAsSeen).join(BETWEEN_PARTS);
+
+function partAsSeen(text: string): string {
   const letters = clusters(withShapes(text));
+  let last: 'R' | 'L' | null = null;
   const ways = letters.map((cluster): 'R' | 'L' | 'N' | null => {
     const [first = ''] = cluster;
-    if (RIGHT_TO_LEFT.test(first)) return DIGIT.test(first) ? 'N' : 'R';
-    return STRONG.test(first) ? 'L' : DIGIT.test(first) ? 'N' : null;
+    // A number goes with letters from left to right before it; with others it is turned as one.
+    if (DIGIT.test(first)) return last === 'L' ? 'L' : 'N';
+    const way = RIGHT_TO_LEFT.test(first) ? 'R' : STRONG.test(first) ? 'L' : null;
+    last = way ?? last;
+    return way;
   });
-  const line = ways.find((way) => way === 'R' || way === 'L') ?? 'L';
   if (!ways.includes('R')) return letters.join('');
-  // Numbers and what is neither: between two of one direction with them, else with the line.
+  const line = ways.find((way) => way === 'R' || way === 'L') ?? 'L';
   const known = ways.map((way, i) => {
     if (way === 'R' || way === 'L') return way;
-    const before = lastOf(ways.slice(0, i)) ?? line;
-    if (way === 'N' && before === 'L') return before;
-    const after = ways.slice(i + 1).find((each) => each === 'R' || each === 'L') ?? line;
+    const before = ways.slice(0, i).findLast(isStrong) ?? line;
+    const after = ways.slice(i + 1).find(isStrong) ?? line;
     return before === after ? before : line;
   });
   const runs: { way: 'R' | 'L'; from: number; to: number }[] = [];
@@ -111,8 +118,7 @@ export function asSeen(text: string): string {
   return (line === 'R' ? shown.reverse() : shown).join('');
 }
 
-const lastOf = (ways: readonly ('R' | 'L' | 'N' | null)[]): 'R' | 'L' | undefined =>
-  ways.filter((way): way is 'R' | 'L' => way === 'R' || way === 'L').at(-1);
+const isStrong = (way: 'R' | 'L' | 'N' | null): way is 'R' | 'L' => way === 'R' || way === 'L';
 
 /** A run from right to left: turned round, but its numbers kept. */
 function turned(letters: readonly string[], ways: readonly ('R' | 'L' | 'N' | null)[]): string {
