@@ -158,3 +158,43 @@ describe('a panel with no room for its title', () => {
     expect(leader?.points[1]?.x).toBeCloseTo(right - 6, 6);
   });
 });
+
+describe('a panel as narrow as a strap', () => {
+  it('has the texts of its short edges inside, each with a line that leads to its edge', () => {
+    const drafted = demoPattern();
+    const [front] = drafted.draft.pieces;
+    if (!front) throw new Error('the demo draft has pieces');
+    const corners = [
+      { x: 0, y: 0 },
+      { x: 0, y: 320 },
+      { x: 24, y: 320 },
+      { x: 24, y: 0 },
+    ];
+    const edges = front.edges.map((edge, i) => ({
+      ...edge,
+      role: 'seam' as const,
+      side: i % 2 === 1,
+      mate: { piece: 'front-2', edge: i },
+      allowance: 6,
+      points: [corners[i] as ReadPoint, corners[(i + 1) % 4] as ReadPoint],
+    }));
+    const cutLine = corners.map(({ x, y }) => ({ x: x === 0 ? -6 : 30, y: y === 0 ? -6 : 326 }));
+    const grain = [
+      { x: 9, y: 30 },
+      { x: 9, y: 290 },
+    ] as const;
+    const strap = { ...front, edges, cutLine, grain, marks: [] };
+    const [panel] = layOut({ ...drafted, draft: { ...drafted.draft, pieces: [strap] } }).panels;
+    if (!panel) throw new Error('laid out');
+    const named = panel.texts.filter(({ text }) => text.endsWith('· ¼ in'));
+    expect(named).toHaveLength(4);
+    const leaders = panel.lines.filter(({ stroke }) => stroke === 'leader');
+    expect(leaders).toHaveLength(2);
+    const ends = leaders.map(({ points }) => (points[1]?.y ?? 0) - panel.offset.y);
+    expect(ends.sort((a, b) => a - b)).toEqual([0, 320]);
+    const boxes = panel.texts.map((text) => closed(cornersOf(boxOfText(text))));
+    const ink = panel.lines.map(({ points }) => points);
+    for (const box of boxes)
+      expect(Math.min(...sampled(box, 0.5).map((point) => toLines(point, ink)))).toBeGreaterThan(0.2);
+  });
+});

@@ -13,6 +13,7 @@ import { type Box, boxAround, type InkLine, type InkText } from '../ink';
 import { shortened } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
 import { placeAlong } from './edgeWalk';
+import { ledInside } from './ledInside';
 import { balanceTick, foldOf } from './panelLines';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
 import { boxOf, inkOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
@@ -31,7 +32,7 @@ const NAME_PT = 8.5;
 const QUARTER_TURN = Math.PI / 2;
 
 /**
- * Texts of a panel in the coordinates of its block, and the lines that lead to a title that has no room inside.
+ * Texts of a panel in the coordinates of its block, and the lines that lead to texts that have no room where they belong.
  * Where there is room a text stays clear of every line, of every other text, and of `bands`, where sheets meet.
  */
 export function panelTexts(
@@ -45,8 +46,11 @@ export function panelTexts(
   const panel: PanelRoom = { piece, room, sewn, bands };
   const levels = levelTexts(panel);
   const title = titleTexts(panel, names);
-  const edges = piece.edges.flatMap((edge) => edgeTexts(panel, edge, names.unit));
-  return { texts: [...title.texts, ...levels, ...edges], leaders: title.leaders };
+  const edges = piece.edges.map((edge) => edgeTexts(panel, edge, names.unit));
+  return {
+    texts: [...title.texts, ...levels, ...edges.flatMap(({ texts }) => texts)],
+    leaders: [...title.leaders, ...edges.flatMap(({ leaders }) => leaders)],
+  };
 }
 
 interface PanelRoom {
@@ -180,7 +184,7 @@ const FRACTIONS = [
   0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9,
 ];
 
-function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): InkText[] {
+function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): { texts: InkText[]; leaders: InkLine[] } {
   const text = settable(edgeWords(panel.piece, edge, unit));
   const length = polylineLength(edge.points);
   const at = (sizePt: number, away: (height: number) => number): Candidate[] => {
@@ -201,7 +205,13 @@ function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): InkText[] {
     place(panel, [...at(7.5, between), ...at(6.75, between), ...at(LEAST_PT, between)], 0.6) ??
     place(panel, [...at(7.5, inside), ...at(LEAST_PT, inside)], 0.6) ??
     place(panel, [...at(7.5, outside), ...at(LEAST_PT, outside)], 0.4);
-  return found ? inkOf(found.block, found.box) : [];
+  if (found) return { texts: inkOf(found.block, found.box), leaders: [] };
+  const middle = placeAlong(edge.points, 0.5)?.at;
+  const led =
+    middle && ledInside({ text, bold: false }, [7.5, 6.75, LEAST_PT], middle, panel.sewn, panel.room);
+  if (!led) return { texts: [], leaders: [] };
+  panel.room.taken.push(led.box);
+  return { texts: inkOf(led.block, led.box), leaders: [led.leader] };
 }
 
 /** "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in", "Hem · no allowance", "Centre front · place on fold". */
