@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { offlineWorker } from './src/app/offline/offlineWorker';
+import { offlineWorker } from './src/app/offline/offlineWorker.ts';
 
 // Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
 const POLICY = [
@@ -44,5 +44,7 @@ export default defineConfig({
     globalSetup: ['tests/support/builtApp.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // A busy machine is slow, not wrong.
+    expect: { poll: { timeout: 15_000 } },
   },
 });

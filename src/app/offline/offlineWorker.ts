@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import type { Plugin } from 'vite';
-import { type Build, serveOffline } from './serveOffline';
+import { type Build, serveOffline } from './serveOffline.ts';
 
 /** Faces of writing that few names need are kept when first used; a picture for the README never is. */
 const NOT_AT_ONCE = /noto-sans-|^readme-/;
