@@ -23,22 +23,22 @@ export const TOP_EDGES: readonly NamedEdge[] = [
   {
     name: 'scoop',
     label: 'Scoop',
-    shape: { ...LEVEL_EDGE, centreFront: smooth(-1), bustLine: smooth(-0.375), sideFront: smooth(0.5) },
+    shape: { ...LEVEL_EDGE, centreFront: smooth(-1), bustLine: smooth(-0.5), sideFront: smooth(0.25) },
   },
   {
     name: 'square',
     label: 'Square',
-    shape: { ...LEVEL_EDGE, centreFront: smooth(-0.75), bustLine: corner(-0.75), sideFront: corner(0.75) },
+    shape: { ...LEVEL_EDGE, centreFront: smooth(-1), bustLine: corner(-1), sideFront: smooth(0.75) },
   },
   {
     name: 'v',
     label: 'V',
-    shape: { ...LEVEL_EDGE, centreFront: corner(-1.75), bustLine: smooth(0.25), sideFront: smooth(0.5) },
+    shape: { ...LEVEL_EDGE, centreFront: corner(-1.75), bustLine: smooth(0), sideFront: smooth(0.75) },
   },
   {
     name: 'high-back',
     label: 'High back',
-    shape: { ...LEVEL_EDGE, sideBack: smooth(1.5), centreBack: smooth(2.5) },
+    shape: { ...LEVEL_EDGE, sideBack: smooth(0.875), centreBack: smooth(2.5) },
   },
 ];
 
@@ -56,15 +56,16 @@ export const HEM_EDGES: readonly NamedEdge[] = [
     shape: {
       ...LEVEL_EDGE,
       centreFront: smooth(1),
-      bustLine: smooth(0.5),
-      sideBack: smooth(0.5),
+      bustLine: smooth(0.625),
+      sideFront: smooth(0.1875),
+      sideBack: smooth(0.25),
       centreBack: smooth(1),
     },
   },
   {
     name: 'arched',
     label: 'Arched over the hip',
-    shape: { ...LEVEL_EDGE, sideFront: smooth(-0.5), underarm: smooth(-1.25), sideBack: smooth(-0.5) },
+    shape: { ...LEVEL_EDGE, sideFront: smooth(-0.625), underarm: smooth(-1.25), sideBack: smooth(-0.75) },
   },
 ];
 

@@ -131,8 +131,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         ...DEFAULT_STYLE,
         frontShare: { overBust: 0.5, bust: 0.5, underBust: 0.5, waist: 0.5, highHip: 0.5, hip: 0.5 },
         wedges: [
-          byHand('front-centre', 'front', -1, 0.5, 0.5),
-          byHand('front-bust', 'front', 0, 0.5, 1.5),
+          byHand('front-centre', 'front', -1, 0, 0.5),
+          byHand('front-bust', 'front', 0, 0.25, 1.5),
           byHand('front-side', 'front', 0.5, 0, 1),
           byHand('back-centre', 'back', 0, 0.5, 1),
           byHand('back-side', 'back', 0.5, 0, 0.5),

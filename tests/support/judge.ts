@@ -226,6 +226,8 @@ const joined = (edge: readonly Point[], next: readonly Point[]): boolean =>
 function widths(piece: Piece, made: Draft): Finding[] {
   const ring = ringOf(piece);
   const { from, to } = legSpan(piece);
+  // Where the top edge dips below the hem's highest place, no height crosses both legs.
+  if (from >= to) return [];
   let least = Number.POSITIVE_INFINITY;
   for (let step = 1; step < 60; step += 1)
     least = Math.min(least, widthAcross(ring, from + ((to - from) * step) / 60) ?? least);

@@ -4,6 +4,7 @@
 import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
 import { unionOfStrips } from './allowanceStrips';
 import { keepsClear } from './keepsClear';
+import { meetsItself } from './meetsItself';
 import { distance, type Point } from './point';
 import { signedArea } from './polyline';
 
@@ -40,7 +41,7 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
   if (!tangled) return ring;
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEAR_MM;
   const holds = (line: Point[] | null): boolean =>
-    line !== null && edges.every((edge) => keepsClear(line, edge.points, least));
+    line !== null && edges.every((edge) => keepsClear(line, edge.points, least)) && !meetsItself(line);
   const untangled = untangle(ring);
   if (holds(untangled)) return untangled;
   const union = unionOfStrips(runs, MITRE_LIMIT);

@@ -49,7 +49,9 @@ function corner(
   const legEnd = endTowards(legPoints, edgePoints);
   const edgeEnd = endTowards(edgePoints, legPoints);
   if (!legEnd || !edgeEnd) return null;
-  return { angle: angleBetween(legEnd, edgeEnd), point: legEnd.from };
+  const legFirst = legPoints[legPoints.length - 1] === legEnd.from;
+  const [before, after] = legFirst ? [legEnd.to, edgeEnd.to] : [edgeEnd.to, legEnd.to];
+  return { angle: insideAngle(before, legEnd.from, after), point: legEnd.from };
 }
 
 /** The end that `points` shares with `other`, and the next point inwards. */
@@ -60,10 +62,12 @@ function endTowards(points: readonly Point[], other: readonly Point[]): { from: 
   return from && to ? { from, to } : null;
 }
 
-function angleBetween(p: { from: Point; to: Point }, q: { from: Point; to: Point }): number {
-  const [a, b] = [
-    { x: p.to.x - p.from.x, y: p.to.y - p.from.y },
-    { x: q.to.x - q.from.x, y: q.to.y - q.from.y },
-  ];
-  return Math.abs(Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y));
+/**
+ * The angle inside the outline where one edge, coming in from `before`, passes into the next, going on to `after`; the
+ * outline runs counter-clockwise as seen on paper. More than π at an inward corner.
+ */
+function insideAngle(before: Point, at: Point, after: Point): number {
+  const a = { x: at.x - before.x, y: at.y - before.y };
+  const b = { x: after.x - at.x, y: after.y - at.y };
+  return Math.PI + Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
 }
