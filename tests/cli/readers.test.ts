@@ -147,7 +147,11 @@ describe('a style', () => {
     expect(style.ease.bust).toBe(DEFAULT_STYLE.ease.bust);
     expect(style.hemBelow).toBeCloseTo(127, 9);
     expect(style.frontShare).toEqual({ ...DEFAULT_STYLE.frontShare, bust: 0.55 });
-    expect(style.closure).toEqual({ front: 'busk', back: 'lacing', lacingGap: DEFAULT_STYLE.closure.lacingGap });
+    expect(style.closure).toEqual({
+      front: 'busk',
+      back: 'lacing',
+      lacingGap: DEFAULT_STYLE.closure.lacingGap,
+    });
     expect(style.balance).toEqual({ cap: 50.8, sideShare: 0.3 });
     expect(style.allowances.seam).toBeCloseTo(15.875, 9);
     expect(style.wedges).toEqual([
