@@ -1,6 +1,6 @@
 // Draft: the cutting table with the girth ledger on its level lines, and below it the numbers of the wedge in hand.
 
-import { memo, useEffect, useRef, useState } from 'react';
+import { memo, startTransition, useEffect, useRef, useState } from 'react';
 import type { Book } from '../../document';
 import { IssueList } from '../parts/IssueList';
 import { seen } from '../store';
@@ -14,6 +14,11 @@ import { WedgeCard } from './WedgeCard';
 export function DraftStep() {
   const [pulling, setPulling] = useState(false);
   const shown = useLagging(pulling);
+  const pull = (on: boolean): void => {
+    // Catching up when a handle is let go need not be done in one frame.
+    if (on) setPulling(true);
+    else startTransition(() => setPulling(false));
+  };
   const [chosen, setChosen] = useState<string | null>(null);
   const { sheet } = useOpen();
   const { wedges } = sheet.style;
@@ -22,7 +27,7 @@ export function DraftStep() {
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);
   return (
     <div className="draft-step">
-      <TableBench selected={selected} onSelect={setChosen} onPull={setPulling} />
+      <TableBench selected={selected} onSelect={setChosen} onPull={pull} />
       <SeenContext value={shown}>
         <Cards selected={selected} onSelect={setChosen} />
       </SeenContext>
@@ -65,7 +70,7 @@ function useLagging(pulling: boolean): Book {
   });
   useEffect(() => {
     if (!pulling) return;
-    const follow = setInterval(() => setLagging(latest.current), FOLLOW_MS);
+    const follow = setInterval(() => startTransition(() => setLagging(latest.current)), FOLLOW_MS);
     return () => {
       clearInterval(follow);
       setLagging(null);

@@ -1,10 +1,10 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
-import { useMemo, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, MEASUREMENT_WORDS, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
-import { useOpen, useTable } from '../tableContext';
+import { SeenContext, useOpen, useTable } from '../tableContext';
 import { BodyFigure } from './BodyFigure';
 import { MeasurementField } from './MeasurementField';
 import { TapeDay } from './TapeDay';
@@ -30,10 +30,7 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
 export function MeasureStep() {
   const { book, client } = useOpen();
   const [focused, setFocused] = useState<MeasurementName | null>(null);
-  const odd = useMemo(
-    () => unusualOnes(client.measurements, client.estimated),
-    [client.measurements, client.estimated],
-  );
+  const later = useDeferredValue(book);
   const change = useTable((table) => table.change);
   return (
     <div className="measure-step">
@@ -52,25 +49,39 @@ export function MeasureStep() {
           {focused ? MEASUREMENT_WORDS[focused].how : 'Choose a field to see where the tape goes.'}
         </p>
       </section>
-      <form className="tape-form" onSubmit={(event) => event.preventDefault()}>
-        {GROUPS.map(({ title, intro, names }) => (
-          <fieldset key={title}>
-            <legend>{title}</legend>
-            <p className="intro">{intro}</p>
-            {names.map((name) => (
-              <MeasurementField
-                key={`${client.id} ${name}`}
-                name={name}
-                odd={odd.get(name) ?? null}
-                onFocus={() => setFocused(name)}
-              />
-            ))}
-          </fieldset>
-        ))}
-      </form>
+      {/* A number is drawn as it is typed; what all the others say to it follows as soon as there is time. */}
+      <SeenContext value={later}>
+        <TapeForm onFocus={setFocused} />
+      </SeenContext>
     </div>
   );
 }
+
+const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (name: MeasurementName) => void }) {
+  const { client } = useOpen();
+  const odd = useMemo(
+    () => unusualOnes(client.measurements, client.estimated),
+    [client.measurements, client.estimated],
+  );
+  return (
+    <form className="tape-form" onSubmit={(event) => event.preventDefault()}>
+      {GROUPS.map(({ title, intro, names }) => (
+        <fieldset key={title}>
+          <legend>{title}</legend>
+          <p className="intro">{intro}</p>
+          {names.map((name) => (
+            <MeasurementField
+              key={`${client.id} ${name}`}
+              name={name}
+              odd={odd.get(name) ?? null}
+              onFocus={onFocus}
+            />
+          ))}
+        </fieldset>
+      ))}
+    </form>
+  );
+});
 
 /** On a first visit there is somebody to try things out on, and a way to one's own work. */
 function Invented() {

@@ -1,6 +1,6 @@
 // One measurement: how to take it, what was read, what it was last time, and what is to be expected of it.
 
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import {
   type Client,
   changeClient,
@@ -12,6 +12,7 @@ import {
   issueSentence,
   MEASUREMENT_WORDS,
   needsThird,
+  openClient,
   setMeasurement,
   setReading,
   takeEstimate,
@@ -20,6 +21,7 @@ import {
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { formatDay } from '../parts/formatDay';
 import { LengthField } from '../parts/LengthField';
+import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
 const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
@@ -29,10 +31,11 @@ interface MeasurementFieldProps {
   readonly name: MeasurementName;
   /** What was to be expected, where the number is unusual. */
   readonly odd: Expected | null;
-  readonly onFocus: () => void;
+  readonly onFocus: (name: MeasurementName) => void;
 }
 
-export function MeasurementField({ name, odd, onFocus }: MeasurementFieldProps) {
+export const MeasurementField = memo(function MeasurementField(props: MeasurementFieldProps) {
+  const { name, odd, onFocus } = props;
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
   const show = useTable((table) => table.show);
@@ -40,7 +43,8 @@ export function MeasurementField({ name, odd, onFocus }: MeasurementFieldProps) 
   const drop = useTable((table) => table.drop);
   const { label, how } = MEASUREMENT_WORDS[name];
   const { unit } = client;
-  const value = client.measurements[name];
+  // The number being typed is always the latest; all that is said about it may come a moment later.
+  const value = useTable((table) => openClient(seen(table)).measurements[name]);
   // A number that is not there yet is no fault: its label says that it is needed.
   const remarks = issues
     .filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing')
@@ -56,7 +60,7 @@ export function MeasurementField({ name, odd, onFocus }: MeasurementFieldProps) 
         needed={NEEDED.has(name)}
         hint={how}
         remarks={remarks}
-        onFocus={onFocus}
+        onFocus={() => onFocus(name)}
         onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}
@@ -69,7 +73,7 @@ export function MeasurementField({ name, odd, onFocus }: MeasurementFieldProps) 
       {GIRTHS.has(name) && value !== null ? <Readings key={client.id} client={client} name={name} /> : null}
     </div>
   );
-}
+});
 
 interface PartProps {
   readonly client: Client;
