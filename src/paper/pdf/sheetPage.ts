@@ -22,7 +22,7 @@ import type { Pen } from './pen';
 const JOINT_GREY = 0.35;
 const MARK_MOST_MM = 2.4;
 
-export interface SheetWords {
+interface SheetWords {
   /** Client, draft and day. */
   readonly what: string;
   /** Paper, scale and the count of sheets; or, of a draft with faults, not to cut it. */
