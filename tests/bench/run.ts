@@ -1,4 +1,5 @@
-// How fast a draft is made, printed and not judged: `npm run bench`; and the screen: `npm run bench -- screen`.
+// How fast a draft is made, printed and not judged: `npm run bench`; and the screen or the paper: `npm run bench -- screen`,
+// `npm run bench -- paper`.
 
 import { performance } from 'node:perf_hooks';
 import { DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
@@ -49,6 +50,9 @@ function run(name: string, style: Style): void {
 if (process.argv.includes('screen')) {
   const { benchScreen } = await import('./screen');
   await benchScreen((line) => say(line));
+} else if (process.argv.includes('paper')) {
+  const { benchPaper } = await import('./paper');
+  await benchPaper(say);
 } else {
   say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
   run('default style', DEFAULT_STYLE);
