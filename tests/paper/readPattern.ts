@@ -41,7 +41,16 @@ const MM = 25.4 / 72;
 
 type Matrix = readonly [number, number, number, number, number, number];
 
-export async function readPattern(bytes: Uint8Array): Promise<ReadPattern> {
+let lastRead: Promise<unknown> = Promise.resolve();
+
+/** One file at a time: without a worker of its own pdf.js mixes up the pages of two that are read at once. */
+export function readPattern(bytes: Uint8Array): Promise<ReadPattern> {
+  const read = lastRead.then(() => readAlone(bytes));
+  lastRead = read.catch(() => undefined);
+  return read;
+}
+
+async function readAlone(bytes: Uint8Array): Promise<ReadPattern> {
   const document = await getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 }).promise;
   const preferences: unknown = await document.getViewerPreferences();
   const { info } = await document.getMetadata();
