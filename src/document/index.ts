@@ -61,7 +61,7 @@ export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
 export { estimatedSentence, estimateWritten, unusualSentence } from './words/expected';
 export { issueSentence } from './words/issues';
-export { lengthFaultSentence } from './words/lengthFaults';
+export { lengthFaultSentence, outsideSpanSentence } from './words/lengthFaults';
 export { LEVEL_WORDS } from './words/levels';
 export { MEASUREMENT_WORDS } from './words/measurements';
 export { edgeName, pieceLabel, pieceLabelOf, seamName } from './words/pieces';

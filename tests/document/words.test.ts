@@ -113,10 +113,10 @@ describe('sentences for what a draft says', () => {
     );
     const style = { wedges: side, hemBelow: 9000, ease: { ...DEFAULT_STYLE.ease, waist: 700 } };
     expect(spoken(issuesOf({}, style), 'styleOutOfRange')).toEqual([
-      'The ease at the waist must be from −23⅝ in to 23⅝ in. Set it within that.',
-      'The hem below the waist line must be from −15¾ in to 31½ in. Set it within that.',
+      'The ease at the waist must be from −23⁹⁄₁₆ in to 23⁹⁄₁₆ in. Set it within that.',
+      'The hem below the waist line must be from −15¹¹⁄₁₆ in to 31⁷⁄₁₆ in. Set it within that.',
       'The weight of the side-front wedge must be from 0.01 to 100. Set it within that.',
-      'The intake of the side-front wedge at the waist must be from −7⅞ in to 11¹³⁄₁₆ in. Set it within that.',
+      'The intake of the side-front wedge at the waist must be from −7¹³⁄₁₆ in to 11¾ in. Set it within that.',
     ]);
   });
 

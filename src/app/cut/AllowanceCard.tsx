@@ -27,6 +27,7 @@ export function AllowanceCard() {
         <LengthField
           key={edge}
           label={label}
+          span={[0, 100]}
           value={sheet.style.allowances[edge]}
           unit={client.unit}
           remarks={issues

@@ -17,6 +17,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
       <LengthField
         compact={true}
         label={label}
+        span={part === 'below' ? [5, 150] : [0, 100]}
         value={cup[part]}
         unit={client.unit}
         onShow={(mm) =>

@@ -108,6 +108,7 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
       <LengthField
         compact={true}
         signed={true}
+        span={[-400, 400]}
         label={`${title} at ${place}`}
         value={beyond}
         unit={client.unit}

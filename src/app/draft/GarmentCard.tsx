@@ -15,6 +15,13 @@ const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>
   zip: 'Zip',
 };
 
+/** What the draft can take, mm. */
+const SPANS = {
+  topAbove: [-600, 200],
+  hemBelow: [-400, 800],
+  'closure.lacingGap': [0, 300],
+} as const;
+
 export function GarmentCard() {
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
@@ -28,7 +35,7 @@ export function GarmentCard() {
       .map((issue) => issueSentence(issue, { unit: client.unit, style }));
   const length = (
     label: string,
-    field: string,
+    field: keyof typeof SPANS,
     value: number,
     signed: boolean,
     set: (style: Style, mm: number) => Style,
@@ -38,6 +45,7 @@ export function GarmentCard() {
       label={label}
       value={value}
       signed={signed}
+      span={SPANS[field]}
       unit={client.unit}
       hint={hint}
       remarks={remarksAt(field)}

@@ -89,6 +89,9 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
   };
 }
 
+/** Ease that the draft can take, mm. */
+const EASE_SPAN = [-600, 600] as const;
+
 /** Levels this near an edge are cut by it on some panels and missed on others. mm */
 const AT_EDGE_MM = 12;
 
@@ -129,6 +132,7 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
           <LengthField
             compact={true}
             signed={true}
+            span={EASE_SPAN}
             label={`Ease at the ${name}`}
             value={ease}
             unit={unit}

@@ -18,8 +18,8 @@ export function SafetyCard() {
       <h3>The wearer’s safety</h3>
       {reduction > 0 ? (
         <p>
-          The waist is taken in by <b>{formatLength(reduction, client.unit, { withUnit: true })}</b>,{' '}
-          {percentOf(reduction, client.measurements.waist)} of the natural waist.
+          The waist is taken in by <b>{formatLength(reduction, client.unit, { withUnit: true })}</b>
+          {percentOf(reduction, client.measurements.waist)}.
         </p>
       ) : (
         <p>The waist is not taken in.</p>
@@ -58,5 +58,6 @@ export function SafetyCard() {
 export const isAcknowledged = (acknowledged: number | null, reduction: number): boolean =>
   acknowledged !== null && reduction <= acknowledged + 0.05;
 
+/** ", 6.8 % of the natural waist"; nothing where that was not measured. */
 const percentOf = (mm: number, whole: number | null): string =>
-  whole ? `${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} %` : '';
+  whole ? `, ${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} % of the natural waist` : '';

@@ -164,6 +164,7 @@ function WedgeNumbers({ wedge, block }: { wedge: DraftedWedge; block: Block }) {
               <LengthField
                 compact={true}
                 signed={true}
+                span={[-200, 300]}
                 label={`Intake at the ${LEVEL_WORDS[name]}`}
                 value={wedge.intake.get(name) ?? 0}
                 unit={client.unit}

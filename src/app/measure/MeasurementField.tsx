@@ -57,6 +57,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         value={value}
         unit={unit}
         optional={true}
+        remember={`${client.id} ${name}`}
         needed={NEEDED.has(name)}
         hint={how}
         remarks={remarks}

@@ -3,13 +3,14 @@
 import { useId, useState } from 'react';
 import {
   formatLength,
-  type LengthFault,
   lengthFaultSentence,
+  outsideSpanSentence,
   parseLength,
   plainLength,
   type Unit,
 } from '../../document';
 import { inches } from '../../engine';
+import { layByText, unreadText } from './unreadTexts';
 
 export interface LengthFieldProps {
   readonly label: string;
@@ -28,6 +29,10 @@ export interface LengthFieldProps {
   readonly remarks?: readonly string[];
   /** Label for screen readers only, no line in the other unit. */
   readonly compact?: boolean;
+  /** What the field can take, mm; beyond it the value is not shown but said. */
+  readonly span?: readonly [least: number, most: number];
+  /** Name under which a text that cannot be read is kept while another step is in view. */
+  readonly remember?: string;
   /** Shows a value in passing. */
   readonly onShow: (mm: number | null) => void;
   /** Keeps what was shown. */
@@ -55,10 +60,14 @@ export function LengthField(props: LengthFieldProps) {
     hint,
     remarks = [],
     compact = false,
+    span,
   } = props;
   const id = useId();
-  const [typed, setTyped] = useState<Typed | null>(null);
-  const [fault, setFault] = useState<LengthFault | null>(null);
+  const [laidBy] = useState(() => unreadText(props.remember));
+  const [typed, setTyped] = useState<Typed | null>(
+    laidBy ? { text: laidBy.text, mm: undefined, unit } : null,
+  );
+  const [fault, setFault] = useState<string | null>(laidBy?.fault ?? null);
   const [focused, setFocused] = useState(false);
   const own = typed !== null && typed.unit === unit && (typed.mm === undefined || same(typed.mm, value));
   const text = own ? typed.text : value === null ? '' : plainLength(onTape(value, unit), unit);
@@ -66,12 +75,15 @@ export function LengthField(props: LengthFieldProps) {
   const read = (next: string): void => {
     const parsed =
       next.trim() === '' && optional ? { ok: true as const, mm: null } : parseLength(next, unit, { signed });
-    setTyped({ text: next, mm: parsed.ok ? parsed.mm : undefined, unit });
-    setFault(parsed.ok ? null : parsed.fault);
-    if (parsed.ok) props.onShow(parsed.mm);
-    else props.onDrop();
+    const wrong = parsed.ok ? outside(parsed.mm, span, unit) : lengthFaultSentence(parsed.fault, unit);
+    const mm = parsed.ok && wrong === null ? within(parsed.mm, span) : undefined;
+    setTyped({ text: next, mm, unit });
+    setFault(wrong);
+    layByText(props.remember, wrong === null ? null : { text: next, fault: wrong });
+    if (mm === undefined) props.onDrop();
+    else props.onShow(mm);
   };
-  const said = own && fault && !focused ? [lengthFaultSentence(fault, unit)] : focused ? [] : remarks;
+  const said = own && fault && !focused ? [fault] : focused ? [] : remarks;
   const other: Unit = unit === 'in' ? 'cm' : 'in';
   return (
     <div className={`length-field${compact ? ' compact' : ''}${said.length > 0 ? ' remarked' : ''}`}>
@@ -104,6 +116,7 @@ export function LengthField(props: LengthFieldProps) {
             if (event.key === 'Escape' && typed !== null) {
               setTyped(null);
               setFault(null);
+              layByText(props.remember, null);
               props.onDrop();
             }
           }}
@@ -134,6 +147,20 @@ const onTape = (mm: number, unit: Unit): number => {
   const line = unit === 'in' ? inches(1 / 16) : 1;
   return Math.round(mm / line) * line;
 };
+
+type Span = LengthFieldProps['span'];
+
+/** Less than this beyond a span is the tape's rounding. mm */
+const BESIDE_MM = 1;
+
+function outside(mm: number | null, span: Span, unit: Unit): string | null {
+  if (mm === null || !span) return null;
+  const [least, most] = span;
+  return mm > least - BESIDE_MM && mm < most + BESIDE_MM ? null : outsideSpanSentence(least, most, unit);
+}
+
+const within = (mm: number | null, span: Span): number | null =>
+  mm === null || !span ? mm : Math.min(span[1], Math.max(span[0], mm));
 
 const same = (a: number | null, b: number | null): boolean =>
   a === b || (a !== null && b !== null && Math.abs(a - b) < 1e-9);

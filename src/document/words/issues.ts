@@ -10,6 +10,7 @@ import {
   USUAL_REDUCTION_MM,
 } from '../../engine';
 import { formatLength } from '../lengths/formatLength';
+import { lineAtOrAbove, lineAtOrBelow } from '../lengths/inward';
 import type { LengthUnit } from '../lengths/lengthUnit';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
@@ -50,6 +51,9 @@ interface Parts {
   /** The span of a number of the style, in words. */
   readonly styleName: string;
   readonly styleSpan: string;
+  /** The ends of a span, on the lines of the tape and within it. */
+  readonly least: string;
+  readonly most: string;
 }
 
 function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
@@ -58,7 +62,12 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
   const length = (name: string): string => written(number(name));
   const styled = styleField(at.field ?? 'A number of the style', style);
   const plain = (value: number): string => (Number.isFinite(value) ? String(value).replace('-', '−') : '–');
-  const bound = styled.kind === 'length' ? length : (name: string) => plain(number(name));
+  const least = written(lineAtOrAbove(number('least'), unit));
+  const most = written(lineAtOrBelow(number('most'), unit));
+  const span =
+    styled.kind === 'length'
+      ? `${least} to ${most}`
+      : `${plain(number('least'))} to ${plain(number('most'))}`;
   return {
     length,
     written,
@@ -72,7 +81,9 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
     wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
     styleName: styled.name,
-    styleSpan: `${bound('least')} to ${bound('most')}`,
+    styleSpan: span,
+    least,
+    most,
   };
 }
 
@@ -91,8 +102,8 @@ const narrower = (width: string, least: string): string =>
 const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
   measurementMissing: ({ field }) =>
     `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
-  measurementOutOfRange: ({ field, length }) =>
-    `${field} must be between ${length('least')} and ${length('most')}. Look for a slip of the tape or the keyboard.`,
+  measurementOutOfRange: ({ field, least, most }) =>
+    `${field} must be between ${least} and ${most}. Look for a slip of the tape or the keyboard.`,
   styleOutOfRange: ({ styleName, styleSpan, number }) =>
     Number.isFinite(number('least'))
       ? `${styleName} must be from ${styleSpan}. Set it within that.`

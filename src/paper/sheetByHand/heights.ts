@@ -18,7 +18,7 @@ const MOST_APART_MM = 60;
 const ONE_LINE_MM = 1;
 
 /** The levels that shape the garment, and the level lines of top edge and hem, from the top down. */
-export function linesOf({ levels, span, pieces }: Draft): HandHeight[] {
+export function linesOf({ levels, span, pieces, blocks }: Draft): HandHeight[] {
   if (!span) return [];
   const reached = pieces.flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ y }) => y)));
   const [upper, lower] = reached.reduce(
@@ -39,6 +39,10 @@ export function linesOf({ levels, span, pieces }: Draft): HandHeight[] {
     if (found) lines[same] = { ...found, name: `${found.name}, ${name}` };
     else lines.push({ name: capital(name), y, level: null });
   }
+  // A wedge with a fuller cup turns between two levels, and is given its numbers there too.
+  for (const y of new Set(blocks?.front.wedges.flatMap(({ outerLeg }) => outerLeg.ys)))
+    if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
+      lines.push({ name: 'Fuller cup', y, level: null });
   return lines.sort((a, b) => a.y - b.y);
 }
 

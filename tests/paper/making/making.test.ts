@@ -176,7 +176,8 @@ describe('eyelets', () => {
         const heights = row.points.map(({ y }) => y);
         expect([...heights].sort((a, b) => a - b)).toEqual(heights);
       }
-    expect(rows).toBeGreaterThan(30);
+    // Some of the styles close otherwise.
+    expect(rows).toBeGreaterThan(20);
   });
 
   it('stand closer at the waist, which lies midway between two of them', () => {
