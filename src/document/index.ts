@@ -55,7 +55,7 @@ export { type Expected, expectedOf, unusualOnes } from './expected';
 export { type History, record, redo, startHistory, undo } from './history';
 export { formatLength, plainLength } from './lengths/formatLength';
 export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
-export { type LengthFault, parseLength } from './lengths/parseLength';
+export { parseLength } from './lengths/parseLength';
 export { readBook } from './migrations/readBook';
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
