@@ -1,6 +1,6 @@
 // Draft: the cutting table with the girth ledger on its level lines, and below it the numbers of the wedge in hand.
 
-import { memo, startTransition, useEffect, useRef, useState } from 'react';
+import { memo, startTransition, useEffect, useState } from 'react';
 import type { Book } from '../../document';
 import { IssueList } from '../parts/IssueList';
 import { seen } from '../store';
@@ -56,25 +56,21 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
   );
 });
 
-/** So often the cards follow a pull; the table and its ledger follow with every frame. ms */
-const FOLLOW_MS = 200;
+/** The cards follow a pull when it has rested so long; the table and its ledger follow with every frame. ms */
+const REST_MS = 150;
 
 /** The book in view; while a handle is pulled, as it was a moment ago. */
 function useLagging(pulling: boolean): Book {
   const book = useTable(seen);
   const kept = useTable((table) => table.history.present);
-  const latest = useRef(book);
   const [lagging, setLagging] = useState<Book | null>(null);
   useEffect(() => {
-    latest.current = book;
-  });
-  useEffect(() => {
-    if (!pulling) return;
-    const follow = setInterval(() => startTransition(() => setLagging(latest.current)), FOLLOW_MS);
-    return () => {
-      clearInterval(follow);
+    if (!pulling) {
       setLagging(null);
-    };
-  }, [pulling]);
+      return;
+    }
+    const rest = setTimeout(() => startTransition(() => setLagging(book)), REST_MS);
+    return () => clearTimeout(rest);
+  }, [pulling, book]);
   return pulling ? (lagging ?? kept) : book;
 }

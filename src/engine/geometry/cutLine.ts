@@ -111,10 +111,11 @@ const SHORT_MM = 0.5;
 /** The points without those that follow or precede an end too closely; both ends stay. */
 function withoutShortChords(points: readonly Point[]): readonly Point[] {
   const [first, last] = [points[0] as Point, points[points.length - 1] as Point];
-  const from = points.length > 2 && distance(first, points[1] as Point) < SHORT_MM ? 2 : 1;
-  const to =
-    points.length > from + 1 && distance(points[points.length - 2] as Point, last) < SHORT_MM ? 2 : 1;
-  return from === 1 && to === 1 ? points : [first, ...points.slice(from, points.length - to), last];
+  let from = 1;
+  while (from < points.length - 1 && distance(first, points[from] as Point) < SHORT_MM) from += 1;
+  let to = points.length - 1;
+  while (to > from && distance(points[to - 1] as Point, last) < SHORT_MM) to -= 1;
+  return from === 1 && to === points.length - 1 ? points : [first, ...points.slice(from, to), last];
 }
 
 interface Corner {
