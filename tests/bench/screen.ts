@@ -10,7 +10,7 @@ import { browserOptions } from '../support/findBrowser';
 
 const SLOWED = 4;
 /** Each part of the script takes so long. ms */
-const PART_MS = 3400;
+const PART_MS = 5000;
 
 export async function benchScreen(say: (line: string) => void): Promise<void> {
   const outDir = mkdtempSync(join(tmpdir(), 'staywright-bench-'));

@@ -83,39 +83,83 @@ function partedAtCorners({ points, allowance }: AllowedEdge): AllowedEdge[] {
   return [...runs, start === 0 ? { points, allowance } : { points: points.slice(start), allowance }];
 }
 
-/** Each chord moves out by the allowance; inner points slide along the bisector, so chords stay parallel. */
+/** A chord moved out. Its line holds `start`, where it takes over from the chord before it. */
+interface MovedChord {
+  readonly start: Point;
+  readonly way: Point;
+}
+
+/**
+ * Each chord moves out by the allowance, from where it meets the one before to where it meets the next. In a hollow
+ * tighter than the allowance a chord is used up on the way out: its neighbours then meet each other.
+ */
 function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
   const points = allowance > 0 ? withoutShortChords(all) : all;
-  const ways: Point[] = [];
-  for (let i = 1; i < points.length; i += 1) ways.push(direction(points[i - 1] as Point, points[i] as Point));
-  const startWay = ways[0] as Point;
-  const endWay = ways[ways.length - 1] as Point;
-  let tangled = false;
-  const moved = points.map((point, i) => {
-    const before = ways[i - 1] ?? startWay;
-    const after = ways[i] ?? endWay;
-    const [nx, ny] = [before.y + after.y, -before.x - after.x];
-    const stretch = (2 * allowance) / Math.max(nx * nx + ny * ny, 1e-6);
-    return { x: point.x - nx * stretch, y: point.y - ny * stretch };
+  const out = (point: Point, way: Point): Point => ({
+    x: point.x - way.y * allowance,
+    y: point.y + way.x * allowance,
   });
-  for (let i = 1; i < moved.length; i += 1) {
-    const [a, b, way] = [moved[i - 1] as Point, moved[i] as Point, ways[i - 1] as Point];
-    if ((b.x - a.x) * way.x + (b.y - a.y) * way.y <= 0) tangled = true;
+  const chords: MovedChord[] = [];
+  let tangled = false;
+  for (let i = 1; i < points.length; i += 1) {
+    const from = points[i - 1] as Point;
+    const way = direction(from, points[i] as Point);
+    let start = out(from, way);
+    for (let before = chords.at(-1); before; before = chords.at(-1)) {
+      const met = meeting(before, { start, way });
+      if (met && isAhead(before, met)) {
+        start = met;
+        break;
+      }
+      if (chords.length === 1) tangled = true;
+      chords.pop();
+    }
+    chords.push({ start, way });
   }
-  return { points: moved, startWay, endWay, allowance, end: points[points.length - 1] as Point, tangled };
+  const last = chords.at(-1) as MovedChord;
+  const end = out(points.at(-1) as Point, last.way);
+  return {
+    points: [...chords.map(({ start }) => start), end],
+    startWay: (chords[0] as MovedChord).way,
+    endWay: last.way,
+    allowance,
+    end: points.at(-1) as Point,
+    tangled: tangled || !isAhead(last, end),
+  };
 }
+
+const isAhead = ({ start, way }: MovedChord, point: Point): boolean =>
+  (point.x - start.x) * way.x + (point.y - start.y) * way.y > 0;
+
+/** Turning less than this, two chords lie on one line: where they cross could not be computed any more. rad */
+const STRAIGHT_RAD = 1e-6;
+
+/** Where the lines of two chords cross; null when they run side by side. */
+function meeting(before: MovedChord, after: MovedChord): Point | null {
+  const { start: from, way: a } = before;
+  const { start: to, way: b } = after;
+  const turn = a.x * b.y - a.y * b.x;
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  if (Math.abs(turn) < STRAIGHT_RAD) return Math.abs(a.x * dy - a.y * dx) < SAME_LINE_MM ? to : null;
+  const along = (dx * b.y - dy * b.x) / turn;
+  return { x: from.x + a.x * along, y: from.y + a.y * along };
+}
+
+const SAME_LINE_MM = 1e-4;
 
 /** Chords shorter than this say nothing of the shape, but moved out they would turn back on themselves. mm */
 const SHORT_MM = 0.5;
 
-/** The points without those that follow or precede an end too closely; both ends stay. */
+/** The points without those that follow another, or precede the end, too closely; both ends stay. */
 function withoutShortChords(points: readonly Point[]): readonly Point[] {
-  const [first, last] = [points[0] as Point, points[points.length - 1] as Point];
-  let from = 1;
-  while (from < points.length - 1 && distance(first, points[from] as Point) < SHORT_MM) from += 1;
-  let to = points.length - 1;
-  while (to > from && distance(points[to - 1] as Point, last) < SHORT_MM) to -= 1;
-  return from === 1 && to === points.length - 1 ? points : [first, ...points.slice(from, to), last];
+  const last = points[points.length - 1] as Point;
+  let kept = points[0] as Point;
+  const spread = points.slice(1, -1).filter((point) => {
+    if (distance(kept, point) < SHORT_MM || distance(point, last) < SHORT_MM) return false;
+    kept = point;
+    return true;
+  });
+  return [points[0] as Point, ...spread, last];
 }
 
 interface Corner {
