@@ -1,6 +1,6 @@
 // The whole book as one file, and back: each client stands in it in the shape that the headless drafter takes.
 
-import { BOOK_VERSION, type Book, type Client } from './book';
+import { BOOK_VERSION, type Book, type Client, type OwnStyle } from './book';
 import { type ReadBook, readBook } from './migrations/readBook';
 
 /** How a backup is told from any other file. */
@@ -50,7 +50,7 @@ export function readBackup(text: string): ReadBackup {
 }
 
 /** What a backup holds of a client, beside the book: not there yet, the same, or different. */
-export interface BackedUp {
+export interface BackedUpClient {
   readonly client: Client;
   readonly state: 'new' | 'same' | 'different';
   /** The one in the book. */
@@ -62,7 +62,7 @@ export interface BackedUp {
 export type Difference = 'name' | 'measurements' | 'drafts' | 'readings' | 'otherwise';
 
 /** Every client of a backup, in its order, against the book. */
-export function compareBackup(book: Book, backup: Book): BackedUp[] {
+export function compareBackup(book: Book, backup: Book): BackedUpClient[] {
   return backup.clients.map((client) => {
     const here = book.clients.find(({ id }) => id === client.id) ?? null;
     if (!here) return { client, state: 'new', here, differs: [] };
@@ -81,17 +81,45 @@ const DIFFERENCES: readonly (readonly [Difference, (client: Client) => unknown])
   ['otherwise', ({ unit, archived }) => [unit, archived]],
 ];
 
-/** The book with the chosen clients of a backup in it: new ones added, those that are there replaced. */
-export function restore(book: Book, backup: Book, chosen: ReadonlySet<string>): Book {
-  const taken = backup.clients.filter(({ id }) => chosen.has(id));
-  if (taken.length === 0) return book;
-  const byId = new Map(taken.map((client) => [client.id, client]));
-  const added = taken.filter(({ id }) => !book.clients.some((client) => client.id === id));
-  return {
-    ...book,
-    version: BOOK_VERSION,
-    clients: [...book.clients.map((each) => byId.get(each.id) ?? each), ...added],
-  };
+/** What a backup holds of the maker's own styles, beside the book. */
+export interface BackedUpStyle {
+  readonly style: OwnStyle;
+  readonly state: 'new' | 'same' | 'different';
+  /** The one in the book. */
+  readonly here: OwnStyle | null;
+}
+
+/** Every style of a backup, in its order, against the book. */
+export function compareStyles(book: Book, backup: Book): BackedUpStyle[] {
+  return backup.styles.map((style) => {
+    const here = book.styles.find(({ id }) => id === style.id) ?? null;
+    return { style, state: here === null ? 'new' : same(style, here) ? 'same' : 'different', here };
+  });
+}
+
+/** What is to be brought back from a backup, by id. */
+export interface Chosen {
+  readonly clients: ReadonlySet<string>;
+  readonly styles: ReadonlySet<string>;
+}
+
+/** The book with what was chosen of a backup in it: new ones added, those that are there replaced. */
+export function restore(book: Book, backup: Book, chosen: Chosen): Book {
+  const clients = withThose(book.clients, backup.clients, chosen.clients);
+  const styles = withThose(book.styles, backup.styles, chosen.styles);
+  if (clients === book.clients && styles === book.styles) return book;
+  return { ...book, version: BOOK_VERSION, clients, styles };
+}
+
+function withThose<T extends { readonly id: string }>(
+  here: readonly T[],
+  backedUp: readonly T[],
+  chosen: ReadonlySet<string>,
+): readonly T[] {
+  const taken = new Map(backedUp.filter(({ id }) => chosen.has(id)).map((each) => [each.id, each]));
+  if (taken.size === 0) return here;
+  const added = [...taken.values()].filter(({ id }) => !here.some((each) => each.id === id));
+  return [...here.map((each) => taken.get(each.id) ?? each), ...added];
 }
 
 /** Equal as data, whatever order the parts stand in. */

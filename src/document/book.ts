@@ -11,7 +11,7 @@ import {
 } from '../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 2;
+export const BOOK_VERSION = 3;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -62,8 +62,18 @@ export interface Client {
   readonly openSheet: string;
 }
 
+/** A style that the maker kept under a name of her own, for whoever is to wear it. `on` is the ISO day. */
+export interface OwnStyle {
+  readonly id: string;
+  readonly name: string;
+  readonly on: string;
+  readonly style: Style;
+}
+
 export interface Book {
   readonly version: typeof BOOK_VERSION;
+  /** In the order in which they were kept. */
+  readonly styles: readonly OwnStyle[];
   readonly clients: readonly Client[];
   readonly openClient: string;
 }
@@ -165,6 +175,7 @@ const clientSchema = z.object({
 
 export const bookSchema = z.object({
   version: z.literal(BOOK_VERSION),
+  styles: z.array(z.object({ id: text, name: text, on: text, style: styleSchema })),
   clients: z.array(clientSchema).check(z.minLength(1)),
   openClient: text,
 });

@@ -48,4 +48,9 @@ export const DEMO_CLIENT: Client = {
 };
 
 /** The book of a first start. */
-export const DEMO_BOOK: Book = { version: BOOK_VERSION, clients: [DEMO_CLIENT], openClient: DEMO_CLIENT.id };
+export const DEMO_BOOK: Book = {
+  version: BOOK_VERSION,
+  styles: [],
+  clients: [DEMO_CLIENT],
+  openClient: DEMO_CLIENT.id,
+};

@@ -1,8 +1,10 @@
 // The document layer's one way in.
 
 export {
-  type BackedUp,
+  type BackedUpClient,
+  type BackedUpStyle,
   compareBackup,
+  compareStyles,
   type Difference,
   readBackup,
   restore,
@@ -12,6 +14,7 @@ export {
   BOOK_VERSION,
   type Book,
   type Client,
+  type OwnStyle,
   openClient,
   openSheet,
   type SavedDraft,
@@ -57,6 +60,7 @@ export { formatLength, plainLength } from './lengths/formatLength';
 export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
 export { parseLength } from './lengths/parseLength';
 export { readBook } from './migrations/readBook';
+export { keepStyle, removeStyle, renameStyle, styleCalled } from './ownStyles';
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
 export { estimatedSentence, estimateWritten, unusualSentence } from './words/expected';

@@ -8,8 +8,12 @@ import {
   type Book,
   changeClient,
   compareBackup,
+  compareStyles,
   DEMO_BOOK,
+  DEMO_CLIENT,
+  keepStyle,
   openClient,
+  openSheet,
   readBackup,
   readBook,
   restore,
@@ -17,7 +21,7 @@ import {
   writeBackup,
 } from '../../src/document';
 
-const FIXTURE = readBook(readFileSync(new URL('./fixtures/book-v2.json', import.meta.url), 'utf8'));
+const FIXTURE = readBook(readFileSync(new URL('./fixtures/book-v3.json', import.meta.url), 'utf8'));
 const KEPT: Book = FIXTURE.kind === 'book' ? FIXTURE.book : DEMO_BOOK;
 const backup = (book: Book): string => writeBackup(book, '2026-11-25');
 
@@ -31,7 +35,7 @@ describe('a backup', () => {
     const { clients } = JSON.parse(backup(KEPT)) as { clients: unknown[] };
     expect(clients).toHaveLength(KEPT.clients.length);
     for (const [i, client] of clients.entries())
-      expect(readClient(client)).toEqual({
+      expect(readClient(client)).toMatchObject({
         ok: true,
         value: { name: KEPT.clients[i]?.name, unit: 'mm', measurements: KEPT.clients[i]?.measurements },
       });
@@ -67,7 +71,9 @@ describe('a backup', () => {
     const text = fc.oneof(
       fc.string(),
       fc.json(),
-      fc.jsonValue().map((clients) => JSON.stringify({ kind: 'staywright backup', version: 2, clients })),
+      fc
+        .jsonValue()
+        .map((clients) => JSON.stringify({ kind: 'staywright backup', version: BOOK_VERSION, clients })),
       fc
         .array(fc.jsonValue())
         .map((clients) => JSON.stringify({ kind: 'staywright backup', version: 1, clients })),
@@ -88,6 +94,8 @@ describe('restoring', () => {
   );
   const withAda = addClient(now, 'ada', 'Ada');
 
+  const of = (...ids: string[]) => ({ clients: new Set(ids), styles: new Set<string>() });
+
   it('shows first what it would change', () => {
     const rows = compareBackup(withAda, before);
     expect(rows.map(({ client, state, differs }) => [client.name, state, differs])).toEqual([
@@ -98,12 +106,35 @@ describe('restoring', () => {
   });
 
   it('brings the chosen clients, and leaves all others alone', () => {
-    const bea = restore(withAda, before, new Set(['bea']));
+    const bea = restore(withAda, before, of('bea'));
     expect(bea.clients.map(({ name }) => name)).toEqual(['Wren Abernathy', 'Ada', 'Bea']);
     expect(bea.clients[0]?.measurements.waist).toBe(700);
-    const both = restore(withAda, before, new Set(['bea', 'demo']));
+    const both = restore(withAda, before, of('bea', 'demo'));
     expect(both.clients[0]).toBe(before.clients[0]);
     expect(openClient(both).name).toBe('Ada');
-    expect(restore(withAda, before, new Set())).toBe(withAda);
+    expect(restore(withAda, before, of())).toBe(withAda);
+  });
+
+  it('shows and brings the maker’s own styles apart from the clients', () => {
+    const { style } = openSheet(DEMO_CLIENT);
+    const other = { ...style, hemBelow: 50 };
+    const then = ['a', 'b', 'c'].reduce(
+      (book, id) => keepStyle(book, id, id, style, '2026-11-01'),
+      DEMO_BOOK,
+    );
+    const here = keepStyle(
+      keepStyle(DEMO_BOOK, 'a', 'a', style, '2026-11-01'),
+      'b',
+      'b',
+      other,
+      '2026-11-02',
+    );
+    expect(compareStyles(here, then).map(({ state }) => state)).toEqual(['same', 'different', 'new']);
+    const one = restore(here, then, { clients: new Set(), styles: new Set(['c']) });
+    expect(one.styles.map(({ id }) => id)).toEqual(['a', 'b', 'c']);
+    expect(one.styles[1]?.style).toBe(other);
+    expect(one.clients).toBe(here.clients);
+    const both = restore(here, then, { clients: new Set(), styles: new Set(['b', 'c']) });
+    expect(both.styles).toEqual(then.styles);
   });
 });

@@ -39,6 +39,12 @@ describe('readBook', () => {
   });
 
   it.each([
+    ['no list of styles', changed({ styles: null }), 'styles'],
+    [
+      'a style that is none',
+      changed({ styles: [{ id: 's', name: 'S', on: '', style: {} }] }),
+      'styles.0.style',
+    ],
     ['no clients', changed({ clients: [] }), 'clients'],
     ['clients that are no list', changed({ clients: {} }), 'clients'],
     ['a client without drafts', changed({ clients: [{ ...DEMO_CLIENT, sheets: [] }] }), 'clients.0.sheets'],
@@ -76,6 +82,18 @@ describe('readBook', () => {
     const read = bookOf(changed({ clients: [{ ...DEMO_CLIENT, sheets }] }));
     const ids = read.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id);
     expect(ids).toEqual([first?.id, `${first?.id}~2`]);
+  });
+
+  it('sets the ids of styles and of their wedges apart as well', () => {
+    const { style } = DEMO_CLIENT.sheets[0] ?? {};
+    const [first] = style?.wedges ?? [];
+    const own = { id: 's', name: 'Ferry', on: '2026-11-25', style: { ...style, wedges: [first, first] } };
+    const { styles } = bookOf(changed({ styles: [own, { ...own, name: 'Gala' }] }));
+    expect(styles.map(({ id, name }) => [id, name])).toEqual([
+      ['s', 'Ferry'],
+      ['s~2', 'Gala'],
+    ]);
+    expect(styles[1]?.style.wedges.map(({ id }) => id)).toEqual([first?.id, `${first?.id}~2`]);
   });
 
   it('never throws, whatever text it is given', () => {

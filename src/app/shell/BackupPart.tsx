@@ -2,9 +2,11 @@
 
 import { useId, useState } from 'react';
 import {
-  type BackedUp,
+  type BackedUpClient,
+  type BackedUpStyle,
   type Book,
   compareBackup,
+  compareStyles,
   type Difference,
   readBackup,
   restore,
@@ -95,40 +97,34 @@ function Preview({ found, onDone }: { found: Found; onDone: (said: string | null
   const { book } = useOpen();
   const change = useTable((table) => table.change);
   const rows = compareBackup(book, found.book);
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(
-    () => new Set(rows.filter(({ state }) => state === 'new').map(({ client }) => client.id)),
-  );
-  const choose = (id: string, on: boolean): void => {
-    const next = new Set(chosen);
-    if (on) next.add(id);
-    else next.delete(id);
-    setChosen(next);
-  };
+  const styles = compareStyles(book, found.book);
+  const clientTicks = useTicks(rows.filter(({ state }) => state === 'new').map(({ client }) => client.id));
+  const styleTicks = useTicks(styles.filter(({ state }) => state === 'new').map(({ style }) => style.id));
   const elsewhere = book.clients.length - rows.filter(({ here }) => here !== null).length;
+  const back = [
+    ...counted(clientTicks.chosen.size, 'client'),
+    ...counted(styleTicks.chosen.size, 'style'),
+  ].join(' and ');
   return (
     <div className="preview">
       <p>
         {found.madeOn === null ? 'A backup' : `A backup of ${formatDay(found.madeOn)}`} with{' '}
-        {rows.length === 1 ? 'one client' : `${rows.length} clients`}. Tick whom to bring back.
+        {[...counted(rows.length, 'client'), ...counted(styles.length, 'style')].join(' and ')}. Tick what to
+        bring back.
         {elsewhere > 0
           ? ` ${elsewhere === 1 ? 'One client' : `${elsewhere} clients`} of the book not in it stay as they are.`
           : ''}
       </p>
       <ul>
         {rows.map((row) => (
-          <li key={row.client.id}>
-            <label className="tick">
-              <input
-                type="checkbox"
-                disabled={row.state === 'same'}
-                checked={chosen.has(row.client.id)}
-                onChange={(event) => choose(row.client.id, event.target.checked)}
-              />
-              <span>
-                <b>{row.client.name}</b> {sentence(row)}
-              </span>
-            </label>
-          </li>
+          <Row key={row.client.id} row={row} name={row.client.name} ticks={clientTicks} id={row.client.id}>
+            {sentence(row)}
+          </Row>
+        ))}
+        {styles.map((row) => (
+          <Row key={row.style.id} row={row} name={row.style.name} ticks={styleTicks} id={row.style.id}>
+            {styleSentence(row)}
+          </Row>
         ))}
       </ul>
       <p className="dialog-actions">
@@ -138,20 +134,75 @@ function Preview({ found, onDone }: { found: Found; onDone: (said: string | null
         <button
           type="button"
           className="primary"
-          disabled={chosen.size === 0}
+          disabled={back === ''}
           onClick={() => {
+            const chosen = { clients: clientTicks.chosen, styles: styleTicks.chosen };
             change('restored a backup', (before) => restore(before, found.book, chosen));
             onDone('Restored. Undo brings the book back as it was.');
           }}
         >
-          Bring back {chosen.size === 1 ? 'one client' : `${chosen.size} clients`}
+          Bring back {back === '' ? 'nothing' : back}
         </button>
       </p>
     </div>
   );
 }
 
-function sentence({ state, differs }: BackedUp): string {
+interface Ticks {
+  readonly chosen: ReadonlySet<string>;
+  readonly choose: (id: string, on: boolean) => void;
+}
+
+function useTicks(first: readonly string[]): Ticks {
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(first));
+  const choose = (id: string, on: boolean): void => {
+    const next = new Set(chosen);
+    if (on) next.add(id);
+    else next.delete(id);
+    setChosen(next);
+  };
+  return { chosen, choose };
+}
+
+interface RowProps {
+  readonly row: BackedUpClient | BackedUpStyle;
+  readonly id: string;
+  readonly name: string;
+  readonly ticks: Ticks;
+  readonly children: string;
+}
+
+function Row({ row, id, name, ticks, children }: RowProps) {
+  return (
+    <li>
+      <label className="tick">
+        <input
+          type="checkbox"
+          disabled={row.state === 'same'}
+          checked={ticks.chosen.has(id)}
+          onChange={(event) => ticks.choose(id, event.target.checked)}
+        />
+        <span>
+          <b>{name}</b> {children}
+        </span>
+      </label>
+    </li>
+  );
+}
+
+/** "one client", "3 clients"; none is not spoken of. */
+const counted = (count: number, of: string): string[] =>
+  count === 0 ? [] : [count === 1 ? `one ${of}` : `${count} ${of}s`];
+
+function styleSentence({ state, style, here }: BackedUpStyle): string {
+  if (state === 'new') return 'is a style that is not in the book and would be added.';
+  if (state === 'same') return 'is a style that is in the book just so.';
+  return here && here.name !== style.name
+    ? `is the style called ${here.name} in the book, which would be replaced.`
+    : 'is a style that is otherwise in the book, which would be replaced.';
+}
+
+function sentence({ state, differs }: BackedUpClient): string {
   if (state === 'new') return 'is not in the book and would be added.';
   if (state === 'same') return 'is in the book just so.';
   return `is in the book with other ${differs.map((each) => DIFFERENCES[each]).join(', ')}, which would be replaced.`;

@@ -1,6 +1,7 @@
 // Bringing stored data of an earlier version up to this one, a version at a time.
 
 import { fromVersion1 } from './fromVersion1';
+import { fromVersion2 } from './fromVersion2';
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
 type Migration = (old: unknown) => unknown;
@@ -12,7 +13,7 @@ export type Migrations = Readonly<Record<number, Migration>>;
  * The way from the first version to the present one. Each entry needs a book of the version it starts from in
  * tests/document/fixtures/book-v<version>.json.
  */
-export const MIGRATIONS: Migrations = { 1: fromVersion1 };
+export const MIGRATIONS: Migrations = { 1: fromVersion1, 2: fromVersion2 };
 
 /** The data as of version `to`, or null where a step of the way is missing or fails. */
 export function migrate(data: unknown, from: number, to: number, steps: Migrations): unknown {

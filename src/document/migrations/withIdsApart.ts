@@ -1,17 +1,23 @@
-// Clients, drafts and wedges are found by id: where one occurs twice, the later bearer gets another.
+// Clients, drafts, styles and wedges are found by id: where one occurs twice, the later bearer gets another.
 
+import type { Style } from '../../engine';
 import type { Book } from '../book';
 
 /** The same book with every id its own among its fellows; the book itself where nothing had to change. */
 export function withIdsApart(book: Book): Book {
   const clients = apart(book.clients).map((client) => {
-    const sheets = apart(client.sheets).map((sheet) => {
-      const wedges = apart(sheet.style.wedges);
-      return wedges === sheet.style.wedges ? sheet : { ...sheet, style: { ...sheet.style, wedges } };
-    });
+    const sheets = apart(client.sheets).map(wedgesApart);
     return sameItems(sheets, client.sheets) ? client : { ...client, sheets };
   });
-  return sameItems(clients, book.clients) ? book : { ...book, clients };
+  const styles = apart(book.styles).map(wedgesApart);
+  return sameItems(clients, book.clients) && sameItems(styles, book.styles)
+    ? book
+    : { ...book, styles, clients };
+}
+
+function wedgesApart<T extends { readonly style: Style }>(bearer: T): T {
+  const wedges = apart(bearer.style.wedges);
+  return wedges === bearer.style.wedges ? bearer : { ...bearer, style: { ...bearer.style, wedges } };
 }
 
 function apart<T extends { readonly id: string }>(items: readonly T[]): readonly T[] {

@@ -2,7 +2,17 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { BackupPart } from '../../../src/app/shell/BackupPart';
-import { addClient, changeClient, DEMO_BOOK, setMeasurement, writeBackup } from '../../../src/document';
+import {
+  addClient,
+  BOOK_VERSION,
+  changeClient,
+  DEMO_BOOK,
+  DEMO_CLIENT,
+  keepStyle,
+  openSheet,
+  setMeasurement,
+  writeBackup,
+} from '../../../src/document';
 import { onTable } from '../onTable';
 
 const BACKUP = writeBackup(addClient(DEMO_BOOK, 'bea', 'Bea'), '2026-11-20');
@@ -30,6 +40,21 @@ describe('a backup', () => {
     expect(table.getState().history.present).toBe(now);
   });
 
+  it('brings back the maker’s own styles as well', async () => {
+    const { style } = openSheet(DEMO_CLIENT);
+    const there = keepStyle(keepStyle(DEMO_BOOK, 'a', 'Ferry', style, '2026-11-20'), 'b', 'Gala', style, '');
+    const { user, table } = onTable(<BackupPart />, keepStyle(DEMO_BOOK, 'b', 'Revel', style, ''));
+    await user.upload(input(), file(writeBackup(there, '2026-11-20')));
+    expect(await screen.findByText(/with one client and 2 styles/)).toBeVisible();
+    await user.click(
+      screen.getByRole('checkbox', {
+        name: 'Gala is the style called Revel in the book, which would be replaced.',
+      }),
+    );
+    await user.click(screen.getByRole('button', { name: 'Bring back 2 styles' }));
+    expect(table.getState().history.present.styles.map(({ name }) => name)).toEqual(['Gala', 'Ferry']);
+  });
+
   it('may be left alone', async () => {
     const { user, changes } = onTable(<BackupPart />, now);
     await user.upload(input(), file(BACKUP));
@@ -44,14 +69,14 @@ describe('a backup', () => {
     expect(
       await screen.findByRole('checkbox', { name: 'Wren Abernathy is in the book just so.' }),
     ).toBeDisabled();
-    expect(screen.getByRole('button', { name: 'Bring back 0 clients' })).toBeDisabled();
+    expect(screen.getByRole('button', { name: 'Bring back nothing' })).toBeDisabled();
   });
 
   it('says what is wrong with a file that is none', async () => {
     const { user, changes } = onTable(<BackupPart />);
     await user.upload(input(), file('{"version":1'));
     expect(await screen.findByText(/not whole, or no backup/)).toBeVisible();
-    await user.upload(input(), file(BACKUP.replace('"version": 2', '"version": 99')));
+    await user.upload(input(), file(BACKUP.replace(`"version": ${BOOK_VERSION}`, '"version": 99')));
     expect(await screen.findByText(/written by a later version of this page \(99\)/)).toBeVisible();
     expect(changes()).toEqual([]);
   });
