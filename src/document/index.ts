@@ -72,3 +72,4 @@ export { edgeName, pieceLabel, pieceLabelOf, seamName } from './words/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './words/safety';
 export { EDGE_NODE_WORDS } from './words/styleFields';
 export { wedgeName, wedgeNameOf } from './words/wedges';
+export { writeStyle } from './writeStyle';

@@ -12,6 +12,7 @@ import {
 } from '../../document';
 import { Dialog } from '../parts/Dialog';
 import { formatDay } from '../parts/formatDay';
+import { UndoLine } from '../parts/UndoLine';
 import { useOpen, useTable } from '../tableContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
@@ -19,8 +20,6 @@ import { DraftList } from './DraftList';
 export default function ClientBook({ onClose }: { onClose: () => void }) {
   const { book, client: current } = useOpen();
   const change = useTable((table) => table.change);
-  const undo = useTable((table) => table.undo);
-  const last = useTable((table) => table.history.past.at(-1)?.change);
   const [sought, setSought] = useState('');
   const [archive, setArchive] = useState(false);
   const [gone, setGone] = useState<string | null>(null);
@@ -42,7 +41,6 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
       change(`opened ${client.name}`, (before) => openClientOf(before, client.id, new Date().toISOString()));
     onClose();
   };
-  const removed = gone === null ? null : `took out ${gone}`;
   return (
     <Dialog title="Client book" wide={true} onClose={onClose}>
       <DraftList onOpen={onClose} />
@@ -63,14 +61,9 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
             New client
           </button>
         </div>
-        {removed !== null && last === removed ? (
-          <p className="undo-line" role="status">
-            {gone} was taken out of the book.{' '}
-            <button type="button" onClick={undo}>
-              Undo
-            </button>
-          </p>
-        ) : null}
+        <UndoLine change={gone === null ? null : `took out ${gone}`}>
+          {`${gone} was taken out of the book.`}
+        </UndoLine>
         <ul>
           {found.map((client) => (
             <ClientRow

@@ -1,0 +1,106 @@
+// @vitest-environment jsdom
+import { screen, within } from '@testing-library/react';
+import { describe, expect, it, vi } from 'vitest';
+import StyleBook from '../../../src/app/draft/StyleBook';
+import { StyleChoice } from '../../../src/app/draft/StyleChoice';
+import {
+  addClient,
+  type Book,
+  DEMO_BOOK,
+  DEMO_CLIENT,
+  keepStyle,
+  NAMED_STYLES,
+  openSheet,
+  setSizing,
+} from '../../../src/document';
+import { DEFAULT_STYLE } from '../../../src/engine';
+import { onTable } from '../onTable';
+
+const V_FRONT = NAMED_STYLES.get('v-front')?.style ?? DEFAULT_STYLE;
+const KEPT = keepStyle(DEMO_BOOK, 's', 'Harbour', V_FRONT, '2026-11-20');
+
+describe('the styles to start from', () => {
+  it('are the ready-made ones, and the maker’s own before them', async () => {
+    const { user, client, table } = onTable(<StyleChoice />, KEPT);
+    const select = screen.getByRole('combobox', { name: 'Start from a style' });
+    const groups = within(select).getAllByRole('group');
+    expect(groups.map((group) => group.getAttribute('label'))).toEqual(['Your styles', 'Ready-made']);
+    expect(within(select).getAllByRole('option')).toHaveLength(2 + NAMED_STYLES.size);
+    await user.selectOptions(select, 'Harbour');
+    expect(openSheet(client()).style).toBe(V_FRONT);
+    await user.selectOptions(select, 'Waist cincher');
+    expect(openSheet(client()).style).toBe(NAMED_STYLES.get('cincher')?.style);
+    table.getState().undo();
+    expect(openSheet(client()).style).toBe(V_FRONT);
+  });
+
+  it('are only the ready-made ones at first', () => {
+    onTable(<StyleChoice />);
+    expect(screen.getAllByRole('group').map((group) => group.getAttribute('label'))).toEqual(['Ready-made']);
+  });
+});
+
+function styleBook(book: Book = DEMO_BOOK) {
+  const onClose = vi.fn();
+  const shown = onTable(<StyleBook onClose={onClose} />, book);
+  const press = (name: string) => shown.user.click(screen.getByRole('button', { name, hidden: true }));
+  const field = (name: string) => screen.getByRole('textbox', { name, hidden: true });
+  const styles = () => shown.table.getState().history.present.styles;
+  return { ...shown, onClose, press, field, styles };
+}
+
+describe('the style book', () => {
+  it('keeps the style on the table under a name, and writes over one of that name', async () => {
+    const { press, field, styles, user } = styleBook();
+    await user.clear(field('Name of the style'));
+    expect(screen.getByRole('button', { name: 'Keep the style', hidden: true })).toBeDisabled();
+    await user.type(field('Name of the style'), ' Harbour ');
+    await press('Keep the style');
+    expect(styles()).toMatchObject([{ name: 'Harbour', style: openSheet(DEMO_CLIENT).style }]);
+    expect(styles()[0]?.on).toMatch(/^\d{4}-\d\d-\d\d$/);
+    expect(screen.getByText(/^Harbour is kept/)).toBeInTheDocument();
+    await user.type(field('Name of the style'), '{Enter}');
+    expect(styles()).toHaveLength(1);
+  });
+
+  it.each([
+    ['balances wedges sized by hand, so that they fit anybody', true, 'balanced'],
+    ['leaves wedges sized by hand as they are where one asks', false, 'hand'],
+  ])('%s', async (_, refit, sizing) => {
+    const locked = setSizing(DEFAULT_STYLE, 'front-bust', 'hand', { waist: 30 });
+    const sheets = DEMO_CLIENT.sheets.map((sheet) => ({ ...sheet, style: locked }));
+    const { press, styles, user, client } = styleBook({
+      ...DEMO_BOOK,
+      clients: [{ ...DEMO_CLIENT, sheets }],
+    });
+    const tick = screen.getByRole('checkbox', { name: /^Balance the wedge sized by hand/, hidden: true });
+    if (!refit) await user.click(tick);
+    await press('Keep the style');
+    expect(styles()[0]?.style.wedges.find(({ id }) => id === 'front-bust')?.sizing).toBe(sizing);
+    expect(openSheet(client()).style).toBe(locked);
+  });
+
+  it('lays a style on the table of another client', async () => {
+    const { press, client, onClose } = styleBook(addClient(KEPT, 'bea', 'Bea'));
+    await press('Use it for Bea: Harbour');
+    expect(client().name).toBe('Bea');
+    expect(openSheet(client()).style).toBe(V_FRONT);
+    expect(onClose).toHaveBeenCalled();
+  });
+
+  it('names a style anew', async () => {
+    const { field, styles, user } = styleBook(KEPT);
+    await user.clear(field('Name of the style Harbour'));
+    await user.type(field('Name of the style Harbour'), 'Quay{Enter}');
+    expect(styles().map(({ name }) => name)).toEqual(['Quay']);
+  });
+
+  it('takes a style out, and brings it back', async () => {
+    const { press, styles, table } = styleBook(KEPT);
+    await press('Delete the style Harbour');
+    expect(styles()).toEqual([]);
+    expect(screen.getByText(/^None yet/)).toBeInTheDocument();
+    await press('Undo');
+    expect(table.getState().history.present).toBe(KEPT);
+  });
+});
