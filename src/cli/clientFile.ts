@@ -1,11 +1,7 @@
 // A client from outside: a name, a unit and what the tape gave. Each thing wrong with it is a fault at its field.
 
-import { DEMO_CLIENT } from '../document';
+import { DEMO_CLIENT, type Unit, type Fault, type Read, refuse, isObject, kindOf, type FileUnit, readLength, readUnit } from '../document';
 import { MEASUREMENTS, type MeasurementName, type Measurements } from '../engine';
-import type { Fault, Read } from './fault';
-import { refuse } from './fault';
-import { isObject, kindOf } from './json';
-import { type FileUnit, readLength, readUnit } from './readLength';
 
 export interface FileClient {
   readonly name: string;
@@ -13,18 +9,24 @@ export interface FileClient {
   readonly unit: FileUnit;
   /** mm */
   readonly measurements: Measurements;
+  /** Those of them that nobody measured. */
+  readonly estimated: readonly MeasurementName[];
 }
+
+/** What her paper is written in. */
+export const tapeOf = ({ unit }: FileClient): Unit => (unit === 'in' ? 'in' : 'cm');
 
 /** The client that is drafted where none is given. */
 export const DEMO_FILE_CLIENT: FileClient = {
   name: DEMO_CLIENT.name,
   unit: 'in',
   measurements: DEMO_CLIENT.measurements,
+  estimated: DEMO_CLIENT.estimated,
 };
 
 /**
  * Reads a client. A measurement that is not there counts as not taken; one that has no such name is a fault, so that a
- * slip of the keyboard is not passed over. Fields beside name, unit and measurements are of no concern here.
+ * slip of the keyboard is not passed over. Fields beside name, unit, measurements and estimated are of no concern here.
  */
 export function readClient(data: unknown): Read<FileClient> {
   if (!isObject(data)) return refuse('', `A client must be an object, not ${kindOf(data)}.`);
@@ -43,9 +45,30 @@ export function readClient(data: unknown): Read<FileClient> {
           : `The measurements must be an object, not ${kindOf(measurements)}.`,
     });
   const taken = isObject(measurements) && unit.ok ? readTaken(measurements, unit.value, faults) : null;
+  const estimated = readEstimated(data.estimated, taken, faults);
   if (faults.length > 0 || taken === null || !unit.ok || typeof name !== 'string')
     return { ok: false, faults };
-  return { ok: true, value: { name, unit: unit.value, measurements: taken } };
+  return { ok: true, value: { name, unit: unit.value, measurements: taken, estimated } };
+}
+
+/** The list of a backup: names of measurements that stand in the file and were not taken. */
+function readEstimated(given: unknown, taken: Measurements | null, faults: Fault[]): MeasurementName[] {
+  if (given === undefined || given === null) return [];
+  if (!Array.isArray(given)) {
+    faults.push({ path: 'estimated', message: `This must be a list of names, not ${kindOf(given)}.` });
+    return [];
+  }
+  return given.flatMap((name: unknown, i) => {
+    const known = MEASUREMENTS.find((each) => each.name === name)?.name;
+    if (known === undefined)
+      faults.push({
+        path: `estimated.${i}`,
+        message: `There is no measurement of this name; there are ${MEASUREMENTS.map((each) => each.name).join(', ')}.`,
+      });
+    else if (taken && taken[known] === null)
+      faults.push({ path: `estimated.${i}`, message: `There is no ${known} among the measurements.` });
+    return known === undefined ? [] : [known];
+  });
 }
 
 function readTaken(given: Readonly<Record<string, unknown>>, unit: FileUnit, faults: Fault[]): Measurements {

@@ -1,16 +1,15 @@
 // One client drafted into files.
 
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { issueSentence } from '../document';
+import { issueSentence, type Read, refuse, type FileStyle } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { PlanInput } from '../paper';
-import type { FileClient } from './clientFile';
-import { type Read, refuse } from './fault';
+import { type FileClient, tapeOf } from './clientFile';
 import { fontFiles } from './fontFiles';
+import { makeDirectory } from './makeDirectory';
 import type { Print } from './paperNamed';
 import { piecesFile } from './piecesFile';
-import type { FileStyle } from './styleFile';
 
 type Paper = typeof import('../paper');
 
@@ -40,7 +39,7 @@ export async function draftFiles(
   const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit))}\n`;
   const contents: readonly Content[] = [['pieces.json', pieces], ...pattern.value];
   try {
-    await mkdir(out, { recursive: true });
+    await makeDirectory(out);
     // A pattern of an earlier draft must not lie beside these pieces.
     for (const name of [PRINTED_FILE, ...DRAWN_FILES.map((file) => file.name)])
       await rm(join(out, name), { force: true });
@@ -60,10 +59,10 @@ async function patternContents(
 ): Promise<Read<readonly Content[]>> {
   if (drafted.pieces.length === 0) return { ok: true, value: [] };
   const layer = await import('../paper');
-  const unit = client.unit === 'in' ? 'in' : 'cm';
+  const unit = tapeOf(client);
   const asked: PlanInput = {
     draft: drafted,
-    client: { name: client.name, unit },
+    client: { ...client, unit },
     sheet: { name: title, style, acknowledgedReduction: null },
     date: today(),
     making: layer.usualMaking(unit),

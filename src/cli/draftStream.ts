@@ -1,12 +1,11 @@
 // Many clients, one a line in and one a line out, in the same order; a bad line is answered and passed.
 
+import { type Fault, isObject, parseJson } from '../document';
 import { once } from 'node:events';
 import type { Writable } from 'node:stream';
 import type { Style } from '../engine';
 import { readClient } from './clientFile';
 import { draftClient } from './draftClient';
-import type { Fault } from './fault';
-import { isObject, parseJson } from './json';
 import { type Line, LONGEST_LINE, linesOf } from './lines';
 import { piecesFile } from './piecesFile';
 
@@ -16,14 +15,24 @@ export async function draftStream(
   output: Writable,
   style: Style,
 ): Promise<void> {
+  let number = 0;
   for await (const line of linesOf(input)) {
+    number += 1;
     if (line?.trim() === '') continue;
-    if (!output.write(`${answer(line, style)}\n`)) await once(output, 'drain');
+    if (!output.write(`${answer(line, number, style)}\n`)) await once(output, 'drain');
   }
 }
 
-/** The answer to one line, as one line of JSON. */
-function answer(line: Line, style: Style): string {
+/** The answer to one line, as one line of JSON. A fault of the line as a whole says which it is, counted from 1. */
+function answer(line: Line, number: number, style: Style): string {
+  const fault = (name: unknown, faults: readonly Fault[]): string =>
+    JSON.stringify({
+      name: typeof name === 'string' ? name : null,
+      error: faults.map(({ path, message }) => ({
+        path,
+        message: path === '' ? `Line ${number}: ${message}` : message,
+      })),
+    });
   if (line === null)
     return fault(null, [{ path: '', message: `This line is longer than ${LONGEST_LINE} characters.` }]);
   const json = parseJson(line);
@@ -35,6 +44,3 @@ function answer(line: Line, style: Style): string {
   if (!drafted.ok) return fault(name, drafted.faults);
   return JSON.stringify({ name, ...piecesFile(drafted.value, style, unit) });
 }
-
-const fault = (name: unknown, error: readonly Fault[]): string =>
-  JSON.stringify({ name: typeof name === 'string' ? name : null, error });

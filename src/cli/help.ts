@@ -19,7 +19,8 @@ export const helpText = (
   --help          this
 
 A client file: { "name": "…", "unit": "mm", "measurements": { "bust": 940, … } }. Lengths are in mm; with "unit": "in"
-they are in inches, and texts such as "34 1/2" will do. A measurement left out or null was not taken.
+they are in inches, and texts such as "34 1/2" will do. A measurement left out or null was not taken; one that was
+estimated and not measured is named in a list, "estimated": [ "underarmToWaist" ], and every print says so.
 
 Made in the directory:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder

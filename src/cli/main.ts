@@ -1,18 +1,18 @@
 // The headless drafter: reads what was asked, drafts, and answers with files or lines and an exit code.
 
+import { styleNamed } from './styleNamed';
+import { faultLine } from './faultLine';
+import { type Fault, type Read, refuse, parseJson, type FileStyle, readStyle } from '../document';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { DEMO_FILE_CLIENT, type FileClient, readClient } from './clientFile';
+import { DEMO_FILE_CLIENT, type FileClient, readClient, tapeOf } from './clientFile';
 import { draftClient } from './draftClient';
 import { draftFiles, isSystemError, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
-import { type Fault, faultLine, type Read, refuse } from './fault';
 import { helpText } from './help';
-import { parseJson } from './json';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
-import { type FileStyle, readStyle, styleNamed } from './styleFile';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
 
@@ -43,7 +43,8 @@ async function stream({ style }: FileStyle): Promise<number> {
 }
 
 async function files({ client: path, paper: paperName, out }: Options, style: FileStyle): Promise<number> {
-  const paper = paperNamed(paperName, await import('../paper'));
+  const layer = await import('../paper');
+  const paper = paperNamed(paperName, layer);
   if (!paper.ok) return unusable(paper.faults, '');
   const client = await clientOf(path);
   if (!client.ok) return unusable(client.faults, path ?? 'draft');
@@ -52,6 +53,8 @@ async function files({ client: path, paper: paperName, out }: Options, style: Fi
   const made = await draftFiles(drafted.value, client.value, style, paper.value, out);
   if (!made.ok) return unusable(made.faults, out);
   for (const file of made.value) process.stdout.write(`${file}\n`);
+  for (const line of layer.estimatedLines({ ...client.value, unit: tapeOf(client.value) }))
+    process.stderr.write(`warn measurements: ${line}\n`);
   const { issues } = drafted.value;
   for (const issue of issues.filter(({ severity }) => severity !== 'note'))
     process.stderr.write(issueLine(issue, style, client.value));

@@ -1,13 +1,14 @@
 // The paper layer's one way in.
 
 export { patternDxf } from './dxf/patternDxf';
+export { estimatedLines } from './estimates';
 export type { InkLine } from './ink';
 export { type Layout, layOut, type PatternInput } from './layOut';
 export { type FontFiles, withLetters } from './letters/letters';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
-export { amountOf, makingText } from './making/makingText';
+export { amountOf, makingNames, makingText } from './making/makingText';
 export {
   checkMaking,
   MAKING_FIELDS,

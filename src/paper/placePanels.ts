@@ -12,7 +12,7 @@ import { panelTexts } from './panel/panelTexts';
 /** Everything a pattern is made from, whatever it is printed on. */
 export interface PlanInput {
   readonly draft: Draft;
-  readonly client: Pick<Client, 'name' | 'unit'>;
+  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
   readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction'>;
   /** The day as it is to be printed. */
   readonly date: string;

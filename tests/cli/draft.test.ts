@@ -148,6 +148,18 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     else expect(pages).toHaveLength(1);
   });
 
+  it('says of what nobody measured that it is estimated', async () => {
+    const out = join(place, 'estimated');
+    const client = file('estimated.json', { ...CLIENT, estimated: ['underarmToWaist'] });
+    const ran = await runDraft(['--client', client, '--out', out]);
+    expect(ran.code).toBe(0);
+    expect(ran.err).toMatch(/^warn measurements: Underarm to waist: estimated, 19\.7 cm ± [\d.]+ cm\n$/);
+    for (const name of ['pattern.svg', 'pattern.dxf', 'sheet.html'])
+      expect(readFileSync(join(out, name), 'utf8')).toMatch(/estimated/i);
+    const { pages } = await readPattern(new Uint8Array(readFileSync(join(out, 'pattern.pdf'))));
+    expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain('Underarm to waist: estimated');
+  });
+
   it('prints a name of any script', async () => {
     const out = join(place, 'script');
     const client = file('script.json', { ...CLIENT, name: 'Ольга 王芳' });
@@ -230,6 +242,14 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(ran.err).toMatch(/^--out: The files could not be written into .*ENOTDIR/);
   });
 
+  it.runIf(existsSync('/proc'))('ends with 2 where the system makes no directories', async () => {
+    const ran = await runDraft(['--out', '/proc/staywright/deep']);
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.err).toMatch(
+      /^--out: The files could not be written into \/proc\/staywright\/deep \(E[A-Z]+\)\.\n$/,
+    );
+  });
+
   it('helps', async () => {
     const ran = await runDraft(['--help']);
     expect(ran).toMatchObject({ code: 0, err: '' });
@@ -278,6 +298,10 @@ describe('npm run draft -- --stdin', { timeout: 60_000, concurrent: true }, () =
       ['name', 'measurements'],
       undefined,
     ]);
+    // Blank lines count, as they do in an editor.
+    expect(lines[1].error[0].message).toMatch(/^Line 3: This is not JSON/);
+    expect(lines[4].error[0].message).toMatch(/^Line 6: A client must be an object, not a number/);
+    expect(lines[5].error[0].message).toMatch(/^Line 7: This line is longer than/);
     expect(lines[0].pieces).toHaveLength(6);
     expect({ ...lines[7], name: CLIENT.name }).toEqual(lines[0]);
   });

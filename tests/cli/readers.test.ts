@@ -79,6 +79,20 @@ describe('a client', () => {
     expect(inInches.neckWidth).toBeNull();
   });
 
+  it('may name measurements that were estimated, as in a backup', () => {
+    const given = { name: 'Ada', measurements: { bust: 940, underarmToWaist: 190 } };
+    expect(partOf(readClient(given)).estimated).toEqual([]);
+    expect(partOf(readClient({ ...given, estimated: null })).estimated).toEqual([]);
+    expect(partOf(readClient({ ...given, estimated: ['underarmToWaist'] })).estimated).toEqual([
+      'underarmToWaist',
+    ]);
+    const faults = faultsOf(readClient({ ...given, estimated: ['bust', 'waist', 'girth', 7] }));
+    expect(Object.keys(faults)).toEqual(['estimated.1', 'estimated.2', 'estimated.3']);
+    expect(faults['estimated.1']).toBe('There is no waist among the measurements.');
+    expect(faults['estimated.2']).toContain('There is no measurement of this name');
+    expect(faultsOf(readClient({ ...given, estimated: 'bust' })).estimated).toContain('a list of names');
+  });
+
   it.each([
     [null, { '': 'must be an object, not null' }],
     [[], { '': 'not a list' }],

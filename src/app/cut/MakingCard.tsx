@@ -6,6 +6,7 @@ import {
   type MakingSection,
   makingCsv,
   makingList,
+  makingNames,
   makingSections,
   makingText,
   type PlanInput,
@@ -30,7 +31,7 @@ export function MakingCard({ input }: { input: PlanInput }) {
     [draft, sheet.style, settings, unit],
   );
   const [said, setSaid] = useState('');
-  const names = { client: client.name, draft: sheet.name, unit };
+  const names = makingNames(input);
   const refused = refusalOf(input) !== null;
   const copy = (): void => {
     const done = (text: string) => (): void => setSaid(text);

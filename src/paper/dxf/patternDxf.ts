@@ -1,6 +1,7 @@
 // The pattern as a DXF file of release 12, the form that cutters and plotters of the trade read.
 
 import type { Point } from '../../engine';
+import { estimatedLines } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import { eyeletsFor } from '../making/eyelets';
 import type { PlanInput } from '../placePanels';
@@ -31,6 +32,7 @@ export function patternDxf(input: PlanInput): string {
     `Client: ${ascii(input.client.name)}`,
     `Creation Date: ${ascii(input.date)}`,
     'Units: METRIC (1 unit = 1 mm)',
+    ...estimatedLines(input.client).map(ascii),
     ...(faulty ? [DO_NOT_CUT] : []),
   ];
   const heads = said.flatMap((words, i) =>

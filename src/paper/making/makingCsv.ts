@@ -8,7 +8,10 @@ import type { MakingNames } from './makingText';
  * A header and one record a line of the list, parted by CR LF. Lengths are decimal numbers of the unit in the header. A
  * text that a spreadsheet could take for a formula gets an apostrophe before it, so that a name is never computed.
  */
-export function makingCsv(sections: readonly MakingSection[], { client, draft, unit }: MakingNames): string {
+export function makingCsv(
+  sections: readonly MakingSection[],
+  { client, draft, unit, remark: said }: MakingNames,
+): string {
   const record = (list: string, item: string, count: string, length: string, note: string): string =>
     [client, draft, list, item, count, length, note].map(field).join(',');
   const head = ['Client', 'Draft', 'List', 'Item', 'Count', `Length, ${unit}`, 'Note'].map(field).join(',');
@@ -18,7 +21,8 @@ export function makingCsv(sections: readonly MakingSection[], { client, draft, u
     ),
     record(heading, 'Goes by', '', '', remark),
   ]);
-  return [head, ...records, record('Care', 'Tools', '', '', WORKSHOP_CARE)]
+  const first = said === null ? [] : [record('Measurements', 'Estimated', '', '', said)];
+  return [head, ...first, ...records, record('Care', 'Tools', '', '', WORKSHOP_CARE)]
     .map((row) => `${row}\r\n`)
     .join('');
 }

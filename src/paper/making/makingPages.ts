@@ -25,6 +25,7 @@ export function drawMakingPages(
   const flow = flowOver(newPage, page, 'Making list');
   flow.text('Making list', TITLE);
   flow.text(title, NAMES);
+  if (names.remark !== null) flow.text(names.remark, { ...NAMES, bold: true });
   flow.space(1.5);
   flow.rule();
   for (const { heading, lines, remark } of sections) {

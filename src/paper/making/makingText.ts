@@ -1,13 +1,24 @@
 // The making list as plain text, for a message or a shopping note.
 
 import { formatLength, type Unit } from '../../document';
+import { estimatedRemark } from '../estimates';
+import type { PlanInput } from '../placePanels';
 import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
 
 export interface MakingNames {
   readonly client: string;
   readonly draft: string;
   readonly unit: Unit;
+  /** What must be said of the client's lengths before all; null for nothing. */
+  readonly remark: string | null;
 }
+
+export const makingNames = ({ client, sheet }: Pick<PlanInput, 'client' | 'sheet'>): MakingNames => ({
+  client: client.name,
+  draft: sheet.name,
+  unit: client.unit,
+  remark: estimatedRemark(client),
+});
 
 /** "2 × 13¼ in" and the like; empty where there is neither a count nor a length. */
 export function amountOf({ count, lengthMm }: MakingLine, unit: Unit): string {
@@ -17,7 +28,10 @@ export function amountOf({ count, lengthMm }: MakingLine, unit: Unit): string {
 }
 
 /** One line an item, sections parted by a blank line. Line breaks in names become blanks. */
-export function makingText(sections: readonly MakingSection[], { client, draft, unit }: MakingNames): string {
+export function makingText(
+  sections: readonly MakingSection[],
+  { client, draft, unit, remark: said }: MakingNames,
+): string {
   const title = [client, draft]
     .map((name) => name.replace(/\s+/gu, ' ').trim())
     .filter((name) => name !== '');
@@ -31,5 +45,5 @@ export function makingText(sections: readonly MakingSection[], { client, draft, 
       `(${remark})`,
     ].join('\n'),
   );
-  return `${[`Making list: ${title.join(', ')}`, ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
+  return `${[`Making list: ${title.join(', ')}`, ...(said === null ? [] : [said]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
 }

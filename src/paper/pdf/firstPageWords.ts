@@ -1,6 +1,7 @@
 // What the first page has to say beside the squares and the map.
 
 import { edgeName, formatLength, issueSentence, SAFETY_CAUTIONS, SAFETY_STANDING } from '../../document';
+import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../estimates';
 import { DO_NOT_CUT, faultsOf } from '../faults';
 import type { PatternInput } from '../layOut';
 import { foldOf } from '../panel/panelLines';
@@ -14,7 +15,14 @@ const MOST_FAULTS = 6;
 
 /** All paragraphs in the order of their weight, those of the print in their midst: what does not fit is cut from the end. */
 export function firstPageWords(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
-  return [...faults(input), ...print, ...allowances(input), ...lostLetters(input), ...reduction(input)];
+  return [
+    ...faults(input),
+    ...print,
+    ...estimates(input),
+    ...allowances(input),
+    ...lostLetters(input),
+    ...reduction(input),
+  ];
 }
 
 /** How to print sheets, and what this print is. */
@@ -52,6 +60,13 @@ function faults({ draft, client, sheet }: PlanInput): Paragraph[] {
     ...found.slice(0, MOST_FAULTS).map((issue) => small(issueSentence(issue, context))),
     ...(more > 0 ? [small(`And ${more} more.`)] : []),
   ];
+}
+
+/** The lengths of the client that the outline rests on and nobody measured. */
+function estimates({ client }: PlanInput): Paragraph[] {
+  const lines = estimatedLines(client);
+  if (lines.length === 0) return [];
+  return [{ kind: 'heading', text: ESTIMATED_HEADING }, ...lines.map(text), small(MEASURE_FIRST)];
 }
 
 /** The allowances that the pieces carry, each with the edges that have it. */

@@ -1,5 +1,6 @@
 // The whole pattern on one page as a PDF file, for plotters and copy shops.
 
+import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import {
   layOutOnePage,
@@ -36,7 +37,7 @@ export async function onePagePdf(
   const outlines = page.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     names.join(', ').slice(0, 120),
-    JSON.stringify([names, input.date, choice, correction, outlines]),
+    JSON.stringify([names, estimatedRemark(input.client), input.date, choice, correction, outlines]),
     input.letters,
   );
   const pen = pdf.page(page.widthMm * scale.x, page.heightMm * scale.y, scale);

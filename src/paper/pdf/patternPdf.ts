@@ -1,10 +1,12 @@
 // The tiled pattern as a PDF file.
 
+import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import { type Layout, layOut, type PatternInput } from '../layOut';
 import { makingList } from '../making/makingList';
 import { drawMakingPages } from '../making/makingPages';
 import { makingSections } from '../making/makingSections';
+import { makingNames } from '../making/makingText';
 import { checkPaper } from '../sheets/checkPaper';
 import { isCorrection, NO_CORRECTION } from '../sheets/correction';
 import { sheetName } from '../sheets/grid';
@@ -63,7 +65,7 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
       upright,
       layout.page,
       makingSections(makingList(input.draft, sheet.style, input.making), input.making, client.unit),
-      { client: client.name, draft: sheet.name, unit: client.unit },
+      makingNames(input),
     );
   await watch?.(printed.length + 1, printed.length + 1);
   return pdf.bytes();
@@ -71,6 +73,17 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
 
 function seedOf(input: PatternInput, { panels }: Layout): string {
   const { client, sheet, date, paper, making, correction, leftOut } = input;
+  const estimated = estimatedRemark(client);
   const outlines = panels.map(({ piece, offset }) => [offset, piece.cutLine]);
-  return JSON.stringify([client.name, sheet.name, date, paper, making, correction, leftOut, outlines]);
+  return JSON.stringify([
+    client.name,
+    sheet.name,
+    estimated,
+    date,
+    paper,
+    making,
+    correction,
+    leftOut,
+    outlines,
+  ]);
 }

@@ -1,10 +1,12 @@
 // The pattern for a projector over the cutting table: light lines on a dark ground, over a grid to set the projector by.
 
 import { inches } from '../../engine';
+import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import { movedPanel, type PlanInput } from '../placePanels';
 import { planPanels } from '../planPanels';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
+import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawPanels } from './onePagePdf';
 import { pdfFile } from './pdfFile';
@@ -25,6 +27,7 @@ export const DEFAULT_PROJECTOR: ProjectorChoice = { widthMm: 914.4, lineMm: 1.5 
 /** Room at the top for the names and the size of the grid, mm. */
 const HEAD_MM = 24;
 const FRAME_MM = 10;
+const REMARK_PT = 14;
 
 /** The side of a square of the grid, mm: one that the maker's ruler shows. */
 export const gridSideMm = (unit: 'in' | 'cm'): number => (unit === 'in' ? inches(2) : 50);
@@ -52,7 +55,7 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     names.slice(0, 2).join(', ').slice(0, 120),
-    JSON.stringify([names, choice, client.unit, outlines]),
+    JSON.stringify([names, choice, client.unit, estimatedRemark(client), outlines]),
     input.letters,
   );
   const pen = pdf.page(width, height, undefined, projectorLooks(choice.lineMm));
@@ -67,6 +70,15 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
     sizePt: 22,
     bold: true,
   });
+  const estimated = estimatedRemark(client);
+  if (estimated !== null)
+    pen.text({
+      text: shortened(settable(estimated), REMARK_PT, true, width - 2 * FRAME_MM),
+      start: { x: FRAME_MM, y: FRAME_MM + 19 },
+      turnRad: 0,
+      sizePt: REMARK_PT,
+      bold: true,
+    });
   drawPanels(
     pen,
     plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM })),

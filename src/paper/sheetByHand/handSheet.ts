@@ -1,5 +1,6 @@
 // The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
 
+import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { PlanInput } from '../placePanels';
 import { blockSteps } from './blockSteps';
@@ -15,6 +16,7 @@ import { targetSteps } from './targetSteps';
 export function handSheet(input: PlanInput): HandSheet {
   const { draft, client, sheet, date } = input;
   const tape = tapeFor(client.unit);
+  const estimated = estimatedRemark(client);
   const unit =
     client.unit === 'in' ? 'inches, to the nearest 1/16' : 'centimetres, to the nearest millimetre';
   return {
@@ -23,6 +25,7 @@ export function handSheet(input: PlanInput): HandSheet {
     date,
     warning: hasFaults(input) ? DO_NOT_CUT : null,
     remarks: [
+      ...(estimated === null ? [] : [estimated]),
       `All lengths in ${unit}. Each is rounded by itself, so a sum may be one division out; measure every mark from the line that is named, never from the mark before.`,
     ],
     steps:

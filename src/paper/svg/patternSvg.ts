@@ -2,20 +2,18 @@
 
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
+import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { InkText, Stroke } from '../ink';
 import type { PlacedPanel, PlanInput } from '../placePanels';
 import { planPanels } from '../planPanels';
 import { STROKE_LOOKS } from '../strokeLooks';
-import { MM_PER_POINT, textWidth } from '../text/textWidth';
-import { cleaned, isWritable } from '../text/writable';
+import { MM_PER_POINT, textWidth, wrapped } from '../text/textWidth';
+import { cleaned, isWritable, settable } from '../text/writable';
 import { escaped, mm } from './markup';
 
 /** Rows no wider than the narrowest cloth in the shops, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
-
-/** Room for the warning over a draft that must not be cut. mm */
-const WARNING_MM = 12;
 
 /**
  * The text of an SVG file, 1 unit = 1 mm. Each panel is a group whose id is the piece's, with a group a layer: cut-line,
@@ -24,27 +22,53 @@ const WARNING_MM = 12;
  */
 export function patternSvg(input: PlanInput): string {
   const { panels, widthMm, heightMm } = planPanels(input, MOST_WIDTH_MM);
-  const top = hasFaults(input) ? WARNING_MM : 0;
-  const [width, height] = [Math.max(widthMm, 1), Math.max(heightMm, 1) + top];
+  const { heads, top } = headsOver(input, Math.max(widthMm, LEAST_HEAD_MM));
+  const wide = heads.length > 0 ? LEAST_HEAD_MM : 1;
+  const [width, height] = [Math.max(widthMm, wide), Math.max(heightMm, 1) + top];
   const names = [input.client.name, input.sheet.name, input.date].map(cleaned).filter((name) => name !== '');
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 ${mm(-top)} ${mm(width)} ${mm(height)}">`,
     `<title>${escaped(names.join(', '))}</title>`,
     '<desc>Sewing pattern at full size: 1 unit is 1 mm.</desc>',
-    ...(top > 0 ? [`<g id="warning">${textTag(warning(top))}</g>`] : []),
+    ...heads.map(({ id, lines }) => `<g id="${id}">${lines.map(textTag).join('')}</g>`),
     ...panels.map(panelGroup),
     '</svg>',
     '',
   ].join('\n');
 }
 
-const warning = (top: number): InkText => ({
-  text: DO_NOT_CUT,
-  start: { x: 2, y: 7 - top },
-  turnRad: 0,
-  sizePt: 14,
-  bold: true,
-});
+/** Narrower drawings leave no room for what stands over them. mm */
+const LEAST_HEAD_MM = 120;
+
+/** What stands over the panels, above y 0, and the room it takes: not to cut a faulty draft, and what was estimated. */
+function headsOver(
+  input: PlanInput,
+  widthMm: number,
+): { heads: readonly { id: string; lines: readonly InkText[] }[]; top: number } {
+  const estimated = estimatedRemark(input.client);
+  const said = [
+    ...(hasFaults(input) ? [{ id: 'warning', text: DO_NOT_CUT, sizePt: 14 }] : []),
+    ...(estimated === null ? [] : [{ id: 'estimated', text: settable(estimated), sizePt: 11 }]),
+  ];
+  const heads: { id: string; lines: InkText[] }[] = [];
+  let y = 0;
+  for (const { id, text, sizePt } of said) {
+    const lines = wrapped(text, sizePt, true, widthMm - 4).map((line): InkText => {
+      y += 1.4 * sizePt * MM_PER_POINT;
+      return { text: line, start: { x: 2, y }, turnRad: 0, sizePt, bold: true };
+    });
+    heads.push({ id, lines });
+  }
+  const top = y > 0 ? y + FOOT_MM : 0;
+  const lifted = ({ start, ...line }: InkText): InkText => ({
+    ...line,
+    start: { x: start.x, y: start.y - top },
+  });
+  return { heads: heads.map(({ id, lines }) => ({ id, lines: lines.map(lifted) })), top };
+}
+
+/** Between what stands over the panels and them. mm */
+const FOOT_MM = 4;
 
 const LAYERS: readonly { readonly stroke: Stroke; readonly name: string }[] = [
   { stroke: 'cut', name: 'cut-line' },

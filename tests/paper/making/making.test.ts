@@ -263,6 +263,7 @@ describe('the list in words', () => {
       client: 'Wren\nAbernathy',
       draft: 'Ball',
       unit: 'cm',
+      remark: null,
     });
     expect(text).toContain('Making list: Wren Abernathy, Ball\n');
     expect(text).toMatch(/Seam Front 1 – Front 2: 2 × [\d.]+ cm – channel [\d.]+ cm\n/);
@@ -285,7 +286,7 @@ describe('the list in words', () => {
 
 describe('the CSV file', () => {
   const sections = makingSections(makingList(DEMO, DEFAULT_STYLE, USUAL), USUAL, 'in');
-  const names = { client: 'Wren', draft: 'Ball', unit: 'in' } as const;
+  const names = { client: 'Wren', draft: 'Ball', unit: 'in', remark: null } as const;
 
   it('has as many fields in each record and CR LF at each end', () => {
     const text = makingCsv(sections, { ...names, client: 'A "quoted", name\r\nin two lines' });

@@ -1,7 +1,7 @@
 // The drafting sheet: who draws by nothing but what is written on it comes out where the engine does.
 
 import { describe, expect, it } from 'vitest';
-import { parseLength, type Unit, wedgeNameOf } from '../../../src/document';
+import { DEMO_CLIENT, parseLength, type Unit, wedgeNameOf } from '../../../src/document';
 import {
   DEFAULT_STYLE,
   type Draft,
@@ -29,7 +29,7 @@ const CURVE_MM = 2 * HAND_MM;
 const STYLES = randomFrom(77);
 const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
   { name: 'demo in inches', input: demoPattern() },
-  { name: 'demo in cm', input: { ...demoPattern(), client: { name: 'Wren', unit: 'cm' } } },
+  { name: 'demo in cm', input: { ...demoPattern(), client: { ...DEMO_CLIENT, unit: 'cm' } } },
   ...drawBodies(30, 615).map((body, i) => {
     const style: Style = i < 10 ? DEFAULT_STYLE : { ...DEFAULT_STYLE, ...randomStyle(STYLES) };
     const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
@@ -37,7 +37,7 @@ const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
       name: `body ${i}`,
       input: {
         draft: draft(body, style),
-        client: { name: 'Drawn', unit },
+        client: { name: 'Drawn', unit, measurements: body, estimated: [] },
         sheet: { ...DEMO_SHEET, style },
         date: '1 May 2026',
       },
