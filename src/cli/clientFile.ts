@@ -1,6 +1,17 @@
 // A client from outside: a name, a unit and what the tape gave. Each thing wrong with it is a fault at its field.
 
-import { DEMO_CLIENT, type Unit, type Fault, type Read, refuse, isObject, kindOf, type FileUnit, readLength, readUnit } from '../document';
+import {
+  DEMO_CLIENT,
+  type Fault,
+  type FileUnit,
+  isObject,
+  kindOf,
+  type Read,
+  readLength,
+  readUnit,
+  refuse,
+  type Unit,
+} from '../document';
 import { MEASUREMENTS, type MeasurementName, type Measurements } from '../engine';
 
 export interface FileClient {

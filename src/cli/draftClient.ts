@@ -1,9 +1,8 @@
 // One client drafted. A measurement that is missing or out of all span makes the input unusable, not the draft faulty.
 
-import { issueSentence } from '../document';
+import { issueSentence, type Read } from '../document';
 import { type Draft, draft, type Style } from '../engine';
 import type { FileClient } from './clientFile';
-import type { Read } from './fault';
 
 export function draftClient({ measurements, unit }: FileClient, style: Style): Read<Draft> {
   const drafted = draft(measurements, style);

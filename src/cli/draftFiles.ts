@@ -2,7 +2,7 @@
 
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { issueSentence, type Read, refuse, type FileStyle } from '../document';
+import { type FileStyle, issueSentence, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { PlanInput } from '../paper';
 import { type FileClient, tapeOf } from './clientFile';

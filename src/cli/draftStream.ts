@@ -1,8 +1,8 @@
 // Many clients, one a line in and one a line out, in the same order; a bad line is answered and passed.
 
-import { type Fault, isObject, parseJson } from '../document';
 import { once } from 'node:events';
 import type { Writable } from 'node:stream';
+import { type Fault, isObject, parseJson } from '../document';
 import type { Style } from '../engine';
 import { readClient } from './clientFile';
 import { draftClient } from './draftClient';

@@ -1,18 +1,18 @@
 // The headless drafter: reads what was asked, drafts, and answers with files or lines and an exit code.
 
-import { styleNamed } from './styleNamed';
-import { faultLine } from './faultLine';
-import { type Fault, type Read, refuse, parseJson, type FileStyle, readStyle } from '../document';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
+import { type Fault, type FileStyle, parseJson, type Read, readStyle, refuse } from '../document';
 import { DEMO_FILE_CLIENT, type FileClient, readClient, tapeOf } from './clientFile';
 import { draftClient } from './draftClient';
 import { draftFiles, isSystemError, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
+import { faultLine } from './faultLine';
 import { helpText } from './help';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
+import { styleNamed } from './styleNamed';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
 

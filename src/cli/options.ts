@@ -1,6 +1,6 @@
 // What is written behind the command.
 
-import type { Fault, Read } from './fault';
+import type { Fault, Read } from '../document';
 
 const VALUED = ['client', 'style', 'paper', 'out'] as const;
 type Valued = (typeof VALUED)[number];

@@ -1,7 +1,7 @@
 // What pattern.pdf is printed on, by the word behind --paper.
 
+import { type Read, refuse } from '../document';
 import type { OnePageChoice, PaperChoice, ProjectorChoice } from '../paper';
-import { type Read, refuse } from './fault';
 
 export type Print =
   | { readonly kind: 'sheets'; readonly paper: PaperChoice }

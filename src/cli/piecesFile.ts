@@ -1,6 +1,6 @@
 // A draft as plain data for other programs: what pieces.json holds, and each line of the stream.
 
-import { edgeName, issueSentence, pieceLabel } from '../document';
+import { edgeName, type FileUnit, issueSentence, pieceLabel } from '../document';
 import {
   type Draft,
   type Edge,
@@ -12,7 +12,6 @@ import {
   type Point,
   type Style,
 } from '../engine';
-import type { FileUnit } from './readLength';
 
 type Place = readonly [number, number];
 

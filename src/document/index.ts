@@ -55,6 +55,10 @@ export {
   TOP_EDGES,
 } from './edgeShapes';
 export { type Expected, expectedOf, unusualOnes } from './expected';
+export { type Fault, type Read, refuse } from './files/fault';
+export { isObject, kindOf, parseJson } from './files/json';
+export { type FileUnit, readLength, readUnit } from './files/readLength';
+export { type FileStyle, readStyle } from './files/readStyle';
 export { type History, record, redo, startHistory, undo } from './history';
 export { formatLength, plainLength } from './lengths/formatLength';
 export { type LengthUnit, MM_PER } from './lengths/lengthUnit';

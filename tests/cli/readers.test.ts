@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { readClient } from '../../src/cli/clientFile';
-import type { Read } from '../../src/cli/fault';
 import { linesOf } from '../../src/cli/lines';
 import { readOptions } from '../../src/cli/options';
-import { readStyle, styleNamed } from '../../src/cli/styleFile';
+import { styleNamed } from '../../src/cli/styleNamed';
+import { type Read, readStyle } from '../../src/document';
 import { DEFAULT_STYLE, MEASUREMENTS } from '../../src/engine';
 
 const faultsOf = <T>(read: Read<T>): Record<string, string> =>

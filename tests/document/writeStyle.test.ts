@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readStyle } from '../../src/cli/styleFile';
-import { NAMED_STYLES, setCup, setIntake, setStationAt, writeStyle } from '../../src/document';
+import { NAMED_STYLES, readStyle, setCup, setIntake, setStationAt, writeStyle } from '../../src/document';
 import { DEFAULT_STYLE } from '../../src/engine';
 
 const worked = [

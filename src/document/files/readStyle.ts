@@ -1,6 +1,5 @@
-// A style by name or from a file: what a file says is laid over the default style.
+// A style from a file: what the file says is laid over the default style.
 
-import { DEMO_CLIENT, issueSentence, NAMED_STYLES } from '../document';
 import {
   BACK_CLOSURES,
   balancedWedge,
@@ -13,7 +12,9 @@ import {
   TOP_LEVELS,
   USUAL_CUP,
   type Wedge,
-} from '../engine';
+} from '../../engine';
+import { DEMO_CLIENT } from '../demo';
+import { issueSentence } from '../words/issues';
 import { type Fault, type Read, refuse } from './fault';
 import { isObject, type JsonObject, kindOf } from './json';
 import { PartReader } from './partReader';
@@ -23,17 +24,6 @@ export interface FileStyle {
   /** What the draft is called on paper. */
   readonly title: string;
   readonly style: Style;
-}
-
-/** A style of the table, or a fault that lists what is there. */
-export function styleNamed(name: string): Read<FileStyle> {
-  const value = NAMED_STYLES.get(name);
-  return value
-    ? { ok: true, value }
-    : refuse(
-        '--style',
-        `There is no style “${name}”; there are: ${[...NAMED_STYLES.keys()].join(', ')}. A file ends in .json.`,
-      );
 }
 
 /** Reads a style; each thing wrong with it, and each number out of its span, is a fault at its field. */

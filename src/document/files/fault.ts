@@ -15,7 +15,3 @@ export const refuse = (path: string, message: string): { ok: false; faults: Faul
   ok: false,
   faults: [{ path, message }],
 });
-
-/** A fault on one line of the error stream; `whole` stands where the fault is of the input as a whole. */
-export const faultLine = ({ path, message }: Fault, whole: string): string =>
-  `${path || whole}: ${message}\n`;

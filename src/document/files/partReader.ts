@@ -1,6 +1,6 @@
 // Reads the parts of a style file one by one. A part that is not given is the default's; what is wrong is gathered.
 
-import { LEVEL_NAMES, type LevelName } from '../engine';
+import { LEVEL_NAMES, type LevelName } from '../../engine';
 import type { Fault } from './fault';
 import { isObject, type JsonObject, kindOf } from './json';
 import { type FileUnit, readLength } from './readLength';

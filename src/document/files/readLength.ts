@@ -1,6 +1,8 @@
 // One length of a client or style file.
 
-import { lengthFaultSentence, MM_PER, parseLength } from '../document';
+import { MM_PER } from '../lengths/lengthUnit';
+import { parseLength } from '../lengths/parseLength';
+import { lengthFaultSentence } from '../words/lengthFaults';
 import { type Fault, type Read, refuse } from './fault';
 import { kindOf } from './json';
 
