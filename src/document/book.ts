@@ -11,7 +11,7 @@ import {
 } from '../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 3;
+export const BOOK_VERSION = 4;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -117,6 +117,9 @@ const measurementsSchema = z.object({
   backNeckToWaist: length,
   underarmToWaist: length,
   waistToLap: length,
+  frontBustArc: length,
+  frontWaistArc: length,
+  frontHipArc: length,
 });
 
 /** The shape of a style; whether its numbers can be drafted is the engine's to say. */

@@ -21,6 +21,9 @@ const DEMO_MEASUREMENTS: Measurements = {
   backNeckToWaist: inches(15.75),
   underarmToWaist: inches(7.75),
   waistToLap: inches(5.5),
+  frontBustArc: null,
+  frontWaistArc: null,
+  frontHipArc: null,
 };
 
 /** Wren Abernathy, ferry pilot, dressed for the winter ball in the default style. */

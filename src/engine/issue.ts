@@ -10,6 +10,8 @@ export type IssueCode =
   | 'measurementOutOfRange'
   | 'styleOutOfRange'
   | 'overBustEstimated'
+  | 'frontArcImpossible'
+  | 'frontArcUnusual'
   | 'levelsOutOfOrder'
   | 'levelLeftOut'
   | 'girthUsedUp'

@@ -138,6 +138,7 @@ describe('migrations', () => {
       expect(book.version).toBe(BOOK_VERSION);
       expect(book.clients.map(({ name }) => name)).toEqual(['Orla Fenwick', 'Bram Tolliver']);
       expect(book.clients[0]?.measurements.bust).toBeCloseTo(939.8, 9);
+      expect(book.clients[0]?.measurements.frontBustArc).toBe(version < 4 ? null : 495.3);
       expect(book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id)).toContain('front-added-1');
     }
   });

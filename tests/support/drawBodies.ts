@@ -59,6 +59,9 @@ function bodyOf(row: Record<SurveyName, number>): DrawnBody {
     backNeckToWaist: null,
     underarmToWaist: row.armpitHeight - row.waistHeight,
     waistToLap: null,
+    frontBustArc: null,
+    frontWaistArc: null,
+    frontHipArc: null,
   };
 }
 

@@ -15,6 +15,11 @@ const round = (y: number, half: number): TapePath => ({
   d: `M${100 - half} ${y}C${100 - half / 2} ${y + 9} ${100 + half / 2} ${y + 9} ${100 + half} ${y}`,
   round: true,
 });
+/** Across the front only, with a mark at each side. */
+const across = (y: number, half: number): TapePath => ({
+  d: `M${100 - half} ${y - 5}v10M${100 - half} ${y}C${100 - half / 2} ${y + 9} ${100 + half / 2} ${y + 9} ${100 + half} ${y}M${100 + half} ${y - 5}v10`,
+  round: false,
+});
 const down = (from: number, to: number, x = 86): TapePath => ({
   d: `M${x} ${from}L${x} ${to}`,
   round: false,
@@ -36,6 +41,9 @@ const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
   neckWidth: { d: 'M84 68L116 68', round: false },
   backNeckToWaist: down(62, 204, 100),
   underarmToWaist: { d: 'M53 118L64 202', round: false },
+  frontBustArc: across(134, 46),
+  frontWaistArc: across(202, 33),
+  frontHipArc: across(256, 45),
   waistToLap: { d: 'M100 206L100 262', round: false },
 };
 

@@ -25,6 +25,11 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
     intro: 'How far apart, how high under the arm, how long to sit in.',
     names: ['bustPointWidth', 'acrossShoulder', 'neckWidth', 'underarmToWaist', 'waistToLap'],
   },
+  {
+    title: 'Across the front',
+    intro: 'From side seam to side seam. Left empty, the front takes its usual part of the girth.',
+    names: ['frontBustArc', 'frontWaistArc', 'frontHipArc'],
+  },
 ];
 
 export function MeasureStep() {

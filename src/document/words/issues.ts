@@ -110,6 +110,10 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
       : `${styleName} is missing, stands twice, or is not something the draft knows. Choose it anew.`,
   overBustEstimated: ({ length }) =>
     `The over-bust girth was not measured; it is taken as ${length('overBust')}, the usual for this bust girth. Measure it to be sure.`,
+  frontArcImpossible: ({ field, length, least, most }) =>
+    `${field} of ${length('arc')} cannot be the front’s part of a girth of ${length('girth')}: it must be between ${least} and ${most}. Measure it again from side seam to side seam, or leave it empty.`,
+  frontArcUnusual: ({ field, length, least, most }) =>
+    `${field} of ${length('arc')} sets the side seams unusually far round; ${least} to ${most} would be usual for a girth of ${length('girth')}. Look where the sides were marked; if she is built so, it is right.`,
   levelsOutOfOrder: ({ level, field }) =>
     `The ${level} line is not far enough below the line above it. Look at ${inSentence(field)} and the lengths beside it.`,
   levelLeftOut: ({ level, field }) =>

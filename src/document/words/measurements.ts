@@ -73,4 +73,16 @@ export const MEASUREMENT_WORDS: Readonly<Record<MeasurementName, MeasurementWord
     label: 'Waist to lap, seated',
     how: 'Sitting upright on a firm chair, from the tied waist tape down the front to the top of the thigh.',
   },
+  frontBustArc: {
+    label: 'Front bust arc',
+    how: 'Mark both sides straight below the middle of the armpit. From the right side mark level across the fullest part of the bust to the left side mark.',
+  },
+  frontWaistArc: {
+    label: 'Front waist arc',
+    how: 'Along the tied waist tape across the front, from the right side mark to the left, where the side seams are to be.',
+  },
+  frontHipArc: {
+    label: 'Front hip arc',
+    how: 'At the height of the hip girth across the front, from where the right side seam is to be to the left one.',
+  },
 };

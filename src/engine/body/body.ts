@@ -1,6 +1,8 @@
 // From what was measured to a body that can be drafted: checked numbers, with the missing over-bust girth estimated.
 
+import type { LevelName } from '../draft/types';
 import { type Issue, issue } from '../issue';
+import { frontArcsOf } from './frontArcs';
 import { MEASUREMENTS, type Measurements } from './measurements';
 
 /** A checked body; mm. What is null was not measured and the draft does without. */
@@ -18,6 +20,8 @@ export interface Body {
   readonly bustPointWidth: number;
   readonly underarmToWaist: number | null;
   readonly waistToLap: number | null;
+  /** Front arcs, side seam to side seam, where they were measured. */
+  readonly frontArc: { readonly [level in LevelName]?: number };
 }
 
 /**
@@ -46,7 +50,9 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
       issues.push(issue('measurementOutOfRange', 'block', { field: name }, { least, most }));
     }
   }
-  if (issues.length > 0) return { body: null, issues };
+  const arcs = frontArcsOf(measurements);
+  issues.push(...arcs.issues);
+  if (issues.some(({ severity }) => severity === 'block')) return { body: null, issues };
   const bust = measurements.bust as number;
   const overBust = measurements.overBust ?? estimatedOverBust(bust);
   if (measurements.overBust === null || measurements.overBust === undefined)
@@ -66,6 +72,7 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
       bustPointWidth: measurements.bustPointWidth as number,
       underarmToWaist: measurements.underarmToWaist ?? null,
       waistToLap: measurements.waistToLap ?? null,
+      frontArc: arcs.frontArc,
     },
     issues,
   };

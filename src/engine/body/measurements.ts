@@ -18,6 +18,10 @@ export interface Measurements {
   readonly backNeckToWaist: number | null;
   readonly underarmToWaist: number | null;
   readonly waistToLap: number | null;
+  /** Across the front from side seam to side seam, at the level of the name. */
+  readonly frontBustArc: number | null;
+  readonly frontWaistArc: number | null;
+  readonly frontHipArc: number | null;
 }
 
 export type MeasurementName = keyof Measurements;
@@ -47,7 +51,7 @@ const length = (
   most: number,
 ): MeasurementDefinition => ({ name, kind: 'length', needed, least, most });
 
-/** Every measurement in the order in which it is taken: girths from the top down, then lengths from the neck, then widths. */
+/** Every measurement in the order in which it is taken: girths from the top down, then lengths from the neck, then widths, then front arcs. */
 export const MEASUREMENTS: readonly MeasurementDefinition[] = [
   girth('overBust', false),
   girth('bust', true),
@@ -65,4 +69,7 @@ export const MEASUREMENTS: readonly MeasurementDefinition[] = [
   length('backNeckToWaist', false, 150, 900),
   length('underarmToWaist', false, 40, 500),
   length('waistToLap', false, 20, 500),
+  length('frontBustArc', false, 150, 1800),
+  length('frontWaistArc', false, 100, 1800),
+  length('frontHipArc', false, 150, 1800),
 ];

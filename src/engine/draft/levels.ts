@@ -13,6 +13,8 @@ export interface Level {
   readonly ease: number;
   /** What the cloth measures all round: body + ease − lacing gap, mm. */
   readonly targetGirth: number;
+  /** The front's part of the girth: the style's, or that of a measured front arc. */
+  readonly frontShare: number;
   /** Width of the closed half block, wedges sewn up, mm. */
   readonly net: Readonly<Record<Side, number>>;
 }
@@ -96,13 +98,15 @@ function levelAt(name: LevelName, y: number, body: Body, style: Style): Level {
   const bodyGirth = body[name] as number;
   const ease = style.ease[name];
   const half = (bodyGirth + ease) / 2;
-  const share = style.frontShare[name];
+  const arc = body.frontArc[name];
+  const share = arc === undefined ? style.frontShare[name] : arc / bodyGirth;
   return {
     name,
     y,
     bodyGirth,
     ease,
     targetGirth: bodyGirth + ease - openWidth(style.closure),
+    frontShare: share,
     net: {
       front: share * half - openAt('front', style.closure) / 2,
       back: (1 - share) * half - openAt('back', style.closure) / 2,

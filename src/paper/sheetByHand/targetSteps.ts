@@ -44,7 +44,7 @@ function linesStep({ draft }: PlanInput, tape: Tape): HandStep {
   };
 }
 
-function targetsStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
+function targetsStep({ draft }: PlanInput, tape: Tape): HandStep {
   const used = new Set(linesOf(draft).map(({ level }) => level));
   const levels = draft.levels.filter(({ name }) => used.has(name));
   const names = new Map(linesOf(draft).map(({ level, name }) => [level, name]));
@@ -72,12 +72,12 @@ function targetsStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
     tables: [
       {
         columns: ['Level', 'Body', 'Ease', 'Half', 'Front’s share', 'Front', 'Back'],
-        rows: levels.map(({ name, bodyGirth, ease, net }) => [
+        rows: levels.map(({ name, bodyGirth, ease, net, frontShare }) => [
           names.get(name) ?? name,
           tape.said(bodyGirth),
           signed(ease, tape),
           tape.said((bodyGirth + ease) / 2),
-          `${Math.round(sheet.style.frontShare[name] * 1000) / 10} %`,
+          `${Math.round(frontShare * 1000) / 10} %`,
           tape.said(net.front),
           tape.said(net.back),
         ]),

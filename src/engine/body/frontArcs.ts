@@ -1,0 +1,48 @@
+// Measured front arcs: where the tape was laid across the front from side seam to side seam, the front's part of the girth
+// is known and need not be taken from the style.
+
+import type { LevelName } from '../draft/types';
+import { type Issue, issue } from '../issue';
+import type { Measurements } from './measurements';
+
+/** Which arc belongs to which level. */
+const FRONT_ARCS = [
+  { name: 'frontBustArc', level: 'bust' },
+  { name: 'frontWaistArc', level: 'waist' },
+  { name: 'frontHipArc', level: 'hip' },
+] as const;
+
+/** Parts of the girth that a draft can carry; the same span as a style's own share. */
+const POSSIBLE = { least: 0.2, most: 0.8 } as const;
+
+/** Side seams outside this stand oddly far forward or back. Our own bound, no source. */
+const USUAL = { least: 0.4, most: 0.6 } as const;
+
+/**
+ * The arcs that were measured, mm by level. One that cannot be the front's part of its girth is a blocking issue, an odd
+ * one a warning, both with the usual or possible span in mm. Arcs whose girth is missing are left to the girth's own issue.
+ */
+export function frontArcsOf(measurements: Measurements): {
+  frontArc: { readonly [level in LevelName]?: number };
+  issues: Issue[];
+} {
+  const issues: Issue[] = [];
+  const frontArc: { [level in LevelName]?: number } = {};
+  for (const { name, level } of FRONT_ARCS) {
+    const [arc, girth] = [measurements[name] ?? null, measurements[level] ?? null];
+    if (arc === null || girth === null) continue;
+    const place = { field: name, level };
+    const said = ({ least, most }: { least: number; most: number }) => ({
+      arc,
+      girth,
+      least: least * girth,
+      most: most * girth,
+    });
+    const within = ({ least, most }: { least: number; most: number }): boolean =>
+      arc >= least * girth && arc <= most * girth;
+    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', 'block', place, said(POSSIBLE)));
+    else if (!within(USUAL)) issues.push(issue('frontArcUnusual', 'warn', place, said(USUAL)));
+    frontArc[level] = arc;
+  }
+  return { frontArc, issues };
+}

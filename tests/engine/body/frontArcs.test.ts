@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_STYLE, draft, type Measurements } from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { broken, judge } from '../../support/judge';
+import { randomFrom, uniform } from '../../support/random';
+
+const levelsOf = (body: Partial<Measurements>) => {
+  const { levels } = draft({ ...MEAN_BODY, ...body }, DEFAULT_STYLE);
+  return new Map(levels.map((level) => [level.name, level]));
+};
+
+describe('a measured front arc', () => {
+  it('sets the front’s part of its girth, ease shared in proportion; other levels keep the style’s', () => {
+    const [plain, arced] = [levelsOf({}), levelsOf({ frontWaistArc: 400 })];
+    const waist = arced.get('waist');
+    const share = 400 / MEAN_BODY.waist;
+    expect(waist?.frontShare).toBeCloseTo(share, 12);
+    // The default style draws the waist in by 2 in and leaves the lacing gap off the back.
+    const half = (MEAN_BODY.waist + DEFAULT_STYLE.ease.waist) / 2;
+    expect(waist?.net.front).toBeCloseTo(share * half, 9);
+    expect(waist?.net.back).toBeCloseTo((1 - share) * half - DEFAULT_STYLE.closure.lacingGap / 2, 9);
+    for (const name of ['overBust', 'bust', 'underBust', 'hip'] as const)
+      expect(arced.get(name)).toEqual(plain.get(name));
+  });
+
+  it('of the style’s own part changes nothing', () => {
+    const frontBustArc = DEFAULT_STYLE.frontShare.bust * MEAN_BODY.bust;
+    expect(levelsOf({ frontBustArc }).get('bust')?.net.front).toBeCloseTo(
+      levelsOf({}).get('bust')?.net.front ?? 0,
+      9,
+    );
+  });
+
+  it('that cannot be part of its girth is refused at its field, with the span it must lie in', () => {
+    for (const frontHipArc of [0.19, 0.81].map((share) => share * (MEAN_BODY.hip ?? 0))) {
+      const made = draft({ ...MEAN_BODY, frontHipArc }, DEFAULT_STYLE);
+      expect(made.pieces).toEqual([]);
+      expect(made.issues).toContainEqual({
+        code: 'frontArcImpossible',
+        severity: 'block',
+        at: { field: 'frontHipArc', level: 'hip' },
+        values: {
+          arc: frontHipArc,
+          girth: MEAN_BODY.hip,
+          least: 0.2 * MEAN_BODY.hip,
+          most: 0.8 * MEAN_BODY.hip,
+        },
+      });
+    }
+  });
+
+  it('that is odd is warned of and drafted', () => {
+    const made = draft({ ...MEAN_BODY, frontBustArc: 0.63 * MEAN_BODY.bust }, DEFAULT_STYLE);
+    expect(made.issues).toContainEqual(
+      expect.objectContaining({ code: 'frontArcUnusual', severity: 'warn' }),
+    );
+    expect(made.pieces).not.toEqual([]);
+  });
+
+  it('without its girth leaves the word to the girth', () => {
+    const { issues } = draft({ ...MEAN_BODY, waist: null, frontWaistArc: 400 }, DEFAULT_STYLE);
+    expect(issues.map(({ code, at }) => [code, at.field])).toEqual([['measurementMissing', 'waist']]);
+  });
+
+  it('keeps every bound on 300 drawn bodies with drawn arcs, seed 88', { timeout: 60_000 }, () => {
+    const random = randomFrom(88);
+    for (const [i, body] of drawBodies(300, 88).entries()) {
+      const arced = {
+        ...body,
+        frontBustArc: uniform(random, 0.48, 0.58) * body.bust,
+        frontWaistArc: uniform(random, 0.46, 0.56) * body.waist,
+        frontHipArc: uniform(random, 0.44, 0.54) * body.hip,
+      };
+      const findings = judge(arced, DEFAULT_STYLE, draft(arced, DEFAULT_STYLE));
+      expect(findings.length, `body ${i}: measured`).toBeGreaterThan(100);
+      expect(broken(findings), `body ${i}`).toEqual([]);
+    }
+  });
+});
