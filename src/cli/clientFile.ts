@@ -1,11 +1,18 @@
 // A client from outside: a name, a unit and what the tape gave. Each thing wrong with it is a fault at its field.
 
-import { DEMO_CLIENT, type Unit } from '../document';
+import {
+  DEMO_CLIENT,
+  type Fault,
+  type FileUnit,
+  isObject,
+  kindOf,
+  type Read,
+  readLength,
+  readUnit,
+  refuse,
+  type Unit,
+} from '../document';
 import { MEASUREMENTS, type MeasurementName, type Measurements } from '../engine';
-import type { Fault, Read } from './fault';
-import { refuse } from './fault';
-import { isObject, kindOf } from './json';
-import { type FileUnit, readLength, readUnit } from './readLength';
 
 export interface FileClient {
   readonly name: string;

@@ -2,16 +2,14 @@
 
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { issueSentence } from '../document';
+import { type FileStyle, issueSentence, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { PlanInput } from '../paper';
 import { type FileClient, tapeOf } from './clientFile';
-import { type Read, refuse } from './fault';
 import { fontFiles } from './fontFiles';
 import { makeDirectory } from './makeDirectory';
 import type { Print } from './paperNamed';
 import { piecesFile } from './piecesFile';
-import type { FileStyle } from './styleFile';
 
 type Paper = typeof import('../paper');
 

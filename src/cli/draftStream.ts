@@ -2,11 +2,10 @@
 
 import { once } from 'node:events';
 import type { Writable } from 'node:stream';
+import { type Fault, isObject, parseJson } from '../document';
 import type { Style } from '../engine';
 import { readClient } from './clientFile';
 import { draftClient } from './draftClient';
-import type { Fault } from './fault';
-import { isObject, parseJson } from './json';
 import { type Line, LONGEST_LINE, linesOf } from './lines';
 import { piecesFile } from './piecesFile';
 

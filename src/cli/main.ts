@@ -3,16 +3,16 @@
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
+import { type Fault, type FileStyle, parseJson, type Read, readStyle, refuse } from '../document';
 import { DEMO_FILE_CLIENT, type FileClient, readClient, tapeOf } from './clientFile';
 import { draftClient } from './draftClient';
 import { draftFiles, isSystemError, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
-import { type Fault, faultLine, type Read, refuse } from './fault';
+import { faultLine } from './faultLine';
 import { helpText } from './help';
-import { parseJson } from './json';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
-import { type FileStyle, readStyle, styleNamed } from './styleFile';
+import { styleNamed } from './styleNamed';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
 
