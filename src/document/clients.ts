@@ -2,6 +2,7 @@
 
 import { DEFAULT_STYLE, MEASUREMENTS, type Measurements } from '../engine';
 import { type Book, type Client, openClient, openSheet, type Sheet } from './book';
+import { freeName } from './freeName';
 
 /** Nothing measured yet. */
 const UNMEASURED = Object.fromEntries(
@@ -97,11 +98,3 @@ const newSheet = (id: string, name: string): Sheet => ({
   acknowledgedReduction: null,
   saved: null,
 });
-
-/** The name, or with the first number behind it that makes it the only one. */
-function freeName(name: string, taken: readonly string[]): string {
-  const plain = name.replace(/ \d+$/, '');
-  let [free, number] = [name, 2];
-  for (; taken.includes(free); number += 1) free = `${plain} ${number}`;
-  return free;
-}

@@ -64,7 +64,7 @@ export { formatLength, plainLength } from './lengths/formatLength';
 export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
 export { parseLength } from './lengths/parseLength';
 export { readBook } from './migrations/readBook';
-export { keepStyle, removeStyle, renameStyle, styleCalled } from './ownStyles';
+export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './ownStyles';
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
 export { estimatedSentence, estimateWritten, unusualSentence } from './words/expected';

@@ -2,6 +2,7 @@
 
 import type { Style } from '../engine';
 import type { Book, OwnStyle } from './book';
+import { freeName, plainName } from './freeName';
 
 /**
  * Keeps a style under a name. One of that name is written over and stays where it stands in the list; any other is
@@ -18,14 +19,18 @@ export function keepStyle(book: Book, id: string, name: string, style: Style, on
 
 /** The maker's own style of a name, whatever its capitals; null where there is none. */
 export function styleCalled(book: Book, name: string): OwnStyle | null {
-  return book.styles.find((each) => plain(each.name) === plain(name)) ?? null;
+  return book.styles.find((each) => plainName(each.name) === plainName(name)) ?? null;
+}
+
+/** Adds a style from elsewhere, never in the place of one that is there. */
+export function addStyle(book: Book, id: string, name: string, style: Style, on: string): Book {
+  const added: OwnStyle = { id, name: freeName(name, namesOf(book.styles)), style, on };
+  return { ...book, styles: [...book.styles, added] };
 }
 
 /** Gives a style another name; one that another style bears already gets a number behind it. */
 export function renameStyle(book: Book, id: string, name: string): Book {
-  const others = book.styles.filter((each) => each.id !== id).map((each) => plain(each.name));
-  let [free, number] = [name, 2];
-  for (; others.includes(plain(free)); number += 1) free = `${name} ${number}`;
+  const free = freeName(name, namesOf(book.styles.filter((each) => each.id !== id)));
   return {
     ...book,
     styles: book.styles.map((each) => (each.id === id ? { ...each, name: free } : each)),
@@ -38,4 +43,4 @@ export function removeStyle(book: Book, id: string): Book {
   return styles.length === book.styles.length ? book : { ...book, styles };
 }
 
-const plain = (name: string): string => name.trim().toLocaleLowerCase();
+const namesOf = (styles: readonly OwnStyle[]): string[] => styles.map(({ name }) => name);

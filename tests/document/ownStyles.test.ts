@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   addClient,
+  addStyle,
   type Book,
   changeStyle,
   DEMO_BOOK,
@@ -51,6 +52,12 @@ describe('a style of the maker’s own', () => {
     expect(names(renameStyle(two, 'b', 'Revel'))).toEqual(['Ferry', 'Revel']);
     expect(names(renameStyle(two, 'b', 'ferry'))).toEqual(['Ferry', 'ferry 2']);
     expect(names(renameStyle(two, 'b', 'gala'))).toEqual(['Ferry', 'gala']);
+  });
+
+  it('is added from elsewhere under a name of its own', () => {
+    const added = addStyle(addStyle(two, 'c', 'GALA', DEFAULT_STYLE, ''), 'd', 'Gala 2', other, '');
+    expect(names(added)).toEqual(['Ferry', 'Gala', 'GALA 2', 'Gala 3']);
+    expect(added.styles[1]).toBe(two.styles[1]);
   });
 
   it('goes without the drafts that were made from it', () => {

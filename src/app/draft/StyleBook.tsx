@@ -10,6 +10,7 @@ import { TextField } from '../parts/TextField';
 import { UndoLine } from '../parts/UndoLine';
 import { useOpen, useTable } from '../tableContext';
 import { KeepStyleForm } from './KeepStyleForm';
+import { StyleFile } from './StyleFile';
 
 export default function StyleBook({ onClose }: { onClose: () => void }) {
   const { book, client } = useOpen();
@@ -23,9 +24,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
     <Dialog title="Style book" wide={true} onClose={onClose}>
       <KeepStyleForm />
       <section className="style-list" aria-label="Your styles">
-        <div className="list-head">
-          <h3>Your styles</h3>
-        </div>
+        <StyleFile />
         <UndoLine change={gone === null ? null : `took out ${gone}`}>
           {`The style ${gone} was taken out of the book.`}
         </UndoLine>

@@ -1,6 +1,6 @@
 // The book as one file: written to be kept elsewhere, and read back with a look at what would change.
 
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import {
   type BackedUpClient,
   type BackedUpStyle,
@@ -13,6 +13,7 @@ import {
   writeBackup,
 } from '../../document';
 import { download } from '../parts/download';
+import { FileChoice } from '../parts/FileChoice';
 import { formatDay, today } from '../parts/formatDay';
 import { useOpen, useTable } from '../tableContext';
 
@@ -31,15 +32,13 @@ interface Found {
 
 export function BackupPart() {
   const { book } = useOpen();
-  const input = useId();
   const [found, setFound] = useState<Found | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
-  const read = async (file: File | undefined): Promise<void> => {
+  const read = (text: string): void => {
     setDone(null);
     setFound(null);
-    if (!file) return;
-    const backup = readBackup(await file.text().catch(() => ''));
+    const backup = readBackup(text);
     setFault(
       backup.kind === 'unreadable'
         ? backup.reason
@@ -61,18 +60,7 @@ export function BackupPart() {
         >
           Download a backup
         </button>
-        <label className="file-choice" htmlFor={input}>
-          <span>Restore from a backup</span>
-          <input
-            id={input}
-            type="file"
-            accept="application/json,.json"
-            onChange={(event) => {
-              void read(event.target.files?.[0]);
-              event.target.value = '';
-            }}
-          />
-        </label>
+        <FileChoice label="Restore from a backup" onChoose={read} />
       </div>
       <p className="said" role="status">
         {fault ?? ''}

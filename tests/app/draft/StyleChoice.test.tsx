@@ -12,6 +12,7 @@ import {
   NAMED_STYLES,
   openSheet,
   setSizing,
+  writeStyle,
 } from '../../../src/document';
 import { DEFAULT_STYLE } from '../../../src/engine';
 import { onTable } from '../onTable';
@@ -103,4 +104,35 @@ describe('the style book', () => {
     await press('Undo');
     expect(table.getState().history.present).toBe(KEPT);
   });
+
+  it('takes a style from a file, never in the place of one that is there', async () => {
+    const { styles, user, changes } = styleBook(KEPT);
+    const input = screen.getByLabelText('Read a style file');
+    await user.upload(input, jsonFile('quay.json', writeStyle('Harbour', DEFAULT_STYLE)));
+    expect(await screen.findByText('Harbour was read from quay.json.')).toBeInTheDocument();
+    expect(styles().map(({ name, style }) => [name, style])).toEqual([
+      ['Harbour', V_FRONT],
+      ['Harbour 2', DEFAULT_STYLE],
+    ]);
+    await user.upload(input, jsonFile('Quay.json', '{"unit":"in","hemBelow":"3 1/2"}'));
+    expect(await screen.findByText('Quay was read from Quay.json.')).toBeInTheDocument();
+    expect(styles()[2]?.style.hemBelow).toBeCloseTo(88.9, 9);
+    expect(changes()).toEqual(['read the style Harbour', 'read the style Quay']);
+  });
+
+  it('says what is wrong with a file, and takes nothing', async () => {
+    const { user, changes } = styleBook();
+    const input = screen.getByLabelText('Read a style file');
+    await user.upload(input, jsonFile('a.json', '{"hemBelow": 99999, "colour": "red"}'));
+    expect(await screen.findByText('a.json was not taken:')).toBeInTheDocument();
+    expect(screen.getByText('colour')).toBeInTheDocument();
+    await user.upload(input, jsonFile('b.json', '{"hemBelow'));
+    expect(await screen.findByText(/This is not JSON/)).toBeInTheDocument();
+    const wrong = Object.fromEntries([...'abcdefgh'].map((letter) => [letter, 1]));
+    await user.upload(input, jsonFile('c.json', JSON.stringify(wrong)));
+    expect(await screen.findByText('And 3 more.')).toBeInTheDocument();
+    expect(changes()).toEqual([]);
+  });
 });
+
+const jsonFile = (name: string, text: string): File => new File([text], name, { type: 'application/json' });

@@ -1,0 +1,51 @@
+// A style outlives its client: kept, found after a reload, worn by another, and taken by the headless drafter.
+
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { runDraft } from '../cli/runDraft';
+import { expectQuiet, withBrowser } from './session';
+
+const visit = withBrowser();
+
+describe('a style of the maker’s own', () => {
+  it('is kept, worn by the next client after a reload, and written out for the headless drafter', async () => {
+    const visitor = await visit('draft');
+    const { page } = visitor;
+    await page.getByRole('textbox', { name: 'Hem', exact: true }).fill('5 1/4');
+    await page.getByRole('textbox', { name: 'Hem', exact: true }).press('Enter');
+    await page.getByRole('button', { name: 'Style book' }).click();
+    await page.getByRole('textbox', { name: 'Name of the style' }).fill('Harbour');
+    await page.getByRole('button', { name: 'Keep the style' }).click();
+    await page.getByText('Harbour is kept').waitFor();
+
+    const asked = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Write out Harbour' }).click();
+    const file = await asked;
+    expect(file.suggestedFilename()).toBe('Harbour-style.json');
+    const [style, out] = [
+      join(mkdtempSync(join(tmpdir(), 'style-')), 'Harbour-style.json'),
+      mkdtempSync(join(tmpdir(), 'out-')),
+    ];
+    await file.saveAs(style);
+    expect(JSON.parse(readFileSync(style, 'utf8')).hemBelow).toBeCloseTo(5.25 * 25.4, 9);
+    const ran = await runDraft(['--style', style, '--out', out]);
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(readFileSync(join(out, 'sheet.html'), 'utf8')).toContain('Harbour');
+
+    await page.getByRole('button', { name: 'Close' }).click();
+    // what is kept a moment later is kept at once when the page is left
+    await page.reload();
+    await page.getByRole('button', { name: /client book$/ }).click();
+    await page.getByRole('button', { name: 'Duplicate Wren Abernathy' }).click();
+    await page.getByRole('button', { name: 'New draft' }).click();
+    await page.getByRole('button', { name: 'Close' }).click();
+    await expect.poll(() => page.getByRole('textbox', { name: 'Hem', exact: true }).inputValue()).toBe('4');
+    await page.getByRole('combobox', { name: 'Start from a style' }).selectOption({ label: 'Harbour' });
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Hem', exact: true }).inputValue())
+      .toBe('5 1/4');
+    expectQuiet(visitor);
+  });
+});
