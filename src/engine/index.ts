@@ -17,6 +17,7 @@ export {
   type Allowances,
   BACK_CLOSURES,
   type Closure,
+  type DartPoint,
   EDGE_NODES,
   type EdgeNode,
   type EdgeNodeName,

@@ -51,7 +51,7 @@ describe('names', () => {
   });
 
   it('names pieces, edges and seams', () => {
-    expect(pieceLabel({ block: 'front', number: 1 })).toBe('Front 1');
+    expect(pieceLabel({ id: 'front-1' })).toBe('Front 1');
     expect(pieceLabelOf('back-12')).toBe('Back 12');
     expect(pieceLabelOf('sleeve')).toBe('sleeve');
     expect(seamName('front-1/front-2')).toBe('the seam of Front 1 and Front 2');
@@ -213,6 +213,10 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   panelTooNarrow: true,
   panelCrossed: true,
   intakeNotPlaced: true,
+  dartTooShort: true,
+  dartTakesNothing: true,
+  dartEndsAtEdge: true,
+  sidePanelAtCentre: true,
   topAboveArmpit: true,
   armpitUnknown: true,
   garmentTooShort: true,

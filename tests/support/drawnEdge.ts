@@ -69,7 +69,7 @@ export function drawnEdge(made: Draft, style: Style, edge: EdgeName): DrawnEdge 
   if (!blocks || !span) return null;
   const [base, way, shape] =
     edge === 'top' ? [span.top, -1 as const, style.topShape] : [span.hem, 1 as const, style.hemShape];
-  const lines = draftEdge(blocks, shape, base, way);
+  const { lines } = draftEdge(blocks, shape, base, way);
   const half = (side: Side): HalfEdge => {
     const widths = panelsOf(blocks[side], base);
     let at = 0;

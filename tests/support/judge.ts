@@ -21,7 +21,7 @@ import {
   lengthOf,
   ringOf,
   selfMeeting,
-  widthAcross,
+  sewnAcross,
 } from './outline';
 
 type Bound = 'D1' | 'D2' | 'D3' | 'D4' | 'D5' | 'D6';
@@ -41,7 +41,8 @@ const BOUNDS = { girthMm: 0.1, mateMm: 0.05, runDeg: 0.5, leastPanelMm: 20, kink
 
 /** Everything measured on a draft. An empty list means there was nothing to measure. */
 export function judge(measurements: Measurements, style: Style, made: Draft): Finding[] {
-  const whole = wholeBlocks(style, made);
+  // The cloth of a dart that cannot be sewn stays in; the draft is refused.
+  const whole = wholeBlocks(style, made) && made.issues.every(({ code }) => code !== 'dartEndsAtEdge');
   return [
     ...(whole ? girths(measurements, style, made) : []),
     ...mates(made.pieces),
@@ -59,13 +60,15 @@ export function broken(findings: readonly Finding[]): string[] {
     .map(({ bound, what, amount }) => `${bound} ${what}: ${amount}`);
 }
 
-/** Panels a style asks for, by block: one more than its wedges, of which one may shape the centre line. */
+/** Panels a style asks for, by block: one more than the wedges that run through, of which one may shape the centre line. */
 export function wantedPieces(style: Style): string[] {
-  return (['front', 'back'] as const).flatMap((block) => {
+  const [front, back] = (['front', 'back'] as const).map((block) => {
     const wedges = style.wedges.filter((wedge) => wedge.block === block);
-    const cuts = wedges.length - (wedges.some((wedge) => wedge.station === -1) ? 1 : 0);
-    return Array.from({ length: cuts + 1 }, (_, i) => `${block}-${i + 1}`);
-  });
+    const centre = wedges.some(({ station }) => station === -1) ? 1 : 0;
+    const through = wedges.filter(({ station, upper, lower }) => station === -1 || !(upper || lower));
+    return Array.from({ length: through.length - centre + 1 }, (_, i) => `${block}-${i + 1}`);
+  }) as [string[], string[]];
+  return style.joinedSide ? [...front.slice(0, -1), 'side', ...back.slice(0, -1)] : [...front, ...back];
 }
 
 const wholeBlocks = (style: Style, made: Draft): boolean => {
@@ -78,8 +81,7 @@ function girths(measurements: Measurements, style: Style, made: Draft): Finding[
   for (const { name, y } of made.levels) {
     if (!made.pieces.every((piece) => y > legSpan(piece).from + 1e-9 && y < legSpan(piece).to - 1e-9))
       continue;
-    const sewn =
-      2 * made.pieces.reduce((sum, piece) => sum + (widthAcross(ringOf(piece), y) ?? Number.NaN), 0);
+    const sewn = 2 * made.pieces.reduce((sum, piece) => sum + (sewnAcross(piece, y) ?? Number.NaN), 0);
     const body = bodyGirth(measurements, name);
     if (body === null) continue;
     const off = Math.abs(sewn - (body + style.ease[name] - openWidth(style.closure)));
@@ -152,7 +154,7 @@ function runs(pieces: readonly Piece[], style: Style): Finding[] {
       const other = edge.mate ? pieces.find(({ id }) => id === edge.mate?.piece) : piece;
       if (!other || (edge.role === 'seam' && !edge.mate)) continue;
       for (const where of ['top', 'hem'] as const) {
-        if (cornered[where]) continue;
+        if (cornered[where] || !isBeside(piece, i, where)) continue;
         const angle = cornerTo(piece, i, where) + cornerTo(other, edge.mate?.edge ?? i, where);
         const off = Math.abs(angle - 180);
         findings.push({
@@ -165,6 +167,12 @@ function runs(pieces: readonly Piece[], style: Style): Finding[] {
       }
     }
   return findings;
+}
+
+/** Whether edge `i` meets the top edge or hem; a dart's leg meets one of them, at its point neither. */
+function isBeside(piece: Piece, i: number, where: 'top' | 'hem'): boolean {
+  const n = piece.edges.length;
+  return [piece.edges[(i + 1) % n], piece.edges[(i + n - 1) % n]].some((edge) => edge?.role === where);
 }
 
 /** Interior angle between edge `i` and the top edge or hem of its piece. */
@@ -224,13 +232,12 @@ const joined = (edge: readonly Point[], next: readonly Point[]): boolean =>
 
 /** A narrow place must be told by a blocking issue that names piece, wedge (where there is one) and level. */
 function widths(piece: Piece, made: Draft): Finding[] {
-  const ring = ringOf(piece);
   const { from, to } = legSpan(piece);
   // Where the top edge dips below the hem's highest place, no height crosses both legs.
   if (from >= to) return [];
   let least = Number.POSITIVE_INFINITY;
   for (let step = 1; step < 60; step += 1)
-    least = Math.min(least, widthAcross(ring, from + ((to - from) * step) / 60) ?? least);
+    least = Math.min(least, sewnAcross(piece, from + ((to - from) * step) / 60) ?? least);
   const told = made.issues.some(
     ({ severity, code, at }) =>
       severity === 'block' && code === 'panelTooNarrow' && at.piece === piece.id && at.level !== undefined,

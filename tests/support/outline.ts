@@ -29,6 +29,21 @@ export function widthAcross(ring: readonly Point[], y: number): number | null {
   return first === undefined || second === undefined || third !== undefined ? null : second - first;
 }
 
+/**
+ * Cloth of a piece at height `y` with its darts sewn up, mm: every stretch inside its outline, less what lies between the
+ * stitching lines of darts that are closed at both ends. Null where the outline is not crossed.
+ */
+export function sewnAcross(piece: Piece, y: number): number | null {
+  const xs = crossings(ringOf(piece), y);
+  if (xs.length < 2 || xs.length % 2 === 1) return null;
+  const cloth = xs.reduce((sum, x, i) => sum + (i % 2 === 0 ? -x : x), 0);
+  const darts = piece.darts.filter(({ open }) => !open);
+  const stitched = darts.map(
+    ({ inner, outer }) => widthAcross([...inner, ...[...outer].reverse().slice(1, -1)], y) ?? 0,
+  );
+  return cloth - stitched.reduce((sum, width) => sum + width, 0);
+}
+
 /** The heights between which a piece has a leg on either side: under all of its top edge, above all of its hem. */
 export function legSpan(piece: Piece): { from: number; to: number } {
   const heights = (role: Edge['role']): number[] =>

@@ -134,6 +134,14 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
       : `Top edge and hem of ${piece} run into each other or across a seam, so it cannot be cut. Make the garment longer, or take less into the wedges beside it.`,
   intakeNotPlaced: ({ block, level, length }) =>
     `At the ${level} the wedges of the ${block} had no room for ${length('left')}; the side seam takes it. Add a wedge, or raise the most one wedge may take, if the side grows too hollow.`,
+  dartTooShort: ({ wedge, length }) =>
+    `The points of ${wedge} are in the wrong order or nearer than ${length('least')} to each other. Move them apart.`,
+  dartTakesNothing: ({ wedge }) =>
+    `${capital(wedge)} crosses no level between its points, so it takes nothing. Let it reach the waist or another level.`,
+  dartEndsAtEdge: ({ wedge, piece }) =>
+    `${capital(wedge)} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
+  sidePanelAtCentre: () =>
+    'Front and back cannot be cut in one at the side: one of them has no seam between the side and its centre line. Add a wedge that runs through, or keep the side seam.',
   topAboveArmpit: ({ length }) =>
     `The top edge at the side stands ${length('over')} higher than the underarm and would cut in. Lower the top edge.`,
   armpitUnknown: ({ length }) =>

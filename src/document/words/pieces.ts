@@ -4,14 +4,14 @@ import type { Edge, Piece, Side } from '../../engine';
 
 const SIDE_WORDS: Readonly<Record<Side, string>> = { front: 'Front', back: 'Back' };
 
-/** "Front 1": the block and the piece's number, counted from the centre. */
-export const pieceLabel = (piece: Pick<Piece, 'block' | 'number'>): string =>
-  `${SIDE_WORDS[piece.block]} ${piece.number}`;
+/** "Front 1": the block and the piece's number, counted from the centre; "Side panel" where front and back are in one. */
+export const pieceLabel = (piece: Pick<Piece, 'id'>): string => pieceLabelOf(piece.id);
 
 /** The label of a piece known by its id only ("front-1"); an id of another form is given back as it is. */
 export function pieceLabelOf(id: string): string {
+  if (id === 'side') return 'Side panel';
   const match = /^(front|back)-(\d+)$/.exec(id);
-  return match ? pieceLabel({ block: match[1] as Side, number: Number(match[2]) }) : id;
+  return match ? `${SIDE_WORDS[match[1] as Side]} ${match[2]}` : id;
 }
 
 /** What an edge is called: "seam", "side seam", "top edge", "hem", "centre front", … */
@@ -37,5 +37,7 @@ export function seamName(id: string): string {
   if (id === 'side') return 'the side seam';
   const centre = /^(front|back)-centre$/.exec(id);
   if (centre) return `centre ${centre[1]}`;
+  const dart = /^([^/]+)\/dart:/.exec(id);
+  if (dart?.[1]) return `the dart in ${pieceLabelOf(dart[1])}`;
   return `the seam of ${id.split('/').map(pieceLabelOf).join(' and ')}`;
 }

@@ -6,7 +6,7 @@ import type { Style, Wedge } from '../../engine';
 const AT_BUST_POINT = 0.1;
 
 /**
- * The name of a wedge of a style: "Bust wedge", "Side-back wedge", … Where several of a block share a name, those
+ * The name of a wedge of a style: "Bust wedge", "Side-back dart", … Where several of a block share a name, those
  * farther from the centre are numbered: "Side-front wedge 2".
  */
 export function wedgeName(wedge: Wedge, style: Pick<Style, 'wedges'>): string {
@@ -24,8 +24,9 @@ export function wedgeNameOf(id: string, style: Pick<Style, 'wedges'>): string {
   return wedge ? wedgeName(wedge, style) : 'wedge';
 }
 
-function nameAt({ block, station }: Wedge): string {
+function nameAt({ block, station, upper, lower }: Wedge): string {
   if (station <= -1) return `Centre-${block} wedge`;
-  if (Math.abs(station) < AT_BUST_POINT) return block === 'front' ? 'Bust wedge' : 'Back wedge';
-  return station > 0 ? `Side-${block} wedge` : `Inner ${block} wedge`;
+  const kind = upper || lower ? 'dart' : 'wedge';
+  if (Math.abs(station) < AT_BUST_POINT) return block === 'front' ? `Bust ${kind}` : `Back ${kind}`;
+  return station > 0 ? `Side-${block} ${kind}` : `Inner ${block} ${kind}`;
 }

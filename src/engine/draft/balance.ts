@@ -1,5 +1,6 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
+import { reaches, runOf } from './darts';
 import type { Level } from './levels';
 import { stationX } from './station';
 import { LEAST_PANEL_MM, type LevelName, type Side, type Style, type Wedge } from './types';
@@ -34,7 +35,7 @@ export function sizeWedges(
   const bust = levels.find((level) => level.name === 'bust');
   for (const level of levels) {
     const wanted = bust ? Math.max(0, suppressionOf(side, bust, level, style)) : 0;
-    const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style);
+    const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style, levels);
     for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, intakes[i] as number);
     if (left > 0.05) unplaced.set(level.name, left);
   }
@@ -55,8 +56,12 @@ function placeAt(
   wanted: number,
   bustLine: number,
   style: Style,
+  levels: readonly Level[],
 ): { intakes: number[]; left: number } {
-  const byHand = wedges.map((wedge) => (wedge.sizing === 'hand' ? (wedge.intake[level.name] ?? 0) : null));
+  const byHand = wedges.map((wedge) => {
+    if (!reaches(runOf(wedge, levels), level.y)) return 0;
+    return wedge.sizing === 'hand' ? (wedge.intake[level.name] ?? 0) : null;
+  });
   const locked = byHand.reduce<number>((sum, each) => sum + (each ?? 0), 0);
   const toPlace = Math.max(0, wanted - locked);
   let placed = toPlace;
@@ -72,7 +77,7 @@ function placeAt(
     if (placed - now < 1e-6) break;
     placed = now;
   }
-  return { intakes, left: wedges.some((wedge) => wedge.sizing === 'balanced') ? toPlace - placed : 0 };
+  return { intakes, left: byHand.includes(null) ? toPlace - placed : 0 };
 }
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */

@@ -4,6 +4,7 @@ import type { Body } from '../body/body';
 import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
 import { onCentre, sizeWedges } from './balance';
+import { checkRun, dartLeg, type Run, runOf, shutWhereEmpty, straightened, THROUGH } from './darts';
 import type { Level } from './levels';
 import { openAt } from './openings';
 import { stationX } from './station';
@@ -15,6 +16,8 @@ export interface DraftedWedge {
   readonly station: number;
   readonly sizing: Wedge['sizing'];
   readonly onCentre: boolean;
+  /** Where it ends within a panel; null at both ends of a wedge that runs through. */
+  readonly run: Run;
   readonly axis: SmoothLine;
   /** The leg nearer the centre line. */
   readonly innerLeg: SmoothLine;
@@ -47,7 +50,14 @@ export function draftBlock(
   const issues: Issue[] = [];
   const wedges = style.wedges.filter((wedge) => wedge.block === side).sort(fromCentre);
   const bustLine = bustLineOf(side, body, levels, style);
-  const { intakeOf, unplaced } = sizeWedges(side, wedges, levels, bustLine, style);
+  const { intakeOf: sized, unplaced } = sizeWedges(side, wedges, levels, bustLine, style);
+  const darts = new Map(
+    wedges.map((wedge) => [wedge.id, shutWhereEmpty(runOf(wedge, levels), levels, sized.get(wedge.id))]),
+  );
+  const intakeOf = new Map(
+    wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
+  );
+  for (const wedge of wedges) issues.push(...checkRun(wedge, side, levels));
   for (const [level, left] of unplaced)
     issues.push(issue('intakeNotPlaced', 'note', { block: side, level }, { left }));
 
@@ -63,7 +73,15 @@ export function draftBlock(
 
   const ys = levels.map((level) => level.y);
   const drafted = wedges.map((wedge) =>
-    draftWedge(wedge, ys, levels, bustLine, width, intakeOf.get(wedge.id) ?? new Map()),
+    draftWedge(
+      wedge,
+      darts.get(wedge.id)?.run ?? THROUGH,
+      ys,
+      levels,
+      bustLine,
+      width,
+      intakeOf.get(wedge.id) ?? new Map(),
+    ),
   );
   const sideSeam = smoothLine(
     ys,
@@ -88,52 +106,61 @@ function bustLineOf(side: Side, body: Body, levels: readonly Level[], style: Sty
 /** A fullness needs this much room to the levels above and below it, mm. */
 const CUP_CLEAR_MM = 15;
 
-/** What a wedge takes at every height: the levels' intakes and, where it fits between two, the fullness of the cup. */
+/** What a wedge takes at every height: the levels' intakes, nothing at a dart's points, and where it fits the cup's fullness. */
 function intakeLine(
   wedge: Wedge,
+  { upper, lower }: Run,
   levels: readonly Level[],
   intake: ReadonlyMap<LevelName, number>,
 ): SmoothLine {
-  const knots = levels.map(({ name, y }) => ({ y, taken: intake.get(name) as number }));
+  const knots = levels
+    .filter(({ y }) => (upper === null || y > upper) && (lower === null || y < lower))
+    .map(({ name, y }) => ({ y, taken: intake.get(name) as number }));
+  if (upper !== null) knots.push({ y: upper, taken: 0 });
+  if (lower !== null) knots.push({ y: lower, taken: 0 });
+  knots.sort((a, b) => a.y - b.y);
   const bust = levels.find(({ name }) => name === 'bust');
   if (wedge.cup && bust) {
     const y = bust.y + wedge.cup.below;
-    const last = knots.at(-1)?.y ?? y;
-    if (y < last && knots.every((knot) => Math.abs(knot.y - y) >= CUP_CLEAR_MM))
+    const [first, last] = [knots[0]?.y ?? y, knots.at(-1)?.y ?? y];
+    if (y > first && y < last && knots.every((knot) => Math.abs(knot.y - y) >= CUP_CLEAR_MM))
       knots.push({ y, taken: wedge.cup.intake });
   }
   knots.sort((a, b) => a.y - b.y);
   return smoothLine(
     knots.map(({ y }) => y),
     knots.map(({ taken }) => taken),
+    // A dart comes to its point at an angle; a wedge that runs through goes on straight down.
+    { start: upper === null ? 'flat' : 'free', end: lower === null ? 'flat' : 'free' },
   );
 }
 
 function draftWedge(
   wedge: Wedge,
+  run: Run,
   ys: readonly number[],
   levels: readonly Level[],
   bustLine: number,
   width: ReadonlyMap<LevelName, number>,
   intake: ReadonlyMap<LevelName, number>,
 ): DraftedWedge {
-  const taken = intakeLine(wedge, levels, intake);
-  const axis = onCentre(wedge)
-    ? combine(taken, 0.5, taken, 0)
-    : smoothLine(
-        ys,
-        levels.map((level) =>
-          stationX(wedge.stationAt[level.name] ?? wedge.station, bustLine, width.get(level.name) as number),
-        ),
-      );
+  const taken = intakeLine(wedge, run, levels, intake);
+  const stations = smoothLine(
+    ys,
+    levels.map((level) =>
+      stationX(wedge.stationAt[level.name] ?? wedge.station, bustLine, width.get(level.name) as number),
+    ),
+  );
+  const axis = onCentre(wedge) ? combine(taken, 0.5, taken, 0) : straightened(stations, run);
   return {
     id: wedge.id,
     station: wedge.station,
     sizing: wedge.sizing,
     onCentre: onCentre(wedge),
+    run,
     axis,
-    innerLeg: onCentre(wedge) ? straightDown(0) : combine(axis, 1, taken, -0.5),
-    outerLeg: combine(axis, 1, taken, 0.5),
+    innerLeg: onCentre(wedge) ? straightDown(0) : dartLeg(axis, taken, -0.5, run),
+    outerLeg: dartLeg(axis, taken, 0.5, run),
     intake,
   };
 }

@@ -4,6 +4,7 @@
 import { type Issue, issue } from '../issue';
 import {
   BACK_CLOSURES,
+  DART_LEVELS,
   EDGE_NODES,
   FRONT_CLOSURES,
   LEVEL_NAMES,
@@ -44,6 +45,7 @@ export function checkStyle(style: Style): Issue[] {
   number('closure.lacingGap', record(given.closure).lacingGap, 0, 300);
   choice('closure.front', record(given.closure).front, FRONT_CLOSURES);
   choice('closure.back', record(given.closure).back, BACK_CLOSURES);
+  choice('joinedSide', given.joinedSide, [undefined, true, false]);
   number('balance.sideShare', record(given.balance).sideShare, 0, 1);
   number('balance.cap', record(given.balance).cap, 0, 300);
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)
@@ -81,9 +83,16 @@ function checkWedge(wedge: Unchecked, field: string, number: NumberCheck, choice
     number(`${field}.cup.below`, record(wedge.cup).below, 5, 150);
     number(`${field}.cup.intake`, record(wedge.cup).intake, 0, 100);
   }
+  const ends = (['upper', 'lower'] as const).filter((end) => wedge[end] !== undefined);
+  for (const end of ends) {
+    number(`${field}.${end}.below`, record(wedge[end]).below, -400, 400);
+    choice(`${field}.${end}.from`, record(wedge[end]).from, DART_LEVELS);
+  }
+  // A dart is sewn shut; only a wedge that parts two panels can add cloth.
+  const least = ends.length > 0 ? 0 : -200;
   for (const level of LEVEL_NAMES) {
     number(`${field}.stationAt.${level}`, record(wedge.stationAt)[level] ?? 0, -1, 1);
-    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, -200, 300);
+    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, least, 300);
   }
 }
 

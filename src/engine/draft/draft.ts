@@ -10,13 +10,17 @@ import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
 import { type Block, draftBlock } from './block';
 import { checkStyle } from './checkStyle';
 import { checkClosure } from './closure';
-import { draftEdge, type EdgeLine, type EdgeNodePlace, nodePlaces } from './edgeLine';
+import { cutApart } from './cutApart';
+import { dartSeams } from './darts';
+import { type DraftedEdge, draftEdge, type EdgeNodePlace, nodePlaces } from './edgeLine';
+import { legOf, type Seam } from './leg';
 import { type Level, levelsOf } from './levels';
 import { lacedSides } from './openings';
-import { cutPanels, narrowAt, type Panel, type Seam, seamsOf, sideSeamOf } from './panels';
-import { EDGE, type Edge, makePiece, type Piece } from './piece';
-import { type DraftedEdge, seamCrossing } from './seamEdges';
-import { type SeamEdges, type TruedLeg, type TruedSeam, trueSeam } from './truing';
+import type { PanelLeg } from './outline';
+import { narrowAt, type Panel } from './panels';
+import { type Edge, makePiece, type Piece } from './piece';
+import { edgeOver, seamCrossing } from './seamEdges';
+import { type SeamEdges, type TruedSeam, trueDart, trueSeam } from './truing';
 import type { Side, Style } from './types';
 
 export interface Draft {
@@ -71,11 +75,11 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
   const edges = {
-    top: { base: top, lines: draftEdge(blocks, style.topShape, top, -1) },
-    hem: { base: hem, lines: draftEdge(blocks, style.hemShape, hem, 1) },
+    top: draftEdge(blocks, style.topShape, top, -1),
+    hem: draftEdge(blocks, style.hemShape, hem, 1),
   };
-  const highest = Math.min(...heightsOf(edges.top.lines));
-  const lowest = Math.max(...heightsOf(edges.hem.lines));
+  const highest = Math.min(...heightsOf(edges.top));
+  const lowest = Math.max(...heightsOf(edges.hem));
   const span = { top, hem, waist: body.neckToWaist, highest, lowest };
   const nodes = [
     ...nodePlaces('top', blocks, style.topShape, top),
@@ -88,24 +92,16 @@ export function draft(measurements: Measurements, style: Style): Draft {
     return { ...nothing(issues), levels, blocks, span, nodes };
   }
 
-  const frontPanels = cutPanels(blocks.front, levels, highest, lowest);
-  const backPanels = cutPanels(blocks.back, levels, highest, lowest);
-  issues.push(...frontPanels.issues, ...backPanels.issues);
-  const outermost = (panels: readonly Panel[], block: Block): Panel | undefined =>
-    panels.find((panel) => panel.outer === block.sideSeam);
-  // In sewing order: from centre front to the side, then on to centre back.
-  const seams = [
-    ...seamsOf(frontPanels.panels),
-    ...sideSeamOf(outermost(frontPanels.panels, blocks.front), outermost(backPanels.panels, blocks.back)),
-    ...seamsOf(backPanels.panels).reverse(),
-  ].map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, edges, blocks)));
+  const cut = cutApart(blocks, style, levels, edges, { highest, lowest });
+  issues.push(...cut.issues);
+  const seams = cut.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, edges, blocks)));
   issues.push(...tooShort(seams), ...tooSteep(seams));
 
   const closure = checkClosure(blocks, style.closure);
   issues.push(...closure.issues);
-  const panels = [...frontPanels.panels, ...backPanels.panels];
   const pieces: Piece[] = [];
-  for (const panel of panels) {
+  const dartSewn: TruedSeam[] = [];
+  for (const panel of cut.panels) {
     const made = pieceOf(
       panel,
       seams,
@@ -117,8 +113,9 @@ export function draft(measurements: Measurements, style: Style): Draft {
     if (!made) issues.push(issue('panelCrossed', 'block', { block: panel.side, piece: panel.id }));
     else {
       pieces.push(made.piece);
+      dartSewn.push(...made.darts);
       // Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges.
-      const [inner, outer] = [made.piece.edges[EDGE.inner], made.piece.edges[EDGE.outer]].map(endsOf);
+      const [inner, outer] = [made.piece.edges[0], made.piece.edges[made.piece.outer]].map(endsOf);
       const narrow =
         inner && outer
           ? narrowAt(panel, levels, Math.max(inner.top, outer.top), Math.min(inner.hem, outer.hem))
@@ -128,7 +125,6 @@ export function draft(measurements: Measurements, style: Style): Draft {
       if (!made.sure) issues.push(issue('cutLineUnsure', 'block', { block: panel.side, piece: panel.id }));
     }
   }
-  const expected = frontPanels.wanted + backPanels.wanted;
   issues.push(...cautions(body, style, levels, seams, top));
   return {
     levels,
@@ -138,9 +134,9 @@ export function draft(measurements: Measurements, style: Style): Draft {
     laced: lacedSides(style.closure),
     pieces,
     proof: {
-      ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === expected),
-      seams: seamWalk(seams, pieces),
-      edges: edgeRun(seams, pieces),
+      ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === cut.wanted),
+      seams: seamWalk([...seams, ...dartSewn], pieces),
+      edges: edgeRun([...seams, ...dartSewn], pieces),
     },
     issues,
   };
@@ -163,7 +159,7 @@ function topHeight(body: Body, style: Style): number {
   return lines[style.topFrom] - style.topAbove;
 }
 
-const heightsOf = (lines: Readonly<Record<Side, EdgeLine>>): number[] =>
+const heightsOf = ({ lines }: DraftedEdge): number[] =>
   [...lines.front, ...lines.back].flatMap((line) => line.xs);
 
 const crossingsOf = (seam: Seam, { top, hem }: Frame['edges'], blocks: Frame['blocks']): SeamEdges => ({
@@ -209,23 +205,26 @@ function pieceOf(
   { edges, blocks, waist }: Frame,
   onFold: boolean,
   levels: readonly Level[],
-): ReturnType<typeof makePiece> {
-  const legOf = (which: 'inner' | 'outer'): { seam: TruedSeam; leg: TruedLeg } => {
+): ({ darts: TruedSeam[] } & NonNullable<ReturnType<typeof makePiece>>) | null {
+  const legIn = (which: 'inner' | 'outer'): PanelLeg => {
     for (const trued of seams) {
       const { a, b } = trued.seam;
       if (a.panel === panel && a.which === which) return { seam: trued, leg: trued.a };
       if (b?.panel === panel && b.which === which && trued.b) return { seam: trued, leg: trued.b };
     }
     // Its mate could not be made: trued against itself, so that the panel can still be seen.
-    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: { panel, which }, b: null };
+    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: legOf(panel, which), b: null };
     const trued = trueSeam(alone, levels, waist, crossingsOf(alone, edges, blocks));
     return { seam: trued, leg: trued.a };
   };
-  const lines = { top: edges.top.lines[panel.side], hem: edges.hem.lines[panel.side] };
-  return makePiece(
-    { panel, inner: legOf('inner'), outer: legOf('outer'), edges: lines },
+  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, edges, blocks)));
+  const lines = { top: edgeOver(panel, edges.top), hem: edgeOver(panel, edges.hem) };
+  const made = makePiece(
+    { panel, inner: legIn('inner'), outer: legIn('outer'), darts, edges: lines },
     style,
+    levels,
     waist,
     onFold,
   );
+  return made && { ...made, darts };
 }

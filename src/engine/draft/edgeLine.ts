@@ -44,6 +44,15 @@ const NODES: Readonly<Record<Side, readonly { name: EdgeNodeName; station: numbe
   ],
 };
 
+/** An edge over both blocks, and the height at which it would be level. */
+export interface DraftedEdge {
+  readonly base: number;
+  /** Each block's part from its own centre line; `round`: all of it from centre front to centre back. */
+  readonly lines: Readonly<Record<Side | 'round', EdgeLine>>;
+  /** From centre front to centre back, mm. */
+  readonly whole: number;
+}
+
 /**
  * Drafts an edge over both blocks.
  *
@@ -55,7 +64,7 @@ export function draftEdge(
   shape: EdgeShape,
   base: number,
   way: 1 | -1,
-): Record<Side, EdgeLine> {
+): DraftedEdge {
   const height = (name: EdgeNodeName): number => base + way * shape[name].beyond;
   const nodes = (side: Side): Node[] =>
     NODES[side].map(({ name, station }) => ({
@@ -76,13 +85,15 @@ export function draftEdge(
   ];
   const side = front.at(-1)?.at ?? 0;
   const stretches = partedAtCorners(round);
-  return {
+  const lines = {
+    round: stretches,
     front: stretches.flatMap((line) => cutOut(line, 0, side)),
     back: stretches
       .flatMap((line) => cutOut(line, side, whole))
       .map((line) => seenFrom(line, whole))
       .reverse(),
   };
+  return { base, lines, whole };
 }
 
 /** A node of an edge on the flat block. */
@@ -132,8 +143,7 @@ export function crossingAt(edge: EdgeLine, at: number): Crossing {
   const line = edge.find((each) => at <= (each.ys.at(-1) as number)) ?? (edge[last] as SmoothLine);
   const [first, end] = [line.ys[0] as number, line.ys.at(-1) as number];
   const within = Math.min(end, Math.max(first, at));
-  // A smooth line is flat beyond its ends; at an end that is a corner its own slope is wanted.
-  const slope = held(within === end ? (line.slopes.at(-1) as number) : slopeAt(line, within));
+  const slope = held(slopeAt(line, within));
   return { y: xAt(line, within), before: slope, after: slope };
 }
 

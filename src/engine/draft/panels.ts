@@ -2,7 +2,9 @@
 
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
-import type { Block } from './block';
+import type { Block, DraftedWedge } from './block';
+import { liesOn, type PanelDart } from './darts';
+import { type DraftedLine, legOf, type Seam } from './leg';
 import type { Level } from './levels';
 import { LEAST_PANEL_MM, type Side } from './types';
 
@@ -16,25 +18,15 @@ export interface Panel {
   readonly inner: SmoothLine;
   /** Edge nearer the side; for the last panel the side seam. */
   readonly outer: SmoothLine;
+  /** The same two edges on the blocks. */
+  readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
+  /** Front and back side panel in one: it lies on the front and goes on round the side. */
+  readonly joined: boolean;
+  /** From the inner edge to the outer. */
+  readonly darts: readonly PanelDart[];
   /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */
   readonly wedge: string | null;
 }
-
-/** One long edge of a panel. */
-export interface Leg {
-  readonly panel: Panel;
-  readonly which: 'inner' | 'outer';
-}
-
-/** Two edges that are sewn together, or (`b` null) a centre edge that meets its mirror image. */
-export interface Seam {
-  readonly id: string;
-  readonly kind: 'wedge' | 'side' | 'centre';
-  readonly a: Leg;
-  readonly b: Leg | null;
-}
-
-export const lineOf = (leg: Leg): SmoothLine => leg.panel[leg.which];
 
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
@@ -48,21 +40,27 @@ export function cutPanels(
 ): { panels: Panel[]; wanted: number; issues: Issue[] } {
   const issues: Issue[] = [];
   const panels: Panel[] = [];
+  const { side } = block;
   const centre = block.wedges.find((wedge) => wedge.onCentre);
   // A second wedge on the centre line cuts a panel of no width, which is refused.
-  const cuts = block.wedges.filter((wedge) => wedge !== centre);
+  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge));
+  const darts = block.wedges
+    .filter((wedge) => !isThrough(wedge) && [...wedge.intake.values()].some((taken) => taken > 0))
+    .map((wedge) => dartOn(side, wedge));
   for (let i = 0; i <= cuts.length; i += 1) {
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
     const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
     if (!inner || !outer) continue;
-    const wedge = cuts[i] ?? cuts[i - 1] ?? centre;
     const panel: Panel = {
-      id: `${block.side}-${i + 1}`,
-      side: block.side,
+      id: `${side}-${i + 1}`,
+      side,
       number: i + 1,
       inner,
       outer,
-      wedge: wedge?.id ?? null,
+      drafted: { inner: { side, line: inner }, outer: { side, line: outer } },
+      joined: false,
+      darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
+      wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
     const narrow = narrowAt(panel, levels, top, hem);
     if (narrow) issues.push(narrow);
@@ -71,18 +69,69 @@ export function cutPanels(
   return { panels, wanted: cuts.length + 1, issues };
 }
 
-/** The blocking issue of a panel that is too narrow, or crossed, somewhere between two heights, mm; null when it is not. */
+const isThrough = ({ run }: DraftedWedge): boolean => run.upper === null && run.lower === null;
+
+const dartOn = (side: Side, { id, run, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({
+  ...run,
+  wedge: id,
+  innerLeg,
+  outerLeg,
+  drafted: { inner: { side, line: innerLeg }, outer: { side, line: outerLeg } },
+});
+
+/**
+ * The blocking issue of a panel that is too narrow, or crossed, somewhere between two heights, mm, or beside one of its
+ * darts; null when it is not.
+ */
 export function narrowAt(panel: Panel, levels: readonly Level[], from: number, to: number): Issue | null {
-  const least = leastBetween(combine(panel.outer, 1, panel.inner, -1), from, to);
-  if (least.x >= LEAST_PANEL_MM) return null;
+  const whole = narrowBetween(panel.inner, panel.outer, from, to);
+  if (whole) return narrowIssue(panel, levels, whole, panel.wedge);
+  for (const [i, dart] of panel.darts.entries()) {
+    const [upper, lower] = [Math.max(from, dart.upper ?? from), Math.min(to, dart.lower ?? to)];
+    const next = panel.darts[i + 1];
+    const narrow =
+      narrowBetween(panel.inner, dart.innerLeg, upper, lower) ??
+      narrowBetween(dart.outerLeg, panel.outer, upper, lower) ??
+      (next
+        ? narrowBetween(
+            dart.outerLeg,
+            next.innerLeg,
+            Math.max(upper, next.upper ?? upper),
+            Math.min(lower, next.lower ?? lower),
+          )
+        : null);
+    // A dart that leaves its panel can still be drawn; the panel stays, refused.
+    if (narrow)
+      return narrowIssue(panel, levels, { ...narrow, x: Math.max(narrow.x, CROSSED_MM) }, dart.wedge);
+  }
+  return null;
+}
+
+function narrowBetween(
+  inner: SmoothLine,
+  outer: SmoothLine,
+  from: number,
+  to: number,
+): { x: number; y: number } | null {
+  if (from > to) return null;
+  const least = leastBetween(combine(outer, 1, inner, -1), from, to);
+  return least.x < LEAST_PANEL_MM ? least : null;
+}
+
+function narrowIssue(
+  panel: Panel,
+  levels: readonly Level[],
+  least: { x: number; y: number },
+  wedge: string | null,
+): Issue {
   return issue(
     least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
     'block',
     {
       block: panel.side,
       piece: panel.id,
-      level: nearest(levels, least.y),
-      ...(panel.wedge === null ? {} : { wedge: panel.wedge }),
+      level: nearestLevel(levels, least.y),
+      ...(wedge === null ? {} : { wedge }),
     },
     { width: least.x, least: LEAST_PANEL_MM },
   );
@@ -94,25 +143,22 @@ const CROSSED_MM = 1;
 /** The seams of one block and its centre edge, from the centre to the side. */
 export function seamsOf(panels: readonly Panel[]): Seam[] {
   return panels.flatMap((panel): Seam[] => {
-    const leg: Leg = { panel, which: 'inner' };
+    const leg = legOf(panel, 'inner');
     if (panel.number === 1) return [{ id: `${panel.side}-centre`, kind: 'centre', a: leg, b: null }];
     const neighbour = panels.find((other) => other.number === panel.number - 1);
     if (!neighbour) return [];
-    return [
-      { id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: { panel: neighbour, which: 'outer' }, b: leg },
-    ];
+    return [{ id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: legOf(neighbour, 'outer'), b: leg }];
   });
 }
 
 /** The seam between the outermost panels, where both were made. */
 export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
   if (!front || !back) return [];
-  return [
-    { id: 'side', kind: 'side', a: { panel: front, which: 'outer' }, b: { panel: back, which: 'outer' } },
-  ];
+  return [{ id: 'side', kind: 'side', a: legOf(front, 'outer'), b: legOf(back, 'outer') }];
 }
 
-function nearest(levels: readonly Level[], y: number): Level['name'] {
+/** The level whose line is nearest to a height, mm. */
+export function nearestLevel(levels: readonly Level[], y: number): Level['name'] {
   let best = levels[0] as Level;
   for (const level of levels) if (Math.abs(level.y - y) < Math.abs(best.y - y)) best = level;
   return best.name;

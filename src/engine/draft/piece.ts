@@ -2,12 +2,15 @@
 
 import { cutLineAround } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
-import { pointsDown } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
-import type { EdgeLine } from './edgeLine';
-import { edgePoints } from './edgePoints';
-import type { Panel, Seam } from './panels';
-import type { TruedLeg, TruedSeam } from './truing';
+import { capped, dartLines, drillMarks } from './dartMarks';
+import { dartSeams } from './darts';
+import { grainOf } from './grain';
+import { edgeIndex, type Leg, legOf, type Seam } from './leg';
+import type { Level } from './levels';
+import { type Outline, outlineOf, type TruedPanel } from './outline';
+import type { Panel } from './panels';
+import type { TruedLeg } from './truing';
 import type { LevelName, Side, Style } from './types';
 
 type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
@@ -23,18 +26,31 @@ export interface Edge {
   /** The side seam is a seam with an allowance and a name of its own. */
   readonly side: boolean;
   readonly mate: EdgeReference | null;
+  /** Id of the wedge whose leg it is, where it is the leg of a dart. */
+  readonly dart?: string;
   /** Seam allowance, mm. */
   readonly allowance: number;
   /** The sew line, both ends in; the last point is the first of the next edge. */
   readonly points: readonly Point[];
 }
 
+/** Where something is set on the cloth: a balance mark on an edge, or a drill mark inside the panel. */
 export interface Mark {
   readonly kind: 'balance' | 'drill';
+  /** The level it marks; for a drill mark, the nearest one. */
   readonly level: LevelName;
   readonly at: Point;
-  /** Index of the edge it stands on. */
-  readonly edge: number;
+  /** Index of the edge it stands on; null for a drill mark. */
+  readonly edge: number | null;
+}
+
+/** A dart to be stitched: both legs, from the top down. */
+export interface DartLines {
+  readonly wedge: string;
+  readonly inner: readonly Point[];
+  readonly outer: readonly Point[];
+  /** Whether it opens at an edge, so that its legs are edges of the outline as well. */
+  readonly open: boolean;
 }
 
 export interface Piece {
@@ -43,23 +59,18 @@ export interface Piece {
   /** Counted from the centre line, from 1. */
   readonly number: number;
   readonly cut: { readonly count: number; readonly onFold: boolean };
-  /** Edge towards the centre, hem, edge towards the side, top edge: counter-clockwise as seen on paper. */
+  /**
+   * Counter-clockwise as seen on paper: edge towards the centre, hem, edge towards the side, top edge. An open dart parts
+   * hem or top edge with its legs.
+   */
   readonly edges: readonly Edge[];
+  /** Index of the edge towards the side; the edge towards the centre is the first. */
+  readonly outer: number;
+  readonly darts: readonly DartLines[];
   /** Closed ring, not repeated at its end. */
   readonly cutLine: readonly Point[];
   readonly grain: readonly [Point, Point];
   readonly marks: readonly Mark[];
-}
-
-/** Positions of the four edges of a panel. */
-export const EDGE = { inner: 0, hem: 1, outer: 2, top: 3 } as const;
-
-export interface TruedPanel {
-  readonly panel: Panel;
-  readonly inner: { readonly seam: TruedSeam; readonly leg: TruedLeg };
-  readonly outer: { readonly seam: TruedSeam; readonly leg: TruedLeg };
-  /** Top edge and hem as drafted on the panel's block. */
-  readonly edges: { readonly top: EdgeLine; readonly hem: EdgeLine };
 }
 
 /**
@@ -67,63 +78,93 @@ export interface TruedPanel {
  * edges swing). `sure` is false when the cut line had to be left on the sew line.
  */
 export function makePiece(
-  { panel, inner, outer, edges }: TruedPanel,
+  trued: TruedPanel,
   style: Style,
+  levels: readonly Level[],
   waist: number,
   onFold: boolean,
 ): { piece: Piece; sure: boolean } | null {
-  const innerPoints = pointsDown(panel.inner, inner.leg.top.y, inner.leg.hem.y);
-  const outerPoints = pointsDown(panel.outer, outer.leg.top.y, outer.leg.hem.y);
-  const hem = across(edges.hem, innerPoints.at(-1), inner.leg.hem, outerPoints.at(-1), outer.leg.hem);
-  const top = across(edges.top, innerPoints[0], inner.leg.top, outerPoints[0], outer.leg.top);
+  const { panel, inner, outer } = trued;
+  const outline = outlineOf(trued);
+  const [top, hem] = [outline.top.parts.flat(), outline.hem.parts.flat()];
   if (!isSimple(panel, inner.leg, outer.leg, top, hem)) return null;
 
-  const outline: Edge[] = [
-    legEdge(panel, 'inner', inner.seam.seam, style, onFold, innerPoints),
-    { role: 'hem', side: false, mate: null, allowance: style.allowances.hem, points: hem },
-    legEdge(panel, 'outer', outer.seam.seam, style, onFold, outerPoints.reverse()),
-    { role: 'top', side: false, mate: null, allowance: style.allowances.top, points: top.reverse() },
+  const { allowances } = style;
+  const [topCap, hemCap] = [capped(outline.top, 'top'), capped(outline.hem, 'hem')];
+  const innerEdge = legEdge(legOf(panel, 'inner'), inner.seam.seam, style, onFold, outline.inner);
+  const outerEdge = legEdge(
+    legOf(panel, 'outer'),
+    outer.seam.seam,
+    style,
+    onFold,
+    [...outline.outer].reverse(),
+  );
+  const edges: Edge[] = [
+    innerEdge,
+    ...chain(outline.hem, 'hem', allowances.hem, panel, 'down'),
+    outerEdge,
+    ...chain(outline.top, 'top', allowances.top, panel, 'up'),
   ];
-  const cutLine = cutLineAround(outline);
-  const marks = [
-    ...(onFold ? [] : marksOn(panel, 'inner', inner.leg)),
-    ...marksOn(panel, 'outer', outer.leg),
-  ];
+  const cutLine = cutLineAround([
+    innerEdge,
+    { points: hemCap, allowance: allowances.hem },
+    outerEdge,
+    { points: [...topCap].reverse(), allowance: allowances.top },
+  ]);
+  const darts = dartLines(panel, outline);
   const piece: Piece = {
     id: panel.id,
     block: panel.side,
     number: panel.number,
     cut: { count: onFold ? 1 : 2, onFold },
-    edges: outline,
-    cutLine: cutLine ?? outline.flatMap((edge) => edge.points.slice(0, -1)),
+    edges,
+    outer: edges.indexOf(outerEdge),
+    darts,
+    cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
     grain: grainOf(panel, inner.leg, outer.leg, waist),
-    marks,
+    marks: [
+      ...(onFold ? [] : marksOn(legOf(panel, 'inner'), inner.leg)),
+      ...marksOn(legOf(panel, 'outer'), outer.leg),
+      ...trued.darts.flatMap(({ seam, a, b }) => [
+        ...marksOn(seam.a, a),
+        ...(seam.b && b ? marksOn(seam.b, b) : []),
+      ]),
+      ...drillMarks(panel, levels),
+    ],
   };
   return { piece, sure: cutLine !== null };
 }
 
-function across(
-  line: EdgeLine,
-  start: Point | undefined,
-  inner: TruedLeg['top'],
-  end: Point | undefined,
-  outer: TruedLeg['top'],
-): Point[] {
-  return edgePoints(
-    line,
-    { point: start as Point, slope: inner.edgeSlope, closed: inner.closed },
-    { point: end as Point, slope: outer.edgeSlope, closed: outer.closed },
-  );
+/** Top edge or hem as edges of the piece, with the legs of the darts that are open there. */
+function chain(
+  { parts, darts }: Outline['top'],
+  role: 'top' | 'hem',
+  allowance: number,
+  panel: Panel,
+  way: 'down' | 'up',
+): Edge[] {
+  const edges: Edge[] = [];
+  for (const [i, points] of parts.entries()) {
+    edges.push({ role, side: false, mate: null, allowance, points });
+    const legs = darts[i];
+    if (!legs) continue;
+    const seam = dartSeams(panel).find(({ a }) => a.dart === legs.dart);
+    if (!seam?.b) continue;
+    const mate = (leg: Leg): EdgeReference => ({ piece: panel.id, edge: edgeIndex(leg) });
+    const common = { role: 'seam', side: false, dart: legs.dart.wedge, allowance: 0 } as const;
+    // From the centre to the side: along one leg to the dart's point, and back along the other.
+    const [inner, outer] =
+      role === 'hem' ? [[...legs.inner].reverse(), legs.outer] : [legs.inner, [...legs.outer].reverse()];
+    edges.push(
+      { ...common, mate: mate(seam.b), points: inner },
+      { ...common, mate: mate(seam.a), points: outer },
+    );
+  }
+  if (way === 'down') return edges;
+  return edges.reverse().map((edge) => ({ ...edge, points: [...edge.points].reverse() }));
 }
 
-function legEdge(
-  panel: Panel,
-  which: 'inner' | 'outer',
-  seam: Seam,
-  style: Style,
-  onFold: boolean,
-  points: readonly Point[],
-): Edge {
+function legEdge(leg: Leg, seam: Seam, style: Style, onFold: boolean, points: readonly Point[]): Edge {
   if (seam.kind === 'centre')
     return {
       role: 'centre',
@@ -132,12 +173,13 @@ function legEdge(
       allowance: centreAllowance(style, onFold),
       points,
     };
-  const mate = seam.a.panel === panel && seam.a.which === which ? seam.b : seam.a;
+  const mate = seam.a.panel === leg.panel && seam.a.which === leg.which ? seam.b : seam.a;
+  const atSide = seam.kind === 'side' || seam.a.panel.joined || seam.b?.panel.joined;
   return {
     role: 'seam',
     side: seam.kind === 'side',
-    mate: mate ? { piece: mate.panel.id, edge: EDGE[mate.which] } : null,
-    allowance: seam.kind === 'side' ? style.allowances.side : style.allowances.seam,
+    mate: mate ? { piece: mate.panel.id, edge: edgeIndex(mate) } : null,
+    allowance: atSide ? style.allowances.side : style.allowances.seam,
     points,
   };
 }
@@ -146,12 +188,12 @@ function centreAllowance(style: Style, onFold: boolean): number {
   return onFold ? 0 : style.allowances.centre;
 }
 
-const marksOn = (panel: Panel, which: 'inner' | 'outer', leg: TruedLeg): Mark[] =>
-  leg.marks.map(({ level, y }) => ({
+const marksOn = (leg: Leg, { marks }: TruedLeg): Mark[] =>
+  marks.map(({ level, y }) => ({
     kind: 'balance',
     level,
-    at: { x: xAt(panel[which], y), y },
-    edge: EDGE[which],
+    at: { x: xAt(leg.line, y), y },
+    edge: edgeIndex(leg),
   }));
 
 /** The legs never cross (the panel was made), so only a top edge or hem that swings too far can spoil the outline. */
@@ -206,27 +248,3 @@ function heightOver(points: readonly Point[], x: number): number | null {
   }
   return null;
 }
-
-/** A vertical line through the middle of the panel at the waist (or at the end nearest to it), kept clear of the edges. */
-function grainOf(panel: Panel, inner: TruedLeg, outer: TruedLeg, waist: number): readonly [Point, Point] {
-  const top = Math.max(inner.top.y, outer.top.y);
-  const hem = Math.min(inner.hem.y, outer.hem.y);
-  const clear = (hem - top) * 0.12;
-  const middle = Math.min(hem - clear, Math.max(top + clear, waist));
-  const x = (xAt(panel.inner, middle) + xAt(panel.outer, middle)) / 2;
-  const reach = (limit: number): number => {
-    let y = middle;
-    for (let step = 1; step <= 24; step += 1) {
-      const next = middle + ((limit - middle) * step) / 24;
-      if (x - xAt(panel.inner, next) < GRAIN_CLEAR_MM || xAt(panel.outer, next) - x < GRAIN_CLEAR_MM) break;
-      y = next;
-    }
-    return y;
-  };
-  return [
-    { x, y: reach(top + clear) },
-    { x, y: reach(hem - clear) },
-  ];
-}
-
-const GRAIN_CLEAR_MM = 4;

@@ -2,23 +2,18 @@
 
 import { xAt } from '../geometry/smoothLine';
 import type { Block } from './block';
-import { type Crossing, closedAt, crossingAt, type EdgeLine } from './edgeLine';
-import { lineOf, type Seam } from './panels';
+import { type Crossing, closedAt, crossingAt, type DraftedEdge, type EdgeLine } from './edgeLine';
+import { isFacing, type Leg, type Seam } from './leg';
+import type { Panel } from './panels';
 import type { Side } from './types';
 
-/** An edge over both blocks, and the height at which it would be level. */
-export interface DraftedEdge {
-  readonly base: number;
-  readonly lines: Readonly<Record<Side, EdgeLine>>;
-}
-
-/** An edge where it meets a seam. Slopes are dy/dx in each mate's own block. */
+/** An edge where it meets a seam. Slopes are dy/dx on each mate's own panel. */
 export interface SeamCrossing {
   readonly y: number;
   readonly slopeA: number;
   /** 0 at a centre edge, where there is no other mate. */
   readonly slopeB: number;
-  /** Distance from the centre line with the wedges sewn up, mm, on each mate's block. */
+  /** Distance along the edge with the wedges sewn up, mm, as each mate's panel counts it. */
   readonly closedA: number;
   readonly closedB: number;
 }
@@ -29,25 +24,32 @@ export function seamCrossing(
   blocks: Readonly<Record<Side, Block>>,
 ): SeamCrossing {
   const { a, b } = seam;
-  const closedA = seam.kind === 'centre' && a.panel.number === 1 ? 0 : closedOf(seam.a, edge, blocks);
-  const onA = crossingAt(edge.lines[a.panel.side], closedA);
-  if (!b) return { y: onA.y, slopeA: towards(a.which, onA), slopeB: 0, closedA, closedB: closedA };
-  const closedB = seam.kind === 'side' ? closedOf(b, edge, blocks) : closedA;
-  const onB = crossingAt(edge.lines[b.panel.side], closedB);
-  return { y: onA.y, slopeA: towards(a.which, onA), slopeB: towards(b.which, onB), closedA, closedB };
+  const closedA = seam.kind === 'centre' && a.panel.number === 1 ? 0 : closedOf(a, edge, blocks);
+  const onA = crossingAt(edgeOver(a.panel, edge), closedA);
+  if (!b) return { y: onA.y, slopeA: towards(a, onA), slopeB: 0, closedA, closedB: closedA };
+  // Sewn, nothing lies between mates; only those that face each other are counted from different ends.
+  const closedB = isFacing(seam) ? closedOf(b, edge, blocks) : closedA;
+  const onB = crossingAt(edgeOver(b.panel, edge), closedB);
+  return { y: onA.y, slopeA: towards(a, onA), slopeB: towards(b, onB), closedA, closedB };
 }
 
+/** The part of an edge that a panel is cut along. */
+export const edgeOver = (panel: Panel, { lines }: DraftedEdge): EdgeLine =>
+  lines[panel.joined ? 'round' : panel.side];
+
 /** On the panel a leg belongs to, the edge runs from its inner leg towards the side, from its outer one towards the centre. */
-const towards = (which: 'inner' | 'outer', crossing: Crossing): number =>
+const towards = ({ which }: Leg, crossing: Crossing): number =>
   which === 'inner' ? crossing.after : crossing.before;
 
-function closedOf(leg: Seam['a'], { base }: DraftedEdge, blocks: Readonly<Record<Side, Block>>): number {
-  return closedAt(blocks[leg.panel.side], xAt(lineOf(leg), base), base);
+function closedOf(leg: Leg, { base, whole }: DraftedEdge, blocks: Readonly<Record<Side, Block>>): number {
+  const { side, line } = leg.drafted;
+  const closed = closedAt(blocks[side], xAt(line, base), base);
+  return leg.panel.joined && side === 'back' ? whole - closed : closed;
 }
 
 /** How far an edge turns where it crosses a seam as drafted, rad; positive towards the ground, going from front to back. */
 export function turnAt(seam: Seam, { slopeA, slopeB }: SeamCrossing): number {
   if (seam.kind === 'centre' || !seam.b) return 2 * Math.atan(slopeA);
-  const after = seam.kind === 'side' ? -slopeB : slopeB;
+  const after = isFacing(seam) ? -slopeB : slopeB;
   return Math.atan(after) - Math.atan(slopeA);
 }

@@ -2,8 +2,8 @@
 
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { slopeAt } from '../geometry/smoothLine';
+import { isFacing, type Leg, type Seam } from './leg';
 import type { Level } from './levels';
-import { type Leg, lineOf, type Seam } from './panels';
 import type { SeamCrossing } from './seamEdges';
 import type { LevelName } from './types';
 
@@ -56,17 +56,18 @@ const STEEPEST_RAD = (80 * Math.PI) / 180;
 const MARK_CLEAR_MM = 6;
 
 /**
- * Trues one seam. Both mates are measured from the waist line; top edge, hem and balance marks are set at the mean of
+ * Trues one seam. Both mates are measured from the waist line (a dart from its point); top edge, hem and balance marks are set at the mean of
  * the two distances, so mates are equal to the mark. Where the edges cross, the kink that the legs' lean would
  * make is shared between the panels; at a centre edge they meet it square, but for a corner that is wanted.
  *
+ * @param from height that both mates are measured from, mm
  * @param edges top edge and hem as drafted where they cross this seam
  */
-export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, edges: SeamEdges): TruedSeam {
+export function trueSeam(seam: Seam, levels: readonly Level[], from: number, edges: SeamEdges): TruedSeam {
   const { top, hem } = edges;
   const legs = seam.b ? [seam.a, seam.b] : [seam.a];
   const mean = (y: number): number =>
-    legs.reduce((sum, leg) => sum + seamLength(lineOf(leg), waist, y), 0) / legs.length;
+    legs.reduce((sum, leg) => sum + seamLength(leg.line, from, y), 0) / legs.length;
   const [topLength, hemLength] = [mean(top.y), mean(hem.y)];
   const inside = levels
     .map((level) => ({ level, length: mean(level.y) }))
@@ -74,15 +75,15 @@ export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, ed
   let markDrift = 0;
   for (const { level, length } of inside)
     for (const leg of legs)
-      markDrift = Math.max(markDrift, Math.abs(seamLength(lineOf(leg), waist, level.y) - length));
+      markDrift = Math.max(markDrift, Math.abs(seamLength(leg.line, from, level.y) - length));
 
   const placed = legs.map((leg) => ({
     leg,
-    topY: heightAtLength(lineOf(leg), waist, topLength),
-    hemY: heightAtLength(lineOf(leg), waist, hemLength),
+    topY: heightAtLength(leg.line, from, topLength),
+    hemY: heightAtLength(leg.line, from, hemLength),
     marks: inside.map(({ level, length }) => ({
       level: level.name,
-      y: heightAtLength(lineOf(leg), waist, length),
+      y: heightAtLength(leg.line, from, length),
     })),
   }));
   let steepest = 0;
@@ -100,9 +101,7 @@ export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, ed
     };
     return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
   });
-  const natural = seam.b
-    ? seamLength(lineOf(seam.a), top.y, hem.y) - seamLength(lineOf(seam.b), top.y, hem.y)
-    : 0;
+  const natural = seam.b ? seamLength(seam.a.line, top.y, hem.y) - seamLength(seam.b.line, top.y, hem.y) : 0;
   return {
     seam,
     edges,
@@ -114,14 +113,22 @@ export function trueSeam(seam: Seam, levels: readonly Level[], waist: number, ed
   };
 }
 
+/** Trues an open dart: both legs are measured from its point, where they meet as they are. */
+export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamEdges): TruedSeam {
+  const point = seam.a.dart?.upper ?? seam.a.dart?.lower ?? 0;
+  const shut: SeamCrossing = { y: point, slopeA: 0, slopeB: 0, closedA: 0, closedB: 0 };
+  const open = seam.a.dart?.lower === null ? { top: shut, hem: edges.hem } : { top: edges.top, hem: shut };
+  return trueSeam(seam, levels, point, open);
+}
+
 /** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */
-const tilt = (leg: Leg, y: number): number => Math.atan(slopeAt(lineOf(leg), y));
+const tilt = (leg: Leg, y: number): number => Math.atan(slopeAt(leg.line, y));
 
 /**
  * The angle by which a drafted edge is turned where it meets a leg, rad. Sewn, the two edges make
- * 180° when turn + tilt is the same on both mates; at the side seam the back lies mirrored, so it is the opposite.
+ * 180° when turn + tilt is the same on both mates; where one lies mirrored, as at the side seam, it is the opposite.
  */
 function edgeTurn(seam: Seam, own: number, mate: number | null): number {
   if (mate === null) return -own;
-  return seam.kind === 'side' ? -(own + mate) / 2 : (mate - own) / 2;
+  return isFacing(seam) ? -(own + mate) / 2 : (mate - own) / 2;
 }

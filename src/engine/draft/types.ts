@@ -10,7 +10,19 @@ export type Side = 'front' | 'back';
 /** A number for each level. */
 export type PerLevel = Readonly<Record<LevelName, number>>;
 
-/** Cloth taken out between two legs, from top edge to hem. */
+/** The levels every draft has; a dart's point is placed from one of them. */
+export const DART_LEVELS = ['bust', 'waist', 'hip'] as const;
+
+/** Where a dart ends within its panel: so far below (+) or above (−) a level, mm. */
+export interface DartPoint {
+  readonly from: (typeof DART_LEVELS)[number];
+  readonly below: number;
+}
+
+/**
+ * Cloth taken out between two legs. From top edge to hem it parts two panels; with a point at one end it is an open dart,
+ * with a point at both a closed one. On the centre line it always runs through.
+ */
 export interface Wedge {
   readonly id: string;
   readonly block: Side;
@@ -29,6 +41,10 @@ export interface Wedge {
    * would make it. Less leaves more room under the bust point. Left out where it does not lie between two levels.
    */
   readonly cup?: { readonly below: number; readonly intake: number };
+  /** The dart's point towards the top edge; left out, the wedge reaches it. */
+  readonly upper?: DartPoint;
+  /** The dart's point towards the hem; left out, the wedge reaches it. */
+  readonly lower?: DartPoint;
   /** Its part of what balancing has to place on this block, against the other wedges' weights. */
   readonly weight: number;
 }
@@ -100,6 +116,8 @@ export interface Style {
   readonly topShape: EdgeShape;
   readonly hemShape: EdgeShape;
   readonly closure: Closure;
+  /** The outermost front and back panel are cut in one; the seams beside them take the shaping of the side seam. */
+  readonly joinedSide?: boolean;
   readonly wedges: readonly Wedge[];
   readonly balance: {
     /** Part of the suppression the side seam takes. */

@@ -83,10 +83,12 @@ export function xAt(line: SmoothLine, y: number): number {
   return s * s * (1 + 2 * t) * x0 + t * t * (3 - 2 * t) * x1 + h * t * s * (s * m0 - t * m1);
 }
 
-/** dx/dy at height `y`, no unit. */
+/** dx/dy at height `y`, no unit; at the last knot, the slope the line ends with. */
 export function slopeAt(line: SmoothLine, y: number): number {
   const i = spanOf(line, y);
-  if (i < 0 || i >= line.ys.length - 1) return 0;
+  const last = line.ys.length - 1;
+  if (i === last && y === line.ys[last]) return at(line.slopes, last);
+  if (i < 0 || i >= last) return 0;
   const [x0, x1, m0, m1, h, t] = span(line, i, y);
   const s = 1 - t;
   return (6 * t * s * (x1 - x0)) / h + s * (s - 2 * t) * m0 + t * (t - 2 * s) * m1;

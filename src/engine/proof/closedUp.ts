@@ -1,6 +1,6 @@
 // The panels closed up along their seams, as worn: where each lies when it is joined to its neighbour at one height.
 
-import { EDGE, type Piece } from '../draft/piece';
+import type { Piece } from '../draft/piece';
 import type { Point } from '../geometry/point';
 
 /** A rigid move on paper: mirrored about x = 0 first if asked, then turned, then shifted. */
@@ -72,10 +72,11 @@ function areMates(a: Piece, b: Piece): boolean {
 
 /** The point where an edge is held, and a point a little further down it, for its direction. */
 function holdOf(piece: Piece, which: 'inner' | 'outer', at: ClosedAt): { point: Point; below: Point } | null {
-  const edge = piece.edges[EDGE[which]];
+  const index = which === 'inner' ? 0 : piece.outer;
+  const edge = piece.edges[index];
   if (!edge) return null;
   const down = which === 'inner' ? edge.points : [...edge.points].reverse();
-  if (at === 'waist') return holdAtWaist(piece, down, EDGE[which]);
+  if (at === 'waist') return holdAtWaist(piece, down, index);
   const [point, below] = at === 'top' ? [down[0], down[1]] : [down.at(-2), down.at(-1)];
   if (!point || !below) return null;
   return at === 'top'

@@ -1,7 +1,7 @@
 // The edge run: does top edge or hem run straight across each sewn seam? Read off the finished outlines.
 
-import type { Leg } from '../draft/panels';
-import { EDGE, type Piece } from '../draft/piece';
+import { edgeIndex, type Leg } from '../draft/leg';
+import type { Piece } from '../draft/piece';
 import { turnAt } from '../draft/seamEdges';
 import type { TruedSeam } from '../draft/truing';
 import type { Point } from '../geometry/point';
@@ -42,10 +42,14 @@ function corner(
   leg: Leg,
   edge: 'top' | 'hem',
 ): { angle: number; point: Point } | null {
-  const piece = pieces.find((each) => each.id === leg.panel.id);
-  const legPoints = piece?.edges[EDGE[leg.which]]?.points;
-  const edgePoints = piece?.edges[EDGE[edge]]?.points;
-  if (!legPoints || !edgePoints) return null;
+  const edges = pieces.find((each) => each.id === leg.panel.id)?.edges ?? [];
+  const index = edgeIndex(leg);
+  // Counter-clockwise, the hem follows a leg that has its cloth towards the side, and comes before the other.
+  const next = (leg.which === 'inner') === (edge === 'hem') ? index + 1 : index - 1;
+  const beside = edges.at(next === edges.length ? 0 : next);
+  const [legPoints, edgePoints] = [edges[index]?.points, beside?.points];
+  // A dart's point lies on no edge.
+  if (!legPoints || !edgePoints || beside?.role !== edge) return null;
   const legEnd = endTowards(legPoints, edgePoints);
   const edgeEnd = endTowards(edgePoints, legPoints);
   if (!legEnd || !edgeEnd) return null;

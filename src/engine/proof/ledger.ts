@@ -4,6 +4,7 @@ import type { Block } from '../draft/block';
 import type { Level } from '../draft/levels';
 import type { Piece } from '../draft/piece';
 import type { LevelName, Side } from '../draft/types';
+import type { Point } from '../geometry/point';
 
 export interface LedgerRow {
   readonly level: LevelName;
@@ -56,23 +57,31 @@ export function girthLedger(
 }
 
 /**
- * Width of a piece at height `y`, mm: from its edge towards the centre to its edge towards the side. Null when the line
- * misses the piece or runs through its top edge or hem.
+ * Cloth of a piece at height `y` once its darts are sewn, mm: from its edge towards the centre to its edge towards the side,
+ * without what lies between the legs of darts. Null when the line misses the piece or runs through its top edge or hem.
  */
 function widthAt(piece: Piece, y: number): number | null {
   const crossings: number[] = [];
   for (const { role, points } of piece.edges) {
-    for (let i = 1; i < points.length; i += 1) {
-      const [a, b] = [points[i - 1], points[i]];
-      if (!a || !b || a.y > y === b.y > y) continue;
-      if (role === 'top' || role === 'hem') return null;
-      crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
-    }
+    const met = crossingsOf(points, y);
+    if (met.length > 0 && (role === 'top' || role === 'hem')) return null;
+    crossings.push(...met);
   }
-  const [first, second] = crossings;
-  return crossings.length === 2 && first !== undefined && second !== undefined
-    ? Math.abs(second - first)
-    : null;
+  if (crossings.length < 2 || crossings.length % 2 === 1) return null;
+  crossings.sort((a, b) => a - b);
+  const shut = piece.darts.filter(({ open }) => !open).map(({ inner, outer }) => [inner, outer]);
+  const taken = shut.map((legs) => legs.map((leg) => crossingsOf(leg, y)[0] ?? 0));
+  return (
+    crossings.reduce((sum, x, i) => sum + (i % 2 === 0 ? -x : x), 0) -
+    taken.reduce((sum, [inner = 0, outer = 0]) => sum + outer - inner, 0)
+  );
+}
+
+function crossingsOf(points: readonly Point[], y: number): number[] {
+  return points.slice(1).flatMap((b, i) => {
+    const a = points[i] as Point;
+    return a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
+  });
 }
 
 function takenAt(level: LevelName, blocks: readonly Block[]): LedgerRow['taken'] {

@@ -1,7 +1,7 @@
 // The seam walk: one mate rolled along the other on the finished panels, as a maker does before she cuts.
 
+import { edgeIndex } from '../draft/leg';
 import type { Edge, EdgeReference, Piece } from '../draft/piece';
-import { EDGE } from '../draft/piece';
 import type { TruedSeam } from '../draft/truing';
 import { polylineLength } from '../geometry/polyline';
 
@@ -23,8 +23,8 @@ export function seamWalk(seams: readonly TruedSeam[], pieces: readonly Piece[]):
   const rows: SeamWalkRow[] = [];
   for (const { seam, natural, markDrift } of seams) {
     if (!seam.b) continue;
-    const a = { piece: seam.a.panel.id, edge: EDGE[seam.a.which] };
-    const b = { piece: seam.b.panel.id, edge: EDGE[seam.b.which] };
+    const a = { piece: seam.a.panel.id, edge: edgeIndex(seam.a) };
+    const b = { piece: seam.b.panel.id, edge: edgeIndex(seam.b) };
     const [edgeA, edgeB] = [edgeAt(pieces, a), edgeAt(pieces, b)];
     if (!edgeA || !edgeB) continue;
     rows.push({

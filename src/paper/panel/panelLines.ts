@@ -101,7 +101,7 @@ export function balanceTick(
   mark: Mark,
   piece: Piece,
 ): { readonly inner: Point; readonly outer: Point; readonly out: Point } | null {
-  const edge = piece.edges[mark.edge];
+  const edge = mark.edge === null ? undefined : piece.edges[mark.edge];
   const place = edge && placeNear(edge.points, mark.at);
   if (!edge || !place) return null;
   const { out } = place;

@@ -51,6 +51,8 @@ function pieceOf(corners: readonly Point[], count = 2, onFold = false): Piece {
     block: 'back',
     number: 1,
     cut: { count, onFold },
+    outer: 2,
+    darts: [],
     edges: corners.map((corner, i) => ({
       role: roles[i] ?? 'seam',
       side: false,

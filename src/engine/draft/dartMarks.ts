@@ -1,0 +1,83 @@
+// What a dart leaves on the cloth: its stitching lines, drill marks inside its points, and the shape of the edge across it.
+
+import { distance, type Point } from '../geometry/point';
+import { pointsDown } from '../geometry/polyline';
+import { xAt } from '../geometry/smoothLine';
+import { inches } from '../units';
+import type { Level } from './levels';
+import type { DartLegs, Outline } from './outline';
+import { nearestLevel, type Panel } from './panels';
+import type { DartLines, Mark } from './piece';
+
+/** A hole is drilled so far inside a dart's point, so that the stitching covers it (common practice, no source). mm */
+const DRILL_INSIDE_MM = inches(0.5);
+
+/** Drill marks on the fold of each dart, inside the points it has. */
+export function drillMarks(panel: Panel, levels: readonly Level[]): Mark[] {
+  return panel.darts.flatMap(({ upper, lower, innerLeg, outerLeg }) =>
+    [
+      ...(upper === null ? [] : [upper + DRILL_INSIDE_MM]),
+      ...(lower === null ? [] : [lower - DRILL_INSIDE_MM]),
+    ].map(
+      (y): Mark => ({
+        kind: 'drill',
+        level: nearestLevel(levels, y),
+        at: { x: (xAt(innerLeg, y) + xAt(outerLeg, y)) / 2, y },
+        edge: null,
+      }),
+    ),
+  );
+}
+
+/** The stitching lines of a panel's darts. */
+export function dartLines(panel: Panel, outline: Outline): DartLines[] {
+  const open = [...outline.top.darts, ...outline.hem.darts];
+  return panel.darts.flatMap((dart): DartLines[] => {
+    const legs = open.find((each) => each.dart === dart);
+    if (legs) return [{ wedge: dart.wedge, inner: legs.inner, outer: legs.outer, open: true }];
+    const { upper, lower } = dart;
+    if (upper === null || lower === null) return [];
+    const line = (which: 'innerLeg' | 'outerLeg'): Point[] => pointsDown(dart[which], upper, lower);
+    return [{ wedge: dart.wedge, inner: line('innerLeg'), outer: line('outerLeg'), open: false }];
+  });
+}
+
+/**
+ * An edge as it is cut, from the centre to the side: across each dart it rises to a peak on the dart's fold, so that the
+ * folded dart ends on the edge.
+ */
+export function capped({ parts, darts }: Outline['top'], edge: 'top' | 'hem'): Point[] {
+  const points = [...(parts[0] ?? [])];
+  for (const [i, legs] of darts.entries()) {
+    const next = parts[i + 1] ?? [];
+    const peak = peakOf(points, legs, edge);
+    if (peak) points.push(peak);
+    points.push(...next);
+  }
+  return points;
+}
+
+/** The peak may stand no farther from the legs' ends than their distance: a fold that lies flatter is cut straight across. */
+function peakOf(before: readonly Point[], { inner, outer }: DartLegs, edge: 'top' | 'hem'): Point | null {
+  const end = before.at(-1);
+  const beside = before.at(-2);
+  const [tip, other] = edge === 'hem' ? [inner[0], outer.at(-1)] : [inner.at(-1), outer[0]];
+  if (!end || !beside || !tip || !other) return null;
+  // The cloth of the dart lies folded over the edge beside it: the edge, mirrored in the leg, as far as the fold.
+  const leg = unit(tip, end);
+  const back = unit(end, beside);
+  const along = back.x * leg.x + back.y * leg.y;
+  const way = { x: 2 * along * leg.x - back.x, y: 2 * along * leg.y - back.y };
+  const fold = unit(tip, { x: (end.x + other.x) / 2, y: (end.y + other.y) / 2 });
+  const turn = way.x * fold.y - way.y * fold.x;
+  if (Math.abs(turn) < 1e-6) return null;
+  const reach = ((tip.x - end.x) * fold.y - (tip.y - end.y) * fold.x) / turn;
+  return reach > 0 && reach < distance(end, other)
+    ? { x: end.x + way.x * reach, y: end.y + way.y * reach }
+    : null;
+}
+
+function unit(from: Point, to: Point): Point {
+  const length = distance(from, to) || 1;
+  return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+}
