@@ -67,6 +67,7 @@ export { readBook } from './migrations/readBook';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './ownStyles';
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
+export { turnIntakeTo } from './turnIntakeTo';
 export { estimatedSentence, estimateWritten, unusualSentence } from './words/expected';
 export { issueSentence } from './words/issues';
 export { lengthFaultSentence, outsideSpanSentence } from './words/lengthFaults';

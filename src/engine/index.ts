@@ -13,6 +13,7 @@ export type { Level } from './draft/levels';
 export { openWidth } from './draft/openings';
 export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { stationOf, stationX } from './draft/station';
+export { dartAngle, type Turn, turnIntake } from './draft/turnIntake';
 export {
   type Allowances,
   BACK_CLOSURES,

@@ -27,6 +27,7 @@ import { intakeNow } from '../../table';
 import { LengthField } from '../parts/LengthField';
 import { useDraft, useOpen, useTable } from '../tableContext';
 import { CupFields } from './CupFields';
+import { TurnFields } from './TurnFields';
 import { widestGap } from './widestGap';
 
 interface WedgeCardProps {
@@ -126,6 +127,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
           </div>
           <WedgeNumbers wedge={drafted} block={block} />
           {wedge.block === 'front' ? <CupFields wedge={wedge} /> : null}
+          {wedge.block === 'front' ? <TurnFields key={wedge.id} wedge={drafted} /> : null}
         </div>
       ) : (
         <p className="hint">Choose a wedge here or on the table to see its numbers.</p>

@@ -1,0 +1,40 @@
+// @vitest-environment jsdom
+import { screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { TurnFields } from '../../../src/app/draft/TurnFields';
+import { useDraft } from '../../../src/app/tableContext';
+import { onTable } from '../onTable';
+
+function BustWedge() {
+  const wedge = useDraft().blocks?.front.wedges.find(({ id }) => id === 'front-bust');
+  return wedge ? <TurnFields wedge={wedge} /> : null;
+}
+
+describe('turning intake about the bust point', () => {
+  it('says the angle, moves the intake in one step, and undo brings it back', async () => {
+    const { user, client, changes, table } = onTable(<BustWedge />);
+    const wedges = () => client().sheets[0]?.style.wedges ?? [];
+    const amount = screen.getByRole('textbox', { name: 'Intake to turn about the bust point' });
+    await user.clear(amount);
+    await user.type(amount, '1/2{Enter}');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Wedge it goes to' }), 'Side-front wedge');
+    expect(screen.getByRole('status')).toHaveTextContent(
+      /^About the bust point, \d+(\.\d)?°: it takes .* in there\.$/,
+    );
+    const before = wedges();
+    await user.click(screen.getByRole('button', { name: 'Turn' }));
+    expect(changes()).toEqual(['turned intake of the bust wedge']);
+    expect(wedges().filter(({ block, sizing }) => block === 'front' && sizing === 'hand')).toHaveLength(3);
+    table.getState().undo();
+    expect(wedges()).toEqual(before);
+  });
+
+  it('offers nothing beyond what the wedge takes', async () => {
+    const { user } = onTable(<BustWedge />);
+    const amount = screen.getByRole('textbox', { name: 'Intake to turn about the bust point' });
+    await user.clear(amount);
+    await user.type(amount, '9{Enter}');
+    expect(screen.getByRole('button', { name: 'Turn' })).toBeDisabled();
+    expect(screen.getByRole('status')).toHaveTextContent('At the waist this wedge takes only');
+  });
+});
