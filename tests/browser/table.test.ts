@@ -26,6 +26,27 @@ async function paper(page: Page): Promise<{ x: number; y: number }> {
 }
 
 describe('the table in hand', () => {
+  it('makes itself ready for a pull without a trace', async () => {
+    const visitor = await visit('draft');
+    const { page } = visitor;
+    await page.locator('.cutting-table').waitFor();
+    const changes = await page.locator('main').evaluate(
+      (main) =>
+        new Promise<string[]>((settled) => {
+          const seenChanges: string[] = [];
+          const watch = new MutationObserver((all) =>
+            seenChanges.push(...all.map(({ type, attributeName }) => `${type} ${attributeName ?? ''}`)),
+          );
+          watch.observe(main, { subtree: true, attributes: true, childList: true, characterData: true });
+          setTimeout(() => settled(seenChanges), 2500);
+        }),
+    );
+    expect(changes).toEqual([]);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    expect(await page.evaluate(() => localStorage.length)).toBe(0);
+    expectQuiet(visitor);
+  });
+
   it('moves with a drag on the paper, and Fit brings all of it back', async () => {
     const visitor = await visit('draft');
     const { page } = visitor;

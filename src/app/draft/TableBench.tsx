@@ -18,6 +18,7 @@ import { useCommittedDraft, useDraft, useOpen, useTable } from '../tableContext'
 import { handleLabel } from './handleLabel';
 import { Ledger } from './Ledger';
 import { TableTools } from './TableTools';
+import { useWarmHand } from './useWarmHand';
 
 const STEPS: Readonly<Record<Unit, Steps>> = {
   in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
@@ -76,6 +77,7 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const change = useTable((table) => table.change);
   const label = (handle: Handle): string => handleLabel(handle, sheet.style);
   const actions = useHandleActions(label, onPull);
+  useWarmHand(layout !== null && width > 0, onPull);
   const add = ({ side, station }: NewWedge): void => {
     setAdding(false);
     if (sheet.style.wedges.filter((wedge) => wedge.block === side).length >= MOST_WEDGES) return;
