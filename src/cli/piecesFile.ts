@@ -2,6 +2,7 @@
 
 import { edgeName, type FileUnit, issueSentence, pieceLabel } from '../document';
 import {
+  type DartLines,
   type Draft,
   type Edge,
   type EdgeReference,
@@ -57,6 +58,10 @@ const pieceOf = (piece: Piece) => ({
   cutLine: piece.cutLine.map(placeOf),
   grain: piece.grain.map(placeOf),
   marks: piece.marks.map(markOf),
+  // The stitching lines of darts closed at both ends; an open dart's legs are edges.
+  ...(piece.darts.some(({ open }) => !open)
+    ? { darts: piece.darts.filter(({ open }) => !open).map(dartOf) }
+    : {}),
 });
 
 const edgeOf = (edge: Edge, { block }: Piece) => ({
@@ -66,6 +71,8 @@ const edgeOf = (edge: Edge, { block }: Piece) => ({
   allowance: rounded(edge.allowance),
   points: edge.points.map(placeOf),
 });
+
+const dartOf = ({ inner, outer }: DartLines) => ({ legs: [inner.map(placeOf), outer.map(placeOf)] });
 
 const markOf = ({ kind, level, at }: Mark) => ({ kind, level, at: placeOf(at) });
 

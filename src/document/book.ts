@@ -3,6 +3,7 @@
 import * as z from 'zod/mini';
 import {
   BACK_CLOSURES,
+  DART_LEVELS,
   FRONT_CLOSURES,
   type MeasurementName,
   type Measurements,
@@ -122,6 +123,8 @@ const measurementsSchema = z.object({
   frontHipArc: length,
 });
 
+const dartPoint = z.object({ from: z.enum(DART_LEVELS), below: number });
+
 /** The shape of a style; whether its numbers can be drafted is the engine's to say. */
 const styleSchema = z.object({
   ease: perLevel,
@@ -132,6 +135,7 @@ const styleSchema = z.object({
   hemBelow: number,
   topShape: edgeShape,
   hemShape: edgeShape,
+  joinedSide: z.optional(z.boolean()),
   closure: z.object({ front: z.enum(FRONT_CLOSURES), back: z.enum(BACK_CLOSURES), lacingGap: number }),
   wedges: z.array(
     z.object({
@@ -140,6 +144,8 @@ const styleSchema = z.object({
       station: number,
       stationAt: someLevels,
       cup: z.optional(z.object({ below: number, intake: number })),
+      upper: z.optional(dartPoint),
+      lower: z.optional(dartPoint),
       sizing: z.enum(['balanced', 'hand']),
       intake: someLevels,
       weight: number,

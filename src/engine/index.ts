@@ -11,13 +11,14 @@ export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
 export type { Level } from './draft/levels';
 export { openWidth } from './draft/openings';
-export type { Edge, EdgeReference, Mark, Piece } from './draft/piece';
+export type { DartLines, Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { stationOf, stationX } from './draft/station';
 export { dartAngle, type Turn, turnIntake } from './draft/turnIntake';
 export {
   type Allowances,
   BACK_CLOSURES,
   type Closure,
+  DART_LEVELS,
   type DartPoint,
   EDGE_NODES,
   type EdgeNode,

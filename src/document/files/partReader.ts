@@ -90,4 +90,12 @@ export class PartReader {
     if (word === undefined) this.refuse(`${prefix}${field}`, `This must be one of ${words.join(', ')}.`);
     return word ?? base;
   }
+
+  flag(data: JsonObject, field: string, prefix: string, base: boolean): boolean {
+    const given = data[field];
+    if (given === undefined) return base;
+    if (typeof given !== 'boolean')
+      this.refuse(`${prefix}${field}`, `This must be true or false, not ${kindOf(given)}.`);
+    return given === true;
+  }
 }

@@ -3,6 +3,8 @@
 import {
   BACK_CLOSURES,
   balancedWedge,
+  DART_LEVELS,
+  type DartPoint,
   DEFAULT_STYLE,
   draft,
   EDGE_NODES,
@@ -41,7 +43,7 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 
 function mergeStyle(data: JsonObject, read: PartReader): Style {
   const base = DEFAULT_STYLE;
-  read.knownOnly(data, '', ['unit', 'name', ...Object.keys(base)]);
+  read.knownOnly(data, '', ['unit', 'name', 'joinedSide', ...Object.keys(base)]);
   const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap']);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
@@ -57,6 +59,7 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
       back: read.word(closure, 'back', 'closure.', BACK_CLOSURES, base.closure.back),
       lacingGap: read.number(closure, 'lacingGap', 'closure.', base.closure.lacingGap, 'length'),
     },
+    ...(data.joinedSide === undefined ? {} : { joinedSide: read.flag(data, 'joinedSide', '', false) }),
     wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, read),
     balance: readBalance(data, read),
     allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
@@ -99,6 +102,21 @@ function readCup(given: JsonObject, path: string, read: PartReader): Pick<Wedge,
   return { cup: { below: part('below', USUAL_CUP.below), intake: part('intake', USUAL_CUP.intake) } };
 }
 
+/** The points of a dart, where a wedge has them: from which level, and how far below it. */
+function readPoints(given: JsonObject, path: string, read: PartReader): Pick<Wedge, 'upper' | 'lower'> {
+  const point = (end: 'upper' | 'lower'): DartPoint => {
+    const at = read.group(given, end, ['from', 'below'], path);
+    return {
+      from: read.word(at, 'from', `${path}${end}.`, DART_LEVELS, 'waist'),
+      below: read.number(at, 'below', `${path}${end}.`, 0, 'length'),
+    };
+  };
+  return {
+    ...(given.upper === undefined ? {} : { upper: point('upper') }),
+    ...(given.lower === undefined ? {} : { lower: point('lower') }),
+  };
+}
+
 /** A list of wedges stands in the place of the default's; id, block and station of each must be there. */
 function readWedges(data: unknown, read: PartReader): Wedge[] {
   if (!Array.isArray(data)) {
@@ -120,6 +138,8 @@ function readWedges(data: unknown, read: PartReader): Wedge[] {
         'sizing',
         'intake',
         'cup',
+        'upper',
+        'lower',
         'weight',
       ]);
       for (const field of ['block', 'station'])
@@ -137,6 +157,7 @@ function readWedges(data: unknown, read: PartReader): Wedge[] {
       ),
       stationAt: read.someLevels(given, 'stationAt', path, 'share'),
       ...readCup(given, path, read),
+      ...readPoints(given, path, read),
       // A wedge whose intake is written down is meant to have it.
       sizing: read.word(
         given,

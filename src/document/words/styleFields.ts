@@ -59,14 +59,20 @@ function nodeField(path: string): StyleField | null {
 
 function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
   const [, id, part] =
-    /^wedges\.(.+?)\.(station|weight|id|block|sizing|cup\.\w+|(?:stationAt|intake)(?:\.\w+)?)$/.exec(path) ??
-    [];
+    /^wedges\.(.+?)\.(station|weight|id|block|sizing|cup\.\w+|(?:upper|lower)\.\w+|(?:stationAt|intake)(?:\.\w+)?)$/.exec(
+      path,
+    ) ?? [];
   if (id === undefined || part === undefined) return null;
   const of = `of the ${inSentence(wedgeNameOf(id, style))}`;
   if (part === 'id' || part === 'block' || part === 'sizing' || part === 'weight')
     return { name: `The ${part} ${of}`, kind: 'share' };
   if (part.startsWith('cup'))
     return { name: `The fullness ${part === 'cup.below' ? 'line' : 'intake'} ${of}`, kind: 'length' };
+  const point = /^(upper|lower)\.(from|below)$/.exec(part);
+  if (point)
+    return point[2] === 'from'
+      ? { name: `The level of the ${point[1]} point ${of}`, kind: 'share' }
+      : { name: `The ${point[1]} point ${of}`, kind: 'length' };
   const at = level === null ? '' : ` at the ${LEVEL_WORDS[level]}`;
   return part.startsWith('intake')
     ? { name: `The intake ${of}${at}`, kind: 'length' }

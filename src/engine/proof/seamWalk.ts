@@ -1,12 +1,13 @@
 // The seam walk: one mate rolled along the other on the finished panels, as a maker does before she cuts.
 
-import { edgeIndex } from '../draft/leg';
+import { edgeIndex, type Seam } from '../draft/leg';
 import type { Edge, EdgeReference, Piece } from '../draft/piece';
 import type { TruedSeam } from '../draft/truing';
 import { polylineLength } from '../geometry/polyline';
 
 export interface SeamWalkRow {
   readonly id: string;
+  readonly kind: Seam['kind'];
   readonly a: EdgeReference;
   readonly b: EdgeReference;
   /** Lengths of the finished sew lines, mm. */
@@ -29,6 +30,7 @@ export function seamWalk(seams: readonly TruedSeam[], pieces: readonly Piece[]):
     if (!edgeA || !edgeB) continue;
     rows.push({
       id: seam.id,
+      kind: seam.kind,
       a,
       b,
       lengthA: polylineLength(edgeA.points),

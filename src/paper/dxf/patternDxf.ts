@@ -21,7 +21,8 @@ const TEXT_MM = 6;
  * the header and in each block. Names are transliterated. Same input, same text.
  */
 export function patternDxf(input: PlanInput): string {
-  const { panels, widthMm, heightMm } = planPanels(input, MOST_WIDTH_MM);
+  // A block is in its piece's own coordinates and inserted without a turn.
+  const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
   const faulty = hasFaults(input);
   const rows = input.making ? eyeletsFor(input.draft, input.making) : [];
   const holesIn = (piece: string): readonly Point[] =>

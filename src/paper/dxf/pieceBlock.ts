@@ -5,7 +5,7 @@ import type { Piece, Point } from '../../engine';
 import { balanceTick, panelLines } from '../panel/panelLines';
 import { ascii } from '../text/ascii';
 import { LAYERS } from './layers';
-import { lineEntity, place, pointEntity, ringEntity, type Tags, tag, textEntity } from './tags';
+import { lineEntity, place, pointEntity, ringEntity, rowEntity, type Tags, tag, textEntity } from './tags';
 
 /** The outline turns by more than this at a corner; between the points of a flattened curve by less. rad */
 const CORNER_RAD = 0.25;
@@ -32,6 +32,13 @@ export function pieceBlock(
     ...panelLines(piece)
       .filter(({ stroke }) => stroke === 'fold')
       .flatMap(({ points }) => lineEntity(LAYERS.mirror.name, points[0] as Point, points.at(-1) as Point)),
+    // The legs of an open dart are on the sew line already.
+    ...piece.darts
+      .filter(({ open }) => !open)
+      .flatMap(({ inner, outer }) => [
+        ...rowEntity(LAYERS.internal.name, inner),
+        ...rowEntity(LAYERS.internal.name, outer),
+      ]),
     ...lineEntity(LAYERS.grain.name, piece.grain[0], piece.grain[1]),
     ...piece.marks.flatMap((mark) => {
       if (mark.kind === 'drill') return pointEntity(LAYERS.drill.name, mark.at);

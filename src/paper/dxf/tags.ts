@@ -40,13 +40,18 @@ export const lineEntity = (layer: string, a: Point, b: Point): Tags => [
 ];
 
 /** A closed ring; its first point is not repeated. */
-export const ringEntity = (layer: string, ring: readonly Point[]): Tags => [
+export const ringEntity = (layer: string, ring: readonly Point[]): Tags => polyline(layer, ring, 1);
+
+/** A row of points that is not closed. */
+export const rowEntity = (layer: string, points: readonly Point[]): Tags => polyline(layer, points, 0);
+
+const polyline = (layer: string, points: readonly Point[], closed: 0 | 1): Tags => [
   ...tag(0, 'POLYLINE'),
   ...tag(8, layer),
   ...tag(66, 1),
   ...place({ x: 0, y: 0 }),
-  ...tag(70, 1),
-  ...ring.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...place(point)]),
+  ...tag(70, closed),
+  ...points.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...place(point)]),
   ...tag(0, 'SEQEND'),
   ...tag(8, layer),
 ];

@@ -42,7 +42,9 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
       : centreEdges(draft, 'front').flatMap(({ piece, edge }) =>
           bone({ kind: 'centreFront', piece: piece.id }, settings.bonesAtCentre, polylineLength(edge.points)),
         );
-  const seams = draft.proof.seams.flatMap(({ a, b, lengthA }) => {
+  const seams = draft.proof.seams.flatMap(({ kind, a, b, lengthA }) => {
+    // A dart ends in soft cloth; a bone in it would poke through at the point.
+    if (kind === 'dart') return [];
     const edge = draft.pieces.find((piece) => piece.id === a.piece)?.edges[a.edge];
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
     return bone({ kind: 'seam', pieces: [a.piece, b.piece] }, 2 * settings.bonesOnSeam, lengthA);

@@ -19,6 +19,10 @@ export function panelLines(piece: Piece): InkLine[] {
     ...piece.edges
       .filter((edge) => edge.allowance > 0)
       .map((edge): InkLine => ({ stroke: 'sew', points: edge.points })),
+    ...piece.darts.flatMap(({ inner, outer }): InkLine[] => [
+      { stroke: 'sew', points: inner },
+      { stroke: 'sew', points: outer },
+    ]),
     ...grainLines(piece),
     ...piece.marks.flatMap((mark) => markLines(mark, piece)),
     ...(fold ? bracketLines(fold) : []),
