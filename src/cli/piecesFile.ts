@@ -21,7 +21,7 @@ type Place = readonly [number, number];
  * coordinates are rounded to 1e-6 mm; an edge's first point is the last point of the edge before it. Levels are those
  * the garment reaches all round. Issues are put into words in `unit`.
  */
-export function piecesFile({ proof, pieces, issues }: Draft, style: Style, unit: FileUnit) {
+export function piecesFile({ proof, pieces, extras, issues }: Draft, style: Style, unit: FileUnit) {
   return {
     unit: 'mm',
     lacingGap: rounded(openWidth(style.closure)),
@@ -35,7 +35,7 @@ export function piecesFile({ proof, pieces, issues }: Draft, style: Style, unit:
         targetGirth: rounded(targetGirth),
         sewnGirth: rounded(sewnGirth ?? 0),
       })),
-    pieces: pieces.map(pieceOf),
+    pieces: [...pieces, ...extras].map(pieceOf),
     seams: proof.seams.map(({ a, b, lengthA, lengthB, markDrift }) => ({
       a: nameOf(a),
       b: nameOf(b),

@@ -153,6 +153,13 @@ const styleSchema = z.object({
   ),
   balance: z.object({ sideShare: number, cap: number }),
   allowances: z.object({ seam: number, side: number, top: number, hem: number, centre: number }),
+  extras: z.optional(
+    z.object({
+      modesty: z.optional(z.object({ overlap: number })),
+      facing: z.optional(z.object({ width: number })),
+      straps: z.optional(z.object({ length: number, width: number })),
+    }),
+  ),
 });
 
 const measurementName = z.enum(

@@ -55,6 +55,7 @@ export {
   TOP_EDGES,
 } from './edgeShapes';
 export { type Expected, expectedOf, unusualOnes } from './expected';
+export { setExtra } from './extras';
 export { type Fault, type Read, refuse } from './files/fault';
 export { isObject, kindOf, parseJson } from './files/json';
 export { type FileUnit, readLength, readUnit } from './files/readLength';

@@ -9,6 +9,7 @@ export type { Block, DraftedWedge } from './draft/block';
 export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE, USUAL_CUP } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
+export { EXTRAS_SPANS, USUAL_EXTRAS } from './draft/extras';
 export type { Level } from './draft/levels';
 export { openWidth } from './draft/openings';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './draft/piece';
@@ -24,6 +25,7 @@ export {
   type EdgeNode,
   type EdgeNodeName,
   type EdgeShape,
+  type Extras,
   FRONT_CLOSURES,
   LEAST_PANEL_MM,
   LEVEL_NAMES,

@@ -35,7 +35,7 @@ export interface PlacedPanel extends LinedPiece {
 }
 
 export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
-  draft.pieces.map((piece) => ({
+  [...draft.pieces, ...draft.extras].map((piece) => ({
     piece,
     lines: [...panelLines(piece), ...(making ? eyeletLines(draft, making, piece.id) : [])],
   }));

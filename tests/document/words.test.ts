@@ -52,6 +52,9 @@ describe('names', () => {
 
   it('names pieces, edges and seams', () => {
     expect(pieceLabel({ id: 'front-1' })).toBe('Front 1');
+    expect(pieceLabelOf('back-modesty')).toBe('Back modesty panel');
+    expect(pieceLabelOf('front-facing')).toBe('Front facing');
+    expect(pieceLabelOf('strap')).toBe('Strap');
     expect(pieceLabelOf('back-12')).toBe('Back 12');
     expect(pieceLabelOf('sleeve')).toBe('sleeve');
     expect(seamName('front-1/front-2')).toBe('the seam of Front 1 and Front 2');

@@ -6,6 +6,7 @@ import { IssueList } from '../parts/IssueList';
 import { seen } from '../store';
 import { SeenContext, useDraft, useOpen, useTable } from '../tableContext';
 import { EdgeCard } from './EdgeCard';
+import { ExtrasCard } from './ExtrasCard';
 import { GarmentCard } from './GarmentCard';
 import { SafetyCard } from './SafetyCard';
 import { TableBench } from './TableBench';
@@ -51,6 +52,7 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
         <GarmentCard />
         <SafetyCard />
         <EdgeCard />
+        <ExtrasCard />
       </div>
     </>
   );

@@ -9,10 +9,12 @@ import {
   draft,
   EDGE_NODES,
   type EdgeShape,
+  type Extras,
   FRONT_CLOSURES,
   type Style,
   TOP_LEVELS,
   USUAL_CUP,
+  USUAL_EXTRAS,
   type Wedge,
 } from '../../engine';
 import { DEMO_CLIENT } from '../demo';
@@ -43,7 +45,7 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 
 function mergeStyle(data: JsonObject, read: PartReader): Style {
   const base = DEFAULT_STYLE;
-  read.knownOnly(data, '', ['unit', 'name', 'joinedSide', ...Object.keys(base)]);
+  read.knownOnly(data, '', ['unit', 'name', 'joinedSide', 'extras', ...Object.keys(base)]);
   const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap']);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
@@ -63,7 +65,25 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, read),
     balance: readBalance(data, read),
     allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
+    ...readExtras(data, read),
   };
+}
+
+/** Pieces beside the panels: those that are named, with the usual of what they leave open. */
+function readExtras(data: JsonObject, read: PartReader): Pick<Style, 'extras'> {
+  if (data.extras === undefined) return {};
+  const asked = read.group(data, 'extras', Object.keys(USUAL_EXTRAS));
+  const part = <Name extends keyof Extras>(name: Name): Pick<Extras, Name> => {
+    if (asked[name] === undefined) return {} as Pick<Extras, Name>;
+    const usual: Readonly<Record<string, number>> = USUAL_EXTRAS[name];
+    const given = read.group(asked, name, Object.keys(usual), 'extras.');
+    const numbers = Object.entries(usual).map(([field, mm]) => [
+      field,
+      read.number(given, field, `extras.${name}.`, mm, 'length'),
+    ]);
+    return { [name]: Object.fromEntries(numbers) } as Pick<Extras, Name>;
+  };
+  return { extras: { ...part('modesty'), ...part('facing'), ...part('straps') } };
 }
 
 /** The nodes of an edge that are given; the others stay level. */

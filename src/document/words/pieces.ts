@@ -4,14 +4,20 @@ import type { Edge, Piece, Side } from '../../engine';
 
 const SIDE_WORDS: Readonly<Record<Side, string>> = { front: 'Front', back: 'Back' };
 
-/** "Front 1": the block and the piece's number, counted from the centre; "Side panel" where front and back are in one. */
+const EXTRA_WORDS: Readonly<Record<string, string>> = { modesty: 'modesty panel', facing: 'facing' };
+
+/**
+ * "Front 1": the block and the piece's number, counted from the centre; "Side panel" where front and back are in one;
+ * "Back facing", "Strap".
+ */
 export const pieceLabel = (piece: Pick<Piece, 'id'>): string => pieceLabelOf(piece.id);
 
 /** The label of a piece known by its id only ("front-1"); an id of another form is given back as it is. */
 export function pieceLabelOf(id: string): string {
   if (id === 'side') return 'Side panel';
-  const match = /^(front|back)-(\d+)$/.exec(id);
-  return match ? `${SIDE_WORDS[match[1] as Side]} ${match[2]}` : id;
+  if (id === 'strap') return 'Strap';
+  const [, side, part = ''] = /^(front|back)-(\d+|modesty|facing)$/.exec(id) ?? [];
+  return side === undefined ? id : `${SIDE_WORDS[side as Side]} ${EXTRA_WORDS[part] ?? part}`;
 }
 
 /** What an edge is called: "seam", "side seam", "top edge", "hem", "centre front", … */

@@ -2,6 +2,7 @@
 // What comes in is taken for unknown: it may have been typed, or read from a file.
 
 import { type Issue, issue } from '../issue';
+import { checkExtras } from './extras';
 import {
   BACK_CLOSURES,
   DART_LEVELS,
@@ -50,6 +51,7 @@ export function checkStyle(style: Style): Issue[] {
   number('balance.cap', record(given.balance).cap, 0, 300);
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)
     number(`allowances.${edge}`, record(given.allowances)[edge], 0, 100);
+  checkExtras(given.extras, number);
   choice('wedges', Array.isArray(given.wedges), [true]);
   const wedges = Array.isArray(given.wedges) ? Array.from(given.wedges, record) : [];
   const taken = new Set<string>();

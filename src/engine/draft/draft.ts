@@ -13,6 +13,7 @@ import { checkClosure } from './closure';
 import { cutApart } from './cutApart';
 import { dartSeams } from './darts';
 import { type DraftedEdge, draftEdge, type EdgeNodePlace, nodePlaces } from './edgeLine';
+import { extraPieces } from './extras';
 import { legOf, type Seam } from './leg';
 import { type Level, levelsOf } from './levels';
 import { lacedSides } from './openings';
@@ -44,6 +45,8 @@ export interface Draft {
   readonly nodes: readonly EdgeNodePlace[];
   /** Front panels from the centre, then back panels from the centre. */
   readonly pieces: readonly Piece[];
+  /** Modesty panel, facings and straps: cut like the panels, no part of the proof. */
+  readonly extras: readonly Piece[];
   readonly proof: {
     readonly ledger: readonly LedgerRow[];
     readonly seams: readonly SeamWalkRow[];
@@ -133,6 +136,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     nodes,
     laced: lacedSides(style.closure),
     pieces,
+    extras: extraPieces(style, lacedSides(style.closure), pieces),
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === cut.wanted),
       seams: seamWalk([...seams, ...dartSewn], pieces),
@@ -193,6 +197,7 @@ function nothing(issues: readonly Issue[]): Draft {
     nodes: [],
     laced: [],
     pieces: [],
+    extras: [],
     proof: { ledger: [], seams: [], edges: [] },
     issues,
   };

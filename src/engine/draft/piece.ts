@@ -56,7 +56,7 @@ export interface DartLines {
 export interface Piece {
   readonly id: string;
   readonly block: Side;
-  /** Counted from the centre line, from 1. */
+  /** Counted from the centre line, from 1; 0 for a piece beside the panels. */
   readonly number: number;
   readonly cut: { readonly count: number; readonly onFold: boolean };
   /**

@@ -94,6 +94,16 @@ export interface Allowances {
   readonly centre: number;
 }
 
+/** Pieces beside the panels; what is left out is not cut. Lengths in mm. */
+export interface Extras {
+  /** Behind the gap of each lacing, lying under the garment by `overlap` on either side. */
+  readonly modesty?: { readonly overlap: number };
+  /** A strip behind each laced edge. */
+  readonly facing?: { readonly width: number };
+  /** A pair, doubled; `width` is the finished one. */
+  readonly straps?: { readonly length: number; readonly width: number };
+}
+
 /** The lines a top edge may be measured from: a bodice's, an under-bust corset's, a cincher's. */
 export const TOP_LEVELS = ['overBust', 'underBust', 'waist'] as const;
 export type TopLevel = (typeof TOP_LEVELS)[number];
@@ -126,6 +136,7 @@ export interface Style {
     readonly cap: number;
   };
   readonly allowances: Allowances;
+  readonly extras?: Extras;
 }
 
 /** The most wedges a block may have. */

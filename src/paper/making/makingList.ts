@@ -12,6 +12,8 @@ export interface MakingList {
     /** For one layer. */
     readonly count: number;
     readonly onFold: boolean;
+    /** Cut from one layer only, not from each. */
+    readonly once: boolean;
   }[];
   readonly layers: Readonly<Record<'fashion' | 'strength' | 'lining', number>>;
   readonly bones: readonly Bone[];
@@ -29,13 +31,18 @@ export interface MakingList {
 
 /** A draft without pieces gives an empty list. Settings are those that `checkMaking` has passed. */
 export function makingList(draft: Draft, style: Style, settings: MakingSettings): MakingList {
-  const { pieces } = draft;
+  const pieces = [...draft.pieces, ...draft.extras];
   const bones = bonesOf(draft, style, settings);
   const eyelets = eyeletsFor(draft, settings);
   const top = edgesRound(draft, ['top', 'armhole']);
   const hem = edgesRound(draft, ['hem']);
   return {
-    pieces: pieces.map(({ id, cut }) => ({ id, count: cut.count, onFold: cut.onFold })),
+    pieces: pieces.map(({ id, cut }) => ({
+      id,
+      count: cut.count,
+      onFold: cut.onFold,
+      once: ONCE.test(id),
+    })),
     layers: { fashion: settings.fashion, strength: settings.strength, lining: settings.lining },
     bones,
     busk: buskOf(draft, style, settings),
@@ -51,6 +58,9 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
     cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
   };
 }
+
+/** Facings and straps are cut once, of what is seen; panels and modesty panel of every layer. Common practice, no source. */
+const ONCE = /facing|strap/;
 
 /** The edges of these kinds round the whole garment, mm. */
 function edgesRound({ pieces }: Draft, roles: readonly string[]): number {

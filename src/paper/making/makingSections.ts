@@ -62,10 +62,16 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
   const all = worn.reduce((sum, [, count]) => sum + count, 0);
   return {
     heading: 'Cut',
-    lines: pieces.map(({ id, count, onFold }) => {
-      const how = worn.map(([name, layer]) => `${count * layer} ${name}`).join(', ');
+    lines: pieces.map(({ id, count, onFold, once }) => {
+      const layered = once ? worn.slice(0, 1).map(([name]) => [name, 1] as const) : worn;
+      const how = layered.map(([name, layer]) => `${count * layer} ${name}`).join(', ');
       const pair = onFold ? 'on the fold' : count === 2 ? 'a pair, one turned over' : '';
-      return line(pieceLabelOf(id), count * all, null, [how, pair].filter((each) => each !== '').join('; '));
+      return line(
+        pieceLabelOf(id),
+        count * (once ? Math.min(1, all) : all),
+        null,
+        [how, pair].filter((each) => each !== '').join('; '),
+      );
     }),
     remark: `Layers: ${worn.map(([name, count]) => `${count} ${name}`).join(', ') || 'none'} (common practice, no source).`,
   };

@@ -4,6 +4,7 @@ import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { PlanInput } from '../placePanels';
 import { blockSteps } from './blockSteps';
+import { extraSteps } from './extraSteps';
 import type { HandSheet } from './handStep';
 import { panelSteps } from './panelSteps';
 import { tapeFor } from './tape';
@@ -36,6 +37,7 @@ export function handSheet(input: PlanInput): HandSheet {
             ...blockSteps(input, 'front', tape),
             ...blockSteps(input, 'back', tape),
             ...panelSteps(input, tape),
+            ...extraSteps(input, tape),
           ],
   };
 }

@@ -1,0 +1,111 @@
+// Pieces beside the panels: modesty panel, facings and straps, each asked for by a tick and given its measures.
+
+import { changeStyle, setExtra } from '../../document';
+import { EXTRAS_SPANS, type Extras, USUAL_EXTRAS } from '../../engine';
+import { LengthField } from '../parts/LengthField';
+import { useOpen, useTable } from '../tableContext';
+
+interface Part {
+  readonly name: keyof Extras;
+  readonly label: string;
+  /** Made only where a centre is laced. */
+  readonly laced: boolean;
+  readonly fields: readonly {
+    readonly field: string;
+    readonly path: keyof typeof EXTRAS_SPANS;
+    readonly label: string;
+    readonly hint: string;
+  }[];
+}
+
+const MODESTY: Part = {
+  name: 'modesty',
+  label: 'Modesty panel',
+  laced: true,
+  fields: [
+    {
+      field: 'overlap',
+      path: 'modesty.overlap',
+      label: 'Overlap',
+      hint: 'under the laced edge, on either side',
+    },
+  ],
+};
+const FACING: Part = {
+  name: 'facing',
+  label: 'Facings',
+  laced: true,
+  fields: [{ field: 'width', path: 'facing.width', label: 'Facing width', hint: 'behind each laced edge' }],
+};
+const STRAPS: Part = {
+  name: 'straps',
+  label: 'Straps',
+  laced: false,
+  fields: [
+    { field: 'length', path: 'straps.length', label: 'Strap length', hint: 'between the seams' },
+    { field: 'width', path: 'straps.width', label: 'Strap width', hint: 'finished; it is cut doubled' },
+  ],
+};
+
+export function ExtrasCard() {
+  return (
+    <section className="card garment-card" aria-label="Beside the panels">
+      <h3>Beside the panels</h3>
+      <ExtraFields part={MODESTY} />
+      <ExtraFields part={FACING} />
+      <ExtraFields part={STRAPS} />
+    </section>
+  );
+}
+
+function ExtraFields({ part }: { part: Part }) {
+  const { client, sheet } = useOpen();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const change = useTable((table) => table.change);
+  const { name, label, laced, fields } = part;
+  const usual = USUAL_EXTRAS[name];
+  const { closure, extras } = sheet.style;
+  const asked: Readonly<Record<string, number>> | undefined = extras?.[name];
+  const unlaced = laced && closure.front !== 'lacing' && closure.back !== 'lacing';
+  return (
+    <div className="extra">
+      <label className="corner">
+        <input
+          type="checkbox"
+          checked={asked !== undefined}
+          onChange={(event) => {
+            const wanted = event.target.checked ? usual : null;
+            change(label.toLowerCase(), (book) =>
+              changeStyle(book, (style) => setExtra(style, name, wanted)),
+            );
+          }}
+        />
+        <span>{label}</span>
+      </label>
+      {asked && unlaced ? <p className="hint">Cut where a centre is laced; neither is now.</p> : null}
+      {asked
+        ? fields.map(({ field, path, label: title, hint }) => (
+            <LengthField
+              key={field}
+              label={title}
+              hint={hint}
+              span={EXTRAS_SPANS[path]}
+              value={asked[field] ?? null}
+              unit={client.unit}
+              onShow={(mm) =>
+                show((book) =>
+                  changeStyle(book, (style) =>
+                    setExtra(style, name, { ...usual, ...asked, [field]: mm ?? 0 }),
+                  ),
+                )
+              }
+              onKeep={() => keep(title.toLowerCase())}
+              onDrop={drop}
+            />
+          ))
+        : null}
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+// @vitest-environment jsdom
+import { screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { ExtrasCard } from '../../../src/app/draft/ExtrasCard';
+import { inches } from '../../../src/engine';
+import { onTable } from '../onTable';
+
+describe('the card of pieces beside the panels', () => {
+  it('asks for a piece by a tick, takes its measure, and leaves it out again', async () => {
+    const { user, client, changes } = onTable(<ExtrasCard />);
+    const extras = () => client().sheets[0]?.style.extras;
+    await user.click(screen.getByRole('checkbox', { name: 'Modesty panel' }));
+    expect(extras()).toEqual({ modesty: { overlap: inches(2) } });
+    const overlap = screen.getByRole('textbox', { name: /^Overlap/ });
+    await user.clear(overlap);
+    await user.type(overlap, '1 1/2{Enter}');
+    expect(extras()?.modesty?.overlap).toBeCloseTo(inches(1.5), 9);
+    await user.click(screen.getByRole('checkbox', { name: 'Straps' }));
+    await user.click(screen.getByRole('checkbox', { name: 'Modesty panel' }));
+    expect(Object.keys(extras() ?? {})).toEqual(['straps']);
+    expect(changes()).toEqual(['modesty panel', 'overlap', 'straps', 'modesty panel']);
+  });
+});
