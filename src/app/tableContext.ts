@@ -25,6 +25,11 @@ export function useOpen(): { book: Book; client: Client; sheet: Sheet } {
   return { book, client, sheet: openSheet(client) };
 }
 
+/** The style in view as it was last kept: what is called by where it stands keeps its name while it is moved. */
+export function useKeptStyle(): Style {
+  return useTable((table) => openSheet(openClient(table.history.present)).style);
+}
+
 /** The draft in view, computed once for each state of tape and style. */
 export function useDraft(): Draft {
   const { client, sheet } = useOpen();

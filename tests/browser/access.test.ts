@@ -138,9 +138,9 @@ describe('the way through', () => {
     await ease.fill('-3');
     await ease.press('Enter');
     const said = page.locator('.history [role="status"]');
-    await expect.poll(() => said.textContent()).toContain('sewn waist 26½ in');
+    await expect.poll(() => said.textContent()).toContain('waist sewn + gap 26½ in');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => said.textContent()).toContain('sewn waist 27½ in');
+    await expect.poll(() => said.textContent()).toContain('waist sewn + gap 27½ in');
   });
 
   it('stands still for those who ask for less motion', async () => {

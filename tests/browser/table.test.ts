@@ -118,6 +118,26 @@ describe('the table in hand', () => {
     expect(grip?.y).toBeGreaterThanOrEqual(frame?.y ?? Number.POSITIVE_INFINITY);
   });
 
+  it('calls a wedge by its name for as long as it is pulled, and by its new place when it is let go', async () => {
+    const { page } = await visit('draft');
+    const axis = page.locator('[data-handle="axis:front-bust"]');
+    const box = await axis.locator('.grip').boundingBox();
+    if (!box) throw new Error('no handle');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const name = (): Promise<string | null> => axis.getAttribute('aria-label');
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 70, y, { steps: 6 });
+    // the cards follow when the pull rests
+    await page.waitForTimeout(400);
+    expect(await name()).toBe('Bust wedge: distance from the centre line');
+    expect(await page.getByRole('heading', { name: 'Bust wedge' }).count()).toBe(1);
+    await page.mouse.up();
+    await expect.poll(name).toBe('Inner front wedge: distance from the centre line');
+    await page.getByRole('heading', { name: 'Inner front wedge' }).waitFor();
+    expect(await page.getByRole('button', { name: /^Undo: bust wedge/ }).count()).toBe(1);
+  });
+
   it('says the number and the panels on both sides under a pull, and is drawn to the bust-point line', async () => {
     const { page } = await visit('draft');
     const axis = page.locator('[data-handle="axis:front-bust"] .grip');

@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  formatDifference,
   formatLength,
   type LengthUnit,
   lengthFaultSentence,
   parseLength,
   plainLength,
 } from '../../src/document';
+
+const inchesToMm = (inches: number): number => 25.4 * inches;
 
 /** mm that a text reads as; the fault's code where it is none. */
 const read = (text: string, unit: LengthUnit = 'in', signed = false): number | string => {
@@ -191,6 +194,31 @@ describe('formatLength', () => {
     expect(formatLength(0, 'in', { signed: true })).toBe('0');
     expect(formatLength(-15, 'cm', { signed: true, withUnit: true })).toBe('−1.5 cm');
     expect(formatLength(20.4, 'mm', { withUnit: true })).toBe('20 mm');
+  });
+});
+
+describe('a length half way between two lines of the tape', () => {
+  it.each([
+    [698.5, 'cm', '69.9'],
+    [698.5 - 1e-10, 'cm', '69.9'],
+    [inchesToMm(1 / 32) - 1e-10, 'in', '¹⁄₁₆'],
+    [inchesToMm(1 / 32) + 1e-10, 'in', '¹⁄₁₆'],
+  ] as const)('%f mm is written in %s as %s, whatever the machine rounds', (mm, unit, text) => {
+    expect(formatLength(mm, unit)).toBe(text);
+  });
+});
+
+describe('formatDifference', () => {
+  it.each([
+    [0, 'in', '0.000 in'],
+    [-0.0254, 'in', '0.001 in'],
+    [1.5875, 'in', '0.063 in'],
+    [0, 'cm', '0.00 mm'],
+    [0.034, 'cm', '0.03 mm'],
+    [-12, 'cm', '12.00 mm'],
+    [Number.NaN, 'cm', '–'],
+  ] as const)('writes %f mm in %s as %s', (mm, unit, text) => {
+    expect(formatDifference(mm, unit)).toBe(text);
   });
 });
 

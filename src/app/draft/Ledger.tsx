@@ -1,9 +1,17 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
 import { memo } from 'react';
-import { changeStyle, formatLength, issueSentence, LEVEL_WORDS, type Unit } from '../../document';
+import {
+  changeStyle,
+  formatDifference,
+  formatLength,
+  issueSentence,
+  LEVEL_WORDS,
+  type Unit,
+} from '../../document';
 import { type Draft, type LedgerRow, type LevelName, openWidth, type Style } from '../../engine';
 import type { Viewport } from '../../table';
+import { sewnWord, whereOutside } from '../parts/girthWords';
 import { LengthField } from '../parts/LengthField';
 import { useOpen, useTable } from '../tableContext';
 
@@ -59,6 +67,8 @@ interface Written {
   readonly body: string;
   /** What the tape reads round the closed garment, cloth and opening; or where the level lies outside of it. */
   readonly sewn: string | null;
+  /** What that is called. */
+  readonly sewnAs: string;
   readonly outside: string;
   /** By how much it misses what was asked; empty where it does not. */
   readonly off: string;
@@ -78,8 +88,9 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
     ease: row.ease,
     body: write(row.bodyGirth),
     sewn: sewnGirth === null ? null : write(sewnGirth + openWidth(style.closure)),
+    sewnAs: sewnWord(style.closure),
     outside: sewnGirth === null ? whereOutside(row, draft.span) : '',
-    off: Math.abs(off) < 0.1 ? '' : `${off > 0 ? '+' : '−'}${Math.abs(off).toFixed(1)} mm off`,
+    off: Math.abs(off) < 0.1 ? '' : `${off > 0 ? '+' : '−'}${formatDifference(off, unit)} off`,
     wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + each, 0)),
     side: write(taken.side.front + taken.side.back),
     remarks: draft.issues
@@ -92,17 +103,8 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
 /** Ease that the draft can take, mm. */
 const EASE_SPAN = [-600, 600] as const;
 
-/** Levels this near an edge are cut by it on some panels and missed on others. mm */
-const AT_EDGE_MM = 12;
-
-function whereOutside(row: LedgerRow, span: Draft['span']): string {
-  if (!span) return '';
-  if (row.y < span.top - AT_EDGE_MM) return 'above the top edge';
-  return row.y > span.hem + AT_EDGE_MM ? 'below the hem' : 'at the edge';
-}
-
 const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
-  const { level, unit, ease, body, sewn, outside, off, wedges, side, remarks, top } = props;
+  const { level, unit, ease, body, sewn, sewnAs, outside, off, wedges, side, remarks, top } = props;
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -114,7 +116,7 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
         <p className="sewn outside">{outside}</p>
       ) : (
         <p className="sewn">
-          sewn <strong data-sewn={level}>{sewn}</strong>
+          {sewnAs} <strong data-sewn={level}>{sewn}</strong>
           {off === '' ? (
             <span className="met">
               ✓<span className="unseen"> as asked</span>

@@ -14,7 +14,7 @@ import {
   useTableView,
 } from '../../table';
 import { useSize } from '../parts/useSize';
-import { useCommittedDraft, useDraft, useOpen, useTable } from '../tableContext';
+import { useCommittedDraft, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 import { handleLabel } from './handleLabel';
 import { Ledger } from './Ledger';
 import { TableTools } from './TableTools';
@@ -75,7 +75,8 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
     [comparing, saved],
   );
   const change = useTable((table) => table.change);
-  const label = (handle: Handle): string => handleLabel(handle, sheet.style);
+  const keptStyle = useKeptStyle();
+  const label = (handle: Handle): string => handleLabel(handle, keptStyle);
   const actions = useHandleActions(label, onPull);
   useWarmHand(layout !== null && width > 0, onPull);
   const add = ({ side, station }: NewWedge): void => {

@@ -12,6 +12,7 @@ import {
   setStation,
   setStationAt,
   wedgeName,
+  wedgeNameOf,
 } from '../../document';
 import {
   type Block,
@@ -25,7 +26,7 @@ import {
 } from '../../engine';
 import { intakeNow } from '../../table';
 import { LengthField } from '../parts/LengthField';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 import { CupFields } from './CupFields';
 import { TurnFields } from './TurnFields';
 import { widestGap } from './widestGap';
@@ -38,6 +39,7 @@ interface WedgeCardProps {
 export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const { sheet } = useOpen();
   const { blocks } = useDraft();
+  const kept = useKeptStyle();
   const change = useTable((table) => table.change);
   const edit = (name: string, step: (style: Style) => Style): void =>
     change(name, (book) => changeStyle(book, step));
@@ -56,7 +58,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
         {(['front', 'back'] as const).map((side) => (
           <div key={side} className="wedge-row">
             <h3>{side === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
-            {wedges
+            {kept.wedges
               .filter((each) => each.block === side)
               .sort((a, b) => a.station - b.station)
               .map((each) => (
@@ -67,7 +69,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                   aria-pressed={each.id === selected}
                   onClick={() => onSelect(each.id)}
                 >
-                  {wedgeName(each, sheet.style).replace(/ wedge/, '')}
+                  {wedgeName(each, kept).replace(/ wedge/, '')}
                 </button>
               ))}
             {wedges.filter((each) => each.block === side).length < MOST_WEDGES ? (
@@ -94,7 +96,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
       {wedge && drafted && block ? (
         <div className="wedge-numbers">
           <div className="wedge-head">
-            <h3>{wedgeName(wedge, sheet.style)}</h3>
+            <h3>{wedgeNameOf(wedge.id, kept)}</h3>
             <fieldset className="sizing">
               <legend className="unseen">How its intake is set</legend>
               {(['balanced', 'hand'] as const).map((sizing) => (
@@ -117,7 +119,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
               type="button"
               className="quiet"
               onClick={() =>
-                edit(`took off the ${wedgeName(wedge, sheet.style).toLowerCase()}`, (style) =>
+                edit(`took off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (style) =>
                   removeWedge(style, wedge.id),
                 )
               }

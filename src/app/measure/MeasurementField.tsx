@@ -46,10 +46,12 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   // The number being typed is always the latest; all that is said about it may come a moment later.
   const value = useTable((table) => openClient(seen(table)).measurements[name]);
   // A number that is not there yet is no fault: its label says that it is needed.
-  const remarks = issues
-    .filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing')
-    .filter((issue) => issue.severity !== 'note' || value === null)
-    .map((issue) => issueSentence(issue, { unit, style: sheet.style }));
+  const said = (notes: boolean): string[] =>
+    issues
+      .filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing')
+      .filter((issue) => (issue.severity === 'note') === notes)
+      .map((issue) => issueSentence(issue, { unit, style: sheet.style }));
+  const remarks = said(false);
   return (
     <div className="measurement">
       <LengthField
@@ -66,6 +68,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}
       />
+      {value === null ? <p className="hint">{said(true).join(' ')}</p> : null}
       <p className="unusual" aria-live="polite">
         {odd && remarks.length === 0 ? unusualSentence(odd, unit) : ''}
       </p>

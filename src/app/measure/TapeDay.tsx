@@ -27,8 +27,12 @@ export function TapeDay() {
           change('new set of measurements', (book) => changeClient(book, (open) => beginSet(open, today())))
         }
       >
-        Measure anew
+        Begin a new set
       </button>
+      <p className="hint">
+        For measuring her again: the numbers of now are kept under their day, and the new set begins from
+        them.
+      </p>
       {earlier.length > 0 ? (
         <p className="hint">
           Before:{' '}

@@ -1,8 +1,9 @@
 // What the draft has to say, gravest first; each sentence names its place.
 
-import { issueSentence, MEASUREMENT_WORDS } from '../../document';
+import { useMemo } from 'react';
+import { issueSentence, MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../../document';
 import type { Issue, Severity } from '../../engine';
-import { useOpen } from '../tableContext';
+import { useDraft, useOpen } from '../tableContext';
 
 const GRAVITY: readonly Severity[] = ['block', 'warn', 'note'];
 const NAMES: Readonly<Record<Severity, string>> = {
@@ -13,6 +14,7 @@ const NAMES: Readonly<Record<Severity, string>> = {
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const { client, sheet } = useOpen();
+  const odd = useOddities();
   const missing = issues.flatMap(({ code, at }) =>
     code === 'measurementMissing' && at.field ? [at.field] : [],
   );
@@ -27,13 +29,18 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
       <b>{NAMES[issue.severity]}</b> {sentence(issue)}
     </li>
   );
-  if (sorted.length === 0 && missing.length === 0) return null;
+  if (sorted.length === 0 && missing.length === 0 && odd.length === 0) return null;
   return (
     <section className="issues" aria-label="Cautions" aria-live="polite">
-      {grave.length > 0 || missing.length > 0 ? (
+      {grave.length > 0 || missing.length > 0 || odd.length > 0 ? (
         <ul>
           {missing.length > 0 ? <Missing fields={missing} /> : null}
           {grave.map(line)}
+          {odd.map((sentence) => (
+            <li key={sentence} className="warn">
+              <b>Look again</b> {sentence} <a href="#measure">Go to the measurements</a>
+            </li>
+          ))}
         </ul>
       ) : null}
       {notes.length > 0 ? (
@@ -44,6 +51,15 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
       ) : null}
     </section>
   );
+}
+
+/** What the draft shows of a body that was measured oddly, or is built so. */
+function useOddities(): string[] {
+  const { client } = useOpen();
+  const draft = useDraft();
+  const { measurements, estimated, unit } = client;
+  const unusual = useMemo(() => unusualLine(measurements, estimated, unit), [measurements, estimated, unit]);
+  return [unusual, widerThanBustLine(draft)].filter((line) => line !== null);
 }
 
 /** The measurements that are not filled in yet, together, and the way to them. */

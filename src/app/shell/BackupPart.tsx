@@ -10,11 +10,10 @@ import {
   type Difference,
   readBackup,
   restore,
-  writeBackup,
 } from '../../document';
-import { download } from '../parts/download';
+import { BackupButton } from '../parts/BackupButton';
 import { FileChoice } from '../parts/FileChoice';
-import { formatDay, today } from '../parts/formatDay';
+import { formatDay } from '../parts/formatDay';
 import { useOpen, useTable } from '../tableContext';
 
 const DIFFERENCES: Readonly<Record<Difference, string>> = {
@@ -31,7 +30,7 @@ interface Found {
 }
 
 export function BackupPart() {
-  const { book } = useOpen();
+  const kept = useTable((table) => table.kept);
   const [found, setFound] = useState<Found | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
@@ -52,14 +51,7 @@ export function BackupPart() {
     <section className="backup" aria-label="Backup">
       <div className="list-head">
         <h3>One file of everything</h3>
-        <button
-          type="button"
-          onClick={() =>
-            download(writeBackup(book, today()), 'application/json', `staywright-${today()}.json`)
-          }
-        >
-          Download a backup
-        </button>
+        <BackupButton book={kept} />
         <FileChoice label="Restore from a backup" onChoose={read} />
       </div>
       <p className="said" role="status">

@@ -1,6 +1,7 @@
 // What keeping has to say: faults, another tab's book, and what was put aside, to be downloaded or let go.
 
 import { useState, useSyncExternalStore } from 'react';
+import { BackupButton } from '../parts/BackupButton';
 import { download } from '../parts/download';
 import type { Aside } from '../storage/asides';
 import type { BookStorage } from '../storage/bookStorage';
@@ -19,15 +20,17 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
   const [asides, setAsides] = useState(storage.asides);
   const [refused, setRefused] = useState<string | null>(null);
   const open = useTable((table) => table.open);
+  const kept = useTable((table) => table.kept);
   const settle = (refusal: string | null): void => {
     setRefused(refusal);
     setAsides(storage.asides());
   };
-  const keepOurs = (): void => settle(storage.keepOurs() ? null : NO_ROOM);
+  const noRoom = asides.length > 0 ? `${NO_ROOM} ${MAKE_ROOM}` : NO_ROOM;
+  const keepOurs = (): void => settle(storage.keepOurs() ? null : noRoom);
   const takeTheirs = (): void => {
     const theirs = storage.takeTheirs();
     if (theirs) open(theirs.book);
-    settle(theirs ? null : NO_ROOM);
+    settle(theirs ? null : noRoom);
   };
   const fault = status.kind === 'failed' ? saveStatusSentence(status) : null;
   const notices = said.map(noticeSentence);
@@ -47,7 +50,13 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
           }}
         />
       ))}
-      {fault && !notices.includes(fault) ? <p className="failed">{fault}</p> : null}
+      {fault && !notices.includes(fault) ? (
+        <p className="failed">
+          {fault}
+          {asides.length > 0 ? ' What was put aside takes up room too: download it, then discard it.' : ''}
+          <BackupButton book={kept} />
+        </p>
+      ) : null}
       {status.kind === 'conflict' ? (
         <p className="failed">
           {saveStatusSentence(status)}
@@ -65,7 +74,8 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
 }
 
 const NO_ROOM =
-  'There was no room to put the other book aside, so nothing was changed. Download and discard what was put aside before, then choose again.';
+  'There was no room to put the other book aside, so nothing was changed. Download a backup of this tab’s book from the client book before you close it.';
+const MAKE_ROOM = 'Or download and discard what was put aside before, then choose again.';
 
 /** One book that lies aside. It is let go only once it was downloaded, or on a second press. */
 function PutAside({ aside, onDiscard }: { aside: Aside; onDiscard: () => void }) {

@@ -1,9 +1,8 @@
 // When a part of the screen cannot be drawn: says so, keeps everything, and offers a way on.
 
 import { Component, type ReactNode } from 'react';
-import { type Book, writeBackup } from '../../document';
-import { download } from '../parts/download';
-import { today } from '../parts/formatDay';
+import type { Book } from '../../document';
+import { BackupButton } from '../parts/BackupButton';
 
 interface MishapProps {
   /** The book as it was last kept. */
@@ -48,14 +47,7 @@ export class Mishap extends Component<MishapProps, MishapState> {
           <button type="button" onClick={() => this.setState({ failed: false })}>
             Try again
           </button>
-          <button
-            type="button"
-            onClick={() =>
-              download(writeBackup(book(), today()), 'application/json', `staywright-${today()}.json`)
-            }
-          >
-            Download a backup
-          </button>
+          <BackupButton book={book} />
         </p>
       </section>
     );

@@ -2,13 +2,14 @@
 
 import { type Book, formatLength, LEVEL_WORDS, openClient, openSheet, pieceLabelOf } from '../../document';
 import { type Draft, openWidth } from '../../engine';
+import { sewnWord } from '../parts/girthWords';
 import { draftOnce } from '../tableContext';
 
 /** More than this many places are not listened to; the ledger has them all. */
 const MOST_SAID = 3;
 
 /**
- * "sewn waist 24½ in": each girth that changed; where none did, each panel that did, at the waist. Empty where the
+ * "waist sewn + gap 24½ in": each girth that changed; where none did, each panel that did, at the waist. Empty where the
  * change shows in neither, or where another draft came into view.
  */
 export function consequence(before: Book, after: Book): string {
@@ -30,7 +31,7 @@ export function consequence(before: Book, after: Book): string {
       same(then === null ? null : then + openWidth(oldSheet.style.closure), sewnGirth + gap)
     )
       return [];
-    return [`sewn ${LEVEL_WORDS[level]} ${write(sewnGirth + gap)}`];
+    return [`${LEVEL_WORDS[level]} ${sewnWord(newSheet.style.closure)} ${write(sewnGirth + gap)}`];
   });
   const told = girths.length > 0 ? girths : panelsAtWaist(drafts, write);
   const refused = drafts[1].issues.some((issue) => issue.severity === 'block')

@@ -43,7 +43,7 @@ const FAULTS: Readonly<Record<SaveFault, string>> = {
   absent: 'This browser keeps nothing for this page: what you change is lost when the tab is closed.',
   refused:
     'The browser refused to keep the book. It is still whole in this tab, and is tried again at the next change.',
-  full: 'There is no room left to keep the book. It is still whole in this tab: download and discard what was put aside to make room.',
+  full: 'There is no room left to keep the book. It is still whole in this tab, and is tried again at the next change: download a backup, so that nothing is lost when the tab is closed.',
   guarding:
     'What was kept before cannot be opened, and there is no room to put it aside, so nothing is written over it. Download and discard it to go on keeping.',
 };

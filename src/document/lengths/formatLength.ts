@@ -16,13 +16,24 @@ export interface LengthFormat {
 export function formatLength(mm: number, unit: LengthUnit, format: LengthFormat = {}): string {
   if (!Number.isFinite(mm)) return '–';
   const { parts = 16, signed = false, withUnit = false } = format;
-  const size = Math.abs(mm);
+  // A length half way between two lines must not fall to either by the machine's rounding.
+  const size = Math.abs(mm) + NOISE_MM;
   const text =
     unit === 'in'
       ? tapeInches(Math.round((size / MM_PER.in) * parts), parts, glyph, '')
       : trimmed(Math.round(size) / MM_PER[unit], 1);
   const sign = text === '0' ? '' : mm < 0 ? '−' : signed ? '+' : '';
   return `${sign}${text}${withUnit ? ` ${unit}` : ''}`;
+}
+
+/** Far above rounding in the machine, far below what can be drawn. */
+const NOISE_MM = 1e-6;
+
+/** A difference too small for the tape, its size with its unit: thousandths of an inch, or hundredths of a millimetre. */
+export function formatDifference(mm: number, unit: LengthUnit): string {
+  if (!Number.isFinite(mm)) return '–';
+  const size = Math.abs(mm);
+  return unit === 'in' ? `${(size / MM_PER.in).toFixed(3)} in` : `${size.toFixed(2)} mm`;
 }
 
 /**

@@ -109,7 +109,7 @@ describe('Measure', () => {
   it('shows what changed since the set before', async () => {
     const dated = changeClient(DEMO_BOOK, (open) => ({ ...open, takenOn: '2026-03-02' }));
     const { user, client } = onTable(<MeasureStep />, dated);
-    await user.click(screen.getByRole('button', { name: 'Measure anew' }));
+    await user.click(screen.getByRole('button', { name: 'Begin a new set' }));
     expect(client().earlier).toHaveLength(1);
     expect(client().takenOn).toMatch(/^\d{4}-\d\d-\d\d$/);
     await user.clear(box('Waist girth'));

@@ -39,9 +39,19 @@ describe('what keeping says', () => {
     fake.room = 10;
     save('Ada');
     expect(screen.getByRole('status')).toHaveTextContent('no room left to keep the book');
+    expect(screen.getByRole('button', { name: 'Download a backup' })).toBeVisible();
+    expect(screen.getByRole('status')).not.toHaveTextContent('put aside');
     fake.room = Number.POSITIVE_INFINITY;
     save('Bea');
     expect(screen.queryByText(/no room left/)).toBeNull();
+  });
+
+  it('names what was put aside as room to be had, where there is any', () => {
+    const fake = new FakeStorage({ [BOOK_KEY]: '{"version":1' });
+    const { save } = keep(fake);
+    fake.room = 10;
+    save('Ada');
+    expect(screen.getByText(/no room left/)).toHaveTextContent('What was put aside takes up room too');
   });
 
   it('offers what was put aside, and lets it go on the second press only', async () => {

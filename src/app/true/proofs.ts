@@ -1,0 +1,125 @@
+// What proves a draft, as tables: mates walked along each other, edges run across seams, girths measured in the cloth.
+
+import { formatDifference, formatLength, LEVEL_WORDS, seamName, type Unit } from '../../document';
+import { type Closure, type Draft, type EdgeRunRow, openWidth, type SeamWalkRow } from '../../engine';
+import type { PointedOut } from '../../table';
+import { sewnWord, whereOutside } from '../parts/girthWords';
+
+/** What a press shows on the drawing; `key` tells it from all others. */
+export interface Pointer {
+  readonly key: string;
+  readonly text: string;
+  readonly place: PointedOut;
+}
+
+interface ProofRow {
+  readonly key: string;
+  readonly head: string | Pointer;
+  readonly cells: readonly (string | Pointer)[];
+  /** It does not hold here. */
+  readonly off: boolean;
+}
+
+export interface Proof {
+  readonly title: string;
+  readonly says: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly ProofRow[];
+}
+
+/** Less than this nobody can cut or sew. mm */
+const SEAM_MM = 0.05;
+const GIRTH_MM = 0.1;
+const KINK_DEGREES = 0.5;
+
+/** Degrees in a radian. */
+const DEGREES = 180 / Math.PI;
+
+export function seamWalk({ proof }: Draft, unit: Unit): Proof {
+  return {
+    title: 'Seam walk',
+    says: 'Each mate rolled along the other, edge against edge.',
+    columns: ['Seam', 'One edge', 'Its mate', 'Differ by', 'Marks moved'],
+    rows: proof.seams.map((row) => ({
+      key: row.id,
+      head: { key: row.id, text: shortSeam(row.id), place: placeOfSeam(row) },
+      cells: [
+        formatLength(row.lengthA, unit),
+        formatLength(row.lengthB, unit),
+        formatDifference(row.lengthA - row.lengthB, unit),
+        formatDifference(row.markDrift, unit),
+      ],
+      off: Math.abs(row.lengthA - row.lengthB) > SEAM_MM,
+    })),
+  };
+}
+
+export const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
+  kind: 'seam',
+  pieces: [a.piece, b.piece],
+  edges: [a.edge, b.edge],
+});
+
+export function edgeRun({ proof }: Draft): Proof {
+  const bendAt = (row: EdgeRunRow | undefined, angle: number): boolean =>
+    row !== undefined && Math.abs(angle - row.asked) > KINK_DEGREES / DEGREES;
+  const cell = (row: EdgeRunRow | undefined): string | Pointer => {
+    if (!row) return '';
+    const corner = bendAt(row, Math.PI) ? 'corner ' : '';
+    return {
+      key: `${row.seam} ${row.edge}`,
+      text: `${corner}${(row.angle * DEGREES).toFixed(1)}°`,
+      place: { kind: 'crossing', piece: row.at.piece, at: row.at.point },
+    };
+  };
+  return {
+    title: 'Edge run',
+    says: 'The angle across each seam when it is sewn; 180° runs straight on, unless a corner was wanted.',
+    columns: ['Crossing', 'Top edge', 'Hem'],
+    rows: proof.edges
+      .filter(({ edge }) => edge === 'top')
+      .map((top) => {
+        const hem = proof.edges.find((row) => row.seam === top.seam && row.edge === 'hem');
+        return {
+          key: top.seam,
+          head: shortSeam(top.seam),
+          cells: [cell(top), cell(hem)],
+          off: [top, hem].some((row) => bendAt(row, row?.angle ?? 0)),
+        };
+      }),
+  };
+}
+
+export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure): Proof {
+  const gap = openWidth(closure);
+  const sewn = sewnWord(closure);
+  return {
+    title: 'Girths',
+    says:
+      gap > 0
+        ? `Measured across the finished panels, with the lacing gap of ${formatLength(gap, unit, { withUnit: true })} counted in: what the tape reads round the laced garment.`
+        : 'Measured across the finished panels: what the tape reads round the closed garment.',
+    columns: ['Level', 'Asked', `${sewn.charAt(0).toUpperCase()}${sewn.slice(1)}`, 'Differ by'],
+    rows: proof.ledger.map((row) => {
+      const off = row.sewnGirth === null ? 0 : row.sewnGirth - row.targetGirth;
+      return {
+        key: row.level,
+        head: { key: row.level, text: LEVEL_WORDS[row.level], place: { kind: 'level', level: row.level } },
+        cells: [
+          formatLength(row.targetGirth + gap, unit),
+          row.sewnGirth === null ? whereOutside(row, span) : formatLength(row.sewnGirth + gap, unit),
+          row.sewnGirth === null ? '' : formatDifference(off, unit),
+        ],
+        off: Math.abs(off) > GIRTH_MM,
+      };
+    }),
+  };
+}
+
+/** "Front 1 + 2": a seam at the head of a row. */
+function shortSeam(id: string): string {
+  const name = seamName(id)
+    .replace(/^the seam of |^the /, '')
+    .replace(/^(\w+) (\d+) and \1 (\d+)$/, '$1 $2 + $3');
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}

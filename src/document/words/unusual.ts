@@ -1,0 +1,40 @@
+// What a draft owes to measurements that are unusual for the body they were taken of, said where the draft is looked at.
+
+import type { Draft, MeasurementName, Measurements } from '../../engine';
+import { unusualOnes } from '../expected';
+import { formatLength } from '../lengths/formatLength';
+import type { LengthUnit } from '../lengths/lengthUnit';
+import { LEVEL_WORDS } from './levels';
+import { MEASUREMENT_WORDS } from './measurements';
+import { inSentence } from './styleFields';
+
+/** The unusual measurements in one sentence; null where there are none. None of them stops the draft. */
+export function unusualLine(
+  measurements: Measurements,
+  estimated: readonly MeasurementName[],
+  unit: LengthUnit,
+): string | null {
+  const names = [...unusualOnes(measurements, estimated).keys()];
+  if (names.length === 0) return null;
+  const said = names.map((name) => {
+    const mm = measurements[name] ?? Number.NaN;
+    return `${inSentence(MEASUREMENT_WORDS[name].label)} ${formatLength(mm, unit, { withUnit: true })}`;
+  });
+  return `Unusual for her other measurements, and the draft follows it: ${said.join('; ')}. Measure again; if she is built so, it is right.`;
+}
+
+/** More than this is no rounding of the tape. mm */
+const WIDER_MM = 1;
+
+/** Where the cloth above the waist line or at it is wider than at the bust, so that wedges have nothing to take; or null. */
+export function widerThanBustLine({ proof }: Pick<Draft, 'proof'>): string | null {
+  const wider = proof.ledger
+    .filter(({ level }) => level === 'underBust' || level === 'waist')
+    .filter(({ taken }) => {
+      const wedges = Object.values(taken.wedges).reduce((sum, each) => sum + each, 0);
+      return wedges + taken.side.front + taken.side.back < -WIDER_MM;
+    })
+    .map(({ level }) => LEVEL_WORDS[level]);
+  if (wider.length === 0) return null;
+  return `At the ${wider.join(' and the ')} the cloth is wider than at the bust: the wedges find nothing to take in there, and the side seams run outwards. Look at the girths and the ease; if she is built so, it is right.`;
+}
