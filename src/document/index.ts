@@ -45,6 +45,18 @@ export {
   setStation,
   setStationAt,
 } from './commands';
+export {
+  type DartEnd,
+  type DartSpace,
+  dartSpace,
+  endsOf,
+  setDartPoint,
+  setEnds,
+  setJoinedSide,
+  WEDGE_ENDS,
+  WEDGE_ENDS_WORDS,
+  type WedgeEnds,
+} from './darts';
 export { apply, type Delta, delta } from './delta';
 export { DEMO_BOOK, DEMO_CLIENT } from './demo';
 export {
