@@ -6,6 +6,8 @@ import { type Box, type InkLine, type InkText, moved } from './ink';
 import type { Letters } from './letters/letters';
 import { eyeletLines } from './making/eyeletLines';
 import type { MakingSettings } from './making/settings';
+import { halfTurned } from './packing/halfTurn';
+import type { Place } from './packing/places';
 import { panelLines } from './panel/panelLines';
 import { panelTexts } from './panel/panelTexts';
 
@@ -18,6 +20,8 @@ export interface PlanInput {
   readonly date: string;
   /** For names that the page's own font cannot set. */
   readonly letters?: Letters | null;
+  /** The cloth has a nap or a print that runs one way: all panels lie with their heads up. */
+  readonly nap?: boolean;
   /** Where given, eyelets are drawn on the panels and the making list is printed behind the sheets. */
   readonly making?: MakingSettings;
 }
@@ -29,7 +33,9 @@ export interface LinedPiece {
 
 /** A piece on the plan; lines and texts are where they are printed. */
 export interface PlacedPanel extends LinedPiece {
-  /** What was added to the piece's own coordinates. */
+  /** It lies with its head down: the piece here is drafted upside down, not mirrored, and its texts read upright. */
+  readonly turned: boolean;
+  /** What was added to the piece's coordinates. */
   readonly offset: Point;
   readonly texts: readonly InkText[];
 }
@@ -40,19 +46,23 @@ export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
     lines: [...panelLines(piece), ...(making ? eyeletLines(draft, making, piece.id) : [])],
   }));
 
-/** Panels at their offsets, written on; texts keep clear of `bands` of the plan where they can. */
+/** Panels at their places, written on; texts keep clear of `bands` of the plan where they can. */
 export function placePanels(
   lined: readonly LinedPiece[],
-  offsets: readonly Point[],
+  places: readonly Place[],
   { client, sheet }: PlanInput,
   bands: readonly Box[],
 ): PlacedPanel[] {
   const names = { client: client.name, draft: sheet.name, unit: client.unit };
-  return lined.map(({ piece, lines }, i) => {
-    const offset = offsets[i] ?? { x: 0, y: 0 };
+  return lined.map((drafted, i) => {
+    const { turned, offset } = places[i] ?? { turned: false, offset: { x: 0, y: 0 } };
+    const { piece, lines } = turned ? halfTurned(drafted) : drafted;
     const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
     const { texts, leaders } = panelTexts(piece, lines, names, ownBands);
-    return movedPanel({ piece, offset: { x: 0, y: 0 }, lines: [...lines, ...leaders], texts }, offset);
+    return movedPanel(
+      { piece, turned, offset: { x: 0, y: 0 }, lines: [...lines, ...leaders], texts },
+      offset,
+    );
   });
 }
 

@@ -13,7 +13,7 @@ import {
   sheetName,
   windowOf,
 } from '../../src/paper';
-import { arrange } from '../../src/paper/arrange';
+import { arrange } from '../../src/paper/packing/arrange';
 import { clipLine } from '../../src/paper/sheets/clip';
 import { gridFor } from '../../src/paper/sheets/grid';
 import { inkedSheets } from '../../src/paper/sheets/inkedSheets';
@@ -69,14 +69,11 @@ describe('arrange', () => {
         fc.integer({ min: 50, max: 900 }),
         fc.boolean(),
         (sizes, most, byHeight) => {
-          const outlines = sizes.map(({ width, height }, i) => ({
-            id: String(i),
-            ring: [
-              { x: -3, y: 200 },
-              { x: -3 + width, y: 200 },
-              { x: -3 + width, y: 200 + height },
-            ],
-          }));
+          const outlines = sizes.map(({ width, height }) => [
+            { x: -3, y: 200 },
+            { x: -3 + width, y: 200 },
+            { x: -3 + width, y: 200 + height },
+          ]);
           const { offsets, widthMm, heightMm } = arrange(outlines, most, byHeight);
           const boxes = offsets.map(({ x, y }, i) => ({
             left: x - 3,

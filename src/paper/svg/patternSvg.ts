@@ -21,7 +21,8 @@ const MOST_WIDTH_MM = 914.4;
  * are the engine's points moved, to the thousandth of a mm. Same input, same text.
  */
 export function patternSvg(input: PlanInput): string {
-  const { panels, widthMm, heightMm } = planPanels(input, MOST_WIDTH_MM);
+  // A picture is looked at: all heads are up.
+  const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
   const { heads, top } = headsOver(input, Math.max(widthMm, LEAST_HEAD_MM));
   const wide = heads.length > 0 ? LEAST_HEAD_MM : 1;
   const [width, height] = [Math.max(widthMm, wide), Math.max(heightMm, 1) + top];

@@ -1,16 +1,10 @@
 // Laying the panels out on one long plan: in rows, grain upright, close together but never touching.
 
-import type { Point } from '../engine';
-import { type Box, boxAround } from './ink';
+import type { Point } from '../../engine';
+import { type Box, boxAround } from '../ink';
 
 /** Room between two panels for the shears and for texts beside an edge. mm */
 export const GAP_MM = 10;
-
-export interface Outline {
-  readonly id: string;
-  /** Its cut line. */
-  readonly ring: readonly Point[];
-}
 
 export interface Arrangement {
   /** What to add to each outline's points, in the order of the outlines. */
@@ -26,8 +20,12 @@ export interface Arrangement {
  * highest, from the top left corner on. They keep their order, so that neighbours on the body lie side by side;
  * `byHeight` puts high ones first where that packs closer.
  */
-export function arrange(outlines: readonly Outline[], mostWidthMm: number, byHeight = false): Arrangement {
-  const boxes = outlines.map(({ ring }) => boxAround(ring) ?? NOWHERE);
+export function arrange(
+  outlines: readonly (readonly Point[])[],
+  mostWidthMm: number,
+  byHeight = false,
+): Arrangement {
+  const boxes = outlines.map((ring) => boxAround(ring) ?? NOWHERE);
   const order = boxes.map((_, i) => i);
   if (byHeight) order.sort((a, b) => heightOf(boxes, b) - heightOf(boxes, a) || a - b);
   const offsets: Point[] = boxes.map(() => ({ x: 0, y: 0 }));

@@ -1,0 +1,27 @@
+// The layout of a pattern that takes the fewest sheets of those tried.
+
+import type { PaperChoice } from '../sheets/papers';
+import type { UprightPage } from '../sheets/uprightPage';
+import { nestOnSheets } from './nestOnSheets';
+import type { PackedWays } from './places';
+import { rowsOnSheets } from './rowsOnSheets';
+import { costOfPlan, type SheetPlan, settled, sheetsOfCost } from './sheetPlan';
+
+/**
+ * Panels in rows, unless fewer sheets do for panels laid into each other's hollows; turned only where that saves another
+ * sheet. Cut lines never come nearer to each other than `GAP_MM` of arrange.
+ */
+export function fewestSheets(
+  ways: readonly PackedWays[],
+  page: UprightPage,
+  orientation: PaperChoice['orientation'],
+): SheetPlan {
+  const orientations = orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [orientation];
+  let best = rowsOnSheets(ways, page, orientations);
+  if (ways.length === 0) return best;
+  const sheets = (): number => sheetsOfCost(costOfPlan(best, ways));
+  const upright = ways.map(([up]): PackedWays => [up]);
+  best = nestOnSheets(upright, page, orientations, sheets()) ?? best;
+  if (ways.some(([, down]) => down)) best = nestOnSheets(ways, page, orientations, sheets()) ?? best;
+  return settled(best, ways);
+}

@@ -1,0 +1,107 @@
+// Laying outlines down one after another, each where it costs least among the places that touch others or the edges.
+
+import type { Profile } from './profile';
+import { type Laid, overAcross, overDown, type Span, TOUCH_MM } from './slide';
+
+/** What outlines are laid on, and what a place costs. */
+export interface Ground {
+  /** The places of a profile's corner, mm. */
+  readonly across: (profile: Profile) => Span;
+  readonly down: (profile: Profile) => Span;
+  /** Places worth a try even where nothing lies, such as against the edges of sheets. */
+  readonly xs: (profile: Profile) => readonly number[];
+  readonly ys: (profile: Profile) => readonly number[];
+  /** Of one more outline there, after all that was taken. */
+  readonly cost: (profile: Profile, x: number, y: number) => number;
+  readonly take: (laid: Laid) => void;
+}
+
+export interface Spot extends Laid {
+  /** Heads down. */
+  readonly turned: boolean;
+}
+
+/** An outline's profile with its head up and, where it may be turned, with its head down. */
+export type Ways = readonly [Profile, Profile?];
+
+/**
+ * A spot for each outline, in their order; null where one finds none that costs less than `most` leaves. An outline is turned
+ * only where that costs less.
+ */
+export function nest(outlines: readonly Ways[], ground: Ground, most: number): Spot[] | null {
+  const laid: Spot[] = [];
+  let spent = 0;
+  for (const ways of outlines) {
+    const { spot, cost } = cheapest(ways, laid, ground);
+    spent += cost;
+    if (!spot || spent >= most) return null;
+    laid.push(spot);
+    ground.take(spot);
+  }
+  return laid;
+}
+
+function cheapest(
+  ways: Ways,
+  laid: readonly Laid[],
+  ground: Ground,
+): { readonly spot: Spot | null; readonly cost: number } {
+  let spot: Spot | null = null;
+  let least = Infinity;
+  for (const [turn, profile] of ways.entries()) {
+    if (!profile) continue;
+    const weigh = (x: number, y: number): void => {
+      const cost = ground.cost(profile, x, y);
+      if (cost < least) [spot, least] = [{ profile, x, y, turned: turn === 1 }, cost];
+    };
+    const { widthMm, heightMm } = profile;
+    const [across, down] = [ground.across(profile), ground.down(profile)];
+    const ys = [...ground.ys(profile)];
+    const xs = [...ground.xs(profile)];
+    const beside = [...xs];
+    for (const { x, y, profile: other } of laid) {
+      ys.push(y, y + other.heightMm - heightMm, y + other.heightMm, y - heightMm);
+      beside.push(x, x + other.widthMm - widthMm);
+    }
+    for (const y of apart(ys, down)) {
+      const spans = spansOf(laid, (other) => overAcross(profile, y, other));
+      for (const x of xs) if (isFree(x, across, spans)) weigh(x, y);
+      for (const span of spans) for (const x of span) if (isFree(x, across, spans)) weigh(x, y);
+    }
+    for (const x of apart(beside, across)) {
+      const spans = spansOf(laid, (other) => overDown(profile, x, other));
+      for (const span of spans) for (const y of span) if (isFree(y, down, spans)) weigh(x, y);
+    }
+  }
+  return { spot, cost: least };
+}
+
+function spansOf(laid: readonly Laid[], spanOf: (other: Laid) => Span | null): Span[] {
+  const spans: Span[] = [];
+  for (const other of laid) {
+    const span = spanOf(other);
+    if (span) spans.push(span);
+  }
+  return spans;
+}
+
+/** Less between two places makes no other layout. mm */
+const APART_MM = 0.5;
+
+/** The values of a span, those that are nearly one taken once. */
+function apart(values: number[], [least, most]: Span): number[] {
+  values.sort((a, b) => a - b);
+  let last = -Infinity;
+  return values.filter((value) => {
+    if (value < least - TOUCH_MM || value > most + TOUCH_MM || value - last < APART_MM) return false;
+    last = value;
+    return true;
+  });
+}
+
+/** Within the ground and over nothing. */
+function isFree(value: number, [least, most]: Span, spans: readonly Span[]): boolean {
+  if (value < least - TOUCH_MM || value > most + TOUCH_MM) return false;
+  for (const [from, to] of spans) if (value > from + TOUCH_MM && value < to - TOUCH_MM) return false;
+  return true;
+}

@@ -1,0 +1,37 @@
+// Outlines in rows side by side, box by box: the layout that others have to better.
+
+import { gridFor, stepAcross } from '../sheets/grid';
+import type { PaperChoice } from '../sheets/papers';
+import type { UprightPage } from '../sheets/uprightPage';
+import { arrange } from './arrange';
+import type { PackedWays } from './places';
+import { costOfPlan, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
+
+/** More columns than this are a roll's business. */
+const MOST_COLUMNS = 60;
+
+/** Tries rows as wide as 1, 2, 3… sheets; of those with as few sheets, the one with the fewest joints to tape. */
+export function rowsOnSheets(
+  ways: readonly PackedWays[],
+  page: UprightPage,
+  orientations: readonly Exclude<PaperChoice['orientation'], 'fewest'>[],
+): SheetPlan {
+  const rings = ways.map(([{ ring }]) => ring);
+  let best: SheetPlan = { grid: gridFor(page, orientations[0] ?? 'portrait', 0, 0), places: [] };
+  let least = Infinity;
+  if (ways.length === 0) return best;
+  for (const way of orientations) {
+    const one = gridFor(page, way, 1, 1);
+    for (const byHeight of [false, true])
+      for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
+        const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
+        const { offsets, rows } = arrange(rings, room, byHeight);
+        const places = offsets.map((offset) => ({ turned: false, offset }));
+        const plan = onOwnGrid(places, ways, page, way);
+        const cost = costOfPlan(plan, ways);
+        if (cost < least) [best, least] = [plan, cost];
+        if (rows === 1) break;
+      }
+  }
+  return best;
+}

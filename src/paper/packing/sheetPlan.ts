@@ -1,0 +1,74 @@
+// A layout of outlines on the sheets of a grid, and what it costs.
+
+import type { Point } from '../../engine';
+import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
+import { inkedSheets } from '../sheets/inkedSheets';
+import type { UprightPage } from '../sheets/uprightPage';
+import { boxOfPlaces, laidWay, movedPlaces, type PackedWays, type Place } from './places';
+
+export interface SheetPlan {
+  readonly grid: Grid;
+  readonly places: readonly Place[];
+}
+
+/** Room between the outermost cut lines and the edge of the plan, where texts beside an edge may stand. mm */
+export const RIM_MM = 5;
+
+/** Sheets first, then how many panels each sheet has a part of: the fewer, the less is to be joined. */
+export function costOfPlan({ grid, places }: SheetPlan, ways: readonly PackedWays[]): number {
+  const sheets = new Set<number>();
+  let parts = 0;
+  for (const [i, way] of ways.entries()) {
+    const place = places[i] as Place;
+    const on = inkedSheets(grid, laidWay(way, place).telling, place.offset);
+    parts += on.length;
+    for (const { row, column } of on) sheets.add(row * grid.columns + column);
+  }
+  return sheets.size * COST_OF_SHEET + parts;
+}
+
+const COST_OF_SHEET = 10_000;
+
+export const sheetsOfCost = (cost: number): number => Math.floor(cost / COST_OF_SHEET);
+
+/** Places as they lie to each other, in the middle of the sheets that they then take. */
+export function onOwnGrid(
+  places: readonly Place[],
+  ways: readonly PackedWays[],
+  page: UprightPage,
+  way: Grid['orientation'],
+): SheetPlan {
+  const box = boxOfPlaces(ways, places) ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  const [width, height] = [box.right - box.left, box.bottom - box.top];
+  const grid = gridFor(page, way, width + 2 * RIM_MM, height + 2 * RIM_MM);
+  const { x, y } = roomOf(grid);
+  const by = { x: RIM_MM + (x - width) / 2 - box.left, y: RIM_MM + (y - height) / 2 - box.top };
+  return { grid, places: movedPlaces(places, by) };
+}
+
+/** Within the room that the sheets leave, all panels are moved so that fewer of them lie across a joint. */
+export function settled(plan: SheetPlan, ways: readonly PackedWays[]): SheetPlan {
+  const box = boxOfPlaces(ways, plan.places);
+  if (!box) return plan;
+  const room = roomOf(plan.grid);
+  const [spareX, spareY] = [room.x - (box.right - box.left), room.y - (box.bottom - box.top)];
+  let best = plan;
+  let least = costOfPlan(plan, ways);
+  for (const down of SHARES)
+    for (const across of SHARES) {
+      const by = { x: RIM_MM + spareX * across - box.left, y: RIM_MM + spareY * down - box.top };
+      const moved = { grid: plan.grid, places: movedPlaces(plan.places, by) };
+      const cost = costOfPlan(moved, ways);
+      if (cost < least) [best, least] = [moved, cost];
+    }
+  return best;
+}
+
+/** Which part of the room that is left lies to the left and above. */
+const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
+
+/** What the rims of the plan leave. */
+const roomOf = (grid: Grid): Point => ({
+  x: grid.columns * stepAcross(grid) + grid.overlapMm - 2 * RIM_MM,
+  y: grid.rows * stepDown(grid) + grid.overlapMm - 2 * RIM_MM,
+});

@@ -1,0 +1,48 @@
+// Where one outline cannot lie while it slides along another.
+
+import { BAND_MM, type Profile } from './profile';
+
+/** An outline that has been laid down; x and y are of its profile's corner. mm */
+export interface Laid {
+  readonly profile: Profile;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** An open span of places, mm. */
+export type Span = readonly [number, number];
+
+/** The x at which a profile at height `y` would lie over one that is laid down; null where it passes above or below. */
+export const overAcross = (profile: Profile, y: number, { profile: laid, x, y: laidY }: Laid): Span | null =>
+  over(profile.rows, y - laidY, profile.heightMm, laid.rowPairs, laid.heightMm, x);
+
+/** The y at which a profile at `x` would lie over one that is laid down; null where it passes beside it. */
+export const overDown = (profile: Profile, x: number, { profile: laid, x: laidX, y }: Laid): Span | null =>
+  over(profile.columns, x - laidX, profile.widthMm, laid.columnPairs, laid.widthMm, y);
+
+type Bands = Profile['rows'];
+
+/** `past` is how far the moving one's first band lies past the other's; each of its bands lies against a pair of them. */
+function over(
+  moving: Bands,
+  past: number,
+  movingMm: number,
+  pairs: Bands,
+  laidMm: number,
+  at: number,
+): Span | null {
+  if (past >= laidMm - TOUCH_MM || past <= -movingMm + TOUCH_MM) return null;
+  const shift = Math.floor(past / BAND_MM) + 1;
+  let [least, most] = [Infinity, -Infinity];
+  const last = Math.min(moving.from.length, pairs.from.length - shift);
+  for (let k = Math.max(0, -shift); k < last; k += 1) {
+    const left = (pairs.from[k + shift] as number) - (moving.to[k] as number);
+    const right = (pairs.to[k + shift] as number) - (moving.from[k] as number);
+    if (left < least) least = left;
+    if (right > most) most = right;
+  }
+  return most > least ? [at + least, at + most] : null;
+}
+
+/** Outlines may touch each other's room. mm */
+export const TOUCH_MM = 1e-6;
