@@ -5,7 +5,7 @@ export {
   type MeasurementName,
   type Measurements,
 } from './body/measurements';
-export type { Block, DraftedWedge } from './draft/block';
+export type { Block } from './draft/block';
 export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE, USUAL_CUP } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
@@ -32,12 +32,14 @@ export {
   type LevelName,
   MOST_WEDGES,
   type PerLevel,
+  type Shoulders,
   type Side,
   type Style,
   TOP_LEVELS,
   type TopLevel,
   type Wedge,
 } from './draft/types';
+export type { DraftedWedge } from './draft/wedge';
 export { distance, type Point } from './geometry/point';
 export { pointsDown, polylineLength } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';

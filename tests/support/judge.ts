@@ -169,16 +169,20 @@ function runs(pieces: readonly Piece[], style: Style): Finding[] {
   return findings;
 }
 
+/** Shoulder and armhole stand for the top edge of a shouldered block. */
+const isAt = (role: Edge['role'] | undefined, where: 'top' | 'hem'): boolean =>
+  role === where || (where === 'top' && (role === 'shoulder' || role === 'armhole'));
+
 /** Whether edge `i` meets the top edge or hem; a dart's leg meets one of them, at its point neither. */
 function isBeside(piece: Piece, i: number, where: 'top' | 'hem'): boolean {
   const n = piece.edges.length;
-  return [piece.edges[(i + 1) % n], piece.edges[(i + n - 1) % n]].some((edge) => edge?.role === where);
+  return [piece.edges[(i + 1) % n], piece.edges[(i + n - 1) % n]].some((edge) => isAt(edge?.role, where));
 }
 
 /** Interior angle between edge `i` and the top edge or hem of its piece. */
 function cornerTo(piece: Piece, i: number, where: 'top' | 'hem'): number {
   const n = piece.edges.length;
-  return piece.edges[(i + 1) % n]?.role === where
+  return isAt(piece.edges[(i + 1) % n]?.role, where)
     ? cornerAngle(piece, i)
     : cornerAngle(piece, (i + n - 1) % n);
 }

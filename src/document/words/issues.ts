@@ -142,6 +142,14 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `${capital(wedge)} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
   sidePanelAtCentre: () =>
     'Front and back cannot be cut in one at the side: one of them has no seam between the side and its centre line. Add a wedge that runs through, or keep the side seam.',
+  shoulderNeedsTop: () =>
+    'Shoulders stand on the over-bust line, but the top edge is measured from a lower one. Measure it from the over-bust line, or leave the shoulders out.',
+  shoulderNeedsSideSeam: () =>
+    'The armhole is parted by the side seam, so the side panel of a shouldered block cannot be cut in one. Keep the side seam, or leave the shoulders out.',
+  shoulderWedges: ({ wedge, block }) =>
+    `${capital(wedge)} would run up into the armhole: on a shouldered ${block} one wedge ends at mid-shoulder, and the others need a point below. Give it an upper point, or take it off.`,
+  shoulderOffBlock: ({ field, block }) =>
+    `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
   topAboveArmpit: ({ length }) =>
     `The top edge at the side stands ${length('over')} higher than the underarm and would cut in. Lower the top edge.`,
   armpitUnknown: ({ length }) =>

@@ -41,6 +41,9 @@ export function edgeName(edge: Pick<Edge, 'role' | 'side'>, block: Side): string
 /** A seam within a sentence, from its id: "the seam of Front 1 and Front 2", "the side seam", "centre front". */
 export function seamName(id: string): string {
   if (id === 'side') return 'the side seam';
+  const shoulder = /^shoulder(?:-(neck|tip))?$/.exec(id);
+  if (shoulder)
+    return shoulder[1] ? `the shoulder seam, its half at the ${shoulder[1]}` : 'the shoulder seam';
   const centre = /^(front|back)-centre$/.exec(id);
   if (centre) return `centre ${centre[1]}`;
   const dart = /^([^/]+)\/dart:/.exec(id);

@@ -18,6 +18,9 @@ export interface Body {
   readonly neckToWaist: number;
   readonly neckToHip: number;
   readonly bustPointWidth: number;
+  readonly acrossShoulder: number | null;
+  readonly neckWidth: number | null;
+  readonly backNeckToWaist: number | null;
   readonly underarmToWaist: number | null;
   readonly waistToLap: number | null;
   /** Front arcs, side seam to side seam, where they were measured. */
@@ -70,6 +73,9 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
       neckToWaist: measurements.neckToWaist as number,
       neckToHip: measurements.neckToHip as number,
       bustPointWidth: measurements.bustPointWidth as number,
+      acrossShoulder: measurements.acrossShoulder ?? null,
+      neckWidth: measurements.neckWidth ?? null,
+      backNeckToWaist: measurements.backNeckToWaist ?? null,
       underarmToWaist: measurements.underarmToWaist ?? null,
       waistToLap: measurements.waistToLap ?? null,
       frontArc: arcs.frontArc,

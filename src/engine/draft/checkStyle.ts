@@ -47,6 +47,13 @@ export function checkStyle(style: Style): Issue[] {
   choice('closure.front', record(given.closure).front, FRONT_CLOSURES);
   choice('closure.back', record(given.closure).back, BACK_CLOSURES);
   choice('joinedSide', given.joinedSide, [undefined, true, false]);
+  if (given.shoulders !== undefined) {
+    const { drop, armholeIn, intake } = record(given.shoulders);
+    number('shoulders.drop', drop, 0, 80);
+    number('shoulders.armholeIn', armholeIn, 0, 40);
+    for (const block of ['front', 'back'] as const)
+      number(`shoulders.intake.${block}`, record(intake)[block], 0, 60);
+  }
   number('balance.sideShare', record(given.balance).sideShare, 0, 1);
   number('balance.cap', record(given.balance).cap, 0, 300);
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)

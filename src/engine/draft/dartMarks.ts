@@ -5,7 +5,7 @@ import { pointsDown } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import { inches } from '../units';
 import type { Level } from './levels';
-import type { DartLegs, Outline } from './outline';
+import { type DartLegs, isDartLegs, type Outline } from './outline';
 import { nearestLevel, type Panel } from './panels';
 import type { DartLines, Mark } from './piece';
 
@@ -31,7 +31,7 @@ export function drillMarks(panel: Panel, levels: readonly Level[]): Mark[] {
 
 /** The stitching lines of a panel's darts. */
 export function dartLines(panel: Panel, outline: Outline): DartLines[] {
-  const open = [...outline.top.darts, ...outline.hem.darts];
+  const open = [...outline.top, ...outline.hem].filter(isDartLegs);
   return panel.darts.flatMap((dart): DartLines[] => {
     const legs = open.find((each) => each.dart === dart);
     if (legs) return [{ wedge: dart.wedge, inner: legs.inner, outer: legs.outer, open: true }];
@@ -43,27 +43,20 @@ export function dartLines(panel: Panel, outline: Outline): DartLines[] {
 }
 
 /**
- * An edge as it is cut, from the centre to the side: across each dart it rises to a peak on the dart's fold, so that the
- * folded dart ends on the edge.
+ * The peak of an edge on a dart's fold: the edge beside the dart, mirrored in its leg, reaches the fold there. Null where that
+ * is farther from the legs' ends than their distance: a fold that lies so flat is cut straight across.
+ *
+ * @param before the edge up to the dart's inner leg
  */
-export function capped({ parts, darts }: Outline['top'], edge: 'top' | 'hem'): Point[] {
-  const points = [...(parts[0] ?? [])];
-  for (const [i, legs] of darts.entries()) {
-    const next = parts[i + 1] ?? [];
-    const peak = peakOf(points, legs, edge);
-    if (peak) points.push(peak);
-    points.push(...next);
-  }
-  return points;
-}
-
-/** The peak may stand no farther from the legs' ends than their distance: a fold that lies flatter is cut straight across. */
-function peakOf(before: readonly Point[], { inner, outer }: DartLegs, edge: 'top' | 'hem'): Point | null {
+export function peakOf(
+  before: readonly Point[],
+  { inner, outer }: DartLegs,
+  edge: 'top' | 'hem',
+): Point | null {
   const end = before.at(-1);
   const beside = before.at(-2);
   const [tip, other] = edge === 'hem' ? [inner[0], outer.at(-1)] : [inner.at(-1), outer[0]];
   if (!end || !beside || !tip || !other) return null;
-  // The cloth of the dart lies folded over the edge beside it: the edge, mirrored in the leg, as far as the fold.
   const leg = unit(tip, end);
   const back = unit(end, beside);
   const along = back.x * leg.x + back.y * leg.y;

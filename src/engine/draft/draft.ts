@@ -21,8 +21,10 @@ import type { PanelLeg } from './outline';
 import { narrowAt, type Panel } from './panels';
 import { type Edge, makePiece, type Piece } from './piece';
 import { edgeOver, seamCrossing } from './seamEdges';
+import { type PanelShoulder, panelShoulders } from './shoulderLines';
+import { napeOf, type ShoulderFrame, shouldersOf } from './shoulders';
 import { type SeamEdges, type TruedSeam, trueDart, trueSeam } from './truing';
-import type { Side, Style } from './types';
+import type { EdgeNodeName, EdgeShape, Side, Style } from './types';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -71,21 +73,27 @@ export function draft(measurements: Measurements, style: Style): Draft {
   issues.push(...levelIssues);
   if (levels.length === 0) return nothing(issues);
 
-  const front = draftBlock('front', body, levels, style);
-  const back = draftBlock('back', body, levels, style);
-  issues.push(...front.issues, ...back.issues);
-  const blocks = { front: front.block, back: back.block };
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
+  const shoulders = shouldersOf(body, style, levels, top);
+  const { frames } = shoulders;
+  const front = draftBlock('front', body, levels, style, frames?.front ?? null);
+  const back = draftBlock('back', body, levels, style, frames?.back ?? null);
+  issues.push(...shoulders.issues, ...front.issues, ...back.issues);
+  const blocks = { front: front.block, back: back.block };
+  // With shoulders the neckline ends at the nape behind.
+  const topShape = frames ? withNape(style.topShape, top - napeOf(body)) : style.topShape;
   const edges = {
-    top: draftEdge(blocks, style.topShape, top, -1),
+    top: draftEdge(blocks, topShape, top, -1),
     hem: draftEdge(blocks, style.hemShape, hem, 1),
   };
-  const highest = Math.min(...heightsOf(edges.top));
+  const highest = frames ? 0 : Math.min(...heightsOf(edges.top));
   const lowest = Math.max(...heightsOf(edges.hem));
   const span = { top, hem, waist: body.neckToWaist, highest, lowest };
   const nodes = [
-    ...nodePlaces('top', blocks, style.topShape, top),
+    ...nodePlaces('top', blocks, topShape, top).filter(
+      ({ name }) => !frames || SHOULDERED_NODES.includes(name),
+    ),
     ...nodePlaces('hem', blocks, style.hemShape, hem),
   ];
   if (hem - top < LEAST_HEIGHT_MM) {
@@ -97,7 +105,9 @@ export function draft(measurements: Measurements, style: Style): Draft {
 
   const cut = cutApart(blocks, style, levels, edges, { highest, lowest });
   issues.push(...cut.issues);
-  const seams = cut.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, edges, blocks)));
+  const frame: Frame = { edges, blocks, frames, waist: span.waist };
+  const seams = cut.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, frame)));
+  const shouldered = frames ? panelShoulders(cut.panels, frames) : null;
   issues.push(...tooShort(seams), ...tooSteep(seams));
 
   const closure = checkClosure(blocks, style.closure);
@@ -109,7 +119,8 @@ export function draft(measurements: Measurements, style: Style): Draft {
       panel,
       seams,
       style,
-      { edges, blocks, waist: span.waist },
+      frame,
+      shouldered?.get(panel.id) ?? null,
       closure.onFold[panel.side] && panel.number === 1,
       levels,
     );
@@ -150,8 +161,17 @@ export function draft(measurements: Measurements, style: Style): Draft {
 interface Frame {
   readonly edges: { readonly top: DraftedEdge; readonly hem: DraftedEdge };
   readonly blocks: Readonly<Record<Side, Block>>;
+  readonly frames: Readonly<Record<Side, ShoulderFrame>> | null;
   readonly waist: number;
 }
+
+/** Where a shouldered block's neckline and armhole are given a height. */
+const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
+
+const withNape = (shape: EdgeShape, above: number): EdgeShape => ({
+  ...shape,
+  centreBack: { beyond: above, kind: 'smooth' },
+});
 
 /** The level top edge. mm */
 function topHeight(body: Body, style: Style): number {
@@ -166,10 +186,14 @@ function topHeight(body: Body, style: Style): number {
 const heightsOf = ({ lines }: DraftedEdge): number[] =>
   [...lines.front, ...lines.back].flatMap((line) => line.xs);
 
-const crossingsOf = (seam: Seam, { top, hem }: Frame['edges'], blocks: Frame['blocks']): SeamEdges => ({
-  top: seamCrossing(seam, top, blocks),
-  hem: seamCrossing(seam, hem, blocks),
-});
+/** A wedge that runs through a shouldered block meets its shoulder line, every other seam the top edge. */
+function crossingsOf(seam: Seam, { edges, blocks, frames }: Frame): SeamEdges {
+  const hem = seamCrossing(seam, edges.hem, blocks);
+  if (!frames || seam.kind !== 'wedge') return { top: seamCrossing(seam, edges.top, blocks), hem };
+  const { middle, slope } = frames[seam.a.panel.side];
+  const top = { y: middle.y, slopeA: slope, slopeB: slope, closedA: middle.x, closedB: middle.x };
+  return { top, hem };
+}
 
 /** Seams at which top edge and hem come too near each other. */
 function tooShort(seams: readonly TruedSeam[]): Issue[] {
@@ -207,7 +231,8 @@ function pieceOf(
   panel: Panel,
   seams: readonly TruedSeam[],
   style: Style,
-  { edges, blocks, waist }: Frame,
+  frame: Frame,
+  shoulder: PanelShoulder | null,
   onFold: boolean,
   levels: readonly Level[],
 ): ({ darts: TruedSeam[] } & NonNullable<ReturnType<typeof makePiece>>) | null {
@@ -219,16 +244,16 @@ function pieceOf(
     }
     // Its mate could not be made: trued against itself, so that the panel can still be seen.
     const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: legOf(panel, which), b: null };
-    const trued = trueSeam(alone, levels, waist, crossingsOf(alone, edges, blocks));
+    const trued = trueSeam(alone, levels, frame.waist, crossingsOf(alone, frame));
     return { seam: trued, leg: trued.a };
   };
-  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, edges, blocks)));
-  const lines = { top: edgeOver(panel, edges.top), hem: edgeOver(panel, edges.hem) };
+  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, frame)));
+  const lines = { top: edgeOver(panel, frame.edges.top), hem: edgeOver(panel, frame.edges.hem) };
   const made = makePiece(
-    { panel, inner: legIn('inner'), outer: legIn('outer'), darts, edges: lines },
+    { panel, inner: legIn('inner'), outer: legIn('outer'), darts, edges: lines, shoulder },
     style,
     levels,
-    waist,
+    frame.waist,
     onFold,
   );
   return made && { ...made, darts };

@@ -6,6 +6,7 @@ import type { PanelDart } from './darts';
 import type { EdgeLine } from './edgeLine';
 import { type EdgeEnd, edgePoints } from './edgePoints';
 import type { Panel } from './panels';
+import { type PanelShoulder, shoulderRows } from './shoulderLines';
 import type { TruedLeg, TruedSeam } from './truing';
 
 /** One of a panel's own edges with the seam it belongs to. */
@@ -23,52 +24,67 @@ export interface TruedPanel {
   readonly darts: readonly TruedSeam[];
   /** Top edge and hem as drafted on the panel's block. */
   readonly edges: { readonly top: EdgeLine; readonly hem: EdgeLine };
+  /** The shoulders of a shouldered block; null where the top edge is strapless. */
+  readonly shoulder: PanelShoulder | null;
 }
 
-/** An open dart on the outline: both legs from its point to the edge. */
+/** A part of the top edge or hem that runs along one kind of edge. */
+export interface EdgeRow {
+  readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
+  readonly points: readonly Point[];
+}
+
+/** An open dart on the outline: both legs from the top down. */
 export interface DartLegs {
   readonly dart: PanelDart;
   readonly inner: readonly Point[];
   readonly outer: readonly Point[];
 }
 
+export const isDartLegs = (part: EdgeRow | DartLegs): part is DartLegs => 'dart' in part;
+
 /** Rows of points, all from the centre towards the side and from the top down. */
 export interface Outline {
   readonly inner: readonly Point[];
   readonly outer: readonly Point[];
-  /** The top edge from leg to leg, and the darts between its parts: one fewer than there are parts. */
-  readonly top: { readonly parts: readonly (readonly Point[])[]; readonly darts: readonly DartLegs[] };
-  readonly hem: { readonly parts: readonly (readonly Point[])[]; readonly darts: readonly DartLegs[] };
+  /** Top edge and hem from leg to leg, parted by the darts that are open there. */
+  readonly top: readonly (EdgeRow | DartLegs)[];
+  readonly hem: readonly (EdgeRow | DartLegs)[];
 }
 
-export function outlineOf({ panel, inner, outer, darts, edges }: TruedPanel): Outline {
+export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: TruedPanel): Outline {
   const innerPoints = pointsDown(panel.inner, inner.leg.top.y, inner.leg.hem.y);
   const outerPoints = pointsDown(panel.outer, outer.leg.top.y, outer.leg.hem.y);
-  const along = (edge: 'top' | 'hem'): Outline['top'] => {
-    const open = darts.flatMap(({ seam, a, b }) => {
+  const last = (edge: 'top' | 'hem', points: readonly Point[]): Point =>
+    (edge === 'top' ? points[0] : points.at(-1)) as Point;
+  const ends = (edge: 'top' | 'hem'): [EdgeEnd, EdgeEnd] => [
+    endOf(last(edge, innerPoints), inner.leg[edge]),
+    endOf(last(edge, outerPoints), outer.leg[edge]),
+  ];
+  const along = (edge: 'top' | 'hem'): (EdgeRow | DartLegs)[] => {
+    const [first, to] = ends(edge);
+    let from = first;
+    const rows: (EdgeRow | DartLegs)[] = [];
+    for (const { seam, a, b } of darts) {
       const dart = seam.a.dart;
-      return dart && b && dart[edge === 'top' ? 'upper' : 'lower'] === null ? [{ dart, a, b }] : [];
-    });
-    const legs = open.map(({ dart, a, b }) => ({
-      dart,
-      inner: pointsDown(dart.innerLeg, a.top.y, a.hem.y),
-      outer: pointsDown(dart.outerLeg, b.top.y, b.hem.y),
-    }));
-    const last = (points: readonly Point[]): Point => (edge === 'top' ? points[0] : points.at(-1)) as Point;
-    const ends: EdgeEnd[] = [
-      endOf(last(innerPoints), inner.leg[edge]),
-      ...open.flatMap(({ a, b }, i) => [
-        endOf(last(legs[i]?.inner ?? []), a[edge]),
-        endOf(last(legs[i]?.outer ?? []), b[edge]),
-      ]),
-      endOf(last(outerPoints), outer.leg[edge]),
-    ];
-    const parts: Point[][] = [];
-    for (let i = 0; i < ends.length; i += 2)
-      parts.push(edgePoints(edges[edge], ends[i] as EdgeEnd, ends[i + 1] as EdgeEnd));
-    return { parts, darts: legs };
+      if (!dart || !b || dart[edge === 'top' ? 'upper' : 'lower'] !== null) continue;
+      const legs = {
+        dart,
+        inner: pointsDown(dart.innerLeg, a.top.y, a.hem.y),
+        outer: pointsDown(dart.outerLeg, b.top.y, b.hem.y),
+      };
+      const end = endOf(last(edge, legs.inner), a[edge]);
+      rows.push({ role: edge, points: edgePoints(edges[edge], from, end) }, legs);
+      from = endOf(last(edge, legs.outer), b[edge]);
+    }
+    return [...rows, { role: edge, points: edgePoints(edges[edge], from, to) }];
   };
-  return { inner: innerPoints, outer: outerPoints, top: along('top'), hem: along('hem') };
+  return {
+    inner: innerPoints,
+    outer: outerPoints,
+    top: shoulder ? shoulderRows(panel, shoulder, ends('top')) : along('top'),
+    hem: along('hem'),
+  };
 }
 
 const endOf = (point: Point, { edgeSlope, closed }: TruedLeg['top']): EdgeEnd => ({

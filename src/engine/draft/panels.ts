@@ -2,11 +2,12 @@
 
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
-import type { Block, DraftedWedge } from './block';
+import type { Block } from './block';
 import { liesOn, type PanelDart } from './darts';
 import { type DraftedLine, legOf, type Seam } from './leg';
 import type { Level } from './levels';
 import { LEAST_PANEL_MM, type Side } from './types';
+import type { DraftedWedge } from './wedge';
 
 /** What lies between two wedges, before its ends are trued. */
 export interface Panel {

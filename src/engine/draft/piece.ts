@@ -3,13 +3,13 @@
 import { cutLineAround } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
-import { capped, dartLines, drillMarks } from './dartMarks';
-import { dartSeams } from './darts';
+import { dartLines, drillMarks } from './dartMarks';
 import { grainOf } from './grain';
-import { edgeIndex, type Leg, legOf, type Seam } from './leg';
+import { edgeIndex, type Leg, legOf } from './leg';
 import type { Level } from './levels';
-import { type Outline, outlineOf, type TruedPanel } from './outline';
+import { isDartLegs, type Outline, outlineOf, type TruedPanel } from './outline';
 import type { Panel } from './panels';
+import { pieceEdges } from './pieceEdges';
 import type { TruedLeg } from './truing';
 import type { LevelName, Side, Style } from './types';
 
@@ -86,40 +86,17 @@ export function makePiece(
 ): { piece: Piece; sure: boolean } | null {
   const { panel, inner, outer } = trued;
   const outline = outlineOf(trued);
-  const [top, hem] = [outline.top.parts.flat(), outline.hem.parts.flat()];
-  if (!isSimple(panel, inner.leg, outer.leg, top, hem)) return null;
-
-  const { allowances } = style;
-  const [topCap, hemCap] = [capped(outline.top, 'top'), capped(outline.hem, 'hem')];
-  const innerEdge = legEdge(legOf(panel, 'inner'), inner.seam.seam, style, onFold, outline.inner);
-  const outerEdge = legEdge(
-    legOf(panel, 'outer'),
-    outer.seam.seam,
-    style,
-    onFold,
-    [...outline.outer].reverse(),
-  );
-  const edges: Edge[] = [
-    innerEdge,
-    ...chain(outline.hem, 'hem', allowances.hem, panel, 'down'),
-    outerEdge,
-    ...chain(outline.top, 'top', allowances.top, panel, 'up'),
-  ];
-  const cutLine = cutLineAround([
-    innerEdge,
-    { points: hemCap, allowance: allowances.hem },
-    outerEdge,
-    { points: [...topCap].reverse(), allowance: allowances.top },
-  ]);
-  const darts = dartLines(panel, outline);
+  if (!isSimple(panel, inner.leg, outer.leg, pointsOf(outline.top), pointsOf(outline.hem))) return null;
+  const { edges, outerEdge, toCut } = pieceEdges(trued, outline, style, onFold);
+  const cutLine = cutLineAround(toCut);
   const piece: Piece = {
     id: panel.id,
     block: panel.side,
     number: panel.number,
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
-    outer: edges.indexOf(outerEdge),
-    darts,
+    outer: outerEdge,
+    darts: dartLines(panel, outline),
     cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
     grain: grainOf(panel, inner.leg, outer.leg, waist),
     marks: [
@@ -135,58 +112,8 @@ export function makePiece(
   return { piece, sure: cutLine !== null };
 }
 
-/** Top edge or hem as edges of the piece, with the legs of the darts that are open there. */
-function chain(
-  { parts, darts }: Outline['top'],
-  role: 'top' | 'hem',
-  allowance: number,
-  panel: Panel,
-  way: 'down' | 'up',
-): Edge[] {
-  const edges: Edge[] = [];
-  for (const [i, points] of parts.entries()) {
-    edges.push({ role, side: false, mate: null, allowance, points });
-    const legs = darts[i];
-    if (!legs) continue;
-    const seam = dartSeams(panel).find(({ a }) => a.dart === legs.dart);
-    if (!seam?.b) continue;
-    const mate = (leg: Leg): EdgeReference => ({ piece: panel.id, edge: edgeIndex(leg) });
-    const common = { role: 'seam', side: false, dart: legs.dart.wedge, allowance: 0 } as const;
-    // From the centre to the side: along one leg to the dart's point, and back along the other.
-    const [inner, outer] =
-      role === 'hem' ? [[...legs.inner].reverse(), legs.outer] : [legs.inner, [...legs.outer].reverse()];
-    edges.push(
-      { ...common, mate: mate(seam.b), points: inner },
-      { ...common, mate: mate(seam.a), points: outer },
-    );
-  }
-  if (way === 'down') return edges;
-  return edges.reverse().map((edge) => ({ ...edge, points: [...edge.points].reverse() }));
-}
-
-function legEdge(leg: Leg, seam: Seam, style: Style, onFold: boolean, points: readonly Point[]): Edge {
-  if (seam.kind === 'centre')
-    return {
-      role: 'centre',
-      side: false,
-      mate: null,
-      allowance: centreAllowance(style, onFold),
-      points,
-    };
-  const mate = seam.a.panel === leg.panel && seam.a.which === leg.which ? seam.b : seam.a;
-  const atSide = seam.kind === 'side' || seam.a.panel.joined || seam.b?.panel.joined;
-  return {
-    role: 'seam',
-    side: seam.kind === 'side',
-    mate: mate ? { piece: mate.panel.id, edge: edgeIndex(mate) } : null,
-    allowance: atSide ? style.allowances.side : style.allowances.seam,
-    points,
-  };
-}
-
-function centreAllowance(style: Style, onFold: boolean): number {
-  return onFold ? 0 : style.allowances.centre;
-}
+const pointsOf = (rows: Outline['top']): Point[] =>
+  rows.flatMap((row) => (isDartLegs(row) ? [] : row.points));
 
 const marksOn = (leg: Leg, { marks }: TruedLeg): Mark[] =>
   marks.map(({ level, y }) => ({

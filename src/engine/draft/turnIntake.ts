@@ -2,9 +2,10 @@
 
 import { distance, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
-import type { Block, DraftedWedge } from './block';
+import type { Block } from './block';
 import type { Level } from './levels';
 import type { LevelName, PerLevel } from './types';
+import type { DraftedWedge } from './wedge';
 
 /**
  * The angle of a dart `width` wide at the end of legs `leg` long, rad; both in mm or both in anything else. Not a number

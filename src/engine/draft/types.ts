@@ -108,6 +108,16 @@ export interface Extras {
 export const TOP_LEVELS = ['overBust', 'underBust', 'waist'] as const;
 export type TopLevel = (typeof TOP_LEVELS)[number];
 
+/** What a shouldered block has above the over-bust line. */
+export interface Shoulders {
+  /** The shoulder's tip lies so far below the neck point, mm. */
+  readonly drop: number;
+  /** The armhole goes in by so much at half its depth, mm. */
+  readonly armholeIn: number;
+  /** What the wedge that ends at mid-shoulder takes there, mm. */
+  readonly intake: Readonly<Record<Side, number>>;
+}
+
 /** What is drafted, whoever wears it. Lengths in mm, shares as fractions. */
 export interface Style {
   /** What the sewn garment measures more (+) or less (−) than the body, whole girth. */
@@ -128,6 +138,8 @@ export interface Style {
   readonly closure: Closure;
   /** The outermost front and back panel are cut in one; the seams beside them take the shaping of the side seam. */
   readonly joinedSide?: boolean;
+  /** Neckline, shoulders and armhole instead of a strapless top edge; left out, there are none. */
+  readonly shoulders?: Shoulders;
   readonly wedges: readonly Wedge[];
   readonly balance: {
     /** Part of the suppression the side seam takes. */

@@ -1,7 +1,7 @@
 // The edge run: does top edge or hem run straight across each sewn seam? Read off the finished outlines.
 
 import { edgeIndex, type Leg } from '../draft/leg';
-import type { Piece } from '../draft/piece';
+import type { Edge, Piece } from '../draft/piece';
 import { turnAt } from '../draft/seamEdges';
 import type { TruedSeam } from '../draft/truing';
 import type { Point } from '../geometry/point';
@@ -49,7 +49,7 @@ function corner(
   const beside = edges.at(next === edges.length ? 0 : next);
   const [legPoints, edgePoints] = [edges[index]?.points, beside?.points];
   // A dart's point lies on no edge.
-  if (!legPoints || !edgePoints || beside?.role !== edge) return null;
+  if (!legPoints || !edgePoints || !beside || !isAt(beside.role, edge)) return null;
   const legEnd = endTowards(legPoints, edgePoints);
   const edgeEnd = endTowards(edgePoints, legPoints);
   if (!legEnd || !edgeEnd) return null;
@@ -57,6 +57,10 @@ function corner(
   const [before, after] = legFirst ? [legEnd.to, edgeEnd.to] : [edgeEnd.to, legEnd.to];
   return { angle: insideAngle(before, legEnd.from, after), point: legEnd.from };
 }
+
+/** Shoulder and armhole stand for the top edge of a shouldered block. */
+const isAt = (role: Edge['role'], edge: 'top' | 'hem'): boolean =>
+  edge === 'hem' ? role === 'hem' : role === 'top' || role === 'shoulder' || role === 'armhole';
 
 /** The end that `points` shares with `other`, and the next point inwards. */
 function endTowards(points: readonly Point[], other: readonly Point[]): { from: Point; to: Point } | null {

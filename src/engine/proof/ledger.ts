@@ -58,13 +58,13 @@ export function girthLedger(
 
 /**
  * Cloth of a piece at height `y` once its darts are sewn, mm: from its edge towards the centre to its edge towards the side,
- * without what lies between the legs of darts. Null when the line misses the piece or runs through its top edge or hem.
+ * without what lies between the legs of darts. Null when the line misses the piece or runs through its top edge, armhole or hem.
  */
 function widthAt(piece: Piece, y: number): number | null {
   const crossings: number[] = [];
   for (const { role, points } of piece.edges) {
     const met = crossingsOf(points, y);
-    if (met.length > 0 && (role === 'top' || role === 'hem')) return null;
+    if (met.length > 0 && role !== 'seam' && role !== 'centre') return null;
     crossings.push(...met);
   }
   if (crossings.length < 2 || crossings.length % 2 === 1) return null;

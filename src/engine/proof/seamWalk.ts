@@ -7,7 +7,7 @@ import { polylineLength } from '../geometry/polyline';
 
 export interface SeamWalkRow {
   readonly id: string;
-  readonly kind: Seam['kind'];
+  readonly kind: Seam['kind'] | 'shoulder';
   readonly a: EdgeReference;
   readonly b: EdgeReference;
   /** Lengths of the finished sew lines, mm. */
@@ -39,7 +39,29 @@ export function seamWalk(seams: readonly TruedSeam[], pieces: readonly Piece[]):
       markDrift,
     });
   }
-  return rows;
+  return [...rows, ...shoulderWalk(pieces)];
+}
+
+/** The shoulder seam, from the neck outwards; it is straight, and as long on both blocks by construction. */
+function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
+  const rows = pieces
+    .filter(({ block }) => block === 'front')
+    .flatMap((piece) =>
+      piece.edges
+        .map((edge, i) => ({ edge, a: { piece: piece.id, edge: i } }))
+        .filter(({ edge }) => edge.role === 'shoulder')
+        // Counter-clockwise an edge nearer the neck comes later.
+        .reverse(),
+    )
+    .flatMap(({ edge, a }) => {
+      const mate = edge.mate && edgeAt(pieces, edge.mate);
+      return edge.mate && mate ? [{ edge, mate, a, b: edge.mate }] : [];
+    });
+  return rows.map(({ edge, mate, a, b }, i) => {
+    const [lengthA, lengthB] = [polylineLength(edge.points), polylineLength(mate.points)];
+    const id = rows.length === 1 ? 'shoulder' : `shoulder-${i === 0 ? 'neck' : 'tip'}`;
+    return { id, kind: 'shoulder', a, b, lengthA, lengthB, natural: lengthA - lengthB, markDrift: 0 };
+  });
 }
 
 /** The edge a reference names; undefined when its piece was not made. */

@@ -1,0 +1,121 @@
+// The part of a shouldered block above the over-bust line: neck point, shoulder line and its tip on each half block, and what
+// keeps a style from having them.
+
+import type { Body } from '../body/body';
+import type { Point } from '../geometry/point';
+import { type Issue, issue } from '../issue';
+import { inches } from '../units';
+import { isDart } from './darts';
+import type { Level } from './levels';
+import { openAt } from './openings';
+import type { Shoulders, Side, Style } from './types';
+
+/** A block's shoulder with its wedge sewn up; x from the block's centre edge, y down from the shoulder level, mm. */
+export interface ShoulderFrame {
+  readonly neck: Point;
+  readonly tip: Point;
+  /** Mid-shoulder, where a wedge ends. */
+  readonly middle: Point;
+  /** The shoulder line falls so much for each mm outwards. */
+  readonly slope: number;
+  /** Half the length of the shoulder seam, mm. */
+  readonly half: number;
+  /** What the wedge takes at the shoulder, mm. */
+  readonly intake: number;
+  readonly armholeIn: number;
+}
+
+/** Neck width where it was not measured: common practice, no source. mm */
+const USUAL_NECK_WIDTH_MM = inches(3);
+/** The nape lies so far below the shoulder level where it was not measured: from memory. mm */
+const USUAL_NAPE_BELOW_MM = 20;
+
+const LEAST_SHOULDER_MM = 40;
+const LEAST_NECK_MM = 10;
+const LEAST_NECK_DEPTH_MM = 30;
+const LEAST_ARMHOLE_MM = 60;
+
+/**
+ * The shoulders of both blocks; null when the style has none, or cannot have them, which a blocking issue says.
+ *
+ * @param top height of the level top edge, mm
+ */
+export function shouldersOf(
+  body: Body,
+  style: Style,
+  levels: readonly Level[],
+  top: number,
+): { frames: Readonly<Record<Side, ShoulderFrame>> | null; issues: Issue[] } {
+  const { shoulders } = style;
+  if (!shoulders) return { frames: null, issues: [] };
+  const issues = [...hindrances(style), ...tooSmall(body, style, shoulders, top)];
+  if (body.acrossShoulder === null) {
+    issues.push(issue('measurementMissing', 'block', { field: 'acrossShoulder' }));
+    return { frames: null, issues };
+  }
+  const frames = {
+    front: frameOf('front', body, body.acrossShoulder, style, shoulders),
+    back: frameOf('back', body, body.acrossShoulder, style, shoulders),
+  };
+  const chest = levels[0];
+  for (const side of ['front', 'back'] as const) {
+    const { neck, tip, armholeIn } = frames[side];
+    if (neck.x < LEAST_NECK_MM)
+      issues.push(issue('shoulderOffBlock', 'block', { block: side, field: 'neckWidth' }));
+    if (tip.x - neck.x < LEAST_SHOULDER_MM || (chest && tip.x - armholeIn > chest.net[side] - LEAST_NECK_MM))
+      issues.push(issue('shoulderOffBlock', 'block', { block: side, field: 'acrossShoulder' }));
+  }
+  return { frames: issues.length > 0 ? null : frames, issues };
+}
+
+/** What in the style itself stands against shoulders: one wedge a block may run up to them, and a side seam must part the armhole. */
+function hindrances(style: Style): Issue[] {
+  const issues: Issue[] = [];
+  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', 'block', { field: 'topFrom' }));
+  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', 'block', { field: 'joinedSide' }));
+  for (const side of ['front', 'back'] as const) {
+    const upward = style.wedges
+      .filter((wedge) => wedge.block === side && wedge.station > -1 && !wedge.upper)
+      .sort((a, b) => Number(isDart(a)) - Number(isDart(b)) || Math.abs(a.station) - Math.abs(b.station));
+    const [first] = upward;
+    for (const wedge of upward)
+      if (wedge !== first || isDart(wedge))
+        issues.push(issue('shoulderWedges', 'block', { block: side, wedge: wedge.id }));
+  }
+  return issues;
+}
+
+function tooSmall(body: Body, style: Style, { drop }: Shoulders, top: number): Issue[] {
+  const neckline = top - style.topShape.centreFront.beyond;
+  const underarm = top - style.topShape.underarm.beyond;
+  return [
+    ...(neckline < LEAST_NECK_DEPTH_MM ? ['topShape.centreFront'] : []),
+    ...(underarm - drop < LEAST_ARMHOLE_MM ? ['topShape.underarm'] : []),
+    ...(napeOf(body) > underarm ? ['backNeckToWaist'] : []),
+  ].map((field) => issue('shoulderOffBlock', 'block', { field }));
+}
+
+/** Height of the nape at centre back, mm below the shoulder level: never above it. */
+export const napeOf = ({ neckToWaist, backNeckToWaist }: Body): number =>
+  Math.max(5, backNeckToWaist === null ? USUAL_NAPE_BELOW_MM : neckToWaist - backNeckToWaist);
+
+function frameOf(
+  side: Side,
+  body: Body,
+  acrossShoulder: number,
+  style: Style,
+  { drop, armholeIn, intake }: Shoulders,
+): ShoulderFrame {
+  const open = openAt(side, style.closure) / 2;
+  const neck = { x: (body.neckWidth ?? USUAL_NECK_WIDTH_MM) / 2 - open, y: 0 };
+  const tip = { x: acrossShoulder / 2 - open, y: drop };
+  return {
+    neck,
+    tip,
+    middle: { x: (neck.x + tip.x) / 2, y: drop / 2 },
+    slope: drop / (tip.x - neck.x),
+    half: Math.hypot(tip.x - neck.x, drop) / 2,
+    intake: intake[side],
+    armholeIn,
+  };
+}

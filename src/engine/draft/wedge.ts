@@ -1,0 +1,120 @@
+// A wedge as it is drawn on its block: its axis, what it takes at every height, and so its legs.
+
+import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
+import { onCentre } from './balance';
+import { dartLeg, type Run, straightened } from './darts';
+import type { Level } from './levels';
+import { stationX } from './station';
+import type { LevelName, Wedge } from './types';
+
+/** A wedge as drawn on the block. */
+export interface DraftedWedge {
+  readonly id: string;
+  readonly station: number;
+  readonly sizing: Wedge['sizing'];
+  readonly onCentre: boolean;
+  /** Where it ends within a panel; null at both ends of a wedge that runs through. */
+  readonly run: Run;
+  readonly axis: SmoothLine;
+  /** The leg nearer the centre line. */
+  readonly innerLeg: SmoothLine;
+  /** The leg nearer the side. */
+  readonly outerLeg: SmoothLine;
+  /** Intake in mm at each level of the draft. */
+  readonly intake: ReadonlyMap<LevelName, number>;
+}
+
+/** What a wedge is drawn on. */
+interface Ground {
+  readonly levels: readonly Level[];
+  readonly bustLine: number;
+  /** Flat width of the block at each level, mm. */
+  readonly width: ReadonlyMap<LevelName, number>;
+  /** Where the wedge ends at the shoulder, and what it takes there, mm; null where it ends at the top edge. */
+  readonly shoulder: { readonly x: number; readonly y: number; readonly intake: number } | null;
+}
+
+/** Draws a wedge with its intake at each level, mm. */
+export function draftWedge(
+  wedge: Wedge,
+  run: Run,
+  intake: ReadonlyMap<LevelName, number>,
+  ground: Ground,
+): DraftedWedge {
+  const taken = intakeLine(wedge, run, intake, ground);
+  const axis = onCentre(wedge) ? combine(taken, 0.5, taken, 0) : straightened(axisLine(wedge, ground), run);
+  return {
+    id: wedge.id,
+    station: wedge.station,
+    sizing: wedge.sizing,
+    onCentre: onCentre(wedge),
+    run,
+    axis,
+    innerLeg: onCentre(wedge) ? straightDown(0) : dartLeg(axis, taken, -0.5, run),
+    outerLeg: dartLeg(axis, taken, 0.5, run),
+    intake,
+  };
+}
+
+function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: Ground): SmoothLine {
+  const knots = levels.map(({ name, y }) => ({
+    y,
+    value: stationX(wedge.stationAt[name] ?? wedge.station, bustLine, width.get(name) as number),
+  }));
+  return lineThrough(upTo(knots, shoulder && { y: shoulder.y, value: shoulder.x }), shoulder !== null);
+}
+
+/** A fullness needs this much room to the levels above and below it, mm. */
+const CUP_CLEAR_MM = 15;
+
+/** What a wedge takes at every height: the levels' intakes, nothing at a dart's points, and where it fits the cup's fullness. */
+function intakeLine(
+  wedge: Wedge,
+  { upper, lower }: Run,
+  intake: ReadonlyMap<LevelName, number>,
+  { levels, shoulder }: Ground,
+): SmoothLine {
+  const inside = levels
+    .filter(({ y }) => (upper === null || y > upper) && (lower === null || y < lower))
+    .map(({ name, y }) => ({ y, value: intake.get(name) as number }));
+  const knots = [
+    ...(upper === null ? [] : [{ y: upper, value: 0 }]),
+    ...inside,
+    ...(lower === null ? [] : [{ y: lower, value: 0 }]),
+  ];
+  const bust = levels.find(({ name }) => name === 'bust');
+  if (wedge.cup && bust) {
+    const y = bust.y + wedge.cup.below;
+    const [first, last] = [knots[0]?.y ?? y, knots.at(-1)?.y ?? y];
+    if (y > first && y < last && knots.every((knot) => Math.abs(knot.y - y) >= CUP_CLEAR_MM))
+      knots.push({ y, value: wedge.cup.intake });
+    knots.sort((a, b) => a.y - b.y);
+  }
+  // A dart comes to its point at an angle; a wedge that runs through goes on straight down.
+  const whole = upTo(knots, shoulder && { y: shoulder.y, value: shoulder.intake });
+  return lineThrough(whole, upper !== null || shoulder !== null, lower !== null);
+}
+
+interface Knot {
+  readonly y: number;
+  readonly value: number;
+}
+
+/** Truing may end a leg so far above mid-shoulder; the line runs on as straight. mm */
+const BEYOND_MM = 25;
+
+/** Knots from the top down, led on to the shoulder and a little past it. */
+function upTo(knots: readonly Knot[], shoulder: Knot | null): readonly Knot[] {
+  const first = knots[0];
+  if (!shoulder || !first) return knots;
+  const rise = (shoulder.value - first.value) / (shoulder.y - first.y);
+  const beyond = { y: shoulder.y - BEYOND_MM, value: Math.max(0, shoulder.value - BEYOND_MM * rise) };
+  return [beyond, shoulder, ...knots];
+}
+
+const lineThrough = (knots: readonly Knot[], startFree: boolean, endFree = false): SmoothLine =>
+  smoothLine(
+    knots.map(({ y }) => y),
+    knots.map(({ value }) => value),
+    { start: startFree ? 'free' : 'flat', end: endFree ? 'free' : 'flat' },
+  );

@@ -1,0 +1,166 @@
+// Shouldered blocks on realistic bodies: every bound of every draft, and the shoulder seam, read off the finished outlines.
+
+import { describe, expect, it } from 'vitest';
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  draft,
+  type Edge,
+  inches,
+  type Measurements,
+  type Shoulders,
+  type Side,
+  type Style,
+  type Wedge,
+} from '../../src/engine';
+import { drawBodies } from '../support/drawBodies';
+import { broken, judge } from '../support/judge';
+import { cornerAngle, lengthOf } from '../support/outline';
+
+const SEED = 92;
+// Across the shoulders goes with the bust, from memory: about 350 mm for a bust of 800 and 400 for one of 1000.
+const BODIES: readonly Measurements[] = drawBodies(250, SEED).map((body) => ({
+  ...body,
+  acrossShoulder: 150 + 0.25 * (body.bust ?? 0),
+}));
+const BODY = BODIES[0] as Measurements;
+
+/** A drop of 1 in and 1/2 in into the armhole: common practice, no source. */
+const SHOULDERS: Shoulders = {
+  drop: inches(1),
+  armholeIn: inches(0.5),
+  intake: { front: inches(0.5), back: 6 },
+};
+
+const dart = (id: string, block: Side, station: number): Wedge => ({
+  ...balancedWedge(id, block, station, 2),
+  upper: { from: 'bust', below: 30 },
+  lower: { from: 'waist', below: 80 },
+});
+
+const HOOKED = { ...DEFAULT_STYLE.closure, back: 'hooks', lacingGap: 0 } as const;
+
+const PRINCESS: Style = {
+  ...DEFAULT_STYLE,
+  shoulders: SHOULDERS,
+  wedges: [
+    balancedWedge('fc', 'front', -1, 1),
+    balancedWedge('fb', 'front', 0, 3),
+    dart('fs', 'front', 0.5),
+    balancedWedge('bb', 'back', 0, 2),
+    dart('bs', 'back', 0.5),
+  ],
+};
+const DARTED: Style = {
+  ...DEFAULT_STYLE,
+  shoulders: SHOULDERS,
+  closure: HOOKED,
+  wedges: [dart('fb', 'front', 0), dart('fs', 'front', 0.55), dart('bb', 'back', 0.2)],
+};
+const WEDGE_IN_FRONT_ONLY: Style = {
+  ...DARTED,
+  wedges: [balancedWedge('fb', 'front', 0, 3), dart('fs', 'front', 0.5), dart('bb', 'back', 0.2)],
+};
+
+const shoulderOf = (pieces: readonly { edges: readonly Edge[] }[]): Edge[] =>
+  pieces.flatMap(({ edges }) => edges.filter(({ role }) => role === 'shoulder'));
+
+describe.each([
+  ['wedges to mid-shoulder on both blocks', PRINCESS, 4],
+  ['darts only', DARTED, 2],
+  ['a wedge to mid-shoulder in front only', WEDGE_IN_FRONT_ONLY, 4],
+] as const)('%s, 250 drawn bodies, seed 92', (_, style, parts) => {
+  it('keeps every bound, and is refused at most one time in a hundred', { timeout: 60_000 }, () => {
+    let refused = 0;
+    for (const [i, body] of BODIES.entries()) {
+      const made = draft(body, style);
+      expect(broken(judge(body, style, made)), `body ${i}`).toEqual([]);
+      if (made.issues.some(({ severity }) => severity === 'block')) refused += 1;
+    }
+    expect(refused).toBeLessThanOrEqual(2);
+  });
+
+  it('has a straight shoulder seam as long as neck and shoulder say, in mates of one length', () => {
+    for (const body of BODIES.slice(0, 60)) {
+      const { pieces } = draft(body, style);
+      const edges = shoulderOf(pieces);
+      expect(edges).toHaveLength(parts);
+      for (const edge of edges) {
+        expect(edge.points).toHaveLength(2);
+        const mate = pieces.find(({ id }) => id === edge.mate?.piece)?.edges[edge.mate?.edge ?? -1];
+        expect(mate?.role).toBe('shoulder');
+        expect(Math.abs(lengthOf(edge.points) - lengthOf(mate?.points ?? []))).toBeLessThan(1e-9);
+      }
+      // Half the width across the shoulders less half a neck of 3 in, over a drop of 1 in.
+      const run = (body.acrossShoulder ?? 0) / 2 - inches(1.5);
+      const seam = edges.reduce((sum, edge) => sum + lengthOf(edge.points), 0) / 2;
+      expect(seam).toBeCloseTo(Math.hypot(run, inches(1)), 6);
+    }
+  });
+
+  it('meets the shoulder square at neck and armhole, so that front and back run on', () => {
+    for (const { edges } of draft(BODY, style).pieces)
+      for (const [i, edge] of edges.entries()) {
+        const next = edges[(i + 1) % edges.length];
+        const roles = [edge.role, next?.role];
+        const square = roles.includes('shoulder') && (roles.includes('top') || roles.includes('armhole'));
+        if (square) expect(Math.abs(cornerAngle({ edges } as never, i) - 90)).toBeLessThan(0.6);
+      }
+  });
+});
+
+describe('the armhole', () => {
+  it('goes in by what was asked at half its depth', () => {
+    const side = draft(BODY, DARTED).pieces.find(({ id }) => id === 'front-1');
+    const armhole = side?.edges.find(({ role }) => role === 'armhole')?.points ?? [];
+    const [underarm, tip] = [armhole[0], armhole.at(-1)];
+    const middle = ((underarm?.y ?? 0) + (tip?.y ?? 0)) / 2;
+    const inward = armhole.find(({ y }) => Math.abs(y - middle) < 1e-6);
+    expect((tip?.x ?? 0) - (inward?.x ?? 0)).toBeCloseTo(inches(0.5), 6);
+  });
+});
+
+describe('shoulders are refused, with the place', () => {
+  const told = (body: Measurements, style: Style): string[] =>
+    draft(body, style)
+      .issues.filter(({ severity }) => severity === 'block')
+      .map(({ code, at }) => `${code} ${at.wedge ?? at.field}`);
+
+  it.each([
+    [
+      'without the width across the shoulders',
+      { ...BODY, acrossShoulder: null },
+      DARTED,
+      'measurementMissing acrossShoulder',
+    ],
+    [
+      'on shoulders wider than the chest',
+      { ...BODY, acrossShoulder: 700 },
+      DARTED,
+      'shoulderOffBlock acrossShoulder',
+    ],
+    [
+      'with a second wedge that runs through',
+      BODY,
+      { ...PRINCESS, wedges: DEFAULT_STYLE.wedges },
+      'shoulderWedges front-side',
+    ],
+    ['with a side panel in one', BODY, { ...PRINCESS, joinedSide: true }, 'shoulderNeedsSideSeam joinedSide'],
+    [
+      'on a top edge measured from the waist',
+      BODY,
+      { ...PRINCESS, topFrom: 'waist', topAbove: 60 },
+      'shoulderNeedsTop topFrom',
+    ],
+    [
+      'behind a lacing gap as wide as the neck',
+      BODY,
+      { ...PRINCESS, closure: { ...DEFAULT_STYLE.closure, lacingGap: inches(3) } },
+      'shoulderOffBlock neckWidth',
+    ],
+  ] satisfies [string, Measurements, Style, string][])('%s', (_, body, style, expected) => {
+    expect(told(body, style)).toContain(expected);
+    // What can be drawn is drawn: a strapless draft to look at.
+    expect(draft(body, style).pieces.length).toBeGreaterThan(0);
+  });
+});
