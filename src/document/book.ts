@@ -136,6 +136,14 @@ const styleSchema = z.object({
   topShape: edgeShape,
   hemShape: edgeShape,
   joinedSide: z.optional(z.boolean()),
+  shoulders: z.optional(
+    z.object({
+      drop: number,
+      armholeIn: number,
+      intake: z.object({ front: number, back: number }),
+      bandAbove: z.optional(number),
+    }),
+  ),
   closure: z.object({ front: z.enum(FRONT_CLOSURES), back: z.enum(BACK_CLOSURES), lacingGap: number }),
   wedges: z.array(
     z.object({

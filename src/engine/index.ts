@@ -6,7 +6,14 @@ export {
   type Measurements,
 } from './body/measurements';
 export type { Block } from './draft/block';
-export { balancedWedge, DEFAULT_STYLE, LEVEL_EDGE, USUAL_CUP } from './draft/defaultStyle';
+export {
+  balancedWedge,
+  DEFAULT_STYLE,
+  LEVEL_EDGE,
+  USUAL_BAND_ABOVE,
+  USUAL_CUP,
+  USUAL_SHOULDERS,
+} from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
 export type { EdgeNodePlace } from './draft/edgeLine';
 export { EXTRAS_SPANS, USUAL_EXTRAS } from './draft/extras';

@@ -15,7 +15,7 @@ import {
 } from '../../src/engine';
 import { drawBodies } from '../support/drawBodies';
 import { broken, judge } from '../support/judge';
-import { cornerAngle, lengthOf } from '../support/outline';
+import { cornerAngle, holds, lengthOf, ringOf, selfMeeting } from '../support/outline';
 
 const SEED = 92;
 // Across the shoulders goes with the bust, from memory: about 350 mm for a bust of 800 and 400 for one of 1000.
@@ -162,5 +162,39 @@ describe('shoulders are refused, with the place', () => {
     expect(told(body, style)).toContain(expected);
     // What can be drawn is drawn: a strapless draft to look at.
     expect(draft(body, style).pieces.length).toBeGreaterThan(0);
+  });
+});
+
+describe('an off-shoulder band', () => {
+  const style: Style = { ...DEFAULT_STYLE, shoulders: { ...SHOULDERS, bandAbove: inches(1.5) } };
+
+  it('lies above strapless panels, its lower edge as long as theirs sewn together', () => {
+    for (const body of BODIES.slice(0, 100)) {
+      const made = draft(body, style);
+      expect(made.pieces).toEqual(draft(body, DEFAULT_STYLE).pieces);
+      for (const side of ['front', 'back'] as const) {
+        const band = made.extras.find(({ id }) => id === `${side}-band`);
+        expect(band?.edges.map(({ role }) => role)).toEqual(['centre', 'seam', 'armhole', 'shoulder', 'top']);
+        const sewn = made.pieces
+          .filter(({ block }) => block === side)
+          .flatMap(({ edges }) => edges.filter(({ role }) => role === 'top'))
+          .reduce((sum, { points }) => sum + lengthOf(points), 0);
+        // What leaning panels and their truing add to a level edge.
+        expect(Math.abs(lengthOf(band?.edges[1]?.points ?? []) - sewn)).toBeLessThan(1.5);
+        const seams = made.pieces.filter(({ block }) => block === side).length - 1;
+        expect(band?.marks.filter(({ edge }) => edge === 1)).toHaveLength(seams);
+      }
+    }
+  });
+
+  it('has a simple outline inside its cut line, and shoulders of one length', () => {
+    const { extras } = draft(BODY, style);
+    const [front, back] = extras.map(({ edges }) => lengthOf(edges[3]?.points ?? []));
+    expect(front).toBeCloseTo(back ?? Number.NaN, 9);
+    for (const piece of extras) {
+      expect(selfMeeting(ringOf(piece))).toBeNull();
+      expect(selfMeeting(piece.cutLine)).toBeNull();
+      expect(ringOf(piece).every((point) => holds(piece.cutLine, point, 1e-4))).toBe(true);
+    }
   });
 });

@@ -13,8 +13,10 @@ import {
   FRONT_CLOSURES,
   type Style,
   TOP_LEVELS,
+  USUAL_BAND_ABOVE,
   USUAL_CUP,
   USUAL_EXTRAS,
+  USUAL_SHOULDERS,
   type Wedge,
 } from '../../engine';
 import { DEMO_CLIENT } from '../demo';
@@ -45,7 +47,7 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 
 function mergeStyle(data: JsonObject, read: PartReader): Style {
   const base = DEFAULT_STYLE;
-  read.knownOnly(data, '', ['unit', 'name', 'joinedSide', 'extras', ...Object.keys(base)]);
+  read.knownOnly(data, '', ['unit', 'name', 'joinedSide', 'shoulders', 'extras', ...Object.keys(base)]);
   const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap']);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
@@ -65,7 +67,30 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, read),
     balance: readBalance(data, read),
     allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
+    ...readShoulders(data, read),
     ...readExtras(data, read),
+  };
+}
+
+/** Shoulders, where a style has them, with the usual of what they leave open. */
+function readShoulders(data: JsonObject, read: PartReader): Pick<Style, 'shoulders'> {
+  if (data.shoulders === undefined) return {};
+  const given = read.group(data, 'shoulders', ['drop', 'armholeIn', 'intake', 'bandAbove']);
+  const intake = read.group(given, 'intake', ['front', 'back'], 'shoulders.');
+  const part = (from: JsonObject, field: string, prefix: string, usual: number): number =>
+    read.number(from, field, prefix, usual, 'length');
+  return {
+    shoulders: {
+      drop: part(given, 'drop', 'shoulders.', USUAL_SHOULDERS.drop),
+      armholeIn: part(given, 'armholeIn', 'shoulders.', USUAL_SHOULDERS.armholeIn),
+      intake: {
+        front: part(intake, 'front', 'shoulders.intake.', USUAL_SHOULDERS.intake.front),
+        back: part(intake, 'back', 'shoulders.intake.', USUAL_SHOULDERS.intake.back),
+      },
+      ...(given.bandAbove === undefined
+        ? {}
+        : { bandAbove: part(given, 'bandAbove', 'shoulders.', USUAL_BAND_ABOVE) }),
+    },
   };
 }
 

@@ -4,7 +4,11 @@ import type { Edge, Piece, Side } from '../../engine';
 
 const SIDE_WORDS: Readonly<Record<Side, string>> = { front: 'Front', back: 'Back' };
 
-const EXTRA_WORDS: Readonly<Record<string, string>> = { modesty: 'modesty panel', facing: 'facing' };
+const EXTRA_WORDS: Readonly<Record<string, string>> = {
+  modesty: 'modesty panel',
+  facing: 'facing',
+  band: 'shoulder band',
+};
 
 /**
  * "Front 1": the block and the piece's number, counted from the centre; "Side panel" where front and back are in one;
@@ -16,7 +20,7 @@ export const pieceLabel = (piece: Pick<Piece, 'id'>): string => pieceLabelOf(pie
 export function pieceLabelOf(id: string): string {
   if (id === 'side') return 'Side panel';
   if (id === 'strap') return 'Strap';
-  const [, side, part = ''] = /^(front|back)-(\d+|modesty|facing)$/.exec(id) ?? [];
+  const [, side, part = ''] = /^(front|back)-(\d+|modesty|facing|band)$/.exec(id) ?? [];
   return side === undefined ? id : `${SIDE_WORDS[side as Side]} ${EXTRA_WORDS[part] ?? part}`;
 }
 

@@ -48,9 +48,10 @@ export function checkStyle(style: Style): Issue[] {
   choice('closure.back', record(given.closure).back, BACK_CLOSURES);
   choice('joinedSide', given.joinedSide, [undefined, true, false]);
   if (given.shoulders !== undefined) {
-    const { drop, armholeIn, intake } = record(given.shoulders);
+    const { drop, armholeIn, intake, bandAbove } = record(given.shoulders);
     number('shoulders.drop', drop, 0, 80);
     number('shoulders.armholeIn', armholeIn, 0, 40);
+    if (bandAbove !== undefined) number('shoulders.bandAbove', bandAbove, 10, 150);
     for (const block of ['front', 'back'] as const)
       number(`shoulders.intake.${block}`, record(intake)[block], 0, 60);
   }

@@ -2,7 +2,7 @@
 // front shares from memory.
 
 import { inches } from '../units';
-import type { EdgeNode, EdgeShape, Side, Style, Wedge } from './types';
+import type { EdgeNode, EdgeShape, Shoulders, Side, Style, Wedge } from './types';
 
 /** A balanced wedge at a station, the same at every level. */
 export function balancedWedge(id: string, block: Side, station: number, weight: number): Wedge {
@@ -11,6 +11,16 @@ export function balancedWedge(id: string, block: Side, station: number, weight: 
 
 /** Where the shaping of a bust wedge begins when its cup is to be full: about an inch below the bust point. */
 export const USUAL_CUP = { below: inches(1), intake: 0 } as const;
+
+/** Shoulders where they are first asked for. Common practice, no source. mm */
+export const USUAL_SHOULDERS: Shoulders = {
+  drop: inches(1),
+  armholeIn: inches(0.5),
+  intake: { front: inches(0.5), back: inches(0.25) },
+};
+
+/** How far an off-shoulder band stands above the top edge at the centres where it is first asked for. mm */
+export const USUAL_BAND_ABOVE = inches(1.5);
 
 const LEVEL: EdgeNode = { beyond: 0, kind: 'smooth' };
 

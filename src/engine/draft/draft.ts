@@ -21,6 +21,7 @@ import type { PanelLeg } from './outline';
 import { narrowAt, type Panel } from './panels';
 import { type Edge, makePiece, type Piece } from './piece';
 import { edgeOver, seamCrossing } from './seamEdges';
+import { shoulderBands } from './shoulderBand';
 import { type PanelShoulder, panelShoulders } from './shoulderLines';
 import { napeOf, type ShoulderFrame, shouldersOf } from './shoulders';
 import { type SeamEdges, type TruedSeam, trueDart, trueSeam } from './truing';
@@ -76,7 +77,8 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
   const shoulders = shouldersOf(body, style, levels, top);
-  const { frames } = shoulders;
+  // A band lies above panels that are strapless.
+  const frames = style.shoulders?.bandAbove === undefined ? shoulders.frames : null;
   const front = draftBlock('front', body, levels, style, frames?.front ?? null);
   const back = draftBlock('back', body, levels, style, frames?.back ?? null);
   issues.push(...shoulders.issues, ...front.issues, ...back.issues);
@@ -139,6 +141,9 @@ export function draft(measurements: Measurements, style: Style): Draft {
       if (!made.sure) issues.push(issue('cutLineUnsure', 'block', { block: panel.side, piece: panel.id }));
     }
   }
+  const bands = shoulders.frames
+    ? shoulderBands(shoulders.frames, edges.top, seams, style, closure.onFold)
+    : [];
   issues.push(...cautions(body, style, levels, seams, top));
   return {
     levels,
@@ -147,7 +152,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     nodes,
     laced: lacedSides(style.closure),
     pieces,
-    extras: extraPieces(style, lacedSides(style.closure), pieces),
+    extras: [...bands, ...extraPieces(style, lacedSides(style.closure), pieces)],
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === cut.wanted),
       seams: seamWalk([...seams, ...dartSewn], pieces),

@@ -89,8 +89,8 @@ const along = ({ point, slope }: EdgeEnd, length: number): Point => {
 /** How far a curve reaches along its two ends' directions, as a part of the way between them: near a quarter of an ellipse. */
 const ROUND = 0.55;
 
-/** From the centre line, which it leaves as truing asks, up to the neck point, where it meets the shoulder square. */
-function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlope: number): EdgeRow {
+/** Neckline: from the centre line, which it leaves as truing asks, up to the neck point, where it meets the shoulder square. */
+export function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlope: number): EdgeRow {
   const [across, up] = [neck.x - point.x, point.y - neck.y];
   const length = Math.hypot(1, shoulderSlope);
   const cubic: Cubic = {
@@ -106,8 +106,8 @@ function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlope: numb
   return { role: 'top', points: [point, ...pointsAlong(cubic).slice(1)] };
 }
 
-/** From the shoulder's tip through its inward point down to the underarm. */
-function armholeRow(
+/** Armhole: from the shoulder's tip through its inward point down to the underarm. */
+export function armholeRow(
   tip: Point,
   { armholeIn }: ShoulderFrame,
   shoulderSlope: number,

@@ -72,6 +72,8 @@ export function shouldersOf(
 function hindrances(style: Style): Issue[] {
   const issues: Issue[] = [];
   if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', 'block', { field: 'topFrom' }));
+  // A band is cut with its wedges sewn up, whatever the panels below it are.
+  if (style.shoulders?.bandAbove !== undefined) return issues;
   if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', 'block', { field: 'joinedSide' }));
   for (const side of ['front', 'back'] as const) {
     const upward = style.wedges
@@ -85,8 +87,8 @@ function hindrances(style: Style): Issue[] {
   return issues;
 }
 
-function tooSmall(body: Body, style: Style, { drop }: Shoulders, top: number): Issue[] {
-  const neckline = top - style.topShape.centreFront.beyond;
+function tooSmall(body: Body, style: Style, { drop, bandAbove = 0 }: Shoulders, top: number): Issue[] {
+  const neckline = top - style.topShape.centreFront.beyond - bandAbove;
   const underarm = top - style.topShape.underarm.beyond;
   return [
     ...(neckline < LEAST_NECK_DEPTH_MM ? ['topShape.centreFront'] : []),

@@ -116,6 +116,11 @@ export interface Shoulders {
   readonly armholeIn: number;
   /** What the wedge that ends at mid-shoulder takes there, mm. */
   readonly intake: Readonly<Record<Side, number>>;
+  /**
+   * The block is cut off along its strapless top edge, and what lies above is an off-shoulder band. At centre front and
+   * centre back it stands so far above that edge, mm. Left out, the panels run up to the shoulder.
+   */
+  readonly bandAbove?: number;
 }
 
 /** What is drafted, whoever wears it. Lengths in mm, shares as fractions. */
