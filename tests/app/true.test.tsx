@@ -36,7 +36,7 @@ describe('True', () => {
 
   it('reckons a girth as the ledger does, lacing gap and all, and says so', () => {
     onTable(<TrueStep />);
-    expect(screen.getByRole('columnheader', { name: 'Sewn + gap' })).toBeVisible();
+    expect(screen.getByRole('columnheader', { name: 'Laced' })).toBeVisible();
     expect(screen.getByText(/with the lacing gap of 2 in counted in/)).toBeVisible();
     // the demo's waist of 29 1/2 in with 2 in less of ease
     expect(cells('waist')).toEqual(['27½', '27½', '0.000 in']);

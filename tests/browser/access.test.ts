@@ -70,6 +70,12 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
     await page.getByRole('button', { name: /client book$/ }).click();
     await page.getByRole('dialog', { name: 'Client book' }).waitFor();
     expect(await found(page), 'client book').toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await go(page, 'draft');
+    await page.getByRole('button', { name: 'Style book' }).click();
+    await page.getByRole('button', { name: 'Keep the style' }).click();
+    await page.getByRole('button', { name: 'Write over it' }).waitFor();
+    expect(await found(page), 'style book').toEqual([]);
     expectQuiet(visitor);
   });
 
@@ -82,6 +88,21 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
         viewport.width,
       );
     }
+  });
+
+  it('keeps its header as it is under a long name', async () => {
+    const { page } = await visit('measure', { viewport, hasTouch, ...rest });
+    const height = async (): Promise<number | undefined> =>
+      (await page.locator('header.shell').boundingBox())?.height;
+    const before = await height();
+    const name = page.getByRole('textbox', { name: 'Client', exact: true });
+    await name.fill('Konstantina-Alexandra Papadopoulou-Featherstonehaugh of Upper Slaughter');
+    await name.press('Enter');
+    await page.getByRole('button', { name: /^Konstantina.* client book$/ }).waitFor();
+    expect(await height()).toBe(before);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      viewport.width,
+    );
   });
 });
 
@@ -138,9 +159,9 @@ describe('the way through', () => {
     await ease.fill('-3');
     await ease.press('Enter');
     const said = page.locator('.history [role="status"]');
-    await expect.poll(() => said.textContent()).toContain('waist sewn + gap 26½ in');
+    await expect.poll(() => said.textContent()).toContain('waist laced 26½ in');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => said.textContent()).toContain('waist sewn + gap 27½ in');
+    await expect.poll(() => said.textContent()).toContain('waist laced 27½ in');
   });
 
   it('stands still for those who ask for less motion', async () => {

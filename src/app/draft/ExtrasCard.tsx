@@ -49,7 +49,7 @@ const STRAPS: Part = {
 
 export function ExtrasCard() {
   return (
-    <section className="card garment-card" aria-label="Beside the panels">
+    <section className="card garment-card extras-card" aria-label="Beside the panels">
       <h3>Beside the panels</h3>
       <ExtraFields part={MODESTY} />
       <ExtraFields part={FACING} />

@@ -1,5 +1,6 @@
 // The wedges as a list, and the numbers of the one in hand, level by level.
 
+import type { CSSProperties } from 'react';
 import {
   addWedge,
   balanceAll,
@@ -149,7 +150,7 @@ function WedgeNumbers({ wedge, block }: { wedge: DraftedWedge; block: Block }) {
     Object.keys(sheet.style.wedges.find((each) => each.id === wedge.id)?.stationAt ?? {}).length > 0;
   const widthAt = (level: LevelName): number => block.width.get(level) ?? 0;
   return (
-    <table>
+    <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
       <thead>
         <tr>
           <td />

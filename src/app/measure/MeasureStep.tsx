@@ -21,14 +21,14 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
     names: ['neckToBust', 'neckToUnderBust', 'neckToWaist', 'neckToHip', 'backNeckToWaist'],
   },
   {
-    title: 'Across, and for fit',
-    intro: 'How far apart, how high under the arm, how long to sit in.',
-    names: ['bustPointWidth', 'acrossShoulder', 'neckWidth', 'underarmToWaist', 'waistToLap'],
-  },
-  {
     title: 'Across the front',
     intro: 'From side seam to side seam. Left empty, the front takes its usual part of the girth.',
     names: ['frontBustArc', 'frontWaistArc', 'frontHipArc'],
+  },
+  {
+    title: 'Across, and for fit',
+    intro: 'How far apart, how high under the arm, how long to sit in.',
+    names: ['bustPointWidth', 'acrossShoulder', 'neckWidth', 'underarmToWaist', 'waistToLap'],
   },
 ];
 

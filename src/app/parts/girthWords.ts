@@ -3,10 +3,10 @@
 import { type Closure, type Draft, type LedgerRow, openWidth } from '../../engine';
 
 /**
- * What a sewn girth is called: what the tape reads round the closed garment. Where a lacing is left open its gap is part of
- * it, and said.
+ * What a finished girth is called: what the tape reads round the garment as worn. Of a laced one that is the laced girth, the
+ * gap that is left open counted in.
  */
-export const sewnWord = (closure: Closure): string => (openWidth(closure) > 0 ? 'sewn + gap' : 'sewn');
+export const sewnWord = (closure: Closure): string => (openWidth(closure) > 0 ? 'laced' : 'sewn');
 
 /** Levels this near an edge are cut by it on some panels and missed on others. mm */
 const AT_EDGE_MM = 12;

@@ -22,6 +22,7 @@ export function ClientBar() {
         className="open-book"
         aria-haspopup="dialog"
         aria-label={`${client.name} ${sheet.name}, client book`}
+        title={`${client.name}, ${sheet.name}`}
         onClick={() => setOpen(true)}
       >
         <b>{client.name}</b> <span className="draft-name">{sheet.name}</span>

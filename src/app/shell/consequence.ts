@@ -9,7 +9,7 @@ import { draftOnce } from '../tableContext';
 const MOST_SAID = 3;
 
 /**
- * "waist sewn + gap 24½ in": each girth that changed; where none did, each panel that did, at the waist. Empty where the
+ * "waist laced 24½ in": each girth that changed; where none did, each panel that did, at the waist. Empty where the
  * change shows in neither, or where another draft came into view.
  */
 export function consequence(before: Book, after: Book): string {

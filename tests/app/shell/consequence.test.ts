@@ -9,7 +9,7 @@ describe('what is said to come of a change', () => {
   it('is the girth that changed, lacing gap and all', () => {
     // the demo's waist is 29 1/2 in
     const said = styled((style) => ({ ...style, ease: { ...style.ease, waist: inches(-3) } }));
-    expect(said).toBe('waist sewn + gap 26½ in');
+    expect(said).toBe('waist laced 26½ in');
   });
 
   it('is the panels’ widths where every girth stays', () => {
@@ -20,7 +20,7 @@ describe('what is said to come of a change', () => {
   it('is said in the unit of the client', () => {
     const metric = changeClient(DEMO_BOOK, (client) => ({ ...client, unit: 'cm' }));
     const after = changeStyle(metric, (style) => ({ ...style, ease: { ...style.ease, waist: -100 } }));
-    expect(consequence(metric, after)).toBe('waist sewn + gap 64.9 cm');
+    expect(consequence(metric, after)).toBe('waist laced 64.9 cm');
   });
 
   it('says when the draft can no longer be cut', () => {
