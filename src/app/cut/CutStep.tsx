@@ -9,7 +9,7 @@ import { MakingCard } from './MakingCard';
 import { OnPage, OnProjector, OnSheets } from './media';
 import { PrinterCard } from './PrinterCard';
 import { SheetByHandCard } from './SheetByHandCard';
-import { usePlanInput } from './usePlanInput';
+import { awaitsReading, usePlanInput } from './usePlanInput';
 
 const MEDIA: Readonly<Record<Medium, typeof OnSheets>> = {
   sheets: OnSheets,
@@ -23,6 +23,8 @@ export function CutStep() {
   const { medium } = useCutChoices();
   const input = usePlanInput();
   const Print = MEDIA[medium];
+  // Where it keeps the print back, the card of the print says so, with the way on.
+  const told = awaitsReading(input) ? issues.filter(({ code }) => code !== 'waistReductionHigh') : issues;
   return (
     <div className="cut-step">
       <Print
@@ -31,7 +33,7 @@ export function CutStep() {
         beside={
           <>
             {medium === 'projector' ? null : <PrinterCard unit={client.unit} />}
-            <IssueList issues={issues} />
+            <IssueList issues={told} />
           </>
         }
         below={

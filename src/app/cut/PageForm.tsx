@@ -4,6 +4,7 @@ import type { Unit } from '../../document';
 import { type LaidOnePage, ONE_PAGES, onePageSentence } from '../../paper';
 import { LengthField } from '../parts/LengthField';
 import { choose, choosePage, useCutChoices } from './cutChoices';
+import { NapChoice } from './NapChoice';
 
 const PAGE_WORDS: Readonly<Record<(typeof ONE_PAGES)[number]['name'], string>> = {
   '36 in roll': 'Roll, 36 in (914 mm) wide',
@@ -37,6 +38,7 @@ export function PageForm({ laid, unit }: { laid: LaidOnePage; unit: Unit }) {
         </select>
       </label>
       {pageName === 'own' ? length('Width of the roll', 'widthMm') : null}
+      <NapChoice />
       <details>
         <summary>Margin</summary>
         {length('Margin', 'marginMm')}

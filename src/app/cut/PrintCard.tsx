@@ -1,20 +1,22 @@
 // What the pattern is printed on, and the print.
 
 import type { ReactNode } from 'react';
+import { ChoiceRow } from './ChoiceRow';
 import { choose, type Medium, useCutChoices } from './cutChoices';
+import { REFUSAL_LINKS, type Refusal } from './usePlanInput';
 import type { Printing } from './usePrint';
 
-const MEDIA: readonly { medium: Medium; label: string; button: string }[] = [
-  { medium: 'sheets', label: 'Sheets', button: 'Download the PDF' },
-  { medium: 'page', label: 'One page', button: 'Download the page' },
-  { medium: 'projector', label: 'Projector', button: 'Download for the projector' },
+const MEDIA: readonly { value: Medium; label: string; button: string }[] = [
+  { value: 'sheets', label: 'Sheets', button: 'Download the PDF' },
+  { value: 'page', label: 'One page', button: 'Download the page' },
+  { value: 'projector', label: 'Projector', button: 'Download for the projector' },
 ];
 
-interface PrintCardProps {
+export interface PrintCardProps {
   readonly children: ReactNode;
   readonly printing: Printing;
   /** Why nothing may be printed now; null when it may. */
-  readonly refusal: string | null;
+  readonly refusal: Refusal | null;
   /** The choices made can be printed. */
   readonly ready: boolean;
   readonly onPrint: () => void;
@@ -26,20 +28,13 @@ export function PrintCard({ children, printing, refusal, ready, onPrint }: Print
   return (
     <section className="card paper-card" aria-label="Paper">
       <h2>Paper</h2>
-      <fieldset className="choice-row">
-        <legend className="unseen">Printed on</legend>
-        {MEDIA.map(({ medium: each, label }) => (
-          <label key={each}>
-            <input
-              type="radio"
-              name="medium"
-              checked={medium === each}
-              onChange={() => choose({ medium: each })}
-            />
-            <span>{label}</span>
-          </label>
-        ))}
-      </fieldset>
+      <ChoiceRow
+        legend="Printed on"
+        name="medium"
+        choices={MEDIA}
+        value={medium}
+        onChange={(value) => choose({ medium: value })}
+      />
       {children}
       {progress ? (
         <div className="printing">
@@ -53,11 +48,19 @@ export function PrintCard({ children, printing, refusal, ready, onPrint }: Print
         </div>
       ) : (
         <button type="button" className="primary" disabled={refusal !== null || !ready} onClick={onPrint}>
-          {MEDIA.find((each) => each.medium === medium)?.button}
+          {MEDIA.find((each) => each.value === medium)?.button}
         </button>
       )}
       <p className="said" aria-live="polite">
-        {failure ?? refusal ?? ''}
+        {failure ??
+          (refusal ? (
+            <>
+              <b>Not printed yet.</b> {refusal.sentence}{' '}
+              <a href={`#${refusal.step}`}>{REFUSAL_LINKS[refusal.step]}</a>
+            </>
+          ) : (
+            ''
+          ))}
       </p>
     </section>
   );

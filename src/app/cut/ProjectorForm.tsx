@@ -5,6 +5,7 @@ import { formatLength } from '../../document';
 import { gridSideMm, isProjectorChoice, LEAST_LINE_MM, MOST_LINE_MM } from '../../paper';
 import { LengthField } from '../parts/LengthField';
 import { choose, useCutChoices } from './cutChoices';
+import { NapChoice } from './NapChoice';
 
 export function ProjectorForm({ unit }: { unit: Unit }) {
   const { projector } = useCutChoices();
@@ -32,6 +33,7 @@ export function ProjectorForm({ unit }: { unit: Unit }) {
         onKeep={() => undefined}
         onDrop={() => undefined}
       />
+      <NapChoice />
       {isProjectorChoice(projector) ? null : (
         <p className="said">The picture must be from 30 cm (12 in) to 508 cm (200 in) wide.</p>
       )}

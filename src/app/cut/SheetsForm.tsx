@@ -3,7 +3,9 @@
 import type { Unit } from '../../document';
 import { checkPaper, type Layout, PAPERS, type PaperChoice, paperSentence } from '../../paper';
 import { LengthField } from '../parts/LengthField';
+import { ChoiceRow } from './ChoiceRow';
 import { changePaper, choosePaper, correctionOf, useCutChoices } from './cutChoices';
+import { NapChoice } from './NapChoice';
 
 /** What the paper is called in the list; sizes as they are asked for in a shop. */
 const PAPER_WORDS: Readonly<Record<(typeof PAPERS)[number]['name'], string>> = {
@@ -15,10 +17,10 @@ const PAPER_WORDS: Readonly<Record<(typeof PAPERS)[number]['name'], string>> = {
   A0: 'A0, 841 × 1189 mm',
 };
 
-const WAYS: readonly { way: PaperChoice['orientation']; label: string }[] = [
-  { way: 'fewest', label: 'Fewest sheets' },
-  { way: 'portrait', label: 'Upright' },
-  { way: 'landscape', label: 'Lying' },
+const WAYS: readonly { value: PaperChoice['orientation']; label: string }[] = [
+  { value: 'fewest', label: 'Fewest sheets' },
+  { value: 'portrait', label: 'Portrait' },
+  { value: 'landscape', label: 'Landscape' },
 ];
 
 interface SheetsFormProps {
@@ -61,38 +63,30 @@ export function SheetsForm({ paper, unit, layout, leftOut }: SheetsFormProps) {
           {length('Height', 'heightMm')}
         </>
       ) : null}
-      <fieldset className="choice-row">
-        <legend className="unseen">Which way up</legend>
-        {WAYS.map(({ way, label }) => (
-          <label key={way}>
-            <input
-              type="radio"
-              name="way-up"
-              checked={paper.orientation === way}
-              onChange={() => changePaper(paper, { orientation: way })}
-            />
-            <span>{label}</span>
-          </label>
-        ))}
-      </fieldset>
+      <ChoiceRow
+        legend="Which way round the sheets lie"
+        name="way-up"
+        choices={WAYS}
+        value={paper.orientation}
+        onChange={(orientation) => changePaper(paper, { orientation })}
+      />
+      <NapChoice />
       <details>
         <summary>Margin and overlap</summary>
         {length('Margin', 'marginMm')}
         {length('Overlap', 'overlapMm')}
       </details>
       {checked.ok ? null : <p className="said">{paperSentence(checked.fault, unit)}</p>}
-      {layout ? (
+      {layout && layout.sheets.length > 0 ? (
         <p className="count">
           <b>{sheetsSaid(layout.sheets.length - leftOut)}</b>
-          {leftOut > 0 ? ` of ${layout.sheets.length}` : ''}, {WAY_WORDS[layout.grid.orientation]}, and a
-          first page with the plan of the sheets.
+          {leftOut > 0 ? ` of ${layout.sheets.length}` : ''}, {layout.grid.orientation}, and a first page with
+          the plan of the sheets.
         </p>
       ) : null}
     </>
   );
 }
-
-const WAY_WORDS = { portrait: 'upright', landscape: 'lying' } as const;
 
 const sheetsSaid = (count: number): string =>
   count === 0 ? 'No sheet' : count === 1 ? 'One sheet' : `${count} sheets`;

@@ -29,6 +29,8 @@ export interface CutChoices {
   readonly pageName: string;
   readonly page: OnePageChoice;
   readonly projector: ProjectorChoice;
+  /** All heads one way, as asked for; null while the maker has not said. */
+  readonly nap: boolean | null;
   readonly printers: readonly Printer[];
   /** The printer the next print is for; null for one that keeps the scale. */
   readonly printer: string | null;
@@ -41,6 +43,7 @@ export const useCutChoices = create<CutChoices>()(() => ({
   pageName: ONE_PAGES[0].name,
   page: { widthMm: ONE_PAGES[0].widthMm, heightMm: ONE_PAGES[0].heightMm, marginMm: ONE_PAGE_MARGIN_MM },
   projector: DEFAULT_PROJECTOR,
+  nap: null,
   printers: [],
   printer: null,
 }));
@@ -52,6 +55,15 @@ export const paperFor = (
   { paperName, paper }: Pick<CutChoices, 'paperName' | 'paper'>,
   unit: Unit,
 ): PaperChoice => (paperName === null && unit === 'in' ? paperChoice('Letter') : paper);
+
+/**
+ * Whether all heads lie one way: before the maker says so, only under a projector, where the cloth itself is cut. From paper each
+ * panel is laid on the cloth by itself.
+ */
+export const napFor = ({ nap, medium }: Pick<CutChoices, 'nap' | 'medium'>): boolean =>
+  nap ?? medium === 'projector';
+
+export const changeNap = (nap: boolean): void => set({ nap });
 
 export const choose = (choices: Partial<CutChoices>): void => set(choices);
 

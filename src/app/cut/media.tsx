@@ -1,6 +1,6 @@
 // The three things a pattern is printed on, each as a drawing of what will come and a card to choose and print with.
 
-import { type ReactNode, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Unit } from '../../document';
 import {
   checkPaper,
@@ -16,26 +16,21 @@ import { fileName } from '../parts/fileName';
 import { correctionOf, paperFor, useCutChoices } from './cutChoices';
 import { PageDrawing } from './PageDrawing';
 import { PageForm } from './PageForm';
-import { PrintCard } from './PrintCard';
+import { PrintFrame, type Surroundings } from './PrintFrame';
 import { ProjectorForm } from './ProjectorForm';
 import { SheetsDrawing } from './SheetsDrawing';
 import { SheetsForm } from './SheetsForm';
 import { refusalOf } from './usePlanInput';
 import { usePrint } from './usePrint';
 
-interface MediumProps {
+interface MediumProps extends Surroundings {
   readonly input: PlanInput;
   readonly unit: Unit;
-  /** Cards under the choice of paper, and under the drawing. */
-  readonly beside: ReactNode;
-  readonly below: ReactNode;
 }
-
-const EMPTY = <p className="empty">There are no panels to cut yet.</p>;
 
 const nameOf = ({ client, sheet }: PlanInput): string => fileName(client.name, sheet.name);
 
-export function OnSheets({ input: plan, unit, beside, below }: MediumProps) {
+export function OnSheets({ input: plan, unit, ...around }: MediumProps) {
   const choices = useCutChoices();
   const printing = usePrint();
   const { paperName, paper: chosen } = choices;
@@ -58,44 +53,34 @@ export function OnSheets({ input: plan, unit, beside, below }: MediumProps) {
         ? leftOut.filter((each) => each !== name)
         : sheets.filter((each) => each === name || leftOut.includes(each)),
     });
+  const drawn = layout !== null && layout.panels.length > 0;
   return (
-    <>
-      <div className="plan">
-        {layout && layout.panels.length > 0 ? (
-          <SheetsDrawing layout={layout} leftOut={leftOut} onToggle={toggle} />
-        ) : (
-          EMPTY
-        )}
-        <div className="cut-cards">{below}</div>
-      </div>
-      <div className="side">
-        <PrintCard
-          printing={printing}
-          refusal={refusalOf(plan)}
-          ready={layout !== null && leftOut.length < sheets.length}
-          onPrint={() =>
-            printing.print(
-              { kind: 'sheets', input: { ...plan, paper, leftOut, ...(correction && { correction }) } },
-              `${nameOf(plan)}.pdf`,
-            )
-          }
-        >
-          <SheetsForm paper={paper} unit={unit} layout={layout} leftOut={leftOut.length} />
-          {leftOut.length > 0 ? (
-            <button type="button" className="quiet" onClick={() => setLeft({ of: these, names: [] })}>
-              Print all sheets again
-            </button>
-          ) : sheets.length > 1 ? (
-            <p className="hint">A sheet that is not wanted is left out by a click on it.</p>
-          ) : null}
-        </PrintCard>
-        {beside}
-      </div>
-    </>
+    <PrintFrame
+      {...around}
+      drawing={drawn ? <SheetsDrawing layout={layout} leftOut={leftOut} onToggle={toggle} /> : null}
+      printing={printing}
+      refusal={refusalOf(plan)}
+      ready={drawn && leftOut.length < sheets.length}
+      onPrint={() =>
+        printing.print(
+          { kind: 'sheets', input: { ...plan, paper, leftOut, ...(correction && { correction }) } },
+          `${nameOf(plan)}.pdf`,
+        )
+      }
+    >
+      <SheetsForm paper={paper} unit={unit} layout={layout} leftOut={leftOut.length} />
+      {leftOut.length > 0 ? (
+        <button type="button" className="quiet" onClick={() => setLeft({ of: these, names: [] })}>
+          Print all sheets again
+        </button>
+      ) : sheets.length > 1 ? (
+        <p className="hint">A sheet that is not wanted is left out by a click on it.</p>
+      ) : null}
+    </PrintFrame>
   );
 }
 
-export function OnPage({ input, unit, beside, below }: MediumProps) {
+export function OnPage({ input, unit, ...around }: MediumProps) {
   const choices = useCutChoices();
   const printing = usePrint();
   const { page } = choices;
@@ -103,29 +88,22 @@ export function OnPage({ input, unit, beside, below }: MediumProps) {
   const [across, down] = [correction?.across ?? 1, correction?.down ?? 1];
   const laid = useMemo(() => layOutOnePage(input, page, { across, down }), [input, page, across, down]);
   return (
-    <>
-      <div className="plan">
-        {laid.ok && laid.page.panels.length > 0 ? <PageDrawing {...laid.page} /> : EMPTY}
-        <div className="cut-cards">{below}</div>
-      </div>
-      <div className="side">
-        <PrintCard
-          printing={printing}
-          refusal={refusalOf(input)}
-          ready={laid.ok}
-          onPrint={() =>
-            printing.print({ kind: 'page', input, choice: page, correction }, `${nameOf(input)}-one-page.pdf`)
-          }
-        >
-          <PageForm laid={laid} unit={unit} />
-        </PrintCard>
-        {beside}
-      </div>
-    </>
+    <PrintFrame
+      {...around}
+      drawing={laid.ok && laid.page.panels.length > 0 ? <PageDrawing {...laid.page} /> : null}
+      printing={printing}
+      refusal={refusalOf(input)}
+      ready={laid.ok}
+      onPrint={() =>
+        printing.print({ kind: 'page', input, choice: page, correction }, `${nameOf(input)}-one-page.pdf`)
+      }
+    >
+      <PageForm laid={laid} unit={unit} />
+    </PrintFrame>
   );
 }
 
-export function OnProjector({ input, unit, beside, below }: MediumProps) {
+export function OnProjector({ input, unit, ...around }: MediumProps) {
   const { projector } = useCutChoices();
   const printing = usePrint();
   const ready = isProjectorChoice(projector);
@@ -134,28 +112,21 @@ export function OnProjector({ input, unit, beside, below }: MediumProps) {
     [input, projector, ready],
   );
   return (
-    <>
-      <div className="plan">
-        {plan && plan.panels.length > 0 ? (
+    <PrintFrame
+      {...around}
+      drawing={
+        plan && plan.panels.length > 0 ? (
           <PageDrawing {...plan} gridMm={gridSideMm(unit)} lineMm={projector.lineMm} />
-        ) : (
-          EMPTY
-        )}
-        <div className="cut-cards">{below}</div>
-      </div>
-      <div className="side">
-        <PrintCard
-          printing={printing}
-          refusal={refusalOf(input)}
-          ready={ready}
-          onPrint={() =>
-            printing.print({ kind: 'projector', input, choice: projector }, `${nameOf(input)}-projector.pdf`)
-          }
-        >
-          <ProjectorForm unit={unit} />
-        </PrintCard>
-        {beside}
-      </div>
-    </>
+        ) : null
+      }
+      printing={printing}
+      refusal={refusalOf(input)}
+      ready={ready}
+      onPrint={() =>
+        printing.print({ kind: 'projector', input, choice: projector }, `${nameOf(input)}-projector.pdf`)
+      }
+    >
+      <ProjectorForm unit={unit} />
+    </PrintFrame>
   );
 }

@@ -4,31 +4,62 @@ import { useMemo } from 'react';
 import type { PlanInput } from '../../paper';
 import { isAcknowledged } from '../draft/SafetyCard';
 import { useDraft, useOpen } from '../tableContext';
+import { napFor, useCutChoices } from './cutChoices';
 import { makingFor, useMakingChoices } from './makingChoices';
 
 export function usePlanInput(): PlanInput {
   const { client, sheet } = useOpen();
   const draft = useDraft();
   const { settings, printed } = useMakingChoices();
+  const nap = napFor(useCutChoices());
   return useMemo(
     () => ({
       draft,
       client,
       sheet,
+      nap,
       ...(printed ? { making: makingFor({ settings }, client.unit) } : {}),
       date: new Date().toLocaleDateString(undefined, { dateStyle: 'medium' }),
     }),
-    [draft, client, sheet, settings, printed],
+    [draft, client, sheet, nap, settings, printed],
   );
 }
 
-/** Why no file may be made now; null when it may. */
-export function refusalOf({ draft, sheet }: PlanInput): string | null {
-  if (draft.pieces.length === 0) return 'There is nothing to print yet.';
-  if (draft.issues.some((issue) => issue.severity === 'block'))
-    return 'The draft cannot be cut as it is, so it is not printed; what to change stands below.';
-  const high = draft.issues.some((issue) => issue.code === 'waistReductionHigh');
-  if (high && !isAcknowledged(sheet.acknowledgedReduction, -sheet.style.ease.waist))
-    return 'The waist is taken in by more than is usual. Read the cautions in the Draft step and acknowledge them; then it prints.';
+/** Why no file may be made now, and the step where that is cured. */
+export interface Refusal {
+  readonly sentence: string;
+  readonly step: 'measure' | 'draft';
+}
+
+/** The words of the way there. */
+export const REFUSAL_LINKS: Readonly<Record<Refusal['step'], string>> = {
+  measure: 'Go to the measurements',
+  draft: 'Go to the draft',
+};
+
+/** Null when every file may be made. */
+export function refusalOf({ draft, sheet }: PlanInput): Refusal | null {
+  const { pieces, issues } = draft;
+  if (issues.some(({ code }) => code === 'measurementMissing'))
+    return {
+      sentence: 'Some measurements that the draft needs are not filled in.',
+      step: 'measure',
+    };
+  if (pieces.length === 0 || issues.some(({ severity }) => severity === 'block'))
+    return {
+      sentence: 'The draft cannot be cut as it is, so it is not printed; what to change stands below.',
+      step: 'draft',
+    };
+  if (awaitsReading({ draft, sheet }))
+    return {
+      sentence:
+        'The waist is drawn in by more than is usual. Read the cautions and acknowledge them in the Draft step; then it prints.',
+      step: 'draft',
+    };
   return null;
 }
+
+/** The waist is drawn in by so much that the cautions have to be read before anything is printed. */
+export const awaitsReading = ({ draft, sheet }: Pick<PlanInput, 'draft' | 'sheet'>): boolean =>
+  draft.issues.some(({ code }) => code === 'waistReductionHigh') &&
+  !isAcknowledged(sheet.acknowledgedReduction, -sheet.style.ease.waist);

@@ -3,7 +3,7 @@ import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CutStep } from '../../../src/app/cut/CutStep';
 import { useCutChoices } from '../../../src/app/cut/cutChoices';
-import { changeStyle, DEMO_BOOK } from '../../../src/document';
+import { changeClient, changeStyle, DEMO_BOOK, NAMED_STYLES, setMeasurement } from '../../../src/document';
 import { readPattern } from '../../paper/readPattern';
 import { onTable } from '../onTable';
 
@@ -70,7 +70,7 @@ describe('the Cut step on sheets', () => {
   it('takes all sheets in again where others come', async () => {
     const { user } = onTable(<CutStep />);
     await user.click(sheet('A1'));
-    await user.click(screen.getByRole('radio', { name: 'Upright' }));
+    await user.click(screen.getByRole('radio', { name: 'Portrait' }));
     expect(sheet('A1')).toBeChecked();
     await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'A0');
     expect(screen.getAllByRole('checkbox', { name: /^Sheet / })).toHaveLength(1);
@@ -104,6 +104,54 @@ describe('the Cut step on sheets', () => {
     for (const button of screen.getAllByRole('button', { name: /^Download the (SVG|DXF|PNG)/ }))
       expect(button).toBeDisabled();
     expect(screen.getByText(/cannot be cut as it is/)).toBeVisible();
+  });
+
+  it('turns panels head down where that saves a sheet, unless the cloth has a nap', async () => {
+    const book = changeStyle(DEMO_BOOK, (style) => NAMED_STYLES.get('cincher')?.style ?? style);
+    const { user } = onTable(<CutStep />, book);
+    const count = (): number => screen.getAllByRole('checkbox', { name: /^Sheet / }).length;
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'Legal');
+    const heads = screen.getByRole('combobox', { name: 'Panels lie' });
+    expect(heads).toHaveDisplayValue('heads either way');
+    const plain = count();
+    await user.selectOptions(heads, 'all one way (nap or print)');
+    expect(count()).toBeGreaterThan(plain);
+  });
+
+  it('has every head one way under a projector, where the cloth itself is cut, until the maker says otherwise', async () => {
+    const { user } = onTable(<CutStep />);
+    const heads = (): HTMLElement => screen.getByRole('combobox', { name: 'Panels lie' });
+    await user.click(screen.getByRole('radio', { name: 'Projector' }));
+    expect(heads()).toHaveDisplayValue('all one way (nap or print)');
+    await user.click(screen.getByRole('radio', { name: 'One page' }));
+    expect(heads()).toHaveDisplayValue('heads either way');
+    await user.selectOptions(heads(), 'all one way (nap or print)');
+    await user.click(screen.getByRole('radio', { name: 'Sheets' }));
+    expect(heads()).toHaveDisplayValue('all one way (nap or print)');
+  });
+
+  it('says what is missing where there is no panel yet, and leads there', () => {
+    const book = changeClient(DEMO_BOOK, (client) => setMeasurement(client, 'bust', null));
+    onTable(<CutStep />, book);
+    const plan = screen.getByRole('region', { name: 'Plan' });
+    expect(within(plan).getByRole('heading', { name: 'No panels to lay out yet' })).toBeVisible();
+    expect(within(plan).getByRole('link', { name: 'Go to the measurements' })).toHaveAttribute(
+      'href',
+      '#measure',
+    );
+    expect(screen.queryByText(/No sheet/)).toBeNull();
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeDisabled();
+  });
+
+  it('says once, and as what keeps the print back, that the cautions are to be read', () => {
+    const book = changeStyle(DEMO_BOOK, (style) => ({ ...style, ease: { ...style.ease, waist: -130 } }));
+    onTable(<CutStep />, book);
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeDisabled();
+    const paper = screen.getByRole('region', { name: 'Paper' });
+    expect(within(paper).getByText('Not printed yet.')).toBeVisible();
+    expect(within(paper).getByRole('link', { name: 'Go to the draft' })).toHaveAttribute('href', '#draft');
+    expect(screen.queryByText('Look again')).toBeNull();
+    expect(screen.getAllByText(/waist is drawn in/)).toHaveLength(1);
   });
 });
 
