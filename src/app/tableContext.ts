@@ -1,6 +1,6 @@
 // Hands the one table to every part of the screen.
 
-import { createContext, useContext, useMemo } from 'react';
+import { createContext, useContext } from 'react';
 import { type Book, type Client, openClient, openSheet, type Sheet } from '../document';
 import { type Draft, draft, type Measurements, type Style } from '../engine';
 import { seen, type Table, type TableStore } from './store';
@@ -33,16 +33,14 @@ export function useKeptStyle(): Style {
 /** The draft in view, computed once for each state of tape and style. */
 export function useDraft(): Draft {
   const { client, sheet } = useOpen();
-  return useMemo(() => draftOnce(client.measurements, sheet.style), [client.measurements, sheet.style]);
+  return draftOnce(client.measurements, sheet.style);
 }
 
 /** The draft of what was last kept, without the change under way. */
 export function useCommittedDraft(): Draft {
   const book = useTable((table) => table.history.present);
   const client = openClient(book);
-  const { style } = openSheet(client);
-  const { measurements } = client;
-  return useMemo(() => draftOnce(measurements, style), [measurements, style]);
+  return draftOnce(client.measurements, openSheet(client).style);
 }
 
 interface Drafted {

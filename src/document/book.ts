@@ -5,6 +5,7 @@ import {
   BACK_CLOSURES,
   DART_LEVELS,
   FRONT_CLOSURES,
+  MEASUREMENTS,
   type MeasurementName,
   type Measurements,
   type Style,
@@ -101,27 +102,12 @@ const edgeShape = z.object({
 });
 const length = z.nullable(number);
 
-const measurementsSchema = z.object({
-  bust: length,
-  underBust: length,
-  waist: length,
-  hip: length,
-  overBust: length,
-  highHip: length,
-  neckToBust: length,
-  neckToUnderBust: length,
-  neckToWaist: length,
-  neckToHip: length,
-  bustPointWidth: length,
-  acrossShoulder: length,
-  neckWidth: length,
-  backNeckToWaist: length,
-  underarmToWaist: length,
-  waistToLap: length,
-  frontBustArc: length,
-  frontWaistArc: length,
-  frontHipArc: length,
-});
+const measurementsSchema = z.object(
+  Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, length])) as Record<
+    MeasurementName,
+    typeof length
+  >,
+);
 
 const dartPoint = z.object({ from: z.enum(DART_LEVELS), below: number });
 
@@ -170,9 +156,7 @@ const styleSchema = z.object({
   ),
 });
 
-const measurementName = z.enum(
-  Object.keys(measurementsSchema.shape) as [MeasurementName, ...MeasurementName[]],
-);
+const measurementName = z.enum(MEASUREMENTS.map(({ name }) => name));
 
 const sheetSchema = z.object({
   id: text,
