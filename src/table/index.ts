@@ -1,12 +1,14 @@
 // The editor's one way in.
 
+export { askedRun, crosses } from './dartRun';
 export type { RestingPlace } from './gestures/settle';
 export type { HandleActions, Steps } from './gestures/useHandleDrag';
 export { type TableView, useTableView } from './gestures/useTableView';
-export { type Handle, intakeNow } from './handles';
+export type { Handle } from './handle';
 export { layOut } from './layout';
 export type { NewWedge } from './view/AddGuide';
 export { ClosedUp, type PointedOut } from './view/ClosedUp';
 export { CuttingTable } from './view/CuttingTable';
 export { pathThrough } from './view/paths';
 export type { Viewport } from './view/viewport';
+export { intakeNow } from './wedgeHandles';

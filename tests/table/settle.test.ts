@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { DEFAULT_STYLE, draft, inches, stationX } from '../../src/engine';
 import { marksOf, settle } from '../../src/table/gestures/settle';
-import { type Handle, handlesOf } from '../../src/table/handles';
+import type { Handle } from '../../src/table/handle';
+import { handlesOf } from '../../src/table/handles';
 import { layOut, type TableLayout } from '../../src/table/layout';
 import { panelsBeside } from '../../src/table/panelsBeside';
 

@@ -15,7 +15,7 @@ import {
 } from '../../table';
 import { useSize } from '../parts/useSize';
 import { useCommittedDraft, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
-import { handleLabel } from './handleLabel';
+import { handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { TableTools } from './TableTools';
 import { useWarmHand } from './useWarmHand';
@@ -41,6 +41,8 @@ const PLACES: Readonly<Record<RestingPlace, string>> = {
   free: '',
   bustLine: 'on the bust-point line',
   mirrored: 'across from a wedge of the other block',
+  level: 'on a level line',
+  even: 'even with another dart',
 };
 
 interface TableBenchProps {
@@ -124,6 +126,8 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
                   piece: pieceLabel,
                   handle: label,
                   length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
+                  value: (handle) => handleValue(handle, client.unit),
+                  joinedSide: 'Side panel in one, no side seam',
                   place: (place) => PLACES[place],
                 }}
               />

@@ -1,35 +1,21 @@
 // The wedges as a list, and the numbers of the one in hand, level by level.
 
-import type { CSSProperties } from 'react';
 import {
   addWedge,
   balanceAll,
   changeStyle,
-  formatLength,
-  LEVEL_WORDS,
   removeWedge,
-  setIntake,
   setSizing,
-  setStation,
-  setStationAt,
   wedgeName,
   wedgeNameOf,
 } from '../../document';
-import {
-  type Block,
-  type DraftedWedge,
-  type LevelName,
-  MOST_WEDGES,
-  type Side,
-  type Style,
-  stationOf,
-  xAt,
-} from '../../engine';
+import { MOST_WEDGES, type Side, type Style } from '../../engine';
 import { intakeNow } from '../../table';
-import { LengthField } from '../parts/LengthField';
 import { useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 import { CupFields } from './CupFields';
+import { DartFields } from './DartFields';
 import { TurnFields } from './TurnFields';
+import { WedgeNumbers } from './WedgeNumbers';
 import { widestGap } from './widestGap';
 
 interface WedgeCardProps {
@@ -128,7 +114,8 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
               Take off
             </button>
           </div>
-          <WedgeNumbers wedge={drafted} block={block} />
+          <DartFields wedge={wedge} drafted={drafted} />
+          <WedgeNumbers wedge={wedge} drafted={drafted} block={block} />
           {wedge.block === 'front' ? <CupFields wedge={wedge} /> : null}
           {wedge.block === 'front' ? <TurnFields key={wedge.id} wedge={drafted} /> : null}
         </div>
@@ -136,80 +123,5 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
         <p className="hint">Choose a wedge here or on the table to see its numbers.</p>
       )}
     </section>
-  );
-}
-
-function WedgeNumbers({ wedge, block }: { wedge: DraftedWedge; block: Block }) {
-  const { client, sheet } = useOpen();
-  const { levels } = useDraft();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const style = (step: (style: Style) => Style): void => show((book) => changeStyle(book, step));
-  const bent =
-    Object.keys(sheet.style.wedges.find((each) => each.id === wedge.id)?.stationAt ?? {}).length > 0;
-  const widthAt = (level: LevelName): number => block.width.get(level) ?? 0;
-  return (
-    <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
-      <thead>
-        <tr>
-          <td />
-          {levels.map(({ name }) => (
-            <th key={name} scope="col" className={`level-${name}`}>
-              {LEVEL_WORDS[name]}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        <tr>
-          <th scope="row">Intake</th>
-          {levels.map(({ name }) => (
-            <td key={name}>
-              <LengthField
-                compact={true}
-                signed={true}
-                span={[-200, 300]}
-                label={`Intake at the ${LEVEL_WORDS[name]}`}
-                value={wedge.intake.get(name) ?? 0}
-                unit={client.unit}
-                onShow={(mm) =>
-                  style((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(wedge)))
-                }
-                onKeep={() => keep(`intake at the ${LEVEL_WORDS[name]}`)}
-                onDrop={drop}
-              />
-            </td>
-          ))}
-        </tr>
-        <tr>
-          <th scope="row">From centre</th>
-          {levels.map(({ name, y }) => (
-            <td key={name}>
-              {wedge.onCentre ? (
-                <span className="fixed">{formatLength(0, client.unit)}</span>
-              ) : (
-                <LengthField
-                  compact={true}
-                  label={`Axis from the centre line at the ${LEVEL_WORDS[name]}`}
-                  value={xAt(wedge.axis, y)}
-                  unit={client.unit}
-                  onShow={(mm) => {
-                    const station = stationOf(mm ?? 0, block.bustLine, widthAt(name));
-                    style((before) =>
-                      name === 'waist' && !bent
-                        ? setStation(before, wedge.id, station)
-                        : setStationAt(before, wedge.id, name, station),
-                    );
-                  }}
-                  onKeep={() => keep(`axis at the ${LEVEL_WORDS[name]}`)}
-                  onDrop={drop}
-                />
-              )}
-            </td>
-          ))}
-        </tr>
-      </tbody>
-    </table>
   );
 }

@@ -1,18 +1,20 @@
-// Where a pulled handle comes to rest: on the bust-point line, across from a wedge of the other block, or on the grid.
+// Where a pulled handle comes to rest: an axis on the bust-point line or across from a wedge of the other block, the point of
+// a dart on a level line or even with another dart, everything else on the grid.
 
 import { type Draft, stationX } from '../../engine';
-import type { Handle } from '../handles';
+import type { Handle } from '../handle';
 
-export type RestingPlace = 'grid' | 'bustLine' | 'mirrored' | 'free';
+export type RestingPlace = Mark['place'] | 'grid' | 'free';
 
 export interface Mark {
   /** The handle's number there, mm. */
   readonly value: number;
-  readonly place: 'bustLine' | 'mirrored';
+  readonly place: 'bustLine' | 'mirrored' | 'level' | 'even';
 }
 
-/** The marks an axis is drawn to, as its number on its own block; nothing for any other handle. */
+/** The marks a handle is drawn to, as its number; axes and the points of darts have some. */
 export function marksOf(handle: Handle, draft: Draft): Mark[] {
+  if (handle.kind === 'point') return heightsFor(handle, draft);
   if (handle.kind !== 'axis' || !handle.block || !draft.blocks) return [];
   const own = draft.blocks[handle.block];
   const other = draft.blocks[handle.block === 'front' ? 'back' : 'front'];
@@ -22,6 +24,19 @@ export function marksOf(handle: Handle, draft: Draft): Mark[] {
     .filter((wedge) => !wedge.onCentre && wedge.station !== 0)
     .map((wedge): Mark => ({ value: stationX(wedge.station, own.bustLine, width), place: 'mirrored' }));
   return [{ value: own.bustLine, place: 'bustLine' }, ...mirrored];
+}
+
+function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft): Mark[] {
+  const from = levels.find(({ name }) => name === level);
+  if (!from || !blocks || (which !== 'upper' && which !== 'lower')) return [];
+  const others = [...blocks.front.wedges, ...blocks.back.wedges]
+    .filter(({ id }) => id !== wedge)
+    .map(({ run }) => run[which])
+    .filter((y) => y !== null);
+  return [
+    ...levels.map(({ y }): Mark => ({ value: y - from.y, place: 'level' })),
+    ...others.map((y): Mark => ({ value: y - from.y, place: 'even' })),
+  ];
 }
 
 /**

@@ -1,7 +1,7 @@
 // Joins the drag machine to pointer and keyboard events of one handle after another.
 
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
-import type { Handle } from '../handles';
+import type { Handle } from '../handle';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
 import { keyStep } from './keyStep';
 import { type Mark, type RestingPlace, settle } from './settle';

@@ -3,6 +3,7 @@
 import { memo } from 'react';
 import { type Block, type Draft, type DraftedWedge, type Piece, type Point, pointsDown } from '../../engine';
 import { onTable, type TableLayout } from '../layout';
+import { type PanelOnBlock, panelsOnBlock } from '../panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './paths';
 
 interface BlockDrawingProps {
@@ -21,34 +22,40 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
   const { span } = draft;
   if (!span) return null;
   const place = (point: Point): Point => onTable(layout, block.side, point);
-  const pieces = draft.pieces.filter((piece) => piece.block === block.side);
+  const panels = panelsOnBlock(draft, block.side);
+  const px = textMm / 12;
   return (
     <g className={`block block-${block.side}`}>
-      {pieces.map((piece) => (
-        <path
-          key={piece.id}
-          className="panel"
-          data-piece={piece.id}
-          d={closedPath(piece.edges.flatMap((edge) => edge.points.slice(0, -1)).map(place))}
-        />
+      {panels.map(({ piece, ring }) => (
+        <path key={piece.id} className="panel" data-piece={piece.id} d={closedPath(ring.map(place))} />
       ))}
-      {block.wedges.map((wedge) => (
-        <g
-          key={wedge.id}
-          className={wedge.id === selected ? 'wedge selected' : 'wedge'}
-          data-wedge={wedge.id}
-        >
-          <WedgeCloth wedge={wedge} block={block} pieces={pieces} span={span} place={place} />
-          {wedge.onCentre ? null : (
-            <path className="axis" d={pathDown(wedge.axis, span.top, span.hem, place)} />
-          )}
-        </g>
-      ))}
-      {pieces.map((piece) => {
+      {block.wedges.map((wedge) => {
+        const cloth = { wedge, block, panels, span, place };
+        const { from, to } = seenOf(wedge, span);
+        return (
+          <g
+            key={wedge.id}
+            className={wedge.id === selected ? 'wedge selected' : 'wedge'}
+            data-wedge={wedge.id}
+          >
+            {isDart(wedge) ? <DartCloth {...cloth} /> : <WedgeCloth {...cloth} />}
+            {wedge.onCentre || from >= to ? null : (
+              <path className="axis" d={pathDown(wedge.axis, from, to, place)} />
+            )}
+          </g>
+        );
+      })}
+      {panels.flatMap(({ piece, drills }) =>
+        drills
+          .map(place)
+          .map((at) => (
+            <circle key={`${piece.id} ${at.y}`} className="drill" cx={at.x} cy={at.y} r={2.6 * px} />
+          )),
+      )}
+      {panels.map(({ piece, inner, outer }) => {
         const y = span.top + (span.hem - span.top) * 0.12;
-        const [inner, outer] = [piece.edges[0], piece.edges[2]];
-        const a = inner?.points.find((point) => point.y >= y) ?? piece.grain[0];
-        const b = outer?.points.findLast((point) => point.y >= y) ?? piece.grain[0];
+        const [a, b] = [inner, outer].map((row) => row.find((point) => point.y >= y) ?? piece.grain[0]);
+        if (!a || !b) return null;
         const middle = place({ x: (a.x + b.x) / 2, y });
         return (
           <text key={piece.id} className="panel-name" x={middle.x} y={middle.y} fontSize={textMm}>
@@ -64,63 +71,83 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
         className="bust-point"
         {...cross(place({ x: block.bustLine, y: bustHeight(draft) }), 0, textMm / 3)}
       />
-      {pieces.flatMap((piece) =>
-        piece.edges
-          .filter((edge) => edge.role === 'top' || edge.role === 'hem' || edge.role === 'centre')
-          .map((edge) => (
-            <path
-              key={`${piece.id} ${edge.role}`}
-              className="edge-line"
-              d={pathThrough(edge.points.map(place))}
-            />
-          )),
-      )}
-      <path className="side-seam" d={sideSeam(block, pieces, span, place)} />
+      {panels.map(({ piece, lines }) => (
+        <path
+          key={piece.id}
+          className="edge-line"
+          d={lines.map((line) => pathThrough(line.map(place))).join('')}
+        />
+      ))}
+      <path
+        className={panels.at(-1)?.goesOn ? 'side-line' : 'side-seam'}
+        d={sideLine(block, panels, span, place)}
+      />
     </g>
   );
 });
 
-interface WedgeClothProps {
+interface ClothProps {
   readonly wedge: DraftedWedge;
   readonly block: Block;
-  readonly pieces: readonly Piece[];
+  readonly panels: readonly PanelOnBlock[];
   readonly span: Span;
   readonly place: (point: Point) => Point;
 }
 
 type Span = NonNullable<Draft['span']>;
 
+const isDart = ({ run }: DraftedWedge): boolean => run.upper !== null || run.lower !== null;
+
+/** Heights between which a wedge is seen, mm. */
+const seenOf = ({ run }: DraftedWedge, span: Span): { from: number; to: number } => ({
+  from: Math.max(run.upper ?? span.top, span.top),
+  to: Math.min(run.lower ?? span.hem, span.hem),
+});
+
 /** The cloth between the two legs, and the legs: as trued, or as drafted where a panel beside them was not made. */
-function WedgeCloth({ wedge, block, pieces, span, place }: WedgeClothProps) {
-  const cuts = block.wedges.filter((each) => !each.onCentre);
+function WedgeCloth({ wedge, block, panels, span, place }: ClothProps) {
+  const cuts = block.wedges.filter((each) => !each.onCentre && !isDart(each));
   const number = cuts.indexOf(wedge) + 1;
-  const [before, after] = [number, number + 1].map((n) => pieces.find((piece) => piece.number === n));
-  const inner = wedge.onCentre ? null : before?.edges.find((edge) => edge.mate?.piece === after?.id);
-  const outer = wedge.onCentre
-    ? pieces.find((piece) => piece.number === 1)?.edges.find((edge) => edge.role === 'centre')
-    : after?.edges.find((edge) => edge.mate?.piece === before?.id);
-  const innerPoints = downwards(inner?.points ?? pointsDown(wedge.innerLeg, span.top, span.hem));
-  const outerPoints = downwards(outer?.points ?? pointsDown(wedge.outerLeg, span.top, span.hem));
+  const [before, after] = [number, number + 1].map((n) => panels.find((panel) => panel.number === n));
+  const inner =
+    (before && after && !wedge.onCentre ? before.outer : null) ??
+    pointsDown(wedge.innerLeg, span.top, span.hem);
+  const outer =
+    (wedge.onCentre || before ? after?.inner : null) ?? pointsDown(wedge.outerLeg, span.top, span.hem);
   return (
     <>
-      <path className="taken" d={closedPath([...innerPoints, ...[...outerPoints].reverse()].map(place))} />
-      <path className="leg" d={pathThrough(innerPoints.map(place))} />
-      <path className="leg" d={pathThrough(outerPoints.map(place))} />
+      <path className="taken" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
+      <path className="leg" d={pathThrough(inner.map(place))} />
+      <path className="leg" d={pathThrough(outer.map(place))} />
     </>
   );
 }
 
-const downwards = (points: readonly Point[]): readonly Point[] =>
-  (points[0]?.y ?? 0) <= (points.at(-1)?.y ?? 0) ? points : [...points].reverse();
+/** The same of a dart, which ends within its panel. */
+function DartCloth({ wedge, panels, span, place }: ClothProps) {
+  const { from, to } = seenOf(wedge, span);
+  const lines = panels.flatMap(({ darts }) => darts).find((dart) => dart.wedge === wedge.id);
+  if (!lines && (from >= to || [...wedge.intake.values()].every((taken) => taken === 0))) return null;
+  const inner = lines?.inner ?? pointsDown(wedge.innerLeg, from, to);
+  const outer = lines?.outer ?? pointsDown(wedge.outerLeg, from, to);
+  return (
+    <>
+      <path className="taken" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
+      <path className="leg" d={pathThrough(inner.map(place))} />
+      <path className="leg" d={pathThrough(outer.map(place))} />
+    </>
+  );
+}
 
-function sideSeam(
+function sideLine(
   block: Block,
-  pieces: readonly Piece[],
+  panels: readonly PanelOnBlock[],
   span: Span,
   place: (point: Point) => Point,
 ): string {
-  const trued = pieces.flatMap((piece) => piece.edges).find((edge) => edge.side);
-  return trued ? pathThrough(trued.points.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
+  const last = panels.at(-1);
+  const trued = last && (last.goesOn || last.piece.edges[last.piece.outer]?.side) ? last.outer : null;
+  return trued ? pathThrough(trued.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
 }
 
 const bustHeight = (draft: Draft): number => draft.levels.find((level) => level.name === 'bust')?.y ?? 0;

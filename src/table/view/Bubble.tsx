@@ -1,6 +1,6 @@
 // What a pull says beside the grip: the number, what it rests on, and how wide the panels on both sides are.
 
-import type { Handle } from '../handles';
+import type { Handle } from '../handle';
 import type { PanelBeside } from '../panelsBeside';
 import type { Size, Viewport } from './viewport';
 

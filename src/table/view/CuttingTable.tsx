@@ -5,7 +5,8 @@ import type { Draft, LevelName, Piece, Style } from '../../engine';
 import { marksOf, type RestingPlace } from '../gestures/settle';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
 import { type TableView, useHands } from '../gestures/useTableView';
-import { type Handle, handlesOf } from '../handles';
+import type { Handle } from '../handle';
+import { handlesOf } from '../handles';
 import type { TableLayout } from '../layout';
 import { type PanelBeside, panelsBeside } from '../panelsBeside';
 import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
@@ -13,6 +14,7 @@ import { BlockDrawing } from './BlockDrawing';
 import { Bubble } from './Bubble';
 import { GhostLines } from './GhostLines';
 import { HandleMark } from './HandleMark';
+import { JoinedSide } from './JoinedSide';
 import { WedgeSigns } from './WedgeSigns';
 
 export interface CuttingTableProps {
@@ -38,9 +40,16 @@ export interface CuttingTableProps {
     readonly piece: (piece: Piece) => string;
     readonly handle: (handle: Handle) => string;
     readonly length: (mm: number) => string;
+    /** The number of a handle as it is read. */
+    readonly value: (handle: Handle) => string;
+    /** Along the side line where there is no side seam. */
+    readonly joinedSide: string;
     readonly place: (place: RestingPlace) => string;
   };
 }
+
+/** Handles that are there for the wedge in hand only. */
+const OF_SELECTED: readonly Handle['kind'][] = ['leg', 'point'];
 
 export function CuttingTable(props: CuttingTableProps) {
   const { draft, style, layout, shown, coarse, selected, onSelect, actions, steps, dotsMm, words, onAdd } =
@@ -69,7 +78,7 @@ export function CuttingTable(props: CuttingTableProps) {
   useStillUnderFinger(table);
   const px = 1 / pxPerMm;
   const [width, height] = [size.width * px, size.height * px];
-  const inHand = handles.filter((handle) => handle.kind !== 'leg' || handle.wedge === selected);
+  const inHand = handles.filter((handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected);
   const pulled = inHand.find((handle) => handle.id === pulling?.id);
   // Where all of it is in view from top to bottom, a finger may still scroll the page by it.
   const scrolls = layout.height <= height + 1;
@@ -121,13 +130,14 @@ export function CuttingTable(props: CuttingTableProps) {
           )
         : null}
       {props.ghost ? <GhostLines draft={props.ghost} layout={layout} /> : null}
+      <JoinedSide draft={draft} layout={layout} words={words.joinedSide} textMm={12 * px} />
       <WedgeSigns draft={draft} layout={layout} px={px} />
       {inHand.map((handle) => (
         <HandleMark
           key={handle.id}
           handle={handle}
           label={words.handle(handle)}
-          shown={words.length(handle.value)}
+          shown={words.value(handle)}
           pulling={handle.id === pulling?.id}
           pxPerMm={pxPerMm}
           gripPx={coarse ? 22 : 13}
@@ -142,9 +152,13 @@ export function CuttingTable(props: CuttingTableProps) {
       {pulled && pulling ? (
         <Bubble
           handle={pulled}
-          text={[words.length(pulled.value), words.place(pulling.place)].filter(Boolean).join(', ')}
+          text={[words.value(pulled), words.place(pulling.place)].filter(Boolean).join(', ')}
           beside={panelsBeside(pulled, draft)}
-          nameOf={({ piece, width: wide }: PanelBeside) => `${words.piece(piece)} ${words.length(wide)}`}
+          nameOf={({ piece, width: wide, part }: PanelBeside) =>
+            part
+              ? `${words.length(wide)} of ${words.piece(piece)}`
+              : `${words.piece(piece)} ${words.length(wide)}`
+          }
           view={view}
           size={size}
         />

@@ -1,17 +1,20 @@
 // The outlines of an earlier draft under the present one, centre lines on centre lines.
 
 import { memo } from 'react';
-import type { Draft } from '../../engine';
+import type { Draft, Point } from '../../engine';
 import { onTable, type TableLayout } from '../layout';
-import { closedPath } from './paths';
+import { panelsOnBlock } from '../panelsOnBlock';
+import { closedPath, pathThrough } from './paths';
 
 export const GhostLines = memo(function GhostLines({ draft, layout }: { draft: Draft; layout: TableLayout }) {
-  const outlines = draft.pieces.map((piece) =>
-    closedPath(
-      piece.edges
-        .flatMap((edge) => edge.points.slice(0, -1))
-        .map((point) => onTable(layout, piece.block, point)),
-    ),
-  );
+  const outlines = (['front', 'back'] as const).flatMap((side) => {
+    const place = (point: Point): Point => onTable(layout, side, point);
+    return panelsOnBlock(draft, side).flatMap(({ ring, darts }) => [
+      closedPath(ring.map(place)),
+      ...darts
+        .filter(({ open }) => !open)
+        .flatMap(({ inner, outer }) => [inner, outer].map((leg) => pathThrough(leg.map(place)))),
+    ]);
+  });
   return <path className="ghost" d={outlines.join('')} />;
 });

@@ -1,7 +1,7 @@
 // One handle on the table: a slider to keyboard and screen reader, a grip to finger and mouse.
 
 import type { ComponentProps } from 'react';
-import type { Handle } from '../handles';
+import type { Handle } from '../handle';
 
 interface HandleMarkProps {
   readonly handle: Handle;
@@ -49,6 +49,12 @@ export function HandleMark({
       {...events}
     >
       <circle className="grip" cx={lean} r={(handle.kind === 'node' ? Math.min(gripPx, 16) : gripPx) * px} />
+      {handle.tip ? (
+        <path className="short-of" d={`M0 0L${handle.tip.x - handle.at.x} ${handle.tip.y - handle.at.y}`} />
+      ) : null}
+      {handle.kind === 'point' ? (
+        <path className="mark" d={arrowhead((handle.which === 'upper' ? -1 : 1) * 7 * px)} />
+      ) : null}
       {handle.kind === 'axis' ? <path className="mark" d={diamond(7 * px)} /> : null}
       {handle.kind === 'leg' ? <path className="mark" d={tick(lean, 6 * px)} /> : null}
       {handle.kind === 'node' ? <circle className="mark" r={4.5 * px} /> : null}
@@ -64,6 +70,9 @@ function leanOf(handle: Handle): number {
   if (handle.kind !== 'leg') return 0;
   return Math.sign(handle.gain.x) * (handle.which === 'inner' || handle.which === 'outer' ? 9 : 0);
 }
+
+/** Its tip on the point, its body within the dart. */
+const arrowhead = (r: number): string => `M0 ${0.2 * r}L${0.75 * r} ${-1.3 * r}L${-0.75 * r} ${-1.3 * r}Z`;
 
 const diamond = (r: number): string => `M0 ${-r}L${r} 0L0 ${r}L${-r} 0Z`;
 

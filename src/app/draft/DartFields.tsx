@@ -1,0 +1,157 @@
+// How a wedge ends: through both edges, open at one of them, or closed; and where the points of a dart lie.
+
+import {
+  changeStyle,
+  type DartEnd,
+  dartSpace,
+  endsOf,
+  issueSentence,
+  LEVEL_WORDS,
+  setDartPoint,
+  setEnds,
+  WEDGE_ENDS,
+  WEDGE_ENDS_WORDS,
+  wedgeName,
+} from '../../document';
+import { DART_LEVELS, type DartPoint, type Draft, type DraftedWedge, type Wedge } from '../../engine';
+import { askedRun } from '../../table';
+import { LengthField } from '../parts/LengthField';
+import { useDraft, useOpen, useTable } from '../tableContext';
+
+interface DartFieldsProps {
+  readonly wedge: Wedge;
+  readonly drafted: DraftedWedge;
+}
+
+export function DartFields({ wedge, drafted }: DartFieldsProps) {
+  const { client, sheet } = useOpen();
+  const draft = useDraft();
+  const change = useTable((table) => table.change);
+  const name = wedgeName(wedge, sheet.style).toLowerCase();
+  if (drafted.onCentre)
+    return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
+  const ends = endsOf(wedge);
+  const said = [
+    ...draft.issues
+      .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
+      .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style })),
+    ...shutSooner(wedge, drafted, draft),
+  ];
+  return (
+    <div className="dart-fields">
+      <fieldset className="sizing">
+        <legend className="unseen">Where it ends</legend>
+        {WEDGE_ENDS.map((each) => (
+          <label key={each}>
+            <input
+              type="radio"
+              name="ends"
+              checked={ends === each}
+              onChange={() => {
+                const space = dartSpace(draft, wedge.block, wedge.id);
+                if (!space) return;
+                change(`${name} ${WEDGE_ENDS_WORDS[each].toLowerCase()}`, (book) =>
+                  changeStyle(book, (style) => setEnds(style, wedge.id, each, space)),
+                );
+              }}
+            />
+            <span>{WEDGE_ENDS_WORDS[each]}</span>
+          </label>
+        ))}
+      </fieldset>
+      {(['upper', 'lower'] as const).map((end) => {
+        const point = wedge[end];
+        return point ? <PointFields key={end} wedge={wedge} end={end} point={point} name={name} /> : null;
+      })}
+      <p className="said" aria-live="polite">
+        {said.join(' ')}
+      </p>
+    </div>
+  );
+}
+
+/** What a dart's point may be from its level, mm. */
+const POINT_SPAN = [-400, 400] as const;
+
+interface PointFieldsProps {
+  readonly wedge: Wedge;
+  readonly end: DartEnd;
+  readonly point: DartPoint;
+  readonly name: string;
+}
+
+/** One point: so far below a level. */
+function PointFields({ wedge, end, point, name }: PointFieldsProps) {
+  const { client } = useOpen();
+  const { levels } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const change = useTable((table) => table.change);
+  const height = (from: DartPoint['from']): number => levels.find((level) => level.name === from)?.y ?? 0;
+  return (
+    <div className="dart-point">
+      <span className="dart-point-name">{end === 'upper' ? 'Upper point' : 'Lower point'}</span>
+      <LengthField
+        compact={true}
+        signed={true}
+        label={`${end === 'upper' ? 'Upper' : 'Lower'} point below the ${LEVEL_WORDS[point.from]}`}
+        span={POINT_SPAN}
+        value={point.below}
+        unit={client.unit}
+        onShow={(mm) =>
+          show((book) =>
+            changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { ...point, below: mm ?? 0 })),
+          )
+        }
+        onKeep={() => keep(`${end} point of the ${name}`)}
+        onDrop={drop}
+      />
+      <label>
+        <span className="hint">below the</span>{' '}
+        <select
+          aria-label={`Level the ${end} point is measured from`}
+          value={point.from}
+          onChange={(event) => {
+            const from = DART_LEVELS.find((each) => each === event.target.value);
+            if (!from) return;
+            // The point stays where it lies on this body; only what it is measured from changes.
+            const below = point.below + height(point.from) - height(from);
+            change(`${end} point of the ${name}`, (book) =>
+              changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { from, below })),
+            );
+          }}
+        >
+          {DART_LEVELS.map((level) => (
+            <option key={level} value={level}>
+              {LEVEL_WORDS[level]}
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  );
+}
+
+/** Where the draft ends a dart otherwise than it was asked to, and why. */
+function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[] {
+  const { levels, pieces } = draft;
+  if (endsOf(wedge) === 'through') return [];
+  if ([...drafted.intake.values()].every((taken) => taken === 0))
+    return ['It takes nothing yet: pull its legs apart, or give it an intake at a level.'];
+  const asked = askedRun(wedge, levels);
+  const said = (['upper', 'lower'] as const).flatMap((end) => {
+    const at = drafted.run[end];
+    if (at === null || (asked[end] !== null && Math.abs(at - asked[end]) < 1)) return [];
+    const level = levels.find(({ y }) => Math.abs(y - at) < 1);
+    return level
+      ? [
+          `It takes nothing at the ${LEVEL_WORDS[level.name]} and ends there; give it an intake there to go on.`,
+        ]
+      : [];
+  });
+  const sewn = pieces.flatMap(({ darts }) => darts).find((lines) => lines.wedge === wedge.id);
+  if (sewn?.open && drafted.run.upper !== null && drafted.run.lower !== null)
+    said.push('One of its points lies beyond the edge, where it is open.');
+  return said;
+}

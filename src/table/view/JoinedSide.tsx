@@ -1,0 +1,42 @@
+// Between the two blocks of a garment whose side panel is cut in one: ties from side line to side line, and the words for it.
+
+import { memo } from 'react';
+import { type Draft, xAt } from '../../engine';
+import { onTable, type TableLayout } from '../layout';
+import { sidePanelOf } from '../panelsOnBlock';
+
+interface JoinedSideProps {
+  readonly draft: Draft;
+  readonly layout: TableLayout;
+  readonly words: string;
+  /** Height of small text, table mm. */
+  readonly textMm: number;
+}
+
+export const JoinedSide = memo(function JoinedSide({ draft, layout, words, textMm }: JoinedSideProps) {
+  const { blocks, span, levels } = draft;
+  if (!sidePanelOf(draft) || !blocks || !span) return null;
+  const ends = (y: number): [number, number] => {
+    const [front, back] = (['front', 'back'] as const).map(
+      (side) => onTable(layout, side, { x: xAt(blocks[side].sideSeam, y), y }).x,
+    );
+    return [front ?? 0, back ?? 0];
+  };
+  const tied = levels.filter(({ y }) => y > span.top + 2 && y < span.hem - 2);
+  // Words stand half way between two ties, where none crosses them.
+  const [above, below] = [tied.at(-2)?.y ?? span.top, tied.at(-1)?.y ?? span.hem];
+  const y = (above + below) / 2;
+  const [front, back] = ends(y);
+  const x = (front + back) / 2;
+  return (
+    <g className="joined-side">
+      {tied.map((level) => {
+        const [from, to] = ends(level.y);
+        return <line key={level.name} x1={from} x2={to} y1={level.y} y2={level.y} />;
+      })}
+      <text x={x} y={y} fontSize={textMm} transform={`rotate(-90 ${x} ${y})`} dy="0.35em">
+        {words}
+      </text>
+    </g>
+  );
+});

@@ -1,0 +1,70 @@
+// @vitest-environment jsdom
+import { screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { WedgeCard } from '../../../src/app/draft/WedgeCard';
+import { inches, type Wedge } from '../../../src/engine';
+import { onTable } from '../onTable';
+
+const ID = 'front-side';
+const cardFor = (id: string) => onTable(<WedgeCard selected={id} onSelect={() => undefined} />);
+const ends = (name: string) => screen.getByRole('radio', { name });
+const field = (name: string) => screen.getByRole('textbox', { name });
+
+function setUp() {
+  const made = cardFor(ID);
+  const wedge = (): Wedge => made.client().sheets[0]?.style.wedges.find(({ id }) => id === ID) as Wedge;
+  return { ...made, wedge };
+}
+
+describe('how a wedge ends', () => {
+  it('is chosen on its card, kept under its name, and undone', async () => {
+    const { user, wedge, changes, table } = setUp();
+    expect(ends('Through')).toBeChecked();
+    await user.click(ends('Closed'));
+    expect(wedge()).toMatchObject({ upper: { from: 'bust' }, lower: { from: 'waist' } });
+    expect(screen.getByRole('heading', { name: 'Side-front dart' })).toBeVisible();
+    await user.click(ends('Open at the hem'));
+    expect(wedge().lower).toBeUndefined();
+    expect(changes()).toEqual(['side-front wedge closed', 'side-front dart open at the hem']);
+    table.getState().undo();
+    table.getState().undo();
+    expect(wedge().upper).toBeUndefined();
+  });
+
+  it('has points that are typed, and measured from another level without moving', async () => {
+    const { user, wedge, changes } = setUp();
+    await user.click(ends('Closed'));
+    const upper = field('Upper point below the bust');
+    await user.clear(upper);
+    await user.type(upper, '1 1/2{Enter}');
+    expect(wedge().upper).toEqual({ from: 'bust', below: inches(1.5) });
+    await user.selectOptions(screen.getByRole('combobox', { name: /^Level the upper point/ }), 'waist');
+    // Neck to bust and to waist of the demo client are 10 3/4 in and 16 in.
+    expect(wedge().upper?.from).toBe('waist');
+    expect(wedge().upper?.below).toBeCloseTo(inches(1.5 + 10.75 - 16), 9);
+    expect(changes().at(-1)).toBe('upper point of the side-front dart');
+  });
+
+  it('leaves numbers only at the levels it crosses', async () => {
+    const { user } = setUp();
+    await user.click(ends('Closed'));
+    expect(field('Intake at the waist')).toBeVisible();
+    expect(screen.queryByRole('textbox', { name: 'Intake at the bust' })).toBeNull();
+    expect(screen.getAllByText('beyond its points')).toHaveLength(6);
+  });
+
+  it('says where it is shut and why', async () => {
+    const { user } = setUp();
+    await user.click(ends('Open at the top edge'));
+    expect(screen.getByText(/^It takes nothing at the bust and ends there/)).toBeVisible();
+    await user.type(field('Intake at the bust'), '{Control>}a{/Control}1/2{Enter}');
+    await user.type(field('Intake at the over-bust'), '{Control>}a{/Control}1/2{Enter}');
+    expect(screen.queryByText(/takes nothing/)).toBeNull();
+  });
+
+  it('is not asked on the centre line', () => {
+    cardFor('front-centre');
+    expect(screen.queryByRole('radio', { name: 'Closed' })).toBeNull();
+    expect(screen.getByText(/On the centre line a wedge runs through/)).toBeVisible();
+  });
+});
