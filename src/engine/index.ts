@@ -15,7 +15,7 @@ export {
   USUAL_SHOULDERS,
 } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
-export type { EdgeNodePlace } from './draft/edgeLine';
+export type { EdgeNodePlace } from './draft/edgeNodes';
 export { EXTRAS_SPANS, USUAL_EXTRAS } from './draft/extras';
 export type { Level } from './draft/levels';
 export { openWidth } from './draft/openings';

@@ -20,7 +20,7 @@ const USUAL = { least: 0.4, most: 0.6 } as const;
 
 /**
  * The arcs that were measured, mm by level. One that cannot be the front's part of its girth is a blocking issue, an odd
- * one a warning, both with the usual or possible span in mm. Arcs whose girth is missing are left to the girth's own issue.
+ * one a warning, both with the usual or possible span in mm. Arcs whose girth is missing or absurd are left to the girth's own issue.
  */
 export function frontArcsOf(measurements: Measurements): {
   frontArc: { readonly [level in LevelName]?: number };
@@ -29,8 +29,9 @@ export function frontArcsOf(measurements: Measurements): {
   const issues: Issue[] = [];
   const frontArc: { [level in LevelName]?: number } = {};
   for (const { name, level } of FRONT_ARCS) {
-    const [arc, girth] = [measurements[name] ?? null, measurements[level] ?? null];
-    if (arc === null || girth === null) continue;
+    const [arc, girth]: readonly unknown[] = [measurements[name], measurements[level]];
+    // What is no number at all is the measurement's own issue.
+    if (typeof arc !== 'number' || typeof girth !== 'number' || !Number.isFinite(arc * girth)) continue;
     const place = { field: name, level };
     const said = ({ least, most }: { least: number; most: number }) => ({
       arc,

@@ -1,7 +1,6 @@
 // Top edge and hem as drafted: one curve from centre front round to centre back, over the body closed up, so that a
 // wedge's intake does not bend it.
 
-import type { Point } from '../geometry/point';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { Block } from './block';
 import { stationX } from './station';
@@ -51,6 +50,16 @@ export interface DraftedEdge {
   readonly lines: Readonly<Record<Side | 'round', EdgeLine>>;
   /** From centre front to centre back, mm. */
   readonly whole: number;
+  /** The nodes on each block, from its centre line; the underarm is on both. */
+  readonly nodes: Readonly<Record<Side, readonly EdgeNode[]>>;
+}
+
+/** A node with its distance from the centre line, wedges sewn up, and its height; mm. */
+export interface EdgeNode {
+  readonly name: EdgeNodeName;
+  readonly at: number;
+  readonly y: number;
+  readonly corner: boolean;
 }
 
 /**
@@ -66,14 +75,15 @@ export function draftEdge(
   way: 1 | -1,
 ): DraftedEdge {
   const height = (name: EdgeNodeName): number => base + way * shape[name].beyond;
-  const nodes = (side: Side): Node[] =>
+  const nodes = (side: Side): EdgeNode[] =>
     NODES[side].map(({ name, station }) => ({
       name,
       at: station <= -1 ? 0 : closedAt(blocks[side], stationOnBlock(blocks[side], station, base), base),
       y: height(name),
       corner: shape[name].kind === 'corner',
     }));
-  const [front, back] = [inOrder(nodes('front')), inOrder(nodes('back'))];
+  const all = { front: nodes('front'), back: nodes('back') };
+  const [front, back] = [inOrder(all.front), inOrder(all.back)];
   const whole = (front.at(-1)?.at ?? 0) + (back.at(-1)?.at ?? 0);
   // Round the body from centre front to centre back; the back is met from the side.
   const round = [
@@ -93,38 +103,7 @@ export function draftEdge(
       .map((line) => seenFrom(line, whole))
       .reverse(),
   };
-  return { base, lines, whole };
-}
-
-/** A node of an edge on the flat block. */
-export interface EdgeNodePlace {
-  readonly edge: 'top' | 'hem';
-  readonly name: EdgeNodeName;
-  readonly side: Side;
-  readonly at: Point;
-}
-
-/** Where the nodes of an edge stand on the flat blocks as drafted; the underarm is given on the front. */
-export function nodePlaces(
-  edge: 'top' | 'hem',
-  blocks: Readonly<Record<Side, Block>>,
-  shape: EdgeShape,
-  base: number,
-): EdgeNodePlace[] {
-  const way = edge === 'top' ? -1 : 1;
-  return (['front', 'back'] as const).flatMap((side) =>
-    NODES[side]
-      .filter(({ name }) => side === 'front' || name !== 'underarm')
-      .map(({ name, station }) => ({
-        edge,
-        name,
-        side,
-        at: {
-          x: station <= -1 ? 0 : stationOnBlock(blocks[side], station, base),
-          y: base + way * shape[name].beyond,
-        },
-      })),
-  );
+  return { base, lines, whole, nodes: all };
 }
 
 /** Where an edge crosses a closed distance from the centre line. */
@@ -182,13 +161,6 @@ export function closedAt(block: Block, x: number, y: number): number {
   return x - taken;
 }
 
-interface Node {
-  readonly name: EdgeNodeName;
-  readonly at: number;
-  readonly y: number;
-  readonly corner: boolean;
-}
-
 function stationOnBlock(block: Block, station: number, y: number): number {
   return stationX(station, block.bustLine, xAt(block.sideSeam, y));
 }
@@ -197,8 +169,8 @@ function stationOnBlock(block: Block, station: number, y: number): number {
  * One block's nodes from its centre line to the side. The two ends always stay, a little apart whatever the block is
  * like; what does not lie between them, or says nothing because the edge runs level through it, is let go.
  */
-function inOrder(nodes: readonly Node[]): Node[] {
-  const [first, end] = [nodes[0] as Node, nodes.at(-1) as Node];
+function inOrder(nodes: readonly EdgeNode[]): EdgeNode[] {
+  const [first, end] = [nodes[0] as EdgeNode, nodes.at(-1) as EdgeNode];
   const side = { ...end, at: Math.max(end.at, first.at + LEAST_STRETCH_MM) };
   const kept = [first];
   for (const [i, node] of nodes.entries()) {
@@ -211,11 +183,11 @@ function inOrder(nodes: readonly Node[]): Node[] {
 }
 
 /** Nodes in order as smooth stretches that meet at the corners. */
-function partedAtCorners(kept: readonly Node[]): SmoothLine[] {
+function partedAtCorners(kept: readonly EdgeNode[]): SmoothLine[] {
   const stretches: SmoothLine[] = [];
   let start = 0;
   for (let i = 1; i < kept.length; i += 1) {
-    const end = kept[i] as Node;
+    const end = kept[i] as EdgeNode;
     if (!end.corner && i < kept.length - 1) continue;
     const part = kept.slice(start, i + 1);
     stretches.push(

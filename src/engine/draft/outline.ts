@@ -32,6 +32,8 @@ export interface TruedPanel {
 export interface EdgeRow {
   readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
   readonly points: readonly Point[];
+  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for shoulder and armhole. */
+  readonly closed: readonly [number, number] | null;
 }
 
 /** An open dart on the outline: both legs from the top down. */
@@ -74,10 +76,10 @@ export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: Trued
         outer: pointsDown(dart.outerLeg, b.top.y, b.hem.y),
       };
       const end = endOf(last(edge, legs.inner), a[edge]);
-      rows.push({ role: edge, points: edgePoints(edges[edge], from, end) }, legs);
+      rows.push(rowBetween(edge, edges[edge], from, end), legs);
       from = endOf(last(edge, legs.outer), b[edge]);
     }
-    return [...rows, { role: edge, points: edgePoints(edges[edge], from, to) }];
+    return [...rows, rowBetween(edge, edges[edge], from, to)];
   };
   return {
     inner: innerPoints,
@@ -86,6 +88,12 @@ export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: Trued
     hem: along('hem'),
   };
 }
+
+const rowBetween = (role: 'top' | 'hem', line: EdgeLine, from: EdgeEnd, to: EdgeEnd): EdgeRow => ({
+  role,
+  points: edgePoints(line, from, to),
+  closed: [from.closed, to.closed],
+});
 
 const endOf = (point: Point, { edgeSlope, closed }: TruedLeg['top']): EdgeEnd => ({
   point,

@@ -83,7 +83,7 @@ export function makePiece(
   levels: readonly Level[],
   waist: number,
   onFold: boolean,
-): { piece: Piece; sure: boolean } | null {
+): { piece: Piece; outline: Outline; sure: boolean } | null {
   const { panel, inner, outer } = trued;
   const outline = outlineOf(trued);
   if (!isSimple(panel, inner.leg, outer.leg, pointsOf(outline.top), pointsOf(outline.hem))) return null;
@@ -109,7 +109,7 @@ export function makePiece(
       ...drillMarks(panel, levels),
     ],
   };
-  return { piece, sure: cutLine !== null };
+  return { piece, outline, sure: cutLine !== null };
 }
 
 const pointsOf = (rows: Outline['top']): Point[] =>

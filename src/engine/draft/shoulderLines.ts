@@ -30,7 +30,11 @@ export function shoulderRows(
   [inner, outer]: readonly [EdgeEnd, EdgeEnd],
 ): EdgeRow[] {
   const first = panel.number === 1;
-  const straight = (from: Point, to: Point): EdgeRow => ({ role: 'shoulder', points: [from, to] });
+  const straight = (from: Point, to: Point): EdgeRow => ({
+    role: 'shoulder',
+    points: [from, to],
+    closed: null,
+  });
   if (first && last) {
     const across = (part: Point): Point => ({ x: part.x + xAt(panel.inner, part.y), y: part.y });
     const [neck, middle, tip] = [across(frame.neck), across(frame.middle), across(frame.tip)];
@@ -103,7 +107,7 @@ export function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlop
     },
     end: neck,
   };
-  return { role: 'top', points: [point, ...pointsAlong(cubic).slice(1)] };
+  return { role: 'top', points: [point, ...pointsAlong(cubic).slice(1)], closed: [0, 0] };
 }
 
 /** Armhole: from the shoulder's tip through its inward point down to the underarm. */
@@ -132,5 +136,5 @@ export function armholeRow(
     endHandle: { x: underarm.x - ROUND * across, y: underarm.y - ROUND * across * slope },
     end: underarm,
   };
-  return { role: 'armhole', points: [...pointsAlong(upper), ...pointsAlong(lower).slice(1)] };
+  return { role: 'armhole', points: [...pointsAlong(upper), ...pointsAlong(lower).slice(1)], closed: null };
 }

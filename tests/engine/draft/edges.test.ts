@@ -11,6 +11,7 @@ import {
   xAt,
 } from '../../../src/engine';
 import { MEAN_BODY } from '../../support/drawBodies';
+import { distanceTo, ringOf } from '../../support/outline';
 
 const DEGREES = 180 / Math.PI;
 
@@ -46,14 +47,28 @@ describe('nodes', () => {
     expect(endsAbove(made, 'back-1')[0]).toBeCloseTo(40, 0);
   });
 
-  it('are reported where they stand on the blocks', () => {
+  it('are reported where the finished edges pass them', () => {
     const at = (name: string) => made.nodes.find((node) => node.edge === 'top' && node.name === name);
-    const top = made.span?.top ?? 0;
-    expect(at('bustLine')).toMatchObject({
-      side: 'front',
-      at: { x: made.blocks?.front.bustLine, y: top - 30 },
-    });
-    expect(at('centreBack')).toMatchObject({ side: 'back', at: { x: 0, y: top - 40 } });
+    // The bust line has a wedge: its node stands between the ends of both legs.
+    const top = (id: string) =>
+      made.pieces.find((piece) => piece.id === id)?.edges.find(({ role }) => role === 'top')?.points ?? [];
+    const [inner, outer] = [top('front-1')[0], top('front-2').at(-1)];
+    expect(at('bustLine')?.side).toBe('front');
+    expect(at('bustLine')?.at.x).toBeCloseTo(((inner?.x ?? 0) + (outer?.x ?? 0)) / 2, 9);
+    expect(at('bustLine')?.at.y).toBeCloseTo(((inner?.y ?? 0) + (outer?.y ?? 0)) / 2, 9);
+    expect(at('bustLine')?.at.x).toBeCloseTo(made.blocks?.front.bustLine ?? 0, 1);
+    expect(at('centreBack')).toMatchObject({ side: 'back', at: top('back-1').at(-1) });
+    // Within a panel a node lies on the edge, wherever the panel leans.
+    const wedges = DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4);
+    const few = shaped(
+      { centreFront: corner(-10), sideFront: smooth(25), sideBack: smooth(-15) },
+      { wedges },
+    );
+    for (const node of few.nodes.filter(({ edge, name }) => edge === 'top' && name !== 'bustLine')) {
+      const rings = few.pieces.filter(({ block }) => block === node.side).map(ringOf);
+      const nearest = Math.min(...rings.map((ring) => distanceTo(ring, node.at)));
+      expect(nearest, node.name).toBeLessThan(1e-6);
+    }
     expect(made.nodes.filter(({ edge, name }) => edge === 'top' && name === 'underarm')).toHaveLength(1);
   });
 

@@ -1,0 +1,99 @@
+// The pieces of all panels, each trued with its mates, and what there is to say about them.
+
+import { type Issue, issue } from '../issue';
+import { dartSeams } from './darts';
+import type { OutlinedPanel } from './edgeNodes';
+import { crossingsOf, type Ground } from './ground';
+import { legOf, type Seam } from './leg';
+import type { PanelLeg } from './outline';
+import { narrowAt, type Panel } from './panels';
+import { type Edge, makePiece, type Piece } from './piece';
+import { edgeOver } from './seamEdges';
+import { type PanelShoulder, panelShoulders } from './shoulderLines';
+import { type TruedSeam, trueDart, trueSeam } from './truing';
+import type { Side, Style } from './types';
+
+export interface CutPieces {
+  readonly pieces: readonly Piece[];
+  /** The panels they were made of. */
+  readonly made: readonly OutlinedPanel[];
+  /** The seams of open darts. */
+  readonly darts: readonly TruedSeam[];
+  readonly issues: readonly Issue[];
+}
+
+/** Pieces of the panels that can be made, in the same order; a panel that cannot is a blocking issue. */
+export function cutPieces(
+  panels: readonly Panel[],
+  seams: readonly TruedSeam[],
+  style: Style,
+  ground: Ground,
+  onFold: Readonly<Record<Side, boolean>>,
+  told: readonly Issue[],
+): CutPieces {
+  const shouldered = ground.shoulders ? panelShoulders(panels, ground.shoulders) : null;
+  const pieces: Piece[] = [];
+  const made: OutlinedPanel[] = [];
+  const darts: TruedSeam[] = [];
+  const issues: Issue[] = [];
+  for (const panel of panels) {
+    const shoulder = shouldered?.get(panel.id) ?? null;
+    const cut = pieceOf(panel, seams, style, ground, shoulder, onFold[panel.side] && panel.number === 1);
+    const place = { block: panel.side, piece: panel.id };
+    if (!cut) {
+      issues.push(issue('panelCrossed', 'block', place));
+      continue;
+    }
+    pieces.push(cut.piece);
+    made.push({ panel, outline: cut.outline });
+    darts.push(...cut.darts);
+    const saidBefore = told.some(({ code, at }) => code === 'panelTooNarrow' && at.piece === panel.id);
+    const narrow = saidBefore ? null : narrowAsTrued(panel, cut.piece, ground);
+    if (narrow) issues.push(narrow);
+    if (!cut.sure) issues.push(issue('cutLineUnsure', 'block', place));
+  }
+  return { pieces, made, darts, issues };
+}
+
+/** Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges. */
+function narrowAsTrued(panel: Panel, { edges, outer }: Piece, { levels }: Ground): Issue | null {
+  const [a, b] = [endsOf(edges[0]), endsOf(edges[outer])];
+  return narrowAt(panel, levels, Math.max(a.top, b.top), Math.min(a.hem, b.hem));
+}
+
+function endsOf(edge: Edge | undefined): { top: number; hem: number } {
+  const heights = edge?.points.map((point) => point.y) ?? [];
+  return { top: Math.min(...heights), hem: Math.max(...heights) };
+}
+
+function pieceOf(
+  panel: Panel,
+  seams: readonly TruedSeam[],
+  style: Style,
+  ground: Ground,
+  shoulder: PanelShoulder | null,
+  onFold: boolean,
+): ({ darts: TruedSeam[] } & NonNullable<ReturnType<typeof makePiece>>) | null {
+  const { levels, edges, span } = ground;
+  const legIn = (which: 'inner' | 'outer'): PanelLeg => {
+    for (const trued of seams) {
+      const { a, b } = trued.seam;
+      if (a.panel === panel && a.which === which) return { seam: trued, leg: trued.a };
+      if (b?.panel === panel && b.which === which && trued.b) return { seam: trued, leg: trued.b };
+    }
+    // Its mate could not be made: trued against itself, so that the panel can still be seen.
+    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: legOf(panel, which), b: null };
+    const trued = trueSeam(alone, levels, span.waist, crossingsOf(alone, ground));
+    return { seam: trued, leg: trued.a };
+  };
+  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, ground)));
+  const lines = { top: edgeOver(panel, edges.top), hem: edgeOver(panel, edges.hem) };
+  const made = makePiece(
+    { panel, inner: legIn('inner'), outer: legIn('outer'), darts, edges: lines, shoulder },
+    style,
+    levels,
+    span.waist,
+    onFold,
+  );
+  return made && { ...made, darts };
+}

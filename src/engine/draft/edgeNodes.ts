@@ -1,0 +1,78 @@
+// Where the nodes of top edge and hem can be taken hold of: on the edges as the panels have them.
+
+import { between, type Point } from '../geometry/point';
+import type { DraftedEdge } from './edgeLine';
+import { isDartLegs, type Outline } from './outline';
+import type { Panel } from './panels';
+import type { EdgeNodeName, Side } from './types';
+
+/** A node of an edge on the flat block. */
+export interface EdgeNodePlace {
+  readonly edge: 'top' | 'hem';
+  readonly name: EdgeNodeName;
+  readonly side: Side;
+  readonly at: Point;
+}
+
+/** A panel with the outline that was made of it. */
+export interface OutlinedPanel {
+  readonly panel: Panel;
+  readonly outline: Outline;
+}
+
+/**
+ * The nodes of an edge on the panels, from the centre line of each block; the underarm is given on the front. A node on a
+ * panel that was not made, or taken out by a wedge, stands where it was drafted, wedges sewn up.
+ */
+export function nodesOf(
+  edge: 'top' | 'hem',
+  drafted: DraftedEdge,
+  made: readonly OutlinedPanel[],
+): EdgeNodePlace[] {
+  return (['front', 'back'] as const).flatMap((side) =>
+    drafted.nodes[side]
+      .filter(({ name }) => side === 'front' || name !== 'underarm')
+      .map(({ name, at, y }) => ({
+        edge,
+        name,
+        side,
+        at: placeOn(edge, side, at, drafted.whole, made) ?? { x: at, y },
+      })),
+  );
+}
+
+/** A node at a wedge stands between its two legs. */
+function placeOn(
+  edge: 'top' | 'hem',
+  side: Side,
+  at: number,
+  whole: number,
+  made: readonly OutlinedPanel[],
+): Point | null {
+  const places = made.flatMap(({ panel, outline }) => {
+    if (panel.side !== side && !panel.joined) return [];
+    // A joined side panel lies on the front and counts from there.
+    const counted = panel.side === side ? at : whole - at;
+    return outline[edge].flatMap((row) => {
+      if (isDartLegs(row) || !row.closed) return [];
+      const [from, to] = row.closed;
+      if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) return [];
+      return [alongRow(row.points, to > from ? (counted - from) / (to - from) : 0)];
+    });
+  });
+  const [first, last] = [places[0], places.at(-1)];
+  return first && last ? between(first, last, 0.5) : null;
+}
+
+const ROUNDING_MM = 1e-6;
+
+/** The point of a row at a part of its width. */
+function alongRow(points: readonly Point[], part: number): Point {
+  const [first, last] = [points[0] as Point, points.at(-1) as Point];
+  const x = first.x + part * (last.x - first.x);
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (x <= b.x && b.x > a.x) return { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
+  }
+  return last;
+}
