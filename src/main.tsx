@@ -17,6 +17,7 @@ import './app/look/book.css';
 import './app/look/fields.css';
 import './app/look/table.css';
 import './app/look/cards.css';
+import './app/look/shoulders.css';
 import './app/look/darts.css';
 import './app/look/proof.css';
 import './app/look/cut.css';

@@ -78,6 +78,19 @@ export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
 export { parseLength } from './lengths/parseLength';
 export { readBook } from './migrations/readBook';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './ownStyles';
+export {
+  dartsBelowShoulders,
+  SHOULDER_KIND_WORDS,
+  SHOULDER_KINDS,
+  type ShoulderKind,
+  type ShoulderNumber,
+  setShoulderKind,
+  setShoulderNumber,
+  shoulderKind,
+  shoulderNumber,
+  topFromOverBust,
+  wedgeRunsUp,
+} from './shoulders';
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
 export { turnIntakeTo } from './turnIntakeTo';

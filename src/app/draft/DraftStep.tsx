@@ -9,6 +9,7 @@ import { EdgeCard } from './EdgeCard';
 import { ExtrasCard } from './ExtrasCard';
 import { GarmentCard } from './GarmentCard';
 import { SafetyCard } from './SafetyCard';
+import { ShouldersCard } from './ShouldersCard';
 import { TableBench } from './TableBench';
 import { WedgeCard } from './WedgeCard';
 
@@ -51,6 +52,7 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
         <WedgeCard selected={selected} onSelect={onSelect} />
         <GarmentCard />
         <SafetyCard />
+        <ShouldersCard />
         <EdgeCard />
         <ExtrasCard />
       </div>

@@ -74,7 +74,7 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
     number,
     count: (name) => plain(number(name)),
     percent: (name) => `${plain(Math.round(100 * number(name)))} %`,
-    field: measurementName(at.field),
+    field: fieldName(at.field, style),
     level: LEVEL_WORDS[at.level ?? 'waist'],
     piece: at.piece === undefined ? (at.block ? `the ${at.block}` : 'the draft') : pieceLabelOf(at.piece),
     block: at.block ?? 'block',
@@ -89,8 +89,9 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
 
 const isMeasurement = (field: string): field is MeasurementName => Object.hasOwn(MEASUREMENT_WORDS, field);
 
-const measurementName = (field = 'A measurement'): string =>
-  isMeasurement(field) ? MEASUREMENT_WORDS[field].label : field;
+/** A measurement by its label, a number of the style by what it is called. */
+const fieldName = (field = 'A measurement', style: Pick<Style, 'wedges'>): string =>
+  isMeasurement(field) ? MEASUREMENT_WORDS[field].label : styleField(field, style).name;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -170,6 +171,10 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `At ${seam} the top edge or hem runs so steeply that it cannot cross straight on. Move the place of the edge beside it, or make it a corner.`,
   foldBecomesSeam: ({ wedge, block }) =>
     `The centre ${block.replace(/^the /, '')} cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
+  sideZipNeedsSeam: () =>
+    'A side zip needs a side seam, and the side panel is cut in one. Keep the side seam, or open the garment elsewhere.',
+  zipNeedsAllowance: ({ field, least }) =>
+    `A zip wants a seam allowance of ${least}; ${inSentence(field)} is less. Widen it, or sew the zip close.`,
   noOpening: () =>
     'The garment opens nowhere: both centres are joined or on the fold. Give it lacing, hooks, a zip or a busk at one of them.',
   waistReduction: ({ length, percent, written }) =>

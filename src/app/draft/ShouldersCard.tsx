@@ -1,0 +1,217 @@
+// Strapless, on the shoulders, or with an off-shoulder band: the choice, its numbers, and what stands against it with its cure.
+
+import {
+  changeStyle,
+  dartsBelowShoulders,
+  issueSentence,
+  MEASUREMENT_WORDS,
+  SHOULDER_KIND_WORDS,
+  SHOULDER_KINDS,
+  type ShoulderKind,
+  type ShoulderNumber,
+  setJoinedSide,
+  setShoulderKind,
+  setShoulderNumber,
+  shoulderKind,
+  shoulderNumber,
+  topFromOverBust,
+  wedgeRunsUp,
+} from '../../document';
+import type { Draft, Issue, Side, Style } from '../../engine';
+import { LengthField } from '../parts/LengthField';
+import { useDraft, useOpen, useTable } from '../tableContext';
+
+const HINTS: Readonly<Record<ShoulderKind, string>> = {
+  strapless: 'The garment ends at the top edge.',
+  shoulders: 'Every panel runs up to neckline, shoulder or armhole; one wedge a block ends at mid-shoulder.',
+  band: 'The panels end at the top edge; what lies above is cut as a band, one piece a block, its wedges sewn up.',
+};
+
+interface NumberWords {
+  readonly name: ShoulderNumber;
+  readonly label: string;
+  readonly hint: string;
+  /** What the draft can take, mm. */
+  readonly span: readonly [least: number, most: number];
+  /** Where the draft complains of it, besides its own place. */
+  readonly also?: string;
+}
+
+const NUMBERS: readonly NumberWords[] = [
+  {
+    name: 'drop',
+    label: 'Shoulder drop',
+    hint: 'tip below the neck point',
+    span: [0, 80],
+    also: 'topShape.underarm',
+  },
+  { name: 'armholeIn', label: 'Armhole inwards', hint: 'at half its depth', span: [0, 40] },
+  { name: 'intake.front', label: 'Front wedge', hint: 'taken at mid-shoulder', span: [0, 60] },
+  { name: 'intake.back', label: 'Back wedge', hint: 'taken at mid-shoulder', span: [0, 60] },
+  {
+    name: 'bandAbove',
+    label: 'Band height',
+    hint: 'above the top edge at the centres',
+    span: [10, 150],
+    also: 'topShape.centreFront',
+  },
+];
+
+export function ShouldersCard() {
+  const { sheet } = useOpen();
+  const { issues } = useDraft();
+  const change = useTable((table) => table.change);
+  const { style } = sheet;
+  const kind = shoulderKind(style);
+  const numbers = NUMBERS.filter(({ name }) => asked(style, kind, name));
+  const places = new Set(numbers.flatMap((number) => placesOf(number)));
+  const against = issues.filter((issue) => isOfShoulders(issue, kind) && !places.has(issue.at.field ?? ''));
+  return (
+    <section className="card shoulders-card" aria-label="Shoulders">
+      <div className="edge-head">
+        <h3>Shoulders</h3>
+        <fieldset className="sizing">
+          <legend className="unseen">Where the garment ends above the bust</legend>
+          {SHOULDER_KINDS.map((each) => (
+            <label key={each}>
+              <input
+                type="radio"
+                name="shoulders"
+                checked={kind === each}
+                onChange={() =>
+                  change(SHOULDER_KIND_WORDS[each].toLowerCase(), (book) =>
+                    changeStyle(book, (before) => setShoulderKind(before, each)),
+                  )
+                }
+              />
+              <span>{SHOULDER_KIND_WORDS[each]}</span>
+            </label>
+          ))}
+        </fieldset>
+        <p className="hint">{HINTS[kind]}</p>
+      </div>
+      <div className="shoulders-against" aria-live="polite">
+        {CAUSES.map((cause) => (
+          <Against key={cause.code} cause={cause} issues={against} />
+        ))}
+      </div>
+      {numbers.length > 0 ? (
+        <div className="shoulder-numbers">
+          {numbers.map((number) => (
+            <NumberField key={number.name} number={number} />
+          ))}
+        </div>
+      ) : null}
+    </section>
+  );
+}
+
+/** Whether a number means anything as the style is: a band has no wedges, and a wedge that ends below takes nothing here. */
+function asked(style: Style, kind: ShoulderKind, name: ShoulderNumber): boolean {
+  if (kind === 'strapless') return false;
+  if (name === 'bandAbove') return kind === 'band';
+  const side: Side | null = name === 'intake.front' ? 'front' : name === 'intake.back' ? 'back' : null;
+  return side === null || (kind === 'shoulders' && wedgeRunsUp(style, side));
+}
+
+const placesOf = ({ name, also }: NumberWords): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
+
+const isOfShoulders = ({ code, at }: Issue, kind: ShoulderKind): boolean =>
+  kind !== 'strapless' &&
+  (code.startsWith('shoulder') || (code === 'measurementMissing' && at.field === 'acrossShoulder'));
+
+interface Cause {
+  readonly code: Issue['code'];
+  /** What takes it away, where a step of the style does; else the tape is to be looked at. */
+  readonly cure: {
+    readonly label: string;
+    readonly undo: string;
+    readonly set: (style: Style, draft: Draft) => Style;
+  } | null;
+}
+
+const CAUSES: readonly Cause[] = [
+  { code: 'measurementMissing', cure: null },
+  {
+    code: 'shoulderNeedsTop',
+    cure: { label: 'Measure it from the over-bust line', undo: 'top edge’s line', set: topFromOverBust },
+  },
+  {
+    code: 'shoulderNeedsSideSeam',
+    cure: {
+      label: 'Keep the side seam',
+      undo: 'side seam',
+      set: (style) => setJoinedSide(style, false),
+    },
+  },
+  {
+    code: 'shoulderWedges',
+    cure: { label: 'Make them darts', undo: 'darts below the shoulders', set: dartsBelowShoulders },
+  },
+  { code: 'shoulderOffBlock', cure: null },
+];
+
+/** What the draft says of one cause, and the press that takes all of it away. */
+function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: readonly Issue[] }) {
+  const { client, sheet } = useOpen();
+  const draft = useDraft();
+  const change = useTable((table) => table.change);
+  const { style } = sheet;
+  const found = issues.filter((issue) => issue.code === code);
+  const sentences = new Set(found.map((issue) => issueSentence(issue, { unit: client.unit, style })));
+  if (found.length === 0) return null;
+  return (
+    <>
+      {[...sentences].map((sentence) => (
+        <p key={sentence} className="said">
+          {sentence}
+        </p>
+      ))}
+      {cure ? (
+        <button
+          type="button"
+          onClick={() => change(cure.undo, (book) => changeStyle(book, (before) => cure.set(before, draft)))}
+        >
+          {found.length === 1 && code === 'shoulderWedges' ? 'Make it a dart' : cure.label}
+        </button>
+      ) : null}
+      {found.some(({ at }) => Object.hasOwn(MEASUREMENT_WORDS, at.field ?? '')) ? (
+        <a href="#measure">Go to the measurements</a>
+      ) : null}
+    </>
+  );
+}
+
+function NumberField({ number }: { number: NumberWords }) {
+  const { client, sheet } = useOpen();
+  const { issues } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const { style } = sheet;
+  const { name, label, hint, span } = number;
+  const places = placesOf(number);
+  const remarks = issues
+    .filter(({ severity, at }) => severity === 'block' && places.includes(at.field ?? ''))
+    .map((issue) => issueSentence(issue, { unit: client.unit, style }));
+  const called = name.startsWith('intake') ? `${label} at mid-shoulder` : label;
+  return (
+    <div className="edge-node">
+      <span className="edge-node-name">{label}</span>
+      <LengthField
+        compact={true}
+        label={called}
+        span={span}
+        value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}
+        unit={client.unit}
+        remarks={remarks}
+        onShow={(mm) =>
+          show((book) => changeStyle(book, (before) => setShoulderNumber(before, name, mm ?? 0)))
+        }
+        onKeep={() => keep(called.toLowerCase())}
+        onDrop={drop}
+      />
+      <span className="hint">{hint}</span>
+    </div>
+  );
+}
