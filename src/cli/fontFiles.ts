@@ -8,15 +8,14 @@ import type { FontFiles } from '../paper';
 const { resolve } = createRequire(import.meta.url);
 const folderOf = (name: string): string => dirname(resolve(`${name}/package.json`));
 
+/** A face in parts is named by what stands before them: noto-sans-sc-12-400-normal.woff. */
+const placeOf = (name: string): string =>
+  name.endsWith('.ttf')
+    ? join(folderOf('dejavu-fonts-ttf'), 'ttf', name)
+    : join(folderOf(`@fontsource/${/^noto-sans-[a-z]+/.exec(name)?.[0]}`), 'files', name);
+
 export const fontFiles: FontFiles = {
-  read: async (name) =>
-    new Uint8Array(
-      await readFile(
-        name.endsWith('.ttf')
-          ? join(folderOf('dejavu-fonts-ttf'), 'ttf', name)
-          : join(folderOf('@fontsource/noto-sans-sc'), 'files', name),
-      ),
-    ),
-  parts: async () =>
-    JSON.parse(await readFile(join(folderOf('@fontsource/noto-sans-sc'), 'unicode.json'), 'utf8')),
+  read: async (name) => new Uint8Array(await readFile(placeOf(name))),
+  parts: async (face) =>
+    JSON.parse(await readFile(join(folderOf(`@fontsource/${face}`), 'unicode.json'), 'utf8')),
 };

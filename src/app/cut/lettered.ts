@@ -7,7 +7,7 @@ export async function lettered<T extends PlanInput>(input: T): Promise<T> {
   try {
     return await withLetters(input, {
       read: async (name) => (await import('./fontFiles')).fontFiles.read(name),
-      parts: async () => (await import('./fontFiles')).fontFiles.parts(),
+      parts: async (face) => (await import('./fontFiles')).fontFiles.parts(face),
     });
   } catch {
     return input;

@@ -1,5 +1,7 @@
 // Arabic letters in the shapes they take beside their neighbours, and texts in the order they are seen from left to right.
 
+import { withAmParted } from './thai';
+
 /** Shapes of a letter: alone, at the end, at the beginning, in the middle of a joined row; those that there are. */
 type Shapes = readonly number[];
 
@@ -84,7 +86,8 @@ const BETWEEN_PARTS = ' · ';
  * runs in one direction, numbers from left to right in either, whatever stands between two runs of one direction with them, the
  * rest with the line, whose direction is its first letter's. Enough for names; there are no levels within levels.
  */
-export const asSeen = (text: string): string => text.split(BETWEEN_PARTS).map(partAsSeen).join(BETWEEN_PARTS);
+export const asSeen = (text: string): string =>
+  withAmParted(text).split(BETWEEN_PARTS).map(partAsSeen).join(BETWEEN_PARTS);
 
 function partAsSeen(text: string): string {
   const letters = clusters(withShapes(text));

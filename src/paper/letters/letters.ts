@@ -1,6 +1,7 @@
 // The letters that names need and the page's own font lacks, read from fonts that come with the program.
 
 import { cleaned, isExact } from '../text/writable';
+import { type Face, faceOf, partFile, partsWith } from './faces';
 import { asSeen, JOINED_PAIRS, shapesOf } from './joined';
 import { type Letter, lengthOf, readTypeface, type Typeface } from './typeface';
 
@@ -14,10 +15,10 @@ export interface Letters {
 
 /** Where fonts lie, in the browser or on disk. */
 export interface FontFiles {
-  /** `DejaVuSans.ttf`, `DejaVuSans-Bold.ttf` of dejavu-fonts-ttf; `noto-sans-sc-<part>-400-normal.woff` of @fontsource/noto-sans-sc. */
+  /** `DejaVuSans.ttf`, `DejaVuSans-Bold.ttf` of dejavu-fonts-ttf; `<face>-<part>-400-normal.woff` of @fontsource/<face>. */
   readonly read: (name: string) => Promise<Uint8Array>;
-  /** unicode.json of @fontsource/noto-sans-sc: characters by part, "U+4e00-4e0f,U+4e10". */
-  readonly parts: () => Promise<Readonly<Record<string, string>>>;
+  /** unicode.json of @fontsource/<face>: characters by part. */
+  readonly parts: (face: Face) => Promise<Readonly<Record<string, string>>>;
 }
 
 /** DejaVu Sans is drawn larger on its body than Helvetica beside it. */
@@ -45,8 +46,8 @@ export async function withLetters<T extends Named>(
 }
 
 /**
- * The letters for texts; null where the page's own font has all of them, and nothing is read then. Chinese is set in the same
- * weight, bold or not.
+ * The letters for texts; null where the page's own font has all of them, and nothing is read then. Faces in parts are set in the
+ * same weight, bold or not.
  */
 export async function lettersFor(texts: readonly string[], files: FontFiles): Promise<Letters | null> {
   const lines = texts.map(cleaned);
@@ -86,27 +87,19 @@ function lettersOf(typeface: Typeface, wanted: readonly string[], scale: number)
   return found;
 }
 
-/** Only the parts of the large font that have one of the letters are read. */
+/** Only the parts of the large faces that have one of the letters are read. */
 async function fromParts(wanted: readonly string[], files: FontFiles): Promise<Record<string, Letter>> {
-  // Parts by number; those by name hold the same letters once more.
-  const numbered = Object.entries(await files.parts()).filter(([name]) => /^\[\d+\]$/.test(name));
-  const parts = numbered.map(([name, ranges]) => ({
-    name: name.slice(1, -1),
-    ranges: ranges.split(',').map((range) => {
-      const [from = '', to = from] = range.replace(/^U\+/i, '').split('-');
-      return [Number.parseInt(from, 16), Number.parseInt(to, 16)] as const;
-    }),
-  }));
-  const byPart = new Map<string, string[]>();
-  for (const each of wanted) {
-    const code = each.codePointAt(0) ?? 0;
-    const part = parts.find(({ ranges }) => ranges.some(([from, to]) => code >= from && code <= to));
-    if (part) byPart.set(part.name, [...(byPart.get(part.name) ?? []), each]);
-  }
+  const byFace = new Map<Face, string[]>();
+  for (const each of wanted) byFace.set(faceOf(each), [...(byFace.get(faceOf(each)) ?? []), each]);
   const found = await Promise.all(
-    [...byPart].map(async ([part, each]) => {
-      const typeface = await readTypeface(await files.read(`noto-sans-sc-${part}-400-normal.woff`));
-      return lettersOf(typeface, each, 1);
+    [...byFace].map(async ([face, characters]) => {
+      const parts = partsWith(characters, await files.parts(face));
+      const letters = await Promise.all(
+        [...parts].map(async ([part, each]) =>
+          lettersOf(await readTypeface(await files.read(partFile(face, part))), each, 1),
+        ),
+      );
+      return Object.assign({}, ...letters) as Record<string, Letter>;
     }),
   );
   return Object.assign({}, ...found);

@@ -2,6 +2,7 @@
 
 import { asSeen } from './joined';
 import type { Letters } from './letters';
+import { isOverThai, isThaiSign } from './thai';
 import { type Letter, lengthOf } from './typeface';
 
 /** Outlines in thousandths of the size from the line's beginning, as {@link Letter} has them. */
@@ -25,11 +26,17 @@ export function setLine(text: string, letters: Letters, bold: boolean): SetLine 
   const typeface = bold ? letters.bold : letters.regular;
   const outlines: number[][] = [];
   let advance = 0;
-  let base: Extent | null = null as Extent | null;
+  let base: Standing | null = null as Standing | null;
   for (const character of asSeen(text)) {
     const letter = typeface[character] ?? (/^[\p{Z}\p{C}]$/u.test(character) ? SPACE : BOX);
     const isMark = /^\p{M}$/u.test(character);
     const own = extentOf(letter.outline);
+    if (base && own && isThaiSign(character)) {
+      const { dx, dy } = thaiPlace(character, own, base, advance);
+      outlines.push(shifted(letter.outline, dx, dy));
+      base = { ...base, signTop: Math.max(base.signTop, own.top + dy) };
+      continue;
+    }
     if (isMark && base && own) {
       const dx = (base.left + base.right - own.left - own.right) / 2;
       const above = own.bottom + own.top > 300;
@@ -42,13 +49,47 @@ export function setLine(text: string, letters: Letters, bold: boolean): SetLine 
       continue;
     }
     outlines.push(shifted(letter.outline, advance, 0));
-    base = own && { ...own, left: own.left + advance, right: own.right + advance };
+    base = own && standing(own, letter.outline, advance);
     advance += letter.advance;
   }
   return { outlines: outlines.filter(({ length }) => length > 0), advance };
 }
 
 const SPACE: Letter = { advance: 300, outline: [] };
+
+/** A letter in its place on the line, for the signs that go with it. */
+interface Standing extends Extent {
+  /** Where a stroke that rises over other letters begins; null where none does. */
+  readonly rise: number | null;
+  /** Upper end of the signs that stand over it by now. */
+  readonly signTop: number;
+}
+
+/** Strokes that end higher stand in the way of a sign over the letter. */
+const RISE = 600;
+
+function standing(own: Extent, outline: readonly number[], advance: number): Standing {
+  const rising = pointsOf(outline).filter(({ y }) => y > RISE);
+  return {
+    ...own,
+    left: own.left + advance,
+    right: own.right + advance,
+    rise: rising.length > 0 ? advance + Math.min(...rising.map(({ x }) => x)) : null,
+    signTop: -Infinity,
+  };
+}
+
+/** The face draws Thai signs where most consonants want them: beside a rising stroke, over another sign and under a tail they move. */
+function thaiPlace(
+  sign: string,
+  own: Extent,
+  base: Standing,
+  advance: number,
+): { readonly dx: number; readonly dy: number } {
+  if (!isOverThai(sign)) return { dx: advance, dy: Math.min(0, base.bottom - GAP - own.top) };
+  const beside = base.rise === null ? 0 : Math.min(0, base.rise - GAP - advance - own.right);
+  return { dx: advance + beside, dy: Math.max(0, base.signTop + GAP - own.bottom) };
+}
 
 interface Extent {
   readonly left: number;
@@ -59,19 +100,23 @@ interface Extent {
 
 /** The box of all points, those off the curve too. */
 function extentOf(outline: readonly number[]): Extent | null {
-  const [xs, ys]: [number[], number[]] = [[], []];
-  for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
-    for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2) {
-      xs.push(outline[j] ?? 0);
-      ys.push(outline[j + 1] ?? 0);
-    }
-  if (xs.length === 0) return null;
+  const points = pointsOf(outline);
+  if (points.length === 0) return null;
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   return {
     left: Math.min(...xs),
     right: Math.max(...xs),
     bottom: Math.min(...ys),
     top: Math.max(...ys),
   };
+}
+
+function pointsOf(outline: readonly number[]): { readonly x: number; readonly y: number }[] {
+  const points: { x: number; y: number }[] = [];
+  for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
+    for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2)
+      points.push({ x: outline[j] ?? 0, y: outline[j + 1] ?? 0 });
+  return points;
 }
 
 function shifted(outline: readonly number[], dx: number, dy: number): number[] {

@@ -11,10 +11,11 @@ import {
 } from '../onePage';
 import type { PlacedPanel, PlanInput } from '../placePanels';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
+import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './calibration';
 import { firstPageWords, onePageWords } from './firstPageWords';
-import { pdfFile } from './pdfFile';
+import { pdfFile, TITLE_MM } from './pdfFile';
 import type { Pen } from './pen';
 import { drawHead, writeDown } from './writeDown';
 
@@ -36,7 +37,7 @@ export async function onePagePdf(
   const names = [input.client.name, input.sheet.name].map((name) => settable(name));
   const outlines = page.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
-    names.join(', ').slice(0, 120),
+    shortened(names.join(', '), 10, false, TITLE_MM),
     JSON.stringify([names, estimatedRemark(input.client), input.date, choice, correction, outlines]),
     input.letters,
   );

@@ -13,12 +13,9 @@ import { sheetName } from '../sheets/grid';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawFirstPage } from './firstPage';
-import { pdfFile } from './pdfFile';
+import { pdfFile, TITLE_MM } from './pdfFile';
 import type { Pen } from './pen';
 import { sheetDrawer } from './sheetPage';
-
-/** A title longer than this helps nobody. mm at 10 pt */
-const TITLE_MM = 200;
 
 /** Told how many pages are drawn and how many there will be; drawing goes on when it is done. */
 export type PageWatch = (drawn: number, of: number) => void | Promise<void>;

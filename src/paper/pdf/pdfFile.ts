@@ -2,9 +2,11 @@
 
 import type { jsPDF } from 'jspdf';
 import type { Letters } from '../letters/letters';
-import { ascii } from '../text/ascii';
-import { isExact, settable } from '../text/writable';
+import { fileTitle } from './fileTitle';
 import { type PageLooks, type Pen, penFor } from './pen';
+
+/** A title longer than this helps nobody. mm at 10 pt */
+export const TITLE_MM = 200;
 
 export interface PdfFile {
   /**
@@ -23,10 +25,11 @@ export interface PdfFile {
 
 /**
  * `seed` is what the file is made from, as text: files made from different texts get different ids. `letters` are for texts that
- * the page's own font cannot set; the title is transliterated then.
+ * the page's own font cannot set.
  */
 export async function pdfFile(title: string, seed: string, letters: Letters | null = null): Promise<PdfFile> {
   const { jsPDF } = await import('jspdf');
+  const named = fileTitle(title);
   let pdf: jsPDF | null = null;
   const begin = (size: number[], orientation: 'portrait' | 'landscape'): jsPDF => {
     const made = new jsPDF({
@@ -37,13 +40,10 @@ export async function pdfFile(title: string, seed: string, letters: Letters | nu
       putOnlyUsedFonts: true,
       floatPrecision: 4,
     });
-    made.viewerPreferences({ PrintScaling: 'None' });
+    made.viewerPreferences({ PrintScaling: 'None', DisplayDocTitle: true });
     made.setCreationDate(NO_CLOCK);
     made.setFileId(fileId(seed));
-    made.setDocumentProperties({
-      title: isExact(title) ? settable(title) : ascii(title),
-      creator: 'Staywright',
-    });
+    made.setDocumentProperties({ title: named.written, creator: 'Staywright' });
     return made;
   };
   return {
@@ -59,7 +59,7 @@ export async function pdfFile(title: string, seed: string, letters: Letters | nu
       }
       return penFor(pdf, looks, letters);
     },
-    bytes: () => new Uint8Array(pdf?.output('arraybuffer') ?? new ArrayBuffer(0)),
+    bytes: () => named.finish(new Uint8Array(pdf?.output('arraybuffer') ?? new ArrayBuffer(0))),
   };
 }
 

@@ -9,7 +9,7 @@ import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawPanels } from './onePagePdf';
-import { pdfFile } from './pdfFile';
+import { pdfFile, TITLE_MM } from './pdfFile';
 import type { Pen } from './pen';
 import { projectorLooks } from './projectorLooks';
 
@@ -54,7 +54,7 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   const names = [client.name, sheet.name, date].map((name) => settable(name)).filter((name) => name !== '');
   const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
-    names.slice(0, 2).join(', ').slice(0, 120),
+    shortened(names.slice(0, 2).join(', '), 10, false, TITLE_MM),
     JSON.stringify([names, choice, client.unit, estimatedRemark(client), outlines]),
     input.letters,
   );

@@ -2,7 +2,7 @@
 
 import type { Point } from '../../engine';
 import { type Flow, type FlowText, flowOver } from '../making/pageFlow';
-import { pdfFile } from '../pdf/pdfFile';
+import { pdfFile, TITLE_MM } from '../pdf/pdfFile';
 import type { Pen } from '../pdf/pen';
 import type { PlanInput } from '../placePanels';
 import type { PaperChoice } from '../sheets/papers';
@@ -23,8 +23,7 @@ const BODY: FlowText = { sizePt: 8.5, before: 0.9 };
 const COLUMNS: FlowText = { sizePt: 7, bold: true, grey: 0.25, before: 1.6 };
 const CELLS: FlowText = { sizePt: 8.5, before: 0.35 };
 const LABEL_PT = 6.5;
-/** Longer titles help nobody, at 10 pt; longer feet have no room, at 7 pt. mm */
-const TITLE_MM = 200;
+/** Longer feet have no room, at 7 pt. mm */
 const FOOT_MM = 140;
 
 /**
