@@ -158,6 +158,18 @@ describe('the table in hand', () => {
     await page.mouse.up();
   });
 
+  it('leaves adding a wedge by Escape, with nothing added', async () => {
+    const { page } = await visit('draft');
+    const add = page.getByRole('button', { name: 'Add a wedge here' });
+    await add.click();
+    await page.getByText('Click the panel that the new wedge is to part').waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => add.getAttribute('aria-pressed')).toBe('false');
+    const table = await page.locator('.cutting-table').boundingBox();
+    await page.mouse.click((table?.x ?? 0) + 200, (table?.y ?? 0) + 300);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+  });
+
   it('adds a wedge where a panel is clicked', async () => {
     const { page } = await visit('draft');
     await page.getByRole('button', { name: 'Add a wedge here' }).click();

@@ -1,6 +1,6 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { addWedge, changeStyle, formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
 import { draft as draftOf, inches, MOST_WEDGES } from '../../engine';
 import {
@@ -71,6 +71,7 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const shown = useTableView(layout, size, LEAST_PX_PER_MM);
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
+  useEscape(adding, () => setAdding(false));
   const { saved } = sheet;
   const ghost = useMemo(
     () => (comparing && saved ? draftOf(saved.measurements, saved.style) : null),
@@ -90,13 +91,15 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   };
   return (
     <>
-      <TableTools
-        shown={shown}
-        adding={adding}
-        onAdding={setAdding}
-        comparing={comparing && saved !== null}
-        onComparing={setComparing}
-      />
+      {draft.blocks && layout ? (
+        <TableTools
+          shown={shown}
+          adding={adding}
+          onAdding={setAdding}
+          comparing={comparing && saved !== null}
+          onComparing={setComparing}
+        />
+      ) : null}
       <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
         {!draft.blocks || !layout ? (
           <div className="empty">
@@ -131,14 +134,6 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
                   place: (place) => PLACES[place],
                 }}
               />
-              {adding ? (
-                <p className="adding-hint">
-                  Click the panel that the new wedge is to part.{' '}
-                  <button type="button" className="quiet" onClick={() => setAdding(false)}>
-                    Leave it
-                  </button>
-                </p>
-              ) : null}
             </div>
             <Ledger draft={draft} view={shown.view} heightPx={size.height} stacked={narrow} coarse={coarse} />
           </>
@@ -146,6 +141,18 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
       </div>
     </>
   );
+}
+
+/** Escape leaves what was begun, wherever the focus is. */
+function useEscape(begun: boolean, leave: () => void): void {
+  useEffect(() => {
+    if (!begun) return;
+    const press = ({ key }: KeyboardEvent): void => {
+      if (key === 'Escape') leave();
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [begun, leave]);
 }
 
 function useHandleActions(

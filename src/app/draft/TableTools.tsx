@@ -56,7 +56,9 @@ export function TableTools({ shown, adding, onAdding, comparing, onComparing }: 
           Measure the screen again
         </button>
       )}
-      <span className="apart" />
+      <p className="apart hint" role="status">
+        {adding ? 'Click the panel that the new wedge is to part; Escape leaves it.' : ''}
+      </p>
       <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
         Add a wedge here
       </button>

@@ -68,7 +68,7 @@ function Missing({ fields }: { fields: readonly string[] }) {
     .filter(([name]) => fields.includes(name))
     .map(([, { label }]) => label.charAt(0).toLowerCase() + label.slice(1));
   return (
-    <li className="block">
+    <li className="missing">
       <b>Not yet measured</b> The draft needs {names.join('; ')}.{' '}
       <a href="#measure">Go to the measurements</a>
     </li>
