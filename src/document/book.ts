@@ -130,7 +130,12 @@ const styleSchema = z.object({
       bandAbove: z.optional(number),
     }),
   ),
-  closure: z.object({ front: z.enum(FRONT_CLOSURES), back: z.enum(BACK_CLOSURES), lacingGap: number }),
+  closure: z.object({
+    front: z.enum(FRONT_CLOSURES),
+    back: z.enum(BACK_CLOSURES),
+    lacingGap: number,
+    sideZip: z.optional(z.boolean()),
+  }),
   wedges: z.array(
     z.object({
       id: text,

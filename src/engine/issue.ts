@@ -38,6 +38,8 @@ export type IssueCode =
   | 'buskNeedsStraightCentre'
   | 'foldBecomesSeam'
   | 'noOpening'
+  | 'sideZipNeedsSeam'
+  | 'zipNeedsAllowance'
   | 'waistReduction'
   | 'waistReductionHigh'
   | 'cutLineUnsure';

@@ -233,6 +233,8 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   buskNeedsStraightCentre: true,
   foldBecomesSeam: true,
   noOpening: true,
+  sideZipNeedsSeam: true,
+  zipNeedsAllowance: true,
   edgeTooSteep: true,
   waistReduction: true,
   waistReductionHigh: true,

@@ -48,7 +48,7 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 function mergeStyle(data: JsonObject, read: PartReader): Style {
   const base = DEFAULT_STYLE;
   read.knownOnly(data, '', ['unit', 'name', 'joinedSide', 'shoulders', 'extras', ...Object.keys(base)]);
-  const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap']);
+  const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap', 'sideZip']);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
     frontShare: read.numbers(data, 'frontShare', base.frontShare, 'share'),
@@ -61,6 +61,7 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     closure: {
       front: read.word(closure, 'front', 'closure.', FRONT_CLOSURES, base.closure.front),
       back: read.word(closure, 'back', 'closure.', BACK_CLOSURES, base.closure.back),
+      ...(closure.sideZip === undefined ? {} : { sideZip: read.flag(closure, 'sideZip', 'closure.', false) }),
       lacingGap: read.number(closure, 'lacingGap', 'closure.', base.closure.lacingGap, 'length'),
     },
     ...(data.joinedSide === undefined ? {} : { joinedSide: read.flag(data, 'joinedSide', '', false) }),

@@ -46,6 +46,7 @@ export function checkStyle(style: Style): Issue[] {
   number('closure.lacingGap', record(given.closure).lacingGap, 0, 300);
   choice('closure.front', record(given.closure).front, FRONT_CLOSURES);
   choice('closure.back', record(given.closure).back, BACK_CLOSURES);
+  choice('closure.sideZip', record(given.closure).sideZip, [undefined, true, false]);
   choice('joinedSide', given.joinedSide, [undefined, true, false]);
   if (given.shoulders !== undefined) {
     const { drop, armholeIn, intake, bandAbove } = record(given.shoulders);

@@ -1,10 +1,14 @@
-// What closing a garment asks of its centre edges: which lie on the fold, and what must be straight.
+// What closing a garment asks of its centre edges: which lie on the fold, what must be straight, what a zip wants.
 
 import { type Issue, issue } from '../issue';
+import { inches } from '../units';
 import type { Block } from './block';
-import type { Closure, Side } from './types';
+import type { Side, Style } from './types';
 
 const SIDES: readonly Side[] = ['front', 'back'];
+
+/** What is added at a seam for a zip: common practice, no source. mm */
+const ZIP_ALLOWANCE_MM = inches(1);
 
 /**
  * Which centres are cut on the fold, and what there is to say: a fold or a busk needs a straight centre line, which a
@@ -12,7 +16,7 @@ const SIDES: readonly Side[] = ['front', 'back'];
  */
 export function checkClosure(
   blocks: Readonly<Record<Side, Block>>,
-  closure: Closure,
+  { closure, joinedSide = false, allowances }: Pick<Style, 'closure' | 'joinedSide' | 'allowances'>,
 ): { onFold: Readonly<Record<Side, boolean>>; issues: Issue[] } {
   const issues: Issue[] = [];
   const onFold = { front: false, back: false };
@@ -26,7 +30,19 @@ export function checkClosure(
     if (centre) issues.push(issue('foldBecomesSeam', 'note', place));
     else onFold[side] = true;
   }
-  if (SIDES.every((side) => closure[side] === 'fold' || closure[side] === 'seam'))
+  const zips = [
+    ...(SIDES.some((side) => closure[side] === 'zip') ? (['centre'] as const) : []),
+    ...(closure.sideZip ? (['side'] as const) : []),
+  ];
+  for (const edge of zips)
+    if (allowances[edge] < ZIP_ALLOWANCE_MM)
+      issues.push(
+        issue('zipNeedsAllowance', 'warn', { field: `allowances.${edge}` }, { least: ZIP_ALLOWANCE_MM }),
+      );
+  const zipped = closure.sideZip === true && !joinedSide;
+  if (closure.sideZip && joinedSide)
+    issues.push(issue('sideZipNeedsSeam', 'block', { field: 'closure.sideZip' }));
+  if (!zipped && SIDES.every((side) => closure[side] === 'fold' || closure[side] === 'seam'))
     issues.push(issue('noOpening', 'warn', { field: 'closure.back' }));
   return { onFold, issues };
 }

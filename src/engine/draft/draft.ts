@@ -78,7 +78,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
 
   const apart = cutApart(blocks, style, levels, edges, span);
   const seams = apart.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, ground)));
-  const closure = checkClosure(blocks, style.closure);
+  const closure = checkClosure(blocks, style);
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues);
   const cut = cutPieces(apart.panels, seams, style, ground, closure.onFold, issues);
   issues.push(...cut.issues, ...cautions(body, style, levels, seams, span.top));

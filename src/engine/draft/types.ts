@@ -81,6 +81,8 @@ export interface Closure {
   readonly back: (typeof BACK_CLOSURES)[number];
   /** Width left open at each laced centre, mm. */
   readonly lacingGap: number;
+  /** One side seam opens with a zip. */
+  readonly sideZip?: boolean;
 }
 
 /** Seam allowance per kind of edge, mm. */

@@ -72,3 +72,32 @@ it('a garment that opens nowhere is warned of', () => {
     expect(codes(closed('fold', back))).not.toContain('noOpening');
   expect(codes(closed('busk', 'fold'))).not.toContain('noOpening');
 });
+
+describe('a zip', () => {
+  const zipped = (more: Partial<typeof DEFAULT_STYLE>, sideZip = true): Draft =>
+    draft(MEAN_BODY, {
+      ...DEFAULT_STYLE,
+      closure: { front: 'seam', back: 'seam', lacingGap: 0, sideZip },
+      ...more,
+    });
+
+  it('in the side seam opens the garment', () => {
+    expect(codes(zipped({}, false))).toContain('noOpening');
+    expect(codes(zipped({}))).not.toContain('noOpening');
+  });
+
+  it('needs a side seam to be in', () => {
+    const refused = zipped({ joinedSide: true }).issues.find(({ code }) => code === 'sideZipNeedsSeam');
+    expect(refused).toMatchObject({ severity: 'block', at: { field: 'closure.sideZip' } });
+  });
+
+  it('wants 1 in beside it (common practice, no source), at the side and at a centre', () => {
+    expect(codes(zipped({}))).not.toContain('zipNeedsAllowance');
+    const allowances = { ...DEFAULT_STYLE.allowances, side: 12, centre: 12 };
+    const fields = (made: Draft): (string | undefined)[] =>
+      made.issues.filter(({ code }) => code === 'zipNeedsAllowance').map(({ at }) => at.field);
+    expect(fields(zipped({ allowances }))).toEqual(['allowances.side']);
+    const atBack = { front: 'seam', back: 'zip', lacingGap: 0 } as const;
+    expect(fields(zipped({ allowances, closure: atBack }))).toEqual(['allowances.centre']);
+  });
+});
