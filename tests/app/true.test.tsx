@@ -1,9 +1,9 @@
 // @vitest-environment jsdom
-import { fireEvent, screen } from '@testing-library/react';
+import { fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { TrueStep } from '../../src/app/true/TrueStep';
-import { addClient, changeClient, changeStyle, DEMO_BOOK } from '../../src/document';
-import { inches } from '../../src/engine';
+import { addClient, changeClient, changeStyle, DEMO_BOOK, setEnds, setJoinedSide } from '../../src/document';
+import { inches, type Style } from '../../src/engine';
 import { onTable } from './onTable';
 
 const row = (name: string) => screen.getByRole('button', { name });
@@ -76,5 +76,62 @@ describe('True', () => {
     onTable(<TrueStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
     expect(screen.getByText('There are no panels to close up yet.')).toBeVisible();
     expect(screen.getByText('Not yet measured')).toBeVisible();
+  });
+});
+
+describe('True with darts', () => {
+  const space = { top: 240, bust: 270, waist: 400, hem: 510 };
+  const bookOf = (change: (style: Style) => Style) => changeStyle(DEMO_BOOK, change);
+  const opened = (style: Style): Style => setEnds(style, 'front-side', 'openAtHem', space);
+
+  it('shows the place of an open dart on both its legs, from its row and from the drawing', async () => {
+    const { user, container } = onTable(<TrueStep />, bookOf(opened));
+    await user.click(row('Dart in Front 2'));
+    expect(pointedOut(container)).toBe(2);
+    await user.click(row('Dart in Front 2'));
+    const legs = container.querySelectorAll('[data-piece="front-2"] .edge-reach');
+    expect(legs).toHaveLength(4);
+    fireEvent.pointerUp(legs[1] as Element);
+    expect(row('Dart in Front 2')).toHaveAttribute('aria-pressed', 'true');
+  });
+
+  it('says how the hem runs across an open dart', () => {
+    onTable(<TrueStep />, bookOf(opened));
+    const run = within(screen.getByRole('region', { name: 'Edge run' }));
+    const dart = run.getByRole('rowheader', { name: 'Dart in Front 2' }).parentElement as HTMLElement;
+    expect(
+      within(dart)
+        .getAllByRole('button')
+        .map(({ textContent }) => textContent),
+    ).toEqual([expect.stringMatching(/^(180|179\.[5-9])/)]);
+  });
+
+  it('tells two darts in one panel by their names', () => {
+    onTable(
+      <TrueStep />,
+      bookOf((style) => setEnds(opened(style), 'front-bust', 'openAtHem', space)),
+    );
+    expect(row('Bust dart in Front 1')).toBeVisible();
+    expect(row('Side-front dart in Front 1')).toBeVisible();
+  });
+
+  it('draws a closed dart within its panel, with its drill marks', () => {
+    const { container } = onTable(
+      <TrueStep />,
+      bookOf((style) => setEnds(style, 'front-side', 'closed', space)),
+    );
+    expect(container.querySelectorAll('[data-piece="front-2"] .dart')).toHaveLength(1);
+    expect(container.querySelectorAll('[data-piece="front-2"] .drill-mark')).toHaveLength(2);
+  });
+
+  it('closes up a side panel in one between front and back', () => {
+    const { container } = onTable(
+      <TrueStep />,
+      bookOf((style) => setJoinedSide(style, true)),
+    );
+    expect(
+      [...container.querySelectorAll('[data-piece]')].map((each) => each.getAttribute('data-piece')),
+    ).toEqual(['front-1', 'front-2', 'side', 'back-2', 'back-1']);
+    expect(row('Front 2 + Side panel')).toBeVisible();
   });
 });

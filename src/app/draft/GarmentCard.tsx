@@ -1,6 +1,6 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { changeStyle, issueSentence, LEVEL_WORDS } from '../../document';
+import { changeStyle, issueSentence, LEVEL_WORDS, setJoinedSide } from '../../document';
 import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { useDraft, useOpen, useTable } from '../tableContext';
@@ -84,7 +84,38 @@ export function GarmentCard() {
       )}
       <Centre side="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
       <Centre side="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
+      <SidePanel remarks={remarksAt('joinedSide')} />
     </section>
+  );
+}
+
+/** Whether there is a side seam. */
+function SidePanel({ remarks }: { remarks: readonly string[] }) {
+  const { sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  return (
+    <div className="side-panel">
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={sheet.style.joinedSide === true}
+          aria-describedby="side-panel-hint side-panel-said"
+          onChange={(event) => {
+            const joined = event.target.checked;
+            change(joined ? 'side panel cut in one' : 'side seam', (book) =>
+              changeStyle(book, (style) => setJoinedSide(style, joined)),
+            );
+          }}
+        />
+        <span>Side panel cut in one</span>
+      </label>
+      <p className="hint" id="side-panel-hint">
+        front and back without a side seam; the seams beside it take its shaping
+      </p>
+      <p className="said" id="side-panel-said" aria-live="polite">
+        {remarks.join(' ')}
+      </p>
+    </div>
   );
 }
 

@@ -130,7 +130,7 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
                   handle: label,
                   length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
                   value: (handle) => handleValue(handle, client.unit),
-                  joinedSide: 'Side panel in one, no side seam',
+                  joinedSide: 'no side seam',
                   place: (place) => PLACES[place],
                 }}
               />

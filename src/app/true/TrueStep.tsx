@@ -59,8 +59,8 @@ export function TrueStep() {
       </section>
       <div className="proofs">
         {[
-          seamWalk(draft, client.unit),
-          edgeRun(draft),
+          seamWalk(draft, client.unit, sheet.style),
+          edgeRun(draft, sheet.style),
           girthProof(draft, client.unit, sheet.style.closure),
         ].map((proof) => (
           <ProofTable

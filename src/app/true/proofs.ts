@@ -1,7 +1,21 @@
 // What proves a draft, as tables: mates walked along each other, edges run across seams, girths measured in the cloth.
 
-import { formatDifference, formatLength, LEVEL_WORDS, seamName, type Unit } from '../../document';
-import { type Closure, type Draft, type EdgeRunRow, openWidth, type SeamWalkRow } from '../../engine';
+import {
+  formatDifference,
+  formatLength,
+  LEVEL_WORDS,
+  seamName,
+  type Unit,
+  wedgeNameOf,
+} from '../../document';
+import {
+  type Closure,
+  type Draft,
+  type EdgeRunRow,
+  openWidth,
+  type SeamWalkRow,
+  type Style,
+} from '../../engine';
 import type { PointedOut } from '../../table';
 import { sewnWord, whereOutside } from '../parts/girthWords';
 
@@ -35,14 +49,16 @@ const KINK_DEGREES = 0.5;
 /** Degrees in a radian. */
 const DEGREES = 180 / Math.PI;
 
-export function seamWalk({ proof }: Draft, unit: Unit): Proof {
+export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
+  const darts = proof.seams.some(({ kind }) => kind === 'dart');
+  const name = namesOf(proof.seams, style);
   return {
     title: 'Seam walk',
-    says: 'Each mate rolled along the other, edge against edge.',
+    says: `Each mate rolled along the other, edge against edge${darts ? '; in an open dart, leg against leg' : ''}.`,
     columns: ['Seam', 'One edge', 'Its mate', 'Differ by', 'Marks moved'],
     rows: proof.seams.map((row) => ({
       key: row.id,
-      head: { key: row.id, text: shortSeam(row.id), place: placeOfSeam(row) },
+      head: { key: row.id, text: name(row.id), place: placeOfSeam(row) },
       cells: [
         formatLength(row.lengthA, unit),
         formatLength(row.lengthB, unit),
@@ -60,7 +76,10 @@ export const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
   edges: [a.edge, b.edge],
 });
 
-export function edgeRun({ proof }: Draft): Proof {
+export function edgeRun({ proof }: Draft, style: Style): Proof {
+  const name = namesOf(proof.seams, style);
+  // A dart meets one of the edges only.
+  const seams = [...new Set(proof.edges.map(({ seam }) => seam))];
   const bendAt = (row: EdgeRunRow | undefined, angle: number): boolean =>
     row !== undefined && Math.abs(angle - row.asked) > KINK_DEGREES / DEGREES;
   const cell = (row: EdgeRunRow | undefined): string | Pointer => {
@@ -76,17 +95,17 @@ export function edgeRun({ proof }: Draft): Proof {
     title: 'Edge run',
     says: 'The angle across each seam when it is sewn; 180° runs straight on, unless a corner was wanted.',
     columns: ['Crossing', 'Top edge', 'Hem'],
-    rows: proof.edges
-      .filter(({ edge }) => edge === 'top')
-      .map((top) => {
-        const hem = proof.edges.find((row) => row.seam === top.seam && row.edge === 'hem');
-        return {
-          key: top.seam,
-          head: shortSeam(top.seam),
-          cells: [cell(top), cell(hem)],
-          off: [top, hem].some((row) => bendAt(row, row?.angle ?? 0)),
-        };
-      }),
+    rows: seams.map((seam) => {
+      const [top, hem] = (['top', 'hem'] as const).map((edge) =>
+        proof.edges.find((row) => row.seam === seam && row.edge === edge),
+      );
+      return {
+        key: seam,
+        head: name(seam),
+        cells: [cell(top), cell(hem)],
+        off: [top, hem].some((row) => bendAt(row, row?.angle ?? 0)),
+      };
+    }),
   };
 }
 
@@ -116,10 +135,24 @@ export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure)
   };
 }
 
+/** Names for the heads of rows; where a panel has more than one open dart, each is told by the wedge it is. */
+function namesOf(seams: readonly SeamWalkRow[], style: Style): (id: string) => string {
+  const darts = seams.filter(({ kind }) => kind === 'dart');
+  return (id) => {
+    const dart = darts.find((row) => row.id === id);
+    const wedge = /\/dart:(.+)$/.exec(id)?.[1];
+    const alone = darts.filter(({ a }) => a.piece === dart?.a.piece).length < 2;
+    return wedge === undefined || alone
+      ? shortSeam(id)
+      : seamName(id).replace(/^the dart/, wedgeNameOf(wedge, style));
+  };
+}
+
 /** "Front 1 + 2": a seam at the head of a row. */
 function shortSeam(id: string): string {
   const name = seamName(id)
     .replace(/^the seam of |^the /, '')
-    .replace(/^(\w+) (\d+) and \1 (\d+)$/, '$1 $2 + $3');
+    .replace(/^(\w+) (\d+) and \1 (\d+)$/, '$1 $2 + $3')
+    .replace(' and ', ' + ');
   return name.charAt(0).toUpperCase() + name.slice(1);
 }

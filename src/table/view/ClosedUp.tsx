@@ -5,6 +5,7 @@ import {
   type ClosedAt,
   closeUp,
   type Draft,
+  type Edge,
   type LevelName,
   type Piece,
   type Placement,
@@ -91,9 +92,14 @@ function ClosedPanel({ piece, placement, pointedOut, draft, name }: ClosedPanelP
   return (
     <g className="closed-panel" data-piece={piece.id}>
       <path className="panel" d={closedPath(ring)} />
+      {piece.darts
+        .filter(({ open }) => !open)
+        .map(({ wedge, inner, outer }) => (
+          <path key={wedge} className="dart" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
+        ))}
       {piece.edges.map((edge, i) => (
         <path
-          key={`${edge.role} ${edge.mate?.piece ?? i}`}
+          key={keyOf(edge)}
           className={`edge edge-${edge.role}${isPointedOut(piece, i, pointedOut) ? ' pointed-out' : ''}`}
           d={pathThrough(edge.points.map(place))}
         />
@@ -101,7 +107,7 @@ function ClosedPanel({ piece, placement, pointedOut, draft, name }: ClosedPanelP
       {piece.edges.map((edge, i) =>
         edge.mate ? (
           <path
-            key={`reach ${edge.mate.piece} ${edge.mate.edge}`}
+            key={keyOf(edge)}
             className="edge-reach"
             data-edge={i}
             d={pathThrough(edge.points.map(place))}
@@ -112,8 +118,8 @@ function ClosedPanel({ piece, placement, pointedOut, draft, name }: ClosedPanelP
         const at = place(mark.at);
         return (
           <circle
-            key={`${mark.level} ${mark.edge}`}
-            className={`balance-mark${pointedOut?.kind === 'level' && pointedOut.level === mark.level ? ' pointed-out' : ''}`}
+            key={`${mark.kind} ${mark.edge} ${mark.at.y}`}
+            className={`${mark.kind}-mark${pointedOut?.kind === 'level' && pointedOut.level === mark.level && mark.edge !== null ? ' pointed-out' : ''}`}
             cx={at.x}
             cy={at.y}
             r={1.6}
@@ -129,6 +135,9 @@ function ClosedPanel({ piece, placement, pointedOut, draft, name }: ClosedPanelP
     </g>
   );
 }
+
+/** No two edges of a piece begin at the same place. */
+const keyOf = ({ points }: Edge): string => `${points[0]?.x} ${points[0]?.y}`;
 
 function isPointedOut(piece: Piece, edge: number, pointedOut: PointedOut | null): boolean {
   if (pointedOut?.kind !== 'seam') return false;
@@ -149,7 +158,7 @@ function LevelAcross({
 }) {
   const y = draft.levels.find((each) => each.name === level)?.y;
   if (y === undefined) return null;
-  const ends = [piece.edges[0], piece.edges[2]].map((edge) => {
+  const ends = [piece.edges[0], piece.edges[piece.outer]].map((edge) => {
     const at = edge?.points.find((point) => Math.abs(point.y - y) < 1e-6);
     return at ? place(at) : null;
   });

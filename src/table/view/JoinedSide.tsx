@@ -23,9 +23,13 @@ export const JoinedSide = memo(function JoinedSide({ draft, layout, words, textM
     return [front ?? 0, back ?? 0];
   };
   const tied = levels.filter(({ y }) => y > span.top + 2 && y < span.hem - 2);
-  // Words stand half way between two ties, where none crosses them.
-  const [above, below] = [tied.at(-2)?.y ?? span.top, tied.at(-1)?.y ?? span.hem];
-  const y = (above + below) / 2;
+  // Words stand where ties are farthest apart, so that none crosses them.
+  const heights = [...tied.map((level) => level.y), span.hem];
+  const gaps = heights.map((foot, i) => ({ foot, head: heights[i - 1] ?? span.top }));
+  const { head, foot } = gaps.reduce((widest, gap) =>
+    gap.foot - gap.head > widest.foot - widest.head ? gap : widest,
+  );
+  const y = (head + foot) / 2;
   const [front, back] = ends(y);
   const x = (front + back) / 2;
   return (
