@@ -69,3 +69,16 @@ describe('panels on a block', () => {
       expect(x).toBeCloseTo(xAt(drafted?.innerLeg as never, y), 6);
   });
 });
+
+describe('the nodes of the edges', () => {
+  it('stand where they stood before the side panel was cut in one', () => {
+    for (const node of apart.nodes) {
+      const same = joined.nodes.find(
+        ({ edge, name, side }) => edge === node.edge && name === node.name && side === node.side,
+      );
+      // The edge itself may run a few mm otherwise where the wedges beside the panel take the side's shaping.
+      expect(Math.abs((same?.at.x ?? Number.NaN) - node.at.x), `${node.edge} ${node.name}`).toBeLessThan(2);
+      expect(Math.abs((same?.at.y ?? Number.NaN) - node.at.y), `${node.edge} ${node.name}`).toBeLessThan(5);
+    }
+  });
+});

@@ -1,6 +1,7 @@
 // Where the nodes of top edge and hem can be taken hold of: on the edges as the panels have them.
 
 import { between, type Point } from '../geometry/point';
+import { xAt } from '../geometry/smoothLine';
 import type { DraftedEdge } from './edgeLine';
 import { isDartLegs, type Outline } from './outline';
 import type { Panel } from './panels';
@@ -57,7 +58,7 @@ function placeOn(
       if (isDartLegs(row) || !row.closed) return [];
       const [from, to] = row.closed;
       if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) return [];
-      return [alongRow(row.points, to > from ? (counted - from) / (to - from) : 0)];
+      return [onBlock(panel, side, alongRow(row.points, to > from ? (counted - from) / (to - from) : 0))];
     });
   });
   const [first, last] = [places[0], places.at(-1)];
@@ -65,6 +66,14 @@ function placeOn(
 }
 
 const ROUNDING_MM = 1e-6;
+
+/** A place of a panel on a block it was drafted on: a joined side panel was moved from both, each height by itself. */
+function onBlock({ joined, inner, outer, drafted }: Panel, side: Side, { x, y }: Point): Point {
+  if (!joined) return { x, y };
+  return side === 'front'
+    ? { x: xAt(drafted.inner.line, y) + x - xAt(inner, y), y }
+    : { x: xAt(drafted.outer.line, y) + xAt(outer, y) - x, y };
+}
 
 /** The point of a row at a part of its width. */
 function alongRow(points: readonly Point[], part: number): Point {
