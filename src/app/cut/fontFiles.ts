@@ -1,5 +1,8 @@
 // The fonts as the page serves them. Loaded only when a name needs one; of the large faces only the parts it needs.
 
+import korean from '@fontsource/noto-sans-kr/unicode.json?url&no-inline';
+import chinese from '@fontsource/noto-sans-sc/unicode.json?url&no-inline';
+import thai from '@fontsource/noto-sans-thai/unicode.json?url&no-inline';
 import regular from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url&no-inline';
 import bold from 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url&no-inline';
 import type { FontFiles } from '../../paper';
@@ -20,17 +23,15 @@ const ADDRESSES = new Map([
 ]);
 
 /** Which part of a face has which letters. */
-const LISTS: Readonly<Record<Parameters<FontFiles['parts']>[0], () => Promise<Record<string, string>>>> = {
-  'noto-sans-sc': async () => (await import('@fontsource/noto-sans-sc/unicode.json')).default,
-  'noto-sans-kr': async () => (await import('@fontsource/noto-sans-kr/unicode.json')).default,
-  'noto-sans-thai': async () => (await import('@fontsource/noto-sans-thai/unicode.json')).default,
-};
+const LISTS = { 'noto-sans-sc': chinese, 'noto-sans-kr': korean, 'noto-sans-thai': thai } as const;
 
 export const fontFiles: FontFiles = {
-  read: async (name) => {
-    const answer = await fetch(ADDRESSES.get(name) ?? name);
-    if (!answer.ok) throw new Error(`the font ${name} could not be loaded`);
-    return new Uint8Array(await answer.arrayBuffer());
-  },
-  parts: (face) => LISTS[face](),
+  read: async (name) => new Uint8Array(await (await fetched(ADDRESSES.get(name) ?? name)).arrayBuffer()),
+  parts: async (face) => (await fetched(LISTS[face])).json(),
 };
+
+async function fetched(address: string): Promise<Response> {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address} could not be loaded`);
+  return answer;
+}
