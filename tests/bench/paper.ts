@@ -12,6 +12,7 @@ import {
   patternPdf,
   patternSvg,
 } from '../../src/paper';
+import { benchPrinting } from './printing';
 
 const RUNS = 5;
 
@@ -78,6 +79,7 @@ export async function benchPaper(say: (line: string) => unknown): Promise<void> 
     await median(async () => patternDxf(input)),
   ];
   say(`default style: SVG ${svg.toFixed(0)} ms, DXF ${dxf.toFixed(0)} ms`);
+  await benchPrinting(say);
 }
 
 async function median(run: () => Promise<unknown>): Promise<number> {
