@@ -22,6 +22,7 @@ export function nestOnSheets(
   orientations: readonly Orientation[],
   most: number,
 ): SheetPlan | null {
+  if (ways.length ** 2 > WORK) return null;
   const profiles = profilesOf(ways);
   const tries = triesFor(profiles);
   const grids = gridsFor(ways, profiles, page, orientations, most);

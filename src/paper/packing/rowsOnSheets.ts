@@ -25,12 +25,11 @@ export function rowsOnSheets(
     for (const byHeight of [false, true])
       for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
-        const { offsets, rows } = arrange(rings, room, byHeight);
-        const places = offsets.map((offset) => ({ turned: false, offset }));
-        const plan = onOwnGrid(places, ways, page, way);
+        const arrangement = arrange(rings, room, byHeight);
+        const plan = onOwnGrid(arrangement, page, way);
         const cost = costOfPlan(plan, ways);
         if (cost < least) [best, least] = [plan, cost];
-        if (rows === 1) break;
+        if (arrangement.rows === 1) break;
       }
   }
   return best;

@@ -4,6 +4,7 @@ import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
 import { inkedSheets } from '../sheets/inkedSheets';
 import type { UprightPage } from '../sheets/uprightPage';
+import type { Arrangement } from './arrange';
 import { boxOfPlaces, laidWay, movedPlaces, type PackedWays, type Place } from './places';
 
 export interface SheetPlan {
@@ -31,18 +32,16 @@ const COST_OF_SHEET = 10_000;
 
 export const sheetsOfCost = (cost: number): number => Math.floor(cost / COST_OF_SHEET);
 
-/** Places as they lie to each other, in the middle of the sheets that they then take. */
+/** Rows with their corner at 0, 0, moved into the middle of the sheets that they take. */
 export function onOwnGrid(
-  places: readonly Place[],
-  ways: readonly PackedWays[],
+  { offsets, widthMm: width, heightMm: height }: Arrangement,
   page: UprightPage,
   way: Grid['orientation'],
 ): SheetPlan {
-  const box = boxOfPlaces(ways, places) ?? { left: 0, top: 0, right: 0, bottom: 0 };
-  const [width, height] = [box.right - box.left, box.bottom - box.top];
   const grid = gridFor(page, way, width + 2 * RIM_MM, height + 2 * RIM_MM);
   const { x, y } = roomOf(grid);
-  const by = { x: RIM_MM + (x - width) / 2 - box.left, y: RIM_MM + (y - height) / 2 - box.top };
+  const by = { x: RIM_MM + (x - width) / 2, y: RIM_MM + (y - height) / 2 };
+  const places = offsets.map((offset) => ({ turned: false, offset }));
   return { grid, places: movedPlaces(places, by) };
 }
 
