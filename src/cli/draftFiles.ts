@@ -13,6 +13,11 @@ import { piecesFile } from './piecesFile';
 
 type Paper = typeof import('../paper');
 
+/** How panels may lie: with a nap, all heads one way. */
+interface Lay {
+  readonly nap: boolean;
+}
+
 /** What is made of a draft that has pieces beside pattern.pdf, in this order. */
 const DRAWN_FILES: readonly {
   readonly name: string;
@@ -31,7 +36,7 @@ export async function draftFiles(
   drafted: Draft,
   client: FileClient,
   style: FileStyle,
-  print: Print,
+  print: Print & Lay,
   out: string,
 ): Promise<Read<readonly string[]>> {
   const pattern = await patternContents(drafted, client, style, print);
@@ -55,7 +60,7 @@ async function patternContents(
   drafted: Draft,
   client: FileClient,
   { title, style }: FileStyle,
-  print: Print,
+  print: Print & Lay,
 ): Promise<Read<readonly Content[]>> {
   if (drafted.pieces.length === 0) return { ok: true, value: [] };
   const layer = await import('../paper');
@@ -65,6 +70,7 @@ async function patternContents(
     client: { ...client, unit },
     sheet: { name: title, style, acknowledgedReduction: null },
     date: today(),
+    nap: print.nap || print.kind === 'projector',
     making: layer.usualMaking(unit),
   };
   const input = await layer.withLetters(asked, fontFiles);

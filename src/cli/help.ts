@@ -7,13 +7,14 @@ export const helpText = (
   papers: readonly string[],
 ): string => `Drafts a bodice or corset block without a screen.
 
-  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--out DIR]
+  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--nap] [--out DIR]
   npm run draft -- --stdin [--style NAME|FILE.json]
 
   --client FILE   the client to draft; without it, the demo client
   --style NAME    ${[...NAMED_STYLES.keys()].join(', ')}; or a file ending in .json, whose fields are laid over the default style
   --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
                   a4 without it
+  --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
   --out DIR       where the files go; out without it
   --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
   --help          this

@@ -42,7 +42,10 @@ async function stream({ style }: FileStyle): Promise<number> {
   return DRAFTED;
 }
 
-async function files({ client: path, paper: paperName, out }: Options, style: FileStyle): Promise<number> {
+async function files(
+  { client: path, paper: paperName, out, nap }: Options,
+  style: FileStyle,
+): Promise<number> {
   const layer = await import('../paper');
   const paper = paperNamed(paperName, layer);
   if (!paper.ok) return unusable(paper.faults, '');
@@ -50,7 +53,7 @@ async function files({ client: path, paper: paperName, out }: Options, style: Fi
   if (!client.ok) return unusable(client.faults, path ?? 'draft');
   const drafted = draftClient(client.value, style.style);
   if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft');
-  const made = await draftFiles(drafted.value, client.value, style, paper.value, out);
+  const made = await draftFiles(drafted.value, client.value, style, { ...paper.value, nap }, out);
   if (!made.ok) return unusable(made.faults, out);
   for (const file of made.value) process.stdout.write(`${file}\n`);
   for (const line of layer.estimatedLines({ ...client.value, unit: tapeOf(client.value) }))

@@ -5,6 +5,10 @@ import type { Fault, Read } from '../document';
 const VALUED = ['client', 'style', 'paper', 'out'] as const;
 type Valued = (typeof VALUED)[number];
 
+/** Flags without a value. */
+const BARE = ['stdin', 'nap'] as const;
+type Bare = (typeof BARE)[number];
+
 export interface Options {
   readonly task: 'help' | 'stream' | 'files';
   /** A file; null for the demo client. */
@@ -12,6 +16,8 @@ export interface Options {
   readonly style: string;
   readonly paper: string;
   readonly out: string;
+  /** The cloth has a nap or a one-way print. */
+  readonly nap: boolean;
 }
 
 /** Reads the words behind the command; every flag that is unknown, doubled or without its value is a fault. */
@@ -19,24 +25,25 @@ export function readOptions(words: readonly string[]): Read<Options> {
   if (words.includes('--help') || words.includes('-h'))
     return { ok: true, value: { ...USUAL, task: 'help' } };
   const faults: Fault[] = [];
-  const given = new Map<Valued | 'stdin', string>();
+  const given = new Map<Valued | Bare, string>();
   const rest = [...words];
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
     const [, flag = '', , written] = /^--([^=]*)(=(.*))?$/s.exec(word) ?? [];
-    const name = VALUED.find((each) => each === flag) ?? (word === '--stdin' ? 'stdin' : undefined);
+    const bare = BARE.find((each) => word === `--${each}`);
+    const name = VALUED.find((each) => each === flag) ?? bare;
     if (name === undefined) {
       faults.push({ path: word, message: 'This is not understood; --help lists what is.' });
       continue;
     }
     if (given.has(name)) faults.push({ path: `--${name}`, message: 'This is given twice.' });
     const ahead = rest[0] !== undefined && !rest[0].startsWith('--');
-    const value = name === 'stdin' ? '-' : (written ?? (ahead ? rest.shift() : undefined));
+    const value = bare ? '-' : (written ?? (ahead ? rest.shift() : undefined));
     if (value === undefined || value === '')
       faults.push({ path: `--${name}`, message: 'Its value is missing.' });
     given.set(name, value ?? '');
   }
   if (given.has('stdin'))
-    for (const name of ['client', 'paper', 'out'] as const)
+    for (const name of ['client', 'paper', 'out', 'nap'] as const)
       if (given.has(name))
         faults.push({ path: `--${name}`, message: 'This does not go with --stdin, which makes no files.' });
   if (faults.length > 0) return { ok: false, faults };
@@ -48,8 +55,16 @@ export function readOptions(words: readonly string[]): Read<Options> {
       style: given.get('style') ?? USUAL.style,
       paper: given.get('paper') ?? USUAL.paper,
       out: given.get('out') ?? USUAL.out,
+      nap: given.has('nap'),
     },
   };
 }
 
-const USUAL: Options = { task: 'files', client: null, style: 'default', paper: 'a4', out: 'out' };
+const USUAL: Options = {
+  task: 'files',
+  client: null,
+  style: 'default',
+  paper: 'a4',
+  out: 'out',
+  nap: false,
+};

@@ -160,6 +160,15 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
     expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain('Underarm to waist: estimated');
   });
 
+  it('turns no panel on cloth with a nap', async () => {
+    const sheets = async (name: string, more: readonly string[]): Promise<number> => {
+      const out = join(place, name);
+      await runDraft(['--style', 'cincher', '--paper', 'legal', '--out', out, ...more]);
+      return (await readPattern(new Uint8Array(readFileSync(join(out, 'pattern.pdf'))))).pages.length;
+    };
+    expect(await sheets('nap', ['--nap'])).toBeGreaterThan(await sheets('no-nap', []));
+  });
+
   it('prints a name of any script', async () => {
     const out = join(place, 'script');
     const client = file('script.json', { ...CLIENT, name: 'Ольга 王芳' });

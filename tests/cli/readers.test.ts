@@ -17,7 +17,7 @@ describe('the words behind the command', () => {
   it('are all optional', () => {
     expect(readOptions([])).toEqual({
       ok: true,
-      value: { task: 'files', client: null, style: 'default', paper: 'a4', out: 'out' },
+      value: { task: 'files', client: null, style: 'default', paper: 'a4', out: 'out', nap: false },
     });
   });
 
@@ -31,8 +31,10 @@ describe('the words behind the command', () => {
       style: 'b.json',
       paper: 'letter',
       out: 'c=d',
+      nap: false,
     });
     expect(partOf(readOptions(['--stdin', '--style', 'default'])).task).toBe('stream');
+    expect(partOf(readOptions(['--nap', '--out', 'd']))).toMatchObject({ nap: true, out: 'd' });
     expect(partOf(readOptions(['--foo', '-h'])).task).toBe('help');
   });
 
@@ -50,6 +52,8 @@ describe('the words behind the command', () => {
     [['--stdin', '--client', 'a.json'], '--client', 'does not go with --stdin'],
     [['--stdin', '--paper', 'a4'], '--paper', 'does not go with --stdin'],
     [['--stdin', '--out', 'd'], '--out', 'does not go with --stdin'],
+    [['--stdin', '--nap'], '--nap', 'does not go with --stdin'],
+    [['--nap=yes'], '--nap=yes', 'not understood'],
   ])('%j: %s is a fault', (words, path, message) => {
     const faults = faultsOf(readOptions(words));
     expect(Object.keys(faults)).toEqual([path]);
