@@ -8,11 +8,12 @@ import {
   kindOf,
   type Read,
   readLength,
+  readSides,
   readUnit,
   refuse,
   type Unit,
 } from '../document';
-import { MEASUREMENTS, type MeasurementName, type Measurements } from '../engine';
+import { type BodySides, MEASUREMENTS, type MeasurementName, type Measurements } from '../engine';
 
 export interface FileClient {
   readonly name: string;
@@ -22,6 +23,8 @@ export interface FileClient {
   readonly measurements: Measurements;
   /** Those of them that nobody measured. */
   readonly estimated: readonly MeasurementName[];
+  /** How she differs left to right; null for not at all. */
+  readonly sides: BodySides | null;
 }
 
 /** What her paper is written in. */
@@ -33,11 +36,12 @@ export const DEMO_FILE_CLIENT: FileClient = {
   unit: 'in',
   measurements: DEMO_CLIENT.measurements,
   estimated: DEMO_CLIENT.estimated,
+  sides: DEMO_CLIENT.sides ?? null,
 };
 
 /**
  * Reads a client. A measurement that is not there counts as not taken; one that has no such name is a fault, so that a
- * slip of the keyboard is not passed over. Fields beside name, unit, measurements and estimated are of no concern here.
+ * slip of the keyboard is not passed over. Fields beside name, unit, measurements, sides and estimated are of no concern here.
  */
 export function readClient(data: unknown): Read<FileClient> {
   if (!isObject(data)) return refuse('', `A client must be an object, not ${kindOf(data)}.`);
@@ -57,9 +61,10 @@ export function readClient(data: unknown): Read<FileClient> {
     });
   const taken = isObject(measurements) && unit.ok ? readTaken(measurements, unit.value, faults) : null;
   const estimated = readEstimated(data.estimated, taken, faults);
+  const sides = unit.ok ? readSides(data.sides, unit.value, faults) : null;
   if (faults.length > 0 || taken === null || !unit.ok || typeof name !== 'string')
     return { ok: false, faults };
-  return { ok: true, value: { name, unit: unit.value, measurements: taken, estimated } };
+  return { ok: true, value: { name, unit: unit.value, measurements: taken, estimated, sides } };
 }
 
 /** The list of a backup: names of measurements that stand in the file and were not taken. */

@@ -7,6 +7,7 @@ import {
   type Edge,
   type EdgeReference,
   type Issue,
+  type LevelName,
   type Mark,
   openWidth,
   type Piece,
@@ -19,9 +20,10 @@ type Place = readonly [number, number];
 /**
  * The draft in mm: x from the centre line, y down from the shoulder level, for every piece alike. Lengths and
  * coordinates are rounded to 1e-6 mm; an edge's first point is the last point of the edge before it. Levels are those
- * the garment reaches all round. Issues are put into words in `unit`.
+ * the garment reaches all round; where the body differs left to right, `y` is the left's and `rightY` the right's, and the
+ * pieces of both lie right side up, a right front and a left back on negative x. Issues are put into words in `unit`.
  */
-export function piecesFile({ proof, pieces, extras, issues }: Draft, style: Style, unit: FileUnit) {
+export function piecesFile({ proof, pieces, extras, issues, halves }: Draft, style: Style, unit: FileUnit) {
   return {
     unit: 'mm',
     lacingGap: rounded(openWidth(style.closure)),
@@ -30,6 +32,7 @@ export function piecesFile({ proof, pieces, extras, issues }: Draft, style: Styl
       .map(({ level, y, bodyGirth, ease, targetGirth, sewnGirth }) => ({
         name: level,
         y: rounded(y),
+        ...rightHeight(halves, level),
         bodyGirth: rounded(bodyGirth),
         ease: rounded(ease),
         targetGirth: rounded(targetGirth),
@@ -45,6 +48,12 @@ export function piecesFile({ proof, pieces, extras, issues }: Draft, style: Styl
     })),
     issues: issues.map((issue) => issueOf(issue, style, unit)),
   };
+}
+
+/** The height of a level on the right half, where the halves differ. */
+function rightHeight(halves: Draft['halves'], name: LevelName): { rightY?: number } {
+  const level = halves?.right.levels.find((each) => each.name === name);
+  return level ? { rightY: rounded(level.y) } : {};
 }
 
 export type PiecesFile = ReturnType<typeof piecesFile>;

@@ -3,6 +3,7 @@
 import * as z from 'zod/mini';
 import {
   BACK_CLOSURES,
+  type BodySides,
   DART_LEVELS,
   FRONT_CLOSURES,
   MEASUREMENTS,
@@ -33,6 +34,7 @@ export interface Sheet {
 export interface SavedDraft {
   readonly on: string;
   readonly measurements: Measurements;
+  readonly sides?: BodySides;
   readonly style: Style;
 }
 
@@ -56,6 +58,8 @@ export interface Client {
   readonly readings: Partial<Readonly<Record<MeasurementName, readonly number[]>>>;
   /** Measurements in use that were not taken but estimated from others; said wherever they are used. */
   readonly estimated: readonly MeasurementName[];
+  /** How she differs left to right; left out where both sides are drafted alike. */
+  readonly sides?: BodySides;
   /** Out of the way in the list of clients. */
   readonly archived: boolean;
   /** ISO instant at which she was last opened; null for never. */
@@ -111,6 +115,19 @@ const measurementsSchema = z.object(
 
 const dartPoint = z.object({ from: z.enum(DART_LEVELS), below: number });
 
+const wedge = z.object({
+  id: text,
+  block: z.enum(['front', 'back']),
+  station: number,
+  stationAt: someLevels,
+  cup: z.optional(z.object({ below: number, intake: number })),
+  upper: z.optional(dartPoint),
+  lower: z.optional(dartPoint),
+  sizing: z.enum(['balanced', 'hand']),
+  intake: someLevels,
+  weight: number,
+});
+
 /** The shape of a style; whether its numbers can be drafted is the engine's to say. */
 const styleSchema = z.object({
   ease: perLevel,
@@ -136,20 +153,8 @@ const styleSchema = z.object({
     lacingGap: number,
     sideZip: z.optional(z.boolean()),
   }),
-  wedges: z.array(
-    z.object({
-      id: text,
-      block: z.enum(['front', 'back']),
-      station: number,
-      stationAt: someLevels,
-      cup: z.optional(z.object({ below: number, intake: number })),
-      upper: z.optional(dartPoint),
-      lower: z.optional(dartPoint),
-      sizing: z.enum(['balanced', 'hand']),
-      intake: someLevels,
-      weight: number,
-    }),
-  ),
+  wedges: z.array(wedge),
+  rightWedges: z.optional(z.array(wedge)),
   balance: z.object({ sideShare: number, cap: number }),
   allowances: z.object({ seam: number, side: number, top: number, hem: number, centre: number }),
   extras: z.optional(
@@ -161,6 +166,11 @@ const styleSchema = z.object({
   ),
 });
 
+const sidesSchema = z.object({
+  leftShare: someLevels,
+  rightLower: z.partial(z.object({ bust: number, underBust: number, waist: number, hip: number })),
+});
+
 const measurementName = z.enum(MEASUREMENTS.map(({ name }) => name));
 
 const sheetSchema = z.object({
@@ -168,7 +178,14 @@ const sheetSchema = z.object({
   name: text,
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
-  saved: z.nullable(z.object({ on: text, measurements: measurementsSchema, style: styleSchema })),
+  saved: z.nullable(
+    z.object({
+      on: text,
+      measurements: measurementsSchema,
+      sides: z.optional(sidesSchema),
+      style: styleSchema,
+    }),
+  ),
 });
 
 const clientSchema = z.object({
@@ -180,6 +197,7 @@ const clientSchema = z.object({
   earlier: z.array(z.object({ on: z.nullable(text), measurements: measurementsSchema })),
   readings: z.partialRecord(measurementName, z.array(number)),
   estimated: z.array(measurementName),
+  sides: z.optional(sidesSchema),
   archived: z.boolean(),
   lastUsed: z.nullable(text),
   sheets: z.array(sheetSchema).check(z.minLength(1)),

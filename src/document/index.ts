@@ -71,6 +71,7 @@ export { setExtra } from './extras';
 export { type Fault, type Read, refuse } from './files/fault';
 export { isObject, kindOf, parseJson } from './files/json';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
+export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { type History, record, redo, startHistory, undo } from './history';
 export { formatDifference, formatLength, plainLength } from './lengths/formatLength';

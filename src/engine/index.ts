@@ -5,6 +5,12 @@ export {
   type MeasurementName,
   type Measurements,
 } from './body/measurements';
+export {
+  type BodySides,
+  differs,
+  SIDE_LEVELS,
+  SIDES_SPANS,
+} from './body/sides';
 export type { Block } from './draft/block';
 export {
   balancedWedge,
@@ -15,8 +21,10 @@ export {
   USUAL_SHOULDERS,
 } from './draft/defaultStyle';
 export { type Draft, draft } from './draft/draft';
+export { draftWhole, styleOfHand } from './draft/draftWhole';
 export type { EdgeNodePlace } from './draft/edgeNodes';
 export { EXTRAS_SPANS, USUAL_EXTRAS } from './draft/extras';
+export { halfOf } from './draft/halfOf';
 export type { Level } from './draft/levels';
 export { openWidth } from './draft/openings';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './draft/piece';
@@ -34,6 +42,8 @@ export {
   type EdgeShape,
   type Extras,
   FRONT_CLOSURES,
+  HANDS,
+  type Hand,
   LEAST_PANEL_MM,
   LEVEL_NAMES,
   type LevelName,
@@ -53,6 +63,7 @@ export { type SmoothLine, xAt } from './geometry/smoothLine';
 export type { Issue, IssueCode, Severity } from './issue';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';
 export { type ClosedAt, closeUp, type Placement, placePoint } from './proof/closedUp';
+export { closeUpWhole } from './proof/closedUpWhole';
 export type { EdgeRunRow } from './proof/edgeRun';
 export type { LedgerRow } from './proof/ledger';
 export type { SeamWalkRow } from './proof/seamWalk';

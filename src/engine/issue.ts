@@ -1,6 +1,6 @@
 // What the engine has to say about a draft. It carries a code, a place and the numbers; the words live in the document layer.
 
-import type { LevelName, Side } from './draft/types';
+import type { Hand, LevelName, Side } from './draft/types';
 
 /** `block`: the draft must not be cut. `warn`: the maker should look. `note`: the draft tells what it did. */
 export type Severity = 'block' | 'warn' | 'note';
@@ -10,6 +10,9 @@ export type IssueCode =
   | 'measurementOutOfRange'
   | 'styleOutOfRange'
   | 'overBustEstimated'
+  | 'sidesOutOfRange'
+  | 'halvesNotOnFold'
+  | 'centresUneven'
   | 'frontArcImpossible'
   | 'frontArcUnusual'
   | 'levelsOutOfOrder'
@@ -48,6 +51,8 @@ export type IssueCode =
 interface Place {
   readonly field?: string;
   readonly block?: Side;
+  /** Which half, where the two differ. */
+  readonly hand?: Hand;
   readonly piece?: string;
   readonly level?: LevelName;
   readonly wedge?: string;

@@ -84,6 +84,20 @@ describe('readBook', () => {
     expect(ids).toEqual([first?.id, `${first?.id}~2`]);
   });
 
+  it('sets a wedge of the right apart from one of the left', () => {
+    const style = DEMO_CLIENT.sheets[0]?.style;
+    const [first] = style?.wedges ?? [];
+    const twice = { ...style, wedges: [first], rightWedges: [first] };
+    const read = bookOf(
+      changed({ clients: [{ ...DEMO_CLIENT, sheets: [{ ...DEMO_CLIENT.sheets[0], style: twice }] }] }),
+    );
+    const kept = read.clients[0]?.sheets[0]?.style;
+    expect([kept?.wedges, kept?.rightWedges].map((list) => list?.map(({ id }) => id))).toEqual([
+      [first?.id],
+      [`${first?.id}~2`],
+    ]);
+  });
+
   it('sets the ids of styles and of their wedges apart as well', () => {
     const { style } = DEMO_CLIENT.sheets[0] ?? {};
     const [first] = style?.wedges ?? [];
@@ -138,6 +152,12 @@ describe('migrations', () => {
       expect(book.version).toBe(BOOK_VERSION);
       expect(book.clients.map(({ name }) => name)).toEqual(['Orla Fenwick', 'Bram Tolliver']);
       expect(book.clients[0]?.measurements.bust).toBeCloseTo(939.8, 9);
+      expect(book.clients[0]?.sides?.leftShare.waist).toBe(version < 4 ? undefined : 0.52);
+      const { extras, rightWedges } = book.clients[0]?.sheets[0]?.style ?? {};
+      expect(extras?.facing?.width).toBe(version < 4 ? undefined : 45);
+      expect(rightWedges?.map(({ id }) => id)).toEqual(
+        version < 4 ? undefined : book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => `right-${id}`),
+      );
       expect(book.clients[0]?.measurements.frontBustArc).toBe(version < 4 ? null : 495.3);
       expect(book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id)).toContain('front-added-1');
     }

@@ -55,6 +55,11 @@ describe('names', () => {
     expect(pieceLabelOf('back-modesty')).toBe('Back modesty panel');
     expect(pieceLabelOf('front-facing')).toBe('Front facing');
     expect(pieceLabelOf('strap')).toBe('Strap');
+    expect(pieceLabelOf('left-front-1')).toBe('Left front 1');
+    expect(pieceLabelOf('right-side')).toBe('Right side panel');
+    expect(seamName('left-side')).toBe('the left side seam');
+    expect(seamName('right-back-2/right-back-1')).toBe('the seam of Right back 2 and Right back 1');
+    expect(seamName('left-front-2/dart:a')).toBe('the dart in Left front 2');
     expect(pieceLabelOf('back-12')).toBe('Back 12');
     expect(pieceLabelOf('sleeve')).toBe('sleeve');
     expect(seamName('front-1/front-2')).toBe('the seam of Front 1 and Front 2');
@@ -206,6 +211,9 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   measurementOutOfRange: true,
   styleOutOfRange: true,
   overBustEstimated: true,
+  sidesOutOfRange: true,
+  halvesNotOnFold: true,
+  centresUneven: true,
   frontArcImpossible: true,
   frontArcUnusual: true,
   levelsOutOfOrder: true,

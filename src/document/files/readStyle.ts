@@ -6,7 +6,7 @@ import {
   DART_LEVELS,
   type DartPoint,
   DEFAULT_STYLE,
-  draft,
+  draftWhole,
   EDGE_NODES,
   type EdgeShape,
   type Extras,
@@ -47,8 +47,18 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 
 function mergeStyle(data: JsonObject, read: PartReader): Style {
   const base = DEFAULT_STYLE;
-  read.knownOnly(data, '', ['unit', 'name', 'joinedSide', 'shoulders', 'extras', ...Object.keys(base)]);
+  read.knownOnly(data, '', [
+    'unit',
+    'name',
+    'joinedSide',
+    'shoulders',
+    'rightWedges',
+    'extras',
+    ...Object.keys(base),
+  ]);
   const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap', 'sideZip']);
+  // A wedge is known by its id on whichever side it is.
+  const ids = new Set<string>(data.wedges === undefined ? base.wedges.map(({ id }) => id) : []);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
     frontShare: read.numbers(data, 'frontShare', base.frontShare, 'share'),
@@ -65,7 +75,10 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
       lacingGap: read.number(closure, 'lacingGap', 'closure.', base.closure.lacingGap, 'length'),
     },
     ...(data.joinedSide === undefined ? {} : { joinedSide: read.flag(data, 'joinedSide', '', false) }),
-    wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, read),
+    wedges: data.wedges === undefined ? base.wedges : readWedges(data.wedges, 'wedges', ids, read),
+    ...(data.rightWedges === undefined
+      ? {}
+      : { rightWedges: readWedges(data.rightWedges, 'rightWedges', ids, read) }),
     balance: readBalance(data, read),
     allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
     ...readShoulders(data, read),
@@ -164,15 +177,19 @@ function readPoints(given: JsonObject, path: string, read: PartReader): Pick<Wed
 }
 
 /** A list of wedges stands in the place of the default's; id, block and station of each must be there. */
-function readWedges(data: unknown, read: PartReader): Wedge[] {
+function readWedges(
+  data: unknown,
+  list: 'wedges' | 'rightWedges',
+  ids: Set<string>,
+  read: PartReader,
+): Wedge[] {
   if (!Array.isArray(data)) {
-    read.refuse('wedges', `The wedges must be a list, not ${kindOf(data)}.`);
+    read.refuse(list, `The wedges must be a list, not ${kindOf(data)}.`);
     return [];
   }
-  const ids = new Set<string>();
   return data.map((each: unknown, i) => {
-    const path = `wedges.${i}.`;
-    if (!isObject(each)) read.refuse(`wedges.${i}`, `A wedge must be an object, not ${kindOf(each)}.`);
+    const path = `${list}.${i}.`;
+    if (!isObject(each)) read.refuse(`${list}.${i}`, `A wedge must be an object, not ${kindOf(each)}.`);
     const given: JsonObject = isObject(each) ? each : {};
     const id = typeof given.id === 'string' ? given.id : '';
     if (isObject(each)) {
@@ -219,7 +236,7 @@ function readWedges(data: unknown, read: PartReader): Wedge[] {
 
 /** The engine knows every number's span; any body will do to ask it, as these faults do not hang on one. */
 function outOfSpan(style: Style, unit: FileUnit): Fault[] {
-  return draft(DEMO_CLIENT.measurements, style)
+  return draftWhole(DEMO_CLIENT.measurements, style)
     .issues.filter(({ code }) => code === 'styleOutOfRange' || code === 'tooManyWedges')
     .map((issue) => ({ path: issue.at.field ?? 'wedges', message: issueSentence(issue, { unit, style }) }));
 }

@@ -16,8 +16,16 @@ export function withIdsApart(book: Book): Book {
 }
 
 function wedgesApart<T extends { readonly style: Style }>(bearer: T): T {
-  const wedges = apart(bearer.style.wedges);
-  return wedges === bearer.style.wedges ? bearer : { ...bearer, style: { ...bearer.style, wedges } };
+  const { wedges, rightWedges = [] } = bearer.style;
+  // A wedge is found by its id on whichever side it is.
+  const all = [...wedges, ...rightWedges];
+  const told = apart(all);
+  if (told === all) return bearer;
+  const style = { ...bearer.style, wedges: told.slice(0, wedges.length) };
+  return {
+    ...bearer,
+    style: bearer.style.rightWedges ? { ...style, rightWedges: told.slice(wedges.length) } : style,
+  };
 }
 
 function apart<T extends { readonly id: string }>(items: readonly T[]): readonly T[] {

@@ -3,6 +3,7 @@
 import {
   type Issue,
   type IssueCode,
+  LEVEL_NAMES,
   type MeasurementName,
   MOST_REDUCTION_MM,
   MOST_REDUCTION_SHARE,
@@ -48,6 +49,8 @@ interface Parts {
   /** "the bust wedge", or "the wedge beside it". */
   readonly wedge: string;
   readonly seam: string;
+  /** The level at the end of the field's path. */
+  readonly sideName: string;
   /** The span of a number of the style, in words. */
   readonly styleName: string;
   readonly styleSpan: string;
@@ -76,10 +79,16 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
     percent: (name) => `${plain(Math.round(100 * number(name)))} %`,
     field: fieldName(at.field, style),
     level: LEVEL_WORDS[at.level ?? 'waist'],
-    piece: at.piece === undefined ? (at.block ? `the ${at.block}` : 'the draft') : pieceLabelOf(at.piece),
-    block: at.block ?? 'block',
+    piece:
+      at.piece === undefined
+        ? at.block
+          ? `the ${at.hand ? `${at.hand} ` : ''}${at.block}`
+          : 'the draft'
+        : pieceLabelOf(at.piece),
+    block: `${at.hand ? `${at.hand} ` : ''}${at.block ?? 'block'}`,
     wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
+    sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
     styleName: styled.name,
     styleSpan: span,
     least,
@@ -111,6 +120,14 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
       : `${styleName} is missing, stands twice, or is not something the draft knows. Choose it anew.`,
   overBustEstimated: ({ length }) =>
     `The over-bust girth was not measured; it is taken as ${length('overBust')}, the usual for this bust girth. Measure it to be sure.`,
+  sidesOutOfRange: ({ sideName, number, length }) =>
+    number('most') < 1
+      ? `The left half of the ${sideName} must be from 40 % to 60 % of its girth. Measure it again from centre front to centre back.`
+      : `How much lower the ${sideName} sits on the right must be within ${length('most')} up or down. Measure it again.`,
+  halvesNotOnFold: ({ block }) =>
+    `The two sides differ, so the centre ${block} is joined by a seam and does not lie on the fold.`,
+  centresUneven: ({ seam, length }) =>
+    `The left and the right edge at ${seam} differ by ${length('apart')} and cannot be sewn together. Let the two sides differ less there.`,
   frontArcImpossible: ({ field, length, least, most }) =>
     `${field} of ${length('arc')} cannot be the front’s part of a girth of ${length('girth')}: it must be between ${least} and ${most}. Measure it again from side seam to side seam, or leave it empty.`,
   frontArcUnusual: ({ field, length, least, most }) =>

@@ -18,6 +18,13 @@ export const pieceLabel = (piece: Pick<Piece, 'id'>): string => pieceLabelOf(pie
 
 /** The label of a piece known by its id only ("front-1"); an id of another form is given back as it is. */
 export function pieceLabelOf(id: string): string {
+  const [, hand, half] = /^(left|right)-(.+)$/.exec(id) ?? [];
+  if (hand !== undefined && half !== undefined) {
+    const label = pieceLabelOf(half);
+    return label === half
+      ? id
+      : `${hand === 'left' ? 'Left' : 'Right'} ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  }
   if (id === 'side') return 'Side panel';
   if (id === 'strap') return 'Strap';
   const [, side, part = ''] = /^(front|back)-(\d+|modesty|facing|band)$/.exec(id) ?? [];
@@ -48,6 +55,8 @@ export function seamName(id: string): string {
   const shoulder = /^shoulder(?:-(neck|tip))?$/.exec(id);
   if (shoulder)
     return shoulder[1] ? `the shoulder seam, its half at the ${shoulder[1]}` : 'the shoulder seam';
+  const [, hand, half] = /^(left|right)-(side|shoulder.*)$/.exec(id) ?? [];
+  if (hand !== undefined && half !== undefined) return seamName(half).replace(/^the /, `the ${hand} `);
   const centre = /^(front|back)-centre$/.exec(id);
   if (centre) return `centre ${centre[1]}`;
   const dart = /^([^/]+)\/dart:/.exec(id);

@@ -20,7 +20,7 @@ import { lacedSides } from './openings';
 import type { Piece } from './piece';
 import { shoulderBands } from './shoulderBand';
 import { type TruedSeam, trueSeam } from './truing';
-import type { EdgeNodeName, Side, Style } from './types';
+import type { EdgeNodeName, Hand, Side, Style } from './types';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -43,6 +43,8 @@ export interface Draft {
     readonly edges: readonly EdgeRunRow[];
   };
   readonly issues: readonly Issue[];
+  /** Both halves, each in the coordinates of its own blocks, where the body or the style differs left to right. */
+  readonly halves?: Readonly<Record<Hand, Draft>>;
 }
 
 /** The least height of a garment that has room for its seams. mm */

@@ -7,6 +7,10 @@ export type LevelName = (typeof LEVEL_NAMES)[number];
 /** Which half block: x runs from its own centre line towards the side. */
 export type Side = 'front' | 'back';
 
+/** Which half of the wearer, as she says it herself. */
+export const HANDS = ['left', 'right'] as const;
+export type Hand = (typeof HANDS)[number];
+
 /** A number for each level. */
 export type PerLevel = Readonly<Record<LevelName, number>>;
 
@@ -156,6 +160,8 @@ export interface Style {
   };
   readonly allowances: Allowances;
   readonly extras?: Extras;
+  /** The wedges of the right half, where they are not those of the left; ids are told apart from `wedges`. */
+  readonly rightWedges?: readonly Wedge[];
 }
 
 /** The most wedges a block may have. */

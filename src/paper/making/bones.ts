@@ -30,31 +30,42 @@ export interface Busk {
 /** A seam shorter than this, or more level than upright, takes no bone (a strap, a band). Common practice, no source. mm */
 const LEAST_CHANNEL_MM = 60;
 
+/** How many times the garment has what the draft has once: for left and right, but where each is drafted for itself. */
+export const timesCut = ({ halves }: Draft): number => (halves ? 1 : 2);
+
 /** All bones from centre front round to centre back. */
 export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): Bone[] {
   const bone = (place: BonePlace, count: number, channelMm: number): Bone[] =>
     count > 0 && channelMm >= LEAST_CHANNEL_MM
       ? [{ place, count, channelMm, lengthMm: boneLength(channelMm, settings) }]
       : [];
+  const times = timesCut(draft);
   const front =
     style.closure.front === 'busk' || style.closure.front === 'lacing'
       ? []
-      : centreEdges(draft, 'front').flatMap(({ piece, edge }) =>
-          bone({ kind: 'centreFront', piece: piece.id }, settings.bonesAtCentre, polylineLength(edge.points)),
-        );
+      : centreEdges(draft, 'front')
+          // Where left and right are cut apart, they share what is at the centre.
+          .slice(0, 1)
+          .flatMap(({ piece, edge }) =>
+            bone(
+              { kind: 'centreFront', piece: piece.id },
+              settings.bonesAtCentre,
+              polylineLength(edge.points),
+            ),
+          );
   const seams = draft.proof.seams.flatMap(({ kind, a, b, lengthA }) => {
     // A dart ends in soft cloth; a bone in it would poke through at the point.
-    if (kind === 'dart') return [];
+    if (kind === 'dart' || kind === 'centre') return [];
     const edge = draft.pieces.find((piece) => piece.id === a.piece)?.edges[a.edge];
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
-    return bone({ kind: 'seam', pieces: [a.piece, b.piece] }, 2 * settings.bonesOnSeam, lengthA);
+    return bone({ kind: 'seam', pieces: [a.piece, b.piece] }, times * settings.bonesOnSeam, lengthA);
   });
   const lacing = lacedEdges(draft).flatMap(({ piece, edge }) =>
     lacingPlaces(settings)
       .slice(0, settings.bonesAtLacing)
       .flatMap(({ beside, awayMm }) => {
         const line = besideEdge(piece, edge, awayMm) ?? edge.points;
-        return bone({ kind: 'lacing', piece: piece.id, beside }, 2, polylineLength(line));
+        return bone({ kind: 'lacing', piece: piece.id, beside }, times, polylineLength(line));
       }),
   );
   return [...front, ...seams, ...lacing];

@@ -1,13 +1,16 @@
 // Where the eyelets go: closer at the waist, the waist itself midway between two of them, where the lace is drawn tight.
 
-import { type Draft, distance, type Piece, type Point, polylineLength } from '../../engine';
+import { type Draft, distance, HANDS, type Piece, type Point, polylineLength } from '../../engine';
 import { besideEdge, pointAt } from './besideEdge';
+import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
 import type { MakingSettings } from './settings';
 
-/** One row of eyelets; the garment has it twice, left and right. */
+/** One row of eyelets. */
 export interface EyeletRow {
   readonly piece: string;
+  /** How often the garment has it: twice, left and right, unless the two are drafted apart. */
+  readonly times: number;
   /** Centres from the top down, in the coordinates of the piece's block. */
   readonly points: readonly Point[];
   /** Of each centre from the upper end of the row's line, mm along it. */
@@ -18,10 +21,12 @@ export interface EyeletRow {
 
 /** A row for each laced edge that the draft has; none where nothing laces or an edge is too short for two eyelets. */
 export function eyeletsFor(draft: Draft, settings: MakingSettings): EyeletRow[] {
-  const waist = draft.span?.waist ?? null;
   return lacedEdges(draft).flatMap(({ piece, edge }) => {
+    const [hand] = HANDS.filter((each) => piece.id.startsWith(`${each}-`));
+    const { span } = (hand && draft.halves?.[hand]) ?? draft;
+    const waist = span?.waist ?? null;
     const line = besideEdge(piece, edge, settings.eyeletInset);
-    const row = line && rowOn(line, piece, waist, settings);
+    const row = line && rowOn(line, piece, waist, settings, timesCut(draft));
     return row ? [row] : [];
   });
 }
@@ -31,6 +36,7 @@ function rowOn(
   piece: Piece,
   waist: number | null,
   settings: MakingSettings,
+  times: number,
 ): EyeletRow | null {
   const [first, last] = [settings.eyeletEnd, polylineLength(line) - settings.eyeletEnd];
   if (!(last - first >= settings.waistSpacing)) return null;
@@ -45,6 +51,7 @@ function rowOn(
   const gaps = fromTop.slice(1).map((each, i) => each - (fromTop[i] as number));
   return {
     piece: piece.id,
+    times,
     points: fromTop.map((along) => pointAt(line, along)),
     fromTop,
     apart: { least: Math.min(...gaps), most: Math.max(...gaps) },

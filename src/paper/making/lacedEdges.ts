@@ -12,9 +12,7 @@ export function centreEdges({ pieces }: Draft, block: Piece['block']): PieceEdge
   return pieces
     .filter((piece) => piece.block === block)
     .flatMap((piece) =>
-      piece.edges
-        .filter((edge) => edge.role === 'centre' && edge.mate === null)
-        .map((edge) => ({ piece, edge })),
+      piece.edges.filter((edge) => edge.role === 'centre').map((edge) => ({ piece, edge })),
     );
 }
 

@@ -1,7 +1,7 @@
 // Everything there is to buy, cut and make for one draft, in mm; the words are put to it in makingTables.ts.
 
 import { type Draft, polylineLength, type Style } from '../../engine';
-import { type Bone, type Busk, bonesOf, buskOf, casingWidth } from './bones';
+import { type Bone, type Busk, bonesOf, buskOf, casingWidth, timesCut } from './bones';
 import { type ClothLength, clothFor } from './cloth';
 import { type EyeletRow, eyeletsFor } from './eyelets';
 import type { MakingSettings } from './settings';
@@ -63,11 +63,12 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
 const ONCE = /facing|strap/;
 
 /** The edges of these kinds round the whole garment, mm. */
-function edgesRound({ pieces }: Draft, roles: readonly string[]): number {
+function edgesRound(draft: Draft, roles: readonly string[]): number {
+  const [{ pieces }, times] = [draft, timesCut(draft)];
   let length = 0;
   for (const { edges } of pieces)
     for (const { role, mate, points } of edges)
-      if (roles.includes(role) && mate === null) length += 2 * polylineLength(points);
+      if (roles.includes(role) && mate === null) length += times * polylineLength(points);
   return length;
 }
 

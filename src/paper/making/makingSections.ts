@@ -129,8 +129,8 @@ function eyeletsSection(
   const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const lines = eyelets.flatMap((row) => [
     line(
-      'Eyelets, two rows alike',
-      2 * row.points.length,
+      row.times === 2 ? 'Eyelets, two rows alike' : 'Eyelets, one row',
+      row.times * row.points.length,
       null,
       `${row.points.length} in each row on ${pieceLabelOf(row.piece)}, ${apart(row, said)}`,
     ),

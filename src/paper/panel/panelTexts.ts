@@ -85,7 +85,8 @@ const SCALES = [1, 0.9, 0.8, 0.72];
 
 function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; leaders: InkLine[] } {
   const { piece, sewn } = panel;
-  const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}`;
+  const sided = /^(left|right)-/.test(piece.id) ? ', right side up' : '';
+  const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}${sided}`;
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
     { text: cut, sizePt: 10.5, bold: true },

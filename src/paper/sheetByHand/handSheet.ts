@@ -1,14 +1,40 @@
 // The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
 
+import { HANDS, type Hand, styleOfHand } from '../../engine';
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { PlanInput } from '../placePanels';
 import { blockSteps } from './blockSteps';
 import { extraSteps } from './extraSteps';
-import type { HandSheet } from './handStep';
+import type { HandSheet, HandStep } from './handStep';
 import { panelSteps } from './panelSteps';
-import { tapeFor } from './tape';
+import { type Tape, tapeFor } from './tape';
 import { targetSteps } from './targetSteps';
+
+const SIDES_DIFFER =
+  'The two sides differ: the left half and the right half are each drafted by themselves, from girths that are twice that side’s part. Cut each panel once; a right front and a left back are traced face down.';
+
+/** The steps of one half, drafted by itself. */
+function halfSteps(input: PlanInput, hand: Hand, tape: Tape): HandStep[] {
+  const half = input.draft.halves?.[hand];
+  if (!half) return [];
+  const own = {
+    ...input,
+    draft: half,
+    sheet: { ...input.sheet, style: styleOfHand(input.sheet.style, hand) },
+  };
+  const steps = [
+    ...targetSteps(own, tape),
+    ...blockSteps(own, 'front', tape),
+    ...blockSteps(own, 'back', tape),
+    ...panelSteps(own, tape),
+  ];
+  const name = hand === 'left' ? 'Left half' : 'Right half';
+  return steps.map((step) => ({
+    ...step,
+    heading: `${name}: ${step.heading.charAt(0).toLowerCase()}${step.heading.slice(1)}`,
+  }));
+}
 
 /**
  * The sheet in the client's unit, every length to the nearest 1/16 in or mm. Who draws by it comes out within one division of
@@ -26,18 +52,21 @@ export function handSheet(input: PlanInput): HandSheet {
     date,
     warning: hasFaults(input) ? DO_NOT_CUT : null,
     remarks: [
+      ...(draft.halves ? [SIDES_DIFFER] : []),
       ...(estimated === null ? [] : [estimated]),
       `All lengths in ${unit}. Each is rounded by itself, so a sum may be one division out; measure every mark from the line that is named, never from the mark before.`,
     ],
     steps:
       draft.pieces.length === 0
         ? []
-        : [
-            ...targetSteps(input, tape),
-            ...blockSteps(input, 'front', tape),
-            ...blockSteps(input, 'back', tape),
-            ...panelSteps(input, tape),
-            ...extraSteps(input, tape),
-          ],
+        : draft.halves
+          ? [...HANDS.flatMap((hand) => halfSteps(input, hand, tape)), ...extraSteps(input, tape)]
+          : [
+              ...targetSteps(input, tape),
+              ...blockSteps(input, 'front', tape),
+              ...blockSteps(input, 'back', tape),
+              ...panelSteps(input, tape),
+              ...extraSteps(input, tape),
+            ],
   };
 }

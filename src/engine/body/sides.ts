@@ -1,0 +1,82 @@
+// How a body differs left to right: the left's part of each girth, and levels that sit lower on the right. From it come two
+// bodies alike in themselves, each of which drafts one half.
+
+import type { Hand, LevelName, PerLevel } from '../draft/types';
+import { type Issue, issue } from '../issue';
+import type { Body } from './body';
+import type { Measurements } from './measurements';
+
+/** Levels that are measured down from the neck; over-bust and high hip go with their neighbours. */
+export const SIDE_LEVELS = ['bust', 'underBust', 'waist', 'hip'] as const;
+type SideLevel = (typeof SIDE_LEVELS)[number];
+
+export interface BodySides {
+  /** The part of each girth from centre front round the left to centre back; a level left out has half. */
+  readonly leftShare: Partial<PerLevel>;
+  /** How much lower a level sits on the right, mm; negative where it sits higher. */
+  readonly rightLower: { readonly [level in SideLevel]?: number };
+}
+
+/** Beyond these a slip of the tape is likelier than a body; our own bounds. */
+export const SIDES_SPANS = { leftShare: [0.4, 0.6], rightLower: [-60, 60] } as const;
+
+const GIRTHS = ['overBust', 'bust', 'underBust', 'waist', 'highHip', 'hip'] as const satisfies LevelName[];
+
+const LENGTHS = {
+  bust: 'neckToBust',
+  underBust: 'neckToUnderBust',
+  waist: 'neckToWaist',
+  hip: 'neckToHip',
+} as const;
+
+const ARCS = { bust: 'frontBustArc', waist: 'frontWaistArc', hip: 'frontHipArc' } as const;
+
+/** Whatever came in as sides, with both its parts there; null is a body alike on both sides. */
+export function wholeSides(sides: BodySides | null): BodySides {
+  const { leftShare, rightLower }: Partial<BodySides> = Object(sides);
+  return { leftShare: Object(leftShare), rightLower: Object(rightLower) };
+}
+
+/** Blocking issues at what cannot be drafted: `leftShare.waist` and the like, with the span. */
+export function checkSides(sides: BodySides): Issue[] {
+  return (['leftShare', 'rightLower'] as const).flatMap((part) => {
+    const [least, most] = SIDES_SPANS[part];
+    return Object.entries(sides[part] as Readonly<Record<string, unknown>>)
+      .filter(([, value]) => typeof value !== 'number' || !(value >= least && value <= most))
+      .map(([level]) => issue('sidesOutOfRange', 'block', { field: `${part}.${level}` }, { least, most }));
+  });
+}
+
+/** Whether the two sides differ at all. */
+export const differs = ({ leftShare, rightLower }: BodySides): boolean =>
+  Object.values(leftShare).some((share) => share !== 0.5) ||
+  Object.values(rightLower).some((lower) => lower !== 0);
+
+/**
+ * The body that is like one side all round: girths twice that side's part, levels where that side has them. What the left
+ * and the right body measure adds up to twice the girth. Lengths are taken to be measured down the left.
+ */
+export function bodyOfHand(
+  measurements: Measurements,
+  body: Body,
+  { leftShare, rightLower }: BodySides,
+  hand: Hand,
+): Measurements {
+  const twice = (level: LevelName): number => {
+    const left = 2 * (leftShare[level] ?? 0.5);
+    return hand === 'left' ? left : 2 - left;
+  };
+  const changed: { -readonly [name in keyof Measurements]?: number } = {};
+  for (const level of GIRTHS) {
+    const girth = body[level];
+    if (girth !== null) changed[level] = girth * twice(level);
+  }
+  for (const level of ['bust', 'waist', 'hip'] as const) {
+    const arc = body.frontArc[level];
+    if (arc !== undefined) changed[ARCS[level]] = arc * twice(level);
+  }
+  if (hand === 'right')
+    for (const level of SIDE_LEVELS)
+      changed[LENGTHS[level]] = body[LENGTHS[level]] + (rightLower[level] ?? 0);
+  return { ...measurements, ...changed };
+}

@@ -1,0 +1,15 @@
+// One half of a garment whose halves differ, as it lies on the table: drawn by itself, with the girths of the whole.
+
+import type { Draft } from './draft';
+import type { Hand } from './types';
+
+/** The half as a draft of its own; the draft itself where both halves are alike. What there is to say is said of the whole. */
+export function halfOf(whole: Draft, hand: Hand): Draft {
+  const half = whole.halves?.[hand];
+  if (!half) return whole;
+  const ledger = whole.proof.ledger.flatMap((row) => {
+    const own = half.proof.ledger.find(({ level }) => level === row.level);
+    return own ? [{ ...row, y: own.y, widths: own.widths, taken: own.taken }] : [];
+  });
+  return { ...half, proof: { ...half.proof, ledger }, issues: whole.issues };
+}

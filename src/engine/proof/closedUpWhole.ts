@@ -1,0 +1,38 @@
+// Both halves closed up side by side as seen from the front: the right half's mirror image and the left half meet at centre
+// front.
+
+import type { Draft } from '../draft/draft';
+import { ofHand } from '../draft/rightSideUp';
+import type { Hand } from '../draft/types';
+import type { Point } from '../geometry/point';
+import { type ClosedAt, closeUp, type Placement } from './closedUp';
+
+/** Placements of the whole's pieces, which lie right side up already, so that none is mirrored. */
+export function closeUpWhole(halves: Readonly<Record<Hand, Draft>>, at: ClosedAt): Placement[] {
+  const [own, other] = [centreHeld(halves.left, at), centreHeld(halves.right, at)];
+  const right = closeUp(halves.right.pieces, at).map(
+    ({ piece, turnRad, shift }): Placement => ({
+      piece: ofHand('right', piece),
+      mirrored: false,
+      turnRad: -turnRad,
+      shift: { x: own.x + other.x - shift.x, y: own.y - other.y + shift.y },
+    }),
+  );
+  const left = closeUp(halves.left.pieces, at).map(
+    (placement): Placement => ({ ...placement, piece: ofHand('left', placement.piece), mirrored: false }),
+  );
+  return [...right.reverse(), ...left];
+}
+
+/** The point of the centre front that is held: its upper end, the waist mark or its lower end. */
+function centreHeld({ pieces, span }: Draft, at: ClosedAt): Point {
+  const piece = pieces.find(({ block, number }) => block === 'front' && number === 1);
+  const points = piece?.edges[0]?.points;
+  const held =
+    at === 'waist'
+      ? piece?.marks.find(({ level, edge }) => level === 'waist' && edge === 0)?.at
+      : at === 'top'
+        ? points?.[0]
+        : points?.at(-1);
+  return held ?? { x: 0, y: span?.waist ?? 0 };
+}

@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type BodySides,
+  closeUpWhole,
+  DEFAULT_STYLE,
+  draft,
+  draftWhole,
+  placePoint,
+  type Style,
+} from '../../../src/engine';
+import { MEAN_BODY } from '../../support/drawBodies';
+
+const SIDES: BodySides = {
+  leftShare: { bust: 0.51, waist: 0.52, hip: 0.49 },
+  rightLower: { bust: 6, underBust: 6, waist: 8, hip: 10 },
+};
+const closedBy = (front: Style['closure']['front'], back: Style['closure']['back']): Style => ({
+  ...DEFAULT_STYLE,
+  wedges: DEFAULT_STYLE.wedges.filter(({ station }) => station > -1),
+  closure: { front, back, lacingGap: 50 },
+});
+
+describe('a body alike on both sides', () => {
+  it('is drafted as ever', () => {
+    const plain = draft(MEAN_BODY, DEFAULT_STYLE);
+    expect(draftWhole(MEAN_BODY, DEFAULT_STYLE)).toEqual(plain);
+    expect(
+      draftWhole(MEAN_BODY, DEFAULT_STYLE, { leftShare: { waist: 0.5 }, rightLower: { hip: 0 } }),
+    ).toEqual(plain);
+  });
+
+  it('with the same wedges given for the right has two halves alike', () => {
+    const made = draftWhole(MEAN_BODY, { ...DEFAULT_STYLE, rightWedges: DEFAULT_STYLE.wedges });
+    const plain = draft(MEAN_BODY, DEFAULT_STYLE);
+    for (const hand of ['left', 'right'] as const)
+      for (const { id, cutLine } of plain.pieces) {
+        const own = made.pieces.find((piece) => piece.id === `${hand}-${id}`)?.cutLine ?? [];
+        const key = ({ x, y }: { x: number; y: number }) => `${Math.abs(x).toFixed(9)} ${y.toFixed(9)}`;
+        expect(own.map(key).sort(), `${hand} ${id}`).toEqual(cutLine.map(key).sort());
+      }
+    expect(made.proof.ledger.map(({ sewnGirth }) => sewnGirth?.toFixed(9))).toEqual(
+      plain.proof.ledger.map(({ sewnGirth }) => sewnGirth?.toFixed(9)),
+    );
+  });
+});
+
+describe('a body that differs left to right', () => {
+  const made = draftWhole(MEAN_BODY, DEFAULT_STYLE, SIDES);
+
+  it('has pieces of both halves and a proof of the whole', () => {
+    const ids = made.pieces.map(({ id }) => id);
+    const half = draft(MEAN_BODY, DEFAULT_STYLE).pieces.map(({ id }) => id);
+    expect(ids).toEqual([...half.map((id) => `left-${id}`), ...half.map((id) => `right-${id}`)]);
+    expect(made.proof.seams.map(({ id }) => id)).toEqual([
+      'front-centre',
+      'left-front-1/left-front-2',
+      'left-front-2/left-front-3',
+      'left-side',
+      'left-back-2/left-back-3',
+      'left-back-1/left-back-2',
+      'right-front-1/right-front-2',
+      'right-front-2/right-front-3',
+      'right-side',
+      'right-back-2/right-back-3',
+      'right-back-1/right-back-2',
+      'back-centre',
+    ]);
+    const waist = made.proof.ledger.find(({ level }) => level === 'waist');
+    expect(waist?.bodyGirth).toBe(MEAN_BODY.waist);
+    expect(waist?.sewnGirth).toBeCloseTo(MEAN_BODY.waist + DEFAULT_STYLE.ease.waist - 50.8, 1);
+    const sum = Object.values(waist?.widths ?? {}).reduce((all, width) => all + width, 0);
+    expect(sum).toBeCloseTo(waist?.sewnGirth ?? Number.NaN, 9);
+  });
+
+  it('says how far the centres differed before they were trued to each other', () => {
+    const centre = made.proof.seams.find(({ id }) => id === 'front-centre');
+    // From waist to top the right is 2 mm longer (its waist 8 mm lower, its bust 6), below the waist they are alike.
+    expect(Math.abs(centre?.natural ?? 0)).toBeCloseTo(2, 1);
+    expect(Math.abs((centre?.lengthA ?? 0) - (centre?.lengthB ?? 1))).toBeLessThan(0.05);
+    expect(centre?.markDrift).toBeGreaterThan(0);
+  });
+
+  it('joins left and right at a centre with a seam, and at no other', () => {
+    const centre = (style: Style, id: string) =>
+      draftWhole(MEAN_BODY, style, SIDES).pieces.find((piece) => piece.id === id)?.edges[0];
+    expect(centre(closedBy('seam', 'lacing'), 'left-front-1')?.mate).toEqual({
+      piece: 'right-front-1',
+      edge: 0,
+    });
+    expect(centre(closedBy('seam', 'lacing'), 'right-front-1')?.mate).toEqual({
+      piece: 'left-front-1',
+      edge: 0,
+    });
+    expect(centre(closedBy('seam', 'lacing'), 'left-back-1')?.mate).toBeNull();
+    expect(centre(closedBy('busk', 'zip'), 'left-front-1')?.mate).toBeNull();
+  });
+
+  it('puts no centre on the fold, and says so', () => {
+    const folded = draftWhole(MEAN_BODY, closedBy('fold', 'lacing'), SIDES);
+    expect(folded.pieces.every(({ cut }) => cut.count === 1 && !cut.onFold)).toBe(true);
+    expect(folded.issues).toContainEqual(
+      expect.objectContaining({
+        code: 'halvesNotOnFold',
+        severity: 'note',
+        at: expect.objectContaining({ block: 'front' }),
+      }),
+    );
+    expect(folded.pieces.find(({ id }) => id === 'left-front-1')?.edges[0]).toMatchObject({
+      mate: { piece: 'right-front-1', edge: 0 },
+      allowance: DEFAULT_STYLE.allowances.centre,
+    });
+  });
+
+  it('says what holds of the body once, with the numbers of the body', () => {
+    const style = { ...DEFAULT_STYLE, ease: { ...DEFAULT_STYLE.ease, waist: -90 } };
+    const said = draftWhole({ ...MEAN_BODY, overBust: null }, style, SIDES).issues;
+    for (const code of ['waistReductionHigh', 'overBustEstimated', 'sittingUnknown'])
+      expect(
+        said.filter((each) => each.code === code),
+        code,
+      ).toHaveLength(1);
+    expect(said.find(({ code }) => code === 'waistReductionHigh')?.values.share).toBeCloseTo(
+      90 / MEAN_BODY.waist,
+      12,
+    );
+  });
+
+  it('gives a panel too narrow with its half', () => {
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      rightWedges: DEFAULT_STYLE.wedges.map((wedge) =>
+        wedge.id === 'front-side'
+          ? { ...wedge, id: 'right-front-side', station: 0.1 }
+          : { ...wedge, id: `right-${wedge.id}` },
+      ),
+    };
+    const blocking = draftWhole(MEAN_BODY, style, SIDES).issues.filter(
+      ({ severity }) => severity === 'block',
+    );
+    expect(blocking).not.toEqual([]);
+    for (const { at } of blocking) expect(at).toMatchObject({ hand: 'right', piece: 'right-front-2' });
+  });
+
+  it('lies closed up with every seam held together, the right half before the left', () => {
+    if (!made.halves) throw new Error('not drafted whole');
+    for (const held of ['top', 'waist', 'hem'] as const) {
+      const placements = closeUpWhole(made.halves, held);
+      expect(placements.map(({ piece }) => piece).sort()).toEqual(made.pieces.map(({ id }) => id).sort());
+      expect(placements.every(({ mirrored }) => !mirrored)).toBe(true);
+      const end = (piece: string, edge: number) => {
+        const placement = placements.find((each) => each.piece === piece);
+        const points = made.pieces.find(({ id }) => id === piece)?.edges[edge]?.points ?? [];
+        const down = [...points].sort((a, b) => a.y - b.y);
+        const point = held === 'hem' ? down.at(-1) : down[0];
+        return placement && point ? placePoint(placement, point) : { x: Number.NaN, y: Number.NaN };
+      };
+      if (held === 'waist') continue;
+      for (const { id, a, b } of made.proof.seams) {
+        if (id === 'back-centre') continue;
+        const [p, q] = [end(a.piece, a.edge), end(b.piece, b.edge)];
+        expect(p.y, `${held} ${id}`).toBeCloseTo(q.y, 6);
+        expect(p.x, `${held} ${id}`).toBeCloseTo(q.x, 6);
+      }
+    }
+  });
+
+  it('that cannot be is refused at its field, never thrown at', () => {
+    const odd: unknown[] = [
+      { leftShare: { waist: 0.7 }, rightLower: {} },
+      { leftShare: {}, rightLower: { hip: Number.NaN } },
+      { leftShare: { bust: 'half' }, rightLower: {} },
+    ];
+    for (const sides of odd) {
+      const { pieces, issues } = draftWhole(MEAN_BODY, DEFAULT_STYLE, sides as BodySides);
+      expect(pieces).toEqual([]);
+      expect(issues).toContainEqual(expect.objectContaining({ code: 'sidesOutOfRange', severity: 'block' }));
+    }
+    for (const sides of [3, 'left', [], {}])
+      expect(() => draftWhole(MEAN_BODY, DEFAULT_STYLE, sides as BodySides)).not.toThrow();
+    const rightWedges = 'none' as unknown as Style['wedges'];
+    expect(draftWhole(MEAN_BODY, { ...DEFAULT_STYLE, rightWedges }, SIDES).issues).toContainEqual(
+      expect.objectContaining({ code: 'styleOutOfRange', severity: 'block' }),
+    );
+    expect(draftWhole({ ...MEAN_BODY, waist: null }, DEFAULT_STYLE, SIDES).pieces).toEqual([]);
+  });
+});

@@ -1,0 +1,196 @@
+// Bodies that differ left to right: two half-bodies drafted, mated at the centres, and proved as one garment.
+
+import { describe, expect, it } from 'vitest';
+import {
+  type BodySides,
+  balancedWedge,
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  draftWhole,
+  HANDS,
+  type Hand,
+  inches,
+  LEVEL_NAMES,
+  type Measurements,
+  openWidth,
+  type Style,
+  styleOfHand,
+} from '../../src/engine';
+import { checkBody } from '../../src/engine/body/body';
+import { bodyOfHand } from '../../src/engine/body/sides';
+import { drawBodies } from '../support/drawBodies';
+import { broken, judge } from '../support/judge';
+import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
+import { chance, type Random, randomFrom, uniform } from '../support/random';
+import { randomStyle } from '../support/randomStyle';
+
+const SEED = 1313;
+const COUNT = 200;
+
+interface Case {
+  readonly body: Measurements;
+  readonly style: Style;
+  readonly sides: BodySides;
+  readonly name: string;
+}
+
+/** One wedge a block runs up to mid-shoulder; one shapes centre back. */
+const SHOULDERED: Style = {
+  ...DEFAULT_STYLE,
+  // Clear of the over-bust line, so that no armhole cuts it.
+  topAbove: 15,
+  shoulders: { drop: inches(1), armholeIn: inches(0.5), intake: { front: inches(0.5), back: 6 } },
+  wedges: [
+    balancedWedge('front-bust', 'front', 0, 3),
+    balancedWedge('back-curve', 'back', -1, 1),
+    balancedWedge('back-centre', 'back', 0, 2),
+  ],
+};
+
+function randomSides(random: Random): BodySides {
+  const some = (value: () => number) =>
+    Object.fromEntries(LEVEL_NAMES.filter(() => chance(random, 0.7)).map((level) => [level, value()]));
+  const lower = uniform(random, -15, 15);
+  return {
+    leftShare: some(() => uniform(random, 0.47, 0.53)),
+    rightLower: {
+      bust: lower + uniform(random, -3, 3),
+      underBust: lower + uniform(random, -3, 3),
+      waist: lower + uniform(random, -3, 3),
+      hip: lower,
+    },
+  };
+}
+
+const cases = (): Case[] => {
+  const random = randomFrom(SEED);
+  return drawBodies(COUNT, SEED).map((body, i) => {
+    if (i % 5 === 4)
+      return {
+        body: { ...body, acrossShoulder: 150 + 0.25 * body.bust, backNeckToWaist: body.neckToWaist - 22 },
+        style: SHOULDERED,
+        sides: randomSides(random),
+        name: `seed ${SEED}, case ${i}, shouldered`,
+      };
+    const plain = i % 2 === 0 ? DEFAULT_STYLE : randomStyle(random, 'tame');
+    const own = randomStyle(random, 'tame').wedges.map((wedge) => ({ ...wedge, id: `right-${wedge.id}` }));
+    const style = i % 3 === 0 ? { ...plain, rightWedges: own } : plain;
+    return { body, style, sides: randomSides(random), name: `seed ${SEED}, case ${i}` };
+  });
+};
+
+const halfBody = ({ body, sides }: Case, hand: Hand): Measurements => {
+  const checked = checkBody(body).body;
+  if (!checked) throw new Error('a drawn body is whole');
+  return bodyOfHand(body, checked, sides, hand);
+};
+
+/** Sum over both halves of the panels' widths at a level, each half's at its own height; NaN where one is missed. */
+function sewnRound(made: Draft, level: string): number {
+  return HANDS.reduce((sum, hand) => {
+    const y = made.halves?.[hand].levels.find(({ name }) => name === level)?.y ?? Number.NaN;
+    const own = made.pieces.filter(({ id }) => id.startsWith(`${hand}-`));
+    return own.reduce((all, piece) => all + (widthAcross(ringOf(piece), y) ?? Number.NaN), sum);
+  }, 0);
+}
+
+describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () => {
+  it('keep every bound in each half and, where the two meet, in the whole', { timeout: 120_000 }, () => {
+    let measured = 0;
+    for (const each of cases()) {
+      const { body, style, sides, name } = each;
+      const made = draftWhole(body, style, sides);
+      const halves = made.halves;
+      expect(halves, name).toBeDefined();
+      if (!halves || made.pieces.length === 0) continue;
+      for (const hand of HANDS)
+        expect(
+          broken(judge(halfBody(each, hand), styleOfHand(style, hand), halves[hand])),
+          `${name} ${hand}`,
+        ).toEqual([]);
+      // Widths and kinks were judged in each half, whose levels have heights of their own.
+      const whole = judge(body, style, made).filter(({ bound }) => bound !== 'D6' && bound !== 'D5');
+      expect(broken(whole), name).toEqual([]);
+      for (const { level, sewnGirth, targetGirth } of made.proof.ledger) {
+        if (sewnGirth === null) continue;
+        measured += 1;
+        const wanted = (body[level] ?? Number.NaN) + style.ease[level] - openWidth(style.closure);
+        expect(targetGirth, name).toBeCloseTo(wanted, 9);
+        const off = Math.abs(sewnRound(made, level) - wanted);
+        expect(off, `${name} ${level}`).toBeLessThanOrEqual(0.1);
+      }
+      for (const { id, lengthA, lengthB } of made.proof.seams.filter(({ kind }) => kind === 'centre')) {
+        const edges = HANDS.map(
+          (hand) => made.pieces.find((piece) => piece.id === `${hand}-${id.split('-')[0]}-1`)?.edges[0],
+        );
+        const lengths = edges.map((edge) => lengthOf(edge?.points ?? []));
+        expect(lengths[0], name).toBeCloseTo(lengthA, 9);
+        expect(lengths[1], name).toBeCloseTo(lengthB, 9);
+        const off = Math.abs(lengthA - lengthB);
+        expect(off, `${name} ${id}`).toBeLessThanOrEqual(0.05);
+      }
+    }
+    expect(measured).toBeGreaterThan(2 * COUNT);
+  });
+
+  it('have pieces right side up, cut once, that run the same way round as ever', () => {
+    for (const { body, style, sides, name } of cases().slice(0, 60)) {
+      const made = draftWhole(body, style, sides);
+      for (const piece of made.pieces) {
+        expect(piece.cut, name).toEqual({ count: 1, onFold: false });
+        expect(areaSeen(ringOf(piece)), `${name} ${piece.id}`).toBeGreaterThan(0);
+        const mirrored = piece.id.startsWith('right-') === (piece.block === 'front');
+        const x = ringOf(piece).reduce((sum, point) => sum + point.x, 0);
+        expect(Math.sign(x), `${name} ${piece.id}`).toBe(mirrored ? -1 : 1);
+      }
+    }
+  });
+
+  it('seen in a mirror have the two halves’ pieces exchanged', { timeout: 60_000 }, () => {
+    for (const { body, style, sides, name } of cases().slice(0, 80)) {
+      const { rightWedges: _, ...plain } = style;
+      const exchanged: BodySides = {
+        leftShare: Object.fromEntries(
+          Object.entries(sides.leftShare).map(([level, share]) => [level, 1 - share]),
+        ),
+        rightLower: Object.fromEntries(
+          Object.entries(sides.rightLower).map(([level, lower]) => [level, -lower]),
+        ),
+      };
+      const { rightLower: lower } = sides;
+      const down = (mm: number | null, by = 0): number | null => (mm === null ? null : mm + by);
+      const turned = {
+        ...body,
+        neckToBust: down(body.neckToBust, lower.bust),
+        neckToUnderBust: down(body.neckToUnderBust, lower.underBust),
+        neckToWaist: down(body.neckToWaist, lower.waist),
+        neckToHip: down(body.neckToHip, lower.hip),
+      };
+      const [here, there] = [draftWhole(body, plain, sides), draftWhole(turned, plain, exchanged)];
+      const other = (hand: Hand): Hand => (hand === 'left' ? 'right' : 'left');
+      for (const hand of HANDS)
+        expect(there.pieces.filter(({ id }) => id.startsWith(hand)).length, name).toBe(
+          here.pieces.filter(({ id }) => id.startsWith(other(hand))).length,
+        );
+      for (const piece of here.pieces) {
+        const id = piece.id.replace(/^left|^right/, (hand) => other(hand as Hand));
+        const twin = there.pieces.find((each) => each.id === id);
+        const points = (twin?.cutLine ?? []).map(({ x, y }) => ({ x: -x, y })).reverse();
+        expect(points.length, `${name} ${id}`).toBe(piece.cutLine.length);
+        for (const [i, { x, y }] of piece.cutLine.entries()) {
+          expect(Math.abs(x - (points[i]?.x ?? Number.NaN)), `${name} ${id}`).toBeLessThanOrEqual(1e-6);
+          expect(Math.abs(y - (points[i]?.y ?? Number.NaN)), `${name} ${id}`).toBeLessThanOrEqual(1e-6);
+        }
+      }
+    }
+  });
+
+  it('draft the same to the bit again, whatever else was drafted between', () => {
+    for (const { body, style, sides } of cases().slice(0, 20)) {
+      const first = draftWhole(body, style, sides);
+      draft(body, style);
+      expect(draftWhole(body, style, sides)).toStrictEqual(first);
+    }
+  });
+});
