@@ -5,8 +5,8 @@ import type { EdgeNodeName, LevelName, Point, Side, Style } from '../engine';
 
 export interface Handle {
   readonly id: string;
-  /** `edge`: the whole top edge or hem. `node`: one place of it. `point`: an end of a dart. */
-  readonly kind: 'axis' | 'leg' | 'edge' | 'node' | 'point';
+  /** `edge`: the whole top edge or hem. `node`: one place of it. `point`: an end of a dart. `bend`: the axis at one level. */
+  readonly kind: 'axis' | 'leg' | 'edge' | 'node' | 'point' | 'bend';
   /** The wedge it belongs to, if any. */
   readonly wedge: string | null;
   readonly block: Side | null;

@@ -2,19 +2,31 @@
 
 import { setEdgeNode } from '../document';
 import type { Draft, EdgeNodePlace, Style } from '../engine';
+import type { Redraft } from './bendHandles';
 import type { Handle } from './handle';
 import { onTable, type TableLayout } from './layout';
 import { wedgeHandles } from './wedgeHandles';
 
-/** All handles of a draft: edges first, then wedge by wedge, the axis before its points and legs. */
-export function handlesOf(draft: Draft, style: Style, layout: TableLayout): Handle[] {
+/**
+ * All handles of a draft: edges first, then wedge by wedge, the axis before its points and legs.
+ *
+ * @param bending drafts a style for the same body; given, axes are there to be bent in the place of points and legs
+ */
+export function handlesOf(
+  draft: Draft,
+  style: Style,
+  layout: TableLayout,
+  bending: Redraft | null = null,
+): Handle[] {
   const { blocks, span } = draft;
   if (!blocks || !span) return [];
   return [
     ...edgeHandles(style, span, layout),
     ...draft.nodes.map((node) => nodeHandle(node, style, layout)),
     ...(['front', 'back'] as const).flatMap((side) =>
-      blocks[side].wedges.flatMap((wedge) => wedgeHandles(wedge, blocks[side], draft, style, layout)),
+      blocks[side].wedges.flatMap((wedge) =>
+        wedgeHandles(wedge, blocks[side], draft, style, layout, bending),
+      ),
     ),
   ];
 }

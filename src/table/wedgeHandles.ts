@@ -12,6 +12,7 @@ import {
   type Wedge,
   xAt,
 } from '../engine';
+import { bendHandles, type Redraft } from './bendHandles';
 import { askedRun, crosses } from './dartRun';
 import type { Handle } from './handle';
 import { directionOf, onTable, type TableLayout } from './layout';
@@ -25,13 +26,14 @@ const MOST_INTAKE_MM = 150;
 /** The most a gore may add by hand at a level, mm. */
 const MOST_ADDED_MM = 100;
 
-/** The handles of one wedge: its axis, then its points, then its legs from the top down. */
+/** The handles of one wedge: its axis, then its points, then its legs from the top down, or what bends its axis. */
 export function wedgeHandles(
   wedge: DraftedWedge,
   block: Block,
   draft: Draft,
   style: Style,
   layout: TableLayout,
+  bending: Redraft | null,
 ): Handle[] {
   const { levels, span } = draft;
   const waist = levels.find((level) => level.name === 'waist');
@@ -39,8 +41,10 @@ export function wedgeHandles(
   const asked = style.wedges.find(({ id }) => id === wedge.id);
   const run = askedRun(asked, levels);
   const crossed = levels.filter(({ y }) => y > span.top + 2 && y < span.hem - 2 && crosses(run, y));
+  const axis = axisHandle(block, wedge, waist, span, layout);
+  if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [
-    axisHandle(block, wedge, waist, span, layout),
+    axis,
     ...(asked ? pointHandles(asked, wedge, draft, layout) : []),
     ...crossed.flatMap((level) => legHandles(block, wedge, level, style, layout)),
   ];

@@ -147,3 +147,41 @@ describe('the run of a wedge as asked', () => {
     ]);
   });
 });
+
+describe('bending an axis', () => {
+  const bendsOf = (style: Style, id = ID): Handle[] => {
+    const made = draftOf(style);
+    return handlesOf(made, style, layOut(made) as TableLayout, draftOf).filter(
+      ({ kind, wedge }) => kind === 'bend' && wedge === id,
+    );
+  };
+  const bend = (style: Style, id: string): Handle => bendsOf(style).find((each) => each.id === id) as Handle;
+
+  it('is done at the levels within the garment, in the place of legs and points', () => {
+    expect(bendsOf(DEFAULT_STYLE).map(({ level }) => level)).toEqual(['bust', 'underBust', 'waist']);
+    expect(bendsOf(DEFAULT_STYLE, 'front-centre')).toEqual([]);
+    expect(bendsOf(CLOSED).map(({ which }) => which)).toEqual(['upper', 'lower']);
+  });
+
+  it('moves the axis at that level only, by as much as it is pulled', () => {
+    const waist = bend(DEFAULT_STYLE, 'bend:front-side:waist');
+    const under = bend(DEFAULT_STYLE, 'bend:front-side:underBust');
+    const bent = waist.set(DEFAULT_STYLE, waist.value + 10);
+    expect(bend(bent, 'bend:front-side:waist').at.x).toBeCloseTo(waist.at.x + 10 * waist.gain.x, 0);
+    expect(bend(bent, 'bend:front-side:underBust').at.x).toBeCloseTo(under.at.x, 0);
+  });
+
+  it('is drawn to where the axis is straight, and leaves no bend there', () => {
+    const waist = bend(DEFAULT_STYLE, 'bend:front-side:waist');
+    const bent = waist.set(DEFAULT_STYLE, waist.value + 10);
+    const again = bend(bent, 'bend:front-side:waist');
+    const straight = marksOf(again, draftOf(bent)).find(({ place }) => place === 'straight');
+    expect(again.set(bent, straight?.value ?? Number.NaN)).toEqual(DEFAULT_STYLE);
+  });
+
+  it('slants a closed dart by its points', () => {
+    const lower = bend(CLOSED, 'bend:front-side:lower');
+    const slanted = lower.set(CLOSED, lower.value - 8);
+    expect(bend(slanted, 'bend:front-side:lower').at.x).toBeCloseTo(lower.at.x - 8, 1);
+  });
+});

@@ -7,16 +7,25 @@ import {
   endsOf,
   issueSentence,
   LEVEL_WORDS,
+  pointX,
   setDartPoint,
   setEnds,
+  slantDart,
   WEDGE_ENDS,
   WEDGE_ENDS_WORDS,
   wedgeName,
 } from '../../document';
-import { DART_LEVELS, type DartPoint, type Draft, type DraftedWedge, type Wedge } from '../../engine';
+import {
+  DART_LEVELS,
+  type DartPoint,
+  type Draft,
+  type DraftedWedge,
+  type Style,
+  type Wedge,
+} from '../../engine';
 import { askedRun } from '../../table';
 import { LengthField } from '../parts/LengthField';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { draftOnce, useDraft, useOpen, useTable } from '../tableContext';
 
 interface DartFieldsProps {
   readonly wedge: Wedge;
@@ -61,7 +70,13 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
       </fieldset>
       {(['upper', 'lower'] as const).map((end) => {
         const point = wedge[end];
-        return point ? <PointFields key={end} wedge={wedge} end={end} point={point} name={name} /> : null;
+        if (!point) return null;
+        return (
+          <div key={end} className="dart-point">
+            <PointFields wedge={wedge} end={end} point={point} name={name} />
+            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} name={name} /> : null}
+          </div>
+        );
       })}
       <p className="said" aria-live="polite">
         {said.join(' ')}
@@ -90,7 +105,7 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
   const change = useTable((table) => table.change);
   const height = (from: DartPoint['from']): number => levels.find((level) => level.name === from)?.y ?? 0;
   return (
-    <div className="dart-point">
+    <>
       <span className="dart-point-name">{end === 'upper' ? 'Upper point' : 'Lower point'}</span>
       <LengthField
         compact={true}
@@ -129,9 +144,45 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
           ))}
         </select>
       </label>
-    </div>
+    </>
   );
 }
+
+interface PointAcrossProps {
+  readonly drafted: DraftedWedge;
+  readonly end: DartEnd;
+  readonly name: string;
+}
+
+/** How far a point of a closed dart stands from the centre line: its axis is straight, so both points slant it. */
+function PointAcross({ drafted, end, name }: PointAcrossProps) {
+  const { client } = useOpen();
+  const draft = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const redraft = (style: Style): Draft => draftOnce(client.measurements, style);
+  return (
+    <>
+      <LengthField
+        compact={true}
+        label={`${end === 'upper' ? 'Upper' : 'Lower'} point from the centre line`}
+        span={ACROSS_SPAN}
+        value={pointX(draft, drafted.id, end)}
+        unit={client.unit}
+        onShow={(mm) =>
+          show((book) => changeStyle(book, (style) => slantDart(style, drafted.id, end, mm ?? 0, redraft)))
+        }
+        onKeep={() => keep(`${end} point of the ${name}`)}
+        onDrop={drop}
+      />
+      <span className="hint">from the centre line</span>
+    </>
+  );
+}
+
+/** Where a dart's point may stand on a half block, mm. */
+const ACROSS_SPAN = [15, 600] as const;
 
 /** Where the draft ends a dart otherwise than it was asked to, and why. */
 function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[] {

@@ -1,8 +1,8 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { addWedge, changeStyle, formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
-import { draft as draftOf, inches, MOST_WEDGES } from '../../engine';
+import { draft as draftOf, inches, MOST_WEDGES, type Style } from '../../engine';
 import {
   CuttingTable,
   type Handle,
@@ -14,7 +14,7 @@ import {
   useTableView,
 } from '../../table';
 import { useSize } from '../parts/useSize';
-import { useCommittedDraft, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
+import { draftOnce, useCommittedDraft, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 import { handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { TableTools } from './TableTools';
@@ -43,6 +43,7 @@ const PLACES: Readonly<Record<RestingPlace, string>> = {
   mirrored: 'across from a wedge of the other block',
   level: 'on a level line',
   even: 'even with another dart',
+  straight: 'where the axis is straight',
 };
 
 interface TableBenchProps {
@@ -71,6 +72,9 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const shown = useTableView(layout, size, LEAST_PX_PER_MM);
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
+  const [bending, setBending] = useState(false);
+  const { measurements } = client;
+  const redraft = useCallback((style: Style) => draftOnce(measurements, style), [measurements]);
   useEscape(adding, () => setAdding(false));
   const { saved } = sheet;
   const ghost = useMemo(
@@ -98,6 +102,8 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
           onAdding={setAdding}
           comparing={comparing && saved !== null}
           onComparing={setComparing}
+          bending={bending}
+          onBending={setBending}
         />
       ) : null}
       <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
@@ -124,6 +130,7 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
                 dotsMm={client.unit === 'in' ? inches(0.5) : 10}
                 ghost={ghost}
                 onAdd={adding ? add : null}
+                bending={bending ? redraft : null}
                 words={{
                   level: (name) => LEVEL_WORDS[name],
                   piece: pieceLabel,

@@ -15,9 +15,13 @@ interface TableToolsProps {
   readonly onAdding: (adding: boolean) => void;
   readonly comparing: boolean;
   readonly onComparing: (comparing: boolean) => void;
+  /** The axis of the wedge in hand is bent by its handles, instead of its intake being pulled. */
+  readonly bending: boolean;
+  readonly onBending: (bending: boolean) => void;
 }
 
-export function TableTools({ shown, adding, onAdding, comparing, onComparing }: TableToolsProps) {
+export function TableTools(props: TableToolsProps) {
+  const { shown, adding, onAdding, comparing, onComparing, bending, onBending } = props;
   const { client, sheet } = useOpen();
   const change = useTable((table) => table.change);
   const [measuring, setMeasuring] = useState(false);
@@ -61,6 +65,9 @@ export function TableTools({ shown, adding, onAdding, comparing, onComparing }: 
       </p>
       <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
         Add a wedge here
+      </button>
+      <button type="button" aria-pressed={bending} onClick={() => onBending(!bending)}>
+        Bend the axis
       </button>
       <button type="button" disabled={saved !== null && !differs} onClick={save}>
         Save to compare

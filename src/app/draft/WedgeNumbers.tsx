@@ -9,6 +9,7 @@ import {
   setIntake,
   setStation,
   setStationAt,
+  straighten,
 } from '../../document';
 import {
   type Block,
@@ -50,69 +51,85 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
         : setStationAt(before, wedge.id, name, station),
     );
   };
+  const change = useTable((table) => table.change);
   return (
-    <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
-      <thead>
-        <tr>
-          <td />
-          {levels.map(({ name }) => (
-            <th key={name} scope="col" className={`level-${name}`}>
-              {LEVEL_WORDS[name]}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        <tr>
-          <th scope="row">Intake</th>
-          {levels.map(({ name, y }) => (
-            <td key={name}>
-              {crosses(run, y) ? (
-                <LengthField
-                  compact={true}
-                  signed={ends === 'through'}
-                  span={ends === 'through' ? INTAKE_SPAN.through : INTAKE_SPAN.dart}
-                  label={`Intake at the ${LEVEL_WORDS[name]}`}
-                  value={drafted.intake.get(name) ?? 0}
-                  unit={client.unit}
-                  onShow={(mm) =>
-                    edit((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(drafted)))
-                  }
-                  onKeep={() => keep(`intake at the ${LEVEL_WORDS[name]}`)}
-                  onDrop={drop}
-                />
-              ) : (
-                <NotCrossed />
-              )}
-            </td>
-          ))}
-        </tr>
-        <tr>
-          <th scope="row">From centre</th>
-          {levels.map(({ name, y }) => (
-            <td key={name}>
-              {drafted.onCentre ? (
-                <span className="fixed">{formatLength(0, client.unit)}</span>
-              ) : !crosses(run, y) ? (
-                <NotCrossed />
-              ) : ends === 'closed' ? (
-                <span className="fixed">{formatLength(xAt(drafted.axis, y), client.unit)}</span>
-              ) : (
-                <LengthField
-                  compact={true}
-                  label={`Axis from the centre line at the ${LEVEL_WORDS[name]}`}
-                  value={xAt(drafted.axis, y)}
-                  unit={client.unit}
-                  onShow={(mm) => setAxis(name, mm ?? 0)}
-                  onKeep={() => keep(`axis at the ${LEVEL_WORDS[name]}`)}
-                  onDrop={drop}
-                />
-              )}
-            </td>
-          ))}
-        </tr>
-      </tbody>
-    </table>
+    <>
+      <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
+        <thead>
+          <tr>
+            <td />
+            {levels.map(({ name }) => (
+              <th key={name} scope="col" className={`level-${name}`}>
+                {LEVEL_WORDS[name]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">Intake</th>
+            {levels.map(({ name, y }) => (
+              <td key={name}>
+                {crosses(run, y) ? (
+                  <LengthField
+                    compact={true}
+                    signed={ends === 'through'}
+                    span={ends === 'through' ? INTAKE_SPAN.through : INTAKE_SPAN.dart}
+                    label={`Intake at the ${LEVEL_WORDS[name]}`}
+                    value={drafted.intake.get(name) ?? 0}
+                    unit={client.unit}
+                    onShow={(mm) =>
+                      edit((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(drafted)))
+                    }
+                    onKeep={() => keep(`intake at the ${LEVEL_WORDS[name]}`)}
+                    onDrop={drop}
+                  />
+                ) : (
+                  <NotCrossed />
+                )}
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">From centre</th>
+            {levels.map(({ name, y }) => (
+              <td key={name}>
+                {drafted.onCentre ? (
+                  <span className="fixed">{formatLength(0, client.unit)}</span>
+                ) : !crosses(run, y) ? (
+                  <NotCrossed />
+                ) : ends === 'closed' ? (
+                  <span className="fixed">{formatLength(xAt(drafted.axis, y), client.unit)}</span>
+                ) : (
+                  <LengthField
+                    compact={true}
+                    label={`Axis from the centre line at the ${LEVEL_WORDS[name]}`}
+                    value={xAt(drafted.axis, y)}
+                    unit={client.unit}
+                    onShow={(mm) => setAxis(name, mm ?? 0)}
+                    onKeep={() => keep(`axis at the ${LEVEL_WORDS[name]}`)}
+                    onDrop={drop}
+                  />
+                )}
+              </td>
+            ))}
+          </tr>
+        </tbody>
+      </table>
+      {bent ? (
+        <button
+          type="button"
+          className="quiet"
+          onClick={() =>
+            change('straightened an axis', (book) =>
+              changeStyle(book, (style) => straighten(style, wedge.id)),
+            )
+          }
+        >
+          Straighten the axis
+        </button>
+      ) : null}
+    </>
   );
 }
 

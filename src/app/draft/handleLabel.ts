@@ -12,6 +12,10 @@ export function handleLabel({ kind, wedge, level, which, node }: Handle, style: 
   if (kind === 'node')
     return `${which === 'top' ? 'Top edge' : 'Hem'} at ${EDGE_NODE_WORDS[node ?? 'centreFront']}`;
   const name = wedgeNameOf(wedge ?? '', style);
+  if (kind === 'bend')
+    return level
+      ? `${name}: axis from the centre line at the ${LEVEL_WORDS[level]}`
+      : `${name}, ${which} point: distance from the centre line`;
   if (kind === 'point') return `${name}, ${which} point`;
   return kind === 'axis'
     ? `${name}: distance from the centre line`

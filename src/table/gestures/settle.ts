@@ -1,5 +1,5 @@
-// Where a pulled handle comes to rest: an axis on the bust-point line or across from a wedge of the other block, the point of
-// a dart on a level line or even with another dart, everything else on the grid.
+// Where a pulled handle comes to rest: an axis on the bust-point line or across from a wedge of the other block, at one level
+// where it is straight, the point of a dart on a level line or even with another dart, everything else on the grid.
 
 import { type Draft, stationX } from '../../engine';
 import type { Handle } from '../handle';
@@ -9,12 +9,13 @@ export type RestingPlace = Mark['place'] | 'grid' | 'free';
 export interface Mark {
   /** The handle's number there, mm. */
   readonly value: number;
-  readonly place: 'bustLine' | 'mirrored' | 'level' | 'even';
+  readonly place: 'bustLine' | 'mirrored' | 'level' | 'even' | 'straight';
 }
 
 /** The marks a handle is drawn to, as its number; axes and the points of darts have some. */
 export function marksOf(handle: Handle, draft: Draft): Mark[] {
   if (handle.kind === 'point') return heightsFor(handle, draft);
+  if (handle.kind === 'bend') return straightFor(handle, draft);
   if (handle.kind !== 'axis' || !handle.block || !draft.blocks) return [];
   const own = draft.blocks[handle.block];
   const other = draft.blocks[handle.block === 'front' ? 'back' : 'front'];
@@ -24,6 +25,17 @@ export function marksOf(handle: Handle, draft: Draft): Mark[] {
     .filter((wedge) => !wedge.onCentre && wedge.station !== 0)
     .map((wedge): Mark => ({ value: stationX(wedge.station, own.bustLine, width), place: 'mirrored' }));
   return [{ value: own.bustLine, place: 'bustLine' }, ...mirrored];
+}
+
+function straightFor({ block, wedge, level }: Handle, { blocks }: Draft): Mark[] {
+  const own = block ? blocks?.[block] : undefined;
+  const station = own?.wedges.find(({ id }) => id === wedge)?.station;
+  const width = level ? own?.width.get(level) : undefined;
+  if (!own || station === undefined || width === undefined) return [];
+  return [
+    { value: stationX(station, own.bustLine, width), place: 'straight' },
+    { value: own.bustLine, place: 'bustLine' },
+  ];
 }
 
 function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft): Mark[] {

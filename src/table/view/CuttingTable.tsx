@@ -2,6 +2,7 @@
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
+import type { Redraft } from '../bendHandles';
 import { marksOf, type RestingPlace } from '../gestures/settle';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
 import { type TableView, useHands } from '../gestures/useTableView';
@@ -35,6 +36,8 @@ export interface CuttingTableProps {
   readonly ghost: Draft | null;
   /** Takes a new wedge where the next click falls; null when none is being added. */
   readonly onAdd: ((wedge: NewWedge) => void) | null;
+  /** Drafts a style for the same body, while the axis of the wedge in hand is to be bent; null while it is not. */
+  readonly bending: Redraft | null;
   readonly words: {
     readonly level: (name: LevelName) => string;
     readonly piece: (piece: Piece) => string;
@@ -49,14 +52,27 @@ export interface CuttingTableProps {
 }
 
 /** Handles that are there for the wedge in hand only. */
-const OF_SELECTED: readonly Handle['kind'][] = ['leg', 'point'];
+const OF_SELECTED: readonly Handle['kind'][] = ['leg', 'point', 'bend'];
 
 export function CuttingTable(props: CuttingTableProps) {
-  const { draft, style, layout, shown, coarse, selected, onSelect, actions, steps, dotsMm, words, onAdd } =
-    props;
+  const {
+    draft,
+    style,
+    layout,
+    shown,
+    coarse,
+    selected,
+    onSelect,
+    actions,
+    steps,
+    dotsMm,
+    words,
+    onAdd,
+    bending,
+  } = props;
   const { view, size } = shown;
   const { pxPerMm, left, top } = view;
-  const handles = useMemo(() => handlesOf(draft, style, layout), [draft, style, layout]);
+  const handles = useMemo(() => handlesOf(draft, style, layout, bending), [draft, style, layout, bending]);
   const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm, (handle) => marksOf(handle, draft));
   const table = useRef<SVGSVGElement>(null);
   const [adding, setAdding] = useState<NewWedge | null>(null);

@@ -55,7 +55,9 @@ export function HandleMark({
       {handle.kind === 'point' ? (
         <path className="mark" d={arrowhead((handle.which === 'upper' ? -1 : 1) * 7 * px)} />
       ) : null}
-      {handle.kind === 'axis' ? <path className="mark" d={diamond(7 * px)} /> : null}
+      {handle.kind === 'axis' || handle.kind === 'bend' ? (
+        <path className="mark" d={diamond(7 * px)} />
+      ) : null}
       {handle.kind === 'leg' ? <path className="mark" d={tick(lean, 6 * px)} /> : null}
       {handle.kind === 'node' ? <circle className="mark" r={4.5 * px} /> : null}
       {handle.kind === 'edge' ? (

@@ -62,6 +62,17 @@ describe('how a wedge ends', () => {
     expect(screen.queryByText(/takes nothing/)).toBeNull();
   });
 
+  it('is slanted by typing how far a point stands from the centre line', async () => {
+    const { user, wedge, changes } = setUp();
+    await user.click(ends('Closed'));
+    await user.type(field('Lower point from the centre line'), '{Control>}a{/Control}6 1/4{Enter}');
+    expect(field('Lower point from the centre line')).toHaveValue('6 1/4');
+    expect(Object.keys(wedge().stationAt)).not.toEqual([]);
+    expect(changes().at(-1)).toBe('lower point of the side-front dart');
+    await user.click(screen.getByRole('button', { name: 'Straighten the axis' }));
+    expect(wedge().stationAt).toEqual({});
+  });
+
   it('is not asked on the centre line', () => {
     cardFor('front-centre');
     expect(screen.queryByRole('radio', { name: 'Closed' })).toBeNull();
