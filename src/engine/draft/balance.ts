@@ -1,7 +1,7 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
-import { reaches, runOf } from './darts';
 import type { Level } from './levels';
+import { reaches, runOf } from './run';
 import { stationX } from './station';
 import { LEAST_PANEL_MM, type LevelName, type Side, type Style, type Wedge } from './types';
 

@@ -4,9 +4,10 @@ import { distance, type Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import { inches } from '../units';
+import { type DartLegs, isDartLegs, type Outline } from './edgeRow';
 import type { Level } from './levels';
-import { type DartLegs, isDartLegs, type Outline } from './outline';
-import { nearestLevel, type Panel } from './panels';
+import type { Panel } from './panel';
+import { nearestLevel } from './panels';
 import type { DartLines, Mark } from './piece';
 
 /** A hole is drilled so far inside a dart's point, so that the stitching covers it (common practice, no source). mm */

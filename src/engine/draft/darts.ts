@@ -1,106 +1,9 @@
-// Darts: wedges that end within a panel. An open one parts top edge or hem; a closed one lies wholly inside.
+// Darts on their panels: an open one parts top edge or hem and has a seam; a closed one lies wholly inside.
 
-import { combine, type SmoothLine, xAt } from '../geometry/smoothLine';
+import { xAt } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
-import type { DraftedLine, Leg, Seam } from './leg';
-import type { Level } from './levels';
-import type { Panel } from './panels';
-import type { DartPoint, LevelName, Side, Wedge } from './types';
-
-/** Heights of a dart's points, mm; null where the wedge reaches the edge. */
-export interface Run {
-  readonly upper: number | null;
-  readonly lower: number | null;
-}
-
-/** A dart as it lies on its panel. */
-export interface PanelDart extends Run {
-  readonly wedge: string;
-  /** The leg nearer the panel's inner edge. */
-  readonly innerLeg: SmoothLine;
-  readonly outerLeg: SmoothLine;
-  /** The same legs on the block, in the same order. */
-  readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
-}
-
-/** Whether a wedge ends within a panel. One on the centre line shapes that line and runs through. */
-export const isDart = (wedge: Wedge): boolean =>
-  wedge.station > -1 && (wedge.upper !== undefined || wedge.lower !== undefined);
-
-/** The run of a wedge that parts two panels. */
-export const THROUGH: Run = { upper: null, lower: null };
-
-/** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */
-const LEAST_DART_MM = 30;
-
-/** Where a wedge runs on a draft's levels. */
-export function runOf(wedge: Wedge, levels: readonly Level[]): Run {
-  if (!isDart(wedge)) return THROUGH;
-  const height = (point: DartPoint | undefined): number | null => {
-    const level = levels.find(({ name }) => name === point?.from);
-    return point && level ? level.y + point.below : null;
-  };
-  const [upper, lower] = [height(wedge.upper), height(wedge.lower)];
-  return { upper, lower: upper === null || lower === null ? lower : Math.max(lower, upper + LEAST_DART_MM) };
-}
-
-/** Nearer to its point than this a dart takes nothing of a level. mm */
-const AT_POINT_MM = 5;
-
-/** Whether a wedge can take cloth out at a height, mm. */
-export const reaches = ({ upper, lower }: Run, y: number): boolean =>
-  (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);
-
-/** A dart that takes less than this at a level has shut there. mm */
-const SHUT_MM = 1;
-
-/**
- * A dart ends at the first level above and below its widest one where it takes nothing; what it would take beyond is let go,
- * so that width and dart agree. Other wedges are left as they are.
- */
-export function shutWhereEmpty(
-  run: Run,
-  levels: readonly Level[],
-  sized: ReadonlyMap<LevelName, number> | undefined,
-): { run: Run; intake: Map<LevelName, number> } {
-  const intake = new Map(sized);
-  if (run.upper === null && run.lower === null) return { run, intake };
-  const taken = levels.map(({ name, y }) => (reaches(run, y) ? (intake.get(name) ?? 0) : 0));
-  const widest = taken.indexOf(Math.max(...taken));
-  let { upper, lower } = run;
-  for (const [i, { name, y }] of levels.entries()) {
-    const between = levels.slice(Math.min(i, widest), Math.max(i, widest) + 1);
-    const open = between.every((level) => (taken[levels.indexOf(level)] as number) >= SHUT_MM);
-    if (open) continue;
-    intake.set(name, 0);
-    if (i > widest) lower = Math.min(lower ?? y, y);
-    if (i < widest) upper = Math.max(upper ?? y, y);
-  }
-  return { run: { upper, lower }, intake };
-}
-
-/** A closed dart is sewn along a straight fold, else its legs would not be equal: its axis runs from point to point. */
-export function straightened(axis: SmoothLine, { upper, lower }: Run): SmoothLine {
-  if (upper === null || lower === null) return axis;
-  const [from, to] = [xAt(axis, upper), xAt(axis, lower)];
-  const slope = (to - from) / (lower - upper);
-  return { ys: [upper, lower], xs: [from, to], slopes: [slope, slope] };
-}
-
-/** A leg: `axis` moved by `part` of what the dart takes. It exists within the run; beyond its points it stays there. */
-export function dartLeg(
-  axis: SmoothLine,
-  taken: SmoothLine,
-  part: number,
-  { upper, lower }: Run,
-): SmoothLine {
-  const whole = combine(axis, 1, taken, part);
-  const from = upper ?? Number.NEGATIVE_INFINITY;
-  const to = lower ?? Number.POSITIVE_INFINITY;
-  const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
-  return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
-}
+import type { Leg, Seam } from './leg';
+import type { Panel, PanelDart } from './panel';
 
 /** Both legs of a dart as a seam. */
 export function dartSeam(panel: Panel, dart: PanelDart): Seam {
@@ -115,18 +18,6 @@ export const dartSeams = (panel: Panel): Seam[] =>
   panel.darts
     .filter(({ upper, lower }) => (upper === null) !== (lower === null))
     .map((dart) => dartSeam(panel, dart));
-
-/** What is wrong with a dart's points: in the wrong order or too near each other, or no level between them. */
-export function checkRun(wedge: Wedge, side: Side, levels: readonly Level[]): Issue[] {
-  if (!isDart(wedge)) return [];
-  const place = { block: side, wedge: wedge.id };
-  const { upper, lower } = runOf(wedge, levels);
-  if (upper !== null && lower !== null && lower - upper <= LEAST_DART_MM)
-    return [issue('dartTooShort', 'block', place, { least: LEAST_DART_MM })];
-  return levels.some(({ y }) => reaches({ upper, lower }, y))
-    ? []
-    : [issue('dartTakesNothing', 'warn', place)];
-}
 
 /** A point nearer to an edge than this, or a dart that opens less there, cannot be sewn. mm */
 const CLEAR_OF_EDGE_MM = 10;

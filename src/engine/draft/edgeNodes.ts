@@ -3,8 +3,8 @@
 import { between, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { DraftedEdge } from './edgeLine';
-import { isDartLegs, type Outline } from './outline';
-import type { Panel } from './panels';
+import { isDartLegs, type Outline } from './edgeRow';
+import type { Panel } from './panel';
 import type { EdgeNodeName, Side } from './types';
 
 /** A node of an edge on the flat block. */

@@ -2,7 +2,7 @@
 
 import type { Point } from '../geometry/point';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
-import type { Panel } from './panels';
+import type { Panel } from './panel';
 import type { TruedLeg } from './truing';
 
 const GRAIN_CLEAR_MM = 4;

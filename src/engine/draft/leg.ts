@@ -1,15 +1,7 @@
 // The long edges of a panel, and which are sewn together.
 
 import type { SmoothLine } from '../geometry/smoothLine';
-import type { PanelDart } from './darts';
-import type { Panel } from './panels';
-import type { Side } from './types';
-
-/** A line as it stands on the flat block it was drafted on. */
-export interface DraftedLine {
-  readonly side: Side;
-  readonly line: SmoothLine;
-}
+import type { DraftedLine, Panel, PanelDart } from './panel';
 
 /** One long edge of a panel, or of the part of it beside an open dart. */
 export interface Leg {

@@ -2,10 +2,10 @@
 
 import type { Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
-import type { PanelDart } from './darts';
 import type { EdgeLine } from './edgeLine';
 import { type EdgeEnd, edgePoints } from './edgePoints';
-import type { Panel } from './panels';
+import type { DartLegs, EdgeRow, Outline } from './edgeRow';
+import type { Panel } from './panel';
 import { type PanelShoulder, shoulderRows } from './shoulderLines';
 import type { TruedLeg, TruedSeam } from './truing';
 
@@ -26,32 +26,6 @@ export interface TruedPanel {
   readonly edges: { readonly top: EdgeLine; readonly hem: EdgeLine };
   /** The shoulders of a shouldered block; null where the top edge is strapless. */
   readonly shoulder: PanelShoulder | null;
-}
-
-/** A part of the top edge or hem that runs along one kind of edge. */
-export interface EdgeRow {
-  readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
-  readonly points: readonly Point[];
-  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for shoulder and armhole. */
-  readonly closed: readonly [number, number] | null;
-}
-
-/** An open dart on the outline: both legs from the top down. */
-export interface DartLegs {
-  readonly dart: PanelDart;
-  readonly inner: readonly Point[];
-  readonly outer: readonly Point[];
-}
-
-export const isDartLegs = (part: EdgeRow | DartLegs): part is DartLegs => 'dart' in part;
-
-/** Rows of points, all from the centre towards the side and from the top down. */
-export interface Outline {
-  readonly inner: readonly Point[];
-  readonly outer: readonly Point[];
-  /** Top edge and hem from leg to leg, parted by the darts that are open there. */
-  readonly top: readonly (EdgeRow | DartLegs)[];
-  readonly hem: readonly (EdgeRow | DartLegs)[];
 }
 
 export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: TruedPanel): Outline {

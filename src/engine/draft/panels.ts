@@ -3,31 +3,12 @@
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
 import type { Block } from './block';
-import { liesOn, type PanelDart } from './darts';
-import { type DraftedLine, legOf, type Seam } from './leg';
+import { liesOn } from './darts';
+import { legOf, type Seam } from './leg';
 import type { Level } from './levels';
+import type { Panel, PanelDart } from './panel';
 import { LEAST_PANEL_MM, type Side } from './types';
 import type { DraftedWedge } from './wedge';
-
-/** What lies between two wedges, before its ends are trued. */
-export interface Panel {
-  readonly id: string;
-  readonly side: Side;
-  /** Counted from the centre line, from 1. */
-  readonly number: number;
-  /** Edge nearer the centre line; for the first panel the centre edge itself. */
-  readonly inner: SmoothLine;
-  /** Edge nearer the side; for the last panel the side seam. */
-  readonly outer: SmoothLine;
-  /** The same two edges on the blocks. */
-  readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
-  /** Front and back side panel in one: it lies on the front and goes on round the side. */
-  readonly joined: boolean;
-  /** From the inner edge to the outer. */
-  readonly darts: readonly PanelDart[];
-  /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */
-  readonly wedge: string | null;
-}
 
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;

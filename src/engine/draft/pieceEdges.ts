@@ -4,9 +4,10 @@ import type { AllowedEdge } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import { peakOf } from './dartMarks';
 import { dartSeams } from './darts';
+import { isDartLegs, type Outline } from './edgeRow';
 import { edgeIndex, type Leg, legOf, type Seam } from './leg';
-import { isDartLegs, type Outline, type TruedPanel } from './outline';
-import type { Panel } from './panels';
+import type { TruedPanel } from './outline';
+import type { Panel } from './panel';
 import type { Edge, EdgeReference } from './piece';
 import type { Allowances, Style } from './types';
 

@@ -4,7 +4,7 @@ import { xAt } from '../geometry/smoothLine';
 import type { Block } from './block';
 import { type Crossing, closedAt, crossingAt, type DraftedEdge, type EdgeLine } from './edgeLine';
 import { isFacing, type Leg, type Seam } from './leg';
-import type { Panel } from './panels';
+import type { Panel } from './panel';
 import type { Side } from './types';
 
 /** An edge where it meets a seam. Slopes are dy/dx on each mate's own panel. */

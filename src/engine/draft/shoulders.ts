@@ -5,9 +5,9 @@ import type { Body } from '../body/body';
 import type { Point } from '../geometry/point';
 import { type Issue, issue } from '../issue';
 import { inches } from '../units';
-import { isDart } from './darts';
 import type { Level } from './levels';
 import { openAt } from './openings';
+import { isDart } from './run';
 import type { Shoulders, Side, Style } from './types';
 
 /** A block's shoulder with its wedge sewn up; x from the block's centre edge, y down from the shoulder level, mm. */

@@ -2,9 +2,8 @@
 // leave a wedge open between them; it is moved into the seams beside the panel, so that its middle runs straight down.
 
 import { combine, type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
-import type { PanelDart } from './darts';
 import { legOf, type Seam } from './leg';
-import type { Panel } from './panels';
+import type { Panel, PanelDart } from './panel';
 
 /**
  * The joined panel of two outermost panels, or null when one of them reaches to its centre line: that line must stay

@@ -2,8 +2,8 @@
 
 import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
 import { onCentre } from './balance';
-import { dartLeg, type Run, straightened } from './darts';
 import type { Level } from './levels';
+import { dartLeg, type Run, straightened } from './run';
 import { stationX } from './station';
 import type { LevelName, Wedge } from './types';
 
