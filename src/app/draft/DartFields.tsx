@@ -40,12 +40,10 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   if (drafted.onCentre)
     return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
   const ends = endsOf(wedge);
-  const said = [
-    ...draft.issues
-      .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
-      .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style })),
-    ...shutSooner(wedge, drafted, draft),
-  ];
+  const refused = draft.issues
+    .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
+    .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style }));
+  const told = shutSooner(wedge, drafted, draft);
   return (
     <div className="dart-fields">
       <fieldset className="sizing">
@@ -79,7 +77,10 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
         );
       })}
       <p className="said" aria-live="polite">
-        {said.join(' ')}
+        {refused.join(' ')}
+      </p>
+      <p className="hint" aria-live="polite">
+        {told.join(' ')}
       </p>
     </div>
   );
