@@ -8,7 +8,7 @@ import {
   pieceLabel,
   pieceLabelOf,
 } from '../../document';
-import { type Edge, type Piece, type Point, polylineLength } from '../../engine';
+import { type DartLines, type Edge, type Piece, type Point, polylineLength } from '../../engine';
 import { type Box, boxAround, type InkLine, type InkText } from '../ink';
 import { shortened } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
@@ -46,9 +46,16 @@ export function panelTexts(
   const panel: PanelRoom = { piece, room, sewn, bands };
   const levels = levelTexts(panel);
   const title = titleTexts(panel, names);
-  const edges = piece.edges.map((edge) => edgeTexts(panel, edge, names.unit));
+  const edges = piece.edges
+    .filter((edge) => edge.dart === undefined)
+    .map((edge) => edgeTexts(panel, edge, names.unit));
   return {
-    texts: [...title.texts, ...levels, ...edges.flatMap(({ texts }) => texts)],
+    texts: [
+      ...title.texts,
+      ...levels,
+      ...piece.darts.flatMap((dart) => dartTexts(panel, dart)),
+      ...edges.flatMap(({ texts }) => texts),
+    ],
     leaders: [...title.leaders, ...edges.flatMap(({ leaders }) => leaders)],
   };
 }
@@ -177,6 +184,33 @@ function levelTexts(panel: PanelRoom): InkText[] {
     const found = place(panel, candidates, 0.7);
     return found ? inkOf(found.block, found.box) : [];
   });
+}
+
+// ── darts ──
+
+/** "Dart" between its legs where it is wide enough, beside it where it is not. */
+function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): InkText[] {
+  const candidates = [7.5, LEAST_PT].flatMap((sizePt) => {
+    const block = setBlock([{ text: 'Dart', sizePt, bold: false }]);
+    return FRACTIONS.flatMap((fraction) => {
+      const [a, b] = [placeAlong(inner, fraction)?.at, placeAlong(outer, fraction)?.at];
+      if (!a || !b) return [];
+      const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+      const beside = Math.abs(a.x - b.x) / 2 + block.widthMm / 2 + 1.5;
+      return [
+        boxOf(block, middle, 0),
+        boxOf(block, middle, -QUARTER_TURN),
+        boxOf(block, { x: middle.x - beside, y: middle.y }, 0),
+        boxOf(block, { x: middle.x + beside, y: middle.y }, 0),
+      ].map((box, rank) => ({ block, box, rank }));
+    });
+  });
+  const found = place(
+    panel,
+    candidates.sort((a, b) => b.block.heightMm - a.block.heightMm || a.rank - b.rank),
+    0.7,
+  );
+  return found ? inkOf(found.block, found.box) : [];
 }
 
 // ── edges ──

@@ -74,7 +74,7 @@ function allowances({ draft, client }: PlanInput): Paragraph[] {
   const found = new Map<string, Set<string>>();
   for (const piece of draft.pieces)
     for (const edge of piece.edges) {
-      if (edge === foldOf(piece)) continue;
+      if (edge === foldOf(piece) || edge.dart !== undefined) continue;
       const length =
         edge.allowance > 0 ? formatLength(edge.allowance, client.unit, { withUnit: true }) : 'none';
       const edges = found.get(length) ?? new Set();
