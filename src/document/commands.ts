@@ -46,7 +46,7 @@ function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge):
 
 /** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
 export function addWedge(style: Style, block: Side, station: number): Style {
-  const ids = new Set(style.wedges.map((wedge) => wedge.id));
+  const ids = new Set([...style.wedges, ...(style.rightWedges ?? [])].map((wedge) => wedge.id));
   if (style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return style;
   let number = 1;
   while (ids.has(`${block}-added-${number}`)) number += 1;

@@ -93,6 +93,7 @@ export {
   topFromOverBust,
   wedgeRunsUp,
 } from './shoulders';
+export { bookOnTable, setDiffering, setRightWedges, setSide, styleOnTable } from './sides';
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
 export { turnIntakeTo } from './turnIntakeTo';

@@ -1,5 +1,6 @@
 // How a wedge ends: through both edges, open at one of them, or closed; and where the points of a dart lie.
 
+import { useContext } from 'react';
 import {
   changeStyle,
   type DartEnd,
@@ -24,8 +25,9 @@ import {
   type Wedge,
 } from '../../engine';
 import { askedRun } from '../../table';
+import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
-import { draftOnce, useDraft, useOpen, useTable } from '../tableContext';
+import { draftOnTable, useDraft, useOpen, useTable } from '../tableContext';
 
 interface DartFieldsProps {
   readonly wedge: Wedge;
@@ -162,7 +164,8 @@ function PointAcross({ drafted, end, name }: PointAcrossProps) {
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
-  const redraft = (style: Style): Draft => draftOnce(client.measurements, style);
+  const hand = useContext(HandContext);
+  const redraft = (style: Style): Draft => draftOnTable(client, style, hand);
   return (
     <>
       <LengthField

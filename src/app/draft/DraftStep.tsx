@@ -2,18 +2,31 @@
 
 import { memo, startTransition, useEffect, useState } from 'react';
 import type { Book } from '../../document';
+import type { Hand } from '../../engine';
+import { HandContext } from '../handContext';
 import { IssueList } from '../parts/IssueList';
 import { seen } from '../store';
 import { SeenContext, useDraft, useOpen, useTable } from '../tableContext';
 import { EdgeCard } from './EdgeCard';
 import { ExtrasCard } from './ExtrasCard';
 import { GarmentCard } from './GarmentCard';
+import { HandChoice, type HandChoiceProps } from './HandChoice';
 import { SafetyCard } from './SafetyCard';
 import { ShouldersCard } from './ShouldersCard';
+import { SidesCard } from './SidesCard';
 import { TableBench } from './TableBench';
 import { WedgeCard } from './WedgeCard';
 
 export function DraftStep() {
+  const [hand, setHand] = useState<Hand>('left');
+  return (
+    <HandContext value={hand}>
+      <DraftBench hand={hand} onHand={setHand} />
+    </HandContext>
+  );
+}
+
+function DraftBench({ hand, onHand }: HandChoiceProps) {
   const [pulling, setPulling] = useState(false);
   const shown = useLagging(pulling);
   const pull = (on: boolean): void => {
@@ -29,6 +42,7 @@ export function DraftStep() {
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);
   return (
     <div className="draft-step">
+      <HandChoice hand={hand} onHand={onHand} />
       <TableBench selected={selected} onSelect={setChosen} onPull={pull} />
       <SeenContext value={shown}>
         <Cards selected={selected} onSelect={setChosen} />
@@ -55,6 +69,7 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
         <ShouldersCard />
         <EdgeCard />
         <ExtrasCard />
+        <SidesCard />
       </div>
     </>
   );

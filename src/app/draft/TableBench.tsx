@@ -1,8 +1,8 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { addWedge, changeStyle, formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
-import { draft as draftOf, inches, MOST_WEDGES, type Style } from '../../engine';
+import { inches, MOST_WEDGES, type Style } from '../../engine';
 import {
   CuttingTable,
   type Handle,
@@ -13,8 +13,9 @@ import {
   type Steps,
   useTableView,
 } from '../../table';
+import { HandContext } from '../handContext';
 import { useSize } from '../parts/useSize';
-import { draftOnce, useCommittedDraft, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
+import { draftOnTable, useCommittedDraft, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 import { handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { TableTools } from './TableTools';
@@ -73,13 +74,13 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);
-  const { measurements } = client;
-  const redraft = useCallback((style: Style) => draftOnce(measurements, style), [measurements]);
+  const hand = useContext(HandContext);
+  const redraft = useCallback((style: Style) => draftOnTable(client, style, hand), [client, hand]);
   useEscape(adding, () => setAdding(false));
   const { saved } = sheet;
   const ghost = useMemo(
-    () => (comparing && saved ? draftOf(saved.measurements, saved.style) : null),
-    [comparing, saved],
+    () => (comparing && saved ? draftOnTable(saved, saved.style, hand) : null),
+    [comparing, saved, hand],
   );
   const change = useTable((table) => table.change);
   const keptStyle = useKeptStyle();

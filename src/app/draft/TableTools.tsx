@@ -34,13 +34,17 @@ export function TableTools(props: TableToolsProps) {
     const saved: SavedDraft = {
       on: today(),
       measurements: client.measurements,
+      ...(client.sides ? { sides: client.sides } : {}),
       style: sheet.style,
     };
     change('saved the draft to compare with', (book) => changeSheet(book, (open) => ({ ...open, saved })));
   };
   const { saved } = sheet;
   const differs =
-    saved !== null && (saved.style !== sheet.style || saved.measurements !== client.measurements);
+    saved !== null &&
+    (saved.style !== sheet.style ||
+      saved.measurements !== client.measurements ||
+      saved.sides !== client.sides);
   return (
     <div className="table-tools" role="toolbar" aria-label="Table">
       <button type="button" onClick={() => shown.zoomBy(1 / 1.25)}>

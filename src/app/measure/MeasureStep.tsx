@@ -7,6 +7,7 @@ import { TextField } from '../parts/TextField';
 import { SeenContext, useOpen, useTable } from '../tableContext';
 import { BodyFigure } from './BodyFigure';
 import { MeasurementField } from './MeasurementField';
+import { SidesFields } from './SidesFields';
 import { TapeDay } from './TapeDay';
 
 const GROUPS: readonly { title: string; intro: string; names: readonly MeasurementName[] }[] = [
@@ -84,6 +85,7 @@ const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (name: Measureme
           ))}
         </fieldset>
       ))}
+      <SidesFields />
     </form>
   );
 });

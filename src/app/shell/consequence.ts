@@ -16,11 +16,9 @@ export function consequence(before: Book, after: Book): string {
   const [was, is] = [openClient(before), openClient(after)];
   const [oldSheet, newSheet] = [openSheet(was), openSheet(is)];
   if (was.id !== is.id || oldSheet.id !== newSheet.id) return '';
-  if (was.measurements === is.measurements && oldSheet.style === newSheet.style) return '';
-  const drafts: [Draft, Draft] = [
-    draftOnce(was.measurements, oldSheet.style),
-    draftOnce(is.measurements, newSheet.style),
-  ];
+  if (was.measurements === is.measurements && was.sides === is.sides && oldSheet.style === newSheet.style)
+    return '';
+  const drafts: [Draft, Draft] = [draftOnce(was, oldSheet.style), draftOnce(is, newSheet.style)];
   const gap = openWidth(newSheet.style.closure);
   const write = (mm: number): string => formatLength(mm, is.unit, { withUnit: true });
   const [old, now] = drafts.map(({ proof }) => proof.ledger);

@@ -19,9 +19,12 @@ export function wedgeName(wedge: Wedge, style: Pick<Style, 'wedges'>): string {
 }
 
 /** The name of the wedge with an id, and "wedge" where the style has none of that id. */
-export function wedgeNameOf(id: string, style: Pick<Style, 'wedges'>): string {
-  const wedge = style.wedges.find((each) => each.id === id);
-  return wedge ? wedgeName(wedge, style) : 'wedge';
+export function wedgeNameOf(id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string {
+  for (const wedges of [style.wedges, style.rightWedges ?? []]) {
+    const wedge = wedges.find((each) => each.id === id);
+    if (wedge) return wedgeName(wedge, { wedges });
+  }
+  return 'wedge';
 }
 
 function nameAt({ block, station, upper, lower }: Wedge): string {

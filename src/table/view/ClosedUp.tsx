@@ -4,8 +4,10 @@ import { type PointerEvent, useMemo } from 'react';
 import {
   type ClosedAt,
   closeUp,
+  closeUpWhole,
   type Draft,
   type Edge,
+  HANDS,
   type LevelName,
   type Piece,
   type Placement,
@@ -32,8 +34,11 @@ interface ClosedUpProps {
 const ROOM_MM = 14;
 
 export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProps) {
-  const { pieces } = draft;
-  const placements = useMemo(() => closeUp(pieces, at), [pieces, at]);
+  const { pieces, halves } = draft;
+  const placements = useMemo(
+    () => (halves ? closeUpWhole(halves, at) : closeUp(pieces, at)),
+    [pieces, halves, at],
+  );
   const placed = placements.flatMap((placement) => {
     const piece = pieces.find((each) => each.id === placement.piece);
     return piece ? [{ piece, placement }] : [];
@@ -55,7 +60,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
     <svg
       className="closed-up"
       role="img"
-      aria-label="The panels closed up along their seams, centre front on the left"
+      aria-label={`The panels closed up along their seams, centre front ${halves ? 'in the middle' : 'on the left'}`}
       onPointerUp={pick}
       viewBox={`${box.left - ROOM_MM} ${box.top - ROOM_MM} ${width} ${height}`}
     >
@@ -156,7 +161,9 @@ function LevelAcross({
   draft: Draft;
   level: LevelName;
 }) {
-  const y = draft.levels.find((each) => each.name === level)?.y;
+  const hand = HANDS.find((each) => piece.id.startsWith(`${each}-`));
+  const { levels } = (hand && draft.halves?.[hand]) ?? draft;
+  const y = levels.find((each) => each.name === level)?.y;
   if (y === undefined) return null;
   const ends = [piece.edges[0], piece.edges[piece.outer]].map((edge) => {
     const at = edge?.points.find((point) => Math.abs(point.y - y) < 1e-6);

@@ -1,0 +1,34 @@
+// Left and right: whether the right half has wedges of its own.
+
+import { changeStyle, setRightWedges } from '../../document';
+import { useOpen, useTable } from '../tableContext';
+import { draftedApart } from './draftedApart';
+
+export function SidesCard() {
+  const { client, sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  const own = sheet.style.rightWedges !== undefined;
+  return (
+    <section className="card garment-card" aria-label="Left and right">
+      <h3>Left and right</h3>
+      <label className="corner">
+        <input
+          type="checkbox"
+          checked={own}
+          onChange={(event) => {
+            const wanted = event.target.checked;
+            change(wanted ? 'wedges of the right’s own' : 'the same wedges left and right', (book) =>
+              changeStyle(book, (style) => setRightWedges(style, wanted)),
+            );
+          }}
+        />
+        <span>The right half has wedges of its own</span>
+      </label>
+      <p className="hint">
+        {draftedApart(client, sheet.style)
+          ? 'Left and right are drafted apart and cut once each. Choose above which half lies on the table.'
+          : 'Both sides are alike. A body that differs left to right is written down under its measurements.'}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,121 @@
+// How the body differs left to right, for those it does: the left half of each girth, and levels that sit lower on the right.
+
+import { changeClient, issueSentence, LEVEL_WORDS, setDiffering, setSide } from '../../document';
+import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
+import { LengthField } from '../parts/LengthField';
+import { useDraft, useOpen, useTable } from '../tableContext';
+
+export function SidesFields() {
+  const { client } = useOpen();
+  const change = useTable((table) => table.change);
+  const { sides } = client;
+  return (
+    <fieldset>
+      <legend>Left and right</legend>
+      <label className="corner">
+        <input
+          type="checkbox"
+          checked={sides !== undefined}
+          onChange={(event) => {
+            const differing = event.target.checked;
+            change(differing ? 'sides that differ' : 'sides that are alike', (book) =>
+              changeClient(book, (open) => setDiffering(open, differing)),
+            );
+          }}
+        />
+        <span>Her two sides differ</span>
+      </label>
+      {sides ? (
+        <>
+          <p className="intro">
+            Of each girth, what lies on her left from centre front round to centre back; left empty, half. The
+            lengths down from the neck above are those of her left.
+          </p>
+          {LEVEL_NAMES.filter((level) => client.measurements[level] !== null).map((level) => (
+            <LeftHalf key={`${client.id} ${level}`} level={level} sides={sides} />
+          ))}
+          {SIDE_LEVELS.map((level) => (
+            <RightLower key={`${client.id} ${level}`} level={level} sides={sides} />
+          ))}
+        </>
+      ) : null}
+    </fieldset>
+  );
+}
+
+interface FieldProps<Level> {
+  readonly level: Level;
+  readonly sides: BodySides;
+}
+
+function LeftHalf({ level, sides }: FieldProps<keyof BodySides['leftShare']>) {
+  const { client } = useOpen();
+  const girth = client.measurements[level] ?? 0;
+  const share = sides.leftShare[level];
+  const [least, most] = SIDES_SPANS.leftShare;
+  return (
+    <SideField
+      label={`Left half at the ${LEVEL_WORDS[level]}`}
+      path={`leftShare.${level}`}
+      value={share === undefined ? null : share * girth}
+      span={[least * girth, most * girth]}
+      hint="Along the girth’s own line, on her left only."
+      onSet={(open, mm) => setSide(open, 'leftShare', level, mm === null || girth === 0 ? null : mm / girth)}
+    />
+  );
+}
+
+function RightLower({ level, sides }: FieldProps<(typeof SIDE_LEVELS)[number]>) {
+  return (
+    <SideField
+      label={`Right ${LEVEL_WORDS[level]} line lower by`}
+      path={`rightLower.${level}`}
+      value={sides.rightLower[level] ?? null}
+      span={SIDES_SPANS.rightLower}
+      signed={true}
+      hint="Than on her left; with a minus, higher."
+      onSet={(open, mm) => setSide(open, 'rightLower', level, mm)}
+    />
+  );
+}
+
+interface SideFieldProps {
+  readonly label: string;
+  /** Of the engine's issues. */
+  readonly path: string;
+  readonly value: number | null;
+  readonly span: readonly [number, number];
+  readonly signed?: boolean;
+  readonly hint: string;
+  readonly onSet: (
+    client: Parameters<typeof setDiffering>[0],
+    mm: number | null,
+  ) => ReturnType<typeof setDiffering>;
+}
+
+function SideField({ label, path, value, span, signed = false, hint, onSet }: SideFieldProps) {
+  const { client, sheet } = useOpen();
+  const { issues } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  return (
+    <div className="measurement">
+      <LengthField
+        label={label}
+        value={value}
+        unit={client.unit}
+        span={span}
+        signed={signed}
+        optional={true}
+        hint={hint}
+        remarks={issues
+          .filter(({ at }) => at.field === path)
+          .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style }))}
+        onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
+        onKeep={() => keep(label.toLowerCase())}
+        onDrop={drop}
+      />
+    </div>
+  );
+}

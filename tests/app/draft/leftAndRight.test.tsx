@@ -1,0 +1,102 @@
+// @vitest-environment jsdom
+import { screen } from '@testing-library/react';
+import { useState } from 'react';
+import { describe, expect, it } from 'vitest';
+import { HandChoice } from '../../../src/app/draft/HandChoice';
+import { SidesCard } from '../../../src/app/draft/SidesCard';
+import { WedgeCard } from '../../../src/app/draft/WedgeCard';
+import { HandContext } from '../../../src/app/handContext';
+import { useDraft } from '../../../src/app/tableContext';
+import { TrueStep } from '../../../src/app/true/TrueStep';
+import { changeClient, changeStyle, DEMO_BOOK, setRightWedges } from '../../../src/document';
+import { type Hand, inches } from '../../../src/engine';
+import { onTable } from '../onTable';
+
+function PiecesSeen() {
+  return (
+    <output aria-label="Pieces">
+      {useDraft()
+        .pieces.map(({ id }) => id)
+        .join(' ')}
+    </output>
+  );
+}
+
+function Bench() {
+  const [hand, setHand] = useState<Hand>('left');
+  const [selected, setSelected] = useState<string | null>(null);
+  return (
+    <HandContext value={hand}>
+      <HandChoice hand={hand} onHand={setHand} />
+      <WedgeCard selected={selected} onSelect={setSelected} />
+      <SidesCard />
+      <PiecesSeen />
+    </HandContext>
+  );
+}
+
+const half = (name: 'Left' | 'Right') => screen.queryByRole('radio', { name });
+const OWN = 'The right half has wedges of its own';
+
+describe('left and right on the Draft step', () => {
+  it('are not spoken of until they differ', async () => {
+    const { user } = onTable(<Bench />);
+    expect(half('Left')).toBeNull();
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    expect(half('Left')).toBeChecked();
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    expect(half('Left')).toBeNull();
+  });
+
+  it('take changes to the half that lies on the table', async () => {
+    const { user, client, changes, table } = onTable(<Bench />);
+    const style = () => client().sheets[0]?.style;
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    await user.click(half('Right') as HTMLElement);
+    await user.click(screen.getByRole('button', { name: 'Bust' }));
+    const waist = screen.getByRole('textbox', { name: 'Intake at the waist' });
+    await user.clear(waist);
+    await user.type(waist, '1 1/2{Enter}');
+    const left = style()?.wedges.find(({ id }) => id === 'front-bust');
+    const right = style()?.rightWedges?.find(({ id }) => id === 'right-front-bust');
+    expect(left?.sizing).toBe('balanced');
+    expect(right).toMatchObject({ sizing: 'hand' });
+    expect(right?.intake.waist).toBeCloseTo(inches(1.5), 9);
+    expect(changes()).toEqual(['wedges of the right’s own', 'intake at the waist']);
+    await user.click(screen.getByRole('button', { name: 'Take off' }));
+    expect(style()?.wedges).toHaveLength(5);
+    expect(style()?.rightWedges).toHaveLength(4);
+    table.getState().undo();
+    expect(style()?.rightWedges).toHaveLength(5);
+  });
+
+  it('show one half as drafted by itself', async () => {
+    const { user } = onTable(<Bench />);
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    expect(screen.getByLabelText('Pieces')).toHaveTextContent('front-1 front-2 front-3 back-1 back-2 back-3');
+    await user.click(half('Right') as HTMLElement);
+    await user.click(screen.getByRole('button', { name: 'Bust' }));
+    await user.click(screen.getByRole('button', { name: 'Take off' }));
+    expect(screen.getByLabelText('Pieces')).toHaveTextContent('front-1 front-2 back-1 back-2 back-3');
+    await user.click(half('Left') as HTMLElement);
+    expect(screen.getByLabelText('Pieces')).toHaveTextContent('front-1 front-2 front-3 back-1 back-2 back-3');
+  });
+});
+
+describe('left and right on the True step', () => {
+  const sides = { leftShare: { waist: 0.52 }, rightLower: { waist: 6, hip: 8 } };
+  const book = changeClient(
+    changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true)),
+    (client) => ({ ...client, sides }),
+  );
+
+  it('are closed up together and proved as one', () => {
+    onTable(<TrueStep />, book);
+    const drawing = screen.getByRole('img', { name: /centre front in the middle/ });
+    for (const name of ['Left front 1', 'Right front 1', 'Left back 3', 'Right back 3'])
+      expect(drawing).toHaveTextContent(name);
+    for (const proof of ['Seam walk', 'Edge run', 'Girths'])
+      expect(screen.getByRole('region', { name: proof })).toHaveTextContent('holds');
+    expect(screen.getByRole('region', { name: 'Seam walk' })).toHaveTextContent('Left side seam');
+  });
+});
