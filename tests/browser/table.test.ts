@@ -129,7 +129,7 @@ describe('the table in hand', () => {
     await page.mouse.down();
     await page.mouse.move(x - 70, y, { steps: 6 });
     // the cards follow when the pull rests
-    await page.waitForTimeout(400);
+    await page.waitForTimeout(700);
     expect(await name()).toBe('Bust wedge: distance from the centre line');
     expect(await page.getByRole('heading', { name: 'Bust wedge' }).count()).toBe(1);
     await page.mouse.up();

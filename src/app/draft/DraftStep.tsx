@@ -76,7 +76,7 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
 });
 
 /** The cards follow a pull when it has rested so long; the table and its ledger follow with every frame. ms */
-const REST_MS = 150;
+const REST_MS = 400;
 
 /** The book in view; while a handle is pulled, as it was a moment ago. */
 function useLagging(pulling: boolean): Book {

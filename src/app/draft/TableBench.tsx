@@ -63,7 +63,7 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const frame = useRef<HTMLDivElement>(null);
   const { width } = useSize(frame);
   const narrow = width < NARROW_PX;
-  const coarse = window.matchMedia('(any-pointer: coarse)').matches;
+  const [coarse] = useState(() => window.matchMedia('(any-pointer: coarse)').matches);
   const size = {
     width: Math.max(0, (narrow ? width : width - LEDGER_PX) - 2),
     height: narrow

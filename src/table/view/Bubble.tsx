@@ -37,7 +37,7 @@ export function Bubble({ handle, text, beside, nameOf, view, size }: BubbleProps
       <rect width={width} height={height} rx={5} />
       {lines.map((line, i) => (
         <text
-          key={line}
+          key={i === 0 ? 'number' : 'beside'}
           className={i === 0 ? 'number' : 'beside'}
           x={width / 2}
           y={LINE_PX * (i + 1)}
