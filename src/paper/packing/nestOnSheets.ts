@@ -22,13 +22,14 @@ export function nestOnSheets(
   orientations: readonly Orientation[],
   most: number,
 ): SheetPlan | null {
-  if (ways.length ** 2 > WORK) return null;
+  if (ways.length > MOST_OUTLINES) return null;
   const profiles = profilesOf(ways);
   const tries = triesFor(profiles);
   const grids = gridsFor(ways, profiles, page, orientations, most);
+  const affordable = Math.max(1, Math.floor(WORK / ways.length ** 2 / Math.max(1, grids.length)));
   let best: SheetPlan | null = null;
   let fewest = most;
-  for (const { order, wish } of tries.slice(0, Math.floor(WORK / ways.length ** 2 / (grids.length || 1))))
+  for (const { order, wish } of tries.slice(0, affordable))
     for (const grid of grids) {
       const outlines = order.map((i) => profiles[i] as [Profile, Profile?]);
       const spots = nest(outlines, sheetGround(grid, RIM_MM, wish), fewest * SHEET_COST);
@@ -40,21 +41,27 @@ export function nestOnSheets(
   return best;
 }
 
-/** So many outlines times outlines times layouts are tried, that a pattern of many panels takes no longer. */
-const WORK = 1800;
+/** Among more outlines than this the search takes too long. */
+const MOST_OUTLINES = 20;
+
+/** About so many outlines times outlines times grids are tried: few outlines in more orders than many. */
+const WORK = 800;
 
 interface Try {
   readonly order: Order;
   readonly wish: Wish;
 }
 
-/** Those that found most on ready-made styles and drawn bodies, of twelve tried; by way of lying they differ. */
+/** Those that found most on ready-made styles and drawn bodies first, of twelve tried. */
 function triesFor(profiles: readonly (readonly Profile[])[]): Try[] {
-  const { drafted, widest } = ordersOf(profiles);
-  const mayTurn = profiles.some(([, down]) => down);
+  const { drafted, widest, tallest } = ordersOf(profiles);
   return [
     { order: widest, wish: 'down' },
-    mayTurn ? { order: drafted, wish: 'down' } : { order: widest, wish: 'across' },
+    { order: drafted, wish: 'down' },
+    { order: widest, wish: 'across' },
+    { order: tallest, wish: 'down' },
+    { order: drafted, wish: 'across' },
+    { order: tallest, wish: 'across' },
   ];
 }
 
