@@ -56,7 +56,6 @@ export {
   setJoinedSide,
   WEDGE_ENDS,
   WEDGE_ENDS_WORDS,
-  type WedgeEnds,
 } from './darts';
 export { apply, type Delta, delta } from './delta';
 export { DEMO_BOOK, DEMO_CLIENT } from './demo';

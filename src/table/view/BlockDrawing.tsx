@@ -132,7 +132,7 @@ function DartCloth({ wedge, panels, span, place }: ClothProps) {
   const outer = lines?.outer ?? pointsDown(wedge.outerLeg, from, to);
   return (
     <>
-      <path className="taken" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
+      <path className="taken inside" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
       <path className="leg" d={pathThrough(inner.map(place))} />
       <path className="leg" d={pathThrough(outer.map(place))} />
     </>
