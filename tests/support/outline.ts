@@ -46,9 +46,9 @@ export function sewnAcross(piece: Piece, y: number): number | null {
 
 /** The heights between which a piece has a leg on either side: under all of its top edge, above all of its hem. */
 export function legSpan(piece: Piece): { from: number; to: number } {
-  const heights = (role: Edge['role']): number[] =>
-    piece.edges.filter((edge) => edge.role === role).flatMap((edge) => edge.points.map((p) => p.y));
-  return { from: Math.max(...heights('top')), to: Math.min(...heights('hem')) };
+  const heights = (...roles: Edge['role'][]): number[] =>
+    piece.edges.filter((edge) => roles.includes(edge.role)).flatMap((edge) => edge.points.map((p) => p.y));
+  return { from: Math.max(...heights('top', 'shoulder', 'armhole')), to: Math.min(...heights('hem')) };
 }
 
 /** Interior angle in degrees, 0 to 360, where edge `i` of a piece ends and the next starts. */
