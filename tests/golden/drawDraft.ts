@@ -3,8 +3,8 @@
 import type { Draft, Piece, Point, Side } from '../../src/engine';
 import { ringOf } from '../support/outline';
 
-/** Between the two side seams, and round everything. mm */
-const ROOM = { between: 50, around: 40 } as const;
+/** Between the two side seams, round everything, and between the panels and a band above them. mm */
+const ROOM = { between: 50, around: 40, underBand: 30 } as const;
 
 const LOOKS = [
   'path{fill:none;stroke:#000;stroke-width:.8}',
@@ -12,16 +12,21 @@ const LOOKS = [
   '.level{stroke:#9bd;stroke-width:.4}',
   '.grain{stroke-dasharray:6 3;stroke-width:.4}',
   '.mark{stroke-width:1.2}',
+  '.dart{stroke-dasharray:3 2}',
 ].join('');
 
 /**
- * The text of an SVG file in mm, a line of it a path: levels of each block, then each panel's edges, cut line, marks and
- * grain. Numbers are the engine's own; the back is turned over by its group.
+ * The text of an SVG file in mm, a line of it a path: levels of each block, then each panel's edges, cut line, marks, darts
+ * and grain, a shoulder band lifted off the panels it lies above. Numbers are the engine's own; the back is turned over by its group.
  */
-export function drawDraft(title: string, { levels, pieces }: Draft): string {
+export function drawDraft(title: string, { levels, pieces, extras }: Draft): string {
+  const bands = extras.filter(({ id }) => id.endsWith('-band'));
   const xs = (side: Side): number[] =>
     pieces.filter(({ block }) => block === side).flatMap((piece) => ringOf(piece).map(({ x }) => x));
-  const ys = pieces.flatMap((piece) => piece.cutLine.map(({ y }) => y));
+  const ys = [
+    ...pieces.flatMap((piece) => piece.cutLine.map(({ y }) => y)),
+    ...bands.flatMap((band) => band.cutLine.map(({ y }) => y - ROOM.underBand)),
+  ];
   const [front, back] = [Math.max(...xs('front')), Math.max(...xs('back'))];
   const width = front + ROOM.between + back;
   const [top, foot] = [Math.min(...ys), Math.max(...ys)];
@@ -36,6 +41,9 @@ export function drawDraft(title: string, { levels, pieces }: Draft): string {
         ]),
       ),
     ...pieces.filter((piece) => piece.block === side).flatMap(panel),
+    ...bands
+      .filter((band) => band.block === side)
+      .flatMap((band) => [`<g transform="translate(0 ${-ROOM.underBand})">`, ...panel(band), '</g>']),
   ];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box.map(thousandths).join(' ')}">`,
@@ -62,6 +70,9 @@ function panel(piece: Piece): string[] {
         { x: x + 2, y },
       ]),
     ),
+    ...piece.darts
+      .filter(({ open }) => !open)
+      .flatMap(({ inner, outer }) => [inner, outer].map((leg) => path(`dart ${piece.id}`, leg))),
     path(`grain ${piece.id}`, piece.grain),
   ];
 }

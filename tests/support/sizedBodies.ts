@@ -21,8 +21,14 @@ function sized(bust: number, waist: number, hip: number): Measurements {
   };
 }
 
+/** Across the shoulders goes with the bust, from memory: about 350 mm for a bust of 800 and 400 for one of 1000. */
+export const withShoulders = (body: Measurements): Measurements => ({
+  ...body,
+  acrossShoulder: 150 + 0.25 * (body.bust ?? 0),
+});
+
 export const SIZED_BODIES: readonly (readonly [name: string, body: Measurements])[] = [
-  ['small', sized(760, 600, 840)],
-  ['mean', MEAN_BODY],
-  ['large', sized(1310, 1150, 1350)],
+  ['small', withShoulders(sized(760, 600, 840))],
+  ['mean', withShoulders(MEAN_BODY)],
+  ['large', withShoulders(sized(1310, 1150, 1350))],
 ];
