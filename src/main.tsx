@@ -18,6 +18,7 @@ import './app/look/fields.css';
 import './app/look/table.css';
 import './app/look/cards.css';
 import './app/look/shoulders.css';
+import './app/look/sides.css';
 import './app/look/darts.css';
 import './app/look/proof.css';
 import './app/look/cut.css';

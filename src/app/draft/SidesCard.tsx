@@ -9,7 +9,7 @@ export function SidesCard() {
   const change = useTable((table) => table.change);
   const own = sheet.style.rightWedges !== undefined;
   return (
-    <section className="card garment-card" aria-label="Left and right">
+    <section className="card sides-card" aria-label="Left and right">
       <h3>Left and right</h3>
       <label className="corner">
         <input

@@ -1,16 +1,18 @@
 // How the body differs left to right, for those it does: the left half of each girth, and levels that sit lower on the right.
 
-import { changeClient, issueSentence, LEVEL_WORDS, setDiffering, setSide } from '../../document';
+import { changeClient, issueSentence, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
 export function SidesFields() {
   const { client } = useOpen();
   const change = useTable((table) => table.change);
-  const { sides } = client;
+  // What is ticked and typed is always the latest; all that is said about it may come a moment later.
+  const sides = useTable((table) => openClient(seen(table)).sides);
   return (
-    <fieldset>
+    <fieldset className="sides">
       <legend>Left and right</legend>
       <label className="corner">
         <input
@@ -31,12 +33,14 @@ export function SidesFields() {
             Of each girth, what lies on her left from centre front round to centre back; left empty, half. The
             lengths down from the neck above are those of her left.
           </p>
-          {LEVEL_NAMES.filter((level) => client.measurements[level] !== null).map((level) => (
-            <LeftHalf key={`${client.id} ${level}`} level={level} sides={sides} />
-          ))}
-          {SIDE_LEVELS.map((level) => (
-            <RightLower key={`${client.id} ${level}`} level={level} sides={sides} />
-          ))}
+          <div className="sides-fields">
+            {LEVEL_NAMES.filter((level) => client.measurements[level] !== null).map((level) => (
+              <LeftHalf key={`${client.id} ${level}`} level={level} sides={sides} />
+            ))}
+            {SIDE_LEVELS.map((level) => (
+              <RightLower key={`${client.id} ${level}`} level={level} sides={sides} />
+            ))}
+          </div>
         </>
       ) : null}
     </fieldset>

@@ -152,7 +152,7 @@ function namesOf(seams: readonly SeamWalkRow[], style: Style): (id: string) => s
 function shortSeam(id: string): string {
   const name = seamName(id)
     .replace(/^the seam of |^the /, '')
-    .replace(/^(\w+) (\d+) and \1 (\d+)$/, '$1 $2 + $3')
+    .replace(/^(.+) (\d+) and \1 (\d+)$/, '$1 $2 + $3')
     .replace(' and ', ' + ');
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
