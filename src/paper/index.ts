@@ -33,6 +33,7 @@ export {
   LEAST_LINE_MM,
   MOST_LINE_MM,
   type ProjectorChoice,
+  planProjected,
   projectorPdf,
 } from './pdf/projectorPdf';
 export type { PlacedPanel, PlanInput } from './placePanels';

@@ -46,14 +46,18 @@ export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
     lines: [...panelLines(piece), ...(making ? eyeletLines(draft, making, piece.id) : [])],
   }));
 
-/** Panels at their places, written on; texts keep clear of `bands` of the plan where they can. */
+/**
+ * Panels at their places, written on; texts keep clear of `bands` of the plan where they can, in
+ * letters so many times as large as on paper.
+ */
 export function placePanels(
   lined: readonly LinedPiece[],
   places: readonly Place[],
   { client, sheet }: PlanInput,
   bands: readonly Box[],
+  letters = 1,
 ): PlacedPanel[] {
-  const names = { client: client.name, draft: sheet.name, unit: client.unit };
+  const names = { client: client.name, draft: sheet.name, unit: client.unit, letters };
   return lined.map((drafted, i) => {
     const { turned, offset } = places[i] ?? { turned: false, offset: { x: 0, y: 0 } };
     const { piece, lines } = turned ? halfTurned(drafted) : drafted;

@@ -7,9 +7,13 @@ import {
   type OnePageChoice,
   onePagePdf,
   onePageSentence,
+  planPanels,
+  planProjected,
   projectorPdf,
 } from '../../src/paper';
+import { boxOfText, cornersOf } from '../../src/paper/panel/textBlock';
 import { DEMO_SHEET, demoPattern } from './demoPattern';
+import { rasteredPdf } from './rasteredPage';
 import { type ReadPage, type ReadPoint, readPattern, sampled, toLines } from './readPattern';
 
 const input = demoPattern();
@@ -153,5 +157,44 @@ describe('the projector’s picture', () => {
       (await projectorPdf(none, { widthMm: 900, lineMm: 1 })) ?? new Uint8Array(),
     );
     expect(pages).toHaveLength(1);
+  });
+});
+
+describe('words under a projector', () => {
+  it('are larger than on paper where there is room, clear of every line and of the grid', async () => {
+    const choice = { widthMm: 914.4, lineMm: 1.5 };
+    const plan = planProjected(input, choice);
+    const onPaper = planPanels(input, choice.widthMm - 20);
+    const sizes = (panels: typeof plan.panels): number =>
+      panels.flatMap(({ texts }) => texts.map(({ sizePt }) => sizePt)).reduce((sum, size) => sum + size, 0);
+    expect(plan.panels.flatMap(({ texts }) => texts)).toHaveLength(
+      onPaper.panels.flatMap(({ texts }) => texts).length,
+    );
+    expect(sizes(plan.panels)).toBeGreaterThan(1.2 * sizes(onPaper.panels));
+    for (const { texts, lines } of plan.panels) {
+      const ink = lines.map(({ points }) => points);
+      for (const text of texts) {
+        const box = cornersOf(boxOfText(text));
+        const edge = sampled([...box, box[0] as ReadPoint], 0.5);
+        expect(Math.min(...edge.map((point) => toLines(point, ink)))).toBeGreaterThan(0.2);
+      }
+    }
+    // In dots: below the baseline of words without tails, where a line of the grid would pass, there is nothing but ground.
+    const bytes = (await projectorPdf(input, choice)) as Uint8Array;
+    const [page] = (await readPattern(bytes)).pages;
+    const pdf = await rasteredPdf(bytes);
+    const side = gridSideMm('in');
+    let crossed = 0;
+    for (const { text, at, widthMm, sizePt, level } of page?.texts ?? []) {
+      const column = Math.ceil((at.x + 0.5) / side) * side;
+      if (!level || /[gjpqy,;/½]/.test(text) || column > at.x + widthMm - 0.5) continue;
+      crossed += 1;
+      const part = { left: column - 0.4, top: at.y + 0.2, width: 0.8, height: sizePt * 0.05 };
+      const { columns, rows, ink } = await pdf.raster(1, part, 300);
+      for (let row = 0; row < rows; row += 1)
+        for (let dot = 0; dot < columns; dot += 1) expect(ink(dot, row), text).toBeGreaterThan(0.85);
+    }
+    expect(crossed).toBeGreaterThan(3);
+    await pdf.close();
   });
 });

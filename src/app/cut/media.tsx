@@ -9,7 +9,7 @@ import {
   layOut,
   layOutOnePage,
   type PlanInput,
-  planPanels,
+  planProjected,
   sheetName,
 } from '../../paper';
 import { fileName } from '../parts/fileName';
@@ -107,10 +107,7 @@ export function OnProjector({ input, unit, ...around }: MediumProps) {
   const { projector } = useCutChoices();
   const printing = usePrint();
   const ready = isProjectorChoice(projector);
-  const plan = useMemo(
-    () => (ready ? planPanels(input, projector.widthMm) : null),
-    [input, projector, ready],
-  );
+  const plan = useMemo(() => (ready ? planProjected(input, projector) : null), [input, projector, ready]);
   return (
     <PrintFrame
       {...around}

@@ -22,6 +22,8 @@ export interface PanelNames {
   readonly client: string;
   readonly draft: string;
   readonly unit: LengthUnit;
+  /** How many times as large as on paper letters are where there is room; 1 is for reading at arm's length. */
+  readonly letters: number;
 }
 
 /** Letters smaller than this are not read at arm's length. pt */
@@ -43,7 +45,7 @@ export function panelTexts(
 ): { texts: InkText[]; leaders: InkLine[] } {
   const room = roomAmong(lines);
   const sewn = piece.edges.flatMap((edge) => edge.points.slice(0, -1));
-  const panel: PanelRoom = { piece, room, sewn, bands };
+  const panel: PanelRoom = { piece, room, sewn, bands, larger: largerThan(names.letters) };
   const levels = levelTexts(panel);
   const title = titleTexts(panel, names);
   const edges = piece.edges
@@ -66,7 +68,11 @@ interface PanelRoom {
   /** The sew line as a ring. */
   readonly sewn: readonly Point[];
   readonly bands: readonly Box[];
+  /** Scales to try before the usual sizes, the largest first. */
+  readonly larger: readonly number[];
 }
+
+const largerThan = (letters: number): number[] => (letters > 1 ? [letters, Math.sqrt(letters)] : []);
 
 interface Candidate {
   readonly block: TextBlock;
@@ -102,7 +108,7 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; le
   ].filter((line) => line.text !== '');
   const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
   const tries = [
-    ...[1, 0.9, 0.8].map((scale) => ({ block: setBlock(lines, scale), turnRad: 0 })),
+    ...[...panel.larger, 1, 0.9, 0.8].map((scale) => ({ block: setBlock(lines, scale), turnRad: 0 })),
     ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -QUARTER_TURN })),
     ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -QUARTER_TURN })),
   ];
@@ -155,6 +161,13 @@ function leadOut(
   };
 }
 
+const sizesOn = ({ larger }: PanelRoom): number[] => [
+  ...larger.map((scale) => 7.5 * scale),
+  7.5,
+  6.75,
+  LEAST_PT,
+];
+
 // ── levels ──
 
 function levelTexts(panel: PanelRoom): InkText[] {
@@ -165,7 +178,7 @@ function levelTexts(panel: PanelRoom): InkText[] {
     const inward = { x: -tick.out.x, y: -tick.out.y };
     const line = (sizePt: number): TextBlock =>
       setBlock([{ text: capital(LEVEL_WORDS[mark.level]), sizePt, bold: false }]);
-    const candidates = [7.5, 6.75, LEAST_PT].flatMap((sizePt) => {
+    const candidates = sizesOn(panel).flatMap((sizePt) => {
       const block = line(sizePt);
       const beside = 1.2 + block.widthMm / 2;
       const level = [0, -1, 1].map((step) => ({
@@ -190,7 +203,7 @@ function levelTexts(panel: PanelRoom): InkText[] {
 
 /** "Dart" between its legs where it is wide enough, beside it where it is not. */
 function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): InkText[] {
-  const candidates = [7.5, LEAST_PT].flatMap((sizePt) => {
+  const candidates = sizesOn(panel).flatMap((sizePt) => {
     const block = setBlock([{ text: 'Dart', sizePt, bold: false }]);
     return FRACTIONS.flatMap((fraction) => {
       const [a, b] = [placeAlong(inner, fraction)?.at, placeAlong(outer, fraction)?.at];
@@ -237,13 +250,16 @@ function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): { texts: Ink
   const inside = (height: number): number => -(height / 2 + 2.5);
   const outside = (height: number): number => edge.allowance + height / 2 + 1.2;
   const found =
-    place(panel, [...at(7.5, between), ...at(6.75, between), ...at(LEAST_PT, between)], 0.6) ??
+    place(
+      panel,
+      sizesOn(panel).flatMap((sizePt) => at(sizePt, between)),
+      0.6,
+    ) ??
     place(panel, [...at(7.5, inside), ...at(LEAST_PT, inside)], 0.6) ??
     place(panel, [...at(7.5, outside), ...at(LEAST_PT, outside)], 0.4);
   if (found) return { texts: inkOf(found.block, found.box), leaders: [] };
   const middle = placeAlong(edge.points, 0.5)?.at;
-  const led =
-    middle && ledInside({ text, bold: false }, [7.5, 6.75, LEAST_PT], middle, panel.sewn, panel.room);
+  const led = middle && ledInside({ text, bold: false }, sizesOn(panel), middle, panel.sewn, panel.room);
   if (!led) return { texts: [], leaders: [] };
   panel.room.taken.push(led.box);
   return { texts: inkOf(led.block, led.box), leaders: [led.leader] };

@@ -49,6 +49,8 @@ export interface Pen {
   text(ink: InkText, grey?: number): void;
   /** Covers a box of the page with its ground. */
   blank(left: number, top: number, width: number, height: number): void;
+  /** Covers a ring of points, the first not repeated, with the ground. */
+  cover(points: readonly Point[]): void;
   /** Runs `draw` with everything outside a box of the page hidden. */
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
@@ -97,6 +99,14 @@ export function penFor(
       const grey = Math.round(ground * 255);
       page.setFillColor(grey, grey, grey);
       page.rect(left, top, width, height, 'F');
+    },
+    cover([first, ...rest]) {
+      if (!first) return;
+      const grey = Math.round(ground * 255);
+      page.setFillColor(grey, grey, grey);
+      page.moveTo(first.x, first.y);
+      for (const { x, y } of rest) page.lineTo(x, y);
+      page.fill();
     },
     within(left, top, width, height, draw) {
       page.saveGraphicsState();

@@ -3,8 +3,10 @@
 import { inches } from '../../engine';
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
+import type { InkText } from '../ink';
+import { boxOfText, cornersOf } from '../panel/textBlock';
 import { movedPanel, type PlanInput } from '../placePanels';
-import { planPanels } from '../planPanels';
+import { type Plan, planPanels } from '../planPanels';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
@@ -32,6 +34,13 @@ const REMARK_PT = 14;
 /** The side of a square of the grid, mm: one that the maker's ruler shows. */
 export const gridSideMm = (unit: 'in' | 'cm'): number => (unit === 'in' ? inches(2) : 50);
 
+/** What is projected is read from beside the table. */
+const LETTERS = 1.6;
+
+/** The panels as they are projected, inside the frame of the picture. */
+export const planProjected = (input: PlanInput, { widthMm }: ProjectorChoice): Plan =>
+  planPanels(input, widthMm - 2 * FRAME_MM, LETTERS);
+
 export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean =>
   lineMm >= LEAST_LINE_MM && lineMm <= MOST_LINE_MM && widthMm >= 300 && widthMm <= MOST_SIDE_MM;
 
@@ -45,7 +54,7 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   if (!isProjectorChoice(choice)) throw new RangeError('projector choice not checked');
   const { client, sheet, date } = input;
   const side = gridSideMm(client.unit);
-  const plan = planPanels(input, choice.widthMm - 2 * FRAME_MM);
+  const plan = planProjected(input, choice);
   const [columns, rows] = [plan.widthMm + 2 * FRAME_MM, plan.heightMm + HEAD_MM + 2 * FRAME_MM].map((mm) =>
     Math.max(4, Math.ceil(mm / side)),
   ) as [number, number];
@@ -63,26 +72,24 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   drawGrid(pen, columns, rows, side);
   const square = client.unit === 'in' ? '2 in' : '50 mm';
   const said = hasFaults(input) ? [DO_NOT_CUT] : [`Each square of the grid is ${square}`];
-  pen.text({
-    text: [...said, ...names].join(' · '),
-    start: { x: FRAME_MM, y: FRAME_MM + 10 },
+  const estimated = estimatedRemark(client);
+  const headLine = (words: string, y: number, sizePt: number): InkText => ({
+    text: shortened(words, sizePt, true, width - 2 * FRAME_MM),
+    start: { x: FRAME_MM, y: FRAME_MM + y },
     turnRad: 0,
-    sizePt: 22,
+    sizePt,
     bold: true,
   });
-  const estimated = estimatedRemark(client);
-  if (estimated !== null)
-    pen.text({
-      text: shortened(settable(estimated), REMARK_PT, true, width - 2 * FRAME_MM),
-      start: { x: FRAME_MM, y: FRAME_MM + 19 },
-      turnRad: 0,
-      sizePt: REMARK_PT,
-      bold: true,
-    });
-  drawPanels(
-    pen,
-    plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM })),
-  );
+  const head = [
+    headLine([...said, ...names].join(' · '), 10, 22),
+    ...(estimated === null ? [] : [headLine(settable(estimated), 19, REMARK_PT)]),
+  ];
+  const panels = plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM }));
+  // The grid runs through no word.
+  for (const text of [...head, ...panels.flatMap(({ texts }) => texts)])
+    pen.cover(cornersOf(boxOfText(text)));
+  for (const text of head) pen.text(text);
+  drawPanels(pen, panels);
   return pdf.bytes();
 }
 
