@@ -94,7 +94,9 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
       <span className="hint" role="status">
         {turned
           ? `About the bust point, ${degrees}°: it takes ${write(turned.width)} there.`
-          : `At the ${LEVEL_WORDS[from]} this wedge takes only ${write(Math.max(0, there))}.`}
+          : there < turn.width
+            ? `At the ${LEVEL_WORDS[from]} this wedge takes only ${write(Math.max(0, there))}.`
+            : `The ${wedgeNameOf(target.id, sheet.style).toLowerCase()} does not reach the ${LEVEL_WORDS[to.level]}.`}
       </span>
     </div>
   );

@@ -4,6 +4,7 @@ import { distance, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Block } from './block';
 import type { Level } from './levels';
+import { reaches } from './run';
 import type { LevelName, PerLevel } from './types';
 import type { DraftedWedge } from './wedge';
 
@@ -38,7 +39,8 @@ export interface Turned {
  * Turns intake about the bust point of the front. What is turned is a dart from the bust point down (or up) the middle of
  * the wedge: at the levels it crosses on its way it is narrower in proportion, beyond the place nothing changes. Flat widths
  * follow as ever, so the sewn girth stays. Null where there is nothing to turn: a wedge or level the block has not, the
- * bust line itself, more than the wedge takes there, or one and the same place.
+ * bust line itself, more than the wedge takes there, a dart
+ * that ends before the level, or one and the same place.
  */
 export function turnIntake(front: Block, levels: readonly Level[], { from, to, width }: Turn): Turned | null {
   const bust = levels.find(({ name }) => name === 'bust');
@@ -51,6 +53,9 @@ export function turnIntake(front: Block, levels: readonly Level[], { from, to, w
     depthAt(taking, to.level, levels, apex),
   ];
   const there = giving.intake.get(from.level) ?? 0;
+  const reached = (level: Level): boolean => reaches(taking.run, level.y);
+  const goal = levels.find(({ name }) => name === to.level);
+  if (!goal || !reached(goal)) return null;
   if (farFrom === null || farTo === null || !(width > 0) || width > there + HAIR_MM) return null;
 
   const angleRad = dartAngle(width, Math.hypot(farFrom, width / 2));
@@ -61,7 +66,7 @@ export function turnIntake(front: Block, levels: readonly Level[], { from, to, w
     // A wedge that takes less than that on the way gives what it has; a gore gives nothing.
     intakes.get(giving.id)?.set(name, before > 0 ? Math.max(0, before - less) : before);
   }
-  for (const { name } of onTheWay(to.level, levels, bust)) {
+  for (const { name } of onTheWay(to.level, levels, bust).filter(reached)) {
     const before = intakes.get(taking.id)?.get(name) ?? 0;
     const more = widthAt(angleRad, depthAt(taking, name, levels, apex) ?? 0);
     intakes.get(taking.id)?.set(name, before + more);

@@ -121,6 +121,28 @@ describe('intake turned about the bust point', () => {
     expect(turnedBy(DEFAULT_STYLE, made, turn)).toBe(DEFAULT_STYLE);
   });
 
+  it('goes to no dart that ends before the level, and passes its point on the way', () => {
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.map((wedge) =>
+        wedge.id === 'front-side' ? { ...wedge, upper: { from: 'bust', below: 95 } } : wedge,
+      ),
+    };
+    const darted = draft(MEAN_BODY, style);
+    const turn = (level: LevelName): Turn => ({
+      from: at('front-bust', 'waist'),
+      to: at('front-side', level),
+      width: 10,
+    });
+    expect(turnedBy(style, darted, turn('overBust'))).toBe(style);
+    expect(turnedBy(style, darted, turn('underBust'))).toBe(style);
+    const after = draft(MEAN_BODY, turnedBy(style, darted, turn('waist')));
+    expect(intakeOf(after, 'front-side', 'waist')).toBeGreaterThan(
+      intakeOf(darted, 'front-side', 'waist') + 9,
+    );
+    expect(intakeOf(after, 'front-side', 'underBust')).toBe(0);
+  });
+
   it('keeps every bound on 300 drawn bodies, seed 45', { timeout: 60_000 }, () => {
     for (const [i, body] of drawBodies(300, 45).entries()) {
       const before = draft(body, DEFAULT_STYLE);
