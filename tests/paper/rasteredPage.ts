@@ -4,7 +4,7 @@
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A part of a page, mm from its top left corner. */
-export interface Part {
+interface Part {
   readonly left: number;
   readonly top: number;
   readonly width: number;
