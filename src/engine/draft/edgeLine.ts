@@ -51,11 +51,11 @@ export interface DraftedEdge {
   /** From centre front to centre back, mm. */
   readonly whole: number;
   /** The nodes on each block, from its centre line; the underarm is on both. */
-  readonly nodes: Readonly<Record<Side, readonly EdgeNode[]>>;
+  readonly nodes: Readonly<Record<Side, readonly DraftedNode[]>>;
 }
 
 /** A node with its distance from the centre line, wedges sewn up, and its height; mm. */
-export interface EdgeNode {
+interface DraftedNode {
   readonly name: EdgeNodeName;
   readonly at: number;
   readonly y: number;
@@ -75,7 +75,7 @@ export function draftEdge(
   way: 1 | -1,
 ): DraftedEdge {
   const height = (name: EdgeNodeName): number => base + way * shape[name].beyond;
-  const nodes = (side: Side): EdgeNode[] =>
+  const nodes = (side: Side): DraftedNode[] =>
     NODES[side].map(({ name, station }) => ({
       name,
       at: station <= -1 ? 0 : closedAt(blocks[side], stationOnBlock(blocks[side], station, base), base),
@@ -169,8 +169,8 @@ function stationOnBlock(block: Block, station: number, y: number): number {
  * One block's nodes from its centre line to the side. The two ends always stay, a little apart whatever the block is
  * like; what does not lie between them, or says nothing because the edge runs level through it, is let go.
  */
-function inOrder(nodes: readonly EdgeNode[]): EdgeNode[] {
-  const [first, end] = [nodes[0] as EdgeNode, nodes.at(-1) as EdgeNode];
+function inOrder(nodes: readonly DraftedNode[]): DraftedNode[] {
+  const [first, end] = [nodes[0] as DraftedNode, nodes.at(-1) as DraftedNode];
   const side = { ...end, at: Math.max(end.at, first.at + LEAST_STRETCH_MM) };
   const kept = [first];
   for (const [i, node] of nodes.entries()) {
@@ -183,11 +183,11 @@ function inOrder(nodes: readonly EdgeNode[]): EdgeNode[] {
 }
 
 /** Nodes in order as smooth stretches that meet at the corners. */
-function partedAtCorners(kept: readonly EdgeNode[]): SmoothLine[] {
+function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
   const stretches: SmoothLine[] = [];
   let start = 0;
   for (let i = 1; i < kept.length; i += 1) {
-    const end = kept[i] as EdgeNode;
+    const end = kept[i] as DraftedNode;
     if (!end.corner && i < kept.length - 1) continue;
     const part = kept.slice(start, i + 1);
     stretches.push(
