@@ -22,6 +22,8 @@ export const helpText = (
 A client file: { "name": "…", "unit": "mm", "measurements": { "bust": 940, … } }. Lengths are in mm; with "unit": "in"
 they are in inches, and texts such as "34 1/2" will do. A measurement left out or null was not taken; one that was
 estimated and not measured is named in a list, "estimated": [ "underarmToWaist" ], and every print says so.
+A body that differs left to right has "sides": { "leftShare": { "waist": 0.52 }, "rightLower": { "hip": 8 } }: the left's
+part of a girth, and how much lower a level sits on the right. Both halves are then drafted, and each piece is cut once.
 
 Made in the directory:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder

@@ -18,6 +18,7 @@ import {
   readBook,
   restore,
   setMeasurement,
+  setSide,
   writeBackup,
 } from '../../src/document';
 
@@ -103,6 +104,8 @@ describe('restoring', () => {
       ['Bea', 'new', []],
     ]);
     expect(compareBackup(before, before).map(({ state }) => state)).toEqual(['same', 'same']);
+    const lopsided = changeClient(now, (client) => setSide(client, 'leftShare', 'waist', 0.52));
+    expect(compareBackup(lopsided, now)[0]?.differs).toEqual(['measurements']);
   });
 
   it('brings the chosen clients, and leaves all others alone', () => {
