@@ -11,6 +11,14 @@ const visit = withBrowser();
 const STEPS = ['measure', 'draft', 'true', 'cut'] as const;
 const HEADINGS = { measure: 'Measure', draft: 'Draft', true: 'True', cut: 'Cut' } as const;
 
+/** What is there once a step is drawn. */
+const DRAWN = {
+  measure: '.tape-form',
+  draft: '.cutting-table',
+  true: '.closed-up',
+  cut: '.cut-step .plan-drawing, .cut-step svg',
+} as const;
+
 const SCREENS = [
   { name: 'a desk', viewport: { width: 1440, height: 900 }, hasTouch: false },
   { name: 'a tablet', viewport: { width: 1024, height: 768 }, hasTouch: true },
@@ -41,7 +49,8 @@ async function go(page: Page, step: (typeof STEPS)[number]): Promise<void> {
     .getByRole('main')
     .and(page.locator(`[data-step="${step}"]`))
     .waitFor();
-  await page.waitForLoadState('networkidle');
+  // A step is fetched when it is first asked for: there is nothing to look at before it is drawn.
+  await page.locator(DRAWN[step]).waitFor();
 }
 
 /** Controls smaller than `least` px either way, with their size. */

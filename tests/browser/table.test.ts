@@ -158,6 +158,29 @@ describe('the table in hand', () => {
     await page.mouse.up();
   });
 
+  it('takes the nearest of the grips that lie over each other under a finger', async () => {
+    const { page, context } = await visit('draft', { viewport: { width: 390, height: 844 }, hasTouch: true });
+    const finger = await context.newCDPSession(page);
+    for (const id of ['edge:top', 'node:top:centreFront']) {
+      const handle = page.locator(`[data-handle="${id}"]`);
+      const box = await handle.locator('.grip').boundingBox();
+      if (!box) throw new Error(`${id} is not on the table`);
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      const before = await handle.getAttribute('aria-valuenow');
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+      for (let i = 1; i <= 5; i += 1)
+        await finger.send('Input.dispatchTouchEvent', {
+          type: 'touchMove',
+          touchPoints: [{ x, y: y + 6 * i }],
+        });
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+      await expect.poll(() => handle.getAttribute('aria-valuenow')).not.toBe(before);
+      expect(await page.evaluate(() => document.activeElement?.getAttribute('data-handle'))).toBe(id);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => handle.getAttribute('aria-valuenow')).toBe(before);
+    }
+  });
+
   it('leaves adding a wedge by Escape, with nothing added', async () => {
     const { page } = await visit('draft');
     const add = page.getByRole('button', { name: 'Add a wedge here' });

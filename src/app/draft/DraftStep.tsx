@@ -65,11 +65,13 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
       <div className="cards">
         <WedgeCard selected={selected} onSelect={onSelect} />
         <GarmentCard />
-        <SafetyCard />
+        <div className="small-cards">
+          <SafetyCard />
+          <ExtrasCard />
+          <SidesCard />
+        </div>
         <ShouldersCard />
         <EdgeCard />
-        <ExtrasCard />
-        <SidesCard />
       </div>
     </>
   );

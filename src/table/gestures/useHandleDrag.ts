@@ -24,7 +24,8 @@ export interface Steps {
 }
 
 interface HandleEvents {
-  readonly onPointerDown: (event: PointerEvent<SVGElement>) => void;
+  /** `element` is the handle's own, where another's grip was over it. */
+  readonly onPointerDown: (event: PointerEvent<SVGElement>, element?: SVGElement) => void;
   readonly onPointerMove: (event: PointerEvent<SVGElement>) => void;
   readonly onPointerUp: () => void;
   readonly onPointerCancel: () => void;
@@ -109,10 +110,10 @@ export function useHandleDrag(
   };
 
   const eventsFor = (handle: Handle): HandleEvents => ({
-    onPointerDown: (event) => {
+    onPointerDown: (event, element = event.currentTarget) => {
       if (event.button !== 0 || state.current.kind !== 'idle') return;
-      event.currentTarget.setPointerCapture(event.pointerId);
-      event.currentTarget.focus({ preventScroll: true });
+      element.setPointerCapture(event.pointerId);
+      element.focus({ preventScroll: true });
       pressed.current = handle;
       marks.current = marksOf(handle);
       send({

@@ -6,6 +6,7 @@ import type { Redraft } from '../bendHandles';
 import { marksOf, type RestingPlace } from '../gestures/settle';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
 import { type TableView, useHands } from '../gestures/useTableView';
+import { nearestHandle } from '../grips';
 import type { Handle } from '../handle';
 import { handlesOf } from '../handles';
 import type { TableLayout } from '../layout';
@@ -76,8 +77,8 @@ export function CuttingTable(props: CuttingTableProps) {
   const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm, (handle) => marksOf(handle, draft));
   const table = useRef<SVGSVGElement>(null);
   const [adding, setAdding] = useState<NewWedge | null>(null);
-  const placeOf = (event: PointerEvent<SVGSVGElement>): { x: number; y: number } => {
-    const box = event.currentTarget.getBoundingClientRect();
+  const placeOf = (event: PointerEvent<SVGElement>): { x: number; y: number } => {
+    const box = table.current?.getBoundingClientRect() ?? { left: 0, top: 0 };
     return { x: left + (event.clientX - box.left) / pxPerMm, y: top + (event.clientY - box.top) / pxPerMm };
   };
   const click = (event: PointerEvent<SVGSVGElement>): void => {
@@ -95,6 +96,11 @@ export function CuttingTable(props: CuttingTableProps) {
   const px = 1 / pxPerMm;
   const [width, height] = [size.width * px, size.height * px];
   const inHand = handles.filter((handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected);
+  const press = (event: PointerEvent<SVGElement>): void => {
+    const handle = nearestHandle(inHand, placeOf(event), px);
+    const own = table.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
+    if (handle && own) eventsFor(handle).onPointerDown(event, own);
+  };
   const pulled = inHand.find((handle) => handle.id === pulling?.id);
   // Where all of it is in view from top to bottom, a finger may still scroll the page by it.
   const scrolls = layout.height <= height + 1;
@@ -157,7 +163,7 @@ export function CuttingTable(props: CuttingTableProps) {
           pulling={handle.id === pulling?.id}
           pxPerMm={pxPerMm}
           gripPx={coarse ? 22 : 13}
-          events={eventsFor(handle)}
+          events={{ ...eventsFor(handle), onPointerDown: press }}
           onFocus={(byKey) => {
             if (handle.wedge) onSelect(handle.wedge);
             if (byKey) shown.show(handle.at);

@@ -1,6 +1,7 @@
 // One handle on the table: a slider to keyboard and screen reader, a grip to finger and mouse.
 
 import type { ComponentProps } from 'react';
+import { leanOf } from '../grips';
 import type { Handle } from '../handle';
 
 interface HandleMarkProps {
@@ -48,7 +49,7 @@ export function HandleMark({
       onFocus={(event) => onFocus(event.currentTarget.matches(':focus-visible'))}
       {...events}
     >
-      <circle className="grip" cx={lean} r={(handle.kind === 'node' ? Math.min(gripPx, 16) : gripPx) * px} />
+      <circle className="grip" cx={lean} r={gripPx * px} />
       {handle.tip ? (
         <path className="short-of" d={`M0 0L${handle.tip.x - handle.at.x} ${handle.tip.y - handle.at.y}`} />
       ) : null}
@@ -65,12 +66,6 @@ export function HandleMark({
       ) : null}
     </g>
   );
-}
-
-/** Grips of two legs that touch lean apart, so that each can be caught. px */
-function leanOf(handle: Handle): number {
-  if (handle.kind !== 'leg') return 0;
-  return Math.sign(handle.gain.x) * (handle.which === 'inner' || handle.which === 'outer' ? 9 : 0);
 }
 
 /** Its tip on the point, its body within the dart. */
