@@ -1,7 +1,7 @@
 // How the two half blocks lie on the cutting table: front with its centre line left, back mirrored, centre back right,
 // so that both side seams face each other. One coordinate system in mm, "table" mm.
 
-import { type Block, type Draft, type Point, type Side, xAt } from '../engine';
+import { type Block, type Draft, type Piece, type Point, type Side, xAt } from '../engine';
 
 export interface TableLayout {
   /** x of the front's centre line and of the back's, table mm. */
@@ -22,7 +22,10 @@ export function layOut(draft: Draft): TableLayout | null {
   const [first, last] = [levels[0], levels[levels.length - 1]];
   if (!blocks || !span || !first || !last) return null;
   const width = widest(blocks.front, span) + ROOM.between + widest(blocks.back, span);
-  const top = Math.min(first.y, span.highest) - ROOM.above;
+  const heads = bandsOf(draft).flatMap(({ edges }) =>
+    edges.flatMap(({ points }) => points.map(({ y }) => y)),
+  );
+  const top = Math.min(first.y, span.highest, ...heads.map((y) => y - BAND_LIFT_MM)) - ROOM.above;
   const foot = Math.max(span.lowest, span.waist + 60) + ROOM.below;
   return {
     centreX: { front: 0, back: width },
@@ -32,6 +35,12 @@ export function layOut(draft: Draft): TableLayout | null {
     height: foot - top,
   };
 }
+
+/** An off-shoulder band lies so far above the panels it is sewn to. mm */
+export const BAND_LIFT_MM = 18;
+
+/** The off-shoulder bands of a draft, in the coordinates of their blocks. */
+export const bandsOf = ({ extras }: Draft): Piece[] => extras.filter(({ id }) => id.endsWith('-band'));
 
 /** The farthest a block reaches from its centre line between top edge and hem, mm. */
 function widest({ sideSeam }: Block, { highest, lowest }: NonNullable<Draft['span']>): number {

@@ -2,7 +2,15 @@
 import { fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { TrueStep } from '../../src/app/true/TrueStep';
-import { addClient, changeClient, changeStyle, DEMO_BOOK, setEnds, setJoinedSide } from '../../src/document';
+import {
+  addClient,
+  changeClient,
+  changeStyle,
+  DEMO_BOOK,
+  NAMED_STYLES,
+  setEnds,
+  setJoinedSide,
+} from '../../src/document';
 import { inches, type Style } from '../../src/engine';
 import { onTable } from './onTable';
 
@@ -133,5 +141,18 @@ describe('True with darts', () => {
       [...container.querySelectorAll('[data-piece]')].map((each) => each.getAttribute('data-piece')),
     ).toEqual(['front-1', 'front-2', 'side', 'back-2', 'back-1']);
     expect(row('Front 2 + Side panel')).toBeVisible();
+  });
+
+  it('walks both halves of a shoulder seam, and shows each', async () => {
+    const style = NAMED_STYLES.get('princess-bodice')?.style;
+    const { user, container } = onTable(
+      <TrueStep />,
+      changeStyle(DEMO_BOOK, (before) => style ?? before),
+    );
+    for (const half of ['Shoulder seam, neck', 'Shoulder seam, tip']) {
+      await user.click(row(half));
+      expect(pointedOut(container)).toBe(2);
+      expect(container.querySelectorAll('.edge-shoulder.pointed-out')).toHaveLength(2);
+    }
   });
 });

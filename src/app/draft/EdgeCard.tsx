@@ -13,7 +13,7 @@ import {
 } from '../../document';
 import { EDGE_NODES, type EdgeNodeName, TOP_LEVELS, type TopLevel } from '../../engine';
 import { LengthField } from '../parts/LengthField';
-import { useOpen, useTable } from '../tableContext';
+import { useDraft, useOpen, useTable } from '../tableContext';
 
 const EDGES = [
   { edge: 'topShape', title: 'Top edge', named: TOP_EDGES, says: 'above' },
@@ -22,8 +22,13 @@ const EDGES = [
 
 type EdgeName = (typeof EDGES)[number]['edge'];
 
+/** On a shouldered block the top edge is neckline and armhole, and shoulder and nape set the rest of them. */
+const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
+
 export function EdgeCard() {
   const { sheet } = useOpen();
+  const { pieces } = useDraft();
+  const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
   const change = useTable((table) => table.change);
   return (
     <section className="card edge-card" aria-label="Top edge and hem">
@@ -31,7 +36,9 @@ export function EdgeCard() {
         <div key={edge} className="edge-shape">
           <div className="edge-head">
             <h3>{title}</h3>
-            <ShapeChoice edge={edge} title={title} named={named} />
+            {edge === 'topShape' && shouldered ? null : (
+              <ShapeChoice edge={edge} title={title} named={named} />
+            )}
             {edge === 'topShape' ? (
               <label className="choice">
                 <span>measured from the</span>
@@ -54,10 +61,12 @@ export function EdgeCard() {
             ) : null}
           </div>
           <p className="hint">
-            How far each place lies {says} the level {title.toLowerCase()}.
+            {edge === 'topShape' && shouldered
+              ? 'How far neckline and armhole end above the level top edge; the shoulders set the rest.'
+              : `How far each place lies ${says} the level ${title.toLowerCase()}.`}
           </p>
           <div className="edge-nodes">
-            {EDGE_NODES.map((node) => (
+            {(edge === 'topShape' && shouldered ? SHOULDERED_NODES : EDGE_NODES).map((node) => (
               <NodeField key={node} edge={edge} title={title} node={node} />
             ))}
           </div>

@@ -29,8 +29,11 @@ const STEPS: Readonly<Record<Unit, Steps>> = {
 /** Room the ledger takes beside the table, px; on a narrow screen it stands below. */
 const LEDGER_PX = 300;
 const NARROW_PX = 760;
-/** Least scale at which legs can be told apart, px for a mm; a smaller screen shows a part of the table. */
-const LEAST_PX_PER_MM = 1.05;
+/**
+ * Least scale at which legs can be told apart, px for a mm; a smaller screen shows a part of the table. Beside the ledger
+ * there is room to see a shouldered block whole, a little smaller.
+ */
+const LEAST_PX_PER_MM = { narrow: 1.05, beside: 0.75 } as const;
 /** What header, tools and margins leave of the window's height, and the least a table is worked on. px */
 const KEPT_PX = 340;
 const LEAST_HEIGHT_PX = { fine: 400, coarse: 500 } as const;
@@ -67,10 +70,10 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const size = {
     width: Math.max(0, (narrow ? width : width - LEDGER_PX) - 2),
     height: narrow
-      ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM, window.innerHeight * NARROW_SHARE)
+      ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM.narrow, window.innerHeight * NARROW_SHARE)
       : Math.max(coarse ? LEAST_HEIGHT_PX.coarse : LEAST_HEIGHT_PX.fine, window.innerHeight - KEPT_PX),
   };
-  const shown = useTableView(layout, size, LEAST_PX_PER_MM);
+  const shown = useTableView(layout, size, LEAST_PX_PER_MM[narrow ? 'narrow' : 'beside']);
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);

@@ -148,11 +148,12 @@ function namesOf(seams: readonly SeamWalkRow[], style: Style): (id: string) => s
   };
 }
 
-/** "Front 1 + 2": a seam at the head of a row. */
+/** "Front 1 + 2", "Shoulder seam, neck": a seam at the head of a row. */
 function shortSeam(id: string): string {
   const name = seamName(id)
     .replace(/^the seam of |^the /, '')
     .replace(/^(.+) (\d+) and \1 (\d+)$/, '$1 $2 + $3')
+    .replace(', its half at the ', ', ')
     .replace(' and ', ' + ');
   return name.charAt(0).toUpperCase() + name.slice(1);
 }

@@ -31,7 +31,8 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
       ))}
       {block.wedges.map((wedge) => {
         const cloth = { wedge, block, panels, span, place };
-        const { from, to } = seenOf(wedge, span);
+        const { to } = seenOf(wedge, span);
+        const from = isDart(wedge) ? seenOf(wedge, span).from : headOf(cloth);
         return (
           <g
             key={wedge.id}
@@ -104,11 +105,23 @@ const seenOf = ({ run }: DraftedWedge, span: Span): { from: number; to: number }
   to: Math.min(run.lower ?? span.hem, span.hem),
 });
 
-/** The cloth between the two legs, and the legs: as trued, or as drafted where a panel beside them was not made. */
-function WedgeCloth({ wedge, block, panels, span, place }: ClothProps) {
+/** Panels towards the centre and towards the side of a wedge that runs through; none where they were not made. */
+function besideWedge({ wedge, block, panels }: ClothProps): (PanelOnBlock | undefined)[] {
   const cuts = block.wedges.filter((each) => !each.onCentre && !isDart(each));
   const number = cuts.indexOf(wedge) + 1;
-  const [before, after] = [number, number + 1].map((n) => panels.find((panel) => panel.number === n));
+  return [number, number + 1].map((n) => panels.find((panel) => panel.number === n));
+}
+
+/** Where the axis of a wedge that runs through begins: at the top edge or on the shoulder, mm. */
+function headOf(cloth: ClothProps): number {
+  const [before, after] = besideWedge(cloth);
+  return Math.max(before?.outer[0]?.y ?? cloth.span.top, after?.inner[0]?.y ?? cloth.span.top);
+}
+
+/** The cloth between the two legs, and the legs: as trued, or as drafted where a panel beside them was not made. */
+function WedgeCloth(cloth: ClothProps) {
+  const { wedge, span, place } = cloth;
+  const [before, after] = besideWedge(cloth);
   const inner =
     (before && after && !wedge.onCentre ? before.outer : null) ??
     pointsDown(wedge.innerLeg, span.top, span.hem);

@@ -12,6 +12,7 @@ import { handlesOf } from '../handles';
 import type { TableLayout } from '../layout';
 import { type PanelBeside, panelsBeside } from '../panelsBeside';
 import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
+import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
 import { Bubble } from './Bubble';
 import { GhostLines } from './GhostLines';
@@ -151,6 +152,7 @@ export function CuttingTable(props: CuttingTableProps) {
             ) : null,
           )
         : null}
+      <BandDrawing draft={draft} layout={layout} nameOf={words.piece} textMm={12 * px} />
       {props.ghost ? <GhostLines draft={props.ghost} layout={layout} /> : null}
       <JoinedSide draft={draft} layout={layout} words={words.joinedSide} textMm={12 * px} />
       <WedgeSigns draft={draft} layout={layout} px={px} />

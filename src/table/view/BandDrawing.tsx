@@ -1,0 +1,36 @@
+// The off-shoulder bands, lifted off the panels they will be sewn to. Their wedges are sewn up, so that they are as wide as
+// the top edge is when closed.
+
+import { memo } from 'react';
+import type { Draft, Piece, Point } from '../../engine';
+import { BAND_LIFT_MM, bandsOf, onTable, type TableLayout } from '../layout';
+import { closedPath } from './paths';
+
+interface BandDrawingProps {
+  readonly draft: Draft;
+  readonly layout: TableLayout;
+  readonly nameOf: (piece: Piece) => string;
+  /** Height of small text, table mm. */
+  readonly textMm: number;
+}
+
+/** Its name stands so far down the band, where it is wide. */
+const NAME_AT = 0.8;
+
+export const BandDrawing = memo(function BandDrawing({ draft, layout, nameOf, textMm }: BandDrawingProps) {
+  return bandsOf(draft).map((band) => {
+    const place = ({ x, y }: Point): Point => onTable(layout, band.block, { x, y: y - BAND_LIFT_MM });
+    const ring = closedPath(band.edges.flatMap(({ points }) => points.slice(0, -1)).map(place));
+    const [from, to] = band.grain;
+    const middle = place({ x: from.x, y: from.y + NAME_AT * (to.y - from.y) });
+    return (
+      <g key={band.id} className="band" data-piece={band.id}>
+        <path className="panel" d={ring} />
+        <path className="edge-line" d={ring} />
+        <text className="panel-name" x={middle.x} y={middle.y} fontSize={textMm}>
+          {nameOf(band)}
+        </text>
+      </g>
+    );
+  });
+});
