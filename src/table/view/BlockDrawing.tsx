@@ -50,7 +50,7 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
         drills
           .map(place)
           .map((at) => (
-            <circle key={`${piece.id} ${at.y}`} className="drill" cx={at.x} cy={at.y} r={2.6 * px} />
+            <circle key={`${piece.id} ${at.x} ${at.y}`} className="drill" cx={at.x} cy={at.y} r={2.6 * px} />
           )),
       )}
       {panels.map(({ piece, inner, outer }) => {

@@ -123,7 +123,7 @@ function ClosedPanel({ piece, placement, pointedOut, draft, name }: ClosedPanelP
         const at = place(mark.at);
         return (
           <circle
-            key={`${mark.kind} ${mark.edge} ${mark.at.y}`}
+            key={`${mark.kind} ${mark.edge} ${mark.at.x} ${mark.at.y}`}
             className={`${mark.kind}-mark${pointedOut?.kind === 'level' && pointedOut.level === mark.level && mark.edge !== null ? ' pointed-out' : ''}`}
             cx={at.x}
             cy={at.y}
