@@ -87,7 +87,10 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const { pieces } = cut;
   const sewn = [...seams, ...cut.darts];
   const laced = lacedSides(style.closure);
-  const bands = ground.bands ? shoulderBands(ground.bands, edges.top, seams, style, closure.onFold) : [];
+  const bands = ground.bands
+    ? shoulderBands(ground.bands, edges.top, seams, style, closure.onFold)
+    : { pieces: [], issues: [] };
+  issues.push(...bands.issues);
   return {
     levels,
     blocks,
@@ -95,7 +98,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     nodes: nodesOn(cut.made),
     laced,
     pieces,
-    extras: [...bands, ...extraPieces(style, laced, pieces)],
+    extras: [...bands.pieces, ...extraPieces(style, laced, pieces)],
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === apart.wanted),
       seams: seamWalk(sewn, pieces),

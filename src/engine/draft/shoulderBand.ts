@@ -3,6 +3,7 @@
 
 import { cutLineAround } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
+import { type Issue, issue } from '../issue';
 import { crossingAt, type DraftedEdge } from './edgeLine';
 import { type EdgeEnd, edgePoints } from './edgePoints';
 import type { Edge, Mark, Piece } from './piece';
@@ -15,7 +16,7 @@ import type { Side, Style } from './types';
 const [LOWER, ARMHOLE, SHOULDER] = [1, 2, 3];
 
 /**
- * Front and back band. The lower edge is the top edge as drafted, with a mark where each seam of the panels meets it.
+ * Front and back band, and a blocking issue for one whose cut line could not be made. The lower edge is the top edge as drafted, with a mark where each seam of the panels meets it.
  *
  * @param seams the panels' seams, in sewing order
  */
@@ -25,12 +26,18 @@ export function shoulderBands(
   seams: readonly TruedSeam[],
   style: Style,
   onFold: Readonly<Record<Side, boolean>>,
-): Piece[] {
+): { pieces: Piece[]; issues: Issue[] } {
   const above = style.shoulders?.bandAbove;
-  if (above === undefined) return [];
-  return (['front', 'back'] as const).map((side) =>
+  if (above === undefined) return { pieces: [], issues: [] };
+  const bands = (['front', 'back'] as const).map((side) =>
     cutBand(side, frames[side], top, seams, style, onFold[side], above),
   );
+  return {
+    pieces: bands.map(({ piece }) => piece),
+    issues: bands
+      .filter(({ sure }) => !sure)
+      .map(({ piece }) => issue('cutLineUnsure', 'block', { block: piece.block, piece: piece.id })),
+  };
 }
 
 function cutBand(
@@ -41,7 +48,7 @@ function cutBand(
   { allowances }: Style,
   onFold: boolean,
   above: number,
-): Piece {
+): { piece: Piece; sure: boolean } {
   const line = top.lines[side];
   const width = line.at(-1)?.ys.at(-1) ?? 0;
   const end = (closed: number, way: 'before' | 'after'): EdgeEnd => {
@@ -51,7 +58,8 @@ function cutBand(
   const [centre, underarm] = [end(0, 'after'), end(width, 'before')];
   const neckStart: Point = { x: 0, y: centre.point.y - above };
   const neckline = necklineRow({ point: neckStart, slope: 0, closed: 0 }, frame.neck, frame.slope);
-  const armhole = armholeRow(frame.tip, frame, frame.slope, { ...underarm, slope: 0 });
+  // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
+  const armhole = armholeRow(frame.tip, frame, frame.slope, { ...underarm, slope: 1 });
   const edge = (role: Edge['role'], allowance: number, points: readonly Point[]): Edge => ({
     role,
     side: false,
@@ -70,8 +78,9 @@ function cutBand(
     },
     edge('top', allowances.top, [...neckline.points].reverse()),
   ];
+  const cutLine = cutLineAround(edges);
   const middle = (frame.neck.x + frame.tip.x) / 2;
-  return {
+  const piece: Piece = {
     id: `${side}-band`,
     block: side,
     number: 0,
@@ -79,13 +88,14 @@ function cutBand(
     edges,
     outer: ARMHOLE,
     darts: [],
-    cutLine: cutLineAround(edges) ?? edges.flatMap(({ points }) => points.slice(0, -1)),
+    cutLine: cutLine ?? edges.flatMap(({ points }) => points.slice(0, -1)),
     grain: [
       { x: middle, y: frame.middle.y + CLEAR_MM },
       { x: middle, y: crossingAt(line, middle).y - CLEAR_MM },
     ],
     marks: seamMarks(side, top, seams),
   };
+  return { piece, sure: cutLine !== null };
 }
 
 const CLEAR_MM = 12;
