@@ -126,7 +126,14 @@ export function setSizing(
   }));
 }
 
-/** Hands every wedge to balancing. */
+/** Hands every wedge to balancing, those of the right's own too. */
 export function balanceAll(style: Style): Style {
-  return { ...style, wedges: style.wedges.map((wedge) => ({ ...wedge, sizing: 'balanced' })) };
+  const balanced = (wedges: readonly Wedge[]): Wedge[] =>
+    wedges.map((wedge) => ({ ...wedge, sizing: 'balanced' }));
+  const { rightWedges } = style;
+  return {
+    ...style,
+    wedges: balanced(style.wedges),
+    ...(rightWedges ? { rightWedges: balanced(rightWedges) } : {}),
+  };
 }

@@ -2,7 +2,7 @@
 
 import type { BodySides, Hand, Style } from '../engine';
 import type { Book, Client } from './book';
-import { changeStyle } from './commands';
+import { changeSheet } from './commands';
 
 /** Whether the client's sides differ; at first by nothing, for numbers to be filled in. */
 export function setDiffering(client: Client, differing: boolean): Client {
@@ -49,12 +49,16 @@ export function styleOnTable(style: Style, hand: Hand): Style {
 
 const exchanged = new WeakMap<Style, Style>();
 
-/** The book with the open draft's style as it is worked on with a half on the table; done twice, the book again. */
+/** The book with the open draft, and what was saved of it, as worked on with a half on the table; done twice, the book again. */
 export function bookOnTable(book: Book, hand: Hand): Book {
   if (hand === 'left') return book;
   const known = turned.get(book);
   if (known) return known;
-  const other = changeStyle(book, (style) => styleOnTable(style, hand));
+  const other = changeSheet(book, (sheet) => {
+    const style = styleOnTable(sheet.style, hand);
+    const saved = sheet.saved && { ...sheet.saved, style: styleOnTable(sheet.saved.style, hand) };
+    return style === sheet.style && saved?.style === sheet.saved?.style ? sheet : { ...sheet, style, saved };
+  });
   turned.set(book, other);
   turned.set(other, book);
   return other;

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   addWedge,
+  balanceAll,
   bookOnTable,
+  changeSheet,
   changeStyle,
   DEMO_BOOK,
   DEMO_CLIENT,
@@ -11,6 +13,7 @@ import {
   setDiffering,
   setRightWedges,
   setSide,
+  setSizing,
   styleOnTable,
   wedgeNameOf,
 } from '../../src/document';
@@ -60,6 +63,17 @@ describe('a style with the right half on the table', () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
+  it('is balanced on both sides', () => {
+    const byHand = setSizing(
+      styleOnTable(setSizing(own, 'front-bust', 'hand', { waist: 20 }), 'right'),
+      'right-front-bust',
+      'hand',
+      { waist: 30 },
+    );
+    const { wedges, rightWedges = [] } = balanceAll(byHand);
+    expect([...wedges, ...rightWedges].every(({ sizing }) => sizing === 'balanced')).toBe(true);
+  });
+
   it('makes of the book one that turns back to the same book', () => {
     const book = changeStyle(DEMO_BOOK, () => own);
     const turned = bookOnTable(book, 'right');
@@ -72,5 +86,12 @@ describe('a style with the right half on the table', () => {
     expect(openSheet(openClient(less)).style.wedges).toBe(own.wedges);
     expect(openSheet(openClient(less)).style.rightWedges).toHaveLength(own.wedges.length - 1);
     expect(bookOnTable(DEMO_BOOK, 'right')).toBe(DEMO_BOOK);
+    const { measurements } = DEMO_CLIENT;
+    const kept = changeSheet(book, (sheet) => ({
+      ...sheet,
+      saved: { on: '2026-11-25', measurements, style: own },
+    }));
+    const seen = openSheet(openClient(bookOnTable(kept, 'right')));
+    expect(seen.saved?.style).toBe(seen.style);
   });
 });

@@ -2,6 +2,7 @@
 
 import { changeStyle, issueSentence, LEVEL_WORDS, setJoinedSide } from '../../document';
 import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
+import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
 import { useDraft, useOpen, useTable } from '../tableContext';
 import { StyleChoice } from './StyleChoice';
@@ -57,7 +58,10 @@ export function GarmentCard() {
   return (
     <section className="card garment-card" aria-label="Garment">
       <h3>Garment</h3>
-      <StyleChoice />
+      {/* A style is kept and begun from as it is, whichever half lies on the table. */}
+      <HandContext value={null}>
+        <StyleChoice />
+      </HandContext>
       {length(
         'Top edge',
         'topAbove',

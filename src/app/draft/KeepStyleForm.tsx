@@ -15,7 +15,9 @@ export function KeepStyleForm() {
   const [typed, setTyped] = useState(sheet.name);
   const [refit, setRefit] = useState(true);
   const [said, setSaid] = useState('');
-  const locked = sheet.style.wedges.filter((wedge) => wedge.sizing === 'hand').length;
+  const locked = [...sheet.style.wedges, ...(sheet.style.rightWedges ?? [])].filter(
+    (wedge) => wedge.sizing === 'hand',
+  ).length;
   const name = typed.trim();
   const there = styleCalled(book, name);
   const keep = (): void => {

@@ -2,6 +2,7 @@
 import { screen } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
+import { GarmentCard } from '../../../src/app/draft/GarmentCard';
 import { HandChoice } from '../../../src/app/draft/HandChoice';
 import { SidesCard } from '../../../src/app/draft/SidesCard';
 import { WedgeCard } from '../../../src/app/draft/WedgeCard';
@@ -68,6 +69,24 @@ describe('left and right on the Draft step', () => {
     expect(style()?.rightWedges).toHaveLength(4);
     table.getState().undo();
     expect(style()?.rightWedges).toHaveLength(5);
+  });
+
+  it('keep a style as it is, whichever half lies on the table', async () => {
+    const kept = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
+    const { user, table } = onTable(
+      <HandContext value="right">
+        <GarmentCard />
+      </HandContext>,
+      kept,
+    );
+    await user.click(screen.getByRole('button', { name: /^Style book/ }));
+    await user.type(
+      await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
+      'Two sides{Enter}',
+    );
+    const [own] = table.getState().history.present.styles;
+    expect(own?.style.wedges.map(({ id }) => id)).toContain('front-bust');
+    expect(own?.style.rightWedges?.map(({ id }) => id)).toContain('right-front-bust');
   });
 
   it('show one half as drafted by itself', async () => {
