@@ -26,6 +26,7 @@ export type IssueCode =
   | 'dartTooShort'
   | 'dartTakesNothing'
   | 'dartEndsAtEdge'
+  | 'dartOffPanel'
   | 'sidePanelAtCentre'
   | 'shoulderNeedsTop'
   | 'shoulderNeedsSideSeam'

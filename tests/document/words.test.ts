@@ -227,6 +227,7 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   dartTooShort: true,
   dartTakesNothing: true,
   dartEndsAtEdge: true,
+  dartOffPanel: true,
   sidePanelAtCentre: true,
   shoulderNeedsTop: true,
   shoulderNeedsSideSeam: true,

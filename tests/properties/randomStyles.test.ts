@@ -7,6 +7,7 @@ import { drawBodies } from '../support/drawBodies';
 import { broken, judge, wantedPieces } from '../support/judge';
 import { randomFrom } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
+import { withDarts } from '../support/withDarts';
 
 const SEED = 4711;
 const COUNT = 2000;
@@ -37,6 +38,24 @@ describe(`random styles on ${COUNT} and ${WILD} drawn bodies, seed ${SEED}`, () 
       for (const piece of drafted.pieces) expect(piece.cutLine.length, `case ${i}`).toBeGreaterThan(3);
     }
   });
+
+  it.each(['tame', 'wild'] as const)(
+    '%s ones with darts and joined side panels keep every bound or are refused with a place',
+    { timeout: 180_000 },
+    (temper) => {
+      const random = randomFrom(SEED + 3);
+      let whole = 0;
+      for (const [i, body] of drawBodies(WILD, SEED + 3).entries()) {
+        const style = withDarts(randomStyle(random, temper), random, temper === 'wild');
+        const drafted = draft(body, style);
+        for (const piece of drafted.pieces) expect(piece.cutLine.length, `case ${i}`).toBeGreaterThan(3);
+        if (blocking(drafted).some(({ at }) => Object.keys(at).length > 0)) continue;
+        whole += 1;
+        expect(broken(judge(body, style, drafted)), `case ${i}`).toEqual([]);
+      }
+      expect(whole).toBeGreaterThan(temper === 'tame' ? WILD / 5 : WILD / 50);
+    },
+  );
 
   it('a panel that is not made is a blocking issue that names it', { timeout: 60_000 }, () => {
     const random = randomFrom(SEED + 2);

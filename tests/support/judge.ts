@@ -226,10 +226,21 @@ function outlines(piece: Piece, unsure: boolean): Finding[] {
   );
   find(
     'cut line no farther than its longest corner',
-    cut.every((point) => isNear(sew, point, 4 * most + 1e-6)),
+    cut.every((point) => isNear(sew, point, 4 * most + opening(piece) + 1e-6)),
   );
   return findings;
 }
+
+/** The widest open dart, mm: its fold may stand out so far, as no sew line runs across it. */
+const opening = ({ darts }: Piece): number =>
+  Math.max(
+    0,
+    ...darts
+      .filter(({ open }) => open)
+      .flatMap(({ inner, outer }) =>
+        [0, -1].map((end) => Math.abs((outer.at(end)?.x ?? 0) - (inner.at(end)?.x ?? 0))),
+      ),
+  );
 
 const joined = (edge: readonly Point[], next: readonly Point[]): boolean =>
   edge.at(-1)?.x === next[0]?.x && edge.at(-1)?.y === next[0]?.y;

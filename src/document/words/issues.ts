@@ -158,6 +158,8 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `${capital(wedge)} crosses no level between its points, so it takes nothing. Let it reach the waist or another level.`,
   dartEndsAtEdge: ({ wedge, piece }) =>
     `${capital(wedge)} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
+  dartOffPanel: ({ wedge }) =>
+    `${capital(wedge)} lies across another wedge or beyond its panels. Move it to where there is cloth on both sides of it.`,
   sidePanelAtCentre: () =>
     'Front and back cannot be cut in one at the side: one of them has no seam between the side and its centre line. Add a wedge that runs through, or keep the side seam.',
   shoulderNeedsTop: () =>

@@ -12,7 +12,7 @@ import type { DraftedWedge } from './wedge';
 
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
- * one whose edges meet or cross is not made. `wanted` is how many panels the wedges ask for, made or not.
+ * one whose edges meet or cross is not made, and a dart that lies on no panel is refused. `wanted` is how many panels the wedges ask for, made or not.
  */
 export function cutPanels(
   block: Block,
@@ -48,6 +48,9 @@ export function cutPanels(
     if (narrow) issues.push(narrow);
     if (narrow?.code !== 'panelCrossed') panels.push(panel);
   }
+  for (const { wedge } of darts)
+    if (!panels.some((panel) => panel.darts.some((dart) => dart.wedge === wedge)))
+      issues.push(issue('dartOffPanel', 'block', { block: side, wedge }));
   return { panels, wanted: cuts.length + 1, issues };
 }
 

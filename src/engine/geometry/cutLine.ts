@@ -38,15 +38,20 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
     ring.push(...edge.points.slice(before.fromStart, end), ...after.points);
     tangled ||= after.tangled || (before.fromStart >= end && runsBack(edge, before, after));
   }
-  if (!tangled) return ring;
+  const cutShort = corners.some(({ fromEnd, fromStart }) => Math.max(fromEnd, fromStart) > FEW_POINTS);
+  if (!tangled && !cutShort && moved.every(({ usedUp }) => !usedUp)) return ring;
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEAR_MM;
   const holds = (line: Point[] | null): boolean =>
     line !== null && edges.every((edge) => keepsClear(line, edge.points, least)) && !meetsItself(line);
+  if (!tangled && holds(ring)) return ring;
   const untangled = untangle(ring);
   if (holds(untangled)) return untangled;
   const union = unionOfStrips(runs, MITRE_LIMIT);
   return holds(union) ? union : null;
 }
+
+/** A corner that stands in for more points than these has taken a stretch of an edge with it. */
+const FEW_POINTS = 4;
 
 /** Less than this is rounding. mm */
 const ROUNDING_MM = 1e-9;
@@ -64,6 +69,8 @@ interface MovedEdge {
   readonly end: Point;
   /** A hollow tighter than the allowance turned part of the line back on itself. */
   readonly tangled: boolean;
+  /** A hollow used up chords: the rest may meet what lies across it. */
+  readonly usedUp: boolean;
 }
 
 /** From this turn on a point within an edge is a corner, to be joined like the corner of two edges. */
@@ -101,6 +108,7 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
   });
   const chords: MovedChord[] = [];
   let tangled = false;
+  let usedUp = false;
   for (let i = 1; i < points.length; i += 1) {
     const from = points[i - 1] as Point;
     const way = direction(from, points[i] as Point);
@@ -112,6 +120,7 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
         break;
       }
       if (chords.length === 1) tangled = true;
+      usedUp = true;
       chords.pop();
     }
     chords.push({ start, way });
@@ -125,6 +134,7 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
     allowance,
     end: points.at(-1) as Point,
     tangled: tangled || !isAhead(last, end),
+    usedUp,
   };
 }
 
