@@ -1,6 +1,7 @@
 // Where bones run, how long their channels are on the finished pieces, and what length to buy.
 
 import { type Draft, type Point, polylineLength, type Style } from '../../engine';
+import { belowHeight } from './belowHeight';
 import { besideEdge } from './besideEdge';
 import { centreEdges, lacedEdges } from './lacedEdges';
 import type { MakingSettings } from './settings';
@@ -33,13 +34,15 @@ const LEAST_CHANNEL_MM = 60;
 /** How many times the garment has what the draft has once: for left and right, but where each is drafted for itself. */
 export const timesCut = ({ halves }: Draft): number => (halves ? 1 : 2);
 
-/** All bones from centre front round to centre back. */
+/** All bones from centre front round to centre back. On a shouldered block they end at the over-bust line. */
 export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): Bone[] {
   const bone = (place: BonePlace, count: number, channelMm: number): Bone[] =>
     count > 0 && channelMm >= LEAST_CHANNEL_MM
       ? [{ place, count, channelMm, lengthMm: boneLength(channelMm, settings) }]
       : [];
   const times = timesCut(draft);
+  const boned = (id: string, points: readonly Point[]): readonly Point[] =>
+    belowHeight(points, highestBone(draft, id));
   const front =
     style.closure.front === 'busk' || style.closure.front === 'lacing'
       ? []
@@ -50,25 +53,38 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
             bone(
               { kind: 'centreFront', piece: piece.id },
               settings.bonesAtCentre,
-              polylineLength(edge.points),
+              polylineLength(boned(piece.id, edge.points)),
             ),
           );
-  const seams = draft.proof.seams.flatMap(({ kind, a, b, lengthA }) => {
+  const seams = draft.proof.seams.flatMap(({ kind, a, b }) => {
     // A dart ends in soft cloth; a bone in it would poke through at the point.
     if (kind === 'dart' || kind === 'centre') return [];
     const edge = draft.pieces.find((piece) => piece.id === a.piece)?.edges[a.edge];
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
-    return bone({ kind: 'seam', pieces: [a.piece, b.piece] }, times * settings.bonesOnSeam, lengthA);
+    const channelMm = polylineLength(boned(a.piece, edge.points));
+    return bone({ kind: 'seam', pieces: [a.piece, b.piece] }, times * settings.bonesOnSeam, channelMm);
   });
   const lacing = lacedEdges(draft).flatMap(({ piece, edge }) =>
     lacingPlaces(settings)
       .slice(0, settings.bonesAtLacing)
       .flatMap(({ beside, awayMm }) => {
         const line = besideEdge(piece, edge, awayMm) ?? edge.points;
-        return bone({ kind: 'lacing', piece: piece.id, beside }, times, polylineLength(line));
+        const channelMm = polylineLength(boned(piece.id, line));
+        return bone({ kind: 'lacing', piece: piece.id, beside }, times, channelMm);
       }),
   );
   return [...front, ...seams, ...lacing];
+}
+
+/**
+ * No bone of a piece reaches above this, mm below the shoulder level: over the chest and shoulder a shouldered block must
+ * give, and a bone would stand off it (common practice, no source). A strapless one is boned up to its top edge.
+ */
+function highestBone({ pieces, levels, halves }: Draft, id: string): number {
+  const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
+  if (!shouldered) return Number.NEGATIVE_INFINITY;
+  const own = halves?.[id.startsWith('right-') ? 'right' : 'left'].levels ?? levels;
+  return own.find(({ name }) => name === 'overBust')?.y ?? Number.NEGATIVE_INFINITY;
 }
 
 /** The busk of a draft that closes with one; null where it does not. */

@@ -2,7 +2,7 @@
 
 import { polygonArea } from 'd3-polygon';
 import { describe, expect, it } from 'vitest';
-import { DEMO_CLIENT } from '../../../src/document';
+import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import {
   DEFAULT_STYLE,
   type Draft,
@@ -14,6 +14,7 @@ import {
   polylineLength,
   type Style,
 } from '../../../src/engine';
+import { belowHeight } from '../../../src/paper/making/belowHeight';
 import { besideEdge } from '../../../src/paper/making/besideEdge';
 import { boneLength, casingWidth } from '../../../src/paper/making/bones';
 import { clothFor } from '../../../src/paper/making/cloth';
@@ -35,6 +36,14 @@ import { toLines } from '../readPattern';
 
 const USUAL = usualMaking('in');
 const DEMO = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
+
+/** A style of the shelf on the demo client. */
+function worn(name: string, change: Partial<Style> = {}): { made: Draft; style: Style } {
+  const shelf = NAMED_STYLES.get(name)?.style;
+  if (!shelf) throw new Error(`no style ${name}`);
+  const style = { ...shelf, ...change };
+  return { made: draft(DEMO_CLIENT.measurements, style), style };
+}
 
 const BODIES = drawBodies(40, 2026);
 const STYLES = randomFrom(411);
@@ -107,6 +116,46 @@ describe('bones', () => {
     ]);
     for (const [i, row] of DEMO.proof.seams.entries())
       expect(bones[i + 1]?.channelMm).toBeCloseTo(row.lengthA, 6);
+  });
+
+  it('end at the over-bust line on a shouldered block, whatever runs on above it', () => {
+    const laced = { front: 'fold', back: 'lacing', lacingGap: 30 } as const;
+    for (const { made, style } of [
+      worn('princess-bodice'),
+      worn('darted-bodice'),
+      worn('princess-bodice', { closure: laced }),
+    ]) {
+      expect(made.pieces.length).toBeGreaterThan(0);
+      const y = made.levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN;
+      const { bones } = makingList(made, style, USUAL);
+      const seams = made.proof.seams.filter(({ kind }) => kind === 'wedge' || kind === 'side');
+      expect(bones.filter(({ place }) => place.kind === 'seam')).toHaveLength(seams.length);
+      expect(bones.some(({ place }) => place.kind === 'centreFront')).toBe(true);
+      for (const { place, channelMm } of bones) {
+        const ids = place.kind === 'seam' ? place.pieces : [place.piece];
+        const lowest = Math.max(
+          ...made.pieces
+            .filter(({ id }) => ids.includes(id))
+            .flatMap(({ edges }) => edges.flatMap(({ points }) => points.map((point) => point.y))),
+        );
+        // A seam slants and curves by a few per cent of its height, not more.
+        expect(channelMm).toBeLessThan(1.05 * (lowest - y));
+      }
+    }
+  });
+
+  it('take of a line what lies below a height, from either end', () => {
+    const line = [
+      { x: 0, y: 0 },
+      { x: 30, y: 40 },
+      { x: 30, y: 100 },
+    ];
+    for (const points of [line, [...line].reverse()]) {
+      expect(polylineLength(belowHeight(points, 20))).toBeCloseTo(25 + 60, 6);
+      expect(polylineLength(belowHeight(points, -5))).toBeCloseTo(110, 6);
+      expect(belowHeight(points, 101)).toEqual([]);
+    }
+    expect(belowHeight([], 0)).toEqual([]);
   });
 
   it('leave the front to a busk where it closes with one', () => {
