@@ -91,8 +91,8 @@ describe.each([
         expect(mate?.role).toBe('shoulder');
         expect(Math.abs(lengthOf(edge.points) - lengthOf(mate?.points ?? []))).toBeLessThan(1e-9);
       }
-      // Half the width across the shoulders less half a neck of 3 in, over a drop of 1 in.
-      const run = (body.acrossShoulder ?? 0) / 2 - inches(1.5);
+      // Half the width across the shoulders less half a neck of 4 1/2 in, over a drop of 1 in.
+      const run = (body.acrossShoulder ?? 0) / 2 - inches(2.25);
       const seam = edges.reduce((sum, edge) => sum + lengthOf(edge.points), 0) / 2;
       expect(seam).toBeCloseTo(Math.hypot(run, inches(1)), 6);
     }
@@ -155,7 +155,7 @@ describe('shoulders are refused, with the place', () => {
     [
       'behind a lacing gap as wide as the neck',
       BODY,
-      { ...PRINCESS, closure: { ...DEFAULT_STYLE.closure, lacingGap: inches(3) } },
+      { ...PRINCESS, closure: { ...DEFAULT_STYLE.closure, lacingGap: inches(4) } },
       'shoulderOffBlock neckWidth',
     ],
   ] satisfies [string, Measurements, Style, string][])('%s', (_, body, style, expected) => {

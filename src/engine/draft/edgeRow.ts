@@ -7,7 +7,8 @@ import type { PanelDart } from './panel';
 export interface EdgeRow {
   readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
   readonly points: readonly Point[];
-  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for shoulder and armhole. */
+  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder. Neckline and armhole meet
+   * the edge as drafted in one place only: at the centre and at the underarm. */
   readonly closed: readonly [number, number] | null;
 }
 

@@ -93,17 +93,23 @@ const along = ({ point, slope }: EdgeEnd, length: number): Point => {
 /** How far a curve reaches along its two ends' directions, as a part of the way between them: near a quarter of an ellipse. */
 const ROUND = 0.55;
 
+/** A neckline that leaves the centre steeper than this is pointed. */
+const POINTED = 0.5;
+
 /** Neckline: from the centre line, which it leaves as truing asks, up to the neck point, where it meets the shoulder square. */
 export function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlope: number): EdgeRow {
   const [across, up] = [neck.x - point.x, point.y - neck.y];
   const length = Math.hypot(1, shoulderSlope);
+  // A round neckline lies flat at the centre for most of its width; a pointed one runs straight for the neck.
+  const pointed = Math.abs(slope) > POINTED;
+  const [flat, rise] = pointed ? [1 / 3, 1 / 4] : [0.9, ROUND];
   const cubic: Cubic = {
     start: point,
-    startHandle: { x: point.x + ROUND * across, y: point.y + ROUND * across * slope },
+    startHandle: { x: point.x + flat * across, y: point.y + flat * across * slope },
     // Square to the shoulder, pointing down from it.
     endHandle: {
-      x: neck.x - (ROUND * up * shoulderSlope) / length,
-      y: neck.y + (ROUND * up) / length,
+      x: neck.x - (rise * up * shoulderSlope) / length,
+      y: neck.y + (rise * up) / length,
     },
     end: neck,
   };
@@ -115,7 +121,7 @@ export function armholeRow(
   tip: Point,
   { armholeIn }: ShoulderFrame,
   shoulderSlope: number,
-  { point: underarm, slope }: EdgeEnd,
+  { point: underarm, slope, closed }: EdgeEnd,
 ): EdgeRow {
   const depth = underarm.y - tip.y;
   const inward = { x: tip.x - armholeIn, y: tip.y + depth / 2 };
@@ -136,5 +142,9 @@ export function armholeRow(
     endHandle: { x: underarm.x - ROUND * across, y: underarm.y - ROUND * across * slope },
     end: underarm,
   };
-  return { role: 'armhole', points: [...pointsAlong(upper), ...pointsAlong(lower).slice(1)], closed: null };
+  return {
+    role: 'armhole',
+    points: [...pointsAlong(upper), ...pointsAlong(lower).slice(1)],
+    closed: [closed, closed],
+  };
 }

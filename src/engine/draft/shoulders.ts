@@ -25,8 +25,8 @@ export interface ShoulderFrame {
   readonly armholeIn: number;
 }
 
-/** Neck width where it was not measured: common practice, no source. mm */
-const USUAL_NECK_WIDTH_MM = inches(3);
+/** Neck width where it was not measured: from memory; with it the shoulder seam comes near the 145 mm that surveys find. mm */
+const USUAL_NECK_WIDTH_MM = inches(4.5);
 /** The nape lies so far below the shoulder level where it was not measured: from memory. mm */
 const USUAL_NAPE_BELOW_MM = 20;
 
