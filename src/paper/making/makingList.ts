@@ -1,6 +1,6 @@
 // Everything there is to buy, cut and make for one draft, in mm; the words are put to it in makingTables.ts.
 
-import { type Draft, polylineLength, type Style } from '../../engine';
+import { type Draft, type Edge, type Piece, polylineLength, type Style } from '../../engine';
 import { type Bone, type Busk, bonesOf, buskOf, casingWidth, timesCut } from './bones';
 import { type ClothLength, clothFor } from './cloth';
 import { type EyeletRow, eyeletsFor } from './eyelets';
@@ -24,7 +24,14 @@ export interface MakingList {
   /** Lengths to buy, mm; 0 where nothing of it is needed. */
   readonly laceMm: number;
   readonly casingMm: number;
-  readonly bindingMm: { readonly top: number; readonly hem: number; readonly both: number };
+  readonly bindingMm: {
+    /** The top edge; with shoulders, neckline and armholes. */
+    readonly top: number;
+    readonly hem: number;
+    readonly both: number;
+  };
+  /** Neckline and armholes stand for a top edge, on the panels or on a shoulder band. */
+  readonly shouldered: boolean;
   readonly tapeMm: number;
   readonly cloth: readonly ClothLength[];
 }
@@ -34,8 +41,12 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
   const pieces = [...draft.pieces, ...draft.extras];
   const bones = bonesOf(draft, style, settings);
   const eyelets = eyeletsFor(draft, settings);
-  const top = edgesRound(draft, ['top', 'armhole']);
-  const hem = edgesRound(draft, ['hem']);
+  // With a band the panels' top edge is sewn to it, and the free edges are the band's.
+  const bands = draft.extras.filter(({ id }) => id.endsWith('-band'));
+  const upper = bands.length > 0 ? bands : draft.pieces;
+  const times = timesCut(draft);
+  const top = times * edgesAlong(upper, ['top', 'armhole']);
+  const hem = times * edgesAlong(draft.pieces, ['hem']);
   return {
     pieces: pieces.map(({ id, cut }) => ({
       id,
@@ -54,6 +65,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
       0,
     ),
     bindingMm: { top, hem, both: (top + hem) * (1 + settings.bindingSpare) },
+    shouldered: upper.some(({ edges }) => edges.some(({ role }) => role === 'shoulder')),
     tapeMm: tapeFor(draft, settings),
     cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
   };
@@ -62,13 +74,12 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
 /** Facings and straps are cut once, of what is seen; panels and modesty panel of every layer. Common practice, no source. */
 const ONCE = /facing|strap/;
 
-/** The edges of these kinds round the whole garment, mm. */
-function edgesRound(draft: Draft, roles: readonly string[]): number {
-  const [{ pieces }, times] = [draft, timesCut(draft)];
+/** The edges of these kinds along pieces that go once round half the garment, or round all of it, mm. */
+function edgesAlong(pieces: readonly Piece[], roles: readonly Edge['role'][]): number {
   let length = 0;
   for (const { edges } of pieces)
     for (const { role, mate, points } of edges)
-      if (roles.includes(role) && mate === null) length += times * polylineLength(points);
+      if (roles.includes(role) && mate === null) length += polylineLength(points);
   return length;
 }
 

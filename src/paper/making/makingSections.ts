@@ -169,7 +169,7 @@ const laceStep = (unit: Unit): number => (unit === 'in' ? inches(18) : 500);
 
 function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
   const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
-  const { bindingMm, tapeMm, casingMm } = list;
+  const { bindingMm, shouldered, tapeMm, casingMm } = list;
   const step = unit === 'in' ? inches(1) : 10;
   const some = (item: string, mm: number, note: string): MakingLine[] =>
     mm > 0 ? [line(item, 1, roundedUp(mm, step), note)] : [];
@@ -179,7 +179,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some(
         'Binding',
         bindingMm.both,
-        `top edge ${said(bindingMm.top)}, hem ${said(bindingMm.hem)}, and ${percent(settings.bindingSpare)} to spare`,
+        `${shouldered ? 'neckline and armholes' : 'top edge'} ${said(bindingMm.top)}, hem ${said(bindingMm.hem)}, and ${percent(settings.bindingSpare)} to spare`,
       ),
       ...some('Waist tape', tapeMm, `once round the sewn waist, ${said(settings.tapeEnds)} for its ends`),
       ...some('Bone casing', casingMm, `all channels, ${said(settings.casingSpare)} to spare on each`),

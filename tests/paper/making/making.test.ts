@@ -7,6 +7,7 @@ import {
   DEFAULT_STYLE,
   type Draft,
   draft,
+  draftWhole,
   type Edge,
   inches,
   type Piece,
@@ -294,6 +295,51 @@ describe('cloth', () => {
         name,
       ).toEqual(lengths);
     }
+  });
+});
+
+describe('binding', () => {
+  const along = (pieces: readonly Piece[], role: Edge['role']): number =>
+    pieces
+      .flatMap(({ edges }) => edges.filter((edge) => edge.role === role))
+      .reduce((sum, { points }) => sum + polylineLength(points), 0);
+
+  it('goes round top edge and hem of a strapless garment, both halves', () => {
+    const { bindingMm, shouldered } = makingList(DEMO, DEFAULT_STYLE, USUAL);
+    expect(shouldered).toBe(false);
+    expect(bindingMm.top).toBeCloseTo(2 * along(DEMO.pieces, 'top'), 6);
+    expect(bindingMm.hem).toBeCloseTo(2 * along(DEMO.pieces, 'hem'), 6);
+  });
+
+  it('goes round neckline and armholes of a shouldered one, and along no shoulder seam', () => {
+    const { made, style } = worn('princess-bodice');
+    const list = makingList(made, style, USUAL);
+    expect(along(made.pieces, 'shoulder')).toBeGreaterThan(100);
+    expect(list.bindingMm.top).toBeCloseTo(
+      2 * (along(made.pieces, 'top') + along(made.pieces, 'armhole')),
+      6,
+    );
+    const words = JSON.stringify(makingSections(list, USUAL, 'in'));
+    expect(words).toContain('neckline and armholes ');
+    expect(words).not.toContain('top edge ');
+  });
+
+  it('goes round the band’s own neckline and armholes, not along the seam of panels and band', () => {
+    const { made, style } = worn('off-shoulder-bridal');
+    const bands = made.extras.filter(({ id }) => id.endsWith('-band'));
+    expect(bands).toHaveLength(2);
+    const { bindingMm, shouldered } = makingList(made, style, USUAL);
+    expect(shouldered).toBe(true);
+    expect(bindingMm.top).toBeCloseTo(2 * (along(bands, 'top') + along(bands, 'armhole')), 6);
+    expect(bindingMm.hem).toBeCloseTo(2 * along(made.pieces, 'hem'), 6);
+    // Two halves that happen to be alike take as much as one half cut twice.
+    const rightWedges = style.wedges.map((wedge) => ({ ...wedge, id: `right-${wedge.id}` }));
+    const apart = { ...style, rightWedges };
+    const halves = draftWhole(DEMO_CLIENT.measurements, apart);
+    expect(halves.halves).toBeDefined();
+    const whole = makingList(halves, apart, USUAL).bindingMm;
+    expect(whole.top).toBeCloseTo(bindingMm.top, 3);
+    expect(whole.hem).toBeCloseTo(bindingMm.hem, 3);
   });
 });
 
