@@ -73,8 +73,8 @@ const pieceOf = (piece: Piece) => ({
     : {}),
 });
 
-const edgeOf = (edge: Edge, { block }: Piece) => ({
-  name: edgeName(edge, block),
+const edgeOf = (edge: Edge, piece: Piece) => ({
+  name: edgeName(edge, piece),
   role: edge.role,
   mate: edge.mate && nameOf(edge.mate),
   allowance: rounded(edge.allowance),

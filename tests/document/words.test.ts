@@ -5,6 +5,7 @@ import {
   issueSentence,
   LEVEL_WORDS,
   MEASUREMENT_WORDS,
+  NAMED_STYLES,
   pieceLabel,
   pieceLabelOf,
   SAFETY_CAUTIONS,
@@ -65,12 +66,31 @@ describe('names', () => {
     expect(seamName('front-1/front-2')).toBe('the seam of Front 1 and Front 2');
     expect(seamName('side')).toBe('the side seam');
     expect(seamName('back-centre')).toBe('centre back');
-    expect(edgeName({ role: 'seam', side: false }, 'front')).toBe('seam');
-    expect(edgeName({ role: 'seam', side: true }, 'front')).toBe('side seam');
-    expect(edgeName({ role: 'centre', side: false }, 'front')).toBe('centre front');
-    expect(edgeName({ role: 'centre', side: false }, 'back')).toBe('centre back');
-    expect(edgeName({ role: 'top', side: false }, 'back')).toBe('top edge');
-    expect(edgeName({ role: 'hem', side: false }, 'back')).toBe('hem');
+    expect(edgeName({ role: 'seam', side: false }, { block: 'front', edges: [] })).toBe('seam');
+    expect(edgeName({ role: 'seam', side: true }, { block: 'front', edges: [] })).toBe('side seam');
+    expect(edgeName({ role: 'centre', side: false }, { block: 'front', edges: [] })).toBe('centre front');
+    expect(edgeName({ role: 'centre', side: false }, { block: 'back', edges: [] })).toBe('centre back');
+    expect(edgeName({ role: 'top', side: false }, { block: 'back', edges: [] })).toBe('top edge');
+    expect(edgeName({ role: 'hem', side: false }, { block: 'back', edges: [] })).toBe('hem');
+  });
+
+  it('calls the upper edge a neckline under a shoulder, and on a shoulder band', () => {
+    const namesOf = (name: string): Set<string> => {
+      const made = draft(DEMO_CLIENT.measurements, NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE);
+      const pieces = [...made.pieces, ...made.extras.filter(({ id }) => id.endsWith('-band'))];
+      return new Set(
+        pieces.flatMap((piece) =>
+          piece.edges
+            .filter(({ role }) => role === 'top')
+            .map((edge) => `${pieceLabel(piece)}: ${edgeName(edge, piece)}`),
+        ),
+      );
+    };
+    expect([...namesOf('princess-bodice')]).toEqual(['Front 1: neckline', 'Back 1: neckline']);
+    const band = namesOf('off-shoulder-bridal');
+    expect(band).toContain('Front shoulder band: neckline');
+    expect(band).toContain('Back shoulder band: neckline');
+    expect(band).toContain('Front 1: top edge');
   });
 
   it.each([

@@ -31,17 +31,22 @@ export function pieceLabelOf(id: string): string {
   return side === undefined ? id : `${SIDE_WORDS[side as Side]} ${EXTRA_WORDS[part] ?? part}`;
 }
 
-/** What an edge is called: "seam", "side seam", "top edge", "hem", "centre front", … */
-export function edgeName(edge: Pick<Edge, 'role' | 'side'>, block: Side): string {
+/** What an edge of a piece is called: "seam", "side seam", "top edge" (under a shoulder "neckline"), "hem", "centre front", … */
+export function edgeName(
+  edge: Pick<Edge, 'role' | 'side'>,
+  piece: { readonly block: Side; readonly edges: readonly Pick<Edge, 'role'>[] },
+): string {
   switch (edge.role) {
     case 'seam':
       return edge.side ? 'side seam' : 'seam';
     case 'top':
-      return 'top edge';
+      return piece.edges.some(({ role }) => role === 'shoulder' || role === 'armhole')
+        ? 'neckline'
+        : 'top edge';
     case 'hem':
       return 'hem';
     case 'centre':
-      return `centre ${block}`;
+      return `centre ${piece.block}`;
     case 'armhole':
       return 'armhole';
     case 'shoulder':

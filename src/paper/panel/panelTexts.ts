@@ -267,7 +267,7 @@ function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): { texts: Ink
 
 /** "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in", "Hem · no allowance", "Centre front · place on fold". */
 function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit): string {
-  const name = edgeName(edge, piece.block);
+  const name = edgeName(edge, piece);
   if (edge === foldOf(piece)) return `${capital(name)} · place on fold`;
   const to = edge.mate ? `to ${pieceLabelOf(edge.mate.piece)}` : null;
   const called = edge.role === 'seam' && !edge.side && to ? to : to ? `${name}, ${to}` : name;

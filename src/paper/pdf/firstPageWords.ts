@@ -78,7 +78,7 @@ function allowances({ draft, client }: PlanInput): Paragraph[] {
       const length =
         edge.allowance > 0 ? formatLength(edge.allowance, client.unit, { withUnit: true }) : 'none';
       const edges = found.get(length) ?? new Set();
-      found.set(length, edges.add(edgeName(edge, piece.block)));
+      found.set(length, edges.add(edgeName(edge, piece)));
     }
   if (found.size === 0) return [];
   return [

@@ -113,7 +113,7 @@ function edgesStep({ draft }: PlanInput, tape: Tape): HandStep {
         drawing.line(side, 'drawn', edge.points);
         for (const guide of guides) drawing.spot(side, guide);
         return guides.map(({ x, y }, i) => [
-          i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, side)}` : '',
+          i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
           tape.said(x),
           tape.said(y),
         ]);
@@ -208,7 +208,7 @@ function allowanceStep({ draft }: PlanInput, tape: Tape): HandStep {
     const edges = piece.edges.map((edge) => {
       const to = edge.mate ? ` to ${pieceLabelOf(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
-      return `${edgeName(edge, piece.block)}${to}: ${edge === foldOf(piece) ? 'on the fold' : allowance}`;
+      return `${edgeName(edge, piece)}${to}: ${edge === foldOf(piece) ? 'on the fold' : allowance}`;
     });
     return [[pieceLabel(piece), cut, edges.join('; ')]];
   });
