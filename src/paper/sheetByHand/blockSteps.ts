@@ -1,7 +1,7 @@
 // One half block by numbers: the bust-point line, each wedge leg by leg, and the side seam that puts the wedges back.
 
 import { wedgeNameOf } from '../../document';
-import { type DraftedWedge, type Side, xAt } from '../../engine';
+import { type Draft, type DraftedWedge, type Side, xAt } from '../../engine';
 import type { PlanInput } from '../placePanels';
 import { type Drawing, startDrawing } from './figure';
 import type { HandStep } from './handStep';
@@ -15,21 +15,48 @@ export function blockSteps(input: PlanInput, side: Side, tape: Tape): HandStep[]
   const block = draft.blocks?.[side];
   if (!block) return [];
   const heights = heightsOf(draft, tape);
+  const wedges = block.wedges.filter(isDrawn);
   const onBlock = (drawn: readonly DraftedWedge[], fromShoulder = false): Drawing => {
     const drawing = startDrawing(draft, heights, [side], fromShoulder);
     for (const wedge of drawn) {
-      drawing.down(side, 'done', wedge.innerLeg);
-      drawing.down(side, 'done', wedge.outerLeg);
+      const along = within(heights, wedge);
+      drawing.down(side, 'done', wedge.innerLeg, along);
+      drawing.down(side, 'done', wedge.outerLeg, along);
     }
     return drawing;
   };
   return [
     bustLineStep(side, block.bustLine, onBlock([], true), heights, tape),
-    ...block.wedges.map((wedge, i) =>
-      wedgeStep(input, side, wedge, onBlock(block.wedges.slice(0, i)), heights, tape),
+    ...wedges.map((wedge, i) =>
+      wedgeStep(input, side, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), tape),
     ),
-    sideStep(input, side, onBlock(block.wedges), heights, tape),
+    sideStep(input, side, onBlock(wedges), alongSide(draft, side, heights), tape),
   ];
+}
+
+/** A dart that takes nothing anywhere is none. */
+const isDrawn = ({ run, intake }: DraftedWedge): boolean =>
+  (run.upper === null && run.lower === null) || [...intake.values()].some((taken) => taken > 0);
+
+/** A dart's point this near a line is marked on it. mm */
+const ON_LINE_MM = 1;
+
+/** The heights at which a wedge is open or comes to its point. */
+const within = (heights: readonly HandHeight[], { run: { upper, lower } }: DraftedWedge): HandHeight[] =>
+  heights.filter(
+    ({ y }) => (upper === null || y > upper - ON_LINE_MM) && (lower === null || y < lower + ON_LINE_MM),
+  );
+
+/** The heights of the side seam, from the level at or next above its upper end. */
+function alongSide({ pieces }: Draft, side: Side, heights: readonly HandHeight[]): readonly HandHeight[] {
+  const seam = pieces
+    .filter(({ block }) => block === side)
+    .flatMap(({ edges }) => edges.filter((edge) => edge.side));
+  const top = Math.min(...seam.flatMap(({ points }) => points.map(({ y }) => y)));
+  const above = heights.filter(({ y }) => y < top + ON_LINE_MM);
+  // From a level on, the curve between its marks is the engine's own.
+  const from = above.filter(({ level }) => level !== null).at(-1) ?? above.at(-1);
+  return from && Number.isFinite(top) ? heights.slice(heights.indexOf(from)) : heights;
 }
 
 function bustLineStep(
@@ -65,9 +92,9 @@ function wedgeStep(
   heights: readonly HandHeight[],
   tape: Tape,
 ): HandStep {
-  const { axis, innerLeg, outerLeg, onCentre } = wedge;
-  drawing.down(side, 'drawn', innerLeg);
-  drawing.down(side, 'drawn', outerLeg);
+  const { axis, innerLeg, outerLeg, onCentre, run } = wedge;
+  drawing.down(side, 'drawn', innerLeg, heights);
+  drawing.down(side, 'drawn', outerLeg, heights);
   let overlaps = false;
   const rows = heights.map(({ name, y, level }) => {
     const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
@@ -84,7 +111,7 @@ function wedgeStep(
       onCentre
         ? 'Mark its outer leg on each line, measured from the centre line, which is its inner leg.'
         : 'Mark its two legs on each line, measured from the centre line: half of the intake to either side of its axis.',
-      'Draw each leg as one smooth curve through its marks, without a bulge between two of them; beyond the outermost mark it runs straight down or up.',
+      `Draw each leg as one smooth curve through its marks, without a bulge between two of them; ${endsOf(run, heights)}.`,
       ...(overlaps
         ? ['Where the intake is less than nothing the legs overlap: cloth is added there, not taken.']
         : []),
@@ -101,6 +128,17 @@ function wedgeStep(
   };
 }
 
+/** What a leg does at its two ends. A point that is not among the heights is none: there the dart is open at the edge. */
+function endsOf({ upper, lower }: DraftedWedge['run'], heights: readonly HandHeight[]): string {
+  const isPoint = (point: number | null): boolean =>
+    point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
+  const [above, below] = [isPoint(upper), isPoint(lower)];
+  if (above && below) return 'the two meet in both points of the dart';
+  if (above) return 'the two meet in the point of the dart, and run straight down from the lowest mark';
+  if (below) return 'the two meet in the point of the dart, and run straight up from the highest mark';
+  return 'beyond the outermost mark it runs straight down or up';
+}
+
 function sideStep(
   { draft }: PlanInput,
   side: Side,
@@ -111,7 +149,7 @@ function sideStep(
   const seam = draft.blocks?.[side].sideSeam;
   const rows: string[][] = [];
   if (seam) {
-    drawing.down(side, 'drawn', seam);
+    drawing.down(side, 'drawn', seam, heights);
     for (const { name, y, level } of heights) {
       const x = xAt(seam, y);
       drawing.spot(side, { x, y });
@@ -129,7 +167,7 @@ function sideStep(
     heading: `${SIDE_WORDS[side]}: the side seam`,
     sentences: [
       'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
-      'Draw the side seam through the marks as one smooth curve.',
+      'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',
     ],
     tables: [{ columns: ['Line', 'Closed half', 'All wedges', 'Side seam from the centre line'], rows }],
     figure: drawing.done(),

@@ -6,8 +6,8 @@ import type { HandHeight } from './heights';
 
 export interface Drawing {
   line(side: Side, kind: HandLineKind, points: readonly Point[]): void;
-  /** A line of the block between the outermost heights. */
-  down(side: Side, kind: HandLineKind, line: SmoothLine): void;
+  /** A line of the block between two of these heights; without any nothing is drawn. */
+  down(side: Side, kind: HandLineKind, line: SmoothLine, between: readonly HandHeight[]): void;
   spot(side: Side, point: Point): void;
   label(side: Side, text: string, point: Point, anchor: HandLabel['anchor']): void;
   done(): HandFigure;
@@ -49,8 +49,8 @@ export function startDrawing(
     line(side, kind, points) {
       lines.push({ kind, points: points.map((point) => place(side, point)) });
     },
-    down(side, kind, line) {
-      const [first, last] = [heights[0], heights[heights.length - 1]];
+    down(side, kind, line, between) {
+      const [first, last] = [between[0], between[between.length - 1]];
       if (first && last) drawing.line(side, kind, pointsDown(line, first.y, last.y));
     },
     spot(side, point) {

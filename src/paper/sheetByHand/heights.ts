@@ -1,7 +1,7 @@
 // The heights at which a block drawn by hand is given numbers.
 
 import { LEVEL_WORDS } from '../../document';
-import type { Draft, LevelName } from '../../engine';
+import type { Draft, DraftedWedge, LevelName } from '../../engine';
 import type { Tape } from './tape';
 
 export interface HandHeight {
@@ -18,7 +18,7 @@ const MOST_APART_MM = 60;
 const ONE_LINE_MM = 1;
 
 /** The levels that shape the garment, and the level lines of top edge and hem, from the top down. */
-export function linesOf({ levels, span, pieces, blocks }: Draft): HandHeight[] {
+export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): HandHeight[] {
   if (!span) return [];
   const reached = pieces.flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ y }) => y)));
   const [upper, lower] = reached.reduce(
@@ -39,16 +39,29 @@ export function linesOf({ levels, span, pieces, blocks }: Draft): HandHeight[] {
     if (found) lines[same] = { ...found, name: `${found.name}, ${name}` };
     else lines.push({ name: capital(name), y, level: null });
   }
-  // A wedge with a fuller cup turns between two levels, and is given its numbers there too.
-  for (const y of new Set(blocks?.front.wedges.flatMap(({ outerLeg }) => outerLeg.ys)))
-    if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
-      lines.push({ name: 'Fuller cup', y, level: null });
+  const chest = levels[0]?.y ?? upper;
+  for (const wedge of [...(blocks?.front.wedges ?? []), ...(blocks?.back.wedges ?? [])])
+    for (const { name, y } of turnsOf(wedge, chest, tape))
+      if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
+        lines.push({ name, y, level: null });
   return lines.sort((a, b) => a.y - b.y);
+}
+
+/** Where a wedge turns or ends between two levels, and is given its numbers too; `chest` is the height of the first level. */
+function turnsOf({ outerLeg, run }: DraftedWedge, chest: number, tape: Tape): Omit<HandHeight, 'level'>[] {
+  // Above the levels a leg is led on to mid-shoulder and, so that it ends as it runs, a little past it.
+  const middle = Math.max(...outerLeg.ys.filter((y) => y < chest));
+  const isPoint = (y: number): boolean => y === run.upper || y === run.lower;
+  return outerLeg.ys.flatMap((y) => {
+    if (isPoint(y)) return [{ name: `Dart point at ${tape.said(y)}`, y }];
+    if (y < chest) return y === middle ? [{ name: 'Mid-shoulder', y }] : [];
+    return [{ name: 'Fuller cup', y }];
+  });
 }
 
 /** The same with guide heights between lines that lie far apart. */
 export function heightsOf(draft: Draft, tape: Tape): HandHeight[] {
-  const lines = linesOf(draft);
+  const lines = linesOf(draft, tape);
   return lines.flatMap((line, i) => {
     const before = lines[i - 1];
     if (!before) return [line];

@@ -1,22 +1,15 @@
 // The panels: mates made equal, top edge and hem through their points, what is added for sewing, and the proof.
 
 import { edgeName, LEVEL_WORDS, pieceLabel, pieceLabelOf } from '../../document';
-import {
-  type Draft,
-  distance,
-  type Edge,
-  type EdgeReference,
-  type Mark,
-  type Piece,
-  type Point,
-  polylineLength,
-} from '../../engine';
-import { pointAt } from '../making/besideEdge';
+import type { Draft, Edge, EdgeReference, Mark, Piece, Point } from '../../engine';
 import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
+import { dartSteps } from './dartSteps';
+import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import type { HandStep, HandTable } from './handStep';
 import { heightsOf } from './heights';
+import { isShouldered, shoulderSteps } from './shoulderSteps';
 import { ON_THE_LINE, type Tape } from './tape';
 
 const BOTH = ['front', 'back'] as const;
@@ -24,7 +17,9 @@ const BOTH = ['front', 'back'] as const;
 export function panelSteps(input: PlanInput, tape: Tape): HandStep[] {
   return [
     truingStep(input, tape),
+    ...shoulderSteps(input, tape),
     edgesStep(input, tape),
+    ...dartSteps(input, tape),
     ...drillStep(input, tape),
     allowanceStep(input, tape),
     proofStep(input, tape),
@@ -36,7 +31,9 @@ export function panelSteps(input: PlanInput, tape: Tape): HandStep[] {
 function truingStep({ draft }: PlanInput, tape: Tape): HandStep {
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
   const rows: string[][] = [];
-  for (const { a, b } of draft.proof.seams) {
+  for (const { kind, a, b } of draft.proof.seams) {
+    // They are not measured from the waist; each has a step of its own.
+    if (kind === 'shoulder' || kind === 'dart') continue;
     const [first, second] = [sewn(draft, a), sewn(draft, b)];
     if (!first || !second) continue;
     for (const { piece, edge } of [first, second]) {
@@ -105,7 +102,7 @@ function edgesStep({ draft }: PlanInput, tape: Tape): HandStep {
     const pieces = draft.pieces.filter(({ block }) => block === side);
     const rows = pieces.flatMap((piece) =>
       piece.edges.flatMap((edge): string[][] => {
-        if (edge.role === 'seam' || edge.role === 'centre') {
+        if (edge.role !== 'hem' && (edge.role !== 'top' || isShouldered(piece))) {
           drawing.line(side, 'done', edge.points);
           return [];
         }
@@ -124,51 +121,13 @@ function edgesStep({ draft }: PlanInput, tape: Tape): HandStep {
       : [];
   });
   return {
-    heading: 'Top edge and hem',
+    heading: draft.pieces.some(isShouldered) ? 'Hem' : 'Top edge and hem',
     sentences: [
       'Mark these points on each panel, the first and the last at the ends of its legs, and draw the edge through them as one smooth curve. Sewn, it runs on across each seam without a kink, but where the design has a corner.',
     ],
     tables,
     figure: drawing.done(),
   };
-}
-
-/** The points of an edge from its end nearer the centre line. */
-function fromCentre(points: readonly Point[]): readonly Point[] {
-  const [first, last] = [points[0], points[points.length - 1]];
-  return first && last && first.x > last.x ? [...points].reverse() : points;
-}
-
-/** An edge that strays less than this from the straight line between two points needs none between them, in divisions of the tape. */
-const STRAIGHT_PARTS = 0.5;
-const CORNER_RAD = Math.PI / 18;
-
-/** Points to draw an edge through: its ends, its corners, and between these the quarters of any part that is curved. */
-function guidesOn(points: readonly Point[], tape: Tape): Point[] {
-  const corners = points.flatMap((point, i) => {
-    const [before, after] = [points[i - 1], points[i + 1]];
-    return !before || !after || turnAt(before, point, after) > CORNER_RAD ? [i] : [];
-  });
-  return corners.flatMap((start, i) => {
-    const end = corners[i + 1];
-    if (end === undefined) return [points[start] as Point];
-    const part = points.slice(start, end + 1);
-    const length = polylineLength(part);
-    const [from, to] = [part[0] as Point, part[part.length - 1] as Point];
-    const strays = part.some((point) => awayFrom(from, to, point) > STRAIGHT_PARTS * tape.divisionMm);
-    const between = strays ? [0.25, 0.5, 0.75].map((share) => pointAt(part, share * length)) : [];
-    return [from, ...between];
-  });
-}
-
-function turnAt(a: Point, b: Point, c: Point): number {
-  const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
-  return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
-}
-
-function awayFrom(from: Point, to: Point, { x, y }: Point): number {
-  const length = distance(from, to) || 1;
-  return Math.abs((to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x)) / length;
 }
 
 // ── drill marks ──
@@ -205,12 +164,14 @@ function allowanceStep({ draft }: PlanInput, tape: Tape): HandStep {
     for (const { points } of piece.edges) drawing.line(piece.block, 'drawn', points);
     drawing.label(piece.block, String(piece.number), middleOf(piece), 'middle');
     const cut = piece.cut.onFold ? `${piece.cut.count} on the fold` : String(piece.cut.count);
-    const edges = piece.edges.map((edge) => {
+    const edges = piece.edges.flatMap((edge) => {
+      // Between the legs of a dart the cloth is left standing.
+      if (edge.dart !== undefined) return [];
       const to = edge.mate ? ` to ${pieceLabelOf(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
       return `${edgeName(edge, piece)}${to}: ${edge === foldOf(piece) ? 'on the fold' : allowance}`;
     });
-    return [[pieceLabel(piece), cut, edges.join('; ')]];
+    return [[pieceLabel(piece), cut, [...new Set(edges)].join('; ')]];
   });
   return {
     heading: 'Cut apart and add the allowances',

@@ -13,7 +13,7 @@ export function targetSteps(input: PlanInput, tape: Tape): HandStep[] {
 }
 
 function linesStep({ draft }: PlanInput, tape: Tape): HandStep {
-  const lines = linesOf(draft);
+  const lines = linesOf(draft, tape);
   const heights = heightsOf(draft, tape);
   const drawing = startDrawing(draft, heights, BOTH, true);
   for (const { y } of lines)
@@ -45,9 +45,9 @@ function linesStep({ draft }: PlanInput, tape: Tape): HandStep {
 }
 
 function targetsStep({ draft }: PlanInput, tape: Tape): HandStep {
-  const used = new Set(linesOf(draft).map(({ level }) => level));
+  const used = new Set(linesOf(draft, tape).map(({ level }) => level));
   const levels = draft.levels.filter(({ name }) => used.has(name));
-  const names = new Map(linesOf(draft).map(({ level, name }) => [level, name]));
+  const names = new Map(linesOf(draft, tape).map(({ level, name }) => [level, name]));
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH, true);
   for (const { y, net } of levels)
     for (const side of BOTH) {

@@ -1,7 +1,15 @@
 // The drafting sheet: who draws by nothing but what is written on it comes out where the engine does.
 
 import { describe, expect, it } from 'vitest';
-import { DEMO_CLIENT, parseLength, type Unit, wedgeNameOf } from '../../../src/document';
+import {
+  DEMO_CLIENT,
+  edgeName,
+  NAMED_STYLES,
+  parseLength,
+  pieceLabel,
+  type Unit,
+  wedgeNameOf,
+} from '../../../src/document';
 import {
   DEFAULT_STYLE,
   type Draft,
@@ -30,6 +38,10 @@ const STYLES = randomFrom(77);
 const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
   { name: 'demo in inches', input: demoPattern() },
   { name: 'demo in cm', input: { ...demoPattern(), client: { ...DEMO_CLIENT, unit: 'cm' } } },
+  ...['princess-bodice', 'darted-bodice', 'off-shoulder-bridal'].map((name) => ({
+    name,
+    input: demoPattern('A4', NAMED_STYLES.get(name)?.style),
+  })),
   ...drawBodies(30, 615).map((body, i) => {
     const style: Style = i < 10 ? DEFAULT_STYLE : { ...DEFAULT_STYLE, ...randomStyle(STYLES) };
     const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
@@ -68,7 +80,9 @@ class Hand {
   }
 
   rows(heading: RegExp): readonly (readonly string[])[] {
-    return this.step(heading)?.tables.flatMap(({ rows }) => rows) ?? [];
+    return this.sheet.steps
+      .filter((step) => heading.test(step.heading))
+      .flatMap(({ tables }) => tables.flatMap(({ rows }) => rows));
   }
 
   /** Marks of a column of a step, by the line they stand on. */
@@ -107,9 +121,13 @@ function longEdges(
     return `${side}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
   };
   const centre = block.wedges.find(({ onCentre }) => onCentre);
-  const cuts = block.wedges.filter((wedge) => wedge !== centre);
+  const cuts = block.wedges.filter(
+    (wedge) => wedge !== centre && wedge.run.upper === null && wedge.run.lower === null,
+  );
   const [before, after] = [cuts[piece.number - 2], cuts[piece.number - 1]];
-  const long = piece.edges.filter(({ role }) => role === 'seam' || role === 'centre');
+  const long = piece.edges.filter(
+    ({ role, dart }) => (role === 'seam' || role === 'centre') && dart === undefined,
+  );
   return long.map((edge) => {
     const isSide = edge.side || edge.points === long.at(-1)?.points;
     if (edge === long[0] && piece.number === 1)
@@ -186,7 +204,8 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
     const line = (name: string): number =>
       [...hand.lines].find(([key]) => key.toLowerCase().split(', ').includes(name))?.[1] ?? Number.NaN;
     const label = ({ block, number }: Piece): string => `${block === 'front' ? 'Front' : 'Back'} ${number}`;
-    for (const { a, b } of drafted.proof.seams) {
+    for (const { kind, a, b } of drafted.proof.seams) {
+      if (kind === 'shoulder' || kind === 'dart') continue;
       const mates = [a, b].map(({ piece, edge }) => {
         const own = drafted.pieces.find(({ id }) => id === piece) as Piece;
         const ys = (own.edges[edge] as Edge).points.map(({ y }) => y);
@@ -232,26 +251,34 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
     }
   });
 
-  it('has top edge and hem through its points', () => {
-    const rows = hand.rows(/^Top edge/);
+  it('has top edge, hem, neckline, shoulder and armhole through its points', () => {
+    const rows = hand
+      .rows(/: neckline, shoulder|^Top edge|^Hem$/)
+      .filter(([name = '']) => !name.includes(' – '));
     const starts = rows.flatMap(([name], i) => (name === '' ? [] : [i]));
-    const free = drafted.pieces.flatMap(({ edges }) =>
-      edges.filter(({ role }) => role !== 'seam' && role !== 'centre'),
+    const free = drafted.pieces.flatMap((piece) =>
+      piece.edges
+        .filter(({ role }) => role !== 'seam' && role !== 'centre')
+        .map((edge) => ({ edge, name: `${pieceLabel(piece)}, ${edgeName(edge, piece)}` })),
     );
-    expect(starts.length).toBe(free.length);
-    for (const [i, edge] of free.entries()) {
-      const points = rows
-        .slice(starts[i], starts[i + 1])
-        .map(([, x, y]): Point => ({ x: hand.read(x), y: hand.read(y) }));
+    expect(starts.map((i) => rows[i]?.[0]).sort()).toEqual(free.map(({ name }) => name).sort());
+    const drawn = starts.map((start, i) => ({
+      name: rows[start]?.[0],
+      points: rows
+        .slice(start, starts[i + 1])
+        .map(([, x, y]): Point => ({ x: hand.read(x), y: hand.read(y) })),
+    }));
+    const away = (p: Point | undefined, q: Point | undefined): number =>
+      Math.hypot((p?.x ?? Number.NaN) - (q?.x ?? 0), (p?.y ?? 0) - (q?.y ?? 0));
+    for (const { edge, name } of free) {
       const ends = [edge.points[0], edge.points.at(-1)].sort((p, q) => (p?.x ?? 0) - (q?.x ?? 0));
-      for (const [drawn, there] of [
-        [points[0], ends[0]],
-        [points.at(-1), ends[1]],
-      ])
-        expect(
-          Math.hypot((drawn?.x ?? Number.NaN) - (there?.x ?? 0), (drawn?.y ?? 0) - (there?.y ?? 0)),
-        ).toBeLessThanOrEqual(HAND_MM);
-      for (const point of points) expect(toLines(point, [edge.points])).toBeLessThanOrEqual(HAND_MM);
+      const own = drawn.filter((each) => each.name === name);
+      const found = own.find(
+        ({ points }) => Math.max(away(points[0], ends[0]), away(points.at(-1), ends[1])) <= HAND_MM,
+      );
+      expect(found, name).toBeDefined();
+      for (const point of found?.points ?? [])
+        expect(toLines(point, [edge.points])).toBeLessThanOrEqual(HAND_MM);
     }
   });
 
@@ -276,6 +303,58 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
     for (const { tables } of hand.sheet.steps)
       for (const { columns, rows } of tables)
         for (const row of rows) expect(row).toHaveLength(columns.length);
+  });
+});
+
+describe('a sheet with shoulders or darts', () => {
+  const sheetOf = (name: string): Hand =>
+    new Hand(handSheet(demoPattern('A4', NAMED_STYLES.get(name)?.style)), DEMO_CLIENT.unit);
+
+  it('names mid-shoulder and the points of darts for what they are', () => {
+    const princess = [...sheetOf('princess-bodice').lines.keys()];
+    expect(princess[0]).toBe('Mid-shoulder');
+    expect(princess.filter((name) => name.startsWith('Dart point at '))).toHaveLength(2);
+    const darted = [...sheetOf('darted-bodice').lines.keys()];
+    expect(darted.filter((name) => name.startsWith('Dart point at '))).toHaveLength(1);
+    for (const name of [...princess, ...darted]) expect(name).not.toMatch(/cup/i);
+    expect([...new Hand(handSheet(demoPattern()), 'in').lines.keys()].join()).not.toMatch(/Dart|shoulder/);
+  });
+
+  it('gives a dart numbers between its points only, and the side seam from the underarm down', () => {
+    const hand = sheetOf('princess-bodice');
+    const dart = hand.rows(/^Front: side-front dart/);
+    expect(dart[0]?.[0]).toMatch(/^Dart point/);
+    expect(dart.at(-1)?.[0]).toMatch(/^Dart point/);
+    expect(dart.slice(1, -1).length).toBeGreaterThan(2);
+    for (const [, intake] of dart.slice(1, -1)) expect(hand.read(intake)).toBeGreaterThan(0);
+    for (const [, intake] of [dart[0], dart.at(-1)].map((row) => row ?? []))
+      expect(hand.read(intake)).toBe(0);
+    expect(hand.rows(/^Front: the side seam/)[0]?.[0]).toMatch(/^Over-bust/);
+    expect(hand.rows(/^Front: bust wedge/)[0]?.[0]).toBe('Mid-shoulder');
+  });
+
+  it('measures shoulder seams and the legs of darts instead of truing them from the waist', () => {
+    for (const name of ['princess-bodice', 'darted-bodice']) {
+      const hand = sheetOf(name);
+      const trued = hand.rows(/^True/);
+      for (const [seam] of trued) expect(seam).not.toMatch(/Front 1 – (Front 1|Back 1)|Back 1 – Back 1/);
+      const made = demoPattern('A4', NAMED_STYLES.get(name)?.style).draft;
+      const shoulder = hand.rows(/^Back: neckline/).filter(([seam = '']) => seam.includes(' – '));
+      const rows = made.proof.seams.filter(({ kind }) => kind === 'shoulder');
+      expect(shoulder).toHaveLength(rows.length);
+      for (const [i, { lengthA, lengthB }] of rows.entries()) {
+        expect(Math.abs(hand.read(shoulder[i]?.[1]) - lengthA)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+        expect(Math.abs(hand.read(shoulder[i]?.[2]) - lengthB)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+      }
+      const [points, legs] = hand.step(/^Darts$/)?.tables ?? [];
+      const darts = made.pieces.flatMap((piece) => piece.darts);
+      expect(legs?.rows).toHaveLength(darts.length);
+      // A closed dart has two points, an open one has one.
+      expect(points?.rows).toHaveLength(darts.reduce((sum, { open }) => sum + (open ? 1 : 2), 0));
+      for (const [, inner, outer] of legs?.rows ?? [])
+        expect(Math.abs(hand.read(inner) - hand.read(outer))).toBeLessThanOrEqual(HAND_MM);
+    }
+    expect(sheetOf('off-shoulder-bridal').step(/^Darts$|neckline/)).toBeUndefined();
   });
 });
 
