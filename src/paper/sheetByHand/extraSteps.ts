@@ -3,11 +3,13 @@
 import { pieceLabel } from '../../document';
 import { distance, type Piece, type Point } from '../../engine';
 import type { PlanInput } from '../placePanels';
+import { isBand } from './bandSteps';
 import type { HandStep } from './handStep';
 import type { Tape } from './tape';
 
 export function extraSteps({ draft }: PlanInput, tape: Tape): HandStep[] {
-  if (draft.extras.length === 0) return [];
+  const strips = draft.extras.filter((piece) => !isBand(piece));
+  if (strips.length === 0) return [];
   return [
     {
       heading: 'Strips beside the panels',
@@ -18,7 +20,7 @@ export function extraSteps({ draft }: PlanInput, tape: Tape): HandStep[] {
       tables: [
         {
           columns: ['Strip', 'Cut', 'Width', 'Length', 'Allowances'],
-          rows: draft.extras.map((piece) => [
+          rows: strips.map((piece) => [
             pieceLabel(piece),
             String(piece.cut.count),
             tape.said(alongEdge(piece, 1)),

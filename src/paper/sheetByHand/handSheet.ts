@@ -4,6 +4,7 @@ import { HANDS, type Hand, styleOfHand } from '../../engine';
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { PlanInput } from '../placePanels';
+import { bandSteps } from './bandSteps';
 import { blockSteps } from './blockSteps';
 import { extraSteps } from './extraSteps';
 import type { HandSheet, HandStep } from './handStep';
@@ -28,6 +29,7 @@ function halfSteps(input: PlanInput, hand: Hand, tape: Tape): HandStep[] {
     ...blockSteps(own, 'front', tape),
     ...blockSteps(own, 'back', tape),
     ...panelSteps(own, tape),
+    ...bandSteps(own, tape),
   ];
   const name = hand === 'left' ? 'Left half' : 'Right half';
   return steps.map((step) => ({
@@ -66,6 +68,7 @@ export function handSheet(input: PlanInput): HandSheet {
               ...blockSteps(input, 'front', tape),
               ...blockSteps(input, 'back', tape),
               ...panelSteps(input, tape),
+              ...bandSteps(input, tape),
               ...extraSteps(input, tape),
             ],
   };

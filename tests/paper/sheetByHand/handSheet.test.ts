@@ -14,6 +14,7 @@ import {
   DEFAULT_STYLE,
   type Draft,
   draft,
+  draftWhole,
   type Edge,
   type Piece,
   type Point,
@@ -355,6 +356,62 @@ describe('a sheet with shoulders or darts', () => {
         expect(Math.abs(hand.read(inner) - hand.read(outer))).toBeLessThanOrEqual(HAND_MM);
     }
     expect(sheetOf('off-shoulder-bridal').step(/^Darts$|neckline/)).toBeUndefined();
+  });
+});
+
+describe('a sheet with a shoulder band', () => {
+  const style = NAMED_STYLES.get('off-shoulder-bridal')?.style as Style;
+
+  /** Every point of a band's step lies on the band, and its allowances are the band's own. */
+  const follows = (hand: Hand, heading: RegExp, band: Piece | undefined): void => {
+    const [edges, marks] = hand.step(heading)?.tables ?? [];
+    expect(band).toBeDefined();
+    expect(edges?.rows.filter(([name]) => name !== '').map(([name]) => name)).toEqual([
+      `centre ${band?.block}`,
+      'edge to the panels',
+      'armhole',
+      'shoulder line',
+      'neckline',
+    ]);
+    let at = -1;
+    for (const [name, x, y, allowance] of edges?.rows ?? []) {
+      if (name !== '') at += 1;
+      const edge = band?.edges[at] as Edge;
+      const point = { x: hand.read(x), y: hand.read(y) };
+      expect(toLines(point, [edge.points]), name).toBeLessThanOrEqual(HAND_MM);
+      if (name === '' || allowance === 'on the fold') continue;
+      expect(hand.read(allowance)).toBeCloseTo(edge.allowance, 3);
+    }
+    expect(marks?.rows).toHaveLength(band?.marks.length ?? 0);
+    for (const [, x, y] of marks?.rows ?? [])
+      expect(
+        toLines({ x: hand.read(x), y: hand.read(y) }, [band?.edges[1]?.points ?? []]),
+      ).toBeLessThanOrEqual(HAND_MM);
+  };
+
+  it('draws each band through its own points, and rules it as no strip', () => {
+    const input = demoPattern('A4', style);
+    const hand = new Hand(handSheet(input), DEMO_CLIENT.unit);
+    for (const side of ['front', 'back'] as const)
+      follows(
+        hand,
+        new RegExp(`^${side} shoulder band$`, 'i'),
+        input.draft.extras.find(({ id }) => id === `${side}-band`),
+      );
+    expect(hand.rows(/^Strips/).map(([strip]) => strip)).toEqual(['Back modesty panel']);
+  });
+
+  it('draws the bands of each half in that half’s own coordinates, where the sides differ', () => {
+    const rightWedges = style.wedges.map((wedge) => ({ ...wedge, id: `right-${wedge.id}` }));
+    const input = demoPattern('A4', { ...style, rightWedges });
+    const whole = draftWhole(DEMO_CLIENT.measurements, { ...style, rightWedges });
+    const hand = new Hand(handSheet({ ...input, draft: whole }), DEMO_CLIENT.unit);
+    for (const side of ['left', 'right'] as const)
+      follows(
+        hand,
+        new RegExp(`^${side} half: front shoulder band$`, 'i'),
+        whole.halves?.[side].extras.find(({ id }) => id === 'front-band'),
+      );
   });
 });
 
