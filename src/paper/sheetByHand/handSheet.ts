@@ -1,6 +1,6 @@
 // The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
 
-import { HANDS, type Hand, styleOfHand } from '../../engine';
+import { HANDS, type Hand, type Piece, styleOfHand } from '../../engine';
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { PlanInput } from '../placePanels';
@@ -19,9 +19,11 @@ const SIDES_DIFFER =
 function halfSteps(input: PlanInput, hand: Hand, tape: Tape): HandStep[] {
   const half = input.draft.halves?.[hand];
   if (!half) return [];
+  // Drafted alone a half is cut as a pair; of two that differ each piece is cut once.
+  const once = (piece: Piece): Piece => ({ ...piece, cut: { count: 1, onFold: false } });
   const own = {
     ...input,
-    draft: half,
+    draft: { ...half, pieces: half.pieces.map(once), extras: half.extras.map(once) },
     sheet: { ...input.sheet, style: styleOfHand(input.sheet.style, hand) },
   };
   const steps = [

@@ -53,6 +53,9 @@ function blockStep({ draft }: PlanInput, side: Side, pieces: readonly Piece[], t
       );
     }
   const { neck, tip } = endsOfShoulder(pieces);
+  if (neck) drawing.label(side, tape.said(neck.x), { x: neck.x, y: -5 }, 'end');
+  if (tip)
+    drawing.label(side, `${tape.said(tip.x)}, ${tape.said(tip.y)}`, { x: tip.x + 5, y: tip.y }, 'start');
   const parted = pieces.length > 1;
   return {
     heading: `${side === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,

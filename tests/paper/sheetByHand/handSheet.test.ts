@@ -412,6 +412,10 @@ describe('a sheet with a shoulder band', () => {
         new RegExp(`^${side} half: front shoulder band$`, 'i'),
         whole.halves?.[side].extras.find(({ id }) => id === 'front-band'),
       );
+    // Each panel once, as the sheet's remark and the whole draft have it.
+    const cut = hand.rows(/half: cut apart/);
+    expect(cut).toHaveLength(whole.pieces.length);
+    for (const [, count] of cut) expect(count).toBe('1');
   });
 });
 
