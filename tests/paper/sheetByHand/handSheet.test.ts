@@ -43,6 +43,20 @@ const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
     name,
     input: demoPattern('A4', NAMED_STYLES.get(name)?.style),
   })),
+  ...drawBodies(16, 808).map((body, i) => {
+    const name = ['princess-bodice', 'darted-bodice', 'basque-bodice', 'off-shoulder-bridal'][i % 4] ?? '';
+    const style = NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
+    const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
+    return {
+      name: `${name} on body ${i}`,
+      input: {
+        draft: draft(body, style),
+        client: { name: 'Drawn', unit, measurements: body, estimated: [] },
+        sheet: { ...DEMO_SHEET, style },
+        date: '1 May 2026',
+      },
+    };
+  }),
   ...drawBodies(30, 615).map((body, i) => {
     const style: Style = i < 10 ? DEFAULT_STYLE : { ...DEFAULT_STYLE, ...randomStyle(STYLES) };
     const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
