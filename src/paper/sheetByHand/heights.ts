@@ -11,6 +11,9 @@ export interface HandHeight {
   readonly level: LevelName | null;
 }
 
+/** The line on which a wedge of a shouldered block ends. */
+export const MID_SHOULDER = 'Mid-shoulder';
+
 /** Between two given heights farther apart than this a curve needs a guide point; common practice, no source. mm */
 const MOST_APART_MM = 60;
 
@@ -54,7 +57,7 @@ function turnsOf({ outerLeg, run }: DraftedWedge, chest: number, tape: Tape): Om
   const isPoint = (y: number): boolean => y === run.upper || y === run.lower;
   return outerLeg.ys.flatMap((y) => {
     if (isPoint(y)) return [{ name: `Dart point at ${tape.said(y)}`, y }];
-    if (y < chest) return y === middle ? [{ name: 'Mid-shoulder', y }] : [];
+    if (y < chest) return y === middle ? [{ name: MID_SHOULDER, y }] : [];
     return [{ name: 'Fuller cup', y }];
   });
 }

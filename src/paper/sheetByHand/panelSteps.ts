@@ -8,7 +8,7 @@ import { dartSteps } from './dartSteps';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import type { HandStep, HandTable } from './handStep';
-import { heightsOf } from './heights';
+import { heightsOf, MID_SHOULDER } from './heights';
 import { isShouldered, shoulderSteps } from './shoulderSteps';
 import { ON_THE_LINE, type Tape } from './tape';
 
@@ -29,7 +29,9 @@ export function panelSteps(input: PlanInput, tape: Tape): HandStep[] {
 // ── truing ──
 
 function truingStep({ draft }: PlanInput, tape: Tape): HandStep {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
+  const heights = heightsOf(draft, tape);
+  const drawing = startDrawing(draft, heights, BOTH);
+  const middle = heights.find(({ name }) => name === MID_SHOULDER);
   const rows: string[][] = [];
   for (const { kind, a, b } of draft.proof.seams) {
     // They are not measured from the waist; each has a step of its own.
@@ -50,7 +52,8 @@ function truingStep({ draft }: PlanInput, tape: Tape): HandStep {
       const said = ys.map((y) => tape.against(y, lineY));
       if (said.some((each) => each !== ON_THE_LINE)) rows.push([`${name}, ${what}`, line, ...said]);
     };
-    add('upper end', 'top line', tops, top);
+    if (kind === 'wedge' && middle) add('upper end', MID_SHOULDER.toLowerCase(), tops, middle.y);
+    else add('upper end', 'top line', tops, top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
         const line = draft.levels.find((level) => level.name === mark.level)?.y ?? 0;
