@@ -83,6 +83,7 @@ export function dartLeg(
   { upper, lower }: Run,
 ): SmoothLine {
   const whole = combine(axis, 1, taken, part);
+  if (upper === null && lower === null) return whole;
   const from = upper ?? Number.NEGATIVE_INFINITY;
   const to = lower ?? Number.POSITIVE_INFINITY;
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));

@@ -5,7 +5,7 @@ import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
 import { unionOfStrips } from './allowanceStrips';
 import { keepsClear } from './keepsClear';
 import { meetsItself } from './meetsItself';
-import { distance, type Point } from './point';
+import type { Point } from './point';
 import { signedArea } from './polyline';
 
 /** An edge of a closed outline: it ends where the next one starts. */
@@ -39,7 +39,7 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
     tangled ||= after.tangled || (before.fromStart >= end && runsBack(edge, before, after));
   }
   const cutShort = corners.some(({ fromEnd, fromStart }) => Math.max(fromEnd, fromStart) > FEW_POINTS);
-  if (!tangled && !cutShort && moved.every(({ usedUp }) => !usedUp)) return ring;
+  if (!tangled && !cutShort) return ring;
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEAR_MM;
   const holds = (line: Point[] | null): boolean =>
     line !== null && edges.every((edge) => keepsClear(line, edge.points, least)) && !meetsItself(line);
@@ -69,8 +69,6 @@ interface MovedEdge {
   readonly end: Point;
   /** A hollow tighter than the allowance turned part of the line back on itself. */
   readonly tangled: boolean;
-  /** A hollow used up chords: the rest may meet what lies across it. */
-  readonly usedUp: boolean;
 }
 
 /** From this turn on a point within an edge is a corner, to be joined like the corner of two edges. */
@@ -108,7 +106,6 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
   });
   const chords: MovedChord[] = [];
   let tangled = false;
-  let usedUp = false;
   for (let i = 1; i < points.length; i += 1) {
     const from = points[i - 1] as Point;
     const way = direction(from, points[i] as Point);
@@ -120,7 +117,6 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
         break;
       }
       if (chords.length === 1) tangled = true;
-      usedUp = true;
       chords.pop();
     }
     chords.push({ start, way });
@@ -134,7 +130,6 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
     allowance,
     end: points.at(-1) as Point,
     tangled: tangled || !isAhead(last, end),
-    usedUp,
   };
 }
 
@@ -160,12 +155,15 @@ const SAME_LINE_MM = 1e-4;
 /** Chords shorter than this say nothing of the shape, but moved out they would turn back on themselves. mm */
 const SHORT_MM = 0.5;
 
+const isNear = (a: Point, b: Point): boolean =>
+  (a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y) < SHORT_MM * SHORT_MM;
+
 /** The points without those that follow another, or precede the end, too closely; both ends stay. */
 function withoutShortChords(points: readonly Point[]): readonly Point[] {
   const last = points[points.length - 1] as Point;
   let kept = points[0] as Point;
   const spread = points.slice(1, -1).filter((point) => {
-    if (distance(kept, point) < SHORT_MM || distance(point, last) < SHORT_MM) return false;
+    if (isNear(kept, point) || isNear(point, last)) return false;
     kept = point;
     return true;
   });
@@ -259,6 +257,8 @@ function untangle(ring: readonly Point[]): Point[] | null {
 }
 
 function direction(a: Point, b: Point): Point {
-  const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
-  return { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  // Many times quicker than Math.hypot, and no outline comes near its limits.
+  const length = Math.sqrt(dx * dx + dy * dy) || 1;
+  return { x: dx / length, y: dy / length };
 }

@@ -77,11 +77,14 @@ function widthAt(piece: Piece, y: number): number | null {
   );
 }
 
+/** Where a row of points crosses height `y`. */
 function crossingsOf(points: readonly Point[], y: number): number[] {
-  return points.slice(1).flatMap((b, i) => {
-    const a = points[i] as Point;
-    return a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
-  });
+  const crossings: number[] = [];
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+  }
+  return crossings;
 }
 
 function takenAt(level: LevelName, blocks: readonly Block[]): LedgerRow['taken'] {
