@@ -28,6 +28,7 @@ export { halfOf } from './draft/halfOf';
 export type { Level } from './draft/levels';
 export { openWidth } from './draft/openings';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './draft/piece';
+export { isThrough } from './draft/run';
 export { stationOf, stationX } from './draft/station';
 export { dartAngle, type Turn, turnIntake } from './draft/turnIntake';
 export {

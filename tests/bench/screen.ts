@@ -1,36 +1,20 @@
 // How smooth the built app is in a real browser slowed down four times, printed and not judged: `npm run bench -- screen`.
 
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { type CDPSession, chromium, type Page } from 'playwright-core';
-import { preview } from 'vite';
-import { browserOptions } from '../support/findBrowser';
+import type { CDPSession, Page } from 'playwright-core';
+import { withServedApp } from './servedApp';
 
 const SLOWED = 4;
 /** Each part of the script takes so long. ms */
 const PART_MS = 5000;
 
 export async function benchScreen(say: (line: string) => void): Promise<void> {
-  const outDir = mkdtempSync(join(tmpdir(), 'staywright-bench-'));
-  execFileSync(process.execPath, [
-    'node_modules/vite/bin/vite.js',
-    ...['build', '--outDir', outDir, '--emptyOutDir', '--logLevel', 'error'],
-  ]);
-  const server = await preview({
-    build: { outDir },
-    preview: { host: '127.0.0.1', port: 0 },
-    logLevel: 'error',
-  });
-  const browser = await chromium.launch(browserOptions());
-  try {
+  await withServedApp(async (browser, address) => {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     // The runner writes calls of this into the functions that are handed to the page.
     await page.addInitScript('globalThis.__name = (named) => named;');
     const session = await page.context().newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-    await page.goto(`${server.resolvedUrls?.local[0]}#draft`);
+    await page.goto(`${address}#draft`);
     await page.locator('.cutting-table').waitFor();
     say(`the built app, slowed ${SLOWED} times, 1440 × 900`);
     say(`first paint: ${(await firstPaint(page)).toFixed(0)} ms`);
@@ -38,11 +22,7 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
     for (const [name, part] of PARTS)
       say(`${name}: ${framesSaid(await framesOf(page, () => part(page, session)))}`);
     say(`typing a measurement: ${await typing(page)}`);
-  } finally {
-    await browser.close();
-    await server.close();
-    rmSync(outDir, { recursive: true, force: true });
-  }
+  });
 }
 
 const PARTS: readonly (readonly [string, (page: Page, session: CDPSession) => Promise<void>])[] = [

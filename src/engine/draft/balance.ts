@@ -1,7 +1,7 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
 import type { Level } from './levels';
-import { reaches, runOf } from './run';
+import { type Run, reaches, runOf } from './run';
 import { stationX } from './station';
 import { LEAST_PANEL_MM, type LevelName, type Side, type Style, type Wedge } from './types';
 
@@ -33,9 +33,10 @@ export function sizeWedges(
   const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
   const unplaced = new Map<LevelName, number>();
   const bust = levels.find((level) => level.name === 'bust');
+  const runs = wedges.map((wedge) => runOf(wedge, levels));
   for (const level of levels) {
     const wanted = bust ? Math.max(0, suppressionOf(side, bust, level, style)) : 0;
-    const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style, levels);
+    const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style, runs);
     for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, intakes[i] as number);
     if (left > 0.05) unplaced.set(level.name, left);
   }
@@ -56,10 +57,10 @@ function placeAt(
   wanted: number,
   bustLine: number,
   style: Style,
-  levels: readonly Level[],
+  runs: readonly Run[],
 ): { intakes: number[]; left: number } {
-  const byHand = wedges.map((wedge) => {
-    if (!reaches(runOf(wedge, levels), level.y)) return 0;
+  const byHand = wedges.map((wedge, i) => {
+    if (!reaches(runs[i] as Run, level.y)) return 0;
     return wedge.sizing === 'hand' ? (wedge.intake[level.name] ?? 0) : null;
   });
   const locked = byHand.reduce<number>((sum, each) => sum + (each ?? 0), 0);

@@ -7,6 +7,7 @@ import { liesOn } from './darts';
 import { legOf, type Seam } from './leg';
 import type { Level } from './levels';
 import type { Panel, PanelDart } from './panel';
+import { isThrough } from './run';
 import { LEAST_PANEL_MM, type Side } from './types';
 import type { DraftedWedge } from './wedge';
 
@@ -25,9 +26,9 @@ export function cutPanels(
   const { side } = block;
   const centre = block.wedges.find((wedge) => wedge.onCentre);
   // A second wedge on the centre line cuts a panel of no width, which is refused.
-  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge));
+  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge.run));
   const darts = block.wedges
-    .filter((wedge) => !isThrough(wedge) && [...wedge.intake.values()].some((taken) => taken > 0))
+    .filter((wedge) => !isThrough(wedge.run) && [...wedge.intake.values()].some((taken) => taken > 0))
     .map((wedge) => dartOn(side, wedge));
   for (let i = 0; i <= cuts.length; i += 1) {
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
@@ -53,8 +54,6 @@ export function cutPanels(
       issues.push(issue('dartOffPanel', 'block', { block: side, wedge }));
   return { panels, wanted: cuts.length + 1, issues };
 }
-
-const isThrough = ({ run }: DraftedWedge): boolean => run.upper === null && run.lower === null;
 
 const dartOn = (side: Side, { id, run, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({
   ...run,

@@ -18,6 +18,8 @@ export const isDart = (wedge: Wedge): boolean =>
 /** The run of a wedge that parts two panels. */
 export const THROUGH: Run = { upper: null, lower: null };
 
+export const isThrough = ({ upper, lower }: Run): boolean => upper === null && lower === null;
+
 /** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */
 const LEAST_DART_MM = 30;
 
@@ -52,17 +54,21 @@ export function shutWhereEmpty(
   sized: ReadonlyMap<LevelName, number> | undefined,
 ): { run: Run; intake: Map<LevelName, number> } {
   const intake = new Map(sized);
-  if (run.upper === null && run.lower === null) return { run, intake };
+  if (isThrough(run)) return { run, intake };
   const taken = levels.map(({ name, y }) => (reaches(run, y) ? (intake.get(name) ?? 0) : 0));
   const widest = taken.indexOf(Math.max(...taken));
   let { upper, lower } = run;
-  for (const [i, { name, y }] of levels.entries()) {
-    const between = levels.slice(Math.min(i, widest), Math.max(i, widest) + 1);
-    const open = between.every((level) => (taken[levels.indexOf(level)] as number) >= SHUT_MM);
-    if (open) continue;
-    intake.set(name, 0);
-    if (i > widest) lower = Math.min(lower ?? y, y);
-    if (i < widest) upper = Math.max(upper ?? y, y);
+  // Outwards from the widest level, each way: from the first that is empty on, nothing is taken.
+  for (const way of [-1, 1] as const) {
+    let shut = false;
+    for (let i = widest; levels[i]; i += way) {
+      const { name, y } = levels[i] as Level;
+      shut ||= (taken[i] as number) < SHUT_MM;
+      if (!shut) continue;
+      intake.set(name, 0);
+      if (i > widest) lower = Math.min(lower ?? y, y);
+      if (i < widest) upper = Math.max(upper ?? y, y);
+    }
   }
   return { run: { upper, lower }, intake };
 }
@@ -76,16 +82,11 @@ export function straightened(axis: SmoothLine, { upper, lower }: Run): SmoothLin
 }
 
 /** A leg: `axis` moved by `part` of what the dart takes. It exists within the run; beyond its points it stays there. */
-export function dartLeg(
-  axis: SmoothLine,
-  taken: SmoothLine,
-  part: number,
-  { upper, lower }: Run,
-): SmoothLine {
+export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, run: Run): SmoothLine {
   const whole = combine(axis, 1, taken, part);
-  if (upper === null && lower === null) return whole;
-  const from = upper ?? Number.NEGATIVE_INFINITY;
-  const to = lower ?? Number.POSITIVE_INFINITY;
+  if (isThrough(run)) return whole;
+  const from = run.upper ?? Number.NEGATIVE_INFINITY;
+  const to = run.lower ?? Number.POSITIVE_INFINITY;
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
   const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };

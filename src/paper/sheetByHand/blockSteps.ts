@@ -1,7 +1,7 @@
 // One half block by numbers: the bust-point line, each wedge leg by leg, and the side seam that puts the wedges back.
 
 import { wedgeNameOf } from '../../document';
-import { type Draft, type DraftedWedge, type Side, xAt } from '../../engine';
+import { type Draft, type DraftedWedge, isThrough, type Side, xAt } from '../../engine';
 import type { PlanInput } from '../placePanels';
 import { type Drawing, startDrawing } from './figure';
 import type { HandStep } from './handStep';
@@ -36,7 +36,7 @@ export function blockSteps(input: PlanInput, side: Side, tape: Tape): HandStep[]
 
 /** A dart that takes nothing anywhere is none. */
 const isDrawn = ({ run, intake }: DraftedWedge): boolean =>
-  (run.upper === null && run.lower === null) || [...intake.values()].some((taken) => taken > 0);
+  isThrough(run) || [...intake.values()].some((taken) => taken > 0);
 
 /** A dart's point this near a line is marked on it. mm */
 const ON_LINE_MM = 1;
