@@ -72,11 +72,14 @@ export function linksOf(file: string, text: string): Link[] {
   return links;
 }
 
+/** The package an import comes from, whichever of its modules is named. */
+const packageOf = (to: string): string => to.split('/', to.startsWith('@') ? 2 : 1).join('/');
+
 function linkRules(file: string, { line, to }: Link, sources: Sources): string[] {
   const from = layerOf(file);
   const say = (rule: string): string[] => [`${file}:${line}: ${rule}`];
   if (!to.startsWith('.')) {
-    if (from === 'engine' && !ENGINE_PACKAGES.includes(to))
+    if (from === 'engine' && !ENGINE_PACKAGES.includes(packageOf(to)))
       return say(`the engine imports the package ${to}`);
     return [];
   }

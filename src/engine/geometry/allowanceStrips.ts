@@ -1,7 +1,7 @@
 // The cut line by brute force: the piece, a strip along every chord and a gusset at every outward corner, all made one.
 // Slower than moving the edges, but right for any outline; it is asked where moving them comes to no clear ring.
 
-import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
+import { mergedRings } from './mergedRings';
 import type { Point } from './point';
 import { signedArea } from './polyline';
 
@@ -27,9 +27,8 @@ export function unionOfStrips(runs: readonly Run[], mitreLimit: number): Point[]
   const parts = [ring, ...strips, ...gussets].map((part) =>
     signedArea(part) < 0 ? [...part].reverse() : part,
   );
-  const union = booleanOpD(ClipType.Union, parts, null, FillRule.NonZero, 5) as PathsD;
-  const [outer, ...others] = union.filter((path) => signedArea(path) > 0);
-  return outer && others.length === 0 ? withoutNeedles(outer.map(({ x, y }) => ({ x, y }))).reverse() : null;
+  const [outer, ...others] = mergedRings(parts, 'wound').filter((path) => signedArea(path) > 0);
+  return outer && others.length === 0 ? withoutNeedles(outer).reverse() : null;
 }
 
 /** Cosine of the turn from which on a point is the tip of a crack or a needle between two strips, not a corner. */

@@ -1,10 +1,10 @@
 // The line the shears follow: the sew line moved out edge by edge, each with its own allowance, corners extended
 // until they meet.
 
-import { booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
 import { unionOfStrips } from './allowanceStrips';
 import { keepsClear } from './keepsClear';
 import { meetsItself } from './meetsItself';
+import { mergedRings } from './mergedRings';
 import type { Point } from './point';
 import { signedArea } from './polyline';
 
@@ -250,10 +250,8 @@ function firstMeeting(
 /** Drops the loops that inward corners and tight hollows leave, by a union that counts only what is wound the right way. */
 function untangle(ring: readonly Point[]): Point[] | null {
   const wound = signedArea(ring) < 0 ? [...ring].reverse() : [...ring];
-  const paths = booleanOpD(ClipType.Union, [wound], null, FillRule.Positive, 5) as PathsD;
-  const outer = paths.filter((path) => signedArea(path) > 0);
-  if (outer.length !== 1) return null;
-  return (outer[0] as Point[]).map(({ x, y }) => ({ x, y })).reverse();
+  const [outer, ...others] = mergedRings([wound], 'wound-forwards').filter((path) => signedArea(path) > 0);
+  return outer && others.length === 0 ? outer.reverse() : null;
 }
 
 function direction(a: Point, b: Point): Point {

@@ -1,0 +1,25 @@
+// What a visitor's browser fetches before the page can be used.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { expect, inject, it } from 'vitest';
+
+const MOST_BYTES = 150_000;
+
+const folder = inject('appFolder');
+const page = readFileSync(join(folder, 'index.html'), 'utf8');
+const scripts = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map(([, path]) =>
+  readFileSync(join(folder, path as string)),
+);
+
+it('is no more than 150 kB of scripts, gzipped', () => {
+  const bytes = scripts.reduce((sum, script) => sum + gzipSync(script).length, 0);
+  expect(scripts.length).toBeGreaterThan(1);
+  expect(bytes).toBeGreaterThan(60_000);
+  expect(bytes).toBeLessThanOrEqual(MOST_BYTES);
+});
+
+it('leaves the writing of PDF for when it is asked for', () => {
+  expect(scripts.some((script) => script.includes('%PDF-'))).toBe(false);
+});
