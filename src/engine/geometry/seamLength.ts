@@ -55,13 +55,17 @@ export function heightAtLength(line: SmoothLine, from: number, length: number): 
 function lengthInSpan(line: SmoothLine, from: number, to: number): number {
   const middle = (from + to) / 2;
   const reach = (to - from) / 2;
-  const { at, constant, linear, square } = slopeNear(line, middle);
-  const speed = (y: number): number => {
-    const slope = constant + (y - at) * (linear + (y - at) * square);
-    return Math.sqrt(1 + slope * slope);
-  };
+  const polynomial = slopeNear(line, middle);
   let sum = 0;
-  for (const [node, weight] of RULE)
-    sum += weight * (speed(middle - reach * node) + speed(middle + reach * node));
+  for (const [node, weight] of RULE) {
+    const away = reach * node;
+    sum += weight * (speedAt(polynomial, middle - away) + speedAt(polynomial, middle + away));
+  }
   return sum * reach;
+}
+
+/** Length of the line per millimetre of drop. */
+function speedAt({ at, constant, linear, square }: ReturnType<typeof slopeNear>, y: number): number {
+  const slope = constant + (y - at) * (linear + (y - at) * square);
+  return Math.sqrt(1 + slope * slope);
 }
