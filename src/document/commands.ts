@@ -44,6 +44,12 @@ function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge):
   return { ...style, wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)) };
 }
 
+/** The style with a zip in the side seam, or without. */
+export function setSideZip(style: Style, zipped: boolean): Style {
+  const { sideZip: _, ...closure } = style.closure;
+  return { ...style, closure: zipped ? { ...closure, sideZip: true } : closure };
+}
+
 /** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
 export function addWedge(style: Style, block: Side, station: number): Style {
   const ids = new Set([...style.wedges, ...(style.rightWedges ?? [])].map((wedge) => wedge.id));

@@ -42,6 +42,7 @@ export {
   setCup,
   setEdgeNode,
   setIntake,
+  setSideZip,
   setSizing,
   setStation,
   setStationAt,

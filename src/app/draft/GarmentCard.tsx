@@ -1,6 +1,6 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { changeStyle, issueSentence, LEVEL_WORDS, setJoinedSide } from '../../document';
+import { changeStyle, issueSentence, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../document';
 import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
 import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
@@ -88,35 +88,72 @@ export function GarmentCard() {
       )}
       <Centre side="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
       <Centre side="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
-      <SidePanel remarks={remarksAt('joinedSide')} />
+      <AtTheSide remarksAt={remarksAt} />
     </section>
   );
 }
 
-/** Whether there is a side seam. */
-function SidePanel({ remarks }: { remarks: readonly string[] }) {
+/** Whether there is a side seam, and whether the garment opens along it. */
+function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly string[] }) {
   const { sheet } = useOpen();
   const change = useTable((table) => table.change);
+  const { style } = sheet;
   return (
-    <div className="side-panel">
+    <>
+      <Switch
+        id="side-panel"
+        label="Side panel cut in one"
+        hint="front and back without a side seam; the seams beside it take its shaping"
+        on={style.joinedSide === true}
+        remarks={remarksAt('joinedSide')}
+        onSet={(joined) =>
+          change(joined ? 'side panel cut in one' : 'side seam', (book) =>
+            changeStyle(book, (before) => setJoinedSide(before, joined)),
+          )
+        }
+      />
+      <Switch
+        id="side-zip"
+        label="Zip in the side seam"
+        hint="the garment opens at one side, with or without the centres"
+        on={style.closure.sideZip === true}
+        remarks={remarksAt('closure.sideZip')}
+        onSet={(zipped) =>
+          change(zipped ? 'zip in the side seam' : 'side seam without a zip', (book) =>
+            changeStyle(book, (before) => setSideZip(before, zipped)),
+          )
+        }
+      />
+    </>
+  );
+}
+
+interface SwitchProps {
+  readonly id: string;
+  readonly label: string;
+  readonly hint: string;
+  readonly on: boolean;
+  /** Why it cannot be so. */
+  readonly remarks: readonly string[];
+  readonly onSet: (on: boolean) => void;
+}
+
+function Switch({ id, label, hint, on, remarks, onSet }: SwitchProps) {
+  return (
+    <div className="switch">
       <label className="tick">
         <input
           type="checkbox"
-          checked={sheet.style.joinedSide === true}
-          aria-describedby="side-panel-hint side-panel-said"
-          onChange={(event) => {
-            const joined = event.target.checked;
-            change(joined ? 'side panel cut in one' : 'side seam', (book) =>
-              changeStyle(book, (style) => setJoinedSide(style, joined)),
-            );
-          }}
+          checked={on}
+          aria-describedby={`${id}-hint ${id}-said`}
+          onChange={(event) => onSet(event.target.checked)}
         />
-        <span>Side panel cut in one</span>
+        <span>{label}</span>
       </label>
-      <p className="hint" id="side-panel-hint">
-        front and back without a side seam; the seams beside it take its shaping
+      <p className="hint" id={`${id}-hint`}>
+        {hint}
       </p>
-      <p className="said" id="side-panel-said" aria-live="polite">
+      <p className="said" id={`${id}-said`} aria-live="polite">
         {remarks.join(' ')}
       </p>
     </div>

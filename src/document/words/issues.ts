@@ -195,7 +195,7 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
   zipNeedsAllowance: ({ field, least }) =>
     `A zip wants a seam allowance of ${least}; ${inSentence(field)} is less. Widen it, or sew the zip close.`,
   noOpening: () =>
-    'The garment opens nowhere: both centres are joined or on the fold. Give it lacing, hooks, a zip or a busk at one of them.',
+    'The garment opens nowhere: both centres are joined or on the fold. Give it lacing, hooks, a zip or a busk at one of them, or a zip in the side seam.',
   waistReduction: ({ length, percent, written }) =>
     `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
   waistReductionHigh: ({ length, percent, written }) =>

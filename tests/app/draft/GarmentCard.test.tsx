@@ -28,3 +28,40 @@ describe('the side panel', () => {
     expect(switched()).toHaveAccessibleDescription(/cannot be cut in one at the side/);
   });
 });
+
+describe('the side zip', () => {
+  const zip = () => screen.getByRole('checkbox', { name: 'Zip in the side seam' });
+
+  it('is put in and taken out, each as a step', async () => {
+    const { user, client, changes } = onTable(<GarmentCard />);
+    const before = client().sheets[0]?.style;
+    await user.click(zip());
+    expect(client().sheets[0]?.style.closure.sideZip).toBe(true);
+    expect(zip()).toBeChecked();
+    await user.click(zip());
+    expect(client().sheets[0]?.style).toEqual(before);
+    expect(changes()).toEqual(['zip in the side seam', 'side seam without a zip']);
+  });
+
+  it('opens a garment whose centres are closed', async () => {
+    const closed = changeStyle(DEMO_BOOK, (style) => ({
+      ...style,
+      closure: { front: 'seam', back: 'seam', lacingGap: 0 },
+    }));
+    const { user } = onTable(<GarmentCard />, closed);
+    expect(screen.getByText(/opens nowhere.*or a zip in the side seam/)).toBeVisible();
+    await user.click(zip());
+    expect(screen.queryByText(/opens nowhere/)).toBeNull();
+  });
+
+  it('says at the switch that a side panel cut in one excludes it, until one of the two is off', async () => {
+    const { user } = onTable(<GarmentCard />);
+    await user.click(zip());
+    expect(zip()).not.toHaveAccessibleDescription(/needs a side seam/);
+    await user.click(switched());
+    expect(zip()).toHaveAccessibleDescription(/A side zip needs a side seam/);
+    expect(switched()).not.toHaveAccessibleDescription(/A side zip needs/);
+    await user.click(switched());
+    expect(zip()).not.toHaveAccessibleDescription(/needs a side seam/);
+  });
+});
