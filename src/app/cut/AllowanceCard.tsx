@@ -1,8 +1,9 @@
 // Seam allowances, a number for each kind of edge.
 
-import { changeStyle, issueSentence } from '../../document';
+import { changeStyle } from '../../document';
 import type { Allowances } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { useIssueSentence } from '../parts/useIssueSentence';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
 const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
@@ -16,6 +17,7 @@ const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
 export function AllowanceCard() {
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
+  const sentence = useIssueSentence();
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -32,7 +34,7 @@ export function AllowanceCard() {
           unit={client.unit}
           remarks={issues
             .filter((issue) => issue.at.field === `allowances.${edge}`)
-            .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style }))}
+            .map(sentence)}
           onShow={(mm) =>
             show((book) =>
               changeStyle(book, (style) => ({

@@ -6,7 +6,6 @@ import {
   type DartEnd,
   dartSpace,
   endsOf,
-  issueSentence,
   LEVEL_WORDS,
   pointX,
   setDartPoint,
@@ -14,7 +13,7 @@ import {
   slantDart,
   WEDGE_ENDS,
   WEDGE_ENDS_WORDS,
-  wedgeName,
+  wedgeNameOf,
 } from '../../document';
 import {
   DART_LEVELS,
@@ -27,7 +26,8 @@ import {
 import { askedRun } from '../../table';
 import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
-import { draftOnTable, useDraft, useOpen, useTable } from '../tableContext';
+import { useIssueSentence } from '../parts/useIssueSentence';
+import { draftOnTable, useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 
 interface DartFieldsProps {
   readonly wedge: Wedge;
@@ -35,16 +35,17 @@ interface DartFieldsProps {
 }
 
 export function DartFields({ wedge, drafted }: DartFieldsProps) {
-  const { client, sheet } = useOpen();
   const draft = useDraft();
+  const kept = useKeptStyle();
+  const sentence = useIssueSentence();
   const change = useTable((table) => table.change);
-  const name = wedgeName(wedge, sheet.style).toLowerCase();
+  const name = wedgeNameOf(wedge.id, kept).toLowerCase();
   if (drafted.onCentre)
     return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
   const ends = endsOf(wedge);
   const refused = draft.issues
     .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
-    .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style }));
+    .map(sentence);
   const told = shutSooner(wedge, drafted, draft);
   return (
     <div className="dart-fields">

@@ -1,9 +1,10 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { changeStyle, issueSentence, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../document';
+import { changeStyle, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../document';
 import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
 import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
+import { useIssueSentence } from '../parts/useIssueSentence';
 import { useDraft, useOpen, useTable } from '../tableContext';
 import { StyleChoice } from './StyleChoice';
 
@@ -26,6 +27,7 @@ const SPANS = {
 export function GarmentCard() {
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
+  const sentence = useIssueSentence();
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -33,7 +35,7 @@ export function GarmentCard() {
   const remarksAt = (field: string): string[] =>
     issues
       .filter((issue) => issue.at.field === field)
-      .map((issue) => issueSentence(issue, { unit: client.unit, style }));
+      .map(sentence);
   const length = (
     label: string,
     field: keyof typeof SPANS,

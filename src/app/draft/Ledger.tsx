@@ -5,14 +5,14 @@ import {
   changeStyle,
   formatDifference,
   formatLength,
-  issueSentence,
   LEVEL_WORDS,
   type Unit,
 } from '../../document';
-import { type Draft, type LedgerRow, type LevelName, openWidth, type Style } from '../../engine';
+import { type Draft, type Issue, type LedgerRow, type LevelName, openWidth, type Style } from '../../engine';
 import type { Viewport } from '../../table';
 import { sewnWord, whereOutside } from '../parts/girthWords';
 import { LengthField } from '../parts/LengthField';
+import { useIssueSentence } from '../parts/useIssueSentence';
 import { useOpen, useTable } from '../tableContext';
 
 interface LedgerProps {
@@ -32,6 +32,7 @@ const ROW_PX = { fine: 74, coarse: 96 } as const;
 
 export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) {
   const { client, sheet } = useOpen();
+  const sentence = useIssueSentence();
   const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
   const lines = rows.map((row) => (row.y - view.top) * view.pxPerMm);
   const places = spread(lines, heightPx, coarse ? ROW_PX.coarse : ROW_PX.fine);
@@ -51,7 +52,7 @@ export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) 
       {rows.map((row, i) => (
         <LedgerEntry
           key={row.level}
-          {...written(row, draft, sheet.style, client.unit)}
+          {...written(row, draft, sheet.style, client.unit, sentence)}
           top={stacked ? null : (places[i] ?? 0)}
         />
       ))}
@@ -78,7 +79,13 @@ interface Written {
   readonly remarks: string;
 }
 
-function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Written {
+function written(
+  row: LedgerRow,
+  draft: Draft,
+  style: Style,
+  unit: Unit,
+  sentence: (issue: Issue) => string,
+): Written {
   const write = (mm: number): string => formatLength(mm, unit);
   const { sewnGirth, targetGirth, taken } = row;
   const off = sewnGirth === null ? 0 : sewnGirth - targetGirth;
@@ -95,7 +102,7 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
     side: write(taken.side.front + taken.side.back),
     remarks: draft.issues
       .filter((issue) => issue.at.field === `ease.${row.level}`)
-      .map((issue) => issueSentence(issue, { unit, style }))
+      .map(sentence)
       .join(' '),
   };
 }

@@ -3,7 +3,6 @@
 import {
   changeStyle,
   dartsBelowShoulders,
-  issueSentence,
   MEASUREMENT_WORDS,
   SHOULDER_KIND_WORDS,
   SHOULDER_KINDS,
@@ -19,6 +18,7 @@ import {
 } from '../../document';
 import type { Draft, Issue, Side, Style } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { useIssueSentence } from '../parts/useIssueSentence';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
 const HINTS: Readonly<Record<ShoulderKind, string>> = {
@@ -153,12 +153,11 @@ const CAUSES: readonly Cause[] = [
 
 /** What the draft says of one cause, and the press that takes all of it away. */
 function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: readonly Issue[] }) {
-  const { client, sheet } = useOpen();
   const draft = useDraft();
+  const sentence = useIssueSentence();
   const change = useTable((table) => table.change);
-  const { style } = sheet;
   const found = issues.filter((issue) => issue.code === code);
-  const sentences = new Set(found.map((issue) => issueSentence(issue, { unit: client.unit, style })));
+  const sentences = new Set(found.map(sentence));
   if (found.length === 0) return null;
   return (
     <>
@@ -185,6 +184,7 @@ function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: read
 function NumberField({ number }: { number: NumberWords }) {
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
+  const sentence = useIssueSentence();
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -193,7 +193,7 @@ function NumberField({ number }: { number: NumberWords }) {
   const places = placesOf(number);
   const remarks = issues
     .filter(({ severity, at }) => severity === 'block' && places.includes(at.field ?? ''))
-    .map((issue) => issueSentence(issue, { unit: client.unit, style }));
+    .map(sentence);
   const called = name.startsWith('intake') ? `${label} at mid-shoulder` : label;
   return (
     <div className="edge-node">

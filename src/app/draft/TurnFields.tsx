@@ -4,13 +4,14 @@ import { useState } from 'react';
 import { changeStyle, formatLength, LEVEL_WORDS, turnIntakeTo, wedgeNameOf } from '../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../engine';
 import { LengthField } from '../parts/LengthField';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 
 /** What is proposed at first: an inch, or a like measure of the other tape. */
 const PROPOSED = { in: inches(1), cm: 25 } as const;
 
 export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
-  const { client, sheet } = useOpen();
+  const { client } = useOpen();
+  const kept = useKeptStyle();
   const { levels, blocks } = useDraft();
   const change = useTable((table) => table.change);
   const others = blocks?.front.wedges.filter(({ id }) => id !== wedge.id) ?? [];
@@ -73,7 +74,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
       >
         {others.map(({ id }) => (
           <option key={id} value={id}>
-            {wedgeNameOf(id, sheet.style)}
+            {wedgeNameOf(id, kept)}
           </option>
         ))}
       </select>
@@ -84,7 +85,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
         className="quiet"
         disabled={!turned}
         onClick={() =>
-          change(`turned intake of the ${wedgeNameOf(wedge.id, sheet.style).toLowerCase()}`, (book) =>
+          change(`turned intake of the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (book) =>
             changeStyle(book, (style) => turnIntakeTo(style, blocks.front, levels, turn)),
           )
         }
@@ -96,7 +97,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
           ? `About the bust point, ${degrees}°: it takes ${write(turned.width)} there.`
           : there < turn.width
             ? `At the ${LEVEL_WORDS[from]} this wedge takes only ${write(Math.max(0, there))}.`
-            : `The ${wedgeNameOf(target.id, sheet.style).toLowerCase()} does not reach the ${LEVEL_WORDS[to.level]}.`}
+            : `The ${wedgeNameOf(target.id, kept).toLowerCase()} does not reach the ${LEVEL_WORDS[to.level]}.`}
       </span>
     </div>
   );

@@ -9,7 +9,6 @@ import {
   estimateWritten,
   expectedOf,
   formatLength,
-  issueSentence,
   MEASUREMENT_WORDS,
   needsThird,
   openClient,
@@ -21,6 +20,7 @@ import {
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { formatDay } from '../parts/formatDay';
 import { LengthField } from '../parts/LengthField';
+import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
@@ -36,8 +36,9 @@ interface MeasurementFieldProps {
 
 export const MeasurementField = memo(function MeasurementField(props: MeasurementFieldProps) {
   const { name, odd, onFocus } = props;
-  const { client, sheet } = useOpen();
+  const { client } = useOpen();
   const { issues } = useDraft();
+  const sentence = useIssueSentence();
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -50,7 +51,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
     issues
       .filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing')
       .filter((issue) => (issue.severity === 'note') === notes)
-      .map((issue) => issueSentence(issue, { unit, style: sheet.style }));
+      .map(sentence);
   const remarks = said(false);
   return (
     <div className="measurement">

@@ -1,8 +1,9 @@
 // How the body differs left to right, for those it does: the left half of each girth, and levels that sit lower on the right.
 
-import { changeClient, issueSentence, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
+import { changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
@@ -98,8 +99,9 @@ interface SideFieldProps {
 }
 
 function SideField({ label, path, value, span, signed = false, hint, onSet }: SideFieldProps) {
-  const { client, sheet } = useOpen();
+  const { client } = useOpen();
   const { issues } = useDraft();
+  const sentence = useIssueSentence();
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -115,7 +117,7 @@ function SideField({ label, path, value, span, signed = false, hint, onSet }: Si
         hint={hint}
         remarks={issues
           .filter(({ at }) => at.field === path)
-          .map((issue) => issueSentence(issue, { unit: client.unit, style: sheet.style }))}
+          .map(sentence)}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}

@@ -1,9 +1,10 @@
 // What the draft has to say, gravest first; each sentence names its place.
 
 import { useMemo } from 'react';
-import { issueSentence, MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../../document';
+import { MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../../document';
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../tableContext';
+import { useIssueSentence } from './useIssueSentence';
 
 const GRAVITY: readonly Severity[] = ['block', 'warn', 'note'];
 const NAMES: Readonly<Record<Severity, string>> = {
@@ -13,7 +14,7 @@ const NAMES: Readonly<Record<Severity, string>> = {
 };
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
-  const { client, sheet } = useOpen();
+  const sentence = useIssueSentence();
   const odd = useOddities();
   const missing = issues.flatMap(({ code, at }) =>
     code === 'measurementMissing' && at.field ? [at.field] : [],
@@ -23,7 +24,6 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
   );
   const grave = sorted.filter((issue) => issue.severity !== 'note');
   const notes = sorted.filter((issue) => issue.severity === 'note');
-  const sentence = (issue: Issue): string => issueSentence(issue, { unit: client.unit, style: sheet.style });
   const line = (issue: Issue) => (
     <li key={`${issue.code} ${JSON.stringify(issue.at)}`} className={issue.severity}>
       <b>{NAMES[issue.severity]}</b> {sentence(issue)}

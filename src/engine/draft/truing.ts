@@ -66,26 +66,30 @@ const MARK_CLEAR_MM = 6;
 export function trueSeam(seam: Seam, levels: readonly Level[], from: number, edges: SeamEdges): TruedSeam {
   const { top, hem } = edges;
   const legs = seam.b ? [seam.a, seam.b] : [seam.a];
-  const mean = (y: number): number =>
-    legs.reduce((sum, leg) => sum + seamLength(leg.line, from, y), 0) / legs.length;
-  const [topLength, hemLength] = [mean(top.y), mean(hem.y)];
+  const along = (y: number): readonly number[] => legs.map((leg) => seamLength(leg.line, from, y));
+  const [topLengths, hemLengths] = [along(top.y), along(hem.y)];
+  const [topLength, hemLength] = [mean(topLengths), mean(hemLengths)];
   const inside = levels
-    .map((level) => ({ level, length: mean(level.y) }))
-    .filter(({ length }) => length > topLength + MARK_CLEAR_MM && length < hemLength - MARK_CLEAR_MM);
-  let markDrift = 0;
-  for (const { level, length } of inside)
-    for (const leg of legs)
-      markDrift = Math.max(markDrift, Math.abs(seamLength(leg.line, from, level.y) - length));
-
-  const placed = legs.map((leg) => ({
-    leg,
-    topY: heightAtLength(leg.line, from, topLength),
-    hemY: heightAtLength(leg.line, from, hemLength),
-    marks: inside.map(({ level, length }) => ({
-      level: level.name,
-      y: heightAtLength(leg.line, from, length),
-    })),
-  }));
+    .map((level) => ({ level, lengths: along(level.y) }))
+    .filter(({ lengths }) => {
+      const length = mean(lengths);
+      return length > topLength + MARK_CLEAR_MM && length < hemLength - MARK_CLEAR_MM;
+    });
+  const markDrift = inside.reduce(
+    (most, { lengths }) => Math.max(most, ...lengths.map((own) => Math.abs(own - mean(lengths)))),
+    0,
+  );
+  const placed = legs.map((leg, i) => {
+    // Looked for from where it would be without its mate, so that there is little way to go.
+    const even = (y: number, lengths: readonly number[]): number =>
+      heightAtLength(leg.line, y, mean(lengths) - (lengths[i] as number));
+    return {
+      leg,
+      topY: even(top.y, topLengths),
+      hemY: even(hem.y, hemLengths),
+      marks: inside.map(({ level, lengths }) => ({ level: level.name, y: even(level.y, lengths) })),
+    };
+  });
   let steepest = 0;
   const trued = placed.map(({ leg, topY, hemY, marks }, i) => {
     const mate = placed[1 - i];
@@ -101,17 +105,20 @@ export function trueSeam(seam: Seam, levels: readonly Level[], from: number, edg
     };
     return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
   });
-  const natural = seam.b ? seamLength(seam.a.line, top.y, hem.y) - seamLength(seam.b.line, top.y, hem.y) : 0;
+  const [a = 0, b = a] = legs.map((_, i) => (hemLengths[i] as number) - (topLengths[i] as number));
   return {
     seam,
     edges,
     a: trued[0] as TruedLeg,
     b: trued[1] ?? null,
-    natural,
+    natural: a - b,
     markDrift,
     steep: steepest > STEEPEST_RAD,
   };
 }
+
+const mean = (lengths: readonly number[]): number =>
+  lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
 
 /** Trues an open dart: both legs are measured from its point, where they meet as they are. */
 export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamEdges): TruedSeam {

@@ -1,6 +1,6 @@
 // A cubic Bézier, the form in which lines leave the engine's functions and become points on paper.
 
-import { between, type Point } from './point';
+import type { Point } from './point';
 
 export interface Cubic {
   readonly start: Point;
@@ -23,29 +23,38 @@ export function cubicAcross(start: Point, startSlope: number, end: Point, endSlo
   };
 }
 
-/** The point at parameter `t`, 0 to 1 (de Casteljau). */
-export function pointOn(cubic: Cubic, t: number): Point {
-  const a = between(cubic.start, cubic.startHandle, t);
-  const b = between(cubic.startHandle, cubic.endHandle, t);
-  const c = between(cubic.endHandle, cubic.end, t);
-  return between(between(a, b, t), between(b, c, t), t);
+/** The point at parameter `t`, 0 to 1. */
+export function pointOn({ start, startHandle, endHandle, end }: Cubic, t: number): Point {
+  const s = 1 - t;
+  const [a, b, c, d] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+  return {
+    x: a * start.x + b * startHandle.x + c * endHandle.x + d * end.x,
+    y: a * start.y + b * startHandle.y + c * endHandle.y + d * end.y,
+  };
 }
 
 /**
  * Points along the cubic, its start left out and its end exact, such that no chord leaves the curve by more
- * than `toleranceMm`. Even steps in t; their number follows from the largest second difference of the control
- * points (the usual flatness bound: deviation ≤ max|p″|/(8n²)).
+ * than `toleranceMm`. Even steps in t.
  */
 export function flatten(cubic: Cubic, toleranceMm: number): Point[] {
   const bend = Math.max(
     secondDifference(cubic.start, cubic.startHandle, cubic.endHandle),
     secondDifference(cubic.startHandle, cubic.endHandle, cubic.end),
   );
-  const steps = Math.min(512, Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / toleranceMm))));
+  const steps = stepsOver(bend, toleranceMm);
   const points: Point[] = [];
   for (let i = 1; i < steps; i += 1) points.push(pointOn(cubic, i / steps));
   points.push(cubic.end);
   return points;
+}
+
+/**
+ * Even steps in t that keep the chords of a cubic within the tolerance, from the larger second difference of its control
+ * points, mm (the usual flatness bound: deviation ≤ max|p″|/(8n²)).
+ */
+export function stepsOver(bend: number, toleranceMm: number): number {
+  return Math.min(512, Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / toleranceMm))));
 }
 
 const secondDifference = (a: Point, b: Point, c: Point): number =>

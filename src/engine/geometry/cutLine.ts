@@ -7,12 +7,22 @@ import { meetsItself } from './meetsItself';
 import { mergedRings } from './mergedRings';
 import type { Point } from './point';
 import { signedArea } from './polyline';
+import { turnedCorner } from './turnedCorner';
 
 /** An edge of a closed outline: it ends where the next one starts. */
 export interface AllowedEdge {
   readonly points: readonly Point[];
   /** mm, not negative. */
   readonly allowance: number;
+  /** At which ends of a hem its allowance, turned up, is to lie on that of its neighbour. */
+  readonly turnedUp?: Readonly<Record<'start' | 'end', boolean>>;
+}
+
+export interface CutLine {
+  /** A ring whose end is not repeated; null when no single ring holds the outline at its least allowance. */
+  readonly line: Point[] | null;
+  /** False where a hem that is to be turned up cannot be, and its corners are joined like any others. */
+  readonly turnsUp: boolean;
 }
 
 /** A corner's tip may stand this many allowances away; a sharper one is squared off. */
@@ -24,11 +34,42 @@ const MITRE_LIMIT = 4;
  * edge is moved chord by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
+  return laidAround(edges, join);
+}
+
+/**
+ * The same, where hems are turned up with the seams' cut lines mirrored about the fold. If one cannot be, because an image does
+ * not reach the hem's cut line or meets another, none is.
+ */
+export function cutLineTurnedUp(edges: readonly AllowedEdge[]): CutLine {
+  const turned: (Corner | null)[] = [];
+  const line = laidAround(edges, (edge, next, { turnedUp }, following) => {
+    if (!turnedUp?.end && !following.turnedUp?.start) return join(edge, next);
+    const corner = joinTurned(edge, next, turnedUp?.end === true);
+    turned.push(corner);
+    return corner ?? join(edge, next);
+  });
+  const isThere = ({ x, y }: Point): boolean =>
+    line?.some((point) => Math.abs(point.x - x) < ROUNDED_MM && Math.abs(point.y - y) < ROUNDED_MM) === true;
+  return turned.every((corner) => corner?.points.every(isThere))
+    ? { line, turnsUp: true }
+    : { line: cutLineAround(edges), turnsUp: false };
+}
+
+/** Clipping moves a point by less than this. mm */
+const ROUNDED_MM = 1e-4;
+
+type JoinedBy = (edge: MovedEdge, next: MovedEdge, run: AllowedEdge, following: AllowedEdge) => Corner;
+
+function laidAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy): Point[] | null {
   if (edges.every(({ allowance }) => allowance === 0))
     return edges.flatMap(({ points }) => points.slice(0, -1));
   const runs = edges.flatMap(partedAtCorners);
   const moved = runs.map(moveOut);
-  const corners = moved.map((edge, i) => join(edge, moved[(i + 1) % moved.length] as MovedEdge));
+  const corners = moved.map((edge, i) => {
+    const after = (i + 1) % moved.length;
+    return joinedBy(edge, moved[after] as MovedEdge, runs[i] as AllowedEdge, runs[after] as AllowedEdge);
+  });
   const ring: Point[] = [];
   let tangled = moved.some((edge) => edge.tangled);
   for (const [i, edge] of moved.entries()) {
@@ -75,17 +116,24 @@ interface MovedEdge {
 const CORNER_COS = Math.cos((12 * Math.PI) / 180);
 
 /** An edge as the runs between its own corners. */
-function partedAtCorners({ points, allowance }: AllowedEdge): AllowedEdge[] {
+function partedAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedEdge[] {
   const runs: AllowedEdge[] = [];
   let start = 0;
+  const run = (from: number, to: number): AllowedEdge => ({
+    points: from === 0 && to === points.length - 1 ? points : points.slice(from, to + 1),
+    allowance,
+    ...(turnedUp && {
+      turnedUp: { start: turnedUp.start && from === 0, end: turnedUp.end && to === points.length - 1 },
+    }),
+  });
   for (let i = 1; i < points.length - 1; i += 1) {
     const before = direction(points[i - 1] as Point, points[i] as Point);
     const after = direction(points[i] as Point, points[i + 1] as Point);
     if (before.x * after.x + before.y * after.y > CORNER_COS) continue;
-    runs.push({ points: points.slice(start, i + 1), allowance });
+    runs.push(run(start, i));
     start = i;
   }
-  return [...runs, start === 0 ? { points, allowance } : { points: points.slice(start), allowance }];
+  return [...runs, run(start, points.length - 1)];
 }
 
 /** A chord moved out. Its line holds `start`, where it takes over from the chord before it. */
@@ -100,16 +148,12 @@ interface MovedChord {
  */
 function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
   const points = allowance > 0 ? withoutShortChords(all) : all;
-  const out = (point: Point, way: Point): Point => ({
-    x: point.x - way.y * allowance,
-    y: point.y + way.x * allowance,
-  });
   const chords: MovedChord[] = [];
   let tangled = false;
   for (let i = 1; i < points.length; i += 1) {
     const from = points[i - 1] as Point;
     const way = direction(from, points[i] as Point);
-    let start = out(from, way);
+    let start = movedOut(from, way, allowance);
     for (let before = chords.at(-1); before; before = chords.at(-1)) {
       const met = meeting(before, { start, way });
       if (met && isAhead(before, met)) {
@@ -122,7 +166,7 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
     chords.push({ start, way });
   }
   const last = chords.at(-1) as MovedChord;
-  const end = out(points.at(-1) as Point, last.way);
+  const end = movedOut(points.at(-1) as Point, last.way, allowance);
   return {
     points: [...chords.map(({ start }) => start), end],
     startWay: (chords[0] as MovedChord).way,
@@ -131,6 +175,11 @@ function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
     end: points.at(-1) as Point,
     tangled: tangled || !isAhead(last, end),
   };
+}
+
+/** A point of a chord that runs `way`, moved out by the allowance. */
+function movedOut(point: Point, way: Point, allowance: number): Point {
+  return { x: point.x - way.y * allowance, y: point.y + way.x * allowance };
 }
 
 const isAhead = ({ start, way }: MovedChord, point: Point): boolean =>
@@ -228,6 +277,30 @@ function join(edge: MovedEdge, next: MovedEdge): Corner {
     false,
   );
 }
+
+/** The corner between a hem that is turned up and the seam beside it. */
+function joinTurned(edge: MovedEdge, next: MovedEdge, hemFirst: boolean): Corner | null {
+  const [seam, hem] = hemFirst ? [next, edge] : [edge, next];
+  const way = hemFirst ? edge.endWay : next.startWay;
+  const fold = {
+    at: edge.end,
+    along: hemFirst ? { x: -way.x, y: -way.y } : way,
+    out: { x: -way.y, y: way.x },
+  };
+  const turned = hemFirst
+    ? turnedCorner([...seam.points].reverse(), [...hem.points].reverse(), fold, allowancesOf(seam, hem))
+    : turnedCorner(seam.points, hem.points, fold, allowancesOf(seam, hem));
+  if (!turned) return null;
+  const { points, fromSeam, fromHem } = turned;
+  return hemFirst
+    ? { points: [...points].reverse(), fromEnd: fromHem, fromStart: fromSeam, tangled: false }
+    : { points, fromEnd: fromSeam, fromStart: fromHem, tangled: false };
+}
+
+const allowancesOf = (seam: MovedEdge, hem: MovedEdge): { seam: number; hem: number } => ({
+  seam: seam.allowance,
+  hem: hem.allowance,
+});
 
 /** Where a ray first meets a row of points, and the index of the point behind the meeting; null when it never does. */
 function firstMeeting(

@@ -1,6 +1,6 @@
 // Points in a row: what is drawn, cut and measured on paper.
 
-import { type Cubic, flatten, pointOn } from './cubic';
+import { type Cubic, flatten, pointOn, stepsOver } from './cubic';
 import { distance, type Point } from './point';
 import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 
@@ -39,21 +39,15 @@ export function signedArea(ring: readonly Point[]): number {
  * is a point, so that widths at the levels are exact; chords keep within {@link FLATNESS_MM}.
  */
 export function pointsDown(line: SmoothLine, from: number, to: number): Point[] {
-  const heights = [from, ...line.ys.filter((y) => y > from + 1e-9 && y < to - 1e-9), to];
   const points: Point[] = [{ x: xAt(line, from), y: from }];
-  for (let i = 1; i < heights.length; i += 1) {
-    const top = heights[i - 1] as number;
-    const foot = heights[i] as number;
-    const third = (foot - top) / 3;
-    const [x0, x1] = [xAt(line, top), xAt(line, foot)];
-    const cubic: Cubic = {
-      start: { x: x0, y: top },
-      startHandle: { x: x0 + third * slopeAt(line, top), y: top + third },
-      endHandle: { x: x1 - third * slopeAt(line, foot), y: foot - third },
-      end: { x: x1, y: foot },
-    };
-    points.push(...flatten(cubic, FLATNESS_MM));
+  let top = from;
+  for (const knot of line.ys) {
+    if (knot <= from + 1e-9) continue;
+    if (knot >= to - 1e-9) break;
+    addSpan(points, line, top, knot);
+    top = knot;
   }
+  addSpan(points, line, top, to);
   if (points.length === 2 && slopeAt(line, from) === 0 && slopeAt(line, to) === 0) return points;
   for (const [end, way] of [
     [from, 1],
@@ -64,6 +58,23 @@ export function pointsDown(line: SmoothLine, from: number, to: number): Point[] 
     insertByHeight(points, at(shortReach(END_CHORD_MM, at, tangent)));
   }
   return points;
+}
+
+/** Adds the points below `top`, down to `foot`, of a line that is one cubic between the two heights. */
+function addSpan(points: Point[], line: SmoothLine, top: number, foot: number): void {
+  const h = foot - top;
+  const rise = xAt(line, foot) - xAt(line, top);
+  const [leaving, arriving] = [slopeAt(line, top), slopeAt(line, foot)];
+  // Second differences of its control points, which lie evenly down the span.
+  const bend = Math.max(
+    Math.abs(rise - ((2 * leaving + arriving) * h) / 3),
+    Math.abs(rise - ((leaving + 2 * arriving) * h) / 3),
+  );
+  const steps = stepsOver(bend, FLATNESS_MM);
+  for (let i = 1; i <= steps; i += 1) {
+    const y = i === steps ? foot : top + (h * i) / steps;
+    points.push({ x: xAt(line, y), y });
+  }
 }
 
 /** Points along a cubic, both ends in, with short chords at both ends. */

@@ -65,7 +65,13 @@ export const straightDown = (x: number): SmoothLine => ({ ys: [0], xs: [x], slop
 
 /** `a·p + b·q` as one line, exact: the knots of both are kept. */
 export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): SmoothLine {
-  const ys = p.ys === q.ys ? p.ys : [...new Set([...p.ys, ...q.ys])].sort((m, n) => m - n);
+  if (sameKnots(p.ys, q.ys))
+    return {
+      ys: p.ys,
+      xs: p.xs.map((x, i) => a * x + b * at(q.xs, i)),
+      slopes: p.slopes.map((slope, i) => a * slope + b * at(q.slopes, i)),
+    };
+  const ys = [...new Set([...p.ys, ...q.ys])].sort((m, n) => m - n);
   return {
     ys,
     xs: ys.map((y) => a * xAt(p, y) + b * xAt(q, y)),
@@ -73,25 +79,38 @@ export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): Smo
   };
 }
 
+const sameKnots = (ys: readonly number[], others: readonly number[]): boolean =>
+  ys === others || (ys.length === others.length && ys.every((y, i) => y === others[i]));
+
 /** x in mm at height `y`. */
-export function xAt(line: SmoothLine, y: number): number {
-  const i = spanOf(line, y);
-  if (i < 0) return at(line.xs, 0);
-  if (i >= line.ys.length - 1) return at(line.xs, line.ys.length - 1);
-  const [x0, x1, m0, m1, h, t] = span(line, i, y);
+export function xAt({ ys, xs, slopes }: SmoothLine, y: number): number {
+  const i = spanOf(ys, y);
+  if (i < 0) return at(xs, 0);
+  if (i >= ys.length - 1) return at(xs, ys.length - 1);
+  const h = at(ys, i + 1) - at(ys, i);
+  const t = (y - at(ys, i)) / h;
   const s = 1 - t;
-  return s * s * (1 + 2 * t) * x0 + t * t * (3 - 2 * t) * x1 + h * t * s * (s * m0 - t * m1);
+  return (
+    s * s * (1 + 2 * t) * at(xs, i) +
+    t * t * (3 - 2 * t) * at(xs, i + 1) +
+    h * t * s * (s * at(slopes, i) - t * at(slopes, i + 1))
+  );
 }
 
 /** dx/dy at height `y`, no unit; at the last knot, the slope the line ends with. */
-export function slopeAt(line: SmoothLine, y: number): number {
-  const i = spanOf(line, y);
-  const last = line.ys.length - 1;
-  if (i === last && y === line.ys[last]) return at(line.slopes, last);
+export function slopeAt({ ys, xs, slopes }: SmoothLine, y: number): number {
+  const i = spanOf(ys, y);
+  const last = ys.length - 1;
+  if (i === last && y === ys[last]) return at(slopes, last);
   if (i < 0 || i >= last) return 0;
-  const [x0, x1, m0, m1, h, t] = span(line, i, y);
+  const h = at(ys, i + 1) - at(ys, i);
+  const t = (y - at(ys, i)) / h;
   const s = 1 - t;
-  return (6 * t * s * (x1 - x0)) / h + s * (s - 2 * t) * m0 + t * (t - 2 * s) * m1;
+  return (
+    (6 * t * s * (at(xs, i + 1) - at(xs, i))) / h +
+    s * (s - 2 * t) * at(slopes, i) +
+    t * (t - 2 * s) * at(slopes, i + 1)
+  );
 }
 
 /** dx/dy as a polynomial of the distance from `at`, good over the span that holds `y`; mm. */
@@ -99,12 +118,14 @@ export function slopeNear(
   line: SmoothLine,
   y: number,
 ): { at: number; constant: number; linear: number; square: number } {
-  const i = spanOf(line, y);
-  if (i < 0 || i >= line.ys.length - 1) return { at: y, constant: 0, linear: 0, square: 0 };
-  const [x0, x1, m0, m1, h] = span(line, i, y);
-  const rise = (x1 - x0) / h;
+  const { ys, xs, slopes } = line;
+  const i = spanOf(ys, y);
+  if (i < 0 || i >= ys.length - 1) return { at: y, constant: 0, linear: 0, square: 0 };
+  const h = at(ys, i + 1) - at(ys, i);
+  const rise = (at(xs, i + 1) - at(xs, i)) / h;
+  const [m0, m1] = [at(slopes, i), at(slopes, i + 1)];
   return {
-    at: at(line.ys, i),
+    at: at(ys, i),
     constant: m0,
     linear: (2 * (3 * rise - 2 * m0 - m1)) / h,
     square: (3 * (m0 + m1 - 2 * rise)) / (h * h),
@@ -116,18 +137,22 @@ export function slopeNear(
  * stationary points of each cubic).
  */
 export function leastBetween(line: SmoothLine, from: number, to: number): { x: number; y: number } {
+  const { ys, xs, slopes } = line;
   const heights = [from, to];
-  for (let i = 0; i < line.ys.length; i += 1) {
-    const y0 = at(line.ys, i);
+  for (let i = 0; i < ys.length; i += 1) {
+    const y0 = at(ys, i);
     heights.push(y0);
-    if (i === line.ys.length - 1) continue;
-    const h = at(line.ys, i + 1) - y0;
-    const [x0, x1, m0, m1] = [at(line.xs, i), at(line.xs, i + 1), at(line.slopes, i), at(line.slopes, i + 1)];
+    if (i === ys.length - 1 || y0 > to || at(ys, i + 1) < from) continue;
+    const h = at(ys, i + 1) - y0;
+    const [m0, m1] = [at(slopes, i), at(slopes, i + 1)];
+    const rise = at(xs, i + 1) - at(xs, i);
     // derivative over the span: a t² + b t + c, t from 0 to 1
-    const a = 3 * (h * (m0 + m1) - 2 * (x1 - x0));
-    const b = 2 * (3 * (x1 - x0) - h * (2 * m0 + m1));
+    const a = 3 * (h * (m0 + m1) - 2 * rise);
+    const b = 2 * (3 * rise - h * (2 * m0 + m1));
     const c = h * m0;
-    const root = Math.sqrt(Math.max(0, b * b - 4 * a * c));
+    const discriminant = b * b - 4 * a * c;
+    if (discriminant < 0) continue;
+    const root = Math.sqrt(discriminant);
     for (const t of Math.abs(a) < 1e-12 ? [-c / b] : [(-b + root) / (2 * a), (-b - root) / (2 * a)])
       if (t > 0 && t < 1) heights.push(y0 + t * h);
   }
@@ -141,16 +166,10 @@ export function leastBetween(line: SmoothLine, from: number, to: number): { x: n
 }
 
 /** Index of the span that holds `y`: −1 above the first knot, the last knot's index below the last. */
-function spanOf(line: SmoothLine, y: number): number {
+function spanOf(ys: readonly number[], y: number): number {
   let i = -1;
-  while (i + 1 < line.ys.length && at(line.ys, i + 1) <= y) i += 1;
+  while (i + 1 < ys.length && at(ys, i + 1) <= y) i += 1;
   return i;
-}
-
-function span(line: SmoothLine, i: number, y: number): [number, number, number, number, number, number] {
-  const y0 = at(line.ys, i);
-  const h = at(line.ys, i + 1) - y0;
-  return [at(line.xs, i), at(line.xs, i + 1), at(line.slopes, i), at(line.slopes, i + 1), h, (y - y0) / h];
 }
 
 function at(list: readonly number[], i: number): number {
