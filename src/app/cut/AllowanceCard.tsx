@@ -32,9 +32,7 @@ export function AllowanceCard() {
           span={[0, 100]}
           value={sheet.style.allowances[edge]}
           unit={client.unit}
-          remarks={issues
-            .filter((issue) => issue.at.field === `allowances.${edge}`)
-            .map(sentence)}
+          remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}
           onShow={(mm) =>
             show((book) =>
               changeStyle(book, (style) => ({

@@ -33,9 +33,7 @@ export function GarmentCard() {
   const drop = useTable((table) => table.drop);
   const { style } = sheet;
   const remarksAt = (field: string): string[] =>
-    issues
-      .filter((issue) => issue.at.field === field)
-      .map(sentence);
+    issues.filter((issue) => issue.at.field === field).map(sentence);
   const length = (
     label: string,
     field: keyof typeof SPANS,

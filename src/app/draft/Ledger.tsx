@@ -1,13 +1,7 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
 import { memo } from 'react';
-import {
-  changeStyle,
-  formatDifference,
-  formatLength,
-  LEVEL_WORDS,
-  type Unit,
-} from '../../document';
+import { changeStyle, formatDifference, formatLength, LEVEL_WORDS, type Unit } from '../../document';
 import { type Draft, type Issue, type LedgerRow, type LevelName, openWidth, type Style } from '../../engine';
 import type { Viewport } from '../../table';
 import { sewnWord, whereOutside } from '../parts/girthWords';

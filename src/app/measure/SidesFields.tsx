@@ -115,9 +115,7 @@ function SideField({ label, path, value, span, signed = false, hint, onSet }: Si
         signed={signed}
         optional={true}
         hint={hint}
-        remarks={issues
-          .filter(({ at }) => at.field === path)
-          .map(sentence)}
+        remarks={issues.filter(({ at }) => at.field === path).map(sentence)}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}

@@ -1,7 +1,8 @@
 // @vitest-environment jsdom
-import { screen } from '@testing-library/react';
+import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { WedgeCard } from '../../../src/app/draft/WedgeCard';
+import { changeStyle, setDartPoint, setStation } from '../../../src/document';
 import { inches, type Wedge } from '../../../src/engine';
 import { onTable } from '../onTable';
 
@@ -77,5 +78,24 @@ describe('how a wedge ends', () => {
     cardFor('front-centre');
     expect(screen.queryByRole('radio', { name: 'Closed' })).toBeNull();
     expect(screen.getByText(/On the centre line a wedge runs through/)).toBeVisible();
+  });
+
+  it('is called by its name for as long as it is pulled, also by what the draft refuses of it', async () => {
+    const { user, changes, table } = setUp();
+    await user.click(ends('Closed'));
+    // Its lower point goes up through its upper one while it is moved across the bust-point line.
+    act(() =>
+      table
+        .getState()
+        .show((book) =>
+          changeStyle(book, (style) =>
+            setDartPoint(setStation(style, ID, -0.4), ID, 'lower', { from: 'bust', below: 26 }),
+          ),
+        ),
+    );
+    expect(screen.getByText(/^The points of the side-front dart are/)).toBeVisible();
+    const lower = field('Lower point below the bust');
+    await user.type(lower, '{Control>}a{/Control}3{Enter}');
+    expect(changes().at(-1)).toBe('lower point of the side-front dart');
   });
 });

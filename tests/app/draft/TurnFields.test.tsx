@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
-import { screen } from '@testing-library/react';
+import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { TurnFields } from '../../../src/app/draft/TurnFields';
 import { useDraft } from '../../../src/app/tableContext';
+import { changeStyle, setStation } from '../../../src/document';
 import { onTable } from '../onTable';
 
 function BustWedge() {
@@ -36,5 +37,20 @@ describe('turning intake about the bust point', () => {
     await user.type(amount, '9{Enter}');
     expect(screen.getByRole('button', { name: 'Turn' })).toBeDisabled();
     expect(screen.getByRole('status')).toHaveTextContent('At the waist this wedge takes only');
+  });
+
+  it('calls the wedge it goes to by its name for as long as that is pulled', () => {
+    const { table } = onTable(<BustWedge />);
+    const offered = () =>
+      within(screen.getByRole('combobox', { name: 'Wedge it goes to' }))
+        .getAllByRole('option')
+        .map(({ textContent }) => textContent);
+    const before = offered();
+    act(() =>
+      table.getState().show((book) => changeStyle(book, (style) => setStation(style, 'front-side', -0.4))),
+    );
+    expect(offered()).toEqual(before);
+    act(() => table.getState().keep('a pull'));
+    expect(offered()).toEqual(['Centre-front wedge', 'Inner front wedge']);
   });
 });
