@@ -17,7 +17,7 @@ export interface Ran {
  */
 export function runDraft(words: readonly string[], input = '', { leaves = false } = {}): Promise<Ran> {
   return new Promise((resolve, reject) => {
-    const child = spawn('node_modules/.bin/tsx', ['src/cli/main.ts', ...words], { cwd: ROOT });
+    const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...words], { cwd: ROOT });
     let [out, err] = ['', ''];
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
       out += text;
