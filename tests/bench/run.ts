@@ -1,5 +1,5 @@
-// How fast a draft is made, printed and not judged: `npm run bench`; and the screen or the paper: `npm run bench -- screen`,
-// `npm run bench -- paper`.
+// How fast a draft is made, printed and not judged: `npm run bench`; and the screen, the paper or a batch of clients:
+// `npm run bench -- screen`, `npm run bench -- paper`, `npm run bench -- batch`.
 
 import { performance } from 'node:perf_hooks';
 import { DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
@@ -53,6 +53,9 @@ if (process.argv.includes('screen')) {
 } else if (process.argv.includes('paper')) {
   const { benchPaper } = await import('./paper');
   await benchPaper(say);
+} else if (process.argv.includes('batch')) {
+  const { benchBatch } = await import('./batch');
+  await benchBatch(bodies, say);
 } else {
   say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
   run('default style', DEFAULT_STYLE);
