@@ -158,6 +158,68 @@ describe('the table in hand', () => {
     await page.mouse.up();
   });
 
+  it.each([
+    { width: 1440, height: 900, hasTouch: false },
+    { width: 1024, height: 768, hasTouch: true },
+    { width: 390, height: 844, hasTouch: true },
+  ])('says it off what is pulled and watched, $width wide', async ({ width, height, hasTouch }) => {
+    const { page, context } = await visit('draft', { viewport: { width, height }, hasTouch });
+    const hand = await context.newCDPSession(page);
+    const press = (type: 'Start' | 'Move' | 'End', x: number, y: number) =>
+      hasTouch
+        ? hand.send('Input.dispatchTouchEvent', {
+            type: `touch${type}`,
+            touchPoints: type === 'End' ? [] : [{ x, y }],
+          })
+        : hand.send('Input.dispatchMouseEvent', {
+            type: type === 'Start' ? 'mousePressed' : type === 'Move' ? 'mouseMoved' : 'mouseReleased',
+            x,
+            y,
+            button: 'left',
+            buttons: type === 'End' ? 0 : 1,
+            clickCount: 1,
+          });
+    await page.locator('.table-frame').evaluate((frame) => {
+      if (frame.getBoundingClientRect().bottom > window.innerHeight) frame.scrollIntoView();
+    });
+    for (const [id, dx, dy] of [
+      ['axis:front-bust', -12, 0],
+      ['leg:front-bust:waist:outer', 10, 0],
+      ['edge:top', 0, 12],
+      ['node:top:centreFront', 0, 12],
+    ] as const) {
+      const grip = page.locator(`[data-handle="${id}"] .mark`);
+      const box = await grip.boundingBox();
+      if (!box) throw new Error(`${id} is not on the table`);
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      await press('Start', x, y);
+      for (let i = 1; i <= 4; i += 1) await press('Move', x + (dx * i) / 4, y + (dy * i) / 4);
+      const bubble = await page.locator('.bubble').boundingBox();
+      const [held, waist] = [
+        await grip.boundingBox(),
+        await page.locator('.level-waist').first().boundingBox(),
+      ];
+      if (!bubble || !held || !waist) throw new Error(`nothing is said of ${id}`);
+      expect(bubble.x).toBeGreaterThanOrEqual(0);
+      expect(bubble.x + bubble.width).toBeLessThanOrEqual(width);
+      expect(bubble.y).toBeGreaterThanOrEqual(0);
+      expect(bubble.y + bubble.height).toBeLessThanOrEqual(height);
+      const apart =
+        bubble.x > held.x + held.width ||
+        bubble.x + bubble.width < held.x ||
+        bubble.y > held.y + held.height ||
+        bubble.y + bubble.height < held.y;
+      expect(apart, id).toBe(true);
+      // the widths of the panels beside a wedge are read along the waist
+      if (id.includes('bust'))
+        expect(bubble.y < waist.y && bubble.y + bubble.height > waist.y, id).toBe(false);
+      // a finger hides what is right below it
+      if (hasTouch && bubble.x < x && bubble.x + bubble.width > x) expect(bubble.y, id).toBeLessThan(y + dy);
+      await press('End', x + dx, y + dy);
+      await page.getByRole('button', { name: /^Undo/ }).click();
+    }
+  });
+
   it('takes the nearest of the grips that lie over each other under a finger', async () => {
     const { page, context } = await visit('draft', { viewport: { width: 390, height: 844 }, hasTouch: true });
     const finger = await context.newCDPSession(page);

@@ -183,8 +183,12 @@ export function CuttingTable(props: CuttingTableProps) {
               ? `${words.length(wide)} of ${words.piece(piece)}`
               : `${words.piece(piece)} ${words.length(wide)}`
           }
+          draft={draft}
+          layout={layout}
           view={view}
           size={size}
+          table={table}
+          finger={coarse}
         />
       ) : null}
     </svg>
