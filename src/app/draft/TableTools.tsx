@@ -1,4 +1,4 @@
-// What can be done with the table itself: nearer, farther, all of it, real size, a new wedge, an earlier draft under it.
+// What can be done with the table itself: zoom, all of it, real size, a new wedge, an earlier draft under it.
 
 import { lazy, Suspense, useState } from 'react';
 import { changeSheet, type SavedDraft } from '../../document';
@@ -48,10 +48,10 @@ export function TableTools(props: TableToolsProps) {
   return (
     <div className="table-tools" role="toolbar" aria-label="Table">
       <button type="button" onClick={() => shown.zoomBy(1 / 1.25)}>
-        Farther
+        Zoom out
       </button>
       <button type="button" onClick={() => shown.zoomBy(1.25)}>
-        Nearer
+        Zoom in
       </button>
       <button type="button" disabled={shown.isFitted} onClick={shown.fit}>
         Fit
