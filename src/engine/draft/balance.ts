@@ -1,7 +1,8 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
 import type { Level } from './levels';
-import { type Run, reaches, runOf } from './run';
+import { isThrough, type Run, reaches, runOf } from './run';
+import type { ShoulderFrame } from './shoulders';
 import { stationX } from './station';
 import { LEAST_PANEL_MM, type LevelName, type Side, type Style, type Wedge } from './types';
 
@@ -18,7 +19,8 @@ export interface SizedWedges {
  *
  * never below zero; H is the half girth before the lacing gap, p the part the side seam takes. Each is capped by the
  * style and by what keeps the panels beside it at least {@link LEAST_PANEL_MM} wide; what a capped wedge cannot take
- * goes to the others, and what none can take to the side.
+ * goes to the others, and what none can take to the side. A wedge that runs up to a shoulder is then eased towards the
+ * straight line from there to the bust, and the side takes what it lets go.
  *
  * @param wedges the block's wedges in order from the centre line
  * @param bustLine x of the bust-point line, mm
@@ -29,6 +31,7 @@ export function sizeWedges(
   levels: readonly Level[],
   bustLine: number,
   style: Style,
+  shoulder: ShoulderFrame | null,
 ): SizedWedges {
   const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
   const unplaced = new Map<LevelName, number>();
@@ -40,7 +43,31 @@ export function sizeWedges(
     for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, intakes[i] as number);
     if (left > 0.05) unplaced.set(level.name, left);
   }
+  if (shoulder && bust)
+    for (const [i, wedge] of wedges.entries())
+      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(runs[i] as Run))
+        easeToShoulder(intakeOf.get(wedge.id) as Map<LevelName, number>, levels, bust, shoulder);
   return { intakeOf, unplaced };
+}
+
+/**
+ * Above the bust the straight lines from mid-shoulder take little, the girths ask for much, and legs that gave it all
+ * would swing in and out again within the few cm above the bust point. Two legs and the side line share what the girths
+ * ask for beyond the straight lines, so that each of the three leaves its straight way by as much: a third.
+ */
+function easeToShoulder(
+  intake: Map<LevelName, number>,
+  levels: readonly Level[],
+  bust: Level,
+  { middle, intake: atShoulder }: ShoulderFrame,
+): void {
+  const atBust = intake.get('bust') as number;
+  for (const { name, y } of levels) {
+    if (y >= bust.y) continue;
+    const straight = atBust + ((atShoulder - atBust) * (bust.y - y)) / (bust.y - middle.y);
+    const asked = intake.get(name) as number;
+    if (asked > straight) intake.set(name, straight + (2 / 3) * (asked - straight));
+  }
 }
 
 function suppressionOf(side: Side, bust: Level, level: Level, style: Style): number {

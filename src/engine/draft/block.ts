@@ -36,7 +36,7 @@ export function draftBlock(
   const issues: Issue[] = [];
   const wedges = style.wedges.filter((wedge) => wedge.block === side).sort(fromCentre);
   const bustLine = bustLineOf(side, body, levels, style);
-  const { intakeOf: sized, unplaced } = sizeWedges(side, wedges, levels, bustLine, style);
+  const { intakeOf: sized, unplaced } = sizeWedges(side, wedges, levels, bustLine, style, shoulder);
   const darts = new Map(
     wedges.map((wedge) => [wedge.id, shutWhereEmpty(runOf(wedge, levels), levels, sized.get(wedge.id))]),
   );

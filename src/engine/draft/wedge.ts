@@ -56,12 +56,17 @@ export function draftWedge(
   };
 }
 
+/** From level to level where its stations stand; on to a shoulder it bends from the bust up, unless it is held above. */
 function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: Ground): SmoothLine {
-  const knots = levels.map(({ name, y }) => ({
+  const bust = levels.find(({ name }) => name === 'bust');
+  const isHeld = ({ name, y }: Level): boolean =>
+    !shoulder || !bust || y >= bust.y || wedge.stationAt[name] !== undefined;
+  const knots = levels.filter(isHeld).map(({ name, y }) => ({
     y,
     value: stationX(wedge.stationAt[name] ?? wedge.station, bustLine, width.get(name) as number),
   }));
-  return lineThrough(upTo(knots, shoulder && { y: shoulder.y, value: shoulder.x }), shoulder !== null);
+  const bends = knots[0]?.y === bust?.y ? 2 : 1;
+  return lineThrough(upTo(knots, shoulder && { y: shoulder.y, value: shoulder.x }, bends), shoulder !== null);
 }
 
 /** A fullness needs this much room to the levels above and below it, mm. */
@@ -103,13 +108,16 @@ interface Knot {
 /** Truing may end a leg so far above mid-shoulder; the line runs on as straight. mm */
 const BEYOND_MM = 25;
 
-/** Knots from the top down, led on to the shoulder and a little past it. */
-function upTo(knots: readonly Knot[], shoulder: Knot | null): readonly Knot[] {
+/**
+ * Knots from the top down, led on to the shoulder and a little past it: straight (`power` 1), or as a parabola that stands
+ * upright at the first knot (2), so that the line bends one way all along.
+ */
+function upTo(knots: readonly Knot[], shoulder: Knot | null, power: 1 | 2 = 1): readonly Knot[] {
   const first = knots[0];
   if (!shoulder || !first) return knots;
-  const rise = (shoulder.value - first.value) / (shoulder.y - first.y);
-  const beyond = { y: shoulder.y - BEYOND_MM, value: Math.max(0, shoulder.value - BEYOND_MM * rise) };
-  return [beyond, shoulder, ...knots];
+  const part = (first.y - shoulder.y + BEYOND_MM) / (first.y - shoulder.y);
+  const value = first.value + (shoulder.value - first.value) * part ** power;
+  return [{ y: shoulder.y - BEYOND_MM, value: Math.max(0, value) }, shoulder, ...knots];
 }
 
 const lineThrough = (knots: readonly Knot[], startFree: boolean, endFree = false): SmoothLine =>

@@ -1,0 +1,155 @@
+// The wedge from mid-shoulder to the bust: its legs run there without swinging in and out at the over-bust line.
+
+import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../../src/document';
+import { type Draft, draft, type Style, xAt } from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { broken, judge } from '../../support/judge';
+import { withShoulders } from '../../support/sizedBodies';
+
+const PRINCESS = (NAMED_STYLES.get('princess-bodice') as { style: Style }).style;
+const BODY = withShoulders(MEAN_BODY);
+const BODIES = drawBodies(250, 92).map(withShoulders);
+
+const wedgeOf = ({ blocks }: Draft) => {
+  const wedge = blocks?.front.wedges.find(({ id }) => id === 'front-bust');
+  if (!wedge) throw new Error('the princess bodice has a bust wedge');
+  return wedge;
+};
+
+const levelOf = ({ levels }: Draft, name: 'overBust' | 'bust') => {
+  const level = levels.find((each) => each.name === name);
+  if (!level) throw new Error(`the draft has a ${name} line`);
+  return level;
+};
+
+/** What the front's girths ask to be taken above the bust, by hand from the levels: less than nothing is nothing. */
+function askedOf(made: Draft, style: Style): number {
+  const [above, bust] = [levelOf(made, 'overBust'), levelOf(made, 'bust')];
+  const half = (level: typeof bust): number => (level.bodyGirth + level.ease) / 2;
+  const side = (style.balance.sideShare * (half(bust) - half(above))) / 2;
+  return Math.max(0, bust.net.front - above.net.front - side);
+}
+
+/** What the straight line from mid-shoulder to nothing at the bust takes at the over-bust line. */
+function straightOf(made: Draft, { shoulders }: Style): number {
+  const [above, bust] = [levelOf(made, 'overBust').y, levelOf(made, 'bust').y];
+  const middle = (shoulders?.drop ?? 0) / 2;
+  return ((shoulders?.intake.front ?? 0) * (bust - above)) / (bust - middle);
+}
+
+const withBustWedge = (change: Partial<Style['wedges'][number]>): Style => ({
+  ...PRINCESS,
+  wedges: PRINCESS.wedges.map((wedge) => (wedge.id === 'front-bust' ? { ...wedge, ...change } : wedge)),
+});
+
+/** The style whose bust wedge takes all the girths ask for above the bust, and elsewhere what balancing gave it. */
+function takingAll(made: Draft): Style {
+  const intake = Object.fromEntries(wedgeOf(made).intake);
+  return withBustWedge({ sizing: 'hand', intake: { ...intake, overBust: askedOf(made, PRINCESS) } });
+}
+
+/** Sharpest turn of a leg of the wedge within 10 mm between shoulder and bust, degrees. */
+function sharpestTurn(made: Draft): number {
+  const { innerLeg, outerLeg } = wedgeOf(made);
+  const bust = levelOf(made, 'bust').y;
+  let sharpest = 0;
+  for (const leg of [innerLeg, outerLeg]) {
+    const lean = (y: number): number =>
+      (Math.atan((xAt(leg, y + 0.01) - xAt(leg, y)) / 0.01) * 180) / Math.PI;
+    for (let y = (PRINCESS.shoulders?.drop ?? 0) / 2; y + 10 <= bust; y += 1)
+      sharpest = Math.max(sharpest, Math.abs(lean(y + 10) - lean(y)));
+  }
+  return sharpest;
+}
+
+const middleOf = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] as number;
+
+describe('a balanced wedge to mid-shoulder', () => {
+  it('shares with the side what the girths ask for beyond the straight line, a third to each line', () => {
+    const made = draft(BODY, PRINCESS);
+    const [asked, straight] = [askedOf(made, PRINCESS), straightOf(made, PRINCESS)];
+    expect(asked).toBeGreaterThan(straight);
+    const taken = wedgeOf(made).intake.get('overBust') ?? Number.NaN;
+    expect(taken).toBeCloseTo(straight + (2 / 3) * (asked - straight), 9);
+    const width = (name: 'overBust' | 'bust'): number => made.blocks?.front.width.get(name) ?? Number.NaN;
+    const [above, bust] = [levelOf(made, 'overBust'), levelOf(made, 'bust')];
+    const half = (bust.bodyGirth + bust.ease - above.bodyGirth - above.ease) / 2;
+    const sideOwn = (PRINCESS.balance.sideShare * half) / 2;
+    expect(width('bust') - width('overBust')).toBeCloseTo(sideOwn + (asked - straight) / 3, 9);
+  });
+
+  it('takes what is asked where that is no more than the straight line', () => {
+    const wide = {
+      ...PRINCESS,
+      shoulders: { ...PRINCESS.shoulders, intake: { front: 60, back: 6 } },
+    } as Style;
+    const roomy = { ...wide, ease: { ...wide.ease, overBust: wide.ease.bust } };
+    const made = draft(BODY, roomy);
+    expect(askedOf(made, roomy)).toBeLessThan(straightOf(made, roomy));
+    expect(wedgeOf(made).intake.get('overBust')).toBeCloseTo(askedOf(made, roomy), 9);
+  });
+
+  it('sized by hand it keeps what was set', () => {
+    const byHand = withBustWedge({ sizing: 'hand', intake: { overBust: 21, waist: 20 } });
+    expect(wedgeOf(draft(BODY, byHand)).intake.get('overBust')).toBe(21);
+  });
+
+  it('is left alone where there is no shoulder', () => {
+    const { shoulders: _, ...strapless } = PRINCESS;
+    const made = draft(BODY, strapless);
+    expect(wedgeOf(made).intake.get('overBust')).toBeCloseTo(askedOf(made, strapless), 9);
+  });
+
+  it('turns far less sharply than one that takes all of it, and keeps every bound, on 250 bodies', () => {
+    const turns = BODIES.map((body, i) => {
+      const made = draft(body, PRINCESS);
+      const all = takingAll(made);
+      const [own, whole] = [sharpestTurn(made), sharpestTurn(draft(body, all))];
+      expect(broken(judge(body, PRINCESS, made)), `body ${i}`).toEqual([]);
+      if (askedOf(made, PRINCESS) > straightOf(made, PRINCESS)) expect(own, `body ${i}`).toBeLessThan(whole);
+      return { own, whole };
+    });
+    const [own, whole] = [middleOf(turns.map((turn) => turn.own)), middleOf(turns.map((turn) => turn.whole))];
+    expect(own).toBeLessThan(0.75 * whole);
+  });
+
+  it('closes the over-bust girth where the garment reaches it', () => {
+    const { underarm } = PRINCESS.topShape;
+    const high = { ...PRINCESS, topShape: { ...PRINCESS.topShape, underarm: { ...underarm, beyond: 12 } } };
+    let reached = 0;
+    for (const body of BODIES.slice(0, 60)) {
+      const row = draft(body, high).proof.ledger.find(({ level }) => level === 'overBust');
+      if (!row || row.sewnGirth === null) continue;
+      reached += 1;
+      expect(Math.abs(row.sewnGirth - row.targetGirth)).toBeLessThan(0.1);
+    }
+    expect(reached).toBeGreaterThan(50);
+  });
+});
+
+describe('the axis to mid-shoulder', () => {
+  it('comes down from the shoulder bending one way only, ever less', () => {
+    for (const body of BODIES) {
+      const made = draft(body, PRINCESS);
+      const { axis } = wedgeOf(made);
+      const [bust, top] = [levelOf(made, 'bust').y, (PRINCESS.shoulders?.drop ?? 0) / 2];
+      const leans = Array.from({ length: 30 }, (_, i) => {
+        const y = top + ((bust - top) * (i + 0.5)) / 30;
+        return xAt(axis, y) - xAt(axis, y + 0.01);
+      });
+      const way = Math.sign(leans[0] as number);
+      for (const [i, lean] of leans.entries())
+        if (i > 0) expect(way * lean).toBeLessThanOrEqual(way * (leans[i - 1] as number) + 1e-9);
+      expect(way * (leans.at(-1) as number)).toBeGreaterThan(-1e-9);
+    }
+  });
+
+  it('passes where it is held at the over-bust line', () => {
+    const held = draft(BODY, withBustWedge({ stationAt: { overBust: -0.2 } }));
+    const { axis } = wedgeOf(held);
+    const at = xAt(axis, levelOf(held, 'overBust').y);
+    expect(at).toBeCloseTo(0.8 * (held.blocks?.front.bustLine ?? 0), 9);
+  });
+});
