@@ -59,6 +59,8 @@ export function useHandleDrag(
   // The handle as it was pressed: its gain and its way to the style must not change under the pull.
   const pressed = useRef<Handle | null>(null);
   const keyed = useRef<Handle | null>(null);
+  /** The number that was last asked to be shown in this pull, mm. */
+  const asked = useRef<number | null>(null);
   const frame = useRef<number | null>(null);
   const marks = useRef<readonly Mark[]>([]);
   const [pulling, setPulling] = useState<Pulling | null>(null);
@@ -73,6 +75,9 @@ export function useHandleDrag(
       : settle(from + moved, marks.current, reach, steps.grid);
     const kept = Math.min(handle.most, Math.max(handle.least, value));
     setPulling((last) => (last?.id === handle.id && last.place === place ? last : { id: handle.id, place }));
+    // Between two lines of the grid nothing changes, and nothing is drawn anew.
+    if (kept === asked.current) return;
+    asked.current = kept;
     cancelFrame(frame);
     frame.current = requestAnimationFrame(() => {
       frame.current = null;
@@ -116,6 +121,7 @@ export function useHandleDrag(
       element.focus({ preventScroll: true });
       pressed.current = handle;
       marks.current = marksOf(handle);
+      asked.current = null;
       send({
         kind: 'press',
         handle: handle.id,
