@@ -157,6 +157,7 @@ const styleSchema = z.object({
   rightWedges: z.optional(z.array(wedge)),
   balance: z.object({ sideShare: number, cap: number }),
   allowances: z.object({ seam: number, side: number, top: number, hem: number, centre: number }),
+  turnedHem: z.optional(z.boolean()),
   extras: z.optional(
     z.object({
       modesty: z.optional(z.object({ overlap: number })),

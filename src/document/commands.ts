@@ -50,6 +50,11 @@ export function setSideZip(style: Style, zipped: boolean): Style {
   return { ...style, closure: zipped ? { ...closure, sideZip: true } : closure };
 }
 
+/** The style with its hem turned up, or bound or faced. */
+export function setTurnedHem({ turnedHem: _, ...style }: Style, turned: boolean): Style {
+  return turned ? { ...style, turnedHem: true } : style;
+}
+
 /** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
 export function addWedge(style: Style, block: Side, station: number): Style {
   const ids = new Set([...style.wedges, ...(style.rightWedges ?? [])].map((wedge) => wedge.id));

@@ -46,6 +46,7 @@ export {
   setSizing,
   setStation,
   setStationAt,
+  setTurnedHem,
 } from './commands';
 export {
   type DartEnd,
@@ -102,7 +103,7 @@ export { issueSentence } from './words/issues';
 export { lengthFaultSentence, outsideSpanSentence } from './words/lengthFaults';
 export { LEVEL_WORDS } from './words/levels';
 export { MEASUREMENT_WORDS } from './words/measurements';
-export { edgeName, pieceLabel, pieceLabelOf, seamName } from './words/pieces';
+export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './words/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './words/safety';
 export { EDGE_NODE_WORDS } from './words/styleFields';
 export { unusualLine, widerThanBustLine } from './words/unusual';

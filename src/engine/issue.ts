@@ -46,6 +46,8 @@ export type IssueCode =
   | 'zipNeedsAllowance'
   | 'waistReduction'
   | 'waistReductionHigh'
+  | 'hemNeedsAllowance'
+  | 'hemTurnsShort'
   | 'cutLineUnsure';
 
 /** Where an issue stands; only the parts that apply are there. */

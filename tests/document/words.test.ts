@@ -267,6 +267,8 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   edgeTooSteep: true,
   waistReduction: true,
   waistReductionHigh: true,
+  hemNeedsAllowance: true,
+  hemTurnsShort: true,
   cutLineUnsure: true,
 };
 

@@ -1,6 +1,6 @@
-// Seam allowances, a number for each kind of edge.
+// Seam allowances, a number for each kind of edge, and whether the hem's is turned up.
 
-import { changeStyle } from '../../document';
+import { changeStyle, setTurnedHem } from '../../document';
 import type { Allowances } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { useIssueSentence } from '../parts/useIssueSentence';
@@ -10,8 +10,8 @@ const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
   { edge: 'seam', label: 'Seams' },
   { edge: 'side', label: 'Side seam' },
   { edge: 'top', label: 'Top edge' },
-  { edge: 'hem', label: 'Hem' },
   { edge: 'centre', label: 'Centre edges' },
+  { edge: 'hem', label: 'Hem' },
 ];
 
 export function AllowanceCard() {
@@ -45,6 +45,34 @@ export function AllowanceCard() {
           onDrop={drop}
         />
       ))}
+      <TurnedHem />
     </section>
+  );
+}
+
+function TurnedHem() {
+  const { sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  return (
+    <>
+      <label className="corner">
+        <input
+          type="checkbox"
+          checked={sheet.style.turnedHem === true}
+          aria-describedby="turned-hem-hint"
+          onChange={(event) => {
+            const turned = event.target.checked;
+            change(turned ? 'hem turned up' : 'hem not turned up', (book) =>
+              changeStyle(book, (style) => setTurnedHem(style, turned)),
+            );
+          }}
+        />
+        <span>Turn the hem up</span>
+      </label>
+      <p className="hint" id="turned-hem-hint">
+        At its ends the allowance is cut as the mirror image of the seam allowances above the fold, and lies
+        on them when it is turned up. Leave this off where the hem is bound or faced.
+      </p>
+    </>
   );
 }

@@ -51,6 +51,7 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     'unit',
     'name',
     'joinedSide',
+    'turnedHem',
     'shoulders',
     'rightWedges',
     'extras',
@@ -81,6 +82,7 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
       : { rightWedges: readWedges(data.rightWedges, 'rightWedges', ids, read) }),
     balance: readBalance(data, read),
     allowances: read.numbers(data, 'allowances', base.allowances, 'length'),
+    ...(data.turnedHem === undefined ? {} : { turnedHem: read.flag(data, 'turnedHem', '', false) }),
     ...readShoulders(data, read),
     ...readExtras(data, read),
   };

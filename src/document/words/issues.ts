@@ -200,6 +200,10 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
   waistReductionHigh: ({ length, percent, written }) =>
     `The waist is drawn in by ${length('reduction')} (${percent('share')}); about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less, is the usual ceiling. Read the cautions for tight lacing and mark them as read, or take less.`,
+  hemNeedsAllowance: () =>
+    'The hem is to be turned up, but it has no allowance to turn. Give it one, or bind the hem.',
+  hemTurnsShort: ({ piece }) =>
+    `The hem of ${piece} bends or meets a seam so that its allowance, turned up, could not lie flat on the cloth above it: the corners of its cut line are as for a bound hem. Make the hem allowance smaller, or face the hem there.`,
   cutLineUnsure: ({ piece }) =>
     `The cut line round ${piece} could not be drawn, so it lies on the sew line without allowance. Make the allowances smaller, or the piece wider.`,
 };

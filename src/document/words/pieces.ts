@@ -54,6 +54,10 @@ export function edgeName(
   }
 }
 
+/** What a turned hem asks of the cut line, for whoever draws it or cuts along it. */
+export const TURNED_HEM =
+  'The hem is turned up along its sew line: below it the cut line of each seam goes on as its mirror image about the hem, so that the turned allowance lies on the seam allowances.';
+
 /** A seam within a sentence, from its id: "the seam of Front 1 and Front 2", "the side seam", "centre front". */
 export function seamName(id: string): string {
   if (id === 'side') return 'the side seam';

@@ -19,6 +19,7 @@ const PLAIN: Readonly<Record<string, StyleField>> = {
   'closure.front': { name: 'The closing at centre front', kind: 'length' },
   'closure.sideZip': { name: 'The side zip', kind: 'share' },
   joinedSide: { name: 'Front and back side panel in one', kind: 'share' },
+  turnedHem: { name: 'The turned hem', kind: 'share' },
   'closure.back': { name: 'The closing at centre back', kind: 'length' },
   'closure.lacingGap': { name: 'The lacing gap', kind: 'length' },
   'balance.sideShare': { name: 'The part the side seam takes', kind: 'share' },

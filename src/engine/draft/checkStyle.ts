@@ -48,6 +48,7 @@ export function checkStyle(style: Style): Issue[] {
   choice('closure.back', record(given.closure).back, BACK_CLOSURES);
   choice('closure.sideZip', record(given.closure).sideZip, [undefined, true, false]);
   choice('joinedSide', given.joinedSide, [undefined, true, false]);
+  choice('turnedHem', given.turnedHem, [undefined, true, false]);
   if (given.shoulders !== undefined) {
     const { drop, armholeIn, intake, bandAbove } = record(given.shoulders);
     number('shoulders.drop', drop, 0, 80);

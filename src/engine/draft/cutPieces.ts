@@ -53,6 +53,7 @@ export function cutPieces(
     const narrow = saidBefore ? null : narrowAsTrued(panel, cut.piece, ground);
     if (narrow) issues.push(narrow);
     if (!cut.sure) issues.push(issue('cutLineUnsure', 'block', place));
+    else if (!cut.turnsUp) issues.push(issue('hemTurnsShort', 'warn', place));
   }
   return { pieces, made, darts, issues };
 }

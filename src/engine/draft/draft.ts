@@ -20,6 +20,7 @@ import { lacedSides } from './openings';
 import type { Piece } from './piece';
 import { shoulderBands } from './shoulderBand';
 import { type TruedSeam, trueSeam } from './truing';
+import { checkHem } from './turnedHem';
 import type { EdgeNodeName, Hand, Side, Style } from './types';
 
 export interface Draft {
@@ -81,7 +82,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const apart = cutApart(blocks, style, levels, edges, span);
   const seams = apart.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, ground)));
   const closure = checkClosure(blocks, style);
-  issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues);
+  issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
   const cut = cutPieces(apart.panels, seams, style, ground, closure.onFold, issues);
   issues.push(...cut.issues, ...cautions(body, style, levels, seams, span.top));
   const { pieces } = cut;

@@ -1,6 +1,6 @@
 // Makes the piece of a trued panel: its edges, cut line, grain and marks.
 
-import { cutLineAround } from '../geometry/cutLine';
+import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import { dartLines, drillMarks } from './dartMarks';
@@ -17,7 +17,8 @@ import type { Style } from './types';
 
 /**
  * Makes the piece of a trued panel. Null when its ends leave no closed, simple outline (a garment shorter than its
- * edges swing). `sure` is false when the cut line had to be left on the sew line.
+ * edges swing). `sure` is false when the cut line had to be left on the sew line, `turnsUp` when a hem that is to be turned up
+ * cannot lie on the seam allowances.
  */
 export function makePiece(
   trued: TruedPanel,
@@ -25,12 +26,12 @@ export function makePiece(
   levels: readonly Level[],
   waist: number,
   onFold: boolean,
-): { piece: Piece; outline: Outline; sure: boolean } | null {
+): { piece: Piece; outline: Outline; sure: boolean; turnsUp: boolean } | null {
   const { panel, inner, outer } = trued;
   const outline = outlineOf(trued);
   if (!isSimple(panel, inner.leg, outer.leg, pointsOf(outline.top), pointsOf(outline.hem))) return null;
   const { edges, outerEdge, toCut } = pieceEdges(trued, outline, style, onFold);
-  const cutLine = cutLineAround(toCut);
+  const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
   const piece: Piece = {
     id: panel.id,
     block: panel.side,
@@ -51,7 +52,7 @@ export function makePiece(
       ...drillMarks(panel, levels),
     ],
   };
-  return { piece, outline, sure: cutLine !== null };
+  return { piece, outline, sure: cutLine !== null, turnsUp };
 }
 
 const pointsOf = (rows: Outline['top']): Point[] =>

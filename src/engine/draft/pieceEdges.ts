@@ -9,6 +9,7 @@ import { edgeIndex, type Leg, legOf, type Seam } from './leg';
 import type { TruedPanel } from './outline';
 import type { Panel } from './panel';
 import type { Edge, EdgeReference } from './piece';
+import { turnsHemUp } from './turnedHem';
 import type { Allowances, Style } from './types';
 
 /** The edges of a piece, the index of the one towards the side, and the runs that its cut line follows. */
@@ -32,7 +33,10 @@ export function pieceEdges(
     outerEdge: 1 + hem.length,
     toCut: [
       innerEdge,
-      ...cutRuns(outline.hem, 'hem', allowances),
+      // On a fold the cloth goes on in the other half: there the allowance runs straight down.
+      ...cutRuns(outline.hem, 'hem', allowances).map((run) =>
+        turnsHemUp(style) ? { ...run, turnedUp: { start: !onFold, end: true } } : run,
+      ),
       outerEdge,
       ...cutRuns(outline.top, 'top', allowances).reverse().map(turned),
     ],

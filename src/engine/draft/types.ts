@@ -159,6 +159,8 @@ export interface Style {
     readonly cap: number;
   };
   readonly allowances: Allowances;
+  /** The hem is turned up: at its ends the allowance is cut to lie on the seam allowances. Left out, it is bound or faced. */
+  readonly turnedHem?: boolean;
   readonly extras?: Extras;
   /** The wedges of the right half, where they are not those of the left; ids are told apart from `wedges`. */
   readonly rightWedges?: readonly Wedge[];

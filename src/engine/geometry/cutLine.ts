@@ -2,6 +2,8 @@
 // until they meet.
 
 import { unionOfStrips } from './allowanceStrips';
+import { type Corner, joinCorner, MITRE_LIMIT, type MovedEdge } from './cutCorner';
+import { hemShort } from './hemShort';
 import { keepsClear } from './keepsClear';
 import { meetsItself } from './meetsItself';
 import { mergedRings } from './mergedRings';
@@ -25,36 +27,45 @@ export interface CutLine {
   readonly turnsUp: boolean;
 }
 
-/** A corner's tip may stand this many allowances away; a sharper one is squared off. */
-const MITRE_LIMIT = 4;
-
 /**
  * The cut line around a closed outline that runs counter-clockwise as seen on paper (y down), as a ring whose end
  * is not repeated. Null when no single ring holds the outline at its least allowance. Exact for straight edges; a curved
  * edge is moved chord by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
-  return laidAround(edges, join);
+  return laidAround(edges, joinCorner);
 }
 
 /**
  * The same, where hems are turned up with the seams' cut lines mirrored about the fold. If one cannot be, because an image does
- * not reach the hem's cut line or meets another, none is.
+ * not reach the hem's cut line or meets another, or because the hem bends so much that a straight fold leaves it short, none is.
  */
 export function cutLineTurnedUp(edges: readonly AllowedEdge[]): CutLine {
   const turned: (Corner | null)[] = [];
-  const line = laidAround(edges, (edge, next, { turnedUp }, following) => {
-    if (!turnedUp?.end && !following.turnedUp?.start) return join(edge, next);
-    const corner = joinTurned(edge, next, turnedUp?.end === true);
+  const line = laidAround(edges, (edge, next, run, following) => {
+    const hemFirst = run.turnedUp?.end === true;
+    if (!hemFirst && !following.turnedUp?.start) return joinCorner(edge, next);
+    const corner = turnedCorner(edge, next, hemFirst, (hemFirst ? run : following).points);
     turned.push(corner);
-    return corner ?? join(edge, next);
+    return corner ?? joinCorner(edge, next);
   });
   const isThere = ({ x, y }: Point): boolean =>
     line?.some((point) => Math.abs(point.x - x) < ROUNDED_MM && Math.abs(point.y - y) < ROUNDED_MM) === true;
-  return turned.every((corner) => corner?.points.every(isThere))
-    ? { line, turnsUp: true }
-    : { line: cutLineAround(edges), turnsUp: false };
+  const turnsUp = turned.every((corner) => corner?.points.every(isThere)) && !fallsShort(line ?? [], edges);
+  return turnsUp ? { line, turnsUp } : { line: cutLineAround(edges), turnsUp };
 }
+
+/** A hem that bends within its allowance may fall short of it by this part. */
+const SHORT_SHARE = 0.1;
+
+const fallsShort = (line: readonly Point[], edges: readonly AllowedEdge[]): boolean =>
+  edges.some(({ points, allowance, turnedUp }, i) => {
+    if (!turnedUp) return false;
+    // Counter-clockwise, only the edge before a hem can lie on the fold.
+    const [p, q] = (edges.at(i - 1)?.points ?? []).slice(-2);
+    const onFold = p && q && !turnedUp.start ? ([p, q] as const) : null;
+    return hemShort(line, points, allowance, onFold) > SHORT_SHARE * allowance;
+  });
 
 /** Clipping moves a point by less than this. mm */
 const ROUNDED_MM = 1e-4;
@@ -94,23 +105,8 @@ function laidAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy): Point[] 
 /** A corner that stands in for more points than these has taken a stretch of an edge with it. */
 const FEW_POINTS = 4;
 
-/** Less than this is rounding. mm */
-const ROUNDING_MM = 1e-9;
-
 /** An untangled line may stand this much nearer than the least allowance: flatness of the points and rounding. */
 const CLEAR_MM = 0.02;
-
-interface MovedEdge {
-  readonly points: readonly Point[];
-  /** Unit directions of the first and last chord. */
-  readonly startWay: Point;
-  readonly endWay: Point;
-  readonly allowance: number;
-  /** The corner of the sew line where the edge ends. */
-  readonly end: Point;
-  /** A hollow tighter than the allowance turned part of the line back on itself. */
-  readonly tangled: boolean;
-}
 
 /** From this turn on a point within an edge is a corner, to be joined like the corner of two edges. */
 const CORNER_COS = Math.cos((12 * Math.PI) / 180);
@@ -219,105 +215,10 @@ function withoutShortChords(points: readonly Point[]): readonly Point[] {
   return [points[0] as Point, ...spread, last];
 }
 
-interface Corner {
-  readonly points: readonly Point[];
-  /** How many points at the end of the edge before it, and at the start of the one after it, the corner stands in for. */
-  readonly fromEnd: number;
-  readonly fromStart: number;
-  readonly tangled: boolean;
-}
-
 /** Whether the corners at both ends of an edge have passed each other, so that nothing of it is left. */
 function runsBack(edge: MovedEdge, before: Corner, after: Corner): boolean {
   const [a, b] = [before.points[before.points.length - 1] as Point, after.points[0] as Point];
   return (b.x - a.x) * edge.startWay.x + (b.y - a.y) * edge.startWay.y < 0;
-}
-
-function join(edge: MovedEdge, next: MovedEdge): Corner {
-  const from = edge.points[edge.points.length - 1] as Point;
-  const to = next.points[0] as Point;
-  const [a, b] = [edge.endWay, next.startWay];
-  const corner = (points: readonly Point[], tangled: boolean): Corner => ({
-    points,
-    fromEnd: 1,
-    fromStart: 1,
-    tangled,
-  });
-  // Walking counter-clockwise on paper, an outward corner turns left: a × b < 0 with y down.
-  const turn = a.x * b.y - a.y * b.x;
-  const straight = a.x * b.x + a.y * b.y > 0 && Math.abs(turn) < 1e-9;
-  if (straight && edge.allowance === next.allowance) return corner([from], false);
-  if (turn >= -1e-9) return corner([from, edge.end, to], true);
-  const along = ((to.x - from.x) * b.y - (to.y - from.y) * b.x) / turn;
-  const tip = { x: from.x + a.x * along, y: from.y + a.y * along };
-  const reach = Math.max(edge.allowance, next.allowance);
-  if (Math.hypot(tip.x - edge.end.x, tip.y - edge.end.y) <= MITRE_LIMIT * reach || reach === 0) {
-    // At a blunt corner the wider allowance reaches past the narrower one's line, and is cut off along it.
-    if (along < -ROUNDING_MM) {
-      const met = firstMeeting([...edge.points].reverse(), to, { x: -b.x, y: -b.y });
-      return met
-        ? { points: [met.at], fromEnd: met.index, fromStart: 1, tangled: false }
-        : corner([from, edge.end, to], true);
-    }
-    if ((tip.x - to.x) * b.x + (tip.y - to.y) * b.y > ROUNDING_MM) {
-      const met = firstMeeting(next.points, from, a);
-      return met
-        ? { points: [met.at], fromEnd: 1, fromStart: met.index, tangled: false }
-        : corner([from, edge.end, to], true);
-    }
-    return corner([tip], false);
-  }
-  // Two allowances that change on a nearly straight run meet in a step, not in a spike.
-  if (a.x * b.x + a.y * b.y > 0) return corner([from, to], true);
-  return corner(
-    [
-      { x: from.x + a.x * reach, y: from.y + a.y * reach },
-      { x: to.x - b.x * reach, y: to.y - b.y * reach },
-    ],
-    false,
-  );
-}
-
-/** The corner between a hem that is turned up and the seam beside it. */
-function joinTurned(edge: MovedEdge, next: MovedEdge, hemFirst: boolean): Corner | null {
-  const [seam, hem] = hemFirst ? [next, edge] : [edge, next];
-  const way = hemFirst ? edge.endWay : next.startWay;
-  const fold = {
-    at: edge.end,
-    along: hemFirst ? { x: -way.x, y: -way.y } : way,
-    out: { x: -way.y, y: way.x },
-  };
-  const turned = hemFirst
-    ? turnedCorner([...seam.points].reverse(), [...hem.points].reverse(), fold, allowancesOf(seam, hem))
-    : turnedCorner(seam.points, hem.points, fold, allowancesOf(seam, hem));
-  if (!turned) return null;
-  const { points, fromSeam, fromHem } = turned;
-  return hemFirst
-    ? { points: [...points].reverse(), fromEnd: fromHem, fromStart: fromSeam, tangled: false }
-    : { points, fromEnd: fromSeam, fromStart: fromHem, tangled: false };
-}
-
-const allowancesOf = (seam: MovedEdge, hem: MovedEdge): { seam: number; hem: number } => ({
-  seam: seam.allowance,
-  hem: hem.allowance,
-});
-
-/** Where a ray first meets a row of points, and the index of the point behind the meeting; null when it never does. */
-function firstMeeting(
-  points: readonly Point[],
-  from: Point,
-  way: Point,
-): { at: Point; index: number } | null {
-  const across = (point: Point): number => way.x * (point.y - from.y) - way.y * (point.x - from.x);
-  for (let index = 1; index < points.length; index += 1) {
-    const [p, q] = [points[index - 1] as Point, points[index] as Point];
-    const [before, after] = [across(p), across(q)];
-    if (before > 0 === after > 0 && after !== 0) continue;
-    const t = before === after ? 1 : before / (before - after);
-    const at = { x: p.x + (q.x - p.x) * t, y: p.y + (q.y - p.y) * t };
-    if ((at.x - from.x) * way.x + (at.y - from.y) * way.y >= 0) return { at, index };
-  }
-  return null;
 }
 
 /** Drops the loops that inward corners and tight hollows leave, by a union that counts only what is wound the right way. */

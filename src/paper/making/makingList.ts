@@ -1,6 +1,6 @@
 // Everything there is to buy, cut and make for one draft, in mm; the words are put to it in makingTables.ts.
 
-import { type Draft, type Edge, type Piece, polylineLength, type Style } from '../../engine';
+import { type Draft, type Edge, type Piece, polylineLength, type Style, turnsHemUp } from '../../engine';
 import { type Bone, type Busk, bonesOf, buskOf, casingWidth, timesCut } from './bones';
 import { type ClothLength, clothFor } from './cloth';
 import { type EyeletRow, eyeletsFor } from './eyelets';
@@ -27,6 +27,7 @@ export interface MakingList {
   readonly bindingMm: {
     /** The top edge; with shoulders, neckline and armholes. */
     readonly top: number;
+    /** 0 where it is turned up. */
     readonly hem: number;
     readonly both: number;
   };
@@ -46,7 +47,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
   const upper = bands.length > 0 ? bands : draft.pieces;
   const times = timesCut(draft);
   const top = times * edgesAlong(upper, ['top', 'armhole']);
-  const hem = times * edgesAlong(draft.pieces, ['hem']);
+  const hem = turnsHemUp(style) ? 0 : times * edgesAlong(draft.pieces, ['hem']);
   return {
     pieces: pieces.map(({ id, cut }) => ({
       id,

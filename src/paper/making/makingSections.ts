@@ -179,7 +179,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some(
         'Binding',
         bindingMm.both,
-        `${shouldered ? 'neckline and armholes' : 'top edge'} ${said(bindingMm.top)}, hem ${said(bindingMm.hem)}, and ${percent(settings.bindingSpare)} to spare`,
+        `${shouldered ? 'neckline and armholes' : 'top edge'} ${said(bindingMm.top)}, ${bindingMm.hem > 0 ? `hem ${said(bindingMm.hem)}` : 'none for the turned hem'}, and ${percent(settings.bindingSpare)} to spare`,
       ),
       ...some('Waist tape', tapeMm, `once round the sewn waist, ${said(settings.tapeEnds)} for its ends`),
       ...some('Bone casing', casingMm, `all channels, ${said(settings.casingSpare)} to spare on each`),

@@ -1,6 +1,14 @@
 // What the first page has to say beside the squares and the map.
 
-import { edgeName, formatLength, issueSentence, SAFETY_CAUTIONS, SAFETY_STANDING } from '../../document';
+import {
+  edgeName,
+  formatLength,
+  issueSentence,
+  SAFETY_CAUTIONS,
+  SAFETY_STANDING,
+  TURNED_HEM,
+} from '../../document';
+import { turnsHemUp } from '../../engine';
 import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../estimates';
 import { DO_NOT_CUT, faultsOf } from '../faults';
 import type { PatternInput } from '../layOut';
@@ -70,7 +78,7 @@ function estimates({ client }: PlanInput): Paragraph[] {
 }
 
 /** The allowances that the pieces carry, each with the edges that have it. */
-function allowances({ draft, client }: PlanInput): Paragraph[] {
+function allowances({ draft, client, sheet }: PlanInput): Paragraph[] {
   const found = new Map<string, Set<string>>();
   for (const piece of draft.pieces)
     for (const edge of piece.edges) {
@@ -84,6 +92,7 @@ function allowances({ draft, client }: PlanInput): Paragraph[] {
   return [
     { kind: 'heading', text: 'Seam allowances, included' },
     ...[...found].map(([length, edges]) => text(`${length}: ${[...edges].join(', ')}`)),
+    ...(turnsHemUp(sheet.style) ? [text(TURNED_HEM)] : []),
   ];
 }
 

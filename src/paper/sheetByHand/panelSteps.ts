@@ -1,7 +1,15 @@
 // The panels: mates made equal, top edge and hem through their points, what is added for sewing, and the proof.
 
-import { edgeName, LEVEL_WORDS, pieceLabel, pieceLabelOf } from '../../document';
-import type { Draft, Edge, EdgeReference, Mark, Piece, Point } from '../../engine';
+import { edgeName, LEVEL_WORDS, pieceLabel, pieceLabelOf, TURNED_HEM } from '../../document';
+import {
+  type Draft,
+  type Edge,
+  type EdgeReference,
+  type Mark,
+  type Piece,
+  type Point,
+  turnsHemUp,
+} from '../../engine';
 import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
 import { dartSteps } from './dartSteps';
@@ -161,7 +169,7 @@ function drillStep({ draft }: PlanInput, tape: Tape): HandStep[] {
 
 // ── allowances ──
 
-function allowanceStep({ draft }: PlanInput, tape: Tape): HandStep {
+function allowanceStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
   const rows = draft.pieces.flatMap((piece) => {
     for (const { points } of piece.edges) drawing.line(piece.block, 'drawn', points);
@@ -181,6 +189,7 @@ function allowanceStep({ draft }: PlanInput, tape: Tape): HandStep {
     sentences: [
       'Trace each panel onto its own paper with its number, its balance marks and its grain line, which runs with the centre line. The cloth of the wedges falls away between the panels.',
       'Draw the cut line outside the sew line by the allowance of each edge.',
+      ...(turnsHemUp(sheet.style) ? [TURNED_HEM] : []),
     ],
     tables: [{ columns: ['Panel', 'Cut', 'Allowance of each edge'], rows }],
     figure: drawing.done(),

@@ -311,6 +311,18 @@ describe('binding', () => {
     expect(bindingMm.hem).toBeCloseTo(2 * along(DEMO.pieces, 'hem'), 6);
   });
 
+  it('goes along no hem that is turned up', () => {
+    const list = makingList(DEMO, { ...DEFAULT_STYLE, turnedHem: true }, USUAL);
+    const bound = makingList(DEMO, DEFAULT_STYLE, USUAL).bindingMm;
+    expect(list.bindingMm).toMatchObject({ top: bound.top, hem: 0 });
+    expect(list.bindingMm.both).toBeCloseTo(bound.top * (1 + USUAL.bindingSpare), 6);
+    expect(JSON.stringify(makingSections(list, USUAL, 'in'))).toContain('none for the turned hem');
+    const allowances = { ...DEFAULT_STYLE.allowances, hem: 0 };
+    expect(makingList(DEMO, { ...DEFAULT_STYLE, allowances, turnedHem: true }, USUAL).bindingMm).toEqual(
+      bound,
+    );
+  });
+
   it('goes round neckline and armholes of a shouldered one, and along no shoulder seam', () => {
     const { made, style } = worn('princess-bodice');
     const list = makingList(made, style, USUAL);

@@ -1,0 +1,33 @@
+// @vitest-environment jsdom
+import { act, screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { AllowanceCard } from '../../../src/app/cut/AllowanceCard';
+import { onTable } from '../onTable';
+
+describe('the card of seam allowances', () => {
+  it('turns the hem up by a tick, and undo takes it back', async () => {
+    const { user, client, changes, table } = onTable(<AllowanceCard />);
+    const style = () => client().sheets[0]?.style;
+    const tick = screen.getByRole('checkbox', { name: 'Turn the hem up' });
+    expect(tick).not.toBeChecked();
+    expect(tick).toHaveAccessibleDescription(/mirror image of the seam allowances/);
+    await user.click(tick);
+    expect(style()?.turnedHem).toBe(true);
+    expect(tick).toBeChecked();
+    act(() => table.getState().undo());
+    expect(style()).not.toHaveProperty('turnedHem');
+    expect(tick).not.toBeChecked();
+    await user.click(tick);
+    await user.click(tick);
+    expect(changes()).toEqual(['hem turned up', 'hem not turned up']);
+  });
+
+  it('says at the hem that an allowance is wanting', async () => {
+    const { user } = onTable(<AllowanceCard />);
+    await user.click(screen.getByRole('checkbox', { name: 'Turn the hem up' }));
+    const hem = screen.getByRole('textbox', { name: /^Hem/ });
+    await user.clear(hem);
+    await user.type(hem, '0{Enter}');
+    expect(screen.getByText(/has no allowance to turn/)).toBeVisible();
+  });
+});
