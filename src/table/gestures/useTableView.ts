@@ -107,6 +107,7 @@ export function useHands(
       send('down', event);
     },
     onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
+      if (hands.current.fingers.length === 0) return;
       send('move', event);
       if (hands.current.moved && hands.current.fingers.some(({ id }) => id === event.pointerId))
         event.currentTarget.setPointerCapture(event.pointerId);
