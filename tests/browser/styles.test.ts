@@ -3,11 +3,23 @@
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
 import { runDraft } from '../cli/runDraft';
 import { expectQuiet, withBrowser } from './session';
 
 const visit = withBrowser();
+
+async function keepStyle(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Style book' }).click();
+  await page.getByRole('textbox', { name: 'Name of the style' }).fill(name);
+  await page.getByRole('button', { name: 'Keep the style' }).click();
+  await page.getByText(`${name} is kept`).waitFor();
+  await page.getByRole('button', { name: 'Close' }).click();
+}
+
+const stylesOf = (page: Page): Promise<string[]> =>
+  page.getByRole('combobox', { name: 'Start from a style' }).locator('option').allTextContents();
 
 describe('a style of the maker’s own', () => {
   it('is kept, worn by the next client after a reload, and written out for the headless drafter', async () => {
@@ -47,5 +59,26 @@ describe('a style of the maker’s own', () => {
       .poll(() => page.getByRole('textbox', { name: 'Hem', exact: true }).inputValue())
       .toBe('5 1/4');
     expectQuiet(visitor);
+  });
+
+  it('is not lost to another tab that keeps one of its own', async () => {
+    const { page: first, context } = await visit('draft');
+    const second = await context.newPage();
+    await second.goto(`${inject('appUrl')}#draft`);
+    await second.getByRole('button', { name: 'Style book' }).waitFor();
+    await keepStyle(first, 'Harbour');
+    const goOn = second.getByRole('button', { name: 'Go on with the other’s' });
+    await goOn.waitFor();
+    await keepStyle(second, 'Lantern');
+    await first.reload();
+    await expect.poll(() => stylesOf(first)).toContain('Harbour');
+    expect(await stylesOf(first)).not.toContain('Lantern');
+    await goOn.click();
+    await expect.poll(() => stylesOf(second)).toContain('Harbour');
+    // what the second tab had is put aside and can be had
+    const asked = second.waitForEvent('download');
+    await second.getByRole('button', { name: 'Download it' }).click();
+    const aside = await (await asked).path();
+    expect(readFileSync(aside, 'utf8')).toContain('Lantern');
   });
 });
