@@ -24,8 +24,9 @@ import './app/look/darts.css';
 import './app/look/proof.css';
 import './app/look/cut.css';
 import './app/look/touch.css';
-import './app/look/print.css';
 import './app/look/making.css';
+import './app/look/narrow.css';
+import './app/look/print.css';
 
 const local = browserStorage(window);
 const storage = createBookStorage({ storage: local, now: () => new Date() });

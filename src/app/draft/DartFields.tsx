@@ -168,7 +168,7 @@ function PointAcross({ drafted, end, name }: PointAcrossProps) {
   const hand = useContext(HandContext);
   const redraft = (style: Style): Draft => draftOnTable(client, style, hand);
   return (
-    <>
+    <div className="dart-across">
       <LengthField
         compact={true}
         label={`${end === 'upper' ? 'Upper' : 'Lower'} point from the centre line`}
@@ -182,7 +182,7 @@ function PointAcross({ drafted, end, name }: PointAcrossProps) {
         onDrop={drop}
       />
       <span className="hint">from the centre line</span>
-    </>
+    </div>
   );
 }
 

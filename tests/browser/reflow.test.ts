@@ -1,0 +1,85 @@
+// Every step and both books at 200 % of a laptop's window and at 400 % of an old screen's: nothing is cut off, nothing scrolls
+// sideways (WCAG 2.2, 1.4.10), and what is typed or pressed can be reached.
+
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { withBrowser } from './session';
+
+const visit = withBrowser();
+
+const SIZES = [
+  { width: 720, height: 450 },
+  { width: 320, height: 256 },
+];
+
+/** Whatever on the page is not wholly to be seen or reached, by its text. */
+const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const wide = document.documentElement.clientWidth;
+    const root = document.querySelector('dialog[open]') ?? document.body;
+    const found =
+      document.documentElement.scrollWidth > wide
+        ? [`the page is ${document.documentElement.scrollWidth} wide`]
+        : [];
+    const scrollers = (element: Element): boolean => {
+      const { overflowX } = getComputedStyle(element);
+      return overflowX === 'auto' || overflowX === 'scroll';
+    };
+    for (const element of [root, ...root.querySelectorAll<HTMLElement>('*:not(svg *)')]) {
+      const { right, width } = element.getBoundingClientRect();
+      const style = getComputedStyle(element);
+      if (width < 2 || style.clipPath !== 'none' || element.closest('.unseen, .measure-screen')) continue;
+      const text = `${element.tagName} ${(element.textContent ?? '').trim().slice(0, 40)}`;
+      if (right > wide + 1) found.push(`beyond the window: ${text}`);
+      if (scrollers(element) && element.scrollWidth > element.clientWidth + 1)
+        found.push(`scrolls sideways: ${text}`);
+      if (style.overflowX === 'hidden' && element.scrollWidth > element.clientWidth + 1)
+        if (!element.matches('.brand, svg')) found.push(`cut short: ${text}`);
+      if (element instanceof HTMLInputElement && element.scrollWidth > element.clientWidth + 1)
+        found.push(`too long for its field: ${element.value}`);
+    }
+    return found;
+  });
+
+describe.each(SIZES)('$width × $height', ({ width, height }) => {
+  const open = async (step: string): Promise<Page> => {
+    const { page } = await visit(step, { viewport: { width, height } });
+    await page.locator('main section').first().waitFor();
+    return page;
+  };
+
+  it.each(['measure', 'draft', 'true'])('%s', async (step) => {
+    expect(await cutOff(await open(step))).toEqual([]);
+  });
+
+  it('draft, with all that can be asked for', async () => {
+    const page = await open('draft');
+    for (const name of ['Closed', 'Shoulders'])
+      await page.getByRole('radio', { name }).check({ force: true });
+    for (const name of ['Fuller cup', 'Straps', 'Modesty panel', 'The right half has wedges of its own'])
+      await page.getByRole('checkbox', { name }).check();
+    expect(await cutOff(page)).toEqual([]);
+  });
+
+  it('cut, with all of it unfolded', async () => {
+    const page = await open('cut');
+    await page.getByRole('button', { name: 'Download the PDF' }).waitFor();
+    for (const each of await page.locator('main details').all())
+      await each.evaluate((details) => details.setAttribute('open', ''));
+    expect(await cutOff(page)).toEqual([]);
+  });
+
+  it.each([
+    ['measure', 'Client book', '.open-book'],
+    ['draft', 'Style book', '.style-choice button'],
+    ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],
+  ])('%s: %s', async (step, name, opener) => {
+    const page = await open(step);
+    await page.locator(opener).click();
+    await page.getByRole('dialog', { name }).waitFor();
+    expect(await cutOff(page)).toEqual([]);
+    const close = page.getByRole('button', { name: 'Close' });
+    await close.click();
+    await page.getByRole('dialog', { name }).waitFor({ state: 'detached' });
+  });
+});
