@@ -6,7 +6,7 @@ import { type Issue, issue } from '../issue';
 import { cautions } from '../proof/cautions';
 import { type EdgeRunRow, edgeRun } from '../proof/edgeRun';
 import { girthLedger, type LedgerRow } from '../proof/ledger';
-import { type SeamWalkRow, seamWalk } from '../proof/seamWalk';
+import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../proof/seamWalk';
 import type { Block } from './block';
 import { checkStyle } from './checkStyle';
 import { checkClosure } from './closure';
@@ -41,6 +41,8 @@ export interface Draft {
   readonly proof: {
     readonly ledger: readonly LedgerRow[];
     readonly seams: readonly SeamWalkRow[];
+    /** Darts closed at both ends; an open one's legs are a seam. */
+    readonly closedDarts: readonly DartWalkRow[];
     readonly edges: readonly EdgeRunRow[];
   };
   readonly issues: readonly Issue[];
@@ -103,6 +105,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === apart.wanted),
       seams: seamWalk(sewn, pieces),
+      closedDarts: dartWalk(pieces),
       edges: edgeRun(sewn, pieces),
     },
     issues,
@@ -134,7 +137,7 @@ function nothing(issues: readonly Issue[]): Draft {
     laced: [],
     pieces: [],
     extras: [],
-    proof: { ledger: [], seams: [], edges: [] },
+    proof: { ledger: [], seams: [], closedDarts: [], edges: [] },
     issues,
   };
 }

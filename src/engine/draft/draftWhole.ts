@@ -131,7 +131,12 @@ function joined(
     pieces,
     // Left and right laced edges are equal: what lies behind them is cut once for both.
     extras: [...bandsOf(drafted), ...extraPieces(style, left.laced, left.pieces)],
-    proof: { ledger: proof.ledger, seams: proof.seams, edges: proof.edges },
+    proof: {
+      ledger: proof.ledger,
+      seams: proof.seams,
+      closedDarts: proof.closedDarts,
+      edges: proof.edges,
+    },
     issues,
     halves: drafted,
   };

@@ -19,6 +19,30 @@ export interface SeamWalkRow {
   readonly markDrift: number;
 }
 
+/** A dart that is closed at both ends lies on no edge: its legs are sewn to each other from point to point. */
+export interface DartWalkRow {
+  readonly id: string;
+  readonly piece: string;
+  readonly wedge: string;
+  /** Lengths of the finished stitching lines, mm. */
+  readonly lengthInner: number;
+  readonly lengthOuter: number;
+}
+
+/** One row a closed dart, as the pieces stand. */
+export const dartWalk = (pieces: readonly Piece[]): DartWalkRow[] =>
+  pieces.flatMap(({ id, darts }) =>
+    darts
+      .filter(({ open }) => !open)
+      .map(({ wedge, inner, outer }) => ({
+        id: `${id}/dart:${wedge}`,
+        piece: id,
+        wedge,
+        lengthInner: polylineLength(inner),
+        lengthOuter: polylineLength(outer),
+      })),
+  );
+
 /** One row a seam whose two pieces were made. */
 export function seamWalk(seams: readonly TruedSeam[], pieces: readonly Piece[]): SeamWalkRow[] {
   const rows: SeamWalkRow[] = [];

@@ -9,13 +9,14 @@ import { polylineLength } from '../geometry/polyline';
 import { type Issue, issue } from '../issue';
 import type { EdgeRunRow } from './edgeRun';
 import type { LedgerRow } from './ledger';
-import type { SeamWalkRow } from './seamWalk';
+import type { DartWalkRow, SeamWalkRow } from './seamWalk';
 
 type Halves = Readonly<Record<Hand, Draft>>;
 
 interface WholeProof {
   readonly ledger: readonly LedgerRow[];
   readonly seams: readonly SeamWalkRow[];
+  readonly closedDarts: readonly DartWalkRow[];
   readonly edges: readonly EdgeRunRow[];
   readonly issues: readonly Issue[];
 }
@@ -44,6 +45,13 @@ export function wholeProof(
       ...HANDS.flatMap((hand) => seamsOf(hand, halves[hand])),
       ...centres.filter(({ id }) => id === 'back-centre'),
     ],
+    closedDarts: HANDS.flatMap((hand) =>
+      halves[hand].proof.closedDarts.map((row) => ({
+        ...row,
+        id: seamOfHand(hand, row.id),
+        piece: ofHand(hand, row.piece),
+      })),
+    ),
     edges: edgesOf(halves),
     issues: centres
       .filter(({ lengthA, lengthB }) => Math.abs(lengthA - lengthB) > MOST_APART_MM)

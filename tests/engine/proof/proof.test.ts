@@ -1,11 +1,12 @@
 // The proof must say what a stranger would measure on the outlines, no better and no worse.
 
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_STYLE, draft, type Piece } from '../../../src/engine';
+import { balancedWedge, DEFAULT_STYLE, draft, draftWhole, type Piece, type Style } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
+import { withDarts } from '../../support/withDarts';
 
 const random = randomFrom(31);
 const drafts = drawBodies(150, 31).map((body) => draft(body, randomStyle(random)));
@@ -66,6 +67,58 @@ describe('the seam walk', () => {
         expect(row.lengthA).toBeCloseTo(lengthOf(edgeOf(pieces, row.a)), 9);
         expect(row.lengthB).toBeCloseTo(lengthOf(edgeOf(pieces, row.b)), 9);
       }
+    }
+  });
+});
+
+describe('the walk of closed darts', () => {
+  const byChance = randomFrom(32);
+  const darted = drawBodies(200, 32).map((body) =>
+    draft(body, withDarts(randomStyle(byChance), byChance, false)),
+  );
+
+  it('has a row for every dart closed at both ends, with the lengths of its stitching lines', () => {
+    let rows = 0;
+    for (const { pieces, proof } of darted) {
+      const closed = pieces.flatMap(({ id, darts }) =>
+        darts.filter(({ open }) => !open).map((dart) => ({ piece: id, dart })),
+      );
+      expect(proof.closedDarts.map(({ piece, wedge }) => [piece, wedge])).toEqual(
+        closed.map(({ piece, dart }) => [piece, dart.wedge]),
+      );
+      for (const [i, row] of proof.closedDarts.entries()) {
+        expect(row.lengthInner).toBeCloseTo(lengthOf(closed[i]?.dart.inner ?? []), 9);
+        expect(row.lengthOuter).toBeCloseTo(lengthOf(closed[i]?.dart.outer ?? []), 9);
+        expect(row.lengthInner).toBeGreaterThan(30);
+      }
+      const ids = [...proof.seams, ...proof.closedDarts].map(({ id }) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+      rows += closed.length;
+    }
+    expect(rows).toBeGreaterThan(30);
+  });
+
+  it('names those of either half where the two differ', () => {
+    const ends = {
+      upper: { from: 'bust', below: 25 },
+      lower: { from: 'waist', below: 80 },
+    } as const;
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      wedges: [
+        ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
+        { ...balancedWedge('eye', 'front', 0.5, 2), ...ends },
+      ],
+    };
+    const { pieces, proof } = draftWhole(MEAN_BODY, style, { leftShare: { waist: 0.52 }, rightLower: {} });
+    expect(proof.closedDarts.map(({ id }) => id)).toEqual([
+      'left-front-2/dart:eye',
+      'right-front-2/dart:eye',
+    ]);
+    for (const row of proof.closedDarts) {
+      const dart = pieces.find(({ id }) => id === row.piece)?.darts.find(({ wedge }) => wedge === row.wedge);
+      expect(row.lengthInner).toBeCloseTo(lengthOf(dart?.inner ?? []), 9);
+      expect(row.lengthOuter).toBeCloseTo(lengthOf(dart?.outer ?? []), 9);
     }
   });
 });

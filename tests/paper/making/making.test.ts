@@ -381,7 +381,7 @@ describe('the list in words', () => {
   });
 
   it('is empty for a draft without pieces', () => {
-    const none: Draft = { ...DEMO, pieces: [], proof: { ledger: [], seams: [], edges: [] } };
+    const none: Draft = { ...DEMO, pieces: [], proof: { ledger: [], seams: [], closedDarts: [], edges: [] } };
     expect(makingSections(makingList(none, DEFAULT_STYLE, USUAL), USUAL, 'in')).toEqual([]);
   });
 
