@@ -160,3 +160,42 @@ describe('True with darts', () => {
     complaint.mockRestore();
   });
 });
+
+describe('True closed up over open darts', () => {
+  const space = { top: 240, bust: 270, waist: 400, hem: 510 };
+  const opened = changeStyle(DEMO_BOOK, (style) => setEnds(style, 'front-side', 'openAtHem', space));
+  const parts = (container: HTMLElement) => container.querySelectorAll('[data-piece="front-2"]');
+
+  it('shuts a dart open at the hem where the hem is held, the panel slashed from its point, and says so', async () => {
+    const { user, container } = onTable(<TrueStep />, opened);
+    expect(parts(container)).toHaveLength(1);
+    expect(container.querySelector('.slash')).toBeNull();
+    expect(
+      screen.getByText(/^Darts open at the hem stay open here; hold the seams at the hem/),
+    ).toBeVisible();
+    await user.click(screen.getByRole('radio', { name: 'at the hem' }));
+    expect(parts(container)).toHaveLength(2);
+    expect(container.querySelectorAll('[data-piece="front-2"] .slash')).toHaveLength(2);
+    expect(screen.getByText(/^Open darts are shut here.*slashed from there/)).toBeVisible();
+    expect(screen.queryByText(/stay open here/)).toBeNull();
+    expect(container.querySelectorAll('[data-piece="front-2"] .panel-name')).toHaveLength(1);
+  });
+
+  it('shows its row on both legs when it is shut, and a level across both parts', async () => {
+    const { user, container } = onTable(<TrueStep />, opened);
+    await user.click(screen.getByRole('radio', { name: 'at the hem' }));
+    await user.click(row('Dart in Front 2'));
+    expect([...parts(container)].map((part) => part.querySelectorAll('.edge.pointed-out').length)).toEqual([
+      1, 1,
+    ]);
+    for (const level of ['waist', 'bust']) {
+      await user.click(row(level));
+      expect(container.querySelectorAll('[data-piece="front-2"] .level-across')).toHaveLength(2);
+    }
+  });
+
+  it('says nothing of darts where none is open', () => {
+    onTable(<TrueStep />);
+    expect(screen.queryByText(/dart/i)).toBeNull();
+  });
+});

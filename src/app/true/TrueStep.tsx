@@ -6,6 +6,7 @@ import type { ClosedAt } from '../../engine';
 import { ClosedUp, type PointedOut } from '../../table';
 import { IssueList } from '../parts/IssueList';
 import { useDraft, useOpen } from '../tableContext';
+import { sayOpenDarts } from './openDarts';
 import { ProofTable } from './ProofTable';
 import { edgeRun, girthProof, type Pointer, placeOfSeam, seamWalk } from './proofs';
 
@@ -55,6 +56,11 @@ export function TrueStep() {
           nameOf={pieceLabel}
           onPick={pick}
         />
+        {sayOpenDarts(draft.pieces, at).map((sentence) => (
+          <p key={sentence} className="hint">
+            {sentence}
+          </p>
+        ))}
         <IssueList issues={draft.issues} />
       </section>
       <div className="proofs">

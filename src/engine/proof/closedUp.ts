@@ -2,40 +2,56 @@
 
 import type { Piece } from '../draft/piece';
 import type { Point } from '../geometry/point';
+import { type ClosedAt, type PartBorder, type PiecePart, partsOf } from './slash';
 
 /** A rigid move on paper: mirrored about x = 0 first if asked, then turned, then shifted. */
 export interface Placement {
   readonly piece: string;
+  /** Which of its parts, counted from the centre from 0, where an open dart that is closed parts it; see {@link partsOf}. */
+  readonly part: number;
   readonly mirrored: boolean;
   readonly turnRad: number;
   readonly shift: Point;
 }
-
-/** Where the seams are held together. */
-export type ClosedAt = 'top' | 'waist' | 'hem';
 
 /** Between two panels whose seam is missing, mm. */
 const APART_MM = 25;
 
 /**
  * Placements from centre front round to centre back, back panels mirrored. At the chosen height each panel's edge
- * meets its neighbour's point to point and tangent to tangent, so top edge or hem is seen as worn. Where a panel was
- * not made, the next one lies beside it unjoined.
+ * meets its neighbour's point to point and tangent to tangent, so top edge or hem is seen as worn; a panel's parts on both
+ * sides of an open dart meet likewise, leg to leg. A seam that ends above the waist is held at the hem instead. Where a panel
+ * was not made, the next one lies beside it unjoined.
  */
 export function closeUp(pieces: readonly Piece[], at: ClosedAt): Placement[] {
   const front = pieces.filter((piece) => piece.block === 'front').sort((a, b) => a.number - b.number);
   const back = pieces.filter((piece) => piece.block === 'back').sort((a, b) => b.number - a.number);
-  const placements: Placement[] = [];
-  let previous: { piece: Piece; placement: Placement } | null = null;
+  const laid: { lay: Lay; placement: Placement }[] = [];
   for (const piece of [...front, ...back]) {
-    const placement: Placement = previous
-      ? beside(previous.piece, previous.placement, piece, at)
-      : { piece: piece.id, mirrored: piece.block === 'back', turnRad: 0, shift: { x: 0, y: 0 } };
-    placements.push(placement);
-    previous = { piece, placement };
+    const parts = partsOf(piece, at).map((part, i): Lay => ({ piece, part, number: i }));
+    // The back is met from the side.
+    for (const lay of piece.block === 'front' ? parts : parts.reverse()) {
+      const before = laid.at(-1);
+      laid.push({ lay, placement: before ? beside(before.lay, before.placement, lay, at) : unmoved(lay) });
+    }
   }
-  return placements;
+  return laid.map(({ placement }) => placement);
 }
+
+/** A part of a piece that is to be laid. */
+interface Lay {
+  readonly piece: Piece;
+  readonly part: PiecePart;
+  readonly number: number;
+}
+
+const unmoved = ({ piece, number }: Lay): Placement => ({
+  piece: piece.id,
+  part: number,
+  mirrored: piece.block === 'back',
+  turnRad: 0,
+  shift: { x: 0, y: 0 },
+});
 
 /** A point of a piece where its placement puts it. */
 export function placePoint({ mirrored, turnRad, shift }: Placement, { x, y }: Point): Point {
@@ -44,18 +60,14 @@ export function placePoint({ mirrored, turnRad, shift }: Placement, { x, y }: Po
   return { x: own * cos - y * sin + shift.x, y: own * sin + y * cos + shift.y };
 }
 
-function beside(before: Piece, placed: Placement, piece: Piece, at: ClosedAt): Placement {
-  const mirrored = piece.block === 'back';
-  const flat: Placement = { piece: piece.id, mirrored, turnRad: 0, shift: { x: 0, y: 0 } };
-  const exit = holdOf(before, before.block === 'front' ? 'outer' : 'inner', at);
-  const entry = holdOf(piece, piece.block === 'front' ? 'inner' : 'outer', at);
-  if (!exit || !entry || !areMates(before, piece)) {
-    const right = Math.max(
-      ...before.edges.flatMap((edge) => edge.points).map((point) => placePoint(placed, point).x),
-    );
-    const left = Math.min(
-      ...piece.edges.flatMap((edge) => edge.points).map((point) => placePoint(flat, point).x),
-    );
+function beside(before: Lay, placed: Placement, lay: Lay, at: ClosedAt): Placement {
+  const flat = unmoved(lay);
+  const exit = holdOf(before.piece, before.part[before.piece.block === 'front' ? 'outer' : 'inner'], at);
+  const entry = holdOf(lay.piece, lay.part[lay.piece.block === 'front' ? 'inner' : 'outer'], at);
+  if (!exit || !entry || !areMates(before.piece, lay.piece)) {
+    const across = (part: PiecePart, placement: Placement): number[] =>
+      part.rows.flatMap(({ points }) => points).map((point) => placePoint(placement, point).x);
+    const [right, left] = [Math.max(...across(before.part, placed)), Math.min(...across(lay.part, flat))];
     return { ...flat, shift: { x: right + APART_MM - left, y: 0 } };
   }
   const [from, to] = [placePoint(placed, exit.point), placePoint(placed, exit.below)];
@@ -66,30 +78,21 @@ function beside(before: Piece, placed: Placement, piece: Piece, at: ClosedAt): P
   return { ...flat, turnRad, shift: { x: from.x - turned.x, y: from.y - turned.y } };
 }
 
-function areMates(a: Piece, b: Piece): boolean {
-  return a.edges.some((edge) => edge.mate?.piece === b.id);
-}
+const areMates = (a: Piece, b: Piece): boolean =>
+  a === b || a.edges.some((edge) => edge.mate?.piece === b.id);
 
 /** The point where an edge is held, and a point a little further down it, for its direction. */
-function holdOf(piece: Piece, which: 'inner' | 'outer', at: ClosedAt): { point: Point; below: Point } | null {
-  const index = which === 'inner' ? 0 : piece.outer;
-  const edge = piece.edges[index];
-  if (!edge) return null;
-  const down = which === 'inner' ? edge.points : [...edge.points].reverse();
-  if (at === 'waist') return holdAtWaist(piece, down, index);
-  const [point, below] = at === 'top' ? [down[0], down[1]] : [down.at(-2), down.at(-1)];
+function holdOf(
+  piece: Piece,
+  { edge, points }: PartBorder,
+  at: ClosedAt,
+): { point: Point; below: Point } | null {
+  const mark = at === 'waist' && piece.marks.find((each) => each.level === 'waist' && each.edge === edge);
+  const next = mark && points.find((point) => point.y > mark.at.y + 0.5);
+  if (mark && next) return { point: mark.at, below: next };
+  const [point, below] = at === 'top' ? [points[0], points[1]] : [points.at(-2), points.at(-1)];
   if (!point || !below) return null;
   return at === 'top'
     ? { point, below }
     : { point: below, below: { x: 2 * below.x - point.x, y: 2 * below.y - point.y } };
-}
-
-function holdAtWaist(
-  piece: Piece,
-  down: readonly Point[],
-  index: number,
-): { point: Point; below: Point } | null {
-  const mark = piece.marks.find((each) => each.level === 'waist' && each.edge === index);
-  const next = mark && down.find((point) => point.y > mark.at.y + 0.5);
-  return mark && next ? { point: mark.at, below: next } : null;
 }

@@ -5,14 +5,16 @@ import type { Draft } from '../draft/draft';
 import { ofHand } from '../draft/rightSideUp';
 import type { Hand } from '../draft/types';
 import type { Point } from '../geometry/point';
-import { type ClosedAt, closeUp, type Placement } from './closedUp';
+import { closeUp, type Placement } from './closedUp';
+import type { ClosedAt } from './slash';
 
 /** Placements of the whole's pieces, which lie right side up already, so that none is mirrored. */
 export function closeUpWhole(halves: Readonly<Record<Hand, Draft>>, at: ClosedAt): Placement[] {
   const [own, other] = [centreHeld(halves.left, at), centreHeld(halves.right, at)];
   const right = closeUp(halves.right.pieces, at).map(
-    ({ piece, turnRad, shift }): Placement => ({
+    ({ piece, part, turnRad, shift }): Placement => ({
       piece: ofHand('right', piece),
+      part,
       mirrored: false,
       turnRad: -turnRad,
       shift: { x: own.x + other.x - shift.x, y: own.y - other.y + shift.y },

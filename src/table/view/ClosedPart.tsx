@@ -1,0 +1,135 @@
+// A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
+
+import type { Draft, LevelName, Piece, PiecePart, Placement, Point } from '../../engine';
+import { HANDS, placePoint } from '../../engine';
+import { closedPath, pathThrough } from './paths';
+
+/** What to point out: a seam, a crossing of top edge or hem over a seam, a level, or a panel. */
+export type PointedOut =
+  | { readonly kind: 'seam'; readonly pieces: readonly string[]; readonly edges: readonly number[] }
+  | { readonly kind: 'crossing'; readonly piece: string; readonly at: Point }
+  | { readonly kind: 'level'; readonly level: LevelName };
+
+export interface PlacedPart {
+  readonly piece: Piece;
+  readonly part: PiecePart;
+  readonly placement: Placement;
+}
+
+interface ClosedPartProps {
+  readonly placed: PlacedPart;
+  readonly pointedOut: PointedOut | null;
+  readonly draft: Draft;
+  readonly name: string;
+}
+
+export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps) {
+  const { piece, part, placement } = placed;
+  const place = (point: Point): Point => placePoint(placement, point);
+  const outline = part.rows.flatMap(({ points }) => points.slice(0, -1));
+  const edges = part.rows.flatMap(({ edge: index, points }) => {
+    const edge = index === null ? undefined : piece.edges[index];
+    return edge && index !== null ? [{ edge, index, d: pathThrough(points.map(place)) }] : [];
+  });
+  const label = {
+    x: piece.grain[0].x,
+    y: piece.grain[0].y + (piece.grain[1].y - piece.grain[0].y) * 0.1,
+  };
+  const middle = place(label);
+  const marks = piece.marks.filter(({ edge, at }) =>
+    edge === null ? holds(outline, at) : edges.some(({ index }) => index === edge),
+  );
+  const isLevel = (level: LevelName): boolean => pointedOut?.kind === 'level' && pointedOut.level === level;
+  return (
+    <g className="closed-panel" data-piece={piece.id}>
+      <path className="panel" d={closedPath(outline.map(place))} />
+      {piece.darts
+        .filter(({ open, inner }) => !open && inner[1] && holds(outline, inner[1]))
+        .map(({ wedge, inner, outer }) => (
+          <path key={wedge} className="dart" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
+        ))}
+      {part.rows
+        .filter(({ edge }) => edge === null)
+        .map(({ points }) => (
+          <path
+            key={`${points[0]?.x}`}
+            className="edge slash"
+            strokeDasharray="3 5"
+            d={pathThrough(points.map(place))}
+          />
+        ))}
+      {edges.map(({ edge, index, d }) => (
+        <path
+          key={index}
+          className={`edge edge-${edge.role}${isPointedOut(piece, index, pointedOut) ? ' pointed-out' : ''}`}
+          d={d}
+        />
+      ))}
+      {edges.map(({ edge, index, d }) =>
+        edge.mate ? <path key={index} className="edge-reach" data-edge={index} d={d} /> : null,
+      )}
+      {marks.map(({ kind, edge, level, at }) => {
+        const { x, y } = place(at);
+        return (
+          <circle
+            key={`${kind} ${edge} ${at.x} ${at.y}`}
+            className={`${kind}-mark${isLevel(level) && edge !== null ? ' pointed-out' : ''}`}
+            cx={x}
+            cy={y}
+            r={1.6}
+          />
+        );
+      })}
+      {pointedOut?.kind === 'level' ? (
+        <LevelAcross placed={placed} draft={draft} level={pointedOut.level} />
+      ) : null}
+      {holds(outline, label) ? (
+        <text className="panel-name" x={middle.x} y={middle.y}>
+          {name}
+        </text>
+      ) : null}
+    </g>
+  );
+}
+
+function isPointedOut(piece: Piece, edge: number, pointedOut: PointedOut | null): boolean {
+  if (pointedOut?.kind !== 'seam') return false;
+  return pointedOut.pieces.some((id, i) => id === piece.id && pointedOut.edges[i] === edge);
+}
+
+/** The level line on one part, from what bounds it towards the centre to what bounds it towards the side. */
+function LevelAcross({
+  placed: { piece, part, placement },
+  draft,
+  level,
+}: {
+  placed: PlacedPart;
+  draft: Draft;
+  level: LevelName;
+}) {
+  const hand = HANDS.find((each) => piece.id.startsWith(`${each}-`));
+  const { levels } = (hand && draft.halves?.[hand]) ?? draft;
+  const y = levels.find((each) => each.name === level)?.y;
+  if (y === undefined) return null;
+  const [from, to] = [part.inner, part.outer].map(({ points }) => {
+    const below = points.findIndex((point, i) => i > 0 && point.y >= y - 1e-6);
+    const [a, b] = [points[below - 1], points[below]];
+    if (!a || !b || a.y > y + 1e-6) return null;
+    return placePoint(placement, { x: a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y), y });
+  });
+  return from && to ? (
+    <line className="level-across pointed-out" x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
+  ) : null;
+}
+
+/** Where a row of points crosses height `y`. */
+function crossings(points: readonly Point[], y: number): number[] {
+  return points.flatMap((b, i) => {
+    const a = points[i - 1];
+    return a && a.y > y !== b.y > y ? [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)] : [];
+  });
+}
+
+/** Whether a point lies within an outline. */
+const holds = (outline: readonly Point[], { x, y }: Point): boolean =>
+  crossings([...outline, ...outline.slice(0, 1)], y).filter((at) => at > x).length % 2 === 1;

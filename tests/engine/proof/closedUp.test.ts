@@ -1,0 +1,163 @@
+// Open darts closed up: the parts of a slashed panel are all of it, and meet leg to leg where the seams are held.
+
+import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../../src/document';
+import {
+  balancedWedge,
+  type ClosedAt,
+  closeUp,
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  draftWhole,
+  type Piece,
+  type PiecePart,
+  type Point,
+  partsOf,
+  placePoint,
+  type Style,
+} from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { ringOf, selfMeeting } from '../../support/outline';
+import { withShoulders } from '../../support/sizedBodies';
+
+const BODIES = drawBodies(60, 17).map(withShoulders);
+
+const named = (name: string): Style => (NAMED_STYLES.get(name) as { style: Style }).style;
+
+/** Darts open at the top edge on both blocks, sized by hand as they shut at the bust. */
+const FROM_TOP: Style = {
+  ...DEFAULT_STYLE,
+  wedges: [
+    ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
+    ...(['front', 'back'] as const).map((block) => ({
+      ...balancedWedge(`${block}-top`, block, 0.5, 1),
+      sizing: 'hand' as const,
+      intake: { overBust: 15, bust: 12, underBust: 18, waist: 25 },
+      lower: { from: 'waist', below: 60 } as const,
+    })),
+  ],
+};
+
+const CASES: readonly [name: string, style: Style, at: ClosedAt, darts: number][] = [
+  ['darts to the waist, at the hem', named('darted-bodice'), 'hem', 4],
+  ['darts to the waist, at the waist, which is the hem', named('darted-bodice'), 'waist', 4],
+  ['darts to the waist, at the top', named('darted-bodice'), 'top', 0],
+  ['darts to the hem, at the hem', named('basque-bodice'), 'hem', 2],
+  ['darts to the hem, at the waist', named('basque-bodice'), 'waist', 2],
+  ['darts from the top edge, at the top', FROM_TOP, 'top', 2],
+  ['darts from the top edge, at the waist', FROM_TOP, 'waist', 2],
+  ['darts from the top edge, at the hem', FROM_TOP, 'hem', 0],
+  ['closed darts', named('princess-bodice'), 'hem', 0],
+];
+
+const area = (ring: readonly Point[]): number =>
+  ring.reduce((sum, a, i) => {
+    const b = ring[(i + 1) % ring.length] as Point;
+    return sum + (a.x * b.y - b.x * a.y) / 2;
+  }, 0);
+
+const ring = ({ rows }: PiecePart): Point[] => rows.flatMap(({ points }) => points.slice(0, -1));
+
+/** Where two parts that lie beside each other put the place they are held at, and the way their legs run there. */
+function heldOf(made: Draft, piece: Piece, at: ClosedAt, beside: number): { at: Point; way: number }[] {
+  const placements = closeUp(made.pieces, at).filter((each) => each.piece === piece.id);
+  const parts = partsOf(piece, at);
+  return [
+    { border: parts[beside]?.outer, placement: placements.find(({ part }) => part === beside) },
+    { border: parts[beside + 1]?.inner, placement: placements.find(({ part }) => part === beside + 1) },
+  ].map(({ border, placement }) => {
+    const points = border?.points ?? [];
+    const mark =
+      at === 'waist' && piece.marks.find(({ level, edge }) => level === 'waist' && edge === border?.edge);
+    const ends = at === 'top' ? points.slice(0, 2) : [...points].reverse().slice(0, 2);
+    const pair = mark ? [mark.at, points.find(({ y }) => y > mark.at.y + 0.5)] : ends;
+    if (!placement) throw new Error('every part is placed');
+    const [held, next] = pair.map((point) => placePoint(placement, point as Point));
+    if (!held || !next) throw new Error('every leg has its points');
+    return { at: held, way: Math.atan2(next.y - held.y, next.x - held.x) };
+  });
+}
+
+describe.each(CASES)('%s', (_, style, at, darts) => {
+  const drafts = BODIES.map((body) => draft(body, style)).filter(
+    ({ issues }) => !issues.some(({ severity }) => severity === 'block'),
+  );
+
+  it('slashes every panel through, once for each dart that shuts there', () => {
+    expect(drafts.length).toBeGreaterThan(50);
+    for (const { pieces } of drafts) {
+      let shut = 0;
+      for (const piece of pieces) {
+        const parts = partsOf(piece, at);
+        shut += parts.length - 1;
+        expect(parts.reduce((sum, part) => sum + area(ring(part)), 0)).toBeCloseTo(area(ringOf(piece)), 6);
+        for (const part of parts) {
+          expect(selfMeeting(ring(part))).toBeNull();
+          expect(Math.sign(area(ring(part)))).toBe(Math.sign(area(ringOf(piece))));
+        }
+        // Each edge but those slashed through is in one part, whole.
+        const whole = parts
+          .flatMap(({ rows }) => rows.map(({ edge }) => edge))
+          .filter((edge) => edge !== null);
+        expect(whole.length).toBe(piece.edges.length + parts.length - 1);
+      }
+      expect(shut).toBe(darts);
+    }
+  });
+
+  it('lays the parts leg to leg: held point on held point, running the same way', () => {
+    for (const made of drafts)
+      for (const piece of made.pieces)
+        for (let i = 0; i < partsOf(piece, at).length - 1; i += 1) {
+          const [one, other] = heldOf(made, piece, at, i) as [
+            { at: Point; way: number },
+            { at: Point; way: number },
+          ];
+          expect(Math.hypot(one.at.x - other.at.x, one.at.y - other.at.y)).toBeLessThan(1e-6);
+          // The next point of a leg may lie farther along a curve than its mate's.
+          expect(Math.cos(one.way - other.way)).toBeGreaterThan(Math.cos((6 * Math.PI) / 180));
+        }
+  });
+});
+
+describe('a dart shut at the hem', () => {
+  it('leaves the hem running straight on where it was shut', () => {
+    const made = draft(withShoulders(MEAN_BODY), named('darted-bodice'));
+    const placements = closeUp(made.pieces, 'hem');
+    let crossed = 0;
+    for (const piece of made.pieces) {
+      const parts = partsOf(piece, 'hem');
+      const hemOf = (i: number): Point[] => {
+        const placement = placements.find((each) => each.piece === piece.id && each.part === i);
+        const row = parts[i]?.rows.find(({ edge }) => edge !== null && piece.edges[edge]?.role === 'hem');
+        return placement && row ? row.points.map((point) => placePoint(placement, point)) : [];
+      };
+      for (let i = 1; i < parts.length; i += 1) {
+        const [before, after] = [hemOf(i - 1), hemOf(i)];
+        const [a, b, c] = [before.at(-2), after[0], after[1]] as [Point, Point, Point];
+        const turn = Math.atan2(c.y - b.y, c.x - b.x) - Math.atan2(b.y - a.y, b.x - a.x);
+        expect(Math.abs((Math.atan2(Math.sin(turn), Math.cos(turn)) * 180) / Math.PI)).toBeLessThan(0.5);
+        crossed += 1;
+      }
+    }
+    expect(crossed).toBe(4);
+  });
+});
+
+describe('two differing halves', () => {
+  it('have their panels slashed alike, part by part', () => {
+    const made = draftWhole(withShoulders(MEAN_BODY), named('darted-bodice'), {
+      leftShare: { bust: 0.51 },
+      rightLower: {},
+    });
+    for (const hand of ['left', 'right'] as const)
+      for (const piece of made.halves?.[hand].pieces ?? []) {
+        const whole = made.pieces.find(({ id }) => id === `${hand}-${piece.id}`) as Piece;
+        const [own, turned] = [partsOf(piece, 'hem'), partsOf(whole, 'hem')];
+        expect(turned).toHaveLength(own.length);
+        for (const [i, part] of own.entries())
+          expect(Math.abs(area(ring(turned[i] as PiecePart)))).toBeCloseTo(Math.abs(area(ring(part))), 6);
+      }
+  });
+});
