@@ -68,6 +68,6 @@ export { closeUp, type Placement, placePoint } from './proof/closedUp';
 export { closeUpWhole } from './proof/closedUpWhole';
 export type { EdgeRunRow } from './proof/edgeRun';
 export type { LedgerRow } from './proof/ledger';
-export type { SeamWalkRow } from './proof/seamWalk';
+export type { DartWalkRow, SeamWalkRow } from './proof/seamWalk';
 export { type ClosedAt, type PiecePart, partsOf } from './proof/slash';
 export { inches, MM_PER_INCH } from './units';

@@ -8,7 +8,7 @@ export type { Handle } from './handle';
 export { layOut } from './layout';
 export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/ClosedPart';
-export { ClosedUp } from './view/ClosedUp';
+export { ClosedUp, type Picked } from './view/ClosedUp';
 export { CuttingTable } from './view/CuttingTable';
 export { pathThrough } from './view/paths';
 export type { Viewport } from './view/viewport';

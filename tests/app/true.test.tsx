@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { fireEvent, screen, within } from '@testing-library/react';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import { TrueStep } from '../../src/app/true/TrueStep';
 import {
@@ -130,6 +130,32 @@ describe('True with darts', () => {
     );
     expect(container.querySelectorAll('[data-piece="front-2"] .dart')).toHaveLength(1);
     expect(container.querySelectorAll('[data-piece="front-2"] .drill-mark')).toHaveLength(2);
+  });
+
+  it('walks the legs of a closed dart, and shows it from its row and from the drawing', async () => {
+    const { user, container } = onTable(
+      <TrueStep />,
+      bookOf((style) => setEnds(opened(style), 'front-bust', 'closed', space)),
+    );
+    expect(screen.getByText(/; in a dart, leg against leg\./)).toBeVisible();
+    const closed = row('Bust dart in Front 1');
+    const cells = [...(closed.closest('tr')?.querySelectorAll('td') ?? [])].map(
+      ({ textContent }) => textContent,
+    );
+    expect(cells.slice(0, 2).every((cell) => /^\d+(\S*)$/.test(cell ?? ''))).toBe(true);
+    expect(cells.slice(2)).toEqual([expect.stringMatching(/^[−+]?0\.\d{3} in$/), '']);
+    const legs = () => container.querySelectorAll('[data-piece="front-1"] .edge.pointed-out').length;
+    await user.hover(closed);
+    expect(legs()).toBe(2);
+    await user.unhover(closed);
+    expect(legs()).toBe(0);
+    act(() => closed.focus());
+    expect(legs()).toBe(2);
+    await user.click(row('Side-front dart in Front 1'));
+    expect(legs()).toBe(2);
+    fireEvent.pointerUp(container.querySelector('[data-wedge="front-bust"]') as Element);
+    expect(closed).toHaveAttribute('aria-pressed', 'true');
+    expect(screen.getAllByRole('button', { pressed: true })).toHaveLength(1);
   });
 
   it('closes up a side panel in one between front and back', () => {

@@ -3,12 +3,12 @@
 import { useState } from 'react';
 import { pieceLabel } from '../../document';
 import type { ClosedAt } from '../../engine';
-import { ClosedUp, type PointedOut } from '../../table';
+import { ClosedUp, type Picked, type PointedOut } from '../../table';
 import { IssueList } from '../parts/IssueList';
 import { useDraft, useOpen } from '../tableContext';
 import { sayOpenDarts } from './openDarts';
 import { ProofTable } from './ProofTable';
-import { edgeRun, girthProof, type Pointer, placeOfSeam, seamWalk } from './proofs';
+import { edgeRun, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
 
 const HELD: readonly { at: ClosedAt; label: string }[] = [
   { at: 'top', label: 'at the top edge' },
@@ -24,11 +24,17 @@ export function TrueStep() {
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
   const point = (pointer: Pointer): void => setRow(row?.key === pointer.key ? null : pointer);
-  const pick = (piece: string, edge: number): void => {
-    const seam = draft.proof.seams.find(({ a, b }) =>
-      [a, b].some((side) => side.piece === piece && side.edge === edge),
-    );
-    if (seam) setRow({ key: seam.id, place: placeOfSeam(seam) });
+  const pick = (picked: Picked): void => {
+    const { seams, closedDarts } = draft.proof;
+    if ('edge' in picked) {
+      const seam = seams.find(({ a, b }) =>
+        [a, b].some((side) => side.piece === picked.piece && side.edge === picked.edge),
+      );
+      if (seam) setRow({ key: seam.id, place: placeOfSeam(seam) });
+    } else {
+      const dart = closedDarts.find(({ piece, wedge }) => piece === picked.piece && wedge === picked.wedge);
+      if (dart) setRow({ key: dart.id, place: placeOfDart(dart) });
+    }
   };
   if (draft.pieces.length === 0)
     return (

@@ -10,6 +10,7 @@ import {
 } from '../../document';
 import {
   type Closure,
+  type DartWalkRow,
   type Draft,
   type EdgeRunRow,
   openWidth,
@@ -50,23 +51,32 @@ const KINK_DEGREES = 0.5;
 const DEGREES = 180 / Math.PI;
 
 export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
-  const darts = proof.seams.some(({ kind }) => kind === 'dart');
-  const name = namesOf(proof.seams, style);
+  const darts = proof.closedDarts.length > 0 || proof.seams.some(({ kind }) => kind === 'dart');
+  const name = namesOf(proof, style);
+  const row = (id: string, place: PointedOut, one: number, other: number, marksMoved: string): ProofRow => ({
+    key: id,
+    head: { key: id, text: name(id), place },
+    cells: [
+      formatLength(one, unit),
+      formatLength(other, unit),
+      formatDifference(one - other, unit),
+      marksMoved,
+    ],
+    off: Math.abs(one - other) > SEAM_MM,
+  });
   return {
     title: 'Seam walk',
-    says: `Each mate rolled along the other, edge against edge${darts ? '; in an open dart, leg against leg' : ''}.`,
+    says: `Each mate rolled along the other, edge against edge${darts ? '; in a dart, leg against leg' : ''}.`,
     columns: ['Seam', 'One edge', 'Its mate', 'Differ by', 'Marks moved'],
-    rows: proof.seams.map((row) => ({
-      key: row.id,
-      head: { key: row.id, text: name(row.id), place: placeOfSeam(row) },
-      cells: [
-        formatLength(row.lengthA, unit),
-        formatLength(row.lengthB, unit),
-        formatDifference(row.lengthA - row.lengthB, unit),
-        formatDifference(row.markDrift, unit),
-      ],
-      off: Math.abs(row.lengthA - row.lengthB) > SEAM_MM,
-    })),
+    rows: [
+      ...proof.seams.map((seam) =>
+        row(seam.id, placeOfSeam(seam), seam.lengthA, seam.lengthB, formatDifference(seam.markDrift, unit)),
+      ),
+      // Between its points a closed dart has no balance marks.
+      ...proof.closedDarts.map((dart) =>
+        row(dart.id, placeOfDart(dart), dart.lengthInner, dart.lengthOuter, ''),
+      ),
+    ],
   };
 }
 
@@ -76,8 +86,10 @@ export const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
   edges: [a.edge, b.edge],
 });
 
+export const placeOfDart = ({ piece, wedge }: DartWalkRow): PointedOut => ({ kind: 'dart', piece, wedge });
+
 export function edgeRun({ proof }: Draft, style: Style): Proof {
-  const name = namesOf(proof.seams, style);
+  const name = namesOf(proof, style);
   // A dart meets one of the edges only.
   const seams = [...new Set(proof.edges.map(({ seam }) => seam))];
   const bendAt = (row: EdgeRunRow | undefined, angle: number): boolean =>
@@ -135,13 +147,14 @@ export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure)
   };
 }
 
-/** Names for the heads of rows; where a panel has more than one open dart, each is told by the wedge it is. */
-function namesOf(seams: readonly SeamWalkRow[], style: Style): (id: string) => string {
-  const darts = seams.filter(({ kind }) => kind === 'dart');
+/** Names for the heads of rows; where a panel has more than one dart, each is told by the wedge it is. */
+function namesOf({ seams, closedDarts }: Draft['proof'], style: Style): (id: string) => string {
+  const open = seams.filter(({ kind }) => kind === 'dart').map(({ id, a }) => ({ id, piece: a.piece }));
+  const darts = [...open, ...closedDarts];
   return (id) => {
     const dart = darts.find((row) => row.id === id);
     const wedge = /\/dart:(.+)$/.exec(id)?.[1];
-    const alone = darts.filter(({ a }) => a.piece === dart?.a.piece).length < 2;
+    const alone = darts.filter(({ piece }) => piece === dart?.piece).length < 2;
     return wedge === undefined || alone
       ? shortSeam(id)
       : seamName(id).replace(/^the dart/, wedgeNameOf(wedge, style));

@@ -1,12 +1,13 @@
 // A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
 
-import type { Draft, LevelName, Piece, PiecePart, Placement, Point } from '../../engine';
+import type { DartLines, Draft, LevelName, Piece, PiecePart, Placement, Point } from '../../engine';
 import { HANDS, placePoint } from '../../engine';
 import { closedPath, pathThrough } from './paths';
 
-/** What to point out: a seam, a crossing of top edge or hem over a seam, a level, or a panel. */
+/** What to point out: a seam, a dart closed at both ends, a crossing of top edge or hem over a seam, or a level. */
 export type PointedOut =
   | { readonly kind: 'seam'; readonly pieces: readonly string[]; readonly edges: readonly number[] }
+  | { readonly kind: 'dart'; readonly piece: string; readonly wedge: string }
   | { readonly kind: 'crossing'; readonly piece: string; readonly at: Point }
   | { readonly kind: 'level'; readonly level: LevelName };
 
@@ -45,8 +46,8 @@ export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps)
       <path className="panel" d={closedPath(outline.map(place))} />
       {piece.darts
         .filter(({ open, inner }) => !open && inner[1] && holds(outline, inner[1]))
-        .map(({ wedge, inner, outer }) => (
-          <path key={wedge} className="dart" d={closedPath([...inner, ...[...outer].reverse()].map(place))} />
+        .map((dart) => (
+          <ClosedDart key={dart.wedge} piece={piece} dart={dart} place={place} pointedOut={pointedOut} />
         ))}
       {part.rows
         .filter(({ edge }) => edge === null)
@@ -89,6 +90,34 @@ export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps)
         </text>
       ) : null}
     </g>
+  );
+}
+
+interface ClosedDartProps {
+  readonly piece: Piece;
+  readonly dart: DartLines;
+  readonly place: (point: Point) => Point;
+  readonly pointedOut: PointedOut | null;
+}
+
+/** A dart within its panel, and over it the reach by which it is pressed. */
+function ClosedDart({ piece, dart: { wedge, inner, outer }, place, pointedOut }: ClosedDartProps) {
+  const shape = closedPath([...inner, ...[...outer].reverse()].map(place));
+  const isShown = pointedOut?.kind === 'dart' && pointedOut.piece === piece.id && pointedOut.wedge === wedge;
+  return (
+    <>
+      <path className="dart" d={shape} />
+      {isShown
+        ? [inner, outer].map((leg, i) => (
+            <path
+              key={i === 0 ? 'inner' : 'outer'}
+              className="edge edge-seam pointed-out"
+              d={pathThrough(leg.map(place))}
+            />
+          ))
+        : null}
+      <path className="edge-reach" data-wedge={wedge} d={shape} />
+    </>
   );
 }
 

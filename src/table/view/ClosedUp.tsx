@@ -14,13 +14,18 @@ import {
 } from '../../engine';
 import { ClosedPart, type PlacedPart, type PointedOut } from './ClosedPart';
 
+/** An edge by its place in the piece's list, or a closed dart by its wedge. */
+export type Picked =
+  | { readonly piece: string; readonly edge: number }
+  | { readonly piece: string; readonly wedge: string };
+
 interface ClosedUpProps {
   readonly draft: Draft;
   readonly at: ClosedAt;
   readonly pointedOut: PointedOut | null;
   readonly nameOf: (piece: Piece) => string;
-  /** A seam was pressed on the drawing; `edge` is its place in the piece's list. The rows of the proof do the same by key. */
-  readonly onPick: (piece: string, edge: number) => void;
+  /** A seam or a closed dart was pressed on the drawing. The rows of the proof do the same by key. */
+  readonly onPick: (picked: Picked) => void;
 }
 
 const ROOM_MM = 14;
@@ -38,10 +43,11 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
   );
   if (!box) return null;
   const pick = ({ target }: PointerEvent): void => {
-    const edge = target instanceof Element ? target.getAttribute('data-edge') : null;
-    const piece =
-      target instanceof Element ? target.closest('[data-piece]')?.getAttribute('data-piece') : null;
-    if (edge && piece) onPick(piece, Number(edge));
+    if (!(target instanceof Element)) return;
+    const [edge, wedge] = [target.getAttribute('data-edge'), target.getAttribute('data-wedge')];
+    const piece = target.closest('[data-piece]')?.getAttribute('data-piece');
+    if (piece && edge !== null) onPick({ piece, edge: Number(edge) });
+    else if (piece && wedge !== null) onPick({ piece, wedge });
   };
   const [width, height] = [box.right - box.left + 2 * ROOM_MM, box.foot - box.top + 2 * ROOM_MM];
   return (
