@@ -3,6 +3,7 @@
 import { changeStyle, setTurnedHem } from '../../document';
 import type { Allowances } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { Tick } from '../parts/Tick';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
@@ -55,20 +56,17 @@ function TurnedHem() {
   const change = useTable((table) => table.change);
   return (
     <>
-      <label className="corner">
-        <input
-          type="checkbox"
-          checked={sheet.style.turnedHem === true}
-          aria-describedby="turned-hem-hint"
-          onChange={(event) => {
-            const turned = event.target.checked;
-            change(turned ? 'hem turned up' : 'hem not turned up', (book) =>
-              changeStyle(book, (style) => setTurnedHem(style, turned)),
-            );
-          }}
-        />
-        <span>Turn the hem up</span>
-      </label>
+      <Tick
+        on={sheet.style.turnedHem === true}
+        describedBy="turned-hem-hint"
+        onSet={(turned) =>
+          change(turned ? 'hem turned up' : 'hem not turned up', (book) =>
+            changeStyle(book, (style) => setTurnedHem(style, turned)),
+          )
+        }
+      >
+        Turn the hem up
+      </Tick>
       <p className="hint" id="turned-hem-hint">
         At its ends the allowance is cut as the mirror image of the seam allowances above the fold, and lies
         on them when it is turned up. Leave this off where the hem is bound or faced.

@@ -14,6 +14,7 @@ import {
 } from '../../paper';
 import { download } from '../parts/download';
 import { fileName } from '../parts/fileName';
+import { Tick } from '../parts/Tick';
 import { MakingForm } from './MakingForm';
 import { makingFor, printMaking, useMakingChoices } from './makingChoices';
 import { refusalOf } from './usePlanInput';
@@ -49,14 +50,9 @@ export function MakingCard({ input }: { input: PlanInput }) {
       ))}
       <p className="hint">{WORKSHOP_CARE}</p>
       <MakingForm unit={unit} />
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={choices.printed}
-          onChange={(event) => printMaking(event.target.checked)}
-        />
-        <span>Print it behind the sheets, with the eyelets on the panels</span>
-      </label>
+      <Tick on={choices.printed} onSet={printMaking}>
+        Print it behind the sheets, with the eyelets on the panels
+      </Tick>
       <div className="actions">
         <button type="button" disabled={refused} onClick={copy}>
           Copy as text

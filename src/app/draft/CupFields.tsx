@@ -3,6 +3,7 @@
 import { changeStyle, setCup } from '../../document';
 import { USUAL_CUP, type Wedge } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { Tick } from '../parts/Tick';
 import { useOpen, useTable } from '../tableContext';
 
 export function CupFields({ wedge }: { wedge: Wedge }) {
@@ -29,19 +30,17 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
     ) : null;
   return (
     <div className="cup-fields">
-      <label className="corner">
-        <input
-          type="checkbox"
-          checked={cup !== undefined}
-          onChange={(event) => {
-            const full = event.target.checked;
-            change('fullness of the cup', (book) =>
-              changeStyle(book, (style) => setCup(style, wedge.id, full ? USUAL_CUP : null)),
-            );
-          }}
-        />
-        <span>Fuller cup</span>
-      </label>
+      <Tick
+        small={true}
+        on={cup !== undefined}
+        onSet={(full) =>
+          change('fullness of the cup', (book) =>
+            changeStyle(book, (style) => setCup(style, wedge.id, full ? USUAL_CUP : null)),
+          )
+        }
+      >
+        Fuller cup
+      </Tick>
       {cup ? (
         <>
           <span className="hint">takes</span>

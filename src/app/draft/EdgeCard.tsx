@@ -13,6 +13,7 @@ import {
 } from '../../document';
 import { EDGE_NODES, type EdgeNodeName, TOP_LEVELS, type TopLevel } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { Tick } from '../parts/Tick';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
 const EDGES = [
@@ -129,27 +130,23 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
         onKeep={() => keep(`${title.toLowerCase()} at ${place}`)}
         onDrop={drop}
       />
-      <label className="corner">
-        <input
-          type="checkbox"
-          checked={kind === 'corner'}
-          onChange={(event) => {
-            const corner = event.target.checked;
-            change(`${title.toLowerCase()} at ${place}`, (book) =>
-              changeStyle(book, (style) =>
-                setEdgeNode(style, edge, node, { beyond, kind: corner ? 'corner' : 'smooth' }),
-              ),
-            );
-          }}
-        />
-        <span>
-          corner
-          <span className="unseen">
-            {' '}
-            in the {title.toLowerCase()} at {place}
-          </span>
+      <Tick
+        small={true}
+        on={kind === 'corner'}
+        onSet={(corner) =>
+          change(`${title.toLowerCase()} at ${place}`, (book) =>
+            changeStyle(book, (style) =>
+              setEdgeNode(style, edge, node, { beyond, kind: corner ? 'corner' : 'smooth' }),
+            ),
+          )
+        }
+      >
+        corner
+        <span className="unseen">
+          {' '}
+          in the {title.toLowerCase()} at {place}
         </span>
-      </label>
+      </Tick>
     </div>
   );
 }

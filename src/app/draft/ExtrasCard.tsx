@@ -3,6 +3,7 @@
 import { changeStyle, setExtra } from '../../document';
 import { EXTRAS_SPANS, type Extras, USUAL_EXTRAS } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { Tick } from '../parts/Tick';
 import { useOpen, useTable } from '../tableContext';
 
 interface Part {
@@ -71,19 +72,17 @@ function ExtraFields({ part }: { part: Part }) {
   const unlaced = laced && closure.front !== 'lacing' && closure.back !== 'lacing';
   return (
     <div className="extra">
-      <label className="corner">
-        <input
-          type="checkbox"
-          checked={asked !== undefined}
-          onChange={(event) => {
-            const wanted = event.target.checked ? usual : null;
-            change(label.toLowerCase(), (book) =>
-              changeStyle(book, (style) => setExtra(style, name, wanted)),
-            );
-          }}
-        />
-        <span>{label}</span>
-      </label>
+      <Tick
+        small={true}
+        on={asked !== undefined}
+        onSet={(wanted) =>
+          change(label.toLowerCase(), (book) =>
+            changeStyle(book, (style) => setExtra(style, name, wanted ? usual : null)),
+          )
+        }
+      >
+        {label}
+      </Tick>
       {asked && unlaced ? <p className="hint">Cut where a centre is laced; neither is now.</p> : null}
       {asked
         ? fields.map(({ field, path, label: title, hint }) => (

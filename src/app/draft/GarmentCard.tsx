@@ -4,6 +4,7 @@ import { changeStyle, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../docum
 import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
 import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
+import { Tick } from '../parts/Tick';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { useDraft, useOpen, useTable } from '../tableContext';
 import { StyleChoice } from './StyleChoice';
@@ -141,15 +142,9 @@ interface SwitchProps {
 function Switch({ id, label, hint, on, remarks, onSet }: SwitchProps) {
   return (
     <div className="switch">
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={on}
-          aria-describedby={`${id}-hint ${id}-said`}
-          onChange={(event) => onSet(event.target.checked)}
-        />
-        <span>{label}</span>
-      </label>
+      <Tick on={on} onSet={onSet} describedBy={`${id}-hint ${id}-said`}>
+        {label}
+      </Tick>
       <p className="hint" id={`${id}-hint`}>
         {hint}
       </p>

@@ -3,6 +3,7 @@
 import { useId, useState } from 'react';
 import { balanceAll, keepStyle, styleCalled } from '../../document';
 import { today } from '../parts/formatDay';
+import { Tick } from '../parts/Tick';
 import { useOpen, useTable } from '../tableContext';
 
 /** As of a draft: it has to fit on a panel. */
@@ -62,13 +63,10 @@ export function KeepStyleForm() {
         </button>
       </div>
       {locked > 0 ? (
-        <label className="tick">
-          <input type="checkbox" checked={refit} onChange={(event) => setRefit(event.target.checked)} />
-          <span>
-            Balance {locked === 1 ? 'the wedge' : `the ${locked} wedges`} sized by hand on each body; else{' '}
-            {locked === 1 ? 'it keeps its' : 'they keep their'} intake
-          </span>
-        </label>
+        <Tick on={refit} onSet={setRefit}>
+          Balance {locked === 1 ? 'the wedge' : `the ${locked} wedges`} sized by hand on each body; else{' '}
+          {locked === 1 ? 'it keeps its' : 'they keep their'} intake
+        </Tick>
       ) : null}
       <p className="hint" role="status">
         {said !== '' ? said : there ? 'The style book has one of this name; it would be written over.' : ''}

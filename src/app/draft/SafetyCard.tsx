@@ -1,6 +1,7 @@
 // The wearer's safety, next to where the reduction is set; a high one has to be acknowledged, and that prints.
 
 import { changeSheet, formatLength, SAFETY_CAUTIONS, SAFETY_STANDING } from '../../document';
+import { Tick } from '../parts/Tick';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
 export function SafetyCard() {
@@ -25,19 +26,16 @@ export function SafetyCard() {
         <p>The waist is not taken in.</p>
       )}
       {high ? (
-        <label className="acknowledge">
-          <input
-            type="checkbox"
-            checked={acknowledged}
-            onChange={(event) => {
-              const read = event.target.checked;
-              change('acknowledged the caution', (book) =>
-                changeSheet(book, (open) => ({ ...open, acknowledgedReduction: read ? reduction : null })),
-              );
-            }}
-          />
-          <span>I have read the cautions and the wearer knows them. This is printed on the pattern.</span>
-        </label>
+        <Tick
+          on={acknowledged}
+          onSet={(read) =>
+            change('acknowledged the caution', (book) =>
+              changeSheet(book, (open) => ({ ...open, acknowledgedReduction: read ? reduction : null })),
+            )
+          }
+        >
+          I have read the cautions and the wearer knows them. This is printed on the pattern.
+        </Tick>
       ) : null}
       <details open={high}>
         <summary>Usual cautions for tight lacing</summary>

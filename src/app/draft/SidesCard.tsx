@@ -1,6 +1,7 @@
 // Left and right: whether the right half has wedges of its own.
 
 import { changeStyle, setRightWedges } from '../../document';
+import { Tick } from '../parts/Tick';
 import { useOpen, useTable } from '../tableContext';
 import { draftedApart } from './draftedApart';
 
@@ -11,19 +12,17 @@ export function SidesCard() {
   return (
     <section className="card sides-card" aria-label="Left and right">
       <h3>Left and right</h3>
-      <label className="corner">
-        <input
-          type="checkbox"
-          checked={own}
-          onChange={(event) => {
-            const wanted = event.target.checked;
-            change(wanted ? 'wedges of the right’s own' : 'the same wedges left and right', (book) =>
-              changeStyle(book, (style) => setRightWedges(style, wanted)),
-            );
-          }}
-        />
-        <span>The right half has wedges of its own</span>
-      </label>
+      <Tick
+        small={true}
+        on={own}
+        onSet={(wanted) =>
+          change(wanted ? 'wedges of the right’s own' : 'the same wedges left and right', (book) =>
+            changeStyle(book, (style) => setRightWedges(style, wanted)),
+          )
+        }
+      >
+        The right half has wedges of its own
+      </Tick>
       <p className="hint">
         {draftedApart(client, sheet.style)
           ? 'Left and right are drafted apart and cut once each. Choose above which half lies on the table.'

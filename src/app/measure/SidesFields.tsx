@@ -3,6 +3,7 @@
 import { changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
 import { LengthField } from '../parts/LengthField';
+import { Tick } from '../parts/Tick';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
@@ -15,19 +16,16 @@ export function SidesFields() {
   return (
     <fieldset className="sides">
       <legend>Left and right</legend>
-      <label className="corner">
-        <input
-          type="checkbox"
-          checked={sides !== undefined}
-          onChange={(event) => {
-            const differing = event.target.checked;
-            change(differing ? 'sides that differ' : 'sides that are alike', (book) =>
-              changeClient(book, (open) => setDiffering(open, differing)),
-            );
-          }}
-        />
-        <span>Her two sides differ</span>
-      </label>
+      <Tick
+        on={sides !== undefined}
+        onSet={(differing) =>
+          change(differing ? 'sides that differ' : 'sides that are alike', (book) =>
+            changeClient(book, (open) => setDiffering(open, differing)),
+          )
+        }
+      >
+        Her two sides differ
+      </Tick>
       {sides ? (
         <>
           <p className="intro">

@@ -14,6 +14,7 @@ import {
 import { BackupButton } from '../parts/BackupButton';
 import { FileChoice } from '../parts/FileChoice';
 import { formatDay } from '../parts/formatDay';
+import { Tick } from '../parts/Tick';
 import { useOpen, useTable } from '../tableContext';
 
 const DIFFERENCES: Readonly<Record<Difference, string>> = {
@@ -155,17 +156,13 @@ interface RowProps {
 function Row({ row, id, name, ticks, children }: RowProps) {
   return (
     <li>
-      <label className="tick">
-        <input
-          type="checkbox"
-          disabled={row.state === 'same'}
-          checked={ticks.chosen.has(id)}
-          onChange={(event) => ticks.choose(id, event.target.checked)}
-        />
-        <span>
-          <b>{name}</b> {children}
-        </span>
-      </label>
+      <Tick
+        on={ticks.chosen.has(id)}
+        disabled={row.state === 'same'}
+        onSet={(chosen) => ticks.choose(id, chosen)}
+      >
+        <b>{name}</b> {children}
+      </Tick>
     </li>
   );
 }

@@ -12,6 +12,7 @@ import {
 } from '../../document';
 import { Dialog } from '../parts/Dialog';
 import { formatDay } from '../parts/formatDay';
+import { Tick } from '../parts/Tick';
 import { UndoLine } from '../parts/UndoLine';
 import { useOpen, useTable } from '../tableContext';
 import { BackupPart } from './BackupPart';
@@ -92,10 +93,9 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
         </ul>
         {found.length === 0 ? <p className="hint">No client’s name or draft has “{sought}” in it.</p> : null}
         {archived > 0 ? (
-          <label className="tick">
-            <input type="checkbox" checked={archive} onChange={(event) => setArchive(event.target.checked)} />
-            <span>Show the archive ({archived})</span>
-          </label>
+          <Tick on={archive} onSet={setArchive}>
+            Show the archive ({archived})
+          </Tick>
         ) : null}
       </section>
       <BackupPart />

@@ -14,8 +14,12 @@ interface BandDrawingProps {
   readonly textMm: number;
 }
 
-/** Its name stands so far down the band, where it is wide. */
-const NAME_AT = 0.8;
+/** Its name stands so far down the band, where it is wide; on two lines, for it is not as wide as that. */
+const NAME_AT = 0.74;
+const inTwo = (name: string): string[] => {
+  const [first = '', ...rest] = name.split(' ');
+  return [`${first} `, rest.join(' ')];
+};
 
 export const BandDrawing = memo(function BandDrawing({ draft, layout, nameOf, textMm }: BandDrawingProps) {
   return bandsOf(draft).map((band) => {
@@ -28,7 +32,11 @@ export const BandDrawing = memo(function BandDrawing({ draft, layout, nameOf, te
         <path className="panel" d={ring} />
         <path className="edge-line" d={ring} />
         <text className="panel-name" x={middle.x} y={middle.y} fontSize={textMm}>
-          {nameOf(band)}
+          {inTwo(nameOf(band)).map((line, i) => (
+            <tspan key={line} x={middle.x} dy={i === 0 ? 0 : 1.25 * textMm}>
+              {line}
+            </tspan>
+          ))}
         </text>
       </g>
     );
