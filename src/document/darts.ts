@@ -69,19 +69,33 @@ export function dartSpace({ blocks, levels, nodes, span }: Draft, side: Side, id
 
 /**
  * Makes a wedge end otherwise. Points it has already stay, its intakes too; only what a gore adds is let go, for a dart
- * is sewn shut. New points are the usual ones.
+ * is sewn shut. New points are the usual ones; a lower point that would lie above a new upper one gives way.
  */
 export function setEnds(style: Style, id: string, ends: WedgeEnds, space: DartSpace): Style {
   return changeWedge(style, id, ({ upper, lower, ...wedge }) => {
-    const usual = usualPoints(space);
+    const usual = usualPoints(space, ends);
     const has = POINTS[ends];
     return {
       ...wedge,
       intake: has.length > 0 ? withoutGore(wedge.intake) : wedge.intake,
       ...(has.includes('upper') ? { upper: upper ?? usual.upper } : {}),
-      ...(has.includes('lower') ? { lower: lower ?? usual.lower } : {}),
+      ...(has.includes('lower')
+        ? {
+            lower:
+              lower && (upper || ends !== 'closed' || isBelow(lower, usual.upper, space))
+                ? lower
+                : usual.lower,
+          }
+        : {}),
     };
   });
+}
+
+/** Whether a point lies below another; one told from the hip line does. */
+function isBelow(point: DartPoint, other: DartPoint, { bust, waist }: DartSpace): boolean {
+  const height = ({ from, below }: DartPoint): number =>
+    from === 'hip' ? Number.POSITIVE_INFINITY : below + (from === 'bust' ? bust : waist);
+  return height(point) > height(other);
 }
 
 /** Moves one point of a dart; the other one stays. */
@@ -96,16 +110,28 @@ export function setJoinedSide(style: Style, joined: boolean): Style {
 }
 
 /** Points lie this far within the bust point, the waist's fullness and the edges (common practice, no source). mm */
-const USUAL = { belowBust: inches(1), belowWaist: inches(3), insideEdge: inches(1) } as const;
+const USUAL = {
+  belowBust: inches(1),
+  aboveBust: inches(0.5),
+  belowWaist: inches(3),
+  insideEdge: inches(1),
+} as const;
 
-function usualPoints({ top, bust, waist, hem }: DartSpace): Readonly<Record<DartEnd, DartPoint>> {
+function usualPoints(
+  { top, bust, waist, hem }: DartSpace,
+  ends: WedgeEnds,
+): Readonly<Record<DartEnd, DartPoint>> {
   const upper = bust + USUAL.belowBust;
   const below = top + USUAL.insideEdge;
+  const aboveBust = ends === 'openAtTop' && bust - USUAL.aboveBust >= below;
   return {
     // Where the top edge lies below the bust, the point is told from the waist, which it is near to.
     upper:
       upper >= below ? { from: 'bust', below: USUAL.belowBust } : { from: 'waist', below: below - waist },
-    lower: { from: 'waist', below: Math.min(USUAL.belowWaist, hem - USUAL.insideEdge - waist) },
+    // From a top edge above the bust a dart runs towards the bust point; else on over the waist.
+    lower: aboveBust
+      ? { from: 'bust', below: -USUAL.aboveBust }
+      : { from: 'waist', below: Math.min(USUAL.belowWaist, hem - USUAL.insideEdge - waist) },
   };
 }
 

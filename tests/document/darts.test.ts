@@ -55,7 +55,29 @@ describe('how a wedge ends', () => {
     });
   });
 
-  // One opened at the top edge may need an intake at the bust first, and says so.
+  it('is given a point short of the bust where it opens at a top edge well above it', () => {
+    const lowerOf = (space: DartSpace) => wedgeIn(setEnds(DEFAULT_STYLE, ID, 'openAtTop', space)).lower;
+    expect(lowerOf(BODICE)).toEqual({ from: 'bust', below: -inches(0.5) });
+    expect(lowerOf({ ...BODICE, top: 240 })).toEqual({ from: 'waist', below: inches(3) });
+  });
+
+  it('lets a lower point go that would lie above the upper one', () => {
+    const opened = setEnds(DEFAULT_STYLE, ID, 'openAtTop', BODICE);
+    expect(setEnds(opened, ID, 'closed', BODICE)).toEqual(setEnds(DEFAULT_STYLE, ID, 'closed', BODICE));
+    const low = setDartPoint(opened, ID, 'lower', { from: 'hip', below: -60 });
+    expect(wedgeIn(setEnds(low, ID, 'closed', BODICE)).lower).toEqual({ from: 'hip', below: -60 });
+  });
+
+  it('is open at once when it is opened at the top edge above the bust', () => {
+    for (const name of ['default', 'ball-bodice', 'stage-bodice', 'long-line-side-panels']) {
+      const style = NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
+      const space = dartSpace(draftOf(style), 'front', ID);
+      const made = draftOf(space ? setEnds(style, ID, 'openAtTop', space) : style);
+      const lines = made.pieces.flatMap(({ darts }) => darts).find(({ wedge }) => wedge === ID);
+      expect([name, lines?.open]).toEqual([name, true]);
+    }
+  });
+
   it.each([...NAMED_STYLES.keys()])(
     'can become a dart in the style “%s”, from the hem or closed, and be cut',
     (name) => {

@@ -7,6 +7,7 @@ import {
   NAMED_STYLES,
   SHOULDER_KINDS,
   type ShoulderNumber,
+  setDartPoint,
   setEnds,
   setShoulderKind,
   setShoulderNumber,
@@ -16,6 +17,7 @@ import {
   wedgeRunsUp,
 } from '../../src/document';
 import {
+  type DartPoint,
   DEFAULT_STYLE,
   draft,
   inches,
@@ -89,10 +91,13 @@ describe('wedges that would run into the armhole', () => {
 
   it('keep the lower point they have', () => {
     const space = { top: 220, bust: 270, waist: 400, hem: 520 };
-    const style = cured(setEnds(shouldered, 'front-bust', 'openAtTop', space));
+    const opened = setEnds(shouldered, 'front-bust', 'openAtTop', space);
+    const low: DartPoint = { from: 'waist', below: inches(2) };
+    const style = cured(setDartPoint(opened, 'front-bust', 'lower', low));
     const lower = style.wedges.find(({ id }) => id === 'front-bust')?.lower;
     expect(ends(style)).toMatchObject({ 'front-bust': 'closed', 'front-side': 'through' });
-    expect(lower).toEqual({ from: 'waist', below: inches(3) });
+    expect(lower).toEqual(low);
+    expect(blocking(cured(opened))).toEqual([]);
   });
 
   it.each([...NAMED_STYLES])('are cured by it in the style “%s”', (_, { style }) => {

@@ -36,7 +36,7 @@ export function sizeWedges(
   const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
   const unplaced = new Map<LevelName, number>();
   const bust = levels.find((level) => level.name === 'bust');
-  const runs = wedges.map((wedge) => runOf(wedge, levels));
+  const runs = wedges.map((wedge) => runOf(wedge, levels, style));
   for (const level of levels) {
     const wanted = bust ? Math.max(0, suppressionOf(side, bust, level, style)) : 0;
     const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style, runs);

@@ -38,12 +38,15 @@ export function draftBlock(
   const bustLine = bustLineOf(side, body, levels, style);
   const { intakeOf: sized, unplaced } = sizeWedges(side, wedges, levels, bustLine, style, shoulder);
   const darts = new Map(
-    wedges.map((wedge) => [wedge.id, shutWhereEmpty(runOf(wedge, levels), levels, sized.get(wedge.id))]),
+    wedges.map((wedge) => [
+      wedge.id,
+      shutWhereEmpty(runOf(wedge, levels, style), levels, sized.get(wedge.id)),
+    ]),
   );
   const intakeOf = new Map(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
-  for (const wedge of wedges) issues.push(...checkRun(wedge, side, levels));
+  for (const wedge of wedges) issues.push(...checkRun(wedge, side, levels, style));
   for (const [level, left] of unplaced)
     issues.push(issue('intakeNotPlaced', 'note', { block: side, level }, { left }));
 

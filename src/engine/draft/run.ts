@@ -3,7 +3,7 @@
 import { combine, type SmoothLine, xAt } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
 import type { Level } from './levels';
-import type { DartPoint, LevelName, Side, Wedge } from './types';
+import type { DartPoint, LevelName, Side, Style, Wedge } from './types';
 
 /** Heights of a dart's points, mm; null where the wedge reaches the edge. */
 export interface Run {
@@ -23,16 +23,27 @@ export const isThrough = ({ upper, lower }: Run): boolean => upper === null && l
 /** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */
 const LEAST_DART_MM = 30;
 
-/** Where a wedge runs on a draft's levels. */
-export function runOf(wedge: Wedge, levels: readonly Level[]): Run {
+/** Where a wedge of a style runs on a draft's levels. */
+export function runOf(wedge: Wedge, levels: readonly Level[], style: Style): Run {
   if (!isDart(wedge)) return THROUGH;
   const height = (point: DartPoint | undefined): number | null => {
     const level = levels.find(({ name }) => name === point?.from);
     return point && level ? level.y + point.below : null;
   };
   const [upper, lower] = [height(wedge.upper), height(wedge.lower)];
-  return { upper, lower: upper === null || lower === null ? lower : Math.max(lower, upper + LEAST_DART_MM) };
+  if (upper !== null)
+    return { upper, lower: lower === null ? lower : Math.max(lower, upper + LEAST_DART_MM) };
+  const bust = levels.find(({ name }) => name === 'bust');
+  const ends = lower !== null && bust && endsAtBust(wedge, style) ? Math.min(lower, bust.y) : lower;
+  return { upper, lower: ends };
 }
+
+/**
+ * Balancing places nothing at the bust, so that a balanced dart from a top edge above it has shut there: it is not asked for
+ * anything below, which others then take.
+ */
+const endsAtBust = ({ sizing }: Wedge, { topFrom, overBustAbove, topAbove }: Style): boolean =>
+  sizing === 'balanced' && topFrom === 'overBust' && overBustAbove + topAbove > 0;
 
 /** Nearer to its point than this a dart takes nothing of a level. mm */
 const AT_POINT_MM = 5;
@@ -41,8 +52,8 @@ const AT_POINT_MM = 5;
 export const reaches = ({ upper, lower }: Run, y: number): boolean =>
   (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);
 
-/** A dart that takes less than this at a level has shut there. mm */
-const SHUT_MM = 1;
+/** A dart that takes less than this at a level has shut there; one that nowhere takes the second is none. mm */
+const [SHUT_MM, LEAST_MM] = [1, 2];
 
 /**
  * A dart ends at the first level above and below its widest one where it takes nothing; what it would take beyond is let go,
@@ -56,7 +67,9 @@ export function shutWhereEmpty(
   const intake = new Map(sized);
   if (isThrough(run)) return { run, intake };
   const taken = levels.map(({ name, y }) => (reaches(run, y) ? (intake.get(name) ?? 0) : 0));
-  const widest = taken.indexOf(Math.max(...taken));
+  const most = Math.max(...taken);
+  if (most < LEAST_MM) return { run, intake: new Map(levels.map(({ name }) => [name, 0])) };
+  const widest = taken.indexOf(most);
   let { upper, lower } = run;
   // Outwards from the widest level, each way: from the first that is empty on, nothing is taken.
   for (const way of [-1, 1] as const) {
@@ -93,10 +106,10 @@ export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, run: 
 }
 
 /** What is wrong with a dart's points: in the wrong order or too near each other, or no level between them. */
-export function checkRun(wedge: Wedge, side: Side, levels: readonly Level[]): Issue[] {
+export function checkRun(wedge: Wedge, side: Side, levels: readonly Level[], style: Style): Issue[] {
   if (!isDart(wedge)) return [];
   const place = { block: side, wedge: wedge.id };
-  const { upper, lower } = runOf(wedge, levels);
+  const { upper, lower } = runOf(wedge, levels, style);
   if (upper !== null && lower !== null && lower - upper <= LEAST_DART_MM)
     return [issue('dartTooShort', 'block', place, { least: LEAST_DART_MM })];
   return levels.some(({ y }) => reaches({ upper, lower }, y))

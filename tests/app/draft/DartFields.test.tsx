@@ -2,7 +2,7 @@
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { WedgeCard } from '../../../src/app/draft/WedgeCard';
-import { changeStyle, setDartPoint, setStation } from '../../../src/document';
+import { changeClient, changeStyle, DEMO_BOOK, setDartPoint, setStation } from '../../../src/document';
 import { inches, type Wedge } from '../../../src/engine';
 import { onTable } from '../onTable';
 
@@ -54,13 +54,34 @@ describe('how a wedge ends', () => {
     expect(screen.getAllByText('beyond its points')).toHaveLength(6);
   });
 
+  it('is open at the top edge as soon as it is asked to be, and needs nothing said', async () => {
+    const { user } = setUp();
+    await user.click(ends('Open at the top edge'));
+    expect(field('Lower point below the bust')).toHaveValue('-1/2');
+    expect(screen.queryByText(/takes nothing/)).toBeNull();
+  });
+
   it('says where it is shut and why', async () => {
     const { user } = setUp();
     await user.click(ends('Open at the top edge'));
+    await user.type(field('Lower point below the bust'), '{Control>}a{/Control}3{Enter}');
     expect(screen.getByText(/^It takes nothing at the bust and ends there/)).toBeVisible();
     await user.type(field('Intake at the bust'), '{Control>}a{/Control}1/2{Enter}');
-    await user.type(field('Intake at the over-bust'), '{Control>}a{/Control}1/2{Enter}');
+    expect(screen.getByText(/^It takes nothing at the under-bust and ends there/)).toBeVisible();
+    await user.type(field('Intake at the under-bust'), '{Control>}a{/Control}1/2{Enter}');
     expect(screen.queryByText(/takes nothing/)).toBeNull();
+  });
+
+  it('says that it takes nothing where nothing is to be taken', async () => {
+    const { user } = onTable(
+      <WedgeCard selected={ID} onSelect={() => undefined} />,
+      changeClient(DEMO_BOOK, (client) => ({
+        ...client,
+        measurements: { ...client.measurements, overBust: inches(38.5) },
+      })),
+    );
+    await user.click(ends('Open at the top edge'));
+    expect(screen.getByText(/^It takes nothing yet: pull its legs apart/)).toBeVisible();
   });
 
   it('is slanted by typing how far a point stands from the centre line', async () => {

@@ -1,0 +1,113 @@
+// A balanced dart that opens at the top edge is open there at once: it takes its part above the bust, and shuts at the bust.
+
+import { describe, expect, it } from 'vitest';
+import {
+  balancedWedge,
+  type DartPoint,
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  type LevelName,
+  type Style,
+  type Wedge,
+} from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { broken, judge } from '../../support/judge';
+
+const ID = 'front-side';
+const NEAR_BUST: DartPoint = { from: 'bust', below: -12 };
+const BELOW_WAIST: DartPoint = { from: 'waist', below: 60 };
+
+const openAtTop = (lower: DartPoint, change: Partial<Wedge> = {}, style: Style = DEFAULT_STYLE): Style => ({
+  ...style,
+  wedges: style.wedges.map((wedge) => (wedge.id === ID ? { ...wedge, lower, ...change } : wedge)),
+});
+
+const dartIn = ({ blocks }: Draft) => {
+  const dart = blocks?.front.wedges.find(({ id }) => id === ID);
+  if (!dart) throw new Error('the dart is drafted');
+  return dart;
+};
+const cutIn = ({ pieces }: Draft) => pieces.flatMap(({ darts }) => darts).find(({ wedge }) => wedge === ID);
+const heightOf = ({ levels }: Draft, name: LevelName): number =>
+  levels.find((level) => level.name === name)?.y ?? Number.NaN;
+const takenAt = ({ blocks }: Draft, level: LevelName): number =>
+  (blocks?.front.wedges ?? []).reduce((sum, { intake }) => sum + (intake.get(level) ?? 0), 0);
+
+describe('a balanced dart open at the top edge', () => {
+  it('takes its part by weight of what must go above the bust, and is cut open', () => {
+    const made = draft(MEAN_BODY, openAtTop(NEAR_BUST));
+    const through = draft(MEAN_BODY, DEFAULT_STYLE);
+    expect(dartIn(made).intake.get('overBust')).toBeCloseTo(dartIn(through).intake.get('overBust') ?? 0, 9);
+    expect(dartIn(made).intake.get('overBust')).toBeCloseTo(takenAt(through, 'overBust') / 3, 9);
+    expect(cutIn(made)?.open).toBe(true);
+    expect(dartIn(made).run).toEqual({ upper: null, lower: heightOf(made, 'bust') - 12 });
+  });
+
+  it('ends at the bust where its point was put lower, and the others take what it would below', () => {
+    const made = draft(MEAN_BODY, openAtTop(BELOW_WAIST));
+    expect(dartIn(made).run).toEqual({ upper: null, lower: heightOf(made, 'bust') });
+    expect(cutIn(made)?.open).toBe(true);
+    expect(dartIn(made).intake.get('waist')).toBe(0);
+    expect(takenAt(made, 'waist')).toBeCloseTo(takenAt(draft(MEAN_BODY, DEFAULT_STYLE), 'waist'), 9);
+  });
+
+  it('goes on over the bust when it is sized by hand', () => {
+    const intake = { overBust: 10, bust: 8, underBust: 12, waist: 16 };
+    const made = draft(MEAN_BODY, openAtTop(BELOW_WAIST, { sizing: 'hand', intake }));
+    expect(dartIn(made).run).toEqual({ upper: null, lower: heightOf(made, 'waist') + 60 });
+  });
+
+  it('runs on to its point from a top edge below the bust', () => {
+    const made = draft(
+      MEAN_BODY,
+      openAtTop(BELOW_WAIST, {}, { ...DEFAULT_STYLE, topFrom: 'underBust', topAbove: 10 }),
+    );
+    expect(dartIn(made).run.lower).toBe(heightOf(made, 'waist') + 60);
+    expect(cutIn(made)?.open).toBe(true);
+  });
+
+  it('is none, and is not refused, where less than two millimetres are left for it', () => {
+    const even = { ...MEAN_BODY, overBust: MEAN_BODY.bust };
+    const asked = [1.6, 2.4].map((mm) =>
+      openAtTop(NEAR_BUST, { sizing: 'hand', intake: { overBust: mm } }, DEFAULT_STYLE),
+    );
+    for (const [style, open] of [
+      [
+        openAtTop(
+          NEAR_BUST,
+          {},
+          { ...DEFAULT_STYLE, frontShare: { ...DEFAULT_STYLE.frontShare, overBust: 0.53 } },
+        ),
+        false,
+      ],
+      [asked[0] as Style, false],
+      [asked[1] as Style, true],
+    ] as const) {
+      const made = draft(even, style);
+      expect(cutIn(made) !== undefined).toBe(open);
+      expect(dartIn(made).intake.get('overBust') ?? 0).toBe(open ? 2.4 : 0);
+      expect(made.issues.filter(({ at }) => at.wedge === ID)).toEqual([]);
+    }
+  });
+
+  it('keeps every bound on 120 bodies, and is open on most', () => {
+    const style: Style = {
+      ...openAtTop(BELOW_WAIST),
+      wedges: [
+        ...openAtTop(BELOW_WAIST).wedges,
+        { ...balancedWedge('front-top', 'front', 0.78, 2), lower: NEAR_BUST },
+      ],
+    };
+    let open = 0;
+    for (const [i, body] of drawBodies(120, 8).entries()) {
+      const made = draft(body, style);
+      expect(broken(judge(body, style, made)), `body ${i}`).toEqual([]);
+      expect(
+        made.issues.filter(({ severity, code }) => severity === 'block' && code.startsWith('dart')),
+      ).toEqual([]);
+      if (cutIn(made)?.open) open += 1;
+    }
+    expect(open).toBeGreaterThan(70);
+  });
+});
