@@ -1,4 +1,4 @@
-// A drawing of the body, front view, with the path of the tape for the measurement in hand.
+// A drawing of the body, from the front or from behind, with the path of the tape for the measurement in hand.
 
 import type { MeasurementName } from '../../engine';
 
@@ -47,16 +47,25 @@ const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
   waistToLap: { d: 'M100 206L100 262', round: false },
 };
 
+/** Bust points and fullness; from behind shoulder blades, spine and seat. */
+const DETAIL = {
+  front: 'M62 134C64 150 90 152 94 138M138 134C136 150 110 152 106 138M78 134v.1M122 134v.1',
+  behind: 'M70 108C70 124 76 134 88 136M130 108C130 124 124 134 112 136M100 74V216M100 262V296',
+} as const;
+
+const BEHIND: ReadonlySet<MeasurementName> = new Set(['acrossShoulder', 'neckWidth', 'backNeckToWaist']);
+
+/** Whether the tape lies on the back, which is then what is drawn. */
+export const isBehind = (measurement: MeasurementName | null): boolean =>
+  measurement !== null && BEHIND.has(measurement);
+
 export function BodyFigure({ measurement }: { measurement: MeasurementName | null }) {
   const tape = measurement ? TAPE[measurement] : null;
   return (
     <svg className="body-figure" viewBox="20 8 160 312" aria-hidden="true">
       <path className="body" d={HALF} />
       <path className="body" d={HALF} transform="matrix(-1 0 0 1 200 0)" />
-      <path
-        className="body-detail"
-        d="M62 134C64 150 90 152 94 138M138 134C136 150 110 152 106 138M78 134v.1M122 134v.1"
-      />
+      <path className="body-detail" d={isBehind(measurement) ? DETAIL.behind : DETAIL.front} />
       {tape ? <path className={tape.round ? 'tape round' : 'tape'} d={tape.d} /> : null}
     </svg>
   );

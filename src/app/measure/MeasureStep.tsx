@@ -5,7 +5,7 @@ import { addClient, changeClient, DEMO_CLIENT, MEASUREMENT_WORDS, unusualOnes } 
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
 import { SeenContext, useOpen, useTable } from '../tableContext';
-import { BodyFigure } from './BodyFigure';
+import { BodyFigure, isBehind } from './BodyFigure';
 import { MeasurementField } from './MeasurementField';
 import { SidesFields } from './SidesFields';
 import { TapeDay } from './TapeDay';
@@ -52,6 +52,7 @@ export function MeasureStep() {
         <TapeDay />
         <BodyFigure measurement={focused} />
         <p className="hint figure-hint">
+          {isBehind(focused) ? 'Seen from behind. ' : ''}
           {focused ? MEASUREMENT_WORDS[focused].how : 'Choose a field to see where the tape goes.'}
         </p>
       </section>

@@ -108,6 +108,8 @@ function Estimate({ client, name }: PartProps) {
   const change = useTable((table) => table.change);
   const marked = client.estimated.includes(name);
   if (client.measurements[name] !== null && !marked) return null;
+  // The draft stands in for this one by itself, and says with what.
+  if (name === 'overBust' && !marked) return null;
   const expected = expectedOf(name, client.measurements, client.estimated);
   if (!expected || client.measurements.bust === null) return null;
   if (marked) return <p className="estimate marked">{estimatedSentence(expected, client.unit)}</p>;

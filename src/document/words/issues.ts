@@ -119,7 +119,7 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
       ? `${styleName} must be from ${styleSpan}. Set it within that.`
       : `${styleName} is missing, stands twice, or is not something the draft knows. Choose it anew.`,
   overBustEstimated: ({ length }) =>
-    `The over-bust girth was not measured; it is taken as ${length('overBust')}, the usual for this bust girth. Measure it to be sure.`,
+    `The over-bust girth was not measured; it is taken as ${length('overBust')} ± ${length('within')}, as nineteen women in twenty of this bust girth have it. Measure it to be sure.`,
   sidesOutOfRange: ({ sideName, number, length }) =>
     number('most') < 1
       ? `The left half of the ${sideName} must be from 40 % to 60 % of its girth. Measure it again from centre front to centre back.`

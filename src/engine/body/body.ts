@@ -35,6 +35,9 @@ function estimatedOverBust(bustMm: number): number {
   return 887.04 + 0.901 * (53.23 / 63.52) * (bustMm - 907.08);
 }
 
+/** Nineteen in twenty of them lie within so much of it: 1.96 of the SD that the correlation leaves. mm */
+const OVER_BUST_WITHIN_MM = 1.96 * 53.23 * Math.sqrt(1 - 0.901 ** 2);
+
 /**
  * Checks the measurements. `body` is null when one that is needed is missing or any is out of all span;
  * each fault is a blocking issue at its field.
@@ -59,7 +62,14 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
   const bust = measurements.bust as number;
   const overBust = measurements.overBust ?? estimatedOverBust(bust);
   if (measurements.overBust === null || measurements.overBust === undefined)
-    issues.push(issue('overBustEstimated', 'note', { field: 'overBust', level: 'overBust' }, { overBust }));
+    issues.push(
+      issue(
+        'overBustEstimated',
+        'note',
+        { field: 'overBust', level: 'overBust' },
+        { overBust, within: OVER_BUST_WITHIN_MM },
+      ),
+    );
   return {
     body: {
       bust,

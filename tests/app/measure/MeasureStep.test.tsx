@@ -101,6 +101,26 @@ describe('Measure', () => {
     expect(client().estimated).toEqual([]);
   });
 
+  it('shows one estimate of the over-bust: the one that the draft goes by, with how sure it is', () => {
+    onTable(
+      <MeasureStep />,
+      changeClient(DEMO_BOOK, (open) => setMeasurement(open, 'overBust', null)),
+    );
+    expect(
+      screen.getByText(/^The over-bust girth was not measured; it is taken as \S+ in ± \S+ in/),
+    ).toBeVisible();
+    expect(screen.queryByText(/^Usual for her other measurements/)).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Use the estimate for over-bust/ })).toBeNull();
+  });
+
+  it('shows the body from behind for what is measured there', async () => {
+    const { user } = onTable(<MeasureStep />);
+    await user.click(box('Back neck to waist'));
+    expect(screen.getByText(/^Seen from behind\. From the bone/)).toBeVisible();
+    await user.click(box('Waist girth'));
+    expect(screen.queryByText(/^Seen from behind/)).toBeNull();
+  });
+
   it('offers no estimate before the bust is known', () => {
     onTable(<MeasureStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
     expect(screen.queryByRole('button', { name: /^Use the estimate/ })).toBeNull();

@@ -54,9 +54,10 @@ describe('levels', () => {
   });
 
   it('an over-bust that was not measured is estimated and said', () => {
-    expect(issuesOf({ overBust: null })).toContainEqual(
-      expect.objectContaining({ code: 'overBustEstimated', severity: 'note' }),
-    );
+    const said = issuesOf({ overBust: null }).find(({ code }) => code === 'overBustEstimated');
+    expect(said?.severity).toBe('note');
+    // Gordon et al. 1989: SD 53.23 mm, correlation with bust girth 0.901; nineteen in twenty lie within 1.96 SDs
+    expect(said?.values?.within).toBeCloseTo(45.26, 1);
     expect(issuesOf({}).map(({ code }) => code)).not.toContain('overBustEstimated');
   });
 
