@@ -46,6 +46,7 @@ export type IssueCode =
   | 'zipNeedsAllowance'
   | 'waistReduction'
   | 'waistReductionHigh'
+  | 'extraHasNoRoom'
   | 'hemNeedsAllowance'
   | 'hemTurnsShort'
   | 'cutLineUnsure';

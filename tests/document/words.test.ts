@@ -267,6 +267,7 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   edgeTooSteep: true,
   waistReduction: true,
   waistReductionHigh: true,
+  extraHasNoRoom: true,
   hemNeedsAllowance: true,
   hemTurnsShort: true,
   cutLineUnsure: true,

@@ -42,11 +42,21 @@ describe('pieces beside the panels, on paper', () => {
     expect(counted).toMatchObject({ 'Back modesty panel': 4, 'Back facing': 2, Strap: 2, 'Back 1': 8 });
   });
 
-  it('are ruled by their measures on the drafting sheet', () => {
+  it('are ruled by their measures on the drafting sheet, and traced where they follow the panels', () => {
     const html = sheetHtml(input);
-    expect(html).toContain('Strips beside the panels');
-    // gap 2 in and two overlaps of 2 in; straps of 1 in, doubled
-    expect(html).toMatch(/Back modesty panel<\/t[dh]>.*?>1<.*?>6</s);
-    expect(html).toMatch(/Strap<\/t[dh]>.*?>2<.*?>2</s);
+    expect(html).toContain('Beside the panels');
+    // gap 2 in and two overlaps of 2 in; the laced edge lies 2 in inside; straps of 1 in, doubled
+    const cells = (label: string): string[] =>
+      [
+        ...(new RegExp(`<tr>(?:(?!<tr>).)*?${label}</t[dh]>(.*?)</tr>`, 's').exec(html)?.[1] ?? '').matchAll(
+          /<td[^>]*>(.*?)<\/td>/gs,
+        ),
+      ].map(([, text]) => text ?? '');
+    const [, , long, inside] = cells('Back modesty panel');
+    expect(cells('Back modesty panel').slice(0, 2)).toEqual(['1', '6']);
+    expect(inside).toBe('2');
+    expect(cells('Back facing').slice(0, 3)).toEqual(['2', '2', long]);
+    expect(cells('Strap').slice(0, 2)).toEqual(['2', '2']);
+    expect(html).toContain('trace the laced edge from its panel');
   });
 });

@@ -4,7 +4,8 @@ import { changeStyle, setExtra } from '../../document';
 import { EXTRAS_SPANS, type Extras, USUAL_EXTRAS } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { Tick } from '../parts/Tick';
-import { useOpen, useTable } from '../tableContext';
+import { useIssueSentence } from '../parts/useIssueSentence';
+import { useDraft, useOpen, useTable } from '../tableContext';
 
 interface Part {
   readonly name: keyof Extras;
@@ -28,7 +29,7 @@ const MODESTY: Part = {
       field: 'overlap',
       path: 'modesty.overlap',
       label: 'Overlap',
-      hint: 'under the laced edge, on either side',
+      hint: 'under each laced edge; its ends follow top edge and hem',
     },
   ],
 };
@@ -36,7 +37,14 @@ const FACING: Part = {
   name: 'facing',
   label: 'Facings',
   laced: true,
-  fields: [{ field: 'width', path: 'facing.width', label: 'Facing width', hint: 'behind each laced edge' }],
+  fields: [
+    {
+      field: 'width',
+      path: 'facing.width',
+      label: 'Facing width',
+      hint: 'behind each laced edge, cut to its run',
+    },
+  ],
 };
 const STRAPS: Part = {
   name: 'straps',
@@ -61,6 +69,8 @@ export function ExtrasCard() {
 
 function ExtraFields({ part }: { part: Part }) {
   const { client, sheet } = useOpen();
+  const { issues } = useDraft();
+  const sentence = useIssueSentence();
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -93,6 +103,7 @@ function ExtraFields({ part }: { part: Part }) {
               span={EXTRAS_SPANS[path]}
               value={asked[field] ?? null}
               unit={client.unit}
+              remarks={issues.filter(({ at }) => at.field === `extras.${path}`).map(sentence)}
               onShow={(mm) =>
                 show((book) =>
                   changeStyle(book, (style) =>

@@ -200,6 +200,8 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
   waistReductionHigh: ({ length, percent, written }) =>
     `The waist is drawn in by ${length('reduction')} (${percent('share')}); about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less, is the usual ceiling. Read the cautions for tight lacing and mark them as read, or take less.`,
+  extraHasNoRoom: ({ styleName, block }) =>
+    `${styleName} is more than the laced edge of the ${block} has room for: that edge bends too tightly, or top edge and hem run along it or meet. The piece is left out; make it narrower.`,
   hemNeedsAllowance: () =>
     'The hem is to be turned up, but it has no allowance to turn. Give it one, or bind the hem.',
   hemTurnsShort: ({ piece }) =>

@@ -94,6 +94,8 @@ export function draft(measurements: Measurements, style: Style): Draft {
     ? shoulderBands(ground.bands, edges.top, seams, style, closure.onFold)
     : { pieces: [], issues: [] };
   issues.push(...bands.issues);
+  const beside = extraPieces(style, laced, pieces);
+  issues.push(...beside.issues);
   return {
     levels,
     blocks,
@@ -101,7 +103,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     nodes: nodesOn(cut.made),
     laced,
     pieces,
-    extras: [...bands.pieces, ...extraPieces(style, laced, pieces)],
+    extras: [...bands.pieces, ...beside.pieces],
     proof: {
       ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === apart.wanted),
       seams: seamWalk(sewn, pieces),

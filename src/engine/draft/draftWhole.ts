@@ -7,7 +7,7 @@ import { type BodySides, bodyOfHand, checkSides, differs, wholeSides } from '../
 import { type Issue, issue } from '../issue';
 import { wholeProof } from '../proof/wholeProof';
 import { type Draft, draft } from './draft';
-import { extraPieces } from './extras';
+import { extrasOfHalves } from './extras';
 import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCentres';
 import type { Piece } from './piece';
 import { ofHand, rightSideUp, seamOfHand } from './rightSideUp';
@@ -111,7 +111,13 @@ function joined(
     ),
   );
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
-  const issues = [...issuesOf(alike, drafted), ...foldIssues(style), ...proof.issues];
+  const beside = extrasOfHalves(style, left.laced, { left: left.pieces, right: right.pieces });
+  const issues = [
+    ...issuesOf(alike, drafted).filter((each) => !isOfExtra(each)),
+    ...foldIssues(style),
+    ...proof.issues,
+    ...beside.issues,
+  ];
   const [spanLeft, spanRight] = [left.span, right.span];
   return {
     levels: alike.levels,
@@ -129,8 +135,7 @@ function joined(
     laced: left.laced,
     nodes: [],
     pieces,
-    // Left and right laced edges are equal: what lies behind them is cut once for both.
-    extras: [...bandsOf(drafted), ...extraPieces(style, left.laced, left.pieces)],
+    extras: [...bandsOf(drafted), ...beside.pieces],
     proof: {
       ledger: proof.ledger,
       seams: proof.seams,
@@ -141,6 +146,10 @@ function joined(
     halves: drafted,
   };
 }
+
+/** Said of what lies behind a lacing in a half; the whole's are cut anew, of both. */
+const isOfExtra = ({ code, at: { piece } }: Issue): boolean =>
+  code === 'extraHasNoRoom' || /-(modesty|facing)$/.test(piece ?? '');
 
 /** What lies above the panels is cut for each half, as they are. */
 const bandsOf = (halves: Readonly<Record<Hand, Draft>>): Piece[] =>

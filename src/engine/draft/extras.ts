@@ -1,13 +1,18 @@
-// Pieces beside the panels: modesty panel and facings of a laced centre, and straps. Straight strips all, cut from their
-// measures; ledger, seam walk and closed-up view know nothing of them.
+// Pieces beside the panels: modesty panel and facings of a laced centre, and straps. Ledger, seam walk and closed-up view know
+// nothing of them.
 
-import { cutLineAround } from '../geometry/cutLine';
+import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
-import { distance } from '../geometry/point';
-import { polylineLength } from '../geometry/polyline';
+import { type Issue, issue } from '../issue';
 import { inches } from '../units';
+import { facingShape } from './facing';
+import { type LacedEdge, lacedEdge } from './lacedEdge';
+import { modestyShape } from './modesty';
 import type { Edge, Mark, Piece } from './piece';
-import type { Extras, Side, Style } from './types';
+import { rightSideUp } from './rightSideUp';
+import { turnsHemUp } from './turnedHem';
+import { type Extras, HANDS, type Hand, type Side, type Style } from './types';
+import { uprightInside } from './uprightInside';
 
 /** What is usual where a piece is first asked for, mm. Common practice, no source. */
 export const USUAL_EXTRAS = {
@@ -15,9 +20,6 @@ export const USUAL_EXTRAS = {
   facing: { width: inches(2) },
   straps: { length: inches(16), width: inches(1) },
 } as const satisfies Required<Extras>;
-
-/** Positions of the long edges of a strip; the first edge of a panel is its inner one as well. */
-const [INNER, OUTER] = [0, 2];
 
 /** What can be cut, mm. */
 export const EXTRAS_SPANS = {
@@ -27,124 +29,156 @@ export const EXTRAS_SPANS = {
   'straps.width': [5, 150],
 } as const;
 
+export interface ExtraPieces {
+  readonly pieces: readonly Piece[];
+  readonly issues: readonly Issue[];
+}
+
 /**
- * The pieces that `style.extras` asks for, from front to back. Modesty panel and facings are as long as the finished laced
- * edge they lie behind, with its balance marks; there is none where that edge is not laced or its panel was not made.
- * x runs from the left edge of each strip, y as on its block. A strap begins at the shoulder level.
+ * The pieces that `style.extras` asks for, from front to back, both halves of the garment being alike. There is no modesty
+ * panel and no facing where the edge is not laced or its panel was not made; one that has no room is left out with a warning.
+ * Facings lie on the block as their panels do; x runs from the left edge of the others, y as on the block, and a strap begins
+ * at the shoulder level.
  */
-export function extraPieces(style: Style, laced: readonly Side[], pieces: readonly Piece[]): Piece[] {
-  const { modesty, facing, straps } = style.extras ?? {};
-  const { seam, top, hem, centre } = style.allowances;
-  const behind = laced.flatMap((side): Strip[] => {
-    const panel = pieces.find((piece) => piece.block === side && piece.number === 1);
-    const edge = panel?.edges[INNER];
-    if (!panel || edge?.role !== 'centre') return [];
-    const strip = (id: string, width: number, count: number, inner: Strip['inner']): Strip => ({
-      id,
-      block: side,
-      width,
-      count,
-      top: (edge.points[0] as Point).y,
-      length: polylineLength(edge.points),
-      inner,
-      outer: { role: 'seam', allowance: seam },
-      ends: [
-        { role: 'top', allowance: top },
-        { role: 'hem', allowance: hem },
-      ],
-      marks: marksAlong(panel, edge),
-    });
-    const gap = style.closure.lacingGap;
-    return [
-      ...(modesty
-        ? [strip(`${side}-modesty`, gap + 2 * modesty.overlap, 1, { role: 'seam', allowance: seam })]
-        : []),
-      ...(facing ? [strip(`${side}-facing`, facing.width, 2, { role: 'centre', allowance: centre })] : []),
-    ];
+export function extraPieces(style: Style, laced: readonly Side[], pieces: readonly Piece[]): ExtraPieces {
+  const behind = laced.flatMap((side): Cut[] => {
+    const edge = lacedEdge(side, pieces);
+    return edge ? [...modestyOf(style, edge, edge), ...facingOf(style, edge)] : [];
   });
-  const sewn = { role: 'seam', allowance: seam } as const;
-  const strap: Strip[] = straps
-    ? [
-        {
-          id: 'strap',
-          block: 'front',
-          // Doubled: folded along its middle.
-          width: 2 * straps.width,
-          count: 2,
-          top: 0,
-          length: straps.length,
-          inner: sewn,
-          outer: sewn,
-          ends: [sewn, sewn],
-          marks: [],
-        },
-      ]
-    : [];
-  return [...behind, ...strap].filter(({ width, length }) => width > 0 && length > 0).map(cutStrip);
+  return together([...behind, ...strapOf(style)]);
 }
 
-interface StripEdge {
-  readonly role: Edge['role'];
-  readonly allowance: number;
-}
-
-/** A rectangle to be cut, mm. */
-interface Strip {
-  readonly id: string;
-  readonly block: Side;
-  readonly width: number;
-  readonly count: number;
-  readonly top: number;
-  readonly length: number;
-  readonly inner: StripEdge;
-  readonly outer: StripEdge;
-  /** Upper and lower end. */
-  readonly ends: readonly [StripEdge, StripEdge];
-  /** Levels by their distance from the upper end. */
-  readonly marks: readonly { readonly level: Mark['level']; readonly along: number }[];
-}
-
-function cutStrip(strip: Strip): Piece {
-  const { width, top, length, inner, outer, ends } = strip;
-  const corner = (x: number, y: number): Point => ({ x, y: top + y });
-  const [a, b, c, d] = [corner(0, 0), corner(0, length), corner(width, length), corner(width, 0)];
-  const edge = ({ role, allowance }: StripEdge, ...points: Point[]): Edge => ({
-    role,
-    side: false,
-    mate: null,
-    allowance,
-    points,
+/** The same where the halves differ, of the pieces of each: facings are cut for each half, right side up, the others for both. */
+export function extrasOfHalves(
+  style: Style,
+  laced: readonly Side[],
+  halves: Readonly<Record<Hand, readonly Piece[]>>,
+): ExtraPieces {
+  const behind = laced.flatMap((side): Cut[] => {
+    const [left, right] = [lacedEdge(side, halves.left), lacedEdge(side, halves.right)];
+    if (!left || !right) return [];
+    // Seen from before her, her left lies on the right; seen from behind, on the left.
+    const modesty = side === 'front' ? modestyOf(style, right, left) : modestyOf(style, left, right);
+    const facings = HANDS.flatMap((hand) =>
+      facingOf(style, hand === 'left' ? left : right).map(({ piece, issues }) => ({
+        piece: piece && rightSideUp(hand, piece, []),
+        issues: issues.map((each) => ({ ...each, at: { ...each.at, hand } })),
+      })),
+    );
+    return [...modesty, ...facings];
   });
-  const edges = [edge(inner, a, b), edge(ends[1], b, c), edge(outer, c, d), edge(ends[0], d, a)];
-  const marks = strip.marks.flatMap(({ level, along }) =>
-    [INNER, OUTER].map(
-      (at): Mark => ({ kind: 'balance', level, at: corner(at === INNER ? 0 : width, along), edge: at }),
+  return together([...behind, ...strapOf(style)]);
+}
+
+/** A piece, or why there is none. */
+interface Cut {
+  readonly piece: Piece | null;
+  readonly issues: readonly Issue[];
+}
+
+const together = (cut: readonly Cut[]): ExtraPieces => ({
+  pieces: cut.flatMap(({ piece }) => (piece ? [piece] : [])),
+  issues: cut.flatMap(({ issues }) => issues),
+});
+
+/** A modesty panel, seen right side up, under a left and a right laced edge. */
+function modestyOf(style: Style, left: LacedEdge, right: LacedEdge): Cut[] {
+  const { closure, allowances, extras } = style;
+  const asked = extras?.modesty;
+  const width = closure.lacingGap + 2 * (asked?.overlap ?? 0);
+  if (!asked || width <= 0) return [];
+  const shape = modestyShape(left, right, closure.lacingGap, asked.overlap);
+  if (!shape) return [noRoom('modesty.overlap', left.block)];
+  const edges = [
+    edge('seam', allowances.seam, shape.left),
+    edge('hem', allowances.hem, shape.hem),
+    edge('seam', allowances.seam, shape.right),
+    edge('top', allowances.top, shape.top),
+  ];
+  return [cut(`${left.block}-modesty`, left.block, 1, edges, shape.marks, turnsHemUp(style))];
+}
+
+function facingOf(style: Style, laced: LacedEdge): Cut[] {
+  const { allowances, extras } = style;
+  if (!extras?.facing) return [];
+  const shape = facingShape(laced, extras.facing.width);
+  if (!shape) return [noRoom('facing.width', laced.block)];
+  const along = (role: Edge['role']): number =>
+    role === 'shoulder' ? allowances.seam : role === 'hem' ? allowances.hem : allowances.top;
+  const edges = [
+    edge('centre', allowances.centre, shape.centre),
+    ...shape.hem.map(({ role, points }) => edge(role, along(role), points)),
+    edge('seam', allowances.seam, shape.inner),
+    ...[...shape.top].reverse().map(({ role, points }) => edge(role, along(role), [...points].reverse())),
+  ];
+  return [cut(`${laced.block}-facing`, laced.block, 2, edges, shape.marks, turnsHemUp(style))];
+}
+
+/** A pair of straps, each doubled: folded along its middle. */
+function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
+  const asked = extras?.straps;
+  if (!asked) return [];
+  const [width, length] = [2 * asked.width, asked.length];
+  const corners = [
+    { x: 0, y: 0 },
+    { x: 0, y: length },
+    { x: width, y: length },
+    { x: width, y: 0 },
+  ];
+  const edges = corners.map((from, i) => edge('seam', seam, [from, corners[(i + 1) % 4] as Point]));
+  return [cut('strap', 'front', 2, edges, [], false)];
+}
+
+const noRoom = (field: keyof typeof EXTRAS_SPANS, block: Side): Cut => ({
+  piece: null,
+  issues: [issue('extraHasNoRoom', 'warn', { field: `extras.${field}`, block })],
+});
+
+const edge = (role: Edge['role'], allowance: number, points: readonly Point[]): Edge => ({
+  role,
+  side: false,
+  mate: null,
+  allowance,
+  points,
+});
+
+/** Position of the edge opposite the first one. */
+const OPPOSITE = 2;
+
+function cut(
+  id: string,
+  block: Side,
+  count: number,
+  edges: readonly Edge[],
+  marks: readonly Mark[],
+  turnedUp: boolean,
+): Cut {
+  const { line, turnsUp } = cutLineTurnedUp(
+    edges.map((each) =>
+      turnedUp && each.role === 'hem' ? { ...each, turnedUp: { start: true, end: true } } : each,
     ),
   );
+  const ring = edges.flatMap(({ points }) => points.slice(0, -1));
+  const place = { block, piece: id };
   return {
-    id: strip.id,
-    block: strip.block,
-    number: 0,
-    cut: { count: strip.count, onFold: false },
-    edges,
-    outer: OUTER,
-    darts: [],
-    // A rectangle always has a cut line; its ring is the outline itself where nothing is allowed.
-    cutLine: cutLineAround(edges) ?? [a, b, c, d],
-    grain: [corner(width / 2, length * 0.12), corner(width / 2, length * 0.88)],
-    marks,
+    piece: {
+      id,
+      block,
+      number: 0,
+      cut: { count, onFold: false },
+      edges,
+      outer: OPPOSITE,
+      darts: [],
+      cutLine: line ?? ring,
+      grain: uprightInside(ring),
+      marks,
+    },
+    issues: line
+      ? turnsUp
+        ? []
+        : [issue('hemTurnsShort', 'warn', place)]
+      : [issue('cutLineUnsure', 'block', place)],
   };
-}
-
-/** Balance marks of the centre edge by their distance along it from its upper end. */
-function marksAlong(panel: Piece, edge: Edge): Strip['marks'] {
-  return panel.marks
-    .filter((mark) => mark.kind === 'balance' && mark.edge === INNER)
-    .map(({ level, at }) => {
-      const above = edge.points.filter(({ y }) => y < at.y);
-      const last = above.at(-1);
-      return { level, along: polylineLength(above) + (last ? distance(last, at) : 0) };
-    });
 }
 
 type NumberCheck = (field: string, value: unknown, least: number, most: number) => void;

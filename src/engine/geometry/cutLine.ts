@@ -142,7 +142,7 @@ interface MovedChord {
  * Each chord moves out by the allowance, from where it meets the one before to where it meets the next. In a hollow
  * tighter than the allowance a chord is used up on the way out: its neighbours then meet each other.
  */
-function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
+export function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
   const points = allowance > 0 ? withoutShortChords(all) : all;
   const chords: MovedChord[] = [];
   let tangled = false;

@@ -1,6 +1,7 @@
 // The corner of a hem that is turned up: its allowance is the mirror image of the seam allowance above the fold, so that the
 // one comes to lie on the other and no cloth is short.
 
+import { chordMeeting } from './chordMeeting';
 import type { Corner, MovedEdge } from './cutCorner';
 import { between, distance, type Point } from './point';
 
@@ -82,7 +83,7 @@ function mirrorSeam(
     ...hem.slice(1),
   ];
   for (let i = 1; i < mirrored.length; i += 1) {
-    const met = firstOn(mirrored[i - 1] as Point, mirrored[i] as Point, lengthened);
+    const met = chordMeeting(mirrored[i - 1] as Point, mirrored[i] as Point, lengthened);
     if (!met) continue;
     if (far(met.at, onFold.at, hemMm)) return null;
     return { points: [...mirrored.slice(0, i), met.at], fromEnd: onFold.fromEnd, fromStart: met.index };
@@ -107,19 +108,4 @@ function meetingWithFold(
     return { at: between(p, q, t), fromEnd: seam.length - 1 - i };
   }
   return null;
-}
-
-/** Where a chord first meets a row of points, and the index of the point behind the meeting; null when it does not. */
-function firstOn(a: Point, b: Point, row: readonly Point[]): { at: Point; index: number } | null {
-  let nearest: { t: number; index: number } | null = null;
-  for (let index = 1; index < row.length; index += 1) {
-    const [p, q] = [row[index - 1] as Point, row[index] as Point];
-    const turn = (b.x - a.x) * (q.y - p.y) - (b.y - a.y) * (q.x - p.x);
-    if (turn === 0) continue;
-    const t = ((p.x - a.x) * (q.y - p.y) - (p.y - a.y) * (q.x - p.x)) / turn;
-    const u = ((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / turn;
-    if (t < 0 || t > 1 || u < 0 || u > 1 || (nearest && t >= nearest.t)) continue;
-    nearest = { t, index };
-  }
-  return nearest && { at: between(a, b, nearest.t), index: nearest.index };
 }

@@ -2,6 +2,7 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { ExtrasCard } from '../../../src/app/draft/ExtrasCard';
+import { changeStyle, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
 import { onTable } from '../onTable';
 
@@ -19,5 +20,20 @@ describe('the card of pieces beside the panels', () => {
     await user.click(screen.getByRole('checkbox', { name: 'Modesty panel' }));
     expect(Object.keys(extras() ?? {})).toEqual(['straps']);
     expect(changes()).toEqual(['modesty panel', 'overlap', 'straps', 'modesty panel']);
+  });
+
+  it('says at the width of a facing that there is no room for it', () => {
+    // A deep point at centre back, from which the hem rises so fast that it would meet the top edge.
+    const steep = changeStyle(DEMO_BOOK, (style) => ({
+      ...style,
+      hemShape: {
+        ...style.hemShape,
+        centreBack: { beyond: 150, kind: 'corner' },
+        sideBack: { beyond: -120, kind: 'corner' },
+      },
+      extras: { facing: { width: 200 } },
+    }));
+    onTable(<ExtrasCard />, steep);
+    expect(screen.getByText(/width of the facing is more than .* has room for/)).toBeVisible();
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_STYLE, draft, type Piece, type Style } from '../../../src/engine';
+import { DEFAULT_STYLE, draft, type Piece, type Point, type Style } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { alongTo, areaSeen, lengthOf, ringOf } from '../../support/outline';
 
@@ -14,7 +14,12 @@ const extraOf = (id: string, style: Style): Piece => {
   return piece;
 };
 
-const sidesOf = (piece: Piece): number[] => piece.edges.map(({ points }) => lengthOf(points));
+const near = (mm: number): number => Math.round(mm * 1e6) / 1e6;
+
+const span = (piece: Piece, along: 'x' | 'y'): number => {
+  const places = ringOf(piece).map((point) => point[along]);
+  return Math.max(...places) - Math.min(...places);
+};
 
 describe('pieces beside the panels', () => {
   it('are none where none is asked for, and those of the laced centre where it is laced', () => {
@@ -33,21 +38,22 @@ describe('pieces beside the panels', () => {
   it('measure what was asked: gap and two overlaps, facing width, strap doubled; as long as the laced edge', () => {
     const back = draft(MEAN_BODY, ALL).pieces.find(({ id }) => id === 'back-1');
     const laced = lengthOf(back?.edges[0]?.points ?? []);
-    const near = (piece: Piece, width: number, length: number) => {
-      const [a, b, c, d] = sidesOf(piece) as [number, number, number, number];
-      for (const [is, wanted] of [
-        [a, length],
-        [b, width],
-        [c, length],
-        [d, width],
-      ] as const)
-        expect(is).toBeCloseTo(wanted, 9);
-      expect(Math.abs(areaSeen(ringOf(piece)))).toBeCloseTo(width * length, 6);
-    };
+    const modesty = extraOf('back-modesty', ALL);
     // lacing gap of the default style, 2 in, and the overlap of 50 mm on either side
-    near(extraOf('back-modesty', ALL), 50.8 + 100, laced);
-    near(extraOf('back-facing', ALL), 45, laced);
-    near(extraOf('strap', ALL), 50, 400);
+    expect(span(modesty, 'x')).toBeCloseTo(50.8 + 100, 9);
+    const hem = modesty.edges[1]?.points.map(({ x, y }) => [x, y] as const) ?? [];
+    const top = modesty.edges[3]?.points.map(({ x, y }) => [x, y] as const) ?? [];
+    // Between the laced edges the ends run straight across, as far apart as those are long.
+    for (const x of [50, 50 + 50.8]) {
+      const [foot, head] = [hem, top].map((row) => row.find(([at]) => Math.abs(at - x) < 1e-9)?.[1]);
+      expect((foot ?? 0) - (head ?? 0)).toBeCloseTo(laced, 9);
+    }
+    const facing = extraOf('back-facing', ALL);
+    expect(facing.edges[0]?.points).toEqual(back?.edges[0]?.points);
+    expect(span(facing, 'x')).toBeCloseTo(45, 9);
+    const strap = extraOf('strap', ALL);
+    expect([span(strap, 'x'), span(strap, 'y')]).toEqual([50, 400]);
+    expect(Math.abs(areaSeen(ringOf(strap)))).toBeCloseTo(50 * 400, 9);
     expect(draft(MEAN_BODY, ALL).extras.map(({ cut }) => cut)).toEqual([
       { count: 1, onFold: false },
       { count: 2, onFold: false },
@@ -55,20 +61,44 @@ describe('pieces beside the panels', () => {
     ]);
   });
 
-  it('carry the balance marks of the laced edge as far from its upper end', () => {
+  it('carry the balance marks of the laced edge: a facing on it and square across, a modesty panel as far down', () => {
     const back = draft(MEAN_BODY, ALL).pieces.find(({ id }) => id === 'back-1') as Piece;
-    const facing = extraOf('back-facing', ALL);
-    const along = (piece: Piece, at: number) =>
-      piece.marks
-        .filter(({ edge }) => edge === at)
-        .map(({ level, at: point }) => {
-          const points = piece.edges[at]?.points ?? [];
-          const down = (points[0]?.y ?? 0) < (points.at(-1)?.y ?? 0) ? points : [...points].reverse();
-          return [level, Math.round(alongTo(down, point).along * 1e6)];
-        });
-    expect(along(facing, 0).length).toBeGreaterThan(1);
-    expect(along(facing, 0)).toEqual(along(back, 0));
-    expect(along(facing, 2)).toEqual(along(back, 0));
+    const on = (piece: Piece, edge: number) => piece.marks.filter((mark) => mark.edge === edge);
+    const [facing, modesty] = [extraOf('back-facing', ALL), extraOf('back-modesty', ALL)];
+    expect(on(back, 0).length).toBeGreaterThan(1);
+    expect(on(facing, 0)).toEqual(on(back, 0));
+    // The default style's back is laced along a straight, upright edge.
+    expect(on(facing, 2).map(({ level, at }) => [level, near(at.x), near(at.y)])).toEqual(
+      on(back, 0).map(({ level, at }) => [level, 45, near(at.y)]),
+    );
+    const down = (points: readonly Point[]) =>
+      (points[0]?.y ?? 0) < (points.at(-1)?.y ?? 0) ? points : [...points].reverse();
+    const begins = back.edges[0]?.points[0]?.y ?? 0;
+    for (const edge of [0, 2])
+      expect(on(modesty, edge).map(({ level, at }) => [level, Math.round((at.y - begins) * 1e6)])).toEqual(
+        on(back, 0).map(({ level, at }) => [
+          level,
+          Math.round(alongTo(down(back.edges[0]?.points ?? []), at).along * 1e6),
+        ]),
+      );
+  });
+
+  it('that have no room are left out, and the field says so', () => {
+    // A deep point at centre back, from which the hem rises so fast that it would meet the top edge.
+    const steep: Style = {
+      ...ALL,
+      hemShape: {
+        ...ALL.hemShape,
+        centreBack: { beyond: 150, kind: 'corner' },
+        sideBack: { beyond: -120, kind: 'corner' },
+      },
+      extras: { facing: { width: 200 } },
+    };
+    const made = draft(MEAN_BODY, steep);
+    expect(made.extras).toEqual([]);
+    expect(made.issues.filter(({ code }) => code === 'extraHasNoRoom')).toMatchObject([
+      { severity: 'warn', at: { field: 'extras.facing.width', block: 'back' } },
+    ]);
   });
 
   it('are no part of the proof, and change nothing of the panels', () => {

@@ -413,7 +413,7 @@ describe('a sheet with a shoulder band', () => {
         new RegExp(`^${side} shoulder band$`, 'i'),
         input.draft.extras.find(({ id }) => id === `${side}-band`),
       );
-    expect(hand.rows(/^Strips/).map(([strip]) => strip)).toEqual(['Back modesty panel']);
+    expect(hand.rows(/^Beside the panels/).map(([strip]) => strip)).toEqual(['Back modesty panel']);
   });
 
   it('draws the bands of each half in that half’s own coordinates, where the sides differ', () => {

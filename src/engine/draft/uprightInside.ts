@@ -1,0 +1,66 @@
+// Where a grain line finds room in an outline that has no lines of its draft to go by.
+
+import type { Point } from '../geometry/point';
+
+/** Places across the outline's width that are tried. */
+const TRIED = 24;
+
+/** The line keeps this part of its room at either end. */
+const CLEAR = 0.12;
+
+/** It need not be longer than this part of the longest there is; the rest is for keeping off the edges beside it. */
+const LONG_ENOUGH = 0.6;
+
+/** An upright line inside a closed ring, well clear of the edges on both sides, and a little shorter than its room. */
+export function uprightInside(ring: readonly Point[]): readonly [Point, Point] {
+  const xs = ring.map(({ x }) => x);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const lines = Array.from({ length: TRIED - 1 }, (_, i) => left + ((right - left) * (i + 1)) / TRIED).map(
+    (x) => longestAt(ring, x),
+  );
+  const longest = Math.max(...lines.map(({ from, to }) => to - from));
+  const best = lines
+    .filter(({ from, to }) => to - from >= LONG_ENOUGH * longest)
+    .map((line) => ({ ...line, room: roomBeside(ring, line) }))
+    .reduce((kept, line) => (line.room > kept.room + 1e-6 ? line : kept));
+  return [
+    { x: best.x, y: best.from },
+    { x: best.x, y: best.to },
+  ];
+}
+
+interface Upright {
+  readonly x: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+function longestAt(ring: readonly Point[], x: number): Upright {
+  const ys = crossings(
+    ring.map((point) => ({ x: point.y, y: point.x })),
+    x,
+  );
+  let [from, to] = [0, 0];
+  for (let i = 1; i < ys.length; i += 2) {
+    const [upper, lower] = [ys[i - 1] as number, ys[i] as number];
+    if (lower - upper > to - from) [from, to] = [upper, lower];
+  }
+  const clear = CLEAR * (to - from);
+  return { x, from: from + clear, to: to - clear };
+}
+
+/** How far an upright line is from the edges beside it, at its ends and between. */
+function roomBeside(ring: readonly Point[], { x, from, to }: Upright): number {
+  const heights = [0, 0.25, 0.5, 0.75, 1].map((part) => from + (to - from) * part);
+  return Math.min(...heights.flatMap((y) => crossings(ring, y).map((at) => Math.abs(at - x))));
+}
+
+/** The xs, growing, at which a ring crosses height `y`. */
+function crossings(ring: readonly Point[], y: number): number[] {
+  return ring
+    .flatMap((p, i) => {
+      const q = ring[(i + 1) % ring.length] as Point;
+      return p.y > y === q.y > y ? [] : [p.x + ((q.x - p.x) * (y - p.y)) / (q.y - p.y)];
+    })
+    .sort((a, b) => a - b);
+}
