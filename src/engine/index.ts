@@ -30,6 +30,7 @@ export { openWidth } from './draft/openings';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './draft/piece';
 export { isThrough } from './draft/run';
 export { stationOf, stationX } from './draft/station';
+export { SHOULDERS_SPANS, STYLE_SPANS } from './draft/styleSpans';
 export { turnsHemUp } from './draft/turnedHem';
 export { dartAngle, type Turn, turnIntake } from './draft/turnIntake';
 export {

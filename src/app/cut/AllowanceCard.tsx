@@ -1,7 +1,7 @@
 // Seam allowances, a number for each kind of edge, and whether the hem's is turned up.
 
 import { changeStyle, setTurnedHem } from '../../document';
-import type { Allowances } from '../../engine';
+import { type Allowances, STYLE_SPANS } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { Tick } from '../parts/Tick';
 import { useIssueSentence } from '../parts/useIssueSentence';
@@ -30,7 +30,7 @@ export function AllowanceCard() {
         <LengthField
           key={edge}
           label={label}
-          span={[0, 100]}
+          span={STYLE_SPANS.allowance}
           value={sheet.style.allowances[edge]}
           unit={client.unit}
           remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}

@@ -1,7 +1,7 @@
 // Fullness of the cup: where below the bust point a wedge's shaping begins, and what it takes there.
 
 import { changeStyle, setCup } from '../../document';
-import { USUAL_CUP, type Wedge } from '../../engine';
+import { STYLE_SPANS, USUAL_CUP, type Wedge } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { Tick } from '../parts/Tick';
 import { useOpen, useTable } from '../tableContext';
@@ -18,7 +18,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
       <LengthField
         compact={true}
         label={label}
-        span={part === 'below' ? [5, 150] : [0, 100]}
+        span={part === 'below' ? STYLE_SPANS.cupBelow : STYLE_SPANS.cupIntake}
         value={cup[part]}
         unit={client.unit}
         onShow={(mm) =>

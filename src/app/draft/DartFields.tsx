@@ -20,6 +20,7 @@ import {
   type DartPoint,
   type Draft,
   type DraftedWedge,
+  STYLE_SPANS,
   type Style,
   type Wedge,
 } from '../../engine';
@@ -89,9 +90,6 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   );
 }
 
-/** What a dart's point may be from its level, mm. */
-const POINT_SPAN = [-400, 400] as const;
-
 interface PointFieldsProps {
   readonly wedge: Wedge;
   readonly end: DartEnd;
@@ -115,7 +113,7 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
         compact={true}
         signed={true}
         label={`${end === 'upper' ? 'Upper' : 'Lower'} point below the ${LEVEL_WORDS[point.from]}`}
-        span={POINT_SPAN}
+        span={STYLE_SPANS.dartPoint}
         value={point.below}
         unit={client.unit}
         onShow={(mm) =>

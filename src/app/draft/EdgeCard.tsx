@@ -11,7 +11,7 @@ import {
   setEdgeNode,
   TOP_EDGES,
 } from '../../document';
-import { EDGE_NODES, type EdgeNodeName, TOP_LEVELS, type TopLevel } from '../../engine';
+import { EDGE_NODES, type EdgeNodeName, STYLE_SPANS, TOP_LEVELS, type TopLevel } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { Tick } from '../parts/Tick';
 import { useDraft, useOpen, useTable } from '../tableContext';
@@ -118,7 +118,7 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
       <LengthField
         compact={true}
         signed={true}
-        span={[-400, 400]}
+        span={STYLE_SPANS.edgeNode}
         label={`${title} at ${place}`}
         value={beyond}
         unit={client.unit}

@@ -1,7 +1,14 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
 import { changeStyle, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../document';
-import { BACK_CLOSURES, type Closure, FRONT_CLOSURES, type Side, type Style } from '../../engine';
+import {
+  BACK_CLOSURES,
+  type Closure,
+  FRONT_CLOSURES,
+  type Side,
+  STYLE_SPANS,
+  type Style,
+} from '../../engine';
 import { HandContext } from '../handContext';
 import { LengthField } from '../parts/LengthField';
 import { Tick } from '../parts/Tick';
@@ -18,11 +25,11 @@ const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>
   zip: 'Zip',
 };
 
-/** What the draft can take, mm. */
+/** What the draft can take at each field, mm. */
 const SPANS = {
-  topAbove: [-600, 200],
-  hemBelow: [-400, 800],
-  'closure.lacingGap': [0, 300],
+  topAbove: STYLE_SPANS.topAbove,
+  hemBelow: STYLE_SPANS.hemBelow,
+  'closure.lacingGap': STYLE_SPANS.lacingGap,
 } as const;
 
 export function GarmentCard() {

@@ -2,7 +2,15 @@
 
 import { memo } from 'react';
 import { changeStyle, formatDifference, formatLength, LEVEL_WORDS, type Unit } from '../../document';
-import { type Draft, type Issue, type LedgerRow, type LevelName, openWidth, type Style } from '../../engine';
+import {
+  type Draft,
+  type Issue,
+  type LedgerRow,
+  type LevelName,
+  openWidth,
+  STYLE_SPANS,
+  type Style,
+} from '../../engine';
 import type { Viewport } from '../../table';
 import { sewnWord, whereOutside } from '../parts/girthWords';
 import { LengthField } from '../parts/LengthField';
@@ -101,9 +109,6 @@ function written(
   };
 }
 
-/** Ease that the draft can take, mm. */
-const EASE_SPAN = [-600, 600] as const;
-
 const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
   const { level, unit, ease, body, sewn, sewnAs, outside, off, wedges, side, remarks, top } = props;
   const show = useTable((table) => table.show);
@@ -135,7 +140,7 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
           <LengthField
             compact={true}
             signed={true}
-            span={EASE_SPAN}
+            span={STYLE_SPANS.ease}
             label={`Ease at the ${name}`}
             value={ease}
             unit={unit}

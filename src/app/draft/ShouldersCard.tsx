@@ -16,7 +16,7 @@ import {
   topFromOverBust,
   wedgeRunsUp,
 } from '../../document';
-import type { Draft, Issue, Side, Style } from '../../engine';
+import { type Draft, type Issue, SHOULDERS_SPANS, type Side, type Style } from '../../engine';
 import { LengthField } from '../parts/LengthField';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { useDraft, useOpen, useTable } from '../tableContext';
@@ -31,8 +31,6 @@ interface NumberWords {
   readonly name: ShoulderNumber;
   readonly label: string;
   readonly hint: string;
-  /** What the draft can take, mm. */
-  readonly span: readonly [least: number, most: number];
   /** Where the draft complains of it, besides its own place. */
   readonly also?: string;
 }
@@ -42,17 +40,15 @@ const NUMBERS: readonly NumberWords[] = [
     name: 'drop',
     label: 'Shoulder drop',
     hint: 'tip below the neck point',
-    span: [0, 80],
     also: 'topShape.underarm',
   },
-  { name: 'armholeIn', label: 'Armhole inwards', hint: 'at half its depth', span: [0, 40] },
-  { name: 'intake.front', label: 'Front wedge', hint: 'taken at mid-shoulder', span: [0, 60] },
-  { name: 'intake.back', label: 'Back wedge', hint: 'taken at mid-shoulder', span: [0, 60] },
+  { name: 'armholeIn', label: 'Armhole inwards', hint: 'at half its depth' },
+  { name: 'intake.front', label: 'Front wedge', hint: 'taken at mid-shoulder' },
+  { name: 'intake.back', label: 'Back wedge', hint: 'taken at mid-shoulder' },
   {
     name: 'bandAbove',
     label: 'Band height',
     hint: 'above the top edge at the centres',
-    span: [10, 150],
     also: 'topShape.centreFront',
   },
 ];
@@ -189,7 +185,7 @@ function NumberField({ number }: { number: NumberWords }) {
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
   const { style } = sheet;
-  const { name, label, hint, span } = number;
+  const { name, label, hint } = number;
   const places = placesOf(number);
   const remarks = issues
     .filter(({ severity, at }) => severity === 'block' && places.includes(at.field ?? ''))
@@ -201,7 +197,7 @@ function NumberField({ number }: { number: NumberWords }) {
       <LengthField
         compact={true}
         label={called}
-        span={span}
+        span={SHOULDERS_SPANS[name]}
         value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}
         unit={client.unit}
         remarks={remarks}

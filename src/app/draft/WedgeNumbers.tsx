@@ -15,6 +15,7 @@ import {
   type Block,
   type DraftedWedge,
   type LevelName,
+  STYLE_SPANS,
   type Style,
   stationOf,
   type Wedge,
@@ -29,9 +30,6 @@ interface WedgeNumbersProps {
   readonly drafted: DraftedWedge;
   readonly block: Block;
 }
-
-/** What a wedge that runs through may take at a level, mm; less than nothing adds cloth. A dart is sewn shut. */
-const INTAKE_SPAN = { through: [-200, 300], dart: [0, 300] } as const;
 
 export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
   const { client } = useOpen();
@@ -74,7 +72,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                   <LengthField
                     compact={true}
                     signed={ends === 'through'}
-                    span={ends === 'through' ? INTAKE_SPAN.through : INTAKE_SPAN.dart}
+                    span={ends === 'through' ? STYLE_SPANS.wedgeIntake : STYLE_SPANS.dartIntake}
                     label={`Intake at the ${LEVEL_WORDS[name]}`}
                     value={drafted.intake.get(name) ?? 0}
                     unit={client.unit}

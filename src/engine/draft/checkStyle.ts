@@ -3,6 +3,7 @@
 
 import { type Issue, issue } from '../issue';
 import { checkExtras } from './extras';
+import { SHOULDERS_SPANS, STYLE_SPANS } from './styleSpans';
 import {
   BACK_CLOSURES,
   DART_LEVELS,
@@ -30,20 +31,20 @@ export function checkStyle(style: Style): Issue[] {
     if (!allowed.includes(value)) issues.push(issue('styleOutOfRange', 'block', { field }));
   };
   for (const level of LEVEL_NAMES) {
-    number(`ease.${level}`, record(given.ease)[level], -600, 600);
+    number(`ease.${level}`, record(given.ease)[level], ...STYLE_SPANS.ease);
     number(`frontShare.${level}`, record(given.frontShare)[level], 0.2, 0.8);
   }
   number('overBustAbove', given.overBustAbove, 15, 150);
-  number('topAbove', given.topAbove, -600, 200);
-  number('hemBelow', given.hemBelow, -400, 800);
+  number('topAbove', given.topAbove, ...STYLE_SPANS.topAbove);
+  number('hemBelow', given.hemBelow, ...STYLE_SPANS.hemBelow);
   choice('topFrom', given.topFrom, TOP_LEVELS);
   for (const edge of ['topShape', 'hemShape'] as const)
     for (const node of EDGE_NODES) {
       const { beyond, kind } = record(record(given[edge])[node]);
-      number(`${edge}.${node}`, beyond, -400, 400);
+      number(`${edge}.${node}`, beyond, ...STYLE_SPANS.edgeNode);
       choice(`${edge}.${node}.kind`, kind, ['smooth', 'corner']);
     }
-  number('closure.lacingGap', record(given.closure).lacingGap, 0, 300);
+  number('closure.lacingGap', record(given.closure).lacingGap, ...STYLE_SPANS.lacingGap);
   choice('closure.front', record(given.closure).front, FRONT_CLOSURES);
   choice('closure.back', record(given.closure).back, BACK_CLOSURES);
   choice('closure.sideZip', record(given.closure).sideZip, [undefined, true, false]);
@@ -51,16 +52,16 @@ export function checkStyle(style: Style): Issue[] {
   choice('turnedHem', given.turnedHem, [undefined, true, false]);
   if (given.shoulders !== undefined) {
     const { drop, armholeIn, intake, bandAbove } = record(given.shoulders);
-    number('shoulders.drop', drop, 0, 80);
-    number('shoulders.armholeIn', armholeIn, 0, 40);
-    if (bandAbove !== undefined) number('shoulders.bandAbove', bandAbove, 10, 150);
+    number('shoulders.drop', drop, ...SHOULDERS_SPANS.drop);
+    number('shoulders.armholeIn', armholeIn, ...SHOULDERS_SPANS.armholeIn);
+    if (bandAbove !== undefined) number('shoulders.bandAbove', bandAbove, ...SHOULDERS_SPANS.bandAbove);
     for (const block of ['front', 'back'] as const)
-      number(`shoulders.intake.${block}`, record(intake)[block], 0, 60);
+      number(`shoulders.intake.${block}`, record(intake)[block], ...SHOULDERS_SPANS[`intake.${block}`]);
   }
   number('balance.sideShare', record(given.balance).sideShare, 0, 1);
   number('balance.cap', record(given.balance).cap, 0, 300);
   for (const edge of ['seam', 'side', 'top', 'hem', 'centre'] as const)
-    number(`allowances.${edge}`, record(given.allowances)[edge], 0, 100);
+    number(`allowances.${edge}`, record(given.allowances)[edge], ...STYLE_SPANS.allowance);
   checkExtras(given.extras, number);
   choice('wedges', Array.isArray(given.wedges), [true]);
   const wedges = Array.isArray(given.wedges) ? Array.from(given.wedges, record) : [];
@@ -92,19 +93,18 @@ function checkWedge(wedge: Unchecked, field: string, number: NumberCheck, choice
   for (const part of ['stationAt', 'intake'] as const)
     choice(`${field}.${part}`, isRecord(wedge[part]), [true]);
   if (wedge.cup !== undefined) {
-    number(`${field}.cup.below`, record(wedge.cup).below, 5, 150);
-    number(`${field}.cup.intake`, record(wedge.cup).intake, 0, 100);
+    number(`${field}.cup.below`, record(wedge.cup).below, ...STYLE_SPANS.cupBelow);
+    number(`${field}.cup.intake`, record(wedge.cup).intake, ...STYLE_SPANS.cupIntake);
   }
   const ends = (['upper', 'lower'] as const).filter((end) => wedge[end] !== undefined);
   for (const end of ends) {
-    number(`${field}.${end}.below`, record(wedge[end]).below, -400, 400);
+    number(`${field}.${end}.below`, record(wedge[end]).below, ...STYLE_SPANS.dartPoint);
     choice(`${field}.${end}.from`, record(wedge[end]).from, DART_LEVELS);
   }
-  // A dart is sewn shut; only a wedge that parts two panels can add cloth.
-  const least = ends.length > 0 ? 0 : -200;
+  const [least, most] = ends.length > 0 ? STYLE_SPANS.dartIntake : STYLE_SPANS.wedgeIntake;
   for (const level of LEVEL_NAMES) {
     number(`${field}.stationAt.${level}`, record(wedge.stationAt)[level] ?? 0, -1, 1);
-    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, least, 300);
+    number(`${field}.intake.${level}`, record(wedge.intake)[level] ?? 0, least, most);
   }
 }
 
