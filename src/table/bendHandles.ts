@@ -1,16 +1,7 @@
 // Bending an axis on the table: caught where it crosses a level; a closed dart's is straight and caught at its points.
 
 import { pointX, setStationAt, slantDart, straightenAt } from '../document';
-import {
-  type Block,
-  type Draft,
-  type DraftedWedge,
-  type Level,
-  type Style,
-  stationOf,
-  stationX,
-  xAt,
-} from '../engine';
+import { type Block, type Draft, type DraftedWedge, type Level, type Style, stationOf, xAt } from '../engine';
 import type { Handle } from './handle';
 import { directionOf, onTable, type TableLayout } from './layout';
 
@@ -57,7 +48,7 @@ export function bendHandles(
   return crossed.map((level): Handle => {
     const width = block.width.get(level.name) ?? 0;
     const x = xAt(wedge.axis, level.y);
-    const straight = stationX(wedge.station, block.bustLine, width);
+    const straight = wedge.unbent.get(level.name) ?? x;
     return {
       ...shared,
       id: `bend:${wedge.id}:${level.name}`,

@@ -1,6 +1,6 @@
 // What can be pulled of a wedge: its axis, its legs at each level it crosses, and where it is a dart its points.
 
-import { setDartPoint, setIntake, setStation } from '../document';
+import { setDartPoint, setIntake, setStation, shoulderKind } from '../document';
 import {
   type Block,
   type Draft,
@@ -40,7 +40,9 @@ export function wedgeHandles(
   if (!span || !waist) return [];
   const asked = style.wedges.find(({ id }) => id === wedge.id);
   const run = askedRun(asked, levels);
-  const crossed = levels.filter(({ y }) => y > span.top + 2 && y < span.hem - 2 && crosses(run, y));
+  // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
+  const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
+  const crossed = levels.filter(({ y }) => y > top + 2 && y < span.hem - 2 && crosses(run, y));
   const axis = axisHandle(block, wedge, waist, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [

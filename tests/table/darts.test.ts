@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type DartSpace, DEMO_CLIENT, setDartPoint, setEnds, setIntake } from '../../src/document';
+import {
+  type DartSpace,
+  DEMO_CLIENT,
+  NAMED_STYLES,
+  setDartPoint,
+  setEnds,
+  setIntake,
+} from '../../src/document';
 import { DEFAULT_STYLE, type Draft, draft, inches, type Style } from '../../src/engine';
 import { askedRun, crosses } from '../../src/table/dartRun';
 import { marksOf } from '../../src/table/gestures/settle';
@@ -177,6 +184,22 @@ describe('bending an axis', () => {
     const again = bend(bent, 'bend:front-side:waist');
     const straight = marksOf(again, draftOf(bent)).find(({ place }) => place === 'straight');
     expect(again.set(bent, straight?.value ?? Number.NaN)).toEqual(DEFAULT_STYLE);
+  });
+
+  it('is drawn to the smooth way to a shoulder above the bust', () => {
+    const princess = { ...DEFAULT_STYLE, ...NAMED_STYLES.get('princess-bodice')?.style };
+    const id = princess.wedges.find(({ block, station }) => block === 'front' && station === 0)?.id ?? '';
+    const handleAbove = (style: Style): Handle =>
+      bendsOf(style, id).find(({ level }) => level === 'overBust') as Handle;
+    const above = handleAbove(princess);
+    const straightFor = (style: Style): number =>
+      marksOf(handleAbove(style), draftOf(style)).find(({ place }) => place === 'straight')?.value ??
+      Number.NaN;
+    expect(straightFor(princess)).toBeCloseTo(above.value, 9);
+    const bent = above.set(princess, above.value + 6);
+    expect(handleAbove(bent).value).toBeCloseTo(above.value + 6, 6);
+    expect(straightFor(bent)).toBeCloseTo(above.value, 9);
+    expect(handleAbove(bent).set(bent, straightFor(bent))).toEqual(princess);
   });
 
   it('slants a closed dart by its points', () => {

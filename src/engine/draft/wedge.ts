@@ -1,6 +1,6 @@
 // A wedge as it is drawn on its block: its axis, what it takes at every height, and so its legs.
 
-import { combine, type SmoothLine, smoothLine, straightDown } from '../geometry/smoothLine';
+import { combine, type SmoothLine, smoothLine, straightDown, xAt } from '../geometry/smoothLine';
 import { onCentre } from './balance';
 import type { Level } from './levels';
 import { dartLeg, type Run, straightened } from './run';
@@ -16,6 +16,8 @@ export interface DraftedWedge {
   /** Where it ends within a panel; null at both ends of a wedge that runs through. */
   readonly run: Run;
   readonly axis: SmoothLine;
+  /** Where the axis would stand at each level if it were not bent there, mm. */
+  readonly unbent: ReadonlyMap<LevelName, number>;
   /** The leg nearer the centre line. */
   readonly innerLeg: SmoothLine;
   /** The leg nearer the side. */
@@ -50,10 +52,22 @@ export function draftWedge(
     onCentre: onCentre(wedge),
     run,
     axis,
+    unbent: unbentOf(wedge, ground),
     innerLeg: onCentre(wedge) ? straightDown(0) : dartLeg(axis, taken, -0.5, run),
     outerLeg: dartLeg(axis, taken, 0.5, run),
     intake,
   };
+}
+
+function unbentOf(wedge: Wedge, ground: Ground): Map<LevelName, number> {
+  const { levels, bustLine, width, shoulder } = ground;
+  return new Map(
+    levels.map(({ name, y }) => {
+      if (!shoulder) return [name, stationX(wedge.station, bustLine, width.get(name) as number)];
+      const { [name]: _, ...stationAt } = wedge.stationAt;
+      return [name, xAt(axisLine({ ...wedge, stationAt }, ground), y)];
+    }),
+  );
 }
 
 /** From level to level where its stations stand; on to a shoulder it bends from the bust up, unless it is held above. */

@@ -29,11 +29,11 @@ export function marksOf(handle: Handle, draft: Draft): Mark[] {
 
 function straightFor({ block, wedge, level }: Handle, { blocks }: Draft): Mark[] {
   const own = block ? blocks?.[block] : undefined;
-  const station = own?.wedges.find(({ id }) => id === wedge)?.station;
-  const width = level ? own?.width.get(level) : undefined;
-  if (!own || station === undefined || width === undefined) return [];
+  const unbent = own?.wedges.find(({ id }) => id === wedge)?.unbent;
+  const straight = level ? unbent?.get(level) : undefined;
+  if (!own || straight === undefined) return [];
   return [
-    { value: stationX(station, own.bustLine, width), place: 'straight' },
+    { value: straight, place: 'straight' },
     { value: own.bustLine, place: 'bustLine' },
   ];
 }
