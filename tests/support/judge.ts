@@ -105,6 +105,9 @@ function mates(pieces: readonly Piece[]): Finding[] {
   const find = (what: string, names: string[], amount: number): void => {
     findings.push({ bound: 'D2', what, pieces: names, amount, held: amount <= BOUNDS.mateMm });
   };
+  for (const { id, darts } of pieces)
+    for (const { wedge, open, inner, outer } of darts)
+      if (!open) find(`legs of dart ${wedge}`, [id], Math.abs(lengthOf(inner) - lengthOf(outer)));
   for (const piece of pieces)
     for (const [i, edge] of piece.edges.entries()) {
       if (!edge.mate) continue;

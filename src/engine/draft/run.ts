@@ -1,6 +1,6 @@
 // Where a wedge runs: from edge to edge, or as a dart to a point within its panel; and its legs within that run.
 
-import { combine, type SmoothLine, xAt } from '../geometry/smoothLine';
+import { combine, type SmoothLine } from '../geometry/smoothLine';
 import { type Issue, issue } from '../issue';
 import type { Level } from './levels';
 import type { DartPoint, LevelName, Side, Style, Wedge } from './types';
@@ -84,14 +84,6 @@ export function shutWhereEmpty(
     }
   }
   return { run: { upper, lower }, intake };
-}
-
-/** A closed dart is sewn along a straight fold, else its legs would not be equal: its axis runs from point to point. */
-export function straightened(axis: SmoothLine, { upper, lower }: Run): SmoothLine {
-  if (upper === null || lower === null) return axis;
-  const [from, to] = [xAt(axis, upper), xAt(axis, lower)];
-  const slope = (to - from) / (lower - upper);
-  return { ys: [upper, lower], xs: [from, to], slopes: [slope, slope] };
 }
 
 /** A leg: `axis` moved by `part` of what the dart takes. It exists within the run; beyond its points it stays there. */

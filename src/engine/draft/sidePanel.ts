@@ -2,6 +2,7 @@
 // leave a wedge open between them; it is moved into the seams beside the panel, so that its middle runs straight down.
 
 import { combine, type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
+import { closedAgain } from './closedDart';
 import { legOf, type Seam } from './leg';
 import type { Panel, PanelDart } from './panel';
 
@@ -44,8 +45,8 @@ export function backSeamOf(joined: Panel, back: readonly Panel[]): Seam[] {
 const between = (from: SmoothLine, outer: SmoothLine, inner: SmoothLine): SmoothLine =>
   combine(from, 1, combine(outer, 1, inner, -1), 1);
 
-const moved = (dart: PanelDart, innerLeg: SmoothLine, outerLeg: SmoothLine): PanelDart => ({
-  ...dart,
-  innerLeg,
-  outerLeg,
-});
+function moved(dart: PanelDart, innerLeg: SmoothLine, outerLeg: SmoothLine): PanelDart {
+  const { upper, lower } = dart;
+  const legs = { innerLeg, outerLeg };
+  return { ...dart, ...(upper === null || lower === null ? legs : closedAgain(legs, upper, lower)) };
+}

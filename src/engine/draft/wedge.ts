@@ -2,8 +2,9 @@
 
 import { combine, type SmoothLine, smoothLine, straightDown, xAt } from '../geometry/smoothLine';
 import { onCentre } from './balance';
+import { closedLegs, foldBetween } from './closedDart';
 import type { Level } from './levels';
-import { dartLeg, type Run, straightened } from './run';
+import { dartLeg, type Run } from './run';
 import { stationX } from './station';
 import type { LevelName, Wedge } from './types';
 
@@ -44,7 +45,7 @@ export function draftWedge(
   ground: Ground,
 ): DraftedWedge {
   const taken = intakeLine(wedge, run, intake, ground);
-  const axis = onCentre(wedge) ? combine(taken, 0.5, taken, 0) : straightened(axisLine(wedge, ground), run);
+  const { axis, innerLeg, outerLeg } = linesOf(wedge, run, taken, ground);
   return {
     id: wedge.id,
     station: wedge.station,
@@ -53,10 +54,28 @@ export function draftWedge(
     run,
     axis,
     unbent: unbentOf(wedge, ground),
-    innerLeg: onCentre(wedge) ? straightDown(0) : dartLeg(axis, taken, -0.5, run),
-    outerLeg: dartLeg(axis, taken, 0.5, run),
+    innerLeg,
+    outerLeg,
     intake,
   };
+}
+
+function linesOf(
+  wedge: Wedge,
+  run: Run,
+  taken: SmoothLine,
+  ground: Ground,
+): Pick<DraftedWedge, 'axis' | 'innerLeg' | 'outerLeg'> {
+  if (onCentre(wedge)) {
+    const axis = combine(taken, 0.5, taken, 0);
+    return { axis, innerLeg: straightDown(0), outerLeg: dartLeg(axis, taken, 0.5, run) };
+  }
+  const axis = axisLine(wedge, ground);
+  const { upper, lower } = run;
+  if (upper === null || lower === null)
+    return { axis, innerLeg: dartLeg(axis, taken, -0.5, run), outerLeg: dartLeg(axis, taken, 0.5, run) };
+  const fold = foldBetween({ x: xAt(axis, upper), y: upper }, { x: xAt(axis, lower), y: lower });
+  return { axis: fold, ...closedLegs(fold, taken) };
 }
 
 function unbentOf(wedge: Wedge, ground: Ground): Map<LevelName, number> {
