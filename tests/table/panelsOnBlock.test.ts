@@ -65,9 +65,12 @@ describe('panels on a block', () => {
     expect(back?.darts.map(({ wedge }) => wedge)).toEqual(['back-dart']);
     expect(back?.drills).toHaveLength(2);
     const drafted = made.blocks?.back.wedges.find(({ id }) => id === 'back-dart');
-    // But for what its legs were evened by once the panel was in one.
-    for (const { x, y } of back?.darts[0]?.inner ?? [])
-      expect(Math.abs(x - xAt(drafted?.innerLeg as never, y))).toBeLessThan(0.1);
+    const leg = back?.darts[0]?.inner ?? [];
+    const off = leg.map(({ x, y }) => Math.abs(x - xAt(drafted?.innerLeg as never, y)));
+    expect(off[0]).toBeCloseTo(0, 6);
+    expect(off.at(-1)).toBeCloseTo(0, 6);
+    // Between its points its fold runs straight on the panel in one, which is bent where the side lines were.
+    expect(Math.max(...off)).toBeLessThan(3);
   });
 });
 
