@@ -16,7 +16,7 @@ const DRAWN = {
   measure: '.tape-form',
   draft: '.cutting-table',
   true: '.closed-up',
-  cut: '.cut-step .plan-drawing, .cut-step svg',
+  cut: '.cut-step .plan-drawing',
 } as const;
 
 const SCREENS = [
@@ -115,6 +115,9 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
   });
 });
 
+/** What can be set or pressed, as a screen reader calls it. */
+const ROLES = new Set(['button', 'checkbox', 'combobox', 'radio', 'slider', 'textbox']);
+
 describe('the way through', () => {
   it('does not scroll sideways at 200 %', async () => {
     const { page } = await visit('measure', { viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 });
@@ -160,6 +163,44 @@ describe('the way through', () => {
     }
     expect(stops).toBeGreaterThan(20);
     expect(unseen).toEqual([]);
+  });
+
+  it.each([
+    ['measure', 'Client book', '.open-book'],
+    ['draft', 'Style book', '.style-choice button'],
+    ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],
+  ])('gives the focus back when a dialog is left: %s, %s', async (step, name, opener) => {
+    const { page } = await visit(step);
+    const leave = {
+      escape: () => page.keyboard.press('Escape'),
+      close: () => page.getByRole('button', { name: 'Close' }).press('Enter'),
+    };
+    for (const way of ['escape', 'close'] as const) {
+      await page.locator(opener).press('Enter');
+      const dialog = page.getByRole('dialog', { name });
+      await dialog.waitFor();
+      await expect.poll(() => dialog.evaluate((each) => each.contains(document.activeElement))).toBe(true);
+      await leave[way]();
+      await dialog.waitFor({ state: 'detached' });
+      expect(await page.locator(opener).evaluate((each) => each === document.activeElement)).toBe(true);
+    }
+  });
+
+  it('tells every handle, field and button of a step from the others by its name', async () => {
+    for (const step of Object.keys(HEADINGS)) {
+      const { page, context } = await visit(step);
+      await page.locator('main section').first().waitFor();
+      const cdp = await context.newCDPSession(page);
+      const { nodes } = await cdp.send('Accessibility.getFullAXTree');
+      const names = nodes
+        .filter(({ ignored, role }) => !ignored && ROLES.has(String(role?.value)))
+        .map(({ role, name }) => `${role?.value} ${name?.value}`);
+      expect(names.length).toBeGreaterThan(10);
+      expect(
+        names.filter((name, i) => names.indexOf(name) < i),
+        step,
+      ).toEqual([]);
+    }
   });
 
   it('says the consequence of a change aloud', async () => {

@@ -1,5 +1,5 @@
-// Every step and both books at 200 % of a laptop's window and at 400 % of an old screen's: nothing is cut off, nothing scrolls
-// sideways (WCAG 2.2, 1.4.10), and what is typed or pressed can be reached.
+// Every step and both books on a tablet, at 200 % of a laptop's window and at 400 % of an old screen's: nothing is cut off,
+// nothing scrolls sideways (WCAG 2.2, 1.4.10), and what is typed or pressed can be reached.
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -8,6 +8,7 @@ import { withBrowser } from './session';
 const visit = withBrowser();
 
 const SIZES = [
+  { width: 1024, height: 768 },
   { width: 720, height: 450 },
   { width: 320, height: 256 },
 ];
@@ -58,6 +59,19 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
       await page.getByRole('radio', { name }).check({ force: true });
     for (const name of ['Fuller cup', 'Straps', 'Modesty panel', 'The right half has wedges of its own'])
       await page.getByRole('checkbox', { name }).check();
+    expect(await cutOff(page)).toEqual([]);
+  });
+
+  it('draft, with faults and cautions at the ledger', async () => {
+    const page = await open('draft');
+    for (const [name, text] of [
+      ['Ease at the waist', '-5'],
+      ['Ease at the bust', 'wide'],
+    ] as const) {
+      await page.getByRole('textbox', { name }).fill(text);
+      await page.keyboard.press('Tab');
+    }
+    await page.getByText('Write digits').waitFor();
     expect(await cutOff(page)).toEqual([]);
   });
 

@@ -52,9 +52,12 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
           height={box.bottom - box.top}
         />
       ))}
-      {panels.map((panel) => (
-        <PanelInk key={panel.piece.id} panel={panel} />
-      ))}
+      {/* What is printed on the panels is read in the lists beside the drawing; here it would bury the sheets. */}
+      <svg aria-hidden="true" overflow="visible">
+        {panels.map((panel) => (
+          <PanelInk key={panel.piece.id} panel={panel} />
+        ))}
+      </svg>
       {windows.map(({ name, own }, i) => (
         <g
           key={name}

@@ -42,7 +42,9 @@ export function EdgeCard() {
             )}
             {edge === 'topShape' ? (
               <label className="choice">
-                <span>measured from the</span>
+                <span>
+                  <span className="unseen">Top edge </span>measured from the
+                </span>
                 <select
                   value={sheet.style.topFrom}
                   onChange={(event) => {

@@ -138,7 +138,9 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
                 words={{
                   level: (name) => LEVEL_WORDS[name],
                   piece: pieceLabel,
-                  handle: label,
+                  // Both legs are the same number: told apart by where they are.
+                  handle: (handle) =>
+                    handle.kind === 'leg' ? `${label(handle)}, ${handle.which} leg` : label(handle),
                   length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
                   value: (handle) => handleValue(handle, client.unit),
                   joinedSide: 'no side seam',

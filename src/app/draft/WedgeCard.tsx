@@ -105,6 +105,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
             <button
               type="button"
               className="quiet"
+              aria-label={`Take off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`}
               onClick={() =>
                 edit(`took off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (style) =>
                   removeWedge(style, wedge.id),

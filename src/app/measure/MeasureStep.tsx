@@ -74,7 +74,9 @@ const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (name: Measureme
     <form className="tape-form" onSubmit={(event) => event.preventDefault()}>
       {GROUPS.map(({ title, intro, names }) => (
         <fieldset key={title}>
-          <legend>{title}</legend>
+          <legend>
+            <h2>{title}</h2>
+          </legend>
           <p className="intro">{intro}</p>
           {names.map((name) => (
             <MeasurementField

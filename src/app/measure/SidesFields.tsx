@@ -15,7 +15,9 @@ export function SidesFields() {
   const sides = useTable((table) => openClient(seen(table)).sides);
   return (
     <fieldset className="sides">
-      <legend>Left and right</legend>
+      <legend>
+        <h2>Left and right</h2>
+      </legend>
       <Tick
         on={sides !== undefined}
         onSet={(differing) =>

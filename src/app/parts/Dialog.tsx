@@ -1,6 +1,6 @@
 // A sheet laid over the screen: takes the focus, gives it back, and closes with Escape.
 
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 
 interface DialogProps {
   readonly title: string;
@@ -12,7 +12,8 @@ interface DialogProps {
 export function Dialog({ title, wide = false, onClose, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
-  useEffect(() => {
+  // Before it leaves the page: closed later it could not give the focus back.
+  useLayoutEffect(() => {
     const element = dialog.current;
     // Test pages without a screen know the element but not its opening.
     if (element && !element.open) element.showModal?.();

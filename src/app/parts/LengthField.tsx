@@ -126,7 +126,7 @@ export function LengthField(props: LengthFieldProps) {
         </span>
       </span>
       {compact ? null : (
-        <output className="other-unit" htmlFor={id}>
+        <output className="other-unit" htmlFor={id} aria-live="off">
           {value === null ? '' : formatLength(value, other, { withUnit: true })}
         </output>
       )}

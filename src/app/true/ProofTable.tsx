@@ -15,13 +15,15 @@ interface ProofTableProps {
 export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) {
   const { title, says, columns, rows } = proof;
   const met = !rows.some(({ off }) => off);
-  const written = (cell: string | Pointer) =>
+  /** `place`: what row and column it stands in, where that is not said beside it. */
+  const written = (cell: string | Pointer, place?: string) =>
     typeof cell === 'string' ? (
       cell
     ) : (
       <button
         type="button"
         className="row-button"
+        aria-label={place && `${place}: ${cell.text}`}
         aria-pressed={chosen === cell.key}
         onClick={() => onPoint(cell)}
         onPointerEnter={() => onPass(cell.place)}
@@ -55,7 +57,9 @@ export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) 
             <tr key={key} className={`${isChosen([head, ...cells]) ? 'chosen ' : ''}${off ? 'fails' : ''}`}>
               <th scope="row">{written(head)}</th>
               {cells.map((cell, i) => (
-                <td key={columns[i + 1]}>{written(cell)}</td>
+                <td key={columns[i + 1]}>
+                  {written(cell, `${textOf(head)}, ${columns[i + 1]?.toLowerCase()}`)}
+                </td>
               ))}
             </tr>
           ))}
@@ -64,3 +68,5 @@ export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) 
     </section>
   );
 }
+
+const textOf = (cell: string | Pointer): string => (typeof cell === 'string' ? cell : cell.text);

@@ -42,7 +42,7 @@ describe('the wedge card', () => {
     const before = count();
     await user.click(screen.getByRole('button', { name: 'Add a front wedge' }));
     expect(count()).toBe(before + 1);
-    await user.click(screen.getByRole('button', { name: 'Take off' }));
+    await user.click(screen.getByRole('button', { name: /^Take off the / }));
     expect(count()).toBe(before);
     table.getState().undo();
     table.getState().undo();
