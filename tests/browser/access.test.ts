@@ -166,6 +166,26 @@ describe('the way through', () => {
   });
 
   it.each([
+    [1440, 900],
+    [800, 700],
+  ])('leaves nothing that Tab goes back to under the header, %i × %i', async (width, height) => {
+    const { page } = await visit('measure', { viewport: { width, height } });
+    await page.getByRole('checkbox', { name: 'Her two sides differ' }).focus();
+    const hidden: string[] = [];
+    for (let i = 0; i < 30; i += 1) {
+      await page.keyboard.press('Shift+Tab');
+      const at = await page.evaluate(() => {
+        const [element, header] = [document.activeElement, document.querySelector('header')];
+        if (!element || header?.contains(element)) return null;
+        const under = element.getBoundingClientRect().top < (header?.getBoundingClientRect().bottom ?? 0);
+        return under ? element.outerHTML.slice(0, 80) : null;
+      });
+      if (at) hidden.push(at);
+    }
+    expect(hidden).toEqual([]);
+  });
+
+  it.each([
     ['measure', 'Client book', '.open-book'],
     ['draft', 'Style book', '.style-choice button'],
     ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],

@@ -51,7 +51,8 @@ export function PrintCard({ children, printing, refusal, ready, onPrint }: Print
           {MEDIA.find((each) => each.value === medium)?.button}
         </button>
       )}
-      <p className="said" aria-live="polite">
+      {/* What is only not there yet is no fault. */}
+      <p className={!failure && refusal?.step === 'measure' ? 'hint' : 'said'} aria-live="polite">
         {failure ??
           (refusal ? (
             <>
