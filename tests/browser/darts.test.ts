@@ -76,7 +76,7 @@ describe('a dart on the table', () => {
     await page.reload();
     await page.getByRole('button', { name: 'Side-front dart' }).waitFor();
     await page.getByRole('link', { name: 'True' }).click();
-    await page.getByRole('button', { name: 'Dart in Front 2' }).click();
+    await page.getByRole('button', { name: 'Dart in Front 2', exact: true }).click();
     expect(await page.locator('.edge.pointed-out').count()).toBe(2);
   });
 });
@@ -111,7 +111,7 @@ describe('a side panel in one', () => {
     expect(await page.locator('.cutting-table .side-line').count()).toBe(2);
     await page.getByRole('link', { name: 'True' }).click();
     await expect.poll(() => page.locator('.closed-panel[data-piece="side"]').count()).toBe(1);
-    await page.getByRole('button', { name: 'Side panel + Back 2' }).waitFor();
+    await page.getByRole('button', { name: 'Side panel + Back 2', exact: true }).waitFor();
     expectQuiet(visitor);
   });
 });

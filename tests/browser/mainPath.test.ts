@@ -86,11 +86,11 @@ describe('the main path', () => {
     await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26½');
 
     await page.getByRole('link', { name: 'True' }).click();
-    await page.getByRole('button', { name: 'Front 1 + 2' }).hover();
+    await page.getByRole('button', { name: 'Front 1 + 2', exact: true }).hover();
     await expect.poll(() => page.locator('.closed-up .edge.pointed-out').count()).toBe(2);
     await page.mouse.move(5, 5);
     await expect.poll(() => page.locator('.closed-up .edge.pointed-out').count()).toBe(0);
-    await page.getByRole('button', { name: 'Side seam' }).click();
+    await page.getByRole('button', { name: 'Side seam', exact: true }).click();
     await expect.poll(() => page.locator('.closed-up .edge.pointed-out').count()).toBe(2);
 
     await page.getByRole('link', { name: 'Cut' }).click();

@@ -65,7 +65,8 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
   it('draft, with faults and cautions at the ledger', async () => {
     const page = await open('draft');
     for (const [name, text] of [
-      ['Ease at the waist', '-5'],
+      ['Ease at the waist', '-3 15/16'],
+      ['Top edge at the bust line', '-1 15/16'],
       ['Ease at the bust', 'wide'],
     ] as const) {
       await page.getByRole('textbox', { name }).fill(text);
