@@ -4,27 +4,15 @@
 import { useEffect, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { changeStyle } from '../../document';
-import type { Style } from '../../engine';
 import { useTable } from '../tableContext';
 
 /** Pulls after which a browser has made fast what a pull runs through. */
-const ROUNDS = 100;
+const ROUNDS = 60;
 /** Let the page settle first. ms */
 const SETTLE_MS = 600;
 
 /** What a hand does first; from then on it comes before any preparation for it. */
 const HANDS = ['pointerdown', 'keydown', 'input', 'wheel'] as const;
-
-/** Every wedge a thread's breadth aside, so that each line on the table is drawn anew; a style without any as it is. */
-const nudged = (style: Style): Style => ({
-  ...style,
-  wedges: style.wedges.map((wedge) =>
-    wedge.station > -1 ? { ...wedge, station: wedge.station - NUDGE } : wedge,
-  ),
-});
-
-/** Part of a block's way from its centre to its side. */
-const NUDGE = 1e-4;
 
 /** Once for each time the page is opened; what was made fast stays so. */
 let warm = false;
@@ -45,7 +33,7 @@ export function useWarmHand(laid: boolean, onPull: (pulling: boolean) => void): 
     const next = (): void => {
       flushSync(() => {
         pull.current(true);
-        show((book) => changeStyle(book, nudged));
+        show((book) => changeStyle(book, (style) => ({ ...style })));
       });
       flushSync(() => {
         pull.current(false);
