@@ -4,6 +4,7 @@ import { type Draft, type Edge, type Piece, polylineLength, type Style, turnsHem
 import { type Bone, type Busk, bonesOf, buskOf, casingWidth, timesCut } from './bones';
 import { type ClothLength, clothFor } from './cloth';
 import { type EyeletRow, eyeletsFor } from './eyelets';
+import { type Fastening, fasteningsOf } from './fastenings';
 import type { MakingSettings } from './settings';
 
 export interface MakingList {
@@ -21,6 +22,7 @@ export interface MakingList {
   /** Sewn width of a bone's channel, mm. */
   readonly casingWidthMm: number;
   readonly eyelets: readonly EyeletRow[];
+  readonly fastenings: readonly Fastening[];
   /** Lengths to buy, mm; 0 where nothing of it is needed. */
   readonly laceMm: number;
   readonly casingMm: number;
@@ -60,6 +62,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
     busk: buskOf(draft, style, settings),
     casingWidthMm: casingWidth(settings.boneWidth),
     eyelets,
+    fastenings: fasteningsOf(draft, style),
     laceMm: Math.max(0, ...eyelets.map((row) => laceFor(row, settings))),
     casingMm: bones.reduce(
       (sum, { count, channelMm }) => sum + count * (channelMm + settings.casingSpare),

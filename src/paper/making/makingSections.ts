@@ -5,6 +5,7 @@ import { inches } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces } from './bones';
 import type { EyeletRow } from './eyelets';
+import type { Fastening } from './fastenings';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
 
@@ -36,6 +37,7 @@ export function makingSections(list: MakingList, settings: MakingSettings, unit:
     piecesSection(list),
     bonesSection(list, settings, said),
     eyeletsSection(list, settings, unit),
+    fasteningsSection(list, unit),
     trimmings(list, settings, unit),
     clothSection(list, settings, unit),
   ].filter(({ lines }) => lines.length > 0);
@@ -164,6 +166,31 @@ const apart = ({ apart: { least, most } }: EyeletRow, said: Said): string =>
   said(least) === said(most) ? `${said(most)} apart` : `${said(least)} to ${said(most)} apart`;
 
 const laceStep = (unit: Unit): number => (unit === 'in' ? inches(18) : 500);
+
+// ── zips and hook tape ──
+
+const FASTENED: Readonly<Record<Fastening['place'], string>> = {
+  front: 'centre front',
+  back: 'centre back',
+  side: 'side seam',
+};
+
+function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSection {
+  const step = unit === 'in' ? inches(1 / 8) : 1;
+  return {
+    heading: 'Fastening',
+    lines: fastenings.map(({ kind, place, edgeMm }) =>
+      line(
+        `${kind === 'zip' ? 'Zip' : 'Hook tape'}, ${FASTENED[place]}`,
+        1,
+        roundedUp(edgeMm, step),
+        place === 'side' ? 'the length of the seam, on one side' : 'the length of the edge',
+      ),
+    ),
+    remark:
+      'From edge to edge of the finished garment; a zip that is sold longer is shortened. Common practice, no source.',
+  };
+}
 
 // ── binding, tape, casing ──
 

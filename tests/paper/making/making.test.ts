@@ -298,6 +298,44 @@ describe('cloth', () => {
   });
 });
 
+describe('fastenings', () => {
+  const edgeOf = (made: Draft, block: Piece['block']): number =>
+    polylineLength(
+      made.pieces.find((piece) => piece.block === block && piece.number === 1)?.edges[0]?.points ?? [],
+    );
+
+  it('are as long as the finished edge or seam they close', () => {
+    const { made, style } = worn('basque-bodice', {
+      closure: { front: 'hooks', back: 'zip', lacingGap: 0, sideZip: true },
+    });
+    const side = made.proof.seams.find(({ kind }) => kind === 'side');
+    const { fastenings } = makingList(made, style, USUAL);
+    expect(fastenings).toEqual([
+      { kind: 'hooks', place: 'front', edgeMm: edgeOf(made, 'front') },
+      { kind: 'zip', place: 'back', edgeMm: edgeOf(made, 'back') },
+      { kind: 'zip', place: 'side', edgeMm: side?.lengthA },
+    ]);
+    const said = makingSections(makingList(made, style, USUAL), USUAL, 'cm');
+    const lines = said.find(({ heading }) => heading === 'Fastening')?.lines ?? [];
+    expect(lines.map(({ item }) => item)).toEqual([
+      'Hook tape, centre front',
+      'Zip, centre back',
+      'Zip, side seam',
+    ]);
+    for (const [i, { lengthMm }] of lines.entries()) {
+      expect(lengthMm).toBeGreaterThanOrEqual((fastenings[i]?.edgeMm ?? Number.NaN) - 1e-6);
+      expect(lengthMm).toBeLessThan((fastenings[i]?.edgeMm ?? Number.NaN) + 1);
+    }
+  });
+
+  it('are none where a garment is laced, or closes nowhere', () => {
+    expect(makingList(DEMO, DEFAULT_STYLE, USUAL).fastenings).toEqual([]);
+    expect(
+      makingSections(makingList(DEMO, DEFAULT_STYLE, USUAL), USUAL, 'in').map(({ heading }) => heading),
+    ).not.toContain('Fastening');
+  });
+});
+
 describe('binding', () => {
   const along = (pieces: readonly Piece[], role: Edge['role']): number =>
     pieces

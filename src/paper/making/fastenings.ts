@@ -1,0 +1,26 @@
+// Zips and hook tape: what a garment closes with that is bought by the length of its edge.
+
+import { type Draft, polylineLength, type Style } from '../../engine';
+import { centreEdges } from './lacedEdges';
+
+export interface Fastening {
+  readonly kind: 'zip' | 'hooks';
+  readonly place: 'front' | 'back' | 'side';
+  /** The finished edge or seam it is sewn to, mm. */
+  readonly edgeMm: number;
+}
+
+/** One for each centre that closes with a zip or hooks, and one for a zip in the side seam. */
+export function fasteningsOf(draft: Draft, { closure }: Style): Fastening[] {
+  const centres = (['front', 'back'] as const).flatMap((place): Fastening[] => {
+    const kind = closure[place];
+    const [centre] = kind === 'zip' || kind === 'hooks' ? centreEdges(draft, place) : [];
+    if (!centre || (kind !== 'zip' && kind !== 'hooks')) return [];
+    return [{ kind, place, edgeMm: polylineLength(centre.edge.points) }];
+  });
+  // Worn on one side, as a rule the left (common practice, no source).
+  const side = draft.proof.seams.find(({ kind }) => kind === 'side');
+  return closure.sideZip && side
+    ? [...centres, { kind: 'zip', place: 'side', edgeMm: side.lengthA }]
+    : centres;
+}
