@@ -204,7 +204,7 @@ describe('True closed up over open darts', () => {
     expect(container.querySelectorAll('[data-piece="front-2"] .slash')).toHaveLength(2);
     expect(screen.getByText(/^Open darts are shut here.*slashed from there/)).toBeVisible();
     expect(screen.queryByText(/stay open here/)).toBeNull();
-    expect(container.querySelectorAll('[data-piece="front-2"] .panel-name')).toHaveLength(1);
+    expect(container.querySelectorAll('[data-piece="front-2"] .panel-name.in-a-line')).toHaveLength(1);
   });
 
   it('shows its row on both legs when it is shut, and a level across both parts', async () => {

@@ -85,9 +85,18 @@ export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps)
         <LevelAcross placed={placed} draft={draft} level={pointedOut.level} />
       ) : null}
       {holds(outline, label) ? (
-        <text className="panel-name" x={middle.x} y={middle.y}>
-          {name}
-        </text>
+        <>
+          <text className="panel-name in-a-line" x={middle.x} y={middle.y}>
+            {name}
+          </text>
+          <text className="panel-name word-by-word" y={middle.y}>
+            {name.split(' ').map((word, i) => (
+              <tspan key={word} x={middle.x} dy={i === 0 ? 0 : '1.1em'}>
+                {word}
+              </tspan>
+            ))}
+          </text>
+        </>
       ) : null}
     </g>
   );
