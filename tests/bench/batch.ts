@@ -8,7 +8,10 @@ import type { Measurements } from '../../src/engine';
 /** From a handful, where starting weighs most, to a size chart of a house. */
 const BATCHES: readonly number[] = [1, 1000, 3000, 6000];
 
-export async function benchBatch(bodies: readonly Measurements[], say: (line: string) => void): Promise<void> {
+export async function benchBatch(
+  bodies: readonly Measurements[],
+  say: (line: string) => void,
+): Promise<void> {
   const lines = bodies.map((measurements, i) =>
     JSON.stringify({ name: `Client ${i + 1}`, unit: 'mm', measurements }),
   );
