@@ -26,6 +26,9 @@ const MOST_INTAKE_MM = 150;
 /** The most a gore may add by hand at a level, mm. */
 const MOST_ADDED_MM = 100;
 
+/** A level so near top edge or hem lies on it, and the legs end there. mm */
+const EDGE_MM = 2;
+
 /** The handles of one wedge: its axis, then its points, then its legs from the top down, or what bends its axis. */
 export function wedgeHandles(
   wedge: DraftedWedge,
@@ -42,7 +45,7 @@ export function wedgeHandles(
   const run = askedRun(asked, levels);
   // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
-  const crossed = levels.filter(({ y }) => y > top + 2 && y < span.hem - 2 && crosses(run, y));
+  const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && crosses(run, y));
   const axis = axisHandle(block, wedge, waist, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [
