@@ -84,4 +84,26 @@ describe('the place of the bubble', () => {
       ),
     );
   });
+
+  it.each([
+    ['the watched line, rather than others', 320, 340, [290, 240, 370, 440], 290],
+    ['a line so near the handle that it is watched with it', 460, 470, [380, 430], 430],
+    ['any line, where the way off it is short', 450, 460, [410], 410],
+  ])('is off %s', (_, y, bottom, lines, line) => {
+    const box = boxOf({
+      ...ASKED,
+      at: { x: 300, y },
+      room: { ...ASKED.room, bottom },
+      lines: lines.map((each) => ({ y: each, watched: each === 290 })),
+    });
+    expect(box.top < line && box.bottom > line).toBe(false);
+  });
+
+  it('goes over a line that is not watched rather than below a finger', () => {
+    const lines = [
+      { y: 379, watched: false },
+      { y: 430, watched: true },
+    ];
+    expect(boxOf({ ...ASKED, lines, finger: true }).bottom).toBeLessThan(430);
+  });
 });

@@ -28,6 +28,8 @@ export function smoothLine(
   ends: { readonly start: End; readonly end: End } = BOTH_FLAT,
 ): SmoothLine {
   const last = ys.length - 1;
+  // Through one point it runs straight down, whatever its ends.
+  if (last === 0) return { ys, xs, slopes: [0] };
   const slopes = ys.map((y, i) => {
     if (i === 0) return ends.start === 'free' ? freeSlope(ys, xs, 0, 1, 2) : 0;
     if (i === last) return ends.end === 'free' ? freeSlope(ys, xs, last, last - 1, last - 2) : 0;

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft, type Piece, type Point, type Style } from '../../../src/engine';
+import { facingShape } from '../../../src/engine/draft/facing';
+import type { LacedEdge } from '../../../src/engine/draft/lacedEdge';
+import { modestyShape } from '../../../src/engine/draft/modesty';
+import { uprightInside } from '../../../src/engine/draft/uprightInside';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { alongTo, areaSeen, lengthOf, ringOf } from '../../support/outline';
 
@@ -131,5 +135,75 @@ describe('pieces beside the panels', () => {
         expect(Math.abs(areaSeen(piece.cutLine))).toBeGreaterThan(Math.abs(areaSeen(ringOf(piece))));
       }
     }
+  });
+});
+
+describe('what lies behind a laced edge', () => {
+  const at = (x: number, y: number): Point => ({ x, y });
+  /** Laced straight down for 100 mm. */
+  const laced = (top: readonly Point[], hem: readonly Point[]): LacedEdge => ({
+    block: 'back',
+    centre: [at(0, 0), at(0, 100)],
+    top: [{ role: 'top', points: [at(0, 0), ...top] }],
+    hem: [{ role: 'hem', points: [at(0, 100), ...hem] }],
+    marks: [],
+  });
+  const level = laced([at(500, 0)], [at(500, 100)]);
+
+  it('has the allowances of the edges it lies behind', () => {
+    const style: Style = { ...ALL, allowances: { seam: 10, side: 25, top: 3, hem: 7, centre: 20 } };
+    const allowed = (id: string) => extraOf(id, style).edges.map(({ role, allowance }) => [role, allowance]);
+    expect(allowed('back-facing')).toEqual([
+      ['centre', 20],
+      ['hem', 7],
+      ['seam', 10],
+      ['top', 3],
+    ]);
+    expect(allowed('back-modesty')).toEqual([
+      ['seam', 10],
+      ['hem', 7],
+      ['seam', 10],
+      ['top', 3],
+    ]);
+  });
+
+  it('is no modesty panel where top edge and hem meet under either side, or an edge turns back before the overlap ends', () => {
+    expect(modestyShape(level, level, 40, 50)).not.toBeNull();
+    const falling = laced([at(100, 300)], [at(500, 100)]);
+    expect(modestyShape(falling, level, 40, 50)).toBeNull();
+    expect(modestyShape(level, falling, 40, 50)).toBeNull();
+    const back = laced([at(20, -5), at(15, -20), at(500, -20)], [at(500, 100)]);
+    expect(modestyShape(level, back, 40, 50)).toBeNull();
+    expect(modestyShape(level, laced([at(20, 0)], [at(500, 100)]), 40, 50)).toBeNull();
+  });
+
+  it('is a facing along every run of an edge up to its width', () => {
+    const shape = facingShape(
+      {
+        ...level,
+        top: [
+          { role: 'top', points: [at(0, 0), at(30, 0)] },
+          { role: 'shoulder', points: [at(30, 0), at(500, 0)] },
+        ],
+      },
+      50,
+    );
+    expect(shape?.top).toEqual([
+      { role: 'top', points: [at(0, 0), at(30, 0)] },
+      { role: 'shoulder', points: [at(30, 0), at(50, 0)] },
+    ]);
+  });
+
+  it('has its grain where it keeps clear of the edges, unless the line is much shorter there', () => {
+    const withFoot = (y: number) => [at(0, 0), at(0, 100), at(100, 100), at(100, y), at(10, y), at(10, 0)];
+    const rounded = (y: number) => uprightInside(withFoot(y)).map((end) => [near(end.x), near(end.y)]);
+    expect(rounded(30)).toEqual([
+      [50, 38.4],
+      [50, 91.6],
+    ]);
+    expect(rounded(50)).toEqual([
+      [near(100 / 24), 12],
+      [near(100 / 24), 88],
+    ]);
   });
 });

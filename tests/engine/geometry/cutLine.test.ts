@@ -137,3 +137,30 @@ describe('a curved edge', () => {
     expect(areaSeen(cut)).toBeCloseTo(130 * 130, 0);
   });
 });
+
+describe('a corner of the cut line', () => {
+  const at = (x: number, y: number): Point => ({ x, y });
+
+  it('whose tip would stand more than four allowances away is squared off an allowance past it', () => {
+    // The edges meet at half an angle whose sine is 1 in 6, so the tip would stand six allowances away.
+    const half = 300 / Math.sqrt(35);
+    const line = cutLineAround([
+      { points: [at(-half, 0), at(0, 300)], allowance: 10 },
+      { points: [at(0, 300), at(half, 0)], allowance: 10 },
+      { points: [at(half, 0), at(-half, 0)], allowance: 0 },
+    ]);
+    expect(Math.max(...(line ?? []).map(({ y }) => y))).toBeLessThan(311.7);
+  });
+
+  it('between two allowances on a nearly straight run is a step', () => {
+    const line = cutLineAround([
+      { points: [at(0, 0), at(0, 100)], allowance: 5 },
+      { points: [at(0, 100), at(1, 200)], allowance: 20 },
+      { points: [at(1, 200), at(100, 200)], allowance: 0 },
+      { points: [at(100, 200), at(100, 0)], allowance: 0 },
+      { points: [at(100, 0), at(0, 0)], allowance: 0 },
+    ]);
+    expect(selfMeeting(line ?? [])).toBeNull();
+    expect((line ?? []).filter(({ x, y }) => x < -6 && y < 99)).toEqual([]);
+  });
+});

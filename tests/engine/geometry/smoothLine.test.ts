@@ -57,6 +57,15 @@ describe('a smooth line', () => {
     for (let y = 0; y <= 20; y += 1) expect(xAt(line, y)).toBeCloseTo(5, 12);
   });
 
+  it('through one point runs straight down, whatever its ends', () => {
+    for (const [start, end] of [
+      ['free', 'flat'],
+      ['flat', 'free'],
+      ['free', 'free'],
+    ] as const)
+      expect(smoothLine([5], [1], { start, end }).slopes).toEqual([0]);
+  });
+
   it('combines exactly, with the knots of both', () => {
     const [p, q] = [smoothLine([0, 50, 90], [10, 40, 20]), smoothLine([20, 70], [3, 8])];
     const sum = combine(p, 2, q, -0.5);

@@ -32,6 +32,28 @@ const places = ({ line }: CutLine): string[] =>
 const near = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
 
 describe('a hem turned up', () => {
+  it('that bends under seams that bend is cut alike on both sides of a panel that is', () => {
+    const bend = [at(0, 0), at(4, 70), at(5, 80), at(4.5, 90), at(2.5, 100)];
+    const seen = ({ x, y }: Point): Point => at(80 - x, y);
+    const hem = [at(2.5, 100), at(40, 103), at(77.5, 100)];
+    const cut = cutLineTurnedUp([
+      { points: bend, allowance: 3 },
+      { points: hem, allowance: 25, turnedUp: { start: true, end: true } },
+      { points: [...bend].reverse().map(seen), allowance: 3 },
+      { points: [at(80, 0), at(0, 0)], allowance: 0 },
+    ]);
+    expect(cut.turnsUp).toBe(true);
+    expect(places({ ...cut, line: (cut.line ?? []).map(seen) })).toEqual(places(cut));
+  });
+
+  it('with a corner of its own has an ordinary one there', () => {
+    const cut = cutLineTurnedUp(
+      panel(at(0, 100), at(80, 100), [10, 20, 10], [at(0, 100), at(40, 130), at(80, 100)]),
+    );
+    expect(cut.turnsUp).toBe(true);
+    expect(places(cut)).toContain('40 155');
+  });
+
   it('square to its seams is cut like any other', () => {
     const square = panel(at(0, 100), at(80, 100), [10, 25, 15]);
     const { line, turnsUp } = cutLineTurnedUp(square);

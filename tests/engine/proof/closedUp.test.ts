@@ -161,3 +161,55 @@ describe('two differing halves', () => {
       }
   });
 });
+
+describe('a panel that was not made', () => {
+  it('leaves the next one 25 mm beside the one before, unturned', () => {
+    const left = draft(MEAN_BODY, DEFAULT_STYLE).pieces.filter(({ id }) => id !== 'front-2');
+    const placements = closeUp(left, 'waist');
+    const across = (id: string): number[] => {
+      const placement = placements.find(({ piece }) => piece === id);
+      const piece = left.find((each) => each.id === id);
+      if (!placement || !piece) throw new Error(`no ${id}`);
+      return ringOf(piece).map((point) => placePoint(placement, point).x);
+    };
+    expect(Math.min(...across('front-3')) - Math.max(...across('front-1'))).toBeCloseTo(25, 9);
+    expect(placements.find(({ piece }) => piece === 'front-3')?.turnRad).toBe(0);
+  });
+});
+
+describe('a dart that does not cross the waist', () => {
+  it.each([
+    ['open at the hem, below it', { upper: { from: 'waist', below: 25 } }, 'hem'],
+    ['open at the top, above it', { lower: { from: 'waist', below: -25 } }, 'top'],
+  ] as const)('%s, stays open where the panels are held at the waist', (_, ends, at) => {
+    const intake = { overBust: 12, bust: 8, underBust: 8, highHip: 12, hip: 20 };
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.map((wedge) =>
+        wedge.id === 'back-side' ? { ...wedge, ...ends, sizing: 'hand', intake } : wedge,
+      ),
+    };
+    const shut = (where: ClosedAt): number =>
+      draft(MEAN_BODY, style).pieces.reduce((sum, piece) => sum + partsOf(piece, where).length - 1, 0);
+    expect([shut(at), shut('waist')]).toEqual([1, 0]);
+  });
+});
+
+describe('a slash that meets a node of the edge across', () => {
+  it('takes that point once into each part', () => {
+    const bridal = named('bridal-bodice');
+    const style: Style = {
+      ...bridal,
+      wedges: bridal.wedges.map((wedge) =>
+        wedge.station === 0 && wedge.block === 'front'
+          ? { ...wedge, upper: { from: 'bust', below: 25 } as const }
+          : wedge,
+      ),
+    };
+    const parts = draft(MEAN_BODY, style).pieces.flatMap((piece) => partsOf(piece, 'hem'));
+    expect(parts.some(({ rows }) => rows.some(({ edge }) => edge === null))).toBe(true);
+    for (const { rows } of parts)
+      for (const { points } of rows)
+        for (const [i, point] of points.entries()) if (i > 0) expect(point).not.toEqual(points[i - 1]);
+  });
+});

@@ -1,12 +1,24 @@
 // The proof must say what a stranger would measure on the outlines, no better and no worse.
 
 import { describe, expect, it } from 'vitest';
-import { balancedWedge, DEFAULT_STYLE, draft, draftWhole, type Piece, type Style } from '../../../src/engine';
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  draft,
+  draftWhole,
+  type Piece,
+  type Style,
+  type Wedge,
+} from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
 import { withDarts } from '../../support/withDarts';
+
+/** A wedge of the default style as a dart from the hem to its point, but for those on the centre line. */
+const openAtHem = (wedge: Wedge): Wedge =>
+  wedge.station === -1 ? wedge : { ...wedge, upper: { from: 'bust', below: 40 } };
 
 const random = randomFrom(31);
 const drafts = drawBodies(150, 31).map((body) => draft(body, randomStyle(random)));
@@ -38,6 +50,55 @@ describe('the girth ledger', () => {
       'underBust',
       'waist',
     ]);
+  });
+
+  describe('at a level edge', () => {
+    const lengthAlong = (pieces: readonly Piece[], role: 'top' | 'hem'): number =>
+      pieces
+        .flatMap(({ edges }) => edges.filter((edge) => edge.role === role))
+        .reduce((sum, { points }) => sum + lengthOf(points), 0);
+    const toWaist: Style = { ...DEFAULT_STYLE, hemBelow: 0 };
+    const bodies = drawBodies(60, 33);
+
+    it.each([
+      ['laced', toWaist],
+      ['with darts open at the hem', { ...toWaist, wedges: toWaist.wedges.map(openAtHem) }],
+    ] satisfies [string, Style][])('measures hem and top edge: %s', (_, style) => {
+      for (const body of bodies) {
+        const { pieces, proof } = draft(body, style);
+        for (const { level, sewnGirth, alongEdge, targetGirth } of proof.ledger) {
+          const role = level === 'waist' ? 'hem' : level === 'overBust' ? 'top' : null;
+          expect(alongEdge === null).toBe(role === null);
+          if (role === null || alongEdge === null) continue;
+          expect(sewnGirth).toBeNull();
+          expect(alongEdge).toBeCloseTo(2 * lengthAlong(pieces, role), 9);
+          // Our own bound, past which the app says what they differ by: an edge trued over leaning seams is not the level line.
+          expect(Math.abs(alongEdge - targetGirth)).toBeLessThan(1);
+        }
+      }
+    });
+
+    it('is the mean of both halves where they differ', () => {
+      for (const body of bodies) {
+        const sides = { leftShare: { waist: 0.52, bust: 0.51 }, rightLower: { waist: 8 } };
+        const { pieces, proof } = draftWhole(body, toWaist, sides);
+        const waist = proof.ledger.find(({ level }) => level === 'waist');
+        expect(waist?.alongEdge).toBeCloseTo(lengthAlong(pieces, 'hem'), 9);
+        expect(Math.abs((waist?.alongEdge ?? Number.NaN) - (waist?.targetGirth ?? 0))).toBeLessThan(1);
+      }
+    });
+
+    it('is not told of an edge that is shaped, nor of one a little way off', () => {
+      const dipped = { ...toWaist.hemShape, centreFront: { beyond: 20, kind: 'smooth' as const } };
+      for (const style of [
+        { ...toWaist, hemShape: dipped },
+        { ...toWaist, hemBelow: 1.5 },
+        { ...toWaist, hemBelow: -1.5 },
+      ]) {
+        const waist = draft(MEAN_BODY, style).proof.ledger.find(({ level }) => level === 'waist');
+        expect(waist?.alongEdge).toBeNull();
+      }
+    });
   });
 
   it('tells where the girth went: wedges and side add up to half of what bust and level differ by', () => {
@@ -137,5 +198,35 @@ describe('the edge run', () => {
         ).toBe(true);
       }
     }
+  });
+});
+
+describe('closed darts of a side panel in one', () => {
+  it('have their inner leg nearer the centre, as long as the outer one', () => {
+    const ends = { upper: { from: 'bust', below: 25 }, lower: { from: 'waist', below: 60 } } as const;
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      joinedSide: true,
+      wedges: [
+        ...DEFAULT_STYLE.wedges,
+        ...(['front', 'back'] as const).map((block) => ({
+          ...balancedWedge(`${block}-dart`, block, 0.78, 1),
+          ...ends,
+          sizing: 'hand' as const,
+          intake: { underBust: 6, waist: 10 },
+        })),
+      ],
+    };
+    const darts = draft(MEAN_BODY, style).pieces.find(({ id }) => id === 'side')?.darts ?? [];
+    expect(darts.map(({ wedge }) => wedge)).toEqual(['front-dart', 'back-dart']);
+    for (const { inner, outer } of darts) {
+      const [left, right] = [inner, outer].map((leg) =>
+        leg.slice(1, -1).reduce((sum, { x }) => sum + x / (leg.length - 2), 0),
+      );
+      expect(left).toBeLessThan((right ?? 0) - 2);
+      expect(Math.abs(lengthOf(inner) - lengthOf(outer))).toBeLessThan(0.01);
+    }
+    const [front, back] = darts;
+    expect(front?.outer[0]?.x).toBeLessThan(back?.inner[0]?.x ?? 0);
   });
 });
