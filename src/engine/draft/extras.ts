@@ -142,8 +142,9 @@ const edge = (role: Edge['role'], allowance: number, points: readonly Point[]): 
   points,
 });
 
-/** Position of the edge opposite the first one. */
-const OPPOSITE = 2;
+/** Position of the edge opposite the first one: the next that runs upright, after what lies at their feet. */
+const opposite = (edges: readonly Edge[]): number =>
+  edges.findIndex(({ role }, i) => i > 1 && role === 'seam');
 
 function cut(
   id: string,
@@ -167,7 +168,7 @@ function cut(
       number: 0,
       cut: { count, onFold: false },
       edges,
-      outer: OPPOSITE,
+      outer: opposite(edges),
       darts: [],
       cutLine: line ?? ring,
       grain: uprightInside(ring),

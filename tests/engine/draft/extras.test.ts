@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_STYLE, draft, type Piece, type Point, type Style } from '../../../src/engine';
+import { DEFAULT_STYLE, draft, draftWhole, type Piece, type Point, type Style } from '../../../src/engine';
 import { facingShape } from '../../../src/engine/draft/facing';
 import type { LacedEdge } from '../../../src/engine/draft/lacedEdge';
 import { modestyShape } from '../../../src/engine/draft/modesty';
@@ -175,6 +175,25 @@ describe('what lies behind a laced edge', () => {
     const back = laced([at(20, -5), at(15, -20), at(500, -20)], [at(500, 100)]);
     expect(modestyShape(level, back, 40, 50)).toBeNull();
     expect(modestyShape(level, laced([at(20, 0)], [at(500, 100)]), 40, 50)).toBeNull();
+  });
+
+  it('is cut for each half of a body that differs: each its own facing, one modesty panel for both', () => {
+    const { extras } = draftWhole(MEAN_BODY, ALL, { leftShare: { waist: 0.53 }, rightLower: {} });
+    expect(extras.map(({ id }) => id)).toEqual([
+      'back-modesty',
+      'left-back-facing',
+      'right-back-facing',
+      'strap',
+    ]);
+    for (const { edges, outer } of extras) expect(edges[outer]?.role).toBe('seam');
+  });
+
+  it('knows its inner edge by its role, however many edges lie at its foot', () => {
+    for (const { id, edges, outer } of draft(MEAN_BODY, ALL).extras) {
+      const [first, far] = [edges[0], edges[outer]].map((each) => each?.points ?? []);
+      expect(lengthOf(first ?? []), id).toBeGreaterThan(100);
+      expect(lengthOf(far ?? []), id).toBeGreaterThan(100);
+    }
   });
 
   it('is a facing along every run of an edge up to its width', () => {
