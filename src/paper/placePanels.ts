@@ -57,7 +57,7 @@ export function placePanels(
   bands: readonly Box[],
   letters = 1,
 ): PlacedPanel[] {
-  const names = { client: client.name, draft: sheet.name, unit: client.unit, letters };
+  const names = { client: client.name, draft: sheet.name, unit: client.unit, style: sheet.style, letters };
   return lined.map((drafted, i) => {
     const { turned, offset } = places[i] ?? { turned: false, offset: { x: 0, y: 0 } };
     const { piece, lines } = turned ? halfTurned(drafted) : drafted;

@@ -18,7 +18,6 @@ export function fasteningsOf(draft: Draft, { closure }: Style): Fastening[] {
     if (!centre || (kind !== 'zip' && kind !== 'hooks')) return [];
     return [{ kind, place, edgeMm: polylineLength(centre.edge.points) }];
   });
-  // Worn on one side, as a rule the left (common practice, no source).
   const side = draft.proof.seams.find(({ kind }) => kind === 'side');
   return closure.sideZip && side
     ? [...centres, { kind: 'zip', place: 'side', edgeMm: side.lengthA }]

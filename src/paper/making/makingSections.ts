@@ -172,7 +172,7 @@ const laceStep = (unit: Unit): number => (unit === 'in' ? inches(18) : 500);
 const FASTENED: Readonly<Record<Fastening['place'], string>> = {
   front: 'centre front',
   back: 'centre back',
-  side: 'side seam',
+  side: 'left side seam',
 };
 
 function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSection {
@@ -184,7 +184,7 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
         `${kind === 'zip' ? 'Zip' : 'Hook tape'}, ${FASTENED[place]}`,
         1,
         roundedUp(edgeMm, step),
-        place === 'side' ? 'the length of the seam, on one side' : 'the length of the edge',
+        place === 'side' ? 'the length of the seam' : 'the length of the edge',
       ),
     ),
     remark:

@@ -1,20 +1,14 @@
 // What is written on a panel, and where: its title, the names of the levels, and what becomes of each edge.
 
-import {
-  edgeName,
-  formatLength,
-  LEVEL_WORDS,
-  type LengthUnit,
-  pieceLabel,
-  pieceLabelOf,
-} from '../../document';
-import { type DartLines, type Edge, type Piece, type Point, polylineLength } from '../../engine';
+import { LEVEL_WORDS, type LengthUnit, pieceLabel } from '../../document';
+import { type DartLines, type Edge, type Piece, type Point, polylineLength, type Style } from '../../engine';
 import { type Box, boxAround, type InkLine, type InkText } from '../ink';
 import { shortened } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
 import { placeAlong } from './edgeWalk';
+import { edgeWords } from './edgeWords';
 import { ledInside } from './ledInside';
-import { balanceTick, foldOf } from './panelLines';
+import { balanceTick } from './panelLines';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
 import { boxOf, inkOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
 
@@ -22,6 +16,8 @@ export interface PanelNames {
   readonly client: string;
   readonly draft: string;
   readonly unit: LengthUnit;
+  /** What was drafted: it says which edges close with a zip. */
+  readonly style: Style;
   /** How many times as large as on paper letters are where there is room; 1 is for reading at arm's length. */
   readonly letters: number;
 }
@@ -50,7 +46,7 @@ export function panelTexts(
   const title = titleTexts(panel, names);
   const edges = piece.edges
     .filter((edge) => edge.dart === undefined)
-    .map((edge) => edgeTexts(panel, edge, names.unit));
+    .map((edge) => edgeTexts(panel, edge, names));
   return {
     texts: [
       ...title.texts,
@@ -232,8 +228,12 @@ const FRACTIONS = [
   0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9,
 ];
 
-function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): { texts: InkText[]; leaders: InkLine[] } {
-  const text = settable(edgeWords(panel.piece, edge, unit));
+function edgeTexts(
+  panel: PanelRoom,
+  edge: Edge,
+  { unit, style }: PanelNames,
+): { texts: InkText[]; leaders: InkLine[] } {
+  const text = settable(edgeWords(panel.piece, edge, unit, style));
   const length = polylineLength(edge.points);
   const at = (sizePt: number, away: (height: number) => number): Candidate[] => {
     const block = setBlock([{ text, sizePt, bold: false }]);
@@ -263,17 +263,6 @@ function edgeTexts(panel: PanelRoom, edge: Edge, unit: LengthUnit): { texts: Ink
   if (!led) return { texts: [], leaders: [] };
   panel.room.taken.push(led.box);
   return { texts: inkOf(led.block, led.box), leaders: [led.leader] };
-}
-
-/** "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in", "Hem · no allowance", "Centre front · place on fold". */
-function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit): string {
-  const name = edgeName(edge, piece);
-  if (edge === foldOf(piece)) return `${capital(name)} · place on fold`;
-  const to = edge.mate ? `to ${pieceLabelOf(edge.mate.piece)}` : null;
-  const called = edge.role === 'seam' && !edge.side && to ? to : to ? `${name}, ${to}` : name;
-  const allowance =
-    edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : 'no allowance';
-  return `${capital(called)} · ${allowance}`;
 }
 
 /** Turned so that it is never read upside down; edges that run nearly upright read from the foot up. */

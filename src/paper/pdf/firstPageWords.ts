@@ -16,6 +16,7 @@ import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
 import { type Correction, correctionWords } from '../sheets/correction';
 import { isExact } from '../text/writable';
+import { zipSentences } from '../zips';
 import type { Paragraph } from './writeDown';
 
 /** Faults past this many are told on the screen. */
@@ -92,6 +93,7 @@ function allowances({ draft, client, sheet }: PlanInput): Paragraph[] {
   return [
     { kind: 'heading', text: 'Seam allowances, included' },
     ...[...found].map(([length, edges]) => text(`${length}: ${[...edges].join(', ')}`)),
+    ...zipSentences(sheet.style).map(text),
     ...(turnsHemUp(sheet.style) ? [text(TURNED_HEM)] : []),
   ];
 }

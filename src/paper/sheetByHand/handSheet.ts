@@ -21,10 +21,14 @@ function halfSteps(input: PlanInput, hand: Hand, tape: Tape): HandStep[] {
   if (!half) return [];
   // Drafted alone a half is cut as a pair; of two that differ each piece is cut once.
   const once = (piece: Piece): Piece => ({ ...piece, cut: { count: 1, onFold: false } });
+  const style = styleOfHand(input.sheet.style, hand);
+  // A zip in the side is in the left one.
+  const { sideZip, ...closure } = style.closure;
+  const zipped = sideZip && hand === 'left' ? { sideZip } : {};
   const own = {
     ...input,
     draft: { ...half, pieces: half.pieces.map(once), extras: half.extras.map(once) },
-    sheet: { ...input.sheet, style: styleOfHand(input.sheet.style, hand) },
+    sheet: { ...input.sheet, style: { ...style, closure: { ...closure, ...zipped } } },
   };
   const steps = [
     ...targetSteps(own, tape),

@@ -12,6 +12,7 @@ import {
 } from '../../engine';
 import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
+import { zipOn, zipSentences } from '../zips';
 import { dartSteps } from './dartSteps';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
@@ -180,7 +181,9 @@ function allowanceStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
       if (edge.dart !== undefined) return [];
       const to = edge.mate ? ` to ${pieceLabelOf(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
-      return `${edgeName(edge, piece)}${to}: ${edge === foldOf(piece) ? 'on the fold' : allowance}`;
+      const zip = zipOn(piece, edge, sheet.style);
+      const said = edge === foldOf(piece) ? 'on the fold' : zip === null ? allowance : `${allowance}, ${zip}`;
+      return `${edgeName(edge, piece)}${to}: ${said}`;
     });
     return [[pieceLabel(piece), cut, [...new Set(edges)].join('; ')]];
   });
@@ -189,6 +192,7 @@ function allowanceStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
     sentences: [
       'Trace each panel onto its own paper with its number, its balance marks and its grain line, which runs with the centre line. The cloth of the wedges falls away between the panels.',
       'Draw the cut line outside the sew line by the allowance of each edge.',
+      ...zipSentences(sheet.style),
       ...(turnsHemUp(sheet.style) ? [TURNED_HEM] : []),
     ],
     tables: [{ columns: ['Panel', 'Cut', 'Allowance of each edge'], rows }],

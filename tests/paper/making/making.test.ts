@@ -320,7 +320,7 @@ describe('fastenings', () => {
     expect(lines.map(({ item }) => item)).toEqual([
       'Hook tape, centre front',
       'Zip, centre back',
-      'Zip, side seam',
+      'Zip, left side seam',
     ]);
     for (const [i, { lengthMm }] of lines.entries()) {
       expect(lengthMm).toBeGreaterThanOrEqual((fastenings[i]?.edgeMm ?? Number.NaN) - 1e-6);
