@@ -166,8 +166,11 @@ function legHandles(
 ): Handle[] {
   const sides = wedge.onCentre ? (['outer'] as const) : (['inner', 'outer'] as const);
   const current = intakeNow(wedge);
+  const { upper, lower } = wedge.run;
+  const reached = (upper === null || level.y >= upper) && (lower === null || level.y <= lower);
   return sides.map((which) => {
-    const leg = which === 'inner' ? wedge.innerLeg : wedge.outerLeg;
+    // Beyond the point where a dart has shut, its legs would open from its axis.
+    const leg = reached ? (which === 'inner' ? wedge.innerLeg : wedge.outerLeg) : wedge.axis;
     return {
       id: `leg:${wedge.id}:${level.name}:${which}`,
       kind: 'leg',

@@ -7,7 +7,7 @@ import {
   setEnds,
   setIntake,
 } from '../../src/document';
-import { DEFAULT_STYLE, type Draft, draft, inches, type Style } from '../../src/engine';
+import { DEFAULT_STYLE, type Draft, draft, inches, type Style, xAt } from '../../src/engine';
 import { askedRun, crosses } from '../../src/table/dartRun';
 import { marksOf } from '../../src/table/gestures/settle';
 import type { Handle } from '../../src/table/handle';
@@ -152,6 +152,28 @@ describe('the run of a wedge as asked', () => {
       false,
       false,
     ]);
+  });
+});
+
+describe('the legs of a dart that has shut', () => {
+  it('are caught on its axis at the levels it was to reach', () => {
+    const opened = setEnds(DEFAULT_STYLE, ID, 'openAtTop', SPACE);
+    const slanted: Style = {
+      ...opened,
+      wedges: opened.wedges.map((wedge) =>
+        wedge.id === ID
+          ? { ...wedge, stationAt: { waist: 0.3 }, lower: { from: 'waist', below: 60 } }
+          : wedge,
+      ),
+    };
+    const made = draftOf(slanted);
+    const dart = made.blocks?.front.wedges.find(({ id }) => id === ID);
+    const beyond = handlesFor(slanted).filter(
+      ({ kind, at }) => kind === 'leg' && at.y > (dart?.run.lower ?? Number.POSITIVE_INFINITY) + 1,
+    );
+    expect(beyond.length).toBeGreaterThan(0);
+    const shift = (layOut(made) as TableLayout).centreX.front;
+    for (const { at } of beyond) expect(at.x - shift).toBeCloseTo(xAt(dart?.axis as never, at.y), 6);
   });
 });
 
