@@ -7,12 +7,11 @@ import {
   type Issue,
   type LedgerRow,
   type LevelName,
-  openWidth,
   STYLE_SPANS,
   type Style,
 } from '../../engine';
 import type { Viewport } from '../../table';
-import { sewnWord, whereOutside } from '../parts/girthWords';
+import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../parts/girthWords';
 import { LengthField } from '../parts/LengthField';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { useOpen, useTable } from '../tableContext';
@@ -72,6 +71,8 @@ interface Written {
   readonly sewn: string | null;
   /** What that is called. */
   readonly sewnAs: string;
+  /** It was measured along the edge that lies there. */
+  readonly along: boolean;
   readonly outside: string;
   /** By how much it misses what was asked; empty where it does not. */
   readonly off: string;
@@ -89,17 +90,19 @@ function written(
   sentence: (issue: Issue) => string,
 ): Written {
   const write = (mm: number): string => formatLength(mm, unit);
-  const { sewnGirth, targetGirth, taken } = row;
-  const off = sewnGirth === null ? 0 : sewnGirth - targetGirth;
+  const { taken } = row;
+  const finished = finishedGirth(row, style.closure);
+  const off = finished?.off ?? 0;
   return {
     level: row.level,
     unit,
     ease: row.ease,
     body: write(row.bodyGirth),
-    sewn: sewnGirth === null ? null : write(sewnGirth + openWidth(style.closure)),
+    sewn: finished && write(finished.girth),
     sewnAs: sewnWord(style.closure),
-    outside: sewnGirth === null ? whereOutside(row, draft.span) : '',
-    off: Math.abs(off) < 0.1 ? '' : `${off > 0 ? '+' : '−'}${formatDifference(off, unit)} off`,
+    along: finished?.along === true,
+    outside: finished ? '' : whereOutside(row, draft.span),
+    off: off === 0 ? '' : `${off > 0 ? '+' : '−'}${formatDifference(off, unit)} off`,
     wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + each, 0)),
     side: write(taken.side.front + taken.side.back),
     remarks: draft.issues
@@ -110,7 +113,7 @@ function written(
 }
 
 const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
-  const { level, unit, ease, body, sewn, sewnAs, outside, off, wedges, side, remarks, top } = props;
+  const { level, unit, ease, body, sewn, sewnAs, along, outside, off, wedges, side, remarks, top } = props;
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
@@ -122,7 +125,9 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
         <p className="sewn outside">{outside}</p>
       ) : (
         <p className="sewn">
-          {sewnAs} <strong data-sewn={level}>{sewn}</strong>
+          {along ? null : `${sewnAs} `}
+          <strong data-sewn={level}>{sewn}</strong>
+          {along ? <span className="along"> {ALONG_EDGE}</span> : null}
           {off === '' ? (
             <span className="met">
               ✓<span className="unseen"> as asked</span>

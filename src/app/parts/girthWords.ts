@@ -8,6 +8,9 @@ import { type Closure, type Draft, type LedgerRow, openWidth } from '../../engin
  */
 export const sewnWord = (closure: Closure): string => (openWidth(closure) > 0 ? 'laced' : 'sewn');
 
+/** Said after a girth that was measured on the edge. */
+export const ALONG_EDGE = 'along the edge';
+
 /** Levels this near an edge are cut by it on some panels and missed on others. mm */
 const AT_EDGE_MM = 12;
 
@@ -16,4 +19,34 @@ export function whereOutside({ y }: LedgerRow, span: Draft['span']): string {
   if (!span) return '';
   if (y < span.top - AT_EDGE_MM) return 'above the top edge';
   return y > span.hem + AT_EDGE_MM ? 'below the hem' : 'at the edge';
+}
+
+/** What a finished girth is measured by: a tape across the cloth, or, where a level lies at a level edge, the edge itself. */
+export interface FinishedGirth {
+  /** What the tape reads, the opening counted in, mm. */
+  readonly girth: number;
+  /** By how much it misses what was asked, mm; 0 where a maker would say that it does not. */
+  readonly off: number;
+  readonly along: boolean;
+}
+
+/** A girth of the panels that is less off than this is as asked. mm */
+const GIRTH_MM = 0.1;
+/** An edge is trued to run straight across leaning seams, not to lie on the level line: so much is as asked. mm */
+const EDGE_MM = 1;
+
+/** The finished girth at a level; null where the garment has none. */
+export function finishedGirth(
+  { sewnGirth, alongEdge, targetGirth }: LedgerRow,
+  closure: Closure,
+): FinishedGirth | null {
+  const cloth = sewnGirth ?? alongEdge;
+  if (cloth === null) return null;
+  const along = sewnGirth === null;
+  const off = cloth - targetGirth;
+  return {
+    girth: cloth + openWidth(closure),
+    off: Math.abs(off) > (along ? EDGE_MM : GIRTH_MM) ? off : 0,
+    along,
+  };
 }

@@ -18,7 +18,7 @@ import {
   type Style,
 } from '../../engine';
 import type { PointedOut } from '../../table';
-import { sewnWord, whereOutside } from '../parts/girthWords';
+import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../parts/girthWords';
 
 /** What a press shows on the drawing; `key` tells it from all others. */
 export interface Pointer {
@@ -44,7 +44,6 @@ export interface Proof {
 
 /** Less than this nobody can cut or sew. mm */
 const SEAM_MM = 0.05;
-const GIRTH_MM = 0.1;
 const KINK_DEGREES = 0.5;
 
 /** Degrees in a radian. */
@@ -132,16 +131,20 @@ export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure)
         : 'Measured across the finished panels: what the tape reads round the closed garment.',
     columns: ['Level', 'Asked', `${sewn.charAt(0).toUpperCase()}${sewn.slice(1)}`, 'Differ by'],
     rows: proof.ledger.map((row) => {
-      const off = row.sewnGirth === null ? 0 : row.sewnGirth - row.targetGirth;
+      const finished = finishedGirth(row, closure);
+      // An edge is not the level line: what it differs by is said where it tells.
+      const differ = row.sewnGirth === null ? finished?.off || null : row.sewnGirth - row.targetGirth;
       return {
         key: row.level,
         head: { key: row.level, text: LEVEL_WORDS[row.level], place: { kind: 'level', level: row.level } },
         cells: [
           formatLength(row.targetGirth + gap, unit),
-          row.sewnGirth === null ? whereOutside(row, span) : formatLength(row.sewnGirth + gap, unit),
-          row.sewnGirth === null ? '' : formatDifference(off, unit),
+          finished
+            ? `${formatLength(finished.girth, unit)}${finished.along ? ` ${ALONG_EDGE}` : ''}`
+            : whereOutside(row, span),
+          differ === null ? '' : formatDifference(differ, unit),
         ],
-        off: Math.abs(off) > GIRTH_MM,
+        off: finished !== null && finished.off !== 0,
       };
     }),
   };

@@ -3,6 +3,7 @@
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type Issue, issue } from '../issue';
+import { levelEdges } from '../proof/alongEdge';
 import { cautions } from '../proof/cautions';
 import { type EdgeRunRow, edgeRun } from '../proof/edgeRun';
 import { girthLedger, type LedgerRow } from '../proof/ledger';
@@ -105,7 +106,13 @@ export function draft(measurements: Measurements, style: Style): Draft {
     pieces,
     extras: [...bands.pieces, ...beside.pieces],
     proof: {
-      ledger: girthLedger(levels, [blocks.front, blocks.back], pieces, pieces.length === apart.wanted),
+      ledger: girthLedger(
+        levels,
+        [blocks.front, blocks.back],
+        pieces,
+        pieces.length === apart.wanted,
+        levelEdges(ground),
+      ),
       seams: seamWalk(sewn, pieces),
       closedDarts: dartWalk(pieces),
       edges: edgeRun(sewn, pieces),

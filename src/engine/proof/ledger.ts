@@ -5,6 +5,7 @@ import type { Level } from '../draft/levels';
 import type { Piece } from '../draft/piece';
 import type { LevelName, Side } from '../draft/types';
 import type { Point } from '../geometry/point';
+import { alongEdge, type LevelEdge } from './alongEdge';
 
 export interface LedgerRow {
   readonly level: LevelName;
@@ -15,6 +16,8 @@ export interface LedgerRow {
   readonly targetGirth: number;
   /** What the panels measure, edge to edge, times two; null where the garment does not reach the level all round. */
   readonly sewnGirth: number | null;
+  /** What the finished edge measures, as the sewn girth does, where the level lies at a level top edge or hem; else null. */
+  readonly alongEdge: number | null;
   /** Width of each panel at the level, mm, by piece id; empty where it is not crossed from leg to leg. */
   readonly widths: Readonly<Record<string, number>>;
   /** Where the closed half body grew smaller than at the bust: each wedge by id, and each block's side seam; mm. */
@@ -30,11 +33,13 @@ export function girthLedger(
   blocks: readonly Block[],
   pieces: readonly Piece[],
   whole: boolean,
+  edges: readonly LevelEdge[],
 ): LedgerRow[] {
+  const all = whole && pieces.length > 0;
   return levels.map((level) => {
     const widths: Record<string, number> = {};
     let half = 0;
-    let reached = whole && pieces.length > 0;
+    let reached = all;
     for (const piece of pieces) {
       const width = widthAt(piece, level.y);
       if (width === null) reached = false;
@@ -50,6 +55,7 @@ export function girthLedger(
       ease: level.ease,
       targetGirth: level.targetGirth,
       sewnGirth: reached ? 2 * half : null,
+      alongEdge: all ? alongEdge(level.y, edges, pieces) : null,
       widths,
       taken: takenAt(level.name, blocks),
     };

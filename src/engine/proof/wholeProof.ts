@@ -110,7 +110,8 @@ function edgesOf(halves: Halves): EdgeRunRow[] {
 function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves): LedgerRow[] {
   const [left, right] = HANDS.map((hand) => rowOf(name, halves[hand]));
   if (!left || !right) return [];
-  const [a, b] = [left.sewnGirth, right.sewnGirth];
+  const mean = (a: number | null, b: number | null): number | null =>
+    a === null || b === null ? null : (a + b) / 2;
   const ids = new Set([...Object.keys(left.taken.wedges), ...Object.keys(right.taken.wedges)]);
   const wedges = [...ids].map((id): [string, number] => [
     id,
@@ -123,7 +124,8 @@ function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves
       bodyGirth,
       ease,
       targetGirth,
-      sewnGirth: a === null || b === null ? null : (a + b) / 2,
+      sewnGirth: mean(left.sewnGirth, right.sewnGirth),
+      alongEdge: mean(left.alongEdge, right.alongEdge),
       widths: { ...widthsOf('left', left), ...widthsOf('right', right) },
       taken: {
         wedges: Object.fromEntries(wedges),

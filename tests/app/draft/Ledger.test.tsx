@@ -1,0 +1,83 @@
+// @vitest-environment jsdom
+import { screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { Ledger } from '../../../src/app/draft/Ledger';
+import { finishedGirth } from '../../../src/app/parts/girthWords';
+import { changeStyle, DEMO_BOOK, openClient, openSheet } from '../../../src/document';
+import { type Draft, draft, type LedgerRow, type Style } from '../../../src/engine';
+import { onTable } from '../onTable';
+
+/** The demo's draft in its style, changed. */
+function ledgerOf(change: (style: Style) => Style): Draft {
+  const book = changeStyle(DEMO_BOOK, change);
+  const client = openClient(book);
+  const { style } = openSheet(client);
+  const made = draft(client.measurements, style);
+  onTable(
+    <Ledger
+      draft={made}
+      view={{ left: 0, top: 0, pxPerMm: 1 }}
+      heightPx={600}
+      stacked={true}
+      coarse={false}
+    />,
+    book,
+  );
+  return made;
+}
+
+const rowOf = (name: string): string =>
+  screen.getByRole('heading', { name }).parentElement?.querySelector('.sewn')?.textContent ?? '';
+
+describe('the girth ledger', () => {
+  it('proves a waist at the hem along the finished edge', () => {
+    ledgerOf((style) => ({ ...style, hemBelow: 0 }));
+    // the demo's waist of 29 1/2 in with 2 in less of ease, the lacing gap counted in
+    expect(rowOf('waist')).toBe('27½ along the edge✓ as asked');
+  });
+
+  it('proves it across the panels where the hem lies lower', () => {
+    ledgerOf((style) => style);
+    expect(rowOf('waist')).toBe('laced 27½✓ as asked');
+  });
+
+  it('says where a level lies that a shaped edge cuts', () => {
+    ledgerOf((style) => ({
+      ...style,
+      hemBelow: 0,
+      hemShape: { ...style.hemShape, centreFront: { beyond: 40, kind: 'smooth' } },
+    }));
+    expect(rowOf('waist')).toBe('at the edge');
+  });
+});
+
+describe('a finished girth', () => {
+  const row = (sewnGirth: number | null, alongEdge: number | null): LedgerRow => ({
+    level: 'waist',
+    y: 0,
+    bodyGirth: 700,
+    ease: 0,
+    targetGirth: 700,
+    sewnGirth,
+    alongEdge,
+    widths: {},
+    taken: { wedges: {}, side: { front: 0, back: 0 } },
+  });
+  const closure = { front: 'fold', back: 'hooks', lacingGap: 0 } as const;
+
+  it.each([
+    ['across the panels, to a tenth of a mm', 700.2, null, { girth: 700.2, along: false, misses: true }],
+    ['across the panels before along the edge', 700.05, 705, { girth: 700.05, along: false, misses: false }],
+    ['along the edge within 1 mm', null, 699.1, { girth: 699.1, along: true, misses: false }],
+    ['along the edge beyond it', null, 701.5, { girth: 701.5, along: true, misses: true }],
+  ])('%s', (_, sewn, along, expected) => {
+    const finished = finishedGirth(row(sewn, along), closure);
+    expect(finished && { girth: finished.girth, along: finished.along, misses: finished.off !== 0 }).toEqual(
+      expected,
+    );
+  });
+
+  it('is none where neither was measured', () => {
+    expect(finishedGirth(row(null, null), closure)).toBeNull();
+  });
+});
