@@ -11,14 +11,35 @@ export function HistoryButtons() {
   const [last, next] = [past.at(-1)?.change, future[0]?.change];
   return (
     <div className="history">
-      <button type="button" disabled={last === undefined} onClick={undo} title={last && `Undo: ${last}`}>
-        Undo{last ? <span className="change">: {last}</span> : null}
-      </button>
-      <button type="button" disabled={next === undefined} onClick={redo} title={next && `Redo: ${next}`}>
-        Redo{next ? <span className="change">: {next}</span> : null}
-      </button>
+      <HistoryButton word="Undo" change={last} sign="M9 4 4 9l5 5M4 9h10a6 6 0 0 1 0 12h-3" onPress={undo} />
+      <HistoryButton word="Redo" change={next} sign="M15 4l5 5-5 5M20 9H10a6 6 0 0 0 0 12h3" onPress={redo} />
       <Said />
     </div>
+  );
+}
+
+interface HistoryButtonProps {
+  readonly word: 'Undo' | 'Redo';
+  /** What would be undone or done again; undefined where there is nothing. */
+  readonly change: string | undefined;
+  /** Path of the arrow that stands for the word where there is no room for it. */
+  readonly sign: string;
+  readonly onPress: () => void;
+}
+
+/** As wide whatever its change is called, so that the next press meets the same button. */
+function HistoryButton({ word, change, sign, onPress }: HistoryButtonProps) {
+  const name = change === undefined ? word : `${word}: ${change}`;
+  return (
+    <button type="button" disabled={change === undefined} onClick={onPress} aria-label={name} title={name}>
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <path d={sign} />
+      </svg>
+      <span className="word">
+        {word}
+        {change === undefined ? null : <span className="change">: {change}</span>}
+      </span>
+    </button>
   );
 }
 
