@@ -5,6 +5,7 @@ import { escaped, mm } from '../svg/markup';
 import { cleaned } from '../text/writable';
 import { handSheet } from './handSheet';
 import type { HandFigure, HandLineKind, HandStep, HandTable } from './handStep';
+import { labelsApart } from './labelsApart';
 
 /** The text of the file. Whatever the names hold is written as text. Same input, same text. */
 export function sheetHtml(input: PlanInput): string {
@@ -87,7 +88,7 @@ function figureMarkup({ widthMm, heightMm, lines, spots, labels }: HandFigure, h
     `<svg viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}" width="${widthPx}" role="img" aria-label="Figure: ${escaped(heading)}">`,
     ...KINDS.map(path).filter((each) => each !== ''),
     ...spots.map(({ x, y }) => `<circle cx="${mm(x)}" cy="${mm(y)}" r="${mm(2.2 * perPx)}"/>`),
-    ...labels.map(
+    ...labelsApart(labels, LETTER_PX * 1.25 * perPx, LETTER_PX * 3 * perPx).map(
       ({ text, at, anchor }) =>
         `<text x="${mm(at.x)}" y="${mm(at.y)}" font-size="${mm(LETTER_PX * perPx)}" text-anchor="${anchor}">${escaped(text)}</text>`,
     ),

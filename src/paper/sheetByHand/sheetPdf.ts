@@ -8,8 +8,10 @@ import type { PlanInput } from '../placePanels';
 import type { PaperChoice } from '../sheets/papers';
 import { MM_PER_POINT, shortened, textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
+import { columnShares } from './columnShares';
 import { handSheet } from './handSheet';
-import type { HandFigure, HandLineKind, HandSheet, HandStep } from './handStep';
+import type { HandFigure, HandLineKind, HandSheet, HandStep, HandTable } from './handStep';
+import { labelsApart } from './labelsApart';
 
 const NAME: FlowText = { sizePt: 18, bold: true };
 const FACTS: FlowText = { sizePt: 10, before: 0.6 };
@@ -23,6 +25,9 @@ const BODY: FlowText = { sizePt: 8.5, before: 0.9 };
 const COLUMNS: FlowText = { sizePt: 7, bold: true, grey: 0.25, before: 1.6 };
 const CELLS: FlowText = { sizePt: 8.5, before: 0.35 };
 const LABEL_PT = 6.5;
+/** From label to label down, and how wide they are. mm */
+const LABEL_LINE_MM = LABEL_PT * MM_PER_POINT * 1.25;
+const LABEL_REACH_MM = LABEL_PT * MM_PER_POINT * 3;
 /** Longer feet have no room, at 7 pt. mm */
 const FOOT_MM = 140;
 
@@ -69,8 +74,11 @@ function drawStep(flow: Flow, { sentences, tables, figure }: HandStep, heading: 
     (sum, sentence) => sum + flow.heightOf(sentence, body),
     flow.heightOf(heading, head),
   );
-  const table = tables.reduce((sum, { columns: names, rows }) => {
-    const shares = sharesOf(names, rows);
+  const sharesOf = (table: HandTable): number[] =>
+    columnShares(table, flow.widthMm - right, { headPt: COLUMNS.sizePt, cellPt: CELLS.sizePt });
+  const table = tables.reduce((sum, each) => {
+    const { columns: names, rows } = each;
+    const shares = sharesOf(each);
     return rows.reduce(
       (height, row) => height + flow.heightOfRow(row, shares, cells),
       sum + flow.heightOfRow(names, shares, columns),
@@ -87,23 +95,13 @@ function drawStep(flow: Flow, { sentences, tables, figure }: HandStep, heading: 
     );
   flow.text(heading, head);
   for (const sentence of sentences) flow.text(sentence, body);
-  for (const { columns: names, rows } of tables) {
-    const shares = sharesOf(names, rows);
+  for (const each of tables) {
+    const { columns: names, rows } = each;
+    const shares = sharesOf(each);
     flow.row(names, shares, columns);
     for (const row of rows) flow.row(row, shares, cells);
   }
   if (flow.page === page && flow.y < top + figureMm) flow.space(top + figureMm - flow.y);
-}
-
-/** Columns as wide as what stands in them asks for, in parts of the whole. */
-function sharesOf(names: readonly string[], rows: readonly (readonly string[])[]): number[] {
-  const wishes = names.map((name, i) => {
-    const cells = rows.map((row) => textWidth(settable(row[i] ?? ''), CELLS.sizePt, false));
-    const longestWord = Math.max(...name.split(' ').map((word) => textWidth(word, COLUMNS.sizePt, true)));
-    return Math.max(longestWord, ...cells) + 3;
-  });
-  const all = wishes.reduce((sum, wish) => sum + wish, 0);
-  return wishes.map((wish) => wish / all);
 }
 
 const LINE_KINDS: Readonly<Record<HandLineKind, 'mapBlank' | 'mapPanel' | 'cut'>> = {
@@ -129,7 +127,8 @@ function drawFigure(
     });
     pen.line('mark', ring);
   }
-  for (const { text, at, anchor } of labels) {
+  const reachMm = LABEL_REACH_MM / scale;
+  for (const { text, at, anchor } of labelsApart(labels, LABEL_LINE_MM / scale, reachMm)) {
     const start = onPage(at);
     const width = textWidth(settable(text), LABEL_PT, false);
     const back = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2;
