@@ -184,6 +184,7 @@ function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; lab
         compact={true}
         optional={true}
         label={full}
+        remember={`${client.id} ${full}`}
         value={client.readings[name]?.[which] ?? null}
         unit={client.unit}
         onShow={(mm) => show((book) => changeClient(book, (open) => setReading(open, name, which, mm)))}

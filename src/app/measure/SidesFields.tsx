@@ -114,6 +114,7 @@ function SideField({ label, path, value, span, signed = false, hint, onSet }: Si
         span={span}
         signed={signed}
         optional={true}
+        remember={`${client.id} ${path}`}
         hint={hint}
         remarks={issues.filter(({ at }) => at.field === path).map(sentence)}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}

@@ -1,6 +1,6 @@
 // A length typed the way makers write it. What was typed stays in the field, right or wrong.
 
-import { useId, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import {
   formatLength,
   lengthFaultSentence,
@@ -70,6 +70,12 @@ export function LengthField(props: LengthFieldProps) {
   const [fault, setFault] = useState<string | null>(laidBy?.fault ?? null);
   const [focused, setFocused] = useState(false);
   const own = typed !== null && typed.unit === unit && (typed.mm === undefined || same(typed.mm, value));
+  const { remember } = props;
+  const otherUnit = typed !== null && typed.unit !== unit;
+  useEffect(() => {
+    // In another unit the field shows the kept number again, so nothing lies in it unread.
+    if (otherUnit) layByText(remember, null);
+  }, [otherUnit, remember]);
   const text = own ? typed.text : value === null ? '' : plainLength(onTape(value, unit), unit);
 
   const read = (next: string): void => {
@@ -79,11 +85,14 @@ export function LengthField(props: LengthFieldProps) {
     const mm = parsed.ok && wrong === null ? within(parsed.mm, span) : undefined;
     setTyped({ text: next, mm, unit });
     setFault(wrong);
-    layByText(props.remember, wrong === null ? null : { text: next, fault: wrong });
+    layByText(props.remember, wrong === null ? null : { text: next, fault: wrong, label });
     if (mm === undefined) props.onDrop();
     else props.onShow(mm);
   };
   const said = own && fault && !focused ? [fault] : focused ? [] : remarks;
+  // A text that cannot be read has no reading, and one that names its unit needs no other behind it.
+  const unread = own && typed.mm === undefined;
+  const named = own && UNIT_NAMED.test(text);
   const other: Unit = unit === 'in' ? 'cm' : 'in';
   return (
     <div className={`length-field${compact ? ' compact' : ''}${said.length > 0 ? ' remarked' : ''}`}>
@@ -92,7 +101,7 @@ export function LengthField(props: LengthFieldProps) {
         {optional && !needed && !compact ? <span className="optional">if known</span> : null}
         {needed && value === null && !compact ? <span className="needed">needed</span> : null}
       </label>
-      <span className="entry">
+      <span className={named ? 'entry named' : 'entry'}>
         <input
           id={id}
           type="text"
@@ -121,13 +130,15 @@ export function LengthField(props: LengthFieldProps) {
             }
           }}
         />
-        <span className="unit" aria-hidden="true">
-          {unit}
-        </span>
+        {named ? null : (
+          <span className="unit" aria-hidden="true">
+            {unit}
+          </span>
+        )}
       </span>
       {compact ? null : (
         <output className="other-unit" htmlFor={id} aria-live="off">
-          {value === null ? '' : formatLength(value, other, { withUnit: true })}
+          {value === null || unread ? '' : formatLength(value, other, { withUnit: true })}
         </output>
       )}
       {hint && !compact ? (
@@ -141,6 +152,9 @@ export function LengthField(props: LengthFieldProps) {
     </div>
   );
 }
+
+/** The signs and words of units; whatever other letters stand there, no unit of the field's own belongs behind them. */
+const UNIT_NAMED = /[\p{L}"'\u2018\u2019\u201c\u201d\u2032\u2033]/u;
 
 /** A computed length to the nearest line of the tape: 1/16 in or 1 mm. Showing it so changes nothing that is kept. */
 const onTape = (mm: number, unit: Unit): number => {

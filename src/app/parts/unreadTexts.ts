@@ -1,12 +1,20 @@
-// What was typed and could not be read, kept while another step is in view, so that it is still in its field on return.
+// What was typed and could not be read, kept while another step is in view: still in its field on return, and said meanwhile.
+
+import { useSyncExternalStore } from 'react';
 
 export interface UnreadText {
   readonly text: string;
   /** The sentence that says what is wrong with it. */
   readonly fault: string;
+  /** What its field is called. */
+  readonly label: string;
 }
 
-const unread = new Map<string, UnreadText>();
+type Texts = ReadonlyMap<string, UnreadText>;
+
+// Never changed in place: those who look at it see by its identity that another text lies by.
+let unread: Texts = new Map();
+const lookers = new Set<() => void>();
 
 /** The text that lies in a field unread; undefined where there is none. */
 export const unreadText = (field: string | undefined): UnreadText | undefined =>
@@ -14,7 +22,18 @@ export const unreadText = (field: string | undefined): UnreadText | undefined =>
 
 /** Lays a text by for a field, or (null) lets it go. */
 export function layByText(field: string | undefined, text: UnreadText | null): void {
-  if (field === undefined) return;
-  if (text) unread.set(field, text);
-  else unread.delete(field);
+  if (field === undefined || (text === null && !unread.has(field))) return;
+  const next = new Map(unread);
+  if (text) next.set(field, text);
+  else next.delete(field);
+  unread = next;
+  for (const look of lookers) look();
+}
+
+/** All texts that lie unread, by their fields. */
+export const useUnreadTexts = (): Texts => useSyncExternalStore(subscribe, () => unread);
+
+function subscribe(look: () => void): () => void {
+  lookers.add(look);
+  return () => lookers.delete(look);
 }

@@ -8,6 +8,7 @@ import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
 import { Mishap } from './Mishap';
 import { STEPS, type StepName, useStep } from './steps';
+import { UnreadNotice } from './UnreadNotice';
 import { UpdateNotice } from './UpdateNotice';
 
 // The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
@@ -73,6 +74,7 @@ export function App({ keeping }: { keeping: Keeping }) {
       </header>
       <KeepingNotices keeping={keeping} />
       <UpdateNotice />
+      {step === 'measure' ? null : <UnreadNotice />}
       <main data-step={step}>
         <StepHeading label={label} />
         <Mishap step={step} book={kept} onUndo={undo}>

@@ -53,6 +53,20 @@ describe('a text that cannot be read', () => {
     expect(field({ remember: 'wren hip' }).input.value).toBe('40');
   });
 
+  it('has no reading in the other unit beside it', async () => {
+    const user = userEvent.setup();
+    const { input } = field();
+    const other = screen.getByRole('status');
+    expect(other.textContent).toBe('101.6 cm');
+    await user.clear(input);
+    await user.type(input, 'banana');
+    await user.tab();
+    expect(other.textContent).toBe('');
+    await user.clear(input);
+    await user.type(input, '41');
+    expect(other.textContent).toBe('104.1 cm');
+  });
+
   it('of another field is not mixed up with it', async () => {
     const user = userEvent.setup();
     const first = field({ remember: 'wren bust' });

@@ -1,0 +1,30 @@
+// Says on the other steps that a number on Measure cannot be read, and which one the draft goes on with.
+
+import { plainLength } from '../../document';
+import { MEASUREMENTS } from '../../engine';
+import { useUnreadTexts } from '../parts/unreadTexts';
+import { useOpen } from '../tableContext';
+
+export function UnreadNotice() {
+  const { client } = useOpen();
+  const own = [...useUnreadTexts()].filter(([field]) => field.startsWith(`${client.id} `));
+  if (own.length === 0) return null;
+  const goesOnWith = (field: string): string => {
+    const measured = MEASUREMENTS.find(({ name }) => field === `${client.id} ${name}`);
+    if (!measured) return 'what was kept before';
+    const kept = client.measurements[measured.name];
+    return kept === null ? 'none' : `${plainLength(kept, client.unit)} ${client.unit}`;
+  };
+  return (
+    <div className="keeping" role="status">
+      {own.map(([field, { label }]) => (
+        <p key={field}>
+          <span>
+            {label} on <a href="#measure">Measure</a> cannot be read; the draft goes on with{' '}
+            {goesOnWith(field)}.
+          </span>
+        </p>
+      ))}
+    </div>
+  );
+}
