@@ -10,6 +10,7 @@ import {
   NAMED_STYLES,
   setEnds,
   setJoinedSide,
+  setSide,
 } from '../../src/document';
 import { inches, type Style } from '../../src/engine';
 import { onTable } from './onTable';
@@ -184,6 +185,38 @@ describe('True with darts', () => {
     }
     expect(complaint).not.toHaveBeenCalled();
     complaint.mockRestore();
+  });
+});
+
+describe('True across the shoulder seam', () => {
+  const run = () => within(screen.getByRole('region', { name: 'Edge run' }));
+  const princess = NAMED_STYLES.get('princess-bodice')?.style as Style;
+  const shouldered = changeStyle(DEMO_BOOK, () => princess);
+
+  it('says how neckline and armhole run across it, and shows where', async () => {
+    const { user, container } = onTable(<TrueStep />, shouldered);
+    for (const edge of ['neckline', 'armhole']) {
+      const angle = run().getByRole('button', {
+        name: new RegExp(`^Shoulder seam, ${edge}, top edge: (180\\.[0-4]|179\\.[6-9])°$`),
+      });
+      await user.click(angle);
+      expect(container.querySelectorAll('.crossing')).toHaveLength(1);
+    }
+  });
+
+  it('says and shows it on either half where the two differ', async () => {
+    const { user, container } = onTable(
+      <TrueStep />,
+      changeClient(shouldered, (client) => setSide(client, 'rightLower', 'bust', 6)),
+    );
+    for (const crossing of [
+      'Left shoulder seam, neckline',
+      'Right shoulder seam, armhole',
+      'Right side seam',
+    ]) {
+      await user.click(run().getByRole('button', { name: new RegExp(`^${crossing}, top edge`) }));
+      expect(container.querySelectorAll('.crossing')).toHaveLength(1);
+    }
   });
 });
 

@@ -8,6 +8,7 @@ import {
   type Edge,
   inches,
   type Measurements,
+  type Piece,
   type Shoulders,
   type Side,
   type Style,
@@ -107,6 +108,52 @@ describe.each([
         if (square) expect(Math.abs(cornerAngle({ edges } as never, i) - 90)).toBeLessThan(0.6);
       }
   });
+});
+
+describe('neckline and armhole across the shoulder seam', () => {
+  const pointed: Style = {
+    ...PRINCESS,
+    topShape: { ...PRINCESS.topShape, centreFront: { beyond: 20, kind: 'corner' } },
+  };
+
+  it.each([
+    ['princess', PRINCESS],
+    ['darted', DARTED],
+    ['with a wedge in front only', WEDGE_IN_FRONT_ONLY],
+    ['with a pointed neckline', pointed],
+  ])('run straight on, as the proof has it: %s', (_, style) => {
+    for (const body of BODIES) {
+      const { pieces, proof } = draft(body, style);
+      const across = proof.edges.filter(({ seam }) => seam === 'shoulder');
+      expect(across.map(({ edge }) => edge)).toEqual(['neckline', 'armhole']);
+      for (const { edge, angle, asked, at } of across) {
+        const degrees = (angle * 180) / Math.PI;
+        expect(asked).toBe(Math.PI);
+        expect(Math.abs(degrees - 180)).toBeLessThanOrEqual(0.5);
+        expect(degrees).toBeCloseTo(atShoulder(pieces, edge === 'armhole' ? 'armhole' : 'top'), 6);
+        expect(
+          pieces.find(({ id }) => id === at.piece)?.edges.some(({ points }) => points.includes(at.point)),
+        ).toBe(true);
+      }
+    }
+  });
+
+  it('has no row without shoulders, nor where they are cut off as a band', () => {
+    for (const shoulders of [undefined, { ...SHOULDERS, bandAbove: 30 }]) {
+      const style = { ...DEFAULT_STYLE, ...(shoulders ? { shoulders } : {}) };
+      expect(draft(BODY, style).proof.edges.filter(({ seam }) => seam === 'shoulder')).toEqual([]);
+    }
+  });
+
+  /** The angles in which shoulder and an edge meet on front and back, degrees together. */
+  const atShoulder = (pieces: readonly Piece[], role: Edge['role']): number =>
+    pieces.reduce((sum, piece) => {
+      const met = piece.edges.findIndex((edge, i) => {
+        const roles = [edge.role, piece.edges[(i + 1) % piece.edges.length]?.role];
+        return roles.includes('shoulder') && roles.includes(role);
+      });
+      return met < 0 ? sum : sum + cornerAngle(piece, met);
+    }, 0);
 });
 
 describe('the armhole', () => {

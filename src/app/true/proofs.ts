@@ -106,17 +106,28 @@ export function edgeRun({ proof }: Draft, style: Style): Proof {
     title: 'Edge run',
     says: 'The angle across each seam when it is sewn; 180° runs straight on, unless a corner was wanted.',
     columns: ['Crossing', 'Top edge', 'Hem'],
-    rows: seams.map((seam) => {
-      const [top, hem] = (['top', 'hem'] as const).map((edge) =>
-        proof.edges.find((row) => row.seam === seam && row.edge === edge),
-      );
-      return {
-        key: seam,
-        head: name(seam),
+    rows: seams
+      .flatMap((seam) => {
+        const own = proof.edges.filter((row) => row.seam === seam);
+        const [top, hem] = (['top', 'hem'] as const).map((edge) => own.find((row) => row.edge === edge));
+        const across = own.filter(({ edge }) => edge === 'neckline' || edge === 'armhole');
+        return [
+          ...(top || hem ? [{ key: seam, head: name(seam), top, hem }] : []),
+          // Both are parts of the top edge; a row each keeps them apart.
+          ...across.map((row) => ({
+            key: `${seam} ${row.edge}`,
+            head: `${name(seam)}, ${row.edge}`,
+            top: row,
+            hem: undefined,
+          })),
+        ];
+      })
+      .map(({ key, head, top, hem }) => ({
+        key,
+        head,
         cells: [cell(top), cell(hem)],
         off: [top, hem].some((row) => bendAt(row, row?.angle ?? 0)),
-      };
-    }),
+      })),
   };
 }
 

@@ -8,6 +8,7 @@ import { cautions } from '../proof/cautions';
 import { type EdgeRunRow, edgeRun } from '../proof/edgeRun';
 import { girthLedger, type LedgerRow } from '../proof/ledger';
 import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../proof/seamWalk';
+import { shoulderRun } from '../proof/shoulderRun';
 import type { Block } from './block';
 import { checkStyle } from './checkStyle';
 import { checkClosure } from './closure';
@@ -115,7 +116,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
       ),
       seams: seamWalk(sewn, pieces),
       closedDarts: dartWalk(pieces),
-      edges: edgeRun(sewn, pieces),
+      edges: [...edgeRun(sewn, pieces), ...shoulderRun(pieces)],
     },
     issues,
   };

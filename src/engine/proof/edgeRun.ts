@@ -8,7 +8,8 @@ import type { Point } from '../geometry/point';
 
 export interface EdgeRunRow {
   readonly seam: string;
-  readonly edge: 'top' | 'hem';
+  /** What runs across the seam; neckline and armhole cross the shoulder seam. */
+  readonly edge: 'top' | 'hem' | 'neckline' | 'armhole';
   /** Angle across the sewn seam, rad; π is a straight run. A centre edge is taken with its mirror image. */
   readonly angle: number;
   /** The angle asked for, rad: π, or the turn of a corner that is wanted there. */
@@ -74,7 +75,7 @@ function endTowards(points: readonly Point[], other: readonly Point[]): { from: 
  * The angle inside the outline where one edge, coming in from `before`, passes into the next, going on to `after`; the
  * outline runs counter-clockwise as seen on paper. More than π at an inward corner.
  */
-function insideAngle(before: Point, at: Point, after: Point): number {
+export function insideAngle(before: Point, at: Point, after: Point): number {
   const a = { x: at.x - before.x, y: at.y - before.y };
   const b = { x: after.x - at.x, y: after.y - at.y };
   return Math.PI + Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);

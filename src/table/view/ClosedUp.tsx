@@ -88,9 +88,11 @@ function Crossing({
   placed: readonly PlacedPart[];
   pointedOut: Extract<PointedOut, { kind: 'crossing' }>;
 }) {
+  // By where it is: on a half's mirror image the points are others.
+  const isThere = ({ x, y }: Point): boolean => x === pointedOut.at.x && y === pointedOut.at.y;
   const found = placed.find(
     ({ piece, part }) =>
-      piece.id === pointedOut.piece && part.rows.some(({ points }) => points.includes(pointedOut.at)),
+      piece.id === pointedOut.piece && part.rows.some(({ points }) => points.some(isThere)),
   );
   if (!found) return null;
   const at = placePoint(found.placement, pointedOut.at);
