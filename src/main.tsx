@@ -13,6 +13,7 @@ import {
 } from './app';
 import './app/look/base.css';
 import './app/look/shell.css';
+import './app/look/history.css';
 import './app/look/dialog.css';
 import './app/look/book.css';
 import './app/look/fields.css';
