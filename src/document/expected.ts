@@ -7,6 +7,8 @@ import { SURVEY } from './survey';
 export interface Expected {
   readonly mean: number;
   readonly sd: number;
+  /** mm below the bust point, where it comes of that rule and not of the survey. */
+  readonly belowBust?: number;
 }
 
 /** What careful readings of one body by tape differ by on large girths, mm: ISO 20685:2010's allowance. */
@@ -15,9 +17,15 @@ const TAPE_MM = 9;
 /** So many SDs away one woman in a hundred is found: unusual, and no more than that. */
 const UNUSUAL_SDS = 2.58;
 
+/** How far the under-bust line lies below the bust point, and how surely, mm: common practice, no source. */
+const UNDER_BUST = { below: 75, sd: 10 } as const;
+/** The most of the way from the bust point to the waist that it may take: common practice, no source. */
+const UNDER_BUST_SHARE = 0.75;
+
 /**
  * What is to be expected of one measurement from all others of the survey that are known: the conditional mean and SD
- * of a multivariate normal. Null for a measurement that the survey has not.
+ * of a multivariate normal. The survey has no under-bust line: it is told from the bust point by rule. Null for any other
+ * measurement that the survey has not.
  *
  * @param without measurements not to be built on, as they were estimated themselves
  */
@@ -26,6 +34,7 @@ export function expectedOf(
   measurements: Measurements,
   without: readonly MeasurementName[] = [],
 ): Expected | null {
+  if (name === 'neckToUnderBust') return underBustExpected(measurements, without);
   const own = rowOf(name);
   if (own < 0) return null;
   const known = SURVEY.flatMap((row, i) => {
@@ -44,6 +53,20 @@ export function expectedOf(
   );
   const { mean, sd } = SURVEY[own] as (typeof SURVEY)[number];
   return { mean: mean + sd * z, sd: sd * Math.sqrt(Math.max(0, 1 - explained)) };
+}
+
+/** From the measured lengths to bust point and waist, or from what is to be expected of them. */
+function underBustExpected(measurements: Measurements, without: readonly MeasurementName[]): Expected | null {
+  const known = (name: 'neckToBust' | 'neckToWaist'): Expected | null => {
+    const value = measurements[name];
+    return value === null || !Number.isFinite(value) || without.includes(name)
+      ? expectedOf(name, measurements, without)
+      : { mean: value, sd: 0 };
+  };
+  const [bustPoint, waist] = [known('neckToBust'), known('neckToWaist')];
+  if (!bustPoint || !waist || waist.mean <= bustPoint.mean) return null;
+  const belowBust = Math.min(UNDER_BUST.below, UNDER_BUST_SHARE * (waist.mean - bustPoint.mean));
+  return { mean: bustPoint.mean + belowBust, sd: Math.hypot(UNDER_BUST.sd, bustPoint.sd), belowBust };
 }
 
 /**

@@ -88,6 +88,18 @@ describe('what is to be expected', () => {
     expect([...unusualOnes({ ...measurements, waistToLap: 1 }).keys()]).toEqual([]);
   });
 
+  it('tells the under-bust line from the bust point, and keeps it off the waist of a short body', () => {
+    // 75 mm, and three quarters of the way to the waist: common practice, no source.
+    const lengths = { neckToBust: 280, neckToWaist: 400 };
+    expect(expectedOf('neckToUnderBust', only(lengths))).toEqual({ mean: 355, sd: 10, belowBust: 75 });
+    expect(expectedOf('neckToUnderBust', only({ ...lengths, neckToWaist: 360 }))?.mean).toBe(340);
+    expect(expectedOf('neckToUnderBust', only({ neckToBust: 450, neckToWaist: 400 }))).toBeNull();
+    // Not measured itself, the bust point leaves more open: the survey's mean of 268 and SD of 22.3 mm.
+    const neither = expectedOf('neckToUnderBust', only({}));
+    expect(neither?.mean).toBeCloseTo(268 + 75, 9);
+    expect(neither?.sd).toBeCloseTo(Math.hypot(22.3, 10), 9);
+  });
+
   it('calls few drawn bodies unusual', () => {
     const found = drawBodies(500, 1988).filter((body) => unusualOnes(body).size > 0);
     // eleven measurements, each beyond 2.58 SDs in one of a hundred; the tape's own allowance makes it fewer

@@ -6,11 +6,11 @@ import {
   changeClient,
   type Expected,
   estimatedSentence,
-  estimateWritten,
   expectedOf,
   formatLength,
   MEASUREMENT_WORDS,
   needsThird,
+  offeredSentence,
   openClient,
   setMeasurement,
   setReading,
@@ -116,7 +116,7 @@ function Estimate({ client, name }: PartProps) {
   const label = MEASUREMENT_WORDS[name].label.toLowerCase();
   return (
     <p className="estimate">
-      Usual for her other measurements: {estimateWritten(expected, client.unit)}.{' '}
+      {offeredSentence(expected, client.unit)}{' '}
       <button
         type="button"
         className="quiet"

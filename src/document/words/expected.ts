@@ -18,6 +18,14 @@ export const unusualSentence = ({ mean, sd }: Expected, unit: LengthUnit): strin
 export const estimateWritten = ({ mean, sd }: Expected, unit: LengthUnit): string =>
   `${written(mean, unit)} ± ${written(NINETEEN_IN_TWENTY * sd, unit)}`;
 
+/** What is offered in place of a measurement, with what it comes of. */
+export const offeredSentence = (expected: Expected, unit: LengthUnit): string =>
+  expected.belowBust === undefined
+    ? `Usual for her other measurements: ${estimateWritten(expected, unit)}.`
+    : `${written(expected.belowBust, unit)} below the bust point (common practice, no source): ${estimateWritten(expected, unit)}.`;
+
 /** What stands beside a number that was not measured. */
-export const estimatedSentence = ({ sd }: Expected, unit: LengthUnit): string =>
-  `Estimated from her other measurements, ± ${written(NINETEEN_IN_TWENTY * sd, unit)} for nineteen women in twenty. Measure it before you cut.`;
+export const estimatedSentence = ({ sd, belowBust }: Expected, unit: LengthUnit): string =>
+  belowBust === undefined
+    ? `Estimated from her other measurements, ± ${written(NINETEEN_IN_TWENTY * sd, unit)} for nineteen women in twenty. Measure it before you cut.`
+    : `Estimated ${written(belowBust, unit)} below the bust point (common practice, no source), ± ${written(NINETEEN_IN_TWENTY * sd, unit)}. Measure it before you cut.`;

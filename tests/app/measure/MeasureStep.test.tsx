@@ -101,6 +101,21 @@ describe('Measure', () => {
     expect(client().estimated).toEqual([]);
   });
 
+  it('offers one for the length to the under-bust by a rule it owns up to, and marks it', async () => {
+    const book = changeClient(DEMO_BOOK, (client) => setMeasurement(client, 'neckToUnderBust', null));
+    const { user, client } = onTable(<MeasureStep />, book);
+    expect(
+      screen.getByText(/^3 in below the bust point \(common practice, no source\): .+ ± ¾ in\./),
+    ).toBeVisible();
+    await user.click(screen.getByRole('button', { name: 'Use the estimate for neck to under-bust' }));
+    expect(client().estimated).toEqual(['neckToUnderBust']);
+    const { neckToBust, neckToUnderBust } = client().measurements;
+    expect(neckToUnderBust).toBeCloseTo((neckToBust ?? 0) + 75, 9);
+    expect(
+      screen.getByText(/^Estimated 3 in below the bust point .+ Measure it before you cut/),
+    ).toBeVisible();
+  });
+
   it('shows one estimate of the over-bust: the one that the draft goes by, with how sure it is', () => {
     onTable(
       <MeasureStep />,
