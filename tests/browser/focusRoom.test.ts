@@ -1,0 +1,53 @@
+// On Measure the ring round what has the focus cuts through no sentence, and no sentence runs into a button.
+
+import { describe, expect, it } from 'vitest';
+import { withBrowser } from './session';
+
+const visit = withBrowser();
+
+describe('the ring of the focus on Measure', () => {
+  it.each([
+    { width: 1440, hasTouch: false },
+    { width: 390, hasTouch: false },
+    { width: 390, hasTouch: true },
+  ])('has room, $width wide, touched $hasTouch', async ({ width, hasTouch }) => {
+    const { page } = await visit('measure', { viewport: { width, height: 900 }, hasTouch });
+    for (const [name, text] of [
+      [/^Bust girth/, '39 1/2'],
+      [/^Waist girth/, '43'],
+      [/^Neck to waist, front/, ''],
+    ] as const) {
+      await page.getByRole('textbox', { name }).fill(text);
+      await page.keyboard.press('Tab');
+    }
+    await page.getByText('Unusual for her other measurements').first().waitFor();
+    await page.getByRole('button', { name: /^Use the estimate for neck to waist/ }).waitFor();
+    await page.getByRole('button', { name: 'Second reading of hip girth' }).click();
+    const cut = await page.locator('.tape-form').evaluate((form) => {
+      const lines = [...form.querySelectorAll('.measurement p')].flatMap((p) => {
+        const range = document.createRange();
+        const texts = [...p.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE);
+        return texts.flatMap((node) => {
+          range.selectNodeContents(node);
+          return [...range.getClientRects()].map((rect) => ({ rect, text: p.textContent ?? '' }));
+        });
+      });
+      return [...form.querySelectorAll<HTMLElement>('.measurement :is(input, button)')].flatMap((control) => {
+        control.focus({ preventScroll: true });
+        const { outlineOffset, outlineWidth } = getComputedStyle(control);
+        const ring = Number.parseFloat(outlineOffset) + Number.parseFloat(outlineWidth);
+        const own = control.getBoundingClientRect();
+        return lines
+          .filter(
+            ({ rect }) =>
+              rect.right > own.left - ring &&
+              rect.left < own.right + ring &&
+              rect.bottom > own.top - ring + 0.5 &&
+              rect.top < own.bottom + ring - 0.5,
+          )
+          .map(({ text }) => `${control.getAttribute('aria-label') ?? control.id}: ${text}`);
+      });
+    });
+    expect(cut).toEqual([]);
+  });
+});
