@@ -2,8 +2,10 @@
 
 import { jsPDF } from 'jspdf';
 import { describe, expect, it } from 'vitest';
+import { penFor } from '../../src/paper/pdf/pen';
+import { textRuns } from '../../src/paper/text/fractions';
 import { shortened, textWidth, wrapped } from '../../src/paper/text/textWidth';
-import { writable } from '../../src/paper/text/writable';
+import { isExact, settable, writable } from '../../src/paper/text/writable';
 import { readPattern } from './readPattern';
 
 describe('writable', () => {
@@ -50,6 +52,63 @@ describe('textWidth', () => {
       expect(parts.map((part) => part.text).join('')).toBe(text);
       expect(textWidth(text, 12, bold)).toBeCloseTo(end - 10, 2);
     }
+  });
+});
+
+describe('a built fraction', () => {
+  const readBack = async (text: string, turnRad: number) => {
+    const pdf = new jsPDF({ unit: 'mm', format: 'a4' });
+    const ink = { text, start: { x: 60, y: 60 }, turnRad, sizePt: 12, bold: false };
+    penFor(pdf).text(ink);
+    penFor(pdf).text({ ...ink, text: 'after it', start: { x: 60, y: 90 }, turnRad: 0 });
+    const { pages } = await readPattern(new Uint8Array(pdf.output('arraybuffer')));
+    return pages[0]?.texts ?? [];
+  };
+
+  it('is parted from what stands around it, and from its whole number', () => {
+    expect(textRuns('Over-bust, 3¹¹⁄₁₆ in')).toEqual([
+      { kind: 'words', text: 'Over-bust, 3' },
+      { kind: 'fraction', over: '11', under: '16', apart: true },
+      { kind: 'words', text: ' in' },
+    ]);
+    expect(textRuns('⅛')).toEqual([{ kind: 'fraction', over: '1', under: '8', apart: false }]);
+    expect(textRuns('1½ in, 11/25/2026')).toEqual([{ kind: 'words', text: '1½ in, 11/25/2026' }]);
+  });
+
+  it('has small figures, the upper raised, and ends where its width says', async () => {
+    const texts = await readBack('7⁵⁄₁₆', 0);
+    expect(texts.map(({ text }) => text)).toEqual(['7', '5', '/', '16', 'after it']);
+    const [whole, over, stroke, under, after] = texts;
+    if (!whole || !over || !stroke || !under || !after) throw new Error('five texts');
+    expect(over.sizePt).toBeLessThan(0.7 * whole.sizePt);
+    expect(under.sizePt).toBeCloseTo(over.sizePt, 6);
+    expect(over.at.y).toBeLessThan(whole.at.y - 1);
+    expect([stroke.at.y, under.at.y]).toEqual([whole.at.y, whole.at.y]);
+    for (const [a, b] of [
+      [whole, over],
+      [over, stroke],
+      [stroke, under],
+    ] as const)
+      expect(a.at.x + a.widthMm).toBeLessThanOrEqual(b.at.x + 0.01);
+    expect(under.at.x + under.widthMm - whole.at.x).toBeCloseTo(textWidth('7⁵⁄₁₆', 12, false), 2);
+    expect(after.widthMm).toBeCloseTo(textWidth('after it', 12, false), 2);
+  });
+
+  it('runs with a text that is turned', async () => {
+    const level = await readBack('7⁵⁄₁₆', 0);
+    const upright = await readBack('7⁵⁄₁₆', -Math.PI / 2);
+    expect(level).toHaveLength(5);
+    for (const [i, { at }] of level.slice(0, 4).entries()) {
+      // A quarter turn against the clock about the start: along goes up the page, and what is raised goes left.
+      expect(upright[i]?.at.x).toBeCloseTo(60 + (at.y - 60), 2);
+      expect(upright[i]?.at.y).toBeCloseTo(60 - (at.x - 60), 2);
+    }
+  });
+
+  it('is no letter that the page lacks', () => {
+    expect(isExact('7⁵⁄₁₆ in')).toBe(true);
+    expect(settable('7⁵⁄₁₆ in')).toBe('7⁵⁄₁₆ in');
+    expect(isExact('Ольга ⅜')).toBe(false);
   });
 });
 

@@ -5,8 +5,10 @@ import type { Point } from '../../engine';
 import type { InkText, Stroke } from '../ink';
 import type { Letters } from '../letters/letters';
 import { STROKE_LOOKS, type StrokeLook } from '../strokeLooks';
+import { spelledFractions } from '../text/fractions';
 import { isExact, settable, writable } from '../text/writable';
 import { drawLetters } from './drawLetters';
+import { drawRuns } from './drawRuns';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
 type LineKind =
@@ -81,19 +83,16 @@ export function penFor(
       page.stroke();
     },
     text(ink, grey = 0) {
-      const { text, start, turnRad, sizePt, bold } = ink;
+      const { text } = ink;
       if (letters && !isExact(text)) {
         const tone = Math.round(toned(grey) * 255);
         page.setFillColor(tone, tone, tone);
-        drawLetters(page, { ...ink, text: settable(text) }, letters);
+        drawLetters(page, { ...ink, text: spelledFractions(settable(text)) }, letters);
         return;
       }
-      const plain = writable(text).text;
-      if (plain === '') return;
-      page.setFont('helvetica', bold ? 'bold' : 'normal');
-      page.setFontSize(sizePt);
+      if (writable(text).text === '') return;
       page.setTextColor(Math.round(toned(grey) * 255));
-      page.text(plain, start.x, start.y, turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI });
+      drawRuns(page, { ...ink, text: settable(text) });
     },
     blank(left, top, width, height) {
       const grey = Math.round(ground * 255);

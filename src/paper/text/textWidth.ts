@@ -1,6 +1,7 @@
 // How wide a text comes out on the page, known without making a page.
 
 import { MM_PER_INCH } from '../../engine';
+import { type TextRun, textRuns } from './fractions';
 
 /** Millimetres in a point of 1/72 in, the unit of ISO 32000-1, 8.3.2.3. */
 export const MM_PER_POINT = MM_PER_INCH / 72;
@@ -71,9 +72,23 @@ const MARKED_LEAST = 278;
  * width they are set into.
  */
 export function textWidth(text: string, sizePt: number, bold: boolean): number {
+  return textRuns(text).reduce((sum, run) => sum + runWidth(run, sizePt, bold), 0);
+}
+
+/** Size of the figures of a built fraction in parts of the text's: a little larger than those of the font's own ½, for reading at arm's length. */
+export const FRACTION_FIGURES = 0.65;
+
+/** Between a whole number and its fraction, in parts of the size. */
+export const FRACTION_APART = 0.12;
+
+/** Width in mm of a part of a text; the stroke of a fraction is as narrow as its figures are small. */
+export function runWidth(run: TextRun, sizePt: number, bold: boolean): number {
+  const [letters, part] =
+    run.kind === 'words' ? [run.text, 1] : [`${run.over}/${run.under}`, FRACTION_FIGURES];
   let thousandths = 0;
-  for (const character of text) thousandths += advance(character, bold);
-  return (thousandths / 1000) * sizePt * MM_PER_POINT;
+  for (const character of letters) thousandths += advance(character, bold);
+  const apart = run.kind === 'fraction' && run.apart ? FRACTION_APART : 0;
+  return ((thousandths / 1000) * part + apart) * sizePt * MM_PER_POINT;
 }
 
 function advance(character: string, bold: boolean): number {

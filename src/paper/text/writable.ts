@@ -1,6 +1,6 @@
 // Any text as the letters that the printed page has. Names are data: no letter may come out as a wrong one.
 
-import { spelledFractions } from './fractions';
+import { spelledFractions, textRuns } from './fractions';
 
 /** The characters from 0x80 to 0x9F of the page's encoding, WinAnsiEncoding: ISO 32000-1, Annex D.2. */
 const BEYOND_LATIN_1 = '€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ';
@@ -37,17 +37,24 @@ export const cleaned = (text: string): string =>
     .replace(/ {2,}/g, ' ')
     .trim();
 
-/** A text as a page sets it: cleaned, a minus as a dash, fractions without a sign of their own spelled out. */
-export const settable = (text: string): string => spelledFractions(cleaned(text)).replaceAll('−', '–');
+/** A text as a page sets it: cleaned, a minus as a dash. */
+export const settable = (text: string): string => cleaned(text).replaceAll('−', '–');
 
-/** Whether the page's own font has every letter of a text. */
-export const isExact = (text: string): boolean => [...settable(text)].every(isWritable);
+/** Whether the page's own font has every letter of a text, or what its fractions are built of. */
+export const isExact = (text: string): boolean =>
+  textRuns(settable(text)).every((run) => run.kind === 'fraction' || [...run.text].every(isWritable));
 
 /**
  * A text on one line in the letters of WinAnsiEncoding: control characters become blanks, letters with marks the page lacks
  * lose the marks, fractions are spelled out, whatever else is missing becomes a question mark.
  */
 export function writable(text: string): Writable {
+  const { text: line, lost } = lettered(text);
+  return { text: line.trim(), lost };
+}
+
+/** The same with the blanks at its ends: a part of a text. */
+export function lettered(text: string): Writable {
   let lost = false;
   const line = text
     .normalize('NFC')
@@ -62,7 +69,7 @@ export function writable(text: string): Writable {
       lost = true;
     }
   }
-  return { text: out.trim(), lost };
+  return { text: out, lost };
 }
 
 export const isWritable = (character: string): boolean =>
