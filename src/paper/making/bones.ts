@@ -18,6 +18,8 @@ export interface Bone {
   readonly count: number;
   /** From sewn edge to sewn edge, mm. */
   readonly channelMm: number;
+  /** Whether its upper end is not that of its seam or edge but the over-bust line, above which nothing is boned. */
+  readonly stopped: boolean;
   /** What to buy, a whole number of steps; null where the channel is too short for any. mm */
   readonly lengthMm: number | null;
 }
@@ -31,18 +33,22 @@ export interface Busk {
 /** A seam shorter than this, or more level than upright, takes no bone (a strap, a band). Common practice, no source. mm */
 const LEAST_CHANNEL_MM = 60;
 
+/** A line cut off by less is not worth a word: its end lies on the over-bust line. mm */
+const STOPPED_MM = 1;
+
 /** How many times the garment has what the draft has once: for left and right, but where each is drafted for itself. */
 export const timesCut = ({ halves }: Draft): number => (halves ? 1 : 2);
 
 /** All bones from centre front round to centre back. On a shouldered block they end at the over-bust line. */
 export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): Bone[] {
-  const bone = (place: BonePlace, count: number, channelMm: number): Bone[] =>
-    count > 0 && channelMm >= LEAST_CHANNEL_MM
-      ? [{ place, count, channelMm, lengthMm: boneLength(channelMm, settings) }]
+  const bone = (place: BonePlace, count: number, id: string, line: readonly Point[]): Bone[] => {
+    const channelMm = polylineLength(belowHeight(line, highestBone(draft, id)));
+    const stopped = polylineLength(line) - channelMm > STOPPED_MM;
+    return count > 0 && channelMm >= LEAST_CHANNEL_MM
+      ? [{ place, count, channelMm, stopped, lengthMm: boneLength(channelMm, settings) }]
       : [];
+  };
   const times = timesCut(draft);
-  const boned = (id: string, points: readonly Point[]): readonly Point[] =>
-    belowHeight(points, highestBone(draft, id));
   const front =
     style.closure.front === 'busk' || style.closure.front === 'lacing'
       ? []
@@ -50,27 +56,22 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
           // Where left and right are cut apart, they share what is at the centre.
           .slice(0, 1)
           .flatMap(({ piece, edge }) =>
-            bone(
-              { kind: 'centreFront', piece: piece.id },
-              settings.bonesAtCentre,
-              polylineLength(boned(piece.id, edge.points)),
-            ),
+            bone({ kind: 'centreFront', piece: piece.id }, settings.bonesAtCentre, piece.id, edge.points),
           );
   const seams = draft.proof.seams.flatMap(({ kind, a, b }) => {
     // A dart ends in soft cloth; a bone in it would poke through at the point.
     if (kind === 'dart' || kind === 'centre') return [];
     const edge = draft.pieces.find((piece) => piece.id === a.piece)?.edges[a.edge];
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
-    const channelMm = polylineLength(boned(a.piece, edge.points));
-    return bone({ kind: 'seam', pieces: [a.piece, b.piece] }, times * settings.bonesOnSeam, channelMm);
+    const place = { kind: 'seam', pieces: [a.piece, b.piece] } as const;
+    return bone(place, times * settings.bonesOnSeam, a.piece, edge.points);
   });
   const lacing = lacedEdges(draft).flatMap(({ piece, edge }) =>
     lacingPlaces(settings)
       .slice(0, settings.bonesAtLacing)
       .flatMap(({ beside, awayMm }) => {
         const line = besideEdge(piece, edge, awayMm) ?? edge.points;
-        const channelMm = polylineLength(boned(piece.id, line));
-        return bone({ kind: 'lacing', piece: piece.id, beside }, times, channelMm);
+        return bone({ kind: 'lacing', piece: piece.id, beside }, times, piece.id, line);
       }),
   );
   return [...front, ...seams, ...lacing];

@@ -1,7 +1,7 @@
 // The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
 
-import { formatLength, pieceLabelOf, type Unit } from '../../document';
-import { inches } from '../../engine';
+import { formatLength, LEVEL_WORDS, pieceLabelOf, type Unit } from '../../document';
+import { HANDS, inches } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces } from './bones';
 import type { EyeletRow } from './eyelets';
@@ -84,7 +84,8 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
 function bonesSection(list: MakingList, settings: MakingSettings, said: Said): MakingSection {
   const { bones, busk, casingWidthMm } = list;
   const lines = bones.map((bone) => {
-    const channel = `channel ${said(bone.channelMm)}`;
+    const stopped = bone.stopped ? `, up to the ${LEVEL_WORDS.overBust} line only` : '';
+    const channel = `channel ${said(bone.channelMm)}${stopped}`;
     return line(
       boneName(bone, settings, said),
       bone.count,
@@ -103,7 +104,7 @@ function bonesSection(list: MakingList, settings: MakingSettings, said: Said): M
     );
   const rule =
     settings.rule === 'betweenBindings'
-      ? `Bones are ${said(settings.bindingsSlack)} shorter than the distance between the bindings, which cover ${said(settings.bindingDepth)} at each end (McCunn: 1/2 in)`
+      ? `${betweenBindings(list, settings, said)} (McCunn: 1/2 in)`
       : `Bones are ${said(settings.channelSlack)} shorter than their channel (a maker’s published page: 3 cm)`;
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
@@ -113,12 +114,28 @@ function bonesSection(list: MakingList, settings: MakingSettings, said: Said): M
   };
 }
 
+/** By that rule, in words that are true of a garment whose channels do not all end at a binding. */
+function betweenBindings(
+  { bindingMm, bones }: MakingList,
+  { bindingsSlack, bindingDepth }: MakingSettings,
+  said: Said,
+): string {
+  const bound = bindingMm.hem > 0 && !bones.some(({ stopped }) => stopped);
+  if (bound)
+    return `Bones are ${said(bindingsSlack)} shorter than the distance between the bindings, which cover ${said(bindingDepth)} at each end`;
+  const ends = bones.some(({ stopped }) => stopped)
+    ? `${said(bindingDepth)} at each end, whether bound, turned or stopped`
+    : `${said(bindingDepth)} for the binding above and as much for the turned hem`;
+  return `Bones are shorter than their channel by ${ends}, and by ${said(bindingsSlack)} besides`;
+}
+
 function boneName({ place }: Bone, settings: MakingSettings, said: Said): string {
   if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabelOf).join(' – ')}`;
   if (place.kind === 'centreFront') return 'Centre front';
   const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
   const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
-  return `Lacing, ${where}, ${said(away)} from the edge`;
+  const hand = HANDS.find((each) => place.piece.startsWith(`${each}-`));
+  return `Lacing, ${hand ? `${hand}, ` : ''}${where}, ${said(away)} from the edge`;
 }
 
 // ── eyelets and lace ──

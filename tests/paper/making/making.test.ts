@@ -298,6 +298,58 @@ describe('cloth', () => {
   });
 });
 
+describe('bones in words', () => {
+  const sectionOf = (made: Draft, style: Style) => {
+    const found = makingSections(makingList(made, style, USUAL), USUAL, 'in').find(
+      ({ heading }) => heading === 'Bones',
+    );
+    if (!found) throw new Error('it has bones');
+    return found;
+  };
+
+  it('say which lacing edge they stand at where left and right are cut apart', () => {
+    const apart = draftWhole(DEMO_CLIENT.measurements, DEFAULT_STYLE, {
+      leftShare: { waist: 0.52 },
+      rightLower: {},
+    });
+    const named = (made: Draft): string[] =>
+      sectionOf(made, DEFAULT_STYLE)
+        .lines.map(({ item }) => item)
+        .filter((item) => item.startsWith('Lacing'))
+        .map((item) => item.split(', ').slice(0, -1).join(', '));
+    expect(named(apart)).toEqual([
+      'Lacing, left, between edge and eyelets',
+      'Lacing, left, beyond the eyelets',
+      'Lacing, right, between edge and eyelets',
+      'Lacing, right, beyond the eyelets',
+    ]);
+    expect(named(DEMO)).toEqual(['Lacing, between edge and eyelets', 'Lacing, beyond the eyelets']);
+  });
+
+  it('speak of two bindings only where there are two', () => {
+    const turned: Style = { ...DEFAULT_STYLE, turnedHem: true };
+    expect(sectionOf(DEMO, DEFAULT_STYLE).remark).toContain('the distance between the bindings');
+    const { remark } = sectionOf(draft(DEMO_CLIENT.measurements, turned), turned);
+    expect(remark).not.toContain('bindings');
+    expect(remark).toContain(
+      '¼ in for the binding above and as much for the turned hem, and by ½ in besides',
+    );
+  });
+
+  it('are said to stop at the over-bust line where they do, and only there', () => {
+    const { made, style } = worn('basque-bodice');
+    const { lines, remark } = sectionOf(made, style);
+    const stopped = lines.filter(({ note }) => note.includes('up to the over-bust line only'));
+    expect(stopped.map(({ item }) => item)).toContain('Centre front');
+    expect(stopped).toHaveLength(makingList(made, style, USUAL).bones.filter((bone) => bone.stopped).length);
+    const front = made.pieces.find(({ id }) => id === 'front-1')?.edges[0]?.points ?? [];
+    const overBust = made.levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN;
+    expect(Math.min(...front.map(({ y }) => y))).toBeLessThan(overBust);
+    expect(remark).not.toContain('bindings');
+    expect(JSON.stringify(sectionOf(DEMO, DEFAULT_STYLE))).not.toContain('over-bust');
+  });
+});
+
 describe('fastenings', () => {
   const edgeOf = (made: Draft, block: Piece['block']): number =>
     polylineLength(
