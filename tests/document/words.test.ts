@@ -133,6 +133,9 @@ describe('sentences for what a draft says', () => {
     expect(issue && issueSentence(issue, inCm)).toBe(
       'Waist girth must be between 30 cm and 250 cm. Look for a slip of the tape or the keyboard.',
     );
+    expect(spoken(issuesOf({ waist: 3000 }), 'measurementOutOfRange')).toEqual([
+      'Waist girth must be between 12 in and 98 in. Look for a slip of the tape or the keyboard.',
+    ]);
   });
 
   it('names a number of the style, its wedge and its span', () => {
@@ -141,10 +144,10 @@ describe('sentences for what a draft says', () => {
     );
     const style = { wedges: side, hemBelow: 9000, ease: { ...DEFAULT_STYLE.ease, waist: 700 } };
     expect(spoken(issuesOf({}, style), 'styleOutOfRange')).toEqual([
-      'The ease at the waist must be from −23⁹⁄₁₆ in to 23⁹⁄₁₆ in. Set it within that.',
-      'The hem below the waist line must be from −15¹¹⁄₁₆ in to 31⁷⁄₁₆ in. Set it within that.',
+      'The ease at the waist must be from −23 in to 23 in. Set it within that.',
+      'The hem below the waist line must be from −15 in to 31 in. Set it within that.',
       'The weight of the side-front wedge must be from 0.01 to 100. Set it within that.',
-      'The intake of the side-front wedge at the waist must be from −7¹³⁄₁₆ in to 11¾ in. Set it within that.',
+      'The intake of the side-front wedge at the waist must be from −7½ in to 11½ in. Set it within that.',
     ]);
   });
 

@@ -1,14 +1,28 @@
-// The ends of a span as they are told: on the lines of the tape, and never outside the span itself.
+// The ends of a span as they are told: numbers that are easily read, and never outside the span itself.
 
 import { inches } from '../../engine';
 import type { LengthUnit } from './lengthUnit';
 
-/** The least line of the tape that is not below `mm`, in the unit's own lines: 1/16 in, or 1 mm. */
-export const lineAtOrAbove = (mm: number, unit: LengthUnit): number =>
-  Math.ceil(mm / lineOf(unit) - 1e-9) * lineOf(unit);
+/** Lines of the tape from coarse to fine, mm. */
+const LINES: Readonly<Record<LengthUnit, readonly number[]>> = {
+  in: [1, 1 / 2, 1 / 4, 1 / 8, 1 / 16].map(inches),
+  cm: [10, 5, 1],
+  mm: [1],
+};
 
-/** The greatest line of the tape that is not above `mm`. */
-export const lineAtOrBelow = (mm: number, unit: LengthUnit): number =>
-  Math.floor(mm / lineOf(unit) + 1e-9) * lineOf(unit);
+/** A span is told on the coarsest lines of which it has so many between its ends. */
+const LEAST_LINES = 20;
 
-const lineOf = (unit: LengthUnit): number => (unit === 'in' ? inches(1 / 16) : 1);
+/**
+ * The ends of a span, mm, brought inwards to lines of the tape that suit its width: "12 in" and not "11 13/16 in" for
+ * the least that a girth may measure. An end that is no number stays one, and the other is told on the finest lines.
+ */
+export function inward(
+  least: number,
+  most: number,
+  unit: LengthUnit,
+): readonly [least: number, most: number] {
+  const lines = LINES[unit];
+  const line = lines.find((each) => (most - least) / each >= LEAST_LINES) ?? lines.at(-1) ?? 1;
+  return [Math.ceil(least / line - 1e-9) * line, Math.floor(most / line + 1e-9) * line];
+}

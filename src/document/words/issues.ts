@@ -11,7 +11,7 @@ import {
   USUAL_REDUCTION_MM,
 } from '../../engine';
 import { formatLength } from '../lengths/formatLength';
-import { lineAtOrAbove, lineAtOrBelow } from '../lengths/inward';
+import { inward } from '../lengths/inward';
 import type { LengthUnit } from '../lengths/lengthUnit';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
@@ -54,7 +54,7 @@ interface Parts {
   /** The span of a number of the style, in words. */
   readonly styleName: string;
   readonly styleSpan: string;
-  /** The ends of a span, on the lines of the tape and within it. */
+  /** The ends of a span, as they are easily read, and within it. */
   readonly least: string;
   readonly most: string;
 }
@@ -65,8 +65,7 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
   const length = (name: string): string => written(number(name));
   const styled = styleField(at.field ?? 'A number of the style', style);
   const plain = (value: number): string => (Number.isFinite(value) ? String(value).replace('-', '−') : '–');
-  const least = written(lineAtOrAbove(number('least'), unit));
-  const most = written(lineAtOrBelow(number('most'), unit));
+  const [least = '', most = ''] = inward(number('least'), number('most'), unit).map(written);
   const span =
     styled.kind === 'length'
       ? `${least} to ${most}`

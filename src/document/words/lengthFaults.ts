@@ -1,7 +1,7 @@
 // What a field says about a text that is no length.
 
 import { formatLength } from '../lengths/formatLength';
-import { lineAtOrAbove, lineAtOrBelow } from '../lengths/inward';
+import { inward } from '../lengths/inward';
 import type { LengthUnit } from '../lengths/lengthUnit';
 import type { LengthFault } from '../lengths/parseLength';
 
@@ -31,6 +31,6 @@ export function lengthFaultSentence(fault: LengthFault, unit: LengthUnit): strin
 
 /** The sentence for a length outside the span a field can take, mm. */
 export function outsideSpanSentence(least: number, most: number, unit: LengthUnit): string {
-  const [from, to] = [lineAtOrAbove(least, unit), lineAtOrBelow(most, unit)];
+  const [from, to] = inward(least, most, unit);
   return `This must be from ${formatLength(from, unit)} to ${formatLength(to, unit, { withUnit: true })}.`;
 }
