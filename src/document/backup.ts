@@ -34,10 +34,13 @@ export function readBackup(text: string): ReadBackup {
   try {
     data = JSON.parse(text);
   } catch {
-    return { kind: 'unreadable', reason: 'This file is not whole, or no backup: its text is not JSON.' };
+    return {
+      kind: 'unreadable',
+      reason: 'This is not a backup written by Staywright, or not the whole of one.',
+    };
   }
   if (!isRecord(data) || data.kind !== KIND || !Array.isArray(data.clients))
-    return { kind: 'unreadable', reason: 'This file is not a backup of a client book.' };
+    return { kind: 'unreadable', reason: 'This is not a backup written by Staywright.' };
   const { kind: _kind, madeOn, clients, ...rest } = data;
   const shown = clients.map((client: unknown) => {
     if (!isRecord(client)) return client;

@@ -54,8 +54,8 @@ describe('a backup', () => {
   });
 
   it.each([
-    ['words', 'the quick brown fox', 'not JSON'],
-    ['half a backup', backup(DEMO_BOOK).slice(0, -20), 'not JSON'],
+    ['words', 'the quick brown fox', 'not the whole'],
+    ['half a backup', backup(DEMO_BOOK).slice(0, -20), 'not the whole'],
     ['a kept book', JSON.stringify(DEMO_BOOK), 'not a backup'],
     ['a list', '[]', 'not a backup'],
     ['a client without a unit', backup(DEMO_BOOK).replace('"shownIn": "in"', '"shownIn": "ell"'), 'unit'],

@@ -1,7 +1,15 @@
 // A style from a file, as this page or a maker's own hand wrote it for the headless drafter, taken into the style book.
 
 import { useState } from 'react';
-import { addStyle, type Fault, type FileStyle, parseJson, type Read, readStyle } from '../../document';
+import {
+  addStyle,
+  type Fault,
+  type FileStyle,
+  parseJson,
+  type Read,
+  readStyle,
+  refuse,
+} from '../../document';
 import { FileChoice } from '../parts/FileChoice';
 import { today } from '../parts/formatDay';
 import { useTable } from '../tableContext';
@@ -47,5 +55,5 @@ export function StyleFile() {
 
 function styleIn(text: string, title: string): Read<FileStyle> {
   const data = parseJson(text);
-  return data.ok ? readStyle(data.value, title) : data;
+  return data.ok ? readStyle(data.value, title) : refuse('', 'This is not a style file.');
 }

@@ -127,7 +127,7 @@ describe('the style book', () => {
     expect(await screen.findByText('a.json was not taken:')).toBeInTheDocument();
     expect(screen.getByText('colour')).toBeInTheDocument();
     await user.upload(input, jsonFile('b.json', '{"hemBelow'));
-    expect(await screen.findByText(/This is not JSON/)).toBeInTheDocument();
+    expect(await screen.findByText(/This is not a style file\./)).toBeInTheDocument();
     const wrong = Object.fromEntries([...'abcdefgh'].map((letter) => [letter, 1]));
     await user.upload(input, jsonFile('c.json', JSON.stringify(wrong)));
     expect(await screen.findByText('And 3 more.')).toBeInTheDocument();
