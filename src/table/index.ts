@@ -12,4 +12,5 @@ export { ClosedUp, type Picked } from './view/ClosedUp';
 export { CuttingTable } from './view/CuttingTable';
 export { pathThrough } from './view/paths';
 export type { Viewport } from './view/viewport';
+export { SIZING_SIGNS } from './view/WedgeSigns';
 export { intakeNow } from './wedgeHandles';

@@ -247,7 +247,7 @@ describe('the table in hand', () => {
     const { page } = await visit('draft');
     const add = page.getByRole('button', { name: 'Add a wedge here' });
     await add.click();
-    await page.getByText('Click the panel that the new wedge is to part').waitFor();
+    await page.getByText('Press on the panel that the new wedge is to part').waitFor();
     await page.keyboard.press('Escape');
     await expect.poll(() => add.getAttribute('aria-pressed')).toBe('false');
     const table = await page.locator('.cutting-table').boundingBox();

@@ -1,4 +1,4 @@
-// The panels as they will be printed, with the sheets over them; a sheet is left out, or taken in again, by a click or a key.
+// The panels as they will be printed, with the sheets over them; a sheet is left out, or taken in again, by a press or a key.
 
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { type Layout, ownPartOf, sheetName, windowOf } from '../../paper';

@@ -74,7 +74,7 @@ export function OnSheets({ input: plan, unit, ...around }: MediumProps) {
           Print all sheets again
         </button>
       ) : sheets.length > 1 ? (
-        <p className="hint">A sheet that is not wanted is left out by a click on it.</p>
+        <p className="hint">A sheet that is not wanted is left out by a press on it.</p>
       ) : null}
     </PrintFrame>
   );

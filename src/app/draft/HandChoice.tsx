@@ -16,7 +16,7 @@ export function HandChoice({ hand, onHand }: HandChoiceProps) {
   if (!draftedApart(client, sheet.style)) return null;
   return (
     <fieldset className="held hand-choice">
-      <legend>Half on the table</legend>
+      <legend>Side shown</legend>
       {HANDS.map((each) => (
         <label key={each}>
           <input type="radio" name="hand" checked={hand === each} onChange={() => onHand(each)} />

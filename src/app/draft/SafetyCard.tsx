@@ -9,6 +9,7 @@ export function SafetyCard() {
   const { issues } = useDraft();
   const change = useTable((table) => table.change);
   const high = issues.some((issue) => issue.code === 'waistReductionHigh');
+  const { waist } = client.measurements;
   const reduction = -sheet.style.ease.waist;
   const acknowledged = isAcknowledged(sheet.acknowledgedReduction, reduction);
   return (
@@ -19,8 +20,9 @@ export function SafetyCard() {
       <h3>The wearer’s safety</h3>
       {reduction > 0 ? (
         <p>
-          The waist is taken in by <b>{formatLength(reduction, client.unit, { withUnit: true })}</b>
-          {percentOf(reduction, client.measurements.waist)}.
+          The waist is {waist === null ? 'to be ' : ''}taken in by{' '}
+          <b>{formatLength(reduction, client.unit, { withUnit: true })}</b>
+          {waist === null ? '; it is not measured yet' : percentOf(reduction, waist)}.
         </p>
       ) : (
         <p>The waist is not taken in.</p>
@@ -56,6 +58,6 @@ export function SafetyCard() {
 export const isAcknowledged = (acknowledged: number | null, reduction: number): boolean =>
   acknowledged !== null && reduction <= acknowledged + 0.05;
 
-/** ", 6.8 % of the natural waist"; nothing where that was not measured. */
-const percentOf = (mm: number, whole: number | null): string =>
+/** ", 6.8 % of the natural waist"; nothing of a waist that cannot be. */
+const percentOf = (mm: number, whole: number): string =>
   whole ? `, ${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} % of the natural waist` : '';

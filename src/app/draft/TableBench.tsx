@@ -114,9 +114,12 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
         {!draft.blocks || !layout ? (
           <div className="empty">
             <p>The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.</p>
-            <p>
-              <a href="#measure">Go to the measurements</a>
-            </p>
+            {/* What is not measured yet is told below, with the way there. */}
+            {draft.issues.some(({ code }) => code === 'measurementMissing') ? null : (
+              <p>
+                <a href="#measure">Go to the measurements</a>
+              </p>
+            )}
           </div>
         ) : width > 0 ? (
           <>

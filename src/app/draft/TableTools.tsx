@@ -65,7 +65,11 @@ export function TableTools(props: TableToolsProps) {
         </button>
       )}
       <p className="apart hint" role="status">
-        {adding ? 'Click the panel that the new wedge is to part; Escape leaves it.' : ''}
+        {adding
+          ? 'Press on the panel that the new wedge is to part; Escape leaves it.'
+          : bending
+            ? 'Pull the points on the chosen wedge’s axis to bend it; press the button again to pull its intake.'
+            : ''}
       </p>
       <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
         Add a wedge here

@@ -10,7 +10,7 @@ import {
   wedgeNameOf,
 } from '../../document';
 import { MOST_WEDGES, type Side, type Style } from '../../engine';
-import { intakeNow } from '../../table';
+import { intakeNow, SIZING_SIGNS } from '../../table';
 import { useDraft, useKeptStyle, useOpen, useTable } from '../tableContext';
 import { CupFields } from './CupFields';
 import { DartFields } from './DartFields';
@@ -22,6 +22,11 @@ interface WedgeCardProps {
   readonly selected: string | null;
   readonly onSelect: (wedge: string | null) => void;
 }
+
+const SIZED = {
+  balanced: 'Follows the girths; the scales under a wedge say so',
+  hand: 'Stays as it was set; the padlock under a wedge says so',
+} as const;
 
 export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const { sheet } = useOpen();
@@ -87,7 +92,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
             <fieldset className="sizing">
               <legend className="unseen">How its intake is set</legend>
               {(['balanced', 'hand'] as const).map((sizing) => (
-                <label key={sizing}>
+                <label key={sizing} title={SIZED[sizing]}>
                   <input
                     type="radio"
                     name="sizing"
@@ -98,7 +103,13 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                       )
                     }
                   />
-                  <span>{sizing === 'hand' ? 'By hand, locked' : 'Balanced'}</span>
+                  <span>
+                    {/* The same sign stands under the wedge on the table. */}
+                    <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
+                      <path d={SIZING_SIGNS[sizing]} />
+                    </svg>
+                    {sizing === 'hand' ? 'By hand, locked' : 'Balanced'}
+                  </span>
                 </label>
               ))}
             </fieldset>

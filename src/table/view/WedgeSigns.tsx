@@ -1,7 +1,7 @@
 // Under each wedge, how it is sized: a lock for one set by hand, a balance for one that follows the girths.
 
 import { memo } from 'react';
-import { type Draft, type Side, xAt } from '../../engine';
+import { type Draft, type Side, type Wedge, xAt } from '../../engine';
 import { onTable, type TableLayout } from '../layout';
 
 interface WedgeSignsProps {
@@ -18,6 +18,9 @@ const LOCK = 'M-4 -1V-3.500A4 4 0 0 1 4 -3.500V-1M-5.500 -1H5.500V6H-5.500Z';
 const BALANCE =
   'M-6.500 -3.500H6.500M0 -6V6M-3.500 6H3.500M-6.500 -3.500L-8.500 1.500H-4.500ZM6.500 -3.500L4.500 1.500H8.500Z';
 
+/** The sign of each way to size a wedge, as a path about its middle, some 17 wide and 12 high. */
+export const SIZING_SIGNS: Readonly<Record<Wedge['sizing'], string>> = { hand: LOCK, balanced: BALANCE };
+
 export const WedgeSigns = memo(function WedgeSigns({ draft, layout, px }: WedgeSignsProps) {
   const { blocks, span } = draft;
   if (!blocks || !span) return null;
@@ -29,7 +32,7 @@ export const WedgeSigns = memo(function WedgeSigns({ draft, layout, px }: WedgeS
           key={wedge.id}
           className={`wedge-sign ${wedge.sizing}`}
           data-sign={wedge.sizing}
-          d={wedge.sizing === 'hand' ? LOCK : BALANCE}
+          d={SIZING_SIGNS[wedge.sizing]}
           transform={`translate(${at.x} ${at.y}) scale(${px})`}
         />
       );

@@ -36,6 +36,19 @@ describe('the wedge card', () => {
     expect(at('hip')).toHaveValue(hipBefore);
   });
 
+  it('tells the meaning of the scales and the padlock beside the choice of sizing', async () => {
+    const { user } = onTable(<Card />);
+    await user.click(choose('Bust'));
+    for (const [name, sign, title] of [
+      ['Balanced', 'balanced', /scales under a wedge/],
+      ['By hand, locked', 'hand', /padlock under a wedge/],
+    ] as const) {
+      const label = screen.getByRole('radio', { name }).closest('label') as HTMLElement;
+      expect(label.querySelector('[data-sign]')).toHaveAttribute('data-sign', sign);
+      expect(label.title).toMatch(title);
+    }
+  });
+
   it('adds a wedge, takes one off, and undo brings each back', async () => {
     const { user, client, table } = onTable(<Card />);
     const count = (): number => client().sheets[0]?.style.wedges.length ?? 0;

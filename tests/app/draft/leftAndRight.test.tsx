@@ -45,6 +45,7 @@ describe('left and right on the Draft step', () => {
     expect(half('Left')).toBeNull();
     await user.click(screen.getByRole('checkbox', { name: OWN }));
     expect(half('Left')).toBeChecked();
+    expect(screen.getByRole('group', { name: 'Side shown' })).toBeVisible();
     await user.click(screen.getByRole('checkbox', { name: OWN }));
     expect(half('Left')).toBeNull();
   });
