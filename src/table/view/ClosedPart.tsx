@@ -1,7 +1,8 @@
 // A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
 
-import type { DartLines, Draft, LevelName, Piece, PiecePart, Placement, Point } from '../../engine';
+import type { ClosedAt, DartLines, Draft, LevelName, Piece, PiecePart, Placement, Point } from '../../engine';
 import { HANDS, placePoint } from '../../engine';
+import { ClosedName, crossings } from './ClosedName';
 import { closedPath, pathThrough } from './paths';
 
 /** What to point out: a seam, a dart closed at both ends, a crossing of top edge or hem over a seam, or a level. */
@@ -21,10 +22,12 @@ interface ClosedPartProps {
   readonly placed: PlacedPart;
   readonly pointedOut: PointedOut | null;
   readonly draft: Draft;
+  /** Where the seams are held. */
+  readonly at: ClosedAt;
   readonly name: string;
 }
 
-export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps) {
+export function ClosedPart({ placed, pointedOut, draft, at, name }: ClosedPartProps) {
   const { piece, part, placement } = placed;
   const place = (point: Point): Point => placePoint(placement, point);
   const outline = part.rows.flatMap(({ points }) => points.slice(0, -1));
@@ -32,11 +35,6 @@ export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps)
     const edge = index === null ? undefined : piece.edges[index];
     return edge && index !== null ? [{ edge, index, d: pathThrough(points.map(place)) }] : [];
   });
-  const label = {
-    x: piece.grain[0].x,
-    y: piece.grain[0].y + (piece.grain[1].y - piece.grain[0].y) * 0.1,
-  };
-  const middle = place(label);
   const marks = piece.marks.filter(({ edge, at }) =>
     edge === null ? holds(outline, at) : edges.some(({ index }) => index === edge),
   );
@@ -84,20 +82,7 @@ export function ClosedPart({ placed, pointedOut, draft, name }: ClosedPartProps)
       {pointedOut?.kind === 'level' ? (
         <LevelAcross placed={placed} draft={draft} level={pointedOut.level} />
       ) : null}
-      {holds(outline, label) ? (
-        <>
-          <text className="panel-name in-a-line" x={middle.x} y={middle.y}>
-            {name}
-          </text>
-          <text className="panel-name word-by-word" y={middle.y}>
-            {name.split(' ').map((word, i) => (
-              <tspan key={word} x={middle.x} dy={i === 0 ? 0 : '1.1em'}>
-                {word}
-              </tspan>
-            ))}
-          </text>
-        </>
-      ) : null}
+      <ClosedName placed={placed} at={at} name={name} />
     </g>
   );
 }
@@ -158,14 +143,6 @@ function LevelAcross({
   return from && to ? (
     <line className="level-across pointed-out" x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
   ) : null;
-}
-
-/** Where a row of points crosses height `y`. */
-function crossings(points: readonly Point[], y: number): number[] {
-  return points.flatMap((b, i) => {
-    const a = points[i - 1];
-    return a && a.y > y !== b.y > y ? [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)] : [];
-  });
 }
 
 /** Whether a point lies within an outline. */

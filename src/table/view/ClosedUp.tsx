@@ -1,6 +1,6 @@
 // The panels closed up as worn: from centre front round the side to centre back, with one place pointed out.
 
-import { type PointerEvent, useMemo } from 'react';
+import { type CSSProperties, type PointerEvent, useMemo } from 'react';
 import {
   type ClosedAt,
   closeUp,
@@ -12,6 +12,7 @@ import {
   partsOf,
   placePoint,
 } from '../../engine';
+import { fitNames } from './ClosedName';
 import { ClosedPart, type PlacedPart, type PointedOut } from './ClosedPart';
 
 /** An edge by its place in the piece's list, or a closed dart by its wedge. */
@@ -36,6 +37,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
     () => placedParts(pieces, halves ? closeUpWhole(halves, at) : closeUp(pieces, at), at),
     [pieces, halves, at],
   );
+  const { inALine, mostMm } = fitNames(placed, at, ({ piece }) => nameOf(piece));
   const box = boxOf(
     placed.flatMap(({ part, placement }) =>
       part.rows.flatMap(({ points }) => points.map((point) => placePoint(placement, point))),
@@ -52,7 +54,8 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
   const [width, height] = [box.right - box.left + 2 * ROOM_MM, box.foot - box.top + 2 * ROOM_MM];
   return (
     <svg
-      className="closed-up"
+      className={inALine ? 'closed-up' : 'closed-up worded'}
+      style={{ '--most': `${mostMm}px` } as CSSProperties}
       role="img"
       aria-label={`The panels closed up along their seams, centre front ${halves ? 'in the middle' : 'on the left'}`}
       onPointerUp={pick}
@@ -64,6 +67,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
           placed={each}
           pointedOut={pointedOut}
           draft={draft}
+          at={at}
           name={nameOf(each.piece)}
         />
       ))}
