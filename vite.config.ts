@@ -34,11 +34,18 @@ const contentSecurityPolicy: Plugin = {
 // jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
 const absent = fileURLToPath(new URL('src/paper/absent.ts', import.meta.url));
 
+// The pure layers do nothing by being loaded, so a step fetches only what it takes from them, not all that their index names.
+const PURE = /[\\/]src[\\/](engine|document)[\\/]/;
+
 export default defineConfig({
   base: './',
   plugins: [react(), contentSecurityPolicy, offlineWorker],
   resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
-  build: { target: 'es2022', modulePreload: { polyfill: false } },
+  build: {
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] } },
+  },
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     globalSetup: ['tests/support/builtApp.ts'],
