@@ -30,7 +30,7 @@ describe('a tool of the table', () => {
     await expect.poll(() => said.textContent()).toMatch(/^Press on the panel/);
     await page.keyboard.press('Escape');
     await bend.click();
-    await expect.poll(() => said.textContent()).toMatch(/^Pull the points on the chosen wedge’s axis/);
+    await expect.poll(() => said.textContent()).toMatch(/^Pull the points on the wedge’s axis/);
     await bend.click();
     await expect.poll(() => said.textContent()).toBe('');
   });

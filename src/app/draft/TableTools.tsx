@@ -68,7 +68,7 @@ export function TableTools(props: TableToolsProps) {
         {adding
           ? 'Press on the panel that the new wedge is to part; Escape leaves it.'
           : bending
-            ? 'Pull the points on the chosen wedge’s axis to bend it; press the button again to pull its intake.'
+            ? 'Pull the points on the wedge’s axis to bend it.'
             : ''}
       </p>
       <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
