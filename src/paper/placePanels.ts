@@ -26,6 +26,16 @@ export interface PlanInput {
   readonly making?: MakingSettings;
 }
 
+/** How panels are written on for the way they are read. */
+export interface Reading {
+  /** How many times as large as on paper letters are where there is room. */
+  readonly letters: number;
+  /** How much farther lines reach to either side than on paper. mm */
+  readonly heavierMm: number;
+}
+
+const ON_PAPER: Reading = { letters: 1, heavierMm: 0 };
+
 export interface LinedPiece {
   readonly piece: Piece;
   readonly lines: readonly InkLine[];
@@ -47,17 +57,23 @@ export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
   }));
 
 /**
- * Panels at their places, written on; texts keep clear of `bands` of the plan where they can, in
- * letters so many times as large as on paper.
+ * Panels at their places, written on; texts keep clear of `bands` of the plan where they can.
  */
 export function placePanels(
   lined: readonly LinedPiece[],
   places: readonly Place[],
   { client, sheet }: PlanInput,
   bands: readonly Box[],
-  letters = 1,
+  { letters, heavierMm }: Reading = ON_PAPER,
 ): PlacedPanel[] {
-  const names = { client: client.name, draft: sheet.name, unit: client.unit, style: sheet.style, letters };
+  const names = {
+    client: client.name,
+    draft: sheet.name,
+    unit: client.unit,
+    style: sheet.style,
+    letters,
+    heavierMm,
+  };
   return lined.map((drafted, i) => {
     const { turned, offset } = places[i] ?? { turned: false, offset: { x: 0, y: 0 } };
     const { piece, lines } = turned ? halfTurned(drafted) : drafted;

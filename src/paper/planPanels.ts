@@ -3,7 +3,7 @@
 import { GAP_MM } from './packing/arrange';
 import { onRoll } from './packing/onRoll';
 import { movedPlaces, packedWays } from './packing/places';
-import { linedPieces, type PlacedPanel, type PlanInput, placePanels } from './placePanels';
+import { linedPieces, type PlacedPanel, type PlanInput, placePanels, type Reading } from './placePanels';
 
 export interface Plan {
   readonly panels: readonly PlacedPanel[];
@@ -17,15 +17,15 @@ const RIM_MM = GAP_MM;
 
 /**
  * The panels on a plan that with its rim is no wider than `mostWidthMm`, and as short as is found; a panel that is wider alone
- * makes the plan wider. Letters are so many times as large as on paper where there is room. A draft without pieces takes no room.
+ * makes the plan wider. Texts are written for paper unless it is read otherwise. A draft without pieces takes no room.
  */
-export function planPanels(input: PlanInput, mostWidthMm: number, letters = 1): Plan {
+export function planPanels(input: PlanInput, mostWidthMm: number, reading?: Reading): Plan {
   const lined = linedPieces(input);
   if (lined.length === 0) return { panels: [], widthMm: 0, heightMm: 0 };
   const ways = lined.map((each) => packedWays(each, !input.nap));
   const { places, widthMm, heightMm } = onRoll(ways, mostWidthMm - 2 * RIM_MM);
   return {
-    panels: placePanels(lined, movedPlaces(places, { x: RIM_MM, y: RIM_MM }), input, [], letters),
+    panels: placePanels(lined, movedPlaces(places, { x: RIM_MM, y: RIM_MM }), input, [], reading),
     widthMm: widthMm + 2 * RIM_MM,
     heightMm: heightMm + 2 * RIM_MM,
   };

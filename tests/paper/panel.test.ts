@@ -1,8 +1,9 @@
 // What is written on the panels: inside them, clear of lines, and readable.
 
 import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../src/document';
 import { type Style, USUAL_SHOULDERS } from '../../src/engine';
-import { layOut, type PlacedPanel, patternPdf } from '../../src/paper';
+import { layOut, type PlacedPanel, patternPdf, planProjected } from '../../src/paper';
 import { boxOfText, cornersOf } from '../../src/paper/panel/textBlock';
 import { DEMO_SHEET, demoPattern } from './demoPattern';
 import { type ReadPoint, readPattern, sampled, toLines } from './readPattern';
@@ -113,6 +114,41 @@ describe.each(styles)('texts of %s', (_, tried) => {
     for (const panel of panels) {
       const title = panel.texts.slice(0, 4).flatMap((text) => cornersOf(boxOfText(text)));
       expect(title.every((corner) => within(corner, sewn(panel)))).toBe(true);
+    }
+  });
+});
+
+const shelf = (name: string): Style => {
+  const found = NAMED_STYLES.get(name)?.style;
+  if (!found) throw new Error(`no style ${name}`);
+  return found;
+};
+
+describe('texts in a projector’s light', () => {
+  // The sew line is half as heavy as the cut line; nearer than this a word seems to stand on it.
+  it.each([0.5, 1.5, 3])('stay off lines that are drawn %f mm heavy', (lineMm) => {
+    for (const tried of [DARTED, shelf('darted-bodice'), shelf('princess-bodice')])
+      for (const { lines, texts } of planProjected(demoPattern('A4', tried), { widthMm: 914.4, lineMm })
+        .panels)
+        for (const text of texts) {
+          const box = sampled(closed(cornersOf(boxOfText(text))), 0.5);
+          for (const { stroke, points } of lines) {
+            const halfMm = stroke === 'cut' ? lineMm / 2 : lineMm / 4;
+            expect(Math.min(...box.map((point) => toLines(point, [points]))), text.text).toBeGreaterThan(
+              halfMm,
+            );
+          }
+        }
+  });
+});
+
+describe('the title of a panel', () => {
+  it('stands well clear of the lines, in smaller letters where it must', () => {
+    const { panels } = layOut(demoPattern());
+    for (const { texts, lines } of panels) {
+      const title = texts.slice(0, 4).flatMap((text) => sampled(closed(cornersOf(boxOfText(text))), 0.5));
+      const ink = lines.filter(({ stroke }) => stroke === 'sew').map(({ points }) => points);
+      expect(Math.min(...title.map((point) => toLines(point, ink)))).toBeGreaterThan(3.9);
     }
   });
 });

@@ -20,6 +20,8 @@ export interface PanelNames {
   readonly style: Style;
   /** How many times as large as on paper letters are where there is room; 1 is for reading at arm's length. */
   readonly letters: number;
+  /** How much farther lines reach to either side than on paper, where they are drawn heavier. mm */
+  readonly heavierMm: number;
 }
 
 /** Letters smaller than this are not read at arm's length. pt */
@@ -41,7 +43,14 @@ export function panelTexts(
 ): { texts: InkText[]; leaders: InkLine[] } {
   const room = roomAmong(lines);
   const sewn = piece.edges.flatMap((edge) => edge.points.slice(0, -1));
-  const panel: PanelRoom = { piece, room, sewn, bands, larger: largerThan(names.letters) };
+  const panel: PanelRoom = {
+    piece,
+    room,
+    sewn,
+    bands,
+    larger: largerThan(names.letters),
+    heavierMm: names.heavierMm,
+  };
   const levels = levelTexts(panel);
   const title = titleTexts(panel, names);
   const edges = piece.edges
@@ -66,6 +75,7 @@ interface PanelRoom {
   readonly bands: readonly Box[];
   /** Scales to try before the usual sizes, the largest first. */
   readonly larger: readonly number[];
+  readonly heavierMm: number;
 }
 
 const largerThan = (letters: number): number[] => (letters > 1 ? [letters, Math.sqrt(letters)] : []);
@@ -75,15 +85,20 @@ interface Candidate {
   readonly box: TurnedBox;
 }
 
-/** The first candidate with room, outside the bands if any is; it is taken. */
+/** Nearer to a line a text seems to stand on it. mm */
+const WISHED_CLEAR_MM = 1.3;
+
+/** The first candidate with room, outside the bands and well clear of lines if any is, else with the least room; it is taken. */
 function place(
-  { room, bands }: PanelRoom,
+  { room, bands, heavierMm }: PanelRoom,
   candidates: readonly Candidate[],
-  clearMm: number,
+  leastMm: number,
 ): Candidate | null {
-  const clear = (avoid: readonly Box[]): Candidate | undefined =>
-    candidates.find(({ box }) => !touchesAny(box, avoid) && isClear(room, box, clearMm));
-  const found = clear(bands) ?? (bands.length > 0 ? clear([]) : undefined);
+  const clear = (avoid: readonly Box[], clearMm: number): Candidate | undefined =>
+    candidates.find(({ box }) => !touchesAny(box, avoid) && isClear(room, box, clearMm + heavierMm));
+  const either = (avoid: readonly Box[]): Candidate | undefined =>
+    (leastMm < WISHED_CLEAR_MM ? clear(avoid, WISHED_CLEAR_MM) : undefined) ?? clear(avoid, leastMm);
+  const found = either(bands) ?? (bands.length > 0 ? either([]) : undefined);
   if (found) room.taken.push(found.box);
   return found ?? null;
 }
@@ -91,6 +106,9 @@ function place(
 // ── title ──
 
 const SCALES = [1, 0.9, 0.8, 0.72];
+
+/** Of the title from lines: what is wished, and the least. mm */
+const TITLE_CLEAR_MM = [4, 2.5, 1.6];
 
 function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; leaders: InkLine[] } {
   const { piece, sewn } = panel;
@@ -103,19 +121,26 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; le
     { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
   ].filter((line) => line.text !== '');
   const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
-  const tries = [
-    ...[...panel.larger, 1, 0.9, 0.8].map((scale) => ({ block: setBlock(lines, scale), turnRad: 0 })),
+  // Smaller rather than close to a line, and close rather than turned.
+  const upright = [...panel.larger, 1, 0.9, 0.8].map((scale) => ({
+    block: setBlock(lines, scale),
+    turnRad: 0,
+  }));
+  const turned = [
     ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -QUARTER_TURN })),
     ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -QUARTER_TURN })),
   ];
+  const tries = [upright, turned].flatMap((blocks) =>
+    TITLE_CLEAR_MM.flatMap((clearMm) => blocks.map((each) => ({ ...each, clearMm }))),
+  );
   const box = boxAround(sewn);
   if (!box) return { texts: [], leaders: [] };
   for (const avoid of panel.bands.length > 0 ? [panel.bands, []] : [[]])
-    for (const { block, turnRad } of tries) {
+    for (const { block, turnRad, clearMm } of tries) {
       const candidates = spots(box, piece, block, turnRad)
         .filter((each) => isInside(each.box.centre, sewn))
         .filter((each) => !touchesAny(each.box, avoid));
-      const found = place({ ...panel, bands: [] }, candidates, 1.6);
+      const found = place({ ...panel, bands: [] }, candidates, clearMm);
       if (found) return { texts: inkOf(found.block, found.box), leaders: [] };
     }
   return leadOut(panel, oneLine);
@@ -176,7 +201,7 @@ function levelTexts(panel: PanelRoom): InkText[] {
       setBlock([{ text: capital(LEVEL_WORDS[mark.level]), sizePt, bold: false }]);
     const candidates = sizesOn(panel).flatMap((sizePt) => {
       const block = line(sizePt);
-      const beside = 1.2 + block.widthMm / 2;
+      const beside = 1.4 + panel.heavierMm + block.widthMm / 2;
       const level = [0, -1, 1].map((step) => ({
         x: tick.inner.x + Math.sign(inward.x) * beside,
         y: tick.inner.y + step * (block.heightMm / 2 + 1),
@@ -205,7 +230,7 @@ function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): InkText[] {
       const [a, b] = [placeAlong(inner, fraction)?.at, placeAlong(outer, fraction)?.at];
       if (!a || !b) return [];
       const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
-      const beside = Math.abs(a.x - b.x) / 2 + block.widthMm / 2 + 1.5;
+      const beside = Math.abs(a.x - b.x) / 2 + block.widthMm / 2 + 2 + panel.heavierMm;
       return [
         boxOf(block, middle, 0),
         boxOf(block, middle, -QUARTER_TURN),
@@ -247,8 +272,8 @@ function edgeTexts(
     });
   };
   const between = (): number => edge.allowance / 2;
-  const inside = (height: number): number => -(height / 2 + 2.5);
-  const outside = (height: number): number => edge.allowance + height / 2 + 1.2;
+  const inside = (height: number): number => -(height / 2 + 2.5 + panel.heavierMm);
+  const outside = (height: number): number => edge.allowance + height / 2 + 1.4 + panel.heavierMm;
   const found =
     place(
       panel,

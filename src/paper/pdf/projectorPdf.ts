@@ -8,6 +8,7 @@ import { boxOfText, cornersOf } from '../panel/textBlock';
 import { movedPanel, type PlanInput } from '../placePanels';
 import { type Plan, planPanels } from '../planPanels';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
+import { STROKE_LOOKS } from '../strokeLooks';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawPanels } from './onePagePdf';
@@ -38,8 +39,11 @@ export const gridSideMm = (unit: 'in' | 'cm'): number => (unit === 'in' ? inches
 const LETTERS = 1.6;
 
 /** The panels as they are projected, inside the frame of the picture. */
-export const planProjected = (input: PlanInput, { widthMm }: ProjectorChoice): Plan =>
-  planPanels(input, widthMm - 2 * FRAME_MM, LETTERS);
+export const planProjected = (input: PlanInput, { widthMm, lineMm }: ProjectorChoice): Plan =>
+  planPanels(input, widthMm - 2 * FRAME_MM, {
+    letters: LETTERS,
+    heavierMm: Math.max(0, (lineMm - STROKE_LOOKS.cut.widthMm) / 2),
+  });
 
 export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean =>
   lineMm >= LEAST_LINE_MM && lineMm <= MOST_LINE_MM && widthMm >= 300 && widthMm <= MOST_SIDE_MM;
