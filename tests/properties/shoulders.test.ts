@@ -167,6 +167,29 @@ describe('the armhole', () => {
   });
 });
 
+describe('the handles of neckline and armhole', () => {
+  it.each([
+    ['princess', PRINCESS],
+    ['darted', DARTED],
+    ['with a wedge in front only', WEDGE_IN_FRONT_ONLY],
+  ])('stand at centre front and at the underarm point: %s', (_, style) => {
+    for (const body of BODIES.slice(0, 60)) {
+      const { pieces, nodes } = draft(body, style);
+      const edges = pieces.filter(({ block }) => block === 'front').flatMap((piece) => piece.edges);
+      const pointsOf = (is: (edge: Edge) => boolean) => edges.filter(is).flatMap(({ points }) => points);
+      const at = (name: string) => nodes.find((node) => node.edge === 'top' && node.name === name)?.at;
+      const [armhole, neckline] = [
+        pointsOf(({ role }) => role === 'armhole'),
+        pointsOf(({ role }) => role === 'top'),
+      ];
+      expect(armhole).toContainEqual(at('underarm'));
+      expect(pointsOf(({ side }) => side)).toContainEqual(at('underarm'));
+      expect(neckline).toContainEqual(at('centreFront'));
+      expect(pointsOf(({ role }) => role === 'centre')).toContainEqual(at('centreFront'));
+    }
+  });
+});
+
 describe('shoulders are refused, with the place', () => {
   const told = (body: Measurements, style: Style): string[] =>
     draft(body, style)

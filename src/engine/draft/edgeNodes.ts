@@ -3,7 +3,7 @@
 import { between, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { DraftedEdge } from './edgeLine';
-import { isDartLegs, type Outline } from './edgeRow';
+import { type EdgeRow, isDartLegs, type Outline } from './edgeRow';
 import type { Panel } from './panel';
 import type { EdgeNodeName, Side } from './types';
 
@@ -58,7 +58,9 @@ function placeOn(
       if (isDartLegs(row) || !row.closed) return [];
       const [from, to] = row.closed;
       if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) return [];
-      return [onBlock(panel, side, alongRow(row.points, to > from ? (counted - from) / (to - from) : 0))];
+      return [
+        onBlock(panel, side, to > from ? alongRow(row.points, (counted - from) / (to - from)) : metBy(row)),
+      ];
     });
   });
   const [first, last] = [places[0], places.at(-1)];
@@ -74,6 +76,9 @@ function onBlock({ joined, inner, outer, drafted }: Panel, side: Side, { x, y }:
     ? { x: xAt(drafted.inner.line, y) + x - xAt(inner, y), y }
     : { x: xAt(drafted.outer.line, y) + xAt(outer, y) - x, y };
 }
+
+/** Where a neckline or an armhole meets the edge as drafted: at the centre, at the underarm. */
+const metBy = ({ role, points }: EdgeRow): Point => points.at(role === 'armhole' ? -1 : 0) as Point;
 
 /** The point of a row at a part of its width. */
 function alongRow(points: readonly Point[], part: number): Point {

@@ -1,9 +1,14 @@
 // A panel's name where it lies closed up: in one line, or word by word where that would run over its seams. Lengths in mm of
 // the drawing, which are the units of its letters too.
 
-import type { ClosedAt, Piece, Point } from '../../engine';
+import type { ClosedAt, Piece, PiecePart, Placement, Point } from '../../engine';
 import { placePoint } from '../../engine';
-import type { PlacedPart } from './ClosedPart';
+
+export interface PlacedPart {
+  readonly piece: Piece;
+  readonly part: PiecePart;
+  readonly placement: Placement;
+}
 
 /** The middle of the panel at the height of its name, and how wide it is there. */
 interface NamePlace {

@@ -1,8 +1,8 @@
 // A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
 
-import type { ClosedAt, DartLines, Draft, LevelName, Piece, PiecePart, Placement, Point } from '../../engine';
+import type { ClosedAt, DartLines, Draft, LevelName, Piece, Point } from '../../engine';
 import { HANDS, placePoint } from '../../engine';
-import { ClosedName, crossings } from './ClosedName';
+import { ClosedName, crossings, type PlacedPart } from './ClosedName';
 import { closedPath, pathThrough } from './paths';
 
 /** What to point out: a seam, a dart closed at both ends, a crossing of top edge or hem over a seam, or a level. */
@@ -11,12 +11,6 @@ export type PointedOut =
   | { readonly kind: 'dart'; readonly piece: string; readonly wedge: string }
   | { readonly kind: 'crossing'; readonly piece: string; readonly at: Point }
   | { readonly kind: 'level'; readonly level: LevelName };
-
-export interface PlacedPart {
-  readonly piece: Piece;
-  readonly part: PiecePart;
-  readonly placement: Placement;
-}
 
 interface ClosedPartProps {
   readonly placed: PlacedPart;

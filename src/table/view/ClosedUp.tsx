@@ -12,8 +12,8 @@ import {
   partsOf,
   placePoint,
 } from '../../engine';
-import { fitNames } from './ClosedName';
-import { ClosedPart, type PlacedPart, type PointedOut } from './ClosedPart';
+import { fitNames, type PlacedPart } from './ClosedName';
+import { ClosedPart, type PointedOut } from './ClosedPart';
 
 /** An edge by its place in the piece's list, or a closed dart by its wedge. */
 export type Picked =
