@@ -9,6 +9,7 @@ import { placeAlong } from './edgeWalk';
 import { edgeWords } from './edgeWords';
 import { ledInside } from './ledInside';
 import { balanceTick } from './panelLines';
+import { readable } from './readable';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
 import { boxOf, inkOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
 
@@ -289,15 +290,5 @@ function edgeTexts(
   panel.room.taken.push(led.box);
   return { texts: inkOf(led.block, led.box), leaders: [led.leader] };
 }
-
-/** Turned so that it is never read upside down; edges that run nearly upright read from the foot up. */
-function readable(turnRad: number): number {
-  let turn = turnRad;
-  while (turn > QUARTER_TURN - NEARLY_UPRIGHT) turn -= Math.PI;
-  while (turn <= -QUARTER_TURN - NEARLY_UPRIGHT) turn += Math.PI;
-  return turn;
-}
-
-const NEARLY_UPRIGHT = Math.PI / 9;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
