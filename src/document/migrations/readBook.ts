@@ -16,7 +16,7 @@ export function readBook(text: string): ReadBook {
   try {
     data = JSON.parse(text);
   } catch {
-    return unreadable('It is not whole: the text is not JSON.');
+    return unreadable('It is not whole, or no book of this page.');
   }
   const version = versionOf(data);
   if (version === null) return unreadable('It is not a client book: it carries no version.');

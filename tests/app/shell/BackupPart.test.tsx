@@ -75,7 +75,7 @@ describe('a backup', () => {
   it('says what is wrong with a file that is none', async () => {
     const { user, changes } = onTable(<BackupPart />);
     await user.upload(input(), file('{"version":1'));
-    expect(await screen.findByText(/not whole, or no backup/)).toBeVisible();
+    expect(await screen.findByText(/not a backup written by Staywright/)).toBeVisible();
     await user.upload(input(), file(BACKUP.replace(`"version": ${BOOK_VERSION}`, '"version": 99')));
     expect(await screen.findByText(/written by a later version of this page \(99\)/)).toBeVisible();
     expect(changes()).toEqual([]);
