@@ -8,6 +8,7 @@ import type { EyeletRow } from './eyelets';
 import type { Fastening } from './fastenings';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
+import { SOURCES, sourceSentence } from './sources';
 
 export interface MakingLine {
   readonly item: string;
@@ -75,7 +76,7 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
         [how, pair].filter((each) => each !== '').join('; '),
       );
     }),
-    remark: `Layers: ${worn.map(([name, count]) => `${count} ${name}`).join(', ') || 'none'} (common practice, no source).`,
+    remark: `Layers: ${worn.map(([name, count]) => `${count} ${name}`).join(', ') || 'none'} (${SOURCES.practice}).`,
   };
 }
 
@@ -104,8 +105,8 @@ function bonesSection(list: MakingList, settings: MakingSettings, said: Said): M
     );
   const rule =
     settings.rule === 'betweenBindings'
-      ? `${betweenBindings(list, settings, said)} (McCunn: 1/2 in)`
-      : `Bones are ${said(settings.channelSlack)} shorter than their channel (a maker’s published page: 3 cm)`;
+      ? `${betweenBindings(list, settings, said)} (${SOURCES.bindings})`
+      : `Bones are ${said(settings.channelSlack)} shorter than their channel (${SOURCES.channel})`;
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
     heading: 'Bones',
@@ -175,7 +176,7 @@ function eyeletsSection(
   return {
     heading: 'Lacing',
     lines,
-    remark: `Centres ${said(settings.eyeletInset)} from the edge, at most ${said(settings.eyeletSpacing)} apart and ${said(settings.waistSpacing)} within ${said(settings.waistReach)} of the waist; the waist lies midway between two. Common practice; published: at most 3 cm apart, within 15 mm of the edge.`,
+    remark: `Centres ${said(settings.eyeletInset)} from the edge, at most ${said(settings.eyeletSpacing)} apart and ${said(settings.waistSpacing)} within ${said(settings.waistReach)} of the waist; the waist lies midway between two. Apart: ${SOURCES.eyeletSpacing}. From the edge: ${SOURCES.eyeletInset}.`,
   };
 }
 
@@ -204,8 +205,7 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
         place === 'side' ? 'the length of the seam' : 'the length of the edge',
       ),
     ),
-    remark:
-      'From edge to edge of the finished garment; a zip that is sold longer is shortened. Common practice, no source.',
+    remark: `From edge to edge of the finished garment; a zip that is sold longer is shortened. ${sourceSentence(SOURCES.practice)}`,
   };
 }
 
@@ -228,7 +228,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some('Waist tape', tapeMm, `once round the sewn waist, ${said(settings.tapeEnds)} for its ends`),
       ...some('Bone casing', casingMm, `all channels, ${said(settings.casingSpare)} to spare on each`),
     ],
-    remark: 'Common practice, no source. Where an edge is faced or turned instead, it takes no binding.',
+    remark: `${sourceSentence(SOURCES.practice)} Where an edge is faced or turned instead, it takes no binding.`,
   };
 }
 
@@ -245,7 +245,7 @@ function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Uni
       const how = lay === 'folded' ? 'folded lengthwise' : 'open, in one layer';
       return line(item, 1, length, [...inYards(length, unit), how].join('; '));
     }),
-    remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. Common practice, no source; cloth with a direction or a pattern to match takes more.`,
+    remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. ${sourceSentence(SOURCES.practice)} Cloth with a direction or a pattern to match takes more.`,
   };
 }
 

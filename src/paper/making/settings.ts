@@ -2,6 +2,7 @@
 
 import type { Unit } from '../../document';
 import { inches } from '../../engine';
+import { SOURCES } from './sources';
 
 /**
  * How long a bone is against its channel. `betweenBindings`: so much shorter than the distance between the bindings.
@@ -51,15 +52,13 @@ export interface MakingField {
   readonly source: string;
 }
 
-const PRACTICE = 'common practice, no source';
-
 const length = (
   group: MakingField['group'],
   name: MakingNumber,
   label: string,
   least: number,
   most: number,
-  source = PRACTICE,
+  source: string = SOURCES.practice,
 ): MakingField => ({ name, group, kind: 'length', label, least, most, source });
 
 const count = (
@@ -67,7 +66,7 @@ const count = (
   name: MakingNumber,
   label: string,
   most: number,
-): MakingField => ({ name, group, kind: 'count', label, least: 0, most, source: PRACTICE });
+): MakingField => ({ name, group, kind: 'count', label, least: 0, most, source: SOURCES.practice });
 
 const share = (group: MakingField['group'], name: MakingNumber, label: string): MakingField => ({
   name,
@@ -76,24 +75,24 @@ const share = (group: MakingField['group'], name: MakingNumber, label: string): 
   label,
   least: 0,
   most: 0.5,
-  source: PRACTICE,
+  source: SOURCES.practice,
 });
 
 /** Every number of the settings, in the order in which the form asks for them. */
 export const MAKING_FIELDS: readonly MakingField[] = [
   length('bones', 'bindingDepth', 'Binding, depth at each end', 0, 40),
-  length('bones', 'bindingsSlack', 'Bone shorter than between bindings', 0, 60, 'McCunn: 1/2 in'),
-  length('bones', 'channelSlack', 'Bone shorter than its channel', 0, 80, 'a maker’s published page: 3 cm'),
+  length('bones', 'bindingsSlack', 'Bone shorter than between bindings', 0, 60, SOURCES.bindings),
+  length('bones', 'channelSlack', 'Bone shorter than its channel', 0, 80, SOURCES.channel),
   length('bones', 'boneStep', 'Bones are sold in steps of', 1, 60),
-  length('bones', 'boneWidth', 'Width of a bone', 3, 20, 'spirals are sold 4 to 15 mm wide'),
+  length('bones', 'boneWidth', 'Width of a bone', 3, 20, SOURCES.boneWidth),
   count('bones', 'bonesOnSeam', 'Bones on each seam', 2),
   count('bones', 'bonesAtCentre', 'Bones at centre front', 2),
   count('bones', 'bonesAtLacing', 'Bones at each lacing edge', 2),
   length('bones', 'buskStep', 'Busks are sold in steps of', 1, 80),
-  length('eyelets', 'eyeletSpacing', 'Eyelets apart', 8, 30, 'practice; published: at most 3 cm'),
+  length('eyelets', 'eyeletSpacing', 'Eyelets apart', 8, 30, SOURCES.eyeletSpacing),
   length('eyelets', 'waistSpacing', 'Eyelets apart near the waist', 8, 30),
   length('eyelets', 'waistReach', 'Near the waist: above and below it', 0, 150),
-  length('eyelets', 'eyeletInset', 'Eyelet centre from the edge', 5, 15, 'practice; published: within 15 mm'),
+  length('eyelets', 'eyeletInset', 'Eyelet centre from the edge', 5, 15, SOURCES.eyeletInset),
   length('eyelets', 'eyeletEnd', 'First and last eyelet from the end', 5, 60),
   length('trimmings', 'laceOpening', 'Laced loosely, the edges stand apart', 0, 600),
   length('trimmings', 'laceEnds', 'Lace for loops and knots, in all', 0, 3000),

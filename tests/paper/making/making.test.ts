@@ -456,7 +456,14 @@ describe('the list in words', () => {
       'Binding, tape, casing',
       'Cloth for one layer',
     ]);
-    for (const { remark } of sections) expect(remark).toMatch(/common practice|McCunn/i);
+    for (const { remark } of sections) expect(remark).toMatch(/the usual way|by McCunn’s book/i);
+    // In a maker's words, the same in the list as in the form.
+    expect(sections.map(({ remark }) => remark).join(' ')).not.toMatch(/common practice|no source/i);
+    const hints = MAKING_FIELDS.map(({ source }) => source);
+    expect(hints.join(' ')).not.toMatch(/common practice|no source/i);
+    const bones = sections.find(({ heading }) => heading === 'Bones');
+    const slack = MAKING_FIELDS.find(({ name }) => name === 'bindingsSlack');
+    expect(bones?.remark).toContain(`(${slack?.source})`);
     const metric = usualMaking('cm');
     const text = makingText(makingSections(makingList(DEMO, DEFAULT_STYLE, metric), metric, 'cm'), {
       client: 'Wren\nAbernathy',
