@@ -1,0 +1,30 @@
+// The proofs of a bodice with darts on a desk: heads of rows that a glance reads.
+
+import { expect, it } from 'vitest';
+import { withBrowser } from './session';
+
+const visit = withBrowser();
+
+it('writes the name of a dart in one line, the longest in two', async () => {
+  const { page } = await visit('draft', { viewport: { width: 1440, height: 900 } });
+  await page.getByRole('combobox', { name: 'Start from a style' }).selectOption('ready:darted-bodice');
+  await page.evaluate(() => {
+    location.hash = 'true';
+  });
+  const heads = page.locator('.proof th[scope="row"]');
+  await heads
+    .getByText(/dart in front/i)
+    .first()
+    .waitFor({ timeout: 5000 });
+  const lines = await heads.evaluateAll((cells) =>
+    cells.map((cell) => {
+      const range = document.createRange();
+      range.selectNodeContents(cell.querySelector('button')?.firstChild ?? cell);
+      const tops = [...range.getClientRects()].map(({ bottom }) => Math.round(bottom));
+      return { name: cell.textContent, lines: new Set(tops).size };
+    }),
+  );
+  const broken = lines.filter((each) => each.lines > 1).map(({ name }) => name);
+  expect([...new Set(broken)]).toEqual(['Side-front dart in Front 1', 'Side-back dart in Back 1']);
+  expect(lines.filter((each) => each.lines > 2)).toEqual([]);
+});
