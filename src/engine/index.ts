@@ -61,7 +61,7 @@ export {
 } from './draft/types';
 export type { DraftedWedge } from './draft/wedge';
 export { distance, type Point } from './geometry/point';
-export { pointsDown, polylineLength } from './geometry/polyline';
+export { crossingsAt, pointsDown, polylineLength } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
 export type { Issue, IssueCode, Severity } from './issue';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';

@@ -1,6 +1,6 @@
 // The cloth on both sides of a handle, for the widths shown while it is pulled: panels beside a wedge, parts of one beside a dart.
 
-import { type Draft, type DraftedWedge, type Piece, type Point, xAt } from '../engine';
+import { crossingsAt, type Draft, type DraftedWedge, type Piece, type Point, xAt } from '../engine';
 import type { Handle } from './handle';
 import { type PanelOnBlock, panelsOnBlock } from './panelsOnBlock';
 
@@ -73,9 +73,5 @@ const ends = (xs: readonly number[]): [number, number] | [] =>
   xs.length > 0 ? [Math.min(...xs), Math.max(...xs)] : [];
 
 /** Where a ring crosses a height, mm from the centre line. */
-function crossings(ring: readonly Point[], y: number): number[] {
-  return ring.flatMap((b, i) => {
-    const a = ring.at(i - 1) as Point;
-    return a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
-  });
-}
+const crossings = (ring: readonly Point[], y: number): number[] =>
+  crossingsAt([...ring, ...ring.slice(0, 1)], y);

@@ -6,6 +6,7 @@ import type { Point } from '../geometry/point';
 import { type Issue, issue } from '../issue';
 import { inches } from '../units';
 import { facingShape } from './facing';
+import { freeEdge } from './freeEdge';
 import { type LacedEdge, lacedEdge } from './lacedEdge';
 import { modestyShape } from './modesty';
 import type { Edge, Mark, Piece } from './piece';
@@ -90,10 +91,10 @@ function modestyOf(style: Style, left: LacedEdge, right: LacedEdge): Cut[] {
   const shape = modestyShape(left, right, closure.lacingGap, asked.overlap);
   if (!shape) return [noRoom('modesty.overlap', left.block)];
   const edges = [
-    edge('seam', allowances.seam, shape.left),
-    edge('hem', allowances.hem, shape.hem),
-    edge('seam', allowances.seam, shape.right),
-    edge('top', allowances.top, shape.top),
+    freeEdge('seam', allowances.seam, shape.left),
+    freeEdge('hem', allowances.hem, shape.hem),
+    freeEdge('seam', allowances.seam, shape.right),
+    freeEdge('top', allowances.top, shape.top),
   ];
   return [cut(`${left.block}-modesty`, left.block, 1, edges, shape.marks, turnsHemUp(style))];
 }
@@ -106,10 +107,10 @@ function facingOf(style: Style, laced: LacedEdge): Cut[] {
   const along = (role: Edge['role']): number =>
     role === 'shoulder' ? allowances.seam : role === 'hem' ? allowances.hem : allowances.top;
   const edges = [
-    edge('centre', allowances.centre, shape.centre),
-    ...shape.hem.map(({ role, points }) => edge(role, along(role), points)),
-    edge('seam', allowances.seam, shape.inner),
-    ...[...shape.top].reverse().map(({ role, points }) => edge(role, along(role), [...points].reverse())),
+    freeEdge('centre', allowances.centre, shape.centre),
+    ...shape.hem.map(({ role, points }) => freeEdge(role, along(role), points)),
+    freeEdge('seam', allowances.seam, shape.inner),
+    ...[...shape.top].reverse().map(({ role, points }) => freeEdge(role, along(role), [...points].reverse())),
   ];
   return [cut(`${laced.block}-facing`, laced.block, 2, edges, shape.marks, turnsHemUp(style))];
 }
@@ -125,21 +126,13 @@ function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
     { x: width, y: length },
     { x: width, y: 0 },
   ];
-  const edges = corners.map((from, i) => edge('seam', seam, [from, corners[(i + 1) % 4] as Point]));
+  const edges = corners.map((from, i) => freeEdge('seam', seam, [from, corners[(i + 1) % 4] as Point]));
   return [cut('strap', 'front', 2, edges, [], false)];
 }
 
 const noRoom = (field: keyof typeof EXTRAS_SPANS, block: Side): Cut => ({
   piece: null,
   issues: [issue('extraHasNoRoom', 'warn', { field: `extras.${field}`, block })],
-});
-
-const edge = (role: Edge['role'], allowance: number, points: readonly Point[]): Edge => ({
-  role,
-  side: false,
-  mate: null,
-  allowance,
-  points,
 });
 
 /** Position of the edge opposite the first one: the next that runs upright, after what lies at their feet. */

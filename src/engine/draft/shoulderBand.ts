@@ -6,6 +6,7 @@ import type { Point } from '../geometry/point';
 import { type Issue, issue } from '../issue';
 import { crossingAt, type DraftedEdge } from './edgeLine';
 import { type EdgeEnd, edgePoints } from './edgePoints';
+import { freeEdge } from './freeEdge';
 import type { Edge, Mark, Piece } from './piece';
 import { armholeRow, necklineRow } from './shoulderLines';
 import type { ShoulderFrame } from './shoulders';
@@ -60,23 +61,16 @@ function cutBand(
   const neckline = necklineRow({ point: neckStart, slope: 0, closed: 0 }, frame.neck, frame.slope);
   // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
   const armhole = armholeRow(frame.tip, frame, frame.slope, { ...underarm, slope: 1 });
-  const edge = (role: Edge['role'], allowance: number, points: readonly Point[]): Edge => ({
-    role,
-    side: false,
-    mate: null,
-    allowance,
-    points,
-  });
   const other = side === 'front' ? 'back' : 'front';
   const edges: Edge[] = [
-    edge('centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
-    edge('seam', allowances.seam, edgePoints(line, centre, underarm)),
-    edge('armhole', allowances.top, [...armhole.points].reverse()),
+    freeEdge('centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
+    freeEdge('seam', allowances.seam, edgePoints(line, centre, underarm)),
+    freeEdge('armhole', allowances.top, [...armhole.points].reverse()),
     {
-      ...edge('shoulder', allowances.seam, [frame.tip, frame.neck]),
+      ...freeEdge('shoulder', allowances.seam, [frame.tip, frame.neck]),
       mate: { piece: `${other}-band`, edge: SHOULDER },
     },
-    edge('top', allowances.top, [...neckline.points].reverse()),
+    freeEdge('top', allowances.top, [...neckline.points].reverse()),
   ];
   const cutLine = cutLineAround(edges);
   const middle = (frame.neck.x + frame.tip.x) / 2;

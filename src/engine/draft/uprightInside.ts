@@ -1,6 +1,7 @@
 // Where a grain line finds room in an outline that has no lines of its draft to go by.
 
 import type { Point } from '../geometry/point';
+import { crossingsAt } from '../geometry/polyline';
 
 /** Places across the outline's width that are tried. */
 const TRIED = 24;
@@ -56,11 +57,5 @@ function roomBeside(ring: readonly Point[], { x, from, to }: Upright): number {
 }
 
 /** The xs, growing, at which a ring crosses height `y`. */
-function crossings(ring: readonly Point[], y: number): number[] {
-  return ring
-    .flatMap((p, i) => {
-      const q = ring[(i + 1) % ring.length] as Point;
-      return p.y > y === q.y > y ? [] : [p.x + ((q.x - p.x) * (y - p.y)) / (q.y - p.y)];
-    })
-    .sort((a, b) => a - b);
-}
+const crossings = (ring: readonly Point[], y: number): number[] =>
+  crossingsAt([...ring, ring[0] as Point], y).sort((a, b) => a - b);

@@ -23,6 +23,16 @@ export function polylineLength(points: readonly Point[]): number {
   return length;
 }
 
+/** Where a row of points crosses height `y`, x in mm in the row's order; a ring is given with its start repeated at its end. */
+export function crossingsAt(points: readonly Point[], y: number): number[] {
+  const crossings: number[] = [];
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+  }
+  return crossings;
+}
+
 /** Signed area of a closed ring in mm² (shoelace); negative when it runs counter-clockwise as seen on paper, y down. */
 export function signedArea(ring: readonly Point[]): number {
   let twice = 0;

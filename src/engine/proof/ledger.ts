@@ -4,7 +4,7 @@ import type { Block } from '../draft/block';
 import type { Level } from '../draft/levels';
 import type { Piece } from '../draft/piece';
 import type { LevelName, Side } from '../draft/types';
-import type { Point } from '../geometry/point';
+import { crossingsAt } from '../geometry/polyline';
 import { alongEdge, type LevelEdge } from './alongEdge';
 
 export interface LedgerRow {
@@ -69,28 +69,18 @@ export function girthLedger(
 function widthAt(piece: Piece, y: number): number | null {
   const crossings: number[] = [];
   for (const { role, points } of piece.edges) {
-    const met = crossingsOf(points, y);
+    const met = crossingsAt(points, y);
     if (met.length > 0 && role !== 'seam' && role !== 'centre') return null;
     crossings.push(...met);
   }
   if (crossings.length < 2 || crossings.length % 2 === 1) return null;
   crossings.sort((a, b) => a - b);
   const shut = piece.darts.filter(({ open }) => !open).map(({ inner, outer }) => [inner, outer]);
-  const taken = shut.map((legs) => legs.map((leg) => crossingsOf(leg, y)[0] ?? 0));
+  const taken = shut.map((legs) => legs.map((leg) => crossingsAt(leg, y)[0] ?? 0));
   return (
     crossings.reduce((sum, x, i) => sum + (i % 2 === 0 ? -x : x), 0) -
     taken.reduce((sum, [inner = 0, outer = 0]) => sum + outer - inner, 0)
   );
-}
-
-/** Where a row of points crosses height `y`. */
-function crossingsOf(points: readonly Point[], y: number): number[] {
-  const crossings: number[] = [];
-  for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [points[i - 1] as Point, points[i] as Point];
-    if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
-  }
-  return crossings;
 }
 
 function takenAt(level: LevelName, blocks: readonly Block[]): LedgerRow['taken'] {

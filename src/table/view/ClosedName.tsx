@@ -2,7 +2,7 @@
 // the drawing, which are the units of its letters too.
 
 import type { ClosedAt, Piece, PiecePart, Placement, Point } from '../../engine';
-import { placePoint } from '../../engine';
+import { crossingsAt, placePoint } from '../../engine';
 
 export interface PlacedPart {
   readonly piece: Piece;
@@ -40,7 +40,7 @@ function namePlace({ piece, part, placement }: PlacedPart, at: ClosedAt): NamePl
   if (!isWithin(ring, { x, y })) return null;
   const spans = LINES_MM.map((below) => y + below)
     .filter((height) => isWithin(ring, { x, y: height }))
-    .map((height) => [ring, ...legs].flatMap((points) => crossings(points, height)));
+    .map((height) => [ring, ...legs].flatMap((points) => crossingsAt(points, height)));
   const left = Math.max(...spans.flat().filter((each) => each <= x));
   const right = Math.min(...spans.flat().filter((each) => each > x));
   return { at: { x: (left + right) / 2, y }, width: right - left - 2 * CLEAR_MM };
@@ -55,7 +55,7 @@ function nameHeight({ grain: [top, foot], marks }: Piece, at: ClosedAt): number 
 }
 
 const isWithin = (ring: readonly Point[], { x, y }: Point): boolean =>
-  crossings(ring, y).filter((each) => each > x).length % 2 === 1;
+  crossingsAt(ring, y).filter((each) => each > x).length % 2 === 1;
 
 /** Whether all names fit in one line, and how large letters may be, mm, for their longest words to fit. */
 export function fitNames(
@@ -101,12 +101,4 @@ export function ClosedName({ placed, at, name }: ClosedNameProps) {
       </text>
     </>
   );
-}
-
-/** Where a row of points crosses height `y`. */
-export function crossings(points: readonly Point[], y: number): number[] {
-  return points.flatMap((b, i) => {
-    const a = points[i - 1];
-    return a && a.y > y !== b.y > y ? [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)] : [];
-  });
 }

@@ -1,8 +1,8 @@
 // A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
 
 import type { ClosedAt, DartLines, Draft, LevelName, Piece, Point } from '../../engine';
-import { HANDS, placePoint } from '../../engine';
-import { ClosedName, crossings, type PlacedPart } from './ClosedName';
+import { crossingsAt, HANDS, placePoint } from '../../engine';
+import { ClosedName, type PlacedPart } from './ClosedName';
 import { closedPath, pathThrough } from './paths';
 
 /** What to point out: a seam, a dart closed at both ends, a crossing of top edge or hem over a seam, or a level. */
@@ -141,4 +141,4 @@ function LevelAcross({
 
 /** Whether a point lies within an outline. */
 const holds = (outline: readonly Point[], { x, y }: Point): boolean =>
-  crossings([...outline, ...outline.slice(0, 1)], y).filter((at) => at > x).length % 2 === 1;
+  crossingsAt([...outline, ...outline.slice(0, 1)], y).filter((at) => at > x).length % 2 === 1;
