@@ -23,19 +23,21 @@ export function grainOf(
   const middle = Math.min(hem - clear, Math.max(top + clear, waist));
   const [left, right] = widestPart(panel, middle);
   const x = (xAt(left, middle) + xAt(right, middle)) / 2;
-  const reach = (limit: number): number => {
-    let y = middle;
-    for (let step = 1; step <= 24; step += 1) {
-      const next = middle + ((limit - middle) * step) / 24;
-      if (x - xAt(left, next) < GRAIN_CLEAR_MM || xAt(right, next) - x < GRAIN_CLEAR_MM) break;
-      y = next;
-    }
-    return y;
-  };
   return [
-    { x, y: reach(top + clear) },
-    { x, y: reach(hem - clear) },
+    { x, y: clearReach(left, right, x, middle, top + clear) },
+    { x, y: clearReach(left, right, x, middle, hem - clear) },
   ];
+}
+
+/** How far from height `from` towards `limit` the vertical at `x` keeps clear of both lines, mm. */
+function clearReach(left: SmoothLine, right: SmoothLine, x: number, from: number, limit: number): number {
+  let y = from;
+  for (let step = 1; step <= 24; step += 1) {
+    const next = from + ((limit - from) * step) / 24;
+    if (x - xAt(left, next) < GRAIN_CLEAR_MM || xAt(right, next) - x < GRAIN_CLEAR_MM) break;
+    y = next;
+  }
+  return y;
 }
 
 /** The lines between which most cloth lies at height `y`: the panel's edges and its darts' legs. */

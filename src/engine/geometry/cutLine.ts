@@ -111,6 +111,15 @@ const CLEAR_MM = 0.02;
 /** From this turn on a point within an edge is a corner, to be joined like the corner of two edges. */
 const CORNER_COS = Math.cos((12 * Math.PI) / 180);
 
+function isCorner(before: Point, { x, y }: Point, after: Point): boolean {
+  const ax = x - before.x;
+  const ay = y - before.y;
+  const bx = after.x - x;
+  const by = after.y - y;
+  // A chord of no length has no way, and is a corner to both its neighbours.
+  return ax * bx + ay * by <= CORNER_COS * (Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by)) || 1);
+}
+
 /** An edge as the runs between its own corners. */
 function partedAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedEdge[] {
   const runs: AllowedEdge[] = [];
@@ -123,19 +132,11 @@ function partedAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedE
     }),
   });
   for (let i = 1; i < points.length - 1; i += 1) {
-    const before = direction(points[i - 1] as Point, points[i] as Point);
-    const after = direction(points[i] as Point, points[i + 1] as Point);
-    if (before.x * after.x + before.y * after.y > CORNER_COS) continue;
+    if (!isCorner(points[i - 1] as Point, points[i] as Point, points[i + 1] as Point)) continue;
     runs.push(run(start, i));
     start = i;
   }
   return [...runs, run(start, points.length - 1)];
-}
-
-/** A chord moved out. Its line holds `start`, where it takes over from the chord before it. */
-interface MovedChord {
-  readonly start: Point;
-  readonly way: Point;
 }
 
 /**
@@ -144,53 +145,56 @@ interface MovedChord {
  */
 export function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
   const points = allowance > 0 ? withoutShortChords(all) : all;
-  const chords: MovedChord[] = [];
+  // Where each chord takes over from the one before it, and the way it runs: two rows, so that little is made and thrown away.
+  const starts: Point[] = [];
+  const ways: Point[] = [];
   let tangled = false;
   for (let i = 1; i < points.length; i += 1) {
     const from = points[i - 1] as Point;
     const way = direction(from, points[i] as Point);
-    let start = movedOut(from, way, allowance);
-    for (let before = chords.at(-1); before; before = chords.at(-1)) {
-      const met = meeting(before, { start, way });
-      if (met && isAhead(before, met)) {
+    const x = from.x - way.y * allowance;
+    const y = from.y + way.x * allowance;
+    let start: Point | null = null;
+    for (let before = starts.length - 1; before >= 0; before -= 1) {
+      const last = starts[before] as Point;
+      const lastWay = ways[before] as Point;
+      const met = meeting(last, lastWay, x, y, way);
+      if (met && isAhead(last, lastWay, met)) {
         start = met;
         break;
       }
-      if (chords.length === 1) tangled = true;
-      chords.pop();
+      tangled ||= before === 0;
+      starts.pop();
+      ways.pop();
     }
-    chords.push({ start, way });
+    starts.push(start ?? { x, y });
+    ways.push(way);
   }
-  const last = chords.at(-1) as MovedChord;
-  const end = movedOut(points.at(-1) as Point, last.way, allowance);
+  const [last, lastWay] = [starts.at(-1) as Point, ways.at(-1) as Point];
+  const foot = points.at(-1) as Point;
+  const end = { x: foot.x - lastWay.y * allowance, y: foot.y + lastWay.x * allowance };
   return {
-    points: [...chords.map(({ start }) => start), end],
-    startWay: (chords[0] as MovedChord).way,
-    endWay: last.way,
+    points: [...starts, end],
+    startWay: ways[0] as Point,
+    endWay: lastWay,
     allowance,
-    end: points.at(-1) as Point,
-    tangled: tangled || !isAhead(last, end),
+    end: foot,
+    tangled: tangled || !isAhead(last, lastWay, end),
   };
 }
 
-/** A point of a chord that runs `way`, moved out by the allowance. */
-function movedOut(point: Point, way: Point, allowance: number): Point {
-  return { x: point.x - way.y * allowance, y: point.y + way.x * allowance };
-}
-
-const isAhead = ({ start, way }: MovedChord, point: Point): boolean =>
+const isAhead = (start: Point, way: Point, point: Point): boolean =>
   (point.x - start.x) * way.x + (point.y - start.y) * way.y > 0;
 
 /** Turning less than this, two chords lie on one line: where they cross could not be computed any more. rad */
 const STRAIGHT_RAD = 1e-6;
 
-/** Where the lines of two chords cross; null when they run side by side. */
-function meeting(before: MovedChord, after: MovedChord): Point | null {
-  const { start: from, way: a } = before;
-  const { start: to, way: b } = after;
+/** Where the line of a chord from `from` on its way `a` crosses that through (x, y) on its way `b`; null when they run side by side. */
+function meeting(from: Point, a: Point, x: number, y: number, b: Point): Point | null {
   const turn = a.x * b.y - a.y * b.x;
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  if (Math.abs(turn) < STRAIGHT_RAD) return Math.abs(a.x * dy - a.y * dx) < SAME_LINE_MM ? to : null;
+  const dx = x - from.x;
+  const dy = y - from.y;
+  if (Math.abs(turn) < STRAIGHT_RAD) return Math.abs(a.x * dy - a.y * dx) < SAME_LINE_MM ? { x, y } : null;
   const along = (dx * b.y - dy * b.x) / turn;
   return { x: from.x + a.x * along, y: from.y + a.y * along };
 }
@@ -229,7 +233,8 @@ function untangle(ring: readonly Point[]): Point[] | null {
 }
 
 function direction(a: Point, b: Point): Point {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   // Many times quicker than Math.hypot, and no outline comes near its limits.
   const length = Math.sqrt(dx * dx + dy * dy) || 1;
   return { x: dx / length, y: dy / length };

@@ -3,12 +3,9 @@
 import { type SmoothLine, slopeAt, slopeNear } from './smoothLine';
 
 // Gauss–Legendre nodes and weights on [−1, 1], n = 10: Abramowitz & Stegun, table 25.4.
-const RULE: readonly (readonly [node: number, weight: number])[] = [
-  [0.148874338981631, 0.295524224714753],
-  [0.433395394129247, 0.269266719309996],
-  [0.679409568299024, 0.219086362515982],
-  [0.865063366688985, 0.149451349150581],
-  [0.973906528517172, 0.066671344308688],
+const NODES = [0.148874338981631, 0.433395394129247, 0.679409568299024, 0.865063366688985, 0.973906528517172];
+const WEIGHTS = [
+  0.295524224714753, 0.269266719309996, 0.219086362515982, 0.149451349150581, 0.066671344308688,
 ];
 
 /**
@@ -57,9 +54,9 @@ function lengthInSpan(line: SmoothLine, from: number, to: number): number {
   const reach = (to - from) / 2;
   const polynomial = slopeNear(line, middle);
   let sum = 0;
-  for (const [node, weight] of RULE) {
-    const away = reach * node;
-    sum += weight * (speedAt(polynomial, middle - away) + speedAt(polynomial, middle + away));
+  for (let i = 0; i < NODES.length; i += 1) {
+    const away = reach * (NODES[i] as number);
+    sum += (WEIGHTS[i] as number) * (speedAt(polynomial, middle - away) + speedAt(polynomial, middle + away));
   }
   return sum * reach;
 }
