@@ -67,7 +67,7 @@ interface Drafted {
   readonly draft: Draft;
 }
 
-/** As kept, as seen, as seen by what lags behind, and the one before: more are not asked for at one time. */
+/** As kept, as seen, as seen by what lags behind, and as about to be seen: more are not asked for at one time. */
 const MOST_REMEMBERED = 4;
 let remembered: readonly Drafted[] = [];
 

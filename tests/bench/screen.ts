@@ -76,21 +76,20 @@ async function during(step: (elapsed: number) => Promise<void>): Promise<void> {
 /** Time from frame to frame while something is done, ms. */
 async function framesOf(page: Page, work: () => Promise<void>): Promise<number[]> {
   await page.evaluate(() => {
-    const held = window as unknown as { frames: number[]; stop: boolean };
+    const held = window as unknown as { frames: number[]; frame: number };
     held.frames = [];
-    held.stop = false;
     let last = performance.now();
     const next = (now: number): void => {
       held.frames.push(now - last);
       last = now;
-      if (!held.stop) requestAnimationFrame(next);
+      held.frame = requestAnimationFrame(next);
     };
-    requestAnimationFrame(next);
+    held.frame = requestAnimationFrame(next);
   });
   await work();
   return page.evaluate(() => {
-    const held = window as unknown as { frames: number[]; stop: boolean };
-    held.stop = true;
+    const held = window as unknown as { frames: number[]; frame: number };
+    cancelAnimationFrame(held.frame);
     return held.frames.slice(2);
   });
 }

@@ -138,6 +138,44 @@ describe('the table in hand', () => {
     expect(await page.getByRole('button', { name: /^Undo: bust wedge/ }).count()).toBe(1);
   });
 
+  it.each([
+    ['keeps where a pull was let go', 'release'],
+    ['forgets a pull that is broken off', 'Escape'],
+  ])('%s, on a machine that cannot follow', async (_, end) => {
+    const { page, context } = await visit('draft');
+    const handle = page.locator('[data-handle="axis:front-bust"]');
+    const grip = await handle.locator('.grip').boundingBox();
+    if (!grip) throw new Error('no grip');
+    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    const before = Number(await handle.getAttribute('aria-valuenow'));
+    const { pxPerMm } = await seen(page);
+    const session = await context.newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 12 });
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let i = 1; i <= 10; i += 1) await page.mouse.move(x + 4 * i, y);
+    if (end === 'Escape') await page.keyboard.press('Escape');
+    await page.mouse.up();
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    const undo = page.getByRole('button', { name: 'Undo' });
+    if (end === 'Escape') {
+      expect(await undo.isDisabled()).toBe(true);
+      await page.waitForTimeout(300);
+      expect(Number(await handle.getAttribute('aria-valuenow'))).toBe(before);
+      return;
+    }
+    expect(await undo.isDisabled()).toBe(false);
+    const after = Number(await handle.getAttribute('aria-valuenow'));
+    // to the line of the grid nearest to 40 px from where it was pressed
+    expect(Math.abs(after - before - 40 / pxPerMm)).toBeLessThan(25.4 / 16 + 0.1);
+    const sewn = page.locator('[data-sewn="waist"]');
+    const kept = await sewn.textContent();
+    await page.reload();
+    await handle.waitFor();
+    expect(Number(await handle.getAttribute('aria-valuenow'))).toBe(after);
+    expect(await sewn.textContent()).toBe(kept);
+  });
+
   it('says the number and the panels on both sides under a pull, and is drawn to the bust-point line', async () => {
     const { page } = await visit('draft');
     const axis = page.locator('[data-handle="axis:front-bust"] .grip');

@@ -1,6 +1,6 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
-import { memo } from 'react';
+import { memo, useDeferredValue } from 'react';
 import { changeStyle, formatDifference, formatLength, LEVEL_WORDS, type Unit } from '../../document';
 import {
   type Draft,
@@ -14,10 +14,9 @@ import type { Viewport } from '../../table';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../parts/girthWords';
 import { LengthField } from '../parts/LengthField';
 import { useIssueSentence } from '../parts/useIssueSentence';
-import { useOpen, useTable } from '../tableContext';
+import { SeenContext, useDraft, useOpen, useTable } from '../tableContext';
 
 interface LedgerProps {
-  readonly draft: Draft;
   /** What part of the table is in view: rows stand on their lines. */
   readonly view: Viewport;
   /** Height of the table on the screen. */
@@ -31,8 +30,19 @@ interface LedgerProps {
 /** Rows stand on their lines, but never nearer than this. px */
 const ROW_PX = { fine: 74, coarse: 96 } as const;
 
-export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) {
+/** The ledger follows the blocks, a frame behind them where both would take longer than one. */
+export function Ledger(props: LedgerProps) {
+  const behind = useDeferredValue(useOpen().book);
+  return (
+    <SeenContext value={behind}>
+      <Rows {...props} />
+    </SeenContext>
+  );
+}
+
+const Rows = memo(function Rows({ view, heightPx, stacked, coarse }: LedgerProps) {
   const { client, sheet } = useOpen();
+  const draft = useDraft();
   const sentence = useIssueSentence();
   const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
   const lines = rows.map((row) => (row.y - view.top) * view.pxPerMm);
@@ -59,7 +69,7 @@ export function Ledger({ draft, view, heightPx, stacked, coarse }: LedgerProps) 
       ))}
     </section>
   );
-}
+});
 
 /** A row as it is read: plain texts and numbers, so that a row that reads the same is not drawn again under a pull. */
 interface Written {

@@ -1,7 +1,16 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
 import { useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
-import { addWedge, changeStyle, formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
+import {
+  addWedge,
+  changeStyle,
+  formatLength,
+  LEVEL_WORDS,
+  openClient,
+  openSheet,
+  pieceLabel,
+  type Unit,
+} from '../../document';
 import { inches, MOST_WEDGES, type Style } from '../../engine';
 import {
   CuttingTable,
@@ -151,7 +160,7 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
                 }}
               />
             </div>
-            <Ledger draft={draft} view={shown.view} heightPx={size.height} stacked={narrow} coarse={coarse} />
+            <Ledger view={shown.view} heightPx={size.height} stacked={narrow} coarse={coarse} />
           </>
         ) : null}
       </div>
@@ -178,10 +187,18 @@ function useHandleActions(
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
+  const kept = useTable((table) => table.history.present);
+  const hand = useContext(HandContext);
   return {
-    preview: (handle, value) => {
-      onPull(true);
-      show((book) => changeStyle(book, (style) => handle.set(style, value)));
+    prepare: (handle, value) => {
+      const book = changeStyle(kept, (style) => handle.set(style, value));
+      const client = openClient(book);
+      // Drafted now, it is remembered when it is drawn.
+      draftOnTable(client, openSheet(client).style, hand);
+      return () => {
+        onPull(true);
+        show(() => book);
+      };
     },
     commit: (handle) => {
       onPull(false);

@@ -1,8 +1,9 @@
 // Whose work is on the table: client and draft, the way into the client book, and the unit she is measured in.
 
 import { lazy, Suspense, useState } from 'react';
-import { changeClient, type Unit } from '../../document';
-import { useOpen, useTable } from '../tableContext';
+import { changeClient, openClient, openSheet, type Unit } from '../../document';
+import { seen } from '../store';
+import { useTable } from '../tableContext';
 
 const ClientBook = lazy(() => import('./ClientBook'));
 
@@ -12,7 +13,10 @@ const UNITS: readonly { unit: Unit; label: string }[] = [
 ];
 
 export function ClientBar() {
-  const { client, sheet } = useOpen();
+  // Nothing else of the book: what is pulled on the table does not touch this.
+  const client = useTable((table) => openClient(seen(table)).name);
+  const unit = useTable((table) => openClient(seen(table)).unit);
+  const sheet = useTable((table) => openSheet(openClient(seen(table))).name);
   const change = useTable((table) => table.change);
   const [open, setOpen] = useState(false);
   return (
@@ -21,23 +25,25 @@ export function ClientBar() {
         type="button"
         className="open-book"
         aria-haspopup="dialog"
-        aria-label={`${client.name} ${sheet.name}, client book`}
-        title={`${client.name}, ${sheet.name}`}
+        aria-label={`${client} ${sheet}, client book`}
+        title={`${client}, ${sheet}`}
         onClick={() => setOpen(true)}
       >
-        <b>{client.name}</b> <span className="draft-name">{sheet.name}</span>
+        <b>{client}</b> <span className="draft-name">{sheet}</span>
       </button>
       <fieldset className="unit-choice">
         <legend className="unseen">Unit</legend>
-        {UNITS.map(({ unit, label }) => (
-          <label key={unit} title={label}>
+        {UNITS.map(({ unit: each, label }) => (
+          <label key={each} title={label}>
             <input
               type="radio"
               name="unit"
-              checked={client.unit === unit}
-              onChange={() => change('unit', (before) => changeClient(before, (one) => ({ ...one, unit })))}
+              checked={each === unit}
+              onChange={() =>
+                change('unit', (before) => changeClient(before, (one) => ({ ...one, unit: each })))
+              }
             />
-            <span>{unit}</span>
+            <span>{each}</span>
           </label>
         ))}
       </fieldset>

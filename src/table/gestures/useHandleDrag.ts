@@ -4,11 +4,12 @@ import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } fr
 import type { Handle } from '../handle';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
 import { keyStep } from './keyStep';
+import { paced } from './paced';
 import { type Mark, type RestingPlace, settle } from './settle';
 
 export interface HandleActions {
-  /** Show the handle's number at `value` mm, for now. */
-  readonly preview: (handle: Handle, value: number) => void;
+  /** Reckons the garment with the handle's number at `value` mm; what comes back shows it, for now. */
+  readonly prepare: (handle: Handle, value: number) => () => void;
   /** Keep what was shown last. */
   readonly commit: (handle: Handle) => void;
   /** Go back to what was there before. */
@@ -61,10 +62,10 @@ export function useHandleDrag(
   const keyed = useRef<Handle | null>(null);
   /** The number that was last asked to be shown in this pull, mm. */
   const asked = useRef<number | null>(null);
-  const frame = useRef<number | null>(null);
+  const [pace] = useState(paced);
   const marks = useRef<readonly Mark[]>([]);
   const [pulling, setPulling] = useState<Pulling | null>(null);
-  useEffect(() => () => cancelFrame(frame), []);
+  useEffect(() => pace.forget, [pace]);
 
   const show = (handle: Handle, step: DragStep, from: number, free: boolean): void => {
     if (!step.travel) return;
@@ -78,14 +79,8 @@ export function useHandleDrag(
     // Between two lines of the grid nothing changes, and nothing is drawn anew.
     if (kept === asked.current) return;
     asked.current = kept;
-    cancelFrame(frame);
-    frame.current = requestAnimationFrame(() => {
-      frame.current = null;
-      actions.preview(handle, kept);
-    });
-    latest.current = () => actions.preview(handle, kept);
+    pace.ask(() => actions.prepare(handle, kept));
   };
-  const latest = useRef<(() => void) | null>(null);
 
   const send = (gesture: Gesture, free = false): void => {
     const handle = pressed.current;
@@ -98,13 +93,12 @@ export function useHandleDrag(
       return;
     }
     if (step.state.kind !== 'idle') return;
-    cancelFrame(frame);
     if (step.effect === 'commit') {
-      latest.current?.();
+      pace.finish();
       actions.commit(handle);
     }
+    pace.forget();
     if (step.effect === 'restore') actions.restore();
-    latest.current = null;
     pressed.current = null;
     setPulling(null);
   };
@@ -139,16 +133,11 @@ export function useHandleDrag(
       if (change === null) return;
       event.preventDefault();
       keyed.current ??= handle;
-      actions.preview(handle, Math.min(handle.most, Math.max(handle.least, handle.value + change)));
+      actions.prepare(handle, Math.min(handle.most, Math.max(handle.least, handle.value + change)))();
     },
     onKeyUp: settleKeys,
     onBlur: settleKeys,
   });
 
   return { eventsFor, pulling };
-}
-
-function cancelFrame(frame: { current: number | null }): void {
-  if (frame.current !== null) cancelAnimationFrame(frame.current);
-  frame.current = null;
 }

@@ -6,7 +6,9 @@ const rounded = (value: number): string => String(Math.round(value * 100) / 100)
 
 /** An open path through points. */
 export function pathThrough(points: readonly Point[]): string {
-  return points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${rounded(x)} ${rounded(y)}`).join('');
+  let path = '';
+  for (const { x, y } of points) path += `${path === '' ? 'M' : 'L'}${rounded(x)} ${rounded(y)}`;
+  return path;
 }
 
 /** A closed path through a ring whose end is not repeated. */

@@ -14,13 +14,7 @@ function ledgerOf(change: (style: Style) => Style): Draft {
   const { style } = openSheet(client);
   const made = draft(client.measurements, style);
   onTable(
-    <Ledger
-      draft={made}
-      view={{ left: 0, top: 0, pxPerMm: 1 }}
-      heightPx={600}
-      stacked={true}
-      coarse={false}
-    />,
+    <Ledger view={{ left: 0, top: 0, pxPerMm: 1 }} heightPx={600} stacked={true} coarse={false} />,
     book,
   );
   return made;
