@@ -2,7 +2,7 @@
 // draw in one would hold the screen up.
 
 /** Reckons something, and gives back what puts it on the screen. */
-export type Prepare = () => () => void;
+type Prepare = () => () => void;
 
 export interface Pace {
   /** Shows this with one of the next frames, instead of what was asked before and is not reckoned yet. */
