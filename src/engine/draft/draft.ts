@@ -48,7 +48,10 @@ export interface Draft {
     readonly edges: readonly EdgeRunRow[];
   };
   readonly issues: readonly Issue[];
-  /** Both halves, each in the coordinates of its own blocks, where the body or the style differs left to right. */
+  /**
+   * Both halves, each in the coordinates of its own blocks, where the body or the style differs left to right; their extras
+   * are their bands, all others are cut for the whole.
+   */
   readonly halves?: Readonly<Record<Hand, Draft>>;
 }
 
@@ -60,13 +63,26 @@ const LEAST_HEIGHT_MM = 40;
  * with the field, panel, wedge or level it stands at. Pure: same input, same output, to the bit.
  */
 export function draft(measurements: Measurements, style: Style): Draft {
+  const { panels, isCut } = draftPanels(measurements, style);
+  if (!isCut) return panels;
+  const beside = extraPieces(style, panels.laced, panels.pieces);
+  return {
+    ...panels,
+    extras: [...panels.extras, ...beside.pieces],
+    issues: [...panels.issues, ...beside.issues],
+  };
+}
+
+/** A draft without what lies beside its panels, but for the bands above them; `isCut` tells whether it came as far as cutting. */
+export function draftPanels(measurements: Measurements, style: Style): { panels: Draft; isCut: boolean } {
+  const uncut = (panels: Draft) => ({ panels, isCut: false });
   const { body, issues: bodyIssues } = checkBody(measurements);
   const issues: Issue[] = [...bodyIssues, ...checkStyle(style)];
-  if (!body || issues.some((each) => each.severity === 'block')) return nothing(issues);
+  if (!body || issues.some((each) => each.severity === 'block')) return uncut(nothing(issues));
 
   const { levels, issues: levelIssues } = levelsOf(body, style);
   issues.push(...levelIssues);
-  if (levels.length === 0) return nothing(issues);
+  if (levels.length === 0) return uncut(nothing(issues));
 
   const { ground, issues: groundIssues } = layGround(body, style, levels);
   const { blocks, edges, span } = ground;
@@ -80,7 +96,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
   const height = span.hem - span.top;
   if (height < LEAST_HEIGHT_MM) {
     issues.push(issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }));
-    return { ...nothing(issues), levels, blocks, span, nodes: nodesOn([]) };
+    return uncut({ ...nothing(issues), levels, blocks, span, nodes: nodesOn([]) });
   }
 
   const apart = cutApart(blocks, style, levels, edges, span);
@@ -91,21 +107,18 @@ export function draft(measurements: Measurements, style: Style): Draft {
   issues.push(...cut.issues, ...cautions(body, style, levels, seams, span.top));
   const { pieces } = cut;
   const sewn = [...seams, ...cut.darts];
-  const laced = lacedSides(style.closure);
   const bands = ground.bands
     ? shoulderBands(ground.bands, edges.top, seams, style, closure.onFold)
     : { pieces: [], issues: [] };
   issues.push(...bands.issues);
-  const beside = extraPieces(style, laced, pieces);
-  issues.push(...beside.issues);
-  return {
+  const panels: Draft = {
     levels,
     blocks,
     span,
     nodes: nodesOn(cut.made),
-    laced,
+    laced: lacedSides(style.closure),
     pieces,
-    extras: [...bands.pieces, ...beside.pieces],
+    extras: bands.pieces,
     proof: {
       ledger: girthLedger(
         levels,
@@ -120,6 +133,7 @@ export function draft(measurements: Measurements, style: Style): Draft {
     },
     issues,
   };
+  return { panels, isCut: true };
 }
 
 /** Where a shouldered block's neckline and armhole are given a height. */

@@ -6,7 +6,7 @@ import type { Measurements } from '../body/measurements';
 import { type BodySides, bodyOfHand, checkSides, differs, wholeSides } from '../body/sides';
 import { type Issue, issue } from '../issue';
 import { wholeProof } from '../proof/wholeProof';
-import { type Draft, draft } from './draft';
+import { type Draft, draft, draftPanels } from './draft';
 import { extrasOfHalves } from './extras';
 import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCentres';
 import type { Piece } from './piece';
@@ -23,28 +23,35 @@ import { HANDS, type Hand, type Side, type Style } from './types';
 export function draftWhole(measurements: Measurements, style: Style, sides: BodySides | null = null): Draft {
   const own = wholeSides(sides);
   const faults = checkSides(own);
-  const alike = draft(measurements, style);
-  if (faults.length > 0) return { ...alike, pieces: [], extras: [], issues: [...alike.issues, ...faults] };
+  if (faults.length > 0) {
+    const alike = draft(measurements, style);
+    return { ...alike, pieces: [], extras: [], issues: [...alike.issues, ...faults] };
+  }
+  if (!differs(own) && !style.rightWedges) return draft(measurements, style);
+  const alike = halfAlone(measurements, style);
   const { body } = checkBody(measurements);
-  const isAlike = !differs(own) && !style.rightWedges;
-  if (isAlike || !body || alike.issues.some(({ code }) => code === 'styleOutOfRange')) return alike;
+  if (!body || alike.issues.some(({ code }) => code === 'styleOutOfRange')) return alike;
 
   const ofHands = byHand((hand) => bodyOfHand(measurements, body, own, hand));
   const hasNape = style.shoulders !== undefined && style.shoulders.bandAbove === undefined;
   const nape = hasNape ? napeShared(body, ofHands) : null;
   const bodies = byHand((hand) => ({ ...ofHands[hand], ...nape }));
   const styles = byHand((hand) => styleOfHand(style, hand));
-  const apart = byHand((hand) => draft(bodies[hand], styles[hand]));
+  const apart = byHand((hand) => halfAlone(bodies[hand], styles[hand]));
   const moves = mateCentres(apart);
   const drafted = byHand((hand) => {
     const { front, back } = moves[hand];
     if ([front.top, front.hem, back.top, back.hem].every((move) => move === 0)) return apart[hand];
     const raised = nape && { backNeckToWaist: nape.backNeckToWaist - back.top };
-    return draft({ ...bodies[hand], ...raised }, withCentresMoved(styles[hand], moves[hand]));
+    return halfAlone({ ...bodies[hand], ...raised }, withCentresMoved(styles[hand], moves[hand]));
   });
   const { halves, drifts } = withMarksMated(drafted);
   return joined(alike, halves, apart, drifts, style);
 }
+
+/** What lies behind a lacing is cut of both halves at once, and straps for the whole. */
+const halfAlone = (measurements: Measurements, style: Style): Draft =>
+  draftPanels(measurements, style).panels;
 
 /** The nape lies at least so far below the shoulder level on either half, so that truing has room to move it. mm */
 const NAPE_BELOW_MM = 8;
@@ -112,12 +119,7 @@ function joined(
   );
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
   const beside = extrasOfHalves(style, left.laced, { left: left.pieces, right: right.pieces });
-  const issues = [
-    ...issuesOf(alike, drafted).filter((each) => !isOfExtra(each)),
-    ...foldIssues(style),
-    ...proof.issues,
-    ...beside.issues,
-  ];
+  const issues = [...issuesOf(alike, drafted), ...foldIssues(style), ...proof.issues, ...beside.issues];
   const [spanLeft, spanRight] = [left.span, right.span];
   return {
     levels: alike.levels,
@@ -147,15 +149,11 @@ function joined(
   };
 }
 
-/** Said of what lies behind a lacing in a half; the whole's are cut anew, of both. */
-const isOfExtra = ({ code, at: { piece } }: Issue): boolean =>
-  code === 'extraHasNoRoom' || /-(modesty|facing)$/.test(piece ?? '');
-
 /** What lies above the panels is cut for each half, as they are. */
 const bandsOf = (halves: Readonly<Record<Hand, Draft>>): Piece[] =>
   HANDS.flatMap((hand) => {
-    const bands = halves[hand].extras.filter(({ id }) => id.endsWith('-band'));
-    return bands.map((band) => rightSideUp(hand, band, halves[hand].extras));
+    const bands = halves[hand].extras;
+    return bands.map((band) => rightSideUp(hand, band, bands));
   });
 
 /** Where a centre is joined, each half's centre edge is the other's mate. */

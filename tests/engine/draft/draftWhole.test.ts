@@ -7,6 +7,8 @@ import {
   draftWhole,
   placePoint,
   type Style,
+  USUAL_BAND_ABOVE,
+  USUAL_SHOULDERS,
 } from '../../../src/engine';
 import { MEAN_BODY } from '../../support/drawBodies';
 
@@ -123,6 +125,43 @@ describe('a body that differs left to right', () => {
       90 / MEAN_BODY.waist,
       12,
     );
+  });
+
+  it('cuts what lies beside the panels of both halves at once, and for no half alone', () => {
+    const shoulders = { ...USUAL_SHOULDERS, bandAbove: USUAL_BAND_ABOVE };
+    const extras = { modesty: { overlap: 50 }, facing: { width: 45 }, straps: { length: 400, width: 25 } };
+    const body = { ...MEAN_BODY, acrossShoulder: 380 };
+    const whole = draftWhole(body, { ...DEFAULT_STYLE, shoulders, extras }, SIDES);
+    for (const hand of ['left', 'right'] as const)
+      expect(whole.halves?.[hand].extras.map(({ id }) => id)).toEqual(['front-band', 'back-band']);
+    expect(whole.extras.map(({ id }) => id)).toEqual([
+      'left-front-band',
+      'left-back-band',
+      'right-front-band',
+      'right-back-band',
+      'back-modesty',
+      'left-back-facing',
+      'right-back-facing',
+      'strap',
+    ]);
+  });
+
+  it('says of a facing that has no room that it has none, once for either half', () => {
+    // A deep point at centre back, from which the hem rises so fast that it would meet the top edge.
+    const steep: Style = {
+      ...DEFAULT_STYLE,
+      hemShape: {
+        ...DEFAULT_STYLE.hemShape,
+        centreBack: { beyond: 150, kind: 'corner' },
+        sideBack: { beyond: -120, kind: 'corner' },
+      },
+      extras: { facing: { width: 200 } },
+    };
+    const said = draftWhole(MEAN_BODY, steep, SIDES).issues.filter(({ code }) => code === 'extraHasNoRoom');
+    expect(said.map(({ at }) => at)).toEqual([
+      { block: 'back', field: 'extras.facing.width', hand: 'left' },
+      { block: 'back', field: 'extras.facing.width', hand: 'right' },
+    ]);
   });
 
   it('gives a panel too narrow with its half', () => {
