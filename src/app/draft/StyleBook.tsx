@@ -10,6 +10,7 @@ import { TextField } from '../parts/TextField';
 import { UndoLine } from '../parts/UndoLine';
 import { useOpen, useTable } from '../tableContext';
 import { KeepStyleForm } from './KeepStyleForm';
+import { layingOf } from './knownStyle';
 import { StyleFile } from './StyleFile';
 
 export default function StyleBook({ onClose }: { onClose: () => void }) {
@@ -17,7 +18,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
   const change = useTable((table) => table.change);
   const [gone, setGone] = useState<string | null>(null);
   const use = ({ name, style }: OwnStyle): void => {
-    change(`style ${name}`, (before) => changeStyle(before, () => style));
+    change(layingOf(name), (before) => changeStyle(before, () => style));
     onClose();
   };
   return (

@@ -1,16 +1,22 @@
 // @vitest-environment jsdom
-import { screen, within } from '@testing-library/react';
+import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import StyleBook from '../../../src/app/draft/StyleBook';
 import { StyleChoice } from '../../../src/app/draft/StyleChoice';
+import { SeenContext } from '../../../src/app/tableContext';
 import {
   addClient,
   type Book,
+  bookOnTable,
+  changeStyle,
   DEMO_BOOK,
   DEMO_CLIENT,
   keepStyle,
   NAMED_STYLES,
+  openClient,
   openSheet,
+  removeStyle,
+  setRightWedges,
   setSizing,
   writeStyle,
 } from '../../../src/document';
@@ -49,6 +55,74 @@ function styleBook(book: Book = DEMO_BOOK) {
   const styles = () => shown.table.getState().history.present.styles;
   return { ...shown, onClose, press, field, styles };
 }
+
+describe('the style on the table', () => {
+  const select = () => screen.getByRole('combobox', { name: 'Start from a style' });
+  const hem = (book: Book, mm: number): Book => changeStyle(book, (style) => ({ ...style, hemBelow: mm }));
+
+  it('is shown as chosen, from the first day on', () => {
+    onTable(<StyleChoice />);
+    expect(select()).toHaveDisplayValue('Over-bust corset');
+  });
+
+  it('is said to be changed, is chosen anew, and comes back with an undo', async () => {
+    const { user, client, table } = onTable(<StyleChoice />);
+    await user.selectOptions(select(), 'Waist cincher');
+    expect(select()).toHaveDisplayValue('Waist cincher');
+    act(() => table.getState().change('hem', (book) => hem(book, 100)));
+    expect(select()).toHaveDisplayValue('Changed from Waist cincher');
+    act(() => table.getState().undo());
+    expect(select()).toHaveDisplayValue('Waist cincher');
+    act(() => table.getState().redo());
+    await user.selectOptions(select(), 'Waist cincher');
+    expect(openSheet(client()).style).toEqual(NAMED_STYLES.get('cincher')?.style);
+    expect(select()).toHaveDisplayValue('Waist cincher');
+  });
+
+  it('is not asked about while a handle is pulled', () => {
+    const { table } = onTable(<StyleChoice />);
+    act(() => table.getState().show((book) => hem(book, 100)));
+    expect(select()).toHaveDisplayValue('Over-bust corset');
+    act(() => table.getState().keep('hem'));
+    expect(select()).toHaveDisplayValue('Changed from Over-bust corset');
+  });
+
+  it('is the one that was asked for, of two that are the same', async () => {
+    const copied: Book = JSON.parse(JSON.stringify(KEPT));
+    const { user } = onTable(<StyleChoice />, copied);
+    await user.selectOptions(select(), 'Harbour');
+    expect(select()).toHaveDisplayValue('Harbour');
+    await user.selectOptions(select(), 'V-front bodice with a dipped hem');
+    expect(select()).toHaveDisplayValue('V-front bodice with a dipped hem');
+    await user.selectOptions(select(), 'Harbour');
+    expect(select()).toHaveDisplayValue('Harbour');
+  });
+
+  it('is not said to be one that is no longer in the book', async () => {
+    const own = { ...V_FRONT, hemBelow: 90 };
+    const { user, table } = onTable(<StyleChoice />, keepStyle(DEMO_BOOK, 's', 'Harbour', own, '2026-11-20'));
+    await user.selectOptions(select(), 'Harbour');
+    act(() => table.getState().change('took out Harbour', (book) => removeStyle(book, 's')));
+    expect(select()).toHaveDisplayValue('Choose…');
+  });
+
+  it('is kept as it is with the right half on the table', async () => {
+    const two = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
+    const { user, table } = onTable(
+      <SeenContext value={bookOnTable(two, 'right')}>
+        <StyleChoice />
+      </SeenContext>,
+      two,
+    );
+    await user.click(screen.getByRole('button', { name: 'Style book' }));
+    await user.type(
+      await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
+      '{Enter}',
+    );
+    expect(table.getState().history.present.styles[0]?.style).toBe(openSheet(openClient(two)).style);
+    expect(select()).toHaveDisplayValue(DEMO_CLIENT.sheets[0]?.name ?? '');
+  });
+});
 
 describe('the style book', () => {
   it('keeps the style on the table under a name, and writes over one of that name', async () => {
