@@ -68,6 +68,17 @@ describe('how a wedge ends', () => {
     expect(wedgeIn(setEnds(low, ID, 'closed', BODICE)).lower).toEqual({ from: 'hip', below: -60 });
   });
 
+  it('asked for once more leaves the maker’s own points where they are, however high', () => {
+    const high = { from: 'bust', below: -20 } as const;
+    const opened = setDartPoint(setEnds(DEFAULT_STYLE, ID, 'openAtTop', BODICE), ID, 'lower', high);
+    expect(setEnds(opened, ID, 'openAtTop', BODICE)).toEqual(opened);
+    // A short eye above the bust, both points higher than the upper one would be proposed.
+    const closed = setEnds(DEFAULT_STYLE, ID, 'closed', BODICE);
+    const upper = { from: 'bust', below: -45 } as const;
+    const eye = setDartPoint(setDartPoint(closed, ID, 'upper', upper), ID, 'lower', high);
+    expect(setEnds(eye, ID, 'closed', BODICE)).toEqual(eye);
+  });
+
   it('is open at once when it is opened at the top edge above the bust', () => {
     for (const name of ['default', 'ball-bodice', 'stage-bodice', 'long-line-side-panels']) {
       const style = NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;

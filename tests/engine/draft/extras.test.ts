@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_STYLE, draft, draftWhole, type Piece, type Point, type Style } from '../../../src/engine';
+import {
+  DEFAULT_STYLE,
+  draft,
+  draftWhole,
+  type Piece,
+  type Point,
+  type Style,
+  USUAL_SHOULDERS,
+} from '../../../src/engine';
 import { facingShape } from '../../../src/engine/draft/facing';
 import type { LacedEdge } from '../../../src/engine/draft/lacedEdge';
 import { modestyShape } from '../../../src/engine/draft/modesty';
@@ -226,3 +234,108 @@ describe('what lies behind a laced edge', () => {
     ]);
   });
 });
+
+describe('allowances, warnings and halves of what lies behind a lacing', () => {
+  /** One seam over the bust and one behind, laced in front along an upright edge. */
+  const frontLaced: Style = {
+    ...DEFAULT_STYLE,
+    wedges: DEFAULT_STYLE.wedges.filter(({ id }) => id === 'front-bust' || id === 'back-centre'),
+    closure: { front: 'lacing', back: 'seam', lacingGap: 40 },
+  };
+
+  it('a facing that reaches the shoulder has a seam’s allowance there, as the shoulder it is sewn to', () => {
+    const style: Style = {
+      ...frontLaced,
+      allowances: { seam: 11, side: 25, top: 3, hem: 7, centre: 20 },
+      shoulders: USUAL_SHOULDERS,
+      extras: { facing: { width: 110 } },
+    };
+    const { extras, pieces } = draft({ ...MEAN_BODY, acrossShoulder: 380 }, style);
+    const facing = extras.find(({ id }) => id === 'front-facing');
+    const panel = pieces.find(({ id }) => id === 'front-1');
+    for (const piece of [facing, panel])
+      expect(
+        piece?.edges.filter(({ role }) => role === 'shoulder').map(({ allowance }) => allowance),
+      ).toEqual([11]);
+  });
+
+  it('a facing whose turned hem cannot lie on its seams says so, by the name of its piece', () => {
+    // Square to centre front it dips 60 mm, and bends up again within its 75 mm of allowance; 13 mm lie over the bend.
+    const deep: Style = {
+      ...frontLaced,
+      turnedHem: true,
+      allowances: { ...frontLaced.allowances, hem: 75 },
+      hemShape: { ...frontLaced.hemShape, centreFront: { beyond: 60, kind: 'smooth' } },
+      extras: { facing: { width: 60 } },
+    };
+    const said = (style: Style) =>
+      draft(MEAN_BODY, style)
+        .issues.filter(({ code, at }) => code === 'hemTurnsShort' && at.piece?.endsWith('facing'))
+        .map(({ severity, at }) => [severity, at.block, at.piece]);
+    expect(said(deep)).toEqual([['warn', 'front', 'front-facing']]);
+    expect(said({ ...deep, hemShape: frontLaced.hemShape })).toEqual([]);
+  });
+
+  it('a modesty panel lies with her right side under her right, wherever it is laced', () => {
+    // The left half is the slimmer one, so that a hem that rises as much to the bust line rises faster there.
+    const corner = { beyond: -60, kind: 'corner' } as const;
+    const style: Style = {
+      ...frontLaced,
+      closure: { front: 'lacing', back: 'lacing', lacingGap: 40 },
+      hemShape: { ...frontLaced.hemShape, bustLine: corner, sideBack: corner },
+      extras: { modesty: { overlap: 30 } },
+    };
+    const made = draftWhole(MEAN_BODY, style, { leftShare: { waist: 0.46, hip: 0.46 }, rightLower: {} });
+    for (const [block, onLeft, onRight] of [
+      ['front', 'right', 'left'],
+      ['back', 'left', 'right'],
+    ] as const) {
+      const modesty = made.extras.find(({ id }) => id === `${block}-modesty`) as Piece;
+      // Her laced edges are upright: the hem 30 mm from one is as much higher than at its foot as on the panel it lies under.
+      const rise = (hand: 'left' | 'right'): number => {
+        const panel = made.halves?.[hand].pieces.find(({ id }) => id === `${block}-1`);
+        const { edges, outer } = panel ?? { edges: [], outer: 0 };
+        const hem = edges.slice(1, outer).flatMap(({ points }) => points);
+        return heightAt(hem, 30) - (edges[0]?.points.at(-1)?.y ?? 0);
+      };
+      const hem = modesty.edges[1]?.points ?? [];
+      const foot = (x: number): number => heightAt(hem, x);
+      expect(Math.abs(rise('left') - rise('right')), block).toBeGreaterThan(1);
+      expect(foot(0) - foot(30), block).toBeCloseTo(rise(onLeft), 6);
+      expect(foot(100) - foot(70), block).toBeCloseTo(rise(onRight), 6);
+    }
+  });
+
+  it('a facing that has no room in the slimmer half only is left out there, told of with that half, and cut in the other', () => {
+    // From a deep point the hem rises by 270 mm to the side front: within a facing's width only where that is near.
+    const style: Style = {
+      ...frontLaced,
+      hemShape: {
+        ...frontLaced.hemShape,
+        centreFront: { beyond: 150, kind: 'corner' },
+        sideFront: { beyond: -120, kind: 'corner' },
+      },
+      extras: { facing: { width: 118 } },
+    };
+    for (const [slimmer, other, share] of [
+      ['left', 'right', 0.46],
+      ['right', 'left', 0.54],
+    ] as const) {
+      const leftShare = { bust: share, waist: share, hip: share };
+      const { extras, issues } = draftWhole(MEAN_BODY, style, { leftShare, rightLower: {} });
+      expect(extras.map(({ id }) => id)).toEqual([`${other}-front-facing`]);
+      expect(issues.filter(({ code }) => code === 'extraHasNoRoom').map(({ at }) => at)).toEqual([
+        { field: 'extras.facing.width', block: 'front', hand: slimmer },
+      ]);
+    }
+  });
+});
+
+/** Height of a row of points that grows in x, where it passes `x`. */
+function heightAt(points: readonly Point[], x: number): number {
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (a.x <= x && x <= b.x && a.x < b.x) return a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
+  }
+  return Number.NaN;
+}

@@ -213,3 +213,74 @@ describe('a slash that meets a node of the edge across', () => {
         for (const [i, point] of points.entries()) if (i > 0) expect(point).not.toEqual(points[i - 1]);
   });
 });
+
+describe('a dart whose line straight on from its point runs out at a seam', () => {
+  /** A panel that leans: 100 high, its foot 60 nearer the centre than its head; a dart at `x` of the hem, 8 wide and 20 high. */
+  const leaning = (x: number): Piece => {
+    const at = (px: number, py: number): Point => ({ x: px, y: py });
+    const [from, point, to] = [at(x, 100), at(x + 4, 80), at(x + 8, 100)];
+    const edge = (role: 'seam' | 'hem' | 'top', points: readonly Point[], dart?: 'dart') => ({
+      ...{ role, side: false, mate: null, allowance: 0, points },
+      ...(dart && { dart }),
+    });
+    return {
+      id: 'front-2',
+      block: 'front',
+      number: 2,
+      cut: { count: 2, onFold: false },
+      edges: [
+        edge('seam', [at(60, 0), at(0, 100)]),
+        edge('hem', [at(0, 100), from]),
+        edge('seam', [from, point], 'dart'),
+        edge('seam', [point, to], 'dart'),
+        edge('hem', [to, at(80, 100)]),
+        edge('seam', [at(80, 100), at(140, 0)]),
+        edge('top', [at(140, 0), at(60, 0)]),
+      ],
+      outer: 5,
+      darts: [{ wedge: 'dart', inner: [point, from], outer: [point, to], open: true }],
+      cutLine: [],
+      grain: [at(70, 40), at(70, 60)],
+      marks: [],
+    };
+  };
+  /** The same standing on its head. */
+  const upended = ({ edges, darts, ...piece }: Piece): Piece => {
+    const turned = ({ x, y }: Point): Point => ({ x: 140 - x, y: 100 - y });
+    const roles = { hem: 'top', top: 'hem' } as const;
+    const roleOf = (role: (typeof edges)[number]['role']) =>
+      role === 'hem' || role === 'top' ? roles[role] : role;
+    const round = [...edges.slice(5), ...edges.slice(0, 5)];
+    return {
+      ...piece,
+      edges: round.map((each) => ({ ...each, role: roleOf(each.role), points: each.points.map(turned) })),
+      outer: 2,
+      darts: darts.map(({ inner, outer, ...dart }) => ({
+        ...dart,
+        inner: [...outer].reverse().map(turned),
+        outer: [...inner].reverse().map(turned),
+      })),
+    };
+  };
+
+  // Straight up from (24, 80) the slash would meet the inner seam 40 mm down, from (68, 80) the top edge.
+  it('stays open: the panel is not slashed from side to side', () => {
+    expect(partsOf(leaning(20), 'hem')).toHaveLength(1);
+    expect(partsOf(upended(leaning(20)), 'top')).toHaveLength(1);
+  });
+
+  it('is shut where the line ends on the edge across', () => {
+    for (const [piece, at] of [
+      [leaning(64), 'hem'],
+      [upended(leaning(64)), 'top'],
+    ] as const) {
+      const parts = partsOf(piece, at);
+      expect(parts).toHaveLength(2);
+      // The trapezium towards the centre: (8 + 68) / 2 wide all the way up.
+      expect(parts.map((part) => Math.abs(area(ring(part)))).reduce((sum, each) => sum + each)).toBeCloseTo(
+        80 * 100 - (8 * 20) / 2,
+        6,
+      );
+    }
+  });
+});
