@@ -19,9 +19,15 @@ const MOST_STEPS = 200;
 
 export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [] });
 
-/** Records a change; what was undone before it is gone. The same state again records nothing. */
-export function record<T>(history: History<T>, state: T, change: string): History<T> {
+/**
+ * Records a change; what was undone before it is gone. The same state again records nothing.
+ *
+ * @param goesOn it goes on with the last change, and is one step with it under that one's name; where there is none, or
+ * one was undone since, it is a step of its own
+ */
+export function record<T>(history: History<T>, state: T, change: string, goesOn = false): History<T> {
   if (state === history.present) return history;
+  if (goesOn && history.past.length > 0 && history.future.length === 0) return { ...history, present: state };
   const past = [...history.past, { state: history.present, change }].slice(-MOST_STEPS);
   return { past, present: state, future: [] };
 }

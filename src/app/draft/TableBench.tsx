@@ -97,7 +97,11 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
   const change = useTable((table) => table.change);
   const keptStyle = useKeptStyle();
   const label = (handle: Handle): string => handleLabel(handle, keptStyle);
-  const actions = useHandleActions(label, onPull);
+  const actions = useHandleActions(
+    label,
+    (handle, value) => handleValue({ ...handle, value }, client.unit),
+    onPull,
+  );
   useWarmHand(layout !== null && width > 0, onPull);
   const add = ({ side, station }: NewWedge): void => {
     setAdding(false);
@@ -182,6 +186,7 @@ function useEscape(begun: boolean, leave: () => void): void {
 
 function useHandleActions(
   labelOf: (handle: Handle) => string,
+  readingOf: (handle: Handle, value: number) => string,
   onPull: (pulling: boolean) => void,
 ): HandleActions {
   const show = useTable((table) => table.show);
@@ -193,16 +198,20 @@ function useHandleActions(
     prepare: (handle, value) => {
       const book = changeStyle(kept, (style) => handle.set(style, value));
       const client = openClient(book);
-      // Drafted now, it is remembered when it is drawn.
-      draftOnTable(client, openSheet(client).style, hand);
-      return () => {
-        onPull(true);
-        show(() => book);
+      const { style } = openSheet(client);
+      return {
+        // Drafted now, it is remembered when it is drawn.
+        draft: draftOnTable(client, style, hand),
+        style,
+        show: () => {
+          onPull(true);
+          show(() => book);
+        },
       };
     },
-    commit: (handle) => {
+    commit: (handle, value, by) => {
       onPull(false);
-      keep(labelOf(handle).toLowerCase());
+      keep(labelOf(handle).toLowerCase(), { value: value === null ? '' : readingOf(handle, value), by });
     },
     restore: () => {
       onPull(false);

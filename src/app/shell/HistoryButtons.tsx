@@ -1,6 +1,7 @@
 // Undo and redo, each with the name of what it would do, and the last change said aloud with what came of it.
 
 import { useEffect, useRef, useState } from 'react';
+import type { Book, History } from '../../document';
 import { useTable } from '../tableContext';
 import { consequence } from './consequence';
 
@@ -43,31 +44,47 @@ function HistoryButton({ word, change, sign, onPress }: HistoryButtonProps) {
   );
 }
 
-/** Tells a screen reader what was changed last, and the consequence. */
+/** Keys that rest so long are through with a handle for now. ms */
+const REST_MS = 1000;
+
+/**
+ * Tells a screen reader what was changed last, and the consequence. Of keys pressed in a row only when they rest: each
+ * press tells the handle's own number.
+ */
 function Said() {
   const history = useTable((table) => table.history);
+  const moved = useTable((table) => table.moved);
   const before = useRef(history);
+  /** The book as it was before keys were pressed, while that is not told; and what will tell it. */
+  const untold = useRef<{ readonly book: Book; readonly telling: number } | null>(null);
   const [said, setSaid] = useState('');
   useEffect(() => {
-    const { past, future, present } = before.current;
-    if (history.present === present) return;
+    const last = before.current;
+    if (history.present === last.present) return;
     before.current = history;
-    const done = history.past.at(-1)?.change;
-    const undone = history.future[0]?.change;
-    const name =
-      history.future.length > future.length
-        ? `Undone: ${undone}`
-        : history.future.length < future.length &&
-            history.past.length > past.length &&
-            history.future.length > 0
-          ? `Done again: ${done}`
-          : (done ?? '');
-    const came = consequence(present, history.present);
-    setSaid([name, came].filter((each) => each !== '').join('; '));
-  }, [history]);
+    const how = moved?.history === history ? moved : null;
+    const name = [whatWasDone(last, history), how?.value ?? ''].filter((each) => each !== '').join(' ');
+    const tell = (book: Book): void => {
+      untold.current = null;
+      setSaid([name, consequence(book, history.present)].filter((each) => each !== '').join('; '));
+    };
+    const from = untold.current?.book ?? last.present;
+    window.clearTimeout(untold.current?.telling);
+    if (how && how.by !== 'pull')
+      untold.current = { book: from, telling: window.setTimeout(() => tell(from), REST_MS) };
+    else tell(last.present);
+  }, [history, moved]);
+  useEffect(() => () => window.clearTimeout(untold.current?.telling), []);
   return (
     <span className="unseen" role="status">
       {said}
     </span>
   );
+}
+
+function whatWasDone(before: History<Book>, { past, future }: History<Book>): string {
+  const done = past.at(-1)?.change ?? '';
+  if (future.length > before.future.length) return `Undone: ${future[0]?.change}`;
+  const again = future.length < before.future.length && past.length > before.past.length && future.length > 0;
+  return again ? `Done again: ${done}` : done;
 }

@@ -1,17 +1,31 @@
 // Joins the drag machine to pointer and keyboard events of one handle after another.
 
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import { type FocusEvent, type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import type { Draft, Style } from '../../engine';
 import type { Handle } from '../handle';
+import { numberIn } from '../numberIn';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
+import { goesOn, type KeyRun } from './keyRun';
 import { keyStep } from './keyStep';
 import { paced } from './paced';
 import { type Mark, type RestingPlace, settle } from './settle';
 
+/** A garment that is reckoned. */
+interface Prepared {
+  readonly draft: Draft;
+  readonly style: Style;
+  /** Shows it, for now. */
+  readonly show: () => void;
+}
+
 export interface HandleActions {
-  /** Reckons the garment with the handle's number at `value` mm; what comes back shows it, for now. */
-  readonly prepare: (handle: Handle, value: number) => () => void;
-  /** Keep what was shown last. */
-  readonly commit: (handle: Handle) => void;
+  /** Reckons the garment with the handle's number at `value` mm. */
+  readonly prepare: (handle: Handle, value: number) => Prepared;
+  /**
+   * Keep what was shown last, with the handle's number as the draft took it, mm; null where it has no such handle.
+   * `sameKey`: a key was pressed on it again a moment after the last press was kept.
+   */
+  readonly commit: (handle: Handle, value: number | null, by: 'pull' | 'key' | 'sameKey') => void;
   /** Go back to what was there before. */
   readonly restore: () => void;
 }
@@ -31,8 +45,8 @@ interface HandleEvents {
   readonly onPointerUp: () => void;
   readonly onPointerCancel: () => void;
   readonly onKeyDown: (event: KeyboardEvent<SVGElement>) => void;
-  readonly onKeyUp: () => void;
-  readonly onBlur: () => void;
+  readonly onKeyUp: (event: KeyboardEvent<SVGElement>) => void;
+  readonly onBlur: (event: FocusEvent<SVGElement>) => void;
 }
 
 /** The handle being pulled, and what it has come to rest on. */
@@ -59,13 +73,30 @@ export function useHandleDrag(
   const state = useRef<DragState>(IDLE);
   // The handle as it was pressed: its gain and its way to the style must not change under the pull.
   const pressed = useRef<Handle | null>(null);
-  const keyed = useRef<Handle | null>(null);
+  /** The handle as it was before a key went down on it. */
+  const keyed = useRef<{ handle: Handle; by: 'key' | 'sameKey' } | null>(null);
+  const run = useRef<KeyRun | null>(null);
   /** The number that was last asked to be shown in this pull, mm. */
   const asked = useRef<number | null>(null);
+  const shown = useRef<Prepared | null>(null);
   const [pace] = useState(paced);
   const marks = useRef<readonly Mark[]>([]);
   const [pulling, setPulling] = useState<Pulling | null>(null);
   useEffect(() => pace.forget, [pace]);
+
+  const prepare = (handle: Handle, value: number) => (): (() => void) => {
+    const prepared = actions.prepare(handle, value);
+    return () => {
+      shown.current = prepared;
+      prepared.show();
+    };
+  };
+
+  const commit = (handle: Handle, by: 'pull' | 'key' | 'sameKey'): void => {
+    const garment = shown.current;
+    shown.current = null;
+    actions.commit(handle, garment && numberIn(garment.draft, garment.style, handle), by);
+  };
 
   const show = (handle: Handle, step: DragStep, from: number, free: boolean): void => {
     if (!step.travel) return;
@@ -79,7 +110,7 @@ export function useHandleDrag(
     // Between two lines of the grid nothing changes, and nothing is drawn anew.
     if (kept === asked.current) return;
     asked.current = kept;
-    pace.ask(() => actions.prepare(handle, kept));
+    pace.ask(prepare(handle, kept));
   };
 
   const send = (gesture: Gesture, free = false): void => {
@@ -95,7 +126,7 @@ export function useHandleDrag(
     if (step.state.kind !== 'idle') return;
     if (step.effect === 'commit') {
       pace.finish();
-      actions.commit(handle);
+      commit(handle, 'pull');
     }
     pace.forget();
     if (step.effect === 'restore') actions.restore();
@@ -103,9 +134,12 @@ export function useHandleDrag(
     setPulling(null);
   };
 
-  const settleKeys = (): void => {
-    if (keyed.current) actions.commit(keyed.current);
+  const settleKeys = (at: number): void => {
+    if (!keyed.current) return;
+    const { handle, by } = keyed.current;
     keyed.current = null;
+    run.current = { handle: handle.id, at };
+    commit(handle, by);
   };
 
   const eventsFor = (handle: Handle): HandleEvents => ({
@@ -114,6 +148,7 @@ export function useHandleDrag(
       element.setPointerCapture(event.pointerId);
       element.focus({ preventScroll: true });
       pressed.current = handle;
+      run.current = null;
       marks.current = marksOf(handle);
       asked.current = null;
       send({
@@ -132,11 +167,17 @@ export function useHandleDrag(
       const change = keyStep(event.key, handle.gain, event.shiftKey ? steps.large : steps.small);
       if (change === null) return;
       event.preventDefault();
-      keyed.current ??= handle;
-      actions.prepare(handle, Math.min(handle.most, Math.max(handle.least, handle.value + change)))();
+      const value = Math.min(handle.most, Math.max(handle.least, handle.value + change));
+      // As far as it goes: there is nothing to be kept.
+      if (value === handle.value) return;
+      keyed.current ??= { handle, by: goesOn(run.current, handle.id, event.timeStamp) ? 'sameKey' : 'key' };
+      prepare(handle, value)()();
     },
-    onKeyUp: settleKeys,
-    onBlur: settleKeys,
+    onKeyUp: ({ timeStamp }) => settleKeys(timeStamp),
+    onBlur: ({ timeStamp }) => {
+      settleKeys(timeStamp);
+      run.current = null;
+    },
   });
 
   return { eventsFor, pulling };

@@ -1,0 +1,70 @@
+// @vitest-environment jsdom
+import { act, screen } from '@testing-library/react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { HistoryButtons } from '../../../src/app/shell/HistoryButtons';
+import { type Book, changeStyle, setStation } from '../../../src/document';
+import { onTable } from '../onTable';
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+const ease = (mm: number) => (book: Book) =>
+  changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, waist: mm } }));
+
+function said() {
+  const { table } = onTable(<HistoryButtons />);
+  const keep = (step: (book: Book) => Book, value: string, by: 'pull' | 'key' | 'sameKey'): void =>
+    act(() => {
+      table.getState().show(step);
+      table.getState().keep('bust wedge', { value, by });
+    });
+  const wait = (ms: number): void => act(() => void vi.advanceTimersByTime(ms));
+  return { table, keep, wait, text: () => screen.getByRole('status').textContent };
+}
+
+describe('what is said of a handle', () => {
+  it('is its own number first, then what came of it', () => {
+    const { keep, text } = said();
+    keep((book) => changeStyle(book, (style) => setStation(style, 'front-bust', 0.1)), '3¾ in', 'pull');
+    expect(text()).toMatch(/^bust wedge 3¾ in; Front 1 \S+ in wide at the waist, Front 2 /);
+  });
+
+  it('is said of keys in a row once they rest, and of all of them', () => {
+    const { keep, wait, text } = said();
+    // the demo's waist is 29 1/2 in, and is laced with 2 in less
+    keep(ease(-60), '1 in', 'key');
+    for (const mm of [-65, -70, -76.2]) {
+      wait(400);
+      keep(ease(mm), `${-mm} mm`, 'sameKey');
+      expect(text()).toBe('');
+    }
+    wait(999);
+    expect(text()).toBe('');
+    wait(1);
+    expect(text()).toBe('bust wedge 76.2 mm; waist laced 26½ in');
+  });
+
+  it('is only the number where the keys came back to where they began', () => {
+    const { keep, wait, text } = said();
+    keep(ease(-60), '1 in', 'key');
+    keep(ease(-50.8), '2 in', 'sameKey');
+    wait(1000);
+    expect(text()).toBe('bust wedge 2 in');
+  });
+
+  it('gives way to an undo, which is said at once', () => {
+    const { table, keep, wait, text } = said();
+    keep(ease(-76.2), '1 in', 'key');
+    act(() => table.getState().undo());
+    expect(text()).toBe('Undone: bust wedge; waist laced 27½ in');
+    wait(5000);
+    expect(text()).toBe('Undone: bust wedge; waist laced 27½ in');
+  });
+
+  it('does not give its number to the next change', () => {
+    const { table, keep, text } = said();
+    keep(ease(-60), '1 in', 'pull');
+    act(() => table.getState().change('ease', ease(-76.2)));
+    expect(text()).toBe('ease; waist laced 26½ in');
+  });
+});
