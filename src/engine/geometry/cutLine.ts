@@ -10,6 +10,7 @@ import { mergedRings } from './mergedRings';
 import type { Point } from './point';
 import { signedArea } from './polyline';
 import { turnedCorner } from './turnedCorner';
+import { withStretch } from './withStretch';
 
 /** An edge of a closed outline: it ends where the next one starts. */
 export interface AllowedEdge {
@@ -42,13 +43,17 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
  */
 export function cutLineTurnedUp(edges: readonly AllowedEdge[]): CutLine {
   const turned: (Corner | null)[] = [];
-  const line = laidAround(edges, (edge, next, run, following) => {
-    const hemFirst = run.turnedUp?.end === true;
-    if (!hemFirst && !following.turnedUp?.start) return joinCorner(edge, next);
-    const corner = turnedCorner(edge, next, hemFirst, (hemFirst ? run : following).points);
-    turned.push(corner);
-    return corner ?? joinCorner(edge, next);
-  });
+  const line = laidAround(
+    edges,
+    (edge, next, run, following) => {
+      const hemFirst = run.turnedUp?.end === true;
+      if (!hemFirst && !following.turnedUp?.start) return joinCorner(edge, next);
+      const corner = turnedCorner(edge, next, hemFirst, (hemFirst ? run : following).points);
+      turned.push(corner);
+      return corner ?? joinCorner(edge, next);
+    },
+    true,
+  );
   const isThere = ({ x, y }: Point): boolean =>
     line?.some((point) => Math.abs(point.x - x) < ROUNDED_MM && Math.abs(point.y - y) < ROUNDED_MM) === true;
   const turnsUp = turned.every((corner) => corner?.points.every(isThere)) && !fallsShort(line ?? [], edges);
@@ -72,7 +77,24 @@ const ROUNDED_MM = 1e-4;
 
 type JoinedBy = (edge: MovedEdge, next: MovedEdge, run: AllowedEdge, following: AllowedEdge) => Corner;
 
-function laidAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy): Point[] | null {
+/** The hem as it is turned up, with the corners at its ends. */
+function hemOf(
+  runs: readonly AllowedEdge[],
+  moved: readonly MovedEdge[],
+  corners: readonly Corner[],
+): Point[] {
+  const hem: Point[] = [];
+  for (const [i, edge] of moved.entries()) {
+    if (!runs[i]?.turnedUp) continue;
+    const [before, after] = [corners.at(i - 1) as Corner, corners[i] as Corner];
+    if (hem.length === 0) hem.push(...before.points);
+    hem.push(...edge.points.slice(before.fromStart, edge.points.length - after.fromEnd), ...after.points);
+  }
+  return hem;
+}
+
+/** @param keepsHem the hem stays as it was joined where the rest has to be untangled, if it can */
+function laidAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy, keepsHem = false): Point[] | null {
   if (edges.every(({ allowance }) => allowance === 0))
     return edges.flatMap(({ points }) => points.slice(0, -1));
   const runs = edges.flatMap(partedAtCorners);
@@ -99,6 +121,8 @@ function laidAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy): Point[] 
   const untangled = untangle(ring);
   if (holds(untangled)) return untangled;
   const union = unionOfStrips(runs, MITRE_LIMIT);
+  const withHem = union && keepsHem ? withStretch(union, hemOf(runs, moved, corners), CLEAR_MM) : null;
+  if (holds(withHem)) return withHem;
   return holds(union) ? union : null;
 }
 
