@@ -180,6 +180,78 @@ describe('a body that differs left to right', () => {
     for (const { at } of blocking) expect(at).toMatchObject({ hand: 'right', piece: 'right-front-2' });
   });
 
+  it('reaches from the higher top edge to the lower hem of its halves', () => {
+    const lower = SIDES.rightLower.waist ?? 0;
+    // The left is as the tape was laid; on the right the waist lies lower, and the hem 4 in below it.
+    expect(made.span?.hem).toBeCloseTo(MEAN_BODY.neckToWaist + lower + 4 * 25.4, 9);
+    expect(made.span?.top).toBeCloseTo(MEAN_BODY.neckToBust - 2 * 25.4, 9);
+    const hems = made.pieces.map(({ edges, outer }) => edges.slice(1, outer).flatMap((each) => each.points));
+    // Trued, an edge may leave the height it was drafted at by a little.
+    expect(Math.max(...hems.flat().map(({ y }) => y)) - (made.span?.hem ?? 0)).toBeLessThan(3);
+  });
+
+  it('has an off-shoulder band for each half, front and back, each sewn to its own at the shoulder', () => {
+    const style: Style = { ...DEFAULT_STYLE, shoulders: { ...USUAL_SHOULDERS, bandAbove: 40 } };
+    const { extras } = draftWhole({ ...MEAN_BODY, acrossShoulder: 380 }, style, SIDES);
+    expect(extras.map(({ id, cut }) => [id, cut.count])).toEqual([
+      ['left-front-band', 1],
+      ['left-back-band', 1],
+      ['right-front-band', 1],
+      ['right-back-band', 1],
+    ]);
+    for (const [i, { id, edges }] of extras.entries()) {
+      const shoulder = edges.findIndex(({ role }) => role === 'shoulder');
+      const mate = edges[shoulder]?.mate;
+      expect(mate?.piece).toBe(extras[i ^ 1]?.id);
+      // Sewn to each other: the mate of the mate is itself.
+      expect(extras[i ^ 1]?.edges[mate?.edge ?? -1]?.mate).toEqual({ piece: id, edge: shoulder });
+    }
+  });
+
+  it('puts no centre back on the fold either: its halves are sewn to each other there', () => {
+    const { pieces } = draftWhole(MEAN_BODY, closedBy('lacing', 'fold'), SIDES);
+    for (const [hand, other] of [
+      ['left', 'right'],
+      ['right', 'left'],
+    ])
+      expect(pieces.find(({ id }) => id === `${hand}-back-1`)).toMatchObject({
+        cut: { count: 1, onFold: false },
+        edges: expect.arrayContaining([
+          expect.objectContaining({
+            role: 'centre',
+            mate: { piece: `${other}-back-1`, edge: 0 },
+            allowance: DEFAULT_STYLE.allowances.centre,
+          }),
+        ]),
+      });
+  });
+
+  it('says of its closing once what is wrong with it, not once a half', () => {
+    const busk = { ...DEFAULT_STYLE, closure: { front: 'busk', back: 'lacing', lacingGap: 50 } } as const;
+    const shut = { ...DEFAULT_STYLE, closure: { front: 'seam', back: 'seam', lacingGap: 0 } } as const;
+    for (const [style, code] of [
+      [busk, 'buskNeedsStraightCentre'],
+      [shut, 'noOpening'],
+    ] as const)
+      expect(draftWhole(MEAN_BODY, style, SIDES).issues.filter((each) => each.code === code)).toHaveLength(1);
+  });
+
+  it('names a seam that is too short by its half, as the seam walk does', () => {
+    // The hem rises by 240 mm at the side front, to within 40 mm of the top edge.
+    const sideFront = { beyond: -240, kind: 'corner' } as const;
+    const { issues, proof } = draftWhole(
+      MEAN_BODY,
+      { ...DEFAULT_STYLE, hemShape: { ...DEFAULT_STYLE.hemShape, sideFront } },
+      SIDES,
+    );
+    const named = issues.filter(({ code }) => code === 'garmentTooShort').map(({ at }) => at);
+    expect(named.map(({ hand }) => hand)).toEqual(['left', 'right']);
+    for (const { hand, seam } of named) {
+      expect(seam?.startsWith(`${hand}-`)).toBe(true);
+      expect(proof.seams.map(({ id }) => id)).toContain(seam);
+    }
+  });
+
   it('lies closed up with every seam held together, the right half before the left', () => {
     if (!made.halves) throw new Error('not drafted whole');
     for (const held of ['top', 'waist', 'hem'] as const) {
