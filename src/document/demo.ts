@@ -18,7 +18,7 @@ const DEMO_MEASUREMENTS: Measurements = {
   bustPointWidth: inches(7.25),
   acrossShoulder: inches(15.25),
   neckWidth: null,
-  backNeckToWaist: inches(15.75),
+  backNeckToWaist: inches(15.25),
   underarmToWaist: inches(7.75),
   waistToLap: inches(5.5),
   frontBustArc: null,

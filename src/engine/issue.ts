@@ -32,6 +32,7 @@ export type IssueCode =
   | 'shoulderNeedsSideSeam'
   | 'shoulderWedges'
   | 'shoulderOffBlock'
+  | 'napeHeld'
   | 'topAboveArmpit'
   | 'armpitUnknown'
   | 'garmentTooShort'

@@ -256,6 +256,7 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   shoulderNeedsSideSeam: true,
   shoulderWedges: true,
   shoulderOffBlock: true,
+  napeHeld: true,
   topAboveArmpit: true,
   armpitUnknown: true,
   garmentTooShort: true,

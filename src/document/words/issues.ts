@@ -169,6 +169,8 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `${capital(wedge)} would run up into the armhole: on a shouldered ${block} one wedge ends at mid-shoulder, and the others need a point below. Give it an upper point, or take it off.`,
   shoulderOffBlock: ({ field, block }) =>
     `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
+  napeHeld: ({ length }) =>
+    `Back neck to waist is ${length('asked')}, but the shoulder line lies only ${length('front')} above the waist, as neck to waist in front has it: the centre back is drafted ${length('drafted')} long from the neck to the waist. Measure both again, over the bust in front.`,
   topAboveArmpit: ({ length }) =>
     `The top edge at the side stands ${length('over')} higher than the underarm and would cut in. Lower the top edge.`,
   armpitUnknown: ({ length }) =>

@@ -30,6 +30,9 @@ const USUAL_NECK_WIDTH_MM = inches(4.5);
 /** The nape lies so far below the shoulder level where it was not measured: from memory. mm */
 const USUAL_NAPE_BELOW_MM = 20;
 
+/** No nearer to the shoulder level does it lie. mm */
+const HIGHEST_NAPE_MM = 5;
+
 const LEAST_SHOULDER_MM = 40;
 const LEAST_NECK_MM = 10;
 const LEAST_NECK_DEPTH_MM = 30;
@@ -65,7 +68,7 @@ export function shouldersOf(
     if (tip.x - neck.x < LEAST_SHOULDER_MM || (chest && tip.x - armholeIn > chest.net[side] - LEAST_NECK_MM))
       issues.push(issue('shoulderOffBlock', 'block', { block: side, field: 'acrossShoulder' }));
   }
-  return { frames: issues.length > 0 ? null : frames, issues };
+  return { frames: issues.length > 0 ? null : frames, issues: [...issues, ...napeHeld(body, shoulders)] };
 }
 
 /** What in the style itself stands against shoulders: one wedge a block may run up to them, and a side seam must part the armhole. */
@@ -99,7 +102,16 @@ function tooSmall(body: Body, style: Style, { drop, bandAbove = 0 }: Shoulders, 
 
 /** Height of the nape at centre back, mm below the shoulder level: never above it. */
 export const napeOf = ({ neckToWaist, backNeckToWaist }: Body): number =>
-  Math.max(5, backNeckToWaist === null ? USUAL_NAPE_BELOW_MM : neckToWaist - backNeckToWaist);
+  Math.max(HIGHEST_NAPE_MM, backNeckToWaist === null ? USUAL_NAPE_BELOW_MM : neckToWaist - backNeckToWaist);
+
+/** Both blocks hang from one shoulder level, so a back that is longer than the front leaves no room for a neckline. */
+function napeHeld(body: Body, { bandAbove }: Shoulders): Issue[] {
+  const { neckToWaist, backNeckToWaist } = body;
+  const drafted = neckToWaist - napeOf(body);
+  if (bandAbove !== undefined || backNeckToWaist === null || backNeckToWaist <= drafted) return [];
+  const values = { asked: backNeckToWaist, drafted, front: neckToWaist };
+  return [issue('napeHeld', 'warn', { field: 'backNeckToWaist' }, values)];
+}
 
 function frameOf(
   side: Side,
