@@ -22,6 +22,8 @@ export interface Handle {
   readonly value: number;
   readonly least: number;
   readonly most: number;
+  /** Where less than this cannot stand but falls back to `least`: the first number after it, mm. */
+  readonly firstAfterLeast?: number;
   /** Change of the value for one mm of travel on the table to the right and down. */
   readonly gain: Point;
   /** The style with the number set. */

@@ -85,6 +85,7 @@ function axisHandle(
     value,
     // A dart ends within a panel, so it never comes to lie on the centre line.
     least: isDart(wedge) ? SETTLE_MM : 0,
+    firstAfterLeast: SETTLE_MM,
     most: width,
     gain: { x: directionOf(block.side) * gain, y: 0 },
     set: (before, at) => {

@@ -45,6 +45,17 @@ describe('arrow keys on a handle', () => {
     expectQuiet(visitor);
   });
 
+  it('take a wedge off the centre line, and back to it', async () => {
+    const { page } = await visit('draft');
+    const axis = page.locator('[data-handle="axis:front-centre"]');
+    await axis.focus();
+    await press(page, 'ArrowRight', 1);
+    // the least that can be sewn between them, 16 mm
+    await expect.poll(() => axis.getAttribute('aria-valuenow')).toBe('16');
+    await press(page, 'ArrowLeft', 1);
+    await expect.poll(() => axis.getAttribute('aria-valuenow')).toBe('0');
+  });
+
   it('keep what was pressed when the page is left in the midst of it', async () => {
     const { page } = await visit('draft');
     const hem = page.locator('[data-handle="edge:hem"]');

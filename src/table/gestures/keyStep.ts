@@ -1,6 +1,7 @@
 // What an arrow key does to a handle: sideways it goes the way it looks, up and down it grows and shrinks.
 
 import type { Point } from '../../engine';
+import type { Handle } from '../handle';
 
 /**
  * Change of a handle's value for a key, mm; null for a key that means nothing to it.
@@ -22,4 +23,15 @@ export function keyStep(key: string, gain: Point, step: number): number | null {
     default:
       return null;
   }
+}
+
+/** The number a handle comes to by such a change, mm: within its span, and past what it cannot stand at. */
+export function numberByKey(
+  handle: Pick<Handle, 'value' | 'least' | 'most' | 'firstAfterLeast'>,
+  change: number,
+): number {
+  const { value, least, most, firstAfterLeast = least } = handle;
+  const next = Math.min(most, Math.max(least, value + change));
+  if (next <= least || next >= firstAfterLeast) return next;
+  return change > 0 ? firstAfterLeast : least;
 }

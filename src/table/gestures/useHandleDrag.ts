@@ -6,7 +6,7 @@ import type { Handle } from '../handle';
 import { numberIn } from '../numberIn';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
 import { goesOn, type KeyRun } from './keyRun';
-import { keyStep } from './keyStep';
+import { keyStep, numberByKey } from './keyStep';
 import { paced } from './paced';
 import { type Mark, type RestingPlace, settle } from './settle';
 
@@ -167,7 +167,7 @@ export function useHandleDrag(
       const change = keyStep(event.key, handle.gain, event.shiftKey ? steps.large : steps.small);
       if (change === null) return;
       event.preventDefault();
-      const value = Math.min(handle.most, Math.max(handle.least, handle.value + change));
+      const value = numberByKey(handle, change);
       // As far as it goes: there is nothing to be kept.
       if (value === handle.value) return;
       keyed.current ??= { handle, by: goesOn(run.current, handle.id, event.timeStamp) ? 'sameKey' : 'key' };
