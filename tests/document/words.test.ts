@@ -163,7 +163,7 @@ describe('sentences for what a draft says', () => {
     const wedges = [...DEFAULT_STYLE.wedges, balancedWedge('front-near', 'front', 0.55, 1)];
     const [sentence] = spoken(issuesOf({}, { wedges }), 'panelTooNarrow', { wedges });
     expect(sentence).toMatch(
-      /^Front \d is only .+ in wide near the waist; it needs at least ¹³⁄₁₆ in to be sewn\. Take less into the side-front wedge/,
+      /^Front \d is only .+ in wide near the waist; it needs at least ¹³⁄₁₆ in to be sewn\. Move the side-front wedge/,
     );
   });
 

@@ -144,10 +144,10 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
   tooManyWedges: ({ block, count }) =>
     `The ${block} has ${count('count')} wedges; ${count('most')} is the most it can have. Take some off.`,
   panelTooNarrow: ({ piece, level, wedge, length }) =>
-    `${capital(piece)} is only ${narrower(length('width'), length('least'))} wide near the ${level}; it needs at least ${length('least')} to be sewn. Take less into ${wedge} there, or move it away from its neighbour.`,
+    `${capital(piece)} is only ${narrower(length('width'), length('least'))} wide near the ${level}; it needs at least ${length('least')} to be sewn. Move ${wedge} away from its neighbour or the side seam, take less into it there, or take it off.`,
   panelCrossed: ({ piece, level, wedge, number }) =>
     Number.isFinite(number('width'))
-      ? `The edges of ${piece} meet or cross near the ${level}, so it cannot be cut. Take less into ${wedge} there, or move it away from its neighbour.`
+      ? `The edges of ${piece} meet or cross near the ${level}, so it cannot be cut. Take less into ${wedge} there, move it away from its neighbour or the side seam, or take it off.`
       : `Top edge and hem of ${piece} run into each other or across a seam, so it cannot be cut. Make the garment longer, or take less into the wedges beside it.`,
   intakeNotPlaced: ({ block, level, length }) =>
     `At the ${level} the wedges of the ${block} had no room for ${length('left')}; the side seam takes it. Add a wedge, or raise the most one wedge may take, if the side grows too hollow.`,
