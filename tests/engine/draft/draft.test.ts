@@ -99,6 +99,22 @@ describe('pieces', () => {
   });
 });
 
+describe('the seams beside a side panel in one', () => {
+  it('have the side’s allowance on both mates, so that they can be let out; the others a seam’s', () => {
+    const allowances = { seam: 11, side: 22, top: 3, hem: 4, centre: 17 };
+    const { pieces } = draft(MEAN_BODY, { ...DEFAULT_STYLE, joinedSide: true, allowances });
+    const mates = pieces.flatMap(({ id, edges }) => edges.map((edge) => ({ id, edge })));
+    let beside = 0;
+    for (const { id, edge } of mates) {
+      if (edge.role !== 'seam') continue;
+      const atSide = id === 'side' || edge.mate?.piece === 'side';
+      beside += atSide ? 1 : 0;
+      expect(edge.allowance, id).toBe(atSide ? 22 : 11);
+    }
+    expect(beside).toBe(4);
+  });
+});
+
 describe('a garment', () => {
   it('too short for its seams is refused at the hem', () => {
     const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, hemBelow: -160 });

@@ -259,6 +259,28 @@ describe('allowances, warnings and halves of what lies behind a lacing', () => {
       ).toEqual([11]);
   });
 
+  it('a modesty panel behind a curved edge is marked as far down as the tape runs along that edge', () => {
+    const style: Style = {
+      ...DEFAULT_STYLE,
+      closure: { front: 'lacing', back: 'seam', lacingGap: 40 },
+      extras: { modesty: { overlap: 40 } },
+    };
+    const { extras, pieces } = draft(MEAN_BODY, style);
+    const panel = pieces.find(({ id }) => id === 'front-1') as Piece;
+    const modesty = extras.find(({ id }) => id === 'front-modesty') as Piece;
+    const edge = panel.edges[0]?.points ?? [];
+    // Where the centre wedge takes most the edge is a hair longer than it is deep: by a mark's width at the lowest.
+    const down = panel.marks.filter((mark) => mark.edge === 0).map(({ at }) => alongTo(edge, at).along);
+    const depths = panel.marks.filter((mark) => mark.edge === 0).map(({ at }) => at.y - (edge[0]?.y ?? 0));
+    expect((down.at(-1) ?? 0) - (depths.at(-1) ?? 0)).toBeGreaterThan(0.2);
+    for (const side of [0, 2]) {
+      const marks = modesty.marks.filter((mark) => mark.edge === side);
+      expect(marks).toHaveLength(down.length);
+      for (const [i, { at }] of marks.entries())
+        expect(at.y - (edge[0]?.y ?? 0)).toBeCloseTo(down[i] ?? Number.NaN, 6);
+    }
+  });
+
   it('a facing whose turned hem cannot lie on its seams says so, by the name of its piece', () => {
     // Square to centre front it dips 60 mm, and bends up again within its 75 mm of allowance; 13 mm lie over the bend.
     const deep: Style = {

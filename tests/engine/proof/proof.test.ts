@@ -11,7 +11,7 @@ import {
   type Wedge,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
+import { alongTo, legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
 import { withDarts } from '../../support/withDarts';
@@ -129,6 +129,37 @@ describe('the seam walk', () => {
         expect(row.lengthB).toBeCloseTo(lengthOf(edgeOf(pieces, row.b)), 9);
       }
     }
+  });
+});
+
+describe('the drift of balance marks', () => {
+  it('is the farthest that a mark of either mate lies from its level line, the tape run along the seam', () => {
+    let most = 0;
+    for (const body of drawBodies(20, 34)) {
+      const { pieces, proof, levels } = draft(body, DEFAULT_STYLE);
+      for (const { a, b, markDrift, kind } of proof.seams) {
+        if (kind === 'shoulder') continue;
+        const drifts = [a, b].flatMap(({ piece: id, edge }) => {
+          const piece = pieces.find((each) => each.id === id);
+          const points = piece?.edges[edge]?.points ?? [];
+          return (piece?.marks ?? [])
+            .filter((mark) => mark.edge === edge)
+            .map(({ level, at }) => {
+              const line = levels.find(({ name }) => name === level)?.y ?? Number.NaN;
+              const i = points.findIndex(
+                (p, k) => k > 0 && points[k - 1] && p.y < line !== (points[k - 1]?.y ?? 0) < line,
+              );
+              const [p, q] = [points[i - 1], points[i]];
+              if (!p || !q) return Number.NaN;
+              const crossed = { x: p.x + ((q.x - p.x) * (line - p.y)) / (q.y - p.y), y: line };
+              return Math.abs(alongTo(points, at).along - alongTo(points, crossed).along);
+            });
+        });
+        expect(Math.max(0, ...drifts)).toBeCloseTo(markDrift, 1);
+        most = Math.max(most, markDrift);
+      }
+    }
+    expect(most).toBeGreaterThan(0.5);
   });
 });
 

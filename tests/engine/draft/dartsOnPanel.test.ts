@@ -1,0 +1,84 @@
+// Darts within a panel: room beside them, the edge across them, and what the tape reads over them.
+
+import { describe, expect, it } from 'vitest';
+import { balancedWedge, DEFAULT_STYLE, draft, type Piece, type Point, type Style } from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { sewnAcross } from '../../support/outline';
+
+const dart = (id: string, station: number, waist: number) =>
+  ({
+    ...balancedWedge(id, 'back', station, 1),
+    sizing: 'hand',
+    intake: { waist },
+    upper: { from: 'waist', below: -80 },
+    lower: { from: 'waist', below: 60 },
+  }) as const;
+
+/** The back in one panel, but for these darts. */
+const withDarts = (...darts: Style['wedges']): Style => ({
+  ...DEFAULT_STYLE,
+  wedges: [...DEFAULT_STYLE.wedges.filter(({ block }) => block === 'front'), ...darts],
+});
+
+const narrowBeside = (style: Style): (string | undefined)[] =>
+  draft(MEAN_BODY, style)
+    .issues.filter(({ code, severity }) => code === 'panelTooNarrow' && severity === 'block')
+    .map(({ at }) => at.wedge);
+
+describe('the room a dart leaves', () => {
+  it('is refused where less than 20 mm lie between it and the side', () => {
+    expect(narrowBeside(withDarts(dart('eye', 0.5, 16)))).toEqual([]);
+    expect(narrowBeside(withDarts(dart('eye', 0.9, 16)))).toEqual(['eye']);
+  });
+
+  it('is refused where less than 20 mm lie between two of them', () => {
+    expect(narrowBeside(withDarts(dart('one', 0.2, 16), dart('other', 0.7, 16)))).toEqual([]);
+    expect(narrowBeside(withDarts(dart('one', 0.4, 16), dart('other', 0.6, 16)))).toEqual(['one']);
+  });
+});
+
+describe('the tape over a closed dart', () => {
+  it('reads the cloth that is left when it is stitched', () => {
+    const style = withDarts(dart('eye', 0.4, 20));
+    for (const body of drawBodies(20, 81)) {
+      const { pieces, proof, issues } = draft(body, style);
+      if (issues.some(({ severity }) => severity === 'block')) continue;
+      const waist = proof.ledger.find(({ level }) => level === 'waist');
+      const cloth = pieces.reduce((sum, piece) => sum + (sewnAcross(piece, waist?.y ?? 0) ?? 0), 0);
+      expect(waist?.sewnGirth).toBeCloseTo(2 * cloth, 6);
+      expect(Math.abs((waist?.sewnGirth ?? 0) - (waist?.targetGirth ?? 0))).toBeLessThan(0.1);
+    }
+  });
+});
+
+describe('the edge across an open dart', () => {
+  it('is cut to a peak that folds up along the leg onto the edge beside it', () => {
+    const open = {
+      ...balancedWedge('open', 'back', 0.4, 1),
+      sizing: 'hand',
+      intake: { waist: 16, hip: 30 },
+      upper: { from: 'waist', below: -80 },
+    } as const;
+    const style: Style = {
+      ...withDarts(open),
+      allowances: { ...DEFAULT_STYLE.allowances, hem: 0 },
+    };
+    const piece = draft(MEAN_BODY, style).pieces.find(({ darts }) => darts.length > 0) as Piece;
+    const { inner, outer } = piece.darts[0] ?? { inner: [], outer: [] };
+    const [tip, mouth, other] = [inner[0], inner.at(-1), outer.at(-1)] as [Point, Point, Point];
+    const peaks = piece.cutLine.filter(({ x, y }) => x > mouth.x + 1 && x < other.x - 1 && y > tip.y);
+    expect(peaks).toHaveLength(1);
+    const peak = peaks[0] as Point;
+    // Mirrored in the leg, from the dart's point to its mouth.
+    const [dx, dy] = [mouth.x - tip.x, mouth.y - tip.y];
+    const along = ((peak.x - tip.x) * dx + (peak.y - tip.y) * dy) / (dx * dx + dy * dy);
+    const folded = { x: 2 * (tip.x + along * dx) - peak.x, y: 2 * (tip.y + along * dy) - peak.y };
+    const hem = piece.edges[1]?.points ?? [];
+    const [before, end] = hem.slice(-2) as [Point, Point];
+    const off =
+      ((end.x - before.x) * (folded.y - before.y) - (end.y - before.y) * (folded.x - before.x)) /
+      Math.hypot(end.x - before.x, end.y - before.y);
+    expect(Math.abs(off)).toBeLessThan(1e-3);
+    expect(folded.x).toBeLessThan(mouth.x);
+  });
+});
