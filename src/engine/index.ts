@@ -64,6 +64,7 @@ export { distance, type Point } from './geometry/point';
 export { crossingsAt, pointsDown, polylineLength } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
 export type { Issue, IssueCode, Severity } from './issue';
+export { type BandWalkRow, bandWalk } from './proof/bandWalk';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';
 export { closeUp, type Placement, placePoint } from './proof/closedUp';
 export { closeUpWhole } from './proof/closedUpWhole';

@@ -53,6 +53,17 @@ describe('True', () => {
     expect(cells('hip')).toEqual(['40', 'below the hem', '']);
   });
 
+  it('says that an off-shoulder band is not drawn, and how long it is against the panels', () => {
+    const banded = NAMED_STYLES.get('off-shoulder-bridal')?.style as Style;
+    onTable(
+      <TrueStep />,
+      changeStyle(DEMO_BOOK, () => banded),
+    );
+    expect(screen.getByText(/^The off-shoulder band is not drawn here\./)).toHaveTextContent(
+      /its lower edge is 1[67].* in, (as long as|0\.0\d\d in (longer|shorter) than) the top edges it is sewn to, mark to mark/,
+    );
+  });
+
   it('leaves the gap out where nothing is laced', () => {
     onTable(
       <TrueStep />,

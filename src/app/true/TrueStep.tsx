@@ -6,6 +6,7 @@ import type { ClosedAt } from '../../engine';
 import { ClosedUp, type Picked, type PointedOut } from '../../table';
 import { IssueList } from '../parts/IssueList';
 import { useDraft, useOpen } from '../tableContext';
+import { sayBands } from './bandSaid';
 import { sayOpenDarts } from './openDarts';
 import { ProofTable } from './ProofTable';
 import { edgeRun, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
@@ -62,7 +63,7 @@ export function TrueStep() {
           nameOf={pieceLabel}
           onPick={pick}
         />
-        {sayOpenDarts(draft.pieces, at).map((sentence) => (
+        {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, client.unit)].map((sentence) => (
           <p key={sentence} className="hint">
             {sentence}
           </p>
