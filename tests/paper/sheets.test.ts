@@ -163,6 +163,25 @@ describe('sheets', () => {
     expect(sheetName({ row: 26, column: 0 })).toBe('AA1');
   });
 
+  it('are as many as cover the pattern from edge to edge with their overlaps, and none more', () => {
+    // Side by side, each sheet after the first adds its window less the overlap.
+    const { windowWidthMm: wide, windowHeightMm: high, overlapMm } = gridFor(A4, 'portrait', 1, 1);
+    expect(wide).toBeCloseTo(210 - 2 * A4.marginMm, 9);
+    for (let count = 1; count <= 12; count += 1) {
+      const [across, down] = [wide, high].map((each) => count * each - (count - 1) * overlapMm) as [
+        number,
+        number,
+      ];
+      const just = gridFor(A4, 'portrait', across, down);
+      expect([just.columns, just.rows]).toEqual([count, count]);
+      const over = gridFor(A4, 'portrait', across + 0.1, down + 0.1);
+      expect([over.columns, over.rows]).toEqual([count + 1, count + 1]);
+      const { right, bottom } = windowOf(just, { row: count - 1, column: count - 1 });
+      expect(right).toBeCloseTo(across, 6);
+      expect(bottom).toBeCloseTo(down, 6);
+    }
+  });
+
   it('without any line are left out', () => {
     const grid = gridFor(A4, 'portrait', 500, 700);
     expect([grid.columns, grid.rows]).toEqual([3, 3]);

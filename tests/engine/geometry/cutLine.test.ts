@@ -138,6 +138,48 @@ describe('a curved edge', () => {
   });
 });
 
+describe('an inward corner rounded more tightly than the allowance is wide', () => {
+  const radius = 4;
+
+  /** The ell of 100 by 100 less 60 by 40, its inward corner rounded; walked down, in along the notch, and down again. */
+  function ell(roundedIn: 'the edge before' | 'the edge after'): AllowedEdge[] {
+    const at = (x: number, y: number): Point => ({ x, y });
+    // Round (40 + r, 60 + r), from the foot of the inner side up to the notch's upper edge.
+    const round = Array.from({ length: 10 }, (_, i) => {
+      const turn = (Math.PI / 2) * (i / 9);
+      return at(40 + radius - radius * Math.cos(turn), 60 + radius - radius * Math.sin(turn));
+    });
+    const [first, last] = [round[0] as Point, round.at(-1) as Point];
+    const [before, after] = [
+      [at(40, 100), first],
+      [last, at(100, 60)],
+    ];
+    const rows =
+      roundedIn === 'the edge before'
+        ? [[...before, ...round.slice(1)], after]
+        : [before, [...round.slice(0, -1), ...after]];
+    return [
+      [at(0, 0), at(0, 100)],
+      [at(0, 100), at(40, 100)],
+      ...rows,
+      [at(100, 60), at(100, 0)],
+      [at(100, 0), at(0, 0)],
+    ].map((points) => ({ points, allowance: 10 }));
+  }
+
+  it.each(['the edge before', 'the edge after'] as const)(
+    'keeps the allowance all along, in %s',
+    (roundedIn) => {
+      const edges = ell(roundedIn);
+      const cut = cutOf(edges);
+      for (const { points } of edges)
+        for (const point of points) expect(distanceTo(cut, point)).toBeGreaterThan(10 - 0.03);
+      // As of the ell with a sharp corner: 120 square less what is left of the notch.
+      expect(areaSeen(cut)).toBeCloseTo(120 * 120 - 60 * 40, 1);
+    },
+  );
+});
+
 describe('a corner of the cut line', () => {
   const at = (x: number, y: number): Point => ({ x, y });
 
