@@ -70,6 +70,24 @@ describe('balancing', () => {
     expect(intakesAt(locked, 'front', 'underBust')[1]).toBe(0);
   });
 
+  it('leaves a panel that can be sewn and boned beside a centre wedge sized by hand, however much is to be placed', () => {
+    // A slim waist, and no cap but the panels themselves; the centre wedge lies wholly on the panel's side of the centre line.
+    const slim = { ...MEAN_BODY, waist: MEAN_BODY.waist - 150 };
+    for (const station of [-0.3, -0.4, -0.5])
+      for (const taken of [10, 20]) {
+        const wedges: Wedge[] = [
+          { ...balancedWedge('centre', 'front', -1, 1), sizing: 'hand', intake: { waist: taken } },
+          balancedWedge('bust', 'front', station, 1),
+        ];
+        const style = withWedges(wedges, { balance: { sideShare: 0.22, cap: 150 } });
+        expect(intakesAt(style, 'front', 'waist', slim)[1]).toBeGreaterThan(5);
+        const { proof, issues } = draft(slim, style);
+        const waist = proof.ledger.find(({ level }) => level === 'waist');
+        expect(waist?.widths['front-1']).toBeGreaterThanOrEqual(LEAST_PANEL_MM);
+        expect(issues.filter(({ code }) => code === 'panelTooNarrow')).toEqual([]);
+      }
+  });
+
   it('takes nothing where the wedges by hand already take more than is wanted', () => {
     const locked = withWedges([
       { ...balancedWedge('front-hand', 'front', -0.2, 1), sizing: 'hand', intake: { waist: 90 } },

@@ -125,6 +125,21 @@ describe('a garment', () => {
     );
   });
 
+  it('laced with a wide gap, or for bust points wide apart, still has a back that can be cut', () => {
+    // Half of 120 mm between the bust points less half of 150 mm of gap would be a bust line beyond the centre edge.
+    for (const [bustPointWidth, lacingGap] of [
+      [120, 150],
+      [300, 50],
+    ] as const) {
+      const closure = { ...DEFAULT_STYLE.closure, lacingGap };
+      const made = draft({ ...MEAN_BODY, bustPointWidth }, { ...DEFAULT_STYLE, closure });
+      expect(made.issues.filter(({ severity, at }) => severity === 'block' && at.block === 'back')).toEqual(
+        [],
+      );
+      expect(made.pieces.filter(({ block }) => block === 'back')).toHaveLength(3);
+    }
+  });
+
   it('whose bust points stand off the block is refused', () => {
     expect(draft({ ...MEAN_BODY, bustPointWidth: 480 }, DEFAULT_STYLE).issues).toContainEqual(
       expect.objectContaining({
