@@ -30,7 +30,8 @@ const SIZED = {
 
 export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const { sheet } = useOpen();
-  const { blocks } = useDraft();
+  const draft = useDraft();
+  const { blocks } = draft;
   const kept = useKeptStyle();
   const change = useTable((table) => table.change);
   const edit = (name: string, step: (style: Style) => Style): void =>
@@ -40,7 +41,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const block = wedge && blocks ? blocks[wedge.block] : null;
   const drafted = block?.wedges.find((each) => each.id === selected);
   const add = (side: Side): void => {
-    const next = addWedge(sheet.style, side, widestGap(sheet.style, side));
+    const next = addWedge(sheet.style, side, widestGap(sheet.style, side, draft));
     edit(`added a ${side} wedge`, () => next);
     onSelect(next.wedges.at(-1)?.id ?? null);
   };
