@@ -108,6 +108,15 @@ describe('the pace of a pull', () => {
     expect(shown).toEqual(['a with frame 1']);
   });
 
+  it('shows nothing of a pull that is broken off when the next one is let go before it moved', () => {
+    const pace = paced();
+    pace.ask(asking('a'));
+    pace.forget();
+    pace.finish();
+    nextFrame();
+    expect(shown).toEqual([]);
+  });
+
   it('forgets what a pull that is broken off asked for', () => {
     const pace = paced();
     pace.ask(asking('a', 9));
