@@ -47,11 +47,9 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   // The number being typed is always the latest; all that is said about it may come a moment later.
   const value = useTable((table) => openClient(seen(table)).measurements[name]);
   // A number that is not there yet is no fault: its label says that it is needed.
+  const own = issues.filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing');
   const said = (notes: boolean): string[] =>
-    issues
-      .filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing')
-      .filter((issue) => (issue.severity === 'note') === notes)
-      .map(sentence);
+    own.filter((issue) => (issue.severity === 'note') === notes).map(sentence);
   const remarks = said(false);
   return (
     <div className="measurement">
@@ -64,6 +62,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         needed={NEEDED.has(name)}
         hint={how}
         remarks={remarks}
+        refused={own.some(({ severity }) => severity === 'block')}
         onFocus={() => onFocus(name)}
         onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
         onKeep={() => keep(label.toLowerCase())}

@@ -105,6 +105,7 @@ function SideField({ label, path, value, span, signed = false, hint, onSet }: Si
   const show = useTable((table) => table.show);
   const keep = useTable((table) => table.keep);
   const drop = useTable((table) => table.drop);
+  const own = issues.filter(({ at }) => at.field === path);
   return (
     <div className="measurement">
       <LengthField
@@ -116,7 +117,8 @@ function SideField({ label, path, value, span, signed = false, hint, onSet }: Si
         optional={true}
         remember={`${client.id} ${path}`}
         hint={hint}
-        remarks={issues.filter(({ at }) => at.field === path).map(sentence)}
+        remarks={own.map(sentence)}
+        refused={own.some(({ severity }) => severity === 'block')}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}

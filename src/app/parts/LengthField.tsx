@@ -27,6 +27,8 @@ export interface LengthFieldProps {
   readonly hint?: string | undefined;
   /** What the draft has to say about it; the first is said aloud. */
   readonly remarks?: readonly string[];
+  /** The draft cannot take the value; the remarks say why. */
+  readonly refused?: boolean;
   /** Label for screen readers only, no line in the other unit. */
   readonly compact?: boolean;
   /** What the field can take, mm; beyond it the value is not shown but said. */
@@ -59,6 +61,7 @@ export function LengthField(props: LengthFieldProps) {
     needed = false,
     hint,
     remarks = [],
+    refused = false,
     compact = false,
     span,
   } = props;
@@ -109,7 +112,7 @@ export function LengthField(props: LengthFieldProps) {
           autoComplete="off"
           spellCheck={false}
           value={text}
-          aria-invalid={own && fault !== null && !focused}
+          aria-invalid={(refused || (own && fault !== null)) && !focused}
           aria-describedby={hint && !compact ? `${id}-hint ${id}-said` : `${id}-said`}
           onChange={(event) => read(event.target.value)}
           onFocus={() => {

@@ -152,4 +152,23 @@ describe('Measure', () => {
     expect(screen.getByText(/^29½ in on .*2026, now −½ in$/)).toBeVisible();
     expect(screen.getAllByText(/^As on .*2026$/).length).toBeGreaterThan(10);
   });
+
+  it.each(['999', '0', '3'])(
+    'marks a girth of %s in as refused, and its sentence describes the field',
+    async (text) => {
+      const { user } = onTable(<MeasureStep />);
+      const bust = screen.getByRole('textbox', { name: 'Bust girth' });
+      expect(bust).toBeValid();
+      await user.clear(bust);
+      await user.type(bust, text);
+      await user.tab();
+      expect(bust).toBeInvalid();
+      expect(bust).toHaveAttribute('aria-invalid', 'true');
+      expect(bust).toHaveAccessibleDescription(/between/);
+      await user.clear(bust);
+      await user.type(bust, '37');
+      await user.tab();
+      expect(bust).toHaveAttribute('aria-invalid', 'false');
+    },
+  );
 });
