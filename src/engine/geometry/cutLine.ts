@@ -141,7 +141,7 @@ function isCorner(before: Point, { x, y }: Point, after: Point): boolean {
   const bx = after.x - x;
   const by = after.y - y;
   // A chord of no length has no way, and is a corner to both its neighbours.
-  return ax * bx + ay * by <= CORNER_COS * (Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by)) || 1);
+  return ax * bx + ay * by <= CORNER_COS * Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
 }
 
 /** An edge as the runs between its own corners. */
