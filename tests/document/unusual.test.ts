@@ -12,6 +12,17 @@ describe('what a draft owes to an unusual body', () => {
     expect(unusualLine(wide, [], 'cm')).toContain('waist girth 101.6 cm');
   });
 
+  it('does not say that the draft follows what it is only compared with', () => {
+    const underarmToWaist = inches(11);
+    const alone = unusualLine({ ...body, underarmToWaist }, [], 'in');
+    expect(alone).toBe(
+      'Unusual for her other measurements: underarm to waist 11 in. Measure again; if she is built so, it is right.',
+    );
+    expect(unusualLine({ ...wide, underarmToWaist }, [], 'in')).toMatch(
+      /follows it: waist girth 40 in\. Unusual too: underarm to waist 11 in\. Measure again/,
+    );
+  });
+
   it('does not judge what was estimated', () => {
     expect(unusualLine(wide, ['waist'], 'in')).toBeNull();
   });

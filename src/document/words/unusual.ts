@@ -8,7 +8,16 @@ import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
 import { inSentence } from './styleFields';
 
-/** The unusual measurements in one sentence; null where there are none. None of them stops the draft. */
+/** What a draft is compared with, or takes only where it goes up to the shoulder. */
+const NOT_DRAFTED_BY: ReadonlySet<MeasurementName> = new Set<MeasurementName>([
+  'underarmToWaist',
+  'waistToLap',
+  'acrossShoulder',
+  'neckWidth',
+  'backNeckToWaist',
+]);
+
+/** The unusual measurements in one line; null where there are none. None of them stops the draft. */
 export function unusualLine(
   measurements: Measurements,
   estimated: readonly MeasurementName[],
@@ -16,11 +25,18 @@ export function unusualLine(
 ): string | null {
   const names = [...unusualOnes(measurements, estimated).keys()];
   if (names.length === 0) return null;
-  const said = names.map((name) => {
-    const mm = measurements[name] ?? Number.NaN;
-    return `${inSentence(MEASUREMENT_WORDS[name].label)} ${formatLength(mm, unit, { withUnit: true })}`;
-  });
-  return `Unusual for her other measurements, and the draft follows it: ${said.join('; ')}. Measure again; if she is built so, it is right.`;
+  const said = (which: readonly MeasurementName[]): string =>
+    which
+      .map((name) => {
+        const mm = measurements[name] ?? Number.NaN;
+        return `${inSentence(MEASUREMENT_WORDS[name].label)} ${formatLength(mm, unit, { withUnit: true })}`;
+      })
+      .join('; ');
+  const followed = names.filter((name) => !NOT_DRAFTED_BY.has(name));
+  const others = names.filter((name) => NOT_DRAFTED_BY.has(name));
+  const first = followed.length > 0 ? `, and the draft follows it: ${said(followed)}.` : '';
+  const then = others.length > 0 ? `${first ? ' Unusual too' : ''}: ${said(others)}.` : '';
+  return `Unusual for her other measurements${first}${then} Measure again; if she is built so, it is right.`;
 }
 
 /** More than this is no rounding of the tape. mm */
