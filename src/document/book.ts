@@ -26,6 +26,8 @@ export interface Sheet {
   readonly style: Style;
   /** The waist reduction, mm, for which the maker has read the caution; null while she has not. */
   readonly acknowledgedReduction: number | null;
+  /** The reduction over the ribs at that time, mm; left out where they were not spoken of then. */
+  readonly acknowledgedRibs?: number;
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
   readonly saved: SavedDraft | null;
 }
@@ -179,6 +181,7 @@ const sheetSchema = z.object({
   name: text,
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
+  acknowledgedRibs: z.optional(number),
   saved: z.nullable(
     z.object({
       on: text,

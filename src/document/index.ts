@@ -1,5 +1,6 @@
 // The document layer's one way in.
 
+export { acknowledge, isRead, wantsReading } from './acknowledgement';
 export { pointX, slantDart, straighten, straightenAt } from './axis';
 export {
   type BackedUpClient,

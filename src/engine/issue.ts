@@ -47,6 +47,8 @@ export type IssueCode =
   | 'zipNeedsAllowance'
   | 'waistReduction'
   | 'waistReductionHigh'
+  | 'ribReductionHigh'
+  | 'girthReductionHigh'
   | 'extraHasNoRoom'
   | 'hemNeedsAllowance'
   | 'hemTurnsShort'

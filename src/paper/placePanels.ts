@@ -15,7 +15,7 @@ import { panelTexts } from './panel/panelTexts';
 export interface PlanInput {
   readonly draft: Draft;
   readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
-  readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction'>;
+  readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
   /** The day as it is to be printed. */
   readonly date: string;
   /** For names that the page's own font cannot set. */

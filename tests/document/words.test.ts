@@ -188,6 +188,30 @@ describe('sentences for what a draft says', () => {
     expect(issue && issueSentence(issue, inCm)).toContain('12.7 cm (17 %); about 10.2 cm or 10 %');
   });
 
+  it('holds the other girths to the ceiling of the waist, and says that it is the waist’s', () => {
+    const ease = { ...DEFAULT_STYLE.ease, underBust: -inches(6), hip: -inches(5) };
+    const said = issuesOf({}, { ease });
+    // The ceiling of 4 in or 10 %: common practice for the waist, no source; 6 / 31.75 = 19 %
+    expect(spoken(said, 'ribReductionHigh')).toEqual([
+      'The ribs at the under-bust are drawn in by 6 in (19 %); even for a waist about 4 in or 10 %, whichever is less, is the usual ceiling (common practice). Read the cautions for tight lacing and mark them as read, or take less.',
+    ]);
+    expect(spoken(said, 'girthReductionHigh')[0]).toMatch(
+      /^The hip is drawn in by 5 in \(\d+ %\); even for a waist .* Look for a slip of the keyboard, or take less\.$/,
+    );
+  });
+
+  it('tells of cautions that were read as a fact, without asking for them again', () => {
+    const ease = { ...DEFAULT_STYLE.ease, waist: -inches(5), underBust: -inches(6) };
+    const asking = issuesOf({}, { ease }).filter(({ code }) => /^(waist|rib)ReductionHigh$/.test(code));
+    expect(asking).toHaveLength(2);
+    for (const issue of asking) {
+      expect(issueSentence(issue, inInches)).toContain('Read the cautions');
+      const fact = issueSentence(issue, { ...inInches, read: true });
+      expect(fact).toMatch(/drawn in by .*, is the usual ceiling[^.]*\.$/);
+      expect(fact).not.toMatch(/[Rr]ead|take less/);
+    }
+  });
+
   it('tells apart a garment too short and one turned upside down', () => {
     const short = { topAbove: -inches(5.5), hemBelow: -inches(1) };
     expect(spoken(issuesOf({}, short), 'garmentTooShort')[0]).toMatch(
@@ -271,6 +295,8 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   edgeTooSteep: true,
   waistReduction: true,
   waistReductionHigh: true,
+  ribReductionHigh: true,
+  girthReductionHigh: true,
   extraHasNoRoom: true,
   hemNeedsAllowance: true,
   hemTurnsShort: true,

@@ -272,6 +272,25 @@ describe('a pattern that must be spoken about', () => {
     expect(said).toContain('reduction of 4½ in were read and acknowledged');
     expect(said).not.toContain('have not been acknowledged');
     expect(said).toContain('Loosen at once');
+    expect(words(open.pages[0] as ReadPage)).toContain('mark them as read');
+    expect(said).not.toContain('mark them as read');
+  });
+
+  it('prints what was acknowledged of waist and ribs, and asks anew for what was tightened since', async () => {
+    const drawnIn = (underBust: number) => ({ ...style, ease: { ...style.ease, underBust } });
+    const asked = demoPattern('A4', drawnIn(-inches(6)));
+    const first = async (input: typeof asked): Promise<string> =>
+      words((await readPattern(await patternPdf(input))).pages[0] as ReadPage);
+    const acknowledgedFor = (ribs: number) => ({
+      ...asked,
+      sheet: { ...asked.sheet, acknowledgedReduction: inches(2), acknowledgedRibs: ribs },
+    });
+    const covered = await first(acknowledgedFor(inches(6)));
+    expect(covered).toContain('waist reduction of 2 in and an under-bust reduction of 6 in were read');
+    expect(covered).not.toMatch(/mark them as read|have not been acknowledged/);
+    const grown = await first(acknowledgedFor(inches(5)));
+    expect(grown).toContain('mark them as read');
+    expect(grown).toContain('have not been acknowledged');
   });
 
   it('labels the fold of a piece cut on the fold and draws no cut line along it', async () => {

@@ -24,6 +24,8 @@ export interface IssueContext {
   readonly unit: LengthUnit;
   /** The style that was drafted: its wedges give the names. */
   readonly style: Pick<Style, 'wedges'>;
+  /** The cautions that this issue wants read were read: it is told as a fact. Not so where left out. */
+  readonly read?: boolean;
 }
 
 /** The sentence for an issue. Parts of the place that the issue lacks are spoken of in general words. */
@@ -57,9 +59,11 @@ interface Parts {
   /** The ends of a span, as they are easily read, and within it. */
   readonly least: string;
   readonly most: string;
+  /** What to do about cautions not yet read; of those that were, nothing. */
+  readonly unread: string;
 }
 
-function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
+function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueContext): Parts {
   const number = (name: string): number => values[name] ?? Number.NaN;
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const length = (name: string): string => written(number(name));
@@ -92,6 +96,7 @@ function partsOf({ at, values }: Issue, { unit, style }: IssueContext): Parts {
     styleSpan: span,
     least,
     most,
+    unread: read ? '' : ' Read the cautions for tight lacing and mark them as read, or take less.',
   };
 }
 
@@ -106,6 +111,9 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** A width that rounds to the least it should be must not be written as that least. */
 const narrower = (width: string, least: string): string =>
   width === least ? `a hair less than ${least}` : width;
+
+const ceiling = (written: (mm: number) => string): string =>
+  `about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less`;
 
 /** One for each code: a code without words does not compile. */
 const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
@@ -199,8 +207,12 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     'The garment opens nowhere: both centres are joined or on the fold. Give it lacing, hooks, a zip or a busk at one of them, or a zip in the side seam.',
   waistReduction: ({ length, percent, written }) =>
     `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
-  waistReductionHigh: ({ length, percent, written }) =>
-    `The waist is drawn in by ${length('reduction')} (${percent('share')}); about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less, is the usual ceiling. Read the cautions for tight lacing and mark them as read, or take less.`,
+  waistReductionHigh: ({ length, percent, written, unread }) =>
+    `The waist is drawn in by ${length('reduction')} (${percent('share')}); ${ceiling(written)}, is the usual ceiling.${unread}`,
+  ribReductionHigh: ({ length, percent, written, unread }) =>
+    `The ribs at the under-bust are drawn in by ${length('reduction')} (${percent('share')}); even for a waist ${ceiling(written)}, is the usual ceiling (common practice).${unread}`,
+  girthReductionHigh: ({ level, length, percent, written }) =>
+    `The ${level} is drawn in by ${length('reduction')} (${percent('share')}); even for a waist ${ceiling(written)}, is the usual ceiling (common practice). Look for a slip of the keyboard, or take less.`,
   extraHasNoRoom: ({ styleName, block }) =>
     `${styleName} is more than the laced edge of the ${block} has room for: that edge bends too tightly, or top edge and hem run along it or meet. The piece is left out; make it narrower.`,
   hemNeedsAllowance: () =>

@@ -3,7 +3,7 @@
 import type { Body } from '../body/body';
 import type { Level } from '../draft/levels';
 import type { TruedSeam } from '../draft/truing';
-import type { Style } from '../draft/types';
+import type { LevelName, Style } from '../draft/types';
 import { type Issue, issue } from '../issue';
 import { inches } from '../units';
 
@@ -29,6 +29,7 @@ export function cautions(
 ): Issue[] {
   return [
     ...reduction(body, style),
+    ...reductionBeside(levels),
     ...armpit(body, style, levels, top),
     ...sitting(body, style),
     ...seams
@@ -49,10 +50,29 @@ function reduction(body: Body, style: Style): Issue[] {
   const reduced = -style.ease.waist;
   const values = { reduction: reduced, share: reduced / body.waist };
   const place = { level: 'waist', field: 'ease.waist' } as const;
-  if (reduced > MOST_REDUCTION_MM || reduced > MOST_REDUCTION_SHARE * body.waist)
-    return [issue('waistReductionHigh', 'warn', place, values)];
+  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', 'warn', place, values)];
   return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', 'note', place, values)] : [];
 }
+
+const pastCeiling = (reduced: number, girth: number): boolean =>
+  reduced > MOST_REDUCTION_MM || reduced > MOST_REDUCTION_SHARE * girth;
+
+/** There is no ceiling known for the other girths, so the waist's is taken; over the ribs it has to be acknowledged too. */
+function reductionBeside(levels: readonly Level[]): Issue[] {
+  return levels
+    .filter(({ name, bodyGirth, ease }) => name !== 'waist' && pastCeiling(-ease, bodyGirth))
+    .map(({ name, bodyGirth, ease }) =>
+      issue(
+        name === RIBS ? 'ribReductionHigh' : 'girthReductionHigh',
+        'warn',
+        { level: name, field: `ease.${name}` },
+        { reduction: -ease, share: -ease / bodyGirth },
+      ),
+    );
+}
+
+/** Where a garment presses on the ribs. */
+const RIBS: LevelName = 'underBust';
 
 function armpit(body: Body, style: Style, levels: readonly Level[], top: number): Issue[] {
   const waist = levels.find((level) => level.name === 'waist');

@@ -3,10 +3,12 @@
 import {
   edgeName,
   formatLength,
+  isRead,
   issueSentence,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   TURNED_HEM,
+  wantsReading,
 } from '../../document';
 import { turnsHemUp } from '../../engine';
 import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../estimates';
@@ -99,28 +101,36 @@ function allowances({ draft, client, sheet }: PlanInput): Paragraph[] {
 }
 
 function reduction({ draft, client, sheet }: PlanInput): Paragraph[] {
-  const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
-  const { acknowledgedReduction } = sheet;
-  const high = draft.issues.find((issue) => issue.code === 'waistReductionHigh');
-  const read: Paragraph[] =
-    acknowledgedReduction === null
-      ? []
-      : [
-          text(
-            `The cautions for a waist reduction of ${written(acknowledgedReduction)} were read and acknowledged.`,
-          ),
-        ];
-  if (!high) return read.length > 0 ? [{ kind: 'heading', text: 'Waist reduction' }, ...read] : [];
-  const covered =
-    acknowledgedReduction !== null && acknowledgedReduction >= (high.values.reduction ?? 0) - 0.01;
+  const high = draft.issues.filter(wantsReading);
+  const read = acknowledged(sheet, client.unit);
+  if (high.length === 0 && read.length === 0) return [];
+  const heading: Paragraph = { kind: 'heading', text: 'Tight lacing' };
+  if (high.length === 0) return [heading, ...read];
+  const isNew = high.some((issue) => !isRead(issue, sheet));
   return [
-    { kind: 'heading', text: 'Waist reduction' },
-    text(issueSentence(high, { unit: client.unit, style: sheet.style })),
+    heading,
+    ...high.map((issue) =>
+      text(issueSentence(issue, { unit: client.unit, style: sheet.style, read: isRead(issue, sheet) })),
+    ),
     ...read,
-    ...(covered ? [] : [text('The cautions for this reduction have not been acknowledged.')]),
+    ...(isNew ? [text('The cautions for this reduction have not been acknowledged.')] : []),
     small(SAFETY_STANDING),
     ...SAFETY_CAUTIONS.map((caution) => small(caution.text)),
   ];
+}
+
+/** What the cautions were acknowledged for, whatever has become of it since. */
+function acknowledged(
+  { acknowledgedReduction: waist, acknowledgedRibs: ribs = 0 }: PlanInput['sheet'],
+  unit: PlanInput['client']['unit'],
+): Paragraph[] {
+  if (waist === null) return [];
+  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const parts = [
+    ...(waist > 0 || ribs === 0 ? [`a waist reduction of ${written(waist)}`] : []),
+    ...(ribs > 0 ? [`an under-bust reduction of ${written(ribs)}`] : []),
+  ];
+  return [text(`The cautions for ${parts.join(' and ')} were read and acknowledged.`)];
 }
 
 function lostLetters({ client, sheet, letters }: PlanInput): Paragraph[] {

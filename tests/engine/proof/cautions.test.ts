@@ -31,6 +31,37 @@ describe('waist reduction', () => {
   });
 });
 
+describe('reduction at the other girths', () => {
+  const said = (ease: Partial<Style['ease']>, body: Partial<Measurements> = {}): string[] =>
+    draft({ ...MEAN_BODY, ...body }, { ...DEFAULT_STYLE, ease: { ...DEFAULT_STYLE.ease, ...ease } })
+      .issues.filter(({ code }) => /^(rib|girth)Reduction/.test(code))
+      .map(({ severity, code, at }) => `${severity} ${code} ${at.field}`);
+  const tenth = (name: 'bust' | 'underBust' | 'hip'): number => MEAN_BODY[name] / 10;
+
+  // 10 % or 4 in, whichever is less: common practice for the waist, no source
+  it('is silent up to the ceiling of the waist and a warning past it, over the ribs of its own kind', () => {
+    expect(tenth('underBust')).toBeLessThan(inches(4));
+    expect(said({ underBust: 0.1 - tenth('underBust') })).toEqual([]);
+    expect(said({ underBust: -0.1 - tenth('underBust') })).toEqual(['warn ribReductionHigh ease.underBust']);
+    expect(said({ bust: 0.1 - tenth('bust'), hip: 0.1 - tenth('hip') })).toEqual([]);
+    expect(said({ bust: -0.1 - tenth('bust'), hip: -0.1 - tenth('hip') })).toEqual([
+      'warn girthReductionHigh ease.bust',
+      'warn girthReductionHigh ease.hip',
+    ]);
+  });
+
+  it('is a warning above 4 in of a girth of which 10 % is more, and says by how much', () => {
+    const hip = 1200;
+    expect(said({ hip: 0.1 - inches(4) }, { hip })).toEqual([]);
+    expect(said({ hip: -0.1 - inches(4) }, { hip })).toEqual(['warn girthReductionHigh ease.hip']);
+    const ease = { ...DEFAULT_STYLE.ease, underBust: -100 };
+    const ribs = draft(MEAN_BODY, { ...DEFAULT_STYLE, ease }).issues.find(
+      ({ code }) => code === 'ribReductionHigh',
+    );
+    expect(ribs?.values).toEqual({ reduction: 100, share: 100 / MEAN_BODY.underBust });
+  });
+});
+
 describe('top edge and armpit', () => {
   const height = MEAN_BODY.neckToWaist - (MEAN_BODY.neckToBust - DEFAULT_STYLE.overBustAbove);
 
