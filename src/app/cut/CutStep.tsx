@@ -1,5 +1,6 @@
 // Cut: the panels apart with their allowances, as they will lie on paper; which paper; the print and the other files.
 
+import { wantsReading } from '../../document';
 import { IssueList } from '../parts/IssueList';
 import { useDraft, useOpen } from '../tableContext';
 import { AllowanceCard } from './AllowanceCard';
@@ -24,7 +25,7 @@ export function CutStep() {
   const input = usePlanInput();
   const Print = MEDIA[medium];
   // Where it keeps the print back, the card of the print says so, with the way on.
-  const told = awaitsReading(input) ? issues.filter(({ code }) => code !== 'waistReductionHigh') : issues;
+  const told = awaitsReading(input) ? issues.filter((issue) => !wantsReading(issue)) : issues;
   return (
     <div className="cut-step">
       <Print

@@ -3,7 +3,8 @@
 import type { ReactNode } from 'react';
 import { ChoiceRow } from './ChoiceRow';
 import { choose, type Medium, useCutChoices } from './cutChoices';
-import { REFUSAL_LINKS, type Refusal } from './usePlanInput';
+import { RefusalLink } from './RefusalLink';
+import type { Refusal } from './usePlanInput';
 import type { Printing } from './usePrint';
 
 const MEDIA: readonly { value: Medium; label: string; button: string }[] = [
@@ -52,12 +53,11 @@ export function PrintCard({ children, printing, refusal, ready, onPrint }: Print
         </button>
       )}
       {/* What is only not there yet is no fault. */}
-      <p className={!failure && refusal?.step === 'measure' ? 'hint' : 'said'} aria-live="polite">
+      <p className={!failure && refusal?.cure === 'measure' ? 'hint' : 'said'} aria-live="polite">
         {failure ??
           (refusal ? (
             <>
-              <b>Not printed yet.</b> {refusal.sentence}{' '}
-              <a href={`#${refusal.step}`}>{REFUSAL_LINKS[refusal.step]}</a>
+              <b>Not printed yet.</b> {refusal.sentence} <RefusalLink cure={refusal.cure} />
             </>
           ) : (
             ''

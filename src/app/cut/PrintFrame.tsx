@@ -2,7 +2,8 @@
 
 import type { ReactNode } from 'react';
 import { PrintCard, type PrintCardProps } from './PrintCard';
-import { REFUSAL_LINKS, type Refusal } from './usePlanInput';
+import { RefusalLink } from './RefusalLink';
+import type { Refusal } from './usePlanInput';
 
 export interface Surroundings {
   /** Cards under the choice of paper, and under the drawing. */
@@ -41,7 +42,7 @@ function NoPlan({ refusal }: { refusal: Refusal | null }) {
       <p>{refusal ? refusal.sentence : 'The panels are laid out as soon as its size can be printed on.'}</p>
       {refusal ? (
         <p>
-          <a href={`#${refusal.step}`}>{REFUSAL_LINKS[refusal.step]}</a>
+          <RefusalLink cure={refusal.cure} />
         </p>
       ) : null}
     </section>

@@ -1,8 +1,8 @@
 // What the pattern of the draft in view is made from, and whether it may be made at all.
 
 import { useMemo } from 'react';
+import { isRead, wantsReading } from '../../document';
 import type { PlanInput } from '../../paper';
-import { isAcknowledged } from '../draft/SafetyCard';
 import { useDraft, useOpen } from '../tableContext';
 import { napFor, useCutChoices } from './cutChoices';
 import { makingFor, useMakingChoices } from './makingChoices';
@@ -25,17 +25,11 @@ export function usePlanInput(): PlanInput {
   );
 }
 
-/** Why no file may be made now, and the step where that is cured. */
+/** Why no file may be made now, and where that is cured: a step, or the cautions in one. */
 export interface Refusal {
   readonly sentence: string;
-  readonly step: 'measure' | 'draft';
+  readonly cure: 'measure' | 'draft' | 'cautions';
 }
-
-/** The words of the way there. */
-export const REFUSAL_LINKS: Readonly<Record<Refusal['step'], string>> = {
-  measure: 'Go to the measurements',
-  draft: 'Go to the draft',
-};
 
 /** Null when every file may be made. */
 export function refusalOf({ draft, sheet }: PlanInput): Refusal | null {
@@ -43,23 +37,22 @@ export function refusalOf({ draft, sheet }: PlanInput): Refusal | null {
   if (issues.some(({ code }) => code === 'measurementMissing'))
     return {
       sentence: 'Some measurements that the draft needs are not filled in.',
-      step: 'measure',
+      cure: 'measure',
     };
   if (pieces.length === 0 || issues.some(({ severity }) => severity === 'block'))
     return {
       sentence: 'The draft cannot be cut as it is, so it is not printed; what to change stands below.',
-      step: 'draft',
+      cure: 'draft',
     };
   if (awaitsReading({ draft, sheet }))
     return {
       sentence:
-        'The waist is drawn in by more than is usual. Read the cautions and acknowledge them in the Draft step; then it prints.',
-      step: 'draft',
+        'The garment is drawn in by more than is usual. Read the cautions and acknowledge them in the Draft step; then it prints.',
+      cure: 'cautions',
     };
   return null;
 }
 
-/** The waist is drawn in by so much that the cautions have to be read before anything is printed. */
+/** Waist or ribs are drawn in by so much that the cautions have to be read before anything is printed. */
 export const awaitsReading = ({ draft, sheet }: Pick<PlanInput, 'draft' | 'sheet'>): boolean =>
-  draft.issues.some(({ code }) => code === 'waistReductionHigh') &&
-  !isAcknowledged(sheet.acknowledgedReduction, -sheet.style.ease.waist);
+  draft.issues.some((issue) => wantsReading(issue) && !isRead(issue, sheet));

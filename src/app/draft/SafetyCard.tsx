@@ -1,6 +1,16 @@
 // The wearer's safety, next to where the reduction is set; a high one has to be acknowledged, and that prints.
 
-import { changeSheet, formatLength, SAFETY_CAUTIONS, SAFETY_STANDING } from '../../document';
+import { useEffect } from 'react';
+import {
+  acknowledge,
+  changeSheet,
+  formatLength,
+  isRead,
+  SAFETY_CAUTIONS,
+  SAFETY_STANDING,
+  wantsReading,
+} from '../../document';
+import { arriveAtCautions, CAUTIONS_PLACE } from '../parts/cautionsWay';
 import { Tick } from '../parts/Tick';
 import { useDraft, useOpen, useTable } from '../tableContext';
 
@@ -8,32 +18,38 @@ export function SafetyCard() {
   const { client, sheet } = useOpen();
   const { issues } = useDraft();
   const change = useTable((table) => table.change);
-  const high = issues.some((issue) => issue.code === 'waistReductionHigh');
-  const { waist } = client.measurements;
-  const reduction = -sheet.style.ease.waist;
-  const acknowledged = isAcknowledged(sheet.acknowledgedReduction, reduction);
+  useEffect(arriveAtCautions, []);
+  const wanted = issues.filter(wantsReading);
+  const high = wanted.length > 0;
+  const acknowledged = wanted.every((issue) => isRead(issue, sheet));
+  const { waist, underBust } = client.measurements;
+  const { ease } = sheet.style;
+  const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
   return (
     <section
-      className={`card safety-card${high && !acknowledged ? ' pressing' : ''}`}
+      className={`card safety-card${acknowledged ? '' : ' pressing'}`}
       aria-label="The wearer’s safety"
     >
-      <h3>The wearer’s safety</h3>
-      {reduction > 0 ? (
+      <h3 {...CAUTIONS_PLACE}>The wearer’s safety</h3>
+      {ease.waist < 0 ? (
         <p>
-          The waist is {waist === null ? 'to be ' : ''}taken in by{' '}
-          <b>{formatLength(reduction, client.unit, { withUnit: true })}</b>
-          {waist === null ? '; it is not measured yet' : percentOf(reduction, waist)}.
+          The waist is {waist === null ? 'to be ' : ''}taken in by <b>{written(-ease.waist)}</b>
+          {waist === null ? '; it is not measured yet' : percentOf(-ease.waist, waist, 'natural waist')}.
         </p>
       ) : (
         <p>The waist is not taken in.</p>
       )}
+      {ease.underBust < 0 ? (
+        <p>
+          The ribs at the under-bust are taken in by <b>{written(-ease.underBust)}</b>
+          {underBust === null ? '' : percentOf(-ease.underBust, underBust, 'girth there')}.
+        </p>
+      ) : null}
       {high ? (
         <Tick
           on={acknowledged}
           onSet={(read) =>
-            change('acknowledged the caution', (book) =>
-              changeSheet(book, (open) => ({ ...open, acknowledgedReduction: read ? reduction : null })),
-            )
+            change('acknowledged the caution', (book) => changeSheet(book, (open) => acknowledge(open, read)))
           }
         >
           I have read the cautions and the wearer knows them. This is printed on the pattern.
@@ -54,10 +70,6 @@ export function SafetyCard() {
   );
 }
 
-/** An acknowledgement holds up to the reduction it was given for. mm */
-export const isAcknowledged = (acknowledged: number | null, reduction: number): boolean =>
-  acknowledged !== null && reduction <= acknowledged + 0.05;
-
-/** ", 6.8 % of the natural waist"; nothing of a waist that cannot be. */
-const percentOf = (mm: number, whole: number): string =>
-  whole ? `, ${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} % of the natural waist` : '';
+/** ", 6.8 % of the natural waist"; nothing of a girth that cannot be. */
+const percentOf = (mm: number, whole: number, name: string): string =>
+  whole ? `, ${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} % of the ${name}` : '';

@@ -1,9 +1,10 @@
 // What the draft has to say, gravest first; each sentence names its place.
 
 import { useMemo } from 'react';
-import { MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../../document';
+import { isRead, MEASUREMENT_WORDS, unusualLine, wantsReading, widerThanBustLine } from '../../document';
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../tableContext';
+import { CautionsLink } from './CautionsLink';
 import { useIssueSentence } from './useIssueSentence';
 
 const GRAVITY: readonly Severity[] = ['block', 'warn', 'note'];
@@ -15,6 +16,7 @@ const NAMES: Readonly<Record<Severity, string>> = {
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const sentence = useIssueSentence();
+  const { sheet } = useOpen();
   const odd = useOddities();
   const missing = issues.flatMap(({ code, at }) =>
     code === 'measurementMissing' && at.field ? [at.field] : [],
@@ -27,6 +29,12 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const line = (issue: Issue) => (
     <li key={`${issue.code} ${JSON.stringify(issue.at)}`} className={issue.severity}>
       <b>{NAMES[issue.severity]}</b> {sentence(issue)}
+      {wantsReading(issue) && !isRead(issue, sheet) ? (
+        <>
+          {' '}
+          <CautionsLink />
+        </>
+      ) : null}
     </li>
   );
   if (sorted.length === 0 && missing.length === 0 && odd.length === 0) return null;

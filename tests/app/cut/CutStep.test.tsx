@@ -3,7 +3,15 @@ import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CutStep } from '../../../src/app/cut/CutStep';
 import { useCutChoices } from '../../../src/app/cut/cutChoices';
-import { changeClient, changeStyle, DEMO_BOOK, NAMED_STYLES, setMeasurement } from '../../../src/document';
+import {
+  acknowledge,
+  changeClient,
+  changeSheet,
+  changeStyle,
+  DEMO_BOOK,
+  NAMED_STYLES,
+  setMeasurement,
+} from '../../../src/document';
 import { readPattern } from '../../paper/readPattern';
 import { onTable } from '../onTable';
 
@@ -149,9 +157,24 @@ describe('the Cut step on sheets', () => {
     expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeDisabled();
     const paper = screen.getByRole('region', { name: 'Paper' });
     expect(within(paper).getByText('Not printed yet.')).toBeVisible();
-    expect(within(paper).getByRole('link', { name: 'Go to the draft' })).toHaveAttribute('href', '#draft');
+    expect(within(paper).getByRole('link', { name: 'Read the cautions' })).toHaveAttribute('href', '#draft');
     expect(screen.queryByText('Look again')).toBeNull();
-    expect(screen.getAllByText(/waist is drawn in/)).toHaveLength(1);
+    expect(screen.getAllByText(/garment is drawn in/)).toHaveLength(1);
+  });
+
+  it('keeps the print back for the ribs as for the waist, until the cautions are marked as read', () => {
+    const tight = changeStyle(DEMO_BOOK, (style) => ({ ...style, ease: { ...style.ease, underBust: -150 } }));
+    const { unmount } = onTable(<CutStep />, tight);
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeDisabled();
+    unmount();
+    onTable(
+      <CutStep />,
+      changeSheet(tight, (sheet) => acknowledge(sheet, true)),
+    );
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeEnabled();
+    expect(screen.getByText(/ribs at the under-bust are drawn in by/)).toBeVisible();
+    expect(screen.queryByText(/as read/)).toBeNull();
+    expect(screen.queryByRole('link', { name: 'Read the cautions' })).toBeNull();
   });
 });
 
