@@ -1,12 +1,13 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
-import { memo, useDeferredValue, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, MEASUREMENT_WORDS, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
 import { SeenContext, useOpen, useTable } from '../tableContext';
 import { BodyFigure, isBehind } from './BodyFigure';
 import { MeasurementField } from './MeasurementField';
+import { arriveAtName, awaitName } from './nameField';
 import { SidesFields } from './SidesFields';
 import { TapeDay } from './TapeDay';
 
@@ -38,9 +39,11 @@ export function MeasureStep() {
   const [focused, setFocused] = useState<MeasurementName | null>(null);
   const later = useDeferredValue(book);
   const change = useTable((table) => table.change);
+  const card = useRef<HTMLElement>(null);
+  useEffect(() => arriveAtName(card.current));
   return (
     <div className="measure-step">
-      <section className="client-card" aria-label="Client">
+      <section ref={card} className="client-card" aria-label="Client">
         <TextField
           label="Client"
           value={client.name}
@@ -101,7 +104,10 @@ function Invented() {
       <p>She is invented, to try things out on: change what you like.</p>
       <button
         type="button"
-        onClick={() => change('new client', (book) => addClient(book, crypto.randomUUID(), 'Client 2'))}
+        onClick={() => {
+          awaitName();
+          change('new client', (book) => addClient(book, crypto.randomUUID(), 'Client 2'));
+        }}
       >
         Begin with your own client
       </button>

@@ -1,6 +1,6 @@
 // One measurement: how to take it, what was read, what it was last time, and what is to be expected of it.
 
-import { memo, useState } from 'react';
+import { memo, useEffect, useRef, useState } from 'react';
 import {
   type Client,
   changeClient,
@@ -135,6 +135,11 @@ function Estimate({ client, name }: PartProps) {
 /** The tape laid again: a second reading, and a third where two differ. */
 function Readings({ client, name }: PartProps) {
   const [asked, setAsked] = useState(false);
+  const fields = useRef<HTMLDivElement>(null);
+  // The button that asked has given way to the field.
+  useEffect(() => {
+    if (asked) fields.current?.querySelector('input')?.focus();
+  }, [asked]);
   const readings = client.readings[name] ?? [];
   const label = MEASUREMENT_WORDS[name].label;
   if (!asked && readings.length < 2)
@@ -149,7 +154,7 @@ function Readings({ client, name }: PartProps) {
       </button>
     );
   return (
-    <div className="readings">
+    <div ref={fields} className="readings">
       {readings.length >= 2 ? (
         <p className="hint">
           First read as {formatLength(readings[0] ?? 0, client.unit, { withUnit: true })}.

@@ -10,6 +10,7 @@ import {
   openClientOf,
   removeClient,
 } from '../../document';
+import { awaitName } from '../measure/nameField';
 import { Dialog } from '../parts/Dialog';
 import { formatDay } from '../parts/formatDay';
 import { Tick } from '../parts/Tick';
@@ -33,6 +34,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
     );
   const archived = book.clients.filter((client) => client.archived).length;
   const add = (): void => {
+    awaitName();
     change('new client', (before) => addClient(before, crypto.randomUUID(), newName(before.clients)));
     window.location.hash = 'measure';
     onClose();

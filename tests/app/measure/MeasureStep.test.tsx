@@ -171,4 +171,14 @@ describe('Measure', () => {
       expect(bust).toHaveAttribute('aria-invalid', 'false');
     },
   );
+
+  it('goes on to the field of the second reading, and to the name of a client begun', async () => {
+    const { user, client } = onTable(<MeasureStep />);
+    await user.click(screen.getByRole('button', { name: 'Second reading of waist girth' }));
+    expect(box('Second reading of waist girth')).toHaveFocus();
+    await user.click(screen.getByRole('button', { name: 'Begin with your own client' }));
+    expect(screen.getByRole('textbox', { name: 'Client' })).toHaveFocus();
+    await user.keyboard('Maud{Enter}');
+    expect(client().name).toBe('Maud');
+  });
 });
