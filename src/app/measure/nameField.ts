@@ -8,9 +8,10 @@ export function awaitName(): void {
   awaited = true;
 }
 
-/** A client's name is laid out: where it was awaited, it takes the focus, and typing puts another in its place. */
-export function arriveAtName(field: HTMLInputElement | null | undefined): void {
-  if (!awaited || !field) return;
+/** Her card is laid out: where her name was awaited it takes the focus, and typing puts another in its place. */
+export function arriveAtName(card: HTMLElement | null): void {
+  const field = awaited ? card?.querySelector('input') : null;
+  if (!field) return;
   awaited = false;
   field.focus();
   field.select();
