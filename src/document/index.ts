@@ -99,7 +99,13 @@ export { bookOnTable, setDiffering, setRightWedges, setSide, styleOnTable } from
 export { NAMED_STYLES } from './styles';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
 export { turnIntakeTo } from './turnIntakeTo';
-export { estimatedSentence, estimateWritten, offeredSentence, unusualSentence } from './words/expected';
+export {
+  estimatedSentence,
+  estimateWritten,
+  offeredLength,
+  offeredSentence,
+  unusualSentence,
+} from './words/expected';
 export { issueSentence } from './words/issues';
 export { lengthFaultSentence, outsideSpanSentence } from './words/lengthFaults';
 export { LEVEL_WORDS } from './words/levels';

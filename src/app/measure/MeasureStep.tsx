@@ -1,11 +1,11 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
-import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, MEASUREMENT_WORDS, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
 import { SeenContext, useOpen, useTable } from '../tableContext';
-import { BodyFigure, isBehind } from './BodyFigure';
+import { BodyFigure, isBehind, type OnTape } from './BodyFigure';
 import { MeasurementField } from './MeasurementField';
 import { arriveAtName, awaitName } from './nameField';
 import { SidesFields } from './SidesFields';
@@ -36,7 +36,14 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
 
 export function MeasureStep() {
   const { book, client } = useOpen();
-  const [focused, setFocused] = useState<MeasurementName | null>(null);
+  const [{ focused, how }, setShown] = useState<{ focused: MeasurementName | null; how: string }>({
+    focused: null,
+    how: 'Choose a field to see where the tape goes.',
+  });
+  const show = useCallback<OnTape>(
+    (name, how = MEASUREMENT_WORDS[name].how) => setShown({ focused: name, how }),
+    [],
+  );
   const later = useDeferredValue(book);
   const change = useTable((table) => table.change);
   const card = useRef<HTMLElement>(null);
@@ -56,18 +63,18 @@ export function MeasureStep() {
         <BodyFigure measurement={focused} />
         <p className="hint figure-hint">
           {isBehind(focused) ? 'Seen from behind. ' : ''}
-          {focused ? MEASUREMENT_WORDS[focused].how : 'Choose a field to see where the tape goes.'}
+          {how}
         </p>
       </section>
       {/* A number is drawn as it is typed; what all the others say to it follows as soon as there is time. */}
       <SeenContext value={later}>
-        <TapeForm onFocus={setFocused} />
+        <TapeForm onFocus={show} />
       </SeenContext>
     </div>
   );
 }
 
-const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (name: MeasurementName) => void }) {
+const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: OnTape }) {
   const { client } = useOpen();
   const odd = useMemo(
     () => unusualOnes(client.measurements, client.estimated),
@@ -91,7 +98,7 @@ const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (name: Measureme
           ))}
         </fieldset>
       ))}
-      <SidesFields />
+      <SidesFields onFocus={onFocus} />
     </form>
   );
 });

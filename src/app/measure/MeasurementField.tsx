@@ -10,6 +10,7 @@ import {
   formatLength,
   MEASUREMENT_WORDS,
   needsThird,
+  offeredLength,
   offeredSentence,
   openClient,
   setMeasurement,
@@ -23,6 +24,7 @@ import { LengthField } from '../parts/LengthField';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
+import type { OnTape } from './BodyFigure';
 
 const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
 const GIRTHS = new Set(MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name));
@@ -31,7 +33,7 @@ interface MeasurementFieldProps {
   readonly name: MeasurementName;
   /** What was to be expected, where the number is unusual. */
   readonly odd: Expected | null;
-  readonly onFocus: (name: MeasurementName) => void;
+  readonly onFocus: OnTape;
 }
 
 export const MeasurementField = memo(function MeasurementField(props: MeasurementFieldProps) {
@@ -122,7 +124,7 @@ function Estimate({ client, name }: PartProps) {
         aria-label={`Use the estimate for ${label}`}
         onClick={() =>
           change(`estimated ${label}`, (book) =>
-            changeClient(book, (open) => takeEstimate(open, name, expected.mean)),
+            changeClient(book, (open) => takeEstimate(open, name, offeredLength(expected, client.unit))),
           )
         }
       >

@@ -7,8 +7,9 @@ import { Tick } from '../parts/Tick';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
+import type { OnTape } from './BodyFigure';
 
-export function SidesFields() {
+export function SidesFields({ onFocus }: { onFocus: OnTape }) {
   const { client } = useOpen();
   const change = useTable((table) => table.change);
   // What is ticked and typed is always the latest; all that is said about it may come a moment later.
@@ -36,10 +37,10 @@ export function SidesFields() {
           </p>
           <div className="sides-fields">
             {LEVEL_NAMES.filter((level) => client.measurements[level] !== null).map((level) => (
-              <LeftHalf key={`${client.id} ${level}`} level={level} sides={sides} />
+              <LeftHalf key={`${client.id} ${level}`} level={level} sides={sides} onFocus={onFocus} />
             ))}
             {SIDE_LEVELS.map((level) => (
-              <RightLower key={`${client.id} ${level}`} level={level} sides={sides} />
+              <RightLower key={`${client.id} ${level}`} level={level} sides={sides} onFocus={onFocus} />
             ))}
           </div>
         </>
@@ -51,9 +52,10 @@ export function SidesFields() {
 interface FieldProps<Level> {
   readonly level: Level;
   readonly sides: BodySides;
+  readonly onFocus: OnTape;
 }
 
-function LeftHalf({ level, sides }: FieldProps<keyof BodySides['leftShare']>) {
+function LeftHalf({ level, sides, onFocus }: FieldProps<keyof BodySides['leftShare']>) {
   const { client } = useOpen();
   const girth = client.measurements[level] ?? 0;
   const share = sides.leftShare[level];
@@ -65,12 +67,18 @@ function LeftHalf({ level, sides }: FieldProps<keyof BodySides['leftShare']>) {
       value={share === undefined ? null : share * girth}
       span={[least * girth, most * girth]}
       hint="Along the girth’s own line, on her left only."
+      onFocus={() =>
+        onFocus(
+          level,
+          `Of the tape round her at the ${LEVEL_WORDS[level]}, the half on her left only: from centre front round to centre back.`,
+        )
+      }
       onSet={(open, mm) => setSide(open, 'leftShare', level, mm === null || girth === 0 ? null : mm / girth)}
     />
   );
 }
 
-function RightLower({ level, sides }: FieldProps<(typeof SIDE_LEVELS)[number]>) {
+function RightLower({ level, sides, onFocus }: FieldProps<(typeof SIDE_LEVELS)[number]>) {
   return (
     <SideField
       label={`Right ${LEVEL_WORDS[level]} line lower by`}
@@ -79,6 +87,12 @@ function RightLower({ level, sides }: FieldProps<(typeof SIDE_LEVELS)[number]>) 
       span={SIDES_SPANS.rightLower}
       signed={true}
       hint="Than on her left; with a minus, higher."
+      onFocus={() =>
+        onFocus(
+          level,
+          `How much lower the ${LEVEL_WORDS[level]} line lies on her right than on her left; with a minus, higher.`,
+        )
+      }
       onSet={(open, mm) => setSide(open, 'rightLower', level, mm)}
     />
   );
@@ -92,13 +106,15 @@ interface SideFieldProps {
   readonly span: readonly [number, number];
   readonly signed?: boolean;
   readonly hint: string;
+  readonly onFocus: () => void;
   readonly onSet: (
     client: Parameters<typeof setDiffering>[0],
     mm: number | null,
   ) => ReturnType<typeof setDiffering>;
 }
 
-function SideField({ label, path, value, span, signed = false, hint, onSet }: SideFieldProps) {
+function SideField(props: SideFieldProps) {
+  const { label, path, value, span, signed = false, hint, onFocus, onSet } = props;
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
@@ -118,6 +134,7 @@ function SideField({ label, path, value, span, signed = false, hint, onSet }: Si
         remember={`${client.id} ${path}`}
         hint={hint}
         remarks={own.map(sentence)}
+        onFocus={onFocus}
         refused={own.some(({ severity }) => severity === 'block')}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
         onKeep={() => keep(label.toLowerCase())}

@@ -2,13 +2,22 @@
 
 import type { Expected } from '../expected';
 import { formatLength } from '../lengths/formatLength';
-import type { LengthUnit } from '../lengths/lengthUnit';
+import { type LengthUnit, MM_PER } from '../lengths/lengthUnit';
 
 /** Nineteen women in twenty lie within so many SDs. */
 const NINETEEN_IN_TWENTY = 1.96;
 
+/** An estimate is no finer than this part of an inch; of a centimetre it is a millimetre. */
+const PARTS = 8;
+
 const written = (mm: number, unit: LengthUnit): string =>
-  formatLength(mm, unit, { withUnit: true, ...(unit === 'in' ? { parts: 8 } : {}) });
+  formatLength(mm, unit, { withUnit: true, parts: PARTS });
+
+/** The estimate as it is written when it is offered, mm: so much is put in when it is taken. */
+export function offeredLength({ mean }: Expected, unit: LengthUnit): number {
+  const line = unit === 'in' ? MM_PER.in / PARTS : 1;
+  return Math.round(mean / line) * line;
+}
 
 /** A caution that blocks nothing. */
 export const unusualSentence = ({ mean, sd }: Expected, unit: LengthUnit): string =>

@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { screen } from '@testing-library/react';
+import { screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { MeasureStep } from '../../../src/app/measure/MeasureStep';
 import { addClient, changeClient, DEMO_BOOK, MEASUREMENT_WORDS, setMeasurement } from '../../../src/document';
@@ -105,12 +105,14 @@ describe('Measure', () => {
     const book = changeClient(DEMO_BOOK, (client) => setMeasurement(client, 'neckToUnderBust', null));
     const { user, client } = onTable(<MeasureStep />, book);
     expect(
-      screen.getByText(/^3 in below the bust point \(common practice, no source\): .+ ± ¾ in\./),
+      screen.getByText(/^3 in below the bust point \(common practice, no source\): 13¾ in ± ¾ in\./),
     ).toBeVisible();
     await user.click(screen.getByRole('button', { name: 'Use the estimate for neck to under-bust' }));
     expect(client().estimated).toEqual(['neckToUnderBust']);
     const { neckToBust, neckToUnderBust } = client().measurements;
-    expect(neckToUnderBust).toBeCloseTo((neckToBust ?? 0) + 75, 9);
+    // To the eighth of an inch in which it was offered.
+    expect(Math.abs((neckToUnderBust ?? 0) - (neckToBust ?? 0) - 75)).toBeLessThanOrEqual(inches(1 / 16));
+    expect(neckToUnderBust).toBeCloseTo(inches(13.75), 9);
     expect(
       screen.getByText(/^Estimated 3 in below the bust point .+ Measure it before you cut/),
     ).toBeVisible();
@@ -180,5 +182,36 @@ describe('Measure', () => {
     expect(screen.getByRole('textbox', { name: 'Client' })).toHaveFocus();
     await user.keyboard('Maud{Enter}');
     expect(client().name).toBe('Maud');
+  });
+
+  it.each([
+    ['Left half at the waist', /tape round her at the waist, the half on her left only/, '.tape.round'],
+    ['Right hip line lower by', /How much lower the hip line lies on her right/, '.tape.round'],
+  ])('shows the tape of the level for “%s”, and says what is asked', async (name, how, tape) => {
+    const { user, container } = onTable(<MeasureStep />);
+    await user.click(screen.getByRole('checkbox', { name: 'Her two sides differ' }));
+    await user.click(box(name));
+    expect(screen.getByText(how)).toBeVisible();
+    expect(container.querySelector(tape)).not.toBeNull();
+    await user.click(box('Waist girth'));
+    expect(screen.queryByText(how)).toBeNull();
+  });
+
+  it('puts in the estimate that it offers, in the same eighths', async () => {
+    const body = {
+      bust: 38.75,
+      underBust: 33.5,
+      waist: 31.25,
+      hip: 42.375,
+    } as const;
+    const book = (Object.keys(body) as (keyof typeof body)[]).reduce(
+      (before, name) => changeClient(before, (open) => setMeasurement(open, name, inches(body[name]))),
+      addClient(DEMO_BOOK, 'new', 'Client 2'),
+    );
+    const { user } = onTable(<MeasureStep />, book);
+    const field = box('Bust point to bust point').closest('.measurement') as HTMLElement;
+    expect(within(field).getByText(/Usual for her other measurements: 7¾ in/)).toBeVisible();
+    await user.click(within(field).getByRole('button'));
+    expect(box('Bust point to bust point')).toHaveValue('7 3/4');
   });
 });

@@ -9,7 +9,7 @@ const field = (name: string) => screen.getByRole('textbox', { name: new RegExp(`
 
 describe('how the two sides differ', () => {
   it('is asked only of a body whose sides do', async () => {
-    const { user, client } = onTable(<SidesFields />);
+    const { user, client } = onTable(<SidesFields onFocus={() => undefined} />);
     expect(screen.queryByRole('textbox')).toBeNull();
     const differ = screen.getByRole('checkbox', { name: 'Her two sides differ' });
     await user.click(differ);
@@ -26,7 +26,7 @@ describe('how the two sides differ', () => {
   });
 
   it('does not take what no draft could', async () => {
-    const { user, client } = onTable(<SidesFields />);
+    const { user, client } = onTable(<SidesFields onFocus={() => undefined} />);
     await user.click(screen.getByRole('checkbox', { name: 'Her two sides differ' }));
     await user.type(field('Left half at the waist'), '25{Enter}');
     expect(client().sides?.leftShare).toEqual({});
