@@ -3,12 +3,10 @@
 import {
   edgeName,
   formatLength,
-  isRead,
   issueSentence,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   TURNED_HEM,
-  wantsReading,
 } from '../../document';
 import { turnsHemUp } from '../../engine';
 import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../estimates';
@@ -18,6 +16,7 @@ import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
 import { type Correction, correctionWords } from '../sheets/correction';
 import { isExact } from '../text/writable';
+import { isTightlyLaced, tightLacingLines } from '../tightLacing';
 import { zipSentences } from '../zips';
 import type { Paragraph } from './writeDown';
 
@@ -100,37 +99,16 @@ function allowances({ draft, client, sheet }: PlanInput): Paragraph[] {
   ];
 }
 
-function reduction({ draft, client, sheet }: PlanInput): Paragraph[] {
-  const high = draft.issues.filter(wantsReading);
-  const read = acknowledged(sheet, client.unit);
-  if (high.length === 0 && read.length === 0) return [];
-  const heading: Paragraph = { kind: 'heading', text: 'Tight lacing' };
-  if (high.length === 0) return [heading, ...read];
-  const isNew = high.some((issue) => !isRead(issue, sheet));
+function reduction(input: PlanInput): Paragraph[] {
+  const lines = tightLacingLines(input);
+  if (lines.length === 0) return [];
   return [
-    heading,
-    ...high.map((issue) =>
-      text(issueSentence(issue, { unit: client.unit, style: sheet.style, read: isRead(issue, sheet) })),
-    ),
-    ...read,
-    ...(isNew ? [text('The cautions for this reduction have not been acknowledged.')] : []),
-    small(SAFETY_STANDING),
-    ...SAFETY_CAUTIONS.map((caution) => small(caution.text)),
+    { kind: 'heading', text: 'Tight lacing' },
+    ...lines.map(text),
+    ...(isTightlyLaced(input)
+      ? [small(SAFETY_STANDING), ...SAFETY_CAUTIONS.map((caution) => small(caution.text))]
+      : []),
   ];
-}
-
-/** What the cautions were acknowledged for, whatever has become of it since. */
-function acknowledged(
-  { acknowledgedReduction: waist, acknowledgedRibs: ribs = 0 }: PlanInput['sheet'],
-  unit: PlanInput['client']['unit'],
-): Paragraph[] {
-  if (waist === null) return [];
-  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
-  const parts = [
-    ...(waist > 0 || ribs === 0 ? [`a waist reduction of ${written(waist)}`] : []),
-    ...(ribs > 0 ? [`an under-bust reduction of ${written(ribs)}`] : []),
-  ];
-  return [text(`The cautions for ${parts.join(' and ')} were read and acknowledged.`)];
 }
 
 function lostLetters({ client, sheet, letters }: PlanInput): Paragraph[] {

@@ -4,6 +4,7 @@ import { HANDS, type Hand, type Piece, styleOfHand } from '../../engine';
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { PlanInput } from '../placePanels';
+import { tightLacingLines } from '../tightLacing';
 import { bandSteps } from './bandSteps';
 import { blockSteps } from './blockSteps';
 import { extraSteps } from './extraSteps';
@@ -62,6 +63,7 @@ export function handSheet(input: PlanInput): HandSheet {
     remarks: [
       ...(draft.halves ? [SIDES_DIFFER] : []),
       ...(estimated === null ? [] : [estimated]),
+      ...tightLacingLines(input),
       `All lengths in ${unit}. Each is rounded by itself, so a sum may be one division out; measure every mark from the line that is named, never from the mark before.`,
     ],
     steps:
