@@ -1,0 +1,38 @@
+// A button that is text alone, on a line of its own, begins where the text above it does.
+
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { withBrowser } from './session';
+
+const visit = withBrowser();
+
+/** Left edge of the first line of a text, px. */
+const textLeft = (element: Locator): Promise<number> =>
+  element.evaluate((node) => {
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    return range.getClientRects()[0]?.left ?? Number.NaN;
+  });
+
+describe('a text button on its own line', () => {
+  it.each([390, 1024, 1440])('is not indented, %i wide', async (width) => {
+    const { page } = await visit('measure', { viewport: { width, height: 900 } });
+    await page.getByRole('textbox', { name: /^Neck to waist, front/ }).fill('');
+    await page.keyboard.press('Tab');
+    const use = page.getByRole('button', { name: /^Use the estimate for neck to waist/ });
+    const offer = page.locator('.estimate', { has: use });
+    expect(await textLeft(use)).toBeCloseTo(await textLeft(offer), 0);
+    const again = page.getByRole('button', { name: 'Second reading of waist girth' });
+    expect(await textLeft(again)).toBeCloseTo(await textLeft(page.getByText('Waist girth')), 0);
+  });
+
+  it('is not indented under the wedges', async () => {
+    const { page } = await visit('draft', { viewport: { width: 390, height: 844 } });
+    await page.getByRole('button', { name: 'Bust', exact: true }).click();
+    const heading = await textLeft(page.getByRole('heading', { name: 'Front wedges' }));
+    const balance = page.getByRole('button', { name: 'Balance all from the girths' });
+    expect(await textLeft(balance)).toBeCloseTo(heading, 0);
+    const off = page.getByRole('button', { name: 'Take off the bust wedge' });
+    expect(await textLeft(off)).toBeCloseTo(heading, 0);
+  });
+});
