@@ -6,9 +6,6 @@ import type { MeasurementName } from '../../engine';
 const HALF =
   'M100 18C92 18 87 26 87 36C87 46 91 52 92 58C92 66 88 70 78 74C64 79 52 82 46 90C41 98 40 112 38 128C36 146 33 166 30 190L37 192C42 170 47 150 52 132C53 146 54 152 55 160C57 176 64 186 65 204C65 220 57 236 53 254C50 270 51 290 55 316L100 316L100 18Z';
 
-/** What is told of a field that is gone into: the tape of which measurement it is, and how it is taken, if otherwise. */
-export type OnTape = (measurement: MeasurementName, how?: string) => void;
-
 interface TapePath {
   readonly d: string;
   readonly round: boolean;

@@ -1,11 +1,12 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
-import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
-import { addClient, changeClient, DEMO_CLIENT, MEASUREMENT_WORDS, unusualOnes } from '../../document';
+import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { addClient, changeClient, DEMO_CLIENT, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../parts/TextField';
 import { SeenContext, useOpen, useTable } from '../tableContext';
-import { BodyFigure, isBehind, type OnTape } from './BodyFigure';
+import { BodyFigure, isBehind } from './BodyFigure';
+import { TapeContext, type TapeShown } from './FigureHere';
 import { MeasurementField } from './MeasurementField';
 import { arriveAtName, awaitName } from './nameField';
 import { SidesFields } from './SidesFields';
@@ -36,14 +37,7 @@ const GROUPS: readonly { title: string; intro: string; names: readonly Measureme
 
 export function MeasureStep() {
   const { book, client } = useOpen();
-  const [{ focused, how }, setShown] = useState<{ focused: MeasurementName | null; how: string }>({
-    focused: null,
-    how: 'Choose a field to see where the tape goes.',
-  });
-  const show = useCallback<OnTape>(
-    (name, how = MEASUREMENT_WORDS[name].how) => setShown({ focused: name, how }),
-    [],
-  );
+  const [shown, setShown] = useState<TapeShown | null>(null);
   const later = useDeferredValue(book);
   const change = useTable((table) => table.change);
   const card = useRef<HTMLElement>(null);
@@ -60,21 +54,23 @@ export function MeasureStep() {
         />
         {client.id === DEMO_CLIENT.id && book.clients.length === 1 ? <Invented /> : null}
         <TapeDay />
-        <BodyFigure measurement={focused} />
+        <BodyFigure measurement={shown?.measurement ?? null} />
         <p className="hint figure-hint">
-          {isBehind(focused) ? 'Seen from behind. ' : ''}
-          {how}
+          {shown && isBehind(shown.measurement) ? 'Seen from behind. ' : ''}
+          {shown?.how ?? 'Choose a field to see where the tape goes.'}
         </p>
       </section>
       {/* A number is drawn as it is typed; what all the others say to it follows as soon as there is time. */}
       <SeenContext value={later}>
-        <TapeForm onFocus={show} />
+        <TapeContext value={shown}>
+          <TapeForm onFocus={setShown} />
+        </TapeContext>
       </SeenContext>
     </div>
   );
 }
 
-const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: OnTape }) {
+const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (shown: TapeShown) => void }) {
   const { client } = useOpen();
   const odd = useMemo(
     () => unusualOnes(client.measurements, client.estimated),

@@ -24,7 +24,7 @@ import { LengthField } from '../parts/LengthField';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
-import type { OnTape } from './BodyFigure';
+import { FigureHere, type TapeShown } from './FigureHere';
 
 const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
 const GIRTHS = new Set(MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name));
@@ -33,7 +33,7 @@ interface MeasurementFieldProps {
   readonly name: MeasurementName;
   /** What was to be expected, where the number is unusual. */
   readonly odd: Expected | null;
-  readonly onFocus: OnTape;
+  readonly onFocus: (shown: TapeShown) => void;
 }
 
 export const MeasurementField = memo(function MeasurementField(props: MeasurementFieldProps) {
@@ -65,11 +65,12 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         hint={how}
         remarks={remarks}
         refused={own.some(({ severity }) => severity === 'block')}
-        onFocus={() => onFocus(name)}
+        onFocus={() => onFocus({ field: name, measurement: name, how })}
         onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}
       />
+      <FigureHere field={name} />
       {value === null ? <p className="hint">{said(true).join(' ')}</p> : null}
       <p className="unusual" aria-live="polite">
         {odd && remarks.length === 0 ? unusualSentence(odd, unit) : ''}

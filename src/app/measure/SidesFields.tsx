@@ -7,9 +7,9 @@ import { Tick } from '../parts/Tick';
 import { useIssueSentence } from '../parts/useIssueSentence';
 import { seen } from '../store';
 import { useDraft, useOpen, useTable } from '../tableContext';
-import type { OnTape } from './BodyFigure';
+import { FigureHere, type TapeShown } from './FigureHere';
 
-export function SidesFields({ onFocus }: { onFocus: OnTape }) {
+export function SidesFields({ onFocus }: { onFocus: (shown: TapeShown) => void }) {
   const { client } = useOpen();
   const change = useTable((table) => table.change);
   // What is ticked and typed is always the latest; all that is said about it may come a moment later.
@@ -52,7 +52,7 @@ export function SidesFields({ onFocus }: { onFocus: OnTape }) {
 interface FieldProps<Level> {
   readonly level: Level;
   readonly sides: BodySides;
-  readonly onFocus: OnTape;
+  readonly onFocus: (shown: TapeShown) => void;
 }
 
 function LeftHalf({ level, sides, onFocus }: FieldProps<keyof BodySides['leftShare']>) {
@@ -67,11 +67,12 @@ function LeftHalf({ level, sides, onFocus }: FieldProps<keyof BodySides['leftSha
       value={share === undefined ? null : share * girth}
       span={[least * girth, most * girth]}
       hint="Along the girth’s own line, on her left only."
-      onFocus={() =>
-        onFocus(
-          level,
-          `Of the tape round her at the ${LEVEL_WORDS[level]}, the half on her left only: from centre front round to centre back.`,
-        )
+      onFocus={(field) =>
+        onFocus({
+          field,
+          measurement: level,
+          how: `Of the tape round her at the ${LEVEL_WORDS[level]}, the half on her left only: from centre front round to centre back.`,
+        })
       }
       onSet={(open, mm) => setSide(open, 'leftShare', level, mm === null || girth === 0 ? null : mm / girth)}
     />
@@ -87,11 +88,12 @@ function RightLower({ level, sides, onFocus }: FieldProps<(typeof SIDE_LEVELS)[n
       span={SIDES_SPANS.rightLower}
       signed={true}
       hint="Than on her left; with a minus, higher."
-      onFocus={() =>
-        onFocus(
-          level,
-          `How much lower the ${LEVEL_WORDS[level]} line lies on her right than on her left; with a minus, higher.`,
-        )
+      onFocus={(field) =>
+        onFocus({
+          field,
+          measurement: level,
+          how: `How much lower the ${LEVEL_WORDS[level]} line lies on her right than on her left; with a minus, higher.`,
+        })
       }
       onSet={(open, mm) => setSide(open, 'rightLower', level, mm)}
     />
@@ -106,7 +108,7 @@ interface SideFieldProps {
   readonly span: readonly [number, number];
   readonly signed?: boolean;
   readonly hint: string;
-  readonly onFocus: () => void;
+  readonly onFocus: (field: string) => void;
   readonly onSet: (
     client: Parameters<typeof setDiffering>[0],
     mm: number | null,
@@ -134,12 +136,13 @@ function SideField(props: SideFieldProps) {
         remember={`${client.id} ${path}`}
         hint={hint}
         remarks={own.map(sentence)}
-        onFocus={onFocus}
+        onFocus={() => onFocus(path)}
         refused={own.some(({ severity }) => severity === 'block')}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}
       />
+      <FigureHere field={path} />
     </div>
   );
 }
