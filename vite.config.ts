@@ -32,7 +32,7 @@ const contentSecurityPolicy: Plugin = {
 };
 
 // jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
-const absent = fileURLToPath(new URL('src/paper/absent.ts', import.meta.url));
+const absent = fileURLToPath(new URL('src/paper/emptyModule.ts', import.meta.url));
 
 // The pure layers do nothing by being loaded, so a step fetches only what it takes from them, not all that their index names.
 const PURE = /[\\/]src[\\/](engine|document)[\\/]/;

@@ -11,23 +11,23 @@ import {
   loadHistory,
   TableContext,
 } from './app';
-import './app/look/base.css';
-import './app/look/shell.css';
-import './app/look/history.css';
-import './app/look/dialog.css';
-import './app/look/book.css';
-import './app/look/fields.css';
-import './app/look/table.css';
-import './app/look/cards.css';
-import './app/look/shoulders.css';
-import './app/look/sides.css';
-import './app/look/darts.css';
-import './app/look/proof.css';
-import './app/look/cut.css';
-import './app/look/touch.css';
-import './app/look/making.css';
-import './app/look/narrow.css';
-import './app/look/print.css';
+import './app/styles/base.css';
+import './app/styles/shell.css';
+import './app/styles/history.css';
+import './app/styles/dialog.css';
+import './app/styles/book.css';
+import './app/styles/fields.css';
+import './app/styles/table.css';
+import './app/styles/cards.css';
+import './app/styles/shoulders.css';
+import './app/styles/sides.css';
+import './app/styles/darts.css';
+import './app/styles/proof.css';
+import './app/styles/cut.css';
+import './app/styles/touch.css';
+import './app/styles/making.css';
+import './app/styles/narrow.css';
+import './app/styles/print.css';
 
 const local = browserStorage(window);
 const storage = createBookStorage({ storage: local, now: () => new Date() });

@@ -1,28 +1,7 @@
 // The document layer's one way in.
 
-export { acknowledge, isRead, wantsReading } from './acknowledgement';
-export { pointX, slantDart, straighten, straightenAt } from './axis';
-export {
-  type BackedUpClient,
-  type BackedUpStyle,
-  compareBackup,
-  compareStyles,
-  type Difference,
-  readBackup,
-  restore,
-  writeBackup,
-} from './backup';
-export {
-  BOOK_VERSION,
-  type Book,
-  type Client,
-  type OwnStyle,
-  openClient,
-  openSheet,
-  type SavedDraft,
-  type Sheet,
-  type Unit,
-} from './book';
+export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
+export { pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addClient,
   addSheet,
@@ -32,7 +11,7 @@ export {
   openClientOf,
   removeClient,
   removeSheet,
-} from './clients';
+} from './edit/clients';
 export {
   addWedge,
   balanceAll,
@@ -48,7 +27,7 @@ export {
   setStation,
   setStationAt,
   setTurnedHem,
-} from './commands';
+} from './edit/commands';
 export {
   type DartEnd,
   type DartSpace,
@@ -59,29 +38,10 @@ export {
   setJoinedSide,
   WEDGE_ENDS,
   WEDGE_ENDS_WORDS,
-} from './darts';
-export { apply, type Delta, delta } from './delta';
-export { DEMO_BOOK, DEMO_CLIENT } from './demo';
-export {
-  edgeShapeName,
-  edgeShapeNamed,
-  HEM_EDGES,
-  type NamedEdge,
-  TOP_EDGES,
-} from './edgeShapes';
-export { type Expected, expectedOf, unusualOnes } from './expected';
-export { setExtra } from './extras';
-export { type Fault, type Read, refuse } from './files/fault';
-export { isObject, kindOf, parseJson } from './files/json';
-export { type FileUnit, readLength, readUnit } from './files/readLength';
-export { readSides } from './files/readSides';
-export { type FileStyle, readStyle } from './files/readStyle';
-export { type History, record, redo, startHistory, undo } from './history';
-export { formatDifference, formatLength, plainLength } from './lengths/formatLength';
-export { type LengthUnit, MM_PER } from './lengths/lengthUnit';
-export { parseLength } from './lengths/parseLength';
-export { readBook } from './migrations/readBook';
-export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './ownStyles';
+} from './edit/darts';
+export { setExtra } from './edit/extras';
+export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './edit/measurementEdits';
+export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export {
   dartsBelowShoulders,
   SHOULDER_KIND_WORDS,
@@ -94,25 +54,65 @@ export {
   shoulderNumber,
   topFromOverBust,
   wedgeRunsUp,
-} from './shoulders';
-export { bookOnTable, setDiffering, setRightWedges, setSide, styleOnTable } from './sides';
-export { NAMED_STYLES } from './styles';
-export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './tape';
-export { turnIntakeTo } from './turnIntakeTo';
+} from './edit/shoulders';
+export { bookOnTable, setDiffering, setRightWedges, setSide, styleOnTable } from './edit/sides';
+export { turnIntakeTo } from './edit/turnIntakeTo';
+export { type Fault, type Read, refuse } from './files/fault';
+export { isObject, kindOf, parseJson } from './files/json';
+export { type FileUnit, readLength, readUnit } from './files/readLength';
+export { readSides } from './files/readSides';
+export { type FileStyle, readStyle } from './files/readStyle';
+export { writeStyle } from './files/writeStyle';
 export {
   estimatedSentence,
   estimateWritten,
   offeredLength,
   offeredSentence,
   unusualSentence,
-} from './words/expected';
-export { issueSentence } from './words/issues';
-export { lengthFaultSentence, outsideSpanSentence } from './words/lengthFaults';
-export { LEVEL_WORDS } from './words/levels';
-export { MEASUREMENT_WORDS } from './words/measurements';
-export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './words/pieces';
-export { SAFETY_CAUTIONS, SAFETY_STANDING } from './words/safety';
-export { EDGE_NODE_WORDS } from './words/styleFields';
-export { unusualLine, widerThanBustLine } from './words/unusual';
-export { wedgeName, wedgeNameOf } from './words/wedges';
-export { writeStyle } from './writeStyle';
+} from './messages/expected';
+export { issueSentence } from './messages/issues';
+export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
+export { LEVEL_WORDS } from './messages/levels';
+export { MEASUREMENT_WORDS } from './messages/measurements';
+export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './messages/pieces';
+export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
+export { EDGE_NODE_WORDS } from './messages/styleFields';
+export { unusualLine, widerThanBustLine } from './messages/unusual';
+export { wedgeName, wedgeNameOf } from './messages/wedges';
+export {
+  type BackedUpClient,
+  type BackedUpStyle,
+  compareBackup,
+  compareStyles,
+  type Difference,
+  readBackup,
+  restore,
+  writeBackup,
+} from './model/backup';
+export {
+  BOOK_VERSION,
+  type Book,
+  type Client,
+  type OwnStyle,
+  openClient,
+  openSheet,
+  type SavedDraft,
+  type Sheet,
+  type Unit,
+} from './model/book';
+export { apply, type Delta, delta } from './model/delta';
+export { type History, record, redo, startHistory, undo } from './model/history';
+export { readBook } from './model/migrations/readBook';
+export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
+export {
+  edgeShapeName,
+  edgeShapeNamed,
+  HEM_EDGES,
+  type NamedEdge,
+  TOP_EDGES,
+} from './presets/edgeShapes';
+export { NAMED_STYLES } from './presets/styles';
+export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
+export { formatDifference, formatLength, plainLength } from './units/formatLength';
+export { type LengthUnit, MM_PER } from './units/lengthUnit';
+export { parseLength } from './units/parseLength';

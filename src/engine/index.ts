@@ -1,5 +1,11 @@
 // The engine's one way in.
 
+export type { Block } from './block/block';
+export { isThrough } from './block/extent';
+export type { Level } from './block/levels';
+export { stationOf, stationX } from './block/station';
+export { dartAngle, type Turn, turnIntake } from './block/turnIntake';
+export type { DraftedWedge } from './block/wedge';
 export {
   MEASUREMENTS,
   type MeasurementName,
@@ -11,7 +17,22 @@ export {
   SIDE_LEVELS,
   SIDES_SPANS,
 } from './body/sides';
-export type { Block } from './draft/block';
+export { type BandWalkRow, bandWalk } from './checks/bandWalk';
+export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './checks/cautions';
+export { closeUp, type Placement, placePoint } from './checks/closedUp';
+export type { EdgeRunRow } from './checks/edgeContinuity';
+export type { LedgerRow } from './checks/ledger';
+export type { DartWalkRow, SeamWalkRow } from './checks/seamWalk';
+export { type ClosedAt, type PiecePart, partsOf } from './checks/slash';
+export { closeUpWhole } from './draft/closedUpWhole';
+export { type Draft, draft } from './draft/draft';
+export { draftWhole } from './draft/draftWhole';
+export { halfOf } from './draft/halfOf';
+export { distance, type Point } from './geometry/point';
+export { crossingsAt, pointsDown, polylineLength } from './geometry/polyline';
+export { type SmoothLine, xAt } from './geometry/smoothLine';
+export type { EdgeNodePlace } from './pieces/edgeNodes';
+export type { DartLines, Edge, EdgeReference, Mark, Piece } from './pieces/piece';
 export {
   balancedWedge,
   DEFAULT_STYLE,
@@ -19,20 +40,9 @@ export {
   USUAL_BAND_ABOVE,
   USUAL_CUP,
   USUAL_SHOULDERS,
-} from './draft/defaultStyle';
-export { type Draft, draft } from './draft/draft';
-export { draftWhole, styleOfHand } from './draft/draftWhole';
-export type { EdgeNodePlace } from './draft/edgeNodes';
-export { EXTRAS_SPANS, USUAL_EXTRAS } from './draft/extras';
-export { halfOf } from './draft/halfOf';
-export type { Level } from './draft/levels';
-export { openWidth } from './draft/openings';
-export type { DartLines, Edge, EdgeReference, Mark, Piece } from './draft/piece';
-export { isThrough } from './draft/run';
-export { stationOf, stationX } from './draft/station';
-export { SHOULDERS_SPANS, STYLE_SPANS } from './draft/styleSpans';
-export { turnsHemUp } from './draft/turnedHem';
-export { dartAngle, type Turn, turnIntake } from './draft/turnIntake';
+} from './style/defaultStyle';
+export { EXTRAS_SPANS, USUAL_EXTRAS } from './style/extrasSpans';
+export { openWidth } from './style/openings';
 export {
   type Allowances,
   BACK_CLOSURES,
@@ -45,31 +55,17 @@ export {
   type EdgeShape,
   type Extras,
   FRONT_CLOSURES,
-  HANDS,
-  type Hand,
   LEAST_PANEL_MM,
-  LEVEL_NAMES,
-  type LevelName,
   MOST_WEDGES,
-  type PerLevel,
   type Shoulders,
-  type Side,
   type Style,
   TOP_LEVELS,
   type TopLevel,
   type Wedge,
-} from './draft/types';
-export type { DraftedWedge } from './draft/wedge';
-export { distance, type Point } from './geometry/point';
-export { crossingsAt, pointsDown, polylineLength } from './geometry/polyline';
-export { type SmoothLine, xAt } from './geometry/smoothLine';
-export type { Issue, IssueCode, Severity } from './issue';
-export { type BandWalkRow, bandWalk } from './proof/bandWalk';
-export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './proof/cautions';
-export { closeUp, type Placement, placePoint } from './proof/closedUp';
-export { closeUpWhole } from './proof/closedUpWhole';
-export type { EdgeRunRow } from './proof/edgeRun';
-export type { LedgerRow } from './proof/ledger';
-export type { DartWalkRow, SeamWalkRow } from './proof/seamWalk';
-export { type ClosedAt, type PiecePart, partsOf } from './proof/slash';
-export { inches, MM_PER_INCH } from './units';
+} from './style/style';
+export { styleOfHand } from './style/styleOfHand';
+export { SHOULDERS_SPANS, STYLE_SPANS } from './style/styleSpans';
+export { turnsHemUp } from './style/turnedHem';
+export type { Issue, IssueCode, Severity } from './terms/issue';
+export { HANDS, type Hand, LEVEL_NAMES, type LevelName, type PerLevel, type Side } from './terms/names';
+export { inches, MM_PER_INCH } from './terms/units';

@@ -1,5 +1,7 @@
 // The paper layer's one way in.
 
+export { sheetHtml } from './draftingSheet/sheetHtml';
+export { sheetPdf } from './draftingSheet/sheetPdf';
 export { patternDxf } from './dxf/patternDxf';
 export { estimatedLines } from './estimates';
 export type { InkLine } from './ink';
@@ -38,8 +40,6 @@ export {
 } from './pdf/projectorPdf';
 export type { PlacedPanel, PlanInput } from './placePanels';
 export { planPanels } from './planPanels';
-export { sheetHtml } from './sheetByHand/sheetHtml';
-export { sheetPdf } from './sheetByHand/sheetPdf';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
 export { type Correction, correctionFrom, correctionWords, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';

@@ -1,16 +1,16 @@
 // The editor's one way in.
 
-export { askedRun, crosses } from './dartRun';
-export type { RestingPlace } from './gestures/settle';
+export type { RestingPlace } from './gestures/snap';
 export type { HandleActions, Steps } from './gestures/useHandleDrag';
 export { type TableView, useTableView } from './gestures/useTableView';
-export type { Handle } from './handle';
-export { layOut } from './layout';
+export { askedRun, crosses } from './handles/dartExtent';
+export type { Handle } from './handles/handle';
+export { intakeNow } from './handles/wedgeHandles';
+export { layOut } from './layout/layout';
+export type { Viewport } from './layout/viewport';
 export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/ClosedPart';
 export { ClosedUp, type Picked } from './view/ClosedUp';
 export { CuttingTable } from './view/CuttingTable';
 export { pathThrough } from './view/paths';
-export type { Viewport } from './view/viewport';
 export { SIZING_SIGNS } from './view/WedgeSigns';
-export { intakeNow } from './wedgeHandles';

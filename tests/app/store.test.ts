@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createTable } from '../../src/app/store';
+import { createTable } from '../../src/app/store/store';
 import { type Book, changeStyle, DEMO_BOOK, openClient, openSheet } from '../../src/document';
 
 const hem = (mm: number) => (book: Book) => changeStyle(book, (style) => ({ ...style, hemBelow: mm }));

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { TURNED_HEM } from '../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../src/engine';
 import { patternSvg } from '../../src/paper';
+import { handSheet } from '../../src/paper/draftingSheet/draftingSheet';
 import { firstPageWords } from '../../src/paper/pdf/firstPageWords';
-import { handSheet } from '../../src/paper/sheetByHand/handSheet';
 import { demoPattern } from './demoPattern';
 
 const wordsOf = (style: Style): { sheet: string; page: string } => ({

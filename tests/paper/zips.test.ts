@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { DEFAULT_STYLE, draftWhole, type Style, USUAL_SHOULDERS } from '../../src/engine';
 import { onePagePdf, patternPdf, patternSvg, planPanels } from '../../src/paper';
-import { handSheet } from '../../src/paper/sheetByHand/handSheet';
+import { handSheet } from '../../src/paper/draftingSheet/draftingSheet';
 import { zipSentences } from '../../src/paper/zips';
 import { demoPattern } from './demoPattern';
 import { readPattern } from './readPattern';

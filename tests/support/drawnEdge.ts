@@ -13,7 +13,7 @@ import {
   stationX,
   xAt,
 } from '../../src/engine';
-import { draftEdge, type EdgeLine } from '../../src/engine/draft/edgeLine';
+import { draftEdge, type EdgeLine } from '../../src/engine/edges/edgeLine';
 import { cornerAngle } from './outline';
 
 export type EdgeName = 'top' | 'hem';

@@ -2,10 +2,10 @@
 
 import { changeStyle, setTurnedHem } from '../../document';
 import { type Allowances, STYLE_SPANS } from '../../engine';
-import { LengthField } from '../parts/LengthField';
-import { Tick } from '../parts/Tick';
-import { useIssueSentence } from '../parts/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { Tick } from '../components/Checkbox';
+import { LengthField } from '../components/LengthField';
+import { useIssueSentence } from '../components/useIssueSentence';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 
 const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
   { edge: 'seam', label: 'Seams' },

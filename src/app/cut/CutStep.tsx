@@ -1,16 +1,16 @@
 // Cut: the panels apart with their allowances, as they will lie on paper; which paper; the print and the other files.
 
 import { wantsReading } from '../../document';
-import { IssueList } from '../parts/IssueList';
-import { useDraft, useOpen } from '../tableContext';
+import { IssueList } from '../components/IssueList';
+import { useDraft, useOpen } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
-import { type Medium, useCutChoices } from './cutChoices';
+import { type Medium, useCutChoices } from './choices/cutChoices';
+import { awaitsReading, usePlanInput } from './choices/usePlanInput';
+import { SheetByHandCard } from './DraftingSheetCard';
 import { FilesCard } from './FilesCard';
 import { MakingCard } from './MakingCard';
-import { OnPage, OnProjector, OnSheets } from './media';
+import { OnPage, OnProjector, OnSheets } from './media/media';
 import { PrinterCard } from './PrinterCard';
-import { SheetByHandCard } from './SheetByHandCard';
-import { awaitsReading, usePlanInput } from './usePlanInput';
 
 const MEDIA: Readonly<Record<Medium, typeof OnSheets>> = {
   sheets: OnSheets,

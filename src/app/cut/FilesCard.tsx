@@ -2,10 +2,10 @@
 
 import { useState } from 'react';
 import { type PlanInput, patternDxf, patternSvg } from '../../paper';
-import { download } from '../parts/download';
-import { fileName } from '../parts/fileName';
-import { picture } from './picture';
-import { refusalOf } from './usePlanInput';
+import { download } from '../components/download';
+import { fileName } from '../components/fileName';
+import { refusalOf } from './choices/usePlanInput';
+import { picture } from './print/picture';
 
 interface FileKind {
   readonly ending: string;

@@ -12,12 +12,12 @@ import {
   type PlanInput,
   WORKSHOP_CARE,
 } from '../../paper';
-import { download } from '../parts/download';
-import { fileName } from '../parts/fileName';
-import { Tick } from '../parts/Tick';
+import { Tick } from '../components/Checkbox';
+import { download } from '../components/download';
+import { fileName } from '../components/fileName';
+import { makingFor, printMaking, useMakingChoices } from './choices/makingChoices';
+import { refusalOf } from './choices/usePlanInput';
 import { MakingForm } from './MakingForm';
-import { makingFor, printMaking, useMakingChoices } from './makingChoices';
-import { refusalOf } from './usePlanInput';
 
 /** Tells a spreadsheet that the file is UTF-8; without it fractions and names come out wrong in some. */
 const BYTE_ORDER_MARK = '\ufeff';

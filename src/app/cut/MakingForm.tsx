@@ -3,8 +3,8 @@
 import type { Unit } from '../../document';
 import { formatLength } from '../../document';
 import { checkMaking, MAKING_FIELDS, type MakingField, type MakingSettings } from '../../paper';
-import { LengthField } from '../parts/LengthField';
-import { changeMaking, dropTyped, makingFor, resetMaking, useMakingChoices } from './makingChoices';
+import { LengthField } from '../components/LengthField';
+import { changeMaking, dropTyped, makingFor, resetMaking, useMakingChoices } from './choices/makingChoices';
 
 const GROUPS: readonly { group: MakingField['group']; label: string }[] = [
   { group: 'bones', label: 'Bones' },

@@ -4,10 +4,10 @@ import { useState } from 'react';
 import type { Unit } from '../../document';
 import { inches } from '../../engine';
 import { correctionWords } from '../../paper';
-import { LengthField } from '../parts/LengthField';
+import { LengthField } from '../components/LengthField';
 import { createPrinterStorage, printerFaultSentence } from '../storage/printers';
 import { browserStorage } from '../storage/storageLike';
-import { choose, correctionOf, measuredPrinter, useCutChoices } from './cutChoices';
+import { choose, correctionOf, measuredPrinter, useCutChoices } from './choices/cutChoices';
 
 const kept = createPrinterStorage({ storage: browserStorage(window), now: () => new Date() });
 

@@ -3,19 +3,19 @@
 import { memo, startTransition, useEffect, useState } from 'react';
 import type { Book } from '../../document';
 import type { Hand } from '../../engine';
-import { HandContext } from '../handContext';
-import { IssueList } from '../parts/IssueList';
-import { seen } from '../store';
-import { SeenContext, useDraft, useOpen, useTable } from '../tableContext';
+import { IssueList } from '../components/IssueList';
+import { HandContext } from '../store/sideContext';
+import { seen } from '../store/store';
+import { SeenContext, useDraft, useOpen, useTable } from '../store/storeContext';
+import { TableBench } from './canvas/TableBench';
 import { EdgeCard } from './EdgeCard';
 import { ExtrasCard } from './ExtrasCard';
 import { GarmentCard } from './GarmentCard';
-import { HandChoice, type HandChoiceProps } from './HandChoice';
 import { SafetyCard } from './SafetyCard';
 import { ShouldersCard } from './ShouldersCard';
+import { HandChoice, type HandChoiceProps } from './SideChoice';
 import { SidesCard } from './SidesCard';
-import { TableBench } from './TableBench';
-import { WedgeCard } from './WedgeCard';
+import { WedgeCard } from './wedges/WedgeCard';
 
 export function DraftStep() {
   const [hand, setHand] = useState<Hand>('left');

@@ -12,9 +12,9 @@ import {
   TOP_EDGES,
 } from '../../document';
 import { EDGE_NODES, type EdgeNodeName, STYLE_SPANS, TOP_LEVELS, type TopLevel } from '../../engine';
-import { LengthField } from '../parts/LengthField';
-import { Tick } from '../parts/Tick';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { Tick } from '../components/Checkbox';
+import { LengthField } from '../components/LengthField';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 
 const EDGES = [
   { edge: 'topShape', title: 'Top edge', named: TOP_EDGES, says: 'above' },

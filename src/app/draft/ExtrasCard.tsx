@@ -2,10 +2,10 @@
 
 import { changeStyle, setExtra } from '../../document';
 import { EXTRAS_SPANS, type Extras, USUAL_EXTRAS } from '../../engine';
-import { LengthField } from '../parts/LengthField';
-import { Tick } from '../parts/Tick';
-import { useIssueSentence } from '../parts/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { Tick } from '../components/Checkbox';
+import { LengthField } from '../components/LengthField';
+import { useIssueSentence } from '../components/useIssueSentence';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 
 interface Part {
   readonly name: keyof Extras;

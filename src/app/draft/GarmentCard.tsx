@@ -9,12 +9,12 @@ import {
   STYLE_SPANS,
   type Style,
 } from '../../engine';
-import { HandContext } from '../handContext';
-import { LengthField } from '../parts/LengthField';
-import { Tick } from '../parts/Tick';
-import { useIssueSentence } from '../parts/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../tableContext';
-import { StyleChoice } from './StyleChoice';
+import { Tick } from '../components/Checkbox';
+import { LengthField } from '../components/LengthField';
+import { useIssueSentence } from '../components/useIssueSentence';
+import { HandContext } from '../store/sideContext';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { StyleChoice } from './styles/StyleChoice';
 
 const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>> = {
   seam: 'Seam',

@@ -10,9 +10,9 @@ import {
   SAFETY_STANDING,
   wantsReading,
 } from '../../document';
-import { arriveAtCautions, CAUTIONS_PLACE } from '../parts/cautionsWay';
-import { Tick } from '../parts/Tick';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { Tick } from '../components/Checkbox';
+import { arriveAtCautions, CAUTIONS_PLACE } from '../components/cautionsWay';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 
 export function SafetyCard() {
   const { client, sheet } = useOpen();

@@ -17,9 +17,9 @@ import {
   wedgeRunsUp,
 } from '../../document';
 import { type Draft, type Issue, SHOULDERS_SPANS, type Side, type Style } from '../../engine';
-import { LengthField } from '../parts/LengthField';
-import { useIssueSentence } from '../parts/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { LengthField } from '../components/LengthField';
+import { useIssueSentence } from '../components/useIssueSentence';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 
 const HINTS: Readonly<Record<ShoulderKind, string>> = {
   strapless: 'The garment ends at the top edge.',

@@ -1,8 +1,8 @@
 // Left and right: whether the right half has wedges of its own.
 
 import { changeStyle, setRightWedges } from '../../document';
-import { Tick } from '../parts/Tick';
-import { useOpen, useTable } from '../tableContext';
+import { Tick } from '../components/Checkbox';
+import { useOpen, useTable } from '../store/storeContext';
 import { draftedApart } from './draftedApart';
 
 export function SidesCard() {

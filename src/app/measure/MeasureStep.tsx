@@ -3,8 +3,8 @@
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
-import { TextField } from '../parts/TextField';
-import { SeenContext, useOpen, useTable } from '../tableContext';
+import { TextField } from '../components/TextField';
+import { SeenContext, useOpen, useTable } from '../store/storeContext';
 import { BodyFigure, isBehind } from './BodyFigure';
 import { TapeContext, type TapeShown } from './FigureHere';
 import { MeasurementField } from './MeasurementField';

@@ -19,11 +19,11 @@ import {
   unusualSentence,
 } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
-import { formatDay } from '../parts/formatDay';
-import { LengthField } from '../parts/LengthField';
-import { useIssueSentence } from '../parts/useIssueSentence';
-import { seen } from '../store';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { formatDay } from '../components/formatDay';
+import { LengthField } from '../components/LengthField';
+import { useIssueSentence } from '../components/useIssueSentence';
+import { seen } from '../store/store';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
 
 const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));

@@ -2,11 +2,11 @@
 
 import { changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
-import { LengthField } from '../parts/LengthField';
-import { Tick } from '../parts/Tick';
-import { useIssueSentence } from '../parts/useIssueSentence';
-import { seen } from '../store';
-import { useDraft, useOpen, useTable } from '../tableContext';
+import { Tick } from '../components/Checkbox';
+import { LengthField } from '../components/LengthField';
+import { useIssueSentence } from '../components/useIssueSentence';
+import { seen } from '../store/store';
+import { useDraft, useOpen, useTable } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
 
 export function SidesFields({ onFocus }: { onFocus: (shown: TapeShown) => void }) {

@@ -1,8 +1,8 @@
 // On which day the tape was laid, the sets before, and beginning another.
 
 import { beginSet, changeClient } from '../../document';
-import { formatDay, today } from '../parts/formatDay';
-import { useOpen, useTable } from '../tableContext';
+import { formatDay, today } from '../components/formatDay';
+import { useOpen, useTable } from '../store/storeContext';
 
 export function TapeDay() {
   const { client } = useOpen();

@@ -2,11 +2,11 @@
 
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { MeasureStep } from '../measure/MeasureStep';
-import { useTable } from '../tableContext';
+import { useTable } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
+import { Mishap } from './ErrorBoundary';
 import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
-import { Mishap } from './Mishap';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
 import { UpdateNotice } from './UpdateNotice';

@@ -11,11 +11,11 @@ import {
   readBackup,
   restore,
 } from '../../document';
-import { BackupButton } from '../parts/BackupButton';
-import { FileChoice } from '../parts/FileChoice';
-import { formatDay } from '../parts/formatDay';
-import { Tick } from '../parts/Tick';
-import { useOpen, useTable } from '../tableContext';
+import { BackupButton } from '../components/BackupButton';
+import { Tick } from '../components/Checkbox';
+import { FileChoice } from '../components/FileChoice';
+import { formatDay } from '../components/formatDay';
+import { useOpen, useTable } from '../store/storeContext';
 
 const DIFFERENCES: Readonly<Record<Difference, string>> = {
   name: 'her name',

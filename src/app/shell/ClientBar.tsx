@@ -2,8 +2,8 @@
 
 import { lazy, Suspense, useState } from 'react';
 import { changeClient, openClient, openSheet, type Unit } from '../../document';
-import { seen } from '../store';
-import { useTable } from '../tableContext';
+import { seen } from '../store/store';
+import { useTable } from '../store/storeContext';
 
 const ClientBook = lazy(() => import('./ClientBook'));
 

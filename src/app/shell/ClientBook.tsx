@@ -10,12 +10,12 @@ import {
   openClientOf,
   removeClient,
 } from '../../document';
+import { Tick } from '../components/Checkbox';
+import { Dialog } from '../components/Dialog';
+import { formatDay } from '../components/formatDay';
+import { UndoLine } from '../components/UndoLine';
 import { awaitName } from '../measure/nameField';
-import { Dialog } from '../parts/Dialog';
-import { formatDay } from '../parts/formatDay';
-import { Tick } from '../parts/Tick';
-import { UndoLine } from '../parts/UndoLine';
-import { useOpen, useTable } from '../tableContext';
+import { useOpen, useTable } from '../store/storeContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
 

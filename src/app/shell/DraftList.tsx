@@ -1,8 +1,8 @@
 // The drafts of the client in view: named, opened, copied, added and taken off.
 
 import { addSheet, changeClient, removeSheet } from '../../document';
-import { TextField } from '../parts/TextField';
-import { useOpen, useTable } from '../tableContext';
+import { TextField } from '../components/TextField';
+import { useOpen, useTable } from '../store/storeContext';
 
 export function DraftList({ onOpen }: { onOpen: () => void }) {
   const { client, sheet: current } = useOpen();

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react';
 import type { Book, History } from '../../document';
-import { useTable } from '../tableContext';
+import { useTable } from '../store/storeContext';
 import { consequence } from './consequence';
 
 export function HistoryButtons() {

@@ -1,12 +1,12 @@
 // What keeping has to say: faults, another tab's book, and what was put aside, to be downloaded or let go.
 
 import { useState, useSyncExternalStore } from 'react';
-import { BackupButton } from '../parts/BackupButton';
-import { download } from '../parts/download';
-import type { Aside } from '../storage/asides';
+import { BackupButton } from '../components/BackupButton';
+import { download } from '../components/download';
 import type { BookStorage } from '../storage/bookStorage';
+import type { Aside } from '../storage/quarantine';
 import { type Notice, noticeSentence, saveStatusSentence } from '../storage/saveStatus';
-import { useTable } from '../tableContext';
+import { useTable } from '../store/storeContext';
 
 export interface Keeping {
   readonly storage: BookStorage;

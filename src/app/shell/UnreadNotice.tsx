@@ -2,8 +2,8 @@
 
 import { plainLength } from '../../document';
 import { MEASUREMENTS } from '../../engine';
-import { useUnreadTexts } from '../parts/unreadTexts';
-import { useOpen } from '../tableContext';
+import { useUnreadTexts } from '../components/unreadTexts';
+import { useOpen } from '../store/storeContext';
 
 export function UnreadNotice() {
   const { client } = useOpen();

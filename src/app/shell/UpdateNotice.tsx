@@ -1,7 +1,7 @@
 // Says that a later version of the page lies ready, and changes to it when the maker says so.
 
 import { useEffect, useState } from 'react';
-import { useTable } from '../tableContext';
+import { useTable } from '../store/storeContext';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */
 const REGISTER_MS = 1000;

@@ -2,8 +2,8 @@
 
 import { type Book, formatLength, LEVEL_WORDS, openClient, openSheet, pieceLabelOf } from '../../document';
 import { type Draft, openWidth } from '../../engine';
-import { sewnWord } from '../parts/girthWords';
-import { draftOnce } from '../tableContext';
+import { sewnWord } from '../components/girthWords';
+import { draftOnce } from '../store/storeContext';
 
 /** More than this many places are not listened to; the ledger has them all. */
 const MOST_SAID = 3;

@@ -2,7 +2,7 @@
 // unless this tab read or wrote it last, or it lies whole under another key as well.
 
 import { type Book, DEMO_BOOK, readBook } from '../../document';
-import { type Aside, isAside, listAsides, putAside } from './asides';
+import { type Aside, isAside, listAsides, putAside } from './quarantine';
 import { type Notice, type SaveStatus, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
 

@@ -2,7 +2,7 @@
 // a client. The same rules as for the book: what cannot be read is put aside, never written over.
 
 import * as z from 'zod/mini';
-import { type Aside, listAsides, putAside } from './asides';
+import { type Aside, listAsides, putAside } from './quarantine';
 import { type SaveFault, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
 

@@ -18,7 +18,7 @@ import {
   type Style,
 } from '../../engine';
 import type { PointedOut } from '../../table';
-import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../parts/girthWords';
+import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../components/girthWords';
 
 /** What a press shows on the drawing; `key` tells it from all others. */
 export interface Pointer {

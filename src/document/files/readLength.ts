@@ -1,8 +1,8 @@
 // One length of a client or style file.
 
-import { MM_PER } from '../lengths/lengthUnit';
-import { parseLength } from '../lengths/parseLength';
-import { lengthFaultSentence } from '../words/lengthFaults';
+import { lengthFaultSentence } from '../messages/lengthFaults';
+import { MM_PER } from '../units/lengthUnit';
+import { parseLength } from '../units/parseLength';
 import { type Fault, type Read, refuse } from './fault';
 import { kindOf } from './json';
 

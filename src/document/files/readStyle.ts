@@ -19,8 +19,8 @@ import {
   USUAL_SHOULDERS,
   type Wedge,
 } from '../../engine';
-import { DEMO_CLIENT } from '../demo';
-import { issueSentence } from '../words/issues';
+import { issueSentence } from '../messages/issues';
+import { DEMO_CLIENT } from '../presets/demo';
 import { type Fault, type Read, refuse } from './fault';
 import { isObject, type JsonObject, kindOf } from './json';
 import { PartReader } from './partReader';

@@ -1,7 +1,7 @@
 // From what was measured to a body that can be drafted: checked numbers, with the missing over-bust girth estimated.
 
-import type { LevelName } from '../draft/types';
-import { type Issue, issue } from '../issue';
+import { type Issue, issue } from '../terms/issue';
+import type { LevelName } from '../terms/names';
 import { frontArcsOf } from './frontArcs';
 import { MEASUREMENTS, type Measurements } from './measurements';
 

@@ -1,8 +1,8 @@
 // Measured front arcs: where the tape was laid across the front from side seam to side seam, the front's part of the girth
 // is known and need not be taken from the style.
 
-import type { LevelName } from '../draft/types';
-import { type Issue, issue } from '../issue';
+import { type Issue, issue } from '../terms/issue';
+import type { LevelName } from '../terms/names';
 import type { Measurements } from './measurements';
 
 /** Which arc belongs to which level. */

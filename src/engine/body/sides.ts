@@ -1,8 +1,8 @@
 // How a body differs left to right: the left's part of each girth, and levels that sit lower on the right. From it come two
 // bodies alike in themselves, each of which drafts one half.
 
-import type { Hand, LevelName, PerLevel } from '../draft/types';
-import { type Issue, issue } from '../issue';
+import { type Issue, issue } from '../terms/issue';
+import type { Hand, LevelName, PerLevel } from '../terms/names';
 import type { Body } from './body';
 import type { Measurements } from './measurements';
 

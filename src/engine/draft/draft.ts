@@ -1,29 +1,33 @@
 // One whole draft: tape and style in; blocks, pieces, proof and everything there is to say out.
 
+import type { Block } from '../block/block';
+import { checkClosure } from '../block/closure';
+import { type Level, levelsOf } from '../block/levels';
+import { shapingAt } from '../block/shaping';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
-import { type Issue, issue } from '../issue';
-import { levelEdges } from '../proof/alongEdge';
-import { cautions } from '../proof/cautions';
-import { type EdgeRunRow, edgeRun } from '../proof/edgeRun';
-import { girthLedger, type LedgerRow } from '../proof/ledger';
-import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../proof/seamWalk';
-import { shoulderRun } from '../proof/shoulderRun';
-import type { Block } from './block';
-import { checkStyle } from './checkStyle';
-import { checkClosure } from './closure';
-import { cutApart } from './cutApart';
-import { cutPieces } from './cutPieces';
-import { type EdgeNodePlace, nodesOf, type OutlinedPanel } from './edgeNodes';
-import { extraPieces } from './extras';
-import { crossingsOf, type DraftSpan, layGround } from './ground';
-import { type Level, levelsOf } from './levels';
-import { lacedSides } from './openings';
-import type { Piece } from './piece';
-import { shoulderBands } from './shoulderBand';
-import { type TruedSeam, trueSeam } from './truing';
-import { checkHem } from './turnedHem';
-import type { EdgeNodeName, Hand, Side, Style } from './types';
+import { cautions } from '../checks/cautions';
+import { type EdgeRunRow, edgeRun } from '../checks/edgeContinuity';
+import { girthLedger, type LedgerRow } from '../checks/ledger';
+import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../checks/seamWalk';
+import { shoulderRun } from '../checks/shoulderContinuity';
+import { type DraftSpan, layGround } from '../edges/baseDraft';
+import { levelEdges } from '../edges/levelEdges';
+import { extraPieces } from '../extras/extras';
+import { shoulderBands } from '../extras/shoulderBand';
+import { crossingsOf } from '../panels/crossings';
+import { cutApart } from '../panels/cutApart';
+import { type TruedSeam, trueSeam } from '../panels/truing';
+import { cutPieces } from '../pieces/cutPieces';
+import { type EdgeNodePlace, nodesOf, type OutlinedPanel } from '../pieces/edgeNodes';
+import { finishedSeam } from '../pieces/finishedSeam';
+import type { Piece } from '../pieces/piece';
+import { checkStyle } from '../style/checkStyle';
+import { lacedSides } from '../style/openings';
+import type { EdgeNodeName, Style } from '../style/style';
+import { checkHem } from '../style/turnedHem';
+import { type Issue, issue } from '../terms/issue';
+import type { Hand, Side } from '../terms/names';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -104,9 +108,10 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   const closure = checkClosure(blocks, style);
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
   const cut = cutPieces(apart.panels, seams, style, ground, closure.onFold, issues);
-  issues.push(...cut.issues, ...cautions(body, style, levels, seams, span.top));
+  const finished = seams.map(finishedSeam);
+  issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top));
   const { pieces } = cut;
-  const sewn = [...seams, ...cut.darts];
+  const sewn = [...finished, ...cut.darts.map(finishedSeam)];
   const bands = ground.bands
     ? shoulderBands(ground.bands, edges.top, seams, style, closure.onFold)
     : { pieces: [], issues: [] };
@@ -122,7 +127,7 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
     proof: {
       ledger: girthLedger(
         levels,
-        [blocks.front, blocks.back],
+        (level) => shapingAt(level, [blocks.front, blocks.back]),
         pieces,
         pieces.length === apart.wanted,
         levelEdges(ground),

@@ -1,18 +1,20 @@
 // A whole garment for a body that differs left to right: each half drafted from a body of its own, the two trued to one
 // another at the centres. A body alike on both sides is drafted as ever, one half for both.
 
+import { napeOf } from '../block/shoulders';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type BodySides, bodyOfHand, checkSides, differs, wholeSides } from '../body/sides';
-import { type Issue, issue } from '../issue';
-import { wholeProof } from '../proof/wholeProof';
+import { extrasOfHalves } from '../extras/extras';
+import type { Piece } from '../pieces/piece';
+import { ofHand, rightSideUp, seamOfHand } from '../pieces/rightSideUp';
+import type { Style } from '../style/style';
+import { styleOfHand } from '../style/styleOfHand';
+import { type Issue, issue } from '../terms/issue';
+import { HANDS, type Hand, type Side } from '../terms/names';
 import { type Draft, draft, draftPanels } from './draft';
-import { extrasOfHalves } from './extras';
 import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCentres';
-import type { Piece } from './piece';
-import { ofHand, rightSideUp, seamOfHand } from './rightSideUp';
-import { napeOf } from './shoulders';
-import { HANDS, type Hand, type Side, type Style } from './types';
+import { wholeProof } from './wholeChecks';
 
 /**
  * Drafts a style for a body, `sides` saying how it differs left to right (null for not at all) and `style.rightWedges` what
@@ -60,20 +62,6 @@ const NAPE_BELOW_MM = 8;
 function napeShared(body: Body, ofHands: Readonly<Record<Hand, Measurements>>): { backNeckToWaist: number } {
   const most = HANDS.map((hand) => (ofHands[hand].neckToWaist ?? body.neckToWaist) - NAPE_BELOW_MM);
   return { backNeckToWaist: Math.min(body.neckToWaist - napeOf(body), ...most) };
-}
-
-/** What a half is drafted by: the wedges of its hand, and a joined centre where one half cannot lie on the fold. */
-export function styleOfHand({ rightWedges, ...style }: Style, hand: Hand): Style {
-  const { front, back } = style.closure;
-  return {
-    ...style,
-    wedges: hand === 'right' ? (rightWedges ?? style.wedges) : style.wedges,
-    closure: {
-      ...style.closure,
-      front: front === 'fold' ? 'seam' : front,
-      back: back === 'fold' ? 'seam' : back,
-    },
-  };
 }
 
 const byHand = <T>(of: (hand: Hand) => T): Record<Hand, T> => ({ left: of('left'), right: of('right') });

@@ -1,7 +1,7 @@
 // One half of a garment whose halves differ, as it lies on the table: drawn by itself, with the girths of the whole.
 
+import type { Hand } from '../terms/names';
 import type { Draft } from './draft';
-import type { Hand } from './types';
 
 /** The half as a draft of its own; the draft itself where both halves are alike. What there is to say is said of the whole. */
 export function halfOf(whole: Draft, hand: Hand): Draft {

@@ -3,9 +3,10 @@
 
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
+import type { Edge, Piece } from '../pieces/piece';
+import type { EdgeNode, Style } from '../style/style';
+import { HANDS, type Hand, type LevelName, type Side } from '../terms/names';
 import type { Draft } from './draft';
-import type { Edge, Piece } from './piece';
-import { type EdgeNode, HANDS, type Hand, type LevelName, type Side, type Style } from './types';
 
 type Halves = Readonly<Record<Hand, Draft>>;
 

@@ -1,9 +1,9 @@
 // The cut line by brute force: the piece, a strip along every chord and a gusset at every outward corner, all made one.
 // Slower than moving the edges, but right for any outline; it is asked where moving them comes to no clear ring.
 
-import { mergedRings } from './mergedRings';
 import type { Point } from './point';
 import { signedArea } from './polyline';
+import { mergedRings } from './unionPolygons';
 
 /** A run of the outline with its allowance, mm. */
 interface Run {

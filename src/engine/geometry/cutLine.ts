@@ -3,13 +3,13 @@
 
 import { unionOfStrips } from './allowanceStrips';
 import { type Corner, joinCorner, MITRE_LIMIT, type MovedEdge } from './cutCorner';
+import { keepsClear } from './hasClearance';
 import { hemShort } from './hemShort';
-import { keepsClear } from './keepsClear';
-import { meetsItself } from './meetsItself';
-import { mergedRings } from './mergedRings';
+import { meetsItself } from './isSelfIntersecting';
 import type { Point } from './point';
 import { signedArea } from './polyline';
 import { turnedCorner } from './turnedCorner';
+import { mergedRings } from './unionPolygons';
 import { withStretch } from './withStretch';
 
 /** An edge of a closed outline: it ends where the next one starts. */

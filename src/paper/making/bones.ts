@@ -2,8 +2,8 @@
 
 import { type Draft, type Point, polylineLength, type Style } from '../../engine';
 import { belowHeight } from './belowHeight';
-import { besideEdge } from './besideEdge';
 import { centreEdges, lacedEdges } from './lacedEdges';
+import { besideEdge } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** Where a bone runs; `piece` or `pieces` say on what. */

@@ -1,9 +1,9 @@
 // Where the eyelets go: closer at the waist, the waist itself midway between two of them, where the lace is drawn tight.
 
 import { type Draft, distance, HANDS, type Piece, type Point, polylineLength } from '../../engine';
-import { besideEdge, pointAt } from './besideEdge';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
+import { besideEdge, pointAt } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */

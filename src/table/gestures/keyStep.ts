@@ -1,7 +1,7 @@
 // What an arrow key does to a handle: sideways it goes the way it looks, up and down it grows and shrinks.
 
 import type { Point } from '../../engine';
-import type { Handle } from '../handle';
+import type { Handle } from '../handles/handle';
 
 /**
  * Change of a handle's value for a key, mm; null for a key that means nothing to it.

@@ -2,13 +2,13 @@
 
 import { type FocusEvent, type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { Draft, Style } from '../../engine';
-import type { Handle } from '../handle';
-import { numberIn } from '../numberIn';
+import type { Handle } from '../handles/handle';
+import { numberIn } from '../handles/numberIn';
+import { goesOn, type KeyRun } from './coalesceKeyPresses';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
-import { goesOn, type KeyRun } from './keyRun';
 import { keyStep, numberByKey } from './keyStep';
-import { paced } from './paced';
-import { type Mark, type RestingPlace, settle } from './settle';
+import { type Mark, type RestingPlace, settle } from './snap';
+import { paced } from './throttleToFrame';
 
 /** A garment that is reckoned. */
 interface Prepared {

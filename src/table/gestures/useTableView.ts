@@ -1,9 +1,9 @@
 // Joins the view of the table to pointers, wheel and keys: drag on the paper, two fingers, wheel about the pointer.
 
 import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
-import type { TableLayout } from '../layout';
-import { fitted, type Shift, type Size, scaledTo, shifted, showing, type Viewport } from '../view/viewport';
-import { handle, NO_HANDS, wheelFactor } from './hands';
+import type { TableLayout } from '../layout/layout';
+import { fitted, type Shift, type Size, scaledTo, shifted, showing, type Viewport } from '../layout/viewport';
+import { handle, NO_HANDS, wheelFactor } from './pointers';
 
 export interface TableView {
   readonly view: Viewport;

@@ -1,7 +1,7 @@
 // Where a new wedge would stand: a line under the pointer, down the panel it would part.
 
 import { type Draft, type Side, stationOf, stationX, xAt } from '../../engine';
-import { onTable, type TableLayout } from '../layout';
+import { onTable, type TableLayout } from '../layout/layout';
 import { pathThrough } from './paths';
 
 export interface NewWedge {

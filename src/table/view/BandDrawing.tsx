@@ -3,7 +3,7 @@
 
 import { memo } from 'react';
 import type { Draft, Piece, Point } from '../../engine';
-import { BAND_LIFT_MM, bandsOf, onTable, type TableLayout } from '../layout';
+import { BAND_LIFT_MM, bandsOf, onTable, type TableLayout } from '../layout/layout';
 import { closedPath } from './paths';
 
 interface BandDrawingProps {

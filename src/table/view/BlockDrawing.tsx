@@ -2,8 +2,8 @@
 
 import { memo } from 'react';
 import { type Block, type Draft, type DraftedWedge, type Piece, type Point, pointsDown } from '../../engine';
-import { onTable, type TableLayout } from '../layout';
-import { type PanelOnBlock, panelsOnBlock } from '../panelsOnBlock';
+import { onTable, type TableLayout } from '../layout/layout';
+import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './paths';
 
 interface BlockDrawingProps {

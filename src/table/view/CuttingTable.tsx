@@ -2,22 +2,22 @@
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
-import type { Redraft } from '../bendHandles';
-import { marksOf, type RestingPlace } from '../gestures/settle';
+import { marksOf, type RestingPlace } from '../gestures/snap';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
 import { type TableView, useHands } from '../gestures/useTableView';
-import { nearestHandle } from '../grips';
-import type { Handle } from '../handle';
-import { handlesOf } from '../handles';
-import type { TableLayout } from '../layout';
-import { type PanelBeside, panelsBeside } from '../panelsBeside';
+import type { Redraft } from '../handles/bendHandles';
+import { nearestHandle } from '../handles/grips';
+import type { Handle } from '../handles/handle';
+import { handlesOf } from '../handles/handles';
+import type { TableLayout } from '../layout/layout';
+import { type PanelBeside, panelsBeside } from '../layout/panelsBeside';
 import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
 import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
-import { Bubble } from './Bubble';
 import { GhostLines } from './GhostLines';
 import { HandleMark } from './HandleMark';
 import { JoinedSide } from './JoinedSide';
+import { Bubble } from './ValueTooltip';
 import { WedgeSigns } from './WedgeSigns';
 
 export interface CuttingTableProps {

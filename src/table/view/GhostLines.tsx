@@ -2,8 +2,8 @@
 
 import { memo } from 'react';
 import type { Draft, Point } from '../../engine';
-import { onTable, type TableLayout } from '../layout';
-import { panelsOnBlock } from '../panelsOnBlock';
+import { onTable, type TableLayout } from '../layout/layout';
+import { panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathThrough } from './paths';
 
 export const GhostLines = memo(function GhostLines({ draft, layout }: { draft: Draft; layout: TableLayout }) {

@@ -1,8 +1,8 @@
 // One handle on the table: a slider to keyboard and screen reader, a grip to finger and mouse.
 
 import type { ComponentProps } from 'react';
-import { leanOf } from '../grips';
-import type { Handle } from '../handle';
+import { leanOf } from '../handles/grips';
+import type { Handle } from '../handles/handle';
 
 interface HandleMarkProps {
   readonly handle: Handle;

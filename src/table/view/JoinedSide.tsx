@@ -2,8 +2,8 @@
 
 import { memo } from 'react';
 import { type Draft, xAt } from '../../engine';
-import { onTable, type TableLayout } from '../layout';
-import { sidePanelOf } from '../panelsOnBlock';
+import { onTable, type TableLayout } from '../layout/layout';
+import { sidePanelOf } from '../layout/panelsOnBlock';
 
 interface JoinedSideProps {
   readonly draft: Draft;

@@ -2,7 +2,7 @@
 
 import { memo } from 'react';
 import { type Draft, type Side, type Wedge, xAt } from '../../engine';
-import { onTable, type TableLayout } from '../layout';
+import { onTable, type TableLayout } from '../layout/layout';
 
 interface WedgeSignsProps {
   readonly draft: Draft;

@@ -2,7 +2,7 @@
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { AllowanceCard } from '../../../src/app/cut/AllowanceCard';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 describe('the card of seam allowances', () => {
   it('turns the hem up by a tick, and undo takes it back', async () => {

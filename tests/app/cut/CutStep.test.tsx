@@ -2,7 +2,7 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CutStep } from '../../../src/app/cut/CutStep';
-import { useCutChoices } from '../../../src/app/cut/cutChoices';
+import { useCutChoices } from '../../../src/app/cut/choices/cutChoices';
 import {
   acknowledge,
   changeClient,
@@ -13,7 +13,7 @@ import {
   setMeasurement,
 } from '../../../src/document';
 import { readPattern } from '../../paper/readPattern';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const fresh = useCutChoices.getState();
 /** What the page hands to the browser to be saved. */

@@ -1,13 +1,13 @@
 // @vitest-environment jsdom
 import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { resetMaking, useMakingChoices } from '../../../src/app/cut/choices/makingChoices';
+import { usePlanInput } from '../../../src/app/cut/choices/usePlanInput';
+import { SheetByHandCard } from '../../../src/app/cut/DraftingSheetCard';
 import { MakingCard } from '../../../src/app/cut/MakingCard';
-import { resetMaking, useMakingChoices } from '../../../src/app/cut/makingChoices';
-import { SheetByHandCard } from '../../../src/app/cut/SheetByHandCard';
-import { usePlanInput } from '../../../src/app/cut/usePlanInput';
 import { type Book, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 function Cards() {
   const input = usePlanInput();

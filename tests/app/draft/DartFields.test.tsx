@@ -1,10 +1,10 @@
 // @vitest-environment jsdom
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import { WedgeCard } from '../../../src/app/draft/WedgeCard';
+import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
 import { changeClient, changeStyle, DEMO_BOOK, setDartPoint, setStation } from '../../../src/document';
 import { inches, type Wedge } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const ID = 'front-side';
 const cardFor = (id: string) => onTable(<WedgeCard selected={id} onSelect={() => undefined} />);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { EdgeCard } from '../../../src/app/draft/EdgeCard';
 import { changeStyle, DEMO_BOOK, NAMED_STYLES } from '../../../src/document';
 import { inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const wearing = (name: string) => changeStyle(DEMO_BOOK, (style) => NAMED_STYLES.get(name)?.style ?? style);
 

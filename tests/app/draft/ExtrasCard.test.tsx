@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { ExtrasCard } from '../../../src/app/draft/ExtrasCard';
 import { changeStyle, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 describe('the card of pieces beside the panels', () => {
   it('asks for a piece by a tick, takes its measure, and leaves it out again', async () => {

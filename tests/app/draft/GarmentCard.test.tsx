@@ -3,7 +3,7 @@ import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { GarmentCard } from '../../../src/app/draft/GarmentCard';
 import { changeStyle, DEMO_BOOK } from '../../../src/document';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const switched = () => screen.getByRole('checkbox', { name: 'Side panel cut in one' });
 

@@ -1,11 +1,11 @@
 // @vitest-environment jsdom
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import { Ledger } from '../../../src/app/draft/Ledger';
-import { finishedGirth } from '../../../src/app/parts/girthWords';
+import { finishedGirth } from '../../../src/app/components/girthWords';
+import { Ledger } from '../../../src/app/draft/canvas/Ledger';
 import { changeStyle, DEMO_BOOK, openClient, openSheet } from '../../../src/document';
 import { type Draft, draft, type LedgerRow, type Style } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 /** The demo's draft in its style, changed. */
 function ledgerOf(change: (style: Style) => Style): Draft {

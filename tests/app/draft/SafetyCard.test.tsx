@@ -1,12 +1,12 @@
 // @vitest-environment jsdom
 import { screen, within } from '@testing-library/react';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { IssueList } from '../../../src/app/components/IssueList';
 import { SafetyCard } from '../../../src/app/draft/SafetyCard';
-import { IssueList } from '../../../src/app/parts/IssueList';
-import { useDraft } from '../../../src/app/tableContext';
+import { useDraft } from '../../../src/app/store/storeContext';
 import { changeStyle, DEMO_BOOK, openSheet } from '../../../src/document';
 import { inches, type Style } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 // The page of these tests has no height to be scrolled.
 beforeAll(() => {

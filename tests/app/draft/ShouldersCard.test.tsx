@@ -12,7 +12,7 @@ import {
   setShoulderNumber,
 } from '../../../src/document';
 import { DEFAULT_STYLE, draft, inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const kind = (name: string) => screen.getByRole('radio', { name });
 const field = (name: string) => screen.getByRole('textbox', { name });

@@ -1,9 +1,9 @@
 // @vitest-environment jsdom
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
-import StyleBook from '../../../src/app/draft/StyleBook';
-import { StyleChoice } from '../../../src/app/draft/StyleChoice';
-import { SeenContext } from '../../../src/app/tableContext';
+import StyleBook from '../../../src/app/draft/styles/StyleBook';
+import { StyleChoice } from '../../../src/app/draft/styles/StyleChoice';
+import { SeenContext } from '../../../src/app/store/storeContext';
 import {
   addClient,
   type Book,
@@ -21,7 +21,7 @@ import {
   writeStyle,
 } from '../../../src/document';
 import { DEFAULT_STYLE } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const V_FRONT = NAMED_STYLES.get('v-front')?.style ?? DEFAULT_STYLE;
 const KEPT = keepStyle(DEMO_BOOK, 's', 'Harbour', V_FRONT, '2026-11-20');

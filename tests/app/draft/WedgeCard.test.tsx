@@ -2,9 +2,9 @@
 import { screen, within } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
-import { WedgeCard } from '../../../src/app/draft/WedgeCard';
+import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
 import { inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 function Card() {
   const [selected, setSelected] = useState<string | null>(null);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { begunFrom, layingOf, READY_MADE, recogniser } from '../../../src/app/draft/knownStyle';
-import { sameStyle } from '../../../src/app/draft/sameStyle';
+import { begunFrom, layingOf, READY_MADE, recogniser } from '../../../src/app/draft/styles/knownStyle';
+import { sameStyle } from '../../../src/app/draft/styles/sameStyle';
 import {
   addClient,
   type Book,

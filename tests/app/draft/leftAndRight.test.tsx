@@ -3,15 +3,15 @@ import { screen } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
 import { GarmentCard } from '../../../src/app/draft/GarmentCard';
-import { HandChoice } from '../../../src/app/draft/HandChoice';
+import { HandChoice } from '../../../src/app/draft/SideChoice';
 import { SidesCard } from '../../../src/app/draft/SidesCard';
-import { WedgeCard } from '../../../src/app/draft/WedgeCard';
-import { HandContext } from '../../../src/app/handContext';
-import { useDraft } from '../../../src/app/tableContext';
+import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
+import { HandContext } from '../../../src/app/store/sideContext';
+import { useDraft } from '../../../src/app/store/storeContext';
 import { TrueStep } from '../../../src/app/true/TrueStep';
 import { changeClient, changeStyle, DEMO_BOOK, setRightWedges } from '../../../src/document';
 import { type Hand, inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 function PiecesSeen() {
   return (

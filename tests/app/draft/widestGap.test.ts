@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { widestGap } from '../../../src/app/draft/widestGap';
+import { widestGap } from '../../../src/app/draft/wedges/widestGap';
 import { addWedge, DEMO_CLIENT } from '../../../src/document';
 import { DEFAULT_STYLE, draft, MOST_WEDGES, type Side, type Style, type Wedge } from '../../../src/engine';
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { MeasureStep } from '../../../src/app/measure/MeasureStep';
 import { addClient, changeClient, DEMO_BOOK, MEASUREMENT_WORDS, setMeasurement } from '../../../src/document';
 import { inches, MEASUREMENTS } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 /** A field by its label; behind it may stand “if known” or “needed”. */
 const box = (name: string) =>

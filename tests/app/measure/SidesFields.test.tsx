@@ -3,7 +3,7 @@ import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { SidesFields } from '../../../src/app/measure/SidesFields';
 import { inches } from '../../../src/engine';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const field = (name: string) => screen.getByRole('textbox', { name: new RegExp(`^${name}`) });
 

@@ -13,7 +13,7 @@ import {
   setMeasurement,
   writeBackup,
 } from '../../../src/document';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const BACKUP = writeBackup(addClient(DEMO_BOOK, 'bea', 'Bea'), '2026-11-20');
 const file = (text: string): File => new File([text], 'staywright.json', { type: 'application/json' });

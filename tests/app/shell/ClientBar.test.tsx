@@ -4,7 +4,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { ClientBar } from '../../../src/app/shell/ClientBar';
 import ClientBook from '../../../src/app/shell/ClientBook';
 import { addClient, type Book, DEMO_BOOK, openClientOf } from '../../../src/document';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 const button = (name: string | RegExp) => screen.getByRole('button', { name });
 

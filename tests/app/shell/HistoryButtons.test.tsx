@@ -3,7 +3,7 @@ import { act, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { HistoryButtons } from '../../../src/app/shell/HistoryButtons';
 import { type Book, changeStyle, setStation } from '../../../src/document';
-import { onTable } from '../onTable';
+import { onTable } from '../withStore';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { KeepingNotices } from '../../../src/app/shell/KeepingNotices';
 import { BOOK_KEY, createBookStorage } from '../../../src/app/storage/bookStorage';
 import { type Book, DEMO_BOOK, DEMO_CLIENT } from '../../../src/document';
-import { onTable } from '../onTable';
 import { FakeStorage } from '../storage/fakeStorage';
+import { onTable } from '../withStore';
 
 const bookOf = (name: string): Book => ({ ...DEMO_BOOK, clients: [{ ...DEMO_CLIENT, name }] });
 

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { describe, expect, it } from 'vitest';
-import { listAsides } from '../../../src/app/storage/asides';
 import { createPrinterStorage, PRINTERS_KEY, printerFaultSentence } from '../../../src/app/storage/printers';
+import { listAsides } from '../../../src/app/storage/quarantine';
 import { FakeStorage } from './fakeStorage';
 
 const now = (): Date => new Date('2026-11-25T10:00:00Z');

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draft } from '../../../src/engine';
 import { type AllowedEdge, cutLineTurnedUp } from '../../../src/engine/geometry/cutLine';
-import { keepsClear } from '../../../src/engine/geometry/keepsClear';
+import { keepsClear } from '../../../src/engine/geometry/hasClearance';
 import type { Point } from '../../../src/engine/geometry/point';
 import { withStretch } from '../../../src/engine/geometry/withStretch';
 import { drawBodies } from '../../support/drawBodies';

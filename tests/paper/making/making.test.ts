@@ -16,7 +16,6 @@ import {
   type Style,
 } from '../../../src/engine';
 import { belowHeight } from '../../../src/paper/making/belowHeight';
-import { besideEdge } from '../../../src/paper/making/besideEdge';
 import { boneLength, casingWidth } from '../../../src/paper/making/bones';
 import { clothFor } from '../../../src/paper/making/cloth';
 import { eyeletsFor } from '../../../src/paper/making/eyelets';
@@ -24,6 +23,7 @@ import { makingCsv } from '../../../src/paper/making/makingCsv';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections, WORKSHOP_CARE } from '../../../src/paper/making/makingSections';
 import { makingText } from '../../../src/paper/making/makingText';
+import { besideEdge } from '../../../src/paper/making/offsetEdge';
 import {
   checkMaking,
   MAKING_FIELDS,

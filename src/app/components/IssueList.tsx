@@ -1,0 +1,84 @@
+// What the draft has to say, gravest first; each sentence names its place.
+
+import { useMemo } from 'react';
+import { isRead, MEASUREMENT_WORDS, unusualLine, wantsReading, widerThanBustLine } from '../../document';
+import type { Issue, Severity } from '../../engine';
+import { useDraft, useOpen } from '../store/storeContext';
+import { CautionsLink } from './CautionsLink';
+import { useIssueSentence } from './useIssueSentence';
+
+const GRAVITY: readonly Severity[] = ['block', 'warn', 'note'];
+const NAMES: Readonly<Record<Severity, string>> = {
+  block: 'Cannot be cut',
+  warn: 'Look again',
+  note: 'Note',
+};
+
+export function IssueList({ issues }: { issues: readonly Issue[] }) {
+  const sentence = useIssueSentence();
+  const { sheet } = useOpen();
+  const odd = useOddities();
+  const missing = issues.flatMap(({ code, at }) =>
+    code === 'measurementMissing' && at.field ? [at.field] : [],
+  );
+  const sorted = GRAVITY.flatMap((severity) =>
+    issues.filter((issue) => issue.severity === severity && issue.code !== 'measurementMissing'),
+  );
+  const grave = sorted.filter((issue) => issue.severity !== 'note');
+  const notes = sorted.filter((issue) => issue.severity === 'note');
+  const line = (issue: Issue) => (
+    <li key={`${issue.code} ${JSON.stringify(issue.at)}`} className={issue.severity}>
+      <b>{NAMES[issue.severity]}</b> {sentence(issue)}
+      {wantsReading(issue) && !isRead(issue, sheet) ? (
+        <>
+          {' '}
+          <CautionsLink />
+        </>
+      ) : null}
+    </li>
+  );
+  if (sorted.length === 0 && missing.length === 0 && odd.length === 0) return null;
+  return (
+    <section className="issues" aria-label="Cautions" aria-live="polite">
+      {grave.length > 0 || missing.length > 0 || odd.length > 0 ? (
+        <ul>
+          {missing.length > 0 ? <Missing fields={missing} /> : null}
+          {grave.map(line)}
+          {odd.map((sentence) => (
+            <li key={sentence} className="warn">
+              <b>Look again</b> {sentence} <a href="#measure">Go to the measurements</a>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {notes.length > 0 ? (
+        <details>
+          <summary>{notes.length === 1 ? 'One note' : `${notes.length} notes`} on this draft</summary>
+          <ul>{notes.map(line)}</ul>
+        </details>
+      ) : null}
+    </section>
+  );
+}
+
+/** What the draft shows of a body that was measured oddly, or is built so. */
+function useOddities(): string[] {
+  const { client } = useOpen();
+  const draft = useDraft();
+  const { measurements, estimated, unit } = client;
+  const unusual = useMemo(() => unusualLine(measurements, estimated, unit), [measurements, estimated, unit]);
+  return [unusual, widerThanBustLine(draft)].filter((line) => line !== null);
+}
+
+/** The measurements that are not filled in yet, together, and the way to them. */
+function Missing({ fields }: { fields: readonly string[] }) {
+  const names = Object.entries(MEASUREMENT_WORDS)
+    .filter(([name]) => fields.includes(name))
+    .map(([, { label }]) => label.charAt(0).toLowerCase() + label.slice(1));
+  return (
+    <li className="missing">
+      <b>Not yet measured</b> The draft needs {names.join('; ')}.{' '}
+      <a href="#measure">Go to the measurements</a>
+    </li>
+  );
+}

@@ -1,0 +1,24 @@
+// Says what was just taken away, with the way to have it back, as long as nothing else was done since.
+
+import { useTable } from '../store/storeContext';
+
+interface UndoLineProps {
+  /** The name of the change; null while there is none to speak of. */
+  readonly change: string | null;
+  /** What it did, as a sentence. */
+  readonly children: string;
+}
+
+export function UndoLine({ change, children }: UndoLineProps) {
+  const undo = useTable((table) => table.undo);
+  const last = useTable((table) => table.history.past.at(-1)?.change);
+  if (change === null || last !== change) return null;
+  return (
+    <p className="undo-line" role="status">
+      {children}{' '}
+      <button type="button" onClick={undo}>
+        Undo
+      </button>
+    </p>
+  );
+}

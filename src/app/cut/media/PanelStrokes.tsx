@@ -1,0 +1,35 @@
+// The lines and texts of a panel, as they are printed.
+
+import { memo } from 'react';
+import { type InkLine, MM_PER_POINT, type PlacedPanel } from '../../../paper';
+import { pathThrough } from '../../../table';
+
+const STROKES: readonly InkLine['stroke'][] = ['cut', 'sew', 'fold', 'grain', 'mark', 'leader'];
+
+export const PanelInk = memo(function PanelInk({ panel }: { panel: PlacedPanel }) {
+  return (
+    <g className="printed-panel" data-piece={panel.piece.id}>
+      {STROKES.map((stroke) => (
+        <path
+          key={stroke}
+          className={`ink-${stroke}`}
+          d={panel.lines
+            .filter((line) => line.stroke === stroke)
+            .map((line) => pathThrough(line.points))
+            .join('')}
+        />
+      ))}
+      {panel.texts.map((text) => (
+        <text
+          key={`${text.text} ${text.start.x} ${text.start.y}`}
+          className="ink-text"
+          fontSize={text.sizePt * MM_PER_POINT}
+          fontWeight={text.bold ? 700 : 400}
+          transform={`translate(${text.start.x} ${text.start.y}) rotate(${(text.turnRad * 180) / Math.PI})`}
+        >
+          {text.text}
+        </text>
+      ))}
+    </g>
+  );
+});

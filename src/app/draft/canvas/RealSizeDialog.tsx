@@ -1,0 +1,101 @@
+// Measuring the screen once: a card or a ruler held to it tells how large it draws a mm.
+
+import { useState, useSyncExternalStore } from 'react';
+import { MM_PER } from '../../../document';
+import { Dialog } from '../../components/Dialog';
+import { keepScreenScale, screenScale, USUAL_PX_PER_MM } from '../../storage/screenScale';
+import { useOpen } from '../../store/storeContext';
+
+/** A bank card, a driving licence: 85.60 × 53.98 mm, the ID-1 size of ISO/IEC 7810. */
+const CARD = { width: 85.6, height: 53.98, round: 3.18 } as const;
+/** The ruler along its longer edge: how long a part is, mm, and how many there are. */
+const RULERS = { in: { part: MM_PER.in, parts: 3 }, cm: { part: MM_PER.cm, parts: 8 } } as const;
+/** Round the card, so that its line is not cut. mm */
+const MARGIN = 1;
+/** A window this narrow has no room for the card lying. */
+const NARROW = '(max-width: 560px)';
+
+interface RealSizeDialogProps {
+  readonly onClose: () => void;
+  /** Called with the px per mm that were found right. */
+  readonly onMeasured: (pxPerMm: number) => void;
+}
+
+export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogProps) {
+  const [pxPerMm, setPxPerMm] = useState(() => screenScale(window) ?? USUAL_PX_PER_MM);
+  const { unit } = useOpen().client;
+  const upright = useNarrow();
+  const { part, parts } = RULERS[unit];
+  const marks = Array.from({ length: parts }, (_, i) => i + 1);
+  const [across, down] = upright ? [CARD.height, CARD.width] : [CARD.width, CARD.height];
+  const [width, height] = [across + 2 * MARGIN, down + 2 * MARGIN];
+  return (
+    <Dialog wide={true} title="Real size on this screen" onClose={onClose}>
+      <p>
+        Hold a bank card or a ruler to the top left corner and move the slider until the drawing is as large.
+        This is kept for this screen, never for printing.
+      </p>
+      <div className="measure-screen">
+        <svg
+          role="img"
+          aria-label={`A bank card with a ruler of ${parts} ${unit} along its edge`}
+          width={width * pxPerMm}
+          height={height * pxPerMm}
+          viewBox={`${-MARGIN} ${-MARGIN} ${width} ${height}`}
+        >
+          <rect className="card-outline" width={across} height={down} rx={CARD.round} />
+          <path
+            className="ruler"
+            d={marks.map((mark) => (upright ? `M0 ${mark * part}h4` : `M${mark * part} 0v4`)).join('')}
+          />
+          {marks.map((mark) => (
+            <text key={mark} x={upright ? 8 : mark * part} y={upright ? mark * part + 1.2 : 8}>
+              {mark === parts ? `${mark} ${unit}` : mark}
+            </text>
+          ))}
+          <text x={across / 2} y={down / 2 + 1.2}>
+            bank card
+          </text>
+        </svg>
+      </div>
+      <div className="measure-foot">
+        <label className="slide">
+          <span>Size</span>
+          <input
+            type="range"
+            min={2}
+            max={10}
+            step={0.01}
+            value={pxPerMm}
+            aria-valuetext={`${(part * parts * pxPerMm).toFixed(0)} px for ${parts} ${unit}`}
+            onChange={(event) => setPxPerMm(Number(event.target.value))}
+          />
+        </label>
+        <p className="dialog-actions">
+          <button
+            type="button"
+            className="primary"
+            onClick={() => {
+              keepScreenScale(window, pxPerMm);
+              onMeasured(pxPerMm);
+            }}
+          >
+            It fits: show real size
+          </button>
+        </p>
+      </div>
+    </Dialog>
+  );
+}
+
+/** Whether the window is narrow now; a page without a screen is not. */
+function useNarrow(): boolean {
+  return useSyncExternalStore(
+    (told) => {
+      const query = window.matchMedia?.(NARROW);
+      query?.addEventListener('change', told);
+      return () => query?.removeEventListener('change', told);
+    },
+    () => window.matchMedia?.(NARROW).matches ?? false,
+  );
+}

@@ -1,0 +1,228 @@
+// The cutting table with the girth ledger on its level lines, and what part of it is in view.
+
+import { useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import {
+  addWedge,
+  changeStyle,
+  formatLength,
+  LEVEL_WORDS,
+  openClient,
+  openSheet,
+  pieceLabel,
+  type Unit,
+} from '../../../document';
+import { inches, MOST_WEDGES, type Style } from '../../../engine';
+import {
+  CuttingTable,
+  type Handle,
+  type HandleActions,
+  layOut,
+  type NewWedge,
+  type RestingPlace,
+  type Steps,
+  useTableView,
+} from '../../../table';
+import { useSize } from '../../components/useSize';
+import { HandContext } from '../../store/sideContext';
+import {
+  draftOnTable,
+  useCommittedDraft,
+  useDraft,
+  useKeptStyle,
+  useOpen,
+  useTable,
+} from '../../store/storeContext';
+import { handleLabel, handleValue } from './handleLabel';
+import { Ledger } from './Ledger';
+import { TableTools } from './TableTools';
+import { useWarmHand } from './useWarmUpDrag';
+
+const STEPS: Readonly<Record<Unit, Steps>> = {
+  in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
+  cm: { grid: 2, small: 1, large: 5 },
+};
+
+/** Room the ledger takes beside the table, px; on a narrow screen it stands below. */
+const LEDGER_PX = 300;
+const NARROW_PX = 760;
+/**
+ * Least scale at which legs can be told apart, px for a mm; a smaller screen shows a part of the table. Beside the ledger
+ * there is room to see a shouldered block whole, a little smaller.
+ */
+const LEAST_PX_PER_MM = { narrow: 1.05, beside: 0.75 } as const;
+/** What header, tools and margins leave of the window's height, and the least a table is worked on. px */
+const KEPT_PX = 340;
+const LEAST_HEIGHT_PX = { fine: 400, coarse: 500 } as const;
+/** The part of a narrow window's height that the table takes at most, so that the page can be scrolled past it. */
+const NARROW_SHARE = 0.7;
+
+const PLACES: Readonly<Record<RestingPlace, string>> = {
+  grid: '',
+  free: '',
+  bustLine: 'on the bust-point line',
+  mirrored: 'across from a wedge of the other block',
+  level: 'on a level line',
+  even: 'even with another dart',
+  straight: 'where the axis is straight',
+};
+
+interface TableBenchProps {
+  readonly selected: string | null;
+  readonly onSelect: (wedge: string | null) => void;
+  /** A handle is being pulled or moved by keys, or was let go. */
+  readonly onPull: (pulling: boolean) => void;
+}
+
+export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
+  const { client, sheet } = useOpen();
+  const draft = useDraft();
+  const committed = useCommittedDraft();
+  // Places follow what was kept, so that the table stands still under a pull.
+  const layout = useMemo(() => layOut(committed), [committed]);
+  const frame = useRef<HTMLDivElement>(null);
+  const { width } = useSize(frame);
+  const narrow = width < NARROW_PX;
+  const [coarse] = useState(() => window.matchMedia('(any-pointer: coarse)').matches);
+  const size = {
+    width: Math.max(0, (narrow ? width : width - LEDGER_PX) - 2),
+    height: narrow
+      ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM.narrow, window.innerHeight * NARROW_SHARE)
+      : Math.max(coarse ? LEAST_HEIGHT_PX.coarse : LEAST_HEIGHT_PX.fine, window.innerHeight - KEPT_PX),
+  };
+  const shown = useTableView(layout, size, LEAST_PX_PER_MM[narrow ? 'narrow' : 'beside']);
+  const [adding, setAdding] = useState(false);
+  const [comparing, setComparing] = useState(false);
+  const [bending, setBending] = useState(false);
+  const hand = useContext(HandContext);
+  const redraft = useCallback((style: Style) => draftOnTable(client, style, hand), [client, hand]);
+  useEscape(adding, () => setAdding(false));
+  const { saved } = sheet;
+  const ghost = useMemo(
+    () => (comparing && saved ? draftOnTable(saved, saved.style, hand) : null),
+    [comparing, saved, hand],
+  );
+  const change = useTable((table) => table.change);
+  const keptStyle = useKeptStyle();
+  const label = (handle: Handle): string => handleLabel(handle, keptStyle);
+  const actions = useHandleActions(
+    label,
+    (handle, value) => handleValue({ ...handle, value }, client.unit),
+    onPull,
+  );
+  useWarmHand(layout !== null && width > 0, onPull);
+  const add = ({ side, station }: NewWedge): void => {
+    setAdding(false);
+    if (sheet.style.wedges.filter((wedge) => wedge.block === side).length >= MOST_WEDGES) return;
+    const next = addWedge(sheet.style, side, station);
+    change(`added a ${side} wedge`, (book) => changeStyle(book, () => next));
+    onSelect(next.wedges.at(-1)?.id ?? null);
+  };
+  return (
+    <>
+      {draft.blocks && layout ? (
+        <TableTools
+          shown={shown}
+          adding={adding}
+          onAdding={setAdding}
+          comparing={comparing && saved !== null}
+          onComparing={setComparing}
+          bending={bending}
+          onBending={setBending}
+        />
+      ) : null}
+      <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
+        {!draft.blocks || !layout ? (
+          <div className="empty">
+            <p>The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.</p>
+            {/* What is not measured yet is told below, with the way there. */}
+            {draft.issues.some(({ code }) => code === 'measurementMissing') ? null : (
+              <p>
+                <a href="#measure">Go to the measurements</a>
+              </p>
+            )}
+          </div>
+        ) : width > 0 ? (
+          <>
+            <div className="table-frame">
+              <CuttingTable
+                draft={draft}
+                style={sheet.style}
+                layout={layout}
+                shown={shown}
+                coarse={coarse}
+                selected={selected}
+                onSelect={onSelect}
+                actions={actions}
+                steps={STEPS[client.unit]}
+                dotsMm={client.unit === 'in' ? inches(0.5) : 10}
+                ghost={ghost}
+                onAdd={adding ? add : null}
+                bending={bending ? redraft : null}
+                words={{
+                  level: (name) => LEVEL_WORDS[name],
+                  piece: pieceLabel,
+                  // Both legs are the same number: told apart by where they are.
+                  handle: (handle) =>
+                    handle.kind === 'leg' ? `${label(handle)}, ${handle.which} leg` : label(handle),
+                  length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
+                  value: (handle) => handleValue(handle, client.unit),
+                  joinedSide: 'no side seam',
+                  place: (place) => PLACES[place],
+                }}
+              />
+            </div>
+            <Ledger view={shown.view} heightPx={size.height} stacked={narrow} coarse={coarse} />
+          </>
+        ) : null}
+      </div>
+    </>
+  );
+}
+
+/** Escape leaves what was begun, wherever the focus is. */
+function useEscape(begun: boolean, leave: () => void): void {
+  useEffect(() => {
+    if (!begun) return;
+    const press = ({ key }: KeyboardEvent): void => {
+      if (key === 'Escape') leave();
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [begun, leave]);
+}
+
+function useHandleActions(
+  labelOf: (handle: Handle) => string,
+  readingOf: (handle: Handle, value: number) => string,
+  onPull: (pulling: boolean) => void,
+): HandleActions {
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const kept = useTable((table) => table.history.present);
+  const hand = useContext(HandContext);
+  return {
+    prepare: (handle, value) => {
+      const book = changeStyle(kept, (style) => handle.set(style, value));
+      const client = openClient(book);
+      const { style } = openSheet(client);
+      return {
+        // Drafted now, it is remembered when it is drawn.
+        draft: draftOnTable(client, style, hand),
+        style,
+        show: () => {
+          onPull(true);
+          show(() => book);
+        },
+      };
+    },
+    commit: (handle, value, by) => {
+      onPull(false);
+      keep(labelOf(handle).toLowerCase(), { value: value === null ? '' : readingOf(handle, value), by });
+    },
+    restore: () => {
+      onPull(false);
+      drop();
+    },
+  };
+}

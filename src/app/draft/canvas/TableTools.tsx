@@ -1,0 +1,101 @@
+// What can be done with the table itself: zoom, all of it, real size, a new wedge, an earlier draft under it.
+
+import { lazy, Suspense, useState } from 'react';
+import { changeSheet, type SavedDraft } from '../../../document';
+import type { TableView } from '../../../table';
+import { formatDay, today } from '../../components/formatDay';
+import { screenScale } from '../../storage/screenScale';
+import { useOpen, useTable } from '../../store/storeContext';
+
+const RealSizeDialog = lazy(() => import('./RealSizeDialog'));
+
+interface TableToolsProps {
+  readonly shown: TableView;
+  readonly adding: boolean;
+  readonly onAdding: (adding: boolean) => void;
+  readonly comparing: boolean;
+  readonly onComparing: (comparing: boolean) => void;
+  /** The axis of the wedge in hand is bent by its handles, instead of its intake being pulled. */
+  readonly bending: boolean;
+  readonly onBending: (bending: boolean) => void;
+}
+
+export function TableTools(props: TableToolsProps) {
+  const { shown, adding, onAdding, comparing, onComparing, bending, onBending } = props;
+  const { client, sheet } = useOpen();
+  const change = useTable((table) => table.change);
+  const [measuring, setMeasuring] = useState(false);
+  const realSize = (): void => {
+    const kept = screenScale(window);
+    if (kept === null) setMeasuring(true);
+    else shown.zoomTo(kept);
+  };
+  const save = (): void => {
+    const saved: SavedDraft = {
+      on: today(),
+      measurements: client.measurements,
+      ...(client.sides ? { sides: client.sides } : {}),
+      style: sheet.style,
+    };
+    change('saved the draft to compare with', (book) => changeSheet(book, (open) => ({ ...open, saved })));
+  };
+  const { saved } = sheet;
+  const differs =
+    saved !== null &&
+    (saved.style !== sheet.style ||
+      saved.measurements !== client.measurements ||
+      saved.sides !== client.sides);
+  return (
+    <div className="table-tools" role="toolbar" aria-label="Table">
+      <button type="button" onClick={() => shown.zoomBy(1 / 1.25)}>
+        Zoom out
+      </button>
+      <button type="button" onClick={() => shown.zoomBy(1.25)}>
+        Zoom in
+      </button>
+      <button type="button" disabled={shown.isFitted} onClick={shown.fit}>
+        Fit
+      </button>
+      <button type="button" onClick={realSize}>
+        Real size
+      </button>
+      {screenScale(window) === null ? null : (
+        <button type="button" className="quiet" onClick={() => setMeasuring(true)}>
+          Measure the screen again
+        </button>
+      )}
+      <p className="apart hint" role="status">
+        {adding
+          ? 'Press on the panel that the new wedge is to part; Escape leaves it.'
+          : bending
+            ? 'Pull the points on the wedge’s axis to bend it.'
+            : ''}
+      </p>
+      <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
+        Add a wedge here
+      </button>
+      <button type="button" aria-pressed={bending} onClick={() => onBending(!bending)}>
+        Bend the axis
+      </button>
+      <button type="button" disabled={saved !== null && !differs} onClick={save}>
+        Save to compare
+      </button>
+      {saved ? (
+        <button type="button" aria-pressed={comparing} onClick={() => onComparing(!comparing)}>
+          Compare with {formatDay(saved.on)}
+        </button>
+      ) : null}
+      {measuring ? (
+        <Suspense fallback={null}>
+          <RealSizeDialog
+            onClose={() => setMeasuring(false)}
+            onMeasured={(pxPerMm) => {
+              setMeasuring(false);
+              shown.zoomTo(pxPerMm);
+            }}
+          />
+        </Suspense>
+      ) : null}
+    </div>
+  );
+}

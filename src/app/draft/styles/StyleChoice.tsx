@@ -1,0 +1,68 @@
+// A style to start from: wedges, edges, ease and closing at once; it can be undone like any change. While the draft is one
+// of these styles it is shown as the one chosen; once changed it can be chosen anew.
+
+import { lazy, Suspense, useMemo, useState } from 'react';
+import { changeStyle, openClient, openSheet } from '../../../document';
+import { SeenContext, useTable } from '../../store/storeContext';
+import { begunFrom, type KnownStyle, layingOf, ownOnes, READY_MADE, recogniser } from './knownStyle';
+
+const StyleBook = lazy(() => import('./StyleBook'));
+
+export function StyleChoice() {
+  // As kept: a pull is not told from the style it began on before it is let go.
+  const history = useTable((table) => table.history);
+  const change = useTable((table) => table.change);
+  const [open, setOpen] = useState(false);
+  const [chosen, setChosen] = useState('');
+  const { styles } = history.present;
+  const own = useMemo(() => ownOnes({ styles }), [styles]);
+  const recognise = useMemo(() => recogniser([...own, ...READY_MADE]), [own]);
+  const same = recognise(openSheet(openClient(history.present)).style);
+  // Of two that are the same, the one that was asked for.
+  const shown = same.find(({ key }) => key === chosen) ?? same[0];
+  const begun = shown ? null : begunFrom(history, recognise);
+  return (
+    <div className="style-choice">
+      <label className="choice">
+        <span>Start from a style</span>
+        <select
+          value={shown?.key ?? ''}
+          onChange={({ target }) => {
+            const asked = [...own, ...READY_MADE].find(({ key }) => key === target.value);
+            if (!asked) return;
+            setChosen(asked.key);
+            change(layingOf(asked.title), (before) => changeStyle(before, () => asked.style));
+          }}
+        >
+          {/* The word before the name, which may be too long for its room. */}
+          <option value="">{begun ? `Changed from ${begun.title}` : 'Choose…'}</option>
+          {own.length > 0 ? <Group label="Your styles" styles={own} /> : null}
+          <Group label="Ready-made" styles={READY_MADE} />
+        </select>
+      </label>
+      <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        Style book
+      </button>
+      {open ? (
+        <Suspense fallback={null}>
+          {/* It keeps the style as it is, not as it is seen with the right half on the table. */}
+          <SeenContext value={null}>
+            <StyleBook onClose={() => setOpen(false)} />
+          </SeenContext>
+        </Suspense>
+      ) : null}
+    </div>
+  );
+}
+
+function Group({ label, styles }: { label: string; styles: readonly KnownStyle[] }) {
+  return (
+    <optgroup label={label}>
+      {styles.map(({ key, title }) => (
+        <option key={key} value={key}>
+          {title}
+        </option>
+      ))}
+    </optgroup>
+  );
+}

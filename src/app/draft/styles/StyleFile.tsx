@@ -1,0 +1,59 @@
+// A style from a file, as this page or a maker's own hand wrote it for the headless drafter, taken into the style book.
+
+import { useState } from 'react';
+import {
+  addStyle,
+  type Fault,
+  type FileStyle,
+  parseJson,
+  type Read,
+  readStyle,
+  refuse,
+} from '../../../document';
+import { FileChoice } from '../../components/FileChoice';
+import { today } from '../../components/formatDay';
+import { useTable } from '../../store/storeContext';
+
+/** More faults than this are not listed: the first ones are to be mended first. */
+const MOST_FAULTS = 5;
+
+export function StyleFile() {
+  const change = useTable((table) => table.change);
+  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [said, setSaid] = useState('');
+  const take = (text: string, file: string): void => {
+    const read = styleIn(text, file.replace(/\.json$/i, ''));
+    setFaults(read.ok ? [] : read.faults);
+    setSaid(read.ok ? `${read.value.title} was read from ${file}.` : `${file} was not taken:`);
+    if (!read.ok) return;
+    const { title, style } = read.value;
+    change(`read the style ${title}`, (book) => addStyle(book, crypto.randomUUID(), title, style, today()));
+  };
+  return (
+    <>
+      <div className="list-head">
+        <h3>Your styles</h3>
+        <FileChoice label="Read a style file" onChoose={take} />
+      </div>
+      <p className={faults.length > 0 ? 'said' : 'hint'} role="status">
+        {said}
+      </p>
+      {faults.length > 0 ? (
+        <ul className="said file-faults">
+          {faults.slice(0, MOST_FAULTS).map(({ path, message }) => (
+            <li key={`${path} ${message}`}>
+              {path === '' ? '' : <b>{path} </b>}
+              {message}
+            </li>
+          ))}
+          {faults.length > MOST_FAULTS ? <li>And {faults.length - MOST_FAULTS} more.</li> : null}
+        </ul>
+      ) : null}
+    </>
+  );
+}
+
+function styleIn(text: string, title: string): Read<FileStyle> {
+  const data = parseJson(text);
+  return data.ok ? readStyle(data.value, title) : refuse('', 'This is not a style file.');
+}

@@ -1,0 +1,68 @@
+// Which of the styles that can be chosen lies on the table, or lay there until it was changed.
+
+import { type Book, type History, NAMED_STYLES, openClient, openSheet } from '../../../document';
+import type { Style } from '../../../engine';
+import { sameStyle } from './sameStyle';
+
+/** A style of the list; `key` tells it from every other. */
+export interface KnownStyle {
+  readonly key: string;
+  readonly title: string;
+  readonly style: Style;
+}
+
+export const READY_MADE: readonly KnownStyle[] = [...NAMED_STYLES].map(([name, { title, style }]) => ({
+  key: `ready:${name}`,
+  title,
+  style,
+}));
+
+/** The maker's own styles, as they stand in the list. */
+export const ownOnes = ({ styles }: Pick<Book, 'styles'>): KnownStyle[] =>
+  styles.map(({ id, name, style }) => ({ key: `own:${id}`, title: name, style }));
+
+/** Tells which of the known styles a style is, the first ones first; each style is looked at once. */
+export function recogniser(known: readonly KnownStyle[]): (style: Style) => readonly KnownStyle[] {
+  const seen = new WeakMap<Style, readonly KnownStyle[]>();
+  return (style) => {
+    const found = seen.get(style) ?? known.filter((each) => sameStyle(each.style, style));
+    seen.set(style, found);
+    return found;
+  };
+}
+
+/** The change by which a style is laid on the table whole. */
+export const layingOf = (title: string): string => `${LAYING}${title}`;
+const LAYING = 'style ';
+/** A backup's drafts take the place of those that are there. */
+const RESTORING = 'restored a backup';
+
+/**
+ * What the open draft was before it was changed step by step into what it is, as far as the history goes back. Null where
+ * it began from none of the known styles, or from one that is not known any more.
+ */
+export function begunFrom(
+  { past, present }: History<Book>,
+  recognise: (style: Style) => readonly KnownStyle[],
+): KnownStyle | null {
+  const { client, sheet } = onTable(present);
+  for (let i = past.length; i >= 0; i -= 1) {
+    const book = past[i]?.state ?? present;
+    const there = onTable(book);
+    // While another draft lay there nothing was done to this one.
+    if (there.client !== client || there.sheet !== sheet) continue;
+    const laid = past[i - 1]?.change ?? '';
+    const found = recognise(there.style);
+    const first = found.find(({ title }) => laid === layingOf(title)) ?? found[0];
+    if (first) return first;
+    // What lay here before another was laid in its place says nothing.
+    if (laid.startsWith(LAYING) || laid === RESTORING) return null;
+  }
+  return null;
+}
+
+function onTable(book: Book): { client: string; sheet: string; style: Style } {
+  const client = openClient(book);
+  const { id, style } = openSheet(client);
+  return { client: client.id, sheet: id, style };
+}

@@ -1,0 +1,55 @@
+// Fullness of the cup: where below the bust point a wedge's shaping begins, and what it takes there.
+
+import { changeStyle, setCup } from '../../../document';
+import { STYLE_SPANS, USUAL_CUP, type Wedge } from '../../../engine';
+import { Tick } from '../../components/Checkbox';
+import { LengthField } from '../../components/LengthField';
+import { useOpen, useTable } from '../../store/storeContext';
+
+export function CupFields({ wedge }: { wedge: Wedge }) {
+  const { client } = useOpen();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const change = useTable((table) => table.change);
+  const { cup } = wedge;
+  const field = (label: string, part: 'below' | 'intake') =>
+    cup ? (
+      <LengthField
+        compact={true}
+        label={label}
+        span={part === 'below' ? STYLE_SPANS.cupBelow : STYLE_SPANS.cupIntake}
+        value={cup[part]}
+        unit={client.unit}
+        onShow={(mm) =>
+          show((book) => changeStyle(book, (style) => setCup(style, wedge.id, { ...cup, [part]: mm ?? 0 })))
+        }
+        onKeep={() => keep('fullness of the cup')}
+        onDrop={drop}
+      />
+    ) : null;
+  return (
+    <div className="cup-fields">
+      <Tick
+        small={true}
+        on={cup !== undefined}
+        onSet={(full) =>
+          change('fullness of the cup', (book) =>
+            changeStyle(book, (style) => setCup(style, wedge.id, full ? USUAL_CUP : null)),
+          )
+        }
+      >
+        Fuller cup
+      </Tick>
+      {cup ? (
+        <>
+          <span className="hint">takes</span>
+          {field('Intake of the fuller cup', 'intake')}
+          <span className="hint">at</span>
+          {field('Fuller cup below the bust line', 'below')}
+          <span className="hint">below the bust line</span>
+        </>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,211 @@
+// How a wedge ends: through both edges, open at one of them, or closed; and where the points of a dart lie.
+
+import { useContext } from 'react';
+import {
+  changeStyle,
+  type DartEnd,
+  dartSpace,
+  endsOf,
+  LEVEL_WORDS,
+  pointX,
+  setDartPoint,
+  setEnds,
+  slantDart,
+  WEDGE_ENDS,
+  WEDGE_ENDS_WORDS,
+  wedgeNameOf,
+} from '../../../document';
+import {
+  DART_LEVELS,
+  type DartPoint,
+  type Draft,
+  type DraftedWedge,
+  STYLE_SPANS,
+  type Style,
+  type Wedge,
+} from '../../../engine';
+import { askedRun } from '../../../table';
+import { LengthField } from '../../components/LengthField';
+import { useIssueSentence } from '../../components/useIssueSentence';
+import { HandContext } from '../../store/sideContext';
+import { draftOnTable, useDraft, useKeptStyle, useOpen, useTable } from '../../store/storeContext';
+
+interface DartFieldsProps {
+  readonly wedge: Wedge;
+  readonly drafted: DraftedWedge;
+}
+
+export function DartFields({ wedge, drafted }: DartFieldsProps) {
+  const draft = useDraft();
+  const kept = useKeptStyle();
+  const sentence = useIssueSentence();
+  const change = useTable((table) => table.change);
+  const name = wedgeNameOf(wedge.id, kept).toLowerCase();
+  if (drafted.onCentre)
+    return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
+  const ends = endsOf(wedge);
+  const refused = draft.issues
+    .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
+    .map(sentence);
+  const told = shutSooner(wedge, drafted, draft);
+  return (
+    <div className="dart-fields">
+      <fieldset className="sizing">
+        <legend className="unseen">Where it ends</legend>
+        {WEDGE_ENDS.map((each) => (
+          <label key={each}>
+            <input
+              type="radio"
+              name="ends"
+              checked={ends === each}
+              onChange={() => {
+                const space = dartSpace(draft, wedge.block, wedge.id);
+                if (!space) return;
+                change(`${name} ${WEDGE_ENDS_WORDS[each].toLowerCase()}`, (book) =>
+                  changeStyle(book, (style) => setEnds(style, wedge.id, each, space)),
+                );
+              }}
+            />
+            <span>{WEDGE_ENDS_WORDS[each]}</span>
+          </label>
+        ))}
+      </fieldset>
+      {(['upper', 'lower'] as const).map((end) => {
+        const point = wedge[end];
+        if (!point) return null;
+        return (
+          <div key={end} className="dart-point">
+            <PointFields wedge={wedge} end={end} point={point} name={name} />
+            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} name={name} /> : null}
+          </div>
+        );
+      })}
+      <p className="said" aria-live="polite">
+        {refused.join(' ')}
+      </p>
+      <p className="hint" aria-live="polite">
+        {told.join(' ')}
+      </p>
+    </div>
+  );
+}
+
+interface PointFieldsProps {
+  readonly wedge: Wedge;
+  readonly end: DartEnd;
+  readonly point: DartPoint;
+  readonly name: string;
+}
+
+/** One point: so far below a level. */
+function PointFields({ wedge, end, point, name }: PointFieldsProps) {
+  const { client } = useOpen();
+  const { levels } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const change = useTable((table) => table.change);
+  const height = (from: DartPoint['from']): number => levels.find((level) => level.name === from)?.y ?? 0;
+  return (
+    <>
+      <span className="dart-point-name">{end === 'upper' ? 'Upper point' : 'Lower point'}</span>
+      <LengthField
+        compact={true}
+        signed={true}
+        label={`${end === 'upper' ? 'Upper' : 'Lower'} point below the ${LEVEL_WORDS[point.from]}`}
+        span={STYLE_SPANS.dartPoint}
+        value={point.below}
+        unit={client.unit}
+        onShow={(mm) =>
+          show((book) =>
+            changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { ...point, below: mm ?? 0 })),
+          )
+        }
+        onKeep={() => keep(`${end} point of the ${name}`)}
+        onDrop={drop}
+      />
+      <label>
+        <span className="hint">below the</span>{' '}
+        <select
+          aria-label={`Level the ${end} point is measured from`}
+          value={point.from}
+          onChange={(event) => {
+            const from = DART_LEVELS.find((each) => each === event.target.value);
+            if (!from) return;
+            // The point stays where it lies on this body; only what it is measured from changes.
+            const below = point.below + height(point.from) - height(from);
+            change(`${end} point of the ${name}`, (book) =>
+              changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { from, below })),
+            );
+          }}
+        >
+          {DART_LEVELS.map((level) => (
+            <option key={level} value={level}>
+              {LEVEL_WORDS[level]}
+            </option>
+          ))}
+        </select>
+      </label>
+    </>
+  );
+}
+
+interface PointAcrossProps {
+  readonly drafted: DraftedWedge;
+  readonly end: DartEnd;
+  readonly name: string;
+}
+
+/** How far a point of a closed dart stands from the centre line: its axis is straight, so both points slant it. */
+function PointAcross({ drafted, end, name }: PointAcrossProps) {
+  const { client } = useOpen();
+  const draft = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const hand = useContext(HandContext);
+  const redraft = (style: Style): Draft => draftOnTable(client, style, hand);
+  return (
+    <div className="dart-across">
+      <LengthField
+        compact={true}
+        label={`${end === 'upper' ? 'Upper' : 'Lower'} point from the centre line`}
+        span={ACROSS_SPAN}
+        value={pointX(draft, drafted.id, end)}
+        unit={client.unit}
+        onShow={(mm) =>
+          show((book) => changeStyle(book, (style) => slantDart(style, drafted.id, end, mm ?? 0, redraft)))
+        }
+        onKeep={() => keep(`${end} point of the ${name}`)}
+        onDrop={drop}
+      />
+      <span className="hint">from the centre line</span>
+    </div>
+  );
+}
+
+/** Where a dart's point may stand on a half block, mm. */
+const ACROSS_SPAN = [15, 600] as const;
+
+/** Where the draft ends a dart otherwise than it was asked to, and why. */
+function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[] {
+  const { levels, pieces } = draft;
+  if (endsOf(wedge) === 'through') return [];
+  if ([...drafted.intake.values()].every((taken) => taken === 0))
+    return ['It takes nothing yet: pull its legs apart, or give it an intake at a level.'];
+  const asked = askedRun(wedge, levels);
+  const said = (['upper', 'lower'] as const).flatMap((end) => {
+    const at = drafted.run[end];
+    if (at === null || (asked[end] !== null && Math.abs(at - asked[end]) < 1)) return [];
+    const level = levels.find(({ y }) => Math.abs(y - at) < 1);
+    return level
+      ? [
+          `It takes nothing at the ${LEVEL_WORDS[level.name]} and ends there; give it an intake there to go on.`,
+        ]
+      : [];
+  });
+  const sewn = pieces.flatMap(({ darts }) => darts).find((lines) => lines.wedge === wedge.id);
+  if (sewn?.open && drafted.run.upper !== null && drafted.run.lower !== null)
+    said.push('One of its points lies beyond the edge, where it is open.');
+  return said;
+}

@@ -1,0 +1,140 @@
+// The wedges as a list, and the numbers of the one in hand, level by level.
+
+import {
+  addWedge,
+  balanceAll,
+  changeStyle,
+  removeWedge,
+  setSizing,
+  wedgeName,
+  wedgeNameOf,
+} from '../../../document';
+import { MOST_WEDGES, type Side, type Style } from '../../../engine';
+import { intakeNow, SIZING_SIGNS } from '../../../table';
+import { useDraft, useKeptStyle, useOpen, useTable } from '../../store/storeContext';
+import { CupFields } from './CupFields';
+import { DartFields } from './DartFields';
+import { TurnFields } from './TurnFields';
+import { WedgeNumbers } from './WedgeNumbers';
+import { widestGap } from './widestGap';
+
+interface WedgeCardProps {
+  readonly selected: string | null;
+  readonly onSelect: (wedge: string | null) => void;
+}
+
+const SIZED = {
+  balanced: 'Follows the girths; the scales under a wedge say so',
+  hand: 'Stays as it was set; the padlock under a wedge says so',
+} as const;
+
+export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
+  const { sheet } = useOpen();
+  const draft = useDraft();
+  const { blocks } = draft;
+  const kept = useKeptStyle();
+  const change = useTable((table) => table.change);
+  const edit = (name: string, step: (style: Style) => Style): void =>
+    change(name, (book) => changeStyle(book, step));
+  const { wedges } = sheet.style;
+  const wedge = wedges.find((each) => each.id === selected);
+  const block = wedge && blocks ? blocks[wedge.block] : null;
+  const drafted = block?.wedges.find((each) => each.id === selected);
+  const add = (side: Side): void => {
+    const next = addWedge(sheet.style, side, widestGap(sheet.style, side, draft));
+    edit(`added a ${side} wedge`, () => next);
+    onSelect(next.wedges.at(-1)?.id ?? null);
+  };
+  return (
+    <section className="card wedge-card" aria-label="Wedges">
+      <div className="wedge-list">
+        {(['front', 'back'] as const).map((side) => (
+          <div key={side} className="wedge-row">
+            <h3>{side === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
+            {kept.wedges
+              .filter((each) => each.block === side)
+              .sort((a, b) => a.station - b.station)
+              .map((each) => (
+                <button
+                  type="button"
+                  key={each.id}
+                  className="chip"
+                  aria-pressed={each.id === selected}
+                  onClick={() => onSelect(each.id)}
+                >
+                  {wedgeName(each, kept).replace(/ wedge/, '')}
+                </button>
+              ))}
+            {wedges.filter((each) => each.block === side).length < MOST_WEDGES ? (
+              <button
+                type="button"
+                className="chip add"
+                onClick={() => add(side)}
+                aria-label={`Add a ${side} wedge`}
+              >
+                Add
+              </button>
+            ) : null}
+          </div>
+        ))}
+        <button
+          type="button"
+          className="quiet"
+          disabled={wedges.every((each) => each.sizing === 'balanced')}
+          onClick={() => edit('balance', balanceAll)}
+        >
+          Balance all from the girths
+        </button>
+      </div>
+      {wedge && drafted && block ? (
+        <div className="wedge-numbers">
+          <div className="wedge-head">
+            <h3>{wedgeNameOf(wedge.id, kept)}</h3>
+            <fieldset className="sizing">
+              <legend className="unseen">How its intake is set</legend>
+              {(['balanced', 'hand'] as const).map((sizing) => (
+                <label key={sizing} title={SIZED[sizing]}>
+                  <input
+                    type="radio"
+                    name="sizing"
+                    checked={wedge.sizing === sizing}
+                    onChange={() =>
+                      edit(sizing === 'hand' ? 'locked a wedge' : 'balanced a wedge', (style) =>
+                        setSizing(style, wedge.id, sizing, intakeNow(drafted)),
+                      )
+                    }
+                  />
+                  <span>
+                    {/* The same sign stands under the wedge on the table. */}
+                    <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
+                      <path d={SIZING_SIGNS[sizing]} />
+                    </svg>
+                    {sizing === 'hand' ? 'By hand, locked' : 'Balanced'}
+                  </span>
+                </label>
+              ))}
+            </fieldset>
+            <button
+              type="button"
+              className="quiet"
+              aria-label={`Take off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`}
+              onClick={() =>
+                edit(`took off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (style) =>
+                  removeWedge(style, wedge.id),
+                )
+              }
+            >
+              Take off
+            </button>
+          </div>
+          <DartFields wedge={wedge} drafted={drafted} />
+          <WedgeNumbers wedge={wedge} drafted={drafted} block={block} />
+          {wedge.block === 'front' ? <CupFields wedge={wedge} /> : null}
+          {wedge.block === 'front' ? <TurnFields key={wedge.id} wedge={drafted} /> : null}
+        </div>
+      ) : (
+        <p className="hint">Choose a wedge here or on the table to see its numbers.</p>
+      )}
+    </section>
+  );
+}

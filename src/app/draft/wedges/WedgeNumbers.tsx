@@ -1,0 +1,141 @@
+// What a wedge takes and where its axis stands, level by level; a dart has numbers only at the levels it crosses.
+
+import type { CSSProperties } from 'react';
+import {
+  changeStyle,
+  endsOf,
+  formatLength,
+  LEVEL_WORDS,
+  setIntake,
+  setStation,
+  setStationAt,
+  straighten,
+} from '../../../document';
+import {
+  type Block,
+  type DraftedWedge,
+  type LevelName,
+  STYLE_SPANS,
+  type Style,
+  stationOf,
+  type Wedge,
+  xAt,
+} from '../../../engine';
+import { askedRun, crosses, intakeNow } from '../../../table';
+import { LengthField } from '../../components/LengthField';
+import { useDraft, useOpen, useTable } from '../../store/storeContext';
+
+interface WedgeNumbersProps {
+  readonly wedge: Wedge;
+  readonly drafted: DraftedWedge;
+  readonly block: Block;
+}
+
+export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
+  const { client } = useOpen();
+  const { levels } = useDraft();
+  const show = useTable((table) => table.show);
+  const keep = useTable((table) => table.keep);
+  const drop = useTable((table) => table.drop);
+  const edit = (step: (style: Style) => Style): void => show((book) => changeStyle(book, step));
+  const bent = Object.keys(wedge.stationAt).length > 0;
+  const ends = endsOf(wedge);
+  const run = askedRun(wedge, levels);
+  const setAxis = (name: LevelName, mm: number): void => {
+    const station = stationOf(mm, block.bustLine, block.width.get(name) ?? 0);
+    edit((before) =>
+      name === 'waist' && !bent
+        ? setStation(before, wedge.id, station)
+        : setStationAt(before, wedge.id, name, station),
+    );
+  };
+  const change = useTable((table) => table.change);
+  return (
+    <>
+      <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
+        <thead>
+          <tr>
+            <td />
+            {levels.map(({ name }) => (
+              <th key={name} scope="col" className={`level-${name}`}>
+                {LEVEL_WORDS[name]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">Intake</th>
+            {levels.map(({ name, y }) => (
+              <td key={name}>
+                {crosses(run, y) ? (
+                  <LengthField
+                    compact={true}
+                    signed={ends === 'through'}
+                    span={ends === 'through' ? STYLE_SPANS.wedgeIntake : STYLE_SPANS.dartIntake}
+                    label={`Intake at the ${LEVEL_WORDS[name]}`}
+                    value={drafted.intake.get(name) ?? 0}
+                    unit={client.unit}
+                    onShow={(mm) =>
+                      edit((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(drafted)))
+                    }
+                    onKeep={() => keep(`intake at the ${LEVEL_WORDS[name]}`)}
+                    onDrop={drop}
+                  />
+                ) : (
+                  <NotCrossed />
+                )}
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">From centre</th>
+            {levels.map(({ name, y }) => (
+              <td key={name}>
+                {drafted.onCentre ? (
+                  <span className="fixed">{formatLength(0, client.unit)}</span>
+                ) : !crosses(run, y) ? (
+                  <NotCrossed />
+                ) : ends === 'closed' ? (
+                  <span className="fixed">{formatLength(xAt(drafted.axis, y), client.unit)}</span>
+                ) : (
+                  <LengthField
+                    compact={true}
+                    label={`Axis from the centre line at the ${LEVEL_WORDS[name]}`}
+                    value={xAt(drafted.axis, y)}
+                    unit={client.unit}
+                    onShow={(mm) => setAxis(name, mm ?? 0)}
+                    onKeep={() => keep(`axis at the ${LEVEL_WORDS[name]}`)}
+                    onDrop={drop}
+                  />
+                )}
+              </td>
+            ))}
+          </tr>
+        </tbody>
+      </table>
+      {bent ? (
+        <button
+          type="button"
+          className="quiet"
+          onClick={() =>
+            change('straightened an axis', (book) =>
+              changeStyle(book, (style) => straighten(style, wedge.id)),
+            )
+          }
+        >
+          Straighten the axis
+        </button>
+      ) : null}
+    </>
+  );
+}
+
+function NotCrossed() {
+  return (
+    <span className="fixed">
+      <span aria-hidden="true">–</span>
+      <span className="unseen">beyond its points</span>
+    </span>
+  );
+}

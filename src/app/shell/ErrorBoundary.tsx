@@ -1,0 +1,55 @@
+// When a part of the screen cannot be drawn: says so, keeps everything, and offers a way on.
+
+import { Component, type ReactNode } from 'react';
+import type { Book } from '../../document';
+import { BackupButton } from '../components/BackupButton';
+
+interface MishapProps {
+  /** The book as it was last kept. */
+  readonly book: () => Book;
+  /** Another step is another try. */
+  readonly step: string;
+  readonly onUndo: () => void;
+  readonly children: ReactNode;
+}
+
+interface MishapState {
+  readonly failed: boolean;
+}
+
+export class Mishap extends Component<MishapProps, MishapState> {
+  override state: MishapState = { failed: false };
+
+  static getDerivedStateFromError(): MishapState {
+    return { failed: true };
+  }
+
+  override componentDidUpdate(before: MishapProps): void {
+    if (before.step !== this.props.step && this.state.failed) this.setState({ failed: false });
+  }
+
+  override render(): ReactNode {
+    const { book, onUndo, children } = this.props;
+    if (!this.state.failed) return children;
+    return (
+      <section className="empty" role="alert">
+        <p>This step could not be drawn. Nothing is lost: the book is as it was last kept.</p>
+        <p className="dialog-actions">
+          <button
+            type="button"
+            onClick={() => {
+              onUndo();
+              this.setState({ failed: false });
+            }}
+          >
+            Undo the last change
+          </button>
+          <button type="button" onClick={() => this.setState({ failed: false })}>
+            Try again
+          </button>
+          <BackupButton book={book} />
+        </p>
+      </section>
+    );
+  }
+}

@@ -1,0 +1,81 @@
+// Bending the axis of a wedge, level by level, and slanting that of a closed dart, which is straight from point to point.
+
+import { type Block, type Draft, type Style, stationOf, stationX, type Wedge, xAt } from '../../engine';
+import type { DartEnd } from './darts';
+
+/** Takes every bend out of an axis: one station for all levels again. */
+export function straighten(style: Style, id: string): Style {
+  return changeWedge(style, id, (wedge) => ({ ...wedge, stationAt: {} }));
+}
+
+/** Takes the bend at one level out. */
+export function straightenAt(style: Style, id: string, level: keyof Wedge['stationAt']): Style {
+  return changeWedge(style, id, (wedge) => {
+    const { [level]: _, ...stationAt } = wedge.stationAt;
+    return { ...wedge, stationAt };
+  });
+}
+
+/** Nearer than this to where it was asked to be a point is there. mm */
+const THERE_MM = 0.02;
+const MOST_ROUNDS = 4;
+
+/**
+ * Moves one point of a closed dart across to `x`, mm from the centre line; the other one stays. The stations of the levels on
+ * that point's half of the dart are shifted. How far the point follows hangs on the levels beside it, so the style is
+ * drafted again a few times.
+ */
+export function slantDart(
+  style: Style,
+  id: string,
+  end: DartEnd,
+  x: number,
+  redraft: (style: Style) => Draft,
+): Style {
+  const before = redraft(style);
+  const from = pointX(before, id, end);
+  if (from === null) return style;
+  let [by, slanted] = [x - from, style];
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    slanted = shifted(style, id, end, by, before);
+    const now = pointX(redraft(slanted), id, end);
+    if (now === null || Math.abs(x - now) < THERE_MM || Math.abs(now - from) < THERE_MM) break;
+    by *= (x - from) / (now - from);
+  }
+  return slanted;
+}
+
+/** Where a dart's point stands, mm from its block's centre line; null where it has none. */
+export function pointX({ blocks }: Draft, id: string, end: DartEnd): number | null {
+  const drafted = wedgesOf(blocks).find((wedge) => wedge.id === id);
+  const y = drafted?.run[end] ?? null;
+  return drafted && y !== null ? xAt(drafted.axis, y) : null;
+}
+
+/** An axis stays this far off the centre line and the side seam, mm. */
+const CLEAR_MM = 10;
+
+function shifted(style: Style, id: string, end: DartEnd, by: number, { blocks, levels }: Draft): Style {
+  return changeWedge(style, id, (wedge) => {
+    const block = blocks?.[wedge.block];
+    const { upper, lower } = block?.wedges.find((each) => each.id === id)?.run ?? {};
+    if (!block || typeof upper !== 'number' || typeof lower !== 'number') return wedge;
+    const middle = (upper + lower) / 2;
+    const own = levels.filter(({ y }) => (end === 'upper' ? y <= middle : y > middle));
+    const moved = own.map(({ name }) => {
+      const width = block.width.get(name) ?? 0;
+      const x = stationX(wedge.stationAt[name] ?? wedge.station, block.bustLine, width) + by;
+      const kept = Math.min(width - CLEAR_MM, Math.max(CLEAR_MM, x));
+      return [name, stationOf(kept, block.bustLine, width)];
+    });
+    return { ...wedge, stationAt: { ...wedge.stationAt, ...Object.fromEntries(moved) } };
+  });
+}
+
+const wedgesOf = (blocks: Draft['blocks']): Block['wedges'] =>
+  blocks ? [...blocks.front.wedges, ...blocks.back.wedges] : [];
+
+const changeWedge = (style: Style, id: string, change: (wedge: Wedge) => Wedge): Style => ({
+  ...style,
+  wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)),
+});

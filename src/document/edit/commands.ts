@@ -1,0 +1,150 @@
+// What a maker can do to the book, each as a pure step from one book or style to the next.
+
+import {
+  balancedWedge,
+  type EdgeNode,
+  type EdgeNodeName,
+  type LevelName,
+  MOST_WEDGES,
+  type PerLevel,
+  type Side,
+  type Style,
+  type Wedge,
+} from '../../engine';
+import { type Book, type Client, openClient, openSheet, type Sheet } from '../model/book';
+
+/** The book with the open client changed. */
+export function changeClient(book: Book, change: (client: Client) => Client): Book {
+  const open = openClient(book);
+  const changed = change(open);
+  if (changed === open) return book;
+  return { ...book, clients: book.clients.map((client) => (client === open ? changed : client)) };
+}
+
+/** The book with the open draft of the open client changed. */
+export function changeSheet(book: Book, change: (sheet: Sheet) => Sheet): Book {
+  return changeClient(book, (client) => {
+    const open = openSheet(client);
+    const changed = change(open);
+    if (changed === open) return client;
+    return { ...client, sheets: client.sheets.map((sheet) => (sheet === open ? changed : sheet)) };
+  });
+}
+
+/** The book with the style of the open draft changed. */
+export function changeStyle(book: Book, change: (style: Style) => Style): Book {
+  return changeSheet(book, (sheet) => {
+    const style = change(sheet.style);
+    return style === sheet.style ? sheet : { ...sheet, style };
+  });
+}
+
+/** The style with one wedge changed. */
+function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge): Style {
+  return { ...style, wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)) };
+}
+
+/** The style with a zip in the side seam, or without. */
+export function setSideZip(style: Style, zipped: boolean): Style {
+  const { sideZip: _, ...closure } = style.closure;
+  return { ...style, closure: zipped ? { ...closure, sideZip: true } : closure };
+}
+
+/** The style with its hem turned up, or bound or faced. */
+export function setTurnedHem({ turnedHem: _, ...style }: Style, turned: boolean): Style {
+  return turned ? { ...style, turnedHem: true } : style;
+}
+
+/** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
+export function addWedge(style: Style, block: Side, station: number): Style {
+  const ids = new Set([...style.wedges, ...(style.rightWedges ?? [])].map((wedge) => wedge.id));
+  if (style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return style;
+  let number = 1;
+  while (ids.has(`${block}-added-${number}`)) number += 1;
+  return {
+    ...style,
+    wedges: [...style.wedges, balancedWedge(`${block}-added-${number}`, block, station, 2)],
+  };
+}
+
+export function removeWedge(style: Style, id: string): Style {
+  return { ...style, wedges: style.wedges.filter((wedge) => wedge.id !== id) };
+}
+
+/** Moves the whole axis to one station; bends at single levels keep their distance from it. */
+export function setStation(style: Style, id: string, station: number): Style {
+  return changeWedge(style, id, (wedge) => {
+    const shift = station - wedge.station;
+    const stationAt = Object.fromEntries(
+      Object.entries(wedge.stationAt).map(([level, own]) => [level, Math.min(1, Math.max(-1, own + shift))]),
+    );
+    return { ...wedge, station, stationAt };
+  });
+}
+
+/** Bends the axis: its station at one level only. */
+export function setStationAt(style: Style, id: string, level: LevelName, station: number): Style {
+  return changeWedge(style, id, (wedge) => ({
+    ...wedge,
+    stationAt: { ...wedge.stationAt, [level]: station },
+  }));
+}
+
+/**
+ * Sets an intake, mm; one below nothing adds cloth, as a gore does. A balanced wedge becomes one sized by hand, keeping `current`, what balancing gave it at the
+ * other levels.
+ */
+export function setIntake(
+  style: Style,
+  id: string,
+  level: LevelName,
+  intake: number,
+  current: Partial<PerLevel>,
+): Style {
+  return changeWedge(style, id, (wedge) => ({
+    ...wedge,
+    sizing: 'hand',
+    intake: { ...(wedge.sizing === 'balanced' ? current : wedge.intake), [level]: intake },
+  }));
+}
+
+/** Sets one place of the top edge or the hem. */
+export function setEdgeNode(
+  style: Style,
+  edge: 'topShape' | 'hemShape',
+  name: EdgeNodeName,
+  node: EdgeNode,
+): Style {
+  return { ...style, [edge]: { ...style[edge], [name]: node } };
+}
+
+/** Gives a wedge a fullness of the cup, or (null) takes it away. */
+export function setCup(style: Style, id: string, cup: Wedge['cup'] | null): Style {
+  return changeWedge(style, id, ({ cup: _, ...wedge }) => (cup ? { ...wedge, cup } : wedge));
+}
+
+/** Locks a wedge at what it takes now (`current`, mm per level), or hands it back to balancing. */
+export function setSizing(
+  style: Style,
+  id: string,
+  sizing: Wedge['sizing'],
+  current: Partial<PerLevel>,
+): Style {
+  return changeWedge(style, id, (wedge) => ({
+    ...wedge,
+    sizing,
+    intake: sizing === 'hand' && wedge.sizing === 'balanced' ? current : wedge.intake,
+  }));
+}
+
+/** Hands every wedge to balancing, those of the right's own too. */
+export function balanceAll(style: Style): Style {
+  const balanced = (wedges: readonly Wedge[]): Wedge[] =>
+    wedges.map((wedge) => ({ ...wedge, sizing: 'balanced' }));
+  const { rightWedges } = style;
+  return {
+    ...style,
+    wedges: balanced(style.wedges),
+    ...(rightWedges ? { rightWedges: balanced(rightWedges) } : {}),
+  };
+}

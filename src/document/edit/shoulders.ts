@@ -1,0 +1,86 @@
+// Shoulders on a block, a band above a strapless one, or neither; and what clears their way, each as a pure step from one
+// style to the next.
+
+import {
+  type Draft,
+  inches,
+  type Shoulders,
+  type Side,
+  type Style,
+  USUAL_BAND_ABOVE,
+  USUAL_SHOULDERS,
+} from '../../engine';
+import { dartSpace, setEnds } from './darts';
+
+/** Where the garment ends above the bust: at the top edge, on the shoulders, or with a band above the top edge. */
+export const SHOULDER_KINDS = ['strapless', 'shoulders', 'band'] as const;
+export type ShoulderKind = (typeof SHOULDER_KINDS)[number];
+
+export const SHOULDER_KIND_WORDS: Readonly<Record<ShoulderKind, string>> = {
+  strapless: 'Strapless',
+  shoulders: 'Shoulders',
+  band: 'Off-shoulder band',
+};
+
+export function shoulderKind({ shoulders }: Pick<Style, 'shoulders'>): ShoulderKind {
+  if (!shoulders) return 'strapless';
+  return shoulders.bandAbove === undefined ? 'shoulders' : 'band';
+}
+
+/** The style with shoulders or band, or without; numbers it has already stay, others are the usual ones. */
+export function setShoulderKind(style: Style, kind: ShoulderKind): Style {
+  const { shoulders, ...strapless } = style;
+  if (kind === 'strapless') return strapless;
+  const { bandAbove = USUAL_BAND_ABOVE, ...others } = shoulders ?? USUAL_SHOULDERS;
+  return { ...strapless, shoulders: kind === 'band' ? { ...others, bandAbove } : others };
+}
+
+/** One number of the shoulders, by its path within them. */
+export type ShoulderNumber = 'drop' | 'armholeIn' | 'intake.front' | 'intake.back' | 'bandAbove';
+
+/** What it is, mm; null where there is no band. */
+export function shoulderNumber({ intake, ...own }: Shoulders, name: ShoulderNumber): number | null {
+  if (name === 'intake.front') return intake.front;
+  if (name === 'intake.back') return intake.back;
+  return own[name] ?? null;
+}
+
+/** Sets one number of the shoulders, mm; a style that has none stays as it is. */
+export function setShoulderNumber(style: Style, name: ShoulderNumber, mm: number): Style {
+  const { shoulders } = style;
+  if (!shoulders) return style;
+  const { intake } = shoulders;
+  if (name === 'intake.front')
+    return { ...style, shoulders: { ...shoulders, intake: { ...intake, front: mm } } };
+  if (name === 'intake.back')
+    return { ...style, shoulders: { ...shoulders, intake: { ...intake, back: mm } } };
+  return { ...style, shoulders: { ...shoulders, [name]: mm } };
+}
+
+/** Whether a wedge of the block runs through both edges, so that it can end at mid-shoulder. */
+export const wedgeRunsUp = ({ wedges }: Pick<Style, 'wedges'>, side: Side): boolean =>
+  wedges.some(({ block, station, upper, lower }) => block === side && station > -1 && !upper && !lower);
+
+/** Nearer the waist than this a hem leaves no room for a dart to end above it (common practice, no source). mm */
+const ROOM_BELOW_WAIST = inches(2.5);
+
+/**
+ * The wedges that would run up into the armhole made darts below the bust line: closed, or open where the garment ends near
+ * the waist. Those are the ones the draft complains of; their intakes stay.
+ */
+export function dartsBelowShoulders(style: Style, draft: Draft): Style {
+  const astray = new Set(
+    draft.issues.flatMap(({ code, at }) => (code === 'shoulderWedges' ? [at.wedge] : [])),
+  );
+  return style.wedges
+    .filter(({ id }) => astray.has(id))
+    .reduce((before, { id, block, lower }) => {
+      const space = dartSpace(draft, block, id);
+      if (!space) return before;
+      const open = !lower && space.hem - space.waist < ROOM_BELOW_WAIST;
+      return setEnds(before, id, open ? 'openAtHem' : 'closed', space);
+    }, style);
+}
+
+/** The top edge measured from the over-bust line, at its level, where shoulders can stand on it. */
+export const topFromOverBust = (style: Style): Style => ({ ...style, topFrom: 'overBust', topAbove: 0 });

@@ -1,0 +1,224 @@
+// A plain sentence or two for everything the engine has to say: what, where, and what would cure it.
+
+import {
+  type Issue,
+  type IssueCode,
+  LEVEL_NAMES,
+  type MeasurementName,
+  MOST_REDUCTION_MM,
+  MOST_REDUCTION_SHARE,
+  type Style,
+  USUAL_REDUCTION_MM,
+} from '../../engine';
+import { formatLength } from '../units/formatLength';
+import { inward } from '../units/inward';
+import type { LengthUnit } from '../units/lengthUnit';
+import { LEVEL_WORDS } from './levels';
+import { MEASUREMENT_WORDS } from './measurements';
+import { pieceLabelOf, seamName } from './pieces';
+import { inSentence, styleField } from './styleFields';
+import { wedgeNameOf } from './wedges';
+
+export interface IssueContext {
+  /** The unit lengths are written in. */
+  readonly unit: LengthUnit;
+  /** The style that was drafted: its wedges give the names. */
+  readonly style: Pick<Style, 'wedges'>;
+  /** The cautions that this issue wants read were read: it is told as a fact. Not so where left out. */
+  readonly read?: boolean;
+}
+
+/** The sentence for an issue. Parts of the place that the issue lacks are spoken of in general words. */
+export function issueSentence(issue: Issue, context: IssueContext): string {
+  return SENTENCES[issue.code](partsOf(issue, context));
+}
+
+interface Parts {
+  /** A length of the issue's values, with its unit. */
+  readonly length: (name: string) => string;
+  /** Any length, with its unit. */
+  readonly written: (mm: number) => string;
+  /** A number of the issue's values as it is. */
+  readonly number: (name: string) => number;
+  /** The same, written. */
+  readonly count: (name: string) => string;
+  readonly percent: (name: string) => string;
+  readonly field: string;
+  readonly level: string;
+  /** "Front 1", "the front", or "the draft". */
+  readonly piece: string;
+  readonly block: string;
+  /** "the bust wedge", or "the wedge beside it". */
+  readonly wedge: string;
+  readonly seam: string;
+  /** The level at the end of the field's path. */
+  readonly sideName: string;
+  /** The span of a number of the style, in words. */
+  readonly styleName: string;
+  readonly styleSpan: string;
+  /** The ends of a span, as they are easily read, and within it. */
+  readonly least: string;
+  readonly most: string;
+  /** What to do about cautions not yet read; of those that were, nothing. */
+  readonly unread: string;
+}
+
+function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueContext): Parts {
+  const number = (name: string): number => values[name] ?? Number.NaN;
+  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const length = (name: string): string => written(number(name));
+  const styled = styleField(at.field ?? 'A number of the style', style);
+  const plain = (value: number): string => (Number.isFinite(value) ? String(value).replace('-', '−') : '–');
+  const [least = '', most = ''] = inward(number('least'), number('most'), unit).map(written);
+  const span =
+    styled.kind === 'length'
+      ? `${least} to ${most}`
+      : `${plain(number('least'))} to ${plain(number('most'))}`;
+  return {
+    length,
+    written,
+    number,
+    count: (name) => plain(number(name)),
+    percent: (name) => `${plain(Math.round(100 * number(name)))} %`,
+    field: fieldName(at.field, style),
+    level: LEVEL_WORDS[at.level ?? 'waist'],
+    piece:
+      at.piece === undefined
+        ? at.block
+          ? `the ${at.hand ? `${at.hand} ` : ''}${at.block}`
+          : 'the draft'
+        : pieceLabelOf(at.piece),
+    block: `${at.hand ? `${at.hand} ` : ''}${at.block ?? 'block'}`,
+    wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
+    seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
+    sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
+    styleName: styled.name,
+    styleSpan: span,
+    least,
+    most,
+    unread: read ? '' : ' Read the cautions for tight lacing and mark them as read, or take less.',
+  };
+}
+
+const isMeasurement = (field: string): field is MeasurementName => Object.hasOwn(MEASUREMENT_WORDS, field);
+
+/** A measurement by its label, a number of the style by what it is called. */
+const fieldName = (field = 'A measurement', style: Pick<Style, 'wedges'>): string =>
+  isMeasurement(field) ? MEASUREMENT_WORDS[field].label : styleField(field, style).name;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A width that rounds to the least it should be must not be written as that least. */
+const narrower = (width: string, least: string): string =>
+  width === least ? `a hair less than ${least}` : width;
+
+const ceiling = (written: (mm: number) => string): string =>
+  `about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less`;
+
+/** One for each code: a code without words does not compile. */
+const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
+  measurementMissing: ({ field }) =>
+    `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
+  measurementOutOfRange: ({ field, least, most }) =>
+    `${field} must be between ${least} and ${most}. Look for a slip of the tape or the keyboard.`,
+  styleOutOfRange: ({ styleName, styleSpan, number }) =>
+    Number.isFinite(number('least'))
+      ? `${styleName} must be from ${styleSpan}. Set it within that.`
+      : `${styleName} is missing, stands twice, or is not something the draft knows. Choose it anew.`,
+  overBustEstimated: ({ length }) =>
+    `The over-bust girth was not measured; it is taken as ${length('overBust')} ± ${length('within')}, as nineteen women in twenty of this bust girth have it. Measure it to be sure.`,
+  sidesOutOfRange: ({ sideName, number, length }) =>
+    number('most') < 1
+      ? `The left half of the ${sideName} must be from 40 % to 60 % of its girth. Measure it again from centre front to centre back.`
+      : `How much lower the ${sideName} sits on the right must be within ${length('most')} up or down. Measure it again.`,
+  halvesNotOnFold: ({ block }) =>
+    `The two sides differ, so the centre ${block} is joined by a seam and does not lie on the fold.`,
+  centresUneven: ({ seam, length }) =>
+    `The left and the right edge at ${seam} differ by ${length('apart')} and cannot be sewn together. Let the two sides differ less there.`,
+  frontArcImpossible: ({ field, length, least, most }) =>
+    `${field} of ${length('arc')} cannot be the front’s part of a girth of ${length('girth')}: it must be between ${least} and ${most}. Measure it again from side seam to side seam, or leave it empty.`,
+  frontArcUnusual: ({ field, length, least, most }) =>
+    `${field} of ${length('arc')} sets the side seams unusually far round; ${least} to ${most} would be usual for a girth of ${length('girth')}. Look where the sides were marked; if she is built so, it is right.`,
+  levelsOutOfOrder: ({ level, field }) =>
+    `The ${level} line is not far enough below the line above it. Look at ${inSentence(field)} and the lengths beside it.`,
+  levelLeftOut: ({ level, field }) =>
+    `The ${level} line lies too near its neighbour or on the wrong side of it, so the draft goes without it. Look at ${inSentence(field)}, or leave it if she is built so.`,
+  girthUsedUp: ({ level, length, number }) =>
+    number('target') > 0
+      ? `The cloth at the ${level} would measure only ${length('target')}, too little for both front and back. Take away less in ease, or make the lacing gap smaller.`
+      : `Nothing is left of the girth at the ${level} after ease and lacing gap. Take away less in ease, or make the lacing gap smaller.`,
+  bustPointOffBlock: ({ block }) =>
+    `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
+  tooManyWedges: ({ block, count }) =>
+    `The ${block} has ${count('count')} wedges; ${count('most')} is the most it can have. Take some off.`,
+  panelTooNarrow: ({ piece, level, wedge, length }) =>
+    `${capital(piece)} is only ${narrower(length('width'), length('least'))} wide near the ${level}; it needs at least ${length('least')} to be sewn. Move ${wedge} away from its neighbour or the side seam, take less into it there, or take it off.`,
+  panelCrossed: ({ piece, level, wedge, number }) =>
+    Number.isFinite(number('width'))
+      ? `The edges of ${piece} meet or cross near the ${level}, so it cannot be cut. Take less into ${wedge} there, move it away from its neighbour or the side seam, or take it off.`
+      : `Top edge and hem of ${piece} run into each other or across a seam, so it cannot be cut. Make the garment longer, or take less into the wedges beside it.`,
+  intakeNotPlaced: ({ block, level, length }) =>
+    `At the ${level} the wedges of the ${block} had no room for ${length('left')}; the side seam takes it. Add a wedge, or raise the most one wedge may take, if the side grows too hollow.`,
+  dartTooShort: ({ wedge, length }) =>
+    `The points of ${wedge} are in the wrong order or nearer than ${length('least')} to each other. Move them apart.`,
+  dartTakesNothing: ({ wedge }) =>
+    `${capital(wedge)} crosses no level between its points, so it takes nothing. Let it reach the waist or another level.`,
+  dartEndsAtEdge: ({ wedge, piece }) =>
+    `${capital(wedge)} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
+  dartOffPanel: ({ wedge }) =>
+    `${capital(wedge)} lies across another wedge or beyond its panels. Move it to where there is cloth on both sides of it.`,
+  sidePanelAtCentre: () =>
+    'Front and back cannot be cut in one at the side: one of them has no seam between the side and its centre line. Add a wedge that runs through, or keep the side seam.',
+  shoulderNeedsTop: () =>
+    'Shoulders stand on the over-bust line, but the top edge is measured from a lower one. Measure it from the over-bust line, or leave the shoulders out.',
+  shoulderNeedsSideSeam: () =>
+    'The armhole is parted by the side seam, so the side panel of a shouldered block cannot be cut in one. Keep the side seam, or leave the shoulders out.',
+  shoulderWedges: ({ wedge, block }) =>
+    `${capital(wedge)} would run up into the armhole: on a shouldered ${block} one wedge ends at mid-shoulder, and the others need a point below. Give it an upper point, or take it off.`,
+  shoulderOffBlock: ({ field, block }) =>
+    `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
+  napeHeld: ({ length }) =>
+    `Back neck to waist is ${length('asked')}, but the shoulder line lies only ${length('front')} above the waist, as neck to waist in front has it: the centre back is drafted ${length('drafted')} long from the neck to the waist. Measure both again, over the bust in front.`,
+  topAboveArmpit: ({ length }) =>
+    `The top edge at the side stands ${length('over')} higher than the underarm and would cut in. Lower the top edge.`,
+  armpitUnknown: ({ length }) =>
+    `The top edge stands ${length('height')} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
+  garmentTooShort: ({ length, number }) =>
+    number('height') > 0
+      ? `Only ${length('height')} is left between top edge and hem; ${length('least')} is the least that can be sewn. Lower the hem or raise the top edge.`
+      : 'The hem lies above the top edge. Lower the hem or raise the top edge.',
+  hemTooLongToSit: ({ length }) =>
+    `The hem reaches ${length('over')} below the lap when she sits, and will push up. Raise the hem.`,
+  sittingUnknown: ({ length }) =>
+    `The hem lies ${length('depth')} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
+  seamTooUneven: ({ seam, length }) =>
+    `The two edges of ${seam} differed by ${length('natural')} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
+  buskNeedsStraightCentre: ({ wedge }) =>
+    `A busk needs a straight centre front, and ${wedge} curves it. Take that wedge off or to nothing, or close the front with a seam.`,
+  edgeTooSteep: ({ seam }) =>
+    `At ${seam} the top edge or hem runs so steeply that it cannot cross straight on. Move the place of the edge beside it, or make it a corner.`,
+  foldBecomesSeam: ({ wedge, block }) =>
+    `The centre ${block.replace(/^the /, '')} cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
+  sideZipNeedsSeam: () =>
+    'A side zip needs a side seam, and the side panel is cut in one. Keep the side seam, or open the garment elsewhere.',
+  zipNeedsAllowance: ({ field, least }) =>
+    `A zip wants a seam allowance of ${least}; ${inSentence(field)} is less. Widen it, or sew the zip close.`,
+  noOpening: () =>
+    'The garment opens nowhere: both centres are joined or on the fold. Give it lacing, hooks, a zip or a busk at one of them, or a zip in the side seam.',
+  waistReduction: ({ length, percent, written }) =>
+    `The waist is drawn in by ${length('reduction')} (${percent('share')}), more than the usual ${written(USUAL_REDUCTION_MM)}. Let the wearer grow used to it by degrees; if she is in doubt, take less.`,
+  waistReductionHigh: ({ length, percent, written, unread }) =>
+    `The waist is drawn in by ${length('reduction')} (${percent('share')}); ${ceiling(written)}, is the usual ceiling.${unread}`,
+  ribReductionHigh: ({ length, percent, written, unread }) =>
+    `The ribs at the under-bust are drawn in by ${length('reduction')} (${percent('share')}); even for a waist ${ceiling(written)}, is the usual ceiling (common practice).${unread}`,
+  girthReductionHigh: ({ level, length, percent, written }) =>
+    `The ${level} is drawn in by ${length('reduction')} (${percent('share')}); even for a waist ${ceiling(written)}, is the usual ceiling (common practice). Look for a slip of the keyboard, or take less.`,
+  extraHasNoRoom: ({ styleName, block }) =>
+    `${styleName} is more than the laced edge of the ${block} has room for: that edge bends too tightly, or top edge and hem run along it or meet. The piece is left out; make it narrower.`,
+  hemNeedsAllowance: () =>
+    'The hem is to be turned up, but it has no allowance to turn. Give it one, or bind the hem.',
+  hemTurnsShort: ({ piece }) =>
+    `The hem of ${piece} bends or meets a seam so that its allowance, turned up, could not lie flat on the cloth above it: the corners of its cut line are as for a bound hem. Make the hem allowance smaller, or face the hem there.`,
+  cutLineUnsure: ({ piece }) =>
+    `The cut line round ${piece} could not be drawn, so it lies on the sew line without allowance. Make the allowances smaller, or the piece wider.`,
+};

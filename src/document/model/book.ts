@@ -1,0 +1,226 @@
+// The client book as it is kept: plain data, checked at every door it comes in by.
+
+import * as z from 'zod/mini';
+import {
+  BACK_CLOSURES,
+  type BodySides,
+  DART_LEVELS,
+  FRONT_CLOSURES,
+  MEASUREMENTS,
+  type MeasurementName,
+  type Measurements,
+  type Style,
+  TOP_LEVELS,
+} from '../../engine';
+
+/** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
+export const BOOK_VERSION = 4;
+
+/** The unit a maker reads and types in; everything is kept in mm. */
+export type Unit = 'in' | 'cm';
+
+/** One draft of a client: a style with a name. */
+export interface Sheet {
+  readonly id: string;
+  readonly name: string;
+  readonly style: Style;
+  /** The waist reduction, mm, for which the maker has read the caution; null while she has not. */
+  readonly acknowledgedReduction: number | null;
+  /** The reduction over the ribs at that time, mm; left out where they were not spoken of then. */
+  readonly acknowledgedRibs?: number;
+  /** The draft as it was when the maker saved it to compare with; null while she has not. */
+  readonly saved: SavedDraft | null;
+}
+
+/** A draft kept as it was. `on` is an ISO day. */
+export interface SavedDraft {
+  readonly on: string;
+  readonly measurements: Measurements;
+  readonly sides?: BodySides;
+  readonly style: Style;
+}
+
+/** One day's numbers of the tape. `on` is an ISO day; null where it was not written down. */
+interface TapeSet {
+  readonly on: string | null;
+  readonly measurements: Measurements;
+}
+
+export interface Client {
+  readonly id: string;
+  readonly name: string;
+  readonly unit: Unit;
+  /** The numbers in use: the last set, as corrected since. */
+  readonly measurements: Measurements;
+  /** The ISO day they were taken; null where it was not written down. */
+  readonly takenOn: string | null;
+  /** Sets taken before, oldest first. */
+  readonly earlier: readonly TapeSet[];
+  /** Readings of a measurement in the set in use, mm, where it was taken more than once. */
+  readonly readings: Partial<Readonly<Record<MeasurementName, readonly number[]>>>;
+  /** Measurements in use that were not taken but estimated from others; said wherever they are used. */
+  readonly estimated: readonly MeasurementName[];
+  /** How she differs left to right; left out where both sides are drafted alike. */
+  readonly sides?: BodySides;
+  /** Out of the way in the list of clients. */
+  readonly archived: boolean;
+  /** ISO instant at which she was last opened; null for never. */
+  readonly lastUsed: string | null;
+  readonly sheets: readonly Sheet[];
+  readonly openSheet: string;
+}
+
+/** A style that the maker kept under a name of her own, for whoever is to wear it. `on` is the ISO day. */
+export interface OwnStyle {
+  readonly id: string;
+  readonly name: string;
+  readonly on: string;
+  readonly style: Style;
+}
+
+export interface Book {
+  readonly version: typeof BOOK_VERSION;
+  /** In the order in which they were kept. */
+  readonly styles: readonly OwnStyle[];
+  readonly clients: readonly Client[];
+  readonly openClient: string;
+}
+
+const number = z.number();
+const text = z.string();
+const perLevel = z.object({
+  overBust: number,
+  bust: number,
+  underBust: number,
+  waist: number,
+  highHip: number,
+  hip: number,
+});
+const someLevels = z.partial(perLevel);
+const node = z.object({ beyond: number, kind: z.enum(['smooth', 'corner']) });
+const edgeShape = z.object({
+  centreFront: node,
+  bustLine: node,
+  sideFront: node,
+  underarm: node,
+  sideBack: node,
+  centreBack: node,
+});
+const length = z.nullable(number);
+
+const measurementsSchema = z.object(
+  Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, length])) as Record<
+    MeasurementName,
+    typeof length
+  >,
+);
+
+const dartPoint = z.object({ from: z.enum(DART_LEVELS), below: number });
+
+const wedge = z.object({
+  id: text,
+  block: z.enum(['front', 'back']),
+  station: number,
+  stationAt: someLevels,
+  cup: z.optional(z.object({ below: number, intake: number })),
+  upper: z.optional(dartPoint),
+  lower: z.optional(dartPoint),
+  sizing: z.enum(['balanced', 'hand']),
+  intake: someLevels,
+  weight: number,
+});
+
+/** The shape of a style; whether its numbers can be drafted is the engine's to say. */
+const styleSchema = z.object({
+  ease: perLevel,
+  frontShare: perLevel,
+  overBustAbove: number,
+  topFrom: z.enum(TOP_LEVELS),
+  topAbove: number,
+  hemBelow: number,
+  topShape: edgeShape,
+  hemShape: edgeShape,
+  joinedSide: z.optional(z.boolean()),
+  shoulders: z.optional(
+    z.object({
+      drop: number,
+      armholeIn: number,
+      intake: z.object({ front: number, back: number }),
+      bandAbove: z.optional(number),
+    }),
+  ),
+  closure: z.object({
+    front: z.enum(FRONT_CLOSURES),
+    back: z.enum(BACK_CLOSURES),
+    lacingGap: number,
+    sideZip: z.optional(z.boolean()),
+  }),
+  wedges: z.array(wedge),
+  rightWedges: z.optional(z.array(wedge)),
+  balance: z.object({ sideShare: number, cap: number }),
+  allowances: z.object({ seam: number, side: number, top: number, hem: number, centre: number }),
+  turnedHem: z.optional(z.boolean()),
+  extras: z.optional(
+    z.object({
+      modesty: z.optional(z.object({ overlap: number })),
+      facing: z.optional(z.object({ width: number })),
+      straps: z.optional(z.object({ length: number, width: number })),
+    }),
+  ),
+});
+
+const sidesSchema = z.object({
+  leftShare: someLevels,
+  rightLower: z.partial(z.object({ bust: number, underBust: number, waist: number, hip: number })),
+});
+
+const measurementName = z.enum(MEASUREMENTS.map(({ name }) => name));
+
+const sheetSchema = z.object({
+  id: text,
+  name: text,
+  style: styleSchema,
+  acknowledgedReduction: z.nullable(number),
+  acknowledgedRibs: z.optional(number),
+  saved: z.nullable(
+    z.object({
+      on: text,
+      measurements: measurementsSchema,
+      sides: z.optional(sidesSchema),
+      style: styleSchema,
+    }),
+  ),
+});
+
+const clientSchema = z.object({
+  id: text,
+  name: text,
+  unit: z.enum(['in', 'cm']),
+  measurements: measurementsSchema,
+  takenOn: z.nullable(text),
+  earlier: z.array(z.object({ on: z.nullable(text), measurements: measurementsSchema })),
+  readings: z.partialRecord(measurementName, z.array(number)),
+  estimated: z.array(measurementName),
+  sides: z.optional(sidesSchema),
+  archived: z.boolean(),
+  lastUsed: z.nullable(text),
+  sheets: z.array(sheetSchema).check(z.minLength(1)),
+  openSheet: text,
+});
+
+export const bookSchema = z.object({
+  version: z.literal(BOOK_VERSION),
+  styles: z.array(z.object({ id: text, name: text, on: text, style: styleSchema })),
+  clients: z.array(clientSchema).check(z.minLength(1)),
+  openClient: text,
+});
+
+/** The open client; the first one where the book names one it does not hold. */
+export function openClient(book: Book): Client {
+  return book.clients.find((client) => client.id === book.openClient) ?? (book.clients[0] as Client);
+}
+
+/** The open draft of a client; the first one where it names one it does not hold. */
+export function openSheet(client: Client): Sheet {
+  return client.sheets.find((sheet) => sheet.id === client.openSheet) ?? (client.sheets[0] as Sheet);
+}

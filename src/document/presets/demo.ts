@@ -1,0 +1,59 @@
+// The client that is there on the first start: invented, for trying things out.
+// The scenario: a harbour town's ferry crew stages a winter ball, and its dancers want corset bodices made to measure.
+
+import { DEFAULT_STYLE, inches, type Measurements } from '../../engine';
+import { BOOK_VERSION, type Book, type Client } from '../model/book';
+
+const DEMO_MEASUREMENTS: Measurements = {
+  overBust: inches(35.5),
+  bust: inches(37),
+  underBust: inches(31.75),
+  waist: inches(29.5),
+  highHip: null,
+  hip: inches(40),
+  neckToBust: inches(10.75),
+  neckToUnderBust: inches(13.5),
+  neckToWaist: inches(16),
+  neckToHip: inches(24),
+  bustPointWidth: inches(7.25),
+  acrossShoulder: inches(15.25),
+  neckWidth: null,
+  backNeckToWaist: inches(15.25),
+  underarmToWaist: inches(7.75),
+  waistToLap: inches(5.5),
+  frontBustArc: null,
+  frontWaistArc: null,
+  frontHipArc: null,
+};
+
+/** Wren Abernathy, ferry pilot, dressed for the winter ball in the default style. */
+export const DEMO_CLIENT: Client = {
+  id: 'demo',
+  name: 'Wren Abernathy',
+  unit: 'in',
+  measurements: DEMO_MEASUREMENTS,
+  takenOn: null,
+  earlier: [],
+  readings: {},
+  estimated: [],
+  archived: false,
+  lastUsed: null,
+  sheets: [
+    {
+      id: 'demo-ball',
+      name: 'Winter ball bodice',
+      style: DEFAULT_STYLE,
+      acknowledgedReduction: null,
+      saved: null,
+    },
+  ],
+  openSheet: 'demo-ball',
+};
+
+/** The book of a first start. */
+export const DEMO_BOOK: Book = {
+  version: BOOK_VERSION,
+  styles: [],
+  clients: [DEMO_CLIENT],
+  openClient: DEMO_CLIENT.id,
+};

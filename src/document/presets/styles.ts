@@ -1,0 +1,272 @@
+// The styles that can be asked for by name: our own, in the words of the trade, each a place to start from.
+
+import {
+  balancedWedge,
+  type DartPoint,
+  DEFAULT_STYLE,
+  inches,
+  type Side,
+  type Style,
+  USUAL_BAND_ABOVE,
+  USUAL_EXTRAS,
+  USUAL_SHOULDERS,
+  type Wedge,
+} from '../../engine';
+import { edgeShapeNamed, HEM_EDGES, TOP_EDGES } from './edgeShapes';
+
+export interface NamedStyle {
+  /** What it is called on paper. */
+  readonly title: string;
+  readonly style: Style;
+}
+
+const top = (name: string) => edgeShapeNamed(name, TOP_EDGES);
+const hem = (name: string) => edgeShapeNamed(name, HEM_EDGES);
+
+/** Wedges without one at centre front, where a busk or a fold wants a straight edge. */
+const STRAIGHT_FRONT: readonly Wedge[] = [
+  balancedWedge('front-bust', 'front', 0, 3),
+  balancedWedge('front-side', 'front', 0.5, 2),
+  balancedWedge('back-centre', 'back', 0, 2),
+  balancedWedge('back-side', 'back', 0.5, 1),
+];
+
+/** Where darts end: below the fullness of the bust and above that of the hip (common practice, no source). */
+const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
+const ABOVE_HIP: DartPoint = { from: 'waist', below: inches(3) };
+
+const openDart = (id: string, block: Side, station: number, weight: number): Wedge => ({
+  ...balancedWedge(id, block, station, weight),
+  upper: BELOW_BUST,
+});
+
+const closedDart = (id: string, block: Side, station: number, weight: number): Wedge => ({
+  ...openDart(id, block, station, weight),
+  lower: ABOVE_HIP,
+});
+
+/** What a bodice with shoulders is larger than the body, so that arms and breath have room (common practice, no source). */
+const BODICE_EASE: Style['ease'] = {
+  overBust: inches(1),
+  bust: inches(1.5),
+  underBust: inches(1),
+  waist: inches(0.5),
+  highHip: inches(1),
+  hip: inches(1.5),
+};
+
+/** A wedge with the same intake at every level where it has one; inches, as it is taken with a ruler. */
+function byHand(id: string, block: Side, station: number, overBust: number, waist: number): Wedge {
+  return {
+    ...balancedWedge(id, block, station, 1),
+    sizing: 'hand',
+    intake: {
+      overBust: inches(overBust),
+      bust: 0,
+      underBust: inches(waist / 2),
+      waist: inches(waist),
+      highHip: inches(waist / 2),
+      hip: 0,
+    },
+  };
+}
+
+export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, NamedStyle>([
+  ['default', { title: 'Over-bust corset', style: DEFAULT_STYLE }],
+  [
+    'ball-bodice',
+    {
+      title: 'Ball bodice, sweetheart and pointed',
+      style: {
+        ...DEFAULT_STYLE,
+        topShape: top('sweetheart'),
+        hemBelow: inches(2.5),
+        hemShape: hem('pointed'),
+      },
+    },
+  ],
+  [
+    'bridal-bodice',
+    {
+      title: 'Bridal bodice to the waist',
+      style: {
+        ...DEFAULT_STYLE,
+        topShape: top('sweetheart'),
+        hemBelow: 0,
+        ease: { ...DEFAULT_STYLE.ease, waist: -inches(1) },
+        closure: { front: 'fold', back: 'lacing', lacingGap: inches(1.5) },
+        wedges: STRAIGHT_FRONT,
+      },
+    },
+  ],
+  [
+    'under-bust',
+    {
+      title: 'Under-bust corset with a busk',
+      style: {
+        ...DEFAULT_STYLE,
+        topFrom: 'underBust',
+        topAbove: inches(0.5),
+        hemBelow: inches(4.5),
+        hemShape: hem('dipped'),
+        closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
+        wedges: STRAIGHT_FRONT,
+      },
+    },
+  ],
+  [
+    'cincher',
+    {
+      title: 'Waist cincher',
+      style: {
+        ...DEFAULT_STYLE,
+        topFrom: 'waist',
+        topAbove: inches(2.75),
+        hemBelow: inches(2.75),
+        closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
+        wedges: STRAIGHT_FRONT,
+      },
+    },
+  ],
+  [
+    'long-line',
+    {
+      title: 'Long-line corset over the hip',
+      style: { ...DEFAULT_STYLE, topShape: top('scoop'), hemBelow: inches(7), hemShape: hem('arched') },
+    },
+  ],
+  [
+    'stage-bodice',
+    {
+      title: 'Stage bodice, square and high behind',
+      style: {
+        ...DEFAULT_STYLE,
+        topShape: {
+          ...top('square'),
+          sideBack: top('high-back').sideBack,
+          centreBack: top('high-back').centreBack,
+        },
+        hemBelow: inches(3),
+        hemShape: hem('arched'),
+      },
+    },
+  ],
+  [
+    'v-front',
+    {
+      title: 'V-front bodice with a dipped hem',
+      style: { ...DEFAULT_STYLE, topShape: top('v'), hemBelow: inches(3), hemShape: hem('dipped') },
+    },
+  ],
+  [
+    'long-line-side-panels',
+    {
+      title: 'Long-line corset, side panels in one',
+      style: {
+        ...DEFAULT_STYLE,
+        topShape: top('scoop'),
+        hemBelow: inches(5),
+        hemShape: hem('dipped'),
+        closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
+        joinedSide: true,
+        wedges: STRAIGHT_FRONT,
+      },
+    },
+  ],
+  [
+    'off-shoulder-bridal',
+    {
+      title: 'Bridal bodice, off the shoulder',
+      style: {
+        ...DEFAULT_STYLE,
+        ease: { ...DEFAULT_STYLE.ease, waist: -inches(1) },
+        topShape: top('sweetheart'),
+        hemBelow: inches(2.5),
+        hemShape: hem('pointed'),
+        closure: { front: 'fold', back: 'lacing', lacingGap: inches(1.5) },
+        wedges: STRAIGHT_FRONT,
+        shoulders: { ...USUAL_SHOULDERS, bandAbove: USUAL_BAND_ABOVE },
+        extras: { modesty: USUAL_EXTRAS.modesty },
+      },
+    },
+  ],
+  [
+    'princess-bodice',
+    {
+      title: 'Princess bodice with shoulders, darts behind',
+      style: {
+        ...DEFAULT_STYLE,
+        ease: BODICE_EASE,
+        topShape: { ...top('level'), centreFront: { beyond: inches(2), kind: 'smooth' } },
+        closure: { front: 'fold', back: 'zip', lacingGap: 0 },
+        shoulders: USUAL_SHOULDERS,
+        wedges: [
+          balancedWedge('front-bust', 'front', 0, 3),
+          closedDart('front-side', 'front', 0.5, 2),
+          closedDart('back-centre', 'back', 0, 2),
+          closedDart('back-side', 'back', 0.5, 1),
+        ],
+      },
+    },
+  ],
+  [
+    'darted-bodice',
+    {
+      title: 'Darted bodice to the waist',
+      style: {
+        ...DEFAULT_STYLE,
+        // No dart above the bust takes its fullness there: the front stays as wide up to the underarm.
+        ease: { ...BODICE_EASE, overBust: inches(2.5) },
+        frontShare: { ...DEFAULT_STYLE.frontShare, overBust: 0.53 },
+        topShape: { ...top('level'), centreFront: { beyond: inches(2.5), kind: 'smooth' } },
+        hemBelow: 0,
+        closure: { front: 'fold', back: 'hooks', lacingGap: 0 },
+        shoulders: USUAL_SHOULDERS,
+        wedges: [
+          openDart('front-bust', 'front', 0, 3),
+          openDart('front-side', 'front', 0.5, 2),
+          openDart('back-centre', 'back', 0, 2),
+          openDart('back-side', 'back', 0.5, 1),
+        ],
+      },
+    },
+  ],
+  [
+    'basque-bodice',
+    {
+      title: 'Basque bodice, shoulder to point',
+      style: {
+        ...DEFAULT_STYLE,
+        ease: { ...BODICE_EASE, waist: 0 },
+        topShape: { ...top('level'), centreFront: { beyond: inches(2), kind: 'smooth' } },
+        hemBelow: inches(2.5),
+        hemShape: hem('pointed'),
+        closure: { front: 'hooks', back: 'seam', lacingGap: 0 },
+        shoulders: USUAL_SHOULDERS,
+        wedges: [
+          balancedWedge('front-bust', 'front', 0, 3),
+          openDart('front-side', 'front', 0.5, 2),
+          balancedWedge('back-centre', 'back', 0, 2),
+          openDart('back-side', 'back', 0.5, 1),
+        ],
+      },
+    },
+  ],
+  [
+    'hand-method',
+    {
+      title: 'Hand method, a quarter and put back',
+      style: {
+        ...DEFAULT_STYLE,
+        frontShare: { overBust: 0.5, bust: 0.5, underBust: 0.5, waist: 0.5, highHip: 0.5, hip: 0.5 },
+        wedges: [
+          byHand('front-centre', 'front', -1, 0, 0.5),
+          byHand('front-bust', 'front', 0, 0.25, 1.5),
+          byHand('front-side', 'front', 0.5, 0, 1),
+          byHand('back-centre', 'back', 0, 0.5, 1),
+          byHand('back-side', 'back', 0.5, 0, 0.5),
+        ],
+      },
+    },
+  ],
+]);

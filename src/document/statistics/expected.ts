@@ -1,0 +1,122 @@
+// What a measurement is likely to be for a woman with her other ones, so that a slip is noticed and a gap can be filled.
+
+import type { MeasurementName, Measurements } from '../../engine';
+import { SURVEY } from './survey';
+
+/** mm; of women alike in the other measurements two in three lie within one `sd` of `mean`. */
+export interface Expected {
+  readonly mean: number;
+  readonly sd: number;
+  /** mm below the bust point, where it comes of that rule and not of the survey. */
+  readonly belowBust?: number;
+}
+
+/** What careful readings of one body by tape differ by on large girths, mm: ISO 20685:2010's allowance. */
+const TAPE_MM = 9;
+
+/** So many SDs away one woman in a hundred is found: unusual, and no more than that. */
+const UNUSUAL_SDS = 2.58;
+
+/** How far the under-bust line lies below the bust point, and how surely, mm: common practice, no source. */
+const UNDER_BUST = { below: 75, sd: 10 } as const;
+/** The most of the way from the bust point to the waist that it may take: common practice, no source. */
+const UNDER_BUST_SHARE = 0.75;
+
+/**
+ * What is to be expected of one measurement from all others of the survey that are known: the conditional mean and SD
+ * of a multivariate normal. The survey has no under-bust line: it is told from the bust point by rule. Null for any other
+ * measurement that the survey has not.
+ *
+ * @param without measurements not to be built on, as they were estimated themselves
+ */
+export function expectedOf(
+  name: MeasurementName,
+  measurements: Measurements,
+  without: readonly MeasurementName[] = [],
+): Expected | null {
+  if (name === 'neckToUnderBust') return underBustExpected(measurements, without);
+  const own = rowOf(name);
+  if (own < 0) return null;
+  const known = SURVEY.flatMap((row, i) => {
+    const value = measurements[row.name];
+    const usable = i !== own && value !== null && Number.isFinite(value) && !without.includes(row.name);
+    return usable ? [{ i, z: (value - row.mean) / row.sd }] : [];
+  });
+  const weights = solved(
+    known.map((a) => known.map((b) => correlation(a.i, b.i))),
+    known.map(({ i }) => correlation(i, own)),
+  );
+  const z = weights.reduce((sum, weight, k) => sum + weight * (known[k]?.z ?? 0), 0);
+  const explained = weights.reduce(
+    (sum, weight, k) => sum + weight * correlation(known[k]?.i ?? own, own),
+    0,
+  );
+  const { mean, sd } = SURVEY[own] as (typeof SURVEY)[number];
+  return { mean: mean + sd * z, sd: sd * Math.sqrt(Math.max(0, 1 - explained)) };
+}
+
+/** From the measured lengths to bust point and waist, or from what is to be expected of them. */
+function underBustExpected(measurements: Measurements, without: readonly MeasurementName[]): Expected | null {
+  const known = (name: 'neckToBust' | 'neckToWaist'): Expected | null => {
+    const value = measurements[name];
+    return value === null || !Number.isFinite(value) || without.includes(name)
+      ? expectedOf(name, measurements, without)
+      : { mean: value, sd: 0 };
+  };
+  const [bustPoint, waist] = [known('neckToBust'), known('neckToWaist')];
+  if (!bustPoint || !waist || waist.mean <= bustPoint.mean) return null;
+  const belowBust = Math.min(UNDER_BUST.below, UNDER_BUST_SHARE * (waist.mean - bustPoint.mean));
+  return { mean: bustPoint.mean + belowBust, sd: Math.hypot(UNDER_BUST.sd, bustPoint.sd), belowBust };
+}
+
+/**
+ * The measurements that are unusual for all others, with what was to be expected of each. One slip makes its fellows
+ * look odd too: the oddest is told, then what is still odd without building on it.
+ *
+ * @param estimated measurements that were not taken: neither judged nor built on
+ */
+export function unusualOnes(
+  measurements: Measurements,
+  estimated: readonly MeasurementName[] = [],
+): ReadonlyMap<MeasurementName, Expected> {
+  const found = new Map<MeasurementName, Expected>();
+  for (;;) {
+    const without = [...estimated, ...found.keys()];
+    let oddest: { name: MeasurementName; expected: Expected; sds: number } | null = null;
+    for (const { name } of SURVEY) {
+      const value = measurements[name];
+      const expected =
+        value === null || without.includes(name) ? null : expectedOf(name, measurements, without);
+      if (value === null || expected === null) continue;
+      const sd = Math.hypot(expected.sd, TAPE_MM);
+      const sds = Math.abs(value - expected.mean) / sd;
+      if (sds > (oddest?.sds ?? UNUSUAL_SDS)) oddest = { name, expected: { mean: expected.mean, sd }, sds };
+    }
+    if (!oddest) return found;
+    found.set(oddest.name, oddest.expected);
+  }
+}
+
+const rowOf = (name: MeasurementName): number => SURVEY.findIndex((row) => row.name === name);
+
+const correlation = (a: number, b: number): number =>
+  (SURVEY[Math.max(a, b)]?.with[Math.min(a, b)] ?? 0) / 1000;
+
+/** x of a·x = b for a symmetric positive matrix, by elimination; ten rows at most. */
+function solved(a: readonly (readonly number[])[], b: readonly number[]): number[] {
+  const rows = a.map((row, i) => [...row, b[i] ?? 0]);
+  const size = rows.length;
+  const at = (i: number, j: number): number => rows[i]?.[j] ?? 0;
+  for (let i = 0; i < size; i += 1)
+    for (let k = i + 1; k < size; k += 1) {
+      const factor = at(k, i) / at(i, i);
+      rows[k] = (rows[k] ?? []).map((value, j) => value - factor * at(i, j));
+    }
+  const x: number[] = new Array<number>(size).fill(0);
+  for (let i = size - 1; i >= 0; i -= 1) {
+    let rest = at(i, size);
+    for (let j = i + 1; j < size; j += 1) rest -= at(i, j) * (x[j] ?? 0);
+    x[i] = rest / at(i, i);
+  }
+  return x;
+}

@@ -1,0 +1,162 @@
+// Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
+
+import { LEAST_PANEL_MM, type Style, type Wedge } from '../style/style';
+import type { LevelName, Side } from '../terms/names';
+import { isThrough, type Run, reaches, runOf } from './extent';
+import type { Level } from './levels';
+import type { ShoulderFrame } from './shoulders';
+import { stationX } from './station';
+
+/** Intakes in mm per wedge id and level; `unplaced` is what balancing left to the side seam. */
+export interface SizedWedges {
+  readonly intakeOf: ReadonlyMap<string, ReadonlyMap<LevelName, number>>;
+  readonly unplaced: ReadonlyMap<LevelName, number>;
+}
+
+/**
+ * Intakes of all wedges of one block. Wedges sized by hand keep theirs. The others share, by weight, what is left of
+ *
+ *   share(bust)·H(bust) − share(level)·H(level) − p·S/2,  S = H(bust) − H(level),
+ *
+ * never below zero; H is the half girth before the lacing gap, p the part the side seam takes. Each is capped by the
+ * style and by what keeps the panels beside it at least {@link LEAST_PANEL_MM} wide; what a capped wedge cannot take
+ * goes to the others, and what none can take to the side. A wedge that runs up to a shoulder is then eased towards the
+ * straight line from there to the bust, and the side takes what it lets go.
+ *
+ * @param wedges the block's wedges in order from the centre line
+ * @param bustLine x of the bust-point line, mm
+ */
+export function sizeWedges(
+  side: Side,
+  wedges: readonly Wedge[],
+  levels: readonly Level[],
+  bustLine: number,
+  style: Style,
+  shoulder: ShoulderFrame | null,
+): SizedWedges {
+  const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
+  const unplaced = new Map<LevelName, number>();
+  const bust = levels.find((level) => level.name === 'bust');
+  const runs = wedges.map((wedge) => runOf(wedge, levels, style));
+  for (const level of levels) {
+    const wanted = bust ? Math.max(0, suppressionOf(side, bust, level, style)) : 0;
+    const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style, runs);
+    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, intakes[i] as number);
+    if (left > 0.05) unplaced.set(level.name, left);
+  }
+  if (shoulder && bust)
+    for (const [i, wedge] of wedges.entries())
+      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(runs[i] as Run))
+        easeToShoulder(intakeOf.get(wedge.id) as Map<LevelName, number>, levels, bust, shoulder);
+  return { intakeOf, unplaced };
+}
+
+/**
+ * Above the bust the straight lines from mid-shoulder take little, the girths ask for much, and legs that gave it all
+ * would swing in and out again within the few cm above the bust point. Two legs and the side line share what the girths
+ * ask for beyond the straight lines, so that each of the three leaves its straight way by as much: a third.
+ */
+function easeToShoulder(
+  intake: Map<LevelName, number>,
+  levels: readonly Level[],
+  bust: Level,
+  { middle, intake: atShoulder }: ShoulderFrame,
+): void {
+  const atBust = intake.get('bust') as number;
+  for (const { name, y } of levels) {
+    if (y >= bust.y) continue;
+    const straight = atBust + ((atShoulder - atBust) * (bust.y - y)) / (bust.y - middle.y);
+    const asked = intake.get(name) as number;
+    if (asked > straight) intake.set(name, straight + (2 / 3) * (asked - straight));
+  }
+}
+
+function suppressionOf(side: Side, bust: Level, level: Level, style: Style): number {
+  const total = halfGirth(bust) - halfGirth(level);
+  return bust.net[side] - level.net[side] - (style.balance.sideShare * total) / 2;
+}
+
+const halfGirth = (level: Level): number => (level.bodyGirth + level.ease) / 2;
+
+function placeAt(
+  level: Level,
+  side: Side,
+  wedges: readonly Wedge[],
+  wanted: number,
+  bustLine: number,
+  style: Style,
+  runs: readonly Run[],
+): { intakes: number[]; left: number } {
+  const byHand = wedges.map((wedge, i) => {
+    if (!reaches(runs[i] as Run, level.y)) return 0;
+    return wedge.sizing === 'hand' ? (wedge.intake[level.name] ?? 0) : null;
+  });
+  const locked = byHand.reduce<number>((sum, each) => sum + (each ?? 0), 0);
+  const toPlace = Math.max(0, wanted - locked);
+  let placed = toPlace;
+  let intakes = byHand.map((each) => each ?? 0);
+  // What is placed widens the flat block and so moves the axes apart; a few rounds settle it, always downwards.
+  for (let round = 0; round < 12; round += 1) {
+    const width = level.net[side] + locked + placed;
+    const caps = capsAt(level.name, wedges, byHand, width, bustLine, style.balance.cap);
+    const open = wedges.map((wedge, i) => (byHand[i] === null ? wedge.weight : 0));
+    const shares = fill(placed, open, caps);
+    intakes = byHand.map((each, i) => each ?? (shares[i] as number));
+    const now = shares.reduce((sum, each) => sum + each, 0);
+    if (placed - now < 1e-6) break;
+    placed = now;
+  }
+  return { intakes, left: byHand.includes(null) ? toPlace - placed : 0 };
+}
+
+/** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
+function capsAt(
+  level: LevelName,
+  wedges: readonly Wedge[],
+  byHand: readonly (number | null)[],
+  width: number,
+  bustLine: number,
+  cap: number,
+): number[] {
+  const axes = wedges.map((wedge) => stationX(wedge.stationAt[level] ?? wedge.station, bustLine, width));
+  return wedges.map((wedge, i) => {
+    if (byHand[i] !== null) return 0;
+    const x = axes[i] as number;
+    const reach = (j: number): number => {
+      const other = wedges[j];
+      const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - ROOM_MM;
+      if (!other) return apart;
+      const taken = byHand[j];
+      if (taken !== null && taken !== undefined) return apart - legReach(other, taken);
+      return (apart * wedge.weight) / (wedge.weight + other.weight);
+    };
+    const room = onCentre(wedge) ? reach(i + 1) : 2 * Math.min(reach(i - 1), reach(i + 1));
+    return Math.min(cap, Math.max(0, room));
+  });
+}
+
+// A little over the least panel, so that a curve between two levels has room as well.
+const ROOM_MM = LEAST_PANEL_MM + 2;
+
+/** A wedge on the centre line lies wholly on one side of it. */
+export const onCentre = (wedge: Wedge): boolean => wedge.station <= -1;
+
+const legReach = (wedge: Wedge, intake: number): number => (onCentre(wedge) ? intake : intake / 2);
+
+/** Splits `amount` by weight, none above its cap; what overflows goes to those with room. */
+function fill(amount: number, weights: readonly number[], caps: readonly number[]): number[] {
+  const shares = weights.map(() => 0);
+  let left = amount;
+  for (let round = 0; round <= weights.length && left > 1e-9; round += 1) {
+    const open = weights.map((weight, i) => ((shares[i] as number) < (caps[i] as number) ? weight : 0));
+    const total = open.reduce((sum, weight) => sum + weight, 0);
+    if (total <= 0) break;
+    const portion = left;
+    for (const [i, weight] of open.entries()) {
+      const take = Math.min((portion * weight) / total, (caps[i] as number) - (shares[i] as number));
+      shares[i] = (shares[i] as number) + take;
+      left -= take;
+    }
+  }
+  return shares;
+}

@@ -1,0 +1,59 @@
+// The legs of a dart that is closed at both ends. They are sewn to each other from point to point, so they are of one length.
+
+import type { Point } from '../geometry/point';
+import { seamLength } from '../geometry/seamLength';
+import { combine, type SmoothLine, xAt } from '../geometry/smoothLine';
+import { dartLeg } from './extent';
+
+interface Legs {
+  readonly innerLeg: SmoothLine;
+  readonly outerLeg: SmoothLine;
+}
+
+/** Legs nearer in length than this are of one length. mm */
+const ALIKE_MM = 1e-7;
+
+/** The straight fold of a dart from its upper to its lower point. */
+export function foldBetween(upper: Point, lower: Point): SmoothLine {
+  const slope = (lower.x - upper.x) / (lower.y - upper.y);
+  return { ys: [upper.y, lower.y], xs: [upper.x, lower.x], slopes: [slope, slope] };
+}
+
+/**
+ * The legs of a dart on a straight fold, `taken` apart at every height. On an upright fold half of it lies on either side;
+ * on a slanting one that would make one leg longer, and what lies on either side is shared so that it does not.
+ *
+ * @param fold from its upper to its lower point, mm
+ */
+export function closedLegs(fold: SmoothLine, taken: SmoothLine): Legs {
+  const [upper, lower] = [fold.ys[0] as number, fold.ys.at(-1) as number];
+  const legs = (shift: number): Legs => ({
+    innerLeg: dartLeg(fold, taken, shift - 0.5, { upper, lower }),
+    outerLeg: dartLeg(fold, taken, shift + 0.5, { upper, lower }),
+  });
+  // A leg is shortest on the fold and longer the farther off it lies, on either side: what differs only falls with the shift.
+  const differ = ({ innerLeg, outerLeg }: Legs): number =>
+    seamLength(innerLeg, upper, lower) - seamLength(outerLeg, upper, lower);
+  let [least, most] = [-0.5, 0.5];
+  let shift = 0;
+  let even = legs(shift);
+  let off = differ(even);
+  // Secant steps, held between the bounds by halving, so that they always settle.
+  let last: { readonly shift: number; readonly off: number } | null = null;
+  for (let step = 0; step < 60 && Math.abs(off) > ALIKE_MM; step += 1) {
+    if (off > 0) least = shift;
+    else most = shift;
+    const next: number = last ? shift - (off * (shift - last.shift)) / (off - last.off) : shift + 0.01;
+    last = { shift, off };
+    shift = next > least && next < most ? next : (least + most) / 2;
+    even = legs(shift);
+    off = differ(even);
+  }
+  return even;
+}
+
+/** Legs between two heights that were moved, each height by itself, on a straight fold again and of one length. */
+export function closedAgain({ innerLeg, outerLeg }: Legs, upper: number, lower: number): Legs {
+  const fold = foldBetween({ x: xAt(innerLeg, upper), y: upper }, { x: xAt(innerLeg, lower), y: lower });
+  return closedLegs(fold, combine(outerLeg, 1, innerLeg, -1));
+}

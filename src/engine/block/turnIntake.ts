@@ -1,0 +1,107 @@
+// Turning intake about the bust point: what one wedge gives up is taken by another at the same angle, so the cup stays.
+
+import { distance, type Point } from '../geometry/point';
+import { xAt } from '../geometry/smoothLine';
+import type { LevelName, PerLevel } from '../terms/names';
+import type { Block } from './block';
+import { reaches } from './extent';
+import type { Level } from './levels';
+import type { DraftedWedge } from './wedge';
+
+/**
+ * The angle of a dart `width` wide at the end of legs `leg` long, rad; both in mm or both in anything else. Not a number
+ * where the legs are too short for the width. Source: plane trigonometry of an isosceles triangle.
+ */
+export const dartAngle = (width: number, leg: number): number => 2 * Math.asin(width / (2 * leg));
+
+/** A place on a wedge: at a level, which may lie above or below the bust line. */
+interface WedgePlace {
+  readonly wedge: string;
+  readonly level: LevelName;
+}
+
+/** `width` mm are taken from one place and go to another. */
+export interface Turn {
+  readonly from: WedgePlace;
+  readonly to: WedgePlace;
+  readonly width: number;
+}
+
+export interface Turned {
+  readonly angleRad: number;
+  /** What the other place takes more, mm: wider the farther it lies from the bust point. */
+  readonly width: number;
+  /** Intakes of every wedge of the block at every level afterwards, mm. */
+  readonly intakes: ReadonlyMap<string, Partial<PerLevel>>;
+}
+
+/**
+ * Turns intake about the bust point of the front. What is turned is a dart from the bust point down (or up) the middle of
+ * the wedge: at the levels it crosses on its way it is narrower in proportion, beyond the place nothing changes. Flat widths
+ * follow as ever, so the sewn girth stays. Null where there is nothing to turn: a wedge or level the block has not, the
+ * bust line itself, more than the wedge takes there, a dart
+ * that ends before the level, or one and the same place.
+ */
+export function turnIntake(front: Block, levels: readonly Level[], { from, to, width }: Turn): Turned | null {
+  const bust = levels.find(({ name }) => name === 'bust');
+  const [giving, taking] = [from, to].map(({ wedge }) => front.wedges.find(({ id }) => id === wedge));
+  const same = from.wedge === to.wedge && from.level === to.level;
+  if (!bust || !giving || !taking || same || front.side !== 'front') return null;
+  const apex: Point = { x: front.bustLine, y: bust.y };
+  const [farFrom, farTo] = [
+    depthAt(giving, from.level, levels, apex),
+    depthAt(taking, to.level, levels, apex),
+  ];
+  const there = giving.intake.get(from.level) ?? 0;
+  const reached = (level: Level): boolean => reaches(taking.run, level.y);
+  const goal = levels.find(({ name }) => name === to.level);
+  if (!goal || !reached(goal)) return null;
+  if (farFrom === null || farTo === null || !(width > 0) || width > there + HAIR_MM) return null;
+
+  const angleRad = dartAngle(width, Math.hypot(farFrom, width / 2));
+  const intakes = new Map(front.wedges.map(({ id, intake }) => [id, new Map(intake)]));
+  for (const { name } of onTheWay(from.level, levels, bust)) {
+    const before = intakes.get(giving.id)?.get(name) ?? 0;
+    const less = widthAt(angleRad, depthAt(giving, name, levels, apex) ?? 0);
+    // A wedge that takes less than that on the way gives what it has; a gore gives nothing.
+    intakes.get(giving.id)?.set(name, before > 0 ? Math.max(0, before - less) : before);
+  }
+  for (const { name } of onTheWay(to.level, levels, bust).filter(reached)) {
+    const before = intakes.get(taking.id)?.get(name) ?? 0;
+    const more = widthAt(angleRad, depthAt(taking, name, levels, apex) ?? 0);
+    intakes.get(taking.id)?.set(name, before + more);
+  }
+  return {
+    angleRad,
+    width: widthAt(angleRad, farTo),
+    intakes: new Map(
+      [...intakes].map(([id, each]): [string, Partial<PerLevel>] => [id, Object.fromEntries(each)]),
+    ),
+  };
+}
+
+/** Typed to the nearest fraction of the tape, all of an intake may come out a hair more than it. */
+const HAIR_MM = 0.5;
+
+/** Width of a dart of an angle whose middle is `depth` long. */
+const widthAt = (angleRad: number, depth: number): number => 2 * depth * Math.tan(angleRad / 2);
+
+/** Levels from the bust line, which is left out, to the place, which is not. */
+function onTheWay(to: LevelName, levels: readonly Level[], bust: Level): Level[] {
+  const y = levels.find(({ name }) => name === to)?.y ?? bust.y;
+  return levels.filter((level) =>
+    y > bust.y ? level.y > bust.y && level.y <= y : level.y < bust.y && level.y >= y,
+  );
+}
+
+/** From the bust point to the middle of a wedge at a level, mm; null on the bust line or where there is no such level. */
+function depthAt(
+  wedge: DraftedWedge,
+  level: LevelName,
+  levels: readonly Level[],
+  apex: Point,
+): number | null {
+  const y = levels.find(({ name }) => name === level)?.y;
+  if (y === undefined || y === apex.y) return null;
+  return distance(apex, { x: xAt(wedge.axis, y), y });
+}

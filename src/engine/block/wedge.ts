@@ -1,0 +1,162 @@
+// A wedge as it is drawn on its block: its axis, what it takes at every height, and so its legs.
+
+import { combine, type SmoothLine, smoothLine, straightDown, xAt } from '../geometry/smoothLine';
+import type { Wedge } from '../style/style';
+import type { LevelName } from '../terms/names';
+import { onCentre } from './balance';
+import { closedLegs, foldBetween } from './closedDart';
+import { dartLeg, type Run } from './extent';
+import type { Level } from './levels';
+import { stationX } from './station';
+
+/** A wedge as drawn on the block. */
+export interface DraftedWedge {
+  readonly id: string;
+  readonly station: number;
+  readonly sizing: Wedge['sizing'];
+  readonly onCentre: boolean;
+  /** Where it ends within a panel; null at both ends of a wedge that runs through. */
+  readonly run: Run;
+  readonly axis: SmoothLine;
+  /** Where the axis would stand at each level if it were not bent there, mm. */
+  readonly unbent: ReadonlyMap<LevelName, number>;
+  /** The leg nearer the centre line. */
+  readonly innerLeg: SmoothLine;
+  /** The leg nearer the side. */
+  readonly outerLeg: SmoothLine;
+  /** Intake in mm at each level of the draft. */
+  readonly intake: ReadonlyMap<LevelName, number>;
+}
+
+/** What a wedge is drawn on. */
+interface Ground {
+  readonly levels: readonly Level[];
+  readonly bustLine: number;
+  /** Flat width of the block at each level, mm. */
+  readonly width: ReadonlyMap<LevelName, number>;
+  /** Where the wedge ends at the shoulder, and what it takes there, mm; null where it ends at the top edge. */
+  readonly shoulder: { readonly x: number; readonly y: number; readonly intake: number } | null;
+}
+
+/** Draws a wedge with its intake at each level, mm. */
+export function draftWedge(
+  wedge: Wedge,
+  run: Run,
+  intake: ReadonlyMap<LevelName, number>,
+  ground: Ground,
+): DraftedWedge {
+  const taken = intakeLine(wedge, run, intake, ground);
+  const { axis, innerLeg, outerLeg } = linesOf(wedge, run, taken, ground);
+  return {
+    id: wedge.id,
+    station: wedge.station,
+    sizing: wedge.sizing,
+    onCentre: onCentre(wedge),
+    run,
+    axis,
+    unbent: unbentOf(wedge, ground),
+    innerLeg,
+    outerLeg,
+    intake,
+  };
+}
+
+function linesOf(
+  wedge: Wedge,
+  run: Run,
+  taken: SmoothLine,
+  ground: Ground,
+): Pick<DraftedWedge, 'axis' | 'innerLeg' | 'outerLeg'> {
+  if (onCentre(wedge)) {
+    const axis = combine(taken, 0.5, taken, 0);
+    return { axis, innerLeg: straightDown(0), outerLeg: dartLeg(axis, taken, 0.5, run) };
+  }
+  const axis = axisLine(wedge, ground);
+  const { upper, lower } = run;
+  if (upper === null || lower === null)
+    return { axis, innerLeg: dartLeg(axis, taken, -0.5, run), outerLeg: dartLeg(axis, taken, 0.5, run) };
+  const fold = foldBetween({ x: xAt(axis, upper), y: upper }, { x: xAt(axis, lower), y: lower });
+  return { axis: fold, ...closedLegs(fold, taken) };
+}
+
+function unbentOf(wedge: Wedge, ground: Ground): Map<LevelName, number> {
+  const { levels, bustLine, width, shoulder } = ground;
+  return new Map(
+    levels.map(({ name, y }) => {
+      if (!shoulder) return [name, stationX(wedge.station, bustLine, width.get(name) as number)];
+      const { [name]: _, ...stationAt } = wedge.stationAt;
+      return [name, xAt(axisLine({ ...wedge, stationAt }, ground), y)];
+    }),
+  );
+}
+
+/** From level to level where its stations stand; on to a shoulder it bends from the bust up, unless it is held above. */
+function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: Ground): SmoothLine {
+  const bust = levels.find(({ name }) => name === 'bust');
+  const isHeld = ({ name, y }: Level): boolean =>
+    !shoulder || !bust || y >= bust.y || wedge.stationAt[name] !== undefined;
+  const knots = levels.filter(isHeld).map(({ name, y }) => ({
+    y,
+    value: stationX(wedge.stationAt[name] ?? wedge.station, bustLine, width.get(name) as number),
+  }));
+  const bends = knots[0]?.y === bust?.y ? 2 : 1;
+  return lineThrough(upTo(knots, shoulder && { y: shoulder.y, value: shoulder.x }, bends), shoulder !== null);
+}
+
+/** A fullness needs this much room to the levels above and below it, mm. */
+const CUP_CLEAR_MM = 15;
+
+/** What a wedge takes at every height: the levels' intakes, nothing at a dart's points, and where it fits the cup's fullness. */
+function intakeLine(
+  wedge: Wedge,
+  { upper, lower }: Run,
+  intake: ReadonlyMap<LevelName, number>,
+  { levels, shoulder }: Ground,
+): SmoothLine {
+  const inside = levels
+    .filter(({ y }) => (upper === null || y > upper) && (lower === null || y < lower))
+    .map(({ name, y }) => ({ y, value: intake.get(name) as number }));
+  const knots = [
+    ...(upper === null ? [] : [{ y: upper, value: 0 }]),
+    ...inside,
+    ...(lower === null ? [] : [{ y: lower, value: 0 }]),
+  ];
+  const bust = levels.find(({ name }) => name === 'bust');
+  if (wedge.cup && bust) {
+    const y = bust.y + wedge.cup.below;
+    const [first, last] = [knots[0]?.y ?? y, knots.at(-1)?.y ?? y];
+    if (y > first && y < last && knots.every((knot) => Math.abs(knot.y - y) >= CUP_CLEAR_MM))
+      knots.push({ y, value: wedge.cup.intake });
+    knots.sort((a, b) => a.y - b.y);
+  }
+  // A dart comes to its point at an angle; a wedge that runs through goes on straight down.
+  const whole = upTo(knots, shoulder && { y: shoulder.y, value: shoulder.intake });
+  return lineThrough(whole, upper !== null || shoulder !== null, lower !== null);
+}
+
+interface Knot {
+  readonly y: number;
+  readonly value: number;
+}
+
+/** Truing may end a leg so far above mid-shoulder; the line runs on as straight. mm */
+const BEYOND_MM = 25;
+
+/**
+ * Knots from the top down, led on to the shoulder and a little past it: straight (`power` 1), or as a parabola that stands
+ * upright at the first knot (2), so that the line bends one way all along.
+ */
+function upTo(knots: readonly Knot[], shoulder: Knot | null, power: 1 | 2 = 1): readonly Knot[] {
+  const first = knots[0];
+  if (!shoulder || !first) return knots;
+  const part = (first.y - shoulder.y + BEYOND_MM) / (first.y - shoulder.y);
+  const value = first.value + (shoulder.value - first.value) * part ** power;
+  return [{ y: shoulder.y - BEYOND_MM, value: Math.max(0, value) }, shoulder, ...knots];
+}
+
+const lineThrough = (knots: readonly Knot[], startFree: boolean, endFree = false): SmoothLine =>
+  smoothLine(
+    knots.map(({ y }) => y),
+    knots.map(({ value }) => value),
+    { start: startFree ? 'free' : 'flat', end: endFree ? 'free' : 'flat' },
+  );

@@ -1,0 +1,42 @@
+// An off-shoulder band against the panels it is sewn to: one lower edge a block, cut whole, along the top edges of many panels.
+
+import { polylineLength } from '../geometry/polyline';
+import type { Piece } from '../pieces/piece';
+import { HANDS, type Hand } from '../terms/names';
+
+/** The panels and the pieces beside them. */
+interface Cut {
+  readonly pieces: readonly Piece[];
+  readonly extras: readonly Piece[];
+}
+
+export interface BandWalkRow {
+  /** The half it is of where the two differ; null for either. */
+  readonly hand: Hand | null;
+  /** Length of the bands' lower edges, front and back together, mm. */
+  readonly bands: number;
+  /** Length of the panels' top edges as finished, mm. */
+  readonly panels: number;
+}
+
+/**
+ * One row for each half that is cut for itself; none where the garment has no band. Front and back are taken together, since a
+ * side panel may be cut in one.
+ */
+export function bandWalk({
+  pieces,
+  extras,
+  halves,
+}: Cut & { readonly halves?: Readonly<Record<Hand, Cut>> }): BandWalkRow[] {
+  const rowOf = (hand: Hand | null, from: Cut): BandWalkRow[] => {
+    const bands = from.extras.filter(({ id }) => id.endsWith('-band'));
+    if (bands.length === 0 || from.pieces.length === 0) return [];
+    return [{ hand, bands: edgesOf(bands, 'seam'), panels: edgesOf(from.pieces, 'top') }];
+  };
+  return halves ? HANDS.flatMap((hand) => rowOf(hand, halves[hand])) : rowOf(null, { pieces, extras });
+}
+
+const edgesOf = (pieces: readonly Piece[], role: 'seam' | 'top'): number =>
+  pieces
+    .flatMap(({ edges }) => edges.filter((edge) => edge.role === role))
+    .reduce((sum, { points }) => sum + polylineLength(points), 0);

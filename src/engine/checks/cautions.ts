@@ -1,0 +1,95 @@
+// What the maker should be told before cloth is cut: fit, sitting room, and the wearer's safety.
+
+import type { Level } from '../block/levels';
+import type { Body } from '../body/body';
+import type { FinishedSeam } from '../pieces/finishedSeam';
+import type { Style } from '../style/style';
+import { type Issue, issue } from '../terms/issue';
+import type { LevelName } from '../terms/names';
+import { inches } from '../terms/units';
+
+/** Up to this much reduction of the natural waist is a usual fashion fit; common practice, no source. */
+export const USUAL_REDUCTION_MM = inches(2);
+/** The usual ceiling for an experienced wearer, made to measure, whichever is less; common practice, no source. */
+export const MOST_REDUCTION_MM = inches(4);
+export const MOST_REDUCTION_SHARE = 0.1;
+
+/** Mates that differ by more than this before truing want another station rather than easing; common practice, no source. */
+const UNEVEN_MM = inches(0.25);
+
+/** Mates that differ by more than this cannot be trued: an end would leave the drafted edge by half of it. Our own bound. */
+const MOST_UNEVEN_MM = inches(4);
+
+/** Cautions that follow from body, style and seams; heights of top edge and hem in mm. */
+export function cautions(
+  body: Body,
+  style: Style,
+  levels: readonly Level[],
+  seams: readonly FinishedSeam[],
+  top: number,
+): Issue[] {
+  return [
+    ...reduction(body, style),
+    ...reductionBeside(levels),
+    ...armpit(body, style, levels, top),
+    ...sitting(body, style),
+    ...seams
+      .filter((seam) => Math.abs(seam.natural) > UNEVEN_MM)
+      .map(({ id, natural }) =>
+        issue(
+          'seamTooUneven',
+          Math.abs(natural) > MOST_UNEVEN_MM ? 'block' : 'warn',
+          { seam: id },
+          { natural: Math.abs(natural) },
+        ),
+      ),
+  ];
+}
+
+/** The natural waist closed by `reduction` mm: a note above the usual, a warning to be acknowledged above the ceiling. */
+function reduction(body: Body, style: Style): Issue[] {
+  const reduced = -style.ease.waist;
+  const values = { reduction: reduced, share: reduced / body.waist };
+  const place = { level: 'waist', field: 'ease.waist' } as const;
+  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', 'warn', place, values)];
+  return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', 'note', place, values)] : [];
+}
+
+const pastCeiling = (reduced: number, girth: number): boolean =>
+  reduced > MOST_REDUCTION_MM || reduced > MOST_REDUCTION_SHARE * girth;
+
+/** There is no ceiling known for the other girths, so the waist's is taken; over the ribs it has to be acknowledged too. */
+function reductionBeside(levels: readonly Level[]): Issue[] {
+  return levels
+    .filter(({ name, bodyGirth, ease }) => name !== 'waist' && pastCeiling(-ease, bodyGirth))
+    .map(({ name, bodyGirth, ease }) =>
+      issue(
+        name === RIBS ? 'ribReductionHigh' : 'girthReductionHigh',
+        'warn',
+        { level: name, field: `ease.${name}` },
+        { reduction: -ease, share: -ease / bodyGirth },
+      ),
+    );
+}
+
+/** Where a garment presses on the ribs. */
+const RIBS: LevelName = 'underBust';
+
+function armpit(body: Body, style: Style, levels: readonly Level[], top: number): Issue[] {
+  const waist = levels.find((level) => level.name === 'waist');
+  if (!waist) return [];
+  const height = waist.y - top + style.topShape.underarm.beyond;
+  if (body.underarmToWaist === null)
+    return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
+  if (height <= body.underarmToWaist) return [];
+  return [issue('topAboveArmpit', 'warn', { field: 'topAbove' }, { over: height - body.underarmToWaist })];
+}
+
+/** How far the hem goes at centre front, where the lap folds. */
+function sitting(body: Body, style: Style): Issue[] {
+  const depth = style.hemBelow + style.hemShape.centreFront.beyond;
+  if (depth <= 0) return [];
+  if (body.waistToLap === null) return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth })];
+  if (depth <= body.waistToLap) return [];
+  return [issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: depth - body.waistToLap })];
+}

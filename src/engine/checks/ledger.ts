@@ -1,0 +1,81 @@
+// The girth ledger: what the tape would read round the sewn panels, against what it should, and where the difference went.
+
+import type { Level } from '../block/levels';
+import type { Shaping } from '../block/shaping';
+import type { LevelEdge } from '../edges/levelEdges';
+import { crossingsAt } from '../geometry/polyline';
+import type { Piece } from '../pieces/piece';
+import type { LevelName } from '../terms/names';
+import { alongEdge } from './alongEdge';
+
+export interface LedgerRow {
+  readonly level: LevelName;
+  readonly y: number;
+  readonly bodyGirth: number;
+  readonly ease: number;
+  /** What the cloth should measure: body + ease − lacing gap, mm. */
+  readonly targetGirth: number;
+  /** What the panels measure, edge to edge, times two; null where the garment does not reach the level all round. */
+  readonly sewnGirth: number | null;
+  /** What the finished edge measures, as the sewn girth does, where the level lies at a level top edge or hem; else null. */
+  readonly alongEdge: number | null;
+  /** Width of each panel at the level, mm, by piece id; empty where it is not crossed from leg to leg. */
+  readonly widths: Readonly<Record<string, number>>;
+  readonly taken: Shaping;
+}
+
+/** One row a level, top down; widths are measured on the finished outlines. */
+export function girthLedger(
+  levels: readonly Level[],
+  shapingAt: (level: LevelName) => Shaping,
+  pieces: readonly Piece[],
+  whole: boolean,
+  edges: readonly LevelEdge[],
+): LedgerRow[] {
+  const all = whole && pieces.length > 0;
+  return levels.map((level) => {
+    const widths: Record<string, number> = {};
+    let half = 0;
+    let reached = all;
+    for (const piece of pieces) {
+      const width = widthAt(piece, level.y);
+      if (width === null) reached = false;
+      else {
+        widths[piece.id] = width;
+        half += width;
+      }
+    }
+    return {
+      level: level.name,
+      y: level.y,
+      bodyGirth: level.bodyGirth,
+      ease: level.ease,
+      targetGirth: level.targetGirth,
+      sewnGirth: reached ? 2 * half : null,
+      alongEdge: all ? alongEdge(level.y, edges, pieces) : null,
+      widths,
+      taken: shapingAt(level.name),
+    };
+  });
+}
+
+/**
+ * Cloth of a piece at height `y` once its darts are sewn, mm: from its edge towards the centre to its edge towards the side,
+ * without what lies between the legs of darts. Null when the line misses the piece or runs through its top edge, armhole or hem.
+ */
+function widthAt(piece: Piece, y: number): number | null {
+  const crossings: number[] = [];
+  for (const { role, points } of piece.edges) {
+    const met = crossingsAt(points, y);
+    if (met.length > 0 && role !== 'seam' && role !== 'centre') return null;
+    crossings.push(...met);
+  }
+  if (crossings.length < 2 || crossings.length % 2 === 1) return null;
+  crossings.sort((a, b) => a - b);
+  const shut = piece.darts.filter(({ open }) => !open).map(({ inner, outer }) => [inner, outer]);
+  const taken = shut.map((legs) => legs.map((leg) => crossingsAt(leg, y)[0] ?? 0));
+  return (
+    crossings.reduce((sum, x, i) => sum + (i % 2 === 0 ? -x : x), 0) -
+    taken.reduce((sum, [inner = 0, outer = 0]) => sum + outer - inner, 0)
+  );
+}

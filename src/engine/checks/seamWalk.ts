@@ -1,0 +1,81 @@
+// The seam walk: one mate rolled along the other on the finished panels, as a maker does before she cuts.
+
+import { polylineLength } from '../geometry/polyline';
+import type { FinishedSeam } from '../pieces/finishedSeam';
+import type { Edge, EdgeReference, Piece } from '../pieces/piece';
+
+export interface SeamWalkRow {
+  readonly id: string;
+  readonly kind: FinishedSeam['kind'] | 'shoulder';
+  readonly a: EdgeReference;
+  readonly b: EdgeReference;
+  /** Lengths of the finished sew lines, mm. */
+  readonly lengthA: number;
+  readonly lengthB: number;
+  /** How far the mates differed before truing, mm, a − b. */
+  readonly natural: number;
+  /** The farthest a balance mark had to leave its level line, mm. */
+  readonly markDrift: number;
+}
+
+/** A dart that is closed at both ends lies on no edge: its legs are sewn to each other from point to point. */
+export interface DartWalkRow {
+  readonly id: string;
+  readonly piece: string;
+  readonly wedge: string;
+  /** Lengths of the finished stitching lines, mm. */
+  readonly lengthInner: number;
+  readonly lengthOuter: number;
+}
+
+/** One row a closed dart, as the pieces stand. */
+export const dartWalk = (pieces: readonly Piece[]): DartWalkRow[] =>
+  pieces.flatMap(({ id, darts }) =>
+    darts
+      .filter(({ open }) => !open)
+      .map(({ wedge, inner, outer }) => ({
+        id: `${id}/dart:${wedge}`,
+        piece: id,
+        wedge,
+        lengthInner: polylineLength(inner),
+        lengthOuter: polylineLength(outer),
+      })),
+  );
+
+/** One row a seam whose two pieces were made. */
+export function seamWalk(seams: readonly FinishedSeam[], pieces: readonly Piece[]): SeamWalkRow[] {
+  const rows = seams.flatMap(({ id, kind, a, b, natural, markDrift }): SeamWalkRow[] => {
+    const [edgeA, edgeB] = [edgeAt(pieces, a), b && edgeAt(pieces, b)];
+    if (!b || !edgeA || !edgeB) return [];
+    const [lengthA, lengthB] = [polylineLength(edgeA.points), polylineLength(edgeB.points)];
+    return [{ id, kind, a, b, lengthA, lengthB, natural, markDrift }];
+  });
+  return [...rows, ...shoulderWalk(pieces)];
+}
+
+/** The shoulder seam, from the neck outwards; it is straight, and as long on both blocks by construction. */
+function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
+  const rows = pieces
+    .filter(({ block }) => block === 'front')
+    .flatMap((piece) =>
+      piece.edges
+        .map((edge, i) => ({ edge, a: { piece: piece.id, edge: i } }))
+        .filter(({ edge }) => edge.role === 'shoulder')
+        // Counter-clockwise an edge nearer the neck comes later.
+        .reverse(),
+    )
+    .flatMap(({ edge, a }) => {
+      const mate = edge.mate && edgeAt(pieces, edge.mate);
+      return edge.mate && mate ? [{ edge, mate, a, b: edge.mate }] : [];
+    });
+  return rows.map(({ edge, mate, a, b }, i) => {
+    const [lengthA, lengthB] = [polylineLength(edge.points), polylineLength(mate.points)];
+    const id = rows.length === 1 ? 'shoulder' : `shoulder-${i === 0 ? 'neck' : 'tip'}`;
+    return { id, kind: 'shoulder', a, b, lengthA, lengthB, natural: lengthA - lengthB, markDrift: 0 };
+  });
+}
+
+/** The edge a reference names; undefined when its piece was not made. */
+function edgeAt(pieces: readonly Piece[], reference: EdgeReference): Edge | undefined {
+  return pieces.find((piece) => piece.id === reference.piece)?.edges[reference.edge];
+}

@@ -1,0 +1,40 @@
+// The edge run over the shoulder seam: does the neckline, and does the armhole, run straight across it? Read off the finished
+// outlines of front and back.
+
+import type { Point } from '../geometry/point';
+import type { Edge, Piece } from '../pieces/piece';
+import { type EdgeRunRow, insideAngle } from './edgeContinuity';
+
+/** The edges that cross a shoulder seam, with the role they have on a piece. */
+const CROSSING = { neckline: 'top', armhole: 'armhole' } as const;
+
+/** A row each for neckline and armhole; none without shoulders, or where a piece is missing. */
+export function shoulderRun(pieces: readonly Piece[]): EdgeRunRow[] {
+  return (['neckline', 'armhole'] as const).flatMap((edge): EdgeRunRow[] => {
+    const [front, back] = (['front', 'back'] as const).map((block) =>
+      meeting(
+        pieces.filter((piece) => piece.block === block),
+        CROSSING[edge],
+      ),
+    );
+    if (!front || !back) return [];
+    const at = { piece: front.piece, point: front.point };
+    return [{ seam: 'shoulder', edge, angle: front.angle + back.angle, asked: Math.PI, at }];
+  });
+}
+
+/** Where the shoulder of a block meets an edge, and the angle inside the piece there. */
+function meeting(
+  block: readonly Piece[],
+  role: Edge['role'],
+): { piece: string; point: Point; angle: number } | null {
+  for (const { id, edges } of block)
+    for (const [i, edge] of edges.entries()) {
+      const next = edges[(i + 1) % edges.length] as Edge;
+      if (![edge, next].some((each) => each.role === role)) continue;
+      if (![edge, next].some((each) => each.role === 'shoulder')) continue;
+      const [before, point, after] = [edge.points.at(-2), edge.points.at(-1), next.points[1]];
+      if (before && point && after) return { piece: id, point, angle: insideAngle(before, point, after) };
+    }
+  return null;
+}

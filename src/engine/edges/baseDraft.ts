@@ -1,0 +1,88 @@
+// What panels are cut from: the blocks, top edge and hem over them, and the shoulders where there are any.
+
+import { type Block, draftBlock } from '../block/block';
+import type { Level } from '../block/levels';
+import { napeOf, type ShoulderFrame, shouldersOf } from '../block/shoulders';
+import type { Body } from '../body/body';
+import type { EdgeShape, Style } from '../style/style';
+import type { Issue } from '../terms/issue';
+import type { Side } from '../terms/names';
+import { type DraftedEdge, draftEdge } from './edgeLine';
+
+export interface Ground {
+  readonly levels: readonly Level[];
+  readonly blocks: Readonly<Record<Side, Block>>;
+  readonly edges: { readonly top: DraftedEdge; readonly hem: DraftedEdge };
+  /** Shoulders that the panels run up to; null where the panels are strapless. */
+  readonly shoulders: Readonly<Record<Side, ShoulderFrame>> | null;
+  /** Shoulders that are cut off as a band. */
+  readonly bands: Readonly<Record<Side, ShoulderFrame>> | null;
+  readonly span: DraftSpan;
+}
+
+/** Heights of a draft, mm. */
+export interface DraftSpan {
+  /** The level edges that nodes are measured from. */
+  readonly top: number;
+  readonly hem: number;
+  readonly waist: number;
+  /** The highest place of the top edge and the lowest of the hem, as drafted. */
+  readonly highest: number;
+  readonly lowest: number;
+}
+
+export function layGround(
+  body: Body,
+  style: Style,
+  levels: readonly Level[],
+): { ground: Ground; issues: Issue[] } {
+  const top = topHeight(body, style);
+  const hem = body.neckToWaist + style.hemBelow;
+  const { frames, issues } = shouldersOf(body, style, levels, top);
+  const asBand = style.shoulders?.bandAbove !== undefined;
+  const shoulders = asBand ? null : frames;
+  const front = draftBlock('front', body, levels, style, shoulders?.front ?? null);
+  const back = draftBlock('back', body, levels, style, shoulders?.back ?? null);
+  const blocks = { front: front.block, back: back.block };
+  // With shoulders the neckline ends at the nape behind.
+  const topShape = shoulders ? withNape(style.topShape, top - napeOf(body)) : style.topShape;
+  const edges = {
+    top: draftEdge(blocks, topShape, top, -1),
+    hem: draftEdge(blocks, style.hemShape, hem, 1),
+  };
+  return {
+    ground: {
+      levels,
+      blocks,
+      edges,
+      shoulders,
+      bands: asBand ? frames : null,
+      span: {
+        top,
+        hem,
+        waist: body.neckToWaist,
+        highest: shoulders ? 0 : Math.min(...heightsOf(edges.top)),
+        lowest: Math.max(...heightsOf(edges.hem)),
+      },
+    },
+    issues: [...issues, ...front.issues, ...back.issues],
+  };
+}
+
+const withNape = (shape: EdgeShape, above: number): EdgeShape => ({
+  ...shape,
+  centreBack: { beyond: above, kind: 'smooth' },
+});
+
+/** The level top edge. mm */
+function topHeight(body: Body, style: Style): number {
+  const lines = {
+    overBust: body.neckToBust - style.overBustAbove,
+    underBust: body.neckToUnderBust,
+    waist: body.neckToWaist,
+  };
+  return lines[style.topFrom] - style.topAbove;
+}
+
+const heightsOf = ({ lines }: DraftedEdge): number[] =>
+  [...lines.front, ...lines.back].flatMap((line) => line.xs);

@@ -1,0 +1,221 @@
+// Top edge and hem as drafted: one curve from centre front round to centre back, over the body closed up, so that a
+// wedge's intake does not bend it.
+
+import type { Block } from '../block/block';
+import { stationX } from '../block/station';
+import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
+import type { EdgeNodeName, EdgeShape } from '../style/style';
+import type { Side } from '../terms/names';
+
+/**
+ * One block's part of an edge: height y over the closed distance from the centre line, both mm. Smooth lines laid on
+ * their side (their `ys` are distances, their `xs` heights), parted where the edge has a corner.
+ */
+export type EdgeLine = readonly SmoothLine[];
+
+/** Where an edge crosses a place: its height, and its slope dy/dx towards the centre and towards the side. */
+export interface Crossing {
+  readonly y: number;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** Closer than this to a corner a place is at the corner. mm */
+const AT_CORNER_MM = 2;
+
+/** Nearer than this to a leg a smooth node would leave the edge no room to turn into what the leg asks. mm */
+const CLEAR_OF_LEG_MM = 15;
+
+/** Between the ends of a block that has no width left. mm */
+const LEAST_STRETCH_MM = 5;
+
+/** Which nodes stand on which block, from its centre line to the side, with their stations. */
+const NODES: Readonly<Record<Side, readonly { name: EdgeNodeName; station: number }[]>> = {
+  front: [
+    { name: 'centreFront', station: -1 },
+    { name: 'bustLine', station: 0 },
+    { name: 'sideFront', station: 0.5 },
+    { name: 'underarm', station: 1 },
+  ],
+  back: [
+    { name: 'centreBack', station: -1 },
+    { name: 'sideBack', station: 0.5 },
+    { name: 'underarm', station: 1 },
+  ],
+};
+
+/** An edge over both blocks, and the height at which it would be level. */
+export interface DraftedEdge {
+  readonly base: number;
+  /** Each block's part from its own centre line; `round`: all of it from centre front to centre back. */
+  readonly lines: Readonly<Record<Side | 'round', EdgeLine>>;
+  /** From centre front to centre back, mm. */
+  readonly whole: number;
+  /** The nodes on each block, from its centre line; the underarm is on both. */
+  readonly nodes: Readonly<Record<Side, readonly DraftedNode[]>>;
+}
+
+/** A node with its distance from the centre line, wedges sewn up, and its height; mm. */
+interface DraftedNode {
+  readonly name: EdgeNodeName;
+  readonly at: number;
+  readonly y: number;
+  readonly corner: boolean;
+}
+
+/**
+ * Drafts an edge over both blocks.
+ *
+ * @param base height of the level edge, mm
+ * @param way −1 where `beyond` raises the edge (top), +1 where it lowers it (hem)
+ */
+export function draftEdge(
+  blocks: Readonly<Record<Side, Block>>,
+  shape: EdgeShape,
+  base: number,
+  way: 1 | -1,
+): DraftedEdge {
+  const height = (name: EdgeNodeName): number => base + way * shape[name].beyond;
+  const nodes = (side: Side): DraftedNode[] =>
+    NODES[side].map(({ name, station }) => ({
+      name,
+      at: station <= -1 ? 0 : closedAt(blocks[side], stationOnBlock(blocks[side], station, base), base),
+      y: height(name),
+      corner: shape[name].kind === 'corner',
+    }));
+  const all = { front: nodes('front'), back: nodes('back') };
+  const [front, back] = [inOrder(all.front), inOrder(all.back)];
+  const whole = (front.at(-1)?.at ?? 0) + (back.at(-1)?.at ?? 0);
+  // Round the body from centre front to centre back; the back is met from the side.
+  const round = [
+    ...front,
+    ...back
+      .slice(0, -1)
+      .reverse()
+      .map((node) => ({ ...node, at: whole - node.at })),
+  ];
+  const side = front.at(-1)?.at ?? 0;
+  const stretches = partedAtCorners(round);
+  const lines = {
+    round: stretches,
+    front: stretches.flatMap((line) => cutOut(line, 0, side)),
+    back: stretches
+      .flatMap((line) => cutOut(line, side, whole))
+      .map((line) => seenFrom(line, whole))
+      .reverse(),
+  };
+  return { base, lines, whole, nodes: all };
+}
+
+/** Where an edge crosses a closed distance from the centre line. */
+export function crossingAt(edge: EdgeLine, at: number): Crossing {
+  const last = edge.length - 1;
+  for (let i = 0; i < last; i += 1) {
+    const corner = edge[i]?.ys.at(-1) ?? 0;
+    if (Math.abs(at - corner) > AT_CORNER_MM) continue;
+    const [before, after] = [edge[i] as SmoothLine, edge[i + 1] as SmoothLine];
+    return {
+      y: before.xs.at(-1) as number,
+      before: held(before.slopes.at(-1) as number),
+      after: held(after.slopes[0] as number),
+    };
+  }
+  const line = edge.find((each) => at <= (each.ys.at(-1) as number)) ?? (edge[last] as SmoothLine);
+  const [first, end] = [line.ys[0] as number, line.ys.at(-1) as number];
+  const within = Math.min(end, Math.max(first, at));
+  const slope = held(slopeAt(line, within));
+  return { y: xAt(line, within), before: slope, after: slope };
+}
+
+/** An edge steeper than about 70° would run along the seam it crosses; it is held there. */
+const STEEPEST = 2.75;
+
+const held = (slope: number): number => Math.min(STEEPEST, Math.max(-STEEPEST, slope));
+
+/**
+ * Where an edge is held between two legs: its nodes there. A smooth one too near a leg to turn in gives way along the edge
+ * until it has room.
+ */
+export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: number; crossing: Crossing }[] {
+  const corners = edge.slice(1).map((line) => line.ys[0] as number);
+  const clear = Math.min(CLEAR_OF_LEG_MM, (to - from) / 3);
+  const within = (at: number): boolean => at > from + AT_CORNER_MM && at < to - AT_CORNER_MM;
+  const smooth = edge
+    .flatMap((line) => line.ys)
+    .filter((at) => within(at) && !corners.includes(at))
+    .map((at) => Math.min(to - clear, Math.max(from + clear, at)))
+    .filter((at) => corners.every((corner) => Math.abs(corner - at) > AT_CORNER_MM));
+  return [...new Set([...corners.filter(within), ...smooth])]
+    .sort((a, b) => a - b)
+    .map((at) => ({ at, crossing: crossingAt(edge, at) }));
+}
+
+/** Distance from the centre line with the wedges between sewn up, of a place `x` on the block at height `y`; mm. */
+export function closedAt(block: Block, x: number, y: number): number {
+  let taken = 0;
+  for (const wedge of block.wedges) {
+    const [inner, outer] = [xAt(wedge.innerLeg, y), xAt(wedge.outerLeg, y)];
+    // In a gore the legs lie over each other; what is beyond its inner leg has the added cloth inside it.
+    if (outer >= inner) taken += Math.min(outer - inner, Math.max(0, x - inner));
+    else if (x > inner) taken += outer - inner;
+  }
+  return x - taken;
+}
+
+function stationOnBlock(block: Block, station: number, y: number): number {
+  return stationX(station, block.bustLine, xAt(block.sideSeam, y));
+}
+
+/**
+ * One block's nodes from its centre line to the side. The two ends always stay, a little apart whatever the block is
+ * like; what does not lie between them, or says nothing because the edge runs level through it, is let go.
+ */
+function inOrder(nodes: readonly DraftedNode[]): DraftedNode[] {
+  const [first, end] = [nodes[0] as DraftedNode, nodes.at(-1) as DraftedNode];
+  const side = { ...end, at: Math.max(end.at, first.at + LEAST_STRETCH_MM) };
+  const kept = [first];
+  for (const [i, node] of nodes.entries()) {
+    if (i === 0 || i === nodes.length - 1) continue;
+    const apart = node.at - (kept.at(-1)?.at ?? 0) > AT_CORNER_MM && side.at - node.at > AT_CORNER_MM;
+    const level = !node.corner && node.y === nodes[i - 1]?.y && node.y === nodes[i + 1]?.y;
+    if (apart && !level) kept.push(node);
+  }
+  return [...kept, side];
+}
+
+/** Nodes in order as smooth stretches that meet at the corners. */
+function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
+  const stretches: SmoothLine[] = [];
+  let start = 0;
+  for (let i = 1; i < kept.length; i += 1) {
+    const end = kept[i] as DraftedNode;
+    if (!end.corner && i < kept.length - 1) continue;
+    const part = kept.slice(start, i + 1);
+    stretches.push(
+      smoothLine(
+        part.map(({ at }) => at),
+        part.map(({ y }) => y),
+        { start: part[0]?.corner ? 'free' : 'flat', end: end.corner ? 'free' : 'flat' },
+      ),
+    );
+    start = i;
+  }
+  return stretches;
+}
+
+/** The part of a stretch between two distances that are its knots or lie outside it; nothing where they do not meet. */
+function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
+  const inside = line.ys.flatMap((at, i) => (at >= from - 1e-9 && at <= to + 1e-9 ? [i] : []));
+  if (inside.length < 2) return [];
+  const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
+  return [{ ys: pick(line.ys), xs: pick(line.xs), slopes: pick(line.slopes) }];
+}
+
+/** A stretch measured from the other end, as the back sees it. */
+function seenFrom({ ys, xs, slopes }: SmoothLine, whole: number): SmoothLine {
+  return {
+    ys: [...ys].reverse().map((at) => whole - at),
+    xs: [...xs].reverse(),
+    slopes: [...slopes].reverse().map((slope) => -slope),
+  };
+}

@@ -1,0 +1,162 @@
+// Pieces beside the panels: modesty panel and facings of a laced centre, and straps. Ledger, seam walk and closed-up view know
+// nothing of them.
+
+import { cutLineTurnedUp } from '../geometry/cutLine';
+import type { Point } from '../geometry/point';
+import type { Edge, Mark, Piece } from '../pieces/piece';
+import { rightSideUp } from '../pieces/rightSideUp';
+import type { EXTRAS_SPANS } from '../style/extrasSpans';
+import type { Style } from '../style/style';
+import { turnsHemUp } from '../style/turnedHem';
+import { type Issue, issue } from '../terms/issue';
+import { HANDS, type Hand, type Side } from '../terms/names';
+import { facingShape } from './facing';
+import { freeEdge } from './freeEdge';
+import { type LacedEdge, lacedEdge } from './lacedEdge';
+import { modestyShape } from './modesty';
+import { uprightInside } from './uprightInside';
+
+export interface ExtraPieces {
+  readonly pieces: readonly Piece[];
+  readonly issues: readonly Issue[];
+}
+
+/**
+ * The pieces that `style.extras` asks for, from front to back, both halves of the garment being alike. There is no modesty
+ * panel and no facing where the edge is not laced or its panel was not made; one that has no room is left out with a warning.
+ * Facings lie on the block as their panels do; x runs from the left edge of the others, y as on the block, and a strap begins
+ * at the shoulder level.
+ */
+export function extraPieces(style: Style, laced: readonly Side[], pieces: readonly Piece[]): ExtraPieces {
+  const behind = laced.flatMap((side): Cut[] => {
+    const edge = lacedEdge(side, pieces);
+    return edge ? [...modestyOf(style, edge, edge), ...facingOf(style, edge)] : [];
+  });
+  return together([...behind, ...strapOf(style)]);
+}
+
+/** The same where the halves differ, of the pieces of each: facings are cut for each half, right side up, the others for both. */
+export function extrasOfHalves(
+  style: Style,
+  laced: readonly Side[],
+  halves: Readonly<Record<Hand, readonly Piece[]>>,
+): ExtraPieces {
+  const behind = laced.flatMap((side): Cut[] => {
+    const [left, right] = [lacedEdge(side, halves.left), lacedEdge(side, halves.right)];
+    if (!left || !right) return [];
+    // Seen from before her, her left lies on the right; seen from behind, on the left.
+    const modesty = side === 'front' ? modestyOf(style, right, left) : modestyOf(style, left, right);
+    const facings = HANDS.flatMap((hand) =>
+      facingOf(style, hand === 'left' ? left : right).map(({ piece, issues }) => ({
+        piece: piece && rightSideUp(hand, piece, []),
+        issues: issues.map((each) => ({ ...each, at: { ...each.at, hand } })),
+      })),
+    );
+    return [...modesty, ...facings];
+  });
+  return together([...behind, ...strapOf(style)]);
+}
+
+/** A piece, or why there is none. */
+interface Cut {
+  readonly piece: Piece | null;
+  readonly issues: readonly Issue[];
+}
+
+const together = (cut: readonly Cut[]): ExtraPieces => ({
+  pieces: cut.flatMap(({ piece }) => (piece ? [piece] : [])),
+  issues: cut.flatMap(({ issues }) => issues),
+});
+
+/** A modesty panel, seen right side up, under a left and a right laced edge. */
+function modestyOf(style: Style, left: LacedEdge, right: LacedEdge): Cut[] {
+  const { closure, allowances, extras } = style;
+  const asked = extras?.modesty;
+  const width = closure.lacingGap + 2 * (asked?.overlap ?? 0);
+  if (!asked || width <= 0) return [];
+  const shape = modestyShape(left, right, closure.lacingGap, asked.overlap);
+  if (!shape) return [noRoom('modesty.overlap', left.block)];
+  const edges = [
+    freeEdge('seam', allowances.seam, shape.left),
+    freeEdge('hem', allowances.hem, shape.hem),
+    freeEdge('seam', allowances.seam, shape.right),
+    freeEdge('top', allowances.top, shape.top),
+  ];
+  return [cut(`${left.block}-modesty`, left.block, 1, edges, shape.marks, turnsHemUp(style))];
+}
+
+function facingOf(style: Style, laced: LacedEdge): Cut[] {
+  const { allowances, extras } = style;
+  if (!extras?.facing) return [];
+  const shape = facingShape(laced, extras.facing.width);
+  if (!shape) return [noRoom('facing.width', laced.block)];
+  const along = (role: Edge['role']): number =>
+    role === 'shoulder' ? allowances.seam : role === 'hem' ? allowances.hem : allowances.top;
+  const edges = [
+    freeEdge('centre', allowances.centre, shape.centre),
+    ...shape.hem.map(({ role, points }) => freeEdge(role, along(role), points)),
+    freeEdge('seam', allowances.seam, shape.inner),
+    ...[...shape.top].reverse().map(({ role, points }) => freeEdge(role, along(role), [...points].reverse())),
+  ];
+  return [cut(`${laced.block}-facing`, laced.block, 2, edges, shape.marks, turnsHemUp(style))];
+}
+
+/** A pair of straps, each doubled: folded along its middle. */
+function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
+  const asked = extras?.straps;
+  if (!asked) return [];
+  const [width, length] = [2 * asked.width, asked.length];
+  const corners = [
+    { x: 0, y: 0 },
+    { x: 0, y: length },
+    { x: width, y: length },
+    { x: width, y: 0 },
+  ];
+  const edges = corners.map((from, i) => freeEdge('seam', seam, [from, corners[(i + 1) % 4] as Point]));
+  return [cut('strap', 'front', 2, edges, [], false)];
+}
+
+const noRoom = (field: keyof typeof EXTRAS_SPANS, block: Side): Cut => ({
+  piece: null,
+  issues: [issue('extraHasNoRoom', 'warn', { field: `extras.${field}`, block })],
+});
+
+/** Position of the edge opposite the first one: the next that runs upright, after what lies at their feet. */
+const opposite = (edges: readonly Edge[]): number =>
+  edges.findIndex(({ role }, i) => i > 1 && role === 'seam');
+
+function cut(
+  id: string,
+  block: Side,
+  count: number,
+  edges: readonly Edge[],
+  marks: readonly Mark[],
+  turnedUp: boolean,
+): Cut {
+  const { line, turnsUp } = cutLineTurnedUp(
+    edges.map((each) =>
+      turnedUp && each.role === 'hem' ? { ...each, turnedUp: { start: true, end: true } } : each,
+    ),
+  );
+  const ring = edges.flatMap(({ points }) => points.slice(0, -1));
+  const place = { block, piece: id };
+  return {
+    piece: {
+      id,
+      block,
+      number: 0,
+      cut: { count, onFold: false },
+      edges,
+      outer: opposite(edges),
+      darts: [],
+      cutLine: line ?? ring,
+      grain: uprightInside(ring),
+      marks,
+    },
+    issues: line
+      ? turnsUp
+        ? []
+        : [issue('hemTurnsShort', 'warn', place)]
+      : [issue('cutLineUnsure', 'block', place)],
+  };
+}

@@ -1,0 +1,78 @@
+// The facing behind a laced edge: it has that edge, and as much of top edge and hem as it is wide.
+
+import { chordMeeting } from '../geometry/chordMeeting';
+import { moveOut } from '../geometry/cutLine';
+import { between, distance, type Point } from '../geometry/point';
+import type { Mark } from '../pieces/piece';
+import type { BesideCentre, LacedEdge } from './lacedEdge';
+
+export interface FacingShape {
+  /** The laced edge, from the top down. */
+  readonly centre: readonly Point[];
+  readonly hem: readonly BesideCentre[];
+  /** The edge parallel to the laced one, from the hem up. */
+  readonly inner: readonly Point[];
+  readonly top: readonly BesideCentre[];
+  /** Balance marks of the laced edge and, square across, of the inner one: `edge` 0 and 2. */
+  readonly marks: readonly Mark[];
+}
+
+/** A facing `width` mm wide on its panel; null where top edge and hem leave no room for it. */
+export function facingShape({ centre, top, hem, marks }: LacedEdge, width: number): FacingShape | null {
+  // Moved to its right, the edge walked upwards moves into the cloth.
+  const { points, tangled } = moveOut({ points: [...centre].reverse(), allowance: width });
+  const inner = lengthened(points);
+  const [foot, head] = [firstCrossing(hem, inner), firstCrossing(top, inner)];
+  if (tangled || !foot || !head || foot.on >= head.on) return null;
+  const [from, to] = [Math.floor(foot.on) + 1, Math.ceil(head.on)];
+  const line = [foot.at, ...inner.slice(from, to), head.at];
+  return {
+    centre,
+    hem: foot.runs,
+    inner: line,
+    top: head.runs,
+    marks: marks.flatMap((mark) => [{ ...mark, edge: 0 }, ...squareAcross(mark, centre, line, width)]),
+  };
+}
+
+/** Farther than top edge or hem may fall or rise over the width of a facing. mm */
+const BEYOND_MM = 1000;
+
+function lengthened(points: readonly Point[]): Point[] {
+  const beyond = (end: Point | undefined, before: Point | undefined): Point[] =>
+    end && before ? [between(before, end, 1 + BEYOND_MM / (distance(before, end) || 1))] : [];
+  return [...beyond(points[0], points[1]), ...points.slice(1, -1), ...beyond(points.at(-1), points.at(-2))];
+}
+
+/** Runs cut off where they first meet a line, that place, and how far on the line it lies, in chords. */
+function firstCrossing(
+  runs: readonly BesideCentre[],
+  line: readonly Point[],
+): { at: Point; on: number; runs: BesideCentre[] } | null {
+  for (const [i, { role, points }] of runs.entries())
+    for (let k = 1; k < points.length; k += 1) {
+      const met = chordMeeting(points[k - 1] as Point, points[k] as Point, line);
+      if (!met) continue;
+      const cut = { role, points: [...points.slice(0, k), met.at] };
+      return { at: met.at, on: met.index - 1 + met.within, runs: [...runs.slice(0, i), cut] };
+    }
+  return null;
+}
+
+/** The mark of the laced edge as it lies on the inner one; none where that ends before. */
+function squareAcross(mark: Mark, centre: readonly Point[], line: readonly Point[], width: number): Mark[] {
+  const below = centre.findIndex((point, i) => i > 0 && point.y >= mark.at.y);
+  const [from, to] = [centre[below - 1], centre[below]];
+  if (!from || !to) return [];
+  const length = distance(from, to) || 1;
+  const reach = (width + CLOSE_MM) / length;
+  const across = {
+    x: mark.at.x + (to.y - from.y) * reach,
+    y: mark.at.y - (to.x - from.x) * reach,
+  };
+  const met = chordMeeting(mark.at, across, line);
+  return met ? [{ ...mark, at: met.at, edge: 2 }] : [];
+}
+
+/** The chords of parallel curves do not lie square across from each other to the last hair. mm */
+const CLOSE_MM = 1;

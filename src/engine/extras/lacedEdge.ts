@@ -1,0 +1,54 @@
+// The laced centre edge of a block with the edges that meet it: what is cut to lie behind it follows these.
+
+import { between, distance, type Point } from '../geometry/point';
+import type { Edge, Piece } from '../pieces/piece';
+import type { Side } from '../terms/names';
+
+/** A run of the top edge or hem, from the centre outwards. */
+export interface BesideCentre {
+  readonly role: Edge['role'];
+  readonly points: readonly Point[];
+}
+
+export interface LacedEdge {
+  readonly block: Side;
+  /** The finished centre edge, from the top down. */
+  readonly centre: readonly Point[];
+  /** Top edge and hem from it outwards; the last run goes on straight beyond its panel or the first dart. */
+  readonly top: readonly BesideCentre[];
+  readonly hem: readonly BesideCentre[];
+  /** Balance marks on it. */
+  readonly marks: Piece['marks'];
+}
+
+/** The laced edge of a block; null where its first panel was not made. */
+export function lacedEdge(block: Side, pieces: readonly Piece[]): LacedEdge | null {
+  const panel = pieces.find((piece) => piece.block === block && piece.number === 1);
+  const centre = panel?.edges[0];
+  if (!panel || centre?.role !== 'centre') return null;
+  const reversed = (edge: Edge): BesideCentre => ({ role: edge.role, points: [...edge.points].reverse() });
+  return {
+    block,
+    centre: centre.points,
+    top: goingOn(upToDart(panel.edges.slice(panel.outer + 1).reverse()).map(reversed)),
+    hem: goingOn(upToDart(panel.edges.slice(1, panel.outer))),
+    marks: panel.marks.filter(({ kind, edge }) => kind === 'balance' && edge === 0),
+  };
+}
+
+function upToDart(edges: readonly Edge[]): readonly Edge[] {
+  const dart = edges.findIndex((edge) => edge.dart !== undefined);
+  return dart < 0 ? edges : edges.slice(0, dart);
+}
+
+/** Farther than anything behind a centre edge reaches. mm */
+const BEYOND_MM = 1000;
+
+/** Runs of which the last goes on along its tangent: sewn, top edge and hem run straight across a seam. */
+function goingOn(runs: readonly BesideCentre[]): BesideCentre[] {
+  const last = runs.at(-1);
+  const [before, end] = last?.points.slice(-2) ?? [];
+  if (!last || !before || !end) return [...runs];
+  const far = between(before, end, 1 + BEYOND_MM / (distance(before, end) || 1));
+  return [...runs.slice(0, -1), { role: last.role, points: [...last.points, far] }];
+}

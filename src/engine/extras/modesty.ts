@@ -1,0 +1,132 @@
+// The modesty panel behind a lacing: straight along the edges, which stand apart by the gap all the way down, and at its ends
+// as top edge and hem are under which it lies.
+
+import { distance, type Point } from '../geometry/point';
+import { polylineLength } from '../geometry/polyline';
+import type { Mark } from '../pieces/piece';
+import type { BesideCentre, LacedEdge } from './lacedEdge';
+
+export interface ModestyShape {
+  /** Edges counter-clockwise as seen on paper: left, hem, right, top. */
+  readonly left: readonly Point[];
+  readonly hem: readonly Point[];
+  readonly right: readonly Point[];
+  readonly top: readonly Point[];
+  readonly marks: readonly Mark[];
+}
+
+/**
+ * Its right side as seen lies under `right`, its left side under the mirror image of `left`; x from its left edge, y down from
+ * where the laced edges begin. Null where top edge or hem turns down along the laced edge before the overlap ends, or the two
+ * meet.
+ *
+ * @param gap between the laced edges, mm
+ * @param overlap under each of them, mm
+ */
+export function modestyShape(
+  left: LacedEdge,
+  right: LacedEdge,
+  gap: number,
+  overlap: number,
+): ModestyShape | null {
+  const begin = (right.centre[0] as Point).y;
+  const ends = [left, right].map((edge) => ({
+    top: endProfile(edge.centre, edge.top, overlap),
+    hem: endProfile([...edge.centre].reverse(), edge.hem, overlap),
+    length: polylineLength(edge.centre),
+  }));
+  const [under, over] = ends as [End, End];
+  if (!under.top || !under.hem || !over.top || !over.hem) return null;
+  const middle = overlap + gap / 2;
+  const place = (sign: 1 | -1, base: number, way: 1 | -1, { across, up }: Place): Point => ({
+    x: middle + sign * (gap / 2 + across),
+    y: begin + base - way * up,
+  });
+  // Both profiles begin at their laced edge; the gap between is crossed straight.
+  const top = [
+    ...[...over.top].reverse().map((at) => place(1, 0, 1, at)),
+    ...under.top.map((at) => place(-1, 0, 1, at)),
+  ];
+  const hem = [
+    ...[...under.hem].reverse().map((at) => place(-1, under.length, -1, at)),
+    ...over.hem.map((at) => place(1, over.length, -1, at)),
+  ];
+  const [topRight, topLeft, footLeft, footRight] = [top[0], top.at(-1), hem[0], hem.at(-1)] as Corners;
+  if (topLeft.y >= footLeft.y || topRight.y >= footRight.y) return null;
+  return {
+    left: [topLeft, footLeft],
+    hem: withoutRepeats(hem),
+    right: [footRight, topRight],
+    top: withoutRepeats(top),
+    marks: [
+      ...marksDown(left, begin, [topLeft, footLeft], 0),
+      ...marksDown(right, begin, [topRight, footRight], 2),
+    ],
+  };
+}
+
+type Corners = [Point, Point, Point, Point];
+
+interface End {
+  readonly top: readonly Place[] | null;
+  readonly hem: readonly Place[] | null;
+  readonly length: number;
+}
+
+/** A place of top edge or hem seen from the end of the laced edge: how far from it, and how far on past its end. */
+interface Place {
+  readonly across: number;
+  readonly up: number;
+}
+
+/**
+ * Top edge or hem over the overlap.
+ *
+ * @param centre the laced edge, from the end they meet it at
+ */
+function endProfile(
+  centre: readonly Point[],
+  runs: readonly BesideCentre[],
+  overlap: number,
+): readonly Place[] | null {
+  const [end, next] = centre as [Point, Point];
+  const length = distance(end, next) || 1;
+  const on = { x: (end.x - next.x) / length, y: (end.y - next.y) / length };
+  // Into the cloth, whichever end it is: the side is where x grows.
+  const square = on.y < 0 ? { x: -on.y, y: on.x } : { x: on.y, y: -on.x };
+  const places: Place[] = [{ across: 0, up: 0 }];
+  for (const { points } of runs)
+    for (const point of points.slice(1)) {
+      const before = places.at(-1) as Place;
+      const [dx, dy] = [point.x - end.x, point.y - end.y];
+      const [across, up] = [dx * square.x + dy * square.y, dx * on.x + dy * on.y];
+      if (before.across >= overlap) return places;
+      if (across <= before.across) return null;
+      if (across < overlap) places.push({ across, up });
+      else {
+        const part = (overlap - before.across) / (across - before.across);
+        places.push({ across: overlap, up: before.up + (up - before.up) * part });
+      }
+    }
+  return (places.at(-1) as Place).across >= overlap ? places : null;
+}
+
+/** Balance marks of a laced edge as far down a long edge, where that is long enough. */
+function marksDown(
+  { centre, marks }: LacedEdge,
+  begin: number,
+  [top, foot]: readonly [Point, Point],
+  edge: number,
+): Mark[] {
+  return marks
+    .map((mark): Mark => {
+      const above = centre.filter(({ y }) => y < mark.at.y);
+      const last = above.at(-1);
+      const along = polylineLength(above) + (last ? distance(last, mark.at) : 0);
+      return { ...mark, edge, at: { x: top.x, y: begin + along } };
+    })
+    .filter(({ at }) => at.y > top.y && at.y < foot.y);
+}
+
+const withoutRepeats = (points: readonly Point[]): Point[] =>
+  points.filter((point, i) => i === 0 || distance(point, points[i - 1] as Point) > 0);

@@ -1,0 +1,74 @@
+// Darts on their panels: an open one parts top edge or hem and has a seam; a closed one lies wholly inside.
+
+import { xAt } from '../geometry/smoothLine';
+import { type Issue, issue } from '../terms/issue';
+import type { Panel, PanelDart } from './panel';
+import type { Leg, Seam } from './seamEdge';
+
+/** Both legs of a dart as a seam. */
+export function dartSeam(panel: Panel, dart: PanelDart): Seam {
+  // The dart's inner leg is the outer edge of the cloth beside it.
+  const a: Leg = { panel, which: 'outer', line: dart.innerLeg, drafted: dart.drafted.inner, dart };
+  const b: Leg = { panel, which: 'inner', line: dart.outerLeg, drafted: dart.drafted.outer, dart };
+  return { id: `${panel.id}/dart:${dart.wedge}`, kind: 'dart', a, b };
+}
+
+/** The seam of each open dart, from its point to the edge. A closed one is sewn from point to point and ends nowhere. */
+export const dartSeams = (panel: Panel): Seam[] =>
+  panel.darts
+    .filter(({ upper, lower }) => (upper === null) !== (lower === null))
+    .map((dart) => dartSeam(panel, dart));
+
+/** A point nearer to an edge than this, or a dart that opens less there, cannot be sewn. mm */
+const CLEAR_OF_EDGE_MM = 10;
+const LEAST_OPENING_MM = 2;
+
+/**
+ * A panel's darts against its top edge and hem: a point that lies beyond an edge opens the dart there. One that neither
+ * ends inside nor opens at the edge, or would run through, is taken off the panel and refused.
+ *
+ * @param edgeAt height of top edge and hem where a dart's legs stand
+ */
+export function settleDarts(
+  panel: Panel,
+  edgeAt: (dart: PanelDart, edge: 'top' | 'hem') => number,
+): { panel: Panel; issues: Issue[] } {
+  const issues: Issue[] = [];
+  const darts = panel.darts.flatMap((dart) => {
+    const [top, hem] = [edgeAt(dart, 'top'), edgeAt(dart, 'hem')];
+    const width = (y: number): number => xAt(dart.outerLeg, y) - xAt(dart.innerLeg, y);
+    const settled = {
+      ...dart,
+      upper: dart.upper === null || dart.upper < top ? null : dart.upper,
+      lower: dart.lower === null || dart.lower > hem ? null : dart.lower,
+    };
+    const sewable =
+      (settled.upper !== null || settled.lower !== null) &&
+      (settled.upper === null ? width(top) >= LEAST_OPENING_MM : settled.upper - top >= CLEAR_OF_EDGE_MM) &&
+      (settled.lower === null ? width(hem) >= LEAST_OPENING_MM : hem - settled.lower >= CLEAR_OF_EDGE_MM) &&
+      (settled.upper === null || hem - settled.upper >= CLEAR_OF_EDGE_MM) &&
+      (settled.lower === null || settled.lower - top >= CLEAR_OF_EDGE_MM);
+    if (sewable) return [settled];
+    issues.push(
+      issue('dartEndsAtEdge', 'block', {
+        block: dart.drafted.inner.side,
+        piece: panel.id,
+        wedge: dart.wedge,
+      }),
+    );
+    return [];
+  });
+  return { panel: { ...panel, darts }, issues };
+}
+
+/** Where a dart lies on a panel, from the middle of its run; null when it lies elsewhere. */
+export function liesOn(
+  dart: PanelDart,
+  panel: Pick<Panel, 'inner' | 'outer'>,
+  top: number,
+  hem: number,
+): boolean {
+  const y = ((dart.upper ?? top) + (dart.lower ?? hem)) / 2;
+  const x = (xAt(dart.innerLeg, y) + xAt(dart.outerLeg, y)) / 2;
+  return x > xAt(panel.inner, y) && x <= xAt(panel.outer, y);
+}

@@ -1,0 +1,41 @@
+// A panel as it is cut from its block, before its ends are trued.
+
+import type { Run } from '../block/extent';
+import type { SmoothLine } from '../geometry/smoothLine';
+import type { Side } from '../terms/names';
+
+/** A line as it stands on the flat block it was drafted on. */
+export interface DraftedLine {
+  readonly side: Side;
+  readonly line: SmoothLine;
+}
+
+/** What lies between two wedges, before its ends are trued. */
+export interface Panel {
+  readonly id: string;
+  readonly side: Side;
+  /** Counted from the centre line, from 1. */
+  readonly number: number;
+  /** Edge nearer the centre line; for the first panel the centre edge itself. */
+  readonly inner: SmoothLine;
+  /** Edge nearer the side; for the last panel the side seam. */
+  readonly outer: SmoothLine;
+  /** The same two edges on the blocks. */
+  readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
+  /** Front and back side panel in one: it lies on the front and goes on round the side. */
+  readonly joined: boolean;
+  /** From the inner edge to the outer. */
+  readonly darts: readonly PanelDart[];
+  /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */
+  readonly wedge: string | null;
+}
+
+/** A dart as it lies on its panel. */
+export interface PanelDart extends Run {
+  readonly wedge: string;
+  /** The leg nearer the panel's inner edge. */
+  readonly innerLeg: SmoothLine;
+  readonly outerLeg: SmoothLine;
+  /** The same legs on the block, in the same order. */
+  readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
+}

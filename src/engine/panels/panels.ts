@@ -1,0 +1,150 @@
+// Cutting the two blocks apart: which panel lies between which legs, and which edges are sewn together.
+
+import type { Block } from '../block/block';
+import { isThrough } from '../block/extent';
+import type { Level } from '../block/levels';
+import type { DraftedWedge } from '../block/wedge';
+import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
+import { LEAST_PANEL_MM } from '../style/style';
+import { type Issue, issue } from '../terms/issue';
+import type { Side } from '../terms/names';
+import { liesOn } from './darts';
+import type { Panel, PanelDart } from './panel';
+import { legOf, type Seam } from './seamEdge';
+
+/**
+ * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
+ * one whose edges meet or cross is not made, and a dart that lies on no panel is refused. `wanted` is how many panels the wedges ask for, made or not.
+ */
+export function cutPanels(
+  block: Block,
+  levels: readonly Level[],
+  top: number,
+  hem: number,
+): { panels: Panel[]; wanted: number; issues: Issue[] } {
+  const issues: Issue[] = [];
+  const panels: Panel[] = [];
+  const { side } = block;
+  const centre = block.wedges.find((wedge) => wedge.onCentre);
+  // A second wedge on the centre line cuts a panel of no width, which is refused.
+  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge.run));
+  const darts = block.wedges
+    .filter((wedge) => !isThrough(wedge.run) && [...wedge.intake.values()].some((taken) => taken > 0))
+    .map((wedge) => dartOn(side, wedge));
+  for (let i = 0; i <= cuts.length; i += 1) {
+    const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
+    const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
+    if (!inner || !outer) continue;
+    const panel: Panel = {
+      id: `${side}-${i + 1}`,
+      side,
+      number: i + 1,
+      inner,
+      outer,
+      drafted: { inner: { side, line: inner }, outer: { side, line: outer } },
+      joined: false,
+      darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
+      wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
+    };
+    const narrow = narrowAt(panel, levels, top, hem);
+    if (narrow) issues.push(narrow);
+    if (narrow?.code !== 'panelCrossed') panels.push(panel);
+  }
+  for (const { wedge } of darts)
+    if (!panels.some((panel) => panel.darts.some((dart) => dart.wedge === wedge)))
+      issues.push(issue('dartOffPanel', 'block', { block: side, wedge }));
+  return { panels, wanted: cuts.length + 1, issues };
+}
+
+const dartOn = (side: Side, { id, run, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({
+  ...run,
+  wedge: id,
+  innerLeg,
+  outerLeg,
+  drafted: { inner: { side, line: innerLeg }, outer: { side, line: outerLeg } },
+});
+
+/**
+ * The blocking issue of a panel that is too narrow, or crossed, somewhere between two heights, mm, or beside one of its
+ * darts; null when it is not.
+ */
+export function narrowAt(panel: Panel, levels: readonly Level[], from: number, to: number): Issue | null {
+  const whole = narrowBetween(panel.inner, panel.outer, from, to);
+  if (whole) return narrowIssue(panel, levels, whole, panel.wedge);
+  for (const [i, dart] of panel.darts.entries()) {
+    const [upper, lower] = [Math.max(from, dart.upper ?? from), Math.min(to, dart.lower ?? to)];
+    const next = panel.darts[i + 1];
+    const narrow =
+      narrowBetween(panel.inner, dart.innerLeg, upper, lower) ??
+      narrowBetween(dart.outerLeg, panel.outer, upper, lower) ??
+      (next
+        ? narrowBetween(
+            dart.outerLeg,
+            next.innerLeg,
+            Math.max(upper, next.upper ?? upper),
+            Math.min(lower, next.lower ?? lower),
+          )
+        : null);
+    // A dart that leaves its panel can still be drawn; the panel stays, refused.
+    if (narrow)
+      return narrowIssue(panel, levels, { ...narrow, x: Math.max(narrow.x, CROSSED_MM) }, dart.wedge);
+  }
+  return null;
+}
+
+function narrowBetween(
+  inner: SmoothLine,
+  outer: SmoothLine,
+  from: number,
+  to: number,
+): { x: number; y: number } | null {
+  if (from > to) return null;
+  const least = leastBetween(combine(outer, 1, inner, -1), from, to);
+  return least.x < LEAST_PANEL_MM ? least : null;
+}
+
+function narrowIssue(
+  panel: Panel,
+  levels: readonly Level[],
+  least: { x: number; y: number },
+  wedge: string | null,
+): Issue {
+  return issue(
+    least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
+    'block',
+    {
+      block: panel.side,
+      piece: panel.id,
+      level: nearestLevel(levels, least.y),
+      ...(wedge === null ? {} : { wedge }),
+    },
+    { width: least.x, least: LEAST_PANEL_MM },
+  );
+}
+
+// Narrower than this two edges are one line to a pair of shears.
+const CROSSED_MM = 1;
+
+/** The seams of one block and its centre edge, from the centre to the side. */
+export function seamsOf(panels: readonly Panel[]): Seam[] {
+  return panels.flatMap((panel): Seam[] => {
+    const leg = legOf(panel, 'inner');
+    if (panel.number === 1) return [{ id: `${panel.side}-centre`, kind: 'centre', a: leg, b: null }];
+    const neighbour = panels.find((other) => other.number === panel.number - 1);
+    if (!neighbour) return [];
+    return [{ id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: legOf(neighbour, 'outer'), b: leg }];
+  });
+}
+
+/** The seam between the outermost panels, where both were made. */
+export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
+  if (!front || !back) return [];
+  return [{ id: 'side', kind: 'side', a: legOf(front, 'outer'), b: legOf(back, 'outer') }];
+}
+
+/** The level whose line is nearest to a height, mm. */
+export function nearestLevel(levels: readonly Level[], y: number): Level['name'] {
+  let best = levels[0] as Level;
+  for (const level of levels) if (Math.abs(level.y - y) < Math.abs(best.y - y)) best = level;
+  return best.name;
+}

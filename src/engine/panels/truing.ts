@@ -1,0 +1,136 @@
+// Truing: mates made equal in length by construction, and edges that run straight across a sewn seam.
+
+import type { Level } from '../block/levels';
+import { heightAtLength, seamLength } from '../geometry/seamLength';
+import { slopeAt } from '../geometry/smoothLine';
+import type { LevelName } from '../terms/names';
+import type { SeamEdges } from './crossings';
+import type { SeamCrossing } from './seamCrossing';
+import { isFacing, type Leg, type Seam } from './seamEdge';
+
+/** Where a leg ends, and how the top edge or hem leaves it there. */
+interface LegEnd {
+  /** Height, mm. */
+  readonly y: number;
+  /** Slope dy/dx of the edge where it meets this leg. */
+  readonly edgeSlope: number;
+  /** The leg's distance from the centre line with the wedges sewn up, mm. */
+  readonly closed: number;
+}
+
+/** A balance mark on a leg. */
+interface LegMark {
+  readonly level: LevelName;
+  readonly y: number;
+}
+
+export interface TruedLeg {
+  readonly top: LegEnd;
+  readonly hem: LegEnd;
+  readonly marks: readonly LegMark[];
+}
+
+export interface TruedSeam {
+  readonly seam: Seam;
+  readonly edges: SeamEdges;
+  readonly a: TruedLeg;
+  /** Null at a centre edge. */
+  readonly b: TruedLeg | null;
+  /** How far the mates' lengths differed before truing, mm, a − b; 0 at a centre edge. */
+  readonly natural: number;
+  /** The farthest a balance mark had to leave its level line, mm along the seam. */
+  readonly markDrift: number;
+  /** An edge had to be held back from running along the seam, so that it cannot cross as asked. */
+  readonly steep: boolean;
+}
+
+/** An edge steeper than this at a leg would run along it; it is held there. */
+const STEEPEST_RAD = (80 * Math.PI) / 180;
+
+/** Marks nearer an end than this are of no use at the machine. mm */
+const MARK_CLEAR_MM = 6;
+
+/**
+ * Trues one seam. Both mates are measured from the waist line (a dart from its point); top edge, hem and balance marks are set at the mean of
+ * the two distances, so mates are equal to the mark. Where the edges cross, the kink that the legs' lean would
+ * make is shared between the panels; at a centre edge they meet it square, but for a corner that is wanted.
+ *
+ * @param from height that both mates are measured from, mm
+ * @param edges top edge and hem as drafted where they cross this seam
+ */
+export function trueSeam(seam: Seam, levels: readonly Level[], from: number, edges: SeamEdges): TruedSeam {
+  const { top, hem } = edges;
+  const legs = seam.b ? [seam.a, seam.b] : [seam.a];
+  const along = (y: number): readonly number[] => legs.map((leg) => seamLength(leg.line, from, y));
+  const [topLengths, hemLengths] = [along(top.y), along(hem.y)];
+  const [topLength, hemLength] = [mean(topLengths), mean(hemLengths)];
+  const inside = levels
+    .map((level) => ({ level, lengths: along(level.y) }))
+    .filter(({ lengths }) => {
+      const length = mean(lengths);
+      return length > topLength + MARK_CLEAR_MM && length < hemLength - MARK_CLEAR_MM;
+    });
+  const markDrift = inside.reduce(
+    (most, { lengths }) => Math.max(most, ...lengths.map((own) => Math.abs(own - mean(lengths)))),
+    0,
+  );
+  const placed = legs.map((leg, i) => {
+    // Looked for from where it would be without its mate, so that there is little way to go.
+    const even = (y: number, lengths: readonly number[]): number =>
+      heightAtLength(leg.line, y, mean(lengths) - (lengths[i] as number));
+    return {
+      leg,
+      topY: even(top.y, topLengths),
+      hemY: even(hem.y, hemLengths),
+      marks: inside.map(({ level, lengths }) => ({ level: level.name, y: even(level.y, lengths) })),
+    };
+  });
+  let steepest = 0;
+  const trued = placed.map(({ leg, topY, hemY, marks }, i) => {
+    const mate = placed[1 - i];
+    const end = (crossing: SeamCrossing, y: number, mateY: number | undefined): LegEnd => {
+      const turn = edgeTurn(seam, tilt(leg, y), mate && mateY !== undefined ? tilt(mate.leg, mateY) : null);
+      const drafted = Math.atan(i === 0 ? crossing.slopeA : crossing.slopeB);
+      steepest = Math.max(steepest, Math.abs(drafted + turn));
+      return {
+        y,
+        edgeSlope: Math.tan(Math.min(STEEPEST_RAD, Math.max(-STEEPEST_RAD, drafted + turn))),
+        closed: i === 0 ? crossing.closedA : crossing.closedB,
+      };
+    };
+    return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
+  });
+  const [a = 0, b = a] = legs.map((_, i) => (hemLengths[i] as number) - (topLengths[i] as number));
+  return {
+    seam,
+    edges,
+    a: trued[0] as TruedLeg,
+    b: trued[1] ?? null,
+    natural: a - b,
+    markDrift,
+    steep: steepest > STEEPEST_RAD,
+  };
+}
+
+const mean = (lengths: readonly number[]): number =>
+  lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
+
+/** Trues an open dart: both legs are measured from its point, where they meet as they are. */
+export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamEdges): TruedSeam {
+  const point = seam.a.dart?.upper ?? seam.a.dart?.lower ?? 0;
+  const shut: SeamCrossing = { y: point, slopeA: 0, slopeB: 0, closedA: 0, closedB: 0 };
+  const open = seam.a.dart?.lower === null ? { top: shut, hem: edges.hem } : { top: edges.top, hem: shut };
+  return trueSeam(seam, levels, point, open);
+}
+
+/** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */
+const tilt = (leg: Leg, y: number): number => Math.atan(slopeAt(leg.line, y));
+
+/**
+ * The angle by which a drafted edge is turned where it meets a leg, rad. Sewn, the two edges make
+ * 180° when turn + tilt is the same on both mates; where one lies mirrored, as at the side seam, it is the opposite.
+ */
+function edgeTurn(seam: Seam, own: number, mate: number | null): number {
+  if (mate === null) return -own;
+  return isFacing(seam) ? -(own + mate) / 2 : (mate - own) / 2;
+}

@@ -1,0 +1,93 @@
+// Where the nodes of top edge and hem can be taken hold of: on the edges as the panels have them.
+
+import type { DraftedEdge } from '../edges/edgeLine';
+import { between, type Point } from '../geometry/point';
+import { xAt } from '../geometry/smoothLine';
+import type { Panel } from '../panels/panel';
+import type { EdgeNodeName } from '../style/style';
+import type { Side } from '../terms/names';
+import { type EdgeRow, isDartLegs, type Outline } from './edgeRow';
+
+/** A node of an edge on the flat block. */
+export interface EdgeNodePlace {
+  readonly edge: 'top' | 'hem';
+  readonly name: EdgeNodeName;
+  readonly side: Side;
+  readonly at: Point;
+}
+
+/** A panel with the outline that was made of it. */
+export interface OutlinedPanel {
+  readonly panel: Panel;
+  readonly outline: Outline;
+}
+
+/**
+ * The nodes of an edge on the panels, from the centre line of each block; the underarm is given on the front. A node on a
+ * panel that was not made, or taken out by a wedge, stands where it was drafted, wedges sewn up.
+ */
+export function nodesOf(
+  edge: 'top' | 'hem',
+  drafted: DraftedEdge,
+  made: readonly OutlinedPanel[],
+): EdgeNodePlace[] {
+  return (['front', 'back'] as const).flatMap((side) =>
+    drafted.nodes[side]
+      .filter(({ name }) => side === 'front' || name !== 'underarm')
+      .map(({ name, at, y }) => ({
+        edge,
+        name,
+        side,
+        at: placeOn(edge, side, at, drafted.whole, made) ?? { x: at, y },
+      })),
+  );
+}
+
+/** A node at a wedge stands between its two legs. */
+function placeOn(
+  edge: 'top' | 'hem',
+  side: Side,
+  at: number,
+  whole: number,
+  made: readonly OutlinedPanel[],
+): Point | null {
+  const places = made.flatMap(({ panel, outline }) => {
+    if (panel.side !== side && !panel.joined) return [];
+    // A joined side panel lies on the front and counts from there.
+    const counted = panel.side === side ? at : whole - at;
+    return outline[edge].flatMap((row) => {
+      if (isDartLegs(row) || !row.closed) return [];
+      const [from, to] = row.closed;
+      if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) return [];
+      return [
+        onBlock(panel, side, to > from ? alongRow(row.points, (counted - from) / (to - from)) : metBy(row)),
+      ];
+    });
+  });
+  const [first, last] = [places[0], places.at(-1)];
+  return first && last ? between(first, last, 0.5) : null;
+}
+
+const ROUNDING_MM = 1e-6;
+
+/** A place of a panel on a block it was drafted on: a joined side panel was moved from both, each height by itself. */
+function onBlock({ joined, inner, outer, drafted }: Panel, side: Side, { x, y }: Point): Point {
+  if (!joined) return { x, y };
+  return side === 'front'
+    ? { x: xAt(drafted.inner.line, y) + x - xAt(inner, y), y }
+    : { x: xAt(drafted.outer.line, y) + xAt(outer, y) - x, y };
+}
+
+/** Where a neckline or an armhole meets the edge as drafted: at the centre, at the underarm. */
+const metBy = ({ role, points }: EdgeRow): Point => points.at(role === 'armhole' ? -1 : 0) as Point;
+
+/** The point of a row at a part of its width. */
+function alongRow(points: readonly Point[], part: number): Point {
+  const [first, last] = [points[0] as Point, points.at(-1) as Point];
+  const x = first.x + part * (last.x - first.x);
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (x <= b.x && b.x > a.x) return { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
+  }
+  return last;
+}

@@ -1,0 +1,31 @@
+// The outline of a panel in rows of points, and how an open dart parts them.
+
+import type { Point } from '../geometry/point';
+import type { PanelDart } from '../panels/panel';
+
+/** A part of the top edge or hem that runs along one kind of edge. */
+export interface EdgeRow {
+  readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
+  readonly points: readonly Point[];
+  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder. Neckline and armhole meet
+   * the edge as drafted in one place only: at the centre and at the underarm. */
+  readonly closed: readonly [number, number] | null;
+}
+
+/** An open dart on the outline: both legs from the top down. */
+export interface DartLegs {
+  readonly dart: PanelDart;
+  readonly inner: readonly Point[];
+  readonly outer: readonly Point[];
+}
+
+export const isDartLegs = (part: EdgeRow | DartLegs): part is DartLegs => 'dart' in part;
+
+/** Rows of points, all from the centre towards the side and from the top down. */
+export interface Outline {
+  readonly inner: readonly Point[];
+  readonly outer: readonly Point[];
+  /** Top edge and hem from leg to leg, parted by the darts that are open there. */
+  readonly top: readonly (EdgeRow | DartLegs)[];
+  readonly hem: readonly (EdgeRow | DartLegs)[];
+}

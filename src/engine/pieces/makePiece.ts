@@ -1,0 +1,120 @@
+// Makes the piece of a trued panel: its edges, cut line, grain and marks.
+
+import type { Level } from '../block/levels';
+import { cutLineTurnedUp } from '../geometry/cutLine';
+import type { Point } from '../geometry/point';
+import { xAt } from '../geometry/smoothLine';
+import type { Panel } from '../panels/panel';
+import { edgeIndex, type Leg, legOf } from '../panels/seamEdge';
+import type { TruedLeg } from '../panels/truing';
+import type { Style } from '../style/style';
+import { dartLines, drillMarks } from './dartMarks';
+import { isDartLegs, type Outline } from './edgeRow';
+import { grainOf } from './grain';
+import { outlineOf, type TruedPanel } from './outline';
+import type { Mark, Piece } from './piece';
+import { pieceEdges } from './pieceEdges';
+
+/**
+ * Makes the piece of a trued panel. Null when its ends leave no closed, simple outline (a garment shorter than its
+ * edges swing). `sure` is false when the cut line had to be left on the sew line, `turnsUp` when a hem that is to be turned up
+ * cannot lie on the seam allowances.
+ */
+export function makePiece(
+  trued: TruedPanel,
+  style: Style,
+  levels: readonly Level[],
+  waist: number,
+  onFold: boolean,
+): { piece: Piece; outline: Outline; sure: boolean; turnsUp: boolean } | null {
+  const { panel, inner, outer } = trued;
+  const outline = outlineOf(trued);
+  if (!isSimple(panel, inner.leg, outer.leg, pointsOf(outline.top), pointsOf(outline.hem))) return null;
+  const { edges, outerEdge, toCut } = pieceEdges(trued, outline, style, onFold);
+  const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
+  const piece: Piece = {
+    id: panel.id,
+    block: panel.side,
+    number: panel.number,
+    cut: { count: onFold ? 1 : 2, onFold },
+    edges,
+    outer: outerEdge,
+    darts: dartLines(panel, outline),
+    cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
+    grain: grainOf(panel, inner.leg, outer.leg, waist),
+    marks: [
+      ...(onFold ? [] : marksOn(legOf(panel, 'inner'), inner.leg)),
+      ...marksOn(legOf(panel, 'outer'), outer.leg),
+      ...trued.darts.flatMap(({ seam, a, b }) => [
+        ...marksOn(seam.a, a),
+        ...(seam.b && b ? marksOn(seam.b, b) : []),
+      ]),
+      ...drillMarks(panel, levels),
+    ],
+  };
+  return { piece, outline, sure: cutLine !== null, turnsUp };
+}
+
+const pointsOf = (rows: Outline['top']): Point[] =>
+  rows.flatMap((row) => (isDartLegs(row) ? [] : row.points));
+
+const marksOn = (leg: Leg, { marks }: TruedLeg): Mark[] =>
+  marks.map(({ level, y }) => ({
+    kind: 'balance',
+    level,
+    at: { x: xAt(leg.line, y), y },
+    edge: edgeIndex(leg),
+  }));
+
+/** The legs never cross (the panel was made), so only a top edge or hem that swings too far can spoil the outline. */
+function isSimple(
+  panel: Panel,
+  inner: TruedLeg,
+  outer: TruedLeg,
+  top: readonly Point[],
+  hem: readonly Point[],
+): boolean {
+  if (!liesAbove(top, hem)) return false;
+  const within = (
+    points: readonly Point[],
+    innerReached: (y: number) => boolean,
+    outerReached: (y: number) => boolean,
+  ) =>
+    points
+      .slice(1, -1)
+      .every(
+        ({ x, y }) =>
+          (!innerReached(y) || x > xAt(panel.inner, y)) && (!outerReached(y) || x < xAt(panel.outer, y)),
+      );
+  return (
+    within(
+      top,
+      (y) => y > inner.top.y,
+      (y) => y > outer.top.y,
+    ) &&
+    within(
+      hem,
+      (y) => y < inner.hem.y,
+      (y) => y < outer.hem.y,
+    )
+  );
+}
+
+/** Whether one row of points, from the inner to the outer leg, lies above another over the width that both have. */
+function liesAbove(upper: readonly Point[], lower: readonly Point[]): boolean {
+  const heights = (points: readonly Point[]): number[] => points.map((point) => point.y);
+  if (Math.max(...heights(upper)) < Math.min(...heights(lower))) return true;
+  return (
+    upper.every(({ x, y }) => y < (heightOver(lower, x) ?? Number.POSITIVE_INFINITY)) &&
+    lower.every(({ x, y }) => y > (heightOver(upper, x) ?? Number.NEGATIVE_INFINITY))
+  );
+}
+
+/** Height of a row of points at `x`; null beyond its ends. */
+function heightOver(points: readonly Point[], x: number): number | null {
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if (x >= a.x && x <= b.x) return b.x === a.x ? a.y : a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
+  }
+  return null;
+}

@@ -1,0 +1,76 @@
+// The sewn outline of a panel: its legs, and top edge and hem between them, parted where a dart is open.
+
+import type { EdgeLine } from '../edges/edgeLine';
+import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
+import type { Point } from '../geometry/point';
+import { pointsDown } from '../geometry/polyline';
+import type { Panel } from '../panels/panel';
+import type { TruedLeg, TruedSeam } from '../panels/truing';
+import type { DartLegs, EdgeRow, Outline } from './edgeRow';
+import { type PanelShoulder, shoulderRows } from './shoulderLines';
+
+/** One of a panel's own edges with the seam it belongs to. */
+export interface PanelLeg {
+  readonly seam: TruedSeam;
+  readonly leg: TruedLeg;
+}
+
+/** A panel whose seams are trued. */
+export interface TruedPanel {
+  readonly panel: Panel;
+  readonly inner: PanelLeg;
+  readonly outer: PanelLeg;
+  /** The seams of its open darts. */
+  readonly darts: readonly TruedSeam[];
+  /** Top edge and hem as drafted on the panel's block. */
+  readonly edges: { readonly top: EdgeLine; readonly hem: EdgeLine };
+  /** The shoulders of a shouldered block; null where the top edge is strapless. */
+  readonly shoulder: PanelShoulder | null;
+}
+
+export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: TruedPanel): Outline {
+  const innerPoints = pointsDown(panel.inner, inner.leg.top.y, inner.leg.hem.y);
+  const outerPoints = pointsDown(panel.outer, outer.leg.top.y, outer.leg.hem.y);
+  const last = (edge: 'top' | 'hem', points: readonly Point[]): Point =>
+    (edge === 'top' ? points[0] : points.at(-1)) as Point;
+  const ends = (edge: 'top' | 'hem'): [EdgeEnd, EdgeEnd] => [
+    endOf(last(edge, innerPoints), inner.leg[edge]),
+    endOf(last(edge, outerPoints), outer.leg[edge]),
+  ];
+  const along = (edge: 'top' | 'hem'): (EdgeRow | DartLegs)[] => {
+    const [first, to] = ends(edge);
+    let from = first;
+    const rows: (EdgeRow | DartLegs)[] = [];
+    for (const { seam, a, b } of darts) {
+      const dart = seam.a.dart;
+      if (!dart || !b || dart[edge === 'top' ? 'upper' : 'lower'] !== null) continue;
+      const legs = {
+        dart,
+        inner: pointsDown(dart.innerLeg, a.top.y, a.hem.y),
+        outer: pointsDown(dart.outerLeg, b.top.y, b.hem.y),
+      };
+      const end = endOf(last(edge, legs.inner), a[edge]);
+      rows.push(rowBetween(edge, edges[edge], from, end), legs);
+      from = endOf(last(edge, legs.outer), b[edge]);
+    }
+    return [...rows, rowBetween(edge, edges[edge], from, to)];
+  };
+  return {
+    inner: innerPoints,
+    outer: outerPoints,
+    top: shoulder ? shoulderRows(panel, shoulder, ends('top')) : along('top'),
+    hem: along('hem'),
+  };
+}
+
+const rowBetween = (role: 'top' | 'hem', line: EdgeLine, from: EdgeEnd, to: EdgeEnd): EdgeRow => ({
+  role,
+  points: edgePoints(line, from, to),
+  closed: [from.closed, to.closed],
+});
+
+const endOf = (point: Point, { edgeSlope, closed }: TruedLeg['top']): EdgeEnd => ({
+  point,
+  slope: edgeSlope,
+  closed,
+});

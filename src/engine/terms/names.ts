@@ -1,0 +1,15 @@
+// The names of levels, blocks and sides that every part of the engine speaks of.
+
+/** A horizontal line of the draft with a girth, from the top down. */
+export const LEVEL_NAMES = ['overBust', 'bust', 'underBust', 'waist', 'highHip', 'hip'] as const;
+export type LevelName = (typeof LEVEL_NAMES)[number];
+
+/** Which half block: x runs from its own centre line towards the side. */
+export type Side = 'front' | 'back';
+
+/** Which half of the wearer, as she says it herself. */
+export const HANDS = ['left', 'right'] as const;
+export type Hand = (typeof HANDS)[number];
+
+/** A number for each level. */
+export type PerLevel = Readonly<Record<LevelName, number>>;

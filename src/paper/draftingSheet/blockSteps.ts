@@ -1,0 +1,175 @@
+// One half block by numbers: the bust-point line, each wedge leg by leg, and the side seam that puts the wedges back.
+
+import { wedgeNameOf } from '../../document';
+import { type Draft, type DraftedWedge, isThrough, type Side, xAt } from '../../engine';
+import type { PlanInput } from '../placePanels';
+import type { HandStep } from './draftingStep';
+import { type Drawing, startDrawing } from './figure';
+import { type HandHeight, heightsOf } from './heights';
+import type { Tape } from './tape';
+
+const SIDE_WORDS = { front: 'Front', back: 'Back' } as const;
+
+export function blockSteps(input: PlanInput, side: Side, tape: Tape): HandStep[] {
+  const { draft } = input;
+  const block = draft.blocks?.[side];
+  if (!block) return [];
+  const heights = heightsOf(draft, tape);
+  const wedges = block.wedges.filter(isDrawn);
+  const onBlock = (drawn: readonly DraftedWedge[], fromShoulder = false): Drawing => {
+    const drawing = startDrawing(draft, heights, [side], fromShoulder);
+    for (const wedge of drawn) {
+      const along = within(heights, wedge);
+      drawing.down(side, 'done', wedge.innerLeg, along);
+      drawing.down(side, 'done', wedge.outerLeg, along);
+    }
+    return drawing;
+  };
+  return [
+    bustLineStep(side, block.bustLine, onBlock([], true), heights, tape),
+    ...wedges.map((wedge, i) =>
+      wedgeStep(input, side, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), tape),
+    ),
+    sideStep(input, side, onBlock(wedges), alongSide(draft, side, heights), tape),
+  ];
+}
+
+/** A dart that takes nothing anywhere is none. */
+const isDrawn = ({ run, intake }: DraftedWedge): boolean =>
+  isThrough(run) || [...intake.values()].some((taken) => taken > 0);
+
+/** A dart's point this near a line is marked on it. mm */
+const ON_LINE_MM = 1;
+
+/** The heights at which a wedge is open or comes to its point. */
+const within = (heights: readonly HandHeight[], { run: { upper, lower } }: DraftedWedge): HandHeight[] =>
+  heights.filter(
+    ({ y }) => (upper === null || y > upper - ON_LINE_MM) && (lower === null || y < lower + ON_LINE_MM),
+  );
+
+/** The heights of the side seam, from the level at or next above its upper end. */
+function alongSide({ pieces }: Draft, side: Side, heights: readonly HandHeight[]): readonly HandHeight[] {
+  const seam = pieces
+    .filter(({ block }) => block === side)
+    .flatMap(({ edges }) => edges.filter((edge) => edge.side));
+  const top = Math.min(...seam.flatMap(({ points }) => points.map(({ y }) => y)));
+  const above = heights.filter(({ y }) => y < top + ON_LINE_MM);
+  // From a level on, the curve between its marks is the engine's own.
+  const from = above.filter(({ level }) => level !== null).at(-1) ?? above.at(-1);
+  return from && Number.isFinite(top) ? heights.slice(heights.indexOf(from)) : heights;
+}
+
+function bustLineStep(
+  side: Side,
+  bustLine: number,
+  drawing: Drawing,
+  heights: readonly HandHeight[],
+  tape: Tape,
+): HandStep {
+  const foot = heights[heights.length - 1]?.y ?? 0;
+  drawing.line(side, 'drawn', [
+    { x: bustLine, y: 0 },
+    { x: bustLine, y: foot },
+  ]);
+  drawing.label(side, tape.said(bustLine), { x: bustLine, y: -4 }, 'middle');
+  return {
+    heading: `${SIDE_WORDS[side]}: the bust-point line`,
+    sentences: [
+      side === 'front'
+        ? 'Draw an upright line at half the distance between the bust points: wedges stand in relation to it.'
+        : 'Draw the same line on the back, where the bust points lie seen from behind, less half of the lacing gap.',
+    ],
+    tables: [{ columns: ['Line', 'From the centre line'], rows: [['Bust-point line', tape.said(bustLine)]] }],
+    figure: drawing.done(),
+  };
+}
+
+function wedgeStep(
+  { sheet }: PlanInput,
+  side: Side,
+  wedge: DraftedWedge,
+  drawing: Drawing,
+  heights: readonly HandHeight[],
+  tape: Tape,
+): HandStep {
+  const { axis, innerLeg, outerLeg, onCentre, run } = wedge;
+  drawing.down(side, 'drawn', innerLeg, heights);
+  drawing.down(side, 'drawn', outerLeg, heights);
+  let overlaps = false;
+  const rows = heights.map(({ name, y, level }) => {
+    const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
+    overlaps ||= tape.round(outer) < tape.round(inner);
+    for (const x of onCentre ? [outer] : [inner, outer]) drawing.spot(side, { x, y });
+    if (level !== null) drawing.label(side, tape.said(outer - inner), { x: outer + 4, y: y - 2 }, 'start');
+    const legs = onCentre ? [outer] : [xAt(axis, y), inner, outer];
+    return [name, tape.said(outer - inner), ...legs.map(tape.said)];
+  });
+  const name = wedgeNameOf(wedge.id, sheet.style);
+  return {
+    heading: `${SIDE_WORDS[side]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    sentences: [
+      onCentre
+        ? 'Mark its outer leg on each line, measured from the centre line, which is its inner leg.'
+        : 'Mark its two legs on each line, measured from the centre line: half of the intake to either side of its axis.',
+      `Draw each leg as one smooth curve through its marks, without a bulge between two of them; ${endsOf(run, heights)}.`,
+      ...(overlaps
+        ? ['Where the intake is less than nothing the legs overlap: cloth is added there, not taken.']
+        : []),
+    ],
+    tables: [
+      {
+        columns: onCentre
+          ? ['Line', 'Intake', 'Outer leg']
+          : ['Line', 'Intake', 'Axis', 'Inner leg', 'Outer leg'],
+        rows,
+      },
+    ],
+    figure: drawing.done(),
+  };
+}
+
+/** What a leg does at its two ends. A point that is not among the heights is none: there the dart is open at the edge. */
+function endsOf({ upper, lower }: DraftedWedge['run'], heights: readonly HandHeight[]): string {
+  const isPoint = (point: number | null): boolean =>
+    point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
+  const [above, below] = [isPoint(upper), isPoint(lower)];
+  if (above && below) return 'the two meet in both points of the dart';
+  if (above) return 'the two meet in the point of the dart, and run straight down from the lowest mark';
+  if (below) return 'the two meet in the point of the dart, and run straight up from the highest mark';
+  return 'beyond the outermost mark it runs straight down or up';
+}
+
+function sideStep(
+  { draft }: PlanInput,
+  side: Side,
+  drawing: Drawing,
+  heights: readonly HandHeight[],
+  tape: Tape,
+): HandStep {
+  const seam = draft.blocks?.[side].sideSeam;
+  const rows: string[][] = [];
+  if (seam) {
+    drawing.down(side, 'drawn', seam, heights);
+    for (const { name, y, level } of heights) {
+      const x = xAt(seam, y);
+      drawing.spot(side, { x, y });
+      if (level !== null) drawing.label(side, tape.said(x), { x: x + 5, y: y - 2 }, 'start');
+      const net = draft.levels.find((each) => each.name === level)?.net[side];
+      // The sum is made to be right on the tape: what the wedges take is the difference of what is read.
+      rows.push(
+        net === undefined
+          ? [name, '', '', tape.said(x)]
+          : [name, tape.said(net), tape.said(tape.round(x) - tape.round(net)), tape.said(x)],
+      );
+    }
+  }
+  return {
+    heading: `${SIDE_WORDS[side]}: the side seam`,
+    sentences: [
+      'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
+      'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',
+    ],
+    tables: [{ columns: ['Line', 'Closed half', 'All wedges', 'Side seam from the centre line'], rows }],
+    figure: drawing.done(),
+  };
+}

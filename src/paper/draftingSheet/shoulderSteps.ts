@@ -1,0 +1,98 @@
+// Neckline, shoulder and armhole of a shouldered block by numbers, and the shoulder seam measured.
+
+import { edgeName, pieceLabel, pieceLabelOf } from '../../document';
+import type { Edge, Piece, Point, Side } from '../../engine';
+import type { PlanInput } from '../placePanels';
+import type { HandStep, HandTable } from './draftingStep';
+import { fromCentre, guidesOn } from './edgeGuides';
+import { startDrawing } from './figure';
+import { heightsOf } from './heights';
+import type { Tape } from './tape';
+
+/** Whether a panel has neckline, shoulder and armhole, or its part of them, instead of a top edge. */
+export const isShouldered = ({ edges }: Piece): boolean => edges.some(({ role }) => role === 'shoulder');
+
+/** A step a block, the shoulder seam at the second; none where the draft is strapless. */
+export function shoulderSteps(input: PlanInput, tape: Tape): HandStep[] {
+  const pieces = input.draft.pieces.filter(isShouldered);
+  const sides = (['front', 'back'] as const).filter((side) => pieces.some(({ block }) => block === side));
+  return sides.map((side, i) => {
+    const own = pieces.filter(({ block }) => block === side);
+    const step = blockStep(input, side, own, tape);
+    if (i < sides.length - 1) return step;
+    return {
+      ...step,
+      sentences: [
+        ...step.sentences,
+        'Measure the parts of the shoulder line that are sewn together: they must be equally long.',
+      ],
+      tables: [...step.tables, ...seamTable(input, tape)],
+    };
+  });
+}
+
+function blockStep({ draft }: PlanInput, side: Side, pieces: readonly Piece[], tape: Tape): HandStep {
+  const drawing = startDrawing(draft, heightsOf(draft, tape), [side], true);
+  const rows: string[][] = [];
+  // From the centre outwards: at the top a piece's edges run the other way.
+  for (const piece of pieces)
+    for (const edge of [...piece.edges].reverse()) {
+      if (!ABOVE.includes(edge.role)) {
+        drawing.line(side, 'done', edge.points);
+        continue;
+      }
+      const guides = guidesOn(fromCentre(edge.points), tape);
+      drawing.line(side, 'drawn', edge.points);
+      for (const guide of guides) drawing.spot(side, guide);
+      rows.push(
+        ...guides.map(({ x, y }, i) => [
+          i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
+          tape.said(x),
+          tape.said(y),
+        ]),
+      );
+    }
+  const { neck, tip } = endsOfShoulder(pieces);
+  if (neck) drawing.label(side, tape.said(neck.x), { x: neck.x, y: -5 }, 'end');
+  if (tip)
+    drawing.label(side, `${tape.said(tip.x)}, ${tape.said(tip.y)}`, { x: tip.x + 5, y: tip.y }, 'start');
+  const parted = pieces.length > 1;
+  return {
+    heading: `${side === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,
+    sentences: [
+      ...(neck && tip
+        ? [
+            `Mark the neck point on the shoulder level, ${tape.said(neck.x)} from the centre line, and the tip of the shoulder ${tape.said(tip.x)} from it and ${tape.said(tip.y)} below.`,
+            parted
+              ? 'Draw each part of the shoulder line straight, from the neck point to the inner leg of the wedge and from its outer leg to the tip: sewn, they are one line.'
+              : 'Draw the shoulder line straight from the neck point to the tip.',
+          ]
+        : []),
+      'Draw neckline and armhole as smooth curves through their points. Both meet the shoulder line square, so that they run on across the shoulder seam.',
+    ],
+    tables: [{ columns: ['Edge', 'From the centre line', 'Below the shoulder level'], rows }],
+    figure: drawing.done(),
+  };
+}
+
+const ABOVE: readonly Edge['role'][] = ['top', 'shoulder', 'armhole'];
+
+/** The two ends of a block's shoulder line. */
+function endsOfShoulder(pieces: readonly Piece[]): { neck: Point | undefined; tip: Point | undefined } {
+  const points = pieces
+    .flatMap(({ edges }) => edges.filter(({ role }) => role === 'shoulder'))
+    .flatMap((edge) => edge.points)
+    .sort((a, b) => a.x - b.x);
+  return { neck: points[0], tip: points.at(-1) };
+}
+
+function seamTable({ draft }: PlanInput, tape: Tape): HandTable[] {
+  const rows = draft.proof.seams
+    .filter(({ kind }) => kind === 'shoulder')
+    .map(({ a, b, lengthA, lengthB }) => [
+      `${pieceLabelOf(a.piece)} – ${pieceLabelOf(b.piece)}`,
+      tape.said(lengthA),
+      tape.said(lengthB),
+    ]);
+  return rows.length > 0 ? [{ columns: ['Shoulder seam', 'Front’s length', 'Back’s length'], rows }] : [];
+}

@@ -1,0 +1,90 @@
+// The first steps: the lines of the draft, and what each half must measure along them.
+
+import type { PlanInput } from '../placePanels';
+import type { HandStep } from './draftingStep';
+import { startDrawing } from './figure';
+import { heightsOf, linesOf } from './heights';
+import type { Tape } from './tape';
+
+const BOTH = ['front', 'back'] as const;
+
+export function targetSteps(input: PlanInput, tape: Tape): HandStep[] {
+  return [linesStep(input, tape), targetsStep(input, tape)];
+}
+
+function linesStep({ draft }: PlanInput, tape: Tape): HandStep {
+  const lines = linesOf(draft, tape);
+  const heights = heightsOf(draft, tape);
+  const drawing = startDrawing(draft, heights, BOTH, true);
+  for (const { y } of lines)
+    for (const side of BOTH) {
+      const width = draft.blocks?.[side].sideSeam.xs.reduce((most, x) => Math.max(most, x), 0) ?? 0;
+      drawing.line(side, 'drawn', [
+        { x: 0, y },
+        { x: width, y },
+      ]);
+      if (side === 'front') drawing.label(side, tape.said(y), { x: -4, y }, 'end');
+    }
+  return {
+    heading: 'Centre lines and levels',
+    sentences: [
+      'Draw the centre front upright at the left of the paper and the centre back upright at the right, far enough apart for both blocks. Square the shoulder level across the top of both.',
+      'Measure down both centre lines from the shoulder level and square a line across at each of these heights.',
+      ...(heights.length > lines.length
+        ? ['Draw the guides lightly: they only keep the curves true where lines lie far apart.']
+        : []),
+    ],
+    tables: [
+      {
+        columns: ['Line', 'Below the shoulder level'],
+        rows: heights.map(({ name, y }) => [name, tape.said(y)]),
+      },
+    ],
+    figure: drawing.done(),
+  };
+}
+
+function targetsStep({ draft }: PlanInput, tape: Tape): HandStep {
+  const used = new Set(linesOf(draft, tape).map(({ level }) => level));
+  const levels = draft.levels.filter(({ name }) => used.has(name));
+  const names = new Map(linesOf(draft, tape).map(({ level, name }) => [level, name]));
+  const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH, true);
+  for (const { y, net } of levels)
+    for (const side of BOTH) {
+      drawing.line(side, 'drawn', [
+        { x: 0, y },
+        { x: net[side], y },
+      ]);
+      drawing.label(side, tape.said(net[side]), { x: net[side] / 2, y: y - 3 }, 'middle');
+    }
+  const gaps = levels.map(({ bodyGirth, ease, net }) => (bodyGirth + ease) / 2 - net.front - net.back);
+  const gap = Math.max(0, ...gaps);
+  return {
+    heading: 'What each half must measure',
+    sentences: [
+      'Add the ease to the body’s girth (a minus draws in) and halve the sum: the half body. The front takes its share of it, the back the rest.',
+      ...(gap > tape.divisionMm / 2
+        ? [
+            `${tape.said(gap)} ${tape.unit}, half of the lacing gap, is already taken off; what stands here is the width of the cloth, closed.`,
+          ]
+        : []),
+    ],
+    tables: [
+      {
+        columns: ['Level', 'Body', 'Ease', 'Half', 'Front’s share', 'Front', 'Back'],
+        rows: levels.map(({ name, bodyGirth, ease, net, frontShare }) => [
+          names.get(name) ?? name,
+          tape.said(bodyGirth),
+          signed(ease, tape),
+          tape.said((bodyGirth + ease) / 2),
+          `${Math.round(frontShare * 1000) / 10} %`,
+          tape.said(net.front),
+          tape.said(net.back),
+        ]),
+      },
+    ],
+    figure: drawing.done(),
+  };
+}
+
+const signed = (mm: number, tape: Tape): string => (tape.round(mm) > 0 ? `+${tape.said(mm)}` : tape.said(mm));

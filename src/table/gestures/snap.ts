@@ -1,0 +1,72 @@
+// Where a pulled handle comes to rest: an axis on the bust-point line or across from a wedge of the other block, at one level
+// where it is straight, the point of a dart on a level line or even with another dart, everything else on the grid.
+
+import { type Draft, stationX } from '../../engine';
+import type { Handle } from '../handles/handle';
+
+export type RestingPlace = Mark['place'] | 'grid' | 'free';
+
+export interface Mark {
+  /** The handle's number there, mm. */
+  readonly value: number;
+  readonly place: 'bustLine' | 'mirrored' | 'level' | 'even' | 'straight';
+}
+
+/** The marks a handle is drawn to, as its number; axes and the points of darts have some. */
+export function marksOf(handle: Handle, draft: Draft): Mark[] {
+  if (handle.kind === 'point') return heightsFor(handle, draft);
+  if (handle.kind === 'bend') return straightFor(handle, draft);
+  if (handle.kind !== 'axis' || !handle.block || !draft.blocks) return [];
+  const own = draft.blocks[handle.block];
+  const other = draft.blocks[handle.block === 'front' ? 'back' : 'front'];
+  const width = own.width.get('waist');
+  if (width === undefined) return [];
+  const mirrored = other.wedges
+    .filter((wedge) => !wedge.onCentre && wedge.station !== 0)
+    .map((wedge): Mark => ({ value: stationX(wedge.station, own.bustLine, width), place: 'mirrored' }));
+  return [{ value: own.bustLine, place: 'bustLine' }, ...mirrored];
+}
+
+function straightFor({ block, wedge, level }: Handle, { blocks }: Draft): Mark[] {
+  const own = block ? blocks?.[block] : undefined;
+  const unbent = own?.wedges.find(({ id }) => id === wedge)?.unbent;
+  const straight = level ? unbent?.get(level) : undefined;
+  if (!own || straight === undefined) return [];
+  return [
+    { value: straight, place: 'straight' },
+    { value: own.bustLine, place: 'bustLine' },
+  ];
+}
+
+function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft): Mark[] {
+  const from = levels.find(({ name }) => name === level);
+  if (!from || !blocks || (which !== 'upper' && which !== 'lower')) return [];
+  const others = [...blocks.front.wedges, ...blocks.back.wedges]
+    .filter(({ id }) => id !== wedge)
+    .map(({ run }) => run[which])
+    .filter((y) => y !== null);
+  return [
+    ...levels.map(({ y }): Mark => ({ value: y - from.y, place: 'level' })),
+    ...others.map((y): Mark => ({ value: y - from.y, place: 'even' })),
+  ];
+}
+
+/**
+ * A handle's number come to rest.
+ *
+ * @param reachMm how near a mark draws it, in mm of its number; a mark goes before the grid
+ * @param grid spacing of the grid, mm
+ */
+export function settle(
+  value: number,
+  marks: readonly Mark[],
+  reachMm: number,
+  grid: number,
+): { value: number; place: RestingPlace } {
+  let nearest: Mark | null = null;
+  for (const mark of marks) {
+    const off = Math.abs(mark.value - value);
+    if (off <= reachMm && (nearest === null || off < Math.abs(nearest.value - value))) nearest = mark;
+  }
+  return nearest ?? { value: Math.round(value / grid) * grid, place: 'grid' };
+}

@@ -1,0 +1,77 @@
+// Bending an axis on the table: caught where it crosses a level; a closed dart's is straight and caught at its points.
+
+import { pointX, setStationAt, slantDart, straightenAt } from '../../document';
+import {
+  type Block,
+  type Draft,
+  type DraftedWedge,
+  type Level,
+  type Style,
+  stationOf,
+  xAt,
+} from '../../engine';
+import { directionOf, onTable, type TableLayout } from '../layout/layout';
+import type { Handle } from './handle';
+
+/** Drafts a style for the same body. */
+export type Redraft = (style: Style) => Draft;
+
+/** An axis stays this far off the centre line, mm. */
+const CLEAR_MM = 16;
+
+/** @param crossed the levels between top edge and hem at which the wedge can take cloth out */
+export function bendHandles(
+  wedge: DraftedWedge,
+  block: Block,
+  crossed: readonly Level[],
+  draft: Draft,
+  layout: TableLayout,
+  redraft: Redraft,
+): Handle[] {
+  if (wedge.onCentre) return [];
+  const shared = {
+    kind: 'bend',
+    wedge: wedge.id,
+    block: block.side,
+    node: null,
+    least: CLEAR_MM,
+    gain: { x: directionOf(block.side), y: 0 },
+  } as const;
+  const { upper, lower } = wedge.run;
+  if (upper !== null && lower !== null)
+    return (['upper', 'lower'] as const).map((end): Handle => {
+      const y = end === 'upper' ? upper : lower;
+      const x = pointX(draft, wedge.id, end) ?? 0;
+      return {
+        ...shared,
+        id: `bend:${wedge.id}:${end}`,
+        level: null,
+        which: end,
+        at: onTable(layout, block.side, { x, y }),
+        value: x,
+        most: xAt(block.sideSeam, y),
+        set: (before, value) => slantDart(before, wedge.id, end, value, redraft),
+      };
+    });
+  return crossed.map((level): Handle => {
+    const width = block.width.get(level.name) ?? 0;
+    const x = xAt(wedge.axis, level.y);
+    const straight = wedge.unbent.get(level.name) ?? x;
+    return {
+      ...shared,
+      id: `bend:${wedge.id}:${level.name}`,
+      level: level.name,
+      which: null,
+      at: onTable(layout, block.side, { x, y: level.y }),
+      value: x,
+      most: width,
+      set: (before, value) =>
+        Math.abs(value - straight) < STRAIGHT_MM
+          ? straightenAt(before, wedge.id, level.name)
+          : setStationAt(before, wedge.id, level.name, stationOf(value, block.bustLine, width)),
+    };
+  });
+}
+
+/** Nearer than this to where it stands at the other levels an axis is not bent. mm */
+const STRAIGHT_MM = 0.01;

@@ -1,0 +1,207 @@
+// What can be pulled of a wedge: its axis, its legs at each level it crosses, and where it is a dart its points.
+
+import { setDartPoint, setIntake, setStation, shoulderKind } from '../../document';
+import {
+  type Block,
+  type Draft,
+  type DraftedWedge,
+  type Level,
+  type PerLevel,
+  type Style,
+  stationOf,
+  type Wedge,
+  xAt,
+} from '../../engine';
+import { directionOf, onTable, type TableLayout } from '../layout/layout';
+import { bendHandles, type Redraft } from './bendHandles';
+import { askedRun, crosses } from './dartExtent';
+import type { Handle } from './handle';
+
+/** An axis nearer the centre line than this settles on it: the panel between could not be sewn. mm */
+const SETTLE_MM = 16;
+
+/** The most a wedge may be pulled open by hand at a level, mm. */
+const MOST_INTAKE_MM = 150;
+
+/** The most a gore may add by hand at a level, mm. */
+const MOST_ADDED_MM = 100;
+
+/** A level so near top edge or hem lies on it, and the legs end there. mm */
+const EDGE_MM = 2;
+
+/** The handles of one wedge: its axis, then its points, then its legs from the top down, or what bends its axis. */
+export function wedgeHandles(
+  wedge: DraftedWedge,
+  block: Block,
+  draft: Draft,
+  style: Style,
+  layout: TableLayout,
+  bending: Redraft | null,
+): Handle[] {
+  const { levels, span } = draft;
+  const waist = levels.find((level) => level.name === 'waist');
+  if (!span || !waist) return [];
+  const asked = style.wedges.find(({ id }) => id === wedge.id);
+  const run = askedRun(asked, levels);
+  // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
+  const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
+  const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && crosses(run, y));
+  const axis = axisHandle(block, wedge, waist, span, layout);
+  if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
+  return [
+    axis,
+    ...(asked ? pointHandles(asked, wedge, draft, layout) : []),
+    ...crossed.flatMap((level) => legHandles(block, wedge, level, style, layout)),
+  ];
+}
+
+/** What a wedge takes now at each level, mm, as plain data. */
+export function intakeNow(wedge: DraftedWedge): Partial<PerLevel> {
+  return Object.fromEntries(wedge.intake);
+}
+
+/** The axis is pulled half way between waist and hem; its number is the distance from the centre line at the waist. */
+function axisHandle(
+  block: Block,
+  wedge: DraftedWedge,
+  waist: Level,
+  span: { top: number; hem: number; waist: number },
+  layout: TableLayout,
+): Handle {
+  const y = axisHeight(wedge, span);
+  const width = block.width.get('waist') as number;
+  const value = wedge.onCentre ? 0 : xAt(wedge.axis, waist.y);
+  const reach = (at: number): number => (value > block.bustLine ? at - block.bustLine : block.bustLine);
+  const gain = reach(width) / Math.max(1, reach(xAt(block.sideSeam, y)));
+  return {
+    id: `axis:${wedge.id}`,
+    kind: 'axis',
+    wedge: wedge.id,
+    block: block.side,
+    level: 'waist',
+    which: null,
+    node: null,
+    at: onTable(layout, block.side, { x: xAt(wedge.axis, y), y }),
+    value,
+    // A dart ends within a panel, so it never comes to lie on the centre line.
+    least: isDart(wedge) ? SETTLE_MM : 0,
+    firstAfterLeast: SETTLE_MM,
+    most: width,
+    gain: { x: directionOf(block.side) * gain, y: 0 },
+    set: (before, at) => {
+      const station = stationOf(at, block.bustLine, width);
+      // A bent axis is moved as it is: what is told at the waist is how far.
+      const moved = wedge.onCentre
+        ? station
+        : wedge.station + station - stationOf(value, block.bustLine, width);
+      return setStation(before, wedge.id, at < SETTLE_MM ? -1 : Math.min(1, Math.max(-0.99, moved)));
+    },
+  };
+}
+
+/** Half way between waist and hem, where no level has its handles; on a dart that does not come so far, half way down it. */
+function axisHeight(wedge: DraftedWedge, span: { top: number; hem: number; waist: number }): number {
+  const y = span.hem > span.waist + 40 ? (span.waist + span.hem) / 2 : (span.top + span.hem) / 2;
+  const upper = Math.max(wedge.run.upper ?? span.top, span.top);
+  const lower = Math.min(wedge.run.lower ?? span.hem, span.hem);
+  return y > upper + CLEAR_OF_POINT_MM && y < lower - CLEAR_OF_POINT_MM ? y : (upper + lower) / 2;
+}
+
+const isDart = ({ run }: DraftedWedge): boolean => run.upper !== null || run.lower !== null;
+
+/** The axis is caught so far from a dart's point at least, mm. */
+const CLEAR_OF_POINT_MM = 20;
+
+/** A dart may be pulled no shorter than this, and its points no farther than this past an edge. mm */
+const LEAST_DART_MM = 35;
+const PAST_EDGE_MM = 20;
+
+/** The points of a dart; the number of each is how far it lies below its level. */
+function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: TableLayout): Handle[] {
+  const { span, levels } = draft;
+  const run = askedRun(asked, levels);
+  if (!span) return [];
+  return (['upper', 'lower'] as const).flatMap((which): Handle[] => {
+    const point = asked[which];
+    const from = levels.find(({ name }) => name === point?.from);
+    const at = run[which];
+    if (!point || !from || at === null) return [];
+    const [least, most] =
+      which === 'upper'
+        ? [span.highest - PAST_EDGE_MM, (run.lower ?? span.lowest) - LEAST_DART_MM]
+        : [(run.upper ?? span.highest) + LEAST_DART_MM, span.lowest + PAST_EDGE_MM];
+    const end = wedge.run[which];
+    const y = Math.min(Math.max(at, layout.top + IN_VIEW_MM), layout.top + layout.height - IN_VIEW_MM);
+    return [
+      {
+        id: `point:${wedge.id}:${which}`,
+        kind: 'point',
+        wedge: wedge.id,
+        block: asked.block,
+        level: point.from,
+        which,
+        node: null,
+        at: onTable(layout, asked.block, { x: xAt(wedge.axis, y), y }),
+        ...(end !== null && Math.abs(end - at) > 1
+          ? { tip: onTable(layout, asked.block, { x: xAt(wedge.axis, end), y: end }) }
+          : {}),
+        value: point.below,
+        least: Math.min(least - from.y, point.below),
+        most: Math.max(most - from.y, point.below),
+        gain: { x: 0, y: 1 },
+        set: (before, below) => setDartPoint(before, wedge.id, which, { from: point.from, below }),
+      },
+    ];
+  });
+}
+
+/** A point far beyond an edge is caught at the rim of the table, mm from it. */
+const IN_VIEW_MM = 6;
+
+function legHandles(
+  block: Block,
+  wedge: DraftedWedge,
+  level: Level,
+  style: Style,
+  layout: TableLayout,
+): Handle[] {
+  const sides = wedge.onCentre ? (['outer'] as const) : (['inner', 'outer'] as const);
+  const current = intakeNow(wedge);
+  const { upper, lower } = wedge.run;
+  const reached = (upper === null || level.y >= upper) && (lower === null || level.y <= lower);
+  return sides.map((which) => {
+    // Beyond the point where a dart has shut, its legs would open from its axis.
+    const leg = reached ? (which === 'inner' ? wedge.innerLeg : wedge.outerLeg) : wedge.axis;
+    return {
+      id: `leg:${wedge.id}:${level.name}:${which}`,
+      kind: 'leg',
+      wedge: wedge.id,
+      block: block.side,
+      level: level.name,
+      which,
+      node: null,
+      at: onTable(layout, block.side, { x: xAt(leg, level.y), y: level.y }),
+      value: wedge.intake.get(level.name) ?? 0,
+      // A dart is sewn shut and adds nothing.
+      least: isDart(wedge) ? 0 : -MOST_ADDED_MM,
+      most: MOST_INTAKE_MM,
+      gain: { x: directionOf(block.side) * legGain(block, wedge, style, which), y: 0 },
+      set: (before, value) => setIntake(before, wedge.id, level.name, value, current),
+    };
+  });
+}
+
+/**
+ * Intake for one mm of a leg's travel. The leg moves by half the intake; and where no balanced wedge makes room, the
+ * side seam moves out with it and takes an axis beyond the bust-point line along.
+ */
+function legGain(block: Block, wedge: DraftedWedge, style: Style, which: 'inner' | 'outer'): number {
+  if (wedge.onCentre) return 1;
+  const others = style.wedges.some(
+    (other) => other.block === block.side && other.id !== wedge.id && other.sizing === 'balanced',
+  );
+  const carried = others ? 0 : Math.max(0, wedge.station);
+  // An inner leg that hardly moves at all would be pulled for ever; it is read as half the intake.
+  if (which === 'inner') return carried < 0.25 ? -1 / (0.5 - carried) : -2;
+  return 1 / (0.5 + carried);
+}

@@ -1,0 +1,77 @@
+// The cloth on both sides of a handle, for the widths shown while it is pulled: panels beside a wedge, parts of one beside a dart.
+
+import { crossingsAt, type Draft, type DraftedWedge, type Piece, type Point, xAt } from '../../engine';
+import type { Handle } from '../handles/handle';
+import { type PanelOnBlock, panelsOnBlock } from './panelsOnBlock';
+
+export interface PanelBeside {
+  readonly piece: Piece;
+  /** mm, measured on the finished outline. */
+  readonly width: number;
+  /** From the dart to the next edge only. */
+  readonly part: boolean;
+}
+
+/** On the table from left to right: the panel left of the handle's wedge and the one right of it; null for none. */
+export function panelsBeside(handle: Handle, draft: Draft): [PanelBeside | null, PanelBeside | null] {
+  const { block } = handle;
+  const wedge = block ? draft.blocks?.[block].wedges.find(({ id }) => id === handle.wedge) : undefined;
+  if (!block || !wedge) return [null, null];
+  const panels = panelsOnBlock(draft, block);
+  const isDart = wedge.run.upper !== null || wedge.run.lower !== null;
+  const [inner, outer] = isDart
+    ? besideDart(wedge, handle.at.y, panels)
+    : besideWedge(wedge, handle, panels, draft);
+  return block === 'front' ? [inner, outer] : [outer, inner];
+}
+
+type Beside = [inner: PanelBeside | null, outer: PanelBeside | null];
+
+function besideWedge(
+  wedge: DraftedWedge,
+  handle: Handle,
+  panels: readonly PanelOnBlock[],
+  draft: Draft,
+): Beside {
+  const row = draft.proof.ledger.find(({ level }) => level === handle.level);
+  if (!row) return [null, null];
+  const beside = panels.flatMap(({ piece, ring }) => {
+    const width = row.widths[piece.id];
+    const [from, to] = ends(crossings(ring, row.y));
+    if (width === undefined || from === undefined || to === undefined) return [];
+    return [{ piece, width, part: false, middle: (from + to) / 2 }];
+  });
+  const axis = wedge.onCentre ? 0 : xAt(wedge.axis, row.y);
+  return [
+    beside.findLast(({ middle }) => middle < axis) ?? null,
+    beside.find(({ middle }) => middle >= axis) ?? null,
+  ];
+}
+
+/** Nearer than this to a dart's leg a line is the leg itself. mm */
+const OWN_LEG_MM = 0.3;
+
+function besideDart(wedge: DraftedWedge, y: number, panels: readonly PanelOnBlock[]): Beside {
+  const [inner, outer] = [xAt(wedge.innerLeg, y), xAt(wedge.outerLeg, y)];
+  for (const { piece, ring, darts } of panels) {
+    const closed = darts
+      .filter(({ open }) => !open)
+      .flatMap((dart) => [[...dart.inner, ...[...dart.outer].reverse()]]);
+    const met = [ring, ...closed].flatMap((each) => crossings(each, y));
+    const before = met.filter((x) => x < inner - OWN_LEG_MM);
+    const after = met.filter((x) => x > outer + OWN_LEG_MM);
+    if (before.length === 0 || after.length === 0) continue;
+    return [
+      { piece, width: inner - Math.max(...before), part: true },
+      { piece, width: Math.min(...after) - outer, part: true },
+    ];
+  }
+  return [null, null];
+}
+
+const ends = (xs: readonly number[]): [number, number] | [] =>
+  xs.length > 0 ? [Math.min(...xs), Math.max(...xs)] : [];
+
+/** Where a ring crosses a height, mm from the centre line. */
+const crossings = (ring: readonly Point[], y: number): number[] =>
+  crossingsAt([...ring, ...ring.slice(0, 1)], y);

@@ -1,0 +1,122 @@
+// The pieces as they lie on a half block. A side panel cut in one lies on both: it is parted along the side line again and
+// moved back to where it was drafted, so that blocks and wedges read the same with a side seam or without.
+
+import {
+  type Block,
+  type DartLines,
+  type Draft,
+  type Piece,
+  type Point,
+  pointsDown,
+  type Side,
+  xAt,
+} from '../../engine';
+
+/** A piece, or its part on one block. Rows of points run from the top down; x from the block's centre line, mm. */
+export interface PanelOnBlock {
+  readonly piece: Piece;
+  /** Counted from the centre line, from 1. */
+  readonly number: number;
+  /** It goes on round the side without a seam. */
+  readonly goesOn: boolean;
+  /** Closed ring, not repeated at its end. */
+  readonly ring: readonly Point[];
+  readonly inner: readonly Point[];
+  readonly outer: readonly Point[];
+  /** Edges that are not sewn to another: top edge, hem, centre. */
+  readonly lines: readonly (readonly Point[])[];
+  readonly darts: readonly DartLines[];
+  readonly drills: readonly Point[];
+}
+
+/** The engine's name for the piece that is front and back side panel in one. */
+const JOINED = 'side';
+
+/** What lies on one half block, from its centre line to the side. */
+export function panelsOnBlock({ pieces, blocks, span }: Draft, side: Side): PanelOnBlock[] {
+  const whole = pieces
+    .filter(({ block, id }) => block === side && id !== JOINED)
+    .sort((a, b) => a.number - b.number)
+    .map(wholePanel);
+  const joined = pieces.find(({ id }) => id === JOINED);
+  if (!joined || !blocks || !span) return whole;
+  const parted = partPanel(joined, side, blocks, xAt(blocks.front.sideSeam, span.waist));
+  const number = side === 'front' ? joined.number : (whole.at(-1)?.number ?? 0) + 1;
+  return [...whole, { ...parted, number }];
+}
+
+/** Side panel of both blocks in one. */
+export const sidePanelOf = ({ pieces }: Draft): Piece | undefined => pieces.find(({ id }) => id === JOINED);
+
+function wholePanel(piece: Piece): PanelOnBlock {
+  return {
+    piece,
+    number: piece.number,
+    goesOn: false,
+    ring: piece.edges.flatMap(({ points }) => points.slice(0, -1)),
+    inner: piece.edges[0]?.points ?? [],
+    outer: [...(piece.edges[piece.outer]?.points ?? [])].reverse(),
+    lines: piece.edges.filter(({ role }) => role !== 'seam').map(({ points }) => points),
+    darts: piece.darts,
+    drills: drillsOf(piece),
+  };
+}
+
+const drillsOf = ({ marks }: Piece): Point[] =>
+  marks.filter(({ kind }) => kind === 'drill').map(({ at }) => at);
+
+/** The part of a joined piece on one side of the straight line `x` where the side seam was, with that seam's own curve again. */
+function partPanel(
+  piece: Piece,
+  side: Side,
+  blocks: Readonly<Record<Side, Block>>,
+  x: number,
+): Omit<PanelOnBlock, 'number'> {
+  const own = (at: number): boolean => (side === 'front' ? at <= x : at >= x);
+  const { sideSeam } = blocks[side];
+  const place = (point: Point): Point => ({
+    x: xAt(sideSeam, point.y) + (side === 'front' ? point.x - x : x - point.x),
+    y: point.y,
+  });
+  const row = (points: readonly Point[]): Point[] => clipped(points, own, x).map(place);
+  const edges = piece.edges.map((edge) => ({ ...edge, points: row(edge.points) }));
+  const hem = edges.slice(1, piece.outer).flatMap(({ points }) => points);
+  const top = edges.slice(piece.outer + 1).flatMap(({ points }) => points);
+  const [foot, head] = side === 'front' ? [hem.at(-1), top[0]] : [hem[0], top.at(-1)];
+  const line = head && foot ? pointsDown(sideSeam, head.y, foot.y) : [];
+  const [towardsFront, towardsBack] = [edges[0]?.points ?? [], edges[piece.outer]?.points ?? []];
+  const inner = side === 'front' ? towardsFront : [...towardsBack].reverse();
+  const darts = piece.darts.filter((dart) => own(dart.inner[0]?.x ?? x));
+  return {
+    piece,
+    goesOn: true,
+    ring:
+      side === 'front'
+        ? [...towardsFront, ...hem, ...[...line].reverse(), ...top]
+        : [...hem, ...towardsBack, ...top, ...line],
+    inner,
+    outer: line,
+    lines: edges
+      .filter(({ role, points }) => role !== 'seam' && points.length > 1)
+      .map(({ points }) => points),
+    darts: darts.map((dart) => {
+      const [a, b] = [dart.inner.map(place), dart.outer.map(place)];
+      return side === 'front' ? { ...dart, inner: a, outer: b } : { ...dart, inner: b, outer: a };
+    }),
+    drills: drillsOf(piece)
+      .filter((at) => own(at.x))
+      .map(place),
+  };
+}
+
+/** The part of a row of points that lies on its own side of `x`, cut where it crosses over. */
+function clipped(points: readonly Point[], own: (x: number) => boolean, x: number): Point[] {
+  return points.flatMap((point, i) => {
+    const before = points[i - 1];
+    const cut =
+      before && own(before.x) !== own(point.x)
+        ? [{ x, y: before.y + ((point.y - before.y) * (x - before.x)) / (point.x - before.x) }]
+        : [];
+    return own(point.x) ? [...cut, point] : cut;
+  });
+}

@@ -1,0 +1,58 @@
+// @vitest-environment jsdom
+import { act, screen } from '@testing-library/react';
+import { useState } from 'react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { Mishap } from '../../../src/app/shell/ErrorBoundary';
+import { useOpen, useTable } from '../../../src/app/store/storeContext';
+import { changeClient, DEMO_BOOK } from '../../../src/document';
+import { onTable } from '../withStore';
+
+/** A step that cannot be drawn while the client is called so. */
+function Step() {
+  const { client } = useOpen();
+  if (client.name === 'Trouble') throw new Error('drawing');
+  return <p>All is well</p>;
+}
+
+function Screen() {
+  const [step, setStep] = useState('draft');
+  const undo = useTable((table) => table.undo);
+  const kept = useTable((table) => table.kept);
+  return (
+    <>
+      <button type="button" onClick={() => setStep('true')}>
+        Next step
+      </button>
+      <Mishap step={step} book={kept} onUndo={undo}>
+        <Step />
+      </Mishap>
+    </>
+  );
+}
+
+// React tells the console of every error that is caught.
+beforeEach(() => void vi.spyOn(console, 'error').mockImplementation(() => undefined));
+afterEach(() => void vi.restoreAllMocks());
+
+describe('a step that cannot be drawn', () => {
+  const trouble = changeClient(DEMO_BOOK, (client) => ({ ...client, name: 'Trouble' }));
+
+  it('says that nothing is lost, and undo brings it back', async () => {
+    const { user, table } = onTable(<Screen />);
+    expect(screen.getByText('All is well')).toBeVisible();
+    act(() => table.getState().change('name', () => trouble));
+    expect(await screen.findByRole('alert')).toHaveTextContent('Nothing is lost');
+    await user.click(screen.getByRole('button', { name: 'Undo the last change' }));
+    expect(screen.getByText('All is well')).toBeVisible();
+  });
+
+  it('is tried again when asked, and at another step', async () => {
+    const { user, table } = onTable(<Screen />, trouble);
+    await user.click(screen.getByRole('button', { name: 'Try again' }));
+    expect(screen.getByRole('alert')).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Download a backup' })).toBeEnabled();
+    act(() => table.getState().change('name', () => DEMO_BOOK));
+    await user.click(screen.getByRole('button', { name: 'Next step' }));
+    expect(screen.getByText('All is well')).toBeVisible();
+  });
+});

@@ -1,0 +1,182 @@
+import { existsSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { BOOK_VERSION, type Book, DEMO_BOOK, DEMO_CLIENT, readBook } from '../../../src/document';
+import { MIGRATIONS, migrate } from '../../../src/document/model/migrations/migrate';
+
+const fixture = (version: number): URL => new URL(`./fixtures/book-v${version}.json`, import.meta.url);
+
+const changed = (change: object): string => JSON.stringify({ ...DEMO_BOOK, ...change });
+
+describe('readBook', () => {
+  it('gives back the book that was written', () => {
+    expect(readBook(JSON.stringify(DEMO_BOOK))).toEqual({ kind: 'book', book: DEMO_BOOK });
+  });
+
+  it.each([
+    ['nothing', ''],
+    ['half a book', JSON.stringify(DEMO_BOOK).slice(0, -20)],
+    ['words', 'the quick brown fox'],
+  ])('finds %s unreadable as JSON', (_, text) => {
+    expect(readBook(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining('not whole') });
+  });
+
+  it.each([
+    ['null', 'null'],
+    ['a list', '[]'],
+    ['a number', '7'],
+    ['an object of another kind', '{"colour":"red"}'],
+    ['a version that is a word', changed({ version: 'one' })],
+    ['a version between two', changed({ version: 0.5 })],
+    ['a version below the first', changed({ version: 0 })],
+    ['a version without end', changed({}).replace(`"version":${BOOK_VERSION}`, '"version":1e999')],
+  ])('finds no version in %s', (_, text) => {
+    expect(readBook(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining('no version') });
+  });
+
+  it('knows a newer book and leaves it alone, whatever is in it', () => {
+    expect(readBook(`{"version":${BOOK_VERSION + 1}}`)).toEqual({ kind: 'newer', version: BOOK_VERSION + 1 });
+  });
+
+  it.each([
+    ['no list of styles', changed({ styles: null }), 'styles'],
+    [
+      'a style that is none',
+      changed({ styles: [{ id: 's', name: 'S', on: '', style: {} }] }),
+      'styles.0.style',
+    ],
+    ['no clients', changed({ clients: [] }), 'clients'],
+    ['clients that are no list', changed({ clients: {} }), 'clients'],
+    ['a client without drafts', changed({ clients: [{ ...DEMO_CLIENT, sheets: [] }] }), 'clients.0.sheets'],
+    ['a unit of its own', changed({ clients: [{ ...DEMO_CLIENT, unit: 'ell' }] }), 'clients.0.unit'],
+    [
+      'a length in words',
+      changed({ clients: [{ ...DEMO_CLIENT, measurements: { ...DEMO_CLIENT.measurements, bust: 'wide' } }] }),
+      'clients.0.measurements.bust',
+    ],
+    [
+      'a length without end',
+      JSON.stringify(DEMO_BOOK).replace('"hemBelow":101.6', '"hemBelow":1e999'),
+      'hemBelow',
+    ],
+  ])('names the place in a book with %s', (_, text, path) => {
+    expect(readBook(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining(path) });
+  });
+
+  it('keeps every client and draft where ids occur twice, and sets the ids apart', () => {
+    const twin = { ...DEMO_CLIENT, name: 'Twin' };
+    const third = { ...DEMO_CLIENT, id: `${DEMO_CLIENT.id}~2`, name: 'Third' };
+    const sheets = [DEMO_CLIENT.sheets[0], DEMO_CLIENT.sheets[0]];
+    const read = bookOf(changed({ clients: [DEMO_CLIENT, twin, third, { ...twin, sheets }] }));
+    expect(read.clients.map(({ name }) => name)).toEqual([DEMO_CLIENT.name, 'Twin', 'Third', 'Twin']);
+    expect(new Set(read.clients.map(({ id }) => id)).size).toBe(4);
+    expect(read.clients[0]).toEqual(DEMO_CLIENT);
+    expect(read.clients[2]?.id).toBe(third.id);
+    expect(new Set(read.clients[3]?.sheets.map(({ id }) => id)).size).toBe(2);
+  });
+
+  it('sets wedges with one id apart, which the engine would take for one', () => {
+    const style = DEMO_CLIENT.sheets[0]?.style;
+    const [first] = style?.wedges ?? [];
+    const sheets = [{ ...DEMO_CLIENT.sheets[0], style: { ...style, wedges: [first, first] } }];
+    const read = bookOf(changed({ clients: [{ ...DEMO_CLIENT, sheets }] }));
+    const ids = read.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id);
+    expect(ids).toEqual([first?.id, `${first?.id}~2`]);
+  });
+
+  it('sets a wedge of the right apart from one of the left', () => {
+    const style = DEMO_CLIENT.sheets[0]?.style;
+    const [first] = style?.wedges ?? [];
+    const twice = { ...style, wedges: [first], rightWedges: [first] };
+    const read = bookOf(
+      changed({ clients: [{ ...DEMO_CLIENT, sheets: [{ ...DEMO_CLIENT.sheets[0], style: twice }] }] }),
+    );
+    const kept = read.clients[0]?.sheets[0]?.style;
+    expect([kept?.wedges, kept?.rightWedges].map((list) => list?.map(({ id }) => id))).toEqual([
+      [first?.id],
+      [`${first?.id}~2`],
+    ]);
+  });
+
+  it('sets the ids of styles and of their wedges apart as well', () => {
+    const { style } = DEMO_CLIENT.sheets[0] ?? {};
+    const [first] = style?.wedges ?? [];
+    const own = { id: 's', name: 'Ferry', on: '2026-11-25', style: { ...style, wedges: [first, first] } };
+    const { styles } = bookOf(changed({ styles: [own, { ...own, name: 'Gala' }] }));
+    expect(styles.map(({ id, name }) => [id, name])).toEqual([
+      ['s', 'Ferry'],
+      ['s~2', 'Gala'],
+    ]);
+    expect(styles[1]?.style.wedges.map(({ id }) => id)).toEqual([first?.id, `${first?.id}~2`]);
+  });
+
+  it('never throws, whatever text it is given', () => {
+    const text = fc.oneof(
+      fc.string(),
+      fc.json(),
+      fc.jsonValue().map((clients) => changed({ clients })),
+      fc.jsonValue().map((measurements) => changed({ clients: [{ ...DEMO_CLIENT, measurements }] })),
+    );
+    fc.assert(
+      fc.property(text, (each) => {
+        expect(['book', 'unreadable', 'newer']).toContain(readBook(each).kind);
+      }),
+    );
+  });
+});
+
+function bookOf(text: string): Book {
+  const read = readBook(text);
+  if (read.kind !== 'book') throw new Error(read.kind);
+  return read.book;
+}
+
+describe('migrations', () => {
+  it('lead from every version there was to this one, each with a book of its version to prove it', () => {
+    for (let version = 1; version < BOOK_VERSION; version += 1) {
+      expect(MIGRATIONS[version], `a migration from version ${version}`).toBeTypeOf('function');
+      expect(existsSync(fixture(version)), `tests/document/model/fixtures/book-v${version}.json`).toBe(true);
+    }
+    expect(
+      Object.keys(MIGRATIONS)
+        .map(Number)
+        .every((from) => from < BOOK_VERSION),
+    ).toBe(true);
+  });
+
+  it('read the kept book of each version up to this one', () => {
+    for (let version = 1; version <= BOOK_VERSION; version += 1) {
+      const text = readFileSync(fixture(version), 'utf8');
+      expect(JSON.parse(text)).toHaveProperty('version', version);
+      const book = bookOf(text);
+      expect(book.version).toBe(BOOK_VERSION);
+      expect(book.clients.map(({ name }) => name)).toEqual(['Orla Fenwick', 'Bram Tolliver']);
+      expect(book.clients[0]?.measurements.bust).toBeCloseTo(939.8, 9);
+      expect(book.clients[0]?.sides?.leftShare.waist).toBe(version < 4 ? undefined : 0.52);
+      const { extras, rightWedges } = book.clients[0]?.sheets[0]?.style ?? {};
+      expect(extras?.facing?.width).toBe(version < 4 ? undefined : 45);
+      expect(rightWedges?.map(({ id }) => id)).toEqual(
+        version < 4 ? undefined : book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => `right-${id}`),
+      );
+      expect(book.clients[0]?.measurements.frontBustArc).toBe(version < 4 ? null : 495.3);
+      expect(book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id)).toContain('front-added-1');
+    }
+  });
+
+  it('take one step after another', () => {
+    const steps = { 1: (old: unknown) => [old, 'two'], 2: (old: unknown) => [old, 'three'] };
+    expect(migrate('one', 1, 3, steps)).toEqual([['one', 'two'], 'three']);
+    expect(migrate('one', 2, 3, steps)).toEqual(['one', 'three']);
+    expect(migrate('one', 3, 3, steps)).toBe('one');
+  });
+
+  it('give nothing where a step is missing or cannot read what it is given', () => {
+    const failing = {
+      1: (): unknown => {
+        throw new TypeError('not of version 1');
+      },
+    };
+    expect(migrate('one', 1, 2, {})).toBeNull();
+    expect(migrate('one', 1, 2, failing)).toBeNull();
+  });
+});

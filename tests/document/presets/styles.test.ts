@@ -1,0 +1,48 @@
+// The styles by name on bodies of every size, and the hand method's arithmetic.
+
+import { describe, expect, it } from 'vitest';
+import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
+import { draft, inches } from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { broken, judge, wantedPieces } from '../../support/judge';
+import { SIZED_BODIES, withShoulders } from '../../support/sizedBodies';
+
+describe.each([...NAMED_STYLES])('%s', (_, { style, title }) => {
+  it.each([...SIZED_BODIES, ['demo client’s', DEMO_CLIENT.measurements]] as const)(
+    'is whole on the %s body',
+    (__, body) => {
+      const made = draft(body, style);
+      expect(made.issues.filter(({ severity }) => severity === 'block')).toEqual([]);
+      expect(made.pieces.map(({ id }) => id)).toEqual(expect.arrayContaining(wantedPieces(style)));
+      expect(broken(judge(body, style, made))).toEqual([]);
+    },
+  );
+
+  it('is right on a hundred drawn bodies, and refuses at most one', () => {
+    let refused = 0;
+    for (const [i, body] of drawBodies(100, 77).map(withShoulders).entries()) {
+      const made = draft(body, style);
+      expect(broken(judge(body, style, made)), `body ${i}`).toEqual([]);
+      if (made.issues.some(({ severity }) => severity === 'block')) refused += 1;
+    }
+    expect(refused).toBeLessThanOrEqual(1);
+  });
+
+  it('has a title of its own', () => {
+    expect([...NAMED_STYLES.values()].filter((other) => other.title === title)).toHaveLength(1);
+  });
+});
+
+describe('the hand method', () => {
+  // common practice, no source: half of the finished girth to front and back alike, and every wedge put back at the side
+  it('makes the front at the waist a quarter of the finished waist and all its wedges', () => {
+    const style = NAMED_STYLES.get('hand-method')?.style;
+    if (!style) throw new Error('no such style');
+    const waist = inches(30);
+    const made = draft({ ...MEAN_BODY, waist }, style);
+    const flat = made.blocks?.front.width.get('waist') ?? Number.NaN;
+    expect(flat).toBeCloseTo((waist - inches(2)) / 4 + inches(0.5 + 1.5 + 1), 9);
+    const back = made.blocks?.back.width.get('waist') ?? Number.NaN;
+    expect(back).toBeCloseTo((waist - inches(2)) / 4 - style.closure.lacingGap / 2 + inches(1 + 0.5), 9);
+  });
+});

@@ -1,0 +1,447 @@
+// The drafting sheet: who draws by nothing but what is written on it comes out where the engine does.
+
+import { describe, expect, it } from 'vitest';
+import {
+  DEMO_CLIENT,
+  edgeName,
+  NAMED_STYLES,
+  parseLength,
+  pieceLabel,
+  type Unit,
+  wedgeNameOf,
+} from '../../../src/document';
+import {
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  draftWhole,
+  type Edge,
+  type Piece,
+  type Point,
+  type Style,
+} from '../../../src/engine';
+import { smoothLine, xAt } from '../../../src/engine/geometry/smoothLine';
+import type { PlanInput } from '../../../src/paper';
+import { handSheet } from '../../../src/paper/draftingSheet/draftingSheet';
+import type { HandSheet, HandStep } from '../../../src/paper/draftingSheet/draftingStep';
+import { drawBodies } from '../../support/drawBodies';
+import { randomFrom } from '../../support/random';
+import { randomStyle } from '../../support/randomStyle';
+import { DEMO_SHEET, demoPattern } from '../demoPattern';
+import { sampled, toLines } from '../readPattern';
+
+/** What a hand may be out by: 1/16 in, the finest division of the tape. */
+const HAND_MM = 25.4 / 16;
+/** Between two marks, each out by up to half a division, a curve through them may swing by a division more. Our own bound. */
+const CURVE_MM = 2 * HAND_MM;
+
+const STYLES = randomFrom(77);
+const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
+  { name: 'demo in inches', input: demoPattern() },
+  { name: 'demo in cm', input: { ...demoPattern(), client: { ...DEMO_CLIENT, unit: 'cm' } } },
+  ...['princess-bodice', 'darted-bodice', 'off-shoulder-bridal'].map((name) => ({
+    name,
+    input: demoPattern('A4', NAMED_STYLES.get(name)?.style),
+  })),
+  ...drawBodies(16, 808).map((body, i) => {
+    const name = ['princess-bodice', 'darted-bodice', 'basque-bodice', 'off-shoulder-bridal'][i % 4] ?? '';
+    const style = NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
+    const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
+    return {
+      name: `${name} on body ${i}`,
+      input: {
+        draft: draft(body, style),
+        client: { name: 'Drawn', unit, measurements: body, estimated: [] },
+        sheet: { ...DEMO_SHEET, style },
+        date: '1 May 2026',
+      },
+    };
+  }),
+  ...drawBodies(30, 615).map((body, i) => {
+    const style: Style = i < 10 ? DEFAULT_STYLE : { ...DEFAULT_STYLE, ...randomStyle(STYLES) };
+    const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
+    return {
+      name: `body ${i}`,
+      input: {
+        draft: draft(body, style),
+        client: { name: 'Drawn', unit, measurements: body, estimated: [] },
+        sheet: { ...DEMO_SHEET, style },
+        date: '1 May 2026',
+      },
+    };
+  }),
+];
+const CASES = ALL.filter(({ input }) => input.draft.pieces.length > 0);
+
+/** A drawing made from the words of a sheet alone. */
+class Hand {
+  readonly lines: ReadonlyMap<string, number>;
+
+  constructor(
+    readonly sheet: HandSheet,
+    readonly unit: Unit,
+  ) {
+    this.lines = new Map(this.rows(/^Centre lines/).map(([name = '', y]) => [name, this.read(y)]));
+  }
+
+  read(text: string | undefined): number {
+    const parsed = parseLength(text ?? '', this.unit, { signed: true });
+    if (!parsed.ok) throw new Error(`“${text}” is no length: ${parsed.fault}`);
+    return parsed.mm;
+  }
+
+  step(heading: RegExp): HandStep | undefined {
+    return this.sheet.steps.find((step) => heading.test(step.heading));
+  }
+
+  rows(heading: RegExp): readonly (readonly string[])[] {
+    return this.sheet.steps
+      .filter((step) => heading.test(step.heading))
+      .flatMap(({ tables }) => tables.flatMap(({ rows }) => rows));
+  }
+
+  /** Marks of a column of a step, by the line they stand on. */
+  marks(heading: string, column: string): Map<string, Point> {
+    const step = this.sheet.steps.find((each) => each.heading === heading);
+    const [table] = step?.tables ?? [];
+    const i = table?.columns.indexOf(column) ?? -1;
+    return new Map(
+      (table?.rows ?? []).map((row) => [
+        row[0] ?? '',
+        { x: i < 0 ? 0 : this.read(row[i]), y: this.lines.get(row[0] ?? '') ?? Number.NaN },
+      ]),
+    );
+  }
+
+  /** "⅛ above", "on the line" below a line: a height. */
+  against(said: string | undefined, line: number): number {
+    if (said === 'on the line') return line;
+    const match = /^(.+) (above|below)$/.exec(said ?? '');
+    if (!match) throw new Error(`“${said}” says no height`);
+    return line + (match[2] === 'above' ? -1 : 1) * this.read(match[1]);
+  }
+}
+
+/** Both long edges of a piece as the sheet has them drawn: column of a step. */
+function longEdges(
+  drafted: Draft,
+  style: Style,
+  piece: Piece,
+): { edge: Edge; heading: string; column: string }[] {
+  const block = drafted.blocks?.[piece.block];
+  if (!block) return [];
+  const side = piece.block === 'front' ? 'Front' : 'Back';
+  const heading = (id: string): string => {
+    const name = wedgeNameOf(id, style);
+    return `${side}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  };
+  const centre = block.wedges.find(({ onCentre }) => onCentre);
+  const cuts = block.wedges.filter(
+    (wedge) => wedge !== centre && wedge.run.upper === null && wedge.run.lower === null,
+  );
+  const [before, after] = [cuts[piece.number - 2], cuts[piece.number - 1]];
+  const long = piece.edges.filter(
+    ({ role, dart }) => (role === 'seam' || role === 'centre') && dart === undefined,
+  );
+  return long.map((edge) => {
+    const isSide = edge.side || edge.points === long.at(-1)?.points;
+    if (edge === long[0] && piece.number === 1)
+      return { edge, heading: centre ? heading(centre.id) : 'none', column: 'Outer leg' };
+    if (!isSide || edge === long[0]) return { edge, heading: heading(before?.id ?? ''), column: 'Outer leg' };
+    return after
+      ? { edge, heading: heading(after.id), column: 'Inner leg' }
+      : { edge, heading: `${side}: the side seam`, column: 'Side seam from the centre line' };
+  });
+}
+
+const xOn = ({ points }: Edge, y: number): number | null => {
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    if ((a.y <= y && b.y >= y) || (b.y <= y && a.y >= y))
+      return a.y === b.y ? a.x : a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y);
+  }
+  return null;
+};
+
+describe.each(CASES)('drawn by hand: $name', ({ input }) => {
+  const { draft: drafted, client, sheet } = input;
+  const hand = new Hand(handSheet(input), client.unit);
+
+  it('has every leg and side seam where the panels have their edges, at each level', () => {
+    let compared = 0;
+    for (const piece of drafted.pieces)
+      for (const { edge, heading, column } of longEdges(drafted, sheet.style, piece)) {
+        if (heading === 'none') {
+          for (const { x } of edge.points) expect(x).toBe(0);
+          continue;
+        }
+        const marks = hand.marks(heading, column);
+        for (const level of drafted.levels) {
+          const x = xOn(edge, level.y);
+          if (x === null) continue;
+          const mark = [...marks.values()].find(({ y }) => Math.abs(y - level.y) < 1);
+          const away = Math.hypot((mark?.x ?? Number.NaN) - x, (mark?.y ?? Number.NaN) - level.y);
+          expect(away, `${piece.id}, ${heading}, ${level.name}`).toBeLessThanOrEqual(HAND_MM);
+          compared += 1;
+        }
+      }
+    // A garment that lies between two levels has none to compare at.
+    const reached = drafted.proof.ledger.filter(({ sewnGirth }) => sewnGirth !== null).length;
+    expect(compared).toBeGreaterThanOrEqual(reached * drafted.pieces.length);
+  });
+
+  it('keeps a smooth curve through the marks on the edge between them too', () => {
+    for (const piece of drafted.pieces)
+      for (const { edge, heading, column } of longEdges(drafted, sheet.style, piece)) {
+        if (heading === 'none') continue;
+        const marks = [...hand.marks(heading, column).values()];
+        const line = smoothLine(
+          marks.map(({ y }) => y),
+          marks.map(({ x }) => x),
+        );
+        const ys = edge.points.map(({ y }) => y);
+        const drawn = sampled(
+          Array.from({ length: 400 }, (_, i) => {
+            const y = Math.min(...ys) + ((Math.max(...ys) - Math.min(...ys)) * i) / 399;
+            return { x: xAt(line, y), y };
+          }),
+          5,
+        );
+        for (const point of drawn)
+          expect(toLines(point, [edge.points]), `${piece.id}, ${heading}, ${point.y}`).toBeLessThanOrEqual(
+            CURVE_MM,
+          );
+      }
+  });
+
+  it('has ends and balance marks of both mates where truing put them', () => {
+    const rows = hand.rows(/^True/);
+    const line = (name: string): number =>
+      [...hand.lines].find(([key]) => key.toLowerCase().split(', ').includes(name))?.[1] ?? Number.NaN;
+    const label = ({ block, number }: Piece): string => `${block === 'front' ? 'Front' : 'Back'} ${number}`;
+    for (const { kind, a, b } of drafted.proof.seams) {
+      if (kind === 'shoulder' || kind === 'dart') continue;
+      const mates = [a, b].map(({ piece, edge }) => {
+        const own = drafted.pieces.find(({ id }) => id === piece) as Piece;
+        const ys = (own.edges[edge] as Edge).points.map(({ y }) => y);
+        const marks = new Map(
+          own.marks.filter((mark) => mark.edge === edge).map((mark) => [mark.level, mark.at.y]),
+        );
+        return { own, top: Math.min(...ys), hem: Math.max(...ys), marks };
+      });
+      const seam = mates.map(({ own }) => label(own)).join(' – ');
+      const check = (what: string, lineName: string, heights: readonly number[]): void => {
+        const row = rows.find(([name, from]) => name === `${seam}, ${what}` && from === lineName);
+        for (const [i, y] of heights.entries()) {
+          const drawn = hand.against(row ? row[i + 2] : 'on the line', line(lineName));
+          expect(Math.abs(drawn - y), `${seam}, ${what}, ${lineName}`).toBeLessThanOrEqual(
+            HAND_MM / 2 + 0.01,
+          );
+        }
+      };
+      check(
+        'upper end',
+        // A wedge of a shouldered block runs up to mid-shoulder.
+        kind === 'wedge' && hand.lines.has('Mid-shoulder') ? 'mid-shoulder' : 'top line',
+        mates.map(({ top }) => top),
+      );
+      check(
+        'lower end',
+        'hem line',
+        mates.map(({ hem }) => hem),
+      );
+      const names = {
+        overBust: 'over-bust',
+        bust: 'bust',
+        underBust: 'under-bust',
+        waist: 'waist',
+        highHip: 'high hip',
+        hip: 'hip',
+      };
+      for (const level of mates[0]?.marks.keys() ?? [])
+        check(
+          'mark',
+          names[level],
+          mates.map(({ marks }) => marks.get(level) ?? Number.NaN),
+        );
+    }
+  });
+
+  it('has top edge, hem, neckline, shoulder and armhole through its points', () => {
+    const rows = hand
+      .rows(/: neckline, shoulder|^Top edge|^Hem$/)
+      .filter(([name = '']) => !name.includes(' – '));
+    const starts = rows.flatMap(([name], i) => (name === '' ? [] : [i]));
+    const free = drafted.pieces.flatMap((piece) =>
+      piece.edges
+        .filter(({ role }) => role !== 'seam' && role !== 'centre')
+        .map((edge) => ({ edge, name: `${pieceLabel(piece)}, ${edgeName(edge, piece)}` })),
+    );
+    expect(starts.map((i) => rows[i]?.[0]).sort()).toEqual(free.map(({ name }) => name).sort());
+    const drawn = starts.map((start, i) => ({
+      name: rows[start]?.[0],
+      points: rows
+        .slice(start, starts[i + 1])
+        .map(([, x, y]): Point => ({ x: hand.read(x), y: hand.read(y) })),
+    }));
+    const away = (p: Point | undefined, q: Point | undefined): number =>
+      Math.hypot((p?.x ?? Number.NaN) - (q?.x ?? 0), (p?.y ?? 0) - (q?.y ?? 0));
+    for (const { edge, name } of free) {
+      const ends = [edge.points[0], edge.points.at(-1)].sort((p, q) => (p?.x ?? 0) - (q?.x ?? 0));
+      const own = drawn.filter((each) => each.name === name);
+      const found = own.find(
+        ({ points }) => Math.max(away(points[0], ends[0]), away(points.at(-1), ends[1])) <= HAND_MM,
+      );
+      expect(found, name).toBeDefined();
+      for (const point of found?.points ?? [])
+        expect(toLines(point, [edge.points])).toBeLessThanOrEqual(HAND_MM);
+    }
+  });
+
+  it('adds up: closed half and wedges to the width, panels to half of the garment', () => {
+    for (const side of ['Front', 'Back']) {
+      const rows = hand.rows(new RegExp(`^${side}: the side seam`));
+      for (const [, net, wedges, width] of rows)
+        if (net !== '') expect(hand.read(net) + hand.read(wedges)).toBeCloseTo(hand.read(width), 3);
+    }
+    for (const [name, panels = '', together, must] of hand.rows(/^Prove/)) {
+      const sum = panels.split(' + ').reduce((all, each) => all + hand.read(each), 0);
+      expect(sum, name).toBeCloseTo(hand.read(together), 3);
+      // Each panel is rounded by itself: half a division a panel, and half of one for the sum itself.
+      expect(Math.abs(sum - hand.read(must)), name).toBeLessThanOrEqual(
+        (drafted.pieces.length + 1) * (HAND_MM / 2) + 0.1,
+      );
+    }
+  });
+
+  it('says only numbers', () => {
+    expect(JSON.stringify(hand.sheet)).not.toMatch(/NaN|undefined|Infinity|"–"/);
+    for (const { tables } of hand.sheet.steps)
+      for (const { columns, rows } of tables)
+        for (const row of rows) expect(row).toHaveLength(columns.length);
+  });
+});
+
+describe('a sheet with shoulders or darts', () => {
+  const sheetOf = (name: string): Hand =>
+    new Hand(handSheet(demoPattern('A4', NAMED_STYLES.get(name)?.style)), DEMO_CLIENT.unit);
+
+  it('names mid-shoulder and the points of darts for what they are', () => {
+    const princess = [...sheetOf('princess-bodice').lines.keys()];
+    expect(princess[0]).toBe('Mid-shoulder');
+    expect(princess.filter((name) => name.startsWith('Dart point at '))).toHaveLength(2);
+    const darted = [...sheetOf('darted-bodice').lines.keys()];
+    expect(darted.filter((name) => name.startsWith('Dart point at '))).toHaveLength(1);
+    for (const name of [...princess, ...darted]) expect(name).not.toMatch(/cup/i);
+    expect([...new Hand(handSheet(demoPattern()), 'in').lines.keys()].join()).not.toMatch(/Dart|shoulder/);
+  });
+
+  it('gives a dart numbers between its points only, and the side seam from the underarm down', () => {
+    const hand = sheetOf('princess-bodice');
+    const dart = hand.rows(/^Front: side-front dart/);
+    expect(dart[0]?.[0]).toMatch(/^Dart point/);
+    expect(dart.at(-1)?.[0]).toMatch(/^Dart point/);
+    expect(dart.slice(1, -1).length).toBeGreaterThan(2);
+    for (const [, intake] of dart.slice(1, -1)) expect(hand.read(intake)).toBeGreaterThan(0);
+    for (const [, intake] of [dart[0], dart.at(-1)].map((row) => row ?? []))
+      expect(hand.read(intake)).toBe(0);
+    expect(hand.rows(/^Front: the side seam/)[0]?.[0]).toMatch(/^Over-bust/);
+    expect(hand.rows(/^Front: bust wedge/)[0]?.[0]).toBe('Mid-shoulder');
+  });
+
+  it('measures shoulder seams and the legs of darts instead of truing them from the waist', () => {
+    for (const name of ['princess-bodice', 'darted-bodice']) {
+      const hand = sheetOf(name);
+      const trued = hand.rows(/^True/);
+      for (const [seam] of trued) expect(seam).not.toMatch(/Front 1 – (Front 1|Back 1)|Back 1 – Back 1/);
+      const made = demoPattern('A4', NAMED_STYLES.get(name)?.style).draft;
+      const shoulder = hand.rows(/^Back: neckline/).filter(([seam = '']) => seam.includes(' – '));
+      const rows = made.proof.seams.filter(({ kind }) => kind === 'shoulder');
+      expect(shoulder).toHaveLength(rows.length);
+      for (const [i, { lengthA, lengthB }] of rows.entries()) {
+        expect(Math.abs(hand.read(shoulder[i]?.[1]) - lengthA)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+        expect(Math.abs(hand.read(shoulder[i]?.[2]) - lengthB)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+      }
+      const [points, legs] = hand.step(/^Darts$/)?.tables ?? [];
+      const darts = made.pieces.flatMap((piece) => piece.darts);
+      expect(legs?.rows).toHaveLength(darts.length);
+      // A closed dart has two points, an open one has one.
+      expect(points?.rows).toHaveLength(darts.reduce((sum, { open }) => sum + (open ? 1 : 2), 0));
+      for (const [, inner, outer] of legs?.rows ?? [])
+        expect(Math.abs(hand.read(inner) - hand.read(outer))).toBeLessThanOrEqual(HAND_MM);
+    }
+    expect(sheetOf('off-shoulder-bridal').step(/^Darts$|neckline/)).toBeUndefined();
+  });
+});
+
+describe('a sheet with a shoulder band', () => {
+  const style = NAMED_STYLES.get('off-shoulder-bridal')?.style as Style;
+
+  /** Every point of a band's step lies on the band, and its allowances are the band's own. */
+  const follows = (hand: Hand, heading: RegExp, band: Piece | undefined): void => {
+    const [edges, marks] = hand.step(heading)?.tables ?? [];
+    expect(band).toBeDefined();
+    expect(edges?.rows.filter(([name]) => name !== '').map(([name]) => name)).toEqual([
+      `centre ${band?.block}`,
+      'edge to the panels',
+      'armhole',
+      'shoulder line',
+      'neckline',
+    ]);
+    let at = -1;
+    for (const [name, x, y, allowance] of edges?.rows ?? []) {
+      if (name !== '') at += 1;
+      const edge = band?.edges[at] as Edge;
+      const point = { x: hand.read(x), y: hand.read(y) };
+      expect(toLines(point, [edge.points]), name).toBeLessThanOrEqual(HAND_MM);
+      if (name === '' || allowance === 'on the fold') continue;
+      expect(hand.read(allowance)).toBeCloseTo(edge.allowance, 3);
+    }
+    expect(marks?.rows).toHaveLength(band?.marks.length ?? 0);
+    for (const [, x, y] of marks?.rows ?? [])
+      expect(
+        toLines({ x: hand.read(x), y: hand.read(y) }, [band?.edges[1]?.points ?? []]),
+      ).toBeLessThanOrEqual(HAND_MM);
+  };
+
+  it('draws each band through its own points, and rules it as no strip', () => {
+    const input = demoPattern('A4', style);
+    const hand = new Hand(handSheet(input), DEMO_CLIENT.unit);
+    for (const side of ['front', 'back'] as const)
+      follows(
+        hand,
+        new RegExp(`^${side} shoulder band$`, 'i'),
+        input.draft.extras.find(({ id }) => id === `${side}-band`),
+      );
+    expect(hand.rows(/^Beside the panels/).map(([strip]) => strip)).toEqual(['Back modesty panel']);
+  });
+
+  it('draws the bands of each half in that half’s own coordinates, where the sides differ', () => {
+    const rightWedges = style.wedges.map((wedge) => ({ ...wedge, id: `right-${wedge.id}` }));
+    const input = demoPattern('A4', { ...style, rightWedges });
+    const whole = draftWhole(DEMO_CLIENT.measurements, { ...style, rightWedges });
+    const hand = new Hand(handSheet({ ...input, draft: whole }), DEMO_CLIENT.unit);
+    for (const side of ['left', 'right'] as const)
+      follows(
+        hand,
+        new RegExp(`^${side} half: front shoulder band$`, 'i'),
+        whole.halves?.[side].extras.find(({ id }) => id === 'front-band'),
+      );
+    // Each panel once, as the sheet's remark and the whole draft have it.
+    const cut = hand.rows(/half: cut apart/);
+    expect(cut).toHaveLength(whole.pieces.length);
+    for (const [, count] of cut) expect(count).toBe('1');
+  });
+});
+
+describe('a sheet', () => {
+  it('has no steps where nothing could be drafted', () => {
+    const input = demoPattern();
+    const none = draft({ ...DEMO_TAPE, waist: null }, DEFAULT_STYLE);
+    const sheet = handSheet({ ...input, draft: none });
+    expect(sheet.steps).toEqual([]);
+    expect(sheet.warning).toMatch(/do not cut/);
+  });
+});
+
+const DEMO_TAPE = drawBodies(1, 3)[0] as ReturnType<typeof drawBodies>[number];

@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type DragEvent, type DragState, drag, IDLE } from '../../../src/table/gestures/drag';
+
+const press: DragEvent = { kind: 'press', handle: 'axis:a', at: { x: 100, y: 50 }, value: 12 };
+const to = (x: number, y: number): DragEvent => ({ kind: 'move', at: { x, y } });
+
+function run(events: readonly DragEvent[]) {
+  let state: DragState = IDLE;
+  return events.map((event) => {
+    const step = drag(state, event);
+    ({ state } = step);
+    return step;
+  });
+}
+
+describe('a drag', () => {
+  it('tells the travel from where it was pressed, and keeps it on release', () => {
+    const steps = run([press, to(110, 50), to(90, 46), { kind: 'release' }]);
+    expect(steps.map(({ effect }) => effect)).toEqual(['none', 'preview', 'preview', 'commit']);
+    expect(steps.map(({ travel }) => travel)).toEqual([null, { x: 10, y: 0 }, { x: -10, y: -4 }, null]);
+    expect(steps.at(-1)?.state).toEqual(IDLE);
+  });
+
+  it('never moves anything under a click whose hand shakes', () => {
+    const steps = run([press, to(101, 51), to(99, 49), { kind: 'release' }]);
+    expect(steps.map(({ effect }) => effect)).toEqual(['none', 'none', 'none', 'none']);
+  });
+
+  it('puts the old number back when it is broken off', () => {
+    expect(run([press, to(140, 50), { kind: 'cancel' }]).at(-1)?.effect).toBe('restore');
+    expect(run([press, { kind: 'cancel' }]).at(-1)?.effect).toBe('none');
+  });
+
+  it('stays with the first handle when another is pressed', () => {
+    const steps = run([press, to(140, 50), { ...press, handle: 'leg:b' }, to(150, 50)]);
+    expect(steps.at(-1)?.state).toMatchObject({ handle: 'axis:a' });
+  });
+
+  it('ends idle after every release or cancel, with at most one commit a press', () => {
+    const event = fc.oneof(
+      fc.constant<DragEvent>(press),
+      fc.tuple(fc.integer({ min: 0, max: 300 }), fc.integer({ min: 0, max: 300 })).map(([x, y]) => to(x, y)),
+      fc.constant<DragEvent>({ kind: 'release' }),
+      fc.constant<DragEvent>({ kind: 'cancel' }),
+    );
+    fc.assert(
+      fc.property(fc.array(event, { maxLength: 40 }), (events) => {
+        const steps = run(events);
+        let presses = 0;
+        let ends = 0;
+        steps.forEach((step, i) => {
+          const { kind } = events[i] as DragEvent;
+          if (kind === 'press') presses += 1;
+          if (step.effect === 'commit' || step.effect === 'restore') ends += 1;
+          if (kind === 'release' || kind === 'cancel') expect(step.state).toEqual(IDLE);
+          expect(step.travel !== null).toBe(step.effect === 'preview');
+        });
+        expect(ends).toBeLessThanOrEqual(presses);
+      }),
+    );
+  });
+});

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { type HandsEvent, handle, NO_HANDS, wheelFactor } from '../../../src/table/gestures/pointers';
+
+const event = (kind: HandsEvent['kind'], id: number, x: number, y: number): HandsEvent => ({
+  kind,
+  id,
+  x,
+  y,
+});
+
+function run(...events: HandsEvent[]) {
+  let hands = NO_HANDS;
+  return events.map((each) => {
+    const step = handle(hands, each);
+    ({ hands } = step);
+    return step;
+  });
+}
+
+describe('hands on the table', () => {
+  it('moves it with one finger from where that came down', () => {
+    const [, step] = run(event('down', 1, 100, 100), event('move', 1, 140, 90));
+    expect(step?.shift).toEqual({ from: { x: 100, y: 100 }, to: { x: 140, y: 90 }, factor: 1 });
+  });
+
+  it('leaves it alone under a click whose hand shakes', () => {
+    const steps = run(event('down', 1, 100, 100), event('move', 1, 102, 101), event('up', 1, 102, 101));
+    expect(steps.map(({ shift }) => shift)).toEqual([null, null, null]);
+    expect(steps.at(-1)?.hands).toEqual(NO_HANDS);
+  });
+
+  it('loses none of the travel that it waited for', () => {
+    const steps = run(event('down', 1, 100, 100), event('move', 1, 103, 100), event('move', 1, 106, 100));
+    expect(steps.at(-1)?.shift).toMatchObject({ from: { x: 100 }, to: { x: 106 } });
+  });
+
+  it('scales it by how far two fingers part, about the middle between them', () => {
+    const steps = run(event('down', 1, 100, 100), event('down', 2, 200, 100), event('move', 2, 300, 100));
+    expect(steps.at(-1)?.shift).toEqual({ from: { x: 150, y: 100 }, to: { x: 200, y: 100 }, factor: 2 });
+  });
+
+  it('does not jump when one of two fingers is lifted', () => {
+    const steps = run(
+      event('down', 1, 100, 100),
+      event('down', 2, 200, 100),
+      event('up', 1, 100, 100),
+      event('move', 2, 205, 100),
+    );
+    expect(steps.at(-1)?.shift).toEqual({ from: { x: 200, y: 100 }, to: { x: 205, y: 100 }, factor: 1 });
+  });
+
+  it('does not listen to a third finger or to one that never came down', () => {
+    const steps = run(
+      event('down', 1, 0, 0),
+      event('down', 2, 50, 0),
+      event('down', 3, 90, 0),
+      event('move', 3, 10, 10),
+      event('move', 9, 10, 10),
+    );
+    expect(steps.at(-1)?.shift).toBeNull();
+    expect(steps.at(-1)?.hands.fingers.map(({ id }) => id)).toEqual([1, 2]);
+  });
+
+  it('keeps its scale when two fingers meet in one place', () => {
+    const steps = run(event('down', 1, 100, 100), event('down', 2, 200, 100), event('move', 2, 100, 100));
+    expect(steps.at(-1)?.shift?.factor).toBe(1);
+  });
+});
+
+describe('the wheel', () => {
+  it('draws nearer when turned away and back again by the same turn', () => {
+    expect(wheelFactor(-120, 0)).toBeGreaterThan(1);
+    expect(wheelFactor(-120, 0) * wheelFactor(120, 0)).toBeCloseTo(1, 12);
+  });
+
+  it('knows lines and pages, and never more than doubles in one turn', () => {
+    expect(wheelFactor(-3, 1)).toBeCloseTo(wheelFactor(-48, 0), 12);
+    expect(wheelFactor(-1, 2)).toBeGreaterThan(wheelFactor(-1, 1));
+    expect(wheelFactor(-1e9, 0)).toBe(2);
+    expect(wheelFactor(1e9, 0)).toBe(0.5);
+  });
+});
