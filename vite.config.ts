@@ -32,7 +32,7 @@ const contentSecurityPolicy: Plugin = {
 };
 
 // jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
-const absent = fileURLToPath(new URL('src/paper/emptyModule.ts', import.meta.url));
+const emptyModule = fileURLToPath(new URL('src/paper/emptyModule.ts', import.meta.url));
 
 // The pure layers do nothing by being loaded, so a step fetches only what it takes from them, not all that their index names.
 const PURE = /[\\/]src[\\/](engine|document)[\\/]/;
@@ -40,7 +40,7 @@ const PURE = /[\\/]src[\\/](engine|document)[\\/]/;
 export default defineConfig({
   base: './',
   plugins: [react(), contentSecurityPolicy, offlineWorker],
-  resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
+  resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },

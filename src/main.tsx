@@ -6,10 +6,10 @@ import {
   App,
   browserStorage,
   createBookStorage,
-  createTable,
+  createStore,
   keepHistory,
   loadHistory,
-  TableContext,
+  StoreContext,
 } from './app';
 import './app/styles/base.css';
 import './app/styles/shell.css';
@@ -32,15 +32,15 @@ import './app/styles/print.css';
 const local = browserStorage(window);
 const storage = createBookStorage({ storage: local, now: () => new Date() });
 const { book, said } = storage.load();
-const table = createTable(book, loadHistory(local, book));
-keepHistory(local, storage, () => table.getState().history);
+const store = createStore(book, loadHistory(local, book));
+keepHistory(local, storage, () => store.getState().history);
 
-table.subscribe(({ history }, before) => {
+store.subscribe(({ history }, before) => {
   if (history.present !== before.history.present) storage.save(history.present);
 });
 // A number half typed or a handle half pulled is kept too when the page goes away; on a tablet being hidden may be the
 // last that is heard of it. Registered before the storage's own listeners, which then find it.
-const settle = (): void => table.getState().keep('last change');
+const settle = (): void => store.getState().keep('last change');
 window.addEventListener('pagehide', settle);
 document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'hidden') settle();
@@ -51,8 +51,8 @@ const root = document.getElementById('root');
 if (root)
   createRoot(root).render(
     <StrictMode>
-      <TableContext value={table}>
+      <StoreContext value={store}>
         <App keeping={{ storage, said }} />
-      </TableContext>
+      </StoreContext>
     </StrictMode>,
   );

@@ -4,5 +4,5 @@ export { App } from './shell/App';
 export { createBookStorage } from './storage/bookStorage';
 export { keepHistory, loadHistory } from './storage/historyStorage';
 export { browserStorage } from './storage/storageLike';
-export { createTable } from './store/store';
-export { TableContext } from './store/storeContext';
+export { createStore } from './store/store';
+export { StoreContext } from './store/storeContext';

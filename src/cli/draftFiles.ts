@@ -9,7 +9,7 @@ import { type FileClient, tapeOf } from './clientFile';
 import { fontFiles } from './fontFiles';
 import { makeDirectory } from './makeDirectory';
 import type { Print } from './paperNamed';
-import { piecesFile } from './piecesFile';
+import { piecesFile, SEVERITY_IN_FILES } from './piecesFile';
 
 type Paper = typeof import('../paper');
 
@@ -68,7 +68,7 @@ async function patternContents(
   const asked: PlanInput = {
     draft: drafted,
     client: { ...client, unit },
-    sheet: { name: title, style, acknowledgedReduction: null },
+    savedDraft: { name: title, style, acknowledgedReduction: null },
     date: today(),
     nap: print.nap || print.kind === 'projector',
     making: layer.usualMaking(unit),
@@ -119,5 +119,5 @@ function today(): string {
 export function issueLine(issue: Issue, { style }: FileStyle, { unit }: FileClient): string {
   const { piece, block, seam, level, wedge, field } = issue.at;
   const place = [piece ?? seam ?? block, level, wedge].filter((part) => part !== undefined).join(' ');
-  return `${issue.severity} ${place || (field ?? 'draft')}: ${issueSentence(issue, { unit, style })}\n`;
+  return `${SEVERITY_IN_FILES[issue.severity]} ${place || (field ?? 'draft')}: ${issueSentence(issue, { unit, style })}\n`;
 }

@@ -61,7 +61,7 @@ async function files(
   const { issues } = drafted.value;
   for (const issue of issues.filter(({ severity }) => severity !== 'note'))
     process.stderr.write(issueLine(issue, style, client.value));
-  return issues.some(({ severity }) => severity === 'block') ? MUST_NOT_BE_CUT : DRAFTED;
+  return issues.some(({ severity }) => severity === 'error') ? MUST_NOT_BE_CUT : DRAFTED;
 }
 
 async function clientOf(path: string | null): Promise<Read<FileClient>> {

@@ -87,10 +87,20 @@ const markOf = ({ kind, level, at }: Mark) => ({ kind, level, at: placeOf(at) })
 
 const issueOf = (issue: Issue, style: Style, unit: FileUnit) => ({
   code: issue.code,
-  severity: issue.severity,
+  severity: SEVERITY_IN_FILES[issue.severity],
   message: issueSentence(issue, { unit, style }),
-  at: issue.at,
+  at: placeInFile(issue.at),
 });
+
+/** How serious an issue is, as files and the error stream spell it. */
+export const SEVERITY_IN_FILES = { error: 'block', warn: 'warn', note: 'note' } as const;
+
+/** The half an issue stands on is called `hand` in files, since `side` is the id of a piece there. */
+function placeInFile(at: Issue['at']): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(at).map(([part, name]) => [part === 'side' ? 'hand' : part, name]),
+  );
+}
 
 const nameOf = ({ piece, edge }: EdgeReference): string => `${piece}/${edge}`;
 

@@ -4,19 +4,19 @@ export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
 export { pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addClient,
-  addSheet,
+  addDraft,
   archiveClient,
   byLastUse,
   duplicateClient,
   openClientOf,
   removeClient,
-  removeSheet,
+  removeDraft,
 } from './edit/clients';
 export {
   addWedge,
   balanceAll,
   changeClient,
-  changeSheet,
+  changeDraft,
   changeStyle,
   removeWedge,
   setCup,
@@ -55,7 +55,7 @@ export {
   topFromOverBust,
   wedgeRunsUp,
 } from './edit/shoulders';
-export { bookOnTable, setDiffering, setRightWedges, setSide, styleOnTable } from './edit/sides';
+export { setDiffering, setRightWedges, setSide, swapSides, swapSidesOfStyle } from './edit/sides';
 export { turnIntakeTo } from './edit/turnIntakeTo';
 export { type Fault, type Read, refuse } from './files/fault';
 export { isObject, kindOf, parseJson } from './files/json';
@@ -93,11 +93,11 @@ export {
   BOOK_VERSION,
   type Book,
   type Client,
+  type ComparisonDraft,
   type OwnStyle,
   openClient,
-  openSheet,
+  openDraftOf,
   type SavedDraft,
-  type Sheet,
   type Unit,
 } from './model/book';
 export { apply, type Delta, delta } from './model/delta';

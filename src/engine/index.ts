@@ -20,7 +20,7 @@ export {
 export { type BandWalkRow, bandWalk } from './checks/bandWalk';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './checks/cautions';
 export { closeUp, type Placement, placePoint } from './checks/closedUp';
-export type { EdgeRunRow } from './checks/edgeContinuity';
+export type { EdgeContinuityRow } from './checks/edgeContinuity';
 export type { LedgerRow } from './checks/ledger';
 export type { DartWalkRow, SeamWalkRow } from './checks/seamWalk';
 export { type ClosedAt, type PiecePart, partsOf } from './checks/slash';
@@ -63,9 +63,9 @@ export {
   type TopLevel,
   type Wedge,
 } from './style/style';
-export { styleOfHand } from './style/styleOfHand';
+export { styleOfSide } from './style/styleOfSide';
 export { SHOULDERS_SPANS, STYLE_SPANS } from './style/styleSpans';
 export { turnsHemUp } from './style/turnedHem';
 export type { Issue, IssueCode, Severity } from './terms/issue';
-export { HANDS, type Hand, LEVEL_NAMES, type LevelName, type PerLevel, type Side } from './terms/names';
+export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';

@@ -1,6 +1,6 @@
 // A draft's pieces with their lines, and what is written on each once it is known where on the plan it lies.
 
-import type { Client, Sheet } from '../document';
+import type { Client, SavedDraft } from '../document';
 import type { Draft, Piece, Point } from '../engine';
 import { type Box, type InkLine, type InkText, moved } from './ink';
 import type { Letters } from './letters/letters';
@@ -15,7 +15,7 @@ import { panelTexts } from './panel/panelTexts';
 export interface PlanInput {
   readonly draft: Draft;
   readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
-  readonly sheet: Pick<Sheet, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
+  readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
   /** The day as it is to be printed. */
   readonly date: string;
   /** For names that the page's own font cannot set. */
@@ -62,15 +62,15 @@ export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
 export function placePanels(
   lined: readonly LinedPiece[],
   places: readonly Place[],
-  { client, sheet }: PlanInput,
+  { client, savedDraft }: PlanInput,
   bands: readonly Box[],
   { letters, heavierMm }: Reading = ON_PAPER,
 ): PlacedPanel[] {
   const names = {
     client: client.name,
-    draft: sheet.name,
+    draft: savedDraft.name,
     unit: client.unit,
-    style: sheet.style,
+    style: savedDraft.style,
     letters,
     heavierMm,
   };

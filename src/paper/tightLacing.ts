@@ -3,19 +3,19 @@
 import { formatLength, isRead, issueSentence, wantsReading } from '../document';
 import type { PlanInput } from './placePanels';
 
-type Laced = Pick<PlanInput, 'draft' | 'client' | 'sheet'>;
+type Laced = Pick<PlanInput, 'draft' | 'client' | 'savedDraft'>;
 
 /** The cautions themselves belong on the print. */
 export const isTightlyLaced = ({ draft }: Pick<Laced, 'draft'>): boolean => draft.issues.some(wantsReading);
 
 /** A sentence or two each; none where nothing is drawn in past the usual and nothing was acknowledged. */
-export function tightLacingLines({ draft, client, sheet }: Laced): string[] {
+export function tightLacingLines({ draft, client, savedDraft }: Laced): string[] {
   const high = draft.issues.filter(wantsReading);
-  const context = { unit: client.unit, style: sheet.style };
+  const context = { unit: client.unit, style: savedDraft.style };
   return [
-    ...high.map((issue) => issueSentence(issue, { ...context, read: isRead(issue, sheet) })),
-    ...acknowledged(sheet, client.unit),
-    ...(high.every((issue) => isRead(issue, sheet))
+    ...high.map((issue) => issueSentence(issue, { ...context, read: isRead(issue, savedDraft) })),
+    ...acknowledged(savedDraft, client.unit),
+    ...(high.every((issue) => isRead(issue, savedDraft))
       ? []
       : ['The cautions for this reduction have not been acknowledged.']),
   ];
@@ -23,7 +23,7 @@ export function tightLacingLines({ draft, client, sheet }: Laced): string[] {
 
 /** What the cautions were acknowledged for, whatever has become of it since. */
 function acknowledged(
-  { acknowledgedReduction: waist, acknowledgedRibs: ribs = 0 }: Laced['sheet'],
+  { acknowledgedReduction: waist, acknowledgedRibs: ribs = 0 }: Laced['savedDraft'],
   unit: Laced['client']['unit'],
 ): string[] {
   if (waist === null) return [];

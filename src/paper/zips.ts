@@ -8,9 +8,9 @@ type Zipped = Pick<Style, 'closure' | 'joinedSide'>;
  * "zip" on an edge that closes with one, "zip on the left" on a side seam of which the garment has two; null elsewhere. It is
  * worn on the left as a rule (common practice, no source).
  */
-export function zipOn({ id, block, cut }: Piece, { role, side }: Edge, style: Zipped): string | null {
+export function zipOn({ id, block, cut }: Piece, { role, isSideSeam }: Edge, style: Zipped): string | null {
   if (role === 'centre') return style.closure[block] === 'zip' ? 'zip' : null;
-  if (!side || !hasSideZip(style) || id.startsWith('right-')) return null;
+  if (!isSideSeam || !hasSideZip(style) || id.startsWith('right-')) return null;
   return id.startsWith('left-') ? 'zip' : cut.count > 1 || cut.onFold ? 'zip on the left' : 'zip';
 }
 

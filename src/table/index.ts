@@ -1,9 +1,9 @@
 // The editor's one way in.
 
 export type { RestingPlace } from './gestures/snap';
+export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
 export type { HandleActions, Steps } from './gestures/useHandleDrag';
-export { type TableView, useTableView } from './gestures/useTableView';
-export { askedRun, crosses } from './handles/dartExtent';
+export { askedExtent, crosses } from './handles/dartExtent';
 export type { Handle } from './handles/handle';
 export { intakeNow } from './handles/wedgeHandles';
 export { layOut } from './layout/layout';
@@ -11,6 +11,6 @@ export type { Viewport } from './layout/viewport';
 export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/ClosedPart';
 export { ClosedUp, type Picked } from './view/ClosedUp';
-export { CuttingTable } from './view/CuttingTable';
+export { DraftCanvas } from './view/DraftCanvas';
 export { pathThrough } from './view/paths';
 export { SIZING_SIGNS } from './view/WedgeSigns';

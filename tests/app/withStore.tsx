@@ -5,14 +5,14 @@ import { cleanup, type RenderResult, render } from '@testing-library/react';
 import { type UserEvent, userEvent } from '@testing-library/user-event';
 import type { ReactNode } from 'react';
 import { afterEach } from 'vitest';
-import { createTable, type TableStore } from '../../src/app/store/store';
-import { TableContext } from '../../src/app/store/storeContext';
+import { createStore, type Store } from '../../src/app/store/store';
+import { StoreContext } from '../../src/app/store/storeContext';
 import { type Book, type Client, DEMO_BOOK, openClient } from '../../src/document';
 
 afterEach(cleanup);
 
 interface OnTable extends RenderResult {
-  readonly table: TableStore;
+  readonly store: Store;
   readonly user: UserEvent;
   /** The open client as last kept. */
   readonly client: () => Client;
@@ -21,13 +21,13 @@ interface OnTable extends RenderResult {
 }
 
 export function onTable(part: ReactNode, book: Book = DEMO_BOOK): OnTable {
-  const table = createTable(book);
-  const rendered = render(<TableContext value={table}>{part}</TableContext>);
+  const store = createStore(book);
+  const rendered = render(<StoreContext value={store}>{part}</StoreContext>);
   return {
     ...rendered,
-    table,
+    store,
     user: userEvent.setup(),
-    client: () => openClient(table.getState().history.present),
-    changes: () => table.getState().history.past.map(({ change }) => change),
+    client: () => openClient(store.getState().history.present),
+    changes: () => store.getState().history.past.map(({ change }) => change),
   };
 }

@@ -22,7 +22,7 @@ describe('the house', () => {
   it('is read whole', () => {
     expect(sources.size).toBeGreaterThan(20);
     expect([...sources.keys()]).toEqual(
-      expect.arrayContaining(['src/engine/index.ts', 'src/document/book.ts', 'src/main.tsx']),
+      expect.arrayContaining(['src/engine/index.ts', 'src/document/model/book.ts', 'src/main.tsx']),
     );
     const links = [...sources].flatMap(([file, text]) => (file.endsWith('.css') ? [] : linksOf(file, text)));
     expect(links.length).toBeGreaterThan(sources.size);

@@ -17,7 +17,7 @@ import { benchPrinting } from './printing';
 const RUNS = 5;
 
 const { measurements } = DEMO_CLIENT;
-const STYLE = DEMO_CLIENT.sheets[0]?.style as Style;
+const STYLE = DEMO_CLIENT.drafts[0]?.style as Style;
 
 /** Six wedges on either block, the most there may be. */
 const RICHEST: Style = {
@@ -42,7 +42,7 @@ const inputFor = (tape: Measurements, style: Style, paper: PaperChoice, copies =
   return {
     draft: { ...drafted, pieces },
     client: DEMO_CLIENT,
-    sheet: { name: 'Winter ball bodice', style, acknowledgedReduction: null },
+    savedDraft: { name: 'Winter ball bodice', style, acknowledgedReduction: null },
     date: '25 November 2026',
     paper,
   };

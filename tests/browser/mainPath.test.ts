@@ -26,8 +26,8 @@ async function edgesAtWaist(page: Page, piece: string): Promise<{ left: number; 
 async function pull(page: Page, handle: string, mm: number): Promise<void> {
   const box = await page.locator(`[data-handle="${handle}"] .grip`).boundingBox();
   const scale = await page.locator('.cutting-table').evaluate((svg) => {
-    const table = svg as unknown as SVGSVGElement;
-    return table.getBoundingClientRect().width / table.viewBox.baseVal.width;
+    const canvas = svg as unknown as SVGSVGElement;
+    return canvas.getBoundingClientRect().width / canvas.viewBox.baseVal.width;
   });
   if (!box) throw new Error(`${handle} is not on the table`);
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];

@@ -185,13 +185,13 @@ describe('the table in hand', () => {
     await page.mouse.move(x, y);
     await page.mouse.down();
     await page.mouse.move(x + 30, y, { steps: 4 });
-    const bubble = page.locator('.bubble');
-    await expect.poll(() => bubble.textContent()).toMatch(/in◂ Front 1 .+ in · Front 2 .+ in ▸$/);
+    const tooltip = page.locator('.bubble');
+    await expect.poll(() => tooltip.textContent()).toMatch(/in◂ Front 1 .+ in · Front 2 .+ in ▸$/);
     await page.mouse.move(x + 3, y, { steps: 4 });
-    await expect.poll(() => bubble.textContent()).toContain('3⅝ in, on the bust-point line');
+    await expect.poll(() => tooltip.textContent()).toContain('3⅝ in, on the bust-point line');
     await page.keyboard.down('Alt');
     await page.mouse.move(x + 4, y);
-    await expect.poll(() => bubble.textContent()).not.toContain('bust-point line');
+    await expect.poll(() => tooltip.textContent()).not.toContain('bust-point line');
     await page.keyboard.up('Alt');
     await page.mouse.up();
   });
@@ -232,27 +232,28 @@ describe('the table in hand', () => {
       const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
       await press('Start', x, y);
       for (let i = 1; i <= 4; i += 1) await press('Move', x + (dx * i) / 4, y + (dy * i) / 4);
-      const bubble = await page.locator('.bubble').boundingBox();
+      const tooltip = await page.locator('.bubble').boundingBox();
       const [held, waist] = [
         await grip.boundingBox(),
         await page.locator('.level-waist').first().boundingBox(),
       ];
-      if (!bubble || !held || !waist) throw new Error(`nothing is said of ${id}`);
-      expect(bubble.x).toBeGreaterThanOrEqual(0);
-      expect(bubble.x + bubble.width).toBeLessThanOrEqual(width);
-      expect(bubble.y).toBeGreaterThanOrEqual(0);
-      expect(bubble.y + bubble.height).toBeLessThanOrEqual(height);
+      if (!tooltip || !held || !waist) throw new Error(`nothing is said of ${id}`);
+      expect(tooltip.x).toBeGreaterThanOrEqual(0);
+      expect(tooltip.x + tooltip.width).toBeLessThanOrEqual(width);
+      expect(tooltip.y).toBeGreaterThanOrEqual(0);
+      expect(tooltip.y + tooltip.height).toBeLessThanOrEqual(height);
       const apart =
-        bubble.x > held.x + held.width ||
-        bubble.x + bubble.width < held.x ||
-        bubble.y > held.y + held.height ||
-        bubble.y + bubble.height < held.y;
+        tooltip.x > held.x + held.width ||
+        tooltip.x + tooltip.width < held.x ||
+        tooltip.y > held.y + held.height ||
+        tooltip.y + tooltip.height < held.y;
       expect(apart, id).toBe(true);
       // the widths of the panels beside a wedge are read along the waist
       if (id.includes('bust'))
-        expect(bubble.y < waist.y && bubble.y + bubble.height > waist.y, id).toBe(false);
+        expect(tooltip.y < waist.y && tooltip.y + tooltip.height > waist.y, id).toBe(false);
       // a finger hides what is right below it
-      if (hasTouch && bubble.x < x && bubble.x + bubble.width > x) expect(bubble.y, id).toBeLessThan(y + dy);
+      if (hasTouch && tooltip.x < x && tooltip.x + tooltip.width > x)
+        expect(tooltip.y, id).toBeLessThan(y + dy);
       await press('End', x + dx, y + dy);
       await page.getByRole('button', { name: /^Undo/ }).click();
     }

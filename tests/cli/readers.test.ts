@@ -187,7 +187,7 @@ describe('a style', () => {
         block: 'back',
         station: 0.5,
         weight: 1,
-        sizing: 'hand',
+        sizing: 'manual',
         stationAt: {},
         intake: { waist: 31.75 },
       },

@@ -1,6 +1,6 @@
 // A draft as a drawing to be looked at and kept: front and mirrored back as they lie on the table, to the thousandth of a mm.
 
-import type { Draft, Piece, Point, Side } from '../../src/engine';
+import type { BlockName, Draft, Piece, Point } from '../../src/engine';
 import { ringOf } from '../support/outline';
 
 /** Between the two side seams, round everything, and between the panels and a band above them. mm */
@@ -21,8 +21,8 @@ const LOOKS = [
  */
 export function drawDraft(title: string, { levels, pieces, extras }: Draft): string {
   const bands = extras.filter(({ id }) => id.endsWith('-band'));
-  const xs = (side: Side): number[] =>
-    pieces.filter(({ block }) => block === side).flatMap((piece) => ringOf(piece).map(({ x }) => x));
+  const xs = (block: BlockName): number[] =>
+    pieces.filter((piece) => piece.block === block).flatMap((piece) => ringOf(piece).map(({ x }) => x));
   const ys = [
     ...pieces.flatMap((piece) => piece.cutLine.map(({ y }) => y)),
     ...bands.flatMap((band) => band.cutLine.map(({ y }) => y - ROOM.underBand)),
@@ -31,7 +31,7 @@ export function drawDraft(title: string, { levels, pieces, extras }: Draft): str
   const width = front + ROOM.between + back;
   const [top, foot] = [Math.min(...ys), Math.max(...ys)];
   const box = [-ROOM.around, top - ROOM.around / 2, width + 2 * ROOM.around, foot - top + ROOM.around];
-  const block = (side: Side, reach: number): string[] => [
+  const drawBlock = (block: BlockName, reach: number): string[] => [
     ...levels
       .filter(({ y }) => y > top && y < foot)
       .map(({ name, y }) =>
@@ -40,9 +40,9 @@ export function drawDraft(title: string, { levels, pieces, extras }: Draft): str
           { x: reach, y },
         ]),
       ),
-    ...pieces.filter((piece) => piece.block === side).flatMap(panel),
+    ...pieces.filter((piece) => piece.block === block).flatMap(panel),
     ...bands
-      .filter((band) => band.block === side)
+      .filter((band) => band.block === block)
       .flatMap((band) => [`<g transform="translate(0 ${-ROOM.underBand})">`, ...panel(band), '</g>']),
   ];
   return [
@@ -50,10 +50,10 @@ export function drawDraft(title: string, { levels, pieces, extras }: Draft): str
     `<title>${title}</title>`,
     `<style>${LOOKS}</style>`,
     '<g>',
-    ...block('front', front),
+    ...drawBlock('front', front),
     '</g>',
     `<g transform="translate(${thousandths(width)} 0) scale(-1 1)">`,
-    ...block('back', back),
+    ...drawBlock('back', back),
     '</g>',
     '</svg>',
     '',

@@ -31,7 +31,7 @@ const given = (estimated: Client['estimated']): PatternInput => ({
 const pdfWords = async (bytes: Uint8Array | null): Promise<string[]> =>
   (await readPattern(bytes as Uint8Array)).pages.map(({ texts }) => texts.map(({ text }) => text).join(' '));
 const listed = (input: PatternInput) =>
-  makingSections(makingList(input.draft, input.sheet.style, MAKING), MAKING, 'in');
+  makingSections(makingList(input.draft, input.savedDraft.style, MAKING), MAKING, 'in');
 
 /** Everything that can be printed or saved, as the words in it. */
 const PRINTS: readonly (readonly [string, (input: PatternInput) => string | Promise<string>])[] = [

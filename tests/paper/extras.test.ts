@@ -18,7 +18,7 @@ const style: Style = {
 const input = {
   draft: draft(DEMO_CLIENT.measurements, style),
   client: DEMO_CLIENT,
-  sheet: { name: 'With straps', style, acknowledgedReduction: null },
+  savedDraft: { name: 'With straps', style, acknowledgedReduction: null },
   date: '2026-11-25',
   making: usualMaking('in'),
 };

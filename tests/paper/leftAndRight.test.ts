@@ -15,7 +15,7 @@ const SIDES: BodySides = { leftShare: { bust: 0.51, waist: 0.515 }, rightLower: 
 const inputOf = (made: ReturnType<typeof draft>, style: Style = DEFAULT_STYLE) => ({
   draft: made,
   client: DEMO_CLIENT,
-  sheet: { name: 'Two sides', style, acknowledgedReduction: null },
+  savedDraft: { name: 'Two sides', style, acknowledgedReduction: null },
   date: '2026-11-25',
   making: usualMaking('in'),
 });

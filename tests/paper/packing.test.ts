@@ -35,7 +35,7 @@ const CLEAR_MM = 10;
 const inputFor = (tape: Measurements, style: Style, paper: PaperName, nap: boolean): PatternInput => ({
   draft: draft(tape, style),
   client: DEMO_CLIENT,
-  sheet: { ...DEMO_SHEET, style },
+  savedDraft: { ...DEMO_SHEET, style },
   date: '24 November 2026',
   paper: paperChoice(paper),
   nap,

@@ -233,7 +233,7 @@ describe('a panel as narrow as a strap', () => {
     const edges = front.edges.map((edge, i) => ({
       ...edge,
       role: 'seam' as const,
-      side: i % 2 === 1,
+      isSideSeam: i % 2 === 1,
       mate: { piece: 'front-2', edge: i },
       allowance: 6,
       points: [corners[i] as ReadPoint, corners[(i + 1) % 4] as ReadPoint],

@@ -174,7 +174,7 @@ describe.each(PAPERS)('a pattern on $name', ({ name, short, long }) => {
         sheets.findIndex((sheet) => nameOf(sheet) === `${String.fromCharCode(65 + row)}${column + 1}`),
       );
       for (const end of ends) {
-        for (const mark of joint.marks)
+        for (const mark of joint.joinMarks)
           expect(
             Math.min(...(marks[end] ?? []).map(({ x, y }) => Math.hypot(x - mark.x, y - mark.y))),
           ).toBeLessThan(0.1);
@@ -242,7 +242,7 @@ describe('a pattern that must be spoken about', () => {
     const drafted = demoPattern();
     const fault = {
       code: 'panelTooNarrow',
-      severity: 'block',
+      severity: 'error',
       at: { piece: 'front-1' },
       values: { width: 12, least: 20 },
     } as const;
@@ -266,7 +266,7 @@ describe('a pattern that must be spoken about', () => {
     const asked = demoPattern('A4', tight);
     const open = await readPattern(await patternPdf(asked));
     expect(words(open.pages[0] as ReadPage)).toContain('have not been acknowledged');
-    const read = { ...asked, sheet: { ...asked.sheet, acknowledgedReduction: inches(4.5) } };
+    const read = { ...asked, savedDraft: { ...asked.savedDraft, acknowledgedReduction: inches(4.5) } };
     const said = words((await readPattern(await patternPdf(read))).pages[0] as ReadPage);
     expect(said).toContain('drawn in by 4½ in');
     expect(said).toContain('reduction of 4½ in were read and acknowledged');
@@ -283,7 +283,7 @@ describe('a pattern that must be spoken about', () => {
       words((await readPattern(await patternPdf(input))).pages[0] as ReadPage);
     const acknowledgedFor = (ribs: number) => ({
       ...asked,
-      sheet: { ...asked.sheet, acknowledgedReduction: inches(2), acknowledgedRibs: ribs },
+      savedDraft: { ...asked.savedDraft, acknowledgedReduction: inches(2), acknowledgedRibs: ribs },
     });
     const covered = await first(acknowledgedFor(inches(6)));
     expect(covered).toContain('waist reduction of 2 in and an under-bust reduction of 6 in were read');
@@ -319,7 +319,7 @@ describe('a pattern that must be spoken about', () => {
     const input = {
       ...asked,
       client: { ...asked.client, name: `Łucja\u0007 Ōe 王\n${'W'.repeat(400)}` },
-      sheet: { ...asked.sheet, name: 'x'.repeat(5000) },
+      savedDraft: { ...asked.savedDraft, name: 'x'.repeat(5000) },
     };
     const { pages, title } = await readPattern(await patternPdf(input));
     expect(words(pages[0] as ReadPage)).toContain('Lucja Oe ?');

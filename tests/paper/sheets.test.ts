@@ -151,7 +151,7 @@ describe('clipLine', () => {
         const parts = boxes.flatMap((each) => clipLine(points, each));
         // A stretch along the common side is in both boxes.
         fc.pre(!points.some(({ x }) => x === 7.5));
-        expect(parts.reduce((sum, run) => sum + length(run.points), 0)).toBeCloseTo(length(points), 6);
+        expect(parts.reduce((sum, extent) => sum + length(extent.points), 0)).toBeCloseTo(length(points), 6);
       }),
     );
   });
@@ -267,7 +267,7 @@ describe('sheets', () => {
     const { grid, sheets, joints } = layOut(demoPattern('A4'));
     expect(joints.length).toBeGreaterThan(4);
     expect(new Set(joints.map(({ number }) => number)).size).toBe(joints.length);
-    for (const { sheets: pair, marks } of joints)
+    for (const { sheets: pair, joinMarks: marks } of joints)
       for (const mark of marks) {
         const holders = sheets.filter((sheet) => {
           const { left, right, top, bottom } = windowOf(grid, sheet);

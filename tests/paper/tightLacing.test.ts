@@ -4,11 +4,11 @@ import { type PlanInput, sheetHtml } from '../../src/paper';
 import { tightLacingLines } from '../../src/paper/tightLacing';
 import { demoPattern } from './demoPattern';
 
-const { style } = demoPattern().sheet;
+const { style } = demoPattern().savedDraft;
 
-const drawnIn = (waist: number, ribs: number, read: Partial<PlanInput['sheet']> = {}): PlanInput => {
+const drawnIn = (waist: number, ribs: number, read: Partial<PlanInput['savedDraft']> = {}): PlanInput => {
   const asked = demoPattern('A4', { ...style, ease: { ...style.ease, waist: -waist, underBust: -ribs } });
-  return { ...asked, sheet: { ...asked.sheet, ...read } };
+  return { ...asked, savedDraft: { ...asked.savedDraft, ...read } };
 };
 
 describe('what is printed of a draft that is drawn in', () => {

@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { TURNED_HEM } from '../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../src/engine';
 import { patternSvg } from '../../src/paper';
-import { handSheet } from '../../src/paper/draftingSheet/draftingSheet';
+import { draftingSheet } from '../../src/paper/draftingSheet/draftingSheet';
 import { firstPageWords } from '../../src/paper/pdf/firstPageWords';
 import { demoPattern } from './demoPattern';
 
 const wordsOf = (style: Style): { sheet: string; page: string } => ({
-  sheet: JSON.stringify(handSheet(demoPattern('A4', style))),
+  sheet: JSON.stringify(draftingSheet(demoPattern('A4', style))),
   page: JSON.stringify(firstPageWords(demoPattern('A4', style), [])),
 });
 

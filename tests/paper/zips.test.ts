@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { DEFAULT_STYLE, draftWhole, type Style, USUAL_SHOULDERS } from '../../src/engine';
 import { onePagePdf, patternPdf, patternSvg, planPanels } from '../../src/paper';
-import { handSheet } from '../../src/paper/draftingSheet/draftingSheet';
+import { draftingSheet } from '../../src/paper/draftingSheet/draftingSheet';
 import { zipSentences } from '../../src/paper/zips';
 import { demoPattern } from './demoPattern';
 import { readPattern } from './readPattern';
@@ -37,7 +37,7 @@ describe('a zip in the side seam, on paper', () => {
     expect(first?.texts.map(({ text }) => text).join(' ')).toContain(said);
     const [one] = (await readPattern(await onePagePdf(input, ROLL))).pages;
     expect(one?.texts.map(({ text }) => text).join(' ')).toContain(said);
-    const step = handSheet(input).steps.find(({ heading }) => /allowances/.test(heading));
+    const step = draftingSheet(input).steps.find(({ heading }) => /allowances/.test(heading));
     expect(step?.sentences).toContain(said);
     expect(
       step?.tables[0]?.rows.map(([, , edges]) => edges).filter((edges) => edges?.includes('zip')),
@@ -57,7 +57,7 @@ describe('a zip in the side seam, on paper', () => {
       'Side seam, to Left back 3 · 1 in · zip',
       'Side seam, to Left front 3 · 1 in · zip',
     ]);
-    const steps = handSheet(input).steps.filter(({ heading }) => /allowances/.test(heading));
+    const steps = draftingSheet(input).steps.filter(({ heading }) => /allowances/.test(heading));
     expect(steps.map((step) => /zip/i.test(JSON.stringify(step)))).toEqual([true, false]);
   });
 
@@ -72,12 +72,12 @@ describe('a zip at the centre, on paper', () => {
   it('stands on the centre edge, and on the sheets', () => {
     expect(zipped(textsOf(demoPattern('A4', BACK)))).toEqual(['Centre back · 1 in · zip']);
     expect(zipSentences(BACK)).toEqual(['Zip at centre back.']);
-    expect(JSON.stringify(handSheet(demoPattern('A4', BACK)))).toContain('centre back: 1, zip;');
+    expect(JSON.stringify(draftingSheet(demoPattern('A4', BACK)))).toContain('centre back: 1, zip;');
   });
 
   it('is not spoken of where there is none', () => {
     const laced = demoPattern('A4', { ...DEFAULT_STYLE, shoulders: USUAL_SHOULDERS });
     expect(zipped(textsOf(laced))).toEqual([]);
-    expect(JSON.stringify(handSheet(laced))).not.toMatch(/zip/i);
+    expect(JSON.stringify(draftingSheet(laced))).not.toMatch(/zip/i);
   });
 });

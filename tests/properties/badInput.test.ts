@@ -19,7 +19,7 @@ const SEED = 8;
 const draftAny = (measurements: unknown, style: unknown): Draft =>
   draft(measurements as Measurements, style as Style);
 
-const blocked = (made: Draft): boolean => made.issues.some(({ severity }) => severity === 'block');
+const blocked = (made: Draft): boolean => made.issues.some(({ severity }) => severity === 'error');
 
 const expectNumbers = (made: Draft): void => expect(notANumber(made, 'draft')).toBeNull();
 
@@ -88,7 +88,7 @@ describe('absurd measurements', () => {
           });
           for (const { name } of refused)
             expect(made.issues).toContainEqual(
-              expect.objectContaining({ severity: 'block', at: { field: name } }),
+              expect.objectContaining({ severity: 'error', at: { field: name } }),
             );
           if (refused.length > 0) expect(made.pieces).toEqual([]);
         },
@@ -184,7 +184,7 @@ describe('absurd styles', () => {
       station: i / 8,
     }));
     expect(draft(MEAN_BODY, { ...DEFAULT_STYLE, wedges }).issues).toContainEqual(
-      expect.objectContaining({ code: 'tooManyWedges', severity: 'block', at: { block: 'front' } }),
+      expect.objectContaining({ code: 'tooManyWedges', severity: 'error', at: { block: 'front' } }),
     );
   });
 
@@ -198,7 +198,7 @@ describe('absurd styles', () => {
       expect(made.issues).toContainEqual(
         expect.objectContaining({
           code: 'styleOutOfRange',
-          severity: 'block',
+          severity: 'error',
           at: { field: 'wedges.front-bust.id' },
         }),
       );
@@ -212,13 +212,13 @@ describe('absurd styles', () => {
         block: 'front' as const,
         station,
         stationAt: {},
-        sizing: 'hand' as const,
+        sizing: 'manual' as const,
         intake: { waist: 20 },
         weight: 1,
       }));
       const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, wedges: twins });
       expect(made.issues).toContainEqual(
-        expect.objectContaining({ code: 'panelCrossed', severity: 'block' }),
+        expect.objectContaining({ code: 'panelCrossed', severity: 'error' }),
       );
       for (const row of made.proof.ledger) expect(row.sewnGirth).toBeNull();
     }
@@ -231,7 +231,7 @@ describe('absurd styles', () => {
     expect(draft(MEAN_BODY, { ...DEFAULT_STYLE, wedges }).issues).toContainEqual(
       expect.objectContaining({
         code: 'panelCrossed',
-        severity: 'block',
+        severity: 'error',
         at: expect.objectContaining({ level: 'waist', block: 'front' }),
       }),
     );
@@ -239,7 +239,11 @@ describe('absurd styles', () => {
 
   it('the largest intakes everywhere are refused', () => {
     const all = Object.fromEntries(LEVEL_NAMES.map((level) => [level, 300]));
-    const wedges = DEFAULT_STYLE.wedges.map((wedge) => ({ ...wedge, sizing: 'hand' as const, intake: all }));
+    const wedges = DEFAULT_STYLE.wedges.map((wedge) => ({
+      ...wedge,
+      sizing: 'manual' as const,
+      intake: all,
+    }));
     const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, wedges });
     expectNumbers(made);
     expect(blocked(made)).toBe(true);

@@ -16,7 +16,7 @@ describe(`default style on ${COUNT} drawn bodies, seed ${SEED}`, () => {
       const findings = judge(body, DEFAULT_STYLE, made);
       expect(findings.length, `body ${i}: measured`).toBeGreaterThan(100);
       expect(broken(findings), `body ${i}`).toEqual([]);
-      const blocking = made.issues.filter(({ severity }) => severity === 'block');
+      const blocking = made.issues.filter(({ severity }) => severity === 'error');
       if (blocking.length > 0) blocked += 1;
       for (const { code, at } of blocking) expect(at.level, `body ${i}: ${code}`).toBeDefined();
     }

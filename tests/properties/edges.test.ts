@@ -44,7 +44,7 @@ function casesOf({ seed, count, reach, styleOf }: ShapeSet): { cases: Case[]; re
     const style = { ...styleOf(random), ...shapes };
     return { name: `case ${i}`, body, style, made: draft(body, style) };
   });
-  const cases = all.filter(({ made }) => made.issues.every(({ severity }) => severity !== 'block'));
+  const cases = all.filter(({ made }) => made.issues.every(({ severity }) => severity !== 'error'));
   return { cases, refused: count - cases.length };
 }
 
@@ -61,12 +61,12 @@ const GORES = withWedges([
   balancedWedge('front-bust', 'front', 0, 3),
   {
     ...balancedWedge('front-gore', 'front', 0.5, 1),
-    sizing: 'hand',
+    sizing: 'manual',
     intake: { overBust: -6, waist: 10, hip: -40 },
   },
   {
     ...balancedWedge('back-gore', 'back', 0.3, 1),
-    sizing: 'hand',
+    sizing: 'manual',
     intake: { overBust: -4, waist: 15, hip: -30 },
   },
 ]);

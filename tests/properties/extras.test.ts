@@ -190,10 +190,10 @@ describe('what lies behind a lacing', () => {
       const cut = judge(made, style, asked, MITRE.any);
       const said = made.issues.filter(({ code }) => code === 'extraHasNoRoom').length;
       const hemmed = style.closure.lacingGap + 2 * asked.overlap === 0 ? 1 : 2;
-      const sides = (['front', 'back'] as const).filter((block) =>
+      const blocks = (['front', 'back'] as const).filter((block) =>
         made.pieces.some((piece) => piece.block === block && piece.number === 1),
       );
-      expect(cut + said).toBe(hemmed * sides.length);
+      expect(cut + said).toBe(hemmed * blocks.length);
       count += cut;
       left += said;
     }
@@ -224,10 +224,10 @@ describe('what lies behind a lacing', () => {
         const panel = made.pieces.find(({ id }) => id === piece.id.replace('facing', '1'));
         expect(piece.edges[0]?.points).toEqual(panel?.edges[0]?.points);
       }
-      for (const side of ['front', 'back'] as const) {
-        const modesty = made.extras.find(({ id }) => id === `${side}-modesty`) as Piece;
+      for (const block of ['front', 'back'] as const) {
+        const modesty = made.extras.find(({ id }) => id === `${block}-modesty`) as Piece;
         // Seen right side up, a left front and a right back lie on the right.
-        const half = made.halves?.[side === 'front' ? 'left' : 'right'] as Draft;
+        const half = made.halves?.[block === 'front' ? 'left' : 'right'] as Draft;
         const panel = panelOf(half, modesty);
         for (const [edge, roles] of [
           ['top', TOP],

@@ -8,17 +8,17 @@ import {
   type Draft,
   draft,
   draftWhole,
-  HANDS,
-  type Hand,
   inches,
   LEVEL_NAMES,
   type Measurements,
   openWidth,
+  SIDES,
+  type Side,
   type Style,
-  styleOfHand,
+  styleOfSide,
 } from '../../src/engine';
 import { checkBody } from '../../src/engine/body/body';
-import { bodyOfHand } from '../../src/engine/body/sides';
+import { bodyOfSide } from '../../src/engine/body/sides';
 import { drawBodies } from '../support/drawBodies';
 import { broken, judge } from '../support/judge';
 import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
@@ -80,17 +80,17 @@ const cases = (): Case[] => {
   });
 };
 
-const halfBody = ({ body, sides }: Case, hand: Hand): Measurements => {
+const halfBody = ({ body, sides }: Case, side: Side): Measurements => {
   const checked = checkBody(body).body;
   if (!checked) throw new Error('a drawn body is whole');
-  return bodyOfHand(body, checked, sides, hand);
+  return bodyOfSide(body, checked, sides, side);
 };
 
 /** Sum over both halves of the panels' widths at a level, each half's at its own height; NaN where one is missed. */
 function sewnRound(made: Draft, level: string): number {
-  return HANDS.reduce((sum, hand) => {
-    const y = made.halves?.[hand].levels.find(({ name }) => name === level)?.y ?? Number.NaN;
-    const own = made.pieces.filter(({ id }) => id.startsWith(`${hand}-`));
+  return SIDES.reduce((sum, side) => {
+    const y = made.halves?.[side].levels.find(({ name }) => name === level)?.y ?? Number.NaN;
+    const own = made.pieces.filter(({ id }) => id.startsWith(`${side}-`));
     return own.reduce((all, piece) => all + (widthAcross(ringOf(piece), y) ?? Number.NaN), sum);
   }, 0);
 }
@@ -104,10 +104,10 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
       const halves = made.halves;
       expect(halves, name).toBeDefined();
       if (!halves || made.pieces.length === 0) continue;
-      for (const hand of HANDS)
+      for (const side of SIDES)
         expect(
-          broken(judge(halfBody(each, hand), styleOfHand(style, hand), halves[hand])),
-          `${name} ${hand}`,
+          broken(judge(halfBody(each, side), styleOfSide(style, side), halves[side])),
+          `${name} ${side}`,
         ).toEqual([]);
       // Widths and kinks were judged in each half, whose levels have heights of their own.
       const whole = judge(body, style, made).filter(({ bound }) => bound !== 'D6' && bound !== 'D5');
@@ -121,8 +121,8 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
         expect(off, `${name} ${level}`).toBeLessThanOrEqual(0.1);
       }
       for (const { id, lengthA, lengthB } of made.proof.seams.filter(({ kind }) => kind === 'centre')) {
-        const edges = HANDS.map(
-          (hand) => made.pieces.find((piece) => piece.id === `${hand}-${id.split('-')[0]}-1`)?.edges[0],
+        const edges = SIDES.map(
+          (side) => made.pieces.find((piece) => piece.id === `${side}-${id.split('-')[0]}-1`)?.edges[0],
         );
         const lengths = edges.map((edge) => lengthOf(edge?.points ?? []));
         expect(lengths[0], name).toBeCloseTo(lengthA, 9);
@@ -168,13 +168,13 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
         neckToHip: down(body.neckToHip, lower.hip),
       };
       const [here, there] = [draftWhole(body, plain, sides), draftWhole(turned, plain, exchanged)];
-      const other = (hand: Hand): Hand => (hand === 'left' ? 'right' : 'left');
-      for (const hand of HANDS)
-        expect(there.pieces.filter(({ id }) => id.startsWith(hand)).length, name).toBe(
-          here.pieces.filter(({ id }) => id.startsWith(other(hand))).length,
+      const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+      for (const side of SIDES)
+        expect(there.pieces.filter(({ id }) => id.startsWith(side)).length, name).toBe(
+          here.pieces.filter(({ id }) => id.startsWith(other(side))).length,
         );
       for (const piece of here.pieces) {
-        const id = piece.id.replace(/^left|^right/, (hand) => other(hand as Hand));
+        const id = piece.id.replace(/^left|^right/, (hand) => other(hand as Side));
         const twin = there.pieces.find((each) => each.id === id);
         const points = (twin?.cutLine ?? []).map(({ x, y }) => ({ x: -x, y })).reverse();
         expect(points.length, `${name} ${id}`).toBe(piece.cutLine.length);

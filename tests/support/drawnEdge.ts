@@ -3,12 +3,12 @@
 
 import {
   type Block,
+  type BlockName,
   type Draft,
   type EdgeNode,
   type EdgeNodeName,
   type Piece,
   type Point,
-  type Side,
   type Style,
   stationX,
   xAt,
@@ -49,7 +49,7 @@ export interface DrawnEdge {
   readonly back: HalfEdge;
 }
 
-const STATIONS: Readonly<Record<Side, readonly (readonly [EdgeNodeName, number])[]>> = {
+const STATIONS: Readonly<Record<BlockName, readonly (readonly [EdgeNodeName, number])[]>> = {
   front: [
     ['centreFront', -1],
     ['bustLine', 0],
@@ -70,19 +70,19 @@ export function drawnEdge(made: Draft, style: Style, edge: EdgeName): DrawnEdge 
   const [base, way, shape] =
     edge === 'top' ? [span.top, -1 as const, style.topShape] : [span.hem, 1 as const, style.hemShape];
   const { lines } = draftEdge(blocks, shape, base, way);
-  const half = (side: Side): HalfEdge => {
-    const widths = panelsOf(blocks[side], base);
+  const half = (block: BlockName): HalfEdge => {
+    const widths = panelsOf(blocks[block], base);
     let at = 0;
     const panels = widths.flatMap(({ inner, outer }, i): PanelEdge[] => {
       const from = at;
       at += outer - inner;
-      const piece = pieces.find(({ block, number }) => block === side && number === i + 1);
+      const piece = pieces.find((each) => each.block === block && each.number === i + 1);
       const points = piece?.edges.find(({ role }) => role === edge)?.points ?? [];
       return piece ? [{ piece, from, to: at, points: edge === 'top' ? [...points].reverse() : points }] : [];
     });
-    const nodes = STATIONS[side].map(([name, station]): Node => {
+    const nodes = STATIONS[block].map(([name, station]): Node => {
       const x =
-        station === -1 ? 0 : stationX(station, blocks[side].bustLine, xAt(blocks[side].sideSeam, base));
+        station === -1 ? 0 : stationX(station, blocks[block].bustLine, xAt(blocks[block].sideSeam, base));
       const { beyond, kind } = shape[name];
       const closed = widths.reduce(
         (sum, { inner, outer }) => sum + Math.min(Math.max(0, x - inner), outer - inner),
@@ -90,7 +90,7 @@ export function drawnEdge(made: Draft, style: Style, edge: EdgeName): DrawnEdge 
       );
       return { name, kind, flat: { x, y: base + way * beyond }, at: closed };
     });
-    return { line: lines[side], nodes, panels: panels.length === widths.length ? panels : [] };
+    return { line: lines[block], nodes, panels: panels.length === widths.length ? panels : [] };
   };
   const [front, back] = [half('front'), half('back')];
   return front.panels.length > 0 && back.panels.length > 0 ? { edge, front, back } : null;
@@ -150,7 +150,7 @@ export function seamTurns({ edge, front, back }: DrawnEdge): SeamTurn[] {
     if (Math.max(Math.abs(before), Math.abs(after)) < STEEPEST)
       turns.push({ seam, angle, asked: asked(edge, before, after) });
   };
-  for (const [side, half] of [
+  for (const [block, half] of [
     ['front', front],
     ['back', back],
   ] as const) {
@@ -160,7 +160,7 @@ export function seamTurns({ edge, front, back }: DrawnEdge): SeamTurn[] {
       const last = half.panels[i - 1];
       if (last)
         add(`${last.piece.id}/${panel.piece.id}`, angleAt(last.piece, edge, 'outer') + inner, before, after);
-      else add(`${side} centre`, 2 * inner, -after, after);
+      else add(`${block} centre`, 2 * inner, -after, after);
     }
   }
   const [onFront, onBack] = [front.panels.at(-1) as PanelEdge, back.panels.at(-1) as PanelEdge];

@@ -47,7 +47,7 @@ export function judge(measurements: Measurements, style: Style, made: Draft): Fi
     ...(whole ? girths(measurements, style, made) : []),
     ...mates(made.pieces),
     ...runs(made.pieces, style),
-    ...made.pieces.flatMap((piece) => outlines(piece, isUnsure(piece, made))),
+    ...made.pieces.flatMap((piece) => outlines(piece, hasNoCutLine(piece, made))),
     ...made.pieces.flatMap((piece) => widths(piece, made)),
     ...made.pieces.flatMap((piece) => kinks(piece, made, style)),
   ];
@@ -61,7 +61,7 @@ export function broken(findings: readonly Finding[]): string[] {
 }
 
 /** Panels a style asks for, by block: one more than the wedges that run through, of which one may shape the centre line. */
-export function wantedPieces(style: Style): string[] {
+export function expectedPieces(style: Style): string[] {
   const [front, back] = (['front', 'back'] as const).map((block) => {
     const wedges = style.wedges.filter((wedge) => wedge.block === block);
     const centre = wedges.some(({ station }) => station === -1) ? 1 : 0;
@@ -73,7 +73,7 @@ export function wantedPieces(style: Style): string[] {
 
 const wholeBlocks = (style: Style, made: Draft): boolean => {
   const ids = made.pieces.map((piece) => piece.id);
-  return wantedPieces(style).every((id) => ids.includes(id));
+  return expectedPieces(style).every((id) => ids.includes(id));
 };
 
 function girths(measurements: Measurements, style: Style, made: Draft): Finding[] {
@@ -191,10 +191,10 @@ function cornerTo(piece: Piece, i: number, where: 'top' | 'hem'): number {
 }
 
 /** A piece whose cut line could not be made is refused, and shown with its sew line alone. */
-const isUnsure = (piece: Piece, made: Draft): boolean =>
+const hasNoCutLine = (piece: Piece, made: Draft): boolean =>
   made.issues.some(({ code, at }) => code === 'cutLineUnsure' && at.piece === piece.id);
 
-function outlines(piece: Piece, unsure: boolean): Finding[] {
+function outlines(piece: Piece, hasNoCutLine: boolean): Finding[] {
   const findings: Finding[] = [];
   const find = (what: string, held: boolean): void => {
     findings.push({
@@ -225,7 +225,7 @@ function outlines(piece: Piece, unsure: boolean): Finding[] {
   const [least, most] = [Math.min(...allowances), Math.max(...allowances)];
   find(
     'cut line no nearer than the least allowance',
-    unsure || least < 0.05 || !sew.some((point) => isNear(cut, point, least - 0.05)),
+    hasNoCutLine || least < 0.05 || !sew.some((point) => isNear(cut, point, least - 0.05)),
   );
   find(
     'cut line no farther than its longest corner',
@@ -258,7 +258,7 @@ function widths(piece: Piece, made: Draft): Finding[] {
     least = Math.min(least, sewnAcross(piece, from + ((to - from) * step) / 60) ?? least);
   const told = made.issues.some(
     ({ severity, code, at }) =>
-      severity === 'block' && code === 'panelTooNarrow' && at.piece === piece.id && at.level !== undefined,
+      severity === 'error' && code === 'panelTooNarrow' && at.piece === piece.id && at.level !== undefined,
   );
   return [
     {

@@ -1,6 +1,7 @@
 // Styles nobody would ask for but somebody could type: wedges anywhere, by hand or balanced, at any top and hem.
 
 import {
+  type BlockName,
   DEFAULT_STYLE,
   EDGE_NODES,
   type EdgeNode,
@@ -8,7 +9,6 @@ import {
   LEVEL_EDGE,
   LEVEL_NAMES,
   type PerLevel,
-  type Side,
   type Style,
   type Wedge,
 } from '../../src/engine';
@@ -64,7 +64,7 @@ function randomEdge(random: Random, wild: boolean): EdgeShape {
   return Object.fromEntries(EDGE_NODES.map((name) => [name, node()])) as unknown as EdgeShape;
 }
 
-function wedgesOf(random: Random, block: Side, wild: boolean): Wedge[] {
+function wedgesOf(random: Random, block: BlockName, wild: boolean): Wedge[] {
   const count = Math.floor(random() * (wild ? 7 : 5));
   const hasCentre = block === 'front' && count > 0 && chance(random, 0.4);
   return Array.from({ length: count }, (_, i): Wedge => {
@@ -72,7 +72,7 @@ function wedgesOf(random: Random, block: Side, wild: boolean): Wedge[] {
     // Spread out, so that most sets can be cut; the wild ones fall anywhere.
     const spread = -0.75 + ((i + 0.2 + 0.6 * random()) * 1.6) / count;
     const station = centre ? -1 : wild && chance(random, 0.3) ? uniform(random, -0.999, 1) : spread;
-    const sizing = chance(random, 0.5) ? 'hand' : 'balanced';
+    const sizing = chance(random, 0.5) ? 'manual' : 'balanced';
     const most = wild ? pick(random, [10, 60, 300]) : 34 - 4 * count;
     return {
       id: `${block}-${i}`,
@@ -85,7 +85,7 @@ function wedgesOf(random: Random, block: Side, wild: boolean): Wedge[] {
         ? someLevels(random, () => clamp(station + uniform(random, -0.06, 0.06) * (wild ? 8 : 1)))
         : {},
       sizing,
-      intake: sizing === 'hand' ? someLevels(random, () => uniform(random, 0, most)) : {},
+      intake: sizing === 'manual' ? someLevels(random, () => uniform(random, 0, most)) : {},
       weight: wild ? pick(random, [0.01, 1, 100]) : uniform(random, 0.5, 4),
     };
   });

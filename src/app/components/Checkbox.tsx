@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 
-interface TickProps {
+interface CheckboxProps {
   readonly on: boolean;
   readonly onSet: (on: boolean) => void;
   /** Ids of what is said about it. */
@@ -13,7 +13,14 @@ interface TickProps {
   readonly children: ReactNode;
 }
 
-export function Tick({ on, onSet, describedBy, disabled = false, small = false, children }: TickProps) {
+export function Checkbox({
+  on,
+  onSet,
+  describedBy,
+  disabled = false,
+  small = false,
+  children,
+}: CheckboxProps) {
   return (
     <label className={small ? 'tick small' : 'tick'}>
       <input

@@ -7,16 +7,16 @@ import { useDraft, useOpen } from '../store/storeContext';
 import { CautionsLink } from './CautionsLink';
 import { useIssueSentence } from './useIssueSentence';
 
-const GRAVITY: readonly Severity[] = ['block', 'warn', 'note'];
+const GRAVITY: readonly Severity[] = ['error', 'warn', 'note'];
 const NAMES: Readonly<Record<Severity, string>> = {
-  block: 'Cannot be cut',
+  error: 'Cannot be cut',
   warn: 'Look again',
   note: 'Note',
 };
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const sentence = useIssueSentence();
-  const { sheet } = useOpen();
+  const { savedDraft } = useOpen();
   const odd = useOddities();
   const missing = issues.flatMap(({ code, at }) =>
     code === 'measurementMissing' && at.field ? [at.field] : [],
@@ -29,7 +29,7 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const line = (issue: Issue) => (
     <li key={`${issue.code} ${JSON.stringify(issue.at)}`} className={issue.severity}>
       <b>{NAMES[issue.severity]}</b> {sentence(issue)}
-      {wantsReading(issue) && !isRead(issue, sheet) ? (
+      {wantsReading(issue) && !isRead(issue, savedDraft) ? (
         <>
           {' '}
           <CautionsLink />

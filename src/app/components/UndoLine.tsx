@@ -1,6 +1,6 @@
 // Says what was just taken away, with the way to have it back, as long as nothing else was done since.
 
-import { useTable } from '../store/storeContext';
+import { useStore } from '../store/storeContext';
 
 interface UndoLineProps {
   /** The name of the change; null while there is none to speak of. */
@@ -10,8 +10,8 @@ interface UndoLineProps {
 }
 
 export function UndoLine({ change, children }: UndoLineProps) {
-  const undo = useTable((table) => table.undo);
-  const last = useTable((table) => table.history.past.at(-1)?.change);
+  const undo = useStore((state) => state.undo);
+  const last = useStore((state) => state.history.past.at(-1)?.change);
   if (change === null || last !== change) return null;
   return (
     <p className="undo-line" role="status">

@@ -6,11 +6,11 @@ import type { Issue } from '../../engine';
 import { useKeptStyle, useOpen } from '../store/storeContext';
 
 export function useIssueSentence(): (issue: Issue) => string {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const { unit } = client;
   const style = useKeptStyle();
   return useCallback(
-    (issue) => issueSentence(issue, { unit, style, read: isRead(issue, sheet) }),
-    [unit, style, sheet],
+    (issue) => issueSentence(issue, { unit, style, read: isRead(issue, savedDraft) }),
+    [unit, style, savedDraft],
   );
 }

@@ -2,10 +2,10 @@
 
 import { changeStyle, setTurnedHem } from '../../document';
 import { type Allowances, STYLE_SPANS } from '../../engine';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
   { edge: 'seam', label: 'Seams' },
@@ -16,12 +16,12 @@ const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
 ];
 
 export function AllowanceCard() {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
   return (
     <section className="card allowance-card" aria-label="Seam allowances">
       <h2>Seam allowances</h2>
@@ -31,7 +31,7 @@ export function AllowanceCard() {
           key={edge}
           label={label}
           span={STYLE_SPANS.allowance}
-          value={sheet.style.allowances[edge]}
+          value={savedDraft.style.allowances[edge]}
           unit={client.unit}
           remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}
           onShow={(mm) =>
@@ -52,12 +52,12 @@ export function AllowanceCard() {
 }
 
 function TurnedHem() {
-  const { sheet } = useOpen();
-  const change = useTable((table) => table.change);
+  const { savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
   return (
     <>
-      <Tick
-        on={sheet.style.turnedHem === true}
+      <Checkbox
+        on={savedDraft.style.turnedHem === true}
         describedBy="turned-hem-hint"
         onSet={(turned) =>
           change(turned ? 'hem turned up' : 'hem not turned up', (book) =>
@@ -66,7 +66,7 @@ function TurnedHem() {
         }
       >
         Turn the hem up
-      </Tick>
+      </Checkbox>
       <p className="hint" id="turned-hem-hint">
         At its ends the allowance is cut as the mirror image of the seam allowances above the fold, and lies
         on them when it is turned up. Leave this off where the hem is bound or faced.

@@ -6,7 +6,7 @@ import { useDraft, useOpen } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
 import { type Medium, useCutChoices } from './choices/cutChoices';
 import { awaitsReading, usePlanInput } from './choices/usePlanInput';
-import { SheetByHandCard } from './DraftingSheetCard';
+import { DraftingSheetCard } from './DraftingSheetCard';
 import { FilesCard } from './FilesCard';
 import { MakingCard } from './MakingCard';
 import { OnPage, OnProjector, OnSheets } from './media/media';
@@ -25,7 +25,7 @@ export function CutStep() {
   const input = usePlanInput();
   const Print = MEDIA[medium];
   // Where it keeps the print back, the card of the print says so, with the way on.
-  const told = awaitsReading(input) ? issues.filter((issue) => !wantsReading(issue)) : issues;
+  const reportedIssues = awaitsReading(input) ? issues.filter((issue) => !wantsReading(issue)) : issues;
   return (
     <div className="cut-step">
       <Print
@@ -34,7 +34,7 @@ export function CutStep() {
         beside={
           <>
             {medium === 'projector' ? null : <PrinterCard unit={client.unit} />}
-            <IssueList issues={told} />
+            <IssueList issues={reportedIssues} />
           </>
         }
         below={
@@ -42,7 +42,7 @@ export function CutStep() {
             <div className="stack">
               <FilesCard input={input} />
               <AllowanceCard />
-              <SheetByHandCard input={input} />
+              <DraftingSheetCard input={input} />
             </div>
             <MakingCard input={input} />
           </>

@@ -8,15 +8,15 @@ import { paperFor, useCutChoices } from './choices/cutChoices';
 import { refusalOf } from './choices/usePlanInput';
 import { lettered } from './print/withGlyphs';
 
-export function SheetByHandCard({ input }: { input: PlanInput }) {
+export function DraftingSheetCard({ input }: { input: PlanInput }) {
   const choices = useCutChoices();
-  const { client, sheet } = input;
+  const { client, savedDraft } = input;
   const [making, setMaking] = useState(false);
   const [failure, setFailure] = useState('');
   const refused = refusalOf(input) !== null;
   const chosen = paperFor(choices, client.unit);
   const paper = checkPaper(chosen).ok ? chosen : paperChoice(client.unit === 'in' ? 'Letter' : 'A4');
-  const name = fileName(client.name, sheet.name, 'drafting sheet');
+  const name = fileName(client.name, savedDraft.name, 'drafting sheet');
   const print = async (): Promise<void> => {
     setMaking(true);
     setFailure('');
@@ -28,7 +28,7 @@ export function SheetByHandCard({ input }: { input: PlanInput }) {
     setMaking(false);
   };
   return (
-    <section className="card hand-card" aria-label="Drafting sheet">
+    <section className="card drafting-sheet-card" aria-label="Drafting sheet">
       <h2>Drafting sheet</h2>
       <p className="hint">
         This draft as numbered steps with{' '}

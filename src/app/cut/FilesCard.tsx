@@ -47,7 +47,7 @@ export function FilesCard({ input }: { input: PlanInput }) {
     const content = await make(input);
     setFailure(content === null ? `This browser cannot make the ${label}.` : '');
     if (content !== null)
-      download(content, type, `${fileName(input.client.name, input.sheet.name)}.${ending}`);
+      download(content, type, `${fileName(input.client.name, input.savedDraft.name)}.${ending}`);
   };
   return (
     <section className="card files-card" aria-label="Drawings and pictures">

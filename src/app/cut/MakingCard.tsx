@@ -12,7 +12,7 @@ import {
   type PlanInput,
   WORKSHOP_CARE,
 } from '../../paper';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { makingFor, printMaking, useMakingChoices } from './choices/makingChoices';
@@ -24,12 +24,12 @@ const BYTE_ORDER_MARK = '\ufeff';
 
 export function MakingCard({ input }: { input: PlanInput }) {
   const choices = useMakingChoices();
-  const { draft, client, sheet } = input;
+  const { draft, client, savedDraft } = input;
   const { unit } = client;
   const settings = makingFor(choices, unit);
   const sections = useMemo(
-    () => makingSections(makingList(draft, sheet.style, settings), settings, unit),
-    [draft, sheet.style, settings, unit],
+    () => makingSections(makingList(draft, savedDraft.style, settings), settings, unit),
+    [draft, savedDraft.style, settings, unit],
   );
   const [said, setSaid] = useState('');
   const names = makingNames(input);
@@ -50,9 +50,9 @@ export function MakingCard({ input }: { input: PlanInput }) {
       ))}
       <p className="hint">{WORKSHOP_CARE}</p>
       <MakingForm unit={unit} />
-      <Tick on={choices.printed} onSet={printMaking}>
+      <Checkbox on={choices.printed} onSet={printMaking}>
         Print it behind the sheets, with the eyelets on the panels
-      </Tick>
+      </Checkbox>
       <div className="actions">
         <button type="button" disabled={refused} onClick={copy}>
           Copy as text
@@ -64,7 +64,7 @@ export function MakingCard({ input }: { input: PlanInput }) {
             download(
               BYTE_ORDER_MARK + makingCsv(sections, names),
               'text/csv;charset=utf-8',
-              `${fileName(client.name, sheet.name, 'making list')}.csv`,
+              `${fileName(client.name, savedDraft.name, 'making list')}.csv`,
             )
           }
         >

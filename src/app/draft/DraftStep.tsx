@@ -2,31 +2,31 @@
 
 import { memo, startTransition, useEffect, useState } from 'react';
 import type { Book } from '../../document';
-import type { Hand } from '../../engine';
+import type { Side } from '../../engine';
 import { IssueList } from '../components/IssueList';
-import { HandContext } from '../store/sideContext';
+import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
-import { SeenContext, useDraft, useOpen, useTable } from '../store/storeContext';
-import { TableBench } from './canvas/TableBench';
+import { SeenContext, useDraft, useOpen, useStore } from '../store/storeContext';
+import { CanvasPane } from './canvas/CanvasPane';
 import { EdgeCard } from './EdgeCard';
 import { ExtrasCard } from './ExtrasCard';
 import { GarmentCard } from './GarmentCard';
 import { SafetyCard } from './SafetyCard';
 import { ShouldersCard } from './ShouldersCard';
-import { HandChoice, type HandChoiceProps } from './SideChoice';
+import { SideChoice, type SideChoiceProps } from './SideChoice';
 import { SidesCard } from './SidesCard';
 import { WedgeCard } from './wedges/WedgeCard';
 
 export function DraftStep() {
-  const [hand, setHand] = useState<Hand>('left');
+  const [side, setSide] = useState<Side>('left');
   return (
-    <HandContext value={hand}>
-      <DraftBench hand={hand} onHand={setHand} />
-    </HandContext>
+    <SideContext value={side}>
+      <DraftBench side={side} onSide={setSide} />
+    </SideContext>
   );
 }
 
-function DraftBench({ hand, onHand }: HandChoiceProps) {
+function DraftBench({ side, onSide }: SideChoiceProps) {
   const [pulling, setPulling] = useState(false);
   const shown = useLagging(pulling);
   const pull = (on: boolean): void => {
@@ -35,15 +35,15 @@ function DraftBench({ hand, onHand }: HandChoiceProps) {
     else startTransition(() => setPulling(false));
   };
   const [chosen, setChosen] = useState<string | null>(null);
-  const { sheet } = useOpen();
-  const { wedges } = sheet.style;
+  const { savedDraft } = useOpen();
+  const { wedges } = savedDraft.style;
   const selected = wedges.some((wedge) => wedge.id === chosen)
     ? chosen
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);
   return (
     <div className="draft-step">
-      <HandChoice hand={hand} onHand={onHand} />
-      <TableBench selected={selected} onSelect={setChosen} onPull={pull} />
+      <SideChoice side={side} onSide={onSide} />
+      <CanvasPane selected={selected} onSelect={setChosen} onPull={pull} />
       <SeenContext value={shown}>
         <Cards selected={selected} onSelect={setChosen} />
       </SeenContext>
@@ -82,8 +82,8 @@ const REST_MS = 400;
 
 /** The book in view; while a handle is pulled, as it was a moment ago. */
 function useLagging(pulling: boolean): Book {
-  const book = useTable(seen);
-  const kept = useTable((table) => table.history.present);
+  const book = useStore(seen);
+  const kept = useStore((state) => state.history.present);
   const [lagging, setLagging] = useState<Book | null>(null);
   useEffect(() => {
     if (!pulling) {

@@ -12,9 +12,9 @@ import {
   TOP_EDGES,
 } from '../../document';
 import { EDGE_NODES, type EdgeNodeName, STYLE_SPANS, TOP_LEVELS, type TopLevel } from '../../engine';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const EDGES = [
   { edge: 'topShape', title: 'Top edge', named: TOP_EDGES, says: 'above' },
@@ -27,10 +27,10 @@ type EdgeName = (typeof EDGES)[number]['edge'];
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
 
 export function EdgeCard() {
-  const { sheet } = useOpen();
+  const { savedDraft } = useOpen();
   const { pieces } = useDraft();
   const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   return (
     <section className="card edge-card" aria-label="Top edge and hem">
       {EDGES.map(({ edge, title, named, says }) => (
@@ -46,7 +46,7 @@ export function EdgeCard() {
                   <span className="unseen">Top edge </span>measured from the
                 </span>
                 <select
-                  value={sheet.style.topFrom}
+                  value={savedDraft.style.topFrom}
                   onChange={(event) => {
                     const topFrom = TOP_LEVELS.find((level) => level === event.target.value) ?? 'overBust';
                     change('top edge’s line', (book) =>
@@ -80,9 +80,9 @@ export function EdgeCard() {
 }
 
 function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; named: readonly NamedEdge[] }) {
-  const { sheet } = useOpen();
-  const change = useTable((table) => table.change);
-  const name = edgeShapeName(sheet.style[edge], named);
+  const { savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
+  const name = edgeShapeName(savedDraft.style[edge], named);
   return (
     <label className="choice">
       <span className="unseen">Shape of the {title.toLowerCase()}</span>
@@ -107,12 +107,12 @@ function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; na
 }
 
 function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node: EdgeNodeName }) {
-  const { client, sheet } = useOpen();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const change = useTable((table) => table.change);
-  const { beyond, kind } = sheet.style[edge][node];
+  const { client, savedDraft } = useOpen();
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const change = useStore((state) => state.change);
+  const { beyond, kind } = savedDraft.style[edge][node];
   const place = EDGE_NODE_WORDS[node];
   return (
     <div className="edge-node">
@@ -132,7 +132,7 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
         onKeep={() => keep(`${title.toLowerCase()} at ${place}`)}
         onDrop={drop}
       />
-      <Tick
+      <Checkbox
         small={true}
         on={kind === 'corner'}
         onSet={(corner) =>
@@ -148,7 +148,7 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
           {' '}
           in the {title.toLowerCase()} at {place}
         </span>
-      </Tick>
+      </Checkbox>
     </div>
   );
 }

@@ -2,10 +2,10 @@
 
 import { changeStyle, setExtra } from '../../document';
 import { EXTRAS_SPANS, type Extras, USUAL_EXTRAS } from '../../engine';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 interface Part {
   readonly name: keyof Extras;
@@ -68,31 +68,31 @@ export function ExtrasCard() {
 }
 
 function ExtraFields({ part }: { part: Part }) {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const change = useTable((table) => table.change);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const change = useStore((state) => state.change);
   const { name, label, laced, fields } = part;
   const usual = USUAL_EXTRAS[name];
-  const { closure, extras } = sheet.style;
+  const { closure, extras } = savedDraft.style;
   const asked: Readonly<Record<string, number>> | undefined = extras?.[name];
   const unlaced = laced && closure.front !== 'lacing' && closure.back !== 'lacing';
   return (
     <div className="extra">
-      <Tick
+      <Checkbox
         small={true}
         on={asked !== undefined}
-        onSet={(wanted) =>
+        onSet={(isOn) =>
           change(label.toLowerCase(), (book) =>
-            changeStyle(book, (style) => setExtra(style, name, wanted ? usual : null)),
+            changeStyle(book, (style) => setExtra(style, name, isOn ? usual : null)),
           )
         }
       >
         {label}
-      </Tick>
+      </Checkbox>
       {asked && unlaced ? <p className="hint">Cut where a centre is laced; neither is now.</p> : null}
       {asked
         ? fields.map(({ field, path, label: title, hint }) => (

@@ -3,17 +3,17 @@
 import { changeStyle, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../document';
 import {
   BACK_CLOSURES,
+  type BlockName,
   type Closure,
   FRONT_CLOSURES,
-  type Side,
   STYLE_SPANS,
   type Style,
 } from '../../engine';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { HandContext } from '../store/sideContext';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { SideContext } from '../store/sideContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { StyleChoice } from './styles/StyleChoice';
 
 const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>> = {
@@ -33,13 +33,13 @@ const SPANS = {
 } as const;
 
 export function GarmentCard() {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const { style } = sheet;
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const { style } = savedDraft;
   const remarksAt = (field: string): string[] =>
     issues.filter((issue) => issue.at.field === field).map(sentence);
   const length = (
@@ -67,9 +67,9 @@ export function GarmentCard() {
     <section className="card garment-card" aria-label="Garment">
       <h3>Garment</h3>
       {/* A style is kept and begun from as it is, whichever half lies on the table. */}
-      <HandContext value={null}>
+      <SideContext value={null}>
         <StyleChoice />
-      </HandContext>
+      </SideContext>
       {length(
         'Top edge',
         'topAbove',
@@ -94,8 +94,8 @@ export function GarmentCard() {
         (before, mm) => ({ ...before, closure: { ...before.closure, lacingGap: mm } }),
         'left open at each laced centre',
       )}
-      <Centre side="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
-      <Centre side="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
+      <Centre block="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
+      <Centre block="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
       <AtTheSide remarksAt={remarksAt} />
     </section>
   );
@@ -103,9 +103,9 @@ export function GarmentCard() {
 
 /** Whether there is a side seam, and whether the garment opens along it. */
 function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly string[] }) {
-  const { sheet } = useOpen();
-  const change = useTable((table) => table.change);
-  const { style } = sheet;
+  const { savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
+  const { style } = savedDraft;
   return (
     <>
       <Switch
@@ -149,9 +149,9 @@ interface SwitchProps {
 function Switch({ id, label, hint, on, remarks, onSet }: SwitchProps) {
   return (
     <div className="switch">
-      <Tick on={on} onSet={onSet} describedBy={`${id}-hint ${id}-said`}>
+      <Checkbox on={on} onSet={onSet} describedBy={`${id}-hint ${id}-said`}>
         {label}
-      </Tick>
+      </Checkbox>
       <p className="hint" id={`${id}-hint`}>
         {hint}
       </p>
@@ -163,26 +163,26 @@ function Switch({ id, label, hint, on, remarks, onSet }: SwitchProps) {
 }
 
 interface CentreProps {
-  readonly side: Side;
+  readonly block: BlockName;
   readonly kinds: readonly Closure['front'][];
   readonly remarks: readonly string[];
 }
 
 /** What is at one centre of the garment. */
-function Centre({ side, kinds, remarks }: CentreProps) {
-  const { sheet } = useOpen();
-  const change = useTable((table) => table.change);
+function Centre({ block, kinds, remarks }: CentreProps) {
+  const { savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
   return (
     <div className="centre">
       <label className="choice">
-        <span>Centre {side}</span>
+        <span>Centre {block}</span>
         <select
-          value={sheet.style.closure[side]}
+          value={savedDraft.style.closure[block]}
           onChange={(event) => {
             const kind = kinds.find((each) => each === event.target.value);
             if (kind)
-              change(`centre ${side}`, (book) =>
-                changeStyle(book, (style) => ({ ...style, closure: { ...style.closure, [side]: kind } })),
+              change(`centre ${block}`, (book) =>
+                changeStyle(book, (style) => ({ ...style, closure: { ...style.closure, [block]: kind } })),
               );
           }}
         >

@@ -3,27 +3,27 @@
 import { useEffect } from 'react';
 import {
   acknowledge,
-  changeSheet,
+  changeDraft,
   formatLength,
   isRead,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   wantsReading,
 } from '../../document';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { arriveAtCautions, CAUTIONS_PLACE } from '../components/cautionsWay';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 export function SafetyCard() {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   useEffect(arriveAtCautions, []);
-  const wanted = issues.filter(wantsReading);
-  const high = wanted.length > 0;
-  const acknowledged = wanted.every((issue) => isRead(issue, sheet));
+  const unreadIssues = issues.filter(wantsReading);
+  const high = unreadIssues.length > 0;
+  const acknowledged = unreadIssues.every((issue) => isRead(issue, savedDraft));
   const { waist, underBust } = client.measurements;
-  const { ease } = sheet.style;
+  const { ease } = savedDraft.style;
   const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
   return (
     <section
@@ -46,14 +46,14 @@ export function SafetyCard() {
         </p>
       ) : null}
       {high ? (
-        <Tick
+        <Checkbox
           on={acknowledged}
           onSet={(read) =>
-            change('acknowledged the caution', (book) => changeSheet(book, (open) => acknowledge(open, read)))
+            change('acknowledged the caution', (book) => changeDraft(book, (open) => acknowledge(open, read)))
           }
         >
           I have read the cautions and the wearer knows them. This is printed on the pattern.
-        </Tick>
+        </Checkbox>
       ) : null}
       <details open={high}>
         <summary>Usual cautions for tight lacing</summary>

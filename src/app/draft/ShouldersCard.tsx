@@ -16,10 +16,10 @@ import {
   topFromOverBust,
   wedgeRunsUp,
 } from '../../document';
-import { type Draft, type Issue, SHOULDERS_SPANS, type Side, type Style } from '../../engine';
+import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Style } from '../../engine';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const HINTS: Readonly<Record<ShoulderKind, string>> = {
   strapless: 'The garment ends at the top edge.',
@@ -54,10 +54,10 @@ const NUMBERS: readonly NumberWords[] = [
 ];
 
 export function ShouldersCard() {
-  const { sheet } = useOpen();
+  const { savedDraft } = useOpen();
   const { issues } = useDraft();
-  const change = useTable((table) => table.change);
-  const { style } = sheet;
+  const change = useStore((state) => state.change);
+  const { style } = savedDraft;
   const kind = shoulderKind(style);
   const numbers = NUMBERS.filter(({ name }) => asked(style, kind, name));
   const places = new Set(numbers.flatMap((number) => placesOf(number)));
@@ -106,8 +106,8 @@ export function ShouldersCard() {
 function asked(style: Style, kind: ShoulderKind, name: ShoulderNumber): boolean {
   if (kind === 'strapless') return false;
   if (name === 'bandAbove') return kind === 'band';
-  const side: Side | null = name === 'intake.front' ? 'front' : name === 'intake.back' ? 'back' : null;
-  return side === null || (kind === 'shoulders' && wedgeRunsUp(style, side));
+  const block: BlockName | null = name === 'intake.front' ? 'front' : name === 'intake.back' ? 'back' : null;
+  return block === null || (kind === 'shoulders' && wedgeRunsUp(style, block));
 }
 
 const placesOf = ({ name, also }: NumberWords): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
@@ -151,7 +151,7 @@ const CAUSES: readonly Cause[] = [
 function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: readonly Issue[] }) {
   const draft = useDraft();
   const sentence = useIssueSentence();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const found = issues.filter((issue) => issue.code === code);
   const sentences = new Set(found.map(sentence));
   if (found.length === 0) return null;
@@ -178,17 +178,17 @@ function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: read
 }
 
 function NumberField({ number }: { number: NumberWords }) {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const { style } = sheet;
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const { style } = savedDraft;
   const { name, label, hint } = number;
   const places = placesOf(number);
   const remarks = issues
-    .filter(({ severity, at }) => severity === 'block' && places.includes(at.field ?? ''))
+    .filter(({ severity, at }) => severity === 'error' && places.includes(at.field ?? ''))
     .map(sentence);
   const called = name.startsWith('intake') ? `${label} at mid-shoulder` : label;
   return (

@@ -1,25 +1,25 @@
 // Which half lies on the table, where left and right are drafted apart.
 
-import { HANDS, type Hand } from '../../engine';
+import { SIDES, type Side } from '../../engine';
 import { useOpen } from '../store/storeContext';
 import { draftedApart } from './draftedApart';
 
-export interface HandChoiceProps {
-  readonly hand: Hand;
-  readonly onHand: (hand: Hand) => void;
+export interface SideChoiceProps {
+  readonly side: Side;
+  readonly onSide: (side: Side) => void;
 }
 
-const WORDS: Readonly<Record<Hand, string>> = { left: 'Left', right: 'Right' };
+const WORDS: Readonly<Record<Side, string>> = { left: 'Left', right: 'Right' };
 
-export function HandChoice({ hand, onHand }: HandChoiceProps) {
-  const { client, sheet } = useOpen();
-  if (!draftedApart(client, sheet.style)) return null;
+export function SideChoice({ side, onSide }: SideChoiceProps) {
+  const { client, savedDraft } = useOpen();
+  if (!draftedApart(client, savedDraft.style)) return null;
   return (
-    <fieldset className="held hand-choice">
+    <fieldset className="held side-choice">
       <legend>Side shown</legend>
-      {HANDS.map((each) => (
+      {SIDES.map((each) => (
         <label key={each}>
-          <input type="radio" name="hand" checked={hand === each} onChange={() => onHand(each)} />
+          <input type="radio" name="hand" checked={side === each} onChange={() => onSide(each)} />
           <span>{WORDS[each]}</span>
         </label>
       ))}

@@ -8,21 +8,21 @@ const HALF =
 
 interface TapePath {
   readonly d: string;
-  readonly round: boolean;
+  readonly isGirth: boolean;
 }
 
 const round = (y: number, half: number): TapePath => ({
   d: `M${100 - half} ${y}C${100 - half / 2} ${y + 9} ${100 + half / 2} ${y + 9} ${100 + half} ${y}`,
-  round: true,
+  isGirth: true,
 });
 /** Across the front only, with a mark at each side. */
 const across = (y: number, half: number): TapePath => ({
   d: `M${100 - half} ${y - 5}v10M${100 - half} ${y}C${100 - half / 2} ${y + 9} ${100 + half / 2} ${y + 9} ${100 + half} ${y}M${100 + half} ${y - 5}v10`,
-  round: false,
+  isGirth: false,
 });
 const down = (from: number, to: number, x = 86): TapePath => ({
   d: `M${x} ${from}L${x} ${to}`,
-  round: false,
+  isGirth: false,
 });
 
 const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
@@ -32,19 +32,19 @@ const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
   waist: round(202, 35),
   highHip: round(228, 41),
   hip: round(256, 47),
-  neckToBust: { d: 'M84 70L78 136', round: false },
-  neckToUnderBust: { d: 'M84 70L78 136L78 158', round: false },
-  neckToWaist: { d: 'M84 70L78 136L80 204', round: false },
-  neckToHip: { d: 'M84 70L78 136L80 204L78 258', round: false },
-  bustPointWidth: { d: 'M78 136L122 136', round: false },
-  acrossShoulder: { d: 'M50 86C70 78 130 78 150 86', round: false },
-  neckWidth: { d: 'M84 68L116 68', round: false },
+  neckToBust: { d: 'M84 70L78 136', isGirth: false },
+  neckToUnderBust: { d: 'M84 70L78 136L78 158', isGirth: false },
+  neckToWaist: { d: 'M84 70L78 136L80 204', isGirth: false },
+  neckToHip: { d: 'M84 70L78 136L80 204L78 258', isGirth: false },
+  bustPointWidth: { d: 'M78 136L122 136', isGirth: false },
+  acrossShoulder: { d: 'M50 86C70 78 130 78 150 86', isGirth: false },
+  neckWidth: { d: 'M84 68L116 68', isGirth: false },
   backNeckToWaist: down(62, 204, 100),
-  underarmToWaist: { d: 'M53 118L64 202', round: false },
+  underarmToWaist: { d: 'M53 118L64 202', isGirth: false },
   frontBustArc: across(134, 46),
   frontWaistArc: across(202, 33),
   frontHipArc: across(256, 45),
-  waistToLap: { d: 'M100 206L100 262', round: false },
+  waistToLap: { d: 'M100 206L100 262', isGirth: false },
 };
 
 /** Bust points and fullness; from behind shoulder blades, spine and seat. */
@@ -66,7 +66,7 @@ export function BodyFigure({ measurement }: { measurement: MeasurementName | nul
       <path className="body" d={HALF} />
       <path className="body" d={HALF} transform="matrix(-1 0 0 1 200 0)" />
       <path className="body-detail" d={isBehind(measurement) ? DETAIL.behind : DETAIL.front} />
-      {tape ? <path className={tape.round ? 'tape round' : 'tape'} d={tape.d} /> : null}
+      {tape ? <path className={tape.isGirth ? 'tape round' : 'tape'} d={tape.d} /> : null}
     </svg>
   );
 }

@@ -4,7 +4,7 @@ import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 're
 import { addClient, changeClient, DEMO_CLIENT, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../components/TextField';
-import { SeenContext, useOpen, useTable } from '../store/storeContext';
+import { SeenContext, useOpen, useStore } from '../store/storeContext';
 import { BodyFigure, isBehind } from './BodyFigure';
 import { TapeContext, type TapeShown } from './FigureHere';
 import { MeasurementField } from './MeasurementField';
@@ -39,7 +39,7 @@ export function MeasureStep() {
   const { book, client } = useOpen();
   const [shown, setShown] = useState<TapeShown | null>(null);
   const later = useDeferredValue(book);
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const card = useRef<HTMLElement>(null);
   useEffect(() => arriveAtName(card.current));
   return (
@@ -101,7 +101,7 @@ const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (shown: TapeShow
 
 /** On a first visit there is somebody to try things out on, and a way to one's own work. */
 function Invented() {
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   return (
     <div className="invented">
       <p>She is invented, to try things out on: change what you like.</p>

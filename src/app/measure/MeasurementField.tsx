@@ -23,7 +23,7 @@ import { formatDay } from '../components/formatDay';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { seen } from '../store/store';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
 
 const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
@@ -41,13 +41,13 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
   const { label, how } = MEASUREMENT_WORDS[name];
   const { unit } = client;
   // The number being typed is always the latest; all that is said about it may come a moment later.
-  const value = useTable((table) => openClient(seen(table)).measurements[name]);
+  const value = useStore((state) => openClient(seen(state)).measurements[name]);
   // A number that is not there yet is no fault: its label says that it is needed.
   const own = issues.filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing');
   const said = (notes: boolean): string[] =>
@@ -64,7 +64,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         needed={NEEDED.has(name)}
         hint={how}
         remarks={remarks}
-        refused={own.some(({ severity }) => severity === 'block')}
+        refused={own.some(({ severity }) => severity === 'error')}
         onFocus={() => onFocus({ field: name, measurement: name, how })}
         onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
         onKeep={() => keep(label.toLowerCase())}
@@ -107,7 +107,7 @@ function Since({ client, name }: PartProps) {
 
 /** Where nothing was measured, what may stand in for it; where it does, that it does. */
 function Estimate({ client, name }: PartProps) {
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const marked = client.estimated.includes(name);
   if (client.measurements[name] !== null && !marked) return null;
   // The draft stands in for this one by itself, and says with what.
@@ -180,9 +180,9 @@ function Readings({ client, name }: PartProps) {
 }
 
 function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; label: string }) {
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
   const full = `${label} of ${MEASUREMENT_WORDS[name].label.toLowerCase()}`;
   return (
     <div className="reading">

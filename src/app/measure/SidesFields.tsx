@@ -2,24 +2,24 @@
 
 import { changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { seen } from '../store/store';
-import { useDraft, useOpen, useTable } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
 
 export function SidesFields({ onFocus }: { onFocus: (shown: TapeShown) => void }) {
   const { client } = useOpen();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   // What is ticked and typed is always the latest; all that is said about it may come a moment later.
-  const sides = useTable((table) => openClient(seen(table)).sides);
+  const sides = useStore((state) => openClient(seen(state)).sides);
   return (
     <fieldset className="sides">
       <legend>
         <h2>Left and right</h2>
       </legend>
-      <Tick
+      <Checkbox
         on={sides !== undefined}
         onSet={(differing) =>
           change(differing ? 'sides that differ' : 'sides that are alike', (book) =>
@@ -28,7 +28,7 @@ export function SidesFields({ onFocus }: { onFocus: (shown: TapeShown) => void }
         }
       >
         Her two sides differ
-      </Tick>
+      </Checkbox>
       {sides ? (
         <>
           <p className="intro">
@@ -120,9 +120,9 @@ function SideField(props: SideFieldProps) {
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
   const own = issues.filter(({ at }) => at.field === path);
   return (
     <div className="measurement">
@@ -137,7 +137,7 @@ function SideField(props: SideFieldProps) {
         hint={hint}
         remarks={own.map(sentence)}
         onFocus={() => onFocus(path)}
-        refused={own.some(({ severity }) => severity === 'block')}
+        refused={own.some(({ severity }) => severity === 'error')}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
         onKeep={() => keep(label.toLowerCase())}
         onDrop={drop}

@@ -2,11 +2,11 @@
 
 import { beginSet, changeClient } from '../../document';
 import { formatDay, today } from '../components/formatDay';
-import { useOpen, useTable } from '../store/storeContext';
+import { useOpen, useStore } from '../store/storeContext';
 
 export function TapeDay() {
   const { client } = useOpen();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const { takenOn, earlier } = client;
   return (
     <div className="tape-day">

@@ -2,9 +2,9 @@
 
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { MeasureStep } from '../measure/MeasureStep';
-import { useTable } from '../store/storeContext';
+import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
-import { Mishap } from './ErrorBoundary';
+import { ErrorBoundary } from './ErrorBoundary';
 import { HistoryButtons } from './HistoryButtons';
 import { type Keeping, KeepingNotices } from './KeepingNotices';
 import { STEPS, type StepName, useStep } from './steps';
@@ -33,8 +33,8 @@ const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
 
 export function App({ keeping }: { keeping: Keeping }) {
   const [step, go] = useStep();
-  const kept = useTable((table) => table.kept);
-  const undo = useTable((table) => table.undo);
+  const kept = useStore((state) => state.kept);
+  const undo = useStore((state) => state.undo);
   useUndoKeys();
   useEffect(() => {
     // One that does not come now is asked for again when it is opened.
@@ -77,9 +77,9 @@ export function App({ keeping }: { keeping: Keeping }) {
       {step === 'measure' ? null : <UnreadNotice />}
       <main data-step={step}>
         <StepHeading label={label} />
-        <Mishap step={step} book={kept} onUndo={undo}>
+        <ErrorBoundary step={step} book={kept} onUndo={undo}>
           <Suspense fallback={<p className="empty">Laying out the table…</p>}>{SCREENS[step]()}</Suspense>
-        </Mishap>
+        </ErrorBoundary>
       </main>
     </>
   );
@@ -101,8 +101,8 @@ function StepHeading({ label }: { label: string }) {
 }
 
 function useUndoKeys(): void {
-  const undo = useTable((table) => table.undo);
-  const redo = useTable((table) => table.redo);
+  const undo = useStore((state) => state.undo);
+  const redo = useStore((state) => state.redo);
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
       const typing = event.target instanceof HTMLInputElement && event.target.type === 'text';

@@ -12,10 +12,10 @@ import {
   restore,
 } from '../../document';
 import { BackupButton } from '../components/BackupButton';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { FileChoice } from '../components/FileChoice';
 import { formatDay } from '../components/formatDay';
-import { useOpen, useTable } from '../store/storeContext';
+import { useOpen, useStore } from '../store/storeContext';
 
 const DIFFERENCES: Readonly<Record<Difference, string>> = {
   name: 'her name',
@@ -31,7 +31,7 @@ interface Found {
 }
 
 export function BackupPart() {
-  const kept = useTable((table) => table.kept);
+  const kept = useStore((state) => state.kept);
   const [found, setFound] = useState<Found | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
@@ -76,7 +76,7 @@ export function BackupPart() {
 
 function Preview({ found, onDone }: { found: Found; onDone: (said: string | null) => void }) {
   const { book } = useOpen();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const rows = compareBackup(book, found.book);
   const styles = compareStyles(book, found.book);
   const clientTicks = useTicks(rows.filter(({ state }) => state === 'new').map(({ client }) => client.id));
@@ -156,13 +156,13 @@ interface RowProps {
 function Row({ row, id, name, ticks, children }: RowProps) {
   return (
     <li>
-      <Tick
+      <Checkbox
         on={ticks.chosen.has(id)}
         disabled={row.state === 'same'}
         onSet={(chosen) => ticks.choose(id, chosen)}
       >
         <b>{name}</b> {children}
-      </Tick>
+      </Checkbox>
     </li>
   );
 }

@@ -1,9 +1,9 @@
 // Whose work is on the table: client and draft, the way into the client book, and the unit she is measured in.
 
 import { lazy, Suspense, useState } from 'react';
-import { changeClient, openClient, openSheet, type Unit } from '../../document';
+import { changeClient, openClient, openDraftOf, type Unit } from '../../document';
 import { seen } from '../store/store';
-import { useTable } from '../store/storeContext';
+import { useStore } from '../store/storeContext';
 
 const ClientBook = lazy(() => import('./ClientBook'));
 
@@ -14,10 +14,10 @@ const UNITS: readonly { unit: Unit; label: string }[] = [
 
 export function ClientBar() {
   // Nothing else of the book: what is pulled on the table does not touch this.
-  const client = useTable((table) => openClient(seen(table)).name);
-  const unit = useTable((table) => openClient(seen(table)).unit);
-  const sheet = useTable((table) => openSheet(openClient(seen(table))).name);
-  const change = useTable((table) => table.change);
+  const client = useStore((state) => openClient(seen(state)).name);
+  const unit = useStore((state) => openClient(seen(state)).unit);
+  const draft = useStore((state) => openDraftOf(openClient(seen(state))).name);
+  const change = useStore((state) => state.change);
   const [open, setOpen] = useState(false);
   return (
     <div className="client-bar">
@@ -25,11 +25,11 @@ export function ClientBar() {
         type="button"
         className="open-book"
         aria-haspopup="dialog"
-        aria-label={`${client} ${sheet}, client book`}
-        title={`${client}, ${sheet}`}
+        aria-label={`${client} ${draft}, client book`}
+        title={`${client}, ${draft}`}
         onClick={() => setOpen(true)}
       >
-        <b>{client}</b> <span className="draft-name">{sheet}</span>
+        <b>{client}</b> <span className="draft-name">{draft}</span>
       </button>
       <fieldset className="unit-choice">
         <legend className="unseen">Unit</legend>

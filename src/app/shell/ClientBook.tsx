@@ -10,18 +10,18 @@ import {
   openClientOf,
   removeClient,
 } from '../../document';
-import { Tick } from '../components/Checkbox';
+import { Checkbox } from '../components/Checkbox';
 import { Dialog } from '../components/Dialog';
 import { formatDay } from '../components/formatDay';
 import { UndoLine } from '../components/UndoLine';
 import { awaitName } from '../measure/nameField';
-import { useOpen, useTable } from '../store/storeContext';
+import { useOpen, useStore } from '../store/storeContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
 
 export default function ClientBook({ onClose }: { onClose: () => void }) {
   const { book, client: current } = useOpen();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const [sought, setSought] = useState('');
   const [archive, setArchive] = useState(false);
   const [gone, setGone] = useState<string | null>(null);
@@ -95,9 +95,9 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
         </ul>
         {found.length === 0 ? <p className="hint">No client’s name or draft has “{sought}” in it.</p> : null}
         {archived > 0 ? (
-          <Tick on={archive} onSet={setArchive}>
+          <Checkbox on={archive} onSet={setArchive}>
             Show the archive ({archived})
-          </Tick>
+          </Checkbox>
         ) : null}
       </section>
       <BackupPart />
@@ -117,13 +117,13 @@ interface ClientRowProps {
 }
 
 function ClientRow({ client, current, only, onOpen, onDuplicate, onArchive, onRemove }: ClientRowProps) {
-  const { name, sheets, lastUsed, archived } = client;
+  const { name, drafts, lastUsed, archived } = client;
   return (
     <li className={archived ? 'archived' : undefined}>
       <button type="button" className="open-row" aria-current={current} onClick={onOpen}>
         <b>{name}</b>
         <span className="hint">
-          {sheets.length === 1 ? sheets[0]?.name : `${sheets.length} drafts`}
+          {drafts.length === 1 ? drafts[0]?.name : `${drafts.length} drafts`}
           {lastUsed === null ? '' : `, opened ${formatDay(lastUsed)}`}
           {archived ? ', in the archive' : ''}
         </span>
@@ -154,9 +154,9 @@ function ClientRow({ client, current, only, onOpen, onDuplicate, onArchive, onRe
 }
 
 /** Every word sought begins a word of her name or of a draft's. */
-function fits({ name, sheets }: Client, sought: string): boolean {
+function fits({ name, drafts }: Client, sought: string): boolean {
   const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-  const words = plain([name, ...sheets.map((sheet) => sheet.name)].join(' ')).split(/\s+/);
+  const words = plain([name, ...drafts.map((savedDraft) => savedDraft.name)].join(' ')).split(/\s+/);
   return plain(sought)
     .split(/\s+/)
     .every((part) => words.some((word) => word.startsWith(part)));

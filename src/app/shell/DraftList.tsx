@@ -1,15 +1,15 @@
 // The drafts of the client in view: named, opened, copied, added and taken off.
 
-import { addSheet, changeClient, removeSheet } from '../../document';
+import { addDraft, changeClient, removeDraft } from '../../document';
 import { TextField } from '../components/TextField';
-import { useOpen, useTable } from '../store/storeContext';
+import { useOpen, useStore } from '../store/storeContext';
 
 export function DraftList({ onOpen }: { onOpen: () => void }) {
-  const { client, sheet: current } = useOpen();
-  const change = useTable((table) => table.change);
+  const { client, savedDraft: current } = useOpen();
+  const change = useStore((state) => state.change);
   const add = (from: 'copy' | 'default'): void =>
     change(from === 'copy' ? `copied ${current.name}` : 'new draft', (book) =>
-      changeClient(book, (open) => addSheet(open, crypto.randomUUID(), from)),
+      changeClient(book, (open) => addDraft(open, crypto.randomUUID(), from)),
     );
   return (
     <section className="draft-list" aria-label={`Drafts of ${client.name}`}>
@@ -23,30 +23,30 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
         </button>
       </div>
       <ul>
-        {client.sheets.map((sheet) => (
-          <li key={sheet.id}>
+        {client.drafts.map((savedDraft) => (
+          <li key={savedDraft.id}>
             <TextField
-              label={`Name of the draft ${sheet.name}`}
+              label={`Name of the draft ${savedDraft.name}`}
               labelUnseen={true}
-              value={sheet.name}
+              value={savedDraft.name}
               onKeep={(name) =>
                 change('draft’s name', (book) =>
                   changeClient(book, (open) => ({
                     ...open,
-                    sheets: open.sheets.map((each) => (each.id === sheet.id ? { ...each, name } : each)),
+                    drafts: open.drafts.map((each) => (each.id === savedDraft.id ? { ...each, name } : each)),
                   })),
                 )
               }
             />
-            {sheet.id === current.id ? (
+            {savedDraft.id === current.id ? (
               <span className="met">on the table</span>
             ) : (
               <button
                 type="button"
-                aria-label={`Open ${sheet.name}`}
+                aria-label={`Open ${savedDraft.name}`}
                 onClick={() => {
-                  change(`opened ${sheet.name}`, (book) =>
-                    changeClient(book, (open) => ({ ...open, openSheet: sheet.id })),
+                  change(`opened ${savedDraft.name}`, (book) =>
+                    changeClient(book, (open) => ({ ...open, openDraft: savedDraft.id })),
                   );
                   onOpen();
                 }}
@@ -57,12 +57,12 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
             <button
               type="button"
               className="quiet"
-              disabled={client.sheets.length === 1}
-              title={client.sheets.length === 1 ? 'A client has at least one draft' : undefined}
-              aria-label={`Delete the draft ${sheet.name}`}
+              disabled={client.drafts.length === 1}
+              title={client.drafts.length === 1 ? 'A client has at least one draft' : undefined}
+              aria-label={`Delete the draft ${savedDraft.name}`}
               onClick={() =>
-                change(`took off ${sheet.name}`, (book) =>
-                  changeClient(book, (open) => removeSheet(open, sheet.id)),
+                change(`took off ${savedDraft.name}`, (book) =>
+                  changeClient(book, (open) => removeDraft(open, savedDraft.id)),
                 )
               }
             >

@@ -4,7 +4,7 @@ import { Component, type ReactNode } from 'react';
 import type { Book } from '../../document';
 import { BackupButton } from '../components/BackupButton';
 
-interface MishapProps {
+interface ErrorBoundaryProps {
   /** The book as it was last kept. */
   readonly book: () => Book;
   /** Another step is another try. */
@@ -13,18 +13,18 @@ interface MishapProps {
   readonly children: ReactNode;
 }
 
-interface MishapState {
+interface ErrorBoundaryState {
   readonly failed: boolean;
 }
 
-export class Mishap extends Component<MishapProps, MishapState> {
-  override state: MishapState = { failed: false };
+export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundaryState> {
+  override state: ErrorBoundaryState = { failed: false };
 
-  static getDerivedStateFromError(): MishapState {
+  static getDerivedStateFromError(): ErrorBoundaryState {
     return { failed: true };
   }
 
-  override componentDidUpdate(before: MishapProps): void {
+  override componentDidUpdate(before: ErrorBoundaryProps): void {
     if (before.step !== this.props.step && this.state.failed) this.setState({ failed: false });
   }
 

@@ -2,19 +2,19 @@
 
 import { useEffect, useRef, useState } from 'react';
 import type { Book, History } from '../../document';
-import { useTable } from '../store/storeContext';
+import { useStore } from '../store/storeContext';
 import { consequence } from './consequence';
 
 export function HistoryButtons() {
-  const { past, future } = useTable((table) => table.history);
-  const undo = useTable((table) => table.undo);
-  const redo = useTable((table) => table.redo);
+  const { past, future } = useStore((state) => state.history);
+  const undo = useStore((state) => state.undo);
+  const redo = useStore((state) => state.redo);
   const [last, next] = [past.at(-1)?.change, future[0]?.change];
   return (
     <div className="history">
       <HistoryButton word="Undo" change={last} sign="M9 4 4 9l5 5M4 9h10a6 6 0 0 1 0 12h-3" onPress={undo} />
       <HistoryButton word="Redo" change={next} sign="M15 4l5 5-5 5M20 9H10a6 6 0 0 0 0 12h3" onPress={redo} />
-      <Said />
+      <LastChange />
     </div>
   );
 }
@@ -51,9 +51,9 @@ const REST_MS = 1000;
  * Tells a screen reader what was changed last, and the consequence. Of keys pressed in a row only when they rest: each
  * press tells the handle's own number.
  */
-function Said() {
-  const history = useTable((table) => table.history);
-  const moved = useTable((table) => table.moved);
+function LastChange() {
+  const history = useStore((state) => state.history);
+  const moved = useStore((state) => state.moved);
   const before = useRef(history);
   /** The book as it was before keys were pressed, while that is not told; and what will tell it. */
   const untold = useRef<{ readonly book: Book; readonly telling: number } | null>(null);

@@ -4,9 +4,9 @@ import { useState, useSyncExternalStore } from 'react';
 import { BackupButton } from '../components/BackupButton';
 import { download } from '../components/download';
 import type { BookStorage } from '../storage/bookStorage';
-import type { Aside } from '../storage/quarantine';
+import type { QuarantinedText } from '../storage/quarantine';
 import { type Notice, noticeSentence, saveStatusSentence } from '../storage/saveStatus';
-import { useTable } from '../store/storeContext';
+import { useStore } from '../store/storeContext';
 
 export interface Keeping {
   readonly storage: BookStorage;
@@ -17,15 +17,15 @@ export interface Keeping {
 export function KeepingNotices({ keeping }: { keeping: Keeping }) {
   const { storage, said } = keeping;
   const status = useSyncExternalStore(storage.subscribe, storage.status);
-  const [asides, setAsides] = useState(storage.asides);
+  const [quarantined, setQuarantined] = useState(storage.quarantined);
   const [refused, setRefused] = useState<string | null>(null);
-  const open = useTable((table) => table.open);
-  const kept = useTable((table) => table.kept);
+  const open = useStore((state) => state.open);
+  const kept = useStore((state) => state.kept);
   const settle = (refusal: string | null): void => {
     setRefused(refusal);
-    setAsides(storage.asides());
+    setQuarantined(storage.quarantined());
   };
-  const noRoom = asides.length > 0 ? `${NO_ROOM} ${MAKE_ROOM}` : NO_ROOM;
+  const noRoom = quarantined.length > 0 ? `${NO_ROOM} ${MAKE_ROOM}` : NO_ROOM;
   const keepOurs = (): void => settle(storage.keepOurs() ? null : noRoom);
   const takeTheirs = (): void => {
     const theirs = storage.takeTheirs();
@@ -34,18 +34,18 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
   };
   const fault = status.kind === 'failed' ? saveStatusSentence(status) : null;
   const notices = said.map(noticeSentence);
-  if (notices.length === 0 && asides.length === 0 && !fault && status.kind !== 'conflict') return null;
+  if (notices.length === 0 && quarantined.length === 0 && !fault && status.kind !== 'conflict') return null;
   return (
     <div className="keeping" role="status">
       {notices.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      {asides.map((aside) => (
-        <PutAside
-          key={aside.key}
-          aside={aside}
+      {quarantined.map((quarantinedText) => (
+        <QuarantinedNotice
+          key={quarantinedText.key}
+          quarantinedText={quarantinedText}
           onDiscard={() => {
-            storage.discard(aside.key);
+            storage.discard(quarantinedText.key);
             settle(null);
           }}
         />
@@ -53,7 +53,9 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
       {fault && !notices.includes(fault) ? (
         <p className="failed">
           {fault}
-          {asides.length > 0 ? ' What was put aside takes up room too: download it, then discard it.' : ''}
+          {quarantined.length > 0
+            ? ' What was put aside takes up room too: download it, then discard it.'
+            : ''}
           <BackupButton book={kept} />
         </p>
       ) : null}
@@ -78,22 +80,32 @@ const NO_ROOM =
 const MAKE_ROOM = 'Or download and discard what was put aside before, then choose again.';
 
 /** One book that lies aside. It is let go only once it was downloaded, or on a second press. */
-function PutAside({ aside, onDiscard }: { aside: Aside; onDiscard: () => void }) {
-  const [sure, setSure] = useState(false);
+function QuarantinedNotice({
+  quarantinedText,
+  onDiscard,
+}: {
+  quarantinedText: QuarantinedText;
+  onDiscard: () => void;
+}) {
+  const [isConfirmed, setConfirmed] = useState(false);
   return (
     <p>
-      A book put aside{dayOf(aside.key)}.
+      A book put aside{dayOf(quarantinedText.key)}.
       <button
         type="button"
         onClick={() => {
-          download(aside.text, 'application/json', `${aside.key}.json`);
-          setSure(true);
+          download(quarantinedText.text, 'application/json', `${quarantinedText.key}.json`);
+          setConfirmed(true);
         }}
       >
         Download it
       </button>
-      <button type="button" className="quiet" onClick={() => (sure ? onDiscard() : setSure(true))}>
-        {sure ? 'Discard it for good' : 'Discard'}
+      <button
+        type="button"
+        className="quiet"
+        onClick={() => (isConfirmed ? onDiscard() : setConfirmed(true))}
+      >
+        {isConfirmed ? 'Discard it for good' : 'Discard'}
       </button>
     </p>
   );

@@ -1,14 +1,14 @@
 // Says that a later version of the page lies ready, and changes to it when the maker says so.
 
 import { useEffect, useState } from 'react';
-import { useTable } from '../store/storeContext';
+import { useStore } from '../store/storeContext';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */
 const REGISTER_MS = 1000;
 
 export function UpdateNotice() {
   const waiting = useWaitingWorker();
-  const keep = useTable((table) => table.keep);
+  const keep = useStore((state) => state.keep);
   if (!waiting) return null;
   return (
     <div className="keeping" role="status">

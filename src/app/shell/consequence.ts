@@ -1,6 +1,6 @@
 // What a kept change did to the garment, in words short enough to be said aloud.
 
-import { type Book, formatLength, LEVEL_WORDS, openClient, openSheet, pieceLabelOf } from '../../document';
+import { type Book, formatLength, LEVEL_WORDS, openClient, openDraftOf, pieceLabelOf } from '../../document';
 import { type Draft, openWidth } from '../../engine';
 import { sewnWord } from '../components/girthWords';
 import { draftOnce } from '../store/storeContext';
@@ -14,12 +14,12 @@ const MOST_SAID = 3;
  */
 export function consequence(before: Book, after: Book): string {
   const [was, is] = [openClient(before), openClient(after)];
-  const [oldSheet, newSheet] = [openSheet(was), openSheet(is)];
-  if (was.id !== is.id || oldSheet.id !== newSheet.id) return '';
-  if (was.measurements === is.measurements && was.sides === is.sides && oldSheet.style === newSheet.style)
+  const [oldSheet, newDraft] = [openDraftOf(was), openDraftOf(is)];
+  if (was.id !== is.id || oldSheet.id !== newDraft.id) return '';
+  if (was.measurements === is.measurements && was.sides === is.sides && oldSheet.style === newDraft.style)
     return '';
-  const drafts: [Draft, Draft] = [draftOnce(was, oldSheet.style), draftOnce(is, newSheet.style)];
-  const gap = openWidth(newSheet.style.closure);
+  const drafts: [Draft, Draft] = [draftOnce(was, oldSheet.style), draftOnce(is, newDraft.style)];
+  const gap = openWidth(newDraft.style.closure);
   const write = (mm: number): string => formatLength(mm, is.unit, { withUnit: true });
   const [old, now] = drafts.map(({ proof }) => proof.ledger);
   const girths = (now ?? []).flatMap(({ level, sewnGirth }) => {
@@ -29,10 +29,10 @@ export function consequence(before: Book, after: Book): string {
       same(then === null ? null : then + openWidth(oldSheet.style.closure), sewnGirth + gap)
     )
       return [];
-    return [`${LEVEL_WORDS[level]} ${sewnWord(newSheet.style.closure)} ${write(sewnGirth + gap)}`];
+    return [`${LEVEL_WORDS[level]} ${sewnWord(newDraft.style.closure)} ${write(sewnGirth + gap)}`];
   });
   const told = girths.length > 0 ? girths : panelsAtWaist(drafts, write);
-  const refused = drafts[1].issues.some((issue) => issue.severity === 'block')
+  const refused = drafts[1].issues.some((issue) => issue.severity === 'error')
     ? ['cannot be cut like this']
     : [];
   return [...told.slice(0, MOST_SAID), ...refused].join(', ');

@@ -2,7 +2,7 @@
 // unless this tab read or wrote it last, or it lies whole under another key as well.
 
 import { type Book, DEMO_BOOK, readBook } from '../../document';
-import { type Aside, isAside, listAsides, putAside } from './quarantine';
+import { isQuarantineKey, listQuarantined, type QuarantinedText, quarantine } from './quarantine';
 import { type Notice, type SaveStatus, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
 
@@ -35,8 +35,8 @@ export interface BookStorage {
   /** Calls back on every change of the status; gives what ends it. */
   readonly subscribe: (listener: (status: SaveStatus) => void) => () => void;
   /** What was put aside, and what lies unopened under the book's own key for want of room. */
-  readonly asides: () => Aside[];
-  /** Lets go of one of {@link asides}, when the maker says so. */
+  readonly quarantined: () => QuarantinedText[];
+  /** Lets go of one of {@link quarantined}, when the maker says so. */
   readonly discard: (key: string) => void;
   /** Ends a conflict: this tab's book is kept, the other tab's put aside. False where there was no room for both. */
   readonly keepOurs: () => boolean;
@@ -80,9 +80,9 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
     }
     const read = known === null ? { kind: 'book' as const, book: DEMO_BOOK } : readBook(known);
     if (read.kind !== 'book') {
-      const aside = guard(storage);
-      if (aside !== null) become({ kind: 'saved' });
-      return { book: DEMO_BOOK, said: [{ ...read, aside }] };
+      const quarantineKey = guard(storage);
+      if (quarantineKey !== null) become({ kind: 'saved' });
+      return { book: DEMO_BOOK, said: [{ ...read, quarantineKey }] };
     }
     become({ kind: 'saved' });
     return { book: read.book, said: [] };
@@ -92,11 +92,11 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
   const guard = (store: StorageLike): string | null => {
     const text = known ?? '';
     // Each start of the page finds it again until something is kept: one copy is enough.
-    const already = listAsides(store).find((aside) => aside.text === text);
-    const aside = already?.key ?? putAside(store, text, now());
-    guarding = aside === null;
+    const already = listQuarantined(store).find((quarantinedText) => quarantinedText.text === text);
+    const quarantineKey = already?.key ?? quarantine(store, text, now());
+    guarding = quarantineKey === null;
     if (guarding) become({ kind: 'failed', reason: 'guarding' });
-    return aside;
+    return quarantineKey;
   };
 
   const save = (book: Book): void => {
@@ -133,7 +133,7 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
     conflict ??= { key: null };
     try {
       // One key for the whole conflict: a key a change would fill the storage.
-      if (conflict.key === null) conflict.key = putAside(store, text, now());
+      if (conflict.key === null) conflict.key = quarantine(store, text, now());
       else store.setItem(conflict.key, text);
       waits = conflict.key === null;
     } catch {
@@ -147,7 +147,7 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
     if (!storage || !conflict || typeof ours !== 'string') return false;
     try {
       const theirs = storage.getItem(BOOK_KEY);
-      if (theirs !== null && theirs !== ours && putAside(storage, theirs, now()) === null) return false;
+      if (theirs !== null && theirs !== ours && quarantine(storage, theirs, now()) === null) return false;
       storage.setItem(BOOK_KEY, ours);
       if (conflict.key !== null) storage.removeItem(conflict.key);
     } catch {
@@ -169,7 +169,7 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
 
   const discard = (key: string): void => {
     const own = key === BOOK_KEY && guarding;
-    if (!storage || !(own || isAside(key))) return;
+    if (!storage || !(own || isQuarantineKey(key))) return;
     try {
       storage.removeItem(key);
     } catch {
@@ -208,9 +208,9 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
       listeners.add(listener);
       return () => void listeners.delete(listener);
     },
-    asides: () => {
+    quarantined: () => {
       const unopened = guarding && typeof known === 'string' ? [{ key: BOOK_KEY, text: known }] : [];
-      return [...(storage ? listAsides(storage) : []), ...unopened];
+      return [...(storage ? listQuarantined(storage) : []), ...unopened];
     },
     discard,
     keepOurs,

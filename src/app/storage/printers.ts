@@ -2,7 +2,7 @@
 // a client. The same rules as for the book: what cannot be read is put aside, never written over.
 
 import * as z from 'zod/mini';
-import { type Aside, listAsides, putAside } from './quarantine';
+import { listQuarantined, type QuarantinedText, quarantine } from './quarantine';
 import { type SaveFault, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
 
@@ -56,7 +56,7 @@ export function createPrinterStorage({ storage, now }: PrinterStorageOptions): P
   const change = (next: (printers: readonly Printer[]) => readonly Printer[]): SaveFault | null => {
     if (!storage) return 'absent';
     const { printers, fault } = read();
-    if (fault === 'unreadable' && !isAside(storage)) return 'guarding';
+    if (fault === 'unreadable' && !isQuarantined(storage)) return 'guarding';
     try {
       storage.setItem(PRINTERS_KEY, JSON.stringify({ version: PRINTERS_VERSION, printers: next(printers) }));
       return null;
@@ -66,11 +66,13 @@ export function createPrinterStorage({ storage, now }: PrinterStorageOptions): P
   };
 
   /** Whether what lies unread under the key lies whole under another one too, put there now if it must be. */
-  const isAside = (store: StorageLike): boolean => {
+  const isQuarantined = (store: StorageLike): boolean => {
     try {
       const text = store.getItem(PRINTERS_KEY) ?? '';
-      const there = listAsides(store).some((aside: Aside) => aside.text === text);
-      return there || putAside(store, text, now()) !== null;
+      const there = listQuarantined(store).some(
+        (quarantinedText: QuarantinedText) => quarantinedText.text === text,
+      );
+      return there || quarantine(store, text, now()) !== null;
     } catch {
       return false;
     }

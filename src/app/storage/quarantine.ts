@@ -3,7 +3,7 @@
 import type { StorageLike } from './storageLike';
 
 /** One text that was put aside. */
-export interface Aside {
+export interface QuarantinedText {
   readonly key: string;
   /** The text as it was found: to be downloaded as it is. */
   readonly text: string;
@@ -11,13 +11,13 @@ export interface Aside {
 
 const PREFIX = 'staywright.aside.';
 
-export const isAside = (key: string): boolean => key.startsWith(PREFIX);
+export const isQuarantineKey = (key: string): boolean => key.startsWith(PREFIX);
 
 /**
  * Puts a text aside under a new key that tells the time, never over another, and reads it back. Gives the key, or null
  * where the storage would not take it whole.
  */
-export function putAside(storage: StorageLike, text: string, now: Date): string | null {
+export function quarantine(storage: StorageLike, text: string, now: Date): string | null {
   const stamp = `${PREFIX}${now.toISOString()}`;
   try {
     let key = stamp;
@@ -30,12 +30,12 @@ export function putAside(storage: StorageLike, text: string, now: Date): string 
 }
 
 /** Everything put aside, oldest first; what cannot be read just now is left out. */
-export function listAsides(storage: StorageLike): Aside[] {
-  const found: Aside[] = [];
+export function listQuarantined(storage: StorageLike): QuarantinedText[] {
+  const found: QuarantinedText[] = [];
   try {
     for (let i = 0; i < storage.length; i += 1) {
       const key = storage.key(i);
-      const text = key !== null && isAside(key) ? storage.getItem(key) : null;
+      const text = key !== null && isQuarantineKey(key) ? storage.getItem(key) : null;
       if (key !== null && text !== null) found.push({ key, text });
     }
   } catch {

@@ -18,8 +18,8 @@ export type SaveStatus =
 
 /** What there is to say after the first look into the storage; `aside` is the key of what was put aside. */
 export type Notice =
-  | { readonly kind: 'unreadable'; readonly reason: string; readonly aside: string | null }
-  | { readonly kind: 'newer'; readonly version: number; readonly aside: string | null }
+  | { readonly kind: 'unreadable'; readonly reason: string; readonly quarantineKey: string | null }
+  | { readonly kind: 'newer'; readonly version: number; readonly quarantineKey: string | null }
   | { readonly kind: 'unavailable'; readonly reason: 'absent' | 'refused' };
 
 export function saveStatusSentence(status: SaveStatus): string {
@@ -54,7 +54,7 @@ export function noticeSentence(notice: Notice): string {
     notice.kind === 'newer'
       ? `The kept book was written by a later version of this page (${notice.version}) and cannot be opened by this one.`
       : `The kept book could not be opened. ${notice.reason}`;
-  return notice.aside === null
+  return notice.quarantineKey === null
     ? `${what} There was no room to put it aside, so it stays where it is and nothing is written over it.`
     : `${what} It was put aside whole and can be downloaded.`;
 }

@@ -11,7 +11,7 @@ interface Moved {
   readonly by: 'pull' | 'key' | 'sameKey';
 }
 
-export interface Table {
+export interface StoreState {
   readonly history: History<Book>;
   /** How the last step was made, if by a handle; it speaks of the history it names and of no other. */
   readonly moved: (Moved & { readonly history: History<Book> }) | null;
@@ -34,8 +34,8 @@ export interface Table {
 }
 
 /** A table with a book on it, and what was done to it before. */
-export function createTable(book: Book, history: History<Book> = startHistory(book)) {
-  return create<Table>()((set, get) => ({
+export function createStore(book: Book, history: History<Book> = startHistory(book)) {
+  return create<StoreState>()((set, get) => ({
     history,
     moved: null,
     preview: null,
@@ -61,7 +61,7 @@ export function createTable(book: Book, history: History<Book> = startHistory(bo
   }));
 }
 
-export type TableStore = ReturnType<typeof createTable>;
+export type Store = ReturnType<typeof createStore>;
 
 /** The book as it is seen: with the change under way, if there is one. */
-export const seen = (table: Table): Book => table.preview ?? table.history.present;
+export const seen = (state: StoreState): Book => state.preview ?? state.history.present;

@@ -1,63 +1,70 @@
 // Hands the one table to every part of the screen.
 
 import { createContext, useContext } from 'react';
-import { type Book, type Client, openClient, openSheet, type Sheet, styleOnTable } from '../../document';
-import { type Draft, draftWhole, type Hand, halfOf, type Style } from '../../engine';
-import { HandContext, withHand } from './sideContext';
-import { seen, type Table, type TableStore } from './store';
+import {
+  type Book,
+  type Client,
+  openClient,
+  openDraftOf,
+  type SavedDraft,
+  swapSidesOfStyle,
+} from '../../document';
+import { type Draft, draftWhole, halfOf, type Side, type Style } from '../../engine';
+import { SideContext, withSide } from './sideContext';
+import { type Store, type StoreState, seen } from './store';
 
-export const TableContext = createContext<TableStore | null>(null);
+export const StoreContext = createContext<Store | null>(null);
 
 /** Part of the table, and a new drawing when it changes. */
-export function useTable<T>(pick: (table: Table) => T): T {
-  const store = useContext(TableContext);
+export function useStore<T>(pick: (state: StoreState) => T): T {
+  const store = useContext(StoreContext);
   if (!store) throw new Error('useTable needs a TableContext around it');
-  const hand = useContext(HandContext);
-  return store((table) => pick(withHand(table, hand)));
+  const side = useContext(SideContext);
+  return store((state) => pick(withSide(state, side)));
 }
 
 /** A book to be shown instead of the one that is seen now: parts that may lag behind a pull are given the last but one. */
 export const SeenContext = createContext<Book | null>(null);
 
 /** The book, client and draft in view. */
-export function useOpen(): { book: Book; client: Client; sheet: Sheet } {
+export function useOpen(): { book: Book; client: Client; savedDraft: SavedDraft } {
   const given = useContext(SeenContext);
-  const book = useTable((table) => given ?? seen(table));
+  const book = useStore((state) => given ?? seen(state));
   const client = openClient(book);
-  return { book, client, sheet: openSheet(client) };
+  return { book, client, savedDraft: openDraftOf(client) };
 }
 
 /** The style in view as it was last kept: what is called by where it stands keeps its name while it is moved. */
 export function useKeptStyle(): Style {
-  return useTable((table) => openSheet(openClient(table.history.present)).style);
+  return useStore((state) => openDraftOf(openClient(state.history.present)).style);
 }
 
 /** The draft in view, computed once for each state of tape and style; with a half on the table, that half of it. */
 export function useDraft(): Draft {
-  const { client, sheet } = useOpen();
-  const hand = useContext(HandContext);
-  return draftOnTable(client, sheet.style, hand);
+  const { client, savedDraft } = useOpen();
+  const side = useContext(SideContext);
+  return draftOfSide(client, savedDraft.style, side);
 }
 
 /** The draft of what was last kept, without the change under way. */
 export function useCommittedDraft(): Draft {
-  const book = useTable((table) => table.history.present);
-  const hand = useContext(HandContext);
+  const book = useStore((state) => state.history.present);
+  const side = useContext(SideContext);
   const client = openClient(book);
-  return draftOnTable(client, openSheet(client).style, hand);
+  return draftOfSide(client, openDraftOf(client).style, side);
 }
 
 /** A draft of a body as it is seen with a half on the table; `style` is as it is seen then. */
-export function draftOnTable(body: Body, style: Style, hand: Hand | null): Draft {
-  const whole = draftOnce(body, hand ? styleOnTable(style, hand) : style);
-  if (!hand || !whole.halves) return whole;
-  const known = halves.get(whole)?.[hand];
-  const half = known ?? halfOf(whole, hand);
-  if (!known) halves.set(whole, { ...halves.get(whole), [hand]: half });
+export function draftOfSide(body: Body, style: Style, side: Side | null): Draft {
+  const whole = draftOnce(body, side ? swapSidesOfStyle(style, side) : style);
+  if (!side || !whole.halves) return whole;
+  const known = halves.get(whole)?.[side];
+  const half = known ?? halfOf(whole, side);
+  if (!known) halves.set(whole, { ...halves.get(whole), [side]: half });
   return half;
 }
 
-const halves = new WeakMap<Draft, { readonly [hand in Hand]?: Draft }>();
+const halves = new WeakMap<Draft, { readonly [side in Side]?: Draft }>();
 
 type Body = Pick<Client, 'measurements' | 'sides'>;
 

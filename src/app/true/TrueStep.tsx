@@ -9,7 +9,7 @@ import { useDraft, useOpen } from '../store/storeContext';
 import { sayBands } from './bandSaid';
 import { sayOpenDarts } from './openDarts';
 import { ProofTable } from './ProofTable';
-import { edgeRun, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
+import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
 
 const HELD: readonly { at: ClosedAt; label: string }[] = [
   { at: 'top', label: 'at the top edge' },
@@ -20,7 +20,7 @@ const HELD: readonly { at: ClosedAt; label: string }[] = [
 export function TrueStep() {
   const draft = useDraft();
   const [at, setAt] = useState<ClosedAt>('top');
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const [row, setRow] = useState<Pick<Pointer, 'key' | 'place'> | null>(null);
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
@@ -72,9 +72,9 @@ export function TrueStep() {
       </section>
       <div className="proofs">
         {[
-          seamWalk(draft, client.unit, sheet.style),
-          edgeRun(draft, sheet.style),
-          girthProof(draft, client.unit, sheet.style.closure),
+          seamWalk(draft, client.unit, savedDraft.style),
+          edgeContinuity(draft, savedDraft.style),
+          girthProof(draft, client.unit, savedDraft.style.closure),
         ].map((proof) => (
           <ProofTable
             key={proof.title}

@@ -9,10 +9,10 @@ const EVEN_MM = 0.1;
 /** A sentence for each half with a band of its own; empty where there is none. */
 export const sayBands = (draft: Draft, unit: Unit): string[] => bandWalk(draft).map((row) => said(row, unit));
 
-function said({ hand, bands, panels }: BandWalkRow, unit: Unit): string {
+function said({ side, bands, panels }: BandWalkRow, unit: Unit): string {
   const length = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const apart = bands - panels;
-  const whose = hand === null ? 'The off-shoulder band is' : `The ${hand} half’s off-shoulder band is`;
+  const whose = side === null ? 'The off-shoulder band is' : `The ${side} half’s off-shoulder band is`;
   const even =
     Math.abs(apart) <= EVEN_MM
       ? 'as long as'

@@ -12,7 +12,7 @@ import {
   type Closure,
   type DartWalkRow,
   type Draft,
-  type EdgeRunRow,
+  type EdgeContinuityRow,
   openWidth,
   type SeamWalkRow,
   type Style,
@@ -87,13 +87,13 @@ export const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
 
 export const placeOfDart = ({ piece, wedge }: DartWalkRow): PointedOut => ({ kind: 'dart', piece, wedge });
 
-export function edgeRun({ proof }: Draft, style: Style): Proof {
+export function edgeContinuity({ proof }: Draft, style: Style): Proof {
   const name = namesOf(proof, style);
   // A dart meets one of the edges only.
   const seams = [...new Set(proof.edges.map(({ seam }) => seam))];
-  const bendAt = (row: EdgeRunRow | undefined, angle: number): boolean =>
+  const bendAt = (row: EdgeContinuityRow | undefined, angle: number): boolean =>
     row !== undefined && Math.abs(angle - row.asked) > KINK_DEGREES / DEGREES;
-  const cell = (row: EdgeRunRow | undefined): string | Pointer => {
+  const cell = (row: EdgeContinuityRow | undefined): string | Pointer => {
     if (!row) return '';
     const corner = bendAt(row, Math.PI) ? 'corner ' : '';
     return {

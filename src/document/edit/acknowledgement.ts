@@ -1,10 +1,10 @@
 // That the maker read the cautions for tight lacing, and how far that holds: a tighter garment is acknowledged anew.
 
 import type { Issue, IssueCode } from '../../engine';
-import type { Sheet } from '../model/book';
+import type { SavedDraft } from '../model/book';
 
 /** What of a draft tells whether its cautions were read. */
-type Reading = Pick<Sheet, 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
+type Reading = Pick<SavedDraft, 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
 
 const WANTED: readonly IssueCode[] = ['waistReductionHigh', 'ribReductionHigh'];
 
@@ -27,7 +27,7 @@ export function isRead(issue: Issue, { style, acknowledgedReduction, acknowledge
 }
 
 /** The draft with the cautions marked as read for all that is taken in now, or as not read. */
-export function acknowledge({ acknowledgedRibs: _, ...sheet }: Sheet, read: boolean): Sheet {
+export function acknowledge({ acknowledgedRibs: _, ...sheet }: SavedDraft, read: boolean): SavedDraft {
   if (!read) return { ...sheet, acknowledgedReduction: null };
   const { waist, ribs } = reductions(sheet.style);
   return { ...sheet, acknowledgedReduction: waist, acknowledgedRibs: ribs };

@@ -48,7 +48,7 @@ export function slantDart(
 /** Where a dart's point stands, mm from its block's centre line; null where it has none. */
 export function pointX({ blocks }: Draft, id: string, end: DartEnd): number | null {
   const drafted = wedgesOf(blocks).find((wedge) => wedge.id === id);
-  const y = drafted?.run[end] ?? null;
+  const y = drafted?.extent[end] ?? null;
   return drafted && y !== null ? xAt(drafted.axis, y) : null;
 }
 
@@ -58,7 +58,7 @@ const CLEAR_MM = 10;
 function shifted(style: Style, id: string, end: DartEnd, by: number, { blocks, levels }: Draft): Style {
   return changeWedge(style, id, (wedge) => {
     const block = blocks?.[wedge.block];
-    const { upper, lower } = block?.wedges.find((each) => each.id === id)?.run ?? {};
+    const { upper, lower } = block?.wedges.find((each) => each.id === id)?.extent ?? {};
     if (!block || typeof upper !== 'number' || typeof lower !== 'number') return wedge;
     const middle = (upper + lower) / 2;
     const own = levels.filter(({ y }) => (end === 'upper' ? y <= middle : y > middle));

@@ -1,7 +1,7 @@
 // What a maker can do to the list of clients and to a client's drafts, each as a pure step from one book to the next.
 
 import { DEFAULT_STYLE, MEASUREMENTS, type MeasurementName, type Measurements } from '../../engine';
-import { type Book, type Client, openClient, openSheet, type Sheet } from '../model/book';
+import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
 import { freeName } from './freeName';
 
 /** Nothing measured yet. */
@@ -23,8 +23,8 @@ export function addClient(book: Book, id: string, name: string): Book {
     estimated: [],
     archived: false,
     lastUsed: null,
-    sheets: [newSheet(`${id}-1`, 'First draft')],
-    openSheet: `${id}-1`,
+    drafts: [newDraft(`${id}-1`, 'First draft')],
+    openDraft: `${id}-1`,
   };
   return { ...book, clients: [...book.clients, client], openClient: id };
 }
@@ -74,28 +74,28 @@ export function byLastUse(a: Client, b: Client): number {
 }
 
 /** Adds a draft to a client and opens it: a copy of the open one, or one in the default style. */
-export function addSheet(client: Client, id: string, from: 'copy' | 'default'): Client {
-  const names = client.sheets.map(({ name }) => name);
-  const open = openSheet(client);
-  const sheet: Sheet =
+export function addDraft(client: Client, id: string, from: 'copy' | 'default'): Client {
+  const names = client.drafts.map(({ name }) => name);
+  const open = openDraftOf(client);
+  const savedDraft: SavedDraft =
     from === 'copy'
       ? { ...open, id, name: freeName(open.name, names) }
-      : newSheet(id, freeName('New draft', names));
-  return { ...client, sheets: [...client.sheets, sheet], openSheet: id };
+      : newDraft(id, freeName('New draft', names));
+  return { ...client, drafts: [...client.drafts, savedDraft], openDraft: id };
 }
 
 /** Takes a draft off a client; the last one stays. */
-export function removeSheet(client: Client, id: string): Client {
-  const sheets = client.sheets.filter((sheet) => sheet.id !== id);
-  const [first] = sheets;
-  if (!first || sheets.length === client.sheets.length) return client;
-  return { ...client, sheets, openSheet: openSheet(client).id === id ? first.id : client.openSheet };
+export function removeDraft(client: Client, id: string): Client {
+  const drafts = client.drafts.filter((savedDraft) => savedDraft.id !== id);
+  const [first] = drafts;
+  if (!first || drafts.length === client.drafts.length) return client;
+  return { ...client, drafts, openDraft: openDraftOf(client).id === id ? first.id : client.openDraft };
 }
 
-const newSheet = (id: string, name: string): Sheet => ({
+const newDraft = (id: string, name: string): SavedDraft => ({
   id,
   name,
   style: DEFAULT_STYLE,
   acknowledgedReduction: null,
-  saved: null,
+  comparison: null,
 });

@@ -1,17 +1,17 @@
 // What a maker can do to the book, each as a pure step from one book or style to the next.
 
 import {
+  type BlockName,
   balancedWedge,
   type EdgeNode,
   type EdgeNodeName,
   type LevelName,
   MOST_WEDGES,
   type PerLevel,
-  type Side,
   type Style,
   type Wedge,
 } from '../../engine';
-import { type Book, type Client, openClient, openSheet, type Sheet } from '../model/book';
+import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
 
 /** The book with the open client changed. */
 export function changeClient(book: Book, change: (client: Client) => Client): Book {
@@ -22,20 +22,23 @@ export function changeClient(book: Book, change: (client: Client) => Client): Bo
 }
 
 /** The book with the open draft of the open client changed. */
-export function changeSheet(book: Book, change: (sheet: Sheet) => Sheet): Book {
+export function changeDraft(book: Book, change: (savedDraft: SavedDraft) => SavedDraft): Book {
   return changeClient(book, (client) => {
-    const open = openSheet(client);
+    const open = openDraftOf(client);
     const changed = change(open);
     if (changed === open) return client;
-    return { ...client, sheets: client.sheets.map((sheet) => (sheet === open ? changed : sheet)) };
+    return {
+      ...client,
+      drafts: client.drafts.map((savedDraft) => (savedDraft === open ? changed : savedDraft)),
+    };
   });
 }
 
 /** The book with the style of the open draft changed. */
 export function changeStyle(book: Book, change: (style: Style) => Style): Book {
-  return changeSheet(book, (sheet) => {
-    const style = change(sheet.style);
-    return style === sheet.style ? sheet : { ...sheet, style };
+  return changeDraft(book, (savedDraft) => {
+    const style = change(savedDraft.style);
+    return style === savedDraft.style ? savedDraft : { ...savedDraft, style };
   });
 }
 
@@ -56,7 +59,7 @@ export function setTurnedHem({ turnedHem: _, ...style }: Style, turned: boolean)
 }
 
 /** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
-export function addWedge(style: Style, block: Side, station: number): Style {
+export function addWedge(style: Style, block: BlockName, station: number): Style {
   const ids = new Set([...style.wedges, ...(style.rightWedges ?? [])].map((wedge) => wedge.id));
   if (style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return style;
   let number = 1;
@@ -103,7 +106,7 @@ export function setIntake(
 ): Style {
   return changeWedge(style, id, (wedge) => ({
     ...wedge,
-    sizing: 'hand',
+    sizing: 'manual',
     intake: { ...(wedge.sizing === 'balanced' ? current : wedge.intake), [level]: intake },
   }));
 }
@@ -133,7 +136,7 @@ export function setSizing(
   return changeWedge(style, id, (wedge) => ({
     ...wedge,
     sizing,
-    intake: sizing === 'hand' && wedge.sizing === 'balanced' ? current : wedge.intake,
+    intake: sizing === 'manual' && wedge.sizing === 'balanced' ? current : wedge.intake,
   }));
 }
 

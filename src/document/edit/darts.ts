@@ -1,11 +1,11 @@
 // Where a wedge ends, and the side panel cut in one: each as a pure step from one style to the next.
 
 import {
+  type BlockName,
   type DartPoint,
   type Draft,
   inches,
   LEVEL_NAMES,
-  type Side,
   type Style,
   type Wedge,
   xAt,
@@ -47,12 +47,16 @@ export interface DartSpace {
 }
 
 /** The room a wedge's points have on a draft; null where it was not drafted. Edges are taken at their places beside it. */
-export function dartSpace({ blocks, levels, nodes, span }: Draft, side: Side, id: string): DartSpace | null {
+export function dartSpace(
+  { blocks, levels, nodes, span }: Draft,
+  block: BlockName,
+  id: string,
+): DartSpace | null {
   const bust = levels.find(({ name }) => name === 'bust');
-  const axis = blocks?.[side].wedges.find((wedge) => wedge.id === id)?.axis;
+  const axis = blocks?.[block].wedges.find((wedge) => wedge.id === id)?.axis;
   if (!span || !bust || !axis) return null;
   const heights = (edge: 'top' | 'hem'): number[] => {
-    const places = nodes.filter((node) => node.edge === edge && node.side === side).map(({ at }) => at);
+    const places = nodes.filter((node) => node.edge === edge && node.block === block).map(({ at }) => at);
     places.sort((a, b) => a.x - b.x);
     const next = places.findIndex(({ x }) => x >= xAt(axis, span[edge]));
     return places

@@ -35,7 +35,7 @@ export function setReading(client: Client, name: MeasurementName, which: 1 | 2, 
     mm === null ? before.slice(0, which) : [...before.slice(0, which), mm, ...before.slice(which + 1)];
   const [only] = readings;
   if (readings.length === 1 && only !== undefined) return setMeasurement(client, name, only);
-  const written = setMeasurement(client, name, settled(readings));
+  const written = setMeasurement(client, name, agreedReading(readings));
   return { ...written, readings: { ...written.readings, [name]: readings } };
 }
 
@@ -46,7 +46,7 @@ export function needsThird(readings: readonly number[]): boolean {
 }
 
 /** What readings come to, mm: the middle one of three, the mean of two. */
-function settled(readings: readonly number[]): number {
+function agreedReading(readings: readonly number[]): number {
   const sorted = [...readings].sort((a, b) => a - b);
   const [low, middle] = [sorted[0] ?? 0, sorted[1] ?? 0];
   return sorted.length === 3 ? middle : (low + middle) / 2;

@@ -2,10 +2,10 @@
 // style to the next.
 
 import {
+  type BlockName,
   type Draft,
   inches,
   type Shoulders,
-  type Side,
   type Style,
   USUAL_BAND_ABOVE,
   USUAL_SHOULDERS,
@@ -58,8 +58,8 @@ export function setShoulderNumber(style: Style, name: ShoulderNumber, mm: number
 }
 
 /** Whether a wedge of the block runs through both edges, so that it can end at mid-shoulder. */
-export const wedgeRunsUp = ({ wedges }: Pick<Style, 'wedges'>, side: Side): boolean =>
-  wedges.some(({ block, station, upper, lower }) => block === side && station > -1 && !upper && !lower);
+export const wedgeRunsUp = ({ wedges }: Pick<Style, 'wedges'>, block: BlockName): boolean =>
+  wedges.some((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper && !wedge.lower);
 
 /** Nearer the waist than this a hem leaves no room for a dart to end above it (common practice, no source). mm */
 const ROOM_BELOW_WAIST = inches(2.5);

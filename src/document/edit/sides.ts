@@ -1,8 +1,8 @@
 // What differs left to right: how the body does, and wedges that the right half has of its own.
 
-import type { BodySides, Hand, Style } from '../../engine';
+import type { BodySides, Side, Style } from '../../engine';
 import type { Book, Client } from '../model/book';
-import { changeSheet } from './commands';
+import { changeDraft } from './commands';
 
 /** Whether the client's sides differ; at first by nothing, for numbers to be filled in. */
 export function setDiffering(client: Client, differing: boolean): Client {
@@ -37,8 +37,8 @@ export function setRightWedges(style: Style, own: boolean): Style {
  * The style as it is worked on with a half on the table: where the right has wedges of its own, they and the left's have
  * changed places. Done twice it is the style again, one and the same.
  */
-export function styleOnTable(style: Style, hand: Hand): Style {
-  if (hand === 'left' || !style.rightWedges) return style;
+export function swapSidesOfStyle(style: Style, side: Side): Style {
+  if (side === 'left' || !style.rightWedges) return style;
   const known = exchanged.get(style);
   if (known) return known;
   const other = { ...style, wedges: style.rightWedges, rightWedges: style.wedges };
@@ -50,14 +50,19 @@ export function styleOnTable(style: Style, hand: Hand): Style {
 const exchanged = new WeakMap<Style, Style>();
 
 /** The book with the open draft, and what was saved of it, as worked on with a half on the table; done twice, the book again. */
-export function bookOnTable(book: Book, hand: Hand): Book {
-  if (hand === 'left') return book;
+export function swapSides(book: Book, side: Side): Book {
+  if (side === 'left') return book;
   const known = turned.get(book);
   if (known) return known;
-  const other = changeSheet(book, (sheet) => {
-    const style = styleOnTable(sheet.style, hand);
-    const saved = sheet.saved && { ...sheet.saved, style: styleOnTable(sheet.saved.style, hand) };
-    return style === sheet.style && saved?.style === sheet.saved?.style ? sheet : { ...sheet, style, saved };
+  const other = changeDraft(book, (savedDraft) => {
+    const style = swapSidesOfStyle(savedDraft.style, side);
+    const saved = savedDraft.comparison && {
+      ...savedDraft.comparison,
+      style: swapSidesOfStyle(savedDraft.comparison.style, side),
+    };
+    return style === savedDraft.style && saved?.style === savedDraft.comparison?.style
+      ? savedDraft
+      : { ...savedDraft, style, comparison: saved };
   });
   turned.set(book, other);
   turned.set(other, book);

@@ -13,7 +13,7 @@ export function turnIntakeTo(style: Style, front: Block, levels: readonly Level[
     ...style,
     wedges: style.wedges.map((wedge) => {
       const intake = turned.intakes.get(wedge.id);
-      return intake ? { ...wedge, sizing: 'hand', intake } : wedge;
+      return intake ? { ...wedge, sizing: 'manual', intake } : wedge;
     }),
   };
 }

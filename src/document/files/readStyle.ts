@@ -178,6 +178,9 @@ function readPoints(given: JsonObject, path: string, read: PartReader): Pick<Wed
   };
 }
 
+/** How style files written before version 5 of the book spell `manual`. */
+const EARLIER_MANUAL = 'hand';
+
 /** A list of wedges stands in the place of the default's; id, block and station of each must be there. */
 function readWedges(
   data: unknown,
@@ -225,11 +228,11 @@ function readWedges(
       ...readPoints(given, path, read),
       // A wedge whose intake is written down is meant to have it.
       sizing: read.word(
-        given,
+        given.sizing === EARLIER_MANUAL ? { ...given, sizing: 'manual' } : given,
         'sizing',
         path,
-        ['balanced', 'hand'],
-        given.intake === undefined ? 'balanced' : 'hand',
+        ['balanced', 'manual'],
+        given.intake === undefined ? 'balanced' : 'manual',
       ),
       intake: read.someLevels(given, 'intake', path, 'length'),
     };

@@ -85,10 +85,10 @@ function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueCont
     piece:
       at.piece === undefined
         ? at.block
-          ? `the ${at.hand ? `${at.hand} ` : ''}${at.block}`
+          ? `the ${at.side ? `${at.side} ` : ''}${at.block}`
           : 'the draft'
         : pieceLabelOf(at.piece),
-    block: `${at.hand ? `${at.hand} ` : ''}${at.block ?? 'block'}`,
+    block: `${at.side ? `${at.side} ` : ''}${at.block ?? 'block'}`,
     wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
     sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
@@ -192,7 +192,7 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
   sittingUnknown: ({ length }) =>
     `The hem lies ${length('depth')} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
   seamTooUneven: ({ seam, length }) =>
-    `The two edges of ${seam} differed by ${length('natural')} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
+    `The two edges of ${seam} differed by ${length('lengthDifference')} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
   buskNeedsStraightCentre: ({ wedge }) =>
     `A busk needs a straight centre front, and ${wedge} curves it. Take that wedge off or to nothing, or close the front with a seam.`,
   edgeTooSteep: ({ seam }) =>

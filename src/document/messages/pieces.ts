@@ -1,8 +1,8 @@
 // Pieces, edges and seams by the names that are written on cloth.
 
-import type { Edge, Piece, Side } from '../../engine';
+import type { BlockName, Edge, Piece } from '../../engine';
 
-const SIDE_WORDS: Readonly<Record<Side, string>> = { front: 'Front', back: 'Back' };
+const SIDE_WORDS: Readonly<Record<BlockName, string>> = { front: 'Front', back: 'Back' };
 
 const EXTRA_WORDS: Readonly<Record<string, string>> = {
   modesty: 'modesty panel',
@@ -28,17 +28,17 @@ export function pieceLabelOf(id: string): string {
   if (id === 'side') return 'Side panel';
   if (id === 'strap') return 'Strap';
   const [, side, part = ''] = /^(front|back)-(\d+|modesty|facing|band)$/.exec(id) ?? [];
-  return side === undefined ? id : `${SIDE_WORDS[side as Side]} ${EXTRA_WORDS[part] ?? part}`;
+  return side === undefined ? id : `${SIDE_WORDS[side as BlockName]} ${EXTRA_WORDS[part] ?? part}`;
 }
 
 /** What an edge of a piece is called: "seam", "side seam", "top edge" (under a shoulder "neckline"), "hem", "centre front", … */
 export function edgeName(
-  edge: Pick<Edge, 'role' | 'side'>,
-  piece: { readonly block: Side; readonly edges: readonly Pick<Edge, 'role'>[] },
+  edge: Pick<Edge, 'role' | 'isSideSeam'>,
+  piece: { readonly block: BlockName; readonly edges: readonly Pick<Edge, 'role'>[] },
 ): string {
   switch (edge.role) {
     case 'seam':
-      return edge.side ? 'side seam' : 'seam';
+      return edge.isSideSeam ? 'side seam' : 'seam';
     case 'top':
       return piece.edges.some(({ role }) => role === 'shoulder' || role === 'armhole')
         ? 'neckline'

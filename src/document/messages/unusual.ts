@@ -48,7 +48,7 @@ export function widerThanBustLine({ proof }: Pick<Draft, 'proof'>): string | nul
     .filter(({ level }) => level === 'underBust' || level === 'waist')
     .filter(({ taken }) => {
       const wedges = Object.values(taken.wedges).reduce((sum, each) => sum + each, 0);
-      return wedges + taken.side.front + taken.side.back < -WIDER_MM;
+      return wedges + taken.sideSeam.front + taken.sideSeam.back < -WIDER_MM;
     })
     .map(({ level }) => LEVEL_WORDS[level]);
   if (wider.length === 0) return null;

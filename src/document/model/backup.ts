@@ -79,7 +79,7 @@ export function compareBackup(book: Book, backup: Book): BackedUpClient[] {
 const DIFFERENCES: readonly (readonly [Difference, (client: Client) => unknown])[] = [
   ['name', ({ name }) => name],
   ['measurements', ({ measurements, sides, takenOn, earlier }) => [measurements, sides, takenOn, earlier]],
-  ['drafts', ({ sheets }) => sheets],
+  ['drafts', ({ drafts }) => drafts],
   ['readings', ({ readings, estimated }) => [readings, estimated]],
   ['otherwise', ({ unit, archived }) => [unit, archived]],
 ];

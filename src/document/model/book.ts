@@ -14,13 +14,13 @@ import {
 } from '../../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 4;
+export const BOOK_VERSION = 5;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
 
 /** One draft of a client: a style with a name. */
-export interface Sheet {
+export interface SavedDraft {
   readonly id: string;
   readonly name: string;
   readonly style: Style;
@@ -29,11 +29,11 @@ export interface Sheet {
   /** The reduction over the ribs at that time, mm; left out where they were not spoken of then. */
   readonly acknowledgedRibs?: number;
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
-  readonly saved: SavedDraft | null;
+  readonly comparison: ComparisonDraft | null;
 }
 
 /** A draft kept as it was. `on` is an ISO day. */
-export interface SavedDraft {
+export interface ComparisonDraft {
   readonly on: string;
   readonly measurements: Measurements;
   readonly sides?: BodySides;
@@ -66,8 +66,8 @@ export interface Client {
   readonly archived: boolean;
   /** ISO instant at which she was last opened; null for never. */
   readonly lastUsed: string | null;
-  readonly sheets: readonly Sheet[];
-  readonly openSheet: string;
+  readonly drafts: readonly SavedDraft[];
+  readonly openDraft: string;
 }
 
 /** A style that the maker kept under a name of her own, for whoever is to wear it. `on` is the ISO day. */
@@ -125,7 +125,7 @@ const wedge = z.object({
   cup: z.optional(z.object({ below: number, intake: number })),
   upper: z.optional(dartPoint),
   lower: z.optional(dartPoint),
-  sizing: z.enum(['balanced', 'hand']),
+  sizing: z.enum(['balanced', 'manual']),
   intake: someLevels,
   weight: number,
 });
@@ -176,13 +176,13 @@ const sidesSchema = z.object({
 
 const measurementName = z.enum(MEASUREMENTS.map(({ name }) => name));
 
-const sheetSchema = z.object({
+const draftSchema = z.object({
   id: text,
   name: text,
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
   acknowledgedRibs: z.optional(number),
-  saved: z.nullable(
+  comparison: z.nullable(
     z.object({
       on: text,
       measurements: measurementsSchema,
@@ -204,8 +204,8 @@ const clientSchema = z.object({
   sides: z.optional(sidesSchema),
   archived: z.boolean(),
   lastUsed: z.nullable(text),
-  sheets: z.array(sheetSchema).check(z.minLength(1)),
-  openSheet: text,
+  drafts: z.array(draftSchema).check(z.minLength(1)),
+  openDraft: text,
 });
 
 export const bookSchema = z.object({
@@ -221,6 +221,8 @@ export function openClient(book: Book): Client {
 }
 
 /** The open draft of a client; the first one where it names one it does not hold. */
-export function openSheet(client: Client): Sheet {
-  return client.sheets.find((sheet) => sheet.id === client.openSheet) ?? (client.sheets[0] as Sheet);
+export function openDraftOf(client: Client): SavedDraft {
+  return (
+    client.drafts.find((savedDraft) => savedDraft.id === client.openDraft) ?? (client.drafts[0] as SavedDraft)
+  );
 }

@@ -38,16 +38,16 @@ export const DEMO_CLIENT: Client = {
   estimated: [],
   archived: false,
   lastUsed: null,
-  sheets: [
+  drafts: [
     {
       id: 'demo-ball',
       name: 'Winter ball bodice',
       style: DEFAULT_STYLE,
       acknowledgedReduction: null,
-      saved: null,
+      comparison: null,
     },
   ],
-  openSheet: 'demo-ball',
+  openDraft: 'demo-ball',
 };
 
 /** The book of a first start. */

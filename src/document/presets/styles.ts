@@ -1,11 +1,11 @@
 // The styles that can be asked for by name: our own, in the words of the trade, each a place to start from.
 
 import {
+  type BlockName,
   balancedWedge,
   type DartPoint,
   DEFAULT_STYLE,
   inches,
-  type Side,
   type Style,
   USUAL_BAND_ABOVE,
   USUAL_EXTRAS,
@@ -35,12 +35,12 @@ const STRAIGHT_FRONT: readonly Wedge[] = [
 const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
 const ABOVE_HIP: DartPoint = { from: 'waist', below: inches(3) };
 
-const openDart = (id: string, block: Side, station: number, weight: number): Wedge => ({
+const openDart = (id: string, block: BlockName, station: number, weight: number): Wedge => ({
   ...balancedWedge(id, block, station, weight),
   upper: BELOW_BUST,
 });
 
-const closedDart = (id: string, block: Side, station: number, weight: number): Wedge => ({
+const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge => ({
   ...openDart(id, block, station, weight),
   lower: ABOVE_HIP,
 });
@@ -56,10 +56,10 @@ const BODICE_EASE: Style['ease'] = {
 };
 
 /** A wedge with the same intake at every level where it has one; inches, as it is taken with a ruler. */
-function byHand(id: string, block: Side, station: number, overBust: number, waist: number): Wedge {
+function manualWedge(id: string, block: BlockName, station: number, overBust: number, waist: number): Wedge {
   return {
     ...balancedWedge(id, block, station, 1),
-    sizing: 'hand',
+    sizing: 'manual',
     intake: {
       overBust: inches(overBust),
       bust: 0,
@@ -260,11 +260,11 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         ...DEFAULT_STYLE,
         frontShare: { overBust: 0.5, bust: 0.5, underBust: 0.5, waist: 0.5, highHip: 0.5, hip: 0.5 },
         wedges: [
-          byHand('front-centre', 'front', -1, 0, 0.5),
-          byHand('front-bust', 'front', 0, 0.25, 1.5),
-          byHand('front-side', 'front', 0.5, 0, 1),
-          byHand('back-centre', 'back', 0, 0.5, 1),
-          byHand('back-side', 'back', 0.5, 0, 0.5),
+          manualWedge('front-centre', 'front', -1, 0, 0.5),
+          manualWedge('front-bust', 'front', 0, 0.25, 1.5),
+          manualWedge('front-side', 'front', 0.5, 0, 1),
+          manualWedge('back-centre', 'back', 0, 0.5, 1),
+          manualWedge('back-side', 'back', 0.5, 0, 0.5),
         ],
       },
     },

@@ -1,8 +1,8 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
 import { LEAST_PANEL_MM, type Style, type Wedge } from '../style/style';
-import type { LevelName, Side } from '../terms/names';
-import { isThrough, type Run, reaches, runOf } from './extent';
+import type { BlockName, LevelName } from '../terms/names';
+import { type Extent, extentOf, isThrough, reaches } from './extent';
 import type { Level } from './levels';
 import type { ShoulderFrame } from './shoulders';
 import { stationX } from './station';
@@ -27,7 +27,7 @@ export interface SizedWedges {
  * @param bustLine x of the bust-point line, mm
  */
 export function sizeWedges(
-  side: Side,
+  block: BlockName,
   wedges: readonly Wedge[],
   levels: readonly Level[],
   bustLine: number,
@@ -37,16 +37,16 @@ export function sizeWedges(
   const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
   const unplaced = new Map<LevelName, number>();
   const bust = levels.find((level) => level.name === 'bust');
-  const runs = wedges.map((wedge) => runOf(wedge, levels, style));
+  const extents = wedges.map((wedge) => extentOf(wedge, levels, style));
   for (const level of levels) {
-    const wanted = bust ? Math.max(0, suppressionOf(side, bust, level, style)) : 0;
-    const { intakes, left } = placeAt(level, side, wedges, wanted, bustLine, style, runs);
+    const toTakeIn = bust ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
+    const { intakes, left } = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
     for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, intakes[i] as number);
     if (left > 0.05) unplaced.set(level.name, left);
   }
   if (shoulder && bust)
     for (const [i, wedge] of wedges.entries())
-      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(runs[i] as Run))
+      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(extents[i] as Extent))
         easeToShoulder(intakeOf.get(wedge.id) as Map<LevelName, number>, levels, bust, shoulder);
   return { intakeOf, unplaced };
 }
@@ -71,62 +71,62 @@ function easeToShoulder(
   }
 }
 
-function suppressionOf(side: Side, bust: Level, level: Level, style: Style): number {
+function suppressionOf(block: BlockName, bust: Level, level: Level, style: Style): number {
   const total = halfGirth(bust) - halfGirth(level);
-  return bust.net[side] - level.net[side] - (style.balance.sideShare * total) / 2;
+  return bust.net[block] - level.net[block] - (style.balance.sideShare * total) / 2;
 }
 
 const halfGirth = (level: Level): number => (level.bodyGirth + level.ease) / 2;
 
 function placeAt(
   level: Level,
-  side: Side,
+  block: BlockName,
   wedges: readonly Wedge[],
-  wanted: number,
+  toTakeIn: number,
   bustLine: number,
   style: Style,
-  runs: readonly Run[],
+  extents: readonly Extent[],
 ): { intakes: number[]; left: number } {
-  const byHand = wedges.map((wedge, i) => {
-    if (!reaches(runs[i] as Run, level.y)) return 0;
-    return wedge.sizing === 'hand' ? (wedge.intake[level.name] ?? 0) : null;
+  const manual = wedges.map((wedge, i) => {
+    if (!reaches(extents[i] as Extent, level.y)) return 0;
+    return wedge.sizing === 'manual' ? (wedge.intake[level.name] ?? 0) : null;
   });
-  const locked = byHand.reduce<number>((sum, each) => sum + (each ?? 0), 0);
-  const toPlace = Math.max(0, wanted - locked);
+  const locked = manual.reduce<number>((sum, each) => sum + (each ?? 0), 0);
+  const toPlace = Math.max(0, toTakeIn - locked);
   let placed = toPlace;
-  let intakes = byHand.map((each) => each ?? 0);
+  let intakes = manual.map((each) => each ?? 0);
   // What is placed widens the flat block and so moves the axes apart; a few rounds settle it, always downwards.
   for (let round = 0; round < 12; round += 1) {
-    const width = level.net[side] + locked + placed;
-    const caps = capsAt(level.name, wedges, byHand, width, bustLine, style.balance.cap);
-    const open = wedges.map((wedge, i) => (byHand[i] === null ? wedge.weight : 0));
+    const width = level.net[block] + locked + placed;
+    const caps = capsAt(level.name, wedges, manual, width, bustLine, style.balance.cap);
+    const open = wedges.map((wedge, i) => (manual[i] === null ? wedge.weight : 0));
     const shares = fill(placed, open, caps);
-    intakes = byHand.map((each, i) => each ?? (shares[i] as number));
+    intakes = manual.map((each, i) => each ?? (shares[i] as number));
     const now = shares.reduce((sum, each) => sum + each, 0);
     if (placed - now < 1e-6) break;
     placed = now;
   }
-  return { intakes, left: byHand.includes(null) ? toPlace - placed : 0 };
+  return { intakes, left: manual.includes(null) ? toPlace - placed : 0 };
 }
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(
   level: LevelName,
   wedges: readonly Wedge[],
-  byHand: readonly (number | null)[],
+  manual: readonly (number | null)[],
   width: number,
   bustLine: number,
   cap: number,
 ): number[] {
   const axes = wedges.map((wedge) => stationX(wedge.stationAt[level] ?? wedge.station, bustLine, width));
   return wedges.map((wedge, i) => {
-    if (byHand[i] !== null) return 0;
+    if (manual[i] !== null) return 0;
     const x = axes[i] as number;
     const reach = (j: number): number => {
       const other = wedges[j];
       const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - ROOM_MM;
       if (!other) return apart;
-      const taken = byHand[j];
+      const taken = manual[j];
       if (taken !== null && taken !== undefined) return apart - legReach(other, taken);
       return (apart * wedge.weight) / (wedge.weight + other.weight);
     };

@@ -5,15 +5,15 @@ import { type SmoothLine, smoothLine } from '../geometry/smoothLine';
 import { openAt } from '../style/openings';
 import type { Style, Wedge } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { LevelName, Side } from '../terms/names';
+import type { BlockName, LevelName } from '../terms/names';
 import { onCentre, sizeWedges } from './balance';
-import { checkRun, runOf, shutWhereEmpty, THROUGH } from './extent';
+import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
 import type { ShoulderFrame } from './shoulders';
 import { type DraftedWedge, draftWedge } from './wedge';
 
 export interface Block {
-  readonly side: Side;
+  readonly name: BlockName;
   /** x of the bust-point line, mm; on the back the same distance from the body's centre back. */
   readonly bustLine: number;
   readonly wedges: readonly DraftedWedge[];
@@ -28,38 +28,37 @@ export interface Block {
  * a shoulder, the wedge that runs through goes on up to its middle.
  */
 export function draftBlock(
-  side: Side,
+  block: BlockName,
   body: Body,
   levels: readonly Level[],
   style: Style,
   shoulder: ShoulderFrame | null,
 ): { block: Block; issues: Issue[] } {
   const issues: Issue[] = [];
-  const wedges = style.wedges.filter((wedge) => wedge.block === side).sort(fromCentre);
-  const bustLine = bustLineOf(side, body, levels, style);
-  const { intakeOf: sized, unplaced } = sizeWedges(side, wedges, levels, bustLine, style, shoulder);
+  const wedges = style.wedges.filter((wedge) => wedge.block === block).sort(fromCentre);
+  const bustLine = bustLineOf(block, body, levels, style);
+  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, levels, bustLine, style, shoulder);
   const darts = new Map(
     wedges.map((wedge) => [
       wedge.id,
-      shutWhereEmpty(runOf(wedge, levels, style), levels, sized.get(wedge.id)),
+      shutWhereEmpty(extentOf(wedge, levels, style), levels, sized.get(wedge.id)),
     ]),
   );
   const intakeOf = new Map(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
-  for (const wedge of wedges) issues.push(...checkRun(wedge, side, levels, style));
+  for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, style));
   for (const [level, left] of unplaced)
-    issues.push(issue('intakeNotPlaced', 'note', { block: side, level }, { left }));
+    issues.push(issue('intakeNotPlaced', 'note', { block, level }, { left }));
 
   const width = new Map(
     levels.map((level) => {
       const intakes = wedges.reduce((sum, wedge) => sum + (intakeOf.get(wedge.id)?.get(level.name) ?? 0), 0);
-      return [level.name, level.net[side] + intakes];
+      return [level.name, level.net[block] + intakes];
     }),
   );
   const least = Math.min(...width.values());
-  if (bustLine >= least)
-    issues.push(issue('bustPointOffBlock', 'block', { block: side, field: 'bustPointWidth' }));
+  if (bustLine >= least) issues.push(issue('bustPointOffBlock', 'error', { block, field: 'bustPointWidth' }));
 
   // Above the levels only a centre wedge lies between the centre edge and the shoulder.
   const centreTakes = wedges
@@ -67,9 +66,9 @@ export function draftBlock(
     .reduce((sum, { id }) => sum + ([...(intakeOf.get(id)?.values() ?? [])][0] ?? 0), 0);
   const drafted = wedges.map((wedge) => {
     const dart = darts.get(wedge.id);
-    const run = dart?.run ?? THROUGH;
-    const up = shoulder && run.upper === null && !onCentre(wedge) ? shoulder : null;
-    return draftWedge(wedge, run, dart?.intake ?? new Map(), {
+    const extent = dart?.extent ?? THROUGH;
+    const up = shoulder && extent.upper === null && !onCentre(wedge) ? shoulder : null;
+    return draftWedge(wedge, extent, dart?.intake ?? new Map(), {
       levels,
       bustLine,
       width,
@@ -80,16 +79,16 @@ export function draftBlock(
     levels.map((level) => level.y),
     levels.map((level) => width.get(level.name) as number),
   );
-  return { block: { side, bustLine, wedges: drafted, sideSeam, width }, issues };
+  return { block: { name: block, bustLine, wedges: drafted, sideSeam, width }, issues };
 }
 
 // The name settles ties, so that the order in which wedges were added changes nothing.
 const fromCentre = (a: Wedge, b: Wedge): number =>
   a.station - b.station || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
-function bustLineOf(side: Side, body: Body, levels: readonly Level[], style: Style): number {
-  const half = body.bustPointWidth / 2 - openAt(side, style.closure) / 2;
-  if (side === 'front') return half;
+function bustLineOf(block: BlockName, body: Body, levels: readonly Level[], style: Style): number {
+  const half = body.bustPointWidth / 2 - openAt(block, style.closure) / 2;
+  if (block === 'front') return half;
   const bust = levels.find((level) => level.name === 'bust') as Level;
   // A wide lacing gap must not push the back's bust-point line onto the centre edge, nor a slim waist leave no room beyond it.
   const slimmest = Math.min(...levels.map((level) => level.net.back));

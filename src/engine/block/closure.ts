@@ -2,11 +2,11 @@
 
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { inches } from '../terms/units';
 import type { Block } from './block';
 
-const SIDES: readonly Side[] = ['front', 'back'];
+const BLOCK_NAMES: readonly BlockName[] = ['front', 'back'];
 
 /** What is added at a seam for a zip: common practice, no source. mm */
 const ZIP_ALLOWANCE_MM = inches(1);
@@ -16,23 +16,23 @@ const ZIP_ALLOWANCE_MM = inches(1);
  * wedge there curves; and a garment has to open somewhere.
  */
 export function checkClosure(
-  blocks: Readonly<Record<Side, Block>>,
+  blocks: Readonly<Record<BlockName, Block>>,
   { closure, joinedSide = false, allowances }: Pick<Style, 'closure' | 'joinedSide' | 'allowances'>,
-): { onFold: Readonly<Record<Side, boolean>>; issues: Issue[] } {
+): { onFold: Readonly<Record<BlockName, boolean>>; issues: Issue[] } {
   const issues: Issue[] = [];
   const onFold = { front: false, back: false };
-  for (const side of SIDES) {
-    const centre = blocks[side].wedges.find(
+  for (const block of BLOCK_NAMES) {
+    const centre = blocks[block].wedges.find(
       (wedge) => wedge.onCentre && [...wedge.intake.values()].some((intake) => intake !== 0),
     );
-    const place = { block: side, ...(centre ? { wedge: centre.id } : {}), field: `closure.${side}` };
-    if (closure[side] === 'busk' && centre) issues.push(issue('buskNeedsStraightCentre', 'block', place));
-    if (closure[side] !== 'fold') continue;
+    const place = { block, ...(centre ? { wedge: centre.id } : {}), field: `closure.${block}` };
+    if (closure[block] === 'busk' && centre) issues.push(issue('buskNeedsStraightCentre', 'error', place));
+    if (closure[block] !== 'fold') continue;
     if (centre) issues.push(issue('foldBecomesSeam', 'note', place));
-    else onFold[side] = true;
+    else onFold[block] = true;
   }
   const zips = [
-    ...(SIDES.some((side) => closure[side] === 'zip') ? (['centre'] as const) : []),
+    ...(BLOCK_NAMES.some((block) => closure[block] === 'zip') ? (['centre'] as const) : []),
     ...(closure.sideZip ? (['side'] as const) : []),
   ];
   for (const edge of zips)
@@ -42,8 +42,8 @@ export function checkClosure(
       );
   const zipped = closure.sideZip === true && !joinedSide;
   if (closure.sideZip && joinedSide)
-    issues.push(issue('sideZipNeedsSeam', 'block', { field: 'closure.sideZip' }));
-  if (!zipped && SIDES.every((side) => closure[side] === 'fold' || closure[side] === 'seam'))
+    issues.push(issue('sideZipNeedsSeam', 'error', { field: 'closure.sideZip' }));
+  if (!zipped && BLOCK_NAMES.every((block) => closure[block] === 'fold' || closure[block] === 'seam'))
     issues.push(issue('noOpening', 'warn', { field: 'closure.back' }));
   return { onFold, issues };
 }

@@ -3,11 +3,11 @@
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { DartPoint, Style, Wedge } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { LevelName, Side } from '../terms/names';
+import type { BlockName, LevelName } from '../terms/names';
 import type { Level } from './levels';
 
 /** Heights of a dart's points, mm; null where the wedge reaches the edge. */
-export interface Run {
+export interface Extent {
   readonly upper: number | null;
   readonly lower: number | null;
 }
@@ -17,15 +17,15 @@ export const isDart = (wedge: Wedge): boolean =>
   wedge.station > -1 && (wedge.upper !== undefined || wedge.lower !== undefined);
 
 /** The run of a wedge that parts two panels. */
-export const THROUGH: Run = { upper: null, lower: null };
+export const THROUGH: Extent = { upper: null, lower: null };
 
-export const isThrough = ({ upper, lower }: Run): boolean => upper === null && lower === null;
+export const isThrough = ({ upper, lower }: Extent): boolean => upper === null && lower === null;
 
 /** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */
 const LEAST_DART_MM = 30;
 
 /** Where a wedge of a style runs on a draft's levels. */
-export function runOf(wedge: Wedge, levels: readonly Level[], style: Style): Run {
+export function extentOf(wedge: Wedge, levels: readonly Level[], style: Style): Extent {
   if (!isDart(wedge)) return THROUGH;
   const height = (point: DartPoint | undefined): number | null => {
     const level = levels.find(({ name }) => name === point?.from);
@@ -50,7 +50,7 @@ const endsAtBust = ({ sizing }: Wedge, { topFrom, overBustAbove, topAbove }: Sty
 const AT_POINT_MM = 5;
 
 /** Whether a wedge can take cloth out at a height, mm. */
-export const reaches = ({ upper, lower }: Run, y: number): boolean =>
+export const reaches = ({ upper, lower }: Extent, y: number): boolean =>
   (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);
 
 /** A dart that takes less than this at a level has shut there; one that nowhere takes the second is none. mm */
@@ -61,17 +61,17 @@ const [SHUT_MM, LEAST_MM] = [1, 2];
  * so that width and dart agree. Other wedges are left as they are.
  */
 export function shutWhereEmpty(
-  run: Run,
+  extent: Extent,
   levels: readonly Level[],
   sized: ReadonlyMap<LevelName, number> | undefined,
-): { run: Run; intake: Map<LevelName, number> } {
+): { extent: Extent; intake: Map<LevelName, number> } {
   const intake = new Map(sized);
-  if (isThrough(run)) return { run, intake };
-  const taken = levels.map(({ name, y }) => (reaches(run, y) ? (intake.get(name) ?? 0) : 0));
+  if (isThrough(extent)) return { extent, intake };
+  const taken = levels.map(({ name, y }) => (reaches(extent, y) ? (intake.get(name) ?? 0) : 0));
   const most = Math.max(...taken);
-  if (most < LEAST_MM) return { run, intake: new Map(levels.map(({ name }) => [name, 0])) };
+  if (most < LEAST_MM) return { extent, intake: new Map(levels.map(({ name }) => [name, 0])) };
   const widest = taken.indexOf(most);
-  let { upper, lower } = run;
+  let { upper, lower } = extent;
   // Outwards from the widest level, each way: from the first that is empty on, nothing is taken.
   for (const way of [-1, 1] as const) {
     let shut = false;
@@ -84,27 +84,27 @@ export function shutWhereEmpty(
       if (i < widest) upper = Math.max(upper ?? y, y);
     }
   }
-  return { run: { upper, lower }, intake };
+  return { extent: { upper, lower }, intake };
 }
 
 /** A leg: `axis` moved by `part` of what the dart takes. It exists within the run; beyond its points it stays there. */
-export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, run: Run): SmoothLine {
+export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, extent: Extent): SmoothLine {
   const whole = combine(axis, 1, taken, part);
-  if (isThrough(run)) return whole;
-  const from = run.upper ?? Number.NEGATIVE_INFINITY;
-  const to = run.lower ?? Number.POSITIVE_INFINITY;
+  if (isThrough(extent)) return whole;
+  const from = extent.upper ?? Number.NEGATIVE_INFINITY;
+  const to = extent.lower ?? Number.POSITIVE_INFINITY;
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
   const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
 }
 
 /** What is wrong with a dart's points: in the wrong order or too near each other, or no level between them. */
-export function checkRun(wedge: Wedge, side: Side, levels: readonly Level[], style: Style): Issue[] {
+export function checkExtent(wedge: Wedge, block: BlockName, levels: readonly Level[], style: Style): Issue[] {
   if (!isDart(wedge)) return [];
-  const place = { block: side, wedge: wedge.id };
-  const { upper, lower } = runOf(wedge, levels, style);
+  const place = { block, wedge: wedge.id };
+  const { upper, lower } = extentOf(wedge, levels, style);
   if (upper !== null && lower !== null && lower - upper <= LEAST_DART_MM)
-    return [issue('dartTooShort', 'block', place, { least: LEAST_DART_MM })];
+    return [issue('dartTooShort', 'error', place, { least: LEAST_DART_MM })];
   return levels.some(({ y }) => reaches({ upper, lower }, y))
     ? []
     : [issue('dartTakesNothing', 'warn', place)];

@@ -4,7 +4,7 @@ import type { Body } from '../body/body';
 import { openAt, openWidth } from '../style/openings';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import { LEVEL_NAMES, type LevelName, type Side } from '../terms/names';
+import { type BlockName, LEVEL_NAMES, type LevelName } from '../terms/names';
 
 export interface Level {
   readonly name: LevelName;
@@ -17,7 +17,7 @@ export interface Level {
   /** The front's part of the girth: the style's, or that of a measured front arc. */
   readonly frontShare: number;
   /** Width of the closed half block, wedges sewn up, mm. */
-  readonly net: Readonly<Record<Side, number>>;
+  readonly net: Readonly<Record<BlockName, number>>;
 }
 
 /** Levels closer than this cannot carry two girths; the one that may be left out is. mm */
@@ -36,7 +36,7 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
   for (const [i, name] of required.entries()) {
     const above = required[i - 1];
     if (above && heightOf(heights, name) - heightOf(heights, above) < LEAST_APART_MM)
-      issues.push(issue('levelsOutOfOrder', 'block', { level: name, field: FIELD[name] }));
+      issues.push(issue('levelsOutOfOrder', 'error', { level: name, field: FIELD[name] }));
   }
   if (issues.length > 0) return { levels: [], issues };
 
@@ -59,10 +59,10 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
   for (const name of kept) {
     const level = levelAt(name, heightOf(heights, name), body, style);
     if (Math.min(level.net.front, level.net.back) <= 0)
-      issues.push(issue('girthUsedUp', 'block', { level: name }, { target: level.targetGirth }));
+      issues.push(issue('girthUsedUp', 'error', { level: name }, { target: level.targetGirth }));
     levels.push(level);
   }
-  return issues.some((each) => each.severity === 'block') ? { levels: [], issues } : { levels, issues };
+  return issues.some((each) => each.severity === 'error') ? { levels: [], issues } : { levels, issues };
 }
 
 const NEIGHBOURS: Partial<Record<LevelName, { above: LevelName | undefined; below: LevelName }>> = {

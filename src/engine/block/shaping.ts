@@ -1,21 +1,21 @@
 // What the wedges and the side seam of both blocks take in at a level.
 
-import type { LevelName, Side } from '../terms/names';
+import type { BlockName, LevelName } from '../terms/names';
 import type { Block } from './block';
 
 /** Where the closed half body grew smaller than at the bust: each wedge by id, and each block's side seam; mm. */
 export interface Shaping {
   readonly wedges: Readonly<Record<string, number>>;
-  readonly side: Readonly<Record<Side, number>>;
+  readonly sideSeam: Readonly<Record<BlockName, number>>;
 }
 
 export function shapingAt(level: LevelName, blocks: readonly Block[]): Shaping {
   const wedges: Record<string, number> = {};
-  const side = { front: 0, back: 0 };
+  const sideSeam = { front: 0, back: 0 };
   for (const block of blocks) {
     for (const wedge of block.wedges)
       wedges[wedge.id] = (wedge.intake.get(level) ?? 0) - (wedge.intake.get('bust') ?? 0);
-    side[block.side] = (block.width.get('bust') ?? 0) - (block.width.get(level) ?? 0);
+    sideSeam[block.name] = (block.width.get('bust') ?? 0) - (block.width.get(level) ?? 0);
   }
-  return { wedges, side };
+  return { wedges, sideSeam };
 }

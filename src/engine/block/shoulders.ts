@@ -6,7 +6,7 @@ import type { Point } from '../geometry/point';
 import { openAt } from '../style/openings';
 import type { Shoulders, Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { inches } from '../terms/units';
 import { isDart } from './extent';
 import type { Level } from './levels';
@@ -49,12 +49,12 @@ export function shouldersOf(
   style: Style,
   levels: readonly Level[],
   top: number,
-): { frames: Readonly<Record<Side, ShoulderFrame>> | null; issues: Issue[] } {
+): { frames: Readonly<Record<BlockName, ShoulderFrame>> | null; issues: Issue[] } {
   const { shoulders } = style;
   if (!shoulders) return { frames: null, issues: [] };
   const issues = [...hindrances(style), ...tooSmall(body, style, shoulders, top)];
   if (body.acrossShoulder === null) {
-    issues.push(issue('measurementMissing', 'block', { field: 'acrossShoulder' }));
+    issues.push(issue('measurementMissing', 'error', { field: 'acrossShoulder' }));
     return { frames: null, issues };
   }
   const frames = {
@@ -62,12 +62,12 @@ export function shouldersOf(
     back: frameOf('back', body, body.acrossShoulder, style, shoulders),
   };
   const chest = levels[0];
-  for (const side of ['front', 'back'] as const) {
-    const { neck, tip, armholeIn } = frames[side];
+  for (const block of ['front', 'back'] as const) {
+    const { neck, tip, armholeIn } = frames[block];
     if (neck.x < LEAST_NECK_MM)
-      issues.push(issue('shoulderOffBlock', 'block', { block: side, field: 'neckWidth' }));
-    if (tip.x - neck.x < LEAST_SHOULDER_MM || (chest && tip.x - armholeIn > chest.net[side] - LEAST_NECK_MM))
-      issues.push(issue('shoulderOffBlock', 'block', { block: side, field: 'acrossShoulder' }));
+      issues.push(issue('shoulderOffBlock', 'error', { block, field: 'neckWidth' }));
+    if (tip.x - neck.x < LEAST_SHOULDER_MM || (chest && tip.x - armholeIn > chest.net[block] - LEAST_NECK_MM))
+      issues.push(issue('shoulderOffBlock', 'error', { block, field: 'acrossShoulder' }));
   }
   return { frames: issues.length > 0 ? null : frames, issues: [...issues, ...napeHeld(body, shoulders)] };
 }
@@ -75,18 +75,18 @@ export function shouldersOf(
 /** What in the style itself stands against shoulders: one wedge a block may run up to them, and a side seam must part the armhole. */
 function hindrances(style: Style): Issue[] {
   const issues: Issue[] = [];
-  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', 'block', { field: 'topFrom' }));
+  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', 'error', { field: 'topFrom' }));
   // A band is cut with its wedges sewn up, whatever the panels below it are.
   if (style.shoulders?.bandAbove !== undefined) return issues;
-  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', 'block', { field: 'joinedSide' }));
-  for (const side of ['front', 'back'] as const) {
+  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', 'error', { field: 'joinedSide' }));
+  for (const block of ['front', 'back'] as const) {
     const upward = style.wedges
-      .filter((wedge) => wedge.block === side && wedge.station > -1 && !wedge.upper)
+      .filter((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper)
       .sort((a, b) => Number(isDart(a)) - Number(isDart(b)) || Math.abs(a.station) - Math.abs(b.station));
     const [first] = upward;
     for (const wedge of upward)
       if (wedge !== first || isDart(wedge))
-        issues.push(issue('shoulderWedges', 'block', { block: side, wedge: wedge.id }));
+        issues.push(issue('shoulderWedges', 'error', { block, wedge: wedge.id }));
   }
   return issues;
 }
@@ -98,7 +98,7 @@ function tooSmall(body: Body, style: Style, { drop, bandAbove = 0 }: Shoulders, 
     ...(neckline < LEAST_NECK_DEPTH_MM ? ['topShape.centreFront'] : []),
     ...(underarm - drop < LEAST_ARMHOLE_MM ? ['topShape.underarm'] : []),
     ...(napeOf(body) > underarm ? ['backNeckToWaist'] : []),
-  ].map((field) => issue('shoulderOffBlock', 'block', { field }));
+  ].map((field) => issue('shoulderOffBlock', 'error', { field }));
 }
 
 /** Height of the nape at centre back, mm below the shoulder level: never above it. */
@@ -115,13 +115,13 @@ function napeHeld(body: Body, { bandAbove }: Shoulders): Issue[] {
 }
 
 function frameOf(
-  side: Side,
+  block: BlockName,
   body: Body,
   acrossShoulder: number,
   style: Style,
   { drop, armholeIn, intake }: Shoulders,
 ): ShoulderFrame {
-  const open = openAt(side, style.closure) / 2;
+  const open = openAt(block, style.closure) / 2;
   const neck = { x: (body.neckWidth ?? USUAL_NECK_WIDTH_MM) / 2 - open, y: 0 };
   const tip = { x: acrossShoulder / 2 - open, y: drop };
   return {
@@ -130,7 +130,7 @@ function frameOf(
     middle: { x: (neck.x + tip.x) / 2, y: drop / 2 },
     slope: drop / (tip.x - neck.x),
     half: Math.hypot(tip.x - neck.x, drop) / 2,
-    intake: intake[side],
+    intake: intake[block],
     armholeIn,
   };
 }

@@ -46,14 +46,14 @@ export function turnIntake(front: Block, levels: readonly Level[], { from, to, w
   const bust = levels.find(({ name }) => name === 'bust');
   const [giving, taking] = [from, to].map(({ wedge }) => front.wedges.find(({ id }) => id === wedge));
   const same = from.wedge === to.wedge && from.level === to.level;
-  if (!bust || !giving || !taking || same || front.side !== 'front') return null;
+  if (!bust || !giving || !taking || same || front.name !== 'front') return null;
   const apex: Point = { x: front.bustLine, y: bust.y };
   const [farFrom, farTo] = [
     depthAt(giving, from.level, levels, apex),
     depthAt(taking, to.level, levels, apex),
   ];
   const there = giving.intake.get(from.level) ?? 0;
-  const reached = (level: Level): boolean => reaches(taking.run, level.y);
+  const reached = (level: Level): boolean => reaches(taking.extent, level.y);
   const goal = levels.find(({ name }) => name === to.level);
   if (!goal || !reached(goal)) return null;
   if (farFrom === null || farTo === null || !(width > 0) || width > there + HAIR_MM) return null;

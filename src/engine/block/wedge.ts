@@ -5,7 +5,7 @@ import type { Wedge } from '../style/style';
 import type { LevelName } from '../terms/names';
 import { onCentre } from './balance';
 import { closedLegs, foldBetween } from './closedDart';
-import { dartLeg, type Run } from './extent';
+import { dartLeg, type Extent } from './extent';
 import type { Level } from './levels';
 import { stationX } from './station';
 
@@ -16,7 +16,7 @@ export interface DraftedWedge {
   readonly sizing: Wedge['sizing'];
   readonly onCentre: boolean;
   /** Where it ends within a panel; null at both ends of a wedge that runs through. */
-  readonly run: Run;
+  readonly extent: Extent;
   readonly axis: SmoothLine;
   /** Where the axis would stand at each level if it were not bent there, mm. */
   readonly unbent: ReadonlyMap<LevelName, number>;
@@ -29,7 +29,7 @@ export interface DraftedWedge {
 }
 
 /** What a wedge is drawn on. */
-interface Ground {
+interface WedgeBase {
   readonly levels: readonly Level[];
   readonly bustLine: number;
   /** Flat width of the block at each level, mm. */
@@ -41,20 +41,20 @@ interface Ground {
 /** Draws a wedge with its intake at each level, mm. */
 export function draftWedge(
   wedge: Wedge,
-  run: Run,
+  extent: Extent,
   intake: ReadonlyMap<LevelName, number>,
-  ground: Ground,
+  base: WedgeBase,
 ): DraftedWedge {
-  const taken = intakeLine(wedge, run, intake, ground);
-  const { axis, innerLeg, outerLeg } = linesOf(wedge, run, taken, ground);
+  const taken = intakeLine(wedge, extent, intake, base);
+  const { axis, innerLeg, outerLeg } = linesOf(wedge, extent, taken, base);
   return {
     id: wedge.id,
     station: wedge.station,
     sizing: wedge.sizing,
     onCentre: onCentre(wedge),
-    run,
+    extent,
     axis,
-    unbent: unbentOf(wedge, ground),
+    unbent: unbentOf(wedge, base),
     innerLeg,
     outerLeg,
     intake,
@@ -63,35 +63,39 @@ export function draftWedge(
 
 function linesOf(
   wedge: Wedge,
-  run: Run,
+  extent: Extent,
   taken: SmoothLine,
-  ground: Ground,
+  base: WedgeBase,
 ): Pick<DraftedWedge, 'axis' | 'innerLeg' | 'outerLeg'> {
   if (onCentre(wedge)) {
     const axis = combine(taken, 0.5, taken, 0);
-    return { axis, innerLeg: straightDown(0), outerLeg: dartLeg(axis, taken, 0.5, run) };
+    return { axis, innerLeg: straightDown(0), outerLeg: dartLeg(axis, taken, 0.5, extent) };
   }
-  const axis = axisLine(wedge, ground);
-  const { upper, lower } = run;
+  const axis = axisLine(wedge, base);
+  const { upper, lower } = extent;
   if (upper === null || lower === null)
-    return { axis, innerLeg: dartLeg(axis, taken, -0.5, run), outerLeg: dartLeg(axis, taken, 0.5, run) };
+    return {
+      axis,
+      innerLeg: dartLeg(axis, taken, -0.5, extent),
+      outerLeg: dartLeg(axis, taken, 0.5, extent),
+    };
   const fold = foldBetween({ x: xAt(axis, upper), y: upper }, { x: xAt(axis, lower), y: lower });
   return { axis: fold, ...closedLegs(fold, taken) };
 }
 
-function unbentOf(wedge: Wedge, ground: Ground): Map<LevelName, number> {
-  const { levels, bustLine, width, shoulder } = ground;
+function unbentOf(wedge: Wedge, base: WedgeBase): Map<LevelName, number> {
+  const { levels, bustLine, width, shoulder } = base;
   return new Map(
     levels.map(({ name, y }) => {
       if (!shoulder) return [name, stationX(wedge.station, bustLine, width.get(name) as number)];
       const { [name]: _, ...stationAt } = wedge.stationAt;
-      return [name, xAt(axisLine({ ...wedge, stationAt }, ground), y)];
+      return [name, xAt(axisLine({ ...wedge, stationAt }, base), y)];
     }),
   );
 }
 
 /** From level to level where its stations stand; on to a shoulder it bends from the bust up, unless it is held above. */
-function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: Ground): SmoothLine {
+function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: WedgeBase): SmoothLine {
   const bust = levels.find(({ name }) => name === 'bust');
   const isHeld = ({ name, y }: Level): boolean =>
     !shoulder || !bust || y >= bust.y || wedge.stationAt[name] !== undefined;
@@ -109,9 +113,9 @@ const CUP_CLEAR_MM = 15;
 /** What a wedge takes at every height: the levels' intakes, nothing at a dart's points, and where it fits the cup's fullness. */
 function intakeLine(
   wedge: Wedge,
-  { upper, lower }: Run,
+  { upper, lower }: Extent,
   intake: ReadonlyMap<LevelName, number>,
-  { levels, shoulder }: Ground,
+  { levels, shoulder }: WedgeBase,
 ): SmoothLine {
   const inside = levels
     .filter(({ y }) => (upper === null || y > upper) && (lower === null || y < lower))

@@ -51,14 +51,14 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
   for (const { name, needed, least, most } of MEASUREMENTS) {
     const value: unknown = measurements[name];
     if (value === null || value === undefined) {
-      if (needed) issues.push(issue('measurementMissing', 'block', { field: name }));
+      if (needed) issues.push(issue('measurementMissing', 'error', { field: name }));
     } else if (typeof value !== 'number' || !(value >= least && value <= most)) {
-      issues.push(issue('measurementOutOfRange', 'block', { field: name }, { least, most }));
+      issues.push(issue('measurementOutOfRange', 'error', { field: name }, { least, most }));
     }
   }
   const arcs = frontArcsOf(measurements);
   issues.push(...arcs.issues);
-  if (issues.some(({ severity }) => severity === 'block')) return { body: null, issues };
+  if (issues.some(({ severity }) => severity === 'error')) return { body: null, issues };
   const bust = measurements.bust as number;
   const overBust = measurements.overBust ?? estimatedOverBust(bust);
   if (measurements.overBust === null || measurements.overBust === undefined)

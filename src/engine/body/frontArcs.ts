@@ -33,7 +33,7 @@ export function frontArcsOf(measurements: Measurements): {
     // What is no number at all is the measurement's own issue.
     if (typeof arc !== 'number' || typeof girth !== 'number' || !Number.isFinite(arc * girth)) continue;
     const place = { field: name, level };
-    const said = ({ least, most }: { least: number; most: number }) => ({
+    const spanValues = ({ least, most }: { least: number; most: number }) => ({
       arc,
       girth,
       least: least * girth,
@@ -41,8 +41,8 @@ export function frontArcsOf(measurements: Measurements): {
     });
     const within = ({ least, most }: { least: number; most: number }): boolean =>
       arc >= least * girth && arc <= most * girth;
-    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', 'block', place, said(POSSIBLE)));
-    else if (!within(USUAL)) issues.push(issue('frontArcUnusual', 'warn', place, said(USUAL)));
+    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', 'error', place, spanValues(POSSIBLE)));
+    else if (!within(USUAL)) issues.push(issue('frontArcUnusual', 'warn', place, spanValues(USUAL)));
     frontArc[level] = arc;
   }
   return { frontArc, issues };

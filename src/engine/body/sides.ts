@@ -2,7 +2,7 @@
 // bodies alike in themselves, each of which drafts one half.
 
 import { type Issue, issue } from '../terms/issue';
-import type { Hand, LevelName, PerLevel } from '../terms/names';
+import type { LevelName, PerLevel, Side } from '../terms/names';
 import type { Body } from './body';
 import type { Measurements } from './measurements';
 
@@ -43,7 +43,7 @@ export function checkSides(sides: BodySides): Issue[] {
     const [least, most] = SIDES_SPANS[part];
     return Object.entries(sides[part] as Readonly<Record<string, unknown>>)
       .filter(([, value]) => typeof value !== 'number' || !(value >= least && value <= most))
-      .map(([level]) => issue('sidesOutOfRange', 'block', { field: `${part}.${level}` }, { least, most }));
+      .map(([level]) => issue('sidesOutOfRange', 'error', { field: `${part}.${level}` }, { least, most }));
   });
 }
 
@@ -56,15 +56,15 @@ export const differs = ({ leftShare, rightLower }: BodySides): boolean =>
  * The body that is like one side all round: girths twice that side's part, levels where that side has them. What the left
  * and the right body measure adds up to twice the girth. Lengths are taken to be measured down the left.
  */
-export function bodyOfHand(
+export function bodyOfSide(
   measurements: Measurements,
   body: Body,
   { leftShare, rightLower }: BodySides,
-  hand: Hand,
+  side: Side,
 ): Measurements {
   const twice = (level: LevelName): number => {
     const left = 2 * (leftShare[level] ?? 0.5);
-    return hand === 'left' ? left : 2 - left;
+    return side === 'left' ? left : 2 - left;
   };
   const changed: { -readonly [name in keyof Measurements]?: number } = {};
   for (const level of GIRTHS) {
@@ -75,7 +75,7 @@ export function bodyOfHand(
     const arc = body.frontArc[level];
     if (arc !== undefined) changed[ARCS[level]] = arc * twice(level);
   }
-  if (hand === 'right')
+  if (side === 'right')
     for (const level of SIDE_LEVELS)
       changed[LENGTHS[level]] = body[LENGTHS[level]] + (rightLower[level] ?? 0);
   return { ...measurements, ...changed };

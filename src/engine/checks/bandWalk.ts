@@ -2,7 +2,7 @@
 
 import { polylineLength } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
-import { HANDS, type Hand } from '../terms/names';
+import { SIDES, type Side } from '../terms/names';
 
 /** The panels and the pieces beside them. */
 interface Cut {
@@ -12,7 +12,7 @@ interface Cut {
 
 export interface BandWalkRow {
   /** The half it is of where the two differ; null for either. */
-  readonly hand: Hand | null;
+  readonly side: Side | null;
   /** Length of the bands' lower edges, front and back together, mm. */
   readonly bands: number;
   /** Length of the panels' top edges as finished, mm. */
@@ -27,13 +27,13 @@ export function bandWalk({
   pieces,
   extras,
   halves,
-}: Cut & { readonly halves?: Readonly<Record<Hand, Cut>> }): BandWalkRow[] {
-  const rowOf = (hand: Hand | null, from: Cut): BandWalkRow[] => {
+}: Cut & { readonly halves?: Readonly<Record<Side, Cut>> }): BandWalkRow[] {
+  const rowOf = (side: Side | null, from: Cut): BandWalkRow[] => {
     const bands = from.extras.filter(({ id }) => id.endsWith('-band'));
     if (bands.length === 0 || from.pieces.length === 0) return [];
-    return [{ hand, bands: edgesOf(bands, 'seam'), panels: edgesOf(from.pieces, 'top') }];
+    return [{ side, bands: edgesOf(bands, 'seam'), panels: edgesOf(from.pieces, 'top') }];
   };
-  return halves ? HANDS.flatMap((hand) => rowOf(hand, halves[hand])) : rowOf(null, { pieces, extras });
+  return halves ? SIDES.flatMap((side) => rowOf(side, halves[side])) : rowOf(null, { pieces, extras });
 }
 
 const edgesOf = (pieces: readonly Piece[], role: 'seam' | 'top'): number =>

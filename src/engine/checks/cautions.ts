@@ -34,13 +34,13 @@ export function cautions(
     ...armpit(body, style, levels, top),
     ...sitting(body, style),
     ...seams
-      .filter((seam) => Math.abs(seam.natural) > UNEVEN_MM)
-      .map(({ id, natural }) =>
+      .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM)
+      .map(({ id, lengthDifference }) =>
         issue(
           'seamTooUneven',
-          Math.abs(natural) > MOST_UNEVEN_MM ? 'block' : 'warn',
+          Math.abs(lengthDifference) > MOST_UNEVEN_MM ? 'error' : 'warn',
           { seam: id },
-          { natural: Math.abs(natural) },
+          { lengthDifference: Math.abs(lengthDifference) },
         ),
       ),
   ];

@@ -4,7 +4,7 @@ import type { Point } from '../geometry/point';
 import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Edge, EdgeReference, Piece } from '../pieces/piece';
 
-export interface EdgeRunRow {
+export interface EdgeContinuityRow {
   readonly seam: string;
   /** What runs across the seam; neckline and armhole cross the shoulder seam. */
   readonly edge: 'top' | 'hem' | 'neckline' | 'armhole';
@@ -17,9 +17,12 @@ export interface EdgeRunRow {
 }
 
 /** Two rows a seam, top and hem; seams with a piece missing are left out. */
-export function edgeRun(seams: readonly FinishedSeam[], pieces: readonly Piece[]): EdgeRunRow[] {
+export function edgeContinuity(
+  seams: readonly FinishedSeam[],
+  pieces: readonly Piece[],
+): EdgeContinuityRow[] {
   return seams.flatMap((seam) =>
-    (['top', 'hem'] as const).flatMap((edge): EdgeRunRow[] => {
+    (['top', 'hem'] as const).flatMap((edge): EdgeContinuityRow[] => {
       const a = corner(pieces, seam.a, edge);
       const b = seam.b ? corner(pieces, seam.b, edge) : a;
       if (!a || !b) return [];

@@ -13,7 +13,7 @@ export interface SeamWalkRow {
   readonly lengthA: number;
   readonly lengthB: number;
   /** How far the mates differed before truing, mm, a − b. */
-  readonly natural: number;
+  readonly lengthDifference: number;
   /** The farthest a balance mark had to leave its level line, mm. */
   readonly markDrift: number;
 }
@@ -44,11 +44,11 @@ export const dartWalk = (pieces: readonly Piece[]): DartWalkRow[] =>
 
 /** One row a seam whose two pieces were made. */
 export function seamWalk(seams: readonly FinishedSeam[], pieces: readonly Piece[]): SeamWalkRow[] {
-  const rows = seams.flatMap(({ id, kind, a, b, natural, markDrift }): SeamWalkRow[] => {
+  const rows = seams.flatMap(({ id, kind, a, b, lengthDifference, markDrift }): SeamWalkRow[] => {
     const [edgeA, edgeB] = [edgeAt(pieces, a), b && edgeAt(pieces, b)];
     if (!b || !edgeA || !edgeB) return [];
     const [lengthA, lengthB] = [polylineLength(edgeA.points), polylineLength(edgeB.points)];
-    return [{ id, kind, a, b, lengthA, lengthB, natural, markDrift }];
+    return [{ id, kind, a, b, lengthA, lengthB, lengthDifference, markDrift }];
   });
   return [...rows, ...shoulderWalk(pieces)];
 }
@@ -71,7 +71,16 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
   return rows.map(({ edge, mate, a, b }, i) => {
     const [lengthA, lengthB] = [polylineLength(edge.points), polylineLength(mate.points)];
     const id = rows.length === 1 ? 'shoulder' : `shoulder-${i === 0 ? 'neck' : 'tip'}`;
-    return { id, kind: 'shoulder', a, b, lengthA, lengthB, natural: lengthA - lengthB, markDrift: 0 };
+    return {
+      id,
+      kind: 'shoulder',
+      a,
+      b,
+      lengthA,
+      lengthB,
+      lengthDifference: lengthA - lengthB,
+      markDrift: 0,
+    };
   });
 }
 

@@ -3,14 +3,14 @@
 
 import type { Point } from '../geometry/point';
 import type { Edge, Piece } from '../pieces/piece';
-import { type EdgeRunRow, insideAngle } from './edgeContinuity';
+import { type EdgeContinuityRow, insideAngle } from './edgeContinuity';
 
 /** The edges that cross a shoulder seam, with the role they have on a piece. */
 const CROSSING = { neckline: 'top', armhole: 'armhole' } as const;
 
 /** A row each for neckline and armhole; none without shoulders, or where a piece is missing. */
-export function shoulderRun(pieces: readonly Piece[]): EdgeRunRow[] {
-  return (['neckline', 'armhole'] as const).flatMap((edge): EdgeRunRow[] => {
+export function shoulderContinuity(pieces: readonly Piece[]): EdgeContinuityRow[] {
+  return (['neckline', 'armhole'] as const).flatMap((edge): EdgeContinuityRow[] => {
     const [front, back] = (['front', 'back'] as const).map((block) =>
       meeting(
         pieces.filter((piece) => piece.block === block),

@@ -107,15 +107,15 @@ function slash(
   if (!met || !row || !edge || from < 0 || !ACROSS[opensAt].some((role) => role === edge.role)) return null;
   const { at } = met;
   // Round the outline from the dart's point.
-  const round = [...rows.slice(from), ...rows.slice(0, from)];
+  const fromPoint = [...rows.slice(from), ...rows.slice(0, from)];
   const cut = (met.row - from + rows.length) % rows.length;
   // It may meet a point of the edge across, as where that has a node above the dart.
   const others = (points: readonly Point[]): Point[] => points.filter((each) => !isSame(each, at));
   const before = { ...row, points: [...others(row.points.slice(0, met.segment)), at] };
   const after = { ...row, points: [at, ...others(row.points.slice(met.segment))] };
   return [
-    [...round.slice(0, cut), before, { edge: null, points: [at, point] }],
-    [after, ...round.slice(cut + 1), { edge: null, points: [point, at] }],
+    [...fromPoint.slice(0, cut), before, { edge: null, points: [at, point] }],
+    [after, ...fromPoint.slice(cut + 1), { edge: null, points: [point, at] }],
   ];
 }
 

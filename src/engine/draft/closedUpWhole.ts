@@ -4,16 +4,16 @@
 import { closeUp, type Placement } from '../checks/closedUp';
 import type { ClosedAt } from '../checks/slash';
 import type { Point } from '../geometry/point';
-import { ofHand } from '../pieces/rightSideUp';
-import type { Hand } from '../terms/names';
+import { idOfSide } from '../pieces/rightSideUp';
+import type { Side } from '../terms/names';
 import type { Draft } from './draft';
 
 /** Placements of the whole's pieces, which lie right side up already, so that none is mirrored. */
-export function closeUpWhole(halves: Readonly<Record<Hand, Draft>>, at: ClosedAt): Placement[] {
+export function closeUpWhole(halves: Readonly<Record<Side, Draft>>, at: ClosedAt): Placement[] {
   const [own, other] = [centreHeld(halves.left, at), centreHeld(halves.right, at)];
   const right = closeUp(halves.right.pieces, at).map(
     ({ piece, part, turnRad, shift }): Placement => ({
-      piece: ofHand('right', piece),
+      piece: idOfSide('right', piece),
       part,
       mirrored: false,
       turnRad: -turnRad,
@@ -21,7 +21,7 @@ export function closeUpWhole(halves: Readonly<Record<Hand, Draft>>, at: ClosedAt
     }),
   );
   const left = closeUp(halves.left.pieces, at).map(
-    (placement): Placement => ({ ...placement, piece: ofHand('left', placement.piece), mirrored: false }),
+    (placement): Placement => ({ ...placement, piece: idOfSide('left', placement.piece), mirrored: false }),
   );
   return [...right.reverse(), ...left];
 }

@@ -7,11 +7,11 @@ import { shapingAt } from '../block/shaping';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { cautions } from '../checks/cautions';
-import { type EdgeRunRow, edgeRun } from '../checks/edgeContinuity';
+import { type EdgeContinuityRow, edgeContinuity } from '../checks/edgeContinuity';
 import { girthLedger, type LedgerRow } from '../checks/ledger';
 import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../checks/seamWalk';
-import { shoulderRun } from '../checks/shoulderContinuity';
-import { type DraftSpan, layGround } from '../edges/baseDraft';
+import { shoulderContinuity } from '../checks/shoulderContinuity';
+import { type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
 import { levelEdges } from '../edges/levelEdges';
 import { extraPieces } from '../extras/extras';
 import { shoulderBands } from '../extras/shoulderBand';
@@ -23,21 +23,21 @@ import { type EdgeNodePlace, nodesOf, type OutlinedPanel } from '../pieces/edgeN
 import { finishedSeam } from '../pieces/finishedSeam';
 import type { Piece } from '../pieces/piece';
 import { checkStyle } from '../style/checkStyle';
-import { lacedSides } from '../style/openings';
+import { lacedBlocks } from '../style/openings';
 import type { EdgeNodeName, Style } from '../style/style';
 import { checkHem } from '../style/turnedHem';
 import { type Issue, issue } from '../terms/issue';
-import type { Hand, Side } from '../terms/names';
+import type { BlockName, Side } from '../terms/names';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
   readonly levels: readonly Level[];
   /** Null when there are no levels. */
-  readonly blocks: Readonly<Record<Side, Block>> | null;
+  readonly blocks: Readonly<Record<BlockName, Block>> | null;
   /** Heights of top edge and hem as drafted, mm; null when there are no levels. */
   readonly span: DraftSpan | null;
   /** Blocks laced at their centre edge. */
-  readonly laced: readonly Side[];
+  readonly laced: readonly BlockName[];
   /** Nodes of top edge and hem on the flat blocks. */
   readonly nodes: readonly EdgeNodePlace[];
   /** Front panels from the centre, then back panels from the centre. */
@@ -49,14 +49,14 @@ export interface Draft {
     readonly seams: readonly SeamWalkRow[];
     /** Darts closed at both ends; an open one's legs are a seam. */
     readonly closedDarts: readonly DartWalkRow[];
-    readonly edges: readonly EdgeRunRow[];
+    readonly edges: readonly EdgeContinuityRow[];
   };
   readonly issues: readonly Issue[];
   /**
    * Both halves, each in the coordinates of its own blocks, where the body or the style differs left to right; their extras
    * are their bands, all others are cut for the whole.
    */
-  readonly halves?: Readonly<Record<Hand, Draft>>;
+  readonly halves?: Readonly<Record<Side, Draft>>;
 }
 
 /** The least height of a garment that has room for its seams. mm */
@@ -82,38 +82,38 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   const uncut = (panels: Draft) => ({ panels, isCut: false });
   const { body, issues: bodyIssues } = checkBody(measurements);
   const issues: Issue[] = [...bodyIssues, ...checkStyle(style)];
-  if (!body || issues.some((each) => each.severity === 'block')) return uncut(nothing(issues));
+  if (!body || issues.some((each) => each.severity === 'error')) return uncut(nothing(issues));
 
   const { levels, issues: levelIssues } = levelsOf(body, style);
   issues.push(...levelIssues);
   if (levels.length === 0) return uncut(nothing(issues));
 
-  const { ground, issues: groundIssues } = layGround(body, style, levels);
-  const { blocks, edges, span } = ground;
-  issues.push(...groundIssues);
+  const { baseDraft, issues: baseIssues } = makeBaseDraft(body, style, levels);
+  const { blocks, edges, span } = baseDraft;
+  issues.push(...baseIssues);
   const nodesOn = (made: readonly OutlinedPanel[]): EdgeNodePlace[] => [
     ...nodesOf('top', edges.top, made).filter(
-      ({ name }) => !ground.shoulders || SHOULDERED_NODES.includes(name),
+      ({ name }) => !baseDraft.shoulders || SHOULDERED_NODES.includes(name),
     ),
     ...nodesOf('hem', edges.hem, made),
   ];
   const height = span.hem - span.top;
   if (height < LEAST_HEIGHT_MM) {
-    issues.push(issue('garmentTooShort', 'block', { field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }));
+    issues.push(issue('garmentTooShort', 'error', { field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }));
     return uncut({ ...nothing(issues), levels, blocks, span, nodes: nodesOn([]) });
   }
 
   const apart = cutApart(blocks, style, levels, edges, span);
-  const seams = apart.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, ground)));
+  const seams = apart.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, baseDraft)));
   const closure = checkClosure(blocks, style);
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
-  const cut = cutPieces(apart.panels, seams, style, ground, closure.onFold, issues);
+  const cut = cutPieces(apart.panels, seams, style, baseDraft, closure.onFold, issues);
   const finished = seams.map(finishedSeam);
   issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top));
   const { pieces } = cut;
   const sewn = [...finished, ...cut.darts.map(finishedSeam)];
-  const bands = ground.bands
-    ? shoulderBands(ground.bands, edges.top, seams, style, closure.onFold)
+  const bands = baseDraft.bands
+    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold)
     : { pieces: [], issues: [] };
   issues.push(...bands.issues);
   const panels: Draft = {
@@ -121,7 +121,7 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
     blocks,
     span,
     nodes: nodesOn(cut.made),
-    laced: lacedSides(style.closure),
+    laced: lacedBlocks(style.closure),
     pieces,
     extras: bands.pieces,
     proof: {
@@ -129,12 +129,12 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
         levels,
         (level) => shapingAt(level, [blocks.front, blocks.back]),
         pieces,
-        pieces.length === apart.wanted,
-        levelEdges(ground),
+        pieces.length === apart.expectedCount,
+        levelEdges(baseDraft),
       ),
       seams: seamWalk(sewn, pieces),
       closedDarts: dartWalk(pieces),
-      edges: [...edgeRun(sewn, pieces), ...shoulderRun(pieces)],
+      edges: [...edgeContinuity(sewn, pieces), ...shoulderContinuity(pieces)],
     },
     issues,
   };
@@ -150,12 +150,12 @@ function tooShort(seams: readonly TruedSeam[]): Issue[] {
     .map(({ seam, edges }) => ({ seam: seam.id, height: edges.hem.y - edges.top.y }))
     .filter(({ height }) => height < LEAST_HEIGHT_MM)
     .map(({ seam, height }) =>
-      issue('garmentTooShort', 'block', { seam, field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }),
+      issue('garmentTooShort', 'error', { seam, field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }),
     );
 }
 
 const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
-  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', 'block', { seam: seam.id }));
+  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', 'error', { seam: seam.id }));
 
 function nothing(issues: readonly Issue[]): Draft {
   return {

@@ -4,14 +4,14 @@
 import { napeOf } from '../block/shoulders';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
-import { type BodySides, bodyOfHand, checkSides, differs, wholeSides } from '../body/sides';
+import { type BodySides, bodyOfSide, checkSides, differs, wholeSides } from '../body/sides';
 import { extrasOfHalves } from '../extras/extras';
 import type { Piece } from '../pieces/piece';
-import { ofHand, rightSideUp, seamOfHand } from '../pieces/rightSideUp';
+import { idOfSide, rightSideUp, seamIdOfSide } from '../pieces/rightSideUp';
 import type { Style } from '../style/style';
-import { styleOfHand } from '../style/styleOfHand';
+import { styleOfSide } from '../style/styleOfSide';
 import { type Issue, issue } from '../terms/issue';
-import { HANDS, type Hand, type Side } from '../terms/names';
+import { type BlockName, SIDES, type Side } from '../terms/names';
 import { type Draft, draft, draftPanels } from './draft';
 import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCentres';
 import { wholeProof } from './wholeChecks';
@@ -34,18 +34,18 @@ export function draftWhole(measurements: Measurements, style: Style, sides: Body
   const { body } = checkBody(measurements);
   if (!body || alike.issues.some(({ code }) => code === 'styleOutOfRange')) return alike;
 
-  const ofHands = byHand((hand) => bodyOfHand(measurements, body, own, hand));
+  const bodiesBySide = bySide((side) => bodyOfSide(measurements, body, own, side));
   const hasNape = style.shoulders !== undefined && style.shoulders.bandAbove === undefined;
-  const nape = hasNape ? napeShared(body, ofHands) : null;
-  const bodies = byHand((hand) => ({ ...ofHands[hand], ...nape }));
-  const styles = byHand((hand) => styleOfHand(style, hand));
-  const apart = byHand((hand) => halfAlone(bodies[hand], styles[hand]));
+  const nape = hasNape ? napeShared(body, bodiesBySide) : null;
+  const bodies = bySide((side) => ({ ...bodiesBySide[side], ...nape }));
+  const styles = bySide((side) => styleOfSide(style, side));
+  const apart = bySide((side) => halfAlone(bodies[side], styles[side]));
   const moves = mateCentres(apart);
-  const drafted = byHand((hand) => {
-    const { front, back } = moves[hand];
-    if ([front.top, front.hem, back.top, back.hem].every((move) => move === 0)) return apart[hand];
+  const drafted = bySide((side) => {
+    const { front, back } = moves[side];
+    if ([front.top, front.hem, back.top, back.hem].every((move) => move === 0)) return apart[side];
     const raised = nape && { backNeckToWaist: nape.backNeckToWaist - back.top };
-    return halfAlone({ ...bodies[hand], ...raised }, withCentresMoved(styles[hand], moves[hand]));
+    return halfAlone({ ...bodies[side], ...raised }, withCentresMoved(styles[side], moves[side]));
   });
   const { halves, drifts } = withMarksMated(drafted);
   return joined(alike, halves, apart, drifts, style);
@@ -59,32 +59,35 @@ const halfAlone = (measurements: Measurements, style: Style): Draft =>
 const NAPE_BELOW_MM = 8;
 
 /** A neckline ends at the nape, which both halves share: as far above the waist on either. */
-function napeShared(body: Body, ofHands: Readonly<Record<Hand, Measurements>>): { backNeckToWaist: number } {
-  const most = HANDS.map((hand) => (ofHands[hand].neckToWaist ?? body.neckToWaist) - NAPE_BELOW_MM);
+function napeShared(
+  body: Body,
+  bodiesBySide: Readonly<Record<Side, Measurements>>,
+): { backNeckToWaist: number } {
+  const most = SIDES.map((side) => (bodiesBySide[side].neckToWaist ?? body.neckToWaist) - NAPE_BELOW_MM);
   return { backNeckToWaist: Math.min(body.neckToWaist - napeOf(body), ...most) };
 }
 
-const byHand = <T>(of: (hand: Hand) => T): Record<Hand, T> => ({ left: of('left'), right: of('right') });
+const bySide = <T>(of: (side: Side) => T): Record<Side, T> => ({ left: of('left'), right: of('right') });
 
-const SIDES: readonly Side[] = ['front', 'back'];
+const BLOCK_NAMES: readonly BlockName[] = ['front', 'back'];
 
 /** The halves with the balance marks of their centre edges set alike, and how far those moved, mm by block. */
-function withMarksMated(drafted: Record<Hand, Draft>): {
-  halves: Record<Hand, Draft>;
-  drifts: Record<Side, number>;
+function withMarksMated(drafted: Record<Side, Draft>): {
+  halves: Record<Side, Draft>;
+  drifts: Record<BlockName, number>;
 } {
   const drifts = { front: 0, back: 0 };
   const halves = { ...drafted };
-  for (const side of SIDES) {
-    const [left, right] = [centreEdge(drafted.left, side), centreEdge(drafted.right, side)];
+  for (const block of BLOCK_NAMES) {
+    const [left, right] = [centreEdge(drafted.left, block), centreEdge(drafted.right, block)];
     if (!left || !right) continue;
     const { marks, drift } = centreMarks(left, right);
-    drifts[side] = drift;
-    for (const hand of HANDS)
-      halves[hand] = {
-        ...halves[hand],
-        pieces: halves[hand].pieces.map((piece) =>
-          piece.block === side && piece.number === 1 ? { ...piece, marks: marks[hand] } : piece,
+    drifts[block] = drift;
+    for (const side of SIDES)
+      halves[side] = {
+        ...halves[side],
+        pieces: halves[side].pieces.map((piece) =>
+          piece.block === block && piece.number === 1 ? { ...piece, marks: marks[side] } : piece,
         ),
       };
   }
@@ -93,16 +96,16 @@ function withMarksMated(drafted: Record<Hand, Draft>): {
 
 function joined(
   alike: Draft,
-  drafted: Record<Hand, Draft>,
-  apart: Record<Hand, Draft>,
-  drifts: Record<Side, number>,
+  drafted: Record<Side, Draft>,
+  apart: Record<Side, Draft>,
+  drifts: Record<BlockName, number>,
   style: Style,
 ): Draft {
   const { left, right } = drafted;
-  const closed = SIDES.filter((side) => styleOfHand(style, 'left').closure[side] === 'seam');
-  const pieces = HANDS.flatMap((hand) =>
-    drafted[hand].pieces.map((piece) =>
-      withCentreMate(rightSideUp(hand, piece, drafted[hand].pieces), hand, closed, drafted),
+  const closed = BLOCK_NAMES.filter((block) => styleOfSide(style, 'left').closure[block] === 'seam');
+  const pieces = SIDES.flatMap((side) =>
+    drafted[side].pieces.map((piece) =>
+      withCentreMate(rightSideUp(side, piece, drafted[side].pieces), side, closed, drafted),
     ),
   );
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
@@ -138,51 +141,51 @@ function joined(
 }
 
 /** What lies above the panels is cut for each half, as they are. */
-const bandsOf = (halves: Readonly<Record<Hand, Draft>>): Piece[] =>
-  HANDS.flatMap((hand) => {
-    const bands = halves[hand].extras;
-    return bands.map((band) => rightSideUp(hand, band, bands));
+const bandsOf = (halves: Readonly<Record<Side, Draft>>): Piece[] =>
+  SIDES.flatMap((side) => {
+    const bands = halves[side].extras;
+    return bands.map((band) => rightSideUp(side, band, bands));
   });
 
 /** Where a centre is joined, each half's centre edge is the other's mate. */
 function withCentreMate(
   piece: Piece,
-  hand: Hand,
-  closed: readonly Side[],
-  halves: Readonly<Record<Hand, Draft>>,
+  side: Side,
+  closed: readonly BlockName[],
+  halves: Readonly<Record<Side, Draft>>,
 ): Piece {
-  const other = hand === 'left' ? 'right' : 'left';
+  const other = side === 'left' ? 'right' : 'left';
   const mate = halves[other].pieces.find((each) => each.block === piece.block && each.number === 1);
   const [centre, ...edges] = piece.edges;
   if (piece.number !== 1 || centre?.role !== 'centre' || !mate || !closed.includes(piece.block)) return piece;
-  return { ...piece, edges: [{ ...centre, mate: { piece: ofHand(other, mate.id), edge: 0 } }, ...edges] };
+  return { ...piece, edges: [{ ...centre, mate: { piece: idOfSide(other, mate.id), edge: 0 } }, ...edges] };
 }
 
 const foldIssues = ({ closure }: Style): Issue[] =>
-  SIDES.filter((side) => closure[side] === 'fold').map((side) =>
-    issue('halvesNotOnFold', 'note', { block: side, field: `closure.${side}` }),
+  BLOCK_NAMES.filter((block) => closure[block] === 'fold').map((block) =>
+    issue('halvesNotOnFold', 'note', { block, field: `closure.${block}` }),
   );
 
 /**
  * What there is to say of body and garment at large is said once, of the body as it was measured; what stands at a block,
  * panel, seam or wedge of a half, of that half.
  */
-function issuesOf(alike: Draft, halves: Readonly<Record<Hand, Draft>>): Issue[] {
+function issuesOf(alike: Draft, halves: Readonly<Record<Side, Draft>>): Issue[] {
   const isPlaced = ({ at }: Issue): boolean =>
     [at.block, at.piece, at.seam, at.wedge].some((part) => part !== undefined);
   const large = alike.issues.filter((each) => !isPlaced(each));
   const known = new Set(large.map(({ code, at }) => `${code} ${at.field} ${at.level}`));
-  const ofHalves = HANDS.flatMap((hand) =>
-    halves[hand].issues.flatMap((each): Issue[] => {
+  const ofHalves = SIDES.flatMap((side) =>
+    halves[side].issues.flatMap((each): Issue[] => {
       const { piece, seam } = each.at;
       const key = `${each.code} ${each.at.field} ${each.at.level}`;
       if (!isPlaced(each) && known.has(key)) return [];
       if (!isPlaced(each)) known.add(key);
       const at = {
         ...each.at,
-        ...(isPlaced(each) ? { hand } : {}),
-        ...(piece === undefined ? {} : { piece: ofHand(hand, piece) }),
-        ...(seam === undefined ? {} : { seam: seamOfHand(hand, seam) }),
+        ...(isPlaced(each) ? { side } : {}),
+        ...(piece === undefined ? {} : { piece: idOfSide(side, piece) }),
+        ...(seam === undefined ? {} : { seam: seamIdOfSide(side, seam) }),
       };
       return [{ ...each, at }];
     }),

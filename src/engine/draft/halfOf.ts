@@ -1,11 +1,11 @@
 // One half of a garment whose halves differ, as it lies on the table: drawn by itself, with the girths of the whole.
 
-import type { Hand } from '../terms/names';
+import type { Side } from '../terms/names';
 import type { Draft } from './draft';
 
 /** The half as a draft of its own; the draft itself where both halves are alike. What there is to say is said of the whole. */
-export function halfOf(whole: Draft, hand: Hand): Draft {
-  const half = whole.halves?.[hand];
+export function halfOf(whole: Draft, side: Side): Draft {
+  const half = whole.halves?.[side];
   if (!half) return whole;
   const ledger = whole.proof.ledger.flatMap((row) => {
     const own = half.proof.ledger.find(({ level }) => level === row.level);

@@ -5,10 +5,10 @@ import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
 import type { Edge, Piece } from '../pieces/piece';
 import type { EdgeNode, Style } from '../style/style';
-import { HANDS, type Hand, type LevelName, type Side } from '../terms/names';
+import { type BlockName, type LevelName, SIDES, type Side } from '../terms/names';
 import type { Draft } from './draft';
 
-type Halves = Readonly<Record<Hand, Draft>>;
+type Halves = Readonly<Record<Side, Draft>>;
 
 /** A half's centre edge: the line it lies on, where the waist is, and its ends; heights in mm. */
 interface CentreEdge {
@@ -20,10 +20,10 @@ interface CentreEdge {
   readonly hem: number;
 }
 
-export function centreEdge(half: Draft, side: Side): CentreEdge | null {
-  const piece = half.pieces.find((each) => each.block === side && each.number === 1);
+export function centreEdge(half: Draft, name: BlockName): CentreEdge | null {
+  const piece = half.pieces.find((each) => each.block === name && each.number === 1);
   const edge = piece?.edges[0];
-  const block = half.blocks?.[side];
+  const block = half.blocks?.[name];
   const [first, last] = [edge?.points[0], edge?.points.at(-1)];
   if (!piece || !block || !half.span || edge?.role !== 'centre' || !first || !last) return null;
   const line = block.wedges.find((wedge) => wedge.onCentre)?.outerLeg ?? straightDown(0);
@@ -31,16 +31,16 @@ export function centreEdge(half: Draft, side: Side): CentreEdge | null {
 }
 
 /** How far the upper and the lower end of a half's centre edges have to go down, mm. */
-export type CentreMoves = Readonly<Record<Side, { readonly top: number; readonly hem: number }>>;
+export type CentreMoves = Readonly<Record<BlockName, { readonly top: number; readonly hem: number }>>;
 
 /**
  * How far each half's centre edges have to be moved at their ends for left and right to be as long as their mean, measured
  * from the waist; nothing where one of them was not made.
  */
-export function mateCentres(halves: Halves): Record<Hand, CentreMoves> {
-  const movesOf = (hand: Hand, side: Side): CentreMoves[Side] => {
-    const edges = HANDS.map((each) => centreEdge(halves[each], side));
-    const own = centreEdge(halves[hand], side);
+export function mateCentres(halves: Halves): Record<Side, CentreMoves> {
+  const movesOf = (side: Side, block: BlockName): CentreMoves[BlockName] => {
+    const edges = SIDES.map((each) => centreEdge(halves[each], block));
+    const own = centreEdge(halves[side], block);
     const [left, right] = edges;
     if (!own || !left || !right) return { top: 0, hem: 0 };
     const move = (end: 'top' | 'hem'): number => {
@@ -53,11 +53,11 @@ export function mateCentres(halves: Halves): Record<Hand, CentreMoves> {
     };
     return { top: move('top'), hem: move('hem') };
   };
-  const ofHand = (hand: Hand): CentreMoves => ({
-    front: movesOf(hand, 'front'),
-    back: movesOf(hand, 'back'),
+  const idOfSide = (side: Side): CentreMoves => ({
+    front: movesOf(side, 'front'),
+    back: movesOf(side, 'back'),
   });
-  return { left: ofHand('left'), right: ofHand('right') };
+  return { left: idOfSide('left'), right: idOfSide('right') };
 }
 
 /** A difference that no tape shows. mm */
@@ -86,7 +86,7 @@ export function withCentresMoved(style: Style, { front, back }: CentreMoves): St
 export function centreMarks(
   left: CentreEdge,
   right: CentreEdge,
-): { readonly marks: Readonly<Record<Hand, Piece['marks']>>; readonly drift: number } {
+): { readonly marks: Readonly<Record<Side, Piece['marks']>>; readonly drift: number } {
   const along = (own: CentreEdge): Map<LevelName, number> =>
     new Map(
       own.piece.marks

@@ -1,23 +1,23 @@
 // The proof of a garment whose halves differ: both halves' rows, the seams that join left to right, and girths summed.
 
 import type { Level } from '../block/levels';
-import type { EdgeRunRow } from '../checks/edgeContinuity';
+import type { EdgeContinuityRow } from '../checks/edgeContinuity';
 import type { LedgerRow } from '../checks/ledger';
 import type { DartWalkRow, SeamWalkRow } from '../checks/seamWalk';
 import { polylineLength } from '../geometry/polyline';
-import { ofHand, pointOfHand, referenceOfHand, seamOfHand } from '../pieces/rightSideUp';
+import { idOfSide, pointOfSide, referenceOfSide, seamIdOfSide } from '../pieces/rightSideUp';
 import { type Issue, issue } from '../terms/issue';
-import { HANDS, type Hand, type LevelName, type Side } from '../terms/names';
+import { type BlockName, type LevelName, SIDES, type Side } from '../terms/names';
 import type { Draft } from './draft';
 import { centreEdge } from './mateCentres';
 
-type Halves = Readonly<Record<Hand, Draft>>;
+type Halves = Readonly<Record<Side, Draft>>;
 
 interface WholeProof {
   readonly ledger: readonly LedgerRow[];
   readonly seams: readonly SeamWalkRow[];
   readonly closedDarts: readonly DartWalkRow[];
-  readonly edges: readonly EdgeRunRow[];
+  readonly edges: readonly EdgeContinuityRow[];
   readonly issues: readonly Issue[];
 }
 
@@ -33,73 +33,74 @@ export function wholeProof(
   levels: readonly Level[],
   halves: Halves,
   apart: Halves,
-  drifts: Readonly<Record<Side, number>>,
+  drifts: Readonly<Record<BlockName, number>>,
 ): WholeProof {
-  const centres = (['front', 'back'] as const).flatMap((side) =>
-    centreRow(side, halves, apart, drifts[side]),
+  const centres = (['front', 'back'] as const).flatMap((block) =>
+    centreRow(block, halves, apart, drifts[block]),
   );
   return {
     ledger: levels.flatMap((level) => ledgerRow(level, halves)),
     seams: [
       ...centres.filter(({ id }) => id === 'front-centre'),
-      ...HANDS.flatMap((hand) => seamsOf(hand, halves[hand])),
+      ...SIDES.flatMap((side) => seamsOf(side, halves[side])),
       ...centres.filter(({ id }) => id === 'back-centre'),
     ],
-    closedDarts: HANDS.flatMap((hand) =>
-      halves[hand].proof.closedDarts.map((row) => ({
+    closedDarts: SIDES.flatMap((side) =>
+      halves[side].proof.closedDarts.map((row) => ({
         ...row,
-        id: seamOfHand(hand, row.id),
-        piece: ofHand(hand, row.piece),
+        id: seamIdOfSide(side, row.id),
+        piece: idOfSide(side, row.piece),
       })),
     ),
     edges: edgesOf(halves),
     issues: centres
       .filter(({ lengthA, lengthB }) => Math.abs(lengthA - lengthB) > MOST_APART_MM)
       .map(({ id, lengthA, lengthB }) =>
-        issue('centresUneven', 'block', { seam: id }, { apart: Math.abs(lengthA - lengthB) }),
+        issue('centresUneven', 'error', { seam: id }, { apart: Math.abs(lengthA - lengthB) }),
       ),
   };
 }
 
-function seamsOf(hand: Hand, { proof, pieces }: Draft): SeamWalkRow[] {
+function seamsOf(side: Side, { proof, pieces }: Draft): SeamWalkRow[] {
   return proof.seams.map((row) => ({
     ...row,
-    id: seamOfHand(hand, row.id),
-    a: referenceOfHand(hand, row.a, pieces),
-    b: referenceOfHand(hand, row.b, pieces),
+    id: seamIdOfSide(side, row.id),
+    a: referenceOfSide(side, row.a, pieces),
+    b: referenceOfSide(side, row.b, pieces),
   }));
 }
 
-function centreRow(side: Side, halves: Halves, apart: Halves, markDrift: number): SeamWalkRow[] {
-  const [left, right] = [centreEdge(halves.left, side), centreEdge(halves.right, side)];
+function centreRow(block: BlockName, halves: Halves, apart: Halves, markDrift: number): SeamWalkRow[] {
+  const [left, right] = [centreEdge(halves.left, block), centreEdge(halves.right, block)];
   if (!left || !right) return [];
-  const before = HANDS.map((hand) => polylineLength(centreEdge(apart[hand], side)?.edge.points ?? []));
+  const before = SIDES.map((side) => polylineLength(centreEdge(apart[side], block)?.edge.points ?? []));
   return [
     {
-      id: `${side}-centre`,
+      id: `${block}-centre`,
       kind: 'centre',
-      a: { piece: ofHand('left', left.piece.id), edge: 0 },
-      b: { piece: ofHand('right', right.piece.id), edge: 0 },
+      a: { piece: idOfSide('left', left.piece.id), edge: 0 },
+      b: { piece: idOfSide('right', right.piece.id), edge: 0 },
       lengthA: polylineLength(left.edge.points),
       lengthB: polylineLength(right.edge.points),
-      natural: (before[0] ?? 0) - (before[1] ?? 0),
+      lengthDifference: (before[0] ?? 0) - (before[1] ?? 0),
       markDrift,
     },
   ];
 }
 
 /** Rows of both halves; at a centre, the left half's angle and the right half's make one crossing. */
-function edgesOf(halves: Halves): EdgeRunRow[] {
-  const isCentre = ({ seam }: EdgeRunRow): boolean => seam === 'front-centre' || seam === 'back-centre';
-  return HANDS.flatMap((hand) => {
-    const { proof, pieces } = halves[hand];
-    return proof.edges.flatMap((row): EdgeRunRow[] => {
+function edgesOf(halves: Halves): EdgeContinuityRow[] {
+  const isCentre = ({ seam }: EdgeContinuityRow): boolean =>
+    seam === 'front-centre' || seam === 'back-centre';
+  return SIDES.flatMap((side) => {
+    const { proof, pieces } = halves[side];
+    return proof.edges.flatMap((row): EdgeContinuityRow[] => {
       const piece = pieces.find(({ id }) => id === row.at.piece);
-      const at = { piece: ofHand(hand, row.at.piece), point: pointOfHand(hand, row.at.point, piece) };
-      if (!isCentre(row)) return [{ ...row, seam: seamOfHand(hand, row.seam), at }];
+      const at = { piece: idOfSide(side, row.at.piece), point: pointOfSide(side, row.at.point, piece) };
+      if (!isCentre(row)) return [{ ...row, seam: seamIdOfSide(side, row.seam), at }];
       const other = halves.right.proof.edges.find(({ seam, edge }) => seam === row.seam && edge === row.edge);
       // Each half told it with its own mirror image: half of that is its own angle.
-      return hand === 'left' && other
+      return side === 'left' && other
         ? [{ ...row, at, angle: (row.angle + other.angle) / 2, asked: (row.asked + other.asked) / 2 }]
         : [];
     });
@@ -108,7 +109,7 @@ function edgesOf(halves: Halves): EdgeRunRow[] {
 
 /** Girths are the mean of the halves', as each was measured as if both were like it. */
 function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves): LedgerRow[] {
-  const [left, right] = HANDS.map((hand) => rowOf(name, halves[hand]));
+  const [left, right] = SIDES.map((side) => rowOf(name, halves[side]));
   if (!left || !right) return [];
   const mean = (a: number | null, b: number | null): number | null =>
     a === null || b === null ? null : (a + b) / 2;
@@ -129,9 +130,9 @@ function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves
       widths: { ...widthsOf('left', left), ...widthsOf('right', right) },
       taken: {
         wedges: Object.fromEntries(wedges),
-        side: {
-          front: (left.taken.side.front + right.taken.side.front) / 2,
-          back: (left.taken.side.back + right.taken.side.back) / 2,
+        sideSeam: {
+          front: (left.taken.sideSeam.front + right.taken.sideSeam.front) / 2,
+          back: (left.taken.sideSeam.back + right.taken.sideSeam.back) / 2,
         },
       },
     },
@@ -141,5 +142,5 @@ function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves
 const rowOf = (name: LevelName, { proof }: Draft): LedgerRow | undefined =>
   proof.ledger.find(({ level }) => level === name);
 
-const widthsOf = (hand: Hand, { widths }: LedgerRow): Record<string, number> =>
-  Object.fromEntries(Object.entries(widths).map(([id, width]) => [ofHand(hand, id), width]));
+const widthsOf = (side: Side, { widths }: LedgerRow): Record<string, number> =>
+  Object.fromEntries(Object.entries(widths).map(([id, width]) => [idOfSide(side, id), width]));

@@ -6,17 +6,17 @@ import { napeOf, type ShoulderFrame, shouldersOf } from '../block/shoulders';
 import type { Body } from '../body/body';
 import type { EdgeShape, Style } from '../style/style';
 import type { Issue } from '../terms/issue';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { type DraftedEdge, draftEdge } from './edgeLine';
 
-export interface Ground {
+export interface BaseDraft {
   readonly levels: readonly Level[];
-  readonly blocks: Readonly<Record<Side, Block>>;
+  readonly blocks: Readonly<Record<BlockName, Block>>;
   readonly edges: { readonly top: DraftedEdge; readonly hem: DraftedEdge };
   /** Shoulders that the panels run up to; null where the panels are strapless. */
-  readonly shoulders: Readonly<Record<Side, ShoulderFrame>> | null;
+  readonly shoulders: Readonly<Record<BlockName, ShoulderFrame>> | null;
   /** Shoulders that are cut off as a band. */
-  readonly bands: Readonly<Record<Side, ShoulderFrame>> | null;
+  readonly bands: Readonly<Record<BlockName, ShoulderFrame>> | null;
   readonly span: DraftSpan;
 }
 
@@ -31,11 +31,11 @@ export interface DraftSpan {
   readonly lowest: number;
 }
 
-export function layGround(
+export function makeBaseDraft(
   body: Body,
   style: Style,
   levels: readonly Level[],
-): { ground: Ground; issues: Issue[] } {
+): { baseDraft: BaseDraft; issues: Issue[] } {
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
   const { frames, issues } = shouldersOf(body, style, levels, top);
@@ -51,7 +51,7 @@ export function layGround(
     hem: draftEdge(blocks, style.hemShape, hem, 1),
   };
   return {
-    ground: {
+    baseDraft: {
       levels,
       blocks,
       edges,

@@ -5,7 +5,7 @@ import type { Block } from '../block/block';
 import { stationX } from '../block/station';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 
 /**
  * One block's part of an edge: height y over the closed distance from the centre line, both mm. Smooth lines laid on
@@ -30,7 +30,7 @@ const CLEAR_OF_LEG_MM = 15;
 const LEAST_STRETCH_MM = 5;
 
 /** Which nodes stand on which block, from its centre line to the side, with their stations. */
-const NODES: Readonly<Record<Side, readonly { name: EdgeNodeName; station: number }[]>> = {
+const NODES: Readonly<Record<BlockName, readonly { name: EdgeNodeName; station: number }[]>> = {
   front: [
     { name: 'centreFront', station: -1 },
     { name: 'bustLine', station: 0 },
@@ -48,11 +48,11 @@ const NODES: Readonly<Record<Side, readonly { name: EdgeNodeName; station: numbe
 export interface DraftedEdge {
   readonly base: number;
   /** Each block's part from its own centre line; `round`: all of it from centre front to centre back. */
-  readonly lines: Readonly<Record<Side | 'round', EdgeLine>>;
+  readonly lines: Readonly<Record<BlockName | 'wholeEdge', EdgeLine>>;
   /** From centre front to centre back, mm. */
   readonly whole: number;
   /** The nodes on each block, from its centre line; the underarm is on both. */
-  readonly nodes: Readonly<Record<Side, readonly DraftedNode[]>>;
+  readonly nodes: Readonly<Record<BlockName, readonly DraftedNode[]>>;
 }
 
 /** A node with its distance from the centre line, wedges sewn up, and its height; mm. */
@@ -70,16 +70,17 @@ interface DraftedNode {
  * @param way −1 where `beyond` raises the edge (top), +1 where it lowers it (hem)
  */
 export function draftEdge(
-  blocks: Readonly<Record<Side, Block>>,
+  blocks: Readonly<Record<BlockName, Block>>,
   shape: EdgeShape,
   base: number,
   way: 1 | -1,
 ): DraftedEdge {
   const height = (name: EdgeNodeName): number => base + way * shape[name].beyond;
-  const nodes = (side: Side): DraftedNode[] =>
-    NODES[side].map(({ name, station }) => ({
+  const nodes = (block: BlockName): DraftedNode[] =>
+    NODES[block].map(({ name, station }) => ({
       name,
-      at: station <= -1 ? 0 : closedAt(blocks[side], stationOnBlock(blocks[side], station, base), base),
+      at:
+        station <= -1 ? 0 : sewnDistanceAt(blocks[block], stationOnBlock(blocks[block], station, base), base),
       y: height(name),
       corner: shape[name].kind === 'corner',
     }));
@@ -87,20 +88,20 @@ export function draftEdge(
   const [front, back] = [inOrder(all.front), inOrder(all.back)];
   const whole = (front.at(-1)?.at ?? 0) + (back.at(-1)?.at ?? 0);
   // Round the body from centre front to centre back; the back is met from the side.
-  const round = [
+  const wholeNodes = [
     ...front,
     ...back
       .slice(0, -1)
       .reverse()
       .map((node) => ({ ...node, at: whole - node.at })),
   ];
-  const side = front.at(-1)?.at ?? 0;
-  const stretches = partedAtCorners(round);
+  const sideAt = front.at(-1)?.at ?? 0;
+  const stretches = partedAtCorners(wholeNodes);
   const lines = {
-    round: stretches,
-    front: stretches.flatMap((line) => cutOut(line, 0, side)),
+    wholeEdge: stretches,
+    front: stretches.flatMap((line) => cutOut(line, 0, sideAt)),
     back: stretches
-      .flatMap((line) => cutOut(line, side, whole))
+      .flatMap((line) => cutOut(line, sideAt, whole))
       .map((line) => seenFrom(line, whole))
       .reverse(),
   };
@@ -151,7 +152,7 @@ export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: nu
 }
 
 /** Distance from the centre line with the wedges between sewn up, of a place `x` on the block at height `y`; mm. */
-export function closedAt(block: Block, x: number, y: number): number {
+export function sewnDistanceAt(block: Block, x: number, y: number): number {
   let taken = 0;
   for (const wedge of block.wedges) {
     const [inner, outer] = [xAt(wedge.innerLeg, y), xAt(wedge.outerLeg, y)];
@@ -172,15 +173,15 @@ function stationOnBlock(block: Block, station: number, y: number): number {
  */
 function inOrder(nodes: readonly DraftedNode[]): DraftedNode[] {
   const [first, end] = [nodes[0] as DraftedNode, nodes.at(-1) as DraftedNode];
-  const side = { ...end, at: Math.max(end.at, first.at + LEAST_STRETCH_MM) };
+  const sideAt = { ...end, at: Math.max(end.at, first.at + LEAST_STRETCH_MM) };
   const kept = [first];
   for (const [i, node] of nodes.entries()) {
     if (i === 0 || i === nodes.length - 1) continue;
-    const apart = node.at - (kept.at(-1)?.at ?? 0) > AT_CORNER_MM && side.at - node.at > AT_CORNER_MM;
+    const apart = node.at - (kept.at(-1)?.at ?? 0) > AT_CORNER_MM && sideAt.at - node.at > AT_CORNER_MM;
     const level = !node.corner && node.y === nodes[i - 1]?.y && node.y === nodes[i + 1]?.y;
     if (apart && !level) kept.push(node);
   }
-  return [...kept, side];
+  return [...kept, sideAt];
 }
 
 /** Nodes in order as smooth stretches that meet at the corners. */

@@ -9,7 +9,7 @@ import { crossingAt, type EdgeLine, knotsBetween } from './edgeLine';
 export interface EdgeEnd {
   readonly point: Point;
   readonly slope: number;
-  readonly closed: number;
+  readonly sewnDistance: number;
 }
 
 /**
@@ -17,7 +17,7 @@ export interface EdgeEnd {
  * smooth nodes stay smooth and corners keep their turn.
  */
 export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Point[] {
-  const [from, to] = [inner.closed, outer.closed];
+  const [from, to] = [inner.sewnDistance, outer.sewnDistance];
   const stretch = (to - from) / (outer.point.x - inner.point.x);
   const [moveIn, moveOut] = [
     inner.point.y - crossingAt(edge, from).y,

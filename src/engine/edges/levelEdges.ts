@@ -1,6 +1,6 @@
 // Top edge and hem where they were drafted level, so that a girth can be taped along them.
 
-import type { Ground } from './baseDraft';
+import type { BaseDraft } from './baseDraft';
 
 /** A top edge or hem that was drafted level, and its height, mm. */
 export interface LevelEdge {
@@ -12,7 +12,7 @@ export interface LevelEdge {
 export const AT_EDGE_MM = 1;
 
 /** The edges that are not shaped; a neckline and an armhole are. */
-export function levelEdges({ edges, shoulders }: Pick<Ground, 'edges' | 'shoulders'>): LevelEdge[] {
+export function levelEdges({ edges, shoulders }: Pick<BaseDraft, 'edges' | 'shoulders'>): LevelEdge[] {
   return (['top', 'hem'] as const).flatMap((edge): LevelEdge[] => {
     const { base, nodes } = edges[edge];
     if (edge === 'top' && shoulders) return [];

@@ -9,7 +9,7 @@ import type { EXTRAS_SPANS } from '../style/extrasSpans';
 import type { Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { type Issue, issue } from '../terms/issue';
-import { HANDS, type Hand, type Side } from '../terms/names';
+import { type BlockName, SIDES, type Side } from '../terms/names';
 import { facingShape } from './facing';
 import { freeEdge } from './freeEdge';
 import { type LacedEdge, lacedEdge } from './lacedEdge';
@@ -27,9 +27,13 @@ export interface ExtraPieces {
  * Facings lie on the block as their panels do; x runs from the left edge of the others, y as on the block, and a strap begins
  * at the shoulder level.
  */
-export function extraPieces(style: Style, laced: readonly Side[], pieces: readonly Piece[]): ExtraPieces {
-  const behind = laced.flatMap((side): Cut[] => {
-    const edge = lacedEdge(side, pieces);
+export function extraPieces(
+  style: Style,
+  laced: readonly BlockName[],
+  pieces: readonly Piece[],
+): ExtraPieces {
+  const behind = laced.flatMap((block): Cut[] => {
+    const edge = lacedEdge(block, pieces);
     return edge ? [...modestyOf(style, edge, edge), ...facingOf(style, edge)] : [];
   });
   return together([...behind, ...strapOf(style)]);
@@ -38,18 +42,18 @@ export function extraPieces(style: Style, laced: readonly Side[], pieces: readon
 /** The same where the halves differ, of the pieces of each: facings are cut for each half, right side up, the others for both. */
 export function extrasOfHalves(
   style: Style,
-  laced: readonly Side[],
-  halves: Readonly<Record<Hand, readonly Piece[]>>,
+  laced: readonly BlockName[],
+  halves: Readonly<Record<Side, readonly Piece[]>>,
 ): ExtraPieces {
-  const behind = laced.flatMap((side): Cut[] => {
-    const [left, right] = [lacedEdge(side, halves.left), lacedEdge(side, halves.right)];
+  const behind = laced.flatMap((block): Cut[] => {
+    const [left, right] = [lacedEdge(block, halves.left), lacedEdge(block, halves.right)];
     if (!left || !right) return [];
     // Seen from before her, her left lies on the right; seen from behind, on the left.
-    const modesty = side === 'front' ? modestyOf(style, right, left) : modestyOf(style, left, right);
-    const facings = HANDS.flatMap((hand) =>
-      facingOf(style, hand === 'left' ? left : right).map(({ piece, issues }) => ({
-        piece: piece && rightSideUp(hand, piece, []),
-        issues: issues.map((each) => ({ ...each, at: { ...each.at, hand } })),
+    const modesty = block === 'front' ? modestyOf(style, right, left) : modestyOf(style, left, right);
+    const facings = SIDES.flatMap((side) =>
+      facingOf(style, side === 'left' ? left : right).map(({ piece, issues }) => ({
+        piece: piece && rightSideUp(side, piece, []),
+        issues: issues.map((each) => ({ ...each, at: { ...each.at, side } })),
       })),
     );
     return [...modesty, ...facings];
@@ -116,7 +120,7 @@ function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
   return [cut('strap', 'front', 2, edges, [], false)];
 }
 
-const noRoom = (field: keyof typeof EXTRAS_SPANS, block: Side): Cut => ({
+const noRoom = (field: keyof typeof EXTRAS_SPANS, block: BlockName): Cut => ({
   piece: null,
   issues: [issue('extraHasNoRoom', 'warn', { field: `extras.${field}`, block })],
 });
@@ -127,7 +131,7 @@ const opposite = (edges: readonly Edge[]): number =>
 
 function cut(
   id: string,
-  block: Side,
+  block: BlockName,
   count: number,
   edges: readonly Edge[],
   marks: readonly Mark[],
@@ -157,6 +161,6 @@ function cut(
       ? turnsUp
         ? []
         : [issue('hemTurnsShort', 'warn', place)]
-      : [issue('cutLineUnsure', 'block', place)],
+      : [issue('cutLineUnsure', 'error', place)],
   };
 }

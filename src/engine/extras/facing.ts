@@ -1,7 +1,7 @@
 // The facing behind a laced edge: it has that edge, and as much of top edge and hem as it is wide.
 
 import { chordMeeting } from '../geometry/chordMeeting';
-import { moveOut } from '../geometry/cutLine';
+import { offsetOutline } from '../geometry/cutLine';
 import { between, distance, type Point } from '../geometry/point';
 import type { Mark } from '../pieces/piece';
 import type { BesideCentre, LacedEdge } from './lacedEdge';
@@ -20,10 +20,10 @@ export interface FacingShape {
 /** A facing `width` mm wide on its panel; null where top edge and hem leave no room for it. */
 export function facingShape({ centre, top, hem, marks }: LacedEdge, width: number): FacingShape | null {
   // Moved to its right, the edge walked upwards moves into the cloth.
-  const { points, tangled } = moveOut({ points: [...centre].reverse(), allowance: width });
+  const { points, selfIntersects } = offsetOutline({ points: [...centre].reverse(), allowance: width });
   const inner = lengthened(points);
   const [foot, head] = [firstCrossing(hem, inner), firstCrossing(top, inner)];
-  if (tangled || !foot || !head || foot.on >= head.on) return null;
+  if (selfIntersects || !foot || !head || foot.on >= head.on) return null;
   const [from, to] = [Math.floor(foot.on) + 1, Math.ceil(head.on)];
   const line = [foot.at, ...inner.slice(from, to), head.at];
   return {

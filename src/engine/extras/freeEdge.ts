@@ -5,7 +5,7 @@ import type { Edge } from '../pieces/piece';
 
 export const freeEdge = (role: Edge['role'], allowance: number, points: readonly Point[]): Edge => ({
   role,
-  side: false,
+  isSideSeam: false,
   mate: null,
   allowance,
   points,

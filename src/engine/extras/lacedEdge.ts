@@ -2,7 +2,7 @@
 
 import { between, distance, type Point } from '../geometry/point';
 import type { Edge, Piece } from '../pieces/piece';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 
 /** A run of the top edge or hem, from the centre outwards. */
 export interface BesideCentre {
@@ -11,7 +11,7 @@ export interface BesideCentre {
 }
 
 export interface LacedEdge {
-  readonly block: Side;
+  readonly block: BlockName;
   /** The finished centre edge, from the top down. */
   readonly centre: readonly Point[];
   /** Top edge and hem from it outwards; the last run goes on straight beyond its panel or the first dart. */
@@ -22,7 +22,7 @@ export interface LacedEdge {
 }
 
 /** The laced edge of a block; null where its first panel was not made. */
-export function lacedEdge(block: Side, pieces: readonly Piece[]): LacedEdge | null {
+export function lacedEdge(block: BlockName, pieces: readonly Piece[]): LacedEdge | null {
   const panel = pieces.find((piece) => piece.block === block && piece.number === 1);
   const centre = panel?.edges[0];
   if (!panel || centre?.role !== 'centre') return null;

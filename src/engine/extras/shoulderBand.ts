@@ -11,7 +11,7 @@ import type { Edge, Mark, Piece } from '../pieces/piece';
 import { armholeRow, necklineRow } from '../pieces/shoulderLines';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { freeEdge } from './freeEdge';
 
 /** Positions of a band's edges: centre, the edge sewn to the panels' top, armhole, shoulder, neckline. */
@@ -23,46 +23,46 @@ const [LOWER, ARMHOLE, SHOULDER] = [1, 2, 3];
  * @param seams the panels' seams, in sewing order
  */
 export function shoulderBands(
-  frames: Readonly<Record<Side, ShoulderFrame>>,
+  frames: Readonly<Record<BlockName, ShoulderFrame>>,
   top: DraftedEdge,
   seams: readonly TruedSeam[],
   style: Style,
-  onFold: Readonly<Record<Side, boolean>>,
+  onFold: Readonly<Record<BlockName, boolean>>,
 ): { pieces: Piece[]; issues: Issue[] } {
   const above = style.shoulders?.bandAbove;
   if (above === undefined) return { pieces: [], issues: [] };
-  const bands = (['front', 'back'] as const).map((side) =>
-    cutBand(side, frames[side], top, seams, style, onFold[side], above),
+  const bands = (['front', 'back'] as const).map((block) =>
+    cutBand(block, frames[block], top, seams, style, onFold[block], above),
   );
   return {
     pieces: bands.map(({ piece }) => piece),
     issues: bands
-      .filter(({ sure }) => !sure)
-      .map(({ piece }) => issue('cutLineUnsure', 'block', { block: piece.block, piece: piece.id })),
+      .filter(({ isValid }) => !isValid)
+      .map(({ piece }) => issue('cutLineUnsure', 'error', { block: piece.block, piece: piece.id })),
   };
 }
 
 function cutBand(
-  side: Side,
+  block: BlockName,
   frame: ShoulderFrame,
   top: DraftedEdge,
   seams: readonly TruedSeam[],
   { allowances }: Style,
   onFold: boolean,
   above: number,
-): { piece: Piece; sure: boolean } {
-  const line = top.lines[side];
+): { piece: Piece; isValid: boolean } {
+  const line = top.lines[block];
   const width = line.at(-1)?.ys.at(-1) ?? 0;
-  const end = (closed: number, way: 'before' | 'after'): EdgeEnd => {
-    const crossing = crossingAt(line, closed);
-    return { point: { x: closed, y: crossing.y }, slope: crossing[way], closed };
+  const end = (sewnDistance: number, way: 'before' | 'after'): EdgeEnd => {
+    const crossing = crossingAt(line, sewnDistance);
+    return { point: { x: sewnDistance, y: crossing.y }, slope: crossing[way], sewnDistance };
   };
   const [centre, underarm] = [end(0, 'after'), end(width, 'before')];
   const neckStart: Point = { x: 0, y: centre.point.y - above };
-  const neckline = necklineRow({ point: neckStart, slope: 0, closed: 0 }, frame.neck, frame.slope);
+  const neckline = necklineRow({ point: neckStart, slope: 0, sewnDistance: 0 }, frame.neck, frame.slope);
   // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
   const armhole = armholeRow(frame.tip, frame, frame.slope, { ...underarm, slope: 1 });
-  const other = side === 'front' ? 'back' : 'front';
+  const other = block === 'front' ? 'back' : 'front';
   const edges: Edge[] = [
     freeEdge('centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
     freeEdge('seam', allowances.seam, edgePoints(line, centre, underarm)),
@@ -76,8 +76,8 @@ function cutBand(
   const cutLine = cutLineAround(edges);
   const middle = (frame.neck.x + frame.tip.x) / 2;
   const piece: Piece = {
-    id: `${side}-band`,
-    block: side,
+    id: `${block}-band`,
+    block,
     number: 0,
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
@@ -88,24 +88,25 @@ function cutBand(
       { x: middle, y: frame.middle.y + CLEAR_MM },
       { x: middle, y: crossingAt(line, middle).y - CLEAR_MM },
     ],
-    marks: seamMarks(side, top, seams),
+    marks: seamMarks(block, top, seams),
   };
-  return { piece, sure: cutLine !== null };
+  return { piece, isValid: cutLine !== null };
 }
 
 const CLEAR_MM = 12;
 
 /** A mark on the lower edge for each seam of the block's panels. */
-function seamMarks(side: Side, top: DraftedEdge, seams: readonly TruedSeam[]): Mark[] {
+function seamMarks(block: BlockName, top: DraftedEdge, seams: readonly TruedSeam[]): Mark[] {
   return seams
-    .filter(({ seam }) => seam.kind === 'wedge' && seam.a.drafted.side === side)
+    .filter(({ seam }) => seam.kind === 'wedge' && seam.a.drafted.block === block)
     .map(({ seam, edges }): Mark => {
       // A joined side panel counts the back from centre front.
-      const closed = seam.a.panel.joined && side === 'back' ? edges.top.closedB : edges.top.closedA;
+      const sewnDistance =
+        seam.a.panel.joined && block === 'back' ? edges.top.sewnDistanceB : edges.top.sewnDistanceA;
       return {
         kind: 'balance',
         level: 'overBust',
-        at: { x: closed, y: crossingAt(top.lines[side], closed).y },
+        at: { x: sewnDistance, y: crossingAt(top.lines[block], sewnDistance).y },
         edge: LOWER,
       };
     });

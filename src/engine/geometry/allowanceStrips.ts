@@ -3,7 +3,7 @@
 
 import type { Point } from './point';
 import { signedArea } from './polyline';
-import { mergedRings } from './unionPolygons';
+import { unionPolygons } from './unionPolygons';
 
 /** A run of the outline with its allowance, mm. */
 interface Run {
@@ -27,7 +27,7 @@ export function unionOfStrips(runs: readonly Run[], mitreLimit: number): Point[]
   const parts = [ring, ...strips, ...gussets].map((part) =>
     signedArea(part) < 0 ? [...part].reverse() : part,
   );
-  const [outer, ...others] = mergedRings(parts, 'wound').filter((path) => signedArea(path) > 0);
+  const [outer, ...others] = unionPolygons(parts, 'wound').filter((path) => signedArea(path) > 0);
   return outer && others.length === 0 ? withoutNeedles(outer).reverse() : null;
 }
 

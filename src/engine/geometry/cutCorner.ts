@@ -12,7 +12,7 @@ export interface MovedEdge {
   /** The corner of the sew line where the edge ends. */
   readonly end: Point;
   /** A hollow tighter than the allowance turned part of the line back on itself. */
-  readonly tangled: boolean;
+  readonly selfIntersects: boolean;
 }
 
 export interface Corner {
@@ -20,7 +20,7 @@ export interface Corner {
   /** How many points at the end of the edge before it, and at the start of the one after it, the corner stands in for. */
   readonly fromEnd: number;
   readonly fromStart: number;
-  readonly tangled: boolean;
+  readonly selfIntersects: boolean;
 }
 
 /** A corner's tip may stand this many allowances away; a sharper one is squared off. */
@@ -34,11 +34,11 @@ export function joinCorner(edge: MovedEdge, next: MovedEdge): Corner {
   const from = edge.points[edge.points.length - 1] as Point;
   const to = next.points[0] as Point;
   const [a, b] = [edge.endWay, next.startWay];
-  const corner = (points: readonly Point[], tangled: boolean): Corner => ({
+  const corner = (points: readonly Point[], selfIntersects: boolean): Corner => ({
     points,
     fromEnd: 1,
     fromStart: 1,
-    tangled,
+    selfIntersects,
   });
   // Walking counter-clockwise on paper, an outward corner turns left: a × b < 0 with y down.
   const turn = a.x * b.y - a.y * b.x;
@@ -53,13 +53,13 @@ export function joinCorner(edge: MovedEdge, next: MovedEdge): Corner {
     if (along < -ROUNDING_MM) {
       const met = firstMeeting([...edge.points].reverse(), to, { x: -b.x, y: -b.y });
       return met
-        ? { points: [met.at], fromEnd: met.index, fromStart: 1, tangled: false }
+        ? { points: [met.at], fromEnd: met.index, fromStart: 1, selfIntersects: false }
         : corner([from, edge.end, to], true);
     }
     if ((tip.x - to.x) * b.x + (tip.y - to.y) * b.y > ROUNDING_MM) {
       const met = firstMeeting(next.points, from, a);
       return met
-        ? { points: [met.at], fromEnd: 1, fromStart: met.index, tangled: false }
+        ? { points: [met.at], fromEnd: 1, fromStart: met.index, selfIntersects: false }
         : corner([from, edge.end, to], true);
     }
     return corner([tip], false);

@@ -3,13 +3,13 @@
 
 import { unionOfStrips } from './allowanceStrips';
 import { type Corner, joinCorner, MITRE_LIMIT, type MovedEdge } from './cutCorner';
-import { keepsClear } from './hasClearance';
+import { hasClearance } from './hasClearance';
 import { hemShort } from './hemShort';
-import { meetsItself } from './isSelfIntersecting';
+import { isSelfIntersecting } from './isSelfIntersecting';
 import type { Point } from './point';
 import { signedArea } from './polyline';
 import { turnedCorner } from './turnedCorner';
-import { mergedRings } from './unionPolygons';
+import { unionPolygons } from './unionPolygons';
 import { withStretch } from './withStretch';
 
 /** An edge of a closed outline: it ends where the next one starts. */
@@ -34,7 +34,7 @@ export interface CutLine {
  * edge is moved chord by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
-  return laidAround(edges, joinCorner);
+  return offsetAround(edges, joinCorner);
 }
 
 /**
@@ -43,7 +43,7 @@ export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
  */
 export function cutLineTurnedUp(edges: readonly AllowedEdge[]): CutLine {
   const turned: (Corner | null)[] = [];
-  const line = laidAround(
+  const line = offsetAround(
     edges,
     (edge, next, run, following) => {
       const hemFirst = run.turnedUp?.end === true;
@@ -94,31 +94,33 @@ function hemOf(
 }
 
 /** @param keepsHem the hem stays as it was joined where the rest has to be untangled, if it can */
-function laidAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy, keepsHem = false): Point[] | null {
+function offsetAround(edges: readonly AllowedEdge[], joinedBy: JoinedBy, keepsHem = false): Point[] | null {
   if (edges.every(({ allowance }) => allowance === 0))
     return edges.flatMap(({ points }) => points.slice(0, -1));
   const runs = edges.flatMap(partedAtCorners);
-  const moved = runs.map(moveOut);
+  const moved = runs.map(offsetOutline);
   const corners = moved.map((edge, i) => {
     const after = (i + 1) % moved.length;
     return joinedBy(edge, moved[after] as MovedEdge, runs[i] as AllowedEdge, runs[after] as AllowedEdge);
   });
   const ring: Point[] = [];
-  let tangled = moved.some((edge) => edge.tangled);
+  let selfIntersects = moved.some((edge) => edge.selfIntersects);
   for (const [i, edge] of moved.entries()) {
     const before = corners[(i + moved.length - 1) % moved.length] as Corner;
     const after = corners[i] as Corner;
     const end = edge.points.length - after.fromEnd;
     ring.push(...edge.points.slice(before.fromStart, end), ...after.points);
-    tangled ||= after.tangled || (before.fromStart >= end && runsBack(edge, before, after));
+    selfIntersects ||= after.selfIntersects || (before.fromStart >= end && runsBack(edge, before, after));
   }
   const cutShort = corners.some(({ fromEnd, fromStart }) => Math.max(fromEnd, fromStart) > FEW_POINTS);
-  if (!tangled && !cutShort) return ring;
+  if (!selfIntersects && !cutShort) return ring;
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEAR_MM;
   const holds = (line: Point[] | null): boolean =>
-    line !== null && edges.every((edge) => keepsClear(line, edge.points, least)) && !meetsItself(line);
-  if (!tangled && holds(ring)) return ring;
-  const untangled = untangle(ring);
+    line !== null &&
+    edges.every((edge) => hasClearance(line, edge.points, least)) &&
+    !isSelfIntersecting(line);
+  if (!selfIntersects && holds(ring)) return ring;
+  const untangled = removeSelfIntersections(ring);
   if (holds(untangled)) return untangled;
   const union = unionOfStrips(runs, MITRE_LIMIT);
   const withHem = union && keepsHem ? withStretch(union, hemOf(runs, moved, corners), CLEAR_MM) : null;
@@ -167,12 +169,12 @@ function partedAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedE
  * Each chord moves out by the allowance, from where it meets the one before to where it meets the next. In a hollow
  * tighter than the allowance a chord is used up on the way out: its neighbours then meet each other.
  */
-export function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
+export function offsetOutline({ points: all, allowance }: AllowedEdge): MovedEdge {
   const points = allowance > 0 ? withoutShortChords(all) : all;
   // Where each chord takes over from the one before it, and the way it runs: two rows, so that little is made and thrown away.
   const starts: Point[] = [];
   const ways: Point[] = [];
-  let tangled = false;
+  let selfIntersects = false;
   for (let i = 1; i < points.length; i += 1) {
     const from = points[i - 1] as Point;
     const way = direction(from, points[i] as Point);
@@ -187,7 +189,7 @@ export function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
         start = met;
         break;
       }
-      tangled ||= before === 0;
+      selfIntersects ||= before === 0;
       starts.pop();
       ways.pop();
     }
@@ -203,7 +205,7 @@ export function moveOut({ points: all, allowance }: AllowedEdge): MovedEdge {
     endWay: lastWay,
     allowance,
     end: foot,
-    tangled: tangled || !isAhead(last, lastWay, end),
+    selfIntersects: selfIntersects || !isAhead(last, lastWay, end),
   };
 }
 
@@ -250,9 +252,9 @@ function runsBack(edge: MovedEdge, before: Corner, after: Corner): boolean {
 }
 
 /** Drops the loops that inward corners and tight hollows leave, by a union that counts only what is wound the right way. */
-function untangle(ring: readonly Point[]): Point[] | null {
+function removeSelfIntersections(ring: readonly Point[]): Point[] | null {
   const wound = signedArea(ring) < 0 ? [...ring].reverse() : [...ring];
-  const [outer, ...others] = mergedRings([wound], 'wound-forwards').filter((path) => signedArea(path) > 0);
+  const [outer, ...others] = unionPolygons([wound], 'wound-forwards').filter((path) => signedArea(path) > 0);
   return outer && others.length === 0 ? outer.reverse() : null;
 }
 

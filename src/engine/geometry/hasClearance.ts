@@ -6,7 +6,7 @@ import type { Point } from './point';
  * True when every point lies inside the closed ring and no nearer to it than `least` mm; with a negative `least`,
  * as far outside it as that.
  */
-export function keepsClear(ring: readonly Point[], points: readonly Point[], least: number): boolean {
+export function hasClearance(ring: readonly Point[], points: readonly Point[], least: number): boolean {
   return points.every((point) => {
     let inside = false;
     let nearest = Number.POSITIVE_INFINITY;

@@ -3,7 +3,7 @@
 import type { Point } from './point';
 
 /** True when two chords of a closed ring that are not neighbours have a point in common. */
-export function meetsItself(ring: readonly Point[]): boolean {
+export function isSelfIntersecting(ring: readonly Point[]): boolean {
   const count = ring.length;
   const point = (i: number): Point => ring[i % count] as Point;
   for (let i = 0; i < count; i += 1)

@@ -31,7 +31,7 @@ export function turnedCorner(
   const fold = { at: edge.end, out };
   if (!hemFirst) {
     const turned = mirrorSeam(edge, next, fold);
-    return turned && { ...turned, tangled: false };
+    return turned && { ...turned, selfIntersects: false };
   }
   // Walked the other way round, it is the seam that comes first.
   const turned = mirrorSeam(reversed(next), reversed(edge), fold);
@@ -40,7 +40,7 @@ export function turnedCorner(
       points: [...turned.points].reverse(),
       fromEnd: turned.fromStart,
       fromStart: turned.fromEnd,
-      tangled: false,
+      selfIntersects: false,
     }
   );
 }
@@ -58,7 +58,7 @@ function mirrorSeam(
   { points: seam, allowance: seamMm }: Moved,
   { points: hem, allowance: hemMm }: Moved,
   { at, out }: { readonly at: Point; readonly out: Point },
-): Omit<Corner, 'tangled'> | null {
+): Omit<Corner, 'selfIntersects'> | null {
   const depth = (point: Point): number => (point.x - at.x) * out.x + (point.y - at.y) * out.y;
   const onFold = meetingWithFold(seam, depth);
   if (!onFold || far(onFold.at, at, seamMm)) return null;

@@ -12,7 +12,7 @@ const PRECISION = 5;
  * The outlines of what the closed `rings` cover, mm; holes come as rings of negative area. `covered` counts a place as
  * covered where the rings wind about it at all, or only where they wind about it forwards.
  */
-export function mergedRings(rings: Point[][], covered: 'wound' | 'wound-forwards'): Point[][] {
+export function unionPolygons(rings: Point[][], covered: 'wound' | 'wound-forwards'): Point[][] {
   const clipper = new ClipperD(PRECISION);
   const merged: PathsD = [];
   clipper.addSubjectPaths(rings);

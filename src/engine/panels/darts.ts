@@ -3,13 +3,13 @@
 import { xAt } from '../geometry/smoothLine';
 import { type Issue, issue } from '../terms/issue';
 import type { Panel, PanelDart } from './panel';
-import type { Leg, Seam } from './seamEdge';
+import type { Seam, SeamEdge } from './seamEdge';
 
 /** Both legs of a dart as a seam. */
 export function dartSeam(panel: Panel, dart: PanelDart): Seam {
   // The dart's inner leg is the outer edge of the cloth beside it.
-  const a: Leg = { panel, which: 'outer', line: dart.innerLeg, drafted: dart.drafted.inner, dart };
-  const b: Leg = { panel, which: 'inner', line: dart.outerLeg, drafted: dart.drafted.outer, dart };
+  const a: SeamEdge = { panel, which: 'outer', line: dart.innerLeg, drafted: dart.drafted.inner, dart };
+  const b: SeamEdge = { panel, which: 'inner', line: dart.outerLeg, drafted: dart.drafted.outer, dart };
   return { id: `${panel.id}/dart:${dart.wedge}`, kind: 'dart', a, b };
 }
 
@@ -29,7 +29,7 @@ const LEAST_OPENING_MM = 2;
  *
  * @param edgeAt height of top edge and hem where a dart's legs stand
  */
-export function settleDarts(
+export function clearDarts(
   panel: Panel,
   edgeAt: (dart: PanelDart, edge: 'top' | 'hem') => number,
 ): { panel: Panel; issues: Issue[] } {
@@ -37,21 +37,21 @@ export function settleDarts(
   const darts = panel.darts.flatMap((dart) => {
     const [top, hem] = [edgeAt(dart, 'top'), edgeAt(dart, 'hem')];
     const width = (y: number): number => xAt(dart.outerLeg, y) - xAt(dart.innerLeg, y);
-    const settled = {
+    const adjusted = {
       ...dart,
       upper: dart.upper === null || dart.upper < top ? null : dart.upper,
       lower: dart.lower === null || dart.lower > hem ? null : dart.lower,
     };
     const sewable =
-      (settled.upper !== null || settled.lower !== null) &&
-      (settled.upper === null ? width(top) >= LEAST_OPENING_MM : settled.upper - top >= CLEAR_OF_EDGE_MM) &&
-      (settled.lower === null ? width(hem) >= LEAST_OPENING_MM : hem - settled.lower >= CLEAR_OF_EDGE_MM) &&
-      (settled.upper === null || hem - settled.upper >= CLEAR_OF_EDGE_MM) &&
-      (settled.lower === null || settled.lower - top >= CLEAR_OF_EDGE_MM);
-    if (sewable) return [settled];
+      (adjusted.upper !== null || adjusted.lower !== null) &&
+      (adjusted.upper === null ? width(top) >= LEAST_OPENING_MM : adjusted.upper - top >= CLEAR_OF_EDGE_MM) &&
+      (adjusted.lower === null ? width(hem) >= LEAST_OPENING_MM : hem - adjusted.lower >= CLEAR_OF_EDGE_MM) &&
+      (adjusted.upper === null || hem - adjusted.upper >= CLEAR_OF_EDGE_MM) &&
+      (adjusted.lower === null || adjusted.lower - top >= CLEAR_OF_EDGE_MM);
+    if (sewable) return [adjusted];
     issues.push(
-      issue('dartEndsAtEdge', 'block', {
-        block: dart.drafted.inner.side,
+      issue('dartEndsAtEdge', 'error', {
+        block: dart.drafted.inner.block,
         piece: panel.id,
         wedge: dart.wedge,
       }),

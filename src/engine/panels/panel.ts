@@ -1,19 +1,19 @@
 // A panel as it is cut from its block, before its ends are trued.
 
-import type { Run } from '../block/extent';
+import type { Extent } from '../block/extent';
 import type { SmoothLine } from '../geometry/smoothLine';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 
 /** A line as it stands on the flat block it was drafted on. */
 export interface DraftedLine {
-  readonly side: Side;
+  readonly block: BlockName;
   readonly line: SmoothLine;
 }
 
 /** What lies between two wedges, before its ends are trued. */
 export interface Panel {
   readonly id: string;
-  readonly side: Side;
+  readonly block: BlockName;
   /** Counted from the centre line, from 1. */
   readonly number: number;
   /** Edge nearer the centre line; for the first panel the centre edge itself. */
@@ -31,7 +31,7 @@ export interface Panel {
 }
 
 /** A dart as it lies on its panel. */
-export interface PanelDart extends Run {
+export interface PanelDart extends Extent {
   readonly wedge: string;
   /** The leg nearer the panel's inner edge. */
   readonly innerLeg: SmoothLine;

@@ -7,10 +7,10 @@ import type { DraftedWedge } from '../block/wedge';
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { LEAST_PANEL_MM } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { liesOn } from './darts';
 import type { Panel, PanelDart } from './panel';
-import { legOf, type Seam } from './seamEdge';
+import { type Seam, seamEdgeOf } from './seamEdge';
 
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
@@ -21,27 +21,26 @@ export function cutPanels(
   levels: readonly Level[],
   top: number,
   hem: number,
-): { panels: Panel[]; wanted: number; issues: Issue[] } {
+): { panels: Panel[]; expectedCount: number; issues: Issue[] } {
   const issues: Issue[] = [];
   const panels: Panel[] = [];
-  const { side } = block;
   const centre = block.wedges.find((wedge) => wedge.onCentre);
   // A second wedge on the centre line cuts a panel of no width, which is refused.
-  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge.run));
+  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge.extent));
   const darts = block.wedges
-    .filter((wedge) => !isThrough(wedge.run) && [...wedge.intake.values()].some((taken) => taken > 0))
-    .map((wedge) => dartOn(side, wedge));
+    .filter((wedge) => !isThrough(wedge.extent) && [...wedge.intake.values()].some((taken) => taken > 0))
+    .map((wedge) => dartOn(block.name, wedge));
   for (let i = 0; i <= cuts.length; i += 1) {
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
     const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
     if (!inner || !outer) continue;
     const panel: Panel = {
-      id: `${side}-${i + 1}`,
-      side,
+      id: `${block.name}-${i + 1}`,
+      block: block.name,
       number: i + 1,
       inner,
       outer,
-      drafted: { inner: { side, line: inner }, outer: { side, line: outer } },
+      drafted: { inner: { block: block.name, line: inner }, outer: { block: block.name, line: outer } },
       joined: false,
       darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
@@ -52,16 +51,16 @@ export function cutPanels(
   }
   for (const { wedge } of darts)
     if (!panels.some((panel) => panel.darts.some((dart) => dart.wedge === wedge)))
-      issues.push(issue('dartOffPanel', 'block', { block: side, wedge }));
-  return { panels, wanted: cuts.length + 1, issues };
+      issues.push(issue('dartOffPanel', 'error', { block: block.name, wedge }));
+  return { panels, expectedCount: cuts.length + 1, issues };
 }
 
-const dartOn = (side: Side, { id, run, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({
-  ...run,
+const dartOn = (block: BlockName, { id, extent, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({
+  ...extent,
   wedge: id,
   innerLeg,
   outerLeg,
-  drafted: { inner: { side, line: innerLeg }, outer: { side, line: outerLeg } },
+  drafted: { inner: { block, line: innerLeg }, outer: { block, line: outerLeg } },
 });
 
 /**
@@ -111,9 +110,9 @@ function narrowIssue(
 ): Issue {
   return issue(
     least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
-    'block',
+    'error',
     {
-      block: panel.side,
+      block: panel.block,
       piece: panel.id,
       level: nearestLevel(levels, least.y),
       ...(wedge === null ? {} : { wedge }),
@@ -128,18 +127,20 @@ const CROSSED_MM = 1;
 /** The seams of one block and its centre edge, from the centre to the side. */
 export function seamsOf(panels: readonly Panel[]): Seam[] {
   return panels.flatMap((panel): Seam[] => {
-    const leg = legOf(panel, 'inner');
-    if (panel.number === 1) return [{ id: `${panel.side}-centre`, kind: 'centre', a: leg, b: null }];
+    const seamEdge = seamEdgeOf(panel, 'inner');
+    if (panel.number === 1) return [{ id: `${panel.block}-centre`, kind: 'centre', a: seamEdge, b: null }];
     const neighbour = panels.find((other) => other.number === panel.number - 1);
     if (!neighbour) return [];
-    return [{ id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: legOf(neighbour, 'outer'), b: leg }];
+    return [
+      { id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: seamEdgeOf(neighbour, 'outer'), b: seamEdge },
+    ];
   });
 }
 
 /** The seam between the outermost panels, where both were made. */
 export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
   if (!front || !back) return [];
-  return [{ id: 'side', kind: 'side', a: legOf(front, 'outer'), b: legOf(back, 'outer') }];
+  return [{ id: 'side', kind: 'side', a: seamEdgeOf(front, 'outer'), b: seamEdgeOf(back, 'outer') }];
 }
 
 /** The level whose line is nearest to a height, mm. */

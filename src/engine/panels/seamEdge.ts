@@ -4,7 +4,7 @@ import type { SmoothLine } from '../geometry/smoothLine';
 import type { DraftedLine, Panel, PanelDart } from './panel';
 
 /** One long edge of a panel, or of the part of it beside an open dart. */
-export interface Leg {
+export interface SeamEdge {
   readonly panel: Panel;
   /** `inner`: the cloth lies towards the side of it. `outer`: towards the centre line. */
   readonly which: 'inner' | 'outer';
@@ -18,12 +18,12 @@ export interface Leg {
 export interface Seam {
   readonly id: string;
   readonly kind: 'wedge' | 'side' | 'centre' | 'dart';
-  readonly a: Leg;
-  readonly b: Leg | null;
+  readonly a: SeamEdge;
+  readonly b: SeamEdge | null;
 }
 
 /** One of a panel's own edges. */
-export const legOf = (panel: Panel, which: 'inner' | 'outer'): Leg => ({
+export const seamEdgeOf = (panel: Panel, which: 'inner' | 'outer'): SeamEdge => ({
   panel,
   which,
   line: panel[which],
@@ -38,7 +38,7 @@ export const isFacing = ({ a, b }: Seam): boolean => b !== null && a.which === b
  * Where a leg stands among its piece's edges. They run counter-clockwise as seen on paper: the edge towards the centre,
  * the hem, the edge towards the side, the top edge; an open dart parts hem or top edge with its two legs.
  */
-export function edgeIndex({ panel, which, dart }: Leg): number {
+export function edgeIndex({ panel, which, dart }: SeamEdge): number {
   const atHem = panel.darts.filter(({ lower, upper }) => lower === null && upper !== null);
   const outer = 2 + 3 * atHem.length;
   if (!dart) return which === 'inner' ? 0 : outer;

@@ -4,7 +4,7 @@
 import { closedAgain } from '../block/closedDart';
 import { combine, type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from './panel';
-import { legOf, type Seam } from './seamEdge';
+import { type Seam, seamEdgeOf } from './seamEdge';
 
 /**
  * The joined panel of two outermost panels, or null when one of them reaches to its centre line: that line must stay
@@ -38,7 +38,9 @@ export function joinSides(front: Panel, back: Panel, y: number): Panel | null {
 export function backSeamOf(joined: Panel, back: readonly Panel[]): Seam[] {
   const last = back.at(-1);
   if (!last) return [];
-  return [{ id: `side/${last.id}`, kind: 'wedge', a: legOf(joined, 'outer'), b: legOf(last, 'outer') }];
+  return [
+    { id: `side/${last.id}`, kind: 'wedge', a: seamEdgeOf(joined, 'outer'), b: seamEdgeOf(last, 'outer') },
+  ];
 }
 
 /** `from` moved out by the width between two lines of a block. */

@@ -4,40 +4,40 @@ import type { Level } from '../block/levels';
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { slopeAt } from '../geometry/smoothLine';
 import type { LevelName } from '../terms/names';
-import type { SeamEdges } from './crossings';
+import type { SeamCrossings } from './crossings';
 import type { SeamCrossing } from './seamCrossing';
-import { isFacing, type Leg, type Seam } from './seamEdge';
+import { isFacing, type Seam, type SeamEdge } from './seamEdge';
 
 /** Where a leg ends, and how the top edge or hem leaves it there. */
-interface LegEnd {
+interface TruedEnd {
   /** Height, mm. */
   readonly y: number;
   /** Slope dy/dx of the edge where it meets this leg. */
   readonly edgeSlope: number;
   /** The leg's distance from the centre line with the wedges sewn up, mm. */
-  readonly closed: number;
+  readonly sewnDistance: number;
 }
 
 /** A balance mark on a leg. */
-interface LegMark {
+interface TruedMark {
   readonly level: LevelName;
   readonly y: number;
 }
 
-export interface TruedLeg {
-  readonly top: LegEnd;
-  readonly hem: LegEnd;
-  readonly marks: readonly LegMark[];
+export interface TruedEdge {
+  readonly top: TruedEnd;
+  readonly hem: TruedEnd;
+  readonly marks: readonly TruedMark[];
 }
 
 export interface TruedSeam {
   readonly seam: Seam;
-  readonly edges: SeamEdges;
-  readonly a: TruedLeg;
+  readonly edges: SeamCrossings;
+  readonly a: TruedEdge;
   /** Null at a centre edge. */
-  readonly b: TruedLeg | null;
+  readonly b: TruedEdge | null;
   /** How far the mates' lengths differed before truing, mm, a − b; 0 at a centre edge. */
-  readonly natural: number;
+  readonly lengthDifference: number;
   /** The farthest a balance mark had to leave its level line, mm along the seam. */
   readonly markDrift: number;
   /** An edge had to be held back from running along the seam, so that it cannot cross as asked. */
@@ -58,10 +58,15 @@ const MARK_CLEAR_MM = 6;
  * @param from height that both mates are measured from, mm
  * @param edges top edge and hem as drafted where they cross this seam
  */
-export function trueSeam(seam: Seam, levels: readonly Level[], from: number, edges: SeamEdges): TruedSeam {
+export function trueSeam(
+  seam: Seam,
+  levels: readonly Level[],
+  from: number,
+  edges: SeamCrossings,
+): TruedSeam {
   const { top, hem } = edges;
-  const legs = seam.b ? [seam.a, seam.b] : [seam.a];
-  const along = (y: number): readonly number[] => legs.map((leg) => seamLength(leg.line, from, y));
+  const mates = seam.b ? [seam.a, seam.b] : [seam.a];
+  const along = (y: number): readonly number[] => mates.map((seamEdge) => seamLength(seamEdge.line, from, y));
   const [topLengths, hemLengths] = [along(top.y), along(hem.y)];
   const [topLength, hemLength] = [mean(topLengths), mean(hemLengths)];
   const inside = levels
@@ -74,39 +79,43 @@ export function trueSeam(seam: Seam, levels: readonly Level[], from: number, edg
     (most, { lengths }) => Math.max(most, ...lengths.map((own) => Math.abs(own - mean(lengths)))),
     0,
   );
-  const placed = legs.map((leg, i) => {
+  const placed = mates.map((seamEdge, i) => {
     // Looked for from where it would be without its mate, so that there is little way to go.
     const even = (y: number, lengths: readonly number[]): number =>
-      heightAtLength(leg.line, y, mean(lengths) - (lengths[i] as number));
+      heightAtLength(seamEdge.line, y, mean(lengths) - (lengths[i] as number));
     return {
-      leg,
+      leg: seamEdge,
       topY: even(top.y, topLengths),
       hemY: even(hem.y, hemLengths),
       marks: inside.map(({ level, lengths }) => ({ level: level.name, y: even(level.y, lengths) })),
     };
   });
   let steepest = 0;
-  const trued = placed.map(({ leg, topY, hemY, marks }, i) => {
+  const trued = placed.map(({ leg: seamEdge, topY, hemY, marks }, i) => {
     const mate = placed[1 - i];
-    const end = (crossing: SeamCrossing, y: number, mateY: number | undefined): LegEnd => {
-      const turn = edgeTurn(seam, tilt(leg, y), mate && mateY !== undefined ? tilt(mate.leg, mateY) : null);
+    const end = (crossing: SeamCrossing, y: number, mateY: number | undefined): TruedEnd => {
+      const turn = edgeTurn(
+        seam,
+        tilt(seamEdge, y),
+        mate && mateY !== undefined ? tilt(mate.leg, mateY) : null,
+      );
       const drafted = Math.atan(i === 0 ? crossing.slopeA : crossing.slopeB);
       steepest = Math.max(steepest, Math.abs(drafted + turn));
       return {
         y,
         edgeSlope: Math.tan(Math.min(STEEPEST_RAD, Math.max(-STEEPEST_RAD, drafted + turn))),
-        closed: i === 0 ? crossing.closedA : crossing.closedB,
+        sewnDistance: i === 0 ? crossing.sewnDistanceA : crossing.sewnDistanceB,
       };
     };
     return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
   });
-  const [a = 0, b = a] = legs.map((_, i) => (hemLengths[i] as number) - (topLengths[i] as number));
+  const [a = 0, b = a] = mates.map((_, i) => (hemLengths[i] as number) - (topLengths[i] as number));
   return {
     seam,
     edges,
-    a: trued[0] as TruedLeg,
+    a: trued[0] as TruedEdge,
     b: trued[1] ?? null,
-    natural: a - b,
+    lengthDifference: a - b,
     markDrift,
     steep: steepest > STEEPEST_RAD,
   };
@@ -116,15 +125,15 @@ const mean = (lengths: readonly number[]): number =>
   lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
 
 /** Trues an open dart: both legs are measured from its point, where they meet as they are. */
-export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamEdges): TruedSeam {
+export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamCrossings): TruedSeam {
   const point = seam.a.dart?.upper ?? seam.a.dart?.lower ?? 0;
-  const shut: SeamCrossing = { y: point, slopeA: 0, slopeB: 0, closedA: 0, closedB: 0 };
+  const shut: SeamCrossing = { y: point, slopeA: 0, slopeB: 0, sewnDistanceA: 0, sewnDistanceB: 0 };
   const open = seam.a.dart?.lower === null ? { top: shut, hem: edges.hem } : { top: edges.top, hem: shut };
   return trueSeam(seam, levels, point, open);
 }
 
 /** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */
-const tilt = (leg: Leg, y: number): number => Math.atan(slopeAt(leg.line, y));
+const tilt = (seamEdge: SeamEdge, y: number): number => Math.atan(slopeAt(seamEdge.line, y));
 
 /**
  * The angle by which a drafted edge is turned where it meets a leg, rad. Sewn, the two edges make

@@ -1,19 +1,19 @@
 // The pieces of all panels, each trued with its mates, and what there is to say about them.
 
-import type { Ground } from '../edges/baseDraft';
+import type { BaseDraft } from '../edges/baseDraft';
 import { crossingsOf } from '../panels/crossings';
 import { dartSeams } from '../panels/darts';
 import type { Panel } from '../panels/panel';
 import { narrowAt } from '../panels/panels';
 import { edgeOver } from '../panels/seamCrossing';
-import { legOf, type Seam } from '../panels/seamEdge';
+import { type Seam, seamEdgeOf } from '../panels/seamEdge';
 import { type TruedSeam, trueDart, trueSeam } from '../panels/truing';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import type { OutlinedPanel } from './edgeNodes';
 import { makePiece } from './makePiece';
-import type { PanelLeg } from './outline';
+import type { PanelEdge } from './outline';
 import type { Edge, Piece } from './piece';
 import { type PanelShoulder, panelShoulders } from './shoulderLines';
 
@@ -31,37 +31,39 @@ export function cutPieces(
   panels: readonly Panel[],
   seams: readonly TruedSeam[],
   style: Style,
-  ground: Ground,
-  onFold: Readonly<Record<Side, boolean>>,
-  told: readonly Issue[],
+  baseDraft: BaseDraft,
+  onFold: Readonly<Record<BlockName, boolean>>,
+  reportedIssues: readonly Issue[],
 ): CutPieces {
-  const shouldered = ground.shoulders ? panelShoulders(panels, ground.shoulders) : null;
+  const shouldered = baseDraft.shoulders ? panelShoulders(panels, baseDraft.shoulders) : null;
   const pieces: Piece[] = [];
   const made: OutlinedPanel[] = [];
   const darts: TruedSeam[] = [];
   const issues: Issue[] = [];
   for (const panel of panels) {
     const shoulder = shouldered?.get(panel.id) ?? null;
-    const cut = pieceOf(panel, seams, style, ground, shoulder, onFold[panel.side] && panel.number === 1);
-    const place = { block: panel.side, piece: panel.id };
+    const cut = pieceOf(panel, seams, style, baseDraft, shoulder, onFold[panel.block] && panel.number === 1);
+    const place = { block: panel.block, piece: panel.id };
     if (!cut) {
-      issues.push(issue('panelCrossed', 'block', place));
+      issues.push(issue('panelCrossed', 'error', place));
       continue;
     }
     pieces.push(cut.piece);
     made.push({ panel, outline: cut.outline });
     darts.push(...cut.darts);
-    const saidBefore = told.some(({ code, at }) => code === 'panelTooNarrow' && at.piece === panel.id);
-    const narrow = saidBefore ? null : narrowAsTrued(panel, cut.piece, ground);
+    const isReported = reportedIssues.some(
+      ({ code, at }) => code === 'panelTooNarrow' && at.piece === panel.id,
+    );
+    const narrow = isReported ? null : narrowAsTrued(panel, cut.piece, baseDraft);
     if (narrow) issues.push(narrow);
-    if (!cut.sure) issues.push(issue('cutLineUnsure', 'block', place));
+    if (!cut.isValid) issues.push(issue('cutLineUnsure', 'error', place));
     else if (!cut.turnsUp) issues.push(issue('hemTurnsShort', 'warn', place));
   }
   return { pieces, made, darts, issues };
 }
 
 /** Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges. */
-function narrowAsTrued(panel: Panel, { edges, outer }: Piece, { levels }: Ground): Issue | null {
+function narrowAsTrued(panel: Panel, { edges, outer }: Piece, { levels }: BaseDraft): Issue | null {
   const [a, b] = [endsOf(edges[0]), endsOf(edges[outer])];
   return narrowAt(panel, levels, Math.max(a.top, b.top), Math.min(a.hem, b.hem));
 }
@@ -75,26 +77,26 @@ function pieceOf(
   panel: Panel,
   seams: readonly TruedSeam[],
   style: Style,
-  ground: Ground,
+  baseDraft: BaseDraft,
   shoulder: PanelShoulder | null,
   onFold: boolean,
 ): ({ darts: TruedSeam[] } & NonNullable<ReturnType<typeof makePiece>>) | null {
-  const { levels, edges, span } = ground;
-  const legIn = (which: 'inner' | 'outer'): PanelLeg => {
+  const { levels, edges, span } = baseDraft;
+  const panelEdge = (which: 'inner' | 'outer'): PanelEdge => {
     for (const trued of seams) {
       const { a, b } = trued.seam;
-      if (a.panel === panel && a.which === which) return { seam: trued, leg: trued.a };
-      if (b?.panel === panel && b.which === which && trued.b) return { seam: trued, leg: trued.b };
+      if (a.panel === panel && a.which === which) return { seam: trued, trued: trued.a };
+      if (b?.panel === panel && b.which === which && trued.b) return { seam: trued, trued: trued.b };
     }
     // Its mate could not be made: trued against itself, so that the panel can still be seen.
-    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: legOf(panel, which), b: null };
-    const trued = trueSeam(alone, levels, span.waist, crossingsOf(alone, ground));
-    return { seam: trued, leg: trued.a };
+    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: seamEdgeOf(panel, which), b: null };
+    const trued = trueSeam(alone, levels, span.waist, crossingsOf(alone, baseDraft));
+    return { seam: trued, trued: trued.a };
   };
-  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, ground)));
+  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, baseDraft)));
   const lines = { top: edgeOver(panel, edges.top), hem: edgeOver(panel, edges.hem) };
   const made = makePiece(
-    { panel, inner: legIn('inner'), outer: legIn('outer'), darts, edges: lines, shoulder },
+    { panel, inner: panelEdge('inner'), outer: panelEdge('outer'), darts, edges: lines, shoulder },
     style,
     levels,
     span.waist,

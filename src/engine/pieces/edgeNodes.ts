@@ -5,14 +5,14 @@ import { between, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
 import type { EdgeNodeName } from '../style/style';
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { type EdgeRow, isDartLegs, type Outline } from './edgeRow';
 
 /** A node of an edge on the flat block. */
 export interface EdgeNodePlace {
   readonly edge: 'top' | 'hem';
   readonly name: EdgeNodeName;
-  readonly side: Side;
+  readonly block: BlockName;
   readonly at: Point;
 }
 
@@ -31,14 +31,14 @@ export function nodesOf(
   drafted: DraftedEdge,
   made: readonly OutlinedPanel[],
 ): EdgeNodePlace[] {
-  return (['front', 'back'] as const).flatMap((side) =>
-    drafted.nodes[side]
-      .filter(({ name }) => side === 'front' || name !== 'underarm')
+  return (['front', 'back'] as const).flatMap((block) =>
+    drafted.nodes[block]
+      .filter(({ name }) => block === 'front' || name !== 'underarm')
       .map(({ name, at, y }) => ({
         edge,
         name,
-        side,
-        at: placeOn(edge, side, at, drafted.whole, made) ?? { x: at, y },
+        block,
+        at: placeOn(edge, block, at, drafted.whole, made) ?? { x: at, y },
       })),
   );
 }
@@ -46,21 +46,21 @@ export function nodesOf(
 /** A node at a wedge stands between its two legs. */
 function placeOn(
   edge: 'top' | 'hem',
-  side: Side,
+  block: BlockName,
   at: number,
   whole: number,
   made: readonly OutlinedPanel[],
 ): Point | null {
   const places = made.flatMap(({ panel, outline }) => {
-    if (panel.side !== side && !panel.joined) return [];
+    if (panel.block !== block && !panel.joined) return [];
     // A joined side panel lies on the front and counts from there.
-    const counted = panel.side === side ? at : whole - at;
+    const counted = panel.block === block ? at : whole - at;
     return outline[edge].flatMap((row) => {
-      if (isDartLegs(row) || !row.closed) return [];
-      const [from, to] = row.closed;
+      if (isDartLegs(row) || !row.sewnDistance) return [];
+      const [from, to] = row.sewnDistance;
       if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) return [];
       return [
-        onBlock(panel, side, to > from ? alongRow(row.points, (counted - from) / (to - from)) : metBy(row)),
+        onBlock(panel, block, to > from ? alongRow(row.points, (counted - from) / (to - from)) : metBy(row)),
       ];
     });
   });
@@ -71,9 +71,9 @@ function placeOn(
 const ROUNDING_MM = 1e-6;
 
 /** A place of a panel on a block it was drafted on: a joined side panel was moved from both, each height by itself. */
-function onBlock({ joined, inner, outer, drafted }: Panel, side: Side, { x, y }: Point): Point {
+function onBlock({ joined, inner, outer, drafted }: Panel, block: BlockName, { x, y }: Point): Point {
   if (!joined) return { x, y };
-  return side === 'front'
+  return block === 'front'
     ? { x: xAt(drafted.inner.line, y) + x - xAt(inner, y), y }
     : { x: xAt(drafted.outer.line, y) + xAt(outer, y) - x, y };
 }

@@ -9,7 +9,7 @@ export interface EdgeRow {
   readonly points: readonly Point[];
   /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder. Neckline and armhole meet
    * the edge as drafted in one place only: at the centre and at the underarm. */
-  readonly closed: readonly [number, number] | null;
+  readonly sewnDistance: readonly [number, number] | null;
 }
 
 /** An open dart on the outline: both legs from the top down. */

@@ -1,7 +1,7 @@
 // A seam of finished pieces, with what truing did to it: all that the checks need to know of how the pieces came about.
 
 import { turnAt } from '../panels/seamCrossing';
-import { edgeIndex, type Leg, type Seam } from '../panels/seamEdge';
+import { edgeIndex, type Seam, type SeamEdge } from '../panels/seamEdge';
 import type { TruedSeam } from '../panels/truing';
 import type { EdgeReference } from './piece';
 
@@ -12,20 +12,20 @@ export interface FinishedSeam {
   /** Null at a centre edge, which meets its mirror image. */
   readonly b: EdgeReference | null;
   /** Length of `a` less length of `b` before truing, mm; 0 at a centre edge. */
-  readonly natural: number;
+  readonly lengthDifference: number;
   /** The farthest a balance mark had to leave its level line, mm along the seam. */
   readonly markDrift: number;
   /** Angle that top edge and hem are to make across the sewn seam, rad: π, or the turn of a corner that the style asks for. */
   readonly askedAngle: { readonly top: number; readonly hem: number };
 }
 
-export function finishedSeam({ seam, edges, natural, markDrift }: TruedSeam): FinishedSeam {
+export function finishedSeam({ seam, edges, lengthDifference, markDrift }: TruedSeam): FinishedSeam {
   return {
     id: seam.id,
     kind: seam.kind,
     a: referenceTo(seam.a),
     b: seam.b && referenceTo(seam.b),
-    natural,
+    lengthDifference,
     markDrift,
     askedAngle: {
       top: Math.PI - turnAt(seam, edges.top),
@@ -34,4 +34,7 @@ export function finishedSeam({ seam, edges, natural, markDrift }: TruedSeam): Fi
   };
 }
 
-const referenceTo = (leg: Leg): EdgeReference => ({ piece: leg.panel.id, edge: edgeIndex(leg) });
+const referenceTo = (seamEdge: SeamEdge): EdgeReference => ({
+  piece: seamEdge.panel.id,
+  edge: edgeIndex(seamEdge),
+});

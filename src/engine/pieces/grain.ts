@@ -3,7 +3,7 @@
 import type { Point } from '../geometry/point';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
-import type { TruedLeg } from '../panels/truing';
+import type { TruedEdge } from '../panels/truing';
 
 const GRAIN_CLEAR_MM = 4;
 
@@ -13,8 +13,8 @@ const GRAIN_CLEAR_MM = 4;
  */
 export function grainOf(
   panel: Panel,
-  inner: TruedLeg,
-  outer: TruedLeg,
+  inner: TruedEdge,
+  outer: TruedEdge,
   waist: number,
 ): readonly [Point, Point] {
   const top = Math.max(inner.top.y, outer.top.y);

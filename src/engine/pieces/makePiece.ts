@@ -5,8 +5,8 @@ import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
-import { edgeIndex, type Leg, legOf } from '../panels/seamEdge';
-import type { TruedLeg } from '../panels/truing';
+import { edgeIndex, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
+import type { TruedEdge } from '../panels/truing';
 import type { Style } from '../style/style';
 import { dartLines, drillMarks } from './dartMarks';
 import { isDartLegs, type Outline } from './edgeRow';
@@ -26,25 +26,25 @@ export function makePiece(
   levels: readonly Level[],
   waist: number,
   onFold: boolean,
-): { piece: Piece; outline: Outline; sure: boolean; turnsUp: boolean } | null {
+): { piece: Piece; outline: Outline; isValid: boolean; turnsUp: boolean } | null {
   const { panel, inner, outer } = trued;
   const outline = outlineOf(trued);
-  if (!isSimple(panel, inner.leg, outer.leg, pointsOf(outline.top), pointsOf(outline.hem))) return null;
+  if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
   const { edges, outerEdge, toCut } = pieceEdges(trued, outline, style, onFold);
   const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
   const piece: Piece = {
     id: panel.id,
-    block: panel.side,
+    block: panel.block,
     number: panel.number,
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
     outer: outerEdge,
     darts: dartLines(panel, outline),
     cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
-    grain: grainOf(panel, inner.leg, outer.leg, waist),
+    grain: grainOf(panel, inner.trued, outer.trued, waist),
     marks: [
-      ...(onFold ? [] : marksOn(legOf(panel, 'inner'), inner.leg)),
-      ...marksOn(legOf(panel, 'outer'), outer.leg),
+      ...(onFold ? [] : marksOn(seamEdgeOf(panel, 'inner'), inner.trued)),
+      ...marksOn(seamEdgeOf(panel, 'outer'), outer.trued),
       ...trued.darts.flatMap(({ seam, a, b }) => [
         ...marksOn(seam.a, a),
         ...(seam.b && b ? marksOn(seam.b, b) : []),
@@ -52,25 +52,25 @@ export function makePiece(
       ...drillMarks(panel, levels),
     ],
   };
-  return { piece, outline, sure: cutLine !== null, turnsUp };
+  return { piece, outline, isValid: cutLine !== null, turnsUp };
 }
 
 const pointsOf = (rows: Outline['top']): Point[] =>
   rows.flatMap((row) => (isDartLegs(row) ? [] : row.points));
 
-const marksOn = (leg: Leg, { marks }: TruedLeg): Mark[] =>
+const marksOn = (seamEdge: SeamEdge, { marks }: TruedEdge): Mark[] =>
   marks.map(({ level, y }) => ({
     kind: 'balance',
     level,
-    at: { x: xAt(leg.line, y), y },
-    edge: edgeIndex(leg),
+    at: { x: xAt(seamEdge.line, y), y },
+    edge: edgeIndex(seamEdge),
   }));
 
 /** The legs never cross (the panel was made), so only a top edge or hem that swings too far can spoil the outline. */
 function isSimple(
   panel: Panel,
-  inner: TruedLeg,
-  outer: TruedLeg,
+  inner: TruedEdge,
+  outer: TruedEdge,
   top: readonly Point[],
   hem: readonly Point[],
 ): boolean {

@@ -5,21 +5,21 @@ import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import type { Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
 import type { Panel } from '../panels/panel';
-import type { TruedLeg, TruedSeam } from '../panels/truing';
+import type { TruedEdge, TruedSeam } from '../panels/truing';
 import type { DartLegs, EdgeRow, Outline } from './edgeRow';
 import { type PanelShoulder, shoulderRows } from './shoulderLines';
 
 /** One of a panel's own edges with the seam it belongs to. */
-export interface PanelLeg {
+export interface PanelEdge {
   readonly seam: TruedSeam;
-  readonly leg: TruedLeg;
+  readonly trued: TruedEdge;
 }
 
 /** A panel whose seams are trued. */
 export interface TruedPanel {
   readonly panel: Panel;
-  readonly inner: PanelLeg;
-  readonly outer: PanelLeg;
+  readonly inner: PanelEdge;
+  readonly outer: PanelEdge;
   /** The seams of its open darts. */
   readonly darts: readonly TruedSeam[];
   /** Top edge and hem as drafted on the panel's block. */
@@ -29,13 +29,13 @@ export interface TruedPanel {
 }
 
 export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: TruedPanel): Outline {
-  const innerPoints = pointsDown(panel.inner, inner.leg.top.y, inner.leg.hem.y);
-  const outerPoints = pointsDown(panel.outer, outer.leg.top.y, outer.leg.hem.y);
+  const innerPoints = pointsDown(panel.inner, inner.trued.top.y, inner.trued.hem.y);
+  const outerPoints = pointsDown(panel.outer, outer.trued.top.y, outer.trued.hem.y);
   const last = (edge: 'top' | 'hem', points: readonly Point[]): Point =>
     (edge === 'top' ? points[0] : points.at(-1)) as Point;
   const ends = (edge: 'top' | 'hem'): [EdgeEnd, EdgeEnd] => [
-    endOf(last(edge, innerPoints), inner.leg[edge]),
-    endOf(last(edge, outerPoints), outer.leg[edge]),
+    endOf(last(edge, innerPoints), inner.trued[edge]),
+    endOf(last(edge, outerPoints), outer.trued[edge]),
   ];
   const along = (edge: 'top' | 'hem'): (EdgeRow | DartLegs)[] => {
     const [first, to] = ends(edge);
@@ -66,11 +66,11 @@ export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: Trued
 const rowBetween = (role: 'top' | 'hem', line: EdgeLine, from: EdgeEnd, to: EdgeEnd): EdgeRow => ({
   role,
   points: edgePoints(line, from, to),
-  closed: [from.closed, to.closed],
+  sewnDistance: [from.sewnDistance, to.sewnDistance],
 });
 
-const endOf = (point: Point, { edgeSlope, closed }: TruedLeg['top']): EdgeEnd => ({
+const endOf = (point: Point, { edgeSlope, sewnDistance }: TruedEdge['top']): EdgeEnd => ({
   point,
   slope: edgeSlope,
-  closed,
+  sewnDistance,
 });

@@ -1,7 +1,7 @@
 // A finished piece: a closed outline of named edges with everything that is written on cloth.
 
 import type { Point } from '../geometry/point';
-import type { LevelName, Side } from '../terms/names';
+import type { BlockName, LevelName } from '../terms/names';
 
 type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
 
@@ -14,7 +14,7 @@ export interface EdgeReference {
 export interface Edge {
   readonly role: EdgeRole;
   /** The side seam is a seam with an allowance and a name of its own. */
-  readonly side: boolean;
+  readonly isSideSeam: boolean;
   readonly mate: EdgeReference | null;
   /** Id of the wedge whose leg it is, where it is the leg of a dart. */
   readonly dart?: string;
@@ -45,7 +45,7 @@ export interface DartLines {
 
 export interface Piece {
   readonly id: string;
-  readonly block: Side;
+  readonly block: BlockName;
   /** Counted from the centre line, from 1; 0 for a piece beside the panels. */
   readonly number: number;
   readonly cut: { readonly count: number; readonly onFold: boolean };

@@ -4,7 +4,7 @@ import type { AllowedEdge } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import { dartSeams } from '../panels/darts';
 import type { Panel } from '../panels/panel';
-import { edgeIndex, type Leg, legOf, type Seam } from '../panels/seamEdge';
+import { edgeIndex, type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import type { Allowances, Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { peakOf } from './dartMarks';
@@ -19,8 +19,8 @@ export function pieceEdges(
   style: Style,
   onFold: boolean,
 ): { edges: Edge[]; outerEdge: number; toCut: AllowedEdge[] } {
-  const innerEdge = legEdge(legOf(panel, 'inner'), inner.seam.seam, style, onFold, outline.inner);
-  const down = legEdge(legOf(panel, 'outer'), outer.seam.seam, style, onFold, outline.outer);
+  const innerEdge = longEdge(seamEdgeOf(panel, 'inner'), inner.seam.seam, style, onFold, outline.inner);
+  const down = longEdge(seamEdgeOf(panel, 'outer'), outer.seam.seam, style, onFold, outline.outer);
   const outerEdge = turned(down);
   const { allowances } = style;
   const hem = rowEdges(outline.hem, panel, allowances, []);
@@ -64,12 +64,12 @@ function rowEdges(
     if (!isDartLegs(row)) {
       const mate = row.role === 'shoulder' ? (shoulderMates[shoulders++] ?? null) : null;
       const { role, points } = row;
-      return [{ role, side: false, mate, allowance: allowanceOf(role, allowances), points }];
+      return [{ role, isSideSeam: false, mate, allowance: allowanceOf(role, allowances), points }];
     }
     const seam = dartSeams(panel).find(({ a }) => a.dart === row.dart);
     if (!seam?.b) return [];
-    const mate = (leg: Leg): EdgeReference => ({ piece: panel.id, edge: edgeIndex(leg) });
-    const common = { role: 'seam', side: false, dart: row.dart.wedge, allowance: 0 } as const;
+    const mate = (seamEdge: SeamEdge): EdgeReference => ({ piece: panel.id, edge: edgeIndex(seamEdge) });
+    const common = { role: 'seam', isSideSeam: false, dart: row.dart.wedge, allowance: 0 } as const;
     // From the centre to the side: along one leg to the dart's point, and back along the other.
     const [to, from] =
       row.dart.lower === null ? [[...row.inner].reverse(), row.outer] : [row.inner, [...row.outer].reverse()];
@@ -101,22 +101,28 @@ function cutRuns(rows: Outline['top'], edge: 'top' | 'hem', allowances: Allowanc
   return runs;
 }
 
-function legEdge(leg: Leg, seam: Seam, style: Style, onFold: boolean, points: readonly Point[]): Edge {
+function longEdge(
+  seamEdge: SeamEdge,
+  seam: Seam,
+  style: Style,
+  onFold: boolean,
+  points: readonly Point[],
+): Edge {
   if (seam.kind === 'centre')
     return {
       role: 'centre',
-      side: false,
+      isSideSeam: false,
       mate: null,
       allowance: centreAllowance(style, onFold),
       points,
     };
-  const mate = seam.a.panel === leg.panel && seam.a.which === leg.which ? seam.b : seam.a;
-  const atSide = seam.kind === 'side' || seam.a.panel.joined || seam.b?.panel.joined;
+  const mate = seam.a.panel === seamEdge.panel && seam.a.which === seamEdge.which ? seam.b : seam.a;
+  const atSideSeam = seam.kind === 'side' || seam.a.panel.joined || seam.b?.panel.joined;
   return {
     role: 'seam',
-    side: seam.kind === 'side',
+    isSideSeam: seam.kind === 'side',
     mate: mate ? { piece: mate.panel.id, edge: edgeIndex(mate) } : null,
-    allowance: atSide ? style.allowances.side : style.allowances.seam,
+    allowance: atSideSeam ? style.allowances.side : style.allowances.seam,
     points,
   };
 }

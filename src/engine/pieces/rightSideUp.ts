@@ -2,51 +2,51 @@
 // are their mirror images. Edge towards the centre stays the first, and outlines keep their way round.
 
 import type { Point } from '../geometry/point';
-import type { Hand } from '../terms/names';
+import type { Side } from '../terms/names';
 import type { Edge, EdgeReference, Piece } from './piece';
 
 /** The id of a half's piece in the whole. */
-export const ofHand = (hand: Hand, id: string): string => `${hand}-${id}`;
+export const idOfSide = (side: Side, id: string): string => `${side}-${id}`;
 
 /** The id of a half's seam in the whole, from the pieces it joins. */
-export const seamOfHand = (hand: Hand, id: string): string =>
+export const seamIdOfSide = (side: Side, id: string): string =>
   id
     .split('/')
-    .map((part) => (part.startsWith('dart:') ? part : ofHand(hand, part)))
+    .map((part) => (part.startsWith('dart:') ? part : idOfSide(side, part)))
     .join('/');
 
 /** Whether a piece lies mirrored; a panel that goes round the side is drafted as a front. */
-const isMirrored = (hand: Hand, { block }: Piece): boolean => (hand === 'left') === (block === 'back');
+const isMirrored = (side: Side, { block }: Piece): boolean => (side === 'left') === (block === 'back');
 
 /** A reference of a half as one of the whole. */
-export function referenceOfHand(
-  hand: Hand,
+export function referenceOfSide(
+  side: Side,
   { piece: id, edge }: EdgeReference,
   pieces: readonly Piece[],
 ): EdgeReference {
   const piece = pieces.find((each) => each.id === id);
-  const turned = piece && isMirrored(hand, piece) ? edgeMirrored(edge, piece) : edge;
-  return { piece: ofHand(hand, id), edge: turned };
+  const turned = piece && isMirrored(side, piece) ? edgeMirrored(edge, piece) : edge;
+  return { piece: idOfSide(side, id), edge: turned };
 }
 
 /** A point of a piece of a half where it lies on the whole's piece. */
-export function pointOfHand(hand: Hand, point: Point, piece: Piece | undefined): Point {
-  return piece && isMirrored(hand, piece) ? mirrored(point) : point;
+export function pointOfSide(side: Side, point: Point, piece: Piece | undefined): Point {
+  return piece && isMirrored(side, piece) ? mirrored(point) : point;
 }
 
 /** One piece of a half, cut once. */
-export function rightSideUp(hand: Hand, piece: Piece, pieces: readonly Piece[]): Piece {
+export function rightSideUp(side: Side, piece: Piece, pieces: readonly Piece[]): Piece {
   const mates = (edge: Edge): Edge => ({
     ...edge,
-    mate: edge.mate && referenceOfHand(hand, edge.mate, pieces),
+    mate: edge.mate && referenceOfSide(side, edge.mate, pieces),
   });
   const named: Piece = {
     ...piece,
-    id: ofHand(hand, piece.id),
+    id: idOfSide(side, piece.id),
     cut: { count: 1, onFold: false },
     edges: piece.edges.map(mates),
   };
-  if (!isMirrored(hand, piece)) return named;
+  if (!isMirrored(side, piece)) return named;
   const ring = (points: readonly Point[]): Point[] => points.map(mirrored).reverse();
   const [first, ...others] = named.edges.map((edge) => ({ ...edge, points: ring(edge.points) }));
   return {

@@ -7,8 +7,8 @@ import type { Point } from '../geometry/point';
 import { pointsAlong } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
-import { edgeIndex, legOf } from '../panels/seamEdge';
-import type { Side } from '../terms/names';
+import { edgeIndex, seamEdgeOf } from '../panels/seamEdge';
+import type { BlockName } from '../terms/names';
 import type { EdgeRow } from './edgeRow';
 import type { EdgeReference } from './piece';
 
@@ -33,7 +33,7 @@ export function shoulderRows(
   const straight = (from: Point, to: Point): EdgeRow => ({
     role: 'shoulder',
     points: [from, to],
-    closed: null,
+    sewnDistance: null,
   });
   if (first && last) {
     const across = (part: Point): Point => ({ x: part.x + xAt(panel.inner, part.y), y: part.y });
@@ -56,18 +56,18 @@ export function shoulderRows(
 /** How each panel meets the shoulder, by its id, when both blocks have one. */
 export function panelShoulders(
   panels: readonly Panel[],
-  frames: Readonly<Record<Side, ShoulderFrame>>,
+  frames: Readonly<Record<BlockName, ShoulderFrame>>,
 ): Map<string, PanelShoulder> {
-  const of = (side: Side): Panel[] => panels.filter((panel) => panel.side === side);
+  const of = (block: BlockName): Panel[] => panels.filter((panel) => panel.block === block);
   const halved = [of('front'), of('back')].some((block) => block.some(({ number }) => number > 1));
   const parts = { front: halvesOf(of('front'), halved), back: halvesOf(of('back'), halved) };
   return new Map(
     panels.map((panel) => {
-      const mine = parts[panel.side];
-      const theirs = parts[panel.side === 'front' ? 'back' : 'front'];
+      const mine = parts[panel.block];
+      const theirs = parts[panel.block === 'front' ? 'back' : 'front'];
       const mates = mine.flatMap(({ piece }, i) => (piece === panel.id ? [theirs[i] ?? null] : []));
-      const last = panel.number > 1 || !of(panel.side).some(({ number }) => number > 1);
-      return [panel.id, { frame: frames[panel.side], last, halved, mates }];
+      const last = panel.number > 1 || !of(panel.block).some(({ number }) => number > 1);
+      return [panel.id, { frame: frames[panel.block], last, halved, mates }];
     }),
   );
 }
@@ -75,7 +75,7 @@ export function panelShoulders(
 /** The edges that make up a block's shoulder seam, from the neck outwards; at the top a piece's edges run the other way. */
 function halvesOf(panels: readonly Panel[], halved: boolean): EdgeReference[] {
   const [first, last] = panels;
-  const outer = (panel: Panel): number => edgeIndex(legOf(panel, 'outer'));
+  const outer = (panel: Panel): number => edgeIndex(seamEdgeOf(panel, 'outer'));
   if (!first) return [];
   const edge = (panel: Panel, after: number): EdgeReference => ({
     piece: panel.id,
@@ -113,7 +113,7 @@ export function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlop
     },
     end: neck,
   };
-  return { role: 'top', points: [point, ...pointsAlong(cubic).slice(1)], closed: [0, 0] };
+  return { role: 'top', points: [point, ...pointsAlong(cubic).slice(1)], sewnDistance: [0, 0] };
 }
 
 /** Armhole: from the shoulder's tip through its inward point down to the underarm. */
@@ -121,7 +121,7 @@ export function armholeRow(
   tip: Point,
   { armholeIn }: ShoulderFrame,
   shoulderSlope: number,
-  { point: underarm, slope, closed }: EdgeEnd,
+  { point: underarm, slope, sewnDistance }: EdgeEnd,
 ): EdgeRow {
   const depth = underarm.y - tip.y;
   const inward = { x: tip.x - armholeIn, y: tip.y + depth / 2 };
@@ -145,6 +145,6 @@ export function armholeRow(
   return {
     role: 'armhole',
     points: [...pointsAlong(upper), ...pointsAlong(lower).slice(1)],
-    closed: [closed, closed],
+    sewnDistance: [sewnDistance, sewnDistance],
   };
 }

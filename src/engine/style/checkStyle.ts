@@ -25,10 +25,10 @@ export function checkStyle(style: Style): Issue[] {
   const issues: Issue[] = [];
   const number: NumberCheck = (field, value, least, most) => {
     if (typeof value !== 'number' || !(value >= least && value <= most))
-      issues.push(issue('styleOutOfRange', 'block', { field }, { least, most }));
+      issues.push(issue('styleOutOfRange', 'error', { field }, { least, most }));
   };
   const choice: ChoiceCheck = (field, value, allowed) => {
-    if (!allowed.includes(value)) issues.push(issue('styleOutOfRange', 'block', { field }));
+    if (!allowed.includes(value)) issues.push(issue('styleOutOfRange', 'error', { field }));
   };
   for (const level of LEVEL_NAMES) {
     number(`ease.${level}`, record(given.ease)[level], ...STYLE_SPANS.ease);
@@ -69,14 +69,14 @@ export function checkStyle(style: Style): Issue[] {
   for (const [i, wedge] of wedges.entries()) {
     const field = `wedges.${typeof wedge.id === 'string' ? wedge.id : i}`;
     if (typeof wedge.id !== 'string' || taken.has(wedge.id))
-      issues.push(issue('styleOutOfRange', 'block', { field: `${field}.id` }));
+      issues.push(issue('styleOutOfRange', 'error', { field: `${field}.id` }));
     else taken.add(wedge.id);
     checkWedge(wedge, field, number, choice);
   }
   for (const block of ['front', 'back'] as const) {
     const count = wedges.filter((wedge) => wedge.block === block).length;
     if (count > MOST_WEDGES)
-      issues.push(issue('tooManyWedges', 'block', { block }, { count, most: MOST_WEDGES }));
+      issues.push(issue('tooManyWedges', 'error', { block }, { count, most: MOST_WEDGES }));
   }
   return issues;
 }
@@ -87,7 +87,7 @@ type Unchecked = Readonly<Record<string, unknown>>;
 
 function checkWedge(wedge: Unchecked, field: string, number: NumberCheck, choice: ChoiceCheck): void {
   choice(`${field}.block`, wedge.block, ['front', 'back']);
-  choice(`${field}.sizing`, wedge.sizing, ['balanced', 'hand']);
+  choice(`${field}.sizing`, wedge.sizing, ['balanced', 'manual']);
   number(`${field}.station`, wedge.station, -1, 1);
   number(`${field}.weight`, wedge.weight, 0.01, 100);
   for (const part of ['stationAt', 'intake'] as const)

@@ -1,12 +1,12 @@
 // The style a new draft starts from. Its figures are common practice, no source, each an editable default;
 // front shares from memory.
 
-import type { Side } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { inches } from '../terms/units';
 import type { EdgeNode, EdgeShape, Shoulders, Style, Wedge } from './style';
 
 /** A balanced wedge at a station, the same at every level. */
-export function balancedWedge(id: string, block: Side, station: number, weight: number): Wedge {
+export function balancedWedge(id: string, block: BlockName, station: number, weight: number): Wedge {
   return { id, block, station, stationAt: {}, sizing: 'balanced', intake: {}, weight };
 }
 

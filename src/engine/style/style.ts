@@ -1,6 +1,6 @@
 // What a style asks for.
 
-import type { PerLevel, Side } from '../terms/names';
+import type { BlockName, PerLevel } from '../terms/names';
 
 /** The levels every draft has; a dart's point is placed from one of them. */
 export const DART_LEVELS = ['bust', 'waist', 'hip'] as const;
@@ -17,7 +17,7 @@ export interface DartPoint {
  */
 export interface Wedge {
   readonly id: string;
-  readonly block: Side;
+  readonly block: BlockName;
   /**
    * Where its axis stands: −1 on the centre line, 0 on the bust-point line, +1 at the side seam.
    * One number for all levels keeps the axis on one line of the body; `stationAt` bends it at single levels.
@@ -25,7 +25,7 @@ export interface Wedge {
   readonly station: number;
   readonly stationAt: Partial<PerLevel>;
   /** `balanced`: the engine sizes it from the girths. `hand`: `intake` holds, and the balanced ones work round it. */
-  readonly sizing: 'balanced' | 'hand';
+  readonly sizing: 'balanced' | 'manual';
   /** Intake per level in mm, never negative; read when sized by hand, a level left out has none. */
   readonly intake: Partial<PerLevel>;
   /**
@@ -109,7 +109,7 @@ export interface Shoulders {
   /** The armhole goes in by so much at half its depth, mm. */
   readonly armholeIn: number;
   /** What the wedge that ends at mid-shoulder takes there, mm. */
-  readonly intake: Readonly<Record<Side, number>>;
+  readonly intake: Readonly<Record<BlockName, number>>;
   /**
    * The block is cut off along its strapless top edge, and what lies above is an off-shoulder band. At centre front and
    * centre back it stands so far above that edge, mm. Left out, the panels run up to the shoulder.

@@ -1,9 +1,9 @@
 // What the engine has to say about a draft. It carries a code, a place and the numbers; the words live in the document layer.
 
-import type { Hand, LevelName, Side } from './names';
+import type { BlockName, LevelName, Side } from './names';
 
-/** `block`: the draft must not be cut. `warn`: the maker should look. `note`: the draft tells what it did. */
-export type Severity = 'block' | 'warn' | 'note';
+/** `error`: the draft must not be cut. `warn`: the maker should look. `note`: the draft tells what it did. */
+export type Severity = 'error' | 'warn' | 'note';
 
 export type IssueCode =
   | 'measurementMissing'
@@ -57,9 +57,9 @@ export type IssueCode =
 /** Where an issue stands; only the parts that apply are there. */
 interface Place {
   readonly field?: string;
-  readonly block?: Side;
+  readonly block?: BlockName;
   /** Which half, where the two differ. */
-  readonly hand?: Hand;
+  readonly side?: Side;
   readonly piece?: string;
   readonly level?: LevelName;
   readonly wedge?: string;

@@ -5,11 +5,11 @@ export const LEVEL_NAMES = ['overBust', 'bust', 'underBust', 'waist', 'highHip',
 export type LevelName = (typeof LEVEL_NAMES)[number];
 
 /** Which half block: x runs from its own centre line towards the side. */
-export type Side = 'front' | 'back';
+export type BlockName = 'front' | 'back';
 
 /** Which half of the wearer, as she says it herself. */
-export const HANDS = ['left', 'right'] as const;
-export type Hand = (typeof HANDS)[number];
+export const SIDES = ['left', 'right'] as const;
+export type Side = (typeof SIDES)[number];
 
 /** A number for each level. */
 export type PerLevel = Readonly<Record<LevelName, number>>;

@@ -4,7 +4,7 @@ import { edgeName, pieceLabel } from '../../document';
 import type { Piece } from '../../engine';
 import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
-import type { HandStep } from './draftingStep';
+import type { DraftingStep } from './draftingStep';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import type { Tape } from './tape';
@@ -13,7 +13,7 @@ import type { Tape } from './tape';
 export const isBand = ({ id }: Piece): boolean => id.endsWith('-band');
 
 /** A step a band. */
-export function bandSteps({ draft }: PlanInput, tape: Tape): HandStep[] {
+export function bandSteps({ draft }: PlanInput, tape: Tape): DraftingStep[] {
   return draft.extras.filter(isBand).map((band) => {
     // The levels of the draft lie below a band; a drawing of it shows the shoulder level only.
     const drawing = startDrawing({ ...draft, blocks: null, pieces: [band] }, [], [band.block], true);

@@ -1,57 +1,61 @@
 // One half block by numbers: the bust-point line, each wedge leg by leg, and the side seam that puts the wedges back.
 
 import { wedgeNameOf } from '../../document';
-import { type Draft, type DraftedWedge, isThrough, type Side, xAt } from '../../engine';
+import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '../../engine';
 import type { PlanInput } from '../placePanels';
-import type { HandStep } from './draftingStep';
+import type { DraftingStep } from './draftingStep';
 import { type Drawing, startDrawing } from './figure';
-import { type HandHeight, heightsOf } from './heights';
+import { heightsOf, type SheetHeight } from './heights';
 import type { Tape } from './tape';
 
 const SIDE_WORDS = { front: 'Front', back: 'Back' } as const;
 
-export function blockSteps(input: PlanInput, side: Side, tape: Tape): HandStep[] {
+export function blockSteps(input: PlanInput, name: BlockName, tape: Tape): DraftingStep[] {
   const { draft } = input;
-  const block = draft.blocks?.[side];
+  const block = draft.blocks?.[name];
   if (!block) return [];
   const heights = heightsOf(draft, tape);
   const wedges = block.wedges.filter(isDrawn);
   const onBlock = (drawn: readonly DraftedWedge[], fromShoulder = false): Drawing => {
-    const drawing = startDrawing(draft, heights, [side], fromShoulder);
+    const drawing = startDrawing(draft, heights, [name], fromShoulder);
     for (const wedge of drawn) {
       const along = within(heights, wedge);
-      drawing.down(side, 'done', wedge.innerLeg, along);
-      drawing.down(side, 'done', wedge.outerLeg, along);
+      drawing.down(name, 'done', wedge.innerLeg, along);
+      drawing.down(name, 'done', wedge.outerLeg, along);
     }
     return drawing;
   };
   return [
-    bustLineStep(side, block.bustLine, onBlock([], true), heights, tape),
+    bustLineStep(name, block.bustLine, onBlock([], true), heights, tape),
     ...wedges.map((wedge, i) =>
-      wedgeStep(input, side, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), tape),
+      wedgeStep(input, name, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), tape),
     ),
-    sideStep(input, side, onBlock(wedges), alongSide(draft, side, heights), tape),
+    sideStep(input, name, onBlock(wedges), alongSideSeam(draft, name, heights), tape),
   ];
 }
 
 /** A dart that takes nothing anywhere is none. */
-const isDrawn = ({ run, intake }: DraftedWedge): boolean =>
-  isThrough(run) || [...intake.values()].some((taken) => taken > 0);
+const isDrawn = ({ extent, intake }: DraftedWedge): boolean =>
+  isThrough(extent) || [...intake.values()].some((taken) => taken > 0);
 
 /** A dart's point this near a line is marked on it. mm */
 const ON_LINE_MM = 1;
 
 /** The heights at which a wedge is open or comes to its point. */
-const within = (heights: readonly HandHeight[], { run: { upper, lower } }: DraftedWedge): HandHeight[] =>
+const within = (heights: readonly SheetHeight[], { extent: { upper, lower } }: DraftedWedge): SheetHeight[] =>
   heights.filter(
     ({ y }) => (upper === null || y > upper - ON_LINE_MM) && (lower === null || y < lower + ON_LINE_MM),
   );
 
 /** The heights of the side seam, from the level at or next above its upper end. */
-function alongSide({ pieces }: Draft, side: Side, heights: readonly HandHeight[]): readonly HandHeight[] {
+function alongSideSeam(
+  { pieces }: Draft,
+  block: BlockName,
+  heights: readonly SheetHeight[],
+): readonly SheetHeight[] {
   const seam = pieces
-    .filter(({ block }) => block === side)
-    .flatMap(({ edges }) => edges.filter((edge) => edge.side));
+    .filter((piece) => piece.block === block)
+    .flatMap(({ edges }) => edges.filter((edge) => edge.isSideSeam));
   const top = Math.min(...seam.flatMap(({ points }) => points.map(({ y }) => y)));
   const above = heights.filter(({ y }) => y < top + ON_LINE_MM);
   // From a level on, the curve between its marks is the engine's own.
@@ -60,22 +64,22 @@ function alongSide({ pieces }: Draft, side: Side, heights: readonly HandHeight[]
 }
 
 function bustLineStep(
-  side: Side,
+  block: BlockName,
   bustLine: number,
   drawing: Drawing,
-  heights: readonly HandHeight[],
+  heights: readonly SheetHeight[],
   tape: Tape,
-): HandStep {
+): DraftingStep {
   const foot = heights[heights.length - 1]?.y ?? 0;
-  drawing.line(side, 'drawn', [
+  drawing.line(block, 'drawn', [
     { x: bustLine, y: 0 },
     { x: bustLine, y: foot },
   ]);
-  drawing.label(side, tape.said(bustLine), { x: bustLine, y: -4 }, 'middle');
+  drawing.label(block, tape.said(bustLine), { x: bustLine, y: -4 }, 'middle');
   return {
-    heading: `${SIDE_WORDS[side]}: the bust-point line`,
+    heading: `${SIDE_WORDS[block]}: the bust-point line`,
     sentences: [
-      side === 'front'
+      block === 'front'
         ? 'Draw an upright line at half the distance between the bust points: wedges stand in relation to it.'
         : 'Draw the same line on the back, where the bust points lie seen from behind, less half of the lacing gap.',
     ],
@@ -85,33 +89,33 @@ function bustLineStep(
 }
 
 function wedgeStep(
-  { sheet }: PlanInput,
-  side: Side,
+  { savedDraft }: PlanInput,
+  block: BlockName,
   wedge: DraftedWedge,
   drawing: Drawing,
-  heights: readonly HandHeight[],
+  heights: readonly SheetHeight[],
   tape: Tape,
-): HandStep {
-  const { axis, innerLeg, outerLeg, onCentre, run } = wedge;
-  drawing.down(side, 'drawn', innerLeg, heights);
-  drawing.down(side, 'drawn', outerLeg, heights);
+): DraftingStep {
+  const { axis, innerLeg, outerLeg, onCentre, extent } = wedge;
+  drawing.down(block, 'drawn', innerLeg, heights);
+  drawing.down(block, 'drawn', outerLeg, heights);
   let overlaps = false;
   const rows = heights.map(({ name, y, level }) => {
     const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
     overlaps ||= tape.round(outer) < tape.round(inner);
-    for (const x of onCentre ? [outer] : [inner, outer]) drawing.spot(side, { x, y });
-    if (level !== null) drawing.label(side, tape.said(outer - inner), { x: outer + 4, y: y - 2 }, 'start');
+    for (const x of onCentre ? [outer] : [inner, outer]) drawing.spot(block, { x, y });
+    if (level !== null) drawing.label(block, tape.said(outer - inner), { x: outer + 4, y: y - 2 }, 'start');
     const legs = onCentre ? [outer] : [xAt(axis, y), inner, outer];
     return [name, tape.said(outer - inner), ...legs.map(tape.said)];
   });
-  const name = wedgeNameOf(wedge.id, sheet.style);
+  const name = wedgeNameOf(wedge.id, savedDraft.style);
   return {
-    heading: `${SIDE_WORDS[side]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    heading: `${SIDE_WORDS[block]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
     sentences: [
       onCentre
         ? 'Mark its outer leg on each line, measured from the centre line, which is its inner leg.'
         : 'Mark its two legs on each line, measured from the centre line: half of the intake to either side of its axis.',
-      `Draw each leg as one smooth curve through its marks, without a bulge between two of them; ${endsOf(run, heights)}.`,
+      `Draw each leg as one smooth curve through its marks, without a bulge between two of them; ${endsOf(extent, heights)}.`,
       ...(overlaps
         ? ['Where the intake is less than nothing the legs overlap: cloth is added there, not taken.']
         : []),
@@ -129,7 +133,7 @@ function wedgeStep(
 }
 
 /** What a leg does at its two ends. A point that is not among the heights is none: there the dart is open at the edge. */
-function endsOf({ upper, lower }: DraftedWedge['run'], heights: readonly HandHeight[]): string {
+function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly SheetHeight[]): string {
   const isPoint = (point: number | null): boolean =>
     point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
   const [above, below] = [isPoint(upper), isPoint(lower)];
@@ -141,20 +145,20 @@ function endsOf({ upper, lower }: DraftedWedge['run'], heights: readonly HandHei
 
 function sideStep(
   { draft }: PlanInput,
-  side: Side,
+  block: BlockName,
   drawing: Drawing,
-  heights: readonly HandHeight[],
+  heights: readonly SheetHeight[],
   tape: Tape,
-): HandStep {
-  const seam = draft.blocks?.[side].sideSeam;
+): DraftingStep {
+  const seam = draft.blocks?.[block].sideSeam;
   const rows: string[][] = [];
   if (seam) {
-    drawing.down(side, 'drawn', seam, heights);
+    drawing.down(block, 'drawn', seam, heights);
     for (const { name, y, level } of heights) {
       const x = xAt(seam, y);
-      drawing.spot(side, { x, y });
-      if (level !== null) drawing.label(side, tape.said(x), { x: x + 5, y: y - 2 }, 'start');
-      const net = draft.levels.find((each) => each.name === level)?.net[side];
+      drawing.spot(block, { x, y });
+      if (level !== null) drawing.label(block, tape.said(x), { x: x + 5, y: y - 2 }, 'start');
+      const net = draft.levels.find((each) => each.name === level)?.net[block];
       // The sum is made to be right on the tape: what the wedges take is the difference of what is read.
       rows.push(
         net === undefined
@@ -164,7 +168,7 @@ function sideStep(
     }
   }
   return {
-    heading: `${SIDE_WORDS[side]}: the side seam`,
+    heading: `${SIDE_WORDS[block]}: the side seam`,
     sentences: [
       'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
       'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',

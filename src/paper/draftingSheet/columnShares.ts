@@ -2,7 +2,7 @@
 
 import { textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
-import type { HandTable } from './draftingStep';
+import type { StepTable } from './draftingStep';
 
 /** Kept free at the right of each column. mm */
 const AIR_MM = 3;
@@ -19,7 +19,7 @@ export interface TableSizes {
  * longest word, as far as the words have room at all.
  */
 export function columnShares(
-  { columns, rows }: HandTable,
+  { columns, rows }: StepTable,
   widthMm: number,
   { headPt, cellPt }: TableSizes,
 ): number[] {

@@ -3,7 +3,7 @@
 import { pieceLabel, wedgeNameOf } from '../../document';
 import { distance, polylineLength } from '../../engine';
 import type { PlanInput } from '../placePanels';
-import type { HandStep } from './draftingStep';
+import type { DraftingStep } from './draftingStep';
 import { startDrawing } from './figure';
 import { heightsOf } from './heights';
 import type { Tape } from './tape';
@@ -12,7 +12,7 @@ import type { Tape } from './tape';
 const MEETING_MM = 0.1;
 
 /** One step; none where the draft has no darts. */
-export function dartSteps({ draft, sheet }: PlanInput, tape: Tape): HandStep[] {
+export function dartSteps({ draft, savedDraft }: PlanInput, tape: Tape): DraftingStep[] {
   const drawing = startDrawing(draft, heightsOf(draft, tape), ['front', 'back']);
   const points: string[][] = [];
   const legs: string[][] = [];
@@ -20,7 +20,7 @@ export function dartSteps({ draft, sheet }: PlanInput, tape: Tape): HandStep[] {
   for (const piece of draft.pieces) {
     for (const edge of piece.edges) drawing.line(piece.block, 'done', edge.points);
     for (const { wedge, inner, outer, open } of piece.darts) {
-      const name = `${pieceLabel(piece)}, ${wedgeNameOf(wedge, sheet.style).toLowerCase()}`;
+      const name = `${pieceLabel(piece)}, ${wedgeNameOf(wedge, savedDraft.style).toLowerCase()}`;
       drawing.line(piece.block, 'drawn', inner);
       drawing.line(piece.block, 'drawn', outer);
       const ends = [

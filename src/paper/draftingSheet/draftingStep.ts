@@ -2,40 +2,40 @@
 
 import type { Point } from '../../engine';
 
-export interface HandTable {
+export interface StepTable {
   readonly columns: readonly string[];
   /** As many cells as there are columns; numbers as they are read off the tape. */
   readonly rows: readonly (readonly string[])[];
 }
 
 /** `guide`: what only helps. `done`: drawn in a step before. `drawn`: what this step draws. */
-export type HandLineKind = 'guide' | 'done' | 'drawn';
+export type FigureLineKind = 'guide' | 'done' | 'drawn';
 
-export interface HandFigure {
+export interface SheetFigure {
   /** x to the right, y down, mm of the draft; everything lies from 0 to width and height. */
   readonly widthMm: number;
   readonly heightMm: number;
-  readonly lines: readonly { readonly kind: HandLineKind; readonly points: readonly Point[] }[];
+  readonly lines: readonly { readonly kind: FigureLineKind; readonly points: readonly Point[] }[];
   /** Small rings round points to be marked. */
   readonly spots: readonly Point[];
-  readonly labels: readonly HandLabel[];
+  readonly labels: readonly FigureLabel[];
 }
 
-export interface HandLabel {
+export interface FigureLabel {
   readonly text: string;
   readonly at: Point;
   /** Which end of the text stands at the point. */
   readonly anchor: 'start' | 'middle' | 'end';
 }
 
-export interface HandStep {
+export interface DraftingStep {
   readonly heading: string;
   readonly sentences: readonly string[];
-  readonly tables: readonly HandTable[];
-  readonly figure: HandFigure | null;
+  readonly tables: readonly StepTable[];
+  readonly figure: SheetFigure | null;
 }
 
-export interface HandSheet {
+export interface DraftingSheet {
   readonly client: string;
   readonly draft: string;
   readonly date: string;
@@ -44,5 +44,5 @@ export interface HandSheet {
   /** What holds for the whole sheet, before the first step. */
   readonly remarks: readonly string[];
   /** Numbered from 1 in their order. */
-  readonly steps: readonly HandStep[];
+  readonly steps: readonly DraftingStep[];
 }

@@ -4,7 +4,7 @@ import { pieceLabel } from '../../document';
 import { type Piece, polylineLength } from '../../engine';
 import type { PlanInput } from '../placePanels';
 import { isBand } from './bandSteps';
-import type { HandStep, HandTable } from './draftingStep';
+import type { DraftingStep, StepTable } from './draftingStep';
 import type { Tape } from './tape';
 
 const KINDS = ['modesty', 'facing', 'strap'] as const;
@@ -18,7 +18,7 @@ const SENTENCES: Readonly<Record<Kind, string>> = {
   strap: 'Straps: rule each as a rectangle; it is folded along its middle and sewn.',
 };
 
-export function extraSteps(input: PlanInput, tape: Tape): HandStep[] {
+export function extraSteps(input: PlanInput, tape: Tape): DraftingStep[] {
   const pieces = input.draft.extras.filter((piece) => !isBand(piece));
   const found = KINDS.filter((kind) => pieces.some((piece) => kindOf(piece) === kind));
   if (found.length === 0) return [];
@@ -44,8 +44,13 @@ export function extraSteps(input: PlanInput, tape: Tape): HandStep[] {
 
 const kindOf = ({ id }: Piece): Kind | undefined => KINDS.find((kind) => id.endsWith(kind));
 
-function tableOf(kind: Kind, pieces: readonly Piece[], { draft, sheet }: PlanInput, tape: Tape): HandTable {
-  const { closure, extras = {} } = sheet.style;
+function tableOf(
+  kind: Kind,
+  pieces: readonly Piece[],
+  { draft, savedDraft }: PlanInput,
+  tape: Tape,
+): StepTable {
+  const { closure, extras = {} } = savedDraft.style;
   const { modesty, facing, straps } = extras;
   const lacedLength = (piece: Piece): string => {
     const panel = draft.pieces.find(({ block, number }) => block === piece.block && number === 1);

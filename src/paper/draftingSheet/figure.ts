@@ -1,16 +1,23 @@
 // Figures of a drafting sheet: the blocks side by side, front from its centre to the right, back from its centre to the left.
 
-import { type Draft, type Piece, type Point, pointsDown, type Side, type SmoothLine } from '../../engine';
-import type { HandFigure, HandLabel, HandLineKind } from './draftingStep';
-import type { HandHeight } from './heights';
+import {
+  type BlockName,
+  type Draft,
+  type Piece,
+  type Point,
+  pointsDown,
+  type SmoothLine,
+} from '../../engine';
+import type { FigureLabel, FigureLineKind, SheetFigure } from './draftingStep';
+import type { SheetHeight } from './heights';
 
 export interface Drawing {
-  line(side: Side, kind: HandLineKind, points: readonly Point[]): void;
+  line(block: BlockName, kind: FigureLineKind, points: readonly Point[]): void;
   /** A line of the block between two of these heights; without any nothing is drawn. */
-  down(side: Side, kind: HandLineKind, line: SmoothLine, between: readonly HandHeight[]): void;
-  spot(side: Side, point: Point): void;
-  label(side: Side, text: string, point: Point, anchor: HandLabel['anchor']): void;
-  done(): HandFigure;
+  down(block: BlockName, kind: FigureLineKind, line: SmoothLine, between: readonly SheetHeight[]): void;
+  spot(block: BlockName, point: Point): void;
+  label(block: BlockName, text: string, point: Point, anchor: FigureLabel['anchor']): void;
+  done(): SheetFigure;
 }
 
 /** Room round the blocks for labels, and between them; mm of the draft. */
@@ -28,63 +35,63 @@ const ABOVE_MM = 25;
  */
 export function startDrawing(
   draft: Draft,
-  heights: readonly HandHeight[],
-  sides: readonly Side[],
+  heights: readonly SheetHeight[],
+  blocks: readonly BlockName[],
   fromShoulder = false,
 ): Drawing {
   const widths = { front: widthOf(draft, 'front'), back: widthOf(draft, 'back') };
   const widthMm =
-    sides.reduce((sum, side) => sum + widths[side], (sides.length - 1) * BETWEEN_MM) + 2 * RIM_MM;
+    blocks.reduce((sum, block) => sum + widths[block], (blocks.length - 1) * BETWEEN_MM) + 2 * RIM_MM;
   const upper = fromShoulder ? 0 : Math.min(...heights.map(({ y }) => y)) - ABOVE_MM;
   const top = Math.min(upper, ...draft.pieces.map((piece) => extent(piece).top));
   const foot = Math.max(...heights.map(({ y }) => y), ...draft.pieces.map((piece) => extent(piece).foot));
-  const place = (side: Side, { x, y }: Point): Point => ({
-    x: side === 'front' ? RIM_MM + x : widthMm - RIM_MM - x,
+  const place = (block: BlockName, { x, y }: Point): Point => ({
+    x: block === 'front' ? RIM_MM + x : widthMm - RIM_MM - x,
     y: y - top + HEAD_MM,
   });
-  const lines: { kind: HandLineKind; points: readonly Point[] }[] = [];
+  const lines: { kind: FigureLineKind; points: readonly Point[] }[] = [];
   const spots: Point[] = [];
-  const labels: HandLabel[] = [];
+  const labels: FigureLabel[] = [];
   const drawing: Drawing = {
-    line(side, kind, points) {
-      lines.push({ kind, points: points.map((point) => place(side, point)) });
+    line(block, kind, points) {
+      lines.push({ kind, points: points.map((point) => place(block, point)) });
     },
-    down(side, kind, line, between) {
+    down(block, kind, line, between) {
       const [first, last] = [between[0], between[between.length - 1]];
-      if (first && last) drawing.line(side, kind, pointsDown(line, first.y, last.y));
+      if (first && last) drawing.line(block, kind, pointsDown(line, first.y, last.y));
     },
-    spot(side, point) {
-      spots.push(place(side, point));
+    spot(block, point) {
+      spots.push(place(block, point));
     },
-    label(side, text, point, anchor) {
+    label(block, text, point, anchor) {
       const turned = { start: 'end', end: 'start', middle: 'middle' } as const;
-      labels.push({ text, at: place(side, point), anchor: side === 'back' ? turned[anchor] : anchor });
+      labels.push({ text, at: place(block, point), anchor: block === 'back' ? turned[anchor] : anchor });
     },
     done: () => ({ widthMm, heightMm: foot - top + HEAD_MM + FOOT_MM, lines, spots, labels }),
   };
-  for (const side of sides) {
+  for (const block of blocks) {
     if (fromShoulder)
-      drawing.line(side, 'guide', [
+      drawing.line(block, 'guide', [
         { x: 0, y: 0 },
-        { x: widths[side], y: 0 },
+        { x: widths[block], y: 0 },
       ]);
-    drawing.line(side, 'done', [
+    drawing.line(block, 'done', [
       { x: 0, y: top },
       { x: 0, y: foot },
     ]);
     for (const { y, level } of heights)
       if (level !== null)
-        drawing.line(side, 'guide', [
+        drawing.line(block, 'guide', [
           { x: 0, y },
-          { x: widths[side], y },
+          { x: widths[block], y },
         ]);
   }
   return drawing;
 }
 
-function widthOf({ blocks, pieces }: Draft, side: Side): number {
-  const own = pieces.filter((piece) => piece.block === side).map((piece) => extent(piece).right);
-  return Math.max(100, ...(blocks?.[side].width.values() ?? []), ...own);
+function widthOf({ blocks, pieces }: Draft, block: BlockName): number {
+  const own = pieces.filter((piece) => piece.block === block).map((piece) => extent(piece).right);
+  return Math.max(100, ...(blocks?.[block].width.values() ?? []), ...own);
 }
 
 function extent({ edges }: Piece): { top: number; foot: number; right: number } {

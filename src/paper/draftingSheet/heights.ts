@@ -4,7 +4,7 @@ import { LEVEL_WORDS } from '../../document';
 import type { Draft, DraftedWedge, LevelName } from '../../engine';
 import type { Tape } from './tape';
 
-export interface HandHeight {
+export interface SheetHeight {
   readonly name: string;
   /** mm below the shoulder level. */
   readonly y: number;
@@ -21,7 +21,7 @@ const MOST_APART_MM = 60;
 const ONE_LINE_MM = 1;
 
 /** The levels that shape the garment, and the level lines of top edge and hem, from the top down. */
-export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): HandHeight[] {
+export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): SheetHeight[] {
   if (!span) return [];
   const reached = pieces.flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ y }) => y)));
   const [upper, lower] = reached.reduce(
@@ -30,7 +30,7 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): Ha
   );
   const above = levels.filter(({ y }) => y <= upper + ONE_LINE_MM).at(-1)?.y ?? -Infinity;
   const below = levels.find(({ y }) => y >= lower - ONE_LINE_MM)?.y ?? Infinity;
-  const lines: HandHeight[] = levels
+  const lines: SheetHeight[] = levels
     .filter(({ y }) => y >= above && y <= below)
     .map(({ name, y }) => ({ name: capital(LEVEL_WORDS[name]), y, level: name }));
   for (const [name, y] of [
@@ -51,10 +51,14 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): Ha
 }
 
 /** Where a wedge turns or ends between two levels, and is given its numbers too; `chest` is the height of the first level. */
-function turnsOf({ outerLeg, run }: DraftedWedge, chest: number, tape: Tape): Omit<HandHeight, 'level'>[] {
+function turnsOf(
+  { outerLeg, extent }: DraftedWedge,
+  chest: number,
+  tape: Tape,
+): Omit<SheetHeight, 'level'>[] {
   // Above the levels a leg is led on to mid-shoulder and, so that it ends as it runs, a little past it.
   const middle = Math.max(...outerLeg.ys.filter((y) => y < chest));
-  const isPoint = (y: number): boolean => y === run.upper || y === run.lower;
+  const isPoint = (y: number): boolean => y === extent.upper || y === extent.lower;
   return outerLeg.ys.flatMap((y) => {
     if (isPoint(y)) return [{ name: `Dart point at ${tape.said(y)}`, y }];
     if (y < chest) return y === middle ? [{ name: MID_SHOULDER, y }] : [];
@@ -63,13 +67,13 @@ function turnsOf({ outerLeg, run }: DraftedWedge, chest: number, tape: Tape): Om
 }
 
 /** The same with guide heights between lines that lie far apart. */
-export function heightsOf(draft: Draft, tape: Tape): HandHeight[] {
+export function heightsOf(draft: Draft, tape: Tape): SheetHeight[] {
   const lines = linesOf(draft, tape);
   return lines.flatMap((line, i) => {
     const before = lines[i - 1];
     if (!before) return [line];
     const parts = Math.ceil((line.y - before.y) / MOST_APART_MM);
-    const between = Array.from({ length: parts - 1 }, (_, n): HandHeight => {
+    const between = Array.from({ length: parts - 1 }, (_, n): SheetHeight => {
       const y = tape.round(before.y + ((line.y - before.y) * (n + 1)) / parts);
       return { name: `Guide at ${tape.said(y)}`, y, level: null };
     });

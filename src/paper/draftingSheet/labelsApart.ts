@@ -1,12 +1,12 @@
 // Labels of a figure that would touch, moved apart as little as will do.
 
-import type { HandLabel } from './draftingStep';
+import type { FigureLabel } from './draftingStep';
 
 /**
  * Labels in their order, those that stand over each other at least `lineMm` apart from baseline to baseline and each group about
  * where it stood. Labels whose points lie farther from each other than `reachMm` across do not meet. mm of the figure.
  */
-export function labelsApart(labels: readonly HandLabel[], lineMm: number, reachMm: number): HandLabel[] {
+export function labelsApart(labels: readonly FigureLabel[], lineMm: number, reachMm: number): FigureLabel[] {
   const down = labels.map((label, i) => ({ label, i })).sort((a, b) => a.label.at.y - b.label.at.y);
   const columns: (typeof down)[] = [];
   for (const each of down) {
@@ -26,7 +26,7 @@ export function labelsApart(labels: readonly HandLabel[], lineMm: number, reachM
   return moved;
 }
 
-const meets = (a: HandLabel, b: HandLabel, reachMm: number): boolean =>
+const meets = (a: FigureLabel, b: FigureLabel, reachMm: number): boolean =>
   a.anchor === b.anchor && Math.abs(a.at.x - b.at.x) < reachMm;
 
 /** Heights from the top down, none nearer to the one before than `least`: neighbours that are, stand evenly about their mean. */

@@ -14,7 +14,7 @@ import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
 import { zipOn, zipSentences } from '../zips';
 import { dartSteps } from './dartSteps';
-import type { HandStep, HandTable } from './draftingStep';
+import type { DraftingStep, StepTable } from './draftingStep';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import { heightsOf, MID_SHOULDER } from './heights';
@@ -23,7 +23,7 @@ import { ON_THE_LINE, type Tape } from './tape';
 
 const BOTH = ['front', 'back'] as const;
 
-export function panelSteps(input: PlanInput, tape: Tape): HandStep[] {
+export function panelSteps(input: PlanInput, tape: Tape): DraftingStep[] {
   return [
     truingStep(input, tape),
     ...shoulderSteps(input, tape),
@@ -37,7 +37,7 @@ export function panelSteps(input: PlanInput, tape: Tape): HandStep[] {
 
 // ── truing ──
 
-function truingStep({ draft }: PlanInput, tape: Tape): HandStep {
+function truingStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   const heights = heightsOf(draft, tape);
   const drawing = startDrawing(draft, heights, BOTH);
   const middle = heights.find(({ name }) => name === MID_SHOULDER);
@@ -108,19 +108,19 @@ function endsDown({ points }: Edge): Point[] {
 
 // ── top edge, hem and every other edge that is drawn freely ──
 
-function edgesStep({ draft }: PlanInput, tape: Tape): HandStep {
+function edgesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
-  const tables = BOTH.flatMap((side): HandTable[] => {
-    const pieces = draft.pieces.filter(({ block }) => block === side);
+  const tables = BOTH.flatMap((block): StepTable[] => {
+    const pieces = draft.pieces.filter((piece) => piece.block === block);
     const rows = pieces.flatMap((piece) =>
       piece.edges.flatMap((edge): string[][] => {
         if (edge.role !== 'hem' && (edge.role !== 'top' || isShouldered(piece))) {
-          drawing.line(side, 'done', edge.points);
+          drawing.line(block, 'done', edge.points);
           return [];
         }
         const guides = guidesOn(fromCentre(edge.points), tape);
-        drawing.line(side, 'drawn', edge.points);
-        for (const guide of guides) drawing.spot(side, guide);
+        drawing.line(block, 'drawn', edge.points);
+        for (const guide of guides) drawing.spot(block, guide);
         return guides.map(({ x, y }, i) => [
           i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
           tape.said(x),
@@ -144,7 +144,7 @@ function edgesStep({ draft }: PlanInput, tape: Tape): HandStep {
 
 // ── drill marks ──
 
-function drillStep({ draft }: PlanInput, tape: Tape): HandStep[] {
+function drillStep({ draft }: PlanInput, tape: Tape): DraftingStep[] {
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
   const rows = draft.pieces.flatMap((piece) => {
     for (const { points } of piece.edges) drawing.line(piece.block, 'done', points);
@@ -170,7 +170,7 @@ function drillStep({ draft }: PlanInput, tape: Tape): HandStep[] {
 
 // ── allowances ──
 
-function allowanceStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
+function allowanceStep({ draft, savedDraft }: PlanInput, tape: Tape): DraftingStep {
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
   const rows = draft.pieces.flatMap((piece) => {
     for (const { points } of piece.edges) drawing.line(piece.block, 'drawn', points);
@@ -181,7 +181,7 @@ function allowanceStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
       if (edge.dart !== undefined) return [];
       const to = edge.mate ? ` to ${pieceLabelOf(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
-      const zip = zipOn(piece, edge, sheet.style);
+      const zip = zipOn(piece, edge, savedDraft.style);
       const said = edge === foldOf(piece) ? 'on the fold' : zip === null ? allowance : `${allowance}, ${zip}`;
       return `${edgeName(edge, piece)}${to}: ${said}`;
     });
@@ -192,8 +192,8 @@ function allowanceStep({ draft, sheet }: PlanInput, tape: Tape): HandStep {
     sentences: [
       'Trace each panel onto its own paper with its number, its balance marks and its grain line, which runs with the centre line. The cloth of the wedges falls away between the panels.',
       'Draw the cut line outside the sew line by the allowance of each edge.',
-      ...zipSentences(sheet.style),
-      ...(turnsHemUp(sheet.style) ? [TURNED_HEM] : []),
+      ...zipSentences(savedDraft.style),
+      ...(turnsHemUp(savedDraft.style) ? [TURNED_HEM] : []),
     ],
     tables: [{ columns: ['Panel', 'Cut', 'Allowance of each edge'], rows }],
     figure: drawing.done(),
@@ -206,7 +206,7 @@ function middleOf({ grain: [top, foot] }: Piece): Point {
 
 // ── proof ──
 
-function proofStep({ draft }: PlanInput, tape: Tape): HandStep {
+function proofStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   const rows = draft.proof.ledger
     .filter(({ sewnGirth }) => sewnGirth !== null)
     .map(({ level, widths, targetGirth }) => {

@@ -3,13 +3,13 @@
 import type { PlanInput } from '../placePanels';
 import { escaped, mm } from '../svg/markup';
 import { cleaned } from '../text/writable';
-import { handSheet } from './draftingSheet';
-import type { HandFigure, HandLineKind, HandStep, HandTable } from './draftingStep';
+import { draftingSheet } from './draftingSheet';
+import type { DraftingStep, FigureLineKind, SheetFigure, StepTable } from './draftingStep';
 import { labelsApart } from './labelsApart';
 
 /** The text of the file. Whatever the names hold is written as text. Same input, same text. */
 export function sheetHtml(input: PlanInput): string {
-  const { client, draft, date, warning, remarks, steps } = handSheet(input);
+  const { client, draft, date, warning, remarks, steps } = draftingSheet(input);
   const [who, what, when] = [client, draft, date].map(cleaned) as [string, string, string];
   const title = ['Drafting sheet', who, what].filter((part) => part !== '').join(', ');
   return [
@@ -42,7 +42,7 @@ export function sheetHtml(input: PlanInput): string {
   ].join('\n');
 }
 
-function stepSection({ heading, sentences, tables, figure }: HandStep, i: number): string {
+function stepSection({ heading, sentences, tables, figure }: DraftingStep, i: number): string {
   return [
     `<section${figure ? '' : ' class="plain"'}>`,
     `<div><h2>${i + 1}. ${escaped(heading)}</h2>`,
@@ -54,7 +54,7 @@ function stepSection({ heading, sentences, tables, figure }: HandStep, i: number
   ].join('\n');
 }
 
-function tableMarkup({ columns, rows }: HandTable): string {
+function tableMarkup({ columns, rows }: StepTable): string {
   const cell = (text: string, i: number): string =>
     i === 0 ? `<th scope="row">${escaped(text)}</th>` : `<td>${escaped(text)}</td>`;
   return [
@@ -72,12 +72,12 @@ const FIGURE_PX = 300;
 const FIGURE_HIGH_PX = 310;
 const LETTER_PX = 11;
 
-const KINDS: readonly HandLineKind[] = ['guide', 'done', 'drawn'];
+const KINDS: readonly FigureLineKind[] = ['guide', 'done', 'drawn'];
 
-function figureMarkup({ widthMm, heightMm, lines, spots, labels }: HandFigure, heading: string): string {
+function figureMarkup({ widthMm, heightMm, lines, spots, labels }: SheetFigure, heading: string): string {
   const widthPx = Math.round(Math.min(FIGURE_PX, (FIGURE_HIGH_PX * widthMm) / heightMm));
   const perPx = widthMm / widthPx;
-  const path = (kind: HandLineKind): string => {
+  const path = (kind: FigureLineKind): string => {
     const d = lines
       .filter((line) => line.kind === kind)
       .map(({ points }) => `M${points.map(({ x, y }) => `${mm(x)} ${mm(y)}`).join('L')}`)

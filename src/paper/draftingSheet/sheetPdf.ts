@@ -9,8 +9,8 @@ import type { PaperChoice } from '../sheets/papers';
 import { MM_PER_POINT, shortened, textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { columnShares } from './columnShares';
-import { handSheet } from './draftingSheet';
-import type { HandFigure, HandLineKind, HandSheet, HandStep, HandTable } from './draftingStep';
+import { draftingSheet } from './draftingSheet';
+import type { DraftingSheet, DraftingStep, FigureLineKind, SheetFigure, StepTable } from './draftingStep';
 import { labelsApart } from './labelsApart';
 
 const NAME: FlowText = { sizePt: 18, bold: true };
@@ -36,7 +36,7 @@ const FOOT_MM = 140;
  * same bytes.
  */
 export async function sheetPdf(input: PlanInput, paper: PaperChoice): Promise<Uint8Array> {
-  const sheet = handSheet(input);
+  const sheet = draftingSheet(input);
   const [widthMm, heightMm] = [
     Math.min(paper.widthMm, paper.heightMm),
     Math.max(paper.widthMm, paper.heightMm),
@@ -46,14 +46,17 @@ export async function sheetPdf(input: PlanInput, paper: PaperChoice): Promise<Ui
   const pdf = await pdfFile(title, JSON.stringify([sheet, widthMm, heightMm]), input.letters);
   const newPage = (): Pen => pdf.page(widthMm, heightMm);
   const page = { widthMm, heightMm, marginMm: Math.max(paper.marginMm, 10) };
-  drawHandSheet(
+  drawDraftingSheet(
     flowOver(newPage, page, shortened(['Drafting sheet', ...what].join(' · '), 7, false, FOOT_MM)),
     sheet,
   );
   return pdf.bytes();
 }
 
-function drawHandSheet(flow: Flow, { client, draft, date, warning, remarks, steps }: HandSheet): void {
+function drawDraftingSheet(
+  flow: Flow,
+  { client, draft, date, warning, remarks, steps }: DraftingSheet,
+): void {
   flow.text(client, NAME);
   flow.text(['Drafting sheet', draft, date].filter((part) => part !== '').join(' · '), FACTS);
   if (warning !== null) flow.text(warning, WARNING);
@@ -62,7 +65,7 @@ function drawHandSheet(flow: Flow, { client, draft, date, warning, remarks, step
   if (steps.length === 0) flow.text('There is nothing to draw yet.', BODY);
 }
 
-function drawStep(flow: Flow, { sentences, tables, figure }: HandStep, heading: string): void {
+function drawStep(flow: Flow, { sentences, tables, figure }: DraftingStep, heading: string): void {
   const right = figure ? FIGURE_MM + GUTTER_MM : 0;
   const scale = figure ? Math.min(FIGURE_MM / figure.widthMm, FIGURE_MOST_MM / figure.heightMm) : 0;
   const figureMm = figure ? figure.heightMm * scale : 0;
@@ -74,7 +77,7 @@ function drawStep(flow: Flow, { sentences, tables, figure }: HandStep, heading: 
     (sum, sentence) => sum + flow.heightOf(sentence, body),
     flow.heightOf(heading, head),
   );
-  const sharesOf = (table: HandTable): number[] =>
+  const sharesOf = (table: StepTable): number[] =>
     columnShares(table, flow.widthMm - right, { headPt: COLUMNS.sizePt, cellPt: CELLS.sizePt });
   const table = tables.reduce((sum, each) => {
     const { columns: names, rows } = each;
@@ -104,7 +107,7 @@ function drawStep(flow: Flow, { sentences, tables, figure }: HandStep, heading: 
   if (flow.page === page && flow.y < top + figureMm) flow.space(top + figureMm - flow.y);
 }
 
-const LINE_KINDS: Readonly<Record<HandLineKind, 'mapBlank' | 'mapPanel' | 'cut'>> = {
+const LINE_KINDS: Readonly<Record<FigureLineKind, 'mapBlank' | 'mapPanel' | 'cut'>> = {
   guide: 'mapBlank',
   done: 'mapPanel',
   drawn: 'cut',
@@ -112,7 +115,7 @@ const LINE_KINDS: Readonly<Record<HandLineKind, 'mapBlank' | 'mapPanel' | 'cut'>
 
 function drawFigure(
   pen: Pen,
-  { widthMm, lines, spots, labels }: HandFigure,
+  { widthMm, lines, spots, labels }: SheetFigure,
   scale: number,
   corner: Point,
 ): void {

@@ -1,9 +1,9 @@
 // Neckline, shoulder and armhole of a shouldered block by numbers, and the shoulder seam measured.
 
 import { edgeName, pieceLabel, pieceLabelOf } from '../../document';
-import type { Edge, Piece, Point, Side } from '../../engine';
+import type { BlockName, Edge, Piece, Point } from '../../engine';
 import type { PlanInput } from '../placePanels';
-import type { HandStep, HandTable } from './draftingStep';
+import type { DraftingStep, StepTable } from './draftingStep';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import { heightsOf } from './heights';
@@ -13,13 +13,13 @@ import type { Tape } from './tape';
 export const isShouldered = ({ edges }: Piece): boolean => edges.some(({ role }) => role === 'shoulder');
 
 /** A step a block, the shoulder seam at the second; none where the draft is strapless. */
-export function shoulderSteps(input: PlanInput, tape: Tape): HandStep[] {
+export function shoulderSteps(input: PlanInput, tape: Tape): DraftingStep[] {
   const pieces = input.draft.pieces.filter(isShouldered);
-  const sides = (['front', 'back'] as const).filter((side) => pieces.some(({ block }) => block === side));
-  return sides.map((side, i) => {
-    const own = pieces.filter(({ block }) => block === side);
-    const step = blockStep(input, side, own, tape);
-    if (i < sides.length - 1) return step;
+  const blocks = (['front', 'back'] as const).filter((name) => pieces.some(({ block }) => block === name));
+  return blocks.map((name, i) => {
+    const own = pieces.filter(({ block }) => block === name);
+    const step = blockStep(input, name, own, tape);
+    if (i < blocks.length - 1) return step;
     return {
       ...step,
       sentences: [
@@ -31,19 +31,24 @@ export function shoulderSteps(input: PlanInput, tape: Tape): HandStep[] {
   });
 }
 
-function blockStep({ draft }: PlanInput, side: Side, pieces: readonly Piece[], tape: Tape): HandStep {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), [side], true);
+function blockStep(
+  { draft }: PlanInput,
+  block: BlockName,
+  pieces: readonly Piece[],
+  tape: Tape,
+): DraftingStep {
+  const drawing = startDrawing(draft, heightsOf(draft, tape), [block], true);
   const rows: string[][] = [];
   // From the centre outwards: at the top a piece's edges run the other way.
   for (const piece of pieces)
     for (const edge of [...piece.edges].reverse()) {
       if (!ABOVE.includes(edge.role)) {
-        drawing.line(side, 'done', edge.points);
+        drawing.line(block, 'done', edge.points);
         continue;
       }
       const guides = guidesOn(fromCentre(edge.points), tape);
-      drawing.line(side, 'drawn', edge.points);
-      for (const guide of guides) drawing.spot(side, guide);
+      drawing.line(block, 'drawn', edge.points);
+      for (const guide of guides) drawing.spot(block, guide);
       rows.push(
         ...guides.map(({ x, y }, i) => [
           i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
@@ -53,12 +58,12 @@ function blockStep({ draft }: PlanInput, side: Side, pieces: readonly Piece[], t
       );
     }
   const { neck, tip } = endsOfShoulder(pieces);
-  if (neck) drawing.label(side, tape.said(neck.x), { x: neck.x, y: -5 }, 'end');
+  if (neck) drawing.label(block, tape.said(neck.x), { x: neck.x, y: -5 }, 'end');
   if (tip)
-    drawing.label(side, `${tape.said(tip.x)}, ${tape.said(tip.y)}`, { x: tip.x + 5, y: tip.y }, 'start');
+    drawing.label(block, `${tape.said(tip.x)}, ${tape.said(tip.y)}`, { x: tip.x + 5, y: tip.y }, 'start');
   const parted = pieces.length > 1;
   return {
-    heading: `${side === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,
+    heading: `${block === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,
     sentences: [
       ...(neck && tip
         ? [
@@ -86,7 +91,7 @@ function endsOfShoulder(pieces: readonly Piece[]): { neck: Point | undefined; ti
   return { neck: points[0], tip: points.at(-1) };
 }
 
-function seamTable({ draft }: PlanInput, tape: Tape): HandTable[] {
+function seamTable({ draft }: PlanInput, tape: Tape): StepTable[] {
   const rows = draft.proof.seams
     .filter(({ kind }) => kind === 'shoulder')
     .map(({ a, b, lengthA, lengthB }) => [

@@ -1,29 +1,29 @@
 // The first steps: the lines of the draft, and what each half must measure along them.
 
 import type { PlanInput } from '../placePanels';
-import type { HandStep } from './draftingStep';
+import type { DraftingStep } from './draftingStep';
 import { startDrawing } from './figure';
 import { heightsOf, linesOf } from './heights';
 import type { Tape } from './tape';
 
 const BOTH = ['front', 'back'] as const;
 
-export function targetSteps(input: PlanInput, tape: Tape): HandStep[] {
+export function targetSteps(input: PlanInput, tape: Tape): DraftingStep[] {
   return [linesStep(input, tape), targetsStep(input, tape)];
 }
 
-function linesStep({ draft }: PlanInput, tape: Tape): HandStep {
+function linesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   const lines = linesOf(draft, tape);
   const heights = heightsOf(draft, tape);
   const drawing = startDrawing(draft, heights, BOTH, true);
   for (const { y } of lines)
-    for (const side of BOTH) {
-      const width = draft.blocks?.[side].sideSeam.xs.reduce((most, x) => Math.max(most, x), 0) ?? 0;
-      drawing.line(side, 'drawn', [
+    for (const block of BOTH) {
+      const width = draft.blocks?.[block].sideSeam.xs.reduce((most, x) => Math.max(most, x), 0) ?? 0;
+      drawing.line(block, 'drawn', [
         { x: 0, y },
         { x: width, y },
       ]);
-      if (side === 'front') drawing.label(side, tape.said(y), { x: -4, y }, 'end');
+      if (block === 'front') drawing.label(block, tape.said(y), { x: -4, y }, 'end');
     }
   return {
     heading: 'Centre lines and levels',
@@ -44,18 +44,18 @@ function linesStep({ draft }: PlanInput, tape: Tape): HandStep {
   };
 }
 
-function targetsStep({ draft }: PlanInput, tape: Tape): HandStep {
+function targetsStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   const used = new Set(linesOf(draft, tape).map(({ level }) => level));
   const levels = draft.levels.filter(({ name }) => used.has(name));
   const names = new Map(linesOf(draft, tape).map(({ level, name }) => [level, name]));
   const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH, true);
   for (const { y, net } of levels)
-    for (const side of BOTH) {
-      drawing.line(side, 'drawn', [
+    for (const block of BOTH) {
+      drawing.line(block, 'drawn', [
         { x: 0, y },
-        { x: net[side], y },
+        { x: net[block], y },
       ]);
-      drawing.label(side, tape.said(net[side]), { x: net[side] / 2, y: y - 3 }, 'middle');
+      drawing.label(block, tape.said(net[block]), { x: net[block] / 2, y: y - 3 }, 'middle');
     }
   const gaps = levels.map(({ bodyGirth, ease, net }) => (bodyGirth + ease) / 2 - net.front - net.back);
   const gap = Math.max(0, ...gaps);

@@ -29,7 +29,7 @@ export function patternDxf(input: PlanInput): string {
     rows.filter((row) => row.piece === piece).flatMap(({ points }) => points);
   const names = blockNames(panels.map(({ piece }) => piece.id));
   const said = [
-    `Style Name: ${ascii(input.sheet.name)}`,
+    `Style Name: ${ascii(input.savedDraft.name)}`,
     `Client: ${ascii(input.client.name)}`,
     `Creation Date: ${ascii(input.date)}`,
     'Units: METRIC (1 unit = 1 mm)',

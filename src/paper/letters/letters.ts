@@ -32,7 +32,7 @@ const ALWAYS = Array.from({ length: 95 }, (_, i) => i + 32)
 /** What of an input is written in names and days that somebody typed. */
 interface Named {
   readonly client: { readonly name: string };
-  readonly sheet: { readonly name: string };
+  readonly savedDraft: { readonly name: string };
   readonly date: string;
 }
 
@@ -41,7 +41,7 @@ export async function withLetters<T extends Named>(
   input: T,
   files: FontFiles,
 ): Promise<T & { readonly letters?: Letters }> {
-  const letters = await lettersFor([input.client.name, input.sheet.name, input.date], files);
+  const letters = await lettersFor([input.client.name, input.savedDraft.name, input.date], files);
   return letters ? { ...input, letters } : input;
 }
 

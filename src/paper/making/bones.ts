@@ -3,7 +3,7 @@
 import { type Draft, type Point, polylineLength, type Style } from '../../engine';
 import { belowHeight } from './belowHeight';
 import { centreEdges, lacedEdges } from './lacedEdges';
-import { besideEdge } from './offsetEdge';
+import { offsetEdge } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** Where a bone runs; `piece` or `pieces` say on what. */
@@ -70,7 +70,7 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
     lacingPlaces(settings)
       .slice(0, settings.bonesAtLacing)
       .flatMap(({ beside, awayMm }) => {
-        const line = besideEdge(piece, edge, awayMm) ?? edge.points;
+        const line = offsetEdge(piece, edge, awayMm) ?? edge.points;
         return bone({ kind: 'lacing', piece: piece.id, beside }, times, piece.id, line);
       }),
   );

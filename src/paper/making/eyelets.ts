@@ -1,9 +1,9 @@
 // Where the eyelets go: closer at the waist, the waist itself midway between two of them, where the lace is drawn tight.
 
-import { type Draft, distance, HANDS, type Piece, type Point, polylineLength } from '../../engine';
+import { type Draft, distance, type Piece, type Point, polylineLength, SIDES } from '../../engine';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
-import { besideEdge, pointAt } from './offsetEdge';
+import { offsetEdge, pointAt } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */
@@ -22,10 +22,10 @@ export interface EyeletRow {
 /** A row for each laced edge that the draft has; none where nothing laces or an edge is too short for two eyelets. */
 export function eyeletsFor(draft: Draft, settings: MakingSettings): EyeletRow[] {
   return lacedEdges(draft).flatMap(({ piece, edge }) => {
-    const [hand] = HANDS.filter((each) => piece.id.startsWith(`${each}-`));
-    const { span } = (hand && draft.halves?.[hand]) ?? draft;
+    const [side] = SIDES.filter((each) => piece.id.startsWith(`${each}-`));
+    const { span } = (side && draft.halves?.[side]) ?? draft;
     const waist = span?.waist ?? null;
-    const line = besideEdge(piece, edge, settings.eyeletInset);
+    const line = offsetEdge(piece, edge, settings.eyeletInset);
     const row = line && rowOn(line, piece, waist, settings, timesCut(draft));
     return row ? [row] : [];
   });

@@ -18,8 +18,8 @@ export function fasteningsOf(draft: Draft, { closure }: Style): Fastening[] {
     if (!centre || (kind !== 'zip' && kind !== 'hooks')) return [];
     return [{ kind, place, edgeMm: polylineLength(centre.edge.points) }];
   });
-  const side = draft.proof.seams.find(({ kind }) => kind === 'side');
-  return closure.sideZip && side
-    ? [...centres, { kind: 'zip', place: 'side', edgeMm: side.lengthA }]
+  const sideSeam = draft.proof.seams.find(({ kind }) => kind === 'side');
+  return closure.sideZip && sideSeam
+    ? [...centres, { kind: 'zip', place: 'side', edgeMm: sideSeam.lengthA }]
     : centres;
 }

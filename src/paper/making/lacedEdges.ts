@@ -18,5 +18,5 @@ export function centreEdges({ pieces }: Draft, block: Piece['block']): PieceEdge
 
 /** The centre edges that are laced; with no gap they meet. */
 export function lacedEdges(draft: Draft): PieceEdge[] {
-  return draft.laced.flatMap((side) => centreEdges(draft, side));
+  return draft.laced.flatMap((block) => centreEdges(draft, block));
 }

@@ -1,7 +1,7 @@
 // The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
 
 import { formatLength, LEVEL_WORDS, pieceLabelOf, type Unit } from '../../document';
-import { HANDS, inches } from '../../engine';
+import { inches, SIDES } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces } from './bones';
 import type { EyeletRow } from './eyelets';
@@ -135,8 +135,8 @@ function boneName({ place }: Bone, settings: MakingSettings, said: Said): string
   if (place.kind === 'centreFront') return 'Centre front';
   const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
   const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
-  const hand = HANDS.find((each) => place.piece.startsWith(`${each}-`));
-  return `Lacing, ${hand ? `${hand}, ` : ''}${where}, ${said(away)} from the edge`;
+  const side = SIDES.find((each) => place.piece.startsWith(`${each}-`));
+  return `Lacing, ${side ? `${side}, ` : ''}${where}, ${said(away)} from the edge`;
 }
 
 // ── eyelets and lace ──

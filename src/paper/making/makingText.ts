@@ -13,9 +13,12 @@ export interface MakingNames {
   readonly remark: string | null;
 }
 
-export const makingNames = ({ client, sheet }: Pick<PlanInput, 'client' | 'sheet'>): MakingNames => ({
+export const makingNames = ({
+  client,
+  savedDraft,
+}: Pick<PlanInput, 'client' | 'savedDraft'>): MakingNames => ({
   client: client.name,
-  draft: sheet.name,
+  draft: savedDraft.name,
   unit: client.unit,
   remark: estimatedRemark(client),
 });

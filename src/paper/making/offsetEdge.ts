@@ -9,7 +9,7 @@ const PAST_END_MM = 80;
  * The line `awayMm` inside an edge, from the end that lies higher to the lower one, cut off where it leaves the panel.
  * Null where the edge has no length or the line does not meet the panel's outline at both ends.
  */
-export function besideEdge(piece: Piece, edge: Edge, awayMm: number): Point[] | null {
+export function offsetEdge(piece: Piece, edge: Edge, awayMm: number): Point[] | null {
   const inside = insideOf(edge.points, awayMm);
   const [first, last] = [inside[0], inside[inside.length - 1]];
   if (!first || !last || inside.length < 2) return null;

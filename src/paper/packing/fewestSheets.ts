@@ -5,7 +5,7 @@ import type { UprightPage } from '../sheets/uprightPage';
 import { nestOnSheets } from './nestOnSheets';
 import type { PackedWays } from './places';
 import { rowsOnSheets } from './rowsOnSheets';
-import { costOfPlan, type SheetPlan, settled, sheetsOfCost } from './sheetPlan';
+import { bestLayout, costOfPlan, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
 /**
  * Panels in rows, unless fewer sheets do for panels laid into each other's hollows; turned only where that saves another
@@ -23,5 +23,5 @@ export function fewestSheets(
   const upright = ways.map(([up]): PackedWays => [up]);
   best = nestOnSheets(upright, page, orientations, sheets()) ?? best;
   if (ways.some(([, down]) => down)) best = nestOnSheets(ways, page, orientations, sheets()) ?? best;
-  return settled(best, ways);
+  return bestLayout(best, ways);
 }

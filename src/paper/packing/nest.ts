@@ -4,7 +4,7 @@ import type { Profile } from './profile';
 import { type Laid, overAcross, overDown, type Span, TOUCH_MM } from './slide';
 
 /** What outlines are laid on, and what a place costs. */
-export interface Ground {
+export interface PackingArea {
   /** The places of a profile's corner, mm. */
   readonly across: (profile: Profile) => Span;
   readonly down: (profile: Profile) => Span;
@@ -28,15 +28,15 @@ export type Ways = readonly [Profile, Profile?];
  * A spot for each outline, in their order; null where one finds none that costs less than `most` leaves. An outline is turned
  * only where that costs less.
  */
-export function nest(outlines: readonly Ways[], ground: Ground, most: number): Spot[] | null {
+export function nest(outlines: readonly Ways[], area: PackingArea, most: number): Spot[] | null {
   const laid: Spot[] = [];
   let spent = 0;
   for (const ways of outlines) {
-    const { spot, cost } = cheapest(ways, laid, ground);
+    const { spot, cost } = cheapest(ways, laid, area);
     spent += cost;
     if (!spot || spent >= most) return null;
     laid.push(spot);
-    ground.take(spot);
+    area.take(spot);
   }
   return laid;
 }
@@ -44,20 +44,20 @@ export function nest(outlines: readonly Ways[], ground: Ground, most: number): S
 function cheapest(
   ways: Ways,
   laid: readonly Laid[],
-  ground: Ground,
+  area: PackingArea,
 ): { readonly spot: Spot | null; readonly cost: number } {
   let spot: Spot | null = null;
   let least = Infinity;
   for (const [turn, profile] of ways.entries()) {
     if (!profile) continue;
     const weigh = (x: number, y: number): void => {
-      const cost = ground.cost(profile, x, y);
+      const cost = area.cost(profile, x, y);
       if (cost < least) [spot, least] = [{ profile, x, y, turned: turn === 1 }, cost];
     };
     const { widthMm, heightMm } = profile;
-    const [across, down] = [ground.across(profile), ground.down(profile)];
-    const ys = [...ground.ys(profile)];
-    const xs = [...ground.xs(profile)];
+    const [across, down] = [area.across(profile), area.down(profile)];
+    const ys = [...area.ys(profile)];
+    const xs = [...area.xs(profile)];
     const beside = [...xs];
     for (const { x, y, profile: other } of laid) {
       ys.push(y, y + other.heightMm - heightMm, y + other.heightMm, y - heightMm);

@@ -10,7 +10,7 @@ import { nest } from './nest';
 import { type Order, ordersOf } from './orders';
 import { laidWay, movedPlaces, type PackedWays, type Place, placesOf, profilesOf } from './places';
 import type { Profile } from './profile';
-import { SHEET_COST, sheetGround, type Wish } from './sheetGround';
+import { SHEET_COST, sheetArea, type Wish } from './sheetArea';
 import { costOfPlan, RIM_MM, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
 type Orientation = Exclude<PaperChoice['orientation'], 'fewest'>;
@@ -32,7 +32,7 @@ export function nestOnSheets(
   for (const { order, wish } of tries.slice(0, affordable))
     for (const grid of grids) {
       const outlines = order.map((i) => profiles[i] as [Profile, Profile?]);
-      const spots = nest(outlines, sheetGround(grid, RIM_MM, wish), fewest * SHEET_COST);
+      const spots = nest(outlines, sheetArea(grid, RIM_MM, wish), fewest * SHEET_COST);
       if (!spots) continue;
       const plan = trimmed({ grid, places: placesOf(spots, order, ways) }, ways);
       const sheets = sheetsOfCost(costOfPlan(plan, ways));

@@ -1,7 +1,7 @@
 // Outlines on a strip of a given width, as short as is found: a roll, a projector's picture, a drawing.
 
 import { arrange } from './arrange';
-import { type Ground, nest } from './nest';
+import { nest, type PackingArea } from './nest';
 import { type Order, ordersOf } from './orders';
 import { boxOfPlaces, movedPlaces, type PackedWays, type Place, placesOf, profilesOf } from './places';
 import type { Profile } from './profile';
@@ -41,13 +41,13 @@ function nested(ways: readonly PackedWays[], widthMm: number): Place[][] {
   const { drafted, widest, tallest } = ordersOf(profiles);
   return [drafted, tallest, widest].flatMap((order: Order) => {
     const outlines = order.map((i) => profiles[i] as [Profile, Profile?]);
-    const spots = nest(outlines, rollGround(widthMm, outlines), Infinity);
+    const spots = nest(outlines, rollArea(widthMm, outlines), Infinity);
     return spots ? [placesOf(spots, order, ways)] : [];
   });
 }
 
 /** What counts is how far down the strip is used. */
-function rollGround(widthMm: number, outlines: readonly (readonly [Profile, Profile?])[]): Ground {
+function rollArea(widthMm: number, outlines: readonly (readonly [Profile, Profile?])[]): PackingArea {
   const most = outlines.reduce((sum, [{ heightMm }]) => sum + heightMm, 0);
   let used = 0;
   const foot = (y: number, { heightMm }: Profile): number => Math.max(used, y + heightMm);

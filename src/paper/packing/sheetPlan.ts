@@ -46,7 +46,7 @@ export function onOwnGrid(
 }
 
 /** Within the room that the sheets leave, all panels are moved so that fewer of them lie across a joint. */
-export function settled(plan: SheetPlan, ways: readonly PackedWays[]): SheetPlan {
+export function bestLayout(plan: SheetPlan, ways: readonly PackedWays[]): SheetPlan {
   const box = boxOfPlaces(ways, plan.places);
   if (!box) return plan;
   const room = roomOf(plan.grid);

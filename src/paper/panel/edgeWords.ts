@@ -12,7 +12,7 @@ export function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit, style: Sty
   const name = edgeName(edge, piece);
   if (edge === foldOf(piece)) return `${capital(name)} · place on fold`;
   const to = edge.mate ? `to ${pieceLabelOf(edge.mate.piece)}` : null;
-  const called = edge.role === 'seam' && !edge.side && to ? to : to ? `${name}, ${to}` : name;
+  const called = edge.role === 'seam' && !edge.isSideSeam && to ? to : to ? `${name}, ${to}` : name;
   const allowance =
     edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : 'no allowance';
   return [capital(called), allowance, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');

@@ -16,10 +16,10 @@ const LEAST_MAP_MM = 62;
 export function drawFirstPage(pen: Pen, input: PatternInput, layout: Layout): void {
   const { widthMm, heightMm, marginMm: margin } = layout.page;
   const [right, bottom] = [widthMm - margin, heightMm - margin];
-  const { client, sheet, date, paper } = input;
+  const { client, savedDraft, date, paper } = input;
   drawHead(
     pen,
-    { client: client.name, draft: sheet.name, facts: [date, paper.name] },
+    { client: client.name, draft: savedDraft.name, facts: [date, paper.name] },
     { left: margin, right, top: margin },
   );
 

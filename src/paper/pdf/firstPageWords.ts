@@ -60,10 +60,10 @@ export const onePageWords = ({ client }: PlanInput, correction: Correction | und
 
 const unitWords = (unit: PlanInput['client']['unit']): string => (unit === 'in' ? 'inches' : 'centimetres');
 
-function faults({ draft, client, sheet }: PlanInput): Paragraph[] {
+function faults({ draft, client, savedDraft }: PlanInput): Paragraph[] {
   const found = faultsOf(draft);
   if (found.length === 0) return [];
-  const context = { unit: client.unit, style: sheet.style };
+  const context = { unit: client.unit, style: savedDraft.style };
   const more = found.length - MOST_FAULTS;
   return [
     { kind: 'alarm', text: DO_NOT_CUT },
@@ -80,7 +80,7 @@ function estimates({ client }: PlanInput): Paragraph[] {
 }
 
 /** The allowances that the pieces carry, each with the edges that have it. */
-function allowances({ draft, client, sheet }: PlanInput): Paragraph[] {
+function allowances({ draft, client, savedDraft }: PlanInput): Paragraph[] {
   const found = new Map<string, Set<string>>();
   for (const piece of draft.pieces)
     for (const edge of piece.edges) {
@@ -94,8 +94,8 @@ function allowances({ draft, client, sheet }: PlanInput): Paragraph[] {
   return [
     { kind: 'heading', text: 'Seam allowances, included' },
     ...[...found].map(([length, edges]) => text(`${length}: ${[...edges].join(', ')}`)),
-    ...zipSentences(sheet.style).map(text),
-    ...(turnsHemUp(sheet.style) ? [text(TURNED_HEM)] : []),
+    ...zipSentences(savedDraft.style).map(text),
+    ...(turnsHemUp(savedDraft.style) ? [text(TURNED_HEM)] : []),
   ];
 }
 
@@ -111,12 +111,12 @@ function reduction(input: PlanInput): Paragraph[] {
   ];
 }
 
-function lostLetters({ client, sheet, letters }: PlanInput): Paragraph[] {
+function lostLetters({ client, savedDraft, letters }: PlanInput): Paragraph[] {
   if (letters)
     return letters.missing.length > 0
       ? [small('Letters of a name that no font on hand has stand as empty boxes.')]
       : [];
-  const lost = [client.name, sheet.name].some((name) => !isExact(name));
+  const lost = [client.name, savedDraft.name].some((name) => !isExact(name));
   return lost
     ? [
         small(

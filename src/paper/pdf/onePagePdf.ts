@@ -34,7 +34,7 @@ export async function onePagePdf(
   const { page } = laid;
   const { across, down } = correction ?? NO_CORRECTION;
   const scale = page.turned ? { x: down, y: across } : { x: across, y: down };
-  const names = [input.client.name, input.sheet.name].map((name) => settable(name));
+  const names = [input.client.name, input.savedDraft.name].map((name) => settable(name));
   const outlines = page.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     shortened(names.join(', '), 10, false, TITLE_MM),
@@ -50,9 +50,9 @@ export async function onePagePdf(
 function drawTop(pen: Pen, input: PlanInput, page: OnePage, correction: Correction | undefined): void {
   const { marginMm: left, widthMm, headMm } = page;
   const right = widthMm - left;
-  const { client, sheet, date } = input;
+  const { client, savedDraft, date } = input;
   const facts = [date, ...(hasFaults(input) ? [DO_NOT_CUT] : [])];
-  drawHead(pen, { client: client.name, draft: sheet.name, facts }, { left, right, top: left });
+  drawHead(pen, { client: client.name, draft: savedDraft.name, facts }, { left, right, top: left });
   for (const [i, { left: x, top: y, sideMm }] of page.squares.entries())
     drawSquare(pen, { x, y }, sideMm, i === 0 ? '100 mm' : '4 in');
   const top = page.squares[0]?.top ?? left;

@@ -30,12 +30,12 @@ export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
  * first. What `watch` throws stops the drawing and is passed on.
  */
 export async function patternPdf(input: PatternInput, watch?: PageWatch): Promise<Uint8Array> {
-  const { client, sheet, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
+  const { client, savedDraft, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
   if (!isCorrection(correction)) throw new RangeError('correction not checked');
   const checked = checkPaper(paper, correction);
   if (!checked.ok) throw new RangeError(`paper not checked: ${checked.fault.code}`);
   const layout = layOut(input);
-  const what = [client.name, sheet.name, date].map((words) => settable(words));
+  const what = [client.name, savedDraft.name, date].map((words) => settable(words));
   const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
   const pdf = await pdfFile(title, seedOf(input, layout), input.letters);
   const short = Math.min(paper.widthMm, paper.heightMm);
@@ -61,7 +61,7 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
     drawMakingPages(
       upright,
       layout.page,
-      makingSections(makingList(input.draft, sheet.style, input.making), input.making, client.unit),
+      makingSections(makingList(input.draft, savedDraft.style, input.making), input.making, client.unit),
       makingNames(input),
     );
   await watch?.(printed.length + 1, printed.length + 1);
@@ -69,12 +69,12 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
 }
 
 function seedOf(input: PatternInput, { panels }: Layout): string {
-  const { client, sheet, date, paper, making, correction, leftOut } = input;
+  const { client, savedDraft, date, paper, making, correction, leftOut } = input;
   const estimated = estimatedRemark(client);
   const outlines = panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   return JSON.stringify([
     client.name,
-    sheet.name,
+    savedDraft.name,
     estimated,
     date,
     paper,

@@ -56,7 +56,7 @@ export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean
  */
 export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): Promise<Uint8Array | null> {
   if (!isProjectorChoice(choice)) throw new RangeError('projector choice not checked');
-  const { client, sheet, date } = input;
+  const { client, savedDraft, date } = input;
   const side = gridSideMm(client.unit);
   const plan = planProjected(input, choice);
   const [columns, rows] = [plan.widthMm + 2 * FRAME_MM, plan.heightMm + HEAD_MM + 2 * FRAME_MM].map((mm) =>
@@ -64,7 +64,9 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   ) as [number, number];
   const [width, height] = [columns * side, rows * side];
   if (Math.max(width, height) > MOST_SIDE_MM) return null;
-  const names = [client.name, sheet.name, date].map((name) => settable(name)).filter((name) => name !== '');
+  const names = [client.name, savedDraft.name, date]
+    .map((name) => settable(name))
+    .filter((name) => name !== '');
   const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     shortened(names.slice(0, 2).join(', '), 10, false, TITLE_MM),

@@ -76,10 +76,10 @@ function drawSheet(pen: Pen, { layout, lines, texts }: Drawing, place: SheetPlac
   const toPage: Point = { x: grid.marginMm - window.left, y: grid.marginMm - window.top };
   const drawn: (readonly Point[])[] = [];
   for (const { stroke, points } of within(lines, window))
-    for (const run of clipLine(points, window)) {
-      const onPage = moved(run.points, toPage);
+    for (const extent of clipLine(points, window)) {
+      const onPage = moved(extent.points, toPage);
       drawn.push(onPage);
-      pen.line(stroke, onPage, run.from);
+      pen.line(stroke, onPage, extent.from);
     }
 
   const shown = within(texts, window).map((text) => ({
@@ -123,7 +123,7 @@ function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage
   );
   const radius = Math.min(MARK_MOST_MM, overlapMm / 2 - 0.3);
   const side = (which === 0 ? -1 : 1) * (overlapMm / 2 + LABEL_MM);
-  for (const mark of joint.marks) {
+  for (const mark of joint.joinMarks) {
     const centre = { x: mark.x + toPage.x, y: mark.y + toPage.y };
     drawMark(pen, centre, radius);
     const block = setBlock([{ text: String(joint.number), sizePt: 9, bold: true }]);

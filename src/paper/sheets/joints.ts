@@ -13,7 +13,7 @@ export interface Joint {
   readonly sheets: readonly [SheetPlace, SheetPlace];
   readonly way: 'across' | 'down';
   /** Centres of its two marks on the plan, in the middle of the overlap. */
-  readonly marks: readonly [Point, Point];
+  readonly joinMarks: readonly [Point, Point];
 }
 
 /** Marks keep this far from lines of the pattern where they can. mm */
@@ -36,8 +36,8 @@ export function jointsOf(
     ] as const;
     for (const { way, other } of neighbours) {
       if (!printed.has(sheetName(other))) continue;
-      const marks = [markIn(grid, sheet, way, 0, near), markIn(grid, sheet, way, 1, near)] as const;
-      joints.push({ number: joints.length + 1, sheets: [sheet, other], way, marks });
+      const joinMarks = [markIn(grid, sheet, way, 0, near), markIn(grid, sheet, way, 1, near)] as const;
+      joints.push({ number: joints.length + 1, sheets: [sheet, other], way, joinMarks });
     }
   }
   return joints;

@@ -26,7 +26,9 @@ export function patternSvg(input: PlanInput): string {
   const { heads, top } = headsOver(input, Math.max(widthMm, LEAST_HEAD_MM));
   const wide = heads.length > 0 ? LEAST_HEAD_MM : 1;
   const [width, height] = [Math.max(widthMm, wide), Math.max(heightMm, 1) + top];
-  const names = [input.client.name, input.sheet.name, input.date].map(cleaned).filter((name) => name !== '');
+  const names = [input.client.name, input.savedDraft.name, input.date]
+    .map(cleaned)
+    .filter((name) => name !== '');
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 ${mm(-top)} ${mm(width)} ${mm(height)}">`,
     `<title>${escaped(names.join(', '))}</title>`,

@@ -1,7 +1,7 @@
 // When one press of an arrow key goes on with the press before: both are then one movement of the handle, as a pull is one.
 
 /** The last press that was kept. */
-export interface KeyRun {
+export interface LastKeyPress {
   readonly handle: string;
   /** When its key was let go, ms on the clock that events are stamped with. */
   readonly at: number;
@@ -11,5 +11,5 @@ export interface KeyRun {
 const REST_MS = 1500;
 
 /** Whether a key that goes down on a handle at `at` goes on with the run. */
-export const goesOn = (run: KeyRun | null, handle: string, at: number): boolean =>
-  run !== null && run.handle === handle && at - run.at <= REST_MS;
+export const goesOn = (lastPress: LastKeyPress | null, handle: string, at: number): boolean =>
+  lastPress !== null && lastPress.handle === handle && at - lastPress.at <= REST_MS;

@@ -8,46 +8,47 @@ interface Finger {
   readonly y: number;
 }
 
-export interface Hands {
+export interface Pointers {
   /** The fingers that are down, first come first; a third is not listened to. */
   readonly fingers: readonly Finger[];
   /** Travelled so far that it is no click any more. */
   readonly moved: boolean;
 }
 
-export type HandsEvent = Finger & { readonly kind: 'down' | 'move' | 'up' };
+export type PointersEvent = Finger & { readonly kind: 'down' | 'move' | 'up' };
 
-interface HandsStep {
-  readonly hands: Hands;
+interface PointersStep {
+  readonly pointers: Pointers;
   /** What the view should do; null for nothing. */
   readonly shift: Shift | null;
 }
 
-export const NO_HANDS: Hands = { fingers: [], moved: false };
+export const NO_POINTERS: Pointers = { fingers: [], moved: false };
 
 /** A press on the paper moves the table only after this much travel, so that a click stays a click. px */
 const SLACK_PX = 4;
 
-export function handle(hands: Hands, { kind, id, x, y }: HandsEvent): HandsStep {
-  const known = hands.fingers.some((finger) => finger.id === id);
+export function handle(pointers: Pointers, { kind, id, x, y }: PointersEvent): PointersStep {
+  const known = pointers.fingers.some((finger) => finger.id === id);
   const finger = { id, x, y };
   if (kind === 'down') {
-    if (known || hands.fingers.length >= 2) return { hands, shift: null };
-    const fingers = [...hands.fingers, finger];
-    return { hands: { fingers, moved: hands.moved || fingers.length === 2 }, shift: null };
+    if (known || pointers.fingers.length >= 2) return { pointers, shift: null };
+    const fingers = [...pointers.fingers, finger];
+    return { pointers: { fingers, moved: pointers.moved || fingers.length === 2 }, shift: null };
   }
-  if (!known) return { hands, shift: null };
+  if (!known) return { pointers, shift: null };
   if (kind === 'up') {
-    const fingers = hands.fingers.filter((each) => each.id !== id);
+    const fingers = pointers.fingers.filter((each) => each.id !== id);
     // The finger that stays goes on from where it is.
-    return { hands: { fingers, moved: fingers.length > 0 && hands.moved }, shift: null };
+    return { pointers: { fingers, moved: fingers.length > 0 && pointers.moved }, shift: null };
   }
-  const fingers = hands.fingers.map((each) => (each.id === id ? finger : each));
-  const [from, to] = [middle(hands.fingers), middle(fingers)];
-  if (!hands.moved && Math.hypot(to.x - from.x, to.y - from.y) < SLACK_PX) return { hands, shift: null };
-  const [before, after] = [spread(hands.fingers), spread(fingers)];
+  const fingers = pointers.fingers.map((each) => (each.id === id ? finger : each));
+  const [from, to] = [middle(pointers.fingers), middle(fingers)];
+  if (!pointers.moved && Math.hypot(to.x - from.x, to.y - from.y) < SLACK_PX)
+    return { pointers, shift: null };
+  const [before, after] = [spread(pointers.fingers), spread(fingers)];
   const factor = before > 0 && after > 0 ? after / before : 1;
-  return { hands: { fingers, moved: true }, shift: { from, to, factor } };
+  return { pointers: { fingers, moved: true }, shift: { from, to, factor } };
 }
 
 function middle(fingers: readonly Finger[]): { x: number; y: number } {

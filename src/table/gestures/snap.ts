@@ -4,16 +4,16 @@
 import { type Draft, stationX } from '../../engine';
 import type { Handle } from '../handles/handle';
 
-export type RestingPlace = Mark['place'] | 'grid' | 'free';
+export type RestingPlace = SnapPoint['place'] | 'grid' | 'free';
 
-export interface Mark {
+export interface SnapPoint {
   /** The handle's number there, mm. */
   readonly value: number;
   readonly place: 'bustLine' | 'mirrored' | 'level' | 'even' | 'straight';
 }
 
 /** The marks a handle is drawn to, as its number; axes and the points of darts have some. */
-export function marksOf(handle: Handle, draft: Draft): Mark[] {
+export function snapPointsOf(handle: Handle, draft: Draft): SnapPoint[] {
   if (handle.kind === 'point') return heightsFor(handle, draft);
   if (handle.kind === 'bend') return straightFor(handle, draft);
   if (handle.kind !== 'axis' || !handle.block || !draft.blocks) return [];
@@ -23,11 +23,11 @@ export function marksOf(handle: Handle, draft: Draft): Mark[] {
   if (width === undefined) return [];
   const mirrored = other.wedges
     .filter((wedge) => !wedge.onCentre && wedge.station !== 0)
-    .map((wedge): Mark => ({ value: stationX(wedge.station, own.bustLine, width), place: 'mirrored' }));
+    .map((wedge): SnapPoint => ({ value: stationX(wedge.station, own.bustLine, width), place: 'mirrored' }));
   return [{ value: own.bustLine, place: 'bustLine' }, ...mirrored];
 }
 
-function straightFor({ block, wedge, level }: Handle, { blocks }: Draft): Mark[] {
+function straightFor({ block, wedge, level }: Handle, { blocks }: Draft): SnapPoint[] {
   const own = block ? blocks?.[block] : undefined;
   const unbent = own?.wedges.find(({ id }) => id === wedge)?.unbent;
   const straight = level ? unbent?.get(level) : undefined;
@@ -38,16 +38,16 @@ function straightFor({ block, wedge, level }: Handle, { blocks }: Draft): Mark[]
   ];
 }
 
-function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft): Mark[] {
+function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft): SnapPoint[] {
   const from = levels.find(({ name }) => name === level);
   if (!from || !blocks || (which !== 'upper' && which !== 'lower')) return [];
   const others = [...blocks.front.wedges, ...blocks.back.wedges]
     .filter(({ id }) => id !== wedge)
-    .map(({ run }) => run[which])
+    .map(({ extent }) => extent[which])
     .filter((y) => y !== null);
   return [
-    ...levels.map(({ y }): Mark => ({ value: y - from.y, place: 'level' })),
-    ...others.map((y): Mark => ({ value: y - from.y, place: 'even' })),
+    ...levels.map(({ y }): SnapPoint => ({ value: y - from.y, place: 'level' })),
+    ...others.map((y): SnapPoint => ({ value: y - from.y, place: 'even' })),
   ];
 }
 
@@ -57,16 +57,16 @@ function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft):
  * @param reachMm how near a mark draws it, in mm of its number; a mark goes before the grid
  * @param grid spacing of the grid, mm
  */
-export function settle(
+export function snap(
   value: number,
-  marks: readonly Mark[],
+  snapPoints: readonly SnapPoint[],
   reachMm: number,
   grid: number,
 ): { value: number; place: RestingPlace } {
-  let nearest: Mark | null = null;
-  for (const mark of marks) {
-    const off = Math.abs(mark.value - value);
-    if (off <= reachMm && (nearest === null || off < Math.abs(nearest.value - value))) nearest = mark;
+  let nearest: SnapPoint | null = null;
+  for (const snapPoint of snapPoints) {
+    const off = Math.abs(snapPoint.value - value);
+    if (off <= reachMm && (nearest === null || off < Math.abs(nearest.value - value))) nearest = snapPoint;
   }
   return nearest ?? { value: Math.round(value / grid) * grid, place: 'grid' };
 }

@@ -4,7 +4,7 @@
 /** Reckons something, and gives back what puts it on the screen. */
 type Prepare = () => () => void;
 
-export interface Pace {
+export interface FrameThrottle {
   /** Shows this with one of the next frames, instead of what was asked before and is not reckoned yet. */
   readonly ask: (prepare: Prepare) => void;
   /** Shows at once what was asked last, if it is not shown yet. */
@@ -16,7 +16,7 @@ export interface Pace {
 /** Reckoning that took longer has had its frame, of about 17. ms */
 const LONG_MS = 3;
 
-export function paced(): Pace {
+export function throttleToFrame(): FrameThrottle {
   let asked: Prepare | null = null;
   let reckoned: (() => void) | null = null;
   let frame: number | null = null;

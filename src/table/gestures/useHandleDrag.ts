@@ -4,11 +4,11 @@ import { type FocusEvent, type KeyboardEvent, type PointerEvent, useEffect, useR
 import type { Draft, Style } from '../../engine';
 import type { Handle } from '../handles/handle';
 import { numberIn } from '../handles/numberIn';
-import { goesOn, type KeyRun } from './coalesceKeyPresses';
+import { goesOn, type LastKeyPress } from './coalesceKeyPresses';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
 import { keyStep, numberByKey } from './keyStep';
-import { type Mark, type RestingPlace, settle } from './snap';
-import { paced } from './throttleToFrame';
+import { type RestingPlace, type SnapPoint, snap } from './snap';
+import { throttleToFrame } from './throttleToFrame';
 
 /** A garment that is reckoned. */
 interface Prepared {
@@ -68,19 +68,19 @@ export function useHandleDrag(
   actions: HandleActions,
   steps: Steps,
   pxPerMm: number,
-  marksOf: (handle: Handle) => readonly Mark[],
+  marksOf: (handle: Handle) => readonly SnapPoint[],
 ) {
   const state = useRef<DragState>(IDLE);
   // The handle as it was pressed: its gain and its way to the style must not change under the pull.
   const pressed = useRef<Handle | null>(null);
   /** The handle as it was before a key went down on it. */
   const keyed = useRef<{ handle: Handle; by: 'key' | 'sameKey' } | null>(null);
-  const run = useRef<KeyRun | null>(null);
+  const lastPress = useRef<LastKeyPress | null>(null);
   /** The number that was last asked to be shown in this pull, mm. */
   const asked = useRef<number | null>(null);
   const shown = useRef<Prepared | null>(null);
-  const [pace] = useState(paced);
-  const marks = useRef<readonly Mark[]>([]);
+  const [pace] = useState(throttleToFrame);
+  const snapPoints = useRef<readonly SnapPoint[]>([]);
   const [pulling, setPulling] = useState<Pulling | null>(null);
   useEffect(() => pace.forget, [pace]);
 
@@ -104,7 +104,7 @@ export function useHandleDrag(
     const reach = (REACH_PX * Math.hypot(handle.gain.x, handle.gain.y)) / pxPerMm;
     const { value, place } = free
       ? { value: from + moved, place: 'free' as const }
-      : settle(from + moved, marks.current, reach, steps.grid);
+      : snap(from + moved, snapPoints.current, reach, steps.grid);
     const kept = Math.min(handle.most, Math.max(handle.least, value));
     setPulling((last) => (last?.id === handle.id && last.place === place ? last : { id: handle.id, place }));
     // Between two lines of the grid nothing changes, and nothing is drawn anew.
@@ -134,11 +134,11 @@ export function useHandleDrag(
     setPulling(null);
   };
 
-  const settleKeys = (at: number): void => {
+  const endKeyPresses = (at: number): void => {
     if (!keyed.current) return;
     const { handle, by } = keyed.current;
     keyed.current = null;
-    run.current = { handle: handle.id, at };
+    lastPress.current = { handle: handle.id, at };
     commit(handle, by);
   };
 
@@ -148,8 +148,8 @@ export function useHandleDrag(
       element.setPointerCapture(event.pointerId);
       element.focus({ preventScroll: true });
       pressed.current = handle;
-      run.current = null;
-      marks.current = marksOf(handle);
+      lastPress.current = null;
+      snapPoints.current = marksOf(handle);
       asked.current = null;
       send({
         kind: 'press',
@@ -170,13 +170,16 @@ export function useHandleDrag(
       const value = numberByKey(handle, change);
       // As far as it goes: there is nothing to be kept.
       if (value === handle.value) return;
-      keyed.current ??= { handle, by: goesOn(run.current, handle.id, event.timeStamp) ? 'sameKey' : 'key' };
+      keyed.current ??= {
+        handle,
+        by: goesOn(lastPress.current, handle.id, event.timeStamp) ? 'sameKey' : 'key',
+      };
       prepare(handle, value)()();
     },
-    onKeyUp: ({ timeStamp }) => settleKeys(timeStamp),
+    onKeyUp: ({ timeStamp }) => endKeyPresses(timeStamp),
     onBlur: ({ timeStamp }) => {
-      settleKeys(timeStamp);
-      run.current = null;
+      endKeyPresses(timeStamp);
+      lastPress.current = null;
     },
   });
 

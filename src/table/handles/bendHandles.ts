@@ -10,7 +10,7 @@ import {
   stationOf,
   xAt,
 } from '../../engine';
-import { directionOf, onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, directionOf, onCanvas } from '../layout/layout';
 import type { Handle } from './handle';
 
 /** Drafts a style for the same body. */
@@ -25,19 +25,19 @@ export function bendHandles(
   block: Block,
   crossed: readonly Level[],
   draft: Draft,
-  layout: TableLayout,
+  layout: CanvasLayout,
   redraft: Redraft,
 ): Handle[] {
   if (wedge.onCentre) return [];
   const shared = {
     kind: 'bend',
     wedge: wedge.id,
-    block: block.side,
+    block: block.name,
     node: null,
     least: CLEAR_MM,
-    gain: { x: directionOf(block.side), y: 0 },
+    gain: { x: directionOf(block.name), y: 0 },
   } as const;
-  const { upper, lower } = wedge.run;
+  const { upper, lower } = wedge.extent;
   if (upper !== null && lower !== null)
     return (['upper', 'lower'] as const).map((end): Handle => {
       const y = end === 'upper' ? upper : lower;
@@ -47,7 +47,7 @@ export function bendHandles(
         id: `bend:${wedge.id}:${end}`,
         level: null,
         which: end,
-        at: onTable(layout, block.side, { x, y }),
+        at: onCanvas(layout, block.name, { x, y }),
         value: x,
         most: xAt(block.sideSeam, y),
         set: (before, value) => slantDart(before, wedge.id, end, value, redraft),
@@ -62,7 +62,7 @@ export function bendHandles(
       id: `bend:${wedge.id}:${level.name}`,
       level: level.name,
       which: null,
-      at: onTable(layout, block.side, { x, y: level.y }),
+      at: onCanvas(layout, block.name, { x, y: level.y }),
       value: x,
       most: width,
       set: (before, value) =>

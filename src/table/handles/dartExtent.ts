@@ -2,13 +2,13 @@
 
 import type { DraftedWedge, Level, Wedge } from '../../engine';
 
-type Run = DraftedWedge['run'];
+type Extent = DraftedWedge['extent'];
 
 /** Heights of the points a wedge has in its style, mm; null where it reaches the edge. On the centre line it has none. */
-export function askedRun(
+export function askedExtent(
   wedge: Pick<Wedge, 'station' | 'upper' | 'lower'> | undefined,
   levels: readonly Pick<Level, 'name' | 'y'>[],
-): Run {
+): Extent {
   const height = (point: Wedge['upper']): number | null => {
     const level = levels.find(({ name }) => name === point?.from);
     return point && level ? level.y + point.below : null;
@@ -21,5 +21,5 @@ export function askedRun(
 const AT_POINT_MM = 5;
 
 /** Whether a wedge can take cloth out at a height, mm. */
-export const crosses = ({ upper, lower }: Run, y: number): boolean =>
+export const crosses = ({ upper, lower }: Extent, y: number): boolean =>
   (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);

@@ -1,7 +1,7 @@
 // One thing on the cutting table that can be pulled, and the number it is.
 
 import type { DartEnd } from '../../document';
-import type { EdgeNodeName, LevelName, Point, Side, Style } from '../../engine';
+import type { BlockName, EdgeNodeName, LevelName, Point, Style } from '../../engine';
 
 export interface Handle {
   readonly id: string;
@@ -9,7 +9,7 @@ export interface Handle {
   readonly kind: 'axis' | 'leg' | 'edge' | 'node' | 'point' | 'bend';
   /** The wedge it belongs to, if any. */
   readonly wedge: string | null;
-  readonly block: Side | null;
+  readonly block: BlockName | null;
   /** The level its number is taken at; for a dart's point, from. */
   readonly level: LevelName | null;
   readonly which: 'inner' | 'outer' | 'top' | 'hem' | DartEnd | null;

@@ -2,7 +2,7 @@
 
 import { setEdgeNode } from '../../document';
 import type { Draft, EdgeNodePlace, Style } from '../../engine';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 import type { Redraft } from './bendHandles';
 import type { Handle } from './handle';
 import { wedgeHandles } from './wedgeHandles';
@@ -15,7 +15,7 @@ import { wedgeHandles } from './wedgeHandles';
 export function handlesOf(
   draft: Draft,
   style: Style,
-  layout: TableLayout,
+  layout: CanvasLayout,
   bending: Redraft | null = null,
 ): Handle[] {
   const { blocks, span } = draft;
@@ -23,15 +23,15 @@ export function handlesOf(
   return [
     ...edgeHandles(style, span, layout),
     ...draft.nodes.map((node) => nodeHandle(node, style, layout)),
-    ...(['front', 'back'] as const).flatMap((side) =>
-      blocks[side].wedges.flatMap((wedge) =>
-        wedgeHandles(wedge, blocks[side], draft, style, layout, bending),
+    ...(['front', 'back'] as const).flatMap((block) =>
+      blocks[block].wedges.flatMap((wedge) =>
+        wedgeHandles(wedge, blocks[block], draft, style, layout, bending),
       ),
     ),
   ];
 }
 
-function edgeHandles(style: Style, span: { top: number; hem: number }, layout: TableLayout): Handle[] {
+function edgeHandles(style: Style, span: { top: number; hem: number }, layout: CanvasLayout): Handle[] {
   const x = layout.centreX.front - 12;
   const shared = { kind: 'edge', wedge: null, block: null, level: null, node: null } as const;
   return [
@@ -63,17 +63,17 @@ function edgeHandles(style: Style, span: { top: number; hem: number }, layout: T
 /** How far a node may be pulled from the level edge, mm. */
 const MOST_BEYOND_MM = 200;
 
-function nodeHandle({ edge, name, side, at }: EdgeNodePlace, style: Style, layout: TableLayout): Handle {
+function nodeHandle({ edge, name, block, at }: EdgeNodePlace, style: Style, layout: CanvasLayout): Handle {
   const shape = edge === 'top' ? 'topShape' : 'hemShape';
   return {
     id: `node:${edge}:${name}`,
     kind: 'node',
     wedge: null,
-    block: side,
+    block,
     level: null,
     which: edge,
     node: name,
-    at: onTable(layout, side, at),
+    at: onCanvas(layout, block, at),
     value: style[shape][name].beyond,
     least: -MOST_BEYOND_MM,
     most: MOST_BEYOND_MM,

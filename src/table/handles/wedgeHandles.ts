@@ -12,9 +12,9 @@ import {
   type Wedge,
   xAt,
 } from '../../engine';
-import { directionOf, onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, directionOf, onCanvas } from '../layout/layout';
 import { bendHandles, type Redraft } from './bendHandles';
-import { askedRun, crosses } from './dartExtent';
+import { askedExtent, crosses } from './dartExtent';
 import type { Handle } from './handle';
 
 /** An axis nearer the centre line than this settles on it: the panel between could not be sewn. mm */
@@ -35,17 +35,17 @@ export function wedgeHandles(
   block: Block,
   draft: Draft,
   style: Style,
-  layout: TableLayout,
+  layout: CanvasLayout,
   bending: Redraft | null,
 ): Handle[] {
   const { levels, span } = draft;
   const waist = levels.find((level) => level.name === 'waist');
   if (!span || !waist) return [];
   const asked = style.wedges.find(({ id }) => id === wedge.id);
-  const run = askedRun(asked, levels);
+  const extent = askedExtent(asked, levels);
   // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
-  const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && crosses(run, y));
+  const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && crosses(extent, y));
   const axis = axisHandle(block, wedge, waist, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [
@@ -66,7 +66,7 @@ function axisHandle(
   wedge: DraftedWedge,
   waist: Level,
   span: { top: number; hem: number; waist: number },
-  layout: TableLayout,
+  layout: CanvasLayout,
 ): Handle {
   const y = axisHeight(wedge, span);
   const width = block.width.get('waist') as number;
@@ -77,17 +77,17 @@ function axisHandle(
     id: `axis:${wedge.id}`,
     kind: 'axis',
     wedge: wedge.id,
-    block: block.side,
+    block: block.name,
     level: 'waist',
     which: null,
     node: null,
-    at: onTable(layout, block.side, { x: xAt(wedge.axis, y), y }),
+    at: onCanvas(layout, block.name, { x: xAt(wedge.axis, y), y }),
     value,
     // A dart ends within a panel, so it never comes to lie on the centre line.
     least: isDart(wedge) ? SETTLE_MM : 0,
     firstAfterLeast: SETTLE_MM,
     most: width,
-    gain: { x: directionOf(block.side) * gain, y: 0 },
+    gain: { x: directionOf(block.name) * gain, y: 0 },
     set: (before, at) => {
       const station = stationOf(at, block.bustLine, width);
       // A bent axis is moved as it is: what is told at the waist is how far.
@@ -102,12 +102,12 @@ function axisHandle(
 /** Half way between waist and hem, where no level has its handles; on a dart that does not come so far, half way down it. */
 function axisHeight(wedge: DraftedWedge, span: { top: number; hem: number; waist: number }): number {
   const y = span.hem > span.waist + 40 ? (span.waist + span.hem) / 2 : (span.top + span.hem) / 2;
-  const upper = Math.max(wedge.run.upper ?? span.top, span.top);
-  const lower = Math.min(wedge.run.lower ?? span.hem, span.hem);
+  const upper = Math.max(wedge.extent.upper ?? span.top, span.top);
+  const lower = Math.min(wedge.extent.lower ?? span.hem, span.hem);
   return y > upper + CLEAR_OF_POINT_MM && y < lower - CLEAR_OF_POINT_MM ? y : (upper + lower) / 2;
 }
 
-const isDart = ({ run }: DraftedWedge): boolean => run.upper !== null || run.lower !== null;
+const isDart = ({ extent }: DraftedWedge): boolean => extent.upper !== null || extent.lower !== null;
 
 /** The axis is caught so far from a dart's point at least, mm. */
 const CLEAR_OF_POINT_MM = 20;
@@ -117,20 +117,20 @@ const LEAST_DART_MM = 35;
 const PAST_EDGE_MM = 20;
 
 /** The points of a dart; the number of each is how far it lies below its level. */
-function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: TableLayout): Handle[] {
+function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: CanvasLayout): Handle[] {
   const { span, levels } = draft;
-  const run = askedRun(asked, levels);
+  const extent = askedExtent(asked, levels);
   if (!span) return [];
   return (['upper', 'lower'] as const).flatMap((which): Handle[] => {
     const point = asked[which];
     const from = levels.find(({ name }) => name === point?.from);
-    const at = run[which];
+    const at = extent[which];
     if (!point || !from || at === null) return [];
     const [least, most] =
       which === 'upper'
-        ? [span.highest - PAST_EDGE_MM, (run.lower ?? span.lowest) - LEAST_DART_MM]
-        : [(run.upper ?? span.highest) + LEAST_DART_MM, span.lowest + PAST_EDGE_MM];
-    const end = wedge.run[which];
+        ? [span.highest - PAST_EDGE_MM, (extent.lower ?? span.lowest) - LEAST_DART_MM]
+        : [(extent.upper ?? span.highest) + LEAST_DART_MM, span.lowest + PAST_EDGE_MM];
+    const end = wedge.extent[which];
     const y = Math.min(Math.max(at, layout.top + IN_VIEW_MM), layout.top + layout.height - IN_VIEW_MM);
     return [
       {
@@ -141,9 +141,9 @@ function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: T
         level: point.from,
         which,
         node: null,
-        at: onTable(layout, asked.block, { x: xAt(wedge.axis, y), y }),
+        at: onCanvas(layout, asked.block, { x: xAt(wedge.axis, y), y }),
         ...(end !== null && Math.abs(end - at) > 1
-          ? { tip: onTable(layout, asked.block, { x: xAt(wedge.axis, end), y: end }) }
+          ? { tip: onCanvas(layout, asked.block, { x: xAt(wedge.axis, end), y: end }) }
           : {}),
         value: point.below,
         least: Math.min(least - from.y, point.below),
@@ -163,11 +163,11 @@ function legHandles(
   wedge: DraftedWedge,
   level: Level,
   style: Style,
-  layout: TableLayout,
+  layout: CanvasLayout,
 ): Handle[] {
   const sides = wedge.onCentre ? (['outer'] as const) : (['inner', 'outer'] as const);
   const current = intakeNow(wedge);
-  const { upper, lower } = wedge.run;
+  const { upper, lower } = wedge.extent;
   const reached = (upper === null || level.y >= upper) && (lower === null || level.y <= lower);
   return sides.map((which) => {
     // Beyond the point where a dart has shut, its legs would open from its axis.
@@ -176,16 +176,16 @@ function legHandles(
       id: `leg:${wedge.id}:${level.name}:${which}`,
       kind: 'leg',
       wedge: wedge.id,
-      block: block.side,
+      block: block.name,
       level: level.name,
       which,
       node: null,
-      at: onTable(layout, block.side, { x: xAt(leg, level.y), y: level.y }),
+      at: onCanvas(layout, block.name, { x: xAt(leg, level.y), y: level.y }),
       value: wedge.intake.get(level.name) ?? 0,
       // A dart is sewn shut and adds nothing.
       least: isDart(wedge) ? 0 : -MOST_ADDED_MM,
       most: MOST_INTAKE_MM,
-      gain: { x: directionOf(block.side) * legGain(block, wedge, style, which), y: 0 },
+      gain: { x: directionOf(block.name) * legGain(block, wedge, style, which), y: 0 },
       set: (before, value) => setIntake(before, wedge.id, level.name, value, current),
     };
   });
@@ -198,7 +198,7 @@ function legHandles(
 function legGain(block: Block, wedge: DraftedWedge, style: Style, which: 'inner' | 'outer'): number {
   if (wedge.onCentre) return 1;
   const others = style.wedges.some(
-    (other) => other.block === block.side && other.id !== wedge.id && other.sizing === 'balanced',
+    (other) => other.block === block.name && other.id !== wedge.id && other.sizing === 'balanced',
   );
   const carried = others ? 0 : Math.max(0, wedge.station);
   // An inner leg that hardly moves at all would be pulled for ever; it is read as half the intake.

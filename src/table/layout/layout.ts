@@ -1,11 +1,11 @@
 // How the two half blocks lie on the cutting table: front with its centre line left, back mirrored, centre back right,
 // so that both side seams face each other. One coordinate system in mm, "table" mm.
 
-import { type Block, type Draft, type Piece, type Point, type Side, xAt } from '../../engine';
+import { type Block, type BlockName, type Draft, type Piece, type Point, xAt } from '../../engine';
 
-export interface TableLayout {
+export interface CanvasLayout {
   /** x of the front's centre line and of the back's, table mm. */
-  readonly centreX: Readonly<Record<Side, number>>;
+  readonly centreX: Readonly<Record<BlockName, number>>;
   /** What is to be seen, table mm. */
   readonly left: number;
   readonly top: number;
@@ -17,7 +17,7 @@ export interface TableLayout {
 const ROOM = { around: 26, between: 34, above: 22, below: 26 } as const;
 
 /** The layout for a draft; null when there is no block to lay out. */
-export function layOut(draft: Draft): TableLayout | null {
+export function layOut(draft: Draft): CanvasLayout | null {
   const { blocks, span, levels } = draft;
   const [first, last] = [levels[0], levels[levels.length - 1]];
   if (!blocks || !span || !first || !last) return null;
@@ -49,9 +49,9 @@ function widest({ sideSeam }: Block, { highest, lowest }: NonNullable<Draft['spa
 }
 
 /** +1 where the block's x grows to the right on the table, −1 where it is mirrored. */
-export const directionOf = (side: Side): 1 | -1 => (side === 'front' ? 1 : -1);
+export const directionOf = (block: BlockName): 1 | -1 => (block === 'front' ? 1 : -1);
 
 /** A place of a block on the table. */
-export function onTable(layout: TableLayout, side: Side, point: Point): Point {
-  return { x: layout.centreX[side] + directionOf(side) * point.x, y: point.y };
+export function onCanvas(layout: CanvasLayout, block: BlockName, point: Point): Point {
+  return { x: layout.centreX[block] + directionOf(block) * point.x, y: point.y };
 }

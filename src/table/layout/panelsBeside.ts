@@ -18,7 +18,7 @@ export function panelsBeside(handle: Handle, draft: Draft): [PanelBeside | null,
   const wedge = block ? draft.blocks?.[block].wedges.find(({ id }) => id === handle.wedge) : undefined;
   if (!block || !wedge) return [null, null];
   const panels = panelsOnBlock(draft, block);
-  const isDart = wedge.run.upper !== null || wedge.run.lower !== null;
+  const isDart = wedge.extent.upper !== null || wedge.extent.lower !== null;
   const [inner, outer] = isDart
     ? besideDart(wedge, handle.at.y, panels)
     : besideWedge(wedge, handle, panels, draft);

@@ -3,12 +3,12 @@
 
 import {
   type Block,
+  type BlockName,
   type DartLines,
   type Draft,
   type Piece,
   type Point,
   pointsDown,
-  type Side,
   xAt,
 } from '../../engine';
 
@@ -33,15 +33,15 @@ export interface PanelOnBlock {
 const JOINED = 'side';
 
 /** What lies on one half block, from its centre line to the side. */
-export function panelsOnBlock({ pieces, blocks, span }: Draft, side: Side): PanelOnBlock[] {
+export function panelsOnBlock({ pieces, blocks, span }: Draft, block: BlockName): PanelOnBlock[] {
   const whole = pieces
-    .filter(({ block, id }) => block === side && id !== JOINED)
+    .filter((piece) => piece.block === block && piece.id !== JOINED)
     .sort((a, b) => a.number - b.number)
     .map(wholePanel);
   const joined = pieces.find(({ id }) => id === JOINED);
   if (!joined || !blocks || !span) return whole;
-  const parted = partPanel(joined, side, blocks, xAt(blocks.front.sideSeam, span.waist));
-  const number = side === 'front' ? joined.number : (whole.at(-1)?.number ?? 0) + 1;
+  const parted = partPanel(joined, block, blocks, xAt(blocks.front.sideSeam, span.waist));
+  const number = block === 'front' ? joined.number : (whole.at(-1)?.number ?? 0) + 1;
   return [...whole, { ...parted, number }];
 }
 
@@ -68,30 +68,30 @@ const drillsOf = ({ marks }: Piece): Point[] =>
 /** The part of a joined piece on one side of the straight line `x` where the side seam was, with that seam's own curve again. */
 function partPanel(
   piece: Piece,
-  side: Side,
-  blocks: Readonly<Record<Side, Block>>,
+  block: BlockName,
+  blocks: Readonly<Record<BlockName, Block>>,
   x: number,
 ): Omit<PanelOnBlock, 'number'> {
-  const own = (at: number): boolean => (side === 'front' ? at <= x : at >= x);
-  const { sideSeam } = blocks[side];
+  const own = (at: number): boolean => (block === 'front' ? at <= x : at >= x);
+  const { sideSeam } = blocks[block];
   const place = (point: Point): Point => ({
-    x: xAt(sideSeam, point.y) + (side === 'front' ? point.x - x : x - point.x),
+    x: xAt(sideSeam, point.y) + (block === 'front' ? point.x - x : x - point.x),
     y: point.y,
   });
   const row = (points: readonly Point[]): Point[] => clipped(points, own, x).map(place);
   const edges = piece.edges.map((edge) => ({ ...edge, points: row(edge.points) }));
   const hem = edges.slice(1, piece.outer).flatMap(({ points }) => points);
   const top = edges.slice(piece.outer + 1).flatMap(({ points }) => points);
-  const [foot, head] = side === 'front' ? [hem.at(-1), top[0]] : [hem[0], top.at(-1)];
+  const [foot, head] = block === 'front' ? [hem.at(-1), top[0]] : [hem[0], top.at(-1)];
   const line = head && foot ? pointsDown(sideSeam, head.y, foot.y) : [];
   const [towardsFront, towardsBack] = [edges[0]?.points ?? [], edges[piece.outer]?.points ?? []];
-  const inner = side === 'front' ? towardsFront : [...towardsBack].reverse();
+  const inner = block === 'front' ? towardsFront : [...towardsBack].reverse();
   const darts = piece.darts.filter((dart) => own(dart.inner[0]?.x ?? x));
   return {
     piece,
     goesOn: true,
     ring:
-      side === 'front'
+      block === 'front'
         ? [...towardsFront, ...hem, ...[...line].reverse(), ...top]
         : [...hem, ...towardsBack, ...top, ...line],
     inner,
@@ -101,7 +101,7 @@ function partPanel(
       .map(({ points }) => points),
     darts: darts.map((dart) => {
       const [a, b] = [dart.inner.map(place), dart.outer.map(place)];
-      return side === 'front' ? { ...dart, inner: a, outer: b } : { ...dart, inner: b, outer: a };
+      return block === 'front' ? { ...dart, inner: a, outer: b } : { ...dart, inner: b, outer: a };
     }),
     drills: drillsOf(piece)
       .filter((at) => own(at.x))

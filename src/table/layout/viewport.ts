@@ -1,6 +1,6 @@
 // What part of the cutting table is on the screen, and at what scale: pure steps from one view to the next.
 
-import type { TableLayout } from './layout';
+import type { CanvasLayout } from './layout';
 
 /** A place on the screen, px from the table's top-left corner on it. */
 interface Spot {
@@ -33,7 +33,7 @@ const LEAST_PX_PER_MM = 0.25;
 const MOST_PX_PER_MM = 24;
 
 /** Everything in view, as large as it goes but not below `leastPxPerMm`; what does not fit begins at the left. */
-export function fitted(layout: TableLayout, size: Size, leastPxPerMm = LEAST_PX_PER_MM): Viewport {
+export function fitted(layout: CanvasLayout, size: Size, leastPxPerMm = LEAST_PX_PER_MM): Viewport {
   const whole = Math.min(size.width / layout.width, size.height / layout.height);
   const pxPerMm = Math.min(MOST_PX_PER_MM, Math.max(leastPxPerMm, whole));
   const [width, height] = [size.width / pxPerMm, size.height / pxPerMm];
@@ -48,7 +48,7 @@ export function fitted(layout: TableLayout, size: Size, leastPxPerMm = LEAST_PX_
 export function shifted(
   view: Viewport,
   { from, to, factor }: Shift,
-  layout: TableLayout,
+  layout: CanvasLayout,
   size: Size,
 ): Viewport {
   const pxPerMm = within(view.pxPerMm * factor, LEAST_PX_PER_MM, MOST_PX_PER_MM);
@@ -63,7 +63,7 @@ export function shifted(
 }
 
 /** The view drawn at a scale, the middle of the screen staying where it is. */
-export function scaledTo(view: Viewport, pxPerMm: number, layout: TableLayout, size: Size): Viewport {
+export function scaledTo(view: Viewport, pxPerMm: number, layout: CanvasLayout, size: Size): Viewport {
   const middle = { x: size.width / 2, y: size.height / 2 };
   return shifted(view, { from: middle, to: middle, factor: pxPerMm / view.pxPerMm }, layout, size);
 }
@@ -72,7 +72,7 @@ export function scaledTo(view: Viewport, pxPerMm: number, layout: TableLayout, s
 export function showing(
   view: Viewport,
   at: Spot,
-  layout: TableLayout,
+  layout: CanvasLayout,
   size: Size,
   marginPx: number,
 ): Viewport {

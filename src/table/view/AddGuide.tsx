@@ -1,23 +1,27 @@
 // Where a new wedge would stand: a line under the pointer, down the panel it would part.
 
-import { type Draft, type Side, stationOf, stationX, xAt } from '../../engine';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type BlockName, type Draft, stationOf, stationX, xAt } from '../../engine';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 import { pathThrough } from './paths';
 
 export interface NewWedge {
-  readonly side: Side;
+  readonly block: BlockName;
   readonly station: number;
 }
 
 /** What a place of the table (mm) means for a new wedge; null outside the blocks. */
-export function newWedgeAt(at: { x: number; y: number }, draft: Draft, layout: TableLayout): NewWedge | null {
+export function newWedgeAt(
+  at: { x: number; y: number },
+  draft: Draft,
+  layout: CanvasLayout,
+): NewWedge | null {
   const { blocks, span } = draft;
   if (!blocks || !span || at.y < span.top || at.y > span.hem) return null;
-  for (const side of ['front', 'back'] as const) {
-    const x = side === 'front' ? at.x - layout.centreX.front : layout.centreX.back - at.x;
-    const { sideSeam, bustLine } = blocks[side];
+  for (const block of ['front', 'back'] as const) {
+    const x = block === 'front' ? at.x - layout.centreX.front : layout.centreX.back - at.x;
+    const { sideSeam, bustLine } = blocks[block];
     const width = xAt(sideSeam, at.y);
-    if (x > 0 && x < width) return { side, station: stationOf(x, bustLine, width) };
+    if (x > 0 && x < width) return { block, station: stationOf(x, bustLine, width) };
   }
   return null;
 }
@@ -25,20 +29,20 @@ export function newWedgeAt(at: { x: number; y: number }, draft: Draft, layout: T
 interface AddGuideProps {
   readonly wedge: NewWedge;
   readonly draft: Draft;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
 }
 
 export function AddGuide({ wedge, draft, layout }: AddGuideProps) {
   const { blocks, span } = draft;
   if (!blocks || !span) return null;
-  const { bustLine, sideSeam } = blocks[wedge.side];
+  const { bustLine, sideSeam } = blocks[wedge.block];
   const heights = [
     span.top,
     ...draft.levels.map(({ y }) => y).filter((y) => y > span.top && y < span.hem),
     span.hem,
   ];
   const line = heights.map((y) =>
-    onTable(layout, wedge.side, { x: stationX(wedge.station, bustLine, xAt(sideSeam, y)), y }),
+    onCanvas(layout, wedge.block, { x: stationX(wedge.station, bustLine, xAt(sideSeam, y)), y }),
   );
   return <path className="add-guide" d={pathThrough(line)} />;
 }

@@ -3,12 +3,12 @@
 
 import { memo } from 'react';
 import type { Draft, Piece, Point } from '../../engine';
-import { BAND_LIFT_MM, bandsOf, onTable, type TableLayout } from '../layout/layout';
+import { BAND_LIFT_MM, bandsOf, type CanvasLayout, onCanvas } from '../layout/layout';
 import { closedPath } from './paths';
 
 interface BandDrawingProps {
   readonly draft: Draft;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
   readonly nameOf: (piece: Piece) => string;
   /** Height of small text, table mm. */
   readonly textMm: number;
@@ -23,7 +23,7 @@ const inTwo = (name: string): string[] => {
 
 export const BandDrawing = memo(function BandDrawing({ draft, layout, nameOf, textMm }: BandDrawingProps) {
   return bandsOf(draft).map((band) => {
-    const place = ({ x, y }: Point): Point => onTable(layout, band.block, { x, y: y - BAND_LIFT_MM });
+    const place = ({ x, y }: Point): Point => onCanvas(layout, band.block, { x, y: y - BAND_LIFT_MM });
     const ring = closedPath(band.edges.flatMap(({ points }) => points.slice(0, -1)).map(place));
     const [from, to] = band.grain;
     const middle = place({ x: from.x, y: from.y + NAME_AT * (to.y - from.y) });

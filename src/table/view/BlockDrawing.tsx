@@ -2,14 +2,14 @@
 
 import { memo } from 'react';
 import { type Block, type Draft, type DraftedWedge, type Piece, type Point, pointsDown } from '../../engine';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './paths';
 
 interface BlockDrawingProps {
   readonly block: Block;
   readonly draft: Draft;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
   readonly selected: string | null;
   /** Names for the panels, by piece id. */
   readonly nameOf: (piece: Piece) => string;
@@ -21,11 +21,11 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
   const { block, draft, layout, selected, nameOf, textMm } = props;
   const { span } = draft;
   if (!span) return null;
-  const place = (point: Point): Point => onTable(layout, block.side, point);
-  const panels = panelsOnBlock(draft, block.side);
+  const place = (point: Point): Point => onCanvas(layout, block.name, point);
+  const panels = panelsOnBlock(draft, block.name);
   const px = textMm / 12;
   return (
-    <g className={`block block-${block.side}`}>
+    <g className={`block block-${block.name}`}>
       {panels.map(({ piece, ring }) => (
         <path key={piece.id} className="panel" data-piece={piece.id} d={closedPath(ring.map(place))} />
       ))}
@@ -97,12 +97,12 @@ interface ClothProps {
 
 type Span = NonNullable<Draft['span']>;
 
-const isDart = ({ run }: DraftedWedge): boolean => run.upper !== null || run.lower !== null;
+const isDart = ({ extent }: DraftedWedge): boolean => extent.upper !== null || extent.lower !== null;
 
 /** Heights between which a wedge is seen, mm. */
-const seenOf = ({ run }: DraftedWedge, span: Span): { from: number; to: number } => ({
-  from: Math.max(run.upper ?? span.top, span.top),
-  to: Math.min(run.lower ?? span.hem, span.hem),
+const seenOf = ({ extent }: DraftedWedge, span: Span): { from: number; to: number } => ({
+  from: Math.max(extent.upper ?? span.top, span.top),
+  to: Math.min(extent.lower ?? span.hem, span.hem),
 });
 
 /** Panels towards the centre and towards the side of a wedge that runs through; none where they were not made. */
@@ -159,7 +159,7 @@ function sideLine(
   place: (point: Point) => Point,
 ): string {
   const last = panels.at(-1);
-  const trued = last && (last.goesOn || last.piece.edges[last.piece.outer]?.side) ? last.outer : null;
+  const trued = last && (last.goesOn || last.piece.edges[last.piece.outer]?.isSideSeam) ? last.outer : null;
   return trued ? pathThrough(trued.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
 }
 

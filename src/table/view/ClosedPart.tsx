@@ -1,7 +1,7 @@
 // A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
 
 import type { ClosedAt, DartLines, Draft, LevelName, Piece, Point } from '../../engine';
-import { crossingsAt, HANDS, placePoint } from '../../engine';
+import { crossingsAt, placePoint, SIDES } from '../../engine';
 import { ClosedName, type PlacedPart } from './ClosedName';
 import { closedPath, pathThrough } from './paths';
 
@@ -124,8 +124,8 @@ function LevelAcross({
   draft: Draft;
   level: LevelName;
 }) {
-  const hand = HANDS.find((each) => piece.id.startsWith(`${each}-`));
-  const { levels } = (hand && draft.halves?.[hand]) ?? draft;
+  const side = SIDES.find((each) => piece.id.startsWith(`${each}-`));
+  const { levels } = (side && draft.halves?.[side]) ?? draft;
   const y = levels.find((each) => each.name === level)?.y;
   if (y === undefined) return null;
   const [from, to] = [part.inner, part.outer].map(({ points }) => {

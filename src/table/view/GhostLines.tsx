@@ -2,14 +2,20 @@
 
 import { memo } from 'react';
 import type { Draft, Point } from '../../engine';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 import { panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathThrough } from './paths';
 
-export const GhostLines = memo(function GhostLines({ draft, layout }: { draft: Draft; layout: TableLayout }) {
-  const outlines = (['front', 'back'] as const).flatMap((side) => {
-    const place = (point: Point): Point => onTable(layout, side, point);
-    return panelsOnBlock(draft, side).flatMap(({ ring, darts }) => [
+export const GhostLines = memo(function GhostLines({
+  draft,
+  layout,
+}: {
+  draft: Draft;
+  layout: CanvasLayout;
+}) {
+  const outlines = (['front', 'back'] as const).flatMap((block) => {
+    const place = (point: Point): Point => onCanvas(layout, block, point);
+    return panelsOnBlock(draft, block).flatMap(({ ring, darts }) => [
       closedPath(ring.map(place)),
       ...darts
         .filter(({ open }) => !open)

@@ -2,12 +2,12 @@
 
 import { memo } from 'react';
 import { type Draft, xAt } from '../../engine';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 import { sidePanelOf } from '../layout/panelsOnBlock';
 
 interface JoinedSideProps {
   readonly draft: Draft;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
   readonly words: string;
   /** Height of small text, table mm. */
   readonly textMm: number;
@@ -18,7 +18,7 @@ export const JoinedSide = memo(function JoinedSide({ draft, layout, words, textM
   if (!sidePanelOf(draft) || !blocks || !span) return null;
   const ends = (y: number): [number, number] => {
     const [front, back] = (['front', 'back'] as const).map(
-      (side) => onTable(layout, side, { x: xAt(blocks[side].sideSeam, y), y }).x,
+      (block) => onCanvas(layout, block, { x: xAt(blocks[block].sideSeam, y), y }).x,
     );
     return [front ?? 0, back ?? 0];
   };

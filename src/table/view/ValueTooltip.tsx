@@ -3,21 +3,21 @@
 import { type RefObject, useState } from 'react';
 import { type Draft, xAt } from '../../engine';
 import type { Handle } from '../handles/handle';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 import type { PanelBeside } from '../layout/panelsBeside';
 import type { Size, Viewport } from '../layout/viewport';
-import { type Box, placeBubble } from './tooltipPlace';
+import { type Box, placeTooltip } from './tooltipPlace';
 
-interface BubbleProps {
+interface ValueTooltipProps {
   readonly handle: Handle;
   readonly text: string;
   readonly beside: readonly [PanelBeside | null, PanelBeside | null];
   readonly nameOf: (panel: PanelBeside) => string;
   readonly draft: Draft;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
   readonly view: Viewport;
   readonly size: Size;
-  readonly table: RefObject<SVGSVGElement | null>;
+  readonly canvas: RefObject<SVGSVGElement | null>;
   /** Pulled by a finger, which hides more than a mouse. */
   readonly finger: boolean;
 }
@@ -27,10 +27,10 @@ const LETTER_PX = 7.6;
 const SMALL_PX = 4.6;
 const LINE_PX = 19;
 
-export function Bubble(props: BubbleProps) {
-  const { handle, text, beside, nameOf, draft, layout, view, size, table, finger } = props;
+export function ValueTooltip(props: ValueTooltipProps) {
+  const { handle, text, beside, nameOf, draft, layout, view, size, canvas, finger } = props;
   // It is there for one pull, in which the page stands still and the bubble keeps to its side.
-  const [room] = useState(() => inView(table.current, size));
+  const [room] = useState(() => inView(canvas.current, size));
   const toPx = ({ x, y }: { x: number; y: number }) => ({
     x: (x - view.left) * view.pxPerMm,
     y: (y - view.top) * view.pxPerMm,
@@ -38,11 +38,11 @@ export function Bubble(props: BubbleProps) {
   const at = toPx(handle.at);
   const [side] = useState<'left' | 'right'>(() => (at.x < (room.left + room.right) / 2 ? 'right' : 'left'));
   const lines = linesOf(text, beside, nameOf, size.width - 8);
-  const bubble = { width: widthOf(lines), height: lines.length * LINE_PX + 10 };
+  const tooltip = { width: widthOf(lines), height: lines.length * LINE_PX + 10 };
   const wedge = wedgeAcross(handle, draft, layout).map((x) => toPx({ x, y: 0 }).x);
-  const { x, y } = placeBubble({
+  const { x, y } = placeTooltip({
     at,
-    bubble,
+    tooltip,
     room,
     wedge: { left: Math.min(at.x, ...wedge), right: Math.max(at.x, ...wedge) },
     lines: watchedLines(handle, draft).map((line) => ({ ...line, y: toPx(line).y })),
@@ -52,12 +52,12 @@ export function Bubble(props: BubbleProps) {
   const px = 1 / view.pxPerMm;
   return (
     <g className="bubble" transform={`translate(${view.left + x * px} ${view.top + y * px}) scale(${px})`}>
-      <rect width={bubble.width} height={bubble.height} rx={5} />
+      <rect width={tooltip.width} height={tooltip.height} rx={5} />
       {lines.map((line, i) => (
         <text
           key={line}
           className={i === 0 ? 'number' : 'beside'}
-          x={bubble.width / 2}
+          x={tooltip.width / 2}
           y={LINE_PX * (i + 1)}
           fontSize={13}
         >
@@ -71,8 +71,8 @@ export function Bubble(props: BubbleProps) {
 /** The number, and the panels on one line below it, or where there is no room for that, under each other. */
 function linesOf(
   text: string,
-  [left, right]: BubbleProps['beside'],
-  nameOf: BubbleProps['nameOf'],
+  [left, right]: ValueTooltipProps['beside'],
+  nameOf: ValueTooltipProps['nameOf'],
   room: number,
 ): string[] {
   const sides = [left ? `◂ ${nameOf(left)}` : '', right ? `${nameOf(right)} ▸` : ''].filter(
@@ -99,11 +99,11 @@ function watchedLines({ kind, level, at }: Handle, { levels }: Draft) {
 }
 
 /** From leg to leg of the wedge in hand at the height of its handle, table mm; nothing for a handle of the edges. */
-function wedgeAcross({ block, wedge, at }: Handle, draft: Draft, layout: TableLayout): number[] {
+function wedgeAcross({ block, wedge, at }: Handle, draft: Draft, layout: CanvasLayout): number[] {
   const drafted = block ? draft.blocks?.[block].wedges.find(({ id }) => id === wedge) : undefined;
   if (!block || !drafted) return [];
   return [drafted.innerLeg, drafted.outerLeg].map(
-    (leg) => onTable(layout, block, { x: xAt(leg, at.y), y: at.y }).x,
+    (leg) => onCanvas(layout, block, { x: xAt(leg, at.y), y: at.y }).x,
   );
 }
 
@@ -111,13 +111,13 @@ function wedgeAcross({ block, wedge, at }: Handle, draft: Draft, layout: TableLa
 const LOOK_PX = 8;
 
 /** What of the table is not beyond the window or under what lies over it. */
-function inView(table: SVGSVGElement | null, { width, height }: Size): Box {
+function inView(canvas: SVGSVGElement | null, { width, height }: Size): Box {
   const whole = { left: 0, top: 0, right: width, bottom: height };
-  if (!table) return whole;
-  const box = table.getBoundingClientRect();
+  if (!canvas) return whole;
+  const box = canvas.getBoundingClientRect();
   const bottom = Math.min(height, window.innerHeight - box.top);
   let top = Math.max(0, -box.top);
-  while (top < bottom && !table.contains(document.elementFromPoint(box.left + width / 2, box.top + top + 1)))
+  while (top < bottom && !canvas.contains(document.elementFromPoint(box.left + width / 2, box.top + top + 1)))
     top += LOOK_PX;
   return {
     left: Math.max(0, -box.left),

@@ -1,12 +1,12 @@
 // Under each wedge, how it is sized: a lock for one set by hand, a balance for one that follows the girths.
 
 import { memo } from 'react';
-import { type Draft, type Side, type Wedge, xAt } from '../../engine';
-import { onTable, type TableLayout } from '../layout/layout';
+import { type BlockName, type Draft, type Wedge, xAt } from '../../engine';
+import { type CanvasLayout, onCanvas } from '../layout/layout';
 
 interface WedgeSignsProps {
   readonly draft: Draft;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
   /** One px in table mm. */
   readonly px: number;
 }
@@ -19,14 +19,14 @@ const BALANCE =
   'M-6.500 -3.500H6.500M0 -6V6M-3.500 6H3.500M-6.500 -3.500L-8.500 1.500H-4.500ZM6.500 -3.500L4.500 1.500H8.500Z';
 
 /** The sign of each way to size a wedge, as a path about its middle, some 17 wide and 12 high. */
-export const SIZING_SIGNS: Readonly<Record<Wedge['sizing'], string>> = { hand: LOCK, balanced: BALANCE };
+export const SIZING_SIGNS: Readonly<Record<Wedge['sizing'], string>> = { manual: LOCK, balanced: BALANCE };
 
 export const WedgeSigns = memo(function WedgeSigns({ draft, layout, px }: WedgeSignsProps) {
   const { blocks, span } = draft;
   if (!blocks || !span) return null;
-  return (['front', 'back'] as const).map((side: Side) =>
-    blocks[side].wedges.map((wedge) => {
-      const at = onTable(layout, side, { x: xAt(wedge.axis, span.hem), y: span.hem + DROP_PX * px });
+  return (['front', 'back'] as const).map((block: BlockName) =>
+    blocks[block].wedges.map((wedge) => {
+      const at = onCanvas(layout, block, { x: xAt(wedge.axis, span.hem), y: span.hem + DROP_PX * px });
       return (
         <path
           key={wedge.id}

@@ -15,10 +15,10 @@ export interface Box {
 }
 
 /** All in px of the screen, from the table's top-left corner on it. */
-export interface AskedBubble {
+export interface TooltipRequest {
   /** Where the handle is. */
   readonly at: Spot;
-  readonly bubble: Size;
+  readonly tooltip: Size;
   /** What of the table is in view. */
   readonly room: Box;
   /** The wedge in hand at the height of its handle. */
@@ -52,24 +52,24 @@ const WORTH = {
 } as const;
 
 /** The top-left corner of the bubble: of all places beside, above and below, the one that hides least and is nearest. */
-export function placeBubble(asked: AskedBubble): Spot {
-  const { at, bubble, room, wedge, lines } = asked;
+export function placeTooltip(asked: TooltipRequest): Spot {
+  const { at, tooltip, room, wedge, lines } = asked;
   const hidden = HIDDEN[asked.finger ? 'finger' : 'mouse'];
   const aside = asked.finger ? hidden.right : RIM_PX * 3;
-  const lefts = [wedge.right + aside, wedge.left - aside - bubble.width, at.x - bubble.width / 2];
+  const lefts = [wedge.right + aside, wedge.left - aside - tooltip.width, at.x - tooltip.width / 2];
   const tops = [
-    at.y - bubble.height / 2,
-    at.y - hidden.top - bubble.height,
+    at.y - tooltip.height / 2,
+    at.y - hidden.top - tooltip.height,
     at.y + hidden.bottom,
-    ...lines.flatMap(({ y }) => [y - OFF_LINE_PX - bubble.height, y + OFF_LINE_PX]),
+    ...lines.flatMap(({ y }) => [y - OFF_LINE_PX - tooltip.height, y + OFF_LINE_PX]),
   ];
   let best: Spot = { x: room.left, y: room.top };
   let least = Number.POSITIVE_INFINITY;
   for (const left of lefts)
     for (const top of tops) {
       const spot = {
-        x: clamp(left, room.left + RIM_PX, room.right - RIM_PX - bubble.width),
-        y: clamp(top, room.top + RIM_PX, room.bottom - RIM_PX - bubble.height),
+        x: clamp(left, room.left + RIM_PX, room.right - RIM_PX - tooltip.width),
+        y: clamp(top, room.top + RIM_PX, room.bottom - RIM_PX - tooltip.height),
       };
       const cost = costOf(spot, asked, hidden);
       if (cost >= least) continue;
@@ -79,8 +79,12 @@ export function placeBubble(asked: AskedBubble): Spot {
   return best;
 }
 
-function costOf(spot: Spot, { at, bubble, wedge, lines, finger, side }: AskedBubble, hidden: Box): number {
-  const box = { left: spot.x, top: spot.y, right: spot.x + bubble.width, bottom: spot.y + bubble.height };
+function costOf(
+  spot: Spot,
+  { at, tooltip, wedge, lines, finger, side }: TooltipRequest,
+  hidden: Box,
+): number {
+  const box = { left: spot.x, top: spot.y, right: spot.x + tooltip.width, bottom: spot.y + tooltip.height };
   const place = {
     left: at.x - hidden.left,
     top: at.y - hidden.top,
@@ -94,7 +98,7 @@ function costOf(spot: Spot, { at, bubble, wedge, lines, finger, side }: AskedBub
   const overLines = lines
     .filter(({ y }) => y > box.top - OFF_LINE_PX / 2 && y < box.bottom + OFF_LINE_PX / 2)
     .map(({ y, watched }) => (watched || Math.abs(y - at.y) < NEAR_PX ? WORTH.watchedLine : WORTH.line));
-  const middle = spot.x + bubble.width / 2;
+  const middle = spot.x + tooltip.width / 2;
   return (
     away +
     (meet(box, place) ? WORTH.place : 0) +

@@ -31,12 +31,12 @@ describe('what a draft has to say', () => {
       ...DEFAULT_STYLE,
       hemBelow: 300,
       ease: { ...DEFAULT_STYLE.ease, waist: -60 },
-      wedges: DEFAULT_STYLE.wedges.map((wedge) => ({ ...wedge, sizing: 'hand', intake: { waist: 140 } })),
+      wedges: DEFAULT_STYLE.wedges.map((wedge) => ({ ...wedge, sizing: 'manual', intake: { waist: 140 } })),
     });
     onTable(<IssueList issues={issues} />);
     const said = screen.getAllByRole('listitem').map((item) => item.className);
-    expect(said).toContain('block');
+    expect(said).toContain('error');
     expect(said).toContain('warn');
-    expect(said.lastIndexOf('block')).toBeLessThan(said.indexOf('warn'));
+    expect(said.lastIndexOf('error')).toBeLessThan(said.indexOf('warn'));
   });
 });

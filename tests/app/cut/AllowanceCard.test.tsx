@@ -6,15 +6,15 @@ import { onTable } from '../withStore';
 
 describe('the card of seam allowances', () => {
   it('turns the hem up by a tick, and undo takes it back', async () => {
-    const { user, client, changes, table } = onTable(<AllowanceCard />);
-    const style = () => client().sheets[0]?.style;
+    const { user, client, changes, store } = onTable(<AllowanceCard />);
+    const style = () => client().drafts[0]?.style;
     const tick = screen.getByRole('checkbox', { name: 'Turn the hem up' });
     expect(tick).not.toBeChecked();
     expect(tick).toHaveAccessibleDescription(/mirror image of the seam allowances/);
     await user.click(tick);
     expect(style()?.turnedHem).toBe(true);
     expect(tick).toBeChecked();
-    act(() => table.getState().undo());
+    act(() => store.getState().undo());
     expect(style()).not.toHaveProperty('turnedHem');
     expect(tick).not.toBeChecked();
     await user.click(tick);

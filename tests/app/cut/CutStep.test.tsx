@@ -6,7 +6,7 @@ import { useCutChoices } from '../../../src/app/cut/choices/cutChoices';
 import {
   acknowledge,
   changeClient,
-  changeSheet,
+  changeDraft,
   changeStyle,
   DEMO_BOOK,
   NAMED_STYLES,
@@ -103,7 +103,7 @@ describe('the Cut step on sheets', () => {
       ...style,
       wedges: style.wedges.map((wedge) =>
         wedge.block === 'front' && wedge.station > -1
-          ? { ...wedge, station: 0.5, sizing: 'hand' as const, intake: { waist: 90 } }
+          ? { ...wedge, station: 0.5, sizing: 'manual' as const, intake: { waist: 90 } }
           : wedge,
       ),
     }));
@@ -169,7 +169,7 @@ describe('the Cut step on sheets', () => {
     unmount();
     onTable(
       <CutStep />,
-      changeSheet(tight, (sheet) => acknowledge(sheet, true)),
+      changeDraft(tight, (savedDraft) => acknowledge(savedDraft, true)),
     );
     expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeEnabled();
     expect(screen.getByText(/ribs at the under-bust are drawn in by/)).toBeVisible();

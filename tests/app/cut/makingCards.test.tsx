@@ -3,7 +3,7 @@ import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { resetMaking, useMakingChoices } from '../../../src/app/cut/choices/makingChoices';
 import { usePlanInput } from '../../../src/app/cut/choices/usePlanInput';
-import { SheetByHandCard } from '../../../src/app/cut/DraftingSheetCard';
+import { DraftingSheetCard } from '../../../src/app/cut/DraftingSheetCard';
 import { MakingCard } from '../../../src/app/cut/MakingCard';
 import { type Book, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
@@ -14,7 +14,7 @@ function Cards() {
   return (
     <>
       <MakingCard input={input} />
-      <SheetByHandCard input={input} />
+      <DraftingSheetCard input={input} />
       <output>{input.making ? 'with the list' : 'without the list'}</output>
     </>
   );

@@ -13,13 +13,13 @@ const field = (name: string) => screen.getByRole('textbox', { name });
 
 function setUp() {
   const made = cardFor(ID);
-  const wedge = (): Wedge => made.client().sheets[0]?.style.wedges.find(({ id }) => id === ID) as Wedge;
+  const wedge = (): Wedge => made.client().drafts[0]?.style.wedges.find(({ id }) => id === ID) as Wedge;
   return { ...made, wedge };
 }
 
 describe('how a wedge ends', () => {
   it('is chosen on its card, kept under its name, and undone', async () => {
-    const { user, wedge, changes, table } = setUp();
+    const { user, wedge, changes, store } = setUp();
     expect(ends('Through')).toBeChecked();
     await user.click(ends('Closed'));
     expect(wedge()).toMatchObject({ upper: { from: 'bust' }, lower: { from: 'waist' } });
@@ -27,8 +27,8 @@ describe('how a wedge ends', () => {
     await user.click(ends('Open at the hem'));
     expect(wedge().lower).toBeUndefined();
     expect(changes()).toEqual(['side-front wedge closed', 'side-front dart open at the hem']);
-    table.getState().undo();
-    table.getState().undo();
+    store.getState().undo();
+    store.getState().undo();
     expect(wedge().upper).toBeUndefined();
   });
 
@@ -102,11 +102,11 @@ describe('how a wedge ends', () => {
   });
 
   it('is called by its name for as long as it is pulled, also by what the draft refuses of it', async () => {
-    const { user, changes, table } = setUp();
+    const { user, changes, store } = setUp();
     await user.click(ends('Closed'));
     // Its lower point goes up through its upper one while it is moved across the bust-point line.
     act(() =>
-      table
+      store
         .getState()
         .show((book) =>
           changeStyle(book, (style) =>

@@ -28,6 +28,6 @@ describe('the card of top edge and hem', () => {
     const neckline = screen.getByRole('textbox', { name: 'Top edge at centre front' });
     await user.clear(neckline);
     await user.type(neckline, '3{Enter}');
-    expect(client().sheets[0]?.style.topShape.centreFront.beyond).toBeCloseTo(inches(3), 9);
+    expect(client().drafts[0]?.style.topShape.centreFront.beyond).toBeCloseTo(inches(3), 9);
   });
 });

@@ -9,7 +9,7 @@ import { onTable } from '../withStore';
 describe('the card of pieces beside the panels', () => {
   it('asks for a piece by a tick, takes its measure, and leaves it out again', async () => {
     const { user, client, changes } = onTable(<ExtrasCard />);
-    const extras = () => client().sheets[0]?.style.extras;
+    const extras = () => client().drafts[0]?.style.extras;
     await user.click(screen.getByRole('checkbox', { name: 'Modesty panel' }));
     expect(extras()).toEqual({ modesty: { overlap: inches(2) } });
     const overlap = screen.getByRole('textbox', { name: /^Overlap/ });

@@ -11,10 +11,10 @@ describe('the side panel', () => {
   it('is cut in one and gets its seam back, each as a step', async () => {
     const { user, client, changes } = onTable(<GarmentCard />);
     await user.click(switched());
-    expect(client().sheets[0]?.style.joinedSide).toBe(true);
+    expect(client().drafts[0]?.style.joinedSide).toBe(true);
     expect(switched()).toBeChecked();
     await user.click(switched());
-    expect(client().sheets[0]?.style.joinedSide).toBeUndefined();
+    expect(client().drafts[0]?.style.joinedSide).toBeUndefined();
     expect(changes()).toEqual(['side panel cut in one', 'side seam']);
   });
 
@@ -34,12 +34,12 @@ describe('the side zip', () => {
 
   it('is put in and taken out, each as a step', async () => {
     const { user, client, changes } = onTable(<GarmentCard />);
-    const before = client().sheets[0]?.style;
+    const before = client().drafts[0]?.style;
     await user.click(zip());
-    expect(client().sheets[0]?.style.closure.sideZip).toBe(true);
+    expect(client().drafts[0]?.style.closure.sideZip).toBe(true);
     expect(zip()).toBeChecked();
     await user.click(zip());
-    expect(client().sheets[0]?.style).toEqual(before);
+    expect(client().drafts[0]?.style).toEqual(before);
     expect(changes()).toEqual(['zip in the side seam', 'side seam without a zip']);
   });
 

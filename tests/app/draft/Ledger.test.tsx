@@ -3,7 +3,7 @@ import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { finishedGirth } from '../../../src/app/components/girthWords';
 import { Ledger } from '../../../src/app/draft/canvas/Ledger';
-import { changeStyle, DEMO_BOOK, openClient, openSheet } from '../../../src/document';
+import { changeStyle, DEMO_BOOK, openClient, openDraftOf } from '../../../src/document';
 import { type Draft, draft, type LedgerRow, type Style } from '../../../src/engine';
 import { onTable } from '../withStore';
 
@@ -11,7 +11,7 @@ import { onTable } from '../withStore';
 function ledgerOf(change: (style: Style) => Style): Draft {
   const book = changeStyle(DEMO_BOOK, change);
   const client = openClient(book);
-  const { style } = openSheet(client);
+  const { style } = openDraftOf(client);
   const made = draft(client.measurements, style);
   onTable(
     <Ledger view={{ left: 0, top: 0, pxPerMm: 1 }} heightPx={600} stacked={true} coarse={false} />,
@@ -55,7 +55,7 @@ describe('a finished girth', () => {
     sewnGirth,
     alongEdge,
     widths: {},
-    taken: { wedges: {}, side: { front: 0, back: 0 } },
+    taken: { wedges: {}, sideSeam: { front: 0, back: 0 } },
   });
   const closure = { front: 'fold', back: 'hooks', lacingGap: 0 } as const;
 

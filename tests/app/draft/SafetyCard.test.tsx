@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { IssueList } from '../../../src/app/components/IssueList';
 import { SafetyCard } from '../../../src/app/draft/SafetyCard';
 import { useDraft } from '../../../src/app/store/storeContext';
-import { changeStyle, DEMO_BOOK, openSheet } from '../../../src/document';
+import { changeStyle, DEMO_BOOK, openDraftOf } from '../../../src/document';
 import { inches, type Style } from '../../../src/engine';
 import { onTable } from '../withStore';
 
@@ -56,7 +56,7 @@ describe('the safety of the wearer', () => {
     expect(read()).toBeChecked();
     expect(cautions).toHaveTextContent(/ribs at the under-bust are drawn in by 6 in/);
     expect(cautions).not.toHaveTextContent(/Read the cautions|as read/);
-    expect(openSheet(client())).toMatchObject({
+    expect(openDraftOf(client())).toMatchObject({
       acknowledgedReduction: inches(2),
       acknowledgedRibs: inches(6),
     });

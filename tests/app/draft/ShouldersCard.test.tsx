@@ -20,8 +20,8 @@ const shouldered = changeStyle(DEMO_BOOK, (style) => setShoulderKind(style, 'sho
 
 describe('the card of the shoulders', () => {
   it('offers darts in one press where wedges would run into the armhole, and one undo brings them back', async () => {
-    const { user, client, table, changes } = onTable(<ShouldersCard />);
-    const style = () => client().sheets[0]?.style;
+    const { user, client, store, changes } = onTable(<ShouldersCard />);
+    const style = () => client().drafts[0]?.style;
     expect(kind('Strapless')).toBeChecked();
     expect(screen.queryByRole('textbox')).toBeNull();
     await user.click(kind('Shoulders'));
@@ -35,14 +35,14 @@ describe('the card of the shoulders', () => {
     ).toEqual(['front-side', 'back-side']);
     expect(screen.queryByText(/would run up/)).toBeNull();
     expect(changes()).toEqual(['shoulders', 'darts below the shoulders']);
-    table.getState().undo();
+    store.getState().undo();
     expect(style()?.wedges.some(({ upper }) => upper)).toBe(false);
     expect(style()?.shoulders).toBeDefined();
   });
 
   it('takes each number; those of wedges that end below are not asked for', async () => {
     const { user, client, changes } = onTable(<ShouldersCard />, shouldered);
-    const shoulders = () => client().sheets[0]?.style.shoulders;
+    const shoulders = () => client().drafts[0]?.style.shoulders;
     for (const [name, typed] of [
       ['Shoulder drop', '1 1/2'],
       ['Armhole inwards', '3/4'],

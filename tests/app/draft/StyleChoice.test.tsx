@@ -7,17 +7,17 @@ import { SeenContext } from '../../../src/app/store/storeContext';
 import {
   addClient,
   type Book,
-  bookOnTable,
   changeStyle,
   DEMO_BOOK,
   DEMO_CLIENT,
   keepStyle,
   NAMED_STYLES,
   openClient,
-  openSheet,
+  openDraftOf,
   removeStyle,
   setRightWedges,
   setSizing,
+  swapSides,
   writeStyle,
 } from '../../../src/document';
 import { DEFAULT_STYLE } from '../../../src/engine';
@@ -28,17 +28,17 @@ const KEPT = keepStyle(DEMO_BOOK, 's', 'Harbour', V_FRONT, '2026-11-20');
 
 describe('the styles to start from', () => {
   it('are the ready-made ones, and the maker’s own before them', async () => {
-    const { user, client, table } = onTable(<StyleChoice />, KEPT);
+    const { user, client, store } = onTable(<StyleChoice />, KEPT);
     const select = screen.getByRole('combobox', { name: 'Start from a style' });
     const groups = within(select).getAllByRole('group');
     expect(groups.map((group) => group.getAttribute('label'))).toEqual(['Your styles', 'Ready-made']);
     expect(within(select).getAllByRole('option')).toHaveLength(2 + NAMED_STYLES.size);
     await user.selectOptions(select, 'Harbour');
-    expect(openSheet(client()).style).toBe(V_FRONT);
+    expect(openDraftOf(client()).style).toBe(V_FRONT);
     await user.selectOptions(select, 'Waist cincher');
-    expect(openSheet(client()).style).toBe(NAMED_STYLES.get('cincher')?.style);
-    table.getState().undo();
-    expect(openSheet(client()).style).toBe(V_FRONT);
+    expect(openDraftOf(client()).style).toBe(NAMED_STYLES.get('cincher')?.style);
+    store.getState().undo();
+    expect(openDraftOf(client()).style).toBe(V_FRONT);
   });
 
   it('are only the ready-made ones at first', () => {
@@ -52,7 +52,7 @@ function styleBook(book: Book = DEMO_BOOK) {
   const shown = onTable(<StyleBook onClose={onClose} />, book);
   const press = (name: string) => shown.user.click(screen.getByRole('button', { name, hidden: true }));
   const field = (name: string) => screen.getByRole('textbox', { name, hidden: true });
-  const styles = () => shown.table.getState().history.present.styles;
+  const styles = () => shown.store.getState().history.present.styles;
   return { ...shown, onClose, press, field, styles };
 }
 
@@ -66,24 +66,24 @@ describe('the style on the table', () => {
   });
 
   it('is said to be changed, is chosen anew, and comes back with an undo', async () => {
-    const { user, client, table } = onTable(<StyleChoice />);
+    const { user, client, store } = onTable(<StyleChoice />);
     await user.selectOptions(select(), 'Waist cincher');
     expect(select()).toHaveDisplayValue('Waist cincher');
-    act(() => table.getState().change('hem', (book) => hem(book, 100)));
+    act(() => store.getState().change('hem', (book) => hem(book, 100)));
     expect(select()).toHaveDisplayValue('Changed from Waist cincher');
-    act(() => table.getState().undo());
+    act(() => store.getState().undo());
     expect(select()).toHaveDisplayValue('Waist cincher');
-    act(() => table.getState().redo());
+    act(() => store.getState().redo());
     await user.selectOptions(select(), 'Waist cincher');
-    expect(openSheet(client()).style).toEqual(NAMED_STYLES.get('cincher')?.style);
+    expect(openDraftOf(client()).style).toEqual(NAMED_STYLES.get('cincher')?.style);
     expect(select()).toHaveDisplayValue('Waist cincher');
   });
 
   it('is not asked about while a handle is pulled', () => {
-    const { table } = onTable(<StyleChoice />);
-    act(() => table.getState().show((book) => hem(book, 100)));
+    const { store } = onTable(<StyleChoice />);
+    act(() => store.getState().show((book) => hem(book, 100)));
     expect(select()).toHaveDisplayValue('Over-bust corset');
-    act(() => table.getState().keep('hem'));
+    act(() => store.getState().keep('hem'));
     expect(select()).toHaveDisplayValue('Changed from Over-bust corset');
   });
 
@@ -100,16 +100,16 @@ describe('the style on the table', () => {
 
   it('is not said to be one that is no longer in the book', async () => {
     const own = { ...V_FRONT, hemBelow: 90 };
-    const { user, table } = onTable(<StyleChoice />, keepStyle(DEMO_BOOK, 's', 'Harbour', own, '2026-11-20'));
+    const { user, store } = onTable(<StyleChoice />, keepStyle(DEMO_BOOK, 's', 'Harbour', own, '2026-11-20'));
     await user.selectOptions(select(), 'Harbour');
-    act(() => table.getState().change('took out Harbour', (book) => removeStyle(book, 's')));
+    act(() => store.getState().change('took out Harbour', (book) => removeStyle(book, 's')));
     expect(select()).toHaveDisplayValue('Choose…');
   });
 
   it('is kept as it is with the right half on the table', async () => {
     const two = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
-    const { user, table } = onTable(
-      <SeenContext value={bookOnTable(two, 'right')}>
+    const { user, store } = onTable(
+      <SeenContext value={swapSides(two, 'right')}>
         <StyleChoice />
       </SeenContext>,
       two,
@@ -119,8 +119,8 @@ describe('the style on the table', () => {
       await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
       '{Enter}',
     );
-    expect(table.getState().history.present.styles[0]?.style).toBe(openSheet(openClient(two)).style);
-    expect(select()).toHaveDisplayValue(DEMO_CLIENT.sheets[0]?.name ?? '');
+    expect(store.getState().history.present.styles[0]?.style).toBe(openDraftOf(openClient(two)).style);
+    expect(select()).toHaveDisplayValue(DEMO_CLIENT.drafts[0]?.name ?? '');
   });
 });
 
@@ -131,7 +131,7 @@ describe('the style book', () => {
     expect(screen.getByRole('button', { name: 'Keep the style', hidden: true })).toBeDisabled();
     await user.type(field('Name of the style'), ' Harbour ');
     await press('Keep the style');
-    expect(styles()).toMatchObject([{ name: 'Harbour', style: openSheet(DEMO_CLIENT).style }]);
+    expect(styles()).toMatchObject([{ name: 'Harbour', style: openDraftOf(DEMO_CLIENT).style }]);
     expect(styles()[0]?.on).toMatch(/^\d{4}-\d\d-\d\d$/);
     expect(screen.getByText(/^Harbour is kept/)).toBeInTheDocument();
     await user.type(field('Name of the style'), '{Enter}');
@@ -140,26 +140,26 @@ describe('the style book', () => {
 
   it.each([
     ['balances wedges sized by hand, so that they fit anybody', true, 'balanced'],
-    ['leaves wedges sized by hand as they are where one asks', false, 'hand'],
+    ['leaves wedges sized by hand as they are where one asks', false, 'manual'],
   ])('%s', async (_, refit, sizing) => {
-    const locked = setSizing(DEFAULT_STYLE, 'front-bust', 'hand', { waist: 30 });
-    const sheets = DEMO_CLIENT.sheets.map((sheet) => ({ ...sheet, style: locked }));
+    const locked = setSizing(DEFAULT_STYLE, 'front-bust', 'manual', { waist: 30 });
+    const sheets = DEMO_CLIENT.drafts.map((savedDraft) => ({ ...savedDraft, style: locked }));
     const { press, styles, user, client } = styleBook({
       ...DEMO_BOOK,
-      clients: [{ ...DEMO_CLIENT, sheets }],
+      clients: [{ ...DEMO_CLIENT, drafts: sheets }],
     });
     const tick = screen.getByRole('checkbox', { name: /^Balance the wedge sized by hand/, hidden: true });
     if (!refit) await user.click(tick);
     await press('Keep the style');
     expect(styles()[0]?.style.wedges.find(({ id }) => id === 'front-bust')?.sizing).toBe(sizing);
-    expect(openSheet(client()).style).toBe(locked);
+    expect(openDraftOf(client()).style).toBe(locked);
   });
 
   it('lays a style on the table of another client', async () => {
     const { press, client, onClose } = styleBook(addClient(KEPT, 'bea', 'Bea'));
     await press('Use it for Bea: Harbour');
     expect(client().name).toBe('Bea');
-    expect(openSheet(client()).style).toBe(V_FRONT);
+    expect(openDraftOf(client()).style).toBe(V_FRONT);
     expect(onClose).toHaveBeenCalled();
   });
 
@@ -171,12 +171,12 @@ describe('the style book', () => {
   });
 
   it('takes a style out, and brings it back', async () => {
-    const { press, styles, table } = styleBook(KEPT);
+    const { press, styles, store } = styleBook(KEPT);
     await press('Delete the style Harbour');
     expect(styles()).toEqual([]);
     expect(screen.getByText(/^None yet/)).toBeInTheDocument();
     await press('Undo');
-    expect(table.getState().history.present).toBe(KEPT);
+    expect(store.getState().history.present).toBe(KEPT);
   });
 
   it('takes a style from a file, never in the place of one that is there', async () => {

@@ -13,8 +13,8 @@ function BustWedge() {
 
 describe('turning intake about the bust point', () => {
   it('says the angle, moves the intake in one step, and undo brings it back', async () => {
-    const { user, client, changes, table } = onTable(<BustWedge />);
-    const wedges = () => client().sheets[0]?.style.wedges ?? [];
+    const { user, client, changes, store } = onTable(<BustWedge />);
+    const wedges = () => client().drafts[0]?.style.wedges ?? [];
     const amount = screen.getByRole('textbox', { name: 'Intake to turn about the bust point' });
     await user.clear(amount);
     await user.type(amount, '1/2{Enter}');
@@ -25,8 +25,8 @@ describe('turning intake about the bust point', () => {
     const before = wedges();
     await user.click(screen.getByRole('button', { name: 'Turn' }));
     expect(changes()).toEqual(['turned intake of the bust wedge']);
-    expect(wedges().filter(({ block, sizing }) => block === 'front' && sizing === 'hand')).toHaveLength(3);
-    table.getState().undo();
+    expect(wedges().filter(({ block, sizing }) => block === 'front' && sizing === 'manual')).toHaveLength(3);
+    store.getState().undo();
     expect(wedges()).toEqual(before);
   });
 
@@ -40,17 +40,17 @@ describe('turning intake about the bust point', () => {
   });
 
   it('calls the wedge it goes to by its name for as long as that is pulled', () => {
-    const { table } = onTable(<BustWedge />);
+    const { store } = onTable(<BustWedge />);
     const offered = () =>
       within(screen.getByRole('combobox', { name: 'Wedge it goes to' }))
         .getAllByRole('option')
         .map(({ textContent }) => textContent);
     const before = offered();
     act(() =>
-      table.getState().show((book) => changeStyle(book, (style) => setStation(style, 'front-side', -0.4))),
+      store.getState().show((book) => changeStyle(book, (style) => setStation(style, 'front-side', -0.4))),
     );
     expect(offered()).toEqual(before);
-    act(() => table.getState().keep('a pull'));
+    act(() => store.getState().keep('a pull'));
     expect(offered()).toEqual(['Centre-front wedge', 'Inner front wedge']);
   });
 });

@@ -30,8 +30,8 @@ describe('the wedge card', () => {
     const hipBefore = at('hip').getAttribute('value');
     await user.clear(at('waist'));
     await user.type(at('waist'), '1 1/2{Enter}');
-    const wedge = client().sheets[0]?.style.wedges.find(({ station }) => station === 0);
-    expect(wedge).toMatchObject({ sizing: 'hand', block: 'front' });
+    const wedge = client().drafts[0]?.style.wedges.find(({ station }) => station === 0);
+    expect(wedge).toMatchObject({ sizing: 'manual', block: 'front' });
     expect(wedge?.intake.waist).toBeCloseTo(inches(1.5), 9);
     expect(at('hip')).toHaveValue(hipBefore);
   });
@@ -41,7 +41,7 @@ describe('the wedge card', () => {
     await user.click(choose('Bust'));
     for (const [name, sign, title] of [
       ['Balanced', 'balanced', /scales under a wedge/],
-      ['By hand, locked', 'hand', /padlock under a wedge/],
+      ['By hand, locked', 'manual', /padlock under a wedge/],
     ] as const) {
       const label = screen.getByRole('radio', { name }).closest('label') as HTMLElement;
       expect(label.querySelector('[data-sign]')).toHaveAttribute('data-sign', sign);
@@ -50,15 +50,15 @@ describe('the wedge card', () => {
   });
 
   it('adds a wedge, takes one off, and undo brings each back', async () => {
-    const { user, client, table } = onTable(<Card />);
-    const count = (): number => client().sheets[0]?.style.wedges.length ?? 0;
+    const { user, client, store } = onTable(<Card />);
+    const count = (): number => client().drafts[0]?.style.wedges.length ?? 0;
     const before = count();
     await user.click(screen.getByRole('button', { name: 'Add a front wedge' }));
     expect(count()).toBe(before + 1);
     await user.click(screen.getByRole('button', { name: /^Take off the / }));
     expect(count()).toBe(before);
-    table.getState().undo();
-    table.getState().undo();
+    store.getState().undo();
+    store.getState().undo();
     expect(count()).toBe(before);
   });
 

@@ -10,7 +10,7 @@ import {
   NAMED_STYLES,
   openClient,
   openClientOf,
-  openSheet,
+  openDraftOf,
   readBook,
   record,
   setIntake,
@@ -39,7 +39,7 @@ describe('the same style', () => {
     const style = named(name);
     const read = readBook(JSON.stringify(changeStyle(DEMO_BOOK, () => style)));
     if (read.kind !== 'book') throw new Error('not read');
-    expect(sameStyle(style, openSheet(openClient(read.book)).style)).toBe(true);
+    expect(sameStyle(style, openDraftOf(openClient(read.book)).style)).toBe(true);
     expect(sameStyle(turnedRound(style) as Style, style)).toBe(true);
     const like = [...NAMED_STYLES.keys()].filter((other) => sameStyle(named(other), style));
     expect(like).toEqual([name]);
@@ -54,7 +54,7 @@ describe('the same style', () => {
     ['what is not asked for left out', { ...DEFAULT_STYLE, joinedSide: false, turnedHem: false }],
     [
       'an intake that balancing does not read',
-      setSizing(setSizing(DEFAULT_STYLE, 'front-side', 'hand', { waist: 9 }), 'front-side', 'balanced', {}),
+      setSizing(setSizing(DEFAULT_STYLE, 'front-side', 'manual', { waist: 9 }), 'front-side', 'balanced', {}),
     ],
   ])('is the same with %s', (_, style) => {
     expect(sameStyle(style, DEFAULT_STYLE)).toBe(true);

@@ -3,14 +3,14 @@ import { screen } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
 import { GarmentCard } from '../../../src/app/draft/GarmentCard';
-import { HandChoice } from '../../../src/app/draft/SideChoice';
+import { SideChoice } from '../../../src/app/draft/SideChoice';
 import { SidesCard } from '../../../src/app/draft/SidesCard';
 import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
-import { HandContext } from '../../../src/app/store/sideContext';
+import { SideContext } from '../../../src/app/store/sideContext';
 import { useDraft } from '../../../src/app/store/storeContext';
 import { TrueStep } from '../../../src/app/true/TrueStep';
 import { changeClient, changeStyle, DEMO_BOOK, setRightWedges } from '../../../src/document';
-import { type Hand, inches } from '../../../src/engine';
+import { inches, type Side } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 function PiecesSeen() {
@@ -24,15 +24,15 @@ function PiecesSeen() {
 }
 
 function Bench() {
-  const [hand, setHand] = useState<Hand>('left');
+  const [side, setSide] = useState<Side>('left');
   const [selected, setSelected] = useState<string | null>(null);
   return (
-    <HandContext value={hand}>
-      <HandChoice hand={hand} onHand={setHand} />
+    <SideContext value={side}>
+      <SideChoice side={side} onSide={setSide} />
       <WedgeCard selected={selected} onSelect={setSelected} />
       <SidesCard />
       <PiecesSeen />
-    </HandContext>
+    </SideContext>
   );
 }
 
@@ -51,8 +51,8 @@ describe('left and right on the Draft step', () => {
   });
 
   it('take changes to the half that lies on the table', async () => {
-    const { user, client, changes, table } = onTable(<Bench />);
-    const style = () => client().sheets[0]?.style;
+    const { user, client, changes, store } = onTable(<Bench />);
+    const style = () => client().drafts[0]?.style;
     await user.click(screen.getByRole('checkbox', { name: OWN }));
     await user.click(half('Right') as HTMLElement);
     await user.click(screen.getByRole('button', { name: 'Bust' }));
@@ -62,22 +62,22 @@ describe('left and right on the Draft step', () => {
     const left = style()?.wedges.find(({ id }) => id === 'front-bust');
     const right = style()?.rightWedges?.find(({ id }) => id === 'right-front-bust');
     expect(left?.sizing).toBe('balanced');
-    expect(right).toMatchObject({ sizing: 'hand' });
+    expect(right).toMatchObject({ sizing: 'manual' });
     expect(right?.intake.waist).toBeCloseTo(inches(1.5), 9);
     expect(changes()).toEqual(['wedges of the right’s own', 'intake at the waist']);
     await user.click(screen.getByRole('button', { name: /^Take off the / }));
     expect(style()?.wedges).toHaveLength(5);
     expect(style()?.rightWedges).toHaveLength(4);
-    table.getState().undo();
+    store.getState().undo();
     expect(style()?.rightWedges).toHaveLength(5);
   });
 
   it('keep a style as it is, whichever half lies on the table', async () => {
     const kept = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
-    const { user, table } = onTable(
-      <HandContext value="right">
+    const { user, store } = onTable(
+      <SideContext value="right">
         <GarmentCard />
-      </HandContext>,
+      </SideContext>,
       kept,
     );
     await user.click(screen.getByRole('button', { name: /^Style book/ }));
@@ -85,7 +85,7 @@ describe('left and right on the Draft step', () => {
       await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
       'Two sides{Enter}',
     );
-    const [own] = table.getState().history.present.styles;
+    const [own] = store.getState().history.present.styles;
     expect(own?.style.wedges.map(({ id }) => id)).toContain('front-bust');
     expect(own?.style.rightWedges?.map(({ id }) => id)).toContain('right-front-bust');
   });

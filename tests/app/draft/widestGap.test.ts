@@ -1,37 +1,44 @@
 import { describe, expect, it } from 'vitest';
 import { widestGap } from '../../../src/app/draft/wedges/widestGap';
 import { addWedge, DEMO_CLIENT } from '../../../src/document';
-import { DEFAULT_STYLE, draft, MOST_WEDGES, type Side, type Style, type Wedge } from '../../../src/engine';
+import {
+  type BlockName,
+  DEFAULT_STYLE,
+  draft,
+  MOST_WEDGES,
+  type Style,
+  type Wedge,
+} from '../../../src/engine';
 
 const body = DEMO_CLIENT.measurements;
 const draftOf = (style: Style) => draft(body, style);
 
 /** Widths of a block's panels at the waist from the centre on, mm. */
-function widths(style: Style, side: Side): number[] {
+function widths(style: Style, block: BlockName): number[] {
   const { proof, pieces } = draftOf(style);
   const row = proof.ledger.find(({ level }) => level === 'waist');
-  return pieces.filter(({ block }) => block === side).map(({ id }) => row?.widths[id] ?? Number.NaN);
+  return pieces.filter((piece) => piece.block === block).map(({ id }) => row?.widths[id] ?? Number.NaN);
 }
 
-const adding = (style: Style, side: Side): Style =>
-  addWedge(style, side, widestGap(style, side, draftOf(style)));
+const adding = (style: Style, block: BlockName): Style =>
+  addWedge(style, block, widestGap(style, block, draftOf(style)));
 
 describe('where a new wedge goes', () => {
   it.each(['front', 'back'] as const)(
     'parts the widest %s panel near its middle, and what comes of it can be cut',
-    (side) => {
+    (block) => {
       let style: Style = DEFAULT_STYLE;
       for (;;) {
-        const before = widths(style, side);
+        const before = widths(style, block);
         // At the front a sixth wedge is on the centre line; a sixth at the back leaves no panel wide enough to sew.
         if (before.length >= MOST_WEDGES) break;
         const parted = before.indexOf(Math.max(...before));
-        style = adding(style, side);
-        const ids = draftOf(style).blocks?.[side].wedges.filter(({ onCentre }) => !onCentre) ?? [];
+        style = adding(style, block);
+        const ids = draftOf(style).blocks?.[block].wedges.filter(({ onCentre }) => !onCentre) ?? [];
         expect(ids[parted]?.id).toBe(style.wedges.at(-1)?.id);
-        const [inner = 0, outer = 0] = widths(style, side).slice(parted, parted + 2);
+        const [inner = 0, outer = 0] = widths(style, block).slice(parted, parted + 2);
         expect(Math.abs(inner - outer)).toBeLessThan(0.1 * (inner + outer));
-        expect(draftOf(style).issues.filter(({ severity }) => severity === 'block')).toEqual([]);
+        expect(draftOf(style).issues.filter(({ severity }) => severity === 'error')).toEqual([]);
       }
     },
   );

@@ -9,7 +9,7 @@ import {
   DEMO_BOOK,
   DEMO_CLIENT,
   keepStyle,
-  openSheet,
+  openDraftOf,
   setMeasurement,
   writeBackup,
 } from '../../../src/document';
@@ -22,7 +22,7 @@ const input = (): HTMLElement => screen.getByLabelText('Restore from a backup');
 
 describe('a backup', () => {
   it('is looked at before anything changes, and brings back whom one ticks', async () => {
-    const { user, table, changes } = onTable(<BackupPart />, now);
+    const { user, store, changes } = onTable(<BackupPart />, now);
     await user.upload(input(), file(BACKUP));
     expect(await screen.findByText(/^A backup of .*2026 with 2 clients/)).toBeVisible();
     expect(
@@ -35,15 +35,15 @@ describe('a backup', () => {
     expect(changes()).toEqual([]);
     await user.click(wren);
     await user.click(screen.getByRole('button', { name: 'Bring back 2 clients' }));
-    expect(table.getState().history.present.clients).toEqual(addClient(DEMO_BOOK, 'bea', 'Bea').clients);
-    table.getState().undo();
-    expect(table.getState().history.present).toBe(now);
+    expect(store.getState().history.present.clients).toEqual(addClient(DEMO_BOOK, 'bea', 'Bea').clients);
+    store.getState().undo();
+    expect(store.getState().history.present).toBe(now);
   });
 
   it('brings back the maker’s own styles as well', async () => {
-    const { style } = openSheet(DEMO_CLIENT);
+    const { style } = openDraftOf(DEMO_CLIENT);
     const there = keepStyle(keepStyle(DEMO_BOOK, 'a', 'Ferry', style, '2026-11-20'), 'b', 'Gala', style, '');
-    const { user, table } = onTable(<BackupPart />, keepStyle(DEMO_BOOK, 'b', 'Revel', style, ''));
+    const { user, store } = onTable(<BackupPart />, keepStyle(DEMO_BOOK, 'b', 'Revel', style, ''));
     await user.upload(input(), file(writeBackup(there, '2026-11-20')));
     expect(await screen.findByText(/with one client and 2 styles/)).toBeVisible();
     await user.click(
@@ -52,7 +52,7 @@ describe('a backup', () => {
       }),
     );
     await user.click(screen.getByRole('button', { name: 'Bring back 2 styles' }));
-    expect(table.getState().history.present.styles.map(({ name }) => name)).toEqual(['Gala', 'Ferry']);
+    expect(store.getState().history.present.styles.map(({ name }) => name)).toEqual(['Gala', 'Ferry']);
   });
 
   it('may be left alone', async () => {

@@ -76,12 +76,12 @@ describe('the client book', () => {
   });
 
   it('takes a client out, and brings her back whole', async () => {
-    const { press, names, table } = book();
-    const before = table.getState().history.present;
+    const { press, names, store } = book();
+    const before = store.getState().history.present;
     await press('Delete Wren Abernathy');
     expect(names()).toEqual(['Bea Lindqvist', 'Zoë Marsh']);
     await press('Undo');
-    expect(table.getState().history.present).toBe(before);
+    expect(store.getState().history.present).toBe(before);
     expect(screen.queryByRole('button', { name: 'Undo', hidden: true })).toBeNull();
   });
 
@@ -111,9 +111,9 @@ describe('the drafts of a client', () => {
   it('are copied, opened, named and taken off', async () => {
     const { press, client, user, onClose } = book(DEMO_BOOK);
     await press('Copy this draft');
-    expect(client().sheets.map(({ name }) => name)).toEqual(['Winter ball bodice', 'Winter ball bodice 2']);
+    expect(client().drafts.map(({ name }) => name)).toEqual(['Winter ball bodice', 'Winter ball bodice 2']);
     await press('Open Winter ball bodice');
-    expect(client().openSheet).toBe('demo-ball');
+    expect(client().openDraft).toBe('demo-ball');
     expect(onClose).toHaveBeenCalled();
     const name = screen.getByRole('textbox', { name: 'Name of the draft Winter ball bodice', hidden: true });
     await user.clear(name);
@@ -121,18 +121,18 @@ describe('the drafts of a client', () => {
     expect(name).toHaveValue('Winter ball bodice');
     await user.clear(name);
     await user.type(name, '  Ferry gala {Enter}');
-    expect(client().sheets[0]?.name).toBe('Ferry gala');
+    expect(client().drafts[0]?.name).toBe('Ferry gala');
     await press('Delete the draft Ferry gala');
-    expect(client().sheets.map(({ name: left }) => left)).toEqual(['Winter ball bodice 2']);
+    expect(client().drafts.map(({ name: left }) => left)).toEqual(['Winter ball bodice 2']);
     expect(
       screen.getByRole('button', { name: 'Delete the draft Winter ball bodice 2', hidden: true }),
     ).toBeDisabled();
   });
 
   it('change nothing of another client', async () => {
-    const { press, table } = book();
+    const { press, store } = book();
     await press('New draft');
-    const others = table.getState().history.present.clients.filter(({ id }) => id !== 'bea');
+    const others = store.getState().history.present.clients.filter(({ id }) => id !== 'bea');
     expect(others).toEqual(THREE.clients.filter(({ id }) => id !== 'bea'));
   });
 });

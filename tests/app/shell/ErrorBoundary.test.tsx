@@ -2,8 +2,8 @@
 import { act, screen } from '@testing-library/react';
 import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { Mishap } from '../../../src/app/shell/ErrorBoundary';
-import { useOpen, useTable } from '../../../src/app/store/storeContext';
+import { ErrorBoundary } from '../../../src/app/shell/ErrorBoundary';
+import { useOpen, useStore } from '../../../src/app/store/storeContext';
 import { changeClient, DEMO_BOOK } from '../../../src/document';
 import { onTable } from '../withStore';
 
@@ -16,16 +16,16 @@ function Step() {
 
 function Screen() {
   const [step, setStep] = useState('draft');
-  const undo = useTable((table) => table.undo);
-  const kept = useTable((table) => table.kept);
+  const undo = useStore((state) => state.undo);
+  const kept = useStore((state) => state.kept);
   return (
     <>
       <button type="button" onClick={() => setStep('true')}>
         Next step
       </button>
-      <Mishap step={step} book={kept} onUndo={undo}>
+      <ErrorBoundary step={step} book={kept} onUndo={undo}>
         <Step />
-      </Mishap>
+      </ErrorBoundary>
     </>
   );
 }
@@ -38,20 +38,20 @@ describe('a step that cannot be drawn', () => {
   const trouble = changeClient(DEMO_BOOK, (client) => ({ ...client, name: 'Trouble' }));
 
   it('says that nothing is lost, and undo brings it back', async () => {
-    const { user, table } = onTable(<Screen />);
+    const { user, store } = onTable(<Screen />);
     expect(screen.getByText('All is well')).toBeVisible();
-    act(() => table.getState().change('name', () => trouble));
+    act(() => store.getState().change('name', () => trouble));
     expect(await screen.findByRole('alert')).toHaveTextContent('Nothing is lost');
     await user.click(screen.getByRole('button', { name: 'Undo the last change' }));
     expect(screen.getByText('All is well')).toBeVisible();
   });
 
   it('is tried again when asked, and at another step', async () => {
-    const { user, table } = onTable(<Screen />, trouble);
+    const { user, store } = onTable(<Screen />, trouble);
     await user.click(screen.getByRole('button', { name: 'Try again' }));
     expect(screen.getByRole('alert')).toBeVisible();
     expect(screen.getByRole('button', { name: 'Download a backup' })).toBeEnabled();
-    act(() => table.getState().change('name', () => DEMO_BOOK));
+    act(() => store.getState().change('name', () => DEMO_BOOK));
     await user.click(screen.getByRole('button', { name: 'Next step' }));
     expect(screen.getByText('All is well')).toBeVisible();
   });

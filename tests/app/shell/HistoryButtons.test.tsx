@@ -12,14 +12,14 @@ const ease = (mm: number) => (book: Book) =>
   changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, waist: mm } }));
 
 function said() {
-  const { table } = onTable(<HistoryButtons />);
+  const { store } = onTable(<HistoryButtons />);
   const keep = (step: (book: Book) => Book, value: string, by: 'pull' | 'key' | 'sameKey'): void =>
     act(() => {
-      table.getState().show(step);
-      table.getState().keep('bust wedge', { value, by });
+      store.getState().show(step);
+      store.getState().keep('bust wedge', { value, by });
     });
   const wait = (ms: number): void => act(() => void vi.advanceTimersByTime(ms));
-  return { table, keep, wait, text: () => screen.getByRole('status').textContent };
+  return { table: store, keep, wait, text: () => screen.getByRole('status').textContent };
 }
 
 describe('what is said of a handle', () => {
@@ -53,18 +53,18 @@ describe('what is said of a handle', () => {
   });
 
   it('gives way to an undo, which is said at once', () => {
-    const { table, keep, wait, text } = said();
+    const { table: store, keep, wait, text } = said();
     keep(ease(-76.2), '1 in', 'key');
-    act(() => table.getState().undo());
+    act(() => store.getState().undo());
     expect(text()).toBe('Undone: bust wedge; waist laced 27½ in');
     wait(5000);
     expect(text()).toBe('Undone: bust wedge; waist laced 27½ in');
   });
 
   it('does not give its number to the next change', () => {
-    const { table, keep, text } = said();
+    const { table: store, keep, text } = said();
     keep(ease(-60), '1 in', 'pull');
-    act(() => table.getState().change('ease', ease(-76.2)));
+    act(() => store.getState().change('ease', ease(-76.2)));
     expect(text()).toBe('ease; waist laced 26½ in');
   });
 });

@@ -59,22 +59,22 @@ describe('what keeping says', () => {
     const { user, storage } = keep(fake);
     expect(screen.getByRole('status')).toHaveTextContent('It was put aside whole');
     await user.click(screen.getByRole('button', { name: 'Discard' }));
-    expect(storage.asides()).toHaveLength(1);
+    expect(storage.quarantined()).toHaveLength(1);
     await user.click(screen.getByRole('button', { name: 'Discard it for good' }));
-    expect(storage.asides()).toEqual([]);
+    expect(storage.quarantined()).toEqual([]);
     expect(screen.queryByRole('button', { name: 'Download it' })).toBeNull();
   });
 
   it('lets the maker choose between two tabs, and puts the other book aside', async () => {
     const fake = new FakeStorage();
-    const { user, save, storage, table } = keep(fake);
+    const { user, save, storage, store } = keep(fake);
     save('Ada');
     fake.kept.set(BOOK_KEY, JSON.stringify(bookOf('Theirs')));
     save('Ours');
     expect(JSON.parse(fake.kept.get(BOOK_KEY) ?? '').clients[0].name).toBe('Theirs');
     await user.click(screen.getByRole('button', { name: 'Go on with the other’s' }));
-    expect(table.getState().history.present.clients[0]?.name).toBe('Theirs');
-    expect(storage.asides().map(({ text }) => JSON.parse(text).clients[0].name)).toEqual(['Ours']);
+    expect(store.getState().history.present.clients[0]?.name).toBe('Theirs');
+    expect(storage.quarantined().map(({ text }) => JSON.parse(text).clients[0].name)).toEqual(['Ours']);
     expect(screen.queryByRole('button', { name: 'Go on with this tab’s' })).toBeNull();
   });
 });

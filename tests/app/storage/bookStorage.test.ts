@@ -50,20 +50,20 @@ describe('the first look', () => {
     const keeper = keeperOf(storage);
     const { book, said } = keeper.load();
     expect(book).toBe(DEMO_BOOK);
-    expect(said).toEqual([expect.objectContaining({ kind, aside: ASIDE })]);
+    expect(said).toEqual([expect.objectContaining({ kind, quarantineKey: ASIDE })]);
     expect(said.map(noticeSentence).join()).toMatch(/put aside whole/);
-    expect(keeper.asides()).toEqual([{ key: ASIDE, text }]);
+    expect(keeper.quarantined()).toEqual([{ key: ASIDE, text }]);
     keeper.save(bookOf('Bea'));
     keeper.flush();
     expect(storage.written).toEqual([ASIDE, BOOK_KEY]);
     expect(kept(storage)).toBe('Bea');
-    expect(keeper.asides()).toEqual([{ key: ASIDE, text }]);
+    expect(keeper.quarantined()).toEqual([{ key: ASIDE, text }]);
   });
 
   it('puts the same text aside once, however often the page is opened', () => {
     const storage = new FakeStorage({ [BOOK_KEY]: 'broken' });
     keeperOf(storage).load();
-    expect(keeperOf(storage).load().said).toEqual([expect.objectContaining({ aside: ASIDE })]);
+    expect(keeperOf(storage).load().said).toEqual([expect.objectContaining({ quarantineKey: ASIDE })]);
     expect(storage.written).toEqual([ASIDE]);
   });
 
@@ -71,7 +71,7 @@ describe('the first look', () => {
     const storage = new FakeStorage({ [BOOK_KEY]: 'broken', [ASIDE]: 'older' });
     const keeper = keeperOf(storage);
     keeper.load();
-    expect(keeper.asides()).toEqual([
+    expect(keeper.quarantined()).toEqual([
       { key: ASIDE, text: 'older' },
       { key: `${ASIDE}.2`, text: 'broken' },
     ]);
@@ -83,7 +83,7 @@ describe('the first look', () => {
     keeper.save(bookOf('Ada'));
     keeper.flush();
     expect(keeper.status()).toEqual({ kind: 'failed', reason: 'absent' });
-    expect(keeper.asides()).toEqual([]);
+    expect(keeper.quarantined()).toEqual([]);
     keeper.discard(BOOK_KEY);
     expect(keeper.keepOurs()).toBe(false);
     expect(keeper.takeTheirs()).toBeNull();
@@ -205,7 +205,7 @@ describe('a text that can be neither opened nor put aside', () => {
     vi.advanceTimersByTime(300);
     expect(keeper.status()).toEqual({ kind: 'failed', reason: 'guarding' });
     expect(storage.kept.get(BOOK_KEY)).toBe(broken);
-    expect(keeper.asides()).toEqual([{ key: BOOK_KEY, text: broken }]);
+    expect(keeper.quarantined()).toEqual([{ key: BOOK_KEY, text: broken }]);
   });
 
   it('is put aside as soon as there is room, and then the book is kept', () => {
@@ -227,7 +227,7 @@ describe('a text that can be neither opened nor put aside', () => {
     storage.room = 1e6;
     keeper.discard(BOOK_KEY);
     expect(kept(storage)).toBe('Ada');
-    expect(keeper.asides()).toEqual([]);
+    expect(keeper.quarantined()).toEqual([]);
   });
 
   it('is the only thing under the book’s key that can be discarded', () => {
@@ -254,7 +254,7 @@ describe('two tabs', () => {
     return { storage, ours, theirs };
   };
   const asideNames = (keeper: BookStorage): (string | undefined)[] =>
-    keeper.asides().map(({ text }) => nameIn(text));
+    keeper.quarantined().map(({ text }) => nameIn(text));
 
   it('keep both books, one place each, until the maker chooses', () => {
     const { storage, ours } = twoTabs();
@@ -373,7 +373,7 @@ describe('the page', () => {
     otherTabWrote(storage, 'Theirs');
     expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });
     expect(keeper.takeTheirs()?.book).toEqual(bookOf('Theirs'));
-    expect(keeper.asides()).toEqual([]);
+    expect(keeper.quarantined()).toEqual([]);
     detach();
   });
 
@@ -382,7 +382,7 @@ describe('the page', () => {
     keeper.save(bookOf('Ours'));
     otherTabWrote(storage, 'Theirs');
     expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(keeper.asides().map(({ text }) => nameIn(text))).toEqual(['Ours']);
+    expect(keeper.quarantined().map(({ text }) => nameIn(text))).toEqual(['Ours']);
     detach();
   });
 });

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { describe, expect, it } from 'vitest';
 import { createPrinterStorage, PRINTERS_KEY, printerFaultSentence } from '../../../src/app/storage/printers';
-import { listAsides } from '../../../src/app/storage/quarantine';
+import { listQuarantined } from '../../../src/app/storage/quarantine';
 import { FakeStorage } from './fakeStorage';
 
 const now = (): Date => new Date('2026-11-25T10:00:00Z');
@@ -31,7 +31,7 @@ describe('printers', () => {
       expect(storage.written).toEqual([]);
       expect(printers.keep(DESK)).toBeNull();
       expect(printers.keep(HALL)).toBeNull();
-      expect(listAsides(storage).map((aside) => aside.text)).toEqual([text]);
+      expect(listQuarantined(storage).map((quarantinedText) => quarantinedText.text)).toEqual([text]);
       expect(printers.read().printers).toEqual([DESK, HALL]);
     },
   );

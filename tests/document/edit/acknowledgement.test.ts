@@ -4,25 +4,25 @@ import {
   DEMO_BOOK,
   isRead,
   openClient,
-  openSheet,
-  type Sheet,
+  openDraftOf,
+  type SavedDraft,
   wantsReading,
 } from '../../../src/document';
 import { draft, inches } from '../../../src/engine';
 
 const CLIENT = openClient(DEMO_BOOK);
-const SHEET = openSheet(CLIENT);
+const SHEET = openDraftOf(CLIENT);
 
 /** The demo draft, drawn in so far at waist and under-bust. */
-const drawnIn = (waist: number, ribs: number, from: Sheet = SHEET): Sheet => ({
+const drawnIn = (waist: number, ribs: number, from: SavedDraft = SHEET): SavedDraft => ({
   ...from,
   style: { ...from.style, ease: { ...from.style.ease, waist: -waist, underBust: -ribs } },
 });
 
 /** The codes that ask for the cautions to be read, and have not been answered. */
-const asked = (sheet: Sheet): string[] =>
-  draft(CLIENT.measurements, sheet.style)
-    .issues.filter((issue) => wantsReading(issue) && !isRead(issue, sheet))
+const asked = (savedDraft: SavedDraft): string[] =>
+  draft(CLIENT.measurements, savedDraft.style)
+    .issues.filter((issue) => wantsReading(issue) && !isRead(issue, savedDraft))
     .map(({ code }) => code);
 
 describe('the acknowledgement of the cautions', () => {

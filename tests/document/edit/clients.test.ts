@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   addClient,
-  addSheet,
+  addDraft,
   archiveClient,
   type Book,
   byLastUse,
@@ -10,10 +10,10 @@ import {
   duplicateClient,
   openClient,
   openClientOf,
-  openSheet,
+  openDraftOf,
   readBook,
   removeClient,
-  removeSheet,
+  removeDraft,
 } from '../../../src/document';
 
 const two = addClient(DEMO_BOOK, 'bea', 'Bea');
@@ -57,17 +57,17 @@ describe('the list of clients', () => {
 
 describe('the drafts of a client', () => {
   it('are added as copies or anew, and taken off but for the last', () => {
-    const copied = addSheet(DEMO_CLIENT, 's2', 'copy');
-    const fresh = addSheet(copied, 's3', 'default');
-    expect(fresh.sheets.map(({ name }) => name)).toEqual([
+    const copied = addDraft(DEMO_CLIENT, 's2', 'copy');
+    const fresh = addDraft(copied, 's3', 'default');
+    expect(fresh.drafts.map(({ name }) => name)).toEqual([
       'Winter ball bodice',
       'Winter ball bodice 2',
       'New draft',
     ]);
-    expect(openSheet(copied).style).toBe(DEMO_CLIENT.sheets[0]?.style);
-    const less = removeSheet(removeSheet(fresh, 's3'), 'demo-ball');
-    expect(less.sheets.map(({ id }) => id)).toEqual(['s2']);
-    expect(openSheet(less).id).toBe('s2');
-    expect(removeSheet(less, 's2')).toBe(less);
+    expect(openDraftOf(copied).style).toBe(DEMO_CLIENT.drafts[0]?.style);
+    const less = removeDraft(removeDraft(fresh, 's3'), 'demo-ball');
+    expect(less.drafts.map(({ id }) => id)).toEqual(['s2']);
+    expect(openDraftOf(less).id).toBe('s2');
+    expect(removeDraft(less, 's2')).toBe(less);
   });
 });

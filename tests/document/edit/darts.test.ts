@@ -94,13 +94,13 @@ describe('how a wedge ends', () => {
     (name) => {
       const style = NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
       for (const ends of ['openAtHem', 'closed'] as const)
-        for (const side of ['front', 'back'] as const) {
-          const id = `${side}-side`;
-          const space = dartSpace(draftOf(style), side, id);
+        for (const block of ['front', 'back'] as const) {
+          const id = `${block}-side`;
+          const space = dartSpace(draftOf(style), block, id);
           expect(space).not.toBeNull();
           const changed = space ? setEnds(style, id, ends, space) : style;
           const issues = draftOf(changed).issues.filter(
-            ({ severity, at }) => severity === 'block' && (at.wedge === id || at.field?.includes(id)),
+            ({ severity, at }) => severity === 'error' && (at.wedge === id || at.field?.includes(id)),
           );
           expect(issues.map(({ code }) => `${id} ${ends} ${code}`)).toEqual([]);
         }

@@ -31,7 +31,7 @@ const draftOf = (style: Style) => draft(DEMO_CLIENT.measurements, style);
 
 const blocking = (style: Style): string[] =>
   draftOf(style)
-    .issues.filter(({ severity }) => severity === 'block')
+    .issues.filter(({ severity }) => severity === 'error')
     .map(({ code }) => code);
 
 const cured = (style: Style): Style => dartsBelowShoulders(style, draftOf(style));

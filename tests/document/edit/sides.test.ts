@@ -2,19 +2,19 @@ import { describe, expect, it } from 'vitest';
 import {
   addWedge,
   balanceAll,
-  bookOnTable,
-  changeSheet,
+  changeDraft,
   changeStyle,
   DEMO_BOOK,
   DEMO_CLIENT,
   openClient,
-  openSheet,
+  openDraftOf,
   removeWedge,
   setDiffering,
   setRightWedges,
   setSide,
   setSizing,
-  styleOnTable,
+  swapSides,
+  swapSidesOfStyle,
   wedgeNameOf,
 } from '../../../src/document';
 import { DEFAULT_STYLE } from '../../../src/engine';
@@ -46,16 +46,16 @@ describe('a style with the right half on the table', () => {
   const own = setRightWedges(DEFAULT_STYLE, true);
 
   it('shows the right’s wedges in the place of the left’s, and is itself again when turned back', () => {
-    const turned = styleOnTable(own, 'right');
+    const turned = swapSidesOfStyle(own, 'right');
     expect([turned.wedges, turned.rightWedges]).toEqual([own.rightWedges, own.wedges]);
-    expect(styleOnTable(turned, 'right')).toBe(own);
-    expect(styleOnTable(own, 'left')).toBe(own);
-    expect(styleOnTable(DEFAULT_STYLE, 'right')).toBe(DEFAULT_STYLE);
+    expect(swapSidesOfStyle(turned, 'right')).toBe(own);
+    expect(swapSidesOfStyle(own, 'left')).toBe(own);
+    expect(swapSidesOfStyle(DEFAULT_STYLE, 'right')).toBe(DEFAULT_STYLE);
   });
 
   it('takes changes to that half only, and no id twice', () => {
-    const turned = styleOnTable(own, 'right');
-    const added = styleOnTable(addWedge(addWedge(turned, 'back', -0.5), 'back', 0.8), 'right');
+    const turned = swapSidesOfStyle(own, 'right');
+    const added = swapSidesOfStyle(addWedge(addWedge(turned, 'back', -0.5), 'back', 0.8), 'right');
     expect(added.wedges).toBe(own.wedges);
     expect(added.rightWedges).toHaveLength(own.wedges.length + 2);
     const both = addWedge(added, 'back', -0.5);
@@ -65,9 +65,9 @@ describe('a style with the right half on the table', () => {
 
   it('is balanced on both sides', () => {
     const byHand = setSizing(
-      styleOnTable(setSizing(own, 'front-bust', 'hand', { waist: 20 }), 'right'),
+      swapSidesOfStyle(setSizing(own, 'front-bust', 'manual', { waist: 20 }), 'right'),
       'right-front-bust',
-      'hand',
+      'manual',
       { waist: 30 },
     );
     const { wedges, rightWedges = [] } = balanceAll(byHand);
@@ -76,22 +76,22 @@ describe('a style with the right half on the table', () => {
 
   it('makes of the book one that turns back to the same book', () => {
     const book = changeStyle(DEMO_BOOK, () => own);
-    const turned = bookOnTable(book, 'right');
-    expect(openSheet(openClient(turned)).style.wedges).toBe(own.rightWedges);
-    expect(bookOnTable(turned, 'right')).toBe(book);
-    const less = bookOnTable(
+    const turned = swapSides(book, 'right');
+    expect(openDraftOf(openClient(turned)).style.wedges).toBe(own.rightWedges);
+    expect(swapSides(turned, 'right')).toBe(book);
+    const less = swapSides(
       changeStyle(turned, (style) => removeWedge(style, 'right-front-bust')),
       'right',
     );
-    expect(openSheet(openClient(less)).style.wedges).toBe(own.wedges);
-    expect(openSheet(openClient(less)).style.rightWedges).toHaveLength(own.wedges.length - 1);
-    expect(bookOnTable(DEMO_BOOK, 'right')).toBe(DEMO_BOOK);
+    expect(openDraftOf(openClient(less)).style.wedges).toBe(own.wedges);
+    expect(openDraftOf(openClient(less)).style.rightWedges).toHaveLength(own.wedges.length - 1);
+    expect(swapSides(DEMO_BOOK, 'right')).toBe(DEMO_BOOK);
     const { measurements } = DEMO_CLIENT;
-    const kept = changeSheet(book, (sheet) => ({
-      ...sheet,
-      saved: { on: '2026-11-25', measurements, style: own },
+    const kept = changeDraft(book, (savedDraft) => ({
+      ...savedDraft,
+      comparison: { on: '2026-11-25', measurements, style: own },
     }));
-    const seen = openSheet(openClient(bookOnTable(kept, 'right')));
-    expect(seen.saved?.style).toBe(seen.style);
+    const seen = openDraftOf(openClient(swapSides(kept, 'right')));
+    expect(seen.comparison?.style).toBe(seen.style);
   });
 });

@@ -66,12 +66,14 @@ describe('names', () => {
     expect(seamName('front-1/front-2')).toBe('the seam of Front 1 and Front 2');
     expect(seamName('side')).toBe('the side seam');
     expect(seamName('back-centre')).toBe('centre back');
-    expect(edgeName({ role: 'seam', side: false }, { block: 'front', edges: [] })).toBe('seam');
-    expect(edgeName({ role: 'seam', side: true }, { block: 'front', edges: [] })).toBe('side seam');
-    expect(edgeName({ role: 'centre', side: false }, { block: 'front', edges: [] })).toBe('centre front');
-    expect(edgeName({ role: 'centre', side: false }, { block: 'back', edges: [] })).toBe('centre back');
-    expect(edgeName({ role: 'top', side: false }, { block: 'back', edges: [] })).toBe('top edge');
-    expect(edgeName({ role: 'hem', side: false }, { block: 'back', edges: [] })).toBe('hem');
+    expect(edgeName({ role: 'seam', isSideSeam: false }, { block: 'front', edges: [] })).toBe('seam');
+    expect(edgeName({ role: 'seam', isSideSeam: true }, { block: 'front', edges: [] })).toBe('side seam');
+    expect(edgeName({ role: 'centre', isSideSeam: false }, { block: 'front', edges: [] })).toBe(
+      'centre front',
+    );
+    expect(edgeName({ role: 'centre', isSideSeam: false }, { block: 'back', edges: [] })).toBe('centre back');
+    expect(edgeName({ role: 'top', isSideSeam: false }, { block: 'back', edges: [] })).toBe('top edge');
+    expect(edgeName({ role: 'hem', isSideSeam: false }, { block: 'back', edges: [] })).toBe('hem');
   });
 
   it('calls the upper edge a neckline under a shoulder, and on a shoulder band', () => {
@@ -171,7 +173,7 @@ describe('sentences for what a draft says', () => {
     const values = { width: 19.9, least: 20 };
     const issue: Issue = {
       code: 'panelTooNarrow',
-      severity: 'block',
+      severity: 'error',
       at: { piece: 'front-2', level: 'waist' },
       values,
     };

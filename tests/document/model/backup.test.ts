@@ -13,7 +13,7 @@ import {
   DEMO_CLIENT,
   keepStyle,
   openClient,
-  openSheet,
+  openDraftOf,
   readBackup,
   readBook,
   restore,
@@ -119,7 +119,7 @@ describe('restoring', () => {
   });
 
   it('shows and brings the maker’s own styles apart from the clients', () => {
-    const { style } = openSheet(DEMO_CLIENT);
+    const { style } = openDraftOf(DEMO_CLIENT);
     const other = { ...style, hemBelow: 50 };
     const then = ['a', 'b', 'c'].reduce(
       (book, id) => keepStyle(book, id, id, style, '2026-11-01'),

@@ -47,7 +47,7 @@ describe('readBook', () => {
     ],
     ['no clients', changed({ clients: [] }), 'clients'],
     ['clients that are no list', changed({ clients: {} }), 'clients'],
-    ['a client without drafts', changed({ clients: [{ ...DEMO_CLIENT, sheets: [] }] }), 'clients.0.sheets'],
+    ['a client without drafts', changed({ clients: [{ ...DEMO_CLIENT, drafts: [] }] }), 'clients.0.drafts'],
     ['a unit of its own', changed({ clients: [{ ...DEMO_CLIENT, unit: 'ell' }] }), 'clients.0.unit'],
     [
       'a length in words',
@@ -66,32 +66,32 @@ describe('readBook', () => {
   it('keeps every client and draft where ids occur twice, and sets the ids apart', () => {
     const twin = { ...DEMO_CLIENT, name: 'Twin' };
     const third = { ...DEMO_CLIENT, id: `${DEMO_CLIENT.id}~2`, name: 'Third' };
-    const sheets = [DEMO_CLIENT.sheets[0], DEMO_CLIENT.sheets[0]];
-    const read = bookOf(changed({ clients: [DEMO_CLIENT, twin, third, { ...twin, sheets }] }));
+    const drafts = [DEMO_CLIENT.drafts[0], DEMO_CLIENT.drafts[0]];
+    const read = bookOf(changed({ clients: [DEMO_CLIENT, twin, third, { ...twin, drafts }] }));
     expect(read.clients.map(({ name }) => name)).toEqual([DEMO_CLIENT.name, 'Twin', 'Third', 'Twin']);
     expect(new Set(read.clients.map(({ id }) => id)).size).toBe(4);
     expect(read.clients[0]).toEqual(DEMO_CLIENT);
     expect(read.clients[2]?.id).toBe(third.id);
-    expect(new Set(read.clients[3]?.sheets.map(({ id }) => id)).size).toBe(2);
+    expect(new Set(read.clients[3]?.drafts.map(({ id }) => id)).size).toBe(2);
   });
 
   it('sets wedges with one id apart, which the engine would take for one', () => {
-    const style = DEMO_CLIENT.sheets[0]?.style;
+    const style = DEMO_CLIENT.drafts[0]?.style;
     const [first] = style?.wedges ?? [];
-    const sheets = [{ ...DEMO_CLIENT.sheets[0], style: { ...style, wedges: [first, first] } }];
-    const read = bookOf(changed({ clients: [{ ...DEMO_CLIENT, sheets }] }));
-    const ids = read.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id);
+    const drafts = [{ ...DEMO_CLIENT.drafts[0], style: { ...style, wedges: [first, first] } }];
+    const read = bookOf(changed({ clients: [{ ...DEMO_CLIENT, drafts }] }));
+    const ids = read.clients[0]?.drafts[0]?.style.wedges.map(({ id }) => id);
     expect(ids).toEqual([first?.id, `${first?.id}~2`]);
   });
 
   it('sets a wedge of the right apart from one of the left', () => {
-    const style = DEMO_CLIENT.sheets[0]?.style;
+    const style = DEMO_CLIENT.drafts[0]?.style;
     const [first] = style?.wedges ?? [];
     const twice = { ...style, wedges: [first], rightWedges: [first] };
     const read = bookOf(
-      changed({ clients: [{ ...DEMO_CLIENT, sheets: [{ ...DEMO_CLIENT.sheets[0], style: twice }] }] }),
+      changed({ clients: [{ ...DEMO_CLIENT, drafts: [{ ...DEMO_CLIENT.drafts[0], style: twice }] }] }),
     );
-    const kept = read.clients[0]?.sheets[0]?.style;
+    const kept = read.clients[0]?.drafts[0]?.style;
     expect([kept?.wedges, kept?.rightWedges].map((list) => list?.map(({ id }) => id))).toEqual([
       [first?.id],
       [`${first?.id}~2`],
@@ -99,7 +99,7 @@ describe('readBook', () => {
   });
 
   it('sets the ids of styles and of their wedges apart as well', () => {
-    const { style } = DEMO_CLIENT.sheets[0] ?? {};
+    const { style } = DEMO_CLIENT.drafts[0] ?? {};
     const [first] = style?.wedges ?? [];
     const own = { id: 's', name: 'Ferry', on: '2026-11-25', style: { ...style, wedges: [first, first] } };
     const { styles } = bookOf(changed({ styles: [own, { ...own, name: 'Gala' }] }));
@@ -153,13 +153,13 @@ describe('migrations', () => {
       expect(book.clients.map(({ name }) => name)).toEqual(['Orla Fenwick', 'Bram Tolliver']);
       expect(book.clients[0]?.measurements.bust).toBeCloseTo(939.8, 9);
       expect(book.clients[0]?.sides?.leftShare.waist).toBe(version < 4 ? undefined : 0.52);
-      const { extras, rightWedges } = book.clients[0]?.sheets[0]?.style ?? {};
+      const { extras, rightWedges } = book.clients[0]?.drafts[0]?.style ?? {};
       expect(extras?.facing?.width).toBe(version < 4 ? undefined : 45);
       expect(rightWedges?.map(({ id }) => id)).toEqual(
-        version < 4 ? undefined : book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => `right-${id}`),
+        version < 4 ? undefined : book.clients[0]?.drafts[0]?.style.wedges.map(({ id }) => `right-${id}`),
       );
       expect(book.clients[0]?.measurements.frontBustArc).toBe(version < 4 ? null : 495.3);
-      expect(book.clients[0]?.sheets[0]?.style.wedges.map(({ id }) => id)).toContain('front-added-1');
+      expect(book.clients[0]?.drafts[0]?.style.wedges.map(({ id }) => id)).toContain('front-added-1');
     }
   });
 

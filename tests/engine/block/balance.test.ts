@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
+  type BlockName,
   balancedWedge,
   DEFAULT_STYLE,
   draft,
   LEAST_PANEL_MM,
-  type Side,
   type Style,
   type Wedge,
 } from '../../../src/engine';
@@ -12,11 +12,11 @@ import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 
 const intakesAt = (
   style: Style,
-  side: Side,
+  block: BlockName,
   level: 'overBust' | 'bust' | 'underBust' | 'waist' | 'hip',
   body = MEAN_BODY,
 ): number[] =>
-  (draft(body, style).blocks?.[side].wedges ?? []).map((wedge) => wedge.intake.get(level) ?? Number.NaN);
+  (draft(body, style).blocks?.[block].wedges ?? []).map((wedge) => wedge.intake.get(level) ?? Number.NaN);
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
@@ -60,7 +60,7 @@ describe('balancing', () => {
   it('leaves a wedge sized by hand alone and works round it', () => {
     const locked = withWedges(
       DEFAULT_STYLE.wedges.map((wedge) =>
-        wedge.id === 'front-bust' ? { ...wedge, sizing: 'hand' as const, intake: { waist: 12 } } : wedge,
+        wedge.id === 'front-bust' ? { ...wedge, sizing: 'manual' as const, intake: { waist: 12 } } : wedge,
       ),
     );
     const [centre, bust, side] = intakesAt(locked, 'front', 'waist') as [number, number, number];
@@ -76,7 +76,7 @@ describe('balancing', () => {
     for (const station of [-0.3, -0.4, -0.5])
       for (const taken of [10, 20]) {
         const wedges: Wedge[] = [
-          { ...balancedWedge('centre', 'front', -1, 1), sizing: 'hand', intake: { waist: taken } },
+          { ...balancedWedge('centre', 'front', -1, 1), sizing: 'manual', intake: { waist: taken } },
           balancedWedge('bust', 'front', station, 1),
         ];
         const style = withWedges(wedges, { balance: { sideShare: 0.22, cap: 150 } });
@@ -90,7 +90,7 @@ describe('balancing', () => {
 
   it('takes nothing where the wedges by hand already take more than is wanted', () => {
     const locked = withWedges([
-      { ...balancedWedge('front-hand', 'front', -0.2, 1), sizing: 'hand', intake: { waist: 90 } },
+      { ...balancedWedge('front-hand', 'front', -0.2, 1), sizing: 'manual', intake: { waist: 90 } },
       balancedWedge('front-left', 'front', 0.5, 1),
     ]);
     expect(intakesAt(locked, 'front', 'waist')).toEqual([90, 0]);
@@ -99,8 +99,8 @@ describe('balancing', () => {
   it('is never negative; a panel left too narrow is a blocking issue', { timeout: 60_000 }, () => {
     for (const body of drawBodies(400, 5)) {
       const { blocks, issues, proof } = draft(body, DEFAULT_STYLE);
-      for (const side of ['front', 'back'] as const)
-        for (const wedge of blocks?.[side].wedges ?? [])
+      for (const block of ['front', 'back'] as const)
+        for (const wedge of blocks?.[block].wedges ?? [])
           for (const intake of wedge.intake.values()) expect(intake).toBeGreaterThanOrEqual(0);
       const narrow = issues.filter(({ code }) => code === 'panelTooNarrow').map(({ at }) => at.piece);
       for (const { widths } of proof.ledger)
@@ -113,9 +113,9 @@ describe('balancing', () => {
     for (const body of drawBodies(200, 6)) {
       const { blocks, levels } = draft(body, DEFAULT_STYLE);
       const bust = levels.find(({ name }) => name === 'bust');
-      for (const side of ['front', 'back'] as const)
+      for (const name of ['front', 'back'] as const)
         for (const level of levels) {
-          const block = blocks?.[side];
+          const block = blocks?.[name];
           if (!block || !bust) throw new Error('a drawn body is drafted');
           const wedges = sum(
             block.wedges.map(
@@ -123,7 +123,7 @@ describe('balancing', () => {
             ),
           );
           const seam = (block.width.get('bust') ?? 0) - (block.width.get(level.name) ?? 0);
-          expect(wedges + seam).toBeCloseTo(bust.net[side] - level.net[side], 9);
+          expect(wedges + seam).toBeCloseTo(bust.net[name] - level.net[name], 9);
         }
     }
   });

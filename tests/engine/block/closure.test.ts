@@ -15,8 +15,8 @@ const cloth = (made: Draft): number =>
 describe('a lacing', () => {
   it('takes its gap off the block whose centre it is at, and off both where both are laced', () => {
     const none = closed('busk', 'hooks');
-    const net = (made: Draft, side: 'front' | 'back'): number =>
-      made.levels.find(({ name }) => name === 'waist')?.net[side] ?? Number.NaN;
+    const net = (made: Draft, block: 'front' | 'back'): number =>
+      made.levels.find(({ name }) => name === 'waist')?.net[block] ?? Number.NaN;
     for (const [made, front, back] of [
       [closed('busk', 'lacing'), 0, GAP],
       [closed('lacing', 'zip'), GAP, 0],
@@ -51,7 +51,7 @@ describe('a fold', () => {
       id: 'cb',
       block: 'back' as const,
       station: -1,
-      sizing: 'hand' as const,
+      sizing: 'manual' as const,
       intake: { waist: 10 },
     };
     const made = closed('busk', 'fold', centre ? [...straight, centre] : []);
@@ -88,7 +88,7 @@ describe('a zip', () => {
 
   it('needs a side seam to be in', () => {
     const refused = zipped({ joinedSide: true }).issues.find(({ code }) => code === 'sideZipNeedsSeam');
-    expect(refused).toMatchObject({ severity: 'block', at: { field: 'closure.sideZip' } });
+    expect(refused).toMatchObject({ severity: 'error', at: { field: 'closure.sideZip' } });
   });
 
   it('wants 1 in beside it (common practice, no source), at the side and at a centre', () => {

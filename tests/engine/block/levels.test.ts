@@ -27,7 +27,7 @@ describe('levels', () => {
       expect(made.issues).toContainEqual(
         expect.objectContaining({
           code: 'levelsOutOfOrder',
-          severity: 'block',
+          severity: 'error',
           at: expect.objectContaining({ level }),
         }),
       );
@@ -72,7 +72,7 @@ describe('levels', () => {
     );
     expect(made.pieces).toEqual([]);
     expect(made.issues).toContainEqual(
-      expect.objectContaining({ code: 'girthUsedUp', severity: 'block', at: { level: 'waist' } }),
+      expect.objectContaining({ code: 'girthUsedUp', severity: 'error', at: { level: 'waist' } }),
     );
   });
 
@@ -83,6 +83,6 @@ describe('levels', () => {
       { overBust: 950, bust: 900 },
       { hip: 860, bust: 940 },
     ])
-      expect(issuesOf(body).filter(({ severity }) => severity === 'block')).toEqual([]);
+      expect(issuesOf(body).filter(({ severity }) => severity === 'error')).toEqual([]);
   });
 });

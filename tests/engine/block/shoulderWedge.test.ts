@@ -46,7 +46,7 @@ const withBustWedge = (change: Partial<Style['wedges'][number]>): Style => ({
 /** The style whose bust wedge takes all the girths ask for above the bust, and elsewhere what balancing gave it. */
 function takingAll(made: Draft): Style {
   const intake = Object.fromEntries(wedgeOf(made).intake);
-  return withBustWedge({ sizing: 'hand', intake: { ...intake, overBust: askedOf(made, PRINCESS) } });
+  return withBustWedge({ sizing: 'manual', intake: { ...intake, overBust: askedOf(made, PRINCESS) } });
 }
 
 /** Sharpest turn of a leg of the wedge within 10 mm between shoulder and bust, degrees. */
@@ -92,7 +92,7 @@ describe('a balanced wedge to mid-shoulder', () => {
   });
 
   it('sized by hand it keeps what was set', () => {
-    const byHand = withBustWedge({ sizing: 'hand', intake: { overBust: 21, waist: 20 } });
+    const byHand = withBustWedge({ sizing: 'manual', intake: { overBust: 21, waist: 20 } });
     expect(wedgeOf(draft(BODY, byHand)).intake.get('overBust')).toBe(21);
   });
 

@@ -37,7 +37,7 @@ describe('a measured front arc', () => {
       expect(made.pieces).toEqual([]);
       expect(made.issues).toContainEqual({
         code: 'frontArcImpossible',
-        severity: 'block',
+        severity: 'error',
         at: { field: 'frontHipArc', level: 'hip' },
         values: {
           arc: frontHipArc,

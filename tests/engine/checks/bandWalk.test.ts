@@ -25,7 +25,7 @@ describe('the walk of an off-shoulder band', () => {
     const [row] = bandWalk(draft(BODY, BANDED));
     // both are straight at the over-bust line, so either is what the ledger asks for there
     const half = ((BODY.overBust ?? 0) + BANDED.ease.overBust - openWidth(BANDED.closure)) / 2;
-    expect(row?.hand).toBeNull();
+    expect(row?.side).toBeNull();
     expect(row?.bands).toBeCloseTo(half, 0);
     expect(row?.panels).toBeCloseTo(half, 0);
   });
@@ -56,7 +56,7 @@ describe('the walk of an off-shoulder band', () => {
   it('walks each half by itself where the two differ', () => {
     const rows = bandWalk(draftWhole(BODY, { ...BANDED, rightWedges: BANDED.wedges }));
     const [alike] = bandWalk(draft(BODY, BANDED));
-    expect(rows.map(({ hand }) => hand)).toEqual(['left', 'right']);
+    expect(rows.map(({ side }) => side)).toEqual(['left', 'right']);
     for (const row of rows) expect(row.bands).toBeCloseTo(alike?.bands ?? 0, 1);
   });
 

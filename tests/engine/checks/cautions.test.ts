@@ -84,7 +84,15 @@ describe('hem and lap', () => {
 describe('mates that differ before truing', () => {
   const leaning = (waist: number): Partial<Style> => ({
     wedges: [
-      { id: 'w', block: 'front', station: 0.2, stationAt: {}, sizing: 'hand', intake: { waist }, weight: 1 },
+      {
+        id: 'w',
+        block: 'front',
+        station: 0.2,
+        stationAt: {},
+        sizing: 'manual',
+        intake: { waist },
+        weight: 1,
+      },
     ],
   });
 
@@ -92,8 +100,8 @@ describe('mates that differ before truing', () => {
     const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, ...leaning(90) });
     const said = made.issues.find(({ code, at }) => code === 'seamTooUneven' && at.seam === 'side');
     expect(said?.severity).toBe('warn');
-    expect(said?.values.natural).toBeCloseTo(
-      Math.abs(made.proof.seams.find(({ id }) => id === 'side')?.natural ?? 0),
+    expect(said?.values.lengthDifference).toBeCloseTo(
+      Math.abs(made.proof.seams.find(({ id }) => id === 'side')?.lengthDifference ?? 0),
       9,
     );
   });

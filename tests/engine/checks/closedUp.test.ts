@@ -32,7 +32,7 @@ const FROM_TOP: Style = {
     ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
     ...(['front', 'back'] as const).map((block) => ({
       ...balancedWedge(`${block}-top`, block, 0.5, 1),
-      sizing: 'hand' as const,
+      sizing: 'manual' as const,
       intake: { overBust: 15, bust: 12, underBust: 18, waist: 25 },
       lower: { from: 'waist', below: 60 } as const,
     })),
@@ -81,7 +81,7 @@ function heldOf(made: Draft, piece: Piece, at: ClosedAt, beside: number): { at: 
 
 describe.each(CASES)('%s', (_, style, at, darts) => {
   const drafts = BODIES.map((body) => draft(body, style)).filter(
-    ({ issues }) => !issues.some(({ severity }) => severity === 'block'),
+    ({ issues }) => !issues.some(({ severity }) => severity === 'error'),
   );
 
   it('slashes every panel through, once for each dart that shuts there', () => {
@@ -151,9 +151,9 @@ describe('two differing halves', () => {
       leftShare: { bust: 0.51 },
       rightLower: {},
     });
-    for (const hand of ['left', 'right'] as const)
-      for (const piece of made.halves?.[hand].pieces ?? []) {
-        const whole = made.pieces.find(({ id }) => id === `${hand}-${piece.id}`) as Piece;
+    for (const side of ['left', 'right'] as const)
+      for (const piece of made.halves?.[side].pieces ?? []) {
+        const whole = made.pieces.find(({ id }) => id === `${side}-${piece.id}`) as Piece;
         const [own, turned] = [partsOf(piece, 'hem'), partsOf(whole, 'hem')];
         expect(turned).toHaveLength(own.length);
         for (const [i, part] of own.entries())
@@ -186,7 +186,7 @@ describe('a dart that does not cross the waist', () => {
     const style: Style = {
       ...DEFAULT_STYLE,
       wedges: DEFAULT_STYLE.wedges.map((wedge) =>
-        wedge.id === 'back-side' ? { ...wedge, ...ends, sizing: 'hand', intake } : wedge,
+        wedge.id === 'back-side' ? { ...wedge, ...ends, sizing: 'manual', intake } : wedge,
       ),
     };
     const shut = (where: ClosedAt): number =>
@@ -220,7 +220,7 @@ describe('a dart whose line straight on from its point runs out at a seam', () =
     const at = (px: number, py: number): Point => ({ x: px, y: py });
     const [from, point, to] = [at(x, 100), at(x + 4, 80), at(x + 8, 100)];
     const edge = (role: 'seam' | 'hem' | 'top', points: readonly Point[], dart?: 'dart') => ({
-      ...{ role, side: false, mate: null, allowance: 0, points },
+      ...{ role, isSideSeam: false, mate: null, allowance: 0, points },
       ...(dart && { dart }),
     });
     return {

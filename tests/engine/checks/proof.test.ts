@@ -105,10 +105,11 @@ describe('the girth ledger', () => {
     const { ledger } = draft(MEAN_BODY, DEFAULT_STYLE).proof;
     const bust = ledger.find(({ level }) => level === 'bust');
     for (const row of ledger) {
-      const taken = [...Object.values(row.taken.wedges), row.taken.side.front, row.taken.side.back].reduce(
-        (sum, each) => sum + each,
-        0,
-      );
+      const taken = [
+        ...Object.values(row.taken.wedges),
+        row.taken.sideSeam.front,
+        row.taken.sideSeam.back,
+      ].reduce((sum, each) => sum + each, 0);
       expect(taken).toBeCloseTo(((bust?.targetGirth ?? Number.NaN) - row.targetGirth) / 2, 9);
     }
   });
@@ -243,7 +244,7 @@ describe('closed darts of a side panel in one', () => {
         ...(['front', 'back'] as const).map((block) => ({
           ...balancedWedge(`${block}-dart`, block, 0.78, 1),
           ...ends,
-          sizing: 'hand' as const,
+          sizing: 'manual' as const,
           intake: { underBust: 6, waist: 10 },
         })),
       ],

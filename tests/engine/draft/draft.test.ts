@@ -13,13 +13,13 @@ describe('the front closing', () => {
     expect(issuesWith(closed('busk'))).toContainEqual(
       expect.objectContaining({
         code: 'buskNeedsStraightCentre',
-        severity: 'block',
+        severity: 'error',
         at: { block: 'front', wedge: 'front-centre', field: 'closure.front' },
       }),
     );
     expect(
       issuesWith({ ...closed('busk'), wedges: straightCentre }).filter(
-        ({ severity }) => severity === 'block',
+        ({ severity }) => severity === 'error',
       ),
     ).toEqual([]);
   });
@@ -48,7 +48,7 @@ describe('the front closing', () => {
 
   it('a centre wedge of no intake leaves the fold', () => {
     const flat = DEFAULT_STYLE.wedges.map((wedge) =>
-      wedge.id === 'front-centre' ? { ...wedge, sizing: 'hand' as const } : wedge,
+      wedge.id === 'front-centre' ? { ...wedge, sizing: 'manual' as const } : wedge,
     );
     expect(
       draft(MEAN_BODY, { ...DEFAULT_STYLE, ...closed('fold'), wedges: flat }).pieces[0]?.cut.onFold,
@@ -76,7 +76,7 @@ describe('pieces', () => {
     for (const piece of draft(MEAN_BODY, { ...DEFAULT_STYLE, allowances }).pieces)
       for (const edge of piece.edges)
         expect(edge.allowance).toBe(
-          edge.side
+          edge.isSideSeam
             ? 22
             : edge.role === 'seam'
               ? 11
@@ -107,9 +107,9 @@ describe('the seams beside a side panel in one', () => {
     let beside = 0;
     for (const { id, edge } of mates) {
       if (edge.role !== 'seam') continue;
-      const atSide = id === 'side' || edge.mate?.piece === 'side';
-      beside += atSide ? 1 : 0;
-      expect(edge.allowance, id).toBe(atSide ? 22 : 11);
+      const atSideSeam = id === 'side' || edge.mate?.piece === 'side';
+      beside += atSideSeam ? 1 : 0;
+      expect(edge.allowance, id).toBe(atSideSeam ? 22 : 11);
     }
     expect(beside).toBe(4);
   });
@@ -121,7 +121,7 @@ describe('a garment', () => {
     expect(made.pieces).toEqual([]);
     expect(made.span).not.toBeNull();
     expect(made.issues).toContainEqual(
-      expect.objectContaining({ code: 'garmentTooShort', severity: 'block', at: { field: 'hemBelow' } }),
+      expect.objectContaining({ code: 'garmentTooShort', severity: 'error', at: { field: 'hemBelow' } }),
     );
   });
 
@@ -133,7 +133,7 @@ describe('a garment', () => {
     ] as const) {
       const closure = { ...DEFAULT_STYLE.closure, lacingGap };
       const made = draft({ ...MEAN_BODY, bustPointWidth }, { ...DEFAULT_STYLE, closure });
-      expect(made.issues.filter(({ severity, at }) => severity === 'block' && at.block === 'back')).toEqual(
+      expect(made.issues.filter(({ severity, at }) => severity === 'error' && at.block === 'back')).toEqual(
         [],
       );
       expect(made.pieces.filter(({ block }) => block === 'back')).toHaveLength(3);
@@ -144,7 +144,7 @@ describe('a garment', () => {
     expect(draft({ ...MEAN_BODY, bustPointWidth: 480 }, DEFAULT_STYLE).issues).toContainEqual(
       expect.objectContaining({
         code: 'bustPointOffBlock',
-        severity: 'block',
+        severity: 'error',
         at: { block: 'front', field: 'bustPointWidth' },
       }),
     );

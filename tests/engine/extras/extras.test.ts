@@ -314,8 +314,8 @@ describe('allowances, warnings and halves of what lies behind a lacing', () => {
     ] as const) {
       const modesty = made.extras.find(({ id }) => id === `${block}-modesty`) as Piece;
       // Her laced edges are upright: the hem 30 mm from one is as much higher than at its foot as on the panel it lies under.
-      const rise = (hand: 'left' | 'right'): number => {
-        const panel = made.halves?.[hand].pieces.find(({ id }) => id === `${block}-1`);
+      const rise = (side: 'left' | 'right'): number => {
+        const panel = made.halves?.[side].pieces.find(({ id }) => id === `${block}-1`);
         const { edges, outer } = panel ?? { edges: [], outer: 0 };
         const hem = edges.slice(1, outer).flatMap(({ points }) => points);
         return heightAt(hem, 30) - (edges[0]?.points.at(-1)?.y ?? 0);
@@ -347,7 +347,7 @@ describe('allowances, warnings and halves of what lies behind a lacing', () => {
       const { extras, issues } = draftWhole(MEAN_BODY, style, { leftShare, rightLower: {} });
       expect(extras.map(({ id }) => id)).toEqual([`${other}-front-facing`]);
       expect(issues.filter(({ code }) => code === 'extraHasNoRoom').map(({ at }) => at)).toEqual([
-        { field: 'extras.facing.width', block: 'front', hand: slimmer },
+        { field: 'extras.facing.width', block: 'front', side: slimmer },
       ]);
     }
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draft } from '../../../src/engine';
 import { type AllowedEdge, cutLineTurnedUp } from '../../../src/engine/geometry/cutLine';
-import { keepsClear } from '../../../src/engine/geometry/hasClearance';
+import { hasClearance } from '../../../src/engine/geometry/hasClearance';
 import type { Point } from '../../../src/engine/geometry/point';
 import { withStretch } from '../../../src/engine/geometry/withStretch';
 import { drawBodies } from '../../support/drawBodies';
@@ -67,7 +67,7 @@ describe('a hem turned up under an edge that turns in sharply', () => {
     ] as const)
       expect(line?.some((p) => Math.hypot(p.x - x, p.y - y) < 1e-6)).toBe(true);
     expect(selfMeeting(line ?? [])).toBeNull();
-    for (const { points } of edges) expect(keepsClear(line ?? [], points, 8 - 0.02)).toBe(true);
+    for (const { points } of edges) expect(hasClearance(line ?? [], points, 8 - 0.02)).toBe(true);
   });
 
   it('is not where the images of its seams meet: then the whole is cut as if the hem were bound', () => {

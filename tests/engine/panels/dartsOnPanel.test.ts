@@ -8,7 +8,7 @@ import { sewnAcross } from '../../support/outline';
 const dart = (id: string, station: number, waist: number) =>
   ({
     ...balancedWedge(id, 'back', station, 1),
-    sizing: 'hand',
+    sizing: 'manual',
     intake: { waist },
     upper: { from: 'waist', below: -80 },
     lower: { from: 'waist', below: 60 },
@@ -22,7 +22,7 @@ const withDarts = (...darts: Style['wedges']): Style => ({
 
 const narrowBeside = (style: Style): (string | undefined)[] =>
   draft(MEAN_BODY, style)
-    .issues.filter(({ code, severity }) => code === 'panelTooNarrow' && severity === 'block')
+    .issues.filter(({ code, severity }) => code === 'panelTooNarrow' && severity === 'error')
     .map(({ at }) => at.wedge);
 
 describe('the room a dart leaves', () => {
@@ -42,7 +42,7 @@ describe('the tape over a closed dart', () => {
     const style = withDarts(dart('eye', 0.4, 20));
     for (const body of drawBodies(20, 81)) {
       const { pieces, proof, issues } = draft(body, style);
-      if (issues.some(({ severity }) => severity === 'block')) continue;
+      if (issues.some(({ severity }) => severity === 'error')) continue;
       const waist = proof.ledger.find(({ level }) => level === 'waist');
       const cloth = pieces.reduce((sum, piece) => sum + (sewnAcross(piece, waist?.y ?? 0) ?? 0), 0);
       expect(waist?.sewnGirth).toBeCloseTo(2 * cloth, 6);
@@ -55,7 +55,7 @@ describe('the edge across an open dart', () => {
   it('is cut to a peak that folds up along the leg onto the edge beside it', () => {
     const open = {
       ...balancedWedge('open', 'back', 0.4, 1),
-      sizing: 'hand',
+      sizing: 'manual',
       intake: { waist: 16, hip: 30 },
       upper: { from: 'waist', below: -80 },
     } as const;

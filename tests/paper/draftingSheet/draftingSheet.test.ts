@@ -22,8 +22,8 @@ import {
 } from '../../../src/engine';
 import { smoothLine, xAt } from '../../../src/engine/geometry/smoothLine';
 import type { PlanInput } from '../../../src/paper';
-import { handSheet } from '../../../src/paper/draftingSheet/draftingSheet';
-import type { HandSheet, HandStep } from '../../../src/paper/draftingSheet/draftingStep';
+import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
+import type { DraftingSheet, DraftingStep } from '../../../src/paper/draftingSheet/draftingStep';
 import { drawBodies } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
@@ -52,7 +52,7 @@ const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
       input: {
         draft: draft(body, style),
         client: { name: 'Drawn', unit, measurements: body, estimated: [] },
-        sheet: { ...DEMO_SHEET, style },
+        savedDraft: { ...DEMO_SHEET, style },
         date: '1 May 2026',
       },
     };
@@ -65,7 +65,7 @@ const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
       input: {
         draft: draft(body, style),
         client: { name: 'Drawn', unit, measurements: body, estimated: [] },
-        sheet: { ...DEMO_SHEET, style },
+        savedDraft: { ...DEMO_SHEET, style },
         date: '1 May 2026',
       },
     };
@@ -74,11 +74,11 @@ const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
 const CASES = ALL.filter(({ input }) => input.draft.pieces.length > 0);
 
 /** A drawing made from the words of a sheet alone. */
-class Hand {
+class DrawnSheet {
   readonly lines: ReadonlyMap<string, number>;
 
   constructor(
-    readonly sheet: HandSheet,
+    readonly sheet: DraftingSheet,
     readonly unit: Unit,
   ) {
     this.lines = new Map(this.rows(/^Centre lines/).map(([name = '', y]) => [name, this.read(y)]));
@@ -90,7 +90,7 @@ class Hand {
     return parsed.mm;
   }
 
-  step(heading: RegExp): HandStep | undefined {
+  step(heading: RegExp): DraftingStep | undefined {
     return this.sheet.steps.find((step) => heading.test(step.heading));
   }
 
@@ -137,14 +137,14 @@ function longEdges(
   };
   const centre = block.wedges.find(({ onCentre }) => onCentre);
   const cuts = block.wedges.filter(
-    (wedge) => wedge !== centre && wedge.run.upper === null && wedge.run.lower === null,
+    (wedge) => wedge !== centre && wedge.extent.upper === null && wedge.extent.lower === null,
   );
   const [before, after] = [cuts[piece.number - 2], cuts[piece.number - 1]];
   const long = piece.edges.filter(
     ({ role, dart }) => (role === 'seam' || role === 'centre') && dart === undefined,
   );
   return long.map((edge) => {
-    const isSide = edge.side || edge.points === long.at(-1)?.points;
+    const isSide = edge.isSideSeam || edge.points === long.at(-1)?.points;
     if (edge === long[0] && piece.number === 1)
       return { edge, heading: centre ? heading(centre.id) : 'none', column: 'Outer leg' };
     if (!isSide || edge === long[0]) return { edge, heading: heading(before?.id ?? ''), column: 'Outer leg' };
@@ -164,18 +164,18 @@ const xOn = ({ points }: Edge, y: number): number | null => {
 };
 
 describe.each(CASES)('drawn by hand: $name', ({ input }) => {
-  const { draft: drafted, client, sheet } = input;
-  const hand = new Hand(handSheet(input), client.unit);
+  const { draft: drafted, client, savedDraft } = input;
+  const reader = new DrawnSheet(draftingSheet(input), client.unit);
 
   it('has every leg and side seam where the panels have their edges, at each level', () => {
     let compared = 0;
     for (const piece of drafted.pieces)
-      for (const { edge, heading, column } of longEdges(drafted, sheet.style, piece)) {
+      for (const { edge, heading, column } of longEdges(drafted, savedDraft.style, piece)) {
         if (heading === 'none') {
           for (const { x } of edge.points) expect(x).toBe(0);
           continue;
         }
-        const marks = hand.marks(heading, column);
+        const marks = reader.marks(heading, column);
         for (const level of drafted.levels) {
           const x = xOn(edge, level.y);
           if (x === null) continue;
@@ -192,9 +192,9 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
 
   it('keeps a smooth curve through the marks on the edge between them too', () => {
     for (const piece of drafted.pieces)
-      for (const { edge, heading, column } of longEdges(drafted, sheet.style, piece)) {
+      for (const { edge, heading, column } of longEdges(drafted, savedDraft.style, piece)) {
         if (heading === 'none') continue;
-        const marks = [...hand.marks(heading, column).values()];
+        const marks = [...reader.marks(heading, column).values()];
         const line = smoothLine(
           marks.map(({ y }) => y),
           marks.map(({ x }) => x),
@@ -215,9 +215,9 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
   });
 
   it('has ends and balance marks of both mates where truing put them', () => {
-    const rows = hand.rows(/^True/);
+    const rows = reader.rows(/^True/);
     const line = (name: string): number =>
-      [...hand.lines].find(([key]) => key.toLowerCase().split(', ').includes(name))?.[1] ?? Number.NaN;
+      [...reader.lines].find(([key]) => key.toLowerCase().split(', ').includes(name))?.[1] ?? Number.NaN;
     const label = ({ block, number }: Piece): string => `${block === 'front' ? 'Front' : 'Back'} ${number}`;
     for (const { kind, a, b } of drafted.proof.seams) {
       if (kind === 'shoulder' || kind === 'dart') continue;
@@ -233,7 +233,7 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
       const check = (what: string, lineName: string, heights: readonly number[]): void => {
         const row = rows.find(([name, from]) => name === `${seam}, ${what}` && from === lineName);
         for (const [i, y] of heights.entries()) {
-          const drawn = hand.against(row ? row[i + 2] : 'on the line', line(lineName));
+          const drawn = reader.against(row ? row[i + 2] : 'on the line', line(lineName));
           expect(Math.abs(drawn - y), `${seam}, ${what}, ${lineName}`).toBeLessThanOrEqual(
             HAND_MM / 2 + 0.01,
           );
@@ -242,7 +242,7 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
       check(
         'upper end',
         // A wedge of a shouldered block runs up to mid-shoulder.
-        kind === 'wedge' && hand.lines.has('Mid-shoulder') ? 'mid-shoulder' : 'top line',
+        kind === 'wedge' && reader.lines.has('Mid-shoulder') ? 'mid-shoulder' : 'top line',
         mates.map(({ top }) => top),
       );
       check(
@@ -268,7 +268,7 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
   });
 
   it('has top edge, hem, neckline, shoulder and armhole through its points', () => {
-    const rows = hand
+    const rows = reader
       .rows(/: neckline, shoulder|^Top edge|^Hem$/)
       .filter(([name = '']) => !name.includes(' – '));
     const starts = rows.flatMap(([name], i) => (name === '' ? [] : [i]));
@@ -282,7 +282,7 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
       name: rows[start]?.[0],
       points: rows
         .slice(start, starts[i + 1])
-        .map(([, x, y]): Point => ({ x: hand.read(x), y: hand.read(y) })),
+        .map(([, x, y]): Point => ({ x: reader.read(x), y: reader.read(y) })),
     }));
     const away = (p: Point | undefined, q: Point | undefined): number =>
       Math.hypot((p?.x ?? Number.NaN) - (q?.x ?? 0), (p?.y ?? 0) - (q?.y ?? 0));
@@ -300,31 +300,31 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
 
   it('adds up: closed half and wedges to the width, panels to half of the garment', () => {
     for (const side of ['Front', 'Back']) {
-      const rows = hand.rows(new RegExp(`^${side}: the side seam`));
+      const rows = reader.rows(new RegExp(`^${side}: the side seam`));
       for (const [, net, wedges, width] of rows)
-        if (net !== '') expect(hand.read(net) + hand.read(wedges)).toBeCloseTo(hand.read(width), 3);
+        if (net !== '') expect(reader.read(net) + reader.read(wedges)).toBeCloseTo(reader.read(width), 3);
     }
-    for (const [name, panels = '', together, must] of hand.rows(/^Prove/)) {
-      const sum = panels.split(' + ').reduce((all, each) => all + hand.read(each), 0);
-      expect(sum, name).toBeCloseTo(hand.read(together), 3);
+    for (const [name, panels = '', together, must] of reader.rows(/^Prove/)) {
+      const sum = panels.split(' + ').reduce((all, each) => all + reader.read(each), 0);
+      expect(sum, name).toBeCloseTo(reader.read(together), 3);
       // Each panel is rounded by itself: half a division a panel, and half of one for the sum itself.
-      expect(Math.abs(sum - hand.read(must)), name).toBeLessThanOrEqual(
+      expect(Math.abs(sum - reader.read(must)), name).toBeLessThanOrEqual(
         (drafted.pieces.length + 1) * (HAND_MM / 2) + 0.1,
       );
     }
   });
 
   it('says only numbers', () => {
-    expect(JSON.stringify(hand.sheet)).not.toMatch(/NaN|undefined|Infinity|"–"/);
-    for (const { tables } of hand.sheet.steps)
+    expect(JSON.stringify(reader.sheet)).not.toMatch(/NaN|undefined|Infinity|"–"/);
+    for (const { tables } of reader.sheet.steps)
       for (const { columns, rows } of tables)
         for (const row of rows) expect(row).toHaveLength(columns.length);
   });
 });
 
 describe('a sheet with shoulders or darts', () => {
-  const sheetOf = (name: string): Hand =>
-    new Hand(handSheet(demoPattern('A4', NAMED_STYLES.get(name)?.style)), DEMO_CLIENT.unit);
+  const sheetOf = (name: string): DrawnSheet =>
+    new DrawnSheet(draftingSheet(demoPattern('A4', NAMED_STYLES.get(name)?.style)), DEMO_CLIENT.unit);
 
   it('names mid-shoulder and the points of darts for what they are', () => {
     const princess = [...sheetOf('princess-bodice').lines.keys()];
@@ -333,42 +333,44 @@ describe('a sheet with shoulders or darts', () => {
     const darted = [...sheetOf('darted-bodice').lines.keys()];
     expect(darted.filter((name) => name.startsWith('Dart point at '))).toHaveLength(1);
     for (const name of [...princess, ...darted]) expect(name).not.toMatch(/cup/i);
-    expect([...new Hand(handSheet(demoPattern()), 'in').lines.keys()].join()).not.toMatch(/Dart|shoulder/);
+    expect([...new DrawnSheet(draftingSheet(demoPattern()), 'in').lines.keys()].join()).not.toMatch(
+      /Dart|shoulder/,
+    );
   });
 
   it('gives a dart numbers between its points only, and the side seam from the underarm down', () => {
-    const hand = sheetOf('princess-bodice');
-    const dart = hand.rows(/^Front: side-front dart/);
+    const reader = sheetOf('princess-bodice');
+    const dart = reader.rows(/^Front: side-front dart/);
     expect(dart[0]?.[0]).toMatch(/^Dart point/);
     expect(dart.at(-1)?.[0]).toMatch(/^Dart point/);
     expect(dart.slice(1, -1).length).toBeGreaterThan(2);
-    for (const [, intake] of dart.slice(1, -1)) expect(hand.read(intake)).toBeGreaterThan(0);
+    for (const [, intake] of dart.slice(1, -1)) expect(reader.read(intake)).toBeGreaterThan(0);
     for (const [, intake] of [dart[0], dart.at(-1)].map((row) => row ?? []))
-      expect(hand.read(intake)).toBe(0);
-    expect(hand.rows(/^Front: the side seam/)[0]?.[0]).toMatch(/^Over-bust/);
-    expect(hand.rows(/^Front: bust wedge/)[0]?.[0]).toBe('Mid-shoulder');
+      expect(reader.read(intake)).toBe(0);
+    expect(reader.rows(/^Front: the side seam/)[0]?.[0]).toMatch(/^Over-bust/);
+    expect(reader.rows(/^Front: bust wedge/)[0]?.[0]).toBe('Mid-shoulder');
   });
 
   it('measures shoulder seams and the legs of darts instead of truing them from the waist', () => {
     for (const name of ['princess-bodice', 'darted-bodice']) {
-      const hand = sheetOf(name);
-      const trued = hand.rows(/^True/);
+      const reader = sheetOf(name);
+      const trued = reader.rows(/^True/);
       for (const [seam] of trued) expect(seam).not.toMatch(/Front 1 – (Front 1|Back 1)|Back 1 – Back 1/);
       const made = demoPattern('A4', NAMED_STYLES.get(name)?.style).draft;
-      const shoulder = hand.rows(/^Back: neckline/).filter(([seam = '']) => seam.includes(' – '));
+      const shoulder = reader.rows(/^Back: neckline/).filter(([seam = '']) => seam.includes(' – '));
       const rows = made.proof.seams.filter(({ kind }) => kind === 'shoulder');
       expect(shoulder).toHaveLength(rows.length);
       for (const [i, { lengthA, lengthB }] of rows.entries()) {
-        expect(Math.abs(hand.read(shoulder[i]?.[1]) - lengthA)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
-        expect(Math.abs(hand.read(shoulder[i]?.[2]) - lengthB)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+        expect(Math.abs(reader.read(shoulder[i]?.[1]) - lengthA)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+        expect(Math.abs(reader.read(shoulder[i]?.[2]) - lengthB)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
       }
-      const [points, legs] = hand.step(/^Darts$/)?.tables ?? [];
+      const [points, legs] = reader.step(/^Darts$/)?.tables ?? [];
       const darts = made.pieces.flatMap((piece) => piece.darts);
       expect(legs?.rows).toHaveLength(darts.length);
       // A closed dart has two points, an open one has one.
       expect(points?.rows).toHaveLength(darts.reduce((sum, { open }) => sum + (open ? 1 : 2), 0));
       for (const [, inner, outer] of legs?.rows ?? [])
-        expect(Math.abs(hand.read(inner) - hand.read(outer))).toBeLessThanOrEqual(HAND_MM);
+        expect(Math.abs(reader.read(inner) - reader.read(outer))).toBeLessThanOrEqual(HAND_MM);
     }
     expect(sheetOf('off-shoulder-bridal').step(/^Darts$|neckline/)).toBeUndefined();
   });
@@ -378,8 +380,8 @@ describe('a sheet with a shoulder band', () => {
   const style = NAMED_STYLES.get('off-shoulder-bridal')?.style as Style;
 
   /** Every point of a band's step lies on the band, and its allowances are the band's own. */
-  const follows = (hand: Hand, heading: RegExp, band: Piece | undefined): void => {
-    const [edges, marks] = hand.step(heading)?.tables ?? [];
+  const follows = (reader: DrawnSheet, heading: RegExp, band: Piece | undefined): void => {
+    const [edges, marks] = reader.step(heading)?.tables ?? [];
     expect(band).toBeDefined();
     expect(edges?.rows.filter(([name]) => name !== '').map(([name]) => name)).toEqual([
       `centre ${band?.block}`,
@@ -392,43 +394,43 @@ describe('a sheet with a shoulder band', () => {
     for (const [name, x, y, allowance] of edges?.rows ?? []) {
       if (name !== '') at += 1;
       const edge = band?.edges[at] as Edge;
-      const point = { x: hand.read(x), y: hand.read(y) };
+      const point = { x: reader.read(x), y: reader.read(y) };
       expect(toLines(point, [edge.points]), name).toBeLessThanOrEqual(HAND_MM);
       if (name === '' || allowance === 'on the fold') continue;
-      expect(hand.read(allowance)).toBeCloseTo(edge.allowance, 3);
+      expect(reader.read(allowance)).toBeCloseTo(edge.allowance, 3);
     }
     expect(marks?.rows).toHaveLength(band?.marks.length ?? 0);
     for (const [, x, y] of marks?.rows ?? [])
       expect(
-        toLines({ x: hand.read(x), y: hand.read(y) }, [band?.edges[1]?.points ?? []]),
+        toLines({ x: reader.read(x), y: reader.read(y) }, [band?.edges[1]?.points ?? []]),
       ).toBeLessThanOrEqual(HAND_MM);
   };
 
   it('draws each band through its own points, and rules it as no strip', () => {
     const input = demoPattern('A4', style);
-    const hand = new Hand(handSheet(input), DEMO_CLIENT.unit);
-    for (const side of ['front', 'back'] as const)
+    const reader = new DrawnSheet(draftingSheet(input), DEMO_CLIENT.unit);
+    for (const block of ['front', 'back'] as const)
       follows(
-        hand,
-        new RegExp(`^${side} shoulder band$`, 'i'),
-        input.draft.extras.find(({ id }) => id === `${side}-band`),
+        reader,
+        new RegExp(`^${block} shoulder band$`, 'i'),
+        input.draft.extras.find(({ id }) => id === `${block}-band`),
       );
-    expect(hand.rows(/^Beside the panels/).map(([strip]) => strip)).toEqual(['Back modesty panel']);
+    expect(reader.rows(/^Beside the panels/).map(([strip]) => strip)).toEqual(['Back modesty panel']);
   });
 
   it('draws the bands of each half in that half’s own coordinates, where the sides differ', () => {
     const rightWedges = style.wedges.map((wedge) => ({ ...wedge, id: `right-${wedge.id}` }));
     const input = demoPattern('A4', { ...style, rightWedges });
     const whole = draftWhole(DEMO_CLIENT.measurements, { ...style, rightWedges });
-    const hand = new Hand(handSheet({ ...input, draft: whole }), DEMO_CLIENT.unit);
+    const reader = new DrawnSheet(draftingSheet({ ...input, draft: whole }), DEMO_CLIENT.unit);
     for (const side of ['left', 'right'] as const)
       follows(
-        hand,
+        reader,
         new RegExp(`^${side} half: front shoulder band$`, 'i'),
         whole.halves?.[side].extras.find(({ id }) => id === 'front-band'),
       );
     // Each panel once, as the sheet's remark and the whole draft have it.
-    const cut = hand.rows(/half: cut apart/);
+    const cut = reader.rows(/half: cut apart/);
     expect(cut).toHaveLength(whole.pieces.length);
     for (const [, count] of cut) expect(count).toBe('1');
   });
@@ -438,7 +440,7 @@ describe('a sheet', () => {
   it('has no steps where nothing could be drafted', () => {
     const input = demoPattern();
     const none = draft({ ...DEMO_TAPE, waist: null }, DEFAULT_STYLE);
-    const sheet = handSheet({ ...input, draft: none });
+    const sheet = draftingSheet({ ...input, draft: none });
     expect(sheet.steps).toEqual([]);
     expect(sheet.warning).toMatch(/do not cut/);
   });

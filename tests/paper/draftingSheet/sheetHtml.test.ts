@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Issue } from '../../../src/engine';
 import type { PlanInput } from '../../../src/paper';
-import { handSheet } from '../../../src/paper/draftingSheet/draftingSheet';
+import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
 import { sheetHtml } from '../../../src/paper/draftingSheet/sheetHtml';
 import { demoPattern } from '../demoPattern';
 
@@ -13,7 +13,7 @@ const read = (text: string): Document => new DOMParser().parseFromString(text, '
 const named = (name: string): PlanInput => ({
   ...INPUT,
   client: { ...INPUT.client, name },
-  sheet: { ...INPUT.sheet, name },
+  savedDraft: { ...INPUT.savedDraft, name },
   date: name,
 });
 
@@ -21,7 +21,7 @@ describe('sheet.html', () => {
   const page = read(sheetHtml(INPUT));
 
   it('says every step with its sentences and tables as they are', () => {
-    const { steps } = handSheet(INPUT);
+    const { steps } = draftingSheet(INPUT);
     const sections = [...page.querySelectorAll('section')];
     expect(sections.map((section) => section.querySelector('h2')?.textContent)).toEqual(
       steps.map(({ heading }, i) => `${i + 1}. ${heading}`),
@@ -94,7 +94,7 @@ describe('sheet.html', () => {
   it('says so where there is nothing to draw, and warns of a draft that must not be cut', () => {
     const none = { ...INPUT, draft: { ...INPUT.draft, pieces: [] } };
     expect(read(sheetHtml(none)).querySelector('main')?.textContent).toMatch(/nothing to draw/);
-    const issue: Issue = { code: 'panelCrossed', severity: 'block', at: {}, values: {} };
+    const issue: Issue = { code: 'panelCrossed', severity: 'error', at: {}, values: {} };
     const faulty = {
       ...INPUT,
       draft: { ...INPUT.draft, issues: [issue] },

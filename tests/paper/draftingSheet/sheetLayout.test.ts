@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { USUAL_SHOULDERS } from '../../../src/engine';
 import { paperChoice } from '../../../src/paper';
 import { columnShares } from '../../../src/paper/draftingSheet/columnShares';
-import { handSheet } from '../../../src/paper/draftingSheet/draftingSheet';
-import type { HandLabel } from '../../../src/paper/draftingSheet/draftingStep';
+import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
+import type { FigureLabel } from '../../../src/paper/draftingSheet/draftingStep';
 import { labelsApart } from '../../../src/paper/draftingSheet/labelsApart';
 import { sheetPdf } from '../../../src/paper/draftingSheet/sheetPdf';
 import { textWidth } from '../../../src/paper/text/textWidth';
@@ -53,7 +53,7 @@ describe('the columns of a table', () => {
     const input = demoPattern('A4', style);
     const { pages } = await readPattern(await sheetPdf(input, paperChoice('A4')));
     const printed = counted(pages.flatMap(({ texts }) => texts.map(({ text }) => text)));
-    const said = handSheet(input).steps.flatMap(({ heading, sentences, tables }) => [
+    const said = draftingSheet(input).steps.flatMap(({ heading, sentences, tables }) => [
       heading,
       ...sentences,
       ...tables.flatMap(({ columns, rows }) => [...columns, ...rows.flat()]),
@@ -64,8 +64,8 @@ describe('the columns of a table', () => {
 });
 
 describe('labels of a figure', () => {
-  const at = (y: number, x = 0): HandLabel => ({ text: String(y), at: { x, y }, anchor: 'end' });
-  const heights = (labels: readonly HandLabel[]): number[] => labels.map((label) => label.at.y);
+  const at = (y: number, x = 0): FigureLabel => ({ text: String(y), at: { x, y }, anchor: 'end' });
+  const heights = (labels: readonly FigureLabel[]): number[] => labels.map((label) => label.at.y);
 
   it('stay where they are while they do not touch', () => {
     const apart = [at(0), at(20), at(40), at(41, 100)];

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { paperChoice } from '../../../src/paper';
-import { handSheet } from '../../../src/paper/draftingSheet/draftingSheet';
+import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
 import { sheetPdf } from '../../../src/paper/draftingSheet/sheetPdf';
 import { demoPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
@@ -17,7 +17,7 @@ describe('the sheet as PDF pages', () => {
       const { pages, title } = await readPattern(await sheetPdf(INPUT, paper));
       expect(title).toBe('Drafting sheet, Wren Abernathy, Winter ball bodice');
       const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
-      for (const [i, { heading }] of handSheet(INPUT).steps.entries())
+      for (const [i, { heading }] of draftingSheet(INPUT).steps.entries())
         expect(words).toContain(`${i + 1}. ${heading}`);
       for (const { widthMm, heightMm, texts, lines } of pages) {
         expect(widthMm).toBeCloseTo(paper.widthMm, 1);

@@ -23,7 +23,7 @@ import { makingCsv } from '../../../src/paper/making/makingCsv';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections, WORKSHOP_CARE } from '../../../src/paper/making/makingSections';
 import { makingText } from '../../../src/paper/making/makingText';
-import { besideEdge } from '../../../src/paper/making/offsetEdge';
+import { offsetEdge } from '../../../src/paper/making/offsetEdge';
 import {
   checkMaking,
   MAKING_FIELDS,
@@ -65,7 +65,7 @@ function pieceOf(corners: readonly Point[], count = 2, onFold = false): Piece {
     darts: [],
     edges: corners.map((corner, i) => ({
       role: roles[i] ?? 'seam',
-      side: false,
+      isSideSeam: false,
       mate: null,
       allowance: 0,
       points: [corner, corners[(i + 1) % corners.length] as Point],
@@ -194,18 +194,18 @@ describe('a line beside an edge', () => {
       { x: 100, y: 250 },
       { x: 100, y: 100 },
     ]);
-    const line = besideEdge(slanted, slanted.edges[0] as Edge, 20) as Point[];
+    const line = offsetEdge(slanted, slanted.edges[0] as Edge, 20) as Point[];
     // The top edge falls by 1 in 1, the hem by 1 in 2: at 20 mm inside, from 20 to 210 down.
     expect(line[0]).toEqual({ x: 20, y: expect.closeTo(20, 6) });
     expect(line.at(-1)).toEqual({ x: 20, y: expect.closeTo(210, 6) });
-    const other = besideEdge(slanted, slanted.edges[2] as Edge, 20) as Point[];
+    const other = offsetEdge(slanted, slanted.edges[2] as Edge, 20) as Point[];
     expect(other[0]).toEqual({ x: 80, y: expect.closeTo(80, 6) });
     expect(other.at(-1)).toEqual({ x: 80, y: expect.closeTo(240, 6) });
   });
 
   it('is none where it lies past the panel', () => {
     const narrow = rectangle(30, 200);
-    expect(besideEdge(narrow, narrow.edges[0] as Edge, 40)).toBeNull();
+    expect(offsetEdge(narrow, narrow.edges[0] as Edge, 40)).toBeNull();
   });
 });
 
@@ -360,12 +360,12 @@ describe('fastenings', () => {
     const { made, style } = worn('basque-bodice', {
       closure: { front: 'hooks', back: 'zip', lacingGap: 0, sideZip: true },
     });
-    const side = made.proof.seams.find(({ kind }) => kind === 'side');
+    const sideSeam = made.proof.seams.find(({ kind }) => kind === 'side');
     const { fastenings } = makingList(made, style, USUAL);
     expect(fastenings).toEqual([
       { kind: 'hooks', place: 'front', edgeMm: edgeOf(made, 'front') },
       { kind: 'zip', place: 'back', edgeMm: edgeOf(made, 'back') },
-      { kind: 'zip', place: 'side', edgeMm: side?.lengthA },
+      { kind: 'zip', place: 'side', edgeMm: sideSeam?.lengthA },
     ]);
     const said = makingSections(makingList(made, style, USUAL), USUAL, 'cm');
     const lines = said.find(({ heading }) => heading === 'Fastening')?.lines ?? [];

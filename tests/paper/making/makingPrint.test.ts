@@ -41,7 +41,7 @@ describe('the printed making list', () => {
     const pages = listed.pages.filter(isListPage);
     const words = wordsOf(pages);
     for (const { heading, lines } of makingSections(
-      makingList(INPUT.draft, INPUT.sheet.style, MAKING),
+      makingList(INPUT.draft, INPUT.savedDraft.style, MAKING),
       MAKING,
       'in',
     )) {

@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { type HandsEvent, handle, NO_HANDS, wheelFactor } from '../../../src/table/gestures/pointers';
+import { handle, NO_POINTERS, type PointersEvent, wheelFactor } from '../../../src/table/gestures/pointers';
 
-const event = (kind: HandsEvent['kind'], id: number, x: number, y: number): HandsEvent => ({
+const event = (kind: PointersEvent['kind'], id: number, x: number, y: number): PointersEvent => ({
   kind,
   id,
   x,
   y,
 });
 
-function run(...events: HandsEvent[]) {
-  let hands = NO_HANDS;
+function run(...events: PointersEvent[]) {
+  let pointers = NO_POINTERS;
   return events.map((each) => {
-    const step = handle(hands, each);
-    ({ hands } = step);
+    const step = handle(pointers, each);
+    ({ pointers } = step);
     return step;
   });
 }
@@ -26,7 +26,7 @@ describe('hands on the table', () => {
   it('leaves it alone under a click whose hand shakes', () => {
     const steps = run(event('down', 1, 100, 100), event('move', 1, 102, 101), event('up', 1, 102, 101));
     expect(steps.map(({ shift }) => shift)).toEqual([null, null, null]);
-    expect(steps.at(-1)?.hands).toEqual(NO_HANDS);
+    expect(steps.at(-1)?.pointers).toEqual(NO_POINTERS);
   });
 
   it('loses none of the travel that it waited for', () => {
@@ -58,7 +58,7 @@ describe('hands on the table', () => {
       event('move', 9, 10, 10),
     );
     expect(steps.at(-1)?.shift).toBeNull();
-    expect(steps.at(-1)?.hands.fingers.map(({ id }) => id)).toEqual([1, 2]);
+    expect(steps.at(-1)?.pointers.fingers.map(({ id }) => id)).toEqual([1, 2]);
   });
 
   it('keeps its scale when two fingers meet in one place', () => {

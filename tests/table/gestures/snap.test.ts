@@ -1,43 +1,43 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../../src/document';
 import { DEFAULT_STYLE, draft, inches, stationX } from '../../../src/engine';
-import { marksOf, settle } from '../../../src/table/gestures/snap';
+import { snap, snapPointsOf } from '../../../src/table/gestures/snap';
 import type { Handle } from '../../../src/table/handles/handle';
 import { handlesOf } from '../../../src/table/handles/handles';
-import { layOut, type TableLayout } from '../../../src/table/layout/layout';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
 import { panelsBeside } from '../../../src/table/layout/panelsBeside';
 
 const DRAFT = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
-const HANDLES = handlesOf(DRAFT, DEFAULT_STYLE, layOut(DRAFT) as TableLayout);
+const HANDLES = handlesOf(DRAFT, DEFAULT_STYLE, layOut(DRAFT) as CanvasLayout);
 const handleOf = (id: string): Handle => HANDLES.find((each) => each.id === id) as Handle;
 
 describe('a pulled handle', () => {
   it('rests on the grid of the unit', () => {
-    expect(settle(inches(3.05), [], 3, inches(1 / 8))).toEqual({ value: inches(3), place: 'grid' });
-    expect(settle(77.1, [], 3, 2)).toEqual({ value: 78, place: 'grid' });
+    expect(snap(inches(3.05), [], 3, inches(1 / 8))).toEqual({ value: inches(3), place: 'grid' });
+    expect(snap(77.1, [], 3, 2)).toEqual({ value: 78, place: 'grid' });
   });
 
   it('rests on the nearest mark within reach before it rests on the grid', () => {
-    const marks = [
+    const snapPoints = [
       { value: 80.3, place: 'mirrored' },
       { value: 81.1, place: 'bustLine' },
     ] as const;
-    expect(settle(80.9, marks, 2, 2)).toEqual({ value: 81.1, place: 'bustLine' });
-    expect(settle(84, marks, 2, 2)).toEqual({ value: 84, place: 'grid' });
+    expect(snap(80.9, snapPoints, 2, 2)).toEqual({ value: 81.1, place: 'bustLine' });
+    expect(snap(84, snapPoints, 2, 2)).toEqual({ value: 84, place: 'grid' });
   });
 
   it('is drawn to the bust-point line and across from the wedges of the other block', () => {
-    const marks = marksOf(handleOf('axis:front-bust'), DRAFT);
+    const snapPoints = snapPointsOf(handleOf('axis:front-bust'), DRAFT);
     const front = DRAFT.blocks?.front;
-    expect(marks).toContainEqual({ value: front?.bustLine, place: 'bustLine' });
+    expect(snapPoints).toContainEqual({ value: front?.bustLine, place: 'bustLine' });
     const side = DEFAULT_STYLE.wedges.find(({ block, station }) => block === 'back' && station > 0);
     const across = stationX(side?.station ?? 0, front?.bustLine ?? 0, front?.width.get('waist') ?? 0);
-    expect(marks).toContainEqual({ value: across, place: 'mirrored' });
+    expect(snapPoints).toContainEqual({ value: across, place: 'mirrored' });
   });
 
   it('has no marks as a leg or an edge', () => {
-    expect(marksOf(handleOf('edge:hem'), DRAFT)).toEqual([]);
-    expect(marksOf(handleOf('leg:front-bust:waist:outer'), DRAFT)).toEqual([]);
+    expect(snapPointsOf(handleOf('edge:hem'), DRAFT)).toEqual([]);
+    expect(snapPointsOf(handleOf('leg:front-bust:waist:outer'), DRAFT)).toEqual([]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { paced } from '../../../src/table/gestures/throttleToFrame';
+import { throttleToFrame } from '../../../src/table/gestures/throttleToFrame';
 
 /** What was put on the screen, and with which frame. */
 let shown: string[] = [];
@@ -43,7 +43,7 @@ const asking =
 
 describe('the pace of a pull', () => {
   it('reckons and shows in one frame what is quickly reckoned', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a'));
     expect(shown).toEqual([]);
     nextFrame();
@@ -52,7 +52,7 @@ describe('the pace of a pull', () => {
   });
 
   it('shows only the last of what was asked within one frame', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     for (const name of ['a', 'b', 'c']) pace.ask(asking(name));
     nextFrame();
     nextFrame();
@@ -60,7 +60,7 @@ describe('the pace of a pull', () => {
   });
 
   it('leaves what took long to the frame after', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a', 9));
     nextFrame();
     expect(shown).toEqual([]);
@@ -70,7 +70,7 @@ describe('the pace of a pull', () => {
   });
 
   it('goes on showing where every frame asks for something slow', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     for (let i = 1; i <= 8; i += 1) {
       pace.ask(asking(String(i), 9));
       nextFrame();
@@ -82,7 +82,7 @@ describe('the pace of a pull', () => {
   });
 
   it('shows the last at once when it is let go', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a', 9));
     nextFrame();
     pace.ask(asking('b', 9));
@@ -93,7 +93,7 @@ describe('the pace of a pull', () => {
   });
 
   it('shows at once what was reckoned and not shown yet', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a', 9));
     nextFrame();
     pace.finish();
@@ -101,7 +101,7 @@ describe('the pace of a pull', () => {
   });
 
   it('shows nothing twice', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a'));
     nextFrame();
     pace.finish();
@@ -109,7 +109,7 @@ describe('the pace of a pull', () => {
   });
 
   it('shows nothing of a pull that is broken off when the next one is let go before it moved', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a'));
     pace.forget();
     pace.finish();
@@ -118,7 +118,7 @@ describe('the pace of a pull', () => {
   });
 
   it('forgets what a pull that is broken off asked for', () => {
-    const pace = paced();
+    const pace = throttleToFrame();
     pace.ask(asking('a', 9));
     nextFrame();
     pace.ask(asking('b'));

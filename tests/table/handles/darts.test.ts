@@ -8,11 +8,11 @@ import {
   setIntake,
 } from '../../../src/document';
 import { DEFAULT_STYLE, type Draft, draft, inches, type Style, xAt } from '../../../src/engine';
-import { marksOf } from '../../../src/table/gestures/snap';
-import { askedRun, crosses } from '../../../src/table/handles/dartExtent';
+import { snapPointsOf } from '../../../src/table/gestures/snap';
+import { askedExtent, crosses } from '../../../src/table/handles/dartExtent';
 import type { Handle } from '../../../src/table/handles/handle';
 import { handlesOf } from '../../../src/table/handles/handles';
-import { layOut, type TableLayout } from '../../../src/table/layout/layout';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
 import { panelsBeside } from '../../../src/table/layout/panelsBeside';
 
 const draftOf = (style: Style): Draft => draft(DEMO_CLIENT.measurements, style);
@@ -25,7 +25,7 @@ const CLOSED = setEnds(DEFAULT_STYLE, ID, 'closed', SPACE);
 
 const handlesFor = (style: Style): Handle[] => {
   const made = draftOf(style);
-  return handlesOf(made, style, layOut(made) as TableLayout).filter(({ wedge }) => wedge === ID);
+  return handlesOf(made, style, layOut(made) as CanvasLayout).filter(({ wedge }) => wedge === ID);
 };
 const handleFor = (style: Style, id: string): Handle =>
   handlesFor(style).find((each) => each.id === id) as Handle;
@@ -99,7 +99,7 @@ describe('the handles of a dart', () => {
 
   it('are drawn to level lines and to the height of other darts', () => {
     const two = setEnds(CLOSED, 'back-side', 'closed', { ...SPACE, hem: SPACE.hem - 20 });
-    const marks = marksOf(handleFor(two, 'point:front-side:lower'), draftOf(two));
+    const marks = snapPointsOf(handleFor(two, 'point:front-side:lower'), draftOf(two));
     expect(marks.filter(({ place }) => place === 'level').map(({ value }) => value)).toContain(0);
     const [even] = marks.filter(({ place }) => place === 'even');
     expect(even?.value).toBeCloseTo(SPACE.hem - 20 - inches(1) - SPACE.waist, 9);
@@ -137,14 +137,14 @@ describe('the cloth beside a dart', () => {
 describe('the run of a wedge as asked', () => {
   it('has a point only where the wedge has one, and none on the centre line', () => {
     const upper = { from: 'waist', below: -20 } as const;
-    expect(askedRun({ station: 0, upper }, LEVELS)).toEqual({ upper: y('waist') - 20, lower: null });
-    expect(askedRun({ station: -1, upper }, LEVELS)).toEqual({ upper: null, lower: null });
-    expect(askedRun(undefined, LEVELS)).toEqual({ upper: null, lower: null });
+    expect(askedExtent({ station: 0, upper }, LEVELS)).toEqual({ upper: y('waist') - 20, lower: null });
+    expect(askedExtent({ station: -1, upper }, LEVELS)).toEqual({ upper: null, lower: null });
+    expect(askedExtent(undefined, LEVELS)).toEqual({ upper: null, lower: null });
   });
 
   it('crosses what lies clear of its points', () => {
-    const run = { upper: 100, lower: 200 };
-    expect([100, 104, 106, 194, 196, 300].map((at) => crosses(run, at))).toEqual([
+    const extent = { upper: 100, lower: 200 };
+    expect([100, 104, 106, 194, 196, 300].map((at) => crosses(extent, at))).toEqual([
       false,
       false,
       true,
@@ -169,10 +169,10 @@ describe('the legs of a dart that has shut', () => {
     const made = draftOf(slanted);
     const dart = made.blocks?.front.wedges.find(({ id }) => id === ID);
     const beyond = handlesFor(slanted).filter(
-      ({ kind, at }) => kind === 'leg' && at.y > (dart?.run.lower ?? Number.POSITIVE_INFINITY) + 1,
+      ({ kind, at }) => kind === 'leg' && at.y > (dart?.extent.lower ?? Number.POSITIVE_INFINITY) + 1,
     );
     expect(beyond.length).toBeGreaterThan(0);
-    const shift = (layOut(made) as TableLayout).centreX.front;
+    const shift = (layOut(made) as CanvasLayout).centreX.front;
     for (const { at } of beyond) expect(at.x - shift).toBeCloseTo(xAt(dart?.axis as never, at.y), 6);
   });
 });
@@ -180,7 +180,7 @@ describe('the legs of a dart that has shut', () => {
 describe('bending an axis', () => {
   const bendsOf = (style: Style, id = ID): Handle[] => {
     const made = draftOf(style);
-    return handlesOf(made, style, layOut(made) as TableLayout, draftOf).filter(
+    return handlesOf(made, style, layOut(made) as CanvasLayout, draftOf).filter(
       ({ kind, wedge }) => kind === 'bend' && wedge === id,
     );
   };
@@ -212,7 +212,7 @@ describe('bending an axis', () => {
     const waist = bend(DEFAULT_STYLE, 'bend:front-side:waist');
     const bent = waist.set(DEFAULT_STYLE, waist.value + 10);
     const again = bend(bent, 'bend:front-side:waist');
-    const straight = marksOf(again, draftOf(bent)).find(({ place }) => place === 'straight');
+    const straight = snapPointsOf(again, draftOf(bent)).find(({ place }) => place === 'straight');
     expect(again.set(bent, straight?.value ?? Number.NaN)).toEqual(DEFAULT_STYLE);
   });
 
@@ -223,7 +223,7 @@ describe('bending an axis', () => {
       bendsOf(style, id).find(({ level }) => level === 'overBust') as Handle;
     const above = handleAbove(princess);
     const straightFor = (style: Style): number =>
-      marksOf(handleAbove(style), draftOf(style)).find(({ place }) => place === 'straight')?.value ??
+      snapPointsOf(handleAbove(style), draftOf(style)).find(({ place }) => place === 'straight')?.value ??
       Number.NaN;
     expect(straightFor(princess)).toBeCloseTo(above.value, 9);
     const bent = above.set(princess, above.value + 6);

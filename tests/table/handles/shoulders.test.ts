@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { draft, type Piece, type Point, type Style } from '../../../src/engine';
 import { handlesOf } from '../../../src/table/handles/handles';
-import { BAND_LIFT_MM, bandsOf, layOut, onTable, type TableLayout } from '../../../src/table/layout/layout';
+import { BAND_LIFT_MM, bandsOf, type CanvasLayout, layOut, onCanvas } from '../../../src/table/layout/layout';
 import { SIZED_BODIES } from '../../support/sizedBodies';
 
 const styleOf = (name: string): Style => {
@@ -11,10 +11,10 @@ const styleOf = (name: string): Style => {
   return style;
 };
 
-const pointsOf = (pieces: readonly Piece[], layout: TableLayout, lift = 0): Point[] =>
+const pointsOf = (pieces: readonly Piece[], layout: CanvasLayout, lift = 0): Point[] =>
   pieces.flatMap((piece) =>
     piece.edges.flatMap(({ points }) =>
-      points.map(({ x, y }) => onTable(layout, piece.block, { x, y: y - lift })),
+      points.map(({ x, y }) => onCanvas(layout, piece.block, { x, y: y - lift })),
     ),
   );
 
@@ -34,10 +34,10 @@ describe.each([...NAMED_STYLES.keys()])('the table for the style “%s”', (nam
           y > layout.top + layout.height,
       );
       expect(outside).toEqual([]);
-      const reach = (side: 'front' | 'back'): number =>
+      const reach = (block: 'front' | 'back'): number =>
         Math.max(
           ...made.pieces
-            .filter(({ block, id }) => block === side && id !== 'side')
+            .filter((piece) => piece.block === block && piece.id !== 'side')
             .flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ x }) => x))),
         );
       expect(reach('front') + reach('back')).toBeLessThan(layout.centreX.back);

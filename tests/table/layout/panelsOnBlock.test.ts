@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, setEnds, setJoinedSide } from '../../../src/document';
-import { DEFAULT_STYLE, draft, type Point, type Side, type Style, xAt } from '../../../src/engine';
+import { type BlockName, DEFAULT_STYLE, draft, type Point, type Style, xAt } from '../../../src/engine';
 import { panelsOnBlock } from '../../../src/table/layout/panelsOnBlock';
 
 const draftOf = (style: Style) => draft(DEMO_CLIENT.measurements, style);
@@ -17,12 +17,12 @@ const across = (ring: readonly Point[], y: number): number => {
 
 describe('panels on a block', () => {
   it('lie there from the centre line to the side', () => {
-    for (const side of ['front', 'back'] as const) {
-      const panels = panelsOnBlock(apart, side);
+    for (const block of ['front', 'back'] as const) {
+      const panels = panelsOnBlock(apart, block);
       expect(panels.map(({ piece, number, goesOn }) => [piece.id, number, goesOn])).toEqual([
-        [`${side}-1`, 1, false],
-        [`${side}-2`, 2, false],
-        [`${side}-3`, 3, false],
+        [`${block}-1`, 1, false],
+        [`${block}-2`, 2, false],
+        [`${block}-3`, 3, false],
       ]);
       for (const { inner, outer } of panels)
         for (const row of [inner, outer])
@@ -32,12 +32,12 @@ describe('panels on a block', () => {
 
   it.each(['front', 'back'] as const)(
     'a side panel in one is parted along the side seam, and as wide at each level of the %s as it was with one',
-    (side: Side) => {
-      const own = panelsOnBlock(joined, side).at(-1);
-      const was = panelsOnBlock(apart, side).at(-1);
+    (block: BlockName) => {
+      const own = panelsOnBlock(joined, block).at(-1);
+      const was = panelsOnBlock(apart, block).at(-1);
       expect(own).toMatchObject({ number: 3, goesOn: true, piece: { id: 'side' } });
       for (const { x, y } of own?.outer ?? [])
-        expect(x).toBeCloseTo(xAt(joined.blocks?.[side].sideSeam as never, y), 6);
+        expect(x).toBeCloseTo(xAt(joined.blocks?.[block].sideSeam as never, y), 6);
       for (const name of ['underBust', 'waist'] as const) {
         const y = joined.levels.find((level) => level.name === name)?.y ?? 0;
         // Parted between its points, a curve is met a little beside itself.
@@ -60,7 +60,7 @@ describe('panels on a block', () => {
       true,
     );
     const made = draftOf(setEnds(style, 'back-dart', 'closed', space));
-    const [front, back] = (['front', 'back'] as const).map((side) => panelsOnBlock(made, side).at(-1));
+    const [front, back] = (['front', 'back'] as const).map((block) => panelsOnBlock(made, block).at(-1));
     expect(front?.darts).toEqual([]);
     expect(back?.darts.map(({ wedge }) => wedge)).toEqual(['back-dart']);
     expect(back?.drills).toHaveLength(2);
@@ -81,7 +81,7 @@ describe('the nodes of the edges', () => {
   it('stand where they stood before the side panel was cut in one', () => {
     for (const node of apart.nodes) {
       const same = joined.nodes.find(
-        ({ edge, name, side }) => edge === node.edge && name === node.name && side === node.side,
+        ({ edge, name, block }) => edge === node.edge && name === node.name && block === node.block,
       );
       // The edge itself may run a few mm otherwise where the wedges beside the panel take the side's shaping.
       expect(Math.abs((same?.at.x ?? Number.NaN) - node.at.x), `${node.edge} ${node.name}`).toBeLessThan(2);

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { TableLayout } from '../../../src/table/layout/layout';
+import type { CanvasLayout } from '../../../src/table/layout/layout';
 import { fitted, scaledTo, shifted, showing, type Viewport } from '../../../src/table/layout/viewport';
 
-const LAYOUT: TableLayout = {
+const LAYOUT: CanvasLayout = {
   centreX: { front: 0, back: 500 },
   left: -25,
   top: 200,

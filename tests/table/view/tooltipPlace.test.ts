@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type AskedBubble, type Box, placeBubble } from '../../../src/table/view/tooltipPlace';
+import { type Box, placeTooltip, type TooltipRequest } from '../../../src/table/view/tooltipPlace';
 
 const BUBBLE = { width: 240, height: 48 };
-const boxOf = (asked: AskedBubble): Box => {
-  const { x, y } = placeBubble(asked);
-  return { left: x, top: y, right: x + asked.bubble.width, bottom: y + asked.bubble.height };
+const boxOf = (asked: TooltipRequest): Box => {
+  const { x, y } = placeTooltip(asked);
+  return { left: x, top: y, right: x + asked.tooltip.width, bottom: y + asked.tooltip.height };
 };
 
 /** A laptop's table, with the waist at 350 and the handle of an axis below it. */
-const ASKED: AskedBubble = {
+const ASKED: TooltipRequest = {
   at: { x: 300, y: 420 },
-  bubble: BUBBLE,
+  tooltip: BUBBLE,
   room: { left: 0, top: 0, right: 1090, bottom: 560 },
   wedge: { left: 280, right: 320 },
   lines: [

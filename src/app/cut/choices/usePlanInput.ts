@@ -8,7 +8,7 @@ import { napFor, useCutChoices } from './cutChoices';
 import { makingFor, useMakingChoices } from './makingChoices';
 
 export function usePlanInput(): PlanInput {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const draft = useDraft();
   const { settings, printed } = useMakingChoices();
   const nap = napFor(useCutChoices());
@@ -16,12 +16,12 @@ export function usePlanInput(): PlanInput {
     () => ({
       draft,
       client,
-      sheet,
+      savedDraft,
       nap,
       ...(printed ? { making: makingFor({ settings }, client.unit) } : {}),
       date: new Date().toLocaleDateString(undefined, { dateStyle: 'medium' }),
     }),
-    [draft, client, sheet, nap, settings, printed],
+    [draft, client, savedDraft, nap, settings, printed],
   );
 }
 
@@ -32,19 +32,19 @@ export interface Refusal {
 }
 
 /** Null when every file may be made. */
-export function refusalOf({ draft, sheet }: PlanInput): Refusal | null {
+export function refusalOf({ draft, savedDraft }: PlanInput): Refusal | null {
   const { pieces, issues } = draft;
   if (issues.some(({ code }) => code === 'measurementMissing'))
     return {
       sentence: 'Some measurements that the draft needs are not filled in.',
       cure: 'measure',
     };
-  if (pieces.length === 0 || issues.some(({ severity }) => severity === 'block'))
+  if (pieces.length === 0 || issues.some(({ severity }) => severity === 'error'))
     return {
       sentence: 'The draft cannot be cut as it is, so it is not printed; what to change stands below.',
       cure: 'draft',
     };
-  if (awaitsReading({ draft, sheet }))
+  if (awaitsReading({ draft, savedDraft }))
     return {
       sentence:
         'The garment is drawn in by more than is usual. Read the cautions and acknowledge them in the Draft step; then it prints.',
@@ -54,5 +54,5 @@ export function refusalOf({ draft, sheet }: PlanInput): Refusal | null {
 }
 
 /** Waist or ribs are drawn in by so much that the cautions have to be read before anything is printed. */
-export const awaitsReading = ({ draft, sheet }: Pick<PlanInput, 'draft' | 'sheet'>): boolean =>
-  draft.issues.some((issue) => wantsReading(issue) && !isRead(issue, sheet));
+export const awaitsReading = ({ draft, savedDraft }: Pick<PlanInput, 'draft' | 'savedDraft'>): boolean =>
+  draft.issues.some((issue) => wantsReading(issue) && !isRead(issue, savedDraft));

@@ -16,7 +16,7 @@ interface PageDrawingProps {
 }
 
 export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, lineMm }: PageDrawingProps) {
-  const marks = (length: number): number[] =>
+  const ticks = (length: number): number[] =>
     gridMm ? Array.from({ length: Math.ceil(length / gridMm) - 1 }, (_, i) => (i + 1) * gridMm) : [];
   return (
     <svg
@@ -31,8 +31,8 @@ export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, l
         <path
           className="grid"
           d={[
-            ...marks(widthMm).map((x) => `M${x} 0V${heightMm}`),
-            ...marks(heightMm).map((y) => `M0 ${y}H${widthMm}`),
+            ...ticks(widthMm).map((x) => `M${x} 0V${heightMm}`),
+            ...ticks(heightMm).map((y) => `M0 ${y}H${widthMm}`),
           ].join('')}
         />
       ) : null}

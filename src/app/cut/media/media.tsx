@@ -28,7 +28,7 @@ interface MediumProps extends Surroundings {
   readonly unit: Unit;
 }
 
-const nameOf = ({ client, sheet }: PlanInput): string => fileName(client.name, sheet.name);
+const nameOf = ({ client, savedDraft }: PlanInput): string => fileName(client.name, savedDraft.name);
 
 export function OnSheets({ input: plan, unit, ...around }: MediumProps) {
   const choices = useCutChoices();

@@ -14,7 +14,7 @@ import type { Viewport } from '../../../table';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
 import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { SeenContext, useDraft, useOpen, useTable } from '../../store/storeContext';
+import { SeenContext, useDraft, useOpen, useStore } from '../../store/storeContext';
 
 interface LedgerProps {
   /** What part of the table is in view: rows stand on their lines. */
@@ -41,7 +41,7 @@ export function Ledger(props: LedgerProps) {
 }
 
 const Rows = memo(function Rows({ view, heightPx, stacked, coarse }: LedgerProps) {
-  const { client, sheet } = useOpen();
+  const { client, savedDraft } = useOpen();
   const draft = useDraft();
   const sentence = useIssueSentence();
   const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
@@ -63,7 +63,7 @@ const Rows = memo(function Rows({ view, heightPx, stacked, coarse }: LedgerProps
       {rows.map((row, i) => (
         <LedgerEntry
           key={row.level}
-          {...written(row, draft, sheet.style, client.unit, sentence)}
+          {...written(row, draft, savedDraft.style, client.unit, sentence)}
           top={stacked ? null : (places[i] ?? 0)}
         />
       ))}
@@ -114,7 +114,7 @@ function written(
     outside: finished ? '' : whereOutside(row, draft.span),
     off: off === 0 ? '' : `${off > 0 ? '+' : '−'}${formatDifference(off, unit)} off`,
     wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + each, 0)),
-    side: write(taken.side.front + taken.side.back),
+    side: write(taken.sideSeam.front + taken.sideSeam.back),
     remarks: draft.issues
       .filter((issue) => issue.at.field === `ease.${row.level}`)
       .map(sentence)
@@ -124,9 +124,9 @@ function written(
 
 const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
   const { level, unit, ease, body, sewn, sewnAs, along, outside, off, wedges, side, remarks, top } = props;
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
   const name = LEVEL_WORDS[level];
   return (
     <div className={`row level-${level}`} data-level={level} style={top === null ? undefined : { top }}>

@@ -26,7 +26,7 @@ export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogPr
   const { unit } = useOpen().client;
   const upright = useNarrow();
   const { part, parts } = RULERS[unit];
-  const marks = Array.from({ length: parts }, (_, i) => i + 1);
+  const ticks = Array.from({ length: parts }, (_, i) => i + 1);
   const [across, down] = upright ? [CARD.height, CARD.width] : [CARD.width, CARD.height];
   const [width, height] = [across + 2 * MARGIN, down + 2 * MARGIN];
   return (
@@ -46,11 +46,11 @@ export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogPr
           <rect className="card-outline" width={across} height={down} rx={CARD.round} />
           <path
             className="ruler"
-            d={marks.map((mark) => (upright ? `M0 ${mark * part}h4` : `M${mark * part} 0v4`)).join('')}
+            d={ticks.map((tick) => (upright ? `M0 ${tick * part}h4` : `M${tick * part} 0v4`)).join('')}
           />
-          {marks.map((mark) => (
-            <text key={mark} x={upright ? 8 : mark * part} y={upright ? mark * part + 1.2 : 8}>
-              {mark === parts ? `${mark} ${unit}` : mark}
+          {ticks.map((tick) => (
+            <text key={tick} x={upright ? 8 : tick * part} y={upright ? tick * part + 1.2 : 8}>
+              {tick === parts ? `${tick} ${unit}` : tick}
             </text>
           ))}
           <text x={across / 2} y={down / 2 + 1.2}>
@@ -91,10 +91,10 @@ export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogPr
 /** Whether the window is narrow now; a page without a screen is not. */
 function useNarrow(): boolean {
   return useSyncExternalStore(
-    (told) => {
+    (refreshScale) => {
       const query = window.matchMedia?.(NARROW);
-      query?.addEventListener('change', told);
-      return () => query?.removeEventListener('change', told);
+      query?.addEventListener('change', refreshScale);
+      return () => query?.removeEventListener('change', refreshScale);
     },
     () => window.matchMedia?.(NARROW).matches ?? false,
   );

@@ -4,7 +4,7 @@
 import { useEffect, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { changeStyle } from '../../../document';
-import { useTable } from '../../store/storeContext';
+import { useStore } from '../../store/storeContext';
 
 /** Pulls after which a browser has made fast what a pull runs through. */
 const ROUNDS = 60;
@@ -12,15 +12,15 @@ const ROUNDS = 60;
 const SETTLE_MS = 600;
 
 /** What a hand does first; from then on it comes before any preparation for it. */
-const HANDS = ['pointerdown', 'keydown', 'input', 'wheel'] as const;
+const FIRST_ACTIONS = ['pointerdown', 'keydown', 'input', 'wheel'] as const;
 
 /** Once for each time the page is opened; what was made fast stays so. */
 let warm = false;
 
 /** @param onPull a handle is being pulled, or was let go */
-export function useWarmHand(laid: boolean, onPull: (pulling: boolean) => void): void {
-  const show = useTable((table) => table.show);
-  const drop = useTable((table) => table.drop);
+export function useWarmUpDrag(laid: boolean, onPull: (pulling: boolean) => void): void {
+  const show = useStore((state) => state.show);
+  const drop = useStore((state) => state.drop);
   const pull = useRef(onPull);
   useEffect(() => {
     pull.current = onPull;
@@ -43,10 +43,11 @@ export function useWarmHand(laid: boolean, onPull: (pulling: boolean) => void): 
       warm = rounds === ROUNDS;
       if (rounds < ROUNDS) stop = whenIdle(next);
     };
-    for (const hand of HANDS) window.addEventListener(hand, interrupt, { capture: true, once: true });
+    for (const action of FIRST_ACTIONS)
+      window.addEventListener(action, interrupt, { capture: true, once: true });
     return () => {
       interrupt();
-      for (const hand of HANDS) window.removeEventListener(hand, interrupt, { capture: true });
+      for (const action of FIRST_ACTIONS) window.removeEventListener(action, interrupt, { capture: true });
     };
   }, [laid, show, drop]);
 }

@@ -2,28 +2,28 @@
 
 import { useId, useState } from 'react';
 import { balanceAll, keepStyle, styleCalled } from '../../../document';
-import { Tick } from '../../components/Checkbox';
+import { Checkbox } from '../../components/Checkbox';
 import { today } from '../../components/formatDay';
-import { useOpen, useTable } from '../../store/storeContext';
+import { useOpen, useStore } from '../../store/storeContext';
 
 /** As of a draft: it has to fit on a panel. */
 const MOST_LETTERS = 120;
 
 export function KeepStyleForm() {
-  const { book, sheet } = useOpen();
-  const change = useTable((table) => table.change);
+  const { book, savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
   const id = useId();
-  const [typed, setTyped] = useState(sheet.name);
+  const [typed, setTyped] = useState(savedDraft.name);
   const [refit, setRefit] = useState(true);
   const [said, setSaid] = useState('');
-  const locked = [...sheet.style.wedges, ...(sheet.style.rightWedges ?? [])].filter(
-    (wedge) => wedge.sizing === 'hand',
+  const locked = [...savedDraft.style.wedges, ...(savedDraft.style.rightWedges ?? [])].filter(
+    (wedge) => wedge.sizing === 'manual',
   ).length;
   const name = typed.trim();
   const there = styleCalled(book, name);
   const keep = (): void => {
     if (name === '') return;
-    const style = locked > 0 && refit ? balanceAll(sheet.style) : sheet.style;
+    const style = locked > 0 && refit ? balanceAll(savedDraft.style) : savedDraft.style;
     change(`kept the style ${name}`, (before) =>
       keepStyle(before, crypto.randomUUID(), name, style, today()),
     );
@@ -63,10 +63,10 @@ export function KeepStyleForm() {
         </button>
       </div>
       {locked > 0 ? (
-        <Tick on={refit} onSet={setRefit}>
+        <Checkbox on={refit} onSet={setRefit}>
           Balance {locked === 1 ? 'the wedge' : `the ${locked} wedges`} sized by hand on each body; else{' '}
           {locked === 1 ? 'it keeps its' : 'they keep their'} intake
-        </Tick>
+        </Checkbox>
       ) : null}
       <p className="hint" role="status">
         {said !== '' ? said : there ? 'The style book has one of this name; it would be written over.' : ''}

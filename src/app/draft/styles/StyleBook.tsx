@@ -8,14 +8,14 @@ import { fileName } from '../../components/fileName';
 import { formatDay } from '../../components/formatDay';
 import { TextField } from '../../components/TextField';
 import { UndoLine } from '../../components/UndoLine';
-import { useOpen, useTable } from '../../store/storeContext';
+import { useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';
 import { layingOf } from './knownStyle';
 import { StyleFile } from './StyleFile';
 
 export default function StyleBook({ onClose }: { onClose: () => void }) {
   const { book, client } = useOpen();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const [gone, setGone] = useState<string | null>(null);
   const use = ({ name, style }: OwnStyle): void => {
     change(layingOf(name), (before) => changeStyle(before, () => style));

@@ -2,22 +2,22 @@
 // of these styles it is shown as the one chosen; once changed it can be chosen anew.
 
 import { lazy, Suspense, useMemo, useState } from 'react';
-import { changeStyle, openClient, openSheet } from '../../../document';
-import { SeenContext, useTable } from '../../store/storeContext';
+import { changeStyle, openClient, openDraftOf } from '../../../document';
+import { SeenContext, useStore } from '../../store/storeContext';
 import { begunFrom, type KnownStyle, layingOf, ownOnes, READY_MADE, recogniser } from './knownStyle';
 
 const StyleBook = lazy(() => import('./StyleBook'));
 
 export function StyleChoice() {
   // As kept: a pull is not told from the style it began on before it is let go.
-  const history = useTable((table) => table.history);
-  const change = useTable((table) => table.change);
+  const history = useStore((state) => state.history);
+  const change = useStore((state) => state.change);
   const [open, setOpen] = useState(false);
   const [chosen, setChosen] = useState('');
   const { styles } = history.present;
   const own = useMemo(() => ownOnes({ styles }), [styles]);
   const recognise = useMemo(() => recogniser([...own, ...READY_MADE]), [own]);
-  const same = recognise(openSheet(openClient(history.present)).style);
+  const same = recognise(openDraftOf(openClient(history.present)).style);
   // Of two that are the same, the one that was asked for.
   const shown = same.find(({ key }) => key === chosen) ?? same[0];
   const begun = shown ? null : begunFrom(history, recognise);

@@ -12,13 +12,13 @@ import {
 } from '../../../document';
 import { FileChoice } from '../../components/FileChoice';
 import { today } from '../../components/formatDay';
-import { useTable } from '../../store/storeContext';
+import { useStore } from '../../store/storeContext';
 
 /** More faults than this are not listed: the first ones are to be mended first. */
 const MOST_FAULTS = 5;
 
 export function StyleFile() {
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [said, setSaid] = useState('');
   const take = (text: string, file: string): void => {

@@ -1,6 +1,6 @@
 // Which of the styles that can be chosen lies on the table, or lay there until it was changed.
 
-import { type Book, type History, NAMED_STYLES, openClient, openSheet } from '../../../document';
+import { type Book, type History, NAMED_STYLES, openClient, openDraftOf } from '../../../document';
 import type { Style } from '../../../engine';
 import { sameStyle } from './sameStyle';
 
@@ -45,12 +45,12 @@ export function begunFrom(
   { past, present }: History<Book>,
   recognise: (style: Style) => readonly KnownStyle[],
 ): KnownStyle | null {
-  const { client, sheet } = onTable(present);
+  const { client, draft } = openDraftIn(present);
   for (let i = past.length; i >= 0; i -= 1) {
     const book = past[i]?.state ?? present;
-    const there = onTable(book);
+    const there = openDraftIn(book);
     // While another draft lay there nothing was done to this one.
-    if (there.client !== client || there.sheet !== sheet) continue;
+    if (there.client !== client || there.draft !== draft) continue;
     const laid = past[i - 1]?.change ?? '';
     const found = recognise(there.style);
     const first = found.find(({ title }) => laid === layingOf(title)) ?? found[0];
@@ -61,8 +61,8 @@ export function begunFrom(
   return null;
 }
 
-function onTable(book: Book): { client: string; sheet: string; style: Style } {
+function openDraftIn(book: Book): { client: string; draft: string; style: Style } {
   const client = openClient(book);
-  const { id, style } = openSheet(client);
-  return { client: client.id, sheet: id, style };
+  const { id, style } = openDraftOf(client);
+  return { client: client.id, draft: id, style };
 }

@@ -2,16 +2,16 @@
 
 import { changeStyle, setCup } from '../../../document';
 import { STYLE_SPANS, USUAL_CUP, type Wedge } from '../../../engine';
-import { Tick } from '../../components/Checkbox';
+import { Checkbox } from '../../components/Checkbox';
 import { LengthField } from '../../components/LengthField';
-import { useOpen, useTable } from '../../store/storeContext';
+import { useOpen, useStore } from '../../store/storeContext';
 
 export function CupFields({ wedge }: { wedge: Wedge }) {
   const { client } = useOpen();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const change = useTable((table) => table.change);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const change = useStore((state) => state.change);
   const { cup } = wedge;
   const field = (label: string, part: 'below' | 'intake') =>
     cup ? (
@@ -30,7 +30,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
     ) : null;
   return (
     <div className="cup-fields">
-      <Tick
+      <Checkbox
         small={true}
         on={cup !== undefined}
         onSet={(full) =>
@@ -40,7 +40,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
         }
       >
         Fuller cup
-      </Tick>
+      </Checkbox>
       {cup ? (
         <>
           <span className="hint">takes</span>

@@ -24,11 +24,11 @@ import {
   type Style,
   type Wedge,
 } from '../../../engine';
-import { askedRun } from '../../../table';
+import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { HandContext } from '../../store/sideContext';
-import { draftOnTable, useDraft, useKeptStyle, useOpen, useTable } from '../../store/storeContext';
+import { SideContext } from '../../store/sideContext';
+import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 
 interface DartFieldsProps {
   readonly wedge: Wedge;
@@ -39,7 +39,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const draft = useDraft();
   const kept = useKeptStyle();
   const sentence = useIssueSentence();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const name = wedgeNameOf(wedge.id, kept).toLowerCase();
   if (drafted.onCentre)
     return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
@@ -101,10 +101,10 @@ interface PointFieldsProps {
 function PointFields({ wedge, end, point, name }: PointFieldsProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const change = useTable((table) => table.change);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const change = useStore((state) => state.change);
   const height = (from: DartPoint['from']): number => levels.find((level) => level.name === from)?.y ?? 0;
   return (
     <>
@@ -160,11 +160,11 @@ interface PointAcrossProps {
 function PointAcross({ drafted, end, name }: PointAcrossProps) {
   const { client } = useOpen();
   const draft = useDraft();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const hand = useContext(HandContext);
-  const redraft = (style: Style): Draft => draftOnTable(client, style, hand);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const side = useContext(SideContext);
+  const redraft = (style: Style): Draft => draftOfSide(client, style, side);
   return (
     <div className="dart-across">
       <LengthField
@@ -193,9 +193,9 @@ function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[]
   if (endsOf(wedge) === 'through') return [];
   if ([...drafted.intake.values()].every((taken) => taken === 0))
     return ['It takes nothing yet: pull its legs apart, or give it an intake at a level.'];
-  const asked = askedRun(wedge, levels);
+  const asked = askedExtent(wedge, levels);
   const said = (['upper', 'lower'] as const).flatMap((end) => {
-    const at = drafted.run[end];
+    const at = drafted.extent[end];
     if (at === null || (asked[end] !== null && Math.abs(at - asked[end]) < 1)) return [];
     const level = levels.find(({ y }) => Math.abs(y - at) < 1);
     return level
@@ -205,7 +205,7 @@ function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[]
       : [];
   });
   const sewn = pieces.flatMap(({ darts }) => darts).find((lines) => lines.wedge === wedge.id);
-  if (sewn?.open && drafted.run.upper !== null && drafted.run.lower !== null)
+  if (sewn?.open && drafted.extent.upper !== null && drafted.extent.lower !== null)
     said.push('One of its points lies beyond the edge, where it is open.');
   return said;
 }

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { changeStyle, formatLength, LEVEL_WORDS, turnIntakeTo, wedgeNameOf } from '../../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../../engine';
 import { LengthField } from '../../components/LengthField';
-import { useDraft, useKeptStyle, useOpen, useTable } from '../../store/storeContext';
+import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 
 /** What is proposed at first: an inch, or a like measure of the other tape. */
 const PROPOSED = { in: inches(1), cm: 25 } as const;
@@ -13,7 +13,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
   const { client } = useOpen();
   const kept = useKeptStyle();
   const { levels, blocks } = useDraft();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const others = blocks?.front.wedges.filter(({ id }) => id !== wedge.id) ?? [];
   const places = levels.filter(({ name }) => name !== 'bust').map(({ name }) => name);
   const [asked, setAsked] = useState<number>(PROPOSED[client.unit]);

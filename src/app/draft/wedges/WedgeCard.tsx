@@ -9,9 +9,9 @@ import {
   wedgeName,
   wedgeNameOf,
 } from '../../../document';
-import { MOST_WEDGES, type Side, type Style } from '../../../engine';
+import { type BlockName, MOST_WEDGES, type Style } from '../../../engine';
 import { intakeNow, SIZING_SIGNS } from '../../../table';
-import { useDraft, useKeptStyle, useOpen, useTable } from '../../store/storeContext';
+import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 import { CupFields } from './CupFields';
 import { DartFields } from './DartFields';
 import { TurnFields } from './TurnFields';
@@ -25,34 +25,34 @@ interface WedgeCardProps {
 
 const SIZED = {
   balanced: 'Follows the girths; the scales under a wedge say so',
-  hand: 'Stays as it was set; the padlock under a wedge says so',
+  manual: 'Stays as it was set; the padlock under a wedge says so',
 } as const;
 
 export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
-  const { sheet } = useOpen();
+  const { savedDraft } = useOpen();
   const draft = useDraft();
   const { blocks } = draft;
   const kept = useKeptStyle();
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const edit = (name: string, step: (style: Style) => Style): void =>
     change(name, (book) => changeStyle(book, step));
-  const { wedges } = sheet.style;
+  const { wedges } = savedDraft.style;
   const wedge = wedges.find((each) => each.id === selected);
   const block = wedge && blocks ? blocks[wedge.block] : null;
   const drafted = block?.wedges.find((each) => each.id === selected);
-  const add = (side: Side): void => {
-    const next = addWedge(sheet.style, side, widestGap(sheet.style, side, draft));
-    edit(`added a ${side} wedge`, () => next);
+  const add = (block: BlockName): void => {
+    const next = addWedge(savedDraft.style, block, widestGap(savedDraft.style, block, draft));
+    edit(`added a ${block} wedge`, () => next);
     onSelect(next.wedges.at(-1)?.id ?? null);
   };
   return (
     <section className="card wedge-card" aria-label="Wedges">
       <div className="wedge-list">
-        {(['front', 'back'] as const).map((side) => (
-          <div key={side} className="wedge-row">
-            <h3>{side === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
+        {(['front', 'back'] as const).map((block) => (
+          <div key={block} className="wedge-row">
+            <h3>{block === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
             {kept.wedges
-              .filter((each) => each.block === side)
+              .filter((each) => each.block === block)
               .sort((a, b) => a.station - b.station)
               .map((each) => (
                 <button
@@ -65,12 +65,12 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                   {wedgeName(each, kept).replace(/ wedge/, '')}
                 </button>
               ))}
-            {wedges.filter((each) => each.block === side).length < MOST_WEDGES ? (
+            {wedges.filter((each) => each.block === block).length < MOST_WEDGES ? (
               <button
                 type="button"
                 className="chip add"
-                onClick={() => add(side)}
-                aria-label={`Add a ${side} wedge`}
+                onClick={() => add(block)}
+                aria-label={`Add a ${block} wedge`}
               >
                 Add
               </button>
@@ -92,14 +92,14 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
             <h3>{wedgeNameOf(wedge.id, kept)}</h3>
             <fieldset className="sizing">
               <legend className="unseen">How its intake is set</legend>
-              {(['balanced', 'hand'] as const).map((sizing) => (
+              {(['balanced', 'manual'] as const).map((sizing) => (
                 <label key={sizing} title={SIZED[sizing]}>
                   <input
                     type="radio"
                     name="sizing"
                     checked={wedge.sizing === sizing}
                     onChange={() =>
-                      edit(sizing === 'hand' ? 'locked a wedge' : 'balanced a wedge', (style) =>
+                      edit(sizing === 'manual' ? 'locked a wedge' : 'balanced a wedge', (style) =>
                         setSizing(style, wedge.id, sizing, intakeNow(drafted)),
                       )
                     }
@@ -109,7 +109,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                     <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
                       <path d={SIZING_SIGNS[sizing]} />
                     </svg>
-                    {sizing === 'hand' ? 'By hand, locked' : 'Balanced'}
+                    {sizing === 'manual' ? 'By hand, locked' : 'Balanced'}
                   </span>
                 </label>
               ))}

@@ -21,9 +21,9 @@ import {
   type Wedge,
   xAt,
 } from '../../../engine';
-import { askedRun, crosses, intakeNow } from '../../../table';
+import { askedExtent, crosses, intakeNow } from '../../../table';
 import { LengthField } from '../../components/LengthField';
-import { useDraft, useOpen, useTable } from '../../store/storeContext';
+import { useDraft, useOpen, useStore } from '../../store/storeContext';
 
 interface WedgeNumbersProps {
   readonly wedge: Wedge;
@@ -34,13 +34,13 @@ interface WedgeNumbersProps {
 export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
   const edit = (step: (style: Style) => Style): void => show((book) => changeStyle(book, step));
   const bent = Object.keys(wedge.stationAt).length > 0;
   const ends = endsOf(wedge);
-  const run = askedRun(wedge, levels);
+  const extent = askedExtent(wedge, levels);
   const setAxis = (name: LevelName, mm: number): void => {
     const station = stationOf(mm, block.bustLine, block.width.get(name) ?? 0);
     edit((before) =>
@@ -49,7 +49,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
         : setStationAt(before, wedge.id, name, station),
     );
   };
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   return (
     <>
       <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
@@ -68,7 +68,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
             <th scope="row">Intake</th>
             {levels.map(({ name, y }) => (
               <td key={name}>
-                {crosses(run, y) ? (
+                {crosses(extent, y) ? (
                   <LengthField
                     compact={true}
                     signed={ends === 'through'}
@@ -94,7 +94,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
               <td key={name}>
                 {drafted.onCentre ? (
                   <span className="fixed">{formatLength(0, client.unit)}</span>
-                ) : !crosses(run, y) ? (
+                ) : !crosses(extent, y) ? (
                   <NotCrossed />
                 ) : ends === 'closed' ? (
                   <span className="fixed">{formatLength(xAt(drafted.axis, y), client.unit)}</span>

@@ -1,16 +1,16 @@
 // Where a new wedge has most room.
 
-import { type Draft, type Side, type Style, stationOf, xAt } from '../../../engine';
+import { type BlockName, type Draft, type Style, stationOf, xAt } from '../../../engine';
 
 /**
  * The station in the middle of the widest panel of a block at the waist, as drafted, darts parting panels too. Where nothing
  * could be drafted, the middle of the widest stretch between the stations.
  */
-export function widestGap(style: Style, side: Side, { levels, blocks }: Draft): number {
+export function widestGap(style: Style, blockName: BlockName, { levels, blocks }: Draft): number {
   const waist = levels.find(({ name }) => name === 'waist');
-  const block = blocks?.[side];
+  const block = blocks?.[blockName];
   if (!waist || !block) {
-    const stations = style.wedges.filter((wedge) => wedge.block === side).map(({ station }) => station);
+    const stations = style.wedges.filter((wedge) => wedge.block === blockName).map(({ station }) => station);
     return widestMiddle(
       -1,
       1,

@@ -6,8 +6,8 @@ import type { Book } from '../book';
 /** The same book with every id its own among its fellows; the book itself where nothing had to change. */
 export function withIdsApart(book: Book): Book {
   const clients = apart(book.clients).map((client) => {
-    const sheets = apart(client.sheets).map(wedgesApart);
-    return sameItems(sheets, client.sheets) ? client : { ...client, sheets };
+    const drafts = apart(client.drafts).map(wedgesApart);
+    return sameItems(drafts, client.drafts) ? client : { ...client, drafts };
   });
   const styles = apart(book.styles).map(wedgesApart);
   return sameItems(clients, book.clients) && sameItems(styles, book.styles)
@@ -19,12 +19,12 @@ function wedgesApart<T extends { readonly style: Style }>(bearer: T): T {
   const { wedges, rightWedges = [] } = bearer.style;
   // A wedge is found by its id on whichever side it is.
   const all = [...wedges, ...rightWedges];
-  const told = apart(all);
-  if (told === all) return bearer;
-  const style = { ...bearer.style, wedges: told.slice(0, wedges.length) };
+  const withOwnIds = apart(all);
+  if (withOwnIds === all) return bearer;
+  const style = { ...bearer.style, wedges: withOwnIds.slice(0, wedges.length) };
   return {
     ...bearer,
-    style: bearer.style.rightWedges ? { ...style, rightWedges: told.slice(wedges.length) } : style,
+    style: bearer.style.rightWedges ? { ...style, rightWedges: withOwnIds.slice(wedges.length) } : style,
   };
 }
 

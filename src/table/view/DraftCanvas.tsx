@@ -2,14 +2,14 @@
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
-import { marksOf, type RestingPlace } from '../gestures/snap';
+import { type RestingPlace, snapPointsOf } from '../gestures/snap';
+import { type CanvasView, usePointers } from '../gestures/useCanvasView';
 import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
-import { type TableView, useHands } from '../gestures/useTableView';
 import type { Redraft } from '../handles/bendHandles';
 import { nearestHandle } from '../handles/grips';
 import type { Handle } from '../handles/handle';
 import { handlesOf } from '../handles/handles';
-import type { TableLayout } from '../layout/layout';
+import type { CanvasLayout } from '../layout/layout';
 import { type PanelBeside, panelsBeside } from '../layout/panelsBeside';
 import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
 import { BandDrawing } from './BandDrawing';
@@ -17,15 +17,15 @@ import { BlockDrawing } from './BlockDrawing';
 import { GhostLines } from './GhostLines';
 import { HandleMark } from './HandleMark';
 import { JoinedSide } from './JoinedSide';
-import { Bubble } from './ValueTooltip';
+import { ValueTooltip } from './ValueTooltip';
 import { WedgeSigns } from './WedgeSigns';
 
-export interface CuttingTableProps {
+export interface DraftCanvasProps {
   readonly draft: Draft;
   readonly style: Style;
-  readonly layout: TableLayout;
+  readonly layout: CanvasLayout;
   /** What part of the table is on the screen, and how to change that. */
-  readonly shown: TableView;
+  readonly shown: CanvasView;
   /** A finger needs larger grips than a mouse. */
   readonly coarse: boolean;
   readonly selected: string | null;
@@ -56,7 +56,7 @@ export interface CuttingTableProps {
 /** Handles that are there for the wedge in hand only. */
 const OF_SELECTED: readonly Handle['kind'][] = ['leg', 'point', 'bend'];
 
-export function CuttingTable(props: CuttingTableProps) {
+export function DraftCanvas(props: DraftCanvasProps) {
   const {
     draft,
     style,
@@ -75,11 +75,13 @@ export function CuttingTable(props: CuttingTableProps) {
   const { view, size } = shown;
   const { pxPerMm, left, top } = view;
   const handles = useMemo(() => handlesOf(draft, style, layout, bending), [draft, style, layout, bending]);
-  const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm, (handle) => marksOf(handle, draft));
-  const table = useRef<SVGSVGElement>(null);
+  const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm, (handle) =>
+    snapPointsOf(handle, draft),
+  );
+  const canvas = useRef<SVGSVGElement>(null);
   const [adding, setAdding] = useState<NewWedge | null>(null);
   const placeOf = (event: PointerEvent<SVGElement>): { x: number; y: number } => {
-    const box = table.current?.getBoundingClientRect() ?? { left: 0, top: 0 };
+    const box = canvas.current?.getBoundingClientRect() ?? { left: 0, top: 0 };
     return { x: left + (event.clientX - box.left) / pxPerMm, y: top + (event.clientY - box.top) / pxPerMm };
   };
   const click = (event: PointerEvent<SVGSVGElement>): void => {
@@ -92,22 +94,24 @@ export function CuttingTable(props: CuttingTableProps) {
     const id = hit?.getAttribute('data-wedge');
     if (id) onSelect(id);
   };
-  const hands = useHands(table, shown.shift, click, pulling !== null);
-  useStillUnderFinger(table);
+  const pointers = usePointers(canvas, shown.shift, click, pulling !== null);
+  useStillUnderFinger(canvas);
   const px = 1 / pxPerMm;
   const [width, height] = [size.width * px, size.height * px];
-  const inHand = handles.filter((handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected);
+  const selectedHandles = handles.filter(
+    (handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected,
+  );
   const press = (event: PointerEvent<SVGElement>): void => {
-    const handle = nearestHandle(inHand, placeOf(event), px);
-    const own = table.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
+    const handle = nearestHandle(selectedHandles, placeOf(event), px);
+    const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
     if (handle && own) eventsFor(handle).onPointerDown(event, own);
   };
-  const pulled = inHand.find((handle) => handle.id === pulling?.id);
+  const pulled = selectedHandles.find((handle) => handle.id === pulling?.id);
   // Where all of it is in view from top to bottom, a finger may still scroll the page by it.
   const scrolls = layout.height <= height + 1;
   return (
     <svg
-      ref={table}
+      ref={canvas}
       className={`cutting-table${onAdd ? ' adding' : ''}`}
       role="group"
       aria-label="Front and back half blocks"
@@ -115,9 +119,9 @@ export function CuttingTable(props: CuttingTableProps) {
       height={size.height}
       viewBox={`${left} ${top} ${width} ${height}`}
       style={{ touchAction: scrolls ? 'pan-y' : 'none' }}
-      {...hands}
+      {...pointers}
       onPointerMove={(event) => {
-        hands.onPointerMove(event);
+        pointers.onPointerMove(event);
         if (onAdd) setAdding(newWedgeAt(placeOf(event), draft, layout));
       }}
     >
@@ -138,11 +142,11 @@ export function CuttingTable(props: CuttingTableProps) {
         />
       ))}
       {draft.blocks
-        ? (['front', 'back'] as const).map((side) =>
+        ? (['front', 'back'] as const).map((block) =>
             draft.blocks ? (
               <BlockDrawing
-                key={side}
-                block={draft.blocks[side]}
+                key={block}
+                block={draft.blocks[block]}
                 draft={draft}
                 layout={layout}
                 selected={selected}
@@ -156,7 +160,7 @@ export function CuttingTable(props: CuttingTableProps) {
       {props.ghost ? <GhostLines draft={props.ghost} layout={layout} /> : null}
       <JoinedSide draft={draft} layout={layout} words={words.joinedSide} textMm={12 * px} />
       <WedgeSigns draft={draft} layout={layout} px={px} />
-      {inHand.map((handle) => (
+      {selectedHandles.map((handle) => (
         <HandleMark
           key={handle.id}
           handle={handle}
@@ -174,7 +178,7 @@ export function CuttingTable(props: CuttingTableProps) {
       ))}
       {onAdd && adding ? <AddGuide wedge={adding} draft={draft} layout={layout} /> : null}
       {pulled && pulling ? (
-        <Bubble
+        <ValueTooltip
           handle={pulled}
           text={[words.value(pulled), words.place(pulling.place)].filter(Boolean).join(', ')}
           beside={panelsBeside(pulled, draft)}
@@ -187,7 +191,7 @@ export function CuttingTable(props: CuttingTableProps) {
           layout={layout}
           view={view}
           size={size}
-          table={table}
+          canvas={canvas}
           finger={coarse}
         />
       ) : null}
@@ -196,9 +200,9 @@ export function CuttingTable(props: CuttingTableProps) {
 }
 
 /** Keeps the page from scrolling while a finger pulls a handle. */
-function useStillUnderFinger(table: RefObject<SVGSVGElement | null>): void {
+function useStillUnderFinger(canvas: RefObject<SVGSVGElement | null>): void {
   useEffect(() => {
-    const svg = table.current;
+    const svg = canvas.current;
     const hold = (event: TouchEvent): void => {
       const onHandle = event.target instanceof Element && event.target.closest('[data-handle]');
       if (onHandle || event.touches.length > 1) event.preventDefault();
@@ -206,5 +210,5 @@ function useStillUnderFinger(table: RefObject<SVGSVGElement | null>): void {
     // React listens passively, and touch-action does not reach the inside of an SVG in every browser.
     svg?.addEventListener('touchstart', hold, { passive: false });
     return () => svg?.removeEventListener('touchstart', hold);
-  }, [table]);
+  }, [canvas]);
 }

@@ -1,7 +1,7 @@
 // Sheets as a ground to lay outlines on: what counts is how many of them get ink.
 
 import { type Grid, stepAcross, stepDown } from '../sheets/grid';
-import type { Ground } from './nest';
+import type { PackingArea } from './nest';
 import { BAND_MM, type Profile } from './profile';
 import type { Span } from './slide';
 
@@ -12,7 +12,7 @@ export type Wish = 'down' | 'across';
 export const SHEET_COST = 1e6;
 
 /** All sheets of a grid, none of them used yet; outlines keep `rimMm` away from the edges of the plan. */
-export function sheetGround(grid: Grid, rimMm: number, wish: Wish): Ground {
+export function sheetArea(grid: Grid, rimMm: number, wish: Wish): PackingArea {
   const [stepX, stepY] = [stepAcross(grid), stepDown(grid)];
   const [right, foot] = [grid.columns * stepX + grid.overlapMm, grid.rows * stepY + grid.overlapMm];
   const used = new Uint8Array(grid.columns * grid.rows);

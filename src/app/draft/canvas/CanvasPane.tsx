@@ -7,35 +7,35 @@ import {
   formatLength,
   LEVEL_WORDS,
   openClient,
-  openSheet,
+  openDraftOf,
   pieceLabel,
   type Unit,
 } from '../../../document';
 import { inches, MOST_WEDGES, type Style } from '../../../engine';
 import {
-  CuttingTable,
+  DraftCanvas,
   type Handle,
   type HandleActions,
   layOut,
   type NewWedge,
   type RestingPlace,
   type Steps,
-  useTableView,
+  useCanvasView,
 } from '../../../table';
 import { useSize } from '../../components/useSize';
-import { HandContext } from '../../store/sideContext';
+import { SideContext } from '../../store/sideContext';
 import {
-  draftOnTable,
+  draftOfSide,
   useCommittedDraft,
   useDraft,
   useKeptStyle,
   useOpen,
-  useTable,
+  useStore,
 } from '../../store/storeContext';
+import { CanvasTools } from './CanvasTools';
 import { handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
-import { TableTools } from './TableTools';
-import { useWarmHand } from './useWarmUpDrag';
+import { useWarmUpDrag } from './useWarmUpDrag';
 
 const STEPS: Readonly<Record<Unit, Steps>> = {
   in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
@@ -66,15 +66,15 @@ const PLACES: Readonly<Record<RestingPlace, string>> = {
   straight: 'where the axis is straight',
 };
 
-interface TableBenchProps {
+interface CanvasPaneProps {
   readonly selected: string | null;
   readonly onSelect: (wedge: string | null) => void;
   /** A handle is being pulled or moved by keys, or was let go. */
   readonly onPull: (pulling: boolean) => void;
 }
 
-export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
-  const { client, sheet } = useOpen();
+export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
+  const { client, savedDraft } = useOpen();
   const draft = useDraft();
   const committed = useCommittedDraft();
   // Places follow what was kept, so that the table stands still under a pull.
@@ -89,19 +89,19 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
       ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM.narrow, window.innerHeight * NARROW_SHARE)
       : Math.max(coarse ? LEAST_HEIGHT_PX.coarse : LEAST_HEIGHT_PX.fine, window.innerHeight - KEPT_PX),
   };
-  const shown = useTableView(layout, size, LEAST_PX_PER_MM[narrow ? 'narrow' : 'beside']);
+  const shown = useCanvasView(layout, size, LEAST_PX_PER_MM[narrow ? 'narrow' : 'beside']);
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);
-  const hand = useContext(HandContext);
-  const redraft = useCallback((style: Style) => draftOnTable(client, style, hand), [client, hand]);
+  const side = useContext(SideContext);
+  const redraft = useCallback((style: Style) => draftOfSide(client, style, side), [client, side]);
   useEscape(adding, () => setAdding(false));
-  const { saved } = sheet;
+  const { comparison: saved } = savedDraft;
   const ghost = useMemo(
-    () => (comparing && saved ? draftOnTable(saved, saved.style, hand) : null),
-    [comparing, saved, hand],
+    () => (comparing && saved ? draftOfSide(saved, saved.style, side) : null),
+    [comparing, saved, side],
   );
-  const change = useTable((table) => table.change);
+  const change = useStore((state) => state.change);
   const keptStyle = useKeptStyle();
   const label = (handle: Handle): string => handleLabel(handle, keptStyle);
   const actions = useHandleActions(
@@ -109,18 +109,18 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
     (handle, value) => handleValue({ ...handle, value }, client.unit),
     onPull,
   );
-  useWarmHand(layout !== null && width > 0, onPull);
-  const add = ({ side, station }: NewWedge): void => {
+  useWarmUpDrag(layout !== null && width > 0, onPull);
+  const add = ({ block, station }: NewWedge): void => {
     setAdding(false);
-    if (sheet.style.wedges.filter((wedge) => wedge.block === side).length >= MOST_WEDGES) return;
-    const next = addWedge(sheet.style, side, station);
-    change(`added a ${side} wedge`, (book) => changeStyle(book, () => next));
+    if (savedDraft.style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return;
+    const next = addWedge(savedDraft.style, block, station);
+    change(`added a ${block} wedge`, (book) => changeStyle(book, () => next));
     onSelect(next.wedges.at(-1)?.id ?? null);
   };
   return (
     <>
       {draft.blocks && layout ? (
-        <TableTools
+        <CanvasTools
           shown={shown}
           adding={adding}
           onAdding={setAdding}
@@ -144,9 +144,9 @@ export function TableBench({ selected, onSelect, onPull }: TableBenchProps) {
         ) : width > 0 ? (
           <>
             <div className="table-frame">
-              <CuttingTable
+              <DraftCanvas
                 draft={draft}
-                style={sheet.style}
+                style={savedDraft.style}
                 layout={layout}
                 shown={shown}
                 coarse={coarse}
@@ -196,19 +196,19 @@ function useHandleActions(
   readingOf: (handle: Handle, value: number) => string,
   onPull: (pulling: boolean) => void,
 ): HandleActions {
-  const show = useTable((table) => table.show);
-  const keep = useTable((table) => table.keep);
-  const drop = useTable((table) => table.drop);
-  const kept = useTable((table) => table.history.present);
-  const hand = useContext(HandContext);
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const kept = useStore((state) => state.history.present);
+  const side = useContext(SideContext);
   return {
     prepare: (handle, value) => {
       const book = changeStyle(kept, (style) => handle.set(style, value));
       const client = openClient(book);
-      const { style } = openSheet(client);
+      const { style } = openDraftOf(client);
       return {
         // Drafted now, it is remembered when it is drawn.
-        draft: draftOnTable(client, style, hand),
+        draft: draftOfSide(client, style, side),
         style,
         show: () => {
           onPull(true);

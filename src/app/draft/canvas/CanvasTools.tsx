@@ -1,16 +1,16 @@
 // What can be done with the table itself: zoom, all of it, real size, a new wedge, an earlier draft under it.
 
 import { lazy, Suspense, useState } from 'react';
-import { changeSheet, type SavedDraft } from '../../../document';
-import type { TableView } from '../../../table';
+import { type ComparisonDraft, changeDraft } from '../../../document';
+import type { CanvasView } from '../../../table';
 import { formatDay, today } from '../../components/formatDay';
 import { screenScale } from '../../storage/screenScale';
-import { useOpen, useTable } from '../../store/storeContext';
+import { useOpen, useStore } from '../../store/storeContext';
 
 const RealSizeDialog = lazy(() => import('./RealSizeDialog'));
 
-interface TableToolsProps {
-  readonly shown: TableView;
+interface CanvasToolsProps {
+  readonly shown: CanvasView;
   readonly adding: boolean;
   readonly onAdding: (adding: boolean) => void;
   readonly comparing: boolean;
@@ -20,10 +20,10 @@ interface TableToolsProps {
   readonly onBending: (bending: boolean) => void;
 }
 
-export function TableTools(props: TableToolsProps) {
+export function CanvasTools(props: CanvasToolsProps) {
   const { shown, adding, onAdding, comparing, onComparing, bending, onBending } = props;
-  const { client, sheet } = useOpen();
-  const change = useTable((table) => table.change);
+  const { client, savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
   const [measuring, setMeasuring] = useState(false);
   const realSize = (): void => {
     const kept = screenScale(window);
@@ -31,18 +31,20 @@ export function TableTools(props: TableToolsProps) {
     else shown.zoomTo(kept);
   };
   const save = (): void => {
-    const saved: SavedDraft = {
+    const saved: ComparisonDraft = {
       on: today(),
       measurements: client.measurements,
       ...(client.sides ? { sides: client.sides } : {}),
-      style: sheet.style,
+      style: savedDraft.style,
     };
-    change('saved the draft to compare with', (book) => changeSheet(book, (open) => ({ ...open, saved })));
+    change('saved the draft to compare with', (book) =>
+      changeDraft(book, (open) => ({ ...open, comparison: saved })),
+    );
   };
-  const { saved } = sheet;
+  const { comparison: saved } = savedDraft;
   const differs =
     saved !== null &&
-    (saved.style !== sheet.style ||
+    (saved.style !== savedDraft.style ||
       saved.measurements !== client.measurements ||
       saved.sides !== client.sides);
   return (

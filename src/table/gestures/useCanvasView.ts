@@ -1,11 +1,11 @@
 // Joins the view of the table to pointers, wheel and keys: drag on the paper, two fingers, wheel about the pointer.
 
 import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
-import type { TableLayout } from '../layout/layout';
+import type { CanvasLayout } from '../layout/layout';
 import { fitted, type Shift, type Size, scaledTo, shifted, showing, type Viewport } from '../layout/viewport';
-import { handle, NO_HANDS, wheelFactor } from './pointers';
+import { handle, NO_POINTERS, wheelFactor } from './pointers';
 
-export interface TableView {
+export interface CanvasView {
   readonly view: Viewport;
   readonly size: Size;
   /** Everything is in view, and stays so when the draft grows. */
@@ -26,10 +26,10 @@ const MARGIN_PX = 40;
  * @param size of the table on the screen, px
  * @param leastPxPerMm scale below which `fit` does not go by itself, so that a small screen shows a part, large enough
  */
-export function useTableView(layout: TableLayout | null, size: Size, leastPxPerMm: number): TableView {
+export function useCanvasView(layout: CanvasLayout | null, size: Size, leastPxPerMm: number): CanvasView {
   const [free, setFree] = useState<Viewport | null>(null);
   const whole = layout ? fitted(layout, size, leastPxPerMm) : { left: 0, top: 0, pxPerMm: 1 };
-  const change = (step: (view: Viewport, on: TableLayout) => Viewport): void => {
+  const change = (step: (view: Viewport, on: CanvasLayout) => Viewport): void => {
     if (layout) setFree((last) => step(last ?? whole, layout));
   };
   return {
@@ -53,19 +53,19 @@ export function useTableView(layout: TableLayout | null, size: Size, leastPxPerM
  * @param onClick a press that moved nothing
  * @param busy a handle is being pulled, and the table stands still
  */
-export function useHands(
-  table: RefObject<SVGSVGElement | null>,
+export function usePointers(
+  canvas: RefObject<SVGSVGElement | null>,
   shift: (shift: Shift) => void,
   onClick: (event: PointerEvent<SVGSVGElement>) => void,
   busy: boolean,
 ) {
-  const hands = useRef(NO_HANDS);
+  const pointers = useRef(NO_POINTERS);
   const latest = useRef(shift);
   useEffect(() => {
     latest.current = shift;
   });
   useEffect(() => {
-    const svg = table.current;
+    const svg = canvas.current;
     const turn = (event: WheelEvent): void => {
       event.preventDefault();
       const { left, top } = (svg as SVGSVGElement).getBoundingClientRect();
@@ -80,23 +80,23 @@ export function useHands(
     // React listens passively; the page must not scroll under the table.
     svg?.addEventListener('wheel', turn, { passive: false });
     return () => svg?.removeEventListener('wheel', turn);
-  }, [table]);
+  }, [canvas]);
   const send = (kind: 'down' | 'move' | 'up', event: PointerEvent<SVGSVGElement>): void => {
     const { left, top } = event.currentTarget.getBoundingClientRect();
     const at = { id: event.pointerId, x: event.clientX - left, y: event.clientY - top };
-    const step = handle(hands.current, { kind, ...at });
-    hands.current = step.hands;
+    const step = handle(pointers.current, { kind, ...at });
+    pointers.current = step.pointers;
     if (step.shift) shift(step.shift);
   };
   const up = (event: PointerEvent<SVGSVGElement>, isClick: boolean): void => {
-    const { fingers, moved } = hands.current;
+    const { fingers, moved } = pointers.current;
     const clicked = isClick && !moved && fingers.some(({ id }) => id === event.pointerId);
     send('up', event);
     if (clicked) onClick(event);
   };
   return {
     onPointerDownCapture: (event: PointerEvent<SVGSVGElement>) => {
-      if (hands.current.fingers.length === 0) return;
+      if (pointers.current.fingers.length === 0) return;
       // A second finger scales the table, also where it comes down on a handle.
       event.stopPropagation();
       send('down', event);
@@ -107,9 +107,9 @@ export function useHands(
       send('down', event);
     },
     onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
-      if (hands.current.fingers.length === 0) return;
+      if (pointers.current.fingers.length === 0) return;
       send('move', event);
-      if (hands.current.moved && hands.current.fingers.some(({ id }) => id === event.pointerId))
+      if (pointers.current.moved && pointers.current.fingers.some(({ id }) => id === event.pointerId))
         event.currentTarget.setPointerCapture(event.pointerId);
     },
     onPointerUp: (event: PointerEvent<SVGSVGElement>) => up(event, true),
