@@ -102,7 +102,7 @@ export {
 } from './model/book';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
-export { readBook } from './model/migrations/readBook';
+export { readBook } from './model/readBook';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {
   edgeShapeName,

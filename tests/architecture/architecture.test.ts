@@ -1,4 +1,4 @@
-// The house keeps its arrows: read from the source itself, with every breach named by file, line and rule.
+// Layers, folders and files import one way only. Read from the source itself; each breach is named by file, line and rule.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
@@ -16,7 +16,7 @@ function readSources(): Sources {
   );
 }
 
-describe('the house', () => {
+describe('the source', () => {
   const sources = readSources();
 
   it('is read whole', () => {
@@ -33,19 +33,22 @@ describe('the house', () => {
   });
 });
 
-/** A small house that breaks nothing. */
+/** A small project that breaks no rule. */
 const SOUND: readonly (readonly [string, string])[] = [
-  ['src/engine/index.ts', "export { draft } from './draft';\n"],
+  ['src/engine/index.ts', "export { draft } from './draft/draft';\n"],
   [
-    'src/engine/draft.ts',
-    "import { x } from 'clipper2-ts';\nimport type { Point } from './point';\nexport const draft = (p: Point) => x(p);\n",
+    'src/engine/draft/draft.ts',
+    "import { x } from 'clipper2-ts';\nimport type { Point } from '../geometry/point';\nexport const draft = (p: Point) => x(p);\n",
   ],
   [
-    'src/engine/point.ts',
+    'src/engine/geometry/point.ts',
     'export interface Point { readonly document: number }\n// not a clock: Date, Math.random\n',
   ],
-  ['src/document/index.ts', "export { book } from './book';\n"],
-  ['src/document/book.ts', "import { draft } from '../engine';\nexport const book = draft;\n"],
+  ['src/engine/geometry/b.ts', "import type { Point } from './point';\nexport type b = Point;\n"],
+  ['src/engine/panels/panel.ts', 'export interface Panel { readonly id: string }\n'],
+  ['src/document/write.ts', 'export const write = 1;\n'],
+  ['src/document/index.ts', "export { book } from './model/book';\n"],
+  ['src/document/model/book.ts', "import { draft } from '../../engine';\nexport const book = draft;\n"],
   ['src/paper/index.ts', "export { book as sheet } from '../document';\n"],
   ['src/table/index.ts', "export { draft as table } from '../engine';\n"],
   [
@@ -57,11 +60,11 @@ const SOUND: readonly (readonly [string, string])[] = [
     "export { keep } from './storage/keep';\nexport const namespace = 'http://www.w3.org/2000/svg';\n",
   ],
   ['src/app/storage/keep.ts', 'export const keep = () => localStorage.clear();\n'],
-  ['src/app/look.css', 'p { color: red }\n'],
-  ['src/main.tsx', "import { keep } from './app';\nimport './app/look.css';\nkeep();\n"],
+  ['src/app/styles/base.css', 'p { color: red }\n'],
+  ['src/main.tsx', "import { keep } from './app';\nimport './app/styles/base.css';\nkeep();\n"],
 ];
 
-/** What each breach looks like, and what must be said of it. */
+/** A file that breaks one rule, added to the sound project, and the message it must give. */
 const BREACHES: readonly (readonly [string, string, string])[] = [
   [
     'src/engine/a.ts',
@@ -89,19 +92,19 @@ const BREACHES: readonly (readonly [string, string, string])[] = [
   ['src/cli/a.ts', "import { keep } from '../app';", 'src/cli/a.ts:1: cli may not import app'],
   [
     'src/app/a.ts',
-    "import { draft } from '../engine/draft';",
-    'src/app/a.ts:1: engine is imported past its barrel',
+    "import { draft } from '../engine/draft/draft';",
+    'src/app/a.ts:1: engine is imported past its index',
   ],
   [
     'src/document/a.ts',
     "import { book } from './index';",
-    'src/document/a.ts:1: document imports its own barrel',
+    'src/document/a.ts:1: document imports its own index',
   ],
-  ['src/document/a.ts', "import { book } from '.';", 'src/document/a.ts:1: document imports its own barrel'],
+  ['src/document/a.ts', "import { book } from '.';", 'src/document/a.ts:1: document imports its own index'],
   [
-    'src/app/parts/index.ts',
+    'src/app/components/index.ts',
     'export {};',
-    "src/app/parts/index.ts:1: a barrel that is not at its layer's root",
+    "src/app/components/index.ts:1: an index that is not at its layer's root",
   ],
   [
     'src/engine/a.ts',
@@ -132,19 +135,45 @@ const BREACHES: readonly (readonly [string, string, string])[] = [
   [
     'src/app/a.ts',
     "\nfetch('https://example.org/x');",
-    'src/app/a.ts:2: an address on the net, https://example.org/x',
+    'src/app/a.ts:2: an address of another host, https://example.org/x',
   ],
-  ['src/paper/a.ts', "import './gone';", 'src/paper/a.ts:1: ./gone is not a file of the house'],
-  ['src/attic/a.ts', 'export {};', 'src/attic/a.ts:1: stands in no layer'],
+  ['src/paper/a.ts', "import './gone';", 'src/paper/a.ts:1: ./gone is not a file of the project'],
+  ['src/attic/a.ts', 'export {};', 'src/attic/a.ts:1: is in no layer'],
   [
-    'src/engine/point.ts',
-    "import type { draft } from './draft';",
-    'src/engine/draft.ts:1: a cycle, src/engine/draft.ts → src/engine/point.ts → src/engine/draft.ts',
+    'src/engine/geometry/point.ts',
+    "import { a } from './line';",
+    'src/engine/geometry/point.ts:1: ./line is not a file of the project',
+  ],
+  [
+    'src/engine/geometry/a.ts',
+    "import type { draft } from '../draft/draft';",
+    'src/engine/geometry/a.ts:1: engine/geometry may not import draft',
+  ],
+  [
+    'src/document/model/migrations/a.ts',
+    "\nimport { book } from '../book';",
+    'src/document/model/migrations/a.ts:2: document/model/migrations may not import model',
+  ],
+  [
+    'src/engine/checks/a.ts',
+    "import type { Panel } from '../panels/panel';",
+    'src/engine/checks/a.ts:1: engine/checks may not import panels',
+  ],
+  [
+    'src/document/model/a.ts',
+    "import { book } from '../write';",
+    'src/document/model/a.ts:1: document/model may not import from the root of its layer',
+  ],
+  ['src/app/attic/a.ts', 'export {};', 'src/app/attic/a.ts:1: attic is no folder of app'],
+  [
+    'src/engine/geometry/point.ts',
+    "import type { b } from './b';",
+    'src/engine/geometry/point.ts:1: a cycle, src/engine/geometry/point.ts → src/engine/geometry/b.ts → src/engine/geometry/point.ts',
   ],
 ];
 
 describe('the rules', () => {
-  it('leave a sound house alone', () => {
+  it('leave a sound project alone', () => {
     expect(brokenRules(new Map(SOUND))).toEqual([]);
   });
 

@@ -1,4 +1,4 @@
-// The house rules as a function of the source text, so that they can be run over a house built to break them.
+// The rules as a function of the source text, so that they can be run over a project made to break them.
 
 import { posix } from 'node:path';
 import ts from 'typescript';
@@ -16,6 +16,38 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   cli: ['engine', 'document', 'paper'],
   main: ['app'],
 };
+
+/**
+ * The folders of a layer, lowest first: a file may import its own folder and those before it. Files at a layer's root are
+ * above all its folders. A layer that is not listed is one folder.
+ */
+const FOLDERS: Readonly<Record<string, readonly string[]>> = {
+  engine: [
+    ...[
+      'terms',
+      'geometry',
+      'style',
+      'body',
+      'block',
+      'edges',
+      'panels',
+      'pieces',
+      'extras',
+      'checks',
+      'draft',
+    ],
+  ],
+  document: ['units', 'statistics', 'model/migrations', 'model', 'messages', 'presets', 'edit', 'files'],
+  table: ['layout', 'handles', 'gestures', 'view'],
+  app: [
+    ...['store', 'storage', 'offline', 'components', 'styles', 'measure'],
+    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft', 'true'],
+    ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
+  ],
+};
+
+/** Folders that may not be imported although they stand lower: the checks measure finished pieces, as an outsider would. */
+const CLOSED_TO: Readonly<Record<string, readonly string[]>> = { 'engine/checks': ['panels', 'extras'] };
 
 const MOST_LINES = 300;
 
@@ -84,27 +116,45 @@ function linkRules(file: string, { line, to }: Link, sources: Sources): string[]
     return [];
   }
   const target = resolved(file, to, sources);
-  if (target === null) return say(`${to} is not a file of the house`);
+  if (target === null) return say(`${to} is not a file of the project`);
   const into = layerOf(target);
-  const isBarrel = /^src\/\w+\/index\.tsx?$/.test(target);
-  if (into === from) return isBarrel ? say(`${from} imports its own barrel`) : [];
+  const isIndex = /^src\/\w+\/index\.tsx?$/.test(target);
+  if (into === from)
+    return isIndex ? say(`${from} imports its own index`) : folderRules(from, file, target).flatMap(say);
   if (!ARROWS[from]?.includes(into)) return say(`${from} may not import ${into}`);
-  if (!isBarrel && !(from === 'main' && target.endsWith('.css')))
-    return say(`${into} is imported past its barrel`);
+  if (!isIndex && !(from === 'main' && target.endsWith('.css')))
+    return say(`${into} is imported past its index`);
   return [];
 }
+
+/** What forbids an import from one folder of a layer to another. */
+function folderRules(layer: string, file: string, target: string): string[] {
+  const folders = FOLDERS[layer];
+  const [own, other] = [folderOf(file), folderOf(target)];
+  if (!folders || own === other || own === '') return [];
+  if (folders.indexOf(other) > folders.indexOf(own) || other === '')
+    return [`${layer}/${own} may not import ${other === '' ? 'from the root of its layer' : other}`];
+  return CLOSED_TO[`${layer}/${own}`]?.includes(other) ? [`${layer}/${own} may not import ${other}`] : [];
+}
+
+/** The folder of a file within its layer: `model/migrations`; empty at the layer's root. */
+const folderOf = (file: string): string => file.split('/').slice(2, -1).join('/');
 
 function wholeFile(file: string, text: string): string[] {
   const broken: string[] = [];
   const lines = text.replace(/\n$/, '').split('\n');
   if (lines.length > MOST_LINES) broken.push(`${file}:${lines.length}: longer than ${MOST_LINES} lines`);
   if (/\/index\.tsx?$/.test(file) && !/^src\/\w+\/index\.tsx?$/.test(file))
-    broken.push(`${file}:1: a barrel that is not at its layer's root`);
-  if (ARROWS[layerOf(file)] === undefined) broken.push(`${file}:1: stands in no layer`);
+    broken.push(`${file}:1: an index that is not at its layer's root`);
+  const layer = layerOf(file);
+  if (ARROWS[layer] === undefined) broken.push(`${file}:1: is in no layer`);
+  const folder = folderOf(file);
+  if (folder !== '' && FOLDERS[layer]?.includes(folder) === false)
+    broken.push(`${file}:1: ${folder} is no folder of ${layer}`);
   for (const [i, line] of lines.entries())
     for (const [url] of line.matchAll(/https?:\/\/[^\s'"`)]*/g))
       if (!/^https?:\/\/www\.w3\.org\//.test(url))
-        broken.push(`${file}:${i + 1}: an address on the net, ${url}`);
+        broken.push(`${file}:${i + 1}: an address of another host, ${url}`);
   return broken;
 }
 

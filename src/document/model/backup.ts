@@ -1,7 +1,7 @@
 // The whole book as one file, and back: each client stands in it in the shape that the headless drafter takes.
 
 import { BOOK_VERSION, type Book, type Client, type OwnStyle } from './book';
-import { type ReadBook, readBook } from './migrations/readBook';
+import { type ReadBook, readBook } from './readBook';
 
 /** How a backup is told from any other file. */
 const KIND = 'staywright backup';

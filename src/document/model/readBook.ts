@@ -1,7 +1,7 @@
 // The one door by which a kept book comes in: unknown text, then JSON, then its version, then its shape.
 
-import { BOOK_VERSION, type Book, bookSchema } from '../book';
-import { MIGRATIONS, migrate } from './migrate';
+import { BOOK_VERSION, type Book, bookSchema } from './book';
+import { MIGRATIONS, migrate } from './migrations/migrate';
 import { withIdsApart } from './withIdsApart';
 
 /** `reason` is a sentence for the maker. `newer`: written by a later build, to be put aside and not touched. */

@@ -1,7 +1,7 @@
 // Clients, drafts, styles and wedges are found by id: where one occurs twice, the later bearer gets another.
 
-import type { Style } from '../../../engine';
-import type { Book } from '../book';
+import type { Style } from '../../engine';
+import type { Book } from './book';
 
 /** The same book with every id its own among its fellows; the book itself where nothing had to change. */
 export function withIdsApart(book: Book): Book {
