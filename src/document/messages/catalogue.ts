@@ -1,0 +1,42 @@
+// The catalogue of sentences: every text that a person reads on the screen or on paper is an entry of one of its parts. A part
+// is a plain object of whole sentences; a sentence with values is a function of named values.
+
+/** Set by the test build in accented text (see vite.config.ts); absent in every other build. */
+declare const __ACCENTED__: boolean | undefined;
+
+const isAccented = typeof __ACCENTED__ !== 'undefined' && __ACCENTED__;
+
+/**
+ * Makes a part of the catalogue. Returns the entries as they are; in the accented build every text they give is lengthened and
+ * written in accented letters, so that a text outside the catalogue can be told from one within.
+ */
+export const catalogue = <Entries extends object>(entries: Entries): Entries =>
+  isAccented ? (accented(entries) as Entries) : entries;
+
+/** The singular or the plural form for a count, in English: `plural(1, { one: '1 note', other: '1 notes' })`. */
+export const plural = (count: number, forms: { readonly one: string; readonly other: string }): string =>
+  PLURALS.select(count) === 'one' ? forms.one : forms.other;
+
+const PLURALS = new Intl.PluralRules('en');
+const LISTS = new Intl.ListFormat('en', { type: 'conjunction' });
+
+/** Names joined as a sentence lists them: `a`, `a and b`, `a, b, and c`. */
+export const listed = (names: readonly string[]): string => LISTS.format(names);
+
+const PLAIN = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
+const ACCENTED_LETTERS = 'áƀçđéƒğĥíĵķłɱñóþɋŕšţúṽŵẋýžÁƁÇĐÉƑĞĤÍĴĶŁṀÑÓÞɊŔŠŢÚṼŴẊÝŽ';
+
+/** A value with every text in it accented: a text, what a function gives, the items of a list, the parts of an object. */
+function accented(value: unknown): unknown {
+  if (typeof value === 'string') return accentedText(value);
+  if (typeof value === 'function') return (...values: unknown[]) => accented(value(...values));
+  if (Array.isArray(value)) return value.map(accented);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, accented(part)]));
+}
+
+/** A text in accented letters and longer by about a third, as other languages are. An accented text stays as it is. */
+function accentedText(text: string): string {
+  const letters = [...text].map((letter) => [...ACCENTED_LETTERS][PLAIN.indexOf(letter)] ?? letter).join('');
+  return letters === text ? text : `${letters}${'·'.repeat(Math.ceil(text.length / 3))}`;
+}
