@@ -8,8 +8,10 @@ export { dartAngle, type Turn, turnIntake } from './block/turnIntake';
 export type { DraftedWedge } from './block/wedge';
 export {
   MEASUREMENTS,
+  type MeasurementGroup,
   type MeasurementName,
   type Measurements,
+  UNMEASURED,
 } from './body/measurements';
 export {
   type BodySides,

@@ -26,8 +26,10 @@ import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
 
-const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
-const GIRTHS = new Set(MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name));
+const NEEDED = new Set<MeasurementName>(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
+const GIRTHS = new Set<MeasurementName>(
+  MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name),
+);
 
 interface MeasurementFieldProps {
   readonly name: MeasurementName;
