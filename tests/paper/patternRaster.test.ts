@@ -4,15 +4,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import type { Style } from '../../src/engine';
-import {
-  type Correction,
-  layOut,
-  onePagePdf,
-  type PaperName,
-  type PatternInput,
-  patternPdf,
-} from '../../src/paper';
-import { DEMO_SHEET, demoPattern } from './demoPattern';
+import { type Correction, layOut, onePagePdf, type PaperName, patternPdf } from '../../src/paper';
+import { DEMO_SHEET, demoPattern, type PrintInput } from './demoPattern';
 import { columnOf, crossings, type RasteredPdf, rasteredPdf, rowOf } from './rasteredPage';
 import { readPattern } from './readPattern';
 
@@ -119,7 +112,7 @@ const PATTERNS: readonly (readonly [string, PaperName, Style])[] = [
 ];
 
 describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
-  let input: PatternInput;
+  let input: PrintInput;
   let pdf: RasteredPdf;
   /** Row and column of each sheet by its printed name; pages from the second on. */
   let places: readonly { readonly row: number; readonly column: number }[];
