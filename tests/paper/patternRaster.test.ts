@@ -1,5 +1,5 @@
-// The printed pattern in dots: scale, ink on every sheet, lines that meet where sheets are joined. Measured at 600 dots to the
-// inch, of which one is 0.042 mm.
+// The printed pattern in dots, words left out: scale, lines on every sheet, lines that meet where sheets are joined. Measured at
+// 600 dots to the inch, of which one is 0.042 mm.
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
@@ -17,7 +17,7 @@ const STRIP = 6;
 
 const open: RasteredPdf[] = [];
 const opened = async (bytes: Uint8Array): Promise<RasteredPdf> => {
-  const pdf = await rasteredPdf(bytes);
+  const pdf = await rasteredPdf(bytes, 'strokes');
   open.push(pdf);
   return pdf;
 };
@@ -127,7 +127,7 @@ describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
     });
   });
 
-  it('have ink of the pattern each', async () => {
+  it('have lines of the pattern each', async () => {
     expect(places).toHaveLength(layOut(input).sheets.length);
     for (const [i, page] of pdf.pages.entries()) {
       if (i === 0) continue;

@@ -1,5 +1,5 @@
-// The strokes on pages of a PDF as dots, the way a printer gets them, made by an independent library (Mozilla's pdf.js); what is
-// measured on them is measured in dots. Nothing written or filled is drawn, so that no letter is taken for a line.
+// Pages of a PDF as dots, the way a printer gets them, made by an independent library (Mozilla's pdf.js); what is measured on
+// them is measured in dots.
 
 import { getDocument, OPS, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
@@ -37,7 +37,11 @@ interface Surface {
   readonly context: CanvasRenderingContext2D;
 }
 
-export async function rasteredPdf(bytes: Uint8Array): Promise<RasteredPdf> {
+/** Of `strokes` alone nothing is drawn that is written or filled, so that no letter is taken for a line. */
+export async function rasteredPdf(
+  bytes: Uint8Array,
+  what: 'everything' | 'strokes' = 'everything',
+): Promise<RasteredPdf> {
   const document = await getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 }).promise;
   const pages = await Promise.all(
     Array.from({ length: document.numPages }, async (_, i) => {
@@ -47,7 +51,7 @@ export async function rasteredPdf(bytes: Uint8Array): Promise<RasteredPdf> {
   );
   return {
     pages,
-    raster: (number, part, dpi) => rasterOf(document, number, part, dpi),
+    raster: (number, part, dpi) => rasterOf(document, number, part, dpi, what === 'strokes'),
     close: () => document.loadingTask.destroy(),
   };
 }
@@ -57,6 +61,7 @@ async function rasterOf(
   number: number,
   part: Part,
   dpi: number,
+  strokesOnly: boolean,
 ): Promise<Raster> {
   const perMm = dpi / MM_PER_INCH;
   const [columns, rows] = [Math.ceil(part.width * perMm), Math.ceil(part.height * perMm)];
@@ -74,7 +79,7 @@ async function rasterOf(
     canvasContext: context,
     viewport,
     background: '#fff',
-    operationsFilter: await strokesOf(page),
+    ...(strokesOnly ? { operationsFilter: await strokesOf(page) } : {}),
   }).promise;
   const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
   return {
