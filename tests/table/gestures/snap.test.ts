@@ -23,6 +23,9 @@ describe('a pulled handle', () => {
       { value: 81.1, place: 'bustLine' },
     ] as const;
     expect(snap(80.9, snapPoints, 2, 2)).toEqual({ value: 81.1, place: 'bustLine' });
+    expect(snap(80.9, [...snapPoints].reverse(), 2, 2)).toEqual({ value: 81.1, place: 'bustLine' });
+    expect(snap(80.5, snapPoints, 2, 2)).toEqual({ value: 80.3, place: 'mirrored' });
+    expect(snap(80.5, [...snapPoints].reverse(), 2, 2)).toEqual({ value: 80.3, place: 'mirrored' });
     expect(snap(84, snapPoints, 2, 2)).toEqual({ value: 84, place: 'grid' });
   });
 
