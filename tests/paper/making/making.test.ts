@@ -9,11 +9,11 @@ import {
   draft,
   draftWhole,
   type Edge,
-  HANDS,
   inches,
   type Piece,
   type Point,
   polylineLength,
+  SIDES,
   type Style,
 } from '../../../src/engine';
 import { belowHeight } from '../../../src/paper/making/belowHeight';
@@ -152,8 +152,8 @@ describe('bones', () => {
     for (const { style } of [{ style: DEFAULT_STYLE }, worn('princess-bodice')]) {
       const made = draftWhole(body, style, sides);
       const shouldered = style.shoulders !== undefined;
-      const heights = HANDS.map(
-        (hand) => made.halves?.[hand].levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN,
+      const heights = SIDES.map(
+        (side) => made.halves?.[side].levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN,
       );
       expect(Math.abs((heights[0] as number) - (heights[1] as number))).toBeGreaterThan(5);
       const { bones } = makingList(made, style, USUAL);
