@@ -18,7 +18,6 @@ export {
   changeClient,
   changeDraft,
   changeStyle,
-  removeWedge,
   setCup,
   setEdgeNode,
   setIntake,
@@ -55,8 +54,9 @@ export {
   topFromOverBust,
   wedgeRunsUp,
 } from './edit/shoulders';
-export { setDiffering, setRightWedges, setSide, swapSides, swapSidesOfStyle } from './edit/sides';
+export { setDiffering, setRightWedges, setSide } from './edit/sides';
 export { turnIntakeTo } from './edit/turnIntakeTo';
+export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
 export { isObject, kindOf, parseJson } from './files/json';
 export { type FileUnit, readLength, readUnit } from './files/readLength';

@@ -12,7 +12,6 @@ import {
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { SideContext } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { StyleChoice } from './styles/StyleChoice';
 
@@ -66,10 +65,7 @@ export function GarmentCard() {
   return (
     <section className="card garment-card" aria-label="Garment">
       <h3>Garment</h3>
-      {/* A style is kept and begun from as it is, whichever half lies on the table. */}
-      <SideContext value={null}>
-        <StyleChoice />
-      </SideContext>
+      <StyleChoice />
       {length(
         'Top edge',
         'topAbove',

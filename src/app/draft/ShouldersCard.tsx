@@ -16,9 +16,10 @@ import {
   topFromOverBust,
   wedgeRunsUp,
 } from '../../document';
-import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Style } from '../../engine';
+import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Side, type Style } from '../../engine';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useSide } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const HINTS: Readonly<Record<ShoulderKind, string>> = {
@@ -58,8 +59,9 @@ export function ShouldersCard() {
   const { issues } = useDraft();
   const change = useStore((state) => state.change);
   const { style } = savedDraft;
+  const side = useSide();
   const kind = shoulderKind(style);
-  const numbers = NUMBERS.filter(({ name }) => asked(style, kind, name));
+  const numbers = NUMBERS.filter(({ name }) => asked(style, side, kind, name));
   const places = new Set(numbers.flatMap((number) => placesOf(number)));
   const against = issues.filter((issue) => isOfShoulders(issue, kind) && !places.has(issue.at.field ?? ''));
   return (
@@ -103,11 +105,11 @@ export function ShouldersCard() {
 }
 
 /** Whether a number means anything as the style is: a band has no wedges, and a wedge that ends below takes nothing here. */
-function asked(style: Style, kind: ShoulderKind, name: ShoulderNumber): boolean {
+function asked(style: Style, side: Side, kind: ShoulderKind, name: ShoulderNumber): boolean {
   if (kind === 'strapless') return false;
   if (name === 'bandAbove') return kind === 'band';
   const block: BlockName | null = name === 'intake.front' ? 'front' : name === 'intake.back' ? 'back' : null;
-  return block === null || (kind === 'shoulders' && wedgeRunsUp(style, block));
+  return block === null || (kind === 'shoulders' && wedgeRunsUp(style, side, block));
 }
 
 const placesOf = ({ name, also }: NumberWords): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];

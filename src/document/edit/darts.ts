@@ -10,6 +10,7 @@ import {
   type Wedge,
   xAt,
 } from '../../engine';
+import { changeWedge } from './wedgeLists';
 
 /** Through both edges, open at one of them, or closed within its panel. */
 export const WEDGE_ENDS = ['through', 'openAtHem', 'openAtTop', 'closed'] as const;
@@ -146,8 +147,3 @@ const withoutGore = (intake: Wedge['intake']): Wedge['intake'] =>
       return taken === undefined ? [] : [[level, Math.max(0, taken)]];
     }),
   );
-
-const changeWedge = (style: Style, id: string, change: (wedge: Wedge) => Wedge): Style => ({
-  ...style,
-  wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)),
-});

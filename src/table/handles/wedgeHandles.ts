@@ -1,6 +1,6 @@
 // What can be pulled of a wedge: its axis, its legs at each level it crosses, and where it is a dart its points.
 
-import { setDartPoint, setIntake, setStation, shoulderKind } from '../../document';
+import { setDartPoint, setIntake, setStation, shoulderKind, wedgesBeside, wedgeWithId } from '../../document';
 import {
   type Block,
   type Draft,
@@ -41,7 +41,7 @@ export function wedgeHandles(
   const { levels, span } = draft;
   const waist = levels.find((level) => level.name === 'waist');
   if (!span || !waist) return [];
-  const asked = style.wedges.find(({ id }) => id === wedge.id);
+  const asked = wedgeWithId(style, wedge.id);
   const extent = askedExtent(asked, levels);
   // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
@@ -197,7 +197,7 @@ function legHandles(
  */
 function legGain(block: Block, wedge: DraftedWedge, style: Style, which: 'inner' | 'outer'): number {
   if (wedge.onCentre) return 1;
-  const others = style.wedges.some(
+  const others = wedgesBeside(style, wedge.id).some(
     (other) => other.block === block.name && other.id !== wedge.id && other.sizing === 'balanced',
   );
   const carried = others ? 0 : Math.max(0, wedge.station);

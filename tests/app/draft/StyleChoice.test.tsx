@@ -3,7 +3,7 @@ import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import StyleBook from '../../../src/app/draft/styles/StyleBook';
 import { StyleChoice } from '../../../src/app/draft/styles/StyleChoice';
-import { SeenContext } from '../../../src/app/store/storeContext';
+import { SideContext } from '../../../src/app/store/sideContext';
 import {
   addClient,
   type Book,
@@ -17,7 +17,6 @@ import {
   removeStyle,
   setRightWedges,
   setSizing,
-  swapSides,
   writeStyle,
 } from '../../../src/document';
 import { DEFAULT_STYLE } from '../../../src/engine';
@@ -109,9 +108,9 @@ describe('the style on the table', () => {
   it('is kept as it is with the right half on the table', async () => {
     const two = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
     const { user, store } = onTable(
-      <SeenContext value={swapSides(two, 'right')}>
+      <SideContext value="right">
         <StyleChoice />
-      </SeenContext>,
+      </SideContext>,
       two,
     );
     await user.click(screen.getByRole('button', { name: 'Style book' }));

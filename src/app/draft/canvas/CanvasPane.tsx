@@ -1,6 +1,6 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
-import { useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import {
   addWedge,
   changeStyle,
@@ -10,6 +10,7 @@ import {
   openDraftOf,
   pieceLabel,
   type Unit,
+  wedgesOf,
 } from '../../../document';
 import { inches, MOST_WEDGES, type Style } from '../../../engine';
 import {
@@ -23,7 +24,7 @@ import {
   useCanvasView,
 } from '../../../table';
 import { useSize } from '../../components/useSize';
-import { SideContext } from '../../store/sideContext';
+import { useSide } from '../../store/sideContext';
 import {
   draftOfSide,
   useCommittedDraft,
@@ -93,7 +94,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);
-  const side = useContext(SideContext);
+  const side = useSide();
   const redraft = useCallback((style: Style) => draftOfSide(client, style, side), [client, side]);
   useEscape(adding, () => setAdding(false));
   const { comparison: saved } = savedDraft;
@@ -112,10 +113,11 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
   useWarmUpDrag(layout !== null && width > 0, onPull);
   const add = ({ block, station }: NewWedge): void => {
     setAdding(false);
-    if (savedDraft.style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return;
-    const next = addWedge(savedDraft.style, block, station);
+    const { style } = savedDraft;
+    if (wedgesOf(style, side).filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return;
+    const next = addWedge(style, side, block, station);
     change(`added a ${block} wedge`, (book) => changeStyle(book, () => next));
-    onSelect(next.wedges.at(-1)?.id ?? null);
+    onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
     <>
@@ -200,7 +202,7 @@ function useHandleActions(
   const keep = useStore((state) => state.keep);
   const drop = useStore((state) => state.drop);
   const kept = useStore((state) => state.history.present);
-  const side = useContext(SideContext);
+  const side = useSide();
   return {
     prepare: (handle, value) => {
       const book = changeStyle(kept, (style) => handle.set(style, value));

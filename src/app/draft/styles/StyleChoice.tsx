@@ -3,7 +3,7 @@
 
 import { lazy, Suspense, useMemo, useState } from 'react';
 import { changeStyle, openClient, openDraftOf } from '../../../document';
-import { SeenContext, useStore } from '../../store/storeContext';
+import { useStore } from '../../store/storeContext';
 import { begunFrom, type KnownStyle, layingOf, ownOnes, READY_MADE, recogniser } from './knownStyle';
 
 const StyleBook = lazy(() => import('./StyleBook'));
@@ -45,10 +45,7 @@ export function StyleChoice() {
       </button>
       {open ? (
         <Suspense fallback={null}>
-          {/* It keeps the style as it is, not as it is seen with the right half on the table. */}
-          <SeenContext value={null}>
-            <StyleBook onClose={() => setOpen(false)} />
-          </SeenContext>
+          <StyleBook onClose={() => setOpen(false)} />
         </Suspense>
       ) : null}
     </div>

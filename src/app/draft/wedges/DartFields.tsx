@@ -1,6 +1,5 @@
 // How a wedge ends: through both edges, open at one of them, or closed; and where the points of a dart lie.
 
-import { useContext } from 'react';
 import {
   changeStyle,
   type DartEnd,
@@ -27,7 +26,7 @@ import {
 import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { SideContext } from '../../store/sideContext';
+import { useSide } from '../../store/sideContext';
 import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 
 interface DartFieldsProps {
@@ -163,7 +162,7 @@ function PointAcross({ drafted, end, name }: PointAcrossProps) {
   const show = useStore((state) => state.show);
   const keep = useStore((state) => state.keep);
   const drop = useStore((state) => state.drop);
-  const side = useContext(SideContext);
+  const side = useSide();
   const redraft = (style: Style): Draft => draftOfSide(client, style, side);
   return (
     <div className="dart-across">

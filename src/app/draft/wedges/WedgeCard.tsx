@@ -6,11 +6,12 @@ import {
   changeStyle,
   removeWedge,
   setSizing,
-  wedgeName,
   wedgeNameOf,
+  wedgesOf,
 } from '../../../document';
 import { type BlockName, MOST_WEDGES, type Style } from '../../../engine';
 import { intakeNow, SIZING_SIGNS } from '../../../table';
+import { useSide } from '../../store/sideContext';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 import { CupFields } from './CupFields';
 import { DartFields } from './DartFields';
@@ -36,14 +37,16 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const change = useStore((state) => state.change);
   const edit = (name: string, step: (style: Style) => Style): void =>
     change(name, (book) => changeStyle(book, step));
-  const { wedges } = savedDraft.style;
+  const side = useSide();
+  const wedges = wedgesOf(savedDraft.style, side);
   const wedge = wedges.find((each) => each.id === selected);
   const block = wedge && blocks ? blocks[wedge.block] : null;
   const drafted = block?.wedges.find((each) => each.id === selected);
   const add = (block: BlockName): void => {
-    const next = addWedge(savedDraft.style, block, widestGap(savedDraft.style, block, draft));
+    const { style } = savedDraft;
+    const next = addWedge(style, side, block, widestGap(style, side, block, draft));
     edit(`added a ${block} wedge`, () => next);
-    onSelect(next.wedges.at(-1)?.id ?? null);
+    onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
     <section className="card wedge-card" aria-label="Wedges">
@@ -51,7 +54,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
         {(['front', 'back'] as const).map((block) => (
           <div key={block} className="wedge-row">
             <h3>{block === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
-            {kept.wedges
+            {wedgesOf(kept, side)
               .filter((each) => each.block === block)
               .sort((a, b) => a.station - b.station)
               .map((each) => (
@@ -62,7 +65,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                   aria-pressed={each.id === selected}
                   onClick={() => onSelect(each.id)}
                 >
-                  {wedgeName(each, kept).replace(/ wedge/, '')}
+                  {wedgeNameOf(each.id, kept).replace(/ wedge/, '')}
                 </button>
               ))}
             {wedges.filter((each) => each.block === block).length < MOST_WEDGES ? (
