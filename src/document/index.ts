@@ -63,6 +63,7 @@ export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
+export { changeSentence } from './messages/changes';
 export {
   estimatedSentence,
   estimateWritten,
@@ -78,7 +79,7 @@ export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './mess
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { EDGE_NODE_WORDS } from './messages/styleFields';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
-export { wedgeName, wedgeNameOf } from './messages/wedges';
+export { wedgeNameOf, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
 export {
   type BackedUpClient,
   type BackedUpStyle,
@@ -100,6 +101,7 @@ export {
   type SavedDraft,
   type Unit,
 } from './model/book';
+export { type Change, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { readBook } from './model/readBook';

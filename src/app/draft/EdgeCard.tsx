@@ -23,6 +23,8 @@ const EDGES = [
 
 type EdgeName = (typeof EDGES)[number]['edge'];
 
+const EDGE_CODES = { topShape: 'top', hemShape: 'hem' } as const;
+
 /** On a shouldered block the top edge is neckline and armhole, and shoulder and nape set the rest of them. */
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
 
@@ -49,7 +51,7 @@ export function EdgeCard() {
                   value={savedDraft.style.topFrom}
                   onChange={(event) => {
                     const topFrom = TOP_LEVELS.find((level) => level === event.target.value) ?? 'overBust';
-                    change('top edge’s line', (book) =>
+                    change({ code: 'topLineSet' }, (book) =>
                       changeStyle(book, (style) => ({ ...style, topFrom })),
                     );
                   }}
@@ -90,7 +92,7 @@ function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; na
         value={name}
         onChange={(event) => {
           const shape = edgeShapeNamed(event.target.value, named);
-          change(`${title.toLowerCase()}’s shape`, (book) =>
+          change({ code: 'edgeShapeSet', edge: EDGE_CODES[edge] }, (book) =>
             changeStyle(book, (style) => ({ ...style, [edge]: shape })),
           );
         }}
@@ -129,14 +131,14 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
             changeStyle(book, (style) => setEdgeNode(style, edge, node, { kind, beyond: mm ?? 0 })),
           )
         }
-        onKeep={() => keep(`${title.toLowerCase()} at ${place}`)}
+        onKeep={() => keep({ code: 'edgeNodeSet', edge: EDGE_CODES[edge], node })}
         onDrop={drop}
       />
       <Checkbox
         small={true}
         on={kind === 'corner'}
         onSet={(corner) =>
-          change(`${title.toLowerCase()} at ${place}`, (book) =>
+          change({ code: 'edgeNodeSet', edge: EDGE_CODES[edge], node }, (book) =>
             changeStyle(book, (style) =>
               setEdgeNode(style, edge, node, { beyond, kind: corner ? 'corner' : 'smooth' }),
             ),

@@ -86,7 +86,7 @@ function ExtraFields({ part }: { part: Part }) {
         small={true}
         on={asked !== undefined}
         onSet={(isOn) =>
-          change(label.toLowerCase(), (book) =>
+          change({ code: 'extraSet', extra: name }, (book) =>
             changeStyle(book, (style) => setExtra(style, name, isOn ? usual : null)),
           )
         }
@@ -111,7 +111,7 @@ function ExtraFields({ part }: { part: Part }) {
                   ),
                 )
               }
-              onKeep={() => keep(title.toLowerCase())}
+              onKeep={() => keep({ code: 'extraLengthSet', path })}
               onDrop={drop}
             />
           ))

@@ -58,7 +58,7 @@ export function GarmentCard() {
       hint={hint}
       remarks={remarksAt(field)}
       onShow={(mm) => show((book) => changeStyle(book, (before) => set(before, mm ?? 0)))}
-      onKeep={() => keep(label.toLowerCase())}
+      onKeep={() => keep({ code: 'garmentLengthSet', field })}
       onDrop={drop}
     />
   );
@@ -111,7 +111,7 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
         on={style.joinedSide === true}
         remarks={remarksAt('joinedSide')}
         onSet={(joined) =>
-          change(joined ? 'side panel cut in one' : 'side seam', (book) =>
+          change({ code: 'sidePanelSet', joined }, (book) =>
             changeStyle(book, (before) => setJoinedSide(before, joined)),
           )
         }
@@ -123,7 +123,7 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
         on={style.closure.sideZip === true}
         remarks={remarksAt('closure.sideZip')}
         onSet={(zipped) =>
-          change(zipped ? 'zip in the side seam' : 'side seam without a zip', (book) =>
+          change({ code: 'sideZipSet', zipped }, (book) =>
             changeStyle(book, (before) => setSideZip(before, zipped)),
           )
         }
@@ -177,7 +177,7 @@ function Centre({ block, kinds, remarks }: CentreProps) {
           onChange={(event) => {
             const kind = kinds.find((each) => each === event.target.value);
             if (kind)
-              change(`centre ${block}`, (book) =>
+              change({ code: 'centreSet', block }, (book) =>
                 changeStyle(book, (style) => ({ ...style, closure: { ...style.closure, [block]: kind } })),
               );
           }}

@@ -49,7 +49,9 @@ export function SafetyCard() {
         <Checkbox
           on={acknowledged}
           onSet={(read) =>
-            change('acknowledged the caution', (book) => changeDraft(book, (open) => acknowledge(open, read)))
+            change({ code: 'cautionAcknowledged' }, (book) =>
+              changeDraft(book, (open) => acknowledge(open, read)),
+            )
           }
         >
           I have read the cautions and the wearer knows them. This is printed on the pattern.

@@ -1,6 +1,7 @@
 // Strapless, on the shoulders, or with an off-shoulder band: the choice, its numbers, and what stands against it with its cure.
 
 import {
+  type Change,
   changeStyle,
   dartsBelowShoulders,
   MEASUREMENT_WORDS,
@@ -77,7 +78,7 @@ export function ShouldersCard() {
                 name="shoulders"
                 checked={kind === each}
                 onChange={() =>
-                  change(SHOULDER_KIND_WORDS[each].toLowerCase(), (book) =>
+                  change({ code: 'shouldersSet', kind: each }, (book) =>
                     changeStyle(book, (before) => setShoulderKind(before, each)),
                   )
                 }
@@ -123,7 +124,7 @@ interface Cause {
   /** What takes it away, where a step of the style does; else the tape is to be looked at. */
   readonly cure: {
     readonly label: string;
-    readonly undo: string;
+    readonly change: Change;
     readonly set: (style: Style, draft: Draft) => Style;
   } | null;
 }
@@ -132,19 +133,23 @@ const CAUSES: readonly Cause[] = [
   { code: 'measurementMissing', cure: null },
   {
     code: 'shoulderNeedsTop',
-    cure: { label: 'Measure it from the over-bust line', undo: 'top edge’s line', set: topFromOverBust },
+    cure: {
+      label: 'Measure it from the over-bust line',
+      change: { code: 'topLineSet' },
+      set: topFromOverBust,
+    },
   },
   {
     code: 'shoulderNeedsSideSeam',
     cure: {
       label: 'Keep the side seam',
-      undo: 'side seam',
+      change: { code: 'sidePanelSet', joined: false },
       set: (style) => setJoinedSide(style, false),
     },
   },
   {
     code: 'shoulderWedges',
-    cure: { label: 'Make them darts', undo: 'darts below the shoulders', set: dartsBelowShoulders },
+    cure: { label: 'Make them darts', change: { code: 'dartsBelowShoulders' }, set: dartsBelowShoulders },
   },
   { code: 'shoulderOffBlock', cure: null },
 ];
@@ -167,7 +172,9 @@ function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: read
       {cure ? (
         <button
           type="button"
-          onClick={() => change(cure.undo, (book) => changeStyle(book, (before) => cure.set(before, draft)))}
+          onClick={() =>
+            change(cure.change, (book) => changeStyle(book, (before) => cure.set(before, draft)))
+          }
         >
           {found.length === 1 && code === 'shoulderWedges' ? 'Make it a dart' : cure.label}
         </button>
@@ -206,7 +213,7 @@ function NumberField({ number }: { number: NumberWords }) {
         onShow={(mm) =>
           show((book) => changeStyle(book, (before) => setShoulderNumber(before, name, mm ?? 0)))
         }
-        onKeep={() => keep(called.toLowerCase())}
+        onKeep={() => keep({ code: 'shoulderNumberSet', number: name })}
         onDrop={drop}
       />
       <span className="hint">{hint}</span>

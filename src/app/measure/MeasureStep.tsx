@@ -49,7 +49,7 @@ export function MeasureStep() {
           label="Client"
           value={client.name}
           onKeep={(name) =>
-            change('client’s name', (book) => changeClient(book, (open) => ({ ...open, name })))
+            change({ code: 'clientRenamed' }, (book) => changeClient(book, (open) => ({ ...open, name })))
           }
         />
         {client.id === DEMO_CLIENT.id && book.clients.length === 1 ? <Invented /> : null}
@@ -109,7 +109,7 @@ function Invented() {
         type="button"
         onClick={() => {
           awaitName();
-          change('new client', (book) => addClient(book, crypto.randomUUID(), 'Client 2'));
+          change({ code: 'clientAdded' }, (book) => addClient(book, crypto.randomUUID(), 'Client 2'));
         }}
       >
         Begin with your own client

@@ -69,7 +69,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         refused={own.some(({ severity }) => severity === 'error')}
         onFocus={() => onFocus({ field: name, measurement: name, how })}
         onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
-        onKeep={() => keep(label.toLowerCase())}
+        onKeep={() => keep({ code: 'measurementSet', measurement: name })}
         onDrop={drop}
       />
       <FigureHere field={name} />
@@ -96,13 +96,13 @@ function Since({ client, name }: PartProps) {
   if (!last || before === null) return null;
   const write = (mm: number, signed = false): string =>
     formatLength(mm, client.unit, { withUnit: true, signed });
-  const day = last.on === null ? 'last time' : formatDay(last.on);
+  const day = last.on === null ? 'last time' : `on ${formatDay(last.on)}`;
   const same = now !== null && Math.abs(now - before) < 0.5;
   return (
     <p className={same ? 'since' : 'since changed'}>
       {same
-        ? `As on ${day}`.replace('on last', 'last')
-        : `${write(before)} ${last.on === null ? day : `on ${day}`}${now === null ? '' : `, now ${write(now - before, true)}`}`}
+        ? `As ${day}`
+        : `${write(before)} ${day}${now === null ? '' : `, now ${write(now - before, true)}`}`}
     </p>
   );
 }
@@ -126,7 +126,7 @@ function Estimate({ client, name }: PartProps) {
         className="quiet"
         aria-label={`Use the estimate for ${label}`}
         onClick={() =>
-          change(`estimated ${label}`, (book) =>
+          change({ code: 'estimateTaken', measurement: name }, (book) =>
             changeClient(book, (open) => takeEstimate(open, name, offeredLength(expected, client.unit))),
           )
         }
@@ -197,7 +197,7 @@ function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; lab
         value={client.readings[name]?.[which] ?? null}
         unit={client.unit}
         onShow={(mm) => show((book) => changeClient(book, (open) => setReading(open, name, which, mm)))}
-        onKeep={() => keep(full.toLowerCase())}
+        onKeep={() => keep({ code: 'readingSet', measurement: name, which })}
         onDrop={drop}
       />
     </div>

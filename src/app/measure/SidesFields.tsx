@@ -1,6 +1,6 @@
 // How the body differs left to right, for those it does: the left half of each girth, and levels that sit lower on the right.
 
-import { changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
+import { type Change, changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
@@ -22,7 +22,7 @@ export function SidesFields({ onFocus }: { onFocus: (shown: TapeShown) => void }
       <Checkbox
         on={sides !== undefined}
         onSet={(differing) =>
-          change(differing ? 'sides that differ' : 'sides that are alike', (book) =>
+          change({ code: 'sidesSet', differing }, (book) =>
             changeClient(book, (open) => setDiffering(open, differing)),
           )
         }
@@ -64,6 +64,7 @@ function LeftHalf({ level, sides, onFocus }: FieldProps<keyof BodySides['leftSha
     <SideField
       label={`Left half at the ${LEVEL_WORDS[level]}`}
       path={`leftShare.${level}`}
+      change={{ code: 'leftHalfSet', level }}
       value={share === undefined ? null : share * girth}
       span={[least * girth, most * girth]}
       hint="Along the girth’s own line, on her left only."
@@ -84,6 +85,7 @@ function RightLower({ level, sides, onFocus }: FieldProps<(typeof SIDE_LEVELS)[n
     <SideField
       label={`Right ${LEVEL_WORDS[level]} line lower by`}
       path={`rightLower.${level}`}
+      change={{ code: 'rightLowerSet', level }}
       value={sides.rightLower[level] ?? null}
       span={SIDES_SPANS.rightLower}
       signed={true}
@@ -104,6 +106,7 @@ interface SideFieldProps {
   readonly label: string;
   /** Of the engine's issues. */
   readonly path: string;
+  readonly change: Change;
   readonly value: number | null;
   readonly span: readonly [number, number];
   readonly signed?: boolean;
@@ -116,7 +119,7 @@ interface SideFieldProps {
 }
 
 function SideField(props: SideFieldProps) {
-  const { label, path, value, span, signed = false, hint, onFocus, onSet } = props;
+  const { label, path, change, value, span, signed = false, hint, onFocus, onSet } = props;
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
@@ -139,7 +142,7 @@ function SideField(props: SideFieldProps) {
         onFocus={() => onFocus(path)}
         refused={own.some(({ severity }) => severity === 'error')}
         onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
-        onKeep={() => keep(label.toLowerCase())}
+        onKeep={() => keep(change)}
         onDrop={drop}
       />
       <FigureHere field={path} />

@@ -17,14 +17,18 @@ export function TapeDay() {
           value={takenOn ?? ''}
           onChange={(event) => {
             const on = event.target.value || null;
-            change('day of measuring', (book) => changeClient(book, (open) => ({ ...open, takenOn: on })));
+            change({ code: 'measuringDaySet' }, (book) =>
+              changeClient(book, (open) => ({ ...open, takenOn: on })),
+            );
           }}
         />
       </label>
       <button
         type="button"
         onClick={() =>
-          change('new set of measurements', (book) => changeClient(book, (open) => beginSet(open, today())))
+          change({ code: 'measurementSetBegun' }, (book) =>
+            changeClient(book, (open) => beginSet(open, today())),
+          )
         }
       >
         Begin a new set

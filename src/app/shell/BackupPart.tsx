@@ -118,7 +118,7 @@ function Preview({ found, onDone }: { found: Found; onDone: (said: string | null
           disabled={back === ''}
           onClick={() => {
             const chosen = { clients: clientTicks.chosen, styles: styleTicks.chosen };
-            change('restored a backup', (before) => restore(before, found.book, chosen));
+            change({ code: 'backupRestored' }, (before) => restore(before, found.book, chosen));
             onDone('Restored. Undo brings the book back as it was.');
           }}
         >

@@ -40,7 +40,9 @@ export function ClientBar() {
               name="unit"
               checked={each === unit}
               onChange={() =>
-                change('unit', (before) => changeClient(before, (one) => ({ ...one, unit: each })))
+                change({ code: 'unitSet' }, (before) =>
+                  changeClient(before, (one) => ({ ...one, unit: each })),
+                )
               }
             />
             <span>{each}</span>

@@ -35,13 +35,17 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
   const archived = book.clients.filter((client) => client.archived).length;
   const add = (): void => {
     awaitName();
-    change('new client', (before) => addClient(before, crypto.randomUUID(), newName(before.clients)));
+    change({ code: 'clientAdded' }, (before) =>
+      addClient(before, crypto.randomUUID(), newName(before.clients)),
+    );
     window.location.hash = 'measure';
     onClose();
   };
   const open = (client: Client): void => {
     if (client !== current)
-      change(`opened ${client.name}`, (before) => openClientOf(before, client.id, new Date().toISOString()));
+      change({ code: 'clientOpened', name: client.name }, (before) =>
+        openClientOf(before, client.id, new Date().toISOString()),
+      );
     onClose();
   };
   return (
@@ -64,7 +68,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
             New client
           </button>
         </div>
-        <UndoLine change={gone === null ? null : `took out ${gone}`}>
+        <UndoLine change={gone === null ? null : { code: 'clientRemoved', name: gone }}>
           {`${gone} was taken out of the book.`}
         </UndoLine>
         <ul>
@@ -76,18 +80,20 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
               only={book.clients.length === 1}
               onOpen={() => open(client)}
               onDuplicate={() =>
-                change(`copied ${client.name}`, (before) =>
+                change({ code: 'clientCopied', name: client.name }, (before) =>
                   duplicateClient(before, client.id, crypto.randomUUID()),
                 )
               }
               onArchive={() =>
                 change(
-                  client.archived ? `took ${client.name} from the archive` : `archived ${client.name}`,
+                  { code: client.archived ? 'clientBroughtBack' : 'clientArchived', name: client.name },
                   (before) => archiveClient(before, client.id, !client.archived),
                 )
               }
               onRemove={() => {
-                change(`took out ${client.name}`, (before) => removeClient(before, client.id));
+                change({ code: 'clientRemoved', name: client.name }, (before) =>
+                  removeClient(before, client.id),
+                );
                 setGone(client.name);
               }}
             />

@@ -8,7 +8,7 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
   const { client, savedDraft: current } = useOpen();
   const change = useStore((state) => state.change);
   const add = (from: 'copy' | 'default'): void =>
-    change(from === 'copy' ? `copied ${current.name}` : 'new draft', (book) =>
+    change(from === 'copy' ? { code: 'draftCopied', name: current.name } : { code: 'draftAdded' }, (book) =>
       changeClient(book, (open) => addDraft(open, crypto.randomUUID(), from)),
     );
   return (
@@ -30,7 +30,7 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
               labelUnseen={true}
               value={savedDraft.name}
               onKeep={(name) =>
-                change('draft’s name', (book) =>
+                change({ code: 'draftRenamed' }, (book) =>
                   changeClient(book, (open) => ({
                     ...open,
                     drafts: open.drafts.map((each) => (each.id === savedDraft.id ? { ...each, name } : each)),
@@ -45,7 +45,7 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
                 type="button"
                 aria-label={`Open ${savedDraft.name}`}
                 onClick={() => {
-                  change(`opened ${savedDraft.name}`, (book) =>
+                  change({ code: 'draftOpened', name: savedDraft.name }, (book) =>
                     changeClient(book, (open) => ({ ...open, openDraft: savedDraft.id })),
                   );
                   onOpen();
@@ -61,7 +61,7 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
               title={client.drafts.length === 1 ? 'A client has at least one draft' : undefined}
               aria-label={`Delete the draft ${savedDraft.name}`}
               onClick={() =>
-                change(`took off ${savedDraft.name}`, (book) =>
+                change({ code: 'draftRemoved', name: savedDraft.name }, (book) =>
                   changeClient(book, (open) => removeDraft(open, savedDraft.id)),
                 )
               }

@@ -1,7 +1,7 @@
 // Undo and redo, each with the name of what it would do, and the last change said aloud with what came of it.
 
 import { useEffect, useRef, useState } from 'react';
-import type { Book, History } from '../../document';
+import { type Book, type Change, changeSentence, type History } from '../../document';
 import { useStore } from '../store/storeContext';
 import { consequence } from './consequence';
 
@@ -22,7 +22,7 @@ export function HistoryButtons() {
 interface HistoryButtonProps {
   readonly word: 'Undo' | 'Redo';
   /** What would be undone or done again; undefined where there is nothing. */
-  readonly change: string | undefined;
+  readonly change: Change | undefined;
   /** Path of the arrow that stands for the word where there is no room for it. */
   readonly sign: string;
   readonly onPress: () => void;
@@ -30,7 +30,8 @@ interface HistoryButtonProps {
 
 /** As wide whatever its change is called, so that the next press meets the same button. */
 function HistoryButton({ word, change, sign, onPress }: HistoryButtonProps) {
-  const name = change === undefined ? word : `${word}: ${change}`;
+  const sentence = change && changeSentence(change);
+  const name = sentence === undefined ? word : `${word}: ${sentence}`;
   return (
     <button type="button" disabled={change === undefined} onClick={onPress} aria-label={name} title={name}>
       <svg viewBox="0 0 24 24" aria-hidden="true">
@@ -38,7 +39,7 @@ function HistoryButton({ word, change, sign, onPress }: HistoryButtonProps) {
       </svg>
       <span className="word">
         {word}
-        {change === undefined ? null : <span className="change">: {change}</span>}
+        {sentence === undefined ? null : <span className="change">: {sentence}</span>}
       </span>
     </button>
   );
@@ -83,8 +84,9 @@ function LastChange() {
 }
 
 function whatWasDone(before: History<Book>, { past, future }: History<Book>): string {
-  const done = past.at(-1)?.change ?? '';
-  if (future.length > before.future.length) return `Undone: ${future[0]?.change}`;
+  const [last, next] = [past.at(-1)?.change, future[0]?.change];
+  const done = last ? changeSentence(last) : '';
+  if (next && future.length > before.future.length) return `Undone: ${changeSentence(next)}`;
   const again = future.length < before.future.length && past.length > before.past.length && future.length > 0;
   return again ? `Done again: ${done}` : done;
 }

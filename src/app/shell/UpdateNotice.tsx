@@ -17,7 +17,7 @@ export function UpdateNotice() {
         <button
           type="button"
           onClick={() => {
-            keep('last change');
+            keep({ code: 'passingChangeKept' });
             // The page goes over to it only when it has taken charge; what is under way is kept as at any leaving.
             navigator.serviceWorker.addEventListener('controllerchange', () => window.location.reload());
             waiting.postMessage('update');

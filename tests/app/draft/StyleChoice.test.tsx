@@ -68,7 +68,7 @@ describe('the style on the table', () => {
     const { user, client, store } = onTable(<StyleChoice />);
     await user.selectOptions(select(), 'Waist cincher');
     expect(select()).toHaveDisplayValue('Waist cincher');
-    act(() => store.getState().change('hem', (book) => hem(book, 100)));
+    act(() => store.getState().change({ code: 'hemMoved' }, (book) => hem(book, 100)));
     expect(select()).toHaveDisplayValue('Changed from Waist cincher');
     act(() => store.getState().undo());
     expect(select()).toHaveDisplayValue('Waist cincher');
@@ -82,7 +82,7 @@ describe('the style on the table', () => {
     const { store } = onTable(<StyleChoice />);
     act(() => store.getState().show((book) => hem(book, 100)));
     expect(select()).toHaveDisplayValue('Over-bust corset');
-    act(() => store.getState().keep('hem'));
+    act(() => store.getState().keep({ code: 'hemMoved' }));
     expect(select()).toHaveDisplayValue('Changed from Over-bust corset');
   });
 
@@ -101,7 +101,9 @@ describe('the style on the table', () => {
     const own = { ...V_FRONT, hemBelow: 90 };
     const { user, store } = onTable(<StyleChoice />, keepStyle(DEMO_BOOK, 's', 'Harbour', own, '2026-11-20'));
     await user.selectOptions(select(), 'Harbour');
-    act(() => store.getState().change('took out Harbour', (book) => removeStyle(book, 's')));
+    act(() =>
+      store.getState().change({ code: 'styleRemoved', title: 'Harbour' }, (book) => removeStyle(book, 's')),
+    );
     expect(select()).toHaveDisplayValue('Choose…');
   });
 

@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import {
   addWedge,
+  type Change,
   changeStyle,
   formatLength,
   LEVEL_WORDS,
@@ -34,7 +35,7 @@ import {
   useStore,
 } from '../../store/storeContext';
 import { CanvasTools } from './CanvasTools';
-import { handleLabel, handleValue } from './handleLabel';
+import { handleChange, handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { useWarmUpDrag } from './useWarmUpDrag';
 
@@ -106,7 +107,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
   const keptStyle = useKeptStyle();
   const label = (handle: Handle): string => handleLabel(handle, keptStyle);
   const actions = useHandleActions(
-    label,
+    (handle) => handleChange(handle, keptStyle),
     (handle, value) => handleValue({ ...handle, value }, client.unit),
     onPull,
   );
@@ -116,7 +117,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
     const { style } = savedDraft;
     if (wedgesOf(style, side).filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return;
     const next = addWedge(style, side, block, station);
-    change(`added a ${block} wedge`, (book) => changeStyle(book, () => next));
+    change({ code: 'wedgeAdded', block }, (book) => changeStyle(book, () => next));
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
@@ -194,7 +195,7 @@ function useEscape(begun: boolean, leave: () => void): void {
 }
 
 function useHandleActions(
-  labelOf: (handle: Handle) => string,
+  changeOf: (handle: Handle) => Change,
   readingOf: (handle: Handle, value: number) => string,
   onPull: (pulling: boolean) => void,
 ): HandleActions {
@@ -220,7 +221,7 @@ function useHandleActions(
     },
     commit: (handle, value, by) => {
       onPull(false);
-      keep(labelOf(handle).toLowerCase(), { value: value === null ? '' : readingOf(handle, value), by });
+      keep(changeOf(handle), { value: value === null ? '' : readingOf(handle, value), by });
     },
     restore: () => {
       onPull(false);

@@ -165,7 +165,7 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
                 changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, [level]: mm ?? 0 } })),
               )
             }
-            onKeep={() => keep(`ease at the ${name}`)}
+            onKeep={() => keep({ code: 'easeSet', level })}
             onDrop={drop}
           />
         </dd>

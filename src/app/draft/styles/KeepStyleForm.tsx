@@ -24,7 +24,7 @@ export function KeepStyleForm() {
   const keep = (): void => {
     if (name === '') return;
     const style = locked > 0 && refit ? balanceAll(savedDraft.style) : savedDraft.style;
-    change(`kept the style ${name}`, (before) =>
+    change({ code: 'styleKept', title: name }, (before) =>
       keepStyle(before, crypto.randomUUID(), name, style, today()),
     );
     setSaid(`${name} is kept. It is listed with the ready-made styles, for every client.`);

@@ -10,7 +10,6 @@ import { TextField } from '../../components/TextField';
 import { UndoLine } from '../../components/UndoLine';
 import { useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';
-import { layingOf } from './knownStyle';
 import { StyleFile } from './StyleFile';
 
 export default function StyleBook({ onClose }: { onClose: () => void }) {
@@ -18,7 +17,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
   const change = useStore((state) => state.change);
   const [gone, setGone] = useState<string | null>(null);
   const use = ({ name, style }: OwnStyle): void => {
-    change(layingOf(name), (before) => changeStyle(before, () => style));
+    change({ code: 'styleLaid', title: name }, (before) => changeStyle(before, () => style));
     onClose();
   };
   return (
@@ -26,7 +25,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
       <KeepStyleForm />
       <section className="style-list" aria-label="Your styles">
         <StyleFile />
-        <UndoLine change={gone === null ? null : `took out ${gone}`}>
+        <UndoLine change={gone === null ? null : { code: 'styleRemoved', title: gone }}>
           {`The style ${gone} was taken out of the book.`}
         </UndoLine>
         {book.styles.length === 0 ? (
@@ -41,7 +40,9 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                 label={`Name of the style ${each.name}`}
                 labelUnseen={true}
                 value={each.name}
-                onKeep={(name) => change('style’s name', (before) => renameStyle(before, each.id, name))}
+                onKeep={(name) =>
+                  change({ code: 'styleRenamed' }, (before) => renameStyle(before, each.id, name))
+                }
               />
               <span className="hint">kept {formatDay(each.on)}</span>
               <button
@@ -70,7 +71,9 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                 className="quiet"
                 aria-label={`Delete the style ${each.name}`}
                 onClick={() => {
-                  change(`took out ${each.name}`, (before) => removeStyle(before, each.id));
+                  change({ code: 'styleRemoved', title: each.name }, (before) =>
+                    removeStyle(before, each.id),
+                  );
                   setGone(each.name);
                 }}
               >

@@ -4,7 +4,7 @@
 import { lazy, Suspense, useMemo, useState } from 'react';
 import { changeStyle, openClient, openDraftOf } from '../../../document';
 import { useStore } from '../../store/storeContext';
-import { begunFrom, type KnownStyle, layingOf, ownOnes, READY_MADE, recogniser } from './knownStyle';
+import { begunFrom, type KnownStyle, ownOnes, READY_MADE, recogniser } from './knownStyle';
 
 const StyleBook = lazy(() => import('./StyleBook'));
 
@@ -31,7 +31,9 @@ export function StyleChoice() {
             const asked = [...own, ...READY_MADE].find(({ key }) => key === target.value);
             if (!asked) return;
             setChosen(asked.key);
-            change(layingOf(asked.title), (before) => changeStyle(before, () => asked.style));
+            change({ code: 'styleLaid', title: asked.title }, (before) =>
+              changeStyle(before, () => asked.style),
+            );
           }}
         >
           {/* The word before the name, which may be too long for its room. */}

@@ -27,7 +27,9 @@ export function StyleFile() {
     setSaid(read.ok ? `${read.value.title} was read from ${file}.` : `${file} was not taken:`);
     if (!read.ok) return;
     const { title, style } = read.value;
-    change(`read the style ${title}`, (book) => addStyle(book, crypto.randomUUID(), title, style, today()));
+    change({ code: 'styleRead', title }, (book) =>
+      addStyle(book, crypto.randomUUID(), title, style, today()),
+    );
   };
   return (
     <>

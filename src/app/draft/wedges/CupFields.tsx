@@ -24,7 +24,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
         onShow={(mm) =>
           show((book) => changeStyle(book, (style) => setCup(style, wedge.id, { ...cup, [part]: mm ?? 0 })))
         }
-        onKeep={() => keep('fullness of the cup')}
+        onKeep={() => keep({ code: 'cupSet' })}
         onDrop={drop}
       />
     ) : null;
@@ -34,7 +34,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
         small={true}
         on={cup !== undefined}
         onSet={(full) =>
-          change('fullness of the cup', (book) =>
+          change({ code: 'cupSet' }, (book) =>
             changeStyle(book, (style) => setCup(style, wedge.id, full ? USUAL_CUP : null)),
           )
         }

@@ -12,7 +12,7 @@ import {
   slantDart,
   WEDGE_ENDS,
   WEDGE_ENDS_WORDS,
-  wedgeNameOf,
+  wedgePlaceOf,
 } from '../../../document';
 import {
   DART_LEVELS,
@@ -39,7 +39,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const kept = useKeptStyle();
   const sentence = useIssueSentence();
   const change = useStore((state) => state.change);
-  const name = wedgeNameOf(wedge.id, kept).toLowerCase();
+  const place = wedgePlaceOf(wedge.id, kept);
   if (drafted.onCentre)
     return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
   const ends = endsOf(wedge);
@@ -60,7 +60,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
               onChange={() => {
                 const space = dartSpace(draft, wedge.block, wedge.id);
                 if (!space) return;
-                change(`${name} ${WEDGE_ENDS_WORDS[each].toLowerCase()}`, (book) =>
+                change({ code: 'wedgeEndsSet', wedge: place, ends: each }, (book) =>
                   changeStyle(book, (style) => setEnds(style, wedge.id, each, space)),
                 );
               }}
@@ -74,8 +74,8 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
         if (!point) return null;
         return (
           <div key={end} className="dart-point">
-            <PointFields wedge={wedge} end={end} point={point} name={name} />
-            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} name={name} /> : null}
+            <PointFields wedge={wedge} end={end} point={point} place={place} />
+            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} place={place} /> : null}
           </div>
         );
       })}
@@ -93,11 +93,11 @@ interface PointFieldsProps {
   readonly wedge: Wedge;
   readonly end: DartEnd;
   readonly point: DartPoint;
-  readonly name: string;
+  readonly place: ReturnType<typeof wedgePlaceOf>;
 }
 
 /** One point: so far below a level. */
-function PointFields({ wedge, end, point, name }: PointFieldsProps) {
+function PointFields({ wedge, end, point, place }: PointFieldsProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
   const show = useStore((state) => state.show);
@@ -120,7 +120,7 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
             changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { ...point, below: mm ?? 0 })),
           )
         }
-        onKeep={() => keep(`${end} point of the ${name}`)}
+        onKeep={() => keep({ code: 'dartPointSet', wedge: place, end })}
         onDrop={drop}
       />
       <label>
@@ -133,7 +133,7 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
             if (!from) return;
             // The point stays where it lies on this body; only what it is measured from changes.
             const below = point.below + height(point.from) - height(from);
-            change(`${end} point of the ${name}`, (book) =>
+            change({ code: 'dartPointSet', wedge: place, end }, (book) =>
               changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { from, below })),
             );
           }}
@@ -152,11 +152,11 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
 interface PointAcrossProps {
   readonly drafted: DraftedWedge;
   readonly end: DartEnd;
-  readonly name: string;
+  readonly place: ReturnType<typeof wedgePlaceOf>;
 }
 
 /** How far a point of a closed dart stands from the centre line: its axis is straight, so both points slant it. */
-function PointAcross({ drafted, end, name }: PointAcrossProps) {
+function PointAcross({ drafted, end, place }: PointAcrossProps) {
   const { client } = useOpen();
   const draft = useDraft();
   const show = useStore((state) => state.show);
@@ -175,7 +175,7 @@ function PointAcross({ drafted, end, name }: PointAcrossProps) {
         onShow={(mm) =>
           show((book) => changeStyle(book, (style) => slantDart(style, drafted.id, end, mm ?? 0, redraft)))
         }
-        onKeep={() => keep(`${end} point of the ${name}`)}
+        onKeep={() => keep({ code: 'dartPointSet', wedge: place, end })}
         onDrop={drop}
       />
       <span className="hint">from the centre line</span>

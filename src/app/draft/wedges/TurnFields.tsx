@@ -1,7 +1,14 @@
 // Turning intake about the bust point: so much of this wedge, at a level, to another wedge at the same angle.
 
 import { useState } from 'react';
-import { changeStyle, formatLength, LEVEL_WORDS, turnIntakeTo, wedgeNameOf } from '../../../document';
+import {
+  changeStyle,
+  formatLength,
+  LEVEL_WORDS,
+  turnIntakeTo,
+  wedgeNameOf,
+  wedgePlaceOf,
+} from '../../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../../engine';
 import { LengthField } from '../../components/LengthField';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
@@ -85,7 +92,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
         className="quiet"
         disabled={!turned}
         onClick={() =>
-          change(`turned intake of the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (book) =>
+          change({ code: 'intakeTurned', wedge: wedgePlaceOf(wedge.id, kept) }, (book) =>
             changeStyle(book, (style) => turnIntakeTo(style, blocks.front, levels, turn)),
           )
         }

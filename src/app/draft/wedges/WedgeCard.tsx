@@ -3,10 +3,13 @@
 import {
   addWedge,
   balanceAll,
+  type Change,
   changeStyle,
   removeWedge,
   setSizing,
   wedgeNameOf,
+  wedgePlaceOf,
+  wedgeShortNameOf,
   wedgesOf,
 } from '../../../document';
 import { type BlockName, MOST_WEDGES, type Style } from '../../../engine';
@@ -35,8 +38,8 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const { blocks } = draft;
   const kept = useKeptStyle();
   const change = useStore((state) => state.change);
-  const edit = (name: string, step: (style: Style) => Style): void =>
-    change(name, (book) => changeStyle(book, step));
+  const edit = (what: Change, step: (style: Style) => Style): void =>
+    change(what, (book) => changeStyle(book, step));
   const side = useSide();
   const wedges = wedgesOf(savedDraft.style, side);
   const wedge = wedges.find((each) => each.id === selected);
@@ -45,7 +48,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const add = (block: BlockName): void => {
     const { style } = savedDraft;
     const next = addWedge(style, side, block, widestGap(style, side, block, draft));
-    edit(`added a ${block} wedge`, () => next);
+    edit({ code: 'wedgeAdded', block }, () => next);
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
@@ -65,7 +68,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                   aria-pressed={each.id === selected}
                   onClick={() => onSelect(each.id)}
                 >
-                  {wedgeNameOf(each.id, kept).replace(/ wedge/, '')}
+                  {wedgeShortNameOf(each.id, kept)}
                 </button>
               ))}
             {wedges.filter((each) => each.block === block).length < MOST_WEDGES ? (
@@ -84,7 +87,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
           type="button"
           className="quiet"
           disabled={wedges.every((each) => each.sizing === 'balanced')}
-          onClick={() => edit('balance', balanceAll)}
+          onClick={() => edit({ code: 'allBalanced' }, balanceAll)}
         >
           Balance all from the girths
         </button>
@@ -102,7 +105,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                     name="sizing"
                     checked={wedge.sizing === sizing}
                     onChange={() =>
-                      edit(sizing === 'manual' ? 'locked a wedge' : 'balanced a wedge', (style) =>
+                      edit({ code: sizing === 'manual' ? 'wedgeLocked' : 'wedgeBalanced' }, (style) =>
                         setSizing(style, wedge.id, sizing, intakeNow(drafted)),
                       )
                     }
@@ -122,7 +125,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
               className="quiet"
               aria-label={`Take off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`}
               onClick={() =>
-                edit(`took off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (style) =>
+                edit({ code: 'wedgeRemoved', wedge: wedgePlaceOf(wedge.id, kept) }, (style) =>
                   removeWedge(style, wedge.id),
                 )
               }

@@ -79,7 +79,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                     onShow={(mm) =>
                       edit((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(drafted)))
                     }
-                    onKeep={() => keep(`intake at the ${LEVEL_WORDS[name]}`)}
+                    onKeep={() => keep({ code: 'intakeSet', level: name })}
                     onDrop={drop}
                   />
                 ) : (
@@ -105,7 +105,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                     value={xAt(drafted.axis, y)}
                     unit={client.unit}
                     onShow={(mm) => setAxis(name, mm ?? 0)}
-                    onKeep={() => keep(`axis at the ${LEVEL_WORDS[name]}`)}
+                    onKeep={() => keep({ code: 'axisSet', level: name })}
                     onDrop={drop}
                   />
                 )}
@@ -119,7 +119,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
           type="button"
           className="quiet"
           onClick={() =>
-            change('straightened an axis', (book) =>
+            change({ code: 'axisStraightened' }, (book) =>
               changeStyle(book, (style) => straighten(style, wedge.id)),
             )
           }
