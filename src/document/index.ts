@@ -36,14 +36,12 @@ export {
   setEnds,
   setJoinedSide,
   WEDGE_ENDS,
-  WEDGE_ENDS_WORDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './edit/measurementEdits';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export {
   dartsBelowShoulders,
-  SHOULDER_KIND_WORDS,
   SHOULDER_KINDS,
   type ShoulderKind,
   type ShoulderNumber,
@@ -64,6 +62,7 @@ export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
 export { changeSentence } from './messages/changes';
+export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
 export {
   estimatedSentence,
   estimateWritten,

@@ -16,13 +16,6 @@ import { changeWedge } from './wedgeLists';
 export const WEDGE_ENDS = ['through', 'openAtHem', 'openAtTop', 'closed'] as const;
 export type WedgeEnds = (typeof WEDGE_ENDS)[number];
 
-export const WEDGE_ENDS_WORDS: Readonly<Record<WedgeEnds, string>> = {
-  through: 'Through',
-  openAtHem: 'Open at the hem',
-  openAtTop: 'Open at the top edge',
-  closed: 'Closed',
-};
-
 /** Which point of a dart: towards the top edge, or towards the hem. */
 export type DartEnd = 'upper' | 'lower';
 

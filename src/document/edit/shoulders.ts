@@ -18,12 +18,6 @@ import { wedgesOf } from './wedgeLists';
 export const SHOULDER_KINDS = ['strapless', 'shoulders', 'band'] as const;
 export type ShoulderKind = (typeof SHOULDER_KINDS)[number];
 
-export const SHOULDER_KIND_WORDS: Readonly<Record<ShoulderKind, string>> = {
-  strapless: 'Strapless',
-  shoulders: 'Shoulders',
-  band: 'Off-shoulder band',
-};
-
 export function shoulderKind({ shoulders }: Pick<Style, 'shoulders'>): ShoulderKind {
   if (!shoulders) return 'strapless';
   return shoulders.bandAbove === undefined ? 'shoulders' : 'band';

@@ -2,6 +2,7 @@
 
 import type { Style, Wedge } from '../../engine';
 import type { WedgePlace } from '../model/change';
+import { catalogue } from './catalogue';
 
 /** So near the bust-point line a wedge is the bust wedge. */
 const AT_BUST_POINT = 0.1;
@@ -19,33 +20,28 @@ export function wedgePlaceOf(id: string, style: Pick<Style, 'wedges' | 'rightWed
 }
 
 /** The name of a wedge within a sentence: "bust wedge", "side-back dart", "side-front wedge 2"; "wedge" for null. */
-export function wedgePhrase(place: WedgePlace | null): string {
-  return place ? named(place, ` ${place.kind}`) : 'wedge';
-}
+export const wedgePhrase = (place: WedgePlace | null): string => named(WEDGES.phrase, place);
 
 /** The name of the wedge with an id, to begin a line: "Bust wedge"; "wedge" where the style has none of that id. */
-export function wedgeNameOf(id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string {
-  const place = wedgePlaceOf(id, style);
-  return place ? capital(wedgePhrase(place)) : wedgePhrase(place);
-}
+export const wedgeNameOf = (id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string =>
+  named(WEDGES.name, wedgePlaceOf(id, style));
 
 /** The name of a wedge in a list of wedges, where only a dart is told to be one: "Bust", "Side-front 2", "Back dart". */
-export function wedgeShortNameOf(id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string {
-  const place = wedgePlaceOf(id, style);
-  return place ? capital(named(place, place.kind === 'dart' ? ' dart' : '')) : wedgePhrase(place);
+export const wedgeShortNameOf = (id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string =>
+  named(WEDGES.shortName, wedgePlaceOf(id, style));
+
+type ByPlace = Readonly<
+  Record<
+    WedgePlace['kind'],
+    Readonly<Record<WedgePlace['place'], Readonly<Record<WedgePlace['block'], string>>>>
+  >
+>;
+
+function named(words: ByPlace, place: WedgePlace | null): string {
+  if (!place) return WEDGES.unknown;
+  const name = words[place.kind][place.place][place.block];
+  return place.number > 1 ? WEDGES.numbered({ name, number: place.number }) : name;
 }
-
-const named = ({ block, place, number }: WedgePlace, kind: string): string =>
-  `${PLACE_WORDS[place][block]}${kind}${number > 1 ? ` ${number}` : ''}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const PLACE_WORDS: Readonly<Record<WedgePlace['place'], Readonly<Record<WedgePlace['block'], string>>>> = {
-  centre: { front: 'centre-front', back: 'centre-back' },
-  inner: { front: 'inner front', back: 'inner back' },
-  bustPoint: { front: 'bust', back: 'back' },
-  side: { front: 'side-front', back: 'side-back' },
-};
 
 function placeOf({ block, station, upper, lower }: Wedge): Omit<WedgePlace, 'number'> {
   if (station <= -1) return { block, place: 'centre', kind: 'wedge' };
@@ -64,3 +60,51 @@ function numberOf(wedge: Wedge, wedges: readonly Wedge[]): number {
     .sort((a, b) => a.station - b.station || (a.id < b.id ? -1 : 1));
   return alike.indexOf(wedge) + 1;
 }
+
+const WEDGES = catalogue({
+  /** The name of a wedge that the style does not have. */
+  unknown: 'wedge',
+  numbered: ({ name, number }: { name: string; number: number }) => `${name} ${number}`,
+  phrase: {
+    wedge: {
+      centre: { front: 'centre-front wedge', back: 'centre-back wedge' },
+      inner: { front: 'inner front wedge', back: 'inner back wedge' },
+      bustPoint: { front: 'bust wedge', back: 'back wedge' },
+      side: { front: 'side-front wedge', back: 'side-back wedge' },
+    },
+    dart: {
+      centre: { front: 'centre-front dart', back: 'centre-back dart' },
+      inner: { front: 'inner front dart', back: 'inner back dart' },
+      bustPoint: { front: 'bust dart', back: 'back dart' },
+      side: { front: 'side-front dart', back: 'side-back dart' },
+    },
+  },
+  name: {
+    wedge: {
+      centre: { front: 'Centre-front wedge', back: 'Centre-back wedge' },
+      inner: { front: 'Inner front wedge', back: 'Inner back wedge' },
+      bustPoint: { front: 'Bust wedge', back: 'Back wedge' },
+      side: { front: 'Side-front wedge', back: 'Side-back wedge' },
+    },
+    dart: {
+      centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
+      inner: { front: 'Inner front dart', back: 'Inner back dart' },
+      bustPoint: { front: 'Bust dart', back: 'Back dart' },
+      side: { front: 'Side-front dart', back: 'Side-back dart' },
+    },
+  },
+  shortName: {
+    wedge: {
+      centre: { front: 'Centre-front', back: 'Centre-back' },
+      inner: { front: 'Inner front', back: 'Inner back' },
+      bustPoint: { front: 'Bust', back: 'Back' },
+      side: { front: 'Side-front', back: 'Side-back' },
+    },
+    dart: {
+      centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
+      inner: { front: 'Inner front dart', back: 'Inner back dart' },
+      bustPoint: { front: 'Bust dart', back: 'Back dart' },
+      side: { front: 'Side-front dart', back: 'Side-back dart' },
+    },
+  },
+});
