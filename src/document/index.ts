@@ -63,6 +63,7 @@ export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
+export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
 export {
   estimatedSentence,
   estimateWritten,
@@ -70,13 +71,18 @@ export {
   offeredSentence,
   unusualSentence,
 } from './messages/expected';
+export { FIELDS, GIRTHS, ISSUES } from './messages/fields';
 export { issueSentence } from './messages/issues';
+export { KEEPING } from './messages/keeping';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
 export { LEVEL_WORDS } from './messages/levels';
+export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './messages/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
+export { SHELL } from './messages/shell';
 export { EDGE_NODE_WORDS } from './messages/styleFields';
+export { PROOFS, TRUE } from './messages/true';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
 export { wedgeNameOf, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
 export {

@@ -1,6 +1,6 @@
 // Says what was just taken away, with the way to have it back, as long as nothing else was done since.
 
-import { type Change, sameChange } from '../../document';
+import { type Change, SHELL, sameChange } from '../../document';
 import { useStore } from '../store/storeContext';
 
 interface UndoLineProps {
@@ -18,7 +18,7 @@ export function UndoLine({ change, children }: UndoLineProps) {
     <p className="undo-line" role="status">
       {children}{' '}
       <button type="button" onClick={undo}>
-        Undo
+        {SHELL.history.undo}
       </button>
     </p>
   );

@@ -54,9 +54,10 @@ const SHARES: ReadonlySet<string> = new Set([
 /** What the number at a path of a style is called; the path itself where it has no name. */
 export function styleField(path: string, style: Pick<Style, 'wedges'>): StyleField {
   const level = levelAtEnd(path);
-  const at = level === null ? '' : LEVEL_WORDS[level];
-  if (path === `ease.${level}`) return { name: FIELDS.ease({ level: at }), kind: 'length' };
-  if (path === `frontShare.${level}`) return { name: FIELDS.frontShare({ level: at }), kind: 'share' };
+  if (level !== null && path === `ease.${level}`)
+    return { name: FIELDS.ease({ level: LEVEL_WORDS[level] }), kind: 'length' };
+  if (level !== null && path === `frontShare.${level}`)
+    return { name: FIELDS.frontShare({ level: LEVEL_WORDS[level] }), kind: 'share' };
   return (
     plainField(path) ?? nodeField(path) ?? wedgeField(path, level, style) ?? { name: path, kind: 'share' }
   );
