@@ -3,9 +3,9 @@ import { DEMO_CLIENT } from '../../../src/document';
 import { DEFAULT_STYLE, draft, inches, stationX } from '../../../src/engine';
 import { snap, snapPointsOf } from '../../../src/table/gestures/snap';
 import type { Handle } from '../../../src/table/handles/handle';
-import { handlesOf } from '../../../src/table/handles/handles';
-import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
-import { panelsBeside } from '../../../src/table/layout/panelsBeside';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { panelsBeside } from '../../../src/table/handles/panelsBeside';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layOut';
 
 const DRAFT = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
 const HANDLES = handlesOf(DRAFT, DEFAULT_STYLE, layOut(DRAFT) as CanvasLayout);

@@ -20,8 +20,8 @@ import {
   type HandleActions,
   layOut,
   type NewWedge,
-  type RestingPlace,
-  type Steps,
+  type SnapPlace,
+  type StepSizes,
   useCanvasView,
 } from '../../../table';
 import { useSize } from '../../components/useSize';
@@ -39,7 +39,7 @@ import { handleChange, handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { useWarmUpDrag } from './useWarmUpDrag';
 
-const STEPS: Readonly<Record<Unit, Steps>> = {
+const STEPS: Readonly<Record<Unit, StepSizes>> = {
   in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
   cm: { grid: 2, small: 1, large: 5 },
 };
@@ -58,7 +58,7 @@ const LEAST_HEIGHT_PX = { fine: 400, coarse: 500 } as const;
 /** The part of a narrow window's height that the table takes at most, so that the page can be scrolled past it. */
 const NARROW_SHARE = 0.7;
 
-const PLACES: Readonly<Record<RestingPlace, string>> = {
+const PLACES: Readonly<Record<SnapPlace, string>> = {
   grid: '',
   free: '',
   bustLine: 'on the bust-point line',
@@ -99,7 +99,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
   const redraft = useCallback((style: Style) => draftOfSide(client, style, side), [client, side]);
   useEscape(adding, () => setAdding(false));
   const { comparison: saved } = savedDraft;
-  const ghost = useMemo(
+  const earlier = useMemo(
     () => (comparing && saved ? draftOfSide(saved, saved.style, side) : null),
     [comparing, saved, side],
   );
@@ -158,10 +158,10 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
                 actions={actions}
                 steps={STEPS[client.unit]}
                 dotsMm={client.unit === 'in' ? inches(0.5) : 10}
-                ghost={ghost}
+                earlier={earlier}
                 onAdd={adding ? add : null}
                 bending={bending ? redraft : null}
-                words={{
+                messages={{
                   level: (name) => LEVEL_WORDS[name],
                   piece: pieceLabel,
                   // Both legs are the same number: told apart by where they are.

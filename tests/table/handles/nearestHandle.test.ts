@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../../src/document';
 import { DEFAULT_STYLE, draft } from '../../../src/engine';
 import { layOut } from '../../../src/table';
-import { leanOf, nearestHandle } from '../../../src/table/handles/grips';
-import { handlesOf } from '../../../src/table/handles/handles';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { hitAreaOffset, nearestHandle } from '../../../src/table/handles/nearestHandle';
 
 const made = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
 const layout = layOut(made);
@@ -18,7 +18,7 @@ describe('a press on the table', () => {
   it('takes the handle whose grip it is nearest to, however many lie there', () => {
     expect(handles.length).toBeGreaterThan(15);
     for (const handle of handles) {
-      const at = { x: handle.at.x + leanOf(handle) * PX, y: handle.at.y };
+      const at = { x: handle.at.x + hitAreaOffset(handle) * PX, y: handle.at.y };
       expect(nearestHandle(handles, at, PX)?.id).toBe(handle.id);
     }
   });

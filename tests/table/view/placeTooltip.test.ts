@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Box, placeTooltip, type TooltipRequest } from '../../../src/table/view/tooltipPlace';
+import { type Box, placeTooltip, type TooltipRequest } from '../../../src/table/view/placeTooltip';
 
 const BUBBLE = { width: 240, height: 48 };
 const boxOf = (asked: TooltipRequest): Box => {

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { handle, NO_POINTERS, type PointersEvent, wheelFactor } from '../../../src/table/gestures/pointers';
+import {
+  NO_POINTERS,
+  type PointersEvent,
+  trackPointers,
+  wheelFactor,
+} from '../../../src/table/gestures/trackPointers';
 
 const event = (kind: PointersEvent['kind'], id: number, x: number, y: number): PointersEvent => ({
   kind,
@@ -11,7 +16,7 @@ const event = (kind: PointersEvent['kind'], id: number, x: number, y: number): P
 function run(...events: PointersEvent[]) {
   let pointers = NO_POINTERS;
   return events.map((each) => {
-    const step = handle(pointers, each);
+    const step = trackPointers(pointers, each);
     ({ pointers } = step);
     return step;
   });
@@ -20,33 +25,33 @@ function run(...events: PointersEvent[]) {
 describe('hands on the table', () => {
   it('moves it with one finger from where that came down', () => {
     const [, step] = run(event('down', 1, 100, 100), event('move', 1, 140, 90));
-    expect(step?.shift).toEqual({ from: { x: 100, y: 100 }, to: { x: 140, y: 90 }, factor: 1 });
+    expect(step?.panZoom).toEqual({ from: { x: 100, y: 100 }, to: { x: 140, y: 90 }, factor: 1 });
   });
 
   it('leaves it alone under a click whose hand shakes', () => {
     const steps = run(event('down', 1, 100, 100), event('move', 1, 102, 101), event('up', 1, 102, 101));
-    expect(steps.map(({ shift }) => shift)).toEqual([null, null, null]);
+    expect(steps.map(({ panZoom }) => panZoom)).toEqual([null, null, null]);
     expect(steps.at(-1)?.pointers).toEqual(NO_POINTERS);
   });
 
   it('loses none of the travel that it waited for', () => {
     const steps = run(event('down', 1, 100, 100), event('move', 1, 103, 100), event('move', 1, 106, 100));
-    expect(steps.at(-1)?.shift).toMatchObject({ from: { x: 100 }, to: { x: 106 } });
+    expect(steps.at(-1)?.panZoom).toMatchObject({ from: { x: 100 }, to: { x: 106 } });
   });
 
-  it('scales it by how far two fingers part, about the middle between them', () => {
+  it('scales it by how far two pointers part, about the middle between them', () => {
     const steps = run(event('down', 1, 100, 100), event('down', 2, 200, 100), event('move', 2, 300, 100));
-    expect(steps.at(-1)?.shift).toEqual({ from: { x: 150, y: 100 }, to: { x: 200, y: 100 }, factor: 2 });
+    expect(steps.at(-1)?.panZoom).toEqual({ from: { x: 150, y: 100 }, to: { x: 200, y: 100 }, factor: 2 });
   });
 
-  it('does not jump when one of two fingers is lifted', () => {
+  it('does not jump when one of two pointers is lifted', () => {
     const steps = run(
       event('down', 1, 100, 100),
       event('down', 2, 200, 100),
       event('up', 1, 100, 100),
       event('move', 2, 205, 100),
     );
-    expect(steps.at(-1)?.shift).toEqual({ from: { x: 200, y: 100 }, to: { x: 205, y: 100 }, factor: 1 });
+    expect(steps.at(-1)?.panZoom).toEqual({ from: { x: 200, y: 100 }, to: { x: 205, y: 100 }, factor: 1 });
   });
 
   it('does not listen to a third finger or to one that never came down', () => {
@@ -57,13 +62,13 @@ describe('hands on the table', () => {
       event('move', 3, 10, 10),
       event('move', 9, 10, 10),
     );
-    expect(steps.at(-1)?.shift).toBeNull();
-    expect(steps.at(-1)?.pointers.fingers.map(({ id }) => id)).toEqual([1, 2]);
+    expect(steps.at(-1)?.panZoom).toBeNull();
+    expect(steps.at(-1)?.pointers.active.map(({ id }) => id)).toEqual([1, 2]);
   });
 
-  it('keeps its scale when two fingers meet in one place', () => {
+  it('keeps its scale when two pointers meet in one place', () => {
     const steps = run(event('down', 1, 100, 100), event('down', 2, 200, 100), event('move', 2, 100, 100));
-    expect(steps.at(-1)?.shift?.factor).toBe(1);
+    expect(steps.at(-1)?.panZoom?.factor).toBe(1);
   });
 });
 
