@@ -48,9 +48,9 @@ const PARTS: readonly (readonly [string, (page: Page, session: CDPSession) => Pr
   ],
 ];
 
-async function pull(page: Page, grip: string): Promise<void> {
-  const box = await page.locator(grip).boundingBox();
-  if (!box) throw new Error(`${grip} is not on the table`);
+async function pull(page: Page, target: string): Promise<void> {
+  const box = await page.locator(target).boundingBox();
+  if (!box) throw new Error(`${target} is not on the canvas`);
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
   await page.mouse.down();

@@ -110,12 +110,12 @@ describe('the table in hand', () => {
     // the focus is seen from a key on
     await page.keyboard.press('Tab');
     await page.keyboard.press('Shift+Tab');
-    const [grip, frame] = await Promise.all([
+    const [area, frame] = await Promise.all([
       page.locator('[data-handle="edge:top"] .hit-area').boundingBox(),
       page.locator('.table-frame').boundingBox(),
     ]);
-    expect(grip?.x).toBeGreaterThanOrEqual(frame?.x ?? Number.POSITIVE_INFINITY);
-    expect(grip?.y).toBeGreaterThanOrEqual(frame?.y ?? Number.POSITIVE_INFINITY);
+    expect(area?.x).toBeGreaterThanOrEqual(frame?.x ?? Number.POSITIVE_INFINITY);
+    expect(area?.y).toBeGreaterThanOrEqual(frame?.y ?? Number.POSITIVE_INFINITY);
   });
 
   it('calls a wedge by its name for as long as it is pulled, and by its new place when it is let go', async () => {
@@ -144,9 +144,9 @@ describe('the table in hand', () => {
   ])('%s, on a machine that cannot follow', async (_, end) => {
     const { page, context } = await visit('draft');
     const handle = page.locator('[data-handle="axis:front-bust"]');
-    const grip = await handle.locator('.hit-area').boundingBox();
-    if (!grip) throw new Error('no grip');
-    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    const area = await handle.locator('.hit-area').boundingBox();
+    if (!area) throw new Error('no hit area');
+    const [x, y] = [area.x + area.width / 2, area.y + area.height / 2];
     const before = Number(await handle.getAttribute('aria-valuenow'));
     const { pxPerMm } = await seen(page);
     const session = await context.newCDPSession(page);
@@ -226,15 +226,15 @@ describe('the table in hand', () => {
       ['edge:top', 0, 12],
       ['node:top:centreFront', 0, 12],
     ] as const) {
-      const grip = page.locator(`[data-handle="${id}"] .mark`);
-      const box = await grip.boundingBox();
+      const mark = page.locator(`[data-handle="${id}"] .mark`);
+      const box = await mark.boundingBox();
       if (!box) throw new Error(`${id} is not on the table`);
       const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
       await press('Start', x, y);
       for (let i = 1; i <= 4; i += 1) await press('Move', x + (dx * i) / 4, y + (dy * i) / 4);
       const tooltip = await page.locator('.value-tooltip').boundingBox();
       const [held, waist] = [
-        await grip.boundingBox(),
+        await mark.boundingBox(),
         await page.locator('.level-waist').first().boundingBox(),
       ];
       if (!tooltip || !held || !waist) throw new Error(`nothing is said of ${id}`);
@@ -259,7 +259,7 @@ describe('the table in hand', () => {
     }
   });
 
-  it('takes the nearest of the grips that lie over each other under a finger', async () => {
+  it('takes the nearest of the handles whose hit areas overlap under a finger', async () => {
     const { page, context } = await visit('draft', { viewport: { width: 390, height: 844 }, hasTouch: true });
     const finger = await context.newCDPSession(page);
     for (const id of ['edge:top', 'node:top:centreFront']) {
@@ -313,9 +313,9 @@ describe('the table in hand', () => {
     await page.getByRole('button', { name: 'Save to compare' }).click();
     const compare = page.getByRole('button', { name: /^Compare with/ });
     await compare.click();
-    const ghost = page.locator('.draft-canvas .earlier-outlines');
+    const earlier = page.locator('.draft-canvas .earlier-outlines');
     // its first panel at centre front: the back moves along with the width of the blocks
-    const first = async (): Promise<string> => (await ghost.getAttribute('d'))?.split('Z')[0] ?? '';
+    const first = async (): Promise<string> => (await earlier.getAttribute('d'))?.split('Z')[0] ?? '';
     const drawn = await first();
     expect(drawn.length).toBeGreaterThan(100);
     const ease = page.getByRole('textbox', { name: 'Ease at the waist' });
@@ -324,10 +324,10 @@ describe('the table in hand', () => {
     expect(await first()).toBe(drawn);
     await page.reload();
     await compare.click();
-    await ghost.waitFor({ state: 'attached' });
+    await earlier.waitFor({ state: 'attached' });
     expect(await first()).toBe(drawn);
     await compare.click();
-    expect(await ghost.count()).toBe(0);
+    expect(await earlier.count()).toBe(0);
   });
 
   it('shows real size once the screen was measured', async () => {

@@ -22,19 +22,19 @@ function run(...events: PointersEvent[]) {
   });
 }
 
-describe('hands on the table', () => {
-  it('moves it with one finger from where that came down', () => {
+describe('pointers on the canvas', () => {
+  it('pan it with one pointer from where that came down', () => {
     const [, step] = run(event('down', 1, 100, 100), event('move', 1, 140, 90));
     expect(step?.panZoom).toEqual({ from: { x: 100, y: 100 }, to: { x: 140, y: 90 }, factor: 1 });
   });
 
-  it('leaves it alone under a click whose hand shakes', () => {
+  it('leave it alone under a click that moves a little', () => {
     const steps = run(event('down', 1, 100, 100), event('move', 1, 102, 101), event('up', 1, 102, 101));
     expect(steps.map(({ panZoom }) => panZoom)).toEqual([null, null, null]);
     expect(steps.at(-1)?.pointers).toEqual(NO_POINTERS);
   });
 
-  it('loses none of the travel that it waited for', () => {
+  it('lose none of the travel within the slack', () => {
     const steps = run(event('down', 1, 100, 100), event('move', 1, 103, 100), event('move', 1, 106, 100));
     expect(steps.at(-1)?.panZoom).toMatchObject({ from: { x: 100 }, to: { x: 106 } });
   });
@@ -54,7 +54,7 @@ describe('hands on the table', () => {
     expect(steps.at(-1)?.panZoom).toEqual({ from: { x: 200, y: 100 }, to: { x: 205, y: 100 }, factor: 1 });
   });
 
-  it('does not listen to a third finger or to one that never came down', () => {
+  it('ignore a third one and one that never came down', () => {
     const steps = run(
       event('down', 1, 0, 0),
       event('down', 2, 50, 0),
@@ -73,12 +73,12 @@ describe('hands on the table', () => {
 });
 
 describe('the wheel', () => {
-  it('draws nearer when turned away and back again by the same turn', () => {
+  it('zooms in when turned away and back again by the same turn', () => {
     expect(wheelFactor(-120, 0)).toBeGreaterThan(1);
     expect(wheelFactor(-120, 0) * wheelFactor(120, 0)).toBeCloseTo(1, 12);
   });
 
-  it('knows lines and pages, and never more than doubles in one turn', () => {
+  it('reads lines and pages, and never more than doubles the scale in one turn', () => {
     expect(wheelFactor(-3, 1)).toBeCloseTo(wheelFactor(-48, 0), 12);
     expect(wheelFactor(-1, 2)).toBeGreaterThan(wheelFactor(-1, 1));
     expect(wheelFactor(-1e9, 0)).toBe(2);

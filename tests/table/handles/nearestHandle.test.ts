@@ -14,8 +14,8 @@ const handles = handlesOf(made, DEFAULT_STYLE, layout, null).filter(
 /** 1.05 px for a mm, as on a small screen */
 const PX = 1 / 1.05;
 
-describe('a press on the table', () => {
-  it('takes the handle whose grip it is nearest to, however many lie there', () => {
+describe('a press on the canvas', () => {
+  it('takes the handle whose hit area has the nearest centre, however many overlap', () => {
     expect(handles.length).toBeGreaterThan(15);
     for (const handle of handles) {
       const at = { x: handle.at.x + hitAreaOffset(handle) * PX, y: handle.at.y };
