@@ -28,6 +28,16 @@ const EDGE_CODES = { topShape: 'top', hemShape: 'hem' } as const;
 /** On a shouldered block the top edge is neckline and armhole, and shoulder and nape set the rest of them. */
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
 
+/** The places at the head of a field of their own. */
+const NODE_HEADS: Readonly<Record<EdgeNodeName, string>> = {
+  centreFront: 'centre front',
+  bustLine: 'bust line',
+  sideFront: 'side-front',
+  underarm: 'underarm',
+  sideBack: 'side-back',
+  centreBack: 'centre back',
+};
+
 export function EdgeCard() {
   const { savedDraft } = useOpen();
   const { pieces } = useDraft();
@@ -118,7 +128,7 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
   const place = EDGE_NODE_WORDS[node];
   return (
     <div className="edge-node">
-      <span className="edge-node-name">{place.replace(/^the /, '')}</span>
+      <span className="edge-node-name">{NODE_HEADS[node]}</span>
       <LengthField
         compact={true}
         signed={true}
