@@ -118,6 +118,6 @@ function today(): string {
 /** An issue on one line: how grave, where, what. */
 export function issueLine(issue: Issue, { style }: FileStyle, { unit }: FileClient): string {
   const { piece, block, seam, level, wedge, field } = issue.at;
-  const place = [piece ?? seam ?? block, level, wedge].filter((part) => part !== undefined).join(' ');
+  const place = [piece?.id ?? seam?.id ?? block, level, wedge].filter((part) => part !== undefined).join(' ');
   return `${SEVERITY_IN_FILES[issue.severity]} ${place || (field ?? 'draft')}: ${issueSentence(issue, { unit, style })}\n`;
 }

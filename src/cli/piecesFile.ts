@@ -95,14 +95,20 @@ const issueOf = (issue: Issue, style: Style, unit: FileUnit) => ({
 /** How serious an issue is, as files and the error stream spell it. */
 export const SEVERITY_IN_FILES = { error: 'block', warn: 'warn', note: 'note' } as const;
 
-/** The half an issue stands on is called `hand` in files, since `side` is the id of a piece there. */
+/**
+ * Pieces and seams stand by their ids. The half an issue stands on is called `hand` in files, since `side` is the id of a
+ * piece there.
+ */
 function placeInFile(at: Issue['at']): Record<string, string> {
   return Object.fromEntries(
-    Object.entries(at).map(([part, name]) => [part === 'side' ? 'hand' : part, name]),
+    Object.entries(at).map(([part, place]) => [
+      part === 'side' ? 'hand' : part,
+      typeof place === 'string' ? place : place.id,
+    ]),
   );
 }
 
-const nameOf = ({ piece, edge }: EdgeReference): string => `${piece}/${edge}`;
+const nameOf = ({ piece, edge }: EdgeReference): string => `${piece.id}/${edge}`;
 
 const placeOf = ({ x, y }: Point): Place => [rounded(x), rounded(y)];
 

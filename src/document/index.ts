@@ -78,7 +78,7 @@ export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFault
 export { LEVEL_WORDS } from './messages/levels';
 export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
-export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './messages/pieces';
+export { edgeName, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
 export { EDGE_NODE_WORDS } from './messages/styleFields';

@@ -1,7 +1,7 @@
 // The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
 
-import { formatLength, LEVEL_WORDS, pieceLabelOf, type Unit } from '../../document';
-import { inches, SIDES } from '../../engine';
+import { formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
+import { inches } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces } from './bones';
 import type { EyeletRow } from './eyelets';
@@ -65,12 +65,12 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
   const all = worn.reduce((sum, [, count]) => sum + count, 0);
   return {
     heading: 'Cut',
-    lines: pieces.map(({ id, count, onFold, once }) => {
+    lines: pieces.map(({ piece, count, onFold, once }) => {
       const layered = once ? worn.slice(0, 1).map(([name]) => [name, 1] as const) : worn;
       const how = layered.map(([name, layer]) => `${count * layer} ${name}`).join(', ');
       const pair = onFold ? 'on the fold' : count === 2 ? 'a pair, one turned over' : '';
       return line(
-        pieceLabelOf(id),
+        pieceLabel(piece),
         count * (once ? Math.min(1, all) : all),
         null,
         [how, pair].filter((each) => each !== '').join('; '),
@@ -131,11 +131,11 @@ function betweenBindings(
 }
 
 function boneName({ place }: Bone, settings: MakingSettings, said: Said): string {
-  if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabelOf).join(' – ')}`;
+  if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabel).join(' – ')}`;
   if (place.kind === 'centreFront') return 'Centre front';
   const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
   const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
-  const side = SIDES.find((each) => place.piece.startsWith(`${each}-`));
+  const { side } = place.piece;
   return `Lacing, ${side ? `${side}, ` : ''}${where}, ${said(away)} from the edge`;
 }
 
@@ -152,7 +152,7 @@ function eyeletsSection(
       row.times === 2 ? 'Eyelets, two rows alike' : 'Eyelets, one row',
       row.times * row.points.length,
       null,
-      `${row.points.length} in each row on ${pieceLabelOf(row.piece)}, ${apart(row, said)}`,
+      `${row.points.length} in each row on ${pieceLabel(row.piece)}, ${apart(row, said)}`,
     ),
     line(
       'Eyelet centres',
