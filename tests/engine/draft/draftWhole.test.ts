@@ -76,6 +76,38 @@ describe('a body that differs left to right', () => {
     expect(sum).toBeCloseTo(waist?.sewnGirth ?? Number.NaN, 9);
   });
 
+  it('is the same whatever its wedges are called: an id is not read', () => {
+    const darted = (open: string, shut: string): Style => ({
+      ...DEFAULT_STYLE,
+      wedges: [
+        ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
+        { ...balancedWedge(open, 'front', 0.5, 2), upper: { from: 'bust', below: 25 } },
+        {
+          ...balancedWedge(shut, 'back', 0.6, 2),
+          upper: { from: 'bust', below: 25 },
+          lower: { from: 'waist', below: 80 },
+        },
+      ],
+    });
+    const [open, shut] = ['left-front-1/dart:side', 'right-/-band'];
+    const plain = draftWhole(MEAN_BODY, darted('one', 'two'), SIDES);
+    const odd = draftWhole(MEAN_BODY, darted(open, shut), SIDES);
+    expect(odd.pieces.map(({ id }) => id)).toEqual(plain.pieces.map(({ id }) => id));
+    expect(plain.proof.seams.map(({ seam }) => seam.id)).toContain('left-front-2/dart:one');
+    expect(odd.proof.seams.map(({ seam }) => seam.id)).toEqual(
+      plain.proof.seams.map(({ seam }) => seam.id.replace('one', open)),
+    );
+    expect(odd.proof.closedDarts.map(({ seam }) => seam.id)).toEqual(
+      (['left', 'right'] as const).map((side) => `${side}-back-2/dart:${shut}`),
+    );
+    expect(odd.proof.edges.map(({ seam }) => seam.id)).toEqual(
+      plain.proof.edges.map(({ seam }) => seam.id.replace('one', open)),
+    );
+    const edgesOf = ({ pieces }: Draft) =>
+      pieces.flatMap(({ edges }) => edges.map(({ mate, points }) => [mate, points]));
+    expect(edgesOf(odd)).toEqual(edgesOf(plain));
+  });
+
   it('says how far the centres differed before they were trued to each other', () => {
     const centre = made.proof.seams.find(({ seam }) => seam.id === 'front-centre');
     // From waist to top the right is 2 mm longer (its waist 8 mm lower, its bust 6), below the waist they are alike.
