@@ -64,6 +64,7 @@ export { writeStyle } from './files/writeStyle';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
 export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
+export { CUT } from './messages/cut';
 export {
   estimatedSentence,
   estimateWritten,
@@ -77,6 +78,7 @@ export { KEEPING } from './messages/keeping';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
 export { LEVEL_WORDS } from './messages/levels';
 export { MEASURE } from './messages/measure';
+export { MAKING } from './messages/making';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';

@@ -20,6 +20,7 @@ export interface MakingLine {
 }
 
 export interface MakingSection {
+  readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'cloth';
   readonly heading: string;
   readonly lines: readonly MakingLine[];
   /** What the figures go by. */
@@ -64,6 +65,7 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
   const worn = kinds.filter(([, count]) => count > 0);
   const all = worn.reduce((sum, [, count]) => sum + count, 0);
   return {
+    kind: 'pieces',
     heading: 'Cut',
     lines: pieces.map(({ piece, count, onFold, once }) => {
       const layered = once ? worn.slice(0, 1).map(([name]) => [name, 1] as const) : worn;
@@ -109,6 +111,7 @@ function bonesSection(list: MakingList, settings: MakingSettings, said: Said): M
       : `Bones are ${said(settings.channelSlack)} shorter than their channel (${SOURCES.channel})`;
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
+    kind: 'bones',
     heading: 'Bones',
     lines,
     remark: `${total} bones ${said(settings.boneWidth)} wide, in channels sewn ${said(casingWidthMm)} wide. ${rule}, then rounded down to ${said(settings.boneStep)}.`,
@@ -174,6 +177,7 @@ function eyeletsSection(
       ),
     );
   return {
+    kind: 'eyelets',
     heading: 'Lacing',
     lines,
     remark: `Centres ${said(settings.eyeletInset)} from the edge, at most ${said(settings.eyeletSpacing)} apart and ${said(settings.waistSpacing)} within ${said(settings.waistReach)} of the waist; the waist lies midway between two. Apart: ${SOURCES.eyeletSpacing}. From the edge: ${SOURCES.eyeletInset}.`,
@@ -196,6 +200,7 @@ const FASTENED: Readonly<Record<Fastening['place'], string>> = {
 function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSection {
   const step = unit === 'in' ? inches(1 / 8) : 1;
   return {
+    kind: 'fastenings',
     heading: 'Fastening',
     lines: fastenings.map(({ kind, place, edgeMm }) =>
       line(
@@ -218,6 +223,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
   const some = (item: string, mm: number, note: string): MakingLine[] =>
     mm > 0 ? [line(item, 1, roundedUp(mm, step), note)] : [];
   return {
+    kind: 'trimmings',
     heading: 'Binding, tape, casing',
     lines: [
       ...some(
@@ -237,6 +243,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
 function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
   const step = unit === 'in' ? inches(4.5) : 50;
   return {
+    kind: 'cloth',
     heading: 'Cloth for one layer',
     lines: cloth.map(({ widthMm, unit: sold, lay, lengthMm }) => {
       const item = `${formatLength(widthMm, sold, { withUnit: true })} wide`;
