@@ -39,10 +39,7 @@ export function MakingCard({ input }: { input: PlanInput }) {
     const failed = (): void => setOutcome('notCopied');
     // A page that is not secure has no clipboard.
     if (!navigator.clipboard) failed();
-    else
-      navigator.clipboard
-        .writeText(makingText(sections, names))
-        .then(() => setOutcome('copied'), failed);
+    else navigator.clipboard.writeText(makingText(sections, names)).then(() => setOutcome('copied'), failed);
   };
   if (sections.length === 0) return null;
   return (

@@ -188,9 +188,11 @@ export const CUT = catalogue({
     down: 'Square down',
     correct: 'Correct the next print',
     forget: 'Forget this printer',
-    nameMissing: 'Give the printer a name, so that its correction is found again.',
-    measureMissing: 'Type what the square measured, both across and down.',
-    tooFarOff:
-      'That is more than 10 % off: look whether the print was fitted to the page, and which square was measured.',
+    faults: {
+      nameMissing: 'Give the printer a name, so that its correction is found again.',
+      measureMissing: 'Type what the square measured, both across and down.',
+      tooFarOff:
+        'That is more than 10 % off: look whether the print was fitted to the page, and which square was measured.',
+    },
   },
 });
