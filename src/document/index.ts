@@ -56,7 +56,7 @@ export { setDiffering, setRightWedges, setSide } from './edit/sides';
 export { turnIntakeTo } from './edit/turnIntakeTo';
 export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
-export { isObject, kindOf, parseJson } from './files/json';
+export { kindOf, parseJson } from './files/json';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
@@ -64,6 +64,7 @@ export { writeStyle } from './files/writeStyle';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
 export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
+export { CLI } from './messages/cli';
 export { CUT } from './messages/cut';
 export {
   estimatedSentence,
@@ -73,6 +74,7 @@ export {
   unusualSentence,
 } from './messages/expected';
 export { FIELDS, GIRTHS, ISSUES } from './messages/fields';
+export { FILES } from './messages/files';
 export { issueSentence } from './messages/issues';
 export { KEEPING } from './messages/keeping';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
@@ -111,6 +113,7 @@ export {
 export { type Change, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
+export { isObject } from './model/isObject';
 export { readBook } from './model/readBook';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {
