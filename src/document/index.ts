@@ -63,8 +63,8 @@ export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
-export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
 export { CLI } from './messages/cli';
+export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
 export { CUT } from './messages/cut';
 export {
   estimatedSentence,
@@ -78,11 +78,11 @@ export { FILES } from './messages/files';
 export { issueSentence } from './messages/issues';
 export { KEEPING } from './messages/keeping';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
-export { LEVEL_WORDS } from './messages/levels';
-export { MEASURE } from './messages/measure';
+export { LEVEL_TITLES, LEVEL_WORDS } from './messages/levels';
 export { MAKING } from './messages/making';
+export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
-export { edgeName, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
+export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
 export { EDGE_NODE_WORDS } from './messages/styleFields';

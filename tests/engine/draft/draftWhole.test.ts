@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
   type BodySides,
+  balancedWedge,
   closeUpWhole,
   DEFAULT_STYLE,
+  type Draft,
   draft,
   draftWhole,
   edgesAt,
