@@ -38,22 +38,21 @@ export { type SmoothLine, xAt } from './geometry/smoothLine';
 export { edgesAt, innerEdge, outerEdge } from './pieces/edgeLookup';
 export type { EdgeNodePlace } from './pieces/edgeNodes';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './pieces/piece';
+export { checkStyle } from './style/checkStyle';
 export {
   balancedWedge,
   DEFAULT_STYLE,
   LEVEL_EDGE,
   USUAL_BAND_ABOVE,
-  USUAL_CUP,
+  USUAL_EXTRAS,
   USUAL_SHOULDERS,
 } from './style/defaultStyle';
-export { EXTRAS_SPANS, USUAL_EXTRAS } from './style/extrasSpans';
+export type { Field, Fields, NumberUnit } from './style/fields';
 export { openWidth } from './style/openings';
 export {
   type Allowances,
   BACK_CLOSURES,
   type Closure,
-  DART_LEVELS,
-  type DartPoint,
   EDGE_NODES,
   type EdgeNode,
   type EdgeNodeName,
@@ -63,15 +62,25 @@ export {
   LEAST_PANEL_MM,
   MOST_WEDGES,
   type Shoulders,
+  STYLE,
   type Style,
   TOP_LEVELS,
   type TopLevel,
-  type Wedge,
 } from './style/style';
 export { styleOfSide } from './style/styleOfSide';
-export { SHOULDERS_SPANS, STYLE_SPANS } from './style/styleSpans';
+export { type StylePath, styleSpan } from './style/styleSpans';
 export { turnsHemUp } from './style/turnedHem';
 export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
+export {
+  DART_LEVELS,
+  type DartPoint,
+  USUAL_CUP,
+  WEDGE_FIELDS,
+  WEDGE_IN_FILE,
+  type Wedge,
+  type WedgeKind,
+} from './style/wedgeFields';
+export { type DartEnd, isDart, kindFrom, POINTS_OF, withPoints } from './style/wedgeKind';
 export type { Issue, IssueCode, Severity } from './terms/issue';
 export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';

@@ -51,8 +51,8 @@ const CLOSED_TO: Readonly<Record<string, readonly string[]>> = { 'engine/checks'
 
 const MOST_LINES = 300;
 
-/** Packages the engine may use: arithmetic on paths, and nothing that knows of a screen, a clock or a disk. */
-const ENGINE_PACKAGES: readonly string[] = ['clipper2-ts'];
+/** Packages the engine may use: arithmetic on paths and the style's schema, nothing that knows of a screen, a clock or a disk. */
+const ENGINE_PACKAGES: readonly string[] = ['clipper2-ts', 'zod'];
 
 const ENGINE_ABSENT: readonly string[] = [
   'Date',

@@ -1,7 +1,8 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
 import { at, numberAt } from '../geometry/lists';
-import { LEAST_PANEL_MM, type Style, type Wedge } from '../style/style';
+import { LEAST_PANEL_MM, type Style } from '../style/style';
+import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
 import { type Extent, extentOf, isThrough, reaches } from './extent';
 import type { Level } from './levels';

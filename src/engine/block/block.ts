@@ -3,7 +3,8 @@
 import type { Body } from '../body/body';
 import { type SmoothLine, smoothLine } from '../geometry/smoothLine';
 import { openAt } from '../style/openings';
-import type { Style, Wedge } from '../style/style';
+import type { Style } from '../style/style';
+import type { Wedge } from '../style/wedgeFields';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
 import { onCentre, sizeWedges } from './balance';

@@ -2,7 +2,9 @@
 
 import { at, numberAt } from '../geometry/lists';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
-import type { DartPoint, Style, Wedge } from '../style/style';
+import type { Style } from '../style/style';
+import type { DartPoint, Wedge } from '../style/wedgeFields';
+import { isDart } from '../style/wedgeKind';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
 import type { Level } from './levels';
@@ -13,13 +15,10 @@ export interface Extent {
   readonly lower: number | null;
 }
 
-/** Whether a wedge ends within a panel. One on the centre line shapes that line and runs through. */
-export const isDart = (wedge: Wedge): boolean =>
-  wedge.station > -1 && (wedge.upper !== undefined || wedge.lower !== undefined);
-
-/** The run of a wedge that parts two panels. */
+/** The extent of a wedge that parts two panels. */
 export const THROUGH: Extent = { upper: null, lower: null };
 
+/** Whether an extent is a wedge's that parts two panels; what a style asks for is told by the wedge's kind. */
 export const isThrough = ({ upper, lower }: Extent): boolean => upper === null && lower === null;
 
 /** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */

@@ -5,10 +5,10 @@ import type { Body } from '../body/body';
 import type { Point } from '../geometry/point';
 import { openAt } from '../style/openings';
 import type { Shoulders, Style } from '../style/style';
+import { isDart } from '../style/wedgeKind';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
 import { inches } from '../terms/units';
-import { isDart } from './extent';
 import type { Level } from './levels';
 
 /** A block's shoulder with its wedge sewn up; x from the block's centre edge, y down from the shoulder level, mm. */

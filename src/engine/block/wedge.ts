@@ -1,7 +1,7 @@
 // A wedge as it is drawn on its block: its axis, what it takes at every height, and so its legs.
 
 import { combine, type SmoothLine, smoothLine, straightDown, xAt } from '../geometry/smoothLine';
-import type { Wedge } from '../style/style';
+import type { Wedge } from '../style/wedgeFields';
 import type { LevelName } from '../terms/names';
 import { onCentre } from './balance';
 import { closedLegs, foldBetween } from './closedDart';

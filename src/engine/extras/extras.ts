@@ -6,7 +6,7 @@ import type { Point } from '../geometry/point';
 import { longEdgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Piece } from '../pieces/piece';
 import { rightSideUp } from '../pieces/rightSideUp';
-import type { EXTRAS_SPANS } from '../style/extrasSpans';
+import type { StylePath } from '../style/styleSpans';
 import type { Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { identifyPiece, type PieceIdentity } from '../terms/identity';
@@ -81,7 +81,7 @@ function modestyOf(style: Style, left: LacedEdge, right: LacedEdge): Cut[] {
   const width = closure.lacingGap + 2 * (asked?.overlap ?? 0);
   if (!asked || width <= 0) return [];
   const shape = modestyShape(left, right, closure.lacingGap, asked.overlap);
-  if (!shape) return [noRoom('modesty.overlap', left.block)];
+  if (!shape) return [noRoom('extras.modesty.overlap', left.block)];
   const edges = [
     freeEdge('inner', 'seam', allowances.seam, shape.left),
     freeEdge('hem', 'hem', allowances.hem, shape.hem),
@@ -95,7 +95,7 @@ function facingOf(style: Style, laced: LacedEdge): Cut[] {
   const { allowances, extras } = style;
   if (!extras?.facing) return [];
   const shape = facingShape(laced, extras.facing.width);
-  if (!shape) return [noRoom('facing.width', laced.block)];
+  if (!shape) return [noRoom('extras.facing.width', laced.block)];
   const along = (role: Edge['role']): number =>
     role === 'shoulder' ? allowances.seam : role === 'hem' ? allowances.hem : allowances.top;
   const edges = [
@@ -132,9 +132,9 @@ function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
   return [cut(identifyPiece('strap', 'front'), 2, edges, [], false)];
 }
 
-const noRoom = (field: keyof typeof EXTRAS_SPANS, block: BlockName): Cut => ({
+const noRoom = (field: StylePath & `extras.${string}`, block: BlockName): Cut => ({
   piece: null,
-  issues: [issue('extraHasNoRoom', 'warn', { field: `extras.${field}`, block })],
+  issues: [issue('extraHasNoRoom', 'warn', { field, block })],
 });
 
 function cut(

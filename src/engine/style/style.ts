@@ -1,158 +1,161 @@
-// What a style asks for.
+// What a style asks for: the one description that its type, its check, its stored form, style files and the limits of
+// form fields and handles come from. Lengths are in mm, from the least to the most a draft can carry; what is usual is common
+// practice without a source, each an editable default; front shares are from memory.
 
-import type { BlockName, PerLevel } from '../terms/names';
-
-/** The levels every draft has; a dart's point is placed from one of them. */
-export const DART_LEVELS = ['bust', 'waist', 'hip'] as const;
-
-/** Where a dart ends within its panel: so far below (+) or above (−) a level, mm. */
-export interface DartPoint {
-  readonly from: (typeof DART_LEVELS)[number];
-  readonly below: number;
-}
-
-/**
- * Cloth taken out between two legs. From top edge to hem it parts two panels; with a point at one end it is an open dart,
- * with a point at both a closed one. On the centre line it always runs through.
- */
-export interface Wedge {
-  readonly id: string;
-  readonly block: BlockName;
-  /**
-   * Where its axis stands: −1 on the centre line, 0 on the bust-point line, +1 at the side seam.
-   * One number for all levels keeps the axis on one line of the body; `stationAt` bends it at single levels.
-   */
-  readonly station: number;
-  readonly stationAt: Partial<PerLevel>;
-  /** `balanced`: the engine sizes it from the girths. `hand`: `intake` holds, and the balanced ones work round it. */
-  readonly sizing: 'balanced' | 'manual';
-  /** Intake per level in mm, never negative; read when sized by hand, a level left out has none. */
-  readonly intake: Partial<PerLevel>;
-  /**
-   * Fullness of the cup: what the wedge takes `below` mm under the bust line, instead of what the levels on both sides
-   * would make it. Less leaves more room under the bust point. Left out where it does not lie between two levels.
-   */
-  readonly cup?: { readonly below: number; readonly intake: number };
-  /** The dart's point towards the top edge; left out, the wedge reaches it. */
-  readonly upper?: DartPoint;
-  /** The dart's point towards the hem; left out, the wedge reaches it. */
-  readonly lower?: DartPoint;
-  /** Its part of what balancing has to place on this block, against the other wedges' weights. */
-  readonly weight: number;
-}
-
-/** Where top edge and hem are given a height, from centre front round to centre back. */
-export const EDGE_NODES = [
-  'centreFront',
-  'bustLine',
-  'sideFront',
-  'underarm',
-  'sideBack',
-  'centreBack',
-] as const;
-export type EdgeNodeName = (typeof EDGE_NODES)[number];
-
-export interface EdgeNode {
-  /** Beyond the level edge, mm: upwards at the top, downwards at the hem; negative the other way. */
-  readonly beyond: number;
-  /** `smooth`: the edge runs on, and meets a centre line square. `corner`: it may turn there. */
-  readonly kind: 'smooth' | 'corner';
-}
-
-export type EdgeShape = Readonly<Record<EdgeNodeName, EdgeNode>>;
-
-export const FRONT_CLOSURES = ['seam', 'fold', 'busk', 'lacing', 'hooks', 'zip'] as const;
-export const BACK_CLOSURES = ['lacing', 'hooks', 'zip', 'seam', 'fold'] as const;
-
-export interface Closure {
-  /**
-   * What is at centre front and at centre back. `fold`: cut on the fold. `seam`: joined. `busk`: opens along two straight
-   * steels. `lacing`, `hooks`, `zip`: opens so; only a lacing is left open by a gap.
-   */
-  readonly front: (typeof FRONT_CLOSURES)[number];
-  readonly back: (typeof BACK_CLOSURES)[number];
-  /** Width left open at each laced centre, mm. */
-  readonly lacingGap: number;
-  /** One side seam opens with a zip. */
-  readonly sideZip?: boolean;
-}
-
-/** Seam allowance per kind of edge, mm. */
-export interface Allowances {
-  readonly seam: number;
-  /** The front and back side seam. */
-  readonly side: number;
-  readonly top: number;
-  readonly hem: number;
-  /** Centre front (where not on a fold) and centre back. */
-  readonly centre: number;
-}
-
-/** Pieces beside the panels; what is left out is not cut. Lengths in mm. */
-export interface Extras {
-  /** Behind the gap of each lacing, lying under the garment by `overlap` on either side. */
-  readonly modesty?: { readonly overlap: number };
-  /** A strip behind each laced edge. */
-  readonly facing?: { readonly width: number };
-  /** A pair, doubled; `width` is the finished one. */
-  readonly straps?: { readonly length: number; readonly width: number };
-}
+import { inches } from '../terms/units';
+import {
+  choice,
+  type DataOf,
+  everyLevel,
+  type Fields,
+  flag,
+  group,
+  length,
+  main,
+  optional,
+  type Span,
+  share,
+} from './fields';
+import { wedgeList } from './wedgeFields';
 
 /** The lines a top edge may be measured from: a bodice's, an under-bust corset's, a cincher's. */
 export const TOP_LEVELS = ['overBust', 'underBust', 'waist'] as const;
 export type TopLevel = (typeof TOP_LEVELS)[number];
 
+export const FRONT_CLOSURES = ['seam', 'fold', 'busk', 'lacing', 'hooks', 'zip'] as const;
+export const BACK_CLOSURES = ['lacing', 'hooks', 'zip', 'seam', 'fold'] as const;
+
+const edgeNode = group({
+  /** Beyond the level edge: upwards at the top, downwards at the hem; negative the other way. */
+  beyond: main(length([-400, 400], 0)),
+  /** `smooth`: the edge runs on, and meets a centre line square. `corner`: it may turn there. */
+  kind: choice(['smooth', 'corner']),
+});
+
+/** How an edge leaves the level, at its places from centre front round to centre back. */
+const edgeShape = group({
+  centreFront: edgeNode,
+  bustLine: edgeNode,
+  sideFront: edgeNode,
+  underarm: edgeNode,
+  sideBack: edgeNode,
+  centreBack: edgeNode,
+});
+
+const closure = group({
+  /** Width left open at each laced centre. */
+  lacingGap: length([0, 300], inches(2)),
+  /**
+   * What is at centre front and at centre back. `fold`: cut on the fold. `seam`: joined. `busk`: opens along two straight
+   * steels. `lacing`, `hooks`, `zip`: opens so; only a lacing is left open by a gap.
+   */
+  front: choice(FRONT_CLOSURES),
+  back: choice(BACK_CLOSURES),
+  /** One side seam opens with a zip. */
+  sideZip: optional(flag()),
+});
+
 /** What a shouldered block has above the over-bust line. */
-export interface Shoulders {
-  /** The shoulder's tip lies so far below the neck point, mm. */
-  readonly drop: number;
-  /** The armhole goes in by so much at half its depth, mm. */
-  readonly armholeIn: number;
-  /** What the wedge that ends at mid-shoulder takes there, mm. */
-  readonly intake: Readonly<Record<BlockName, number>>;
+const shoulders = group({
+  /** The shoulder's tip lies so far below the neck point. */
+  drop: length([0, 80], inches(1)),
+  /** The armhole goes in by so much at half its depth. */
+  armholeIn: length([0, 40], inches(0.5)),
   /**
    * The block is cut off along its strapless top edge, and what lies above is an off-shoulder band. At centre front and
-   * centre back it stands so far above that edge, mm. Left out, the panels run up to the shoulder.
+   * centre back it stands so far above that edge. Left out, the panels run up to the shoulder.
    */
-  readonly bandAbove?: number;
-}
+  bandAbove: optional(length([10, 150], inches(1.5))),
+  /** What the wedge that ends at mid-shoulder takes there. */
+  intake: group({ front: length([0, 60], inches(0.5)), back: length([0, 60], inches(0.25)) }),
+});
 
-/** What is drafted, whoever wears it. Lengths in mm, shares as fractions. */
-export interface Style {
+const ALLOWANCE: Span = [0, 100];
+
+/** Seam allowance per kind of edge. */
+const allowances = group({
+  seam: length(ALLOWANCE, inches(0.5)),
+  /** The front and back side seam. */
+  side: length(ALLOWANCE, inches(1)),
+  top: length(ALLOWANCE, inches(0.5)),
+  hem: length(ALLOWANCE, inches(0.5)),
+  /** Centre front (where not on a fold) and centre back. */
+  centre: length(ALLOWANCE, inches(1)),
+});
+
+/** Pieces beside the panels; what is left out is not cut. */
+const extras = group({
+  /** Behind the gap of each lacing, lying under the garment by `overlap` on either side. */
+  modesty: optional(group({ overlap: length([0, 150], inches(2)) })),
+  /** A strip behind each laced edge. */
+  facing: optional(group({ width: length([10, 200], inches(2)) })),
+  /** A pair, doubled; `width` is the finished one. */
+  straps: optional(group({ length: length([50, 1500], inches(16)), width: length([5, 150], inches(1)) })),
+});
+
+/** What is drafted, whoever wears it. A check reports issues in the order of the fields, those of wedges last. */
+export const STYLE = group({
   /** What the sewn garment measures more (+) or less (−) than the body, whole girth. */
-  readonly ease: PerLevel;
+  ease: everyLevel('length', [-600, 600], {
+    overBust: 0,
+    bust: 0,
+    underBust: 0,
+    waist: -inches(2),
+    highHip: 0,
+    hip: 0,
+  }),
   /** The front's part of each girth. */
-  readonly frontShare: PerLevel;
+  frontShare: everyLevel('share', [0.2, 0.8], {
+    overBust: 0.515,
+    bust: 0.53,
+    underBust: 0.515,
+    waist: 0.51,
+    highHip: 0.5,
+    hip: 0.49,
+  }),
   /** Over-bust line above the bust line. */
-  readonly overBustAbove: number;
-  /** The line the top edge is measured from. */
-  readonly topFrom: TopLevel;
-  /** Level top edge above (+) or below (−) that line. */
-  readonly topAbove: number;
+  overBustAbove: length([15, 150], inches(2)),
+  /** Level top edge above (+) or below (−) the line it is measured from. */
+  topAbove: length([-600, 200], 0),
   /** Level hem below (+) or above (−) the waist line. */
-  readonly hemBelow: number;
-  /** How top edge and hem leave the level. */
-  readonly topShape: EdgeShape;
-  readonly hemShape: EdgeShape;
-  readonly closure: Closure;
+  hemBelow: length([-400, 800], inches(4)),
+  /** The line the top edge is measured from. */
+  topFrom: choice(TOP_LEVELS),
+  topShape: edgeShape,
+  hemShape: edgeShape,
+  closure,
   /** The outermost front and back panel are cut in one; the seams beside them take the shaping of the side seam. */
-  readonly joinedSide?: boolean;
-  /** Neckline, shoulders and armhole instead of a strapless top edge; left out, there are none. */
-  readonly shoulders?: Shoulders;
-  readonly wedges: readonly Wedge[];
-  readonly balance: {
-    /** Part of the suppression the side seam takes. */
-    readonly sideShare: number;
-    /** The most one balanced wedge takes at a level. */
-    readonly cap: number;
-  };
-  readonly allowances: Allowances;
+  joinedSide: optional(flag()),
   /** The hem is turned up: at its ends the allowance is cut to lie on the seam allowances. Left out, it is bound or faced. */
-  readonly turnedHem?: boolean;
-  readonly extras?: Extras;
+  turnedHem: optional(flag()),
+  /** Neckline, shoulders and armhole instead of a strapless top edge; left out, there are none. */
+  shoulders: optional(shoulders),
+  balance: group({
+    /** Part of the suppression the side seam takes. */
+    sideShare: share([0, 1], 0.22),
+    /** The most one balanced wedge takes at a level. */
+    cap: length([0, 300], inches(2.25)),
+  }),
+  allowances,
+  extras: optional(extras),
+  wedges: wedgeList,
   /** The wedges of the right half, where they are not those of the left; ids are told apart from `wedges`. */
-  readonly rightWedges?: readonly Wedge[];
-}
+  rightWedges: optional(wedgeList),
+});
+
+export type Style = DataOf<typeof STYLE>;
+export type EdgeShape = DataOf<typeof edgeShape>;
+export type EdgeNode = DataOf<typeof edgeNode>;
+export type EdgeNodeName = keyof EdgeShape;
+export type Closure = DataOf<typeof closure>;
+export type Allowances = DataOf<typeof allowances>;
+export type Shoulders = DataOf<typeof shoulders>;
+export type Extras = DataOf<typeof extras>;
+
+const namesOf = <Parts extends Fields>(of: { readonly fields: Parts }): (keyof Parts)[] => Object.keys(of.fields);
+
+/** Where top edge and hem are given a height, from centre front round to centre back. */
+export const EDGE_NODES: readonly EdgeNodeName[] = namesOf(edgeShape);
 
 /** The most wedges a block may have. */
 export const MOST_WEDGES = 6;

@@ -1,0 +1,84 @@
+// What a wedge asks for, by where it ends.
+
+import { inches } from '../terms/units';
+import {
+  absent,
+  choice,
+  type DataOf,
+  group,
+  length,
+  listOf,
+  optional,
+  type Span,
+  share,
+  someLevels,
+  text,
+  usualOf,
+} from './fields';
+
+/** The levels every draft has; a dart's point is placed from one of them. */
+export const DART_LEVELS = ['bust', 'waist', 'hip'] as const;
+
+/** −1 on the centre line, 0 on the bust-point line, +1 at the side seam. */
+const STATION: Span = [-1, 1];
+
+/** Where a dart ends within its panel: so far below (+) or above (−) a level, mm. */
+const point = group({ below: length([-400, 400], 0), from: choice(DART_LEVELS, 'waist') });
+
+/**
+ * Fullness of the cup: what the wedge takes `below` mm under the bust line, instead of what the levels on both sides would
+ * make it. Less leaves more room under the bust point. Nothing comes of it where it does not lie between two levels.
+ */
+const cup = group({ below: length([5, 150], inches(1)), intake: length([0, 100], 0) });
+
+const OWN = {
+  /** A wedge is known by its id on whichever side it is. */
+  id: text(),
+  block: choice(['front', 'back']),
+  /** `balanced`: the engine sizes it from the girths. `manual`: `intake` holds, and the balanced ones work round it. */
+  sizing: choice(['balanced', 'manual']),
+  /** Where its axis stands. One number for all levels keeps the axis on one line of the body. */
+  station: share(STATION, 0),
+  /** Its part of what balancing has to place on this block, against the other wedges' weights. */
+  weight: share([0.01, 100], 1),
+  cup: optional(cup),
+} as const;
+
+/** Bends the axis at single levels. */
+const stationAt = someLevels('share', STATION);
+
+/** Intake per level, mm; read when sized by hand, a level left out has none. A dart is sewn shut and adds no cloth. */
+const dartIntake = someLevels('length', [0, 300]);
+
+/** As a dart's; a wedge that parts two panels may add cloth as a gore does, which is less than nothing. */
+const wedgeIntake = someLevels('length', [-200, 300]);
+
+/**
+ * A wedge is cloth taken out between two legs. One that runs through from top edge to hem parts two panels; one on the
+ * centre line always runs through. With a point at one end it is an open dart, with a point at both a closed one.
+ * `upper` is the point towards the top edge, `lower` the one towards the hem.
+ */
+export const WEDGE_FIELDS = {
+  through: group({ ...OWN, upper: absent(), lower: absent(), stationAt, intake: wedgeIntake }),
+  openAtHem: group({ ...OWN, upper: point, lower: absent(), stationAt, intake: dartIntake }),
+  openAtTop: group({ ...OWN, upper: absent(), lower: point, stationAt, intake: dartIntake }),
+  closed: group({ ...OWN, upper: point, lower: point, stationAt, intake: dartIntake }),
+} as const;
+
+/** A wedge as a style file has it: its kind is not written but follows from its points. */
+export const WEDGE_IN_FILE = group({
+  ...OWN,
+  stationAt,
+  intake: wedgeIntake,
+  upper: optional(point),
+  lower: optional(point),
+});
+
+export const wedgeList = listOf(WEDGE_FIELDS);
+
+export type Wedge = DataOf<typeof wedgeList>[number];
+export type WedgeKind = keyof typeof WEDGE_FIELDS;
+export type DartPoint = DataOf<typeof point>;
+
+/** Where the shaping of a bust wedge begins when its cup is to be full: about an inch below the bust point. */
+export const USUAL_CUP = usualOf(cup);
