@@ -28,14 +28,12 @@ export {
   setTurnedHem,
 } from './edit/commands';
 export {
-  type DartEnd,
   type DartSpace,
   dartSpace,
-  endsOf,
   setDartPoint,
   setEnds,
   setJoinedSide,
-  WEDGE_ENDS,
+  WEDGE_KINDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './edit/measurementEdits';
@@ -62,7 +60,7 @@ export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
 export { changeSentence } from './messages/changes';
-export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
+export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/choices';
 export { CLI } from './messages/cli';
 export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
 export { CUT } from './messages/cut';
@@ -110,7 +108,7 @@ export {
   type SavedDraft,
   type Unit,
 } from './model/book';
-export { type Change, sameChange } from './model/change';
+export { type Change, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';

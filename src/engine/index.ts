@@ -47,7 +47,7 @@ export {
   USUAL_EXTRAS,
   USUAL_SHOULDERS,
 } from './style/defaultStyle';
-export type { Field, Fields, NumberUnit } from './style/fields';
+export type { DataOf, Field, Fields, NumberUnit } from './style/fields';
 export { openWidth } from './style/openings';
 export {
   type Allowances,
@@ -68,9 +68,8 @@ export {
   type TopLevel,
 } from './style/style';
 export { styleOfSide } from './style/styleOfSide';
-export { type StylePath, styleSpan } from './style/styleSpans';
+export { type StylePath, styleSpan, wedgeSpan } from './style/styleSpans';
 export { turnsHemUp } from './style/turnedHem';
-export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
 export {
   DART_LEVELS,
   type DartPoint,
@@ -81,6 +80,7 @@ export {
   type WedgeKind,
 } from './style/wedgeFields';
 export { type DartEnd, isDart, kindFrom, POINTS_OF, withPoints } from './style/wedgeKind';
+export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
 export type { Issue, IssueCode, Severity } from './terms/issue';
 export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';

@@ -18,6 +18,7 @@ const RICHEST: Style = {
     [-0.7, -0.4, 0, 0.3, 0.55, 0.8].map(
       (station, i): Wedge => ({
         id: `${block}-${i}`,
+        kind: 'through',
         block,
         station,
         stationAt: {},

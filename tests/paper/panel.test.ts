@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
-import { type Style, USUAL_SHOULDERS } from '../../src/engine';
+import { type Style, USUAL_SHOULDERS, withPoints } from '../../src/engine';
 import { identifyPiece } from '../../src/engine/terms/identity';
 import { layOut, type PlacedPanel, patternPdf, planProjected } from '../../src/paper';
 import { boxOfText, cornersOf } from '../../src/paper/panel/textBlock';
@@ -33,9 +33,10 @@ const DARTED: Style = {
   wedges: style.wedges.map((wedge) => {
     if (wedge.station !== 0) return wedge;
     const upper = { from: 'bust', below: 25 } as const;
-    return wedge.block === 'front'
-      ? { ...wedge, upper }
-      : { ...wedge, upper, lower: { from: 'waist', below: 60 } as const };
+    return withPoints(
+      wedge,
+      wedge.block === 'front' ? { upper } : { upper, lower: { from: 'waist', below: 60 } },
+    );
   }),
 };
 

@@ -212,6 +212,7 @@ describe('absurd styles', () => {
     for (const station of [-1, 0.3]) {
       const twins = ['one', 'two'].map((id) => ({
         id,
+        kind: 'through' as const,
         block: 'front' as const,
         station,
         stationAt: {},

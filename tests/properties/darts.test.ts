@@ -9,6 +9,7 @@ import {
   draft,
   type Style,
   type Wedge,
+  withPoints,
 } from '../../src/engine';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
@@ -25,10 +26,8 @@ interface Ends {
   readonly lower?: DartPoint;
 }
 
-const dart = (id: string, block: BlockName, station: number, ends: Ends): Wedge => ({
-  ...balancedWedge(id, block, station, 2),
-  ...ends,
-});
+const dart = (id: string, block: BlockName, station: number, ends: Ends): Wedge =>
+  withPoints(balancedWedge(id, block, station, 2), ends);
 
 const byHand = (wedge: Wedge, intake: Wedge['intake']): Wedge => ({ ...wedge, sizing: 'manual', intake });
 

@@ -13,6 +13,7 @@ import {
   type Shoulders,
   type Style,
   type Wedge,
+  withPoints,
 } from '../../src/engine';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
@@ -37,11 +38,11 @@ const SHOULDERS: Shoulders = {
   intake: { front: inches(0.5), back: 6 },
 };
 
-const dart = (id: string, block: BlockName, station: number): Wedge => ({
-  ...balancedWedge(id, block, station, 2),
-  upper: { from: 'bust', below: 30 },
-  lower: { from: 'waist', below: 80 },
-});
+const dart = (id: string, block: BlockName, station: number): Wedge =>
+  withPoints(balancedWedge(id, block, station, 2), {
+    upper: { from: 'bust', below: 30 },
+    lower: { from: 'waist', below: 80 },
+  });
 
 const HOOKED = { ...DEFAULT_STYLE.closure, back: 'hooks', lacingGap: 0 } as const;
 

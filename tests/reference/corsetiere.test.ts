@@ -89,6 +89,7 @@ const STYLE: Style = {
   wedges: [
     {
       id: 'gore',
+      kind: 'through',
       block: 'front',
       station: station('bust'),
       stationAt: perLevel(station),

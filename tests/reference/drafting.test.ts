@@ -32,6 +32,7 @@ const byHand = (
   block: Wedge['block'] = 'front',
 ): Wedge => ({
   id,
+  kind: 'through',
   block,
   station,
   stationAt: {},

@@ -65,7 +65,7 @@ export function expectedPieces(style: Style): string[] {
   const [front, back] = (['front', 'back'] as const).map((block) => {
     const wedges = style.wedges.filter((wedge) => wedge.block === block);
     const centre = wedges.some(({ station }) => station === -1) ? 1 : 0;
-    const through = wedges.filter(({ station, upper, lower }) => station === -1 || !(upper || lower));
+    const through = wedges.filter(({ kind }) => kind === 'through');
     return Array.from({ length: through.length - centre + 1 }, (_, i) => `${block}-${i + 1}`);
   }) as [string[], string[]];
   return style.joinedSide ? [...front.slice(0, -1), 'side', ...back.slice(0, -1)] : [...front, ...back];

@@ -76,6 +76,7 @@ function wedgesOf(random: Random, block: BlockName, wild: boolean): Wedge[] {
     const most = wild ? pick(random, [10, 60, 300]) : 34 - 4 * count;
     return {
       id: `${block}-${i}`,
+      kind: 'through',
       block,
       station,
       ...(block === 'front' && chance(random, 0.25)

@@ -1,7 +1,7 @@
 // The card of the seam allowances: one number for each kind of edge, and whether the hem is turned up.
 
 import { CUT, changeStyle, setTurnedHem } from '../../document';
-import { type Allowances, STYLE_SPANS } from '../../engine';
+import { type Allowances, styleSpan } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
@@ -26,7 +26,7 @@ export function AllowanceCard() {
           <LengthField
             key={edge}
             label={label}
-            span={STYLE_SPANS.allowance}
+            span={styleSpan(`allowances.${edge}`)}
             value={savedDraft.style.allowances[edge]}
             unit={client.unit}
             remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}

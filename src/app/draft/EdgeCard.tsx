@@ -11,7 +11,7 @@ import {
   setEdgeNode,
   TOP_EDGES,
 } from '../../document';
-import { EDGE_NODES, type EdgeNodeName, STYLE_SPANS, TOP_LEVELS, type TopLevel } from '../../engine';
+import { EDGE_NODES, type EdgeNodeName, styleSpan, TOP_LEVELS, type TopLevel } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
@@ -132,7 +132,7 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
       <LengthField
         compact={true}
         signed={true}
-        span={STYLE_SPANS.edgeNode}
+        span={styleSpan(`${edge}.${node}.beyond`)}
         label={`${title} at ${place}`}
         value={beyond}
         unit={client.unit}

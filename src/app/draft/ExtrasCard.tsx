@@ -1,7 +1,7 @@
 // Pieces beside the panels: modesty panel, facings and straps, each asked for by a tick and given its measures.
 
-import { changeStyle, setExtra } from '../../document';
-import { EXTRAS_SPANS, type Extras, USUAL_EXTRAS } from '../../engine';
+import { changeStyle, type ExtraLengthPath, setExtra } from '../../document';
+import { type Extras, styleSpan, USUAL_EXTRAS } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
@@ -14,7 +14,7 @@ interface Part {
   readonly laced: boolean;
   readonly fields: readonly {
     readonly field: string;
-    readonly path: keyof typeof EXTRAS_SPANS;
+    readonly path: ExtraLengthPath;
     readonly label: string;
     readonly hint: string;
   }[];
@@ -27,7 +27,7 @@ const MODESTY: Part = {
   fields: [
     {
       field: 'overlap',
-      path: 'modesty.overlap',
+      path: 'extras.modesty.overlap',
       label: 'Overlap',
       hint: 'under each laced edge; its ends follow top edge and hem',
     },
@@ -40,7 +40,7 @@ const FACING: Part = {
   fields: [
     {
       field: 'width',
-      path: 'facing.width',
+      path: 'extras.facing.width',
       label: 'Facing width',
       hint: 'behind each laced edge, cut to its run',
     },
@@ -51,8 +51,13 @@ const STRAPS: Part = {
   label: 'Straps',
   laced: false,
   fields: [
-    { field: 'length', path: 'straps.length', label: 'Strap length', hint: 'between the seams' },
-    { field: 'width', path: 'straps.width', label: 'Strap width', hint: 'finished; it is cut doubled' },
+    { field: 'length', path: 'extras.straps.length', label: 'Strap length', hint: 'between the seams' },
+    {
+      field: 'width',
+      path: 'extras.straps.width',
+      label: 'Strap width',
+      hint: 'finished; it is cut doubled',
+    },
   ],
 };
 
@@ -100,10 +105,10 @@ function ExtraFields({ part }: { part: Part }) {
               key={field}
               label={title}
               hint={hint}
-              span={EXTRAS_SPANS[path]}
+              span={styleSpan(path)}
               value={asked[field] ?? null}
               unit={client.unit}
-              remarks={issues.filter(({ at }) => at.field === `extras.${path}`).map(sentence)}
+              remarks={issues.filter(({ at }) => at.field === path).map(sentence)}
               onShow={(mm) =>
                 show((book) =>
                   changeStyle(book, (style) =>

@@ -6,8 +6,8 @@ import {
   type BlockName,
   type Closure,
   FRONT_CLOSURES,
-  STYLE_SPANS,
   type Style,
+  styleSpan,
 } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
@@ -24,13 +24,6 @@ const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>
   zip: 'Zip',
 };
 
-/** What the draft can take at each field, mm. */
-const SPANS = {
-  topAbove: STYLE_SPANS.topAbove,
-  hemBelow: STYLE_SPANS.hemBelow,
-  'closure.lacingGap': STYLE_SPANS.lacingGap,
-} as const;
-
 export function GarmentCard() {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
@@ -43,7 +36,7 @@ export function GarmentCard() {
     issues.filter((issue) => issue.at.field === field).map(sentence);
   const length = (
     label: string,
-    field: keyof typeof SPANS,
+    field: 'topAbove' | 'hemBelow' | 'closure.lacingGap',
     value: number,
     signed: boolean,
     set: (style: Style, mm: number) => Style,
@@ -53,7 +46,7 @@ export function GarmentCard() {
       label={label}
       value={value}
       signed={signed}
-      span={SPANS[field]}
+      span={styleSpan(field)}
       unit={client.unit}
       hint={hint}
       remarks={remarksAt(field)}

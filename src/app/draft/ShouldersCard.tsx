@@ -17,7 +17,7 @@ import {
   topFromOverBust,
   wedgeRunsUp,
 } from '../../document';
-import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Side, type Style } from '../../engine';
+import { type BlockName, type Draft, type Issue, type Side, type Style, styleSpan } from '../../engine';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useSide } from '../store/sideContext';
@@ -206,7 +206,7 @@ function NumberField({ number }: { number: NumberWords }) {
       <LengthField
         compact={true}
         label={called}
-        span={SHOULDERS_SPANS[name]}
+        span={styleSpan(`shoulders.${name}`)}
         value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}
         unit={client.unit}
         remarks={remarks}

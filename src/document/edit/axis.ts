@@ -1,7 +1,15 @@
 // Bending the axis of a wedge, level by level, and slanting that of a closed dart, which is straight from point to point.
 
-import { type Block, type Draft, type Style, stationOf, stationX, type Wedge, xAt } from '../../engine';
-import type { DartEnd } from './darts';
+import {
+  type Block,
+  type DartEnd,
+  type Draft,
+  type Style,
+  stationOf,
+  stationX,
+  type Wedge,
+  xAt,
+} from '../../engine';
 import { changeWedge } from './wedgeLists';
 
 /** Takes every bend out of an axis: one station for all levels again. */

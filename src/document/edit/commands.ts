@@ -11,6 +11,7 @@ import {
   type Side,
   type Style,
   type Wedge,
+  withPoints,
 } from '../../engine';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
 import { changeEveryWedge, changeWedge, changeWedgesOf, wedgesOf } from './wedgeLists';
@@ -68,14 +69,14 @@ export function addWedge(style: Style, side: Side, block: BlockName, station: nu
   return changeWedgesOf(style, side, (wedges) => [...wedges, added]);
 }
 
-/** Moves the whole axis to one station; bends at single levels keep their distance from it. */
+/** Moves the whole axis to one station; bends at single levels keep their distance from it. On the centre line a dart has no points. */
 export function setStation(style: Style, id: string, station: number): Style {
   return changeWedge(style, id, (wedge) => {
     const shift = station - wedge.station;
     const stationAt = Object.fromEntries(
       Object.entries(wedge.stationAt).map(([level, own]) => [level, Math.min(1, Math.max(-1, own + shift))]),
     );
-    return { ...wedge, station, stationAt };
+    return withPoints({ ...wedge, station, stationAt }, wedge);
   });
 }
 

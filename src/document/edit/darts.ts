@@ -2,35 +2,23 @@
 
 import {
   type BlockName,
+  type DartEnd,
   type DartPoint,
   type Draft,
   inches,
   LEVEL_NAMES,
+  POINTS_OF,
   type Style,
+  WEDGE_FIELDS,
   type Wedge,
+  type WedgeKind,
+  withPoints,
   xAt,
 } from '../../engine';
 import { changeWedge } from './wedgeLists';
 
 /** Through both edges, open at one of them, or closed within its panel. */
-export const WEDGE_ENDS = ['through', 'openAtHem', 'openAtTop', 'closed'] as const;
-export type WedgeEnds = (typeof WEDGE_ENDS)[number];
-
-/** Which point of a dart: towards the top edge, or towards the hem. */
-export type DartEnd = 'upper' | 'lower';
-
-const POINTS: Readonly<Record<WedgeEnds, readonly DartEnd[]>> = {
-  through: [],
-  openAtHem: ['upper'],
-  openAtTop: ['lower'],
-  closed: ['upper', 'lower'],
-};
-
-/** How a wedge ends. On the centre line it always runs through. */
-export function endsOf({ station, upper, lower }: Pick<Wedge, 'station' | 'upper' | 'lower'>): WedgeEnds {
-  if (station <= -1 || (!upper && !lower)) return 'through';
-  return upper && lower ? 'closed' : upper ? 'openAtHem' : 'openAtTop';
-}
+export const WEDGE_KINDS = Object.keys(WEDGE_FIELDS) as WedgeKind[];
 
 /** Heights on the draft, mm downwards, between which the points of a dart are proposed. */
 export interface DartSpace {
@@ -66,26 +54,24 @@ export function dartSpace(
 }
 
 /**
- * Makes a wedge end otherwise. Points it has already stay, its intakes too; only what a gore adds is let go, for a dart
- * is sewn shut. New points are the usual ones; a lower point that would lie above a new upper one gives way.
+ * Makes a wedge one of another kind. Points it has already stay, its intakes too; only what a gore adds is let go, for a
+ * dart is sewn shut. New points are the usual ones; a lower point that would lie above a new upper one gives way. A wedge on
+ * the centre line stays as it is.
  */
-export function setEnds(style: Style, id: string, ends: WedgeEnds, space: DartSpace): Style {
-  return changeWedge(style, id, ({ upper, lower, ...wedge }) => {
-    const usual = usualPoints(space, ends);
-    const has = POINTS[ends];
-    return {
-      ...wedge,
-      intake: has.length > 0 ? withoutGore(wedge.intake) : wedge.intake,
-      ...(has.includes('upper') ? { upper: upper ?? usual.upper } : {}),
-      ...(has.includes('lower')
-        ? {
-            lower:
-              lower && (upper || ends !== 'closed' || isBelow(lower, usual.upper, space))
-                ? lower
-                : usual.lower,
-          }
-        : {}),
-    };
+export function setEnds(style: Style, id: string, kind: WedgeKind, space: DartSpace): Style {
+  return changeWedge(style, id, (wedge) => {
+    if (wedge.station <= -1) return wedge;
+    const { upper, lower, intake } = wedge;
+    const usual = usualPoints(space, kind);
+    const has = POINTS_OF[kind];
+    const keepsLower = lower && (upper || kind !== 'closed' || isBelow(lower, usual.upper, space));
+    return withPoints(
+      { ...wedge, intake: has.length > 0 ? withoutGore(intake) : intake },
+      {
+        upper: has.includes('upper') ? (upper ?? usual.upper) : undefined,
+        lower: has.includes('lower') ? (keepsLower ? lower : usual.lower) : undefined,
+      },
+    );
   });
 }
 
@@ -98,7 +84,9 @@ function isBelow(point: DartPoint, other: DartPoint, { bust, waist }: DartSpace)
 
 /** Moves one point of a dart; the other one stays. */
 export function setDartPoint(style: Style, id: string, end: DartEnd, point: DartPoint): Style {
-  return changeWedge(style, id, (wedge) => ({ ...wedge, [end]: point }));
+  return changeWedge(style, id, (wedge) =>
+    withPoints(wedge, { upper: wedge.upper, lower: wedge.lower, [end]: point }),
+  );
 }
 
 /** Cuts front and back side panel in one, or parts them by a side seam again. */
@@ -117,11 +105,11 @@ const USUAL = {
 
 function usualPoints(
   { top, bust, waist, hem }: DartSpace,
-  ends: WedgeEnds,
+  kind: WedgeKind,
 ): Readonly<Record<DartEnd, DartPoint>> {
   const upper = bust + USUAL.belowBust;
   const below = top + USUAL.insideEdge;
-  const aboveBust = ends === 'openAtTop' && bust - USUAL.aboveBust >= below;
+  const aboveBust = kind === 'openAtTop' && bust - USUAL.aboveBust >= below;
   return {
     // Where the top edge lies below the bust, the point is told from the waist, which it is near to.
     upper:

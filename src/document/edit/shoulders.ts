@@ -5,6 +5,7 @@ import {
   type BlockName,
   type Draft,
   inches,
+  isDart,
   type Shoulders,
   type Side,
   type Style,
@@ -55,9 +56,7 @@ export function setShoulderNumber(style: Style, name: ShoulderNumber, mm: number
 
 /** Whether a wedge of one half's block runs through both edges, so that it can end at mid-shoulder. */
 export const wedgeRunsUp = (style: Style, side: Side, block: BlockName): boolean =>
-  wedgesOf(style, side).some(
-    (wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper && !wedge.lower,
-  );
+  wedgesOf(style, side).some((wedge) => wedge.block === block && wedge.station > -1 && !isDart(wedge));
 
 /** Nearer the waist than this a hem leaves no room for a dart to end above it (common practice, no source). mm */
 const ROOM_BELOW_WAIST = inches(2.5);

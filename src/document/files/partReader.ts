@@ -1,14 +1,11 @@
 // Reads the parts of a style file one by one. A part that is not given is the default's; faults are collected.
 
-import { LEVEL_NAMES, type LevelName } from '../../engine';
+import { LEVEL_NAMES, type LevelName, type NumberUnit } from '../../engine';
 import { FILES } from '../messages/files';
 import { isObject, type JsonObject } from '../model/isObject';
 import type { Fault } from './fault';
 import { kindOf } from './json';
 import { type FileUnit, readLength } from './readLength';
-
-/** A share is a plain number, the same in every unit. */
-export type NumberKind = 'length' | 'share';
 
 export class PartReader {
   constructor(
@@ -38,7 +35,7 @@ export class PartReader {
     return given;
   }
 
-  number(data: JsonObject, field: string, prefix: string, base: number, kind: NumberKind): number {
+  number(data: JsonObject, field: string, prefix: string, base: number, kind: NumberUnit): number {
     const given = data[field];
     const path = `${prefix}${field}`;
     if (given === undefined) return base;
@@ -48,25 +45,12 @@ export class PartReader {
     return base;
   }
 
-  /** A whole group of numbers with the names of its default. */
-  numbers<Name extends string>(
-    data: JsonObject,
-    field: string,
-    base: Readonly<Record<Name, number>>,
-    kind: NumberKind,
-  ): Record<Name, number> {
-    const names = Object.keys(base) as Name[];
-    const given = this.group(data, field, names);
-    const entries = names.map((name) => [name, this.number(given, name, `${field}.`, base[name], kind)]);
-    return Object.fromEntries(entries) as Record<Name, number>;
-  }
-
   /** Numbers at those levels that are given. */
   someLevels(
     data: JsonObject,
     field: string,
     prefix: string,
-    kind: NumberKind,
+    kind: NumberUnit,
   ): Partial<Record<LevelName, number>> {
     const given = this.group(data, field, LEVEL_NAMES, prefix);
     const levels = LEVEL_NAMES.filter((level) => given[level] !== undefined);

@@ -1,7 +1,18 @@
-// Writes a style as a file that the headless drafter reads: every field, in mm.
+// Writes a style as a file that the headless drafter reads: every field, in mm. The kind of a wedge is not written, because it
+// follows from the wedge's points and station.
 
-import type { Style } from '../../engine';
+import type { Style, Wedge } from '../../engine';
 
 export function writeStyle(name: string, style: Style): string {
-  return `${JSON.stringify({ name, unit: 'mm', ...style }, null, 1)}\n`;
+  const { rightWedges } = style;
+  const written = {
+    name,
+    unit: 'mm',
+    ...style,
+    wedges: style.wedges.map(withoutKind),
+    ...(rightWedges ? { rightWedges: rightWedges.map(withoutKind) } : {}),
+  };
+  return `${JSON.stringify(written, null, 1)}\n`;
 }
+
+const withoutKind = ({ kind: _, ...wedge }: Wedge): Omit<Wedge, 'kind'> => wedge;

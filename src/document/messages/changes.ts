@@ -81,10 +81,10 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   extraSet: ({ extra }) => ({ modesty: 'modesty panel', facing: 'facings', straps: 'straps' })[extra],
   extraLengthSet: ({ path }) =>
     ({
-      'modesty.overlap': 'overlap',
-      'facing.width': 'facing width',
-      'straps.length': 'strap length',
-      'straps.width': 'strap width',
+      'extras.modesty.overlap': 'overlap',
+      'extras.facing.width': 'facing width',
+      'extras.straps.length': 'strap length',
+      'extras.straps.width': 'strap width',
     })[path],
   allowanceSet: ({ edge }) =>
     ({

@@ -1,4 +1,4 @@
-// The kinds of shoulders, and the ends of a wedge, as they are chosen.
+// The kinds of shoulders, and the kinds of a wedge, as they are chosen.
 
 import { catalogue } from './catalogue';
 
@@ -8,7 +8,7 @@ export const SHOULDER_KIND_WORDS = catalogue({
   band: 'Off-shoulder band',
 });
 
-export const WEDGE_ENDS_WORDS = catalogue({
+export const WEDGE_KIND_WORDS = catalogue({
   through: 'Through',
   openAtHem: 'Open at the hem',
   openAtTop: 'Open at the top edge',

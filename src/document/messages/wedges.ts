@@ -1,6 +1,6 @@
 // A wedge is called by where it stands, so that its name stays true when it is moved.
 
-import type { Style, Wedge } from '../../engine';
+import { isDart, type Style, type Wedge } from '../../engine';
 import type { WedgePlace } from '../model/change';
 import { catalogue } from './catalogue';
 
@@ -43,9 +43,10 @@ function named(words: ByPlace, place: WedgePlace | null): string {
   return place.number > 1 ? WEDGES.numbered({ name, number: place.number }) : name;
 }
 
-function placeOf({ block, station, upper, lower }: Wedge): Omit<WedgePlace, 'number'> {
-  if (station <= -1) return { block, place: 'centre', kind: 'wedge' };
-  const kind = upper || lower ? 'dart' : 'wedge';
+function placeOf(wedge: Wedge): Omit<WedgePlace, 'number'> {
+  const { block, station } = wedge;
+  const kind = isDart(wedge) ? 'dart' : 'wedge';
+  if (station <= -1) return { block, place: 'centre', kind };
   if (Math.abs(station) < AT_BUST_POINT) return { block, place: 'bustPoint', kind };
   return { block, place: station > 0 ? 'side' : 'inner', kind };
 }

@@ -2,15 +2,12 @@
 
 import * as z from 'zod/mini';
 import {
-  BACK_CLOSURES,
   type BodySides,
-  DART_LEVELS,
-  FRONT_CLOSURES,
   MEASUREMENTS,
   type MeasurementName,
   type Measurements,
+  STYLE,
   type Style,
-  TOP_LEVELS,
 } from '../../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
@@ -88,24 +85,16 @@ export interface Book {
 
 const number = z.number();
 const text = z.string();
-const perLevel = z.object({
-  overBust: number,
-  bust: number,
-  underBust: number,
-  waist: number,
-  highHip: number,
-  hip: number,
-});
-const someLevels = z.partial(perLevel);
-const node = z.object({ beyond: number, kind: z.enum(['smooth', 'corner']) });
-const edgeShape = z.object({
-  centreFront: node,
-  bustLine: node,
-  sideFront: node,
-  underarm: node,
-  sideBack: node,
-  centreBack: node,
-});
+const someLevels = z.partial(
+  z.object({
+    overBust: number,
+    bust: number,
+    underBust: number,
+    waist: number,
+    highHip: number,
+    hip: number,
+  }),
+);
 const length = z.nullable(number);
 
 const measurementsSchema = z.object(
@@ -114,60 +103,6 @@ const measurementsSchema = z.object(
     typeof length
   >,
 );
-
-const dartPoint = z.object({ from: z.enum(DART_LEVELS), below: number });
-
-const wedge = z.object({
-  id: text,
-  block: z.enum(['front', 'back']),
-  station: number,
-  stationAt: someLevels,
-  cup: z.optional(z.object({ below: number, intake: number })),
-  upper: z.optional(dartPoint),
-  lower: z.optional(dartPoint),
-  sizing: z.enum(['balanced', 'manual']),
-  intake: someLevels,
-  weight: number,
-});
-
-/** The shape of a style; whether its numbers can be drafted is the engine's to say. */
-const styleSchema = z.object({
-  ease: perLevel,
-  frontShare: perLevel,
-  overBustAbove: number,
-  topFrom: z.enum(TOP_LEVELS),
-  topAbove: number,
-  hemBelow: number,
-  topShape: edgeShape,
-  hemShape: edgeShape,
-  joinedSide: z.optional(z.boolean()),
-  shoulders: z.optional(
-    z.object({
-      drop: number,
-      armholeIn: number,
-      intake: z.object({ front: number, back: number }),
-      bandAbove: z.optional(number),
-    }),
-  ),
-  closure: z.object({
-    front: z.enum(FRONT_CLOSURES),
-    back: z.enum(BACK_CLOSURES),
-    lacingGap: number,
-    sideZip: z.optional(z.boolean()),
-  }),
-  wedges: z.array(wedge),
-  rightWedges: z.optional(z.array(wedge)),
-  balance: z.object({ sideShare: number, cap: number }),
-  allowances: z.object({ seam: number, side: number, top: number, hem: number, centre: number }),
-  turnedHem: z.optional(z.boolean()),
-  extras: z.optional(
-    z.object({
-      modesty: z.optional(z.object({ overlap: number })),
-      facing: z.optional(z.object({ width: number })),
-      straps: z.optional(z.object({ length: number, width: number })),
-    }),
-  ),
-});
 
 const sidesSchema = z.object({
   leftShare: someLevels,
@@ -179,7 +114,7 @@ const measurementName = z.enum(MEASUREMENTS.map(({ name }) => name));
 const draftSchema = z.object({
   id: text,
   name: text,
-  style: styleSchema,
+  style: STYLE.schema,
   acknowledgedReduction: z.nullable(number),
   acknowledgedRibs: z.optional(number),
   comparison: z.nullable(
@@ -187,7 +122,7 @@ const draftSchema = z.object({
       on: text,
       measurements: measurementsSchema,
       sides: z.optional(sidesSchema),
-      style: styleSchema,
+      style: STYLE.schema,
     }),
   ),
 });
@@ -210,7 +145,7 @@ const clientSchema = z.object({
 
 export const bookSchema = z.object({
   version: z.literal(BOOK_VERSION),
-  styles: z.array(z.object({ id: text, name: text, on: text, style: styleSchema })),
+  styles: z.array(z.object({ id: text, name: text, on: text, style: STYLE.schema })),
   clients: z.array(clientSchema).check(z.minLength(1)),
   openClient: text,
 });

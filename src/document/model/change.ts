@@ -5,11 +5,10 @@ import type {
   BlockName,
   BodySides,
   EdgeNodeName,
-  EXTRAS_SPANS,
   Extras,
   LevelName,
   MeasurementName,
-  SHOULDERS_SPANS,
+  StylePath,
   TopLevel,
 } from '../../engine';
 import { delta } from './delta';
@@ -67,6 +66,16 @@ type MeasuringChange =
   | { readonly code: 'leftHalfSet'; readonly level: keyof BodySides['leftShare'] }
   | { readonly code: 'rightLowerSet'; readonly level: keyof BodySides['rightLower'] };
 
+/** The paths of the lengths of the pieces beside the panels. */
+export type ExtraLengthPath = Extract<StylePath, `extras.${string}.${string}`>;
+
+/** The paths of the numbers in one group of the style, from that group on. */
+type NumberIn<Group extends string> = StylePath extends infer Path
+  ? Path extends `${Group}.${infer Rest}`
+    ? Rest
+    : never
+  : never;
+
 type GarmentChange =
   | { readonly code: 'garmentLengthSet'; readonly field: 'topAbove' | 'hemBelow' | 'closure.lacingGap' }
   | { readonly code: 'centreSet'; readonly block: BlockName }
@@ -79,9 +88,9 @@ type GarmentChange =
   | { readonly code: 'edgeShapeSet'; readonly edge: 'top' | 'hem' }
   | { readonly code: 'edgeNodeSet'; readonly edge: 'top' | 'hem'; readonly node: EdgeNodeName }
   | { readonly code: 'shouldersSet'; readonly kind: 'strapless' | 'shoulders' | 'band' }
-  | { readonly code: 'shoulderNumberSet'; readonly number: keyof typeof SHOULDERS_SPANS }
+  | { readonly code: 'shoulderNumberSet'; readonly number: NumberIn<'shoulders'> }
   | { readonly code: 'extraSet'; readonly extra: keyof Extras }
-  | { readonly code: 'extraLengthSet'; readonly path: keyof typeof EXTRAS_SPANS }
+  | { readonly code: 'extraLengthSet'; readonly path: ExtraLengthPath }
   | { readonly code: 'allowanceSet'; readonly edge: keyof Allowances }
   | { readonly code: 'turnedHemSet'; readonly turned: boolean };
 

@@ -11,6 +11,7 @@ import {
   USUAL_EXTRAS,
   USUAL_SHOULDERS,
   type Wedge,
+  withPoints,
 } from '../../engine';
 import { edgeShapeNamed, HEM_EDGES, TOP_EDGES } from './edgeShapes';
 
@@ -35,15 +36,11 @@ const STRAIGHT_FRONT: readonly Wedge[] = [
 const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
 const ABOVE_HIP: DartPoint = { from: 'waist', below: inches(3) };
 
-const openDart = (id: string, block: BlockName, station: number, weight: number): Wedge => ({
-  ...balancedWedge(id, block, station, weight),
-  upper: BELOW_BUST,
-});
+const openDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
+  withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST });
 
-const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge => ({
-  ...openDart(id, block, station, weight),
-  lower: ABOVE_HIP,
-});
+const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
+  withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST, lower: ABOVE_HIP });
 
 /** What a bodice with shoulders is larger than the body, so that arms and breath have room (common practice, no source). */
 const BODICE_EASE: Style['ease'] = {

@@ -6,7 +6,7 @@ import { type Issue, issue } from '../terms/issue';
 import { LEVEL_NAMES } from '../terms/names';
 import type { Field, Fields, Span } from './fields';
 import { MOST_WEDGES, STYLE, type Style } from './style';
-import { WEDGE_FIELDS, type Wedge } from './wedgeFields';
+import { WEDGE_FIELDS } from './wedgeFields';
 import { kindFrom } from './wedgeKind';
 
 /**
@@ -105,7 +105,7 @@ function checkWedge(wedge: Unchecked, path: string, issues: Issue[]): void {
   const known = typeof kind === 'string' && Object.hasOwn(WEDGE_FIELDS, kind);
   const fits = known && (kind === 'through' || station !== -1);
   if (!fits) issues.push(refused(`${path}.kind`));
-  const fields = WEDGE_FIELDS[known ? (kind as keyof typeof WEDGE_FIELDS) : kindFrom(0, wedge as Partial<Wedge>)];
+  const fields = WEDGE_FIELDS[known ? (kind as keyof typeof WEDGE_FIELDS) : kindFrom(0, wedge)];
   checkFields(listed(fields.fields), wedge, `${path}.`, issues);
 }
 

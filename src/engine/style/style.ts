@@ -152,7 +152,8 @@ export type Allowances = DataOf<typeof allowances>;
 export type Shoulders = DataOf<typeof shoulders>;
 export type Extras = DataOf<typeof extras>;
 
-const namesOf = <Parts extends Fields>(of: { readonly fields: Parts }): (keyof Parts)[] => Object.keys(of.fields);
+const namesOf = <Parts extends Fields>(of: { readonly fields: Parts }): (keyof Parts)[] =>
+  Object.keys(of.fields);
 
 /** Where top edge and hem are given a height, from centre front round to centre back. */
 export const EDGE_NODES: readonly EdgeNodeName[] = namesOf(edgeShape);

@@ -16,13 +16,13 @@ export const POINTS_OF: Readonly<Record<WedgeKind, readonly DartEnd[]>> = {
 /** Whether a wedge ends within a panel. */
 export const isDart = ({ kind }: Pick<Wedge, 'kind'>): boolean => kind !== 'through';
 
-type Points = { readonly [End in DartEnd]?: DartPoint | undefined };
+type Points<Point = DartPoint> = { readonly [End in DartEnd]?: Point | undefined };
 
 /** What every kind of wedge has. */
 type WedgeOwn = Omit<Wedge, 'kind' | DartEnd>;
 
 /** The kind of a wedge that has these points. On the centre line a wedge shapes that line and runs through. */
-export function kindFrom(station: number, { upper, lower }: Points): WedgeKind {
+export function kindFrom(station: number, { upper, lower }: Points<unknown>): WedgeKind {
   if (station <= -1) return 'through';
   if (upper) return lower ? 'closed' : 'openAtHem';
   return lower ? 'openAtTop' : 'through';

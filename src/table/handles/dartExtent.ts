@@ -4,17 +4,16 @@ import type { DraftedWedge, Level, Wedge } from '../../engine';
 
 type Extent = DraftedWedge['extent'];
 
-/** Heights of the points of a wedge by its style, mm; null where it reaches the edge. A wedge on the centre line has no points. */
+/** Heights of the points of a wedge by its style, mm; null where it reaches the edge. */
 export function askedExtent(
-  wedge: Pick<Wedge, 'station' | 'upper' | 'lower'> | undefined,
+  wedge: Pick<Wedge, 'upper' | 'lower'> | undefined,
   levels: readonly Pick<Level, 'name' | 'y'>[],
 ): Extent {
   const height = (point: Wedge['upper']): number | null => {
     const level = levels.find(({ name }) => name === point?.from);
     return point && level ? level.y + point.below : null;
   };
-  if (!wedge || wedge.station <= -1) return { upper: null, lower: null };
-  return { upper: height(wedge.upper), lower: height(wedge.lower) };
+  return { upper: height(wedge?.upper), lower: height(wedge?.lower) };
 }
 
 /** Nearer to its point than this, a dart cannot be given intake. mm */

@@ -1,7 +1,6 @@
 // A handle of the drawing: a place that can be dragged, and the number of the style that it changes.
 
-import type { DartEnd } from '../../document';
-import type { BlockName, EdgeNodeName, LevelName, Point, Style } from '../../engine';
+import type { BlockName, DartEnd, EdgeNodeName, LevelName, Point, Style } from '../../engine';
 
 export interface Handle {
   readonly id: string;

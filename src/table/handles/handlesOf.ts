@@ -1,7 +1,7 @@
 // All handles of a draft: of the edges as a whole, of their nodes, and of the wedges.
 
 import { setEdgeNode } from '../../document';
-import type { Draft, EdgeNodePlace, Style } from '../../engine';
+import { type Draft, type EdgeNodePlace, type Style, styleSpan } from '../../engine';
 import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import type { Redraft } from './bendHandles';
 import type { Handle } from './handle';
@@ -20,7 +20,7 @@ export function handlesOf(
 ): Handle[] {
   const { blocks, span } = draft;
   if (!blocks || !span) return [];
-  return [
+  const handles = [
     ...edgeHandles(style, span, layout),
     ...draft.nodes.map((node) => nodeHandle(node, style, layout)),
     ...(['front', 'back'] as const).flatMap((block) =>
@@ -29,11 +29,20 @@ export function handlesOf(
       ),
     ),
   ];
+  return handles.map(holdingItsNumber);
 }
+
+/** A number beyond the limits of its handle, typed or balanced, is the limit: no pull moves it the other way. */
+const holdingItsNumber = (handle: Handle): Handle => ({
+  ...handle,
+  least: Math.min(handle.least, handle.value),
+  most: Math.max(handle.most, handle.value),
+});
 
 function edgeHandles(style: Style, span: { top: number; hem: number }, layout: CanvasLayout): Handle[] {
   const x = layout.centreX.front - 12;
   const shared = { kind: 'edge', wedge: null, block: null, level: null, node: null } as const;
+  const [top, hem] = [styleSpan('topAbove'), styleSpan('hemBelow')];
   return [
     {
       ...shared,
@@ -41,8 +50,8 @@ function edgeHandles(style: Style, span: { top: number; hem: number }, layout: C
       which: 'top',
       at: { x, y: span.top },
       value: style.topAbove,
-      least: -300,
-      most: 120,
+      least: top[0],
+      most: top[1],
       gain: { x: 0, y: -1 },
       set: (before, value) => ({ ...before, topAbove: value }),
     },
@@ -52,19 +61,17 @@ function edgeHandles(style: Style, span: { top: number; hem: number }, layout: C
       which: 'hem',
       at: { x, y: span.hem },
       value: style.hemBelow,
-      least: -200,
-      most: 400,
+      least: hem[0],
+      most: hem[1],
       gain: { x: 0, y: 1 },
       set: (before, value) => ({ ...before, hemBelow: value }),
     },
   ];
 }
 
-/** How far a node may be moved from the straight edge, mm. */
-const MOST_BEYOND_MM = 200;
-
 function nodeHandle({ edge, name, block, at }: EdgeNodePlace, style: Style, layout: CanvasLayout): Handle {
   const shape = edge === 'top' ? 'topShape' : 'hemShape';
+  const [least, most] = styleSpan(`${shape}.${name}.beyond`);
   return {
     id: `node:${edge}:${name}`,
     kind: 'node',
@@ -75,8 +82,8 @@ function nodeHandle({ edge, name, block, at }: EdgeNodePlace, style: Style, layo
     node: name,
     at: onCanvas(layout, block, at),
     value: style[shape][name].beyond,
-    least: -MOST_BEYOND_MM,
-    most: MOST_BEYOND_MM,
+    least,
+    most,
     gain: { x: 0, y: edge === 'top' ? -1 : 1 },
     set: (before, beyond) => setEdgeNode(before, shape, name, { ...before[shape][name], beyond }),
   };

@@ -1,6 +1,14 @@
 // The panels on both sides of a handle, whose widths are shown during a drag: two panels beside a wedge, two parts of one beside a dart.
 
-import { crossingsAt, type Draft, type DraftedWedge, type Piece, type Point, xAt } from '../../engine';
+import {
+  crossingsAt,
+  type Draft,
+  type DraftedWedge,
+  isThrough,
+  type Piece,
+  type Point,
+  xAt,
+} from '../../engine';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import type { Handle } from './handle';
 
@@ -18,8 +26,7 @@ export function panelsBeside(handle: Handle, draft: Draft): [PanelBeside | null,
   const wedge = block ? draft.blocks?.[block].wedges.find(({ id }) => id === handle.wedge) : undefined;
   if (!block || !wedge) return [null, null];
   const panels = panelsOnBlock(draft, block);
-  const isDart = wedge.extent.upper !== null || wedge.extent.lower !== null;
-  const [inner, outer] = isDart
+  const [inner, outer] = !isThrough(wedge.extent)
     ? besideDart(wedge, handle.at.y, panels)
     : besideWedge(wedge, handle, panels, draft);
   return block === 'front' ? [inner, outer] : [outer, inner];

@@ -5,11 +5,13 @@ import {
   type Block,
   type Draft,
   type DraftedWedge,
+  isDart,
   type Level,
   type PerLevel,
   type Style,
   stationOf,
   type Wedge,
+  wedgeSpan,
   xAt,
 } from '../../engine';
 import { type CanvasLayout, directionOf, onCanvas } from '../layout/layOut';
@@ -19,12 +21,6 @@ import type { Handle } from './handle';
 
 /** An axis nearer to the centre line than this is put on it: the panel between could not be sewn. mm */
 const LEAST_PANEL_WIDTH_MM = 16;
-
-/** The most intake that can be set by a handle at a level, mm. */
-const MOST_INTAKE_MM = 150;
-
-/** The most width a gore can be given by a handle at a level, mm. */
-const MOST_ADDED_MM = 100;
 
 /** Tolerance: a level no farther than this from the top edge or the hem lies on it, and the legs end there. mm */
 const EDGE_MM = 2;
@@ -46,12 +42,13 @@ export function wedgeHandles(
   // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
   const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && crosses(extent, y));
-  const axis = axisHandle(block, wedge, waist, span, layout);
+  if (!asked) return [];
+  const axis = axisHandle(block, asked, wedge, waist, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [
     axis,
-    ...(asked ? pointHandles(asked, wedge, draft, layout) : []),
-    ...crossed.flatMap((level) => legHandles(block, wedge, level, style, layout)),
+    ...pointHandles(asked, wedge, draft, layout),
+    ...crossed.flatMap((level) => legHandles(block, asked, wedge, level, style, layout)),
   ];
 }
 
@@ -63,6 +60,7 @@ export function intakeNow(wedge: DraftedWedge): Partial<PerLevel> {
 /** The axis is dragged half way between waist and hem; its value is the distance from the centre line at the waist, mm. */
 function axisHandle(
   block: Block,
+  asked: Wedge,
   wedge: DraftedWedge,
   waist: Level,
   span: { top: number; hem: number; waist: number },
@@ -84,7 +82,7 @@ function axisHandle(
     at: onCanvas(layout, block.name, { x: xAt(wedge.axis, y), y }),
     value,
     // A dart ends within a panel, so it never comes to lie on the centre line.
-    least: isDart(wedge) ? LEAST_PANEL_WIDTH_MM : 0,
+    least: isDart(asked) ? LEAST_PANEL_WIDTH_MM : 0,
     firstAfterLeast: LEAST_PANEL_WIDTH_MM,
     most: width,
     gain: { x: directionOf(block.name) * gain, y: 0 },
@@ -94,11 +92,9 @@ function axisHandle(
       const moved = wedge.onCentre
         ? station
         : wedge.station + station - stationOf(value, block.bustLine, width);
-      return setStation(
-        before,
-        wedge.id,
-        at < LEAST_PANEL_WIDTH_MM ? -1 : Math.min(1, Math.max(-0.99, moved)),
-      );
+      // An axis that a typed number put nearer to the centre line is put on it when it is dragged inwards.
+      const isPutOnCentreLine = !isDart(asked) && at < LEAST_PANEL_WIDTH_MM && (wedge.onCentre || at < value);
+      return setStation(before, wedge.id, isPutOnCentreLine ? -1 : Math.min(1, Math.max(-0.99, moved)));
     },
   };
 }
@@ -110,8 +106,6 @@ function axisHeight(wedge: DraftedWedge, span: { top: number; hem: number; waist
   const lower = Math.min(wedge.extent.lower ?? span.hem, span.hem);
   return y > upper + CLEAR_OF_POINT_MM && y < lower - CLEAR_OF_POINT_MM ? y : (upper + lower) / 2;
 }
-
-const isDart = ({ extent }: DraftedWedge): boolean => extent.upper !== null || extent.lower !== null;
 
 /** The least distance of the axis handle from a point of the dart, mm. */
 const CLEAR_OF_POINT_MM = 20;
@@ -135,6 +129,7 @@ function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: C
       which === 'upper'
         ? [span.highest - PAST_EDGE_MM, (extent.lower ?? span.lowest) - LEAST_DART_MM]
         : [(extent.upper ?? span.highest) + LEAST_DART_MM, span.lowest + PAST_EDGE_MM];
+    const allowed = wedgeSpan(asked.kind, `${which}.below`);
     const end = wedge.extent[which];
     const y = Math.min(Math.max(at, layout.top + IN_VIEW_MM), layout.top + layout.height - IN_VIEW_MM);
     return [
@@ -151,8 +146,8 @@ function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: C
           ? { tip: onCanvas(layout, asked.block, { x: xAt(wedge.axis, end), y: end }) }
           : {}),
         value: point.below,
-        least: Math.min(least - from.y, point.below),
-        most: Math.max(most - from.y, point.below),
+        least: Math.max(least - from.y, allowed[0]),
+        most: Math.min(most - from.y, allowed[1]),
         gain: { x: 0, y: 1 },
         set: (before, below) => setDartPoint(before, wedge.id, which, { from: point.from, below }),
       },
@@ -165,6 +160,7 @@ const IN_VIEW_MM = 6;
 
 function legHandles(
   block: Block,
+  asked: Wedge,
   wedge: DraftedWedge,
   level: Level,
   style: Style,
@@ -173,6 +169,7 @@ function legHandles(
   const sides = wedge.onCentre ? (['outer'] as const) : (['inner', 'outer'] as const);
   const current = intakeNow(wedge);
   const { upper, lower } = wedge.extent;
+  const [least, most] = wedgeSpan(asked.kind, 'intake');
   const reached = (upper === null || level.y >= upper) && (lower === null || level.y <= lower);
   return sides.map((which) => {
     // Beyond the point of a dart the legs coincide with the axis.
@@ -187,9 +184,8 @@ function legHandles(
       node: null,
       at: onCanvas(layout, block.name, { x: xAt(leg, level.y), y: level.y }),
       value: wedge.intake.get(level.name) ?? 0,
-      // A dart is sewn closed, so its intake is not negative.
-      least: isDart(wedge) ? 0 : -MOST_ADDED_MM,
-      most: MOST_INTAKE_MM,
+      least,
+      most,
       gain: { x: directionOf(block.name) * legGain(block, wedge, style, which), y: 0 },
       set: (before, value) => setIntake(before, wedge.id, level.name, value, current),
     };

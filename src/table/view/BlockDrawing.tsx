@@ -5,6 +5,7 @@ import {
   type Block,
   type Draft,
   type DraftedWedge,
+  isThrough,
   outerEdge,
   type Piece,
   type Point,
@@ -105,7 +106,7 @@ interface ClothProps {
 
 type Span = NonNullable<Draft['span']>;
 
-const isDart = ({ extent }: DraftedWedge): boolean => extent.upper !== null || extent.lower !== null;
+const isDart = ({ extent }: DraftedWedge): boolean => !isThrough(extent);
 
 /** The heights between which a wedge is drawn, mm. */
 const visibleSpan = ({ extent }: DraftedWedge, span: Span): { from: number; to: number } => ({

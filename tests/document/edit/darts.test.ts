@@ -3,15 +3,14 @@ import {
   type DartSpace,
   DEMO_CLIENT,
   dartSpace,
-  endsOf,
   NAMED_STYLES,
   setDartPoint,
   setEnds,
   setIntake,
   setJoinedSide,
-  WEDGE_ENDS,
+  WEDGE_KINDS,
 } from '../../../src/document';
-import { DEFAULT_STYLE, draft, inches, type Style, type Wedge } from '../../../src/engine';
+import { DEFAULT_STYLE, draft, inches, type Style, type Wedge, withPoints } from '../../../src/engine';
 
 /** Heights of a bodice over the bust, mm. */
 const BODICE: DartSpace = { top: 220, bust: 270, waist: 400, hem: 520 };
@@ -23,17 +22,21 @@ const draftOf = (style: Style) => draft(DEMO_CLIENT.measurements, style);
 
 describe('how a wedge ends', () => {
   it('is told by the points it has', () => {
-    for (const ends of WEDGE_ENDS)
-      expect(endsOf(wedgeIn(setEnds(DEFAULT_STYLE, ID, ends, BODICE)))).toBe(ends);
+    for (const kind of WEDGE_KINDS) expect(wedgeIn(setEnds(DEFAULT_STYLE, ID, kind, BODICE)).kind).toBe(kind);
     const point = { from: 'waist', below: 0 } as const;
-    expect(endsOf({ station: -1, upper: point, lower: point })).toBe('through');
+    const centred = withPoints({ ...wedgeIn(DEFAULT_STYLE), station: -1 }, { upper: point, lower: point });
+    expect(centred).toEqual({ ...wedgeIn(DEFAULT_STYLE), station: -1 });
   });
 
   it('is changed without touching intakes, other wedges, or points that stay', () => {
     const closed = setEnds(DEFAULT_STYLE, ID, 'closed', BODICE);
     const moved = setDartPoint(closed, ID, 'upper', { from: 'bust', below: 40 });
     const open = setEnds(moved, ID, 'openAtHem', BODICE);
-    expect(wedgeIn(open)).toEqual({ ...wedgeIn(DEFAULT_STYLE), upper: { from: 'bust', below: 40 } });
+    expect(wedgeIn(open)).toEqual({
+      ...wedgeIn(DEFAULT_STYLE),
+      kind: 'openAtHem',
+      upper: { from: 'bust', below: 40 },
+    });
     expect(setEnds(open, ID, 'through', BODICE)).toEqual(DEFAULT_STYLE);
   });
 

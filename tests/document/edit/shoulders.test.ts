@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import {
   DEMO_CLIENT,
   dartsBelowShoulders,
-  endsOf,
   issueSentence,
   NAMED_STYLES,
   SHOULDER_KINDS,
@@ -37,7 +36,7 @@ const blocking = (style: Style): string[] =>
 const cured = (style: Style): Style => dartsBelowShoulders(style, draftOf(style));
 
 const ends = (style: Style): Record<string, string> =>
-  Object.fromEntries(style.wedges.map((wedge) => [wedge.id, endsOf(wedge)]));
+  Object.fromEntries(style.wedges.map((wedge) => [wedge.id, wedge.kind]));
 
 describe('shoulders', () => {
   it('are asked for with the usual numbers, and keep their own between panels and band', () => {

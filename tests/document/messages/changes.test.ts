@@ -29,7 +29,7 @@ describe('the name of a change', () => {
     [{ code: 'topEdgeMoved', from: 'overBust' }, 'top edge above the over-bust line'],
     [{ code: 'shoulderNumberSet', number: 'intake.back' }, 'back wedge at mid-shoulder'],
     [{ code: 'shouldersSet', kind: 'band' }, 'off-shoulder band'],
-    [{ code: 'extraLengthSet', path: 'straps.width' }, 'strap width'],
+    [{ code: 'extraLengthSet', path: 'extras.straps.width' }, 'strap width'],
     [{ code: 'allowanceSet', edge: 'centre' }, 'allowance, centre edges'],
     [{ code: 'wedgeMoved', wedge }, 'side-front wedge: distance from the centre line'],
     [{ code: 'intakePulled', wedge, level: 'highHip' }, 'side-front wedge: intake at the high hip'],

@@ -10,6 +10,7 @@ import {
   type LevelName,
   type Style,
   type Wedge,
+  withPoints,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { broken, judge } from '../../support/judge';
@@ -18,9 +19,15 @@ const ID = 'front-side';
 const NEAR_BUST: DartPoint = { from: 'bust', below: -12 };
 const BELOW_WAIST: DartPoint = { from: 'waist', below: 60 };
 
-const openAtTop = (lower: DartPoint, change: Partial<Wedge> = {}, style: Style = DEFAULT_STYLE): Style => ({
+const openAtTop = (
+  lower: DartPoint,
+  change: Partial<Pick<Wedge, 'sizing' | 'intake' | 'station' | 'weight'>> = {},
+  style: Style = DEFAULT_STYLE,
+): Style => ({
   ...style,
-  wedges: style.wedges.map((wedge) => (wedge.id === ID ? { ...wedge, lower, ...change } : wedge)),
+  wedges: style.wedges.map((wedge) =>
+    wedge.id === ID ? withPoints({ ...wedge, ...change }, { lower }) : wedge,
+  ),
 });
 
 const dartIn = ({ blocks }: Draft) => {
@@ -96,7 +103,7 @@ describe('a balanced dart open at the top edge', () => {
       ...openAtTop(BELOW_WAIST),
       wedges: [
         ...openAtTop(BELOW_WAIST).wedges,
-        { ...balancedWedge('front-top', 'front', 0.78, 2), lower: NEAR_BUST },
+        withPoints(balancedWedge('front-top', 'front', 0.78, 2), { lower: NEAR_BUST }),
       ],
     };
     let open = 0;

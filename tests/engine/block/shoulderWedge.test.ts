@@ -41,7 +41,9 @@ function straightOf(made: Draft, { shoulders }: Style): number {
   return ((shoulders?.intake.front ?? 0) * (bust - above)) / (bust - middle);
 }
 
-const withBustWedge = (change: Partial<Style['wedges'][number]>): Style => ({
+const withBustWedge = (
+  change: Partial<Pick<Style['wedges'][number], 'sizing' | 'intake' | 'station' | 'stationAt'>>,
+): Style => ({
   ...PRINCESS,
   wedges: PRINCESS.wedges.map((wedge) => (wedge.id === 'front-bust' ? { ...wedge, ...change } : wedge)),
 });

@@ -10,6 +10,7 @@ import {
   type Style,
   type Turn,
   turnIntake,
+  withPoints,
   xAt,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
@@ -128,7 +129,7 @@ describe('intake turned about the bust point', () => {
     const style: Style = {
       ...DEFAULT_STYLE,
       wedges: DEFAULT_STYLE.wedges.map((wedge) =>
-        wedge.id === 'front-side' ? { ...wedge, upper: { from: 'bust', below: 95 } } : wedge,
+        wedge.id === 'front-side' ? withPoints(wedge, { upper: { from: 'bust', below: 95 } }) : wedge,
       ),
     };
     const darted = draft(MEAN_BODY, style);

@@ -86,6 +86,7 @@ describe('mates that differ before truing', () => {
     wedges: [
       {
         id: 'w',
+        kind: 'through',
         block: 'front',
         station: 0.2,
         stationAt: {},

@@ -17,6 +17,7 @@ import {
   partsOf,
   placePoint,
   type Style,
+  withPoints,
 } from '../../../src/engine';
 import { identifyPiece } from '../../../src/engine/terms/identity';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
@@ -32,12 +33,16 @@ const FROM_TOP: Style = {
   ...DEFAULT_STYLE,
   wedges: [
     ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
-    ...(['front', 'back'] as const).map((block) => ({
-      ...balancedWedge(`${block}-top`, block, 0.5, 1),
-      sizing: 'manual' as const,
-      intake: { overBust: 15, bust: 12, underBust: 18, waist: 25 },
-      lower: { from: 'waist', below: 60 } as const,
-    })),
+    ...(['front', 'back'] as const).map((block) =>
+      withPoints(
+        {
+          ...balancedWedge(`${block}-top`, block, 0.5, 1),
+          sizing: 'manual',
+          intake: { overBust: 15, bust: 12, underBust: 18, waist: 25 },
+        },
+        { lower: { from: 'waist', below: 60 } },
+      ),
+    ),
   ],
 };
 
@@ -188,7 +193,7 @@ describe('a dart that does not cross the waist', () => {
     const style: Style = {
       ...DEFAULT_STYLE,
       wedges: DEFAULT_STYLE.wedges.map((wedge) =>
-        wedge.id === 'back-side' ? { ...wedge, ...ends, sizing: 'manual', intake } : wedge,
+        wedge.id === 'back-side' ? withPoints({ ...wedge, sizing: 'manual', intake }, ends) : wedge,
       ),
     };
     const shut = (where: ClosedAt): number =>
@@ -204,7 +209,7 @@ describe('a slash that meets a node of the edge across', () => {
       ...bridal,
       wedges: bridal.wedges.map((wedge) =>
         wedge.station === 0 && wedge.block === 'front'
-          ? { ...wedge, upper: { from: 'bust', below: 25 } as const }
+          ? withPoints(wedge, { upper: { from: 'bust', below: 25 } })
           : wedge,
       ),
     };

@@ -10,6 +10,7 @@ import {
   type Piece,
   type Style,
   type Wedge,
+  withPoints,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { alongTo, legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
@@ -18,8 +19,7 @@ import { randomStyle } from '../../support/randomStyle';
 import { withDarts } from '../../support/withDarts';
 
 /** A wedge of the default style as a dart from the hem to its point, but for those on the centre line. */
-const openAtHem = (wedge: Wedge): Wedge =>
-  wedge.station === -1 ? wedge : { ...wedge, upper: { from: 'bust', below: 40 } };
+const openAtHem = (wedge: Wedge): Wedge => withPoints(wedge, { upper: { from: 'bust', below: 40 } });
 
 const random = randomFrom(31);
 const drafts = drawBodies(150, 31).map((body) => draft(body, randomStyle(random)));
@@ -201,7 +201,7 @@ describe('the walk of closed darts', () => {
       ...DEFAULT_STYLE,
       wedges: [
         ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
-        { ...balancedWedge('eye', 'front', 0.5, 2), ...ends },
+        withPoints(balancedWedge('eye', 'front', 0.5, 2), ends),
       ],
     };
     const { pieces, proof } = draftWhole(MEAN_BODY, style, { leftShare: { waist: 0.52 }, rightLower: {} });
@@ -244,12 +244,16 @@ describe('closed darts of a side panel in one', () => {
       joinedSide: true,
       wedges: [
         ...DEFAULT_STYLE.wedges,
-        ...(['front', 'back'] as const).map((block) => ({
-          ...balancedWedge(`${block}-dart`, block, 0.78, 1),
-          ...ends,
-          sizing: 'manual' as const,
-          intake: { underBust: 6, waist: 10 },
-        })),
+        ...(['front', 'back'] as const).map((block) =>
+          withPoints(
+            {
+              ...balancedWedge(`${block}-dart`, block, 0.78, 1),
+              sizing: 'manual',
+              intake: { underBust: 6, waist: 10 },
+            },
+            ends,
+          ),
+        ),
       ],
     };
     const darts = draft(MEAN_BODY, style).pieces.find(({ id }) => id === 'side')?.darts ?? [];

@@ -13,6 +13,7 @@ import {
   type Style,
   USUAL_BAND_ABOVE,
   USUAL_SHOULDERS,
+  withPoints,
 } from '../../../src/engine';
 import { MEAN_BODY } from '../../support/drawBodies';
 
@@ -83,12 +84,11 @@ describe('a body that differs left to right', () => {
       ...DEFAULT_STYLE,
       wedges: [
         ...DEFAULT_STYLE.wedges.filter(({ station }) => station < 0.4),
-        { ...balancedWedge(open, 'front', 0.5, 2), upper: { from: 'bust', below: 25 } },
-        {
-          ...balancedWedge(shut, 'back', 0.6, 2),
+        withPoints(balancedWedge(open, 'front', 0.5, 2), { upper: { from: 'bust', below: 25 } }),
+        withPoints(balancedWedge(shut, 'back', 0.6, 2), {
           upper: { from: 'bust', below: 25 },
           lower: { from: 'waist', below: 80 },
-        },
+        }),
       ],
     });
     const [open, shut] = ['left-front-1/dart:side', 'right-/-band'];

@@ -1,18 +1,23 @@
 // Darts within a panel: room beside them, the edge across them, and what the tape reads over them.
 
 import { describe, expect, it } from 'vitest';
-import { balancedWedge, DEFAULT_STYLE, draft, type Piece, type Point, type Style } from '../../../src/engine';
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  draft,
+  type Piece,
+  type Point,
+  type Style,
+  withPoints,
+} from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { sewnAcross } from '../../support/outline';
 
 const dart = (id: string, station: number, waist: number) =>
-  ({
-    ...balancedWedge(id, 'back', station, 1),
-    sizing: 'manual',
-    intake: { waist },
-    upper: { from: 'waist', below: -80 },
-    lower: { from: 'waist', below: 60 },
-  }) as const;
+  withPoints(
+    { ...balancedWedge(id, 'back', station, 1), sizing: 'manual', intake: { waist } },
+    { upper: { from: 'waist', below: -80 }, lower: { from: 'waist', below: 60 } },
+  );
 
 /** The back in one panel, but for these darts. */
 const withDarts = (...darts: Style['wedges']): Style => ({
@@ -53,12 +58,10 @@ describe('the tape over a closed dart', () => {
 
 describe('the edge across an open dart', () => {
   it('is cut to a peak that folds up along the leg onto the edge beside it', () => {
-    const open = {
-      ...balancedWedge('open', 'back', 0.4, 1),
-      sizing: 'manual',
-      intake: { waist: 16, hip: 30 },
-      upper: { from: 'waist', below: -80 },
-    } as const;
+    const open = withPoints(
+      { ...balancedWedge('open', 'back', 0.4, 1), sizing: 'manual', intake: { waist: 16, hip: 30 } },
+      { upper: { from: 'waist', below: -80 } },
+    );
     const style: Style = {
       ...withDarts(open),
       allowances: { ...DEFAULT_STYLE.allowances, hem: 0 },

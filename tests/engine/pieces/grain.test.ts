@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
-import { balancedWedge, DEFAULT_STYLE, draft, type Piece, type Style } from '../../../src/engine';
+import { balancedWedge, DEFAULT_STYLE, draft, type Piece, type Style, withPoints } from '../../../src/engine';
 import { smoothLine } from '../../../src/engine/geometry/smoothLine';
 import type { Panel } from '../../../src/engine/panels/panel';
 import type { TruedEdge } from '../../../src/engine/panels/truing';
@@ -53,13 +53,10 @@ describe('the grain line', () => {
   });
 
   it('lies on the wider side of a dart, never across its stitching', () => {
-    const eye = {
-      ...balancedWedge('eye', 'front', 0.62, 1),
-      sizing: 'manual',
-      intake: { underBust: 8, waist: 16 },
-      upper: { from: 'bust', below: 20 },
-      lower: { from: 'waist', below: 70 },
-    } as const;
+    const eye = withPoints(
+      { ...balancedWedge('eye', 'front', 0.62, 1), sizing: 'manual', intake: { underBust: 8, waist: 16 } },
+      { upper: { from: 'bust', below: 20 }, lower: { from: 'waist', below: 70 } },
+    );
     const style: Style = {
       ...DEFAULT_STYLE,
       wedges: [...DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-side'), eye],

@@ -7,7 +7,7 @@ import {
   setEnds,
   setIntake,
 } from '../../../src/document';
-import { DEFAULT_STYLE, type Draft, draft, inches, type Style, xAt } from '../../../src/engine';
+import { DEFAULT_STYLE, type Draft, draft, inches, type Style, withPoints, xAt } from '../../../src/engine';
 import { snapPointsOf } from '../../../src/table/gestures/snap';
 import { askedExtent, crosses } from '../../../src/table/handles/dartExtent';
 import type { Handle } from '../../../src/table/handles/handle';
@@ -135,10 +135,9 @@ describe('the cloth beside a dart', () => {
 });
 
 describe('the run of a wedge as asked', () => {
-  it('has a point only where the wedge has one, and none on the centre line', () => {
+  it('has a point only where the wedge has one', () => {
     const upper = { from: 'waist', below: -20 } as const;
-    expect(askedExtent({ station: 0, upper }, LEVELS)).toEqual({ upper: y('waist') - 20, lower: null });
-    expect(askedExtent({ station: -1, upper }, LEVELS)).toEqual({ upper: null, lower: null });
+    expect(askedExtent({ upper }, LEVELS)).toEqual({ upper: y('waist') - 20, lower: null });
     expect(askedExtent(undefined, LEVELS)).toEqual({ upper: null, lower: null });
   });
 
@@ -162,7 +161,7 @@ describe('the legs of a dart that has shut', () => {
       ...opened,
       wedges: opened.wedges.map((wedge) =>
         wedge.id === ID
-          ? { ...wedge, stationAt: { waist: 0.3 }, lower: { from: 'waist', below: 60 } }
+          ? withPoints({ ...wedge, stationAt: { waist: 0.3 } }, { lower: { from: 'waist', below: 60 } })
           : wedge,
       ),
     };

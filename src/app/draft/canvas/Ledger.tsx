@@ -7,8 +7,8 @@ import {
   type Issue,
   type LedgerRow,
   type LevelName,
-  STYLE_SPANS,
   type Style,
+  styleSpan,
 } from '../../../engine';
 import type { Viewport } from '../../../table';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
@@ -155,7 +155,7 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
           <LengthField
             compact={true}
             signed={true}
-            span={STYLE_SPANS.ease}
+            span={styleSpan('ease')}
             label={`Ease at the ${name}`}
             value={ease}
             unit={unit}

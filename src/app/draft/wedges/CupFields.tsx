@@ -1,7 +1,7 @@
 // Fullness of the cup: where below the bust point a wedge's shaping begins, and what it takes there.
 
 import { changeStyle, setCup } from '../../../document';
-import { STYLE_SPANS, USUAL_CUP, type Wedge } from '../../../engine';
+import { USUAL_CUP, type Wedge, wedgeSpan } from '../../../engine';
 import { Checkbox } from '../../components/Checkbox';
 import { LengthField } from '../../components/LengthField';
 import { useOpen, useStore } from '../../store/storeContext';
@@ -18,7 +18,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
       <LengthField
         compact={true}
         label={label}
-        span={part === 'below' ? STYLE_SPANS.cupBelow : STYLE_SPANS.cupIntake}
+        span={wedgeSpan(wedge.kind, `cup.${part}`)}
         value={cup[part]}
         unit={client.unit}
         onShow={(mm) =>

@@ -2,26 +2,26 @@
 
 import {
   changeStyle,
-  type DartEnd,
   dartSpace,
-  endsOf,
   LEVEL_WORDS,
   pointX,
   setDartPoint,
   setEnds,
   slantDart,
-  WEDGE_ENDS,
-  WEDGE_ENDS_WORDS,
+  WEDGE_KIND_WORDS,
+  WEDGE_KINDS,
   wedgePlaceOf,
 } from '../../../document';
 import {
   DART_LEVELS,
+  type DartEnd,
   type DartPoint,
   type Draft,
   type DraftedWedge,
-  STYLE_SPANS,
+  isDart,
   type Style,
   type Wedge,
+  wedgeSpan,
 } from '../../../engine';
 import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/LengthField';
@@ -42,7 +42,6 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const place = wedgePlaceOf(wedge.id, kept);
   if (drafted.onCentre)
     return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
-  const ends = endsOf(wedge);
   const refused = draft.issues
     .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
     .map(sentence);
@@ -51,12 +50,12 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
     <div className="dart-fields">
       <fieldset className="sizing">
         <legend className="unseen">Where it ends</legend>
-        {WEDGE_ENDS.map((each) => (
+        {WEDGE_KINDS.map((each) => (
           <label key={each}>
             <input
               type="radio"
               name="ends"
-              checked={ends === each}
+              checked={wedge.kind === each}
               onChange={() => {
                 const space = dartSpace(draft, wedge.block, wedge.id);
                 if (!space) return;
@@ -65,7 +64,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
                 );
               }}
             />
-            <span>{WEDGE_ENDS_WORDS[each]}</span>
+            <span>{WEDGE_KIND_WORDS[each]}</span>
           </label>
         ))}
       </fieldset>
@@ -75,7 +74,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
         return (
           <div key={end} className="dart-point">
             <PointFields wedge={wedge} end={end} point={point} place={place} />
-            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} place={place} /> : null}
+            {wedge.kind === 'closed' ? <PointAcross drafted={drafted} end={end} place={place} /> : null}
           </div>
         );
       })}
@@ -112,7 +111,7 @@ function PointFields({ wedge, end, point, place }: PointFieldsProps) {
         compact={true}
         signed={true}
         label={`${end === 'upper' ? 'Upper' : 'Lower'} point below the ${LEVEL_WORDS[point.from]}`}
-        span={STYLE_SPANS.dartPoint}
+        span={wedgeSpan(wedge.kind, `${end}.below`)}
         value={point.below}
         unit={client.unit}
         onShow={(mm) =>
@@ -189,7 +188,7 @@ const ACROSS_SPAN = [15, 600] as const;
 /** Where the draft ends a dart otherwise than it was asked to, and why. */
 function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[] {
   const { levels, pieces } = draft;
-  if (endsOf(wedge) === 'through') return [];
+  if (!isDart(wedge)) return [];
   if ([...drafted.intake.values()].every((taken) => taken === 0))
     return ['It takes nothing yet: pull its legs apart, or give it an intake at a level.'];
   const asked = askedExtent(wedge, levels);

@@ -3,7 +3,6 @@
 import type { CSSProperties } from 'react';
 import {
   changeStyle,
-  endsOf,
   formatLength,
   LEVEL_WORDS,
   setIntake,
@@ -14,11 +13,12 @@ import {
 import {
   type Block,
   type DraftedWedge,
+  isDart,
   type LevelName,
-  STYLE_SPANS,
   type Style,
   stationOf,
   type Wedge,
+  wedgeSpan,
   xAt,
 } from '../../../engine';
 import { askedExtent, crosses, intakeNow } from '../../../table';
@@ -39,7 +39,6 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
   const drop = useStore((state) => state.drop);
   const edit = (step: (style: Style) => Style): void => show((book) => changeStyle(book, step));
   const bent = Object.keys(wedge.stationAt).length > 0;
-  const ends = endsOf(wedge);
   const extent = askedExtent(wedge, levels);
   const setAxis = (name: LevelName, mm: number): void => {
     const station = stationOf(mm, block.bustLine, block.width.get(name) ?? 0);
@@ -71,8 +70,8 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                 {crosses(extent, y) ? (
                   <LengthField
                     compact={true}
-                    signed={ends === 'through'}
-                    span={ends === 'through' ? STYLE_SPANS.wedgeIntake : STYLE_SPANS.dartIntake}
+                    signed={!isDart(wedge)}
+                    span={wedgeSpan(wedge.kind, 'intake')}
                     label={`Intake at the ${LEVEL_WORDS[name]}`}
                     value={drafted.intake.get(name) ?? 0}
                     unit={client.unit}
@@ -96,7 +95,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                   <span className="fixed">{formatLength(0, client.unit)}</span>
                 ) : !crosses(extent, y) ? (
                   <NotCrossed />
-                ) : ends === 'closed' ? (
+                ) : wedge.kind === 'closed' ? (
                   <span className="fixed">{formatLength(xAt(drafted.axis, y), client.unit)}</span>
                 ) : (
                   <LengthField

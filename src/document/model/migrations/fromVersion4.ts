@@ -1,8 +1,17 @@
-// Version 4 called a client's drafts sheets, the draft kept to compare with `saved`, and a wedge sized by the user one of sizing `hand`.
+// Version 4 called a client's drafts sheets, the draft kept to compare with `saved`, and a wedge sized by the user one of sizing
+// `hand`. A wedge had no kind but that of its points, and one on the centre line could have points that came to nothing.
 
 import * as z from 'zod/mini';
+import { kindFrom, POINTS_OF } from '../../../engine';
 
-const wedges = z.array(z.looseObject({ sizing: z.string() }));
+const point = z.looseObject({});
+const wedge = z.looseObject({
+  sizing: z.string(),
+  station: z.number(),
+  upper: z.optional(point),
+  lower: z.optional(point),
+});
+const wedges = z.array(wedge);
 const style = z.looseObject({ wedges, rightWedges: z.optional(wedges) });
 const version4 = z.looseObject({
   styles: z.array(z.looseObject({ style })),
@@ -14,6 +23,7 @@ const version4 = z.looseObject({
   ),
 });
 
+type Wedge4 = z.infer<typeof wedge>;
 type Style4 = z.infer<typeof style>;
 
 /** A book of version 4 as one of version 5; throws on data that is not of version 4. */
@@ -22,28 +32,37 @@ export function fromVersion4(old: unknown): unknown {
   return {
     ...book,
     version: 5,
-    styles: book.styles.map(withManual),
+    styles: book.styles.map(withKinds),
     clients: book.clients.map(({ sheets, openSheet, ...client }) => ({
       ...client,
       drafts: sheets.map(({ saved, ...sheet }) => ({
-        ...withManual(sheet),
-        comparison: saved && withManual(saved),
+        ...withKinds(sheet),
+        comparison: saved && withKinds(saved),
       })),
       openDraft: openSheet,
     })),
   };
 }
 
-function withManual<T extends { readonly style: Style4 }>(bearer: T): T {
-  const renamed = (list: Style4['wedges']): Style4['wedges'] =>
-    list.map((wedge) => (wedge.sizing === 'hand' ? { ...wedge, sizing: 'manual' } : wedge));
+function withKind({ upper, lower, ...wedge }: Wedge4): Wedge4 {
+  const kind = kindFrom(wedge.station, { upper, lower });
+  return {
+    ...wedge,
+    kind,
+    sizing: wedge.sizing === 'hand' ? 'manual' : wedge.sizing,
+    ...(POINTS_OF[kind].includes('upper') ? { upper } : {}),
+    ...(POINTS_OF[kind].includes('lower') ? { lower } : {}),
+  };
+}
+
+function withKinds<T extends { readonly style: Style4 }>(bearer: T): T {
   const { rightWedges } = bearer.style;
   return {
     ...bearer,
     style: {
       ...bearer.style,
-      wedges: renamed(bearer.style.wedges),
-      ...(rightWedges ? { rightWedges: renamed(rightWedges) } : {}),
+      wedges: bearer.style.wedges.map(withKind),
+      ...(rightWedges ? { rightWedges: rightWedges.map(withKind) } : {}),
     },
   };
 }
