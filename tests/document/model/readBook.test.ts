@@ -110,6 +110,37 @@ describe('readBook', () => {
     expect(styles[1]?.style.wedges.map(({ id }) => id)).toEqual([first?.id, `${first?.id}~2`]);
   });
 
+  it('gives each wedge of a book of version 4 the kind of its points, and none on the centre line', () => {
+    const upper = { from: 'bust', below: 30 };
+    const lower = { from: 'waist', below: 60 };
+    const book = JSON.parse(readFileSync(fixture(4), 'utf8'));
+    const { style } = book.clients[0].sheets[0];
+    const [wedge] = style.wedges;
+    const at = (id: string, station: number, points: object) => ({ ...wedge, id, station, ...points });
+    style.wedges = [
+      at('a', 0.1, {}),
+      at('b', 0.2, { upper }),
+      at('c', 0.3, { lower }),
+      at('d', 0.4, { upper, lower }),
+      at('e', -1, { upper, lower }),
+    ];
+    style.rightWedges = [at('f', 0.5, { upper })];
+    const read = bookOf(JSON.stringify(book)).clients[0]?.drafts[0]?.style;
+    const told = [...(read?.wedges ?? []), ...(read?.rightWedges ?? [])].map((each) => [
+      each.kind,
+      each.upper,
+      each.lower,
+    ]);
+    expect(told).toEqual([
+      ['through', undefined, undefined],
+      ['openAtHem', upper, undefined],
+      ['openAtTop', undefined, lower],
+      ['closed', upper, lower],
+      ['through', undefined, undefined],
+      ['openAtHem', upper, undefined],
+    ]);
+  });
+
   it('never throws, whatever text it is given', () => {
     const text = fc.oneof(
       fc.string(),
