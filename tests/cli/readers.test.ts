@@ -175,6 +175,7 @@ describe('a style', () => {
     expect(style.wedges).toEqual([
       {
         id: 'a',
+        kind: 'through',
         block: 'front',
         station: 0,
         weight: 2,
@@ -184,6 +185,7 @@ describe('a style', () => {
       },
       {
         id: 'b',
+        kind: 'through',
         block: 'back',
         station: 0.5,
         weight: 1,

@@ -5,16 +5,6 @@ import type { Field, Fields } from '../../engine';
 import type { JsonObject } from '../model/isObject';
 import type { PartReader } from './partReader';
 
-/** The names a group may have in a file: first those that always have a value. */
-export function namesOf(fields: Fields): string[] {
-  const own = Object.entries(fields).filter(([, { kind }]) => kind !== 'absent');
-  const [parts, needed] = [
-    own.filter(([, field]) => field.optional),
-    own.filter(([, field]) => !field.optional),
-  ];
-  return [...needed, ...parts].map(([name]) => name);
-}
-
 /** The fields of a group laid over what is usual. Lists are left to the caller. */
 export function readFields(
   fields: Fields,
@@ -42,7 +32,7 @@ function readField(field: Field, data: JsonObject, name: string, prefix: string,
     case 'levels':
       return { ...field.usual, ...read.someLevels(data, name, prefix, field.unit) };
     case 'group': {
-      const given = read.group(data, name, namesOf(field.fields), prefix);
+      const given = read.group(data, name, Object.keys(field.fields), prefix);
       return readFields(field.fields, given, `${prefix}${name}.`, read);
     }
     default:

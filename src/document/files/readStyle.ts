@@ -19,7 +19,7 @@ import { isObject, type JsonObject } from '../model/isObject';
 import { type Fault, type Read, refuse } from './fault';
 import { kindOf } from './json';
 import { PartReader } from './partReader';
-import { namesOf, readFields } from './readFields';
+import { readFields } from './readFields';
 import { type FileUnit, readUnit } from './readLength';
 
 export interface FileStyle {
@@ -42,9 +42,9 @@ export function readStyle(data: unknown, title: string): Read<FileStyle> {
 }
 
 function mergeStyle(data: JsonObject, read: PartReader): Style {
-  const names = namesOf(STYLE.fields);
   const needed = Object.keys(DEFAULT_STYLE);
-  read.knownOnly(data, '', ['unit', 'name', ...names.filter((name) => !needed.includes(name)), ...needed]);
+  const parts = Object.keys(STYLE.fields).filter((name) => !needed.includes(name));
+  read.knownOnly(data, '', ['unit', 'name', ...parts, ...needed]);
   // A wedge is known by its id on whichever side it is.
   const ids = new Set<string>(data.wedges === undefined ? DEFAULT_STYLE.wedges.map(({ id }) => id) : []);
   const wedges =
@@ -77,7 +77,7 @@ function readWedges(
     const given: JsonObject = isObject(each) ? each : {};
     const id = typeof given.id === 'string' ? given.id : '';
     if (isObject(each)) {
-      read.knownOnly(given, path, namesOf(WEDGE_IN_FILE.fields));
+      read.knownOnly(given, path, Object.keys(WEDGE_IN_FILE.fields));
       for (const field of ['block', 'station'])
         if (given[field] === undefined) read.refuse(`${path}${field}`, FILES.style.wedgeFieldMissing);
       if (id === '') read.refuse(`${path}id`, FILES.style.wedgeIdMissing);

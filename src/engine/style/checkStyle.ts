@@ -17,7 +17,7 @@ import { kindFrom } from './wedgeKind';
 export function checkStyle(style: Style): Issue[] {
   const given = record(style);
   const issues: Issue[] = [];
-  checkFields(STYLE_FIELDS, given, '', issues);
+  checkFields(inOrder(STYLE.fields, NUMBERS_FIRST), given, '', issues);
   if (!Array.isArray(given.wedges)) issues.push(refused('wedges'));
   const wedges = Array.isArray(given.wedges) ? Array.from(given.wedges, record) : [];
   const taken = new Set<string>();
@@ -38,16 +38,28 @@ export function checkStyle(style: Style): Issue[] {
 type Unchecked = Readonly<Record<string, unknown>>;
 type Entries = readonly (readonly [name: string, field: Field])[];
 
-const STYLE_FIELDS: Entries = Object.entries(STYLE.fields);
-const entriesOf = new WeakMap<Fields, Entries>();
+/** Which kinds of field are checked first, those of one place in the order in which they stand. */
+type Order = readonly (readonly Field['kind'][])[];
 
-/** The fields of a group as a list, made once. */
-function listed(fields: Fields): Entries {
-  const known = entriesOf.get(fields);
+/** In a style and its parts, numbers before words and parts. */
+const NUMBERS_FIRST: Order = [
+  ['number', 'levels'],
+  ['choice', 'flag', 'group'],
+];
+
+/** In a wedge, what it is before its numbers, and those of its levels last. */
+const WORDS_FIRST: Order = [['choice'], ['number'], ['group', 'absent'], ['levels']];
+
+const ordered = new WeakMap<Fields, Entries>();
+
+/** The fields of a group that are checked, in order; the list is made once. */
+function inOrder(fields: Fields, order: Order): Entries {
+  const known = ordered.get(fields);
   if (known) return known;
   const entries = Object.entries(fields);
-  entriesOf.set(fields, entries);
-  return entries;
+  const list = order.flatMap((kinds) => entries.filter(([, { kind }]) => kinds.includes(kind)));
+  ordered.set(fields, list);
+  return list;
 }
 
 /** Checks each field of a group in turn; fields by level that follow one another are checked together, level by level. */
@@ -74,7 +86,7 @@ function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: 
         if (typeof value !== 'boolean') issues.push(refused(path));
         break;
       case 'group':
-        checkFields(listed(field.fields), record(value), `${path}.`, issues);
+        checkFields(inOrder(field.fields, NUMBERS_FIRST), record(value), `${path}.`, issues);
         break;
       case 'absent':
         issues.push(refused(path));
@@ -106,7 +118,7 @@ function checkWedge(wedge: Unchecked, path: string, issues: Issue[]): void {
   const fits = known && (kind === 'through' || station !== -1);
   if (!fits) issues.push(refused(`${path}.kind`));
   const fields = WEDGE_FIELDS[known ? (kind as keyof typeof WEDGE_FIELDS) : kindFrom(0, wedge)];
-  checkFields(listed(fields.fields), wedge, `${path}.`, issues);
+  checkFields(inOrder(fields.fields, WORDS_FIRST), wedge, `${path}.`, issues);
 }
 
 function checkNumber(path: string, value: unknown, [least, most]: Span, issues: Issue[]): void {

@@ -61,7 +61,7 @@ export interface GroupField<Parts extends Fields = Fields, Schema extends z.ZodM
 }
 
 /** A list whose items are of several kinds, told apart by their `kind`. */
-export interface ListField<Kind extends string = string> {
+interface ListField<Kind extends string = string> {
   readonly kind: 'list';
   readonly kinds: Readonly<Record<Kind, GroupField>>;
   readonly schema: z.ZodMiniType;

@@ -43,14 +43,14 @@ const edgeShape = group({
 });
 
 const closure = group({
-  /** Width left open at each laced centre. */
-  lacingGap: length([0, 300], inches(2)),
   /**
    * What is at centre front and at centre back. `fold`: cut on the fold. `seam`: joined. `busk`: opens along two straight
    * steels. `lacing`, `hooks`, `zip`: opens so; only a lacing is left open by a gap.
    */
   front: choice(FRONT_CLOSURES),
   back: choice(BACK_CLOSURES),
+  /** Width left open at each laced centre. */
+  lacingGap: length([0, 300], inches(2)),
   /** One side seam opens with a zip. */
   sideZip: optional(flag()),
 });
@@ -61,13 +61,13 @@ const shoulders = group({
   drop: length([0, 80], inches(1)),
   /** The armhole goes in by so much at half its depth. */
   armholeIn: length([0, 40], inches(0.5)),
+  /** What the wedge that ends at mid-shoulder takes there. */
+  intake: group({ front: length([0, 60], inches(0.5)), back: length([0, 60], inches(0.25)) }),
   /**
    * The block is cut off along its strapless top edge, and what lies above is an off-shoulder band. At centre front and
    * centre back it stands so far above that edge. Left out, the panels run up to the shoulder.
    */
   bandAbove: optional(length([10, 150], inches(1.5))),
-  /** What the wedge that ends at mid-shoulder takes there. */
-  intake: group({ front: length([0, 60], inches(0.5)), back: length([0, 60], inches(0.25)) }),
 });
 
 const ALLOWANCE: Span = [0, 100];
@@ -93,7 +93,7 @@ const extras = group({
   straps: optional(group({ length: length([50, 1500], inches(16)), width: length([5, 150], inches(1)) })),
 });
 
-/** What is drafted, whoever wears it. A check reports issues in the order of the fields, those of wedges last. */
+/** What is drafted, whoever wears it. */
 export const STYLE = group({
   /** What the sewn garment measures more (+) or less (−) than the body, whole girth. */
   ease: everyLevel('length', [-600, 600], {
@@ -115,12 +115,12 @@ export const STYLE = group({
   }),
   /** Over-bust line above the bust line. */
   overBustAbove: length([15, 150], inches(2)),
+  /** The line the top edge is measured from. */
+  topFrom: choice(TOP_LEVELS),
   /** Level top edge above (+) or below (−) the line it is measured from. */
   topAbove: length([-600, 200], 0),
   /** Level hem below (+) or above (−) the waist line. */
   hemBelow: length([-400, 800], inches(4)),
-  /** The line the top edge is measured from. */
-  topFrom: choice(TOP_LEVELS),
   topShape: edgeShape,
   hemShape: edgeShape,
   closure,
@@ -130,6 +130,9 @@ export const STYLE = group({
   turnedHem: optional(flag()),
   /** Neckline, shoulders and armhole instead of a strapless top edge; left out, there are none. */
   shoulders: optional(shoulders),
+  wedges: wedgeList,
+  /** The wedges of the right half, where they are not those of the left; ids are told apart from `wedges`. */
+  rightWedges: optional(wedgeList),
   balance: group({
     /** Part of the suppression the side seam takes. */
     sideShare: share([0, 1], 0.22),
@@ -138,9 +141,6 @@ export const STYLE = group({
   }),
   allowances,
   extras: optional(extras),
-  wedges: wedgeList,
-  /** The wedges of the right half, where they are not those of the left; ids are told apart from `wedges`. */
-  rightWedges: optional(wedgeList),
 });
 
 export type Style = DataOf<typeof STYLE>;

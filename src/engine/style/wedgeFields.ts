@@ -5,6 +5,7 @@ import {
   absent,
   choice,
   type DataOf,
+  type Fields,
   group,
   length,
   listOf,
@@ -23,7 +24,7 @@ export const DART_LEVELS = ['bust', 'waist', 'hip'] as const;
 const STATION: Span = [-1, 1];
 
 /** Where a dart ends within its panel: so far below (+) or above (−) a level, mm. */
-const point = group({ below: length([-400, 400], 0), from: choice(DART_LEVELS, 'waist') });
+const point = group({ from: choice(DART_LEVELS, 'waist'), below: length([-400, 400], 0) });
 
 /**
  * Fullness of the cup: what the wedge takes `below` mm under the bust line, instead of what the levels on both sides would
@@ -31,27 +32,30 @@ const point = group({ below: length([-400, 400], 0), from: choice(DART_LEVELS, '
  */
 const cup = group({ below: length([5, 150], inches(1)), intake: length([0, 100], 0) });
 
-const OWN = {
-  /** A wedge is known by its id on whichever side it is. */
-  id: text(),
-  block: choice(['front', 'back']),
-  /** `balanced`: the engine sizes it from the girths. `manual`: `intake` holds, and the balanced ones work round it. */
-  sizing: choice(['balanced', 'manual']),
-  /** Where its axis stands. One number for all levels keeps the axis on one line of the body. */
-  station: share(STATION, 0),
-  /** Its part of what balancing has to place on this block, against the other wedges' weights. */
-  weight: share([0.01, 100], 1),
-  cup: optional(cup),
-} as const;
-
-/** Bends the axis at single levels. */
-const stationAt = someLevels('share', STATION);
-
 /** Intake per level, mm; read when sized by hand, a level left out has none. A dart is sewn shut and adds no cloth. */
 const dartIntake = someLevels('length', [0, 300]);
 
 /** As a dart's; a wedge that parts two panels may add cloth as a gore does, which is less than nothing. */
 const wedgeIntake = someLevels('length', [-200, 300]);
+
+/** The fields of a wedge with these intakes and points. */
+const wedge = <const Points extends Fields>(intake: typeof dartIntake, points: Points) =>
+  group({
+    /** A wedge is known by its id on whichever side it is. */
+    id: text(),
+    block: choice(['front', 'back']),
+    /** Where its axis stands. One number for all levels keeps the axis on one line of the body. */
+    station: share(STATION, 0),
+    /** Bends the axis at single levels. */
+    stationAt: someLevels('share', STATION),
+    /** `balanced`: the engine sizes it from the girths. `manual`: `intake` holds, and the balanced ones work round it. */
+    sizing: choice(['balanced', 'manual']),
+    intake,
+    cup: optional(cup),
+    ...points,
+    /** Its part of what balancing has to place on this block, against the other wedges' weights. */
+    weight: share([0.01, 100], 1),
+  });
 
 /**
  * A wedge is cloth taken out between two legs. One that runs through from top edge to hem parts two panels; one on the
@@ -59,20 +63,14 @@ const wedgeIntake = someLevels('length', [-200, 300]);
  * `upper` is the point towards the top edge, `lower` the one towards the hem.
  */
 export const WEDGE_FIELDS = {
-  through: group({ ...OWN, upper: absent(), lower: absent(), stationAt, intake: wedgeIntake }),
-  openAtHem: group({ ...OWN, upper: point, lower: absent(), stationAt, intake: dartIntake }),
-  openAtTop: group({ ...OWN, upper: absent(), lower: point, stationAt, intake: dartIntake }),
-  closed: group({ ...OWN, upper: point, lower: point, stationAt, intake: dartIntake }),
+  through: wedge(wedgeIntake, { upper: absent(), lower: absent() }),
+  openAtHem: wedge(dartIntake, { upper: point, lower: absent() }),
+  openAtTop: wedge(dartIntake, { upper: absent(), lower: point }),
+  closed: wedge(dartIntake, { upper: point, lower: point }),
 } as const;
 
 /** A wedge as a style file has it: its kind is not written but follows from its points. */
-export const WEDGE_IN_FILE = group({
-  ...OWN,
-  stationAt,
-  intake: wedgeIntake,
-  upper: optional(point),
-  lower: optional(point),
-});
+export const WEDGE_IN_FILE = wedge(wedgeIntake, { upper: optional(point), lower: optional(point) });
 
 export const wedgeList = listOf(WEDGE_FIELDS);
 
