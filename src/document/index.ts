@@ -84,6 +84,7 @@ export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
 export { EDGE_NODE_WORDS } from './messages/styleFields';
+export { TABLE } from './messages/table';
 export { PROOFS, TRUE } from './messages/true';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
 export { wedgeNameOf, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
@@ -92,7 +93,6 @@ export {
   type BackedUpStyle,
   compareBackup,
   compareStyles,
-  type Difference,
   readBackup,
   restore,
   writeBackup,

@@ -16,8 +16,6 @@ export const TRUE = catalogue({
   empty: 'There are no panels to close up yet.',
   closedUp: {
     title: 'Closed up',
-    half: 'The panels closed up along their seams, centre front on the left',
-    whole: 'The panels closed up along their seams, centre front in the middle',
     held: 'Seams held together',
     heldAt: { top: 'at the top edge', waist: 'at the waist', hem: 'at the hem' },
   },

@@ -63,7 +63,7 @@ export interface BackedUpClient {
   readonly differs: readonly Difference[];
 }
 
-export type Difference = 'name' | 'measurements' | 'drafts' | 'readings' | 'otherwise';
+type Difference = 'name' | 'measurements' | 'drafts' | 'readings' | 'otherwise';
 
 /** Every client of a backup, in its order, against the book. */
 export function compareBackup(book: Book, backup: Book): BackedUpClient[] {

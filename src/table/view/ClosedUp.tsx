@@ -1,7 +1,7 @@
 // The panels closed up as worn, from centre front round the side to centre back, with one place highlighted.
 
 import { type CSSProperties, type PointerEvent, useMemo } from 'react';
-import { TRUE } from '../../document';
+import { TABLE } from '../../document';
 import {
   type ClosedAt,
   closeUp,
@@ -58,7 +58,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
       className={inALine ? 'closed-up' : 'closed-up worded'}
       style={{ '--most': `${mostMm}px` } as CSSProperties}
       role="img"
-      aria-label={halves ? TRUE.closedUp.whole : TRUE.closedUp.half}
+      aria-label={halves ? TABLE.closedWhole : TABLE.closedHalf}
       onPointerUp={pick}
       viewBox={`${box.left - ROOM_MM} ${box.top - ROOM_MM} ${width} ${height}`}
     >
