@@ -31,6 +31,13 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+// The mode `accented` builds the app with every text of the catalogue lengthened and in accented letters, for the tests. Any
+// other build leaves the accenting out.
+const accentedTexts: Plugin = {
+  name: 'accented-texts',
+  config: (_, { mode }) => ({ define: { __ACCENTED__: JSON.stringify(mode === 'accented') } }),
+};
+
 // jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
 const emptyModule = fileURLToPath(new URL('src/paper/emptyModule.ts', import.meta.url));
 
@@ -45,7 +52,7 @@ const BUILT = ['tests/browser/**/*.test.ts', 'tests/**/*InBrowser.test.ts', 'tes
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentSecurityPolicy, offlineWorker],
+  plugins: [react(), contentSecurityPolicy, offlineWorker, accentedTexts],
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
   build: {
     target: 'es2022',

@@ -28,3 +28,7 @@ it('leaves the face that prints are set in for when one is made', () => {
   expect(scripts.some((script) => script.includes('DejaVuSans'))).toBe(false);
   expect(page).not.toContain('.ttf');
 });
+
+it('does not carry the accented letters of the test build', () => {
+  expect(scripts.some((script) => script.includes('áƀçđ'))).toBe(false);
+});

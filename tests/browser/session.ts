@@ -19,8 +19,14 @@ export interface Visitor {
   readonly complaints: string[];
 }
 
-/** Registers the browser's start and stop for the file; gives a maker of visitors. */
-export function withBrowser(): (step: string, options?: BrowserContextOptions) => Promise<Visitor> {
+/**
+ * Registers the browser's start and stop for the file; gives a maker of visitors.
+ *
+ * @param address of the build that is visited
+ */
+export function withBrowser(
+  address: () => string = () => inject('appUrl'),
+): (step: string, options?: BrowserContextOptions) => Promise<Visitor> {
   let browser: Browser;
   const contexts: BrowserContext[] = [];
   beforeAll(async () => {
@@ -35,7 +41,7 @@ export function withBrowser(): (step: string, options?: BrowserContextOptions) =
     contexts.push(context);
     const page = await context.newPage();
     const visitor: Visitor = { page, context, strangers: [], complaints: [] };
-    const own = inject('appUrl');
+    const own = address();
     context.on('request', (request) => {
       if (!request.url().startsWith(own) && !/^(blob|data):/.test(request.url()))
         visitor.strangers.push(request.url());
