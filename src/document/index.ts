@@ -81,6 +81,7 @@ export { MAKING } from './messages/making';
 export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
+export { PRINTER_FAULTS } from './messages/printers';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
 export { EDGE_NODE_WORDS } from './messages/styleFields';

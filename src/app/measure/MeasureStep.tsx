@@ -1,7 +1,7 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
-import { addClient, CLIENT_BOOK, changeClient, DEMO_CLIENT, MEASURE, unusualOnes } from '../../document';
+import { addClient, changeClient, DEMO_CLIENT, MEASURE, SHELL, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../components/TextField';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
@@ -106,7 +106,7 @@ function Invented() {
         onClick={() => {
           awaitName();
           change({ code: 'clientAdded' }, (book) =>
-            addClient(book, crypto.randomUUID(), CLIENT_BOOK.clients.newName({ number: 2 })),
+            addClient(book, crypto.randomUUID(), SHELL.clientBar.newClient({ number: 2 })),
           );
         }}
       >

@@ -10,6 +10,7 @@ import {
   duplicateClient,
   openClientOf,
   removeClient,
+  SHELL,
 } from '../../document';
 import { Checkbox } from '../components/Checkbox';
 import { Dialog } from '../components/Dialog';
@@ -176,6 +177,6 @@ function fits({ name, drafts }: Client, sought: string): boolean {
 
 function newName(clients: readonly { name: string }[]): string {
   let number = clients.length + 1;
-  while (clients.some(({ name }) => name === words.newName({ number }))) number += 1;
-  return words.newName({ number });
+  while (clients.some(({ name }) => name === SHELL.clientBar.newClient({ number }))) number += 1;
+  return SHELL.clientBar.newClient({ number });
 }

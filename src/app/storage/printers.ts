@@ -2,7 +2,7 @@
 // a client. The same rules as for the book: what cannot be read is put aside, never written over.
 
 import * as z from 'zod/mini';
-import { KEEPING } from '../../document';
+import { PRINTER_FAULTS } from '../../document';
 import { listQuarantined, type QuarantinedText, quarantine } from './quarantine';
 import { type SaveFault, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
@@ -96,4 +96,4 @@ function parsed(text: string): readonly Printer[] | null {
   }
 }
 
-export const printerFaultSentence = (fault: SaveFault | 'unreadable'): string => KEEPING.printerFaults[fault];
+export const printerFaultSentence = (fault: SaveFault | 'unreadable'): string => PRINTER_FAULTS[fault];

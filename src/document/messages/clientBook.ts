@@ -24,8 +24,6 @@ export const CLIENT_BOOK = catalogue({
     title: 'Clients',
     search: 'Search',
     add: 'New client',
-    /** What a client is called until she is given a name. */
-    newName: ({ number }: { number: number }) => `Client ${number}`,
     removed: ({ name }: Named) => `${name} was taken out of the book.`,
     noneFound: ({ sought }: { sought: string }) => `No client’s name or draft has “${sought}” in it.`,
     showArchive: ({ count }: { count: number }) => `Show the archive (${count})`,
@@ -59,7 +57,6 @@ export const CLIENT_BOOK = catalogue({
 export const BACKUP = catalogue({
   label: 'Backup',
   title: 'One file of everything',
-  download: 'Download a backup',
   choose: 'Restore from a backup',
   newer: ({ version }: { version: number }) =>
     `This backup was written by a later version of this page (${version}). Open it with that one.`,

@@ -7,6 +7,7 @@ export const FIELDS = catalogue({
   needed: 'needed',
   close: 'Close',
   readCautions: 'Read the cautions',
+  downloadBackup: 'Download a backup',
 });
 
 export const ISSUES = catalogue({

@@ -20,6 +20,8 @@ export const SHELL = catalogue({
     clientAndDraft: ({ client, draft }: { client: string; draft: string }) => `${client}, ${draft}`,
     unit: 'Unit',
     units: { in: 'Inches', cm: 'Centimetres' },
+    /** What a client is called until she is given a name. */
+    newClient: ({ number }: { number: number }) => `Client ${number}`,
   },
   history: {
     undo: 'Undo',
