@@ -56,12 +56,17 @@ describe('Measure', () => {
       await look(`field ${i + 1} gone into`);
     }
     const bust = page.locator('.measurement').nth(1);
-    for (const text of ['abc', '1 2 3', '1/0', '1 5/4', '1..2', `5' 13"`, '-3', '', '12', '200', '30']) {
+    for (const text of ['abc', '1 2 3', '1/0', '1 5/4', '1..2', `5' 13"`, '-3', '', '12', '200', '38']) {
       await write(bust.locator('input').first(), text);
       await look(`“${text}” as a girth`);
     }
-    await page.locator('.estimate button').first().click();
-    await look('an estimate taken');
+    for (const i of [7, 8]) {
+      const length = page.locator('.measurement').nth(i);
+      await write(length.locator('input').first(), '');
+      await look('an estimate offered');
+      await length.locator('.estimate button').click();
+      await look('an estimate taken');
+    }
     await bust.locator('.read-again').click();
     for (const text of ['33', 'x']) {
       await write(bust.locator('.reading input').first(), text);
@@ -89,7 +94,7 @@ describe('Measure', () => {
 describe('The client book', () => {
   it('its drafts, clients and archive', { timeout: 3 * MINUTE }, async () => {
     const book = addClient(DEMO_BOOK, 'second', 'Ada Quill');
-    const walk = await walkTo('measure', book, 'Ada Quill', 'Dusk', 'zzz');
+    const walk = await walkTo('measure', book, 'Ada Quill', 'First draft', 'Dusk', 'zzz');
     const { page, look } = walk;
     await page.locator('.open-book').click();
     await page.locator('.client-list').waitFor();

@@ -1,6 +1,7 @@
 // What a maker can do to the list of clients and to a client's drafts, each as a pure step from one book to the next.
 
 import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
+import { DRAFT_NAMES } from '../messages/choices';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
 import { freeName } from './freeName';
 
@@ -17,7 +18,7 @@ export function addClient(book: Book, id: string, name: string): Book {
     estimated: [],
     archived: false,
     lastUsed: null,
-    drafts: [newDraft(`${id}-1`, 'First draft')],
+    drafts: [newDraft(`${id}-1`, DRAFT_NAMES.first)],
     openDraft: `${id}-1`,
   };
   return { ...book, clients: [...book.clients, client], openClient: id };
@@ -74,7 +75,7 @@ export function addDraft(client: Client, id: string, from: 'copy' | 'default'): 
   const savedDraft: SavedDraft =
     from === 'copy'
       ? { ...open, id, name: freeName(open.name, names) }
-      : newDraft(id, freeName('New draft', names));
+      : newDraft(id, freeName(DRAFT_NAMES.another, names));
   return { ...client, drafts: [...client.drafts, savedDraft], openDraft: id };
 }
 

@@ -1,6 +1,7 @@
 // What each step of the history is called, beside "Undo:" and as it is said aloud.
 
 import type { Change, ChangeCode, ChangeOf } from '../model/change';
+import { catalogue } from './catalogue';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
 import { EDGE_NODE_WORDS, inSentence } from './styleFields';
@@ -12,7 +13,7 @@ export function changeSentence(change: Change): string {
   return sentence(change);
 }
 
-const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => string } = {
+const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => string } = catalogue({
   passingChangeKept: () => 'last change',
   backupRestored: () => 'restored a backup',
   unitSet: () => 'unit',
@@ -120,4 +121,4 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   dartPointSet: ({ wedge, end }) => `${end} point of the ${wedgePhrase(wedge)}`,
   dartPointPulled: ({ wedge, end }) => `${wedgePhrase(wedge)}, ${end} point`,
   dartSlanted: ({ wedge, end }) => `${wedgePhrase(wedge)}, ${end} point: distance from the centre line`,
-};
+});

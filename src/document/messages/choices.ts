@@ -1,4 +1,4 @@
-// The kinds of shoulders, and the kinds of a wedge, as they are chosen.
+// The kinds of shoulders and the kinds of a wedge, as they are chosen, and what drafts are called at first.
 
 import { catalogue } from './catalogue';
 
@@ -14,3 +14,6 @@ export const WEDGE_KIND_WORDS = catalogue({
   openAtTop: 'Open at the top edge',
   closed: 'Closed',
 });
+
+/** What a draft is called until it is given a name. */
+export const DRAFT_NAMES = catalogue({ first: 'First draft', another: 'New draft' });
