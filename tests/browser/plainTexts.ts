@@ -37,7 +37,6 @@ export const plainTexts = (page: Page, typed: readonly string[]): Promise<Found[
           );
           const place = alike.length > 1 ? `:nth-of-type(${alike.indexOf(each) + 1})` : '';
           parts.unshift(`${each.tagName.toLowerCase()}${classes}${place}`);
-          if (each.id !== '' && !each.id.includes(':')) break;
         }
         return parts.join(' > ');
       };
