@@ -63,6 +63,8 @@ export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
+export { CANVAS } from './messages/canvas';
+export { DRAFT } from './messages/draft';
 export {
   estimatedSentence,
   estimateWritten,
@@ -75,10 +77,15 @@ export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFault
 export { LEVEL_WORDS } from './messages/levels';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './messages/pieces';
+export { REAL_SIZE } from './messages/realSize';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
+export { SHOULDER_CARD } from './messages/shoulderCard';
+export { STYLE_BOOK } from './messages/styleBook';
 export { EDGE_NODE_WORDS } from './messages/styleFields';
+export { TABLE } from './messages/table';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
-export { wedgeName, wedgeNameOf } from './messages/wedges';
+export { WEDGE_CARDS } from './messages/wedgeCards';
+export { wedgeName, wedgeNameOf, wedgeShortName, wedgeWithin } from './messages/wedges';
 export {
   type BackedUpClient,
   type BackedUpStyle,

@@ -2,8 +2,10 @@
 
 import {
   changeStyle,
+  DRAFT,
   dartsBelowShoulders,
   MEASUREMENT_WORDS,
+  SHOULDER_CARD,
   SHOULDER_KIND_WORDS,
   SHOULDER_KINDS,
   type ShoulderKind,
@@ -19,38 +21,21 @@ import {
 import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Style } from '../../engine';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useStyleNumber } from '../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
-const HINTS: Readonly<Record<ShoulderKind, string>> = {
-  strapless: 'The garment ends at the top edge.',
-  shoulders: 'Every panel runs up to neckline, shoulder or armhole; one wedge a block ends at mid-shoulder.',
-  band: 'The panels end at the top edge; what lies above is cut as a band, one piece a block, its wedges sewn up.',
-};
-
-interface NumberWords {
+interface NumberPlace {
   readonly name: ShoulderNumber;
-  readonly label: string;
-  readonly hint: string;
   /** Where the draft complains of it, besides its own place. */
   readonly also?: string;
 }
 
-const NUMBERS: readonly NumberWords[] = [
-  {
-    name: 'drop',
-    label: 'Shoulder drop',
-    hint: 'tip below the neck point',
-    also: 'topShape.underarm',
-  },
-  { name: 'armholeIn', label: 'Armhole inwards', hint: 'at half its depth' },
-  { name: 'intake.front', label: 'Front wedge', hint: 'taken at mid-shoulder' },
-  { name: 'intake.back', label: 'Back wedge', hint: 'taken at mid-shoulder' },
-  {
-    name: 'bandAbove',
-    label: 'Band height',
-    hint: 'above the top edge at the centres',
-    also: 'topShape.centreFront',
-  },
+const NUMBERS: readonly NumberPlace[] = [
+  { name: 'drop', also: 'topShape.underarm' },
+  { name: 'armholeIn' },
+  { name: 'intake.front' },
+  { name: 'intake.back' },
+  { name: 'bandAbove', also: 'topShape.centreFront' },
 ];
 
 export function ShouldersCard() {
@@ -63,11 +48,11 @@ export function ShouldersCard() {
   const places = new Set(numbers.flatMap((number) => placesOf(number)));
   const against = issues.filter((issue) => isOfShoulders(issue, kind) && !places.has(issue.at.field ?? ''));
   return (
-    <section className="card shoulders-card" aria-label="Shoulders">
+    <section className="card shoulders-card" aria-label={SHOULDER_CARD.title}>
       <div className="edge-head">
-        <h3>Shoulders</h3>
+        <h3>{SHOULDER_CARD.title}</h3>
         <fieldset className="sizing">
-          <legend className="unseen">Where the garment ends above the bust</legend>
+          <legend className="unseen">{SHOULDER_CARD.legend}</legend>
           {SHOULDER_KINDS.map((each) => (
             <label key={each}>
               <input
@@ -80,11 +65,11 @@ export function ShouldersCard() {
                   )
                 }
               />
-              <span>{SHOULDER_KIND_WORDS[each]}</span>
+              <span>{SHOULDER_CARD.kinds[each]}</span>
             </label>
           ))}
         </fieldset>
-        <p className="hint">{HINTS[kind]}</p>
+        <p className="hint">{SHOULDER_CARD.hints[kind]}</p>
       </div>
       <div className="shoulders-against" aria-live="polite">
         {CAUSES.map((cause) => (
@@ -110,7 +95,7 @@ function asked(style: Style, kind: ShoulderKind, name: ShoulderNumber): boolean 
   return block === null || (kind === 'shoulders' && wedgeRunsUp(style, block));
 }
 
-const placesOf = ({ name, also }: NumberWords): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
+const placesOf = ({ name, also }: NumberPlace): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
 
 const isOfShoulders = ({ code, at }: Issue, kind: ShoulderKind): boolean =>
   kind !== 'strapless' &&
@@ -120,7 +105,8 @@ interface Cause {
   readonly code: Issue['code'];
   /** What takes it away, where a step of the style does; else the tape is to be looked at. */
   readonly cure: {
-    readonly label: string;
+    /** What the press is called that takes away so many causes. */
+    readonly label: (found: { readonly count: number }) => string;
     readonly undo: string;
     readonly set: (style: Style, draft: Draft) => Style;
   } | null;
@@ -130,19 +116,27 @@ const CAUSES: readonly Cause[] = [
   { code: 'measurementMissing', cure: null },
   {
     code: 'shoulderNeedsTop',
-    cure: { label: 'Measure it from the over-bust line', undo: 'top edge’s line', set: topFromOverBust },
+    cure: {
+      label: () => SHOULDER_CARD.measureFromOverBust,
+      undo: 'top edge’s line',
+      set: topFromOverBust,
+    },
   },
   {
     code: 'shoulderNeedsSideSeam',
     cure: {
-      label: 'Keep the side seam',
+      label: () => SHOULDER_CARD.keepSideSeam,
       undo: 'side seam',
       set: (style) => setJoinedSide(style, false),
     },
   },
   {
     code: 'shoulderWedges',
-    cure: { label: 'Make them darts', undo: 'darts below the shoulders', set: dartsBelowShoulders },
+    cure: {
+      label: SHOULDER_CARD.makeDarts,
+      undo: 'darts below the shoulders',
+      set: dartsBelowShoulders,
+    },
   },
   { code: 'shoulderOffBlock', cure: null },
 ];
@@ -167,45 +161,42 @@ function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: read
           type="button"
           onClick={() => change(cure.undo, (book) => changeStyle(book, (before) => cure.set(before, draft)))}
         >
-          {found.length === 1 && code === 'shoulderWedges' ? 'Make it a dart' : cure.label}
+          {cure.label({ count: found.length })}
         </button>
       ) : null}
       {found.some(({ at }) => Object.hasOwn(MEASUREMENT_WORDS, at.field ?? '')) ? (
-        <a href="#measure">Go to the measurements</a>
+        <a href="#measure">{DRAFT.goToMeasurements}</a>
       ) : null}
     </>
   );
 }
 
-function NumberField({ number }: { number: NumberWords }) {
+function NumberField({ number }: { number: NumberPlace }) {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const { style } = savedDraft;
-  const { name, label, hint } = number;
+  const { name } = number;
+  const { label, full, hint } = SHOULDER_CARD.numbers[name];
   const places = placesOf(number);
   const remarks = issues
     .filter(({ severity, at }) => severity === 'error' && places.includes(at.field ?? ''))
     .map(sentence);
-  const called = name.startsWith('intake') ? `${label} at mid-shoulder` : label;
   return (
     <div className="edge-node">
       <span className="edge-node-name">{label}</span>
       <LengthField
         compact={true}
-        label={called}
+        label={full}
         span={SHOULDERS_SPANS[name]}
         value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}
         unit={client.unit}
         remarks={remarks}
-        onShow={(mm) =>
-          show((book) => changeStyle(book, (before) => setShoulderNumber(before, name, mm ?? 0)))
-        }
-        onKeep={() => keep(called.toLowerCase())}
-        onDrop={drop}
+        {...edit({
+          name: full.toLowerCase(),
+          change: (before, mm) => setShoulderNumber(before, name, mm),
+        })}
       />
       <span className="hint">{hint}</span>
     </div>

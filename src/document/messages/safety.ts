@@ -1,5 +1,7 @@
 // Cautions for tight lacing, shown where the reduction is set. Usual cautions, not medical advice.
 
+import { catalogue } from './catalogue';
+
 export interface SafetyCaution {
   readonly text: string;
   /** Where the statement comes from. */
@@ -8,11 +10,15 @@ export interface SafetyCaution {
 
 const PRACTICE = 'common practice, no source';
 
-/** What stands above the cautions wherever they are shown. */
-export const SAFETY_STANDING =
-  'Usual cautions for tight lacing, not medical advice. In any doubt about the wearer’s health, a licensed clinician decides, not this page.';
+const SAFETY = catalogue({
+  standing:
+    'Usual cautions for tight lacing, not medical advice. In any doubt about the wearer’s health, a licensed clinician decides, not this page.',
+});
 
-export const SAFETY_CAUTIONS: readonly SafetyCaution[] = [
+/** What stands above the cautions wherever they are shown. */
+export const SAFETY_STANDING = SAFETY.standing;
+
+export const SAFETY_CAUTIONS: readonly SafetyCaution[] = catalogue([
   {
     text: 'Up to 2 in (5 cm) off the natural waist is a usual fashion fit; about 4 in (10 cm) or 10 %, whichever is less, is the usual ceiling for an experienced wearer in a garment made to her measure.',
     source: PRACTICE,
@@ -43,4 +49,4 @@ export const SAFETY_CAUTIONS: readonly SafetyCaution[] = [
     text: 'A pressure that was reckoned and not measured is never to be called safe.',
     source: PRACTICE,
   },
-];
+]);
