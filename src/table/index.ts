@@ -1,6 +1,5 @@
 // The editor's one way in.
 
-export type { RestingPlace } from './gestures/snap';
 export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
 export type { HandleActions, Steps } from './gestures/useHandleDrag';
 export { askedExtent, crosses } from './handles/dartExtent';

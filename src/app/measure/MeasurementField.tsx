@@ -22,6 +22,7 @@ import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { formatDay } from '../components/formatDay';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useClientNumber } from '../components/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
@@ -41,9 +42,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useClientNumber();
   const { label, how } = MEASUREMENT_WORDS[name];
   const { unit } = client;
   // The number being typed is always the latest; all that is said about it may come a moment later.
@@ -66,9 +65,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         remarks={remarks}
         refused={own.some(({ severity }) => severity === 'error')}
         onFocus={() => onFocus({ field: name, measurement: name, how })}
-        onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
-        onKeep={() => keep(label.toLowerCase())}
-        onDrop={drop}
+        {...edit({ name: label.toLowerCase(), change: (open, mm) => setMeasurement(open, name, mm) })}
       />
       <FigureHere field={name} />
       {value === null ? <p className="hint">{said(true).join(' ')}</p> : null}
@@ -180,9 +177,7 @@ function Readings({ client, name }: PartProps) {
 }
 
 function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; label: string }) {
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useClientNumber();
   const full = `${label} of ${MEASUREMENT_WORDS[name].label.toLowerCase()}`;
   return (
     <div className="reading">
@@ -194,9 +189,7 @@ function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; lab
         remember={`${client.id} ${full}`}
         value={client.readings[name]?.[which] ?? null}
         unit={client.unit}
-        onShow={(mm) => show((book) => changeClient(book, (open) => setReading(open, name, which, mm)))}
-        onKeep={() => keep(full.toLowerCase())}
-        onDrop={drop}
+        {...edit({ name: full.toLowerCase(), change: (open, mm) => setReading(open, name, which, mm) })}
       />
     </div>
   );

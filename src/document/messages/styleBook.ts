@@ -31,7 +31,7 @@ export const STYLE_BOOK = catalogue({
     nameOf: ({ name }: Named) => `Name of the style ${name}`,
     keptOn: ({ day }: { day: string }) => `kept ${day}`,
     use: 'Use it',
-    useFor: ({ name, client }: Named & { client: string }) => `Use it for ${client}: ${name}`,
+    forClient: ({ name, client }: Named & { client: string }) => `Use it for ${client}: ${name}`,
     writeOut: 'Write out',
     writeOutAsFile: ({ name }: Named) => `Write out ${name} as a file`,
     delete: 'Delete',

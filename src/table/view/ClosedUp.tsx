@@ -1,6 +1,7 @@
 // The panels closed up as worn: from centre front round the side to centre back, with one place pointed out.
 
 import { type CSSProperties, type PointerEvent, useMemo } from 'react';
+import { TABLE } from '../../document';
 import {
   type ClosedAt,
   closeUp,
@@ -57,7 +58,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
       className={inALine ? 'closed-up' : 'closed-up worded'}
       style={{ '--most': `${mostMm}px` } as CSSProperties}
       role="img"
-      aria-label={`The panels closed up along their seams, centre front ${halves ? 'in the middle' : 'on the left'}`}
+      aria-label={halves ? TABLE.closedWhole : TABLE.closedHalf}
       onPointerUp={pick}
       viewBox={`${box.left - ROOM_MM} ${box.top - ROOM_MM} ${width} ${height}`}
     >

@@ -1,6 +1,7 @@
 // The cutting table: dotted pattern paper, both half blocks, the level lines through them, and every handle.
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { TABLE } from '../../document';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
 import { type RestingPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
@@ -114,7 +115,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       ref={canvas}
       className={`cutting-table${onAdd ? ' adding' : ''}`}
       role="group"
-      aria-label="Front and back half blocks"
+      aria-label={TABLE.blocks}
       width={size.width}
       height={size.height}
       viewBox={`${left} ${top} ${width} ${height}`}
@@ -180,12 +181,10 @@ export function DraftCanvas(props: DraftCanvasProps) {
       {pulled && pulling ? (
         <ValueTooltip
           handle={pulled}
-          text={[words.value(pulled), words.place(pulling.place)].filter(Boolean).join(', ')}
+          text={tooltipText(words.value(pulled), words.place(pulling.place))}
           beside={panelsBeside(pulled, draft)}
           nameOf={({ piece, width: wide, part }: PanelBeside) =>
-            part
-              ? `${words.length(wide)} of ${words.piece(piece)}`
-              : `${words.piece(piece)} ${words.length(wide)}`
+            TABLE[part ? 'partWidth' : 'panelWidth']({ piece: words.piece(piece), width: words.length(wide) })
           }
           draft={draft}
           layout={layout}
@@ -198,6 +197,10 @@ export function DraftCanvas(props: DraftCanvasProps) {
     </svg>
   );
 }
+
+/** A handle's number, with where it has come to rest if that is a place of its own. */
+const tooltipText = (value: string, place: string): string =>
+  place === '' ? value : TABLE.valueAt({ value, place });
 
 /** Keeps the page from scrolling while a finger pulls a handle. */
 function useStillUnderFinger(canvas: RefObject<SVGSVGElement | null>): void {

@@ -1,10 +1,20 @@
 // Turning intake about the bust point: so much of this wedge, at a level, to another wedge at the same angle.
 
 import { useState } from 'react';
-import { changeStyle, formatLength, LEVEL_WORDS, turnIntakeTo, wedgeNameOf } from '../../../document';
+import {
+  changeStyle,
+  formatLength,
+  LEVEL_WORDS,
+  turnIntakeTo,
+  WEDGE_CARDS,
+  wedgeNameOf,
+  wedgeWithin,
+} from '../../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../../engine';
 import { LengthField } from '../../components/LengthField';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = WEDGE_CARDS.turn;
 
 /** What is proposed at first: an inch, or a like measure of the other tape. */
 const PROPOSED = { in: inches(1), cm: 25 } as const;
@@ -50,10 +60,10 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
   );
   return (
     <div className="cup-fields">
-      <span className="hint">Turn</span>
+      <span className="hint">{TEXTS.turn}</span>
       <LengthField
         compact={true}
-        label="Intake to turn about the bust point"
+        label={TEXTS.intake}
         span={[1, 300]}
         value={asked}
         unit={client.unit}
@@ -64,11 +74,11 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
         }}
         onDrop={() => setShown(null)}
       />
-      <span className="hint">of it at the</span>
-      {level('Level it is taken at', from, setFrom)}
-      <span className="hint">to the</span>
+      <span className="hint">{TEXTS.ofIt}</span>
+      {level(TEXTS.fromLevel, from, setFrom)}
+      <span className="hint">{TEXTS.toThe}</span>
       <select
-        aria-label="Wedge it goes to"
+        aria-label={TEXTS.toWedge}
         value={target.id}
         onChange={(event) => setTo({ ...to, wedge: event.target.value })}
       >
@@ -78,8 +88,8 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
           </option>
         ))}
       </select>
-      <span className="hint">at the</span>
-      {level('Level it goes to', to.level, (next) => setTo({ wedge: target.id, level: next }))}
+      <span className="hint">{TEXTS.atThe}</span>
+      {level(TEXTS.toLevel, to.level, (next) => setTo({ wedge: target.id, level: next }))}
       <button
         type="button"
         className="quiet"
@@ -90,14 +100,14 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
           )
         }
       >
-        Turn
+        {TEXTS.done}
       </button>
       <span className="hint" role="status">
         {turned
-          ? `About the bust point, ${degrees}°: it takes ${write(turned.width)} there.`
+          ? TEXTS.turned({ degrees, intake: write(turned.width) })
           : there < turn.width
-            ? `At the ${LEVEL_WORDS[from]} this wedge takes only ${write(Math.max(0, there))}.`
-            : `The ${wedgeNameOf(target.id, kept).toLowerCase()} does not reach the ${LEVEL_WORDS[to.level]}.`}
+            ? TEXTS.takesOnly({ level: from, intake: write(Math.max(0, there)) })
+            : TEXTS.notReached({ wedge: wedgeWithin(target.id, kept), level: to.level })}
       </span>
     </div>
   );
