@@ -40,7 +40,7 @@ store.subscribe(({ history }, before) => {
 });
 // A number half typed or a handle half pulled is kept too when the page goes away; on a tablet being hidden may be the
 // last that is heard of it. Registered before the storage's own listeners, which then find it.
-const settle = (): void => store.getState().keep('last change');
+const settle = (): void => store.getState().keep({ code: 'passingChangeKept' });
 window.addEventListener('pagehide', settle);
 document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'hidden') settle();

@@ -4,7 +4,7 @@ import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type FileStyle, issueSentence, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
-import type { PlanInput } from '../paper';
+import type { Faced, PlanInput } from '../paper';
 import { type FileClient, tapeOf } from './clientFile';
 import { fontFiles } from './fontFiles';
 import { makeDirectory } from './makeDirectory';
@@ -73,7 +73,7 @@ async function patternContents(
     nap: print.nap || print.kind === 'projector',
     making: layer.usualMaking(unit),
   };
-  const input = await layer.withLetters(asked, fontFiles);
+  const input = await layer.withFace(await layer.withLetters(asked, fontFiles), fontFiles);
   const printed = await printedOn(print, input, layer, client.unit);
   if (!printed.ok) return printed;
   return {
@@ -87,7 +87,7 @@ async function patternContents(
 
 async function printedOn(
   print: Print,
-  input: PlanInput,
+  input: PlanInput & Faced,
   { layOutOnePage, onePagePdf, onePageSentence, patternPdf, projectorPdf }: Paper,
   unit: FileClient['unit'],
 ): Promise<Read<Uint8Array>> {

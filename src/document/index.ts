@@ -18,7 +18,6 @@ export {
   changeClient,
   changeDraft,
   changeStyle,
-  removeWedge,
   setCup,
   setEdgeNode,
   setIntake,
@@ -37,14 +36,12 @@ export {
   setEnds,
   setJoinedSide,
   WEDGE_ENDS,
-  WEDGE_ENDS_WORDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './edit/measurementEdits';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export {
   dartsBelowShoulders,
-  SHOULDER_KIND_WORDS,
   SHOULDER_KINDS,
   type ShoulderKind,
   type ShoulderNumber,
@@ -55,8 +52,9 @@ export {
   topFromOverBust,
   wedgeRunsUp,
 } from './edit/shoulders';
-export { setDiffering, setRightWedges, setSide, swapSides, swapSidesOfStyle } from './edit/sides';
+export { setDiffering, setRightWedges, setSide } from './edit/sides';
 export { turnIntakeTo } from './edit/turnIntakeTo';
+export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
 export { isObject, kindOf, parseJson } from './files/json';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
@@ -64,6 +62,9 @@ export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
 export { CANVAS } from './messages/canvas';
+export { changeSentence } from './messages/changes';
+export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
+export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
 export { DRAFT } from './messages/draft';
 export {
   estimatedSentence,
@@ -72,20 +73,25 @@ export {
   offeredSentence,
   unusualSentence,
 } from './messages/expected';
+export { FIELDS, GIRTHS, ISSUES } from './messages/fields';
 export { issueSentence } from './messages/issues';
+export { KEEPING } from './messages/keeping';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
 export { LEVEL_WORDS } from './messages/levels';
+export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './messages/pieces';
 export { REAL_SIZE } from './messages/realSize';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
+export { SHELL } from './messages/shell';
 export { SHOULDER_CARD } from './messages/shoulderCard';
 export { STYLE_BOOK } from './messages/styleBook';
 export { EDGE_NODE_WORDS } from './messages/styleFields';
 export { TABLE } from './messages/table';
+export { PROOFS, TRUE } from './messages/true';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
 export { WEDGE_CARDS } from './messages/wedgeCards';
-export { wedgeName, wedgeNameOf, wedgeShortName, wedgeWithin } from './messages/wedges';
+export { wedgeNameOf, wedgePhrase, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
 export {
   type BackedUpClient,
   type BackedUpStyle,
@@ -107,6 +113,7 @@ export {
   type SavedDraft,
   type Unit,
 } from './model/book';
+export { type Change, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { readBook } from './model/readBook';

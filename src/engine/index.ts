@@ -8,8 +8,10 @@ export { dartAngle, type Turn, turnIntake } from './block/turnIntake';
 export type { DraftedWedge } from './block/wedge';
 export {
   MEASUREMENTS,
+  type MeasurementGroup,
   type MeasurementName,
   type Measurements,
+  UNMEASURED,
 } from './body/measurements';
 export {
   type BodySides,
@@ -28,6 +30,8 @@ export { closeUpWhole } from './draft/closedUpWhole';
 export { type Draft, draft } from './draft/draft';
 export { draftWhole } from './draft/draftWhole';
 export { halfOf } from './draft/halfOf';
+export { distanceToChord, nearestFraction } from './geometry/chord';
+export { isInside } from './geometry/isInside';
 export { distance, type Point } from './geometry/point';
 export { crossingsAt, pointsDown, polylineLength } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';

@@ -7,6 +7,7 @@ export { estimatedLines } from './estimates';
 export type { InkLine } from './ink';
 export { type Layout, layOut, type PatternInput } from './layOut';
 export { type FontFiles, withLetters } from './letters/letters';
+export { type Faced, withFace } from './letters/pageFace';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';

@@ -1,11 +1,11 @@
-// The editor's one way in.
+// What other layers may import of the drawing that one edits.
 
 export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
-export type { HandleActions, Steps } from './gestures/useHandleDrag';
+export type { HandleActions, StepSizes } from './gestures/useHandleDrag';
 export { askedExtent, crosses } from './handles/dartExtent';
 export type { Handle } from './handles/handle';
 export { intakeNow } from './handles/wedgeHandles';
-export { layOut } from './layout/layout';
+export { layOut } from './layout/layOut';
 export type { Viewport } from './layout/viewport';
 export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/ClosedPart';

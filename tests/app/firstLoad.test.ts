@@ -23,3 +23,8 @@ it('is no more than 150 kB of scripts, gzipped', () => {
 it('leaves the writing of PDF for when it is asked for', () => {
   expect(scripts.some((script) => script.includes('%PDF-'))).toBe(false);
 });
+
+it('leaves the face that prints are set in for when one is made', () => {
+  expect(scripts.some((script) => script.includes('DejaVuSans'))).toBe(false);
+  expect(page).not.toContain('.ttf');
+});

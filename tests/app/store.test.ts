@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createStore } from '../../src/app/store/store';
-import { type Book, changeStyle, DEMO_BOOK, openClient, openDraftOf } from '../../src/document';
+import { type Book, type Change, changeStyle, DEMO_BOOK, openClient, openDraftOf } from '../../src/document';
 
+const HEM: Change = { code: 'hemMoved' };
 const hem = (mm: number) => (book: Book) => changeStyle(book, (style) => ({ ...style, hemBelow: mm }));
 
 /** A table whose hem is moved by a key or a pull, step by step. */
@@ -9,9 +10,9 @@ function moving() {
   const store = createStore(DEMO_BOOK);
   const move = (mm: number, by: 'pull' | 'key' | 'sameKey'): void => {
     store.getState().show(hem(mm));
-    store.getState().keep('hem', { value: `${mm} mm`, by });
+    store.getState().keep(HEM, { value: `${mm} mm`, by });
   };
-  const changes = () => store.getState().history.past.map(({ change }) => change);
+  const changes = () => store.getState().history.past.map(({ change }) => change.code);
   const hemNow = () => openDraftOf(openClient(store.getState().kept())).style.hemBelow;
   return { table: store, move, changes, hemNow };
 }
@@ -24,7 +25,7 @@ describe('keys pressed in a row', () => {
       move(mm, 'sameKey');
       expect(hemNow()).toBe(mm);
     }
-    expect(changes()).toEqual(['hem']);
+    expect(changes()).toEqual(['hemMoved']);
     store.getState().undo();
     expect(store.getState().kept()).toBe(DEMO_BOOK);
     store.getState().redo();
@@ -36,15 +37,20 @@ describe('keys pressed in a row', () => {
     move(90, 'key');
     move(91, 'key');
     move(92, 'sameKey');
-    expect(changes()).toEqual(['hem', 'hem']);
+    expect(changes()).toEqual(['hemMoved', 'hemMoved']);
   });
 
   it.each<[string, (store: ReturnType<typeof moving>) => void, readonly string[], number]>([
-    ['a change', ({ table: store }) => store.getState().change('seam', hem(50)), ['hem', 'seam', 'hem'], 50],
+    [
+      'a change',
+      ({ table: store }) => store.getState().change({ code: 'allowanceSet', edge: 'seam' }, hem(50)),
+      ['hemMoved', 'allowanceSet', 'hemMoved'],
+      50,
+    ],
     [
       'an undo',
       ({ table: store }) => store.getState().undo(),
-      ['hem'],
+      ['hemMoved'],
       openDraftOf(openClient(DEMO_BOOK)).style.hemBelow,
     ],
     [
@@ -53,17 +59,17 @@ describe('keys pressed in a row', () => {
         store.getState().undo();
         store.getState().redo();
       },
-      ['hem', 'hem'],
+      ['hemMoved', 'hemMoved'],
       90,
     ],
-    ['a pull', ({ move }) => move(70, 'pull'), ['hem', 'hem', 'hem'], 70],
+    ['a pull', ({ move }) => move(70, 'pull'), ['hemMoved', 'hemMoved', 'hemMoved'], 70],
     [
       'the page going away under a key',
       ({ table: store }) => {
         store.getState().show(hem(60));
-        store.getState().keep('last change');
+        store.getState().keep({ code: 'passingChangeKept' });
       },
-      ['hem', 'last change', 'hem'],
+      ['hemMoved', 'passingChangeKept', 'hemMoved'],
       60,
     ],
   ])('do not go on behind %s', (_, between, expected, before) => {
@@ -81,6 +87,6 @@ describe('keys pressed in a row', () => {
     move(90, 'key');
     store.getState().open(hem(40)(DEMO_BOOK));
     move(95, 'sameKey');
-    expect(changes()).toEqual(['hem']);
+    expect(changes()).toEqual(['hemMoved']);
   });
 });

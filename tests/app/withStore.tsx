@@ -7,7 +7,7 @@ import type { ReactNode } from 'react';
 import { afterEach } from 'vitest';
 import { createStore, type Store } from '../../src/app/store/store';
 import { StoreContext } from '../../src/app/store/storeContext';
-import { type Book, type Client, DEMO_BOOK, openClient } from '../../src/document';
+import { type Book, type Client, changeSentence, DEMO_BOOK, openClient } from '../../src/document';
 
 afterEach(cleanup);
 
@@ -28,6 +28,6 @@ export function onTable(part: ReactNode, book: Book = DEMO_BOOK): OnTable {
     store,
     user: userEvent.setup(),
     client: () => openClient(store.getState().history.present),
-    changes: () => store.getState().history.past.map(({ change }) => change),
+    changes: () => store.getState().history.past.map(({ change }) => changeSentence(change)),
   };
 }

@@ -1,9 +1,11 @@
 // How fast a pattern is printed, and what it weighs: `npm run bench -- paper`.
 
 import { performance } from 'node:perf_hooks';
+import { fontFiles } from '../../src/cli/fontFiles';
 import { DEMO_CLIENT } from '../../src/document';
 import { draft, type Measurements, type Style, type Wedge } from '../../src/engine';
 import {
+  type Faced,
   layOut,
   type PaperChoice,
   type PatternInput,
@@ -11,10 +13,13 @@ import {
   patternDxf,
   patternPdf,
   patternSvg,
+  withFace,
 } from '../../src/paper';
 import { benchPrinting } from './printing';
 
 const RUNS = 5;
+
+const FACED = await withFace({}, fontFiles);
 
 const { measurements } = DEMO_CLIENT;
 const STYLE = DEMO_CLIENT.drafts[0]?.style as Style;
@@ -34,7 +39,7 @@ const RICHEST: Style = {
   ),
 };
 
-const inputFor = (tape: Measurements, style: Style, paper: PaperChoice, copies = 1): PatternInput => {
+const inputFor = (tape: Measurements, style: Style, paper: PaperChoice, copies = 1): PatternInput & Faced => {
   const drafted = draft(tape, style);
   const pieces = Array.from({ length: copies }, (_, copy) =>
     drafted.pieces.map((piece) => (copy === 0 ? piece : { ...piece, id: `${piece.id}-copy-${copy}` })),
@@ -45,13 +50,14 @@ const inputFor = (tape: Measurements, style: Style, paper: PaperChoice, copies =
     savedDraft: { name: 'Winter ball bodice', style, acknowledgedReduction: null },
     date: '25 November 2026',
     paper,
+    ...FACED,
   };
 };
 
 const A4 = paperChoice('A4');
 
 /** The cases by name: one pattern as it is, the richest, and more and more ink on more and more sheets. */
-const CASES: readonly (readonly [string, () => PatternInput])[] = [
+const CASES: readonly (readonly [string, () => PatternInput & Faced])[] = [
   ['default style on A4', () => inputFor(measurements, STYLE, A4)],
   ['richest style on A4', () => inputFor(measurements, RICHEST, A4)],
   ['default style on A0', () => inputFor(measurements, STYLE, paperChoice('A0'))],

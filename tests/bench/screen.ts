@@ -15,7 +15,7 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
     const session = await page.context().newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
     await page.goto(`${address}#draft`);
-    await page.locator('.cutting-table').waitFor();
+    await page.locator('.draft-canvas').waitFor();
     say(`the built app, slowed ${SLOWED} times, 1440 × 900`);
     say(`first paint: ${(await firstPaint(page)).toFixed(0)} ms`);
     await page.waitForTimeout(4000);
@@ -26,19 +26,19 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
 }
 
 const PARTS: readonly (readonly [string, (page: Page, session: CDPSession) => Promise<void>])[] = [
-  ['pulling an axis', (page) => pull(page, '[data-handle="axis:front-bust"] .grip')],
-  ['pulling a leg', (page) => pull(page, '[data-handle="leg:front-bust:waist:outer"] .grip')],
+  ['pulling an axis', (page) => pull(page, '[data-handle="axis:front-bust"] .hit-area')],
+  ['pulling a leg', (page) => pull(page, '[data-handle="leg:front-bust:waist:outer"] .hit-area')],
   [
     'zooming with the wheel',
     async (page) => {
-      await over(page, '.cutting-table');
+      await over(page, '.draft-canvas');
       await during(async (t) => page.mouse.wheel(0, Math.sin(t / 300) > 0 ? -24 : 24));
     },
   ],
   [
     'moving the table',
     async (page) => {
-      const box = await page.locator('.cutting-table').boundingBox();
+      const box = await page.locator('.draft-canvas').boundingBox();
       const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + 14];
       await page.mouse.move(x, y);
       await page.mouse.down();
@@ -48,9 +48,9 @@ const PARTS: readonly (readonly [string, (page: Page, session: CDPSession) => Pr
   ],
 ];
 
-async function pull(page: Page, grip: string): Promise<void> {
-  const box = await page.locator(grip).boundingBox();
-  if (!box) throw new Error(`${grip} is not on the table`);
+async function pull(page: Page, target: string): Promise<void> {
+  const box = await page.locator(target).boundingBox();
+  if (!box) throw new Error(`${target} is not on the canvas`);
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
   await page.mouse.down();

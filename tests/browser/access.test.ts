@@ -14,7 +14,7 @@ const HEADINGS = { measure: 'Measure', draft: 'Draft', true: 'True', cut: 'Cut' 
 /** What is there once a step is drawn. */
 const DRAWN = {
   measure: '.tape-form',
-  draft: '.cutting-table',
+  draft: '.draft-canvas',
   true: '.closed-up',
   cut: '.cut-step .plan-drawing',
 } as const;
@@ -56,7 +56,7 @@ async function go(page: Page, step: (typeof STEPS)[number]): Promise<void> {
 /** Controls smaller than `least` px either way, with their size. */
 const tooSmall = (page: Page, least: number): Promise<string[]> =>
   page.evaluate((px) => {
-    const own = 'button, select, input, summary, [role="slider"] .grip, nav a';
+    const own = 'button, select, input, summary, [role="slider"] .hit-area, nav a';
     return [...document.querySelectorAll(own)].flatMap((element) => {
       // a tick or a dot takes the whole of its label
       const target = element.matches('input[type="radio"], input[type="checkbox"]')
@@ -141,7 +141,7 @@ describe('the way through', () => {
 
   it('shows where the focus is on everything Tab comes to', async () => {
     const { page } = await visit('draft');
-    await page.locator('.cutting-table').waitFor();
+    await page.locator('.draft-canvas').waitFor();
     let [stops, unseen] = [0, [] as string[]];
     for (; stops < 80; stops += 1) {
       await page.keyboard.press('Tab');
@@ -149,13 +149,14 @@ describe('the way through', () => {
         const element = document.activeElement;
         if (!element || element === document.body) return null;
         const shown = element.matches('[role="slider"]')
-          ? (element.querySelector('.grip') ?? element)
+          ? (element.querySelector('.hit-area') ?? element)
           : element.matches('input[type="radio"]')
             ? (element.nextElementSibling ?? element)
             : element;
         const { outlineStyle, outlineWidth, stroke, strokeWidth } = getComputedStyle(shown);
         const outlined = outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
-        const stroked = shown.matches('.grip') && stroke !== 'none' && Number.parseFloat(strokeWidth) >= 2;
+        const stroked =
+          shown.matches('.hit-area') && stroke !== 'none' && Number.parseFloat(strokeWidth) >= 2;
         return { seen: outlined || stroked, what: element.outerHTML.slice(0, 80) };
       });
       if (!at) break;

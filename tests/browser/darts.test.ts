@@ -14,7 +14,7 @@ async function choose(page: Page, wedge: string, ends: string): Promise<void> {
 
 /** Pulls a handle by so many px and leaves the pointer down. */
 async function pull(page: Page, handle: Locator, dx: number, dy: number): Promise<void> {
-  const box = await handle.locator('.grip').boundingBox();
+  const box = await handle.locator('.hit-area').boundingBox();
   if (!box) throw new Error('no handle');
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
@@ -35,7 +35,7 @@ describe('a dart on the table', () => {
     expect(await lower.getAttribute('aria-valuetext')).toBe('3 in below the waist');
     await pull(page, lower, 0, -30);
     await expect
-      .poll(() => page.locator('.bubble').textContent())
+      .poll(() => page.locator('.value-tooltip').textContent())
       .toMatch(/^\d.* in below the waist◂ .+ in of Front 2 · .+ in of Front 2 ▸$/);
     await page.mouse.up();
     const pulled = await lower.getAttribute('aria-valuetext');
@@ -59,12 +59,14 @@ describe('a dart on the table', () => {
     await choose(page, 'Side-front', 'Closed');
     const upper = page.getByRole('slider', { name: 'Side-front dart, upper point' });
     const [at, line] = await Promise.all([
-      upper.locator('.grip').boundingBox(),
-      page.locator('.cutting-table line.level-underBust').boundingBox(),
+      upper.locator('.hit-area').boundingBox(),
+      page.locator('.draft-canvas line.level-underBust').boundingBox(),
     ]);
     if (!at || !line) throw new Error('not drawn');
     await pull(page, upper, 0, line.y - (at.y + at.height / 2) - 3);
-    await expect.poll(() => page.locator('.bubble .number').textContent()).toContain('on a level line');
+    await expect
+      .poll(() => page.locator('.value-tooltip .number').textContent())
+      .toContain('on a level line');
     await page.keyboard.press('Escape');
     await page.mouse.up();
   });
@@ -107,8 +109,8 @@ describe('a side panel in one', () => {
     const { page } = visitor;
     await page.getByRole('checkbox', { name: 'Side panel cut in one' }).check();
     await page.getByText('no side seam', { exact: true }).waitFor();
-    expect(await page.locator('.cutting-table [data-piece="side"]').count()).toBe(2);
-    expect(await page.locator('.cutting-table .side-line').count()).toBe(2);
+    expect(await page.locator('.draft-canvas [data-piece="side"]').count()).toBe(2);
+    expect(await page.locator('.draft-canvas .side-line').count()).toBe(2);
     await page.getByRole('link', { name: 'True' }).click();
     await expect.poll(() => page.locator('.closed-panel[data-piece="side"]').count()).toBe(1);
     await page.getByRole('button', { name: 'Side panel + Back 2', exact: true }).waitFor();

@@ -10,8 +10,8 @@ const visit = withBrowser();
 /** x in table mm of the outline of a panel at the waist line: its left and its right edge. */
 async function edgesAtWaist(page: Page, piece: string): Promise<{ left: number; right: number }> {
   const [d, waist] = await Promise.all([
-    page.locator(`.cutting-table [data-piece="${piece}"]`).getAttribute('d'),
-    page.locator('.cutting-table line.level-waist').getAttribute('y1'),
+    page.locator(`.draft-canvas [data-piece="${piece}"]`).getAttribute('d'),
+    page.locator('.draft-canvas line.level-waist').getAttribute('y1'),
   ]);
   const points = [...(d ?? '').matchAll(/([-\d.]+) ([-\d.]+)/g)].map(([, x, y]) => ({
     x: Number(x),
@@ -24,8 +24,8 @@ async function edgesAtWaist(page: Page, piece: string): Promise<{ left: number; 
 
 /** Pulls a handle sideways by mm on the table with a real mouse. */
 async function pull(page: Page, handle: string, mm: number): Promise<void> {
-  const box = await page.locator(`[data-handle="${handle}"] .grip`).boundingBox();
-  const scale = await page.locator('.cutting-table').evaluate((svg) => {
+  const box = await page.locator(`[data-handle="${handle}"] .hit-area`).boundingBox();
+  const scale = await page.locator('.draft-canvas').evaluate((svg) => {
     const canvas = svg as unknown as SVGSVGElement;
     return canvas.getBoundingClientRect().width / canvas.viewBox.baseVal.width;
   });

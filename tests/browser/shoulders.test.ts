@@ -72,7 +72,7 @@ it.each([
   await wear(page, 'princess-bodice');
   await page.locator('[data-piece="back-1"]').waitFor();
   const [table, ...panels] = await page.evaluate(() =>
-    [...document.querySelectorAll('.cutting-table, .cutting-table .panel')].map((element) => {
+    [...document.querySelectorAll('.draft-canvas, .draft-canvas .panel')].map((element) => {
       const { top, bottom, left, right } = element.getBoundingClientRect();
       return { top, bottom, left, right };
     }),

@@ -13,14 +13,14 @@ interface Seen {
 }
 
 const seen = (page: Page): Promise<Seen> =>
-  page.locator('.cutting-table').evaluate((svg) => {
+  page.locator('.draft-canvas').evaluate((svg) => {
     const { x, y, width } = (svg as unknown as SVGSVGElement).viewBox.baseVal;
     return { left: x, top: y, pxPerMm: svg.getBoundingClientRect().width / width };
   });
 
 /** Bare paper of the table near its top-left corner, on the screen. */
 async function paper(page: Page): Promise<{ x: number; y: number }> {
-  const box = await page.locator('.cutting-table').boundingBox();
+  const box = await page.locator('.draft-canvas').boundingBox();
   if (!box) throw new Error('no table');
   return { x: box.x + box.width / 2, y: box.y + 12 };
 }
@@ -29,7 +29,7 @@ describe('the table in hand', () => {
   it('makes itself ready for a pull without a trace', async () => {
     const visitor = await visit('draft');
     const { page } = visitor;
-    await page.locator('.cutting-table').waitFor();
+    await page.locator('.draft-canvas').waitFor();
     const changes = await page.locator('main').evaluate(
       (main) =>
         new Promise<string[]>((settled) => {
@@ -66,7 +66,7 @@ describe('the table in hand', () => {
 
   it('scales about the pointer with the wheel, and the ledger follows its lines', async () => {
     const { page } = await visit('draft');
-    const waist = page.locator('.cutting-table line.level-waist');
+    const waist = page.locator('.draft-canvas line.level-waist');
     const at = await waist.boundingBox();
     if (!at) throw new Error('no waist line');
     const before = await seen(page);
@@ -110,18 +110,18 @@ describe('the table in hand', () => {
     // the focus is seen from a key on
     await page.keyboard.press('Tab');
     await page.keyboard.press('Shift+Tab');
-    const [grip, frame] = await Promise.all([
-      page.locator('[data-handle="edge:top"] .grip').boundingBox(),
+    const [area, frame] = await Promise.all([
+      page.locator('[data-handle="edge:top"] .hit-area').boundingBox(),
       page.locator('.table-frame').boundingBox(),
     ]);
-    expect(grip?.x).toBeGreaterThanOrEqual(frame?.x ?? Number.POSITIVE_INFINITY);
-    expect(grip?.y).toBeGreaterThanOrEqual(frame?.y ?? Number.POSITIVE_INFINITY);
+    expect(area?.x).toBeGreaterThanOrEqual(frame?.x ?? Number.POSITIVE_INFINITY);
+    expect(area?.y).toBeGreaterThanOrEqual(frame?.y ?? Number.POSITIVE_INFINITY);
   });
 
   it('calls a wedge by its name for as long as it is pulled, and by its new place when it is let go', async () => {
     const { page } = await visit('draft');
     const axis = page.locator('[data-handle="axis:front-bust"]');
-    const box = await axis.locator('.grip').boundingBox();
+    const box = await axis.locator('.hit-area').boundingBox();
     if (!box) throw new Error('no handle');
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     const name = (): Promise<string | null> => axis.getAttribute('aria-label');
@@ -144,9 +144,9 @@ describe('the table in hand', () => {
   ])('%s, on a machine that cannot follow', async (_, end) => {
     const { page, context } = await visit('draft');
     const handle = page.locator('[data-handle="axis:front-bust"]');
-    const grip = await handle.locator('.grip').boundingBox();
-    if (!grip) throw new Error('no grip');
-    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    const area = await handle.locator('.hit-area').boundingBox();
+    if (!area) throw new Error('no hit area');
+    const [x, y] = [area.x + area.width / 2, area.y + area.height / 2];
     const before = Number(await handle.getAttribute('aria-valuenow'));
     const { pxPerMm } = await seen(page);
     const session = await context.newCDPSession(page);
@@ -178,14 +178,14 @@ describe('the table in hand', () => {
 
   it('says the number and the panels on both sides under a pull, and is drawn to the bust-point line', async () => {
     const { page } = await visit('draft');
-    const axis = page.locator('[data-handle="axis:front-bust"] .grip');
+    const axis = page.locator('[data-handle="axis:front-bust"] .hit-area');
     const box = await axis.boundingBox();
     if (!box) throw new Error('no handle');
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     await page.mouse.move(x, y);
     await page.mouse.down();
     await page.mouse.move(x + 30, y, { steps: 4 });
-    const tooltip = page.locator('.bubble');
+    const tooltip = page.locator('.value-tooltip');
     await expect.poll(() => tooltip.textContent()).toMatch(/in◂ Front 1 .+ in · Front 2 .+ in ▸$/);
     await page.mouse.move(x + 3, y, { steps: 4 });
     await expect.poll(() => tooltip.textContent()).toContain('3⅝ in, on the bust-point line');
@@ -226,15 +226,15 @@ describe('the table in hand', () => {
       ['edge:top', 0, 12],
       ['node:top:centreFront', 0, 12],
     ] as const) {
-      const grip = page.locator(`[data-handle="${id}"] .mark`);
-      const box = await grip.boundingBox();
+      const mark = page.locator(`[data-handle="${id}"] .mark`);
+      const box = await mark.boundingBox();
       if (!box) throw new Error(`${id} is not on the table`);
       const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
       await press('Start', x, y);
       for (let i = 1; i <= 4; i += 1) await press('Move', x + (dx * i) / 4, y + (dy * i) / 4);
-      const tooltip = await page.locator('.bubble').boundingBox();
+      const tooltip = await page.locator('.value-tooltip').boundingBox();
       const [held, waist] = [
-        await grip.boundingBox(),
+        await mark.boundingBox(),
         await page.locator('.level-waist').first().boundingBox(),
       ];
       if (!tooltip || !held || !waist) throw new Error(`nothing is said of ${id}`);
@@ -259,12 +259,12 @@ describe('the table in hand', () => {
     }
   });
 
-  it('takes the nearest of the grips that lie over each other under a finger', async () => {
+  it('takes the nearest of the handles whose hit areas overlap under a finger', async () => {
     const { page, context } = await visit('draft', { viewport: { width: 390, height: 844 }, hasTouch: true });
     const finger = await context.newCDPSession(page);
     for (const id of ['edge:top', 'node:top:centreFront']) {
       const handle = page.locator(`[data-handle="${id}"]`);
-      const box = await handle.locator('.grip').boundingBox();
+      const box = await handle.locator('.hit-area').boundingBox();
       if (!box) throw new Error(`${id} is not on the table`);
       const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
       const before = await handle.getAttribute('aria-valuenow');
@@ -289,7 +289,7 @@ describe('the table in hand', () => {
     await page.getByText('Press on the panel that the new wedge is to part').waitFor();
     await page.keyboard.press('Escape');
     await expect.poll(() => add.getAttribute('aria-pressed')).toBe('false');
-    const table = await page.locator('.cutting-table').boundingBox();
+    const table = await page.locator('.draft-canvas').boundingBox();
     await page.mouse.click((table?.x ?? 0) + 200, (table?.y ?? 0) + 300);
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
   });
@@ -297,7 +297,7 @@ describe('the table in hand', () => {
   it('adds a wedge where a panel is clicked', async () => {
     const { page } = await visit('draft');
     await page.getByRole('button', { name: 'Add a wedge here' }).click();
-    const panel = await page.locator('.cutting-table [data-piece="front-3"]').boundingBox();
+    const panel = await page.locator('.draft-canvas [data-piece="front-3"]').boundingBox();
     if (!panel) throw new Error('no panel');
     await page.mouse.move(panel.x + panel.width / 2, panel.y + panel.height / 2);
     await page.locator('.add-guide').waitFor();
@@ -313,9 +313,9 @@ describe('the table in hand', () => {
     await page.getByRole('button', { name: 'Save to compare' }).click();
     const compare = page.getByRole('button', { name: /^Compare with/ });
     await compare.click();
-    const ghost = page.locator('.cutting-table .ghost');
+    const earlier = page.locator('.draft-canvas .earlier-outlines');
     // its first panel at centre front: the back moves along with the width of the blocks
-    const first = async (): Promise<string> => (await ghost.getAttribute('d'))?.split('Z')[0] ?? '';
+    const first = async (): Promise<string> => (await earlier.getAttribute('d'))?.split('Z')[0] ?? '';
     const drawn = await first();
     expect(drawn.length).toBeGreaterThan(100);
     const ease = page.getByRole('textbox', { name: 'Ease at the waist' });
@@ -324,10 +324,10 @@ describe('the table in hand', () => {
     expect(await first()).toBe(drawn);
     await page.reload();
     await compare.click();
-    await ghost.waitFor({ state: 'attached' });
+    await earlier.waitFor({ state: 'attached' });
     expect(await first()).toBe(drawn);
     await compare.click();
-    expect(await ghost.count()).toBe(0);
+    expect(await earlier.count()).toBe(0);
   });
 
   it('shows real size once the screen was measured', async () => {

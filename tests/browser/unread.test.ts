@@ -23,7 +23,7 @@ describe('a measurement that cannot be read', () => {
     await bust.fill('39 3/4');
     await page.keyboard.press('Tab');
     await page.getByRole('link', { name: 'Draft' }).click();
-    await page.locator('.cutting-table').waitFor();
+    await page.locator('.draft-canvas').waitFor();
     expect(await said.count()).toBe(0);
     expectQuiet(visitor);
   });

@@ -1,17 +1,24 @@
 // The demo client's pattern as the paper tests ask for it.
 
+import { fontFiles } from '../../src/cli/fontFiles';
 import { DEMO_CLIENT, type SavedDraft } from '../../src/document';
 import { draft, type Style } from '../../src/engine';
-import { type PaperName, type PatternInput, paperChoice } from '../../src/paper';
+import { type Faced, type PaperName, type PatternInput, paperChoice, withFace } from '../../src/paper';
 
 export const DEMO_SHEET = DEMO_CLIENT.drafts[0] as SavedDraft;
 
-export function demoPattern(paper: PaperName = 'A4', style: Style = DEMO_SHEET.style): PatternInput {
+/** The face that every print is set in, to be spread into its input. */
+export const FACED: Faced = await withFace({}, fontFiles);
+
+export type PrintInput = PatternInput & Faced;
+
+export function demoPattern(paper: PaperName = 'A4', style: Style = DEMO_SHEET.style): PrintInput {
   return {
     draft: draft(DEMO_CLIENT.measurements, style),
     client: DEMO_CLIENT,
     savedDraft: { ...DEMO_SHEET, style },
     date: '24 November 2026',
     paper: paperChoice(paper),
+    ...FACED,
   };
 }

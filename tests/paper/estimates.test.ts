@@ -10,7 +10,6 @@ import {
   makingSections,
   makingText,
   onePagePdf,
-  type PatternInput,
   patternDxf,
   patternPdf,
   patternSvg,
@@ -19,22 +18,22 @@ import {
   sheetPdf,
   usualMaking,
 } from '../../src/paper';
-import { demoPattern } from './demoPattern';
+import { demoPattern, type PrintInput } from './demoPattern';
 import { readPattern } from './readPattern';
 
 const MAKING = usualMaking('in');
-const given = (estimated: Client['estimated']): PatternInput => ({
+const given = (estimated: Client['estimated']): PrintInput => ({
   ...demoPattern(),
   making: MAKING,
   client: { ...DEMO_CLIENT, estimated },
 });
 const pdfWords = async (bytes: Uint8Array | null): Promise<string[]> =>
   (await readPattern(bytes as Uint8Array)).pages.map(({ texts }) => texts.map(({ text }) => text).join(' '));
-const listed = (input: PatternInput) =>
+const listed = (input: PrintInput) =>
   makingSections(makingList(input.draft, input.savedDraft.style, MAKING), MAKING, 'in');
 
 /** Everything that can be printed or saved, as the words in it. */
-const PRINTS: readonly (readonly [string, (input: PatternInput) => string | Promise<string>])[] = [
+const PRINTS: readonly (readonly [string, (input: PrintInput) => string | Promise<string>])[] = [
   ['first page', async (input) => (await pdfWords(await patternPdf(input)))[0] ?? ''],
   ['making pages', async (input) => (await pdfWords(await patternPdf(input))).at(-1) ?? ''],
   [

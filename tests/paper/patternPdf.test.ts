@@ -3,8 +3,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { draft, inches } from '../../src/engine';
-import { type Layout, layOut, type PatternInput, paperChoice, patternPdf } from '../../src/paper';
-import { DEMO_SHEET, demoPattern } from './demoPattern';
+import { type Layout, layOut, paperChoice, patternPdf } from '../../src/paper';
+import { DEMO_SHEET, demoPattern, type PrintInput } from './demoPattern';
 import {
   type ReadPage,
   type ReadPattern,
@@ -48,7 +48,7 @@ const cutLines = (page: ReadPage): ReadPoint[][] =>
 const words = (page: ReadPage): string => page.texts.map(({ text }) => text).join(' ');
 
 describe.each(PAPERS)('a pattern on $name', ({ name, short, long }) => {
-  let input: PatternInput;
+  let input: PrintInput;
   let layout: Layout;
   let read: ReadPattern;
   let sheets: readonly ReadPage[];

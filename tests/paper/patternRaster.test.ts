@@ -1,18 +1,11 @@
-// The printed pattern in dots: scale, ink on every sheet, lines that meet where sheets are joined. Measured at 600 dots to the
-// inch, of which one is 0.042 mm.
+// The printed pattern in dots, words left out: scale, lines on every sheet, lines that meet where sheets are joined. Measured at
+// 600 dots to the inch, of which one is 0.042 mm.
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import type { Style } from '../../src/engine';
-import {
-  type Correction,
-  layOut,
-  onePagePdf,
-  type PaperName,
-  type PatternInput,
-  patternPdf,
-} from '../../src/paper';
-import { DEMO_SHEET, demoPattern } from './demoPattern';
+import { type Correction, layOut, onePagePdf, type PaperName, patternPdf } from '../../src/paper';
+import { DEMO_SHEET, demoPattern, type PrintInput } from './demoPattern';
 import { columnOf, crossings, type RasteredPdf, rasteredPdf, rowOf } from './rasteredPage';
 import { readPattern } from './readPattern';
 
@@ -24,7 +17,7 @@ const STRIP = 6;
 
 const open: RasteredPdf[] = [];
 const opened = async (bytes: Uint8Array): Promise<RasteredPdf> => {
-  const pdf = await rasteredPdf(bytes);
+  const pdf = await rasteredPdf(bytes, 'strokes');
   open.push(pdf);
   return pdf;
 };
@@ -119,7 +112,7 @@ const PATTERNS: readonly (readonly [string, PaperName, Style])[] = [
 ];
 
 describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
-  let input: PatternInput;
+  let input: PrintInput;
   let pdf: RasteredPdf;
   /** Row and column of each sheet by its printed name; pages from the second on. */
   let places: readonly { readonly row: number; readonly column: number }[];
@@ -134,7 +127,7 @@ describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
     });
   });
 
-  it('have ink of the pattern each', async () => {
+  it('have lines of the pattern each', async () => {
     expect(places).toHaveLength(layOut(input).sheets.length);
     for (const [i, page] of pdf.pages.entries()) {
       if (i === 0) continue;

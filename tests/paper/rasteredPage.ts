@@ -1,7 +1,7 @@
 // Pages of a PDF as dots, the way a printer gets them, made by an independent library (Mozilla's pdf.js); what is measured on
 // them is measured in dots.
 
-import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A part of a page, mm from its top left corner. */
 interface Part {
@@ -37,7 +37,11 @@ interface Surface {
   readonly context: CanvasRenderingContext2D;
 }
 
-export async function rasteredPdf(bytes: Uint8Array): Promise<RasteredPdf> {
+/** Of `strokes` alone nothing is drawn that is written or filled, so that no letter is taken for a line. */
+export async function rasteredPdf(
+  bytes: Uint8Array,
+  what: 'everything' | 'strokes' = 'everything',
+): Promise<RasteredPdf> {
   const document = await getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 }).promise;
   const pages = await Promise.all(
     Array.from({ length: document.numPages }, async (_, i) => {
@@ -47,7 +51,7 @@ export async function rasteredPdf(bytes: Uint8Array): Promise<RasteredPdf> {
   );
   return {
     pages,
-    raster: (number, part, dpi) => rasterOf(document, number, part, dpi),
+    raster: (number, part, dpi) => rasterOf(document, number, part, dpi, what === 'strokes'),
     close: () => document.loadingTask.destroy(),
   };
 }
@@ -57,6 +61,7 @@ async function rasterOf(
   number: number,
   part: Part,
   dpi: number,
+  strokesOnly: boolean,
 ): Promise<Raster> {
   const perMm = dpi / MM_PER_INCH;
   const [columns, rows] = [Math.ceil(part.width * perMm), Math.ceil(part.height * perMm)];
@@ -69,13 +74,37 @@ async function rasterOf(
   // The library's own canvas, which it takes from the package that came with it.
   const factory = document.canvasFactory as { create: (width: number, height: number) => Surface };
   const { canvas, context } = factory.create(columns, rows);
-  await page.render({ canvas: null, canvasContext: context, viewport, background: '#fff' }).promise;
+  await page.render({
+    canvas: null,
+    canvasContext: context,
+    viewport,
+    background: '#fff',
+    ...(strokesOnly ? { operationsFilter: await strokesOf(page) } : {}),
+  }).promise;
   const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
   return {
     columns,
     rows,
     perMm,
     ink: (column, row) => 1 - (data[4 * (row * columns + column)] ?? 255) / 255,
+  };
+}
+
+const WRITING: readonly number[] = [
+  OPS.showText,
+  OPS.showSpacedText,
+  OPS.nextLineShowText,
+  OPS.nextLineSetSpacingShowText,
+];
+const FILLING: readonly number[] = [OPS.fill, OPS.eoFill];
+
+/** Whether an operation of the page, by its place among them, neither writes nor fills. */
+async function strokesOf(page: PDFPageProxy): Promise<(operation: number) => boolean> {
+  const { fnArray, argsArray } = await page.getOperatorList();
+  return (operation) => {
+    const kind = fnArray[operation] as number;
+    const paints: unknown = kind === OPS.constructPath ? argsArray[operation]?.[0] : kind;
+    return !WRITING.includes(kind) && !FILLING.includes(Number(paints));
   };
 }
 

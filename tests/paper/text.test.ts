@@ -2,11 +2,20 @@
 
 import { jsPDF } from 'jspdf';
 import { describe, expect, it } from 'vitest';
+import { embedFace, takeFace } from '../../src/paper/pdf/embedFace';
 import { penFor } from '../../src/paper/pdf/pen';
 import { textRuns } from '../../src/paper/text/fractions';
 import { shortened, textWidth, wrapped } from '../../src/paper/text/textWidth';
-import { isExact, settable, writable } from '../../src/paper/text/writable';
+import { isExact, settable, WRITABLE, writable } from '../../src/paper/text/writable';
+import { FACED } from './demoPattern';
 import { readPattern } from './readPattern';
+
+/** A file with the page's face in it. */
+function faced(): jsPDF {
+  const pdf = new jsPDF({ unit: 'mm', format: 'a4' });
+  embedFace(pdf, FACED.face);
+  return pdf;
+}
 
 describe('writable', () => {
   it.each([
@@ -26,7 +35,7 @@ describe('writable', () => {
 });
 
 describe('textWidth', () => {
-  // What is printed, as pdf.js measures it with its own copy of the Adobe font metrics.
+  // What is printed, as pdf.js measures it by the embedded face.
   it.each([
     'Front 1',
     'Wren Abernathy',
@@ -36,11 +45,11 @@ describe('textWidth', () => {
     'WAVE illi',
     'naïve',
   ])('is the printed width of %j', async (text) => {
-    const pdf = new jsPDF({ unit: 'mm', format: 'a4' });
+    const pdf = faced();
     pdf.setFontSize(12);
-    pdf.setFont('helvetica', 'normal');
+    takeFace(pdf, false);
     pdf.text(text, 10, 20);
-    pdf.setFont('helvetica', 'bold');
+    takeFace(pdf, true);
     pdf.text(text, 10, 40);
     const { pages } = await readPattern(new Uint8Array(pdf.output('arraybuffer')));
     for (const [row, bold] of [
@@ -53,11 +62,28 @@ describe('textWidth', () => {
       expect(textWidth(text, 12, bold)).toBeCloseTo(end - 10, 2);
     }
   });
+
+  it.each([false, true])('is the printed width of every letter, bold: %s', async (bold) => {
+    const letters = WRITABLE.filter((letter) => /^[\P{Z}]$/u.test(letter) && letter !== '\u00ad');
+    const pdf = faced();
+    pdf.setFontSize(12);
+    takeFace(pdf, bold);
+    for (const [i, letter] of letters.entries())
+      pdf.text(letter, 10 + 9 * (i % 20), 10 + 9 * Math.floor(i / 20));
+    const { pages } = await readPattern(new Uint8Array(pdf.output('arraybuffer')));
+    const printed = pages[0]?.texts ?? [];
+    // pdf.js gives the sign µ back as the letter μ.
+    expect(printed.map(({ text }) => text)).toEqual(letters.map((letter) => (letter === 'µ' ? 'μ' : letter)));
+    for (const [i, { widthMm }] of printed.entries()) {
+      const letter = letters[i] as string;
+      expect(Math.abs(textWidth(letter, 12, bold) - widthMm), letter).toBeLessThan(1e-6);
+    }
+  });
 });
 
 describe('a built fraction', () => {
   const readBack = async (text: string, turnRad: number) => {
-    const pdf = new jsPDF({ unit: 'mm', format: 'a4' });
+    const pdf = faced();
     const ink = { text, start: { x: 60, y: 60 }, turnRad, sizePt: 12, bold: false };
     penFor(pdf).text(ink);
     penFor(pdf).text({ ...ink, text: 'after it', start: { x: 60, y: 90 }, turnRad: 0 });

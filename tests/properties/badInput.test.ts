@@ -12,8 +12,11 @@ import {
   type Style,
 } from '../../src/engine';
 import { MEAN_BODY } from '../support/drawBodies';
+import { DRAWN, howMany } from '../support/howMany';
 
 const SEED = 8;
+const BODIES = howMany({ few: 300, all: 2000 });
+const STYLES = howMany({ few: 400, all: 3000 });
 
 /** Drafts whatever it is given, as a program without types would. */
 const draftAny = (measurements: unknown, style: unknown): Draft =>
@@ -72,7 +75,7 @@ function withValue(value: unknown, [key, ...rest]: readonly string[], put: unkno
 const MISSING = Symbol('missing');
 
 describe('absurd measurements', () => {
-  it('any value at any place', { timeout: 60_000 }, () => {
+  it('any value at any place', DRAWN, () => {
     fc.assert(
       fc.property(
         fc.array(fc.tuple(fc.constantFrom(...MEASUREMENTS), absurd), { minLength: 1, maxLength: 4 }),
@@ -93,11 +96,11 @@ describe('absurd measurements', () => {
           if (refused.length > 0) expect(made.pieces).toEqual([]);
         },
       ),
-      { seed: SEED, numRuns: 2000 },
+      { seed: SEED, numRuns: BODIES },
     );
   });
 
-  it('any body within the spans', { timeout: 60_000 }, () => {
+  it('any body within the spans', DRAWN, () => {
     const body = fc.record(
       Object.fromEntries(
         MEASUREMENTS.map(({ name, needed, least, most }) => {
@@ -115,7 +118,7 @@ describe('absurd measurements', () => {
         expectNumbers(made);
         if (made.pieces.length < 6) expect(blocked(made)).toBe(true);
       }),
-      { seed: SEED, numRuns: 2000 },
+      { seed: SEED, numRuns: BODIES },
     );
   });
 
@@ -129,7 +132,7 @@ describe('absurd measurements', () => {
 describe('absurd styles', () => {
   const paths = pathsOf(DEFAULT_STYLE);
 
-  it('any value at any place, or none', { timeout: 60_000 }, () => {
+  it('any value at any place, or none', DRAWN, () => {
     fc.assert(
       fc.property(
         fc.array(fc.tuple(fc.constantFrom(...paths), fc.oneof(absurd, fc.constant(MISSING))), {
@@ -143,7 +146,7 @@ describe('absurd styles', () => {
           expectNumbers(draftAny(MEAN_BODY, style));
         },
       ),
-      { seed: SEED, numRuns: 3000 },
+      { seed: SEED, numRuns: STYLES },
     );
   });
 

@@ -3,13 +3,14 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft } from '../../src/engine';
 import { drawBodies } from '../support/drawBodies';
+import { DRAWN, howMany } from '../support/howMany';
 import { broken, judge } from '../support/judge';
 
 const SEED = 1988;
-const COUNT = 2000;
+const COUNT = howMany({ few: 200, all: 2000 });
 
 describe(`default style on ${COUNT} drawn bodies, seed ${SEED}`, () => {
-  it('keeps every bound, blocked or not, and blocks at most one in a hundred', { timeout: 180_000 }, () => {
+  it('keeps every bound, blocked or not, and blocks at most one in a hundred', DRAWN, () => {
     let blocked = 0;
     for (const [i, body] of drawBodies(COUNT, SEED).entries()) {
       const made = draft(body, DEFAULT_STYLE);

@@ -20,13 +20,17 @@ import {
 import { checkBody } from '../../src/engine/body/body';
 import { bodyOfSide } from '../../src/engine/body/sides';
 import { drawBodies } from '../support/drawBodies';
+import { DRAWN, howMany } from '../support/howMany';
 import { broken, judge } from '../support/judge';
 import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
 import { chance, type Random, randomFrom, uniform } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
 
 const SEED = 1313;
-const COUNT = 200;
+const COUNT = howMany({ few: 30, all: 200 });
+const RIGHT_SIDE_UP = howMany({ few: 15, all: 60 });
+const IN_A_MIRROR = howMany({ few: 15, all: 80 });
+const AGAIN = howMany({ few: 5, all: 20 });
 
 interface Case {
   readonly body: Measurements;
@@ -96,7 +100,7 @@ function sewnRound(made: Draft, level: string): number {
 }
 
 describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () => {
-  it('keep every bound in each half and, where the two meet, in the whole', { timeout: 120_000 }, () => {
+  it('keep every bound in each half and, where the two meet, in the whole', DRAWN, () => {
     let measured = 0;
     for (const each of cases()) {
       const { body, style, sides, name } = each;
@@ -134,8 +138,8 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
     expect(measured).toBeGreaterThan(2 * COUNT);
   });
 
-  it('have pieces right side up, cut once, that run the same way round as ever', () => {
-    for (const { body, style, sides, name } of cases().slice(0, 60)) {
+  it('have pieces right side up, cut once, that run the same way round as ever', DRAWN, () => {
+    for (const { body, style, sides, name } of cases().slice(0, RIGHT_SIDE_UP)) {
       const made = draftWhole(body, style, sides);
       for (const piece of made.pieces) {
         expect(piece.cut, name).toEqual({ count: 1, onFold: false });
@@ -147,8 +151,8 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
     }
   });
 
-  it('seen in a mirror have the two halves’ pieces exchanged', { timeout: 60_000 }, () => {
-    for (const { body, style, sides, name } of cases().slice(0, 80)) {
+  it('seen in a mirror have the two halves’ pieces exchanged', DRAWN, () => {
+    for (const { body, style, sides, name } of cases().slice(0, IN_A_MIRROR)) {
       const { rightWedges: _, ...plain } = style;
       const exchanged: BodySides = {
         leftShare: Object.fromEntries(
@@ -186,8 +190,8 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
     }
   });
 
-  it('draft the same to the bit again, whatever else was drafted between', () => {
-    for (const { body, style, sides } of cases().slice(0, 20)) {
+  it('draft the same to the bit again, whatever else was drafted between', DRAWN, () => {
+    for (const { body, style, sides } of cases().slice(0, AGAIN)) {
       const first = draftWhole(body, style, sides);
       draft(body, style);
       expect(draftWhole(body, style, sides)).toStrictEqual(first);

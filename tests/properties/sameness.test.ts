@@ -12,12 +12,14 @@ import {
   type Wedge,
 } from '../../src/engine';
 import { drawBodies } from '../support/drawBodies';
+import { DRAWN, howMany } from '../support/howMany';
 import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
 import { randomFrom } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
 
 const SEED = 271;
-const COUNT = 150;
+const COUNT = howMany({ few: 30, all: 150 });
+const TURNED = howMany({ few: 20, all: 60 });
 
 const cases = (): { body: Measurements; style: Style; name: string }[] => {
   const random = randomFrom(SEED);
@@ -49,14 +51,14 @@ function freeze<T>(value: T): T {
 }
 
 describe('the same input', () => {
-  it('gives the same output to the bit, and is left as it was', { timeout: 60_000 }, () => {
+  it('gives the same output to the bit, and is left as it was', DRAWN, () => {
     for (const { body, style, name } of cases()) {
       const first = draft(freeze(structuredClone(body)), freeze(structuredClone(style)));
       expect(draft(body, style), name).toStrictEqual(first);
     }
   });
 
-  it('in inches and back gives the same pieces', { timeout: 60_000 }, () => {
+  it('in inches and back gives the same pieces', DRAWN, () => {
     for (const { body, style, name } of cases()) {
       const typed = Object.fromEntries(
         Object.entries(body).map(([key, mm]) => [key, mm === null ? null : (mm / MM_PER_INCH) * MM_PER_INCH]),
@@ -65,7 +67,7 @@ describe('the same input', () => {
     }
   });
 
-  it('with wedges in another order gives the same draft', { timeout: 60_000 }, () => {
+  it('with wedges in another order gives the same draft', DRAWN, () => {
     for (const { body, style, name } of cases()) {
       const turned = { ...style, wedges: [...style.wedges.slice(2), ...style.wedges.slice(0, 2)].reverse() };
       const [p, q] = [draft(body, style), draft(body, turned)];
@@ -74,7 +76,7 @@ describe('the same input', () => {
     }
   });
 
-  it('with other names for its wedges gives the same pieces', { timeout: 60_000 }, () => {
+  it('with other names for its wedges gives the same pieces', DRAWN, () => {
     for (const { body, style, name } of cases()) {
       const renamed = {
         ...style,
@@ -93,8 +95,8 @@ describe('mirroring', () => {
       .reverse(),
   });
 
-  it('a piece changes no length, area or width', { timeout: 60_000 }, () => {
-    for (const { body, style, name } of cases().slice(0, 60))
+  it('a piece changes no length, area or width', DRAWN, () => {
+    for (const { body, style, name } of cases().slice(0, TURNED))
       for (const piece of draft(body, style).pieces) {
         const [here, there] = [ringOf(piece), ringOf(mirrored(piece))];
         const y = (piece.grain[0].y + piece.grain[1].y) / 2;

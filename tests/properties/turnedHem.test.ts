@@ -4,12 +4,17 @@ import { describe, expect, it } from 'vitest';
 import { HEM_EDGES, NAMED_STYLES } from '../../src/document';
 import { DEFAULT_STYLE, type Draft, draft, type Piece, type Point, type Style } from '../../src/engine';
 import { drawBodies } from '../support/drawBodies';
+import { DRAWN, howMany } from '../support/howMany';
 import { distanceTo, holds, isNear, selfMeeting } from '../support/outline';
 import { randomFrom } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
 
 /** Flatness of the points and rounding. mm */
 const CLOSE_MM = 0.02;
+
+const STYLED = howMany({ few: 2, all: 6 });
+const PLAIN = howMany({ few: 6, all: 20 });
+const RANDOM = howMany({ few: 40, all: 150 });
 
 const DEPTHS = [12.7, 25.4, 40];
 
@@ -101,11 +106,11 @@ describe('a turned hem on drawn bodies', () => {
     ...[...NAMED_STYLES].map(([name, { style }]): [string, Style] => [`the style ${name}`, style]),
   ];
 
-  it.each(styles)('of %s, turned up, lies on its seam allowances', (_, style) => {
+  it.each(styles)('of %s, turned up, lies on its seam allowances', DRAWN, (_, style) => {
     let ends = 0;
     let worst = 0;
     for (const hem of DEPTHS)
-      for (const body of drawBodies(6, 31)) {
+      for (const body of drawBodies(STYLED, 31)) {
         const made = draft(body, turned(style, hem));
         for (const piece of made.pieces) {
           expect(isShort(piece, made)).toBe(false);
@@ -118,12 +123,12 @@ describe('a turned hem on drawn bodies', () => {
           }
         }
       }
-    expect(ends).toBeGreaterThan(50);
+    expect(ends).toBeGreaterThan((25 / 3) * STYLED);
     expect(worst).toBeLessThan(0.1);
   });
 
-  it('leaves sew lines, marks and proof as they are, and turns no hem that has no allowance', () => {
-    for (const body of drawBodies(20, 32)) {
+  it('leaves sew lines, marks and proof as they are, and turns no hem that has no allowance', DRAWN, () => {
+    for (const body of drawBodies(PLAIN, 32)) {
       const [bound, up] = [draft(body, DEFAULT_STYLE), draft(body, { ...DEFAULT_STYLE, turnedHem: true })];
       expect(up.pieces.map((piece) => ({ ...piece, cutLine: [] }))).toEqual(
         bound.pieces.map((piece) => ({ ...piece, cutLine: [] })),
@@ -139,10 +144,10 @@ describe('a turned hem on drawn bodies', () => {
     }
   });
 
-  it('of any style is turned soundly, or said not to be and cut as if it were bound', () => {
+  it('of any style is turned soundly, or said not to be and cut as if it were bound', DRAWN, () => {
     const random = randomFrom(33);
     let [short, pieces] = [0, 0];
-    for (const body of drawBodies(150, 33)) {
+    for (const body of drawBodies(RANDOM, 33)) {
       const style = turned(randomStyle(random), 10 + 30 * random());
       const [made, bound] = [draft(body, style), draft(body, { ...style, turnedHem: false })];
       for (const [i, piece] of made.pieces.entries()) {
@@ -154,7 +159,7 @@ describe('a turned hem on drawn bodies', () => {
         expect(piece.cutLine).toEqual(bound.pieces[i]?.cutLine);
       }
     }
-    expect(pieces).toBeGreaterThan(400);
+    expect(pieces).toBeGreaterThan((8 / 3) * RANDOM);
     expect(short).toBeGreaterThan(0);
     expect(short).toBeLessThan(pieces / 8);
   });

@@ -1,6 +1,6 @@
 // The whole book as one file, to be kept elsewhere.
 
-import { type Book, writeBackup } from '../../document';
+import { BACKUP, type Book, writeBackup } from '../../document';
 import { download } from './download';
 import { today } from './formatDay';
 
@@ -11,7 +11,7 @@ export function BackupButton({ book }: { readonly book: () => Book }) {
       type="button"
       onClick={() => download(writeBackup(book(), today()), 'application/json', `staywright-${today()}.json`)}
     >
-      Download a backup
+      {BACKUP.download}
     </button>
   );
 }

@@ -1,6 +1,7 @@
 // A sheet laid over the screen: takes the focus, gives it back, and closes with Escape.
 
 import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
+import { FIELDS } from '../../document';
 
 interface DialogProps {
   readonly title: string;
@@ -32,7 +33,7 @@ export function Dialog({ title, wide = false, onClose, children }: DialogProps) 
       <div className="dialog-head">
         <h2 id={id}>{title}</h2>
         <button type="button" onClick={onClose}>
-          Close
+          {FIELDS.close}
         </button>
       </div>
       {children}

@@ -1,18 +1,20 @@
 // What the draft has to say, gravest first; each sentence names its place.
 
 import { useMemo } from 'react';
-import { isRead, MEASUREMENT_WORDS, unusualLine, wantsReading, widerThanBustLine } from '../../document';
+import {
+  ISSUES,
+  isRead,
+  MEASUREMENT_WORDS,
+  unusualLine,
+  wantsReading,
+  widerThanBustLine,
+} from '../../document';
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../store/storeContext';
 import { CautionsLink } from './CautionsLink';
 import { useIssueSentence } from './useIssueSentence';
 
 const GRAVITY: readonly Severity[] = ['error', 'warn', 'note'];
-const NAMES: Readonly<Record<Severity, string>> = {
-  error: 'Cannot be cut',
-  warn: 'Look again',
-  note: 'Note',
-};
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const sentence = useIssueSentence();
@@ -28,7 +30,7 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const notes = sorted.filter((issue) => issue.severity === 'note');
   const line = (issue: Issue) => (
     <li key={`${issue.code} ${JSON.stringify(issue.at)}`} className={issue.severity}>
-      <b>{NAMES[issue.severity]}</b> {sentence(issue)}
+      <b>{ISSUES.severities[issue.severity]}</b> {sentence(issue)}
       {wantsReading(issue) && !isRead(issue, savedDraft) ? (
         <>
           {' '}
@@ -39,21 +41,21 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
   );
   if (sorted.length === 0 && missing.length === 0 && odd.length === 0) return null;
   return (
-    <section className="issues" aria-label="Cautions" aria-live="polite">
+    <section className="issues" aria-label={ISSUES.label} aria-live="polite">
       {grave.length > 0 || missing.length > 0 || odd.length > 0 ? (
         <ul>
           {missing.length > 0 ? <Missing fields={missing} /> : null}
           {grave.map(line)}
           {odd.map((sentence) => (
             <li key={sentence} className="warn">
-              <b>Look again</b> {sentence} <a href="#measure">Go to the measurements</a>
+              <b>{ISSUES.severities.warn}</b> {sentence} <a href="#measure">{ISSUES.goToMeasurements}</a>
             </li>
           ))}
         </ul>
       ) : null}
       {notes.length > 0 ? (
         <details>
-          <summary>{notes.length === 1 ? 'One note' : `${notes.length} notes`} on this draft</summary>
+          <summary>{ISSUES.notes({ count: notes.length })}</summary>
           <ul>{notes.map(line)}</ul>
         </details>
       ) : null}
@@ -72,13 +74,13 @@ function useOddities(): string[] {
 
 /** The measurements that are not filled in yet, together, and the way to them. */
 function Missing({ fields }: { fields: readonly string[] }) {
-  const names = Object.entries(MEASUREMENT_WORDS)
-    .filter(([name]) => fields.includes(name))
-    .map(([, { label }]) => label.charAt(0).toLowerCase() + label.slice(1));
+  const measurements = Object.entries(MEASUREMENT_WORDS)
+    .filter(([field]) => fields.includes(field))
+    .map(([, { name }]) => name);
   return (
     <li className="missing">
-      <b>Not yet measured</b> The draft needs {names.join('; ')}.{' '}
-      <a href="#measure">Go to the measurements</a>
+      <b>{ISSUES.notMeasured}</b> {ISSUES.draftNeeds({ measurements })}{' '}
+      <a href="#measure">{ISSUES.goToMeasurements}</a>
     </li>
   );
 }

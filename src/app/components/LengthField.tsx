@@ -2,6 +2,7 @@
 
 import { useEffect, useId, useState } from 'react';
 import {
+  FIELDS,
   formatLength,
   lengthFaultSentence,
   outsideSpanSentence,
@@ -101,8 +102,8 @@ export function LengthField(props: LengthFieldProps) {
     <div className={`length-field${compact ? ' compact' : ''}${said.length > 0 ? ' remarked' : ''}`}>
       <label htmlFor={id} className={compact ? 'unseen' : undefined}>
         {`${label} `}
-        {optional && !needed && !compact ? <span className="optional">if known</span> : null}
-        {needed && value === null && !compact ? <span className="needed">needed</span> : null}
+        {optional && !needed && !compact ? <span className="optional">{FIELDS.ifKnown}</span> : null}
+        {needed && value === null && !compact ? <span className="needed">{FIELDS.needed}</span> : null}
       </label>
       <span className={named ? 'entry named' : 'entry'}>
         <input

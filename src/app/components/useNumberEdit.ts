@@ -1,45 +1,39 @@
 // Wires a length field to the book: what is typed is shown in passing, leaving the field keeps it as one step of the history,
 // and Escape drops it.
 
-import { type Book, type Client, changeClient, changeStyle } from '../../document';
+import { type Book, type Change, type Client, changeClient, changeStyle } from '../../document';
 import type { Style } from '../../engine';
-import type { StoreState } from '../store/store';
 import { useStore } from '../store/storeContext';
 import type { LengthFieldProps } from './LengthField';
 
-/** What a change is called in the history. */
-type ChangeName = Parameters<StoreState['keep']>[0];
+/**
+ * Gives the handlers of one field: `change` tells in the history what was done, `set` puts the typed length, mm, into what
+ * the number is part of; null where the field was emptied.
+ */
+type NumberEdit<Owner, Length> = (
+  change: Change,
+  set: (before: Owner, mm: Length) => Owner,
+) => Pick<LengthFieldProps, 'onShow' | 'onKeep' | 'onDrop'>;
 
-type NumberEdit = Pick<LengthFieldProps, 'onShow' | 'onKeep' | 'onDrop'>;
-
-/** One number: the name of the change, and the change made by a typed length, mm; null where the field was emptied. */
-interface Edit<Changed, Length> {
-  readonly name: ChangeName;
-  readonly change: (before: Changed, mm: Length) => Changed;
-}
-
-/** Gives the handlers of a field whose number is part of the book. */
-function useNumberEdit(): (edit: Edit<Book, number | null>) => NumberEdit {
+function useNumberEdit(): NumberEdit<Book, number | null> {
   const show = useStore((state) => state.show);
   const keep = useStore((state) => state.keep);
   const drop = useStore((state) => state.drop);
-  return ({ name, change }) => ({
-    onShow: (mm) => show((book) => change(book, mm)),
-    onKeep: () => keep(name),
+  return (change, set) => ({
+    onShow: (mm) => show((book) => set(book, mm)),
+    onKeep: () => keep(change),
     onDrop: drop,
   });
 }
 
-/** Gives the handlers of a field whose number is part of the open client. */
-export function useClientNumber(): (edit: Edit<Client, number | null>) => NumberEdit {
+/** For numbers of the open client. */
+export function useClientNumber(): NumberEdit<Client, number | null> {
   const edit = useNumberEdit();
-  return ({ name, change }) =>
-    edit({ name, change: (book, mm) => changeClient(book, (client) => change(client, mm)) });
+  return (change, set) => edit(change, (book, mm) => changeClient(book, (client) => set(client, mm)));
 }
 
-/** Gives the handlers of a field whose number is part of the open draft's style. The field is never empty. */
-export function useStyleNumber(): (edit: Edit<Style, number>) => NumberEdit {
+/** For numbers of the open draft's style, whose fields are never empty. */
+export function useStyleNumber(): NumberEdit<Style, number> {
   const edit = useNumberEdit();
-  return ({ name, change }) =>
-    edit({ name, change: (book, mm) => changeStyle(book, (style) => change(style, mm ?? 0)) });
+  return (change, set) => edit(change, (book, mm) => changeStyle(book, (style) => set(style, mm ?? 0)));
 }

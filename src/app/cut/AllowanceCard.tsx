@@ -42,7 +42,7 @@ export function AllowanceCard() {
               })),
             )
           }
-          onKeep={() => keep(`allowance, ${label.toLowerCase()}`)}
+          onKeep={() => keep({ code: 'allowanceSet', edge })}
           onDrop={drop}
         />
       ))}
@@ -60,7 +60,7 @@ function TurnedHem() {
         on={savedDraft.style.turnedHem === true}
         describedBy="turned-hem-hint"
         onSet={(turned) =>
-          change(turned ? 'hem turned up' : 'hem not turned up', (book) =>
+          change({ code: 'turnedHemSet', turned }, (book) =>
             changeStyle(book, (style) => setTurnedHem(style, turned)),
           )
         }

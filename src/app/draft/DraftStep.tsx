@@ -1,7 +1,7 @@
 // Draft: the cutting table with the girth ledger on its level lines, and below it the numbers of the wedge in hand.
 
 import { memo, startTransition, useEffect, useState } from 'react';
-import { type Book, DRAFT } from '../../document';
+import { type Book, DRAFT, wedgesOf } from '../../document';
 import type { Side } from '../../engine';
 import { IssueList } from '../components/IssueList';
 import { SideContext } from '../store/sideContext';
@@ -36,7 +36,7 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
   };
   const [chosen, setChosen] = useState<string | null>(null);
   const { savedDraft } = useOpen();
-  const { wedges } = savedDraft.style;
+  const wedges = wedgesOf(savedDraft.style, side);
   const selected = wedges.some((wedge) => wedge.id === chosen)
     ? chosen
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);

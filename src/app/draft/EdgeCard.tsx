@@ -3,7 +3,6 @@
 import {
   changeStyle,
   DRAFT,
-  EDGE_NODE_WORDS,
   edgeShapeName,
   edgeShapeNamed,
   HEM_EDGES,
@@ -26,6 +25,8 @@ const EDGES = [
 
 type EdgeName = (typeof EDGES)[number]['edge'];
 
+const EDGE_CODES = { topShape: 'top', hemShape: 'hem' } as const;
+
 /** On a shouldered block the top edge is neckline and armhole, and shoulder and nape set the rest of them. */
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
 
@@ -40,9 +41,7 @@ export function EdgeCard() {
         <div key={edge} className="edge-shape">
           <div className="edge-head">
             <h3>{title}</h3>
-            {edge === 'topShape' && shouldered ? null : (
-              <ShapeChoice edge={edge} title={title} named={named} />
-            )}
+            {edge === 'topShape' && shouldered ? null : <ShapeChoice edge={edge} named={named} />}
             {edge === 'topShape' ? (
               <label className="choice">
                 <span>
@@ -53,7 +52,7 @@ export function EdgeCard() {
                   value={savedDraft.style.topFrom}
                   onChange={(event) => {
                     const topFrom = TOP_LEVELS.find((level) => level === event.target.value) ?? 'overBust';
-                    change('top edge’s line', (book) =>
+                    change({ code: 'topLineSet' }, (book) =>
                       changeStyle(book, (style) => ({ ...style, topFrom })),
                     );
                   }}
@@ -70,7 +69,7 @@ export function EdgeCard() {
           <p className="hint">{edge === 'topShape' && shouldered ? TEXTS.shouldered : TEXTS[edge].hint}</p>
           <div className="edge-nodes">
             {(edge === 'topShape' && shouldered ? SHOULDERED_NODES : EDGE_NODES).map((node) => (
-              <NodeField key={node} edge={edge} title={title} node={node} />
+              <NodeField key={node} edge={edge} node={node} />
             ))}
           </div>
         </div>
@@ -79,7 +78,7 @@ export function EdgeCard() {
   );
 }
 
-function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; named: readonly NamedEdge[] }) {
+function ShapeChoice({ edge, named }: { edge: EdgeName; named: readonly NamedEdge[] }) {
   const { savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const name = edgeShapeName(savedDraft.style[edge], named);
@@ -90,7 +89,7 @@ function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; na
         value={name}
         onChange={(event) => {
           const shape = edgeShapeNamed(event.target.value, named);
-          change(`${title.toLowerCase()}’s shape`, (book) =>
+          change({ code: 'edgeShapeSet', edge: EDGE_CODES[edge] }, (book) =>
             changeStyle(book, (style) => ({ ...style, [edge]: shape })),
           );
         }}
@@ -106,12 +105,11 @@ function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; na
   );
 }
 
-function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node: EdgeNodeName }) {
+function NodeField({ edge, node }: { edge: EdgeName; node: EdgeNodeName }) {
   const { client, savedDraft } = useOpen();
   const edit = useStyleNumber();
   const change = useStore((state) => state.change);
   const { beyond, kind } = savedDraft.style[edge][node];
-  const place = EDGE_NODE_WORDS[node];
   return (
     <div className="edge-node">
       <span className="edge-node-name">{TEXTS.places[node]}</span>
@@ -122,16 +120,15 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
         label={TEXTS[edge].at({ node })}
         value={beyond}
         unit={client.unit}
-        {...edit({
-          name: `${title.toLowerCase()} at ${place}`,
-          change: (style, beyond) => setEdgeNode(style, edge, node, { kind, beyond }),
-        })}
+        {...edit({ code: 'edgeNodeSet', edge: EDGE_CODES[edge], node }, (style, beyond) =>
+          setEdgeNode(style, edge, node, { kind, beyond }),
+        )}
       />
       <Checkbox
         small={true}
         on={kind === 'corner'}
         onSet={(corner) =>
-          change(`${title.toLowerCase()} at ${place}`, (book) =>
+          change({ code: 'edgeNodeSet', edge: EDGE_CODES[edge], node }, (book) =>
             changeStyle(book, (style) =>
               setEdgeNode(style, edge, node, { beyond, kind: corner ? 'corner' : 'smooth' }),
             ),

@@ -87,7 +87,7 @@ function ExtraFields({ part }: { part: Part }) {
         small={true}
         on={asked !== undefined}
         onSet={(isOn) =>
-          change(label.toLowerCase(), (book) =>
+          change({ code: 'extraSet', extra: name }, (book) =>
             changeStyle(book, (style) => setExtra(style, name, isOn ? usual : null)),
           )
         }
@@ -105,10 +105,9 @@ function ExtraFields({ part }: { part: Part }) {
               value={asked[field] ?? null}
               unit={client.unit}
               remarks={issues.filter(({ at }) => at.field === `extras.${path}`).map(sentence)}
-              {...edit({
-                name: title.toLowerCase(),
-                change: (style, mm) => setExtra(style, name, { ...usual, ...asked, [field]: mm }),
-              })}
+              {...edit({ code: 'extraLengthSet', path }, (style, mm) =>
+                setExtra(style, name, { ...usual, ...asked, [field]: mm }),
+              )}
             />
           ))
         : null}

@@ -13,7 +13,6 @@ import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useStyleNumber } from '../components/useNumberEdit';
-import { SideContext } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { StyleChoice } from './styles/StyleChoice';
 
@@ -50,16 +49,13 @@ export function GarmentCard() {
       unit={client.unit}
       hint={hint}
       remarks={remarksAt(field)}
-      {...edit({ name: label.toLowerCase(), change: set })}
+      {...edit({ code: 'garmentLengthSet', field }, set)}
     />
   );
   return (
     <section className="card garment-card" aria-label={TEXTS.title}>
       <h3>{TEXTS.title}</h3>
-      {/* A style is kept and begun from as it is, whichever half lies on the table. */}
-      <SideContext value={null}>
-        <StyleChoice />
-      </SideContext>
+      <StyleChoice />
       {length(
         TEXTS.topEdge,
         'topAbove',
@@ -105,7 +101,7 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
         on={style.joinedSide === true}
         remarks={remarksAt('joinedSide')}
         onSet={(joined) =>
-          change(joined ? 'side panel cut in one' : 'side seam', (book) =>
+          change({ code: 'sidePanelSet', joined }, (book) =>
             changeStyle(book, (before) => setJoinedSide(before, joined)),
           )
         }
@@ -117,7 +113,7 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
         on={style.closure.sideZip === true}
         remarks={remarksAt('closure.sideZip')}
         onSet={(zipped) =>
-          change(zipped ? 'zip in the side seam' : 'side seam without a zip', (book) =>
+          change({ code: 'sideZipSet', zipped }, (book) =>
             changeStyle(book, (before) => setSideZip(before, zipped)),
           )
         }
@@ -171,7 +167,7 @@ function Centre({ block, kinds, remarks }: CentreProps) {
           onChange={(event) => {
             const kind = kinds.find((each) => each === event.target.value);
             if (kind)
-              change(`centre ${block}`, (book) =>
+              change({ code: 'centreSet', block }, (book) =>
                 changeStyle(book, (style) => ({ ...style, closure: { ...style.closure, [block]: kind } })),
               );
           }}

@@ -51,7 +51,9 @@ export function SafetyCard() {
         <Checkbox
           on={acknowledged}
           onSet={(read) =>
-            change('acknowledged the caution', (book) => changeDraft(book, (open) => acknowledge(open, read)))
+            change({ code: 'cautionAcknowledged' }, (book) =>
+              changeDraft(book, (open) => acknowledge(open, read)),
+            )
           }
         >
           {TEXTS.acknowledged}

@@ -1,9 +1,10 @@
 // Strapless, on the shoulders, or with an off-shoulder band: the choice, its numbers, and what stands against it with its cure.
 
 import {
+  type Change,
   changeStyle,
-  DRAFT,
   dartsBelowShoulders,
+  ISSUES,
   MEASUREMENT_WORDS,
   SHOULDER_CARD,
   SHOULDER_KIND_WORDS,
@@ -18,10 +19,11 @@ import {
   topFromOverBust,
   wedgeRunsUp,
 } from '../../document';
-import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Style } from '../../engine';
+import { type BlockName, type Draft, type Issue, SHOULDERS_SPANS, type Side, type Style } from '../../engine';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useStyleNumber } from '../components/useNumberEdit';
+import { useSide } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 interface NumberPlace {
@@ -43,8 +45,9 @@ export function ShouldersCard() {
   const { issues } = useDraft();
   const change = useStore((state) => state.change);
   const { style } = savedDraft;
+  const side = useSide();
   const kind = shoulderKind(style);
-  const numbers = NUMBERS.filter(({ name }) => asked(style, kind, name));
+  const numbers = NUMBERS.filter(({ name }) => asked(style, side, kind, name));
   const places = new Set(numbers.flatMap((number) => placesOf(number)));
   const against = issues.filter((issue) => isOfShoulders(issue, kind) && !places.has(issue.at.field ?? ''));
   return (
@@ -60,12 +63,12 @@ export function ShouldersCard() {
                 name="shoulders"
                 checked={kind === each}
                 onChange={() =>
-                  change(SHOULDER_KIND_WORDS[each].toLowerCase(), (book) =>
+                  change({ code: 'shouldersSet', kind: each }, (book) =>
                     changeStyle(book, (before) => setShoulderKind(before, each)),
                   )
                 }
               />
-              <span>{SHOULDER_CARD.kinds[each]}</span>
+              <span>{SHOULDER_KIND_WORDS[each]}</span>
             </label>
           ))}
         </fieldset>
@@ -88,11 +91,11 @@ export function ShouldersCard() {
 }
 
 /** Whether a number means anything as the style is: a band has no wedges, and a wedge that ends below takes nothing here. */
-function asked(style: Style, kind: ShoulderKind, name: ShoulderNumber): boolean {
+function asked(style: Style, side: Side, kind: ShoulderKind, name: ShoulderNumber): boolean {
   if (kind === 'strapless') return false;
   if (name === 'bandAbove') return kind === 'band';
   const block: BlockName | null = name === 'intake.front' ? 'front' : name === 'intake.back' ? 'back' : null;
-  return block === null || (kind === 'shoulders' && wedgeRunsUp(style, block));
+  return block === null || (kind === 'shoulders' && wedgeRunsUp(style, side, block));
 }
 
 const placesOf = ({ name, also }: NumberPlace): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
@@ -107,7 +110,7 @@ interface Cause {
   readonly cure: {
     /** What the press is called that takes away so many causes. */
     readonly label: (found: { readonly count: number }) => string;
-    readonly undo: string;
+    readonly change: Change;
     readonly set: (style: Style, draft: Draft) => Style;
   } | null;
 }
@@ -118,7 +121,7 @@ const CAUSES: readonly Cause[] = [
     code: 'shoulderNeedsTop',
     cure: {
       label: () => SHOULDER_CARD.measureFromOverBust,
-      undo: 'top edge’s line',
+      change: { code: 'topLineSet' },
       set: topFromOverBust,
     },
   },
@@ -126,7 +129,7 @@ const CAUSES: readonly Cause[] = [
     code: 'shoulderNeedsSideSeam',
     cure: {
       label: () => SHOULDER_CARD.keepSideSeam,
-      undo: 'side seam',
+      change: { code: 'sidePanelSet', joined: false },
       set: (style) => setJoinedSide(style, false),
     },
   },
@@ -134,7 +137,7 @@ const CAUSES: readonly Cause[] = [
     code: 'shoulderWedges',
     cure: {
       label: SHOULDER_CARD.makeDarts,
-      undo: 'darts below the shoulders',
+      change: { code: 'dartsBelowShoulders' },
       set: dartsBelowShoulders,
     },
   },
@@ -159,13 +162,15 @@ function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: read
       {cure ? (
         <button
           type="button"
-          onClick={() => change(cure.undo, (book) => changeStyle(book, (before) => cure.set(before, draft)))}
+          onClick={() =>
+            change(cure.change, (book) => changeStyle(book, (before) => cure.set(before, draft)))
+          }
         >
           {cure.label({ count: found.length })}
         </button>
       ) : null}
       {found.some(({ at }) => Object.hasOwn(MEASUREMENT_WORDS, at.field ?? '')) ? (
-        <a href="#measure">{DRAFT.goToMeasurements}</a>
+        <a href="#measure">{ISSUES.goToMeasurements}</a>
       ) : null}
     </>
   );
@@ -193,10 +198,9 @@ function NumberField({ number }: { number: NumberPlace }) {
         value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}
         unit={client.unit}
         remarks={remarks}
-        {...edit({
-          name: full.toLowerCase(),
-          change: (before, mm) => setShoulderNumber(before, name, mm),
-        })}
+        {...edit({ code: 'shoulderNumberSet', number: name }, (before, mm) =>
+          setShoulderNumber(before, name, mm),
+        )}
       />
       <span className="hint">{hint}</span>
     </div>

@@ -16,7 +16,7 @@ export function SidesCard() {
         small={true}
         on={own}
         onSet={(isOn) =>
-          change(isOn ? 'wedges of the right’s own' : 'the same wedges left and right', (book) =>
+          change({ code: 'rightWedgesSet', own: isOn }, (book) =>
             changeStyle(book, (style) => setRightWedges(style, isOn)),
           )
         }

@@ -1,6 +1,7 @@
 // Which field's tape is shown, and its figure beneath the field itself where the one beside the form is out of sight.
 
 import { createContext, useContext } from 'react';
+import { MEASURE } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { BodyFigure, isBehind } from './BodyFigure';
 
@@ -21,7 +22,7 @@ export function FigureHere({ field }: { field: string }) {
   return (
     <div className="figure-here">
       <BodyFigure measurement={shown.measurement} />
-      {isBehind(shown.measurement) ? <p className="hint">Seen from behind.</p> : null}
+      {isBehind(shown.measurement) ? <p className="hint">{MEASURE.figure.behind}</p> : null}
     </div>
   );
 }

@@ -1,7 +1,7 @@
 // Measure: the client's name and the tape's numbers, each with how to take it and what the draft makes of it.
 
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
-import { addClient, changeClient, DEMO_CLIENT, unusualOnes } from '../../document';
+import { addClient, CLIENT_BOOK, changeClient, DEMO_CLIENT, MEASURE, unusualOnes } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { TextField } from '../components/TextField';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
@@ -14,23 +14,19 @@ import { TapeDay } from './TapeDay';
 
 const GROUPS: readonly { title: string; intro: string; names: readonly MeasurementName[] }[] = [
   {
-    title: 'Round the body',
-    intro: 'The tape level and snug, never pulled in.',
+    ...MEASURE.groups.round,
     names: ['overBust', 'bust', 'underBust', 'waist', 'highHip', 'hip'],
   },
   {
-    title: 'Down from the neck',
-    intro: 'All from the point where the shoulder line meets the neck.',
+    ...MEASURE.groups.down,
     names: ['neckToBust', 'neckToUnderBust', 'neckToWaist', 'neckToHip', 'backNeckToWaist'],
   },
   {
-    title: 'Across the front',
-    intro: 'From side seam to side seam. Left empty, the front takes its usual part of the girth.',
+    ...MEASURE.groups.front,
     names: ['frontBustArc', 'frontWaistArc', 'frontHipArc'],
   },
   {
-    title: 'Across, and for fit',
-    intro: 'How far apart, how high under the arm, how long to sit in.',
+    ...MEASURE.groups.fit,
     names: ['bustPointWidth', 'acrossShoulder', 'neckWidth', 'underarmToWaist', 'waistToLap'],
   },
 ];
@@ -44,20 +40,20 @@ export function MeasureStep() {
   useEffect(() => arriveAtName(card.current));
   return (
     <div className="measure-step">
-      <section ref={card} className="client-card" aria-label="Client">
+      <section ref={card} className="client-card" aria-label={MEASURE.client}>
         <TextField
-          label="Client"
+          label={MEASURE.client}
           value={client.name}
           onKeep={(name) =>
-            change('client’s name', (book) => changeClient(book, (open) => ({ ...open, name })))
+            change({ code: 'clientRenamed' }, (book) => changeClient(book, (open) => ({ ...open, name })))
           }
         />
         {client.id === DEMO_CLIENT.id && book.clients.length === 1 ? <Invented /> : null}
         <TapeDay />
         <BodyFigure measurement={shown?.measurement ?? null} />
         <p className="hint figure-hint">
-          {shown && isBehind(shown.measurement) ? 'Seen from behind. ' : ''}
-          {shown?.how ?? 'Choose a field to see where the tape goes.'}
+          {shown && isBehind(shown.measurement) ? `${MEASURE.figure.behind} ` : ''}
+          {shown?.how ?? MEASURE.figure.none}
         </p>
       </section>
       {/* A number is drawn as it is typed; what all the others say to it follows as soon as there is time. */}
@@ -104,15 +100,17 @@ function Invented() {
   const change = useStore((state) => state.change);
   return (
     <div className="invented">
-      <p>She is invented, to try things out on: change what you like.</p>
+      <p>{MEASURE.demo.invented}</p>
       <button
         type="button"
         onClick={() => {
           awaitName();
-          change('new client', (book) => addClient(book, crypto.randomUUID(), 'Client 2'));
+          change({ code: 'clientAdded' }, (book) =>
+            addClient(book, crypto.randomUUID(), CLIENT_BOOK.clients.newName({ number: 2 })),
+          );
         }}
       >
-        Begin with your own client
+        {MEASURE.demo.beginOwn}
       </button>
     </div>
   );

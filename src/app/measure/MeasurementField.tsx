@@ -8,6 +8,7 @@ import {
   estimatedSentence,
   expectedOf,
   formatLength,
+  MEASURE,
   MEASUREMENT_WORDS,
   needsThird,
   offeredLength,
@@ -27,8 +28,10 @@ import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
 
-const NEEDED = new Set(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
-const GIRTHS = new Set(MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name));
+const NEEDED = new Set<MeasurementName>(MEASUREMENTS.filter((each) => each.needed).map((each) => each.name));
+const GIRTHS = new Set<MeasurementName>(
+  MEASUREMENTS.filter((each) => each.kind === 'girth').map((each) => each.name),
+);
 
 interface MeasurementFieldProps {
   readonly name: MeasurementName;
@@ -65,7 +68,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         remarks={remarks}
         refused={own.some(({ severity }) => severity === 'error')}
         onFocus={() => onFocus({ field: name, measurement: name, how })}
-        {...edit({ name: label.toLowerCase(), change: (open, mm) => setMeasurement(open, name, mm) })}
+        {...edit({ code: 'measurementSet', measurement: name }, (open, mm) => setMeasurement(open, name, mm))}
       />
       <FigureHere field={name} />
       {value === null ? <p className="hint">{said(true).join(' ')}</p> : null}
@@ -91,13 +94,15 @@ function Since({ client, name }: PartProps) {
   if (!last || before === null) return null;
   const write = (mm: number, signed = false): string =>
     formatLength(mm, client.unit, { withUnit: true, signed });
-  const day = last.on === null ? 'last time' : formatDay(last.on);
+  const day = last.on === null ? null : formatDay(last.on);
   const same = now !== null && Math.abs(now - before) < 0.5;
   return (
     <p className={same ? 'since' : 'since changed'}>
       {same
-        ? `As on ${day}`.replace('on last', 'last')
-        : `${write(before)} ${last.on === null ? day : `on ${day}`}${now === null ? '' : `, now ${write(now - before, true)}`}`}
+        ? MEASURE.since.same({ day })
+        : now === null
+          ? MEASURE.since.before({ length: write(before), day })
+          : MEASURE.since.changed({ length: write(before), day, difference: write(now - before, true) })}
     </p>
   );
 }
@@ -112,21 +117,21 @@ function Estimate({ client, name }: PartProps) {
   const expected = expectedOf(name, client.measurements, client.estimated);
   if (!expected || client.measurements.bust === null) return null;
   if (marked) return <p className="estimate marked">{estimatedSentence(expected, client.unit)}</p>;
-  const label = MEASUREMENT_WORDS[name].label.toLowerCase();
+  const measurement = MEASUREMENT_WORDS[name].name;
   return (
     <p className="estimate">
       {offeredSentence(expected, client.unit)}{' '}
       <button
         type="button"
         className="quiet"
-        aria-label={`Use the estimate for ${label}`}
+        aria-label={MEASURE.estimate.offerOf({ measurement })}
         onClick={() =>
-          change(`estimated ${label}`, (book) =>
+          change({ code: 'estimateTaken', measurement: name }, (book) =>
             changeClient(book, (open) => takeEstimate(open, name, offeredLength(expected, client.unit))),
           )
         }
       >
-        Use it for now
+        {MEASURE.estimate.use}
       </button>
     </p>
   );
@@ -141,55 +146,76 @@ function Readings({ client, name }: PartProps) {
     if (asked) fields.current?.querySelector('input')?.focus();
   }, [asked]);
   const readings = client.readings[name] ?? [];
-  const label = MEASUREMENT_WORDS[name].label;
+  const measurement = MEASUREMENT_WORDS[name].name;
   if (!asked && readings.length < 2)
     return (
       <button
         type="button"
         className="quiet read-again"
-        aria-label={`Second reading of ${label.toLowerCase()}`}
+        aria-label={MEASURE.readings.secondOf({ measurement })}
         onClick={() => setAsked(true)}
       >
-        Second reading
+        {MEASURE.readings.second}
       </button>
     );
   return (
     <div ref={fields} className="readings">
       {readings.length >= 2 ? (
         <p className="hint">
-          First read as {formatLength(readings[0] ?? 0, client.unit, { withUnit: true })}.
+          {MEASURE.readings.first({
+            length: formatLength(readings[0] ?? 0, client.unit, { withUnit: true }),
+          })}
         </p>
       ) : null}
-      <Reading client={client} name={name} which={1} label="Second reading" />
+      <Reading
+        client={client}
+        name={name}
+        which={1}
+        label={MEASURE.readings.second}
+        fullLabel={MEASURE.readings.secondOf({ measurement })}
+      />
       {needsThird(readings) || readings.length > 2 ? (
         <>
           {needsThird(readings) ? (
             <p className="unusual" role="status">
-              The two differ by more than {client.unit === 'in' ? '⅜ in' : '1 cm'}. Lay the tape a third time;
-              the middle one of the three holds.
+              {MEASURE.readings.differ({ most: client.unit === 'in' ? '⅜ in' : '1 cm' })}
             </p>
           ) : null}
-          <Reading client={client} name={name} which={2} label="Third reading" />
+          <Reading
+            client={client}
+            name={name}
+            which={2}
+            label={MEASURE.readings.third}
+            fullLabel={MEASURE.readings.thirdOf({ measurement })}
+          />
         </>
       ) : null}
     </div>
   );
 }
 
-function Reading({ client, name, which, label }: PartProps & { which: 1 | 2; label: string }) {
+interface ReadingProps extends PartProps {
+  readonly which: 1 | 2;
+  readonly label: string;
+  /** The label with the measurement in it. */
+  readonly fullLabel: string;
+}
+
+function Reading({ client, name, which, label, fullLabel }: ReadingProps) {
   const edit = useClientNumber();
-  const full = `${label} of ${MEASUREMENT_WORDS[name].label.toLowerCase()}`;
   return (
     <div className="reading">
       <span aria-hidden="true">{label}</span>
       <LengthField
         compact={true}
         optional={true}
-        label={full}
-        remember={`${client.id} ${full}`}
+        label={fullLabel}
+        remember={`${client.id} ${name} reading ${which}`}
         value={client.readings[name]?.[which] ?? null}
         unit={client.unit}
-        {...edit({ name: full.toLowerCase(), change: (open, mm) => setReading(open, name, which, mm) })}
+        {...edit({ code: 'readingSet', measurement: name, which }, (open, mm) =>
+          setReading(open, name, which, mm),
+        )}
       />
     </div>
   );

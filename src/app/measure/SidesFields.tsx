@@ -1,6 +1,14 @@
 // How the body differs left to right, for those it does: the left half of each girth, and levels that sit lower on the right.
 
-import { changeClient, LEVEL_WORDS, openClient, setDiffering, setSide } from '../../document';
+import {
+  type Change,
+  changeClient,
+  LEVEL_WORDS,
+  MEASURE,
+  openClient,
+  setDiffering,
+  setSide,
+} from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
@@ -18,24 +26,21 @@ export function SidesFields({ onFocus }: { onFocus: (shown: TapeShown) => void }
   return (
     <fieldset className="sides">
       <legend>
-        <h2>Left and right</h2>
+        <h2>{MEASURE.sides.title}</h2>
       </legend>
       <Checkbox
         on={sides !== undefined}
         onSet={(differing) =>
-          change(differing ? 'sides that differ' : 'sides that are alike', (book) =>
+          change({ code: 'sidesSet', differing }, (book) =>
             changeClient(book, (open) => setDiffering(open, differing)),
           )
         }
       >
-        Her two sides differ
+        {MEASURE.sides.differ}
       </Checkbox>
       {sides ? (
         <>
-          <p className="intro">
-            Of each girth, what lies on her left from centre front round to centre back; left empty, half. The
-            lengths down from the neck above are those of her left.
-          </p>
+          <p className="intro">{MEASURE.sides.intro}</p>
           <div className="sides-fields">
             {LEVEL_NAMES.filter((level) => client.measurements[level] !== null).map((level) => (
               <LeftHalf key={`${client.id} ${level}`} level={level} sides={sides} onFocus={onFocus} />
@@ -63,16 +68,17 @@ function LeftHalf({ level, sides, onFocus }: FieldProps<keyof BodySides['leftSha
   const [least, most] = SIDES_SPANS.leftShare;
   return (
     <SideField
-      label={`Left half at the ${LEVEL_WORDS[level]}`}
+      label={MEASURE.sides.leftHalf({ level: LEVEL_WORDS[level] })}
       path={`leftShare.${level}`}
+      change={{ code: 'leftHalfSet', level }}
       value={share === undefined ? null : share * girth}
       span={[least * girth, most * girth]}
-      hint="Along the girth’s own line, on her left only."
+      hint={MEASURE.sides.leftHalfHint}
       onFocus={(field) =>
         onFocus({
           field,
           measurement: level,
-          how: `Of the tape round her at the ${LEVEL_WORDS[level]}, the half on her left only: from centre front round to centre back.`,
+          how: MEASURE.sides.leftHalfHow({ level: LEVEL_WORDS[level] }),
         })
       }
       onSet={(open, mm) => setSide(open, 'leftShare', level, mm === null || girth === 0 ? null : mm / girth)}
@@ -83,17 +89,18 @@ function LeftHalf({ level, sides, onFocus }: FieldProps<keyof BodySides['leftSha
 function RightLower({ level, sides, onFocus }: FieldProps<(typeof SIDE_LEVELS)[number]>) {
   return (
     <SideField
-      label={`Right ${LEVEL_WORDS[level]} line lower by`}
+      label={MEASURE.sides.rightLower({ level: LEVEL_WORDS[level] })}
       path={`rightLower.${level}`}
+      change={{ code: 'rightLowerSet', level }}
       value={sides.rightLower[level] ?? null}
       span={SIDES_SPANS.rightLower}
       signed={true}
-      hint="Than on her left; with a minus, higher."
+      hint={MEASURE.sides.rightLowerHint}
       onFocus={(field) =>
         onFocus({
           field,
           measurement: level,
-          how: `How much lower the ${LEVEL_WORDS[level]} line lies on her right than on her left; with a minus, higher.`,
+          how: MEASURE.sides.rightLowerHow({ level: LEVEL_WORDS[level] }),
         })
       }
       onSet={(open, mm) => setSide(open, 'rightLower', level, mm)}
@@ -105,6 +112,7 @@ interface SideFieldProps {
   readonly label: string;
   /** Of the engine's issues. */
   readonly path: string;
+  readonly change: Change;
   readonly value: number | null;
   readonly span: readonly [number, number];
   readonly signed?: boolean;
@@ -117,7 +125,7 @@ interface SideFieldProps {
 }
 
 function SideField(props: SideFieldProps) {
-  const { label, path, value, span, signed = false, hint, onFocus, onSet } = props;
+  const { label, path, change, value, span, signed = false, hint, onFocus, onSet } = props;
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
@@ -137,7 +145,7 @@ function SideField(props: SideFieldProps) {
         remarks={own.map(sentence)}
         onFocus={() => onFocus(path)}
         refused={own.some(({ severity }) => severity === 'error')}
-        {...edit({ name: label.toLowerCase(), change: onSet })}
+        {...edit(change, onSet)}
       />
       <FigureHere field={path} />
     </div>

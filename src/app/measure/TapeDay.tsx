@@ -1,6 +1,6 @@
 // On which day the tape was laid, the sets before, and beginning another.
 
-import { beginSet, changeClient } from '../../document';
+import { beginSet, changeClient, MEASURE } from '../../document';
 import { formatDay, today } from '../components/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
 
@@ -11,33 +11,34 @@ export function TapeDay() {
   return (
     <div className="tape-day">
       <label>
-        <span>Measured on</span>
+        <span>{MEASURE.tapeDay.measuredOn}</span>
         <input
           type="date"
           value={takenOn ?? ''}
           onChange={(event) => {
             const on = event.target.value || null;
-            change('day of measuring', (book) => changeClient(book, (open) => ({ ...open, takenOn: on })));
+            change({ code: 'measuringDaySet' }, (book) =>
+              changeClient(book, (open) => ({ ...open, takenOn: on })),
+            );
           }}
         />
       </label>
       <button
         type="button"
         onClick={() =>
-          change('new set of measurements', (book) => changeClient(book, (open) => beginSet(open, today())))
+          change({ code: 'measurementSetBegun' }, (book) =>
+            changeClient(book, (open) => beginSet(open, today())),
+          )
         }
       >
-        Begin a new set
+        {MEASURE.tapeDay.beginSet}
       </button>
-      <p className="hint">
-        For measuring her again: the numbers of now are kept under their day, and the new set begins from
-        them.
-      </p>
+      <p className="hint">{MEASURE.tapeDay.whatBeginning}</p>
       {earlier.length > 0 ? (
         <p className="hint">
-          Before:{' '}
-          {earlier.map(({ on }) => (on === null ? 'a day not written down' : formatDay(on))).join('; ')}. What
-          changed stands beside each number.
+          {MEASURE.tapeDay.earlier({
+            days: earlier.map(({ on }) => (on === null ? MEASURE.tapeDay.unknownDay : formatDay(on))),
+          })}
         </p>
       ) : null}
     </div>

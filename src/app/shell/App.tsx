@@ -1,6 +1,7 @@
 // The shell: one client and one draft always in view, the four steps, undo and redo, and what keeping has to say.
 
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
+import { SHELL } from '../../document';
 import { MeasureStep } from '../measure/MeasureStep';
 import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
@@ -52,7 +53,7 @@ export function App({ keeping }: { keeping: Keeping }) {
           Staywright
         </p>
         <ClientBar />
-        <nav className="steps" aria-label="Steps">
+        <nav className="steps" aria-label={SHELL.steps.label}>
           {STEPS.map(({ name, label }, i) => (
             <a
               key={name}
@@ -78,7 +79,7 @@ export function App({ keeping }: { keeping: Keeping }) {
       <main data-step={step}>
         <StepHeading label={label} />
         <ErrorBoundary step={step} book={kept} onUndo={undo}>
-          <Suspense fallback={<p className="empty">Laying out the table…</p>}>{SCREENS[step]()}</Suspense>
+          <Suspense fallback={<p className="empty">{SHELL.loading}</p>}>{SCREENS[step]()}</Suspense>
         </ErrorBoundary>
       </main>
     </>

@@ -2,12 +2,12 @@
 
 import { useState } from 'react';
 import {
+  BACKUP,
   type BackedUpClient,
   type BackedUpStyle,
   type Book,
   compareBackup,
   compareStyles,
-  type Difference,
   readBackup,
   restore,
 } from '../../document';
@@ -16,14 +16,6 @@ import { Checkbox } from '../components/Checkbox';
 import { FileChoice } from '../components/FileChoice';
 import { formatDay } from '../components/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
-
-const DIFFERENCES: Readonly<Record<Difference, string>> = {
-  name: 'her name',
-  measurements: 'measurements',
-  drafts: 'drafts',
-  readings: 'readings and estimates',
-  otherwise: 'her unit or whether she is in the archive',
-};
 
 interface Found {
   readonly book: Book;
@@ -43,17 +35,17 @@ export function BackupPart() {
       backup.kind === 'unreadable'
         ? backup.reason
         : backup.kind === 'newer'
-          ? `This backup was written by a later version of this page (${backup.version}). Open it with that one.`
+          ? BACKUP.newer({ version: backup.version })
           : null,
     );
     if (backup.kind === 'backup') setFound(backup);
   };
   return (
-    <section className="backup" aria-label="Backup">
+    <section className="backup" aria-label={BACKUP.label}>
       <div className="list-head">
-        <h3>One file of everything</h3>
+        <h3>{BACKUP.title}</h3>
         <BackupButton book={kept} />
-        <FileChoice label="Restore from a backup" onChoose={read} />
+        <FileChoice label={BACKUP.choose} onChoose={read} />
       </div>
       <p className="said" role="status">
         {fault ?? ''}
@@ -82,19 +74,15 @@ function Preview({ found, onDone }: { found: Found; onDone: (said: string | null
   const clientTicks = useTicks(rows.filter(({ state }) => state === 'new').map(({ client }) => client.id));
   const styleTicks = useTicks(styles.filter(({ state }) => state === 'new').map(({ style }) => style.id));
   const elsewhere = book.clients.length - rows.filter(({ here }) => here !== null).length;
-  const back = [
-    ...counted(clientTicks.chosen.size, 'client'),
-    ...counted(styleTicks.chosen.size, 'style'),
-  ].join(' and ');
+  const back = BACKUP.contents({ clients: clientTicks.chosen.size, styles: styleTicks.chosen.size });
+  const contents = BACKUP.contents({ clients: rows.length, styles: styles.length });
   return (
     <div className="preview">
       <p>
-        {found.madeOn === null ? 'A backup' : `A backup of ${formatDay(found.madeOn)}`} with{' '}
-        {[...counted(rows.length, 'client'), ...counted(styles.length, 'style')].join(' and ')}. Tick what to
-        bring back.
-        {elsewhere > 0
-          ? ` ${elsewhere === 1 ? 'One client' : `${elsewhere} clients`} of the book not in it stay as they are.`
-          : ''}
+        {found.madeOn === null
+          ? BACKUP.found({ contents })
+          : BACKUP.foundOf({ day: formatDay(found.madeOn), contents })}
+        {elsewhere > 0 ? ` ${BACKUP.notInIt({ count: elsewhere })}` : ''}
       </p>
       <ul>
         {rows.map((row) => (
@@ -110,7 +98,7 @@ function Preview({ found, onDone }: { found: Found; onDone: (said: string | null
       </ul>
       <p className="dialog-actions">
         <button type="button" onClick={() => onDone(null)}>
-          Leave the book as it is
+          {BACKUP.leave}
         </button>
         <button
           type="button"
@@ -118,11 +106,11 @@ function Preview({ found, onDone }: { found: Found; onDone: (said: string | null
           disabled={back === ''}
           onClick={() => {
             const chosen = { clients: clientTicks.chosen, styles: styleTicks.chosen };
-            change('restored a backup', (before) => restore(before, found.book, chosen));
-            onDone('Restored. Undo brings the book back as it was.');
+            change({ code: 'backupRestored' }, (before) => restore(before, found.book, chosen));
+            onDone(BACKUP.restored);
           }}
         >
-          Bring back {back === '' ? 'nothing' : back}
+          {back === '' ? BACKUP.bringBackNothing : BACKUP.bringBack({ contents: back })}
         </button>
       </p>
     </div>
@@ -167,20 +155,14 @@ function Row({ row, id, name, ticks, children }: RowProps) {
   );
 }
 
-/** "one client", "3 clients"; none is not spoken of. */
-const counted = (count: number, of: string): string[] =>
-  count === 0 ? [] : [count === 1 ? `one ${of}` : `${count} ${of}s`];
-
 function styleSentence({ state, style, here }: BackedUpStyle): string {
-  if (state === 'new') return 'is a style that is not in the book and would be added.';
-  if (state === 'same') return 'is a style that is in the book just so.';
-  return here && here.name !== style.name
-    ? `is the style called ${here.name} in the book, which would be replaced.`
-    : 'is a style that is otherwise in the book, which would be replaced.';
+  if (state === 'new') return BACKUP.style.new;
+  if (state === 'same') return BACKUP.style.same;
+  return here && here.name !== style.name ? BACKUP.style.renamed(here) : BACKUP.style.other;
 }
 
 function sentence({ state, differs }: BackedUpClient): string {
-  if (state === 'new') return 'is not in the book and would be added.';
-  if (state === 'same') return 'is in the book just so.';
-  return `is in the book with other ${differs.map((each) => DIFFERENCES[each]).join(', ')}, which would be replaced.`;
+  if (state === 'new') return BACKUP.client.new;
+  if (state === 'same') return BACKUP.client.same;
+  return BACKUP.client.other({ differences: differs.map((each) => BACKUP.differences[each]) });
 }

@@ -1,15 +1,15 @@
 // Whose work is on the table: client and draft, the way into the client book, and the unit she is measured in.
 
 import { lazy, Suspense, useState } from 'react';
-import { changeClient, openClient, openDraftOf, type Unit } from '../../document';
+import { changeClient, openClient, openDraftOf, SHELL, type Unit } from '../../document';
 import { seen } from '../store/store';
 import { useStore } from '../store/storeContext';
 
 const ClientBook = lazy(() => import('./ClientBook'));
 
 const UNITS: readonly { unit: Unit; label: string }[] = [
-  { unit: 'in', label: 'Inches' },
-  { unit: 'cm', label: 'Centimetres' },
+  { unit: 'in', label: SHELL.clientBar.units.in },
+  { unit: 'cm', label: SHELL.clientBar.units.cm },
 ];
 
 export function ClientBar() {
@@ -25,14 +25,14 @@ export function ClientBar() {
         type="button"
         className="open-book"
         aria-haspopup="dialog"
-        aria-label={`${client} ${draft}, client book`}
-        title={`${client}, ${draft}`}
+        aria-label={SHELL.clientBar.openBook({ client, draft })}
+        title={SHELL.clientBar.clientAndDraft({ client, draft })}
         onClick={() => setOpen(true)}
       >
         <b>{client}</b> <span className="draft-name">{draft}</span>
       </button>
       <fieldset className="unit-choice">
-        <legend className="unseen">Unit</legend>
+        <legend className="unseen">{SHELL.clientBar.unit}</legend>
         {UNITS.map(({ unit: each, label }) => (
           <label key={each} title={label}>
             <input
@@ -40,7 +40,9 @@ export function ClientBar() {
               name="unit"
               checked={each === unit}
               onChange={() =>
-                change('unit', (before) => changeClient(before, (one) => ({ ...one, unit: each })))
+                change({ code: 'unitSet' }, (before) =>
+                  changeClient(before, (one) => ({ ...one, unit: each })),
+                )
               }
             />
             <span>{each}</span>

@@ -5,6 +5,7 @@ import {
   addClient,
   archiveClient,
   byLastUse,
+  CLIENT_BOOK,
   type Client,
   duplicateClient,
   openClientOf,
@@ -18,6 +19,8 @@ import { awaitName } from '../measure/nameField';
 import { useOpen, useStore } from '../store/storeContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
+
+const { clients: words } = CLIENT_BOOK;
 
 export default function ClientBook({ onClose }: { onClose: () => void }) {
   const { book, client: current } = useOpen();
@@ -35,23 +38,27 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
   const archived = book.clients.filter((client) => client.archived).length;
   const add = (): void => {
     awaitName();
-    change('new client', (before) => addClient(before, crypto.randomUUID(), newName(before.clients)));
+    change({ code: 'clientAdded' }, (before) =>
+      addClient(before, crypto.randomUUID(), newName(before.clients)),
+    );
     window.location.hash = 'measure';
     onClose();
   };
   const open = (client: Client): void => {
     if (client !== current)
-      change(`opened ${client.name}`, (before) => openClientOf(before, client.id, new Date().toISOString()));
+      change({ code: 'clientOpened', name: client.name }, (before) =>
+        openClientOf(before, client.id, new Date().toISOString()),
+      );
     onClose();
   };
   return (
-    <Dialog title="Client book" wide={true} onClose={onClose}>
+    <Dialog title={CLIENT_BOOK.title} wide={true} onClose={onClose}>
       <DraftList onOpen={onClose} />
-      <section className="client-list" aria-label="Clients">
+      <section className="client-list" aria-label={words.title}>
         <div className="list-head">
-          <h3>Clients</h3>
+          <h3>{words.title}</h3>
           <label className="search" htmlFor={search}>
-            <span>Search</span>
+            <span>{words.search}</span>
             <input
               id={search}
               type="text"
@@ -61,11 +68,11 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
             />
           </label>
           <button type="button" onClick={add}>
-            New client
+            {words.add}
           </button>
         </div>
-        <UndoLine change={gone === null ? null : `took out ${gone}`}>
-          {`${gone} was taken out of the book.`}
+        <UndoLine change={gone === null ? null : { code: 'clientRemoved', name: gone }}>
+          {words.removed({ name: gone ?? '' })}
         </UndoLine>
         <ul>
           {found.map((client) => (
@@ -76,27 +83,29 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
               only={book.clients.length === 1}
               onOpen={() => open(client)}
               onDuplicate={() =>
-                change(`copied ${client.name}`, (before) =>
+                change({ code: 'clientCopied', name: client.name }, (before) =>
                   duplicateClient(before, client.id, crypto.randomUUID()),
                 )
               }
               onArchive={() =>
                 change(
-                  client.archived ? `took ${client.name} from the archive` : `archived ${client.name}`,
+                  { code: client.archived ? 'clientBroughtBack' : 'clientArchived', name: client.name },
                   (before) => archiveClient(before, client.id, !client.archived),
                 )
               }
               onRemove={() => {
-                change(`took out ${client.name}`, (before) => removeClient(before, client.id));
+                change({ code: 'clientRemoved', name: client.name }, (before) =>
+                  removeClient(before, client.id),
+                );
                 setGone(client.name);
               }}
             />
           ))}
         </ul>
-        {found.length === 0 ? <p className="hint">No client’s name or draft has “{sought}” in it.</p> : null}
+        {found.length === 0 ? <p className="hint">{words.noneFound({ sought })}</p> : null}
         {archived > 0 ? (
           <Checkbox on={archive} onSet={setArchive}>
-            Show the archive ({archived})
+            {words.showArchive({ count: archived })}
           </Checkbox>
         ) : null}
       </section>
@@ -118,36 +127,39 @@ interface ClientRowProps {
 
 function ClientRow({ client, current, only, onOpen, onDuplicate, onArchive, onRemove }: ClientRowProps) {
   const { name, drafts, lastUsed, archived } = client;
+  const onlyDraft = drafts.length === 1 ? drafts[0] : undefined;
   return (
     <li className={archived ? 'archived' : undefined}>
       <button type="button" className="open-row" aria-current={current} onClick={onOpen}>
         <b>{name}</b>
         <span className="hint">
-          {drafts.length === 1 ? drafts[0]?.name : `${drafts.length} drafts`}
-          {lastUsed === null ? '' : `, opened ${formatDay(lastUsed)}`}
-          {archived ? ', in the archive' : ''}
+          {words.about({
+            drafts: onlyDraft ? onlyDraft.name : words.draftCount({ count: drafts.length }),
+            openedOn: lastUsed === null ? null : formatDay(lastUsed),
+            isArchived: archived,
+          })}
         </span>
       </button>
-      <button type="button" className="quiet" aria-label={`Duplicate ${name}`} onClick={onDuplicate}>
-        Duplicate
+      <button type="button" className="quiet" aria-label={words.duplicateOf({ name })} onClick={onDuplicate}>
+        {words.duplicate}
       </button>
       <button
         type="button"
         className="quiet"
-        aria-label={`${archived ? 'Take from the archive:' : 'Archive'} ${name}`}
+        aria-label={archived ? words.bringBackOf({ name }) : words.archiveOf({ name })}
         onClick={onArchive}
       >
-        {archived ? 'Bring back' : 'Archive'}
+        {archived ? words.bringBack : words.archive}
       </button>
       <button
         type="button"
         className="quiet"
         disabled={only}
-        title={only ? 'The last client stays in the book' : undefined}
-        aria-label={`Delete ${name}`}
+        title={only ? words.lastStays : undefined}
+        aria-label={words.removeOf({ name })}
         onClick={onRemove}
       >
-        Delete
+        {words.remove}
       </button>
     </li>
   );
@@ -164,6 +176,6 @@ function fits({ name, drafts }: Client, sought: string): boolean {
 
 function newName(clients: readonly { name: string }[]): string {
   let number = clients.length + 1;
-  while (clients.some(({ name }) => name === `Client ${number}`)) number += 1;
-  return `Client ${number}`;
+  while (clients.some(({ name }) => name === words.newName({ number }))) number += 1;
+  return words.newName({ number });
 }

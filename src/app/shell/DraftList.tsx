@@ -1,36 +1,38 @@
 // The drafts of the client in view: named, opened, copied, added and taken off.
 
-import { addDraft, changeClient, removeDraft } from '../../document';
+import { addDraft, CLIENT_BOOK, changeClient, removeDraft } from '../../document';
 import { TextField } from '../components/TextField';
 import { useOpen, useStore } from '../store/storeContext';
+
+const { drafts: words } = CLIENT_BOOK;
 
 export function DraftList({ onOpen }: { onOpen: () => void }) {
   const { client, savedDraft: current } = useOpen();
   const change = useStore((state) => state.change);
   const add = (from: 'copy' | 'default'): void =>
-    change(from === 'copy' ? `copied ${current.name}` : 'new draft', (book) =>
+    change(from === 'copy' ? { code: 'draftCopied', name: current.name } : { code: 'draftAdded' }, (book) =>
       changeClient(book, (open) => addDraft(open, crypto.randomUUID(), from)),
     );
   return (
-    <section className="draft-list" aria-label={`Drafts of ${client.name}`}>
+    <section className="draft-list" aria-label={words.title({ client: client.name })}>
       <div className="list-head">
-        <h3>Drafts of {client.name}</h3>
+        <h3>{words.title({ client: client.name })}</h3>
         <button type="button" onClick={() => add('copy')}>
-          Copy this draft
+          {words.copy}
         </button>
         <button type="button" onClick={() => add('default')}>
-          New draft
+          {words.add}
         </button>
       </div>
       <ul>
         {client.drafts.map((savedDraft) => (
           <li key={savedDraft.id}>
             <TextField
-              label={`Name of the draft ${savedDraft.name}`}
+              label={words.nameOf(savedDraft)}
               labelUnseen={true}
               value={savedDraft.name}
               onKeep={(name) =>
-                change('draft’s name', (book) =>
+                change({ code: 'draftRenamed' }, (book) =>
                   changeClient(book, (open) => ({
                     ...open,
                     drafts: open.drafts.map((each) => (each.id === savedDraft.id ? { ...each, name } : each)),
@@ -39,34 +41,34 @@ export function DraftList({ onOpen }: { onOpen: () => void }) {
               }
             />
             {savedDraft.id === current.id ? (
-              <span className="met">on the table</span>
+              <span className="met">{words.isOpen}</span>
             ) : (
               <button
                 type="button"
-                aria-label={`Open ${savedDraft.name}`}
+                aria-label={words.openOf(savedDraft)}
                 onClick={() => {
-                  change(`opened ${savedDraft.name}`, (book) =>
+                  change({ code: 'draftOpened', name: savedDraft.name }, (book) =>
                     changeClient(book, (open) => ({ ...open, openDraft: savedDraft.id })),
                   );
                   onOpen();
                 }}
               >
-                Open
+                {words.open}
               </button>
             )}
             <button
               type="button"
               className="quiet"
               disabled={client.drafts.length === 1}
-              title={client.drafts.length === 1 ? 'A client has at least one draft' : undefined}
-              aria-label={`Delete the draft ${savedDraft.name}`}
+              title={client.drafts.length === 1 ? words.lastStays : undefined}
+              aria-label={words.removeOf(savedDraft)}
               onClick={() =>
-                change(`took off ${savedDraft.name}`, (book) =>
+                change({ code: 'draftRemoved', name: savedDraft.name }, (book) =>
                   changeClient(book, (open) => removeDraft(open, savedDraft.id)),
                 )
               }
             >
-              Delete
+              {words.remove}
             </button>
           </li>
         ))}

@@ -1,7 +1,7 @@
 // When a part of the screen cannot be drawn: says so, keeps everything, and offers a way on.
 
 import { Component, type ReactNode } from 'react';
-import type { Book } from '../../document';
+import { type Book, SHELL } from '../../document';
 import { BackupButton } from '../components/BackupButton';
 
 interface ErrorBoundaryProps {
@@ -33,7 +33,7 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
     if (!this.state.failed) return children;
     return (
       <section className="empty" role="alert">
-        <p>This step could not be drawn. Nothing is lost: the book is as it was last kept.</p>
+        <p>{SHELL.error.notDrawn}</p>
         <p className="dialog-actions">
           <button
             type="button"
@@ -42,10 +42,10 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
               this.setState({ failed: false });
             }}
           >
-            Undo the last change
+            {SHELL.error.undo}
           </button>
           <button type="button" onClick={() => this.setState({ failed: false })}>
-            Try again
+            {SHELL.error.again}
           </button>
           <BackupButton book={book} />
         </p>

@@ -1,9 +1,11 @@
 // Undo and redo, each with the name of what it would do, and the last change said aloud with what came of it.
 
 import { useEffect, useRef, useState } from 'react';
-import type { Book, History } from '../../document';
+import { type Book, type Change, changeSentence, type History, SHELL } from '../../document';
 import { useStore } from '../store/storeContext';
 import { consequence } from './consequence';
+
+const { history: words } = SHELL;
 
 export function HistoryButtons() {
   const { past, future } = useStore((state) => state.history);
@@ -12,25 +14,39 @@ export function HistoryButtons() {
   const [last, next] = [past.at(-1)?.change, future[0]?.change];
   return (
     <div className="history">
-      <HistoryButton word="Undo" change={last} sign="M9 4 4 9l5 5M4 9h10a6 6 0 0 1 0 12h-3" onPress={undo} />
-      <HistoryButton word="Redo" change={next} sign="M15 4l5 5-5 5M20 9H10a6 6 0 0 0 0 12h3" onPress={redo} />
+      <HistoryButton
+        word={words.undo}
+        nameOf={words.undoOf}
+        change={last}
+        sign="M9 4 4 9l5 5M4 9h10a6 6 0 0 1 0 12h-3"
+        onPress={undo}
+      />
+      <HistoryButton
+        word={words.redo}
+        nameOf={words.redoOf}
+        change={next}
+        sign="M15 4l5 5-5 5M20 9H10a6 6 0 0 0 0 12h3"
+        onPress={redo}
+      />
       <LastChange />
     </div>
   );
 }
 
 interface HistoryButtonProps {
-  readonly word: 'Undo' | 'Redo';
+  readonly word: string;
+  readonly nameOf: (what: { change: string }) => string;
   /** What would be undone or done again; undefined where there is nothing. */
-  readonly change: string | undefined;
+  readonly change: Change | undefined;
   /** Path of the arrow that stands for the word where there is no room for it. */
   readonly sign: string;
   readonly onPress: () => void;
 }
 
 /** As wide whatever its change is called, so that the next press meets the same button. */
-function HistoryButton({ word, change, sign, onPress }: HistoryButtonProps) {
-  const name = change === undefined ? word : `${word}: ${change}`;
+function HistoryButton({ word, nameOf, change, sign, onPress }: HistoryButtonProps) {
+  const sentence = change && changeSentence(change);
+  const name = sentence === undefined ? word : nameOf({ change: sentence });
   return (
     <button type="button" disabled={change === undefined} onClick={onPress} aria-label={name} title={name}>
       <svg viewBox="0 0 24 24" aria-hidden="true">
@@ -38,7 +54,7 @@ function HistoryButton({ word, change, sign, onPress }: HistoryButtonProps) {
       </svg>
       <span className="word">
         {word}
-        {change === undefined ? null : <span className="change">: {change}</span>}
+        {sentence === undefined ? null : <span className="change">{words.change({ change: sentence })}</span>}
       </span>
     </button>
   );
@@ -63,10 +79,17 @@ function LastChange() {
     if (history.present === last.present) return;
     before.current = history;
     const how = moved?.history === history ? moved : null;
-    const name = [whatWasDone(last, history), how?.value ?? ''].filter((each) => each !== '').join(' ');
+    const change = whatWasDone(last, history);
+    const value = how?.value ?? '';
+    const name = change === '' || value === '' ? change || value : words.movedTo({ change, value });
     const tell = (book: Book): void => {
       untold.current = null;
-      setSaid([name, consequence(book, history.present)].filter((each) => each !== '').join('; '));
+      const what = consequence(book, history.present);
+      setSaid(
+        name === '' || what === ''
+          ? name || what
+          : words.withConsequence({ change: name, consequence: what }),
+      );
     };
     const from = untold.current?.book ?? last.present;
     window.clearTimeout(untold.current?.telling);
@@ -83,8 +106,9 @@ function LastChange() {
 }
 
 function whatWasDone(before: History<Book>, { past, future }: History<Book>): string {
-  const done = past.at(-1)?.change ?? '';
-  if (future.length > before.future.length) return `Undone: ${future[0]?.change}`;
+  const [last, next] = [past.at(-1)?.change, future[0]?.change];
+  const done = last ? changeSentence(last) : '';
+  if (next && future.length > before.future.length) return words.undone({ change: changeSentence(next) });
   const again = future.length < before.future.length && past.length > before.past.length && future.length > 0;
-  return again ? `Done again: ${done}` : done;
+  return again ? words.doneAgain({ change: done }) : done;
 }

@@ -1,6 +1,7 @@
 // What keeping has to say: faults, another tab's book, and what was put aside, to be downloaded or let go.
 
 import { useState, useSyncExternalStore } from 'react';
+import { KEEPING } from '../../document';
 import { BackupButton } from '../components/BackupButton';
 import { download } from '../components/download';
 import type { BookStorage } from '../storage/bookStorage';
@@ -25,7 +26,7 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
     setRefused(refusal);
     setQuarantined(storage.quarantined());
   };
-  const noRoom = quarantined.length > 0 ? `${NO_ROOM} ${MAKE_ROOM}` : NO_ROOM;
+  const noRoom = quarantined.length > 0 ? KEEPING.conflict.noRoomYet : KEEPING.conflict.noRoom;
   const keepOurs = (): void => settle(storage.keepOurs() ? null : noRoom);
   const takeTheirs = (): void => {
     const theirs = storage.takeTheirs();
@@ -53,9 +54,7 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
       {fault && !notices.includes(fault) ? (
         <p className="failed">
           {fault}
-          {quarantined.length > 0
-            ? ' What was put aside takes up room too: download it, then discard it.'
-            : ''}
+          {quarantined.length > 0 ? ` ${KEEPING.quarantined.takesRoom}` : ''}
           <BackupButton book={kept} />
         </p>
       ) : null}
@@ -63,10 +62,10 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
         <p className="failed">
           {saveStatusSentence(status)}
           <button type="button" onClick={keepOurs}>
-            Go on with this tab’s
+            {KEEPING.conflict.keepOurs}
           </button>
           <button type="button" onClick={takeTheirs}>
-            Go on with the other’s
+            {KEEPING.conflict.takeTheirs}
           </button>
         </p>
       ) : null}
@@ -74,10 +73,6 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
     </div>
   );
 }
-
-const NO_ROOM =
-  'There was no room to put the other book aside, so nothing was changed. Download a backup of this tab’s book from the client book before you close it.';
-const MAKE_ROOM = 'Or download and discard what was put aside before, then choose again.';
 
 /** One book that lies aside. It is let go only once it was downloaded, or on a second press. */
 function QuarantinedNotice({
@@ -88,9 +83,10 @@ function QuarantinedNotice({
   onDiscard: () => void;
 }) {
   const [isConfirmed, setConfirmed] = useState(false);
+  const time = timeOf(quarantinedText.key);
   return (
     <p>
-      A book put aside{dayOf(quarantinedText.key)}.
+      {time === null ? KEEPING.quarantined.book : KEEPING.quarantined.bookOn({ time })}
       <button
         type="button"
         onClick={() => {
@@ -98,23 +94,23 @@ function QuarantinedNotice({
           setConfirmed(true);
         }}
       >
-        Download it
+        {KEEPING.quarantined.download}
       </button>
       <button
         type="button"
         className="quiet"
         onClick={() => (isConfirmed ? onDiscard() : setConfirmed(true))}
       >
-        {isConfirmed ? 'Discard it for good' : 'Discard'}
+        {isConfirmed ? KEEPING.quarantined.discardForGood : KEEPING.quarantined.discard}
       </button>
     </p>
   );
 }
 
-/** The day that is written in an aside's key, as the reader writes days. */
-function dayOf(key: string): string {
+/** The time that is written in the key of a text put aside, as the reader writes times; null where there is none. */
+function timeOf(key: string): string | null {
   const [stamp] = /\d{4}-\d{2}-\d{2}T[\d:.]+Z/.exec(key) ?? [];
   return stamp
-    ? ` on ${new Date(stamp).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })}`
-    : '';
+    ? new Date(stamp).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
+    : null;
 }

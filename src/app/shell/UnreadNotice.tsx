@@ -1,6 +1,6 @@
 // Says on the other steps that a number on Measure cannot be read, and which one the draft goes on with.
 
-import { plainLength } from '../../document';
+import { plainLength, SHELL } from '../../document';
 import { MEASUREMENTS } from '../../engine';
 import { useUnreadTexts } from '../components/unreadTexts';
 import { useOpen } from '../store/storeContext';
@@ -11,17 +11,18 @@ export function UnreadNotice() {
   if (own.length === 0) return null;
   const goesOnWith = (field: string): string => {
     const measured = MEASUREMENTS.find(({ name }) => field === `${client.id} ${name}`);
-    if (!measured) return 'what was kept before';
+    const { length, none, keptBefore } = SHELL.unread.afterLink;
+    if (!measured) return keptBefore;
     const kept = client.measurements[measured.name];
-    return kept === null ? 'none' : `${plainLength(kept, client.unit)} ${client.unit}`;
+    return kept === null ? none : length({ length: `${plainLength(kept, client.unit)} ${client.unit}` });
   };
   return (
     <div className="keeping" role="status">
       {own.map(([field, { label }]) => (
         <p key={field}>
           <span>
-            {label} on <a href="#measure">Measure</a> cannot be read; the draft goes on with{' '}
-            {goesOnWith(field)}.
+            {SHELL.unread.beforeLink({ field: label })} <a href="#measure">{SHELL.unread.link}</a>{' '}
+            {goesOnWith(field)}
           </span>
         </p>
       ))}

@@ -1,6 +1,7 @@
 // Says that a later version of the page lies ready, and changes to it when the maker says so.
 
 import { useEffect, useState } from 'react';
+import { SHELL } from '../../document';
 import { useStore } from '../store/storeContext';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */
@@ -13,17 +14,17 @@ export function UpdateNotice() {
   return (
     <div className="keeping" role="status">
       <p>
-        A later version of this page is ready. Everything is kept.
+        {SHELL.update.ready}
         <button
           type="button"
           onClick={() => {
-            keep('last change');
+            keep({ code: 'passingChangeKept' });
             // The page goes over to it only when it has taken charge; what is under way is kept as at any leaving.
             navigator.serviceWorker.addEventListener('controllerchange', () => window.location.reload());
             waiting.postMessage('update');
           }}
         >
-          Use it now
+          {SHELL.update.use}
         </button>
       </p>
     </div>

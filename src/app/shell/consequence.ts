@@ -1,8 +1,15 @@
 // What a kept change did to the garment, in words short enough to be said aloud.
 
-import { type Book, formatLength, LEVEL_WORDS, openClient, openDraftOf, pieceLabelOf } from '../../document';
+import {
+  type Book,
+  formatLength,
+  LEVEL_WORDS,
+  openClient,
+  openDraftOf,
+  pieceLabelOf,
+  SHELL,
+} from '../../document';
 import { type Draft, openWidth } from '../../engine';
-import { sewnWord } from '../components/girthWords';
 import { draftOnce } from '../store/storeContext';
 
 /** More than this many places are not listened to; the ledger has them all. */
@@ -29,13 +36,14 @@ export function consequence(before: Book, after: Book): string {
       same(then === null ? null : then + openWidth(oldSheet.style.closure), sewnGirth + gap)
     )
       return [];
-    return [`${LEVEL_WORDS[level]} ${sewnWord(newDraft.style.closure)} ${write(sewnGirth + gap)}`];
+    const say = gap > 0 ? SHELL.consequence.laced : SHELL.consequence.sewn;
+    return [say({ level: LEVEL_WORDS[level], length: write(sewnGirth + gap) })];
   });
   const told = girths.length > 0 ? girths : panelsAtWaist(drafts, write);
   const refused = drafts[1].issues.some((issue) => issue.severity === 'error')
-    ? ['cannot be cut like this']
+    ? [SHELL.consequence.cannotBeCut]
     : [];
-  return [...told.slice(0, MOST_SAID), ...refused].join(', ');
+  return SHELL.consequence.all({ consequences: [...told.slice(0, MOST_SAID), ...refused] });
 }
 
 function panelsAtWaist([before, after]: readonly [Draft, Draft], write: (mm: number) => string): string[] {
@@ -44,7 +52,7 @@ function panelsAtWaist([before, after]: readonly [Draft, Draft], write: (mm: num
   );
   return Object.entries(now ?? {})
     .filter(([piece, width]) => !same(old?.[piece] ?? null, width))
-    .map(([piece, width]) => `${pieceLabelOf(piece)} ${write(width)} wide at the waist`);
+    .map(([piece, width]) => SHELL.consequence.panel({ panel: pieceLabelOf(piece), length: write(width) }));
 }
 
 /** Less than this nobody hears of. mm */

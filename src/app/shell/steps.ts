@@ -1,12 +1,13 @@
 // The four steps of the work, kept in the address so that a reload comes back to the same one.
 
 import { useCallback, useEffect, useState } from 'react';
+import { SHELL } from '../../document';
 
 export const STEPS = [
-  { name: 'measure', label: 'Measure' },
-  { name: 'draft', label: 'Draft' },
-  { name: 'true', label: 'True' },
-  { name: 'cut', label: 'Cut' },
+  { name: 'measure', label: SHELL.steps.measure },
+  { name: 'draft', label: SHELL.steps.draft },
+  { name: 'true', label: SHELL.steps.true },
+  { name: 'cut', label: SHELL.steps.cut },
 ] as const;
 
 export type StepName = (typeof STEPS)[number]['name'];

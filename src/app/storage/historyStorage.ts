@@ -1,6 +1,6 @@
 // Undo that survives a reload: the history beside the book, as small steps, within a limit and never in the book's way.
 
-import { apply, BOOK_VERSION, type Book, type Delta, delta, type History } from '../../document';
+import { apply, BOOK_VERSION, type Book, type Change, type Delta, delta, type History } from '../../document';
 import { BOOK_KEY, type BookStorage } from './bookStorage';
 import type { StorageLike } from './storageLike';
 
@@ -9,8 +9,11 @@ export const HISTORY_KEY = 'staywright.history';
 /** The most characters the history may take; what lies farther back is let go. */
 const MOST_CHARACTERS = 400_000;
 
+/** The form the steps are kept in, and the codes of their changes: raised when either changes, so that others are let go. */
+const STEPS_VERSION = 2;
+
 interface KeptStep {
-  readonly change: string;
+  readonly change: Change;
   /** From the state nearer to the present one to this step's. */
   readonly step: Delta | null;
 }
@@ -18,7 +21,7 @@ interface KeptStep {
 /** The history as text; it opens only beside the book it belongs to. */
 export function packHistory({ past, present, future }: History<Book>): string {
   let room = MOST_CHARACTERS;
-  const pack = (steps: readonly { state: Book; change: string }[]): string[] => {
+  const pack = (steps: readonly { state: Book; change: Change }[]): string[] => {
     const packed: string[] = [];
     let nearer = present;
     for (const { state, change } of steps) {
@@ -44,7 +47,7 @@ export function unpackHistory(text: string | null, book: Book, bookText: string 
   // The seal shows that this version wrote the steps, for this very book: they need no further look.
   if (found === '' || found !== seal(bookText ?? '', body)) return { past: [], present: book, future: [] };
   const { past, future } = JSON.parse(body) as Record<'past' | 'future', KeptStep[]>;
-  const unpack = (steps: readonly KeptStep[]): { state: Book; change: string }[] => {
+  const unpack = (steps: readonly KeptStep[]): { state: Book; change: Change }[] => {
     let nearer: unknown = book;
     return steps.map(({ change, step }) => {
       nearer = apply(nearer, step);
@@ -103,7 +106,7 @@ function halves(text: string): [string, string] {
 
 /** Two sums over book and steps (FNV-1a and a shift of it): tells texts apart, and is no secret. */
 function seal(book: string, body: string): string {
-  let [a, b] = [0x811c9dc5, BOOK_VERSION];
+  let [a, b] = [0x811c9dc5 ^ STEPS_VERSION, BOOK_VERSION];
   for (const text of [book, body])
     for (let i = 0; i < text.length; i += 1) {
       a = Math.imul(a ^ text.charCodeAt(i), 0x01000193);

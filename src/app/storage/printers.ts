@@ -2,6 +2,7 @@
 // a client. The same rules as for the book: what cannot be read is put aside, never written over.
 
 import * as z from 'zod/mini';
+import { KEEPING } from '../../document';
 import { listQuarantined, type QuarantinedText, quarantine } from './quarantine';
 import { type SaveFault, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
@@ -95,13 +96,4 @@ function parsed(text: string): readonly Printer[] | null {
   }
 }
 
-const SENTENCES: Readonly<Record<SaveFault | 'unreadable', string>> = {
-  absent: 'This browser keeps nothing for this page: the correction holds until the tab is closed.',
-  refused: 'The browser refused to keep the correction. It holds until the tab is closed.',
-  full: 'There is no room left to keep the correction. It holds until the tab is closed.',
-  guarding:
-    'The printers kept before cannot be read, and there is no room to put them aside, so nothing is written over them. The correction holds until the tab is closed.',
-  unreadable: 'The printers kept before cannot be read. They are put aside whole when a new one is kept.',
-};
-
-export const printerFaultSentence = (fault: SaveFault | 'unreadable'): string => SENTENCES[fault];
+export const printerFaultSentence = (fault: SaveFault | 'unreadable'): string => KEEPING.printerFaults[fault];

@@ -1,5 +1,7 @@
 // How keeping stands, with the sentence the shell shows for each.
 
+import { KEEPING } from '../../document';
+
 /**
  * `absent`: the browser gives no storage. `refused`: it would not read or write. `full`: no room.
  * `guarding`: what is kept there can be neither opened nor put aside, so it is not written over.
@@ -25,38 +27,20 @@ export type Notice =
 export function saveStatusSentence(status: SaveStatus): string {
   switch (status.kind) {
     case 'saved':
-      return 'Kept on this device.';
+      return KEEPING.kept;
     case 'pending':
-      return 'Being kept…';
+      return KEEPING.pending;
     case 'failed':
-      return FAULTS[status.reason];
+      return KEEPING.faults[status.reason];
     case 'conflict':
-      return `Another tab has kept a different book. Choose which of the two to go on with; the other is put aside.${
-        status.beside
-          ? ''
-          : ' There was no room to keep the changes of this tab, so leave it open until then.'
-      }`;
+      return status.beside ? KEEPING.conflict.kept : KEEPING.conflict.notKept;
   }
 }
 
-const FAULTS: Readonly<Record<SaveFault, string>> = {
-  absent: 'This browser keeps nothing for this page: what you change is lost when the tab is closed.',
-  refused:
-    'The browser refused to keep the book. It is still whole in this tab, and is tried again at the next change.',
-  full: 'There is no room left to keep the book. It is still whole in this tab, and is tried again at the next change: download a backup, so that nothing is lost when the tab is closed.',
-  guarding:
-    'What was kept before cannot be opened, and there is no room to put it aside, so nothing is written over it. Download and discard it to go on keeping.',
-};
-
 export function noticeSentence(notice: Notice): string {
-  if (notice.kind === 'unavailable') return FAULTS[notice.reason];
-  const what =
-    notice.kind === 'newer'
-      ? `The kept book was written by a later version of this page (${notice.version}) and cannot be opened by this one.`
-      : `The kept book could not be opened. ${notice.reason}`;
-  return notice.quarantineKey === null
-    ? `${what} There was no room to put it aside, so it stays where it is and nothing is written over it.`
-    : `${what} It was put aside whole and can be downloaded.`;
+  if (notice.kind === 'unavailable') return KEEPING.faults[notice.reason];
+  const kept = notice.quarantineKey === null ? 'guarded' : 'putAside';
+  return notice.kind === 'newer' ? KEEPING.newer[kept](notice) : KEEPING.unreadable[kept](notice);
 }
 
 /** What a thrown write or read means. Browsers name a full storage in two ways. */

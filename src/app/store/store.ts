@@ -1,7 +1,7 @@
 // What the screen shows and what a maker did to it: the book with its history, and the change being made right now.
 
 import { create } from 'zustand';
-import { type Book, type History, record, redo, startHistory, undo } from '../../document';
+import { type Book, type Change, type History, record, redo, startHistory, undo } from '../../document';
 
 /** How a handle was moved to where it is kept. */
 interface Moved {
@@ -20,11 +20,11 @@ export interface StoreState {
   /** Shows a change in passing, made on what was last kept. */
   readonly show: (change: (book: Book) => Book) => void;
   /** Keeps what is shown in passing as one step of the history; presses of a key in a row are one step. */
-  readonly keep: (name: string, moved?: Moved) => void;
+  readonly keep: (what: Change, moved?: Moved) => void;
   /** Goes back to what was last kept. */
   readonly drop: () => void;
   /** Makes and keeps a change at once. */
-  readonly change: (name: string, change: (book: Book) => Book) => void;
+  readonly change: (what: Change, change: (book: Book) => Book) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** The book as it was last kept. */
@@ -40,18 +40,18 @@ export function createStore(book: Book, history: History<Book> = startHistory(bo
     moved: null,
     preview: null,
     show: (change) => set(({ history }) => ({ preview: change(history.present) })),
-    keep: (name, moved) =>
+    keep: (what, moved) =>
       set(({ history, preview, moved: last }) => {
         if (!preview) return {};
         // Whatever was done between, an undo too, has left another history.
         const goesOn = moved?.by === 'sameKey' && last?.history === history && last.by !== 'pull';
-        const next = record(history, preview, name, goesOn);
+        const next = record(history, preview, what, goesOn);
         return { history: next, preview: null, moved: moved ? { ...moved, history: next } : null };
       }),
     drop: () => set({ preview: null }),
-    change: (name, change) =>
+    change: (what, change) =>
       set(({ history, preview }) => ({
-        history: record(history, change(preview ?? history.present), name),
+        history: record(history, change(preview ?? history.present), what),
         preview: null,
       })),
     undo: () => set(({ history }) => ({ history: undo(history), preview: null })),

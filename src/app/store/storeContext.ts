@@ -1,16 +1,9 @@
 // Hands the one table to every part of the screen.
 
 import { createContext, useContext } from 'react';
-import {
-  type Book,
-  type Client,
-  openClient,
-  openDraftOf,
-  type SavedDraft,
-  swapSidesOfStyle,
-} from '../../document';
+import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../../document';
 import { type Draft, draftWhole, halfOf, type Side, type Style } from '../../engine';
-import { SideContext, withSide } from './sideContext';
+import { SideContext } from './sideContext';
 import { type Store, type StoreState, seen } from './store';
 
 export const StoreContext = createContext<Store | null>(null);
@@ -19,8 +12,7 @@ export const StoreContext = createContext<Store | null>(null);
 export function useStore<T>(pick: (state: StoreState) => T): T {
   const store = useContext(StoreContext);
   if (!store) throw new Error('useTable needs a TableContext around it');
-  const side = useContext(SideContext);
-  return store((state) => pick(withSide(state, side)));
+  return store(pick);
 }
 
 /** A book to be shown instead of the one that is seen now: parts that may lag behind a pull are given the last but one. */
@@ -39,7 +31,7 @@ export function useKeptStyle(): Style {
   return useStore((state) => openDraftOf(openClient(state.history.present)).style);
 }
 
-/** The draft in view, computed once for each state of tape and style; with a half on the table, that half of it. */
+/** The draft in view, computed once for each state of tape and style; on the Draft step, the half of it that is shown. */
 export function useDraft(): Draft {
   const { client, savedDraft } = useOpen();
   const side = useContext(SideContext);
@@ -54,9 +46,9 @@ export function useCommittedDraft(): Draft {
   return draftOfSide(client, openDraftOf(client).style, side);
 }
 
-/** A draft of a body as it is seen with a half on the table; `style` is as it is seen then. */
+/** A body drafted in a style: one half of it, or (null) both at once. */
 export function draftOfSide(body: Body, style: Style, side: Side | null): Draft {
-  const whole = draftOnce(body, side ? swapSidesOfStyle(style, side) : style);
+  const whole = draftOnce(body, style);
   if (!side || !whole.halves) return whole;
   const known = halves.get(whole)?.[side];
   const half = known ?? halfOf(whole, side);

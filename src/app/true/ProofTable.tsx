@@ -1,5 +1,6 @@
 // One proof as a table, whether it holds, and the places of its rows.
 
+import { PROOFS } from '../../document';
 import type { PointedOut } from '../../table';
 import type { Pointer, Proof } from './proofs';
 
@@ -15,15 +16,15 @@ interface ProofTableProps {
 export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) {
   const { title, says, columns, rows } = proof;
   const met = !rows.some(({ off }) => off);
-  /** `place`: what row and column it stands in, where that is not said beside it. */
-  const written = (cell: string | Pointer, place?: string) =>
+  /** `place`: the row and column it stands in, where that is not said beside it. */
+  const written = (cell: string | Pointer, place?: { row: string; column: string }) =>
     typeof cell === 'string' ? (
       cell
     ) : (
       <button
         type="button"
         className="row-button"
-        aria-label={place && `${place}: ${cell.text}`}
+        aria-label={place && PROOFS.cell({ ...place, text: cell.text })}
         aria-pressed={chosen === cell.key}
         onClick={() => onPoint(cell)}
         onPointerEnter={() => onPass(cell.place)}
@@ -39,15 +40,15 @@ export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) 
   return (
     <section className="card proof" aria-label={title}>
       <h2>
-        {title} <span className={met ? 'met' : 'off'}>{met ? 'holds' : 'look again'}</span>
+        {title} <span className={met ? 'met' : 'off'}>{met ? PROOFS.holds : PROOFS.lookAgain}</span>
       </h2>
       <p className="hint">{says}</p>
       <table>
         <thead>
           <tr>
             {columns.map((column) => (
-              <th key={column} scope="col">
-                {column}
+              <th key={column.head} scope="col">
+                {column.head}
               </th>
             ))}
           </tr>
@@ -57,8 +58,8 @@ export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) 
             <tr key={key} className={`${isChosen([head, ...cells]) ? 'chosen ' : ''}${off ? 'fails' : ''}`}>
               <th scope="row">{written(head)}</th>
               {cells.map((cell, i) => (
-                <td key={columns[i + 1]}>
-                  {written(cell, `${textOf(head)}, ${columns[i + 1]?.toLowerCase()}`)}
+                <td key={columns[i + 1]?.head}>
+                  {written(cell, { row: textOf(head), column: columns[i + 1]?.name ?? '' })}
                 </td>
               ))}
             </tr>

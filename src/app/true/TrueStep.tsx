@@ -1,7 +1,7 @@
 // True: the panels closed up as worn, beside the proof that they will sew together and fit.
 
 import { useState } from 'react';
-import { pieceLabel } from '../../document';
+import { pieceLabel, TRUE } from '../../document';
 import type { ClosedAt } from '../../engine';
 import { ClosedUp, type Picked, type PointedOut } from '../../table';
 import { IssueList } from '../components/IssueList';
@@ -11,11 +11,7 @@ import { sayOpenDarts } from './openDarts';
 import { ProofTable } from './ProofTable';
 import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
 
-const HELD: readonly { at: ClosedAt; label: string }[] = [
-  { at: 'top', label: 'at the top edge' },
-  { at: 'waist', label: 'at the waist' },
-  { at: 'hem', label: 'at the hem' },
-];
+const HELD_AT: readonly ClosedAt[] = ['top', 'waist', 'hem'];
 
 export function TrueStep() {
   const draft = useDraft();
@@ -40,19 +36,19 @@ export function TrueStep() {
   if (draft.pieces.length === 0)
     return (
       <div className="true-step">
-        <p className="empty">There are no panels to close up yet.</p>
+        <p className="empty">{TRUE.empty}</p>
         <IssueList issues={draft.issues} />
       </div>
     );
   return (
     <div className="true-step">
-      <section className="as-worn" aria-label="Closed up">
+      <section className="as-worn" aria-label={TRUE.closedUp.title}>
         <fieldset className="held">
-          <legend>Seams held together</legend>
-          {HELD.map((held) => (
-            <label key={held.at}>
-              <input type="radio" name="held" checked={at === held.at} onChange={() => setAt(held.at)} />
-              <span>{held.label}</span>
+          <legend>{TRUE.closedUp.held}</legend>
+          {HELD_AT.map((held) => (
+            <label key={held}>
+              <input type="radio" name="held" checked={at === held} onChange={() => setAt(held)} />
+              <span>{TRUE.closedUp.heldAt[held]}</span>
             </label>
           ))}
         </fieldset>

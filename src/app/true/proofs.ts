@@ -4,6 +4,7 @@ import {
   formatDifference,
   formatLength,
   LEVEL_WORDS,
+  PROOFS,
   seamName,
   type Unit,
   wedgeNameOf,
@@ -18,7 +19,7 @@ import {
   type Style,
 } from '../../engine';
 import type { PointedOut } from '../../table';
-import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../components/girthWords';
+import { type FinishedGirth, finishedGirth, whereOutside } from '../components/girthWords';
 
 /** What a press shows on the drawing; `key` tells it from all others. */
 export interface Pointer {
@@ -35,10 +36,16 @@ interface ProofRow {
   readonly off: boolean;
 }
 
+interface Column {
+  readonly head: string;
+  /** As it is written within a sentence; left out where no cell of the column is pressed. */
+  readonly name?: string;
+}
+
 export interface Proof {
   readonly title: string;
   readonly says: string;
-  readonly columns: readonly string[];
+  readonly columns: readonly Column[];
   readonly rows: readonly ProofRow[];
 }
 
@@ -50,6 +57,7 @@ const KINK_DEGREES = 0.5;
 const DEGREES = 180 / Math.PI;
 
 export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
+  const { seamWalk: words } = PROOFS;
   const darts = proof.closedDarts.length > 0 || proof.seams.some(({ kind }) => kind === 'dart');
   const name = namesOf(proof, style);
   const row = (id: string, place: PointedOut, one: number, other: number, marksMoved: string): ProofRow => ({
@@ -64,9 +72,11 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
     off: Math.abs(one - other) > SEAM_MM,
   });
   return {
-    title: 'Seam walk',
-    says: `Each mate rolled along the other, edge against edge${darts ? '; in a dart, leg against leg' : ''}.`,
-    columns: ['Seam', 'One edge', 'Its mate', 'Differ by', 'Marks moved'],
+    title: words.title,
+    says: darts ? words.whatSeamsAndDarts : words.whatSeams,
+    columns: [words.seam, words.oneEdge, words.mate, words.differ, words.marksMoved].map((head) => ({
+      head,
+    })),
     rows: [
       ...proof.seams.map((seam) =>
         row(seam.id, placeOfSeam(seam), seam.lengthA, seam.lengthB, formatDifference(seam.markDrift, unit)),
@@ -88,6 +98,7 @@ export const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
 export const placeOfDart = ({ piece, wedge }: DartWalkRow): PointedOut => ({ kind: 'dart', piece, wedge });
 
 export function edgeContinuity({ proof }: Draft, style: Style): Proof {
+  const { edgeRun: words } = PROOFS;
   const name = namesOf(proof, style);
   // A dart meets one of the edges only.
   const seams = [...new Set(proof.edges.map(({ seam }) => seam))];
@@ -95,28 +106,30 @@ export function edgeContinuity({ proof }: Draft, style: Style): Proof {
     row !== undefined && Math.abs(angle - row.asked) > KINK_DEGREES / DEGREES;
   const cell = (row: EdgeContinuityRow | undefined): string | Pointer => {
     if (!row) return '';
-    const corner = bendAt(row, Math.PI) ? 'corner ' : '';
+    const angle = `${(row.angle * DEGREES).toFixed(1)}°`;
     return {
       key: `${row.seam} ${row.edge}`,
-      text: `${corner}${(row.angle * DEGREES).toFixed(1)}°`,
+      text: bendAt(row, Math.PI) ? words.corner({ angle }) : angle,
       place: { kind: 'crossing', piece: row.at.piece, at: row.at.point },
     };
   };
   return {
-    title: 'Edge run',
-    says: 'The angle across each seam when it is sewn; 180° runs straight on, unless a corner was wanted.',
-    columns: ['Crossing', 'Top edge', 'Hem'],
+    title: words.title,
+    says: words.what,
+    columns: [{ head: words.crossing }, words.top, words.hem],
     rows: seams
       .flatMap((seam) => {
         const own = proof.edges.filter((row) => row.seam === seam);
         const [top, hem] = (['top', 'hem'] as const).map((edge) => own.find((row) => row.edge === edge));
-        const across = own.filter(({ edge }) => edge === 'neckline' || edge === 'armhole');
+        const across = own.flatMap((row) =>
+          row.edge === 'neckline' || row.edge === 'armhole' ? [{ row, edge: row.edge }] : [],
+        );
         return [
           ...(top || hem ? [{ key: seam, head: name(seam), top, hem }] : []),
           // Both are parts of the top edge; a row each keeps them apart.
-          ...across.map((row) => ({
-            key: `${seam} ${row.edge}`,
-            head: `${name(seam)}, ${row.edge}`,
+          ...across.map(({ row, edge }) => ({
+            key: `${seam} ${edge}`,
+            head: words[edge]({ seam: name(seam) }),
             top: row,
             hem: undefined,
           })),
@@ -133,14 +146,13 @@ export function edgeContinuity({ proof }: Draft, style: Style): Proof {
 
 export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure): Proof {
   const gap = openWidth(closure);
-  const sewn = sewnWord(closure);
+  const { girths: words } = PROOFS;
   return {
-    title: 'Girths',
-    says:
-      gap > 0
-        ? `Measured across the finished panels, with the lacing gap of ${formatLength(gap, unit, { withUnit: true })} counted in: what the tape reads round the laced garment.`
-        : 'Measured across the finished panels: what the tape reads round the closed garment.',
-    columns: ['Level', 'Asked', `${sewn.charAt(0).toUpperCase()}${sewn.slice(1)}`, 'Differ by'],
+    title: words.title,
+    says: gap > 0 ? words.whatLaced({ gap: formatLength(gap, unit, { withUnit: true }) }) : words.whatClosed,
+    columns: [words.level, words.asked, gap > 0 ? words.laced : words.sewn, words.differ].map((head) => ({
+      head,
+    })),
     rows: proof.ledger.map((row) => {
       const finished = finishedGirth(row, closure);
       // An edge is not the level line: what it differs by is said where it tells.
@@ -150,15 +162,18 @@ export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure)
         head: { key: row.level, text: LEVEL_WORDS[row.level], place: { kind: 'level', level: row.level } },
         cells: [
           formatLength(row.targetGirth + gap, unit),
-          finished
-            ? `${formatLength(finished.girth, unit)}${finished.along ? ` ${ALONG_EDGE}` : ''}`
-            : whereOutside(row, span),
+          finished ? girthWritten(finished, unit) : whereOutside(row, span),
           differ === null ? '' : formatDifference(differ, unit),
         ],
         off: finished !== null && finished.off !== 0,
       };
     }),
   };
+}
+
+function girthWritten({ girth, along }: FinishedGirth, unit: Unit): string {
+  const length = formatLength(girth, unit);
+  return along ? PROOFS.girths.alongEdge({ girth: length }) : length;
 }
 
 /** Names for the heads of rows; where a panel has more than one dart, each is told by the wedge it is. */

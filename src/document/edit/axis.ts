@@ -2,6 +2,7 @@
 
 import { type Block, type Draft, type Style, stationOf, stationX, type Wedge, xAt } from '../../engine';
 import type { DartEnd } from './darts';
+import { changeWedge } from './wedgeLists';
 
 /** Takes every bend out of an axis: one station for all levels again. */
 export function straighten(style: Style, id: string): Style {
@@ -47,7 +48,7 @@ export function slantDart(
 
 /** Where a dart's point stands, mm from its block's centre line; null where it has none. */
 export function pointX({ blocks }: Draft, id: string, end: DartEnd): number | null {
-  const drafted = wedgesOf(blocks).find((wedge) => wedge.id === id);
+  const drafted = draftedWedges(blocks).find((wedge) => wedge.id === id);
   const y = drafted?.extent[end] ?? null;
   return drafted && y !== null ? xAt(drafted.axis, y) : null;
 }
@@ -72,10 +73,5 @@ function shifted(style: Style, id: string, end: DartEnd, by: number, { blocks, l
   });
 }
 
-const wedgesOf = (blocks: Draft['blocks']): Block['wedges'] =>
+const draftedWedges = (blocks: Draft['blocks']): Block['wedges'] =>
   blocks ? [...blocks.front.wedges, ...blocks.back.wedges] : [];
-
-const changeWedge = (style: Style, id: string, change: (wedge: Wedge) => Wedge): Style => ({
-  ...style,
-  wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)),
-});

@@ -1,14 +1,8 @@
 // What a maker can do to the list of clients and to a client's drafts, each as a pure step from one book to the next.
 
-import { DEFAULT_STYLE, MEASUREMENTS, type MeasurementName, type Measurements } from '../../engine';
+import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
 import { freeName } from './freeName';
-
-/** Nothing measured yet. */
-const UNMEASURED: Measurements = Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, null])) as Record<
-  MeasurementName,
-  null
->;
 
 /** Adds a client with nothing measured yet and one draft in the default style, and opens her. */
 export function addClient(book: Book, id: string, name: string): Book {

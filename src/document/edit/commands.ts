@@ -8,10 +8,12 @@ import {
   type LevelName,
   MOST_WEDGES,
   type PerLevel,
+  type Side,
   type Style,
   type Wedge,
 } from '../../engine';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
+import { changeEveryWedge, changeWedge, changeWedgesOf, wedgesOf } from './wedgeLists';
 
 /** The book with the open client changed. */
 export function changeClient(book: Book, change: (client: Client) => Client): Book {
@@ -42,11 +44,6 @@ export function changeStyle(book: Book, change: (style: Style) => Style): Book {
   });
 }
 
-/** The style with one wedge changed. */
-function changeWedge(style: Style, id: string, change: (wedge: Wedge) => Wedge): Style {
-  return { ...style, wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)) };
-}
-
 /** The style with a zip in the side seam, or without. */
 export function setSideZip(style: Style, zipped: boolean): Style {
   const { sideZip: _, ...closure } = style.closure;
@@ -58,20 +55,17 @@ export function setTurnedHem({ turnedHem: _, ...style }: Style, turned: boolean)
   return turned ? { ...style, turnedHem: true } : style;
 }
 
-/** Adds a balanced wedge; a block that has all it may have stays as it is. The new wedge is the last in the list. */
-export function addWedge(style: Style, block: BlockName, station: number): Style {
+/**
+ * Adds a balanced wedge to one half, or to both where they share their wedges; a block that has all it may have stays as it
+ * is. The new wedge is the last in the half's list.
+ */
+export function addWedge(style: Style, side: Side, block: BlockName, station: number): Style {
   const ids = new Set([...style.wedges, ...(style.rightWedges ?? [])].map((wedge) => wedge.id));
-  if (style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return style;
+  if (wedgesOf(style, side).filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return style;
   let number = 1;
   while (ids.has(`${block}-added-${number}`)) number += 1;
-  return {
-    ...style,
-    wedges: [...style.wedges, balancedWedge(`${block}-added-${number}`, block, station, 2)],
-  };
-}
-
-export function removeWedge(style: Style, id: string): Style {
-  return { ...style, wedges: style.wedges.filter((wedge) => wedge.id !== id) };
+  const added = balancedWedge(`${block}-added-${number}`, block, station, 2);
+  return changeWedgesOf(style, side, (wedges) => [...wedges, added]);
 }
 
 /** Moves the whole axis to one station; bends at single levels keep their distance from it. */
@@ -142,12 +136,5 @@ export function setSizing(
 
 /** Hands every wedge to balancing, those of the right's own too. */
 export function balanceAll(style: Style): Style {
-  const balanced = (wedges: readonly Wedge[]): Wedge[] =>
-    wedges.map((wedge) => ({ ...wedge, sizing: 'balanced' }));
-  const { rightWedges } = style;
-  return {
-    ...style,
-    wedges: balanced(style.wedges),
-    ...(rightWedges ? { rightWedges: balanced(rightWedges) } : {}),
-  };
+  return changeEveryWedge(style, (wedge) => ({ ...wedge, sizing: 'balanced' }));
 }

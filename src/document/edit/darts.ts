@@ -10,17 +10,11 @@ import {
   type Wedge,
   xAt,
 } from '../../engine';
+import { changeWedge } from './wedgeLists';
 
 /** Through both edges, open at one of them, or closed within its panel. */
 export const WEDGE_ENDS = ['through', 'openAtHem', 'openAtTop', 'closed'] as const;
 export type WedgeEnds = (typeof WEDGE_ENDS)[number];
-
-export const WEDGE_ENDS_WORDS: Readonly<Record<WedgeEnds, string>> = {
-  through: 'Through',
-  openAtHem: 'Open at the hem',
-  openAtTop: 'Open at the top edge',
-  closed: 'Closed',
-};
 
 /** Which point of a dart: towards the top edge, or towards the hem. */
 export type DartEnd = 'upper' | 'lower';
@@ -146,8 +140,3 @@ const withoutGore = (intake: Wedge['intake']): Wedge['intake'] =>
       return taken === undefined ? [] : [[level, Math.max(0, taken)]];
     }),
   );
-
-const changeWedge = (style: Style, id: string, change: (wedge: Wedge) => Wedge): Style => ({
-  ...style,
-  wedges: style.wedges.map((wedge) => (wedge.id === id ? change(wedge) : wedge)),
-});

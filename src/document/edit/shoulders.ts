@@ -6,21 +6,17 @@ import {
   type Draft,
   inches,
   type Shoulders,
+  type Side,
   type Style,
   USUAL_BAND_ABOVE,
   USUAL_SHOULDERS,
 } from '../../engine';
 import { dartSpace, setEnds } from './darts';
+import { wedgesOf } from './wedgeLists';
 
 /** Where the garment ends above the bust: at the top edge, on the shoulders, or with a band above the top edge. */
 export const SHOULDER_KINDS = ['strapless', 'shoulders', 'band'] as const;
 export type ShoulderKind = (typeof SHOULDER_KINDS)[number];
-
-export const SHOULDER_KIND_WORDS: Readonly<Record<ShoulderKind, string>> = {
-  strapless: 'Strapless',
-  shoulders: 'Shoulders',
-  band: 'Off-shoulder band',
-};
 
 export function shoulderKind({ shoulders }: Pick<Style, 'shoulders'>): ShoulderKind {
   if (!shoulders) return 'strapless';
@@ -57,22 +53,24 @@ export function setShoulderNumber(style: Style, name: ShoulderNumber, mm: number
   return { ...style, shoulders: { ...shoulders, [name]: mm } };
 }
 
-/** Whether a wedge of the block runs through both edges, so that it can end at mid-shoulder. */
-export const wedgeRunsUp = ({ wedges }: Pick<Style, 'wedges'>, block: BlockName): boolean =>
-  wedges.some((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper && !wedge.lower);
+/** Whether a wedge of one half's block runs through both edges, so that it can end at mid-shoulder. */
+export const wedgeRunsUp = (style: Style, side: Side, block: BlockName): boolean =>
+  wedgesOf(style, side).some(
+    (wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper && !wedge.lower,
+  );
 
 /** Nearer the waist than this a hem leaves no room for a dart to end above it (common practice, no source). mm */
 const ROOM_BELOW_WAIST = inches(2.5);
 
 /**
  * The wedges that would run up into the armhole made darts below the bust line: closed, or open where the garment ends near
- * the waist. Those are the ones the draft complains of; their intakes stay.
+ * the waist. Those are the ones the draft complains of and has on its blocks; their intakes stay.
  */
 export function dartsBelowShoulders(style: Style, draft: Draft): Style {
   const astray = new Set(
     draft.issues.flatMap(({ code, at }) => (code === 'shoulderWedges' ? [at.wedge] : [])),
   );
-  return style.wedges
+  return [...style.wedges, ...(style.rightWedges ?? [])]
     .filter(({ id }) => astray.has(id))
     .reduce((before, { id, block, lower }) => {
       const space = dartSpace(draft, block, id);

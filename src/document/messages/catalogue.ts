@@ -1,17 +1,16 @@
 // The catalogue of sentences: every text that a person reads on the screen or on paper is an entry of one of its parts. A part
 // is a plain object of whole sentences; a sentence with values is a function of named values.
 
-/** Set by the test build in accented text (see vite.config.ts); absent in every other build. */
+/** True in the test build in accented text, false in every other build (see vite.config.ts), absent where nothing is built. */
 declare const __ACCENTED__: boolean | undefined;
-
-const isAccented = typeof __ACCENTED__ !== 'undefined' && __ACCENTED__;
 
 /**
  * Makes a part of the catalogue. Returns the entries as they are; in the accented build every text they give is lengthened and
  * written in accented letters, so that a text outside the catalogue can be told from one within.
  */
+// @__NO_SIDE_EFFECTS__
 export const catalogue = <Entries extends object>(entries: Entries): Entries =>
-  isAccented ? (accented(entries) as Entries) : entries;
+  typeof __ACCENTED__ !== 'undefined' && __ACCENTED__ ? (accented(entries) as Entries) : entries;
 
 /** The singular or the plural form for a count, in English: `plural(1, { one: '1 note', other: '1 notes' })`. */
 export const plural = (count: number, forms: { readonly one: string; readonly other: string }): string =>
@@ -24,7 +23,7 @@ const LISTS = new Intl.ListFormat('en', { type: 'conjunction' });
 export const listed = (names: readonly string[]): string => LISTS.format(names);
 
 const PLAIN = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
-const ACCENTED_LETTERS = 'áƀçđéƒğĥíĵķłɱñóþɋŕšţúṽŵẋýžÁƁÇĐÉƑĞĤÍĴĶŁṀÑÓÞɊŔŠŢÚṼŴẊÝŽ';
+const LETTERS = [...'áƀçđéƒğĥíĵķłɱñóþɋŕšţúṽŵẋýžÁƁÇĐÉƑĞĤÍĴĶŁṀÑÓÞɊŔŠŢÚṼŴẊÝŽ'];
 
 /** A value with every text in it accented: a text, what a function gives, the items of a list, the parts of an object. */
 function accented(value: unknown): unknown {
@@ -35,8 +34,13 @@ function accented(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, accented(part)]));
 }
 
-/** A text in accented letters and longer by about a third, as other languages are. An accented text stays as it is. */
-function accentedText(text: string): string {
-  const letters = [...text].map((letter) => [...ACCENTED_LETTERS][PLAIN.indexOf(letter)] ?? letter).join('');
-  return letters === text ? text : `${letters}${'·'.repeat(Math.ceil(text.length / 3))}`;
+/**
+ * A text in accented letters, each word longer by about a third, as texts in other languages are. A word without plain
+ * letters, an accented one too, stays as it is.
+ */
+const accentedText = (text: string): string => text.replace(/\S+/gu, accentedWord);
+
+function accentedWord(word: string): string {
+  const letters = [...word].map((letter) => LETTERS[PLAIN.indexOf(letter)] ?? letter).join('');
+  return letters === word ? word : `${letters}${'·'.repeat(Math.ceil(word.length / 3))}`;
 }

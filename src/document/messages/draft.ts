@@ -15,7 +15,6 @@ interface AtLevel {
 
 export const DRAFT = catalogue({
   numbers: 'The draft’s numbers',
-  goToMeasurements: 'Go to the measurements',
   sideChoice: { legend: 'Side shown', left: 'Left', right: 'Right' },
   styles: {
     label: 'Start from a style',

@@ -1,6 +1,7 @@
 // Pieces, edges and seams by the names that are written on cloth.
 
 import type { BlockName, Edge, Piece } from '../../engine';
+import { catalogue } from './catalogue';
 
 const SIDE_WORDS: Readonly<Record<BlockName, string>> = { front: 'Front', back: 'Back' };
 
@@ -38,25 +39,36 @@ export function edgeName(
 ): string {
   switch (edge.role) {
     case 'seam':
-      return edge.isSideSeam ? 'side seam' : 'seam';
+      return EDGES[edge.isSideSeam ? 'sideSeam' : 'seam'];
     case 'top':
-      return piece.edges.some(({ role }) => role === 'shoulder' || role === 'armhole')
-        ? 'neckline'
-        : 'top edge';
-    case 'hem':
-      return 'hem';
+      return EDGES[
+        piece.edges.some(({ role }) => role === 'shoulder' || role === 'armhole') ? 'neckline' : 'top'
+      ];
     case 'centre':
-      return `centre ${piece.block}`;
+      return EDGES.centre[piece.block];
+    case 'hem':
     case 'armhole':
-      return 'armhole';
     case 'shoulder':
-      return 'shoulder line';
+      return EDGES[edge.role];
   }
 }
 
+const EDGES = catalogue({
+  seam: 'seam',
+  sideSeam: 'side seam',
+  top: 'top edge',
+  neckline: 'neckline',
+  hem: 'hem',
+  centre: { front: 'centre front', back: 'centre back' },
+  armhole: 'armhole',
+  shoulder: 'shoulder line',
+});
+
 /** What a turned hem asks of the cut line, for whoever draws it or cuts along it. */
-export const TURNED_HEM =
-  'The hem is turned up along its sew line: below it the cut line of each seam goes on as its mirror image about the hem, so that the turned allowance lies on the seam allowances.';
+export const { turnedHem: TURNED_HEM } = catalogue({
+  turnedHem:
+    'The hem is turned up along its sew line: below it the cut line of each seam goes on as its mirror image about the hem, so that the turned allowance lies on the seam allowances.',
+});
 
 /** A seam within a sentence, from its id: "the seam of Front 1 and Front 2", "the side seam", "centre front". */
 export function seamName(id: string): string {

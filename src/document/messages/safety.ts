@@ -10,13 +10,11 @@ export interface SafetyCaution {
 
 const PRACTICE = 'common practice, no source';
 
-const SAFETY = catalogue({
+/** What stands above the cautions wherever they are shown. */
+export const { standing: SAFETY_STANDING } = catalogue({
   standing:
     'Usual cautions for tight lacing, not medical advice. In any doubt about the wearer’s health, a licensed clinician decides, not this page.',
 });
-
-/** What stands above the cautions wherever they are shown. */
-export const SAFETY_STANDING = SAFETY.standing;
 
 export const SAFETY_CAUTIONS: readonly SafetyCaution[] = catalogue([
   {

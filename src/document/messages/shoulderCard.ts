@@ -5,7 +5,6 @@ import { catalogue, plural } from './catalogue';
 export const SHOULDER_CARD = catalogue({
   title: 'Shoulders',
   legend: 'Where the garment ends above the bust',
-  kinds: { strapless: 'Strapless', shoulders: 'Shoulders', band: 'Off-shoulder band' },
   hints: {
     strapless: 'The garment ends at the top edge.',
     shoulders:

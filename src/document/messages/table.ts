@@ -1,4 +1,4 @@
-// What the drawings of the blocks and of the closed panels say of themselves.
+// What the drawing of the blocks says of itself, and of a handle while it is dragged.
 
 import { catalogue } from './catalogue';
 
@@ -8,6 +8,4 @@ export const TABLE = catalogue({
   valueAt: ({ value, place }: { value: string; place: string }) => `${value}, ${place}`,
   panelWidth: ({ piece, width }: { piece: string; width: string }) => `${piece} ${width}`,
   partWidth: ({ piece, width }: { piece: string; width: string }) => `${width} of ${piece}`,
-  closedHalf: 'The panels closed up along their seams, centre front on the left',
-  closedWhole: 'The panels closed up along their seams, centre front in the middle',
 });

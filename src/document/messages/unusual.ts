@@ -4,9 +4,9 @@ import type { Draft, MeasurementName, Measurements } from '../../engine';
 import { unusualOnes } from '../statistics/expected';
 import { formatLength } from '../units/formatLength';
 import type { LengthUnit } from '../units/lengthUnit';
+import { catalogue } from './catalogue';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
-import { inSentence } from './styleFields';
 
 /** What a draft is compared with, or takes only where it goes up to the shoulder. */
 const NOT_DRAFTED_BY: ReadonlySet<MeasurementName> = new Set<MeasurementName>([
@@ -29,14 +29,16 @@ export function unusualLine(
     which
       .map((name) => {
         const mm = measurements[name] ?? Number.NaN;
-        return `${inSentence(MEASUREMENT_WORDS[name].label)} ${formatLength(mm, unit, { withUnit: true })}`;
+        return UNUSUAL.measured({
+          measurement: MEASUREMENT_WORDS[name].name,
+          length: formatLength(mm, unit, { withUnit: true }),
+        });
       })
       .join('; ');
-  const followed = names.filter((name) => !NOT_DRAFTED_BY.has(name));
-  const others = names.filter((name) => NOT_DRAFTED_BY.has(name));
-  const first = followed.length > 0 ? `, and the draft follows it: ${said(followed)}.` : '';
-  const then = others.length > 0 ? `${first ? ' Unusual too' : ''}: ${said(others)}.` : '';
-  return `Unusual for her other measurements${first}${then} Measure again; if she is built so, it is right.`;
+  const followed = said(names.filter((name) => !NOT_DRAFTED_BY.has(name)));
+  const others = said(names.filter((name) => NOT_DRAFTED_BY.has(name)));
+  if (followed === '') return UNUSUAL.notDraftedBy({ others });
+  return others === '' ? UNUSUAL.followed({ followed }) : UNUSUAL.both({ followed, others });
 }
 
 /** More than this is no rounding of the tape. mm */
@@ -51,6 +53,18 @@ export function widerThanBustLine({ proof }: Pick<Draft, 'proof'>): string | nul
       return wedges + taken.sideSeam.front + taken.sideSeam.back < -WIDER_MM;
     })
     .map(({ level }) => LEVEL_WORDS[level]);
-  if (wider.length === 0) return null;
-  return `At the ${wider.join(' and the ')} the cloth is wider than at the bust: the wedges find nothing to take in there, and the side seams run outwards. Look at the girths and the ease; if she is built so, it is right.`;
+  return wider.length === 0 ? null : UNUSUAL.widerAt({ levels: wider });
 }
+
+const UNUSUAL = catalogue({
+  measured: ({ measurement, length }: { measurement: string; length: string }) => `${measurement} ${length}`,
+  followed: ({ followed }: { followed: string }) =>
+    `Unusual for her other measurements, and the draft follows it: ${followed}. Measure again; if she is built so, it is right.`,
+  notDraftedBy: ({ others }: { others: string }) =>
+    `Unusual for her other measurements: ${others}. Measure again; if she is built so, it is right.`,
+  both: ({ followed, others }: { followed: string; others: string }) =>
+    `Unusual for her other measurements, and the draft follows it: ${followed}. Unusual too: ${others}. Measure again; if she is built so, it is right.`,
+  /** One level or two. */
+  widerAt: ({ levels }: { levels: readonly string[] }) =>
+    `At the ${levels.join(' and the ')} the cloth is wider than at the bust: the wedges find nothing to take in there, and the side seams run outwards. Look at the girths and the ease; if she is built so, it is right.`,
+});

@@ -42,12 +42,6 @@ export const WEDGE_CARDS = catalogue({
   ends: {
     onCentre: 'On the centre line a wedge runs through from edge to edge.',
     legend: 'Where it ends',
-    kinds: {
-      through: 'Through',
-      openAtHem: 'Open at the hem',
-      openAtTop: 'Open at the top edge',
-      closed: 'Closed',
-    },
     belowThe: 'below the',
     fromCentreLine: 'from the centre line',
     upper: {

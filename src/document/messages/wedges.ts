@@ -1,78 +1,110 @@
 // A wedge is called by where it stands, so that its name stays true when it is moved.
 
 import type { Style, Wedge } from '../../engine';
+import type { WedgePlace } from '../model/change';
 import { catalogue } from './catalogue';
-
-/** Each name as it begins a line, as it stands within a sentence, and short, in a list of wedges. */
-const NAMES = catalogue({
-  centreFrontWedge: { name: 'Centre-front wedge', within: 'centre-front wedge', short: 'Centre-front' },
-  centreBackWedge: { name: 'Centre-back wedge', within: 'centre-back wedge', short: 'Centre-back' },
-  bustWedge: { name: 'Bust wedge', within: 'bust wedge', short: 'Bust' },
-  bustDart: { name: 'Bust dart', within: 'bust dart', short: 'Bust dart' },
-  backWedge: { name: 'Back wedge', within: 'back wedge', short: 'Back' },
-  backDart: { name: 'Back dart', within: 'back dart', short: 'Back dart' },
-  sideFrontWedge: { name: 'Side-front wedge', within: 'side-front wedge', short: 'Side-front' },
-  sideFrontDart: { name: 'Side-front dart', within: 'side-front dart', short: 'Side-front dart' },
-  sideBackWedge: { name: 'Side-back wedge', within: 'side-back wedge', short: 'Side-back' },
-  sideBackDart: { name: 'Side-back dart', within: 'side-back dart', short: 'Side-back dart' },
-  innerFrontWedge: { name: 'Inner front wedge', within: 'inner front wedge', short: 'Inner front' },
-  innerFrontDart: { name: 'Inner front dart', within: 'inner front dart', short: 'Inner front dart' },
-  innerBackWedge: { name: 'Inner back wedge', within: 'inner back wedge', short: 'Inner back' },
-  innerBackDart: { name: 'Inner back dart', within: 'inner back dart', short: 'Inner back dart' },
-  /** No wedge of the style. */
-  unknown: { name: 'wedge', within: 'wedge', short: 'wedge' },
-});
-
-const { numbered } = catalogue({
-  numbered: ({ name, number }: { name: string; number: number }) => `${name} ${number}`,
-});
-
-type NameCode = keyof typeof NAMES;
-type NameForm = keyof (typeof NAMES)[NameCode];
-type WedgeLists = Pick<Style, 'wedges' | 'rightWedges'>;
 
 /** So near the bust-point line a wedge is the bust wedge. */
 const AT_BUST_POINT = 0.1;
 
 /**
- * The name of a wedge of a style: "Bust wedge", "Side-back dart", … Where several of a block share a name, those
- * farther from the centre are numbered: "Side-front wedge 2".
+ * Where a wedge of a style stands. Where several of a block share a place, those farther from the centre have a higher
+ * number. Null where the style has none of that id.
  */
-export const wedgeName = (wedge: Wedge, style: Pick<Style, 'wedges'>): string =>
-  nameInForm(wedge, style, 'name');
-
-/** The name of the wedge with an id, and "wedge" where the style has none of that id. */
-export const wedgeNameOf = (id: string, style: WedgeLists): string => nameOfId(id, style, 'name');
-
-/** The same within a sentence: "side-front wedge 2". */
-export const wedgeWithin = (id: string, style: WedgeLists): string => nameOfId(id, style, 'within');
-
-/** The same where it is plain that wedges are spoken of: "Side-front 2"; a dart says that it is one. */
-export const wedgeShortName = (id: string, style: WedgeLists): string => nameOfId(id, style, 'short');
-
-function nameOfId(id: string, style: WedgeLists, form: NameForm): string {
+export function wedgePlaceOf(id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): WedgePlace | null {
   for (const wedges of [style.wedges, style.rightWedges ?? []]) {
     const wedge = wedges.find((each) => each.id === id);
-    if (wedge) return nameInForm(wedge, { wedges }, form);
+    if (wedge) return { ...placeOf(wedge), number: numberOf(wedge, wedges) };
   }
-  return NAMES.unknown[form];
+  return null;
 }
 
-function nameInForm(wedge: Wedge, style: Pick<Style, 'wedges'>, form: NameForm): string {
-  const code = nameCode(wedge);
-  const alike = style.wedges
-    .filter((other) => other.block === wedge.block && nameCode(other) === code)
+/** The name of a wedge within a sentence: "bust wedge", "side-back dart", "side-front wedge 2"; "wedge" for null. */
+export const wedgePhrase = (place: WedgePlace | null): string => named(WEDGES.phrase, place);
+
+/** The name of the wedge with an id, to begin a line: "Bust wedge"; "wedge" where the style has none of that id. */
+export const wedgeNameOf = (id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string =>
+  named(WEDGES.name, wedgePlaceOf(id, style));
+
+/** The name of a wedge in a list of wedges, where only a dart is told to be one: "Bust", "Side-front 2", "Back dart". */
+export const wedgeShortNameOf = (id: string, style: Pick<Style, 'wedges' | 'rightWedges'>): string =>
+  named(WEDGES.shortName, wedgePlaceOf(id, style));
+
+type ByPlace = Readonly<
+  Record<
+    WedgePlace['kind'],
+    Readonly<Record<WedgePlace['place'], Readonly<Record<WedgePlace['block'], string>>>>
+  >
+>;
+
+function named(words: ByPlace, place: WedgePlace | null): string {
+  if (!place) return WEDGES.unknown;
+  const name = words[place.kind][place.place][place.block];
+  return place.number > 1 ? WEDGES.numbered({ name, number: place.number }) : name;
+}
+
+function placeOf({ block, station, upper, lower }: Wedge): Omit<WedgePlace, 'number'> {
+  if (station <= -1) return { block, place: 'centre', kind: 'wedge' };
+  const kind = upper || lower ? 'dart' : 'wedge';
+  if (Math.abs(station) < AT_BUST_POINT) return { block, place: 'bustPoint', kind };
+  return { block, place: station > 0 ? 'side' : 'inner', kind };
+}
+
+function numberOf(wedge: Wedge, wedges: readonly Wedge[]): number {
+  const own = placeOf(wedge);
+  const alike = wedges
+    .filter((other) => {
+      const { block, place, kind } = placeOf(other);
+      return block === own.block && place === own.place && kind === own.kind;
+    })
     .sort((a, b) => a.station - b.station || (a.id < b.id ? -1 : 1));
-  const place = alike.findIndex((other) => other.id === wedge.id);
-  const name = NAMES[code][form];
-  return place > 0 ? numbered({ name, number: place + 1 }) : name;
+  return alike.indexOf(wedge) + 1;
 }
 
-function nameCode({ block, station, upper, lower }: Wedge): NameCode {
-  const front = block === 'front';
-  if (station <= -1) return front ? 'centreFrontWedge' : 'centreBackWedge';
-  const kind = upper || lower ? 'Dart' : 'Wedge';
-  if (Math.abs(station) < AT_BUST_POINT) return front ? `bust${kind}` : `back${kind}`;
-  if (station > 0) return front ? `sideFront${kind}` : `sideBack${kind}`;
-  return front ? `innerFront${kind}` : `innerBack${kind}`;
-}
+const WEDGES = catalogue({
+  /** The name of a wedge that the style does not have. */
+  unknown: 'wedge',
+  numbered: ({ name, number }: { name: string; number: number }) => `${name} ${number}`,
+  phrase: {
+    wedge: {
+      centre: { front: 'centre-front wedge', back: 'centre-back wedge' },
+      inner: { front: 'inner front wedge', back: 'inner back wedge' },
+      bustPoint: { front: 'bust wedge', back: 'back wedge' },
+      side: { front: 'side-front wedge', back: 'side-back wedge' },
+    },
+    dart: {
+      centre: { front: 'centre-front dart', back: 'centre-back dart' },
+      inner: { front: 'inner front dart', back: 'inner back dart' },
+      bustPoint: { front: 'bust dart', back: 'back dart' },
+      side: { front: 'side-front dart', back: 'side-back dart' },
+    },
+  },
+  name: {
+    wedge: {
+      centre: { front: 'Centre-front wedge', back: 'Centre-back wedge' },
+      inner: { front: 'Inner front wedge', back: 'Inner back wedge' },
+      bustPoint: { front: 'Bust wedge', back: 'Back wedge' },
+      side: { front: 'Side-front wedge', back: 'Side-back wedge' },
+    },
+    dart: {
+      centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
+      inner: { front: 'Inner front dart', back: 'Inner back dart' },
+      bustPoint: { front: 'Bust dart', back: 'Back dart' },
+      side: { front: 'Side-front dart', back: 'Side-back dart' },
+    },
+  },
+  shortName: {
+    wedge: {
+      centre: { front: 'Centre-front', back: 'Centre-back' },
+      inner: { front: 'Inner front', back: 'Inner back' },
+      bustPoint: { front: 'Bust', back: 'Back' },
+      side: { front: 'Side-front', back: 'Side-back' },
+    },
+    dart: {
+      centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
+      inner: { front: 'Inner front dart', back: 'Inner back dart' },
+      bustPoint: { front: 'Bust dart', back: 'Back dart' },
+      side: { front: 'Side-front dart', back: 'Side-back dart' },
+    },
+  },
+});

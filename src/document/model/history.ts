@@ -1,5 +1,7 @@
 // Undo and redo as a row of immutable snapshots, one a finished change.
 
+import type { Change } from './change';
+
 export interface History<T> {
   /** Oldest first. */
   readonly past: readonly Step<T>[];
@@ -8,10 +10,10 @@ export interface History<T> {
   readonly future: readonly Step<T>[];
 }
 
-/** A snapshot, and the name of the change that left it. */
+/** A snapshot, and the change that left it. */
 interface Step<T> {
   readonly state: T;
-  readonly change: string;
+  readonly change: Change;
 }
 
 /** Snapshots kept; older ones are let go. */
@@ -22,10 +24,10 @@ export const startHistory = <T>(present: T): History<T> => ({ past: [], present,
 /**
  * Records a change; what was undone before it is gone. The same state again records nothing.
  *
- * @param goesOn it goes on with the last change, and is one step with it under that one's name; where there is none, or
+ * @param goesOn it goes on with the last change, and is one step with it under that one's code; where there is none, or
  * one was undone since, it is a step of its own
  */
-export function record<T>(history: History<T>, state: T, change: string, goesOn = false): History<T> {
+export function record<T>(history: History<T>, state: T, change: Change, goesOn = false): History<T> {
   if (state === history.present) return history;
   if (goesOn && history.past.length > 0 && history.future.length === 0) return { ...history, present: state };
   const past = [...history.past, { state: history.present, change }].slice(-MOST_STEPS);

@@ -3,29 +3,16 @@
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
 import { frontArcsOf } from './frontArcs';
-import { MEASUREMENTS, type Measurements } from './measurements';
+import { MEASUREMENTS, type Measurements, type NeededMeasurement, UNMEASURED } from './measurements';
 
-/** A checked body; mm. What is null was not measured and the draft does without. */
-export interface Body {
-  readonly bust: number;
-  readonly underBust: number;
-  readonly waist: number;
-  readonly hip: number;
-  readonly overBust: number;
-  readonly highHip: number | null;
-  readonly neckToBust: number;
-  readonly neckToUnderBust: number;
-  readonly neckToWaist: number;
-  readonly neckToHip: number;
-  readonly bustPointWidth: number;
-  readonly acrossShoulder: number | null;
-  readonly neckWidth: number | null;
-  readonly backNeckToWaist: number | null;
-  readonly underarmToWaist: number | null;
-  readonly waistToLap: number | null;
-  /** Front arcs, side seam to side seam, where they were measured. */
-  readonly frontArc: { readonly [level in LevelName]?: number };
-}
+/**
+ * A checked body; mm. Null was not measured, and the draft does without. The over-bust girth is estimated where it was not
+ * measured; front arcs, from side seam to side seam, stand by their level.
+ */
+export type Body = Readonly<Record<NeededMeasurement | 'overBust', number>> &
+  Omit<Measurements, NeededMeasurement | 'overBust'> & {
+    readonly frontArc: { readonly [level in LevelName]?: number };
+  };
 
 /**
  * Over-bust girth from bust girth, mm: the regression line of the 2,208 women of the 1988 US Army survey
@@ -44,10 +31,7 @@ const OVER_BUST_WITHIN_MM = 1.96 * 53.23 * Math.sqrt(1 - 0.901 ** 2);
  */
 export function checkBody(measurements: Measurements): { body: Body | null; issues: Issue[] } {
   const issues: Issue[] = [];
-  if (typeof measurements !== 'object' || measurements === null)
-    return checkBody(
-      Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, null])) as unknown as Measurements,
-    );
+  if (typeof measurements !== 'object' || measurements === null) return checkBody(UNMEASURED);
   for (const { name, needed, least, most } of MEASUREMENTS) {
     const value: unknown = measurements[name];
     if (value === null || value === undefined) {
@@ -70,26 +54,7 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
         { overBust, within: OVER_BUST_WITHIN_MM },
       ),
     );
-  return {
-    body: {
-      bust,
-      underBust: measurements.underBust as number,
-      waist: measurements.waist as number,
-      hip: measurements.hip as number,
-      overBust,
-      highHip: measurements.highHip ?? null,
-      neckToBust: measurements.neckToBust as number,
-      neckToUnderBust: measurements.neckToUnderBust as number,
-      neckToWaist: measurements.neckToWaist as number,
-      neckToHip: measurements.neckToHip as number,
-      bustPointWidth: measurements.bustPointWidth as number,
-      acrossShoulder: measurements.acrossShoulder ?? null,
-      neckWidth: measurements.neckWidth ?? null,
-      backNeckToWaist: measurements.backNeckToWaist ?? null,
-      underarmToWaist: measurements.underarmToWaist ?? null,
-      waistToLap: measurements.waistToLap ?? null,
-      frontArc: arcs.frontArc,
-    },
-    issues,
-  };
+  const measured = Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, measurements[name] ?? null]));
+  // The checks above leave no needed measurement without its number.
+  return { body: { ...measured, overBust, frontArc: arcs.frontArc } as Body, issues };
 }

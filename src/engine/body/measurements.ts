@@ -1,75 +1,71 @@
-// What the tape gives: the measurements a draft needs, their usual span, and which may be left out.
+// The measurements: one description of each, from which its type, its check, its field and its place in a file follow.
 
-/** All lengths in mm. Names follow ISO 8559-1 where it has one (see {@link MEASUREMENTS}). */
-export interface Measurements {
-  readonly bust: number | null;
-  readonly underBust: number | null;
-  readonly waist: number | null;
-  readonly hip: number | null;
-  readonly overBust: number | null;
-  readonly highHip: number | null;
-  readonly neckToBust: number | null;
-  readonly neckToUnderBust: number | null;
-  readonly neckToWaist: number | null;
-  readonly neckToHip: number | null;
-  readonly bustPointWidth: number | null;
-  readonly acrossShoulder: number | null;
-  readonly neckWidth: number | null;
-  readonly backNeckToWaist: number | null;
-  readonly underarmToWaist: number | null;
-  readonly waistToLap: number | null;
-  /** Across the front from side seam to side seam, at the level of the name. */
-  readonly frontBustArc: number | null;
-  readonly frontWaistArc: number | null;
-  readonly frontHipArc: number | null;
-}
+/** Where a measurement is taken: round the body, down from the neck, across the front, or for the fit. */
+export type MeasurementGroup = 'round' | 'down' | 'across' | 'fit';
 
-export type MeasurementName = keyof Measurements;
-
-export interface MeasurementDefinition {
-  readonly name: MeasurementName;
+interface Definition<Name extends string, Needed extends boolean> {
+  /** The name of ISO 8559-1 in camel case where it has one. */
+  readonly name: Name;
   readonly kind: 'girth' | 'length';
+  readonly group: MeasurementGroup;
   /** A draft cannot be made without it. */
-  readonly needed: boolean;
-  /** Outside this span (mm) it is taken for a slip of the tape or the keyboard and refused. */
+  readonly needed: Needed;
+  /** A value outside this span (mm) is refused as a slip of the tape or the keyboard. */
   readonly least: number;
   readonly most: number;
 }
 
-const girth = (name: MeasurementName, needed: boolean): MeasurementDefinition => ({
-  name,
-  kind: 'girth',
-  needed,
-  least: 300,
-  most: 2500,
-});
+const girth = <Name extends string, Needed extends boolean>(
+  name: Name,
+  needed: Needed,
+): Definition<Name, Needed> => ({ name, kind: 'girth', group: 'round', needed, least: 300, most: 2500 });
 
-const length = (
-  name: MeasurementName,
-  needed: boolean,
+const length = <Name extends string, Needed extends boolean>(
+  name: Name,
+  group: MeasurementGroup,
+  needed: Needed,
   least: number,
   most: number,
-): MeasurementDefinition => ({ name, kind: 'length', needed, least, most });
+): Definition<Name, Needed> => ({ name, kind: 'length', group, needed, least, most });
 
-/** Every measurement in the order in which it is taken: girths from the top down, then lengths from the neck, then widths, then front arcs. */
-export const MEASUREMENTS: readonly MeasurementDefinition[] = [
+/**
+ * Every measurement in the order in which it is taken: girths from the top down, then lengths from the neck, then widths, then
+ * front arcs (across the front from side seam to side seam).
+ */
+export const MEASUREMENTS = [
   girth('overBust', false),
   girth('bust', true),
   girth('underBust', true),
   girth('waist', true),
   girth('highHip', false),
   girth('hip', true),
-  length('neckToBust', true, 80, 600),
-  length('neckToUnderBust', true, 100, 700),
-  length('neckToWaist', true, 150, 900),
-  length('neckToHip', true, 200, 1200),
-  length('bustPointWidth', true, 60, 500),
-  length('acrossShoulder', false, 150, 800),
-  length('neckWidth', false, 30, 300),
-  length('backNeckToWaist', false, 150, 900),
-  length('underarmToWaist', false, 40, 500),
-  length('waistToLap', false, 20, 500),
-  length('frontBustArc', false, 150, 1800),
-  length('frontWaistArc', false, 100, 1800),
-  length('frontHipArc', false, 150, 1800),
-];
+  length('neckToBust', 'down', true, 80, 600),
+  length('neckToUnderBust', 'down', true, 100, 700),
+  length('neckToWaist', 'down', true, 150, 900),
+  length('neckToHip', 'down', true, 200, 1200),
+  length('bustPointWidth', 'fit', true, 60, 500),
+  length('acrossShoulder', 'fit', false, 150, 800),
+  length('neckWidth', 'fit', false, 30, 300),
+  length('backNeckToWaist', 'down', false, 150, 900),
+  length('underarmToWaist', 'fit', false, 40, 500),
+  length('waistToLap', 'fit', false, 20, 500),
+  length('frontBustArc', 'across', false, 150, 1800),
+  length('frontWaistArc', 'across', false, 100, 1800),
+  length('frontHipArc', 'across', false, 150, 1800),
+] as const;
+
+type MeasurementDefinition = (typeof MEASUREMENTS)[number];
+
+export type MeasurementName = MeasurementDefinition['name'];
+
+/** The measurements that a draft cannot be made without. */
+export type NeededMeasurement = Extract<MeasurementDefinition, { readonly needed: true }>['name'];
+
+/** All lengths in mm; null where it was not measured. */
+export type Measurements = { readonly [name in MeasurementName]: number | null };
+
+/** Nothing measured. */
+export const UNMEASURED = Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, null])) as Record<
+  MeasurementName,
+  null
+>;

@@ -1,7 +1,7 @@
 // The facing behind a laced edge: it has that edge, and as much of top edge and hem as it is wide.
 
-import { chordMeeting } from '../geometry/chordMeeting';
-import { offsetOutline } from '../geometry/cutLine';
+import { firstIntersection } from '../geometry/firstIntersection';
+import { offsetPolyline } from '../geometry/offsetPolyline';
 import { between, distance, type Point } from '../geometry/point';
 import type { Mark } from '../pieces/piece';
 import type { BesideCentre, LacedEdge } from './lacedEdge';
@@ -20,7 +20,7 @@ export interface FacingShape {
 /** A facing `width` mm wide on its panel; null where top edge and hem leave no room for it. */
 export function facingShape({ centre, top, hem, marks }: LacedEdge, width: number): FacingShape | null {
   // Moved to its right, the edge walked upwards moves into the cloth.
-  const { points, selfIntersects } = offsetOutline({ points: [...centre].reverse(), allowance: width });
+  const { points, selfIntersects } = offsetPolyline({ points: [...centre].reverse(), allowance: width });
   const inner = lengthened(points);
   const [foot, head] = [firstCrossing(hem, inner), firstCrossing(top, inner)];
   if (selfIntersects || !foot || !head || foot.on >= head.on) return null;
@@ -51,7 +51,7 @@ function firstCrossing(
 ): { at: Point; on: number; runs: BesideCentre[] } | null {
   for (const [i, { role, points }] of runs.entries())
     for (let k = 1; k < points.length; k += 1) {
-      const met = chordMeeting(points[k - 1] as Point, points[k] as Point, line);
+      const met = firstIntersection(points[k - 1] as Point, points[k] as Point, line);
       if (!met) continue;
       const cut = { role, points: [...points.slice(0, k), met.at] };
       return { at: met.at, on: met.index - 1 + met.within, runs: [...runs.slice(0, i), cut] };
@@ -70,7 +70,7 @@ function squareAcross(mark: Mark, centre: readonly Point[], line: readonly Point
     x: mark.at.x + (to.y - from.y) * reach,
     y: mark.at.y - (to.x - from.x) * reach,
   };
-  const met = chordMeeting(mark.at, across, line);
+  const met = firstIntersection(mark.at, across, line);
   return met ? [{ ...mark, at: met.at, edge: 2 }] : [];
 }
 

@@ -1,7 +1,8 @@
-// A cubic Bézier, the form in which lines leave the engine's functions and become points on paper.
+// Cubic Bézier curves.
 
 import type { Point } from './point';
 
+/** The control points of a cubic Bézier curve, mm. */
 export interface Cubic {
   readonly start: Point;
   readonly startHandle: Point;
@@ -10,8 +11,8 @@ export interface Cubic {
 }
 
 /**
- * The cubic from `start` to `end` that is a graph y(x) with the given slopes dy/dx at its ends
- * (a Hermite span: handles a third of the way across).
+ * The cubic from `start` to `end` that is a graph y(x) with the given slopes dy/dx at its ends (cubic Hermite interpolation:
+ * the inner control points lie a third of the way across). `end` must not lie above or below `start`.
  */
 export function cubicAcross(start: Point, startSlope: number, end: Point, endSlope: number): Cubic {
   const third = (end.x - start.x) / 3;
@@ -23,7 +24,7 @@ export function cubicAcross(start: Point, startSlope: number, end: Point, endSlo
   };
 }
 
-/** The point at parameter `t`, 0 to 1. */
+/** The point at parameter `t`, 0 to 1 (Bernstein form). */
 export function pointOn({ start, startHandle, endHandle, end }: Cubic, t: number): Point {
   const s = 1 - t;
   const [a, b, c, d] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
@@ -34,15 +35,15 @@ export function pointOn({ start, startHandle, endHandle, end }: Cubic, t: number
 }
 
 /**
- * Points along the cubic, its start left out and its end exact, such that no chord leaves the curve by more
- * than `toleranceMm`. Even steps in t.
+ * Points along the cubic at even steps in t, without its start and with its exact end. No chord is farther than `toleranceMm`
+ * from the curve.
  */
 export function flatten(cubic: Cubic, toleranceMm: number): Point[] {
   const bend = Math.max(
     secondDifference(cubic.start, cubic.startHandle, cubic.endHandle),
     secondDifference(cubic.startHandle, cubic.endHandle, cubic.end),
   );
-  const steps = stepsOver(bend, toleranceMm);
+  const steps = evenSteps(bend, toleranceMm);
   const points: Point[] = [];
   for (let i = 1; i < steps; i += 1) points.push(pointOn(cubic, i / steps));
   points.push(cubic.end);
@@ -50,10 +51,12 @@ export function flatten(cubic: Cubic, toleranceMm: number): Point[] {
 }
 
 /**
- * Even steps in t that keep the chords of a cubic within the tolerance, from the larger second difference of its control
- * points, mm (the usual flatness bound: deviation ≤ max|p″|/(8n²)).
+ * The number n of even steps in t, 1 to 512, that keeps the chords of a cubic within a tolerance. By the error bound of linear
+ * interpolation, a chord is off by at most max|p″|/(8n²), and max|p″| is 6 × the larger second difference of the control points.
+ *
+ * @param bend that second difference, mm
  */
-export function stepsOver(bend: number, toleranceMm: number): number {
+export function evenSteps(bend: number, toleranceMm: number): number {
   return Math.min(512, Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / toleranceMm))));
 }
 

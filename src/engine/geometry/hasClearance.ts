@@ -1,33 +1,25 @@
-// Whether a ring really lies round some points: the check on a cut line that had to be untangled.
+// The check on a cut line from which loops were removed: it lies round the sew line with enough allowance.
 
+import { squaredDistanceToChord } from './chord';
+import { isInside } from './isInside';
 import type { Point } from './point';
 
 /**
- * True when every point lies inside the closed ring and no nearer to it than `least` mm; with a negative `least`,
- * as far outside it as that.
+ * True when every point lies inside the closed ring (even-odd rule) and no nearer to it than `least` mm. With a `least` of 0 or
+ * less, a point may also lie outside, no farther from the ring than −`least` mm.
+ *
+ * @param ring its end is not repeated
  */
 export function hasClearance(ring: readonly Point[], points: readonly Point[], least: number): boolean {
   return points.every((point) => {
-    let inside = false;
+    const inside = isInside(ring, point);
+    if (least <= 0 && inside) return true;
     let nearest = Number.POSITIVE_INFINITY;
-    let last = ring[ring.length - 1] as Point;
-    for (const next of ring) {
-      if (last.y > point.y !== next.y > point.y) {
-        const x = last.x + ((next.x - last.x) * (point.y - last.y)) / (next.y - last.y);
-        if (point.x < x) inside = !inside;
-      }
-      nearest = Math.min(nearest, squareToChord(last, next, point));
-      last = next;
+    let from = ring[ring.length - 1];
+    for (const to of ring) {
+      if (from) nearest = Math.min(nearest, squaredDistanceToChord(from, to, point));
+      from = to;
     }
-    return least > 0 ? inside && nearest >= least * least : inside || nearest <= least * least;
+    return least > 0 ? inside && nearest >= least * least : nearest <= least * least;
   });
-}
-
-function squareToChord(a: Point, b: Point, point: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const square = dx * dx + dy * dy;
-  const t =
-    square === 0 ? 0 : Math.min(1, Math.max(0, ((point.x - a.x) * dx + (point.y - a.y) * dy) / square));
-  const [x, y] = [a.x + t * dx - point.x, a.y + t * dy - point.y];
-  return x * x + y * y;
 }

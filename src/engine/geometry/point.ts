@@ -1,5 +1,6 @@
-// A place on the paper: x from the centre line to the side, y down from the shoulder level, both in mm.
+// Points of the plane in which pieces are drafted.
 
+/** A point on the paper, mm: x from the centre line towards the side, y down from the shoulder level. Also a vector. */
 export interface Point {
   readonly x: number;
   readonly y: number;
@@ -12,7 +13,7 @@ export const distance = (a: Point, b: Point): number => {
   return Math.sqrt(dx * dx + dy * dy);
 };
 
-/** The point a fraction `t` of the way from `a` to `b`; 0 gives `a`, 1 gives `b`. */
+/** The point at fraction `t` of the way from `a` to `b` (linear interpolation); 0 gives `a`, and beyond 0 to 1 it extrapolates. */
 export const between = (a: Point, b: Point, t: number): Point => ({
   x: a.x + (b.x - a.x) * t,
   y: a.y + (b.y - a.y) * t,

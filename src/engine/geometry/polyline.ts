@@ -1,6 +1,7 @@
-// Points in a row: what is drawn, cut and measured on paper.
+// Polylines: curves as lists of points, as they are drawn, cut and measured on paper.
 
-import { type Cubic, flatten, pointOn, stepsOver } from './cubic';
+import { type Cubic, evenSteps, flatten, pointOn } from './cubic';
+import { at } from './lists';
 import { distance, type Point } from './point';
 import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 
@@ -10,43 +11,46 @@ const FLATNESS_MM = 0.02;
 /** Longest first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
 const END_CHORD_MM = 0.1;
 
-/** Those chords are shortened further until they leave the tangent by no more than this, a fifth of what an edge run may show. */
+/** Those chords are shortened further until they are within this angle of the tangent, a fifth of what edge continuity allows. */
 const END_LEAN_RAD = (0.1 * Math.PI) / 180;
 
-/** An edge that bends less is straight: far above rounding, so that rounding never changes the number of points. */
+/** A curve that turns by less is straight: far above rounding, so that rounding never changes the number of points. */
 const STRAIGHT_RAD = 1e-6;
 
-/** Length of a row of points, mm. */
+/** Length of a polyline, mm; 0 for fewer than two points. */
 export function polylineLength(points: readonly Point[]): number {
   let length = 0;
-  for (let i = 1; i < points.length; i += 1) length += distance(points[i - 1] as Point, points[i] as Point);
+  for (let i = 1; i < points.length; i += 1) length += distance(at(points, i - 1), at(points, i));
   return length;
 }
 
-/** Where a row of points crosses height `y`, x in mm in the row's order; a ring is given with its start repeated at its end. */
+/**
+ * The x, mm, of each crossing of a polyline with height `y`, in the polyline's order. A ring is given with its start repeated at its
+ * end. A chord that only touches the height from below does not count, so a closed ring is crossed an even number of times.
+ */
 export function crossingsAt(points: readonly Point[], y: number): number[] {
   const crossings: number[] = [];
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const [a, b] = [at(points, i - 1), at(points, i)];
     if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
   }
   return crossings;
 }
 
-/** Signed area of a closed ring in mm² (shoelace); negative when it runs counter-clockwise as seen on paper, y down. */
+/** Signed area of a closed ring by the shoelace formula, mm²; negative when it runs counter-clockwise as seen on paper (y down). */
 export function signedArea(ring: readonly Point[]): number {
   let twice = 0;
-  let last = ring[ring.length - 1];
-  for (const point of ring) {
-    if (last) twice += last.x * point.y - point.x * last.y;
-    last = point;
+  let from = ring[ring.length - 1];
+  for (const to of ring) {
+    if (from) twice += from.x * to.y - to.x * from.y;
+    from = to;
   }
   return twice / 2;
 }
 
 /**
- * Points down a smooth line from height `from` to height `to` (`from` < `to`), both ends in. Every knot between
- * is a point, so that widths at the levels are exact; chords keep within {@link FLATNESS_MM}.
+ * Points down a smooth line from height `from` to height `to` (`from` < `to`, mm), both ends included. Every knot between
+ * is a point, so that widths at the levels are exact. No chord is farther than {@link FLATNESS_MM} from the line.
  */
 export function pointsDown(line: SmoothLine, from: number, to: number): Point[] {
   const points: Point[] = [{ x: xAt(line, from), y: from }];
@@ -59,63 +63,66 @@ export function pointsDown(line: SmoothLine, from: number, to: number): Point[] 
   }
   addSpan(points, line, top, to);
   if (points.length === 2 && slopeAt(line, from) === 0 && slopeAt(line, to) === 0) return points;
-  for (const [end, way] of [
+  for (const [end, sign] of [
     [from, 1],
     [to, -1],
   ] as const) {
-    const at = (reach: number): Point => ({ x: xAt(line, end + way * reach), y: end + way * reach });
-    const tangent = { x: way * slopeAt(line, end), y: way };
-    insertByHeight(points, at(shortReach(END_CHORD_MM, at, tangent)));
+    const pointFrom = (reach: number): Point => ({ x: xAt(line, end + sign * reach), y: end + sign * reach });
+    const tangent = { x: sign * slopeAt(line, end), y: sign };
+    insertByHeight(points, pointFrom(tangentReach(END_CHORD_MM, pointFrom, tangent)));
   }
   return points;
 }
 
-/** Adds the points below `top`, down to `foot`, of a line that is one cubic between the two heights. */
+/** Adds the points of a line below height `top`, down to `foot`; the line is one cubic between the two. */
 function addSpan(points: Point[], line: SmoothLine, top: number, foot: number): void {
   const h = foot - top;
   const rise = xAt(line, foot) - xAt(line, top);
   const [leaving, arriving] = [slopeAt(line, top), slopeAt(line, foot)];
-  // Second differences of its control points, which lie evenly down the span.
+  // Second differences of its Bézier control points, whose heights are evenly spaced.
   const bend = Math.max(
     Math.abs(rise - ((2 * leaving + arriving) * h) / 3),
     Math.abs(rise - ((leaving + 2 * arriving) * h) / 3),
   );
-  const steps = stepsOver(bend, FLATNESS_MM);
+  const steps = evenSteps(bend, FLATNESS_MM);
   for (let i = 1; i <= steps; i += 1) {
     const y = i === steps ? foot : top + (h * i) / steps;
     points.push({ x: xAt(line, y), y });
   }
 }
 
-/** Points along a cubic, both ends in, with short chords at both ends. */
+/** Points along a cubic, both ends included, with short chords at both ends; two points for a straight one. */
 export function pointsAlong(cubic: Cubic): Point[] {
   const { start, startHandle, endHandle, end } = cubic;
   const inner = flatten(cubic, FLATNESS_MM);
   const most = Math.min(END_CHORD_MM / distance(start, end), 0.5 / inner.length);
   const leaving = { x: startHandle.x - start.x, y: startHandle.y - start.y };
   const arriving = { x: endHandle.x - end.x, y: endHandle.y - end.y };
-  const bend = Math.max(turnBetween(leaving, start, end), turnBetween(arriving, end, start));
+  const bend = Math.max(angleTo(leaving, start, end), angleTo(arriving, end, start));
   if (inner.length === 1 && bend < STRAIGHT_RAD) return [start, end];
-  const first = shortReach(most, (t) => pointOn(cubic, t), leaving);
-  const last = shortReach(most, (t) => pointOn(cubic, 1 - t), arriving);
+  const first = tangentReach(most, (t) => pointOn(cubic, t), leaving);
+  const final = tangentReach(most, (t) => pointOn(cubic, 1 - t), arriving);
   inner.pop();
-  return [start, pointOn(cubic, first), ...inner, pointOn(cubic, 1 - last), end];
+  return [start, pointOn(cubic, first), ...inner, pointOn(cubic, 1 - final), end];
 }
 
-/** The longest reach of `most`, a half, a quarter … of it whose chord keeps to the tangent at reach 0. */
-function shortReach(most: number, at: (reach: number) => Point, tangent: Point): number {
+/** The longest of `most`, its half, its quarter … whose chord is within {@link END_LEAN_RAD} of the tangent at 0; six halvings at most. */
+function tangentReach(most: number, pointFrom: (reach: number) => Point, tangent: Point): number {
   let reach = most;
-  for (let halving = 0; halving < 6 && turnBetween(tangent, at(0), at(reach)) > END_LEAN_RAD; halving += 1)
+  for (let halving = 0; halving < 6; halving += 1) {
+    if (angleTo(tangent, pointFrom(0), pointFrom(reach)) <= END_LEAN_RAD) break;
     reach /= 2;
+  }
   return reach;
 }
 
 /** Angle between a direction and the chord from `a` to `b`, rad, not negative. */
-function turnBetween(way: Point, a: Point, b: Point): number {
+function angleTo(direction: Point, a: Point, b: Point): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
-  return Math.abs(Math.atan2(way.x * dy - way.y * dx, way.x * dx + way.y * dy));
+  return Math.abs(Math.atan2(direction.x * dy - direction.y * dx, direction.x * dx + direction.y * dy));
 }
 
+/** Inserts a point into points sorted by height, unless it would lie within 0.001 mm of the height of a neighbour. */
 function insertByHeight(points: Point[], point: Point): void {
   const i = points.findIndex((other) => other.y > point.y);
   const before = points[i - 1];

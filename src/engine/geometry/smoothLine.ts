@@ -1,7 +1,11 @@
-// The one kind of line that legs, axes and side seams are made of: x as a smooth function of y.
-// Being cubic in y between its knots, each span is exactly one cubic Bézier.
+// Smooth lines x = f(y) by piecewise cubic Hermite interpolation: legs, axes and side seams are of this kind.
 
-/** x = f(y), cubic between knots and continuous in tangent at them; straight down beyond both ends. */
+import { numberAt as at } from './lists';
+
+/**
+ * x as a function of height y: a cubic between each two knots, with a continuous first derivative (C¹). It is vertical beyond both
+ * ends. Each span is exactly one cubic Bézier.
+ */
 export interface SmoothLine {
   /** Knot heights, mm, strictly increasing. */
   readonly ys: readonly number[];
@@ -12,8 +16,8 @@ export interface SmoothLine {
 }
 
 /**
- * The shape-preserving line through points: monotone between neighbouring knots, so it never overshoots.
- * An end is `flat` (straight down) or `free`: there it leaves as the points near it run.
+ * The monotone cubic interpolant of points: monotone between neighbouring knots, so it never overshoots.
+ * At an end, `flat` has slope 0 (vertical); `free` has the slope of the three points nearest to it.
  *
  * Inner slopes are the weighted harmonic mean of the neighbouring secants, zero at a local extremum:
  * F. N. Fritsch and J. Butland, "A method for constructing local monotone piecewise cubic interpolants",
@@ -21,6 +25,7 @@ export interface SmoothLine {
  *
  * @param ys heights in mm, strictly increasing, at least one
  * @param xs as many values in mm
+ * @param ends both flat unless given
  */
 export function smoothLine(
   ys: readonly number[],
@@ -28,7 +33,7 @@ export function smoothLine(
   ends: { readonly start: End; readonly end: End } = BOTH_FLAT,
 ): SmoothLine {
   const last = ys.length - 1;
-  // Through one point it runs straight down, whatever its ends.
+  // Through one point it is vertical, whatever its ends.
   if (last === 0) return { ys, xs, slopes: [0] };
   const slopes = ys.map((y, i) => {
     if (i === 0) return ends.start === 'free' ? freeSlope(ys, xs, 0, 1, 2) : 0;
@@ -49,8 +54,12 @@ type End = 'flat' | 'free';
 const BOTH_FLAT = { start: 'flat', end: 'flat' } as const;
 
 /**
- * Slope at an end by the three-point formula, held to what keeps the first span monotone (F. N. Fritsch and
+ * Slope at the end knot `i` by the three-point difference formula, limited to what keeps its span monotone (F. N. Fritsch and
  * R. E. Carlson, "Monotone piecewise cubic interpolation", SIAM J. Numer. Anal. 17, 1980: at most 3 × its secant).
+ * Slope of the secant where there are only two knots.
+ *
+ * @param j the knot beside it
+ * @param k the one after that
  */
 function freeSlope(ys: readonly number[], xs: readonly number[], i: number, j: number, k: number): number {
   const near = (at(xs, j) - at(xs, i)) / (at(ys, j) - at(ys, i));
@@ -62,10 +71,10 @@ function freeSlope(ys: readonly number[], xs: readonly number[], i: number, j: n
   return Math.abs(slope) > 3 * Math.abs(near) ? 3 * near : slope;
 }
 
-/** The straight line down at `x`; it needs no more than one knot. */
+/** The vertical line at `x` mm, with a single knot. */
 export const straightDown = (x: number): SmoothLine => ({ ys: [0], xs: [x], slopes: [0] });
 
-/** `a·p + b·q` as one line, exact: the knots of both are kept. */
+/** The linear combination `a·p + b·q`, exact: it has the knots of both. */
 export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): SmoothLine {
   if (sameKnots(p.ys, q.ys))
     return {
@@ -99,7 +108,7 @@ export function xAt({ ys, xs, slopes }: SmoothLine, y: number): number {
   );
 }
 
-/** dx/dy at height `y`, no unit; at the last knot, the slope the line ends with. */
+/** dx/dy at height `y`, no unit; 0 beyond both ends, and at the last knot the slope from above. */
 export function slopeAt({ ys, xs, slopes }: SmoothLine, y: number): number {
   const i = spanOf(ys, y);
   const last = ys.length - 1;
@@ -115,11 +124,16 @@ export function slopeAt({ ys, xs, slopes }: SmoothLine, y: number): number {
   );
 }
 
-/** dx/dy as a polynomial of the distance from `at`, good over the span that holds `y`; mm. */
-export function slopeNear(
-  line: SmoothLine,
-  y: number,
-): { at: number; constant: number; linear: number; square: number } {
+/** dx/dy = constant + linear·d + square·d², where d is the distance below height `at`, mm. */
+export interface SlopePolynomial {
+  readonly at: number;
+  readonly constant: number;
+  readonly linear: number;
+  readonly square: number;
+}
+
+/** dx/dy as a polynomial, valid over the span between knots that holds height `y`. */
+export function slopePolynomial(line: SmoothLine, y: number): SlopePolynomial {
   const { ys, xs, slopes } = line;
   const i = spanOf(ys, y);
   if (i < 0 || i >= ys.length - 1) return { at: y, constant: 0, linear: 0, square: 0 };
@@ -135,8 +149,8 @@ export function slopeNear(
 }
 
 /**
- * The least value of the line between two heights and where it is taken, exact (ends, knots and the
- * stationary points of each cubic).
+ * The minimum of x between two heights and the height at which it lies, mm; exact, from the ends, the knots and the stationary
+ * points of each cubic. Of equal minima it is the first found.
  */
 export function leastBetween(line: SmoothLine, from: number, to: number): { x: number; y: number } {
   const { ys, xs, slopes } = line;
@@ -148,7 +162,7 @@ export function leastBetween(line: SmoothLine, from: number, to: number): { x: n
     const h = at(ys, i + 1) - y0;
     const [m0, m1] = [at(slopes, i), at(slopes, i + 1)];
     const rise = at(xs, i + 1) - at(xs, i);
-    // derivative over the span: a t² + b t + c, t from 0 to 1
+    // Derivative over the span: a·t² + b·t + c, t from 0 to 1.
     const a = 3 * (h * (m0 + m1) - 2 * rise);
     const b = 2 * (3 * rise - h * (2 * m0 + m1));
     const c = h * m0;
@@ -172,8 +186,4 @@ function spanOf(ys: readonly number[], y: number): number {
   let i = -1;
   while (i + 1 < ys.length && at(ys, i + 1) <= y) i += 1;
   return i;
-}
-
-function at(list: readonly number[], i: number): number {
-  return list[i] as number;
 }

@@ -1,39 +1,41 @@
 // The corner of a hem that is turned up: its allowance is the mirror image of the seam allowance above the fold, so that the
 // one comes to lie on the other and no cloth is short.
 
-import { chordMeeting } from './chordMeeting';
-import type { Corner, MovedEdge } from './cutCorner';
+import { firstIntersection } from './firstIntersection';
+import type { Corner } from './joinCorner';
+import { at, first, last, pairs } from './lists';
+import type { OffsetEdge } from './offsetPolyline';
 import { between, distance, type Point } from './point';
 
-/** Fold and hem may meet the cut line so many allowances away; a corner that is sharper cannot be turned. */
+/** The fold and the hem intersect the cut line at most this many allowances away; a sharper corner cannot be turned. */
 const REACH_LIMIT = 4;
 
-/** Where lines that should cross run nearly side by side. */
-const PARALLEL = 1e-6;
+/** Lines that turn by less than this are parallel. rad */
+const PARALLEL_RAD = 1e-6;
 
 /**
  * Mirrors the cut line of a seam about the fold of the hem beside it, down to the hem's own cut line; the fold is the hem's
- * tangent at the corner. Null where it does not reach that, or only far away: the seam is shorter than the hem is deep, or
- * runs nearly along the fold.
+ * tangent at the corner. Null where the image does not reach the hem's cut line, or only more than {@link REACH_LIMIT} allowances
+ * away: the seam is shorter than the hem is deep, or runs nearly along the fold.
  *
  * @param hemFirst whether `edge` is the hem and `next` the seam, or the other way round
  * @param hem the hem's sew line; its chord at the corner is its tangent there
  */
 export function turnedCorner(
-  edge: MovedEdge,
-  next: MovedEdge,
+  edge: OffsetEdge,
+  next: OffsetEdge,
   hemFirst: boolean,
   hem: readonly Point[],
 ): Corner | null {
-  const [from, to] = (hemFirst ? hem.slice(-2) : hem) as [Point, Point];
+  const [from, to] = hemFirst ? [at(hem, hem.length - 2), last(hem)] : [first(hem), at(hem, 1)];
   const length = distance(from, to) || 1;
   const out = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
-  const fold = { at: edge.end, out };
+  const fold = { corner: edge.end, out };
   if (!hemFirst) {
     const turned = mirrorSeam(edge, next, fold);
     return turned && { ...turned, selfIntersects: false };
   }
-  // Walked the other way round, it is the seam that comes first.
+  // In the opposite direction the seam comes first.
   const turned = mirrorSeam(reversed(next), reversed(edge), fold);
   return (
     turned && {
@@ -45,23 +47,23 @@ export function turnedCorner(
   );
 }
 
-type Moved = Pick<MovedEdge, 'points' | 'allowance'>;
+type Offset = Pick<OffsetEdge, 'points' | 'allowance'>;
 
-const reversed = ({ points, allowance }: Moved): Moved => ({ points: [...points].reverse(), allowance });
+const reversed = ({ points, allowance }: Offset): Offset => ({ points: [...points].reverse(), allowance });
 
 /**
- * @param seam towards the corner
- * @param hem away from the corner
- * @param fold the corner itself and the unit way out of the cloth
+ * @param seam its points run towards the corner
+ * @param hem its points run away from the corner
+ * @param fold the corner itself, and the unit normal of the fold, out of the cloth
  */
 function mirrorSeam(
-  { points: seam, allowance: seamMm }: Moved,
-  { points: hem, allowance: hemMm }: Moved,
-  { at, out }: { readonly at: Point; readonly out: Point },
+  { points: seam, allowance: seamMm }: Offset,
+  { points: hem, allowance: hemMm }: Offset,
+  { corner, out }: { readonly corner: Point; readonly out: Point },
 ): Omit<Corner, 'selfIntersects'> | null {
-  const depth = (point: Point): number => (point.x - at.x) * out.x + (point.y - at.y) * out.y;
-  const onFold = meetingWithFold(seam, depth);
-  if (!onFold || far(onFold.at, at, seamMm)) return null;
+  const depth = (point: Point): number => (point.x - corner.x) * out.x + (point.y - corner.y) * out.y;
+  const onFold = intersectionWithFold(seam, depth);
+  if (!onFold || isFar(onFold.at, corner, seamMm)) return null;
   const image = (point: Point): Point => {
     const by = 2 * depth(point);
     return { x: point.x - by * out.x, y: point.y - by * out.y };
@@ -74,36 +76,34 @@ function mirrorSeam(
       .map(image),
   ];
   // Where the seam leans in towards the fold, its image runs out past the end of the hem.
-  const lengthened = [
-    between(
-      hem[1] as Point,
-      hem[0] as Point,
-      1 + (2 * REACH_LIMIT * (seamMm + hemMm)) / distance(hem[0] as Point, hem[1] as Point),
-    ),
-    ...hem.slice(1),
-  ];
-  for (let i = 1; i < mirrored.length; i += 1) {
-    const met = chordMeeting(mirrored[i - 1] as Point, mirrored[i] as Point, lengthened);
+  const [start, next] = [first(hem), at(hem, 1)];
+  const extension = 1 + (2 * REACH_LIMIT * (seamMm + hemMm)) / distance(start, next);
+  const extended = [between(next, start, extension), ...hem.slice(1)];
+  for (const [i, [from, to]] of pairs(mirrored).entries()) {
+    const met = firstIntersection(from, to, extended);
     if (!met) continue;
-    if (far(met.at, onFold.at, hemMm)) return null;
-    return { points: [...mirrored.slice(0, i), met.at], fromEnd: onFold.fromEnd, fromStart: met.index };
+    if (isFar(met.at, onFold.at, hemMm)) return null;
+    return { points: [...mirrored.slice(0, i + 1), met.at], fromEnd: onFold.fromEnd, fromStart: met.index };
   }
   return null;
 }
 
-const far = (a: Point, b: Point, allowance: number): boolean =>
-  distance(a, b) > REACH_LIMIT * allowance + PARALLEL;
+const isFar = (a: Point, b: Point, allowance: number): boolean =>
+  distance(a, b) > REACH_LIMIT * allowance + PARALLEL_RAD;
 
-/** Where the seam's cut line, lengthened if need be, meets the fold, and how many points at its end lie at or beyond that. */
-function meetingWithFold(
+/**
+ * The intersection of the seam's cut line, extended if need be, with the fold, and how many points at its end lie at or beyond
+ * that. Null where the two are parallel or do not meet.
+ */
+function intersectionWithFold(
   seam: readonly Point[],
   depth: (point: Point) => number,
 ): { at: Point; fromEnd: number } | null {
   for (let i = seam.length - 2; i >= 0; i -= 1) {
-    const [p, q] = [seam[i] as Point, seam[i + 1] as Point];
+    const [p, q] = [at(seam, i), at(seam, i + 1)];
     const [above, below] = [depth(p), depth(q)];
     if (above >= 0) continue;
-    if (below - above < PARALLEL * Math.hypot(q.x - p.x, q.y - p.y)) return null;
+    if (below - above < PARALLEL_RAD * Math.hypot(q.x - p.x, q.y - p.y)) return null;
     const t = -above / (below - above);
     return { at: between(p, q, t), fromEnd: seam.length - 1 - i };
   }

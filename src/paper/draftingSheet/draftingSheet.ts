@@ -29,7 +29,7 @@ function halfSteps(input: PlanInput, side: Side, tape: Tape): DraftingStep[] {
   const own = {
     ...input,
     draft: { ...half, pieces: half.pieces.map(once), extras: half.extras.map(once) },
-    sheet: { ...input.savedDraft, style: { ...style, closure: { ...closure, ...zipped } } },
+    savedDraft: { ...input.savedDraft, style: { ...style, closure: { ...closure, ...zipped } } },
   };
   const steps = [
     ...targetSteps(own, tape),

@@ -1,6 +1,7 @@
 // The drafting sheet as pages of a PDF file.
 
 import type { Point } from '../../engine';
+import type { Faced } from '../letters/pageFace';
 import { type Flow, type FlowText, flowOver } from '../making/pageFlow';
 import { pdfFile, TITLE_MM } from '../pdf/pdfFile';
 import type { Pen } from '../pdf/pen';
@@ -35,7 +36,7 @@ const FOOT_MM = 140;
  * The bytes of a PDF with the sheet on upright pages of the paper; steps are kept on one page where they fit. Same input,
  * same bytes.
  */
-export async function sheetPdf(input: PlanInput, paper: PaperChoice): Promise<Uint8Array> {
+export async function sheetPdf(input: PlanInput & Faced, paper: PaperChoice): Promise<Uint8Array> {
   const sheet = draftingSheet(input);
   const [widthMm, heightMm] = [
     Math.min(paper.widthMm, paper.heightMm),
@@ -43,7 +44,7 @@ export async function sheetPdf(input: PlanInput, paper: PaperChoice): Promise<Ui
   ];
   const what = [sheet.client, sheet.draft].map((name) => settable(name)).filter((name) => name !== '');
   const title = shortened(['Drafting sheet', ...what].join(', '), 10, false, TITLE_MM);
-  const pdf = await pdfFile(title, JSON.stringify([sheet, widthMm, heightMm]), input.letters);
+  const pdf = await pdfFile(title, JSON.stringify([sheet, widthMm, heightMm]), input);
   const newPage = (): Pen => pdf.page(widthMm, heightMm);
   const page = { widthMm, heightMm, marginMm: Math.max(paper.marginMm, 10) };
   drawDraftingSheet(

@@ -1,6 +1,7 @@
 // The letters that names need and the page's own font lacks, read from fonts that come with the program.
 
 import { cleaned, isExact } from '../text/writable';
+import { FACE_FILES, FACE_PER_EM } from './faceFiles';
 import { type Face, faceOf, partFile, partsWith } from './faces';
 import { asSeen, JOINED_PAIRS, shapesOf } from './joined';
 import { type Letter, lengthOf, readTypeface, type Typeface } from './typeface';
@@ -15,14 +16,14 @@ export interface Letters {
 
 /** Where fonts lie, in the browser or on disk. */
 export interface FontFiles {
-  /** `DejaVuSans.ttf`, `DejaVuSans-Bold.ttf` of dejavu-fonts-ttf; `<face>-<part>-400-normal.woff` of @fontsource/<face>. */
+  /** {@link FACE_FILES} of dejavu-fonts-ttf; `<face>-<part>-400-normal.woff` of @fontsource/<face>. */
   readonly read: (name: string) => Promise<Uint8Array>;
   /** unicode.json of @fontsource/<face>: characters by part. */
   readonly parts: (face: Face) => Promise<Readonly<Record<string, string>>>;
 }
 
-/** DejaVu Sans is drawn larger on its body than Helvetica beside it. */
-const DEJAVU_SCALE = 0.93;
+/** Outlines of the page's face are as large as its letters beside them. */
+const FACE_SCALE = 2048 / FACE_PER_EM;
 
 /** Of every text, because names are set in rows with the program's own words. */
 const ALWAYS = Array.from({ length: 95 }, (_, i) => i + 32)
@@ -60,9 +61,9 @@ export async function lettersFor(texts: readonly string[], files: FontFiles): Pr
     ]),
   ];
   const [regular, bold] = await Promise.all(
-    ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'].map(async (name) => {
+    [FACE_FILES.regular, FACE_FILES.bold].map(async (name) => {
       const typeface = await readTypeface(await files.read(name));
-      return lettersOf(typeface, wanted, DEJAVU_SCALE);
+      return lettersOf(typeface, wanted, FACE_SCALE);
     }),
   );
   const rest = wanted.filter((each) => !regular?.[each] && !/^[\p{C}\p{Z}]$/u.test(each));

@@ -33,14 +33,12 @@ export async function readTypeface(file: Uint8Array): Promise<Typeface> {
     return found;
   };
   const perEm = table('head').getUint16(18);
-  const longPlaces = table('head').getInt16(50) === 1;
-  const [places, outlines, advances] = [table('loca'), table('glyf'), table('hmtx')];
+  const [outlines, advances] = [table('glyf'), table('hmtx')];
   const advanceCount = table('hhea').getUint16(34);
   const indexOf = glyphIndex(tables);
   const scale = 1000 / perEm;
 
-  const placeOf = (glyph: number): number =>
-    longPlaces ? places.getUint32(glyph * 4) : places.getUint16(glyph * 2) * 2;
+  const placeOf = glyphPlaces(table('head'), table('loca'));
 
   const contoursOf = (glyph: number, depth = 0): Corner[][] => {
     const [start, end] = [placeOf(glyph), placeOf(glyph + 1)];
@@ -59,8 +57,14 @@ export async function readTypeface(file: Uint8Array): Promise<Typeface> {
   };
 }
 
-/** Glyph numbers by character, from a Unicode table of format 4 or 12. */
-function glyphIndex(tables: FontTables): (codePoint: number) => number {
+/** Where the outline of a glyph begins, which is where that of the one before it ends, in bytes. */
+export function glyphPlaces(head: DataView, loca: DataView): (glyph: number) => number {
+  const long = head.getInt16(50) === 1;
+  return (glyph) => (long ? loca.getUint32(glyph * 4) : loca.getUint16(glyph * 2) * 2);
+}
+
+/** Glyph numbers by character, from a Unicode table of format 4 or 12; 0 for one that the font lacks. */
+export function glyphIndex(tables: FontTables): (codePoint: number) => number {
   const cmap = tables.get('cmap');
   if (!cmap) return () => 0;
   let [small, large]: [DataView | null, DataView | null] = [null, null];

@@ -1,6 +1,6 @@
 // A place on an edge and the ways along and out of it.
 
-import { distance, type Point, polylineLength } from '../../engine';
+import { distance, nearestFraction, type Point, polylineLength } from '../../engine';
 
 export interface EdgePlace {
   readonly at: Point;
@@ -24,16 +24,14 @@ export function placeAlong(points: readonly Point[], fraction: number): EdgePlac
 }
 
 /** The place on an edge nearest to a point; null on an edge of no length. */
-export function placeNear(points: readonly Point[], { x, y }: Point): EdgePlace | null {
+export function placeNear(points: readonly Point[], point: Point): EdgePlace | null {
   let best: EdgePlace | null = null;
   let least = Infinity;
   for (let i = 1; i < points.length; i += 1) {
     const [a, b] = [points[i - 1] as Point, points[i] as Point];
-    const [dx, dy] = [b.x - a.x, b.y - a.y];
-    const square = dx * dx + dy * dy;
-    if (square === 0) continue;
-    const t = Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / square));
-    const away = Math.hypot(a.x + dx * t - x, a.y + dy * t - y);
+    if (a.x === b.x && a.y === b.y) continue;
+    const t = nearestFraction(a, b, point);
+    const away = Math.hypot(a.x + (b.x - a.x) * t - point.x, a.y + (b.y - a.y) * t - point.y);
     if (away < least) {
       least = away;
       best = placeOn(a, b, t);

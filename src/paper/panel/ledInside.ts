@@ -8,6 +8,7 @@ import { boxOf, cornersOf, setBlock, type TextBlock, type TextLine, type TurnedB
 export interface LedText {
   readonly block: TextBlock;
   readonly box: TurnedBox;
+  readonly points: readonly [Point, Point];
   readonly leader: InkLine;
 }
 
@@ -43,7 +44,7 @@ export function ledInside(
       const points = [nearest(box, target), target] as const;
       const line: Room = { segments: [points], taken: [] };
       if (room.taken.every((other) => isClear(line, other, CLEAR_MM / 2)))
-        return { block, box, leader: { stroke: 'leader', points } };
+        return { block, box, points, leader: { stroke: 'leader', points } };
     }
   }
   return null;

@@ -176,11 +176,10 @@ function leadOut(
   const x = box.right + 1 + block.heightMm / 2;
   const middle = { x: piece.grain[0].x, y: (piece.grain[0].y + piece.grain[1].y) / 2 };
   const placed = boxOf(block, { x, y: middle.y }, -QUARTER_TURN);
+  const leader = [{ x: x - block.heightMm / 2 - 0.4, y: middle.y }, middle] as const;
   room.taken.push(placed);
-  return {
-    texts: inkOf(block, placed),
-    leaders: [{ stroke: 'leader', points: [{ x: x - block.heightMm / 2 - 0.4, y: middle.y }, middle] }],
-  };
+  room.segments.push(leader);
+  return { texts: inkOf(block, placed), leaders: [{ stroke: 'leader', points: leader }] };
 }
 
 const sizesOn = ({ larger }: PanelRoom): number[] => [
@@ -288,6 +287,7 @@ function edgeTexts(
   const led = middle && ledInside({ text, bold: false }, sizesOn(panel), middle, panel.sewn, panel.room);
   if (!led) return { texts: [], leaders: [] };
   panel.room.taken.push(led.box);
+  panel.room.segments.push(led.points);
   return { texts: inkOf(led.block, led.box), leaders: [led.leader] };
 }
 

@@ -5,9 +5,9 @@ import { type Box, boxAround, type InkLine } from '../ink';
 import { clipSegment } from '../sheets/clip';
 import { cornersOf, type TurnedBox } from './textBlock';
 
-/** What a text must keep clear of. Texts are added as they are placed. */
+/** What a text must keep clear of. Texts and their leaders are added as they are placed. */
 export interface Room {
-  readonly segments: readonly (readonly [Point, Point])[];
+  readonly segments: (readonly [Point, Point])[];
   readonly taken: TurnedBox[];
 }
 

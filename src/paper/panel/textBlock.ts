@@ -25,7 +25,7 @@ export interface TurnedBox {
   readonly turnRad: number;
 }
 
-// Helvetica's ascender and descender as parts of its size (AFM: 718 and −207), and the room between two lines.
+// The face's ascender and descender as parts of its size (b ends at 0.722, g at −0.198), and the room between two lines.
 const ASCENT = 0.72;
 const DESCENT = 0.21;
 const LINE = 1.28;

@@ -5,6 +5,7 @@ import type { InkText } from '../ink';
 import { textRuns } from '../text/fractions';
 import { FRACTION_APART, FRACTION_FIGURES, MM_PER_POINT, runWidth, textWidth } from '../text/textWidth';
 import { lettered } from '../text/writable';
+import { takeFace } from './embedFace';
 
 /** How far the figure over the stroke is raised, in parts of the size: it ends as high as a figure. */
 const RAISED = 0.25;
@@ -20,7 +21,7 @@ export function drawRuns(page: jsPDF, { text, start, turnRad, sizePt, bold }: In
     const [x, y] = [start.x + along * cos + raisedMm * sin, start.y + along * sin - raisedMm * cos];
     page.text(words, x, y, narrower === 1 ? angle : { ...angle, horizontalScale: narrower });
   };
-  page.setFont('helvetica', bold ? 'bold' : 'normal');
+  takeFace(page, bold);
   for (const run of runs) {
     if (run.kind === 'words') {
       const words = lettered(run.text).text;

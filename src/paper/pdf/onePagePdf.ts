@@ -2,6 +2,7 @@
 
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
+import type { Faced } from '../letters/pageFace';
 import {
   layOutOnePage,
   type OnePage,
@@ -25,7 +26,7 @@ import { drawHead, writeDown } from './writeDown';
  * @throws RangeError on a page that {@link layOutOnePage} refuses; ask it first
  */
 export async function onePagePdf(
-  input: PlanInput,
+  input: PlanInput & Faced,
   choice: OnePageChoice,
   correction?: Correction,
 ): Promise<Uint8Array> {
@@ -39,7 +40,7 @@ export async function onePagePdf(
   const pdf = await pdfFile(
     shortened(names.join(', '), 10, false, TITLE_MM),
     JSON.stringify([names, estimatedRemark(input.client), input.date, choice, correction, outlines]),
-    input.letters,
+    input,
   );
   const pen = pdf.page(page.widthMm * scale.x, page.heightMm * scale.y, scale);
   drawTop(pen, input, page, correction);

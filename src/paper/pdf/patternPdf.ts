@@ -3,6 +3,7 @@
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import { type Layout, layOut, type PatternInput } from '../layOut';
+import type { Faced } from '../letters/pageFace';
 import { makingList } from '../making/makingList';
 import { drawMakingPages } from '../making/makingPages';
 import { makingSections } from '../making/makingSections';
@@ -29,7 +30,7 @@ export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
  * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} denies; ask them
  * first. What `watch` throws stops the drawing and is passed on.
  */
-export async function patternPdf(input: PatternInput, watch?: PageWatch): Promise<Uint8Array> {
+export async function patternPdf(input: PatternInput & Faced, watch?: PageWatch): Promise<Uint8Array> {
   const { client, savedDraft, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
   if (!isCorrection(correction)) throw new RangeError('correction not checked');
   const checked = checkPaper(paper, correction);
@@ -37,7 +38,7 @@ export async function patternPdf(input: PatternInput, watch?: PageWatch): Promis
   const layout = layOut(input);
   const what = [client.name, savedDraft.name, date].map((words) => settable(words));
   const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
-  const pdf = await pdfFile(title, seedOf(input, layout), input.letters);
+  const pdf = await pdfFile(title, seedOf(input, layout), input);
   const short = Math.min(paper.widthMm, paper.heightMm);
   const long = Math.max(paper.widthMm, paper.heightMm);
   const upright = (): Pen => pdf.page(short, long, { x: correction.across, y: correction.down });

@@ -2,6 +2,8 @@
 
 import type { jsPDF } from 'jspdf';
 import type { Letters } from '../letters/letters';
+import type { Faced } from '../letters/pageFace';
+import { embedFace } from './embedFace';
 import { fileTitle } from './fileTitle';
 import { type PageLooks, type Pen, penFor } from './pen';
 
@@ -24,10 +26,14 @@ export interface PdfFile {
 }
 
 /**
- * `seed` is what the file is made from, as text: files made from different texts get different ids. `letters` are for texts that
- * the page's own font cannot set.
+ * `seed` is what the file is made from, as text: files made from different texts get different ids. `face` is embedded;
+ * `letters` are for texts that it cannot set.
  */
-export async function pdfFile(title: string, seed: string, letters: Letters | null = null): Promise<PdfFile> {
+export async function pdfFile(
+  title: string,
+  seed: string,
+  { face, letters = null }: Faced & { readonly letters?: Letters | null },
+): Promise<PdfFile> {
   const { jsPDF } = await import('jspdf');
   const named = fileTitle(title);
   let pdf: jsPDF | null = null;
@@ -44,6 +50,7 @@ export async function pdfFile(title: string, seed: string, letters: Letters | nu
     made.setCreationDate(NO_CLOCK);
     made.setFileId(fileId(seed));
     made.setDocumentProperties({ title: named.written, creator: 'Staywright' });
+    embedFace(made, face);
     return made;
   };
   return {

@@ -4,6 +4,7 @@ import { inches } from '../../engine';
 import { estimatedRemark } from '../estimates';
 import { DO_NOT_CUT, hasFaults } from '../faults';
 import type { InkText } from '../ink';
+import type { Faced } from '../letters/pageFace';
 import { boxOfText, cornersOf } from '../panel/textBlock';
 import { movedPanel, type PlanInput } from '../placePanels';
 import { type Plan, planPanels } from '../planPanels';
@@ -54,7 +55,10 @@ export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean
  *
  * @throws RangeError on a choice that {@link isProjectorChoice} denies; ask it first
  */
-export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): Promise<Uint8Array | null> {
+export async function projectorPdf(
+  input: PlanInput & Faced,
+  choice: ProjectorChoice,
+): Promise<Uint8Array | null> {
   if (!isProjectorChoice(choice)) throw new RangeError('projector choice not checked');
   const { client, savedDraft, date } = input;
   const side = gridSideMm(client.unit);
@@ -71,7 +75,7 @@ export async function projectorPdf(input: PlanInput, choice: ProjectorChoice): P
   const pdf = await pdfFile(
     shortened(names.slice(0, 2).join(', '), 10, false, TITLE_MM),
     JSON.stringify([names, choice, client.unit, estimatedRemark(client), outlines]),
-    input.letters,
+    input,
   );
   const pen = pdf.page(width, height, undefined, projectorLooks(choice.lineMm));
   pen.blank(0, 0, width, height);

@@ -1,7 +1,7 @@
 // Where two sheets meet: marks that fall on the same point of the plan on both, numbered so that each joint fits
 // one neighbour only.
 
-import { distance, type Point } from '../../engine';
+import { distanceToChord, type Point } from '../../engine';
 import type { Box } from '../ink';
 import { type Grid, type SheetPlace, sheetName, stepAcross, stepDown, windowOf } from './grid';
 import { nearSegments, type Segment } from './nearSegments';
@@ -84,14 +84,6 @@ export const LABEL_MM = 3;
 function clearance({ x, y }: Point, near: (box: Box) => Segment[]): number {
   let least = CLEAR_MM;
   const box = { left: x - CLEAR_MM, top: y - CLEAR_MM, right: x + CLEAR_MM, bottom: y + CLEAR_MM };
-  for (const [a, b] of near(box)) least = Math.min(least, distanceToSegment({ x, y }, a, b));
+  for (const [a, b] of near(box)) least = Math.min(least, distanceToChord(a, b, { x, y }));
   return least;
-}
-
-function distanceToSegment(point: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const square = dx * dx + dy * dy;
-  const t = square === 0 ? 0 : ((point.x - a.x) * dx + (point.y - a.y) * dy) / square;
-  const part = Math.min(1, Math.max(0, t));
-  return distance(point, { x: a.x + dx * part, y: a.y + dy * part });
 }

@@ -1,62 +1,12 @@
 // How wide a text comes out on the page, known without making a page.
 
 import { MM_PER_INCH } from '../../engine';
+import { FACE_WIDTHS } from './faceWidths';
 import { type TextRun, textRuns } from './fractions';
 
 /** Millimetres in a point of 1/72 in, the unit of ISO 32000-1, 8.3.2.3. */
 export const MM_PER_POINT = MM_PER_INCH / 72;
 
-/**
- * Advance widths of Helvetica and Helvetica-Bold from blank (32) to tilde (126), thousandths of the size:
- * Adobe Core 14 AFM files, version 1.05 and 1.06.
- */
-const REGULAR = [
-  278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556,
-  556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667, 611, 778, 722, 278,
-  500, 667, 556, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469,
-  556, 333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, 556, 556, 333, 500,
-  278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
-];
-const BOLD = [
-  278, 333, 474, 556, 556, 889, 722, 238, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556,
-  556, 556, 556, 556, 556, 333, 333, 584, 584, 584, 611, 975, 722, 722, 722, 722, 667, 611, 778, 722, 278,
-  556, 722, 611, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 333, 278, 333, 584,
-  556, 333, 556, 611, 556, 611, 556, 333, 611, 611, 278, 278, 556, 278, 889, 611, 611, 611, 611, 389, 556,
-  333, 611, 556, 778, 556, 556, 500, 389, 280, 389, 584,
-];
-/** Signs that are no letter with a mark, both weights (the wider one where they differ). */
-const SIGNS: Readonly<Record<string, number>> = {
-  '½': 834,
-  '¼': 834,
-  '¾': 834,
-  '–': 556,
-  '…': 1000,
-  '‘': 278,
-  '’': 278,
-  '“': 500,
-  '”': 500,
-  '·': 278,
-  '×': 584,
-  '°': 400,
-  '€': 556,
-  ß: 611,
-  æ: 889,
-  ø: 611,
-  Ø: 778,
-  œ: 944,
-  ð: 611,
-  Ð: 722,
-  þ: 611,
-  Þ: 667,
-  '•': 350,
-  '±': 584,
-  '«': 556,
-  '»': 556,
-  '£': 556,
-  '§': 556,
-  '¡': 333,
-  '¿': 611,
-};
 /** Anything else: no sign is wider. */
 const WIDEST = 1000;
 /** Letters of alphabets beyond the page's own font: what they are set into, and set narrower where they need more. */
@@ -64,8 +14,6 @@ const OTHER_LETTER = { regular: 640, bold: 700 };
 const OTHER_CAPITAL = { regular: 760, bold: 860 };
 const IDEOGRAPHIC =
   /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Bopomofo}]$/u;
-/** ì, í, î and ï are wider than i. */
-const MARKED_LEAST = 278;
 
 /**
  * Width in mm of a text as it is set: exact in the page's own font, and never less than what is printed; in other letters the
@@ -93,11 +41,9 @@ export function runWidth(run: TextRun, sizePt: number, bold: boolean): number {
 
 function advance(character: string, bold: boolean): number {
   if (/^[\p{M}\p{Cf}]$/u.test(character)) return 0;
-  const sign = SIGNS[character];
-  if (sign !== undefined) return sign;
-  const base = character.normalize('NFD');
-  const width = (bold ? BOLD : REGULAR)[base.charCodeAt(0) - 32];
-  if (width !== undefined) return base.length > 1 ? Math.max(MARKED_LEAST, width) : width;
+  const widths = FACE_WIDTHS[bold ? 'bold' : 'regular'];
+  const width = widths.get(character) ?? widths.get(character.normalize('NFD').charAt(0));
+  if (width !== undefined) return width;
   if (!/^\p{L}$/u.test(character) || IDEOGRAPHIC.test(character)) return WIDEST;
   return (/^\p{Lu}$/u.test(character) ? OTHER_CAPITAL : OTHER_LETTER)[bold ? 'bold' : 'regular'];
 }

@@ -72,8 +72,16 @@ export function lettered(text: string): Writable {
   return { text: out, lost };
 }
 
-export const isWritable = (character: string): boolean =>
-  /^[ -~\u00a1-\u00ff]$/u.test(character) || BEYOND_LATIN_1.includes(character);
+/** Every letter of the page's encoding in its order: blank to tilde, ¡ to ÿ, and those that stand beyond Latin-1. */
+export const WRITABLE: readonly string[] = [
+  ...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i)),
+  ...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0xa1 + i)),
+  ...BEYOND_LATIN_1,
+];
+
+const WRITABLE_ONES: ReadonlySet<string> = new Set(WRITABLE);
+
+export const isWritable = (character: string): boolean => WRITABLE_ONES.has(character);
 
 const withoutMarks = (character: string): string =>
   STROKED[character] ??

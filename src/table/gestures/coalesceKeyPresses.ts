@@ -1,15 +1,15 @@
-// When one press of an arrow key goes on with the press before: both are then one movement of the handle, as a pull is one.
+// Coalescing of arrow-key presses: a press soon after another on the same handle belongs to one movement, like a drag.
 
-/** The last press that was kept. */
+/** The last press that was committed. */
 export interface LastKeyPress {
   readonly handle: string;
-  /** When its key was let go, ms on the clock that events are stamped with. */
+  /** The time at which its key was released, ms, as in an event's `timeStamp`. */
   readonly at: number;
 }
 
-/** A hand that has rested longer than this begins anew. ms */
-const REST_MS = 1500;
+/** A press after a longer pause starts a new movement. ms */
+const LONGEST_PAUSE_MS = 1500;
 
-/** Whether a key that goes down on a handle at `at` goes on with the run. */
-export const goesOn = (lastPress: LastKeyPress | null, handle: string, at: number): boolean =>
-  lastPress !== null && lastPress.handle === handle && at - lastPress.at <= REST_MS;
+/** Whether a key pressed on a handle at time `at`, ms, continues the movement of the last press. */
+export const continuesPress = (lastPress: LastKeyPress | null, handle: string, at: number): boolean =>
+  lastPress !== null && lastPress.handle === handle && at - lastPress.at <= LONGEST_PAUSE_MS;

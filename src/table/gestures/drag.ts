@@ -1,39 +1,37 @@
-// One drag of one handle, as a pure machine: idle → pressing → dragging. Screen pixels come in, mm go out.
+// The drag of one handle as a pure state machine: idle → pressing → dragging. All lengths are px of the screen.
 
-/** A place on the screen, px. */
-interface Pointer {
-  readonly x: number;
-  readonly y: number;
-}
+import type { ScreenPoint } from '../layout/viewport';
 
 export type DragState =
   | { readonly kind: 'idle' }
   | {
       readonly kind: 'pressing' | 'dragging';
       readonly handle: string;
-      readonly from: Pointer;
+      readonly from: ScreenPoint;
+      /** The handle's value when it was pressed, mm. */
       readonly value: number;
     };
 
 export type DragEvent =
-  | { readonly kind: 'press'; readonly handle: string; readonly at: Pointer; readonly value: number }
-  | { readonly kind: 'move'; readonly at: Pointer }
+  | { readonly kind: 'press'; readonly handle: string; readonly at: ScreenPoint; readonly value: number }
+  | { readonly kind: 'move'; readonly at: ScreenPoint }
   | { readonly kind: 'release' }
   | { readonly kind: 'cancel' };
 
 export interface DragStep {
   readonly state: DragState;
-  /** Travel since the press, px; null when there is nothing to show yet. */
-  readonly travel: Pointer | null;
-  /** What the view should do: show a value in passing, keep it, or put the old one back. */
+  /** Travel since the press, px; null where nothing is to be shown. */
+  readonly travel: ScreenPoint | null;
+  /** What the caller does: `preview` the value, `commit` what was shown last, or `restore` what was there before. */
   readonly effect: 'none' | 'preview' | 'commit' | 'restore';
 }
 
 export const IDLE: DragState = { kind: 'idle' };
 
-/** A press becomes a drag only after this much travel, so that a click never moves anything. px */
+/** A press becomes a drag after this much travel, so that a click moves nothing. px */
 const SLACK_PX = 3;
 
+/** The next state, and what the caller is to do. Events that do not fit the state change nothing. */
 export function drag(state: DragState, event: DragEvent): DragStep {
   switch (event.kind) {
     case 'press':

@@ -1,32 +1,32 @@
-// What an arrow key does to a handle: sideways it goes the way it looks, up and down it grows and shrinks.
+// The effect of an arrow key on a handle: along its own axis it moves in the direction of the arrow; across it, up and right increase the value.
 
 import type { Point } from '../../engine';
 import type { Handle } from '../handles/handle';
 
 /**
- * Change of a handle's value for a key, mm; null for a key that means nothing to it.
+ * Change of a handle's value for a key, mm; null for any other key.
  *
- * @param gain the handle's value per mm of travel to the right and down
- * @param step mm
+ * @param gain the handle's {@link Handle.gain}; a handle with a `gain.y` moves up and down only
+ * @param step size of the change, mm
  */
 export function keyStep(key: string, gain: Point, step: number): number | null {
-  const upright = gain.y !== 0;
+  const isVertical = gain.y !== 0;
   switch (key) {
     case 'ArrowRight':
-      return upright ? step : Math.sign(gain.x) * step;
+      return isVertical ? step : Math.sign(gain.x) * step;
     case 'ArrowLeft':
-      return upright ? -step : -Math.sign(gain.x) * step;
+      return isVertical ? -step : -Math.sign(gain.x) * step;
     case 'ArrowUp':
-      return upright ? -Math.sign(gain.y) * step : step;
+      return isVertical ? -Math.sign(gain.y) * step : step;
     case 'ArrowDown':
-      return upright ? Math.sign(gain.y) * step : -step;
+      return isVertical ? Math.sign(gain.y) * step : -step;
     default:
       return null;
   }
 }
 
-/** The number a handle comes to by such a change, mm: within its span, and past what it cannot stand at. */
-export function numberByKey(
+/** The value of a handle after such a change, mm: within its range, and beyond the values that are not possible. */
+export function valueByKey(
   handle: Pick<Handle, 'value' | 'least' | 'most' | 'firstAfterLeast'>,
   change: number,
 ): number {

@@ -1,18 +1,18 @@
-// Where a pulled handle comes to rest: an axis on the bust-point line or across from a wedge of the other block, at one level
-// where it is straight, the point of a dart on a level line or even with another dart, everything else on the grid.
+// Snapping of a dragged handle: an axis to the bust-point line or to the position of a wedge of the other block, a bend to the
+// straight axis, the point of a dart to a level line or to the height of another dart's point, everything else to the grid.
 
 import { type Draft, stationX } from '../../engine';
 import type { Handle } from '../handles/handle';
 
-export type RestingPlace = SnapPoint['place'] | 'grid' | 'free';
+export type SnapPlace = SnapPoint['place'] | 'grid' | 'free';
 
 export interface SnapPoint {
-  /** The handle's number there, mm. */
+  /** The handle's value there, mm. */
   readonly value: number;
   readonly place: 'bustLine' | 'mirrored' | 'level' | 'even' | 'straight';
 }
 
-/** The marks a handle is drawn to, as its number; axes and the points of darts have some. */
+/** The values a handle snaps to; only axes, their bends and the points of darts have any. */
 export function snapPointsOf(handle: Handle, draft: Draft): SnapPoint[] {
   if (handle.kind === 'point') return heightsFor(handle, draft);
   if (handle.kind === 'bend') return straightFor(handle, draft);
@@ -52,9 +52,10 @@ function heightsFor({ level, wedge, which }: Handle, { levels, blocks }: Draft):
 }
 
 /**
- * A handle's number come to rest.
+ * A handle's value after snapping: to the nearest snap point within reach, else to the grid.
  *
- * @param reachMm how near a mark draws it, in mm of its number; a mark goes before the grid
+ * @param value mm
+ * @param reachMm reach of a snap point, in mm of the value
  * @param grid spacing of the grid, mm
  */
 export function snap(
@@ -62,7 +63,7 @@ export function snap(
   snapPoints: readonly SnapPoint[],
   reachMm: number,
   grid: number,
-): { value: number; place: RestingPlace } {
+): { value: number; place: SnapPlace } {
   let nearest: SnapPoint | null = null;
   for (const snapPoint of snapPoints) {
     const off = Math.abs(snapPoint.value - value);

@@ -1,62 +1,63 @@
-// Shows what a pull asks for, at most once a frame. What took long to reckon is shown in the frame after: to draft and to
-// draw in one would hold the screen up.
+// Shows the last of what a drag requests, at most once a frame. What took long to compute is shown in the next frame: computing and
+// drawing in one frame would block the screen.
 
-/** Reckons something, and gives back what puts it on the screen. */
+/** Computes something, and returns the function that shows it. */
 type Prepare = () => () => void;
 
 export interface FrameThrottle {
-  /** Shows this with one of the next frames, instead of what was asked before and is not reckoned yet. */
-  readonly ask: (prepare: Prepare) => void;
-  /** Shows at once what was asked last, if it is not shown yet. */
-  readonly finish: () => void;
-  /** Forgets what is not shown yet. */
-  readonly forget: () => void;
+  /** Shows this in one of the next frames, in place of an earlier request that is not computed yet. */
+  readonly request: (prepare: Prepare) => void;
+  /** Shows the last request at once, unless it is shown already. */
+  readonly flush: () => void;
+  /** Drops what is not shown yet. */
+  readonly cancel: () => void;
 }
 
-/** Reckoning that took longer has had its frame, of about 17. ms */
+/** What took longer to compute is shown in the next frame; a frame lasts about 17 ms. */
 const LONG_MS = 3;
 
+/** A throttle that uses `requestAnimationFrame`. */
 export function throttleToFrame(): FrameThrottle {
-  let asked: Prepare | null = null;
-  let reckoned: (() => void) | null = null;
+  let requested: Prepare | null = null;
+  let computed: (() => void) | null = null;
   let frame: number | null = null;
 
   const draw = (): void => {
     frame = null;
-    if (!reckoned && asked) {
-      const prepare = asked;
-      asked = null;
+    if (!computed && requested) {
+      const prepare = requested;
+      requested = null;
       const start = performance.now();
-      reckoned = prepare();
+      computed = prepare();
       if (performance.now() - start > LONG_MS) {
-        wait();
+        schedule();
         return;
       }
     }
-    const show = reckoned;
-    reckoned = null;
+    const show = computed;
+    computed = null;
     show?.();
-    if (asked) wait();
+    if (requested) schedule();
   };
-  const wait = (): void => {
+  const schedule = (): void => {
     frame ??= requestAnimationFrame(draw);
   };
-  const forget = (): void => {
+  const cancel = (): void => {
     if (frame !== null) cancelAnimationFrame(frame);
     frame = null;
-    asked = null;
-    reckoned = null;
+    requested = null;
+    computed = null;
   };
   return {
-    ask: (prepare) => {
-      asked = prepare;
-      wait();
+    request: (prepare) => {
+      requested = prepare;
+      schedule();
     },
-    finish: () => {
-      const show = asked?.() ?? reckoned;
-      forget();
+    flush: () => {
+      const show = requested?.() ?? computed;
+      cancel();
       show?.();
     },
-    forget,
+    cancel,
   };
 }

@@ -1,34 +1,43 @@
-// Joins the view of the table to pointers, wheel and keys: drag on the paper, two fingers, wheel about the pointer.
+// The viewport of the canvas as state, and the events that change it: a drag on the paper, two pointers, the wheel.
 
 import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
-import type { CanvasLayout } from '../layout/layout';
-import { fitted, type Shift, type Size, scaledTo, shifted, showing, type Viewport } from '../layout/viewport';
-import { handle, NO_POINTERS, wheelFactor } from './pointers';
+import type { CanvasLayout } from '../layout/layOut';
+import {
+  fitTo,
+  type PanZoom,
+  panZoomed,
+  type Size,
+  scrolledTo,
+  type Viewport,
+  zoomedTo,
+} from '../layout/viewport';
+import { NO_POINTERS, trackPointers, wheelFactor } from './trackPointers';
 
 export interface CanvasView {
   readonly view: Viewport;
   readonly size: Size;
-  /** Everything is in view, and stays so when the draft grows. */
+  /** True while the whole layout is in view, and stays so when the draft grows. */
   readonly isFitted: boolean;
   readonly fit: () => void;
   readonly zoomBy: (factor: number) => void;
   readonly zoomTo: (pxPerMm: number) => void;
+  /** Brings a point into view, canvas mm. */
   readonly show: (at: { x: number; y: number }) => void;
-  readonly shift: (shift: Shift) => void;
+  readonly panZoom: (panZoom: PanZoom) => void;
 }
 
-/** Room that is kept round what is brought into view, px. */
+/** Margin round a point that is brought into view, px. */
 const MARGIN_PX = 40;
 
 /**
- * The part of the table on the screen.
+ * The part of the canvas on the screen.
  *
- * @param size of the table on the screen, px
- * @param leastPxPerMm scale below which `fit` does not go by itself, so that a small screen shows a part, large enough
+ * @param size of the canvas on the screen, px
+ * @param leastPxPerMm the least scale of the fitted view, so that a small screen shows a part of it large enough
  */
 export function useCanvasView(layout: CanvasLayout | null, size: Size, leastPxPerMm: number): CanvasView {
   const [free, setFree] = useState<Viewport | null>(null);
-  const whole = layout ? fitted(layout, size, leastPxPerMm) : { left: 0, top: 0, pxPerMm: 1 };
+  const whole = layout ? fitTo(layout, size, leastPxPerMm) : { left: 0, top: 0, pxPerMm: 1 };
   const change = (step: (view: Viewport, on: CanvasLayout) => Viewport): void => {
     if (layout) setFree((last) => step(last ?? whole, layout));
   };
@@ -37,79 +46,81 @@ export function useCanvasView(layout: CanvasLayout | null, size: Size, leastPxPe
     size,
     isFitted: free === null,
     fit: () => setFree(null),
-    zoomBy: (factor) => change((view, on) => scaledTo(view, view.pxPerMm * factor, on, size)),
-    zoomTo: (pxPerMm) => change((view, on) => scaledTo(view, pxPerMm, on, size)),
+    zoomBy: (factor) => change((view, on) => zoomedTo(view, view.pxPerMm * factor, on, size)),
+    zoomTo: (pxPerMm) => change((view, on) => zoomedTo(view, pxPerMm, on, size)),
     show: (at) => {
-      if (layout && showing(free ?? whole, at, layout, size, MARGIN_PX) !== (free ?? whole))
-        change((view, on) => showing(view, at, on, size, MARGIN_PX));
+      if (layout && scrolledTo(free ?? whole, at, layout, size, MARGIN_PX) !== (free ?? whole))
+        change((view, on) => scrolledTo(view, at, on, size, MARGIN_PX));
     },
-    shift: (step) => change((view, on) => shifted(view, step, on, size)),
+    panZoom: (step) => change((view, on) => panZoomed(view, step, on, size)),
   };
 }
 
 /**
- * Pointer events for the paper, and a wheel on the whole table.
+ * Handlers of pointer events for the canvas; the wheel is listened to by itself.
  *
- * @param onClick a press that moved nothing
- * @param busy a handle is being pulled, and the table stands still
+ * @param panZoom changes the view
+ * @param onClick is called for a press that moved nothing
+ * @param busy true while a handle is dragged, when presses do not pan the canvas
  */
 export function usePointers(
   canvas: RefObject<SVGSVGElement | null>,
-  shift: (shift: Shift) => void,
+  panZoom: (panZoom: PanZoom) => void,
   onClick: (event: PointerEvent<SVGSVGElement>) => void,
   busy: boolean,
 ) {
   const pointers = useRef(NO_POINTERS);
-  const latest = useRef(shift);
+  const latest = useRef(panZoom);
   useEffect(() => {
-    latest.current = shift;
+    latest.current = panZoom;
   });
   useEffect(() => {
     const svg = canvas.current;
-    const turn = (event: WheelEvent): void => {
+    if (!svg) return;
+    const onWheel = (event: WheelEvent): void => {
       event.preventDefault();
-      const { left, top } = (svg as SVGSVGElement).getBoundingClientRect();
+      const { left, top } = svg.getBoundingClientRect();
       const to = { x: event.clientX - left, y: event.clientY - top };
-      const sideways = !event.ctrlKey && Math.abs(event.deltaX) > Math.abs(event.deltaY);
+      const isSideways = !event.ctrlKey && Math.abs(event.deltaX) > Math.abs(event.deltaY);
       latest.current(
-        sideways
+        isSideways
           ? { from: { ...to, x: to.x + event.deltaX }, to, factor: 1 }
           : { from: to, to, factor: wheelFactor(event.deltaY, event.deltaMode) },
       );
     };
-    // React listens passively; the page must not scroll under the table.
-    svg?.addEventListener('wheel', turn, { passive: false });
-    return () => svg?.removeEventListener('wheel', turn);
+    // React's wheel listeners are passive, and the page must not scroll.
+    svg.addEventListener('wheel', onWheel, { passive: false });
+    return () => svg.removeEventListener('wheel', onWheel);
   }, [canvas]);
   const send = (kind: 'down' | 'move' | 'up', event: PointerEvent<SVGSVGElement>): void => {
     const { left, top } = event.currentTarget.getBoundingClientRect();
     const at = { id: event.pointerId, x: event.clientX - left, y: event.clientY - top };
-    const step = handle(pointers.current, { kind, ...at });
+    const step = trackPointers(pointers.current, { kind, ...at });
     pointers.current = step.pointers;
-    if (step.shift) shift(step.shift);
+    if (step.panZoom) panZoom(step.panZoom);
   };
   const up = (event: PointerEvent<SVGSVGElement>, isClick: boolean): void => {
-    const { fingers, moved } = pointers.current;
-    const clicked = isClick && !moved && fingers.some(({ id }) => id === event.pointerId);
+    const { active, moved } = pointers.current;
+    const clicked = isClick && !moved && active.some(({ id }) => id === event.pointerId);
     send('up', event);
     if (clicked) onClick(event);
   };
   return {
     onPointerDownCapture: (event: PointerEvent<SVGSVGElement>) => {
-      if (pointers.current.fingers.length === 0) return;
-      // A second finger scales the table, also where it comes down on a handle.
+      if (pointers.current.active.length === 0) return;
+      // A second pointer zooms, also where it comes down on a handle.
       event.stopPropagation();
       send('down', event);
     },
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
       if (busy || event.button !== 0 || onHandle(event.target)) return;
-      // Not captured before it moves: a click has to find what lies under it.
+      // The pointer is captured when it moves, so that a click still reaches the element under it.
       send('down', event);
     },
     onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
-      if (pointers.current.fingers.length === 0) return;
+      if (pointers.current.active.length === 0) return;
       send('move', event);
-      if (pointers.current.moved && pointers.current.fingers.some(({ id }) => id === event.pointerId))
+      if (pointers.current.moved && pointers.current.active.some(({ id }) => id === event.pointerId))
         event.currentTarget.setPointerCapture(event.pointerId);
     },
     onPointerUp: (event: PointerEvent<SVGSVGElement>) => up(event, true),

@@ -1,45 +1,45 @@
-// Joins the drag machine to pointer and keyboard events of one handle after another.
+// The pointer and keyboard events of handles, passed to the reducers of drag, keys and snapping.
 
 import { type FocusEvent, type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { Draft, Style } from '../../engine';
 import type { Handle } from '../handles/handle';
-import { numberIn } from '../handles/numberIn';
-import { goesOn, type LastKeyPress } from './coalesceKeyPresses';
+import { valueIn } from '../handles/valueIn';
+import { continuesPress, type LastKeyPress } from './coalesceKeyPresses';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
-import { keyStep, numberByKey } from './keyStep';
-import { type RestingPlace, type SnapPoint, snap } from './snap';
+import { keyStep, valueByKey } from './keyStep';
+import { type SnapPlace, type SnapPoint, snap } from './snap';
 import { throttleToFrame } from './throttleToFrame';
 
-/** A garment that is reckoned. */
+/** A draft computed for one value of a handle. */
 interface Prepared {
   readonly draft: Draft;
   readonly style: Style;
-  /** Shows it, for now. */
+  /** Shows it as a preview. */
   readonly show: () => void;
 }
 
 export interface HandleActions {
-  /** Reckons the garment with the handle's number at `value` mm. */
+  /** Computes the draft with the handle's value at `value` mm. */
   readonly prepare: (handle: Handle, value: number) => Prepared;
   /**
-   * Keep what was shown last, with the handle's number as the draft took it, mm; null where it has no such handle.
-   * `sameKey`: a key was pressed on it again a moment after the last press was kept.
+   * Keeps what was shown last. `value` is the handle's value in that draft, mm; null where it has no such handle.
+   * `sameKey`: a key was pressed on the handle again soon after the last press was committed.
    */
   readonly commit: (handle: Handle, value: number | null, by: 'pull' | 'key' | 'sameKey') => void;
-  /** Go back to what was there before. */
+  /** Restores what was there before the drag. */
   readonly restore: () => void;
 }
 
-export interface Steps {
-  /** Grid that a pull settles on, mm; Alt frees it. */
+export interface StepSizes {
+  /** Spacing of the grid that a drag snaps to, mm; nothing snaps while Alt is held. */
   readonly grid: number;
-  /** Change per arrow key, and with Shift, mm. */
+  /** Change for a press of an arrow key, and for one with Shift, mm. */
   readonly small: number;
   readonly large: number;
 }
 
 interface HandleEvents {
-  /** `element` is the handle's own, where another's grip was over it. */
+  /** `element` is the handle's own, where the press was on the hit area of another. */
   readonly onPointerDown: (event: PointerEvent<SVGElement>, element?: SVGElement) => void;
   readonly onPointerMove: (event: PointerEvent<SVGElement>) => void;
   readonly onPointerUp: () => void;
@@ -49,40 +49,40 @@ interface HandleEvents {
   readonly onBlur: (event: FocusEvent<SVGElement>) => void;
 }
 
-/** The handle being pulled, and what it has come to rest on. */
-export interface Pulling {
+/** The handle that is dragged, and what it has snapped to. */
+export interface Dragging {
   readonly id: string;
-  readonly place: RestingPlace;
+  readonly place: SnapPlace;
 }
 
-/** So near a mark a pull is drawn to it. px */
+/** Reach of a snap point, px. */
 const REACH_PX = 6;
 
 /**
- * Event handlers for a handle, and which handle is being pulled now.
+ * Event handlers for each handle, and the handle that is being dragged now.
  *
- * @param pxPerMm scale of the table on the screen
- * @param marksOf the marks a handle is drawn to, asked when it is pressed
+ * @param pxPerMm scale of the canvas on the screen
+ * @param snapPointsFor gives the snap points of a handle when it is pressed
  */
 export function useHandleDrag(
   actions: HandleActions,
-  steps: Steps,
+  steps: StepSizes,
   pxPerMm: number,
-  marksOf: (handle: Handle) => readonly SnapPoint[],
+  snapPointsFor: (handle: Handle) => readonly SnapPoint[],
 ) {
   const state = useRef<DragState>(IDLE);
-  // The handle as it was pressed: its gain and its way to the style must not change under the pull.
+  // The handle as it was when pressed: its gain and its `set` must not change during the drag.
   const pressed = useRef<Handle | null>(null);
-  /** The handle as it was before a key went down on it. */
+  /** The handle as it was before a key was pressed on it. */
   const keyed = useRef<{ handle: Handle; by: 'key' | 'sameKey' } | null>(null);
   const lastPress = useRef<LastKeyPress | null>(null);
-  /** The number that was last asked to be shown in this pull, mm. */
-  const asked = useRef<number | null>(null);
+  /** The value last requested in this drag, mm. */
+  const requested = useRef<number | null>(null);
   const shown = useRef<Prepared | null>(null);
-  const [pace] = useState(throttleToFrame);
+  const [throttle] = useState(throttleToFrame);
   const snapPoints = useRef<readonly SnapPoint[]>([]);
-  const [pulling, setPulling] = useState<Pulling | null>(null);
-  useEffect(() => pace.forget, [pace]);
+  const [dragging, setDragging] = useState<Dragging | null>(null);
+  useEffect(() => throttle.cancel, [throttle]);
 
   const prepare = (handle: Handle, value: number) => (): (() => void) => {
     const prepared = actions.prepare(handle, value);
@@ -93,9 +93,9 @@ export function useHandleDrag(
   };
 
   const commit = (handle: Handle, by: 'pull' | 'key' | 'sameKey'): void => {
-    const garment = shown.current;
+    const preview = shown.current;
     shown.current = null;
-    actions.commit(handle, garment && numberIn(garment.draft, garment.style, handle), by);
+    actions.commit(handle, preview && valueIn(preview.draft, preview.style, handle), by);
   };
 
   const show = (handle: Handle, step: DragStep, from: number, free: boolean): void => {
@@ -106,11 +106,11 @@ export function useHandleDrag(
       ? { value: from + moved, place: 'free' as const }
       : snap(from + moved, snapPoints.current, reach, steps.grid);
     const kept = Math.min(handle.most, Math.max(handle.least, value));
-    setPulling((last) => (last?.id === handle.id && last.place === place ? last : { id: handle.id, place }));
-    // Between two lines of the grid nothing changes, and nothing is drawn anew.
-    if (kept === asked.current) return;
-    asked.current = kept;
-    pace.ask(prepare(handle, kept));
+    setDragging((last) => (last?.id === handle.id && last.place === place ? last : { id: handle.id, place }));
+    // Between two lines of the grid nothing changes, and nothing has to be drawn.
+    if (kept === requested.current) return;
+    requested.current = kept;
+    throttle.request(prepare(handle, kept));
   };
 
   const send = (gesture: Gesture, free = false): void => {
@@ -125,13 +125,13 @@ export function useHandleDrag(
     }
     if (step.state.kind !== 'idle') return;
     if (step.effect === 'commit') {
-      pace.finish();
+      throttle.flush();
       commit(handle, 'pull');
     }
-    pace.forget();
+    throttle.cancel();
     if (step.effect === 'restore') actions.restore();
     pressed.current = null;
-    setPulling(null);
+    setDragging(null);
   };
 
   const endKeyPresses = (at: number): void => {
@@ -149,8 +149,8 @@ export function useHandleDrag(
       element.focus({ preventScroll: true });
       pressed.current = handle;
       lastPress.current = null;
-      snapPoints.current = marksOf(handle);
-      asked.current = null;
+      snapPoints.current = snapPointsFor(handle);
+      requested.current = null;
       send({
         kind: 'press',
         handle: handle.id,
@@ -167,12 +167,12 @@ export function useHandleDrag(
       const change = keyStep(event.key, handle.gain, event.shiftKey ? steps.large : steps.small);
       if (change === null) return;
       event.preventDefault();
-      const value = numberByKey(handle, change);
-      // As far as it goes: there is nothing to be kept.
+      const value = valueByKey(handle, change);
+      // At the end of the range there is nothing to commit.
       if (value === handle.value) return;
       keyed.current ??= {
         handle,
-        by: goesOn(lastPress.current, handle.id, event.timeStamp) ? 'sameKey' : 'key',
+        by: continuesPress(lastPress.current, handle.id, event.timeStamp) ? 'sameKey' : 'key',
       };
       prepare(handle, value)()();
     },
@@ -183,5 +183,5 @@ export function useHandleDrag(
     },
   });
 
-  return { eventsFor, pulling };
+  return { eventsFor, dragging };
 }

@@ -1,4 +1,4 @@
-// Bending an axis on the table: caught where it crosses a level; a closed dart's is straight and caught at its points.
+// The handles that bend the axis of a wedge: one at each level it crosses. The axis of a closed dart is straight and has one at each point.
 
 import { pointX, setStationAt, slantDart, straightenAt } from '../../document';
 import {
@@ -10,16 +10,20 @@ import {
   stationOf,
   xAt,
 } from '../../engine';
-import { type CanvasLayout, directionOf, onCanvas } from '../layout/layout';
+import { type CanvasLayout, directionOf, onCanvas } from '../layout/layOut';
 import type { Handle } from './handle';
 
-/** Drafts a style for the same body. */
+/** Drafts another style for the same body. */
 export type Redraft = (style: Style) => Draft;
 
-/** An axis stays this far off the centre line, mm. */
+/** The least distance of an axis from the centre line, mm. */
 const CLEAR_MM = 16;
 
-/** @param crossed the levels between top edge and hem at which the wedge can take cloth out */
+/**
+ * The handles of one wedge; none where it lies on the centre line.
+ *
+ * @param crossed the levels between top edge and hem at which the wedge can have intake
+ */
 export function bendHandles(
   wedge: DraftedWedge,
   block: Block,
@@ -73,5 +77,5 @@ export function bendHandles(
   });
 }
 
-/** Nearer than this to where it stands at the other levels an axis is not bent. mm */
+/** An axis nearer than this to its straight position is set straight. mm */
 const STRAIGHT_MM = 0.01;

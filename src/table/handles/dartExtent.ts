@@ -1,10 +1,10 @@
-// Where a wedge is asked to end. The draft may shut it sooner, at a level where it takes nothing yet; a hand can open it there.
+// The extent of a wedge by its style. The draft may end it sooner, at a level where its intake is 0; the user can open it there.
 
 import type { DraftedWedge, Level, Wedge } from '../../engine';
 
 type Extent = DraftedWedge['extent'];
 
-/** Heights of the points a wedge has in its style, mm; null where it reaches the edge. On the centre line it has none. */
+/** Heights of the points of a wedge by its style, mm; null where it reaches the edge. A wedge on the centre line has no points. */
 export function askedExtent(
   wedge: Pick<Wedge, 'station' | 'upper' | 'lower'> | undefined,
   levels: readonly Pick<Level, 'name' | 'y'>[],
@@ -17,9 +17,9 @@ export function askedExtent(
   return { upper: height(wedge.upper), lower: height(wedge.lower) };
 }
 
-/** Nearer to its point than this a dart takes nothing. mm */
+/** Nearer to its point than this, a dart cannot be given intake. mm */
 const AT_POINT_MM = 5;
 
-/** Whether a wedge can take cloth out at a height, mm. */
+/** Whether a wedge of an extent can have intake at height `y`, mm. */
 export const crosses = ({ upper, lower }: Extent, y: number): boolean =>
   (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);

@@ -1,31 +1,32 @@
-// One thing on the cutting table that can be pulled, and the number it is.
+// A handle of the drawing: a place that can be dragged, and the number of the style that it changes.
 
 import type { DartEnd } from '../../document';
 import type { BlockName, EdgeNodeName, LevelName, Point, Style } from '../../engine';
 
 export interface Handle {
   readonly id: string;
-  /** `edge`: the whole top edge or hem. `node`: one place of it. `point`: an end of a dart. `bend`: the axis at one level. */
+  /** `edge`: the whole top edge or hem. `node`: one node of it. `point`: an end of a dart. `bend`: the axis at one level. */
   readonly kind: 'axis' | 'leg' | 'edge' | 'node' | 'point' | 'bend';
-  /** The wedge it belongs to, if any. */
+  /** The id of the wedge it belongs to, if any. */
   readonly wedge: string | null;
   readonly block: BlockName | null;
-  /** The level its number is taken at; for a dart's point, from. */
+  /** The level at which its value is measured; for a point of a dart, the level from which. */
   readonly level: LevelName | null;
   readonly which: 'inner' | 'outer' | 'top' | 'hem' | DartEnd | null;
   readonly node: EdgeNodeName | null;
-  /** Where it stands, table mm. */
+  /** Its position, canvas mm. */
   readonly at: Point;
-  /** Where the draft ends the dart instead, at a level where it takes nothing; only where that is elsewhere. */
+  /** Where the draft ends the dart instead, canvas mm: at a level where its intake is 0. Present only where that differs from `at`. */
   readonly tip?: Point;
-  /** The number it changes, mm, and how far it may go. */
+  /** The number it changes, mm. */
   readonly value: number;
+  /** The range of the value, mm. */
   readonly least: number;
   readonly most: number;
-  /** Where less than this cannot stand but falls back to `least`: the first number after it, mm. */
+  /** The smallest possible value above `least`, mm, where the values between are not possible. */
   readonly firstAfterLeast?: number;
-  /** Change of the value for one mm of travel on the table to the right and down. */
+  /** Change of the value, mm, for 1 mm of travel on the canvas to the right (x) and down (y). */
   readonly gain: Point;
-  /** The style with the number set. */
+  /** The style with a new value, mm. */
   readonly set: (style: Style, value: number) => Style;
 }

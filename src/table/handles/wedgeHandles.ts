@@ -1,6 +1,6 @@
-// What can be pulled of a wedge: its axis, its legs at each level it crosses, and where it is a dart its points.
+// The handles of a wedge: its axis, its legs at each level it crosses, and the points of a dart.
 
-import { setDartPoint, setIntake, setStation, shoulderKind } from '../../document';
+import { setDartPoint, setIntake, setStation, shoulderKind, wedgesBeside, wedgeWithId } from '../../document';
 import {
   type Block,
   type Draft,
@@ -12,24 +12,24 @@ import {
   type Wedge,
   xAt,
 } from '../../engine';
-import { type CanvasLayout, directionOf, onCanvas } from '../layout/layout';
+import { type CanvasLayout, directionOf, onCanvas } from '../layout/layOut';
 import { bendHandles, type Redraft } from './bendHandles';
 import { askedExtent, crosses } from './dartExtent';
 import type { Handle } from './handle';
 
-/** An axis nearer the centre line than this settles on it: the panel between could not be sewn. mm */
-const SETTLE_MM = 16;
+/** An axis nearer to the centre line than this is put on it: the panel between could not be sewn. mm */
+const LEAST_PANEL_WIDTH_MM = 16;
 
-/** The most a wedge may be pulled open by hand at a level, mm. */
+/** The most intake that can be set by a handle at a level, mm. */
 const MOST_INTAKE_MM = 150;
 
-/** The most a gore may add by hand at a level, mm. */
+/** The most width a gore can be given by a handle at a level, mm. */
 const MOST_ADDED_MM = 100;
 
-/** A level so near top edge or hem lies on it, and the legs end there. mm */
+/** Tolerance: a level no farther than this from the top edge or the hem lies on it, and the legs end there. mm */
 const EDGE_MM = 2;
 
-/** The handles of one wedge: its axis, then its points, then its legs from the top down, or what bends its axis. */
+/** The handles of one wedge: of its axis, then of its points, then of its legs from the top down; or of its axis and its bends. */
 export function wedgeHandles(
   wedge: DraftedWedge,
   block: Block,
@@ -41,7 +41,7 @@ export function wedgeHandles(
   const { levels, span } = draft;
   const waist = levels.find((level) => level.name === 'waist');
   if (!span || !waist) return [];
-  const asked = style.wedges.find(({ id }) => id === wedge.id);
+  const asked = wedgeWithId(style, wedge.id);
   const extent = askedExtent(asked, levels);
   // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
@@ -55,12 +55,12 @@ export function wedgeHandles(
   ];
 }
 
-/** What a wedge takes now at each level, mm, as plain data. */
+/** The intake of a drafted wedge at each level, mm. */
 export function intakeNow(wedge: DraftedWedge): Partial<PerLevel> {
   return Object.fromEntries(wedge.intake);
 }
 
-/** The axis is pulled half way between waist and hem; its number is the distance from the centre line at the waist. */
+/** The axis is dragged half way between waist and hem; its value is the distance from the centre line at the waist, mm. */
 function axisHandle(
   block: Block,
   wedge: DraftedWedge,
@@ -69,7 +69,7 @@ function axisHandle(
   layout: CanvasLayout,
 ): Handle {
   const y = axisHeight(wedge, span);
-  const width = block.width.get('waist') as number;
+  const width = block.width.get('waist') ?? xAt(block.sideSeam, waist.y);
   const value = wedge.onCentre ? 0 : xAt(wedge.axis, waist.y);
   const reach = (at: number): number => (value > block.bustLine ? at - block.bustLine : block.bustLine);
   const gain = reach(width) / Math.max(1, reach(xAt(block.sideSeam, y)));
@@ -84,22 +84,26 @@ function axisHandle(
     at: onCanvas(layout, block.name, { x: xAt(wedge.axis, y), y }),
     value,
     // A dart ends within a panel, so it never comes to lie on the centre line.
-    least: isDart(wedge) ? SETTLE_MM : 0,
-    firstAfterLeast: SETTLE_MM,
+    least: isDart(wedge) ? LEAST_PANEL_WIDTH_MM : 0,
+    firstAfterLeast: LEAST_PANEL_WIDTH_MM,
     most: width,
     gain: { x: directionOf(block.name) * gain, y: 0 },
     set: (before, at) => {
       const station = stationOf(at, block.bustLine, width);
-      // A bent axis is moved as it is: what is told at the waist is how far.
+      // A bent axis keeps its shape: it moves by as much as it does at the waist.
       const moved = wedge.onCentre
         ? station
         : wedge.station + station - stationOf(value, block.bustLine, width);
-      return setStation(before, wedge.id, at < SETTLE_MM ? -1 : Math.min(1, Math.max(-0.99, moved)));
+      return setStation(
+        before,
+        wedge.id,
+        at < LEAST_PANEL_WIDTH_MM ? -1 : Math.min(1, Math.max(-0.99, moved)),
+      );
     },
   };
 }
 
-/** Half way between waist and hem, where no level has its handles; on a dart that does not come so far, half way down it. */
+/** Half way between waist and hem, where no level has handles; half way down a dart that does not extend so far. mm */
 function axisHeight(wedge: DraftedWedge, span: { top: number; hem: number; waist: number }): number {
   const y = span.hem > span.waist + 40 ? (span.waist + span.hem) / 2 : (span.top + span.hem) / 2;
   const upper = Math.max(wedge.extent.upper ?? span.top, span.top);
@@ -109,14 +113,15 @@ function axisHeight(wedge: DraftedWedge, span: { top: number; hem: number; waist
 
 const isDart = ({ extent }: DraftedWedge): boolean => extent.upper !== null || extent.lower !== null;
 
-/** The axis is caught so far from a dart's point at least, mm. */
+/** The least distance of the axis handle from a point of the dart, mm. */
 const CLEAR_OF_POINT_MM = 20;
 
-/** A dart may be pulled no shorter than this, and its points no farther than this past an edge. mm */
+/** The least length that a dart can be dragged to, mm. */
 const LEAST_DART_MM = 35;
+/** How far past an edge the point of a dart can be dragged, mm. */
 const PAST_EDGE_MM = 20;
 
-/** The points of a dart; the number of each is how far it lies below its level. */
+/** The points of a dart; the value of each is its distance below its level, mm, negative above it. */
 function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: CanvasLayout): Handle[] {
   const { span, levels } = draft;
   const extent = askedExtent(asked, levels);
@@ -155,7 +160,7 @@ function pointHandles(asked: Wedge, wedge: DraftedWedge, draft: Draft, layout: C
   });
 }
 
-/** A point far beyond an edge is caught at the rim of the table, mm from it. */
+/** The handle of a point far beyond an edge lies this far inside the rim of the canvas, mm. */
 const IN_VIEW_MM = 6;
 
 function legHandles(
@@ -170,7 +175,7 @@ function legHandles(
   const { upper, lower } = wedge.extent;
   const reached = (upper === null || level.y >= upper) && (lower === null || level.y <= lower);
   return sides.map((which) => {
-    // Beyond the point where a dart has shut, its legs would open from its axis.
+    // Beyond the point of a dart the legs coincide with the axis.
     const leg = reached ? (which === 'inner' ? wedge.innerLeg : wedge.outerLeg) : wedge.axis;
     return {
       id: `leg:${wedge.id}:${level.name}:${which}`,
@@ -182,7 +187,7 @@ function legHandles(
       node: null,
       at: onCanvas(layout, block.name, { x: xAt(leg, level.y), y: level.y }),
       value: wedge.intake.get(level.name) ?? 0,
-      // A dart is sewn shut and adds nothing.
+      // A dart is sewn closed, so its intake is not negative.
       least: isDart(wedge) ? 0 : -MOST_ADDED_MM,
       most: MOST_INTAKE_MM,
       gain: { x: directionOf(block.name) * legGain(block, wedge, style, which), y: 0 },
@@ -192,16 +197,16 @@ function legHandles(
 }
 
 /**
- * Intake for one mm of a leg's travel. The leg moves by half the intake; and where no balanced wedge makes room, the
- * side seam moves out with it and takes an axis beyond the bust-point line along.
+ * Change of the intake, mm, for 1 mm of a leg's travel away from the centre line. A leg moves by half the change of the intake.
+ * Where no balanced wedge compensates for it, the side seam moves out too, and with it an axis beyond the bust-point line.
  */
 function legGain(block: Block, wedge: DraftedWedge, style: Style, which: 'inner' | 'outer'): number {
   if (wedge.onCentre) return 1;
-  const others = style.wedges.some(
+  const others = wedgesBeside(style, wedge.id).some(
     (other) => other.block === block.name && other.id !== wedge.id && other.sizing === 'balanced',
   );
   const carried = others ? 0 : Math.max(0, wedge.station);
-  // An inner leg that hardly moves at all would be pulled for ever; it is read as half the intake.
+  // An inner leg that hardly moves would have an unbounded gain; it is taken as for a leg at half the intake.
   if (which === 'inner') return carried < 0.25 ? -1 / (0.5 - carried) : -2;
   return 1 / (0.5 + carried);
 }

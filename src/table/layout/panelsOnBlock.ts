@@ -1,5 +1,5 @@
-// The pieces as they lie on a half block. A side panel cut in one lies on both: it is parted along the side line again and
-// moved back to where it was drafted, so that blocks and wedges read the same with a side seam or without.
+// The panels of a half block in the block's own coordinates. A side panel cut in one belongs to both blocks: it is split along
+// the side line and moved back to where it was drafted, so that a block is drawn in the same way with a side seam or without.
 
 import {
   type Block,
@@ -12,13 +12,13 @@ import {
   xAt,
 } from '../../engine';
 
-/** A piece, or its part on one block. Rows of points run from the top down; x from the block's centre line, mm. */
+/** A piece, or its part on one block. Lines run from the top down; x from the block's centre line, mm. */
 export interface PanelOnBlock {
   readonly piece: Piece;
   /** Counted from the centre line, from 1. */
   readonly number: number;
-  /** It goes on round the side without a seam. */
-  readonly goesOn: boolean;
+  /** True for the part of a side panel that continues on the other block without a seam. */
+  readonly isJoined: boolean;
   /** Closed ring, not repeated at its end. */
   readonly ring: readonly Point[];
   readonly inner: readonly Point[];
@@ -29,10 +29,10 @@ export interface PanelOnBlock {
   readonly drills: readonly Point[];
 }
 
-/** The engine's name for the piece that is front and back side panel in one. */
+/** The id of the piece that is the front and the back side panel in one. */
 const JOINED = 'side';
 
-/** What lies on one half block, from its centre line to the side. */
+/** The panels of one half block, from its centre line to the side. */
 export function panelsOnBlock({ pieces, blocks, span }: Draft, block: BlockName): PanelOnBlock[] {
   const whole = pieces
     .filter((piece) => piece.block === block && piece.id !== JOINED)
@@ -40,19 +40,19 @@ export function panelsOnBlock({ pieces, blocks, span }: Draft, block: BlockName)
     .map(wholePanel);
   const joined = pieces.find(({ id }) => id === JOINED);
   if (!joined || !blocks || !span) return whole;
-  const parted = partPanel(joined, block, blocks, xAt(blocks.front.sideSeam, span.waist));
+  const split = splitPanel(joined, block, blocks, xAt(blocks.front.sideSeam, span.waist));
   const number = block === 'front' ? joined.number : (whole.at(-1)?.number ?? 0) + 1;
-  return [...whole, { ...parted, number }];
+  return [...whole, { ...split, number }];
 }
 
-/** Side panel of both blocks in one. */
+/** The side panel of both blocks in one; undefined where there is a side seam. */
 export const sidePanelOf = ({ pieces }: Draft): Piece | undefined => pieces.find(({ id }) => id === JOINED);
 
 function wholePanel(piece: Piece): PanelOnBlock {
   return {
     piece,
     number: piece.number,
-    goesOn: false,
+    isJoined: false,
     ring: piece.edges.flatMap(({ points }) => points.slice(0, -1)),
     inner: piece.edges[0]?.points ?? [],
     outer: [...(piece.edges[piece.outer]?.points ?? [])].reverse(),
@@ -65,31 +65,34 @@ function wholePanel(piece: Piece): PanelOnBlock {
 const drillsOf = ({ marks }: Piece): Point[] =>
   marks.filter(({ kind }) => kind === 'drill').map(({ at }) => at);
 
-/** The part of a joined piece on one side of the straight line `x` where the side seam was, with that seam's own curve again. */
-function partPanel(
+/**
+ * The part of a side panel cut in one on one side of the vertical line at `x` mm, with the curve of the block's side seam in the
+ * place of that line.
+ */
+function splitPanel(
   piece: Piece,
   block: BlockName,
   blocks: Readonly<Record<BlockName, Block>>,
   x: number,
 ): Omit<PanelOnBlock, 'number'> {
-  const own = (at: number): boolean => (block === 'front' ? at <= x : at >= x);
+  const isOwn = (at: number): boolean => (block === 'front' ? at <= x : at >= x);
   const { sideSeam } = blocks[block];
   const place = (point: Point): Point => ({
     x: xAt(sideSeam, point.y) + (block === 'front' ? point.x - x : x - point.x),
     y: point.y,
   });
-  const row = (points: readonly Point[]): Point[] => clipped(points, own, x).map(place);
-  const edges = piece.edges.map((edge) => ({ ...edge, points: row(edge.points) }));
+  const ownPart = (points: readonly Point[]): Point[] => clip(points, isOwn, x).map(place);
+  const edges = piece.edges.map((edge) => ({ ...edge, points: ownPart(edge.points) }));
   const hem = edges.slice(1, piece.outer).flatMap(({ points }) => points);
   const top = edges.slice(piece.outer + 1).flatMap(({ points }) => points);
   const [foot, head] = block === 'front' ? [hem.at(-1), top[0]] : [hem[0], top.at(-1)];
   const line = head && foot ? pointsDown(sideSeam, head.y, foot.y) : [];
   const [towardsFront, towardsBack] = [edges[0]?.points ?? [], edges[piece.outer]?.points ?? []];
   const inner = block === 'front' ? towardsFront : [...towardsBack].reverse();
-  const darts = piece.darts.filter((dart) => own(dart.inner[0]?.x ?? x));
+  const darts = piece.darts.filter((dart) => isOwn(dart.inner[0]?.x ?? x));
   return {
     piece,
-    goesOn: true,
+    isJoined: true,
     ring:
       block === 'front'
         ? [...towardsFront, ...hem, ...[...line].reverse(), ...top]
@@ -104,19 +107,19 @@ function partPanel(
       return block === 'front' ? { ...dart, inner: a, outer: b } : { ...dart, inner: b, outer: a };
     }),
     drills: drillsOf(piece)
-      .filter((at) => own(at.x))
+      .filter((at) => isOwn(at.x))
       .map(place),
   };
 }
 
-/** The part of a row of points that lies on its own side of `x`, cut where it crosses over. */
-function clipped(points: readonly Point[], own: (x: number) => boolean, x: number): Point[] {
+/** The part of a polyline for whose x `isOwn` is true, cut where it crosses `x`. */
+function clip(points: readonly Point[], isOwn: (x: number) => boolean, x: number): Point[] {
   return points.flatMap((point, i) => {
     const before = points[i - 1];
     const cut =
-      before && own(before.x) !== own(point.x)
+      before && isOwn(before.x) !== isOwn(point.x)
         ? [{ x, y: before.y + ((point.y - before.y) * (x - before.x)) / (point.x - before.x) }]
         : [];
-    return own(point.x) ? [...cut, point] : cut;
+    return isOwn(point.x) ? [...cut, point] : cut;
   });
 }

@@ -1,39 +1,39 @@
-// What part of the cutting table is on the screen, and at what scale: pure steps from one view to the next.
+// The part of the canvas that is on the screen, and its scale: pure functions from one viewport to the next.
 
-import type { CanvasLayout } from './layout';
+import type { CanvasLayout } from './layOut';
 
-/** A place on the screen, px from the table's top-left corner on it. */
-interface Spot {
+/** A point on the screen, px; of the canvas's functions, from its top-left corner on the screen. */
+export interface ScreenPoint {
   readonly x: number;
   readonly y: number;
 }
 
 export interface Viewport {
-  /** Table mm at the top-left corner. */
+  /** The point at the top-left corner, canvas mm. */
   readonly left: number;
   readonly top: number;
   readonly pxPerMm: number;
 }
 
-/** Size of the table on the screen, px. */
+/** Size of the canvas on the screen, px. */
 export interface Size {
   readonly width: number;
   readonly height: number;
 }
 
-/** What hands or a wheel ask for: the place under `from` comes to lie under `to`, drawn `factor` times as large. */
-export interface Shift {
-  readonly from: Spot;
-  readonly to: Spot;
+/** One step of panning and zooming: what lies under `from` comes to lie under `to`, drawn `factor` times as large. */
+export interface PanZoom {
+  readonly from: ScreenPoint;
+  readonly to: ScreenPoint;
   readonly factor: number;
 }
 
-/** The farthest a table is drawn from afar and from near, px per mm. Real size on a usual screen is about 4. */
+/** Range of the scale, px per mm. Real size on a usual screen is about 4. */
 const LEAST_PX_PER_MM = 0.25;
 const MOST_PX_PER_MM = 24;
 
-/** Everything in view, as large as it goes but not below `leastPxPerMm`; what does not fit begins at the left. */
-export function fitted(layout: CanvasLayout, size: Size, leastPxPerMm = LEAST_PX_PER_MM): Viewport {
+/** The viewport that shows the whole layout at the largest scale, not below `leastPxPerMm`; what does not fit starts at the left. */
+export function fitTo(layout: CanvasLayout, size: Size, leastPxPerMm = LEAST_PX_PER_MM): Viewport {
   const whole = Math.min(size.width / layout.width, size.height / layout.height);
   const pxPerMm = Math.min(MOST_PX_PER_MM, Math.max(leastPxPerMm, whole));
   const [width, height] = [size.width / pxPerMm, size.height / pxPerMm];
@@ -44,10 +44,10 @@ export function fitted(layout: CanvasLayout, size: Size, leastPxPerMm = LEAST_PX
   };
 }
 
-/** The view after a shift. The middle of the screen stays over the drawn part of the table, so that it cannot be lost. */
-export function shifted(
+/** The viewport after a step. The middle of the screen stays within the layout, so that the drawing cannot be lost from view. */
+export function panZoomed(
   view: Viewport,
-  { from, to, factor }: Shift,
+  { from, to, factor }: PanZoom,
   layout: CanvasLayout,
   size: Size,
 ): Viewport {
@@ -62,16 +62,16 @@ export function shifted(
   };
 }
 
-/** The view drawn at a scale, the middle of the screen staying where it is. */
-export function scaledTo(view: Viewport, pxPerMm: number, layout: CanvasLayout, size: Size): Viewport {
+/** The viewport at a scale, about the middle of the screen. */
+export function zoomedTo(view: Viewport, pxPerMm: number, layout: CanvasLayout, size: Size): Viewport {
   const middle = { x: size.width / 2, y: size.height / 2 };
-  return shifted(view, { from: middle, to: middle, factor: pxPerMm / view.pxPerMm }, layout, size);
+  return panZoomed(view, { from: middle, to: middle, factor: pxPerMm / view.pxPerMm }, layout, size);
 }
 
-/** The view moved just so far that a place of the table (mm) is on the screen, `marginPx` from its rim. */
-export function showing(
+/** The viewport moved by the least distance that brings a point `at` (canvas mm) onto the screen, `marginPx` from its rim. */
+export function scrolledTo(
   view: Viewport,
-  at: Spot,
+  at: { readonly x: number; readonly y: number },
   layout: CanvasLayout,
   size: Size,
   marginPx: number,
@@ -81,7 +81,7 @@ export function showing(
     x: within(on.x, marginPx, size.width - marginPx),
     y: within(on.y, marginPx, size.height - marginPx),
   };
-  return to.x === on.x && to.y === on.y ? view : shifted(view, { from: on, to, factor: 1 }, layout, size);
+  return to.x === on.x && to.y === on.y ? view : panZoomed(view, { from: on, to, factor: 1 }, layout, size);
 }
 
 const within = (value: number, least: number, most: number): number =>

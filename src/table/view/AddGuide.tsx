@@ -1,7 +1,7 @@
-// Where a new wedge would stand: a line under the pointer, down the panel it would part.
+// The line along which a new wedge would divide a panel, under the pointer.
 
 import { type BlockName, type Draft, stationOf, stationX, xAt } from '../../engine';
-import { type CanvasLayout, onCanvas } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { pathThrough } from './paths';
 
 export interface NewWedge {
@@ -9,7 +9,7 @@ export interface NewWedge {
   readonly station: number;
 }
 
-/** What a place of the table (mm) means for a new wedge; null outside the blocks. */
+/** The block and station of a new wedge at a point, canvas mm; null outside the blocks. */
 export function newWedgeAt(
   at: { x: number; y: number },
   draft: Draft,

@@ -1,21 +1,23 @@
-// The off-shoulder bands, lifted off the panels they will be sewn to. Their wedges are sewn up, so that they are as wide as
-// the top edge is when closed.
+// The off-shoulder bands, drawn above the panels they are sewn to. They have no wedges: a band is as wide as the top edge is with
+// its wedges sewn.
 
 import { memo } from 'react';
 import type { Draft, Piece, Point } from '../../engine';
-import { BAND_LIFT_MM, bandsOf, type CanvasLayout, onCanvas } from '../layout/layout';
+import { BAND_LIFT_MM, bandsOf, type CanvasLayout, onCanvas } from '../layout/layOut';
 import { closedPath } from './paths';
 
 interface BandDrawingProps {
   readonly draft: Draft;
   readonly layout: CanvasLayout;
   readonly nameOf: (piece: Piece) => string;
-  /** Height of small text, table mm. */
+  /** Height of small text, canvas mm. */
   readonly textMm: number;
 }
 
-/** Its name stands so far down the band, where it is wide; on two lines, for it is not as wide as that. */
+/** The fraction of a band's height at which its name is, where it is wide. */
 const NAME_AT = 0.74;
+
+/** A name split after its first word; the band is too narrow for one line. */
 const inTwo = (name: string): string[] => {
   const [first = '', ...rest] = name.split(' ');
   return [`${first} `, rest.join(' ')];

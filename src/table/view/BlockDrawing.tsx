@@ -1,8 +1,8 @@
-// One half block on the table: its panels, the cloth the wedges take out, and the axes.
+// The drawing of one half block: its panels, its wedges with their axes, and its bust point.
 
 import { memo } from 'react';
 import { type Block, type Draft, type DraftedWedge, type Piece, type Point, pointsDown } from '../../engine';
-import { type CanvasLayout, onCanvas } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './paths';
 
@@ -11,9 +11,9 @@ interface BlockDrawingProps {
   readonly draft: Draft;
   readonly layout: CanvasLayout;
   readonly selected: string | null;
-  /** Names for the panels, by piece id. */
+  /** The name of a panel. */
   readonly nameOf: (piece: Piece) => string;
-  /** Height of small text, table mm. */
+  /** Height of small text, canvas mm. */
   readonly textMm: number;
 }
 
@@ -31,8 +31,8 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
       ))}
       {block.wedges.map((wedge) => {
         const cloth = { wedge, block, panels, span, place };
-        const { to } = seenOf(wedge, span);
-        const from = isDart(wedge) ? seenOf(wedge, span).from : headOf(cloth);
+        const { to } = visibleSpan(wedge, span);
+        const from = isDart(wedge) ? visibleSpan(wedge, span).from : axisTop(cloth);
         return (
           <g
             key={wedge.id}
@@ -80,7 +80,7 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
         />
       ))}
       <path
-        className={panels.at(-1)?.goesOn ? 'side-line' : 'side-seam'}
+        className={panels.at(-1)?.isJoined ? 'side-line' : 'side-seam'}
         d={sideLine(block, panels, span, place)}
       />
     </g>
@@ -99,26 +99,26 @@ type Span = NonNullable<Draft['span']>;
 
 const isDart = ({ extent }: DraftedWedge): boolean => extent.upper !== null || extent.lower !== null;
 
-/** Heights between which a wedge is seen, mm. */
-const seenOf = ({ extent }: DraftedWedge, span: Span): { from: number; to: number } => ({
+/** The heights between which a wedge is drawn, mm. */
+const visibleSpan = ({ extent }: DraftedWedge, span: Span): { from: number; to: number } => ({
   from: Math.max(extent.upper ?? span.top, span.top),
   to: Math.min(extent.lower ?? span.hem, span.hem),
 });
 
-/** Panels towards the centre and towards the side of a wedge that runs through; none where they were not made. */
+/** The panels on the inner and the outer side of a wedge that reaches both edges; undefined where one could not be built. */
 function besideWedge({ wedge, block, panels }: ClothProps): (PanelOnBlock | undefined)[] {
   const cuts = block.wedges.filter((each) => !each.onCentre && !isDart(each));
   const number = cuts.indexOf(wedge) + 1;
   return [number, number + 1].map((n) => panels.find((panel) => panel.number === n));
 }
 
-/** Where the axis of a wedge that runs through begins: at the top edge or on the shoulder, mm. */
-function headOf(cloth: ClothProps): number {
+/** The height at which the axis of a wedge that reaches both edges starts, at the top edge or on the shoulder, mm. */
+function axisTop(cloth: ClothProps): number {
   const [before, after] = besideWedge(cloth);
   return Math.max(before?.outer[0]?.y ?? cloth.span.top, after?.inner[0]?.y ?? cloth.span.top);
 }
 
-/** The cloth between the two legs, and the legs: as trued, or as drafted where a panel beside them was not made. */
+/** The area between the two legs, and the legs: as trued, or as drafted where a panel beside them could not be built. */
 function WedgeCloth(cloth: ClothProps) {
   const { wedge, span, place } = cloth;
   const [before, after] = besideWedge(cloth);
@@ -136,9 +136,9 @@ function WedgeCloth(cloth: ClothProps) {
   );
 }
 
-/** The same of a dart, which ends within its panel. */
+/** The same for a dart, which ends within its panel. */
 function DartCloth({ wedge, panels, span, place }: ClothProps) {
-  const { from, to } = seenOf(wedge, span);
+  const { from, to } = visibleSpan(wedge, span);
   const lines = panels.flatMap(({ darts }) => darts).find((dart) => dart.wedge === wedge.id);
   if (!lines && (from >= to || [...wedge.intake.values()].every((taken) => taken === 0))) return null;
   const inner = lines?.inner ?? pointsDown(wedge.innerLeg, from, to);
@@ -159,7 +159,7 @@ function sideLine(
   place: (point: Point) => Point,
 ): string {
   const last = panels.at(-1);
-  const trued = last && (last.goesOn || last.piece.edges[last.piece.outer]?.isSideSeam) ? last.outer : null;
+  const trued = last && (last.isJoined || last.piece.edges[last.piece.outer]?.isSideSeam) ? last.outer : null;
   return trued ? pathThrough(trued.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
 }
 

@@ -1,8 +1,8 @@
-// A panel's name where it lies closed up: in one line, or word by word where that would run over its seams. Lengths in mm of
-// the drawing, which are the units of its letters too.
+// The name of a panel in the drawing of the panels closed up: in one line, or word by word where that would cross its seams.
+// Lengths and font sizes are mm of the drawing.
 
 import type { ClosedAt, Piece, PiecePart, Placement, Point } from '../../engine';
-import { crossingsAt, placePoint } from '../../engine';
+import { crossingsAt, isInside, placePoint } from '../../engine';
 
 export interface PlacedPart {
   readonly piece: Piece;
@@ -10,43 +10,43 @@ export interface PlacedPart {
   readonly placement: Placement;
 }
 
-/** The middle of the panel at the height of its name, and how wide it is there. */
+/** The middle of a panel at the height of its name, and the width that a name has there, mm. */
 interface NamePlace {
   readonly at: Point;
   readonly width: number;
 }
 
-/** Letters of a name in one line, as the look has them. */
+/** Font size of a name in one line, as in the style sheet. mm */
 const LINE_MM = 7.5;
-/** A letter is so wide for its height; of the widest faces a screen may have. */
+/** Width of a letter for its font size: an upper bound for the fonts of a screen. */
 const LETTER = 0.68;
-/** Kept between a name and the seams. */
+/** Space between a name and the seams, mm. */
 const CLEAR_MM = 2;
 
-/** Heights that three words take up, from the first line's. */
+/** Heights that three lines occupy, from the baseline of the first, mm. */
 const LINES_MM = [-12, 0, 12, 24, 34];
 
 /**
- * Where the name of a part goes: near where the seams are held, as panels lap over each other farther off. Null where that
- * place of its panel lies on another part.
+ * The place of the name of a part: near the level at which the seams are closed, since panels overlap farther from it. Null
+ * where that place of the panel lies on another part.
  */
 function namePlace({ piece, part, placement }: PlacedPart, at: ClosedAt): NamePlace | null {
-  // As it lies turned: words stand upright on a panel that leans.
+  // In the coordinates of the drawing: the name is upright on a panel that is turned.
   const laid = (points: readonly Point[]): Point[] => points.map((point) => placePoint(placement, point));
   const outline = laid(part.rows.flatMap(({ points }) => points.slice(0, -1)));
   const ring = [...outline, ...outline.slice(0, 1)];
   const legs = piece.darts.flatMap(({ open, inner, outer }) => (open ? [] : [laid(inner), laid(outer)]));
   const { x, y } = placePoint(placement, { x: piece.grain[0].x, y: nameHeight(piece, at) });
-  if (!isWithin(ring, { x, y })) return null;
+  if (!isInside(outline, { x, y })) return null;
   const spans = LINES_MM.map((below) => y + below)
-    .filter((height) => isWithin(ring, { x, y: height }))
+    .filter((height) => isInside(outline, { x, y: height }))
     .map((height) => [ring, ...legs].flatMap((points) => crossingsAt(points, height)));
   const left = Math.max(...spans.flat().filter((each) => each <= x));
   const right = Math.min(...spans.flat().filter((each) => each > x));
   return { at: { x: (left + right) / 2, y }, width: right - left - 2 * CLEAR_MM };
 }
 
-/** The foot of a name's first line. */
+/** The baseline of the first line of a name, mm. */
 function nameHeight({ grain: [top, foot], marks }: Piece, at: ClosedAt): number {
   const inset = (foot.y - top.y) * 0.1;
   const waist = marks.find(({ level }) => level === 'waist')?.at.y;
@@ -54,10 +54,7 @@ function nameHeight({ grain: [top, foot], marks }: Piece, at: ClosedAt): number 
   return at === 'hem' ? foot.y - inset - 24 : top.y + inset;
 }
 
-const isWithin = (ring: readonly Point[], { x, y }: Point): boolean =>
-  crossingsAt(ring, y).filter((each) => each > x).length % 2 === 1;
-
-/** Whether all names fit in one line, and how large letters may be, mm, for their longest words to fit. */
+/** Whether all names fit in one line, and the largest font size, mm, at which their longest words fit. */
 export function fitNames(
   placed: readonly PlacedPart[],
   at: ClosedAt,

@@ -1,11 +1,11 @@
-// A panel closed up, or the part of one on one side of a closed dart: its edges, marks and darts where it lies.
+// A panel in the drawing of the panels closed up, or the part of one on one side of a closed dart: its edges, marks and darts.
 
 import type { ClosedAt, DartLines, Draft, LevelName, Piece, Point } from '../../engine';
-import { crossingsAt, placePoint, SIDES } from '../../engine';
+import { isInside, placePoint, SIDES } from '../../engine';
 import { ClosedName, type PlacedPart } from './ClosedName';
 import { closedPath, pathThrough } from './paths';
 
-/** What to point out: a seam, a dart closed at both ends, a crossing of top edge or hem over a seam, or a level. */
+/** What is highlighted: a seam, a dart closed at both ends, a place where the top edge or the hem crosses a seam, or a level. */
 export type PointedOut =
   | { readonly kind: 'seam'; readonly pieces: readonly string[]; readonly edges: readonly number[] }
   | { readonly kind: 'dart'; readonly piece: string; readonly wedge: string }
@@ -16,7 +16,7 @@ interface ClosedPartProps {
   readonly placed: PlacedPart;
   readonly pointedOut: PointedOut | null;
   readonly draft: Draft;
-  /** Where the seams are held. */
+  /** The level at which the seams are closed. */
   readonly at: ClosedAt;
   readonly name: string;
 }
@@ -30,14 +30,14 @@ export function ClosedPart({ placed, pointedOut, draft, at, name }: ClosedPartPr
     return edge && index !== null ? [{ edge, index, d: pathThrough(points.map(place)) }] : [];
   });
   const marks = piece.marks.filter(({ edge, at }) =>
-    edge === null ? holds(outline, at) : edges.some(({ index }) => index === edge),
+    edge === null ? isInside(outline, at) : edges.some(({ index }) => index === edge),
   );
   const isLevel = (level: LevelName): boolean => pointedOut?.kind === 'level' && pointedOut.level === level;
   return (
     <g className="closed-panel" data-piece={piece.id}>
       <path className="panel" d={closedPath(outline.map(place))} />
       {piece.darts
-        .filter(({ open, inner }) => !open && inner[1] && holds(outline, inner[1]))
+        .filter(({ open, inner }) => !open && inner[1] && isInside(outline, inner[1]))
         .map((dart) => (
           <ClosedDart key={dart.wedge} piece={piece} dart={dart} place={place} pointedOut={pointedOut} />
         ))}
@@ -88,7 +88,7 @@ interface ClosedDartProps {
   readonly pointedOut: PointedOut | null;
 }
 
-/** A dart within its panel, and over it the reach by which it is pressed. */
+/** A dart within its panel, and over it the area in which it can be pressed. */
 function ClosedDart({ piece, dart: { wedge, inner, outer }, place, pointedOut }: ClosedDartProps) {
   const shape = closedPath([...inner, ...[...outer].reverse()].map(place));
   const isShown = pointedOut?.kind === 'dart' && pointedOut.piece === piece.id && pointedOut.wedge === wedge;
@@ -114,7 +114,7 @@ function isPointedOut(piece: Piece, edge: number, pointedOut: PointedOut | null)
   return pointedOut.pieces.some((id, i) => id === piece.id && pointedOut.edges[i] === edge);
 }
 
-/** The level line on one part, from what bounds it towards the centre to what bounds it towards the side. */
+/** The level line on one part, from its inner to its outer line. */
 function LevelAcross({
   placed: { piece, part, placement },
   draft,
@@ -138,7 +138,3 @@ function LevelAcross({
     <line className="level-across pointed-out" x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
   ) : null;
 }
-
-/** Whether a point lies within an outline. */
-const holds = (outline: readonly Point[], { x, y }: Point): boolean =>
-  crossingsAt([...outline, ...outline.slice(0, 1)], y).filter((at) => at > x).length % 2 === 1;

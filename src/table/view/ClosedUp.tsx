@@ -1,7 +1,7 @@
-// The panels closed up as worn: from centre front round the side to centre back, with one place pointed out.
+// The panels closed up as worn, from centre front round the side to centre back, with one place highlighted.
 
 import { type CSSProperties, type PointerEvent, useMemo } from 'react';
-import { TABLE } from '../../document';
+import { TRUE } from '../../document';
 import {
   type ClosedAt,
   closeUp,
@@ -26,7 +26,7 @@ interface ClosedUpProps {
   readonly at: ClosedAt;
   readonly pointedOut: PointedOut | null;
   readonly nameOf: (piece: Piece) => string;
-  /** A seam or a closed dart was pressed on the drawing. The rows of the proof do the same by key. */
+  /** Is called when a seam or a closed dart is pressed. The rows of the proof do the same for the keyboard. */
   readonly onPick: (picked: Picked) => void;
 }
 
@@ -58,7 +58,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
       className={inALine ? 'closed-up' : 'closed-up worded'}
       style={{ '--most': `${mostMm}px` } as CSSProperties}
       role="img"
-      aria-label={halves ? TABLE.closedWhole : TABLE.closedHalf}
+      aria-label={halves ? TRUE.closedUp.whole : TRUE.closedUp.half}
       onPointerUp={pick}
       viewBox={`${box.left - ROOM_MM} ${box.top - ROOM_MM} ${width} ${height}`}
     >
@@ -77,7 +77,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
   );
 }
 
-/** What is drawn, each panel once or, where an open dart is closed, part by part. */
+/** The panels to draw, each whole or, where an open dart is closed, part by part. */
 function placedParts(pieces: readonly Piece[], placements: readonly Placement[], at: ClosedAt): PlacedPart[] {
   return placements.flatMap((placement) => {
     const piece = pieces.find((each) => each.id === placement.piece);
@@ -93,7 +93,7 @@ function Crossing({
   placed: readonly PlacedPart[];
   pointedOut: Extract<PointedOut, { kind: 'crossing' }>;
 }) {
-  // By where it is: on a half's mirror image the points are others.
+  // Points are compared by their coordinates: those of a mirrored half are other objects.
   const isThere = ({ x, y }: Point): boolean => x === pointedOut.at.x && y === pointedOut.at.y;
   const found = placed.find(
     ({ piece, part }) =>

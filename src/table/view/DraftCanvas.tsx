@@ -1,21 +1,21 @@
-// The cutting table: dotted pattern paper, both half blocks, the level lines through them, and every handle.
+// The canvas: dotted pattern paper, both half blocks, the level lines through them, and all handles.
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { TABLE } from '../../document';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
-import { type RestingPlace, snapPointsOf } from '../gestures/snap';
+import { type SnapPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
-import { type HandleActions, type Steps, useHandleDrag } from '../gestures/useHandleDrag';
+import { type HandleActions, type StepSizes, useHandleDrag } from '../gestures/useHandleDrag';
 import type { Redraft } from '../handles/bendHandles';
-import { nearestHandle } from '../handles/grips';
 import type { Handle } from '../handles/handle';
-import { handlesOf } from '../handles/handles';
-import type { CanvasLayout } from '../layout/layout';
-import { type PanelBeside, panelsBeside } from '../layout/panelsBeside';
+import { handlesOf } from '../handles/handlesOf';
+import { nearestHandle } from '../handles/nearestHandle';
+import { type PanelBeside, panelsBeside } from '../handles/panelsBeside';
+import type { CanvasLayout } from '../layout/layOut';
 import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
 import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
-import { GhostLines } from './GhostLines';
+import { EarlierOutlines } from './EarlierOutlines';
 import { HandleMark } from './HandleMark';
 import { JoinedSide } from './JoinedSide';
 import { ValueTooltip } from './ValueTooltip';
@@ -25,36 +25,36 @@ export interface DraftCanvasProps {
   readonly draft: Draft;
   readonly style: Style;
   readonly layout: CanvasLayout;
-  /** What part of the table is on the screen, and how to change that. */
+  /** The part of the canvas on the screen, and how to change it. */
   readonly shown: CanvasView;
-  /** A finger needs larger grips than a mouse. */
+  /** True for a touch screen, which needs larger hit areas than a mouse. */
   readonly coarse: boolean;
   readonly selected: string | null;
   readonly onSelect: (wedge: string) => void;
   readonly actions: HandleActions;
-  readonly steps: Steps;
+  readonly steps: StepSizes;
   /** Spacing of the paper's dots, mm. */
   readonly dotsMm: number;
-  /** An earlier draft, drawn under this one. */
-  readonly ghost: Draft | null;
-  /** Takes a new wedge where the next click falls; null when none is being added. */
+  /** An earlier draft to compare with, whose outlines are drawn over this one. */
+  readonly earlier: Draft | null;
+  /** Adds a wedge where the next click is; null when none is being added. */
   readonly onAdd: ((wedge: NewWedge) => void) | null;
-  /** Drafts a style for the same body, while the axis of the wedge in hand is to be bent; null while it is not. */
+  /** Drafts another style for the same body, while the axis of the selected wedge can be bent; null while it cannot. */
   readonly bending: Redraft | null;
-  readonly words: {
+  readonly messages: {
     readonly level: (name: LevelName) => string;
     readonly piece: (piece: Piece) => string;
     readonly handle: (handle: Handle) => string;
     readonly length: (mm: number) => string;
-    /** The number of a handle as it is read. */
+    /** The value of a handle with its unit. */
     readonly value: (handle: Handle) => string;
-    /** Along the side line where there is no side seam. */
+    /** The text along the side line where there is no side seam. */
     readonly joinedSide: string;
-    readonly place: (place: RestingPlace) => string;
+    readonly place: (place: SnapPlace) => string;
   };
 }
 
-/** Handles that are there for the wedge in hand only. */
+/** Kinds of handles that only the selected wedge has. */
 const OF_SELECTED: readonly Handle['kind'][] = ['leg', 'point', 'bend'];
 
 export function DraftCanvas(props: DraftCanvasProps) {
@@ -69,14 +69,14 @@ export function DraftCanvas(props: DraftCanvasProps) {
     actions,
     steps,
     dotsMm,
-    words,
+    messages,
     onAdd,
     bending,
   } = props;
   const { view, size } = shown;
   const { pxPerMm, left, top } = view;
   const handles = useMemo(() => handlesOf(draft, style, layout, bending), [draft, style, layout, bending]);
-  const { eventsFor, pulling } = useHandleDrag(actions, steps, pxPerMm, (handle) =>
+  const { eventsFor, dragging } = useHandleDrag(actions, steps, pxPerMm, (handle) =>
     snapPointsOf(handle, draft),
   );
   const canvas = useRef<SVGSVGElement>(null);
@@ -95,8 +95,8 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const id = hit?.getAttribute('data-wedge');
     if (id) onSelect(id);
   };
-  const pointers = usePointers(canvas, shown.shift, click, pulling !== null);
-  useStillUnderFinger(canvas);
+  const pointers = usePointers(canvas, shown.panZoom, click, dragging !== null);
+  usePreventTouchScroll(canvas);
   const px = 1 / pxPerMm;
   const [width, height] = [size.width * px, size.height * px];
   const selectedHandles = handles.filter(
@@ -107,13 +107,13 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
     if (handle && own) eventsFor(handle).onPointerDown(event, own);
   };
-  const pulled = selectedHandles.find((handle) => handle.id === pulling?.id);
-  // Where all of it is in view from top to bottom, a finger may still scroll the page by it.
+  const dragged = selectedHandles.find((handle) => handle.id === dragging?.id);
+  // Where the canvas is in view from top to bottom, a finger may still scroll the page on it.
   const scrolls = layout.height <= height + 1;
   return (
     <svg
       ref={canvas}
-      className={`cutting-table${onAdd ? ' adding' : ''}`}
+      className={`draft-canvas${onAdd ? ' adding' : ''}`}
       role="group"
       aria-label={TABLE.blocks}
       width={size.width}
@@ -151,25 +151,25 @@ export function DraftCanvas(props: DraftCanvasProps) {
                 draft={draft}
                 layout={layout}
                 selected={selected}
-                nameOf={words.piece}
+                nameOf={messages.piece}
                 textMm={12 * px}
               />
             ) : null,
           )
         : null}
-      <BandDrawing draft={draft} layout={layout} nameOf={words.piece} textMm={12 * px} />
-      {props.ghost ? <GhostLines draft={props.ghost} layout={layout} /> : null}
-      <JoinedSide draft={draft} layout={layout} words={words.joinedSide} textMm={12 * px} />
+      <BandDrawing draft={draft} layout={layout} nameOf={messages.piece} textMm={12 * px} />
+      {props.earlier ? <EarlierOutlines draft={props.earlier} layout={layout} /> : null}
+      <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={12 * px} />
       <WedgeSigns draft={draft} layout={layout} px={px} />
       {selectedHandles.map((handle) => (
         <HandleMark
           key={handle.id}
           handle={handle}
-          label={words.handle(handle)}
-          shown={words.value(handle)}
-          pulling={handle.id === pulling?.id}
+          label={messages.handle(handle)}
+          shown={messages.value(handle)}
+          dragging={handle.id === dragging?.id}
           pxPerMm={pxPerMm}
-          gripPx={coarse ? 22 : 13}
+          hitAreaPx={coarse ? 22 : 13}
           events={{ ...eventsFor(handle), onPointerDown: press }}
           onFocus={(byKey) => {
             if (handle.wedge) onSelect(handle.wedge);
@@ -178,13 +178,16 @@ export function DraftCanvas(props: DraftCanvasProps) {
         />
       ))}
       {onAdd && adding ? <AddGuide wedge={adding} draft={draft} layout={layout} /> : null}
-      {pulled && pulling ? (
+      {dragged && dragging ? (
         <ValueTooltip
-          handle={pulled}
-          text={tooltipText(words.value(pulled), words.place(pulling.place))}
-          beside={panelsBeside(pulled, draft)}
+          handle={dragged}
+          text={tooltipText(messages.value(dragged), messages.place(dragging.place))}
+          beside={panelsBeside(dragged, draft)}
           nameOf={({ piece, width: wide, part }: PanelBeside) =>
-            TABLE[part ? 'partWidth' : 'panelWidth']({ piece: words.piece(piece), width: words.length(wide) })
+            TABLE[part ? 'partWidth' : 'panelWidth']({
+              piece: messages.piece(piece),
+              width: messages.length(wide),
+            })
           }
           draft={draft}
           layout={layout}
@@ -202,15 +205,15 @@ export function DraftCanvas(props: DraftCanvasProps) {
 const tooltipText = (value: string, place: string): string =>
   place === '' ? value : TABLE.valueAt({ value, place });
 
-/** Keeps the page from scrolling while a finger pulls a handle. */
-function useStillUnderFinger(canvas: RefObject<SVGSVGElement | null>): void {
+/** Keeps the page from scrolling while a finger drags a handle. */
+function usePreventTouchScroll(canvas: RefObject<SVGSVGElement | null>): void {
   useEffect(() => {
     const svg = canvas.current;
     const hold = (event: TouchEvent): void => {
       const onHandle = event.target instanceof Element && event.target.closest('[data-handle]');
       if (onHandle || event.touches.length > 1) event.preventDefault();
     };
-    // React listens passively, and touch-action does not reach the inside of an SVG in every browser.
+    // React's touch listeners are passive, and not every browser applies touch-action inside an SVG.
     svg?.addEventListener('touchstart', hold, { passive: false });
     return () => svg?.removeEventListener('touchstart', hold);
   }, [canvas]);

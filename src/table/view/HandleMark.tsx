@@ -1,23 +1,23 @@
-// One handle on the table: a slider to keyboard and screen reader, a grip to finger and mouse.
+// One handle of the drawing: a slider to the keyboard and the screen reader, and a hit area round a mark to the pointer.
 
 import type { ComponentProps } from 'react';
-import { leanOf } from '../handles/grips';
 import type { Handle } from '../handles/handle';
+import { hitAreaOffset } from '../handles/nearestHandle';
 
 interface HandleMarkProps {
   readonly handle: Handle;
   readonly label: string;
-  /** The value in the maker's unit, for the screen reader and the bubble. */
+  /** The value in the user's unit, for the screen reader. */
   readonly shown: string;
-  readonly pulling: boolean;
+  readonly dragging: boolean;
   readonly pxPerMm: number;
-  /** Reach of a grip, px. */
-  readonly gripPx: number;
+  /** Radius of the hit area, px. */
+  readonly hitAreaPx: number;
   readonly events: Pick<
     ComponentProps<'g'>,
     'onPointerDown' | 'onPointerMove' | 'onPointerUp' | 'onPointerCancel' | 'onKeyDown' | 'onKeyUp' | 'onBlur'
   >;
-  /** `byKey`: the focus is seen, so it was not a press that brought it. */
+  /** `byKey`: the focus is visible, so it came from the keyboard. */
   readonly onFocus: (byKey: boolean) => void;
 }
 
@@ -25,17 +25,17 @@ export function HandleMark({
   handle,
   label,
   shown,
-  pulling,
+  dragging,
   pxPerMm,
-  gripPx,
+  hitAreaPx,
   events,
   onFocus,
 }: HandleMarkProps) {
   const px = 1 / pxPerMm;
-  const lean = leanOf(handle) * px;
+  const offset = hitAreaOffset(handle) * px;
   return (
     <g
-      className={`handle handle-${handle.kind}${pulling ? ' pulling' : ''}`}
+      className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}`}
       data-handle={handle.id}
       role="slider"
       tabIndex={0}
@@ -49,7 +49,7 @@ export function HandleMark({
       onFocus={(event) => onFocus(event.currentTarget.matches(':focus-visible'))}
       {...events}
     >
-      <circle className="grip" cx={lean} r={gripPx * px} />
+      <circle className="hit-area" cx={offset} r={hitAreaPx * px} />
       {handle.tip ? (
         <path className="short-of" d={`M0 0L${handle.tip.x - handle.at.x} ${handle.tip.y - handle.at.y}`} />
       ) : null}
@@ -59,7 +59,7 @@ export function HandleMark({
       {handle.kind === 'axis' || handle.kind === 'bend' ? (
         <path className="mark" d={diamond(7 * px)} />
       ) : null}
-      {handle.kind === 'leg' ? <path className="mark" d={tick(lean, 6 * px)} /> : null}
+      {handle.kind === 'leg' ? <path className="mark" d={triangle(offset, 6 * px)} /> : null}
       {handle.kind === 'node' ? <circle className="mark" r={4.5 * px} /> : null}
       {handle.kind === 'edge' ? (
         <rect className="mark" x={-9 * px} y={-4 * px} width={18 * px} height={8 * px} rx={4 * px} />
@@ -68,13 +68,13 @@ export function HandleMark({
   );
 }
 
-/** Its tip on the point, its body within the dart. */
+/** An arrowhead with its tip on the point of the dart and its body within the dart. */
 const arrowhead = (r: number): string => `M0 ${0.2 * r}L${0.75 * r} ${-1.3 * r}L${-0.75 * r} ${-1.3 * r}Z`;
 
 const diamond = (r: number): string => `M0 ${-r}L${r} 0L0 ${r}L${-r} 0Z`;
 
-/** A small wedge pointing away from the leg. */
-const tick = (lean: number, r: number): string => {
-  const way = Math.sign(lean) || 1;
-  return `M${way * 0.35 * r} ${-r}L${way * 2 * r} 0L${way * 0.35 * r} ${r}Z`;
+/** A small triangle pointing away from the leg. */
+const triangle = (offset: number, r: number): string => {
+  const sign = Math.sign(offset) || 1;
+  return `M${sign * 0.35 * r} ${-r}L${sign * 2 * r} 0L${sign * 0.35 * r} ${r}Z`;
 };

@@ -1,12 +1,12 @@
-// What a pull says beside the grip: the number, what it rests on, and how wide the panels on both sides are.
+// The tooltip during a drag: the value, what it has snapped to, and the widths of the panels on both sides.
 
 import { type RefObject, useState } from 'react';
 import { type Draft, xAt } from '../../engine';
 import type { Handle } from '../handles/handle';
-import { type CanvasLayout, onCanvas } from '../layout/layout';
-import type { PanelBeside } from '../layout/panelsBeside';
+import type { PanelBeside } from '../handles/panelsBeside';
+import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import type { Size, Viewport } from '../layout/viewport';
-import { type Box, placeTooltip } from './tooltipPlace';
+import { type Box, placeTooltip } from './placeTooltip';
 
 interface ValueTooltipProps {
   readonly handle: Handle;
@@ -18,18 +18,18 @@ interface ValueTooltipProps {
   readonly view: Viewport;
   readonly size: Size;
   readonly canvas: RefObject<SVGSVGElement | null>;
-  /** Pulled by a finger, which hides more than a mouse. */
+  /** True for a drag by a finger, which hides more than a mouse pointer. */
   readonly finger: boolean;
 }
 
-/** Generous for any face the text may be set in, px for a letter of 13 px; the parts of a fraction are small. */
+/** Width of a letter and of a part of a fraction, px, at a font size of 13 px: upper bounds for any font. */
 const LETTER_PX = 7.6;
 const SMALL_PX = 4.6;
 const LINE_PX = 19;
 
 export function ValueTooltip(props: ValueTooltipProps) {
   const { handle, text, beside, nameOf, draft, layout, view, size, canvas, finger } = props;
-  // It is there for one pull, in which the page stands still and the bubble keeps to its side.
+  // The tooltip exists for one drag, in which the page does not scroll and the tooltip keeps to its side.
   const [room] = useState(() => inView(canvas.current, size));
   const toPx = ({ x, y }: { x: number; y: number }) => ({
     x: (x - view.left) * view.pxPerMm,
@@ -51,7 +51,10 @@ export function ValueTooltip(props: ValueTooltipProps) {
   });
   const px = 1 / view.pxPerMm;
   return (
-    <g className="bubble" transform={`translate(${view.left + x * px} ${view.top + y * px}) scale(${px})`}>
+    <g
+      className="value-tooltip"
+      transform={`translate(${view.left + x * px} ${view.top + y * px}) scale(${px})`}
+    >
       <rect width={tooltip.width} height={tooltip.height} rx={5} />
       {lines.map((line, i) => (
         <text
@@ -68,7 +71,7 @@ export function ValueTooltip(props: ValueTooltipProps) {
   );
 }
 
-/** The number, and the panels on one line below it, or where there is no room for that, under each other. */
+/** The value, and the panels on one line below it, or on two where one is too wide. */
 function linesOf(
   text: string,
   [left, right]: ValueTooltipProps['beside'],
@@ -92,13 +95,13 @@ const widthOf = (lines: readonly string[]): number =>
     }),
   );
 
-/** The level lines, and the edge itself where that is pulled. Table mm. */
+/** The level lines, and the edge itself where that is dragged. Canvas mm. */
 function watchedLines({ kind, level, at }: Handle, { levels }: Draft) {
   const lines = levels.map(({ name, y }) => ({ x: 0, y, watched: name === level }));
   return kind === 'edge' || kind === 'node' ? [...lines, { x: 0, y: at.y, watched: true }] : lines;
 }
 
-/** From leg to leg of the wedge in hand at the height of its handle, table mm; nothing for a handle of the edges. */
+/** The x of both legs of the dragged wedge at the height of its handle, canvas mm; none for a handle of the edges. */
 function wedgeAcross({ block, wedge, at }: Handle, draft: Draft, layout: CanvasLayout): number[] {
   const drafted = block ? draft.blocks?.[block].wedges.find(({ id }) => id === wedge) : undefined;
   if (!block || !drafted) return [];
@@ -107,10 +110,10 @@ function wedgeAcross({ block, wedge, at }: Handle, draft: Draft, layout: CanvasL
   );
 }
 
-/** How much of the table a look from the top meets at least, px. */
-const LOOK_PX = 8;
+/** Step of the search for the top of what is visible, px. */
+const SEARCH_STEP_PX = 8;
 
-/** What of the table is not beyond the window or under what lies over it. */
+/** The part of the canvas that is within the window and not covered at its top, px. */
 function inView(canvas: SVGSVGElement | null, { width, height }: Size): Box {
   const whole = { left: 0, top: 0, right: width, bottom: height };
   if (!canvas) return whole;
@@ -118,7 +121,7 @@ function inView(canvas: SVGSVGElement | null, { width, height }: Size): Box {
   const bottom = Math.min(height, window.innerHeight - box.top);
   let top = Math.max(0, -box.top);
   while (top < bottom && !canvas.contains(document.elementFromPoint(box.left + width / 2, box.top + top + 1)))
-    top += LOOK_PX;
+    top += SEARCH_STEP_PX;
   return {
     left: Math.max(0, -box.left),
     top: top < bottom ? top : 0,

@@ -1,24 +1,24 @@
-// Under each wedge, how it is sized: a lock for one set by hand, a balance for one that follows the girths.
+// A sign under each wedge for the way it is sized: a lock for a manual intake, scales for a balanced one.
 
 import { memo } from 'react';
 import { type BlockName, type Draft, type Wedge, xAt } from '../../engine';
-import { type CanvasLayout, onCanvas } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layOut';
 
 interface WedgeSignsProps {
   readonly draft: Draft;
   readonly layout: CanvasLayout;
-  /** One px in table mm. */
+  /** One px in canvas mm. */
   readonly px: number;
 }
 
-/** Below the hem, px. */
+/** Distance below the hem, px. */
 const DROP_PX = 15;
 
 const LOCK = 'M-4 -1V-3.500A4 4 0 0 1 4 -3.500V-1M-5.500 -1H5.500V6H-5.500Z';
 const BALANCE =
   'M-6.500 -3.500H6.500M0 -6V6M-3.500 6H3.500M-6.500 -3.500L-8.500 1.500H-4.500ZM6.500 -3.500L4.500 1.500H8.500Z';
 
-/** The sign of each way to size a wedge, as a path about its middle, some 17 wide and 12 high. */
+/** The sign of each way to size a wedge, as SVG path data about its centre, about 17 wide and 12 high. */
 export const SIZING_SIGNS: Readonly<Record<Wedge['sizing'], string>> = { manual: LOCK, balanced: BALANCE };
 
 export const WedgeSigns = memo(function WedgeSigns({ draft, layout, px }: WedgeSignsProps) {

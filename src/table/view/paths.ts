@@ -1,10 +1,10 @@
-// SVG path data from points and lines of the draft, rounded to a hundredth of a mm.
+// SVG path data from points and lines of a draft, rounded to 0.01 mm.
 
 import { type Point, pointsDown, type SmoothLine } from '../../engine';
 
 const rounded = (value: number): string => String(Math.round(value * 100) / 100);
 
-/** An open path through points. */
+/** An open path through points; empty for none. */
 export function pathThrough(points: readonly Point[]): string {
   let path = '';
   for (const { x, y } of points) path += `${path === '' ? 'M' : 'L'}${rounded(x)} ${rounded(y)}`;

@@ -15,6 +15,9 @@ import {
 import { readPattern } from '../../paper/readPattern';
 import { onTable } from '../withStore';
 
+// jsdom serves no files: the fonts are read from disk.
+vi.mock('../../../src/app/cut/fontFiles', () => import('../../../src/cli/fontFiles'));
+
 const fresh = useCutChoices.getState();
 /** What the page hands to the browser to be saved. */
 let saved: { name: string; blob: Blob }[] = [];

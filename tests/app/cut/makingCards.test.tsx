@@ -9,6 +9,9 @@ import { type Book, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
 import { onTable } from '../withStore';
 
+// jsdom serves no files: the fonts are read from disk.
+vi.mock('../../../src/app/cut/fontFiles', () => import('../../../src/cli/fontFiles'));
+
 function Cards() {
   const input = usePlanInput();
   return (

@@ -3,7 +3,7 @@ import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import StyleBook from '../../../src/app/draft/styles/StyleBook';
 import { StyleChoice } from '../../../src/app/draft/styles/StyleChoice';
-import { SeenContext } from '../../../src/app/store/storeContext';
+import { SideContext } from '../../../src/app/store/sideContext';
 import {
   addClient,
   type Book,
@@ -17,7 +17,6 @@ import {
   removeStyle,
   setRightWedges,
   setSizing,
-  swapSides,
   writeStyle,
 } from '../../../src/document';
 import { DEFAULT_STYLE } from '../../../src/engine';
@@ -69,7 +68,7 @@ describe('the style on the table', () => {
     const { user, client, store } = onTable(<StyleChoice />);
     await user.selectOptions(select(), 'Waist cincher');
     expect(select()).toHaveDisplayValue('Waist cincher');
-    act(() => store.getState().change('hem', (book) => hem(book, 100)));
+    act(() => store.getState().change({ code: 'hemMoved' }, (book) => hem(book, 100)));
     expect(select()).toHaveDisplayValue('Changed from Waist cincher');
     act(() => store.getState().undo());
     expect(select()).toHaveDisplayValue('Waist cincher');
@@ -83,7 +82,7 @@ describe('the style on the table', () => {
     const { store } = onTable(<StyleChoice />);
     act(() => store.getState().show((book) => hem(book, 100)));
     expect(select()).toHaveDisplayValue('Over-bust corset');
-    act(() => store.getState().keep('hem'));
+    act(() => store.getState().keep({ code: 'hemMoved' }));
     expect(select()).toHaveDisplayValue('Changed from Over-bust corset');
   });
 
@@ -102,16 +101,18 @@ describe('the style on the table', () => {
     const own = { ...V_FRONT, hemBelow: 90 };
     const { user, store } = onTable(<StyleChoice />, keepStyle(DEMO_BOOK, 's', 'Harbour', own, '2026-11-20'));
     await user.selectOptions(select(), 'Harbour');
-    act(() => store.getState().change('took out Harbour', (book) => removeStyle(book, 's')));
+    act(() =>
+      store.getState().change({ code: 'styleRemoved', title: 'Harbour' }, (book) => removeStyle(book, 's')),
+    );
     expect(select()).toHaveDisplayValue('Choose…');
   });
 
   it('is kept as it is with the right half on the table', async () => {
     const two = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
     const { user, store } = onTable(
-      <SeenContext value={swapSides(two, 'right')}>
+      <SideContext value="right">
         <StyleChoice />
-      </SeenContext>,
+      </SideContext>,
       two,
     );
     await user.click(screen.getByRole('button', { name: 'Style book' }));

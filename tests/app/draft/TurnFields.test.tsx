@@ -50,7 +50,7 @@ describe('turning intake about the bust point', () => {
       store.getState().show((book) => changeStyle(book, (style) => setStation(style, 'front-side', -0.4))),
     );
     expect(offered()).toEqual(before);
-    act(() => store.getState().keep('a pull'));
+    act(() => store.getState().keep({ code: 'hemMoved' }));
     expect(offered()).toEqual(['Centre-front wedge', 'Inner front wedge']);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { begunFrom, layingOf, READY_MADE, recogniser } from '../../../src/app/draft/styles/knownStyle';
+import { begunFrom, READY_MADE, recogniser } from '../../../src/app/draft/styles/knownStyle';
 import { sameStyle } from '../../../src/app/draft/styles/sameStyle';
 import {
   addClient,
@@ -82,13 +82,13 @@ describe('the style a draft began from', () => {
     record(
       history,
       changeStyle(history.present, () => style),
-      layingOf(name),
+      { code: 'styleLaid', title: name },
     );
   const hem = (history: History<Book>, mm: number): History<Book> =>
     record(
       history,
       changeStyle(history.present, (style) => ({ ...style, hemBelow: mm })),
-      'hem',
+      { code: 'hemMoved' },
     );
   const cincher = hem(lay(startHistory(DEMO_BOOK), named('cincher'), 'Waist cincher'), 90);
 
@@ -100,7 +100,7 @@ describe('the style a draft began from', () => {
   it('is not known behind one that is not known, nor behind a backup', () => {
     expect(begun(lay(cincher, { ...DEFAULT_STYLE, hemBelow: 12 }, 'Harbour'))).toBeUndefined();
     const other = changeStyle(cincher.present, (style) => ({ ...style, topAbove: 12 }));
-    expect(begun(record(cincher, other, 'restored a backup'))).toBeUndefined();
+    expect(begun(record(cincher, other, { code: 'backupRestored' }))).toBeUndefined();
   });
 
   it('is not known where the history does not go so far back', () => {
@@ -108,10 +108,10 @@ describe('the style a draft began from', () => {
   });
 
   it('is each draft’s own', () => {
-    const bea = hem(record(cincher, addClient(cincher.present, 'bea', 'Bea'), 'new client'), 80);
+    const bea = hem(record(cincher, addClient(cincher.present, 'bea', 'Bea'), { code: 'clientAdded' }), 80);
     expect(begun(bea)).toBe('Over-bust corset');
     const laid = lay(bea, { ...DEFAULT_STYLE, hemBelow: 12 }, 'Harbour');
     const back = openClientOf(laid.present, 'demo', '2026-11-25T10:00:00.000Z');
-    expect(begun(record(laid, back, 'opened Wren'))).toBe('Waist cincher');
+    expect(begun(record(laid, back, { code: 'clientOpened', name: 'Wren' }))).toBe('Waist cincher');
   });
 });

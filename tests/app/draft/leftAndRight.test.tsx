@@ -72,6 +72,38 @@ describe('left and right on the Draft step', () => {
     expect(style()?.rightWedges).toHaveLength(5);
   });
 
+  it('add wedges and turn intake on the half that lies on the table', async () => {
+    const { user, client, store } = onTable(<Bench />);
+    const style = () => client().drafts[0]?.style;
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    const left = style()?.wedges;
+    await user.click(half('Right') as HTMLElement);
+    await user.click(screen.getByRole('button', { name: 'Add a back wedge' }));
+    expect(style()?.rightWedges?.at(-1)).toMatchObject({ id: 'back-added-1', block: 'back' });
+    expect(screen.getByRole('button', { name: /^Take off the / })).toBeVisible();
+    await user.click(screen.getByRole('button', { name: 'Bust' }));
+    await user.click(screen.getByRole('button', { name: 'Turn' }));
+    const front = style()?.rightWedges?.filter(({ block }) => block === 'front');
+    expect(front?.every(({ sizing }) => sizing === 'manual')).toBe(true);
+    expect(style()?.wedges).toBe(left);
+    store.getState().undo();
+    store.getState().undo();
+    expect(style()?.rightWedges).toHaveLength(5);
+  });
+
+  it('show the left’s wedges on both halves when the right’s own are taken off', async () => {
+    const { user, client } = onTable(<Bench />);
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    const left = client().drafts[0]?.style.wedges;
+    await user.click(half('Right') as HTMLElement);
+    await user.click(screen.getByRole('button', { name: 'Bust' }));
+    await user.click(screen.getByRole('button', { name: /^Take off the / }));
+    await user.click(screen.getByRole('checkbox', { name: OWN }));
+    expect(client().drafts[0]?.style.wedges).toBe(left);
+    expect(client().drafts[0]?.style.rightWedges).toBeUndefined();
+    expect(screen.getByRole('button', { name: 'Bust' })).toBeVisible();
+  });
+
   it('keep a style as it is, whichever half lies on the table', async () => {
     const kept = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
     const { user, store } = onTable(

@@ -21,7 +21,7 @@ function widths(style: Style, block: BlockName): number[] {
 }
 
 const adding = (style: Style, block: BlockName): Style =>
-  addWedge(style, block, widestGap(style, block, draftOf(style)));
+  addWedge(style, 'left', block, widestGap(style, 'left', block, draftOf(style)));
 
 describe('where a new wedge goes', () => {
   it.each(['front', 'back'] as const)(
@@ -46,7 +46,12 @@ describe('where a new wedge goes', () => {
   it('keeps clear of a dart, which parts no panel', () => {
     const [bust] = DEFAULT_STYLE.wedges.filter(({ block, station }) => block === 'front' && station === 0);
     const wedges = [{ ...bust, upper: { from: 'bust', below: 40 } } as Wedge];
-    const station = widestGap({ ...DEFAULT_STYLE, wedges }, 'front', draftOf({ ...DEFAULT_STYLE, wedges }));
+    const station = widestGap(
+      { ...DEFAULT_STYLE, wedges },
+      'left',
+      'front',
+      draftOf({ ...DEFAULT_STYLE, wedges }),
+    );
     expect(Math.abs(station)).toBeGreaterThan(0.3);
   });
 
@@ -54,6 +59,10 @@ describe('where a new wedge goes', () => {
     const style = { ...DEFAULT_STYLE, wedges: DEFAULT_STYLE.wedges.filter(({ station }) => station >= 0) };
     const none = draft({ ...body, bust: null }, style);
     expect(none.blocks).toBeNull();
-    expect(widestGap(style, 'front', none)).toBe(-0.5);
+    expect(widestGap(style, 'left', 'front', none)).toBe(-0.5);
+    const [bust] = style.wedges.filter(({ block, station }) => block === 'front' && station === 0);
+    const own = { ...style, rightWedges: [{ ...bust, station: -0.5 } as Wedge] };
+    expect(widestGap(own, 'right', 'front', none)).toBe(0.25);
+    expect(widestGap(own, 'left', 'front', none)).toBe(-0.5);
   });
 });

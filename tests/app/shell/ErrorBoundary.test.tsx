@@ -40,7 +40,7 @@ describe('a step that cannot be drawn', () => {
   it('says that nothing is lost, and undo brings it back', async () => {
     const { user, store } = onTable(<Screen />);
     expect(screen.getByText('All is well')).toBeVisible();
-    act(() => store.getState().change('name', () => trouble));
+    act(() => store.getState().change({ code: 'clientRenamed' }, () => trouble));
     expect(await screen.findByRole('alert')).toHaveTextContent('Nothing is lost');
     await user.click(screen.getByRole('button', { name: 'Undo the last change' }));
     expect(screen.getByText('All is well')).toBeVisible();
@@ -51,7 +51,7 @@ describe('a step that cannot be drawn', () => {
     await user.click(screen.getByRole('button', { name: 'Try again' }));
     expect(screen.getByRole('alert')).toBeVisible();
     expect(screen.getByRole('button', { name: 'Download a backup' })).toBeEnabled();
-    act(() => store.getState().change('name', () => DEMO_BOOK));
+    act(() => store.getState().change({ code: 'clientRenamed' }, () => DEMO_BOOK));
     await user.click(screen.getByRole('button', { name: 'Next step' }));
     expect(screen.getByText('All is well')).toBeVisible();
   });

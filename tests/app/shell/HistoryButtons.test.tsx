@@ -11,12 +11,14 @@ afterEach(() => void vi.useRealTimers());
 const ease = (mm: number) => (book: Book) =>
   changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, waist: mm } }));
 
+const BUST = { block: 'front', place: 'bustPoint', kind: 'wedge', number: 1 } as const;
+
 function said() {
   const { store } = onTable(<HistoryButtons />);
   const keep = (step: (book: Book) => Book, value: string, by: 'pull' | 'key' | 'sameKey'): void =>
     act(() => {
       store.getState().show(step);
-      store.getState().keep('bust wedge', { value, by });
+      store.getState().keep({ code: 'wedgeMoved', wedge: BUST }, { value, by });
     });
   const wait = (ms: number): void => act(() => void vi.advanceTimersByTime(ms));
   return { table: store, keep, wait, text: () => screen.getByRole('status').textContent };
@@ -26,7 +28,9 @@ describe('what is said of a handle', () => {
   it('is its own number first, then what came of it', () => {
     const { keep, text } = said();
     keep((book) => changeStyle(book, (style) => setStation(style, 'front-bust', 0.1)), '3¾ in', 'pull');
-    expect(text()).toMatch(/^bust wedge 3¾ in; Front 1 \S+ in wide at the waist, Front 2 /);
+    expect(text()).toMatch(
+      /^bust wedge: distance from the centre line 3¾ in; Front 1 \S+ in wide at the waist, Front 2 /,
+    );
   });
 
   it('is said of keys in a row once they rest, and of all of them', () => {
@@ -41,7 +45,7 @@ describe('what is said of a handle', () => {
     wait(999);
     expect(text()).toBe('');
     wait(1);
-    expect(text()).toBe('bust wedge 76.2 mm; waist laced 26½ in');
+    expect(text()).toBe('bust wedge: distance from the centre line 76.2 mm; waist laced 26½ in');
   });
 
   it('is only the number where the keys came back to where they began', () => {
@@ -49,22 +53,22 @@ describe('what is said of a handle', () => {
     keep(ease(-60), '1 in', 'key');
     keep(ease(-50.8), '2 in', 'sameKey');
     wait(1000);
-    expect(text()).toBe('bust wedge 2 in');
+    expect(text()).toBe('bust wedge: distance from the centre line 2 in');
   });
 
   it('gives way to an undo, which is said at once', () => {
     const { table: store, keep, wait, text } = said();
     keep(ease(-76.2), '1 in', 'key');
     act(() => store.getState().undo());
-    expect(text()).toBe('Undone: bust wedge; waist laced 27½ in');
+    expect(text()).toBe('Undone: bust wedge: distance from the centre line; waist laced 27½ in');
     wait(5000);
-    expect(text()).toBe('Undone: bust wedge; waist laced 27½ in');
+    expect(text()).toBe('Undone: bust wedge: distance from the centre line; waist laced 27½ in');
   });
 
   it('does not give its number to the next change', () => {
     const { table: store, keep, text } = said();
     keep(ease(-60), '1 in', 'pull');
-    act(() => store.getState().change('ease', ease(-76.2)));
-    expect(text()).toBe('ease; waist laced 26½ in');
+    act(() => store.getState().change({ code: 'easeSet', level: 'waist' }, ease(-76.2)));
+    expect(text()).toBe('ease at the waist; waist laced 26½ in');
   });
 });

@@ -29,7 +29,7 @@ const named = (name: string) => (book: Book) => changeClient(book, (client) => (
 function worked(): History<Book> {
   let history = startHistory(DEMO_BOOK);
   const change = (name: string, step: (book: Book) => Book): void => {
-    history = record(history, step(history.present), name);
+    history = record(history, step(history.present), { code: 'clientOpened', name });
   };
   change('name', named('Ada'));
   change('wedge', (book) => changeStyle(book, (style) => setStation(style, 'front-bust', 0.2)));
@@ -57,7 +57,10 @@ describe('a kept history', () => {
   it('lets go of what lies farthest back when it grows beyond its room', () => {
     let history = startHistory(DEMO_BOOK);
     for (let i = 0; i < 60; i += 1)
-      history = record(history, named(`${i} ${'x'.repeat(10_000)}`)(history.present), `name ${i}`);
+      history = record(history, named(`${i} ${'x'.repeat(10_000)}`)(history.present), {
+        code: 'clientOpened',
+        name: `name ${i}`,
+      });
     const text = packHistory(history);
     expect(text.length).toBeLessThan(410_000);
     const back = unpackHistory(text, history.present, JSON.stringify(history.present));

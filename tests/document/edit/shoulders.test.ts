@@ -78,7 +78,7 @@ describe('wedges that would run into the armhole', () => {
       'back-centre': 'through',
       'back-side': 'closed',
     });
-    expect(wedgeRunsUp(style, 'front') && wedgeRunsUp(style, 'back')).toBe(true);
+    expect(wedgeRunsUp(style, 'left', 'front') && wedgeRunsUp(style, 'left', 'back')).toBe(true);
     // Nothing is left to cure.
     expect(cured(style)).toEqual(style);
   });

@@ -2,22 +2,29 @@ import { describe, expect, it } from 'vitest';
 import {
   addWedge,
   balanceAll,
-  changeDraft,
-  changeStyle,
-  DEMO_BOOK,
+  type DartSpace,
   DEMO_CLIENT,
-  openClient,
-  openDraftOf,
+  dartSpace,
   removeWedge,
+  setCup,
+  setDartPoint,
   setDiffering,
+  setEnds,
+  setIntake,
   setRightWedges,
   setSide,
   setSizing,
-  swapSides,
-  swapSidesOfStyle,
+  setStation,
+  setStationAt,
+  slantDart,
+  straighten,
+  turnIntakeTo,
   wedgeNameOf,
+  wedgesBeside,
+  wedgesOf,
+  wedgeWithId,
 } from '../../../src/document';
-import { DEFAULT_STYLE } from '../../../src/engine';
+import { type Block, DEFAULT_STYLE, draftWhole, halfOf, MOST_WEDGES, type Style } from '../../../src/engine';
 
 describe('what differs left to right', () => {
   it('is written down number by number, and all of it can be taken off', () => {
@@ -42,56 +49,97 @@ describe('what differs left to right', () => {
   });
 });
 
-describe('a style with the right half on the table', () => {
+describe('a style whose right half has wedges of its own', () => {
   const own = setRightWedges(DEFAULT_STYLE, true);
+  const { measurements } = DEMO_CLIENT;
 
-  it('shows the right’s wedges in the place of the left’s, and is itself again when turned back', () => {
-    const turned = swapSidesOfStyle(own, 'right');
-    expect([turned.wedges, turned.rightWedges]).toEqual([own.rightWedges, own.wedges]);
-    expect(swapSidesOfStyle(turned, 'right')).toBe(own);
-    expect(swapSidesOfStyle(own, 'left')).toBe(own);
-    expect(swapSidesOfStyle(DEFAULT_STYLE, 'right')).toBe(DEFAULT_STYLE);
+  it('has a list of wedges for each half, and one for both where they share it', () => {
+    expect(wedgesOf(own, 'left')).toBe(own.wedges);
+    expect(wedgesOf(own, 'right')).toBe(own.rightWedges);
+    expect(wedgesOf(DEFAULT_STYLE, 'right')).toBe(DEFAULT_STYLE.wedges);
+    expect(wedgesBeside(own, 'right-front-bust')).toBe(own.rightWedges);
+    expect(wedgesBeside(own, 'front-bust')).toBe(own.wedges);
+    expect(wedgesBeside(own, 'nobody')).toEqual([]);
+    expect(wedgeWithId(own, 'right-front-bust')).toBe(own.rightWedges?.find(({ id }) => id.endsWith('bust')));
   });
 
-  it('takes changes to that half only, and no id twice', () => {
-    const turned = swapSidesOfStyle(own, 'right');
-    const added = swapSidesOfStyle(addWedge(addWedge(turned, 'back', -0.5), 'back', 0.8), 'right');
+  it('takes a new wedge on the half that is asked for, and no id twice', () => {
+    const added = addWedge(addWedge(own, 'right', 'back', -0.5), 'right', 'back', 0.8);
     expect(added.wedges).toBe(own.wedges);
     expect(added.rightWedges).toHaveLength(own.wedges.length + 2);
-    const both = addWedge(added, 'back', -0.5);
+    expect(wedgesOf(added, 'right').at(-1)).toMatchObject({ block: 'back', station: 0.8 });
+    const both = addWedge(added, 'left', 'back', -0.5);
+    expect(both.rightWedges).toBe(added.rightWedges);
     const ids = [...both.wedges, ...(both.rightWedges ?? [])].map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
+    expect(addWedge(DEFAULT_STYLE, 'right', 'back', -0.5)).toEqual(
+      addWedge(DEFAULT_STYLE, 'left', 'back', -0.5),
+    );
+  });
+
+  it('counts the most wedges of a block on each half by itself', () => {
+    let full = own;
+    for (let i = 0; i < MOST_WEDGES; i += 1) full = addWedge(full, 'right', 'back', 0.1 * i);
+    expect(full.rightWedges?.filter(({ block }) => block === 'back')).toHaveLength(MOST_WEDGES);
+    expect(addWedge(full, 'right', 'back', 0.9)).toBe(full);
+    expect(addWedge(full, 'left', 'back', 0.9).wedges).toHaveLength(own.wedges.length + 1);
+  });
+
+  const half = halfOf(draftWhole(measurements, own), 'right');
+  const front = half.blocks?.front as Block;
+  const space = dartSpace(half, 'front', 'right-front-side') as DartSpace;
+  const closed = setEnds(own, 'right-front-side', 'closed', space);
+  const bent = setStationAt(setSizing(own, 'right-front-bust', 'manual', {}), 'right-front-bust', 'hip', 0.2);
+  const redraft = (style: Style) => halfOf(draftWhole(measurements, style), 'right');
+
+  it.each<[string, (style: Style) => Style]>([
+    ['setStation', (style) => setStation(style, 'right-front-side', 0.4)],
+    ['setStationAt', (style) => setStationAt(style, 'right-front-side', 'hip', 0.4)],
+    ['straighten', () => straighten(bent, 'right-front-bust')],
+    ['setIntake', (style) => setIntake(style, 'right-front-bust', 'waist', 33, {})],
+    ['setSizing', (style) => setSizing(style, 'right-front-bust', 'manual', { waist: 20 })],
+    ['setCup', (style) => setCup(style, 'right-front-bust', { below: 40, intake: 10 })],
+    ['setEnds', (style) => setEnds(style, 'right-front-side', 'openAtHem', space)],
+    ['setDartPoint', () => setDartPoint(closed, 'right-front-side', 'upper', { from: 'bust', below: 45 })],
+    ['slantDart', () => slantDart(closed, 'right-front-side', 'lower', 120, redraft)],
+    ['removeWedge', (style) => removeWedge(style, 'right-front-bust')],
+    [
+      'turnIntakeTo',
+      (style) =>
+        turnIntakeTo(style, front, half.levels, {
+          from: { wedge: 'right-front-bust', level: 'waist' },
+          to: { wedge: 'right-front-side', level: 'waist' },
+          width: 5,
+        }),
+    ],
+  ])('is changed by %s on the half that has the wedge', (_, command) => {
+    const changed = command(own);
+    expect(changed.wedges).toBe(own.wedges);
+    expect(changed.rightWedges).not.toEqual(own.rightWedges);
+  });
+
+  it('loses a wedge of the left without one of the right', () => {
+    const less = removeWedge(own, 'front-bust');
+    expect(less.rightWedges).toBe(own.rightWedges);
+    expect(less.wedges).toHaveLength(own.wedges.length - 1);
   });
 
   it('is balanced on both sides', () => {
     const byHand = setSizing(
-      swapSidesOfStyle(setSizing(own, 'front-bust', 'manual', { waist: 20 }), 'right'),
+      setSizing(own, 'front-bust', 'manual', { waist: 20 }),
       'right-front-bust',
       'manual',
-      { waist: 30 },
+      {
+        waist: 30,
+      },
     );
     const { wedges, rightWedges = [] } = balanceAll(byHand);
     expect([...wedges, ...rightWedges].every(({ sizing }) => sizing === 'balanced')).toBe(true);
   });
 
-  it('makes of the book one that turns back to the same book', () => {
-    const book = changeStyle(DEMO_BOOK, () => own);
-    const turned = swapSides(book, 'right');
-    expect(openDraftOf(openClient(turned)).style.wedges).toBe(own.rightWedges);
-    expect(swapSides(turned, 'right')).toBe(book);
-    const less = swapSides(
-      changeStyle(turned, (style) => removeWedge(style, 'right-front-bust')),
-      'right',
-    );
-    expect(openDraftOf(openClient(less)).style.wedges).toBe(own.wedges);
-    expect(openDraftOf(openClient(less)).style.rightWedges).toHaveLength(own.wedges.length - 1);
-    expect(swapSides(DEMO_BOOK, 'right')).toBe(DEMO_BOOK);
-    const { measurements } = DEMO_CLIENT;
-    const kept = changeDraft(book, (savedDraft) => ({
-      ...savedDraft,
-      comparison: { on: '2026-11-25', measurements, style: own },
-    }));
-    const seen = openDraftOf(openClient(swapSides(kept, 'right')));
-    expect(seen.comparison?.style).toBe(seen.style);
+  it('keeps the left’s wedges when the right’s own are taken off', () => {
+    const less = setRightWedges(removeWedge(own, 'right-front-bust'), false);
+    expect(less.wedges).toBe(own.wedges);
+    expect(less.rightWedges).toBeUndefined();
   });
 });

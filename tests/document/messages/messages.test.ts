@@ -11,8 +11,8 @@ import {
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   seamName,
-  wedgeName,
   wedgeNameOf,
+  wedgeShortNameOf,
 } from '../../../src/document';
 import {
   balancedWedge,
@@ -109,7 +109,7 @@ describe('names', () => {
     ['back', 0.5, 'Side-back wedge'],
   ] as const)('calls a wedge of the %s at %d %s', (block, station, name) => {
     const wedge = balancedWedge('w', block, station, 1);
-    expect(wedgeName(wedge, { wedges: [wedge] })).toBe(name);
+    expect(wedgeNameOf(wedge.id, { wedges: [wedge] })).toBe(name);
   });
 
   it('numbers wedges that share a name from the centre out, whatever their order', () => {
@@ -119,8 +119,9 @@ describe('names', () => {
       balancedWedge('back', 'back', 0.7, 1),
     ];
     const style = { wedges: [far, back, near] };
-    expect(wedgeName(near, style)).toBe('Side-front wedge');
-    expect(wedgeName(far, style)).toBe('Side-front wedge 2');
+    expect(wedgeNameOf(near.id, style)).toBe('Side-front wedge');
+    expect(wedgeNameOf(far.id, style)).toBe('Side-front wedge 2');
+    expect(wedgeShortNameOf(far.id, style)).toBe('Side-front 2');
     expect(wedgeNameOf('back', style)).toBe('Side-back wedge');
     expect(wedgeNameOf('gone', style)).toBe('wedge');
   });

@@ -5,7 +5,7 @@ import {
   cutLineAround,
   cutLineTurnedUp,
 } from '../../../src/engine/geometry/cutLine';
-import { hemShort } from '../../../src/engine/geometry/hemShort';
+import { hemShortfall } from '../../../src/engine/geometry/hemShortfall';
 import type { Point } from '../../../src/engine/geometry/point';
 import { areaSeen, selfMeeting } from '../../support/outline';
 
@@ -220,21 +220,21 @@ describe('the cloth a turned hem lacks', () => {
   const box = [at(0, 0), at(0, 120), at(80, 120), at(80, 0)];
 
   it('is none where it reaches as far down as it is deep, or as the cloth above goes', () => {
-    expect(hemShort(box, [at(0, 100), at(80, 100)], 20, null)).toBeCloseTo(0, 9);
-    expect(hemShort(box, [at(0, 60), at(80, 60)], 200, null)).toBeCloseTo(0, 9);
+    expect(hemShortfall(box, [at(0, 100), at(80, 100)], 20, null)).toBeCloseTo(0, 9);
+    expect(hemShortfall(box, [at(0, 60), at(80, 60)], 200, null)).toBeCloseTo(0, 9);
   });
 
   it('is what is missing down there', () => {
-    expect(hemShort(box, [at(0, 100), at(80, 100)], 26, null)).toBeCloseTo(6, 9);
-    expect(hemShort(box, [at(0, 100), at(80, 100)], 500, null)).toBeCloseTo(80, 9);
+    expect(hemShortfall(box, [at(0, 100), at(80, 100)], 26, null)).toBeCloseTo(6, 9);
+    expect(hemShortfall(box, [at(0, 100), at(80, 100)], 500, null)).toBeCloseTo(80, 9);
   });
 
   it('does not end at a fold of the piece', () => {
     const slant = [at(0, 60), at(20, 70), at(80, 100)];
-    const short = hemShort(box, slant, 40, null);
+    const short = hemShortfall(box, slant, 40, null);
     expect(short).toBeGreaterThan(0);
-    expect(hemShort([at(0, 0), at(0, 300), at(80, 300), at(80, 0)], slant, 40, [at(0, 0), at(0, 60)])).toBe(
-      0,
-    );
+    expect(
+      hemShortfall([at(0, 0), at(0, 300), at(80, 300), at(80, 0)], slant, 40, [at(0, 0), at(0, 60)]),
+    ).toBe(0);
   });
 });

@@ -13,6 +13,7 @@ import {
   type Piece,
   type Point,
   polylineLength,
+  SIDES,
   type Style,
 } from '../../../src/engine';
 import { belowHeight } from '../../../src/paper/making/belowHeight';
@@ -145,6 +146,33 @@ describe('bones', () => {
     }
   });
 
+  it('are as long as their own half lets them be where left and right differ', () => {
+    const sides = { leftShare: { waist: 0.52 }, rightLower: { bust: 12, underBust: 12, waist: 15, hip: 18 } };
+    const body = { ...DEMO_CLIENT.measurements, acrossShoulder: inches(15) };
+    for (const { style } of [{ style: DEFAULT_STYLE }, worn('princess-bodice')]) {
+      const made = draftWhole(body, style, sides);
+      const shouldered = style.shoulders !== undefined;
+      const heights = SIDES.map(
+        (side) => made.halves?.[side].levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN,
+      );
+      expect(Math.abs((heights[0] as number) - (heights[1] as number))).toBeGreaterThan(5);
+      const { bones } = makingList(made, style, USUAL);
+      const own = made.proof.seams.filter(({ kind }) => kind === 'wedge' || kind === 'side');
+      const found = bones.filter(({ place }) => place.kind === 'seam');
+      expect(found.map(({ place }) => place)).toEqual(
+        own.map(({ a, b }) => ({ kind: 'seam', pieces: [a.piece, b.piece] })),
+      );
+      for (const [i, { a }] of own.entries()) {
+        const seam = made.pieces.find(({ id }) => id === a.piece)?.edges[a.edge]?.points ?? [];
+        const highest = shouldered ? heights[a.piece.startsWith('right-') ? 1 : 0] : -Infinity;
+        expect(found[i]?.channelMm, a.piece).toBeCloseTo(
+          polylineLength(belowHeight(seam, highest as number)),
+          9,
+        );
+      }
+    }
+  });
+
   it('take of a line what lies below a height, from either end', () => {
     const line = [
       { x: 0, y: 0 },
@@ -247,6 +275,13 @@ describe('eyelets', () => {
     expect(row?.fromTop[0]).toBeCloseTo(USUAL.eyeletEnd, 6);
   });
 
+  it('stand no farther apart at the waist than elsewhere, whatever is asked for there', () => {
+    const settings = { ...USUAL, eyeletSpacing: 18, waistSpacing: 30 };
+    const [row] = eyeletsFor(DEMO, settings);
+    expect(row?.apart.most).toBeLessThanOrEqual(18 + 1e-6);
+    expect(row?.apart.least).toBeGreaterThan(9);
+  });
+
   it('are none on an edge too short for two', () => {
     const short: Draft = { ...DEMO, pieces: [rectangle(60, 40)] };
     expect(eyeletsFor(short, USUAL)).toEqual([]);
@@ -264,6 +299,12 @@ describe('cloth', () => {
     expect(narrow).toMatchObject({ lay: 'folded', lengthMm: 620 });
     const [onFold] = clothFor([rectangle(400, 300, 1, true)], bare);
     expect(onFold).toMatchObject({ lay: 'folded', lengthMm: 310 });
+    // Each panel on the fold begins a row, which has room for a pair beside it; two pairs have none beside each other.
+    const [beside] = clothFor(
+      [rectangle(240, 300), rectangle(240, 300), rectangle(200, 300, 1, true), rectangle(200, 300, 1, true)],
+      bare,
+    );
+    expect(beside).toMatchObject({ lay: 'folded', lengthMm: 620 });
     const [wide] = clothFor([rectangle(600, 300, 1)], bare);
     expect(wide).toMatchObject({ lay: 'open', lengthMm: 310 });
     expect(clothFor([rectangle(1300, 300)], bare).map(({ lengthMm }) => lengthMm !== null)).toEqual([

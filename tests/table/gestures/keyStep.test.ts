@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { keyStep, numberByKey } from '../../../src/table/gestures/keyStep';
+import { keyStep, valueByKey } from '../../../src/table/gestures/keyStep';
 
 describe('an arrow key', () => {
   it('moves a handle sideways the way it looks, on the front and on the mirrored back', () => {
@@ -29,15 +29,15 @@ describe('the number a key brings a handle to', () => {
   const axis = { value: 0, least: 0, firstAfterLeast: 16, most: 180 };
 
   it('leaves a place it would fall back to in one step, and comes back to it in one', () => {
-    expect(numberByKey(axis, 1.6)).toBe(16);
-    expect(numberByKey({ ...axis, value: 16 }, 1.6)).toBeCloseTo(17.6);
-    expect(numberByKey({ ...axis, value: 16.5 }, -1.6)).toBe(0);
+    expect(valueByKey(axis, 1.6)).toBe(16);
+    expect(valueByKey({ ...axis, value: 16 }, 1.6)).toBeCloseTo(17.6);
+    expect(valueByKey({ ...axis, value: 16.5 }, -1.6)).toBe(0);
   });
 
   it('goes no farther than the handle does', () => {
-    expect(numberByKey({ ...axis, value: 179 }, 6)).toBe(180);
-    expect(numberByKey(axis, -1.6)).toBe(0);
-    expect(numberByKey({ value: 5, least: 0, most: 10 }, -6)).toBe(0);
-    expect(numberByKey({ value: 5, least: 0, most: 10 }, -4)).toBe(1);
+    expect(valueByKey({ ...axis, value: 179 }, 6)).toBe(180);
+    expect(valueByKey(axis, -1.6)).toBe(0);
+    expect(valueByKey({ value: 5, least: 0, most: 10 }, -6)).toBe(0);
+    expect(valueByKey({ value: 5, least: 0, most: 10 }, -4)).toBe(1);
   });
 });

@@ -3,9 +3,9 @@ import { DEMO_CLIENT } from '../../../src/document';
 import { DEFAULT_STYLE, draft, inches, stationX } from '../../../src/engine';
 import { snap, snapPointsOf } from '../../../src/table/gestures/snap';
 import type { Handle } from '../../../src/table/handles/handle';
-import { handlesOf } from '../../../src/table/handles/handles';
-import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
-import { panelsBeside } from '../../../src/table/layout/panelsBeside';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { panelsBeside } from '../../../src/table/handles/panelsBeside';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layOut';
 
 const DRAFT = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
 const HANDLES = handlesOf(DRAFT, DEFAULT_STYLE, layOut(DRAFT) as CanvasLayout);
@@ -23,6 +23,9 @@ describe('a pulled handle', () => {
       { value: 81.1, place: 'bustLine' },
     ] as const;
     expect(snap(80.9, snapPoints, 2, 2)).toEqual({ value: 81.1, place: 'bustLine' });
+    expect(snap(80.9, [...snapPoints].reverse(), 2, 2)).toEqual({ value: 81.1, place: 'bustLine' });
+    expect(snap(80.5, snapPoints, 2, 2)).toEqual({ value: 80.3, place: 'mirrored' });
+    expect(snap(80.5, [...snapPoints].reverse(), 2, 2)).toEqual({ value: 80.3, place: 'mirrored' });
     expect(snap(84, snapPoints, 2, 2)).toEqual({ value: 84, place: 'grid' });
   });
 

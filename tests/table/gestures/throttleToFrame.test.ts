@@ -33,35 +33,35 @@ function nextFrame(): void {
   for (const draw of due) draw();
 }
 
-/** Reckoned in `takes` ms. */
-const asking =
+/** Takes `takes` ms to compute. */
+const preparing =
   (name: string, takes = 1) =>
   () => {
     clock += takes;
     return () => void shown.push(`${name} with frame ${frames}`);
   };
 
-describe('the pace of a pull', () => {
-  it('reckons and shows in one frame what is quickly reckoned', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a'));
+describe('the frame throttle of a drag', () => {
+  it('computes and shows in one frame what is quickly computed', () => {
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a'));
     expect(shown).toEqual([]);
     nextFrame();
     expect(shown).toEqual(['a with frame 1']);
     expect(waiting.size).toBe(0);
   });
 
-  it('shows only the last of what was asked within one frame', () => {
-    const pace = throttleToFrame();
-    for (const name of ['a', 'b', 'c']) pace.ask(asking(name));
+  it('shows only the last of what was requested within one frame', () => {
+    const throttle = throttleToFrame();
+    for (const name of ['a', 'b', 'c']) throttle.request(preparing(name));
     nextFrame();
     nextFrame();
     expect(shown).toEqual(['c with frame 1']);
   });
 
   it('leaves what took long to the frame after', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a', 9));
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a', 9));
     nextFrame();
     expect(shown).toEqual([]);
     nextFrame();
@@ -69,10 +69,10 @@ describe('the pace of a pull', () => {
     expect(waiting.size).toBe(0);
   });
 
-  it('goes on showing where every frame asks for something slow', () => {
-    const pace = throttleToFrame();
+  it('keeps showing where every frame requests something slow', () => {
+    const throttle = throttleToFrame();
     for (let i = 1; i <= 8; i += 1) {
-      pace.ask(asking(String(i), 9));
+      throttle.request(preparing(String(i), 9));
       nextFrame();
     }
     expect(shown).toEqual(['1 with frame 2', '3 with frame 4', '5 with frame 6', '7 with frame 8']);
@@ -81,52 +81,52 @@ describe('the pace of a pull', () => {
     expect(shown.at(-1)).toBe('8 with frame 10');
   });
 
-  it('shows the last at once when it is let go', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a', 9));
+  it('shows the last at once on release', () => {
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a', 9));
     nextFrame();
-    pace.ask(asking('b', 9));
-    pace.finish();
+    throttle.request(preparing('b', 9));
+    throttle.flush();
     expect(shown).toEqual(['b with frame 1']);
     nextFrame();
     expect(shown).toHaveLength(1);
   });
 
-  it('shows at once what was reckoned and not shown yet', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a', 9));
+  it('shows at once what was computed and not shown yet', () => {
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a', 9));
     nextFrame();
-    pace.finish();
+    throttle.flush();
     expect(shown).toEqual(['a with frame 1']);
   });
 
   it('shows nothing twice', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a'));
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a'));
     nextFrame();
-    pace.finish();
+    throttle.flush();
     expect(shown).toEqual(['a with frame 1']);
   });
 
-  it('shows nothing of a pull that is broken off when the next one is let go before it moved', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a'));
-    pace.forget();
-    pace.finish();
+  it('shows nothing of a cancelled drag when the next one is released before it moved', () => {
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a'));
+    throttle.cancel();
+    throttle.flush();
     nextFrame();
     expect(shown).toEqual([]);
   });
 
-  it('forgets what a pull that is broken off asked for', () => {
-    const pace = throttleToFrame();
-    pace.ask(asking('a', 9));
+  it('drops what a cancelled drag requested', () => {
+    const throttle = throttleToFrame();
+    throttle.request(preparing('a', 9));
     nextFrame();
-    pace.ask(asking('b'));
-    pace.forget();
+    throttle.request(preparing('b'));
+    throttle.cancel();
     nextFrame();
     nextFrame();
     expect(shown).toEqual([]);
-    pace.ask(asking('c'));
+    throttle.request(preparing('c'));
     nextFrame();
     expect(shown).toEqual(['c with frame 4']);
   });

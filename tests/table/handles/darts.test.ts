@@ -11,9 +11,9 @@ import { DEFAULT_STYLE, type Draft, draft, inches, type Style, xAt } from '../..
 import { snapPointsOf } from '../../../src/table/gestures/snap';
 import { askedExtent, crosses } from '../../../src/table/handles/dartExtent';
 import type { Handle } from '../../../src/table/handles/handle';
-import { handlesOf } from '../../../src/table/handles/handles';
-import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
-import { panelsBeside } from '../../../src/table/layout/panelsBeside';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { panelsBeside } from '../../../src/table/handles/panelsBeside';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layOut';
 
 const draftOf = (style: Style): Draft => draft(DEMO_CLIENT.measurements, style);
 const LEVELS = draftOf(DEFAULT_STYLE).levels;

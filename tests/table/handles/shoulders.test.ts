@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { draft, type Piece, type Point, type Style } from '../../../src/engine';
-import { handlesOf } from '../../../src/table/handles/handles';
-import { BAND_LIFT_MM, bandsOf, type CanvasLayout, layOut, onCanvas } from '../../../src/table/layout/layout';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { BAND_LIFT_MM, bandsOf, type CanvasLayout, layOut, onCanvas } from '../../../src/table/layout/layOut';
 import { SIZED_BODIES } from '../../support/sizedBodies';
 
 const styleOf = (name: string): Style => {

@@ -19,7 +19,7 @@ describe('panels on a block', () => {
   it('lie there from the centre line to the side', () => {
     for (const block of ['front', 'back'] as const) {
       const panels = panelsOnBlock(apart, block);
-      expect(panels.map(({ piece, number, goesOn }) => [piece.id, number, goesOn])).toEqual([
+      expect(panels.map(({ piece, number, isJoined }) => [piece.id, number, isJoined])).toEqual([
         [`${block}-1`, 1, false],
         [`${block}-2`, 2, false],
         [`${block}-3`, 3, false],
@@ -31,16 +31,16 @@ describe('panels on a block', () => {
   });
 
   it.each(['front', 'back'] as const)(
-    'a side panel in one is parted along the side seam, and as wide at each level of the %s as it was with one',
+    'a side panel in one is split along the side seam, and as wide at each level of the %s as it was with one',
     (block: BlockName) => {
       const own = panelsOnBlock(joined, block).at(-1);
       const was = panelsOnBlock(apart, block).at(-1);
-      expect(own).toMatchObject({ number: 3, goesOn: true, piece: { id: 'side' } });
+      expect(own).toMatchObject({ number: 3, isJoined: true, piece: { id: 'side' } });
       for (const { x, y } of own?.outer ?? [])
         expect(x).toBeCloseTo(xAt(joined.blocks?.[block].sideSeam as never, y), 6);
       for (const name of ['underBust', 'waist'] as const) {
         const y = joined.levels.find((level) => level.name === name)?.y ?? 0;
-        // Parted between its points, a curve is met a little beside itself.
+        // Split between its points, a curve is met a little beside itself.
         expect(across(own?.ring ?? [], y)).toBeCloseTo(across(was?.ring ?? [], y), 1);
       }
       expect(own?.lines).toHaveLength(2);

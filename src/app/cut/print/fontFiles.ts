@@ -1,10 +1,10 @@
-// The fonts as the page serves them. Loaded only when a name needs one; of the large faces only the parts it needs.
+// The fonts as the page serves them. Loaded only for a print; of the large faces only the parts that a name needs.
 
 import korean from '@fontsource/noto-sans-kr/unicode.json?url&no-inline';
 import chinese from '@fontsource/noto-sans-sc/unicode.json?url&no-inline';
 import thai from '@fontsource/noto-sans-thai/unicode.json?url&no-inline';
-import regular from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url&no-inline';
-import bold from 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url&no-inline';
+import regular from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url&no-inline';
+import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url&no-inline';
 import type { FontFiles } from '../../../paper';
 
 const PARTS = import.meta.glob<string>(
@@ -17,8 +17,8 @@ const PARTS = import.meta.glob<string>(
 );
 
 const ADDRESSES = new Map([
-  ['DejaVuSans.ttf', regular],
-  ['DejaVuSans-Bold.ttf', bold],
+  ['DejaVuSansCondensed.ttf', regular],
+  ['DejaVuSansCondensed-Bold.ttf', bold],
   ...Object.entries(PARTS).map(([path, address]) => [path.replace(/^.*\//, ''), address] as const),
 ]);
 

@@ -1,17 +1,19 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
-import { useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import {
   addWedge,
   CANVAS,
+  type Change,
   changeStyle,
-  DRAFT,
   formatLength,
+  ISSUES,
   LEVEL_WORDS,
   openClient,
   openDraftOf,
   pieceLabel,
   type Unit,
+  wedgesOf,
 } from '../../../document';
 import { inches, MOST_WEDGES, type Style } from '../../../engine';
 import {
@@ -20,11 +22,11 @@ import {
   type HandleActions,
   layOut,
   type NewWedge,
-  type Steps,
+  type StepSizes,
   useCanvasView,
 } from '../../../table';
 import { useSize } from '../../components/useSize';
-import { SideContext } from '../../store/sideContext';
+import { useSide } from '../../store/sideContext';
 import {
   draftOfSide,
   useCommittedDraft,
@@ -34,11 +36,11 @@ import {
   useStore,
 } from '../../store/storeContext';
 import { CanvasTools } from './CanvasTools';
-import { handleLabel, handleValue } from './handleLabel';
+import { handleChange, handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { useWarmUpDrag } from './useWarmUpDrag';
 
-const STEPS: Readonly<Record<Unit, Steps>> = {
+const STEPS: Readonly<Record<Unit, StepSizes>> = {
   in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
   cm: { grid: 2, small: 1, large: 5 },
 };
@@ -84,11 +86,11 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);
-  const side = useContext(SideContext);
+  const side = useSide();
   const redraft = useCallback((style: Style) => draftOfSide(client, style, side), [client, side]);
   useEscape(adding, () => setAdding(false));
   const { comparison: saved } = savedDraft;
-  const ghost = useMemo(
+  const earlier = useMemo(
     () => (comparing && saved ? draftOfSide(saved, saved.style, side) : null),
     [comparing, saved, side],
   );
@@ -96,17 +98,18 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
   const keptStyle = useKeptStyle();
   const label = (handle: Handle): string => handleLabel(handle, keptStyle);
   const actions = useHandleActions(
-    label,
+    (handle) => handleChange(handle, keptStyle),
     (handle, value) => handleValue({ ...handle, value }, client.unit),
     onPull,
   );
   useWarmUpDrag(layout !== null && width > 0, onPull);
   const add = ({ block, station }: NewWedge): void => {
     setAdding(false);
-    if (savedDraft.style.wedges.filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return;
-    const next = addWedge(savedDraft.style, block, station);
-    change(`added a ${block} wedge`, (book) => changeStyle(book, () => next));
-    onSelect(next.wedges.at(-1)?.id ?? null);
+    const { style } = savedDraft;
+    if (wedgesOf(style, side).filter((wedge) => wedge.block === block).length >= MOST_WEDGES) return;
+    const next = addWedge(style, side, block, station);
+    change({ code: 'wedgeAdded', block }, (book) => changeStyle(book, () => next));
+    onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
     <>
@@ -128,7 +131,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
             {/* What is not measured yet is told below, with the way there. */}
             {draft.issues.some(({ code }) => code === 'measurementMissing') ? null : (
               <p>
-                <a href="#measure">{DRAFT.goToMeasurements}</a>
+                <a href="#measure">{ISSUES.goToMeasurements}</a>
               </p>
             )}
           </div>
@@ -146,10 +149,10 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
                 actions={actions}
                 steps={STEPS[client.unit]}
                 dotsMm={client.unit === 'in' ? inches(0.5) : 10}
-                ghost={ghost}
+                earlier={earlier}
                 onAdd={adding ? add : null}
                 bending={bending ? redraft : null}
-                words={{
+                messages={{
                   level: (name) => LEVEL_WORDS[name],
                   piece: pieceLabel,
                   // Both legs are the same number: told apart by where they are.
@@ -185,7 +188,7 @@ function useEscape(begun: boolean, leave: () => void): void {
 }
 
 function useHandleActions(
-  labelOf: (handle: Handle) => string,
+  changeOf: (handle: Handle) => Change,
   readingOf: (handle: Handle, value: number) => string,
   onPull: (pulling: boolean) => void,
 ): HandleActions {
@@ -193,7 +196,7 @@ function useHandleActions(
   const keep = useStore((state) => state.keep);
   const drop = useStore((state) => state.drop);
   const kept = useStore((state) => state.history.present);
-  const side = useContext(SideContext);
+  const side = useSide();
   return {
     prepare: (handle, value) => {
       const book = changeStyle(kept, (style) => handle.set(style, value));
@@ -211,7 +214,7 @@ function useHandleActions(
     },
     commit: (handle, value, by) => {
       onPull(false);
-      keep(labelOf(handle).toLowerCase(), { value: value === null ? '' : readingOf(handle, value), by });
+      keep(changeOf(handle), { value: value === null ? '' : readingOf(handle, value), by });
     },
     restore: () => {
       onPull(false);

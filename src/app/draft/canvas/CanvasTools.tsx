@@ -39,7 +39,7 @@ export function CanvasTools(props: CanvasToolsProps) {
       ...(client.sides ? { sides: client.sides } : {}),
       style: savedDraft.style,
     };
-    change('saved the draft to compare with', (book) =>
+    change({ code: 'comparisonSaved' }, (book) =>
       changeDraft(book, (open) => ({ ...open, comparison: saved })),
     );
   };

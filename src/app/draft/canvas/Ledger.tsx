@@ -161,10 +161,10 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
             value={ease}
             unit={unit}
             remarks={remarks === '' ? [] : [remarks]}
-            {...edit({
-              name: `ease at the ${name}`,
-              change: (style, mm) => ({ ...style, ease: { ...style.ease, [level]: mm } }),
-            })}
+            {...edit({ code: 'easeSet', level }, (style, mm) => ({
+              ...style,
+              ease: { ...style.ease, [level]: mm },
+            }))}
           />
         </dd>
       </dl>

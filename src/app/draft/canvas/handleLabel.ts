@@ -1,6 +1,14 @@
 // What a handle on the table is called, and how its number is read, for the eye, the ear and the history.
 
-import { CANVAS, DRAFT, formatLength, type Unit, wedgeNameOf } from '../../../document';
+import {
+  CANVAS,
+  type Change,
+  DRAFT,
+  formatLength,
+  type Unit,
+  wedgeNameOf,
+  wedgePlaceOf,
+} from '../../../document';
 import type { Style } from '../../../engine';
 import type { Handle } from '../../../table';
 
@@ -15,6 +23,20 @@ export function handleLabel({ kind, wedge: id, level, which, node }: Handle, sty
   if (kind === 'bend') return level ? TEXTS.axisAt({ wedge, level }) : TEXTS.pointAcross[end]({ wedge });
   if (kind === 'point') return TEXTS.point[end]({ wedge });
   return kind === 'axis' ? TEXTS.axis({ wedge }) : TEXTS.intake({ wedge, level: level ?? 'waist' });
+}
+
+/** What is kept in the history when a handle was moved. */
+export function handleChange({ kind, wedge: id, level, which, node }: Handle, style: Style): Change {
+  if (kind === 'edge')
+    return which === 'top' ? { code: 'topEdgeMoved', from: style.topFrom } : { code: 'hemMoved' };
+  if (kind === 'node')
+    return { code: 'edgeNodeSet', edge: which === 'top' ? 'top' : 'hem', node: node ?? 'centreFront' };
+  const wedge = wedgePlaceOf(id ?? '', style);
+  if (kind === 'axis') return { code: 'wedgeMoved', wedge };
+  const end = which === 'upper' ? 'upper' : 'lower';
+  if (kind === 'point') return { code: 'dartPointPulled', wedge, end };
+  if (kind === 'leg') return { code: 'intakePulled', wedge, level: level ?? 'waist' };
+  return level ? { code: 'axisBent', wedge, level } : { code: 'dartSlanted', wedge, end };
 }
 
 /** A length with its unit; for a dart's point also where it is taken from: "3⅛ in below the waist". */

@@ -26,7 +26,7 @@ export function KeepStyleForm() {
   const keep = (): void => {
     if (name === '') return;
     const style = locked > 0 && refit ? balanceAll(savedDraft.style) : savedDraft.style;
-    change(`kept the style ${name}`, (before) =>
+    change({ code: 'styleKept', title: name }, (before) =>
       keepStyle(before, crypto.randomUUID(), name, style, today()),
     );
     setSaid(TEXTS.kept({ name }));

@@ -18,7 +18,6 @@ import { TextField } from '../../components/TextField';
 import { UndoLine } from '../../components/UndoLine';
 import { useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';
-import { layingOf } from './knownStyle';
 import { StyleFile } from './StyleFile';
 
 const TEXTS = STYLE_BOOK.list;
@@ -28,7 +27,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
   const change = useStore((state) => state.change);
   const [gone, setGone] = useState<string | null>(null);
   const use = ({ name, style }: OwnStyle): void => {
-    change(layingOf(name), (before) => changeStyle(before, () => style));
+    change({ code: 'styleLaid', title: name }, (before) => changeStyle(before, () => style));
     onClose();
   };
   return (
@@ -36,7 +35,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
       <KeepStyleForm />
       <section className="style-list" aria-label={DRAFT.styles.own}>
         <StyleFile />
-        <UndoLine change={gone === null ? null : `took out ${gone}`}>
+        <UndoLine change={gone === null ? null : { code: 'styleRemoved', title: gone }}>
           {TEXTS.deleted({ name: gone ?? '' })}
         </UndoLine>
         {book.styles.length === 0 ? <p className="hint">{TEXTS.none}</p> : null}
@@ -47,7 +46,9 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                 label={TEXTS.nameOf(each)}
                 labelUnseen={true}
                 value={each.name}
-                onKeep={(name) => change('style’s name', (before) => renameStyle(before, each.id, name))}
+                onKeep={(name) =>
+                  change({ code: 'styleRenamed' }, (before) => renameStyle(before, each.id, name))
+                }
               />
               <span className="hint">{TEXTS.keptOn({ day: formatDay(each.on) })}</span>
               <button
@@ -76,7 +77,9 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                 className="quiet"
                 aria-label={TEXTS.deleteStyle(each)}
                 onClick={() => {
-                  change(`took out ${each.name}`, (before) => removeStyle(before, each.id));
+                  change({ code: 'styleRemoved', title: each.name }, (before) =>
+                    removeStyle(before, each.id),
+                  );
                   setGone(each.name);
                 }}
               >

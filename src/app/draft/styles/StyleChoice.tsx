@@ -3,8 +3,8 @@
 
 import { lazy, Suspense, useMemo, useState } from 'react';
 import { changeStyle, DRAFT, openClient, openDraftOf } from '../../../document';
-import { SeenContext, useStore } from '../../store/storeContext';
-import { begunFrom, type KnownStyle, layingOf, ownOnes, READY_MADE, recogniser } from './knownStyle';
+import { useStore } from '../../store/storeContext';
+import { begunFrom, type KnownStyle, ownOnes, READY_MADE, recogniser } from './knownStyle';
 
 const TEXTS = DRAFT.styles;
 
@@ -33,7 +33,9 @@ export function StyleChoice() {
             const asked = [...own, ...READY_MADE].find(({ key }) => key === target.value);
             if (!asked) return;
             setChosen(asked.key);
-            change(layingOf(asked.title), (before) => changeStyle(before, () => asked.style));
+            change({ code: 'styleLaid', title: asked.title }, (before) =>
+              changeStyle(before, () => asked.style),
+            );
           }}
         >
           {/* The word before the name, which may be too long for its room. */}
@@ -47,10 +49,7 @@ export function StyleChoice() {
       </button>
       {open ? (
         <Suspense fallback={null}>
-          {/* It keeps the style as it is, not as it is seen with the right half on the table. */}
-          <SeenContext value={null}>
-            <StyleBook onClose={() => setOpen(false)} />
-          </SeenContext>
+          <StyleBook onClose={() => setOpen(false)} />
         </Suspense>
       ) : null}
     </div>

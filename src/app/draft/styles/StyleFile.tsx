@@ -31,7 +31,9 @@ export function StyleFile() {
     setSaid(read.ok ? TEXTS.wasRead({ name: read.value.title, file }) : TEXTS.notTaken({ file }));
     if (!read.ok) return;
     const { title, style } = read.value;
-    change(`read the style ${title}`, (book) => addStyle(book, crypto.randomUUID(), title, style, today()));
+    change({ code: 'styleRead', title }, (book) =>
+      addStyle(book, crypto.randomUUID(), title, style, today()),
+    );
   };
   return (
     <>

@@ -31,12 +31,6 @@ export function recogniser(known: readonly KnownStyle[]): (style: Style) => read
   };
 }
 
-/** The change by which a style is laid on the table whole. */
-export const layingOf = (title: string): string => `${LAYING}${title}`;
-const LAYING = 'style ';
-/** A backup's drafts take the place of those that are there. */
-const RESTORING = 'restored a backup';
-
 /**
  * What the open draft was before it was changed step by step into what it is, as far as the history goes back. Null where
  * it began from none of the known styles, or from one that is not known any more.
@@ -51,12 +45,13 @@ export function begunFrom(
     const there = openDraftIn(book);
     // While another draft lay there nothing was done to this one.
     if (there.client !== client || there.draft !== draft) continue;
-    const laid = past[i - 1]?.change ?? '';
+    const change = past[i - 1]?.change;
+    const laid = change?.code === 'styleLaid' ? change.title : null;
     const found = recognise(there.style);
-    const first = found.find(({ title }) => laid === layingOf(title)) ?? found[0];
+    const first = found.find(({ title }) => title === laid) ?? found[0];
     if (first) return first;
-    // What lay here before another was laid in its place says nothing.
-    if (laid.startsWith(LAYING) || laid === RESTORING) return null;
+    // What was there before another style was laid in its place, or a backup's draft, says nothing.
+    if (laid !== null || change?.code === 'backupRestored') return null;
   }
   return null;
 }

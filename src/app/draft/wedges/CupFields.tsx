@@ -22,10 +22,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
         span={part === 'below' ? STYLE_SPANS.cupBelow : STYLE_SPANS.cupIntake}
         value={cup[part]}
         unit={client.unit}
-        {...edit({
-          name: 'fullness of the cup',
-          change: (style, mm) => setCup(style, wedge.id, { ...cup, [part]: mm }),
-        })}
+        {...edit({ code: 'cupSet' }, (style, mm) => setCup(style, wedge.id, { ...cup, [part]: mm }))}
       />
     ) : null;
   return (
@@ -34,7 +31,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
         small={true}
         on={cup !== undefined}
         onSet={(full) =>
-          change('fullness of the cup', (book) =>
+          change({ code: 'cupSet' }, (book) =>
             changeStyle(book, (style) => setCup(style, wedge.id, full ? USUAL_CUP : null)),
           )
         }

@@ -1,6 +1,5 @@
 // How a wedge ends: through both edges, open at one of them, or closed; and where the points of a dart lie.
 
-import { useContext } from 'react';
 import {
   changeStyle,
   type DartEnd,
@@ -14,7 +13,7 @@ import {
   WEDGE_CARDS,
   WEDGE_ENDS,
   WEDGE_ENDS_WORDS,
-  wedgeNameOf,
+  wedgePlaceOf,
 } from '../../../document';
 import {
   DART_LEVELS,
@@ -29,7 +28,7 @@ import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
 import { useStyleNumber } from '../../components/useNumberEdit';
-import { SideContext } from '../../store/sideContext';
+import { useSide } from '../../store/sideContext';
 import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = WEDGE_CARDS.ends;
@@ -44,7 +43,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const kept = useKeptStyle();
   const sentence = useIssueSentence();
   const change = useStore((state) => state.change);
-  const name = wedgeNameOf(wedge.id, kept).toLowerCase();
+  const place = wedgePlaceOf(wedge.id, kept);
   if (drafted.onCentre) return <p className="hint dart-fields">{TEXTS.onCentre}</p>;
   const ends = endsOf(wedge);
   const refused = draft.issues
@@ -64,12 +63,12 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
               onChange={() => {
                 const space = dartSpace(draft, wedge.block, wedge.id);
                 if (!space) return;
-                change(`${name} ${WEDGE_ENDS_WORDS[each].toLowerCase()}`, (book) =>
+                change({ code: 'wedgeEndsSet', wedge: place, ends: each }, (book) =>
                   changeStyle(book, (style) => setEnds(style, wedge.id, each, space)),
                 );
               }}
             />
-            <span>{TEXTS.kinds[each]}</span>
+            <span>{WEDGE_ENDS_WORDS[each]}</span>
           </label>
         ))}
       </fieldset>
@@ -78,8 +77,8 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
         if (!point) return null;
         return (
           <div key={end} className="dart-point">
-            <PointFields wedge={wedge} end={end} point={point} name={name} />
-            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} name={name} /> : null}
+            <PointFields wedge={wedge} end={end} point={point} place={place} />
+            {ends === 'closed' ? <PointAcross drafted={drafted} end={end} place={place} /> : null}
           </div>
         );
       })}
@@ -97,11 +96,11 @@ interface PointFieldsProps {
   readonly wedge: Wedge;
   readonly end: DartEnd;
   readonly point: DartPoint;
-  readonly name: string;
+  readonly place: ReturnType<typeof wedgePlaceOf>;
 }
 
 /** One point: so far below a level. */
-function PointFields({ wedge, end, point, name }: PointFieldsProps) {
+function PointFields({ wedge, end, point, place }: PointFieldsProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
   const edit = useStyleNumber();
@@ -117,10 +116,9 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
         span={STYLE_SPANS.dartPoint}
         value={point.below}
         unit={client.unit}
-        {...edit({
-          name: `${end} point of the ${name}`,
-          change: (style, below) => setDartPoint(style, wedge.id, end, { ...point, below }),
-        })}
+        {...edit({ code: 'dartPointSet', wedge: place, end }, (style, below) =>
+          setDartPoint(style, wedge.id, end, { ...point, below }),
+        )}
       />
       <label>
         <span className="hint">{TEXTS.belowThe}</span>{' '}
@@ -132,7 +130,7 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
             if (!from) return;
             // The point stays where it lies on this body; only what it is measured from changes.
             const below = point.below + height(point.from) - height(from);
-            change(`${end} point of the ${name}`, (book) =>
+            change({ code: 'dartPointSet', wedge: place, end }, (book) =>
               changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { from, below })),
             );
           }}
@@ -151,15 +149,15 @@ function PointFields({ wedge, end, point, name }: PointFieldsProps) {
 interface PointAcrossProps {
   readonly drafted: DraftedWedge;
   readonly end: DartEnd;
-  readonly name: string;
+  readonly place: ReturnType<typeof wedgePlaceOf>;
 }
 
 /** How far a point of a closed dart stands from the centre line: its axis is straight, so both points slant it. */
-function PointAcross({ drafted, end, name }: PointAcrossProps) {
+function PointAcross({ drafted, end, place }: PointAcrossProps) {
   const { client } = useOpen();
   const draft = useDraft();
   const edit = useStyleNumber();
-  const side = useContext(SideContext);
+  const side = useSide();
   const redraft = (style: Style): Draft => draftOfSide(client, style, side);
   return (
     <div className="dart-across">
@@ -169,10 +167,9 @@ function PointAcross({ drafted, end, name }: PointAcrossProps) {
         span={ACROSS_SPAN}
         value={pointX(draft, drafted.id, end)}
         unit={client.unit}
-        {...edit({
-          name: `${end} point of the ${name}`,
-          change: (style, mm) => slantDart(style, drafted.id, end, mm, redraft),
-        })}
+        {...edit({ code: 'dartPointSet', wedge: place, end }, (style, mm) =>
+          slantDart(style, drafted.id, end, mm, redraft),
+        )}
       />
       <span className="hint">{TEXTS.fromCentreLine}</span>
     </div>

@@ -8,7 +8,8 @@ import {
   turnIntakeTo,
   WEDGE_CARDS,
   wedgeNameOf,
-  wedgeWithin,
+  wedgePhrase,
+  wedgePlaceOf,
 } from '../../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../../engine';
 import { LengthField } from '../../components/LengthField';
@@ -95,7 +96,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
         className="quiet"
         disabled={!turned}
         onClick={() =>
-          change(`turned intake of the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (book) =>
+          change({ code: 'intakeTurned', wedge: wedgePlaceOf(wedge.id, kept) }, (book) =>
             changeStyle(book, (style) => turnIntakeTo(style, blocks.front, levels, turn)),
           )
         }
@@ -107,7 +108,7 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
           ? TEXTS.turned({ degrees, intake: write(turned.width) })
           : there < turn.width
             ? TEXTS.takesOnly({ level: from, intake: write(Math.max(0, there)) })
-            : TEXTS.notReached({ wedge: wedgeWithin(target.id, kept), level: to.level })}
+            : TEXTS.notReached({ wedge: wedgePhrase(wedgePlaceOf(target.id, kept)), level: to.level })}
       </span>
     </div>
   );

@@ -3,16 +3,20 @@
 import {
   addWedge,
   balanceAll,
+  type Change,
   changeStyle,
   removeWedge,
   setSizing,
   WEDGE_CARDS,
   wedgeNameOf,
-  wedgeShortName,
-  wedgeWithin,
+  wedgePhrase,
+  wedgePlaceOf,
+  wedgeShortNameOf,
+  wedgesOf,
 } from '../../../document';
 import { type BlockName, MOST_WEDGES, type Style } from '../../../engine';
 import { intakeNow, SIZING_SIGNS } from '../../../table';
+import { useSide } from '../../store/sideContext';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 import { CupFields } from './CupFields';
 import { DartFields } from './DartFields';
@@ -38,16 +42,18 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
   const { blocks } = draft;
   const kept = useKeptStyle();
   const change = useStore((state) => state.change);
-  const edit = (name: string, step: (style: Style) => Style): void =>
-    change(name, (book) => changeStyle(book, step));
-  const { wedges } = savedDraft.style;
+  const edit = (what: Change, step: (style: Style) => Style): void =>
+    change(what, (book) => changeStyle(book, step));
+  const side = useSide();
+  const wedges = wedgesOf(savedDraft.style, side);
   const wedge = wedges.find((each) => each.id === selected);
   const block = wedge && blocks ? blocks[wedge.block] : null;
   const drafted = block?.wedges.find((each) => each.id === selected);
   const add = (block: BlockName): void => {
-    const next = addWedge(savedDraft.style, block, widestGap(savedDraft.style, block, draft));
-    edit(`added a ${block} wedge`, () => next);
-    onSelect(next.wedges.at(-1)?.id ?? null);
+    const { style } = savedDraft;
+    const next = addWedge(style, side, block, widestGap(style, side, block, draft));
+    edit({ code: 'wedgeAdded', block }, () => next);
+    onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
     <section className="card wedge-card" aria-label={TEXTS.title}>
@@ -55,7 +61,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
         {(['front', 'back'] as const).map((block) => (
           <div key={block} className="wedge-row">
             <h3>{TEXTS.blocks[block]}</h3>
-            {kept.wedges
+            {wedgesOf(kept, side)
               .filter((each) => each.block === block)
               .sort((a, b) => a.station - b.station)
               .map((each) => (
@@ -66,7 +72,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                   aria-pressed={each.id === selected}
                   onClick={() => onSelect(each.id)}
                 >
-                  {wedgeShortName(each.id, kept)}
+                  {wedgeShortNameOf(each.id, kept)}
                 </button>
               ))}
             {wedges.filter((each) => each.block === block).length < MOST_WEDGES ? (
@@ -85,7 +91,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
           type="button"
           className="quiet"
           disabled={wedges.every((each) => each.sizing === 'balanced')}
-          onClick={() => edit('balance', balanceAll)}
+          onClick={() => edit({ code: 'allBalanced' }, balanceAll)}
         >
           {TEXTS.balanceAll}
         </button>
@@ -103,7 +109,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                     name="sizing"
                     checked={wedge.sizing === sizing}
                     onChange={() =>
-                      edit(sizing === 'manual' ? 'locked a wedge' : 'balanced a wedge', (style) =>
+                      edit({ code: sizing === 'manual' ? 'wedgeLocked' : 'wedgeBalanced' }, (style) =>
                         setSizing(style, wedge.id, sizing, intakeNow(drafted)),
                       )
                     }
@@ -121,9 +127,9 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
             <button
               type="button"
               className="quiet"
-              aria-label={TEXTS.takeOffWedge({ wedge: wedgeWithin(wedge.id, kept) })}
+              aria-label={TEXTS.takeOffWedge({ wedge: wedgePhrase(wedgePlaceOf(wedge.id, kept)) })}
               onClick={() =>
-                edit(`took off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`, (style) =>
+                edit({ code: 'wedgeRemoved', wedge: wedgePlaceOf(wedge.id, kept) }, (style) =>
                   removeWedge(style, wedge.id),
                 )
               }

@@ -75,10 +75,9 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                     label={TEXTS.intakeAt({ level: name })}
                     value={drafted.intake.get(name) ?? 0}
                     unit={client.unit}
-                    {...edit({
-                      name: `intake at the ${LEVEL_WORDS[name]}`,
-                      change: (before, mm) => setIntake(before, wedge.id, name, mm, intakeNow(drafted)),
-                    })}
+                    {...edit({ code: 'intakeSet', level: name }, (before, mm) =>
+                      setIntake(before, wedge.id, name, mm, intakeNow(drafted)),
+                    )}
                   />
                 ) : (
                   <NotCrossed />
@@ -102,10 +101,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                     label={TEXTS.axisAt({ level: name })}
                     value={xAt(drafted.axis, y)}
                     unit={client.unit}
-                    {...edit({
-                      name: `axis at the ${LEVEL_WORDS[name]}`,
-                      change: (before, mm) => setAxis(before, name, mm),
-                    })}
+                    {...edit({ code: 'axisSet', level: name }, (before, mm) => setAxis(before, name, mm))}
                   />
                 )}
               </td>
@@ -118,7 +114,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
           type="button"
           className="quiet"
           onClick={() =>
-            change('straightened an axis', (book) =>
+            change({ code: 'axisStraightened' }, (book) =>
               changeStyle(book, (style) => straighten(style, wedge.id)),
             )
           }

@@ -1,28 +1,31 @@
 // Where a new wedge has most room.
 
-import { type BlockName, type Draft, type Style, stationOf, xAt } from '../../../engine';
+import { wedgesOf } from '../../../document';
+import { type BlockName, type Draft, type Side, type Style, stationOf, xAt } from '../../../engine';
 
 /**
- * The station in the middle of the widest panel of a block at the waist, as drafted, darts parting panels too. Where nothing
+ * The station in the middle of the widest panel of one half's block at the waist, as drafted, darts parting panels too. Where nothing
  * could be drafted, the middle of the widest stretch between the stations.
  */
-export function widestGap(style: Style, blockName: BlockName, { levels, blocks }: Draft): number {
+export function widestGap(style: Style, side: Side, blockName: BlockName, { levels, blocks }: Draft): number {
   const waist = levels.find(({ name }) => name === 'waist');
   const block = blocks?.[blockName];
   if (!waist || !block) {
-    const stations = style.wedges.filter((wedge) => wedge.block === blockName).map(({ station }) => station);
+    const stations = wedgesOf(style, side)
+      .filter((wedge) => wedge.block === blockName)
+      .map(({ station }) => station);
     return widestMiddle(
       -1,
       1,
       stations.map((station) => ({ from: station, to: station })),
     );
   }
-  const wedges = block.wedges.map(({ innerLeg, outerLeg }) => ({
+  const parts = block.wedges.map(({ innerLeg, outerLeg }) => ({
     from: xAt(innerLeg, waist.y),
     to: xAt(outerLeg, waist.y),
   }));
   const sideX = xAt(block.sideSeam, waist.y);
-  return stationOf(widestMiddle(0, sideX, wedges), block.bustLine, block.width.get('waist') ?? sideX);
+  return stationOf(widestMiddle(0, sideX, parts), block.bustLine, block.width.get('waist') ?? sideX);
 }
 
 interface Stretch {

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../../src/document';
 import { DEFAULT_STYLE, draft } from '../../../src/engine';
 import { layOut } from '../../../src/table';
-import { leanOf, nearestHandle } from '../../../src/table/handles/grips';
-import { handlesOf } from '../../../src/table/handles/handles';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { hitAreaOffset, nearestHandle } from '../../../src/table/handles/nearestHandle';
 
 const made = draft(DEMO_CLIENT.measurements, DEFAULT_STYLE);
 const layout = layOut(made);
@@ -14,11 +14,11 @@ const handles = handlesOf(made, DEFAULT_STYLE, layout, null).filter(
 /** 1.05 px for a mm, as on a small screen */
 const PX = 1 / 1.05;
 
-describe('a press on the table', () => {
-  it('takes the handle whose grip it is nearest to, however many lie there', () => {
+describe('a press on the canvas', () => {
+  it('takes the handle whose hit area has the nearest centre, however many overlap', () => {
     expect(handles.length).toBeGreaterThan(15);
     for (const handle of handles) {
-      const at = { x: handle.at.x + leanOf(handle) * PX, y: handle.at.y };
+      const at = { x: handle.at.x + hitAreaOffset(handle) * PX, y: handle.at.y };
       expect(nearestHandle(handles, at, PX)?.id).toBe(handle.id);
     }
   });

@@ -1,11 +1,6 @@
-// Where the number stands while a handle is pulled: near it, and off the place, the line and the wedge that are watched.
+// The placement of the tooltip during a drag: near the handle, but not over it, the level line or the wedge that the user watches.
 
-import type { Size } from '../layout/viewport';
-
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
+import type { ScreenPoint, Size } from '../layout/viewport';
 
 export interface Box {
   readonly left: number;
@@ -14,35 +9,36 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** All in px of the screen, from the table's top-left corner on it. */
+/** All in px of the screen, from the canvas's top-left corner. */
 export interface TooltipRequest {
-  /** Where the handle is. */
-  readonly at: Spot;
+  /** The handle. */
+  readonly at: ScreenPoint;
   readonly tooltip: Size;
-  /** What of the table is in view. */
+  /** The visible part of the canvas. */
   readonly room: Box;
-  /** The wedge in hand at the height of its handle. */
+  /** The dragged wedge at the height of its handle. */
   readonly wedge: { readonly left: number; readonly right: number };
-  /** Heights of the level lines; `watched`: the one the number or the panels beside it are read at. */
+  /** Heights of the level lines; `watched`: the one at which the value or the widths beside it are measured. */
   readonly lines: readonly { readonly y: number; readonly watched: boolean }[];
   readonly finger: boolean;
-  /** The side it is on where both would do; the same for a whole pull, so that it does not go to and fro. */
+  /** The preferred side; the same for a whole drag, so that the tooltip does not jump. */
   readonly side: 'left' | 'right';
 }
 
-/** What a hand hides round a handle: a mouse's arrow points up at it, a finger comes from below. px */
+/** What a pointer hides round a handle: a mouse pointer points up at it, a finger comes from below. px */
 const HIDDEN: Readonly<Record<'mouse' | 'finger', Box>> = {
   mouse: { left: 18, top: 18, right: 18, bottom: 24 },
   finger: { left: 34, top: 34, right: 34, bottom: 66 },
 };
-/** Free on both sides of a level line, px. A line so near a handle is watched with it. */
+/** Space kept free on both sides of a level line, px. */
 const OFF_LINE_PX = 8;
+/** A line nearer to the handle than this counts as watched, px. */
 const NEAR_PX = 40;
-/** From the rim of what is in view, px. */
+/** Space kept to the rim of the visible part, px. */
 const RIM_PX = 4;
 
-/** What it is worth to keep clear of, in px of being farther away from the handle. */
-const WORTH = {
+/** The cost of covering each thing, in px of distance from the handle. */
+const COST = {
   place: 4000,
   watchedLine: 1000,
   belowFinger: 150,
@@ -51,11 +47,11 @@ const WORTH = {
   otherSide: 20,
 } as const;
 
-/** The top-left corner of the bubble: of all places beside, above and below, the one that hides least and is nearest. */
-export function placeTooltip(asked: TooltipRequest): Spot {
-  const { at, tooltip, room, wedge, lines } = asked;
-  const hidden = HIDDEN[asked.finger ? 'finger' : 'mouse'];
-  const aside = asked.finger ? hidden.right : RIM_PX * 3;
+/** The top-left corner of the tooltip: of the candidates beside, above and below the handle, the one of least cost. */
+export function placeTooltip(request: TooltipRequest): ScreenPoint {
+  const { at, tooltip, room, wedge, lines } = request;
+  const hidden = HIDDEN[request.finger ? 'finger' : 'mouse'];
+  const aside = request.finger ? hidden.right : RIM_PX * 3;
   const lefts = [wedge.right + aside, wedge.left - aside - tooltip.width, at.x - tooltip.width / 2];
   const tops = [
     at.y - tooltip.height / 2,
@@ -63,7 +59,7 @@ export function placeTooltip(asked: TooltipRequest): Spot {
     at.y + hidden.bottom,
     ...lines.flatMap(({ y }) => [y - OFF_LINE_PX - tooltip.height, y + OFF_LINE_PX]),
   ];
-  let best: Spot = { x: room.left, y: room.top };
+  let best: ScreenPoint = { x: room.left, y: room.top };
   let least = Number.POSITIVE_INFINITY;
   for (const left of lefts)
     for (const top of tops) {
@@ -71,7 +67,7 @@ export function placeTooltip(asked: TooltipRequest): Spot {
         x: clamp(left, room.left + RIM_PX, room.right - RIM_PX - tooltip.width),
         y: clamp(top, room.top + RIM_PX, room.bottom - RIM_PX - tooltip.height),
       };
-      const cost = costOf(spot, asked, hidden);
+      const cost = costOf(spot, request, hidden);
       if (cost >= least) continue;
       best = spot;
       least = cost;
@@ -80,7 +76,7 @@ export function placeTooltip(asked: TooltipRequest): Spot {
 }
 
 function costOf(
-  spot: Spot,
+  spot: ScreenPoint,
   { at, tooltip, wedge, lines, finger, side }: TooltipRequest,
   hidden: Box,
 ): number {
@@ -97,15 +93,15 @@ function costOf(
   );
   const overLines = lines
     .filter(({ y }) => y > box.top - OFF_LINE_PX / 2 && y < box.bottom + OFF_LINE_PX / 2)
-    .map(({ y, watched }) => (watched || Math.abs(y - at.y) < NEAR_PX ? WORTH.watchedLine : WORTH.line));
+    .map(({ y, watched }) => (watched || Math.abs(y - at.y) < NEAR_PX ? COST.watchedLine : COST.line));
   const middle = spot.x + tooltip.width / 2;
   return (
     away +
-    (meet(box, place) ? WORTH.place : 0) +
+    (meet(box, place) ? COST.place : 0) +
     overLines.reduce((sum: number, each) => sum + each, 0) +
-    (box.left < wedge.right && box.right > wedge.left ? WORTH.wedge : 0) +
-    (finger && box.bottom > at.y + hidden.top ? WORTH.belowFinger : 0) +
-    (side === 'left' ? (middle > at.x ? WORTH.otherSide : 0) : middle < at.x ? WORTH.otherSide : 0)
+    (box.left < wedge.right && box.right > wedge.left ? COST.wedge : 0) +
+    (finger && box.bottom > at.y + hidden.top ? COST.belowFinger : 0) +
+    (side === 'left' ? (middle > at.x ? COST.otherSide : 0) : middle < at.x ? COST.otherSide : 0)
   );
 }
 

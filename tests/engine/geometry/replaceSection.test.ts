@@ -4,32 +4,32 @@ import { draft } from '../../../src/engine';
 import { type AllowedEdge, cutLineTurnedUp } from '../../../src/engine/geometry/cutLine';
 import { hasClearance } from '../../../src/engine/geometry/hasClearance';
 import type { Point } from '../../../src/engine/geometry/point';
-import { withStretch } from '../../../src/engine/geometry/withStretch';
+import { replaceSection } from '../../../src/engine/geometry/replaceSection';
 import { drawBodies } from '../../support/drawBodies';
 import { holds, selfMeeting } from '../../support/outline';
 import { withShoulders } from '../../support/sizedBodies';
 
 const at = (x: number, y: number): Point => ({ x, y });
 
-describe('a stretch set into a ring', () => {
+describe('a section put into a ring', () => {
   // Counter-clockwise as seen on paper: down, along, up.
   const box = [at(0, 0), at(0, 100), at(80, 100), at(80, 0)];
 
   it('is followed from where it begins on the ring to where it ends on it', () => {
-    const tongue = [at(0, 90), at(10, 130), at(70, 130), at(80, 90)];
-    expect(withStretch(box, tongue, 0.01)).toEqual([...tongue, at(80, 0), at(0, 0)]);
+    const section = [at(0, 90), at(10, 130), at(70, 130), at(80, 90)];
+    expect(replaceSection(box, section, 0.01)).toEqual([...section, at(80, 0), at(0, 0)]);
   });
 
   it('may be as far off the ring at its ends as it is allowed to', () => {
-    const tongue = [at(-0.005, 90), at(40, 130), at(80.005, 90)];
-    expect(withStretch(box, tongue, 0.01)).toEqual([...tongue, at(80, 0), at(0, 0)]);
-    expect(withStretch(box, tongue, 0.001)).toBeNull();
-    expect(withStretch(box, [], 0.01)).toBeNull();
+    const section = [at(-0.005, 90), at(40, 130), at(80.005, 90)];
+    expect(replaceSection(box, section, 0.01)).toEqual([...section, at(80, 0), at(0, 0)]);
+    expect(replaceSection(box, section, 0.001)).toBeNull();
+    expect(replaceSection(box, [], 0.01)).toBeNull();
   });
 
   it('takes the place of points it begins or ends on', () => {
-    const tongue = [at(0, 100), at(40, 130), at(80, 100)];
-    expect(withStretch(box, tongue, 0.01)).toEqual([...tongue, at(80, 0), at(0, 0)]);
+    const section = [at(0, 100), at(40, 130), at(80, 100)];
+    expect(replaceSection(box, section, 0.01)).toEqual([...section, at(80, 0), at(0, 0)]);
   });
 
   it('that begins and ends on one chord leaves the rest as it is, or is all there is', () => {
@@ -37,8 +37,14 @@ describe('a stretch set into a ring', () => {
       [at(20, 100), at(40, 130), at(60, 100)],
       [at(60, 100), at(40, 130), at(20, 100)],
     ];
-    expect(withStretch(box, forth, 0.01)).toEqual([...forth, at(80, 100), at(80, 0), at(0, 0), at(0, 100)]);
-    expect(withStretch(box, back, 0.01)).toEqual(back);
+    expect(replaceSection(box, forth, 0.01)).toEqual([
+      ...forth,
+      at(80, 100),
+      at(80, 0),
+      at(0, 0),
+      at(0, 100),
+    ]);
+    expect(replaceSection(box, back, 0.01)).toEqual(back);
   });
 });
 

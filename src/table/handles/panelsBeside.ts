@@ -1,18 +1,18 @@
-// The cloth on both sides of a handle, for the widths shown while it is pulled: panels beside a wedge, parts of one beside a dart.
+// The panels on both sides of a handle, whose widths are shown during a drag: two panels beside a wedge, two parts of one beside a dart.
 
 import { crossingsAt, type Draft, type DraftedWedge, type Piece, type Point, xAt } from '../../engine';
-import type { Handle } from '../handles/handle';
-import { type PanelOnBlock, panelsOnBlock } from './panelsOnBlock';
+import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
+import type { Handle } from './handle';
 
 export interface PanelBeside {
   readonly piece: Piece;
-  /** mm, measured on the finished outline. */
+  /** Width at the height of the handle, mm, measured on the finished outline. */
   readonly width: number;
-  /** From the dart to the next edge only. */
+  /** True where it is the width from the dart to the next edge only. */
   readonly part: boolean;
 }
 
-/** On the table from left to right: the panel left of the handle's wedge and the one right of it; null for none. */
+/** The panels to the left and to the right of the handle's wedge on the canvas; null where there is none. */
 export function panelsBeside(handle: Handle, draft: Draft): [PanelBeside | null, PanelBeside | null] {
   const { block } = handle;
   const wedge = block ? draft.blocks?.[block].wedges.find(({ id }) => id === handle.wedge) : undefined;
@@ -48,7 +48,7 @@ function besideWedge(
   ];
 }
 
-/** Nearer than this to a dart's leg a line is the leg itself. mm */
+/** Tolerance: a line nearer than this to a dart's leg is the leg itself. mm */
 const OWN_LEG_MM = 0.3;
 
 function besideDart(wedge: DraftedWedge, y: number, panels: readonly PanelOnBlock[]): Beside {
@@ -72,6 +72,6 @@ function besideDart(wedge: DraftedWedge, y: number, panels: readonly PanelOnBloc
 const ends = (xs: readonly number[]): [number, number] | [] =>
   xs.length > 0 ? [Math.min(...xs), Math.max(...xs)] : [];
 
-/** Where a ring crosses a height, mm from the centre line. */
+/** The x at which a ring crosses height `y`, mm from the centre line. */
 const crossings = (ring: readonly Point[], y: number): number[] =>
   crossingsAt([...ring, ...ring.slice(0, 1)], y);

@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Box, placeTooltip, type TooltipRequest } from '../../../src/table/view/tooltipPlace';
+import { type Box, placeTooltip, type TooltipRequest } from '../../../src/table/view/placeTooltip';
 
-const BUBBLE = { width: 240, height: 48 };
+const TOOLTIP = { width: 240, height: 48 };
 const boxOf = (asked: TooltipRequest): Box => {
   const { x, y } = placeTooltip(asked);
   return { left: x, top: y, right: x + asked.tooltip.width, bottom: y + asked.tooltip.height };
 };
 
-/** A laptop's table, with the waist at 350 and the handle of an axis below it. */
+/** A laptop's canvas, with the waist at 350 and the handle of an axis below it. */
 const ASKED: TooltipRequest = {
   at: { x: 300, y: 420 },
-  tooltip: BUBBLE,
+  tooltip: TOOLTIP,
   room: { left: 0, top: 0, right: 1090, bottom: 560 },
   wedge: { left: 280, right: 320 },
   lines: [
@@ -24,7 +24,7 @@ const ASKED: TooltipRequest = {
   side: 'right',
 };
 
-describe('the place of the bubble', () => {
+describe('the place of the tooltip', () => {
   it('is beside the wedge under a mouse, on the side that was begun with', () => {
     const right = boxOf(ASKED);
     expect(right.left).toBeGreaterThan(320);
@@ -51,7 +51,7 @@ describe('the place of the bubble', () => {
     expect(box.left).toBeGreaterThanOrEqual(300 + 34);
   });
 
-  it('stays where the table is in view, wherever it is pulled, and off the watched line where there is room for that', () => {
+  it('stays where the canvas is in view, wherever the handle is dragged, and off the watched line where there is room for that', () => {
     fc.assert(
       fc.property(
         fc.record({

@@ -1,8 +1,8 @@
-// Everything on the cutting table that can be pulled: the edges as a whole and at their places, and the wedges.
+// All handles of a draft: of the edges as a whole, of their nodes, and of the wedges.
 
 import { setEdgeNode } from '../../document';
 import type { Draft, EdgeNodePlace, Style } from '../../engine';
-import { type CanvasLayout, onCanvas } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import type { Redraft } from './bendHandles';
 import type { Handle } from './handle';
 import { wedgeHandles } from './wedgeHandles';
@@ -10,7 +10,7 @@ import { wedgeHandles } from './wedgeHandles';
 /**
  * All handles of a draft: edges first, then wedge by wedge, the axis before its points and legs.
  *
- * @param bending drafts a style for the same body; given, axes are there to be bent in the place of points and legs
+ * @param bending drafts another style for the same body; where given, handles that bend the axes replace those of points and legs
  */
 export function handlesOf(
   draft: Draft,
@@ -60,7 +60,7 @@ function edgeHandles(style: Style, span: { top: number; hem: number }, layout: C
   ];
 }
 
-/** How far a node may be pulled from the level edge, mm. */
+/** How far a node may be moved from the straight edge, mm. */
 const MOST_BEYOND_MM = 200;
 
 function nodeHandle({ edge, name, block, at }: EdgeNodePlace, style: Style, layout: CanvasLayout): Handle {

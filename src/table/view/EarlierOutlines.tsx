@@ -1,12 +1,12 @@
-// The outlines of an earlier draft under the present one, centre lines on centre lines.
+// The outlines of an earlier draft over the present one, centre lines on centre lines.
 
 import { memo } from 'react';
 import type { Draft, Point } from '../../engine';
-import { type CanvasLayout, onCanvas } from '../layout/layout';
+import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathThrough } from './paths';
 
-export const GhostLines = memo(function GhostLines({
+export const EarlierOutlines = memo(function EarlierOutlines({
   draft,
   layout,
 }: {
@@ -22,5 +22,5 @@ export const GhostLines = memo(function GhostLines({
         .flatMap(({ inner, outer }) => [inner, outer].map((leg) => pathThrough(leg.map(place)))),
     ]);
   });
-  return <path className="ghost" d={outlines.join('')} />;
+  return <path className="earlier-outlines" d={outlines.join('')} />;
 });

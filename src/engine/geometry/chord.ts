@@ -1,0 +1,26 @@
+// The straight chord between two neighbouring points of a polyline, and the distance of a point from it.
+
+import type { Point } from './point';
+
+/**
+ * The fraction of the way from `a` to `b` at which the chord is nearest to a point: the orthogonal projection of the point, held
+ * to the ends. From 0 to 1; 0 on a chord of no length.
+ */
+export function nearestFraction(a: Point, b: Point, { x, y }: Point): number {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const square = dx * dx + dy * dy;
+  return square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / square));
+}
+
+/** Square of the distance of a point from the chord from `a` to `b`, mm². */
+export function squaredDistanceToChord(a: Point, b: Point, point: Point): number {
+  const t = nearestFraction(a, b, point);
+  const x = a.x + t * (b.x - a.x) - point.x;
+  const y = a.y + t * (b.y - a.y) - point.y;
+  return x * x + y * y;
+}
+
+/** Distance of a point from the chord from `a` to `b`, mm. */
+export const distanceToChord = (a: Point, b: Point, point: Point): number =>
+  Math.sqrt(squaredDistanceToChord(a, b, point));

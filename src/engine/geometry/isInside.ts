@@ -1,0 +1,20 @@
+// Whether a point lies inside a closed ring.
+
+import type { Point } from './point';
+
+/**
+ * True when a ray from the point to the right crosses the closed ring an odd number of times (even-odd rule). A point on the ring
+ * itself may count either way.
+ *
+ * @param ring its end is not repeated; a repeated end does no harm
+ */
+export function isInside(ring: readonly Point[], { x, y }: Point): boolean {
+  let inside = false;
+  let from = ring[ring.length - 1];
+  for (const to of ring) {
+    if (from && from.y > y !== to.y > y && x < from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y))
+      inside = !inside;
+    from = to;
+  }
+  return inside;
+}

@@ -1,0 +1,40 @@
+// Elements of lists that must be there, so that no caller needs a cast.
+
+/**
+ * The element at an index.
+ *
+ * @param i from 0 to the list's length less 1
+ * @throws RangeError where the list has no such element
+ */
+export function at<T>(list: readonly T[], i: number): T {
+  const element = list[i];
+  if (element === undefined) throw new RangeError(`no element ${i} in a list of ${list.length}`);
+  return element;
+}
+
+/**
+ * The same for a list of numbers. A function of its own, because compiled code that has only ever seen lists of numbers reads
+ * them faster, and the inner loops of the smooth lines consist of little else.
+ */
+export function numberAt(numbers: readonly number[], i: number): number {
+  const number = numbers[i];
+  if (number === undefined) throw new RangeError(`no number ${i} in a list of ${numbers.length}`);
+  return number;
+}
+
+/** The first element of a list. Throws a RangeError where it is empty. */
+export const first = <T>(list: readonly T[]): T => at(list, 0);
+
+/** The last element of a list. Throws a RangeError where it is empty. */
+export const last = <T>(list: readonly T[]): T => at(list, list.length - 1);
+
+/**
+ * Each two neighbours of a list, one pair fewer than it has elements; none for fewer than two elements. It allocates a tuple for
+ * each pair, so loops that run many times for each draft use indices and {@link at} instead.
+ */
+export const pairs = <T>(list: readonly T[]): [T, T][] =>
+  list.slice(1).map((element, i) => [at(list, i), element]);
+
+/** The same of a ring, with the pair of its last element and its first as the last one: as many pairs as elements. */
+export const ringPairs = <T>(ring: readonly T[]): [T, T][] =>
+  ring.map((element, i) => [element, at(ring, (i + 1) % ring.length)]);

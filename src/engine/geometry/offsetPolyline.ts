@@ -1,0 +1,119 @@
+// One edge of an outline offset by its allowance, before its corners are joined to its neighbours'.
+
+import { at, first, last } from './lists';
+import type { Point } from './point';
+
+/** An edge of an outline, offset by its allowance. */
+export interface OffsetEdge {
+  readonly points: readonly Point[];
+  /** Unit vector along the first chord. */
+  readonly startDirection: Point;
+  /** Unit vector along the last chord. */
+  readonly endDirection: Point;
+  /** mm, not negative. */
+  readonly allowance: number;
+  /** The end of the edge on the sew line. */
+  readonly end: Point;
+  /** True where the edge bends in more tightly than its allowance, so that part of its offset turns back on itself. */
+  readonly selfIntersects: boolean;
+}
+
+/**
+ * A polyline offset to its right as seen on paper (y down), out of an outline that runs counter-clockwise. Each chord is moved by
+ * the allowance, from its intersection with the chord before it to that with the chord after it. Where the polyline bends in
+ * more tightly than the allowance, a chord shrinks to nothing; its neighbours then intersect each other.
+ *
+ * @param points at least two, not all in one place
+ * @param allowance mm, not negative
+ */
+export function offsetPolyline({
+  points: all,
+  allowance,
+}: {
+  readonly points: readonly Point[];
+  readonly allowance: number;
+}): OffsetEdge {
+  const points = allowance > 0 ? withoutShortChords(all) : all;
+  // The start of each offset chord and its direction, in two lists rather than one of objects: this is an inner loop.
+  const starts: Point[] = [];
+  const directions: Point[] = [];
+  let selfIntersects = false;
+  for (let i = 1; i < points.length; i += 1) {
+    const from = at(points, i - 1);
+    const direction = unitVector(from, at(points, i));
+    const x = from.x - direction.y * allowance;
+    const y = from.y + direction.x * allowance;
+    let start: Point | null = null;
+    for (let before = starts.length - 1; before >= 0; before -= 1) {
+      const previous = at(starts, before);
+      const previousDirection = at(directions, before);
+      const met = intersectionOfLines(previous, previousDirection, x, y, direction);
+      if (met && isAhead(previous, previousDirection, met)) {
+        start = met;
+        break;
+      }
+      selfIntersects ||= before === 0;
+      starts.pop();
+      directions.pop();
+    }
+    starts.push(start ?? { x, y });
+    directions.push(direction);
+  }
+  const endDirection = last(directions);
+  const corner = last(points);
+  const end = { x: corner.x - endDirection.y * allowance, y: corner.y + endDirection.x * allowance };
+  return {
+    points: [...starts, end],
+    startDirection: first(directions),
+    endDirection,
+    allowance,
+    end: corner,
+    selfIntersects: selfIntersects || !isAhead(last(starts), endDirection, end),
+  };
+}
+
+const isAhead = (start: Point, direction: Point, point: Point): boolean =>
+  (point.x - start.x) * direction.x + (point.y - start.y) * direction.y > 0;
+
+/** Chords that turn by less than this are parallel: their intersection could not be computed any more. rad */
+const PARALLEL_RAD = 1e-6;
+
+/** Parallel lines no farther apart than this are one line. mm */
+const SAME_LINE_MM = 1e-4;
+
+/** Intersection of the line from `from` in direction `a` with that from (x, y) in direction `b`; null for parallel lines. */
+function intersectionOfLines(from: Point, a: Point, x: number, y: number, b: Point): Point | null {
+  const cross = a.x * b.y - a.y * b.x;
+  const dx = x - from.x;
+  const dy = y - from.y;
+  if (Math.abs(cross) < PARALLEL_RAD) return Math.abs(a.x * dy - a.y * dx) < SAME_LINE_MM ? { x, y } : null;
+  const along = (dx * b.y - dy * b.x) / cross;
+  return { x: from.x + a.x * along, y: from.y + a.y * along };
+}
+
+/** Chords shorter than this add nothing to the shape, but their offsets could turn back on themselves. mm */
+const SHORT_MM = 0.5;
+
+const isNear = (a: Point, b: Point): boolean =>
+  (a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y) < SHORT_MM * SHORT_MM;
+
+/** The points without those nearer than {@link SHORT_MM} to the one kept before them or to the end; both ends stay. */
+function withoutShortChords(points: readonly Point[]): readonly Point[] {
+  const [start, end] = [first(points), last(points)];
+  let kept = start;
+  const inner = points.slice(1, -1).filter((point) => {
+    if (isNear(kept, point) || isNear(point, end)) return false;
+    kept = point;
+    return true;
+  });
+  return [start, ...inner, end];
+}
+
+/** The unit vector from `a` to `b`; zero where they are one point. */
+function unitVector(a: Point, b: Point): Point {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  // Many times quicker than Math.hypot, and no outline comes near its limits.
+  const length = Math.sqrt(dx * dx + dy * dy) || 1;
+  return { x: dx / length, y: dy / length };
+}
