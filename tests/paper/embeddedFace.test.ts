@@ -3,7 +3,6 @@
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../src/cli/fontFiles';
-import { NAMED_STYLES } from '../../src/document';
 import {
   onePagePdf,
   patternPdf,
@@ -67,10 +66,6 @@ const PRINTS: readonly (readonly [string, (input: PrintInput) => Promise<Uint8Ar
 ];
 
 describe.each(PRINTS)('%s', (_, print) => {
-  it.each([...NAMED_STYLES])('of %s bring their face', async (_name, { style }) => {
-    await expectEmbedded(await print(demoPattern('Letter', style)));
-  });
-
   it.each(NAMES)('for %s bring their face', async (name) => {
     const asked = demoPattern();
     const input = await withLetters({ ...asked, client: { ...asked.client, name } }, fontFiles);

@@ -1,5 +1,6 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
+import { at, numberAt } from '../geometry/lists';
 import { LEAST_PANEL_MM, type Style, type Wedge } from '../style/style';
 import type { BlockName, LevelName } from '../terms/names';
 import { type Extent, extentOf, isThrough, reaches } from './extent';
@@ -41,12 +42,12 @@ export function sizeWedges(
   for (const level of levels) {
     const toTakeIn = bust ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
     const { intakes, left } = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
-    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, intakes[i] as number);
+    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, numberAt(intakes, i));
     if (left > 0.05) unplaced.set(level.name, left);
   }
   if (shoulder && bust)
     for (const [i, wedge] of wedges.entries())
-      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(extents[i] as Extent))
+      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(at(extents, i)))
         easeToShoulder(intakeOf.get(wedge.id) as Map<LevelName, number>, levels, bust, shoulder);
   return { intakeOf, unplaced };
 }
@@ -88,7 +89,7 @@ function placeAt(
   extents: readonly Extent[],
 ): { intakes: number[]; left: number } {
   const manual = wedges.map((wedge, i) => {
-    if (!reaches(extents[i] as Extent, level.y)) return 0;
+    if (!reaches(at(extents, i), level.y)) return 0;
     return wedge.sizing === 'manual' ? (wedge.intake[level.name] ?? 0) : null;
   });
   const locked = manual.reduce<number>((sum, each) => sum + (each ?? 0), 0);
@@ -101,7 +102,7 @@ function placeAt(
     const caps = capsAt(level.name, wedges, manual, width, bustLine, style.balance.cap);
     const open = wedges.map((wedge, i) => (manual[i] === null ? wedge.weight : 0));
     const shares = fill(placed, open, caps);
-    intakes = manual.map((each, i) => each ?? (shares[i] as number));
+    intakes = manual.map((each, i) => each ?? numberAt(shares, i));
     const now = shares.reduce((sum, each) => sum + each, 0);
     if (placed - now < 1e-6) break;
     placed = now;
@@ -121,7 +122,7 @@ function capsAt(
   const axes = wedges.map((wedge) => stationX(wedge.stationAt[level] ?? wedge.station, bustLine, width));
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
-    const x = axes[i] as number;
+    const x = numberAt(axes, i);
     const reach = (j: number): number => {
       const other = wedges[j];
       const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - ROOM_MM;
@@ -148,13 +149,13 @@ function fill(amount: number, weights: readonly number[], caps: readonly number[
   const shares = weights.map(() => 0);
   let left = amount;
   for (let round = 0; round <= weights.length && left > 1e-9; round += 1) {
-    const open = weights.map((weight, i) => ((shares[i] as number) < (caps[i] as number) ? weight : 0));
+    const open = weights.map((weight, i) => (numberAt(shares, i) < numberAt(caps, i) ? weight : 0));
     const total = open.reduce((sum, weight) => sum + weight, 0);
     if (total <= 0) break;
     const portion = left;
     for (const [i, weight] of open.entries()) {
-      const take = Math.min((portion * weight) / total, (caps[i] as number) - (shares[i] as number));
-      shares[i] = (shares[i] as number) + take;
+      const take = Math.min((portion * weight) / total, numberAt(caps, i) - numberAt(shares, i));
+      shares[i] = numberAt(shares, i) + take;
       left -= take;
     }
   }

@@ -1,5 +1,6 @@
 // The legs of a dart that is closed at both ends. They are sewn to each other from point to point, so they are of one length.
 
+import { first, last } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { seamLength } from '../geometry/seamLength';
 import { combine, type SmoothLine, xAt } from '../geometry/smoothLine';
@@ -26,7 +27,7 @@ export function foldBetween(upper: Point, lower: Point): SmoothLine {
  * @param fold from its upper to its lower point, mm
  */
 export function closedLegs(fold: SmoothLine, taken: SmoothLine): Legs {
-  const [upper, lower] = [fold.ys[0] as number, fold.ys.at(-1) as number];
+  const [upper, lower] = [first(fold.ys), last(fold.ys)];
   const legs = (shift: number): Legs => ({
     innerLeg: dartLeg(fold, taken, shift - 0.5, { upper, lower }),
     outerLeg: dartLeg(fold, taken, shift + 0.5, { upper, lower }),
@@ -38,13 +39,15 @@ export function closedLegs(fold: SmoothLine, taken: SmoothLine): Legs {
   let shift = 0;
   let even = legs(shift);
   let off = differ(even);
-  // Secant steps, held between the bounds by halving, so that they always settle.
-  let last: { readonly shift: number; readonly off: number } | null = null;
+  // Secant method, safeguarded by bisection so that it always converges.
+  let previous: { readonly shift: number; readonly off: number } | null = null;
   for (let step = 0; step < 60 && Math.abs(off) > ALIKE_MM; step += 1) {
     if (off > 0) least = shift;
     else most = shift;
-    const next: number = last ? shift - (off * (shift - last.shift)) / (off - last.off) : shift + 0.01;
-    last = { shift, off };
+    const next: number = previous
+      ? shift - (off * (shift - previous.shift)) / (off - previous.off)
+      : shift + 0.01;
+    previous = { shift, off };
     shift = next > least && next < most ? next : (least + most) / 2;
     even = legs(shift);
     off = differ(even);

@@ -1,5 +1,6 @@
 // Where a wedge runs: from edge to edge, or as a dart to a point within its panel; and its legs within that run.
 
+import { at, numberAt } from '../geometry/lists';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { DartPoint, Style, Wedge } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
@@ -76,8 +77,8 @@ export function shutWhereEmpty(
   for (const way of [-1, 1] as const) {
     let shut = false;
     for (let i = widest; levels[i]; i += way) {
-      const { name, y } = levels[i] as Level;
-      shut ||= (taken[i] as number) < SHUT_MM;
+      const { name, y } = at(levels, i);
+      shut ||= numberAt(taken, i) < SHUT_MM;
       if (!shut) continue;
       intake.set(name, 0);
       if (i > widest) lower = Math.min(lower ?? y, y);
@@ -94,7 +95,7 @@ export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, exten
   const from = extent.upper ?? Number.NEGATIVE_INFINITY;
   const to = extent.lower ?? Number.POSITIVE_INFINITY;
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
+  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
 }
 

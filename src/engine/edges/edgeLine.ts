@@ -3,6 +3,7 @@
 
 import type { Block } from '../block/block';
 import { stationX } from '../block/station';
+import { at as elementAt, first, last, numberAt } from '../geometry/lists';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';
 import type { BlockName } from '../terms/names';
@@ -110,20 +111,18 @@ export function draftEdge(
 
 /** Where an edge crosses a closed distance from the centre line. */
 export function crossingAt(edge: EdgeLine, at: number): Crossing {
-  const last = edge.length - 1;
-  for (let i = 0; i < last; i += 1) {
+  for (let i = 0; i < edge.length - 1; i += 1) {
     const corner = edge[i]?.ys.at(-1) ?? 0;
     if (Math.abs(at - corner) > AT_CORNER_MM) continue;
-    const [before, after] = [edge[i] as SmoothLine, edge[i + 1] as SmoothLine];
+    const [before, after] = [elementAt(edge, i), elementAt(edge, i + 1)];
     return {
-      y: before.xs.at(-1) as number,
-      before: held(before.slopes.at(-1) as number),
-      after: held(after.slopes[0] as number),
+      y: last(before.xs),
+      before: held(last(before.slopes)),
+      after: held(first(after.slopes)),
     };
   }
-  const line = edge.find((each) => at <= (each.ys.at(-1) as number)) ?? (edge[last] as SmoothLine);
-  const [first, end] = [line.ys[0] as number, line.ys.at(-1) as number];
-  const within = Math.min(end, Math.max(first, at));
+  const line = edge.find((each) => at <= last(each.ys)) ?? last(edge);
+  const within = Math.min(last(line.ys), Math.max(first(line.ys), at));
   const slope = held(slopeAt(line, within));
   return { y: xAt(line, within), before: slope, after: slope };
 }
@@ -138,7 +137,7 @@ const held = (slope: number): number => Math.min(STEEPEST, Math.max(-STEEPEST, s
  * until it has room.
  */
 export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: number; crossing: Crossing }[] {
-  const corners = edge.slice(1).map((line) => line.ys[0] as number);
+  const corners = edge.slice(1).map((line) => first(line.ys));
   const clear = Math.min(CLEAR_OF_LEG_MM, (to - from) / 3);
   const within = (at: number): boolean => at > from + AT_CORNER_MM && at < to - AT_CORNER_MM;
   const smooth = edge
@@ -172,9 +171,9 @@ function stationOnBlock(block: Block, station: number, y: number): number {
  * like; what does not lie between them, or says nothing because the edge runs level through it, is let go.
  */
 function inOrder(nodes: readonly DraftedNode[]): DraftedNode[] {
-  const [first, end] = [nodes[0] as DraftedNode, nodes.at(-1) as DraftedNode];
-  const sideAt = { ...end, at: Math.max(end.at, first.at + LEAST_STRETCH_MM) };
-  const kept = [first];
+  const [centre, end] = [first(nodes), last(nodes)];
+  const sideAt = { ...end, at: Math.max(end.at, centre.at + LEAST_STRETCH_MM) };
+  const kept = [centre];
   for (const [i, node] of nodes.entries()) {
     if (i === 0 || i === nodes.length - 1) continue;
     const apart = node.at - (kept.at(-1)?.at ?? 0) > AT_CORNER_MM && sideAt.at - node.at > AT_CORNER_MM;
@@ -189,7 +188,7 @@ function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
   const stretches: SmoothLine[] = [];
   let start = 0;
   for (let i = 1; i < kept.length; i += 1) {
-    const end = kept[i] as DraftedNode;
+    const end = elementAt(kept, i);
     if (!end.corner && i < kept.length - 1) continue;
     const part = kept.slice(start, i + 1);
     stretches.push(
@@ -208,7 +207,7 @@ function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
 function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
   const inside = line.ys.flatMap((at, i) => (at >= from - 1e-9 && at <= to + 1e-9 ? [i] : []));
   if (inside.length < 2) return [];
-  const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
+  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
   return [{ ys: pick(line.ys), xs: pick(line.xs), slopes: pick(line.slopes) }];
 }
 

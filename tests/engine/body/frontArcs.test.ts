@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft, type Measurements } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { DRAWN, howMany } from '../../support/howMany';
 import { broken, judge } from '../../support/judge';
 import { randomFrom, uniform } from '../../support/random';
+
+const COUNT = howMany({ few: 40, all: 300 });
 
 const levelsOf = (body: Partial<Measurements>) => {
   const { levels } = draft({ ...MEAN_BODY, ...body }, DEFAULT_STYLE);
@@ -62,9 +65,9 @@ describe('a measured front arc', () => {
     expect(issues.map(({ code, at }) => [code, at.field])).toEqual([['measurementMissing', 'waist']]);
   });
 
-  it('keeps every bound on 300 drawn bodies with drawn arcs, seed 88', { timeout: 60_000 }, () => {
+  it(`keeps every bound on ${COUNT} drawn bodies with drawn arcs, seed 88`, DRAWN, () => {
     const random = randomFrom(88);
-    for (const [i, body] of drawBodies(300, 88).entries()) {
+    for (const [i, body] of drawBodies(COUNT, 88).entries()) {
       const arced = {
         ...body,
         frontBustArc: uniform(random, 0.48, 0.58) * body.bust,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, setRightWedges, setSizing } from '../../../src/document';
 import { DEFAULT_STYLE, draftWhole, halfOf, type Side, type Style } from '../../../src/engine';
-import { handlesOf } from '../../../src/table/handles/handles';
-import { numberIn } from '../../../src/table/handles/numberIn';
-import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { valueIn } from '../../../src/table/handles/valueIn';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layOut';
 
 const OWN = setRightWedges(DEFAULT_STYLE, true);
 
@@ -34,7 +34,7 @@ describe('the handles of a right half with wedges of its own', () => {
       const pulled = handle.set(OWN, value);
       expect(pulled.wedges).toBe(OWN.wedges);
       const half = halfOf(draftWhole(DEMO_CLIENT.measurements, pulled), 'right');
-      expect(numberIn(half, pulled, handle)).toBeCloseTo(value, 6);
+      expect(valueIn(half, pulled, handle)).toBeCloseTo(value, 6);
     },
   );
 
