@@ -1,8 +1,9 @@
-// A client from outside: a name, a unit and what the tape gave. Each thing wrong with it is a fault at its field.
+// Reads a client from outside: name, unit and measurements. Every fault stands at its field.
 
 import {
   DEMO_CLIENT,
   type Fault,
+  FILES,
   type FileUnit,
   isObject,
   kindOf,
@@ -17,20 +18,20 @@ import { type BodySides, MEASUREMENTS, type MeasurementName, type Measurements }
 
 export interface FileClient {
   readonly name: string;
-  /** The unit of the file, in which its draft is spoken of. */
+  /** The unit of the file; messages about its draft give lengths in it. */
   readonly unit: FileUnit;
-  /** mm */
+  /** Lengths in mm; null where not taken. */
   readonly measurements: Measurements;
-  /** Those of them that nobody measured. */
+  /** Measurements that were estimated and not taken. */
   readonly estimated: readonly MeasurementName[];
-  /** How she differs left to right; null for not at all. */
+  /** How the body differs left to right; null where it does not. */
   readonly sides: BodySides | null;
 }
 
-/** What her paper is written in. */
-export const tapeOf = ({ unit }: FileClient): Unit => (unit === 'in' ? 'in' : 'cm');
+/** The unit of lengths on paper: inches, or cm for a file in mm. */
+export const paperUnit = ({ unit }: FileClient): Unit => (unit === 'in' ? 'in' : 'cm');
 
-/** The client that is drafted where none is given. */
+/** The client that is drafted where the command names none. */
 export const DEMO_FILE_CLIENT: FileClient = {
   name: DEMO_CLIENT.name,
   unit: 'in',
@@ -40,15 +41,15 @@ export const DEMO_FILE_CLIENT: FileClient = {
 };
 
 /**
- * Reads a client. A measurement that is not there counts as not taken; one that has no such name is a fault, so that a
- * slip of the keyboard is not passed over. Fields beside name, unit, measurements, sides and estimated are of no concern here.
+ * Reads a client. A measurement that is left out counts as not taken; an unknown name is a fault, since it may be a typing
+ * error. Fields other than name, unit, measurements, sides and estimated are ignored.
  */
 export function readClient(data: unknown): Read<FileClient> {
-  if (!isObject(data)) return refuse('', `A client must be an object, not ${kindOf(data)}.`);
+  if (!isObject(data)) return refuse('', FILES.client.notObject({ kind: kindOf(data) }));
   const faults: Fault[] = [];
   const { name, measurements } = data;
   if (typeof name !== 'string' || name.trim() === '')
-    faults.push({ path: 'name', message: 'The client needs a name: it stands on every sheet.' });
+    faults.push({ path: 'name', message: FILES.client.nameMissing });
   const unit = readUnit(data.unit);
   if (!unit.ok) faults.push(...unit.faults);
   if (!isObject(measurements))
@@ -56,8 +57,8 @@ export function readClient(data: unknown): Read<FileClient> {
       path: 'measurements',
       message:
         measurements === undefined
-          ? 'The measurements are missing.'
-          : `The measurements must be an object, not ${kindOf(measurements)}.`,
+          ? FILES.client.measurementsMissing
+          : FILES.client.measurementsNotObject({ kind: kindOf(measurements) }),
     });
   const taken = isObject(measurements) && unit.ok ? readTaken(measurements, unit.value, faults) : null;
   const estimated = readEstimated(data.estimated, taken, faults);
@@ -67,11 +68,11 @@ export function readClient(data: unknown): Read<FileClient> {
   return { ok: true, value: { name, unit: unit.value, measurements: taken, estimated, sides } };
 }
 
-/** The list of a backup: names of measurements that stand in the file and were not taken. */
+/** The list of estimated measurements, as in a backup; each must be among the measurements of the file. */
 function readEstimated(given: unknown, taken: Measurements | null, faults: Fault[]): MeasurementName[] {
   if (given === undefined || given === null) return [];
   if (!Array.isArray(given)) {
-    faults.push({ path: 'estimated', message: `This must be a list of names, not ${kindOf(given)}.` });
+    faults.push({ path: 'estimated', message: FILES.client.estimatedNotList({ kind: kindOf(given) }) });
     return [];
   }
   return given.flatMap((name: unknown, i) => {
@@ -79,10 +80,10 @@ function readEstimated(given: unknown, taken: Measurements | null, faults: Fault
     if (known === undefined)
       faults.push({
         path: `estimated.${i}`,
-        message: `There is no measurement of this name; there are ${MEASUREMENTS.map((each) => each.name).join(', ')}.`,
+        message: FILES.client.measurementUnknown({ names: MEASUREMENTS.map((each) => each.name) }),
       });
     else if (taken && taken[known] === null)
-      faults.push({ path: `estimated.${i}`, message: `There is no ${known} among the measurements.` });
+      faults.push({ path: `estimated.${i}`, message: FILES.client.estimatedNotGiven({ name: known }) });
     return known === undefined ? [] : [known];
   });
 }
@@ -93,7 +94,7 @@ function readTaken(given: Readonly<Record<string, unknown>>, unit: FileUnit, fau
     if (!names.has(name))
       faults.push({
         path: `measurements.${name}`,
-        message: `There is no measurement of this name; there are ${[...names].join(', ')}.`,
+        message: FILES.client.measurementUnknown({ names: [...names] }),
       });
   const entries = MEASUREMENTS.map(({ name }): [MeasurementName, number | null] => {
     const value = given[name] ?? null;

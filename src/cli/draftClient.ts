@@ -1,9 +1,10 @@
-// One client drafted. A measurement that is missing or out of all span makes the input unusable, not the draft faulty.
+// Drafts one client. A measurement that is missing or out of span makes the input unusable; it is no issue of the draft.
 
 import { issueSentence, type Read } from '../document';
 import { type Draft, draftWhole, type IssueCode, type Style } from '../engine';
 import type { FileClient } from './clientFile';
 
+/** Issues that make the input unusable. */
 const UNUSABLE: ReadonlySet<IssueCode> = new Set([
   'measurementMissing',
   'measurementOutOfRange',

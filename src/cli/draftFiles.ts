@@ -1,11 +1,11 @@
-// One client drafted into files.
+// Writes the files of one client's draft.
 
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type FileStyle, issueSentence, type Read, refuse } from '../document';
+import { CLI, type FileStyle, issueSentence, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { Faced, PlanInput } from '../paper';
-import { type FileClient, tapeOf } from './clientFile';
+import { type FileClient, paperUnit } from './clientFile';
 import { fontFiles } from './fontFiles';
 import { makeDirectory } from './makeDirectory';
 import type { Print } from './paperNamed';
@@ -18,7 +18,7 @@ interface Lay {
   readonly nap: boolean;
 }
 
-/** What is made of a draft that has pieces beside pattern.pdf, in this order. */
+/** The files made beside pattern.pdf of a draft that has pieces, in this order. */
 const DRAWN_FILES: readonly {
   readonly name: string;
   readonly make: (paper: Paper, input: PlanInput) => string;
@@ -31,7 +31,10 @@ const PRINTED_FILE = 'pattern.pdf';
 
 type Content = readonly [name: string, content: string | Uint8Array];
 
-/** The files made, in the order they were made. Nothing is written where the pattern cannot be printed as asked. */
+/**
+ * Writes the files into a directory and returns their paths in the order written. Nothing is written where the pattern cannot be
+ * printed on the paper asked for.
+ */
 export async function draftFiles(
   drafted: Draft,
   client: FileClient,
@@ -45,14 +48,14 @@ export async function draftFiles(
   const contents: readonly Content[] = [['pieces.json', pieces], ...pattern.value];
   try {
     await makeDirectory(out);
-    // A pattern of an earlier draft must not lie beside these pieces.
+    // A pattern of an earlier draft must not stay beside these pieces.
     for (const name of [PRINTED_FILE, ...DRAWN_FILES.map((file) => file.name)])
       await rm(join(out, name), { force: true });
     for (const [name, content] of contents) await writeFile(join(out, name), content);
     return { ok: true, value: contents.map(([name]) => join(out, name)) };
   } catch (error) {
     if (!isSystemError(error)) throw error;
-    return refuse('--out', `The files could not be written into ${out} (${error.code}).`);
+    return refuse('--out', CLI.filesNotWritten({ directory: out, code: error.code }));
   }
 }
 
@@ -64,7 +67,7 @@ async function patternContents(
 ): Promise<Read<readonly Content[]>> {
   if (drafted.pieces.length === 0) return { ok: true, value: [] };
   const layer = await import('../paper');
-  const unit = tapeOf(client);
+  const unit = paperUnit(client);
   const asked: PlanInput = {
     draft: drafted,
     client: { ...client, unit },
@@ -99,25 +102,23 @@ async function printedOn(
       : refuse('--paper', onePageSentence(laid.fault, unit));
   }
   const picture = await projectorPdf(input, print.choice);
-  return picture
-    ? { ok: true, value: picture }
-    : refuse('--paper', 'The picture would be larger than a PDF page may be.');
+  return picture ? { ok: true, value: picture } : refuse('--paper', CLI.pictureTooLarge);
 }
 
-/** What a reading or writing call throws, as opposed to a fault of the program. */
+/** True of an error of the system in reading or writing, as opposed to a fault of the program. */
 export const isSystemError = (error: unknown): error is Error & { code: string } =>
   error instanceof Error && 'syscall' in error && 'code' in error && typeof error.code === 'string';
 
-/** The day where the maker is, as 2026-11-25. */
+/** The local day, as 2026-11-25. */
 function today(): string {
   const now = new Date();
   const two = (value: number): string => String(value).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** An issue on one line: how grave, where, what. */
+/** An issue on one line: its severity, its place and its sentence. */
 export function issueLine(issue: Issue, { style }: FileStyle, { unit }: FileClient): string {
   const { piece, block, seam, level, wedge, field } = issue.at;
-  const place = [piece ?? seam ?? block, level, wedge].filter((part) => part !== undefined).join(' ');
+  const place = [piece?.id ?? seam?.id ?? block, level, wedge].filter((part) => part !== undefined).join(' ');
   return `${SEVERITY_IN_FILES[issue.severity]} ${place || (field ?? 'draft')}: ${issueSentence(issue, { unit, style })}\n`;
 }

@@ -1,15 +1,15 @@
-// Many clients, one a line in and one a line out, in the same order; a bad line is answered and passed.
+// Drafts many clients: one line of input each, answered by one line of output in the same order, faults included.
 
 import { once } from 'node:events';
 import type { Writable } from 'node:stream';
-import { type Fault, isObject, parseJson } from '../document';
+import { CLI, type Fault, isObject, parseJson } from '../document';
 import type { Style } from '../engine';
 import { readClient } from './clientFile';
 import { draftClient } from './draftClient';
 import { type Line, LONGEST_LINE, linesOf } from './lines';
 import { piecesFile } from './piecesFile';
 
-/** Drafts every line of the input; blank lines are passed over. Waits whenever the reader of the output does. */
+/** Drafts every line of the input; blank lines are skipped. Waits while the output is full. */
 export async function draftStream(
   input: AsyncIterable<string>,
   output: Writable,
@@ -23,18 +23,17 @@ export async function draftStream(
   }
 }
 
-/** The answer to one line, as one line of JSON. A fault of the line as a whole says which it is, counted from 1. */
+/** The answer to one line, as one line of JSON. A fault of the line as a whole gives its number, counted from 1. */
 function answer(line: Line, number: number, style: Style): string {
   const fault = (name: unknown, faults: readonly Fault[]): string =>
     JSON.stringify({
       name: typeof name === 'string' ? name : null,
       error: faults.map(({ path, message }) => ({
         path,
-        message: path === '' ? `Line ${number}: ${message}` : message,
+        message: path === '' ? CLI.line({ number, message }) : message,
       })),
     });
-  if (line === null)
-    return fault(null, [{ path: '', message: `This line is longer than ${LONGEST_LINE} characters.` }]);
+  if (line === null) return fault(null, [{ path: '', message: CLI.lineTooLong({ most: LONGEST_LINE }) }]);
   const json = parseJson(line);
   if (!json.ok) return fault(null, json.faults);
   const client = readClient(json.value);

@@ -1,4 +1,4 @@
-// The fonts as they lie on disk, where the package manager put them.
+// Reads the fonts from the packages installed on disk.
 
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -8,7 +8,7 @@ import type { FontFiles } from '../paper';
 const { resolve } = createRequire(import.meta.url);
 const folderOf = (name: string): string => dirname(resolve(`${name}/package.json`));
 
-/** A face in parts is named by what stands before them: noto-sans-sc-12-400-normal.woff. */
+/** Path of a font file. The file of a part begins with the name of its face: noto-sans-sc-12-400-normal.woff. */
 const placeOf = (name: string): string =>
   name.endsWith('.ttf')
     ? join(folderOf('dejavu-fonts-ttf'), 'ttf', name)

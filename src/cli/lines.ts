@@ -1,6 +1,6 @@
-// Text in pieces, as a pipe delivers it, cut into lines; memory stays bounded whatever comes.
+// Cuts text that arrives in chunks, as from a pipe, into lines, in bounded memory.
 
-/** Longer than any client: a line beyond it is answered as a fault and its rest let go. Characters. */
+/** Longest line in characters, longer than any client; a longer line is a fault and its text is dropped. */
 export const LONGEST_LINE = 1_000_000;
 
 /** A line without its end, or null for one that is too long. */

@@ -1,15 +1,23 @@
-// The headless drafter: reads what was asked, drafts, and answers with files or lines and an exit code.
+// The headless drafter: reads the command line, drafts, writes files or lines, and sets the exit code.
 
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { type Fault, type FileStyle, parseJson, type Read, readStyle, refuse } from '../document';
-import { DEMO_FILE_CLIENT, type FileClient, readClient, tapeOf } from './clientFile';
+import {
+  CLI,
+  type Fault,
+  type FileStyle,
+  NAMED_STYLES,
+  parseJson,
+  type Read,
+  readStyle,
+  refuse,
+} from '../document';
+import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './clientFile';
 import { draftClient } from './draftClient';
 import { draftFiles, isSystemError, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
 import { faultLine } from './faultLine';
-import { helpText } from './help';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
 import { styleNamed } from './styleNamed';
@@ -21,7 +29,8 @@ async function run(words: readonly string[]): Promise<number> {
   if (!options.ok) return unusable(options.faults, 'draft');
   const { task, style } = options.value;
   if (task === 'help') {
-    process.stdout.write(helpText(paperWords(await import('../paper'))));
+    const papers = paperWords(await import('../paper'));
+    process.stdout.write(CLI.help({ styles: [...NAMED_STYLES.keys()], papers }));
     return DRAFTED;
   }
   const chosen = await styleOf(style);
@@ -35,7 +44,7 @@ async function stream({ style }: FileStyle): Promise<number> {
     const broken = once(process.stdout, 'error').then(([error]) => Promise.reject(error));
     await Promise.race([draftStream(process.stdin, process.stdout, style), broken]);
   } catch (error) {
-    // A reader that leaves early (head, say) has what it wanted.
+    // A reader such as head may close the stream early; that is no fault.
     if (!isSystemError(error) || error.code !== 'EPIPE') throw error;
     process.stdin.destroy();
   }
@@ -56,7 +65,7 @@ async function files(
   const made = await draftFiles(drafted.value, client.value, style, { ...paper.value, nap }, out);
   if (!made.ok) return unusable(made.faults, out);
   for (const file of made.value) process.stdout.write(`${file}\n`);
-  for (const line of layer.estimatedLines({ ...client.value, unit: tapeOf(client.value) }))
+  for (const line of layer.estimatedLines({ ...client.value, unit: paperUnit(client.value) }))
     process.stderr.write(`warn measurements: ${line}\n`);
   const { issues } = drafted.value;
   for (const issue of issues.filter(({ severity }) => severity !== 'note'))
@@ -81,7 +90,7 @@ async function jsonOf(path: string, flag: string): Promise<Read<unknown>> {
     return parseJson(await readFile(path, 'utf8'));
   } catch (error) {
     if (!isSystemError(error)) throw error;
-    return refuse(flag, `The file ${path} could not be read (${error.code}).`);
+    return refuse(flag, CLI.fileNotRead({ path, code: error.code }));
   }
 }
 

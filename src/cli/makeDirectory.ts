@@ -1,10 +1,10 @@
-// A directory with those above it. Node's own recursive mkdir never ends where the system answers that a place is missing and
-// makes none there, as under /proc.
+// Makes a directory and those above it. Node's own recursive mkdir never ends where the system reports a place as missing and
+// makes no directory there, as under /proc.
 
 import { mkdir, stat } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 
-/** Makes it where it is not there; a file in its place is an error of mkdir's. */
+/** Makes the directory where it is missing; throws mkdir's error where a file has its name. */
 export async function makeDirectory(path: string): Promise<void> {
   const missing: string[] = [];
   let place = resolve(path);

@@ -1,6 +1,6 @@
-// What is written behind the command.
+// Reads the options of the command line.
 
-import type { Fault, Read } from '../document';
+import { CLI, type Fault, type Read } from '../document';
 
 const VALUED = ['client', 'style', 'paper', 'out'] as const;
 type Valued = (typeof VALUED)[number];
@@ -11,16 +11,16 @@ type Bare = (typeof BARE)[number];
 
 export interface Options {
   readonly task: 'help' | 'stream' | 'files';
-  /** A file; null for the demo client. */
+  /** Path of a client file; null for the demo client. */
   readonly client: string | null;
   readonly style: string;
   readonly paper: string;
   readonly out: string;
-  /** The cloth has a nap or a one-way print. */
+  /** Whether the cloth has a nap or a one-way print. */
   readonly nap: boolean;
 }
 
-/** Reads the words behind the command; every flag that is unknown, doubled or without its value is a fault. */
+/** Reads the arguments of the command; a flag that is unknown, given twice or without its value is a fault. */
 export function readOptions(words: readonly string[]): Read<Options> {
   if (words.includes('--help') || words.includes('-h'))
     return { ok: true, value: { ...USUAL, task: 'help' } };
@@ -32,20 +32,19 @@ export function readOptions(words: readonly string[]): Read<Options> {
     const bare = BARE.find((each) => word === `--${each}`);
     const name = VALUED.find((each) => each === flag) ?? bare;
     if (name === undefined) {
-      faults.push({ path: word, message: 'This is not understood; --help lists what is.' });
+      faults.push({ path: word, message: CLI.options.unknown });
       continue;
     }
-    if (given.has(name)) faults.push({ path: `--${name}`, message: 'This is given twice.' });
+    if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.twice });
     const ahead = rest[0] !== undefined && !rest[0].startsWith('--');
     const value = bare ? '-' : (written ?? (ahead ? rest.shift() : undefined));
     if (value === undefined || value === '')
-      faults.push({ path: `--${name}`, message: 'Its value is missing.' });
+      faults.push({ path: `--${name}`, message: CLI.options.valueMissing });
     given.set(name, value ?? '');
   }
   if (given.has('stdin'))
     for (const name of ['client', 'paper', 'out', 'nap'] as const)
-      if (given.has(name))
-        faults.push({ path: `--${name}`, message: 'This does not go with --stdin, which makes no files.' });
+      if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.notWithStdin });
   if (faults.length > 0) return { ok: false, faults };
   return {
     ok: true,

@@ -1,6 +1,6 @@
-// What pattern.pdf is printed on, by the word behind --paper.
+// Finds the paper of pattern.pdf by the word after --paper.
 
-import { type Read, refuse } from '../document';
+import { CLI, type Read, refuse } from '../document';
 import type { OnePageChoice, PaperChoice, ProjectorChoice } from '../paper';
 
 export type Print =
@@ -10,16 +10,13 @@ export type Print =
 
 type Paper = typeof import('../paper');
 
-/** The words there are, as they are told. */
+/** The words --paper takes, as help and faults list them. */
 export const paperWords = ({ PAPERS }: Paper): string[] => [
   ...PAPERS.map(({ name }) => name.toLowerCase()),
-  'WIDTHxHEIGHT (mm)',
-  'roll (36 in wide)',
-  'roll-WIDTH (mm)',
-  'projector',
+  ...CLI.papers,
 ];
 
-/** A paper's name, a size of sheets in mm, a roll or a projector; capitals or not. */
+/** Reads the name of a paper, a size of sheets in mm, a roll or a projector, in upper or lower case. */
 export function paperNamed(word: string, paper: Paper): Read<Print> {
   const lower = word.toLowerCase();
   const named = paper.PAPERS.find(({ name }) => name.toLowerCase() === lower);
@@ -34,7 +31,7 @@ export function paperNamed(word: string, paper: Paper): Read<Print> {
   }
   const [, width, height] = /^(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?)$/.exec(lower) ?? [];
   if (width === undefined || height === undefined)
-    return refuse('--paper', `There is no paper “${word}”; there are: ${paperWords(paper).join(', ')}.`);
+    return refuse('--paper', CLI.paperUnknown({ name: word, papers: paperWords(paper) }));
   const own = {
     ...paper.DEFAULT_PAPER_CHOICE,
     name: `${width} × ${height} mm`,

@@ -1,4 +1,4 @@
-// A draft as plain data for other programs: what pieces.json holds, and each line of the stream.
+// Writes a draft as plain data for other programs: the content of pieces.json, and of each line of the stream.
 
 import { edgeName, type FileUnit, issueSentence, pieceLabel } from '../document';
 import {
@@ -21,7 +21,7 @@ type Place = readonly [number, number];
  * The draft in mm: x from the centre line, y down from the shoulder level, for every piece alike. Lengths and
  * coordinates are rounded to 1e-6 mm; an edge's first point is the last point of the edge before it. Levels are those
  * the garment reaches all round; where the body differs left to right, `y` is the left's and `rightY` the right's, and the
- * pieces of both lie right side up, a right front and a left back on negative x. Issues are put into words in `unit`.
+ * pieces of both lie right side up, a right front and a left back on negative x. Sentences of issues give lengths in `unit`.
  */
 export function piecesFile({ proof, pieces, extras, issues, halves }: Draft, style: Style, unit: FileUnit) {
   return {
@@ -95,16 +95,22 @@ const issueOf = (issue: Issue, style: Style, unit: FileUnit) => ({
 /** How serious an issue is, as files and the error stream spell it. */
 export const SEVERITY_IN_FILES = { error: 'block', warn: 'warn', note: 'note' } as const;
 
-/** The half an issue stands on is called `hand` in files, since `side` is the id of a piece there. */
+/**
+ * Pieces and seams stand by their ids. The half an issue stands on is called `hand` in files, since `side` is the id of a
+ * piece there.
+ */
 function placeInFile(at: Issue['at']): Record<string, string> {
   return Object.fromEntries(
-    Object.entries(at).map(([part, name]) => [part === 'side' ? 'hand' : part, name]),
+    Object.entries(at).map(([part, place]) => [
+      part === 'side' ? 'hand' : part,
+      typeof place === 'string' ? place : place.id,
+    ]),
   );
 }
 
-const nameOf = ({ piece, edge }: EdgeReference): string => `${piece}/${edge}`;
+const nameOf = ({ piece, edge }: EdgeReference): string => `${piece.id}/${edge}`;
 
 const placeOf = ({ x, y }: Point): Place => [rounded(x), rounded(y)];
 
-/** To the millionth of a mm; plus nothing, so that there is no −0. */
+/** Rounded to the millionth of a mm; adding zero turns −0 into 0. */
 const rounded = (mm: number): number => Math.round(mm * 1e6) / 1e6 + 0;

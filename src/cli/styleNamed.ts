@@ -1,14 +1,11 @@
-// A style of the table by its name, as it is asked for on the command line.
+// Finds a ready style by the word after --style.
 
-import { type FileStyle, NAMED_STYLES, type Read, refuse } from '../document';
+import { CLI, type FileStyle, NAMED_STYLES, type Read, refuse } from '../document';
 
-/** A style of the table, or a fault that lists what is there. */
+/** The ready style of this name, or a fault that lists the names there are. */
 export function styleNamed(name: string): Read<FileStyle> {
   const value = NAMED_STYLES.get(name);
   return value
     ? { ok: true, value }
-    : refuse(
-        '--style',
-        `There is no style “${name}”; there are: ${[...NAMED_STYLES.keys()].join(', ')}. A file ends in .json.`,
-      );
+    : refuse('--style', CLI.styleUnknown({ name, styles: [...NAMED_STYLES.keys()] }));
 }

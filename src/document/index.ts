@@ -56,7 +56,7 @@ export { setDiffering, setRightWedges, setSide } from './edit/sides';
 export { turnIntakeTo } from './edit/turnIntakeTo';
 export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
-export { isObject, kindOf, parseJson } from './files/json';
+export { kindOf, parseJson } from './files/json';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
@@ -64,7 +64,9 @@ export { writeStyle } from './files/writeStyle';
 export { CANVAS } from './messages/canvas';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_ENDS_WORDS } from './messages/choices';
+export { CLI } from './messages/cli';
 export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
+export { CUT } from './messages/cut';
 export { DRAFT } from './messages/draft';
 export {
   estimatedSentence,
@@ -74,13 +76,15 @@ export {
   unusualSentence,
 } from './messages/expected';
 export { FIELDS, GIRTHS, ISSUES } from './messages/fields';
+export { FILES } from './messages/files';
 export { issueSentence } from './messages/issues';
 export { KEEPING } from './messages/keeping';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
 export { LEVEL_WORDS } from './messages/levels';
+export { MAKING } from './messages/making';
 export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
-export { edgeName, pieceLabel, pieceLabelOf, seamName, TURNED_HEM } from './messages/pieces';
+export { edgeName, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
 export { REAL_SIZE } from './messages/realSize';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
@@ -115,6 +119,7 @@ export {
 export { type Change, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
+export { isObject } from './model/isObject';
 export { readBook } from './model/readBook';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {

@@ -8,10 +8,10 @@ type Zipped = Pick<Style, 'closure' | 'joinedSide'>;
  * "zip" on an edge that closes with one, "zip on the left" on a side seam of which the garment has two; null elsewhere. It is
  * worn on the left as a rule (common practice, no source).
  */
-export function zipOn({ id, block, cut }: Piece, { role, isSideSeam }: Edge, style: Zipped): string | null {
+export function zipOn({ side, block, cut }: Piece, { role, isSideSeam }: Edge, style: Zipped): string | null {
   if (role === 'centre') return style.closure[block] === 'zip' ? 'zip' : null;
-  if (!isSideSeam || !hasSideZip(style) || id.startsWith('right-')) return null;
-  return id.startsWith('left-') ? 'zip' : cut.count > 1 || cut.onFold ? 'zip on the left' : 'zip';
+  if (!isSideSeam || !hasSideZip(style) || side === 'right') return null;
+  return side === 'left' ? 'zip' : cut.count > 1 || cut.onFold ? 'zip on the left' : 'zip';
 }
 
 /** "Zip in the left side seam.", a sentence each; none where the garment has no zip. */

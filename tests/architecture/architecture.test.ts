@@ -127,6 +127,41 @@ const BREACHES: readonly (readonly [string, string, string])[] = [
   ['src/engine/a.ts', 'export const a = window;', 'src/engine/a.ts:1: the engine uses window'],
   ['src/engine/a.ts', 'document.title;', 'src/engine/a.ts:1: the engine uses document'],
   [
+    'src/paper/a.ts',
+    "\nexport const a = (id: string) => id.startsWith('x');",
+    'src/paper/a.ts:2: an id is taken apart',
+  ],
+  [
+    'src/paper/a.ts',
+    "export const a = (p: { id: string }) => p.id.split('/');",
+    'src/paper/a.ts:1: an id is taken apart',
+  ],
+  [
+    'src/table/a.ts',
+    'export const a = (p: { id: string }) => /-band$/.test(p.id);',
+    'src/table/a.ts:1: an id is taken apart',
+  ],
+  [
+    'src/table/a.ts',
+    "export const a = (piece: string) => piece.endsWith('-band');",
+    'src/table/a.ts:1: an id is taken apart',
+  ],
+  [
+    'src/app/a.ts',
+    '\n\nexport const a = (seam: string, side: string) => seam.startsWith(`${side}-`);',
+    'src/app/a.ts:3: an id is taken apart',
+  ],
+  [
+    'src/engine/a.ts',
+    'export const a = (p: { edges: number[] }) => p.edges[0];',
+    'src/engine/a.ts:1: an edge is found by counting',
+  ],
+  [
+    'src/engine/a.ts',
+    'export const a = (edges: number[], i: number) => edges.length - i;',
+    'src/engine/a.ts:1: an edge is found by counting',
+  ],
+  [
     'src/app/shell.ts',
     'window.localStorage.clear();',
     'src/app/shell.ts:1: localStorage outside src/app/storage',

@@ -75,7 +75,7 @@ export function brokenRules(sources: Sources): string[] {
     broken.push(...wholeFile(file, text));
     if (!isCode(file)) continue;
     for (const link of linksOf(file, text)) broken.push(...linkRules(file, link, sources));
-    broken.push(...nameRules(file, text));
+    broken.push(...nameRules(file, text), ...identityRules(file, text));
   }
   return [...broken, ...cycles(sources)];
 }
@@ -176,6 +176,75 @@ function nameRules(file: string, text: string): string[] {
   };
   visit(source);
   return broken;
+}
+
+/** Methods of a string that take it apart, and those of a pattern that do. */
+const TAKE_APART: readonly string[] = [
+  ...['startsWith', 'endsWith', 'split', 'match', 'matchAll', 'replace', 'replaceAll'],
+  ...['slice', 'substring', 'indexOf', 'includes', 'at', 'charAt'],
+];
+const PATTERN_READS: readonly string[] = ['test', 'exec'];
+
+/** What pieces and seams are called in keys: the parts that their ids are made of. */
+const PART_OF_ID = /^-|-$|^dart:|\/dart:/;
+
+/** Identity is data: ids are compared, not taken apart, and edges are found by what they are, not by counting. */
+function identityRules(file: string, text: string): string[] {
+  const source = parse(file, text);
+  const broken: string[] = [];
+  const add = (node: ts.Node, rule: string): void => {
+    broken.push(`${file}:${lineOf(source, node)}: ${rule}`);
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression)) {
+      const { name, expression } = node.expression;
+      const [given] = node.arguments;
+      const isRead =
+        (TAKE_APART.includes(name.text) && nameOf(expression) === 'id') ||
+        (PATTERN_READS.includes(name.text) && given !== undefined && nameOf(given) === 'id');
+      const isSought =
+        ['startsWith', 'endsWith'].includes(name.text) && given && PART_OF_ID.test(endsOf(given));
+      if (isRead || isSought) add(node, 'an id is taken apart');
+    }
+    if (
+      ts.isElementAccessExpression(node) &&
+      nameOf(node.expression) === 'edges' &&
+      ts.isNumericLiteral(node.argumentExpression)
+    )
+      add(node, 'an edge is found by counting');
+    if (
+      ts.isBinaryExpression(node) &&
+      ARITHMETIC.includes(node.operatorToken.kind) &&
+      [node.left, node.right].some(isCountOfEdges)
+    )
+      add(node, 'an edge is found by counting');
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return broken;
+}
+
+const ARITHMETIC: readonly ts.SyntaxKind[] = [
+  ts.SyntaxKind.PlusToken,
+  ts.SyntaxKind.MinusToken,
+  ts.SyntaxKind.PercentToken,
+];
+
+const isCountOfEdges = (node: ts.Node): boolean =>
+  ts.isPropertyAccessExpression(node) && node.name.text === 'length' && nameOf(node.expression) === 'edges';
+
+/** The last name of an expression: `id` of `piece.id` and of `at.piece?.id`. */
+function nameOf(node: ts.Node): string | null {
+  if (ts.isIdentifier(node)) return node.text;
+  if (ts.isPropertyAccessExpression(node)) return node.name.text;
+  return ts.isNonNullExpression(node) ? nameOf(node.expression) : null;
+}
+
+/** The text of a string or a template, its values left out. */
+function endsOf(node: ts.Node): string {
+  if (ts.isStringLiteralLike(node)) return node.text;
+  if (!ts.isTemplateExpression(node)) return '';
+  return [node.head.text, ...node.templateSpans.map(({ literal }) => literal.text)].join('');
 }
 
 /** Whether a name only names a part of something: `draft.document`, `{ document: 1 }`. */

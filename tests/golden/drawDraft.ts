@@ -20,7 +20,7 @@ const LOOKS = [
  * and grain, a shoulder band lifted off the panels it lies above. Numbers are the engine's own; the back is turned over by its group.
  */
 export function drawDraft(title: string, { levels, pieces, extras }: Draft): string {
-  const bands = extras.filter(({ id }) => id.endsWith('-band'));
+  const bands = extras.filter(({ kind }) => kind === 'band');
   const xs = (block: BlockName): number[] =>
     pieces.filter((piece) => piece.block === block).flatMap((piece) => ringOf(piece).map(({ x }) => x));
   const ys = [

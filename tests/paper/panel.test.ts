@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { type Style, USUAL_SHOULDERS } from '../../src/engine';
+import { identifyPiece } from '../../src/engine/terms/identity';
 import { layOut, type PlacedPanel, patternPdf, planProjected } from '../../src/paper';
 import { boxOfText, cornersOf } from '../../src/paper/panel/textBlock';
 import { DEMO_SHEET, demoPattern } from './demoPattern';
@@ -78,7 +79,9 @@ describe.each(styles)('texts of %s', (_, tried) => {
     for (const { piece, texts } of panels) {
       const said = texts.map(({ text }) => text).join('\n');
       expect(said).toContain(
-        piece.id === 'side' ? 'Side panel' : `${piece.block === 'front' ? 'Front' : 'Back'} ${piece.number}`,
+        piece.kind === 'sidePanel'
+          ? 'Side panel'
+          : `${piece.block === 'front' ? 'Front' : 'Back'} ${piece.number}`,
       );
       expect(said).toContain('Wren Abernathy');
       expect(said).toContain('Winter ball bodice');
@@ -234,7 +237,7 @@ describe('a panel as narrow as a strap', () => {
       ...edge,
       role: 'seam' as const,
       isSideSeam: i % 2 === 1,
-      mate: { piece: 'front-2', edge: i },
+      mate: { piece: identifyPiece('panel', 'front', 2), edge: i },
       allowance: 6,
       points: [corners[i] as ReadPoint, corners[(i + 1) % 4] as ReadPoint],
     }));

@@ -3,6 +3,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { draft, inches } from '../../src/engine';
+import { identifyPiece } from '../../src/engine/terms/identity';
 import { type Layout, layOut, paperChoice, patternPdf } from '../../src/paper';
 import { DEMO_SHEET, demoPattern, type PrintInput } from './demoPattern';
 import {
@@ -243,7 +244,7 @@ describe('a pattern that must be spoken about', () => {
     const fault = {
       code: 'panelTooNarrow',
       severity: 'error',
-      at: { piece: 'front-1' },
+      at: { piece: identifyPiece('panel', 'front', 1) },
       values: { width: 12, least: 20 },
     } as const;
     const input = { ...drafted, draft: { ...drafted.draft, issues: [fault] } };

@@ -8,6 +8,7 @@ import {
   draft,
   draftWhole,
   type Edge,
+  edgesAt,
   type Piece,
   type Point,
   type Style,
@@ -57,8 +58,7 @@ const chainDistance = (points: readonly Point[], p: Point): number =>
 
 /** Where `piece` has run on beyond its panel, or across a dart of it, there is no edge to follow. */
 const endsBeside = (panel: Piece, role: 'top' | 'hem'): number => {
-  const edges =
-    role === 'hem' ? panel.edges.slice(1, panel.outer) : panel.edges.slice(panel.outer + 1).reverse();
+  const edges = role === 'hem' ? edgesAt(panel, 'hem') : edgesAt(panel, 'top').reverse();
   const dart = edges.findIndex((edge) => edge.dart !== undefined);
   const beside = dart < 0 ? edges : edges.slice(0, dart);
   return Math.max(...beside.flatMap(({ points }) => points.map(({ x }) => x)));
@@ -147,7 +147,7 @@ function judge(made: Draft, style: Style, asked: Asked, mitre: number): number {
   for (const piece of behind) {
     const panel = panelOf(made, piece);
     expectSound(piece);
-    if (piece.id.endsWith('facing')) expectFollowing(piece, panel, asked.width, mitre);
+    if (piece.kind === 'facing') expectFollowing(piece, panel, asked.width, mitre);
     else expectUnder(piece, panel, asked, style.closure.lacingGap);
   }
   return behind.length;
@@ -228,8 +228,10 @@ describe('what lies behind a lacing', () => {
         for (const piece of made.extras) {
           expectSound(piece);
           expect(piece.cut).toEqual({ count: 1, onFold: false });
-          if (!piece.id.endsWith('facing')) continue;
-          const panel = made.pieces.find(({ id }) => id === piece.id.replace('facing', '1'));
+          if (piece.kind !== 'facing') continue;
+          const panel = made.pieces.find(
+            ({ block, number, side }) => block === piece.block && number === 1 && side === piece.side,
+          );
           expect(piece.edges[0]?.points).toEqual(panel?.edges[0]?.points);
         }
         for (const block of ['front', 'back'] as const) {

@@ -94,7 +94,7 @@ const halfBody = ({ body, sides }: Case, side: Side): Measurements => {
 function sewnRound(made: Draft, level: string): number {
   return SIDES.reduce((sum, side) => {
     const y = made.halves?.[side].levels.find(({ name }) => name === level)?.y ?? Number.NaN;
-    const own = made.pieces.filter(({ id }) => id.startsWith(`${side}-`));
+    const own = made.pieces.filter((piece) => piece.side === side);
     return own.reduce((all, piece) => all + (widthAcross(ringOf(piece), y) ?? Number.NaN), sum);
   }, 0);
 }
@@ -124,15 +124,19 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
         const off = Math.abs(sewnRound(made, level) - wanted);
         expect(off, `${name} ${level}`).toBeLessThanOrEqual(0.1);
       }
-      for (const { id, lengthA, lengthB } of made.proof.seams.filter(({ kind }) => kind === 'centre')) {
+      for (const { seam, lengthA, lengthB } of made.proof.seams) {
+        if (seam.kind !== 'centre') continue;
         const edges = SIDES.map(
-          (side) => made.pieces.find((piece) => piece.id === `${side}-${id.split('-')[0]}-1`)?.edges[0],
+          (side) =>
+            made.pieces.find(
+              (piece) => piece.side === side && piece.block === seam.block && piece.number === 1,
+            )?.edges[0],
         );
         const lengths = edges.map((edge) => lengthOf(edge?.points ?? []));
         expect(lengths[0], name).toBeCloseTo(lengthA, 9);
         expect(lengths[1], name).toBeCloseTo(lengthB, 9);
         const off = Math.abs(lengthA - lengthB);
-        expect(off, `${name} ${id}`).toBeLessThanOrEqual(0.05);
+        expect(off, `${name} ${seam.id}`).toBeLessThanOrEqual(0.05);
       }
     }
     expect(measured).toBeGreaterThan(2 * COUNT);
@@ -144,7 +148,7 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
       for (const piece of made.pieces) {
         expect(piece.cut, name).toEqual({ count: 1, onFold: false });
         expect(areaSeen(ringOf(piece)), `${name} ${piece.id}`).toBeGreaterThan(0);
-        const mirrored = piece.id.startsWith('right-') === (piece.block === 'front');
+        const mirrored = (piece.side === 'right') === (piece.block === 'front');
         const x = ringOf(piece).reduce((sum, point) => sum + point.x, 0);
         expect(Math.sign(x), `${name} ${piece.id}`).toBe(mirrored ? -1 : 1);
       }
@@ -174,8 +178,8 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
       const [here, there] = [draftWhole(body, plain, sides), draftWhole(turned, plain, exchanged)];
       const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
       for (const side of SIDES)
-        expect(there.pieces.filter(({ id }) => id.startsWith(side)).length, name).toBe(
-          here.pieces.filter(({ id }) => id.startsWith(other(side))).length,
+        expect(there.pieces.filter((piece) => piece.side === side).length, name).toBe(
+          here.pieces.filter((piece) => piece.side === other(side)).length,
         );
       for (const piece of here.pieces) {
         const id = piece.id.replace(/^left|^right/, (hand) => other(hand as Side));

@@ -42,8 +42,8 @@ function unmated({ pieces, extras }: Draft): string[] {
   return all.flatMap((piece) =>
     piece.edges.flatMap(({ mate, points }, i) => {
       if (!mate) return [];
-      const other = all.find(({ id }) => id === mate.piece)?.edges[mate.edge];
-      const back = other?.mate?.piece === piece.id && other.mate.edge === i;
+      const other = all.find(({ id }) => id === mate.piece.id)?.edges[mate.edge];
+      const back = other?.mate?.piece.id === piece.id && other.mate.edge === i;
       const apart = Math.abs(lengthOf(other?.points ?? []) - lengthOf(points));
       return back && apart <= 0.05 ? [] : [`${piece.id}/${i}`];
     }),

@@ -92,7 +92,7 @@ describe.each([
       expect(edges).toHaveLength(parts);
       for (const edge of edges) {
         expect(edge.points).toHaveLength(2);
-        const mate = pieces.find(({ id }) => id === edge.mate?.piece)?.edges[edge.mate?.edge ?? -1];
+        const mate = pieces.find(({ id }) => id === edge.mate?.piece.id)?.edges[edge.mate?.edge ?? -1];
         expect(mate?.role).toBe('shoulder');
         expect(Math.abs(lengthOf(edge.points) - lengthOf(mate?.points ?? []))).toBeLessThan(1e-9);
       }
@@ -128,7 +128,7 @@ describe('neckline and armhole across the shoulder seam', () => {
   ])('run straight on, as the proof has it: %s', (_, style) => {
     for (const body of BODIES) {
       const { pieces, proof } = draft(body, style);
-      const across = proof.edges.filter(({ seam }) => seam === 'shoulder');
+      const across = proof.edges.filter(({ seam }) => seam.kind === 'shoulder');
       expect(across.map(({ edge }) => edge)).toEqual(['neckline', 'armhole']);
       for (const { edge, angle, asked, at } of across) {
         const degrees = (angle * 180) / Math.PI;
@@ -136,7 +136,7 @@ describe('neckline and armhole across the shoulder seam', () => {
         expect(Math.abs(degrees - 180)).toBeLessThanOrEqual(0.5);
         expect(degrees).toBeCloseTo(atShoulder(pieces, edge === 'armhole' ? 'armhole' : 'top'), 6);
         expect(
-          pieces.find(({ id }) => id === at.piece)?.edges.some(({ points }) => points.includes(at.point)),
+          pieces.find(({ id }) => id === at.piece.id)?.edges.some(({ points }) => points.includes(at.point)),
         ).toBe(true);
       }
     }
@@ -145,7 +145,7 @@ describe('neckline and armhole across the shoulder seam', () => {
   it('has no row without shoulders, nor where they are cut off as a band', () => {
     for (const shoulders of [undefined, { ...SHOULDERS, bandAbove: 30 }]) {
       const style = { ...DEFAULT_STYLE, ...(shoulders ? { shoulders } : {}) };
-      expect(draft(BODY, style).proof.edges.filter(({ seam }) => seam === 'shoulder')).toEqual([]);
+      expect(draft(BODY, style).proof.edges.filter(({ seam }) => seam.kind === 'shoulder')).toEqual([]);
     }
   });
 

@@ -111,11 +111,11 @@ function mates(pieces: readonly Piece[]): Finding[] {
   for (const piece of pieces)
     for (const [i, edge] of piece.edges.entries()) {
       if (!edge.mate) continue;
-      const other = pieces.find(({ id }) => id === edge.mate?.piece);
+      const other = pieces.find(({ id }) => id === edge.mate?.piece.id);
       const mate = other?.edges[edge.mate.edge];
       if (!other || !mate) continue;
       const names = [piece.id, other.id];
-      const back = mate.mate?.piece === piece.id && mate.mate.edge === i;
+      const back = mate.mate?.piece.id === piece.id && mate.mate.edge === i;
       find(`${names.join(' and ')} are each other's mates`, names, back ? 0 : Number.POSITIVE_INFINITY);
       find(
         `length of ${names.join(' against ')}`,
@@ -154,7 +154,7 @@ function runs(pieces: readonly Piece[], style: Style): Finding[] {
   for (const piece of pieces)
     for (const [i, edge] of piece.edges.entries()) {
       if (edge.role !== 'seam' && edge.role !== 'centre') continue;
-      const other = edge.mate ? pieces.find(({ id }) => id === edge.mate?.piece) : piece;
+      const other = edge.mate ? pieces.find(({ id }) => id === edge.mate?.piece.id) : piece;
       if (!other || (edge.role === 'seam' && !edge.mate)) continue;
       for (const where of ['top', 'hem'] as const) {
         if (cornered[where] || !isBeside(piece, i, where)) continue;
@@ -192,7 +192,7 @@ function cornerTo(piece: Piece, i: number, where: 'top' | 'hem'): number {
 
 /** A piece whose cut line could not be made is refused, and shown with its sew line alone. */
 const hasNoCutLine = (piece: Piece, made: Draft): boolean =>
-  made.issues.some(({ code, at }) => code === 'cutLineUnsure' && at.piece === piece.id);
+  made.issues.some(({ code, at }) => code === 'cutLineUnsure' && at.piece?.id === piece.id);
 
 function outlines(piece: Piece, hasNoCutLine: boolean): Finding[] {
   const findings: Finding[] = [];
@@ -258,7 +258,10 @@ function widths(piece: Piece, made: Draft): Finding[] {
     least = Math.min(least, sewnAcross(piece, from + ((to - from) * step) / 60) ?? least);
   const told = made.issues.some(
     ({ severity, code, at }) =>
-      severity === 'error' && code === 'panelTooNarrow' && at.piece === piece.id && at.level !== undefined,
+      severity === 'error' &&
+      code === 'panelTooNarrow' &&
+      at.piece?.id === piece.id &&
+      at.level !== undefined,
   );
   return [
     {

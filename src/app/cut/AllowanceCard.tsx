@@ -1,19 +1,13 @@
-// Seam allowances, a number for each kind of edge, and whether the hem's is turned up.
+// The card of the seam allowances: one number for each kind of edge, and whether the hem is turned up.
 
-import { changeStyle, setTurnedHem } from '../../document';
+import { CUT, changeStyle, setTurnedHem } from '../../document';
 import { type Allowances, STYLE_SPANS } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
-const EDGES: readonly { edge: keyof Allowances; label: string }[] = [
-  { edge: 'seam', label: 'Seams' },
-  { edge: 'side', label: 'Side seam' },
-  { edge: 'top', label: 'Top edge' },
-  { edge: 'centre', label: 'Centre edges' },
-  { edge: 'hem', label: 'Hem' },
-];
+const EDGES: readonly (keyof Allowances)[] = ['seam', 'side', 'top', 'centre', 'hem'];
 
 export function AllowanceCard() {
   const { client, savedDraft } = useOpen();
@@ -23,29 +17,32 @@ export function AllowanceCard() {
   const keep = useStore((state) => state.keep);
   const drop = useStore((state) => state.drop);
   return (
-    <section className="card allowance-card" aria-label="Seam allowances">
-      <h2>Seam allowances</h2>
-      <p className="hint">None on an edge that is bound; none at centre front on a fold.</p>
-      {EDGES.map(({ edge, label }) => (
-        <LengthField
-          key={edge}
-          label={label}
-          span={STYLE_SPANS.allowance}
-          value={savedDraft.style.allowances[edge]}
-          unit={client.unit}
-          remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}
-          onShow={(mm) =>
-            show((book) =>
-              changeStyle(book, (style) => ({
-                ...style,
-                allowances: { ...style.allowances, [edge]: mm ?? 0 },
-              })),
-            )
-          }
-          onKeep={() => keep({ code: 'allowanceSet', edge })}
-          onDrop={drop}
-        />
-      ))}
+    <section className="card allowance-card" aria-label={CUT.allowances.title}>
+      <h2>{CUT.allowances.title}</h2>
+      <p className="hint">{CUT.allowances.hint}</p>
+      {EDGES.map((edge) => {
+        const label = CUT.allowances.edges[edge];
+        return (
+          <LengthField
+            key={edge}
+            label={label}
+            span={STYLE_SPANS.allowance}
+            value={savedDraft.style.allowances[edge]}
+            unit={client.unit}
+            remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}
+            onShow={(mm) =>
+              show((book) =>
+                changeStyle(book, (style) => ({
+                  ...style,
+                  allowances: { ...style.allowances, [edge]: mm ?? 0 },
+                })),
+              )
+            }
+            onKeep={() => keep({ code: 'allowanceSet', edge })}
+            onDrop={drop}
+          />
+        );
+      })}
       <TurnedHem />
     </section>
   );
@@ -65,11 +62,10 @@ function TurnedHem() {
           )
         }
       >
-        Turn the hem up
+        {CUT.allowances.turnedHem}
       </Checkbox>
       <p className="hint" id="turned-hem-hint">
-        At its ends the allowance is cut as the mirror image of the seam allowances above the fold, and lies
-        on them when it is turned up. Leave this off where the hem is bound or faced.
+        {CUT.allowances.turnedHemHint}
       </p>
     </>
   );

@@ -1,4 +1,4 @@
-// Cut: the panels apart with their allowances, as they will lie on paper; which paper; the print and the other files.
+// The Cut step: the panels with their allowances as they lie on paper, the choice of paper, the print and the other files.
 
 import { wantsReading } from '../../document';
 import { IssueList } from '../components/IssueList';
@@ -9,13 +9,13 @@ import { awaitsReading, usePlanInput } from './choices/usePlanInput';
 import { DraftingSheetCard } from './DraftingSheetCard';
 import { FilesCard } from './FilesCard';
 import { MakingCard } from './MakingCard';
-import { OnPage, OnProjector, OnSheets } from './media/media';
+import { PagePrint, ProjectorPrint, SheetsPrint } from './media/media';
 import { PrinterCard } from './PrinterCard';
 
-const MEDIA: Readonly<Record<Medium, typeof OnSheets>> = {
-  sheets: OnSheets,
-  page: OnPage,
-  projector: OnProjector,
+const PRINTS: Readonly<Record<Medium, typeof SheetsPrint>> = {
+  sheets: SheetsPrint,
+  page: PagePrint,
+  projector: ProjectorPrint,
 };
 
 export function CutStep() {
@@ -23,8 +23,8 @@ export function CutStep() {
   const { issues } = useDraft();
   const { medium } = useCutChoices();
   const input = usePlanInput();
-  const Print = MEDIA[medium];
-  // Where it keeps the print back, the card of the print says so, with the way on.
+  const Print = PRINTS[medium];
+  // The card of the print already links to cautions that are not read yet, so the list leaves them out.
   const reportedIssues = awaitsReading(input) ? issues.filter((issue) => !wantsReading(issue)) : issues;
   return (
     <div className="cut-step">

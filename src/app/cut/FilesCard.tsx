@@ -1,6 +1,7 @@
-// The pattern as files for other programs and machines, and as a picture to send.
+// The card of the pattern's files: drawings for other programs and machines, and a picture to send.
 
 import { useState } from 'react';
+import { CUT } from '../../document';
 import { type PlanInput, patternDxf, patternSvg } from '../../paper';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
@@ -8,70 +9,54 @@ import { refusalOf } from './choices/usePlanInput';
 import { picture } from './print/picture';
 
 interface FileKind {
-  readonly ending: string;
+  readonly ending: 'svg' | 'dxf' | 'png';
+  /** Media type. */
   readonly type: string;
-  readonly label: string;
-  readonly hint: string;
   /** Null where the browser cannot make it. */
   readonly make: (input: PlanInput) => Promise<string | Uint8Array | null>;
 }
 
 const KINDS: readonly FileKind[] = [
-  {
-    ending: 'svg',
-    type: 'image/svg+xml',
-    label: 'SVG drawing',
-    hint: 'Full size, in millimetres; a group for each panel, in it one for each kind of line.',
-    make: async (input) => patternSvg(input),
-  },
-  {
-    ending: 'dxf',
-    type: 'image/vnd.dxf',
-    label: 'DXF drawing',
-    hint: 'Full size, in millimetres, release 12; a block for each panel, layers by number as in ASTM D6673.',
-    make: async (input) => patternDxf(input),
-  },
-  {
-    ending: 'png',
-    type: 'image/png',
-    label: 'PNG picture',
-    hint: 'All panels small, to look at and to send to the client; not to cut from.',
-    make: (input) => picture(patternSvg(input)),
-  },
+  { ending: 'svg', type: 'image/svg+xml', make: async (input) => patternSvg(input) },
+  { ending: 'dxf', type: 'image/vnd.dxf', make: async (input) => patternDxf(input) },
+  { ending: 'png', type: 'image/png', make: (input) => picture(patternSvg(input)) },
 ];
 
 export function FilesCard({ input }: { input: PlanInput }) {
-  const [failure, setFailure] = useState('');
+  const [failed, setFailed] = useState<FileKind['ending'] | null>(null);
   const refused = refusalOf(input) !== null;
-  const save = async ({ ending, type, label, make }: FileKind): Promise<void> => {
+  const save = async ({ ending, type, make }: FileKind): Promise<void> => {
     const content = await make(input);
-    setFailure(content === null ? `This browser cannot make the ${label}.` : '');
+    setFailed(content === null ? ending : null);
     if (content !== null)
       download(content, type, `${fileName(input.client.name, input.savedDraft.name)}.${ending}`);
   };
   return (
-    <section className="card files-card" aria-label="Drawings and pictures">
-      <h2>Drawings and pictures</h2>
+    <section className="card files-card" aria-label={CUT.files.title}>
+      <h2>{CUT.files.title}</h2>
       <ul>
-        {KINDS.map((kind) => (
-          <li key={kind.ending}>
-            <span>
-              <b>{kind.label}</b>
-              <span className="hint">{kind.hint}</span>
-            </span>
-            <button
-              type="button"
-              disabled={refused}
-              aria-label={`Download the ${kind.label}`}
-              onClick={() => void save(kind)}
-            >
-              Download
-            </button>
-          </li>
-        ))}
+        {KINDS.map((kind) => {
+          const texts = CUT.files[kind.ending];
+          return (
+            <li key={kind.ending}>
+              <span>
+                <b>{texts.name}</b>
+                <span className="hint">{texts.hint}</span>
+              </span>
+              <button
+                type="button"
+                disabled={refused}
+                aria-label={texts.download}
+                onClick={() => void save(kind)}
+              >
+                {CUT.files.download}
+              </button>
+            </li>
+          );
+        })}
       </ul>
       <p className="said" aria-live="polite">
-        {failure}
+        {failed === null ? '' : CUT.files[failed].failed}
       </p>
     </section>
   );

@@ -1,6 +1,7 @@
-// What to cut, buy and make for the draft in view, by the workshop's own figures.
+// The card of the making list: what to cut, buy and make for the open draft, computed from the workshop's own figures.
 
 import { useMemo, useState } from 'react';
+import { MAKING } from '../../document';
 import {
   amountOf,
   type MakingSection,
@@ -19,7 +20,7 @@ import { makingFor, printMaking, useMakingChoices } from './choices/makingChoice
 import { refusalOf } from './choices/usePlanInput';
 import { MakingForm } from './MakingForm';
 
-/** Tells a spreadsheet that the file is UTF-8; without it fractions and names come out wrong in some. */
+/** Marks the file as UTF-8: some spreadsheets read fractions and names wrong without it. */
 const BYTE_ORDER_MARK = '\ufeff';
 
 export function MakingCard({ input }: { input: PlanInput }) {
@@ -31,31 +32,30 @@ export function MakingCard({ input }: { input: PlanInput }) {
     () => makingSections(makingList(draft, savedDraft.style, settings), settings, unit),
     [draft, savedDraft.style, settings, unit],
   );
-  const [said, setSaid] = useState('');
+  const [outcome, setOutcome] = useState<'copied' | 'notCopied' | null>(null);
   const names = makingNames(input);
   const refused = refusalOf(input) !== null;
   const copy = (): void => {
-    const done = (text: string) => (): void => setSaid(text);
-    const failed = done('The browser did not let the list be copied; download it instead.');
-    // Without a secure page there is no clipboard at all.
+    const failed = (): void => setOutcome('notCopied');
+    // A page that is not secure has no clipboard.
     if (!navigator.clipboard) failed();
-    else navigator.clipboard.writeText(makingText(sections, names)).then(done('Copied.'), failed);
+    else navigator.clipboard.writeText(makingText(sections, names)).then(() => setOutcome('copied'), failed);
   };
   if (sections.length === 0) return null;
   return (
-    <section className="card making-card" aria-label="Making list">
-      <h2>Making list</h2>
+    <section className="card making-card" aria-label={MAKING.title}>
+      <h2>{MAKING.title}</h2>
       {sections.map((section) => (
-        <SectionOfList key={section.heading} section={section} unit={unit} />
+        <SectionOfList key={section.kind} section={section} unit={unit} />
       ))}
       <p className="hint">{WORKSHOP_CARE}</p>
       <MakingForm unit={unit} />
       <Checkbox on={choices.printed} onSet={printMaking}>
-        Print it behind the sheets, with the eyelets on the panels
+        {MAKING.printed}
       </Checkbox>
       <div className="actions">
         <button type="button" disabled={refused} onClick={copy}>
-          Copy as text
+          {MAKING.copy}
         </button>
         <button
           type="button"
@@ -68,20 +68,20 @@ export function MakingCard({ input }: { input: PlanInput }) {
             )
           }
         >
-          Download as CSV
+          {MAKING.download}
         </button>
       </div>
       <p className="hint" aria-live="polite">
-        {said}
+        {outcome ? MAKING[outcome] : ''}
       </p>
     </section>
   );
 }
 
 function SectionOfList({ section, unit }: { section: MakingSection; unit: 'in' | 'cm' }) {
-  const { heading, lines, remark } = section;
+  const { kind, heading, lines, remark } = section;
   return (
-    <details open={heading === 'Bones'}>
+    <details open={kind === 'bones'}>
       <summary>{heading}</summary>
       <ul>
         {lines.map((line) => (

@@ -1,22 +1,14 @@
-// The figures that the making list goes by, each with where its default comes from.
+// The form with the figures that the making list is computed from, each with the source of its default.
 
 import type { Unit } from '../../document';
-import { formatLength } from '../../document';
+import { formatLength, MAKING } from '../../document';
 import { checkMaking, MAKING_FIELDS, type MakingField, type MakingSettings } from '../../paper';
 import { LengthField } from '../components/LengthField';
 import { changeMaking, dropTyped, makingFor, resetMaking, useMakingChoices } from './choices/makingChoices';
 
-const GROUPS: readonly { group: MakingField['group']; label: string }[] = [
-  { group: 'bones', label: 'Bones' },
-  { group: 'eyelets', label: 'Eyelets' },
-  { group: 'trimmings', label: 'Lace, binding, tape, casing' },
-  { group: 'cloth', label: 'Cloth' },
-];
+const GROUPS: readonly MakingField['group'][] = ['bones', 'eyelets', 'trimmings', 'cloth'];
 
-const RULES: readonly { rule: MakingSettings['rule']; label: string }[] = [
-  { rule: 'betweenBindings', label: 'between bindings' },
-  { rule: 'channel', label: 'by the channel' },
-];
+const RULES: readonly MakingSettings['rule'][] = ['betweenBindings', 'channel'];
 
 /** A share is chosen in steps of this many per cent. */
 const SHARE_STEP = 5;
@@ -26,52 +18,53 @@ export function MakingForm({ unit }: { unit: Unit }) {
   const values = choices.typed ?? makingFor(choices, unit);
   return (
     <details className="making-form">
-      <summary>What the list goes by</summary>
+      <summary>{MAKING.form.summary}</summary>
       <label className="choice">
-        <span>Bones are reckoned</span>
+        <span>{MAKING.form.rule}</span>
         <select
           value={values.rule}
           onChange={(event) => {
-            const found = RULES.find(({ rule }) => rule === event.target.value);
-            if (found) changeMaking(unit, { rule: found.rule });
+            const rule = RULES.find((each) => each === event.target.value);
+            if (rule) changeMaking(unit, { rule });
           }}
         >
-          {RULES.map(({ rule, label }) => (
+          {RULES.map((rule) => (
             <option key={rule} value={rule}>
-              {label}
+              {MAKING.form.rules[rule]}
             </option>
           ))}
         </select>
       </label>
-      {GROUPS.map(({ group, label }) => (
+      {GROUPS.map((group) => (
         <fieldset key={group}>
-          <legend>{label}</legend>
+          <legend>{MAKING.form.groups[group]}</legend>
           {MAKING_FIELDS.filter((field) => field.group === group).map((field) =>
             field.kind === 'length' ? (
-              <LengthOf key={field.name} field={field} values={values} unit={unit} />
+              <LengthSetting key={field.name} field={field} values={values} unit={unit} />
             ) : (
-              <ChoiceOf key={field.name} field={field} values={values} unit={unit} />
+              <ChosenSetting key={field.name} field={field} values={values} unit={unit} />
             ),
           )}
         </fieldset>
       ))}
       <button type="button" className="quiet" onClick={resetMaking}>
-        Back to the usual figures
+        {MAKING.form.reset}
       </button>
     </details>
   );
 }
 
-interface FieldProps {
+interface SettingProps {
   readonly field: MakingField;
   readonly values: MakingSettings;
   readonly unit: Unit;
 }
 
-function LengthOf({ field, values, unit }: FieldProps) {
+/** A length that is typed. */
+function LengthSetting({ field, values, unit }: SettingProps) {
   const checked = checkMaking(values);
   const faulty = !checked.ok && checked.faults.some((fault) => fault.field?.name === field.name);
-  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   return (
     <LengthField
       label={field.label}
@@ -79,9 +72,7 @@ function LengthOf({ field, values, unit }: FieldProps) {
       unit={unit}
       hint={field.source}
       remarks={
-        faulty
-          ? [`This must be between ${said(field.least)} and ${said(field.most)}; the last good figure holds.`]
-          : []
+        faulty ? [MAKING.form.outside({ least: written(field.least), most: written(field.most) })] : []
       }
       onShow={(mm) => changeMaking(unit, { [field.name]: mm ?? 0 })}
       onKeep={() => undefined}
@@ -90,7 +81,8 @@ function LengthOf({ field, values, unit }: FieldProps) {
   );
 }
 
-function ChoiceOf({ field, values, unit }: FieldProps) {
+/** A count or a share that is chosen from a list. */
+function ChosenSetting({ field, values, unit }: SettingProps) {
   const share = field.kind === 'share';
   const present = Math.round(values[field.name] * (share ? 100 : 1));
   const step = share ? SHARE_STEP : 1;
@@ -110,7 +102,7 @@ function ChoiceOf({ field, values, unit }: FieldProps) {
       >
         {choices.map((value) => (
           <option key={value} value={value}>
-            {share ? `${value} %` : value}
+            {share ? MAKING.form.share({ percent: value }) : value}
           </option>
         ))}
       </select>

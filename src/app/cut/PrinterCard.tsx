@@ -1,7 +1,7 @@
-// A printer that does not keep the scale: what its print of the square measured corrects the next.
+// The card of the printer: a print is corrected for one that does not keep the scale, by what it made of the square.
 
 import { useState } from 'react';
-import type { Unit } from '../../document';
+import { CUT, type Unit } from '../../document';
 import { inches } from '../../engine';
 import { correctionWords } from '../../paper';
 import { LengthField } from '../components/LengthField';
@@ -9,84 +9,95 @@ import { createPrinterStorage, printerFaultSentence } from '../storage/printers'
 import { browserStorage } from '../storage/storageLike';
 import { choose, correctionOf, measuredPrinter, useCutChoices } from './choices/cutChoices';
 
-const kept = createPrinterStorage({ storage: browserStorage(window), now: () => new Date() });
+const printerStorage = createPrinterStorage({ storage: browserStorage(window), now: () => new Date() });
 
-/** Name of a printer that has none yet. */
+/** Stands for a printer that has no name yet. */
 const NEW = '';
+
+/** Side of the square on the first page, mm. */
+const SQUARE_MM: Readonly<Record<Unit, number>> = { in: inches(4), cm: 100 };
+
+type StorageFault = Parameters<typeof printerFaultSentence>[0];
+type EntryFault = 'nameMissing' | 'measureMissing' | 'tooFarOff';
+
+/** What the card reports; null where nothing is wrong. */
+type Fault =
+  | { readonly kind: 'entry'; readonly fault: EntryFault }
+  | { readonly kind: 'storage'; readonly fault: StorageFault }
+  | null;
+
+const entryFault = (fault: EntryFault): Fault => ({ kind: 'entry', fault });
+const storageFault = (fault: StorageFault | null): Fault => fault && { kind: 'storage', fault };
 
 export function PrinterCard({ unit }: { unit: Unit }) {
   const choices = useCutChoices();
   const { printers, printer } = choices;
   const [name, setName] = useState('');
-  const [measured, setMeasured] = useState<{ across: number | null; down: number | null }>(NOTHING);
-  const [said, setSaid] = useState(() => takeKept());
-  const side = unit === 'in' ? { mm: inches(4), words: '4 in' } : { mm: 100, words: '10 cm (100 mm)' };
+  const [measured, setMeasured] = useState<{ across: number | null; down: number | null }>(NOT_MEASURED);
+  const [fault, setFault] = useState(loadPrinters);
+  const square = CUT.printer.square[unit];
   const correction = correctionOf(choices);
-  const naming = printer === NEW;
+  const isNew = printer === NEW;
 
-  /** Corrects the printer in hand; gives what there is to say of it. */
-  const correct = (): string => {
-    const called = (naming ? name : (printer ?? '')).trim();
+  /** Corrects the chosen printer. */
+  const correct = (): Fault => {
+    const typedName = (isNew ? name : (printer ?? '')).trim();
     const { across, down } = measured;
-    if (called === '') return 'Give the printer a name, so that its correction is found again.';
-    if (across === null || down === null) return 'Type what the square measured, both across and down.';
-    const next = measuredPrinter(choices, called, side.mm, { across, down });
-    if (!next)
-      return 'That is more than 10 % off: look whether the print was fitted to the page, and which square was measured.';
-    const fault = kept.keep(next);
-    choose({ printers: [...printers.filter((each) => each.name !== called), next], printer: called });
-    setMeasured(NOTHING);
+    if (typedName === '') return entryFault('nameMissing');
+    if (across === null || down === null) return entryFault('measureMissing');
+    const next = measuredPrinter(choices, typedName, SQUARE_MM[unit], { across, down });
+    if (!next) return entryFault('tooFarOff');
+    const failure = printerStorage.keep(next);
+    choose({ printers: [...printers.filter((each) => each.name !== typedName), next], printer: typedName });
+    setMeasured(NOT_MEASURED);
     setName('');
-    return fault ? printerFaultSentence(fault) : '';
+    return storageFault(failure);
   };
 
   const forget = (): void => {
-    const fault = printer === null ? null : kept.forget(printer);
+    const failure = printer === null ? null : printerStorage.forget(printer);
     choose({ printers: printers.filter((each) => each.name !== printer), printer: null });
-    setSaid(fault ? printerFaultSentence(fault) : '');
+    setFault(storageFault(failure));
   };
 
-  const field = (label: string, way: 'across' | 'down') => (
+  const field = (label: string, direction: 'across' | 'down') => (
     <LengthField
       label={label}
-      value={measured[way]}
+      value={measured[direction]}
       unit={unit}
-      onShow={(mm) => setMeasured((before) => ({ ...before, [way]: mm }))}
+      onShow={(mm) => setMeasured((before) => ({ ...before, [direction]: mm }))}
       onKeep={() => undefined}
-      onDrop={() => setMeasured((before) => ({ ...before, [way]: null }))}
+      onDrop={() => setMeasured((before) => ({ ...before, [direction]: null }))}
     />
   );
   return (
-    <section className="card printer-card" aria-label="Printer">
-      <h2>Printer</h2>
+    <section className="card printer-card" aria-label={CUT.printer.title}>
+      <h2>{CUT.printer.title}</h2>
       <label className="choice">
-        <span>The print is for</span>
+        <span>{CUT.printer.label}</span>
         <select
           value={printer === null ? 'none' : `printer ${printer}`}
           onChange={({ target: { value } }) => {
-            setSaid('');
+            setFault(null);
             choose({ printer: value === 'none' ? null : value.slice('printer '.length) });
           }}
         >
-          <option value="none">a printer that keeps the scale</option>
+          <option value="none">{CUT.printer.keepsScale}</option>
           {printers.map((each) => (
             <option key={each.name} value={`printer ${each.name}`}>
               {each.name}
             </option>
           ))}
-          <option value={`printer ${NEW}`}>another printer…</option>
+          <option value={`printer ${NEW}`}>{CUT.printer.another}</option>
         </select>
       </label>
       {printer === null ? (
-        <p className="hint">
-          Print at 100 %, without fitting to the page, and measure the square on the first page before
-          cutting. If it is not {side.words}, choose another printer here and say what it measured.
-        </p>
+        <p className="hint">{CUT.printer.keepsScaleHint({ square })}</p>
       ) : (
         <>
-          {naming ? (
+          {isNew ? (
             <div className="text-field">
-              <label htmlFor="printer-name">Name of the printer</label>
+              <label htmlFor="printer-name">{CUT.printer.name}</label>
               <input
                 id="printer-name"
                 type="text"
@@ -99,37 +110,40 @@ export function PrinterCard({ unit }: { unit: Unit }) {
           ) : null}
           <p className="hint">
             {correction
-              ? `Prints for it are drawn ${correctionWords(correction)}. If its last print still was not right:`
-              : `What the ${side.words} square of its last print measured, to the centre of the line:`}
+              ? CUT.printer.corrected({ correction: correctionWords(correction) })
+              : CUT.printer.uncorrected({ square })}
           </p>
-          {field('Square across', 'across')}
-          {field('Square down', 'down')}
+          {field(CUT.printer.across, 'across')}
+          {field(CUT.printer.down, 'down')}
           <div className="actions">
-            <button type="button" onClick={() => setSaid(correct())}>
-              Correct the next print
+            <button type="button" onClick={() => setFault(correct())}>
+              {CUT.printer.correct}
             </button>
-            {naming ? null : (
+            {isNew ? null : (
               <button type="button" className="quiet" onClick={forget}>
-                Forget this printer
+                {CUT.printer.forget}
               </button>
             )}
           </div>
         </>
       )}
       <p className="said" aria-live="polite">
-        {said}
+        {fault ? faultSentence(fault) : ''}
       </p>
     </section>
   );
 }
 
-const NOTHING = { across: null, down: null } as const;
+const NOT_MEASURED = { across: null, down: null } as const;
 
-/** Takes over the printers kept on this device; gives what there is to say of it. */
-function takeKept(): string {
-  const { printers, fault } = kept.read();
-  const { printers: there } = useCutChoices.getState();
-  const fresh = printers.filter(({ name }) => !there.some((each) => each.name === name));
-  if (fresh.length > 0) choose({ printers: [...there, ...fresh] });
-  return fault === 'unreadable' ? printerFaultSentence(fault) : '';
+const faultSentence = (fault: NonNullable<Fault>): string =>
+  fault.kind === 'entry' ? CUT.printer.faults[fault.fault] : printerFaultSentence(fault.fault);
+
+/** Adds the printers kept on this device to the choices. Reports only that they cannot be read. */
+function loadPrinters(): Fault {
+  const { printers, fault } = printerStorage.read();
+  const { printers: present } = useCutChoices.getState();
+  const added = printers.filter(({ name }) => !present.some((each) => each.name === name));
+  if (added.length > 0) choose({ printers: [...present, ...added] });
+  return storageFault(fault === 'unreadable' ? fault : null);
 }

@@ -6,7 +6,7 @@ import {
   LEVEL_WORDS,
   openClient,
   openDraftOf,
-  pieceLabelOf,
+  pieceLabel,
   SHELL,
 } from '../../document';
 import { type Draft, openWidth } from '../../engine';
@@ -50,9 +50,11 @@ function panelsAtWaist([before, after]: readonly [Draft, Draft], write: (mm: num
   const [old, now] = [before, after].map(
     ({ proof }) => proof.ledger.find((row) => row.level === 'waist')?.widths,
   );
-  return Object.entries(now ?? {})
-    .filter(([piece, width]) => !same(old?.[piece] ?? null, width))
-    .map(([piece, width]) => SHELL.consequence.panel({ panel: pieceLabelOf(piece), length: write(width) }));
+  return after.pieces.flatMap((piece) => {
+    const width = now?.[piece.id];
+    if (width === undefined || same(old?.[piece.id] ?? null, width)) return [];
+    return [SHELL.consequence.panel({ panel: pieceLabel(piece), length: write(width) })];
+  });
 }
 
 /** Less than this nobody hears of. mm */

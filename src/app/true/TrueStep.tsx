@@ -24,13 +24,15 @@ export function TrueStep() {
   const pick = (picked: Picked): void => {
     const { seams, closedDarts } = draft.proof;
     if ('edge' in picked) {
-      const seam = seams.find(({ a, b }) =>
-        [a, b].some((side) => side.piece === picked.piece && side.edge === picked.edge),
+      const row = seams.find(({ a, b }) =>
+        [a, b].some((side) => side.piece.id === picked.piece && side.edge === picked.edge),
       );
-      if (seam) setRow({ key: seam.id, place: placeOfSeam(seam) });
+      if (row) setRow({ key: row.seam.id, place: placeOfSeam(row) });
     } else {
-      const dart = closedDarts.find(({ piece, wedge }) => piece === picked.piece && wedge === picked.wedge);
-      if (dart) setRow({ key: dart.id, place: placeOfDart(dart) });
+      const row = closedDarts.find(
+        ({ seam }) => seam.piece.id === picked.piece && seam.wedge === picked.wedge,
+      );
+      if (row) setRow({ key: row.seam.id, place: placeOfDart(row) });
     }
   };
   if (draft.pieces.length === 0)

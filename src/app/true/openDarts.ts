@@ -23,7 +23,7 @@ export function sayOpenDarts(pieces: readonly Piece[], at: ClosedAt): string[] {
 function leftOpen(piece: Piece, at: ClosedAt): OpensAt[] {
   const slashed = partsOf(piece, at).map(({ inner }) => inner.edge);
   return piece.darts.flatMap(({ wedge, inner, outer, open }): OpensAt[] => {
-    if (!open || slashed.some((edge) => piece.edges[edge]?.dart === wedge)) return [];
+    if (!open || slashed.some((edge) => piece.edges[edge]?.dart?.wedge === wedge)) return [];
     const [a, b] = [inner[0], outer[0]];
     return [a && b && a.x === b.x && a.y === b.y ? 'hem' : 'top'];
   });

@@ -5,7 +5,7 @@ import {
   formatLength,
   LEVEL_WORDS,
   PROOFS,
-  seamName,
+  seamLabel,
   type Unit,
   wedgeNameOf,
 } from '../../document';
@@ -15,6 +15,7 @@ import {
   type Draft,
   type EdgeContinuityRow,
   openWidth,
+  type SeamIdentity,
   type SeamWalkRow,
   type Style,
 } from '../../engine';
@@ -58,11 +59,17 @@ const DEGREES = 180 / Math.PI;
 
 export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
   const { seamWalk: words } = PROOFS;
-  const darts = proof.closedDarts.length > 0 || proof.seams.some(({ kind }) => kind === 'dart');
+  const darts = proof.closedDarts.length > 0 || proof.seams.some(({ seam }) => seam.kind === 'dart');
   const name = namesOf(proof, style);
-  const row = (id: string, place: PointedOut, one: number, other: number, marksMoved: string): ProofRow => ({
-    key: id,
-    head: { key: id, text: name(id), place },
+  const row = (
+    seam: SeamIdentity,
+    place: PointedOut,
+    one: number,
+    other: number,
+    marksMoved: string,
+  ): ProofRow => ({
+    key: seam.id,
+    head: { key: seam.id, text: name(seam), place },
     cells: [
       formatLength(one, unit),
       formatLength(other, unit),
@@ -78,12 +85,12 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
       head,
     })),
     rows: [
-      ...proof.seams.map((seam) =>
-        row(seam.id, placeOfSeam(seam), seam.lengthA, seam.lengthB, formatDifference(seam.markDrift, unit)),
+      ...proof.seams.map((walk) =>
+        row(walk.seam, placeOfSeam(walk), walk.lengthA, walk.lengthB, formatDifference(walk.markDrift, unit)),
       ),
       // Between its points a closed dart has no balance marks.
       ...proof.closedDarts.map((dart) =>
-        row(dart.id, placeOfDart(dart), dart.lengthInner, dart.lengthOuter, ''),
+        row(dart.seam, placeOfDart(dart), dart.lengthInner, dart.lengthOuter, ''),
       ),
     ],
   };
@@ -91,44 +98,48 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
 
 export const placeOfSeam = ({ a, b }: SeamWalkRow): PointedOut => ({
   kind: 'seam',
-  pieces: [a.piece, b.piece],
+  pieces: [a.piece.id, b.piece.id],
   edges: [a.edge, b.edge],
 });
 
-export const placeOfDart = ({ piece, wedge }: DartWalkRow): PointedOut => ({ kind: 'dart', piece, wedge });
+export const placeOfDart = ({ seam }: DartWalkRow): PointedOut => ({
+  kind: 'dart',
+  piece: seam.piece.id,
+  wedge: seam.wedge,
+});
 
 export function edgeContinuity({ proof }: Draft, style: Style): Proof {
   const { edgeRun: words } = PROOFS;
   const name = namesOf(proof, style);
   // A dart meets one of the edges only.
-  const seams = [...new Set(proof.edges.map(({ seam }) => seam))];
+  const seams = new Map(proof.edges.map(({ seam }) => [seam.id, seam]));
   const bendAt = (row: EdgeContinuityRow | undefined, angle: number): boolean =>
     row !== undefined && Math.abs(angle - row.asked) > KINK_DEGREES / DEGREES;
   const cell = (row: EdgeContinuityRow | undefined): string | Pointer => {
     if (!row) return '';
     const angle = `${(row.angle * DEGREES).toFixed(1)}°`;
     return {
-      key: `${row.seam} ${row.edge}`,
+      key: `${row.seam.id} ${row.edge}`,
       text: bendAt(row, Math.PI) ? words.corner({ angle }) : angle,
-      place: { kind: 'crossing', piece: row.at.piece, at: row.at.point },
+      place: { kind: 'crossing', piece: row.at.piece.id, at: row.at.point },
     };
   };
   return {
     title: words.title,
     says: words.what,
     columns: [{ head: words.crossing }, words.top, words.hem],
-    rows: seams
-      .flatMap((seam) => {
-        const own = proof.edges.filter((row) => row.seam === seam);
+    rows: [...seams]
+      .flatMap(([id, seam]) => {
+        const own = proof.edges.filter((row) => row.seam.id === id);
         const [top, hem] = (['top', 'hem'] as const).map((edge) => own.find((row) => row.edge === edge));
         const across = own.flatMap((row) =>
           row.edge === 'neckline' || row.edge === 'armhole' ? [{ row, edge: row.edge }] : [],
         );
         return [
-          ...(top || hem ? [{ key: seam, head: name(seam), top, hem }] : []),
+          ...(top || hem ? [{ key: id, head: name(seam), top, hem }] : []),
           // Both are parts of the top edge; a row each keeps them apart.
           ...across.map(({ row, edge }) => ({
-            key: `${seam} ${edge}`,
+            key: `${id} ${edge}`,
             head: words[edge]({ seam: name(seam) }),
             top: row,
             hem: undefined,
@@ -177,25 +188,12 @@ function girthWritten({ girth, along }: FinishedGirth, unit: Unit): string {
 }
 
 /** Names for the heads of rows; where a panel has more than one dart, each is told by the wedge it is. */
-function namesOf({ seams, closedDarts }: Draft['proof'], style: Style): (id: string) => string {
-  const open = seams.filter(({ kind }) => kind === 'dart').map(({ id, a }) => ({ id, piece: a.piece }));
-  const darts = [...open, ...closedDarts];
-  return (id) => {
-    const dart = darts.find((row) => row.id === id);
-    const wedge = /\/dart:(.+)$/.exec(id)?.[1];
-    const alone = darts.filter(({ piece }) => piece === dart?.piece).length < 2;
-    return wedge === undefined || alone
-      ? shortSeam(id)
-      : seamName(id).replace(/^the dart/, wedgeNameOf(wedge, style));
-  };
-}
-
-/** "Front 1 + 2", "Shoulder seam, neck": a seam at the head of a row. */
-function shortSeam(id: string): string {
-  const name = seamName(id)
-    .replace(/^the seam of |^the /, '')
-    .replace(/^(.+) (\d+) and \1 (\d+)$/, '$1 $2 + $3')
-    .replace(', its half at the ', ', ')
-    .replace(' and ', ' + ');
-  return name.charAt(0).toUpperCase() + name.slice(1);
+function namesOf({ seams, closedDarts }: Draft['proof'], style: Style): (seam: SeamIdentity) => string {
+  const darts = [...seams, ...closedDarts].flatMap(({ seam }) =>
+    seam.kind === 'dart' ? [seam.piece.id] : [],
+  );
+  return (seam) =>
+    seam.kind === 'dart' && darts.filter((id) => id === seam.piece.id).length > 1
+      ? seamLabel(seam, wedgeNameOf(seam.wedge, style))
+      : seamLabel(seam);
 }

@@ -1,25 +1,20 @@
-// JSON from outside, as unknown data or a fault.
+// Parses JSON from outside into unknown data or a fault.
 
+import { FILES, type ValueKind } from '../messages/files';
 import { type Read, refuse } from './fault';
 
 export function parseJson(text: string): Read<unknown> {
   try {
     return { ok: true, value: JSON.parse(text.replace(/^\ufeff/, '')) };
   } catch (error) {
-    // The parser quotes what it stumbled on, line ends and all; a fault is one line.
-    const said = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 160) : '';
-    return refuse('', `This is not JSON (${said}).`);
+    // The parser's message quotes the text with its line ends; a fault is one line.
+    const reason = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 160) : '';
+    return refuse('', FILES.notJson({ reason }));
   }
 }
 
-export type JsonObject = Readonly<Record<string, unknown>>;
-
-export const isObject = (value: unknown): value is JsonObject =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** What a value is, as a fault names it. */
-export function kindOf(value: unknown): string {
+/** What a value is, for a fault that names it. */
+export function kindOf(value: unknown): ValueKind {
   if (value === null) return 'null';
-  if (Array.isArray(value)) return 'a list';
-  return typeof value === 'object' ? 'an object' : `a ${typeof value}`;
+  return Array.isArray(value) ? 'list' : typeof value;
 }

@@ -1,8 +1,10 @@
-// Reads the parts of a style file one by one. A part that is not given is the default's; what is wrong is gathered.
+// Reads the parts of a style file one by one. A part that is not given is the default's; faults are collected.
 
 import { LEVEL_NAMES, type LevelName } from '../../engine';
+import { FILES } from '../messages/files';
+import { isObject, type JsonObject } from '../model/isObject';
 import type { Fault } from './fault';
-import { isObject, type JsonObject, kindOf } from './json';
+import { kindOf } from './json';
 import { type FileUnit, readLength } from './readLength';
 
 /** A share is a plain number, the same in every unit. */
@@ -18,14 +20,10 @@ export class PartReader {
     this.faults.push({ path, message });
   }
 
-  /** A field of another name is a slip of the keyboard, and not passed over. */
+  /** A field of another name is taken for a typing error and is a fault. */
   knownOnly(data: JsonObject, prefix: string, names: readonly string[]): void {
     for (const name of Object.keys(data))
-      if (!names.includes(name))
-        this.refuse(
-          `${prefix}${name}`,
-          `There is no field of this name here; there are ${names.join(', ')}.`,
-        );
+      if (!names.includes(name)) this.refuse(`${prefix}${name}`, FILES.field.unknown({ names }));
   }
 
   /** The object under a field; an empty one where it is not given. */
@@ -33,7 +31,7 @@ export class PartReader {
     const given = data[field];
     if (given === undefined) return {};
     if (!isObject(given)) {
-      this.refuse(`${prefix}${field}`, `This must be an object, not ${kindOf(given)}.`);
+      this.refuse(`${prefix}${field}`, FILES.field.notObject({ kind: kindOf(given) }));
       return {};
     }
     this.knownOnly(given, `${prefix}${field}.`, names);
@@ -46,7 +44,7 @@ export class PartReader {
     if (given === undefined) return base;
     if (kind === 'length') return readLength(given, this.unit, path, this.faults) ?? base;
     if (typeof given === 'number' && Number.isFinite(given)) return given;
-    this.refuse(path, `This must be a number, not ${kindOf(given)}.`);
+    this.refuse(path, FILES.field.notNumber({ kind: kindOf(given) }));
     return base;
   }
 
@@ -87,7 +85,7 @@ export class PartReader {
     const given = data[field];
     if (given === undefined) return base;
     const word = words.find((each) => each === given);
-    if (word === undefined) this.refuse(`${prefix}${field}`, `This must be one of ${words.join(', ')}.`);
+    if (word === undefined) this.refuse(`${prefix}${field}`, FILES.field.notOneOf({ names: words }));
     return word ?? base;
   }
 
@@ -95,7 +93,7 @@ export class PartReader {
     const given = data[field];
     if (given === undefined) return base;
     if (typeof given !== 'boolean')
-      this.refuse(`${prefix}${field}`, `This must be true or false, not ${kindOf(given)}.`);
+      this.refuse(`${prefix}${field}`, FILES.field.notBoolean({ kind: kindOf(given) }));
     return given === true;
   }
 }

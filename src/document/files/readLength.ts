@@ -1,5 +1,6 @@
-// One length of a client or style file.
+// Reads one length of a client or style file, and the unit its lengths are in.
 
+import { FILES } from '../messages/files';
 import { lengthFaultSentence } from '../messages/lengthFaults';
 import { MM_PER } from '../units/lengthUnit';
 import { parseLength } from '../units/parseLength';
@@ -13,7 +14,7 @@ export type FileUnit = 'mm' | 'in';
 export function readUnit(value: unknown): Read<FileUnit> {
   if (value === undefined || value === null) return { ok: true, value: 'mm' };
   if (value === 'mm' || value === 'in') return { ok: true, value };
-  return refuse('unit', 'The unit of a file is "mm" or "in".');
+  return refuse('unit', FILES.unitUnknown);
 }
 
 /** A length in mm from a number in the file's unit or, in inches, a text such as "34 1/2". */
@@ -24,9 +25,9 @@ export function readLength(value: unknown, unit: FileUnit, path: string, faults:
     if (parsed.ok) return parsed.mm;
     faults.push({ path, message: lengthFaultSentence(parsed.fault, 'in') });
   } else {
-    const wanted = unit === 'in' ? 'a number of inches or a text such as "34 1/2"' : 'a number of mm';
-    const hint = typeof value === 'string' ? '; fractions as text need "unit": "in"' : '';
-    faults.push({ path, message: `This must be ${wanted}, not ${kindOf(value)}${hint}.` });
+    const { notInches, notMm, textNotMm } = FILES.field;
+    const message = unit === 'in' ? notInches : typeof value === 'string' ? textNotMm : notMm;
+    faults.push({ path, message: message({ kind: kindOf(value) }) });
   }
   return null;
 }

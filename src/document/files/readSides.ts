@@ -1,4 +1,4 @@
-// How a body differs left to right, from a client file.
+// Reads from a client file how a body differs left to right.
 
 import { type BodySides, SIDE_LEVELS } from '../../engine';
 import type { Fault } from './fault';
@@ -7,7 +7,7 @@ import type { FileUnit } from './readLength';
 
 /**
  * Shares are parts of the girth; how much lower a level sits on the right is a length in the file's unit. Null where nothing
- * is given. What is wrong is added to the faults, at its field.
+ * is given. Faults are added to the list, each at its field.
  */
 export function readSides(given: unknown, unit: FileUnit, faults: Fault[]): BodySides | null {
   if (given === undefined || given === null) return null;

@@ -1,4 +1,4 @@
-// A style from a file: what the file says is laid over the default style.
+// Reads a style from a file: its fields replace those of the default style.
 
 import {
   BACK_CLOSURES,
@@ -19,22 +19,24 @@ import {
   USUAL_SHOULDERS,
   type Wedge,
 } from '../../engine';
+import { FILES } from '../messages/files';
 import { issueSentence } from '../messages/issues';
+import { isObject, type JsonObject } from '../model/isObject';
 import { DEMO_CLIENT } from '../presets/demo';
 import { type Fault, type Read, refuse } from './fault';
-import { isObject, type JsonObject, kindOf } from './json';
+import { kindOf } from './json';
 import { PartReader } from './partReader';
 import { type FileUnit, readUnit } from './readLength';
 
 export interface FileStyle {
-  /** What the draft is called on paper. */
+  /** The name of the draft on paper. */
   readonly title: string;
   readonly style: Style;
 }
 
 /** Reads a style; each thing wrong with it, and each number out of its span, is a fault at its field. */
 export function readStyle(data: unknown, title: string): Read<FileStyle> {
-  if (!isObject(data)) return refuse('', `A style must be an object, not ${kindOf(data)}.`);
+  if (!isObject(data)) return refuse('', FILES.style.notObject({ kind: kindOf(data) }));
   const unit = readUnit(data.unit);
   if (!unit.ok) return unit;
   const faults: Fault[] = [];
@@ -58,7 +60,7 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
     ...Object.keys(base),
   ]);
   const closure = read.group(data, 'closure', ['front', 'back', 'lacingGap', 'sideZip']);
-  // A wedge is known by its id on whichever side it is.
+  // The id of a wedge is unique among the wedges of both sides.
   const ids = new Set<string>(data.wedges === undefined ? base.wedges.map(({ id }) => id) : []);
   return {
     ease: read.numbers(data, 'ease', base.ease, 'length'),
@@ -88,7 +90,7 @@ function mergeStyle(data: JsonObject, read: PartReader): Style {
   };
 }
 
-/** Shoulders, where a style has them, with the usual of what they leave open. */
+/** Shoulders, where a style has them; numbers left out are the usual ones. */
 function readShoulders(data: JsonObject, read: PartReader): Pick<Style, 'shoulders'> {
   if (data.shoulders === undefined) return {};
   const given = read.group(data, 'shoulders', ['drop', 'armholeIn', 'intake', 'bandAbove']);
@@ -110,7 +112,7 @@ function readShoulders(data: JsonObject, read: PartReader): Pick<Style, 'shoulde
   };
 }
 
-/** Pieces beside the panels: those that are named, with the usual of what they leave open. */
+/** Pieces beside the panels that the file names; numbers left out are the usual ones. */
 function readExtras(data: JsonObject, read: PartReader): Pick<Style, 'extras'> {
   if (data.extras === undefined) return {};
   const asked = read.group(data, 'extras', Object.keys(USUAL_EXTRAS));
@@ -181,7 +183,7 @@ function readPoints(given: JsonObject, path: string, read: PartReader): Pick<Wed
 /** How style files written before version 5 of the book spell `manual`. */
 const EARLIER_MANUAL = 'hand';
 
-/** A list of wedges stands in the place of the default's; id, block and station of each must be there. */
+/** A list of wedges replaces the default's; each needs id, block and station. */
 function readWedges(
   data: unknown,
   list: 'wedges' | 'rightWedges',
@@ -189,12 +191,12 @@ function readWedges(
   read: PartReader,
 ): Wedge[] {
   if (!Array.isArray(data)) {
-    read.refuse(list, `The wedges must be a list, not ${kindOf(data)}.`);
+    read.refuse(list, FILES.style.wedgesNotList({ kind: kindOf(data) }));
     return [];
   }
   return data.map((each: unknown, i) => {
     const path = `${list}.${i}.`;
-    if (!isObject(each)) read.refuse(`${list}.${i}`, `A wedge must be an object, not ${kindOf(each)}.`);
+    if (!isObject(each)) read.refuse(`${list}.${i}`, FILES.style.wedgeNotObject({ kind: kindOf(each) }));
     const given: JsonObject = isObject(each) ? each : {};
     const id = typeof given.id === 'string' ? given.id : '';
     if (isObject(each)) {
@@ -211,9 +213,9 @@ function readWedges(
         'weight',
       ]);
       for (const field of ['block', 'station'])
-        if (given[field] === undefined) read.refuse(`${path}${field}`, 'Each wedge needs this.');
-      if (id === '') read.refuse(`${path}id`, 'Each wedge needs an id of its own, a text.');
-      else if (ids.has(id)) read.refuse(`${path}id`, `Another wedge has the id “${id}”.`);
+        if (given[field] === undefined) read.refuse(`${path}${field}`, FILES.style.wedgeFieldMissing);
+      if (id === '') read.refuse(`${path}id`, FILES.style.wedgeIdMissing);
+      else if (ids.has(id)) read.refuse(`${path}id`, FILES.style.wedgeIdTwice({ id }));
     }
     ids.add(id);
     return {
@@ -226,7 +228,7 @@ function readWedges(
       stationAt: read.someLevels(given, 'stationAt', path, 'share'),
       ...readCup(given, path, read),
       ...readPoints(given, path, read),
-      // A wedge whose intake is written down is meant to have it.
+      // A wedge with an intake in the file is sized manually unless the file says otherwise.
       sizing: read.word(
         given.sizing === EARLIER_MANUAL ? { ...given, sizing: 'manual' } : given,
         'sizing',
@@ -239,7 +241,7 @@ function readWedges(
   });
 }
 
-/** The engine knows every number's span; any body will do to ask it, as these faults do not hang on one. */
+/** Faults of numbers out of span, found by drafting the demo client: they do not depend on the body. */
 function outOfSpan(style: Style, unit: FileUnit): Fault[] {
   return draftWhole(DEMO_CLIENT.measurements, style)
     .issues.filter(({ code }) => code === 'styleOutOfRange' || code === 'tooManyWedges')

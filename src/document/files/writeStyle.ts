@@ -1,4 +1,4 @@
-// A style as a file of its own, as the headless drafter takes one: every field, in mm.
+// Writes a style as a file that the headless drafter reads: every field, in mm.
 
 import type { Style } from '../../engine';
 

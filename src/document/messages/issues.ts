@@ -15,7 +15,7 @@ import { inward } from '../units/inward';
 import type { LengthUnit } from '../units/lengthUnit';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
-import { pieceLabelOf, seamName } from './pieces';
+import { pieceLabel, seamName } from './pieces';
 import { inSentence, styleField } from './styleFields';
 import { wedgeNameOf } from './wedges';
 
@@ -87,7 +87,7 @@ function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueCont
         ? at.block
           ? `the ${at.side ? `${at.side} ` : ''}${at.block}`
           : 'the draft'
-        : pieceLabelOf(at.piece),
+        : pieceLabel(at.piece),
     block: `${at.side ? `${at.side} ` : ''}${at.block ?? 'block'}`,
     wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),

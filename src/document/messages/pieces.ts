@@ -1,36 +1,39 @@
 // Pieces, edges and seams by the names that are written on cloth.
 
-import type { BlockName, Edge, Piece } from '../../engine';
+import type { BlockName, Edge, PieceIdentity, SeamIdentity, Side } from '../../engine';
 import { catalogue } from './catalogue';
 
-const SIDE_WORDS: Readonly<Record<BlockName, string>> = { front: 'Front', back: 'Back' };
+const BLOCK_WORDS: Readonly<Record<BlockName, string>> = { front: 'Front', back: 'Back' };
 
-const EXTRA_WORDS: Readonly<Record<string, string>> = {
-  modesty: 'modesty panel',
-  facing: 'facing',
-  band: 'shoulder band',
-};
+const SIDE_WORDS: Readonly<Record<Side, string>> = { left: 'Left', right: 'Right' };
 
 /**
  * "Front 1": the block and the piece's number, counted from the centre; "Side panel" where front and back are in one;
- * "Back facing", "Strap".
+ * "Back facing", "Strap". A piece cut for one half begins with that: "Left front 1".
  */
-export const pieceLabel = (piece: Pick<Piece, 'id'>): string => pieceLabelOf(piece.id);
-
-/** The label of a piece known by its id only ("front-1"); an id of another form is given back as it is. */
-export function pieceLabelOf(id: string): string {
-  const [, hand, half] = /^(left|right)-(.+)$/.exec(id) ?? [];
-  if (hand !== undefined && half !== undefined) {
-    const label = pieceLabelOf(half);
-    return label === half
-      ? id
-      : `${hand === 'left' ? 'Left' : 'Right'} ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
-  }
-  if (id === 'side') return 'Side panel';
-  if (id === 'strap') return 'Strap';
-  const [, side, part = ''] = /^(front|back)-(\d+|modesty|facing|band)$/.exec(id) ?? [];
-  return side === undefined ? id : `${SIDE_WORDS[side as BlockName]} ${EXTRA_WORDS[part] ?? part}`;
+export function pieceLabel(piece: PieceIdentity): string {
+  const label = labelOf(piece);
+  return piece.side === null ? label : `${SIDE_WORDS[piece.side]} ${uncapital(label)}`;
 }
+
+function labelOf({ kind, block, number }: PieceIdentity): string {
+  switch (kind) {
+    case 'panel':
+      return `${BLOCK_WORDS[block]} ${number}`;
+    case 'sidePanel':
+      return 'Side panel';
+    case 'band':
+      return `${BLOCK_WORDS[block]} shoulder band`;
+    case 'modesty':
+      return `${BLOCK_WORDS[block]} modesty panel`;
+    case 'facing':
+      return `${BLOCK_WORDS[block]} facing`;
+    case 'strap':
+      return 'Strap';
+  }
+}
+
+const uncapital = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** What an edge of a piece is called: "seam", "side seam", "top edge" (under a shoulder "neckline"), "hem", "centre front", … */
 export function edgeName(
@@ -70,17 +73,50 @@ export const { turnedHem: TURNED_HEM } = catalogue({
     'The hem is turned up along its sew line: below it the cut line of each seam goes on as its mirror image about the hem, so that the turned allowance lies on the seam allowances.',
 });
 
-/** A seam within a sentence, from its id: "the seam of Front 1 and Front 2", "the side seam", "centre front". */
-export function seamName(id: string): string {
-  if (id === 'side') return 'the side seam';
-  const shoulder = /^shoulder(?:-(neck|tip))?$/.exec(id);
-  if (shoulder)
-    return shoulder[1] ? `the shoulder seam, its half at the ${shoulder[1]}` : 'the shoulder seam';
-  const [, hand, half] = /^(left|right)-(side|shoulder.*)$/.exec(id) ?? [];
-  if (hand !== undefined && half !== undefined) return seamName(half).replace(/^the /, `the ${hand} `);
-  const centre = /^(front|back)-centre$/.exec(id);
-  if (centre) return `centre ${centre[1]}`;
-  const dart = /^([^/]+)\/dart:/.exec(id);
-  if (dart?.[1]) return `the dart in ${pieceLabelOf(dart[1])}`;
-  return `the seam of ${id.split('/').map(pieceLabelOf).join(' and ')}`;
+/** A seam within a sentence: "the seam of Front 1 and Front 2", "the left side seam", "centre front". */
+export function seamName(seam: SeamIdentity): string {
+  const half = seam.side === null ? '' : `${seam.side} `;
+  switch (seam.kind) {
+    case 'wedge':
+      return `the seam of ${seam.pieces.map(pieceLabel).join(' and ')}`;
+    case 'dart':
+      return `the dart in ${pieceLabel(seam.piece)}`;
+    case 'sideSeam':
+      return `the ${half}side seam`;
+    case 'centre':
+      return seam.side === null ? `centre ${seam.block}` : `centre ${seam.block} on the ${seam.side}`;
+    case 'shoulder':
+      return `the ${half}shoulder seam${seam.part === 'whole' ? '' : `, its half at the ${seam.part}`}`;
+  }
+}
+
+/**
+ * A seam at the head of a row: "Front 1 + 2", "Side panel + Back 2", "Left shoulder seam, neck", "Dart in Front 2".
+ *
+ * @param dartName what a dart is called; "Dart" without one
+ */
+export function seamLabel(seam: SeamIdentity, dartName = 'Dart'): string {
+  const half = seam.side === null ? '' : `${SIDE_WORDS[seam.side]} `;
+  switch (seam.kind) {
+    case 'wedge':
+      return wedgeSeamLabel(seam.pieces);
+    case 'dart':
+      return `${dartName} in ${pieceLabel(seam.piece)}`;
+    case 'sideSeam':
+      return half === '' ? 'Side seam' : `${half}side seam`;
+    case 'centre':
+      return seam.side === null ? `Centre ${seam.block}` : `Centre ${seam.block} on the ${seam.side}`;
+    case 'shoulder': {
+      const name = half === '' ? 'Shoulder seam' : `${half}shoulder seam`;
+      return seam.part === 'whole' ? name : `${name}, ${seam.part}`;
+    }
+  }
+}
+
+/** Two panels of one block share its name. */
+function wedgeSeamLabel(pieces: readonly PieceIdentity[]): string {
+  const [a, b] = pieces;
+  return a?.kind === 'panel' && b?.kind === 'panel' && a.block === b.block && a.side === b.side
+    ? `${pieceLabel(a)} + ${b.number}`
+    : pieces.map(pieceLabel).join(' + ');
 }

@@ -1,6 +1,7 @@
 // The whole book as one file, and back: each client stands in it in the shape that the headless drafter takes.
 
 import { BOOK_VERSION, type Book, type Client, type OwnStyle } from './book';
+import { isObject } from './isObject';
 import { type ReadBook, readBook } from './readBook';
 
 /** How a backup is told from any other file. */
@@ -39,11 +40,11 @@ export function readBackup(text: string): ReadBackup {
       reason: 'This is not a backup written by Staywright, or not the whole of one.',
     };
   }
-  if (!isRecord(data) || data.kind !== KIND || !Array.isArray(data.clients))
+  if (!isObject(data) || data.kind !== KIND || !Array.isArray(data.clients))
     return { kind: 'unreadable', reason: 'This is not a backup written by Staywright.' };
   const { kind: _kind, madeOn, clients, ...rest } = data;
   const shown = clients.map((client: unknown) => {
-    if (!isRecord(client)) return client;
+    if (!isObject(client)) return client;
     const { shownIn, ...others } = client;
     return { ...others, unit: shownIn };
   });
@@ -135,6 +136,3 @@ function same(a: unknown, b: unknown): boolean {
     [...left].every(([key, value]) => right.has(key) && same(value, right.get(key)))
   );
 }
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,5 +1,7 @@
 // What it takes to make one piece of plain data from another, so that two hundred books can be kept in the room of few.
 
+import { isObject } from './isObject';
+
 /** `set`: taken whole. `in`: parts changed, and parts left out. `at`: items of a list dropped there and others put in. */
 export type Delta =
   | { readonly set: unknown }
@@ -11,7 +13,7 @@ export function delta(from: unknown, to: unknown): Delta | null {
   if (Object.is(from, to)) return null;
   if (Array.isArray(from) && Array.isArray(to))
     return from.length === to.length ? parts(from, to) : splice(from, to);
-  return isRecord(from) && isRecord(to) ? parts(from, to) : { set: to };
+  return isObject(from) && isObject(to) ? parts(from, to) : { set: to };
 }
 
 /** The other, made from the one; what does not fit together is made as far as it goes. Nothing given is changed. */
@@ -23,7 +25,7 @@ export function apply(from: unknown, step: Delta | null): unknown {
       ? [...from.slice(0, step.at), ...step.put, ...from.slice(step.at + step.drop)]
       : from;
   if (Array.isArray(from)) return from.map((item, i) => apply(item, step.in[String(i)] ?? null));
-  if (!isRecord(from)) return from;
+  if (!isObject(from)) return from;
   const out = new Set(step.out);
   const own = (key: string): Delta | null => (Object.hasOwn(step.in, key) ? (step.in[key] ?? null) : null);
   const stays = Object.entries(from)
@@ -55,6 +57,3 @@ function splice(from: readonly unknown[], to: readonly unknown[]): Delta {
   while (end < shorter - at && delta(from.at(-1 - end), to.at(-1 - end)) === null) end += 1;
   return { at, drop: from.length - at - end, put: to.slice(at, to.length - end) };
 }
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -29,7 +29,7 @@ export function bandWalk({
   halves,
 }: Cut & { readonly halves?: Readonly<Record<Side, Cut>> }): BandWalkRow[] {
   const rowOf = (side: Side | null, from: Cut): BandWalkRow[] => {
-    const bands = from.extras.filter(({ id }) => id.endsWith('-band'));
+    const bands = from.extras.filter(({ kind }) => kind === 'band');
     if (bands.length === 0 || from.pieces.length === 0) return [];
     return [{ side, bands: edgesOf(bands, 'seam'), panels: edgesOf(from.pieces, 'top') }];
   };

@@ -35,11 +35,11 @@ export function cautions(
     ...sitting(body, style),
     ...seams
       .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM)
-      .map(({ id, lengthDifference }) =>
+      .map(({ seam, lengthDifference }) =>
         issue(
           'seamTooUneven',
           Math.abs(lengthDifference) > MOST_UNEVEN_MM ? 'error' : 'warn',
-          { seam: id },
+          { seam },
           { lengthDifference: Math.abs(lengthDifference) },
         ),
       ),

@@ -2,11 +2,12 @@
 
 import type { Point } from '../geometry/point';
 import type { Piece } from '../pieces/piece';
+import { identityOf, type PieceIdentity } from '../terms/identity';
 import { type ClosedAt, type PartBorder, type PiecePart, partsOf } from './slash';
 
 /** A rigid move on paper: mirrored about x = 0 first if asked, then turned, then shifted. */
 export interface Placement {
-  readonly piece: string;
+  readonly piece: PieceIdentity;
   /** Which of its parts, counted from the centre from 0, where an open dart that is closed parts it; see {@link partsOf}. */
   readonly part: number;
   readonly mirrored: boolean;
@@ -46,7 +47,7 @@ interface Lay {
 }
 
 const unmoved = ({ piece, number }: Lay): Placement => ({
-  piece: piece.id,
+  piece: identityOf(piece),
   part: number,
   mirrored: piece.block === 'back',
   turnRad: 0,
@@ -79,7 +80,7 @@ function beside(before: Lay, placed: Placement, lay: Lay, at: ClosedAt): Placeme
 }
 
 const areMates = (a: Piece, b: Piece): boolean =>
-  a === b || a.edges.some((edge) => edge.mate?.piece === b.id);
+  a === b || a.edges.some((edge) => edge.mate?.piece.id === b.id);
 
 /** The point where an edge is held, and a point a little further down it, for its direction. */
 function holdOf(

@@ -3,9 +3,10 @@
 import type { Point } from '../geometry/point';
 import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Edge, EdgeReference, Piece } from '../pieces/piece';
+import type { PieceIdentity, SeamIdentity } from '../terms/identity';
 
 export interface EdgeContinuityRow {
-  readonly seam: string;
+  readonly seam: SeamIdentity;
   /** What runs across the seam; neckline and armhole cross the shoulder seam. */
   readonly edge: 'top' | 'hem' | 'neckline' | 'armhole';
   /** Angle across the sewn seam, rad; π is a straight run. A centre edge is taken with its mirror image. */
@@ -13,7 +14,7 @@ export interface EdgeContinuityRow {
   /** The angle asked for, rad: π, or the turn of a corner that is wanted there. */
   readonly asked: number;
   /** Where the crossing lies on the first mate. */
-  readonly at: { readonly piece: string; readonly point: Point };
+  readonly at: { readonly piece: PieceIdentity; readonly point: Point };
 }
 
 /** Two rows a seam, top and hem; seams with a piece missing are left out. */
@@ -21,13 +22,13 @@ export function edgeContinuity(
   seams: readonly FinishedSeam[],
   pieces: readonly Piece[],
 ): EdgeContinuityRow[] {
-  return seams.flatMap((seam) =>
+  return seams.flatMap(({ seam, a, b, askedAngle }) =>
     (['top', 'hem'] as const).flatMap((edge): EdgeContinuityRow[] => {
-      const a = corner(pieces, seam.a, edge);
-      const b = seam.b ? corner(pieces, seam.b, edge) : a;
-      if (!a || !b) return [];
-      const at = { piece: seam.a.piece, point: a.point };
-      return [{ seam: seam.id, edge, angle: a.angle + b.angle, asked: seam.askedAngle[edge], at }];
+      const onA = corner(pieces, a, edge);
+      const onB = b ? corner(pieces, b, edge) : onA;
+      if (!onA || !onB) return [];
+      const at = { piece: a.piece, point: onA.point };
+      return [{ seam, edge, angle: onA.angle + onB.angle, asked: askedAngle[edge], at }];
     }),
   );
 }
@@ -35,10 +36,10 @@ export function edgeContinuity(
 /** The angle inside a piece between an edge of a seam and the top edge or hem beside it. */
 function corner(
   pieces: readonly Piece[],
-  { piece: id, edge: index }: EdgeReference,
+  { piece, edge: index }: EdgeReference,
   edge: 'top' | 'hem',
 ): { angle: number; point: Point } | null {
-  const edges = pieces.find((each) => each.id === id)?.edges ?? [];
+  const edges = pieces.find((each) => each.id === piece.id)?.edges ?? [];
   const seamPoints = edges[index]?.points;
   if (!seamPoints) return null;
   // Edges run counter-clockwise: an edge that is walked downwards has the hem after it, one walked upwards before it.

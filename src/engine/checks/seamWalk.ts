@@ -3,10 +3,16 @@
 import { polylineLength } from '../geometry/polyline';
 import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Edge, EdgeReference, Piece } from '../pieces/piece';
+import {
+  type DartIdentity,
+  identifyDart,
+  identifyShoulder,
+  identityOf,
+  type SeamIdentity,
+} from '../terms/identity';
 
 export interface SeamWalkRow {
-  readonly id: string;
-  readonly kind: FinishedSeam['kind'] | 'shoulder';
+  readonly seam: SeamIdentity;
   readonly a: EdgeReference;
   readonly b: EdgeReference;
   /** Lengths of the finished sew lines, mm. */
@@ -20,9 +26,7 @@ export interface SeamWalkRow {
 
 /** A dart that is closed at both ends lies on no edge: its legs are sewn to each other from point to point. */
 export interface DartWalkRow {
-  readonly id: string;
-  readonly piece: string;
-  readonly wedge: string;
+  readonly seam: DartIdentity;
   /** Lengths of the finished stitching lines, mm. */
   readonly lengthInner: number;
   readonly lengthOuter: number;
@@ -30,13 +34,11 @@ export interface DartWalkRow {
 
 /** One row a closed dart, as the pieces stand. */
 export const dartWalk = (pieces: readonly Piece[]): DartWalkRow[] =>
-  pieces.flatMap(({ id, darts }) =>
-    darts
+  pieces.flatMap((piece) =>
+    piece.darts
       .filter(({ open }) => !open)
       .map(({ wedge, inner, outer }) => ({
-        id: `${id}/dart:${wedge}`,
-        piece: id,
-        wedge,
+        seam: identifyDart(piece, wedge),
         lengthInner: polylineLength(inner),
         lengthOuter: polylineLength(outer),
       })),
@@ -44,11 +46,11 @@ export const dartWalk = (pieces: readonly Piece[]): DartWalkRow[] =>
 
 /** One row a seam whose two pieces were made. */
 export function seamWalk(seams: readonly FinishedSeam[], pieces: readonly Piece[]): SeamWalkRow[] {
-  const rows = seams.flatMap(({ id, kind, a, b, lengthDifference, markDrift }): SeamWalkRow[] => {
+  const rows = seams.flatMap(({ seam, a, b, lengthDifference, markDrift }): SeamWalkRow[] => {
     const [edgeA, edgeB] = [edgeAt(pieces, a), b && edgeAt(pieces, b)];
     if (!b || !edgeA || !edgeB) return [];
     const [lengthA, lengthB] = [polylineLength(edgeA.points), polylineLength(edgeB.points)];
-    return [{ id, kind, a, b, lengthA, lengthB, lengthDifference, markDrift }];
+    return [{ seam, a, b, lengthA, lengthB, lengthDifference, markDrift }];
   });
   return [...rows, ...shoulderWalk(pieces)];
 }
@@ -59,7 +61,7 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
     .filter(({ block }) => block === 'front')
     .flatMap((piece) =>
       piece.edges
-        .map((edge, i) => ({ edge, a: { piece: piece.id, edge: i } }))
+        .map((edge, i) => ({ edge, a: { piece: identityOf(piece), edge: i } }))
         .filter(({ edge }) => edge.role === 'shoulder')
         // Counter-clockwise an edge nearer the neck comes later.
         .reverse(),
@@ -68,12 +70,10 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
       const mate = edge.mate && edgeAt(pieces, edge.mate);
       return edge.mate && mate ? [{ edge, mate, a, b: edge.mate }] : [];
     });
-  return rows.map(({ edge, mate, a, b }, i) => {
+  return rows.map(({ edge, mate, a, b }) => {
     const [lengthA, lengthB] = [polylineLength(edge.points), polylineLength(mate.points)];
-    const id = rows.length === 1 ? 'shoulder' : `shoulder-${i === 0 ? 'neck' : 'tip'}`;
     return {
-      id,
-      kind: 'shoulder',
+      seam: identifyShoulder(edge.shoulder ?? 'whole'),
       a,
       b,
       lengthA,
@@ -86,5 +86,5 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
 
 /** The edge a reference names; undefined when its piece was not made. */
 function edgeAt(pieces: readonly Piece[], reference: EdgeReference): Edge | undefined {
-  return pieces.find((piece) => piece.id === reference.piece)?.edges[reference.edge];
+  return pieces.find((piece) => piece.id === reference.piece.id)?.edges[reference.edge];
 }

@@ -3,6 +3,7 @@
 
 import type { Point } from '../geometry/point';
 import type { Edge, Piece } from '../pieces/piece';
+import { identifyShoulder, identityOf, type PieceIdentity } from '../terms/identity';
 import { type EdgeContinuityRow, insideAngle } from './edgeContinuity';
 
 /** The edges that cross a shoulder seam, with the role they have on a piece. */
@@ -19,7 +20,7 @@ export function shoulderContinuity(pieces: readonly Piece[]): EdgeContinuityRow[
     );
     if (!front || !back) return [];
     const at = { piece: front.piece, point: front.point };
-    return [{ seam: 'shoulder', edge, angle: front.angle + back.angle, asked: Math.PI, at }];
+    return [{ seam: identifyShoulder('whole'), edge, angle: front.angle + back.angle, asked: Math.PI, at }];
   });
 }
 
@@ -27,14 +28,16 @@ export function shoulderContinuity(pieces: readonly Piece[]): EdgeContinuityRow[
 function meeting(
   block: readonly Piece[],
   role: Edge['role'],
-): { piece: string; point: Point; angle: number } | null {
-  for (const { id, edges } of block)
-    for (const [i, edge] of edges.entries()) {
-      const next = edges[(i + 1) % edges.length] as Edge;
+): { piece: PieceIdentity; point: Point; angle: number } | null {
+  for (const piece of block)
+    for (const [i, edge] of piece.edges.entries()) {
+      const next = (piece.edges[i + 1] ?? piece.edges[0]) as Edge;
       if (![edge, next].some((each) => each.role === role)) continue;
       if (![edge, next].some((each) => each.role === 'shoulder')) continue;
       const [before, point, after] = [edge.points.at(-2), edge.points.at(-1), next.points[1]];
-      if (before && point && after) return { piece: id, point, angle: insideAngle(before, point, after) };
+      if (before && point && after) {
+        return { piece: identityOf(piece), point, angle: insideAngle(before, point, after) };
+      }
     }
   return null;
 }

@@ -2,6 +2,7 @@
 // it, and the parts are laid leg to leg.
 
 import type { Point } from '../geometry/point';
+import { edgeIndex, longEdgeIndex } from '../pieces/edgeLookup';
 import type { DartLines, Piece } from '../pieces/piece';
 
 /** Where the seams are held together. */
@@ -35,7 +36,7 @@ export interface PartBorder {
 export function partsOf(piece: Piece, at: ClosedAt): PiecePart[] {
   const own = (edge: number): PartBorder => ({ edge, points: downwards(piece.edges[edge]?.points ?? []) });
   let rest: readonly PartRow[] = piece.edges.map(({ points }, edge) => ({ edge, points }));
-  let inner = own(0);
+  let inner = own(longEdgeIndex(piece, 'inner'));
   const parts: PiecePart[] = [];
   for (const dart of piece.darts) {
     const legs = legsOf(piece, dart);
@@ -52,7 +53,7 @@ export function partsOf(piece: Piece, at: ClosedAt): PiecePart[] {
     rest = far;
     inner = slashed(legs.outer);
   }
-  return [...parts, { rows: rest, inner, outer: own(piece.outer) }];
+  return [...parts, { rows: rest, inner, outer: own(longEdgeIndex(piece, 'outer')) }];
 }
 
 /** An open dart's legs among the edges, and where it ends and which edge it opens. */
@@ -67,17 +68,13 @@ function legsOf({ edges }: Piece, { wedge, inner, outer, open }: DartLines): Leg
   const [top, foot] = [inner[0], inner.at(-1)];
   if (!open || !top || !foot) return null;
   const opensAt = isSame(top, outer[0]) ? 'hem' : 'top';
-  const mouth = (leg: readonly Point[]): Point | undefined => (opensAt === 'hem' ? leg.at(-1) : leg[0]);
-  const border = (leg: readonly Point[]): PartBorder => ({
-    edge: edges.findIndex(
-      ({ dart, points }) =>
-        dart === wedge && (isSame(points[0], mouth(leg)) || isSame(points.at(-1), mouth(leg))),
-    ),
-    points: leg,
+  const border = (leg: 'inner' | 'outer', points: readonly Point[]): PartBorder => ({
+    edge: edgeIndex(edges, { at: opensAt, dart: { wedge, leg } }),
+    points,
   });
   const legs: Legs = {
-    inner: border(inner),
-    outer: border(outer),
+    inner: border('inner', inner),
+    outer: border('outer', outer),
     point: opensAt === 'hem' ? top : foot,
     opensAt,
   };

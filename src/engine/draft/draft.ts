@@ -108,10 +108,10 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   const closure = checkClosure(blocks, style);
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
   const cut = cutPieces(apart.panels, seams, style, baseDraft, closure.onFold, issues);
-  const finished = seams.map(finishedSeam);
+  const finished = seams.map((seam) => finishedSeam(seam, cut.referenceTo));
   issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top));
   const { pieces } = cut;
-  const sewn = [...finished, ...cut.darts.map(finishedSeam)];
+  const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
   const bands = baseDraft.bands
     ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold)
     : { pieces: [], issues: [] };
@@ -147,7 +147,7 @@ const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
 /** Seams at which top edge and hem come too near each other. */
 function tooShort(seams: readonly TruedSeam[]): Issue[] {
   return seams
-    .map(({ seam, edges }) => ({ seam: seam.id, height: edges.hem.y - edges.top.y }))
+    .map(({ seam, edges }) => ({ seam: seam.identity, height: edges.hem.y - edges.top.y }))
     .filter(({ height }) => height < LEAST_HEIGHT_MM)
     .map(({ seam, height }) =>
       issue('garmentTooShort', 'error', { seam, field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }),
@@ -155,7 +155,9 @@ function tooShort(seams: readonly TruedSeam[]): Issue[] {
 }
 
 const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
-  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', 'error', { seam: seam.id }));
+  seams
+    .filter(({ steep }) => steep)
+    .map(({ seam }) => issue('edgeTooSteep', 'error', { seam: seam.identity }));
 
 function nothing(issues: readonly Issue[]): Draft {
   return {

@@ -6,10 +6,12 @@ import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type BodySides, bodyOfSide, checkSides, differs, wholeSides } from '../body/sides';
 import { extrasOfHalves } from '../extras/extras';
+import { innerEdge } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
-import { idOfSide, rightSideUp, seamIdOfSide } from '../pieces/rightSideUp';
+import { centreReference, rightSideUp } from '../pieces/rightSideUp';
 import type { Style } from '../style/style';
 import { styleOfSide } from '../style/styleOfSide';
+import { pieceOfSide, seamOfSide } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import { type BlockName, SIDES, type Side } from '../terms/names';
 import { type Draft, draft, draftPanels } from './draft';
@@ -19,7 +21,7 @@ import { wholeProof } from './wholeChecks';
 /**
  * Drafts a style for a body, `sides` saying how it differs left to right (null for not at all) and `style.rightWedges` what
  * the style does otherwise on the right. Where nothing differs this is {@link draft}. Else `halves` holds both; the pieces
- * are those of both, right side up, each cut once, their ids beginning with `left-` or `right-`; the proof is that of the
+ * are those of both, right side up, each cut once and with the `side` it is cut for; the proof is that of the
  * whole; no centre lies on a fold. Never throws.
  */
 export function draftWhole(measurements: Measurements, style: Style, sides: BodySides | null = null): Draft {
@@ -156,9 +158,10 @@ function withCentreMate(
 ): Piece {
   const other = side === 'left' ? 'right' : 'left';
   const mate = halves[other].pieces.find((each) => each.block === piece.block && each.number === 1);
-  const [centre, ...edges] = piece.edges;
-  if (piece.number !== 1 || centre?.role !== 'centre' || !mate || !closed.includes(piece.block)) return piece;
-  return { ...piece, edges: [{ ...centre, mate: { piece: idOfSide(other, mate.id), edge: 0 } }, ...edges] };
+  const centre = innerEdge(piece);
+  if (piece.number !== 1 || centre.role !== 'centre' || !mate || !closed.includes(piece.block)) return piece;
+  const mated = { ...centre, mate: centreReference(other, mate) };
+  return { ...piece, edges: piece.edges.map((edge) => (edge === centre ? mated : edge)) };
 }
 
 const foldIssues = ({ closure }: Style): Issue[] =>
@@ -184,8 +187,8 @@ function issuesOf(alike: Draft, halves: Readonly<Record<Side, Draft>>): Issue[] 
       const at = {
         ...each.at,
         ...(isPlaced(each) ? { side } : {}),
-        ...(piece === undefined ? {} : { piece: idOfSide(side, piece) }),
-        ...(seam === undefined ? {} : { seam: seamIdOfSide(side, seam) }),
+        ...(piece === undefined ? {} : { piece: pieceOfSide(side, piece) }),
+        ...(seam === undefined ? {} : { seam: seamOfSide(side, seam) }),
       };
       return [{ ...each, at }];
     }),

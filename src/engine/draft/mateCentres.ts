@@ -3,6 +3,7 @@
 
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
+import { innerEdge, longEdgeIndex } from '../pieces/edgeLookup';
 import type { Edge, Piece } from '../pieces/piece';
 import type { EdgeNode, Style } from '../style/style';
 import { type BlockName, type LevelName, SIDES, type Side } from '../terms/names';
@@ -22,7 +23,7 @@ interface CentreEdge {
 
 export function centreEdge(half: Draft, name: BlockName): CentreEdge | null {
   const piece = half.pieces.find((each) => each.block === name && each.number === 1);
-  const edge = piece?.edges[0];
+  const edge = piece && innerEdge(piece);
   const block = half.blocks?.[name];
   const [first, last] = [edge?.points[0], edge?.points.at(-1)];
   if (!piece || !block || !half.span || edge?.role !== 'centre' || !first || !last) return null;
@@ -53,11 +54,11 @@ export function mateCentres(halves: Halves): Record<Side, CentreMoves> {
     };
     return { top: move('top'), hem: move('hem') };
   };
-  const idOfSide = (side: Side): CentreMoves => ({
+  const movesOfSide = (side: Side): CentreMoves => ({
     front: movesOf(side, 'front'),
     back: movesOf(side, 'back'),
   });
-  return { left: idOfSide('left'), right: idOfSide('right') };
+  return { left: movesOfSide('left'), right: movesOfSide('right') };
 }
 
 /** A difference that no tape shows. mm */
@@ -82,7 +83,7 @@ export function withCentresMoved(style: Style, { front, back }: CentreMoves): St
   };
 }
 
-/** The marks of both centre edges, by hand, at the mean of their distances from the waist; how far one moved at most, mm. */
+/** The marks of both centre edges, by side, at the mean of their distances from the waist; how far one moved at most, mm. */
 export function centreMarks(
   left: CentreEdge,
   right: CentreEdge,
@@ -90,7 +91,7 @@ export function centreMarks(
   const along = (own: CentreEdge): Map<LevelName, number> =>
     new Map(
       own.piece.marks
-        .filter((mark) => mark.edge === 0)
+        .filter((mark) => mark.edge === longEdgeIndex(own.piece, 'inner'))
         .map((mark) => [mark.level, seamLength(own.line, own.waist, mark.at.y)]),
     );
   const [leftAlong, rightAlong] = [along(left), along(right)];
@@ -101,12 +102,15 @@ export function centreMarks(
     drift = Math.max(drift, Math.abs(length - other) / 2);
     return [{ level, length: (length + other) / 2 }];
   });
-  const marksOf = (own: CentreEdge): Piece['marks'] => [
-    ...placed.map(({ level, length }) => {
-      const y = heightAtLength(own.line, own.waist, length);
-      return { kind: 'balance', level, at: { x: xAt(own.line, y), y }, edge: 0 } as const;
-    }),
-    ...own.piece.marks.filter((mark) => mark.edge !== 0),
-  ];
+  const marksOf = (own: CentreEdge): Piece['marks'] => {
+    const edge = longEdgeIndex(own.piece, 'inner');
+    return [
+      ...placed.map(({ level, length }) => {
+        const y = heightAtLength(own.line, own.waist, length);
+        return { kind: 'balance', level, at: { x: xAt(own.line, y), y }, edge } as const;
+      }),
+      ...own.piece.marks.filter((mark) => mark.edge !== edge),
+    ];
+  };
   return { marks: { left: marksOf(left), right: marksOf(right) }, drift };
 }

@@ -5,7 +5,8 @@ import type { EdgeContinuityRow } from '../checks/edgeContinuity';
 import type { LedgerRow } from '../checks/ledger';
 import type { DartWalkRow, SeamWalkRow } from '../checks/seamWalk';
 import { polylineLength } from '../geometry/polyline';
-import { idOfSide, pointOfSide, referenceOfSide, seamIdOfSide } from '../pieces/rightSideUp';
+import { centreReference, pointOfSide, referenceOfSide } from '../pieces/rightSideUp';
+import { dartOfSide, identifyCentre, pieceOfSide, seamOfSide } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import { type BlockName, type LevelName, SIDES, type Side } from '../terms/names';
 import type { Draft } from './draft';
@@ -35,28 +36,23 @@ export function wholeProof(
   apart: Halves,
   drifts: Readonly<Record<BlockName, number>>,
 ): WholeProof {
-  const centres = (['front', 'back'] as const).flatMap((block) =>
+  const [front, back] = (['front', 'back'] as const).map((block) =>
     centreRow(block, halves, apart, drifts[block]),
-  );
+  ) as [SeamWalkRow[], SeamWalkRow[]];
   return {
     ledger: levels.flatMap((level) => ledgerRow(level, halves)),
-    seams: [
-      ...centres.filter(({ id }) => id === 'front-centre'),
-      ...SIDES.flatMap((side) => seamsOf(side, halves[side])),
-      ...centres.filter(({ id }) => id === 'back-centre'),
-    ],
+    seams: [...front, ...SIDES.flatMap((side) => seamsOf(side, halves[side])), ...back],
     closedDarts: SIDES.flatMap((side) =>
       halves[side].proof.closedDarts.map((row) => ({
         ...row,
-        id: seamIdOfSide(side, row.id),
-        piece: idOfSide(side, row.piece),
+        seam: dartOfSide(side, row.seam),
       })),
     ),
     edges: edgesOf(halves),
-    issues: centres
+    issues: [...front, ...back]
       .filter(({ lengthA, lengthB }) => Math.abs(lengthA - lengthB) > MOST_APART_MM)
-      .map(({ id, lengthA, lengthB }) =>
-        issue('centresUneven', 'error', { seam: id }, { apart: Math.abs(lengthA - lengthB) }),
+      .map(({ seam, lengthA, lengthB }) =>
+        issue('centresUneven', 'error', { seam }, { apart: Math.abs(lengthA - lengthB) }),
       ),
   };
 }
@@ -64,7 +60,7 @@ export function wholeProof(
 function seamsOf(side: Side, { proof, pieces }: Draft): SeamWalkRow[] {
   return proof.seams.map((row) => ({
     ...row,
-    id: seamIdOfSide(side, row.id),
+    seam: seamOfSide(side, row.seam),
     a: referenceOfSide(side, row.a, pieces),
     b: referenceOfSide(side, row.b, pieces),
   }));
@@ -76,10 +72,9 @@ function centreRow(block: BlockName, halves: Halves, apart: Halves, markDrift: n
   const before = SIDES.map((side) => polylineLength(centreEdge(apart[side], block)?.edge.points ?? []));
   return [
     {
-      id: `${block}-centre`,
-      kind: 'centre',
-      a: { piece: idOfSide('left', left.piece.id), edge: 0 },
-      b: { piece: idOfSide('right', right.piece.id), edge: 0 },
+      seam: identifyCentre(block),
+      a: centreReference('left', left.piece),
+      b: centreReference('right', right.piece),
       lengthA: polylineLength(left.edge.points),
       lengthB: polylineLength(right.edge.points),
       lengthDifference: (before[0] ?? 0) - (before[1] ?? 0),
@@ -90,15 +85,15 @@ function centreRow(block: BlockName, halves: Halves, apart: Halves, markDrift: n
 
 /** Rows of both halves; at a centre, the left half's angle and the right half's make one crossing. */
 function edgesOf(halves: Halves): EdgeContinuityRow[] {
-  const isCentre = ({ seam }: EdgeContinuityRow): boolean =>
-    seam === 'front-centre' || seam === 'back-centre';
   return SIDES.flatMap((side) => {
     const { proof, pieces } = halves[side];
     return proof.edges.flatMap((row): EdgeContinuityRow[] => {
-      const piece = pieces.find(({ id }) => id === row.at.piece);
-      const at = { piece: idOfSide(side, row.at.piece), point: pointOfSide(side, row.at.point, piece) };
-      if (!isCentre(row)) return [{ ...row, seam: seamIdOfSide(side, row.seam), at }];
-      const other = halves.right.proof.edges.find(({ seam, edge }) => seam === row.seam && edge === row.edge);
+      const piece = pieces.find(({ id }) => id === row.at.piece.id);
+      const at = { piece: pieceOfSide(side, row.at.piece), point: pointOfSide(side, row.at.point, piece) };
+      if (row.seam.kind !== 'centre') return [{ ...row, seam: seamOfSide(side, row.seam), at }];
+      const other = halves.right.proof.edges.find(
+        ({ seam, edge }) => seam.id === row.seam.id && edge === row.edge,
+      );
       // Each half told it with its own mirror image: half of that is its own angle.
       return side === 'left' && other
         ? [{ ...row, at, angle: (row.angle + other.angle) / 2, asked: (row.asked + other.asked) / 2 }]
@@ -127,7 +122,7 @@ function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves
       targetGirth,
       sewnGirth: mean(left.sewnGirth, right.sewnGirth),
       alongEdge: mean(left.alongEdge, right.alongEdge),
-      widths: { ...widthsOf('left', left), ...widthsOf('right', right) },
+      widths: { ...widthsOf('left', left, halves), ...widthsOf('right', right, halves) },
       taken: {
         wedges: Object.fromEntries(wedges),
         sideSeam: {
@@ -142,5 +137,11 @@ function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves
 const rowOf = (name: LevelName, { proof }: Draft): LedgerRow | undefined =>
   proof.ledger.find(({ level }) => level === name);
 
-const widthsOf = (side: Side, { widths }: LedgerRow): Record<string, number> =>
-  Object.fromEntries(Object.entries(widths).map(([id, width]) => [idOfSide(side, id), width]));
+/** Widths of one half by the ids its pieces have in the whole. */
+const widthsOf = (side: Side, { widths }: LedgerRow, halves: Halves): Record<string, number> =>
+  Object.fromEntries(
+    halves[side].pieces.flatMap((piece) => {
+      const width = widths[piece.id];
+      return width === undefined ? [] : [[pieceOfSide(side, piece).id, width]];
+    }),
+  );

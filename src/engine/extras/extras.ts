@@ -3,16 +3,18 @@
 
 import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
-import type { Edge, Mark, Piece } from '../pieces/piece';
+import { longEdgeIndex } from '../pieces/edgeLookup';
+import type { Edge, EdgePlace, Piece } from '../pieces/piece';
 import { rightSideUp } from '../pieces/rightSideUp';
 import type { EXTRAS_SPANS } from '../style/extrasSpans';
 import type { Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
+import { identifyPiece, type PieceIdentity } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import { type BlockName, SIDES, type Side } from '../terms/names';
 import { facingShape } from './facing';
 import { freeEdge } from './freeEdge';
-import { type LacedEdge, lacedEdge } from './lacedEdge';
+import { type LacedEdge, lacedEdge, type MarkOnEdge } from './lacedEdge';
 import { modestyShape } from './modesty';
 import { uprightInside } from './uprightInside';
 
@@ -81,12 +83,12 @@ function modestyOf(style: Style, left: LacedEdge, right: LacedEdge): Cut[] {
   const shape = modestyShape(left, right, closure.lacingGap, asked.overlap);
   if (!shape) return [noRoom('modesty.overlap', left.block)];
   const edges = [
-    freeEdge('seam', allowances.seam, shape.left),
-    freeEdge('hem', allowances.hem, shape.hem),
-    freeEdge('seam', allowances.seam, shape.right),
-    freeEdge('top', allowances.top, shape.top),
+    freeEdge('inner', 'seam', allowances.seam, shape.left),
+    freeEdge('hem', 'hem', allowances.hem, shape.hem),
+    freeEdge('outer', 'seam', allowances.seam, shape.right),
+    freeEdge('top', 'top', allowances.top, shape.top),
   ];
-  return [cut(`${left.block}-modesty`, left.block, 1, edges, shape.marks, turnsHemUp(style))];
+  return [cut(identifyPiece('modesty', left.block), 1, edges, shape.marks, turnsHemUp(style))];
 }
 
 function facingOf(style: Style, laced: LacedEdge): Cut[] {
@@ -97,12 +99,14 @@ function facingOf(style: Style, laced: LacedEdge): Cut[] {
   const along = (role: Edge['role']): number =>
     role === 'shoulder' ? allowances.seam : role === 'hem' ? allowances.hem : allowances.top;
   const edges = [
-    freeEdge('centre', allowances.centre, shape.centre),
-    ...shape.hem.map(({ role, points }) => freeEdge(role, along(role), points)),
-    freeEdge('seam', allowances.seam, shape.inner),
-    ...[...shape.top].reverse().map(({ role, points }) => freeEdge(role, along(role), [...points].reverse())),
+    freeEdge('inner', 'centre', allowances.centre, shape.centre),
+    ...shape.hem.map(({ role, points }) => freeEdge('hem', role, along(role), points)),
+    freeEdge('outer', 'seam', allowances.seam, shape.inner),
+    ...[...shape.top]
+      .reverse()
+      .map(({ role, points }) => freeEdge('top', role, along(role), [...points].reverse())),
   ];
-  return [cut(`${laced.block}-facing`, laced.block, 2, edges, shape.marks, turnsHemUp(style))];
+  return [cut(identifyPiece('facing', laced.block), 2, edges, shape.marks, turnsHemUp(style))];
 }
 
 /** A pair of straps, each doubled: folded along its middle. */
@@ -110,14 +114,22 @@ function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
   const asked = extras?.straps;
   if (!asked) return [];
   const [width, length] = [2 * asked.width, asked.length];
-  const corners = [
+  const [topLeft, footLeft] = [
     { x: 0, y: 0 },
     { x: 0, y: length },
+  ];
+  const [footRight, topRight] = [
     { x: width, y: length },
     { x: width, y: 0 },
   ];
-  const edges = corners.map((from, i) => freeEdge('seam', seam, [from, corners[(i + 1) % 4] as Point]));
-  return [cut('strap', 'front', 2, edges, [], false)];
+  const edge = (at: EdgePlace['at'], from: Point, to: Point): Edge => freeEdge(at, 'seam', seam, [from, to]);
+  const edges = [
+    edge('inner', topLeft, footLeft),
+    edge('hem', footLeft, footRight),
+    edge('outer', footRight, topRight),
+    edge('top', topRight, topLeft),
+  ];
+  return [cut(identifyPiece('strap', 'front'), 2, edges, [], false)];
 }
 
 const noRoom = (field: keyof typeof EXTRAS_SPANS, block: BlockName): Cut => ({
@@ -125,16 +137,11 @@ const noRoom = (field: keyof typeof EXTRAS_SPANS, block: BlockName): Cut => ({
   issues: [issue('extraHasNoRoom', 'warn', { field: `extras.${field}`, block })],
 });
 
-/** Position of the edge opposite the first one: the next that runs upright, after what lies at their feet. */
-const opposite = (edges: readonly Edge[]): number =>
-  edges.findIndex(({ role }, i) => i > 1 && role === 'seam');
-
 function cut(
-  id: string,
-  block: BlockName,
+  identity: PieceIdentity,
   count: number,
   edges: readonly Edge[],
-  marks: readonly Mark[],
+  marks: readonly MarkOnEdge[],
   turnedUp: boolean,
 ): Cut {
   const { line, turnsUp } = cutLineTurnedUp(
@@ -143,19 +150,16 @@ function cut(
     ),
   );
   const ring = edges.flatMap(({ points }) => points.slice(0, -1));
-  const place = { block, piece: id };
+  const place = { block: identity.block, piece: identity };
   return {
     piece: {
-      id,
-      block,
-      number: 0,
+      ...identity,
       cut: { count, onFold: false },
       edges,
-      outer: opposite(edges),
       darts: [],
       cutLine: line ?? ring,
       grain: uprightInside(ring),
-      marks,
+      marks: marks.map((mark) => ({ ...mark, edge: longEdgeIndex({ edges }, mark.edge) })),
     },
     issues: line
       ? turnsUp

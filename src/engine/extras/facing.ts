@@ -3,8 +3,7 @@
 import { firstIntersection } from '../geometry/firstIntersection';
 import { offsetPolyline } from '../geometry/offsetPolyline';
 import { between, distance, type Point } from '../geometry/point';
-import type { Mark } from '../pieces/piece';
-import type { BesideCentre, LacedEdge } from './lacedEdge';
+import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 
 export interface FacingShape {
   /** The laced edge, from the top down. */
@@ -13,8 +12,8 @@ export interface FacingShape {
   /** The edge parallel to the laced one, from the hem up. */
   readonly inner: readonly Point[];
   readonly top: readonly BesideCentre[];
-  /** Balance marks of the laced edge and, square across, of the inner one: `edge` 0 and 2. */
-  readonly marks: readonly Mark[];
+  /** Balance marks of the laced edge, `inner` on the facing, and square across from them on the edge parallel to it. */
+  readonly marks: readonly MarkOnEdge[];
 }
 
 /** A facing `width` mm wide on its panel; null where top edge and hem leave no room for it. */
@@ -31,7 +30,10 @@ export function facingShape({ centre, top, hem, marks }: LacedEdge, width: numbe
     hem: foot.runs,
     inner: line,
     top: head.runs,
-    marks: marks.flatMap((mark) => [{ ...mark, edge: 0 }, ...squareAcross(mark, centre, line, width)]),
+    marks: marks.flatMap((mark): MarkOnEdge[] => [
+      { ...mark, edge: 'inner' },
+      ...squareAcross(mark, centre, line, width),
+    ]),
   };
 }
 
@@ -60,7 +62,12 @@ function firstCrossing(
 }
 
 /** The mark of the laced edge as it lies on the inner one; none where that ends before. */
-function squareAcross(mark: Mark, centre: readonly Point[], line: readonly Point[], width: number): Mark[] {
+function squareAcross(
+  mark: LacedEdge['marks'][number],
+  centre: readonly Point[],
+  line: readonly Point[],
+  width: number,
+): MarkOnEdge[] {
   const below = centre.findIndex((point, i) => i > 0 && point.y >= mark.at.y);
   const [from, to] = [centre[below - 1], centre[below]];
   if (!from || !to) return [];
@@ -71,7 +78,7 @@ function squareAcross(mark: Mark, centre: readonly Point[], line: readonly Point
     y: mark.at.y - (to.x - from.x) * reach,
   };
   const met = firstIntersection(mark.at, across, line);
-  return met ? [{ ...mark, at: met.at, edge: 2 }] : [];
+  return met ? [{ ...mark, at: met.at, edge: 'outer' }] : [];
 }
 
 /** The chords of parallel curves do not lie square across from each other to the last hair. mm */

@@ -1,13 +1,19 @@
 // The laced centre edge of a block with the edges that meet it: what is cut to lie behind it follows these.
 
 import { between, distance, type Point } from '../geometry/point';
-import type { Edge, Piece } from '../pieces/piece';
+import { edgesAt, innerEdge, longEdgeIndex } from '../pieces/edgeLookup';
+import type { Edge, Mark, Piece } from '../pieces/piece';
 import type { BlockName } from '../terms/names';
 
 /** A run of the top edge or hem, from the centre outwards. */
 export interface BesideCentre {
   readonly role: Edge['role'];
   readonly points: readonly Point[];
+}
+
+/** A mark of a piece beside the panels, on one of its long edges. */
+export interface MarkOnEdge extends Omit<Mark, 'edge'> {
+  readonly edge: 'inner' | 'outer';
 }
 
 export interface LacedEdge {
@@ -24,15 +30,16 @@ export interface LacedEdge {
 /** The laced edge of a block; null where its first panel was not made. */
 export function lacedEdge(block: BlockName, pieces: readonly Piece[]): LacedEdge | null {
   const panel = pieces.find((piece) => piece.block === block && piece.number === 1);
-  const centre = panel?.edges[0];
+  const centre = panel && innerEdge(panel);
   if (!panel || centre?.role !== 'centre') return null;
+  const centreIndex = longEdgeIndex(panel, 'inner');
   const reversed = (edge: Edge): BesideCentre => ({ role: edge.role, points: [...edge.points].reverse() });
   return {
     block,
     centre: centre.points,
-    top: goingOn(upToDart(panel.edges.slice(panel.outer + 1).reverse()).map(reversed)),
-    hem: goingOn(upToDart(panel.edges.slice(1, panel.outer))),
-    marks: panel.marks.filter(({ kind, edge }) => kind === 'balance' && edge === 0),
+    top: goingOn(upToDart(edgesAt(panel, 'top').reverse()).map(reversed)),
+    hem: goingOn(upToDart(edgesAt(panel, 'hem'))),
+    marks: panel.marks.filter(({ kind, edge }) => kind === 'balance' && edge === centreIndex),
   };
 }
 

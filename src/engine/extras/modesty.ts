@@ -3,8 +3,7 @@
 
 import { distance, type Point } from '../geometry/point';
 import { polylineLength } from '../geometry/polyline';
-import type { Mark } from '../pieces/piece';
-import type { BesideCentre, LacedEdge } from './lacedEdge';
+import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 
 export interface ModestyShape {
   /** Edges counter-clockwise as seen on paper: left, hem, right, top. */
@@ -12,7 +11,7 @@ export interface ModestyShape {
   readonly hem: readonly Point[];
   readonly right: readonly Point[];
   readonly top: readonly Point[];
-  readonly marks: readonly Mark[];
+  readonly marks: readonly MarkOnEdge[];
 }
 
 /**
@@ -59,8 +58,8 @@ export function modestyShape(
     right: [footRight, topRight],
     top: withoutRepeats(top),
     marks: [
-      ...marksDown(left, begin, [topLeft, footLeft], 0),
-      ...marksDown(right, begin, [topRight, footRight], 2),
+      ...marksDown(left, begin, [topLeft, footLeft], 'inner'),
+      ...marksDown(right, begin, [topRight, footRight], 'outer'),
     ],
   };
 }
@@ -116,10 +115,10 @@ function marksDown(
   { centre, marks }: LacedEdge,
   begin: number,
   [top, foot]: readonly [Point, Point],
-  edge: number,
-): Mark[] {
+  edge: MarkOnEdge['edge'],
+): MarkOnEdge[] {
   return marks
-    .map((mark): Mark => {
+    .map((mark): MarkOnEdge => {
       const above = centre.filter(({ y }) => y < mark.at.y);
       const last = above.at(-1);
       const along = polylineLength(above) + (last ? distance(last, mark.at) : 0);

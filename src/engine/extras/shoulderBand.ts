@@ -7,15 +7,18 @@ import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import { cutLineAround } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import type { TruedSeam } from '../panels/truing';
-import type { Edge, Mark, Piece } from '../pieces/piece';
+import { edgeIndex } from '../pieces/edgeLookup';
+import type { Edge, EdgePlace, Mark, Piece } from '../pieces/piece';
 import { armholeRow, necklineRow } from '../pieces/shoulderLines';
 import type { Style } from '../style/style';
+import { identifyPiece, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
 import { freeEdge } from './freeEdge';
 
-/** Positions of a band's edges: centre, the edge sewn to the panels' top, armhole, shoulder, neckline. */
-const [LOWER, ARMHOLE, SHOULDER] = [1, 2, 3];
+/** The edge sewn to the panels' top, and the shoulder. */
+const LOWER: EdgePlace = { at: 'hem' };
+const SHOULDER: EdgePlace = { at: 'top', shoulder: 'whole' };
 
 /**
  * Front and back band, and a blocking issue for one whose cut line could not be made. The lower edge is the top edge as drafted, with a mark where each seam of the panels meets it.
@@ -35,10 +38,10 @@ export function shoulderBands(
     cutBand(block, frames[block], top, seams, style, onFold[block], above),
   );
   return {
-    pieces: bands.map(({ piece }) => piece),
+    pieces: withShouldersMated(bands.map(({ piece }) => piece)),
     issues: bands
       .filter(({ isValid }) => !isValid)
-      .map(({ piece }) => issue('cutLineUnsure', 'error', { block: piece.block, piece: piece.id })),
+      .map(({ piece }) => issue('cutLineUnsure', 'error', { block: piece.block, piece: identityOf(piece) })),
   };
 }
 
@@ -62,52 +65,63 @@ function cutBand(
   const neckline = necklineRow({ point: neckStart, slope: 0, sewnDistance: 0 }, frame.neck, frame.slope);
   // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
   const armhole = armholeRow(frame.tip, frame, frame.slope, { ...underarm, slope: 1 });
-  const other = block === 'front' ? 'back' : 'front';
   const edges: Edge[] = [
-    freeEdge('centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
-    freeEdge('seam', allowances.seam, edgePoints(line, centre, underarm)),
-    freeEdge('armhole', allowances.top, [...armhole.points].reverse()),
-    {
-      ...freeEdge('shoulder', allowances.seam, [frame.tip, frame.neck]),
-      mate: { piece: `${other}-band`, edge: SHOULDER },
-    },
-    freeEdge('top', allowances.top, [...neckline.points].reverse()),
+    freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
+    freeEdge('hem', 'seam', allowances.seam, edgePoints(line, centre, underarm)),
+    freeEdge('outer', 'armhole', allowances.top, [...armhole.points].reverse()),
+    { ...freeEdge('top', 'shoulder', allowances.seam, [frame.tip, frame.neck]), ...SHOULDER },
+    freeEdge('top', 'top', allowances.top, [...neckline.points].reverse()),
   ];
   const cutLine = cutLineAround(edges);
   const middle = (frame.neck.x + frame.tip.x) / 2;
   const piece: Piece = {
-    id: `${block}-band`,
-    block,
-    number: 0,
+    ...identifyPiece('band', block),
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
-    outer: ARMHOLE,
     darts: [],
     cutLine: cutLine ?? edges.flatMap(({ points }) => points.slice(0, -1)),
     grain: [
       { x: middle, y: frame.middle.y + CLEAR_MM },
       { x: middle, y: crossingAt(line, middle).y - CLEAR_MM },
     ],
-    marks: seamMarks(block, top, seams),
+    marks: seamMarks(block, top, seams, edgeIndex(edges, LOWER)),
   };
   return { piece, isValid: cutLine !== null };
 }
 
 const CLEAR_MM = 12;
 
-/** A mark on the lower edge for each seam of the block's panels. */
-function seamMarks(block: BlockName, top: DraftedEdge, seams: readonly TruedSeam[]): Mark[] {
+/** The bands with their shoulders sewn to each other's. */
+function withShouldersMated(bands: readonly Piece[]): Piece[] {
+  const shoulders = bands.map((band) => ({
+    piece: identityOf(band),
+    edge: edgeIndex(band.edges, SHOULDER),
+  }));
+  return bands.map((band) => {
+    const mate = shoulders.find(({ piece }) => piece.id !== band.id) ?? null;
+    return { ...band, edges: band.edges.map((edge) => (edge.shoulder ? { ...edge, mate } : edge)) };
+  });
+}
+
+/**
+ * A mark on the lower edge for each seam of the block's panels.
+ *
+ * @param edge index of the lower edge
+ */
+function seamMarks(block: BlockName, top: DraftedEdge, seams: readonly TruedSeam[], edge: number): Mark[] {
   return seams
-    .filter(({ seam }) => seam.kind === 'wedge' && seam.a.drafted.block === block)
+    .filter(({ seam }) => seam.identity.kind === 'wedge' && seam.a.drafted.block === block)
     .map(({ seam, edges }): Mark => {
       // A joined side panel counts the back from centre front.
       const sewnDistance =
-        seam.a.panel.joined && block === 'back' ? edges.top.sewnDistanceB : edges.top.sewnDistanceA;
+        seam.a.panel.kind === 'sidePanel' && block === 'back'
+          ? edges.top.sewnDistanceB
+          : edges.top.sewnDistanceA;
       return {
         kind: 'balance',
         level: 'overBust',
         at: { x: sewnDistance, y: crossingAt(top.lines[block], sewnDistance).y },
-        edge: LOWER,
+        edge,
       };
     });
 }

@@ -13,10 +13,10 @@ export interface SeamCrossings {
 /** Where a seam meets top edge and hem. A wedge that runs through a shouldered block meets its shoulder line instead. */
 export function crossingsOf(seam: Seam, { edges, blocks, shoulders }: BaseDraft): SeamCrossings {
   const hem = seamCrossing(seam, edges.hem, blocks);
-  if (!shoulders || seam.kind !== 'wedge') {
+  if (!shoulders || seam.identity.kind !== 'wedge') {
     const top = seamCrossing(seam, edges.top, blocks);
     const corner = edges.top.nodes[seam.a.panel.block][0]?.corner === true;
-    if (!shoulders || seam.kind !== 'centre' || !corner) return { top, hem };
+    if (!shoulders || seam.identity.kind !== 'centre' || !corner) return { top, hem };
     // A pointed neckline makes for the neck.
     const { neck } = shoulders[seam.a.panel.block];
     return { top: { ...top, slopeA: (neck.y - top.y) / neck.x }, hem };

@@ -1,16 +1,17 @@
 // Darts on their panels: an open one parts top edge or hem and has a seam; a closed one lies wholly inside.
 
 import { xAt } from '../geometry/smoothLine';
+import { identifyDart, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { Panel, PanelDart } from './panel';
 import type { Seam, SeamEdge } from './seamEdge';
 
 /** Both legs of a dart as a seam. */
-export function dartSeam(panel: Panel, dart: PanelDart): Seam {
+export function dartSeam(panel: Panel, dart: PanelDart): Seam & { readonly b: SeamEdge } {
   // The dart's inner leg is the outer edge of the cloth beside it.
   const a: SeamEdge = { panel, which: 'outer', line: dart.innerLeg, drafted: dart.drafted.inner, dart };
   const b: SeamEdge = { panel, which: 'inner', line: dart.outerLeg, drafted: dart.drafted.outer, dart };
-  return { id: `${panel.id}/dart:${dart.wedge}`, kind: 'dart', a, b };
+  return { identity: identifyDart(panel, dart.wedge), a, b };
 }
 
 /** The seam of each open dart, from its point to the edge. A closed one is sewn from point to point and ends nowhere. */
@@ -52,7 +53,7 @@ export function clearDarts(
     issues.push(
       issue('dartEndsAtEdge', 'error', {
         block: dart.drafted.inner.block,
-        piece: panel.id,
+        piece: identityOf(panel),
         wedge: dart.wedge,
       }),
     );

@@ -2,6 +2,7 @@
 
 import type { Extent } from '../block/extent';
 import type { SmoothLine } from '../geometry/smoothLine';
+import type { PieceIdentity } from '../terms/identity';
 import type { BlockName } from '../terms/names';
 
 /** A line as it stands on the flat block it was drafted on. */
@@ -11,19 +12,15 @@ export interface DraftedLine {
 }
 
 /** What lies between two wedges, before its ends are trued. */
-export interface Panel {
-  readonly id: string;
-  readonly block: BlockName;
-  /** Counted from the centre line, from 1. */
-  readonly number: number;
+export interface Panel extends PieceIdentity {
+  /** Front and back side panel in one lie on the front and go on round the side. */
+  readonly kind: 'panel' | 'sidePanel';
   /** Edge nearer the centre line; for the first panel the centre edge itself. */
   readonly inner: SmoothLine;
   /** Edge nearer the side; for the last panel the side seam. */
   readonly outer: SmoothLine;
   /** The same two edges on the blocks. */
   readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
-  /** Front and back side panel in one: it lies on the front and goes on round the side. */
-  readonly joined: boolean;
   /** From the inner edge to the outer. */
   readonly darts: readonly PanelDart[];
   /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */

@@ -6,6 +6,13 @@ import type { Level } from '../block/levels';
 import type { DraftedWedge } from '../block/wedge';
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { LEAST_PANEL_MM } from '../style/style';
+import {
+  identifyCentre,
+  identifyPiece,
+  identifySideSeam,
+  identifyWedgeSeam,
+  identityOf,
+} from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
 import { liesOn } from './darts';
@@ -14,7 +21,7 @@ import { type Seam, seamEdgeOf } from './seamEdge';
 
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
- * one whose edges meet or cross is not made, and a dart that lies on no panel is refused. `wanted` is how many panels the wedges ask for, made or not.
+ * one whose edges meet or cross is not made, and a dart that lies on no panel is refused. `expectedCount` is how many panels the wedges ask for, made or not.
  */
 export function cutPanels(
   block: Block,
@@ -35,13 +42,11 @@ export function cutPanels(
     const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
     if (!inner || !outer) continue;
     const panel: Panel = {
-      id: `${block.name}-${i + 1}`,
-      block: block.name,
-      number: i + 1,
+      ...identifyPiece('panel', block.name, i + 1),
+      kind: 'panel',
       inner,
       outer,
       drafted: { inner: { block: block.name, line: inner }, outer: { block: block.name, line: outer } },
-      joined: false,
       darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
@@ -113,7 +118,7 @@ function narrowIssue(
     'error',
     {
       block: panel.block,
-      piece: panel.id,
+      piece: identityOf(panel),
       level: nearestLevel(levels, least.y),
       ...(wedge === null ? {} : { wedge }),
     },
@@ -128,11 +133,11 @@ const CROSSED_MM = 1;
 export function seamsOf(panels: readonly Panel[]): Seam[] {
   return panels.flatMap((panel): Seam[] => {
     const seamEdge = seamEdgeOf(panel, 'inner');
-    if (panel.number === 1) return [{ id: `${panel.block}-centre`, kind: 'centre', a: seamEdge, b: null }];
+    if (panel.number === 1) return [{ identity: identifyCentre(panel.block), a: seamEdge, b: null }];
     const neighbour = panels.find((other) => other.number === panel.number - 1);
     if (!neighbour) return [];
     return [
-      { id: `${neighbour.id}/${panel.id}`, kind: 'wedge', a: seamEdgeOf(neighbour, 'outer'), b: seamEdge },
+      { identity: identifyWedgeSeam(neighbour, panel), a: seamEdgeOf(neighbour, 'outer'), b: seamEdge },
     ];
   });
 }
@@ -140,7 +145,7 @@ export function seamsOf(panels: readonly Panel[]): Seam[] {
 /** The seam between the outermost panels, where both were made. */
 export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
   if (!front || !back) return [];
-  return [{ id: 'side', kind: 'side', a: seamEdgeOf(front, 'outer'), b: seamEdgeOf(back, 'outer') }];
+  return [{ identity: identifySideSeam(), a: seamEdgeOf(front, 'outer'), b: seamEdgeOf(back, 'outer') }];
 }
 
 /** The level whose line is nearest to a height, mm. */

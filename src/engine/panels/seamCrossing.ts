@@ -30,7 +30,8 @@ export function seamCrossing(
   blocks: Readonly<Record<BlockName, Block>>,
 ): SeamCrossing {
   const { a, b } = seam;
-  const sewnDistanceA = seam.kind === 'centre' && a.panel.number === 1 ? 0 : sewnDistanceOf(a, edge, blocks);
+  const sewnDistanceA =
+    seam.identity.kind === 'centre' && a.panel.number === 1 ? 0 : sewnDistanceOf(a, edge, blocks);
   const onA = crossingAt(edgeOver(a.panel, edge), sewnDistanceA);
   if (!b)
     return { y: onA.y, slopeA: towards(a, onA), slopeB: 0, sewnDistanceA, sewnDistanceB: sewnDistanceA };
@@ -42,7 +43,7 @@ export function seamCrossing(
 
 /** The part of an edge that a panel is cut along. */
 export const edgeOver = (panel: Panel, { lines }: DraftedEdge): EdgeLine =>
-  lines[panel.joined ? 'wholeEdge' : panel.block];
+  lines[panel.kind === 'sidePanel' ? 'wholeEdge' : panel.block];
 
 /** On the panel a leg belongs to, the edge runs from its inner leg towards the side, from its outer one towards the centre. */
 const towards = ({ which }: SeamEdge, crossing: Crossing): number =>
@@ -55,12 +56,12 @@ function sewnDistanceOf(
 ): number {
   const { block, line } = seamEdge.drafted;
   const sewnDistance = sewnDistanceAt(blocks[block], xAt(line, base), base);
-  return seamEdge.panel.joined && block === 'back' ? whole - sewnDistance : sewnDistance;
+  return seamEdge.panel.kind === 'sidePanel' && block === 'back' ? whole - sewnDistance : sewnDistance;
 }
 
 /** How far an edge turns where it crosses a seam as drafted, rad; positive towards the ground, going from front to back. */
 export function turnAt(seam: Seam, { slopeA, slopeB }: SeamCrossing): number {
-  if (seam.kind === 'centre' || !seam.b) return 2 * Math.atan(slopeA);
+  if (seam.identity.kind === 'centre' || !seam.b) return 2 * Math.atan(slopeA);
   const after = isFacing(seam) ? -slopeB : slopeB;
   return Math.atan(after) - Math.atan(slopeA);
 }

@@ -3,6 +3,7 @@
 
 import { closedAgain } from '../block/closedDart';
 import { combine, type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
+import { identifyPiece, identifyWedgeSeam } from '../terms/identity';
 import type { Panel, PanelDart } from './panel';
 import { type Seam, seamEdgeOf } from './seamEdge';
 
@@ -18,11 +19,11 @@ export function joinSides(front: Panel, back: Panel, y: number): Panel | null {
   const onBack = (line: SmoothLine): SmoothLine => between(side, back.outer, line);
   return {
     ...front,
-    id: 'side',
+    ...identifyPiece('sidePanel', front.block, front.number),
+    kind: 'sidePanel',
     inner: onFront(front.inner),
     outer: onBack(back.inner),
     drafted: { inner: front.drafted.inner, outer: back.drafted.inner },
-    joined: true,
     darts: [
       ...front.darts.map((dart) => moved(dart, onFront(dart.innerLeg), onFront(dart.outerLeg))),
       // Seen from the front the back lies mirrored: its darts come in the other order, their legs too.
@@ -39,7 +40,11 @@ export function backSeamOf(joined: Panel, back: readonly Panel[]): Seam[] {
   const last = back.at(-1);
   if (!last) return [];
   return [
-    { id: `side/${last.id}`, kind: 'wedge', a: seamEdgeOf(joined, 'outer'), b: seamEdgeOf(last, 'outer') },
+    {
+      identity: identifyWedgeSeam(joined, last),
+      a: seamEdgeOf(joined, 'outer'),
+      b: seamEdgeOf(last, 'outer'),
+    },
   ];
 }
 

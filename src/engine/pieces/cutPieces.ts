@@ -1,4 +1,4 @@
-// The pieces of all panels, each trued with its mates, and what there is to say about them.
+// The pieces of all panels, each trued with its mates, and the issues of those that cannot be made or cut as asked.
 
 import type { BaseDraft } from '../edges/baseDraft';
 import { crossingsOf } from '../panels/crossings';
@@ -6,15 +6,19 @@ import { dartSeams } from '../panels/darts';
 import type { Panel } from '../panels/panel';
 import { narrowAt } from '../panels/panels';
 import { edgeOver } from '../panels/seamCrossing';
-import { type Seam, seamEdgeOf } from '../panels/seamEdge';
+import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import { type TruedSeam, trueDart, trueSeam } from '../panels/truing';
 import type { Style } from '../style/style';
+import { identifyWedgeSeam, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
+import { innerEdge, outerEdge } from './edgeLookup';
 import type { OutlinedPanel } from './edgeNodes';
 import { makePiece } from './makePiece';
-import type { PanelEdge } from './outline';
-import type { Edge, Piece } from './piece';
+import { edgeReferences } from './matedEdges';
+import { outlineOf, type PanelEdge, type TruedPanel } from './outline';
+import type { Edge, EdgeReference, Piece } from './piece';
+import { pieceEdges } from './pieceEdges';
 import { type PanelShoulder, panelShoulders } from './shoulderLines';
 
 export interface CutPieces {
@@ -23,6 +27,8 @@ export interface CutPieces {
   readonly made: readonly OutlinedPanel[];
   /** The seams of open darts. */
   readonly darts: readonly TruedSeam[];
+  /** Where an edge of a seam stands among its piece's edges. */
+  readonly referenceTo: (seamEdge: SeamEdge) => EdgeReference;
   readonly issues: readonly Issue[];
 }
 
@@ -36,51 +42,57 @@ export function cutPieces(
   reportedIssues: readonly Issue[],
 ): CutPieces {
   const shouldered = baseDraft.shoulders ? panelShoulders(panels, baseDraft.shoulders) : null;
+  const outlined = panels.map((panel) => {
+    const trued = truePanel(panel, seams, baseDraft, shouldered?.get(panel.id) ?? null);
+    const outline = outlineOf(trued);
+    const isOnFold = onFold[panel.block] && panel.number === 1;
+    return { panel, trued, outline, isOnFold, ...pieceEdges(trued, outline, style, isOnFold) };
+  });
+  const { referenceTo, withMate } = edgeReferences(outlined);
   const pieces: Piece[] = [];
   const made: OutlinedPanel[] = [];
   const darts: TruedSeam[] = [];
   const issues: Issue[] = [];
-  for (const panel of panels) {
-    const shoulder = shouldered?.get(panel.id) ?? null;
-    const cut = pieceOf(panel, seams, style, baseDraft, shoulder, onFold[panel.block] && panel.number === 1);
-    const place = { block: panel.block, piece: panel.id };
+  for (const { panel, trued, outline, isOnFold, edges, toCut } of outlined) {
+    const mated = edges.map((edge) => withMate(edge, panel.block));
+    const { levels, span } = baseDraft;
+    const cut = makePiece(trued, outline, mated, toCut, levels, span.waist, isOnFold);
+    const place = { block: panel.block, piece: identityOf(panel) };
     if (!cut) {
       issues.push(issue('panelCrossed', 'error', place));
       continue;
     }
     pieces.push(cut.piece);
-    made.push({ panel, outline: cut.outline });
-    darts.push(...cut.darts);
+    made.push({ panel, outline });
+    darts.push(...trued.darts);
     const isReported = reportedIssues.some(
-      ({ code, at }) => code === 'panelTooNarrow' && at.piece === panel.id,
+      ({ code, at }) => code === 'panelTooNarrow' && at.piece?.id === panel.id,
     );
     const narrow = isReported ? null : narrowAsTrued(panel, cut.piece, baseDraft);
     if (narrow) issues.push(narrow);
     if (!cut.isValid) issues.push(issue('cutLineUnsure', 'error', place));
     else if (!cut.turnsUp) issues.push(issue('hemTurnsShort', 'warn', place));
   }
-  return { pieces, made, darts, issues };
+  return { pieces, made, darts, referenceTo, issues };
 }
 
 /** Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges. */
-function narrowAsTrued(panel: Panel, { edges, outer }: Piece, { levels }: BaseDraft): Issue | null {
-  const [a, b] = [endsOf(edges[0]), endsOf(edges[outer])];
+function narrowAsTrued(panel: Panel, piece: Piece, { levels }: BaseDraft): Issue | null {
+  const [a, b] = [endsOf(innerEdge(piece)), endsOf(outerEdge(piece))];
   return narrowAt(panel, levels, Math.max(a.top, b.top), Math.min(a.hem, b.hem));
 }
 
-function endsOf(edge: Edge | undefined): { top: number; hem: number } {
-  const heights = edge?.points.map((point) => point.y) ?? [];
+function endsOf({ points }: Edge): { top: number; hem: number } {
+  const heights = points.map((point) => point.y);
   return { top: Math.min(...heights), hem: Math.max(...heights) };
 }
 
-function pieceOf(
+function truePanel(
   panel: Panel,
   seams: readonly TruedSeam[],
-  style: Style,
   baseDraft: BaseDraft,
   shoulder: PanelShoulder | null,
-  onFold: boolean,
-): ({ darts: TruedSeam[] } & NonNullable<ReturnType<typeof makePiece>>) | null {
+): TruedPanel {
   const { levels, edges, span } = baseDraft;
   const panelEdge = (which: 'inner' | 'outer'): PanelEdge => {
     for (const trued of seams) {
@@ -89,18 +101,16 @@ function pieceOf(
       if (b?.panel === panel && b.which === which && trued.b) return { seam: trued, trued: trued.b };
     }
     // Its mate could not be made: trued against itself, so that the panel can still be seen.
-    const alone: Seam = { id: `${panel.id}/alone`, kind: 'wedge', a: seamEdgeOf(panel, which), b: null };
+    const alone: Seam = { identity: identifyWedgeSeam(panel), a: seamEdgeOf(panel, which), b: null };
     const trued = trueSeam(alone, levels, span.waist, crossingsOf(alone, baseDraft));
     return { seam: trued, trued: trued.a };
   };
-  const darts = dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, baseDraft)));
-  const lines = { top: edgeOver(panel, edges.top), hem: edgeOver(panel, edges.hem) };
-  const made = makePiece(
-    { panel, inner: panelEdge('inner'), outer: panelEdge('outer'), darts, edges: lines, shoulder },
-    style,
-    levels,
-    span.waist,
-    onFold,
-  );
-  return made && { ...made, darts };
+  return {
+    panel,
+    inner: panelEdge('inner'),
+    outer: panelEdge('outer'),
+    darts: dartSeams(panel).map((seam) => trueDart(seam, levels, crossingsOf(seam, baseDraft))),
+    edges: { top: edgeOver(panel, edges.top), hem: edgeOver(panel, edges.hem) },
+    shoulder,
+  };
 }

@@ -52,7 +52,7 @@ function placeOn(
   made: readonly OutlinedPanel[],
 ): Point | null {
   const places = made.flatMap(({ panel, outline }) => {
-    if (panel.block !== block && !panel.joined) return [];
+    if (panel.block !== block && panel.kind !== 'sidePanel') return [];
     // A joined side panel lies on the front and counts from there.
     const counted = panel.block === block ? at : whole - at;
     return outline[edge].flatMap((row) => {
@@ -71,8 +71,8 @@ function placeOn(
 const ROUNDING_MM = 1e-6;
 
 /** A place of a panel on a block it was drafted on: a joined side panel was moved from both, each height by itself. */
-function onBlock({ joined, inner, outer, drafted }: Panel, block: BlockName, { x, y }: Point): Point {
-  if (!joined) return { x, y };
+function onBlock({ kind, inner, outer, drafted }: Panel, block: BlockName, { x, y }: Point): Point {
+  if (kind !== 'sidePanel') return { x, y };
   return block === 'front'
     ? { x: xAt(drafted.inner.line, y) + x - xAt(inner, y), y }
     : { x: xAt(drafted.outer.line, y) + xAt(outer, y) - x, y };

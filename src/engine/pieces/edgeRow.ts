@@ -2,11 +2,14 @@
 
 import type { Point } from '../geometry/point';
 import type { PanelDart } from '../panels/panel';
+import type { ShoulderPart } from '../terms/identity';
 
 /** A part of the top edge or hem that runs along one kind of edge. */
 export interface EdgeRow {
   readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
   readonly points: readonly Point[];
+  /** The part of the shoulder seam that it is. */
+  readonly shoulder?: ShoulderPart;
   /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder. Neckline and armhole meet
    * the edge as drafted in one place only: at the centre and at the underarm. */
   readonly sewnDistance: readonly [number, number] | null;

@@ -1,13 +1,13 @@
 // A seam of finished pieces, with what truing did to it: all that the checks need to know of how the pieces came about.
 
 import { turnAt } from '../panels/seamCrossing';
-import { edgeIndex, type Seam, type SeamEdge } from '../panels/seamEdge';
+import type { SeamEdge } from '../panels/seamEdge';
 import type { TruedSeam } from '../panels/truing';
+import type { SeamIdentity } from '../terms/identity';
 import type { EdgeReference } from './piece';
 
 export interface FinishedSeam {
-  readonly id: string;
-  readonly kind: Seam['kind'];
+  readonly seam: SeamIdentity;
   readonly a: EdgeReference;
   /** Null at a centre edge, which meets its mirror image. */
   readonly b: EdgeReference | null;
@@ -19,10 +19,13 @@ export interface FinishedSeam {
   readonly askedAngle: { readonly top: number; readonly hem: number };
 }
 
-export function finishedSeam({ seam, edges, lengthDifference, markDrift }: TruedSeam): FinishedSeam {
+/** @param referenceTo where an edge of a seam stands among its piece's edges */
+export function finishedSeam(
+  { seam, edges, lengthDifference, markDrift }: TruedSeam,
+  referenceTo: (seamEdge: SeamEdge) => EdgeReference,
+): FinishedSeam {
   return {
-    id: seam.id,
-    kind: seam.kind,
+    seam: seam.identity,
     a: referenceTo(seam.a),
     b: seam.b && referenceTo(seam.b),
     lengthDifference,
@@ -33,8 +36,3 @@ export function finishedSeam({ seam, edges, lengthDifference, markDrift }: Trued
     },
   };
 }
-
-const referenceTo = (seamEdge: SeamEdge): EdgeReference => ({
-  piece: seamEdge.panel.id,
-  edge: edgeIndex(seamEdge),
-});

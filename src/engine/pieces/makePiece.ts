@@ -5,66 +5,63 @@ import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
-import { edgeIndex, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
+import { type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import type { TruedEdge } from '../panels/truing';
-import type { Style } from '../style/style';
+import { identityOf } from '../terms/identity';
 import { dartLines, drillMarks } from './dartMarks';
+import { edgeIndex } from './edgeLookup';
 import { isDartLegs, type Outline } from './edgeRow';
 import { grainOf } from './grain';
-import { outlineOf, type TruedPanel } from './outline';
-import type { Mark, Piece } from './piece';
-import { pieceEdges } from './pieceEdges';
+import type { TruedPanel } from './outline';
+import type { Edge, Mark, Piece } from './piece';
+import { type PanelEdges, placeOf } from './pieceEdges';
 
 /**
  * Makes the piece of a trued panel. Null when its ends leave no closed, simple outline (a garment shorter than its
- * edges swing). `sure` is false when the cut line had to be left on the sew line, `turnsUp` when a hem that is to be turned up
- * cannot lie on the seam allowances.
+ * edges swing). `isValid` is false when the cut line had to be left on the sew line, `turnsUp` when a hem that is to be turned
+ * up cannot lie on the seam allowances.
+ *
+ * @param edges of its outline, each with its mate
  */
 export function makePiece(
   trued: TruedPanel,
-  style: Style,
+  outline: Outline,
+  edges: readonly Edge[],
+  toCut: PanelEdges['toCut'],
   levels: readonly Level[],
   waist: number,
   onFold: boolean,
-): { piece: Piece; outline: Outline; isValid: boolean; turnsUp: boolean } | null {
+): { piece: Piece; isValid: boolean; turnsUp: boolean } | null {
   const { panel, inner, outer } = trued;
-  const outline = outlineOf(trued);
   if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
-  const { edges, outerEdge, toCut } = pieceEdges(trued, outline, style, onFold);
   const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
   const piece: Piece = {
-    id: panel.id,
-    block: panel.block,
-    number: panel.number,
+    ...identityOf(panel),
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
-    outer: outerEdge,
     darts: dartLines(panel, outline),
     cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
     grain: grainOf(panel, inner.trued, outer.trued, waist),
     marks: [
-      ...(onFold ? [] : marksOn(seamEdgeOf(panel, 'inner'), inner.trued)),
-      ...marksOn(seamEdgeOf(panel, 'outer'), outer.trued),
+      ...(onFold ? [] : marksOn(seamEdgeOf(panel, 'inner'), inner.trued, edges)),
+      ...marksOn(seamEdgeOf(panel, 'outer'), outer.trued, edges),
       ...trued.darts.flatMap(({ seam, a, b }) => [
-        ...marksOn(seam.a, a),
-        ...(seam.b && b ? marksOn(seam.b, b) : []),
+        ...marksOn(seam.a, a, edges),
+        ...(seam.b && b ? marksOn(seam.b, b, edges) : []),
       ]),
       ...drillMarks(panel, levels),
     ],
   };
-  return { piece, outline, isValid: cutLine !== null, turnsUp };
+  return { piece, isValid: cutLine !== null, turnsUp };
 }
 
 const pointsOf = (rows: Outline['top']): Point[] =>
   rows.flatMap((row) => (isDartLegs(row) ? [] : row.points));
 
-const marksOn = (seamEdge: SeamEdge, { marks }: TruedEdge): Mark[] =>
-  marks.map(({ level, y }) => ({
-    kind: 'balance',
-    level,
-    at: { x: xAt(seamEdge.line, y), y },
-    edge: edgeIndex(seamEdge),
-  }));
+function marksOn(seamEdge: SeamEdge, { marks }: TruedEdge, edges: readonly Edge[]): Mark[] {
+  const edge = edgeIndex(edges, placeOf(seamEdge));
+  return marks.map(({ level, y }) => ({ kind: 'balance', level, at: { x: xAt(seamEdge.line, y), y }, edge }));
+}
 
 /** The legs never cross (the panel was made), so only a top edge or hem that swings too far can spoil the outline. */
 function isSimple(

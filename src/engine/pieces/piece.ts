@@ -1,23 +1,36 @@
 // A finished piece: a closed outline of named edges with everything that is written on cloth.
 
 import type { Point } from '../geometry/point';
-import type { BlockName, LevelName } from '../terms/names';
+import type { PieceIdentity, ShoulderPart } from '../terms/identity';
+import type { LevelName } from '../terms/names';
 
 type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
 
-/** Which edge an edge is sewn to. */
+/** Which edge of its piece an edge is. */
+export interface EdgePlace {
+  /**
+   * Towards the centre, at the hem, towards the side, at the top. One edge lies `inner` and one `outer`; hem and top may be
+   * more than one edge, as an open dart parts them with its legs.
+   */
+  readonly at: 'inner' | 'hem' | 'outer' | 'top';
+  /** The leg of an open dart that it is: that towards the centre or that towards the side. */
+  readonly dart?: { readonly wedge: string; readonly leg: 'inner' | 'outer' };
+  /** The part of the shoulder seam that it is. */
+  readonly shoulder?: ShoulderPart;
+}
+
+/** An edge of a piece by its index among the piece's edges. */
 export interface EdgeReference {
-  readonly piece: string;
+  readonly piece: PieceIdentity;
   readonly edge: number;
 }
 
-export interface Edge {
+export interface Edge extends EdgePlace {
   readonly role: EdgeRole;
   /** The side seam is a seam with an allowance and a name of its own. */
   readonly isSideSeam: boolean;
+  /** The edge it is sewn to. */
   readonly mate: EdgeReference | null;
-  /** Id of the wedge whose leg it is, where it is the leg of a dart. */
-  readonly dart?: string;
   /** Seam allowance, mm. */
   readonly allowance: number;
   /** The sew line, both ends in; the last point is the first of the next edge. */
@@ -36,6 +49,7 @@ export interface Mark {
 
 /** A dart to be stitched: both legs, from the top down. */
 export interface DartLines {
+  /** Id of the wedge it is. */
   readonly wedge: string;
   readonly inner: readonly Point[];
   readonly outer: readonly Point[];
@@ -43,19 +57,13 @@ export interface DartLines {
   readonly open: boolean;
 }
 
-export interface Piece {
-  readonly id: string;
-  readonly block: BlockName;
-  /** Counted from the centre line, from 1; 0 for a piece beside the panels. */
-  readonly number: number;
+export interface Piece extends PieceIdentity {
   readonly cut: { readonly count: number; readonly onFold: boolean };
   /**
    * Counter-clockwise as seen on paper: edge towards the centre, hem, edge towards the side, top edge. An open dart parts
    * hem or top edge with its legs.
    */
   readonly edges: readonly Edge[];
-  /** Index of the edge towards the side; the edge towards the centre is the first. */
-  readonly outer: number;
   readonly darts: readonly DartLines[];
   /** Closed ring, not repeated at its end. */
   readonly cutLine: readonly Point[];

@@ -2,35 +2,52 @@
 
 import type { AllowedEdge } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
-import { dartSeams } from '../panels/darts';
-import type { Panel } from '../panels/panel';
-import { edgeIndex, type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
+import { dartSeam } from '../panels/darts';
+import type { Panel, PanelDart } from '../panels/panel';
+import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import type { Allowances, Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { peakOf } from './dartMarks';
 import { isDartLegs, type Outline } from './edgeRow';
 import type { TruedPanel } from './outline';
-import type { Edge, EdgeReference } from './piece';
+import type { Edge, EdgePlace } from './piece';
 
-/** The edges of a piece, the index of the one towards the side, and the runs that its cut line follows. */
+/** An edge that is not told yet where its mate stands among the edges of the piece it belongs to. */
+export interface OutlineEdge extends Omit<Edge, 'mate'> {
+  /** What it is sewn to; null for nothing, and for a part of the shoulder, which is sewn to that part of the other block. */
+  readonly sewnTo: SeamEdge | null;
+}
+
+/** A panel's outline as edges, and the runs that its cut line follows. */
+export interface PanelEdges {
+  readonly edges: readonly OutlineEdge[];
+  readonly toCut: readonly AllowedEdge[];
+}
+
+/** Which edge of its piece a panel's edge or a dart's leg is. A dart's inner leg is the outer edge of the cloth beside it. */
+export const placeOf = ({ which, dart }: SeamEdge): EdgePlace =>
+  dart ? legPlace(dart, which === 'outer' ? 'inner' : 'outer') : { at: which };
+
+const legPlace = ({ wedge, lower }: PanelDart, leg: 'inner' | 'outer'): EdgePlace => ({
+  at: lower === null ? 'hem' : 'top',
+  dart: { wedge, leg },
+});
+
 export function pieceEdges(
-  { panel, inner, outer, shoulder }: TruedPanel,
+  { panel, inner, outer }: TruedPanel,
   outline: Outline,
   style: Style,
   onFold: boolean,
-): { edges: Edge[]; outerEdge: number; toCut: AllowedEdge[] } {
+): PanelEdges {
   const innerEdge = longEdge(seamEdgeOf(panel, 'inner'), inner.seam.seam, style, onFold, outline.inner);
-  const down = longEdge(seamEdgeOf(panel, 'outer'), outer.seam.seam, style, onFold, outline.outer);
-  const outerEdge = turned(down);
+  const outerEdge = turned(
+    longEdge(seamEdgeOf(panel, 'outer'), outer.seam.seam, style, onFold, outline.outer),
+  );
   const { allowances } = style;
-  const hem = rowEdges(outline.hem, panel, allowances, []);
-  const top = rowEdges(outline.top, panel, allowances, shoulder?.mates ?? [])
-    .reverse()
-    .map(turned);
-  const edges = [innerEdge, ...hem, outerEdge, ...top];
+  const hem = rowEdges('hem', outline.hem, panel, allowances);
+  const top = rowEdges('top', outline.top, panel, allowances).reverse().map(turned);
   return {
-    edges,
-    outerEdge: 1 + hem.length,
+    edges: [innerEdge, ...hem, outerEdge, ...top],
     toCut: [
       innerEdge,
       // On a fold the cloth goes on in the other half: there the allowance runs straight down.
@@ -54,28 +71,34 @@ const allowanceOf = (role: Edge['role'], allowances: Allowances): number =>
 
 /** Top edge or hem as edges, from the centre to the side, with the legs of the darts that are open there. */
 function rowEdges(
+  at: 'top' | 'hem',
   rows: Outline['top'],
   panel: Panel,
   allowances: Allowances,
-  shoulderMates: readonly (EdgeReference | null)[],
-): Edge[] {
-  let shoulders = 0;
-  return rows.flatMap((row): Edge[] => {
+): OutlineEdge[] {
+  return rows.flatMap((row): OutlineEdge[] => {
     if (!isDartLegs(row)) {
-      const mate = row.role === 'shoulder' ? (shoulderMates[shoulders++] ?? null) : null;
-      const { role, points } = row;
-      return [{ role, isSideSeam: false, mate, allowance: allowanceOf(role, allowances), points }];
+      const { role, points, shoulder } = row;
+      return [
+        {
+          role,
+          at,
+          ...(shoulder ? { shoulder } : {}),
+          isSideSeam: false,
+          sewnTo: null,
+          allowance: allowanceOf(role, allowances),
+          points,
+        },
+      ];
     }
-    const seam = dartSeams(panel).find(({ a }) => a.dart === row.dart);
-    if (!seam?.b) return [];
-    const mate = (seamEdge: SeamEdge): EdgeReference => ({ piece: panel.id, edge: edgeIndex(seamEdge) });
-    const common = { role: 'seam', isSideSeam: false, dart: row.dart.wedge, allowance: 0 } as const;
+    const { a, b } = dartSeam(panel, row.dart);
+    const common = { role: 'seam', isSideSeam: false, allowance: 0 } as const;
     // From the centre to the side: along one leg to the dart's point, and back along the other.
     const [to, from] =
       row.dart.lower === null ? [[...row.inner].reverse(), row.outer] : [row.inner, [...row.outer].reverse()];
     return [
-      { ...common, mate: mate(seam.b), points: to },
-      { ...common, mate: mate(seam.a), points: from },
+      { ...common, ...placeOf(a), sewnTo: b, points: to },
+      { ...common, ...placeOf(b), sewnTo: a, points: from },
     ];
   });
 }
@@ -103,25 +126,28 @@ function cutRuns(rows: Outline['top'], edge: 'top' | 'hem', allowances: Allowanc
 
 function longEdge(
   seamEdge: SeamEdge,
-  seam: Seam,
+  { identity, a, b }: Seam,
   style: Style,
   onFold: boolean,
   points: readonly Point[],
-): Edge {
-  if (seam.kind === 'centre')
+): OutlineEdge {
+  const place = placeOf(seamEdge);
+  if (identity.kind === 'centre')
     return {
       role: 'centre',
+      ...place,
       isSideSeam: false,
-      mate: null,
+      sewnTo: null,
       allowance: centreAllowance(style, onFold),
       points,
     };
-  const mate = seam.a.panel === seamEdge.panel && seam.a.which === seamEdge.which ? seam.b : seam.a;
-  const atSideSeam = seam.kind === 'side' || seam.a.panel.joined || seam.b?.panel.joined;
+  const isSideSeam = identity.kind === 'sideSeam';
+  const atSideSeam = isSideSeam || a.panel.kind === 'sidePanel' || b?.panel.kind === 'sidePanel';
   return {
     role: 'seam',
-    isSideSeam: seam.kind === 'side',
-    mate: mate ? { piece: mate.panel.id, edge: edgeIndex(mate) } : null,
+    ...place,
+    isSideSeam,
+    sewnTo: a.panel === seamEdge.panel && a.which === seamEdge.which ? b : a,
     allowance: atSideSeam ? style.allowances.side : style.allowances.seam,
     points,
   };

@@ -1,19 +1,11 @@
 // A half's pieces as they lie on cloth, right side up: a front as drafted is the wearer's left, a back her right; the others
-// are their mirror images. Edge towards the centre stays the first, and outlines keep their way round.
+// are their mirror images. The edge towards the centre stays the first, and outlines keep their way round.
 
 import type { Point } from '../geometry/point';
+import { pieceOfSide } from '../terms/identity';
 import type { Side } from '../terms/names';
+import { longEdgeIndex } from './edgeLookup';
 import type { Edge, EdgeReference, Piece } from './piece';
-
-/** The id of a half's piece in the whole. */
-export const idOfSide = (side: Side, id: string): string => `${side}-${id}`;
-
-/** The id of a half's seam in the whole, from the pieces it joins. */
-export const seamIdOfSide = (side: Side, id: string): string =>
-  id
-    .split('/')
-    .map((part) => (part.startsWith('dart:') ? part : idOfSide(side, part)))
-    .join('/');
 
 /** Whether a piece lies mirrored; a panel that goes round the side is drafted as a front. */
 const isMirrored = (side: Side, { block }: Piece): boolean => (side === 'left') === (block === 'back');
@@ -21,13 +13,17 @@ const isMirrored = (side: Side, { block }: Piece): boolean => (side === 'left') 
 /** A reference of a half as one of the whole. */
 export function referenceOfSide(
   side: Side,
-  { piece: id, edge }: EdgeReference,
+  { piece, edge }: EdgeReference,
   pieces: readonly Piece[],
 ): EdgeReference {
-  const piece = pieces.find((each) => each.id === id);
-  const turned = piece && isMirrored(side, piece) ? edgeMirrored(edge, piece) : edge;
-  return { piece: idOfSide(side, id), edge: turned };
+  const own = pieces.find(({ id }) => id === piece.id);
+  const turned = own && isMirrored(side, own) ? edgeMirrored(edge, own) : edge;
+  return { piece: pieceOfSide(side, piece), edge: turned };
 }
+
+/** The edge towards the centre of a half's piece as the whole refers to it. */
+export const centreReference = (side: Side, piece: Piece): EdgeReference =>
+  referenceOfSide(side, { piece, edge: longEdgeIndex(piece, 'inner') }, [piece]);
 
 /** A point of a piece of a half where it lies on the whole's piece. */
 export function pointOfSide(side: Side, point: Point, piece: Piece | undefined): Point {
@@ -36,23 +32,20 @@ export function pointOfSide(side: Side, point: Point, piece: Piece | undefined):
 
 /** One piece of a half, cut once. */
 export function rightSideUp(side: Side, piece: Piece, pieces: readonly Piece[]): Piece {
-  const mates = (edge: Edge): Edge => ({
-    ...edge,
-    mate: edge.mate && referenceOfSide(side, edge.mate, pieces),
-  });
-  const named: Piece = {
+  const own: Piece = {
     ...piece,
-    id: idOfSide(side, piece.id),
+    ...pieceOfSide(side, piece),
     cut: { count: 1, onFold: false },
-    edges: piece.edges.map(mates),
+    edges: piece.edges.map((edge) => ({
+      ...edge,
+      mate: edge.mate && referenceOfSide(side, edge.mate, pieces),
+    })),
   };
-  if (!isMirrored(side, piece)) return named;
+  if (!isMirrored(side, piece)) return own;
   const ring = (points: readonly Point[]): Point[] => points.map(mirrored).reverse();
-  const [first, ...others] = named.edges.map((edge) => ({ ...edge, points: ring(edge.points) }));
   return {
-    ...named,
-    edges: first ? [first, ...others.reverse()] : [],
-    outer: edgeMirrored(piece.outer, piece),
+    ...own,
+    edges: inOrderMirrored(own.edges).map((edge) => ({ ...edge, points: ring(edge.points) })),
     // Legs keep their names and run down as before: nearer the centre is nearer the centre in a mirror.
     darts: piece.darts.map((dart) => ({
       ...dart,
@@ -69,7 +62,13 @@ export function rightSideUp(side: Side, piece: Piece, pieces: readonly Piece[]):
   };
 }
 
-const edgeMirrored = (edge: number, { edges }: Piece): number => (edges.length - edge) % edges.length;
+/** A piece's edges as they follow each other round its mirror image, the edge towards the centre first as before. */
+const inOrderMirrored = ([first, ...others]: readonly Edge[]): Edge[] =>
+  first ? [first, ...others.reverse()] : [];
+
+/** Index among the mirror image's edges of the edge with this index. */
+const edgeMirrored = (edge: number, { edges }: Piece): number =>
+  inOrderMirrored(edges).indexOf(edges[edge] as Edge);
 
 // Plus nothing, so that there is no −0.
 const mirrored = ({ x, y }: Point): Point => ({ x: -x + 0, y });

@@ -7,10 +7,9 @@ import type { Point } from '../geometry/point';
 import { pointsAlong } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
-import { edgeIndex, seamEdgeOf } from '../panels/seamEdge';
+import type { ShoulderPart } from '../terms/identity';
 import type { BlockName } from '../terms/names';
 import type { EdgeRow } from './edgeRow';
-import type { EdgeReference } from './piece';
 
 /** How a panel meets the shoulder. */
 export interface PanelShoulder {
@@ -19,8 +18,6 @@ export interface PanelShoulder {
   readonly last: boolean;
   /** A wedge runs up to the shoulder, on this block or on the other: the seam is then made of two halves. */
   readonly halved: boolean;
-  /** What the panel's parts of the shoulder are sewn to, from the neck outwards; null where that piece was not made. */
-  readonly mates: readonly (EdgeReference | null)[];
 }
 
 /** Rows from the panel's inner edge to its outer; `ends` are where its legs end, as trued. */
@@ -30,8 +27,9 @@ export function shoulderRows(
   [inner, outer]: readonly [EdgeEnd, EdgeEnd],
 ): EdgeRow[] {
   const first = panel.number === 1;
-  const straight = (from: Point, to: Point): EdgeRow => ({
+  const straight = (shoulder: ShoulderPart, from: Point, to: Point): EdgeRow => ({
     role: 'shoulder',
+    shoulder,
     points: [from, to],
     sewnDistance: null,
   });
@@ -40,17 +38,19 @@ export function shoulderRows(
     const [neck, middle, tip] = [across(frame.neck), across(frame.middle), across(frame.tip)];
     return [
       necklineRow(inner, neck, frame.slope),
-      ...(halved ? [straight(neck, middle), straight(middle, tip)] : [straight(neck, tip)]),
+      ...(halved
+        ? [straight('neck', neck, middle), straight('tip', middle, tip)]
+        : [straight('whole', neck, tip)]),
       armholeRow(tip, frame, frame.slope, outer),
     ];
   }
   // The shoulder runs straight across the sewn wedge: from its end on the leg, turned as truing asks, half the seam's length.
   if (first) {
     const neck = along(outer, -frame.half);
-    return [necklineRow(inner, neck, outer.slope), straight(neck, outer.point)];
+    return [necklineRow(inner, neck, outer.slope), straight('neck', neck, outer.point)];
   }
   const tip = along(inner, frame.half);
-  return [straight(inner.point, tip), armholeRow(tip, frame, inner.slope, outer)];
+  return [straight('tip', inner.point, tip), armholeRow(tip, frame, inner.slope, outer)];
 }
 
 /** How each panel meets the shoulder, by its id, when both blocks have one. */
@@ -60,29 +60,12 @@ export function panelShoulders(
 ): Map<string, PanelShoulder> {
   const of = (block: BlockName): Panel[] => panels.filter((panel) => panel.block === block);
   const halved = [of('front'), of('back')].some((block) => block.some(({ number }) => number > 1));
-  const parts = { front: halvesOf(of('front'), halved), back: halvesOf(of('back'), halved) };
   return new Map(
     panels.map((panel) => {
-      const mine = parts[panel.block];
-      const theirs = parts[panel.block === 'front' ? 'back' : 'front'];
-      const mates = mine.flatMap(({ piece }, i) => (piece === panel.id ? [theirs[i] ?? null] : []));
       const last = panel.number > 1 || !of(panel.block).some(({ number }) => number > 1);
-      return [panel.id, { frame: frames[panel.block], last, halved, mates }];
+      return [panel.id, { frame: frames[panel.block], last, halved }];
     }),
   );
-}
-
-/** The edges that make up a block's shoulder seam, from the neck outwards; at the top a piece's edges run the other way. */
-function halvesOf(panels: readonly Panel[], halved: boolean): EdgeReference[] {
-  const [first, last] = panels;
-  const outer = (panel: Panel): number => edgeIndex(seamEdgeOf(panel, 'outer'));
-  if (!first) return [];
-  const edge = (panel: Panel, after: number): EdgeReference => ({
-    piece: panel.id,
-    edge: outer(panel) + after,
-  });
-  if (last) return [edge(first, 1), edge(last, 2)];
-  return halved ? [edge(first, 3), edge(first, 2)] : [edge(first, 2)];
 }
 
 const along = ({ point, slope }: EdgeEnd, length: number): Point => {

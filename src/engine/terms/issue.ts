@@ -1,5 +1,6 @@
 // What the engine has to say about a draft. It carries a code, a place and the numbers; the words live in the document layer.
 
+import type { PieceIdentity, SeamIdentity } from './identity';
 import type { BlockName, LevelName, Side } from './names';
 
 /** `error`: the draft must not be cut. `warn`: the maker should look. `note`: the draft tells what it did. */
@@ -60,10 +61,11 @@ interface Place {
   readonly block?: BlockName;
   /** Which half, where the two differ. */
   readonly side?: Side;
-  readonly piece?: string;
+  readonly piece?: PieceIdentity;
   readonly level?: LevelName;
+  /** Id of a wedge of the style. */
   readonly wedge?: string;
-  readonly seam?: string;
+  readonly seam?: SeamIdentity;
 }
 
 export interface Issue {

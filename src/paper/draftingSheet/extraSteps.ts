@@ -1,9 +1,8 @@
 // Modesty panel, facings and straps: ruled by numbers, and their ends traced from the panels they lie behind.
 
 import { pieceLabel } from '../../document';
-import { type Piece, polylineLength } from '../../engine';
+import { innerEdge, type Piece, polylineLength } from '../../engine';
 import type { PlanInput } from '../placePanels';
-import { isBand } from './bandSteps';
 import type { DraftingStep, StepTable } from './draftingStep';
 import type { Tape } from './tape';
 
@@ -19,8 +18,8 @@ const SENTENCES: Readonly<Record<Kind, string>> = {
 };
 
 export function extraSteps(input: PlanInput, tape: Tape): DraftingStep[] {
-  const pieces = input.draft.extras.filter((piece) => !isBand(piece));
-  const found = KINDS.filter((kind) => pieces.some((piece) => kindOf(piece) === kind));
+  const { extras } = input.draft;
+  const found = KINDS.filter((kind) => extras.some((piece) => piece.kind === kind));
   if (found.length === 0) return [];
   return [
     {
@@ -32,7 +31,7 @@ export function extraSteps(input: PlanInput, tape: Tape): DraftingStep[] {
       tables: found.map((kind) =>
         tableOf(
           kind,
-          pieces.filter((piece) => kindOf(piece) === kind),
+          extras.filter((piece) => piece.kind === kind),
           input,
           tape,
         ),
@@ -41,8 +40,6 @@ export function extraSteps(input: PlanInput, tape: Tape): DraftingStep[] {
     },
   ];
 }
-
-const kindOf = ({ id }: Piece): Kind | undefined => KINDS.find((kind) => id.endsWith(kind));
 
 function tableOf(
   kind: Kind,
@@ -54,7 +51,7 @@ function tableOf(
   const { modesty, facing, straps } = extras;
   const lacedLength = (piece: Piece): string => {
     const panel = draft.pieces.find(({ block, number }) => block === piece.block && number === 1);
-    return tape.said(polylineLength(panel?.edges[0]?.points ?? []));
+    return tape.said(panel ? polylineLength(innerEdge(panel).points) : 0);
   };
   const allowances = ({ edges }: Piece): string =>
     edges.map(({ allowance }) => (allowance > 0 ? tape.said(allowance) : 'none')).join(', ');

@@ -1,6 +1,6 @@
 // The panels: mates made equal, top edge and hem through their points, what is added for sewing, and the proof.
 
-import { edgeName, LEVEL_WORDS, pieceLabel, pieceLabelOf, TURNED_HEM } from '../../document';
+import { edgeName, LEVEL_WORDS, pieceLabel, TURNED_HEM } from '../../document';
 import {
   type Draft,
   type Edge,
@@ -42,9 +42,9 @@ function truingStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   const drawing = startDrawing(draft, heights, BOTH);
   const middle = heights.find(({ name }) => name === MID_SHOULDER);
   const rows: string[][] = [];
-  for (const { kind, a, b } of draft.proof.seams) {
+  for (const { seam, a, b } of draft.proof.seams) {
     // They are not measured from the waist; each has a step of its own.
-    if (kind === 'shoulder' || kind === 'dart') continue;
+    if (seam.kind === 'shoulder' || seam.kind === 'dart') continue;
     const [first, second] = [sewn(draft, a), sewn(draft, b)];
     if (!first || !second) continue;
     for (const { piece, edge } of [first, second]) {
@@ -61,7 +61,7 @@ function truingStep({ draft }: PlanInput, tape: Tape): DraftingStep {
       const said = ys.map((y) => tape.against(y, lineY));
       if (said.some((each) => each !== ON_THE_LINE)) rows.push([`${name}, ${what}`, line, ...said]);
     };
-    if (kind === 'wedge' && middle) add('upper end', MID_SHOULDER.toLowerCase(), tops, middle.y);
+    if (seam.kind === 'wedge' && middle) add('upper end', MID_SHOULDER.toLowerCase(), tops, middle.y);
     else add('upper end', 'top line', tops, top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
@@ -90,7 +90,7 @@ interface Sewn {
 }
 
 function sewn({ pieces }: Draft, reference: EdgeReference): Sewn | null {
-  const piece = pieces.find(({ id }) => id === reference.piece);
+  const piece = pieces.find(({ id }) => id === reference.piece.id);
   const edge = piece?.edges[reference.edge];
   return piece && edge ? { piece, edge, index: reference.edge } : null;
 }
@@ -179,7 +179,7 @@ function allowanceStep({ draft, savedDraft }: PlanInput, tape: Tape): DraftingSt
     const edges = piece.edges.flatMap((edge) => {
       // Between the legs of a dart the cloth is left standing.
       if (edge.dart !== undefined) return [];
-      const to = edge.mate ? ` to ${pieceLabelOf(edge.mate.piece)}` : '';
+      const to = edge.mate ? ` to ${pieceLabel(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
       const zip = zipOn(piece, edge, savedDraft.style);
       const said = edge === foldOf(piece) ? 'on the fold' : zip === null ? allowance : `${allowance}, ${zip}`;

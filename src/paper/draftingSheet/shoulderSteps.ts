@@ -1,6 +1,6 @@
 // Neckline, shoulder and armhole of a shouldered block by numbers, and the shoulder seam measured.
 
-import { edgeName, pieceLabel, pieceLabelOf } from '../../document';
+import { edgeName, pieceLabel } from '../../document';
 import type { BlockName, Edge, Piece, Point } from '../../engine';
 import type { PlanInput } from '../placePanels';
 import type { DraftingStep, StepTable } from './draftingStep';
@@ -93,9 +93,9 @@ function endsOfShoulder(pieces: readonly Piece[]): { neck: Point | undefined; ti
 
 function seamTable({ draft }: PlanInput, tape: Tape): StepTable[] {
   const rows = draft.proof.seams
-    .filter(({ kind }) => kind === 'shoulder')
+    .filter(({ seam }) => seam.kind === 'shoulder')
     .map(({ a, b, lengthA, lengthB }) => [
-      `${pieceLabelOf(a.piece)} – ${pieceLabelOf(b.piece)}`,
+      `${pieceLabel(a.piece)} – ${pieceLabel(b.piece)}`,
       tape.said(lengthA),
       tape.said(lengthB),
     ]);

@@ -26,7 +26,7 @@ export function patternDxf(input: PlanInput): string {
   const faulty = hasFaults(input);
   const rows = input.making ? eyeletsFor(input.draft, input.making) : [];
   const holesIn = (piece: string): readonly Point[] =>
-    rows.filter((row) => row.piece === piece).flatMap(({ points }) => points);
+    rows.filter((row) => row.piece.id === piece).flatMap(({ points }) => points);
   const names = blockNames(panels.map(({ piece }) => piece.id));
   const said = [
     `Style Name: ${ascii(input.savedDraft.name)}`,

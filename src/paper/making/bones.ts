@@ -1,6 +1,13 @@
 // Where bones run, how long their channels are on the finished pieces, and what length to buy.
 
-import { type Draft, type Point, polylineLength, type Style } from '../../engine';
+import {
+  type Draft,
+  identityOf,
+  type PieceIdentity,
+  type Point,
+  polylineLength,
+  type Style,
+} from '../../engine';
 import { belowHeight } from './belowHeight';
 import { centreEdges, lacedEdges } from './lacedEdges';
 import { offsetEdge } from './offsetEdge';
@@ -8,9 +15,9 @@ import type { MakingSettings } from './settings';
 
 /** Where a bone runs; `piece` or `pieces` say on what. */
 type BonePlace =
-  | { readonly kind: 'seam'; readonly pieces: readonly [string, string] }
-  | { readonly kind: 'centreFront'; readonly piece: string }
-  | { readonly kind: 'lacing'; readonly piece: string; readonly beside: 'edge' | 'eyelets' };
+  | { readonly kind: 'seam'; readonly pieces: readonly [PieceIdentity, PieceIdentity] }
+  | { readonly kind: 'centreFront'; readonly piece: PieceIdentity }
+  | { readonly kind: 'lacing'; readonly piece: PieceIdentity; readonly beside: 'edge' | 'eyelets' };
 
 export interface Bone {
   readonly place: BonePlace;
@@ -41,8 +48,8 @@ export const timesCut = ({ halves }: Draft): number => (halves ? 1 : 2);
 
 /** All bones from centre front round to centre back. On a shouldered block they end at the over-bust line. */
 export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): Bone[] {
-  const bone = (place: BonePlace, count: number, id: string, line: readonly Point[]): Bone[] => {
-    const channelMm = polylineLength(belowHeight(line, highestBone(draft, id)));
+  const bone = (place: BonePlace, count: number, piece: PieceIdentity, line: readonly Point[]): Bone[] => {
+    const channelMm = polylineLength(belowHeight(line, highestBone(draft, piece)));
     const stopped = polylineLength(line) - channelMm > STOPPED_MM;
     return count > 0 && channelMm >= LEAST_CHANNEL_MM
       ? [{ place, count, channelMm, stopped, lengthMm: boneLength(channelMm, settings) }]
@@ -56,12 +63,17 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
           // Where left and right are cut apart, they share what is at the centre.
           .slice(0, 1)
           .flatMap(({ piece, edge }) =>
-            bone({ kind: 'centreFront', piece: piece.id }, settings.bonesAtCentre, piece.id, edge.points),
+            bone(
+              { kind: 'centreFront', piece: identityOf(piece) },
+              settings.bonesAtCentre,
+              piece,
+              edge.points,
+            ),
           );
-  const seams = draft.proof.seams.flatMap(({ kind, a, b }) => {
+  const seams = draft.proof.seams.flatMap(({ seam, a, b }) => {
     // A dart ends in soft cloth; a bone in it would poke through at the point.
-    if (kind === 'dart' || kind === 'centre') return [];
-    const edge = draft.pieces.find((piece) => piece.id === a.piece)?.edges[a.edge];
+    if (seam.kind === 'dart' || seam.kind === 'centre') return [];
+    const edge = draft.pieces.find((piece) => piece.id === a.piece.id)?.edges[a.edge];
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
     const place = { kind: 'seam', pieces: [a.piece, b.piece] } as const;
     return bone(place, times * settings.bonesOnSeam, a.piece, edge.points);
@@ -71,7 +83,7 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
       .slice(0, settings.bonesAtLacing)
       .flatMap(({ beside, awayMm }) => {
         const line = offsetEdge(piece, edge, awayMm) ?? edge.points;
-        return bone({ kind: 'lacing', piece: piece.id, beside }, times, piece.id, line);
+        return bone({ kind: 'lacing', piece: identityOf(piece), beside }, times, piece, line);
       }),
   );
   return [...front, ...seams, ...lacing];
@@ -81,10 +93,10 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
  * No bone of a piece reaches above this, mm below the shoulder level: over the chest and shoulder a shouldered block must
  * give, and a bone would stand off it (common practice, no source). A strapless one is boned up to its top edge.
  */
-function highestBone({ pieces, levels, halves }: Draft, id: string): number {
+function highestBone({ pieces, levels, halves }: Draft, { side }: PieceIdentity): number {
   const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
   if (!shouldered) return Number.NEGATIVE_INFINITY;
-  const own = halves?.[id.startsWith('right-') ? 'right' : 'left'].levels ?? levels;
+  const own = side && halves ? halves[side].levels : levels;
   return own.find(({ name }) => name === 'overBust')?.y ?? Number.NEGATIVE_INFINITY;
 }
 

@@ -12,7 +12,7 @@ const CROSS_MM = 1.5;
 /** Marks for one piece in the coordinates of its block; none where it is not laced. */
 export function eyeletLines(draft: Draft, settings: MakingSettings, piece: string): InkLine[] {
   return eyeletsFor(draft, settings)
-    .filter((row) => row.piece === piece)
+    .filter((row) => row.piece.id === piece)
     .flatMap((row) => row.points.flatMap(marked));
 }
 

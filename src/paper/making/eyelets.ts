@@ -1,6 +1,14 @@
 // Where the eyelets go: closer at the waist, the waist itself midway between two of them, where the lace is drawn tight.
 
-import { type Draft, distance, type Piece, type Point, polylineLength, SIDES } from '../../engine';
+import {
+  type Draft,
+  distance,
+  identityOf,
+  type Piece,
+  type PieceIdentity,
+  type Point,
+  polylineLength,
+} from '../../engine';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
 import { offsetEdge, pointAt } from './offsetEdge';
@@ -8,7 +16,7 @@ import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */
 export interface EyeletRow {
-  readonly piece: string;
+  readonly piece: PieceIdentity;
   /** How often the garment has it: twice, left and right, unless the two are drafted apart. */
   readonly times: number;
   /** Centres from the top down, in the coordinates of the piece's block. */
@@ -22,8 +30,7 @@ export interface EyeletRow {
 /** A row for each laced edge that the draft has; none where nothing laces or an edge is too short for two eyelets. */
 export function eyeletsFor(draft: Draft, settings: MakingSettings): EyeletRow[] {
   return lacedEdges(draft).flatMap(({ piece, edge }) => {
-    const [side] = SIDES.filter((each) => piece.id.startsWith(`${each}-`));
-    const { span } = (side && draft.halves?.[side]) ?? draft;
+    const { span } = (piece.side && draft.halves?.[piece.side]) ?? draft;
     const waist = span?.waist ?? null;
     const line = offsetEdge(piece, edge, settings.eyeletInset);
     const row = line && rowOn(line, piece, waist, settings, timesCut(draft));
@@ -50,7 +57,7 @@ function rowOn(
       : shared(first, last, atWaist, settings, false);
   const gaps = fromTop.slice(1).map((each, i) => each - (fromTop[i] as number));
   return {
-    piece: piece.id,
+    piece: identityOf(piece),
     times,
     points: fromTop.map((along) => pointAt(line, along)),
     fromTop,

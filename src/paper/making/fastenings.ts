@@ -18,7 +18,7 @@ export function fasteningsOf(draft: Draft, { closure }: Style): Fastening[] {
     if (!centre || (kind !== 'zip' && kind !== 'hooks')) return [];
     return [{ kind, place, edgeMm: polylineLength(centre.edge.points) }];
   });
-  const sideSeam = draft.proof.seams.find(({ kind }) => kind === 'side');
+  const sideSeam = draft.proof.seams.find(({ seam }) => seam.kind === 'sideSeam');
   return closure.sideZip && sideSeam
     ? [...centres, { kind: 'zip', place: 'side', edgeMm: sideSeam.lengthA }]
     : centres;

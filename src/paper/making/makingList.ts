@@ -1,6 +1,15 @@
 // Everything there is to buy, cut and make for one draft, in mm; the words are put to it in makingTables.ts.
 
-import { type Draft, type Edge, type Piece, polylineLength, type Style, turnsHemUp } from '../../engine';
+import {
+  type Draft,
+  type Edge,
+  identityOf,
+  type Piece,
+  type PieceIdentity,
+  polylineLength,
+  type Style,
+  turnsHemUp,
+} from '../../engine';
 import { type Bone, type Busk, bonesOf, buskOf, casingWidth, timesCut } from './bones';
 import { type ClothLength, clothFor } from './cloth';
 import { type EyeletRow, eyeletsFor } from './eyelets';
@@ -9,7 +18,7 @@ import type { MakingSettings } from './settings';
 
 export interface MakingList {
   readonly pieces: readonly {
-    readonly id: string;
+    readonly piece: PieceIdentity;
     /** For one layer. */
     readonly count: number;
     readonly onFold: boolean;
@@ -45,17 +54,17 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
   const bones = bonesOf(draft, style, settings);
   const eyelets = eyeletsFor(draft, settings);
   // With a band the panels' top edge is sewn to it, and the free edges are the band's.
-  const bands = draft.extras.filter(({ id }) => id.endsWith('-band'));
+  const bands = draft.extras.filter(({ kind }) => kind === 'band');
   const upper = bands.length > 0 ? bands : draft.pieces;
   const times = timesCut(draft);
   const top = times * edgesAlong(upper, ['top', 'armhole']);
   const hem = turnsHemUp(style) ? 0 : times * edgesAlong(draft.pieces, ['hem']);
   return {
-    pieces: pieces.map(({ id, cut }) => ({
-      id,
-      count: cut.count,
-      onFold: cut.onFold,
-      once: ONCE.test(id),
+    pieces: pieces.map((piece) => ({
+      piece: identityOf(piece),
+      count: piece.cut.count,
+      onFold: piece.cut.onFold,
+      once: ONCE.includes(piece.kind),
     })),
     layers: { fashion: settings.fashion, strength: settings.strength, lining: settings.lining },
     bones,
@@ -76,7 +85,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
 }
 
 /** Facings and straps are cut once, of what is seen; panels and modesty panel of every layer. Common practice, no source. */
-const ONCE = /facing|strap/;
+const ONCE: readonly Piece['kind'][] = ['facing', 'strap'];
 
 /** The edges of these kinds along pieces that go once round half the garment, or round all of it, mm. */
 function edgesAlong(pieces: readonly Piece[], roles: readonly Edge['role'][]): number {

@@ -1,7 +1,7 @@
 // The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
 
-import { formatLength, LEVEL_WORDS, pieceLabelOf, type Unit } from '../../document';
-import { inches, SIDES } from '../../engine';
+import { formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
+import { inches } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces } from './bones';
 import type { EyeletRow } from './eyelets';
@@ -20,6 +20,7 @@ export interface MakingLine {
 }
 
 export interface MakingSection {
+  readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'cloth';
   readonly heading: string;
   readonly lines: readonly MakingLine[];
   /** What the figures go by. */
@@ -64,13 +65,14 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
   const worn = kinds.filter(([, count]) => count > 0);
   const all = worn.reduce((sum, [, count]) => sum + count, 0);
   return {
+    kind: 'pieces',
     heading: 'Cut',
-    lines: pieces.map(({ id, count, onFold, once }) => {
+    lines: pieces.map(({ piece, count, onFold, once }) => {
       const layered = once ? worn.slice(0, 1).map(([name]) => [name, 1] as const) : worn;
       const how = layered.map(([name, layer]) => `${count * layer} ${name}`).join(', ');
       const pair = onFold ? 'on the fold' : count === 2 ? 'a pair, one turned over' : '';
       return line(
-        pieceLabelOf(id),
+        pieceLabel(piece),
         count * (once ? Math.min(1, all) : all),
         null,
         [how, pair].filter((each) => each !== '').join('; '),
@@ -109,6 +111,7 @@ function bonesSection(list: MakingList, settings: MakingSettings, said: Said): M
       : `Bones are ${said(settings.channelSlack)} shorter than their channel (${SOURCES.channel})`;
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
+    kind: 'bones',
     heading: 'Bones',
     lines,
     remark: `${total} bones ${said(settings.boneWidth)} wide, in channels sewn ${said(casingWidthMm)} wide. ${rule}, then rounded down to ${said(settings.boneStep)}.`,
@@ -131,11 +134,11 @@ function betweenBindings(
 }
 
 function boneName({ place }: Bone, settings: MakingSettings, said: Said): string {
-  if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabelOf).join(' – ')}`;
+  if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabel).join(' – ')}`;
   if (place.kind === 'centreFront') return 'Centre front';
   const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
   const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
-  const side = SIDES.find((each) => place.piece.startsWith(`${each}-`));
+  const { side } = place.piece;
   return `Lacing, ${side ? `${side}, ` : ''}${where}, ${said(away)} from the edge`;
 }
 
@@ -152,7 +155,7 @@ function eyeletsSection(
       row.times === 2 ? 'Eyelets, two rows alike' : 'Eyelets, one row',
       row.times * row.points.length,
       null,
-      `${row.points.length} in each row on ${pieceLabelOf(row.piece)}, ${apart(row, said)}`,
+      `${row.points.length} in each row on ${pieceLabel(row.piece)}, ${apart(row, said)}`,
     ),
     line(
       'Eyelet centres',
@@ -174,6 +177,7 @@ function eyeletsSection(
       ),
     );
   return {
+    kind: 'eyelets',
     heading: 'Lacing',
     lines,
     remark: `Centres ${said(settings.eyeletInset)} from the edge, at most ${said(settings.eyeletSpacing)} apart and ${said(settings.waistSpacing)} within ${said(settings.waistReach)} of the waist; the waist lies midway between two. Apart: ${SOURCES.eyeletSpacing}. From the edge: ${SOURCES.eyeletInset}.`,
@@ -196,6 +200,7 @@ const FASTENED: Readonly<Record<Fastening['place'], string>> = {
 function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSection {
   const step = unit === 'in' ? inches(1 / 8) : 1;
   return {
+    kind: 'fastenings',
     heading: 'Fastening',
     lines: fastenings.map(({ kind, place, edgeMm }) =>
       line(
@@ -218,6 +223,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
   const some = (item: string, mm: number, note: string): MakingLine[] =>
     mm > 0 ? [line(item, 1, roundedUp(mm, step), note)] : [];
   return {
+    kind: 'trimmings',
     heading: 'Binding, tape, casing',
     lines: [
       ...some(
@@ -237,6 +243,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
 function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
   const step = unit === 'in' ? inches(4.5) : 50;
   return {
+    kind: 'cloth',
     heading: 'Cloth for one layer',
     lines: cloth.map(({ widthMm, unit: sold, lay, lengthMm }) => {
       const item = `${formatLength(widthMm, sold, { withUnit: true })} wide`;

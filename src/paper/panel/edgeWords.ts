@@ -1,6 +1,6 @@
 // What becomes of an edge, in the words that stand on it.
 
-import { edgeName, formatLength, type LengthUnit, pieceLabelOf } from '../../document';
+import { edgeName, formatLength, type LengthUnit, pieceLabel } from '../../document';
 import type { Edge, Piece, Style } from '../../engine';
 import { zipOn } from '../zips';
 import { foldOf } from './panelLines';
@@ -11,7 +11,7 @@ import { foldOf } from './panelLines';
 export function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit, style: Style): string {
   const name = edgeName(edge, piece);
   if (edge === foldOf(piece)) return `${capital(name)} · place on fold`;
-  const to = edge.mate ? `to ${pieceLabelOf(edge.mate.piece)}` : null;
+  const to = edge.mate ? `to ${pieceLabel(edge.mate.piece)}` : null;
   const called = edge.role === 'seam' && !edge.isSideSeam && to ? to : to ? `${name}, ${to}` : name;
   const allowance =
     edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : 'no allowance';

@@ -113,7 +113,7 @@ const TITLE_CLEAR_MM = [4, 2.5, 1.6];
 
 function titleTexts(panel: PanelRoom, names: PanelNames): { texts: InkText[]; leaders: InkLine[] } {
   const { piece, sewn } = panel;
-  const sided = /^(left|right)-/.test(piece.id) ? ', right side up' : '';
+  const sided = piece.side === null ? '' : ', right side up';
   const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}${sided}`;
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },

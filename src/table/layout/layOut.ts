@@ -40,7 +40,7 @@ export function layOut(draft: Draft): CanvasLayout | null {
 export const BAND_LIFT_MM = 18;
 
 /** The off-shoulder bands of a draft, in the coordinates of their blocks. */
-export const bandsOf = ({ extras }: Draft): Piece[] => extras.filter(({ id }) => id.endsWith('-band'));
+export const bandsOf = ({ extras }: Draft): Piece[] => extras.filter(({ kind }) => kind === 'band');
 
 /** The greatest width of a block between its top edge and its hem, mm. */
 function widest({ sideSeam }: Block, { highest, lowest }: NonNullable<Draft['span']>): number {

@@ -6,6 +6,9 @@ import {
   type BlockName,
   type DartLines,
   type Draft,
+  edgesAt,
+  innerEdge,
+  outerEdge,
   type Piece,
   type Point,
   pointsDown,
@@ -29,16 +32,14 @@ export interface PanelOnBlock {
   readonly drills: readonly Point[];
 }
 
-/** The id of the piece that is the front and the back side panel in one. */
-const JOINED = 'side';
-
 /** The panels of one half block, from its centre line to the side. */
-export function panelsOnBlock({ pieces, blocks, span }: Draft, block: BlockName): PanelOnBlock[] {
+export function panelsOnBlock(draft: Draft, block: BlockName): PanelOnBlock[] {
+  const { pieces, blocks, span } = draft;
   const whole = pieces
-    .filter((piece) => piece.block === block && piece.id !== JOINED)
+    .filter((piece) => piece.block === block && piece.kind !== 'sidePanel')
     .sort((a, b) => a.number - b.number)
     .map(wholePanel);
-  const joined = pieces.find(({ id }) => id === JOINED);
+  const joined = sidePanelOf(draft);
   if (!joined || !blocks || !span) return whole;
   const split = splitPanel(joined, block, blocks, xAt(blocks.front.sideSeam, span.waist));
   const number = block === 'front' ? joined.number : (whole.at(-1)?.number ?? 0) + 1;
@@ -46,7 +47,8 @@ export function panelsOnBlock({ pieces, blocks, span }: Draft, block: BlockName)
 }
 
 /** The side panel of both blocks in one; undefined where there is a side seam. */
-export const sidePanelOf = ({ pieces }: Draft): Piece | undefined => pieces.find(({ id }) => id === JOINED);
+export const sidePanelOf = ({ pieces }: Draft): Piece | undefined =>
+  pieces.find(({ kind }) => kind === 'sidePanel');
 
 function wholePanel(piece: Piece): PanelOnBlock {
   return {
@@ -54,8 +56,8 @@ function wholePanel(piece: Piece): PanelOnBlock {
     number: piece.number,
     isJoined: false,
     ring: piece.edges.flatMap(({ points }) => points.slice(0, -1)),
-    inner: piece.edges[0]?.points ?? [],
-    outer: [...(piece.edges[piece.outer]?.points ?? [])].reverse(),
+    inner: innerEdge(piece).points,
+    outer: [...outerEdge(piece).points].reverse(),
     lines: piece.edges.filter(({ role }) => role !== 'seam').map(({ points }) => points),
     darts: piece.darts,
     drills: drillsOf(piece),
@@ -83,11 +85,11 @@ function splitPanel(
   });
   const ownPart = (points: readonly Point[]): Point[] => clip(points, isOwn, x).map(place);
   const edges = piece.edges.map((edge) => ({ ...edge, points: ownPart(edge.points) }));
-  const hem = edges.slice(1, piece.outer).flatMap(({ points }) => points);
-  const top = edges.slice(piece.outer + 1).flatMap(({ points }) => points);
+  const hem = edgesAt({ edges }, 'hem').flatMap(({ points }) => points);
+  const top = edgesAt({ edges }, 'top').flatMap(({ points }) => points);
   const [foot, head] = block === 'front' ? [hem.at(-1), top[0]] : [hem[0], top.at(-1)];
   const line = head && foot ? pointsDown(sideSeam, head.y, foot.y) : [];
-  const [towardsFront, towardsBack] = [edges[0]?.points ?? [], edges[piece.outer]?.points ?? []];
+  const [towardsFront, towardsBack] = [innerEdge({ edges }).points, outerEdge({ edges }).points];
   const inner = block === 'front' ? towardsFront : [...towardsBack].reverse();
   const darts = piece.darts.filter((dart) => isOwn(dart.inner[0]?.x ?? x));
   return {

@@ -1,7 +1,15 @@
 // The drawing of one half block: its panels, its wedges with their axes, and its bust point.
 
 import { memo } from 'react';
-import { type Block, type Draft, type DraftedWedge, type Piece, type Point, pointsDown } from '../../engine';
+import {
+  type Block,
+  type Draft,
+  type DraftedWedge,
+  outerEdge,
+  type Piece,
+  type Point,
+  pointsDown,
+} from '../../engine';
 import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './paths';
@@ -159,7 +167,7 @@ function sideLine(
   place: (point: Point) => Point,
 ): string {
   const last = panels.at(-1);
-  const trued = last && (last.isJoined || last.piece.edges[last.piece.outer]?.isSideSeam) ? last.outer : null;
+  const trued = last && (last.isJoined || outerEdge(last.piece).isSideSeam) ? last.outer : null;
   return trued ? pathThrough(trued.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
 }
 

@@ -1,7 +1,7 @@
 // A panel in the drawing of the panels closed up, or the part of one on one side of a closed dart: its edges, marks and darts.
 
 import type { ClosedAt, DartLines, Draft, LevelName, Piece, Point } from '../../engine';
-import { isInside, placePoint, SIDES } from '../../engine';
+import { isInside, placePoint } from '../../engine';
 import { ClosedName, type PlacedPart } from './ClosedName';
 import { closedPath, pathThrough } from './paths';
 
@@ -124,8 +124,7 @@ function LevelAcross({
   draft: Draft;
   level: LevelName;
 }) {
-  const side = SIDES.find((each) => piece.id.startsWith(`${each}-`));
-  const { levels } = (side && draft.halves?.[side]) ?? draft;
+  const { levels } = (piece.side && draft.halves?.[piece.side]) ?? draft;
   const y = levels.find((each) => each.name === level)?.y;
   if (y === undefined) return null;
   const [from, to] = [part.inner, part.outer].map(({ points }) => {

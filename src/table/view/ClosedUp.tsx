@@ -80,7 +80,7 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
 /** The panels to draw, each whole or, where an open dart is closed, part by part. */
 function placedParts(pieces: readonly Piece[], placements: readonly Placement[], at: ClosedAt): PlacedPart[] {
   return placements.flatMap((placement) => {
-    const piece = pieces.find((each) => each.id === placement.piece);
+    const piece = pieces.find((each) => each.id === placement.piece.id);
     const part = piece && partsOf(piece, at)[placement.part];
     return piece && part ? [{ piece, part, placement }] : [];
   });

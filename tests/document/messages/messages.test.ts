@@ -7,9 +7,9 @@ import {
   MEASUREMENT_WORDS,
   NAMED_STYLES,
   pieceLabel,
-  pieceLabelOf,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
+  seamLabel,
   seamName,
   wedgeNameOf,
   wedgeShortNameOf,
@@ -23,8 +23,17 @@ import {
   LEVEL_NAMES,
   MEASUREMENTS,
   type Measurements,
+  type Side,
   type Style,
 } from '../../../src/engine';
+import {
+  identifyCentre,
+  identifyDart,
+  identifyPiece,
+  identifyShoulder,
+  identifySideSeam,
+  identifyWedgeSeam,
+} from '../../../src/engine/terms/identity';
 
 const inInches = { unit: 'in', style: DEFAULT_STYLE } as const;
 const inCm = { unit: 'cm', style: DEFAULT_STYLE } as const;
@@ -52,20 +61,41 @@ describe('names', () => {
   });
 
   it('names pieces, edges and seams', () => {
-    expect(pieceLabel({ id: 'front-1' })).toBe('Front 1');
-    expect(pieceLabelOf('back-modesty')).toBe('Back modesty panel');
-    expect(pieceLabelOf('front-facing')).toBe('Front facing');
-    expect(pieceLabelOf('strap')).toBe('Strap');
-    expect(pieceLabelOf('left-front-1')).toBe('Left front 1');
-    expect(pieceLabelOf('right-side')).toBe('Right side panel');
-    expect(seamName('left-side')).toBe('the left side seam');
-    expect(seamName('right-back-2/right-back-1')).toBe('the seam of Right back 2 and Right back 1');
-    expect(seamName('left-front-2/dart:a')).toBe('the dart in Left front 2');
-    expect(pieceLabelOf('back-12')).toBe('Back 12');
-    expect(pieceLabelOf('sleeve')).toBe('sleeve');
-    expect(seamName('front-1/front-2')).toBe('the seam of Front 1 and Front 2');
-    expect(seamName('side')).toBe('the side seam');
-    expect(seamName('back-centre')).toBe('centre back');
+    const front = (number: number, side: Side | null = null) => identifyPiece('panel', 'front', number, side);
+    expect(pieceLabel(front(1))).toBe('Front 1');
+    expect(pieceLabel(identifyPiece('modesty', 'back'))).toBe('Back modesty panel');
+    expect(pieceLabel(identifyPiece('facing', 'front'))).toBe('Front facing');
+    expect(pieceLabel(identifyPiece('facing', 'front', 0, 'left'))).toBe('Left front facing');
+    expect(pieceLabel(identifyPiece('band', 'back'))).toBe('Back shoulder band');
+    expect(pieceLabel(identifyPiece('strap', 'front'))).toBe('Strap');
+    expect(pieceLabel(front(1, 'left'))).toBe('Left front 1');
+    expect(pieceLabel(identifyPiece('sidePanel', 'front', 3, 'right'))).toBe('Right side panel');
+    expect(pieceLabel(identifyPiece('panel', 'back', 12))).toBe('Back 12');
+    const back = (number: number) => identifyPiece('panel', 'back', number, 'right');
+    for (const [seam, name, label] of [
+      [identifySideSeam(), 'the side seam', 'Side seam'],
+      [identifySideSeam('left'), 'the left side seam', 'Left side seam'],
+      [identifyWedgeSeam(front(1), front(2)), 'the seam of Front 1 and Front 2', 'Front 1 + 2'],
+      [
+        identifyWedgeSeam(front(2), identifyPiece('sidePanel', 'front', 3)),
+        'the seam of Front 2 and Side panel',
+        'Front 2 + Side panel',
+      ],
+      [identifyWedgeSeam(back(2), back(1)), 'the seam of Right back 2 and Right back 1', 'Right back 2 + 1'],
+      [identifyDart(front(2, 'left'), 'a'), 'the dart in Left front 2', 'Dart in Left front 2'],
+      [identifyCentre('back'), 'centre back', 'Centre back'],
+      [identifyCentre('back', 'left'), 'centre back on the left', 'Centre back on the left'],
+      [identifyShoulder('whole'), 'the shoulder seam', 'Shoulder seam'],
+      [
+        identifyShoulder('tip', 'right'),
+        'the right shoulder seam, its half at the tip',
+        'Right shoulder seam, tip',
+      ],
+    ] as const) {
+      expect(seamName(seam)).toBe(name);
+      expect(seamLabel(seam)).toBe(label);
+    }
+    expect(seamLabel(identifyDart(front(2), 'a'), 'Bust dart')).toBe('Bust dart in Front 2');
     expect(edgeName({ role: 'seam', isSideSeam: false }, { block: 'front', edges: [] })).toBe('seam');
     expect(edgeName({ role: 'seam', isSideSeam: true }, { block: 'front', edges: [] })).toBe('side seam');
     expect(edgeName({ role: 'centre', isSideSeam: false }, { block: 'front', edges: [] })).toBe(
@@ -175,7 +205,7 @@ describe('sentences for what a draft says', () => {
     const issue: Issue = {
       code: 'panelTooNarrow',
       severity: 'error',
-      at: { piece: 'front-2', level: 'waist' },
+      at: { piece: identifyPiece('panel', 'front', 2), level: 'waist' },
       values,
     };
     expect(issueSentence(issue, inCm)).toMatch(

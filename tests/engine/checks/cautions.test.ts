@@ -98,10 +98,10 @@ describe('mates that differ before truing', () => {
 
   it('are warned of at the seam, with the difference', () => {
     const made = draft(MEAN_BODY, { ...DEFAULT_STYLE, ...leaning(90) });
-    const said = made.issues.find(({ code, at }) => code === 'seamTooUneven' && at.seam === 'side');
+    const said = made.issues.find(({ code, at }) => code === 'seamTooUneven' && at.seam?.kind === 'sideSeam');
     expect(said?.severity).toBe('warn');
     expect(said?.values.lengthDifference).toBeCloseTo(
-      Math.abs(made.proof.seams.find(({ id }) => id === 'side')?.lengthDifference ?? 0),
+      Math.abs(made.proof.seams.find(({ seam }) => seam.kind === 'sideSeam')?.lengthDifference ?? 0),
       9,
     );
   });

@@ -10,6 +10,7 @@ import {
   type Draft,
   draft,
   draftWhole,
+  type Edge,
   type Piece,
   type PiecePart,
   type Point,
@@ -17,6 +18,7 @@ import {
   placePoint,
   type Style,
 } from '../../../src/engine';
+import { identifyPiece } from '../../../src/engine/terms/identity';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { ringOf, selfMeeting } from '../../support/outline';
 import { withShoulders } from '../../support/sizedBodies';
@@ -61,7 +63,7 @@ const ring = ({ rows }: PiecePart): Point[] => rows.flatMap(({ points }) => poin
 
 /** Where two parts that lie beside each other put the place they are held at, and the way their legs run there. */
 function heldOf(made: Draft, piece: Piece, at: ClosedAt, beside: number): { at: Point; way: number }[] {
-  const placements = closeUp(made.pieces, at).filter((each) => each.piece === piece.id);
+  const placements = closeUp(made.pieces, at).filter((each) => each.piece.id === piece.id);
   const parts = partsOf(piece, at);
   return [
     { border: parts[beside]?.outer, placement: placements.find(({ part }) => part === beside) },
@@ -129,7 +131,7 @@ describe('a dart shut at the hem', () => {
     for (const piece of made.pieces) {
       const parts = partsOf(piece, 'hem');
       const hemOf = (i: number): Point[] => {
-        const placement = placements.find((each) => each.piece === piece.id && each.part === i);
+        const placement = placements.find((each) => each.piece.id === piece.id && each.part === i);
         const row = parts[i]?.rows.find(({ edge }) => edge !== null && piece.edges[edge]?.role === 'hem');
         return placement && row ? row.points.map((point) => placePoint(placement, point)) : [];
       };
@@ -167,13 +169,13 @@ describe('a panel that was not made', () => {
     const left = draft(MEAN_BODY, DEFAULT_STYLE).pieces.filter(({ id }) => id !== 'front-2');
     const placements = closeUp(left, 'waist');
     const across = (id: string): number[] => {
-      const placement = placements.find(({ piece }) => piece === id);
+      const placement = placements.find(({ piece }) => piece.id === id);
       const piece = left.find((each) => each.id === id);
       if (!placement || !piece) throw new Error(`no ${id}`);
       return ringOf(piece).map((point) => placePoint(placement, point).x);
     };
     expect(Math.min(...across('front-3')) - Math.max(...across('front-1'))).toBeCloseTo(25, 9);
-    expect(placements.find(({ piece }) => piece === 'front-3')?.turnRad).toBe(0);
+    expect(placements.find(({ piece }) => piece.id === 'front-3')?.turnRad).toBe(0);
   });
 });
 
@@ -219,25 +221,27 @@ describe('a dart whose line straight on from its point runs out at a seam', () =
   const leaning = (x: number): Piece => {
     const at = (px: number, py: number): Point => ({ x: px, y: py });
     const [from, point, to] = [at(x, 100), at(x + 4, 80), at(x + 8, 100)];
-    const edge = (role: 'seam' | 'hem' | 'top', points: readonly Point[], dart?: 'dart') => ({
-      ...{ role, isSideSeam: false, mate: null, allowance: 0, points },
-      ...(dart && { dart }),
+    const edge = (
+      place: Edge['at'],
+      role: 'seam' | 'hem' | 'top',
+      points: readonly Point[],
+      leg?: 'inner' | 'outer',
+    ): Edge => ({
+      ...{ at: place, role, isSideSeam: false, mate: null, allowance: 0, points },
+      ...(leg && { dart: { wedge: 'dart', leg } }),
     });
     return {
-      id: 'front-2',
-      block: 'front',
-      number: 2,
+      ...identifyPiece('panel', 'front', 2),
       cut: { count: 2, onFold: false },
       edges: [
-        edge('seam', [at(60, 0), at(0, 100)]),
-        edge('hem', [at(0, 100), from]),
-        edge('seam', [from, point], 'dart'),
-        edge('seam', [point, to], 'dart'),
-        edge('hem', [to, at(80, 100)]),
-        edge('seam', [at(80, 100), at(140, 0)]),
-        edge('top', [at(140, 0), at(60, 0)]),
+        edge('inner', 'seam', [at(60, 0), at(0, 100)]),
+        edge('hem', 'hem', [at(0, 100), from]),
+        edge('hem', 'seam', [from, point], 'inner'),
+        edge('hem', 'seam', [point, to], 'outer'),
+        edge('hem', 'hem', [to, at(80, 100)]),
+        edge('outer', 'seam', [at(80, 100), at(140, 0)]),
+        edge('top', 'top', [at(140, 0), at(60, 0)]),
       ],
-      outer: 5,
       darts: [{ wedge: 'dart', inner: [point, from], outer: [point, to], open: true }],
       cutLine: [],
       grain: [at(70, 40), at(70, 60)],
@@ -248,13 +252,19 @@ describe('a dart whose line straight on from its point runs out at a seam', () =
   const upended = ({ edges, darts, ...piece }: Piece): Piece => {
     const turned = ({ x, y }: Point): Point => ({ x: 140 - x, y: 100 - y });
     const roles = { hem: 'top', top: 'hem' } as const;
+    const across = { ...roles, inner: 'outer', outer: 'inner' } as const;
     const roleOf = (role: (typeof edges)[number]['role']) =>
       role === 'hem' || role === 'top' ? roles[role] : role;
     const round = [...edges.slice(5), ...edges.slice(0, 5)];
     return {
       ...piece,
-      edges: round.map((each) => ({ ...each, role: roleOf(each.role), points: each.points.map(turned) })),
-      outer: 2,
+      edges: round.map((each) => ({
+        ...each,
+        at: across[each.at],
+        ...(each.dart && { dart: { ...each.dart, leg: across[each.dart.leg] } }),
+        role: roleOf(each.role),
+        points: each.points.map(turned),
+      })),
       darts: darts.map(({ inner, outer, ...dart }) => ({
         ...dart,
         inner: [...outer].reverse().map(turned),

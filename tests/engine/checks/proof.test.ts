@@ -6,6 +6,7 @@ import {
   DEFAULT_STYLE,
   draft,
   draftWhole,
+  type EdgeReference,
   type Piece,
   type Style,
   type Wedge,
@@ -116,14 +117,14 @@ describe('the girth ledger', () => {
 });
 
 describe('the seam walk', () => {
-  const edgeOf = (pieces: readonly Piece[], reference: { piece: string; edge: number }) =>
-    pieces.find(({ id }) => id === reference.piece)?.edges[reference.edge]?.points ?? [];
+  const edgeOf = (pieces: readonly Piece[], reference: EdgeReference) =>
+    pieces.find(({ id }) => id === reference.piece.id)?.edges[reference.edge]?.points ?? [];
 
   it('has a row for every seam, with the lengths of its edges', () => {
     for (const { pieces, proof } of drafts) {
       const mated = pieces
         .flatMap(({ edges }) => edges)
-        .filter(({ mate }) => mate && pieces.some(({ id }) => id === mate.piece));
+        .filter(({ mate }) => mate && pieces.some(({ id }) => id === mate.piece.id));
       expect(proof.seams).toHaveLength(mated.length / 2);
       for (const row of proof.seams) {
         expect(row.lengthA).toBeCloseTo(lengthOf(edgeOf(pieces, row.a)), 9);
@@ -138,9 +139,9 @@ describe('the drift of balance marks', () => {
     let most = 0;
     for (const body of drawBodies(20, 34)) {
       const { pieces, proof, levels } = draft(body, DEFAULT_STYLE);
-      for (const { a, b, markDrift, kind } of proof.seams) {
-        if (kind === 'shoulder') continue;
-        const drifts = [a, b].flatMap(({ piece: id, edge }) => {
+      for (const { a, b, markDrift, seam } of proof.seams) {
+        if (seam.kind === 'shoulder') continue;
+        const drifts = [a, b].flatMap(({ piece: { id }, edge }) => {
           const piece = pieces.find((each) => each.id === id);
           const points = piece?.edges[edge]?.points ?? [];
           return (piece?.marks ?? [])
@@ -176,7 +177,7 @@ describe('the walk of closed darts', () => {
       const closed = pieces.flatMap(({ id, darts }) =>
         darts.filter(({ open }) => !open).map((dart) => ({ piece: id, dart })),
       );
-      expect(proof.closedDarts.map(({ piece, wedge }) => [piece, wedge])).toEqual(
+      expect(proof.closedDarts.map(({ seam }) => [seam.piece.id, seam.wedge])).toEqual(
         closed.map(({ piece, dart }) => [piece, dart.wedge]),
       );
       for (const [i, row] of proof.closedDarts.entries()) {
@@ -184,7 +185,7 @@ describe('the walk of closed darts', () => {
         expect(row.lengthOuter).toBeCloseTo(lengthOf(closed[i]?.dart.outer ?? []), 9);
         expect(row.lengthInner).toBeGreaterThan(30);
       }
-      const ids = [...proof.seams, ...proof.closedDarts].map(({ id }) => id);
+      const ids = [...proof.seams, ...proof.closedDarts].map(({ seam }) => seam.id);
       expect(new Set(ids).size).toBe(ids.length);
       rows += closed.length;
     }
@@ -204,12 +205,14 @@ describe('the walk of closed darts', () => {
       ],
     };
     const { pieces, proof } = draftWhole(MEAN_BODY, style, { leftShare: { waist: 0.52 }, rightLower: {} });
-    expect(proof.closedDarts.map(({ id }) => id)).toEqual([
+    expect(proof.closedDarts.map(({ seam }) => seam.id)).toEqual([
       'left-front-2/dart:eye',
       'right-front-2/dart:eye',
     ]);
     for (const row of proof.closedDarts) {
-      const dart = pieces.find(({ id }) => id === row.piece)?.darts.find(({ wedge }) => wedge === row.wedge);
+      const dart = pieces
+        .find(({ id }) => id === row.seam.piece.id)
+        ?.darts.find(({ wedge }) => wedge === row.seam.wedge);
       expect(row.lengthInner).toBeCloseTo(lengthOf(dart?.inner ?? []), 9);
       expect(row.lengthOuter).toBeCloseTo(lengthOf(dart?.outer ?? []), 9);
     }
@@ -226,7 +229,7 @@ describe('the edge run', () => {
       for (const { angle, asked, at } of proof.edges) {
         expect(Math.abs(((angle - asked) * 180) / Math.PI)).toBeLessThanOrEqual(0.5);
         expect(
-          pieces.find(({ id }) => id === at.piece)?.edges.some(({ points }) => points.includes(at.point)),
+          pieces.find(({ id }) => id === at.piece.id)?.edges.some(({ points }) => points.includes(at.point)),
         ).toBe(true);
       }
     }

@@ -107,7 +107,7 @@ describe('the seams beside a side panel in one', () => {
     let beside = 0;
     for (const { id, edge } of mates) {
       if (edge.role !== 'seam') continue;
-      const atSideSeam = id === 'side' || edge.mate?.piece === 'side';
+      const atSideSeam = id === 'side' || edge.mate?.piece.id === 'side';
       beside += atSideSeam ? 1 : 0;
       expect(edge.allowance, id).toBe(atSideSeam ? 22 : 11);
     }

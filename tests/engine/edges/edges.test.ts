@@ -81,7 +81,7 @@ describe('nodes', () => {
 
   it('a corner asks for a turn at centre front alone', () => {
     const asked = (seam: string): number =>
-      made.proof.edges.find((row) => row.seam === seam && row.edge === 'top')?.asked ?? Number.NaN;
+      made.proof.edges.find((row) => row.seam.id === seam && row.edge === 'top')?.asked ?? Number.NaN;
     expect(asked('front-centre') * DEGREES).toBeGreaterThan(200);
     for (const seam of ['front-1/front-2', 'front-2/front-3', 'side', 'back-1/back-2', 'back-centre'])
       expect(asked(seam) * DEGREES).toBeCloseTo(180, 9);
@@ -135,7 +135,7 @@ describe('a shape', () => {
     expect(issues).toContainEqual(
       expect.objectContaining({
         code: 'garmentTooShort',
-        at: { seam: 'front-1/front-2', field: 'hemBelow' },
+        at: { seam: expect.objectContaining({ id: 'front-1/front-2' }), field: 'hemBelow' },
       }),
     );
   });
@@ -168,7 +168,7 @@ describe('a gore', () => {
     const edge = (piece: string, mate: string): number => {
       const points = made.pieces
         .find(({ id }) => id === piece)
-        ?.edges.find((each) => each.mate?.piece === mate)?.points;
+        ?.edges.find((each) => each.mate?.piece.id === mate)?.points;
       const at = points?.find(({ y }) => Math.abs(y - (hip?.y ?? 0)) < 1e-6);
       return at?.x ?? Number.NaN;
     };

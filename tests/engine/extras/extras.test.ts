@@ -3,6 +3,9 @@ import {
   DEFAULT_STYLE,
   draft,
   draftWhole,
+  edgesAt,
+  innerEdge,
+  outerEdge,
   type Piece,
   type Point,
   type Style,
@@ -193,14 +196,13 @@ describe('what lies behind a laced edge', () => {
       'right-back-facing',
       'strap',
     ]);
-    for (const { edges, outer } of extras) expect(edges[outer]?.role).toBe('seam');
+    for (const piece of extras) expect(outerEdge(piece).role).toBe('seam');
   });
 
   it('knows its inner edge by its role, however many edges lie at its foot', () => {
-    for (const { id, edges, outer } of draft(MEAN_BODY, ALL).extras) {
-      const [first, far] = [edges[0], edges[outer]].map((each) => each?.points ?? []);
-      expect(lengthOf(first ?? []), id).toBeGreaterThan(100);
-      expect(lengthOf(far ?? []), id).toBeGreaterThan(100);
+    for (const piece of draft(MEAN_BODY, ALL).extras) {
+      expect(lengthOf(innerEdge(piece).points), piece.id).toBeGreaterThan(100);
+      expect(lengthOf(outerEdge(piece).points), piece.id).toBeGreaterThan(100);
     }
   });
 
@@ -292,8 +294,8 @@ describe('allowances, warnings and halves of what lies behind a lacing', () => {
     };
     const said = (style: Style) =>
       draft(MEAN_BODY, style)
-        .issues.filter(({ code, at }) => code === 'hemTurnsShort' && at.piece?.endsWith('facing'))
-        .map(({ severity, at }) => [severity, at.block, at.piece]);
+        .issues.filter(({ code, at }) => code === 'hemTurnsShort' && at.piece?.kind === 'facing')
+        .map(({ severity, at }) => [severity, at.block, at.piece?.id]);
     expect(said(deep)).toEqual([['warn', 'front', 'front-facing']]);
     expect(said({ ...deep, hemShape: frontLaced.hemShape })).toEqual([]);
   });
@@ -315,10 +317,9 @@ describe('allowances, warnings and halves of what lies behind a lacing', () => {
       const modesty = made.extras.find(({ id }) => id === `${block}-modesty`) as Piece;
       // Her laced edges are upright: the hem 30 mm from one is as much higher than at its foot as on the panel it lies under.
       const rise = (side: 'left' | 'right'): number => {
-        const panel = made.halves?.[side].pieces.find(({ id }) => id === `${block}-1`);
-        const { edges, outer } = panel ?? { edges: [], outer: 0 };
-        const hem = edges.slice(1, outer).flatMap(({ points }) => points);
-        return heightAt(hem, 30) - (edges[0]?.points.at(-1)?.y ?? 0);
+        const panel = made.halves?.[side].pieces.find(({ id }) => id === `${block}-1`) as Piece;
+        const hem = edgesAt(panel, 'hem').flatMap(({ points }) => points);
+        return heightAt(hem, 30) - (innerEdge(panel).points.at(-1)?.y ?? 0);
       };
       const hem = modesty.edges[1]?.points ?? [];
       const foot = (x: number): number => heightAt(hem, x);

@@ -219,22 +219,23 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
     const line = (name: string): number =>
       [...reader.lines].find(([key]) => key.toLowerCase().split(', ').includes(name))?.[1] ?? Number.NaN;
     const label = ({ block, number }: Piece): string => `${block === 'front' ? 'Front' : 'Back'} ${number}`;
-    for (const { kind, a, b } of drafted.proof.seams) {
+    for (const { seam, a, b } of drafted.proof.seams) {
+      const { kind } = seam;
       if (kind === 'shoulder' || kind === 'dart') continue;
       const mates = [a, b].map(({ piece, edge }) => {
-        const own = drafted.pieces.find(({ id }) => id === piece) as Piece;
+        const own = drafted.pieces.find(({ id }) => id === piece.id) as Piece;
         const ys = (own.edges[edge] as Edge).points.map(({ y }) => y);
         const marks = new Map(
           own.marks.filter((mark) => mark.edge === edge).map((mark) => [mark.level, mark.at.y]),
         );
         return { own, top: Math.min(...ys), hem: Math.max(...ys), marks };
       });
-      const seam = mates.map(({ own }) => label(own)).join(' – ');
+      const called = mates.map(({ own }) => label(own)).join(' – ');
       const check = (what: string, lineName: string, heights: readonly number[]): void => {
-        const row = rows.find(([name, from]) => name === `${seam}, ${what}` && from === lineName);
+        const row = rows.find(([name, from]) => name === `${called}, ${what}` && from === lineName);
         for (const [i, y] of heights.entries()) {
           const drawn = reader.against(row ? row[i + 2] : 'on the line', line(lineName));
-          expect(Math.abs(drawn - y), `${seam}, ${what}, ${lineName}`).toBeLessThanOrEqual(
+          expect(Math.abs(drawn - y), `${called}, ${what}, ${lineName}`).toBeLessThanOrEqual(
             HAND_MM / 2 + 0.01,
           );
         }
@@ -358,7 +359,7 @@ describe('a sheet with shoulders or darts', () => {
       for (const [seam] of trued) expect(seam).not.toMatch(/Front 1 – (Front 1|Back 1)|Back 1 – Back 1/);
       const made = demoPattern('A4', NAMED_STYLES.get(name)?.style).draft;
       const shoulder = reader.rows(/^Back: neckline/).filter(([seam = '']) => seam.includes(' – '));
-      const rows = made.proof.seams.filter(({ kind }) => kind === 'shoulder');
+      const rows = made.proof.seams.filter(({ seam }) => seam.kind === 'shoulder');
       expect(shoulder).toHaveLength(rows.length);
       for (const [i, { lengthA, lengthB }] of rows.entries()) {
         expect(Math.abs(reader.read(shoulder[i]?.[1]) - lengthA)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);

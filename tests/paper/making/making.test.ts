@@ -16,6 +16,7 @@ import {
   SIDES,
   type Style,
 } from '../../../src/engine';
+import { identifyPiece } from '../../../src/engine/terms/identity';
 import { belowHeight } from '../../../src/paper/making/belowHeight';
 import { boneLength, casingWidth } from '../../../src/paper/making/bones';
 import { clothFor } from '../../../src/paper/making/cloth';
@@ -56,16 +57,18 @@ const DRAFTS: readonly { name: string; made: Draft; style: Style }[] = BODIES.ma
 
 /** A closed outline with straight edges, counter-clockwise as seen on paper, as a piece of no particular garment. */
 function pieceOf(corners: readonly Point[], count = 2, onFold = false): Piece {
-  const roles: readonly Edge['role'][] = ['centre', 'hem', 'seam', 'top'];
+  const places = [
+    { role: 'centre', at: 'inner' },
+    { role: 'hem', at: 'hem' },
+    { role: 'seam', at: 'outer' },
+    { role: 'top', at: 'top' },
+  ] as const;
   return {
-    id: 'back-1',
-    block: 'back',
-    number: 1,
+    ...identifyPiece('panel', 'back', 1),
     cut: { count, onFold },
-    outer: 2,
     darts: [],
     edges: corners.map((corner, i) => ({
-      role: roles[i] ?? 'seam',
+      ...(places[i] ?? places[3]),
       isSideSeam: false,
       mate: null,
       allowance: 0,
@@ -130,11 +133,11 @@ describe('bones', () => {
       expect(made.pieces.length).toBeGreaterThan(0);
       const y = made.levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN;
       const { bones } = makingList(made, style, USUAL);
-      const seams = made.proof.seams.filter(({ kind }) => kind === 'wedge' || kind === 'side');
+      const seams = made.proof.seams.filter(({ seam }) => seam.kind === 'wedge' || seam.kind === 'sideSeam');
       expect(bones.filter(({ place }) => place.kind === 'seam')).toHaveLength(seams.length);
       expect(bones.some(({ place }) => place.kind === 'centreFront')).toBe(true);
       for (const { place, channelMm } of bones) {
-        const ids = place.kind === 'seam' ? place.pieces : [place.piece];
+        const ids = (place.kind === 'seam' ? place.pieces : [place.piece]).map(({ id }) => id);
         const lowest = Math.max(
           ...made.pieces
             .filter(({ id }) => ids.includes(id))
@@ -157,15 +160,15 @@ describe('bones', () => {
       );
       expect(Math.abs((heights[0] as number) - (heights[1] as number))).toBeGreaterThan(5);
       const { bones } = makingList(made, style, USUAL);
-      const own = made.proof.seams.filter(({ kind }) => kind === 'wedge' || kind === 'side');
+      const own = made.proof.seams.filter(({ seam }) => seam.kind === 'wedge' || seam.kind === 'sideSeam');
       const found = bones.filter(({ place }) => place.kind === 'seam');
       expect(found.map(({ place }) => place)).toEqual(
         own.map(({ a, b }) => ({ kind: 'seam', pieces: [a.piece, b.piece] })),
       );
       for (const [i, { a }] of own.entries()) {
-        const seam = made.pieces.find(({ id }) => id === a.piece)?.edges[a.edge]?.points ?? [];
-        const highest = shouldered ? heights[a.piece.startsWith('right-') ? 1 : 0] : -Infinity;
-        expect(found[i]?.channelMm, a.piece).toBeCloseTo(
+        const seam = made.pieces.find(({ id }) => id === a.piece.id)?.edges[a.edge]?.points ?? [];
+        const highest = shouldered ? heights[a.piece.side === 'right' ? 1 : 0] : -Infinity;
+        expect(found[i]?.channelMm, a.piece.id).toBeCloseTo(
           polylineLength(belowHeight(seam, highest as number)),
           9,
         );
@@ -243,7 +246,7 @@ describe('eyelets', () => {
     for (const { name, made } of DRAFTS)
       for (const row of eyeletsFor(made, USUAL)) {
         rows += 1;
-        const piece = made.pieces.find(({ id }) => id === row.piece) as Piece;
+        const piece = made.pieces.find(({ id }) => id === row.piece.id) as Piece;
         const centre = piece.edges.find(({ role }) => role === 'centre') as Edge;
         for (const point of row.points) {
           // Published: centres within 15 mm of the edge.
@@ -401,7 +404,7 @@ describe('fastenings', () => {
     const { made, style } = worn('basque-bodice', {
       closure: { front: 'hooks', back: 'zip', lacingGap: 0, sideZip: true },
     });
-    const sideSeam = made.proof.seams.find(({ kind }) => kind === 'side');
+    const sideSeam = made.proof.seams.find(({ seam }) => seam.kind === 'sideSeam');
     const { fastenings } = makingList(made, style, USUAL);
     expect(fastenings).toEqual([
       { kind: 'hooks', place: 'front', edgeMm: edgeOf(made, 'front') },
@@ -469,7 +472,7 @@ describe('binding', () => {
 
   it('goes round the band’s own neckline and armholes, not along the seam of panels and band', () => {
     const { made, style } = worn('off-shoulder-bridal');
-    const bands = made.extras.filter(({ id }) => id.endsWith('-band'));
+    const bands = made.extras.filter(({ kind }) => kind === 'band');
     expect(bands).toHaveLength(2);
     const { bindingMm, shouldered } = makingList(made, style, USUAL);
     expect(shouldered).toBe(true);

@@ -94,7 +94,7 @@ describe('eyelets on the panels', () => {
     const before = new Map(linedPieces(INPUT).map(({ piece, lines }) => [piece.id, lines]));
     for (const { piece, lines } of linedPieces({ ...INPUT, making: MAKING })) {
       const added = lines.slice(before.get(piece.id)?.length);
-      expect(added.length).toBe(piece.id === row?.piece ? 3 * row.points.length : 0);
+      expect(added.length).toBe(piece.id === row?.piece.id ? 3 * row.points.length : 0);
       for (const [i, { points }] of added.entries()) {
         const centre = row?.points[Math.floor(i / 3)] ?? { x: Number.NaN, y: Number.NaN };
         const closed = i % 3 === 0 ? points.slice(1) : points;

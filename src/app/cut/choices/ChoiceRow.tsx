@@ -1,7 +1,7 @@
-// A few choices side by side, of which one holds.
+// A row of radio buttons.
 
 interface ChoiceRowProps<Value extends string> {
-  /** Told to those who do not see the row. */
+  /** Read by screen readers only. */
   readonly legend: string;
   readonly name: string;
   readonly choices: readonly { readonly value: Value; readonly label: string }[];

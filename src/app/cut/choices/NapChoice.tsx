@@ -1,18 +1,19 @@
-// Which way up the panels may lie: cloth with a nap or a one-way print has every head at the same end.
+// The choice of how the panels lie: either way, or all one way on cloth with a nap or a one-way print.
 
+import { CUT } from '../../../document';
 import { changeNap, napFor, useCutChoices } from './cutChoices';
 
 export function NapChoice() {
   const choices = useCutChoices();
   return (
     <label className="choice">
-      <span>Panels lie</span>
+      <span>{CUT.nap.label}</span>
       <select
         value={napFor(choices) ? 'one' : 'either'}
         onChange={(event) => changeNap(event.target.value === 'one')}
       >
-        <option value="either">heads either way</option>
-        <option value="one">all one way (nap or print)</option>
+        <option value="either">{CUT.nap.eitherWay}</option>
+        <option value="one">{CUT.nap.oneWay}</option>
       </select>
     </label>
   );

@@ -1,13 +1,9 @@
-// The way to where it is cured that nothing can be printed.
+// The link to the step where a refusal to print is cured.
 
+import { CUT } from '../../../document';
 import { CautionsLink } from '../../components/CautionsLink';
 import type { Refusal } from './usePlanInput';
 
-const WORDS = {
-  measure: 'Go to the measurements',
-  draft: 'Go to the draft',
-} as const;
-
-export function RefusalLink({ cure }: Pick<Refusal, 'cure'>) {
-  return cure === 'cautions' ? <CautionsLink /> : <a href={`#${cure}`}>{WORDS[cure]}</a>;
+export function RefusalLink({ refusal }: { refusal: Refusal }) {
+  return refusal === 'cautions' ? <CautionsLink /> : <a href={`#${refusal}`}>{CUT.goTo[refusal]}</a>;
 }

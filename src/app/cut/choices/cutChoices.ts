@@ -1,8 +1,7 @@
-// What the maker has chosen in the Cut step, remembered while the page is open: how to print belongs to the printer at hand,
-// not to a client.
+// The choices made in the Cut step. They are remembered while the page is open, and are the same for every client.
 
 import { create } from 'zustand';
-import type { Unit } from '../../../document';
+import { CUT, type Unit } from '../../../document';
 import {
   type Correction,
   correctionFrom,
@@ -22,17 +21,17 @@ export type Medium = 'sheets' | 'page' | 'projector';
 
 export interface CutChoices {
   readonly medium: Medium;
-  /** Of the list, `own` for a size typed in, or null while the maker has chosen none. */
+  /** A name in the list of papers, `own` for a typed size, or null while none is chosen. */
   readonly paperName: string | null;
   readonly paper: PaperChoice;
-  /** Of the list, or `own`. */
+  /** A name in the list of pages, or `own` for a roll of typed width. */
   readonly pageName: string;
   readonly page: OnePageChoice;
   readonly projector: ProjectorChoice;
-  /** All heads one way, as asked for; null while the maker has not said. */
+  /** Whether all heads lie one way; null while that is not chosen. */
   readonly nap: boolean | null;
   readonly printers: readonly Printer[];
-  /** The printer the next print is for; null for one that keeps the scale. */
+  /** The name of the printer the next print is for; null for one that keeps the scale. */
   readonly printer: string | null;
 }
 
@@ -50,15 +49,15 @@ export const useCutChoices = create<CutChoices>()(() => ({
 
 const { setState: set } = useCutChoices;
 
-/** The paper in force: before one is chosen, the usual one where the client's unit is used. */
+/** The paper to print on: before one is chosen, the one that is usual where the client's unit is used. */
 export const paperFor = (
   { paperName, paper }: Pick<CutChoices, 'paperName' | 'paper'>,
   unit: Unit,
 ): PaperChoice => (paperName === null && unit === 'in' ? paperChoice('Letter') : paper);
 
 /**
- * Whether all heads lie one way: before the maker says so, only under a projector, where the cloth itself is cut. From paper each
- * panel is laid on the cloth by itself.
+ * Whether all heads lie one way. While that is not chosen, they do under a projector only, since there the cloth itself is cut;
+ * paper panels are laid on the cloth one by one.
  */
 export const napFor = ({ nap, medium }: Pick<CutChoices, 'nap' | 'medium'>): boolean =>
   nap ?? medium === 'projector';
@@ -67,12 +66,12 @@ export const changeNap = (nap: boolean): void => set({ nap });
 
 export const choose = (choices: Partial<CutChoices>): void => set(choices);
 
-/** Takes a named paper, or keeps the present size as one of the maker's own; margin, overlap and the way up stay. */
+/** Chooses a paper by name, or keeps the present size as a typed one; margin, overlap and orientation stay. */
 export const choosePaper = (name: string, present: PaperChoice): void => {
   const named = PAPERS.find((each) => each.name === name);
   set({
     paperName: named?.name ?? 'own',
-    paper: named ? { ...present, ...named } : { ...present, name: 'Own size' },
+    paper: named ? { ...present, ...named } : { ...present, name: CUT.sheets.ownSize },
   });
 };
 
@@ -87,15 +86,18 @@ export const choosePage = (name: string): void => {
   }));
 };
 
-/** The correction of the printer in hand; undefined where it keeps the scale or its kept numbers cannot be true. */
+/** The correction of the chosen printer; undefined where it keeps the scale or its kept numbers are out of span. */
 export function correctionOf({ printers, printer }: CutChoices): Correction | undefined {
   const found = printers.find(({ name }) => name === printer);
   return found && isCorrection(found) ? { across: found.across, down: found.down } : undefined;
 }
 
 /**
- * The printer by this name, corrected by what a square of its last print measured, mm; null where it is too far off. Its last
- * print was corrected by what is known of it.
+ * The printer of this name with a correction from what a square of its last print measured; null where it is too far off. The
+ * last print is taken to have been drawn with the correction kept for the printer.
+ *
+ * @param sideMm what the square should measure, mm
+ * @param measured what it measured, mm
  */
 export function measuredPrinter(
   { printers }: CutChoices,

@@ -1,15 +1,15 @@
-// The workshop's figures for the making list, remembered while the page is open: they belong to the workshop, not to a client.
+// The workshop's figures for the making list. They are remembered while the page is open, and are the same for every client.
 
 import { create } from 'zustand';
 import type { Unit } from '../../../document';
 import { checkMaking, type MakingSettings, usualMaking } from '../../../paper';
 
 export interface MakingChoices {
-  /** As typed, which may be out of span; null while nothing was changed. */
+  /** The figures as typed, which may be out of their spans; null while none was changed. */
   readonly typed: MakingSettings | null;
-  /** The last that could be used; null while nothing was changed. */
+  /** The last figures within their spans; null while none was changed. */
   readonly settings: MakingSettings | null;
-  /** The list goes behind the printed pattern and the eyelets onto its panels. */
+  /** Whether the list is printed behind the pattern and the eyelets are drawn on its panels. */
   readonly printed: boolean;
 }
 
@@ -21,18 +21,18 @@ export const useMakingChoices = create<MakingChoices>()(() => ({
 
 const { setState: set } = useMakingChoices;
 
-/** The figures in force: before any is changed, the usual ones in round numbers of the client's tape. */
+/** The figures the list is computed from: before any is changed, the usual ones in round numbers of the client's unit. */
 export const makingFor = ({ settings }: Pick<MakingChoices, 'settings'>, unit: Unit): MakingSettings =>
   settings ?? usualMaking(unit);
 
-/** Changes what was typed, and what is in force with it where it can be used. */
+/** Changes the figures as typed, and those the list is computed from where all are within their spans. */
 export const changeMaking = (unit: Unit, change: Partial<MakingSettings>): void =>
   set((choices) => {
     const typed = { ...(choices.typed ?? makingFor(choices, unit)), ...change };
     return checkMaking(typed).ok ? { typed, settings: typed } : { typed };
   });
 
-/** Leaves aside what is typed and cannot be used. */
+/** Discards typed figures that are out of their spans. */
 export const dropTyped = (): void => set(({ settings }) => ({ typed: settings }));
 
 export const resetMaking = (): void => set({ typed: null, settings: null });

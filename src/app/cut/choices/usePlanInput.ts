@@ -1,4 +1,4 @@
-// What the pattern of the draft in view is made from, and whether it may be made at all.
+// What the pattern of the open draft is made from, and whether it may be printed or saved.
 
 import { useMemo } from 'react';
 import { isRead, wantsReading } from '../../../document';
@@ -25,34 +25,20 @@ export function usePlanInput(): PlanInput {
   );
 }
 
-/** Why no file may be made now, and where that is cured: a step, or the cautions in one. */
-export interface Refusal {
-  readonly sentence: string;
-  readonly cure: 'measure' | 'draft' | 'cautions';
-}
+/**
+ * Why no file may be made now, named by where that is cured. `measure`: measurements are missing. `draft`: the draft has errors.
+ * `cautions`: the cautions for tight lacing have not been read.
+ */
+export type Refusal = 'measure' | 'draft' | 'cautions';
 
 /** Null when every file may be made. */
 export function refusalOf({ draft, savedDraft }: PlanInput): Refusal | null {
   const { pieces, issues } = draft;
-  if (issues.some(({ code }) => code === 'measurementMissing'))
-    return {
-      sentence: 'Some measurements that the draft needs are not filled in.',
-      cure: 'measure',
-    };
-  if (pieces.length === 0 || issues.some(({ severity }) => severity === 'error'))
-    return {
-      sentence: 'The draft cannot be cut as it is, so it is not printed; what to change stands below.',
-      cure: 'draft',
-    };
-  if (awaitsReading({ draft, savedDraft }))
-    return {
-      sentence:
-        'The garment is drawn in by more than is usual. Read the cautions and acknowledge them in the Draft step; then it prints.',
-      cure: 'cautions',
-    };
-  return null;
+  if (issues.some(({ code }) => code === 'measurementMissing')) return 'measure';
+  if (pieces.length === 0 || issues.some(({ severity }) => severity === 'error')) return 'draft';
+  return awaitsReading({ draft, savedDraft }) ? 'cautions' : null;
 }
 
-/** Waist or ribs are drawn in by so much that the cautions have to be read before anything is printed. */
+/** Whether waist or ribs are drawn in so far that the cautions must be read before anything is printed, and are not read yet. */
 export const awaitsReading = ({ draft, savedDraft }: Pick<PlanInput, 'draft' | 'savedDraft'>): boolean =>
   draft.issues.some((issue) => wantsReading(issue) && !isRead(issue, savedDraft));

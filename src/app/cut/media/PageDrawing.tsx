@@ -1,7 +1,8 @@
-// The panels on one page, or in the light of a projector.
+// The drawing of the panels on one page, or in the picture of a projector.
 
+import { CUT } from '../../../document';
 import type { PlacedPanel } from '../../../paper';
-import { PanelInk } from './PanelStrokes';
+import { PanelStrokes } from './PanelStrokes';
 
 interface PageDrawingProps {
   readonly widthMm: number;
@@ -9,20 +10,22 @@ interface PageDrawingProps {
   readonly panels: readonly PlacedPanel[];
   /** Calibration squares, where the page has them. */
   readonly squares?: readonly { readonly left: number; readonly top: number; readonly sideMm: number }[];
-  /** Side of the squares of a grid over a dark ground; none on paper. mm */
+  /** Side of a square of the projector's grid, mm; undefined on paper, which has no grid and a light ground. */
   readonly gridMm?: number;
-  /** Weight of the lines where it is the maker's choice. */
+  /** Width of the lines, mm; undefined where the styles set it. */
   readonly lineMm?: number;
 }
 
 export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, lineMm }: PageDrawingProps) {
-  const ticks = (length: number): number[] =>
+  /** Distances of the grid lines from the start of a side, mm. */
+  const gridLines = (length: number): number[] =>
     gridMm ? Array.from({ length: Math.ceil(length / gridMm) - 1 }, (_, i) => (i + 1) * gridMm) : [];
+  const label = gridMm ? CUT.plan.panelsOnPicture : CUT.plan.panelsOnPage;
   return (
     <svg
       className={gridMm ? 'plan-drawing projected' : 'plan-drawing'}
       role="img"
-      aria-label={`${panels.length} panels on one ${gridMm ? 'picture' : 'page'}`}
+      aria-label={label({ panels: panels.length })}
       viewBox={`-6 -6 ${widthMm + 12} ${heightMm + 12}`}
       strokeWidth={lineMm}
     >
@@ -31,8 +34,8 @@ export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, l
         <path
           className="grid"
           d={[
-            ...ticks(widthMm).map((x) => `M${x} 0V${heightMm}`),
-            ...ticks(heightMm).map((y) => `M0 ${y}H${widthMm}`),
+            ...gridLines(widthMm).map((x) => `M${x} 0V${heightMm}`),
+            ...gridLines(heightMm).map((y) => `M0 ${y}H${widthMm}`),
           ].join('')}
         />
       ) : null}
@@ -40,7 +43,7 @@ export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, l
         <rect key={left} className="square" x={left} y={top} width={sideMm} height={sideMm} />
       ))}
       {panels.map((panel) => (
-        <PanelInk key={panel.piece.id} panel={panel} />
+        <PanelStrokes key={panel.piece.id} panel={panel} />
       ))}
     </svg>
   );

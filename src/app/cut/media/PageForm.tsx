@@ -1,16 +1,10 @@
-// One page for everything: a plotter's roll, or a large sheet of the copy shop.
+// The form for a print on one page: a plotter's roll, or a large sheet of the copy shop.
 
-import type { Unit } from '../../../document';
+import { CUT, type Unit } from '../../../document';
 import { type LaidOnePage, ONE_PAGES, onePageSentence } from '../../../paper';
 import { LengthField } from '../../components/LengthField';
 import { choose, choosePage, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';
-
-const PAGE_WORDS: Readonly<Record<(typeof ONE_PAGES)[number]['name'], string>> = {
-  '36 in roll': 'Roll, 36 in (914 mm) wide',
-  '24 in roll': 'Roll, 24 in (610 mm) wide',
-  A0: 'A0, 841 × 1189 mm',
-};
 
 export function PageForm({ laid, unit }: { laid: LaidOnePage; unit: Unit }) {
   const { page, pageName } = useCutChoices();
@@ -27,26 +21,26 @@ export function PageForm({ laid, unit }: { laid: LaidOnePage; unit: Unit }) {
   return (
     <>
       <label className="choice">
-        <span>Page</span>
+        <span>{CUT.page.label}</span>
         <select value={pageName} onChange={(event) => choosePage(event.target.value)}>
           {ONE_PAGES.map(({ name }) => (
             <option key={name} value={name}>
-              {PAGE_WORDS[name]}
+              {CUT.page.papers[name]}
             </option>
           ))}
-          <option value="own">Roll of another width…</option>
+          <option value="own">{CUT.page.anotherWidth}</option>
         </select>
       </label>
-      {pageName === 'own' ? length('Width of the roll', 'widthMm') : null}
+      {pageName === 'own' ? length(CUT.page.width, 'widthMm') : null}
       <NapChoice />
       <details>
-        <summary>Margin</summary>
-        {length('Margin', 'marginMm')}
+        <summary>{CUT.page.margin}</summary>
+        {length(CUT.page.margin, 'marginMm')}
       </details>
       {laid.ok ? (
         <p className="count">
-          <b>{`${metres(laid.page.widthMm)} × ${metres(laid.page.heightMm)} m`}</b>, the squares and all
-          panels on it.
+          <b>{CUT.page.size({ width: metres(laid.page.widthMm), height: metres(laid.page.heightMm) })}</b>
+          {CUT.page.rest}
         </p>
       ) : (
         <p className="said">{onePageSentence(laid.fault, unit)}</p>

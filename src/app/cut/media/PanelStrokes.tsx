@@ -6,13 +6,14 @@ import { pathThrough } from '../../../table';
 
 const STROKES: readonly InkLine['stroke'][] = ['cut', 'sew', 'fold', 'grain', 'mark', 'leader'];
 
-export const PanelInk = memo(function PanelInk({ panel }: { panel: PlacedPanel }) {
+/** One panel: one path for each kind of line, and its texts. Coordinates in mm. */
+export const PanelStrokes = memo(function PanelStrokes({ panel }: { panel: PlacedPanel }) {
   return (
     <g className="printed-panel" data-piece={panel.piece.id}>
       {STROKES.map((stroke) => (
         <path
           key={stroke}
-          className={`ink-${stroke}`}
+          className={`stroke-${stroke}`}
           d={panel.lines
             .filter((line) => line.stroke === stroke)
             .map((line) => pathThrough(line.points))
@@ -22,7 +23,7 @@ export const PanelInk = memo(function PanelInk({ panel }: { panel: PlacedPanel }
       {panel.texts.map((text) => (
         <text
           key={`${text.text} ${text.start.x} ${text.start.y}`}
-          className="ink-text"
+          className="panel-text"
           fontSize={text.sizePt * MM_PER_POINT}
           fontWeight={text.bold ? 700 : 400}
           transform={`translate(${text.start.x} ${text.start.y}) rotate(${(text.turnRad * 180) / Math.PI})`}

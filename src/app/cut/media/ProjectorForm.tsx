@@ -1,7 +1,6 @@
-// For a projector over the cutting table: how heavy its lines, how wide its picture.
+// The form for a projector over the cutting table: the weight of its lines and the width of its picture.
 
-import type { Unit } from '../../../document';
-import { formatLength } from '../../../document';
+import { CUT, formatLength, type Unit } from '../../../document';
 import { gridSideMm, isProjectorChoice, LEAST_LINE_MM, MOST_LINE_MM } from '../../../paper';
 import { LengthField } from '../../components/LengthField';
 import { choose, useCutChoices } from '../choices/cutChoices';
@@ -12,7 +11,7 @@ export function ProjectorForm({ unit }: { unit: Unit }) {
   return (
     <>
       <label className="choice">
-        <span>Line weight</span>
+        <span>{CUT.projector.lineWeight}</span>
         <span className="range">
           <input
             type="range"
@@ -22,11 +21,11 @@ export function ProjectorForm({ unit }: { unit: Unit }) {
             value={projector.lineMm}
             onChange={(event) => choose({ projector: { ...projector, lineMm: Number(event.target.value) } })}
           />
-          <output>{projector.lineMm.toFixed(1)} mm</output>
+          <output>{CUT.projector.lineWeightWritten({ mm: projector.lineMm.toFixed(1) })}</output>
         </span>
       </label>
       <LengthField
-        label="Width of the picture"
+        label={CUT.projector.width}
         value={projector.widthMm}
         unit={unit}
         onShow={(mm) => choose({ projector: { ...projector, widthMm: mm ?? 0 } })}
@@ -34,12 +33,11 @@ export function ProjectorForm({ unit }: { unit: Unit }) {
         onDrop={() => undefined}
       />
       <NapChoice />
-      {isProjectorChoice(projector) ? null : (
-        <p className="said">The picture must be from 30 cm (12 in) to 508 cm (200 in) wide.</p>
-      )}
+      {isProjectorChoice(projector) ? null : <p className="said">{CUT.projector.widthOutside}</p>}
       <p className="count">
-        Light lines on a dark ground. Move the projector until the squares of the grid measure{' '}
-        <b>{formatLength(gridSideMm(unit), unit, { withUnit: true })}</b> on the table, across and down.
+        {CUT.projector.moveUntil}
+        <b>{formatLength(gridSideMm(unit), unit, { withUnit: true })}</b>
+        {CUT.projector.onTable}
       </p>
     </>
   );

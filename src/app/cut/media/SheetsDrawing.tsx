@@ -1,11 +1,14 @@
-// The panels as they will be printed, with the sheets over them; a sheet is left out, or taken in again, by a press or a key.
+// The drawing of the panels as they are printed, with the sheets over them. A press or a key leaves a sheet out of the print or
+// takes it in again.
 
 import { type KeyboardEvent, useRef, useState } from 'react';
+import { CUT } from '../../../document';
 import { type Layout, ownPartOf, sheetName, windowOf } from '../../../paper';
-import { PanelInk } from './PanelStrokes';
+import { PanelStrokes } from './PanelStrokes';
 
 interface SheetsDrawingProps {
   readonly layout: Layout;
+  /** Names of the sheets that are not printed. */
   readonly leftOut: readonly string[];
   readonly onToggle: (sheet: string) => void;
 }
@@ -13,8 +16,8 @@ interface SheetsDrawingProps {
 export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps) {
   const { grid, panels, sheets } = layout;
   const drawing = useRef<SVGSVGElement>(null);
-  // One sheet is in the way of Tab; the arrow keys go on to the others.
-  const [reached, setReached] = useState('');
+  // Tab reaches one sheet; the arrow keys go on to the others.
+  const [current, setCurrent] = useState('');
   const windows = sheets.map((place) => ({
     place,
     name: sheetName(place),
@@ -22,16 +25,16 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
     own: ownPartOf(grid, place),
   }));
   const right = Math.max(...windows.map(({ box }) => box.right));
-  const foot = Math.max(...windows.map(({ box }) => box.bottom));
-  const stop = windows.find(({ name }) => name === reached)?.name ?? windows[0]?.name;
+  const bottom = Math.max(...windows.map(({ box }) => box.bottom));
+  const tabStop = windows.find(({ name }) => name === current)?.name ?? windows[0]?.name;
 
-  const go = (from: number, event: KeyboardEvent): void => {
+  const moveFocus = (from: number, event: KeyboardEvent): void => {
     const next = NEXT[event.key]?.(sheets, from);
     if (next === undefined) return;
     event.preventDefault();
     const name = sheets[next] && sheetName(sheets[next]);
     if (!name) return;
-    setReached(name);
+    setCurrent(name);
     drawing.current?.querySelector<SVGGElement>(`[data-sheet="${name}"]`)?.focus();
   };
   return (
@@ -39,8 +42,8 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
       ref={drawing}
       className="plan-drawing"
       role="group"
-      aria-label={`${panels.length} panels on ${sheets.length} sheets`}
-      viewBox={`-6 -6 ${right + 12} ${foot + 12}`}
+      aria-label={CUT.plan.panelsOnSheets({ panels: panels.length, sheets: sheets.length })}
+      viewBox={`-6 -6 ${right + 12} ${bottom + 12}`}
     >
       {windows.map(({ name, box }) => (
         <rect
@@ -52,10 +55,10 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
           height={box.bottom - box.top}
         />
       ))}
-      {/* What is printed on the panels is read in the lists beside the drawing; here it would bury the sheets. */}
+      {/* A screen reader finds the texts of the panels in the lists beside the drawing; read here, they would hide the sheets. */}
       <svg aria-hidden="true" overflow="visible">
         {panels.map((panel) => (
-          <PanelInk key={panel.piece.id} panel={panel} />
+          <PanelStrokes key={panel.piece.id} panel={panel} />
         ))}
       </svg>
       {windows.map(({ name, own }, i) => (
@@ -65,17 +68,17 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
           data-sheet={name}
           role="checkbox"
           aria-checked={!leftOut.includes(name)}
-          aria-label={`Sheet ${name}`}
-          tabIndex={name === stop ? 0 : -1}
+          aria-label={CUT.plan.sheet({ name })}
+          tabIndex={name === tabStop ? 0 : -1}
           onClick={() => {
-            setReached(name);
+            setCurrent(name);
             onToggle(name);
           }}
           onKeyDown={(event) => {
             if (event.key === ' ' || event.key === 'Enter') {
               event.preventDefault();
               onToggle(name);
-            } else go(i, event);
+            } else moveFocus(i, event);
           }}
         >
           <rect x={own.left} y={own.top} width={own.right - own.left} height={own.bottom - own.top} />
@@ -96,7 +99,7 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
 
 type Places = Layout['sheets'];
 
-/** Where a key leads from one sheet of the list, by its index. */
+/** The index of the sheet a key leads to from the one at an index. */
 const NEXT: Readonly<Record<string, (sheets: Places, from: number) => number>> = {
   ArrowRight: (sheets, from) => Math.min(sheets.length - 1, from + 1),
   ArrowLeft: (_, from) => Math.max(0, from - 1),
@@ -106,12 +109,12 @@ const NEXT: Readonly<Record<string, (sheets: Places, from: number) => number>> =
   End: (sheets) => sheets.length - 1,
 };
 
-/** The sheet nearest to the same column in the next row that has any. */
-function nextRow(sheets: Places, from: number, way: 1 | -1): number {
+/** The index of the sheet nearest to the same column in the next row that has any; `from` where there is none. */
+function nextRow(sheets: Places, from: number, direction: 1 | -1): number {
   const here = sheets[from];
   if (!here) return from;
-  const beyond = sheets.filter(({ row }) => (row - here.row) * way > 0);
-  const row = Math.min(...beyond.map((each) => (each.row - here.row) * way)) * way + here.row;
+  const beyond = sheets.filter(({ row }) => (row - here.row) * direction > 0);
+  const row = Math.min(...beyond.map((each) => (each.row - here.row) * direction)) * direction + here.row;
   const [nearest] = beyond
     .filter((each) => each.row === row)
     .sort((a, b) => Math.abs(a.column - here.column) - Math.abs(b.column - here.column));

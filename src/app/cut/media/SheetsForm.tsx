@@ -1,32 +1,22 @@
-// Which sheets, and how they lie over each other.
+// The form for a print on sheets: which paper, and how the sheets lie over each other.
 
-import type { Unit } from '../../../document';
+import { CUT, type Unit } from '../../../document';
 import { checkPaper, type Layout, PAPERS, type PaperChoice, paperSentence } from '../../../paper';
 import { LengthField } from '../../components/LengthField';
 import { ChoiceRow } from '../choices/ChoiceRow';
 import { changePaper, choosePaper, correctionOf, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';
 
-/** What the paper is called in the list; sizes as they are asked for in a shop. */
-const PAPER_WORDS: Readonly<Record<(typeof PAPERS)[number]['name'], string>> = {
-  A4: 'A4, 210 × 297 mm',
-  Letter: 'Letter, 8½ × 11 in',
-  Legal: 'Legal, 8½ × 14 in',
-  A3: 'A3, 297 × 420 mm',
-  Tabloid: 'Tabloid, 11 × 17 in',
-  A0: 'A0, 841 × 1189 mm',
-};
-
-const WAYS: readonly { value: PaperChoice['orientation']; label: string }[] = [
-  { value: 'fewest', label: 'Fewest sheets' },
-  { value: 'portrait', label: 'Portrait' },
-  { value: 'landscape', label: 'Landscape' },
-];
+const ORIENTATIONS = (['fewest', 'portrait', 'landscape'] as const).map((value) => ({
+  value,
+  label: CUT.sheets.orientations[value],
+}));
 
 interface SheetsFormProps {
   readonly paper: PaperChoice;
   readonly unit: Unit;
   readonly layout: Layout | null;
+  /** How many of the sheets are not printed. */
   readonly leftOut: number;
 }
 
@@ -47,46 +37,44 @@ export function SheetsForm({ paper, unit, layout, leftOut }: SheetsFormProps) {
   return (
     <>
       <label className="choice">
-        <span>Sheets</span>
+        <span>{CUT.sheets.label}</span>
         <select value={own ? 'own' : paper.name} onChange={(event) => choosePaper(event.target.value, paper)}>
           {PAPERS.map(({ name }) => (
             <option key={name} value={name}>
-              {PAPER_WORDS[name]}
+              {CUT.sheets.papers[name]}
             </option>
           ))}
-          <option value="own">Another size…</option>
+          <option value="own">{CUT.sheets.anotherSize}</option>
         </select>
       </label>
       {own ? (
         <>
-          {length('Width', 'widthMm')}
-          {length('Height', 'heightMm')}
+          {length(CUT.sheets.width, 'widthMm')}
+          {length(CUT.sheets.height, 'heightMm')}
         </>
       ) : null}
       <ChoiceRow
-        legend="Which way round the sheets lie"
+        legend={CUT.sheets.orientation}
         name="way-up"
-        choices={WAYS}
+        choices={ORIENTATIONS}
         value={paper.orientation}
         onChange={(orientation) => changePaper(paper, { orientation })}
       />
       <NapChoice />
       <details>
-        <summary>Margin and overlap</summary>
-        {length('Margin', 'marginMm')}
-        {length('Overlap', 'overlapMm')}
+        <summary>{CUT.sheets.marginAndOverlap}</summary>
+        {length(CUT.sheets.margin, 'marginMm')}
+        {length(CUT.sheets.overlap, 'overlapMm')}
       </details>
       {checked.ok ? null : <p className="said">{paperSentence(checked.fault, unit)}</p>}
       {layout && layout.sheets.length > 0 ? (
         <p className="count">
-          <b>{sheetsSaid(layout.sheets.length - leftOut)}</b>
-          {leftOut > 0 ? ` of ${layout.sheets.length}` : ''}, {layout.grid.orientation}, and a first page with
-          the plan of the sheets.
+          <b>{CUT.sheets.count({ printed: layout.sheets.length - leftOut })}</b>
+          {leftOut > 0
+            ? CUT.sheets.rest.some[layout.grid.orientation]({ of: layout.sheets.length })
+            : CUT.sheets.rest.all[layout.grid.orientation]}
         </p>
       ) : null}
     </>
   );
 }
-
-const sheetsSaid = (count: number): string =>
-  count === 0 ? 'No sheet' : count === 1 ? 'One sheet' : `${count} sheets`;

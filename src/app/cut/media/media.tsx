@@ -1,7 +1,7 @@
-// The three things a pattern is printed on, each as a drawing of what will come and a card to choose and print with.
+// The three media a pattern is printed on, each with a drawing of the print and a form for its choices.
 
 import { useMemo, useState } from 'react';
-import type { Unit } from '../../../document';
+import { CUT, type Unit } from '../../../document';
 import {
   checkPaper,
   gridSideMm,
@@ -15,7 +15,7 @@ import {
 import { fileName } from '../../components/fileName';
 import { correctionOf, paperFor, useCutChoices } from '../choices/cutChoices';
 import { refusalOf } from '../choices/usePlanInput';
-import { PrintFrame, type Surroundings } from '../print/PrintFrame';
+import { PrintFrame, type SurroundingCards } from '../print/PrintFrame';
 import { usePrint } from '../print/usePrint';
 import { PageDrawing } from './PageDrawing';
 import { PageForm } from './PageForm';
@@ -23,14 +23,15 @@ import { ProjectorForm } from './ProjectorForm';
 import { SheetsDrawing } from './SheetsDrawing';
 import { SheetsForm } from './SheetsForm';
 
-interface MediumProps extends Surroundings {
+interface MediumProps extends SurroundingCards {
   readonly input: PlanInput;
   readonly unit: Unit;
 }
 
 const nameOf = ({ client, savedDraft }: PlanInput): string => fileName(client.name, savedDraft.name);
 
-export function OnSheets({ input: plan, unit, ...around }: MediumProps) {
+/** The pattern on sheets of paper that are joined. */
+export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
   const choices = useCutChoices();
   const printing = usePrint();
   const { paperName, paper: chosen } = choices;
@@ -39,48 +40,52 @@ export function OnSheets({ input: plan, unit, ...around }: MediumProps) {
   const [across, down] = [correction?.across ?? 1, correction?.down ?? 1];
   const layout = useMemo(() => {
     const factors = { across, down };
-    return checkPaper(paper, factors).ok ? layOut({ ...plan, paper, correction: factors }) : null;
-  }, [plan, paper, across, down]);
-  // What is left out is left out of these sheets: where others come, all are printed again.
+    return checkPaper(paper, factors).ok ? layOut({ ...input, paper, correction: factors }) : null;
+  }, [input, paper, across, down]);
   const sheets = layout?.sheets.map(sheetName) ?? [];
-  const these = sheets.join(' ');
-  const [left, setLeft] = useState<{ of: string; names: readonly string[] }>({ of: '', names: [] });
-  const leftOut = left.of === these ? left.names : [];
+  // The sheets left out belong to one layout: another layout is printed whole again.
+  const layoutKey = sheets.join(' ');
+  const [omitted, setOmitted] = useState<{ layoutKey: string; names: readonly string[] }>({
+    layoutKey: '',
+    names: [],
+  });
+  const leftOut = omitted.layoutKey === layoutKey ? omitted.names : [];
   const toggle = (name: string): void =>
-    setLeft({
-      of: these,
+    setOmitted({
+      layoutKey,
       names: leftOut.includes(name)
         ? leftOut.filter((each) => each !== name)
         : sheets.filter((each) => each === name || leftOut.includes(each)),
     });
-  const drawn = layout !== null && layout.panels.length > 0;
+  const hasPanels = layout !== null && layout.panels.length > 0;
   return (
     <PrintFrame
-      {...around}
-      drawing={drawn ? <SheetsDrawing layout={layout} leftOut={leftOut} onToggle={toggle} /> : null}
+      {...cards}
+      drawing={hasPanels ? <SheetsDrawing layout={layout} leftOut={leftOut} onToggle={toggle} /> : null}
       printing={printing}
-      refusal={refusalOf(plan)}
-      ready={drawn && leftOut.length < sheets.length}
+      refusal={refusalOf(input)}
+      isPrintable={hasPanels && leftOut.length < sheets.length}
       onPrint={() =>
         printing.print(
-          { kind: 'sheets', input: { ...plan, paper, leftOut, ...(correction && { correction }) } },
-          `${nameOf(plan)}.pdf`,
+          { kind: 'sheets', input: { ...input, paper, leftOut, ...(correction && { correction }) } },
+          `${nameOf(input)}.pdf`,
         )
       }
     >
       <SheetsForm paper={paper} unit={unit} layout={layout} leftOut={leftOut.length} />
       {leftOut.length > 0 ? (
-        <button type="button" className="quiet" onClick={() => setLeft({ of: these, names: [] })}>
-          Print all sheets again
+        <button type="button" className="quiet" onClick={() => setOmitted({ layoutKey, names: [] })}>
+          {CUT.sheets.printAll}
         </button>
       ) : sheets.length > 1 ? (
-        <p className="hint">A sheet that is not wanted is left out by a press on it.</p>
+        <p className="hint">{CUT.sheets.leaveOutHint}</p>
       ) : null}
     </PrintFrame>
   );
 }
 
-export function OnPage({ input, unit, ...around }: MediumProps) {
+/** The pattern on one page of a roll or a large sheet. */
+export function PagePrint({ input, unit, ...cards }: MediumProps) {
   const choices = useCutChoices();
   const printing = usePrint();
   const { page } = choices;
@@ -89,11 +94,11 @@ export function OnPage({ input, unit, ...around }: MediumProps) {
   const laid = useMemo(() => layOutOnePage(input, page, { across, down }), [input, page, across, down]);
   return (
     <PrintFrame
-      {...around}
+      {...cards}
       drawing={laid.ok && laid.page.panels.length > 0 ? <PageDrawing {...laid.page} /> : null}
       printing={printing}
       refusal={refusalOf(input)}
-      ready={laid.ok}
+      isPrintable={laid.ok}
       onPrint={() =>
         printing.print({ kind: 'page', input, choice: page, correction }, `${nameOf(input)}-one-page.pdf`)
       }
@@ -103,14 +108,18 @@ export function OnPage({ input, unit, ...around }: MediumProps) {
   );
 }
 
-export function OnProjector({ input, unit, ...around }: MediumProps) {
+/** The pattern as one picture for a projector over the cutting table. */
+export function ProjectorPrint({ input, unit, ...cards }: MediumProps) {
   const { projector } = useCutChoices();
   const printing = usePrint();
-  const ready = isProjectorChoice(projector);
-  const plan = useMemo(() => (ready ? planProjected(input, projector) : null), [input, projector, ready]);
+  const isPrintable = isProjectorChoice(projector);
+  const plan = useMemo(
+    () => (isPrintable ? planProjected(input, projector) : null),
+    [input, projector, isPrintable],
+  );
   return (
     <PrintFrame
-      {...around}
+      {...cards}
       drawing={
         plan && plan.panels.length > 0 ? (
           <PageDrawing {...plan} gridMm={gridSideMm(unit)} lineMm={projector.lineMm} />
@@ -118,7 +127,7 @@ export function OnProjector({ input, unit, ...around }: MediumProps) {
       }
       printing={printing}
       refusal={refusalOf(input)}
-      ready={ready}
+      isPrintable={isPrintable}
       onPrint={() =>
         printing.print({ kind: 'projector', input, choice: projector }, `${nameOf(input)}-projector.pdf`)
       }

@@ -1,36 +1,37 @@
-// What the pattern is printed on, and the print.
+// The card of the paper: the medium the pattern is printed on, the choices for it, and the button that prints.
 
 import type { ReactNode } from 'react';
+import { CUT } from '../../../document';
 import { ChoiceRow } from '../choices/ChoiceRow';
 import { choose, type Medium, useCutChoices } from '../choices/cutChoices';
 import { RefusalLink } from '../choices/RefusalLink';
 import type { Refusal } from '../choices/usePlanInput';
 import type { Printing } from './usePrint';
 
-const MEDIA: readonly { value: Medium; label: string; button: string }[] = [
-  { value: 'sheets', label: 'Sheets', button: 'Download the PDF' },
-  { value: 'page', label: 'One page', button: 'Download the page' },
-  { value: 'projector', label: 'Projector', button: 'Download for the projector' },
-];
+const MEDIA = (['sheets', 'page', 'projector'] satisfies Medium[]).map((value) => ({
+  value,
+  label: CUT.print.media[value],
+}));
 
 export interface PrintCardProps {
+  /** The form with the choices for the medium. */
   readonly children: ReactNode;
   readonly printing: Printing;
   /** Why nothing may be printed now; null when it may. */
   readonly refusal: Refusal | null;
-  /** The choices made can be printed. */
-  readonly ready: boolean;
+  /** Whether the pattern can be printed with the choices made. */
+  readonly isPrintable: boolean;
   readonly onPrint: () => void;
 }
 
-export function PrintCard({ children, printing, refusal, ready, onPrint }: PrintCardProps) {
+export function PrintCard({ children, printing, refusal, isPrintable, onPrint }: PrintCardProps) {
   const { medium } = useCutChoices();
   const { progress, failure, cancel } = printing;
   return (
-    <section className="card paper-card" aria-label="Paper">
-      <h2>Paper</h2>
+    <section className="card paper-card" aria-label={CUT.print.title}>
+      <h2>{CUT.print.title}</h2>
       <ChoiceRow
-        legend="Printed on"
+        legend={CUT.print.printedOn}
         name="medium"
         choices={MEDIA}
         value={medium}
@@ -39,29 +40,34 @@ export function PrintCard({ children, printing, refusal, ready, onPrint }: Print
       {children}
       {progress ? (
         <div className="printing">
-          <progress aria-label="Pages drawn" max={progress.of} value={progress.drawn} />
+          <progress aria-label={CUT.print.pagesDrawn} max={progress.of} value={progress.drawn} />
           <span>
-            {progress.of > 1 ? `Page ${Math.max(1, progress.drawn)} of ${progress.of}` : 'Making the PDF…'}
+            {progress.of > 1
+              ? CUT.print.page({ drawn: Math.max(1, progress.drawn), of: progress.of })
+              : CUT.print.making}
           </span>
           <button type="button" onClick={cancel}>
-            Cancel
+            {CUT.print.cancel}
           </button>
         </div>
       ) : (
-        <button type="button" className="primary" disabled={refusal !== null || !ready} onClick={onPrint}>
-          {MEDIA.find((each) => each.value === medium)?.button}
+        <button
+          type="button"
+          className="primary"
+          disabled={refusal !== null || !isPrintable}
+          onClick={onPrint}
+        >
+          {CUT.print.download[medium]}
         </button>
       )}
-      {/* What is only not there yet is no fault. */}
-      <p className={!failure && refusal?.cure === 'measure' ? 'hint' : 'said'} aria-live="polite">
-        {failure ??
-          (refusal ? (
-            <>
-              <b>Not printed yet.</b> {refusal.sentence} <RefusalLink cure={refusal.cure} />
-            </>
-          ) : (
-            ''
-          ))}
+      {/* Measurements that are not filled in yet are not shown as a fault. */}
+      <p className={!failure && refusal === 'measure' ? 'hint' : 'said'} aria-live="polite">
+        {failure ? CUT.print.failures[failure] : null}
+        {!failure && refusal ? (
+          <>
+            <b>{CUT.print.notPrinted}</b> {CUT.refusals[refusal]} <RefusalLink refusal={refusal} />
+          </>
+        ) : null}
       </p>
     </section>
   );

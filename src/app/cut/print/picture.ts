@@ -1,9 +1,9 @@
-// The pattern as a picture to look at: an SVG drawing painted on white.
+// The pattern as a PNG picture: an SVG drawing painted on white.
 
-/** Long side of the picture. Enough to read every name on a screen, small enough to send. */
+/** Long side of the picture: every name can be read on a screen, and the file is small enough to send. */
 const LONG_SIDE_PX = 2600;
 
-/** The bytes of a PNG of an SVG text that has its size in it; null where the browser cannot paint it. */
+/** Paints an SVG text that states its size as a PNG; null where the browser cannot. */
 export async function picture(svg: string): Promise<Uint8Array | null> {
   const url = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {

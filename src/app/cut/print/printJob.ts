@@ -1,4 +1,4 @@
-// One print: what is to be made, and making it. The same here and in the worker.
+// A print as data, and the function that makes it, which runs in the worker or on the page.
 
 import {
   type Correction,
@@ -23,7 +23,7 @@ export type PrintJob =
     }
   | { readonly kind: 'projector'; readonly input: PlanInput; readonly choice: ProjectorChoice };
 
-/** The bytes of the PDF; null where no page can be so large. */
+/** Makes the PDF; null where a page would be larger than PDF allows. */
 export async function makePrint(job: PrintJob, watch: PageWatch): Promise<Uint8Array | null> {
   switch (job.kind) {
     case 'sheets':
@@ -35,8 +35,8 @@ export async function makePrint(job: PrintJob, watch: PageWatch): Promise<Uint8A
   }
 }
 
-/** What the worker tells. */
-export type PrintNews =
+/** A message of the worker: a page is drawn, the PDF is made, or it could not be made. */
+export type PrintMessage =
   | { readonly kind: 'page'; readonly drawn: number; readonly of: number }
   | { readonly kind: 'made'; readonly bytes: Uint8Array | null }
   | { readonly kind: 'failed' };

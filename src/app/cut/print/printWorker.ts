@@ -1,11 +1,11 @@
-// Makes a print beside the page, so that the screen stays alive meanwhile.
+// The worker that makes a print, so that the page still answers meanwhile.
 
-import { makePrint, type PrintJob, type PrintNews } from './printJob';
+import { makePrint, type PrintJob, type PrintMessage } from './printJob';
 
-const tell = (news: PrintNews): void => self.postMessage(news);
+const send = (message: PrintMessage): void => self.postMessage(message);
 
 self.addEventListener('message', ({ data }: MessageEvent<PrintJob>) => {
-  makePrint(data, (drawn, of) => tell({ kind: 'page', drawn, of }))
-    .then((bytes) => tell({ kind: 'made', bytes }))
-    .catch(() => tell({ kind: 'failed' }));
+  makePrint(data, (drawn, of) => send({ kind: 'page', drawn, of }))
+    .then((bytes) => send({ kind: 'made', bytes }))
+    .catch(() => send({ kind: 'failed' }));
 });

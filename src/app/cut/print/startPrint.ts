@@ -1,20 +1,20 @@
-// Starts a print in a worker, or on the page where there is none; either can be told to stop.
+// Starts a print in a worker, or on the page where there is no worker. Both can be stopped.
 
 import type { PageWatch } from '../../../paper';
-import { makePrint, type PrintJob, type PrintNews } from './printJob';
+import { makePrint, type PrintJob, type PrintMessage } from './printJob';
 
-export interface Print {
-  /** The bytes; null where no page can be so large. Never settles once stopped. */
-  readonly made: Promise<Uint8Array | null>;
+export interface RunningPrint {
+  /** The PDF; null where a page would be larger than PDF allows. Never settles once stopped. */
+  readonly bytes: Promise<Uint8Array | null>;
   readonly stop: () => void;
 }
 
-export function startPrint(job: PrintJob, watch: PageWatch): Print {
+export function startPrint(job: PrintJob, watch: PageWatch): RunningPrint {
   const worker = workerFor(job);
   return worker ? inWorker(worker, watch) : onPage(job, watch);
 }
 
-/** Null where the browser gives no worker or the job cannot be handed over. */
+/** A worker that has been given the job; null where the browser has no workers or cannot copy the job to one. */
 function workerFor(job: PrintJob): Worker | null {
   try {
     const worker = new Worker(new URL('./printWorker.ts', import.meta.url), { type: 'module' });
@@ -25,9 +25,9 @@ function workerFor(job: PrintJob): Worker | null {
   }
 }
 
-function inWorker(worker: Worker, watch: PageWatch): Print {
-  const made = new Promise<Uint8Array | null>((resolve, reject) => {
-    worker.addEventListener('message', ({ data }: MessageEvent<PrintNews>) => {
+function inWorker(worker: Worker, watch: PageWatch): RunningPrint {
+  const bytes = new Promise<Uint8Array | null>((resolve, reject) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<PrintMessage>) => {
       if (data.kind === 'page') void watch(data.drawn, data.of);
       else {
         worker.terminate();
@@ -40,19 +40,19 @@ function inWorker(worker: Worker, watch: PageWatch): Print {
       reject(new Error('the worker failed'));
     });
   });
-  return { made, stop: () => worker.terminate() };
+  return { bytes, stop: () => worker.terminate() };
 }
 
-function onPage(job: PrintJob, watch: PageWatch): Print {
+function onPage(job: PrintJob, watch: PageWatch): RunningPrint {
   let stopped = false;
-  const breathe = async (drawn: number, of: number): Promise<void> => {
+  const afterPage = async (drawn: number, of: number): Promise<void> => {
     await watch(drawn, of);
     await new Promise((resolve) => setTimeout(resolve));
-    // A promise that never settles leaves the drawing where it is, to be collected.
+    // A promise that never settles stops the drawing where it is; memory is freed as usual.
     if (stopped) await new Promise(() => undefined);
   };
   return {
-    made: makePrint(job, breathe),
+    bytes: makePrint(job, afterPage),
     stop: () => {
       stopped = true;
     },

@@ -1,23 +1,24 @@
-// The print under way, if there is one, and what became of the last.
+// The running print, if there is one, and whether the last one failed.
 
 import { useEffect, useRef, useState } from 'react';
 import { download } from '../../components/download';
 import type { PrintJob } from './printJob';
-import { type Print, startPrint } from './startPrint';
+import { type RunningPrint, startPrint } from './startPrint';
 
 export interface Printing {
   /** Pages drawn of all; null while nothing is printed. */
   readonly progress: { readonly drawn: number; readonly of: number } | null;
-  /** What went wrong with the last print; null when nothing did. */
-  readonly failure: string | null;
+  /** How the last print failed: the picture is larger than a PDF page may be, or it could not be made; null where it did not. */
+  readonly failure: 'tooLarge' | 'failed' | null;
+  /** Starts a print and downloads it under the name of the file; a print that is running is stopped. */
   readonly print: (job: PrintJob, file: string) => void;
   readonly cancel: () => void;
 }
 
 export function usePrint(): Printing {
   const [progress, setProgress] = useState<Printing['progress']>(null);
-  const [failure, setFailure] = useState<string | null>(null);
-  const running = useRef<Print | null>(null);
+  const [failure, setFailure] = useState<Printing['failure']>(null);
+  const running = useRef<RunningPrint | null>(null);
   useEffect(() => () => running.current?.stop(), []);
 
   const cancel = (): void => {
@@ -33,18 +34,18 @@ export function usePrint(): Printing {
       if (running.current === started) setProgress({ drawn, of });
     });
     running.current = started;
-    const end = (said: string | null): void => {
+    const end = (outcome: Printing['failure']): void => {
       if (running.current !== started) return;
       running.current = null;
       setProgress(null);
-      setFailure(said);
+      setFailure(outcome);
     };
-    started.made.then(
+    started.bytes.then(
       (bytes) => {
         if (running.current === started && bytes) download(bytes, 'application/pdf', file);
-        end(bytes ? null : 'The picture would be larger than a PDF page may be; take a narrower one.');
+        end(bytes ? null : 'tooLarge');
       },
-      () => end('The PDF could not be made. Nothing in the book has changed; try again.'),
+      () => end('failed'),
     );
   };
   return { progress, failure, print, cancel };

@@ -1,17 +1,17 @@
-// What --help says.
+// The texts of the headless drafter: its help, and the faults of its command line.
 
-import { NAMED_STYLES } from '../document';
+import { catalogue } from './catalogue';
 
-/** The text, with the names of the papers there are. */
-export const helpText = (
-  papers: readonly string[],
-): string => `Drafts a bodice or corset block without a screen.
+export const CLI = catalogue({
+  /** What --help writes. `styles` are the names of the styles there are, `papers` the words --paper takes. */
+  help: ({ styles, papers }: { styles: readonly string[]; papers: readonly string[] }) =>
+    `Drafts a bodice or corset block without a screen.
 
   npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--nap] [--out DIR]
   npm run draft -- --stdin [--style NAME|FILE.json]
 
   --client FILE   the client to draft; without it, the demo client
-  --style NAME    ${[...NAMED_STYLES.keys()].join(', ')}; or a file ending in .json, whose fields are laid over the default style
+  --style NAME    ${styles.join(', ')}; or a file ending in .json, whose fields are laid over the default style
   --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
                   a4 without it
   --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
@@ -41,4 +41,31 @@ is answered.
 
 Ends with 0 when drafted; 1 when the draft must not be cut as it is (what could be made is made, the issues are on the
 error stream); 2 when the input cannot be used (one line a fault, with the path of the field).
-`;
+`,
+
+  /** Words that --paper takes beside the names of sheets. */
+  papers: ['WIDTHxHEIGHT (mm)', 'roll (36 in wide)', 'roll-WIDTH (mm)', 'projector'],
+
+  options: {
+    unknown: 'This is not understood; --help lists what is.',
+    twice: 'This is given twice.',
+    valueMissing: 'Its value is missing.',
+    notWithStdin: 'This does not go with --stdin, which makes no files.',
+  },
+
+  styleUnknown: ({ name, styles }: { name: string; styles: readonly string[] }) =>
+    `There is no style “${name}”; there are: ${styles.join(', ')}. A file ends in .json.`,
+  paperUnknown: ({ name, papers }: { name: string; papers: readonly string[] }) =>
+    `There is no paper “${name}”; there are: ${papers.join(', ')}.`,
+  pictureTooLarge: 'The picture would be larger than a PDF page may be.',
+
+  /** `code` is the system's own, as ENOENT. */
+  fileNotRead: ({ path, code }: { path: string; code: string }) =>
+    `The file ${path} could not be read (${code}).`,
+  filesNotWritten: ({ directory, code }: { directory: string; code: string }) =>
+    `The files could not be written into ${directory} (${code}).`,
+
+  /** A fault of a line of the stream as a whole; lines are counted from 1. */
+  line: ({ number, message }: { number: number; message: string }) => `Line ${number}: ${message}`,
+  lineTooLong: ({ most }: { most: number }) => `This line is longer than ${most} characters.`,
+});

@@ -1,0 +1,34 @@
+// An edge of a piece found by what it is.
+
+import type { Edge, EdgePlace, Piece } from './piece';
+
+/** Index among a piece's edges of the one at a place; −1 where it has none there. */
+export const edgeIndex = (edges: readonly EdgePlace[], { at, dart, shoulder }: EdgePlace): number =>
+  edges.findIndex(
+    (edge) =>
+      edge.at === at &&
+      edge.shoulder === shoulder &&
+      edge.dart?.wedge === dart?.wedge &&
+      edge.dart?.leg === dart?.leg,
+  );
+
+type LongEdge = 'inner' | 'outer';
+
+/** Index of the edge towards the centre or the side. Every piece has both: throws on one made without. */
+export function longEdgeIndex({ edges }: Pick<Piece, 'edges'>, at: LongEdge): number {
+  const index = edgeIndex(edges, { at });
+  if (index < 0) throw new Error(`A piece was made without its ${at} edge.`);
+  return index;
+}
+
+/** The edge towards the centre. */
+export const innerEdge = (piece: Pick<Piece, 'edges'>): Edge =>
+  piece.edges[longEdgeIndex(piece, 'inner')] as Edge;
+
+/** The edge towards the side. */
+export const outerEdge = (piece: Pick<Piece, 'edges'>): Edge =>
+  piece.edges[longEdgeIndex(piece, 'outer')] as Edge;
+
+/** The edges at hem or top, in the order of the outline, with the legs of the darts that open there. */
+export const edgesAt = ({ edges }: Pick<Piece, 'edges'>, at: 'hem' | 'top'): Edge[] =>
+  edges.filter((edge) => edge.at === at);

@@ -1,0 +1,136 @@
+// Which piece a piece is, and which seam a seam: fields to ask and to name things by. Keys are made of them, never read back.
+
+import type { BlockName, Side } from './names';
+
+type PieceKind = 'panel' | 'sidePanel' | 'band' | 'modesty' | 'facing' | 'strap';
+
+interface PieceFields {
+  /** `sidePanel`: front and back side panel in one. All but the panels are cut beside them. */
+  readonly kind: PieceKind;
+  /** The block it lies on: the front for a side panel in one and for straps. */
+  readonly block: BlockName;
+  /** Counted from the centre line, from 1; 0 for a piece beside the panels. */
+  readonly number: number;
+  /** The half it is cut for, where the halves differ; null for either. */
+  readonly side: Side | null;
+}
+
+export interface PieceIdentity extends PieceFields {
+  /** The key of the piece in maps and files. */
+  readonly id: string;
+}
+
+/** The identity of these fields, for a half where `side` is given. */
+export function identifyPiece(
+  kind: PieceKind,
+  block: BlockName,
+  number = 0,
+  side: Side | null = null,
+): PieceIdentity {
+  return { id: pieceId({ kind, block, number, side }), kind, block, number, side };
+}
+
+/** "front-1", "side", "back-band", "strap"; before it the half. */
+function pieceId({ kind, block, number, side }: PieceFields): string {
+  const half = side === null ? '' : `${side}-`;
+  switch (kind) {
+    case 'panel':
+      return `${half}${block}-${number}`;
+    case 'sidePanel':
+      return `${half}side`;
+    case 'strap':
+      return `${half}strap`;
+    default:
+      return `${half}${block}-${kind}`;
+  }
+}
+
+/** The identity alone of something that has one. */
+export const identityOf = ({ id, kind, block, number, side }: PieceIdentity): PieceIdentity => ({
+  id,
+  kind,
+  block,
+  number,
+  side,
+});
+
+/** The piece of one half that is this piece where the halves are alike. */
+export const pieceOfSide = (side: Side, { kind, block, number }: PieceIdentity): PieceIdentity =>
+  identifyPiece(kind, block, number, side);
+
+/** Half of a shoulder seam that a wedge parts, or the whole of one. */
+export type ShoulderPart = 'neck' | 'tip' | 'whole';
+
+/** `side` is the half it lies on, where the halves differ; null for either, and for a centre that joins both. */
+type SeamFields = { readonly side: Side | null } & (
+  | {
+      readonly kind: 'wedge';
+      /** Both panels in sewing order; one where its mate could not be made. */
+      readonly pieces: readonly PieceIdentity[];
+    }
+  | { readonly kind: 'dart'; readonly piece: PieceIdentity; readonly wedge: string }
+  | { readonly kind: 'sideSeam' }
+  | { readonly kind: 'centre'; readonly block: BlockName }
+  | { readonly kind: 'shoulder'; readonly part: ShoulderPart }
+);
+
+/** A seam, a centre edge that meets its mirror image, or a dart; `id` is its key in maps and files. */
+export type SeamIdentity = SeamFields & { readonly id: string };
+
+export type DartIdentity = Extract<SeamIdentity, { readonly kind: 'dart' }>;
+
+export const identifyWedgeSeam = (...pieces: readonly PieceIdentity[]): SeamIdentity =>
+  withId({ kind: 'wedge', side: pieces[0]?.side ?? null, pieces: pieces.map(identityOf) });
+
+export const identifyDart = (piece: PieceIdentity, wedge: string): DartIdentity =>
+  withId({ kind: 'dart', side: piece.side, piece: identityOf(piece), wedge });
+
+export const identifySideSeam = (side: Side | null = null): SeamIdentity =>
+  withId({ kind: 'sideSeam', side });
+
+export const identifyCentre = (block: BlockName, side: Side | null = null): SeamIdentity =>
+  withId({ kind: 'centre', side, block });
+
+export const identifyShoulder = (part: ShoulderPart, side: Side | null = null): SeamIdentity =>
+  withId({ kind: 'shoulder', side, part });
+
+const withId = <Fields extends SeamFields>(fields: Fields): Fields & { readonly id: string } => ({
+  ...fields,
+  id: seamId(fields),
+});
+
+/** "front-1/front-2", "front-2/dart:" and the wedge's id, "side", "back-centre", "shoulder-tip"; before it the half. */
+function seamId(seam: SeamFields): string {
+  const half = seam.side === null ? '' : `${seam.side}-`;
+  switch (seam.kind) {
+    case 'wedge':
+      return seam.pieces.map(({ id }) => id).join('/');
+    case 'dart':
+      return `${seam.piece.id}/dart:${seam.wedge}`;
+    case 'sideSeam':
+      return `${half}side`;
+    case 'centre':
+      return `${half}${seam.block}-centre`;
+    case 'shoulder':
+      return seam.part === 'whole' ? `${half}shoulder` : `${half}shoulder-${seam.part}`;
+  }
+}
+
+/** The seam of one half that is this seam where the halves are alike. */
+export function seamOfSide(side: Side, seam: SeamIdentity): SeamIdentity {
+  switch (seam.kind) {
+    case 'wedge':
+      return identifyWedgeSeam(...seam.pieces.map((piece) => pieceOfSide(side, piece)));
+    case 'dart':
+      return dartOfSide(side, seam);
+    case 'sideSeam':
+      return identifySideSeam(side);
+    case 'centre':
+      return identifyCentre(seam.block, side);
+    case 'shoulder':
+      return identifyShoulder(seam.part, side);
+  }
+}
+
+export const dartOfSide = (side: Side, { piece, wedge }: DartIdentity): DartIdentity =>
+  identifyDart(pieceOfSide(side, piece), wedge);
