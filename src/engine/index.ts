@@ -35,7 +35,7 @@ export { isInside } from './geometry/isInside';
 export { distance, type Point } from './geometry/point';
 export { crossingsAt, pointsDown, polylineLength } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
-export { edgesAt, innerEdge, longEdgeIndex, outerEdge } from './pieces/edgeLookup';
+export { edgesAt, innerEdge, outerEdge } from './pieces/edgeLookup';
 export type { EdgeNodePlace } from './pieces/edgeNodes';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './pieces/piece';
 export {
@@ -71,7 +71,7 @@ export {
 export { styleOfSide } from './style/styleOfSide';
 export { SHOULDERS_SPANS, STYLE_SPANS } from './style/styleSpans';
 export { turnsHemUp } from './style/turnedHem';
-export { type DartIdentity, identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
+export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
 export type { Issue, IssueCode, Severity } from './terms/issue';
 export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';

@@ -148,7 +148,7 @@ const BREACHES: readonly (readonly [string, string, string])[] = [
   ],
   [
     'src/app/a.ts',
-    '\n\nexport const a = (seam: string, side: string) => seam.startsWith(`${side}-`);',
+    `\n\nexport const a = (seam: string, side: string) => seam.startsWith(\`\${side}-\`);`,
     'src/app/a.ts:3: an id is taken apart',
   ],
   [

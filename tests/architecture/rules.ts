@@ -185,8 +185,9 @@ const TAKE_APART: readonly string[] = [
 ];
 const PATTERN_READS: readonly string[] = ['test', 'exec'];
 
-/** What pieces and seams are called in keys: the parts that their ids are made of. */
-const PART_OF_ID = /^-|-$|^dart:|\/dart:/;
+/** The parts that ids of pieces and seams are made of: "-band", "left-", "/dart:"; in a template a value and a dash. */
+const PART_OF_ID = /^-[a-z]|[a-z]-$|^\/?dart:/;
+const PART_IN_TEMPLATE = /^-|-$/;
 
 /** Identity is data: ids are compared, not taken apart, and edges are found by what they are, not by counting. */
 function identityRules(file: string, text: string): string[] {
@@ -202,8 +203,7 @@ function identityRules(file: string, text: string): string[] {
       const isRead =
         (TAKE_APART.includes(name.text) && nameOf(expression) === 'id') ||
         (PATTERN_READS.includes(name.text) && given !== undefined && nameOf(given) === 'id');
-      const isSought =
-        ['startsWith', 'endsWith'].includes(name.text) && given && PART_OF_ID.test(endsOf(given));
+      const isSought = ['startsWith', 'endsWith'].includes(name.text) && given && isPartOfId(given);
       if (isRead || isSought) add(node, 'an id is taken apart');
     }
     if (
@@ -240,12 +240,17 @@ function nameOf(node: ts.Node): string | null {
   return ts.isNonNullExpression(node) ? nameOf(node.expression) : null;
 }
 
-/** The text of a string or a template, its values left out. */
-function endsOf(node: ts.Node): string {
-  if (ts.isStringLiteralLike(node)) return node.text;
-  if (!ts.isTemplateExpression(node)) return '';
-  return [node.head.text, ...node.templateSpans.map(({ literal }) => literal.text)].join('');
+function isPartOfId(node: ts.Node): boolean {
+  if (ts.isStringLiteralLike(node)) return PART_OF_ID.test(node.text);
+  return (
+    ts.isTemplateExpression(node) &&
+    PART_IN_TEMPLATE.test(
+      [node.head, ...node.templateSpans.map(({ literal }) => literal)].map(textOf).join(''),
+    )
+  );
 }
+
+const textOf = ({ text }: { readonly text: string }): string => text;
 
 /** Whether a name only names a part of something: `draft.document`, `{ document: 1 }`. */
 function isMemberName(node: ts.Identifier): boolean {

@@ -47,9 +47,13 @@ interface Parts {
   readonly level: string;
   /** "Front 1", "the front", or "the draft". */
   readonly piece: string;
+  /** The same to begin a sentence: "The front". */
+  readonly pieceFirst: string;
   readonly block: string;
   /** "the bust wedge", or "the wedge beside it". */
   readonly wedge: string;
+  /** The same to begin a sentence: "The bust wedge". */
+  readonly wedgeFirst: string;
   readonly seam: string;
   /** The level at the end of the field's path. */
   readonly sideName: string;
@@ -74,6 +78,8 @@ function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueCont
     styled.kind === 'length'
       ? `${least} to ${most}`
       : `${plain(number('least'))} to ${plain(number('most'))}`;
+  const whole = at.block ? `${at.side ? `${at.side} ` : ''}${at.block}` : 'draft';
+  const wedge = at.wedge === undefined ? 'wedge beside it' : inSentence(wedgeNameOf(at.wedge, style));
   return {
     length,
     written,
@@ -82,14 +88,11 @@ function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueCont
     percent: (name) => `${plain(Math.round(100 * number(name)))} %`,
     field: fieldName(at.field, style),
     level: LEVEL_WORDS[at.level ?? 'waist'],
-    piece:
-      at.piece === undefined
-        ? at.block
-          ? `the ${at.side ? `${at.side} ` : ''}${at.block}`
-          : 'the draft'
-        : pieceLabel(at.piece),
+    piece: at.piece === undefined ? `the ${whole}` : pieceLabel(at.piece),
+    pieceFirst: at.piece === undefined ? `The ${whole}` : pieceLabel(at.piece),
     block: `${at.side ? `${at.side} ` : ''}${at.block ?? 'block'}`,
-    wedge: at.wedge === undefined ? 'the wedge beside it' : `the ${inSentence(wedgeNameOf(at.wedge, style))}`,
+    wedge: `the ${wedge}`,
+    wedgeFirst: `The ${wedge}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
     sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
     styleName: styled.name,
@@ -105,8 +108,6 @@ const isMeasurement = (field: string): field is MeasurementName => Object.hasOwn
 /** A measurement by its label, a number of the style by what it is called. */
 const fieldName = (field = 'A measurement', style: Pick<Style, 'wedges'>): string =>
   isMeasurement(field) ? MEASUREMENT_WORDS[field].label : styleField(field, style).name;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A width that rounds to the least it should be must not be written as that least. */
 const narrower = (width: string, least: string): string =>
@@ -151,8 +152,8 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
   tooManyWedges: ({ block, count }) =>
     `The ${block} has ${count('count')} wedges; ${count('most')} is the most it can have. Take some off.`,
-  panelTooNarrow: ({ piece, level, wedge, length }) =>
-    `${capital(piece)} is only ${narrower(length('width'), length('least'))} wide near the ${level}; it needs at least ${length('least')} to be sewn. Move ${wedge} away from its neighbour or the side seam, take less into it there, or take it off.`,
+  panelTooNarrow: ({ pieceFirst, level, wedge, length }) =>
+    `${pieceFirst} is only ${narrower(length('width'), length('least'))} wide near the ${level}; it needs at least ${length('least')} to be sewn. Move ${wedge} away from its neighbour or the side seam, take less into it there, or take it off.`,
   panelCrossed: ({ piece, level, wedge, number }) =>
     Number.isFinite(number('width'))
       ? `The edges of ${piece} meet or cross near the ${level}, so it cannot be cut. Take less into ${wedge} there, move it away from its neighbour or the side seam, or take it off.`
@@ -161,20 +162,20 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `At the ${level} the wedges of the ${block} had no room for ${length('left')}; the side seam takes it. Add a wedge, or raise the most one wedge may take, if the side grows too hollow.`,
   dartTooShort: ({ wedge, length }) =>
     `The points of ${wedge} are in the wrong order or nearer than ${length('least')} to each other. Move them apart.`,
-  dartTakesNothing: ({ wedge }) =>
-    `${capital(wedge)} crosses no level between its points, so it takes nothing. Let it reach the waist or another level.`,
-  dartEndsAtEdge: ({ wedge, piece }) =>
-    `${capital(wedge)} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
-  dartOffPanel: ({ wedge }) =>
-    `${capital(wedge)} lies across another wedge or beyond its panels. Move it to where there is cloth on both sides of it.`,
+  dartTakesNothing: ({ wedgeFirst }) =>
+    `${wedgeFirst} crosses no level between its points, so it takes nothing. Let it reach the waist or another level.`,
+  dartEndsAtEdge: ({ wedgeFirst, piece }) =>
+    `${wedgeFirst} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
+  dartOffPanel: ({ wedgeFirst }) =>
+    `${wedgeFirst} lies across another wedge or beyond its panels. Move it to where there is cloth on both sides of it.`,
   sidePanelAtCentre: () =>
     'Front and back cannot be cut in one at the side: one of them has no seam between the side and its centre line. Add a wedge that runs through, or keep the side seam.',
   shoulderNeedsTop: () =>
     'Shoulders stand on the over-bust line, but the top edge is measured from a lower one. Measure it from the over-bust line, or leave the shoulders out.',
   shoulderNeedsSideSeam: () =>
     'The armhole is parted by the side seam, so the side panel of a shouldered block cannot be cut in one. Keep the side seam, or leave the shoulders out.',
-  shoulderWedges: ({ wedge, block }) =>
-    `${capital(wedge)} would run up into the armhole: on a shouldered ${block} one wedge ends at mid-shoulder, and the others need a point below. Give it an upper point, or take it off.`,
+  shoulderWedges: ({ wedgeFirst, block }) =>
+    `${wedgeFirst} would run up into the armhole: on a shouldered ${block} one wedge ends at mid-shoulder, and the others need a point below. Give it an upper point, or take it off.`,
   shoulderOffBlock: ({ field, block }) =>
     `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
   napeHeld: ({ length }) =>

@@ -1,4 +1,4 @@
-// The levels as the maker calls them.
+// The names of the levels, as they are written within a sentence and as they begin one.
 
 import type { LevelName } from '../../engine';
 import { catalogue } from './catalogue';
@@ -11,4 +11,14 @@ export const LEVEL_WORDS: Readonly<Record<LevelName, string>> = catalogue({
   waist: 'waist',
   highHip: 'high hip',
   hip: 'hip',
+});
+
+/** With a capital, to begin a line. */
+export const LEVEL_TITLES: Readonly<Record<LevelName, string>> = catalogue({
+  overBust: 'Over-bust',
+  bust: 'Bust',
+  underBust: 'Under-bust',
+  waist: 'Waist',
+  highHip: 'High hip',
+  hip: 'Hip',
 });

@@ -29,15 +29,17 @@ function meeting(
   block: readonly Piece[],
   role: Edge['role'],
 ): { piece: PieceIdentity; point: Point; angle: number } | null {
-  for (const piece of block)
+  for (const piece of block) {
+    const [first] = piece.edges;
     for (const [i, edge] of piece.edges.entries()) {
-      const next = (piece.edges[i + 1] ?? piece.edges[0]) as Edge;
+      // The outline is closed: after the last edge comes the first.
+      const next = (piece.edges[i + 1] ?? first) as Edge;
       if (![edge, next].some((each) => each.role === role)) continue;
       if (![edge, next].some((each) => each.role === 'shoulder')) continue;
       const [before, point, after] = [edge.points.at(-2), edge.points.at(-1), next.points[1]];
-      if (before && point && after) {
+      if (before && point && after)
         return { piece: identityOf(piece), point, angle: insideAngle(before, point, after) };
-      }
     }
+  }
   return null;
 }

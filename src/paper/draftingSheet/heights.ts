@@ -1,6 +1,6 @@
 // The heights at which a block drawn by hand is given numbers.
 
-import { LEVEL_WORDS } from '../../document';
+import { LEVEL_TITLES } from '../../document';
 import type { Draft, DraftedWedge, LevelName } from '../../engine';
 import type { Tape } from './tape';
 
@@ -32,15 +32,15 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): Sh
   const below = levels.find(({ y }) => y >= lower - ONE_LINE_MM)?.y ?? Infinity;
   const lines: SheetHeight[] = levels
     .filter(({ y }) => y >= above && y <= below)
-    .map(({ name, y }) => ({ name: capital(LEVEL_WORDS[name]), y, level: name }));
-  for (const [name, y] of [
-    ['top line', span.top],
-    ['hem line', span.hem],
-  ] as const) {
+    .map(({ name, y }) => ({ name: LEVEL_TITLES[name], y, level: name }));
+  for (const { name, title, y } of [
+    { name: 'top line', title: 'Top line', y: span.top },
+    { name: 'hem line', title: 'Hem line', y: span.hem },
+  ]) {
     const same = lines.findIndex((line) => Math.abs(line.y - y) < ONE_LINE_MM);
     const found = lines[same];
     if (found) lines[same] = { ...found, name: `${found.name}, ${name}` };
-    else lines.push({ name: capital(name), y, level: null });
+    else lines.push({ name: title, y, level: null });
   }
   const chest = levels[0]?.y ?? upper;
   for (const wedge of [...(blocks?.front.wedges ?? []), ...(blocks?.back.wedges ?? [])])
@@ -80,5 +80,3 @@ export function heightsOf(draft: Draft, tape: Tape): SheetHeight[] {
     return [...between, line];
   });
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,6 @@
 // The panels: mates made equal, top edge and hem through their points, what is added for sewing, and the proof.
 
-import { edgeName, LEVEL_WORDS, pieceLabel, TURNED_HEM } from '../../document';
+import { edgeName, LEVEL_TITLES, LEVEL_WORDS, pieceLabel, TURNED_HEM } from '../../document';
 import {
   type Draft,
   type Edge,
@@ -213,7 +213,7 @@ function proofStep({ draft }: PlanInput, tape: Tape): DraftingStep {
       const all = draft.pieces.flatMap(({ id }) => (widths[id] === undefined ? [] : [widths[id]]));
       const together = all.reduce((sum, width) => sum + tape.round(width), 0);
       return [
-        LEVEL_WORDS[level].charAt(0).toUpperCase() + LEVEL_WORDS[level].slice(1),
+        LEVEL_TITLES[level],
         all.map(tape.said).join(' + '),
         tape.said(together),
         tape.said(targetGirth / 2),

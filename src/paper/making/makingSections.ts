@@ -8,7 +8,7 @@ import type { EyeletRow } from './eyelets';
 import type { Fastening } from './fastenings';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
-import { SOURCES, sourceSentence } from './sources';
+import { PRACTICE_SENTENCE, SOURCES } from './sources';
 
 export interface MakingLine {
   readonly item: string;
@@ -210,7 +210,7 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
         place === 'side' ? 'the length of the seam' : 'the length of the edge',
       ),
     ),
-    remark: `From edge to edge of the finished garment; a zip that is sold longer is shortened. ${sourceSentence(SOURCES.practice)}`,
+    remark: `From edge to edge of the finished garment; a zip that is sold longer is shortened. ${PRACTICE_SENTENCE}`,
   };
 }
 
@@ -234,7 +234,7 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some('Waist tape', tapeMm, `once round the sewn waist, ${said(settings.tapeEnds)} for its ends`),
       ...some('Bone casing', casingMm, `all channels, ${said(settings.casingSpare)} to spare on each`),
     ],
-    remark: `${sourceSentence(SOURCES.practice)} Where an edge is faced or turned instead, it takes no binding.`,
+    remark: `${PRACTICE_SENTENCE} Where an edge is faced or turned instead, it takes no binding.`,
   };
 }
 
@@ -252,7 +252,7 @@ function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Uni
       const how = lay === 'folded' ? 'folded lengthwise' : 'open, in one layer';
       return line(item, 1, length, [...inYards(length, unit), how].join('; '));
     }),
-    remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. ${sourceSentence(SOURCES.practice)} Cloth with a direction or a pattern to match takes more.`,
+    remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. ${PRACTICE_SENTENCE} Cloth with a direction or a pattern to match takes more.`,
   };
 }
 

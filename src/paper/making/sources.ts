@@ -1,4 +1,4 @@
-// Where the figures of the making list come from, in a maker's words: the list and the form that asks for them say the same.
+// The sources of the figures of the making list, as the list and the form for them both name them.
 
 export const SOURCES = {
   practice: 'the usual way; no book says so',
@@ -9,6 +9,5 @@ export const SOURCES = {
   boneWidth: 'spiral bones are sold 4 to 15 mm wide',
 } as const;
 
-/** A source as a sentence of its own. */
-export const sourceSentence = (source: string): string =>
-  `${source.charAt(0).toUpperCase()}${source.slice(1)}.`;
+/** The source `practice` as a sentence of its own. */
+export const PRACTICE_SENTENCE = 'The usual way; no book says so.';

@@ -1,6 +1,6 @@
 // What is written on a panel, and where: its title, the names of the levels, and what becomes of each edge.
 
-import { LEVEL_WORDS, type LengthUnit, pieceLabel } from '../../document';
+import { LEVEL_TITLES, type LengthUnit, pieceLabel } from '../../document';
 import { type DartLines, type Edge, type Piece, type Point, polylineLength, type Style } from '../../engine';
 import { type Box, boxAround, type InkLine, type InkText } from '../ink';
 import { shortened } from '../text/textWidth';
@@ -198,7 +198,7 @@ function levelTexts(panel: PanelRoom): InkText[] {
     if (!tick) return [];
     const inward = { x: -tick.out.x, y: -tick.out.y };
     const line = (sizePt: number): TextBlock =>
-      setBlock([{ text: capital(LEVEL_WORDS[mark.level]), sizePt, bold: false }]);
+      setBlock([{ text: LEVEL_TITLES[mark.level], sizePt, bold: false }]);
     const candidates = sizesOn(panel).flatMap((sizePt) => {
       const block = line(sizePt);
       const beside = 1.4 + panel.heavierMm + block.widthMm / 2;
@@ -290,5 +290,3 @@ function edgeTexts(
   panel.room.segments.push(led.points);
   return { texts: inkOf(led.block, led.box), leaders: [led.leader] };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

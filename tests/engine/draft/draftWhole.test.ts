@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
   type BodySides,
+  balancedWedge,
   closeUpWhole,
   DEFAULT_STYLE,
+  type Draft,
   draft,
   draftWhole,
   edgesAt,
@@ -211,7 +213,8 @@ describe('a body that differs left to right', () => {
       ({ severity }) => severity === 'error',
     );
     expect(blocking).not.toEqual([]);
-    for (const { at } of blocking) expect(at).toMatchObject({ side: 'right', piece: 'right-front-2' });
+    for (const { at } of blocking)
+      expect(at).toMatchObject({ side: 'right', piece: { id: 'right-front-2' } });
   });
 
   it('reaches from the higher top edge to the lower hem of its halves', () => {
@@ -220,8 +223,9 @@ describe('a body that differs left to right', () => {
     expect(made.span?.hem).toBeCloseTo(MEAN_BODY.neckToWaist + lower + 4 * 25.4, 9);
     expect(made.span?.top).toBeCloseTo(MEAN_BODY.neckToBust - 2 * 25.4, 9);
     const hems = made.pieces.map((piece) => edgesAt(piece, 'hem').flatMap((each) => each.points));
-    // Trued, an edge may leave the height it was drafted at by a little.
-    expect(Math.max(...hems.flat().map(({ y }) => y)) - (made.span?.hem ?? 0)).toBeLessThan(3);
+    // Truing moves the end of a seam by half of what its mates differed by; between the seams the edge bows a little.
+    const moved = Math.max(...made.proof.seams.map(({ lengthDifference }) => Math.abs(lengthDifference))) / 2;
+    expect(Math.max(...hems.flat().map(({ y }) => y)) - (made.span?.hem ?? 0)).toBeLessThan(3 + moved);
   });
 
   it('has an off-shoulder band for each half, front and back, each sewn to its own at the shoulder', () => {
@@ -257,7 +261,7 @@ describe('a body that differs left to right', () => {
         edges: expect.arrayContaining([
           expect.objectContaining({
             role: 'centre',
-            mate: { piece: `${other}-back-1`, edge: 0 },
+            mate: { piece: expect.objectContaining({ id: `${other}-back-1` }), edge: 0 },
             allowance: DEFAULT_STYLE.allowances.centre,
           }),
         ]),
