@@ -59,11 +59,13 @@ export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
+export { CANVAS } from './messages/canvas';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/choices';
 export { CLI } from './messages/cli';
 export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
 export { CUT } from './messages/cut';
+export { DRAFT } from './messages/draft';
 export {
   estimatedSentence,
   estimateWritten,
@@ -82,13 +84,17 @@ export { MEASURE } from './messages/measure';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
 export { PRINTER_FAULTS } from './messages/printers';
+export { REAL_SIZE } from './messages/realSize';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
+export { SHOULDER_CARD } from './messages/shoulderCard';
+export { STYLE_BOOK } from './messages/styleBook';
 export { EDGE_NODE_WORDS } from './messages/styleFields';
 export { TABLE } from './messages/table';
 export { PROOFS, TRUE } from './messages/true';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
-export { wedgeNameOf, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
+export { WEDGE_CARDS } from './messages/wedgeCards';
+export { wedgeNameOf, wedgePhrase, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
 export {
   type BackedUpClient,
   type BackedUpStyle,

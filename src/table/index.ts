@@ -1,6 +1,5 @@
 // What other layers may import of the drawing that one edits.
 
-export type { SnapPlace } from './gestures/snap';
 export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
 export type { HandleActions, StepSizes } from './gestures/useHandleDrag';
 export { askedExtent, crosses } from './handles/dartExtent';

@@ -1,7 +1,7 @@
 // Draft: the cutting table with the girth ledger on its level lines, and below it the numbers of the wedge in hand.
 
 import { memo, startTransition, useEffect, useState } from 'react';
-import { type Book, wedgesOf } from '../../document';
+import { type Book, DRAFT, wedgesOf } from '../../document';
 import type { Side } from '../../engine';
 import { IssueList } from '../components/IssueList';
 import { SideContext } from '../store/sideContext';
@@ -61,7 +61,7 @@ const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
   return (
     <>
       <IssueList issues={issues} />
-      <h2 className="unseen">The draft’s numbers</h2>
+      <h2 className="unseen">{DRAFT.numbers}</h2>
       <div className="cards">
         <WedgeCard selected={selected} onSelect={onSelect} />
         <GarmentCard />

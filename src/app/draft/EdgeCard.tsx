@@ -2,11 +2,10 @@
 
 import {
   changeStyle,
-  EDGE_NODE_WORDS,
+  DRAFT,
   edgeShapeName,
   edgeShapeNamed,
   HEM_EDGES,
-  LEVEL_WORDS,
   type NamedEdge,
   setEdgeNode,
   TOP_EDGES,
@@ -14,11 +13,14 @@ import {
 import { EDGE_NODES, type EdgeNodeName, styleSpan, TOP_LEVELS, type TopLevel } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
+import { useStyleNumber } from '../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
+const TEXTS = DRAFT.edges;
+
 const EDGES = [
-  { edge: 'topShape', title: 'Top edge', named: TOP_EDGES, says: 'above' },
-  { edge: 'hemShape', title: 'Hem', named: HEM_EDGES, says: 'below' },
+  { edge: 'topShape', title: TEXTS.topShape.title, named: TOP_EDGES },
+  { edge: 'hemShape', title: TEXTS.hemShape.title, named: HEM_EDGES },
 ] as const;
 
 type EdgeName = (typeof EDGES)[number]['edge'];
@@ -28,34 +30,23 @@ const EDGE_CODES = { topShape: 'top', hemShape: 'hem' } as const;
 /** On a shouldered block the top edge is neckline and armhole, and shoulder and nape set the rest of them. */
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
 
-/** The places at the head of a field of their own. */
-const NODE_HEADS: Readonly<Record<EdgeNodeName, string>> = {
-  centreFront: 'centre front',
-  bustLine: 'bust line',
-  sideFront: 'side-front',
-  underarm: 'underarm',
-  sideBack: 'side-back',
-  centreBack: 'centre back',
-};
-
 export function EdgeCard() {
   const { savedDraft } = useOpen();
   const { pieces } = useDraft();
   const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
   const change = useStore((state) => state.change);
   return (
-    <section className="card edge-card" aria-label="Top edge and hem">
-      {EDGES.map(({ edge, title, named, says }) => (
+    <section className="card edge-card" aria-label={TEXTS.title}>
+      {EDGES.map(({ edge, title, named }) => (
         <div key={edge} className="edge-shape">
           <div className="edge-head">
             <h3>{title}</h3>
-            {edge === 'topShape' && shouldered ? null : (
-              <ShapeChoice edge={edge} title={title} named={named} />
-            )}
+            {edge === 'topShape' && shouldered ? null : <ShapeChoice edge={edge} named={named} />}
             {edge === 'topShape' ? (
               <label className="choice">
                 <span>
-                  <span className="unseen">Top edge </span>measured from the
+                  <span className="unseen">{`${TEXTS.topFrom.unseen} `}</span>
+                  {TEXTS.topFrom.seen}
                 </span>
                 <select
                   value={savedDraft.style.topFrom}
@@ -68,21 +59,17 @@ export function EdgeCard() {
                 >
                   {TOP_LEVELS.map((level: TopLevel) => (
                     <option key={level} value={level}>
-                      {LEVEL_WORDS[level]} line
+                      {TEXTS.levelLine({ level })}
                     </option>
                   ))}
                 </select>
               </label>
             ) : null}
           </div>
-          <p className="hint">
-            {edge === 'topShape' && shouldered
-              ? 'How far neckline and armhole end above the level top edge; the shoulders set the rest.'
-              : `How far each place lies ${says} the level ${title.toLowerCase()}.`}
-          </p>
+          <p className="hint">{edge === 'topShape' && shouldered ? TEXTS.shouldered : TEXTS[edge].hint}</p>
           <div className="edge-nodes">
             {(edge === 'topShape' && shouldered ? SHOULDERED_NODES : EDGE_NODES).map((node) => (
-              <NodeField key={node} edge={edge} title={title} node={node} />
+              <NodeField key={node} edge={edge} node={node} />
             ))}
           </div>
         </div>
@@ -91,13 +78,13 @@ export function EdgeCard() {
   );
 }
 
-function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; named: readonly NamedEdge[] }) {
+function ShapeChoice({ edge, named }: { edge: EdgeName; named: readonly NamedEdge[] }) {
   const { savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const name = edgeShapeName(savedDraft.style[edge], named);
   return (
     <label className="choice">
-      <span className="unseen">Shape of the {title.toLowerCase()}</span>
+      <span className="unseen">{TEXTS[edge].shape}</span>
       <select
         value={name}
         onChange={(event) => {
@@ -112,37 +99,30 @@ function ShapeChoice({ edge, title, named }: { edge: EdgeName; title: string; na
             {label}
           </option>
         ))}
-        {name === 'free' ? <option value="free">Free</option> : null}
+        {name === 'free' ? <option value="free">{TEXTS.free}</option> : null}
       </select>
     </label>
   );
 }
 
-function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node: EdgeNodeName }) {
+function NodeField({ edge, node }: { edge: EdgeName; node: EdgeNodeName }) {
   const { client, savedDraft } = useOpen();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const change = useStore((state) => state.change);
   const { beyond, kind } = savedDraft.style[edge][node];
-  const place = EDGE_NODE_WORDS[node];
   return (
     <div className="edge-node">
-      <span className="edge-node-name">{NODE_HEADS[node]}</span>
+      <span className="edge-node-name">{TEXTS.places[node]}</span>
       <LengthField
         compact={true}
         signed={true}
         span={styleSpan(`${edge}.${node}.beyond`)}
-        label={`${title} at ${place}`}
+        label={TEXTS[edge].at({ node })}
         value={beyond}
         unit={client.unit}
-        onShow={(mm) =>
-          show((book) =>
-            changeStyle(book, (style) => setEdgeNode(style, edge, node, { kind, beyond: mm ?? 0 })),
-          )
-        }
-        onKeep={() => keep({ code: 'edgeNodeSet', edge: EDGE_CODES[edge], node })}
-        onDrop={drop}
+        {...edit({ code: 'edgeNodeSet', edge: EDGE_CODES[edge], node }, (style, beyond) =>
+          setEdgeNode(style, edge, node, { kind, beyond }),
+        )}
       />
       <Checkbox
         small={true}
@@ -155,11 +135,8 @@ function NodeField({ edge, title, node }: { edge: EdgeName; title: string; node:
           )
         }
       >
-        corner
-        <span className="unseen">
-          {' '}
-          in the {title.toLowerCase()} at {place}
-        </span>
+        {TEXTS.corner}
+        <span className="unseen"> {TEXTS[edge].inEdge({ node })}</span>
       </Checkbox>
     </div>
   );

@@ -1,11 +1,14 @@
 // Pieces beside the panels: modesty panel, facings and straps, each asked for by a tick and given its measures.
 
-import { changeStyle, type ExtraLengthPath, setExtra } from '../../document';
+import { changeStyle, DRAFT, type ExtraLengthPath, setExtra } from '../../document';
 import { type Extras, styleSpan, USUAL_EXTRAS } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useStyleNumber } from '../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
+
+const TEXTS = DRAFT.extras;
 
 interface Part {
   readonly name: keyof Extras;
@@ -22,49 +25,44 @@ interface Part {
 
 const MODESTY: Part = {
   name: 'modesty',
-  label: 'Modesty panel',
+  label: TEXTS.modesty,
   laced: true,
   fields: [
     {
       field: 'overlap',
       path: 'extras.modesty.overlap',
-      label: 'Overlap',
-      hint: 'under each laced edge; its ends follow top edge and hem',
+      label: TEXTS.modestyOverlap,
+      hint: TEXTS.modestyOverlapHint,
     },
   ],
 };
 const FACING: Part = {
   name: 'facing',
-  label: 'Facings',
+  label: TEXTS.facing,
   laced: true,
   fields: [
     {
       field: 'width',
       path: 'extras.facing.width',
-      label: 'Facing width',
-      hint: 'behind each laced edge, cut to its run',
+      label: TEXTS.facingWidth,
+      hint: TEXTS.facingWidthHint,
     },
   ],
 };
 const STRAPS: Part = {
   name: 'straps',
-  label: 'Straps',
+  label: TEXTS.straps,
   laced: false,
   fields: [
-    { field: 'length', path: 'extras.straps.length', label: 'Strap length', hint: 'between the seams' },
-    {
-      field: 'width',
-      path: 'extras.straps.width',
-      label: 'Strap width',
-      hint: 'finished; it is cut doubled',
-    },
+    { field: 'length', path: 'extras.straps.length', label: TEXTS.strapLength, hint: TEXTS.strapLengthHint },
+    { field: 'width', path: 'extras.straps.width', label: TEXTS.strapWidth, hint: TEXTS.strapWidthHint },
   ],
 };
 
 export function ExtrasCard() {
   return (
-    <section className="card garment-card extras-card" aria-label="Beside the panels">
-      <h3>Beside the panels</h3>
+    <section className="card garment-card extras-card" aria-label={TEXTS.title}>
+      <h3>{TEXTS.title}</h3>
       <ExtraFields part={MODESTY} />
       <ExtraFields part={FACING} />
       <ExtraFields part={STRAPS} />
@@ -76,9 +74,7 @@ function ExtraFields({ part }: { part: Part }) {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const change = useStore((state) => state.change);
   const { name, label, laced, fields } = part;
   const usual = USUAL_EXTRAS[name];
@@ -98,7 +94,7 @@ function ExtraFields({ part }: { part: Part }) {
       >
         {label}
       </Checkbox>
-      {asked && unlaced ? <p className="hint">Cut where a centre is laced; neither is now.</p> : null}
+      {asked && unlaced ? <p className="hint">{TEXTS.unlaced}</p> : null}
       {asked
         ? fields.map(({ field, path, label: title, hint }) => (
             <LengthField
@@ -109,15 +105,9 @@ function ExtraFields({ part }: { part: Part }) {
               value={asked[field] ?? null}
               unit={client.unit}
               remarks={issues.filter(({ at }) => at.field === path).map(sentence)}
-              onShow={(mm) =>
-                show((book) =>
-                  changeStyle(book, (style) =>
-                    setExtra(style, name, { ...usual, ...asked, [field]: mm ?? 0 }),
-                  ),
-                )
-              }
-              onKeep={() => keep({ code: 'extraLengthSet', path })}
-              onDrop={drop}
+              {...edit({ code: 'extraLengthSet', path }, (style, mm) =>
+                setExtra(style, name, { ...usual, ...asked, [field]: mm }),
+              )}
             />
           ))
         : null}

@@ -1,6 +1,6 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { changeStyle, LEVEL_WORDS, setJoinedSide, setSideZip } from '../../document';
+import { changeStyle, DRAFT, setJoinedSide, setSideZip } from '../../document';
 import {
   BACK_CLOSURES,
   type BlockName,
@@ -12,25 +12,17 @@ import {
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useStyleNumber } from '../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { StyleChoice } from './styles/StyleChoice';
 
-const CLOSURE_WORDS: Readonly<Record<Closure['front'] | Closure['back'], string>> = {
-  seam: 'Seam',
-  fold: 'Fold',
-  busk: 'Busk',
-  lacing: 'Lacing',
-  hooks: 'Hooks and tape',
-  zip: 'Zip',
-};
+const TEXTS = DRAFT.garment;
 
 export function GarmentCard() {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const { style } = savedDraft;
   const remarksAt = (field: string): string[] =>
     issues.filter((issue) => issue.at.field === field).map(sentence);
@@ -50,38 +42,36 @@ export function GarmentCard() {
       unit={client.unit}
       hint={hint}
       remarks={remarksAt(field)}
-      onShow={(mm) => show((book) => changeStyle(book, (before) => set(before, mm ?? 0)))}
-      onKeep={() => keep({ code: 'garmentLengthSet', field })}
-      onDrop={drop}
+      {...edit({ code: 'garmentLengthSet', field }, set)}
     />
   );
   return (
-    <section className="card garment-card" aria-label="Garment">
-      <h3>Garment</h3>
+    <section className="card garment-card" aria-label={TEXTS.title}>
+      <h3>{TEXTS.title}</h3>
       <StyleChoice />
       {length(
-        'Top edge',
+        TEXTS.topEdge,
         'topAbove',
         style.topAbove,
         true,
         (before, mm) => ({ ...before, topAbove: mm }),
-        `above the ${LEVEL_WORDS[style.topFrom]} line`,
+        TEXTS.topEdgeHint({ level: style.topFrom }),
       )}
       {length(
-        'Hem',
+        TEXTS.hem,
         'hemBelow',
         style.hemBelow,
         true,
         (before, mm) => ({ ...before, hemBelow: mm }),
-        'below the waist line',
+        TEXTS.hemHint,
       )}
       {length(
-        'Lacing gap',
+        TEXTS.lacingGap,
         'closure.lacingGap',
         style.closure.lacingGap,
         false,
         (before, mm) => ({ ...before, closure: { ...before.closure, lacingGap: mm } }),
-        'left open at each laced centre',
+        TEXTS.lacingGapHint,
       )}
       <Centre block="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
       <Centre block="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
@@ -99,8 +89,8 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
     <>
       <Switch
         id="side-panel"
-        label="Side panel cut in one"
-        hint="front and back without a side seam; the seams beside it take its shaping"
+        label={TEXTS.joinedSide}
+        hint={TEXTS.joinedSideHint}
         on={style.joinedSide === true}
         remarks={remarksAt('joinedSide')}
         onSet={(joined) =>
@@ -111,8 +101,8 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
       />
       <Switch
         id="side-zip"
-        label="Zip in the side seam"
-        hint="the garment opens at one side, with or without the centres"
+        label={TEXTS.sideZip}
+        hint={TEXTS.sideZipHint}
         on={style.closure.sideZip === true}
         remarks={remarksAt('closure.sideZip')}
         onSet={(zipped) =>
@@ -164,7 +154,7 @@ function Centre({ block, kinds, remarks }: CentreProps) {
   return (
     <div className="centre">
       <label className="choice">
-        <span>Centre {block}</span>
+        <span>{TEXTS.centres[block]}</span>
         <select
           value={savedDraft.style.closure[block]}
           onChange={(event) => {
@@ -177,7 +167,7 @@ function Centre({ block, kinds, remarks }: CentreProps) {
         >
           {kinds.map((kind) => (
             <option key={kind} value={kind}>
-              {CLOSURE_WORDS[kind]}
+              {TEXTS.closures[kind]}
             </option>
           ))}
         </select>

@@ -4,6 +4,7 @@ import { useEffect } from 'react';
 import {
   acknowledge,
   changeDraft,
+  DRAFT,
   formatLength,
   isRead,
   SAFETY_CAUTIONS,
@@ -13,6 +14,8 @@ import {
 import { Checkbox } from '../components/Checkbox';
 import { arriveAtCautions, CAUTIONS_PLACE } from '../components/cautionsWay';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
+
+const TEXTS = DRAFT.safety;
 
 export function SafetyCard() {
   const { client, savedDraft } = useOpen();
@@ -26,23 +29,22 @@ export function SafetyCard() {
   const { ease } = savedDraft.style;
   const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
   return (
-    <section
-      className={`card safety-card${acknowledged ? '' : ' pressing'}`}
-      aria-label="The wearer’s safety"
-    >
-      <h3 {...CAUTIONS_PLACE}>The wearer’s safety</h3>
+    <section className={`card safety-card${acknowledged ? '' : ' pressing'}`} aria-label={TEXTS.title}>
+      <h3 {...CAUTIONS_PLACE}>{TEXTS.title}</h3>
       {ease.waist < 0 ? (
         <p>
-          The waist is {waist === null ? 'to be ' : ''}taken in by <b>{written(-ease.waist)}</b>
-          {waist === null ? '; it is not measured yet' : percentOf(-ease.waist, waist, 'natural waist')}.
+          {waist === null ? TEXTS.unmeasuredWaistTakenIn : TEXTS.waistTakenIn} <b>{written(-ease.waist)}</b>
+          {waist === null
+            ? TEXTS.afterUnmeasuredWaist
+            : TEXTS.afterWaist({ percent: percentOf(-ease.waist, waist) })}
         </p>
       ) : (
-        <p>The waist is not taken in.</p>
+        <p>{TEXTS.waistNotTakenIn}</p>
       )}
       {ease.underBust < 0 ? (
         <p>
-          The ribs at the under-bust are taken in by <b>{written(-ease.underBust)}</b>
-          {underBust === null ? '' : percentOf(-ease.underBust, underBust, 'girth there')}.
+          {TEXTS.ribsTakenIn} <b>{written(-ease.underBust)}</b>
+          {TEXTS.afterRibs({ percent: percentOf(-ease.underBust, underBust) })}
         </p>
       ) : null}
       {high ? (
@@ -54,16 +56,16 @@ export function SafetyCard() {
             )
           }
         >
-          I have read the cautions and the wearer knows them. This is printed on the pattern.
+          {TEXTS.acknowledged}
         </Checkbox>
       ) : null}
       <details open={high}>
-        <summary>Usual cautions for tight lacing</summary>
+        <summary>{TEXTS.cautions}</summary>
         <p>{SAFETY_STANDING}</p>
         <ul>
           {SAFETY_CAUTIONS.map(({ text, source }) => (
             <li key={text}>
-              {text} <small>({source})</small>
+              {text} <small>{TEXTS.source({ source })}</small>
             </li>
           ))}
         </ul>
@@ -72,6 +74,6 @@ export function SafetyCard() {
   );
 }
 
-/** ", 6.8 % of the natural waist"; nothing of a girth that cannot be. */
-const percentOf = (mm: number, whole: number, name: string): string =>
-  whole ? `, ${(Math.round((mm / whole) * 1000) / 10).toFixed(1)} % of the ${name}` : '';
+/** What part of a girth a length is: "6.8"; null of a girth that cannot be or is not measured. */
+const percentOf = (mm: number, whole: number | null): string | null =>
+  whole ? (Math.round((mm / whole) * 1000) / 10).toFixed(1) : null;

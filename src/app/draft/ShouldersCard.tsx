@@ -4,7 +4,9 @@ import {
   type Change,
   changeStyle,
   dartsBelowShoulders,
+  ISSUES,
   MEASUREMENT_WORDS,
+  SHOULDER_CARD,
   SHOULDER_KIND_WORDS,
   SHOULDER_KINDS,
   type ShoulderKind,
@@ -20,39 +22,22 @@ import {
 import { type BlockName, type Draft, type Issue, type Side, type Style, styleSpan } from '../../engine';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useStyleNumber } from '../components/useNumberEdit';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
-const HINTS: Readonly<Record<ShoulderKind, string>> = {
-  strapless: 'The garment ends at the top edge.',
-  shoulders: 'Every panel runs up to neckline, shoulder or armhole; one wedge a block ends at mid-shoulder.',
-  band: 'The panels end at the top edge; what lies above is cut as a band, one piece a block, its wedges sewn up.',
-};
-
-interface NumberWords {
+interface NumberPlace {
   readonly name: ShoulderNumber;
-  readonly label: string;
-  readonly hint: string;
   /** Where the draft complains of it, besides its own place. */
   readonly also?: string;
 }
 
-const NUMBERS: readonly NumberWords[] = [
-  {
-    name: 'drop',
-    label: 'Shoulder drop',
-    hint: 'tip below the neck point',
-    also: 'topShape.underarm',
-  },
-  { name: 'armholeIn', label: 'Armhole inwards', hint: 'at half its depth' },
-  { name: 'intake.front', label: 'Front wedge', hint: 'taken at mid-shoulder' },
-  { name: 'intake.back', label: 'Back wedge', hint: 'taken at mid-shoulder' },
-  {
-    name: 'bandAbove',
-    label: 'Band height',
-    hint: 'above the top edge at the centres',
-    also: 'topShape.centreFront',
-  },
+const NUMBERS: readonly NumberPlace[] = [
+  { name: 'drop', also: 'topShape.underarm' },
+  { name: 'armholeIn' },
+  { name: 'intake.front' },
+  { name: 'intake.back' },
+  { name: 'bandAbove', also: 'topShape.centreFront' },
 ];
 
 export function ShouldersCard() {
@@ -66,11 +51,11 @@ export function ShouldersCard() {
   const places = new Set(numbers.flatMap((number) => placesOf(number)));
   const against = issues.filter((issue) => isOfShoulders(issue, kind) && !places.has(issue.at.field ?? ''));
   return (
-    <section className="card shoulders-card" aria-label="Shoulders">
+    <section className="card shoulders-card" aria-label={SHOULDER_CARD.title}>
       <div className="edge-head">
-        <h3>Shoulders</h3>
+        <h3>{SHOULDER_CARD.title}</h3>
         <fieldset className="sizing">
-          <legend className="unseen">Where the garment ends above the bust</legend>
+          <legend className="unseen">{SHOULDER_CARD.legend}</legend>
           {SHOULDER_KINDS.map((each) => (
             <label key={each}>
               <input
@@ -87,7 +72,7 @@ export function ShouldersCard() {
             </label>
           ))}
         </fieldset>
-        <p className="hint">{HINTS[kind]}</p>
+        <p className="hint">{SHOULDER_CARD.hints[kind]}</p>
       </div>
       <div className="shoulders-against" aria-live="polite">
         {CAUSES.map((cause) => (
@@ -113,7 +98,7 @@ function asked(style: Style, side: Side, kind: ShoulderKind, name: ShoulderNumbe
   return block === null || (kind === 'shoulders' && wedgeRunsUp(style, side, block));
 }
 
-const placesOf = ({ name, also }: NumberWords): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
+const placesOf = ({ name, also }: NumberPlace): string[] => [`shoulders.${name}`, ...(also ? [also] : [])];
 
 const isOfShoulders = ({ code, at }: Issue, kind: ShoulderKind): boolean =>
   kind !== 'strapless' &&
@@ -123,7 +108,8 @@ interface Cause {
   readonly code: Issue['code'];
   /** What takes it away, where a step of the style does; else the tape is to be looked at. */
   readonly cure: {
-    readonly label: string;
+    /** What the press is called that takes away so many causes. */
+    readonly label: (found: { readonly count: number }) => string;
     readonly change: Change;
     readonly set: (style: Style, draft: Draft) => Style;
   } | null;
@@ -134,7 +120,7 @@ const CAUSES: readonly Cause[] = [
   {
     code: 'shoulderNeedsTop',
     cure: {
-      label: 'Measure it from the over-bust line',
+      label: () => SHOULDER_CARD.measureFromOverBust,
       change: { code: 'topLineSet' },
       set: topFromOverBust,
     },
@@ -142,14 +128,18 @@ const CAUSES: readonly Cause[] = [
   {
     code: 'shoulderNeedsSideSeam',
     cure: {
-      label: 'Keep the side seam',
+      label: () => SHOULDER_CARD.keepSideSeam,
       change: { code: 'sidePanelSet', joined: false },
       set: (style) => setJoinedSide(style, false),
     },
   },
   {
     code: 'shoulderWedges',
-    cure: { label: 'Make them darts', change: { code: 'dartsBelowShoulders' }, set: dartsBelowShoulders },
+    cure: {
+      label: SHOULDER_CARD.makeDarts,
+      change: { code: 'dartsBelowShoulders' },
+      set: dartsBelowShoulders,
+    },
   },
   { code: 'shoulderOffBlock', cure: null },
 ];
@@ -176,45 +166,41 @@ function Against({ cause: { code, cure }, issues }: { cause: Cause; issues: read
             change(cure.change, (book) => changeStyle(book, (before) => cure.set(before, draft)))
           }
         >
-          {found.length === 1 && code === 'shoulderWedges' ? 'Make it a dart' : cure.label}
+          {cure.label({ count: found.length })}
         </button>
       ) : null}
       {found.some(({ at }) => Object.hasOwn(MEASUREMENT_WORDS, at.field ?? '')) ? (
-        <a href="#measure">Go to the measurements</a>
+        <a href="#measure">{ISSUES.goToMeasurements}</a>
       ) : null}
     </>
   );
 }
 
-function NumberField({ number }: { number: NumberWords }) {
+function NumberField({ number }: { number: NumberPlace }) {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const { style } = savedDraft;
-  const { name, label, hint } = number;
+  const { name } = number;
+  const { label, full, hint } = SHOULDER_CARD.numbers[name];
   const places = placesOf(number);
   const remarks = issues
     .filter(({ severity, at }) => severity === 'error' && places.includes(at.field ?? ''))
     .map(sentence);
-  const called = name.startsWith('intake') ? `${label} at mid-shoulder` : label;
   return (
     <div className="edge-node">
       <span className="edge-node-name">{label}</span>
       <LengthField
         compact={true}
-        label={called}
         span={styleSpan(`shoulders.${name}`)}
+        label={full}
         value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}
         unit={client.unit}
         remarks={remarks}
-        onShow={(mm) =>
-          show((book) => changeStyle(book, (before) => setShoulderNumber(before, name, mm ?? 0)))
-        }
-        onKeep={() => keep({ code: 'shoulderNumberSet', number: name })}
-        onDrop={drop}
+        {...edit({ code: 'shoulderNumberSet', number: name }, (before, mm) =>
+          setShoulderNumber(before, name, mm),
+        )}
       />
       <span className="hint">{hint}</span>
     </div>

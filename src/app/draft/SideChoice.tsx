@@ -1,5 +1,6 @@
 // Which half lies on the table, where left and right are drafted apart.
 
+import { DRAFT } from '../../document';
 import { SIDES, type Side } from '../../engine';
 import { useOpen } from '../store/storeContext';
 import { draftedApart } from './draftedApart';
@@ -9,18 +10,16 @@ export interface SideChoiceProps {
   readonly onSide: (side: Side) => void;
 }
 
-const WORDS: Readonly<Record<Side, string>> = { left: 'Left', right: 'Right' };
-
 export function SideChoice({ side, onSide }: SideChoiceProps) {
   const { client, savedDraft } = useOpen();
   if (!draftedApart(client, savedDraft.style)) return null;
   return (
     <fieldset className="held side-choice">
-      <legend>Side shown</legend>
+      <legend>{DRAFT.sideChoice.legend}</legend>
       {SIDES.map((each) => (
         <label key={each}>
           <input type="radio" name="hand" checked={side === each} onChange={() => onSide(each)} />
-          <span>{WORDS[each]}</span>
+          <span>{DRAFT.sideChoice[each]}</span>
         </label>
       ))}
     </fieldset>

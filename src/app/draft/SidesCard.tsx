@@ -1,6 +1,6 @@
 // Left and right: whether the right half has wedges of its own.
 
-import { changeStyle, setRightWedges } from '../../document';
+import { changeStyle, DRAFT, setRightWedges } from '../../document';
 import { Checkbox } from '../components/Checkbox';
 import { useOpen, useStore } from '../store/storeContext';
 import { draftedApart } from './draftedApart';
@@ -10,8 +10,8 @@ export function SidesCard() {
   const change = useStore((state) => state.change);
   const own = savedDraft.style.rightWedges !== undefined;
   return (
-    <section className="card sides-card" aria-label="Left and right">
-      <h3>Left and right</h3>
+    <section className="card sides-card" aria-label={DRAFT.sides.title}>
+      <h3>{DRAFT.sides.title}</h3>
       <Checkbox
         small={true}
         on={own}
@@ -21,13 +21,9 @@ export function SidesCard() {
           )
         }
       >
-        The right half has wedges of its own
+        {DRAFT.sides.ownWedges}
       </Checkbox>
-      <p className="hint">
-        {draftedApart(client, savedDraft.style)
-          ? 'Left and right are drafted apart and cut once each. Choose above which half lies on the table.'
-          : 'Both sides are alike. A body that differs left to right is written down under its measurements.'}
-      </p>
+      <p className="hint">{draftedApart(client, savedDraft.style) ? DRAFT.sides.apart : DRAFT.sides.alike}</p>
     </section>
   );
 }

@@ -23,6 +23,7 @@ import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { formatDay } from '../components/formatDay';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useClientNumber } from '../components/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
@@ -44,9 +45,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useClientNumber();
   const { label, how } = MEASUREMENT_WORDS[name];
   const { unit } = client;
   // The number being typed is always the latest; all that is said about it may come a moment later.
@@ -69,9 +68,7 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
         remarks={remarks}
         refused={own.some(({ severity }) => severity === 'error')}
         onFocus={() => onFocus({ field: name, measurement: name, how })}
-        onShow={(mm) => show((book) => changeClient(book, (open) => setMeasurement(open, name, mm)))}
-        onKeep={() => keep({ code: 'measurementSet', measurement: name })}
-        onDrop={drop}
+        {...edit({ code: 'measurementSet', measurement: name }, (open, mm) => setMeasurement(open, name, mm))}
       />
       <FigureHere field={name} />
       {value === null ? <p className="hint">{said(true).join(' ')}</p> : null}
@@ -205,9 +202,7 @@ interface ReadingProps extends PartProps {
 }
 
 function Reading({ client, name, which, label, fullLabel }: ReadingProps) {
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useClientNumber();
   return (
     <div className="reading">
       <span aria-hidden="true">{label}</span>
@@ -218,9 +213,9 @@ function Reading({ client, name, which, label, fullLabel }: ReadingProps) {
         remember={`${client.id} ${name} reading ${which}`}
         value={client.readings[name]?.[which] ?? null}
         unit={client.unit}
-        onShow={(mm) => show((book) => changeClient(book, (open) => setReading(open, name, which, mm)))}
-        onKeep={() => keep({ code: 'readingSet', measurement: name, which })}
-        onDrop={drop}
+        {...edit({ code: 'readingSet', measurement: name, which }, (open, mm) =>
+          setReading(open, name, which, mm),
+        )}
       />
     </div>
   );

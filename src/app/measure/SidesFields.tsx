@@ -13,6 +13,7 @@ import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../eng
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
+import { useClientNumber } from '../components/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';
@@ -128,9 +129,7 @@ function SideField(props: SideFieldProps) {
   const { client } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useClientNumber();
   const own = issues.filter(({ at }) => at.field === path);
   return (
     <div className="measurement">
@@ -146,9 +145,7 @@ function SideField(props: SideFieldProps) {
         remarks={own.map(sentence)}
         onFocus={() => onFocus(path)}
         refused={own.some(({ severity }) => severity === 'error')}
-        onShow={(mm) => show((book) => changeClient(book, (open) => onSet(open, mm)))}
-        onKeep={() => keep(change)}
-        onDrop={drop}
+        {...edit(change, onSet)}
       />
       <FigureHere field={path} />
     </div>

@@ -2,6 +2,7 @@
 // practice, no source.
 
 import { type EdgeNode, type EdgeShape, inches, LEVEL_EDGE } from '../../engine';
+import { EDGE_LABELS } from '../messages/presets';
 
 export interface NamedEdge {
   readonly name: string;
@@ -14,45 +15,45 @@ const corner = (beyond: number): EdgeNode => ({ beyond: inches(beyond), kind: 'c
 
 /** Heights above the level top edge. */
 export const TOP_EDGES: readonly NamedEdge[] = [
-  { name: 'level', label: 'Level', shape: LEVEL_EDGE },
+  { name: 'level', label: EDGE_LABELS.top.level, shape: LEVEL_EDGE },
   {
     name: 'sweetheart',
-    label: 'Sweetheart',
+    label: EDGE_LABELS.top.sweetheart,
     shape: { ...LEVEL_EDGE, centreFront: corner(-0.25), bustLine: smooth(1.25), sideFront: smooth(0.75) },
   },
   {
     name: 'scoop',
-    label: 'Scoop',
+    label: EDGE_LABELS.top.scoop,
     shape: { ...LEVEL_EDGE, centreFront: smooth(-1), bustLine: smooth(-0.5), sideFront: smooth(0.25) },
   },
   {
     name: 'square',
-    label: 'Square',
+    label: EDGE_LABELS.top.square,
     shape: { ...LEVEL_EDGE, centreFront: smooth(-1), bustLine: corner(-1), sideFront: smooth(0.75) },
   },
   {
     name: 'v',
-    label: 'V',
+    label: EDGE_LABELS.top.v,
     shape: { ...LEVEL_EDGE, centreFront: corner(-1.75), bustLine: smooth(0), sideFront: smooth(0.75) },
   },
   {
     name: 'high-back',
-    label: 'High back',
+    label: EDGE_LABELS.top['high-back'],
     shape: { ...LEVEL_EDGE, sideBack: smooth(0.875), centreBack: smooth(2.5) },
   },
 ];
 
 /** Depths below the level hem. */
 export const HEM_EDGES: readonly NamedEdge[] = [
-  { name: 'level', label: 'Level', shape: LEVEL_EDGE },
+  { name: 'level', label: EDGE_LABELS.hem.level, shape: LEVEL_EDGE },
   {
     name: 'pointed',
-    label: 'Pointed in front',
+    label: EDGE_LABELS.hem.pointed,
     shape: { ...LEVEL_EDGE, centreFront: corner(2), bustLine: smooth(0.375) },
   },
   {
     name: 'dipped',
-    label: 'Dipped front and back',
+    label: EDGE_LABELS.hem.dipped,
     shape: {
       ...LEVEL_EDGE,
       centreFront: smooth(1),
@@ -64,7 +65,7 @@ export const HEM_EDGES: readonly NamedEdge[] = [
   },
   {
     name: 'arched',
-    label: 'Arched over the hip',
+    label: EDGE_LABELS.hem.arched,
     shape: { ...LEVEL_EDGE, sideFront: smooth(-0.625), underarm: smooth(-1.25), sideBack: smooth(-0.75) },
   },
 ];

@@ -13,6 +13,7 @@ import {
   type Wedge,
   withPoints,
 } from '../../engine';
+import { STYLE_TITLES } from '../messages/presets';
 import { edgeShapeNamed, HEM_EDGES, TOP_EDGES } from './edgeShapes';
 
 export interface NamedStyle {
@@ -69,11 +70,11 @@ function manualWedge(id: string, block: BlockName, station: number, overBust: nu
 }
 
 export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, NamedStyle>([
-  ['default', { title: 'Over-bust corset', style: DEFAULT_STYLE }],
+  ['default', { title: STYLE_TITLES.default, style: DEFAULT_STYLE }],
   [
     'ball-bodice',
     {
-      title: 'Ball bodice, sweetheart and pointed',
+      title: STYLE_TITLES['ball-bodice'],
       style: {
         ...DEFAULT_STYLE,
         topShape: top('sweetheart'),
@@ -85,7 +86,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'bridal-bodice',
     {
-      title: 'Bridal bodice to the waist',
+      title: STYLE_TITLES['bridal-bodice'],
       style: {
         ...DEFAULT_STYLE,
         topShape: top('sweetheart'),
@@ -99,7 +100,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'under-bust',
     {
-      title: 'Under-bust corset with a busk',
+      title: STYLE_TITLES['under-bust'],
       style: {
         ...DEFAULT_STYLE,
         topFrom: 'underBust',
@@ -114,7 +115,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'cincher',
     {
-      title: 'Waist cincher',
+      title: STYLE_TITLES.cincher,
       style: {
         ...DEFAULT_STYLE,
         topFrom: 'waist',
@@ -128,14 +129,14 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'long-line',
     {
-      title: 'Long-line corset over the hip',
+      title: STYLE_TITLES['long-line'],
       style: { ...DEFAULT_STYLE, topShape: top('scoop'), hemBelow: inches(7), hemShape: hem('arched') },
     },
   ],
   [
     'stage-bodice',
     {
-      title: 'Stage bodice, square and high behind',
+      title: STYLE_TITLES['stage-bodice'],
       style: {
         ...DEFAULT_STYLE,
         topShape: {
@@ -151,14 +152,14 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'v-front',
     {
-      title: 'V-front bodice with a dipped hem',
+      title: STYLE_TITLES['v-front'],
       style: { ...DEFAULT_STYLE, topShape: top('v'), hemBelow: inches(3), hemShape: hem('dipped') },
     },
   ],
   [
     'long-line-side-panels',
     {
-      title: 'Long-line corset, side panels in one',
+      title: STYLE_TITLES['long-line-side-panels'],
       style: {
         ...DEFAULT_STYLE,
         topShape: top('scoop'),
@@ -173,7 +174,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'off-shoulder-bridal',
     {
-      title: 'Bridal bodice, off the shoulder',
+      title: STYLE_TITLES['off-shoulder-bridal'],
       style: {
         ...DEFAULT_STYLE,
         ease: { ...DEFAULT_STYLE.ease, waist: -inches(1) },
@@ -190,7 +191,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'princess-bodice',
     {
-      title: 'Princess bodice with shoulders, darts behind',
+      title: STYLE_TITLES['princess-bodice'],
       style: {
         ...DEFAULT_STYLE,
         ease: BODICE_EASE,
@@ -209,7 +210,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'darted-bodice',
     {
-      title: 'Darted bodice to the waist',
+      title: STYLE_TITLES['darted-bodice'],
       style: {
         ...DEFAULT_STYLE,
         // No dart above the bust takes its fullness there: the front stays as wide up to the underarm.
@@ -231,7 +232,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'basque-bodice',
     {
-      title: 'Basque bodice, shoulder to point',
+      title: STYLE_TITLES['basque-bodice'],
       style: {
         ...DEFAULT_STYLE,
         ease: { ...BODICE_EASE, waist: 0 },
@@ -252,7 +253,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
   [
     'hand-method',
     {
-      title: 'Hand method, a quarter and put back',
+      title: STYLE_TITLES['hand-method'],
       style: {
         ...DEFAULT_STYLE,
         frontShare: { overBust: 0.5, bust: 0.5, underBust: 0.5, waist: 0.5, highHip: 0.5, hip: 0.5 },

@@ -1,6 +1,7 @@
 // The canvas: dotted pattern paper, both half blocks, the level lines through them, and all handles.
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { TABLE } from '../../document';
 import type { Draft, LevelName, Piece, Style } from '../../engine';
 import { type SnapPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
@@ -114,7 +115,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       ref={canvas}
       className={`draft-canvas${onAdd ? ' adding' : ''}`}
       role="group"
-      aria-label="Front and back half blocks"
+      aria-label={TABLE.blocks}
       width={size.width}
       height={size.height}
       viewBox={`${left} ${top} ${width} ${height}`}
@@ -180,12 +181,13 @@ export function DraftCanvas(props: DraftCanvasProps) {
       {dragged && dragging ? (
         <ValueTooltip
           handle={dragged}
-          text={[messages.value(dragged), messages.place(dragging.place)].filter(Boolean).join(', ')}
+          text={tooltipText(messages.value(dragged), messages.place(dragging.place))}
           beside={panelsBeside(dragged, draft)}
           nameOf={({ piece, width: wide, part }: PanelBeside) =>
-            part
-              ? `${messages.length(wide)} of ${messages.piece(piece)}`
-              : `${messages.piece(piece)} ${messages.length(wide)}`
+            TABLE[part ? 'partWidth' : 'panelWidth']({
+              piece: messages.piece(piece),
+              width: messages.length(wide),
+            })
           }
           draft={draft}
           layout={layout}
@@ -198,6 +200,10 @@ export function DraftCanvas(props: DraftCanvasProps) {
     </svg>
   );
 }
+
+/** A handle's number, with where it has come to rest if that is a place of its own. */
+const tooltipText = (value: string, place: string): string =>
+  place === '' ? value : TABLE.valueAt({ value, place });
 
 /** Keeps the page from scrolling while a finger drags a handle. */
 function usePreventTouchScroll(canvas: RefObject<SVGSVGElement | null>): void {

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import { readStyle, setStation, wedgeName, wedgeRunsUp, writeStyle } from '../../../src/document';
+import { readStyle, setStation, wedgeNameOf, wedgeRunsUp, writeStyle } from '../../../src/document';
 import { DEFAULT_STYLE, draft, type Style, withPoints } from '../../../src/engine';
 import { MEAN_BODY } from '../../support/drawBodies';
 
@@ -73,7 +73,7 @@ describe('a wedge of a style file', () => {
     const [centre] = style.wedges;
     expect(centre).toMatchObject({ kind: 'through', intake: { hip: -10, waist: 20 } });
     expect(centre).not.toHaveProperty('upper');
-    expect(centre && wedgeName(centre, style)).toBe('Centre-front wedge');
+    expect(wedgeNameOf(centre?.id ?? '', style)).toBe('Centre-front wedge');
     const drafted = draft(MEAN_BODY, style).blocks?.front.wedges[0];
     expect(drafted).toMatchObject({ onCentre: true, extent: { upper: null, lower: null } });
   });
@@ -81,9 +81,9 @@ describe('a wedge of a style file', () => {
   it('has no points once it is moved to the centre line, and is no dart when it is moved off it', () => {
     const dart = withPoints({ ...(DEFAULT_STYLE.wedges[2] as Style['wedges'][number]) }, { upper: POINT });
     const style: Style = { ...DEFAULT_STYLE, wedges: [dart] };
-    expect(wedgeRunsUp(style, 'front')).toBe(false);
+    expect(wedgeRunsUp(style, 'left', 'front')).toBe(false);
     const moved = setStation(setStation(style, dart.id, -1), dart.id, 0.3);
     expect(moved.wedges).toEqual([{ ...DEFAULT_STYLE.wedges[2], station: 0.3 }]);
-    expect(wedgeRunsUp(moved, 'front')).toBe(true);
+    expect(wedgeRunsUp(moved, 'left', 'front')).toBe(true);
   });
 });

@@ -3,11 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES, setEdgeNode, setIntake, setStation } from '../../../src/document';
 import { checkStyle, DEFAULT_STYLE, type Draft, draft, type Style, stationOf } from '../../../src/engine';
-import { numberByKey } from '../../../src/table/gestures/keyStep';
+import { valueByKey } from '../../../src/table/gestures/keyStep';
 import type { Handle } from '../../../src/table/handles/handle';
-import { handlesOf } from '../../../src/table/handles/handles';
-import { numberIn } from '../../../src/table/handles/numberIn';
-import { type CanvasLayout, layOut } from '../../../src/table/layout/layout';
+import { handlesOf } from '../../../src/table/handles/handlesOf';
+import { valueIn } from '../../../src/table/handles/valueIn';
+import { type CanvasLayout, layOut } from '../../../src/table/layout/layOut';
 
 const draftOf = (style: Style): Draft => draft(DEMO_CLIENT.measurements, style);
 
@@ -31,8 +31,8 @@ describe('a typed number', () => {
     ['an intake of 180 mm', wide, 'leg:front-side:waist:outer'],
   ])('goes on from where it is: %s', (_, style, id) => {
     const handle = handleFor(style, id);
-    expect(numberByKey(handle, 1)).toBe(handle.value + 1);
-    expect(numberByKey(handle, -1)).toBe(handle.value - 1);
+    expect(valueByKey(handle, 1)).toBe(handle.value + 1);
+    expect(valueByKey(handle, -1)).toBe(handle.value - 1);
     expect(checkStyle(handle.set(style, handle.most))).toEqual([]);
     expect(checkStyle(handle.set(style, handle.least))).toEqual([]);
   });
@@ -51,9 +51,9 @@ describe('a typed number', () => {
     const handle = handleFor(style, 'axis:front-bust');
     expect(handle.value).toBeCloseTo(10, 9);
     const out = handle.set(style, 12);
-    expect(numberIn(draftOf(out), out, handle)).toBeCloseTo(12, 9);
+    expect(valueIn(draftOf(out), out, handle)).toBeCloseTo(12, 9);
     const inwards = handle.set(style, 8);
-    expect(numberIn(draftOf(inwards), inwards, handle)).toBe(0);
+    expect(valueIn(draftOf(inwards), inwards, handle)).toBe(0);
   });
 
   it('of an axis to be bent near the centre line stays where it is', () => {
@@ -62,6 +62,6 @@ describe('a typed number', () => {
     const bend = handlesFor(setStation(DEFAULT_STYLE, 'front-bust', station), true).find(
       ({ id }) => id === 'bend:front-bust:waist',
     );
-    expect(bend && numberByKey(bend, -1)).toBeCloseTo(10, 9);
+    expect(bend && valueByKey(bend, -1)).toBeCloseTo(10, 9);
   });
 });

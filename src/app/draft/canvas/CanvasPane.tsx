@@ -3,9 +3,11 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import {
   addWedge,
+  CANVAS,
   type Change,
   changeStyle,
   formatLength,
+  ISSUES,
   LEVEL_WORDS,
   openClient,
   openDraftOf,
@@ -20,7 +22,6 @@ import {
   type HandleActions,
   layOut,
   type NewWedge,
-  type SnapPlace,
   type StepSizes,
   useCanvasView,
 } from '../../../table';
@@ -57,16 +58,6 @@ const KEPT_PX = 340;
 const LEAST_HEIGHT_PX = { fine: 400, coarse: 500 } as const;
 /** The part of a narrow window's height that the table takes at most, so that the page can be scrolled past it. */
 const NARROW_SHARE = 0.7;
-
-const PLACES: Readonly<Record<SnapPlace, string>> = {
-  grid: '',
-  free: '',
-  bustLine: 'on the bust-point line',
-  mirrored: 'across from a wedge of the other block',
-  level: 'on a level line',
-  even: 'even with another dart',
-  straight: 'where the axis is straight',
-};
 
 interface CanvasPaneProps {
   readonly selected: string | null;
@@ -136,11 +127,11 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
       <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
         {!draft.blocks || !layout ? (
           <div className="empty">
-            <p>The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.</p>
+            <p>{CANVAS.empty}</p>
             {/* What is not measured yet is told below, with the way there. */}
             {draft.issues.some(({ code }) => code === 'measurementMissing') ? null : (
               <p>
-                <a href="#measure">Go to the measurements</a>
+                <a href="#measure">{ISSUES.goToMeasurements}</a>
               </p>
             )}
           </div>
@@ -166,11 +157,13 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
                   piece: pieceLabel,
                   // Both legs are the same number: told apart by where they are.
                   handle: (handle) =>
-                    handle.kind === 'leg' ? `${label(handle)}, ${handle.which} leg` : label(handle),
+                    handle.kind === 'leg' && (handle.which === 'inner' || handle.which === 'outer')
+                      ? CANVAS.handles.leg[handle.which]({ intake: label(handle) })
+                      : label(handle),
                   length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
                   value: (handle) => handleValue(handle, client.unit),
-                  joinedSide: 'no side seam',
-                  place: (place) => PLACES[place],
+                  joinedSide: CANVAS.joinedSide,
+                  place: (place) => CANVAS.places[place],
                 }}
               />
             </div>

@@ -1,11 +1,13 @@
 // What can be done with the table itself: zoom, all of it, real size, a new wedge, an earlier draft under it.
 
 import { lazy, Suspense, useState } from 'react';
-import { type ComparisonDraft, changeDraft } from '../../../document';
+import { CANVAS, type ComparisonDraft, changeDraft } from '../../../document';
 import type { CanvasView } from '../../../table';
 import { formatDay, today } from '../../components/formatDay';
 import { screenScale } from '../../storage/screenScale';
 import { useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = CANVAS.tools;
 
 const RealSizeDialog = lazy(() => import('./RealSizeDialog'));
 
@@ -48,43 +50,39 @@ export function CanvasTools(props: CanvasToolsProps) {
       saved.measurements !== client.measurements ||
       saved.sides !== client.sides);
   return (
-    <div className="table-tools" role="toolbar" aria-label="Table">
+    <div className="table-tools" role="toolbar" aria-label={TEXTS.label}>
       <button type="button" onClick={() => shown.zoomBy(1 / 1.25)}>
-        Zoom out
+        {TEXTS.zoomOut}
       </button>
       <button type="button" onClick={() => shown.zoomBy(1.25)}>
-        Zoom in
+        {TEXTS.zoomIn}
       </button>
       <button type="button" disabled={shown.isFitted} onClick={shown.fit}>
-        Fit
+        {TEXTS.fit}
       </button>
       <button type="button" onClick={realSize}>
-        Real size
+        {TEXTS.realSize}
       </button>
       {screenScale(window) === null ? null : (
         <button type="button" className="quiet" onClick={() => setMeasuring(true)}>
-          Measure the screen again
+          {TEXTS.measureScreen}
         </button>
       )}
       <p className="apart hint" role="status">
-        {adding
-          ? 'Press on the panel that the new wedge is to part; Escape leaves it.'
-          : bending
-            ? 'Pull the points on the wedge’s axis to bend it.'
-            : ''}
+        {adding ? TEXTS.adding : bending ? TEXTS.bending : ''}
       </p>
       <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
-        Add a wedge here
+        {TEXTS.addWedge}
       </button>
       <button type="button" aria-pressed={bending} onClick={() => onBending(!bending)}>
-        Bend the axis
+        {TEXTS.bend}
       </button>
       <button type="button" disabled={saved !== null && !differs} onClick={save}>
-        Save to compare
+        {TEXTS.save}
       </button>
       {saved ? (
         <button type="button" aria-pressed={comparing} onClick={() => onComparing(!comparing)}>
-          Compare with {formatDay(saved.on)}
+          {TEXTS.compare({ day: formatDay(saved.on) })}
         </button>
       ) : null}
       {measuring ? (

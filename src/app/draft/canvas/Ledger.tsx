@@ -1,7 +1,7 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
 import { memo, useDeferredValue } from 'react';
-import { changeStyle, formatDifference, formatLength, LEVEL_WORDS, type Unit } from '../../../document';
+import { CANVAS, formatDifference, formatLength, LEVEL_WORDS, type Unit } from '../../../document';
 import {
   type Draft,
   type Issue,
@@ -14,7 +14,10 @@ import type { Viewport } from '../../../table';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
 import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { SeenContext, useDraft, useOpen, useStore } from '../../store/storeContext';
+import { useStyleNumber } from '../../components/useNumberEdit';
+import { SeenContext, useDraft, useOpen } from '../../store/storeContext';
+
+const TEXTS = CANVAS.ledger;
 
 interface LedgerProps {
   /** What part of the table is in view: rows stand on their lines. */
@@ -48,8 +51,8 @@ const Rows = memo(function Rows({ view, heightPx, stacked, coarse }: LedgerProps
   const lines = rows.map((row) => (row.y - view.top) * view.pxPerMm);
   const places = spread(lines, heightPx, coarse ? ROW_PX.coarse : ROW_PX.fine);
   return (
-    <section className="ledger" aria-label="Girth ledger" style={stacked ? undefined : { height: heightPx }}>
-      <h2 className="unseen">Girth ledger</h2>
+    <section className="ledger" aria-label={TEXTS.title} style={stacked ? undefined : { height: heightPx }}>
+      <h2 className="unseen">{TEXTS.title}</h2>
       {stacked ? null : (
         <svg className="leaders" aria-hidden="true" width="26" height={heightPx}>
           {rows.map((row, i) => {
@@ -112,7 +115,7 @@ function written(
     sewnAs: sewnWord(style.closure),
     along: finished?.along === true,
     outside: finished ? '' : whereOutside(row, draft.span),
-    off: off === 0 ? '' : `${off > 0 ? '+' : '−'}${formatDifference(off, unit)} off`,
+    off: off === 0 ? '' : TEXTS.off({ difference: `${off > 0 ? '+' : '−'}${formatDifference(off, unit)}` }),
     wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + each, 0)),
     side: write(taken.sideSeam.front + taken.sideSeam.back),
     remarks: draft.issues
@@ -124,9 +127,7 @@ function written(
 
 const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
   const { level, unit, ease, body, sewn, sewnAs, along, outside, off, wedges, side, remarks, top } = props;
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const name = LEVEL_WORDS[level];
   return (
     <div className={`row level-${level}`} data-level={level} style={top === null ? undefined : { top }}>
@@ -140,7 +141,7 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
           {along ? <span className="along"> {ALONG_EDGE}</span> : null}
           {off === '' ? (
             <span className="met">
-              ✓<span className="unseen"> as asked</span>
+              ✓<span className="unseen"> {TEXTS.asAsked}</span>
             </span>
           ) : (
             <span className="off">{off}</span>
@@ -148,31 +149,29 @@ const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: n
         </p>
       )}
       <dl>
-        <dt>body</dt>
+        <dt>{TEXTS.body}</dt>
         <dd>{body}</dd>
-        <dt>ease</dt>
+        <dt>{TEXTS.ease}</dt>
         <dd>
           <LengthField
             compact={true}
             signed={true}
             span={styleSpan('ease')}
-            label={`Ease at the ${name}`}
+            label={TEXTS.easeAt({ level })}
             value={ease}
             unit={unit}
             remarks={remarks === '' ? [] : [remarks]}
-            onShow={(mm) =>
-              show((book) =>
-                changeStyle(book, (style) => ({ ...style, ease: { ...style.ease, [level]: mm ?? 0 } })),
-              )
-            }
-            onKeep={() => keep({ code: 'easeSet', level })}
-            onDrop={drop}
+            {...edit({ code: 'easeSet', level }, (style, mm) => ({
+              ...style,
+              ease: { ...style.ease, [level]: mm },
+            }))}
           />
         </dd>
       </dl>
       {level === 'bust' ? null : (
         <p className="taken-by">
-          taken in: wedges <b>{wedges}</b>, side <b>{side}</b>
+          {TEXTS.takenByWedges} <b>{wedges}</b>
+          {TEXTS.andSide} <b>{side}</b>
         </p>
       )}
     </div>

@@ -1,7 +1,7 @@
 // Measuring the screen once: a card or a ruler held to it tells how large it draws a mm.
 
 import { useState, useSyncExternalStore } from 'react';
-import { MM_PER } from '../../../document';
+import { MM_PER, REAL_SIZE } from '../../../document';
 import { Dialog } from '../../components/Dialog';
 import { keepScreenScale, screenScale, USUAL_PX_PER_MM } from '../../storage/screenScale';
 import { useOpen } from '../../store/storeContext';
@@ -30,15 +30,12 @@ export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogPr
   const [across, down] = upright ? [CARD.height, CARD.width] : [CARD.width, CARD.height];
   const [width, height] = [across + 2 * MARGIN, down + 2 * MARGIN];
   return (
-    <Dialog wide={true} title="Real size on this screen" onClose={onClose}>
-      <p>
-        Hold a bank card or a ruler to the top left corner and move the slider until the drawing is as large.
-        This is kept for this screen, never for printing.
-      </p>
+    <Dialog wide={true} title={REAL_SIZE.title} onClose={onClose}>
+      <p>{REAL_SIZE.how}</p>
       <div className="measure-screen">
         <svg
           role="img"
-          aria-label={`A bank card with a ruler of ${parts} ${unit} along its edge`}
+          aria-label={REAL_SIZE.drawing({ parts, unit })}
           width={width * pxPerMm}
           height={height * pxPerMm}
           viewBox={`${-MARGIN} ${-MARGIN} ${width} ${height}`}
@@ -54,20 +51,20 @@ export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogPr
             </text>
           ))}
           <text x={across / 2} y={down / 2 + 1.2}>
-            bank card
+            {REAL_SIZE.card}
           </text>
         </svg>
       </div>
       <div className="measure-foot">
         <label className="slide">
-          <span>Size</span>
+          <span>{REAL_SIZE.size}</span>
           <input
             type="range"
             min={2}
             max={10}
             step={0.01}
             value={pxPerMm}
-            aria-valuetext={`${(part * parts * pxPerMm).toFixed(0)} px for ${parts} ${unit}`}
+            aria-valuetext={REAL_SIZE.sizeNow({ px: (part * parts * pxPerMm).toFixed(0), parts, unit })}
             onChange={(event) => setPxPerMm(Number(event.target.value))}
           />
         </label>
@@ -80,7 +77,7 @@ export default function RealSizeDialog({ onClose, onMeasured }: RealSizeDialogPr
               onMeasured(pxPerMm);
             }}
           >
-            It fits: show real size
+            {REAL_SIZE.fits}
           </button>
         </p>
       </div>

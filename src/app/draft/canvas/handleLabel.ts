@@ -1,10 +1,10 @@
 // What a handle on the table is called, and how its number is read, for the eye, the ear and the history.
 
 import {
+  CANVAS,
   type Change,
-  EDGE_NODE_WORDS,
+  DRAFT,
   formatLength,
-  LEVEL_WORDS,
   type Unit,
   wedgeNameOf,
   wedgePlaceOf,
@@ -12,22 +12,17 @@ import {
 import type { Style } from '../../../engine';
 import type { Handle } from '../../../table';
 
-export function handleLabel({ kind, wedge, level, which, node }: Handle, style: Style): string {
-  if (kind === 'edge')
-    return which === 'top'
-      ? `Top edge above the ${LEVEL_WORDS[style.topFrom]} line`
-      : 'Hem below the waist line';
+const TEXTS = CANVAS.handles;
+
+export function handleLabel({ kind, wedge: id, level, which, node }: Handle, style: Style): string {
+  if (kind === 'edge') return which === 'top' ? TEXTS.topEdge({ level: style.topFrom }) : TEXTS.hem;
   if (kind === 'node')
-    return `${which === 'top' ? 'Top edge' : 'Hem'} at ${EDGE_NODE_WORDS[node ?? 'centreFront']}`;
-  const name = wedgeNameOf(wedge ?? '', style);
-  if (kind === 'bend')
-    return level
-      ? `${name}: axis from the centre line at the ${LEVEL_WORDS[level]}`
-      : `${name}, ${which} point: distance from the centre line`;
-  if (kind === 'point') return `${name}, ${which} point`;
-  return kind === 'axis'
-    ? `${name}: distance from the centre line`
-    : `${name}: intake at the ${LEVEL_WORDS[level ?? 'waist']}`;
+    return DRAFT.edges[which === 'top' ? 'topShape' : 'hemShape'].at({ node: node ?? 'centreFront' });
+  const wedge = wedgeNameOf(id ?? '', style);
+  const end = which === 'lower' ? 'lower' : 'upper';
+  if (kind === 'bend') return level ? TEXTS.axisAt({ wedge, level }) : TEXTS.pointAcross[end]({ wedge });
+  if (kind === 'point') return TEXTS.point[end]({ wedge });
+  return kind === 'axis' ? TEXTS.axis({ wedge }) : TEXTS.intake({ wedge, level: level ?? 'waist' });
 }
 
 /** What is kept in the history when a handle was moved. */
@@ -45,9 +40,11 @@ export function handleChange({ kind, wedge: id, level, which, node }: Handle, st
 }
 
 /** A length with its unit; for a dart's point also where it is taken from: "3⅛ in below the waist". */
-export function handleValue({ kind, level, value }: Handle, unit: Unit): string {
+export function handleValue({ kind, level: from, value }: Handle, unit: Unit): string {
   if (kind !== 'point') return formatLength(value, unit, { withUnit: true });
-  const line = `the ${LEVEL_WORDS[level ?? 'waist']}`;
+  const level = from ?? 'waist';
   const far = formatLength(Math.abs(value), unit);
-  return far === '0' ? `on ${line} line` : `${far} ${unit} ${value < 0 ? 'above' : 'below'} ${line}`;
+  if (far === '0') return TEXTS.onLevel({ level });
+  const length = `${far} ${unit}`;
+  return value < 0 ? TEXTS.aboveLevel({ length, level }) : TEXTS.belowLevel({ length, level });
 }

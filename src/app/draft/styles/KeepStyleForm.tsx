@@ -1,10 +1,12 @@
 // The style of the draft on the table, kept under a name of the maker's own.
 
 import { useId, useState } from 'react';
-import { balanceAll, keepStyle, styleCalled } from '../../../document';
+import { balanceAll, keepStyle, STYLE_BOOK, styleCalled } from '../../../document';
 import { Checkbox } from '../../components/Checkbox';
 import { today } from '../../components/formatDay';
 import { useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = STYLE_BOOK.keep;
 
 /** As of a draft: it has to fit on a panel. */
 const MOST_LETTERS = 120;
@@ -27,25 +29,22 @@ export function KeepStyleForm() {
     change({ code: 'styleKept', title: name }, (before) =>
       keepStyle(before, crypto.randomUUID(), name, style, today()),
     );
-    setSaid(`${name} is kept. It is listed with the ready-made styles, for every client.`);
+    setSaid(TEXTS.kept({ name }));
   };
   return (
     <form
       className="keep-style"
-      aria-label="Keep a style"
+      aria-label={TEXTS.label}
       onSubmit={(event) => {
         event.preventDefault();
         keep();
       }}
     >
-      <h3>Keep the style of this draft</h3>
-      <p className="hint">
-        Its edges, wedges, ease, closing and allowances, without anyone’s measurements: balanced wedges fit
-        themselves to whoever wears it next.
-      </p>
+      <h3>{TEXTS.title}</h3>
+      <p className="hint">{TEXTS.hint}</p>
       <div className="keep-style-line">
         <div className="text-field">
-          <label htmlFor={id}>Name of the style</label>
+          <label htmlFor={id}>{TEXTS.name}</label>
           <input
             id={id}
             type="text"
@@ -59,17 +58,16 @@ export function KeepStyleForm() {
           />
         </div>
         <button type="submit" disabled={name === ''}>
-          {there ? 'Write over it' : 'Keep the style'}
+          {there ? TEXTS.writeOver : TEXTS.keep}
         </button>
       </div>
       {locked > 0 ? (
         <Checkbox on={refit} onSet={setRefit}>
-          Balance {locked === 1 ? 'the wedge' : `the ${locked} wedges`} sized by hand on each body; else{' '}
-          {locked === 1 ? 'it keeps its' : 'they keep their'} intake
+          {TEXTS.balance({ count: locked })}
         </Checkbox>
       ) : null}
       <p className="hint" role="status">
-        {said !== '' ? said : there ? 'The style book has one of this name; it would be written over.' : ''}
+        {said !== '' ? said : there ? TEXTS.sameName : ''}
       </p>
     </form>
   );

@@ -1,7 +1,15 @@
 // The style book: the maker's own styles, kept apart from any client, to be used, named, written out and taken out.
 
 import { useState } from 'react';
-import { changeStyle, type OwnStyle, removeStyle, renameStyle, writeStyle } from '../../../document';
+import {
+  changeStyle,
+  DRAFT,
+  type OwnStyle,
+  removeStyle,
+  renameStyle,
+  STYLE_BOOK,
+  writeStyle,
+} from '../../../document';
 import { Dialog } from '../../components/Dialog';
 import { download } from '../../components/download';
 import { fileName } from '../../components/fileName';
@@ -12,6 +20,8 @@ import { useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';
 import { StyleFile } from './StyleFile';
 
+const TEXTS = STYLE_BOOK.list;
+
 export default function StyleBook({ onClose }: { onClose: () => void }) {
   const { book, client } = useOpen();
   const change = useStore((state) => state.change);
@@ -21,41 +31,37 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
     onClose();
   };
   return (
-    <Dialog title="Style book" wide={true} onClose={onClose}>
+    <Dialog title={DRAFT.styles.book} wide={true} onClose={onClose}>
       <KeepStyleForm />
-      <section className="style-list" aria-label="Your styles">
+      <section className="style-list" aria-label={DRAFT.styles.own}>
         <StyleFile />
         <UndoLine change={gone === null ? null : { code: 'styleRemoved', title: gone }}>
-          {`The style ${gone} was taken out of the book.`}
+          {TEXTS.deleted({ name: gone ?? '' })}
         </UndoLine>
-        {book.styles.length === 0 ? (
-          <p className="hint">
-            None yet. A style that is kept here is listed with the ready-made ones, for every client.
-          </p>
-        ) : null}
+        {book.styles.length === 0 ? <p className="hint">{TEXTS.none}</p> : null}
         <ul>
           {book.styles.map((each) => (
             <li key={each.id}>
               <TextField
-                label={`Name of the style ${each.name}`}
+                label={TEXTS.nameOf(each)}
                 labelUnseen={true}
                 value={each.name}
                 onKeep={(name) =>
                   change({ code: 'styleRenamed' }, (before) => renameStyle(before, each.id, name))
                 }
               />
-              <span className="hint">kept {formatDay(each.on)}</span>
+              <span className="hint">{TEXTS.keptOn({ day: formatDay(each.on) })}</span>
               <button
                 type="button"
-                aria-label={`Use it for ${client.name}: ${each.name}`}
+                aria-label={TEXTS.forClient({ name: each.name, client: client.name })}
                 onClick={() => use(each)}
               >
-                Use it
+                {TEXTS.use}
               </button>
               <button
                 type="button"
                 className="quiet"
-                aria-label={`Write out ${each.name} as a file`}
+                aria-label={TEXTS.writeOutAsFile(each)}
                 onClick={() =>
                   download(
                     writeStyle(each.name, each.style),
@@ -64,12 +70,12 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                   )
                 }
               >
-                Write out
+                {TEXTS.writeOut}
               </button>
               <button
                 type="button"
                 className="quiet"
-                aria-label={`Delete the style ${each.name}`}
+                aria-label={TEXTS.deleteStyle(each)}
                 onClick={() => {
                   change({ code: 'styleRemoved', title: each.name }, (before) =>
                     removeStyle(before, each.id),
@@ -77,7 +83,7 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                   setGone(each.name);
                 }}
               >
-                Delete
+                {TEXTS.delete}
               </button>
             </li>
           ))}

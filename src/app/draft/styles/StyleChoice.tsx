@@ -2,9 +2,11 @@
 // of these styles it is shown as the one chosen; once changed it can be chosen anew.
 
 import { lazy, Suspense, useMemo, useState } from 'react';
-import { changeStyle, openClient, openDraftOf } from '../../../document';
+import { changeStyle, DRAFT, openClient, openDraftOf } from '../../../document';
 import { useStore } from '../../store/storeContext';
 import { begunFrom, type KnownStyle, ownOnes, READY_MADE, recogniser } from './knownStyle';
+
+const TEXTS = DRAFT.styles;
 
 const StyleBook = lazy(() => import('./StyleBook'));
 
@@ -24,7 +26,7 @@ export function StyleChoice() {
   return (
     <div className="style-choice">
       <label className="choice">
-        <span>Start from a style</span>
+        <span>{TEXTS.label}</span>
         <select
           value={shown?.key ?? ''}
           onChange={({ target }) => {
@@ -37,13 +39,13 @@ export function StyleChoice() {
           }}
         >
           {/* The word before the name, which may be too long for its room. */}
-          <option value="">{begun ? `Changed from ${begun.title}` : 'Choose…'}</option>
-          {own.length > 0 ? <Group label="Your styles" styles={own} /> : null}
-          <Group label="Ready-made" styles={READY_MADE} />
+          <option value="">{begun ? TEXTS.changedFrom({ title: begun.title }) : TEXTS.choose}</option>
+          {own.length > 0 ? <Group label={TEXTS.own} styles={own} /> : null}
+          <Group label={TEXTS.readyMade} styles={READY_MADE} />
         </select>
       </label>
       <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        Style book
+        {TEXTS.book}
       </button>
       {open ? (
         <Suspense fallback={null}>

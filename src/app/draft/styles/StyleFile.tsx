@@ -3,16 +3,20 @@
 import { useState } from 'react';
 import {
   addStyle,
+  DRAFT,
   type Fault,
   type FileStyle,
   parseJson,
   type Read,
   readStyle,
   refuse,
+  STYLE_BOOK,
 } from '../../../document';
 import { FileChoice } from '../../components/FileChoice';
 import { today } from '../../components/formatDay';
 import { useStore } from '../../store/storeContext';
+
+const TEXTS = STYLE_BOOK.file;
 
 /** More faults than this are not listed: the first ones are to be mended first. */
 const MOST_FAULTS = 5;
@@ -24,7 +28,7 @@ export function StyleFile() {
   const take = (text: string, file: string): void => {
     const read = styleIn(text, file.replace(/\.json$/i, ''));
     setFaults(read.ok ? [] : read.faults);
-    setSaid(read.ok ? `${read.value.title} was read from ${file}.` : `${file} was not taken:`);
+    setSaid(read.ok ? TEXTS.wasRead({ name: read.value.title, file }) : TEXTS.notTaken({ file }));
     if (!read.ok) return;
     const { title, style } = read.value;
     change({ code: 'styleRead', title }, (book) =>
@@ -34,8 +38,8 @@ export function StyleFile() {
   return (
     <>
       <div className="list-head">
-        <h3>Your styles</h3>
-        <FileChoice label="Read a style file" onChoose={take} />
+        <h3>{DRAFT.styles.own}</h3>
+        <FileChoice label={TEXTS.read} onChoose={take} />
       </div>
       <p className={faults.length > 0 ? 'said' : 'hint'} role="status">
         {said}
@@ -48,7 +52,7 @@ export function StyleFile() {
               {message}
             </li>
           ))}
-          {faults.length > MOST_FAULTS ? <li>And {faults.length - MOST_FAULTS} more.</li> : null}
+          {faults.length > MOST_FAULTS ? <li>{TEXTS.more({ count: faults.length - MOST_FAULTS })}</li> : null}
         </ul>
       ) : null}
     </>
@@ -57,5 +61,5 @@ export function StyleFile() {
 
 function styleIn(text: string, title: string): Read<FileStyle> {
   const data = parseJson(text);
-  return data.ok ? readStyle(data.value, title) : refuse('', 'This is not a style file.');
+  return data.ok ? readStyle(data.value, title) : refuse('', TEXTS.noStyleFile);
 }

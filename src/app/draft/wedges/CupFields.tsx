@@ -1,16 +1,17 @@
 // Fullness of the cup: where below the bust point a wedge's shaping begins, and what it takes there.
 
-import { changeStyle, setCup } from '../../../document';
+import { changeStyle, setCup, WEDGE_CARDS } from '../../../document';
 import { USUAL_CUP, type Wedge, wedgeSpan } from '../../../engine';
 import { Checkbox } from '../../components/Checkbox';
 import { LengthField } from '../../components/LengthField';
+import { useStyleNumber } from '../../components/useNumberEdit';
 import { useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = WEDGE_CARDS.cup;
 
 export function CupFields({ wedge }: { wedge: Wedge }) {
   const { client } = useOpen();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const change = useStore((state) => state.change);
   const { cup } = wedge;
   const field = (label: string, part: 'below' | 'intake') =>
@@ -21,11 +22,7 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
         span={wedgeSpan(wedge.kind, `cup.${part}`)}
         value={cup[part]}
         unit={client.unit}
-        onShow={(mm) =>
-          show((book) => changeStyle(book, (style) => setCup(style, wedge.id, { ...cup, [part]: mm ?? 0 })))
-        }
-        onKeep={() => keep({ code: 'cupSet' })}
-        onDrop={drop}
+        {...edit({ code: 'cupSet' }, (style, mm) => setCup(style, wedge.id, { ...cup, [part]: mm }))}
       />
     ) : null;
   return (
@@ -39,15 +36,15 @@ export function CupFields({ wedge }: { wedge: Wedge }) {
           )
         }
       >
-        Fuller cup
+        {TEXTS.title}
       </Checkbox>
       {cup ? (
         <>
-          <span className="hint">takes</span>
-          {field('Intake of the fuller cup', 'intake')}
-          <span className="hint">at</span>
-          {field('Fuller cup below the bust line', 'below')}
-          <span className="hint">below the bust line</span>
+          <span className="hint">{TEXTS.takes}</span>
+          {field(TEXTS.intake, 'intake')}
+          <span className="hint">{TEXTS.at}</span>
+          {field(TEXTS.below, 'below')}
+          <span className="hint">{TEXTS.belowBustLine}</span>
         </>
       ) : null}
     </div>

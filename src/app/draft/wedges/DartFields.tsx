@@ -8,6 +8,7 @@ import {
   setDartPoint,
   setEnds,
   slantDart,
+  WEDGE_CARDS,
   WEDGE_KIND_WORDS,
   WEDGE_KINDS,
   wedgePlaceOf,
@@ -26,8 +27,11 @@ import {
 import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
+import { useStyleNumber } from '../../components/useNumberEdit';
 import { useSide } from '../../store/sideContext';
 import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = WEDGE_CARDS.ends;
 
 interface DartFieldsProps {
   readonly wedge: Wedge;
@@ -40,8 +44,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const sentence = useIssueSentence();
   const change = useStore((state) => state.change);
   const place = wedgePlaceOf(wedge.id, kept);
-  if (drafted.onCentre)
-    return <p className="hint dart-fields">On the centre line a wedge runs through from edge to edge.</p>;
+  if (drafted.onCentre) return <p className="hint dart-fields">{TEXTS.onCentre}</p>;
   const refused = draft.issues
     .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
     .map(sentence);
@@ -49,7 +52,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   return (
     <div className="dart-fields">
       <fieldset className="sizing">
-        <legend className="unseen">Where it ends</legend>
+        <legend className="unseen">{TEXTS.legend}</legend>
         {WEDGE_KINDS.map((each) => (
           <label key={each}>
             <input
@@ -99,33 +102,27 @@ interface PointFieldsProps {
 function PointFields({ wedge, end, point, place }: PointFieldsProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const change = useStore((state) => state.change);
   const height = (from: DartPoint['from']): number => levels.find((level) => level.name === from)?.y ?? 0;
   return (
     <>
-      <span className="dart-point-name">{end === 'upper' ? 'Upper point' : 'Lower point'}</span>
+      <span className="dart-point-name">{TEXTS[end].point}</span>
       <LengthField
         compact={true}
         signed={true}
-        label={`${end === 'upper' ? 'Upper' : 'Lower'} point below the ${LEVEL_WORDS[point.from]}`}
         span={wedgeSpan(wedge.kind, `${end}.below`)}
+        label={TEXTS[end].below({ level: point.from })}
         value={point.below}
         unit={client.unit}
-        onShow={(mm) =>
-          show((book) =>
-            changeStyle(book, (style) => setDartPoint(style, wedge.id, end, { ...point, below: mm ?? 0 })),
-          )
-        }
-        onKeep={() => keep({ code: 'dartPointSet', wedge: place, end })}
-        onDrop={drop}
+        {...edit({ code: 'dartPointSet', wedge: place, end }, (style, below) =>
+          setDartPoint(style, wedge.id, end, { ...point, below }),
+        )}
       />
       <label>
-        <span className="hint">below the</span>{' '}
+        <span className="hint">{TEXTS.belowThe}</span>{' '}
         <select
-          aria-label={`Level the ${end} point is measured from`}
+          aria-label={TEXTS[end].from}
           value={point.from}
           onChange={(event) => {
             const from = DART_LEVELS.find((each) => each === event.target.value);
@@ -158,26 +155,22 @@ interface PointAcrossProps {
 function PointAcross({ drafted, end, place }: PointAcrossProps) {
   const { client } = useOpen();
   const draft = useDraft();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   const side = useSide();
   const redraft = (style: Style): Draft => draftOfSide(client, style, side);
   return (
     <div className="dart-across">
       <LengthField
         compact={true}
-        label={`${end === 'upper' ? 'Upper' : 'Lower'} point from the centre line`}
+        label={TEXTS[end].across}
         span={ACROSS_SPAN}
         value={pointX(draft, drafted.id, end)}
         unit={client.unit}
-        onShow={(mm) =>
-          show((book) => changeStyle(book, (style) => slantDart(style, drafted.id, end, mm ?? 0, redraft)))
-        }
-        onKeep={() => keep({ code: 'dartPointSet', wedge: place, end })}
-        onDrop={drop}
+        {...edit({ code: 'dartPointSet', wedge: place, end }, (style, mm) =>
+          slantDart(style, drafted.id, end, mm, redraft),
+        )}
       />
-      <span className="hint">from the centre line</span>
+      <span className="hint">{TEXTS.fromCentreLine}</span>
     </div>
   );
 }
@@ -189,21 +182,16 @@ const ACROSS_SPAN = [15, 600] as const;
 function shutSooner(wedge: Wedge, drafted: DraftedWedge, draft: Draft): string[] {
   const { levels, pieces } = draft;
   if (!isDart(wedge)) return [];
-  if ([...drafted.intake.values()].every((taken) => taken === 0))
-    return ['It takes nothing yet: pull its legs apart, or give it an intake at a level.'];
+  if ([...drafted.intake.values()].every((taken) => taken === 0)) return [TEXTS.takesNothing];
   const asked = askedExtent(wedge, levels);
   const said = (['upper', 'lower'] as const).flatMap((end) => {
     const at = drafted.extent[end];
     if (at === null || (asked[end] !== null && Math.abs(at - asked[end]) < 1)) return [];
     const level = levels.find(({ y }) => Math.abs(y - at) < 1);
-    return level
-      ? [
-          `It takes nothing at the ${LEVEL_WORDS[level.name]} and ends there; give it an intake there to go on.`,
-        ]
-      : [];
+    return level ? [TEXTS.endsAt({ level: level.name })] : [];
   });
   const sewn = pieces.flatMap(({ darts }) => darts).find((lines) => lines.wedge === wedge.id);
   if (sewn?.open && drafted.extent.upper !== null && drafted.extent.lower !== null)
-    said.push('One of its points lies beyond the edge, where it is open.');
+    said.push(TEXTS.beyondEdge);
   return said;
 }

@@ -6,12 +6,16 @@ import {
   formatLength,
   LEVEL_WORDS,
   turnIntakeTo,
+  WEDGE_CARDS,
   wedgeNameOf,
+  wedgePhrase,
   wedgePlaceOf,
 } from '../../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../../engine';
 import { LengthField } from '../../components/LengthField';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = WEDGE_CARDS.turn;
 
 /** What is proposed at first: an inch, or a like measure of the other tape. */
 const PROPOSED = { in: inches(1), cm: 25 } as const;
@@ -57,10 +61,10 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
   );
   return (
     <div className="cup-fields">
-      <span className="hint">Turn</span>
+      <span className="hint">{TEXTS.turn}</span>
       <LengthField
         compact={true}
-        label="Intake to turn about the bust point"
+        label={TEXTS.intake}
         span={[1, 300]}
         value={asked}
         unit={client.unit}
@@ -71,11 +75,11 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
         }}
         onDrop={() => setShown(null)}
       />
-      <span className="hint">of it at the</span>
-      {level('Level it is taken at', from, setFrom)}
-      <span className="hint">to the</span>
+      <span className="hint">{TEXTS.ofIt}</span>
+      {level(TEXTS.fromLevel, from, setFrom)}
+      <span className="hint">{TEXTS.toThe}</span>
       <select
-        aria-label="Wedge it goes to"
+        aria-label={TEXTS.toWedge}
         value={target.id}
         onChange={(event) => setTo({ ...to, wedge: event.target.value })}
       >
@@ -85,8 +89,8 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
           </option>
         ))}
       </select>
-      <span className="hint">at the</span>
-      {level('Level it goes to', to.level, (next) => setTo({ wedge: target.id, level: next }))}
+      <span className="hint">{TEXTS.atThe}</span>
+      {level(TEXTS.toLevel, to.level, (next) => setTo({ wedge: target.id, level: next }))}
       <button
         type="button"
         className="quiet"
@@ -97,14 +101,14 @@ export function TurnFields({ wedge }: { wedge: DraftedWedge }) {
           )
         }
       >
-        Turn
+        {TEXTS.done}
       </button>
       <span className="hint" role="status">
         {turned
-          ? `About the bust point, ${degrees}°: it takes ${write(turned.width)} there.`
+          ? TEXTS.turned({ degrees, intake: write(turned.width) })
           : there < turn.width
-            ? `At the ${LEVEL_WORDS[from]} this wedge takes only ${write(Math.max(0, there))}.`
-            : `The ${wedgeNameOf(target.id, kept).toLowerCase()} does not reach the ${LEVEL_WORDS[to.level]}.`}
+            ? TEXTS.takesOnly({ level: from, intake: write(Math.max(0, there)) })
+            : TEXTS.notReached({ wedge: wedgePhrase(wedgePlaceOf(target.id, kept)), level: to.level })}
       </span>
     </div>
   );

@@ -7,7 +7,9 @@ import {
   changeStyle,
   removeWedge,
   setSizing,
+  WEDGE_CARDS,
   wedgeNameOf,
+  wedgePhrase,
   wedgePlaceOf,
   wedgeShortNameOf,
   wedgesOf,
@@ -27,9 +29,11 @@ interface WedgeCardProps {
   readonly onSelect: (wedge: string | null) => void;
 }
 
-const SIZED = {
-  balanced: 'Follows the girths; the scales under a wedge say so',
-  manual: 'Stays as it was set; the padlock under a wedge says so',
+const TEXTS = WEDGE_CARDS.list;
+
+const SIZING = {
+  balanced: { label: WEDGE_CARDS.sizing.balanced, hint: WEDGE_CARDS.sizing.balancedHint },
+  manual: { label: WEDGE_CARDS.sizing.manual, hint: WEDGE_CARDS.sizing.manualHint },
 } as const;
 
 export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
@@ -52,11 +56,11 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
-    <section className="card wedge-card" aria-label="Wedges">
+    <section className="card wedge-card" aria-label={TEXTS.title}>
       <div className="wedge-list">
         {(['front', 'back'] as const).map((block) => (
           <div key={block} className="wedge-row">
-            <h3>{block === 'front' ? 'Front wedges' : 'Back wedges'}</h3>
+            <h3>{TEXTS.blocks[block]}</h3>
             {wedgesOf(kept, side)
               .filter((each) => each.block === block)
               .sort((a, b) => a.station - b.station)
@@ -76,9 +80,9 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                 type="button"
                 className="chip add"
                 onClick={() => add(block)}
-                aria-label={`Add a ${block} wedge`}
+                aria-label={TEXTS.addTo[block]}
               >
-                Add
+                {TEXTS.add}
               </button>
             ) : null}
           </div>
@@ -89,7 +93,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
           disabled={wedges.every((each) => each.sizing === 'balanced')}
           onClick={() => edit({ code: 'allBalanced' }, balanceAll)}
         >
-          Balance all from the girths
+          {TEXTS.balanceAll}
         </button>
       </div>
       {wedge && drafted && block ? (
@@ -97,9 +101,9 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
           <div className="wedge-head">
             <h3>{wedgeNameOf(wedge.id, kept)}</h3>
             <fieldset className="sizing">
-              <legend className="unseen">How its intake is set</legend>
+              <legend className="unseen">{WEDGE_CARDS.sizing.legend}</legend>
               {(['balanced', 'manual'] as const).map((sizing) => (
-                <label key={sizing} title={SIZED[sizing]}>
+                <label key={sizing} title={SIZING[sizing].hint}>
                   <input
                     type="radio"
                     name="sizing"
@@ -115,7 +119,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                     <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
                       <path d={SIZING_SIGNS[sizing]} />
                     </svg>
-                    {sizing === 'manual' ? 'By hand, locked' : 'Balanced'}
+                    {SIZING[sizing].label}
                   </span>
                 </label>
               ))}
@@ -123,14 +127,14 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
             <button
               type="button"
               className="quiet"
-              aria-label={`Take off the ${wedgeNameOf(wedge.id, kept).toLowerCase()}`}
+              aria-label={TEXTS.takeOffWedge({ wedge: wedgePhrase(wedgePlaceOf(wedge.id, kept)) })}
               onClick={() =>
                 edit({ code: 'wedgeRemoved', wedge: wedgePlaceOf(wedge.id, kept) }, (style) =>
                   removeWedge(style, wedge.id),
                 )
               }
             >
-              Take off
+              {TEXTS.takeOff}
             </button>
           </div>
           <DartFields wedge={wedge} drafted={drafted} />
@@ -139,7 +143,7 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
           {wedge.block === 'front' ? <TurnFields key={wedge.id} wedge={drafted} /> : null}
         </div>
       ) : (
-        <p className="hint">Choose a wedge here or on the table to see its numbers.</p>
+        <p className="hint">{TEXTS.choose}</p>
       )}
     </section>
   );

@@ -9,6 +9,7 @@ import {
   setStation,
   setStationAt,
   straighten,
+  WEDGE_CARDS,
 } from '../../../document';
 import {
   type Block,
@@ -23,7 +24,10 @@ import {
 } from '../../../engine';
 import { askedExtent, crosses, intakeNow } from '../../../table';
 import { LengthField } from '../../components/LengthField';
+import { useStyleNumber } from '../../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
+
+const TEXTS = WEDGE_CARDS.numbers;
 
 interface WedgeNumbersProps {
   readonly wedge: Wedge;
@@ -34,19 +38,14 @@ interface WedgeNumbersProps {
 export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
-  const edit = (step: (style: Style) => Style): void => show((book) => changeStyle(book, step));
+  const edit = useStyleNumber();
   const bent = Object.keys(wedge.stationAt).length > 0;
   const extent = askedExtent(wedge, levels);
-  const setAxis = (name: LevelName, mm: number): void => {
+  const setAxis = (before: Style, name: LevelName, mm: number): Style => {
     const station = stationOf(mm, block.bustLine, block.width.get(name) ?? 0);
-    edit((before) =>
-      name === 'waist' && !bent
-        ? setStation(before, wedge.id, station)
-        : setStationAt(before, wedge.id, name, station),
-    );
+    return name === 'waist' && !bent
+      ? setStation(before, wedge.id, station)
+      : setStationAt(before, wedge.id, name, station);
   };
   const change = useStore((state) => state.change);
   return (
@@ -64,7 +63,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
         </thead>
         <tbody>
           <tr>
-            <th scope="row">Intake</th>
+            <th scope="row">{TEXTS.intake}</th>
             {levels.map(({ name, y }) => (
               <td key={name}>
                 {crosses(extent, y) ? (
@@ -72,14 +71,12 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                     compact={true}
                     signed={!isDart(wedge)}
                     span={wedgeSpan(wedge.kind, 'intake')}
-                    label={`Intake at the ${LEVEL_WORDS[name]}`}
+                    label={TEXTS.intakeAt({ level: name })}
                     value={drafted.intake.get(name) ?? 0}
                     unit={client.unit}
-                    onShow={(mm) =>
-                      edit((before) => setIntake(before, wedge.id, name, mm ?? 0, intakeNow(drafted)))
-                    }
-                    onKeep={() => keep({ code: 'intakeSet', level: name })}
-                    onDrop={drop}
+                    {...edit({ code: 'intakeSet', level: name }, (before, mm) =>
+                      setIntake(before, wedge.id, name, mm, intakeNow(drafted)),
+                    )}
                   />
                 ) : (
                   <NotCrossed />
@@ -88,7 +85,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
             ))}
           </tr>
           <tr>
-            <th scope="row">From centre</th>
+            <th scope="row">{TEXTS.fromCentre}</th>
             {levels.map(({ name, y }) => (
               <td key={name}>
                 {drafted.onCentre ? (
@@ -100,12 +97,10 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                 ) : (
                   <LengthField
                     compact={true}
-                    label={`Axis from the centre line at the ${LEVEL_WORDS[name]}`}
+                    label={TEXTS.axisAt({ level: name })}
                     value={xAt(drafted.axis, y)}
                     unit={client.unit}
-                    onShow={(mm) => setAxis(name, mm ?? 0)}
-                    onKeep={() => keep({ code: 'axisSet', level: name })}
-                    onDrop={drop}
+                    {...edit({ code: 'axisSet', level: name }, (before, mm) => setAxis(before, name, mm))}
                   />
                 )}
               </td>
@@ -123,7 +118,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
             )
           }
         >
-          Straighten the axis
+          {TEXTS.straighten}
         </button>
       ) : null}
     </>
@@ -134,7 +129,7 @@ function NotCrossed() {
   return (
     <span className="fixed">
       <span aria-hidden="true">–</span>
-      <span className="unseen">beyond its points</span>
+      <span className="unseen">{TEXTS.notCrossed}</span>
     </span>
   );
 }
