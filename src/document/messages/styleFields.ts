@@ -88,16 +88,16 @@ function nodeField(path: string): StyleField | null {
 
 function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
   const [, id, part] =
-    /^wedges\.(.+?)\.(station|weight|id|block|sizing|cup\.\w+|(?:upper|lower)\.\w+|(?:stationAt|intake)(?:\.\w+)?)$/.exec(
+    /^wedges\.(.+?)\.(station|weight|id|kind|block|sizing|cup\.\w+|(?:upper|lower)(?:\.\w+)?|(?:stationAt|intake)(?:\.\w+)?)$/.exec(
       path,
     ) ?? [];
   if (id === undefined || part === undefined) return null;
   const wedge = inSentence(wedgeNameOf(id, style));
-  if (part === 'id' || part === 'block' || part === 'sizing' || part === 'weight')
+  if (part === 'id' || part === 'kind' || part === 'block' || part === 'sizing' || part === 'weight')
     return { name: WEDGE_FIELDS[part]({ wedge }), kind: 'share' };
   if (part.startsWith('cup'))
     return { name: WEDGE_FIELDS[part === 'cup.below' ? 'cupLine' : 'cupIntake']({ wedge }), kind: 'length' };
-  const [, end, of] = /^(upper|lower)\.(from|below)$/.exec(part) ?? [];
+  const [, end, of] = /^(upper|lower)(?:\.(from|below))?$/.exec(part) ?? [];
   if (end === 'upper' || end === 'lower')
     return of === 'from'
       ? { name: WEDGE_FIELDS[end].level({ wedge }), kind: 'share' }
@@ -127,6 +127,7 @@ interface OfWedgeAt extends OfWedge {
 
 const WEDGE_FIELDS = catalogue({
   id: ({ wedge }: OfWedge) => `The id of the ${wedge}`,
+  kind: ({ wedge }: OfWedge) => `The kind of the ${wedge}`,
   block: ({ wedge }: OfWedge) => `The block of the ${wedge}`,
   sizing: ({ wedge }: OfWedge) => `The sizing of the ${wedge}`,
   weight: ({ wedge }: OfWedge) => `The weight of the ${wedge}`,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
+import { styleField } from '../../../src/document/messages/styleFields';
 import {
   balancedWedge,
   checkStyle,
@@ -80,6 +81,12 @@ describe('the fields of a style', () => {
       expect(checkStyle(set(value))).toEqual([
         { code: 'styleOutOfRange', severity: 'error', at: { field: named }, values: { least, most } },
       ]);
+  });
+
+  it.each(NUMBERS)('have a name to be spoken of by, and a unit: $named', ({ named, field }) => {
+    const spoken = styleField(named, FULL);
+    expect(spoken.name).not.toBe(named);
+    expect(spoken.kind).toBe('unit' in field ? field.unit : null);
   });
 
   it('are told by level, level by level, as the tape runs', () => {
