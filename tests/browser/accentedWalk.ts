@@ -66,7 +66,11 @@ export async function chooseAll({ page, look }: Walk, within: string): Promise<v
       .nth(i)
       .evaluate((select: HTMLSelectElement) => [...select.options].map(({ value }) => value));
     for (const option of options) {
-      await selects.nth(i).selectOption(option);
+      // Also in a part that is folded up just then.
+      await selects.nth(i).evaluate((select: HTMLSelectElement, value) => {
+        select.value = value;
+        select.dispatchEvent(new Event('change', { bubbles: true }));
+      }, option);
       await look(`${option} chosen in select ${i + 1} of ${within}`);
     }
   }
@@ -76,6 +80,7 @@ export async function chooseAll({ page, look }: Walk, within: string): Promise<v
 export async function writeInAll({ page, look }: Walk, within: string, text: string): Promise<void> {
   const fields = page.locator(within).locator('.length-field input');
   for (let i = 0; i < (await fields.count()); i += 1) {
+    if (!(await fields.nth(i).isVisible())) continue;
     const before = await fields.nth(i).inputValue();
     for (const each of [text, before]) {
       await write(fields.nth(i), each);
