@@ -41,9 +41,13 @@ export function cutPanels(
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
     const outer = i === cuts.length ? block.sideSeam : cuts[i]?.innerLeg;
     if (!inner || !outer) continue;
+    const identity = identifyPiece('panel', block.name, i + 1);
     const panel: Panel = {
-      ...identifyPiece('panel', block.name, i + 1),
+      id: identity.id,
       kind: 'panel',
+      block: identity.block,
+      number: identity.number,
+      side: identity.side,
       inner,
       outer,
       drafted: { inner: { block: block.name, line: inner }, outer: { block: block.name, line: outer } },

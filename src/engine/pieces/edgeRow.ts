@@ -9,7 +9,7 @@ export interface EdgeRow {
   readonly role: 'top' | 'hem' | 'shoulder' | 'armhole';
   readonly points: readonly Point[];
   /** The part of the shoulder seam that it is. */
-  readonly shoulder?: ShoulderPart;
+  readonly shoulder?: ShoulderPart | undefined;
   /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder. Neckline and armhole meet
    * the edge as drafted in one place only: at the centre and at the underarm. */
   readonly sewnDistance: readonly [number, number] | null;

@@ -7,7 +7,6 @@ import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
 import { type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import type { TruedEdge } from '../panels/truing';
-import { identityOf } from '../terms/identity';
 import { dartLines, drillMarks } from './dartMarks';
 import { edgeIndex } from './edgeLookup';
 import { isDartLegs, type Outline } from './edgeRow';
@@ -36,7 +35,11 @@ export function makePiece(
   if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
   const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
   const piece: Piece = {
-    ...identityOf(panel),
+    id: panel.id,
+    kind: panel.kind,
+    block: panel.block,
+    number: panel.number,
+    side: panel.side,
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
     darts: dartLines(panel, outline),

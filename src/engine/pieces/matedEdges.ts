@@ -33,9 +33,16 @@ export function edgeReferences(outlines: readonly PanelOutline[]): {
     }
     return null;
   };
-  const withMate = ({ sewnTo, ...edge }: OutlineEdge, block: BlockName): Edge => ({
-    ...edge,
-    mate: edge.shoulder ? acrossShoulder(edge, block) : sewnTo && referenceTo(sewnTo),
+  // Field by field: thousands of edges are made in a drag.
+  const withMate = (edge: OutlineEdge, block: BlockName): Edge => ({
+    role: edge.role,
+    at: edge.at,
+    dart: edge.dart,
+    shoulder: edge.shoulder,
+    isSideSeam: edge.isSideSeam,
+    mate: edge.shoulder ? acrossShoulder(edge, block) : edge.sewnTo && referenceTo(edge.sewnTo),
+    allowance: edge.allowance,
+    points: edge.points,
   });
   return { referenceTo, withMate };
 }

@@ -14,9 +14,9 @@ export interface EdgePlace {
    */
   readonly at: 'inner' | 'hem' | 'outer' | 'top';
   /** The leg of an open dart that it is: that towards the centre or that towards the side. */
-  readonly dart?: { readonly wedge: string; readonly leg: 'inner' | 'outer' };
+  readonly dart?: { readonly wedge: string; readonly leg: 'inner' | 'outer' } | undefined;
   /** The part of the shoulder seam that it is. */
-  readonly shoulder?: ShoulderPart;
+  readonly shoulder?: ShoulderPart | undefined;
 }
 
 /** An edge of a piece by its index among the piece's edges. */

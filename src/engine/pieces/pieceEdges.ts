@@ -83,7 +83,8 @@ function rowEdges(
         {
           role,
           at,
-          ...(shoulder ? { shoulder } : {}),
+          dart: undefined,
+          shoulder,
           isSideSeam: false,
           sewnTo: null,
           allowance: allowanceOf(role, allowances),
@@ -131,11 +132,13 @@ function longEdge(
   onFold: boolean,
   points: readonly Point[],
 ): OutlineEdge {
-  const place = placeOf(seamEdge);
+  const { at } = placeOf(seamEdge);
   if (identity.kind === 'centre')
     return {
       role: 'centre',
-      ...place,
+      at,
+      dart: undefined,
+      shoulder: undefined,
       isSideSeam: false,
       sewnTo: null,
       allowance: centreAllowance(style, onFold),
@@ -145,7 +148,9 @@ function longEdge(
   const atSideSeam = isSideSeam || a.panel.kind === 'sidePanel' || b?.panel.kind === 'sidePanel';
   return {
     role: 'seam',
-    ...place,
+    at,
+    dart: undefined,
+    shoulder: undefined,
     isSideSeam,
     sewnTo: a.panel === seamEdge.panel && a.which === seamEdge.which ? b : a,
     allowance: atSideSeam ? style.allowances.side : style.allowances.seam,
