@@ -89,7 +89,6 @@ export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
 export { SHELL } from './messages/shell';
 export { SHOULDER_CARD } from './messages/shoulderCard';
 export { STYLE_BOOK } from './messages/styleBook';
-export { EDGE_NODE_WORDS } from './messages/styleFields';
 export { TABLE } from './messages/table';
 export { PROOFS, TRUE } from './messages/true';
 export { unusualLine, widerThanBustLine } from './messages/unusual';
