@@ -16,7 +16,7 @@ import { readPattern } from '../../paper/readPattern';
 import { onTable } from '../withStore';
 
 // jsdom serves no files: the fonts are read from disk.
-vi.mock('../../../src/app/cut/fontFiles', () => import('../../../src/cli/fontFiles'));
+vi.mock('../../../src/app/cut/print/fontFiles', () => import('../../../src/cli/fontFiles'));
 
 const fresh = useCutChoices.getState();
 /** What the page hands to the browser to be saved. */

@@ -10,7 +10,7 @@ import { inches } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 // jsdom serves no files: the fonts are read from disk.
-vi.mock('../../../src/app/cut/fontFiles', () => import('../../../src/cli/fontFiles'));
+vi.mock('../../../src/app/cut/print/fontFiles', () => import('../../../src/cli/fontFiles'));
 
 function Cards() {
   const input = usePlanInput();

@@ -198,7 +198,7 @@ describe('a text that can be neither opened nor put aside', () => {
   it('is said, offered for download and not written over', () => {
     const { storage, keeper } = guarded();
     const { said } = keeper.load();
-    expect(said).toEqual([expect.objectContaining({ kind: 'unreadable', aside: null })]);
+    expect(said).toEqual([expect.objectContaining({ kind: 'unreadable', quarantineKey: null })]);
     expect(said.map(noticeSentence).join()).toMatch(/nothing is written over it/);
     expect(keeper.status()).toEqual({ kind: 'failed', reason: 'guarding' });
     keeper.save(bookOf('Ada'));
