@@ -81,6 +81,7 @@ export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFault
 export { LEVEL_TITLES, LEVEL_WORDS } from './messages/levels';
 export { MAKING } from './messages/making';
 export { MEASURE } from './messages/measure';
+export { measurementIssueSentence } from './messages/measurementIssues';
 export { MEASUREMENT_WORDS } from './messages/measurements';
 export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
 export { PRINTER_FAULTS } from './messages/printers';
@@ -101,7 +102,6 @@ export {
   compareStyles,
   readBackup,
   restore,
-  writeBackup,
 } from './model/backup';
 export {
   BOOK_VERSION,
@@ -119,6 +119,7 @@ export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
 export { readBook } from './model/readBook';
+export { writeBackup } from './model/writeBackup';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {
   edgeShapeName,

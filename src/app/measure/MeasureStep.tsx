@@ -2,7 +2,7 @@
 
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, MEASURE, SHELL, unusualOnes } from '../../document';
-import type { MeasurementName } from '../../engine';
+import { MEASUREMENTS, type MeasurementGroup } from '../../engine';
 import { TextField } from '../components/TextField';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
 import { BodyFigure, isBehind } from './BodyFigure';
@@ -12,24 +12,8 @@ import { arriveAtName, awaitName } from './nameField';
 import { SidesFields } from './SidesFields';
 import { TapeDay } from './TapeDay';
 
-const GROUPS: readonly { title: string; intro: string; names: readonly MeasurementName[] }[] = [
-  {
-    ...MEASURE.groups.round,
-    names: ['overBust', 'bust', 'underBust', 'waist', 'highHip', 'hip'],
-  },
-  {
-    ...MEASURE.groups.down,
-    names: ['neckToBust', 'neckToUnderBust', 'neckToWaist', 'neckToHip', 'backNeckToWaist'],
-  },
-  {
-    ...MEASURE.groups.front,
-    names: ['frontBustArc', 'frontWaistArc', 'frontHipArc'],
-  },
-  {
-    ...MEASURE.groups.fit,
-    names: ['bustPointWidth', 'acrossShoulder', 'neckWidth', 'underarmToWaist', 'waistToLap'],
-  },
-];
+/** The groups of the form, in order; a measurement says itself which it belongs to. */
+const GROUPS: readonly MeasurementGroup[] = ['round', 'down', 'across', 'fit'];
 
 export function MeasureStep() {
   const { book, client } = useOpen();
@@ -74,13 +58,13 @@ const TapeForm = memo(function TapeForm({ onFocus }: { onFocus: (shown: TapeShow
   );
   return (
     <form className="tape-form" onSubmit={(event) => event.preventDefault()}>
-      {GROUPS.map(({ title, intro, names }) => (
-        <fieldset key={title}>
+      {GROUPS.map((group) => (
+        <fieldset key={group}>
           <legend>
-            <h2>{title}</h2>
+            <h2>{MEASURE.groups[group].title}</h2>
           </legend>
-          <p className="intro">{intro}</p>
-          {names.map((name) => (
+          <p className="intro">{MEASURE.groups[group].intro}</p>
+          {MEASUREMENTS.filter((each) => each.group === group).map(({ name }) => (
             <MeasurementField
               key={`${client.id} ${name}`}
               name={name}

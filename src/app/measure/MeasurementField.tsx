@@ -10,6 +10,7 @@ import {
   formatLength,
   MEASURE,
   MEASUREMENT_WORDS,
+  measurementIssueSentence,
   needsThird,
   offeredLength,
   offeredSentence,
@@ -22,7 +23,6 @@ import {
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { formatDay } from '../components/formatDay';
 import { LengthField } from '../components/LengthField';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useClientNumber } from '../components/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
@@ -44,7 +44,6 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   const { name, odd, onFocus } = props;
   const { client } = useOpen();
   const { issues } = useDraft();
-  const sentence = useIssueSentence();
   const edit = useClientNumber();
   const { label, how } = MEASUREMENT_WORDS[name];
   const { unit } = client;
@@ -53,7 +52,9 @@ export const MeasurementField = memo(function MeasurementField(props: Measuremen
   // A number that is not there yet is no fault: its label says that it is needed.
   const own = issues.filter((issue) => issue.at.field === name && issue.code !== 'measurementMissing');
   const said = (notes: boolean): string[] =>
-    own.filter((issue) => (issue.severity === 'note') === notes).map(sentence);
+    own
+      .filter((issue) => (issue.severity === 'note') === notes)
+      .flatMap((issue) => measurementIssueSentence(issue, client.unit) ?? []);
   const remarks = said(false);
   return (
     <div className="measurement">

@@ -5,6 +5,7 @@ import {
   changeClient,
   LEVEL_WORDS,
   MEASURE,
+  measurementIssueSentence,
   openClient,
   setDiffering,
   setSide,
@@ -12,7 +13,6 @@ import {
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
 import { Checkbox } from '../components/Checkbox';
 import { LengthField } from '../components/LengthField';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useClientNumber } from '../components/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
@@ -128,7 +128,6 @@ function SideField(props: SideFieldProps) {
   const { label, path, change, value, span, signed = false, hint, onFocus, onSet } = props;
   const { client } = useOpen();
   const { issues } = useDraft();
-  const sentence = useIssueSentence();
   const edit = useClientNumber();
   const own = issues.filter(({ at }) => at.field === path);
   return (
@@ -142,7 +141,7 @@ function SideField(props: SideFieldProps) {
         optional={true}
         remember={`${client.id} ${path}`}
         hint={hint}
-        remarks={own.map(sentence)}
+        remarks={own.flatMap((issue) => measurementIssueSentence(issue, client.unit) ?? [])}
         onFocus={() => onFocus(path)}
         refused={own.some(({ severity }) => severity === 'error')}
         {...edit(change, onSet)}

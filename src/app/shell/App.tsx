@@ -7,7 +7,7 @@ import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
 import { ErrorBoundary } from './ErrorBoundary';
 import { HistoryButtons } from './HistoryButtons';
-import { type Keeping, KeepingNotices } from './KeepingNotices';
+import type { Keeping } from './KeepingNotices';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
 import { UpdateNotice } from './UpdateNotice';
@@ -18,6 +18,10 @@ const LATER = {
   true: () => import('../true/TrueStep'),
   cut: () => import('../cut/CutStep'),
 } as const;
+/** Notices about storage are rare, so their texts are not part of the first load. */
+const KeepingNotices = lazy(() =>
+  import('./KeepingNotices').then(({ KeepingNotices: notices }) => ({ default: notices })),
+);
 const DraftStep = lazy(() => LATER.draft().then(({ DraftStep: step }) => ({ default: step })));
 const TrueStep = lazy(() => LATER.true().then(({ TrueStep: step }) => ({ default: step })));
 const CutStep = lazy(() => LATER.cut().then(({ CutStep: step }) => ({ default: step })));
@@ -73,7 +77,9 @@ export function App({ keeping }: { keeping: Keeping }) {
         </nav>
         <HistoryButtons />
       </header>
-      <KeepingNotices keeping={keeping} />
+      <Suspense fallback={null}>
+        <KeepingNotices keeping={keeping} />
+      </Suspense>
       <UpdateNotice />
       {step === 'measure' ? null : <UnreadNotice />}
       <main data-step={step}>

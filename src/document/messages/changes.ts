@@ -2,9 +2,10 @@
 
 import type { Change, ChangeCode, ChangeOf } from '../model/change';
 import { catalogue } from './catalogue';
+import { EDGE_NODE_WORDS } from './edgeNodes';
+import { inSentence } from './inSentence';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
-import { EDGE_NODE_WORDS, inSentence } from './styleFields';
 import { wedgePhrase } from './wedges';
 
 /** The name of a change; it begins small, for it stands behind a word of the button's. */

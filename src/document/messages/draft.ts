@@ -2,8 +2,8 @@
 
 import type { EdgeNodeName, LevelName } from '../../engine';
 import { catalogue } from './catalogue';
+import { EDGE_NODE_WORDS } from './edgeNodes';
 import { LEVEL_WORDS } from './levels';
-import { EDGE_NODE_WORDS } from './styleFields';
 
 interface AtNode {
   readonly node: EdgeNodeName;

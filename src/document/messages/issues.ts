@@ -3,20 +3,22 @@
 import {
   type Issue,
   type IssueCode,
-  LEVEL_NAMES,
-  type MeasurementName,
   MOST_REDUCTION_MM,
   MOST_REDUCTION_SHARE,
   type Style,
   USUAL_REDUCTION_MM,
 } from '../../engine';
 import { formatLength } from '../units/formatLength';
-import { inward } from '../units/inward';
 import type { LengthUnit } from '../units/lengthUnit';
-import { LEVEL_WORDS } from './levels';
-import { MEASUREMENT_WORDS } from './measurements';
+import { inSentence } from './inSentence';
+import {
+  MEASUREMENT_SENTENCES,
+  type MeasurementParts,
+  measurementName,
+  measurementParts,
+} from './measurementIssues';
 import { pieceLabel, seamName } from './pieces';
-import { inSentence, styleField } from './styleFields';
+import { styleField } from './styleFields';
 import { wedgeNameOf } from './wedges';
 
 export interface IssueContext {
@@ -33,81 +35,55 @@ export function issueSentence(issue: Issue, context: IssueContext): string {
   return SENTENCES[issue.code](partsOf(issue, context));
 }
 
-interface Parts {
-  /** A length of the issue's values, with its unit. */
-  readonly length: (name: string) => string;
+interface Parts extends MeasurementParts {
   /** Any length, with its unit. */
   readonly written: (mm: number) => string;
-  /** A number of the issue's values as it is. */
-  readonly number: (name: string) => number;
-  /** The same, written. */
+  /** A number of the issue's values, written. */
   readonly count: (name: string) => string;
   readonly percent: (name: string) => string;
-  readonly field: string;
-  readonly level: string;
   /** "Front 1", "the front", or "the draft". */
   readonly piece: string;
   /** The same to begin a sentence: "The front". */
   readonly pieceFirst: string;
-  readonly block: string;
   /** "the bust wedge", or "the wedge beside it". */
   readonly wedge: string;
   /** The same to begin a sentence: "The bust wedge". */
   readonly wedgeFirst: string;
   readonly seam: string;
-  /** The level at the end of the field's path. */
-  readonly sideName: string;
-  /** The span of a number of the style, in words. */
+  /** The number of the style that the issue stands at, and its span, in words. */
   readonly styleName: string;
   readonly styleSpan: string;
-  /** The ends of a span, as they are easily read, and within it. */
-  readonly least: string;
-  readonly most: string;
   /** What to do about cautions not yet read; of those that were, nothing. */
   readonly unread: string;
 }
 
-function partsOf({ at, values }: Issue, { unit, style, read = false }: IssueContext): Parts {
-  const number = (name: string): number => values[name] ?? Number.NaN;
-  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
-  const length = (name: string): string => written(number(name));
+function partsOf(issue: Issue, { unit, style, read = false }: IssueContext): Parts {
+  const { at } = issue;
   const styled = styleField(at.field ?? 'A number of the style', style);
+  const field = measurementName(at.field) ?? (at.field === undefined ? 'A measurement' : styled.name);
+  const parts = measurementParts(issue, unit, field);
+  const { number, least, most } = parts;
   const plain = (value: number): string => (Number.isFinite(value) ? String(value).replace('-', '−') : '–');
-  const [least = '', most = ''] = inward(number('least'), number('most'), unit).map(written);
-  const span =
-    styled.kind === 'length'
-      ? `${least} to ${most}`
-      : `${plain(number('least'))} to ${plain(number('most'))}`;
   const whole = at.block ? `${at.side ? `${at.side} ` : ''}${at.block}` : 'draft';
   const wedge = at.wedge === undefined ? 'wedge beside it' : inSentence(wedgeNameOf(at.wedge, style));
   return {
-    length,
-    written,
-    number,
+    ...parts,
+    written: (mm) => formatLength(mm, unit, { withUnit: true }),
     count: (name) => plain(number(name)),
     percent: (name) => `${plain(Math.round(100 * number(name)))} %`,
-    field: fieldName(at.field, style),
-    level: LEVEL_WORDS[at.level ?? 'waist'],
     piece: at.piece === undefined ? `the ${whole}` : pieceLabel(at.piece),
     pieceFirst: at.piece === undefined ? `The ${whole}` : pieceLabel(at.piece),
-    block: `${at.side ? `${at.side} ` : ''}${at.block ?? 'block'}`,
     wedge: `the ${wedge}`,
     wedgeFirst: `The ${wedge}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
-    sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
     styleName: styled.name,
-    styleSpan: span,
-    least,
-    most,
+    styleSpan:
+      styled.kind === 'length'
+        ? `${least} to ${most}`
+        : `${plain(number('least'))} to ${plain(number('most'))}`,
     unread: read ? '' : ' Read the cautions for tight lacing and mark them as read, or take less.',
   };
 }
-
-const isMeasurement = (field: string): field is MeasurementName => Object.hasOwn(MEASUREMENT_WORDS, field);
-
-/** A measurement by its label, a number of the style by what it is called. */
-const fieldName = (field = 'A measurement', style: Pick<Style, 'wedges'>): string =>
-  isMeasurement(field) ? MEASUREMENT_WORDS[field].label : styleField(field, style).name;
 
 /** A width that rounds to the least it should be must not be written as that least. */
 const narrower = (width: string, least: string): string =>
@@ -118,38 +94,19 @@ const ceiling = (written: (mm: number) => string): string =>
 
 /** One for each code: a code without words does not compile. */
 const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
-  measurementMissing: ({ field }) =>
-    `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
-  measurementOutOfRange: ({ field, least, most }) =>
-    `${field} must be between ${least} and ${most}. Look for a slip of the tape or the keyboard.`,
+  ...MEASUREMENT_SENTENCES,
   styleOutOfRange: ({ styleName, styleSpan, number }) =>
     Number.isFinite(number('least'))
       ? `${styleName} must be from ${styleSpan}. Set it within that.`
       : `${styleName} is missing, stands twice, or is not something the draft knows. Choose it anew.`,
-  overBustEstimated: ({ length }) =>
-    `The over-bust girth was not measured; it is taken as ${length('overBust')} ± ${length('within')}, as nineteen women in twenty of this bust girth have it. Measure it to be sure.`,
-  sidesOutOfRange: ({ sideName, number, length }) =>
-    number('most') < 1
-      ? `The left half of the ${sideName} must be from 40 % to 60 % of its girth. Measure it again from centre front to centre back.`
-      : `How much lower the ${sideName} sits on the right must be within ${length('most')} up or down. Measure it again.`,
   halvesNotOnFold: ({ block }) =>
     `The two sides differ, so the centre ${block} is joined by a seam and does not lie on the fold.`,
   centresUneven: ({ seam, length }) =>
     `The left and the right edge at ${seam} differ by ${length('apart')} and cannot be sewn together. Let the two sides differ less there.`,
-  frontArcImpossible: ({ field, length, least, most }) =>
-    `${field} of ${length('arc')} cannot be the front’s part of a girth of ${length('girth')}: it must be between ${least} and ${most}. Measure it again from side seam to side seam, or leave it empty.`,
-  frontArcUnusual: ({ field, length, least, most }) =>
-    `${field} of ${length('arc')} sets the side seams unusually far round; ${least} to ${most} would be usual for a girth of ${length('girth')}. Look where the sides were marked; if she is built so, it is right.`,
-  levelsOutOfOrder: ({ level, field }) =>
-    `The ${level} line is not far enough below the line above it. Look at ${inSentence(field)} and the lengths beside it.`,
-  levelLeftOut: ({ level, field }) =>
-    `The ${level} line lies too near its neighbour or on the wrong side of it, so the draft goes without it. Look at ${inSentence(field)}, or leave it if she is built so.`,
   girthUsedUp: ({ level, length, number }) =>
     number('target') > 0
       ? `The cloth at the ${level} would measure only ${length('target')}, too little for both front and back. Take away less in ease, or make the lacing gap smaller.`
       : `Nothing is left of the girth at the ${level} after ease and lacing gap. Take away less in ease, or make the lacing gap smaller.`,
-  bustPointOffBlock: ({ block }) =>
-    `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
   tooManyWedges: ({ block, count }) =>
     `The ${block} has ${count('count')} wedges; ${count('most')} is the most it can have. Take some off.`,
   panelTooNarrow: ({ pieceFirst, level, wedge, length }) =>
@@ -176,22 +133,14 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     'The armhole is parted by the side seam, so the side panel of a shouldered block cannot be cut in one. Keep the side seam, or leave the shoulders out.',
   shoulderWedges: ({ wedgeFirst, block }) =>
     `${wedgeFirst} would run up into the armhole: on a shouldered ${block} one wedge ends at mid-shoulder, and the others need a point below. Give it an upper point, or take it off.`,
-  shoulderOffBlock: ({ field, block }) =>
-    `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
-  napeHeld: ({ length }) =>
-    `Back neck to waist is ${length('asked')}, but the shoulder line lies only ${length('front')} above the waist, as neck to waist in front has it: the centre back is drafted ${length('drafted')} long from the neck to the waist. Measure both again, over the bust in front.`,
   topAboveArmpit: ({ length }) =>
     `The top edge at the side stands ${length('over')} higher than the underarm and would cut in. Lower the top edge.`,
-  armpitUnknown: ({ length }) =>
-    `The top edge stands ${length('height')} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
   garmentTooShort: ({ length, number }) =>
     number('height') > 0
       ? `Only ${length('height')} is left between top edge and hem; ${length('least')} is the least that can be sewn. Lower the hem or raise the top edge.`
       : 'The hem lies above the top edge. Lower the hem or raise the top edge.',
   hemTooLongToSit: ({ length }) =>
     `The hem reaches ${length('over')} below the lap when she sits, and will push up. Raise the hem.`,
-  sittingUnknown: ({ length }) =>
-    `The hem lies ${length('depth')} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
   seamTooUneven: ({ seam, length }) =>
     `The two edges of ${seam} differed by ${length('lengthDifference')} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
   buskNeedsStraightCentre: ({ wedge }) =>

@@ -28,7 +28,7 @@ export const MEASURE = catalogue({
       title: 'Down from the neck',
       intro: 'All from the point where the shoulder line meets the neck.',
     },
-    front: {
+    across: {
       title: 'Across the front',
       intro: 'From side seam to side seam. Left empty, the front takes its usual part of the girth.',
     },

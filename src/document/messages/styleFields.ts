@@ -1,7 +1,9 @@
 // The numbers of a style by name, from the path the engine or a style file gives them.
 
-import { EDGE_NODES, type EdgeNodeName, LEVEL_NAMES, type LevelName, type Style } from '../../engine';
+import { EDGE_NODES, LEVEL_NAMES, type LevelName, type Style } from '../../engine';
 import { catalogue } from './catalogue';
+import { EDGE_NODE_WORDS } from './edgeNodes';
+import { inSentence } from './inSentence';
 import { LEVEL_WORDS } from './levels';
 import { wedgeNameOf } from './wedges';
 
@@ -67,16 +69,6 @@ function plainField(path: string): StyleField | null {
   const name = PLAIN[path];
   return name === undefined ? null : { name, kind: SHARES.has(path) ? 'share' : 'length' };
 }
-
-/** The places where top edge and hem are given a height. */
-export const EDGE_NODE_WORDS: Readonly<Record<EdgeNodeName, string>> = catalogue({
-  centreFront: 'centre front',
-  bustLine: 'the bust line',
-  sideFront: 'side-front',
-  underarm: 'the underarm',
-  sideBack: 'side-back',
-  centreBack: 'centre back',
-});
 
 function nodeField(path: string): StyleField | null {
   const [, edge, name] = /^(topShape|hemShape)\.(\w+)/.exec(path) ?? [];
@@ -149,6 +141,3 @@ const WEDGE_FIELDS = catalogue({
 
 const levelAtEnd = (path: string): LevelName | null =>
   LEVEL_NAMES.find((level) => path.endsWith(`.${level}`)) ?? null;
-
-/** A name that begins a line, as it is written within one. */
-export const inSentence = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);

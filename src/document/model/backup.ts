@@ -1,29 +1,9 @@
-// The whole book as one file, and back: each client stands in it in the shape that the headless drafter takes.
+// Reads a backup, compares it with the book, and brings back what is chosen of it.
 
 import { BOOK_VERSION, type Book, type Client, type OwnStyle } from './book';
 import { isObject } from './isObject';
 import { type ReadBook, readBook } from './readBook';
-
-/** How a backup is told from any other file. */
-const KIND = 'staywright backup';
-
-/**
- * The book as text. In a backup `unit` says in which unit the numbers are, always mm; the unit a client is shown in
- * stands as `shownIn`.
- *
- * @param madeOn ISO day
- */
-export function writeBackup(book: Book, madeOn: string): string {
-  const { clients, ...rest } = book;
-  const written = clients.map(({ name, unit, measurements, ...client }) => ({
-    name,
-    unit: 'mm',
-    measurements,
-    shownIn: unit,
-    ...client,
-  }));
-  return `${JSON.stringify({ kind: KIND, madeOn, ...rest, clients: written }, null, 1)}\n`;
-}
+import { BACKUP_KIND } from './writeBackup';
 
 export type ReadBackup =
   | { readonly kind: 'backup'; readonly book: Book; readonly madeOn: string | null }
@@ -40,7 +20,7 @@ export function readBackup(text: string): ReadBackup {
       reason: 'This is not a backup written by Staywright, or not the whole of one.',
     };
   }
-  if (!isObject(data) || data.kind !== KIND || !Array.isArray(data.clients))
+  if (!isObject(data) || data.kind !== BACKUP_KIND || !Array.isArray(data.clients))
     return { kind: 'unreadable', reason: 'This is not a backup written by Staywright.' };
   const { kind: _kind, madeOn, clients, ...rest } = data;
   const shown = clients.map((client: unknown) => {

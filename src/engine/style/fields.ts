@@ -180,16 +180,16 @@ type ItemOf<Groups extends Kinds> = {
 export const listOf = <const Groups extends Kinds>(
   kinds: Groups,
 ): { readonly kind: 'list'; readonly kinds: Groups; readonly schema: z.ZodMiniType<ItemOf<Groups>[]> } => {
-  const options = Object.entries(kinds).map(([kind, { schema }]) =>
-    z.extend(schema as z.ZodMiniObject, { kind: z.literal(kind) }),
+  const options = Object.entries(kinds).map(([kind, { fields }]) =>
+    z.object({
+      ...Object.fromEntries(Object.entries(fields).map(([name, { schema }]) => [name, schema])),
+      kind: z.literal(kind),
+    }),
   );
-  const [first, ...others] = options as [z.ZodMiniObject<{ kind: z.ZodMiniLiteral<string> }>];
   return {
     kind: 'list',
     kinds,
-    schema: z.array(z.discriminatedUnion('kind', [first, ...others])) as unknown as z.ZodMiniType<
-      ItemOf<Groups>[]
-    >,
+    schema: z.array(z.union(options)) as unknown as z.ZodMiniType<ItemOf<Groups>[]>,
   };
 };
 

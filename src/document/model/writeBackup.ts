@@ -1,0 +1,24 @@
+// Writes the whole book as one file; a client stands in it in the shape that the headless drafter takes.
+
+import type { Book } from './book';
+
+/** The mark that tells a backup from any other file. */
+export const BACKUP_KIND = 'staywright backup';
+
+/**
+ * The book as text. In a backup `unit` says in which unit the numbers are, always mm; the unit a client is shown in
+ * stands as `shownIn`.
+ *
+ * @param madeOn ISO day
+ */
+export function writeBackup(book: Book, madeOn: string): string {
+  const { clients, ...rest } = book;
+  const written = clients.map(({ name, unit, measurements, ...client }) => ({
+    name,
+    unit: 'mm',
+    measurements,
+    shownIn: unit,
+    ...client,
+  }));
+  return `${JSON.stringify({ kind: BACKUP_KIND, madeOn, ...rest, clients: written }, null, 1)}\n`;
+}
