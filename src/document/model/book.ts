@@ -95,7 +95,8 @@ const someLevels = z.partial(
     hip: number,
   }),
 );
-const length = z.nullable(number);
+/** A measurement that a book does not have, since it was written before there was one of this name, was not taken. */
+const length = z._default(z.nullable(number), null);
 
 const measurementsSchema = z.object(
   Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, length])) as Record<

@@ -1,4 +1,4 @@
-// The few things a page is drawn with, over jspdf: lines of the house's kinds and text that is always writable.
+// The few things a page is drawn with, over jspdf: lines of the kinds that a pattern has, and text that is always writable.
 
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../engine';

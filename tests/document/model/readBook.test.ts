@@ -162,6 +162,23 @@ function bookOf(text: string): Book {
   return read.book;
 }
 
+describe('a measurement that a book does not know yet', () => {
+  it('reads as not taken, in the set in use, in earlier ones and in a draft kept to compare with', () => {
+    const data = JSON.parse(readFileSync(fixture(BOOK_VERSION), 'utf8'));
+    const without = JSON.parse(JSON.stringify(data), (key, value) =>
+      key === 'underarmToWaist' ? undefined : value,
+    );
+    expect(JSON.stringify(without)).not.toContain('underarmToWaist":');
+    const sets = bookOf(JSON.stringify(without)).clients.flatMap(({ measurements, earlier, drafts }) => [
+      measurements,
+      ...earlier.map((set) => set.measurements),
+      ...drafts.flatMap(({ comparison }) => (comparison ? [comparison.measurements] : [])),
+    ]);
+    expect(sets.length).toBeGreaterThan(3);
+    for (const set of sets) expect(set.underarmToWaist).toBeNull();
+  });
+});
+
 describe('migrations', () => {
   it('lead from every version there was to this one, each with a book of its version to prove it', () => {
     for (let version = 1; version < BOOK_VERSION; version += 1) {
