@@ -175,7 +175,7 @@ describe('a side panel without a side seam', () => {
       wedges: [],
       joinedSide: true,
     });
-    expect(made.issues.find(({ code }) => code === 'sidePanelAtCentre')?.severity).toBe('block');
+    expect(made.issues.find(({ code }) => code === 'sidePanelAtCentre')?.severity).toBe('error');
     expect(made.pieces.length).toBeGreaterThan(0);
   });
 });
@@ -191,7 +191,7 @@ describe('a dart that cannot be sewn is refused where it stands', () => {
     [
       'points crossed',
       { upper: { from: 'waist', below: 50 }, lower: { from: 'bust', below: 20 } },
-      'dartTooShort block',
+      'dartTooShort error',
     ],
     [
       'no level between its points',
@@ -201,7 +201,7 @@ describe('a dart that cannot be sewn is refused where it stands', () => {
     [
       'its point at the hem',
       { upper: { from: 'bust', below: 20 }, lower: { from: 'waist', below: 97 } },
-      'dartEndsAtEdge block',
+      'dartEndsAtEdge error',
     ],
   ] satisfies [string, Ends, string][])('%s', (_, ends, expected) => {
     const wedge = byHand(dart('d', 'front', 0.5, ends), { underBust: 10, waist: 20, highHip: 8, hip: 4 });
@@ -209,6 +209,6 @@ describe('a dart that cannot be sewn is refused where it stands', () => {
   });
 
   it('a dart that would add cloth', () => {
-    expect(told(byHand(dart('d', 'front', 0.5, FISH_EYE), { waist: -5 }))).toContain('styleOutOfRange block');
+    expect(told(byHand(dart('d', 'front', 0.5, FISH_EYE), { waist: -5 }))).toContain('styleOutOfRange error');
   });
 });

@@ -10,6 +10,7 @@ import {
 } from '../../engine';
 import { formatLength } from '../units/formatLength';
 import type { LengthUnit } from '../units/lengthUnit';
+import { catalogue } from './catalogue';
 import { inSentence } from './inSentence';
 import {
   MEASUREMENT_SENTENCES,
@@ -93,7 +94,7 @@ const ceiling = (written: (mm: number) => string): string =>
   `about ${written(MOST_REDUCTION_MM)} or ${Math.round(100 * MOST_REDUCTION_SHARE)} %, whichever is less`;
 
 /** One for each code: a code without words does not compile. */
-const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
+const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = catalogue({
   ...MEASUREMENT_SENTENCES,
   styleOutOfRange: ({ styleName, styleSpan, number }) =>
     Number.isFinite(number('least'))
@@ -171,4 +172,4 @@ const SENTENCES: Readonly<Record<IssueCode, (parts: Parts) => string>> = {
     `The hem of ${piece} bends or meets a seam so that its allowance, turned up, could not lie flat on the cloth above it: the corners of its cut line are as for a bound hem. Make the hem allowance smaller, or face the hem there.`,
   cutLineUnsure: ({ piece }) =>
     `The cut line round ${piece} could not be drawn, so it lies on the sew line without allowance. Make the allowances smaller, or the piece wider.`,
-};
+});

@@ -4,6 +4,7 @@ import { type Issue, type IssueCode, LEVEL_NAMES } from '../../engine';
 import { formatLength } from '../units/formatLength';
 import { inward } from '../units/inward';
 import type { LengthUnit } from '../units/lengthUnit';
+import { catalogue } from './catalogue';
 import { inSentence } from './inSentence';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
@@ -57,7 +58,7 @@ export function measurementIssueSentence(issue: Issue, unit: LengthUnit): string
 const isAtMeasurement = (code: IssueCode): code is keyof typeof MEASUREMENT_SENTENCES =>
   Object.hasOwn(MEASUREMENT_SENTENCES, code);
 
-export const MEASUREMENT_SENTENCES = {
+export const MEASUREMENT_SENTENCES = catalogue({
   measurementMissing: ({ field }: MeasurementParts) =>
     `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
   measurementOutOfRange: ({ field, least, most }: MeasurementParts) =>
@@ -86,4 +87,4 @@ export const MEASUREMENT_SENTENCES = {
     `The top edge stands ${length('height')} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
   sittingUnknown: ({ length }: MeasurementParts) =>
     `The hem lies ${length('depth')} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
-} as const satisfies Partial<Record<IssueCode, (parts: MeasurementParts) => string>>;
+} satisfies Partial<Record<IssueCode, (parts: MeasurementParts) => string>>);
