@@ -73,7 +73,7 @@ describe(`random styles on ${COUNT} and ${WILD} drawn bodies, seed ${SEED}`, () 
       for (const id of expectedPieces(style).filter((wanted) => !there.includes(wanted))) {
         missing += 1;
         expect(
-          blocking(drafted).map(({ at }) => at.piece),
+          blocking(drafted).map(({ at }) => at.piece?.id),
           `case ${i}`,
         ).toContain(id);
         for (const row of drafted.proof.ledger) expect(row.sewnGirth, `case ${i} ${row.level}`).toBeNull();
