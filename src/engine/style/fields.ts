@@ -158,10 +158,11 @@ export const someLevels = (unit: NumberUnit, span: Span): LevelsField<null> => (
 export const group = <const Parts extends Fields>(fields: Parts): GroupField<Parts, SchemaOf<Parts>> => ({
   kind: 'group',
   fields,
-  schema: z.object(
-    Object.fromEntries(Object.entries(fields).map(([name, { schema }]) => [name, schema])),
-  ) as SchemaOf<Parts>,
+  schema: z.object(shapeOf(fields)) as SchemaOf<Parts>,
 });
+
+const shapeOf = (fields: Fields): Record<string, z.ZodMiniType> =>
+  Object.fromEntries(Object.entries(fields).map(([name, { schema }]) => [name, schema]));
 
 /** A part that a style may do without. What is usual holds where it is first asked for. */
 export const optional = <const Of extends Field>(field: Of): Optional<Of> => ({
@@ -181,10 +182,7 @@ export const listOf = <const Groups extends Kinds>(
   kinds: Groups,
 ): { readonly kind: 'list'; readonly kinds: Groups; readonly schema: z.ZodMiniType<ItemOf<Groups>[]> } => {
   const options = Object.entries(kinds).map(([kind, { fields }]) =>
-    z.object({
-      ...Object.fromEntries(Object.entries(fields).map(([name, { schema }]) => [name, schema])),
-      kind: z.literal(kind),
-    }),
+    z.object({ ...shapeOf(fields), kind: z.literal(kind) }),
   );
   return {
     kind: 'list',
