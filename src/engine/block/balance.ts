@@ -1,6 +1,6 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
-import { at, numberAt } from '../geometry/lists';
+import { at } from '../geometry/lists';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
@@ -43,7 +43,7 @@ export function sizeWedges(
   for (const level of levels) {
     const toTakeIn = bust ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
     const { intakes, left } = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
-    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, numberAt(intakes, i));
+    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, at(intakes, i));
     if (left > 0.05) unplaced.set(level.name, left);
   }
   if (shoulder && bust)
@@ -103,7 +103,7 @@ function placeAt(
     const caps = capsAt(level.name, wedges, manual, width, bustLine, style.balance.cap);
     const open = wedges.map((wedge, i) => (manual[i] === null ? wedge.weight : 0));
     const shares = fill(placed, open, caps);
-    intakes = manual.map((each, i) => each ?? numberAt(shares, i));
+    intakes = manual.map((each, i) => each ?? at(shares, i));
     const now = shares.reduce((sum, each) => sum + each, 0);
     if (placed - now < 1e-6) break;
     placed = now;
@@ -123,7 +123,7 @@ function capsAt(
   const axes = wedges.map((wedge) => stationX(wedge.stationAt[level] ?? wedge.station, bustLine, width));
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
-    const x = numberAt(axes, i);
+    const x = at(axes, i);
     const reach = (j: number): number => {
       const other = wedges[j];
       const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - ROOM_MM;
@@ -150,13 +150,13 @@ function fill(amount: number, weights: readonly number[], caps: readonly number[
   const shares = weights.map(() => 0);
   let left = amount;
   for (let round = 0; round <= weights.length && left > 1e-9; round += 1) {
-    const open = weights.map((weight, i) => (numberAt(shares, i) < numberAt(caps, i) ? weight : 0));
+    const open = weights.map((weight, i) => (at(shares, i) < at(caps, i) ? weight : 0));
     const total = open.reduce((sum, weight) => sum + weight, 0);
     if (total <= 0) break;
     const portion = left;
     for (const [i, weight] of open.entries()) {
-      const take = Math.min((portion * weight) / total, numberAt(caps, i) - numberAt(shares, i));
-      shares[i] = numberAt(shares, i) + take;
+      const take = Math.min((portion * weight) / total, at(caps, i) - at(shares, i));
+      shares[i] = at(shares, i) + take;
       left -= take;
     }
   }

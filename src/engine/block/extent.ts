@@ -1,6 +1,6 @@
 // Where a wedge runs: from edge to edge, or as a dart to a point within its panel; and its legs within that run.
 
-import { at, numberAt } from '../geometry/lists';
+import { at } from '../geometry/lists';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { Style } from '../style/style';
 import type { DartPoint, Wedge } from '../style/wedgeFields';
@@ -77,7 +77,7 @@ export function shutWhereEmpty(
     let shut = false;
     for (let i = widest; levels[i]; i += way) {
       const { name, y } = at(levels, i);
-      shut ||= numberAt(taken, i) < SHUT_MM;
+      shut ||= at(taken, i) < SHUT_MM;
       if (!shut) continue;
       intake.set(name, 0);
       if (i > widest) lower = Math.min(lower ?? y, y);
@@ -94,7 +94,7 @@ export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, exten
   const from = extent.upper ?? Number.NEGATIVE_INFINITY;
   const to = extent.lower ?? Number.POSITIVE_INFINITY;
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
+  const pick = (list: readonly number[]): number[] => inside.map((i) => at(list, i));
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
 }
 

@@ -3,7 +3,7 @@
 
 import type { Block } from '../block/block';
 import { stationX } from '../block/station';
-import { at as elementAt, first, last, numberAt } from '../geometry/lists';
+import { at as elementAt, first, last } from '../geometry/lists';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';
 import type { BlockName } from '../terms/names';
@@ -207,7 +207,7 @@ function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
 function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
   const inside = line.ys.flatMap((at, i) => (at >= from - 1e-9 && at <= to + 1e-9 ? [i] : []));
   if (inside.length < 2) return [];
-  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
+  const pick = (list: readonly number[]): number[] => inside.map((i) => elementAt(list, i));
   return [{ ys: pick(line.ys), xs: pick(line.xs), slopes: pick(line.slopes) }];
 }
 
