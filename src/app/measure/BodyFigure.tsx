@@ -36,6 +36,7 @@ const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
   neckToUnderBust: { d: 'M84 70L78 136L78 158', isGirth: false },
   neckToWaist: { d: 'M84 70L78 136L80 204', isGirth: false },
   neckToHip: { d: 'M84 70L78 136L80 204L78 258', isGirth: false },
+  waistToHighHip: { d: 'M65 203L59 229', isGirth: false },
   bustPointWidth: { d: 'M78 136L122 136', isGirth: false },
   acrossShoulder: { d: 'M50 86C70 78 130 78 150 86', isGirth: false },
   neckWidth: { d: 'M84 68L116 68', isGirth: false },

@@ -4,10 +4,11 @@ import { at } from '../geometry/lists';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { type Extent, extentOf, isThrough, reaches } from './extent';
-import type { Level } from './levels';
+import { type Extent, isThrough, reaches } from './extent';
+import { halfGirth, type Level } from './levels';
 import type { ShoulderFrame } from './shoulders';
-import { stationX } from './station';
+import { springBelowWaist } from './spring';
+import { onCentre, stationX } from './station';
 
 /** Intakes in mm per wedge id and level; `unplaced` is what balancing left to the side seam. */
 export interface SizedWedges {
@@ -22,35 +23,40 @@ export interface SizedWedges {
  *
  * never below zero; H is the half girth before the lacing gap, p the part the side seam takes. Each is capped by the
  * style and by what keeps the panels beside it at least {@link LEAST_PANEL_MM} wide; what a capped wedge cannot take
- * goes to the others, and what none can take to the side. A wedge that runs up to a shoulder is then eased towards the
+ * goes to the others, and what none can take to the side. Below the waist no weight and no cap holds: there the wedges let out
+ * what the body grows beside them ({@link springBelowWaist}). A wedge that runs up to a shoulder is then eased towards the
  * straight line from there to the bust, and the side takes what it lets go.
  *
  * @param wedges the block's wedges in order from the centre line
+ * @param extents where each of them runs
  * @param bustLine x of the bust-point line, mm
  */
 export function sizeWedges(
   block: BlockName,
   wedges: readonly Wedge[],
+  extents: readonly Extent[],
   levels: readonly Level[],
   bustLine: number,
   style: Style,
   shoulder: ShoulderFrame | null,
 ): SizedWedges {
-  const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
+  const intakes = wedges.map(() => new Map<LevelName, number>());
   const unplaced = new Map<LevelName, number>();
   const bust = levels.find((level) => level.name === 'bust');
-  const extents = wedges.map((wedge) => extentOf(wedge, levels, style));
+  const waist = levels.find((level) => level.name === 'waist');
   for (const level of levels) {
-    const toTakeIn = bust ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
-    const { intakes, left } = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
-    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, at(intakes, i));
-    if (left > 0.05) unplaced.set(level.name, left);
+    const isBelow = waist !== undefined && level.y > waist.y;
+    const toTakeIn = bust && !isBelow ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
+    const placed = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
+    for (const [i, intake] of intakes.entries()) intake.set(level.name, at(placed.intakes, i));
+    if (placed.left > 0.05) unplaced.set(level.name, placed.left);
   }
+  springBelowWaist(block, wedges, extents, levels, bustLine, style, intakes);
   if (shoulder && bust)
     for (const [i, wedge] of wedges.entries())
       if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(at(extents, i)))
-        easeToShoulder(intakeOf.get(wedge.id) as Map<LevelName, number>, levels, bust, shoulder);
-  return { intakeOf, unplaced };
+        easeToShoulder(at(intakes, i), levels, bust, shoulder);
+  return { intakeOf: new Map(wedges.map(({ id }, i) => [id, at(intakes, i)])), unplaced };
 }
 
 /**
@@ -77,8 +83,6 @@ function suppressionOf(block: BlockName, bust: Level, level: Level, style: Style
   const total = halfGirth(bust) - halfGirth(level);
   return bust.net[block] - level.net[block] - (style.balance.sideShare * total) / 2;
 }
-
-const halfGirth = (level: Level): number => (level.bodyGirth + level.ease) / 2;
 
 function placeAt(
   level: Level,
@@ -139,9 +143,6 @@ function capsAt(
 
 // A little over the least panel, so that a curve between two levels has room as well.
 const ROOM_MM = LEAST_PANEL_MM + 2;
-
-/** A wedge on the centre line lies wholly on one side of it. */
-export const onCentre = (wedge: Wedge): boolean => wedge.station <= -1;
 
 const legReach = (wedge: Wedge, intake: number): number => (onCentre(wedge) ? intake : intake / 2);
 

@@ -1,16 +1,18 @@
 // A half block before it is cut apart: the side seam that puts back what the wedges take, and the wedges' legs.
 
 import type { Body } from '../body/body';
-import { type SmoothLine, smoothLine } from '../geometry/smoothLine';
+import type { SmoothLine } from '../geometry/smoothLine';
 import { openAt } from '../style/openings';
 import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
-import { onCentre, sizeWedges } from './balance';
+import { sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
+import { lineDown, PAST_BUST_ROUND_MM } from './lineDown';
 import type { ShoulderFrame } from './shoulders';
+import { onCentre } from './station';
 import { type DraftedWedge, draftWedge } from './wedge';
 
 export interface Block {
@@ -23,6 +25,15 @@ export interface Block {
   readonly width: ReadonlyMap<LevelName, number>;
 }
 
+/** What a block is drafted between. */
+interface BlockFrame {
+  readonly levels: readonly Level[];
+  /** Height of the level top edge, mm. */
+  readonly top: number;
+  /** Null where the panels are strapless. */
+  readonly shoulder: ShoulderFrame | null;
+}
+
 /**
  * Drafts one block. At each level flat width = closed width + sum of intakes, so that the sewn girth meets its
  * target whatever the wedges do. All lines are monotone between levels and straight down beyond the outermost; with
@@ -31,24 +42,21 @@ export interface Block {
 export function draftBlock(
   block: BlockName,
   body: Body,
-  levels: readonly Level[],
+  { levels, top, shoulder }: BlockFrame,
   style: Style,
-  shoulder: ShoulderFrame | null,
 ): { block: Block; issues: Issue[] } {
   const issues: Issue[] = [];
   const wedges = style.wedges.filter((wedge) => wedge.block === block).sort(fromCentre);
   const bustLine = bustLineOf(block, body, levels, style);
-  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, levels, bustLine, style, shoulder);
+  const extents = wedges.map((wedge) => extentOf(wedge, levels, top));
+  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, extents, levels, bustLine, style, shoulder);
   const darts = new Map(
-    wedges.map((wedge) => [
-      wedge.id,
-      shutWhereEmpty(extentOf(wedge, levels, style), levels, sized.get(wedge.id)),
-    ]),
+    wedges.map(({ id }, i) => [id, shutWhereEmpty(extents[i] ?? THROUGH, levels, sized.get(id))]),
   );
   const intakeOf = new Map(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
-  for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, style));
+  for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, top));
   for (const [level, left] of unplaced)
     issues.push(issue('intakeNotPlaced', 'note', { block, level }, { left }));
 
@@ -76,11 +84,17 @@ export function draftBlock(
       shoulder: up && { ...up.middle, x: up.middle.x + centreTakes + up.intake / 2, intake: up.intake },
     });
   });
-  const sideSeam = smoothLine(
-    levels.map((level) => level.y),
-    levels.map((level) => width.get(level.name) as number),
-  );
+  const sideSeam = sideLine(levels, width);
   return { block: { name: block, bustLine, wedges: drafted, sideSeam, width }, issues };
+}
+
+/** Where it leans in above the bust it is a cone like the wedges. */
+function sideLine(levels: readonly Level[], width: ReadonlyMap<LevelName, number>): SmoothLine {
+  const bust = levels.find(({ name }) => name === 'bust');
+  return lineDown(
+    levels.map(({ name, y }) => ({ y, value: width.get(name) as number })),
+    bust ? { bust: bust.y, round: PAST_BUST_ROUND_MM } : null,
+  );
 }
 
 // The name settles ties, so that the order in which wedges were added changes nothing.

@@ -1,7 +1,7 @@
 // What panels are cut from: the blocks, top edge and hem over them, and the shoulders where there are any.
 
 import { type Block, draftBlock } from '../block/block';
-import type { Level } from '../block/levels';
+import { type Level, topHeight } from '../block/levels';
 import { napeOf, type ShoulderFrame, shouldersOf } from '../block/shoulders';
 import type { Body } from '../body/body';
 import type { EdgeShape, Style } from '../style/style';
@@ -41,8 +41,8 @@ export function makeBaseDraft(
   const { frames, issues } = shouldersOf(body, style, levels, top);
   const asBand = style.shoulders?.bandAbove !== undefined;
   const shoulders = asBand ? null : frames;
-  const front = draftBlock('front', body, levels, style, shoulders?.front ?? null);
-  const back = draftBlock('back', body, levels, style, shoulders?.back ?? null);
+  const front = draftBlock('front', body, { levels, top, shoulder: shoulders?.front ?? null }, style);
+  const back = draftBlock('back', body, { levels, top, shoulder: shoulders?.back ?? null }, style);
   const blocks = { front: front.block, back: back.block };
   // With shoulders the neckline ends at the nape behind.
   const topShape = shoulders ? withNape(style.topShape, top - napeOf(body)) : style.topShape;
@@ -73,16 +73,6 @@ const withNape = (shape: EdgeShape, above: number): EdgeShape => ({
   ...shape,
   centreBack: { beyond: above, kind: 'smooth' },
 });
-
-/** The level top edge. mm */
-function topHeight(body: Body, style: Style): number {
-  const lines = {
-    overBust: body.neckToBust - style.overBustAbove,
-    underBust: body.neckToUnderBust,
-    waist: body.neckToWaist,
-  };
-  return lines[style.topFrom] - style.topAbove;
-}
 
 const heightsOf = ({ lines }: DraftedEdge): number[] =>
   [...lines.front, ...lines.back].flatMap((line) => line.xs);

@@ -80,8 +80,7 @@ export function draftEdge(
   const nodes = (block: BlockName): DraftedNode[] =>
     NODES[block].map(({ name, station }) => ({
       name,
-      at:
-        station <= -1 ? 0 : sewnDistanceAt(blocks[block], stationOnBlock(blocks[block], station, base), base),
+      at: station <= -1 ? 0 : nodeDistance(blocks[block], stationOnBlock(blocks[block], station, base), base),
       y: height(name),
       corner: shape[name].kind === 'corner',
     }));
@@ -160,6 +159,18 @@ export function sewnDistanceAt(block: Block, x: number, y: number): number {
     else if (x > inner) taken += outer - inner;
   }
   return x - taken;
+}
+
+/**
+ * The same of a node. Where the legs of a gore lie over each other, the node passes from the one panel to the other at their
+ * seam, which is half way across.
+ */
+function nodeDistance(block: Block, x: number, y: number): number {
+  for (const { innerLeg, outerLeg } of block.wedges) {
+    const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
+    if (x > outer && x < inner) return sewnDistanceAt(block, outer, y) + 2 * (x - outer);
+  }
+  return sewnDistanceAt(block, x, y);
 }
 
 function stationOnBlock(block: Block, station: number, y: number): number {

@@ -6,6 +6,7 @@ import { type Draft, draft, type Style, xAt } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
 import { broken, judge } from '../../support/judge';
+import { SET_LINES } from '../../support/setLines';
 import { withShoulders } from '../../support/sizedBodies';
 
 const PRINCESS = (NAMED_STYLES.get('princess-bodice') as { style: Style }).style;
@@ -90,7 +91,8 @@ describe('a balanced wedge to mid-shoulder', () => {
       ...PRINCESS,
       shoulders: { ...PRINCESS.shoulders, intake: { front: 60, back: 6 } },
     } as Style;
-    const roomy = { ...wide, ease: { ...wide.ease, overBust: wide.ease.bust } };
+    const { frontShare } = SET_LINES;
+    const roomy = { ...wide, frontShare, ease: { ...wide.ease, overBust: wide.ease.bust } };
     const made = draft(BODY, roomy);
     expect(askedOf(made, roomy)).toBeLessThan(straightOf(made, roomy));
     expect(wedgeOf(made).intake.get('overBust')).toBeCloseTo(askedOf(made, roomy), 9);
@@ -130,7 +132,7 @@ describe('a balanced wedge to mid-shoulder', () => {
 
   it('closes the over-bust girth where the garment reaches it', () => {
     const { underarm } = PRINCESS.topShape;
-    const high = { ...PRINCESS, topShape: { ...PRINCESS.topShape, underarm: { ...underarm, beyond: 12 } } };
+    const high = { ...PRINCESS, topShape: { ...PRINCESS.topShape, underarm: { ...underarm, beyond: 24 } } };
     let reached = 0;
     for (const body of BODIES.slice(0, CLOSED)) {
       const row = draft(body, high).proof.ledger.find(({ level }) => level === 'overBust');
