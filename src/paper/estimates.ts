@@ -2,7 +2,7 @@
 
 import { type Client, estimateWritten, expectedOf, formatLength, MEASUREMENT_WORDS } from '../document';
 
-type Tape = Pick<Client, 'unit' | 'measurements' | 'estimated'>;
+type MeasuredClient = Pick<Client, 'unit' | 'measurements' | 'estimated'>;
 
 /** Printed above them. */
 export const ESTIMATED_HEADING = 'Estimated, not measured';
@@ -10,18 +10,18 @@ export const ESTIMATED_HEADING = 'Estimated, not measured';
 export const MEASURE_FIRST = 'Measure before you cut; ± holds for nineteen women in twenty.';
 
 /** "Underarm to waist: estimated, 7¾ in ± 1¼ in", a line each; without ± where the survey does not know the length. */
-export const estimatedLines = (client: Tape): string[] =>
+export const estimatedLines = (client: MeasuredClient): string[] =>
   estimatesOf(client).map(({ label, amount }) => `${label}: estimated, ${amount}`);
 
 /** The same on one line; null where all that is used was measured. */
-export function estimatedRemark(client: Tape): string | null {
+export function estimatedRemark(client: MeasuredClient): string | null {
   const found = estimatesOf(client).map(
     ({ label, amount }) => `${label.charAt(0).toLowerCase()}${label.slice(1)} ${amount}`,
   );
   return found.length > 0 ? `${ESTIMATED_HEADING}: ${found.join('; ')}. ${MEASURE_FIRST}` : null;
 }
 
-function estimatesOf({ unit, measurements, estimated }: Tape): { label: string; amount: string }[] {
+function estimatesOf({ unit, measurements, estimated }: MeasuredClient): { label: string; amount: string }[] {
   return [...new Set(estimated)].flatMap((name) => {
     const value = measurements[name];
     if (value === null) return [];
@@ -31,4 +31,5 @@ function estimatesOf({ unit, measurements, estimated }: Tape): { label: string; 
   });
 }
 
-const lengthIn = (mm: number, unit: Tape['unit']): string => formatLength(mm, unit, { withUnit: true });
+const lengthIn = (mm: number, unit: MeasuredClient['unit']): string =>
+  formatLength(mm, unit, { withUnit: true });

@@ -5,6 +5,6 @@ import type { Draft, Issue } from '../engine';
 /** Written on everything made from a draft that must not be cut. */
 export const DO_NOT_CUT = 'This draft has blocking faults: do not cut.';
 
-export const faultsOf = ({ issues }: Draft): Issue[] => issues.filter((issue) => issue.severity === 'error');
+export const errorsOf = ({ issues }: Draft): Issue[] => issues.filter((issue) => issue.severity === 'error');
 
-export const hasFaults = ({ draft }: { readonly draft: Draft }): boolean => faultsOf(draft).length > 0;
+export const hasErrors = ({ draft }: { readonly draft: Draft }): boolean => errorsOf(draft).length > 0;

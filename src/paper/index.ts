@@ -1,13 +1,13 @@
 // The paper layer's one way in.
 
-export { sheetHtml } from './draftingSheet/sheetHtml';
-export { sheetPdf } from './draftingSheet/sheetPdf';
+export { draftingSheetHtml } from './draftingSheet/sheetHtml';
+export { draftingSheetPdf } from './draftingSheet/sheetPdf';
 export { patternDxf } from './dxf/patternDxf';
 export { estimatedLines } from './estimates';
-export type { InkLine } from './ink';
+export type { Stroke } from './ink';
 export { type Layout, layOut, type PatternInput } from './layOut';
-export { type FontFiles, withLetters } from './letters/letters';
-export { type Faced, withFace } from './letters/pageFace';
+export { type FontFiles, withGlyphs } from './letters/letters';
+export { type WithFace, withFace } from './letters/pageFace';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
@@ -20,11 +20,11 @@ export {
   usualMaking,
 } from './making/settings';
 export {
-  type LaidOnePage,
   layOutOnePage,
   ONE_PAGE_MARGIN_MM,
   ONE_PAGES,
   type OnePageChoice,
+  type OnePageLayout,
   onePageSentence,
 } from './onePage';
 export { onePagePdf } from './pdf/onePagePdf';
@@ -42,7 +42,7 @@ export {
 export type { PlacedPanel, PlanInput } from './placePanels';
 export { planPanels } from './planPanels';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
-export { type Correction, correctionFrom, correctionWords, isCorrection } from './sheets/correction';
+export { type Correction, correctionFrom, correctionText, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';
 export { DEFAULT_PAPER_CHOICE, PAPERS, type PaperChoice, type PaperName, paperChoice } from './sheets/papers';
 export { patternSvg } from './svg/patternSvg';

@@ -2,15 +2,15 @@
 
 import type { Point } from '../engine';
 
-export type Stroke = 'cut' | 'sew' | 'fold' | 'grain' | 'mark' | 'leader';
+export type StrokeKind = 'cut' | 'sew' | 'fold' | 'grain' | 'mark' | 'leader';
 
-export interface InkLine {
-  readonly stroke: Stroke;
+export interface Stroke {
+  readonly kind: StrokeKind;
   /** A closed line has its first point again at its end. */
   readonly points: readonly Point[];
 }
 
-export interface InkText {
+export interface PlacedText {
   readonly text: string;
   /** Left end of the baseline. */
   readonly start: Point;

@@ -4,12 +4,12 @@
 import type { Point } from '../engine';
 import type { Box } from './ink';
 import { fewestSheets } from './packing/fewestSheets';
-import { packedWays } from './packing/places';
+import { outlineTurns } from './packing/places';
 import { boxOfText, cornersOf } from './panel/textBlock';
 import { linedPieces, type PlacedPanel, type PlanInput, placePanels } from './placePanels';
 import type { Correction } from './sheets/correction';
-import { type Grid, type SheetPlace, stepAcross, stepDown } from './sheets/grid';
-import { inkedSheets } from './sheets/inkedSheets';
+import { type Grid, type SheetPosition, stepAcross, stepDown } from './sheets/grid';
+import { usedSheets } from './sheets/inkedSheets';
 import { type Joint, jointsOf } from './sheets/joints';
 import type { PaperChoice } from './sheets/papers';
 import { type UprightPage, uprightPage } from './sheets/uprightPage';
@@ -30,7 +30,7 @@ export interface Layout {
   readonly grid: Grid;
   readonly panels: readonly PlacedPanel[];
   /** The sheets that have ink, by rows. */
-  readonly sheets: readonly SheetPlace[];
+  readonly sheets: readonly SheetPosition[];
   readonly joints: readonly Joint[];
 }
 
@@ -38,12 +38,12 @@ export interface Layout {
 export function layOut(input: PatternInput): Layout {
   const lined = linedPieces(input);
   const page = uprightPage(input.paper, input.correction);
-  const ways = lined.map((each) => packedWays(each, !input.nap));
-  const { grid, places } = fewestSheets(ways, page, input.paper.orientation);
-  const panels = placePanels(lined, places, input, bandsOf(grid));
+  const outlines = lined.map((each) => outlineTurns(each, !input.nap));
+  const { grid, placements } = fewestSheets(outlines, page, input.paper.orientation);
+  const panels = placePanels(lined, placements, input, bandsOf(grid));
   const lines = panels.flatMap((panel) => panel.lines.map((line) => line.points));
-  const boxes = panels.flatMap((panel) => panel.texts.map((text) => closed(cornersOf(boxOfText(text)))));
-  const sheets = inkedSheets(grid, [...lines, ...boxes]);
+  const boxes = panels.flatMap((panel) => panel.texts.map((text) => closedRing(cornersOf(boxOfText(text)))));
+  const sheets = usedSheets(grid, [...lines, ...boxes]);
   return { page, grid, panels, sheets, joints: jointsOf(grid, sheets, [...lines, ...boxes]) };
 }
 
@@ -59,4 +59,4 @@ function bandsOf(grid: Grid): Box[] {
   return bands;
 }
 
-const closed = (points: readonly Point[]): Point[] => (points[0] ? [...points, points[0]] : []);
+const closedRing = (points: readonly Point[]): Point[] => (points[0] ? [...points, points[0]] : []);

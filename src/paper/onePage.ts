@@ -56,7 +56,7 @@ export interface OnePageFault {
   readonly bound: number;
 }
 
-export type LaidOnePage =
+export type OnePageLayout =
   | { readonly ok: true; readonly page: OnePage }
   | { readonly ok: false; readonly fault: OnePageFault };
 
@@ -65,8 +65,8 @@ const MOST_MARGIN_MM = 50;
 const LEAST_WIDTH_MM = 230;
 const SQUARES_HEAD_MM = 138;
 /** On a narrow page the words stand below the squares. mm */
-export const WORDS_BESIDE_FROM_MM = 320;
-const WORDS_MM = 78;
+export const TEXT_BESIDE_FROM_MM = 320;
+const TEXT_MM = 78;
 
 /**
  * Lays the panels out in rows across one page. Refuses a page that is too narrow for the widest panel or the squares, a
@@ -76,7 +76,7 @@ export function layOutOnePage(
   input: PlanInput,
   choice: OnePageChoice,
   correction: Correction = NO_CORRECTION,
-): LaidOnePage {
+): OnePageLayout {
   const { widthMm, heightMm, marginMm } = choice;
   if (![widthMm, heightMm ?? 0, marginMm].every(Number.isFinite) || !isCorrection(correction))
     return refused('pageNotANumber', 0);
@@ -94,10 +94,10 @@ export function layOutOnePage(
   ];
   if (heightMm !== null)
     ways.push({ across: heightMm / correction.down, down: widthMm / correction.across, turned: true });
-  let last: LaidOnePage = refused('pageTooSmall', 0);
+  let last: OnePageLayout = refused('pageTooSmall', 0);
   for (const { across, down, turned } of ways) {
     const plan = planPanels(input, across - 2 * marginMm);
-    const headMm = marginMm + SQUARES_HEAD_MM + (across < WORDS_BESIDE_FROM_MM ? WORDS_MM : 0);
+    const headMm = marginMm + SQUARES_HEAD_MM + (across < TEXT_BESIDE_FROM_MM ? TEXT_MM : 0);
     const length = headMm + plan.heightMm + marginMm;
     const wide = plan.widthMm + 2 * marginMm;
     if (wide > across + 1e-9) last = refused(down === null ? 'pageTooNarrow' : 'pageTooSmall', wide);
@@ -130,7 +130,7 @@ const squaresFrom = (marginMm: number): OnePage['squares'] => {
   ];
 };
 
-const refused = (code: OnePageFaultCode, bound: number): LaidOnePage => ({
+const refused = (code: OnePageFaultCode, bound: number): OnePageLayout => ({
   ok: false,
   fault: { code, bound },
 });

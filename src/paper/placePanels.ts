@@ -2,12 +2,12 @@
 
 import type { Client, SavedDraft } from '../document';
 import type { Draft, Piece, Point } from '../engine';
-import { type Box, type InkLine, type InkText, moved } from './ink';
-import type { Letters } from './letters/letters';
+import { type Box, moved, type PlacedText, type Stroke } from './ink';
+import type { Glyphs } from './letters/letters';
 import { eyeletLines } from './making/eyeletLines';
 import type { MakingSettings } from './making/settings';
 import { halfTurned } from './packing/halfTurn';
-import type { Place } from './packing/places';
+import type { Placement } from './packing/places';
 import { panelLines } from './panel/panelLines';
 import { panelTexts } from './panel/panelTexts';
 
@@ -19,7 +19,7 @@ export interface PlanInput {
   /** The day as it is to be printed. */
   readonly date: string;
   /** For names that the page's own font cannot set. */
-  readonly letters?: Letters | null;
+  readonly glyphs?: Glyphs | null;
   /** The cloth has a nap or a print that runs one way: all panels lie with their heads up. */
   readonly nap?: boolean;
   /** Where given, eyelets are drawn on the panels and the making list is printed behind the sheets. */
@@ -29,16 +29,16 @@ export interface PlanInput {
 /** How panels are written on for the way they are read. */
 export interface Reading {
   /** How many times as large as on paper letters are where there is room. */
-  readonly letters: number;
+  readonly textScale: number;
   /** How much farther lines reach to either side than on paper. mm */
   readonly heavierMm: number;
 }
 
-const ON_PAPER: Reading = { letters: 1, heavierMm: 0 };
+const PAPER_READING: Reading = { textScale: 1, heavierMm: 0 };
 
 export interface LinedPiece {
   readonly piece: Piece;
-  readonly lines: readonly InkLine[];
+  readonly lines: readonly Stroke[];
 }
 
 /** A piece on the plan; lines and texts are where they are printed. */
@@ -47,7 +47,7 @@ export interface PlacedPanel extends LinedPiece {
   readonly turned: boolean;
   /** What was added to the piece's coordinates. */
   readonly offset: Point;
-  readonly texts: readonly InkText[];
+  readonly texts: readonly PlacedText[];
 }
 
 export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
@@ -61,21 +61,21 @@ export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
  */
 export function placePanels(
   lined: readonly LinedPiece[],
-  places: readonly Place[],
+  placements: readonly Placement[],
   { client, savedDraft }: PlanInput,
   bands: readonly Box[],
-  { letters, heavierMm }: Reading = ON_PAPER,
+  { textScale, heavierMm }: Reading = PAPER_READING,
 ): PlacedPanel[] {
   const names = {
     client: client.name,
     draft: savedDraft.name,
     unit: client.unit,
     style: savedDraft.style,
-    letters,
+    textScale,
     heavierMm,
   };
   return lined.map((drafted, i) => {
-    const { turned, offset } = places[i] ?? { turned: false, offset: { x: 0, y: 0 } };
+    const { turned, offset } = placements[i] ?? { turned: false, offset: { x: 0, y: 0 } };
     const { piece, lines } = turned ? halfTurned(drafted) : drafted;
     const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
     const { texts, leaders } = panelTexts(piece, lines, names, ownBands);

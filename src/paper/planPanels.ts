@@ -2,7 +2,7 @@
 
 import { GAP_MM } from './packing/arrange';
 import { onRoll } from './packing/onRoll';
-import { movedPlaces, packedWays } from './packing/places';
+import { movedPlacements, outlineTurns } from './packing/places';
 import { linedPieces, type PlacedPanel, type PlanInput, placePanels, type Reading } from './placePanels';
 
 export interface Plan {
@@ -22,10 +22,10 @@ const RIM_MM = GAP_MM;
 export function planPanels(input: PlanInput, mostWidthMm: number, reading?: Reading): Plan {
   const lined = linedPieces(input);
   if (lined.length === 0) return { panels: [], widthMm: 0, heightMm: 0 };
-  const ways = lined.map((each) => packedWays(each, !input.nap));
-  const { places, widthMm, heightMm } = onRoll(ways, mostWidthMm - 2 * RIM_MM);
+  const outlines = lined.map((each) => outlineTurns(each, !input.nap));
+  const { placements, widthMm, heightMm } = onRoll(outlines, mostWidthMm - 2 * RIM_MM);
   return {
-    panels: placePanels(lined, movedPlaces(places, { x: RIM_MM, y: RIM_MM }), input, [], reading),
+    panels: placePanels(lined, movedPlacements(placements, { x: RIM_MM, y: RIM_MM }), input, [], reading),
     widthMm: widthMm + 2 * RIM_MM,
     heightMm: heightMm + 2 * RIM_MM,
   };

@@ -1,9 +1,9 @@
 // How the lines of a pattern look on paper, told apart in black and white: the cut line is thick and solid, the sew line thin
 // and broken.
 
-import type { Stroke } from './ink';
+import type { StrokeKind } from './ink';
 
-export interface StrokeLook {
+export interface StrokeStyle {
   readonly widthMm: number;
   /** 0 black, 1 white. */
   readonly grey: number;
@@ -11,7 +11,7 @@ export interface StrokeLook {
   readonly dash: readonly number[];
 }
 
-export const STROKE_LOOKS: Readonly<Record<Stroke, StrokeLook>> = {
+export const STROKE_STYLES: Readonly<Record<StrokeKind, StrokeStyle>> = {
   cut: { widthMm: 0.5, grey: 0, dash: [] },
   sew: { widthMm: 0.25, grey: 0, dash: [3, 1.6] },
   fold: { widthMm: 0.4, grey: 0, dash: [8, 1.5, 1, 1.5] },

@@ -1,7 +1,7 @@
 // A print corrected for its printer, read back: what the printer makes of it has the size that was meant.
 
 import { describe, expect, it } from 'vitest';
-import { type Correction, correctionFrom, correctionWords, layOut, patternPdf } from '../../src/paper';
+import { type Correction, correctionFrom, correctionText, layOut, patternPdf } from '../../src/paper';
 import { demoPattern } from './demoPattern';
 import { type ReadPage, type ReadPoint, readPattern, sampled, toLines } from './readPattern';
 
@@ -46,7 +46,7 @@ describe('a correction', () => {
     expect(next?.across).toBeCloseTo((1.02 * 100) / 99, 12);
     expect(next?.down).toBe(0.98);
     expect(correctionFrom(100, { across: 95, down: 100 }, { across: 1.06, down: 1 })).toBeNull();
-    expect(correctionWords({ across: 1.0204, down: 1 })).toBe('2.04 % larger across, unchanged down');
+    expect(correctionText({ across: 1.0204, down: 1 })).toBe('2.04 % larger across, unchanged down');
   });
 });
 
@@ -75,7 +75,7 @@ describe.each([
       expect(Math.abs((square?.across ?? 0) - side)).toBeLessThan(0.1);
       expect(Math.abs((square?.down ?? 0) - side)).toBeLessThan(0.1);
     }
-    expect(words(first as ReadPage).join(' ')).toContain(correctionWords(correction));
+    expect(words(first as ReadPage).join(' ')).toContain(correctionText(correction));
   });
 
   it('gives back the engine’s cut lines to 0.15 mm when the printed sheets are put together', async () => {

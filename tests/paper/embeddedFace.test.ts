@@ -4,13 +4,13 @@ import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../src/cli/fontFiles';
 import {
+  draftingSheetPdf,
   onePagePdf,
   patternPdf,
   projectorPdf,
-  sheetPdf,
   usualMaking,
   withFace,
-  withLetters,
+  withGlyphs,
 } from '../../src/paper';
 import { demoPattern, type PrintInput } from './demoPattern';
 
@@ -62,13 +62,13 @@ const PRINTS: readonly (readonly [string, (input: PrintInput) => Promise<Uint8Ar
   ['sheets and a making list', (input) => patternPdf({ ...input, making: usualMaking('in') })],
   ['one page', (input) => onePagePdf(input, { widthMm: 914.4, heightMm: null, marginMm: 10 })],
   ['the projector', (input) => projectorPdf(input, { widthMm: 914.4, lineMm: 1 })],
-  ['the drafting sheet', (input) => sheetPdf(input, input.paper)],
+  ['the drafting sheet', (input) => draftingSheetPdf(input, input.paper)],
 ];
 
 describe.each(PRINTS)('%s', (_, print) => {
   it.each(NAMES)('for %s bring their face', async (name) => {
     const asked = demoPattern();
-    const input = await withLetters({ ...asked, client: { ...asked.client, name } }, fontFiles);
+    const input = await withGlyphs({ ...asked, client: { ...asked.client, name } }, fontFiles);
     await expectEmbedded(await print(input));
   });
 });

@@ -3,6 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Client, DEMO_CLIENT, expectedOf } from '../../src/document';
 import {
+  draftingSheetHtml,
+  draftingSheetPdf,
   estimatedLines,
   makingCsv,
   makingList,
@@ -14,8 +16,6 @@ import {
   patternPdf,
   patternSvg,
   projectorPdf,
-  sheetHtml,
-  sheetPdf,
   usualMaking,
 } from '../../src/paper';
 import { demoPattern, type PrintInput } from './demoPattern';
@@ -45,8 +45,8 @@ const PRINTS: readonly (readonly [string, (input: PrintInput) => string | Promis
     'projector',
     async (input) => (await pdfWords(await projectorPdf(input, { widthMm: 914.4, lineMm: 1 }))).join(),
   ],
-  ['drafting sheet', async (input) => (await pdfWords(await sheetPdf(input, input.paper)))[0] ?? ''],
-  ['drafting sheet as a web page', sheetHtml],
+  ['drafting sheet', async (input) => (await pdfWords(await draftingSheetPdf(input, input.paper)))[0] ?? ''],
+  ['drafting sheet as a web page', draftingSheetHtml],
   ['SVG', (input) => patternSvg(input).replaceAll(/<[^>]*>/g, ' ')],
   ['DXF', patternDxf],
   ['making list as text', (input) => makingText(listed(input), makingNames(input))],

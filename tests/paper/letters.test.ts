@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../src/cli/fontFiles';
-import { onePagePdf, patternPdf, projectorPdf, sheetPdf, withLetters } from '../../src/paper';
-import { asSeen } from '../../src/paper/letters/joined';
-import { lettersFor } from '../../src/paper/letters/letters';
+import { draftingSheetPdf, onePagePdf, patternPdf, projectorPdf, withGlyphs } from '../../src/paper';
+import { visualOrder } from '../../src/paper/letters/joined';
+import { glyphsFor } from '../../src/paper/letters/letters';
 import { setLine } from '../../src/paper/letters/setLine';
 import { lengthOf } from '../../src/paper/letters/typeface';
 import { demoPattern } from './demoPattern';
@@ -22,7 +22,7 @@ describe('a line as it is seen', () => {
     ['گل', 'fede fb94'],
     ['می‌رود', 'fea9 feed fead fbfd fee3'],
   ])('joins %s', (text, wanted) => {
-    expect(codes(asSeen(text))).toBe(wanted);
+    expect(codes(visualOrder(text))).toBe(wanted);
   });
 
   it.each([
@@ -35,7 +35,7 @@ describe('a line as it is seen', () => {
     ['Wren שרה כהן, A4', 'Wren ןהכ הרש, A4'],
     ['שׁרה', 'הרשׁ'],
   ])('turns %s', (text, wanted) => {
-    expect(asSeen(text)).toBe(wanted);
+    expect(visualOrder(text)).toBe(wanted);
   });
 });
 
@@ -45,8 +45,8 @@ describe('letters', () => {
       read: () => Promise.reject(new Error('read')),
       parts: () => Promise.reject(new Error('read')),
     };
-    expect(await lettersFor(['Zoë Ångström', '24 November 2026', '½ in'], none)).toBeNull();
-    await expect(lettersFor(['Łęcka'], none)).rejects.toThrow('read');
+    expect(await glyphsFor(['Zoë Ångström', '24 November 2026', '½ in'], none)).toBeNull();
+    await expect(glyphsFor(['Łęcka'], none)).rejects.toThrow('read');
   });
 
   it.each([
@@ -61,21 +61,21 @@ describe('letters', () => {
     '김민준 박서연',
     'สมหญิง แก้วกำเนิด ปิ่นฟ้า',
   ])('are found for %s, none missing', async (name) => {
-    const letters = await lettersFor([name], fontFiles);
-    expect(letters?.missing).toEqual([]);
+    const glyphs = await glyphsFor([name], fontFiles);
+    expect(glyphs?.missing).toEqual([]);
     for (const bold of [false, true]) {
-      const { outlines, advance } = setLine(name, letters as NonNullable<typeof letters>, bold);
-      const inked = [...asSeen(name)].filter((each) => !/\s/.test(each));
-      const standing = inked.filter((each) => !/^\p{M}$/u.test(each));
-      expect(outlines).toHaveLength(inked.length);
+      const { outlines, advance } = setLine(name, glyphs as NonNullable<typeof glyphs>, bold);
+      const visible = [...visualOrder(name)].filter((each) => !/\s/.test(each));
+      const standing = visible.filter((each) => !/^\p{M}$/u.test(each));
+      expect(outlines).toHaveLength(visible.length);
       expect(advance).toBeGreaterThan(250 * standing.length * 0.7);
     }
   });
 
   it('that no font has are named, and stand as boxes', async () => {
-    const letters = await lettersFor(['Ольга བོ'], fontFiles);
-    expect(letters?.missing).toEqual(['བ', 'ོ']);
-    expect(setLine('བོ', letters as NonNullable<typeof letters>, false).outlines).toHaveLength(2);
+    const glyphs = await glyphsFor(['Ольга བོ'], fontFiles);
+    expect(glyphs?.missing).toEqual(['བ', 'ོ']);
+    expect(setLine('བོ', glyphs as NonNullable<typeof glyphs>, false).outlines).toHaveLength(2);
   });
 
   it('read only the parts of the large faces that they need', async () => {
@@ -84,10 +84,10 @@ describe('letters', () => {
       read.push(name);
       return fontFiles.read(name);
     };
-    await lettersFor(['王'], { ...fontFiles, read: watched });
+    await glyphsFor(['王'], { ...fontFiles, read: watched });
     expect(read).toHaveLength(3);
     read.length = 0;
-    await lettersFor(['김 สม'], { ...fontFiles, read: watched });
+    await glyphsFor(['김 สม'], { ...fontFiles, read: watched });
     expect(read.filter((name) => name.startsWith('noto')).sort()).toEqual([
       expect.stringMatching(/^noto-sans-kr-\d+-400-normal\.woff$/),
       'noto-sans-thai-thai-400-normal.woff',
@@ -95,10 +95,8 @@ describe('letters', () => {
   });
 
   it('bear marks over and under their middle, clear of them', async () => {
-    const letters = (await lettersFor(['ẹ́'], fontFiles)) as NonNullable<
-      Awaited<ReturnType<typeof lettersFor>>
-    >;
-    const [letter, mark] = setLine('ẹ́', letters, false).outlines.map((outline) => {
+    const glyphs = (await glyphsFor(['ẹ́'], fontFiles)) as NonNullable<Awaited<ReturnType<typeof glyphsFor>>>;
+    const [glyph, mark] = setLine('ẹ́', glyphs, false).outlines.map((outline) => {
       const [xs, ys]: [number[], number[]] = [[], []];
       for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
         for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2) {
@@ -107,8 +105,8 @@ describe('letters', () => {
         }
       return { middle: (Math.min(...xs) + Math.max(...xs)) / 2, low: Math.min(...ys), high: Math.max(...ys) };
     });
-    expect(Math.abs((letter?.middle ?? 0) - (mark?.middle ?? 1e3))).toBeLessThan(1);
-    expect(mark?.low).toBeGreaterThan(letter?.high ?? 1e3);
+    expect(Math.abs((glyph?.middle ?? 0) - (mark?.middle ?? 1e3))).toBeLessThan(1);
+    expect(mark?.low).toBeGreaterThan(glyph?.high ?? 1e3);
   });
 });
 
@@ -123,10 +121,8 @@ describe('Thai', () => {
     return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
   };
   const setIn = async (text: string) => {
-    const letters = (await lettersFor([text], fontFiles)) as NonNullable<
-      Awaited<ReturnType<typeof lettersFor>>
-    >;
-    return setLine(text, letters, false).outlines.map(boxOf) as [
+    const glyphs = (await glyphsFor([text], fontFiles)) as NonNullable<Awaited<ReturnType<typeof glyphsFor>>>;
+    return setLine(text, glyphs, false).outlines.map(boxOf) as [
       ReturnType<typeof boxOf>,
       ReturnType<typeof boxOf>,
       ReturnType<typeof boxOf>,
@@ -135,17 +131,17 @@ describe('Thai', () => {
 
   it('parts the vowel am, its ring under the tone mark', () => {
     // The Unicode Standard, ch. 16.1: น้ำ is displayed as น, ring, tone mark, า.
-    expect(codes(asSeen('น้ำ'))).toBe('e19 e4d e49 e32');
-    expect(codes(asSeen('กำ'))).toBe('e01 e4d e32');
+    expect(codes(visualOrder('น้ำ'))).toBe('e19 e4d e49 e32');
+    expect(codes(visualOrder('กำ'))).toBe('e01 e4d e32');
   });
 
   it('stacks a tone mark over a vowel, both over their consonant', async () => {
-    const [letter, vowel, tone] = await setIn('กี่');
-    expect(vowel.low).toBeGreaterThan(letter.high);
+    const [glyph, vowel, tone] = await setIn('กี่');
+    expect(vowel.low).toBeGreaterThan(glyph.high);
     expect(tone.low).toBeGreaterThan(vowel.high);
     for (const sign of [vowel, tone]) {
-      expect(sign.right).toBeLessThan(letter.right + 60);
-      expect(sign.right).toBeGreaterThan((letter.left + letter.right) / 2);
+      expect(sign.right).toBeLessThan(glyph.right + 60);
+      expect(sign.right).toBeGreaterThan((glyph.left + glyph.right) / 2);
     }
   });
 
@@ -162,7 +158,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
   it('draws it, names it in the file’s title, and asks no question', async () => {
     const asked = demoPattern();
     const name = 'Ольга Щукина';
-    const input = await withLetters({ ...asked, client: { ...asked.client, name } }, fontFiles);
+    const input = await withGlyphs({ ...asked, client: { ...asked.client, name } }, fontFiles);
     const { pages, title } = await readPattern(await patternPdf(input));
     const said = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
     expect(said).not.toContain('?');
@@ -189,7 +185,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
       await patternPdf(input),
       await onePagePdf(input, { widthMm: 914.4, heightMm: null, marginMm: 10 }),
       await projectorPdf(input, { widthMm: 914.4, lineMm: 1 }),
-      await sheetPdf(input, input.paper),
+      await draftingSheetPdf(input, input.paper),
     ]) {
       const { title, pages } = await readPattern(bytes as Uint8Array);
       expect(title).toContain(`${name}, Winter ball bodice`);
@@ -209,7 +205,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
 
   it('says so where no font has a letter of it', async () => {
     const asked = demoPattern();
-    const input = await withLetters({ ...asked, client: { ...asked.client, name: 'བོད' } }, fontFiles);
+    const input = await withGlyphs({ ...asked, client: { ...asked.client, name: 'བོད' } }, fontFiles);
     const { pages } = await readPattern(await patternPdf(input));
     expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain('stand as empty boxes');
   });

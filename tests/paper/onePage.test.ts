@@ -172,11 +172,11 @@ describe('words under a projector', () => {
     );
     expect(sizes(plan.panels)).toBeGreaterThan(1.2 * sizes(onPaper.panels));
     for (const { texts, lines } of plan.panels) {
-      const ink = lines.map(({ points }) => points);
+      const drawn = lines.map(({ points }) => points);
       for (const text of texts) {
         const box = cornersOf(boxOfText(text));
         const edge = sampled([...box, box[0] as ReadPoint], 0.5);
-        expect(Math.min(...edge.map((point) => toLines(point, ink)))).toBeGreaterThan(0.2);
+        expect(Math.min(...edge.map((point) => toLines(point, drawn)))).toBeGreaterThan(0.2);
       }
     }
     // In dots: below the baseline of words without tails, where a line of the grid would pass, there is nothing but ground.

@@ -15,7 +15,7 @@ import {
   planPanels,
 } from '../../src/paper';
 import { halfTurned } from '../../src/paper/packing/halfTurn';
-import { packedWays } from '../../src/paper/packing/places';
+import { outlineTurns } from '../../src/paper/packing/places';
 import { rowsOnSheets } from '../../src/paper/packing/rowsOnSheets';
 import { costOfPlan, sheetsOfCost } from '../../src/paper/packing/sheetPlan';
 import { boxOfText, cornersOf } from '../../src/paper/panel/textBlock';
@@ -32,8 +32,8 @@ const BODIES = 24;
 /** What the shears and the texts beside an edge need; our own bound. */
 const CLEAR_MM = 10;
 
-const inputFor = (tape: Measurements, style: Style, paper: PaperName, nap: boolean): PatternInput => ({
-  draft: draft(tape, style),
+const inputFor = (lengths: Measurements, style: Style, paper: PaperName, nap: boolean): PatternInput => ({
+  draft: draft(lengths, style),
   client: DEMO_CLIENT,
   savedDraft: { ...DEMO_SHEET, style },
   date: '24 November 2026',
@@ -171,10 +171,10 @@ describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles
     expectTextsClear(panels);
     if (input.nap) expect(panels.some(({ turned }) => turned)).toBe(false);
     // Text beside an edge may take a sheet of its own; cut lines never take more than in rows.
-    const ways = linedPieces(input).map((each) => packedWays(each, false));
+    const outlines = linedPieces(input).map((each) => outlineTurns(each, false));
     const page = uprightPage(input.paper);
-    const rows = rowsOnSheets(ways, page, ['portrait', 'landscape']);
-    expect(sheets.length).toBeLessThanOrEqual(sheetsOfCost(costOfPlan(rows, ways)) + 1);
+    const rows = rowsOnSheets(outlines, page, ['portrait', 'landscape']);
+    expect(sheets.length).toBeLessThanOrEqual(sheetsOfCost(costOfPlan(rows, outlines)) + 1);
   });
 
   it.each(CASES.filter((_, i) => i % 5 === 0))('%s, and on a roll', (_, input) => {

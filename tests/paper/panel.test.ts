@@ -104,10 +104,10 @@ describe.each(styles)('texts of %s', (_, tried) => {
   it('lie over no line and over no other text, and are 6 pt or more', () => {
     for (const { lines, texts } of panels) {
       const boxes = texts.map((text) => closed(cornersOf(boxOfText(text))));
-      const ink = lines.map(({ points }) => points);
+      const drawn = lines.map(({ points }) => points);
       for (const [i, box] of boxes.entries()) {
         expect(texts[i]?.sizePt).toBeGreaterThanOrEqual(6 - 1e-9);
-        expect(Math.min(...sampled(box, 0.5).map((point) => toLines(point, ink)))).toBeGreaterThan(0.2);
+        expect(Math.min(...sampled(box, 0.5).map((point) => toLines(point, drawn)))).toBeGreaterThan(0.2);
         const others = boxes.filter((_other, j) => j !== i);
         expect(sampled(box, 0.5).some((point) => others.some((other) => within(point, other)))).toBe(false);
       }
@@ -142,8 +142,8 @@ describe('texts in a projector’s light', () => {
         .panels)
         for (const text of texts) {
           const box = sampled(closed(cornersOf(boxOfText(text))), 0.5);
-          for (const { stroke, points } of lines) {
-            const halfMm = stroke === 'cut' ? lineMm / 2 : lineMm / 4;
+          for (const { kind, points } of lines) {
+            const halfMm = kind === 'cut' ? lineMm / 2 : lineMm / 4;
             expect(Math.min(...box.map((point) => toLines(point, [points]))), text.text).toBeGreaterThan(
               halfMm,
             );
@@ -157,8 +157,8 @@ describe('the title of a panel', () => {
     const { panels } = layOut(demoPattern());
     for (const { texts, lines } of panels) {
       const title = texts.slice(0, 4).flatMap((text) => sampled(closed(cornersOf(boxOfText(text))), 0.5));
-      const ink = lines.filter(({ stroke }) => stroke === 'sew').map(({ points }) => points);
-      expect(Math.min(...title.map((point) => toLines(point, ink)))).toBeGreaterThan(3.9);
+      const drawn = lines.filter(({ kind }) => kind === 'sew').map(({ points }) => points);
+      expect(Math.min(...title.map((point) => toLines(point, drawn)))).toBeGreaterThan(3.9);
     }
   });
 });
@@ -167,7 +167,7 @@ describe('lines of a panel', () => {
   it('are the engine’s own points', () => {
     for (const { piece, offset, lines } of layOut(demoPattern()).panels) {
       const drawn = lines
-        .filter(({ stroke }) => stroke === 'cut' || stroke === 'sew')
+        .filter(({ kind }) => kind === 'cut' || kind === 'sew')
         .flatMap(({ points }) => points);
       for (const { x, y } of [...piece.cutLine, ...piece.edges.flatMap(({ points }) => points)])
         expect(
@@ -178,7 +178,7 @@ describe('lines of a panel', () => {
 
   it('carry each balance mark across the seam line, out to the cut line', () => {
     for (const { piece, offset, lines } of layOut(demoPattern()).panels) {
-      const marks = lines.filter(({ stroke }) => stroke === 'mark');
+      const marks = lines.filter(({ kind }) => kind === 'mark');
       expect(marks).toHaveLength(piece.marks.length);
       const ring = closed(piece.cutLine).map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
       for (const [i, { points }] of marks.entries()) {
@@ -215,7 +215,7 @@ describe('a panel with no room for its title', () => {
     const small = { ...front, edges, cutLine: corners, grain, marks: [] };
     const [panel] = layOut({ ...drafted, draft: { ...drafted.draft, pieces: [small] } }).panels;
     const title = panel?.texts.find(({ text }) => text.startsWith('Front 1 · Cut 2'));
-    const leader = panel?.lines.find(({ stroke }) => stroke === 'leader');
+    const leader = panel?.lines.find(({ kind }) => kind === 'leader');
     const right = (panel?.offset.x ?? 0) + 12;
     expect(title?.start.x).toBeGreaterThan(right);
     expect(leader?.points[0]?.x).toBeGreaterThan(right);
@@ -252,14 +252,14 @@ describe('a panel as narrow as a strap', () => {
     if (!panel) throw new Error('laid out');
     const named = panel.texts.filter(({ text }) => text.endsWith('· ¼ in'));
     expect(named).toHaveLength(4);
-    const leaders = panel.lines.filter(({ stroke }) => stroke === 'leader');
+    const leaders = panel.lines.filter(({ kind }) => kind === 'leader');
     expect(leaders).toHaveLength(2);
     const ends = leaders.map(({ points }) => (points[1]?.y ?? 0) - panel.offset.y);
     expect(ends.sort((a, b) => a - b)).toEqual([0, 320]);
     const boxes = panel.texts.map((text) => closed(cornersOf(boxOfText(text))));
-    const ink = panel.lines.map(({ points }) => points);
+    const drawn = panel.lines.map(({ points }) => points);
     for (const box of boxes)
-      expect(Math.min(...sampled(box, 0.5).map((point) => toLines(point, ink)))).toBeGreaterThan(0.2);
+      expect(Math.min(...sampled(box, 0.5).map((point) => toLines(point, drawn)))).toBeGreaterThan(0.2);
   });
 });
 
@@ -275,8 +275,8 @@ describe('the darts of a pattern', () => {
       for (const leg of legs) {
         const along = leg.map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
         const over = lines.filter(
-          ({ stroke, points }) =>
-            stroke === 'sew' && Math.max(...along.map((point) => toLines(point, [points]))) < 1e-6,
+          ({ kind, points }) =>
+            kind === 'sew' && Math.max(...along.map((point) => toLines(point, [points]))) < 1e-6,
         );
         expect(over).toHaveLength(1);
       }

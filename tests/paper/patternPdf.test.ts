@@ -46,7 +46,7 @@ const cutLines = (page: ReadPage): ReadPoint[][] =>
     .filter(({ widthMm, dashed }) => Math.abs(widthMm - CUT_MM) < 0.01 && !dashed)
     .map(({ points }) => ontoPlan(page, points));
 
-const words = (page: ReadPage): string => page.texts.map(({ text }) => text).join(' ');
+const line = (page: ReadPage): string => page.texts.map(({ text }) => text).join(' ');
 
 describe.each(PAPERS)('a pattern on $name', ({ name, short, long }) => {
   let input: PrintInput;
@@ -90,7 +90,7 @@ describe.each(PAPERS)('a pattern on $name', ({ name, short, long }) => {
   });
 
   it('names client, draft, day, unit, paper, allowances and every sheet on the first page', () => {
-    const said = words(first);
+    const said = line(first);
     for (const part of [
       'Wren Abernathy',
       'Winter ball bodice',
@@ -189,7 +189,7 @@ describe.each(PAPERS)('a pattern on $name', ({ name, short, long }) => {
   });
 
   it('names each panel, how often it is cut, its allowances and what it is sewn to', () => {
-    const said = sheets.map(words).join(' ');
+    const said = sheets.map(line).join(' ');
     for (const part of [
       'Front 1',
       'Front 2',
@@ -250,30 +250,30 @@ describe('a pattern that must be spoken about', () => {
     const input = { ...drafted, draft: { ...drafted.draft, issues: [fault] } };
     const { pages } = await readPattern(await patternPdf(input));
     expect(pages.length).toBeGreaterThan(2);
-    for (const page of pages) expect(words(page)).toContain('blocking faults: do not cut');
-    expect(words(pages[0] as ReadPage)).toContain('Front 1 is only');
+    for (const page of pages) expect(line(page)).toContain('blocking faults: do not cut');
+    expect(line(pages[0] as ReadPage)).toContain('Front 1 is only');
   });
 
   it('makes the first page alone where there is no piece', async () => {
     const none = { ...style, hemBelow: -5000 };
     const { pages } = await readPattern(await patternPdf(demoPattern('A4', none)));
     expect(pages).toHaveLength(1);
-    expect(words(pages[0] as ReadPage)).toContain('do not cut');
-    expect(words(pages[0] as ReadPage)).toContain('100 mm');
+    expect(line(pages[0] as ReadPage)).toContain('do not cut');
+    expect(line(pages[0] as ReadPage)).toContain('100 mm');
   });
 
   it('prints the caution for a high waist reduction, and whether it was acknowledged', async () => {
     const tight = { ...style, ease: { ...style.ease, waist: -inches(4.5) } };
     const asked = demoPattern('A4', tight);
     const open = await readPattern(await patternPdf(asked));
-    expect(words(open.pages[0] as ReadPage)).toContain('have not been acknowledged');
+    expect(line(open.pages[0] as ReadPage)).toContain('have not been acknowledged');
     const read = { ...asked, savedDraft: { ...asked.savedDraft, acknowledgedReduction: inches(4.5) } };
-    const said = words((await readPattern(await patternPdf(read))).pages[0] as ReadPage);
+    const said = line((await readPattern(await patternPdf(read))).pages[0] as ReadPage);
     expect(said).toContain('drawn in by 4½ in');
     expect(said).toContain('reduction of 4½ in were read and acknowledged');
     expect(said).not.toContain('have not been acknowledged');
     expect(said).toContain('Loosen at once');
-    expect(words(open.pages[0] as ReadPage)).toContain('mark them as read');
+    expect(line(open.pages[0] as ReadPage)).toContain('mark them as read');
     expect(said).not.toContain('mark them as read');
   });
 
@@ -281,7 +281,7 @@ describe('a pattern that must be spoken about', () => {
     const drawnIn = (underBust: number) => ({ ...style, ease: { ...style.ease, underBust } });
     const asked = demoPattern('A4', drawnIn(-inches(6)));
     const first = async (input: typeof asked): Promise<string> =>
-      words((await readPattern(await patternPdf(input))).pages[0] as ReadPage);
+      line((await readPattern(await patternPdf(input))).pages[0] as ReadPage);
     const acknowledgedFor = (ribs: number) => ({
       ...asked,
       savedDraft: { ...asked.savedDraft, acknowledgedReduction: inches(2), acknowledgedRibs: ribs },
@@ -303,7 +303,7 @@ describe('a pattern that must be spoken about', () => {
     const input = demoPattern('A4', onFold);
     const { pages } = await readPattern(await patternPdf(input));
     const sheets = pages.slice(1);
-    const said = sheets.map(words).join(' ');
+    const said = sheets.map(line).join(' ');
     expect(said).toContain('Cut 1 on fold');
     expect(said).toContain('place on fold');
     const panel = layOut(input).panels.find(({ piece }) => piece.cut.onFold);
@@ -323,8 +323,8 @@ describe('a pattern that must be spoken about', () => {
       savedDraft: { ...asked.savedDraft, name: 'x'.repeat(5000) },
     };
     const { pages, title } = await readPattern(await patternPdf(input));
-    expect(words(pages[0] as ReadPage)).toContain('Lucja Oe ?');
-    expect(words(pages[0] as ReadPage)).toContain('or as a question mark');
+    expect(line(pages[0] as ReadPage)).toContain('Lucja Oe ?');
+    expect(line(pages[0] as ReadPage)).toContain('or as a question mark');
     expect(title.length).toBeLessThan(200);
     const long = pages.map((page) => page.texts.filter(({ text }) => /WWW|xxx/.test(text)));
     expect(long.every((texts) => texts.length > 0)).toBe(true);

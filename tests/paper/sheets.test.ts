@@ -16,7 +16,7 @@ import {
 import { arrange } from '../../src/paper/packing/arrange';
 import { clipLine } from '../../src/paper/sheets/clip';
 import { gridFor } from '../../src/paper/sheets/grid';
-import { inkedSheets } from '../../src/paper/sheets/inkedSheets';
+import { usedSheets } from '../../src/paper/sheets/inkedSheets';
 import { demoPattern } from './demoPattern';
 import { type ReadPoint, sampled, toLines } from './readPattern';
 
@@ -190,8 +190,8 @@ describe('sheets', () => {
       { x: 20, y: 600 },
       { x: 500, y: 600 },
     ];
-    expect(inkedSheets(grid, [corner]).map(sheetName)).toEqual(['A1', 'B1', 'C1', 'C2', 'C3']);
-    expect(inkedSheets(grid, [])).toEqual([]);
+    expect(usedSheets(grid, [corner]).map(sheetName)).toEqual(['A1', 'B1', 'C1', 'C2', 'C3']);
+    expect(usedSheets(grid, [])).toEqual([]);
   });
 
   it('that a line only touches where it ends are left out', () => {
@@ -201,7 +201,7 @@ describe('sheets', () => {
       { x: 20, y: 20 },
       { x: right, y: 20 },
     ];
-    expect(inkedSheets(grid, [line]).map(sheetName)).toEqual(['A1']);
+    expect(usedSheets(grid, [line]).map(sheetName)).toEqual(['A1']);
   });
 
   it('that would show only what lies in an overlap are left out', () => {
@@ -209,7 +209,7 @@ describe('sheets', () => {
     const { right } = windowOf(grid, { row: 0, column: 0 });
     const inOverlap = right - 5;
     expect(
-      inkedSheets(grid, [
+      usedSheets(grid, [
         [
           { x: inOverlap, y: 10 },
           { x: inOverlap, y: 90 },

@@ -3,17 +3,17 @@
 import { jsPDF } from 'jspdf';
 import { describe, expect, it } from 'vitest';
 import { embedFace, takeFace } from '../../src/paper/pdf/embedFace';
-import { penFor } from '../../src/paper/pdf/pen';
+import { pdfCanvas } from '../../src/paper/pdf/pen';
 import { textRuns } from '../../src/paper/text/fractions';
 import { shortened, textWidth, wrapped } from '../../src/paper/text/textWidth';
 import { isExact, settable, WRITABLE, writable } from '../../src/paper/text/writable';
-import { FACED } from './demoPattern';
+import { WITH_FACE } from './demoPattern';
 import { readPattern } from './readPattern';
 
 /** A file with the page's face in it. */
 function faced(): jsPDF {
   const pdf = new jsPDF({ unit: 'mm', format: 'a4' });
-  embedFace(pdf, FACED.face);
+  embedFace(pdf, WITH_FACE.face);
   return pdf;
 }
 
@@ -84,21 +84,21 @@ describe('textWidth', () => {
 describe('a built fraction', () => {
   const readBack = async (text: string, turnRad: number) => {
     const pdf = faced();
-    const ink = { text, start: { x: 60, y: 60 }, turnRad, sizePt: 12, bold: false };
-    penFor(pdf).text(ink);
-    penFor(pdf).text({ ...ink, text: 'after it', start: { x: 60, y: 90 }, turnRad: 0 });
+    const placed = { text, start: { x: 60, y: 60 }, turnRad, sizePt: 12, bold: false };
+    pdfCanvas(pdf).text(placed);
+    pdfCanvas(pdf).text({ ...placed, text: 'after it', start: { x: 60, y: 90 }, turnRad: 0 });
     const { pages } = await readPattern(new Uint8Array(pdf.output('arraybuffer')));
     return pages[0]?.texts ?? [];
   };
 
   it('is parted from what stands around it, and from its whole number', () => {
     expect(textRuns('Over-bust, 3¹¹⁄₁₆ in')).toEqual([
-      { kind: 'words', text: 'Over-bust, 3' },
+      { kind: 'text', text: 'Over-bust, 3' },
       { kind: 'fraction', over: '11', under: '16', apart: true },
-      { kind: 'words', text: ' in' },
+      { kind: 'text', text: ' in' },
     ]);
     expect(textRuns('⅛')).toEqual([{ kind: 'fraction', over: '1', under: '8', apart: false }]);
-    expect(textRuns('1½ in, 11/25/2026')).toEqual([{ kind: 'words', text: '1½ in, 11/25/2026' }]);
+    expect(textRuns('1½ in, 11/25/2026')).toEqual([{ kind: 'text', text: '1½ in, 11/25/2026' }]);
   });
 
   it('has small figures, the upper raised, and ends where its width says', async () => {

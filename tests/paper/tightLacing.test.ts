@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inches } from '../../src/engine';
-import { type PlanInput, sheetHtml } from '../../src/paper';
+import { draftingSheetHtml, type PlanInput } from '../../src/paper';
 import { tightLacingLines } from '../../src/paper/tightLacing';
 import { demoPattern } from './demoPattern';
 
@@ -20,11 +20,11 @@ describe('what is printed of a draft that is drawn in', () => {
   });
 
   it('asks for the cautions to be read on the drafting sheet too, and once they were tells the fact', () => {
-    const open = sheetHtml(drawnIn(inches(2), inches(6)));
+    const open = draftingSheetHtml(drawnIn(inches(2), inches(6)));
     expect(open).toContain('The ribs at the under-bust are drawn in by 6 in');
     expect(open).toContain('mark them as read');
     expect(open).toContain('have not been acknowledged');
-    const read = sheetHtml(
+    const read = draftingSheetHtml(
       drawnIn(inches(2), inches(6), { acknowledgedReduction: inches(2), acknowledgedRibs: inches(6) }),
     );
     expect(read).toContain('The ribs at the under-bust are drawn in by 6 in');

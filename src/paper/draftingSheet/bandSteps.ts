@@ -6,25 +6,25 @@ import type { PlanInput } from '../placePanels';
 import type { DraftingStep } from './draftingStep';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
 /** A step a band. */
-export function bandSteps({ draft }: PlanInput, tape: Tape): DraftingStep[] {
+export function bandSteps({ draft }: PlanInput, lengths: SheetLengths): DraftingStep[] {
   return draft.extras
     .filter(({ kind }) => kind === 'band')
     .map((band) => {
       // The levels of the draft lie below a band; a drawing of it shows the shoulder level only.
       const drawing = startDrawing({ ...draft, blocks: null, pieces: [band] }, [], [band.block], true);
       const rows = band.edges.flatMap((edge) => {
-        const guides = guidesOn(fromCentre(edge.points), tape);
+        const guides = guidesOn(fromCentre(edge.points), lengths);
         drawing.line(band.block, 'drawn', edge.points);
         for (const guide of guides) drawing.spot(band.block, guide);
-        const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
+        const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : 'none';
         const name = edge.role === 'seam' ? 'edge to the panels' : edgeName(edge, band);
         return guides.map(({ x, y }, i) => [
           i === 0 ? name : '',
-          tape.said(x),
-          tape.said(y),
+          lengths.text(x),
+          lengths.text(y),
           i > 0 ? '' : edge === foldOf(band) ? 'on the fold' : allowance,
         ]);
       });
@@ -40,7 +40,11 @@ export function bandSteps({ draft }: PlanInput, tape: Tape): DraftingStep[] {
             ? [
                 {
                   columns: ['Mark', 'From the centre line', 'Below the shoulder level'],
-                  rows: band.marks.map(({ at }) => ['Seam of the panels', tape.said(at.x), tape.said(at.y)]),
+                  rows: band.marks.map(({ at }) => [
+                    'Seam of the panels',
+                    lengths.text(at.x),
+                    lengths.text(at.y),
+                  ]),
                 },
               ]
             : []),

@@ -5,16 +5,16 @@ import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '.
 import type { PlanInput } from '../placePanels';
 import type { DraftingStep } from './draftingStep';
 import { type Drawing, startDrawing } from './figure';
-import { heightsOf, type SheetHeight } from './heights';
-import type { Tape } from './tape';
+import { type DraftingHeight, heightsOf } from './heights';
+import type { SheetLengths } from './tape';
 
-const SIDE_WORDS = { front: 'Front', back: 'Back' } as const;
+const BLOCK_TITLES = { front: 'Front', back: 'Back' } as const;
 
-export function blockSteps(input: PlanInput, name: BlockName, tape: Tape): DraftingStep[] {
+export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLengths): DraftingStep[] {
   const { draft } = input;
   const block = draft.blocks?.[name];
   if (!block) return [];
-  const heights = heightsOf(draft, tape);
+  const heights = heightsOf(draft, lengths);
   const wedges = block.wedges.filter(isDrawn);
   const onBlock = (drawn: readonly DraftedWedge[], fromShoulder = false): Drawing => {
     const drawing = startDrawing(draft, heights, [name], fromShoulder);
@@ -26,11 +26,11 @@ export function blockSteps(input: PlanInput, name: BlockName, tape: Tape): Draft
     return drawing;
   };
   return [
-    bustLineStep(name, block.bustLine, onBlock([], true), heights, tape),
+    bustLineStep(name, block.bustLine, onBlock([], true), heights, lengths),
     ...wedges.map((wedge, i) =>
-      wedgeStep(input, name, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), tape),
+      wedgeStep(input, name, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), lengths),
     ),
-    sideStep(input, name, onBlock(wedges), alongSideSeam(draft, name, heights), tape),
+    sideStep(input, name, onBlock(wedges), alongSideSeam(draft, name, heights), lengths),
   ];
 }
 
@@ -42,7 +42,10 @@ const isDrawn = ({ extent, intake }: DraftedWedge): boolean =>
 const ON_LINE_MM = 1;
 
 /** The heights at which a wedge is open or comes to its point. */
-const within = (heights: readonly SheetHeight[], { extent: { upper, lower } }: DraftedWedge): SheetHeight[] =>
+const within = (
+  heights: readonly DraftingHeight[],
+  { extent: { upper, lower } }: DraftedWedge,
+): DraftingHeight[] =>
   heights.filter(
     ({ y }) => (upper === null || y > upper - ON_LINE_MM) && (lower === null || y < lower + ON_LINE_MM),
   );
@@ -51,8 +54,8 @@ const within = (heights: readonly SheetHeight[], { extent: { upper, lower } }: D
 function alongSideSeam(
   { pieces }: Draft,
   block: BlockName,
-  heights: readonly SheetHeight[],
-): readonly SheetHeight[] {
+  heights: readonly DraftingHeight[],
+): readonly DraftingHeight[] {
   const seam = pieces
     .filter((piece) => piece.block === block)
     .flatMap(({ edges }) => edges.filter((edge) => edge.isSideSeam));
@@ -67,23 +70,25 @@ function bustLineStep(
   block: BlockName,
   bustLine: number,
   drawing: Drawing,
-  heights: readonly SheetHeight[],
-  tape: Tape,
+  heights: readonly DraftingHeight[],
+  lengths: SheetLengths,
 ): DraftingStep {
   const foot = heights[heights.length - 1]?.y ?? 0;
   drawing.line(block, 'drawn', [
     { x: bustLine, y: 0 },
     { x: bustLine, y: foot },
   ]);
-  drawing.label(block, tape.said(bustLine), { x: bustLine, y: -4 }, 'middle');
+  drawing.label(block, lengths.text(bustLine), { x: bustLine, y: -4 }, 'middle');
   return {
-    heading: `${SIDE_WORDS[block]}: the bust-point line`,
+    heading: `${BLOCK_TITLES[block]}: the bust-point line`,
     sentences: [
       block === 'front'
         ? 'Draw an upright line at half the distance between the bust points: wedges stand in relation to it.'
         : 'Draw the same line on the back, where the bust points lie seen from behind, less half of the lacing gap.',
     ],
-    tables: [{ columns: ['Line', 'From the centre line'], rows: [['Bust-point line', tape.said(bustLine)]] }],
+    tables: [
+      { columns: ['Line', 'From the centre line'], rows: [['Bust-point line', lengths.text(bustLine)]] },
+    ],
     figure: drawing.done(),
   };
 }
@@ -93,8 +98,8 @@ function wedgeStep(
   block: BlockName,
   wedge: DraftedWedge,
   drawing: Drawing,
-  heights: readonly SheetHeight[],
-  tape: Tape,
+  heights: readonly DraftingHeight[],
+  lengths: SheetLengths,
 ): DraftingStep {
   const { axis, innerLeg, outerLeg, onCentre, extent } = wedge;
   drawing.down(block, 'drawn', innerLeg, heights);
@@ -102,15 +107,16 @@ function wedgeStep(
   let overlaps = false;
   const rows = heights.map(({ name, y, level }) => {
     const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
-    overlaps ||= tape.round(outer) < tape.round(inner);
+    overlaps ||= lengths.round(outer) < lengths.round(inner);
     for (const x of onCentre ? [outer] : [inner, outer]) drawing.spot(block, { x, y });
-    if (level !== null) drawing.label(block, tape.said(outer - inner), { x: outer + 4, y: y - 2 }, 'start');
+    if (level !== null)
+      drawing.label(block, lengths.text(outer - inner), { x: outer + 4, y: y - 2 }, 'start');
     const legs = onCentre ? [outer] : [xAt(axis, y), inner, outer];
-    return [name, tape.said(outer - inner), ...legs.map(tape.said)];
+    return [name, lengths.text(outer - inner), ...legs.map(lengths.text)];
   });
   const name = wedgeNameOf(wedge.id, savedDraft.style);
   return {
-    heading: `${SIDE_WORDS[block]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    heading: `${BLOCK_TITLES[block]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
     sentences: [
       onCentre
         ? 'Mark its outer leg on each line, measured from the centre line, which is its inner leg.'
@@ -133,7 +139,7 @@ function wedgeStep(
 }
 
 /** What a leg does at its two ends. A point that is not among the heights is none: there the dart is open at the edge. */
-function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly SheetHeight[]): string {
+function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly DraftingHeight[]): string {
   const isPoint = (point: number | null): boolean =>
     point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
   const [above, below] = [isPoint(upper), isPoint(lower)];
@@ -147,8 +153,8 @@ function sideStep(
   { draft }: PlanInput,
   block: BlockName,
   drawing: Drawing,
-  heights: readonly SheetHeight[],
-  tape: Tape,
+  heights: readonly DraftingHeight[],
+  lengths: SheetLengths,
 ): DraftingStep {
   const seam = draft.blocks?.[block].sideSeam;
   const rows: string[][] = [];
@@ -157,18 +163,18 @@ function sideStep(
     for (const { name, y, level } of heights) {
       const x = xAt(seam, y);
       drawing.spot(block, { x, y });
-      if (level !== null) drawing.label(block, tape.said(x), { x: x + 5, y: y - 2 }, 'start');
+      if (level !== null) drawing.label(block, lengths.text(x), { x: x + 5, y: y - 2 }, 'start');
       const net = draft.levels.find((each) => each.name === level)?.net[block];
       // The sum is made to be right on the tape: what the wedges take is the difference of what is read.
       rows.push(
         net === undefined
-          ? [name, '', '', tape.said(x)]
-          : [name, tape.said(net), tape.said(tape.round(x) - tape.round(net)), tape.said(x)],
+          ? [name, '', '', lengths.text(x)]
+          : [name, lengths.text(net), lengths.text(lengths.round(x) - lengths.round(net)), lengths.text(x)],
       );
     }
   }
   return {
-    heading: `${SIDE_WORDS[block]}: the side seam`,
+    heading: `${BLOCK_TITLES[block]}: the side seam`,
     sentences: [
       'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
       'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',

@@ -6,14 +6,14 @@ import type { PlanInput } from '../placePanels';
 import type { DraftingStep } from './draftingStep';
 import { startDrawing } from './figure';
 import { heightsOf } from './heights';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
 /** Nearer than this two legs have met. mm */
 const MEETING_MM = 0.1;
 
 /** One step; none where the draft has no darts. */
-export function dartSteps({ draft, savedDraft }: PlanInput, tape: Tape): DraftingStep[] {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), ['front', 'back']);
+export function dartSteps({ draft, savedDraft }: PlanInput, lengths: SheetLengths): DraftingStep[] {
+  const drawing = startDrawing(draft, heightsOf(draft, lengths), ['front', 'back']);
   const points: string[][] = [];
   const legs: string[][] = [];
   let opens = false;
@@ -31,9 +31,9 @@ export function dartSteps({ draft, savedDraft }: PlanInput, tape: Tape): Draftin
         // Where they stand apart the dart opens at the edge.
         if (!point || !mate || distance(point, mate) > MEETING_MM) continue;
         drawing.spot(piece.block, point);
-        points.push([`${name}, ${which}`, tape.said(point.x), tape.said(point.y)]);
+        points.push([`${name}, ${which}`, lengths.text(point.x), lengths.text(point.y)]);
       }
-      legs.push([name, tape.said(polylineLength(inner)), tape.said(polylineLength(outer))]);
+      legs.push([name, lengths.text(polylineLength(inner)), lengths.text(polylineLength(outer))]);
       opens ||= open;
     }
   }

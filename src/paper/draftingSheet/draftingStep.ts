@@ -11,7 +11,7 @@ export interface StepTable {
 /** `guide`: what only helps. `done`: drawn in a step before. `drawn`: what this step draws. */
 export type FigureLineKind = 'guide' | 'done' | 'drawn';
 
-export interface SheetFigure {
+export interface DraftingFigure {
   /** x to the right, y down, mm of the draft; everything lies from 0 to width and height. */
   readonly widthMm: number;
   readonly heightMm: number;
@@ -32,7 +32,7 @@ export interface DraftingStep {
   readonly heading: string;
   readonly sentences: readonly string[];
   readonly tables: readonly StepTable[];
-  readonly figure: SheetFigure | null;
+  readonly figure: DraftingFigure | null;
 }
 
 export interface DraftingSheet {

@@ -2,7 +2,7 @@
 
 import { distance, type Point, polylineLength } from '../../engine';
 import { pointAt } from '../making/offsetEdge';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
 /** The points of an edge from its end nearer the centre line. */
 export function fromCentre(points: readonly Point[]): readonly Point[] {
@@ -15,7 +15,7 @@ const STRAIGHT_PARTS = 0.5;
 const CORNER_RAD = Math.PI / 18;
 
 /** Points to draw an edge through: its ends, its corners, and between these the quarters of any part that is curved. */
-export function guidesOn(points: readonly Point[], tape: Tape): Point[] {
+export function guidesOn(points: readonly Point[], lengths: SheetLengths): Point[] {
   const corners = points.flatMap((point, i) => {
     const [before, after] = [points[i - 1], points[i + 1]];
     return !before || !after || turnAt(before, point, after) > CORNER_RAD ? [i] : [];
@@ -26,7 +26,7 @@ export function guidesOn(points: readonly Point[], tape: Tape): Point[] {
     const part = points.slice(start, end + 1);
     const length = polylineLength(part);
     const [from, to] = [part[0] as Point, part[part.length - 1] as Point];
-    const strays = part.some((point) => awayFrom(from, to, point) > STRAIGHT_PARTS * tape.divisionMm);
+    const strays = part.some((point) => awayFrom(from, to, point) > STRAIGHT_PARTS * lengths.divisionMm);
     const between = strays ? [0.25, 0.5, 0.75].map((share) => pointAt(part, share * length)) : [];
     return [from, ...between];
   });

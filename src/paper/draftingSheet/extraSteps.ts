@@ -4,7 +4,7 @@ import { pieceLabel } from '../../document';
 import { innerEdge, type Piece, polylineLength } from '../../engine';
 import type { PlanInput } from '../placePanels';
 import type { DraftingStep, StepTable } from './draftingStep';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
 const KINDS = ['modesty', 'facing', 'strap'] as const;
 type Kind = (typeof KINDS)[number];
@@ -17,7 +17,7 @@ const SENTENCES: Readonly<Record<Kind, string>> = {
   strap: 'Straps: rule each as a rectangle; it is folded along its middle and sewn.',
 };
 
-export function extraSteps(input: PlanInput, tape: Tape): DraftingStep[] {
+export function extraSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const { extras } = input.draft;
   const found = KINDS.filter((kind) => extras.some((piece) => piece.kind === kind));
   if (found.length === 0) return [];
@@ -33,7 +33,7 @@ export function extraSteps(input: PlanInput, tape: Tape): DraftingStep[] {
           kind,
           extras.filter((piece) => piece.kind === kind),
           input,
-          tape,
+          lengths,
         ),
       ),
       figure: null,
@@ -45,24 +45,24 @@ function tableOf(
   kind: Kind,
   pieces: readonly Piece[],
   { draft, savedDraft }: PlanInput,
-  tape: Tape,
+  lengths: SheetLengths,
 ): StepTable {
   const { closure, extras = {} } = savedDraft.style;
   const { modesty, facing, straps } = extras;
   const lacedLength = (piece: Piece): string => {
     const panel = draft.pieces.find(({ block, number }) => block === piece.block && number === 1);
-    return tape.said(panel ? polylineLength(innerEdge(panel).points) : 0);
+    return lengths.text(panel ? polylineLength(innerEdge(panel).points) : 0);
   };
   const allowances = ({ edges }: Piece): string =>
-    edges.map(({ allowance }) => (allowance > 0 ? tape.said(allowance) : 'none')).join(', ');
+    edges.map(({ allowance }) => (allowance > 0 ? lengths.text(allowance) : 'none')).join(', ');
   const sizes: Readonly<Record<Kind, (piece: Piece) => string[]>> = {
     modesty: (piece) => [
-      tape.said(closure.lacingGap + 2 * (modesty?.overlap ?? 0)),
+      lengths.text(closure.lacingGap + 2 * (modesty?.overlap ?? 0)),
       lacedLength(piece),
-      tape.said(modesty?.overlap ?? 0),
+      lengths.text(modesty?.overlap ?? 0),
     ],
-    facing: (piece) => [tape.said(facing?.width ?? 0), lacedLength(piece)],
-    strap: () => [tape.said(2 * (straps?.width ?? 0)), tape.said(straps?.length ?? 0)],
+    facing: (piece) => [lengths.text(facing?.width ?? 0), lacedLength(piece)],
+    strap: () => [lengths.text(2 * (straps?.width ?? 0)), lengths.text(straps?.length ?? 0)],
   };
   return {
     columns: [

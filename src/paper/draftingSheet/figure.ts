@@ -8,16 +8,16 @@ import {
   pointsDown,
   type SmoothLine,
 } from '../../engine';
-import type { FigureLabel, FigureLineKind, SheetFigure } from './draftingStep';
-import type { SheetHeight } from './heights';
+import type { DraftingFigure, FigureLabel, FigureLineKind } from './draftingStep';
+import type { DraftingHeight } from './heights';
 
 export interface Drawing {
   line(block: BlockName, kind: FigureLineKind, points: readonly Point[]): void;
   /** A line of the block between two of these heights; without any nothing is drawn. */
-  down(block: BlockName, kind: FigureLineKind, line: SmoothLine, between: readonly SheetHeight[]): void;
+  down(block: BlockName, kind: FigureLineKind, line: SmoothLine, between: readonly DraftingHeight[]): void;
   spot(block: BlockName, point: Point): void;
   label(block: BlockName, text: string, point: Point, anchor: FigureLabel['anchor']): void;
-  done(): SheetFigure;
+  done(): DraftingFigure;
 }
 
 /** Room round the blocks for labels, and between them; mm of the draft. */
@@ -35,7 +35,7 @@ const ABOVE_MM = 25;
  */
 export function startDrawing(
   draft: Draft,
-  heights: readonly SheetHeight[],
+  heights: readonly DraftingHeight[],
   blocks: readonly BlockName[],
   fromShoulder = false,
 ): Drawing {

@@ -2,9 +2,9 @@
 
 import { LEVEL_TITLES } from '../../document';
 import type { Draft, DraftedWedge, LevelName } from '../../engine';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
-export interface SheetHeight {
+export interface DraftingHeight {
   readonly name: string;
   /** mm below the shoulder level. */
   readonly y: number;
@@ -21,7 +21,7 @@ const MOST_APART_MM = 60;
 const ONE_LINE_MM = 1;
 
 /** The levels that shape the garment, and the level lines of top edge and hem, from the top down. */
-export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): SheetHeight[] {
+export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetLengths): DraftingHeight[] {
   if (!span) return [];
   const reached = pieces.flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ y }) => y)));
   const [upper, lower] = reached.reduce(
@@ -30,7 +30,7 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): Sh
   );
   const above = levels.filter(({ y }) => y <= upper + ONE_LINE_MM).at(-1)?.y ?? -Infinity;
   const below = levels.find(({ y }) => y >= lower - ONE_LINE_MM)?.y ?? Infinity;
-  const lines: SheetHeight[] = levels
+  const lines: DraftingHeight[] = levels
     .filter(({ y }) => y >= above && y <= below)
     .map(({ name, y }) => ({ name: LEVEL_TITLES[name], y, level: name }));
   for (const { name, title, y } of [
@@ -44,7 +44,7 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): Sh
   }
   const chest = levels[0]?.y ?? upper;
   for (const wedge of [...(blocks?.front.wedges ?? []), ...(blocks?.back.wedges ?? [])])
-    for (const { name, y } of turnsOf(wedge, chest, tape))
+    for (const { name, y } of turnsOf(wedge, chest, lengths))
       if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
         lines.push({ name, y, level: null });
   return lines.sort((a, b) => a.y - b.y);
@@ -54,28 +54,28 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, tape: Tape): Sh
 function turnsOf(
   { outerLeg, extent }: DraftedWedge,
   chest: number,
-  tape: Tape,
-): Omit<SheetHeight, 'level'>[] {
+  lengths: SheetLengths,
+): Omit<DraftingHeight, 'level'>[] {
   // Above the levels a leg is led on to mid-shoulder and, so that it ends as it runs, a little past it.
   const middle = Math.max(...outerLeg.ys.filter((y) => y < chest));
   const isPoint = (y: number): boolean => y === extent.upper || y === extent.lower;
   return outerLeg.ys.flatMap((y) => {
-    if (isPoint(y)) return [{ name: `Dart point at ${tape.said(y)}`, y }];
+    if (isPoint(y)) return [{ name: `Dart point at ${lengths.text(y)}`, y }];
     if (y < chest) return y === middle ? [{ name: MID_SHOULDER, y }] : [];
     return [{ name: 'Fuller cup', y }];
   });
 }
 
 /** The same with guide heights between lines that lie far apart. */
-export function heightsOf(draft: Draft, tape: Tape): SheetHeight[] {
-  const lines = linesOf(draft, tape);
+export function heightsOf(draft: Draft, lengths: SheetLengths): DraftingHeight[] {
+  const lines = linesOf(draft, lengths);
   return lines.flatMap((line, i) => {
     const before = lines[i - 1];
     if (!before) return [line];
     const parts = Math.ceil((line.y - before.y) / MOST_APART_MM);
-    const between = Array.from({ length: parts - 1 }, (_, n): SheetHeight => {
-      const y = tape.round(before.y + ((line.y - before.y) * (n + 1)) / parts);
-      return { name: `Guide at ${tape.said(y)}`, y, level: null };
+    const between = Array.from({ length: parts - 1 }, (_, n): DraftingHeight => {
+      const y = lengths.round(before.y + ((line.y - before.y) * (n + 1)) / parts);
+      return { name: `Guide at ${lengths.text(y)}`, y, level: null };
     });
     return [...between, line];
   });

@@ -19,26 +19,26 @@ import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import { heightsOf, MID_SHOULDER } from './heights';
 import { isShouldered, shoulderSteps } from './shoulderSteps';
-import { ON_THE_LINE, type Tape } from './tape';
+import { ON_THE_LINE, type SheetLengths } from './tape';
 
 const BOTH = ['front', 'back'] as const;
 
-export function panelSteps(input: PlanInput, tape: Tape): DraftingStep[] {
+export function panelSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   return [
-    truingStep(input, tape),
-    ...shoulderSteps(input, tape),
-    edgesStep(input, tape),
-    ...dartSteps(input, tape),
-    ...drillStep(input, tape),
-    allowanceStep(input, tape),
-    proofStep(input, tape),
+    truingStep(input, lengths),
+    ...shoulderSteps(input, lengths),
+    edgesStep(input, lengths),
+    ...dartSteps(input, lengths),
+    ...drillStep(input, lengths),
+    allowanceStep(input, lengths),
+    proofStep(input, lengths),
   ];
 }
 
 // ── truing ──
 
-function truingStep({ draft }: PlanInput, tape: Tape): DraftingStep {
-  const heights = heightsOf(draft, tape);
+function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
+  const heights = heightsOf(draft, lengths);
   const drawing = startDrawing(draft, heights, BOTH);
   const middle = heights.find(({ name }) => name === MID_SHOULDER);
   const rows: string[][] = [];
@@ -58,8 +58,8 @@ function truingStep({ draft }: PlanInput, tape: Tape): DraftingStep {
     ];
     const { top, hem } = draft.span ?? { top: 0, hem: 0 };
     const add = (what: string, line: string, ys: readonly number[], lineY: number): void => {
-      const said = ys.map((y) => tape.against(y, lineY));
-      if (said.some((each) => each !== ON_THE_LINE)) rows.push([`${name}, ${what}`, line, ...said]);
+      const offsets = ys.map((y) => lengths.fromLine(y, lineY));
+      if (offsets.some((each) => each !== ON_THE_LINE)) rows.push([`${name}, ${what}`, line, ...offsets]);
     };
     if (seam.kind === 'wedge' && middle) add('upper end', MID_SHOULDER.toLowerCase(), tops, middle.y);
     else add('upper end', 'top line', tops, top);
@@ -108,8 +108,8 @@ function endsDown({ points }: Edge): Point[] {
 
 // ── top edge, hem and every other edge that is drawn freely ──
 
-function edgesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
+function edgesStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
+  const drawing = startDrawing(draft, heightsOf(draft, lengths), BOTH);
   const tables = BOTH.flatMap((block): StepTable[] => {
     const pieces = draft.pieces.filter((piece) => piece.block === block);
     const rows = pieces.flatMap((piece) =>
@@ -118,13 +118,13 @@ function edgesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
           drawing.line(block, 'done', edge.points);
           return [];
         }
-        const guides = guidesOn(fromCentre(edge.points), tape);
+        const guides = guidesOn(fromCentre(edge.points), lengths);
         drawing.line(block, 'drawn', edge.points);
         for (const guide of guides) drawing.spot(block, guide);
         return guides.map(({ x, y }, i) => [
           i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
-          tape.said(x),
-          tape.said(y),
+          lengths.text(x),
+          lengths.text(y),
         ]);
       }),
     );
@@ -144,15 +144,15 @@ function edgesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
 
 // ── drill marks ──
 
-function drillStep({ draft }: PlanInput, tape: Tape): DraftingStep[] {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
+function drillStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep[] {
+  const drawing = startDrawing(draft, heightsOf(draft, lengths), BOTH);
   const rows = draft.pieces.flatMap((piece) => {
     for (const { points } of piece.edges) drawing.line(piece.block, 'done', points);
     return piece.marks
       .filter(({ kind }) => kind === 'drill')
       .map(({ at }) => {
         drawing.spot(piece.block, at);
-        return [pieceLabel(piece), tape.said(at.x), tape.said(at.y)];
+        return [pieceLabel(piece), lengths.text(at.x), lengths.text(at.y)];
       });
   });
   if (rows.length === 0) return [];
@@ -170,8 +170,8 @@ function drillStep({ draft }: PlanInput, tape: Tape): DraftingStep[] {
 
 // ── allowances ──
 
-function allowanceStep({ draft, savedDraft }: PlanInput, tape: Tape): DraftingStep {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH);
+function allowanceStep({ draft, savedDraft }: PlanInput, lengths: SheetLengths): DraftingStep {
+  const drawing = startDrawing(draft, heightsOf(draft, lengths), BOTH);
   const rows = draft.pieces.flatMap((piece) => {
     for (const { points } of piece.edges) drawing.line(piece.block, 'drawn', points);
     drawing.label(piece.block, String(piece.number), middleOf(piece), 'middle');
@@ -180,10 +180,11 @@ function allowanceStep({ draft, savedDraft }: PlanInput, tape: Tape): DraftingSt
       // Between the legs of a dart the cloth is left standing.
       if (edge.dart !== undefined) return [];
       const to = edge.mate ? ` to ${pieceLabel(edge.mate.piece)}` : '';
-      const allowance = edge.allowance > 0 ? tape.said(edge.allowance) : 'none';
+      const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : 'none';
       const zip = zipOn(piece, edge, savedDraft.style);
-      const said = edge === foldOf(piece) ? 'on the fold' : zip === null ? allowance : `${allowance}, ${zip}`;
-      return `${edgeName(edge, piece)}${to}: ${said}`;
+      const finish =
+        edge === foldOf(piece) ? 'on the fold' : zip === null ? allowance : `${allowance}, ${zip}`;
+      return `${edgeName(edge, piece)}${to}: ${finish}`;
     });
     return [[pieceLabel(piece), cut, [...new Set(edges)].join('; ')]];
   });
@@ -206,17 +207,17 @@ function middleOf({ grain: [top, foot] }: Piece): Point {
 
 // ── proof ──
 
-function proofStep({ draft }: PlanInput, tape: Tape): DraftingStep {
+function proofStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const rows = draft.proof.ledger
     .filter(({ sewnGirth }) => sewnGirth !== null)
     .map(({ level, widths, targetGirth }) => {
       const all = draft.pieces.flatMap(({ id }) => (widths[id] === undefined ? [] : [widths[id]]));
-      const together = all.reduce((sum, width) => sum + tape.round(width), 0);
+      const together = all.reduce((sum, width) => sum + lengths.round(width), 0);
       return [
         LEVEL_TITLES[level],
-        all.map(tape.said).join(' + '),
-        tape.said(together),
-        tape.said(targetGirth / 2),
+        all.map(lengths.text).join(' + '),
+        lengths.text(together),
+        lengths.text(targetGirth / 2),
       ];
     });
   return {

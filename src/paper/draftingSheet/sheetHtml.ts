@@ -4,11 +4,11 @@ import type { PlanInput } from '../placePanels';
 import { escaped, mm } from '../svg/markup';
 import { cleaned } from '../text/writable';
 import { draftingSheet } from './draftingSheet';
-import type { DraftingStep, FigureLineKind, SheetFigure, StepTable } from './draftingStep';
+import type { DraftingFigure, DraftingStep, FigureLineKind, StepTable } from './draftingStep';
 import { labelsApart } from './labelsApart';
 
 /** The text of the file. Whatever the names hold is written as text. Same input, same text. */
-export function sheetHtml(input: PlanInput): string {
+export function draftingSheetHtml(input: PlanInput): string {
   const { client, draft, date, warning, remarks, steps } = draftingSheet(input);
   const [who, what, when] = [client, draft, date].map(cleaned) as [string, string, string];
   const title = ['Drafting sheet', who, what].filter((part) => part !== '').join(', ');
@@ -74,7 +74,7 @@ const LETTER_PX = 11;
 
 const KINDS: readonly FigureLineKind[] = ['guide', 'done', 'drawn'];
 
-function figureMarkup({ widthMm, heightMm, lines, spots, labels }: SheetFigure, heading: string): string {
+function figureMarkup({ widthMm, heightMm, lines, spots, labels }: DraftingFigure, heading: string): string {
   const widthPx = Math.round(Math.min(FIGURE_PX, (FIGURE_HIGH_PX * widthMm) / heightMm));
   const perPx = widthMm / widthPx;
   const path = (kind: FigureLineKind): string => {

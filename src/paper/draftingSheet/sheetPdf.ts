@@ -1,30 +1,30 @@
 // The drafting sheet as pages of a PDF file.
 
 import type { Point } from '../../engine';
-import type { Faced } from '../letters/pageFace';
-import { type Flow, type FlowText, flowOver } from '../making/pageFlow';
+import type { WithFace } from '../letters/pageFace';
+import { type Flow, flowOver, type TextStyle } from '../making/pageFlow';
 import { pdfFile, TITLE_MM } from '../pdf/pdfFile';
-import type { Pen } from '../pdf/pen';
+import type { PdfCanvas } from '../pdf/pen';
 import type { PlanInput } from '../placePanels';
 import type { PaperChoice } from '../sheets/papers';
 import { MM_PER_POINT, shortened, textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { columnShares } from './columnShares';
 import { draftingSheet } from './draftingSheet';
-import type { DraftingSheet, DraftingStep, FigureLineKind, SheetFigure, StepTable } from './draftingStep';
+import type { DraftingFigure, DraftingSheet, DraftingStep, FigureLineKind, StepTable } from './draftingStep';
 import { labelsApart } from './labelsApart';
 
-const NAME: FlowText = { sizePt: 18, bold: true };
-const FACTS: FlowText = { sizePt: 10, before: 0.6 };
-const REMARK: FlowText = { sizePt: 8, grey: 0.25, before: 1.2 };
-const WARNING: FlowText = { sizePt: 11, bold: true, before: 1.6 };
+const NAME: TextStyle = { sizePt: 18, bold: true };
+const FACTS: TextStyle = { sizePt: 10, before: 0.6 };
+const REMARK: TextStyle = { sizePt: 8, grey: 0.25, before: 1.2 };
+const WARNING: TextStyle = { sizePt: 11, bold: true, before: 1.6 };
 const FIGURE_MM = 62;
 const FIGURE_MOST_MM = 60;
 const GUTTER_MM = 6;
-const HEADING: FlowText = { sizePt: 11, bold: true };
-const BODY: FlowText = { sizePt: 8.5, before: 0.9 };
-const COLUMNS: FlowText = { sizePt: 7, bold: true, grey: 0.25, before: 1.6 };
-const CELLS: FlowText = { sizePt: 8.5, before: 0.35 };
+const HEADING: TextStyle = { sizePt: 11, bold: true };
+const BODY: TextStyle = { sizePt: 8.5, before: 0.9 };
+const COLUMNS: TextStyle = { sizePt: 7, bold: true, grey: 0.25, before: 1.6 };
+const CELLS: TextStyle = { sizePt: 8.5, before: 0.35 };
 const LABEL_PT = 6.5;
 /** From label to label down, and how wide they are. mm */
 const LABEL_LINE_MM = LABEL_PT * MM_PER_POINT * 1.25;
@@ -36,20 +36,20 @@ const FOOT_MM = 140;
  * The bytes of a PDF with the sheet on upright pages of the paper; steps are kept on one page where they fit. Same input,
  * same bytes.
  */
-export async function sheetPdf(input: PlanInput & Faced, paper: PaperChoice): Promise<Uint8Array> {
-  const sheet = draftingSheet(input);
+export async function draftingSheetPdf(input: PlanInput & WithFace, paper: PaperChoice): Promise<Uint8Array> {
+  const content = draftingSheet(input);
   const [widthMm, heightMm] = [
     Math.min(paper.widthMm, paper.heightMm),
     Math.max(paper.widthMm, paper.heightMm),
   ];
-  const what = [sheet.client, sheet.draft].map((name) => settable(name)).filter((name) => name !== '');
+  const what = [content.client, content.draft].map((name) => settable(name)).filter((name) => name !== '');
   const title = shortened(['Drafting sheet', ...what].join(', '), 10, false, TITLE_MM);
-  const pdf = await pdfFile(title, JSON.stringify([sheet, widthMm, heightMm]), input);
-  const newPage = (): Pen => pdf.page(widthMm, heightMm);
+  const pdf = await pdfFile(title, JSON.stringify([content, widthMm, heightMm]), input);
+  const newPage = (): PdfCanvas => pdf.page(widthMm, heightMm);
   const page = { widthMm, heightMm, marginMm: Math.max(paper.marginMm, 10) };
   drawDraftingSheet(
     flowOver(newPage, page, shortened(['Drafting sheet', ...what].join(' · '), 7, false, FOOT_MM)),
-    sheet,
+    content,
   );
   return pdf.bytes();
 }
@@ -70,11 +70,11 @@ function drawStep(flow: Flow, { sentences, tables, figure }: DraftingStep, headi
   const right = figure ? FIGURE_MM + GUTTER_MM : 0;
   const scale = figure ? Math.min(FIGURE_MM / figure.widthMm, FIGURE_MOST_MM / figure.heightMm) : 0;
   const figureMm = figure ? figure.heightMm * scale : 0;
-  const [head, body, columns, cells] = [HEADING, BODY, COLUMNS, CELLS].map((look) => ({
-    ...look,
+  const [head, body, columns, cells] = [HEADING, BODY, COLUMNS, CELLS].map((textStyle) => ({
+    ...textStyle,
     right,
-  })) as [FlowText, FlowText, FlowText, FlowText];
-  const words = sentences.reduce(
+  })) as [TextStyle, TextStyle, TextStyle, TextStyle];
+  const textMm = sentences.reduce(
     (sum, sentence) => sum + flow.heightOf(sentence, body),
     flow.heightOf(heading, head),
   );
@@ -89,13 +89,13 @@ function drawStep(flow: Flow, { sentences, tables, figure }: DraftingStep, headi
     );
   }, 0);
   flow.space(4);
-  flow.need(Math.max(figureMm, words + table));
+  flow.need(Math.max(figureMm, textMm + table));
   flow.rule();
   flow.space(2.5);
   const [top, page] = [flow.y, flow.page];
   if (figure)
-    flow.draw((pen, corner) =>
-      drawFigure(pen, figure, scale, { x: corner.x + flow.widthMm - figure.widthMm * scale, y: corner.y }),
+    flow.draw((canvas, corner) =>
+      drawFigure(canvas, figure, scale, { x: corner.x + flow.widthMm - figure.widthMm * scale, y: corner.y }),
     );
   flow.text(heading, head);
   for (const sentence of sentences) flow.text(sentence, body);
@@ -115,21 +115,21 @@ const LINE_KINDS: Readonly<Record<FigureLineKind, 'mapBlank' | 'mapPanel' | 'cut
 };
 
 function drawFigure(
-  pen: Pen,
-  { widthMm, lines, spots, labels }: SheetFigure,
+  canvas: PdfCanvas,
+  { widthMm, lines, spots, labels }: DraftingFigure,
   scale: number,
   corner: Point,
 ): void {
   const onPage = ({ x, y }: Point): Point => ({ x: corner.x + x * scale, y: corner.y + y * scale });
   for (const kind of ['guide', 'done', 'drawn'] as const)
-    for (const line of lines) if (line.kind === kind) pen.line(LINE_KINDS[kind], line.points.map(onPage));
+    for (const line of lines) if (line.kind === kind) canvas.line(LINE_KINDS[kind], line.points.map(onPage));
   for (const spot of spots) {
     const { x, y } = onPage(spot);
     const ring = Array.from({ length: 13 }, (_, i): Point => {
       const turn = (i * Math.PI) / 6;
       return { x: x + 0.7 * Math.cos(turn), y: y + 0.7 * Math.sin(turn) };
     });
-    pen.line('mark', ring);
+    canvas.line('mark', ring);
   }
   const reachMm = LABEL_REACH_MM / scale;
   for (const { text, at, anchor } of labelsApart(labels, LABEL_LINE_MM / scale, reachMm)) {
@@ -138,12 +138,12 @@ function drawFigure(
     const back = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2;
     const most = corner.x + widthMm * scale - width;
     const left = Math.min(most, Math.max(corner.x, start.x - back));
-    pen.blank(
+    canvas.blank(
       left - 0.2,
       start.y - LABEL_PT * MM_PER_POINT * 0.8,
       width + 0.4,
       LABEL_PT * MM_PER_POINT * 0.9,
     );
-    pen.text({ text, start: { x: left, y: start.y }, turnRad: 0, sizePt: LABEL_PT, bold: false });
+    canvas.text({ text, start: { x: left, y: start.y }, turnRad: 0, sizePt: LABEL_PT, bold: false });
   }
 }

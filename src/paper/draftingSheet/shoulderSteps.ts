@@ -7,18 +7,18 @@ import type { DraftingStep, StepTable } from './draftingStep';
 import { fromCentre, guidesOn } from './edgeGuides';
 import { startDrawing } from './figure';
 import { heightsOf } from './heights';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
 /** Whether a panel has neckline, shoulder and armhole, or its part of them, instead of a top edge. */
 export const isShouldered = ({ edges }: Piece): boolean => edges.some(({ role }) => role === 'shoulder');
 
 /** A step a block, the shoulder seam at the second; none where the draft is strapless. */
-export function shoulderSteps(input: PlanInput, tape: Tape): DraftingStep[] {
+export function shoulderSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const pieces = input.draft.pieces.filter(isShouldered);
   const blocks = (['front', 'back'] as const).filter((name) => pieces.some(({ block }) => block === name));
   return blocks.map((name, i) => {
     const own = pieces.filter(({ block }) => block === name);
-    const step = blockStep(input, name, own, tape);
+    const step = blockStep(input, name, own, lengths);
     if (i < blocks.length - 1) return step;
     return {
       ...step,
@@ -26,7 +26,7 @@ export function shoulderSteps(input: PlanInput, tape: Tape): DraftingStep[] {
         ...step.sentences,
         'Measure the parts of the shoulder line that are sewn together: they must be equally long.',
       ],
-      tables: [...step.tables, ...seamTable(input, tape)],
+      tables: [...step.tables, ...seamTable(input, lengths)],
     };
   });
 }
@@ -35,9 +35,9 @@ function blockStep(
   { draft }: PlanInput,
   block: BlockName,
   pieces: readonly Piece[],
-  tape: Tape,
+  lengths: SheetLengths,
 ): DraftingStep {
-  const drawing = startDrawing(draft, heightsOf(draft, tape), [block], true);
+  const drawing = startDrawing(draft, heightsOf(draft, lengths), [block], true);
   const rows: string[][] = [];
   // From the centre outwards: at the top a piece's edges run the other way.
   for (const piece of pieces)
@@ -46,28 +46,33 @@ function blockStep(
         drawing.line(block, 'done', edge.points);
         continue;
       }
-      const guides = guidesOn(fromCentre(edge.points), tape);
+      const guides = guidesOn(fromCentre(edge.points), lengths);
       drawing.line(block, 'drawn', edge.points);
       for (const guide of guides) drawing.spot(block, guide);
       rows.push(
         ...guides.map(({ x, y }, i) => [
           i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
-          tape.said(x),
-          tape.said(y),
+          lengths.text(x),
+          lengths.text(y),
         ]),
       );
     }
   const { neck, tip } = endsOfShoulder(pieces);
-  if (neck) drawing.label(block, tape.said(neck.x), { x: neck.x, y: -5 }, 'end');
+  if (neck) drawing.label(block, lengths.text(neck.x), { x: neck.x, y: -5 }, 'end');
   if (tip)
-    drawing.label(block, `${tape.said(tip.x)}, ${tape.said(tip.y)}`, { x: tip.x + 5, y: tip.y }, 'start');
+    drawing.label(
+      block,
+      `${lengths.text(tip.x)}, ${lengths.text(tip.y)}`,
+      { x: tip.x + 5, y: tip.y },
+      'start',
+    );
   const parted = pieces.length > 1;
   return {
     heading: `${block === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,
     sentences: [
       ...(neck && tip
         ? [
-            `Mark the neck point on the shoulder level, ${tape.said(neck.x)} from the centre line, and the tip of the shoulder ${tape.said(tip.x)} from it and ${tape.said(tip.y)} below.`,
+            `Mark the neck point on the shoulder level, ${lengths.text(neck.x)} from the centre line, and the tip of the shoulder ${lengths.text(tip.x)} from it and ${lengths.text(tip.y)} below.`,
             parted
               ? 'Draw each part of the shoulder line straight, from the neck point to the inner leg of the wedge and from its outer leg to the tip: sewn, they are one line.'
               : 'Draw the shoulder line straight from the neck point to the tip.',
@@ -91,13 +96,13 @@ function endsOfShoulder(pieces: readonly Piece[]): { neck: Point | undefined; ti
   return { neck: points[0], tip: points.at(-1) };
 }
 
-function seamTable({ draft }: PlanInput, tape: Tape): StepTable[] {
+function seamTable({ draft }: PlanInput, lengths: SheetLengths): StepTable[] {
   const rows = draft.proof.seams
     .filter(({ seam }) => seam.kind === 'shoulder')
     .map(({ a, b, lengthA, lengthB }) => [
       `${pieceLabel(a.piece)} – ${pieceLabel(b.piece)}`,
-      tape.said(lengthA),
-      tape.said(lengthB),
+      lengths.text(lengthA),
+      lengths.text(lengthB),
     ]);
   return rows.length > 0 ? [{ columns: ['Shoulder seam', 'Front’s length', 'Back’s length'], rows }] : [];
 }

@@ -4,17 +4,17 @@ import type { PlanInput } from '../placePanels';
 import type { DraftingStep } from './draftingStep';
 import { startDrawing } from './figure';
 import { heightsOf, linesOf } from './heights';
-import type { Tape } from './tape';
+import type { SheetLengths } from './tape';
 
 const BOTH = ['front', 'back'] as const;
 
-export function targetSteps(input: PlanInput, tape: Tape): DraftingStep[] {
-  return [linesStep(input, tape), targetsStep(input, tape)];
+export function targetSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
+  return [linesStep(input, lengths), targetsStep(input, lengths)];
 }
 
-function linesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
-  const lines = linesOf(draft, tape);
-  const heights = heightsOf(draft, tape);
+function linesStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
+  const lines = linesOf(draft, lengths);
+  const heights = heightsOf(draft, lengths);
   const drawing = startDrawing(draft, heights, BOTH, true);
   for (const { y } of lines)
     for (const block of BOTH) {
@@ -23,7 +23,7 @@ function linesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
         { x: 0, y },
         { x: width, y },
       ]);
-      if (block === 'front') drawing.label(block, tape.said(y), { x: -4, y }, 'end');
+      if (block === 'front') drawing.label(block, lengths.text(y), { x: -4, y }, 'end');
     }
   return {
     heading: 'Centre lines and levels',
@@ -37,25 +37,25 @@ function linesStep({ draft }: PlanInput, tape: Tape): DraftingStep {
     tables: [
       {
         columns: ['Line', 'Below the shoulder level'],
-        rows: heights.map(({ name, y }) => [name, tape.said(y)]),
+        rows: heights.map(({ name, y }) => [name, lengths.text(y)]),
       },
     ],
     figure: drawing.done(),
   };
 }
 
-function targetsStep({ draft }: PlanInput, tape: Tape): DraftingStep {
-  const used = new Set(linesOf(draft, tape).map(({ level }) => level));
+function targetsStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
+  const used = new Set(linesOf(draft, lengths).map(({ level }) => level));
   const levels = draft.levels.filter(({ name }) => used.has(name));
-  const names = new Map(linesOf(draft, tape).map(({ level, name }) => [level, name]));
-  const drawing = startDrawing(draft, heightsOf(draft, tape), BOTH, true);
+  const names = new Map(linesOf(draft, lengths).map(({ level, name }) => [level, name]));
+  const drawing = startDrawing(draft, heightsOf(draft, lengths), BOTH, true);
   for (const { y, net } of levels)
     for (const block of BOTH) {
       drawing.line(block, 'drawn', [
         { x: 0, y },
         { x: net[block], y },
       ]);
-      drawing.label(block, tape.said(net[block]), { x: net[block] / 2, y: y - 3 }, 'middle');
+      drawing.label(block, lengths.text(net[block]), { x: net[block] / 2, y: y - 3 }, 'middle');
     }
   const gaps = levels.map(({ bodyGirth, ease, net }) => (bodyGirth + ease) / 2 - net.front - net.back);
   const gap = Math.max(0, ...gaps);
@@ -63,9 +63,9 @@ function targetsStep({ draft }: PlanInput, tape: Tape): DraftingStep {
     heading: 'What each half must measure',
     sentences: [
       'Add the ease to the body’s girth (a minus draws in) and halve the sum: the half body. The front takes its share of it, the back the rest.',
-      ...(gap > tape.divisionMm / 2
+      ...(gap > lengths.divisionMm / 2
         ? [
-            `${tape.said(gap)} ${tape.unit}, half of the lacing gap, is already taken off; what stands here is the width of the cloth, closed.`,
+            `${lengths.text(gap)} ${lengths.unit}, half of the lacing gap, is already taken off; what stands here is the width of the cloth, closed.`,
           ]
         : []),
     ],
@@ -74,12 +74,12 @@ function targetsStep({ draft }: PlanInput, tape: Tape): DraftingStep {
         columns: ['Level', 'Body', 'Ease', 'Half', 'Front’s share', 'Front', 'Back'],
         rows: levels.map(({ name, bodyGirth, ease, net, frontShare }) => [
           names.get(name) ?? name,
-          tape.said(bodyGirth),
-          signed(ease, tape),
-          tape.said((bodyGirth + ease) / 2),
+          lengths.text(bodyGirth),
+          signed(ease, lengths),
+          lengths.text((bodyGirth + ease) / 2),
           `${Math.round(frontShare * 1000) / 10} %`,
-          tape.said(net.front),
-          tape.said(net.back),
+          lengths.text(net.front),
+          lengths.text(net.back),
         ]),
       },
     ],
@@ -87,4 +87,5 @@ function targetsStep({ draft }: PlanInput, tape: Tape): DraftingStep {
   };
 }
 
-const signed = (mm: number, tape: Tape): string => (tape.round(mm) > 0 ? `+${tape.said(mm)}` : tape.said(mm));
+const signed = (mm: number, lengths: SheetLengths): string =>
+  lengths.round(mm) > 0 ? `+${lengths.text(mm)}` : lengths.text(mm);

@@ -20,10 +20,10 @@ export async function fontTables(file: Uint8Array): Promise<FontTables> {
   for (let i = 0; i < count; i += 1) {
     const at = first + i * entry;
     const name = String.fromCharCode(...file.subarray(at, at + 4));
-    const place = view.getUint32(kind === WOFF ? at + 4 : at + 8);
+    const offset = view.getUint32(kind === WOFF ? at + 4 : at + 8);
     const length = view.getUint32(kind === WOFF ? at + 8 : at + 12);
     const whole = kind === WOFF ? view.getUint32(at + 12) : length;
-    const packed = file.subarray(place, place + length);
+    const packed = file.subarray(offset, offset + length);
     const table = length < whole ? await unpacked(packed) : packed;
     tables.set(name, new DataView(table.buffer, table.byteOffset, table.byteLength));
   }

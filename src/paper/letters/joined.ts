@@ -42,22 +42,22 @@ const joinsBefore = (letter: string): boolean => isDual(letter) || SHAPES.get(le
 /** Letters that join replaced by the shape they take; all others as they are. Joiners have done their work and go. */
 function withShapes(text: string): string {
   const letters = [...text];
-  const beside = (from: number, way: 1 | -1): string => {
-    for (let i = from + way; i >= 0 && i < letters.length; i += way)
+  const neighbour = (from: number, step: 1 | -1): string => {
+    for (let i = from + step; i >= 0 && i < letters.length; i += step)
       if (!TRANSPARENT.test(letters[i] as string)) return letters[i] as string;
     return '';
   };
   let out = '';
   for (let i = 0; i < letters.length; i += 1) {
     const letter = letters[i] as string;
-    const next = beside(i, 1);
-    const joined = isDual(beside(i, -1)) && joinsBefore(letter);
+    const next = neighbour(i, 1);
+    const joinsPrevious = isDual(neighbour(i, -1)) && joinsBefore(letter);
     // Lam and alef make one letter.
     const pair = letter === 'ل' && letters[i + 1] === next ? SHAPES.get(letter + next) : undefined;
     const shapes = pair ?? SHAPES.get(letter);
     if (pair) i += 1;
-    const goesOn = !pair && isDual(letter) && joinsBefore(next);
-    const shape = shapes?.[goesOn ? (joined ? 3 : 2) : joined ? 1 : 0] ?? shapes?.[0];
+    const joinsNext = !pair && isDual(letter) && joinsBefore(next);
+    const shape = shapes?.[joinsNext ? (joinsPrevious ? 3 : 2) : joinsPrevious ? 1 : 0] ?? shapes?.[0];
     out += shape === undefined ? letter : String.fromCodePoint(shape);
   }
   return out.replace(/[\u200c\u200d]/g, '');
@@ -86,49 +86,50 @@ const BETWEEN_PARTS = ' · ';
  * runs in one direction, numbers from left to right in either, whatever stands between two runs of one direction with them, the
  * rest with the line, whose direction is its first letter's. Enough for names; there are no levels within levels.
  */
-export const asSeen = (text: string): string =>
-  withAmParted(text).split(BETWEEN_PARTS).map(partAsSeen).join(BETWEEN_PARTS);
+export const visualOrder = (text: string): string =>
+  withAmParted(text).split(BETWEEN_PARTS).map(partInVisualOrder).join(BETWEEN_PARTS);
 
-function partAsSeen(text: string): string {
+function partInVisualOrder(text: string): string {
   const letters = clusters(withShapes(text));
   let last: 'R' | 'L' | null = null;
-  const ways = letters.map((cluster): 'R' | 'L' | 'N' | null => {
+  const directions = letters.map((cluster): 'R' | 'L' | 'N' | null => {
     const [first = ''] = cluster;
     // A number goes with letters from left to right before it; with others it is turned as one.
     if (DIGIT.test(first)) return last === 'L' ? 'L' : 'N';
-    const way = RIGHT_TO_LEFT.test(first) ? 'R' : STRONG.test(first) ? 'L' : null;
-    last = way ?? last;
-    return way;
+    const direction = RIGHT_TO_LEFT.test(first) ? 'R' : STRONG.test(first) ? 'L' : null;
+    last = direction ?? last;
+    return direction;
   });
-  if (!ways.includes('R')) return letters.join('');
-  const line = ways.find((way) => way === 'R' || way === 'L') ?? 'L';
-  const known = ways.map((way, i) => {
-    if (way === 'R' || way === 'L') return way;
-    const before = ways.slice(0, i).findLast(isStrong) ?? line;
-    const after = ways.slice(i + 1).find(isStrong) ?? line;
+  if (!directions.includes('R')) return letters.join('');
+  const line = directions.find((direction) => direction === 'R' || direction === 'L') ?? 'L';
+  const known = directions.map((direction, i) => {
+    if (direction === 'R' || direction === 'L') return direction;
+    const before = directions.slice(0, i).findLast(isStrong) ?? line;
+    const after = directions.slice(i + 1).find(isStrong) ?? line;
     return before === after ? before : line;
   });
-  const runs: { way: 'R' | 'L'; from: number; to: number }[] = [];
-  for (const [i, way] of known.entries()) {
+  const runs: { direction: 'R' | 'L'; from: number; to: number }[] = [];
+  for (const [i, direction] of known.entries()) {
     const run = runs.at(-1);
-    if (run?.way === way) run.to = i + 1;
-    else runs.push({ way, from: i, to: i + 1 });
+    if (run?.direction === direction) run.to = i + 1;
+    else runs.push({ direction, from: i, to: i + 1 });
   }
-  const shown = runs.map(({ way, from, to }) => {
+  const shown = runs.map(({ direction, from, to }) => {
     const part = letters.slice(from, to);
-    return way === 'L' ? part.join('') : turned(part, ways.slice(from, to));
+    return direction === 'L' ? part.join('') : turned(part, directions.slice(from, to));
   });
   return (line === 'R' ? shown.reverse() : shown).join('');
 }
 
-const isStrong = (way: 'R' | 'L' | 'N' | null): way is 'R' | 'L' => way === 'R' || way === 'L';
+const isStrong = (direction: 'R' | 'L' | 'N' | null): direction is 'R' | 'L' =>
+  direction === 'R' || direction === 'L';
 
 /** A run from right to left: turned round, but its numbers kept. */
-function turned(letters: readonly string[], ways: readonly ('R' | 'L' | 'N' | null)[]): string {
+function turned(letters: readonly string[], directions: readonly ('R' | 'L' | 'N' | null)[]): string {
   const parts: string[] = [];
   for (const [i, letter] of letters.entries()) {
     const last = parts.length - 1;
-    if (ways[i] === 'N' && i > 0 && ways[i - 1] === 'N') parts[last] = `${parts[last]}${letter}`;
+    if (directions[i] === 'N' && i > 0 && directions[i - 1] === 'N') parts[last] = `${parts[last]}${letter}`;
     else parts.push(MIRRORED[letter] ?? letter);
   }
   return parts.reverse().join('');

@@ -3,13 +3,13 @@
 import { cleaned, isExact } from '../text/writable';
 import { FACE_FILES, FACE_PER_EM } from './faceFiles';
 import { type Face, faceOf, partFile, partsWith } from './faces';
-import { asSeen, JOINED_PAIRS, shapesOf } from './joined';
-import { type Letter, lengthOf, readTypeface, type Typeface } from './typeface';
+import { JOINED_PAIRS, shapesOf, visualOrder } from './joined';
+import { type Glyph, lengthOf, readTypeface, type Typeface } from './typeface';
 
 /** Outlines by character. Plain data. */
-export interface Letters {
-  readonly regular: Readonly<Record<string, Letter>>;
-  readonly bold: Readonly<Record<string, Letter>>;
+export interface Glyphs {
+  readonly regular: Readonly<Record<string, Glyph>>;
+  readonly bold: Readonly<Record<string, Glyph>>;
   /** Characters of the texts that no font on hand has; they are drawn as empty boxes. */
   readonly missing: readonly string[];
 }
@@ -38,35 +38,37 @@ interface Named {
 }
 
 /** The input with the letters that its names and its day need. What `files` throws is passed on. */
-export async function withLetters<T extends Named>(
+export async function withGlyphs<T extends Named>(
   input: T,
   files: FontFiles,
-): Promise<T & { readonly letters?: Letters }> {
-  const letters = await lettersFor([input.client.name, input.savedDraft.name, input.date], files);
-  return letters ? { ...input, letters } : input;
+): Promise<T & { readonly glyphs?: Glyphs }> {
+  const glyphs = await glyphsFor([input.client.name, input.savedDraft.name, input.date], files);
+  return glyphs ? { ...input, glyphs } : input;
 }
 
 /**
  * The letters for texts; null where the page's own font has all of them, and nothing is read then. Faces in parts are set in the
  * same weight, bold or not.
  */
-export async function lettersFor(texts: readonly string[], files: FontFiles): Promise<Letters | null> {
+export async function glyphsFor(texts: readonly string[], files: FontFiles): Promise<Glyphs | null> {
   const lines = texts.map(cleaned);
   if (lines.every(isExact)) return null;
-  const wanted = [
+  const needed = [
     ...new Set([
       ...ALWAYS,
-      ...lines.flatMap((line) => [...asSeen(line), ...line]).flatMap((each) => shapesOf(each).map(character)),
+      ...lines
+        .flatMap((line) => [...visualOrder(line), ...line])
+        .flatMap((each) => shapesOf(each).map(character)),
       ...JOINED_PAIRS.map(character),
     ]),
   ];
   const [regular, bold] = await Promise.all(
     [FACE_FILES.regular, FACE_FILES.bold].map(async (name) => {
       const typeface = await readTypeface(await files.read(name));
-      return lettersOf(typeface, wanted, FACE_SCALE);
+      return glyphsOf(typeface, needed, FACE_SCALE);
     }),
   );
-  const rest = wanted.filter((each) => !regular?.[each] && !/^[\p{C}\p{Z}]$/u.test(each));
+  const rest = needed.filter((each) => !regular?.[each] && !/^[\p{C}\p{Z}]$/u.test(each));
   const others = rest.length > 0 ? await fromParts(rest, files) : {};
   return {
     regular: { ...regular, ...others },
@@ -79,34 +81,34 @@ export async function lettersFor(texts: readonly string[], files: FontFiles): Pr
 
 const character = (code: number): string => String.fromCodePoint(code);
 
-function lettersOf(typeface: Typeface, wanted: readonly string[], scale: number): Record<string, Letter> {
-  const found: Record<string, Letter> = {};
-  for (const each of wanted) {
-    const letter = typeface.letter(each.codePointAt(0) ?? 0);
-    if (letter) found[each] = scaled(letter, scale);
+function glyphsOf(typeface: Typeface, needed: readonly string[], scale: number): Record<string, Glyph> {
+  const found: Record<string, Glyph> = {};
+  for (const each of needed) {
+    const glyph = typeface.glyph(each.codePointAt(0) ?? 0);
+    if (glyph) found[each] = scaled(glyph, scale);
   }
   return found;
 }
 
 /** Only the parts of the large faces that have one of the letters are read. */
-async function fromParts(wanted: readonly string[], files: FontFiles): Promise<Record<string, Letter>> {
+async function fromParts(needed: readonly string[], files: FontFiles): Promise<Record<string, Glyph>> {
   const byFace = new Map<Face, string[]>();
-  for (const each of wanted) byFace.set(faceOf(each), [...(byFace.get(faceOf(each)) ?? []), each]);
+  for (const each of needed) byFace.set(faceOf(each), [...(byFace.get(faceOf(each)) ?? []), each]);
   const found = await Promise.all(
     [...byFace].map(async ([face, characters]) => {
       const parts = partsWith(characters, await files.parts(face));
-      const letters = await Promise.all(
+      const glyphs = await Promise.all(
         [...parts].map(async ([part, each]) =>
-          lettersOf(await readTypeface(await files.read(partFile(face, part))), each, 1),
+          glyphsOf(await readTypeface(await files.read(partFile(face, part))), each, 1),
         ),
       );
-      return Object.assign({}, ...letters) as Record<string, Letter>;
+      return Object.assign({}, ...glyphs) as Record<string, Glyph>;
     }),
   );
   return Object.assign({}, ...found);
 }
 
-function scaled({ advance, outline }: Letter, scale: number): Letter {
+function scaled({ advance, outline }: Glyph, scale: number): Glyph {
   if (scale === 1) return { advance, outline };
   const steps = [...outline];
   for (let i = 0; i < steps.length; i += lengthOf(steps[i]))

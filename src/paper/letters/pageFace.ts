@@ -4,7 +4,7 @@ import { WRITABLE } from '../text/writable';
 import { FACE_FILES, FACE_PER_EM } from './faceFiles';
 import { fontTables } from './fontTables';
 import type { FontFiles } from './letters';
-import { thinFont } from './thinFont';
+import { subsetFont } from './thinFont';
 
 /** TrueType files with the letters of the page's encoding and no others. Plain data. */
 export interface PageFace {
@@ -13,14 +13,14 @@ export interface PageFace {
 }
 
 /** What every PDF is made with. */
-export interface Faced {
+export interface WithFace {
   readonly face: PageFace;
 }
 
 const made = new WeakMap<FontFiles, Promise<PageFace>>();
 
 /** The input with the page's face, which is read once from the same files. What `files` throws is passed on. */
-export async function withFace<T>(input: T, files: FontFiles): Promise<T & Faced> {
+export async function withFace<T>(input: T, files: FontFiles): Promise<T & WithFace> {
   const known = made.get(files) ?? pageFace(files);
   made.set(files, known);
   try {
@@ -32,12 +32,12 @@ export async function withFace<T>(input: T, files: FontFiles): Promise<T & Faced
 }
 
 async function pageFace(files: FontFiles): Promise<PageFace> {
-  const thinned = async (name: string): Promise<Uint8Array> =>
-    thinFont(await fontTables(await files.read(name)), {
+  const subset = async (name: string): Promise<Uint8Array> =>
+    subsetFont(await fontTables(await files.read(name)), {
       characters: WRITABLE,
       perEm: FACE_PER_EM,
       name: name.replace('.ttf', ''),
     });
-  const [regular, bold] = await Promise.all([thinned(FACE_FILES.regular), thinned(FACE_FILES.bold)]);
+  const [regular, bold] = await Promise.all([subset(FACE_FILES.regular), subset(FACE_FILES.bold)]);
   return { regular, bold };
 }

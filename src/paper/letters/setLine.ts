@@ -1,11 +1,11 @@
 // A line of text set in outlines: letters one after the other as they are seen, marks over and under their letter.
 
-import { asSeen } from './joined';
-import type { Letters } from './letters';
+import { visualOrder } from './joined';
+import type { Glyphs } from './letters';
 import { isOverThai, isThaiSign } from './thai';
-import { type Letter, lengthOf } from './typeface';
+import { type Glyph, lengthOf } from './typeface';
 
-/** Outlines in thousandths of the size from the line's beginning, as {@link Letter} has them. */
+/** Outlines in thousandths of the size from the line's beginning, as {@link Glyph} has them. */
 export interface SetLine {
   readonly outlines: readonly (readonly number[])[];
   readonly advance: number;
@@ -14,7 +14,7 @@ export interface SetLine {
 /** Between a letter and a mark that would touch it. */
 const GAP = 45;
 
-const BOX: Letter = {
+const BOX: Glyph = {
   advance: 600,
   outline: [
     ...[0, 60, 0, 1, 540, 0, 1, 540, 700, 1, 60, 700, 1, 60, 0],
@@ -22,18 +22,18 @@ const BOX: Letter = {
   ],
 };
 
-export function setLine(text: string, letters: Letters, bold: boolean): SetLine {
-  const typeface = bold ? letters.bold : letters.regular;
+export function setLine(text: string, glyphs: Glyphs, bold: boolean): SetLine {
+  const typeface = bold ? glyphs.bold : glyphs.regular;
   const outlines: number[][] = [];
   let advance = 0;
   let base: Standing | null = null as Standing | null;
-  for (const character of asSeen(text)) {
-    const letter = typeface[character] ?? (/^[\p{Z}\p{C}]$/u.test(character) ? SPACE : BOX);
+  for (const character of visualOrder(text)) {
+    const glyph = typeface[character] ?? (/^[\p{Z}\p{C}]$/u.test(character) ? SPACE : BOX);
     const isMark = /^\p{M}$/u.test(character);
-    const own = extentOf(letter.outline);
+    const own = extentOf(glyph.outline);
     if (base && own && isThaiSign(character)) {
       const { dx, dy } = thaiPlace(character, own, base, advance);
-      outlines.push(shifted(letter.outline, dx, dy));
+      outlines.push(shifted(glyph.outline, dx, dy));
       base = { ...base, signTop: Math.max(base.signTop, own.top + dy) };
       continue;
     }
@@ -42,20 +42,20 @@ export function setLine(text: string, letters: Letters, bold: boolean): SetLine 
       const above = own.bottom + own.top > 300;
       const clear = above ? base.top + GAP - own.bottom : base.bottom - GAP - own.top;
       const dy = above ? Math.max(0, clear) : Math.min(0, clear);
-      outlines.push(shifted(letter.outline, dx, dy));
+      outlines.push(shifted(glyph.outline, dx, dy));
       base = above
         ? { ...base, top: Math.max(base.top, own.top + dy) }
         : { ...base, bottom: Math.min(base.bottom, own.bottom + dy) };
       continue;
     }
-    outlines.push(shifted(letter.outline, advance, 0));
-    base = own && standing(own, letter.outline, advance);
-    advance += letter.advance;
+    outlines.push(shifted(glyph.outline, advance, 0));
+    base = own && standing(own, glyph.outline, advance);
+    advance += glyph.advance;
   }
   return { outlines: outlines.filter(({ length }) => length > 0), advance };
 }
 
-const SPACE: Letter = { advance: 300, outline: [] };
+const SPACE: Glyph = { advance: 300, outline: [] };
 
 /** A letter in its place on the line, for the signs that go with it. */
 interface Standing extends Extent {

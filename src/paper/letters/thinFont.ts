@@ -1,9 +1,9 @@
 // A TrueType font with only the letters that are wanted, small enough to go into every file. Tables as in ISO/IEC 14496-22.
 
 import type { FontTables } from './fontTables';
-import { glyphIndex, glyphPlaces } from './typeface';
+import { glyphIndex, glyphOffsets } from './typeface';
 
-interface Thin {
+interface FontSubset {
   /** In any order; each must have a letter in the font. */
   readonly characters: readonly string[];
   /** Units in the type's size: more than the font has set its letters smaller on their body. */
@@ -18,7 +18,7 @@ interface Thin {
  *
  * @throws Error where a table or a wanted letter is missing; fonts come with the program
  */
-export function thinFont(tables: FontTables, { characters, perEm, name }: Thin): Uint8Array {
+export function subsetFont(tables: FontTables, { characters, perEm, name }: FontSubset): Uint8Array {
   const table = (tag: string): DataView => {
     const found = tables.get(tag);
     if (!found) throw new Error(`the font has no ${tag}`);
@@ -26,37 +26,37 @@ export function thinFont(tables: FontTables, { characters, perEm, name }: Thin):
   };
   const indexOf = glyphIndex(tables);
   const codes = [...new Set(characters.map((each) => each.codePointAt(0) ?? 0))].sort((a, b) => a - b);
-  const glyphs = [0, ...codes.map(indexOf)];
-  if (glyphs.includes(0, 1)) throw new Error('the font lacks a wanted letter');
+  const glyphIds = [0, ...codes.map(indexOf)];
+  if (glyphIds.includes(0, 1)) throw new Error('the font lacks a wanted letter');
 
-  const placeOf = glyphPlaces(table('head'), table('loca'));
+  const offsetOf = glyphOffsets(table('head'), table('loca'));
   const outlines: Uint8Array[] = [];
   // Letters that others are composed of are put behind those that are wanted, while the row is walked.
-  for (let i = 0; i < glyphs.length; i += 1) {
-    const glyph = glyphs[i] as number;
-    const [start, end] = [placeOf(glyph), placeOf(glyph + 1)];
+  for (let i = 0; i < glyphIds.length; i += 1) {
+    const glyphId = glyphIds[i] as number;
+    const [start, end] = [offsetOf(glyphId), offsetOf(glyphId + 1)];
     const outline = bytesOf(table('glyf')).slice(start, end);
     outlines.push(outline.length === 0 ? outline : withoutHints(outline, renumbered));
   }
-  function renumbered(glyph: number): number {
-    const known = glyphs.indexOf(glyph);
-    return known >= 0 ? known : glyphs.push(glyph) - 1;
+  function renumbered(glyphId: number): number {
+    const known = glyphIds.indexOf(glyphId);
+    return known >= 0 ? known : glyphIds.push(glyphId) - 1;
   }
 
-  const count = glyphs.length;
-  const places = new DataView(new ArrayBuffer((count + 1) * 4));
-  let place = 0;
+  const count = glyphIds.length;
+  const offsets = new DataView(new ArrayBuffer((count + 1) * 4));
+  let offset = 0;
   for (const [i, { length }] of outlines.entries()) {
-    places.setUint32(i * 4, place);
-    place += padded(length);
+    offsets.setUint32(i * 4, offset);
+    offset += padded(length);
   }
-  places.setUint32(count * 4, place);
+  offsets.setUint32(count * 4, offset);
 
   const advances = new DataView(new ArrayBuffer(count * 4));
   const whole = table('hhea').getUint16(34);
-  for (const [i, glyph] of glyphs.entries()) {
-    advances.setUint16(i * 4, table('hmtx').getUint16(Math.min(glyph, whole - 1) * 4));
-    const bearing = glyph < whole ? glyph * 4 + 2 : whole * 4 + (glyph - whole) * 2;
+  for (const [i, glyphId] of glyphIds.entries()) {
+    advances.setUint16(i * 4, table('hmtx').getUint16(Math.min(glyphId, whole - 1) * 4));
+    const bearing = glyphId < whole ? glyphId * 4 + 2 : whole * 4 + (glyphId - whole) * 2;
     advances.setInt16(i * 4 + 2, table('hmtx').getInt16(bearing));
   }
 
@@ -68,7 +68,7 @@ export function thinFont(tables: FontTables, { characters, perEm, name }: Thin):
   return fontFile([
     ['OS/2', bytesOf(table('OS/2'))],
     ['cmap', characterMap(codes)],
-    ['glyf', joined(outlines)],
+    ['glyf', concatenated(outlines)],
     [
       'head',
       changed('head', (head) => {
@@ -78,7 +78,7 @@ export function thinFont(tables: FontTables, { characters, perEm, name }: Thin):
     ],
     ['hhea', changed('hhea', (hhea) => hhea.setUint16(34, count))],
     ['hmtx', bytesOf(advances)],
-    ['loca', bytesOf(places)],
+    ['loca', bytesOf(offsets)],
     ['maxp', changed('maxp', (maxp) => maxp.setUint16(4, count))],
     ['name', nameTable(name)],
     // Format 3: letters have no names.
@@ -91,7 +91,7 @@ const bytesOf = ({ buffer, byteOffset, byteLength }: DataView): Uint8Array =>
 
 const padded = (length: number): number => Math.ceil(length / 4) * 4;
 
-function joined(parts: readonly Uint8Array[]): Uint8Array {
+function concatenated(parts: readonly Uint8Array[]): Uint8Array {
   const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + padded(length), 0));
   let at = 0;
   for (const part of parts) {
@@ -109,7 +109,7 @@ const FOUR_SCALES = 0x80;
 const HINTS = 0x100;
 
 /** The outline of a letter without its hints; letters that it is composed of are called by their new numbers. */
-function withoutHints(outline: Uint8Array, renumbered: (glyph: number) => number): Uint8Array {
+function withoutHints(outline: Uint8Array, renumbered: (glyphId: number) => number): Uint8Array {
   const view = new DataView(outline.buffer);
   const contours = view.getInt16(0);
   if (contours >= 0) {
@@ -134,24 +134,24 @@ function withoutHints(outline: Uint8Array, renumbered: (glyph: number) => number
 
 /** A table of format 4 for characters in order, numbered from 1. */
 function characterMap(codes: readonly number[]): Uint8Array {
-  const runs: { first: number; last: number; delta: number }[] = [];
+  const segments: { first: number; last: number; delta: number }[] = [];
   for (const [i, code] of codes.entries()) {
-    const run = runs.at(-1);
-    if (run?.last === code - 1) run.last = code;
-    else runs.push({ first: code, last: code, delta: i + 1 - code });
+    const segment = segments.at(-1);
+    if (segment?.last === code - 1) segment.last = code;
+    else segments.push({ first: code, last: code, delta: i + 1 - code });
   }
-  runs.push({ first: 0xffff, last: 0xffff, delta: 1 });
-  const count = runs.length;
+  segments.push({ first: 0xffff, last: 0xffff, delta: 1 });
+  const count = segments.length;
   const reach = 2 ** Math.floor(Math.log2(count));
   const words = [
     // One table, for Windows and Unicode, 12 bytes on.
     ...[0, 1, 3, 1, 0, 12],
     ...[4, 16 + 8 * count, 0, 2 * count, 2 * reach, Math.log2(reach), 2 * (count - reach)],
-    ...runs.map(({ last }) => last),
+    ...segments.map(({ last }) => last),
     0,
-    ...runs.map(({ first }) => first),
-    ...runs.map(({ delta }) => delta),
-    ...runs.map(() => 0),
+    ...segments.map(({ first }) => first),
+    ...segments.map(({ delta }) => delta),
+    ...segments.map(() => 0),
   ];
   return bytesOf(wordsOf(words));
 }
@@ -166,19 +166,19 @@ function wordsOf(words: readonly number[]): DataView {
 function nameTable(name: string): Uint8Array {
   const records = [1, 4, 6].flatMap((kind) => [1, 0, 0, kind, name.length, 0]);
   const head = bytesOf(wordsOf([0, 3, 6 + 3 * 12, ...records]));
-  const letters = Uint8Array.from(name, (letter) => letter.charCodeAt(0));
-  return Uint8Array.from([...head, ...letters]);
+  const characters = Uint8Array.from(name, (letter) => letter.charCodeAt(0));
+  return Uint8Array.from([...head, ...characters]);
 }
 
 function fontFile(tables: readonly (readonly [tag: string, bytes: Uint8Array])[]): Uint8Array {
   const count = tables.length;
   const reach = 2 ** Math.floor(Math.log2(count));
   const words = [1, 0, count, 16 * reach, Math.log2(reach), 16 * (count - reach)];
-  let place = 12 + 16 * count;
+  let offset = 12 + 16 * count;
   for (const [tag, { length }] of tables) {
     const [a = 0, b = 0, c = 0, d = 0] = [...tag].map((letter) => letter.charCodeAt(0));
-    words.push((a << 8) | b, (c << 8) | d, 0, 0, place >> 16, place, length >> 16, length);
-    place += padded(length);
+    words.push((a << 8) | b, (c << 8) | d, 0, 0, offset >> 16, offset, length >> 16, length);
+    offset += padded(length);
   }
-  return joined([bytesOf(wordsOf(words)), ...tables.map(([, bytes]) => bytes)]);
+  return concatenated([bytesOf(wordsOf(words)), ...tables.map(([, bytes]) => bytes)]);
 }

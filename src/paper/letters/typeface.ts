@@ -6,7 +6,7 @@ import { type FontTables, fontTables } from './fontTables';
  * An outline in thousandths of the type's size, x to the right, y up from the baseline: numbers in rows, 0 x y moves,
  * 1 x y draws a line, 2 x1 y1 x y a quadratic curve; each contour ends where it began. Plain data, so that it can be handed over.
  */
-export interface Letter {
+export interface Glyph {
   readonly advance: number;
   readonly outline: readonly number[];
 }
@@ -16,7 +16,7 @@ export const lengthOf = (kind: number | undefined): number => (kind === 2 ? 5 : 
 
 export interface Typeface {
   /** Null for a character the typeface has no letter for. */
-  letter(codePoint: number): Letter | null;
+  glyph(codePoint: number): Glyph | null;
 }
 
 interface Corner {
@@ -38,29 +38,29 @@ export async function readTypeface(file: Uint8Array): Promise<Typeface> {
   const indexOf = glyphIndex(tables);
   const scale = 1000 / perEm;
 
-  const placeOf = glyphPlaces(table('head'), table('loca'));
+  const offsetOf = glyphOffsets(table('head'), table('loca'));
 
-  const contoursOf = (glyph: number, depth = 0): Corner[][] => {
-    const [start, end] = [placeOf(glyph), placeOf(glyph + 1)];
+  const contoursOf = (glyphId: number, depth = 0): Corner[][] => {
+    const [start, end] = [offsetOf(glyphId), offsetOf(glyphId + 1)];
     if (start === end || depth > 6) return [];
     const view = new DataView(outlines.buffer, outlines.byteOffset + start, end - start);
     return view.getInt16(0) >= 0 ? simple(view) : composite(view, (part) => contoursOf(part, depth + 1));
   };
 
   return {
-    letter(codePoint) {
-      const glyph = indexOf(codePoint);
-      if (glyph === 0) return null;
-      const advance = advances.getUint16(Math.min(glyph, advanceCount - 1) * 4) * scale;
-      return { advance, outline: contoursOf(glyph).flatMap((contour) => drawn(contour, scale)) };
+    glyph(codePoint) {
+      const glyphId = indexOf(codePoint);
+      if (glyphId === 0) return null;
+      const advance = advances.getUint16(Math.min(glyphId, advanceCount - 1) * 4) * scale;
+      return { advance, outline: contoursOf(glyphId).flatMap((contour) => drawn(contour, scale)) };
     },
   };
 }
 
 /** Where the outline of a glyph begins, which is where that of the one before it ends, in bytes. */
-export function glyphPlaces(head: DataView, loca: DataView): (glyph: number) => number {
+export function glyphOffsets(head: DataView, loca: DataView): (glyphId: number) => number {
   const long = head.getInt16(50) === 1;
-  return (glyph) => (long ? loca.getUint32(glyph * 4) : loca.getUint16(glyph * 2) * 2);
+  return (glyphId) => (long ? loca.getUint32(glyphId * 4) : loca.getUint16(glyphId * 2) * 2);
 }
 
 /** Glyph numbers by character, from a Unicode table of format 4 or 12; 0 for one that the font lacks. */
@@ -98,8 +98,8 @@ function inSegments(view: DataView, codePoint: number): number {
     const offsetAt = 16 + 3 * twice + i;
     const offset = view.getUint16(offsetAt);
     if (offset === 0) return (codePoint + delta) & 0xffff;
-    const glyph = view.getUint16(offsetAt + offset + (codePoint - start) * 2);
-    return glyph === 0 ? 0 : (glyph + delta) & 0xffff;
+    const glyphId = view.getUint16(offsetAt + offset + (codePoint - start) * 2);
+    return glyphId === 0 ? 0 : (glyphId + delta) & 0xffff;
   }
   return 0;
 }
@@ -134,12 +134,12 @@ function simple(view: DataView): Corner[][] {
 }
 
 /** Parts of other letters, each moved and scaled. */
-function composite(view: DataView, contoursOf: (glyph: number) => Corner[][]): Corner[][] {
+function composite(view: DataView, contoursOf: (glyphId: number) => Corner[][]): Corner[][] {
   const contours: Corner[][] = [];
   let at = 10;
   for (let more = true; more; ) {
     const flags = view.getUint16(at);
-    const glyph = view.getUint16(at + 2);
+    const glyphId = view.getUint16(at + 2);
     at += 4;
     const words = (flags & 1) !== 0;
     const offset = (i: number): number => (words ? view.getInt16(at + 2 * i) : view.getInt8(at + i));
@@ -157,7 +157,7 @@ function composite(view: DataView, contoursOf: (glyph: number) => Corner[][]): C
       [a, b, c, d] = [factor(0), factor(1), factor(2), factor(3)];
       at += 8;
     }
-    for (const contour of contoursOf(glyph))
+    for (const contour of contoursOf(glyphId))
       contours.push(contour.map(({ x, y, on }) => ({ x: a * x + c * y + dx, y: b * x + d * y + dy, on })));
     more = (flags & 0x20) !== 0;
   }

@@ -1,21 +1,21 @@
 // The making list printed: pages at the end of the pattern.
 
-import type { Pen } from '../pdf/pen';
+import type { PdfCanvas } from '../pdf/pen';
 import type { MakingSection } from './makingSections';
 import { WORKSHOP_CARE } from './makingSections';
 import { amountOf, type MakingNames } from './makingText';
-import { type FlowPage, type FlowText, flowOver } from './pageFlow';
+import { type FlowPage, flowOver, type TextStyle } from './pageFlow';
 
-const TITLE: FlowText = { sizePt: 16, bold: true };
-const NAMES: FlowText = { sizePt: 10, before: 0.6 };
-const HEADING: FlowText = { sizePt: 11, bold: true, before: 4.5 };
-const BODY: FlowText = { sizePt: 8.5, before: 0.7 };
-const REMARK: FlowText = { sizePt: 7, grey: 0.3, before: 1 };
+const TITLE: TextStyle = { sizePt: 16, bold: true };
+const NAMES: TextStyle = { sizePt: 10, before: 0.6 };
+const HEADING: TextStyle = { sizePt: 11, bold: true, before: 4.5 };
+const BODY: TextStyle = { sizePt: 8.5, before: 0.7 };
+const REMARK: TextStyle = { sizePt: 7, grey: 0.3, before: 1 };
 const COLUMNS = [0.36, 0.14, 0.5];
 
 /** Draws the list from a page of its own on; every page comes from `newPage`, upright. No section makes no page. */
 export function drawMakingPages(
-  newPage: () => Pen,
+  newPage: () => PdfCanvas,
   page: FlowPage,
   sections: readonly MakingSection[],
   names: MakingNames,

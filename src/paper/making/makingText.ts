@@ -33,7 +33,7 @@ export function amountOf({ count, lengthMm }: MakingLine, unit: Unit): string {
 /** One line an item, sections parted by a blank line. Line breaks in names become blanks. */
 export function makingText(
   sections: readonly MakingSection[],
-  { client, draft, unit, remark: said }: MakingNames,
+  { client, draft, unit, remark: estimated }: MakingNames,
 ): string {
   const title = [client, draft]
     .map((name) => name.replace(/\s+/gu, ' ').trim())
@@ -42,11 +42,11 @@ export function makingText(
     [
       heading.toUpperCase(),
       ...lines.map((line) => {
-        const said = [amountOf(line, unit), line.note].filter((part) => part !== '').join(' – ');
-        return said === '' ? line.item : `${line.item}: ${said}`;
+        const details = [amountOf(line, unit), line.note].filter((part) => part !== '').join(' – ');
+        return details === '' ? line.item : `${line.item}: ${details}`;
       }),
       `(${remark})`,
     ].join('\n'),
   );
-  return `${[`Making list: ${title.join(', ')}`, ...(said === null ? [] : [said]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
+  return `${[`Making list: ${title.join(', ')}`, ...(estimated === null ? [] : [estimated]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
 }

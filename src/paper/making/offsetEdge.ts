@@ -43,10 +43,10 @@ export function pointAt(points: readonly Point[], along: number): Point {
 /** Each point moved in along the bisector of its chords. Outlines run counter-clockwise as seen on paper. */
 function insideOf(points: readonly Point[], awayMm: number): Point[] {
   const apart = points.filter((point, i) => i === 0 || distance(points[i - 1] as Point, point) > 1e-6);
-  const ways = apart.slice(1).map((point, i) => wayFrom(apart[i] as Point, point));
+  const directions = apart.slice(1).map((point, i) => directionFrom(apart[i] as Point, point));
   return apart.map((point, i) => {
-    const before = ways[i - 1] ?? ways[i];
-    const after = ways[i] ?? ways[i - 1];
+    const before = directions[i - 1] ?? directions[i];
+    const after = directions[i] ?? directions[i - 1];
     if (!before || !after) return point;
     const normal = { x: before.y + after.y, y: -before.x - after.x };
     const stretch = (2 * awayMm) / Math.max(normal.x * normal.x + normal.y * normal.y, 1);
@@ -56,8 +56,8 @@ function insideOf(points: readonly Point[], awayMm: number): Point[] {
 
 function lengthened(points: readonly Point[]): Point[] {
   const past = (end: Point, next: Point): Point => {
-    const way = wayFrom(next, end);
-    return { x: end.x + way.x * PAST_END_MM, y: end.y + way.y * PAST_END_MM };
+    const direction = directionFrom(next, end);
+    return { x: end.x + direction.x * PAST_END_MM, y: end.y + direction.y * PAST_END_MM };
   };
   const [first, second] = points as [Point, Point];
   const [before, last] = points.slice(-2) as [Point, Point];
@@ -67,16 +67,16 @@ function lengthened(points: readonly Point[]): Point[] {
 /** Where a row of points meets edges, as lengths along it. */
 function crossings(line: readonly Point[], edges: readonly Edge[]): number[] {
   const found: number[] = [];
-  let run = 0;
+  let walked = 0;
   for (let i = 1; i < line.length; i += 1) {
     const [a, b] = [line[i - 1] as Point, line[i] as Point];
     const length = distance(a, b);
     for (const { points } of edges)
       for (let j = 1; j < points.length; j += 1) {
         const t = meeting(a, b, points[j - 1] as Point, points[j] as Point);
-        if (t !== null) found.push(run + t * length);
+        if (t !== null) found.push(walked + t * length);
       }
-    run += length;
+    walked += length;
   }
   return found;
 }
@@ -93,16 +93,16 @@ function meeting(a: Point, b: Point, p: Point, q: Point): number | null {
 
 function partOf(line: readonly Point[], from: number, to: number): Point[] {
   const part = [pointAt(line, from)];
-  let run = 0;
+  let walked = 0;
   for (let i = 1; i < line.length; i += 1) {
-    run += distance(line[i - 1] as Point, line[i] as Point);
-    if (run > from && run < to) part.push(line[i] as Point);
+    walked += distance(line[i - 1] as Point, line[i] as Point);
+    if (walked > from && walked < to) part.push(line[i] as Point);
   }
   part.push(pointAt(line, to));
   return part;
 }
 
-function wayFrom(a: Point, b: Point): Point {
+function directionFrom(a: Point, b: Point): Point {
   const length = distance(a, b) || 1;
   return { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
 }

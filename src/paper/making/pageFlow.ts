@@ -1,7 +1,7 @@
 // Words and figures set below each other over as many pages as they take.
 
 import type { Point } from '../../engine';
-import type { Pen } from '../pdf/pen';
+import type { PdfCanvas } from '../pdf/pen';
 import { MM_PER_POINT, wrapped } from '../text/textWidth';
 import { settable } from '../text/writable';
 
@@ -12,7 +12,7 @@ export interface FlowPage {
   readonly marginMm: number;
 }
 
-export interface FlowText {
+export interface TextStyle {
   readonly sizePt: number;
   readonly bold?: boolean;
   readonly grey?: number;
@@ -32,15 +32,15 @@ export interface Flow {
   /** Begins a page unless this much room is left below; a page just begun is taken as it is. */
   need(heightMm: number): void;
   /** Height that a text takes, mm. */
-  heightOf(text: string, look: FlowText): number;
-  text(text: string, look: FlowText): void;
+  heightOf(text: string, textStyle: TextStyle): number;
+  text(text: string, textStyle: TextStyle): void;
   /** One row of a table; each cell wraps within its column. Columns are parts of the width. */
-  row(cells: readonly string[], columns: readonly number[], look: FlowText): void;
-  heightOfRow(cells: readonly string[], columns: readonly number[], look: FlowText): number;
+  row(cells: readonly string[], columns: readonly number[], textStyle: TextStyle): void;
+  heightOfRow(cells: readonly string[], columns: readonly number[], textStyle: TextStyle): number;
   rule(): void;
   space(heightMm: number): void;
   /** Draws at the present height without moving it. */
-  draw(drawing: (pen: Pen, corner: Point) => void): void;
+  draw(drawing: (canvas: PdfCanvas, corner: Point) => void): void;
 }
 
 const LINE = 1.32;
@@ -48,31 +48,42 @@ const CELL_GAP_MM = 2;
 const FOOT_MM = 6;
 
 /** Begins with a page from `newPage`; `foot` stands on each page with its number. */
-export function flowOver(newPage: () => Pen, page: FlowPage, foot: string): Flow {
+export function flowOver(newPage: () => PdfCanvas, page: FlowPage, foot: string): Flow {
   const { marginMm } = page;
   const leftMm = marginMm;
   const widthMm = page.widthMm - 2 * marginMm;
   const bottom = page.heightMm - marginMm - FOOT_MM;
-  let pen: Pen;
+  let canvas: PdfCanvas;
   let y = 0;
   let number = 0;
   const begin = (): void => {
-    pen = newPage();
+    canvas = newPage();
     number += 1;
     y = marginMm;
-    const words = `${settable(foot)} · page ${number}`;
-    pen.text(
-      { text: words, start: { x: leftMm, y: page.heightMm - marginMm }, turnRad: 0, sizePt: 7, bold: false },
+    const footText = `${settable(foot)} · page ${number}`;
+    canvas.text(
+      {
+        text: footText,
+        start: { x: leftMm, y: page.heightMm - marginMm },
+        turnRad: 0,
+        sizePt: 7,
+        bold: false,
+      },
       0.35,
     );
   };
   begin();
-  const lineMm = ({ sizePt }: FlowText): number => sizePt * MM_PER_POINT * LINE;
-  const put = (text: string, x: number, top: number, { sizePt, bold = false, grey = 0 }: FlowText): void => {
+  const lineMm = ({ sizePt }: TextStyle): number => sizePt * MM_PER_POINT * LINE;
+  const write = (
+    text: string,
+    x: number,
+    top: number,
+    { sizePt, bold = false, grey = 0 }: TextStyle,
+  ): void => {
     const start = { x, y: top + sizePt * MM_PER_POINT };
-    pen.text({ text, start, turnRad: 0, sizePt, bold }, grey);
+    canvas.text({ text, start, turnRad: 0, sizePt, bold }, grey);
   };
-  const linesOf = (text: string, { sizePt, bold = false }: FlowText, most: number): string[] =>
+  const linesOf = (text: string, { sizePt, bold = false }: TextStyle, most: number): string[] =>
     wrapped(settable(text), sizePt, bold, most);
   const flow: Flow = {
     get page() {
@@ -86,42 +97,45 @@ export function flowOver(newPage: () => Pen, page: FlowPage, foot: string): Flow
     need(heightMm) {
       if (y + heightMm > bottom && y > marginMm) begin();
     },
-    heightOf(text, look) {
-      return (look.before ?? 0) + linesOf(text, look, widthMm - (look.right ?? 0)).length * lineMm(look);
+    heightOf(text, textStyle) {
+      return (
+        (textStyle.before ?? 0) +
+        linesOf(text, textStyle, widthMm - (textStyle.right ?? 0)).length * lineMm(textStyle)
+      );
     },
-    text(text, look) {
-      y += look.before ?? 0;
-      for (const line of linesOf(text, look, widthMm - (look.right ?? 0))) {
-        flow.need(lineMm(look));
-        put(line, leftMm, y, look);
-        y += lineMm(look);
+    text(text, textStyle) {
+      y += textStyle.before ?? 0;
+      for (const line of linesOf(text, textStyle, widthMm - (textStyle.right ?? 0))) {
+        flow.need(lineMm(textStyle));
+        write(line, leftMm, y, textStyle);
+        y += lineMm(textStyle);
       }
     },
-    row(cells, columns, look) {
-      const height = flow.heightOfRow(cells, columns, look);
+    row(cells, columns, textStyle) {
+      const height = flow.heightOfRow(cells, columns, textStyle);
       flow.need(height);
-      y += look.before ?? 0;
+      y += textStyle.before ?? 0;
       let x = leftMm;
       for (const [i, share] of columns.entries()) {
-        const width = share * (widthMm - (look.right ?? 0));
-        for (const [n, line] of linesOf(cells[i] ?? '', look, width - CELL_GAP_MM).entries())
-          put(line, x, y + n * lineMm(look), look);
+        const width = share * (widthMm - (textStyle.right ?? 0));
+        for (const [n, line] of linesOf(cells[i] ?? '', textStyle, width - CELL_GAP_MM).entries())
+          write(line, x, y + n * lineMm(textStyle), textStyle);
         x += width;
       }
-      y += height - (look.before ?? 0);
+      y += height - (textStyle.before ?? 0);
     },
-    heightOfRow(cells, columns, look) {
+    heightOfRow(cells, columns, textStyle) {
       const most = Math.max(
         1,
         ...columns.map((share, i) => {
-          const width = share * (widthMm - (look.right ?? 0)) - CELL_GAP_MM;
-          return linesOf(cells[i] ?? '', look, width).length;
+          const width = share * (widthMm - (textStyle.right ?? 0)) - CELL_GAP_MM;
+          return linesOf(cells[i] ?? '', textStyle, width).length;
         }),
       );
-      return (look.before ?? 0) + most * lineMm(look);
+      return (textStyle.before ?? 0) + most * lineMm(textStyle);
     },
     rule() {
-      pen.line('rule', [
+      canvas.line('rule', [
         { x: leftMm, y },
         { x: leftMm + widthMm, y },
       ]);
@@ -130,7 +144,7 @@ export function flowOver(newPage: () => Pen, page: FlowPage, foot: string): Flow
       y += heightMm;
     },
     draw(drawing) {
-      drawing(pen, { x: leftMm, y });
+      drawing(canvas, { x: leftMm, y });
     },
   };
   return flow;

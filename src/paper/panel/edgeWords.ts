@@ -8,7 +8,7 @@ import { foldOf } from './panelLines';
 /**
  * "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in · zip on the left", "Hem · no allowance", "Centre front · place on fold".
  */
-export function edgeWords(piece: Piece, edge: Edge, unit: LengthUnit, style: Style): string {
+export function edgeText(piece: Piece, edge: Edge, unit: LengthUnit, style: Style): string {
   const title = edgeTitle(edge, piece);
   if (edge === foldOf(piece)) return `${title} · place on fold`;
   const mate = edge.mate && pieceLabel(edge.mate.piece);

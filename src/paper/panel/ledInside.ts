@@ -1,15 +1,15 @@
 // A text for an edge that is too short or too crowded to bear it: inside the panel, with a line that leads to the edge.
 
 import type { Point } from '../../engine';
-import { boxAround, type InkLine } from '../ink';
+import { boxAround, type Stroke } from '../ink';
 import { isClear, isInside, type Room } from './room';
 import { boxOf, cornersOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
 
-export interface LedText {
+export interface LeaderText {
   readonly block: TextBlock;
   readonly box: TurnedBox;
   readonly points: readonly [Point, Point];
-  readonly leader: InkLine;
+  readonly leader: Stroke;
 }
 
 const STEP_MM = 3;
@@ -19,17 +19,17 @@ const CLEAR_MM = 0.7;
  * The place nearest to `target` where the text lies inside the ring clear of every line and text, and its leader clear of
  * every text; null where there is none. Larger letters are tried first.
  */
-export function ledInside(
-  words: Omit<TextLine, 'sizePt'>,
+export function leaderTextInside(
+  line: Omit<TextLine, 'sizePt'>,
   sizesPt: readonly number[],
   target: Point,
   ring: readonly Point[],
   room: Room,
-): LedText | null {
+): LeaderText | null {
   const around = boxAround(ring);
   if (!around) return null;
   for (const sizePt of sizesPt) {
-    const block = setBlock([{ ...words, sizePt }]);
+    const block = setBlock([{ ...line, sizePt }]);
     const found: { box: TurnedBox; away: number }[] = [];
     for (const turnRad of [0, -Math.PI / 2])
       for (let y = around.top; y <= around.bottom; y += STEP_MM)
@@ -44,7 +44,7 @@ export function ledInside(
       const points = [nearest(box, target), target] as const;
       const line: Room = { segments: [points], taken: [] };
       if (room.taken.every((other) => isClear(line, other, CLEAR_MM / 2)))
-        return { block, box, points, leader: { stroke: 'leader', points } };
+        return { block, box, points, leader: { kind: 'leader', points } };
     }
   }
   return null;

@@ -1,7 +1,7 @@
 // Where there is room for a text: clear of every line and of every other text.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, type InkLine } from '../ink';
+import { type Box, boxAround, type Stroke } from '../ink';
 import { clipSegment } from '../sheets/clip';
 import { cornersOf, type TurnedBox } from './textBlock';
 
@@ -11,7 +11,7 @@ export interface Room {
   readonly taken: TurnedBox[];
 }
 
-export function roomAmong(lines: readonly InkLine[]): Room {
+export function roomAmong(lines: readonly Stroke[]): Room {
   const segments = lines.flatMap(({ points }) =>
     points.slice(1).map((point, i) => [points[i] as Point, point] as const),
   );
@@ -76,7 +76,7 @@ const intoFrameOf = ({ centre, turnRad }: TurnedBox): ((point: Point) => Point) 
 
 /** Two turned boxes overlap unless a side of one of them parts them. */
 function overlap(a: TurnedBox, b: TurnedBox): boolean {
-  const parts = (from: TurnedBox, other: TurnedBox): boolean => {
+  const isApart = (from: TurnedBox, other: TurnedBox): boolean => {
     const around = boxAround(cornersOf(other).map(intoFrameOf(from))) as Box;
     return (
       around.left > from.halfWidth ||
@@ -85,5 +85,5 @@ function overlap(a: TurnedBox, b: TurnedBox): boolean {
       around.bottom < -from.halfHeight
     );
   };
-  return !parts(a, b) && !parts(b, a);
+  return !isApart(a, b) && !isApart(b, a);
 }

@@ -1,18 +1,18 @@
 // A text drawn as outlines, for letters that the page's own font has not.
 
 import type { jsPDF } from 'jspdf';
-import type { InkText } from '../ink';
-import type { Letters } from '../letters/letters';
+import type { PlacedText } from '../ink';
+import type { Glyphs } from '../letters/letters';
 import { setLine } from '../letters/setLine';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
 
 /** Fills the text's outlines in the colour in hand; set narrower where they need more than {@link textWidth} promised. */
-export function drawLetters(
+export function drawGlyphs(
   page: jsPDF,
-  { text, start, turnRad, sizePt, bold }: InkText,
-  letters: Letters,
+  { text, start, turnRad, sizePt, bold }: PlacedText,
+  glyphs: Glyphs,
 ): void {
-  const { outlines, advance } = setLine(text, letters, bold);
+  const { outlines, advance } = setLine(text, glyphs, bold);
   if (outlines.length === 0) return;
   const down = (sizePt * MM_PER_POINT) / 1000;
   const across = Math.min(down, textWidth(text, sizePt, bold) / advance);

@@ -26,7 +26,7 @@ export function fileTitle(title: string): FileTitle {
   return {
     written,
     finish: (file) => {
-      const at = placeOf(bytesOf(`(${written})`), file);
+      const at = indexOfBytes(bytesOf(`(${written})`), file);
       if (at < 0) return file;
       const finished = file.slice();
       finished.set(bytesOf(`<${digits}>`), at);
@@ -38,8 +38,8 @@ export function fileTitle(title: string): FileTitle {
 const bytesOf = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
 
 /** The properties stand near the end. */
-function placeOf(wanted: Uint8Array, file: Uint8Array): number {
-  for (let at = file.length - wanted.length; at >= 0; at -= 1)
-    if (wanted.every((byte, i) => file[at + i] === byte)) return at;
+function indexOfBytes(sought: Uint8Array, file: Uint8Array): number {
+  for (let at = file.length - sought.length; at >= 0; at -= 1)
+    if (sought.every((byte, i) => file[at + i] === byte)) return at;
   return -1;
 }

@@ -10,64 +10,64 @@ import {
 } from '../../document';
 import { turnsHemUp } from '../../engine';
 import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../estimates';
-import { DO_NOT_CUT, faultsOf } from '../faults';
+import { DO_NOT_CUT, errorsOf } from '../faults';
 import type { PatternInput } from '../layOut';
 import { foldOf } from '../panel/panelLines';
 import type { PlanInput } from '../placePanels';
-import { type Correction, correctionWords } from '../sheets/correction';
+import { type Correction, correctionText } from '../sheets/correction';
 import { isExact } from '../text/writable';
 import { isTightlyLaced, tightLacingLines } from '../tightLacing';
 import { zipSentences } from '../zips';
 import type { Paragraph } from './writeDown';
 
 /** Faults past this many are told on the screen. */
-const MOST_FAULTS = 6;
+const MOST_ERRORS = 6;
 
 /** All paragraphs in the order of their weight, those of the print in their midst: what does not fit is cut from the end. */
-export function firstPageWords(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
+export function firstPageParagraphs(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
   return [
-    ...faults(input),
+    ...errors(input),
     ...print,
     ...estimates(input),
     ...allowances(input),
-    ...lostLetters(input),
+    ...missingGlyphs(input),
     ...reduction(input),
   ];
 }
 
 /** How to print sheets, and what this print is. */
-export function sheetsWords(
+export function sheetsParagraphs(
   { paper, client, correction, leftOut = [] }: PatternInput,
   sheetCount: number,
 ): Paragraph[] {
   const sheets = sheetCount === 0 ? 'no sheet' : sheetCount === 1 ? '1 sheet' : `${sheetCount} sheets`;
   return [
-    ...PRINT_WORDS,
-    text(`Paper ${paper.name}, ${sheets} and this page. Lengths in ${unitWords(client.unit)}.`),
+    ...PRINT_PARAGRAPHS,
+    text(`Paper ${paper.name}, ${sheets} and this page. Lengths in ${unitName(client.unit)}.`),
     ...(leftOut.length > 0 ? [text(`Not printed this time: ${leftOut.join(', ')}.`)] : []),
-    ...(correction ? [text(`Drawn ${correctionWords(correction)} to make up for the printer.`)] : []),
-    LINE_WORDS,
+    ...(correction ? [text(`Drawn ${correctionText(correction)} to make up for the printer.`)] : []),
+    LINES_PARAGRAPH,
   ];
 }
 
 /** How to print the whole pattern on one page, and what this print is. */
-export const onePageWords = ({ client }: PlanInput, correction: Correction | undefined): Paragraph[] => [
-  ...PRINT_WORDS,
-  text(`All panels on one page. Lengths in ${unitWords(client.unit)}.`),
-  ...(correction ? [text(`Drawn ${correctionWords(correction)} to make up for the printer.`)] : []),
-  LINE_WORDS,
+export const onePageParagraphs = ({ client }: PlanInput, correction: Correction | undefined): Paragraph[] => [
+  ...PRINT_PARAGRAPHS,
+  text(`All panels on one page. Lengths in ${unitName(client.unit)}.`),
+  ...(correction ? [text(`Drawn ${correctionText(correction)} to make up for the printer.`)] : []),
+  LINES_PARAGRAPH,
 ];
 
-const unitWords = (unit: PlanInput['client']['unit']): string => (unit === 'in' ? 'inches' : 'centimetres');
+const unitName = (unit: PlanInput['client']['unit']): string => (unit === 'in' ? 'inches' : 'centimetres');
 
-function faults({ draft, client, savedDraft }: PlanInput): Paragraph[] {
-  const found = faultsOf(draft);
+function errors({ draft, client, savedDraft }: PlanInput): Paragraph[] {
+  const found = errorsOf(draft);
   if (found.length === 0) return [];
   const context = { unit: client.unit, style: savedDraft.style };
-  const more = found.length - MOST_FAULTS;
+  const more = found.length - MOST_ERRORS;
   return [
     { kind: 'alarm', text: DO_NOT_CUT },
-    ...found.slice(0, MOST_FAULTS).map((issue) => small(issueSentence(issue, context))),
+    ...found.slice(0, MOST_ERRORS).map((issue) => small(issueSentence(issue, context))),
     ...(more > 0 ? [small(`And ${more} more.`)] : []),
   ];
 }
@@ -111,9 +111,9 @@ function reduction(input: PlanInput): Paragraph[] {
   ];
 }
 
-function lostLetters({ client, savedDraft, letters }: PlanInput): Paragraph[] {
-  if (letters)
-    return letters.missing.length > 0
+function missingGlyphs({ client, savedDraft, glyphs }: PlanInput): Paragraph[] {
+  if (glyphs)
+    return glyphs.missing.length > 0
       ? [small('Letters of a name that no font on hand has stand as empty boxes.')]
       : [];
   const lost = [client.name, savedDraft.name].some((name) => !isExact(name));
@@ -126,10 +126,10 @@ function lostLetters({ client, savedDraft, letters }: PlanInput): Paragraph[] {
     : [];
 }
 
-const text = (words: string): Paragraph => ({ kind: 'text', text: words });
-const small = (words: string): Paragraph => ({ kind: 'small', text: words });
+const text = (content: string): Paragraph => ({ kind: 'text', text: content });
+const small = (content: string): Paragraph => ({ kind: 'small', text: content });
 
-const PRINT_WORDS: readonly Paragraph[] = [
+const PRINT_PARAGRAPHS: readonly Paragraph[] = [
   { kind: 'heading', text: 'Print at 100 %, no fitting' },
   text('Choose “actual size” in the print dialogue, not “fit to page”.'),
   text(
@@ -138,6 +138,6 @@ const PRINT_WORDS: readonly Paragraph[] = [
   { kind: 'heading', text: 'This print' },
 ];
 
-const LINE_WORDS: Paragraph = text(
+const LINES_PARAGRAPH: Paragraph = text(
   'Cut line: thick. Sew line: thin, broken. Grain: line with two arrows. Balance marks cross the sew line.',
 );

@@ -1,11 +1,11 @@
 // A PDF file in the making, over jspdf: pages of any size and a pen for each. Same drawing, same bytes.
 
 import type { jsPDF } from 'jspdf';
-import type { Letters } from '../letters/letters';
-import type { Faced } from '../letters/pageFace';
+import type { Glyphs } from '../letters/letters';
+import type { WithFace } from '../letters/pageFace';
 import { embedFace } from './embedFace';
 import { fileTitle } from './fileTitle';
-import { type PageLooks, type Pen, penFor } from './pen';
+import { type PageStyle, type PdfCanvas, pdfCanvas } from './pen';
 
 /** A title longer than this helps nobody. mm at 10 pt */
 export const TITLE_MM = 200;
@@ -19,8 +19,8 @@ export interface PdfFile {
     widthMm: number,
     heightMm: number,
     scale?: { readonly x: number; readonly y: number },
-    looks?: PageLooks,
-  ): Pen;
+    pageStyle?: PageStyle,
+  ): PdfCanvas;
   /** The file with the pages there are by now. */
   bytes(): Uint8Array;
 }
@@ -32,7 +32,7 @@ export interface PdfFile {
 export async function pdfFile(
   title: string,
   seed: string,
-  { face, letters = null }: Faced & { readonly letters?: Letters | null },
+  { face, glyphs = null }: WithFace & { readonly glyphs?: Glyphs | null },
 ): Promise<PdfFile> {
   const { jsPDF } = await import('jspdf');
   const named = fileTitle(title);
@@ -54,7 +54,7 @@ export async function pdfFile(
     return made;
   };
   return {
-    page(widthMm, heightMm, scale, looks) {
+    page(widthMm, heightMm, scale, pageStyle) {
       const size = [widthMm, heightMm];
       const orientation = widthMm > heightMm ? 'landscape' : 'portrait';
       if (pdf) pdf.addPage(size, orientation);
@@ -64,7 +64,7 @@ export async function pdfFile(
         const head = heightMm * pdf.internal.scaleFactor * (1 - scale.y);
         pdf.setCurrentTransformationMatrix(pdf.Matrix(scale.x, 0, 0, scale.y, 0, head));
       }
-      return penFor(pdf, looks, letters);
+      return pdfCanvas(pdf, pageStyle, glyphs);
     },
     bytes: () => named.finish(new Uint8Array(pdf?.output('arraybuffer') ?? new ArrayBuffer(0))),
   };

@@ -2,17 +2,17 @@
 
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../engine';
-import type { InkText, Stroke } from '../ink';
-import type { Letters } from '../letters/letters';
-import { STROKE_LOOKS, type StrokeLook } from '../strokeLooks';
+import type { PlacedText, StrokeKind } from '../ink';
+import type { Glyphs } from '../letters/letters';
+import { STROKE_STYLES, type StrokeStyle } from '../strokeLooks';
 import { spelledFractions } from '../text/fractions';
 import { isExact, settable, writable } from '../text/writable';
-import { drawLetters } from './drawLetters';
+import { drawGlyphs } from './drawLetters';
 import { drawRuns } from './drawRuns';
 
 /** Lines of the pattern, and those of the sheets it is printed on. */
 type LineKind =
-  | Stroke
+  | StrokeKind
   | 'calibration'
   | 'trim'
   | 'join'
@@ -23,15 +23,15 @@ type LineKind =
   | 'grid';
 
 /** How all that a page is drawn with looks on its ground; greys run from 0 black to 1 white. */
-export interface PageLooks {
-  readonly line: (kind: LineKind) => StrokeLook;
-  readonly ground: number;
+export interface PageStyle {
+  readonly line: (kind: LineKind) => StrokeStyle;
+  readonly background: number;
   /** The grey that a text comes out in, from the one it has on white paper. */
   readonly text: (grey: number) => number;
 }
 
-const LINES: Readonly<Record<LineKind, StrokeLook>> = {
-  ...STROKE_LOOKS,
+const LINES: Readonly<Record<LineKind, StrokeStyle>> = {
+  ...STROKE_STYLES,
   calibration: { widthMm: 0.18, grey: 0, dash: [] },
   trim: { widthMm: 0.15, grey: 0.45, dash: [] },
   join: { widthMm: 0.15, grey: 0.45, dash: [1, 1] },
@@ -42,13 +42,13 @@ const LINES: Readonly<Record<LineKind, StrokeLook>> = {
   grid: { widthMm: 0.2, grey: 0.7, dash: [] },
 };
 
-export const ON_PAPER: PageLooks = { line: (kind) => LINES[kind], ground: 1, text: (grey) => grey };
+export const PAPER_STYLE: PageStyle = { line: (kind) => LINES[kind], background: 1, text: (grey) => grey };
 
-export interface Pen {
+export interface PdfCanvas {
   /** Draws a row of points in page mm; `from` is how far along its dashes a line starts. */
   line(kind: LineKind, points: readonly Point[], from?: number): void;
   /** Writes text in page mm; black unless a grey from 0 to 1 is given. */
-  text(ink: InkText, grey?: number): void;
+  text(placed: PlacedText, grey?: number): void;
   /** Covers a box of the page with its ground. */
   blank(left: number, top: number, width: number, height: number): void;
   /** Covers a ring of points, the first not repeated, with the ground. */
@@ -58,50 +58,50 @@ export interface Pen {
 }
 
 /** `letters` are for texts that the page's own font cannot set; without them such texts lose what it lacks. */
-export function penFor(
+export function pdfCanvas(
   page: jsPDF,
-  { line: lookOf, ground, text: toned }: PageLooks = ON_PAPER,
-  letters: Letters | null = null,
-): Pen {
-  let kindInHand: LineKind | null = null;
-  const take = (kind: LineKind): void => {
-    if (kindInHand === kind) return;
-    kindInHand = kind;
-    page.setLineWidth(lookOf(kind).widthMm);
-    page.setDrawColor(Math.round(lookOf(kind).grey * 255));
+  { line: styleOf, background, text: toned }: PageStyle = PAPER_STYLE,
+  glyphs: Glyphs | null = null,
+): PdfCanvas {
+  let currentKind: LineKind | null = null;
+  const useKind = (kind: LineKind): void => {
+    if (currentKind === kind) return;
+    currentKind = kind;
+    page.setLineWidth(styleOf(kind).widthMm);
+    page.setDrawColor(Math.round(styleOf(kind).grey * 255));
   };
   return {
     line(kind, points, from = 0) {
       const [first, ...rest] = points;
       if (!first || rest.length === 0) return;
-      take(kind);
-      const { dash } = lookOf(kind);
+      useKind(kind);
+      const { dash } = styleOf(kind);
       const period = dash.reduce((sum, part) => sum + part, 0);
       page.setLineDashPattern([...dash], period > 0 ? from % period : 0);
       page.moveTo(first.x, first.y);
       for (const { x, y } of rest) page.lineTo(x, y);
       page.stroke();
     },
-    text(ink, grey = 0) {
-      const { text } = ink;
-      if (letters && !isExact(text)) {
+    text(placed, grey = 0) {
+      const { text } = placed;
+      if (glyphs && !isExact(text)) {
         const tone = Math.round(toned(grey) * 255);
         page.setFillColor(tone, tone, tone);
-        drawLetters(page, { ...ink, text: spelledFractions(settable(text)) }, letters);
+        drawGlyphs(page, { ...placed, text: spelledFractions(settable(text)) }, glyphs);
         return;
       }
       if (writable(text).text === '') return;
       page.setTextColor(Math.round(toned(grey) * 255));
-      drawRuns(page, { ...ink, text: settable(text) });
+      drawRuns(page, { ...placed, text: settable(text) });
     },
     blank(left, top, width, height) {
-      const grey = Math.round(ground * 255);
+      const grey = Math.round(background * 255);
       page.setFillColor(grey, grey, grey);
       page.rect(left, top, width, height, 'F');
     },
     cover([first, ...rest]) {
       if (!first) return;
-      const grey = Math.round(ground * 255);
+      const grey = Math.round(background * 255);
       page.setFillColor(grey, grey, grey);
       page.moveTo(first.x, first.y);
       for (const { x, y } of rest) page.lineTo(x, y);
@@ -112,10 +112,10 @@ export function penFor(
       page.rect(left, top, width, height, null);
       page.clip();
       page.discardPath();
-      kindInHand = null;
+      currentKind = null;
       draw();
       page.restoreGraphicsState();
-      kindInHand = null;
+      currentKind = null;
     },
   };
 }

@@ -2,21 +2,21 @@
 
 import { shortened, textWidth, wrapped } from '../text/textWidth';
 import { settable } from '../text/writable';
-import type { Pen } from './pen';
+import type { PdfCanvas } from './pen';
 
 export interface Paragraph {
   readonly kind: 'heading' | 'text' | 'small' | 'alarm';
   readonly text: string;
 }
 
-interface Look {
+interface ParagraphStyle {
   readonly sizePt: number;
   readonly bold: boolean;
   readonly lineMm: number;
   readonly beforeMm: number;
 }
 
-const LOOKS: Readonly<Record<Paragraph['kind'], Look>> = {
+const PARAGRAPH_STYLES: Readonly<Record<Paragraph['kind'], ParagraphStyle>> = {
   heading: { sizePt: 10, bold: true, lineMm: 4.4, beforeMm: 3.4 },
   text: { sizePt: 8, bold: false, lineMm: 3.5, beforeMm: 1.1 },
   small: { sizePt: 7, bold: false, lineMm: 3, beforeMm: 0.9 },
@@ -27,8 +27,8 @@ const LOOKS: Readonly<Record<Paragraph['kind'], Look>> = {
  * Writes paragraphs below each other until one would pass `lowest`, and says so if one would; gives back where the last line
  * stands.
  */
-export function writeDown(
-  pen: Pen,
+export function drawParagraphs(
+  canvas: PdfCanvas,
   paragraphs: readonly Paragraph[],
   left: number,
   top: number,
@@ -37,10 +37,10 @@ export function writeDown(
 ): number {
   let y = top;
   for (const [i, { kind, text }] of paragraphs.entries()) {
-    const { sizePt, bold, lineMm, beforeMm } = LOOKS[kind];
+    const { sizePt, bold, lineMm, beforeMm } = PARAGRAPH_STYLES[kind];
     const lines = wrapped(settable(text), sizePt, bold, width);
     if (y + lines.length * lineMm > lowest) {
-      pen.text({
+      canvas.text({
         text: 'The rest is told on the screen.',
         start: { x: left, y: y + 4 },
         turnRad: 0,
@@ -52,7 +52,7 @@ export function writeDown(
     if (i > 0) y += beforeMm;
     for (const line of lines) {
       y += lineMm;
-      pen.text({ text: line, start: { x: left, y }, turnRad: 0, sizePt, bold });
+      canvas.text({ text: line, start: { x: left, y }, turnRad: 0, sizePt, bold });
     }
   }
   return y;
@@ -63,7 +63,7 @@ export const HEAD_MM = 20;
 
 /** Whose pattern it is: the client large, the draft below, facts on the right, a rule under all. */
 export function drawHead(
-  pen: Pen,
+  canvas: PdfCanvas,
   {
     client,
     draft,
@@ -71,17 +71,17 @@ export function drawHead(
   }: { readonly client: string; readonly draft: string; readonly facts: readonly string[] },
   { left, right, top }: { readonly left: number; readonly right: number; readonly top: number },
 ): void {
-  const said = facts
+  const factLine = facts
     .map((fact) => settable(fact))
     .filter((fact) => fact !== '')
     .join(' · ');
-  const saidWidth = textWidth(said, 9, false);
-  const put = (words: string, x: number, y: number, sizePt: number, bold: boolean): void =>
-    pen.text({ text: words, start: { x, y }, turnRad: 0, sizePt, bold });
-  put(shortened(settable(client), 20, true, right - left), left, top + 7, 20, true);
-  put(shortened(settable(draft), 12, false, right - left - saidWidth - 6), left, top + 14, 12, false);
-  put(said, right - saidWidth, top + 14, 9, false);
-  pen.line('rule', [
+  const factWidth = textWidth(factLine, 9, false);
+  const write = (content: string, x: number, y: number, sizePt: number, bold: boolean): void =>
+    canvas.text({ text: content, start: { x, y }, turnRad: 0, sizePt, bold });
+  write(shortened(settable(client), 20, true, right - left), left, top + 7, 20, true);
+  write(shortened(settable(draft), 12, false, right - left - factWidth - 6), left, top + 14, 12, false);
+  write(factLine, right - factWidth, top + 14, 9, false);
+  canvas.line('rule', [
     { x: left, y: top + HEAD_MM },
     { x: right, y: top + HEAD_MM },
   ]);

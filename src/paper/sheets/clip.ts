@@ -4,33 +4,33 @@ import { distance, type Point } from '../../engine';
 import type { Box } from '../ink';
 
 /** A part of a line that lies in a box. */
-export interface Run {
+export interface LinePart {
   readonly points: readonly Point[];
   /** Length of the line before this part, mm: dashes go on from there. */
   readonly from: number;
 }
 
 /** The parts of a row of points inside a box, edges in, in their order. A part of no length is left out. */
-export function clipLine(points: readonly Point[], box: Box): Run[] {
-  const runs: Run[] = [];
-  let run: { points: Point[]; from: number } | null = null;
+export function clipLine(points: readonly Point[], box: Box): LinePart[] {
+  const parts: LinePart[] = [];
+  let part: { points: Point[]; from: number } | null = null;
   let walked = 0;
   for (let i = 1; i < points.length; i += 1) {
     const [a, b] = [points[i - 1] as Point, points[i] as Point];
     const length = distance(a, b);
     const inside = clipSegment(a, b, box);
-    if (!inside || (inside.end - inside.start) * length < 1e-9) run = null;
+    if (!inside || (inside.end - inside.start) * length < 1e-9) part = null;
     else {
-      if (!run || inside.start > 0) {
-        run = { points: [at(a, b, inside.start)], from: walked + inside.start * length };
-        runs.push(run);
+      if (!part || inside.start > 0) {
+        part = { points: [at(a, b, inside.start)], from: walked + inside.start * length };
+        parts.push(part);
       }
-      run.points.push(at(a, b, inside.end));
-      if (inside.end < 1) run = null;
+      part.points.push(at(a, b, inside.end));
+      if (inside.end < 1) part = null;
     }
     walked += length;
   }
-  return runs;
+  return parts;
 }
 
 /**

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Issue } from '../../../src/engine';
 import type { PlanInput } from '../../../src/paper';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
-import { sheetHtml } from '../../../src/paper/draftingSheet/sheetHtml';
+import { draftingSheetHtml } from '../../../src/paper/draftingSheet/sheetHtml';
 import { demoPattern } from '../demoPattern';
 
 const INPUT: PlanInput = demoPattern();
@@ -18,7 +18,7 @@ const named = (name: string): PlanInput => ({
 });
 
 describe('sheet.html', () => {
-  const page = read(sheetHtml(INPUT));
+  const page = read(draftingSheetHtml(INPUT));
 
   it('says every step with its sentences and tables as they are', () => {
     const { steps } = draftingSheet(INPUT);
@@ -41,7 +41,7 @@ describe('sheet.html', () => {
   });
 
   it('stands alone: no script, no address, a policy that lets nothing be fetched', () => {
-    const text = sheetHtml(INPUT);
+    const text = draftingSheetHtml(INPUT);
     expect(text).not.toMatch(
       /<script|javascript:|https?:|url\(|@import|<link|<img|<iframe| on\w+=| href| src=/i,
     );
@@ -80,7 +80,7 @@ describe('sheet.html', () => {
     'مريم',
     '\u202eevil\u202c',
   ])('writes the name %j as letters only', (name) => {
-    const made = read(sheetHtml(named(name)));
+    const made = read(draftingSheetHtml(named(name)));
     expect(made.querySelectorAll('script, img, iframe, object, [onload], [onerror]')).toHaveLength(0);
     const visible = name.replace(/[\u202a-\u202e]/g, '');
     expect(made.querySelector('h1')?.textContent).toBe(visible);
@@ -88,17 +88,17 @@ describe('sheet.html', () => {
   });
 
   it('is the same text for the same draft', () => {
-    expect(sheetHtml(INPUT)).toBe(sheetHtml(demoPattern()));
+    expect(draftingSheetHtml(INPUT)).toBe(draftingSheetHtml(demoPattern()));
   });
 
   it('says so where there is nothing to draw, and warns of a draft that must not be cut', () => {
     const none = { ...INPUT, draft: { ...INPUT.draft, pieces: [] } };
-    expect(read(sheetHtml(none)).querySelector('main')?.textContent).toMatch(/nothing to draw/);
+    expect(read(draftingSheetHtml(none)).querySelector('main')?.textContent).toMatch(/nothing to draw/);
     const issue: Issue = { code: 'panelCrossed', severity: 'error', at: {}, values: {} };
     const faulty = {
       ...INPUT,
       draft: { ...INPUT.draft, issues: [issue] },
     };
-    expect(read(sheetHtml(faulty)).querySelector('.warning')?.textContent).toMatch(/do not cut/);
+    expect(read(draftingSheetHtml(faulty)).querySelector('.warning')?.textContent).toMatch(/do not cut/);
   });
 });

@@ -7,7 +7,7 @@ import { columnShares } from '../../../src/paper/draftingSheet/columnShares';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
 import type { FigureLabel } from '../../../src/paper/draftingSheet/draftingStep';
 import { labelsApart } from '../../../src/paper/draftingSheet/labelsApart';
-import { sheetPdf } from '../../../src/paper/draftingSheet/sheetPdf';
+import { draftingSheetPdf } from '../../../src/paper/draftingSheet/sheetPdf';
 import { textWidth } from '../../../src/paper/text/textWidth';
 import { DEMO_SHEET, demoPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
@@ -51,7 +51,7 @@ describe('the columns of a table', () => {
   it('break no word of a sheet printed on A4', async () => {
     const style = { ...DEMO_SHEET.style, shoulders: USUAL_SHOULDERS };
     const input = demoPattern('A4', style);
-    const { pages } = await readPattern(await sheetPdf(input, paperChoice('A4')));
+    const { pages } = await readPattern(await draftingSheetPdf(input, paperChoice('A4')));
     const printed = counted(pages.flatMap(({ texts }) => texts.map(({ text }) => text)));
     const said = draftingSheet(input).steps.flatMap(({ heading, sentences, tables }) => [
       heading,

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { paperChoice } from '../../../src/paper';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
-import { sheetPdf } from '../../../src/paper/draftingSheet/sheetPdf';
+import { draftingSheetPdf } from '../../../src/paper/draftingSheet/sheetPdf';
 import { demoPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
 
@@ -14,11 +14,11 @@ describe('the sheet as PDF pages', () => {
     'holds every step inside the margins of %s, no text over another',
     async (name) => {
       const paper = paperChoice(name);
-      const { pages, title } = await readPattern(await sheetPdf(INPUT, paper));
+      const { pages, title } = await readPattern(await draftingSheetPdf(INPUT, paper));
       expect(title).toBe('Drafting sheet, Wren Abernathy, Winter ball bodice');
-      const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+      const textMm = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
       for (const [i, { heading }] of draftingSheet(INPUT).steps.entries())
-        expect(words).toContain(`${i + 1}. ${heading}`);
+        expect(textMm).toContain(`${i + 1}. ${heading}`);
       for (const { widthMm, heightMm, texts, lines } of pages) {
         expect(widthMm).toBeCloseTo(paper.widthMm, 1);
         expect(heightMm).toBeCloseTo(paper.heightMm, 1);
@@ -45,9 +45,9 @@ describe('the sheet as PDF pages', () => {
 
   it('is the same file for the same draft, and another for another', async () => {
     const [one, same, other] = await Promise.all([
-      sheetPdf(INPUT, paperChoice('A4')),
-      sheetPdf(demoPattern(), paperChoice('A4')),
-      sheetPdf({ ...INPUT, client: { ...INPUT.client, name: 'Another' } }, paperChoice('A4')),
+      draftingSheetPdf(INPUT, paperChoice('A4')),
+      draftingSheetPdf(demoPattern(), paperChoice('A4')),
+      draftingSheetPdf({ ...INPUT, client: { ...INPUT.client, name: 'Another' } }, paperChoice('A4')),
     ]);
     expect(Buffer.from(same).equals(Buffer.from(one))).toBe(true);
     expect(Buffer.from(other).equals(Buffer.from(one))).toBe(false);
