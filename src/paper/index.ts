@@ -1,13 +1,13 @@
 // The paper layer's one way in.
 
-export { draftingSheetHtml } from './draftingSheet/sheetHtml';
-export { draftingSheetPdf } from './draftingSheet/sheetPdf';
+export { draftingSheetHtml } from './draftingSheet/draftingSheetHtml';
+export { draftingSheetPdf } from './draftingSheet/draftingSheetPdf';
 export { patternDxf } from './dxf/patternDxf';
-export { estimatedLines } from './estimates';
-export type { Stroke } from './ink';
-export { type Layout, layOut, type PatternInput } from './layOut';
-export { type FontFiles, withGlyphs } from './letters/letters';
-export { type WithFace, withFace } from './letters/pageFace';
+export { estimatedLines } from './remarks/estimates';
+export type { Stroke } from './panel/strokes';
+export { type Layout, layOut, type PatternInput } from './layout/layOut';
+export { type FontFiles, withGlyphs } from './glyphs/glyphs';
+export { type WithFace, withFace } from './glyphs/pageFace';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
@@ -26,7 +26,7 @@ export {
   type OnePageChoice,
   type OnePageLayout,
   onePageSentence,
-} from './onePage';
+} from './layout/onePage';
 export { onePagePdf } from './pdf/onePagePdf';
 export { type PageWatch, patternPdf } from './pdf/patternPdf';
 export {
@@ -39,8 +39,8 @@ export {
   planProjected,
   projectorPdf,
 } from './pdf/projectorPdf';
-export type { PlacedPanel, PlanInput } from './placePanels';
-export { planPanels } from './planPanels';
+export type { PlacedPanel, PlanInput } from './layout/placePanels';
+export { planPanels } from './layout/planPanels';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
 export { type Correction, correctionFrom, correctionText, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';

@@ -5,7 +5,7 @@ import { TURNED_HEM } from '../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../src/engine';
 import { patternSvg } from '../../src/paper';
 import { draftingSheet } from '../../src/paper/draftingSheet/draftingSheet';
-import { firstPageParagraphs } from '../../src/paper/pdf/firstPageWords';
+import { firstPageParagraphs } from '../../src/paper/pdf/firstPageParagraphs';
 import { demoPattern } from './demoPattern';
 
 const wordsOf = (style: Style): { sheet: string; page: string } => ({

@@ -7,7 +7,7 @@ import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { paperFor, useCutChoices } from './choices/cutChoices';
 import { refusalOf } from './choices/usePlanInput';
-import { withFonts } from './print/withGlyphs';
+import { withFonts } from './print/withFonts';
 
 export function DraftingSheetCard({ input }: { input: PlanInput }) {
   const choices = useCutChoices();

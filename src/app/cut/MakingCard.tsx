@@ -13,7 +13,7 @@ import {
   type PlanInput,
   WORKSHOP_CARE,
 } from '../../paper';
-import { Checkbox } from '../components/Checkbox';
+import { Checkbox } from '../components/fields/Checkbox';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { makingFor, printMaking, useMakingChoices } from './choices/makingChoices';

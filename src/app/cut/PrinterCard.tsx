@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { CUT, type Unit } from '../../document';
 import { inches } from '../../engine';
 import { correctionText } from '../../paper';
-import { LengthField } from '../components/LengthField';
+import { LengthField } from '../components/fields/LengthField';
 import { createPrinterStorage, printerFaultSentence } from '../storage/printers';
 import { browserStorage } from '../storage/storageLike';
 import { choose, correctionOf, measuredPrinter, useCutChoices } from './choices/cutChoices';

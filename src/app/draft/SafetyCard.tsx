@@ -11,7 +11,7 @@ import {
   SAFETY_STANDING,
   wantsReading,
 } from '../../document';
-import { Checkbox } from '../components/Checkbox';
+import { Checkbox } from '../components/fields/Checkbox';
 import { arriveAtCautions, CAUTIONS_PLACE } from '../components/cautionsWay';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 

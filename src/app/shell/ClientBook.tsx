@@ -12,7 +12,7 @@ import {
   removeClient,
   SHELL,
 } from '../../document';
-import { Checkbox } from '../components/Checkbox';
+import { Checkbox } from '../components/fields/Checkbox';
 import { Dialog } from '../components/Dialog';
 import { formatDay } from '../components/formatDay';
 import { UndoLine } from '../components/UndoLine';

@@ -1,17 +1,17 @@
 // The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
 
 import { type Piece, SIDES, type Side, styleOfSide } from '../../engine';
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasErrors } from '../faults';
-import type { PlanInput } from '../placePanels';
-import { tightLacingLines } from '../tightLacing';
-import { bandSteps } from './bandSteps';
-import { blockSteps } from './blockSteps';
-import type { DraftingSheet, DraftingStep } from './draftingStep';
-import { extraSteps } from './extraSteps';
-import { panelSteps } from './panelSteps';
-import { type SheetLengths, sheetLengths } from './tape';
-import { targetSteps } from './targetSteps';
+import { estimatedRemark } from '../remarks/estimates';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import type { PlanInput } from '../layout/placePanels';
+import { tightLacingLines } from '../remarks/tightLacing';
+import { bandSteps } from './steps/bandSteps';
+import { blockSteps } from './steps/blockSteps';
+import type { DraftingSheet, DraftingStep } from './elements/draftingStep';
+import { extraSteps } from './steps/extraSteps';
+import { panelSteps } from './steps/panelSteps';
+import { type SheetLengths, sheetLengths } from './elements/sheetLengths';
+import { targetSteps } from './steps/targetSteps';
 
 const SIDES_DIFFER =
   'The two sides differ: the left half and the right half are each drafted by themselves, from girths that are twice that side’s part. Cut each panel once; a right front and a left back are traced face down.';

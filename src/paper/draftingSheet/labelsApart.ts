@@ -1,6 +1,6 @@
 // Labels of a figure that would touch, moved apart as little as will do.
 
-import type { FigureLabel } from './draftingStep';
+import type { FigureLabel } from './elements/draftingStep';
 
 /**
  * Labels in their order, those that stand over each other at least `lineMm` apart from baseline to baseline and each group about

@@ -11,7 +11,7 @@ import {
 } from '../../engine';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
-import { offsetEdge, pointAt } from './offsetEdge';
+import { offsetEdge, pointAt } from '../geometry/offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */

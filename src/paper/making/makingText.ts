@@ -1,8 +1,8 @@
 // The making list as plain text, for a message or a shopping note.
 
 import { formatLength, type Unit } from '../../document';
-import { estimatedRemark } from '../estimates';
-import type { PlanInput } from '../placePanels';
+import { estimatedRemark } from '../remarks/estimates';
+import type { PlanInput } from '../layout/placePanels';
 import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
 
 export interface MakingNames {

@@ -3,7 +3,7 @@
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { nestOnSheets } from './nestOnSheets';
-import type { OutlineTurns } from './places';
+import type { OutlineTurns } from './placements';
 import { rowsOnSheets } from './rowsOnSheets';
 import { bestLayout, costOfPlan, type SheetPlan, sheetsOfCost } from './sheetPlan';
 

@@ -2,7 +2,7 @@
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
-import { usedSheets } from '../sheets/inkedSheets';
+import { usedSheets } from '../sheets/usedSheets';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { GAP_MM } from './arrange';
@@ -15,7 +15,7 @@ import {
   type Placement,
   placementsOf,
   profilesOf,
-} from './places';
+} from './placements';
 import type { Profile } from './profile';
 import { type FillDirection, SHEET_COST, sheetArea } from './sheetArea';
 import { costOfPlan, RIM_MM, type SheetPlan, sheetsOfCost } from './sheetPlan';

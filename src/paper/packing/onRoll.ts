@@ -10,7 +10,7 @@ import {
   type Placement,
   placementsOf,
   profilesOf,
-} from './places';
+} from './placements';
 import type { Profile } from './profile';
 
 export interface RollPlan {

@@ -4,7 +4,7 @@ import { gridFor, stepAcross } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { arrange } from './arrange';
-import type { OutlineTurns } from './places';
+import type { OutlineTurns } from './placements';
 import { costOfPlan, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
 
 /** More columns than this are a roll's business. */

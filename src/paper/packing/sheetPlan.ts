@@ -2,10 +2,10 @@
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
-import { usedSheets } from '../sheets/inkedSheets';
+import { usedSheets } from '../sheets/usedSheets';
 import type { UprightPage } from '../sheets/uprightPage';
 import type { Arrangement } from './arrange';
-import { boxOfOutlines, movedPlacements, type OutlineTurns, outlineAt, type Placement } from './places';
+import { boxOfOutlines, movedPlacements, type OutlineTurns, outlineAt, type Placement } from './placements';
 
 export interface SheetPlan {
   readonly grid: Grid;

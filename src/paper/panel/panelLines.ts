@@ -1,7 +1,7 @@
 // The lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
 
 import type { Edge, Mark, Piece, Point } from '../../engine';
-import type { Stroke } from '../ink';
+import type { Stroke } from './strokes';
 import { placeNear, reachTo } from './edgeWalk';
 
 /** How far a balance mark reaches into the panel, mm: across the seam line, where it is still seen once sewn. */

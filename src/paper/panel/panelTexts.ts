@@ -2,12 +2,12 @@
 
 import { LEVEL_TITLES, type LengthUnit, pieceLabel } from '../../document';
 import { type DartLines, type Edge, type Piece, type Point, polylineLength, type Style } from '../../engine';
-import { type Box, boxAround, type PlacedText, type Stroke } from '../ink';
+import { type Box, boxAround, type PlacedText, type Stroke } from './strokes';
 import { shortened } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
 import { placeAlong } from './edgeWalk';
-import { edgeText } from './edgeWords';
-import { leaderTextInside } from './ledInside';
+import { edgeText } from './edgeText';
+import { leaderTextInside } from './leaderText';
 import { balanceMarkLine } from './panelLines';
 import { readable } from './readable';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';

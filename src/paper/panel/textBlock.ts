@@ -1,7 +1,7 @@
 // A few lines of text set as one block that can be placed and turned as a whole.
 
 import type { Point } from '../../engine';
-import type { PlacedText } from '../ink';
+import type { PlacedText } from './strokes';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
 
 export interface TextLine {

@@ -2,12 +2,12 @@
 
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
-import { type Box, boxAround } from '../ink';
-import type { Layout } from '../layOut';
-import type { PlacedPanel } from '../placePanels';
+import { type Box, boxAround } from '../panel/strokes';
+import type { Layout } from '../layout/layOut';
+import type { PlacedPanel } from '../layout/placePanels';
 import { ownPartOf, sheetName, stepAcross, stepDown } from '../sheets/grid';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
-import type { PdfCanvas } from './pen';
+import type { PdfCanvas } from './file/pdfCanvas';
 
 /** Part of their size at which the sheets fit into a box of the page; not above 0 where they do not. */
 export function mapScale({ grid }: Layout, box: Box): number {

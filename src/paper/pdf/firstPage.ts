@@ -1,12 +1,12 @@
 // The first page: whose pattern it is, how to print it, two squares to check the scale by, and the map of the sheets.
 
-import type { Box } from '../ink';
-import type { Layout, PatternInput } from '../layOut';
+import type { Box } from '../panel/strokes';
+import type { Layout, PatternInput } from '../layout/layOut';
 import { drawMap, mapScale } from './assemblyMap';
-import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './calibration';
-import { firstPageParagraphs, sheetsParagraphs } from './firstPageWords';
-import type { PdfCanvas } from './pen';
-import { drawHead, drawParagraphs, HEAD_MM } from './writeDown';
+import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './blocks/calibration';
+import { firstPageParagraphs, sheetsParagraphs } from './firstPageParagraphs';
+import type { PdfCanvas } from './file/pdfCanvas';
+import { drawHead, drawParagraphs, HEAD_MM } from './blocks/drawParagraphs';
 
 const GUTTER_MM = 7;
 /** The map is not pushed below this height by words. mm */

@@ -1,24 +1,24 @@
 // The whole pattern on one page as a PDF file, for plotters and copy shops.
 
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasErrors } from '../faults';
-import type { WithFace } from '../letters/pageFace';
+import { estimatedRemark } from '../remarks/estimates';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import type { WithFace } from '../glyphs/pageFace';
 import {
   layOutOnePage,
   type OnePage,
   type OnePageChoice,
   SQUARES_GAP_MM,
   TEXT_BESIDE_FROM_MM,
-} from '../onePage';
-import type { PlacedPanel, PlanInput } from '../placePanels';
+} from '../layout/onePage';
+import type { PlacedPanel, PlanInput } from '../layout/placePanels';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
-import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './calibration';
-import { firstPageParagraphs, onePageParagraphs } from './firstPageWords';
-import { pdfFile, TITLE_MM } from './pdfFile';
-import type { PdfCanvas } from './pen';
-import { drawHead, drawParagraphs } from './writeDown';
+import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './blocks/calibration';
+import { firstPageParagraphs, onePageParagraphs } from './firstPageParagraphs';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
+import type { PdfCanvas } from './file/pdfCanvas';
+import { drawHead, drawParagraphs } from './blocks/drawParagraphs';
 
 /**
  * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. Same input, same bytes.

@@ -1,11 +1,11 @@
 // The tiled pattern as a PDF file.
 
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasErrors } from '../faults';
-import { type Layout, layOut, type PatternInput } from '../layOut';
-import type { WithFace } from '../letters/pageFace';
+import { estimatedRemark } from '../remarks/estimates';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { type Layout, layOut, type PatternInput } from '../layout/layOut';
+import type { WithFace } from '../glyphs/pageFace';
 import { makingList } from '../making/makingList';
-import { drawMakingPages } from '../making/makingPages';
+import { drawMakingPages } from './makingPages';
 import { makingSections } from '../making/makingSections';
 import { makingNames } from '../making/makingText';
 import { checkPaper } from '../sheets/checkPaper';
@@ -14,8 +14,8 @@ import { sheetName } from '../sheets/grid';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawFirstPage } from './firstPage';
-import { pdfFile, TITLE_MM } from './pdfFile';
-import type { PdfCanvas } from './pen';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
+import type { PdfCanvas } from './file/pdfCanvas';
 import { sheetDrawer } from './sheetPage';
 
 /** Told how many pages are drawn and how many there will be; drawing goes on when it is done. */

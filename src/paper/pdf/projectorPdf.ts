@@ -1,21 +1,21 @@
 // The pattern for a projector over the cutting table: light lines on a dark ground, over a grid to set the projector by.
 
 import { inches } from '../../engine';
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasErrors } from '../faults';
-import type { PlacedText } from '../ink';
-import type { WithFace } from '../letters/pageFace';
+import { estimatedRemark } from '../remarks/estimates';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import type { PlacedText } from '../panel/strokes';
+import type { WithFace } from '../glyphs/pageFace';
 import { boxOfText, cornersOf } from '../panel/textBlock';
-import { movedPanel, type PlanInput } from '../placePanels';
-import { type Plan, planPanels } from '../planPanels';
+import { movedPanel, type PlanInput } from '../layout/placePanels';
+import { type Plan, planPanels } from '../layout/planPanels';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
-import { STROKE_STYLES } from '../strokeLooks';
+import { STROKE_STYLES } from '../panel/strokeStyles';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawPanels } from './onePagePdf';
-import { pdfFile, TITLE_MM } from './pdfFile';
-import type { PdfCanvas } from './pen';
-import { projectorStyle } from './projectorLooks';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
+import type { PdfCanvas } from './file/pdfCanvas';
+import { projectorStyle } from './projectorStyle';
 
 export interface ProjectorChoice {
   /** Panels lie in rows no wider than this, mm. */

@@ -1,11 +1,11 @@
 // One sheet of the pattern: what lies in its window, how it joins its neighbours, and its name.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, moved, type PlacedText, type Stroke } from '../ink';
-import type { Layout } from '../layOut';
+import { type Box, boxAround, moved, type PlacedText, type Stroke } from '../panel/strokes';
+import type { Layout } from '../layout/layOut';
 import { isClear, type Room } from '../panel/room';
 import { boxOf, boxOfText, cornersOf, setBlock, type TurnedBox, textsOfBlock } from '../panel/textBlock';
-import { clipLine } from '../sheets/clip';
+import { clipLine } from '../geometry/clip';
 import {
   type Grid,
   type SheetPosition,
@@ -17,7 +17,7 @@ import {
 } from '../sheets/grid';
 import { type Joint, LABEL_MM } from '../sheets/joints';
 import { shortened, textWidth } from '../text/textWidth';
-import type { PdfCanvas } from './pen';
+import type { PdfCanvas } from './file/pdfCanvas';
 
 const JOINT_GREY = 0.35;
 const MARK_MOST_MM = 2.4;

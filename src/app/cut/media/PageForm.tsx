@@ -2,7 +2,7 @@
 
 import { CUT, type Unit } from '../../../document';
 import { ONE_PAGES, type OnePageLayout, onePageSentence } from '../../../paper';
-import { LengthField } from '../../components/LengthField';
+import { LengthField } from '../../components/fields/LengthField';
 import { choose, choosePage, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';
 

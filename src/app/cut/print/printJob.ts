@@ -11,7 +11,7 @@ import {
   patternPdf,
   projectorPdf,
 } from '../../../paper';
-import { withFonts } from './withGlyphs';
+import { withFonts } from './withFonts';
 
 export type PrintJob =
   | { readonly kind: 'sheets'; readonly input: PatternInput }

@@ -12,9 +12,9 @@ import {
 } from '../../../engine';
 import type { Viewport } from '../../../table';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
-import { LengthField } from '../../components/LengthField';
+import { LengthField } from '../../components/fields/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { useStyleNumber } from '../../components/useNumberEdit';
+import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { SeenContext, useDraft, useOpen } from '../../store/storeContext';
 
 const TEXTS = CANVAS.ledger;

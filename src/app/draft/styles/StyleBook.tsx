@@ -14,7 +14,7 @@ import { Dialog } from '../../components/Dialog';
 import { download } from '../../components/download';
 import { fileName } from '../../components/fileName';
 import { formatDay } from '../../components/formatDay';
-import { TextField } from '../../components/TextField';
+import { TextField } from '../../components/fields/TextField';
 import { UndoLine } from '../../components/UndoLine';
 import { useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';

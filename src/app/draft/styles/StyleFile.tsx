@@ -12,7 +12,7 @@ import {
   refuse,
   STYLE_BOOK,
 } from '../../../document';
-import { FileChoice } from '../../components/FileChoice';
+import { FileChoice } from '../../components/fields/FileChoice';
 import { today } from '../../components/formatDay';
 import { useStore } from '../../store/storeContext';
 
