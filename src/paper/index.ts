@@ -3,11 +3,20 @@
 export { draftingSheetHtml } from './draftingSheet/draftingSheetHtml';
 export { draftingSheetPdf } from './draftingSheet/draftingSheetPdf';
 export { patternDxf } from './dxf/patternDxf';
-export { estimatedLines } from './remarks/estimates';
-export type { Stroke } from './panel/strokes';
-export { type Layout, layOut, type PatternInput } from './layout/layOut';
 export { type FontFiles, withGlyphs } from './glyphs/glyphs';
 export { type WithFace, withFace } from './glyphs/pageFace';
+export { type Layout, layOut, type PatternInput } from './layout/layOut';
+export {
+  layOutOnePage,
+  ONE_PAGE_MARGIN_MM,
+  ONE_PAGES,
+  type OnePageChoice,
+  type OnePageLayout,
+  onePageSentence,
+} from './layout/onePage';
+export type { PlacedPanel } from './layout/placePanels';
+export type { PlanInput } from './layout/planInput';
+export { planPanels } from './layout/planPanels';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
@@ -19,14 +28,7 @@ export {
   type MakingSettings,
   usualMaking,
 } from './making/settings';
-export {
-  layOutOnePage,
-  ONE_PAGE_MARGIN_MM,
-  ONE_PAGES,
-  type OnePageChoice,
-  type OnePageLayout,
-  onePageSentence,
-} from './layout/onePage';
+export type { Stroke } from './panel/strokes';
 export { onePagePdf } from './pdf/onePagePdf';
 export { type PageWatch, patternPdf } from './pdf/patternPdf';
 export {
@@ -39,8 +41,7 @@ export {
   planProjected,
   projectorPdf,
 } from './pdf/projectorPdf';
-export type { PlacedPanel, PlanInput } from './layout/placePanels';
-export { planPanels } from './layout/planPanels';
+export { estimatedLines } from './remarks/estimates';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
 export { type Correction, correctionFrom, correctionText, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';

@@ -4,8 +4,8 @@ import { changeStyle, DRAFT, type ExtraLengthPath, setExtra } from '../../docume
 import { type Extras, styleSpan, USUAL_EXTRAS } from '../../engine';
 import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
+import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.extras;

@@ -11,8 +11,8 @@ import {
 } from '../../engine';
 import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
+import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { StyleChoice } from './styles/StyleChoice';
 

@@ -21,8 +21,8 @@ import {
 } from '../../document';
 import { type BlockName, type Draft, type Issue, type Side, type Style, styleSpan } from '../../engine';
 import { LengthField } from '../components/fields/LengthField';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
+import { useIssueSentence } from '../components/useIssueSentence';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 

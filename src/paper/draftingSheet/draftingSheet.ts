@@ -1,16 +1,16 @@
 // The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
 
 import { type Piece, SIDES, type Side, styleOfSide } from '../../engine';
-import { estimatedRemark } from '../remarks/estimates';
+import type { PlanInput } from '../layout/planInput';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
-import type { PlanInput } from '../layout/placePanels';
+import { estimatedRemark } from '../remarks/estimates';
 import { tightLacingLines } from '../remarks/tightLacing';
+import type { DraftingSheet, DraftingStep } from './elements/draftingStep';
+import { type SheetLengths, sheetLengths } from './elements/sheetLengths';
 import { bandSteps } from './steps/bandSteps';
 import { blockSteps } from './steps/blockSteps';
-import type { DraftingSheet, DraftingStep } from './elements/draftingStep';
 import { extraSteps } from './steps/extraSteps';
 import { panelSteps } from './steps/panelSteps';
-import { type SheetLengths, sheetLengths } from './elements/sheetLengths';
 import { targetSteps } from './steps/targetSteps';
 
 const SIDES_DIFFER =

@@ -1,6 +1,6 @@
 // The drafting sheet as one HTML file: figures and style within, nothing fetched, no script; it prints as it stands.
 
-import type { PlanInput } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
 import { escaped, mm } from '../text/markup';
 import { cleaned } from '../text/writable';
 import { draftingSheet } from './draftingSheet';

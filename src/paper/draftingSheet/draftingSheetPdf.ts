@@ -2,16 +2,22 @@
 
 import type { Point } from '../../engine';
 import type { WithFace } from '../glyphs/pageFace';
+import type { PlanInput } from '../layout/planInput';
 import { type Flow, flowOver, type TextStyle } from '../pdf/blocks/pageFlow';
-import { pdfFile, TITLE_MM } from '../pdf/file/pdfFile';
 import type { PdfCanvas } from '../pdf/file/pdfCanvas';
-import type { PlanInput } from '../layout/placePanels';
+import { pdfFile, TITLE_MM } from '../pdf/file/pdfFile';
 import type { PaperChoice } from '../sheets/papers';
 import { MM_PER_POINT, shortened, textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { columnShares } from './columnShares';
 import { draftingSheet } from './draftingSheet';
-import type { DraftingFigure, DraftingSheet, DraftingStep, FigureLineKind, StepTable } from './elements/draftingStep';
+import type {
+  DraftingFigure,
+  DraftingSheet,
+  DraftingStep,
+  FigureLineKind,
+  StepTable,
+} from './elements/draftingStep';
 import { labelsApart } from './labelsApart';
 
 const NAME: TextStyle = { sizePt: 18, bold: true };

@@ -1,11 +1,11 @@
 // The pattern as a DXF file of release 12, the form that cutters and plotters of the trade read.
 
 import type { Point } from '../../engine';
-import { estimatedLines } from '../remarks/estimates';
-import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
-import { eyeletsFor } from '../making/eyelets';
-import type { PlanInput } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
 import { planPanels } from '../layout/planPanels';
+import { eyeletsFor } from '../making/eyelets';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedLines } from '../remarks/estimates';
 import { ascii } from '../text/ascii';
 import { LAYERS } from './layers';
 import { pieceBlock } from './pieceBlock';

@@ -1,7 +1,7 @@
 // Lines cut at the edge of a sheet, so that a page holds what is on it and nothing else.
 
 import { distance, type Point } from '../../engine';
-import type { Box } from '../panel/strokes';
+import type { Box } from './box';
 
 /** A part of a line that lies in a box. */
 export interface LinePart {

@@ -1,7 +1,7 @@
 // Segments of lines by where they lie, so that what is near a place is found without a look at all of them.
 
 import type { Point } from '../../engine';
-import type { Box } from '../panel/strokes';
+import type { Box } from './box';
 
 export type Segment = readonly [Point, Point];
 

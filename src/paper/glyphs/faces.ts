@@ -1,5 +1,11 @@
 // The large faces of writing, cut into parts of which only those are read that a name needs.
 
+/** Names of its files in dejavu-fonts-ttf. */
+export const FACE_FILES = { regular: 'DejaVuSansCondensed.ttf', bold: 'DejaVuSansCondensed-Bold.ttf' };
+
+/** Units in its size as it is set: 2048 of its own make 95 %, where a line of it is as long as most sans serif faces make it. */
+export const FACE_PER_EM = 2156;
+
 export type Face = 'noto-sans-sc' | 'noto-sans-kr' | 'noto-sans-thai';
 
 /** Which face has a script's letters; Chinese and Japanese, and whatever no other has, are looked for in the first. */

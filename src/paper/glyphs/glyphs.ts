@@ -1,10 +1,10 @@
 // The letters that names need and the page's own font lacks, read from fonts that come with the program.
 
 import { cleaned, isExact } from '../text/writable';
-import { FACE_FILES, FACE_PER_EM } from './faceFiles';
-import { type Face, faceOf, partFile, partsWith } from './faces';
-import { JOINED_PAIRS, shapesOf, visualOrder } from './visualOrder';
+import { JOINED_PAIRS, shapesOf } from './arabicShapes';
+import { FACE_FILES, FACE_PER_EM, type Face, faceOf, partFile, partsWith } from './faces';
 import { type Glyph, lengthOf, readTypeface, type Typeface } from './typeface';
+import { visualOrder } from './visualOrder';
 
 /** Outlines by character. Plain data. */
 export interface Glyphs {

@@ -1,7 +1,7 @@
 // The page's face as it is embedded in every file, so that no machine puts another in its place.
 
 import { WRITABLE } from '../text/writable';
-import { FACE_FILES, FACE_PER_EM } from './faceFiles';
+import { FACE_FILES, FACE_PER_EM } from './faces';
 import { fontTables } from './fontTables';
 import type { FontFiles } from './glyphs';
 import { subsetFont } from './subsetFont';

@@ -1,9 +1,9 @@
 // A line of text set in outlines: letters one after the other as they are seen, marks over and under their letter.
 
-import { visualOrder } from './visualOrder';
 import type { Glyphs } from './glyphs';
 import { isOverThai, isThaiSign } from './thai';
 import { type Glyph, lengthOf } from './typeface';
+import { visualOrder } from './visualOrder';
 
 /** Outlines in thousandths of the size from the line's beginning, as {@link Glyph} has them. */
 export interface SetLine {

@@ -2,17 +2,18 @@
 // show how the sheets will lie.
 
 import type { Point } from '../../engine';
-import type { Box } from '../panel/strokes';
+import type { Box } from '../geometry/box';
 import { fewestSheets } from '../packing/fewestSheets';
 import { outlineTurns } from '../packing/placements';
 import { boxOfText, cornersOf } from '../panel/textBlock';
-import { linedPieces, type PlacedPanel, type PlanInput, placePanels } from './placePanels';
 import type { Correction } from '../sheets/correction';
 import { type Grid, type SheetPosition, stepAcross, stepDown } from '../sheets/grid';
-import { usedSheets } from '../sheets/usedSheets';
 import { type Joint, jointsOf } from '../sheets/joints';
 import type { PaperChoice } from '../sheets/papers';
 import { type UprightPage, uprightPage } from '../sheets/uprightPage';
+import { usedSheets } from '../sheets/usedSheets';
+import { linedPieces, type PlacedPanel, placePanels } from './placePanels';
+import type { PlanInput } from './planInput';
 
 /** Everything a pattern printed on sheets is made from. */
 export interface PatternInput extends PlanInput {

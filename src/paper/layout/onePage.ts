@@ -1,12 +1,12 @@
 // The whole pattern on one page: a roll as wide as it is and as long as it must be, or one large sheet.
 
 import { formatLength, type LengthUnit } from '../../document';
-import { INCH_SQUARE_MM, METRIC_SQUARE_MM } from '../pdf/blocks/calibration';
-import { HEAD_MM } from '../pdf/blocks/drawParagraphs';
-import { movedPanel, type PlacedPanel, type PlanInput } from './placePanels';
-import { planPanels } from './planPanels';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { type Correction, isCorrection, NO_CORRECTION } from '../sheets/correction';
+import { HEAD_MM, INCH_SQUARE_MM, METRIC_SQUARE_MM, SQUARES_GAP_MM } from '../sheets/pageMeasures';
+import { movedPanel, type PlacedPanel } from './placePanels';
+import type { PlanInput } from './planInput';
+import { planPanels } from './planPanels';
 
 export interface OnePageChoice {
   /** As the printer takes it in, mm. */
@@ -24,9 +24,6 @@ export const ONE_PAGES = [
 ] as const;
 
 export const ONE_PAGE_MARGIN_MM = 10;
-
-/** Between the squares, and around them. mm */
-export const SQUARES_GAP_MM = 5;
 
 export interface OnePage {
   /** Of the page as it is held, in the millimetres its printer makes. */

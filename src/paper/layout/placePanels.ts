@@ -1,30 +1,14 @@
 // A draft's pieces with their lines, and what is written on each once it is known where on the plan it lies.
 
-import type { Client, SavedDraft } from '../../document';
-import type { Draft, Piece, Point } from '../../engine';
-import { type Box, moved, type PlacedText, type Stroke } from '../panel/strokes';
-import type { Glyphs } from '../glyphs/glyphs';
-import { eyeletLines } from '../panel/eyeletLines';
-import type { MakingSettings } from '../making/settings';
+import type { Piece, Point } from '../../engine';
+import { type Box, moved } from '../geometry/box';
 import { halfTurned } from '../geometry/halfTurn';
 import type { Placement } from '../packing/placements';
+import { eyeletLines } from '../panel/eyeletLines';
 import { panelLines } from '../panel/panelLines';
 import { panelTexts } from '../panel/panelTexts';
-
-/** Everything a pattern is made from, whatever it is printed on. */
-export interface PlanInput {
-  readonly draft: Draft;
-  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
-  readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
-  /** The day as it is to be printed. */
-  readonly date: string;
-  /** For names that the page's own font cannot set. */
-  readonly glyphs?: Glyphs | null;
-  /** The cloth has a nap or a print that runs one way: all panels lie with their heads up. */
-  readonly nap?: boolean;
-  /** Where given, eyelets are drawn on the panels and the making list is printed behind the sheets. */
-  readonly making?: MakingSettings;
-}
+import type { PlacedText, Stroke } from '../panel/strokes';
+import type { PlanInput } from './planInput';
 
 /** How panels are written on for the way they are read. */
 export interface Reading {

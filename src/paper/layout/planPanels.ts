@@ -3,7 +3,8 @@
 import { GAP_MM } from '../packing/arrange';
 import { onRoll } from '../packing/onRoll';
 import { movedPlacements, outlineTurns } from '../packing/placements';
-import { linedPieces, type PlacedPanel, type PlanInput, placePanels, type Reading } from './placePanels';
+import { linedPieces, type PlacedPanel, placePanels, type Reading } from './placePanels';
+import type { PlanInput } from './planInput';
 
 export interface Plan {
   readonly panels: readonly PlacedPanel[];

@@ -9,8 +9,8 @@ import {
   type Style,
 } from '../../engine';
 import { belowHeight } from '../geometry/belowHeight';
-import { centreEdges, lacedEdges } from './lacedEdges';
 import { offsetEdge } from '../geometry/offsetEdge';
+import { centreEdges, lacedEdges } from './lacedEdges';
 import type { MakingSettings } from './settings';
 
 /** Where a bone runs; `piece` or `pieces` say on what. */

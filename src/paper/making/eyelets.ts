@@ -9,9 +9,9 @@ import {
   type Point,
   polylineLength,
 } from '../../engine';
+import { offsetEdge, pointAt } from '../geometry/offsetEdge';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
-import { offsetEdge, pointAt } from '../geometry/offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */

@@ -1,8 +1,7 @@
 // The making list as plain text, for a message or a shopping note.
 
-import { formatLength, type Unit } from '../../document';
+import { type Client, formatLength, type SavedDraft, type Unit } from '../../document';
 import { estimatedRemark } from '../remarks/estimates';
-import type { PlanInput } from '../layout/placePanels';
 import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
 
 export interface MakingNames {
@@ -16,7 +15,10 @@ export interface MakingNames {
 export const makingNames = ({
   client,
   savedDraft,
-}: Pick<PlanInput, 'client' | 'savedDraft'>): MakingNames => ({
+}: {
+  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
+  readonly savedDraft: Pick<SavedDraft, 'name'>;
+}): MakingNames => ({
   client: client.name,
   draft: savedDraft.name,
   unit: client.unit,

@@ -2,9 +2,9 @@
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
-import { usedSheets } from '../sheets/usedSheets';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
+import { usedSheets } from '../sheets/usedSheets';
 import { GAP_MM } from './arrange';
 import { nest } from './nest';
 import { type Order, ordersOf } from './orders';

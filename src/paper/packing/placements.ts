@@ -1,9 +1,10 @@
 // Where the outlines of a pattern lie on its plan.
 
 import type { Piece, Point } from '../../engine';
-import { type Box, boxAround, moved, type Stroke } from '../panel/strokes';
-import { GAP_MM } from './arrange';
+import { type Box, boxAround, moved } from '../geometry/box';
 import { halfTurned } from '../geometry/halfTurn';
+import type { Stroke } from '../panel/strokes';
+import { GAP_MM } from './arrange';
 import type { Spot } from './nest';
 import { type Profile, profileOf } from './profile';
 

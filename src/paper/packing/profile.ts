@@ -1,7 +1,7 @@
 // How wide and how high an outline is, band by band, so that outlines are laid into each other's hollows and not box by box.
 
 import type { Point } from '../../engine';
-import { boxAround } from '../panel/strokes';
+import { boxAround } from '../geometry/box';
 
 /** From edge to edge of each band, of which band k runs from k to k + 1 times {@link BAND_MM}; nothing is left out of it. */
 interface Bands {

@@ -2,8 +2,8 @@
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
-import { usedSheets } from '../sheets/usedSheets';
 import type { UprightPage } from '../sheets/uprightPage';
+import { usedSheets } from '../sheets/usedSheets';
 import type { Arrangement } from './arrange';
 import { boxOfOutlines, movedPlacements, type OutlineTurns, outlineAt, type Placement } from './placements';
 

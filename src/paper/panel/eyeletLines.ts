@@ -1,9 +1,9 @@
 // The eyelets of a draft as they are drawn on its panels: a ring round a cross whose middle is the centre to punch.
 
 import type { Draft, Point } from '../../engine';
-import type { Stroke } from './strokes';
 import { eyeletsFor } from '../making/eyelets';
 import type { MakingSettings } from '../making/settings';
+import type { Stroke } from './strokes';
 
 /** As large as the hole of a common eyelet; common practice, no source. mm */
 const RING_MM = 2.5;

@@ -1,8 +1,9 @@
 // A text for an edge that is too short or too crowded to bear it: inside the panel, with a line that leads to the edge.
 
 import type { Point } from '../../engine';
-import { boxAround, type Stroke } from './strokes';
+import { boxAround } from '../geometry/box';
 import { isClear, isInside, type Room } from './room';
+import type { Stroke } from './strokes';
 import { boxOf, cornersOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
 
 export interface LeaderText {

@@ -1,8 +1,8 @@
 // The lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
 
 import type { Edge, Mark, Piece, Point } from '../../engine';
-import type { Stroke } from './strokes';
 import { placeNear, reachTo } from './edgeWalk';
+import type { Stroke } from './strokes';
 
 /** How far a balance mark reaches into the panel, mm: across the seam line, where it is still seen once sewn. */
 const MARK_INSIDE_MM = 4;

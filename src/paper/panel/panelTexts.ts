@@ -2,16 +2,24 @@
 
 import { LEVEL_TITLES, type LengthUnit, pieceLabel } from '../../document';
 import { type DartLines, type Edge, type Piece, type Point, polylineLength, type Style } from '../../engine';
-import { type Box, boxAround, type PlacedText, type Stroke } from './strokes';
+import { type Box, boxAround } from '../geometry/box';
 import { shortened } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
-import { placeAlong } from './edgeWalk';
 import { edgeText } from './edgeText';
+import { placeAlong } from './edgeWalk';
 import { leaderTextInside } from './leaderText';
 import { balanceMarkLine } from './panelLines';
-import { readable } from './readable';
 import { isClear, isInside, type Room, roomAmong, touchesAny } from './room';
-import { boxOf, setBlock, type TextBlock, type TextLine, type TurnedBox, textsOfBlock } from './textBlock';
+import type { PlacedText, Stroke } from './strokes';
+import {
+  boxOf,
+  readable,
+  setBlock,
+  type TextBlock,
+  type TextLine,
+  type TurnedBox,
+  textsOfBlock,
+} from './textBlock';
 
 export interface PanelNames {
   readonly client: string;

@@ -1,8 +1,9 @@
 // Where there is room for a text: clear of every line and of every other text.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, type Stroke } from './strokes';
+import { type Box, boxAround } from '../geometry/box';
 import { clipSegment } from '../geometry/clip';
+import type { Stroke } from './strokes';
 import { cornersOf, type TurnedBox } from './textBlock';
 
 /** What a text must keep clear of. Texts and their leaders are added as they are placed. */

@@ -1,8 +1,8 @@
 // A few lines of text set as one block that can be placed and turned as a whole.
 
 import type { Point } from '../../engine';
-import type { PlacedText } from './strokes';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
+import type { PlacedText } from './strokes';
 
 export interface TextLine {
   readonly text: string;
@@ -92,3 +92,13 @@ export function boxOfText({ text, start, turnRad, sizePt, bold }: PlacedText): T
   const centre = { x: start.x + along * cos + up * sin, y: start.y + along * sin - up * cos };
   return boxOf(block, centre, turnRad);
 }
+
+/** Turned so that it is never read upside down; edges that run nearly upright read from the foot up. */
+export function readable(turnRad: number): number {
+  let turn = turnRad;
+  while (turn > Math.PI / 2 - NEARLY_UPRIGHT) turn -= Math.PI;
+  while (turn <= -Math.PI / 2 - NEARLY_UPRIGHT) turn += Math.PI;
+  return turn;
+}
+
+const NEARLY_UPRIGHT = Math.PI / 9;

@@ -2,7 +2,7 @@
 
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
-import { type Box, boxAround } from '../panel/strokes';
+import { type Box, boxAround } from '../geometry/box';
 import type { Layout } from '../layout/layOut';
 import type { PlacedPanel } from '../layout/placePanels';
 import { ownPartOf, sheetName, stepAcross, stepDown } from '../sheets/grid';

@@ -1,12 +1,14 @@
 // The first page: whose pattern it is, how to print it, two squares to check the scale by, and the map of the sheets.
 
-import type { Box } from '../panel/strokes';
+import type { Box } from '../geometry/box';
 import type { Layout, PatternInput } from '../layout/layOut';
+import { HEAD_MM, INCH_SQUARE_MM, METRIC_SQUARE_MM } from '../sheets/pageMeasures';
 import { drawMap, mapScale } from './assemblyMap';
-import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './blocks/calibration';
-import { firstPageParagraphs, sheetsParagraphs } from './firstPageParagraphs';
+import { drawSquare } from './blocks/calibration';
+import { drawParagraphs } from './blocks/drawParagraphs';
+import { drawHead } from './blocks/pageHead';
 import type { PdfCanvas } from './file/pdfCanvas';
-import { drawHead, drawParagraphs, HEAD_MM } from './blocks/drawParagraphs';
+import { firstPageParagraphs, sheetsParagraphs } from './firstPageParagraphs';
 
 const GUTTER_MM = 7;
 /** The map is not pushed below this height by words. mm */

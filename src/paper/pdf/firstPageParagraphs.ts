@@ -9,15 +9,15 @@ import {
   TURNED_HEM,
 } from '../../document';
 import { turnsHemUp } from '../../engine';
-import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../remarks/estimates';
-import { DO_NOT_CUT, errorsOf } from '../remarks/errors';
 import type { PatternInput } from '../layout/layOut';
+import type { PlanInput } from '../layout/planInput';
 import { foldOf } from '../panel/panelLines';
-import type { PlanInput } from '../layout/placePanels';
-import { type Correction, correctionText } from '../sheets/correction';
-import { isExact } from '../text/writable';
+import { DO_NOT_CUT, errorsOf } from '../remarks/errors';
+import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../remarks/estimates';
 import { isTightlyLaced, tightLacingLines } from '../remarks/tightLacing';
 import { zipSentences } from '../remarks/zips';
+import { type Correction, correctionText } from '../sheets/correction';
+import { isExact } from '../text/writable';
 import type { Paragraph } from './blocks/drawParagraphs';
 
 /** Faults past this many are told on the screen. */

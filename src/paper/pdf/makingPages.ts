@@ -1,10 +1,10 @@
 // The making list printed: pages at the end of the pattern.
 
-import type { PdfCanvas } from './file/pdfCanvas';
 import type { MakingSection } from '../making/makingSections';
 import { WORKSHOP_CARE } from '../making/makingSections';
 import { amountOf, type MakingNames } from '../making/makingText';
 import { type FlowPage, flowOver, type TextStyle } from './blocks/pageFlow';
+import type { PdfCanvas } from './file/pdfCanvas';
 
 const TITLE: TextStyle = { sizePt: 16, bold: true };
 const NAMES: TextStyle = { sizePt: 10, before: 0.6 };

@@ -1,24 +1,21 @@
 // The whole pattern on one page as a PDF file, for plotters and copy shops.
 
-import { estimatedRemark } from '../remarks/estimates';
-import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
 import type { WithFace } from '../glyphs/pageFace';
-import {
-  layOutOnePage,
-  type OnePage,
-  type OnePageChoice,
-  SQUARES_GAP_MM,
-  TEXT_BESIDE_FROM_MM,
-} from '../layout/onePage';
-import type { PlacedPanel, PlanInput } from '../layout/placePanels';
+import { layOutOnePage, type OnePage, type OnePageChoice, TEXT_BESIDE_FROM_MM } from '../layout/onePage';
+import type { PlacedPanel } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
+import { INCH_SQUARE_MM, METRIC_SQUARE_MM, SQUARES_GAP_MM } from '../sheets/pageMeasures';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
-import { drawSquare, INCH_SQUARE_MM, METRIC_SQUARE_MM } from './blocks/calibration';
-import { firstPageParagraphs, onePageParagraphs } from './firstPageParagraphs';
-import { pdfFile, TITLE_MM } from './file/pdfFile';
+import { drawSquare } from './blocks/calibration';
+import { drawParagraphs } from './blocks/drawParagraphs';
+import { drawHead } from './blocks/pageHead';
 import type { PdfCanvas } from './file/pdfCanvas';
-import { drawHead, drawParagraphs } from './blocks/drawParagraphs';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
+import { firstPageParagraphs, onePageParagraphs } from './firstPageParagraphs';
 
 /**
  * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. Same input, same bytes.

@@ -1,21 +1,21 @@
 // The tiled pattern as a PDF file.
 
-import { estimatedRemark } from '../remarks/estimates';
-import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
-import { type Layout, layOut, type PatternInput } from '../layout/layOut';
 import type { WithFace } from '../glyphs/pageFace';
+import { type Layout, layOut, type PatternInput } from '../layout/layOut';
 import { makingList } from '../making/makingList';
-import { drawMakingPages } from './makingPages';
 import { makingSections } from '../making/makingSections';
 import { makingNames } from '../making/makingText';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
 import { checkPaper } from '../sheets/checkPaper';
 import { isCorrection, NO_CORRECTION } from '../sheets/correction';
 import { sheetName } from '../sheets/grid';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
-import { drawFirstPage } from './firstPage';
-import { pdfFile, TITLE_MM } from './file/pdfFile';
 import type { PdfCanvas } from './file/pdfCanvas';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
+import { drawFirstPage } from './firstPage';
+import { drawMakingPages } from './makingPages';
 import { sheetDrawer } from './sheetPage';
 
 /** Told how many pages are drawn and how many there will be; drawing goes on when it is done. */

@@ -1,20 +1,21 @@
 // The pattern for a projector over the cutting table: light lines on a dark ground, over a grid to set the projector by.
 
 import { inches } from '../../engine';
-import { estimatedRemark } from '../remarks/estimates';
-import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
-import type { PlacedText } from '../panel/strokes';
 import type { WithFace } from '../glyphs/pageFace';
-import { boxOfText, cornersOf } from '../panel/textBlock';
-import { movedPanel, type PlanInput } from '../layout/placePanels';
+import { movedPanel } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
 import { type Plan, planPanels } from '../layout/planPanels';
-import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { STROKE_STYLES } from '../panel/strokeStyles';
+import type { PlacedText } from '../panel/strokes';
+import { boxOfText, cornersOf } from '../panel/textBlock';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
+import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
-import { drawPanels } from './onePagePdf';
-import { pdfFile, TITLE_MM } from './file/pdfFile';
 import type { PdfCanvas } from './file/pdfCanvas';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
+import { drawPanels } from './onePagePdf';
 import { projectorStyle } from './projectorStyle';
 
 export interface ProjectorChoice {

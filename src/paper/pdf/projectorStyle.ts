@@ -1,7 +1,7 @@
 // How a pattern looks in a projector's light: lines bright and as heavy as asked, the grid dim, the ground dark.
 
 import { STROKE_STYLES } from '../panel/strokeStyles';
-import { PAPER_STYLE, type PageStyle } from './file/pdfCanvas';
+import { PAPER_STYLE, type PageStyle } from './file/pageStyle';
 
 /** Bright enough to be seen on cloth; pure white glares. */
 const LINE_GREY = 0.96;

@@ -1,11 +1,12 @@
 // One sheet of the pattern: what lies in its window, how it joins its neighbours, and its name.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, moved, type PlacedText, type Stroke } from '../panel/strokes';
+import { type Box, boxAround, moved } from '../geometry/box';
+import { clipLine } from '../geometry/clip';
 import type { Layout } from '../layout/layOut';
 import { isClear, type Room } from '../panel/room';
+import type { PlacedText, Stroke } from '../panel/strokes';
 import { boxOf, boxOfText, cornersOf, setBlock, type TurnedBox, textsOfBlock } from '../panel/textBlock';
-import { clipLine } from '../geometry/clip';
 import {
   type Grid,
   type SheetPosition,

@@ -1,9 +1,20 @@
 // What is printed of a draft that is drawn in: how far past the usual, and whether the cautions were read.
 
-import { formatLength, isRead, issueSentence, wantsReading } from '../../document';
-import type { PlanInput } from '../layout/placePanels';
+import {
+  type Client,
+  formatLength,
+  isRead,
+  issueSentence,
+  type SavedDraft,
+  wantsReading,
+} from '../../document';
+import type { Draft } from '../../engine';
 
-type Laced = Pick<PlanInput, 'draft' | 'client' | 'savedDraft'>;
+interface Laced {
+  readonly draft: Draft;
+  readonly client: Pick<Client, 'unit'>;
+  readonly savedDraft: Pick<SavedDraft, 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
+}
 
 /** The cautions themselves belong on the print. */
 export const isTightlyLaced = ({ draft }: Pick<Laced, 'draft'>): boolean => draft.issues.some(wantsReading);

@@ -1,6 +1,6 @@
 // The plan cut into sheets that overlap.
 
-import type { Box } from '../panel/strokes';
+import type { Box } from '../geometry/box';
 import type { UprightPage } from './uprightPage';
 
 /** Free strip under the pattern on each sheet, for its name. mm */

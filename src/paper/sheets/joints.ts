@@ -2,9 +2,9 @@
 // one neighbour only.
 
 import { distanceToChord, type Point } from '../../engine';
-import type { Box } from '../panel/strokes';
-import { type Grid, type SheetPosition, sheetName, stepAcross, stepDown, windowOf } from './grid';
+import type { Box } from '../geometry/box';
 import { nearSegments, type Segment } from '../geometry/nearSegments';
+import { type Grid, type SheetPosition, sheetName, stepAcross, stepDown, windowOf } from './grid';
 
 export interface Joint {
   /** From 1, a number of its own for each pair of neighbours. */

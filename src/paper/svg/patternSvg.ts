@@ -2,15 +2,16 @@
 
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
-import { estimatedRemark } from '../remarks/estimates';
-import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
-import type { PlacedText, StrokeKind } from '../panel/strokes';
-import type { PlacedPanel, PlanInput } from '../layout/placePanels';
+import type { PlacedPanel } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
 import { planPanels } from '../layout/planPanels';
 import { STROKE_STYLES } from '../panel/strokeStyles';
+import type { PlacedText, StrokeKind } from '../panel/strokes';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
+import { escaped, mm } from '../text/markup';
 import { MM_PER_POINT, textWidth, wrapped } from '../text/textWidth';
 import { cleaned, isWritable, settable } from '../text/writable';
-import { escaped, mm } from '../text/markup';
 
 /** Rows no wider than the narrowest cloth in the shops, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;

@@ -3,10 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../../src/cli/fontFiles';
 import { draftingSheetPdf, onePagePdf, patternPdf, projectorPdf, withGlyphs } from '../../../src/paper';
-import { visualOrder } from '../../../src/paper/glyphs/visualOrder';
 import { glyphsFor } from '../../../src/paper/glyphs/glyphs';
 import { setLine } from '../../../src/paper/glyphs/setLine';
 import { lengthOf } from '../../../src/paper/glyphs/typeface';
+import { visualOrder } from '../../../src/paper/glyphs/visualOrder';
 import { demoPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
 

@@ -15,11 +15,11 @@ import {
   planPanels,
 } from '../../../src/paper';
 import { halfTurned } from '../../../src/paper/geometry/halfTurn';
+import { linedPieces } from '../../../src/paper/layout/placePanels';
 import { outlineTurns } from '../../../src/paper/packing/placements';
 import { rowsOnSheets } from '../../../src/paper/packing/rowsOnSheets';
 import { costOfPlan, sheetsOfCost } from '../../../src/paper/packing/sheetPlan';
 import { boxOfText, cornersOf } from '../../../src/paper/panel/textBlock';
-import { linedPieces } from '../../../src/paper/layout/placePanels';
 import { uprightPage } from '../../../src/paper/sheets/uprightPage';
 import { drawBodies } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';

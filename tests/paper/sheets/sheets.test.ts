@@ -13,8 +13,8 @@ import {
   sheetName,
   windowOf,
 } from '../../../src/paper';
-import { arrange } from '../../../src/paper/packing/arrange';
 import { clipLine } from '../../../src/paper/geometry/clip';
+import { arrange } from '../../../src/paper/packing/arrange';
 import { gridFor } from '../../../src/paper/sheets/grid';
 import { usedSheets } from '../../../src/paper/sheets/usedSheets';
 import { demoPattern } from '../demoPattern';

@@ -26,8 +26,8 @@ import {
 } from '../../../engine';
 import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
-import { useIssueSentence } from '../../components/useIssueSentence';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
+import { useIssueSentence } from '../../components/useIssueSentence';
 import { useSide } from '../../store/sideContext';
 import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 

@@ -1,8 +1,8 @@
 // Shoulder bands by numbers: drawn on the block with its wedges sewn up, so they have a drawing of their own.
 
 import { edgeName, pieceLabel } from '../../../document';
+import type { PlanInput } from '../../layout/planInput';
 import { foldOf } from '../../panel/panelLines';
-import type { PlanInput } from '../../layout/placePanels';
 import type { DraftingStep } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';

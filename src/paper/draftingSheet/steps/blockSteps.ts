@@ -2,7 +2,7 @@
 
 import { wedgeNameOf } from '../../../document';
 import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '../../../engine';
-import type { PlanInput } from '../../layout/placePanels';
+import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
 import { type Drawing, startDrawing } from '../elements/figure';
 import { type DraftingHeight, heightsOf } from '../elements/heights';

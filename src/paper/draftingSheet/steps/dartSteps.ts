@@ -2,7 +2,7 @@
 
 import { pieceLabel, wedgeNameOf } from '../../../document';
 import { distance, polylineLength } from '../../../engine';
-import type { PlanInput } from '../../layout/placePanels';
+import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
 import { startDrawing } from '../elements/figure';
 import { heightsOf } from '../elements/heights';

@@ -2,7 +2,7 @@
 
 import { pieceLabel } from '../../../document';
 import { innerEdge, type Piece, polylineLength } from '../../../engine';
-import type { PlanInput } from '../../layout/placePanels';
+import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import type { SheetLengths } from '../elements/sheetLengths';
 

@@ -10,16 +10,16 @@ import {
   type Point,
   turnsHemUp,
 } from '../../../engine';
+import type { PlanInput } from '../../layout/planInput';
 import { foldOf } from '../../panel/panelLines';
-import type { PlanInput } from '../../layout/placePanels';
 import { zipOn, zipSentences } from '../../remarks/zips';
-import { dartSteps } from './dartSteps';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
 import { heightsOf, MID_SHOULDER } from '../elements/heights';
-import { isShouldered, shoulderSteps } from './shoulderSteps';
 import { ON_THE_LINE, type SheetLengths } from '../elements/sheetLengths';
+import { dartSteps } from './dartSteps';
+import { isShouldered, shoulderSteps } from './shoulderSteps';
 
 const BOTH = ['front', 'back'] as const;
 

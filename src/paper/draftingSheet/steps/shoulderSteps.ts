@@ -2,7 +2,7 @@
 
 import { edgeName, pieceLabel } from '../../../document';
 import type { BlockName, Edge, Piece, Point } from '../../../engine';
-import type { PlanInput } from '../../layout/placePanels';
+import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';

@@ -1,6 +1,6 @@
 // The first steps: the lines of the draft, and what each half must measure along them.
 
-import type { PlanInput } from '../../layout/placePanels';
+import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
 import { startDrawing } from '../elements/figure';
 import { heightsOf, linesOf } from '../elements/heights';

@@ -1,12 +1,8 @@
 // The two squares that tell whether a printer has kept the scale.
 
-import { MM_PER_INCH, type Point } from '../../../engine';
+import type { Point } from '../../../engine';
 import { textWidth } from '../../text/textWidth';
 import type { PdfCanvas } from '../file/pdfCanvas';
-
-/** Sides of the squares from centre of line to centre of line, mm. */
-export const METRIC_SQUARE_MM = 100;
-export const INCH_SQUARE_MM = 4 * MM_PER_INCH;
 
 /** A square with its top left corner at `corner`, the length written along two sides. */
 export function drawSquare(canvas: PdfCanvas, corner: Point, sideMm: number, length: string): void {

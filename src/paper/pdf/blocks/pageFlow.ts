@@ -1,9 +1,9 @@
 // Words and figures set below each other over as many pages as they take.
 
 import type { Point } from '../../../engine';
-import type { PdfCanvas } from '../file/pdfCanvas';
 import { MM_PER_POINT, wrapped } from '../../text/textWidth';
 import { settable } from '../../text/writable';
+import type { PdfCanvas } from '../file/pdfCanvas';
 
 /** An upright page. */
 export interface FlowPage {

@@ -1,9 +1,9 @@
 // A text drawn as outlines, for letters that the page's own font has not.
 
 import type { jsPDF } from 'jspdf';
-import type { PlacedText } from '../../panel/strokes';
 import type { Glyphs } from '../../glyphs/glyphs';
 import { setLine } from '../../glyphs/setLine';
+import type { PlacedText } from '../../panel/strokes';
 import { MM_PER_POINT, textWidth } from '../../text/textWidth';
 
 /** Fills the text's outlines in the colour in hand; set narrower where they need more than {@link textWidth} promised. */

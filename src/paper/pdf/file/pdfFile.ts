@@ -5,7 +5,8 @@ import type { Glyphs } from '../../glyphs/glyphs';
 import type { WithFace } from '../../glyphs/pageFace';
 import { embedFace } from './embedFace';
 import { fileTitle } from './fileTitle';
-import { type PageStyle, type PdfCanvas, pdfCanvas } from './pdfCanvas';
+import type { PageStyle } from './pageStyle';
+import { type PdfCanvas, pdfCanvas } from './pdfCanvas';
 
 /** A title longer than this helps nobody. mm at 10 pt */
 export const TITLE_MM = 200;
