@@ -30,7 +30,7 @@ export function pdfCanvas(
   glyphs: Glyphs | null = null,
 ): PdfCanvas {
   let currentKind: LineKind | null = null;
-  const useKind = (kind: LineKind): void => {
+  const startLine = (kind: LineKind): void => {
     if (currentKind === kind) return;
     currentKind = kind;
     page.setLineWidth(styleOf(kind).widthMm);
@@ -40,7 +40,7 @@ export function pdfCanvas(
     line(kind, points, from = 0) {
       const [first, ...rest] = points;
       if (!first || rest.length === 0) return;
-      useKind(kind);
+      startLine(kind);
       const { dash } = styleOf(kind);
       const period = dash.reduce((sum, part) => sum + part, 0);
       page.setLineDashPattern([...dash], period > 0 ? from % period : 0);
