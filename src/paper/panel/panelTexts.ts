@@ -1,4 +1,4 @@
-// What is written on a panel, and where: its title, the names of the levels, and what becomes of each edge.
+// Places the texts on a panel: its title, the names of the levels, the darts and a text for each edge.
 
 import { LEVEL_TITLES, type LengthUnit, pieceLabel } from '../../document';
 import { type DartLines, type Edge, type Piece, type Point, polylineLength, type Style } from '../../engine';
@@ -25,24 +25,24 @@ export interface PanelNames {
   readonly client: string;
   readonly draft: string;
   readonly unit: LengthUnit;
-  /** What was drafted: it says which edges close with a zip. */
+  /** The drafted style; it decides which edges close with a zip. */
   readonly style: Style;
-  /** How many times as large as on paper letters are where there is room; 1 is for reading at arm's length. */
+  /** Factor on the sizes of texts where there is room; 1 is for reading at arm's length. */
   readonly textScale: number;
-  /** How much farther lines reach to either side than on paper, where they are drawn heavier. mm */
+  /** How much farther heavier lines reach to either side than on paper. mm */
   readonly heavierMm: number;
 }
 
-/** Letters smaller than this are not read at arm's length. pt */
+/** The smallest size that is read at arm's length. pt */
 const LEAST_PT = 6;
-/** Wider names are cut off with an ellipsis on the panels; the first page has more room. */
+/** Wider names are cut off with an ellipsis; the first page has them in full. mm */
 const MOST_NAME_MM = 75;
 const NAME_PT = 8.5;
 const QUARTER_TURN = Math.PI / 2;
 
 /**
- * Texts of a panel in the coordinates of its block, and the lines that lead to texts that have no room where they belong.
- * Where there is room a text stays clear of every line, of every other text, and of `bands`, where sheets meet.
+ * Texts of a panel in the coordinates of its block, and leaders to texts that have no room where they belong. Where there is room
+ * a text stays clear of every line, every other text, and `bands`, where sheets overlap.
  */
 export function panelTexts(
   piece: Piece,
@@ -94,10 +94,13 @@ interface Candidate {
   readonly box: TurnedBox;
 }
 
-/** Nearer to a line a text seems to stand on it. mm */
+/** A text nearer to a line than this seems to stand on it. mm */
 const USUAL_CLEAR_MM = 1.3;
 
-/** The first candidate with room, outside the bands and well clear of lines if any is, else with the least room; it is taken. */
+/**
+ * Finds the first candidate that is clear of lines and texts, and takes its room; null where none is. Candidates outside the
+ * bands come before all others; in either group the usual clearance is tried before `leastMm`.
+ */
 function takeFirstClear(
   { room, bands, heavierMm }: PanelRoom,
   candidates: readonly Candidate[],
@@ -116,7 +119,7 @@ function takeFirstClear(
 
 const SCALES = [1, 0.9, 0.8, 0.72];
 
-/** Of the title from lines: what is wished, and the least. mm */
+/** Clearances of the title from lines, the best first. mm */
 const TITLE_CLEAR_MM = [4, 2.5, 1.6];
 
 function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[]; leaders: Stroke[] } {
@@ -130,7 +133,7 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[];
     { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
   ].filter((line) => line.text !== '');
   const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
-  // Smaller rather than close to a line, and close rather than turned.
+  // A smaller title is better than one close to a line, and a close one better than a turned one.
   const upright = [...panel.larger, 1, 0.9, 0.8].map((scale) => ({
     block: setBlock(lines, scale),
     turnRad: 0,
@@ -157,7 +160,7 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[];
 
 const onPanel = (name: string): string => shortened(cleaned(name), NAME_PT, false, MOST_NAME_MM);
 
-/** Places all over the panel, those beside the upper half of the grain line first. */
+/** Candidates all over the panel; those beside the upper half of the grain line come first. */
 function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): Candidate[] {
   const upright = turnRad === 0;
   const [width, height] = upright ? [block.widthMm, block.heightMm] : [block.heightMm, block.widthMm];
@@ -173,7 +176,7 @@ function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): C
   return found.sort((a, b) => a.cost - b.cost).map((each) => ({ block, box: each.box }));
 }
 
-/** A title without room inside stands outside the cut line, with a line that leads to the grain line. */
+/** Places a title that has no room inside outside the cut line, with a leader to the grain line. */
 function leadOut(
   { piece, room }: PanelRoom,
   oneLine: readonly TextLine[],
@@ -230,7 +233,7 @@ function levelTexts(panel: PanelRoom): PlacedText[] {
 
 // ── darts ──
 
-/** "Dart" between its legs where it is wide enough, beside it where it is not. */
+/** "Dart" between the legs where they are far enough apart, beside them elsewhere. */
 function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): PlacedText[] {
   const candidates = sizesOn(panel).flatMap((sizePt) => {
     const block = setBlock([{ text: 'Dart', sizePt, bold: false }]);

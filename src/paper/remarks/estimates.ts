@@ -1,19 +1,19 @@
-// The client's lengths that nobody measured: every print has to say which they are and how far off they may be.
+// Estimated measurements of the client. Every print lists them with their margin of error.
 
 import { type Client, estimateWritten, expectedOf, formatLength, MEASUREMENT_WORDS } from '../../document';
 
 type MeasuredClient = Pick<Client, 'unit' | 'measurements' | 'estimated'>;
 
-/** Printed above them. */
+/** The heading above the estimated measurements. */
 export const ESTIMATED_HEADING = 'Estimated, not measured';
-/** Printed with them. */
+/** The advice below the estimated measurements. */
 export const MEASURE_FIRST = 'Measure before you cut; ± holds for nineteen women in twenty.';
 
-/** "Underarm to waist: estimated, 7¾ in ± 1¼ in", a line each; without ± where the survey does not know the length. */
+/** A line for each: "Underarm to waist: estimated, 7¾ in ± 1¼ in", without ± where the survey does not have the length. */
 export const estimatedLines = (client: MeasuredClient): string[] =>
   estimatesOf(client).map(({ label, amount }) => `${label}: estimated, ${amount}`);
 
-/** The same on one line; null where all that is used was measured. */
+/** All estimated measurements on one line; null where there are none. */
 export function estimatedRemark(client: MeasuredClient): string | null {
   const found = estimatesOf(client).map(
     ({ label, amount }) => `${label.charAt(0).toLowerCase()}${label.slice(1)} ${amount}`,

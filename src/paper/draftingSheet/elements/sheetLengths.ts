@@ -1,24 +1,24 @@
-// Lengths as they can be drawn: to the lines of the maker's tape.
+// Lengths of a drafting sheet, rounded to the divisions of a tape measure.
 
 import { formatLength, type Unit } from '../../../document';
 import { inches } from '../../../engine';
 
 export interface SheetLengths {
   readonly unit: Unit;
-  /** Width of its finest division, mm: 1/16 in or 1 mm. */
+  /** The finest division of the tape, mm: 1/16 in or 1 mm. */
   readonly divisionMm: number;
-  /** The nearest line of the tape, mm. */
+  /** A length rounded to the nearest division, mm. */
   round(mm: number): number;
-  /** The nearest line as it is read, without the unit. */
+  /** The rounded length as text, without the unit. */
   text(mm: number): string;
   /**
-   * How a height stands to a line drawn on the sheet: "on the line", "⅛ above". The two are rounded first, so that who draws
-   * the line and measures from it comes out within half a division of the height.
+   * A height relative to a line of the sheet: "on the line", "⅛ above". Both are rounded first, so that a height measured from the
+   * drawn line is within half a division.
    */
   fromLine(yMm: number, lineMm: number): string;
 }
 
-/** How a height is said that needs no measuring. */
+/** The text for a height on the line. */
 export const ON_THE_LINE = 'on the line';
 
 export function sheetLengths(unit: Unit): SheetLengths {

@@ -1,4 +1,4 @@
-// The panels: mates made equal, top edge and hem through their points, what is added for sewing, and the proof.
+// Steps for the panels: truing, top edge and hem, darts, drill marks, allowances and the proof.
 
 import { edgeName, LEVEL_TITLES, LEVEL_WORDS, pieceLabel, TURNED_HEM } from '../../../document';
 import {
@@ -43,7 +43,7 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const middle = heights.find(({ name }) => name === MID_SHOULDER);
   const rows: string[][] = [];
   for (const { seam, a, b } of draft.proof.seams) {
-    // They are not measured from the waist; each has a step of its own.
+    // These seams are not measured from the waist; each has a step of its own.
     if (seam.kind === 'shoulder' || seam.kind === 'dart') continue;
     const [first, second] = [sewn(draft, a), sewn(draft, b)];
     if (!first || !second) continue;
@@ -177,7 +177,7 @@ function allowanceStep({ draft, savedDraft }: PlanInput, lengths: SheetLengths):
     drawing.label(piece.block, String(piece.number), middleOf(piece), 'middle');
     const cut = piece.cut.onFold ? `${piece.cut.count} on the fold` : String(piece.cut.count);
     const edges = piece.edges.flatMap((edge) => {
-      // Between the legs of a dart the cloth is left standing.
+      // The edge between the legs of a dart is not cut out.
       if (edge.dart !== undefined) return [];
       const to = edge.mate ? ` to ${pieceLabel(edge.mate.piece)}` : '';
       const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : 'none';
