@@ -108,12 +108,12 @@ function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: WedgeBase
   return lineThrough(upTo(knots, { y: shoulder.y, value: shoulder.x }, bends), true);
 }
 
-/** A bust wedge is rounded off within so much of the bust line, more where its cup is full; other lines run past the bust. mm */
+/** A wedge on the bust-point line is rounded off within so much of the bust line, more where its cup is full; other lines run past the bust. mm */
 const [CONE_ROUND_MM, FULL_CONE_ROUND_MM] = [15, 20];
 
-function coneOf({ block, station }: Wedge, bust: Level | undefined, isFull = false): Cone | null {
+function coneOf({ station }: Wedge, bust: Level | undefined, isFull = false): Cone | null {
   if (!bust) return null;
-  if (block !== 'front' || station !== 0) return { bust: bust.y, round: PAST_BUST_ROUND_MM };
+  if (station !== 0) return { bust: bust.y, round: PAST_BUST_ROUND_MM };
   return { bust: bust.y, round: isFull ? FULL_CONE_ROUND_MM : CONE_ROUND_MM };
 }
 
