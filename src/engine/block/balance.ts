@@ -105,7 +105,7 @@ function placeAt(
   for (let round = 0; round < 12; round += 1) {
     const width = level.net[block] + locked + placed;
     const caps = capsAt(level.name, wedges, manual, width, bustLine, style.balance.cap);
-    const open = wedges.map((wedge, i) => (manual[i] === null ? wedge.weight : 0));
+    const open = wedges.map((wedge, i) => (manual[i] === null ? weightAt(level.name, wedge) : 0));
     const shares = fill(placed, open, caps);
     intakes = manual.map((each, i) => each ?? at(shares, i));
     const now = shares.reduce((sum, each) => sum + each, 0);
@@ -114,6 +114,13 @@ function placeAt(
   }
   return { intakes, left: manual.includes(null) ? toPlace - placed : 0 };
 }
+
+/** Above the bust the body narrows from the bust point up, so a wedge counts the less the farther it stands from there. */
+const weightAt = (level: LevelName, { weight, station }: Wedge): number =>
+  level === 'overBust' ? weight * Math.max(LEAST_WEIGHT_SHARE, 1 - Math.abs(station)) : weight;
+
+/** What is left of the weight of a wedge at the centre line or at the side. Our own bound, no source. */
+const LEAST_WEIGHT_SHARE = 0.15;
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(
