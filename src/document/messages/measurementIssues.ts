@@ -1,6 +1,6 @@
 // The sentences for issues that stand at a measurement: the form of the measurements needs these alone.
 
-import { type Issue, type IssueCode, LEVEL_NAMES } from '../../engine';
+import { type Issue, type IssueCode, type IssueValues, LEVEL_NAMES } from '../../engine';
 import { formatLength } from '../units/formatLength';
 import { inward } from '../units/inward';
 import type { LengthUnit } from '../units/lengthUnit';
@@ -9,12 +9,15 @@ import { inSentence } from './inSentence';
 import { LEVEL_WORDS } from './levels';
 import { MEASUREMENT_WORDS } from './measurements';
 
-/** What a sentence at a measurement is made of. */
-export interface MeasurementParts {
-  /** A length of the issue's values, with its unit. */
-  readonly length: (name: string) => string;
-  /** A number of the issue's values as it is. */
-  readonly number: (name: string) => number;
+/** What a sentence at a measurement is written with. */
+export interface MeasurementWords {
+  /** A length with its unit. */
+  readonly written: (mm: number) => string;
+  /** The ends of a span with their unit, as they are easily read, and within it. */
+  readonly span: (span: { readonly least: number; readonly most: number }) => {
+    readonly least: string;
+    readonly most: string;
+  };
   /** The measurement, with a capital. */
   readonly field: string;
   readonly level: string;
@@ -22,25 +25,24 @@ export interface MeasurementParts {
   readonly block: string;
   /** The level at the end of the field's path. */
   readonly sideName: string;
-  /** The ends of a span, as they are easily read, and within it. */
-  readonly least: string;
-  readonly most: string;
 }
 
-/** The parts of an issue's sentence; `field` is what the place of the issue is called, with a capital. */
-export function measurementParts({ at, values }: Issue, unit: LengthUnit, field: string): MeasurementParts {
-  const number = (name: string): number => values[name] ?? Number.NaN;
+/** The numbers of an issue and what its sentence is written with. */
+export type Parts<Words, Code extends IssueCode> = Words & { readonly values: IssueValues<Code> };
+
+/** The words of an issue's sentence; `field` is what the place of the issue is called, with a capital. */
+export function measurementWords(at: Issue['at'], unit: LengthUnit, field: string): MeasurementWords {
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
-  const [least = '', most = ''] = inward(number('least'), number('most'), unit).map(written);
   return {
-    length: (name) => written(number(name)),
-    number,
+    written,
+    span: (span) => {
+      const [least, most] = inward(span.least, span.most, unit);
+      return { least: written(least), most: written(most) };
+    },
     field,
     level: LEVEL_WORDS[at.level ?? 'waist'],
     block: `${at.side ? `${at.side} ` : ''}${at.block ?? 'block'}`,
     sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
-    least,
-    most,
   };
 }
 
@@ -50,41 +52,70 @@ export const measurementName = (field = ''): string | null =>
 
 /** The sentence for an issue at a measurement; null for an issue that never stands at one. */
 export function measurementIssueSentence(issue: Issue, unit: LengthUnit): string | null {
-  if (!isAtMeasurement(issue.code)) return null;
-  const field = measurementName(issue.at.field) ?? 'A measurement';
-  return MEASUREMENT_SENTENCES[issue.code](measurementParts(issue, unit, field));
+  return isAtMeasurement(issue) ? sentenceOf(issue, unit) : null;
 }
 
-const isAtMeasurement = (code: IssueCode): code is keyof typeof MEASUREMENT_SENTENCES =>
-  Object.hasOwn(MEASUREMENT_SENTENCES, code);
+const isAtMeasurement = (issue: Issue): issue is Issue<MeasurementCode> =>
+  Object.hasOwn(MEASUREMENT_SENTENCES, issue.code);
 
-export const MEASUREMENT_SENTENCES = catalogue({
-  measurementMissing: ({ field }: MeasurementParts) =>
+function sentenceOf<Code extends MeasurementCode>(issue: Issue<Code>, unit: LengthUnit): string {
+  const write: MeasurementSentences[Code] = MEASUREMENT_SENTENCES[issue.code];
+  const words = measurementWords(issue.at, unit, measurementName(issue.at.field) ?? 'A measurement');
+  return write({ ...words, values: issue.values });
+}
+
+export type MeasurementCode =
+  | 'measurementMissing'
+  | 'measurementOutOfRange'
+  | 'overBustEstimated'
+  | 'sidesOutOfRange'
+  | 'frontArcImpossible'
+  | 'frontArcUnusual'
+  | 'levelsOutOfOrder'
+  | 'levelLeftOut'
+  | 'bustPointOffBlock'
+  | 'shoulderOffBlock'
+  | 'napeHeld'
+  | 'armpitUnknown'
+  | 'sittingUnknown';
+
+type MeasurementSentences = {
+  readonly [Code in MeasurementCode]: (parts: Parts<MeasurementWords, Code>) => string;
+};
+
+export const MEASUREMENT_SENTENCES: MeasurementSentences = catalogue<MeasurementSentences>({
+  measurementMissing: ({ field }) =>
     `${field} is not filled in, and the draft needs it. Measure it and write it down.`,
-  measurementOutOfRange: ({ field, least, most }: MeasurementParts) =>
-    `${field} must be between ${least} and ${most}. Look for a slip of the tape or the keyboard.`,
-  overBustEstimated: ({ length }: MeasurementParts) =>
-    `The over-bust girth was not measured; it is taken as ${length('overBust')} ± ${length('within')}, as nineteen women in twenty of this bust girth have it. Measure it to be sure.`,
-  sidesOutOfRange: ({ sideName, number, length }: MeasurementParts) =>
-    number('most') < 1
+  measurementOutOfRange: ({ field, span, values }) => {
+    const { least, most } = span(values);
+    return `${field} must be between ${least} and ${most}. Look for a slip of the tape or the keyboard.`;
+  },
+  overBustEstimated: ({ written, values }) =>
+    `The over-bust girth was not measured; it is taken as ${written(values.overBust)} ± ${written(values.within)}, as nineteen women in twenty of this bust girth have it. Measure it to be sure.`,
+  sidesOutOfRange: ({ sideName, written, values }) =>
+    values.most < 1
       ? `The left half of the ${sideName} must be from 40 % to 60 % of its girth. Measure it again from centre front to centre back.`
-      : `How much lower the ${sideName} sits on the right must be within ${length('most')} up or down. Measure it again.`,
-  frontArcImpossible: ({ field, length, least, most }: MeasurementParts) =>
-    `${field} of ${length('arc')} cannot be the front’s part of a girth of ${length('girth')}: it must be between ${least} and ${most}. Measure it again from side seam to side seam, or leave it empty.`,
-  frontArcUnusual: ({ field, length, least, most }: MeasurementParts) =>
-    `${field} of ${length('arc')} sets the side seams unusually far round; ${least} to ${most} would be usual for a girth of ${length('girth')}. Look where the sides were marked; if she is built so, it is right.`,
-  levelsOutOfOrder: ({ level, field }: MeasurementParts) =>
+      : `How much lower the ${sideName} sits on the right must be within ${written(values.most)} up or down. Measure it again.`,
+  frontArcImpossible: ({ field, written, span, values }) => {
+    const { least, most } = span(values);
+    return `${field} of ${written(values.arc)} cannot be the front’s part of a girth of ${written(values.girth)}: it must be between ${least} and ${most}. Measure it again from side seam to side seam, or leave it empty.`;
+  },
+  frontArcUnusual: ({ field, written, span, values }) => {
+    const { least, most } = span(values);
+    return `${field} of ${written(values.arc)} sets the side seams unusually far round; ${least} to ${most} would be usual for a girth of ${written(values.girth)}. Look where the sides were marked; if she is built so, it is right.`;
+  },
+  levelsOutOfOrder: ({ level, field }) =>
     `The ${level} line is not far enough below the line above it. Look at ${inSentence(field)} and the lengths beside it.`,
-  levelLeftOut: ({ level, field }: MeasurementParts) =>
+  levelLeftOut: ({ level, field }) =>
     `The ${level} line lies too near its neighbour or on the wrong side of it, so the draft goes without it. Look at ${inSentence(field)}, or leave it if she is built so.`,
-  bustPointOffBlock: ({ block }: MeasurementParts) =>
+  bustPointOffBlock: ({ block }) =>
     `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
-  shoulderOffBlock: ({ field, block }: MeasurementParts) =>
+  shoulderOffBlock: ({ field, block }) =>
     `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
-  napeHeld: ({ length }: MeasurementParts) =>
-    `Back neck to waist is ${length('asked')}, but the shoulder line lies only ${length('front')} above the waist, as neck to waist in front has it: the centre back is drafted ${length('drafted')} long from the neck to the waist. Measure both again, over the bust in front.`,
-  armpitUnknown: ({ length }: MeasurementParts) =>
-    `The top edge stands ${length('height')} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
-  sittingUnknown: ({ length }: MeasurementParts) =>
-    `The hem lies ${length('depth')} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
-} satisfies Partial<Record<IssueCode, (parts: MeasurementParts) => string>>);
+  napeHeld: ({ written, values }) =>
+    `Back neck to waist is ${written(values.asked)}, but the shoulder line lies only ${written(values.front)} above the waist, as neck to waist in front has it: the centre back is drafted ${written(values.drafted)} long from the neck to the waist. Measure both again, over the bust in front.`,
+  armpitUnknown: ({ written, values }) =>
+    `The top edge stands ${written(values.height)} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
+  sittingUnknown: ({ written, values }) =>
+    `The hem lies ${written(values.depth)} below the waist; whether she can sit in that is not known. Measure waist to lap, seated.`,
+});

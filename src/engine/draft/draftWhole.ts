@@ -166,7 +166,7 @@ function withCentreMate(
 
 const foldIssues = ({ closure }: Style): Issue[] =>
   BLOCK_NAMES.filter((block) => closure[block] === 'fold').map((block) =>
-    issue('halvesNotOnFold', 'note', { block, field: `closure.${block}` }),
+    issue('halvesNotOnFold', {}, { block, field: `closure.${block}` }),
   );
 
 /**
