@@ -59,6 +59,7 @@ export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
+export { bookFaultSentence } from './messages/bookFaults';
 export { CANVAS } from './messages/canvas';
 export { changeSentence } from './messages/changes';
 export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/choices';
@@ -118,7 +119,7 @@ export { type Change, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
-export { readBook } from './model/readBook';
+export { type BookFault, readBook } from './model/readBook';
 export { writeBackup } from './model/writeBackup';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {
