@@ -19,14 +19,14 @@ import {
   type Parts,
 } from './measurementIssues';
 import { pieceLabel, seamName } from './pieces';
-import { styleField } from './styleFields';
-import { wedgeNameOf } from './wedges';
+import { type StyleField, styleField } from './styleFields';
+import { wedgePhrase, wedgePlaceOf } from './wedges';
 
 export interface IssueContext {
   /** The unit lengths are written in. */
   readonly unit: LengthUnit;
   /** The style that was drafted: its wedges give the names. */
-  readonly style: Pick<Style, 'wedges'>;
+  readonly style: Pick<Style, 'wedges' | 'rightWedges'>;
   /** The cautions that this issue wants read were read: it is told as a fact. Not so where left out. */
   readonly read?: boolean;
 }
@@ -63,11 +63,11 @@ interface Words extends MeasurementWords {
 }
 
 function wordsFor(at: Issue['at'], { unit, style, read = false }: IssueContext): Words {
-  const styled = styleField(at.field ?? 'A number of the style', style);
+  const styled = at.field === undefined ? UNKNOWN_FIELD : styleField(at.field, style);
   const field = measurementName(at.field) ?? (at.field === undefined ? 'A measurement' : styled.name);
   const words = measurementWords(at, unit, field);
   const whole = at.block ? `${at.side ? `${at.side} ` : ''}${at.block}` : 'draft';
-  const wedge = at.wedge === undefined ? 'wedge beside it' : inSentence(wedgeNameOf(at.wedge, style));
+  const wedge = at.wedge === undefined ? 'wedge beside it' : wedgePhrase(wedgePlaceOf(at.wedge, style));
   return {
     ...words,
     plain,
@@ -87,6 +87,8 @@ function wordsFor(at: Issue['at'], { unit, style, read = false }: IssueContext):
     unread: read ? '' : ' Read the cautions for tight lacing and mark them as read, or take less.',
   };
 }
+
+const UNKNOWN_FIELD: StyleField = { name: 'A number of the style', kind: 'share' };
 
 const plain = (value: number): string => (Number.isFinite(value) ? String(value).replace('-', '−') : '–');
 
@@ -155,7 +157,7 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   edgeTooSteep: ({ seam }) =>
     `At ${seam} the top edge or hem runs so steeply that it cannot cross straight on. Move the place of the edge beside it, or make it a corner.`,
   foldBecomesSeam: ({ wedge, block }) =>
-    `The centre ${block.replace(/^the /, '')} cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
+    `The centre ${block} cannot lie on the fold, because ${wedge} curves it: it is cut as a seam. Take that wedge off to keep the fold.`,
   sideZipNeedsSeam: () =>
     'A side zip needs a side seam, and the side panel is cut in one. Keep the side seam, or open the garment elsewhere.',
   zipNeedsAllowance: ({ field, atLeast, values }) =>

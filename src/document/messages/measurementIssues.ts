@@ -1,6 +1,6 @@
 // The sentences for issues that stand at a measurement: the form of the measurements needs these alone.
 
-import { type Issue, type IssueCode, type IssueValues, LEVEL_NAMES } from '../../engine';
+import { type Issue, type IssueCode, type IssueValues, LEVEL_NAMES, type LevelName } from '../../engine';
 import { formatLength } from '../units/formatLength';
 import { inward } from '../units/inward';
 import type { LengthUnit } from '../units/lengthUnit';
@@ -23,7 +23,7 @@ export interface MeasurementWords {
   readonly level: string;
   /** "front", "left back", or "block". */
   readonly block: string;
-  /** The level at the end of the field's path. */
+  /** The level whose sides the field is of. */
   readonly sideName: string;
 }
 
@@ -42,9 +42,12 @@ export function measurementWords(at: Issue['at'], unit: LengthUnit, field: strin
     field,
     level: LEVEL_WORDS[at.level ?? 'waist'],
     block: `${at.side ? `${at.side} ` : ''}${at.block ?? 'block'}`,
-    sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => at.field?.endsWith(`.${level}`)) ?? 'waist'],
+    sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => isOfSides(at.field, level)) ?? 'waist'],
   };
 }
+
+const isOfSides = (field: string | undefined, level: LevelName): boolean =>
+  field === `leftShare.${level}` || field === `rightLower.${level}`;
 
 /** The name of a measurement with a capital; null for any other field. */
 export const measurementName = (field = ''): string | null =>

@@ -1,11 +1,10 @@
 // The numbers of a style by name, from the path the engine or a style file gives them.
 
-import { EDGE_NODES, LEVEL_NAMES, type LevelName, type Style } from '../../engine';
+import { EDGE_NODES, type EdgeNodeName, LEVEL_NAMES, type Style } from '../../engine';
 import { catalogue } from './catalogue';
 import { EDGE_NODE_WORDS } from './edgeNodes';
-import { inSentence } from './inSentence';
 import { LEVEL_WORDS } from './levels';
-import { wedgeNameOf } from './wedges';
+import { wedgePhrase, wedgePlaceOf } from './wedges';
 
 export interface StyleField {
   /** With a capital, to begin a sentence. */
@@ -54,57 +53,77 @@ const SHARES: ReadonlySet<string> = new Set([
 ]);
 
 /** What the number at a path of a style is called; the path itself where it has no name. */
-export function styleField(path: string, style: Pick<Style, 'wedges'>): StyleField {
-  const level = levelAtEnd(path);
-  if (level !== null && path === `ease.${level}`)
-    return { name: FIELDS.ease({ level: LEVEL_WORDS[level] }), kind: 'length' };
-  if (level !== null && path === `frontShare.${level}`)
-    return { name: FIELDS.frontShare({ level: LEVEL_WORDS[level] }), kind: 'share' };
-  return (
-    plainField(path) ?? nodeField(path) ?? wedgeField(path, level, style) ?? { name: path, kind: 'share' }
+export const styleField = (path: string, style: StyleWedges): StyleField =>
+  new Map(commonFields()).get(path) ?? new Map(wedgeFields(style)).get(path) ?? { name: path, kind: 'share' };
+
+type StyleWedges = Pick<Style, 'wedges' | 'rightWedges'>;
+type NamedField = readonly [path: string, field: StyleField];
+
+const asLength = (name: string): StyleField => ({ name, kind: 'length' });
+const asShare = (name: string): StyleField => ({ name, kind: 'share' });
+
+/** The fields that every style has. */
+const commonFields = (): NamedField[] => [
+  ...Object.entries(PLAIN).map(
+    ([path, name]): NamedField => [path, SHARES.has(path) ? asShare(name) : asLength(name)],
+  ),
+  ...LEVEL_NAMES.flatMap((each): NamedField[] => {
+    const level = LEVEL_WORDS[each];
+    return [
+      [`ease.${each}`, asLength(FIELDS.ease({ level }))],
+      [`frontShare.${each}`, asShare(FIELDS.frontShare({ level }))],
+    ];
+  }),
+  ...EDGE_NODES.flatMap((node) => [...nodeFields('topShape', node), ...nodeFields('hemShape', node)]),
+];
+
+function nodeFields(edge: 'topShape' | 'hemShape', node: EdgeNodeName): NamedField[] {
+  const field = asLength(FIELDS[edge]({ place: EDGE_NODE_WORDS[node] }));
+  return ['', '.beyond', '.kind'].map((part) => [`${edge}.${node}${part}`, field]);
+}
+
+/** The fields of each wedge, of either half. A wedge without an id stands in paths by its place in its list. */
+const wedgeFields = (style: StyleWedges): NamedField[] =>
+  [style.wedges, style.rightWedges ?? []].flatMap((wedges) =>
+    wedges.flatMap((wedge, place) => {
+      const known = typeof wedge.id === 'string';
+      const fields = fieldsOfWedge(wedgePhrase(known ? wedgePlaceOf(wedge.id, style) : null));
+      return fields.map(([path, field]): NamedField => [`wedges.${known ? wedge.id : place}.${path}`, field]);
+    }),
   );
-}
 
-function plainField(path: string): StyleField | null {
-  const name = PLAIN[path];
-  return name === undefined ? null : { name, kind: SHARES.has(path) ? 'share' : 'length' };
-}
-
-function nodeField(path: string): StyleField | null {
-  const [, edge, name] = /^(topShape|hemShape)\.(\w+)/.exec(path) ?? [];
-  const node = EDGE_NODES.find((each) => each === name);
-  if (!node) return null;
-  const write = edge === 'topShape' ? FIELDS.topAt : FIELDS.hemAt;
-  return { name: write({ place: EDGE_NODE_WORDS[node] }), kind: 'length' };
-}
-
-function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
-  const [, id, part] =
-    /^wedges\.(.+?)\.(station|weight|id|kind|block|sizing|cup\.\w+|(?:upper|lower)(?:\.\w+)?|(?:stationAt|intake)(?:\.\w+)?)$/.exec(
-      path,
-    ) ?? [];
-  if (id === undefined || part === undefined) return null;
-  const wedge = inSentence(wedgeNameOf(id, style));
-  if (part === 'id' || part === 'kind' || part === 'block' || part === 'sizing' || part === 'weight')
-    return { name: WEDGE_FIELDS[part]({ wedge }), kind: 'share' };
-  if (part.startsWith('cup'))
-    return { name: WEDGE_FIELDS[part === 'cup.below' ? 'cupLine' : 'cupIntake']({ wedge }), kind: 'length' };
-  const [, end, of] = /^(upper|lower)(?:\.(from|below))?$/.exec(part) ?? [];
-  if (end === 'upper' || end === 'lower')
-    return of === 'from'
-      ? { name: WEDGE_FIELDS[end].level({ wedge }), kind: 'share' }
-      : { name: WEDGE_FIELDS[end].point({ wedge }), kind: 'length' };
-  const [write, kind] = part.startsWith('intake')
-    ? ([WEDGE_FIELDS.intake, 'length'] as const)
-    : ([WEDGE_FIELDS.station, 'share'] as const);
-  return { name: write({ wedge, level: level === null ? null : LEVEL_WORDS[level] }), kind };
+function fieldsOfWedge(wedge: string): NamedField[] {
+  const { cupLine, cupIntake, upper, lower, intake, station } = WEDGE_FIELDS;
+  return [
+    ...(['id', 'kind', 'block', 'sizing', 'weight'] as const).map(
+      (part): NamedField => [part, asShare(WEDGE_FIELDS[part]({ wedge }))],
+    ),
+    ['cup.below', asLength(cupLine({ wedge }))],
+    ['cup.intake', asLength(cupIntake({ wedge }))],
+    ['upper', asLength(upper.point({ wedge }))],
+    ['upper.below', asLength(upper.point({ wedge }))],
+    ['upper.from', asShare(upper.level({ wedge }))],
+    ['lower', asLength(lower.point({ wedge }))],
+    ['lower.below', asLength(lower.point({ wedge }))],
+    ['lower.from', asShare(lower.level({ wedge }))],
+    ['station', asShare(station({ wedge, level: null }))],
+    ['stationAt', asShare(station({ wedge, level: null }))],
+    ['intake', asLength(intake({ wedge, level: null }))],
+    ...LEVEL_NAMES.flatMap((each): NamedField[] => {
+      const level = LEVEL_WORDS[each];
+      return [
+        [`stationAt.${each}`, asShare(station({ wedge, level }))],
+        [`intake.${each}`, asLength(intake({ wedge, level }))],
+      ];
+    }),
+  ];
 }
 
 const FIELDS = catalogue({
   ease: ({ level }: { level: string }) => `The ease at the ${level}`,
   frontShare: ({ level }: { level: string }) => `The front's share of the ${level}`,
-  topAt: ({ place }: { place: string }) => `The top edge at ${place}`,
-  hemAt: ({ place }: { place: string }) => `The hem at ${place}`,
+  topShape: ({ place }: { place: string }) => `The top edge at ${place}`,
+  hemShape: ({ place }: { place: string }) => `The hem at ${place}`,
 });
 
 interface OfWedge {
@@ -138,6 +157,3 @@ const WEDGE_FIELDS = catalogue({
   station: ({ wedge, level }: OfWedgeAt) =>
     level === null ? `The station of the ${wedge}` : `The station of the ${wedge} at the ${level}`,
 });
-
-const levelAtEnd = (path: string): LevelName | null =>
-  LEVEL_NAMES.find((level) => path.endsWith(`.${level}`)) ?? null;

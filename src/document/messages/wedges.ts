@@ -62,6 +62,14 @@ function numberOf(wedge: Wedge, wedges: readonly Wedge[]): number {
   return alike.indexOf(wedge) + 1;
 }
 
+/** A dart by name, to begin a line: the same in a list of wedges. */
+const DART_NAMES = {
+  centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
+  inner: { front: 'Inner front dart', back: 'Inner back dart' },
+  bustPoint: { front: 'Bust dart', back: 'Back dart' },
+  side: { front: 'Side-front dart', back: 'Side-back dart' },
+} as const;
+
 const WEDGES = catalogue({
   /** The name of a wedge that the style does not have. */
   unknown: 'wedge',
@@ -87,12 +95,7 @@ const WEDGES = catalogue({
       bustPoint: { front: 'Bust wedge', back: 'Back wedge' },
       side: { front: 'Side-front wedge', back: 'Side-back wedge' },
     },
-    dart: {
-      centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
-      inner: { front: 'Inner front dart', back: 'Inner back dart' },
-      bustPoint: { front: 'Bust dart', back: 'Back dart' },
-      side: { front: 'Side-front dart', back: 'Side-back dart' },
-    },
+    dart: DART_NAMES,
   },
   shortName: {
     wedge: {
@@ -101,11 +104,6 @@ const WEDGES = catalogue({
       bustPoint: { front: 'Bust', back: 'Back' },
       side: { front: 'Side-front', back: 'Side-back' },
     },
-    dart: {
-      centre: { front: 'Centre-front dart', back: 'Centre-back dart' },
-      inner: { front: 'Inner front dart', back: 'Inner back dart' },
-      bustPoint: { front: 'Bust dart', back: 'Back dart' },
-      side: { front: 'Side-front dart', back: 'Side-back dart' },
-    },
+    dart: DART_NAMES,
   },
 });
