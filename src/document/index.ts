@@ -65,6 +65,9 @@ export { CLI } from './messages/book/cli';
 export { FILES } from './messages/book/files';
 export { KEEPING } from './messages/book/keeping';
 export { PRINTER_FAULTS } from './messages/book/printers';
+export { ONE_PAGE_FAULTS, PAPER_FAULTS } from './messages/paper/papers';
+export { FIRST_PAGE, PATTERN } from './messages/paper/pattern';
+export { REMARKS } from './messages/paper/remarks';
 export {
   estimatedSentence,
   estimateWritten,
@@ -92,6 +95,7 @@ export { STYLE_BOOK } from './messages/screens/styleBook';
 export { TABLE } from './messages/screens/table';
 export { PROOFS, TRUE } from './messages/screens/true';
 export { WEDGE_CARDS } from './messages/screens/wedgeCards';
+export { inSentence } from './messages/words/inSentence';
 export { LEVEL_TITLES, LEVEL_WORDS } from './messages/words/levels';
 export { MEASUREMENT_WORDS } from './messages/words/measurements';
 export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/words/pieces';

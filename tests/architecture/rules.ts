@@ -47,6 +47,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'messages/remarks',
     'messages/book',
     'messages/screens',
+    'messages/paper',
     'presets',
     'edit',
     'files',

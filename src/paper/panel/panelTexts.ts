@@ -1,6 +1,6 @@
 // What is written on a panel, and where: its title, the names of the levels, and what becomes of each edge.
 
-import { LEVEL_TITLES, type LengthUnit, pieceLabel } from '../../document';
+import { LEVEL_TITLES, type LengthUnit, PATTERN, pieceLabel } from '../../document';
 import { type DartLines, type Edge, type Piece, type Point, polylineLength, type Style } from '../../engine';
 import { type Box, boxAround } from '../geometry/box';
 import { shortened } from '../text/textWidth';
@@ -121,11 +121,9 @@ const TITLE_CLEAR_MM = [4, 2.5, 1.6];
 
 function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[]; leaders: Stroke[] } {
   const { piece, sewn } = panel;
-  const sided = piece.side === null ? '' : ', right side up';
-  const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}${sided}`;
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
-    { text: cut, sizePt: 10.5, bold: true },
+    { text: cutText(piece), sizePt: 10.5, bold: true },
     { text: onPanel(names.client), sizePt: NAME_PT, bold: false },
     { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
   ].filter((line) => line.text !== '');
@@ -153,6 +151,11 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[];
       if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
     }
   return leadOut(panel, oneLine);
+}
+
+function cutText({ side, cut: { count, onFold } }: Piece): string {
+  if (onFold) return PATTERN.panel.cutOnFold({ count });
+  return side === null ? PATTERN.panel.cut({ count }) : PATTERN.panel.cutRightSideUp({ count });
 }
 
 const onPanel = (name: string): string => shortened(cleaned(name), NAME_PT, false, MOST_NAME_MM);
@@ -233,7 +236,7 @@ function levelTexts(panel: PanelRoom): PlacedText[] {
 /** "Dart" between its legs where it is wide enough, beside it where it is not. */
 function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): PlacedText[] {
   const candidates = sizesOn(panel).flatMap((sizePt) => {
-    const block = setBlock([{ text: 'Dart', sizePt, bold: false }]);
+    const block = setBlock([{ text: PATTERN.panel.dart, sizePt, bold: false }]);
     return FRACTIONS.flatMap((fraction) => {
       const [a, b] = [placeAlong(inner, fraction)?.at, placeAlong(outer, fraction)?.at];
       if (!a || !b) return [];

@@ -1,24 +1,29 @@
 // The client's lengths that nobody measured: every print has to say which they are and how far off they may be.
 
-import { type Client, estimateWritten, expectedOf, formatLength, MEASUREMENT_WORDS } from '../../document';
+import {
+  type Client,
+  estimateWritten,
+  expectedOf,
+  formatLength,
+  inSentence,
+  MEASUREMENT_WORDS,
+  REMARKS,
+} from '../../document';
 
 type MeasuredClient = Pick<Client, 'unit' | 'measurements' | 'estimated'>;
 
-/** Printed above them. */
-export const ESTIMATED_HEADING = 'Estimated, not measured';
-/** Printed with them. */
-export const MEASURE_FIRST = 'Measure before you cut; ± holds for nineteen women in twenty.';
+const TEXTS = REMARKS.estimates;
 
 /** "Underarm to waist: estimated, 7¾ in ± 1¼ in", a line each; without ± where the survey does not know the length. */
 export const estimatedLines = (client: MeasuredClient): string[] =>
-  estimatesOf(client).map(({ label, amount }) => `${label}: estimated, ${amount}`);
+  estimatesOf(client).map(({ label, amount }) => TEXTS.line({ measurement: label, amount }));
 
 /** The same on one line; null where all that is used was measured. */
 export function estimatedRemark(client: MeasuredClient): string | null {
-  const found = estimatesOf(client).map(
-    ({ label, amount }) => `${label.charAt(0).toLowerCase()}${label.slice(1)} ${amount}`,
+  const items = estimatesOf(client).map(({ label, amount }) =>
+    TEXTS.item({ measurement: inSentence(label), amount }),
   );
-  return found.length > 0 ? `${ESTIMATED_HEADING}: ${found.join('; ')}. ${MEASURE_FIRST}` : null;
+  return items.length > 0 ? TEXTS.all({ items }) : null;
 }
 
 function estimatesOf({ unit, measurements, estimated }: MeasuredClient): { label: string; amount: string }[] {

@@ -1,5 +1,7 @@
 // Making up for a printer that does not keep the scale: what its print of a square measured tells how the next is drawn.
 
+import { PATTERN } from '../../document';
+
 /** How many times larger a print is drawn along the paper's short and its long side; 1 where the printer keeps the scale. */
 export interface Correction {
   readonly across: number;
@@ -32,10 +34,13 @@ export function correctionFrom(
 }
 
 /** "2.04 % larger across, 1 % smaller down", for the page and the screen. */
-export function correctionText({ across, down }: Correction): string {
-  const change = (factor: number, name: string): string => {
-    const percent = Math.round(Math.abs(factor - 1) * 1e4) / 100;
-    return percent === 0 ? `unchanged ${name}` : `${percent} % ${factor > 1 ? 'larger' : 'smaller'} ${name}`;
-  };
-  return `${change(across, 'across')}, ${change(down, 'down')}`;
+export const correctionText = ({ across, down }: Correction): string =>
+  TEXTS.both({ across: changeText(across, TEXTS.across), down: changeText(down, TEXTS.down) });
+
+const TEXTS = PATTERN.correction;
+
+function changeText(factor: number, texts: typeof TEXTS.across | typeof TEXTS.down): string {
+  const percent = Math.round(Math.abs(factor - 1) * 1e4) / 100;
+  if (percent === 0) return texts.unchanged;
+  return factor > 1 ? texts.larger({ percent }) : texts.smaller({ percent });
 }
