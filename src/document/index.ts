@@ -65,6 +65,8 @@ export { CLI } from './messages/book/cli';
 export { FILES } from './messages/book/files';
 export { KEEPING } from './messages/book/keeping';
 export { PRINTER_FAULTS } from './messages/book/printers';
+export { MAKING_FIGURES, MAKING_SOURCES } from './messages/paper/makingFigures';
+export { MAKING_LIST } from './messages/paper/makingList';
 export { ONE_PAGE_FAULTS, PAPER_FAULTS } from './messages/paper/papers';
 export { FIRST_PAGE, PATTERN } from './messages/paper/pattern';
 export { REMARKS } from './messages/paper/remarks';
