@@ -65,6 +65,8 @@ export { CLI } from './messages/book/cli';
 export { FILES } from './messages/book/files';
 export { KEEPING } from './messages/book/keeping';
 export { PRINTER_FAULTS } from './messages/book/printers';
+export { DRAFTING_PANELS } from './messages/paper/draftingPanels';
+export { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds } from './messages/paper/draftingSheet';
 export { MAKING_FIGURES, MAKING_SOURCES } from './messages/paper/makingFigures';
 export { MAKING_LIST } from './messages/paper/makingList';
 export { ONE_PAGE_FAULTS, PAPER_FAULTS } from './messages/paper/papers';
