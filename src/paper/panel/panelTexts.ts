@@ -123,7 +123,7 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[];
   const { piece, sewn } = panel;
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
-    { text: cutText(piece), sizePt: 10.5, bold: true },
+    { text: PATTERN.panel.cut({ ...piece.cut, rightSideUp: piece.side !== null }), sizePt: 10.5, bold: true },
     { text: onPanel(names.client), sizePt: NAME_PT, bold: false },
     { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
   ].filter((line) => line.text !== '');
@@ -151,11 +151,6 @@ function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[];
       if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
     }
   return leadOut(panel, oneLine);
-}
-
-function cutText({ side, cut: { count, onFold } }: Piece): string {
-  if (onFold) return PATTERN.panel.cutOnFold({ count });
-  return side === null ? PATTERN.panel.cut({ count }) : PATTERN.panel.cutRightSideUp({ count });
 }
 
 const onPanel = (name: string): string => shortened(cleaned(name), NAME_PT, false, MOST_NAME_MM);

@@ -2,11 +2,19 @@
 
 import { catalogue, plural } from '../catalogue';
 
+interface Cut {
+  readonly count: number;
+  readonly onFold: boolean;
+  /** Cut for one half alone. */
+  readonly rightSideUp: boolean;
+}
+
 export const PATTERN = catalogue({
   panel: {
-    cut: ({ count }: { count: number }) => `Cut ${count}`,
-    cutOnFold: ({ count }: { count: number }) => `Cut ${count} on fold`,
-    cutRightSideUp: ({ count }: { count: number }) => `Cut ${count}, right side up`,
+    cut: ({ count, onFold, rightSideUp }: Cut) => {
+      if (onFold) return `Cut ${count} on fold`;
+      return rightSideUp ? `Cut ${count}, right side up` : `Cut ${count}`;
+    },
     dart: 'Dart',
   },
   edge: {

@@ -67,7 +67,7 @@ function sentenceOf<Code extends MeasurementCode>(issue: Issue<Code>, unit: Leng
   return write({ ...words, values: issue.values });
 }
 
-export type MeasurementCode =
+type MeasurementCode =
   | 'measurementMissing'
   | 'measurementOutOfRange'
   | 'overBustEstimated'
