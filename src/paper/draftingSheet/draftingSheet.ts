@@ -1,4 +1,4 @@
-// The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
+// The drafting sheet: one client's draft as steps to draw with ruler and curve.
 
 import { DRAFTING_SHEET, inSentence } from '../../document';
 import { type Piece, SIDES, type Side, styleOfSide } from '../../engine';
@@ -18,10 +18,10 @@ import { targetSteps } from './steps/targetSteps';
 function halfSteps(input: PlanInput, side: Side, lengths: SheetLengths): DraftingStep[] {
   const half = input.draft.halves?.[side];
   if (!half) return [];
-  // Drafted alone a half is cut as a pair; of two that differ each piece is cut once.
+  // The pieces of a half are cut as pairs where both sides are alike; where they differ each is cut once.
   const once = (piece: Piece): Piece => ({ ...piece, cut: { count: 1, onFold: false } });
   const style = styleOfSide(input.savedDraft.style, side);
-  // A zip in the side is in the left one.
+  // A side zip is in the left side seam.
   const { sideZip, ...closure } = style.closure;
   const zipped = sideZip && side === 'left' ? { sideZip } : {};
   const own = {
@@ -43,8 +43,8 @@ function halfSteps(input: PlanInput, side: Side, lengths: SheetLengths): Draftin
 }
 
 /**
- * The sheet in the client's unit, every length to the nearest 1/16 in or mm. Who draws by it comes out within one division of
- * the tape of the engine's points at every level. A draft without pieces has no steps.
+ * The sheet in the client's unit, with every length to the nearest 1/16 in or mm. A block drawn from it is within one division of
+ * the engine's points at every level. A draft without pieces has no steps.
  */
 export function draftingSheet(input: PlanInput): DraftingSheet {
   const { draft, client, savedDraft, date } = input;

@@ -1,4 +1,4 @@
-// The drafting sheet as one HTML file: figures and style within, nothing fetched, no script; it prints as it stands.
+// The drafting sheet as one HTML file that includes figures and style, fetches nothing and has no script.
 
 import { DRAFTING_SHEET } from '../../document';
 import type { PlanInput } from '../layout/planInput';
@@ -8,7 +8,7 @@ import { draftingSheet } from './draftingSheet';
 import type { DraftingFigure, DraftingStep, FigureLineKind, StepTable } from './elements/draftingStep';
 import { labelsApart } from './labelsApart';
 
-/** The text of the file. Whatever the names hold is written as text. Same input, same text. */
+/** The text of the file. Names are escaped. Same input, same text. */
 export function draftingSheetHtml(input: PlanInput): string {
   const { client, draft, date, warning, remarks, steps } = draftingSheet(input);
   const [who, what, when] = [client, draft, date].map(cleaned) as [string, string, string];
@@ -68,7 +68,7 @@ function tableMarkup({ columns, rows }: StepTable): string {
   ].join('\n');
 }
 
-/** The most a figure is shown at, CSS pixels, and the height of its letters. */
+/** Greatest width and height of a figure, and size of its labels, CSS pixels. */
 const FIGURE_PX = 300;
 const FIGURE_HIGH_PX = 310;
 const LETTER_PX = 11;

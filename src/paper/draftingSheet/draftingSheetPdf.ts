@@ -1,4 +1,4 @@
-// The drafting sheet as pages of a PDF file.
+// The drafting sheet as a PDF file.
 
 import { DRAFTING_SHEET } from '../../document';
 import type { Point } from '../../engine';
@@ -33,15 +33,14 @@ const BODY: TextStyle = { sizePt: 8.5, before: 0.9 };
 const COLUMNS: TextStyle = { sizePt: 7, bold: true, grey: 0.25, before: 1.6 };
 const CELLS: TextStyle = { sizePt: 8.5, before: 0.35 };
 const LABEL_PT = 6.5;
-/** From label to label down, and how wide they are. mm */
+/** Least distance between labels below each other, and their width. mm */
 const LABEL_LINE_MM = LABEL_PT * MM_PER_POINT * 1.25;
 const LABEL_REACH_MM = LABEL_PT * MM_PER_POINT * 3;
-/** Longer feet have no room, at 7 pt. mm */
+/** Greatest width of the line at the foot, at 7 pt. mm */
 const FOOT_MM = 140;
 
 /**
- * The bytes of a PDF with the sheet on upright pages of the paper; steps are kept on one page where they fit. Same input,
- * same bytes.
+ * The bytes of a PDF with the sheet on upright pages of the paper. A step is on one page where it fits. Same input, same bytes.
  */
 export async function draftingSheetPdf(input: PlanInput & WithFace, paper: PaperChoice): Promise<Uint8Array> {
   const content = draftingSheet(input);

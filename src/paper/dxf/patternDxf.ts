@@ -1,4 +1,4 @@
-// The pattern as a DXF file of release 12, the form that cutters and plotters of the trade read.
+// The pattern as a DXF file of release 12, which the trade's cutters and plotters read.
 
 import type { Point } from '../../engine';
 import type { PlanInput } from '../layout/planInput';
@@ -11,17 +11,18 @@ import { LAYERS } from './layers';
 import { pieceBlock } from './pieceBlock';
 import { pointTags, section, type Tags, tag, textEntity } from './tags';
 
-/** As wide as the narrowest cloth in the shops, 36 in. mm */
+/** Width of the plan: the narrowest usual cloth, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
 const TEXT_MM = 6;
 
 /**
- * The text of a DXF file, 7-bit ASCII with CR LF: a block for each piece on the layers of {@link LAYERS}, in the piece's own
- * coordinates (x from the centre line, y up to the shoulder level), eyelets as drill holes where the making list is given, and an insert of each, laid out side by side. Unit mm, said in
- * the header and in each block. Names are transliterated. Same input, same text.
+ * The text of a DXF file, 7-bit ASCII with CR LF. It has a block for each piece on the layers of {@link LAYERS}, in the piece's
+ * own coordinates (x from the centre line, y up to the shoulder level), with eyelets as drill holes where the input has making
+ * settings, and an insert of each block, laid out side by side. The unit is mm, as the header and each block state. Names are
+ * transliterated. Same input, same text.
  */
 export function patternDxf(input: PlanInput): string {
-  // A block is in its piece's own coordinates and inserted without a turn.
+  // A block is in its piece's own coordinates and inserted without rotation.
   const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
   const faulty = hasErrors(input);
   const rows = input.making ? eyeletsFor(input.draft, input.making) : [];
@@ -55,7 +56,7 @@ export function patternDxf(input: PlanInput): string {
   return `${lines.join('\r\n')}\r\n`;
 }
 
-/** Names that R12 takes: at most 31 of A–Z, 0–9, $, - and _; each one once. */
+/** Unique names that R12 allows: at most 31 of A–Z, 0–9, $, - and _. */
 function blockNames(ids: readonly string[]): string[] {
   const taken = new Set<string>();
   return ids.map((id) => {

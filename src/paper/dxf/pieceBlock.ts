@@ -16,11 +16,11 @@ import {
   textEntity,
 } from './tags';
 
-/** The outline turns by more than this at a corner; between the points of a flattened curve by less. rad */
+/** The outline turns by more than this at a corner, and by less between the points of a flattened curve. rad */
 const CORNER_RAD = 0.25;
 const TEXT_MM = 4;
 
-/** The block of a piece in its own coordinates, with holes besides its drill marks; `remarks` are written on it below its name. */
+/** The block of a piece in its own coordinates. `holes` are added to its drill marks, `remarks` are written below its name. */
 export function pieceBlock(
   piece: Piece,
   name: string,
@@ -41,7 +41,7 @@ export function pieceBlock(
     ...panelLines(piece)
       .filter(({ kind }) => kind === 'fold')
       .flatMap(({ points }) => lineEntity(LAYERS.mirror.name, points[0] as Point, points.at(-1) as Point)),
-    // The legs of an open dart are on the sew line already.
+    // The legs of an open dart are part of the sew line.
     ...piece.darts
       .filter(({ open }) => !open)
       .flatMap(({ inner, outer }) => [
@@ -52,7 +52,7 @@ export function pieceBlock(
     ...piece.marks.flatMap((mark) => {
       if (mark.kind === 'drill') return pointEntity(LAYERS.drill.name, mark.at);
       const markLine = balanceMarkLine(mark, piece);
-      // The notch is where the cut line is crossed; the mark itself is drawn, across the sew line.
+      // The notch is where the mark's line crosses the cut line.
       return markLine
         ? [
             ...pointEntity(LAYERS.notch.name, markLine.outer),
@@ -83,7 +83,7 @@ function texts(piece: Piece, remarks: readonly string[]): Tags {
     'Units: METRIC (1 unit = 1 mm)',
     ...remarks,
   ];
-  // Along the grain line, where every piece has room, reading upwards.
+  // Texts read upwards along the grain line, where every piece has room.
   const foot = piece.grain[1];
   return content.flatMap((line, i) =>
     textEntity(LAYERS.cut.name, { x: foot.x + (i + 1) * 1.6 * TEXT_MM, y: foot.y }, TEXT_MM, line, 90),

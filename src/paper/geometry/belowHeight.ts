@@ -1,8 +1,11 @@
-// The part of a long edge below a height: what a bone may take of it.
+// Cuts a line off at a height.
 
 import type { Point } from '../../engine';
 
-/** A line from its lower end up to height `y`, mm, or to its own upper end where that lies lower. Empty when all of it lies above. */
+/**
+ * The part of a line below height `y`, mm, from its lower end up. The whole line where it ends below `y`; empty where all of it
+ * lies above. y runs down.
+ */
 export function belowHeight(points: readonly Point[], y: number): readonly Point[] {
   const [first, last] = [points[0], points[points.length - 1]];
   if (!first || !last) return [];

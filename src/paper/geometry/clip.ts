@@ -1,16 +1,16 @@
-// Lines cut at the edge of a sheet, so that a page holds what is on it and nothing else.
+// Cuts lines off at the edges of an upright box.
 
 import { distance, type Point } from '../../engine';
 import type { Box } from './box';
 
-/** A part of a line that lies in a box. */
+/** A part of a line that lies inside a box. */
 export interface LinePart {
   readonly points: readonly Point[];
-  /** Length of the line before this part, mm: dashes go on from there. */
+  /** Length of the line before this part, mm; the line's dashes continue from there. */
   readonly from: number;
 }
 
-/** The parts of a row of points inside a box, edges in, in their order. A part of no length is left out. */
+/** The parts of a polyline inside a box, its edges included, in order. Parts shorter than 1e-9 mm are left out. */
 export function clipLine(points: readonly Point[], box: Box): LinePart[] {
   const parts: LinePart[] = [];
   let part: { points: Point[]; from: number } | null = null;

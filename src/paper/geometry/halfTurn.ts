@@ -1,6 +1,6 @@
-// A panel with its head down: the grain keeps its line, and nothing is mirrored.
+// Turns a panel upside down. The grain stays upright and nothing is mirrored.
 
-/** A copy of plain data in which every point, wherever it stands, is turned about 0, 0 by half a turn. */
+/** A copy of plain data with every point in it, at any depth, turned about 0, 0 by π. */
 export function halfTurned<T>(data: T): T {
   return turned(data) as T;
 }

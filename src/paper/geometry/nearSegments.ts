@@ -1,14 +1,14 @@
-// Segments of lines by where they lie, so that what is near a place is found without a look at all of them.
+// A grid index of segments, so that those near a place are found without a search through all of them.
 
 import type { Point } from '../../engine';
 import type { Box } from './box';
 
 export type Segment = readonly [Point, Point];
 
-/** About as large as what is asked for at once. mm */
+/** Side of a cell of the index; about the size of the boxes that are asked for. mm */
 const CELL_MM = 40;
 
-/** Gives the segments that may reach into a box, each once; those far from it are left out. */
+/** Makes a function that gives the segments whose cells a box touches, each once: all that reach into the box and some near it. */
 export function nearSegments(lines: readonly (readonly Point[])[]): (box: Box) => Segment[] {
   const cells = new Map<number, Segment[]>();
   const key = (column: number, row: number): number => row * 65_536 + column;

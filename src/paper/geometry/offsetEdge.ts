@@ -1,13 +1,13 @@
-// A line beside an edge of a panel, as far as it lies on the panel: where a bone's channel or a row of eyelets runs.
+// Offsets an edge into its panel, for a bone's channel or a row of eyelets.
 
 import { distance, type Edge, type Piece, type Point, polylineLength } from '../../engine';
 
-/** Farther than any slanting top edge or hem can take the line past the end of its edge. mm */
+/** The offset line is lengthened by this at both ends, so that it crosses a slanting top edge or hem. mm */
 const PAST_END_MM = 80;
 
 /**
- * The line `awayMm` inside an edge, from the end that lies higher to the lower one, cut off where it leaves the panel.
- * Null where the edge has no length or the line does not meet the panel's outline at both ends.
+ * The line `awayMm` inside an edge, from its upper end to its lower end, cut off where it leaves the panel. Null where the edge
+ * has no length or the line does not meet the panel's outline at both ends.
  */
 export function offsetEdge(piece: Piece, edge: Edge, awayMm: number): Point[] | null {
   const inside = insideOf(edge.points, awayMm);
@@ -25,7 +25,7 @@ export function offsetEdge(piece: Piece, edge: Edge, awayMm: number): Point[] | 
   return Number.isFinite(from) && Number.isFinite(to) ? partOf(line, from, to) : null;
 }
 
-/** The point a length along a row of points, mm from its start; its ends beyond them. */
+/** The point at a length along a polyline, mm from its start. Lengths beyond an end give that end. */
 export function pointAt(points: readonly Point[], along: number): Point {
   let rest = along;
   for (let i = 1; i < points.length; i += 1) {
@@ -40,7 +40,7 @@ export function pointAt(points: readonly Point[], along: number): Point {
   return points[points.length - 1] as Point;
 }
 
-/** Each point moved in along the bisector of its chords. Outlines run counter-clockwise as seen on paper. */
+/** Moves each point into the panel along the bisector of its chords. Outlines run counter-clockwise as seen on paper. */
 function insideOf(points: readonly Point[], awayMm: number): Point[] {
   const apart = points.filter((point, i) => i === 0 || distance(points[i - 1] as Point, point) > 1e-6);
   const directions = apart.slice(1).map((point, i) => directionFrom(apart[i] as Point, point));
@@ -64,7 +64,7 @@ function lengthened(points: readonly Point[]): Point[] {
   return [past(first, second), ...points, past(last, before)];
 }
 
-/** Where a row of points meets edges, as lengths along it. */
+/** The lengths along a polyline at which it crosses edges, mm. */
 function crossings(line: readonly Point[], edges: readonly Edge[]): number[] {
   const found: number[] = [];
   let walked = 0;
@@ -81,7 +81,7 @@ function crossings(line: readonly Point[], edges: readonly Edge[]): number[] {
   return found;
 }
 
-/** The fraction of the way from `a` to `b` at which it meets the segment from `p` to `q`; null when it does not. */
+/** The fraction of the segment from `a` to `b` at which it meets the segment from `p` to `q`; null where they do not meet. */
 function meeting(a: Point, b: Point, p: Point, q: Point): number | null {
   const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, q.x - p.x, q.y - p.y];
   const turn = ux * vy - uy * vx;

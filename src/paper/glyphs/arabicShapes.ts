@@ -1,9 +1,9 @@
-// Arabic letters in the shapes they take beside their neighbours.
+// Replaces Arabic letters by the shapes they take beside their neighbours.
 
-/** Shapes of a letter: alone, at the end, at the beginning, in the middle of a joined row; those that there are. */
+/** Code points of a letter's shapes: isolated, final, initial, medial; only the first two where it joins on one side. */
 type Shapes = readonly number[];
 
-/** The presentation forms of Unicode, each letter's in this order (The Unicode Standard, ch. 9.2). */
+/** The presentation forms of Unicode by letter (The Unicode Standard, ch. 9.2). */
 const SHAPES: ReadonlyMap<string, Shapes> = (() => {
   const found = new Map<string, number[]>();
   for (const [first, last] of [
@@ -21,13 +21,13 @@ const SHAPES: ReadonlyMap<string, Shapes> = (() => {
   return found;
 })();
 
-/** Every shape an Arabic letter can take, itself first; other characters have none but themselves. */
+/** Code points of every shape of a letter, its own first; only its own for letters that are not Arabic. */
 export const shapesOf = (letter: string): readonly number[] => [
   letter.codePointAt(0) ?? 0,
   ...(SHAPES.get(letter) ?? []),
 ];
 
-/** Letters that two letters make together. */
+/** Code points of ligatures of two letters. */
 export const JOINED_PAIRS: readonly number[] = [...SHAPES].flatMap(([letters, shapes]) =>
   letters.length > 1 ? shapes : [],
 );
@@ -37,7 +37,7 @@ const isDual = (letter: string): boolean =>
   SHAPES.get(letter)?.length === 4 || letter === 'ـ' || letter === '\u200d';
 const joinsBefore = (letter: string): boolean => isDual(letter) || SHAPES.get(letter)?.length === 2;
 
-/** Letters that join replaced by the shape they take; all others as they are. Joiners have done their work and go. */
+/** Replaces letters that join by the shapes they take, and removes zero-width joiners. */
 export function withShapes(text: string): string {
   const letters = [...text];
   const neighbour = (from: number, step: 1 | -1): string => {
@@ -50,7 +50,7 @@ export function withShapes(text: string): string {
     const letter = letters[i] as string;
     const next = neighbour(i, 1);
     const joinsPrevious = isDual(neighbour(i, -1)) && joinsBefore(letter);
-    // Lam and alef make one letter.
+    // Lam and alef form a ligature.
     const pair = letter === 'ل' && letters[i + 1] === next ? SHAPES.get(letter + next) : undefined;
     const shapes = pair ?? SHAPES.get(letter);
     if (pair) i += 1;

@@ -1,14 +1,14 @@
-// The large faces of writing, cut into parts of which only those are read that a name needs.
+// The face of the page, and the large faces for names in other scripts, of which only the parts that a name needs are read.
 
-/** Names of its files in dejavu-fonts-ttf. */
+/** Files of the page's face, DejaVu Sans Condensed, in dejavu-fonts-ttf. */
 export const FACE_FILES = { regular: 'DejaVuSansCondensed.ttf', bold: 'DejaVuSansCondensed-Bold.ttf' };
 
-/** Units in its size as it is set: 2048 of its own make 95 %, where a line of it is as long as most sans serif faces make it. */
+/** Units per em as the page's face is set: its own 2048 are 95 % of it, so that a line is as long as in most sans serif faces. */
 export const FACE_PER_EM = 2156;
 
 export type Face = 'noto-sans-sc' | 'noto-sans-kr' | 'noto-sans-thai';
 
-/** Which face has a script's letters; Chinese and Japanese, and whatever no other has, are looked for in the first. */
+/** The face for a character: Hangul and Thai have their own; all others are looked for in the first. */
 export const faceOf = (character: string): Face =>
   /^\p{Script=Hangul}$/u.test(character)
     ? 'noto-sans-kr'
@@ -16,20 +16,20 @@ export const faceOf = (character: string): Face =>
       ? 'noto-sans-thai'
       : 'noto-sans-sc';
 
-/** Where a part of a face lies among the files of its package. */
+/** File name of a part of a face in its package. */
 export const partFile = (face: Face, part: string): string => `${face}-${part}-400-normal.woff`;
 
 /**
- * The part that has each character, by part; what none has is left out.
+ * The parts that have the characters, each with those it has. Characters that no part has are left out.
  *
- * @param parts unicode.json of the face's package: characters by part, "U+4e00-4e0f,U+4e10"; parts by number stand in brackets
+ * @param parts unicode.json of the face's package: ranges by part, "U+4e00-4e0f,U+4e10"; numbered parts are in brackets
  */
 export function partsWith(
   characters: readonly string[],
   parts: Readonly<Record<string, string>>,
 ): Map<string, string[]> {
   const all = Object.entries(parts);
-  // Where parts are numbered, those by name hold the same letters once more.
+  // Where parts are numbered, those with names repeat the same characters.
   const numbered = all.filter(([name]) => /^\[\d+\]$/.test(name));
   const known = (numbered.length > 0 ? numbered : all).map(([name, ranges]) => ({
     name: name.replace(/^\[|\]$/g, ''),

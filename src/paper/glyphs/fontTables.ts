@@ -1,4 +1,4 @@
-// The tables of a font file: TrueType as it is, or packed as WOFF 1.0 (W3C Recommendation, 2012).
+// Reads the tables of a font file: TrueType, or WOFF 1.0 (W3C Recommendation, 2012).
 
 /** Tables by their four-letter names. */
 export type FontTables = ReadonlyMap<string, DataView>;
@@ -9,7 +9,7 @@ const WOFF = 0x774f4646;
 /**
  * Reads the directory of a font file and unpacks its tables.
  *
- * @throws Error on a file of another kind; fonts come with the program
+ * @throws Error on a file of another kind; the fonts are shipped with the program
  */
 export async function fontTables(file: Uint8Array): Promise<FontTables> {
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);

@@ -1,4 +1,4 @@
-// The letters that names need and the page's own font lacks, read from fonts that come with the program.
+// Reads the glyphs that names need and the page's face lacks from fonts that are shipped with the program.
 
 import { cleaned, isExact } from '../text/writable';
 import { JOINED_PAIRS, shapesOf } from './arabicShapes';
@@ -6,38 +6,38 @@ import { FACE_FILES, FACE_PER_EM, type Face, faceOf, partFile, partsWith } from 
 import { type Glyph, lengthOf, readTypeface, type Typeface } from './typeface';
 import { visualOrder } from './visualOrder';
 
-/** Outlines by character. Plain data. */
+/** Glyphs by character. Plain data. */
 export interface Glyphs {
   readonly regular: Readonly<Record<string, Glyph>>;
   readonly bold: Readonly<Record<string, Glyph>>;
-  /** Characters of the texts that no font on hand has; they are drawn as empty boxes. */
+  /** Characters of the texts that no font has; they are drawn as empty boxes. */
   readonly missing: readonly string[];
 }
 
-/** Where fonts lie, in the browser or on disk. */
+/** Access to the font files, in the browser or on disk. */
 export interface FontFiles {
-  /** {@link FACE_FILES} of dejavu-fonts-ttf; `<face>-<part>-400-normal.woff` of @fontsource/<face>. */
+  /** Reads a file: {@link FACE_FILES} of dejavu-fonts-ttf, or `<face>-<part>-400-normal.woff` of @fontsource/<face>. */
   readonly read: (name: string) => Promise<Uint8Array>;
-  /** unicode.json of @fontsource/<face>: characters by part. */
+  /** Reads unicode.json of @fontsource/<face>: ranges of characters by part. */
   readonly parts: (face: Face) => Promise<Readonly<Record<string, string>>>;
 }
 
-/** Outlines of the page's face are as large as its letters beside them. */
+/** Glyphs of the page's face are drawn at the size at which the face is set. */
 const FACE_SCALE = 2048 / FACE_PER_EM;
 
-/** Of every text, because names are set in rows with the program's own words. */
+/** Characters that are always read, because names stand in one line with the program's own words. */
 const ALWAYS = Array.from({ length: 95 }, (_, i) => i + 32)
   .map((code) => String.fromCharCode(code))
   .concat([...'·…–—½¼¾×°’“”']);
 
-/** What of an input is written in names and days that somebody typed. */
+/** The texts of an input that a user typed, and its date. */
 interface Named {
   readonly client: { readonly name: string };
   readonly savedDraft: { readonly name: string };
   readonly date: string;
 }
 
-/** The input with the letters that its names and its day need. What `files` throws is passed on. */
+/** Adds the glyphs that the names and the date of an input need. What `files` throws is passed on. */
 export async function withGlyphs<T extends Named>(
   input: T,
   files: FontFiles,
@@ -47,8 +47,8 @@ export async function withGlyphs<T extends Named>(
 }
 
 /**
- * The letters for texts; null where the page's own font has all of them, and nothing is read then. Faces in parts are set in the
- * same weight, bold or not.
+ * The glyphs for texts; null, and nothing is read, where the page's face has all of them. The large faces have one weight, which
+ * also stands for bold.
  */
 export async function glyphsFor(texts: readonly string[], files: FontFiles): Promise<Glyphs | null> {
   const lines = texts.map(cleaned);
@@ -90,7 +90,7 @@ function glyphsOf(typeface: Typeface, needed: readonly string[], scale: number):
   return found;
 }
 
-/** Only the parts of the large faces that have one of the letters are read. */
+/** Reads glyphs from the large faces, only from the parts that have one of the characters. */
 async function fromParts(needed: readonly string[], files: FontFiles): Promise<Record<string, Glyph>> {
   const byFace = new Map<Face, string[]>();
   for (const each of needed) byFace.set(faceOf(each), [...(byFace.get(faceOf(each)) ?? []), each]);

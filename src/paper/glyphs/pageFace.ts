@@ -1,4 +1,4 @@
-// The page's face as it is embedded in every file, so that no machine puts another in its place.
+// The page's face as it is embedded in every PDF, so that no viewer substitutes another.
 
 import { WRITABLE } from '../text/writable';
 import { FACE_FILES, FACE_PER_EM } from './faces';
@@ -6,20 +6,20 @@ import { fontTables } from './fontTables';
 import type { FontFiles } from './glyphs';
 import { subsetFont } from './subsetFont';
 
-/** TrueType files with the letters of the page's encoding and no others. Plain data. */
+/** TrueType files with the glyphs of WinAnsiEncoding only. Plain data. */
 export interface PageFace {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;
 }
 
-/** What every PDF is made with. */
+/** An input that carries the page's face; every PDF needs one. */
 export interface WithFace {
   readonly face: PageFace;
 }
 
 const made = new WeakMap<FontFiles, Promise<PageFace>>();
 
-/** The input with the page's face, which is read once from the same files. What `files` throws is passed on. */
+/** Adds the page's face, which is read once for the same `files`. What `files` throws is passed on. */
 export async function withFace<T>(input: T, files: FontFiles): Promise<T & WithFace> {
   const known = made.get(files) ?? pageFace(files);
   made.set(files, known);

@@ -1,17 +1,17 @@
-// A line of text set in outlines: letters one after the other as they are seen, marks over and under their letter.
+// Sets a line of text in outlines: glyphs in visual order, marks over and under their letters.
 
 import type { Glyphs } from './glyphs';
 import { isOverThai, isThaiSign } from './thai';
 import { type Glyph, lengthOf } from './typeface';
 import { visualOrder } from './visualOrder';
 
-/** Outlines in thousandths of the size from the line's beginning, as {@link Glyph} has them. */
+/** Outlines in thousandths of the size from the start of the line, in the form of {@link Glyph}. */
 export interface SetLine {
   readonly outlines: readonly (readonly number[])[];
   readonly advance: number;
 }
 
-/** Between a letter and a mark that would touch it. */
+/** Least gap between a letter and a mark, in thousandths of the size. */
 const GAP = 45;
 
 const BOX: Glyph = {
@@ -57,15 +57,15 @@ export function setLine(text: string, glyphs: Glyphs, bold: boolean): SetLine {
 
 const SPACE: Glyph = { advance: 300, outline: [] };
 
-/** A letter in its place on the line, for the signs that go with it. */
+/** The extent of a letter on the line, and of the signs placed over it. */
 interface Standing extends Extent {
-  /** Where a stroke that rises over other letters begins; null where none does. */
+  /** Left end of a stroke that rises above {@link RISE}; null where there is none. */
   readonly rise: number | null;
-  /** Upper end of the signs that stand over it by now. */
+  /** Upper end of the signs placed over it so far. */
   readonly signTop: number;
 }
 
-/** Strokes that end higher stand in the way of a sign over the letter. */
+/** Strokes that end higher than this obstruct a sign over the letter. */
 const RISE = 600;
 
 function standing(own: Extent, outline: readonly number[], advance: number): Standing {
@@ -79,7 +79,10 @@ function standing(own: Extent, outline: readonly number[], advance: number): Sta
   };
 }
 
-/** The face draws Thai signs where most consonants want them: beside a rising stroke, over another sign and under a tail they move. */
+/**
+ * Offset of a Thai sign. The face draws signs where they suit most consonants; they are moved beside a rising stroke, over another
+ * sign and under a descender.
+ */
 function thaiPlace(
   sign: string,
   own: Extent,
@@ -98,7 +101,7 @@ interface Extent {
   readonly top: number;
 }
 
-/** The box of all points, those off the curve too. */
+/** The box around all points of an outline, control points included; null for an empty one. */
 function extentOf(outline: readonly number[]): Extent | null {
   const points = pointsOf(outline);
   if (points.length === 0) return null;

@@ -1,22 +1,22 @@
-// A TrueType font with only the letters that are wanted, small enough to go into every file. Tables as in ISO/IEC 14496-22.
+// Subsets a TrueType font to given characters, so that it is small enough for every file. Tables as in ISO/IEC 14496-22.
 
 import type { FontTables } from './fontTables';
 import { glyphIndex, glyphOffsets } from './typeface';
 
 interface FontSubset {
-  /** In any order; each must have a letter in the font. */
+  /** In any order; the font must have a glyph for each. */
   readonly characters: readonly string[];
-  /** Units in the type's size: more than the font has set its letters smaller on their body. */
+  /** Units per em of the subset: more than the font's own makes its letters smaller. */
   readonly perEm: number;
-  /** PostScript name of the thinned font, ASCII. */
+  /** PostScript name of the subset, ASCII. */
   readonly name: string;
 }
 
 /**
- * The bytes of the font without its other letters, without hints and without positioning. Check sums are nought: who writes
- * the font into a file sets them.
+ * The bytes of the font with these glyphs only, without hints and without positioning. Check sums are 0; the PDF library sets
+ * them.
  *
- * @throws Error where a table or a wanted letter is missing; fonts come with the program
+ * @throws Error where a table or a glyph is missing; the fonts are shipped with the program
  */
 export function subsetFont(tables: FontTables, { characters, perEm, name }: FontSubset): Uint8Array {
   const table = (tag: string): DataView => {
@@ -31,7 +31,7 @@ export function subsetFont(tables: FontTables, { characters, perEm, name }: Font
 
   const offsetOf = glyphOffsets(table('head'), table('loca'));
   const outlines: Uint8Array[] = [];
-  // Letters that others are composed of are put behind those that are wanted, while the row is walked.
+  // Component glyphs of composite ones are appended to the list while it is walked.
   for (let i = 0; i < glyphIds.length; i += 1) {
     const glyphId = glyphIds[i] as number;
     const [start, end] = [offsetOf(glyphId), offsetOf(glyphId + 1)];
@@ -81,7 +81,7 @@ export function subsetFont(tables: FontTables, { characters, perEm, name }: Font
     ['loca', bytesOf(offsets)],
     ['maxp', changed('maxp', (maxp) => maxp.setUint16(4, count))],
     ['name', nameTable(name)],
-    // Format 3: letters have no names.
+    // Format 3: glyphs have no names.
     ['post', changed('post', (post) => post.setUint32(0, 0x00030000), 32)],
   ]);
 }
@@ -108,7 +108,7 @@ const TWO_SCALES = 0x40;
 const FOUR_SCALES = 0x80;
 const HINTS = 0x100;
 
-/** The outline of a letter without its hints; letters that it is composed of are called by their new numbers. */
+/** A glyph without its hints; its components are referred to by their new numbers. */
 function withoutHints(outline: Uint8Array, renumbered: (glyphId: number) => number): Uint8Array {
   const view = new DataView(outline.buffer);
   const contours = view.getInt16(0);
@@ -132,7 +132,7 @@ function withoutHints(outline: Uint8Array, renumbered: (glyphId: number) => numb
   return outline.slice(0, at);
 }
 
-/** A table of format 4 for characters in order, numbered from 1. */
+/** A cmap table of format 4 for characters in order, whose glyphs are numbered from 1. */
 function characterMap(codes: readonly number[]): Uint8Array {
   const segments: { first: number; last: number; delta: number }[] = [];
   for (const [i, code] of codes.entries()) {
@@ -144,7 +144,7 @@ function characterMap(codes: readonly number[]): Uint8Array {
   const count = segments.length;
   const reach = 2 ** Math.floor(Math.log2(count));
   const words = [
-    // One table, for Windows and Unicode, 12 bytes on.
+    // One subtable, for Windows and Unicode, at offset 12.
     ...[0, 1, 3, 1, 0, 12],
     ...[4, 16 + 8 * count, 0, 2 * count, 2 * reach, Math.log2(reach), 2 * (count - reach)],
     ...segments.map(({ last }) => last),
@@ -162,7 +162,7 @@ function wordsOf(words: readonly number[]): DataView {
   return view;
 }
 
-/** Family, full name and PostScript name alike. */
+/** A name table with the same family, full and PostScript name. */
 function nameTable(name: string): Uint8Array {
   const records = [1, 4, 6].flatMap((kind) => [1, 0, 0, kind, name.length, 0]);
   const head = bytesOf(wordsOf([0, 3, 6 + 3 * 12, ...records]));

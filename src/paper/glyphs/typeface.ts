@@ -1,21 +1,22 @@
-// A typeface read from its font: which letter has which outline, and how far it moves on. Tables as in ISO/IEC 14496-22.
+// Reads outlines and advance widths of glyphs from a font. Tables as in ISO/IEC 14496-22.
 
 import { type FontTables, fontTables } from './fontTables';
 
 /**
- * An outline in thousandths of the type's size, x to the right, y up from the baseline: numbers in rows, 0 x y moves,
- * 1 x y draws a line, 2 x1 y1 x y a quadratic curve; each contour ends where it began. Plain data, so that it can be handed over.
+ * An advance width and an outline in thousandths of the size, x to the right, y up from the baseline. The outline is a list of
+ * steps: 0 x y moves, 1 x y draws a line, 2 x1 y1 x y a quadratic curve; each contour ends where it began. Plain data, so that a
+ * worker can be given it.
  */
 export interface Glyph {
   readonly advance: number;
   readonly outline: readonly number[];
 }
 
-/** Numbers that a step of an outline takes, by its first. */
+/** How many numbers a step of an outline has, by its first number. */
 export const lengthOf = (kind: number | undefined): number => (kind === 2 ? 5 : 3);
 
 export interface Typeface {
-  /** Null for a character the typeface has no letter for. */
+  /** The glyph of a character; null where the typeface has none. */
   glyph(codePoint: number): Glyph | null;
 }
 
@@ -57,13 +58,13 @@ export async function readTypeface(file: Uint8Array): Promise<Typeface> {
   };
 }
 
-/** Where the outline of a glyph begins, which is where that of the one before it ends, in bytes. */
+/** Makes a function that gives the offset of a glyph's outline in bytes; the outline ends at the offset of the next one. */
 export function glyphOffsets(head: DataView, loca: DataView): (glyphId: number) => number {
   const long = head.getInt16(50) === 1;
   return (glyphId) => (long ? loca.getUint32(glyphId * 4) : loca.getUint16(glyphId * 2) * 2);
 }
 
-/** Glyph numbers by character, from a Unicode table of format 4 or 12; 0 for one that the font lacks. */
+/** Makes a function that gives the glyph number of a character from a cmap table of format 4 or 12; 0 where the font has none. */
 export function glyphIndex(tables: FontTables): (codePoint: number) => number {
   const cmap = tables.get('cmap');
   if (!cmap) return () => 0;
@@ -133,7 +134,7 @@ function simple(view: DataView): Corner[][] {
   return ends.map((end, i) => corners.slice(i === 0 ? 0 : (ends[i - 1] ?? 0) + 1, end + 1));
 }
 
-/** Parts of other letters, each moved and scaled. */
+/** The contours of a composite glyph: those of its components, moved and scaled. */
 function composite(view: DataView, contoursOf: (glyphId: number) => Corner[][]): Corner[][] {
   const contours: Corner[][] = [];
   let at = 10;
@@ -164,7 +165,7 @@ function composite(view: DataView, contoursOf: (glyphId: number) => Corner[][]):
   return contours;
 }
 
-/** Between two corners off the curve the curve passes through their middle. */
+/** The steps of a contour. Between two control points the curve passes through their midpoint. */
 function drawn(contour: readonly Corner[], scale: number): number[] {
   if (contour.length < 2) return [];
   const number = (value: number): number => Math.round(value * scale * 10) / 10;

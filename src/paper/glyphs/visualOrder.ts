@@ -1,4 +1,4 @@
-// Arabic letters in the shapes they take beside their neighbours, and texts in the order they are seen from left to right.
+// Puts texts into visual order, from left to right.
 
 import { withShapes } from './arabicShapes';
 import { withAmParted } from './thai';
@@ -18,13 +18,13 @@ const MIRRORED: Readonly<Record<string, string>> = {
   '>': '<',
 };
 
-/** Stands between the parts of a row; each part is read in its own direction, and the parts from left to right. */
+/** Separates the parts of a line; each part has its own direction, and the parts follow from left to right. */
 const BETWEEN_PARTS = ' · ';
 
 /**
- * A line of text as it is seen from left to right. A short form of the bidirectional algorithm (Unicode Standard Annex 9):
- * runs in one direction, numbers from left to right in either, whatever stands between two runs of one direction with them, the
- * rest with the line, whose direction is its first letter's. Enough for names; there are no levels within levels.
+ * A line of text in visual order. A short form of the bidirectional algorithm (Unicode Standard Annex 9): letters form runs of
+ * one direction; numbers read from left to right in either; neutral characters between two runs of one direction belong to them,
+ * others take the direction of the line, which is that of its first letter. It suffices for names: there are no nested levels.
  */
 export const visualOrder = (text: string): string =>
   withAmParted(text).split(BETWEEN_PARTS).map(partInVisualOrder).join(BETWEEN_PARTS);
@@ -34,7 +34,7 @@ function partInVisualOrder(text: string): string {
   let last: 'R' | 'L' | null = null;
   const directions = letters.map((cluster): 'R' | 'L' | 'N' | null => {
     const [first = ''] = cluster;
-    // A number goes with letters from left to right before it; with others it is turned as one.
+    // A number joins left-to-right letters before it; in a right-to-left run it is kept in its own order.
     if (DIGIT.test(first)) return last === 'L' ? 'L' : 'N';
     const direction = RIGHT_TO_LEFT.test(first) ? 'R' : STRONG.test(first) ? 'L' : null;
     last = direction ?? last;
@@ -64,7 +64,7 @@ function partInVisualOrder(text: string): string {
 const isStrong = (direction: 'R' | 'L' | 'N' | null): direction is 'R' | 'L' =>
   direction === 'R' || direction === 'L';
 
-/** A run from right to left: turned round, but its numbers kept. */
+/** A right-to-left run reversed, with its numbers in their own order. */
 function turned(letters: readonly string[], directions: readonly ('R' | 'L' | 'N' | null)[]): string {
   const parts: string[] = [];
   for (const [i, letter] of letters.entries()) {
@@ -75,7 +75,7 @@ function turned(letters: readonly string[], directions: readonly ('R' | 'L' | 'N
   return parts.reverse().join('');
 }
 
-/** A letter with the marks on it. */
+/** Splits a text into letters, each with its marks. */
 function clusters(text: string): string[] {
   const found: string[] = [];
   for (const character of text)

@@ -1,5 +1,4 @@
-// From a draft to sheets of paper: panels laid out, written on, and cut into sheets. No page is made yet, so the screen can
-// show how the sheets will lie.
+// Lays a draft out on sheets of paper. No page is made, so that the screen can show the layout too.
 
 import type { Point } from '../../engine';
 import type { Box } from '../geometry/box';
@@ -15,27 +14,27 @@ import { usedSheets } from '../sheets/usedSheets';
 import { linedPieces, type PlacedPanel, placePanels } from './placePanels';
 import type { PlanInput } from './planInput';
 
-/** Everything a pattern printed on sheets is made from. */
+/** The input of a pattern printed on sheets. */
 export interface PatternInput extends PlanInput {
-  /** One that `checkPaper` has passed. */
+  /** A paper that `checkPaper` accepts. */
   readonly paper: PaperChoice;
-  /** For the printer in hand; none is needed where it keeps the scale. */
+  /** Correction for the printer; none where it keeps the scale. */
   readonly correction?: Correction;
-  /** Names of sheets that are laid out as ever and not printed. */
+  /** Names of sheets that are part of the layout but not printed. */
   readonly leftOut?: readonly string[];
 }
 
 export interface Layout {
-  /** The paper held upright, as its printer measures it. */
+  /** The upright page, in the millimetres that its printer makes. */
   readonly page: UprightPage;
   readonly grid: Grid;
   readonly panels: readonly PlacedPanel[];
-  /** The sheets that have ink, by rows. */
+  /** The sheets that are used, by rows. */
   readonly sheets: readonly SheetPosition[];
   readonly joints: readonly Joint[];
 }
 
-/** Lays the draft out on as few sheets of the paper as are found. A draft without pieces takes none. */
+/** Lays the draft out on the fewest sheets found. A draft without pieces takes none. */
 export function layOut(input: PatternInput): Layout {
   const lined = linedPieces(input);
   const page = uprightPage(input.paper, input.correction);
@@ -48,7 +47,7 @@ export function layOut(input: PatternInput): Layout {
   return { page, grid, panels, sheets, joints: jointsOf(grid, sheets, [...lines, ...boxes]) };
 }
 
-/** Where sheets lie over each other; texts that keep clear of these are whole on one sheet. */
+/** The overlaps of sheets. A text that keeps clear of them is whole on one sheet. */
 function bandsOf(grid: Grid): Box[] {
   const [across, down] = [stepAcross(grid), stepDown(grid)];
   const [right, bottom] = [grid.columns * across + grid.overlapMm, grid.rows * down + grid.overlapMm];

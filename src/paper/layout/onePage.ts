@@ -1,4 +1,4 @@
-// The whole pattern on one page: a roll as wide as it is and as long as it must be, or one large sheet.
+// Lays the whole pattern on one page: a roll as long as needed, or one large sheet.
 
 import { formatLength, type LengthUnit, ONE_PAGE_FAULTS } from '../../document';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
@@ -9,9 +9,9 @@ import type { PlanInput } from './planInput';
 import { planPanels } from './planPanels';
 
 export interface OnePageChoice {
-  /** As the printer takes it in, mm. */
+  /** Width as it goes into the printer, mm. */
   readonly widthMm: number;
-  /** Null for a roll, which is cut off where the pattern ends. A sheet may be turned. */
+  /** Null for a roll, which is cut off at the end of the pattern. A sheet may be turned. */
   readonly heightMm: number | null;
   readonly marginMm: number;
 }
@@ -26,17 +26,17 @@ export const ONE_PAGES = [
 export const ONE_PAGE_MARGIN_MM = 10;
 
 export interface OnePage {
-  /** Of the page as it is held, in the millimetres its printer makes. */
+  /** Size of the page in its orientation, in the millimetres that its printer makes. */
   readonly widthMm: number;
   readonly heightMm: number;
   readonly marginMm: number;
-  /** How far below the top of the page the panels begin; above are the squares and the words. mm */
+  /** Distance of the panels from the top of the page; above them are the squares and the text. mm */
   readonly headMm: number;
-  /** The calibration squares, by their top left corner and side. */
+  /** The calibration squares, by their top left corners and sides. */
   readonly squares: readonly { readonly left: number; readonly top: number; readonly sideMm: number }[];
-  /** In page mm. */
+  /** Panels in page mm. */
   readonly panels: readonly PlacedPanel[];
-  /** A sheet that lies on its long side. */
+  /** True for a sheet that lies on its long side. */
   readonly turned: boolean;
 }
 
@@ -49,7 +49,7 @@ type OnePageFaultCode =
 
 export interface OnePageFault {
   readonly code: OnePageFaultCode;
-  /** The bound that was passed, mm. */
+  /** The bound that was exceeded, mm. */
   readonly bound: number;
 }
 
@@ -58,10 +58,10 @@ export type OnePageLayout =
   | { readonly ok: false; readonly fault: OnePageFault };
 
 const MOST_MARGIN_MM = 50;
-/** Both squares side by side and a margin either side fit into this. mm */
+/** Least width: both squares side by side with margins. mm */
 const LEAST_WIDTH_MM = 230;
 const SQUARES_HEAD_MM = 138;
-/** On a narrow page the words stand below the squares. mm */
+/** Least width at which the text is beside the squares; on a narrower page it is below them. mm */
 export const TEXT_BESIDE_FROM_MM = 320;
 const TEXT_MM = 78;
 
@@ -118,7 +118,7 @@ export function layOutOnePage(
   return last;
 }
 
-/** Side by side below the names. */
+/** The two squares, side by side below the head. */
 const squaresFrom = (marginMm: number): OnePage['squares'] => {
   const top = marginMm + HEAD_MM + SQUARES_GAP_MM;
   return [
@@ -132,7 +132,7 @@ const refused = (code: OnePageFaultCode, bound: number): OnePageLayout => ({
   fault: { code, bound },
 });
 
-/** What is wrong with a page and what would cure it, as a sentence. */
+/** A sentence that says what is wrong with a page and how to mend it. */
 export function onePageSentence({ code, bound }: OnePageFault, unit: LengthUnit): string {
   return ONE_PAGE_FAULTS[code]({ bound: formatLength(bound, unit, { withUnit: true }) });
 }

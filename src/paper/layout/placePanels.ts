@@ -1,4 +1,4 @@
-// A draft's pieces with their lines, and what is written on each once it is known where on the plan it lies.
+// Places pieces on the plan with their lines, and writes texts on them.
 
 import type { Piece, Point } from '../../engine';
 import { type Box, moved } from '../geometry/box';
@@ -10,11 +10,11 @@ import { panelTexts } from '../panel/panelTexts';
 import type { PlacedText, Stroke } from '../panel/strokes';
 import type { PlanInput } from './planInput';
 
-/** How panels are written on for the way they are read. */
+/** How large texts are for the distance at which they are read. */
 export interface Reading {
-  /** How many times as large as on paper letters are where there is room. */
+  /** Factor on the sizes of texts on paper, where there is room. */
   readonly textScale: number;
-  /** How much farther lines reach to either side than on paper. mm */
+  /** How much farther heavier lines reach to either side than on paper. mm */
   readonly heavierMm: number;
 }
 
@@ -25,11 +25,11 @@ export interface LinedPiece {
   readonly lines: readonly Stroke[];
 }
 
-/** A piece on the plan; lines and texts are where they are printed. */
+/** A piece on the plan. Lines and texts are in the coordinates of the plan. */
 export interface PlacedPanel extends LinedPiece {
-  /** It lies with its head down: the piece here is drafted upside down, not mirrored, and its texts read upright. */
+  /** It lies upside down: `piece` is turned by half a turn, not mirrored, and its texts read upright. */
   readonly turned: boolean;
-  /** What was added to the piece's coordinates. */
+  /** Added to the coordinates of `piece`. mm */
   readonly offset: Point;
   readonly texts: readonly PlacedText[];
 }
@@ -40,9 +40,7 @@ export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
     lines: [...panelLines(piece), ...(making ? eyeletLines(draft, making, piece.id) : [])],
   }));
 
-/**
- * Panels at their places, written on; texts keep clear of `bands` of the plan where they can.
- */
+/** Panels at their placements with their texts, which keep clear of `bands` of the plan where there is room. */
 export function placePanels(
   lined: readonly LinedPiece[],
   placements: readonly Placement[],
@@ -77,7 +75,7 @@ const shifted = (box: Box, by: Point): Box => ({
   bottom: box.bottom + by.y,
 });
 
-/** A panel moved on its plan. */
+/** A panel moved on the plan. */
 export const movedPanel = (panel: PlacedPanel, by: Point): PlacedPanel => ({
   ...panel,
   offset: { x: panel.offset.x + by.x, y: panel.offset.y + by.y },

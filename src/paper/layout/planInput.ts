@@ -1,21 +1,21 @@
-// What a pattern is made from, whatever it is printed on.
+// The input of every pattern, whatever it is printed on.
 
 import type { Client, SavedDraft } from '../../document';
 import type { Draft } from '../../engine';
 import type { Glyphs } from '../glyphs/glyphs';
 import type { MakingSettings } from '../making/settings';
 
-/** Everything a pattern is made from, whatever it is printed on. */
+/** A draft, its client and style, and choices that do not depend on the paper. */
 export interface PlanInput {
   readonly draft: Draft;
   readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
   readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
-  /** The day as it is to be printed. */
+  /** The date as it is printed. */
   readonly date: string;
-  /** For names that the page's own font cannot set. */
+  /** Glyphs for names that the page's face cannot set. */
   readonly glyphs?: Glyphs | null;
-  /** The cloth has a nap or a print that runs one way: all panels lie with their heads up. */
+  /** True for cloth with a nap or a one-way print: no panel is turned upside down. */
   readonly nap?: boolean;
-  /** Where given, eyelets are drawn on the panels and the making list is printed behind the sheets. */
+  /** Where given, eyelets are drawn on the panels and the making list is printed after the sheets. */
   readonly making?: MakingSettings;
 }

@@ -1,4 +1,4 @@
-// All panels on one plan that is not cut into sheets: for a roll, a projector, a picture and other programs.
+// Lays all panels on one plan that is not cut into sheets: for a roll, a projector, SVG and DXF.
 
 import { GAP_MM } from '../packing/arrange';
 import { onRoll } from '../packing/onRoll';
@@ -8,17 +8,17 @@ import type { PlanInput } from './planInput';
 
 export interface Plan {
   readonly panels: readonly PlacedPanel[];
-  /** Room around the outermost cut lines included; texts beside an edge may stand there. mm */
+  /** Size with the rim around the outermost cut lines, where texts beside an edge may stand. mm */
   readonly widthMm: number;
   readonly heightMm: number;
 }
 
-/** Room around the panels. mm */
+/** Rim around the panels. mm */
 const RIM_MM = GAP_MM;
 
 /**
- * The panels on a plan that with its rim is no wider than `mostWidthMm`, and as short as is found; a panel that is wider alone
- * makes the plan wider. Texts are written for paper unless it is read otherwise. A draft without pieces takes no room.
+ * The panels on a plan that, rim included, is no wider than `mostWidthMm` and as short as is found; a single panel that is wider
+ * makes the plan wider. Texts are sized for paper unless `reading` is given. A draft without pieces takes no room.
  */
 export function planPanels(input: PlanInput, mostWidthMm: number, reading?: Reading): Plan {
   const lined = linedPieces(input);

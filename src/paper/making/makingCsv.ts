@@ -1,4 +1,4 @@
-// The making list as a CSV file for a spreadsheet: RFC 4180, every record with as many fields.
+// Writes the making list as a CSV file (RFC 4180) in which every record has the same number of fields.
 
 import { MAKING_LIST, MM_PER, type Unit } from '../../document';
 import { type MakingSection, WORKSHOP_CARE } from './makingSections';
@@ -7,8 +7,8 @@ import type { MakingNames } from './makingText';
 const TEXTS = MAKING_LIST.csv;
 
 /**
- * A header and one record a line of the list, parted by CR LF. Lengths are decimal numbers of the unit in the header. A
- * text that a spreadsheet could take for a formula gets an apostrophe before it, so that a name is never computed.
+ * A header and a record for each line of the list, separated by CR LF. Lengths are decimal numbers in the unit of the header. A
+ * text that a spreadsheet could take for a formula gets an apostrophe before it, so that it is never computed.
  */
 export function makingCsv(
   sections: readonly MakingSection[],
@@ -32,7 +32,7 @@ export function makingCsv(
 const decimal = (mm: number | null, unit: Unit): string =>
   mm === null ? '' : String(Number((mm / MM_PER[unit]).toFixed(unit === 'in' ? 4 : 1)));
 
-/** Signs that start a formula in one spreadsheet or another, their full-width forms with them; blanks before them do not help. */
+/** Signs that start a formula in a spreadsheet, also in full-width form or after blanks. */
 const FORMULA = /^[\s\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212|]|^[\t\r\n]/u;
 
 function field(text: string): string {

@@ -1,4 +1,4 @@
-// The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
+// The making list in words: sections of lines, the same on the screen, on paper, in the text and in the CSV file.
 
 import {
   formatLength,
@@ -17,9 +17,9 @@ import type { MakingSettings } from './settings';
 
 export interface MakingLine {
   readonly item: string;
-  /** Null where it is not counted. */
+  /** How many; null where it is not counted. */
   readonly count: number | null;
-  /** Of one, mm; null where it has no length. */
+  /** Length of one, mm; null where it has none. */
   readonly lengthMm: number | null;
   readonly note: string;
 }
@@ -28,14 +28,14 @@ export interface MakingSection {
   readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'cloth';
   readonly heading: string;
   readonly lines: readonly MakingLine[];
-  /** What the figures go by. */
+  /** The rules and sources of the figures. */
   readonly remark: string;
 }
 
-/** The usual care with the tools of the work, said wherever the list is. */
+/** The safety advice for tools that goes with every making list. */
 export const WORKSHOP_CARE = MAKING_LIST.care;
 
-/** Sections without a line are left out; a draft without pieces gives none. */
+/** The sections that have lines; none for a draft without pieces. */
 export function makingSections(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection[] {
   if (list.pieces.length === 0) return [];
   const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
@@ -131,7 +131,7 @@ function bonesSection(list: MakingList, settings: MakingSettings, inUnit: Format
   };
 }
 
-/** By that rule, in words that are true of a garment whose channels do not all end at a binding. */
+/** The rule `betweenBindings` in words, also for a garment whose channels do not all end at a binding. */
 function betweenBindings(
   { bindingMm, bones }: MakingList,
   { bindingsSlack, bindingDepth }: MakingSettings,
@@ -283,7 +283,7 @@ function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Uni
   };
 }
 
-/** A shop sells by the yard where the tape has inches. */
+/** The length in yards where the unit is inches, because shops then sell by the yard. */
 const inYards = (mm: number, unit: Unit): string[] =>
   unit === 'in' ? [MAKING_LIST.yards({ yards: formatLength(mm / 36, 'in') })] : [];
 

@@ -1,4 +1,4 @@
-// The making list as plain text, for a message or a shopping note.
+// Writes the making list as plain text, for a message or a shopping note.
 
 import { type Client, formatLength, MAKING_LIST, type SavedDraft, type Unit } from '../../document';
 import { estimatedRemark } from '../remarks/estimates';
@@ -8,7 +8,7 @@ export interface MakingNames {
   readonly client: string;
   readonly draft: string;
   readonly unit: Unit;
-  /** What must be said of the client's lengths before all; null for nothing. */
+  /** The estimated measurements of the client; null where there are none. */
   readonly remark: string | null;
 }
 
@@ -25,14 +25,14 @@ export const makingNames = ({
   remark: estimatedRemark(client),
 });
 
-/** "2 × 13¼ in" and the like; empty where there is neither a count nor a length. */
+/** The amount of a line: "2 × 13¼ in"; empty where it has neither a count nor a length. */
 export function amountOf({ count, lengthMm }: MakingLine, unit: Unit): string {
   const length = lengthMm === null ? null : formatLength(lengthMm, unit, { withUnit: true });
   if (count === null || (count === 1 && length !== null)) return length ?? '';
   return length === null ? String(count) : `${count} × ${length}`;
 }
 
-/** One line an item, sections parted by a blank line. Line breaks in names become blanks. */
+/** A line for each item, with a blank line between sections. Line breaks in names become blanks. */
 export function makingText(
   sections: readonly MakingSection[],
   { client, draft, unit, remark: estimated }: MakingNames,

@@ -1,11 +1,11 @@
-// What the making list goes by: the workshop's own figures, each with a usual default, its span, and where it comes from.
+// Settings of the making list: the workshop's figures, each with a default, a range and a source.
 
 import { MAKING_FIGURES, MAKING_SOURCES, type Unit } from '../../document';
 import { inches } from '../../engine';
 
 /**
- * How long a bone is against its channel. `betweenBindings`: so much shorter than the distance between the bindings.
- * `channel`: so much shorter than the channel from sewn edge to sewn edge, whatever the bindings.
+ * What the deduction from the length of a bone is counted from. `betweenBindings`: the distance between the bindings. `channel`:
+ * the channel from sewn edge to sewn edge, whatever the bindings.
  */
 type BoneRule = 'betweenBindings' | 'channel';
 
@@ -47,7 +47,7 @@ export interface MakingField {
   readonly label: string;
   readonly least: number;
   readonly most: number;
-  /** Where the default comes from. */
+  /** Source of the default. */
   readonly source: string;
 }
 
@@ -79,7 +79,7 @@ const share = (group: MakingField['group'], name: MakingNumber): MakingField => 
   source: MAKING_SOURCES.practice,
 });
 
-/** Every number of the settings, in the order in which the form asks for them. */
+/** Every number of the settings, in the order of the form. */
 export const MAKING_FIELDS: readonly MakingField[] = [
   length('bones', 'bindingDepth', 0, 40),
   length('bones', 'bindingsSlack', 0, 60, MAKING_SOURCES.bindings),
@@ -124,7 +124,7 @@ const SHARED = {
   lining: 1,
 } as const;
 
-/** The usual figures, in round numbers of the maker's own tape. */
+/** The defaults, in round numbers of the unit. */
 export function usualMaking(unit: Unit): MakingSettings {
   const byUnit = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
   return {
@@ -148,8 +148,8 @@ export interface MakingFault {
 }
 
 /**
- * Settings taken for unknown: they may have been typed, or kept by another version. Every number that is not within
- * its span, or a rule that is none, is a fault; `field` is null where it is the rule, or where there are no settings.
+ * Checks settings that may have been typed or stored by another version. Every number outside its range is a fault, and so is an
+ * unknown rule; `field` is null for the rule, and where there are no settings.
  */
 export function checkMaking(
   given: unknown,

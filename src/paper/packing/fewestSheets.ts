@@ -1,4 +1,4 @@
-// The layout of a pattern that takes the fewest sheets of those tried.
+// Chooses the layout with the fewest sheets of those that are tried.
 
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
@@ -8,8 +8,8 @@ import { rowsOnSheets } from './rowsOnSheets';
 import { bestLayout, costOfPlan, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
 /**
- * Panels in rows, unless fewer sheets do for panels laid into each other's hollows; turned only where that saves another
- * sheet. Cut lines never come nearer to each other than `GAP_MM` of arrange.
+ * Panels in rows, or nested where that takes fewer sheets; turned only where that saves another sheet. Cut lines are at least
+ * `GAP_MM` of arrange.ts apart.
  */
 export function fewestSheets(
   outlines: readonly OutlineTurns[],

@@ -1,32 +1,32 @@
-// Laying outlines down one after another, each where it costs least among the places that touch others or the edges.
+// Nests outlines: each is laid where it costs least among the places at which it touches others or the edges.
 
 import type { Profile } from './profile';
 import { type LaidProfile, overAcross, overDown, type Span, TOUCH_MM } from './slide';
 
-/** What outlines are laid on, and what a place costs. */
+/** The area that outlines are laid on, and the cost of places on it. */
 export interface PackingArea {
-  /** The places of a profile's corner, mm. */
+  /** The span of places for a profile's corner, mm. */
   readonly across: (profile: Profile) => Span;
   readonly down: (profile: Profile) => Span;
-  /** Places worth a try even where nothing lies, such as against the edges of sheets. */
+  /** Places that are tried even where no outline lies, such as at the edges of sheets. */
   readonly xs: (profile: Profile) => readonly number[];
   readonly ys: (profile: Profile) => readonly number[];
-  /** Of one more outline there, after all that was taken. */
+  /** Cost of one more outline at a place, after those that were taken. */
   readonly cost: (profile: Profile, x: number, y: number) => number;
   readonly take: (laid: LaidProfile) => void;
 }
 
 export interface Spot extends LaidProfile {
-  /** Heads down. */
+  /** It lies upside down. */
   readonly turned: boolean;
 }
 
-/** An outline's profile with its head up and, where it may be turned, with its head down. */
+/** The profile of an outline upright and, where it may be turned, upside down. */
 export type ProfileTurns = readonly [Profile, Profile?];
 
 /**
- * A spot for each outline, in their order; null where one finds none that costs less than `most` leaves. An outline is turned
- * only where that costs less.
+ * A spot for each outline, in their order; null where their total cost reaches `most`. An outline is turned only where that costs
+ * less.
  */
 export function nest(outlines: readonly ProfileTurns[], area: PackingArea, most: number): Spot[] | null {
   const laid: Spot[] = [];
@@ -85,10 +85,10 @@ function spansOf(laid: readonly LaidProfile[], spanOf: (other: LaidProfile) => S
   return spans;
 }
 
-/** Less between two places makes no other layout. mm */
+/** Places nearer to each other than this count as one. mm */
 const APART_MM = 0.5;
 
-/** The values of a span, those that are nearly one taken once. */
+/** The values inside a span in order; of values that are nearly equal the first. */
 function distinct(values: number[], [least, most]: Span): number[] {
   values.sort((a, b) => a - b);
   let last = -Infinity;
@@ -99,7 +99,7 @@ function distinct(values: number[], [least, most]: Span): number[] {
   });
 }
 
-/** Within the ground and over nothing. */
+/** Whether a place is inside the area and outside all forbidden spans. */
 function isFree(value: number, [least, most]: Span, spans: readonly Span[]): boolean {
   if (value < least - TOUCH_MM || value > most + TOUCH_MM) return false;
   for (const [from, to] of spans) if (value > from + TOUCH_MM && value < to - TOUCH_MM) return false;

@@ -1,4 +1,4 @@
-// Outlines laid into each other's hollows so that they need fewer sheets than a layout that is there already.
+// Nests outlines on sheets, so that they need fewer sheets than another layout.
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
@@ -22,7 +22,7 @@ import { costOfPlan, RIM_MM, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
 type Orientation = Exclude<PaperChoice['orientation'], 'fewest'>;
 
-/** A layout on fewer sheets than `most`, as few as found; null where none was found. Same input, same layout. */
+/** The layout with the fewest sheets that is found below `most`; null where none is found. Same input, same layout. */
 export function nestOnSheets(
   outlines: readonly OutlineTurns[],
   page: UprightPage,
@@ -48,10 +48,10 @@ export function nestOnSheets(
   return best;
 }
 
-/** Among more outlines than this the search takes too long. */
+/** With more outlines than this the search takes too long. */
 const MOST_OUTLINES = 20;
 
-/** About so many outlines times outlines times grids are tried: few outlines in more orders than many. */
+/** Bound on outlines² × grids × tries: few outlines are tried in more orders than many. */
 const WORK = 800;
 
 interface Try {
@@ -59,7 +59,7 @@ interface Try {
   readonly fill: FillDirection;
 }
 
-/** Those that found most on ready-made styles and drawn bodies first, of twelve tried. */
+/** Orders to try. Those that saved most sheets on ready-made styles and random bodies come first. */
 function triesFor(profiles: readonly (readonly Profile[])[]): Try[] {
   const { drafted, widest, tallest } = ordersOf(profiles);
   return [
@@ -72,7 +72,7 @@ function triesFor(profiles: readonly (readonly Profile[])[]): Try[] {
   ];
 }
 
-/** Grids that the outlines may fit on with fewer than `most` sheets used, the smallest first. */
+/** Grids of up to `most` sheets that the outlines may fit on, the smallest first. */
 function gridsFor(
   outlines: readonly OutlineTurns[],
   profiles: readonly (readonly Profile[])[],
@@ -105,7 +105,7 @@ function gridsFor(
     .sort((a, b) => a.columns * a.rows - b.columns * b.rows);
 }
 
-/** Panels were never seen to fill so many sheets more than this: from 0.73 of six to 0.85 of two. */
+/** Upper bound on the share of the sheets' area that panels fill. The most seen was 0.85 of two sheets and 0.73 of six. */
 const fullest = (sheets: number): number => 0.76 + 0.24 / sheets;
 
 const areaOf = (ring: readonly Point[]): number =>
@@ -116,7 +116,7 @@ const areaOf = (ring: readonly Point[]): number =>
     }, 0),
   );
 
-/** Without rows and columns of sheets at the edges that nothing lies on. */
+/** Removes the rows and columns of unused sheets at the edges. */
 function trimmed({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
   const on = outlines.flatMap((turns, i) => {
     const placement = placements[i] as Placement;

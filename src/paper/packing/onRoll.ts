@@ -1,4 +1,4 @@
-// Outlines on a strip of a given width, as short as is found: a roll, a projector's picture, a drawing.
+// Lays outlines on a strip of a given width, as short as is found: a roll, a projector's picture or a drawing.
 
 import { arrange } from './arrange';
 import { nest, type PackingArea } from './nest';
@@ -14,15 +14,15 @@ import {
 import type { Profile } from './profile';
 
 export interface RollPlan {
-  /** The box around all outlines has its top left corner at 0, 0. */
+  /** The top left corner of the box around all outlines is at 0, 0. */
   readonly placements: readonly Placement[];
   readonly widthMm: number;
   readonly heightMm: number;
 }
 
 /**
- * Rows of outlines, unless outlines laid into each other's hollows take less of the strip; turned only where they take less
- * again. An outline that is wider than the strip makes the plan wider.
+ * Outlines in rows, or nested where that takes less of the strip; turned only where that takes less again. An outline that is
+ * wider than the strip makes the plan wider.
  */
 export function onRoll(outlines: readonly OutlineTurns[], mostWidthMm: number): RollPlan {
   const rings = outlines.map(([{ ring }]) => ring);
@@ -36,10 +36,10 @@ export function onRoll(outlines: readonly OutlineTurns[], mostWidthMm: number): 
     .reduce((best, plan) => (plan.heightMm < best.heightMm - LEAST_GAIN_MM ? plan : best));
 }
 
-/** Panels are not moved about for less. mm */
+/** Least gain for which a later layout replaces an earlier one. mm */
 const LEAST_GAIN_MM = 1;
 
-/** More outlines than this lie in rows: among so many the search for hollows takes too long. */
+/** More outlines than this are laid in rows, because nesting takes too long. */
 const MOST_OUTLINES = 30;
 
 function nested(outlines: readonly OutlineTurns[], widthMm: number): Placement[][] {
@@ -53,7 +53,7 @@ function nested(outlines: readonly OutlineTurns[], widthMm: number): Placement[]
   });
 }
 
-/** What counts is how far down the strip is used. */
+/** The strip as an area. A place costs what it adds to the used length. */
 function rollArea(widthMm: number, inOrder: readonly (readonly [Profile, Profile?])[]): PackingArea {
   const most = inOrder.reduce((sum, [{ heightMm }]) => sum + heightMm, 0);
   let used = 0;

@@ -1,4 +1,4 @@
-// Where the outlines of a pattern lie on its plan.
+// Placements of outlines on the plan.
 
 import type { Piece, Point } from '../../engine';
 import { type Box, boxAround, moved } from '../geometry/box';
@@ -9,21 +9,21 @@ import type { Spot } from './nest';
 import { type Profile, profileOf } from './profile';
 
 export interface Placement {
-  /** Head down. */
+  /** It lies upside down. */
   readonly turned: boolean;
-  /** What is added to its points, after half a turn about 0, 0 where it is turned. mm */
+  /** Added to its points, after half a turn about 0, 0 where it is turned. mm */
   readonly offset: Point;
 }
 
-/** A panel as packing sees it: its head up or, where that may be, down. */
+/** A panel as it is packed, upright or upside down. */
 export interface Outline {
   /** The cut line, closed. */
   readonly ring: readonly Point[];
-  /** What tells on which sheets it is: sew lines and marks are inside the cut line, by the grain line. */
+  /** Cut, fold and grain lines: they decide which sheets the panel is on, because all other lines lie among them. */
   readonly spanLines: readonly (readonly Point[])[];
 }
 
-/** Head up, and head down where it may be turned. */
+/** An outline upright and, where it may be turned, upside down. */
 export type OutlineTurns = readonly [Outline, Outline?];
 
 export function outlineTurns(
@@ -39,11 +39,11 @@ export function outlineTurns(
   return mayTurn ? [upright, halfTurned(upright)] : [upright];
 }
 
-/** The way an outline lies at its place. */
+/** The outline as it lies at its placement. */
 export const outlineAt = ([upright, down]: OutlineTurns, { turned }: Placement): Outline =>
   turned && down ? down : upright;
 
-/** The box around all outlines at their places; null around none. */
+/** The box around all outlines at their placements; null around none. */
 export const boxOfOutlines = (
   outlines: readonly OutlineTurns[],
   placements: readonly Placement[],
@@ -58,11 +58,11 @@ export const boxOfOutlines = (
 export const movedPlacements = (placements: readonly Placement[], by: Point): Placement[] =>
   placements.map(({ turned, offset }) => ({ turned, offset: { x: offset.x + by.x, y: offset.y + by.y } }));
 
-/** The profiles of all ways to lie, each with half of the gap around it. */
+/** The profiles of outlines, each with half of the gap around it. */
 export const profilesOf = (outlines: readonly OutlineTurns[]): Profile[][] =>
   outlines.map((turns) => turns.flatMap((each) => (each ? [profileOf(each.ring, GAP_MM / 2)] : [])));
 
-/** From where profiles were laid down in an order, to what moves their outlines there. */
+/** The placements of outlines whose profiles were laid on spots in a given order. */
 export function placementsOf(
   spots: readonly Spot[],
   order: readonly number[],

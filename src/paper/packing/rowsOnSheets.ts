@@ -1,4 +1,4 @@
-// Outlines in rows side by side, box by box: the layout that others have to better.
+// Lays outlines in rows on sheets: the layout that nesting is compared with.
 
 import { gridFor, stepAcross } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
@@ -7,10 +7,10 @@ import { arrange } from './arrange';
 import type { OutlineTurns } from './placements';
 import { costOfPlan, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
 
-/** More columns than this are a roll's business. */
+/** Most columns of sheets that are tried. */
 const MOST_COLUMNS = 60;
 
-/** Tries rows as wide as 1, 2, 3… sheets; of those with as few sheets, the one with the fewest joints to tape. */
+/** Tries rows as wide as 1, 2, 3… sheets and gives the layout with the fewest sheets; of equal ones that with the fewest joins. */
 export function rowsOnSheets(
   outlines: readonly OutlineTurns[],
   page: UprightPage,

@@ -1,4 +1,4 @@
-// A layout of outlines on the sheets of a grid, and what it costs.
+// Layouts of outlines on the sheets of a grid, and their costs.
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
@@ -15,7 +15,7 @@ export interface SheetPlan {
 /** Room between the outermost cut lines and the edge of the plan, where texts beside an edge may stand. mm */
 export const RIM_MM = 5;
 
-/** Sheets first, then how many panels each sheet has a part of: the fewer, the less is to be joined. */
+/** The cost of a layout: its sheets first, then the parts of panels on them, which have to be joined. */
 export function costOfPlan({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): number {
   const sheets = new Set<number>();
   let parts = 0;
@@ -32,7 +32,7 @@ const COST_OF_SHEET = 10_000;
 
 export const sheetsOfCost = (cost: number): number => Math.floor(cost / COST_OF_SHEET);
 
-/** Rows with their corner at 0, 0, moved into the middle of the sheets that they take. */
+/** Moves rows of outlines, whose corner is at 0, 0, into the middle of the sheets that they take. */
 export function onOwnGrid(
   { offsets, widthMm: width, heightMm: height }: Arrangement,
   page: UprightPage,
@@ -45,7 +45,7 @@ export function onOwnGrid(
   return { grid, placements: movedPlacements(placements, by) };
 }
 
-/** Within the room that the sheets leave, all panels are moved so that fewer of them lie across a joint. */
+/** Moves all panels within the room that the sheets leave, so that fewer of them lie across a joint. */
 export function bestLayout(plan: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
   const box = boxOfOutlines(outlines, plan.placements);
   if (!box) return plan;
@@ -63,10 +63,10 @@ export function bestLayout(plan: SheetPlan, outlines: readonly OutlineTurns[]): 
   return best;
 }
 
-/** Which part of the room that is left lies to the left and above. */
+/** Shares of the spare room that are tried at the left and at the top. */
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
 
-/** What the rims of the plan leave. */
+/** Size of the plan inside its rims. */
 const roomOf = (grid: Grid): Point => ({
   x: grid.columns * stepAcross(grid) + grid.overlapMm - 2 * RIM_MM,
   y: grid.rows * stepDown(grid) + grid.overlapMm - 2 * RIM_MM,

@@ -1,4 +1,4 @@
-// The text written along an edge: its name, what it is sewn to, its allowance and a zip.
+// The text along an edge: its name, the panel it is sewn to, its allowance and a zip.
 
 import { edgeTitle, formatLength, type LengthUnit, PATTERN, pieceLabel } from '../../document';
 import type { Edge, Piece, Style } from '../../engine';
@@ -8,7 +8,8 @@ import { foldOf } from './panelLines';
 const TEXTS = PATTERN.edge;
 
 /**
- * "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in · zip on the left", "Hem · no allowance", "Centre front · place on fold".
+ * Examples: "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in · zip on the left", "Hem · no allowance", "Centre front · place on
+ * fold".
  */
 export function edgeText(piece: Piece, edge: Edge, unit: LengthUnit, style: Style): string {
   const title = edgeTitle(edge, piece);

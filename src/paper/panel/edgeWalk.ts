@@ -1,4 +1,4 @@
-// A place on an edge and the ways along and out of it.
+// Places on an edge, with the directions along it and out of the panel.
 
 import { distance, nearestFraction, type Point, polylineLength } from '../../engine';
 
@@ -10,7 +10,7 @@ export interface EdgePlace {
   readonly out: Point;
 }
 
-/** The place a fraction of the way along an edge; null on an edge of no length. */
+/** The place at a fraction of an edge's length; null on an edge of no length. */
 export function placeAlong(points: readonly Point[], fraction: number): EdgePlace | null {
   let rest = polylineLength(points) * fraction;
   for (let i = 1; i < points.length; i += 1) {

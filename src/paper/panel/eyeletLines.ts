@@ -1,15 +1,15 @@
-// The eyelets of a draft as they are drawn on its panels: a ring round a cross whose middle is the centre to punch.
+// Eyelets as they are drawn on the panels: a ring around a cross at the centre to punch.
 
 import type { Draft, Point } from '../../engine';
 import { eyeletsFor } from '../making/eyelets';
 import type { MakingSettings } from '../making/settings';
 import type { Stroke } from './strokes';
 
-/** As large as the hole of a common eyelet; common practice, no source. mm */
+/** Radius of the hole of a common eyelet; common practice, no source. mm */
 const RING_MM = 2.5;
 const CROSS_MM = 1.5;
 
-/** Marks for one piece in the coordinates of its block; none where it is not laced. */
+/** The eyelets of one piece in the coordinates of its block; none where it is not laced. */
 export function eyeletLines(draft: Draft, settings: MakingSettings, piece: string): Stroke[] {
   return eyeletsFor(draft, settings)
     .filter((row) => row.piece.id === piece)

@@ -1,4 +1,4 @@
-// A text for an edge that is too short or too crowded to bear it: inside the panel, with a line that leads to the edge.
+// Places the text of an edge that is too short or too crowded for it inside the panel, with a leader to the edge.
 
 import type { Point } from '../../engine';
 import { boxAround } from '../geometry/box';
@@ -17,8 +17,8 @@ const STEP_MM = 3;
 const CLEAR_MM = 0.7;
 
 /**
- * The place nearest to `target` where the text lies inside the ring clear of every line and text, and its leader clear of
- * every text; null where there is none. Larger letters are tried first.
+ * The place nearest to `target` where the text lies inside the ring clear of every line and text, and its leader clear of every
+ * text; null where there is none. Larger sizes are tried first.
  */
 export function leaderTextInside(
   line: Omit<TextLine, 'sizePt'>,
@@ -51,7 +51,7 @@ export function leaderTextInside(
   return null;
 }
 
-/** The point of a level or upright box that is nearest to another, a hair off its letters. */
+/** The point nearest to another, 0.4 mm outside a level or upright box. */
 function nearest(box: TurnedBox, { x, y }: Point): Point {
   const around = boxAround(cornersOf(box)) ?? { left: x, right: x, top: y, bottom: y };
   return {

@@ -1,14 +1,14 @@
-// The lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
+// Lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
 
 import type { Edge, Mark, Piece, Point } from '../../engine';
 import { placeNear, reachTo } from './edgeWalk';
 import type { Stroke } from './strokes';
 
-/** How far a balance mark reaches into the panel, mm: across the seam line, where it is still seen once sewn. */
+/** How far a balance mark reaches across the seam line into the panel, so that it is seen after sewing. mm */
 const MARK_INSIDE_MM = 4;
 const ARROW_MM = 3;
 const DRILL_MM = 2;
-/** How far the bracket that points to the fold stands from it. mm */
+/** Distance from the fold of the bracket that points to it. mm */
 const BRACKET_MM = 9;
 
 /** All lines of a piece, in the coordinates of its block. */
@@ -29,11 +29,11 @@ export function panelLines(piece: Piece): Stroke[] {
   ];
 }
 
-/** The edge a piece is folded at, where it is cut on the fold. */
+/** The edge on the fold of the cloth; null for a piece that is not cut on the fold. */
 export const foldOf = (piece: Piece): Edge | null =>
   piece.cut.onFold ? (piece.edges.find((edge) => edge.role === 'centre') ?? null) : null;
 
-/** The shears leave out what lies on the fold: there the ring becomes a fold line. */
+/** The cut line. The part of it that lies on the fold is a fold line, because it is not cut. */
 function cutLines({ cutLine }: Piece, fold: Edge | null): Stroke[] {
   const [first] = cutLine;
   if (!first) return [];
@@ -100,7 +100,7 @@ function markLines(mark: Mark, piece: Piece): Stroke[] {
   return markLine ? [{ kind: 'mark', points: [markLine.inner, markLine.outer] }] : [];
 }
 
-/** A balance mark from the cut line across the seam line into the panel; null where its edge has no length. */
+/** The line of a balance mark, from the cut line across the seam line into the panel; null where its edge has no length. */
 export function balanceMarkLine(
   mark: Mark,
   piece: Piece,

@@ -1,4 +1,4 @@
-// Where there is room for a text: clear of every line and of every other text.
+// Finds whether a text has room: clear of every line and every other text.
 
 import type { Point } from '../../engine';
 import { type Box, boxAround } from '../geometry/box';
@@ -6,7 +6,7 @@ import { clipSegment } from '../geometry/clip';
 import type { Stroke } from './strokes';
 import { cornersOf, type TurnedBox } from './textBlock';
 
-/** What a text must keep clear of. Texts and their leaders are added as they are placed. */
+/** The lines and texts that a text must keep clear of. Texts and leaders are added as they are placed. */
 export interface Room {
   readonly segments: (readonly [Point, Point])[];
   readonly taken: TurnedBox[];
@@ -75,7 +75,7 @@ const intoFrameOf = ({ centre, turnRad }: TurnedBox): ((point: Point) => Point) 
   });
 };
 
-/** Two turned boxes overlap unless a side of one of them parts them. */
+/** Whether two turned boxes overlap: they do unless a side of one of them separates them. */
 function overlap(a: TurnedBox, b: TurnedBox): boolean {
   const isApart = (from: TurnedBox, other: TurnedBox): boolean => {
     const around = boxAround(cornersOf(other).map(intoFrameOf(from))) as Box;

@@ -1,5 +1,5 @@
-// How the lines of a pattern look on paper, told apart in black and white: the cut line is thick and solid, the sew line thin
-// and broken.
+// Styles of the pattern's lines on paper. They differ in black and white: the cut line is thick and solid, the sew line thin and
+// broken.
 
 import type { StrokeKind } from './strokes';
 

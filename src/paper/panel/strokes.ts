@@ -1,4 +1,4 @@
-// What is put on paper before anyone asks which paper: lines and texts in mm, x to the right, y down.
+// Lines and texts of a pattern, independent of the paper: mm, x to the right, y down.
 
 import type { Point } from '../../engine';
 

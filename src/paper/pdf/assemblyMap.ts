@@ -1,4 +1,4 @@
-// How the sheets go together, drawn small: their names over the outlines of the panels.
+// The assembly map: the sheets with their names over the outlines of the panels, drawn small.
 
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
@@ -9,14 +9,14 @@ import { ownPartOf, sheetName, stepAcross, stepDown } from '../sheets/grid';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
 import type { PdfCanvas } from './file/pdfCanvas';
 
-/** Part of their size at which the sheets fit into a box of the page; not above 0 where they do not. */
+/** Scale at which the sheets fit into a box of the page; 0 or less where they do not. */
 export function mapScale({ grid }: Layout, box: Box): number {
   const width = grid.columns * stepAcross(grid) + grid.overlapMm;
   const height = grid.rows * stepDown(grid) + grid.overlapMm;
   return Math.min((box.right - box.left) / width, (box.bottom - box.top) / height);
 }
 
-/** Draws the map as large as it fits, in the top left of a box of the page. */
+/** Draws the map as large as it fits at the top left of a box of the page. */
 export function drawMap(canvas: PdfCanvas, layout: Layout, box: Box): void {
   const { grid, panels, sheets } = layout;
   const scale = mapScale(layout, box);
@@ -50,7 +50,7 @@ export function drawMap(canvas: PdfCanvas, layout: Layout, box: Box): void {
     const { x, y } = onMap({ x: own.left, y: own.top });
     const name = sheetName(position);
     const [width, height] = [textWidth(name, nameSize, true), nameSize * MM_PER_POINT];
-    // On a patch of white, so that no outline runs through the name.
+    // A white patch keeps outlines out of the name.
     canvas.blank(x + 0.3, y + 0.3, width + 1.4, height + 0.2);
     canvas.text({
       text: name,
@@ -63,8 +63,8 @@ export function drawMap(canvas: PdfCanvas, layout: Layout, box: Box): void {
 }
 
 /**
- * The panel's name as large as the panel is wide, where its title stands, which is clear of the joints; upright where
- * a joint would run through it.
+ * Writes the panel's name, sized to the panel's width, at the height of its title, which is clear of the joints. It is turned
+ * upright where a joint would cross it.
  */
 function writeLabel(
   canvas: PdfCanvas,

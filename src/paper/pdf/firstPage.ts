@@ -1,4 +1,4 @@
-// The first page: whose pattern it is, how to print it, two squares to check the scale by, and the map of the sheets.
+// The first page: head, how to print, two calibration squares, and the map of the sheets.
 
 import { FIRST_PAGE, PATTERN } from '../../document';
 import type { Box } from '../geometry/box';
@@ -12,10 +12,10 @@ import type { PdfCanvas } from './file/pdfCanvas';
 import { firstPageParagraphs, sheetsParagraphs } from './firstPageParagraphs';
 
 const GUTTER_MM = 7;
-/** The map is not pushed below this height by words. mm */
+/** Height at the foot of the page that the text leaves to the map. mm */
 const LEAST_MAP_MM = 62;
 
-/** Draws the first page, always upright, on the page in hand. */
+/** Draws the first page, which is always upright. */
 export function drawFirstPage(canvas: PdfCanvas, input: PatternInput, layout: Layout): void {
   const { widthMm, heightMm, marginMm: margin } = layout.page;
   const [right, bottom] = [widthMm - margin, heightMm - margin];
@@ -34,7 +34,7 @@ export function drawFirstPage(canvas: PdfCanvas, input: PatternInput, layout: La
   const left = margin + INCH_SQUARE_MM + GUTTER_MM;
   const paragraphs = firstPageParagraphs(input, sheetsParagraphs(input, layout.sheets.length));
   const end = drawParagraphs(canvas, paragraphs, left, top, right - left, bottom - LEAST_MAP_MM);
-  // Beside the squares or below them, wherever the map comes out larger.
+  // The map is beside the squares or below them, wherever it is larger.
   const beside: Box = { left, top: end + 11, right, bottom };
   const below: Box = { left: margin, top: squaresEnd + 11, right, bottom };
   const box = mapScale(layout, below) > mapScale(layout, beside) ? below : beside;

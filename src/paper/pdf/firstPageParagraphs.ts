@@ -1,4 +1,4 @@
-// What the first page has to say beside the squares and the map.
+// Paragraphs of the first page.
 
 import {
   edgeName,
@@ -22,10 +22,10 @@ import { type Correction, correctionText } from '../sheets/correction';
 import { isExact } from '../text/writable';
 import type { Paragraph } from './blocks/drawParagraphs';
 
-/** Faults past this many are told on the screen. */
+/** Most errors that are listed; the screen lists them all. */
 const MOST_ERRORS = 6;
 
-/** All paragraphs in the order of their weight, those of the print in their midst: what does not fit is cut from the end. */
+/** All paragraphs, the most important first, because those that do not fit are left out; `print` are those about the print. */
 export function firstPageParagraphs(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
   return [
     ...errors(input),
@@ -37,7 +37,7 @@ export function firstPageParagraphs(input: PlanInput, print: readonly Paragraph[
   ];
 }
 
-/** How to print sheets, and what this print is. */
+/** How to print sheets, and what this print contains. */
 export function sheetsParagraphs(
   { paper, client, correction, leftOut = [] }: PatternInput,
   sheetCount: number,
@@ -51,7 +51,7 @@ export function sheetsParagraphs(
   ];
 }
 
-/** How to print the whole pattern on one page, and what this print is. */
+/** How to print the whole pattern on one page, and what this print contains. */
 export const onePageParagraphs = ({ client }: PlanInput, correction: Correction | undefined): Paragraph[] => [
   ...printParagraphs(),
   text(FIRST_PAGE.onePage({ unit: client.unit })),
@@ -71,7 +71,7 @@ function errors({ draft, client, savedDraft }: PlanInput): Paragraph[] {
   ];
 }
 
-/** The lengths of the client that the outline rests on and nobody measured. */
+/** The estimated measurements of the client. */
 function estimates({ client }: PlanInput): Paragraph[] {
   const lines = estimatedLines(client);
   if (lines.length === 0) return [];
@@ -82,7 +82,7 @@ function estimates({ client }: PlanInput): Paragraph[] {
   ];
 }
 
-/** The allowances that the pieces carry, each with the edges that have it. */
+/** The allowances of the pieces, each with the edges that have it. */
 function allowances({ draft, client, savedDraft }: PlanInput): Paragraph[] {
   const found = new Map<string, Set<string>>();
   for (const piece of draft.pieces)

@@ -1,4 +1,4 @@
-// The making list printed: pages at the end of the pattern.
+// Pages with the making list, at the end of the pattern.
 
 import { MAKING_LIST } from '../../document';
 import type { MakingSection } from '../making/makingSections';
@@ -14,7 +14,7 @@ const BODY: TextStyle = { sizePt: 8.5, before: 0.7 };
 const REMARK: TextStyle = { sizePt: 7, grey: 0.3, before: 1 };
 const COLUMNS = [0.36, 0.14, 0.5];
 
-/** Draws the list from a page of its own on; every page comes from `newPage`, upright. No section makes no page. */
+/** Draws the list on upright pages from `newPage`, beginning with a new one; no pages where there are no sections. */
 export function drawMakingPages(
   newPage: () => PdfCanvas,
   page: FlowPage,

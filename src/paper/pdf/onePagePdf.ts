@@ -21,7 +21,7 @@ import { firstPageParagraphs, onePageParagraphs } from './firstPageParagraphs';
 /**
  * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. Same input, same bytes.
  *
- * @throws RangeError on a page that {@link layOutOnePage} refuses; ask it first
+ * @throws RangeError on a page that {@link layOutOnePage} refuses
  */
 export async function onePagePdf(
   input: PlanInput & WithFace,
@@ -74,10 +74,10 @@ function drawTop(
   );
 }
 
-/** Longer lines are hard to read. */
+/** Most width of a line of text; longer ones are hard to read. mm */
 const MOST_LINE_MM = 140;
 
-/** Panels where the page has them. */
+/** Draws the lines and texts of panels. */
 export function drawPanels(canvas: PdfCanvas, panels: readonly PlacedPanel[]): void {
   for (const { lines, texts } of panels) {
     for (const { kind, points } of lines) canvas.line(kind, points);

@@ -1,4 +1,4 @@
-// The tiled pattern as a PDF file.
+// The pattern on sheets as a PDF file.
 
 import { PATTERN } from '../../document';
 import type { WithFace } from '../glyphs/pageFace';
@@ -19,17 +19,17 @@ import { drawFirstPage } from './firstPage';
 import { drawMakingPages } from './makingPages';
 import { sheetDrawer } from './sheetPage';
 
-/** Told how many pages are drawn and how many there will be; drawing goes on when it is done. */
+/** Called with the number of pages drawn and of all pages; drawing waits for it. */
 export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
 
 /**
- * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each sheet that has ink
- * and is not left out, and the making list where its settings are given. Pages are as large as the paper, 1 unit = 1/72 in,
- * and everything on them is drawn larger by the correction. Whatever pieces the draft has are drawn; where it has blocking
- * issues every page says not to cut it. Same input, same bytes.
+ * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each used sheet that is not left
+ * out, and the making list where the input has making settings. Pages are as large as the paper, 1 unit = 1/72 in, and everything
+ * on them is enlarged by the correction. All pieces of the draft are drawn; where it has errors every page says not to cut it.
+ * Same input, same bytes.
  *
- * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} denies; ask them
- * first. What `watch` throws stops the drawing and is passed on.
+ * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} refuses. What `watch`
+ * throws stops the drawing and is passed on.
  */
 export async function patternPdf(input: PatternInput & WithFace, watch?: PageWatch): Promise<Uint8Array> {
   const { client, savedDraft, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
@@ -43,7 +43,7 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
   const short = Math.min(paper.widthMm, paper.heightMm);
   const long = Math.max(paper.widthMm, paper.heightMm);
   const upright = (): PdfCanvas => pdf.page(short, long, { x: correction.across, y: correction.down });
-  // A sheet held the other way goes through the printer turned: its x runs along the paper's long side.
+  // A landscape sheet goes through the printer turned: its x runs along the paper's long side.
   const lying = (): PdfCanvas => pdf.page(long, short, { x: correction.down, y: correction.across });
 
   drawFirstPage(upright(), input, layout);

@@ -1,4 +1,4 @@
-// The pattern for a projector over the cutting table: light lines on a dark ground, over a grid to set the projector by.
+// The pattern for a projector: light lines on a dark page, over a grid for setting the scale.
 
 import { PATTERN } from '../../document';
 import { inches } from '../../engine';
@@ -20,9 +20,9 @@ import { drawPanels } from './onePagePdf';
 import { projectorStyle } from './projectorStyle';
 
 export interface ProjectorChoice {
-  /** Panels lie in rows no wider than this, mm. */
+  /** Greatest width of the picture, mm. */
   readonly widthMm: number;
-  /** Weight of the cut line, mm; the others are in proportion. */
+  /** Width of the cut line, mm; other lines are in proportion. */
   readonly lineMm: number;
 }
 
@@ -30,18 +30,18 @@ export const LEAST_LINE_MM = 0.3;
 export const MOST_LINE_MM = 6;
 export const DEFAULT_PROJECTOR: ProjectorChoice = { widthMm: 914.4, lineMm: 1.5 };
 
-/** Room at the top for the names and the size of the grid, mm. */
+/** Height at the top for the names and the size of the grid, mm. */
 const HEAD_MM = 24;
 const FRAME_MM = 10;
 const REMARK_PT = 14;
 
-/** The side of a square of the grid, mm: one that the maker's ruler shows. */
+/** Side of a square of the grid, mm: a round length of the unit. */
 export const gridSideMm = (unit: 'in' | 'cm'): number => (unit === 'in' ? inches(2) : 50);
 
-/** What is projected is read from beside the table. */
+/** Factor on the sizes of texts, which are read from beside the cutting table. */
 const TEXT_SCALE = 1.6;
 
-/** The panels as they are projected, inside the frame of the picture. */
+/** The panels inside the frame of the picture. */
 export const planProjected = (input: PlanInput, { widthMm, lineMm }: ProjectorChoice): Plan =>
   planPanels(input, widthMm - 2 * FRAME_MM, {
     textScale: TEXT_SCALE,
@@ -52,10 +52,10 @@ export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean
   lineMm >= LEAST_LINE_MM && lineMm <= MOST_LINE_MM && widthMm >= 300 && widthMm <= MOST_SIDE_MM;
 
 /**
- * The bytes of a PDF of one dark page as large as the panels need, the grid over all of it, whole squares only. Null where a
- * side would be over 5080 mm. Same input, same bytes.
+ * The bytes of a PDF of one dark page, as large as the panels need and a whole number of squares of its grid. Null where a side
+ * would be over 5080 mm. Same input, same bytes.
  *
- * @throws RangeError on a choice that {@link isProjectorChoice} denies; ask it first
+ * @throws RangeError on a choice that {@link isProjectorChoice} refuses
  */
 export async function projectorPdf(
   input: PlanInput & WithFace,
@@ -96,7 +96,7 @@ export async function projectorPdf(
     ...(estimated === null ? [] : [headLine(settable(estimated), 19, REMARK_PT)]),
   ];
   const panels = plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM }));
-  // The grid runs through no word.
+  // The grid is covered under texts.
   for (const text of [...head, ...panels.flatMap(({ texts }) => texts)])
     canvas.cover(cornersOf(boxOfText(text)));
   for (const text of head) canvas.text(text);

@@ -1,14 +1,14 @@
-// How a pattern looks in a projector's light: lines bright and as heavy as asked, the grid dim, the ground dark.
+// Styles of a projected pattern: bright lines of a chosen width, a dim grid and a dark background.
 
 import { STROKE_STYLES } from '../panel/strokeStyles';
 import { PAPER_STYLE, type PageStyle } from './file/pageStyle';
 
-/** Bright enough to be seen on cloth; pure white glares. */
+/** Grey of lines: bright enough to be seen on cloth, and less than white, which glares. */
 const LINE_GREY = 0.96;
 const BACKGROUND_GREY = 0.07;
 const GRID_GREY = 0.34;
 
-/** `lineMm` is the weight of the cut line; other lines keep their proportion to it, and dashes grow with it. */
+/** The page style for a cut line of `lineMm`; other lines keep their proportion to it, and dashes grow with it. */
 export function projectorStyle(lineMm: number): PageStyle {
   const times = lineMm / STROKE_STYLES.cut.widthMm;
   const stretch = Math.max(1, Math.sqrt(times));

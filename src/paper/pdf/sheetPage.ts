@@ -1,4 +1,4 @@
-// One sheet of the pattern: what lies in its window, how it joins its neighbours, and its name.
+// Draws one sheet of the pattern: its window of the plan, its joints with neighbours, and its name.
 
 import { PATTERN } from '../../document';
 import type { Point } from '../../engine';
@@ -25,19 +25,19 @@ const JOINT_GREY = 0.35;
 const MARK_MOST_MM = 2.4;
 
 interface SheetCaption {
-  /** Client, draft and day. */
+  /** Client, draft and date. */
   readonly what: string;
-  /** Paper, scale and the count of sheets; or, of a draft with faults, not to cut it. */
+  /** Paper, scale and number of sheets; for a draft with errors, not to cut it. */
   readonly how: string;
   readonly howBold: boolean;
 }
 
-/** Draws one sheet on the page in hand. */
+/** Draws one sheet on a page. */
 export type DrawSheet = (canvas: PdfCanvas, position: SheetPosition, caption: SheetCaption) => void;
 
 /**
- * Draws sheets of a layout. Lines end at a window's edge; nothing of them is emitted beyond it. Where lines and texts lie is
- * found out once for all sheets.
+ * Makes a function that draws the sheets of a layout. Lines are clipped to a sheet's window. The boxes of lines and texts are
+ * computed once for all sheets.
  */
 export function sheetDrawer(layout: Layout): DrawSheet {
   const boxed = <T>(item: T, points: readonly Point[]): Boxed<T> => ({ item, box: boxAround(points) as Box });
@@ -121,7 +121,7 @@ function drawJoint(
   const across = joint.direction === 'across';
   const { marginMm, windowWidthMm, windowHeightMm, overlapMm } = grid;
   const [right, bottom] = [marginMm + windowWidthMm, marginMm + windowHeightMm];
-  // The same line of the plan on both sheets: where the second one is cut off, and where it comes to lie on the first.
+  // The same line of the plan on both sheets: where the second sheet is cut off, and where it lies on the first.
   const at = marginMm + (which === 1 ? 0 : across ? stepAcross(grid) : stepDown(grid));
   canvas.line(
     which === 1 ? 'trim' : 'join',
@@ -141,7 +141,7 @@ function drawJoint(
     const centre = { x: mark.x + toPage.x, y: mark.y + toPage.y };
     drawJoinMark(canvas, centre, radius);
     const block = setBlock([{ text: String(joint.number), sizePt: 9, bold: true }]);
-    // Beside the overlap, where it stays in sight; where a line runs there, along the joint.
+    // The number is beside the overlap, where it stays visible; or along the joint, where a line is in its way.
     const spots = [
       ...[side, side * 1.25].map((sideways) => (across ? [sideways, 0] : [0, sideways])),
       ...[-1, 1].map((sign) => (across ? [0, sign * (radius + 3)] : [sign * (radius + 3), 0])),
@@ -156,7 +156,7 @@ function drawJoint(
       : PATTERN.sheet.liesUpTo({ sheet: sheetName(second) });
   const block = setBlock([{ text: hint, sizePt: 6, bold: false }]);
   const span = across ? bottom - marginMm : right - marginMm;
-  // Inside the overlap, next to its line, wherever the pattern leaves room.
+  // The hint is inside the overlap, next to its line, where the pattern leaves room.
   for (let t = 0.06; t < 0.95; t += 0.04) {
     const along = marginMm + t * span;
     const beside = at + 0.8 + block.heightMm / 2;
@@ -172,7 +172,7 @@ function drawJoint(
 const isOnSheet = (corners: readonly Point[], margin: number, right: number, bottom: number): boolean =>
   corners.every(({ x, y }) => x >= margin && x <= right && y >= margin && y <= bottom);
 
-/** A circle with a cross: its centre is the point that falls together. */
+/** Draws a joining mark: a circle with a cross, whose centre is the same point of the plan on both sheets. */
 function drawJoinMark(canvas: PdfCanvas, { x, y }: Point, radius: number): void {
   canvas.line('mark', [
     { x: x - radius, y },

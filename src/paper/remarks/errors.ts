@@ -1,9 +1,9 @@
-// Whether a draft may be cut at all, as every file of the pattern has to say.
+// Issues of a draft that forbid cutting it. Every file of the pattern reports them.
 
 import { REMARKS } from '../../document';
 import type { Draft, Issue } from '../../engine';
 
-/** Written on everything made from a draft that must not be cut. */
+/** The warning on every file made from a draft with errors. */
 export const DO_NOT_CUT = REMARKS.doNotCut;
 
 export const errorsOf = ({ issues }: Draft): Issue[] => issues.filter((issue) => issue.severity === 'error');

@@ -1,4 +1,4 @@
-// The client's lengths that nobody measured: every print has to say which they are and how far off they may be.
+// Estimated measurements of the client. Every print lists them with their margin of error.
 
 import {
   type Client,
@@ -14,11 +14,11 @@ type MeasuredClient = Pick<Client, 'unit' | 'measurements' | 'estimated'>;
 
 const TEXTS = REMARKS.estimates;
 
-/** "Underarm to waist: estimated, 7¾ in ± 1¼ in", a line each; without ± where the survey does not know the length. */
+/** A line for each: "Underarm to waist: estimated, 7¾ in ± 1¼ in", without ± where the survey does not have the length. */
 export const estimatedLines = (client: MeasuredClient): string[] =>
   estimatesOf(client).map(({ label, amount }) => TEXTS.line({ measurement: label, amount }));
 
-/** The same on one line; null where all that is used was measured. */
+/** All estimated measurements on one line; null where there are none. */
 export function estimatedRemark(client: MeasuredClient): string | null {
   const items = estimatesOf(client).map(({ label, amount }) =>
     TEXTS.item({ measurement: inSentence(label), amount }),

@@ -1,4 +1,4 @@
-// What is printed of a draft that is drawn in: how far past the usual, and whether the cautions were read.
+// Remarks on a strong reduction: how far it is past the usual, and whether the cautions were read.
 
 import {
   type Client,
@@ -19,10 +19,10 @@ interface Laced {
   readonly savedDraft: Pick<SavedDraft, 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
 }
 
-/** The cautions themselves belong on the print. */
+/** Whether the print must carry the cautions. */
 export const isTightlyLaced = ({ draft }: Pick<Laced, 'draft'>): boolean => draft.issues.some(wantsReading);
 
-/** A sentence or two each; none where nothing is drawn in past the usual and nothing was acknowledged. */
+/** The sentences to print; none where no reduction is past the usual and none was acknowledged. */
 export function tightLacingLines({ draft, client, savedDraft }: Laced): string[] {
   const high = draft.issues.filter(wantsReading);
   const context = { unit: client.unit, style: savedDraft.style };
@@ -33,7 +33,7 @@ export function tightLacingLines({ draft, client, savedDraft }: Laced): string[]
   ];
 }
 
-/** What the cautions were acknowledged for, whatever has become of it since. */
+/** The reductions that the cautions were acknowledged for, even where the draft has others now. */
 function acknowledged(
   { acknowledgedReduction: waist, acknowledgedRibs: ribs = 0 }: Laced['savedDraft'],
   unit: Laced['client']['unit'],

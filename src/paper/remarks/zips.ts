@@ -1,4 +1,4 @@
-// Which edges close with a zip, as the pattern says it: a seam that opens is not sewn like the others.
+// Names the edges that close with a zip.
 
 import { REMARKS } from '../../document';
 import type { Edge, Piece, Style } from '../../engine';
@@ -8,8 +8,8 @@ const TEXTS = REMARKS.zips;
 type Zipped = Pick<Style, 'closure' | 'joinedSide'>;
 
 /**
- * "zip" on an edge that closes with one, "zip on the left" on a side seam of which the garment has two; null elsewhere. It is
- * worn on the left as a rule (common practice, no source).
+ * "zip" for an edge that closes with one, "zip on the left" for a side seam on a piece that is cut twice; null for others. A side
+ * zip is on the left (common practice, no source).
  */
 export function zipOn({ side, block, cut }: Piece, { role, isSideSeam }: Edge, style: Zipped): string | null {
   if (role === 'centre') return style.closure[block] === 'zip' ? TEXTS.here : null;
@@ -17,7 +17,7 @@ export function zipOn({ side, block, cut }: Piece, { role, isSideSeam }: Edge, s
   return side !== 'left' && (cut.count > 1 || cut.onFold) ? TEXTS.onTheLeft : TEXTS.here;
 }
 
-/** "Zip in the left side seam.", a sentence each; none where the garment has no zip. */
+/** A sentence for each zip of the garment: "Zip in the left side seam; …". */
 export const zipSentences = (style: Zipped): string[] => [
   ...(['front', 'back'] as const)
     .filter((block) => style.closure[block] === 'zip')

@@ -1,5 +1,5 @@
-// Where two sheets meet: marks that fall on the same point of the plan on both, numbered so that each joint fits
-// one neighbour only.
+// Joints of neighbouring sheets. Their marks lie on the same point of the plan on both sheets and have numbers, so that each joint
+// fits one neighbour only.
 
 import { distanceToChord, type Point } from '../../engine';
 import type { Box } from '../geometry/box';
@@ -7,7 +7,7 @@ import { nearSegments, type Segment } from '../geometry/nearSegments';
 import { type Grid, type SheetPosition, sheetName, stepAcross, stepDown, windowOf } from './grid';
 
 export interface Joint {
-  /** From 1, a number of its own for each pair of neighbours. */
+  /** Counted from 1; each pair of neighbours has its own number. */
   readonly number: number;
   /** Left and right neighbour, or upper and lower. */
   readonly sheets: readonly [SheetPosition, SheetPosition];
@@ -16,11 +16,11 @@ export interface Joint {
   readonly joinMarks: readonly [Point, Point];
 }
 
-/** Marks keep this far from lines of the pattern where they can. mm */
+/** Distance of marks from lines of the pattern where there is room. mm */
 const CLEAR_MM = 7;
 const TRIES = 9;
 
-/** A joint for each two printed sheets side by side. Marks stand where no line is near, away from other overlaps. */
+/** A joint for each pair of neighbouring printed sheets. Marks stand away from lines and from other overlaps. */
 export function jointsOf(
   grid: Grid,
   sheets: readonly SheetPosition[],
@@ -46,7 +46,7 @@ export function jointsOf(
   return joints;
 }
 
-/** The clearest place for a mark in the first (0) or second (1) half of a joint. */
+/** The place farthest from lines for a mark in the first (0) or second (1) half of a joint. */
 function joinMarkIn(
   grid: Grid,
   sheet: SheetPosition,
@@ -73,7 +73,7 @@ function joinMarkIn(
     const beside = [-reach, reach].map((sideways) =>
       direction === 'across' ? { x: point.x + sideways, y: point.y } : { x: point.x, y: point.y + sideways },
     );
-    // The mark itself counts double: its numbers may move aside.
+    // The clearance of the mark counts double, because its numbers can move.
     const clear = 2 * clearance(point, near) + Math.min(...beside.map((spot) => clearance(spot, near)));
     const score = clear - 4 * Math.abs(t - (0.225 + half * 0.55));
     if (score > best.score) best = { point, score };
@@ -81,7 +81,7 @@ function joinMarkIn(
   return best.point;
 }
 
-/** How far beside the overlap the number of a mark stands. mm */
+/** Distance of a mark's number from the overlap. mm */
 export const LABEL_MM = 3;
 
 function clearance({ x, y }: Point, near: (box: Box) => Segment[]): number {

@@ -1,4 +1,4 @@
-// Sizes of what stands at the top of a printed page: its head and the two calibration squares.
+// Sizes of a printed page's head and of the two calibration squares.
 
 import { MM_PER_INCH } from '../../engine';
 
@@ -9,5 +9,5 @@ export const HEAD_MM = 20;
 export const METRIC_SQUARE_MM = 100;
 export const INCH_SQUARE_MM = 4 * MM_PER_INCH;
 
-/** Between the squares, and around them. mm */
+/** Gap between the squares, and around them. mm */
 export const SQUARES_GAP_MM = 5;

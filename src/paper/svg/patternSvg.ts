@@ -1,4 +1,4 @@
-// The pattern as an SVG drawing in millimetres, in named groups: one a panel, in it one a kind of line.
+// The pattern as an SVG drawing in millimetres, with a group for each panel and, in it, one for each kind of line.
 
 import { PATTERN, pieceLabel } from '../../document';
 import type { Point } from '../../engine';
@@ -13,16 +13,16 @@ import { escaped, mm } from '../text/markup';
 import { MM_PER_POINT, textWidth, wrapped } from '../text/textWidth';
 import { cleaned, isWritable, settable } from '../text/writable';
 
-/** Rows no wider than the narrowest cloth in the shops, 36 in. mm */
+/** Width of the plan: the narrowest usual cloth, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
 
 /**
- * The text of an SVG file, 1 unit = 1 mm. Each panel is a group whose id is the piece's, with a group a layer: cut-line,
- * fold-line, sew-line, grain, marks, leaders, text (`front-1.cut-line`, …); layers without ink are left out. Cut and sew line
- * are the engine's points moved, to the thousandth of a mm. Same input, same text.
+ * The text of an SVG file, 1 unit = 1 mm. Each panel is a group whose id is the piece's, with a group for each layer: cut-line,
+ * fold-line, sew-line, grain, marks, leaders, text (`front-1.cut-line`, …); empty layers are left out. Cut and sew line are the
+ * engine's points moved, to the thousandth of a mm. Same input, same text.
  */
 export function patternSvg(input: PlanInput): string {
-  // A picture is looked at: all heads are up.
+  // A picture is looked at, so no panel is turned upside down.
   const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
   const { heads, top } = headsOver(input, Math.max(widthMm, LEAST_HEAD_MM));
   const wide = heads.length > 0 ? LEAST_HEAD_MM : 1;
@@ -41,10 +41,10 @@ export function patternSvg(input: PlanInput): string {
   ].join('\n');
 }
 
-/** Narrower drawings leave no room for what stands over them. mm */
+/** Least width of a drawing with remarks above it. mm */
 const LEAST_HEAD_MM = 120;
 
-/** What stands over the panels, above y 0, and the room it takes: not to cut a faulty draft, and what was estimated. */
+/** The remarks above the panels, at negative y, and their height: not to cut a draft with errors, and estimated measurements. */
 function headsOver(
   input: PlanInput,
   widthMm: number,
@@ -71,7 +71,7 @@ function headsOver(
   return { heads: heads.map(({ id, lines }) => ({ id, lines: lines.map(lifted) })), top };
 }
 
-/** Between what stands over the panels and them. mm */
+/** Gap between the remarks and the panels. mm */
 const FOOT_MM = 4;
 
 const LAYERS: readonly { readonly kind: StrokeKind; readonly name: string }[] = [
@@ -112,7 +112,7 @@ function pathTag(points: readonly Point[]): string {
   return `<path d="${steps.join('')}${isClosed ? 'Z' : ''}"/>`;
 }
 
-/** Whatever font the reader has, words whose width is known keep it, so that they stay clear of the lines. */
+/** A text whose width is known keeps it in any font, so that it stays clear of the lines. */
 function textTag({ text, start, turnRad, sizePt, bold }: PlacedText): string {
   const width = [...text].every(isWritable) ? textWidth(text, sizePt, bold) : null;
   const fit = width === null ? '' : ` textLength="${mm(width)}" lengthAdjust="spacingAndGlyphs"`;

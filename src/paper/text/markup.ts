@@ -1,8 +1,8 @@
-// Markup written by hand: text that cannot break out of it, and numbers without needless digits.
+// Texts and numbers in XML and HTML.
 
-/** Text for between tags or inside a quoted attribute of XML or HTML. */
+/** A text escaped for use between tags or inside a quoted attribute of XML or HTML. */
 export const escaped = (text: string): string =>
   text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 
-/** Millimetres to the thousandth, without a trailing 0 or a −0. */
+/** A length in millimetres to the thousandth, without trailing zeros and never −0. */
 export const mm = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);

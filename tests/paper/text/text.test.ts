@@ -94,10 +94,10 @@ describe('a built fraction', () => {
   it('is parted from what stands around it, and from its whole number', () => {
     expect(textRuns('Over-bust, 3¹¹⁄₁₆ in')).toEqual([
       { kind: 'text', text: 'Over-bust, 3' },
-      { kind: 'fraction', over: '11', under: '16', apart: true },
+      { kind: 'fraction', over: '11', under: '16', isApart: true },
       { kind: 'text', text: ' in' },
     ]);
-    expect(textRuns('⅛')).toEqual([{ kind: 'fraction', over: '1', under: '8', apart: false }]);
+    expect(textRuns('⅛')).toEqual([{ kind: 'fraction', over: '1', under: '8', isApart: false }]);
     expect(textRuns('1½ in, 11/25/2026')).toEqual([{ kind: 'text', text: '1½ in, 11/25/2026' }]);
   });
 

@@ -1,10 +1,10 @@
-// The face that a print is set in, and the letters that names need beside it, loaded when a print is made.
+// Loads the page's face and the glyphs that names need, when a print is made.
 
 import { type PlanInput, type WithFace, withFace, withGlyphs } from '../../../paper';
 
 /**
- * The input with both; without the letters where they cannot be loaded, which the print then says. Throws where the face cannot:
- * nothing is printed without it.
+ * Adds the face and the glyphs to an input. Where the glyphs cannot be loaded they are left out, and the print says so. Throws
+ * where the face cannot be loaded, because nothing is printed without it.
  */
 export async function withFonts<T extends PlanInput>(input: T): Promise<T & WithFace> {
   const { fontFiles } = await import('./fontFiles');

@@ -1,22 +1,22 @@
-// What a drafting sheet is made of: numbered steps of sentences, tables and a small figure each, for screen and page alike.
+// Content of a drafting sheet: numbered steps with sentences, tables and a figure, for HTML and PDF alike.
 
 import type { Point } from '../../../engine';
 
 export interface StepTable {
   readonly columns: readonly string[];
-  /** As many cells as there are columns; numbers as they are read off the tape. */
+  /** Cells, as many as columns; lengths are rounded to the divisions of a tape. */
   readonly rows: readonly (readonly string[])[];
 }
 
-/** `guide`: what only helps. `done`: drawn in a step before. `drawn`: what this step draws. */
+/** `guide`: an auxiliary line. `done`: drawn in an earlier step. `drawn`: drawn in this step. */
 export type FigureLineKind = 'guide' | 'done' | 'drawn';
 
 export interface DraftingFigure {
-  /** x to the right, y down, mm of the draft; everything lies from 0 to width and height. */
+  /** Size, mm of the draft; x to the right, y down, from 0 to width and height. */
   readonly widthMm: number;
   readonly heightMm: number;
   readonly lines: readonly { readonly kind: FigureLineKind; readonly points: readonly Point[] }[];
-  /** Small rings round points to be marked. */
+  /** Points to be marked. */
   readonly spots: readonly Point[];
   readonly labels: readonly FigureLabel[];
 }
@@ -24,7 +24,7 @@ export interface DraftingFigure {
 export interface FigureLabel {
   readonly text: string;
   readonly at: Point;
-  /** Which end of the text stands at the point. */
+  /** The end of the text that is at the point. */
   readonly anchor: 'start' | 'middle' | 'end';
 }
 
@@ -39,10 +39,10 @@ export interface DraftingSheet {
   readonly client: string;
   readonly draft: string;
   readonly date: string;
-  /** Where the draft has faults, not to cut it; null where it has none. */
+  /** The warning not to cut a draft with errors; null where it has none. */
   readonly warning: string | null;
-  /** What holds for the whole sheet, before the first step. */
+  /** Remarks on the whole sheet, before the first step. */
   readonly remarks: readonly string[];
-  /** Numbered from 1 in their order. */
+  /** Steps, numbered from 1 in their order. */
   readonly steps: readonly DraftingStep[];
 }

@@ -1,20 +1,20 @@
-// The points through which an edge is drawn by hand.
+// Points through which an edge is drawn.
 
 import { distance, type Point, polylineLength } from '../../../engine';
 import { pointAt } from '../../geometry/offsetEdge';
 import type { SheetLengths } from './sheetLengths';
 
-/** The points of an edge from its end nearer the centre line. */
+/** The points of an edge, beginning at the end nearer to the centre line. */
 export function fromCentre(points: readonly Point[]): readonly Point[] {
   const [first, last] = [points[0], points[points.length - 1]];
   return first && last && first.x > last.x ? [...points].reverse() : points;
 }
 
-/** An edge that strays less than this from the straight line between two points needs none between them, in divisions of the tape. */
+/** An edge that deviates less than this from a straight line needs no points between its ends. Divisions of the tape. */
 const STRAIGHT_PARTS = 0.5;
 const CORNER_RAD = Math.PI / 18;
 
-/** Points to draw an edge through: its ends, its corners, and between these the quarters of any part that is curved. */
+/** The points to draw an edge through: its ends, its corners, and the quarter points of each curved part between them. */
 export function guidesOn(points: readonly Point[], lengths: SheetLengths): Point[] {
   const corners = points.flatMap((point, i) => {
     const [before, after] = [points[i - 1], points[i + 1]];

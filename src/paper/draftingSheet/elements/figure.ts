@@ -1,4 +1,4 @@
-// Figures of a drafting sheet: the blocks side by side, front from its centre to the right, back from its centre to the left.
+// Figures of a drafting sheet. The blocks are side by side: the front from its centre to the right, the back to the left.
 
 import {
   type BlockName,
@@ -13,25 +13,25 @@ import type { DraftingHeight } from './heights';
 
 export interface Drawing {
   line(block: BlockName, kind: FigureLineKind, points: readonly Point[]): void;
-  /** A line of the block between two of these heights; without any nothing is drawn. */
+  /** Draws a line of the block from the first to the last of these heights; nothing where there are none. */
   down(block: BlockName, kind: FigureLineKind, line: SmoothLine, between: readonly DraftingHeight[]): void;
   spot(block: BlockName, point: Point): void;
   label(block: BlockName, text: string, point: Point, anchor: FigureLabel['anchor']): void;
   done(): DraftingFigure;
 }
 
-/** Room round the blocks for labels, and between them; mm of the draft. */
+/** Margins around the blocks for labels, and the gap between them; mm of the draft. */
 const RIM_MM = 80;
 const BETWEEN_MM = 60;
 const HEAD_MM = 26;
 const FOOT_MM = 8;
 
-/** Of the centre line above the garment, where the shoulder level is left out. mm */
+/** Length of the centre line above the garment where the shoulder level is left out. mm */
 const ABOVE_MM = 25;
 
 /**
- * A drawing of these blocks with their centre lines and every level across, from the shoulder level down or only from the
- * garment's upper end.
+ * Begins a drawing of these blocks with their centre lines and levels, from the shoulder level or from just above the garment's
+ * upper end.
  */
 export function startDrawing(
   draft: Draft,

@@ -1,4 +1,4 @@
-// The heights at which a block drawn by hand is given numbers.
+// Heights at which the drafting sheet gives measurements.
 
 import { DRAFTING_SHEET, LEVEL_TITLES } from '../../../document';
 import type { Draft, DraftedWedge, LevelName } from '../../../engine';
@@ -6,7 +6,7 @@ import type { SheetLengths } from './sheetLengths';
 
 export interface DraftingHeight {
   readonly name: string;
-  /** mm below the shoulder level. */
+  /** Distance below the shoulder level, mm. */
   readonly y: number;
   readonly level: LevelName | null;
   /** The line on which a wedge of a shouldered block ends. */
@@ -15,13 +15,13 @@ export interface DraftingHeight {
 
 const TEXTS = DRAFTING_SHEET.lines;
 
-/** Between two given heights farther apart than this a curve needs a guide point; common practice, no source. mm */
+/** Heights farther apart than this get guides between them; common practice, no source. mm */
 const MOST_APART_MM = 60;
 
-/** Two heights nearer than this are one line. mm */
+/** Heights nearer than this are one line. mm */
 const ONE_LINE_MM = 1;
 
-/** The levels that shape the garment, and the level lines of top edge and hem, from the top down. */
+/** The levels that shape the garment, top line, hem line, and the turns of wedges, from the top down. */
 export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetLengths): DraftingHeight[] {
   if (!span) return [];
   const reached = pieces.flatMap(({ edges }) => edges.flatMap(({ points }) => points.map(({ y }) => y)));
@@ -51,13 +51,13 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
   return lines.sort((a, b) => a.y - b.y);
 }
 
-/** Where a wedge turns or ends between two levels, and is given its numbers too; `chest` is the height of the first level. */
+/** Heights at which a wedge turns or ends between two levels; `chest` is the height of the first level. */
 function turnsOf(
   { outerLeg, extent }: DraftedWedge,
   chest: number,
   lengths: SheetLengths,
 ): Omit<DraftingHeight, 'level'>[] {
-  // Above the levels a leg is led on to mid-shoulder and, so that it ends as it runs, a little past it.
+  // Above the first level a leg is led to mid-shoulder and a little past it, so that its direction holds at the end.
   const middle = Math.max(...outerLeg.ys.filter((y) => y < chest));
   const isPoint = (y: number): boolean => y === extent.upper || y === extent.lower;
   return outerLeg.ys.flatMap((y) => {
@@ -67,7 +67,7 @@ function turnsOf(
   });
 }
 
-/** The same with guide heights between lines that lie far apart. */
+/** The same with guides between lines that are far apart. */
 export function heightsOf(draft: Draft, lengths: SheetLengths): DraftingHeight[] {
   const lines = linesOf(draft, lengths);
   return lines.flatMap((line, i) => {

@@ -1,19 +1,19 @@
-// Lengths as they can be drawn: to the lines of the maker's tape.
+// Lengths of a drafting sheet, rounded to the divisions of a tape measure.
 
 import { DRAFTING_SHEET, formatLength, type Unit } from '../../../document';
 import { inches } from '../../../engine';
 
 export interface SheetLengths {
   readonly unit: Unit;
-  /** Width of its finest division, mm: 1/16 in or 1 mm. */
+  /** The finest division of the tape, mm: 1/16 in or 1 mm. */
   readonly divisionMm: number;
-  /** The nearest line of the tape, mm. */
+  /** A length rounded to the nearest division, mm. */
   round(mm: number): number;
-  /** The nearest line as it is read, without the unit. */
+  /** The rounded length as text, without the unit. */
   text(mm: number): string;
   /**
-   * How far a height lies below a line drawn on the sheet, mm; negative above it, 0 on it. The two are rounded first, so that
-   * who draws the line and measures from it comes out within half a division of the height.
+   * How far a height lies below a line of the sheet, mm; negative above it, 0 on it. Both are rounded first, so that a height
+   * measured from the drawn line is within half a division.
    */
   belowLine(yMm: number, lineMm: number): number;
   /** How a height stands to a line drawn on the sheet: "on the line", "⅛ above". */

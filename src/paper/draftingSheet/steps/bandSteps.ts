@@ -1,4 +1,4 @@
-// Shoulder bands by numbers: drawn on the block with its wedges sewn up, so they have a drawing of their own.
+// Steps that draw shoulder bands. A band is drawn on the block with its wedges sewn, so it has a figure of its own.
 
 import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel } from '../../../document';
 import type { PlanInput } from '../../layout/planInput';
@@ -8,14 +8,14 @@ import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
 import type { SheetLengths } from '../elements/sheetLengths';
 
-/** A step a band. */
+/** A step for each band. */
 export function bandSteps({ draft }: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const texts = DRAFTING_PANELS.band;
   const { columns, cells } = DRAFTING_SHEET;
   return draft.extras
     .filter(({ kind }) => kind === 'band')
     .map((band) => {
-      // The levels of the draft lie below a band; a drawing of it shows the shoulder level only.
+      // The levels of the draft are below a band; its figure shows the shoulder level only.
       const drawing = startDrawing({ ...draft, blocks: null, pieces: [band] }, [], [band.block], true);
       const rows = band.edges.flatMap((edge) => {
         const guides = guidesOn(fromCentre(edge.points), lengths);

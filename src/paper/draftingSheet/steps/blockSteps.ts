@@ -1,4 +1,4 @@
-// One half block by numbers: the bust-point line, each wedge leg by leg, and the side seam that puts the wedges back.
+// Steps that draw one half block: the bust-point line, the legs of each wedge, and the side seam.
 
 import { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds, wedgePhrase, wedgePlaceOf } from '../../../document';
 import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '../../../engine';
@@ -34,14 +34,14 @@ export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLeng
   ];
 }
 
-/** A dart that takes nothing anywhere is none. */
+/** Whether a wedge is drawn: a dart without intake is not. */
 const isDrawn = ({ extent, intake }: DraftedWedge): boolean =>
   isThrough(extent) || [...intake.values()].some((taken) => taken > 0);
 
-/** A dart's point this near a line is marked on it. mm */
+/** A dart's point nearer to a line than this is marked on it. mm */
 const ON_LINE_MM = 1;
 
-/** The heights at which a wedge is open or comes to its point. */
+/** The heights at which a wedge is open or has its point. */
 const within = (
   heights: readonly DraftingHeight[],
   { extent: { upper, lower } }: DraftedWedge,
@@ -61,7 +61,7 @@ function alongSideSeam(
     .flatMap(({ edges }) => edges.filter((edge) => edge.isSideSeam));
   const top = Math.min(...seam.flatMap(({ points }) => points.map(({ y }) => y)));
   const above = heights.filter(({ y }) => y < top + ON_LINE_MM);
-  // From a level on, the curve between its marks is the engine's own.
+  // Only from a level on is the curve through the marks that of the engine.
   const from = above.filter(({ level }) => level !== null).at(-1) ?? above.at(-1);
   return from && Number.isFinite(top) ? heights.slice(heights.indexOf(from)) : heights;
 }
@@ -135,7 +135,7 @@ function wedgeStep(
   };
 }
 
-/** What a leg does at its two ends. A point that is not among the heights is none: there the dart is open at the edge. */
+/** What the legs do at their two ends. Where a dart's point is not among the heights, the dart is open at the edge. */
 function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly DraftingHeight[]): LegEnds {
   const isPoint = (point: number | null): boolean =>
     point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
@@ -163,7 +163,7 @@ function sideStep(
       drawing.spot(block, { x, y });
       if (level !== null) drawing.label(block, lengths.text(x), { x: x + 5, y: y - 2 }, 'start');
       const net = draft.levels.find((each) => each.name === level)?.net[block];
-      // The sum is made to be right on the tape: what the wedges take is the difference of what is read.
+      // The intake is the difference of the rounded lengths, so that the sum is right as it is read.
       rows.push(
         net === undefined
           ? [name, '', '', lengths.text(x)]

@@ -1,4 +1,4 @@
-// Darts by numbers: where each comes to its points, and how long its legs are.
+// The step for darts: their points and the lengths of their legs.
 
 import { DRAFTING_PANELS, DRAFTING_SHEET, pieceLabel, wedgePhrase, wedgePlaceOf } from '../../../document';
 import { distance, polylineLength } from '../../../engine';
@@ -8,7 +8,7 @@ import { startDrawing } from '../elements/figure';
 import { heightsOf } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
 
-/** Nearer than this two legs have met. mm */
+/** Legs nearer than this have met. mm */
 const MEETING_MM = 0.1;
 
 /** One step; none where the draft has no darts. */
@@ -33,7 +33,7 @@ export function dartSteps({ draft, savedDraft }: PlanInput, lengths: SheetLength
         { which: texts.lowerPoint, point: inner.at(-1), mate: outer.at(-1) },
       ];
       for (const { which, point, mate } of ends) {
-        // Where they stand apart the dart opens at the edge.
+        // Where they are apart the dart opens at the edge.
         if (!point || !mate || distance(point, mate) > MEETING_MM) continue;
         drawing.spot(piece.block, point);
         points.push([which({ dart: name }), lengths.text(point.x), lengths.text(point.y)]);

@@ -1,4 +1,4 @@
-// Modesty panel, facings and straps: ruled by numbers, and their ends traced from the panels they lie behind.
+// The step for modesty panel, facings and straps: ruled by their sizes, with ends traced from the panels they lie behind.
 
 import { DRAFTING_PANELS, DRAFTING_SHEET, pieceLabel } from '../../../document';
 import { innerEdge, type Piece, polylineLength } from '../../../engine';

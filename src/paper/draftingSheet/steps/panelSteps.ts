@@ -1,4 +1,4 @@
-// The panels: mates made equal, top edge and hem through their points, what is added for sewing, and the proof.
+// Steps for the panels: truing, top edge and hem, darts, drill marks, allowances and the proof.
 
 import {
   DRAFTING_PANELS,
@@ -55,7 +55,7 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const middle = heights.find(({ isMidShoulder }) => isMidShoulder);
   const rows: string[][] = [];
   for (const { seam, a, b } of draft.proof.seams) {
-    // They are not measured from the waist; each has a step of its own.
+    // These seams are not measured from the waist; each has a step of its own.
     if (seam.kind === 'shoulder' || seam.kind === 'dart') continue;
     const [first, second] = [sewn(draft, a), sewn(draft, b)];
     if (!first || !second) continue;
@@ -192,7 +192,7 @@ function allowanceStep({ draft, savedDraft }: PlanInput, lengths: SheetLengths):
     drawing.label(piece.block, String(piece.number), middleOf(piece), 'middle');
     const cut = piece.cut.onFold ? CELLS.cutOnFold({ count: piece.cut.count }) : String(piece.cut.count);
     const edges = piece.edges.flatMap((edge) => {
-      // Between the legs of a dart the cloth is left standing.
+      // The edge between the legs of a dart is not cut out.
       if (edge.dart !== undefined) return [];
       const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : CELLS.noAllowance;
       const zip = zipOn(piece, edge, savedDraft.style);

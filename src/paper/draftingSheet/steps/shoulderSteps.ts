@@ -1,4 +1,4 @@
-// Neckline, shoulder and armhole of a shouldered block by numbers, and the shoulder seam measured.
+// Steps for neckline, shoulder and armhole of a shouldered block, and for its shoulder seam.
 
 import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel } from '../../../document';
 import type { BlockName, Edge, Piece, Point } from '../../../engine';
@@ -12,10 +12,10 @@ import type { SheetLengths } from '../elements/sheetLengths';
 const TEXTS = DRAFTING_PANELS.shoulder;
 const COLUMNS = DRAFTING_SHEET.columns;
 
-/** Whether a panel has neckline, shoulder and armhole, or its part of them, instead of a top edge. */
+/** Whether a panel has a shoulder edge, and so neckline and armhole instead of a top edge. */
 export const isShouldered = ({ edges }: Piece): boolean => edges.some(({ role }) => role === 'shoulder');
 
-/** A step a block, the shoulder seam at the second; none where the draft is strapless. */
+/** A step for each shouldered block, the last one with the shoulder seam; none where the draft is strapless. */
 export function shoulderSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const pieces = input.draft.pieces.filter(isShouldered);
   const blocks = (['front', 'back'] as const).filter((name) => pieces.some(({ block }) => block === name));
@@ -39,7 +39,7 @@ function blockStep(
 ): DraftingStep {
   const drawing = startDrawing(draft, heightsOf(draft, lengths), [block], true);
   const rows: string[][] = [];
-  // From the centre outwards: at the top a piece's edges run the other way.
+  // Edges are listed from the centre outwards; at the top a piece's edges run the other way.
   for (const piece of pieces)
     for (const edge of [...piece.edges].reverse()) {
       if (!ABOVE.includes(edge.role)) {

@@ -1,10 +1,10 @@
-// The two squares that tell whether a printer has kept the scale.
+// Calibration squares, which show whether a printer kept the scale.
 
 import type { Point } from '../../../engine';
 import { textWidth } from '../../text/textWidth';
 import type { PdfCanvas } from '../file/pdfCanvas';
 
-/** A square with its top left corner at `corner`, the length written along two sides. */
+/** Draws a square with its top left corner at `corner` and the length along two sides. */
 export function drawSquare(canvas: PdfCanvas, corner: Point, sideMm: number, length: string): void {
   const { x, y } = corner;
   canvas.line('calibration', [
@@ -34,7 +34,7 @@ export function drawSquare(canvas: PdfCanvas, corner: Point, sideMm: number, len
   arrows(canvas, { x: x + away, y: y + sideMm / 2 }, sideMm / 2, half + 2.5, true);
 }
 
-/** Two arrows from beside the length out to both sides of the square. */
+/** Draws two arrows from the length out to two opposite sides of the square. */
 function arrows(canvas: PdfCanvas, middle: Point, reach: number, gap: number, upright: boolean): void {
   const at = (along: number, sideways: number): Point =>
     upright

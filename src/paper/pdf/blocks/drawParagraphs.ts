@@ -1,4 +1,4 @@
-// Paragraphs below each other on a page, as far as there is room.
+// Writes paragraphs below each other on a page.
 
 import { FIRST_PAGE } from '../../../document';
 import { wrapped } from '../../text/textWidth';
@@ -25,8 +25,8 @@ const PARAGRAPH_STYLES: Readonly<Record<Paragraph['kind'], ParagraphStyle>> = {
 };
 
 /**
- * Writes paragraphs below each other until one would pass `lowest`, and says so if one would; gives back where the last line
- * stands.
+ * Writes paragraphs below each other until one would pass `lowest`; a line then refers to the screen. Returns the baseline of the
+ * last line, mm.
  */
 export function drawParagraphs(
   canvas: PdfCanvas,

@@ -1,4 +1,4 @@
-// Words and figures set below each other over as many pages as they take.
+// Sets texts and figures below each other over as many pages as they take.
 
 import { PATTERN } from '../../../document';
 import type { Point } from '../../../engine';
@@ -17,7 +17,7 @@ export interface TextStyle {
   readonly sizePt: number;
   readonly bold?: boolean;
   readonly grey?: number;
-  /** Room above it, mm. */
+  /** Gap above it, mm. */
   readonly before?: number;
   /** Kept free at the right for a figure, mm. */
   readonly right?: number;
@@ -26,21 +26,21 @@ export interface TextStyle {
 export interface Flow {
   /** Counted from 1. */
   readonly page: number;
-  /** Height of the next line's upper edge, mm from the top of the page. */
+  /** Top of the next line, mm from the top of the page. */
   readonly y: number;
   readonly leftMm: number;
   readonly widthMm: number;
-  /** Begins a page unless this much room is left below; a page just begun is taken as it is. */
+  /** Begins a page unless this height is left or the page has just been begun. */
   need(heightMm: number): void;
-  /** Height that a text takes, mm. */
+  /** Height of a text, mm. */
   heightOf(text: string, textStyle: TextStyle): number;
   text(text: string, textStyle: TextStyle): void;
-  /** One row of a table; each cell wraps within its column. Columns are parts of the width. */
+  /** Writes a row of a table; each cell wraps within its column. Columns are shares of the width. */
   row(cells: readonly string[], columns: readonly number[], textStyle: TextStyle): void;
   heightOfRow(cells: readonly string[], columns: readonly number[], textStyle: TextStyle): number;
   rule(): void;
   space(heightMm: number): void;
-  /** Draws at the present height without moving it. */
+  /** Draws at the present height and leaves it as it is. */
   draw(drawing: (canvas: PdfCanvas, corner: Point) => void): void;
 }
 
@@ -48,7 +48,7 @@ const LINE = 1.32;
 const CELL_GAP_MM = 2;
 const FOOT_MM = 6;
 
-/** Begins with a page from `newPage`; `foot` stands on each page with its number. */
+/** Makes a flow that begins with a page from `newPage`; `foot` is written on each page with its number. */
 export function flowOver(newPage: () => PdfCanvas, page: FlowPage, foot: string): Flow {
   const { marginMm } = page;
   const leftMm = marginMm;

@@ -5,7 +5,7 @@ import { shortened, textWidth } from '../../text/textWidth';
 import { settable } from '../../text/writable';
 import type { PdfCanvas } from '../file/pdfCanvas';
 
-/** Whose pattern it is: the client large, the draft below, facts on the right, a rule under all. */
+/** Draws the head: the client large, the draft below, facts at the right, a rule under all. */
 export function drawHead(
   canvas: PdfCanvas,
   {

@@ -1,4 +1,4 @@
-// A text drawn as outlines, for letters that the page's own font has not.
+// Draws a text as outlines, for letters that the page's face lacks.
 
 import type { jsPDF } from 'jspdf';
 import type { Glyphs } from '../../glyphs/glyphs';
@@ -6,7 +6,7 @@ import { setLine } from '../../glyphs/setLine';
 import type { PlacedText } from '../../panel/strokes';
 import { MM_PER_POINT, textWidth } from '../../text/textWidth';
 
-/** Fills the text's outlines in the colour in hand; set narrower where they need more than {@link textWidth} promised. */
+/** Fills the text's outlines in the current colour, narrowed where they are wider than {@link textWidth}. */
 export function drawGlyphs(
   page: jsPDF,
   { text, start, turnRad, sizePt, bold }: PlacedText,
@@ -26,7 +26,7 @@ export function drawGlyphs(
     for (let i = 0; i < outline.length; ) {
       const [kind = 0, a = 0, b = 0, c = 0, d = 0] = outline.slice(i, i + 5);
       if (kind === 2) {
-        // A quadratic curve as the cubic it is.
+        // A quadratic curve is raised to a cubic.
         const first = at(x + (2 / 3) * (a - x), y + (2 / 3) * (b - y));
         const second = at(c + (2 / 3) * (a - c), d + (2 / 3) * (b - d));
         page.curveTo(...first, ...second, ...at(c, d));

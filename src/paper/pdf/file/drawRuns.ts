@@ -1,4 +1,4 @@
-// A text in the page's own font, with the fractions that it lacks built of small figures as its ½ is.
+// Writes a text in the page's face, with fractions that the face lacks built of small figures.
 
 import type { jsPDF } from 'jspdf';
 import type { PlacedText } from '../../panel/strokes';
@@ -7,10 +7,10 @@ import { FRACTION_FIGURES, FRACTION_GAP, MM_PER_POINT, runWidth, textWidth } fro
 import { writablePart } from '../../text/writable';
 import { takeFace } from './embedFace';
 
-/** How far the figure over the stroke is raised, in parts of the size: it ends as high as a figure. */
+/** How far the numerator is raised, as a factor of the size: it ends as high as a figure. */
 const RAISED = 0.25;
 
-/** Writes the text at its start in the colour in hand; as wide as {@link textWidth} says. */
+/** Writes the text at its start in the current colour, as wide as {@link textWidth}. */
 export function drawRuns(page: jsPDF, { text, start, turnRad, sizePt, bold }: PlacedText): void {
   const runs = textRuns(text);
   const angle = turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI };
@@ -34,7 +34,7 @@ export function drawRuns(page: jsPDF, { text, start, turnRad, sizePt, bold }: Pl
     if (run.isApart) along += FRACTION_GAP * sizePt * MM_PER_POINT;
     write(run.over, small, RAISED * sizePt * MM_PER_POINT);
     along += textWidth(run.over, small, bold);
-    // The scale across is a state of the page, which would hold for the texts after this one.
+    // The horizontal scale is a state of the page and would apply to the texts after this one.
     page.saveGraphicsState();
     write('/', sizePt, 0, FRACTION_FIGURES);
     page.restoreGraphicsState();

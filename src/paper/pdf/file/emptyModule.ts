@@ -1,2 +1,2 @@
-// Stands where jspdf would import drawing libraries that the paper layer never calls.
+// Replaces libraries that jspdf would import and that the paper layer never uses.
 export default {};

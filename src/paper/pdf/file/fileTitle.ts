@@ -1,21 +1,21 @@
-// The title in a file's properties, which a viewer shows in its title bar: any script, as the format has it.
+// The title in a file's properties, in any script. Viewers show it in their title bar.
 
 import { cleaned } from '../../text/writable';
 
-/** Letters that stand in the properties as they are. */
+/** Titles that are written as they are. */
 const PLAIN = /^[ -~]*$/;
 
 export interface FileTitle {
-  /** What to write while the file is made; as long as what it becomes. */
+  /** The text to write while the file is made; as long as its replacement. */
   readonly written: string;
-  /** Puts the title in the place of what was written. */
+  /** Replaces what was written by the title. */
   readonly finish: (file: Uint8Array) => Uint8Array;
 }
 
 /**
- * A title of ASCII is written as it is. Any other stands as a hexadecimal string of UTF-16, high byte first, after its byte order
- * mark (ISO 32000-1, 7.3.4.3 and 7.9.2.2): a string in brackets would lose a byte that is a carriage return. It is as long as
- * what it replaces, so that every place the file points to stays where it is.
+ * A title of ASCII is written as it is. Any other becomes a hexadecimal string of UTF-16, big-endian with a byte order mark (ISO
+ * 32000-1, 7.3.4.3 and 7.9.2.2), because a string in brackets would lose a byte that is a carriage return. It is as long as what
+ * it replaces, so that the file's byte offsets stay valid.
  */
 export function fileTitle(title: string): FileTitle {
   const text = cleaned(title);
@@ -37,7 +37,7 @@ export function fileTitle(title: string): FileTitle {
 
 const bytesOf = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
 
-/** The properties stand near the end. */
+/** The last index of bytes in a file, because the properties are near its end; −1 where they are not in it. */
 function indexOfBytes(sought: Uint8Array, file: Uint8Array): number {
   for (let at = file.length - sought.length; at >= 0; at -= 1)
     if (sought.every((byte, i) => file[at + i] === byte)) return at;

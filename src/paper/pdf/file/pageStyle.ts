@@ -1,9 +1,9 @@
-// How the lines and texts of a page are drawn.
+// Styles of the lines, texts and background of a page.
 
 import { STROKE_STYLES, type StrokeStyle } from '../../panel/strokeStyles';
 import type { StrokeKind } from '../../panel/strokes';
 
-/** Lines of the pattern, and those of the sheets it is printed on. */
+/** Kinds of lines: those of the pattern and those of the sheets it is printed on. */
 export type LineKind =
   | StrokeKind
   | 'calibration'
@@ -15,11 +15,11 @@ export type LineKind =
   | 'mapBlank'
   | 'grid';
 
-/** How all that a page is drawn with looks on its ground; greys run from 0 black to 1 white. */
+/** The style of a page. Greys are from 0, black, to 1, white. */
 export interface PageStyle {
   readonly line: (kind: LineKind) => StrokeStyle;
   readonly background: number;
-  /** The grey that a text comes out in, from the one it has on white paper. */
+  /** The grey of a text, from the grey it has on white paper. */
   readonly text: (grey: number) => number;
 }
 

@@ -1,4 +1,4 @@
-// The few things a page is drawn with, over jspdf: lines of the kinds that a pattern has, and text that is always writable.
+// A page of jspdf to draw on: lines of given kinds, and texts in any script.
 
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../../engine';
@@ -11,19 +11,19 @@ import { drawRuns } from './drawRuns';
 import { type LineKind, PAPER_STYLE, type PageStyle } from './pageStyle';
 
 export interface PdfCanvas {
-  /** Draws a row of points in page mm; `from` is how far along its dashes a line starts. */
+  /** Draws a polyline in page mm; `from` is the length along its dashes at which it starts. */
   line(kind: LineKind, points: readonly Point[], from?: number): void;
   /** Writes text in page mm; black unless a grey from 0 to 1 is given. */
   text(placed: PlacedText, grey?: number): void;
-  /** Covers a box of the page with its ground. */
+  /** Covers a box of the page with the background. */
   blank(left: number, top: number, width: number, height: number): void;
-  /** Covers a ring of points, the first not repeated, with the ground. */
+  /** Covers a ring, whose first point is not repeated, with the background. */
   cover(points: readonly Point[]): void;
-  /** Runs `draw` with everything outside a box of the page hidden. */
+  /** Runs `draw` clipped to a box of the page. */
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
 
-/** `letters` are for texts that the page's own font cannot set; without them such texts lose what it lacks. */
+/** A canvas for the current page. `glyphs` are for texts that the page's face cannot set; without them such texts lose letters. */
 export function pdfCanvas(
   page: jsPDF,
   { line: styleOf, background, text: toned }: PageStyle = PAPER_STYLE,

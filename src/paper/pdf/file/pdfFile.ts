@@ -1,4 +1,4 @@
-// A PDF file in the making, over jspdf: pages of any size and a pen for each. Same drawing, same bytes.
+// Makes a PDF file with jspdf: pages of any size, with a canvas for each. Same drawing, same bytes.
 
 import type { jsPDF } from 'jspdf';
 import type { Glyphs } from '../../glyphs/glyphs';
@@ -8,13 +8,13 @@ import { fileTitle } from './fileTitle';
 import type { PageStyle } from './pageStyle';
 import { type PdfCanvas, pdfCanvas } from './pdfCanvas';
 
-/** A title longer than this helps nobody. mm at 10 pt */
+/** Greatest width of a title, mm at 10 pt. */
 export const TITLE_MM = 200;
 
 export interface PdfFile {
   /**
-   * A new page of this size, mm, 1 unit = 1/72 in. Everything drawn on it comes out `scale` times as large, from its top left
-   * corner on; 1 where none is given.
+   * Adds a page of this size, mm, 1 unit = 1/72 in. Everything drawn on it is scaled by `scale` from its top left corner; by 1
+   * where none is given.
    */
   page(
     widthMm: number,
@@ -22,13 +22,13 @@ export interface PdfFile {
     scale?: { readonly x: number; readonly y: number },
     pageStyle?: PageStyle,
   ): PdfCanvas;
-  /** The file with the pages there are by now. */
+  /** The file with the pages added so far. */
   bytes(): Uint8Array;
 }
 
 /**
- * `seed` is what the file is made from, as text: files made from different texts get different ids. `face` is embedded;
- * `letters` are for texts that it cannot set.
+ * Begins a file. `seed` is its content as text: files with different seeds get different ids. `face` is embedded; `glyphs` are for
+ * texts that it cannot set.
  */
 export async function pdfFile(
   title: string,
@@ -61,7 +61,7 @@ export async function pdfFile(
       if (pdf) pdf.addPage(size, orientation);
       else pdf = begin(size, orientation);
       if (scale && (scale.x !== 1 || scale.y !== 1)) {
-        // The file's y runs up from the foot of the page, the pen's down from its head.
+        // The file's y runs up from the foot of the page, the canvas's down from its head.
         const head = heightMm * pdf.internal.scaleFactor * (1 - scale.y);
         pdf.setCurrentTransformationMatrix(pdf.Matrix(scale.x, 0, 0, scale.y, 0, head));
       }
@@ -71,10 +71,10 @@ export async function pdfFile(
   };
 }
 
-/** jspdf writes a day into the file in any case; the day that counts is printed on the pages. */
+/** A fixed date, because jspdf always writes one into the file; the date of the pattern is printed on the pages. */
 const NO_CLOCK = "D:20000101000000+00'00'";
 
-/** 32 hex digits that differ where the files do: jspdf would draw lots. FNV-1a (draft-eastlake-fnv), four times over. */
+/** 32 hex digits made of the text, instead of the random ones of jspdf: FNV-1a (draft-eastlake-fnv), four times. */
 const fileId = (text: string): string =>
   [1, 2, 3, 4]
     .map((seed) => {
