@@ -1,6 +1,6 @@
 // Heights at which the drafting sheet gives measurements.
 
-import { LEVEL_TITLES } from '../../../document';
+import { DRAFTING_SHEET, LEVEL_TITLES } from '../../../document';
 import type { Draft, DraftedWedge, LevelName } from '../../../engine';
 import type { SheetLengths } from './sheetLengths';
 
@@ -9,10 +9,11 @@ export interface DraftingHeight {
   /** Distance below the shoulder level, mm. */
   readonly y: number;
   readonly level: LevelName | null;
+  /** The line on which a wedge of a shouldered block ends. */
+  readonly isMidShoulder?: true;
 }
 
-/** Name of the line on which a wedge of a shouldered block ends. */
-export const MID_SHOULDER = 'Mid-shoulder';
+const TEXTS = DRAFTING_SHEET.lines;
 
 /** Heights farther apart than this get guides between them; common practice, no source. mm */
 const MOST_APART_MM = 60;
@@ -34,19 +35,19 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
     .filter(({ y }) => y >= above && y <= below)
     .map(({ name, y }) => ({ name: LEVEL_TITLES[name], y, level: name }));
   for (const { name, title, y } of [
-    { name: 'top line', title: 'Top line', y: span.top },
-    { name: 'hem line', title: 'Hem line', y: span.hem },
+    { ...TEXTS.top, y: span.top },
+    { ...TEXTS.hem, y: span.hem },
   ]) {
     const same = lines.findIndex((line) => Math.abs(line.y - y) < ONE_LINE_MM);
     const found = lines[same];
-    if (found) lines[same] = { ...found, name: `${found.name}, ${name}` };
+    if (found) lines[same] = { ...found, name: TEXTS.both({ title: found.name, name }) };
     else lines.push({ name: title, y, level: null });
   }
   const chest = levels[0]?.y ?? upper;
   for (const wedge of [...(blocks?.front.wedges ?? []), ...(blocks?.back.wedges ?? [])])
-    for (const { name, y } of turnsOf(wedge, chest, lengths))
-      if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
-        lines.push({ name, y, level: null });
+    for (const turn of turnsOf(wedge, chest, lengths))
+      if (turn.y > upper && turn.y < lower && lines.every((line) => Math.abs(line.y - turn.y) >= ONE_LINE_MM))
+        lines.push({ ...turn, level: null });
   return lines.sort((a, b) => a.y - b.y);
 }
 
@@ -60,9 +61,9 @@ function turnsOf(
   const middle = Math.max(...outerLeg.ys.filter((y) => y < chest));
   const isPoint = (y: number): boolean => y === extent.upper || y === extent.lower;
   return outerLeg.ys.flatMap((y) => {
-    if (isPoint(y)) return [{ name: `Dart point at ${lengths.text(y)}`, y }];
-    if (y < chest) return y === middle ? [{ name: MID_SHOULDER, y }] : [];
-    return [{ name: 'Fuller cup', y }];
+    if (isPoint(y)) return [{ name: TEXTS.dartPoint({ height: lengths.text(y) }), y }];
+    if (y < chest) return y === middle ? [{ name: TEXTS.midShoulder.title, y, isMidShoulder: true }] : [];
+    return [{ name: TEXTS.fullerCup, y }];
   });
 }
 
@@ -75,7 +76,7 @@ export function heightsOf(draft: Draft, lengths: SheetLengths): DraftingHeight[]
     const parts = Math.ceil((line.y - before.y) / MOST_APART_MM);
     const between = Array.from({ length: parts - 1 }, (_, n): DraftingHeight => {
       const y = lengths.round(before.y + ((line.y - before.y) * (n + 1)) / parts);
-      return { name: `Guide at ${lengths.text(y)}`, y, level: null };
+      return { name: TEXTS.guide({ height: lengths.text(y) }), y, level: null };
     });
     return [...between, line];
   });

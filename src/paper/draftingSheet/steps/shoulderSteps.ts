@@ -1,6 +1,6 @@
 // Steps for neckline, shoulder and armhole of a shouldered block, and for its shoulder seam.
 
-import { edgeName, pieceLabel } from '../../../document';
+import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel } from '../../../document';
 import type { BlockName, Edge, Piece, Point } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
@@ -8,6 +8,9 @@ import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
 import { heightsOf } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
+
+const TEXTS = DRAFTING_PANELS.shoulder;
+const COLUMNS = DRAFTING_SHEET.columns;
 
 /** Whether a panel has a shoulder edge, and so neckline and armhole instead of a top edge. */
 export const isShouldered = ({ edges }: Piece): boolean => edges.some(({ role }) => role === 'shoulder');
@@ -22,10 +25,7 @@ export function shoulderSteps(input: PlanInput, lengths: SheetLengths): Drafting
     if (i < blocks.length - 1) return step;
     return {
       ...step,
-      sentences: [
-        ...step.sentences,
-        'Measure the parts of the shoulder line that are sewn together: they must be equally long.',
-      ],
+      sentences: [...step.sentences, TEXTS.measure],
       tables: [...step.tables, ...seamTable(input, lengths)],
     };
   });
@@ -51,7 +51,7 @@ function blockStep(
       for (const guide of guides) drawing.spot(block, guide);
       rows.push(
         ...guides.map(({ x, y }, i) => [
-          i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
+          i === 0 ? DRAFTING_PANELS.edgeOf({ piece: pieceLabel(piece), edge: edgeName(edge, piece) }) : '',
           lengths.text(x),
           lengths.text(y),
         ]),
@@ -62,25 +62,27 @@ function blockStep(
   if (tip)
     drawing.label(
       block,
-      `${lengths.text(tip.x)}, ${lengths.text(tip.y)}`,
+      TEXTS.tip({ across: lengths.text(tip.x), down: lengths.text(tip.y) }),
       { x: tip.x + 5, y: tip.y },
       'start',
     );
   const parted = pieces.length > 1;
   return {
-    heading: `${block === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,
+    heading: TEXTS.heading[block],
     sentences: [
       ...(neck && tip
         ? [
-            `Mark the neck point on the shoulder level, ${lengths.text(neck.x)} from the centre line, and the tip of the shoulder ${lengths.text(tip.x)} from it and ${lengths.text(tip.y)} below.`,
-            parted
-              ? 'Draw each part of the shoulder line straight, from the neck point to the inner leg of the wedge and from its outer leg to the tip: sewn, they are one line.'
-              : 'Draw the shoulder line straight from the neck point to the tip.',
+            TEXTS.ends({
+              neck: lengths.text(neck.x),
+              tip: lengths.text(tip.x),
+              drop: lengths.text(tip.y),
+            }),
+            parted ? TEXTS.parts : TEXTS.line,
           ]
         : []),
-      'Draw neckline and armhole as smooth curves through their points. Both meet the shoulder line square, so that they run on across the shoulder seam.',
+      TEXTS.curves,
     ],
-    tables: [{ columns: ['Edge', 'From the centre line', 'Below the shoulder level'], rows }],
+    tables: [{ columns: [COLUMNS.edge, COLUMNS.fromCentre, COLUMNS.belowShoulder], rows }],
     figure: drawing.done(),
   };
 }
@@ -100,9 +102,11 @@ function seamTable({ draft }: PlanInput, lengths: SheetLengths): StepTable[] {
   const rows = draft.proof.seams
     .filter(({ seam }) => seam.kind === 'shoulder')
     .map(({ a, b, lengthA, lengthB }) => [
-      `${pieceLabel(a.piece)} – ${pieceLabel(b.piece)}`,
+      DRAFTING_PANELS.seamOf({ a: pieceLabel(a.piece), b: pieceLabel(b.piece) }),
       lengths.text(lengthA),
       lengths.text(lengthB),
     ]);
-  return rows.length > 0 ? [{ columns: ['Shoulder seam', 'Front’s length', 'Back’s length'], rows }] : [];
+  return rows.length > 0
+    ? [{ columns: [COLUMNS.shoulderSeam, COLUMNS.frontLength, COLUMNS.backLength], rows }]
+    : [];
 }
