@@ -11,8 +11,8 @@ import {
   SAFETY_STANDING,
   wantsReading,
 } from '../../document';
+import { arriveAtCautions, CAUTIONS_PLACE } from '../components/awaitedFocus';
 import { Checkbox } from '../components/Checkbox';
-import { arriveAtCautions, CAUTIONS_PLACE } from '../components/cautionsWay';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.safety;

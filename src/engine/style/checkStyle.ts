@@ -80,7 +80,7 @@ function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: 
         checkNumber(field.isMain ? prefix.slice(0, -1) : path, value, field.span, issues);
         break;
       case 'choice':
-        if (!field.words.includes(value as string)) issues.push(refused(path));
+        if (!field.words.some((word) => word === value)) issues.push(refused(path));
         break;
       case 'flag':
         if (typeof value !== 'boolean') issues.push(refused(path));
