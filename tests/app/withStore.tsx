@@ -1,15 +1,11 @@
 // Puts a part of the screen on the page with a table under it, as the shell does.
 
-import '@testing-library/jest-dom/vitest';
-import { cleanup, type RenderResult, render } from '@testing-library/react';
+import { type RenderResult, render } from '@testing-library/react';
 import { type UserEvent, userEvent } from '@testing-library/user-event';
 import type { ReactNode } from 'react';
-import { afterEach } from 'vitest';
 import { createStore, type Store } from '../../src/app/store/store';
 import { StoreContext } from '../../src/app/store/storeContext';
 import { type Book, type Client, changeSentence, DEMO_BOOK, openClient } from '../../src/document';
-
-afterEach(cleanup);
 
 interface OnTable extends RenderResult {
   readonly store: Store;

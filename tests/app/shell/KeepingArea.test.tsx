@@ -1,5 +1,4 @@
-// @vitest-environment jsdom
-import { act, cleanup, screen } from '@testing-library/react';
+import { act, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { BOOK_KEY, createBookStorage } from '../../../src/app/storage/bookStorage';
 import { DEMO_BOOK } from '../../../src/document';
@@ -17,10 +16,7 @@ beforeEach(() => {
     return actual();
   });
 });
-afterEach(() => {
-  cleanup();
-  vi.doUnmock('../../../src/app/shell/KeepingNotices');
-});
+afterEach(() => void vi.doUnmock('../../../src/app/shell/KeepingNotices'));
 
 /** The area over a storage, as the shell has it. All modules are fresh, because a lazy part is fetched only once. */
 async function showArea(fake: FakeStorage | null) {

@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { BOOK_KEY, type BookStorage, createBookStorage } from '../../../src/app/storage/bookStorage';
 import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
