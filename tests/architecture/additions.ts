@@ -15,7 +15,7 @@ export interface Edit {
 export const ADD_MEASUREMENT: readonly Edit[] = [
   {
     file: 'src/engine/body/measurements.ts',
-    namedIn: 'src/document/messages/measurements.ts',
+    namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  length('neckToBust',",
     put: "  girth('upperArm', false),\n",
   },

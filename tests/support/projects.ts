@@ -5,12 +5,18 @@ import type { TestProjectInlineConfiguration } from 'vitest/config';
 /** Of the app as it is built, most of them in a browser: it is built before them, and for no others. */
 const BUILT = ['tests/browser/**/*.test.ts', 'tests/**/*InBrowser.test.ts', 'tests/app/firstLoad.test.ts'];
 
-/** Of what React puts on a page, and of files that are read as a page. */
-const SCREEN = [
-  'tests/app/**/*.test.{ts,tsx}',
+/** Of what is printed: panels laid on sheets and written into files, and what the app and the headless drafter make of them. */
+const PRINTED = ['tests/paper/**/*.test.ts', 'tests/cli/{draft,leftAndRight}.test.ts'];
+
+/** The same on a page of a browser, as the tests have one without a browser. */
+const PRINTED_PAGES = [
+  'tests/app/cut/{CutStep,makingCards}.test.tsx',
   'tests/paper/draftingSheet/sheetHtml.test.ts',
   'tests/paper/patternSvg.test.ts',
 ];
+
+/** Of what React puts on a page. */
+const SCREEN = ['tests/app/**/*.test.{ts,tsx}'];
 
 /** Of many drawn bodies or styles. */
 const PROPERTIES = ['tests/properties/**/*.test.ts'];
@@ -20,6 +26,8 @@ const PROCESS = ['tests/cli/process.test.ts', 'tests/architecture/additions.test
 
 /** Replaces a module for all who import it, and therefore shares none. */
 const REPLACING = ['tests/document/files/readStyle.test.ts'];
+
+const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isolate: false } as const;
 
 /**
  * The kinds of tests. Files of a kind share what is loaded, because they leave nothing behind for each other; those of
@@ -31,21 +39,19 @@ export const TEST_PROJECTS: TestProjectInlineConfiguration[] = [
     test: {
       name: 'pure',
       include: ['tests/**/*.test.ts'],
-      exclude: [...BUILT, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
+      exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
       isolate: false,
     },
   },
   {
     extends: true,
-    test: {
-      name: 'screen',
-      include: SCREEN,
-      exclude: BUILT,
-      environment: 'jsdom',
-      setupFiles: ['tests/app/freshPage.ts'],
-      isolate: false,
-    },
+    test: { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES], ...PAGE },
   },
+  {
+    extends: true,
+    test: { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], isolate: false },
+  },
+  { extends: true, test: { name: 'printed pages', include: PRINTED_PAGES, ...PAGE } },
   { extends: true, test: { name: 'replacing', include: REPLACING } },
   { extends: true, test: { name: 'process', include: PROCESS, isolate: false } },
   { extends: true, test: { name: 'properties', include: PROPERTIES, isolate: false } },

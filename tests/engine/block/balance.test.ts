@@ -9,6 +9,7 @@ import {
   type Wedge,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { howMany } from '../../support/howMany';
 
 const intakesAt = (
   style: Style,
@@ -97,7 +98,7 @@ describe('balancing', () => {
   });
 
   it('is never negative; a panel left too narrow is a blocking issue', { timeout: 60_000 }, () => {
-    for (const body of drawBodies(400, 5)) {
+    for (const body of drawBodies(howMany({ few: 40, all: 400 }), 5)) {
       const { blocks, issues, proof } = draft(body, DEFAULT_STYLE);
       for (const block of ['front', 'back'] as const)
         for (const wedge of blocks?.[block].wedges ?? [])
@@ -110,7 +111,7 @@ describe('balancing', () => {
   });
 
   it('wedges and side seam together are the suppression, exactly', () => {
-    for (const body of drawBodies(200, 6)) {
+    for (const body of drawBodies(howMany({ few: 40, all: 200 }), 6)) {
       const { blocks, levels } = draft(body, DEFAULT_STYLE);
       const bust = levels.find(({ name }) => name === 'bust');
       for (const name of ['front', 'back'] as const)
