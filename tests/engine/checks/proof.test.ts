@@ -168,7 +168,7 @@ describe('the drift of balance marks', () => {
 
 describe('the walk of closed darts', () => {
   const byChance = randomFrom(32);
-  const darted = drawBodies(howMany({ few: 40, all: 200 }), 32).map((body) =>
+  const darted = drawBodies(howMany({ few: 100, all: 200 }), 32).map((body) =>
     draft(body, withDarts(randomStyle(byChance), byChance, false)),
   );
 
