@@ -30,33 +30,26 @@ const REPLACING = ['tests/document/files/readStyle.test.ts'];
 const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isolate: false } as const;
 
 /**
- * The kinds of tests. Files of a kind share what is loaded, because they leave nothing behind for each other; those of
- * `replacing` do not.
+ * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. One kind
+ * runs after the other: a worker is only kept for files of its own kind.
  */
-export const TEST_PROJECTS: TestProjectInlineConfiguration[] = [
+const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   {
-    extends: true,
-    test: {
-      name: 'pure',
-      include: ['tests/**/*.test.ts'],
-      exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
-      isolate: false,
-    },
+    name: 'pure',
+    include: ['tests/**/*.test.ts'],
+    exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
+    isolate: false,
   },
-  {
-    extends: true,
-    test: { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES], ...PAGE },
-  },
-  {
-    extends: true,
-    test: { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], isolate: false },
-  },
-  { extends: true, test: { name: 'printed pages', include: PRINTED_PAGES, ...PAGE } },
-  { extends: true, test: { name: 'replacing', include: REPLACING } },
-  { extends: true, test: { name: 'process', include: PROCESS, isolate: false } },
-  { extends: true, test: { name: 'properties', include: PROPERTIES, isolate: false } },
-  {
-    extends: true,
-    test: { name: 'built', include: BUILT, isolate: false, globalSetup: ['tests/support/builtApp.ts'] },
-  },
+  { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES], ...PAGE },
+  { name: 'replacing', include: REPLACING },
+  { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], isolate: false },
+  { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
+  { name: 'process', include: PROCESS, isolate: false },
+  { name: 'properties', include: PROPERTIES, isolate: false },
+  { name: 'built', include: BUILT, isolate: false, globalSetup: ['tests/support/builtApp.ts'] },
 ];
+
+export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test, i) => ({
+  extends: true,
+  test: { ...test, sequence: { groupOrder: i } },
+}));
