@@ -45,7 +45,7 @@ beforeAll(() => {
   writeFileSync(join(copy, 'package.json'), JSON.stringify({ type: 'module' }));
   mkdirSync(join(copy, 'tests/architecture'), { recursive: true });
   const reader = 'tests/architecture/readAdditions.tsx';
-  cpSync(join(ROOT, reader), join(copy, reader));
+  cpSync(new URL('./readAdditions.tsx', import.meta.url), join(copy, reader));
   for (const edit of EDITS) {
     const file = join(copy, edit.file);
     writeFileSync(file, edited(readFileSync(file, 'utf8'), edit));

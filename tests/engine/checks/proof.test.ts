@@ -168,7 +168,7 @@ describe('the drift of balance marks', () => {
 
 describe('the walk of closed darts', () => {
   const byChance = randomFrom(32);
-  const darted = drawBodies(howMany({ few: 100, all: 200 }), 32).map((body) =>
+  const darted = drawBodies(200, 32).map((body) =>
     draft(body, withDarts(randomStyle(byChance), byChance, false)),
   );
 
@@ -190,7 +190,7 @@ describe('the walk of closed darts', () => {
       expect(new Set(ids).size).toBe(ids.length);
       rows += closed.length;
     }
-    expect(rows).toBeGreaterThan(darted.length * 0.15);
+    expect(rows).toBeGreaterThan(30);
   });
 
   it('names those of either half where the two differ', () => {
