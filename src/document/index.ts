@@ -123,7 +123,7 @@ export {
   type SavedDraft,
   type Unit,
 } from './model/book';
-export { type Change, type ExtraLengthPath, sameChange } from './model/change';
+export { type Change, type ChangeOf, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';

@@ -1,7 +1,7 @@
 // The engine's one way in.
 
 export type { Block } from './block/block';
-export { isThrough } from './block/extent';
+export { isThrough, reaches } from './block/extent';
 export type { Level } from './block/levels';
 export { stationOf, stationX } from './block/station';
 export { dartAngle, type Turn, turnIntake } from './block/turnIntake';

@@ -4,6 +4,7 @@ import { CUT, changeStyle, setTurnedHem } from '../../document';
 import { type Allowances, styleSpan } from '../../engine';
 import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
+import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
@@ -13,9 +14,7 @@ export function AllowanceCard() {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const show = useStore((state) => state.show);
-  const keep = useStore((state) => state.keep);
-  const drop = useStore((state) => state.drop);
+  const edit = useStyleNumber();
   return (
     <section className="card allowance-card" aria-label={CUT.allowances.title}>
       <h2>{CUT.allowances.title}</h2>
@@ -30,16 +29,10 @@ export function AllowanceCard() {
             value={savedDraft.style.allowances[edge]}
             unit={client.unit}
             remarks={issues.filter((issue) => issue.at.field === `allowances.${edge}`).map(sentence)}
-            onShow={(mm) =>
-              show((book) =>
-                changeStyle(book, (style) => ({
-                  ...style,
-                  allowances: { ...style.allowances, [edge]: mm ?? 0 },
-                })),
-              )
-            }
-            onKeep={() => keep({ code: 'allowanceSet', edge })}
-            onDrop={drop}
+            {...edit({ code: 'allowanceSet', edge }, (style, mm) => ({
+              ...style,
+              allowances: { ...style.allowances, [edge]: mm },
+            }))}
           />
         );
       })}

@@ -31,7 +31,11 @@ export function lineDown(knots: readonly FairKnot[], cone: Cone | null): SmoothL
   const change = above.value - bust.value;
   const height = bust.y - above.y;
   if (change * (below.value - bust.value) < 0)
-    return fairLine([...pastTop(above, change / height), { ...above, slope: -change / height }, ...knots.slice(1)]);
+    return fairLine([
+      ...pastTop(above, change / height),
+      { ...above, slope: -change / height },
+      ...knots.slice(1),
+    ]);
   const round = Math.min(cone.round, height / 2);
   const slope = change / (height - round / 2);
   return fairLine([

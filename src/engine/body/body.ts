@@ -42,8 +42,8 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
   }
   const arcs = frontArcsOf(measurements);
   issues.push(...arcs.issues);
-  if (issues.some(({ severity }) => severity === 'error')) return { body: null, issues };
-  const bust = measurements.bust as number;
+  const { bust } = measurements;
+  if (bust === null || issues.some(({ severity }) => severity === 'error')) return { body: null, issues };
   const overBust = measurements.overBust ?? estimatedOverBust(bust);
   if (measurements.overBust === null || measurements.overBust === undefined)
     issues.push(

@@ -1,5 +1,6 @@
 // Where a grain line finds room in an outline that has no lines of its draft to go by.
 
+import { first, numberAt } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { crossingsAt } from '../geometry/polyline';
 
@@ -43,7 +44,7 @@ function longestAt(ring: readonly Point[], x: number): Upright {
   );
   let [from, to] = [0, 0];
   for (let i = 1; i < ys.length; i += 2) {
-    const [upper, lower] = [ys[i - 1] as number, ys[i] as number];
+    const [upper, lower] = [numberAt(ys, i - 1), numberAt(ys, i)];
     if (lower - upper > to - from) [from, to] = [upper, lower];
   }
   const clear = CLEAR * (to - from);
@@ -58,4 +59,4 @@ function roomBeside(ring: readonly Point[], { x, from, to }: Upright): number {
 
 /** The xs, growing, at which a ring crosses height `y`. */
 const crossings = (ring: readonly Point[], y: number): number[] =>
-  crossingsAt([...ring, ring[0] as Point], y).sort((a, b) => a - b);
+  crossingsAt([...ring, first(ring)], y).sort((a, b) => a - b);

@@ -2,6 +2,7 @@
 
 import type { Level } from '../block/levels';
 import { cutLineTurnedUp } from '../geometry/cutLine';
+import { at } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
@@ -113,7 +114,7 @@ function liesAbove(upper: readonly Point[], lower: readonly Point[]): boolean {
 /** Height of a row of points at `x`; null beyond its ends. */
 function heightOver(points: readonly Point[], x: number): number | null {
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const [a, b] = [at(points, i - 1), at(points, i)];
     if (x >= a.x && x <= b.x) return b.x === a.x ? a.y : a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
   }
   return null;

@@ -79,7 +79,7 @@ function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: 
           issues.push(outOfSpan(field.isMain ? prefix.slice(0, -1) : path, field.span));
         break;
       case 'choice':
-        if (!field.words.includes(value as string)) issues.push(refused(path));
+        if (!field.words.some((word) => word === value)) issues.push(refused(path));
         break;
       case 'flag':
         if (typeof value !== 'boolean') issues.push(refused(path));

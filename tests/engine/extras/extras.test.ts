@@ -16,6 +16,7 @@ import type { LacedEdge } from '../../../src/engine/extras/lacedEdge';
 import { modestyShape } from '../../../src/engine/extras/modesty';
 import { uprightInside } from '../../../src/engine/extras/uprightInside';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { howMany } from '../../support/howMany';
 import { alongTo, areaSeen, lengthOf, ringOf } from '../../support/outline';
 
 const ALL: Style = {
@@ -134,8 +135,8 @@ describe('pieces beside the panels', () => {
     expect(made.extras).toEqual([]);
   });
 
-  it('are closed, turn the same way as panels and lie within their cut line, on 200 drawn bodies', () => {
-    for (const body of drawBodies(200, 12)) {
+  it('are closed, turn the same way as panels and lie within their cut line, on drawn bodies', () => {
+    for (const body of drawBodies(howMany({ few: 30, all: 200 }), 12)) {
       const { extras, pieces } = draft(body, ALL);
       const way = Math.sign(areaSeen(ringOf(pieces[0] as Piece)));
       expect(extras).toHaveLength(3);

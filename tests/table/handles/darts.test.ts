@@ -7,9 +7,18 @@ import {
   setEnds,
   setIntake,
 } from '../../../src/document';
-import { DEFAULT_STYLE, type Draft, draft, inches, type Style, withPoints, xAt } from '../../../src/engine';
+import {
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  inches,
+  reaches,
+  type Style,
+  withPoints,
+  xAt,
+} from '../../../src/engine';
 import { snapPointsOf } from '../../../src/table/gestures/snap';
-import { askedExtent, crosses } from '../../../src/table/handles/dartExtent';
+import { askedExtent } from '../../../src/table/handles/dartExtent';
 import type { Handle } from '../../../src/table/handles/handle';
 import { handlesOf } from '../../../src/table/handles/handlesOf';
 import { panelsBeside } from '../../../src/table/handles/panelsBeside';
@@ -143,7 +152,7 @@ describe('the run of a wedge as asked', () => {
 
   it('crosses what lies clear of its points', () => {
     const extent = { upper: 100, lower: 200 };
-    expect([100, 104, 106, 194, 196, 300].map((at) => crosses(extent, at))).toEqual([
+    expect([100, 104, 106, 194, 196, 300].map((at) => reaches(extent, at))).toEqual([
       false,
       false,
       true,

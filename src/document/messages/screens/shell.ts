@@ -48,6 +48,9 @@ export const SHELL = catalogue({
     undo: 'Undo the last change',
     again: 'Try again',
   },
+  /** Stands for a notice about keeping the book that cannot be loaded. */
+  keepingUnknown:
+    'The book may not be kept on this device, and the notice that says why could not be loaded. Download a backup from the client book before you close this tab.',
   update: {
     ready: 'A later version of this page is ready. Everything is kept.',
     use: 'Use it now',
