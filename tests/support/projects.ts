@@ -11,7 +11,7 @@ const PRINTED = ['tests/paper/**/*.test.ts', 'tests/cli/{draft,leftAndRight}.tes
 /** The same on a page of a browser, as the tests have one without a browser. */
 const PRINTED_PAGES = [
   'tests/app/cut/{CutStep,makingCards}.test.tsx',
-  'tests/paper/draftingSheet/sheetHtml.test.ts',
+  'tests/paper/draftingSheet/draftingSheetHtml.test.ts',
   'tests/paper/svg/patternSvg.test.ts',
 ];
 
