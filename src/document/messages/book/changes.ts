@@ -33,6 +33,7 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   draftCopied: ({ name }) => `copied ${name}`,
   draftRemoved: ({ name }) => `took off ${name}`,
   comparisonSaved: () => 'saved the draft to compare with',
+  newRulesRead: () => 'read what new rules of drafting changed',
   cautionAcknowledged: () => 'acknowledged the caution',
 
   styleLaid: ({ title }) => `style ${title}`,

@@ -15,6 +15,10 @@ interface AtLevel {
 
 export const DRAFT = catalogue({
   numbers: 'The draft’s numbers',
+  redrafted: {
+    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, and the top edge follows the armpit. What was asked for before is kept to compare with; its wedges are drawn by the new rules too.',
+    read: 'Understood',
+  },
   sideChoice: { legend: 'Side shown', left: 'Left', right: 'Right' },
   styles: {
     label: 'Start from a style',
@@ -27,7 +31,8 @@ export const DRAFT = catalogue({
   garment: {
     title: 'Garment',
     topEdge: 'Top edge',
-    topEdgeHint: ({ level }: AtLevel) => `above the ${LEVEL_WORDS[level]} line`,
+    topEdgeHint: ({ level }: AtLevel) =>
+      level === 'overBust' ? 'above the line under the arm' : `above the ${LEVEL_WORDS[level]} line`,
     hem: 'Hem',
     hemHint: 'below the waist line',
     lacingGap: 'Lacing gap',
