@@ -72,7 +72,7 @@ function cutBand(
     { ...freeEdge('top', 'shoulder', allowances.seam, [frame.tip, frame.neck]), ...SHOULDER },
     freeEdge('top', 'top', allowances.top, [...neckline.points].reverse()),
   ];
-  const cutLine = cutLineAround(edges);
+  const cutLine = cutLineAround(edges.map((edge) => (edge.role === 'centre' ? { ...edge, onFold } : edge)));
   const middle = (frame.neck.x + frame.tip.x) / 2;
   const piece: Piece = {
     ...identifyPiece('band', block),

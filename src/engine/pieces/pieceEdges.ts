@@ -49,7 +49,7 @@ export function pieceEdges(
   return {
     edges: [innerEdge, ...hem, outerEdge, ...top],
     toCut: [
-      innerEdge,
+      { ...innerEdge, onFold },
       // On a fold the cloth goes on in the other half: there the allowance runs straight down.
       ...cutRuns(outline.hem, 'hem', allowances).map((run) =>
         turnsHemUp(style) ? { ...run, turnedUp: { start: !onFold, end: true } } : run,
