@@ -3,6 +3,7 @@
 
 import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
+import { uprightInside } from '../geometry/uprightInside';
 import { longEdgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Piece } from '../pieces/piece';
 import { rightSideUp } from '../pieces/rightSideUp';
@@ -16,7 +17,6 @@ import { facingShape } from './facing';
 import { freeEdge } from './freeEdge';
 import { type LacedEdge, lacedEdge, type MarkOnEdge } from './lacedEdge';
 import { modestyShape } from './modesty';
-import { uprightInside } from './uprightInside';
 
 export interface ExtraPieces {
   readonly pieces: readonly Piece[];
