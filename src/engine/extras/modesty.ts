@@ -2,7 +2,7 @@
 // as top edge and hem are under which it lies.
 
 import { distance, type Point } from '../geometry/point';
-import { polylineLength } from '../geometry/polyline';
+import { polylineLength, withoutRepeats } from '../geometry/polyline';
 import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 
 export interface ModestyShape {
@@ -126,6 +126,3 @@ function marksDown(
     })
     .filter(({ at }) => at.y > top.y && at.y < foot.y);
 }
-
-const withoutRepeats = (points: readonly Point[]): Point[] =>
-  points.filter((point, i) => i === 0 || distance(point, points[i - 1] as Point) > 0);

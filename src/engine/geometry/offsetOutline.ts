@@ -8,7 +8,7 @@ import { at, first, last } from './lists';
 import { offsetByUnion } from './offsetByUnion';
 import { type OffsetEdge, offsetPolyline } from './offsetPolyline';
 import type { Point } from './point';
-import { signedArea } from './polyline';
+import { ringWithoutRepeats, signedArea } from './polyline';
 import { replaceSection } from './replaceSection';
 import { unionPolygons } from './unionPolygons';
 
@@ -39,6 +39,11 @@ export type Join = (
  * @param keepsHem true where, if loops have to be removed, the turned-up hem keeps the corners it was joined with, if it can
  */
 export function offsetOutline(edges: readonly AllowedEdge[], join: Join, keepsHem = false): Point[] | null {
+  const ring = offsetRing(edges, join, keepsHem);
+  return ring && ringWithoutRepeats(ring);
+}
+
+function offsetRing(edges: readonly AllowedEdge[], join: Join, keepsHem: boolean): Point[] | null {
   if (edges.every(({ allowance }) => allowance === 0))
     return edges.flatMap(({ points }) => points.slice(0, -1));
   const smooth = edges.flatMap(splitAtCorners);
