@@ -60,13 +60,13 @@ export const isBehind = (measurement: MeasurementName | null): boolean =>
   measurement !== null && BEHIND.has(measurement);
 
 export function BodyFigure({ measurement }: { measurement: MeasurementName | null }) {
-  const tape = measurement ? TAPE[measurement] : null;
+  const lengths = measurement ? TAPE[measurement] : null;
   return (
     <svg className="body-figure" viewBox="20 8 160 312" aria-hidden="true">
       <path className="body" d={HALF} />
       <path className="body" d={HALF} transform="matrix(-1 0 0 1 200 0)" />
       <path className="body-detail" d={isBehind(measurement) ? DETAIL.behind : DETAIL.front} />
-      {tape ? <path className={tape.isGirth ? 'tape round' : 'tape'} d={tape.d} /> : null}
+      {lengths ? <path className={lengths.isGirth ? 'tape round' : 'tape'} d={lengths.d} /> : null}
     </svg>
   );
 }

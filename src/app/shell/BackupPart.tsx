@@ -6,14 +6,15 @@ import {
   type BackedUpClient,
   type BackedUpStyle,
   type Book,
+  bookFaultSentence,
   compareBackup,
   compareStyles,
   readBackup,
   restore,
 } from '../../document';
 import { BackupButton } from '../components/BackupButton';
-import { Checkbox } from '../components/Checkbox';
-import { FileChoice } from '../components/FileChoice';
+import { Checkbox } from '../components/fields/Checkbox';
+import { FileChoice } from '../components/fields/FileChoice';
 import { formatDay } from '../components/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
 
@@ -33,7 +34,7 @@ export function BackupPart() {
     const backup = readBackup(text);
     setFault(
       backup.kind === 'unreadable'
-        ? backup.reason
+        ? bookFaultSentence(backup.fault)
         : backup.kind === 'newer'
           ? BACKUP.newer({ version: backup.version })
           : null,

@@ -1,6 +1,6 @@
 // How keeping stands, with the sentence the shell shows for each.
 
-import { KEEPING } from '../../document';
+import { type BookFault, bookFaultSentence, KEEPING } from '../../document';
 
 /**
  * `absent`: the browser gives no storage. `refused`: it would not read or write. `full`: no room.
@@ -20,7 +20,7 @@ export type SaveStatus =
 
 /** What there is to say after the first look into the storage; `aside` is the key of what was put aside. */
 export type Notice =
-  | { readonly kind: 'unreadable'; readonly reason: string; readonly quarantineKey: string | null }
+  | { readonly kind: 'unreadable'; readonly fault: BookFault; readonly quarantineKey: string | null }
   | { readonly kind: 'newer'; readonly version: number; readonly quarantineKey: string | null }
   | { readonly kind: 'unavailable'; readonly reason: 'absent' | 'refused' };
 
@@ -40,7 +40,9 @@ export function saveStatusSentence(status: SaveStatus): string {
 export function noticeSentence(notice: Notice): string {
   if (notice.kind === 'unavailable') return KEEPING.faults[notice.reason];
   const kept = notice.quarantineKey === null ? 'guarded' : 'putAside';
-  return notice.kind === 'newer' ? KEEPING.newer[kept](notice) : KEEPING.unreadable[kept](notice);
+  return notice.kind === 'newer'
+    ? KEEPING.newer[kept](notice)
+    : KEEPING.unreadable[kept]({ reason: bookFaultSentence(notice.fault) });
 }
 
 /** What a thrown write or read means. Browsers name a full storage in two ways. */

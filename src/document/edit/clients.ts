@@ -1,7 +1,7 @@
 // What a maker can do to the list of clients and to a client's drafts, each as a pure step from one book to the next.
 
 import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
-import { DRAFT_NAMES } from '../messages/choices';
+import { DRAFT_NAMES } from '../messages/screens/choices';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
 import { freeName } from './freeName';
 

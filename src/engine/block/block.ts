@@ -49,8 +49,7 @@ export function draftBlock(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
   for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, style));
-  for (const [level, left] of unplaced)
-    issues.push(issue('intakeNotPlaced', 'note', { block, level }, { left }));
+  for (const [level, left] of unplaced) issues.push(issue('intakeNotPlaced', { left }, { block, level }));
 
   const width = new Map(
     levels.map((level) => {
@@ -59,7 +58,7 @@ export function draftBlock(
     }),
   );
   const least = Math.min(...width.values());
-  if (bustLine >= least) issues.push(issue('bustPointOffBlock', 'error', { block, field: 'bustPointWidth' }));
+  if (bustLine >= least) issues.push(issue('bustPointOffBlock', {}, { block, field: 'bustPointWidth' }));
 
   // Above the levels only a centre wedge lies between the centre edge and the shoulder.
   const centreTakes = wedges

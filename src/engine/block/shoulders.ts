@@ -54,7 +54,7 @@ export function shouldersOf(
   if (!shoulders) return { frames: null, issues: [] };
   const issues = [...hindrances(style), ...tooSmall(body, style, shoulders, top)];
   if (body.acrossShoulder === null) {
-    issues.push(issue('measurementMissing', 'error', { field: 'acrossShoulder' }));
+    issues.push(issue('measurementMissing', {}, { field: 'acrossShoulder' }));
     return { frames: null, issues };
   }
   const frames = {
@@ -64,10 +64,9 @@ export function shouldersOf(
   const chest = levels[0];
   for (const block of ['front', 'back'] as const) {
     const { neck, tip, armholeIn } = frames[block];
-    if (neck.x < LEAST_NECK_MM)
-      issues.push(issue('shoulderOffBlock', 'error', { block, field: 'neckWidth' }));
+    if (neck.x < LEAST_NECK_MM) issues.push(issue('shoulderOffBlock', {}, { block, field: 'neckWidth' }));
     if (tip.x - neck.x < LEAST_SHOULDER_MM || (chest && tip.x - armholeIn > chest.net[block] - LEAST_NECK_MM))
-      issues.push(issue('shoulderOffBlock', 'error', { block, field: 'acrossShoulder' }));
+      issues.push(issue('shoulderOffBlock', {}, { block, field: 'acrossShoulder' }));
   }
   return { frames: issues.length > 0 ? null : frames, issues: [...issues, ...napeHeld(body, shoulders)] };
 }
@@ -75,10 +74,10 @@ export function shouldersOf(
 /** What in the style itself stands against shoulders: one wedge a block may run up to them, and a side seam must part the armhole. */
 function hindrances(style: Style): Issue[] {
   const issues: Issue[] = [];
-  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', 'error', { field: 'topFrom' }));
+  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', {}, { field: 'topFrom' }));
   // A band is cut with its wedges sewn up, whatever the panels below it are.
   if (style.shoulders?.bandAbove !== undefined) return issues;
-  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', 'error', { field: 'joinedSide' }));
+  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', {}, { field: 'joinedSide' }));
   for (const block of ['front', 'back'] as const) {
     const upward = style.wedges
       .filter((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper)
@@ -86,7 +85,7 @@ function hindrances(style: Style): Issue[] {
     const [first] = upward;
     for (const wedge of upward)
       if (wedge !== first || isDart(wedge))
-        issues.push(issue('shoulderWedges', 'error', { block, wedge: wedge.id }));
+        issues.push(issue('shoulderWedges', {}, { block, wedge: wedge.id }));
   }
   return issues;
 }
@@ -98,7 +97,7 @@ function tooSmall(body: Body, style: Style, { drop, bandAbove = 0 }: Shoulders, 
     ...(neckline < LEAST_NECK_DEPTH_MM ? ['topShape.centreFront'] : []),
     ...(underarm - drop < LEAST_ARMHOLE_MM ? ['topShape.underarm'] : []),
     ...(napeOf(body) > underarm ? ['backNeckToWaist'] : []),
-  ].map((field) => issue('shoulderOffBlock', 'error', { field }));
+  ].map((field) => issue('shoulderOffBlock', {}, { field }));
 }
 
 /** Height of the nape at centre back, mm below the shoulder level: never above it. */
@@ -111,7 +110,7 @@ function napeHeld(body: Body, { bandAbove }: Shoulders): Issue[] {
   const drafted = neckToWaist - napeOf(body);
   if (bandAbove !== undefined || backNeckToWaist === null || backNeckToWaist <= drafted) return [];
   const values = { asked: backNeckToWaist, drafted, front: neckToWaist };
-  return [issue('napeHeld', 'warn', { field: 'backNeckToWaist' }, values)];
+  return [issue('napeHeld', values, { field: 'backNeckToWaist' })];
 }
 
 function frameOf(

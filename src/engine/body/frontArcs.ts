@@ -41,8 +41,8 @@ export function frontArcsOf(measurements: Measurements): {
     });
     const within = ({ least, most }: { least: number; most: number }): boolean =>
       arc >= least * girth && arc <= most * girth;
-    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', 'error', place, spanValues(POSSIBLE)));
-    else if (!within(USUAL)) issues.push(issue('frontArcUnusual', 'warn', place, spanValues(USUAL)));
+    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', spanValues(POSSIBLE), place));
+    else if (!within(USUAL)) issues.push(issue('frontArcUnusual', spanValues(USUAL), place));
     frontArc[level] = arc;
   }
   return { frontArc, issues };

@@ -38,9 +38,9 @@ export function cautions(
       .map(({ seam, lengthDifference }) =>
         issue(
           'seamTooUneven',
-          Math.abs(lengthDifference) > MOST_UNEVEN_MM ? 'error' : 'warn',
-          { seam },
           { lengthDifference: Math.abs(lengthDifference) },
+          { seam },
+          Math.abs(lengthDifference) > MOST_UNEVEN_MM ? 'error' : 'warn',
         ),
       ),
   ];
@@ -51,8 +51,8 @@ function reduction(body: Body, style: Style): Issue[] {
   const reduced = -style.ease.waist;
   const values = { reduction: reduced, share: reduced / body.waist };
   const place = { level: 'waist', field: 'ease.waist' } as const;
-  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', 'warn', place, values)];
-  return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', 'note', place, values)] : [];
+  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', values, place)];
+  return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', values, place)] : [];
 }
 
 const pastCeiling = (reduced: number, girth: number): boolean =>
@@ -65,9 +65,8 @@ function reductionBeside(levels: readonly Level[]): Issue[] {
     .map(({ name, bodyGirth, ease }) =>
       issue(
         name === RIBS ? 'ribReductionHigh' : 'girthReductionHigh',
-        'warn',
-        { level: name, field: `ease.${name}` },
         { reduction: -ease, share: -ease / bodyGirth },
+        { level: name, field: `ease.${name}` },
       ),
     );
 }
@@ -80,16 +79,16 @@ function armpit(body: Body, style: Style, levels: readonly Level[], top: number)
   if (!waist) return [];
   const height = waist.y - top + style.topShape.underarm.beyond;
   if (body.underarmToWaist === null)
-    return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
+    return [issue('armpitUnknown', { height }, { field: 'underarmToWaist' })];
   if (height <= body.underarmToWaist) return [];
-  return [issue('topAboveArmpit', 'warn', { field: 'topAbove' }, { over: height - body.underarmToWaist })];
+  return [issue('topAboveArmpit', { over: height - body.underarmToWaist }, { field: 'topAbove' })];
 }
 
 /** How far the hem goes at centre front, where the lap folds. */
 function sitting(body: Body, style: Style): Issue[] {
   const depth = style.hemBelow + style.hemShape.centreFront.beyond;
   if (depth <= 0) return [];
-  if (body.waistToLap === null) return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth })];
+  if (body.waistToLap === null) return [issue('sittingUnknown', { depth }, { field: 'waistToLap' })];
   if (depth <= body.waistToLap) return [];
-  return [issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: depth - body.waistToLap })];
+  return [issue('hemTooLongToSit', { over: depth - body.waistToLap }, { field: 'hemBelow' })];
 }

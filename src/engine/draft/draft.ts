@@ -99,7 +99,7 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   ];
   const height = span.hem - span.top;
   if (height < LEAST_HEIGHT_MM) {
-    issues.push(issue('garmentTooShort', 'error', { field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }));
+    issues.push(issue('garmentTooShort', { height, least: LEAST_HEIGHT_MM }, { field: 'hemBelow' }));
     return uncut({ ...nothing(issues), levels, blocks, span, nodes: nodesOn([]) });
   }
 
@@ -150,14 +150,12 @@ function tooShort(seams: readonly TruedSeam[]): Issue[] {
     .map(({ seam, edges }) => ({ seam: seam.identity, height: edges.hem.y - edges.top.y }))
     .filter(({ height }) => height < LEAST_HEIGHT_MM)
     .map(({ seam, height }) =>
-      issue('garmentTooShort', 'error', { seam, field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }),
+      issue('garmentTooShort', { height, least: LEAST_HEIGHT_MM }, { seam, field: 'hemBelow' }),
     );
 }
 
 const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
-  seams
-    .filter(({ steep }) => steep)
-    .map(({ seam }) => issue('edgeTooSteep', 'error', { seam: seam.identity }));
+  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', {}, { seam: seam.identity }));
 
 function nothing(issues: readonly Issue[]): Draft {
   return {

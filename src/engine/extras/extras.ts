@@ -134,7 +134,7 @@ function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
 
 const noRoom = (field: StylePath & `extras.${string}`, block: BlockName): Cut => ({
   piece: null,
-  issues: [issue('extraHasNoRoom', 'warn', { field, block })],
+  issues: [issue('extraHasNoRoom', {}, { field, block })],
 });
 
 function cut(
@@ -161,10 +161,6 @@ function cut(
       grain: uprightInside(ring),
       marks: marks.map((mark) => ({ ...mark, edge: longEdgeIndex({ edges }, mark.edge) })),
     },
-    issues: line
-      ? turnsUp
-        ? []
-        : [issue('hemTurnsShort', 'warn', place)]
-      : [issue('cutLineUnsure', 'error', place)],
+    issues: line ? (turnsUp ? [] : [issue('hemTurnsShort', {}, place)]) : [issue('cutLineUnsure', {}, place)],
   };
 }

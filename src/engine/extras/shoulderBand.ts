@@ -41,7 +41,7 @@ export function shoulderBands(
     pieces: withShouldersMated(bands.map(({ piece }) => piece)),
     issues: bands
       .filter(({ isValid }) => !isValid)
-      .map(({ piece }) => issue('cutLineUnsure', 'error', { block: piece.block, piece: identityOf(piece) })),
+      .map(({ piece }) => issue('cutLineUnsure', {}, { block: piece.block, piece: identityOf(piece) })),
   };
 }
 

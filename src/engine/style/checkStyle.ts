@@ -29,8 +29,7 @@ export function checkStyle(style: Style): Issue[] {
   }
   for (const block of ['front', 'back'] as const) {
     const count = wedges.filter((wedge) => wedge.block === block).length;
-    if (count > MOST_WEDGES)
-      issues.push(issue('tooManyWedges', 'error', { block }, { count, most: MOST_WEDGES }));
+    if (count > MOST_WEDGES) issues.push(issue('tooManyWedges', { count, most: MOST_WEDGES }, { block }));
   }
   return issues;
 }
@@ -123,10 +122,10 @@ function checkWedge(wedge: Unchecked, path: string, issues: Issue[]): void {
 
 function checkNumber(path: string, value: unknown, [least, most]: Span, issues: Issue[]): void {
   if (typeof value !== 'number' || !(value >= least && value <= most))
-    issues.push(issue('styleOutOfRange', 'error', { field: path }, { least, most }));
+    issues.push(issue('styleOutOfRange', { least, most }, { field: path }));
 }
 
-const refused = (field: string): Issue => issue('styleOutOfRange', 'error', { field });
+const refused = (field: string): Issue => issue('styleOutOfRange', {}, { field });
 
 const isRecord = (value: unknown): value is Unchecked => typeof value === 'object' && value !== null;
 

@@ -2,7 +2,7 @@
 
 import { textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
-import type { StepTable } from './draftingStep';
+import type { StepTable } from './elements/draftingStep';
 
 /** Kept free at the right of each column. mm */
 const AIR_MM = 3;

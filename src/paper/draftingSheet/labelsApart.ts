@@ -1,6 +1,6 @@
 // Labels of a figure that would touch, moved apart as little as will do.
 
-import type { FigureLabel } from './draftingStep';
+import type { FigureLabel } from './elements/draftingStep';
 
 /**
  * Labels in their order, those that stand over each other at least `lineMm` apart from baseline to baseline and each group about
@@ -10,7 +10,7 @@ export function labelsApart(labels: readonly FigureLabel[], lineMm: number, reac
   const down = labels.map((label, i) => ({ label, i })).sort((a, b) => a.label.at.y - b.label.at.y);
   const columns: (typeof down)[] = [];
   for (const each of down) {
-    const column = columns.find((own) => own.every(({ label }) => meets(label, each.label, reachMm)));
+    const column = columns.find((own) => own.every(({ label }) => isInReach(label, each.label, reachMm)));
     if (column) column.push(each);
     else columns.push([each]);
   }
@@ -26,7 +26,7 @@ export function labelsApart(labels: readonly FigureLabel[], lineMm: number, reac
   return moved;
 }
 
-const meets = (a: FigureLabel, b: FigureLabel, reachMm: number): boolean =>
+const isInReach = (a: FigureLabel, b: FigureLabel, reachMm: number): boolean =>
   a.anchor === b.anchor && Math.abs(a.at.x - b.at.x) < reachMm;
 
 /** Heights from the top down, none nearer to the one before than `least`: neighbours that are, stand evenly about their mean. */

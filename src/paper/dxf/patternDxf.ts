@@ -1,15 +1,15 @@
 // The pattern as a DXF file of release 12, the form that cutters and plotters of the trade read.
 
 import type { Point } from '../../engine';
-import { estimatedLines } from '../estimates';
-import { DO_NOT_CUT, hasFaults } from '../faults';
+import type { PlanInput } from '../layout/planInput';
+import { planPanels } from '../layout/planPanels';
 import { eyeletsFor } from '../making/eyelets';
-import type { PlanInput } from '../placePanels';
-import { planPanels } from '../planPanels';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedLines } from '../remarks/estimates';
 import { ascii } from '../text/ascii';
 import { LAYERS } from './layers';
 import { pieceBlock } from './pieceBlock';
-import { place, section, type Tags, tag, textEntity } from './tags';
+import { pointTags, section, type Tags, tag, textEntity } from './tags';
 
 /** As wide as the narrowest cloth in the shops, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
@@ -23,12 +23,12 @@ const TEXT_MM = 6;
 export function patternDxf(input: PlanInput): string {
   // A block is in its piece's own coordinates and inserted without a turn.
   const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
-  const faulty = hasFaults(input);
+  const faulty = hasErrors(input);
   const rows = input.making ? eyeletsFor(input.draft, input.making) : [];
   const holesIn = (piece: string): readonly Point[] =>
     rows.filter((row) => row.piece.id === piece).flatMap(({ points }) => points);
   const names = blockNames(panels.map(({ piece }) => piece.id));
-  const said = [
+  const headings = [
     `Style Name: ${ascii(input.savedDraft.name)}`,
     `Client: ${ascii(input.client.name)}`,
     `Creation Date: ${ascii(input.date)}`,
@@ -36,10 +36,10 @@ export function patternDxf(input: PlanInput): string {
     ...estimatedLines(input.client).map(ascii),
     ...(faulty ? [DO_NOT_CUT] : []),
   ];
-  const heads = said.flatMap((words, i) =>
-    textEntity('1', { x: 0, y: heightMm + (2 * i + 2) * TEXT_MM }, TEXT_MM, words),
+  const heads = headings.flatMap((content, i) =>
+    textEntity('1', { x: 0, y: heightMm + (2 * i + 2) * TEXT_MM }, TEXT_MM, content),
   );
-  const lowest = heightMm + (2 * said.length + 1) * TEXT_MM;
+  const lowest = heightMm + (2 * headings.length + 1) * TEXT_MM;
   const lines = [
     ...section('HEADER', header(widthMm, lowest)),
     ...section('TABLES', [...lineTypes(), ...layerTable(), ...styleTable()]),
@@ -78,9 +78,9 @@ const header = (widthMm: number, heightMm: number): Tags => [
   ...tag(9, '$MEASUREMENT'),
   ...tag(70, 1),
   ...tag(9, '$EXTMIN'),
-  ...place({ x: 0, y: heightMm }),
+  ...pointTags({ x: 0, y: heightMm }),
   ...tag(9, '$EXTMAX'),
-  ...place({ x: widthMm, y: 0 }),
+  ...pointTags({ x: widthMm, y: 0 }),
 ];
 
 const table = (name: string, entries: readonly Tags[]): Tags => [
@@ -136,5 +136,5 @@ const insert = (block: string, at: Point): Tags => [
   ...tag(0, 'INSERT'),
   ...tag(8, LAYERS.cut.name),
   ...tag(2, block),
-  ...place(at),
+  ...pointTags(at),
 ];

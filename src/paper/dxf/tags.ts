@@ -20,7 +20,7 @@ function real(value: number): string {
 }
 
 /** A point on paper, y down, as the file has it, y up. */
-export const place = ({ x, y }: Point, code = 10): Tags => [
+export const pointTags = ({ x, y }: Point, code = 10): Tags => [
   ...tag(code, x),
   ...tag(code + 10, -y),
   ...tag(code + 20, 0),
@@ -29,14 +29,14 @@ export const place = ({ x, y }: Point, code = 10): Tags => [
 export const pointEntity = (layer: string, at: Point): Tags => [
   ...tag(0, 'POINT'),
   ...tag(8, layer),
-  ...place(at),
+  ...pointTags(at),
 ];
 
 export const lineEntity = (layer: string, a: Point, b: Point): Tags => [
   ...tag(0, 'LINE'),
   ...tag(8, layer),
-  ...place(a),
-  ...place(b, 11),
+  ...pointTags(a),
+  ...pointTags(b, 11),
 ];
 
 /** A closed ring; its first point is not repeated. */
@@ -45,13 +45,13 @@ export const ringEntity = (layer: string, ring: readonly Point[]): Tags => polyl
 /** A row of points that is not closed. */
 export const rowEntity = (layer: string, points: readonly Point[]): Tags => polyline(layer, points, 0);
 
-const polyline = (layer: string, points: readonly Point[], closed: 0 | 1): Tags => [
+const polyline = (layer: string, points: readonly Point[], closedFlag: 0 | 1): Tags => [
   ...tag(0, 'POLYLINE'),
   ...tag(8, layer),
   ...tag(66, 1),
-  ...place({ x: 0, y: 0 }),
-  ...tag(70, closed),
-  ...points.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...place(point)]),
+  ...pointTags({ x: 0, y: 0 }),
+  ...tag(70, closedFlag),
+  ...points.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...pointTags(point)]),
   ...tag(0, 'SEQEND'),
   ...tag(8, layer),
 ];
@@ -66,7 +66,7 @@ export const textEntity = (
 ): Tags => [
   ...tag(0, 'TEXT'),
   ...tag(8, layer),
-  ...place(at),
+  ...pointTags(at),
   ...tag(40, heightMm),
   ...tag(1, text.slice(0, 255)),
   ...(turnDegrees === 0 ? [] : tag(50, turnDegrees)),

@@ -8,9 +8,9 @@ import {
   polylineLength,
   type Style,
 } from '../../engine';
-import { belowHeight } from './belowHeight';
+import { belowHeight } from '../geometry/belowHeight';
+import { offsetEdge } from '../geometry/offsetEdge';
 import { centreEdges, lacedEdges } from './lacedEdges';
-import { offsetEdge } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** Where a bone runs; `piece` or `pieces` say on what. */

@@ -32,8 +32,8 @@ export function clothFor(pieces: readonly Piece[], settings: MakingSettings): Cl
     const folded = rowsLength(pieces.map(foldedBox), usable / 2);
     const open = rowsLength(pieces.flatMap(openBoxes), usable);
     const lay = folded !== null && (open === null || folded <= open) ? 'folded' : 'open';
-    const laid = lay === 'folded' ? folded : open;
-    return { widthMm: mm, unit, lay, lengthMm: laid === null ? null : laid * (1 + settings.clothSpare) };
+    const rowsMm = lay === 'folded' ? folded : open;
+    return { widthMm: mm, unit, lay, lengthMm: rowsMm === null ? null : rowsMm * (1 + settings.clothSpare) };
   });
 }
 

@@ -9,9 +9,9 @@ import {
   type Point,
   polylineLength,
 } from '../../engine';
+import { offsetEdge, pointAt } from '../geometry/offsetEdge';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
-import { offsetEdge, pointAt } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */
@@ -76,7 +76,7 @@ function shared(
   settings: MakingSettings,
   fromHalf: boolean,
 ): number[] {
-  const way = Math.sign(to - from);
+  const sign = Math.sign(to - from);
   const gapAt = (along: number): number =>
     waist !== null && Math.abs(along - waist) < settings.waistReach
       ? Math.min(settings.waistSpacing, settings.eyeletSpacing)
@@ -84,7 +84,7 @@ function shared(
   // The line in pieces of one spacing each: `gaps` counts how many of the usual gaps it holds.
   const bends = waist === null ? [] : [waist - settings.waistReach, waist + settings.waistReach];
   const stops = [from, ...bends.filter((each) => (each - from) * (each - to) < 0), to].sort(
-    (a, b) => (a - b) * way,
+    (a, b) => (a - b) * sign,
   );
   const spans = stops.slice(1).map((end, i) => {
     const start = stops[i] as number;
@@ -100,7 +100,7 @@ function shared(
     for (const { start, end, gap } of spans) {
       const held = Math.abs(end - start) / gap;
       if (rest <= held) {
-        found.push(start + way * rest * gap);
+        found.push(start + sign * rest * gap);
         break;
       }
       rest -= held;
@@ -111,12 +111,12 @@ function shared(
 
 /** How far along a line it reaches a height; null where it does not. */
 function alongAt(line: readonly Point[], y: number): number | null {
-  let run = 0;
+  let walked = 0;
   for (let i = 1; i < line.length; i += 1) {
     const [a, b] = [line[i - 1] as Point, line[i] as Point];
     const length = distance(a, b);
-    if (a.y <= y && b.y >= y && b.y > a.y) return run + (length * (y - a.y)) / (b.y - a.y);
-    run += length;
+    if (a.y <= y && b.y >= y && b.y > a.y) return walked + (length * (y - a.y)) / (b.y - a.y);
+    walked += length;
   }
   return null;
 }

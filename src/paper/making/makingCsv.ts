@@ -10,7 +10,7 @@ import type { MakingNames } from './makingText';
  */
 export function makingCsv(
   sections: readonly MakingSection[],
-  { client, draft, unit, remark: said }: MakingNames,
+  { client, draft, unit, remark: estimated }: MakingNames,
 ): string {
   const record = (list: string, item: string, count: string, length: string, note: string): string =>
     [client, draft, list, item, count, length, note].map(field).join(',');
@@ -21,7 +21,7 @@ export function makingCsv(
     ),
     record(heading, 'Goes by', '', '', remark),
   ]);
-  const first = said === null ? [] : [record('Measurements', 'Estimated', '', '', said)];
+  const first = estimated === null ? [] : [record('Measurements', 'Estimated', '', '', estimated)];
   return [head, ...first, ...records, record('Care', 'Tools', '', '', WORKSHOP_CARE)]
     .map((row) => `${row}\r\n`)
     .join('');

@@ -79,7 +79,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
     ),
     bindingMm: { top, hem, both: (top + hem) * (1 + settings.bindingSpare) },
     shouldered: upper.some(({ edges }) => edges.some(({ role }) => role === 'shoulder')),
-    tapeMm: tapeFor(draft, settings),
+    tapeMm: waistTapeFor(draft, settings),
     cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
   };
 }
@@ -109,7 +109,7 @@ function laceFor({ fromTop }: EyeletRow, settings: MakingSettings): number {
 }
 
 /** Once round the sewn waist and the turned ends; none where the garment does not reach the waist all round. */
-function tapeFor({ proof }: Draft, settings: MakingSettings): number {
+function waistTapeFor({ proof }: Draft, settings: MakingSettings): number {
   const sewn = proof.ledger.find((row) => row.level === 'waist')?.sewnGirth ?? null;
   return sewn === null ? 0 : sewn + settings.tapeEnds;
 }

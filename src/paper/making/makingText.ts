@@ -1,8 +1,7 @@
 // The making list as plain text, for a message or a shopping note.
 
-import { formatLength, type Unit } from '../../document';
-import { estimatedRemark } from '../estimates';
-import type { PlanInput } from '../placePanels';
+import { type Client, formatLength, type SavedDraft, type Unit } from '../../document';
+import { estimatedRemark } from '../remarks/estimates';
 import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
 
 export interface MakingNames {
@@ -16,7 +15,10 @@ export interface MakingNames {
 export const makingNames = ({
   client,
   savedDraft,
-}: Pick<PlanInput, 'client' | 'savedDraft'>): MakingNames => ({
+}: {
+  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
+  readonly savedDraft: Pick<SavedDraft, 'name'>;
+}): MakingNames => ({
   client: client.name,
   draft: savedDraft.name,
   unit: client.unit,
@@ -33,7 +35,7 @@ export function amountOf({ count, lengthMm }: MakingLine, unit: Unit): string {
 /** One line an item, sections parted by a blank line. Line breaks in names become blanks. */
 export function makingText(
   sections: readonly MakingSection[],
-  { client, draft, unit, remark: said }: MakingNames,
+  { client, draft, unit, remark: estimated }: MakingNames,
 ): string {
   const title = [client, draft]
     .map((name) => name.replace(/\s+/gu, ' ').trim())
@@ -42,11 +44,11 @@ export function makingText(
     [
       heading.toUpperCase(),
       ...lines.map((line) => {
-        const said = [amountOf(line, unit), line.note].filter((part) => part !== '').join(' – ');
-        return said === '' ? line.item : `${line.item}: ${said}`;
+        const details = [amountOf(line, unit), line.note].filter((part) => part !== '').join(' – ');
+        return details === '' ? line.item : `${line.item}: ${details}`;
       }),
       `(${remark})`,
     ].join('\n'),
   );
-  return `${[`Making list: ${title.join(', ')}`, ...(said === null ? [] : [said]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
+  return `${[`Making list: ${title.join(', ')}`, ...(estimated === null ? [] : [estimated]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
 }

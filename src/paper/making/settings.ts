@@ -125,20 +125,20 @@ const SHARED = {
 
 /** The usual figures, in round numbers of the maker's own tape. */
 export function usualMaking(unit: Unit): MakingSettings {
-  const round = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
+  const byUnit = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
   return {
     ...SHARED,
-    bindingDepth: round(1 / 4, 6),
-    boneStep: round(1 / 4, 5),
-    boneWidth: round(1 / 4, 6),
-    buskStep: round(1 / 2, 10),
-    eyeletInset: round(1 / 2, 12),
-    eyeletEnd: round(1 / 2, 15),
-    laceOpening: round(6, 150),
-    laceEnds: round(36, 900),
-    tapeEnds: round(2, 50),
-    casingSpare: round(1, 25),
-    selvedge: round(1 / 2, 15),
+    bindingDepth: byUnit(1 / 4, 6),
+    boneStep: byUnit(1 / 4, 5),
+    boneWidth: byUnit(1 / 4, 6),
+    buskStep: byUnit(1 / 2, 10),
+    eyeletInset: byUnit(1 / 2, 12),
+    eyeletEnd: byUnit(1 / 2, 15),
+    laceOpening: byUnit(6, 150),
+    laceEnds: byUnit(36, 900),
+    tapeEnds: byUnit(2, 50),
+    casingSpare: byUnit(1, 25),
+    selvedge: byUnit(1 / 2, 15),
   };
 }
 

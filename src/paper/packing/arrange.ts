@@ -1,7 +1,7 @@
 // Laying the panels out on one long plan: in rows, grain upright, close together but never touching.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround } from '../ink';
+import { type Box, boxAround } from '../geometry/box';
 
 /** Room between two panels for the shears and for texts beside an edge. mm */
 export const GAP_MM = 10;

@@ -3,7 +3,7 @@
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { nestOnSheets } from './nestOnSheets';
-import type { PackedWays } from './places';
+import type { OutlineTurns } from './placements';
 import { rowsOnSheets } from './rowsOnSheets';
 import { bestLayout, costOfPlan, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
@@ -12,16 +12,16 @@ import { bestLayout, costOfPlan, type SheetPlan, sheetsOfCost } from './sheetPla
  * sheet. Cut lines never come nearer to each other than `GAP_MM` of arrange.
  */
 export function fewestSheets(
-  ways: readonly PackedWays[],
+  outlines: readonly OutlineTurns[],
   page: UprightPage,
   orientation: PaperChoice['orientation'],
 ): SheetPlan {
   const orientations = orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [orientation];
-  let best = rowsOnSheets(ways, page, orientations);
-  if (ways.length === 0) return best;
-  const sheets = (): number => sheetsOfCost(costOfPlan(best, ways));
-  const upright = ways.map(([up]): PackedWays => [up]);
+  let best = rowsOnSheets(outlines, page, orientations);
+  if (outlines.length === 0) return best;
+  const sheets = (): number => sheetsOfCost(costOfPlan(best, outlines));
+  const upright = outlines.map(([up]): OutlineTurns => [up]);
   best = nestOnSheets(upright, page, orientations, sheets()) ?? best;
-  if (ways.some(([, down]) => down)) best = nestOnSheets(ways, page, orientations, sheets()) ?? best;
-  return bestLayout(best, ways);
+  if (outlines.some(([, down]) => down)) best = nestOnSheets(outlines, page, orientations, sheets()) ?? best;
+  return bestLayout(best, outlines);
 }

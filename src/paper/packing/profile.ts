@@ -1,7 +1,7 @@
 // How wide and how high an outline is, band by band, so that outlines are laid into each other's hollows and not box by box.
 
 import type { Point } from '../../engine';
-import { boxAround } from '../ink';
+import { boxAround } from '../geometry/box';
 
 /** From edge to edge of each band, of which band k runs from k to k + 1 times {@link BAND_MM}; nothing is left out of it. */
 interface Bands {
@@ -23,7 +23,7 @@ export interface Profile {
   readonly rowPairs: Bands;
   readonly columnPairs: Bands;
   /** Rows of the outline without its room. */
-  readonly inked: Bands;
+  readonly ownRows: Bands;
 }
 
 /** Finer bands took no sheet less for any style tried, and longer. */
@@ -34,13 +34,13 @@ export function profileOf(ring: readonly Point[], roomMm: number): Profile {
   const box = boxAround(ring) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const widthMm = box.right - box.left + 2 * roomMm;
   const heightMm = box.bottom - box.top + 2 * roomMm;
-  const [rows, columns, inked] = [bands(heightMm), bands(widthMm), bands(heightMm)];
+  const [rows, columns, ownRows] = [bands(heightMm), bands(widthMm), bands(heightMm)];
   for (const [a, b] of steps(ring)) {
     const [left, right] = [Math.min(a.x, b.x) - box.left + roomMm, Math.max(a.x, b.x) - box.left + roomMm];
     const [top, foot] = [Math.min(a.y, b.y) - box.top + roomMm, Math.max(a.y, b.y) - box.top + roomMm];
     cover(rows, top, foot, left, right, roomMm);
     cover(columns, left, right, top, foot, roomMm);
-    cover(inked, top, foot, left, right, 0);
+    cover(ownRows, top, foot, left, right, 0);
   }
   return {
     roomMm,
@@ -50,7 +50,7 @@ export function profileOf(ring: readonly Point[], roomMm: number): Profile {
     columns,
     rowPairs: paired(rows),
     columnPairs: paired(columns),
-    inked,
+    ownRows,
   };
 }
 
@@ -94,8 +94,8 @@ function cover(
   const last = Math.min(from.length - 1, Math.floor((foot + room) / BAND_MM));
   for (let k = first; k <= last; k += 1) {
     const away = Math.max(0, k * BAND_MM - foot, top - (k + 1) * BAND_MM);
-    const aside = Math.sqrt(Math.max(0, room * room - away * away));
-    from[k] = Math.min(from[k] as number, left - aside);
-    to[k] = Math.max(to[k] as number, right + aside);
+    const sideways = Math.sqrt(Math.max(0, room * room - away * away));
+    from[k] = Math.min(from[k] as number, left - sideways);
+    to[k] = Math.max(to[k] as number, right + sideways);
   }
 }

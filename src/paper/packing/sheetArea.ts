@@ -6,13 +6,13 @@ import { BAND_MM, type Profile } from './profile';
 import type { Span } from './slide';
 
 /** In which way places that need as many more sheets are filled up. */
-export type Wish = 'down' | 'across';
+export type FillDirection = 'down' | 'across';
 
 /** More than any place on the plan can cost otherwise. */
 export const SHEET_COST = 1e6;
 
 /** All sheets of a grid, none of them used yet; outlines keep `rimMm` away from the edges of the plan. */
-export function sheetArea(grid: Grid, rimMm: number, wish: Wish): PackingArea {
+export function sheetArea(grid: Grid, rimMm: number, fill: FillDirection): PackingArea {
   const [stepX, stepY] = [stepAcross(grid), stepDown(grid)];
   const [right, foot] = [grid.columns * stepX + grid.overlapMm, grid.rows * stepY + grid.overlapMm];
   const used = new Uint8Array(grid.columns * grid.rows);
@@ -25,14 +25,14 @@ export function sheetArea(grid: Grid, rimMm: number, wish: Wish): PackingArea {
     weighed = { profile, y };
     least.fill(Infinity);
     most.fill(-Infinity);
-    const { from, to } = profile.inked;
+    const { from, to } = profile.ownRows;
     const rowAt = (place: number): number => Math.min(grid.rows - 1, Math.max(0, Math.floor(place / stepY)));
     for (let k = 0; k < from.length; k += 1) {
       const [left, end] = [from[k] as number, to[k] as number];
       if (end < left) continue;
       const top = Math.max(k * BAND_MM, profile.roomMm);
       const bottom = Math.min((k + 1) * BAND_MM, profile.heightMm - profile.roomMm);
-      for (let row = rowAt(y + top); row <= rowAt(y + bottom - INK_MM); row += 1) {
+      for (let row = rowAt(y + top); row <= rowAt(y + bottom - ROUNDING_MM); row += 1) {
         if (left < (least[row] as number)) least[row] = left;
         if (end > (most[row] as number)) most[row] = end;
       }
@@ -46,7 +46,7 @@ export function sheetArea(grid: Grid, rimMm: number, wish: Wish): PackingArea {
       Math.min(grid.columns - 1, Math.max(0, Math.floor(place / stepX)));
     for (let row = 0; row < grid.rows; row += 1) {
       if ((most[row] as number) < (least[row] as number)) continue;
-      const last = columnAt(x + (most[row] as number) - INK_MM);
+      const last = columnAt(x + (most[row] as number) - ROUNDING_MM);
       for (let column = columnAt(x + (least[row] as number)); column <= last; column += 1)
         visit(row * grid.columns + column);
     }
@@ -71,7 +71,7 @@ export function sheetArea(grid: Grid, rimMm: number, wish: Wish): PackingArea {
         if (!used[sheet]) more += 1;
       });
       const [far, low] = [x / right, y / foot];
-      const place = wish === 'across' ? far + low / 100 : low + far / 100;
+      const place = fill === 'across' ? far + low / 100 : low + far / 100;
       return more * SHEET_COST + place;
     },
     take: ({ profile, x, y }) => {
@@ -83,4 +83,4 @@ export function sheetArea(grid: Grid, rimMm: number, wish: Wish): PackingArea {
 }
 
 /** Less than this on a sheet is rounding. mm */
-const INK_MM = 0.005;
+const ROUNDING_MM = 0.005;

@@ -2,26 +2,26 @@
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
-import { inkedSheets } from '../sheets/inkedSheets';
 import type { UprightPage } from '../sheets/uprightPage';
+import { usedSheets } from '../sheets/usedSheets';
 import type { Arrangement } from './arrange';
-import { boxOfPlaces, laidWay, movedPlaces, type PackedWays, type Place } from './places';
+import { boxOfOutlines, movedPlacements, type OutlineTurns, outlineAt, type Placement } from './placements';
 
 export interface SheetPlan {
   readonly grid: Grid;
-  readonly places: readonly Place[];
+  readonly placements: readonly Placement[];
 }
 
 /** Room between the outermost cut lines and the edge of the plan, where texts beside an edge may stand. mm */
 export const RIM_MM = 5;
 
 /** Sheets first, then how many panels each sheet has a part of: the fewer, the less is to be joined. */
-export function costOfPlan({ grid, places }: SheetPlan, ways: readonly PackedWays[]): number {
+export function costOfPlan({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): number {
   const sheets = new Set<number>();
   let parts = 0;
-  for (const [i, way] of ways.entries()) {
-    const place = places[i] as Place;
-    const on = inkedSheets(grid, laidWay(way, place).telling, place.offset);
+  for (const [i, turns] of outlines.entries()) {
+    const placement = placements[i] as Placement;
+    const on = usedSheets(grid, outlineAt(turns, placement).spanLines, placement.offset);
     parts += on.length;
     for (const { row, column } of on) sheets.add(row * grid.columns + column);
   }
@@ -36,28 +36,28 @@ export const sheetsOfCost = (cost: number): number => Math.floor(cost / COST_OF_
 export function onOwnGrid(
   { offsets, widthMm: width, heightMm: height }: Arrangement,
   page: UprightPage,
-  way: Grid['orientation'],
+  orientation: Grid['orientation'],
 ): SheetPlan {
-  const grid = gridFor(page, way, width + 2 * RIM_MM, height + 2 * RIM_MM);
+  const grid = gridFor(page, orientation, width + 2 * RIM_MM, height + 2 * RIM_MM);
   const { x, y } = roomOf(grid);
   const by = { x: RIM_MM + (x - width) / 2, y: RIM_MM + (y - height) / 2 };
-  const places = offsets.map((offset) => ({ turned: false, offset }));
-  return { grid, places: movedPlaces(places, by) };
+  const placements = offsets.map((offset) => ({ turned: false, offset }));
+  return { grid, placements: movedPlacements(placements, by) };
 }
 
 /** Within the room that the sheets leave, all panels are moved so that fewer of them lie across a joint. */
-export function bestLayout(plan: SheetPlan, ways: readonly PackedWays[]): SheetPlan {
-  const box = boxOfPlaces(ways, plan.places);
+export function bestLayout(plan: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
+  const box = boxOfOutlines(outlines, plan.placements);
   if (!box) return plan;
   const room = roomOf(plan.grid);
   const [spareX, spareY] = [room.x - (box.right - box.left), room.y - (box.bottom - box.top)];
   let best = plan;
-  let least = costOfPlan(plan, ways);
+  let least = costOfPlan(plan, outlines);
   for (const down of SHARES)
     for (const across of SHARES) {
       const by = { x: RIM_MM + spareX * across - box.left, y: RIM_MM + spareY * down - box.top };
-      const moved = { grid: plan.grid, places: movedPlaces(plan.places, by) };
-      const cost = costOfPlan(moved, ways);
+      const moved = { grid: plan.grid, placements: movedPlacements(plan.placements, by) };
+      const cost = costOfPlan(moved, outlines);
       if (cost < least) [best, least] = [moved, cost];
     }
   return best;

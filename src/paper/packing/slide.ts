@@ -3,7 +3,7 @@
 import { BAND_MM, type Profile } from './profile';
 
 /** An outline that has been laid down; x and y are of its profile's corner. mm */
-export interface Laid {
+export interface LaidProfile {
   readonly profile: Profile;
   readonly x: number;
   readonly y: number;
@@ -13,12 +13,18 @@ export interface Laid {
 export type Span = readonly [number, number];
 
 /** The x at which a profile at height `y` would lie over one that is laid down; null where it passes above or below. */
-export const overAcross = (profile: Profile, y: number, { profile: laid, x, y: laidY }: Laid): Span | null =>
-  over(profile.rows, y - laidY, profile.heightMm, laid.rowPairs, laid.heightMm, x);
+export const overAcross = (
+  profile: Profile,
+  y: number,
+  { profile: laid, x, y: laidY }: LaidProfile,
+): Span | null => over(profile.rows, y - laidY, profile.heightMm, laid.rowPairs, laid.heightMm, x);
 
 /** The y at which a profile at `x` would lie over one that is laid down; null where it passes beside it. */
-export const overDown = (profile: Profile, x: number, { profile: laid, x: laidX, y }: Laid): Span | null =>
-  over(profile.columns, x - laidX, profile.widthMm, laid.columnPairs, laid.widthMm, y);
+export const overDown = (
+  profile: Profile,
+  x: number,
+  { profile: laid, x: laidX, y }: LaidProfile,
+): Span | null => over(profile.columns, x - laidX, profile.widthMm, laid.columnPairs, laid.widthMm, y);
 
 type Bands = Profile['rows'];
 

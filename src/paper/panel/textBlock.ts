@@ -1,8 +1,8 @@
 // A few lines of text set as one block that can be placed and turned as a whole.
 
 import type { Point } from '../../engine';
-import type { InkText } from '../ink';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
+import type { PlacedText } from './strokes';
 
 export interface TextLine {
   readonly text: string;
@@ -56,7 +56,11 @@ export const boxOf = (block: TextBlock, centre: Point, turnRad: number): TurnedB
 });
 
 /** The block's lines as ink, each set from the left of the box (or centred in it). */
-export function inkOf(block: TextBlock, { centre, turnRad }: TurnedBox, centred = false): InkText[] {
+export function textsOfBlock(
+  block: TextBlock,
+  { centre, turnRad }: TurnedBox,
+  centred = false,
+): PlacedText[] {
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
   return block.lines.map(({ text, sizePt, bold, widthMm, baselineMm }) => {
     const along = centred ? -widthMm / 2 : -block.widthMm / 2;
@@ -81,10 +85,20 @@ export function cornersOf({ centre, halfWidth, halfHeight, turnRad }: TurnedBox)
 }
 
 /** The box that an ink text takes. */
-export function boxOfText({ text, start, turnRad, sizePt, bold }: InkText): TurnedBox {
+export function boxOfText({ text, start, turnRad, sizePt, bold }: PlacedText): TurnedBox {
   const block = setBlock([{ text, sizePt, bold }]);
   const [along, up] = [block.widthMm / 2, (block.lines[0]?.baselineMm ?? 0) - block.heightMm / 2];
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
   const centre = { x: start.x + along * cos + up * sin, y: start.y + along * sin - up * cos };
   return boxOf(block, centre, turnRad);
 }
+
+/** Turned so that it is never read upside down; edges that run nearly upright read from the foot up. */
+export function readable(turnRad: number): number {
+  let turn = turnRad;
+  while (turn > Math.PI / 2 - NEARLY_UPRIGHT) turn -= Math.PI;
+  while (turn <= -Math.PI / 2 - NEARLY_UPRIGHT) turn += Math.PI;
+  return turn;
+}
+
+const NEARLY_UPRIGHT = Math.PI / 9;

@@ -32,10 +32,10 @@ export function correctionFrom(
 }
 
 /** "2.04 % larger across, 1 % smaller down", for the page and the screen. */
-export function correctionWords({ across, down }: Correction): string {
-  const way = (factor: number, name: string): string => {
+export function correctionText({ across, down }: Correction): string {
+  const change = (factor: number, name: string): string => {
     const percent = Math.round(Math.abs(factor - 1) * 1e4) / 100;
     return percent === 0 ? `unchanged ${name}` : `${percent} % ${factor > 1 ? 'larger' : 'smaller'} ${name}`;
   };
-  return `${way(across, 'across')}, ${way(down, 'down')}`;
+  return `${change(across, 'across')}, ${change(down, 'down')}`;
 }

@@ -1,6 +1,6 @@
 // The plan cut into sheets that overlap.
 
-import type { Box } from '../ink';
+import type { Box } from '../geometry/box';
 import type { UprightPage } from './uprightPage';
 
 /** Free strip under the pattern on each sheet, for its name. mm */
@@ -20,7 +20,7 @@ export interface Grid {
   readonly rows: number;
 }
 
-export interface SheetPlace {
+export interface SheetPosition {
   readonly row: number;
   readonly column: number;
 }
@@ -58,26 +58,26 @@ export function gridFor(
 }
 
 /** What a sheet shows of the plan, overlaps included. */
-export function windowOf(grid: Grid, { row, column }: SheetPlace): Box {
+export function windowOf(grid: Grid, { row, column }: SheetPosition): Box {
   const [left, top] = [column * stepAcross(grid), row * stepDown(grid)];
   return { left, top, right: left + grid.windowWidthMm, bottom: top + grid.windowHeightMm };
 }
 
 /** The part of its window that a sheet alone has to show: each point of the plan is in one sheet's own part. */
-export function ownPartOf(grid: Grid, place: SheetPlace): Box {
-  const { left, top, right, bottom } = windowOf(grid, place);
+export function ownPartOf(grid: Grid, position: SheetPosition): Box {
+  const { left, top, right, bottom } = windowOf(grid, position);
   return {
     left,
     top,
-    right: place.column === grid.columns - 1 ? right : left + stepAcross(grid),
-    bottom: place.row === grid.rows - 1 ? bottom : top + stepDown(grid),
+    right: position.column === grid.columns - 1 ? right : left + stepAcross(grid),
+    bottom: position.row === grid.rows - 1 ? bottom : top + stepDown(grid),
   };
 }
 
 /** Row letter and column number: B3; past Z comes AA. */
-export function sheetName({ row, column }: SheetPlace): string {
-  let letters = '';
+export function sheetName({ row, column }: SheetPosition): string {
+  let rowLetters = '';
   for (let rest = row; rest >= 0; rest = Math.floor(rest / 26) - 1)
-    letters = String.fromCharCode(65 + (rest % 26)) + letters;
-  return `${letters}${column + 1}`;
+    rowLetters = String.fromCharCode(65 + (rest % 26)) + rowLetters;
+  return `${rowLetters}${column + 1}`;
 }

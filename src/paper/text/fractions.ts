@@ -5,22 +5,22 @@ const BUILT = /([⁰¹²³⁴-⁹]+⁄[₀-₉]+|[⅐-⅞])/u;
 
 /** A part of a text: words as they are, or a fraction in plain figures. */
 export type TextRun =
-  | { readonly kind: 'words'; readonly text: string }
+  | { readonly kind: 'text'; readonly text: string }
   | {
       readonly kind: 'fraction';
       readonly over: string;
       readonly under: string;
       /** Behind a whole number, from which it stands apart: copied or read aloud, 6 and 11 over 16 must not become 611/16. */
-      readonly apart: boolean;
+      readonly isApart: boolean;
     };
 
 /** A text in its parts, empty ones left out: "3¹¹⁄₁₆ in" is "3", 11 over 16, " in". ½, ¼ and ¾ are words: every font has them. */
 export function textRuns(text: string): TextRun[] {
   return text.split(BUILT).flatMap((part, i, parts): TextRun[] => {
     if (part === '') return [];
-    if (!BUILT.test(part)) return [{ kind: 'words', text: part }];
+    if (!BUILT.test(part)) return [{ kind: 'text', text: part }];
     const [over = '', under = ''] = part.normalize('NFKD').split('⁄');
-    return [{ kind: 'fraction', over, under, apart: /\d$/.test(parts[i - 1] ?? '') }];
+    return [{ kind: 'fraction', over, under, isApart: /\d$/.test(parts[i - 1] ?? '') }];
   });
 }
 

@@ -27,16 +27,16 @@ export function textWidth(text: string, sizePt: number, bold: boolean): number {
 export const FRACTION_FIGURES = 0.65;
 
 /** Between a whole number and its fraction, in parts of the size. */
-export const FRACTION_APART = 0.12;
+export const FRACTION_GAP = 0.12;
 
 /** Width in mm of a part of a text; the stroke of a fraction is as narrow as its figures are small. */
 export function runWidth(run: TextRun, sizePt: number, bold: boolean): number {
-  const [letters, part] =
-    run.kind === 'words' ? [run.text, 1] : [`${run.over}/${run.under}`, FRACTION_FIGURES];
+  const [characters, part] =
+    run.kind === 'text' ? [run.text, 1] : [`${run.over}/${run.under}`, FRACTION_FIGURES];
   let thousandths = 0;
-  for (const character of letters) thousandths += advance(character, bold);
-  const apart = run.kind === 'fraction' && run.apart ? FRACTION_APART : 0;
-  return ((thousandths / 1000) * part + apart) * sizePt * MM_PER_POINT;
+  for (const character of characters) thousandths += advance(character, bold);
+  const gap = run.kind === 'fraction' && run.isApart ? FRACTION_GAP : 0;
+  return ((thousandths / 1000) * part + gap) * sizePt * MM_PER_POINT;
 }
 
 function advance(character: string, bold: boolean): number {

@@ -49,12 +49,12 @@ export const isExact = (text: string): boolean =>
  * lose the marks, fractions are spelled out, whatever else is missing becomes a question mark.
  */
 export function writable(text: string): Writable {
-  const { text: line, lost } = lettered(text);
+  const { text: line, lost } = writablePart(text);
   return { text: line.trim(), lost };
 }
 
 /** The same with the blanks at its ends: a part of a text. */
-export function lettered(text: string): Writable {
+export function writablePart(text: string): Writable {
   let lost = false;
   const line = text
     .normalize('NFC')

@@ -1,0 +1,34 @@
+// The card of the Draft step that says where the garment ends above the bust.
+
+import { catalogue, plural } from '../catalogue';
+
+export const SHOULDER_CARD = catalogue({
+  title: 'Shoulders',
+  legend: 'Where the garment ends above the bust',
+  hints: {
+    strapless: 'The garment ends at the top edge.',
+    shoulders:
+      'Every panel runs up to neckline, shoulder or armhole; one wedge a block ends at mid-shoulder.',
+    band: 'The panels end at the top edge; what lies above is cut as a band, one piece a block, its wedges sewn up.',
+  },
+  /** Each number by a short label beside its field, and by the full name its field has for itself. */
+  numbers: {
+    drop: { label: 'Shoulder drop', full: 'Shoulder drop', hint: 'tip below the neck point' },
+    armholeIn: { label: 'Armhole inwards', full: 'Armhole inwards', hint: 'at half its depth' },
+    'intake.front': {
+      label: 'Front wedge',
+      full: 'Front wedge at mid-shoulder',
+      hint: 'taken at mid-shoulder',
+    },
+    'intake.back': {
+      label: 'Back wedge',
+      full: 'Back wedge at mid-shoulder',
+      hint: 'taken at mid-shoulder',
+    },
+    bandAbove: { label: 'Band height', full: 'Band height', hint: 'above the top edge at the centres' },
+  },
+  measureFromOverBust: 'Measure it from the over-bust line',
+  keepSideSeam: 'Keep the side seam',
+  makeDarts: ({ count }: { count: number }) =>
+    plural(count, { one: 'Make it a dart', other: 'Make them darts' }),
+});

@@ -1,0 +1,43 @@
+// Segments of lines by where they lie, so that what is near a place is found without a look at all of them.
+
+import type { Point } from '../../engine';
+import type { Box } from './box';
+
+export type Segment = readonly [Point, Point];
+
+/** About as large as what is asked for at once. mm */
+const CELL_MM = 40;
+
+/** Gives the segments that may reach into a box, each once; those far from it are left out. */
+export function nearSegments(lines: readonly (readonly Point[])[]): (box: Box) => Segment[] {
+  const cells = new Map<number, Segment[]>();
+  const key = (column: number, row: number): number => row * 65_536 + column;
+  const each = (
+    left: number,
+    top: number,
+    right: number,
+    bottom: number,
+    visit: (key: number) => void,
+  ): void => {
+    for (let row = Math.floor(top / CELL_MM); row <= Math.floor(bottom / CELL_MM); row += 1)
+      for (let column = Math.floor(left / CELL_MM); column <= Math.floor(right / CELL_MM); column += 1)
+        visit(key(column, row));
+  };
+  for (const line of lines)
+    for (let i = 1; i < line.length; i += 1) {
+      const segment: Segment = [line[i - 1] as Point, line[i] as Point];
+      const [a, b] = segment;
+      each(Math.min(a.x, b.x), Math.min(a.y, b.y), Math.max(a.x, b.x), Math.max(a.y, b.y), (at) => {
+        const there = cells.get(at);
+        if (there) there.push(segment);
+        else cells.set(at, [segment]);
+      });
+    }
+  return ({ left, top, right, bottom }) => {
+    const found = new Set<Segment>();
+    each(left, top, right, bottom, (at) => {
+      for (const segment of cells.get(at) ?? []) found.add(segment);
+    });
+    return [...found];
+  };
+}
