@@ -113,7 +113,7 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   centresUneven: ({ seam, written, values }) =>
     `The left and the right edge at ${seam} differ by ${written(values.apart)} and cannot be sewn together. Let the two sides differ less there.`,
   girthUsedUp: ({ level, written, values }) =>
-    values.target > 0
+    values.target >= 1
       ? `The cloth at the ${level} would measure only ${written(values.target)}, too little for both front and back. Take away less in ease, or make the lacing gap smaller.`
       : `Nothing is left of the girth at the ${level} after ease and lacing gap. Take away less in ease, or make the lacing gap smaller.`,
   tooManyWedges: ({ block, plain, values }) =>
@@ -145,7 +145,7 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   topAboveArmpit: ({ written, values }) =>
     `The top edge at the side stands ${written(values.over)} higher than the underarm and would cut in. Lower the top edge.`,
   garmentTooShort: ({ written, values }) =>
-    values.height > 0
+    values.height >= 1
       ? `Only ${written(values.height)} is left between top edge and hem; ${written(values.least)} is the least that can be sewn. Lower the hem or raise the top edge.`
       : 'The hem lies above the top edge. Lower the hem or raise the top edge.',
   hemTooLongToSit: ({ written, values }) =>
