@@ -1,6 +1,7 @@
 // The document layer's one way in.
 
 export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
+export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
 export { pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addClient,
