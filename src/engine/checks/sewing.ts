@@ -4,11 +4,12 @@
 import type { Level } from '../block/levels';
 import { pointAlong, type Reading, steepestLean, tightestBend } from '../geometry/bend';
 import type { Point } from '../geometry/point';
-import { nearestLevel } from '../panels/panels';
+import { edgesAt, outerEdge } from '../pieces/edgeLookup';
 import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Edge, EdgeReference, Piece } from '../pieces/piece';
 import { identityOf } from '../terms/identity';
 import { type EdgeName, type Issue, issue } from '../terms/issue';
+import type { LevelName } from '../terms/names';
 
 /** A seam that bends to a smaller radius cannot be eased under the foot; our own bound. mm */
 const LEAST_SEAM_RADIUS_MM = 15;
@@ -93,12 +94,12 @@ function nameOf({ role, dart }: Edge, { edges }: Piece): EdgeName | null {
 }
 
 /** The angle inside a piece between its side seam and the top edge or armhole, rad; null for a piece without a side seam. */
-function underarmAngle({ edges }: Piece): number | null {
-  const i = edges.findIndex(({ isSideSeam }) => isSideSeam);
-  const [side, edge] = [edges[i], edges[(i + 1) % edges.length]];
-  // Counter-clockwise, the edge towards the side is walked up, and the top edge comes next.
+function underarmAngle(piece: Piece): number | null {
+  const side = outerEdge(piece);
+  // Counter-clockwise, the edge towards the side is walked up, and the first part of the top edge comes next.
+  const [edge] = edgesAt(piece, 'top');
   const corner = edge?.points[0];
-  if (!side || !edge || !corner) return null;
+  if (!side.isSideSeam || !edge || !corner) return null;
   const below = pointAlong([...side.points].reverse(), UNDERARM_MM);
   const beside = pointAlong(edge.points, UNDERARM_MM);
   const [ux, uy, vx, vy] = [below.x - corner.x, below.y - corner.y, beside.x - corner.x, beside.y - corner.y];
@@ -113,3 +114,7 @@ const least = (readings: readonly Reading[]): Reading | null =>
 
 const edgeAt = (pieces: readonly Piece[], { piece, edge }: EdgeReference): Edge | undefined =>
   pieces.find(({ id }) => id === piece.id)?.edges[edge];
+
+/** The level whose line is nearest to a height, mm. */
+const nearestLevel = (levels: readonly Level[], y: number): LevelName =>
+  levels.reduce((best, level) => (Math.abs(level.y - y) < Math.abs(best.y - y) ? level : best)).name;
