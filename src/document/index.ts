@@ -132,6 +132,6 @@ export {
 } from './presets/edgeShapes';
 export { NAMED_STYLES } from './presets/styles';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
-export { formatDifference, formatLength, plainLength } from './units/formatLength';
+export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { parseLength } from './units/parseLength';
