@@ -1,6 +1,7 @@
 // The document layer's one way in.
 
 export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
+export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
 export { pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addClient,
@@ -139,6 +140,6 @@ export {
 } from './presets/edgeShapes';
 export { NAMED_STYLES } from './presets/styles';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
-export { formatDifference, formatLength, plainLength } from './units/formatLength';
+export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { parseLength } from './units/parseLength';

@@ -81,6 +81,6 @@ export {
 } from './style/wedgeFields';
 export { type DartEnd, isDart, kindFrom, POINTS_OF, withPoints } from './style/wedgeKind';
 export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
-export type { Issue, IssueCode, IssueValues, Severity } from './terms/issue';
+export type { EdgeName, Issue, IssueCode, IssueValues, Severity } from './terms/issue';
 export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';

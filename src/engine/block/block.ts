@@ -7,6 +7,7 @@ import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
+import { TAPE_TOLERANCE_MM } from '../terms/units';
 import { sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
@@ -57,7 +58,8 @@ export function draftBlock(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
   for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, top));
-  for (const [level, left] of unplaced) issues.push(issue('intakeNotPlaced', { left }, { block, level }));
+  for (const [level, left] of unplaced)
+    if (left > TAPE_TOLERANCE_MM) issues.push(issue('intakeNotPlaced', { left }, { block, level }));
 
   const width = new Map(
     levels.map((level) => {

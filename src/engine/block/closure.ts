@@ -3,7 +3,7 @@
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
-import { inches } from '../terms/units';
+import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Block } from './block';
 
 const BLOCK_NAMES: readonly BlockName[] = ['front', 'back'];
@@ -36,7 +36,7 @@ export function checkClosure(
     ...(closure.sideZip ? (['side'] as const) : []),
   ];
   for (const edge of zips)
-    if (allowances[edge] < ZIP_ALLOWANCE_MM)
+    if (allowances[edge] < ZIP_ALLOWANCE_MM - TAPE_TOLERANCE_MM)
       issues.push(issue('zipNeedsAllowance', { least: ZIP_ALLOWANCE_MM }, { field: `allowances.${edge}` }));
   const zipped = closure.sideZip === true && !joinedSide;
   if (closure.sideZip && joinedSide) issues.push(issue('sideZipNeedsSeam', {}, { field: 'closure.sideZip' }));

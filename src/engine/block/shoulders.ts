@@ -8,7 +8,7 @@ import type { Shoulders, Style } from '../style/style';
 import { isDart } from '../style/wedgeKind';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
-import { inches } from '../terms/units';
+import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Level } from './levels';
 
 /** A block's shoulder with its wedge sewn up; x from the block's centre edge, y down from the shoulder level, mm. */
@@ -108,7 +108,8 @@ export const napeOf = ({ neckToWaist, backNeckToWaist }: Body): number =>
 function napeHeld(body: Body, { bandAbove }: Shoulders): Issue[] {
   const { neckToWaist, backNeckToWaist } = body;
   const drafted = neckToWaist - napeOf(body);
-  if (bandAbove !== undefined || backNeckToWaist === null || backNeckToWaist <= drafted) return [];
+  if (bandAbove !== undefined || backNeckToWaist === null) return [];
+  if (backNeckToWaist <= drafted + TAPE_TOLERANCE_MM) return [];
   const values = { asked: backNeckToWaist, drafted, front: neckToWaist };
   return [issue('napeHeld', values, { field: 'backNeckToWaist' })];
 }

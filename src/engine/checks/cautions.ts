@@ -6,7 +6,7 @@ import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
-import { inches } from '../terms/units';
+import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
 
 /** Up to this much reduction of the natural waist is a usual fashion fit; common practice, no source. */
 export const USUAL_REDUCTION_MM = inches(2);
@@ -34,7 +34,7 @@ export function cautions(
     ...armpit(body, style, levels, top),
     ...sitting(body, style),
     ...seams
-      .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM)
+      .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM + TAPE_TOLERANCE_MM)
       .map(({ seam, lengthDifference }) =>
         issue(
           'seamTooUneven',
@@ -52,11 +52,11 @@ function reduction(body: Body, style: Style): Issue[] {
   const values = { reduction: reduced, share: reduced / body.waist };
   const place = { level: 'waist', field: 'ease.waist' } as const;
   if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', values, place)];
-  return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', values, place)] : [];
+  return reduced > USUAL_REDUCTION_MM + TAPE_TOLERANCE_MM ? [issue('waistReduction', values, place)] : [];
 }
 
 const pastCeiling = (reduced: number, girth: number): boolean =>
-  reduced > MOST_REDUCTION_MM || reduced > MOST_REDUCTION_SHARE * girth;
+  reduced > Math.min(MOST_REDUCTION_MM, MOST_REDUCTION_SHARE * girth) + TAPE_TOLERANCE_MM;
 
 /** There is no ceiling known for the other girths, so the waist's is taken; over the ribs it has to be acknowledged too. */
 function reductionBeside(levels: readonly Level[]): Issue[] {
@@ -80,7 +80,7 @@ function armpit(body: Body, style: Style, levels: readonly Level[], top: number)
   const height = waist.y - top + style.topShape.underarm.beyond;
   if (body.underarmToWaist === null)
     return [issue('armpitUnknown', { height }, { field: 'underarmToWaist' })];
-  if (height <= body.underarmToWaist) return [];
+  if (height <= body.underarmToWaist + TAPE_TOLERANCE_MM) return [];
   return [issue('topAboveArmpit', { over: height - body.underarmToWaist }, { field: 'topAbove' })];
 }
 
@@ -89,6 +89,6 @@ function sitting(body: Body, style: Style): Issue[] {
   const depth = style.hemBelow + style.hemShape.centreFront.beyond;
   if (depth <= 0) return [];
   if (body.waistToLap === null) return [issue('sittingUnknown', { depth }, { field: 'waistToLap' })];
-  if (depth <= body.waistToLap) return [];
+  if (depth <= body.waistToLap + TAPE_TOLERANCE_MM) return [];
   return [issue('hemTooLongToSit', { over: depth - body.waistToLap }, { field: 'hemBelow' })];
 }

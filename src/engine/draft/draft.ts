@@ -6,11 +6,14 @@ import { type Level, levelsOf } from '../block/levels';
 import { shapingAt } from '../block/shaping';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
+import { bandIssues } from '../checks/bandWalk';
 import { cautions } from '../checks/cautions';
 import { type EdgeContinuityRow, edgeContinuity } from '../checks/edgeContinuity';
 import { girthLedger, type LedgerRow } from '../checks/ledger';
 import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../checks/seamWalk';
+import { sewingIssues } from '../checks/sewing';
 import { shoulderContinuity } from '../checks/shoulderContinuity';
+import { sidePushedOut } from '../checks/sidePushedOut';
 import { type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
 import { levelEdges } from '../edges/levelEdges';
 import { extraPieces } from '../extras/extras';
@@ -115,7 +118,12 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   const bands = baseDraft.bands
     ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold)
     : { pieces: [], issues: [] };
-  issues.push(...bands.issues);
+  issues.push(
+    ...bands.issues,
+    ...sewingIssues(pieces, sewn, levels),
+    ...sidePushedOut([blocks.front, blocks.back], style, levels),
+    ...bandIssues({ pieces, extras: bands.pieces }),
+  );
   const panels: Draft = {
     levels,
     blocks,

@@ -3,7 +3,7 @@
 
 import { at, first, last } from '../geometry/lists';
 import { distance, type Point } from '../geometry/point';
-import { polylineLength } from '../geometry/polyline';
+import { polylineLength, withoutRepeats } from '../geometry/polyline';
 import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 
 export interface ModestyShape {
@@ -125,6 +125,3 @@ function marksDown(
     })
     .filter(({ at }) => at.y > top.y && at.y < foot.y);
 }
-
-const withoutRepeats = (points: readonly Point[]): Point[] =>
-  points.filter((point, i) => i === 0 || distance(point, at(points, i - 1)) > 0);

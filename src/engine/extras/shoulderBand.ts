@@ -10,6 +10,7 @@ import type { TruedSeam } from '../panels/truing';
 import { edgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Mark, Piece } from '../pieces/piece';
 import { armholeRow, necklineRow } from '../pieces/shoulderLines';
+import { allowanceOf } from '../style/allowanceOf';
 import type { Style } from '../style/style';
 import { identifyPiece, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
@@ -68,11 +69,11 @@ function cutBand(
   const edges: Edge[] = [
     freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
     freeEdge('hem', 'seam', allowances.seam, edgePoints(line, centre, underarm)),
-    freeEdge('outer', 'armhole', allowances.top, [...armhole.points].reverse()),
+    freeEdge('outer', 'armhole', allowanceOf('armhole', allowances), [...armhole.points].reverse()),
     { ...freeEdge('top', 'shoulder', allowances.seam, [frame.tip, frame.neck]), ...SHOULDER },
-    freeEdge('top', 'top', allowances.top, [...neckline.points].reverse()),
+    freeEdge('top', 'top', allowanceOf('neckline', allowances), [...neckline.points].reverse()),
   ];
-  const cutLine = cutLineAround(edges);
+  const cutLine = cutLineAround(edges.map((edge) => (edge.role === 'centre' ? { ...edge, onFold } : edge)));
   const middle = (frame.neck.x + frame.tip.x) / 2;
   const piece: Piece = {
     ...identifyPiece('band', block),

@@ -35,6 +35,7 @@ export function makePiece(
   const { panel, inner, outer } = trued;
   if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
   const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
+  const ring = edges.flatMap((edge) => edge.points.slice(0, -1));
   const piece: Piece = {
     id: panel.id,
     kind: panel.kind,
@@ -44,8 +45,8 @@ export function makePiece(
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
     darts: dartLines(panel, outline),
-    cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
-    grain: grainOf(panel, inner.trued, outer.trued, waist),
+    cutLine: cutLine ?? ring,
+    grain: grainOf(panel, inner.trued, outer.trued, waist, ring),
     marks: [
       ...(onFold ? [] : marksOn(seamEdgeOf(panel, 'inner'), inner.trued, edges)),
       ...marksOn(seamEdgeOf(panel, 'outer'), outer.trued, edges),

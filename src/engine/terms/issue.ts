@@ -10,7 +10,7 @@ interface IssueKind {
   readonly severity: Severity;
   /** The severity that single issues of this code have instead. */
   readonly otherSeverity?: Severity;
-  /** The numbers that the sentence needs: lengths in mm, shares as fractions. */
+  /** The numbers that the sentence needs: lengths in mm, angles in rad, shares as fractions. */
   readonly values: readonly string[];
   /** Some issues of this code have none of the values, and another sentence. */
   readonly valuesOptional?: true;
@@ -52,6 +52,12 @@ export const ISSUE_KINDS = {
   hemTooLongToSit: { severity: 'warn', values: ['over'] },
   sittingUnknown: { severity: 'note', values: ['depth'] },
   seamTooUneven: { severity: 'warn', otherSeverity: 'error', values: ['lengthDifference'] },
+  seamBendsTightly: { severity: 'warn', values: ['radius', 'least'] },
+  edgeBendsTightly: { severity: 'warn', values: ['radius', 'least'] },
+  seamLeansFar: { severity: 'warn', values: ['angle'] },
+  underarmBeak: { severity: 'warn', values: ['angle'] },
+  sidePushedOut: { severity: 'note', values: ['by'] },
+  bandUneven: { severity: 'warn', values: ['bands', 'panels'] },
   buskNeedsStraightCentre: { severity: 'error', values: [] },
   foldBecomesSeam: { severity: 'note', values: [] },
   noOpening: { severity: 'warn', values: [] },
@@ -91,6 +97,9 @@ type SeverityOf<Kind extends IssueKind> =
   | Kind['severity']
   | (Kind extends { readonly otherSeverity: infer Other extends Severity } ? Other : never);
 
+/** An edge of a piece that is sewn to no other. */
+export type EdgeName = 'top' | 'neckline' | 'hem' | 'armhole';
+
 /** Where an issue stands; only the parts that apply are there. */
 interface Place {
   readonly field?: string;
@@ -98,6 +107,7 @@ interface Place {
   /** Which half, where the two differ. */
   readonly side?: Side;
   readonly piece?: PieceIdentity;
+  readonly edge?: EdgeName;
   readonly level?: LevelName;
   /** Id of a wedge of the style. */
   readonly wedge?: string;

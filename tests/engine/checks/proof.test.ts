@@ -55,6 +55,35 @@ describe('the girth ledger', () => {
     ]);
   });
 
+  it('is null where the level runs out through the mouth of a dart', () => {
+    const open: Wedge = withPoints(
+      { ...balancedWedge('open', 'back', 0.4, 1), sizing: 'manual', intake: { overBust: 20, bust: 8 } },
+      { lower: { from: 'bust', below: 20 } },
+    );
+    const wedges = [...DEFAULT_STYLE.wedges.filter(({ block }) => block === 'front'), open];
+    const { centreBack, ...others } = DEFAULT_STYLE.topShape;
+    let through = 0;
+    for (let topAbove = -60; topAbove <= 20; topAbove += 0.5) {
+      const style: Style = {
+        ...DEFAULT_STYLE,
+        wedges,
+        topAbove,
+        topShape: { ...others, centreBack: { ...centreBack, beyond: 80 } },
+      };
+      const { pieces, proof, levels } = draft(MEAN_BODY, style);
+      const y = levels.find(({ name }) => name === 'overBust')?.y ?? Number.NaN;
+      const legs = pieces.flatMap(({ darts }) => darts.flatMap(({ inner, outer }) => [inner, outer]));
+      const reached = legs.filter(([end]) => end !== undefined && end.y < y).length;
+      const row = proof.ledger.find(({ level }) => level === 'overBust');
+      expect(legs).toHaveLength(2);
+      if (row?.sewnGirth != null) expect(row.sewnGirth, `${topAbove}`).toBeCloseTo(row.targetGirth, 1);
+      if (reached !== 1) continue;
+      through += 1;
+      expect(row?.sewnGirth, `${topAbove}`).toBeNull();
+    }
+    expect(through).toBeGreaterThan(3);
+  });
+
   describe('at a level edge', () => {
     const lengthAlong = (pieces: readonly Piece[], role: 'top' | 'hem'): number =>
       pieces

@@ -14,7 +14,7 @@ import {
 import { facingShape } from '../../../src/engine/extras/facing';
 import type { LacedEdge } from '../../../src/engine/extras/lacedEdge';
 import { modestyShape } from '../../../src/engine/extras/modesty';
-import { uprightInside } from '../../../src/engine/extras/uprightInside';
+import { uprightInside } from '../../../src/engine/geometry/uprightInside';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { howMany } from '../../support/howMany';
 import { alongTo, areaSeen, lengthOf, ringOf } from '../../support/outline';

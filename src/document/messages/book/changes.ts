@@ -96,6 +96,8 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
       top: 'allowance, top edge',
       centre: 'allowance, centre edges',
       hem: 'allowance, hem',
+      armhole: 'allowance, armhole',
+      neckline: 'allowance, neckline',
     })[edge],
   turnedHemSet: ({ turned }) => (turned ? 'hem turned up' : 'hem not turned up'),
 

@@ -1,6 +1,7 @@
 // A plain sentence or two for everything the engine has to say: what, where, and what would cure it.
 
 import {
+  type EdgeName,
   type Issue,
   type IssueCode,
   MOST_REDUCTION_MM,
@@ -54,6 +55,10 @@ interface Words extends MeasurementWords {
   /** The same to begin a sentence: "The bust wedge". */
   readonly wedgeFirst: string;
   readonly seam: string;
+  /** An edge of a piece: "top edge". */
+  readonly edge: string;
+  /** An angle, rad, in degrees. */
+  readonly degrees: (angle: number) => string;
   /** The number of the style that the issue stands at. */
   readonly styleName: string;
   /** A span of that number, in words. */
@@ -78,6 +83,8 @@ function wordsFor(at: Issue['at'], { unit, style, read = false }: IssueContext):
     wedge: `the ${wedge}`,
     wedgeFirst: `The ${wedge}`,
     seam: at.seam === undefined ? 'a seam' : seamName(at.seam),
+    edge: EDGE_WORDS[at.edge ?? 'top'],
+    degrees: (angle) => `${plain(Math.round((angle * 180) / Math.PI))}°`,
     styleName: styled.name,
     styleSpan: (span) => {
       const { least, most } =
@@ -87,6 +94,14 @@ function wordsFor(at: Issue['at'], { unit, style, read = false }: IssueContext):
     unread: read ? '' : ' Read the cautions for tight lacing and mark them as read, or take less.',
   };
 }
+
+/** A free edge of a piece, within a sentence. */
+const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
+  top: 'top edge',
+  neckline: 'neckline',
+  hem: 'hem',
+  armhole: 'armhole',
+};
 
 const UNKNOWN_FIELD: StyleField = { name: 'A number of the style', kind: 'share' };
 
@@ -113,7 +128,7 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   centresUneven: ({ seam, written, values }) =>
     `The left and the right edge at ${seam} differ by ${written(values.apart)} and cannot be sewn together. Let the two sides differ less there.`,
   girthUsedUp: ({ level, written, values }) =>
-    values.target > 0
+    values.target >= 1
       ? `The cloth at the ${level} would measure only ${written(values.target)}, too little for both front and back. Take away less in ease, or make the lacing gap smaller.`
       : `Nothing is left of the girth at the ${level} after ease and lacing gap. Take away less in ease, or make the lacing gap smaller.`,
   tooManyWedges: ({ block, plain, values }) =>
@@ -145,13 +160,25 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   topAboveArmpit: ({ written, values }) =>
     `The top edge at the side stands ${written(values.over)} higher than the underarm and would cut in. Lower the top edge.`,
   garmentTooShort: ({ written, values }) =>
-    values.height > 0
+    values.height >= 1
       ? `Only ${written(values.height)} is left between top edge and hem; ${written(values.least)} is the least that can be sewn. Lower the hem or raise the top edge.`
       : 'The hem lies above the top edge. Lower the hem or raise the top edge.',
   hemTooLongToSit: ({ written, values }) =>
     `The hem reaches ${written(values.over)} below the lap when she sits, and will push up. Raise the hem.`,
   seamTooUneven: ({ seam, written, values }) =>
     `The two edges of ${seam} differed by ${written(values.lengthDifference)} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
+  seamBendsTightly: ({ seam, level, written, values }) =>
+    `Near the ${level}, ${seam} bends as tightly as a circle of ${written(values.radius)} radius; below ${written(values.least)} it cannot be sewn smoothly. Share what is taken there with another wedge or level, or look at the measurements beside that level.`,
+  edgeBendsTightly: ({ edge, piece, level, written, values }) =>
+    `The ${edge} of ${piece} bends near the ${level} as tightly as a circle of ${written(values.radius)} radius; below ${written(values.least)} it cannot be turned or bound smoothly. Move its places apart, or make one a corner.`,
+  seamLeansFar: ({ seam, level, degrees, values }) =>
+    `Near the ${level}, ${seam} leans ${degrees(values.angle)} from upright and runs across the body rather than down it. Take more into the wedges there, or look at the measurements beside that level.`,
+  underarmBeak: ({ piece, degrees, values }) =>
+    `The top edge of ${piece} meets the side seam at only ${degrees(values.angle)}, so that it makes a beak at the underarm. Pull in less at the over-bust, or let the wedges take more of it there.`,
+  sidePushedOut: ({ block, level, written, values }) =>
+    `At the ${level} the wedges set by hand on the ${block} take ${written(values.by)} more than it is smaller than at the bust, so the side seam runs outwards there. Take less into them, or let the draft size them.`,
+  bandUneven: ({ written, values }) =>
+    `On a half the shoulder bands are ${written(values.bands)} long where they are sewn on, and the panels’ top edges ${written(values.panels)}. Look at the side seam: its two edges differ too much before truing.`,
   buskNeedsStraightCentre: ({ wedge }) =>
     `A busk needs a straight centre front, and ${wedge} curves it. Take that wedge off or to nothing, or close the front with a seam.`,
   edgeTooSteep: ({ seam }) =>

@@ -1,6 +1,13 @@
 // The sentences for issues that stand at a measurement: the form of the measurements needs these alone.
 
-import { type Issue, type IssueCode, type IssueValues, LEVEL_NAMES, type LevelName } from '../../../engine';
+import {
+  type Issue,
+  type IssueCode,
+  type IssueValues,
+  inches,
+  LEVEL_NAMES,
+  type LevelName,
+} from '../../../engine';
 import { formatLength } from '../../units/formatLength';
 import { inward } from '../../units/inward';
 import type { LengthUnit } from '../../units/lengthUnit';
@@ -11,7 +18,7 @@ import { MEASUREMENT_WORDS } from '../words/measurements';
 
 /** What a sentence at a measurement is written with. */
 export interface MeasurementWords {
-  /** A length with its unit. */
+  /** A length with its unit; one that is more than nothing is not written as nothing. */
   readonly written: (mm: number) => string;
   /** The ends of a span with their unit, as they are easily read, and within it. */
   readonly span: (span: { readonly least: number; readonly most: number }) => {
@@ -32,7 +39,10 @@ export type Parts<Words, Code extends IssueCode> = Words & { readonly values: Is
 
 /** The words of an issue's sentence; `field` is what the place of the issue is called, with a capital. */
 export function measurementWords(at: Issue['at'], unit: LengthUnit, field: string): MeasurementWords {
-  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const written = (mm: number): string =>
+    mm > 0 && mm < leastWritten(unit) / 2
+      ? `less than ${formatLength(leastWritten(unit), unit, { withUnit: true })}`
+      : formatLength(mm, unit, { withUnit: true });
   return {
     written,
     span: (span) => {
@@ -45,6 +55,9 @@ export function measurementWords(at: Issue['at'], unit: LengthUnit, field: strin
     sideName: LEVEL_WORDS[LEVEL_NAMES.find((level) => isOfSides(at.field, level)) ?? 'waist'],
   };
 }
+
+/** The least length that is written: a sixteenth of an inch, or a millimetre. mm */
+const leastWritten = (unit: LengthUnit): number => (unit === 'in' ? inches(1 / 16) : 1);
 
 const isOfSides = (field: string | undefined, level: LevelName): boolean =>
   field === `leftShare.${level}` || field === `rightLower.${level}`;

@@ -39,6 +39,8 @@ const PLAIN: Readonly<Record<string, string>> = catalogue({
   'allowances.side': 'The allowance of the side seam',
   'allowances.top': 'The allowance of the top edge',
   'allowances.hem': 'The allowance of the hem',
+  'allowances.armhole': 'The allowance of the armhole',
+  'allowances.neckline': 'The allowance of the neckline',
   'allowances.centre': 'The allowance of centre front and centre back',
 });
 

@@ -16,9 +16,12 @@ export const CUT = catalogue({
       seam: 'Seams',
       side: 'Side seam',
       top: 'Top edge',
+      armhole: 'Armhole',
+      neckline: 'Neckline',
       centre: 'Centre edges',
       hem: 'Hem',
     },
+    followsTop: 'Left empty, it is that of the top edge.',
     turnedHem: 'Turn the hem up',
     turnedHemHint:
       'At its ends the allowance is cut as the mirror image of the seam allowances above the fold, and lies on them when it is turned up. Leave this off where the hem is bound or faced.',
