@@ -114,7 +114,7 @@ describe('the underarm', () => {
         'underarmBeak',
       );
     expect(pulled(0)).toEqual([]);
-    const beaks = pulled(-220);
+    const beaks = pulled(-300);
     expect(beaks.length).toBeGreaterThan(0);
     for (const { at } of beaks) expect(['front-1', 'back-1']).toContain(at.piece?.id);
   });

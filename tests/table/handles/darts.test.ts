@@ -195,13 +195,8 @@ describe('bending an axis', () => {
   const bend = (style: Style, id: string): Handle => bendsOf(style).find((each) => each.id === id) as Handle;
 
   it('is done at the levels from top edge to hem, in the place of legs and points', () => {
-    // its level top edge lies on the over-bust line, and the hip below its hem
-    expect(bendsOf(DEFAULT_STYLE).map(({ level }) => level)).toEqual([
-      'overBust',
-      'bust',
-      'underBust',
-      'waist',
-    ]);
+    // The over-bust line lies above its level top edge, and the hip below its hem.
+    expect(bendsOf(DEFAULT_STYLE).map(({ level }) => level)).toEqual(['bust', 'underBust', 'waist']);
     const toWaist = { ...DEFAULT_STYLE, topAbove: -20, hemBelow: 0 };
     expect(bendsOf(toWaist).map(({ level }) => level)).toEqual(['bust', 'underBust', 'waist']);
     expect(bendsOf(DEFAULT_STYLE, 'front-centre')).toEqual([]);
