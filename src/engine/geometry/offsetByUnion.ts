@@ -37,16 +37,12 @@ export function offsetByUnion(
 /** Farther than any outline reaches. mm */
 const FAR_MM = 10_000;
 
-/** A rectangle on the far side of a fold from the cloth, larger than any outline. */
+/** A triangle on the far side of a fold from the cloth, larger than any outline. */
 function pastFold({ points }: { readonly points: readonly Point[] }): Point[] {
   const [from, to] = [first(points), last(points)];
   const scale = FAR_MM / (distance(from, to) || 1);
-  const [along, out] = [
-    { x: (to.x - from.x) * scale, y: (to.y - from.y) * scale },
-    { x: -(to.y - from.y) * scale, y: (to.x - from.x) * scale },
-  ];
-  const [start, end] = [minus(from, along), plus(to, along)];
-  return [start, end, plus(end, out), plus(start, out)];
+  const along = { x: (to.x - from.x) * scale, y: (to.y - from.y) * scale };
+  return [minus(from, along), plus(from, along), plus(from, { x: -along.y, y: along.x })];
 }
 
 /** Cosine of the turn from which on a point is the tip of a spike or a slit between two rectangles, not a corner. */

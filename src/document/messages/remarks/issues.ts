@@ -168,17 +168,17 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   seamTooUneven: ({ seam, written, values }) =>
     `The two edges of ${seam} differed by ${written(values.lengthDifference)} before truing, more than should be eased away. Move the wedge or share its intake with another.`,
   seamBendsTightly: ({ seam, level, written, values }) =>
-    `Near the ${level}, ${seam} bends as tightly as a circle of ${written(values.radius)} radius; below ${written(values.least)} it cannot be sewn smoothly. Share what is taken there with another wedge or level, or look at the measurements beside that level.`,
+    `Near the ${level}, ${seam} bends to a radius of ${written(values.radius)}; under ${written(values.least)} it cannot be sewn. Share what is taken there with another wedge, or look at the measurements beside that level.`,
   edgeBendsTightly: ({ edge, piece, level, written, values }) =>
-    `The ${edge} of ${piece} bends near the ${level} as tightly as a circle of ${written(values.radius)} radius; below ${written(values.least)} it cannot be turned or bound smoothly. Move its places apart, or make one a corner.`,
+    `Near the ${level}, the ${edge} of ${piece} bends to a radius of ${written(values.radius)}; under ${written(values.least)} it cannot be sewn. Move its places apart, or make one a corner.`,
   seamLeansFar: ({ seam, level, degrees, values }) =>
-    `Near the ${level}, ${seam} leans ${degrees(values.angle)} from upright and runs across the body rather than down it. Take more into the wedges there, or look at the measurements beside that level.`,
+    `Near the ${level}, ${seam} leans ${degrees(values.angle)} from upright. Take more into the wedges there, or look at the measurements beside that level.`,
   underarmBeak: ({ piece, degrees, values }) =>
-    `The top edge of ${piece} meets the side seam at only ${degrees(values.angle)}, so that it makes a beak at the underarm. Pull in less at the over-bust, or let the wedges take more of it there.`,
+    `The top edge of ${piece} meets the side seam at ${degrees(values.angle)} and makes a beak at the underarm. Pull in less at the over-bust, or let the wedges take more of it there.`,
   sidePushedOut: ({ block, level, written, values }) =>
-    `At the ${level} the wedges set by hand on the ${block} take ${written(values.by)} more than it is smaller than at the bust, so the side seam runs outwards there. Take less into them, or let the draft size them.`,
+    `At the ${level} the wedges set by hand on the ${block} take ${written(values.by)} more than it is smaller than at the bust, so the side seam runs outwards there. Take less into them.`,
   bandUneven: ({ written, values }) =>
-    `On a half the shoulder bands are ${written(values.bands)} long where they are sewn on, and the panels’ top edges ${written(values.panels)}. Look at the side seam: its two edges differ too much before truing.`,
+    `The shoulder bands of a half are ${written(values.bands)} long where they are sewn on, the top edges there ${written(values.panels)}. Look at the side seam: its two edges differ too much.`,
   buskNeedsStraightCentre: ({ wedge }) =>
     `A busk needs a straight centre front, and ${wedge} curves it. Take that wedge off or to nothing, or close the front with a seam.`,
   edgeTooSteep: ({ seam }) =>
