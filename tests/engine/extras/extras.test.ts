@@ -339,7 +339,7 @@ describe('allowances, warnings and halves of what lies behind a lacing', () => {
         centreFront: { beyond: 150, kind: 'corner' },
         sideFront: { beyond: -120, kind: 'corner' },
       },
-      extras: { facing: { width: 118 } },
+      extras: { facing: { width: 140 } },
     };
     for (const [slimmer, other, share] of [
       ['left', 'right', 0.46],
