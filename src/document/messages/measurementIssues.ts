@@ -81,8 +81,12 @@ export const MEASUREMENT_SENTENCES = catalogue({
     `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
   shoulderOffBlock: ({ field, block }: MeasurementParts) =>
     `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
-  napeHeld: ({ length }: MeasurementParts) =>
-    `Back neck to waist is ${length('asked')}, but the shoulder line lies only ${length('front')} above the waist, as neck to waist in front has it: the centre back is drafted ${length('drafted')} long from the neck to the waist. Measure both again, over the bust in front.`,
+  armholeEstimated: ({ length }: MeasurementParts) =>
+    `Underarm to waist was not measured; the base of the armhole is estimated, and nineteen times in twenty the armpit lies within ${length('within')} of where it is taken to be. Measure it to be sure.`,
+  armholeLength: ({ length }: MeasurementParts) =>
+    `The armhole is ${length('length')} round, the upper arm ${length('upperArm')}.`,
+  armholeTight: ({ length }: MeasurementParts) =>
+    `The armhole is ${length('length')} round, the upper arm ${length('upperArm')}: with less than ${length('least')} more than the arm it binds. Lower the underarm, or look at the upper arm girth.`,
   armpitUnknown: ({ length }: MeasurementParts) =>
     `The top edge stands ${length('height')} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
   sittingUnknown: ({ length }: MeasurementParts) =>

@@ -29,6 +29,8 @@ const PLAIN: Readonly<Record<string, string>> = catalogue({
   'balance.cap': 'The most one wedge may take',
   'shoulders.drop': 'The drop of the shoulder',
   'shoulders.armholeIn': 'How far the armhole goes in',
+  'shoulders.ease': 'The ease of the back shoulder',
+  'shoulders.rise': 'The height of the back neck point above the nape',
   'shoulders.intake.front': 'The front wedge at the shoulder',
   'shoulders.intake.back': 'The back wedge at the shoulder',
   'shoulders.bandAbove': 'The height of the shoulder band at the centres',
@@ -80,13 +82,15 @@ function nodeField(path: string): StyleField | null {
 
 function wedgeField(path: string, level: LevelName | null, style: Pick<Style, 'wedges'>): StyleField | null {
   const [, id, part] =
-    /^wedges\.(.+?)\.(station|weight|id|kind|block|sizing|cup\.\w+|(?:upper|lower)(?:\.\w+)?|(?:stationAt|intake)(?:\.\w+)?)$/.exec(
+    /^wedges\.(.+?)\.(station|weight|id|kind|block|sizing|endsAt\.(?:edge|part)|cup\.\w+|(?:upper|lower)(?:\.\w+)?|(?:stationAt|intake)(?:\.\w+)?)$/.exec(
       path,
     ) ?? [];
   if (id === undefined || part === undefined) return null;
   const wedge = inSentence(wedgeNameOf(id, style));
   if (part === 'id' || part === 'kind' || part === 'block' || part === 'sizing' || part === 'weight')
     return { name: WEDGE_FIELDS[part]({ wedge }), kind: 'share' };
+  if (part === 'endsAt.edge' || part === 'endsAt.part')
+    return { name: WEDGE_FIELDS[part === 'endsAt.edge' ? 'endEdge' : 'endPart']({ wedge }), kind: 'share' };
   if (part.startsWith('cup'))
     return { name: WEDGE_FIELDS[part === 'cup.below' ? 'cupLine' : 'cupIntake']({ wedge }), kind: 'length' };
   const [, end, of] = /^(upper|lower)(?:\.(from|below))?$/.exec(part) ?? [];
@@ -125,6 +129,8 @@ const WEDGE_FIELDS = catalogue({
   weight: ({ wedge }: OfWedge) => `The weight of the ${wedge}`,
   cupLine: ({ wedge }: OfWedge) => `The fullness line of the ${wedge}`,
   cupIntake: ({ wedge }: OfWedge) => `The fullness intake of the ${wedge}`,
+  endEdge: ({ wedge }: OfWedge) => `The edge in which the ${wedge} ends`,
+  endPart: ({ wedge }: OfWedge) => `The place along the edge at which the ${wedge} ends`,
   upper: {
     level: ({ wedge }: OfWedge) => `The level of the upper point of the ${wedge}`,
     point: ({ wedge }: OfWedge) => `The upper point of the ${wedge}`,

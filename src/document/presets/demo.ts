@@ -24,6 +24,11 @@ const DEMO_MEASUREMENTS: Measurements = {
   frontBustArc: null,
   frontWaistArc: null,
   frontHipArc: null,
+  shoulderLength: null,
+  shoulderDrop: null,
+  chestWidth: null,
+  backWidth: null,
+  upperArm: null,
 };
 
 /** Wren Abernathy, ferry pilot, dressed for the winter ball in the default style. */

@@ -10,7 +10,8 @@ import type { BlockName, LevelName } from '../terms/names';
 import { onCentre, sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
-import type { ShoulderFrame } from './shoulders';
+import type { Shouldered } from './shoulders';
+import { endOn, pastEnd, startOfEdges, type UpperEdges, type UpperEnd } from './upperEdges';
 import { type DraftedWedge, draftWedge } from './wedge';
 
 export interface Block {
@@ -21,24 +22,33 @@ export interface Block {
   readonly sideSeam: SmoothLine;
   /** Flat width at each level, mm: closed width and all intakes. */
   readonly width: ReadonlyMap<LevelName, number>;
+  /** Neckline, shoulder and armhole; null where the top edge is strapless. */
+  readonly upper: UpperEdges | null;
 }
 
 /**
  * Drafts one block. At each level flat width = closed width + sum of intakes, so that the sewn girth meets its
  * target whatever the wedges do. All lines are monotone between levels and straight down beyond the outermost; with
- * a shoulder, the wedge that runs through goes on up to its middle.
+ * shoulders, a wedge that runs through goes on up to where it ends in neckline, shoulder or armhole.
  */
 export function draftBlock(
   block: BlockName,
   body: Body,
   levels: readonly Level[],
   style: Style,
-  shoulder: ShoulderFrame | null,
+  shouldered: Shouldered | null,
 ): { block: Block; issues: Issue[] } {
   const issues: Issue[] = [];
   const wedges = style.wedges.filter((wedge) => wedge.block === block).sort(fromCentre);
   const bustLine = bustLineOf(block, body, levels, style);
-  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, levels, bustLine, style, shoulder);
+  const { intakeOf: sized, unplaced } = sizeWedges(
+    block,
+    wedges,
+    levels,
+    bustLine,
+    style,
+    shouldered?.ends[block] ?? [],
+  );
   const darts = new Map(
     wedges.map((wedge) => [
       wedge.id,
@@ -65,23 +75,55 @@ export function draftBlock(
   const centreTakes = wedges
     .filter(onCentre)
     .reduce((sum, { id }) => sum + ([...(intakeOf.get(id)?.values() ?? [])][0] ?? 0), 0);
-  const drafted = wedges.map((wedge) => {
+  let upper = shouldered && startOfEdges(shouldered.frames[block], centreTakes);
+  const drafted: DraftedWedge[] = [];
+  for (const wedge of wedges) {
     const dart = darts.get(wedge.id);
-    const extent = dart?.extent ?? THROUGH;
-    const up = shoulder && extent.upper === null && !onCentre(wedge) ? shoulder : null;
-    return draftWedge(wedge, extent, dart?.intake ?? new Map(), {
+    const asked = shouldered?.ends[block].find((end) => end.wedge === wedge.id);
+    const end = upper && asked ? endOn(upper, asked, (y) => onwards(dart?.intake, levels, y)) : null;
+    const made = draftWedge(wedge, dart?.extent ?? THROUGH, dart?.intake ?? new Map(), {
       levels,
       bustLine,
       width,
-      shoulder: up && { ...up.middle, x: up.middle.x + centreTakes + up.intake / 2, intake: up.intake },
+      shoulder: end && upperEndOf(end, block),
     });
-  });
+    if (upper && end) upper = pastEnd(upper, end, made, body.neckToWaist);
+    drafted.push(made);
+  }
   const sideSeam = smoothLine(
     levels.map((level) => level.y),
     levels.map((level) => width.get(level.name) as number),
   );
-  return { block: { name: block, bustLine, wedges: drafted, sideSeam, width }, issues };
+  const edges = upper && { frame: upper.frame, ends: upper.ends, inward: upper.inward };
+  return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
 }
+
+/** A wedge's run past the over-bust line counts for so much at the most. mm */
+const MOST_RUN_MM = 25;
+
+/** What a wedge takes at a height above the bust that goes on straight as it comes up from the bust line, mm. */
+function onwards(
+  intake: ReadonlyMap<LevelName, number> | undefined,
+  levels: readonly Level[],
+  y: number,
+): number {
+  const [above, bust] = [
+    levels.find(({ name }) => name === 'overBust'),
+    levels.find(({ name }) => name === 'bust'),
+  ];
+  if (!intake || !above || !bust) return 0;
+  const [atAbove, atBust] = [intake.get('overBust') ?? 0, intake.get('bust') ?? 0];
+  const height = bust.y - Math.max(y, above.y - MOST_RUN_MM);
+  return Math.max(0, atBust + ((atAbove - atBust) * height) / (bust.y - above.y));
+}
+
+/** Behind there is no bust point to pass, so that a seam to the armhole may bend all the way from the waist. */
+const upperEndOf = ({ at, edge, intake }: UpperEnd, block: BlockName) => ({
+  x: at.point.x + intake / 2,
+  y: at.point.y,
+  intake,
+  bendsFrom: block === 'back' && edge === 'armhole' ? ('waist' as const) : ('bust' as const),
+});
 
 // The name settles ties, so that the order in which wedges were added changes nothing.
 const fromCentre = (a: Wedge, b: Wedge): number =>

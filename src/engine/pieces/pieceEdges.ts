@@ -78,7 +78,7 @@ function rowEdges(
 ): OutlineEdge[] {
   return rows.flatMap((row): OutlineEdge[] => {
     if (!isDartLegs(row)) {
-      const { role, points, shoulder } = row;
+      const { role, points, shoulder, ease } = row;
       return [
         {
           role,
@@ -87,6 +87,7 @@ function rowEdges(
           shoulder,
           isSideSeam: false,
           sewnTo: null,
+          ease,
           allowance: allowanceOf(role, allowances),
           points,
         },

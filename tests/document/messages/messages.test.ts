@@ -88,7 +88,7 @@ describe('names', () => {
       [identifyShoulder('whole'), 'the shoulder seam', 'Shoulder seam'],
       [
         identifyShoulder('tip', 'right'),
-        'the right shoulder seam, its half at the tip',
+        'the right shoulder seam, its part at the tip',
         'Right shoulder seam, tip',
       ],
     ] as const) {
@@ -313,7 +313,9 @@ const EVERY_CODE: Record<Issue['code'], true> = {
   shoulderNeedsSideSeam: true,
   shoulderWedges: true,
   shoulderOffBlock: true,
-  napeHeld: true,
+  armholeEstimated: true,
+  armholeLength: true,
+  armholeTight: true,
   topAboveArmpit: true,
   armpitUnknown: true,
   garmentTooShort: true,
