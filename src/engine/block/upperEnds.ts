@@ -89,9 +89,7 @@ export function askedEnds(
           ? meet.find((other) => other.edge === edge && Math.abs(other.part - each.at.part) < MEETING_PART)
           : undefined;
       const { part, sewn } = placeIn(frames[block], edge, each.at.part, meeting?.part ?? null);
-      const usual = (): number =>
-        block === 'back' ? USUAL_BACK_INTAKE_MM : bustDart(body, style, shoulders, levels, sewn.point);
-      const intake = each === main ? (shoulders.intake?.[block] ?? usual()) : null;
+      const intake = each === main ? mainIntake(block, body, style, shoulders, levels, sewn.point) : null;
       return { wedge: each.wedge.id, edge, part, sewn, intake };
     });
   };
@@ -136,23 +134,37 @@ const [LEAST_LONGER_MM, MOST_LONGER_MM] = [12, 110];
 const MOST_LEAN_RAD = (58 * Math.PI) / 180;
 
 /**
- * What the bust dart takes, level, where it ends, mm. The front is longer than the back from its own neck point by w; laid in
- * the side seam at the bust line, L from the bust point, that is a dart of the angle 2·asin(w/2L). Turned about the bust point
- * it keeps the angle.
+ * What the wedge nearest to the bust-point line takes where it ends, level, mm. The front's is a dart from the bust point. Where
+ * the style does not say how wide it is from leg to leg, its angle is that of the bust dart.
  */
-function bustDart(
+function mainIntake(
+  block: BlockName,
   body: Body,
   style: Style,
   shoulders: Shoulders,
   levels: readonly Level[],
   at: Point,
 ): number {
+  const set = shoulders.intake?.[block];
+  if (block === 'back') return set ?? USUAL_BACK_INTAKE_MM;
   const x = body.bustPointWidth / 2 - openAt('front', style.closure) / 2;
-  const side = levels.find(({ name }) => name === 'bust')?.net.front ?? 0;
-  const longer = Math.min(MOST_LONGER_MM, Math.max(LEAST_LONGER_MM, backNeckOf(body, shoulders)));
-  const leg = Math.max(side - x, longer);
   const height = body.neckToBust - at.y;
+  if (height <= 0) return set ?? 0;
+  const leg = Math.hypot(at.x - x, height);
+  const side = (levels.find(({ name }) => name === 'bust')?.net.front ?? 0) - x;
+  const angle =
+    set === undefined
+      ? bustDartAngle(backNeckOf(body, shoulders), side)
+      : dartAngle(Math.min(set, 2 * leg), leg);
   const inner = Math.atan2(at.x - x, height);
-  const outer = Math.min(MOST_LEAN_RAD, inner + dartAngle(longer, leg));
-  return height > 0 ? Math.max(0, height * (Math.tan(outer) - Math.tan(inner))) : 0;
+  return Math.max(0, height * (Math.tan(Math.min(MOST_LEAN_RAD, inner + angle)) - Math.tan(inner)));
+}
+
+/**
+ * The angle of the bust dart, rad. The front is longer than the back from its own neck point by w; laid in the side seam at the
+ * bust line, L from the bust point, that is a dart of 2·asin(w/2L). Turned about the bust point it keeps its angle.
+ */
+function bustDartAngle(longerMm: number, sideMm: number): number {
+  const width = Math.min(MOST_LONGER_MM, Math.max(LEAST_LONGER_MM, longerMm));
+  return dartAngle(width, Math.max(sideMm, width));
 }
