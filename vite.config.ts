@@ -39,7 +39,7 @@ const accentedTexts: Plugin = {
 };
 
 // jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
-const emptyModule = fileURLToPath(new URL('src/paper/emptyModule.ts', import.meta.url));
+const emptyModule = fileURLToPath(new URL('src/paper/pdf/file/emptyModule.ts', import.meta.url));
 
 // The pure layers do nothing by being loaded, so a step fetches only what it takes from them, not all that their index names.
 const PURE = /[\\/]src[\\/](engine|document)[\\/]/;

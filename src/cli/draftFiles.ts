@@ -4,7 +4,7 @@ import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { CLI, type FileStyle, issueSentence, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
-import type { Faced, PlanInput } from '../paper';
+import type { PlanInput, WithFace } from '../paper';
 import { type FileClient, paperUnit } from './clientFile';
 import { fontFiles } from './fontFiles';
 import { makeDirectory } from './makeDirectory';
@@ -25,7 +25,7 @@ const DRAWN_FILES: readonly {
 }[] = [
   { name: 'pattern.svg', make: ({ patternSvg }, input) => patternSvg(input) },
   { name: 'pattern.dxf', make: ({ patternDxf }, input) => patternDxf(input) },
-  { name: 'sheet.html', make: ({ sheetHtml }, input) => sheetHtml(input) },
+  { name: 'sheet.html', make: ({ draftingSheetHtml }, input) => draftingSheetHtml(input) },
 ];
 const PRINTED_FILE = 'pattern.pdf';
 
@@ -76,7 +76,7 @@ async function patternContents(
     nap: print.nap || print.kind === 'projector',
     making: layer.usualMaking(unit),
   };
-  const input = await layer.withFace(await layer.withLetters(asked, fontFiles), fontFiles);
+  const input = await layer.withFace(await layer.withGlyphs(asked, fontFiles), fontFiles);
   const printed = await printedOn(print, input, layer, client.unit);
   if (!printed.ok) return printed;
   return {
@@ -90,7 +90,7 @@ async function patternContents(
 
 async function printedOn(
   print: Print,
-  input: PlanInput & Faced,
+  input: PlanInput & WithFace,
   { layOutOnePage, onePagePdf, onePageSentence, patternPdf, projectorPdf }: Paper,
   unit: FileClient['unit'],
 ): Promise<Read<Uint8Array>> {

@@ -1,13 +1,22 @@
 // The paper layer's one way in.
 
-export { sheetHtml } from './draftingSheet/sheetHtml';
-export { sheetPdf } from './draftingSheet/sheetPdf';
+export { draftingSheetHtml } from './draftingSheet/draftingSheetHtml';
+export { draftingSheetPdf } from './draftingSheet/draftingSheetPdf';
 export { patternDxf } from './dxf/patternDxf';
-export { estimatedLines } from './estimates';
-export type { InkLine } from './ink';
-export { type Layout, layOut, type PatternInput } from './layOut';
-export { type FontFiles, withLetters } from './letters/letters';
-export { type Faced, withFace } from './letters/pageFace';
+export { type FontFiles, withGlyphs } from './glyphs/glyphs';
+export { type WithFace, withFace } from './glyphs/pageFace';
+export { type Layout, layOut, type PatternInput } from './layout/layOut';
+export {
+  layOutOnePage,
+  ONE_PAGE_MARGIN_MM,
+  ONE_PAGES,
+  type OnePageChoice,
+  type OnePageLayout,
+  onePageSentence,
+} from './layout/onePage';
+export type { PlacedPanel } from './layout/placePanels';
+export type { PlanInput } from './layout/planInput';
+export { planPanels } from './layout/planPanels';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
@@ -19,14 +28,7 @@ export {
   type MakingSettings,
   usualMaking,
 } from './making/settings';
-export {
-  type LaidOnePage,
-  layOutOnePage,
-  ONE_PAGE_MARGIN_MM,
-  ONE_PAGES,
-  type OnePageChoice,
-  onePageSentence,
-} from './onePage';
+export type { Stroke } from './panel/strokes';
 export { onePagePdf } from './pdf/onePagePdf';
 export { type PageWatch, patternPdf } from './pdf/patternPdf';
 export {
@@ -39,10 +41,9 @@ export {
   planProjected,
   projectorPdf,
 } from './pdf/projectorPdf';
-export type { PlacedPanel, PlanInput } from './placePanels';
-export { planPanels } from './planPanels';
+export { estimatedLines } from './remarks/estimates';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
-export { type Correction, correctionFrom, correctionWords, isCorrection } from './sheets/correction';
+export { type Correction, correctionFrom, correctionText, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';
 export { DEFAULT_PAPER_CHOICE, PAPERS, type PaperChoice, type PaperName, paperChoice } from './sheets/papers';
 export { patternSvg } from './svg/patternSvg';

@@ -50,6 +50,8 @@ const SOUND: readonly (readonly [string, string])[] = [
   ['src/document/index.ts', "export { book } from './model/book';\n"],
   ['src/document/model/book.ts', "import { draft } from '../../engine';\nexport const book = draft;\n"],
   ['src/paper/index.ts', "export { book as sheet } from '../document';\n"],
+  ['src/paper/panel/strokes.ts', 'export interface Stroke { readonly kind: string }\n'],
+  ['src/paper/svg/patternSvg.ts', "export type { Stroke as Svg } from '../panel/strokes';\n"],
   ['src/table/index.ts', "export { draft as table } from '../engine';\n"],
   [
     'src/cli/main.ts',
@@ -198,6 +200,16 @@ const BREACHES: readonly (readonly [string, string, string])[] = [
     'src/document/model/a.ts',
     "import { book } from '../write';",
     'src/document/model/a.ts:1: document/model may not import from the root of its layer',
+  ],
+  [
+    'src/paper/text/a.ts',
+    "import type { Stroke } from '../panel/strokes';",
+    'src/paper/text/a.ts:1: paper/text may not import panel',
+  ],
+  [
+    'src/paper/pdf/a.ts',
+    "import type { Svg } from '../svg/patternSvg';",
+    'src/paper/pdf/a.ts:1: paper/pdf may not import svg',
   ],
   ['src/app/attic/a.ts', 'export {};', 'src/app/attic/a.ts:1: attic is no folder of app'],
   [

@@ -38,16 +38,29 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ],
   ],
   document: ['units', 'statistics', 'model/migrations', 'model', 'messages', 'presets', 'edit', 'files'],
+  paper: [
+    ...['geometry', 'text', 'glyphs', 'remarks', 'making', 'panel', 'sheets', 'packing', 'layout'],
+    ...['svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf'],
+    ...['draftingSheet/elements', 'draftingSheet/steps', 'draftingSheet'],
+  ],
   table: ['layout', 'handles', 'gestures', 'view'],
   app: [
-    ...['store', 'storage', 'offline', 'components', 'styles', 'measure'],
+    ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles', 'measure'],
     ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft', 'true'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
   ],
 };
 
-/** Folders that may not be imported although they stand lower: the checks measure finished pieces, as an outsider would. */
-const CLOSED_TO: Readonly<Record<string, readonly string[]>> = { 'engine/checks': ['panels', 'extras'] };
+/**
+ * Folders that may not be imported although they stand lower: the checks measure finished pieces, as an outsider would; one
+ * kind of file is not made from another.
+ */
+const CLOSED_TO: Readonly<Record<string, readonly string[]>> = {
+  'engine/checks': ['panels', 'extras'],
+  'paper/dxf': ['svg'],
+  'paper/pdf': ['svg', 'dxf'],
+  'paper/draftingSheet': ['svg', 'dxf', 'pdf'],
+};
 
 const MOST_LINES = 300;
 

@@ -5,7 +5,6 @@ import { fontFiles } from '../../src/cli/fontFiles';
 import { DEMO_CLIENT } from '../../src/document';
 import { draft, type Measurements, type Style, type Wedge } from '../../src/engine';
 import {
-  type Faced,
   layOut,
   type PaperChoice,
   type PatternInput,
@@ -13,13 +12,14 @@ import {
   patternDxf,
   patternPdf,
   patternSvg,
+  type WithFace,
   withFace,
 } from '../../src/paper';
 import { benchPrinting } from './printing';
 
 const RUNS = 5;
 
-const FACED = await withFace({}, fontFiles);
+const WITH_FACE = await withFace({}, fontFiles);
 
 const { measurements } = DEMO_CLIENT;
 const STYLE = DEMO_CLIENT.drafts[0]?.style as Style;
@@ -39,8 +39,13 @@ const RICHEST: Style = {
   ),
 };
 
-const inputFor = (tape: Measurements, style: Style, paper: PaperChoice, copies = 1): PatternInput & Faced => {
-  const drafted = draft(tape, style);
+const inputFor = (
+  lengths: Measurements,
+  style: Style,
+  paper: PaperChoice,
+  copies = 1,
+): PatternInput & WithFace => {
+  const drafted = draft(lengths, style);
   const pieces = Array.from({ length: copies }, (_, copy) =>
     drafted.pieces.map((piece) => (copy === 0 ? piece : { ...piece, id: `${piece.id}-copy-${copy}` })),
   ).flat();
@@ -50,14 +55,14 @@ const inputFor = (tape: Measurements, style: Style, paper: PaperChoice, copies =
     savedDraft: { name: 'Winter ball bodice', style, acknowledgedReduction: null },
     date: '25 November 2026',
     paper,
-    ...FACED,
+    ...WITH_FACE,
   };
 };
 
 const A4 = paperChoice('A4');
 
 /** The cases by name: one pattern as it is, the richest, and more and more ink on more and more sheets. */
-const CASES: readonly (readonly [string, () => PatternInput & Faced])[] = [
+const CASES: readonly (readonly [string, () => PatternInput & WithFace])[] = [
   ['default style on A4', () => inputFor(measurements, STYLE, A4)],
   ['richest style on A4', () => inputFor(measurements, RICHEST, A4)],
   ['default style on A0', () => inputFor(measurements, STYLE, paperChoice('A0'))],

@@ -39,7 +39,10 @@ const CLIENT = {
     waistToLap: 140,
   },
 };
-const withTape = (tape: object): object => ({ ...CLIENT, measurements: { ...CLIENT.measurements, ...tape } });
+const withTape = (lengths: object): object => ({
+  ...CLIENT,
+  measurements: { ...CLIENT.measurements, ...lengths },
+});
 /** A style whose two front wedges leave no panel between them. */
 const CROWDED = {
   wedges: [
@@ -114,9 +117,9 @@ describe('npm run draft', { timeout: 60_000, concurrent: true }, () => {
   });
 
   it('takes inches with fractions, another paper and a style file', async () => {
-    const tape = { bust: 37, underBust: '31 3/4', waist: '29½', hip: '40', neckToBust: '10-3/4"' };
+    const lengths = { bust: 37, underBust: '31 3/4', waist: '29½', hip: '40', neckToBust: '10-3/4"' };
     const rest = { neckToUnderBust: 13.5, neckToWaist: 16, neckToHip: 24, bustPointWidth: '7 1/4' };
-    const client = file('in.json', { name: 'Inés', unit: 'in', measurements: { ...tape, ...rest } });
+    const client = file('in.json', { name: 'Inés', unit: 'in', measurements: { ...lengths, ...rest } });
     const style = file('long.json', { unit: 'in', hemBelow: 9, ease: { waist: -5 } });
     const out = join(place, 'in');
     const ran = await runDraft(['--client', client, '--style', style, '--paper', 'LETTER', '--out', out]);

@@ -164,7 +164,7 @@ describe('a style', () => {
     expect(style.ease.hip).toBeCloseTo(38.1, 9);
     expect(style.ease.bust).toBe(DEFAULT_STYLE.ease.bust);
     expect(style.hemBelow).toBeCloseTo(127, 9);
-    expect(style.frontShare).toEqual({ ...DEFAULT_STYLE.frontShare, bust: 0.55 });
+    expect(style.frontShare).toEqual({ bust: 0.55 });
     expect(style.closure).toEqual({
       front: 'busk',
       back: 'lacing',

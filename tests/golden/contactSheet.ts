@@ -87,7 +87,7 @@ function sheetLine(line: string): string[] {
   const [, kind, numbers] = /^<path class="(\w+)[^"]*" d="M([^"]*)"/.exec(line) ?? [];
   if (!kind || !numbers || kind === 'cut' || kind === 'grain') return [];
   const look = kind === 'level' ? ' class="level"' : '';
-  const points = thinned(pointsOf(numbers)).map(({ x, y }) => `${tenths(x)} ${tenths(y)}`);
+  const points = subset(pointsOf(numbers)).map(({ x, y }) => `${tenths(x)} ${tenths(y)}`);
   return [`<path${look} d="M${points.join(' ')}"/>`];
 }
 
@@ -97,7 +97,7 @@ function pointsOf(numbers: string): Point[] {
 }
 
 /** The points that are needed to keep to the row by {@link THINNED_MM} (Douglas and Peucker 1973). */
-function thinned(points: readonly Point[]): Point[] {
+function subset(points: readonly Point[]): Point[] {
   const [first, last] = [points[0] as Point, points.at(-1) as Point];
   const [dx, dy] = [last.x - first.x, last.y - first.y];
   const off = (p: Point): number =>
@@ -106,7 +106,7 @@ function thinned(points: readonly Point[]): Point[] {
   for (let i = 1; i < points.length - 1; i += 1)
     if (off(points[i] as Point) > off(points[farthest] as Point)) farthest = i;
   if (off(points[farthest] as Point) <= THINNED_MM) return [first, last];
-  return [...thinned(points.slice(0, farthest + 1)), ...thinned(points.slice(farthest)).slice(1)];
+  return [...subset(points.slice(0, farthest + 1)), ...subset(points.slice(farthest)).slice(1)];
 }
 
 const tenths = (value: number): string => String(Math.round(value * 10) / 10 + 0);

@@ -3,14 +3,14 @@
 import { fontFiles } from '../../src/cli/fontFiles';
 import { DEMO_CLIENT, type SavedDraft } from '../../src/document';
 import { draft, type Style } from '../../src/engine';
-import { type Faced, type PaperName, type PatternInput, paperChoice, withFace } from '../../src/paper';
+import { type PaperName, type PatternInput, paperChoice, type WithFace, withFace } from '../../src/paper';
 
 export const DEMO_SHEET = DEMO_CLIENT.drafts[0] as SavedDraft;
 
 /** The face that every print is set in, to be spread into its input. */
-export const FACED: Faced = await withFace({}, fontFiles);
+export const WITH_FACE: WithFace = await withFace({}, fontFiles);
 
-export type PrintInput = PatternInput & Faced;
+export type PrintInput = PatternInput & WithFace;
 
 export function demoPattern(paper: PaperName = 'A4', style: Style = DEMO_SHEET.style): PrintInput {
   return {
@@ -19,6 +19,6 @@ export function demoPattern(paper: PaperName = 'A4', style: Style = DEMO_SHEET.s
     savedDraft: { ...DEMO_SHEET, style },
     date: '24 November 2026',
     paper: paperChoice(paper),
-    ...FACED,
+    ...WITH_FACE,
   };
 }

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { DEFAULT_STYLE, draft, type Style } from '../../src/engine';
 import {
+  draftingSheetHtml,
   makingList,
   makingSections,
   patternDxf,
   patternSvg,
   planPanels,
-  sheetHtml,
   usualMaking,
 } from '../../src/paper';
 
@@ -43,7 +43,7 @@ describe('pieces beside the panels, on paper', () => {
   });
 
   it('are ruled by their measures on the drafting sheet, and traced where they follow the panels', () => {
-    const html = sheetHtml(input);
+    const html = draftingSheetHtml(input);
     expect(html).toContain('Beside the panels');
     // gap 2 in and two overlaps of 2 in; the laced edge lies 2 in inside; straps of 1 in, doubled
     const cells = (label: string): string[] =>

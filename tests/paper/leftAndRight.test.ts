@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT } from '../../src/document';
 import { type BodySides, DEFAULT_STYLE, draft, draftWhole, type Style } from '../../src/engine';
 import {
+  draftingSheetHtml,
   makingList,
   makingSections,
   patternDxf,
   patternSvg,
   planPanels,
-  sheetHtml,
   usualMaking,
 } from '../../src/paper';
 
@@ -60,13 +60,13 @@ describe('a garment whose halves differ, on paper', () => {
   });
 
   it('is drafted by hand one half after the other', () => {
-    const html = sheetHtml(whole);
+    const html = draftingSheetHtml(whole);
     for (const words of [
       'Left half: front: bust wedge',
       'Right half: back: the side seam',
       'The two sides differ',
     ])
       expect(html).toContain(words);
-    expect(sheetHtml(plain)).not.toContain('The two sides differ');
+    expect(draftingSheetHtml(plain)).not.toContain('The two sides differ');
   });
 });

@@ -5,12 +5,12 @@ import { TURNED_HEM } from '../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../src/engine';
 import { patternSvg } from '../../src/paper';
 import { draftingSheet } from '../../src/paper/draftingSheet/draftingSheet';
-import { firstPageWords } from '../../src/paper/pdf/firstPageWords';
+import { firstPageParagraphs } from '../../src/paper/pdf/firstPageParagraphs';
 import { demoPattern } from './demoPattern';
 
 const wordsOf = (style: Style): { sheet: string; page: string } => ({
   sheet: JSON.stringify(draftingSheet(demoPattern('A4', style))),
-  page: JSON.stringify(firstPageWords(demoPattern('A4', style), [])),
+  page: JSON.stringify(firstPageParagraphs(demoPattern('A4', style), [])),
 });
 
 describe('a turned hem on paper', () => {

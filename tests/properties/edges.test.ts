@@ -120,7 +120,7 @@ const SETS: readonly ShapeSet[] = [
     reach: 25,
     styleOf: () => GORES,
     refusals: 0.01,
-    drift: 10,
+    drift: 12,
   },
   {
     what: 'random wedges, tops and hems',

@@ -122,11 +122,12 @@ describe('mirroring', () => {
       // Bust points where the back's line may stand as well: at a quarter of its width at the bust.
       const bustPointWidth = (body.bust ?? 0) / 8 + 1;
       const both = draft(
-        { ...body, bustPointWidth },
+        // Below the waist a body grows otherwise in front than behind: this one does not grow.
+        { ...body, bustPointWidth, highHip: null, hip: body.waist },
         {
           ...style,
           frontShare: half,
-          ease: DEFAULT_STYLE.ease,
+          ease: { ...DEFAULT_STYLE.ease, hip: DEFAULT_STYLE.ease.waist },
           topShape: LEVEL_EDGE,
           hemShape: LEVEL_EDGE,
           closure: { front: 'seam', back: 'lacing', lacingGap: 0 },

@@ -101,8 +101,8 @@ describe('the textbook’s shoulder dart', () => {
   it.each(GRADES)('comes of front length less back length, %i sizes from 88 cm', (grade) => {
     const body = bodyAt(grade);
     // The rule by hand: the dart's angle is that of the difference laid in the side seam at the bust line.
-    const front = (PRINCESS.frontShare.bust * ((body.bust ?? 0) + PRINCESS.ease.bust)) / 2;
-    const side = front - (body.bustPointWidth ?? 0) / 2;
+    const bustLevel = draft(body, PRINCESS).levels.find(({ name }) => name === 'bust');
+    const side = (bustLevel?.net.front ?? Number.NaN) - (body.bustPointWidth ?? 0) / 2;
     const made = (longer: number): Draft =>
       draft({ ...body, backNeckToWaist: (body.neckToWaist ?? 0) - RISE - longer }, PRINCESS);
     // What the front must be longer for the textbook's dart, where the bust point lies some 225 mm from mid-shoulder.

@@ -49,6 +49,7 @@ function bodyOf(row: Record<SurveyName, number>): DrawnBody {
     waist: row.waist,
     highHip: null,
     hip: row.hip,
+    waistToHighHip: null,
     bustPointWidth: row.bustPointWidth,
     neckToBust: row.neckToBust,
     neckToUnderBust: row.neckToBust + 75,

@@ -278,18 +278,29 @@ function widths(piece: Piece, made: Draft): Finding[] {
 /** Legs and side seams at each level: the tangent above against the tangent below. */
 function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
   const findings: Finding[] = [];
-  // A line is one cubic from stop to stop: the levels, where a cup's fullness begins, and where a wedge ends above.
+  // A line is one cubic from stop to stop: the levels, where a cup's fullness begins, where a wedge ends above, and where lines
+  // are rounded off at the bust line and past the over-bust line.
   const bust = made.levels.find(({ name }) => name === 'bust')?.y ?? 0;
-  const stops = [
+  const levels = [
     ...made.levels.map(({ y }) => y),
     ...style.wedges.flatMap(({ cup }) => (cup ? [bust + cup.below] : [])),
     ...[made.blocks?.front, made.blocks?.back].flatMap((block) =>
       (block?.upper?.ends ?? []).map(({ at }) => at.point.y),
     ),
   ];
+  const overBust = made.levels.find(({ name }) => name === 'overBust')?.y ?? bust;
+  const rounded = [
+    ...[15, 20, 25, (bust - overBust) / 2].map((round) => bust - round),
+    ...[12.5, 37.5].map((past) => overBust - past),
+  ];
   for (const { role, points } of piece.edges) {
     if (role !== 'seam' && role !== 'centre') continue;
     const down = [...points].sort((a, b) => a.y - b.y);
+    // A line that is not rounded off has no point there.
+    const stops = [
+      ...levels,
+      ...rounded.filter((stop) => points.some((point) => Math.abs(point.y - stop) < 1e-6)),
+    ];
     for (const { name, y } of made.levels) {
       const above = down
         .filter((p) => p.y <= y && p.y >= Math.max(...stops.filter((stop) => stop < y)))

@@ -2,7 +2,6 @@
 
 import {
   type BlockName,
-  DEFAULT_STYLE,
   EDGE_NODES,
   type EdgeNode,
   type EdgeShape,
@@ -28,10 +27,12 @@ export function randomStyle(random: Random, temper: Temper = 'tame'): Style {
   const wedges = [...wedgesOf(random, 'front', wild), ...wedgesOf(random, 'back', wild)];
   return {
     ease: levels((level) => length(level === 'waist' ? [-90, 40] : [-20, 60], [-200, 200])),
-    frontShare: levels((level) =>
-      chance(random, 0.5) ? DEFAULT_STYLE.frontShare[level] : length([0.46, 0.56], [0.3, 0.7]),
+    frontShare: Object.fromEntries(
+      LEVEL_NAMES.flatMap((level) =>
+        chance(random, 0.5) ? [] : [[level, length([0.46, 0.56], [0.3, 0.7])]],
+      ),
     ),
-    overBustAbove: length([30, 70], [15, 150]),
+    ...(chance(random, 0.4) ? {} : { overBustAbove: length([30, 70], [15, 150]) }),
     topFrom: pick(random, ['overBust', 'overBust', 'underBust']),
     topShape: randomEdge(random, wild),
     hemShape: randomEdge(random, wild),

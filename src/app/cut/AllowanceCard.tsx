@@ -2,8 +2,8 @@
 
 import { CUT, changeStyle, setTurnedHem } from '../../document';
 import { type Allowances, styleSpan } from '../../engine';
-import { Checkbox } from '../components/Checkbox';
-import { LengthField } from '../components/LengthField';
+import { Checkbox } from '../components/fields/Checkbox';
+import { LengthField } from '../components/fields/LengthField';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 

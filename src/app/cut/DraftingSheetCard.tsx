@@ -2,12 +2,12 @@
 
 import { useState } from 'react';
 import { CUT } from '../../document';
-import { checkPaper, type PlanInput, paperChoice, sheetHtml, sheetPdf } from '../../paper';
+import { checkPaper, draftingSheetHtml, draftingSheetPdf, type PlanInput, paperChoice } from '../../paper';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { paperFor, useCutChoices } from './choices/cutChoices';
 import { refusalOf } from './choices/usePlanInput';
-import { lettered } from './print/withGlyphs';
+import { withFonts } from './print/withFonts';
 
 export function DraftingSheetCard({ input }: { input: PlanInput }) {
   const choices = useCutChoices();
@@ -22,7 +22,7 @@ export function DraftingSheetCard({ input }: { input: PlanInput }) {
     setMaking(true);
     setFailed(false);
     try {
-      download(await sheetPdf(await lettered(input), paper), 'application/pdf', `${name}.pdf`);
+      download(await draftingSheetPdf(await withFonts(input), paper), 'application/pdf', `${name}.pdf`);
     } catch {
       setFailed(true);
     }
@@ -39,7 +39,7 @@ export function DraftingSheetCard({ input }: { input: PlanInput }) {
         <button
           type="button"
           disabled={refused}
-          onClick={() => download(sheetHtml(input), 'text/html;charset=utf-8', `${name}.html`)}
+          onClick={() => download(draftingSheetHtml(input), 'text/html;charset=utf-8', `${name}.html`)}
         >
           {CUT.draftingSheet.webPage}
         </button>

@@ -13,8 +13,8 @@ import {
   type PlanInput,
   WORKSHOP_CARE,
 } from '../../paper';
-import { Checkbox } from '../components/Checkbox';
 import { download } from '../components/download';
+import { Checkbox } from '../components/fields/Checkbox';
 import { fileName } from '../components/fileName';
 import { makingFor, printMaking, useMakingChoices } from './choices/makingChoices';
 import { refusalOf } from './choices/usePlanInput';

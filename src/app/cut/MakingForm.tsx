@@ -3,7 +3,7 @@
 import type { Unit } from '../../document';
 import { formatLength, MAKING } from '../../document';
 import { checkMaking, MAKING_FIELDS, type MakingField, type MakingSettings } from '../../paper';
-import { LengthField } from '../components/LengthField';
+import { LengthField } from '../components/fields/LengthField';
 import { changeMaking, dropTyped, makingFor, resetMaking, useMakingChoices } from './choices/makingChoices';
 
 const GROUPS: readonly MakingField['group'][] = ['bones', 'eyelets', 'trimmings', 'cloth'];

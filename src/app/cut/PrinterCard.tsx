@@ -3,8 +3,8 @@
 import { useState } from 'react';
 import { CUT, type Unit } from '../../document';
 import { inches } from '../../engine';
-import { correctionWords } from '../../paper';
-import { LengthField } from '../components/LengthField';
+import { correctionText } from '../../paper';
+import { LengthField } from '../components/fields/LengthField';
 import { createPrinterStorage, printerFaultSentence } from '../storage/printers';
 import { browserStorage } from '../storage/storageLike';
 import { choose, correctionOf, measuredPrinter, useCutChoices } from './choices/cutChoices';
@@ -110,7 +110,7 @@ export function PrinterCard({ unit }: { unit: Unit }) {
           ) : null}
           <p className="hint">
             {correction
-              ? CUT.printer.corrected({ correction: correctionWords(correction) })
+              ? CUT.printer.corrected({ correction: correctionText(correction) })
               : CUT.printer.uncorrected({ square })}
           </p>
           {field(CUT.printer.across, 'across')}

@@ -11,9 +11,9 @@ import {
   TOP_EDGES,
 } from '../../document';
 import { EDGE_NODES, type EdgeNodeName, styleSpan, TOP_LEVELS, type TopLevel } from '../../engine';
-import { Checkbox } from '../components/Checkbox';
-import { LengthField } from '../components/LengthField';
-import { useStyleNumber } from '../components/useNumberEdit';
+import { Checkbox } from '../components/fields/Checkbox';
+import { LengthField } from '../components/fields/LengthField';
+import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.edges;

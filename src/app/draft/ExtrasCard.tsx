@@ -2,10 +2,10 @@
 
 import { changeStyle, DRAFT, type ExtraLengthPath, setExtra } from '../../document';
 import { type Extras, styleSpan, USUAL_EXTRAS } from '../../engine';
-import { Checkbox } from '../components/Checkbox';
-import { LengthField } from '../components/LengthField';
+import { Checkbox } from '../components/fields/Checkbox';
+import { LengthField } from '../components/fields/LengthField';
+import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { useStyleNumber } from '../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.extras;

@@ -9,10 +9,10 @@ import {
   type Style,
   styleSpan,
 } from '../../engine';
-import { Checkbox } from '../components/Checkbox';
-import { LengthField } from '../components/LengthField';
+import { Checkbox } from '../components/fields/Checkbox';
+import { LengthField } from '../components/fields/LengthField';
+import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { useStyleNumber } from '../components/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { StyleChoice } from './styles/StyleChoice';
 

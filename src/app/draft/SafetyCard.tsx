@@ -11,8 +11,8 @@ import {
   SAFETY_STANDING,
   wantsReading,
 } from '../../document';
-import { Checkbox } from '../components/Checkbox';
 import { arriveAtCautions, CAUTIONS_PLACE } from '../components/cautionsWay';
+import { Checkbox } from '../components/fields/Checkbox';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.safety;

@@ -20,9 +20,9 @@ import {
   wedgeRunsUp,
 } from '../../document';
 import { type BlockName, type Draft, type Issue, type Side, type Style, styleSpan } from '../../engine';
-import { LengthField } from '../components/LengthField';
+import { LengthField } from '../components/fields/LengthField';
+import { useOptionalStyleNumber } from '../components/fields/useNumberEdit';
 import { useIssueSentence } from '../components/useIssueSentence';
-import { useOptionalStyleNumber } from '../components/useNumberEdit';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 

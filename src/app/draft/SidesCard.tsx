@@ -1,7 +1,7 @@
 // Left and right: whether the right half has wedges of its own.
 
 import { changeStyle, DRAFT, setRightWedges } from '../../document';
-import { Checkbox } from '../components/Checkbox';
+import { Checkbox } from '../components/fields/Checkbox';
 import { useOpen, useStore } from '../store/storeContext';
 import { draftedApart } from './draftedApart';
 

@@ -36,6 +36,7 @@ const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
   neckToUnderBust: { d: 'M84 70L78 136L78 158', isGirth: false },
   neckToWaist: { d: 'M84 70L78 136L80 204', isGirth: false },
   neckToHip: { d: 'M84 70L78 136L80 204L78 258', isGirth: false },
+  waistToHighHip: { d: 'M65 203L59 229', isGirth: false },
   bustPointWidth: { d: 'M78 136L122 136', isGirth: false },
   acrossShoulder: { d: 'M50 86C70 78 130 78 150 86', isGirth: false },
   neckWidth: { d: 'M84 68L116 68', isGirth: false },
@@ -70,13 +71,13 @@ export const isBehind = (measurement: MeasurementName | null): boolean =>
   measurement !== null && BEHIND.has(measurement);
 
 export function BodyFigure({ measurement }: { measurement: MeasurementName | null }) {
-  const tape = measurement ? TAPE[measurement] : null;
+  const lengths = measurement ? TAPE[measurement] : null;
   return (
     <svg className="body-figure" viewBox="20 8 160 312" aria-hidden="true">
       <path className="body" d={HALF} />
       <path className="body" d={HALF} transform="matrix(-1 0 0 1 200 0)" />
       <path className="body-detail" d={isBehind(measurement) ? DETAIL.behind : DETAIL.front} />
-      {tape ? <path className={tape.isGirth ? 'tape round' : 'tape'} d={tape.d} /> : null}
+      {lengths ? <path className={lengths.isGirth ? 'tape round' : 'tape'} d={lengths.d} /> : null}
     </svg>
   );
 }

@@ -3,7 +3,7 @@
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, MEASURE, SHELL, unusualOnes } from '../../document';
 import { MEASUREMENTS, type MeasurementGroup } from '../../engine';
-import { TextField } from '../components/TextField';
+import { TextField } from '../components/fields/TextField';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
 import { BodyFigure, isBehind } from './BodyFigure';
 import { TapeContext, type TapeShown } from './FigureHere';

@@ -21,9 +21,9 @@ import {
   unusualSentence,
 } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
+import { LengthField } from '../components/fields/LengthField';
+import { useClientNumber } from '../components/fields/useNumberEdit';
 import { formatDay } from '../components/formatDay';
-import { LengthField } from '../components/LengthField';
-import { useClientNumber } from '../components/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';

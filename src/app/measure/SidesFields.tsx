@@ -11,9 +11,9 @@ import {
   setSide,
 } from '../../document';
 import { type BodySides, LEVEL_NAMES, SIDE_LEVELS, SIDES_SPANS } from '../../engine';
-import { Checkbox } from '../components/Checkbox';
-import { LengthField } from '../components/LengthField';
-import { useClientNumber } from '../components/useNumberEdit';
+import { Checkbox } from '../components/fields/Checkbox';
+import { LengthField } from '../components/fields/LengthField';
+import { useClientNumber } from '../components/fields/useNumberEdit';
 import { seen } from '../store/store';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { FigureHere, type TapeShown } from './FigureHere';

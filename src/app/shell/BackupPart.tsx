@@ -12,8 +12,8 @@ import {
   restore,
 } from '../../document';
 import { BackupButton } from '../components/BackupButton';
-import { Checkbox } from '../components/Checkbox';
-import { FileChoice } from '../components/FileChoice';
+import { Checkbox } from '../components/fields/Checkbox';
+import { FileChoice } from '../components/fields/FileChoice';
 import { formatDay } from '../components/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
 

@@ -12,8 +12,8 @@ import {
   removeClient,
   SHELL,
 } from '../../document';
-import { Checkbox } from '../components/Checkbox';
 import { Dialog } from '../components/Dialog';
+import { Checkbox } from '../components/fields/Checkbox';
 import { formatDay } from '../components/formatDay';
 import { UndoLine } from '../components/UndoLine';
 import { awaitName } from '../measure/nameField';

@@ -1,7 +1,7 @@
 // The drafts of the client in view: named, opened, copied, added and taken off.
 
 import { addDraft, CLIENT_BOOK, changeClient, removeDraft } from '../../document';
-import { TextField } from '../components/TextField';
+import { TextField } from '../components/fields/TextField';
 import { useOpen, useStore } from '../store/storeContext';
 
 const { drafts: words } = CLIENT_BOOK;

@@ -2,7 +2,7 @@
 
 import { plainLength, SHELL } from '../../document';
 import { MEASUREMENTS } from '../../engine';
-import { useUnreadTexts } from '../components/unreadTexts';
+import { useUnreadTexts } from '../components/fields/unreadTexts';
 import { useOpen } from '../store/storeContext';
 
 export function UnreadNotice() {

@@ -63,6 +63,11 @@ export const MEASUREMENT_WORDS: Readonly<Record<MeasurementName, MeasurementWord
     name: 'neck to hip, front',
     how: 'From the same neck point over the bust point and the waist tape to the height of the hip girth.',
   },
+  waistToHighHip: {
+    label: 'Waist to high hip',
+    name: 'waist to high hip',
+    how: 'Down the side from the tied waist tape to the line where the high hip girth was taken; else that line is half way to the hip.',
+  },
   bustPointWidth: {
     label: 'Bust point to bust point',
     name: 'bust point to bust point',

@@ -77,12 +77,12 @@ type EdgeOfPiece = Pick<Edge, 'role' | 'isSideSeam'>;
 type PieceOfEdge = { readonly block: BlockName; readonly edges: readonly Pick<Edge, 'role'>[] };
 
 /** What an edge of a piece is called: "seam", "side seam", "top edge" (under a shoulder "neckline"), "hem", "centre front", … */
-export const edgeName = (edge: EdgeOfPiece, piece: PieceOfEdge): string => edgeWords(edge, piece).name;
+export const edgeName = (edge: EdgeOfPiece, piece: PieceOfEdge): string => edgeText(edge, piece).name;
 
 /** The same with a capital: "Seam", "Side seam", … */
-export const edgeTitle = (edge: EdgeOfPiece, piece: PieceOfEdge): string => edgeWords(edge, piece).title;
+export const edgeTitle = (edge: EdgeOfPiece, piece: PieceOfEdge): string => edgeText(edge, piece).title;
 
-function edgeWords(edge: EdgeOfPiece, piece: PieceOfEdge): EdgeWords {
+function edgeText(edge: EdgeOfPiece, piece: PieceOfEdge): EdgeWords {
   switch (edge.role) {
     case 'seam':
       return edge.isSideSeam ? EDGES.sideSeam : EDGES.seam;

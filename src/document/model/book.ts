@@ -11,7 +11,7 @@ import {
 } from '../../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 5;
+export const BOOK_VERSION = 6;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -25,6 +25,8 @@ export interface SavedDraft {
   readonly acknowledgedReduction: number | null;
   /** The reduction over the ribs at that time, mm; left out where they were not spoken of then. */
   readonly acknowledgedRibs?: number;
+  /** Rules of drafting that came after it was kept draw it otherwise, and the maker has not been told so yet. */
+  readonly redrafted?: true;
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
   readonly comparison: ComparisonDraft | null;
 }
@@ -118,6 +120,7 @@ const draftSchema = z.object({
   style: STYLE.schema,
   acknowledgedReduction: z.nullable(number),
   acknowledgedRibs: z.optional(number),
+  redrafted: z.exactOptional(z.literal(true)),
   comparison: z.nullable(
     z.object({
       on: text,

@@ -15,6 +15,7 @@ const DEMO_MEASUREMENTS: Measurements = {
   neckToUnderBust: inches(13.5),
   neckToWaist: inches(16),
   neckToHip: inches(24),
+  waistToHighHip: null,
   bustPointWidth: inches(7.25),
   acrossShoulder: inches(15.25),
   neckWidth: null,

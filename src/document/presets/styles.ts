@@ -27,9 +27,9 @@ const hem = (name: string) => edgeShapeNamed(name, HEM_EDGES);
 
 /** Wedges without one at centre front, where a busk or a fold wants a straight edge. */
 const STRAIGHT_FRONT: readonly Wedge[] = [
-  balancedWedge('front-bust', 'front', 0, 3),
-  balancedWedge('front-side', 'front', 0.5, 2),
-  balancedWedge('back-centre', 'back', 0, 2),
+  balancedWedge('front-bust', 'front', 0, 2.5),
+  balancedWedge('front-side', 'front', 0.5, 3),
+  balancedWedge('back-centre', 'back', 0, 1.3),
   balancedWedge('back-side', 'back', 0.5, 1),
 ];
 
@@ -167,7 +167,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         hemShape: hem('dipped'),
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
         joinedSide: true,
-        wedges: STRAIGHT_FRONT,
+        // Nearer the side than elsewhere, for the panel beyond them is two in one.
+        wedges: STRAIGHT_FRONT.map((wedge) => (wedge.station > 0 ? { ...wedge, station: 0.65 } : wedge)),
       },
     },
   ],
@@ -199,9 +200,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         closure: { front: 'fold', back: 'zip', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
-          balancedWedge('front-bust', 'front', 0, 3),
-          closedDart('front-side', 'front', 0.5, 2),
-          closedDart('back-centre', 'back', 0, 2),
+          balancedWedge('front-bust', 'front', 0, 2.5),
+          closedDart('front-side', 'front', 0.5, 3),
+          closedDart('back-centre', 'back', 0, 1.3),
           closedDart('back-side', 'back', 0.5, 1),
         ],
       },
@@ -235,15 +236,15 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         ...DEFAULT_STYLE,
         // No dart above the bust takes its fullness there: the front stays as wide up to the underarm.
         ease: { ...BODICE_EASE, overBust: inches(2.5) },
-        frontShare: { ...DEFAULT_STYLE.frontShare, overBust: 0.53 },
+        frontShare: { overBust: 0.53 },
         topShape: { ...top('level'), centreFront: { beyond: inches(2.5), kind: 'smooth' } },
         hemBelow: 0,
         closure: { front: 'fold', back: 'hooks', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
-          openDart('front-bust', 'front', 0, 3),
-          openDart('front-side', 'front', 0.5, 2),
-          openDart('back-centre', 'back', 0, 2),
+          openDart('front-bust', 'front', 0, 2.5),
+          openDart('front-side', 'front', 0.5, 3),
+          openDart('back-centre', 'back', 0, 1.3),
           openDart('back-side', 'back', 0.5, 1),
         ],
       },
@@ -262,9 +263,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         closure: { front: 'hooks', back: 'seam', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
-          balancedWedge('front-bust', 'front', 0, 3),
-          openDart('front-side', 'front', 0.5, 2),
-          balancedWedge('back-centre', 'back', 0, 2),
+          balancedWedge('front-bust', 'front', 0, 2.5),
+          openDart('front-side', 'front', 0.5, 3),
+          balancedWedge('back-centre', 'back', 0, 1.3),
           openDart('back-side', 'back', 0.5, 1),
         ],
       },
@@ -276,6 +277,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['hand-method'],
       style: {
         ...DEFAULT_STYLE,
+        overBustAbove: inches(2),
         frontShare: { overBust: 0.5, bust: 0.5, underBust: 0.5, waist: 0.5, highHip: 0.5, hip: 0.5 },
         wedges: [
           manualWedge('front-centre', 'front', -1, 0, 0.5),

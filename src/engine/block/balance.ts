@@ -1,13 +1,14 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
-import { at, numberAt } from '../geometry/lists';
+import { at } from '../geometry/lists';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { type Extent, extentOf, reaches } from './extent';
-import type { Level } from './levels';
+import { type Extent, reaches } from './extent';
+import { halfGirth, type Level } from './levels';
 import type { AskedEnd } from './shoulderFrame';
-import { stationX } from './station';
+import { springBelowWaist } from './spring';
+import { onCentre, stationX } from './station';
 
 /** Intakes in mm per wedge id and level; `unplaced` is what balancing left to the side seam. */
 export interface SizedWedges {
@@ -22,38 +23,42 @@ export interface SizedWedges {
  *
  * never below zero; H is the half girth before the lacing gap, p the part the side seam takes. Each is capped by the
  * style and by what keeps the panels beside it at least {@link LEAST_PANEL_MM} wide; what a capped wedge cannot take
- * goes to the others, and what none can take to the side. A wedge that ends in neckline, shoulder or armhole is then eased
+ * goes to the others, and what none can take to the side. Below the waist no weight and no cap holds: there the wedges let out
+ * what the body grows beside them ({@link springBelowWaist}). A wedge that ends in neckline, shoulder or armhole is then eased
  * towards the straight line from there to the bust, and the side takes what it lets go.
  *
  * @param wedges the block's wedges in order from the centre line
+ * @param extents where each of them runs
  * @param bustLine x of the bust-point line, mm
  */
 export function sizeWedges(
   block: BlockName,
   wedges: readonly Wedge[],
+  extents: readonly Extent[],
   levels: readonly Level[],
   bustLine: number,
   style: Style,
   ends: readonly AskedEnd[],
 ): SizedWedges {
-  const intakeOf = new Map(wedges.map((wedge) => [wedge.id, new Map<LevelName, number>()]));
+  const intakes = wedges.map(() => new Map<LevelName, number>());
   const unplaced = new Map<LevelName, number>();
   const bust = levels.find((level) => level.name === 'bust');
-  const extents = wedges.map((wedge) => extentOf(wedge, levels, style));
+  const waist = levels.find((level) => level.name === 'waist');
   for (const level of levels) {
-    const toTakeIn = bust ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
-    const { intakes, left } = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
-    for (const [i, wedge] of wedges.entries()) intakeOf.get(wedge.id)?.set(level.name, numberAt(intakes, i));
-    if (left > 0.05) unplaced.set(level.name, left);
+    const isBelow = waist !== undefined && level.y > waist.y;
+    const toTakeIn = bust && !isBelow ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
+    const placed = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
+    for (const [i, intake] of intakes.entries()) intake.set(level.name, at(placed.intakes, i));
+    if (placed.left > 0.05) unplaced.set(level.name, placed.left);
   }
+  springBelowWaist(block, wedges, extents, levels, bustLine, style, intakes);
   if (bust)
     for (const end of ends) {
-      const intake = intakeOf.get(end.wedge);
-      const isBalanced = wedges.some(({ id, sizing }) => id === end.wedge && sizing === 'balanced');
-      if (intake && isBalanced && end.intake !== null)
-        easeUpwards(intake, levels, bust, end.sewn.point.y, end.intake);
+      const i = wedges.findIndex(({ id, sizing }) => id === end.wedge && sizing === 'balanced');
+      if (i >= 0 && end.intake !== null)
+        easeUpwards(at(intakes, i), levels, bust, end.sewn.point.y, end.intake);
     }
-  return { intakeOf, unplaced };
+  return { intakeOf: new Map(wedges.map(({ id }, i) => [id, at(intakes, i)])), unplaced };
 }
 
 /**
@@ -82,8 +87,6 @@ function suppressionOf(block: BlockName, bust: Level, level: Level, style: Style
   return bust.net[block] - level.net[block] - (style.balance.sideShare * total) / 2;
 }
 
-const halfGirth = (level: Level): number => (level.bodyGirth + level.ease) / 2;
-
 function placeAt(
   level: Level,
   block: BlockName,
@@ -105,15 +108,22 @@ function placeAt(
   for (let round = 0; round < 12; round += 1) {
     const width = level.net[block] + locked + placed;
     const caps = capsAt(level.name, wedges, manual, width, bustLine, style.balance.cap);
-    const open = wedges.map((wedge, i) => (manual[i] === null ? wedge.weight : 0));
+    const open = wedges.map((wedge, i) => (manual[i] === null ? weightAt(level.name, wedge) : 0));
     const shares = fill(placed, open, caps);
-    intakes = manual.map((each, i) => each ?? numberAt(shares, i));
+    intakes = manual.map((each, i) => each ?? at(shares, i));
     const now = shares.reduce((sum, each) => sum + each, 0);
     if (placed - now < 1e-6) break;
     placed = now;
   }
   return { intakes, left: manual.includes(null) ? toPlace - placed : 0 };
 }
+
+/** Above the bust the body narrows from the bust point up, so a wedge counts the less the farther it stands from there. */
+const weightAt = (level: LevelName, { weight, station }: Wedge): number =>
+  level === 'overBust' ? weight * Math.max(LEAST_WEIGHT_SHARE, 1 - Math.abs(station)) : weight;
+
+/** What is left of the weight of a wedge at the centre line or at the side. Our own bound, no source. */
+const LEAST_WEIGHT_SHARE = 0.15;
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(
@@ -127,7 +137,7 @@ function capsAt(
   const axes = wedges.map((wedge) => stationX(wedge.stationAt[level] ?? wedge.station, bustLine, width));
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
-    const x = numberAt(axes, i);
+    const x = at(axes, i);
     const reach = (j: number): number => {
       const other = wedges[j];
       const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - ROOM_MM;
@@ -144,9 +154,6 @@ function capsAt(
 // A little over the least panel, so that a curve between two levels has room as well.
 const ROOM_MM = LEAST_PANEL_MM + 2;
 
-/** A wedge on the centre line lies wholly on one side of it. */
-export const onCentre = (wedge: Wedge): boolean => wedge.station <= -1;
-
 const legReach = (wedge: Wedge, intake: number): number => (onCentre(wedge) ? intake : intake / 2);
 
 /** Splits `amount` by weight, none above its cap; what overflows goes to those with room. */
@@ -154,13 +161,13 @@ function fill(amount: number, weights: readonly number[], caps: readonly number[
   const shares = weights.map(() => 0);
   let left = amount;
   for (let round = 0; round <= weights.length && left > 1e-9; round += 1) {
-    const open = weights.map((weight, i) => (numberAt(shares, i) < numberAt(caps, i) ? weight : 0));
+    const open = weights.map((weight, i) => (at(shares, i) < at(caps, i) ? weight : 0));
     const total = open.reduce((sum, weight) => sum + weight, 0);
     if (total <= 0) break;
     const portion = left;
     for (const [i, weight] of open.entries()) {
-      const take = Math.min((portion * weight) / total, numberAt(caps, i) - numberAt(shares, i));
-      shares[i] = numberAt(shares, i) + take;
+      const take = Math.min((portion * weight) / total, at(caps, i) - at(shares, i));
+      shares[i] = at(shares, i) + take;
       left -= take;
     }
   }

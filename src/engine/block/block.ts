@@ -1,17 +1,25 @@
 // A half block before it is cut apart: the side seam that puts back what the wedges take, and the wedges' legs.
 
 import type { Body } from '../body/body';
-import { type SmoothLine, smoothLine } from '../geometry/smoothLine';
+import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import { openAt } from '../style/openings';
 import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
-import { onCentre, sizeWedges } from './balance';
+import { sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
+import { lineDown, PAST_BUST_ROUND_MM } from './lineDown';
 import type { Shouldered } from './shoulders';
-import { endOn, pastEnd, startOfEdges, type UpperEdges, type UpperEnd } from './upperEdges';
+import {
+  endOn,
+  pastEnd,
+  startOfEdges,
+  type UpperEdges,
+  type UpperEnd,
+  type UpperProgress,
+} from './upperEdges';
 import { type DraftedWedge, draftWedge } from './wedge';
 
 export interface Block {
@@ -26,6 +34,15 @@ export interface Block {
   readonly upper: UpperEdges | null;
 }
 
+/** What a block is drafted between. */
+interface BlockFrame {
+  readonly levels: readonly Level[];
+  /** Height of the level top edge, mm. */
+  readonly top: number;
+  /** Null where the panels are strapless. */
+  readonly shouldered: Shouldered | null;
+}
+
 /**
  * Drafts one block. At each level flat width = closed width + sum of intakes, so that the sewn girth meets its
  * target whatever the wedges do. All lines are monotone between levels and straight down beyond the outermost; with
@@ -34,31 +51,22 @@ export interface Block {
 export function draftBlock(
   block: BlockName,
   body: Body,
-  levels: readonly Level[],
+  { levels, top, shouldered }: BlockFrame,
   style: Style,
-  shouldered: Shouldered | null,
 ): { block: Block; issues: Issue[] } {
   const issues: Issue[] = [];
   const wedges = style.wedges.filter((wedge) => wedge.block === block).sort(fromCentre);
   const bustLine = bustLineOf(block, body, levels, style);
-  const { intakeOf: sized, unplaced } = sizeWedges(
-    block,
-    wedges,
-    levels,
-    bustLine,
-    style,
-    shouldered?.ends[block] ?? [],
-  );
+  const extents = wedges.map((wedge) => extentOf(wedge, levels, top));
+  const ends = shouldered?.ends[block] ?? [];
+  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, extents, levels, bustLine, style, ends);
   const darts = new Map(
-    wedges.map((wedge) => [
-      wedge.id,
-      shutWhereEmpty(extentOf(wedge, levels, style), levels, sized.get(wedge.id)),
-    ]),
+    wedges.map(({ id }, i) => [id, shutWhereEmpty(extents[i] ?? THROUGH, levels, sized.get(id))]),
   );
   const intakeOf = new Map(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
-  for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, style));
+  for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, top));
   for (const [level, left] of unplaced)
     issues.push(issue('intakeNotPlaced', 'note', { block, level }, { left }));
 
@@ -71,15 +79,13 @@ export function draftBlock(
   const least = Math.min(...width.values());
   if (bustLine >= least) issues.push(issue('bustPointOffBlock', 'error', { block, field: 'bustPointWidth' }));
 
-  // Above the levels only a centre wedge lies between the centre edge and the shoulder.
-  const centreTakes = wedges
-    .filter(onCentre)
-    .reduce((sum, { id }) => sum + ([...(intakeOf.get(id)?.values() ?? [])][0] ?? 0), 0);
-  let upper = shouldered && startOfEdges(shouldered.frames[block], centreTakes);
+  const frame = shouldered?.frames[block];
+  let upper: UpperProgress | null = null;
   const drafted: DraftedWedge[] = [];
   for (const wedge of wedges) {
     const dart = darts.get(wedge.id);
-    const asked = shouldered?.ends[block].find((end) => end.wedge === wedge.id);
+    const asked = ends.find((end) => end.wedge === wedge.id);
+    if (frame && asked) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
     const end = upper && asked ? endOn(upper, asked, (y) => onwards(dart?.intake, levels, y)) : null;
     const made = draftWedge(wedge, dart?.extent ?? THROUGH, dart?.intake ?? new Map(), {
       levels,
@@ -90,13 +96,24 @@ export function draftBlock(
     if (upper && end) upper = pastEnd(upper, end, made, body.neckToWaist);
     drafted.push(made);
   }
-  const sideSeam = smoothLine(
-    levels.map((level) => level.y),
-    levels.map((level) => width.get(level.name) as number),
-  );
+  const sideSeam = sideLine(levels, width);
+  if (frame) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
   const edges = upper && { frame: upper.frame, ends: upper.ends, inward: upper.inward };
   return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
 }
+
+/** Where it leans in above the bust it is a cone like the wedges. */
+function sideLine(levels: readonly Level[], width: ReadonlyMap<LevelName, number>): SmoothLine {
+  const bust = levels.find(({ name }) => name === 'bust');
+  return lineDown(
+    levels.map(({ name, y }) => ({ y, value: width.get(name) as number })),
+    bust ? { bust: bust.y, round: PAST_BUST_ROUND_MM } : null,
+  );
+}
+
+/** How far wedges on the centre line move out what lies above them, mm. */
+const centreTakes = (drafted: readonly DraftedWedge[], y: number): number =>
+  drafted.reduce((sum, wedge) => sum + (wedge.onCentre ? xAt(wedge.outerLeg, y) : 0), 0);
 
 /** A wedge's run past the over-bust line counts for so much at the most. mm */
 const MOST_RUN_MM = 25;

@@ -1,8 +1,7 @@
 // Where a wedge runs: from edge to edge, or as a dart to a point within its panel; and its legs within that run.
 
-import { at, numberAt } from '../geometry/lists';
+import { at } from '../geometry/lists';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
-import type { Style } from '../style/style';
 import type { DartPoint, Wedge } from '../style/wedgeFields';
 import { isDart } from '../style/wedgeKind';
 import { type Issue, issue } from '../terms/issue';
@@ -24,8 +23,12 @@ export const isThrough = ({ upper, lower }: Extent): boolean => upper === null &
 /** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */
 const LEAST_DART_MM = 30;
 
-/** Where a wedge of a style runs on a draft's levels. */
-export function extentOf(wedge: Wedge, levels: readonly Level[], style: Style): Extent {
+/**
+ * Where a wedge of a style runs on a draft's levels.
+ *
+ * @param top height of the level top edge, mm
+ */
+export function extentOf(wedge: Wedge, levels: readonly Level[], top: number): Extent {
   if (!isDart(wedge)) return THROUGH;
   const height = (point: DartPoint | undefined): number | null => {
     const level = levels.find(({ name }) => name === point?.from);
@@ -35,16 +38,11 @@ export function extentOf(wedge: Wedge, levels: readonly Level[], style: Style): 
   if (upper !== null)
     return { upper, lower: lower === null ? lower : Math.max(lower, upper + LEAST_DART_MM) };
   const bust = levels.find(({ name }) => name === 'bust');
-  const ends = lower !== null && bust && endsAtBust(wedge, style) ? Math.min(lower, bust.y) : lower;
-  return { upper, lower: ends };
+  // Balancing places nothing at the bust, so that a balanced dart from a top edge above it has shut there: it is not asked for
+  // anything below, which others then take.
+  const endsAtBust = bust && wedge.sizing === 'balanced' && top < bust.y;
+  return { upper, lower: lower !== null && endsAtBust ? Math.min(lower, bust.y) : lower };
 }
-
-/**
- * Balancing places nothing at the bust, so that a balanced dart from a top edge above it has shut there: it is not asked for
- * anything below, which others then take.
- */
-const endsAtBust = ({ sizing }: Wedge, { topFrom, overBustAbove, topAbove }: Style): boolean =>
-  sizing === 'balanced' && topFrom === 'overBust' && overBustAbove + topAbove > 0;
 
 /** Nearer to its point than this a dart takes nothing of a level. mm */
 const AT_POINT_MM = 5;
@@ -77,7 +75,7 @@ export function shutWhereEmpty(
     let shut = false;
     for (let i = widest; levels[i]; i += way) {
       const { name, y } = at(levels, i);
-      shut ||= numberAt(taken, i) < SHUT_MM;
+      shut ||= at(taken, i) < SHUT_MM;
       if (!shut) continue;
       intake.set(name, 0);
       if (i > widest) lower = Math.min(lower ?? y, y);
@@ -94,15 +92,15 @@ export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, exten
   const from = extent.upper ?? Number.NEGATIVE_INFINITY;
   const to = extent.lower ?? Number.POSITIVE_INFINITY;
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
+  const pick = (list: readonly number[]): number[] => inside.map((i) => at(list, i));
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
 }
 
 /** What is wrong with a dart's points: in the wrong order or too near each other, or no level between them. */
-export function checkExtent(wedge: Wedge, block: BlockName, levels: readonly Level[], style: Style): Issue[] {
+export function checkExtent(wedge: Wedge, block: BlockName, levels: readonly Level[], top: number): Issue[] {
   if (!isDart(wedge)) return [];
   const place = { block, wedge: wedge.id };
-  const { upper, lower } = extentOf(wedge, levels, style);
+  const { upper, lower } = extentOf(wedge, levels, top);
   if (upper !== null && lower !== null && lower - upper <= LEAST_DART_MM)
     return [issue('dartTooShort', 'error', place, { least: LEAST_DART_MM })];
   return levels.some(({ y }) => reaches({ upper, lower }, y))

@@ -3,11 +3,11 @@
 import { combine, type SmoothLine, smoothLine, straightDown, xAt } from '../geometry/smoothLine';
 import type { Wedge } from '../style/wedgeFields';
 import type { LevelName } from '../terms/names';
-import { onCentre } from './balance';
 import { closedLegs, foldBetween } from './closedDart';
 import { dartLeg, type Extent } from './extent';
 import type { Level } from './levels';
-import { stationX } from './station';
+import { type Cone, lineDown, PAST_BUST_ROUND_MM } from './lineDown';
+import { onCentre, stationX } from './station';
 
 /** A wedge as drawn on the block. */
 export interface DraftedWedge {
@@ -104,6 +104,7 @@ function unbentOf(wedge: Wedge, base: WedgeBase): Map<LevelName, number> {
 
 /** From level to level where its stations stand; on to a shoulder it bends from a level up, unless it is held above. */
 function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: WedgeBase): SmoothLine {
+  const bust = levels.find(({ name }) => name === 'bust');
   const bend = levels.find(({ name }) => name === shoulder?.bendsFrom);
   const isHeld = ({ name, y }: Level): boolean =>
     !shoulder || !bend || y >= bend.y || (wedge.stationAt[name] !== undefined && isBelow(y, shoulder));
@@ -111,8 +112,18 @@ function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: WedgeBase
     y,
     value: stationX(wedge.stationAt[name] ?? wedge.station, bustLine, width.get(name) as number),
   }));
+  if (!shoulder) return lineDown(knots, coneOf(wedge, bust));
   const bends = knots[0]?.y === bend?.y ? 2 : 1;
-  return lineThrough(upTo(knots, shoulder && { y: shoulder.y, value: shoulder.x }, bends), shoulder !== null);
+  return lineThrough(upTo(knots, { y: shoulder.y, value: shoulder.x }, bends), true);
+}
+
+/** A wedge on the bust-point line is rounded off within so much of the bust line, more where its cup is full; other lines run past the bust. mm */
+const [CONE_ROUND_MM, FULL_CONE_ROUND_MM] = [15, 20];
+
+function coneOf({ station }: Wedge, bust: Level | undefined, isFull = false): Cone | null {
+  if (!bust) return null;
+  if (station !== 0) return { bust: bust.y, round: PAST_BUST_ROUND_MM };
+  return { bust: bust.y, round: isFull ? FULL_CONE_ROUND_MM : CONE_ROUND_MM };
 }
 
 /** A fullness needs this much room to the levels above and below it, mm. */
@@ -137,6 +148,7 @@ function intakeLine(
     ...(lower === null ? [] : [{ y: lower, value: 0 }]),
   ];
   const bust = levels.find(({ name }) => name === 'bust');
+  const count = knots.length;
   if (wedge.cup && bust) {
     const y = bust.y + wedge.cup.below;
     const [first, last] = [knots[0]?.y ?? y, knots.at(-1)?.y ?? y];
@@ -144,6 +156,8 @@ function intakeLine(
       knots.push({ y, value: wedge.cup.intake });
     knots.sort((a, b) => a.y - b.y);
   }
+  if (upper === null && lower === null && !shoulder)
+    return lineDown(knots, coneOf(wedge, bust, knots.length > count));
   // A dart comes to its point at an angle; a wedge that runs through goes on straight down.
   const end = shoulder && { y: shoulder.y, value: shoulder.intake };
   const [first, second] = knots;

@@ -1,7 +1,7 @@
 // What panels are cut from: the blocks, top edge and hem over them, and the shoulders where there are any.
 
 import { type Block, draftBlock } from '../block/block';
-import type { Level } from '../block/levels';
+import { type Level, topHeight } from '../block/levels';
 import type { ShoulderFrame } from '../block/shoulderFrame';
 import { shouldersOf } from '../block/shoulders';
 import type { Body } from '../body/body';
@@ -43,8 +43,9 @@ export function makeBaseDraft(
   const asBand = style.shoulders?.bandAbove !== undefined;
   const frames = shouldered?.frames ?? null;
   const shoulders = asBand ? null : frames;
-  const front = draftBlock('front', body, levels, style, asBand ? null : shouldered);
-  const back = draftBlock('back', body, levels, style, asBand ? null : shouldered);
+  const blockFrame = { levels, top, shouldered: asBand ? null : shouldered };
+  const front = draftBlock('front', body, blockFrame, style);
+  const back = draftBlock('back', body, blockFrame, style);
   const blocks = { front: front.block, back: back.block };
   const topShape = shoulders ? underShoulders(style.topShape, shoulders, top) : style.topShape;
   const edges = {
@@ -82,16 +83,6 @@ const underShoulders = (
   underarm: { beyond: top - back.underarm.y, kind: 'smooth' },
   centreBack: { beyond: top - back.centre.point.y, kind: 'smooth' },
 });
-
-/** The level top edge. mm */
-function topHeight(body: Body, style: Style): number {
-  const lines = {
-    overBust: body.neckToBust - style.overBustAbove,
-    underBust: body.neckToUnderBust,
-    waist: body.neckToWaist,
-  };
-  return lines[style.topFrom] - style.topAbove;
-}
 
 const heightsOf = ({ lines }: DraftedEdge): number[] =>
   [...lines.front, ...lines.back].flatMap((line) => line.xs);

@@ -3,7 +3,7 @@
 
 import type { Block } from '../block/block';
 import { stationX } from '../block/station';
-import { at as elementAt, first, last, numberAt } from '../geometry/lists';
+import { at as elementAt, first, last } from '../geometry/lists';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';
 import type { BlockName } from '../terms/names';
@@ -80,8 +80,7 @@ export function draftEdge(
   const nodes = (block: BlockName): DraftedNode[] =>
     NODES[block].map(({ name, station }) => ({
       name,
-      at:
-        station <= -1 ? 0 : sewnDistanceAt(blocks[block], stationOnBlock(blocks[block], station, base), base),
+      at: station <= -1 ? 0 : nodeDistance(blocks[block], stationOnBlock(blocks[block], station, base), base),
       y: height(name),
       corner: shape[name].kind === 'corner',
     }));
@@ -162,6 +161,18 @@ export function sewnDistanceAt(block: Block, x: number, y: number): number {
   return x - taken;
 }
 
+/**
+ * The same of a node. Where the legs of a gore lie over each other, the node passes from the one panel to the other at their
+ * seam, which is half way across.
+ */
+function nodeDistance(block: Block, x: number, y: number): number {
+  for (const { innerLeg, outerLeg } of block.wedges) {
+    const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
+    if (x > outer && x < inner) return sewnDistanceAt(block, outer, y) + 2 * (x - outer);
+  }
+  return sewnDistanceAt(block, x, y);
+}
+
 function stationOnBlock(block: Block, station: number, y: number): number {
   return stationX(station, block.bustLine, xAt(block.sideSeam, y));
 }
@@ -207,7 +218,7 @@ function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
 function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
   const inside = line.ys.flatMap((at, i) => (at >= from - 1e-9 && at <= to + 1e-9 ? [i] : []));
   if (inside.length < 2) return [];
-  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
+  const pick = (list: readonly number[]): number[] => inside.map((i) => elementAt(list, i));
   return [{ ys: pick(line.ys), xs: pick(line.xs), slopes: pick(line.slopes) }];
 }
 

@@ -1,6 +1,5 @@
 // The place at which a chord first intersects a polyline.
 
-import { at } from './lists';
 import { between, type Point } from './point';
 
 export interface Intersection {
@@ -20,8 +19,9 @@ export interface Intersection {
 export function firstIntersection(a: Point, b: Point, polyline: readonly Point[]): Intersection | null {
   let nearest: Omit<Intersection, 'at'> | null = null;
   const [dx, dy] = [b.x - a.x, b.y - a.y];
-  for (let index = 1; index < polyline.length; index += 1) {
-    const [p, q] = [at(polyline, index - 1), at(polyline, index)];
+  for (const [index, q] of polyline.entries()) {
+    const p = polyline[index - 1];
+    if (!p) continue;
     const cross = dx * (q.y - p.y) - dy * (q.x - p.x);
     if (cross === 0) continue;
     const along = ((p.x - a.x) * (q.y - p.y) - (p.y - a.y) * (q.x - p.x)) / cross;

@@ -8,19 +8,22 @@
  */
 export function at<T>(list: readonly T[], i: number): T {
   const element = list[i];
-  if (element === undefined) throw new RangeError(`no element ${i} in a list of ${list.length}`);
+  if (element === undefined) missing(list, i);
   return element;
 }
 
-/**
- * The same for a list of numbers. A function of its own, because compiled code that has only ever seen lists of numbers reads
- * them faster, and the inner loops of the smooth lines consist of little else.
- */
-export function numberAt(numbers: readonly number[], i: number): number {
-  const number = numbers[i];
-  if (number === undefined) throw new RangeError(`no number ${i} in a list of ${numbers.length}`);
-  return number;
+// Apart from its callers, which are then short enough to be compiled into the loops that call them.
+function missing(list: readonly unknown[], i: number): never {
+  throw new RangeError(`no element ${i} in a list of ${list.length}`);
 }
+
+/**
+ * The number at an index that is known to be inside the list: it is not checked, because the inner loops of the smooth lines
+ * consist of little else.
+ *
+ * @param i from 0 to the list's length less 1
+ */
+export const numberAt = (numbers: readonly number[], i: number): number => numbers[i] as number;
 
 /** The first element of a list. Throws a RangeError where it is empty. */
 export const first = <T>(list: readonly T[]): T => at(list, 0);

@@ -116,11 +116,12 @@ function splitAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedEd
       turnedUp: { start: turnedUp.start && from === 0, end: turnedUp.end && to === points.length - 1 },
     }),
   });
-  for (let i = 1; i < points.length - 1; i += 1) {
-    if (!isCorner(at(points, i - 1), at(points, i), at(points, i + 1))) continue;
+  points.forEach((point, i) => {
+    const [before, after] = [points[i - 1], points[i + 1]];
+    if (!before || !after || !isCorner(before, point, after)) return;
     parts.push(part(start, i));
     start = i;
-  }
+  });
   return [...parts, part(start, points.length - 1)];
 }
 

@@ -38,9 +38,9 @@ export function offsetPolyline({
   const starts: Point[] = [];
   const directions: Point[] = [];
   let selfIntersects = false;
-  for (let i = 1; i < points.length; i += 1) {
-    const from = at(points, i - 1);
-    const direction = unitVector(from, at(points, i));
+  let from = first(points);
+  for (const to of points.slice(1)) {
+    const direction = unitVector(from, to);
     const x = from.x - direction.y * allowance;
     const y = from.y + direction.x * allowance;
     let start: Point | null = null;
@@ -58,6 +58,7 @@ export function offsetPolyline({
     }
     starts.push(start ?? { x, y });
     directions.push(direction);
+    from = to;
   }
   const endDirection = last(directions);
   const corner = last(points);

@@ -1,7 +1,6 @@
 // Polylines: curves as lists of points, as they are drawn, cut and measured on paper.
 
 import { type Cubic, evenSteps, flatten, pointOn } from './cubic';
-import { at } from './lists';
 import { distance, type Point } from './point';
 import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 
@@ -20,7 +19,11 @@ const STRAIGHT_RAD = 1e-6;
 /** Length of a polyline, mm; 0 for fewer than two points. */
 export function polylineLength(points: readonly Point[]): number {
   let length = 0;
-  for (let i = 1; i < points.length; i += 1) length += distance(at(points, i - 1), at(points, i));
+  let from = points[0];
+  for (const to of points) {
+    if (from) length += distance(from, to);
+    from = to;
+  }
   return length;
 }
 
@@ -30,9 +33,10 @@ export function polylineLength(points: readonly Point[]): number {
  */
 export function crossingsAt(points: readonly Point[], y: number): number[] {
   const crossings: number[] = [];
-  for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
-    if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+  let a = points[0];
+  for (const b of points) {
+    if (a && a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+    a = b;
   }
   return crossings;
 }

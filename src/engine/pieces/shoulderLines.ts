@@ -54,7 +54,7 @@ export function shoulderRows(
   [inner, outer]: readonly [EdgeEnd, EdgeEnd],
 ): EdgeRow[] {
   const underarm = behind ? { point: upper.frame.underarm, slope: 0 } : outer;
-  const shift = before ? 0 : xAt(panel.inner, inner.point.y);
+  const shift = before ? 0 : xAt(panel.inner, upper.frame.neck.y);
   const rest = edgesFrom(upper.frame, before, headingOf(inner), shift, inward, underarm);
   const until = behind?.edge ?? 'armhole';
   const rows: EdgeRow[] = [];

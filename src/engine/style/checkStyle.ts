@@ -64,7 +64,7 @@ function inOrder(fields: Fields, order: Order): Entries {
 
 /** Checks each field of a group in turn; fields by level that follow one another are checked together, level by level. */
 function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: Issue[]): void {
-  let byLevel: [path: string, field: LevelsField, value: unknown][] = [];
+  const byLevel: [path: string, field: LevelsField, value: unknown][] = [];
   for (const [name, field] of fields) {
     const value = given[name];
     const path = prefix + name;
@@ -72,12 +72,12 @@ function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: 
       byLevel.push([path, field, value]);
       continue;
     }
-    if (byLevel.length > 0) checkLevels(byLevel, issues);
-    byLevel = [];
+    if (byLevel.length > 0) checkLevels(byLevel.splice(0), issues);
     if (field.optional && value === undefined) continue;
     switch (field.kind) {
       case 'number':
-        checkNumber(field.isMain ? prefix.slice(0, -1) : path, value, field.span, issues);
+        if (!isWithin(value, field.span))
+          issues.push(outOfSpan(field.isMain ? prefix.slice(0, -1) : path, field.span));
         break;
       case 'choice':
         if (!field.words.includes(value as string)) issues.push(refused(path));
@@ -107,7 +107,9 @@ function checkLevels(
   for (const level of LEVEL_NAMES)
     for (const [path, { span, usual }, value] of fields) {
       const number = record(value)[level];
-      checkNumber(`${path}.${level}`, usual === null ? (number ?? 0) : number, span, issues);
+      const isLeftOut = usual === null && (number === undefined || number === null);
+      // The path is only written where it is needed: every redraft checks every level of every field.
+      if (!isLeftOut && !isWithin(number, span)) issues.push(outOfSpan(`${path}.${level}`, span));
     }
 }
 
@@ -121,10 +123,11 @@ function checkWedge(wedge: Unchecked, path: string, issues: Issue[]): void {
   checkFields(inOrder(fields.fields, WORDS_FIRST), wedge, `${path}.`, issues);
 }
 
-function checkNumber(path: string, value: unknown, [least, most]: Span, issues: Issue[]): void {
-  if (typeof value !== 'number' || !(value >= least && value <= most))
-    issues.push(issue('styleOutOfRange', 'error', { field: path }, { least, most }));
-}
+const isWithin = (value: unknown, [least, most]: Span): boolean =>
+  typeof value === 'number' && value >= least && value <= most;
+
+const outOfSpan = (field: string, [least, most]: Span): Issue =>
+  issue('styleOutOfRange', 'error', { field }, { least, most });
 
 const refused = (field: string): Issue => issue('styleOutOfRange', 'error', { field });
 

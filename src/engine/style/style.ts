@@ -15,6 +15,7 @@ import {
   optional,
   type Span,
   share,
+  someLevels,
 } from './fields';
 import { wedgeList } from './wedgeFields';
 
@@ -113,17 +114,10 @@ export const STYLE = group({
     highHip: 0,
     hip: 0,
   }),
-  /** The front's part of each girth. */
-  frontShare: everyLevel('share', [0.2, 0.8], {
-    overBust: 0.515,
-    bust: 0.53,
-    underBust: 0.515,
-    waist: 0.51,
-    highHip: 0.5,
-    hip: 0.49,
-  }),
-  /** Over-bust line above the bust line. */
-  overBustAbove: length([15, 150], inches(2)),
+  /** The front's part of a girth. A level left out has the usual share, the bust what the back leaves. */
+  frontShare: someLevels('share', [0.2, 0.8]),
+  /** Over-bust line above the bust line; left out, it lies at the armpit, or at the usual height where that is not known. */
+  overBustAbove: optional(length([15, 150], inches(2))),
   /** The line the top edge is measured from. */
   topFrom: choice(TOP_LEVELS),
   /** Level top edge above (+) or below (−) the line it is measured from. */

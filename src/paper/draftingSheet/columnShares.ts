@@ -1,22 +1,21 @@
-// How wide the columns of a table stand on the printed sheet.
+// Widths of the columns of a printed table.
 
 import { textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
-import type { StepTable } from './draftingStep';
+import type { StepTable } from './elements/draftingStep';
 
-/** Kept free at the right of each column. mm */
+/** Gap at the right of each column. mm */
 const AIR_MM = 3;
 
-/** Letters of the heads, bold, and of the cells. pt */
+/** Sizes of the heads, which are bold, and of the cells. pt */
 export interface TableSizes {
   readonly headPt: number;
   readonly cellPt: number;
 }
 
 /**
- * Columns in parts of a width. Where all that stands in them has room on one line each has what it asks for, and of the rest as
- * much more. Where it has not, the columns that ask for most share what the others leave, and none is narrower than its
- * longest word, as far as the words have room at all.
+ * Columns as shares of a width. Where all cells fit on one line, the widths are in proportion to the widest cells. Elsewhere the
+ * widest columns share what the others leave, and none is narrower than its longest word, as far as the words have room.
  */
 export function columnShares(
   { columns, rows }: StepTable,
@@ -37,7 +36,7 @@ export function columnShares(
   return widths.map((width) => width / sum(widths));
 }
 
-/** The width up to which every column has what it asks for, found by halving: the sum grows with it. */
+/** Limits the widths of columns to one bound, found by bisection, at which they fill the width. */
 function shared(
   parts: readonly { readonly word: number; readonly line: number }[],
   widthMm: number,

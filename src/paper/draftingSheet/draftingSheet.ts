@@ -1,29 +1,29 @@
-// The drafting sheet: one client's draft as steps that a student follows with ruler and curve.
+// The drafting sheet: one client's draft as steps to draw with ruler and curve.
 
 import { type Piece, SIDES, type Side, styleOfSide } from '../../engine';
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasFaults } from '../faults';
-import type { PlanInput } from '../placePanels';
-import { tightLacingLines } from '../tightLacing';
-import { bandSteps } from './bandSteps';
-import { blockSteps } from './blockSteps';
-import type { DraftingSheet, DraftingStep } from './draftingStep';
-import { extraSteps } from './extraSteps';
-import { panelSteps } from './panelSteps';
-import { type Tape, tapeFor } from './tape';
-import { targetSteps } from './targetSteps';
+import type { PlanInput } from '../layout/planInput';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
+import { tightLacingLines } from '../remarks/tightLacing';
+import type { DraftingSheet, DraftingStep } from './elements/draftingStep';
+import { type SheetLengths, sheetLengths } from './elements/sheetLengths';
+import { bandSteps } from './steps/bandSteps';
+import { blockSteps } from './steps/blockSteps';
+import { extraSteps } from './steps/extraSteps';
+import { panelSteps } from './steps/panelSteps';
+import { targetSteps } from './steps/targetSteps';
 
 const SIDES_DIFFER =
   'The two sides differ: the left half and the right half are each drafted by themselves, from girths that are twice that side’s part. Cut each panel once; a right front and a left back are traced face down.';
 
 /** The steps of one half, drafted by itself. */
-function halfSteps(input: PlanInput, side: Side, tape: Tape): DraftingStep[] {
+function halfSteps(input: PlanInput, side: Side, lengths: SheetLengths): DraftingStep[] {
   const half = input.draft.halves?.[side];
   if (!half) return [];
-  // Drafted alone a half is cut as a pair; of two that differ each piece is cut once.
+  // The pieces of a half are cut as pairs where both sides are alike; where they differ each is cut once.
   const once = (piece: Piece): Piece => ({ ...piece, cut: { count: 1, onFold: false } });
   const style = styleOfSide(input.savedDraft.style, side);
-  // A zip in the side is in the left one.
+  // A side zip is in the left side seam.
   const { sideZip, ...closure } = style.closure;
   const zipped = sideZip && side === 'left' ? { sideZip } : {};
   const own = {
@@ -32,11 +32,11 @@ function halfSteps(input: PlanInput, side: Side, tape: Tape): DraftingStep[] {
     savedDraft: { ...input.savedDraft, style: { ...style, closure: { ...closure, ...zipped } } },
   };
   const steps = [
-    ...targetSteps(own, tape),
-    ...blockSteps(own, 'front', tape),
-    ...blockSteps(own, 'back', tape),
-    ...panelSteps(own, tape),
-    ...bandSteps(own, tape),
+    ...targetSteps(own, lengths),
+    ...blockSteps(own, 'front', lengths),
+    ...blockSteps(own, 'back', lengths),
+    ...panelSteps(own, lengths),
+    ...bandSteps(own, lengths),
   ];
   const name = side === 'left' ? 'Left half' : 'Right half';
   return steps.map((step) => ({
@@ -46,12 +46,12 @@ function halfSteps(input: PlanInput, side: Side, tape: Tape): DraftingStep[] {
 }
 
 /**
- * The sheet in the client's unit, every length to the nearest 1/16 in or mm. Who draws by it comes out within one division of
- * the tape of the engine's points at every level. A draft without pieces has no steps.
+ * The sheet in the client's unit, with every length to the nearest 1/16 in or mm. A block drawn from it is within one division of
+ * the engine's points at every level. A draft without pieces has no steps.
  */
 export function draftingSheet(input: PlanInput): DraftingSheet {
   const { draft, client, savedDraft, date } = input;
-  const tape = tapeFor(client.unit);
+  const lengths = sheetLengths(client.unit);
   const estimated = estimatedRemark(client);
   const unit =
     client.unit === 'in' ? 'inches, to the nearest 1/16' : 'centimetres, to the nearest millimetre';
@@ -59,7 +59,7 @@ export function draftingSheet(input: PlanInput): DraftingSheet {
     client: client.name,
     draft: savedDraft.name,
     date,
-    warning: hasFaults(input) ? DO_NOT_CUT : null,
+    warning: hasErrors(input) ? DO_NOT_CUT : null,
     remarks: [
       ...(draft.halves ? [SIDES_DIFFER] : []),
       ...(estimated === null ? [] : [estimated]),
@@ -70,14 +70,14 @@ export function draftingSheet(input: PlanInput): DraftingSheet {
       draft.pieces.length === 0
         ? []
         : draft.halves
-          ? [...SIDES.flatMap((side) => halfSteps(input, side, tape)), ...extraSteps(input, tape)]
+          ? [...SIDES.flatMap((side) => halfSteps(input, side, lengths)), ...extraSteps(input, lengths)]
           : [
-              ...targetSteps(input, tape),
-              ...blockSteps(input, 'front', tape),
-              ...blockSteps(input, 'back', tape),
-              ...panelSteps(input, tape),
-              ...bandSteps(input, tape),
-              ...extraSteps(input, tape),
+              ...targetSteps(input, lengths),
+              ...blockSteps(input, 'front', lengths),
+              ...blockSteps(input, 'back', lengths),
+              ...panelSteps(input, lengths),
+              ...bandSteps(input, lengths),
+              ...extraSteps(input, lengths),
             ],
   };
 }

@@ -1,16 +1,16 @@
-// Labels of a figure that would touch, moved apart as little as will do.
+// Moves labels of a figure apart that would overlap.
 
-import type { FigureLabel } from './draftingStep';
+import type { FigureLabel } from './elements/draftingStep';
 
 /**
- * Labels in their order, those that stand over each other at least `lineMm` apart from baseline to baseline and each group about
- * where it stood. Labels whose points lie farther from each other than `reachMm` across do not meet. mm of the figure.
+ * The labels in their order, with those above each other at least `lineMm` apart from baseline to baseline and each group centred
+ * where it was. Labels whose points are at least `reachMm` apart horizontally do not overlap. mm of the figure.
  */
 export function labelsApart(labels: readonly FigureLabel[], lineMm: number, reachMm: number): FigureLabel[] {
   const down = labels.map((label, i) => ({ label, i })).sort((a, b) => a.label.at.y - b.label.at.y);
   const columns: (typeof down)[] = [];
   for (const each of down) {
-    const column = columns.find((own) => own.every(({ label }) => meets(label, each.label, reachMm)));
+    const column = columns.find((own) => own.every(({ label }) => isInReach(label, each.label, reachMm)));
     if (column) column.push(each);
     else columns.push([each]);
   }
@@ -26,10 +26,10 @@ export function labelsApart(labels: readonly FigureLabel[], lineMm: number, reac
   return moved;
 }
 
-const meets = (a: FigureLabel, b: FigureLabel, reachMm: number): boolean =>
+const isInReach = (a: FigureLabel, b: FigureLabel, reachMm: number): boolean =>
   a.anchor === b.anchor && Math.abs(a.at.x - b.at.x) < reachMm;
 
-/** Heights from the top down, none nearer to the one before than `least`: neighbours that are, stand evenly about their mean. */
+/** Spreads sorted heights to at least `least` apart: heights that are nearer are spaced evenly about their mean. */
 function spread(heights: readonly number[], least: number): number[] {
   const groups: { mean: number; count: number }[] = [];
   for (const height of heights) {

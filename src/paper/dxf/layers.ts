@@ -1,8 +1,8 @@
-// Layers of a pattern piece by their numbers in ASTM D6673 (ANSI/AAMA-292), the sewn-product interchange standard.
+// Layers of a pattern piece, with their numbers in ASTM D6673 (ANSI/AAMA-292), the sewn-product interchange standard.
 
 interface Layer {
   readonly name: string;
-  /** An index of the format's colours; 7 is ink. */
+  /** An index of the format's colours; 7 is the foreground. */
   readonly colour: number;
 }
 

@@ -1,34 +1,35 @@
-// The pattern as a DXF file of release 12, the form that cutters and plotters of the trade read.
+// The pattern as a DXF file of release 12, which the trade's cutters and plotters read.
 
 import type { Point } from '../../engine';
-import { estimatedLines } from '../estimates';
-import { DO_NOT_CUT, hasFaults } from '../faults';
+import type { PlanInput } from '../layout/planInput';
+import { planPanels } from '../layout/planPanels';
 import { eyeletsFor } from '../making/eyelets';
-import type { PlanInput } from '../placePanels';
-import { planPanels } from '../planPanels';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedLines } from '../remarks/estimates';
 import { ascii } from '../text/ascii';
 import { LAYERS } from './layers';
 import { pieceBlock } from './pieceBlock';
-import { place, section, type Tags, tag, textEntity } from './tags';
+import { pointTags, section, type Tags, tag, textEntity } from './tags';
 
-/** As wide as the narrowest cloth in the shops, 36 in. mm */
+/** Width of the plan: the narrowest usual cloth, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
 const TEXT_MM = 6;
 
 /**
- * The text of a DXF file, 7-bit ASCII with CR LF: a block for each piece on the layers of {@link LAYERS}, in the piece's own
- * coordinates (x from the centre line, y up to the shoulder level), eyelets as drill holes where the making list is given, and an insert of each, laid out side by side. Unit mm, said in
- * the header and in each block. Names are transliterated. Same input, same text.
+ * The text of a DXF file, 7-bit ASCII with CR LF. It has a block for each piece on the layers of {@link LAYERS}, in the piece's
+ * own coordinates (x from the centre line, y up to the shoulder level), with eyelets as drill holes where the input has making
+ * settings, and an insert of each block, laid out side by side. The unit is mm, as the header and each block state. Names are
+ * transliterated. Same input, same text.
  */
 export function patternDxf(input: PlanInput): string {
-  // A block is in its piece's own coordinates and inserted without a turn.
+  // A block is in its piece's own coordinates and inserted without rotation.
   const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
-  const faulty = hasFaults(input);
+  const faulty = hasErrors(input);
   const rows = input.making ? eyeletsFor(input.draft, input.making) : [];
   const holesIn = (piece: string): readonly Point[] =>
     rows.filter((row) => row.piece.id === piece).flatMap(({ points }) => points);
   const names = blockNames(panels.map(({ piece }) => piece.id));
-  const said = [
+  const headings = [
     `Style Name: ${ascii(input.savedDraft.name)}`,
     `Client: ${ascii(input.client.name)}`,
     `Creation Date: ${ascii(input.date)}`,
@@ -36,10 +37,10 @@ export function patternDxf(input: PlanInput): string {
     ...estimatedLines(input.client).map(ascii),
     ...(faulty ? [DO_NOT_CUT] : []),
   ];
-  const heads = said.flatMap((words, i) =>
-    textEntity('1', { x: 0, y: heightMm + (2 * i + 2) * TEXT_MM }, TEXT_MM, words),
+  const heads = headings.flatMap((content, i) =>
+    textEntity('1', { x: 0, y: heightMm + (2 * i + 2) * TEXT_MM }, TEXT_MM, content),
   );
-  const lowest = heightMm + (2 * said.length + 1) * TEXT_MM;
+  const lowest = heightMm + (2 * headings.length + 1) * TEXT_MM;
   const lines = [
     ...section('HEADER', header(widthMm, lowest)),
     ...section('TABLES', [...lineTypes(), ...layerTable(), ...styleTable()]),
@@ -55,7 +56,7 @@ export function patternDxf(input: PlanInput): string {
   return `${lines.join('\r\n')}\r\n`;
 }
 
-/** Names that R12 takes: at most 31 of A–Z, 0–9, $, - and _; each one once. */
+/** Unique names that R12 allows: at most 31 of A–Z, 0–9, $, - and _. */
 function blockNames(ids: readonly string[]): string[] {
   const taken = new Set<string>();
   return ids.map((id) => {
@@ -78,9 +79,9 @@ const header = (widthMm: number, heightMm: number): Tags => [
   ...tag(9, '$MEASUREMENT'),
   ...tag(70, 1),
   ...tag(9, '$EXTMIN'),
-  ...place({ x: 0, y: heightMm }),
+  ...pointTags({ x: 0, y: heightMm }),
   ...tag(9, '$EXTMAX'),
-  ...place({ x: widthMm, y: 0 }),
+  ...pointTags({ x: widthMm, y: 0 }),
 ];
 
 const table = (name: string, entries: readonly Tags[]): Tags => [
@@ -136,5 +137,5 @@ const insert = (block: string, at: Point): Tags => [
   ...tag(0, 'INSERT'),
   ...tag(8, LAYERS.cut.name),
   ...tag(2, block),
-  ...place(at),
+  ...pointTags(at),
 ];

@@ -2,16 +2,25 @@
 
 import { pieceLabel } from '../../document';
 import type { Piece, Point } from '../../engine';
-import { balanceTick, panelLines } from '../panel/panelLines';
+import { balanceMarkLine, panelLines } from '../panel/panelLines';
 import { ascii } from '../text/ascii';
 import { LAYERS } from './layers';
-import { lineEntity, place, pointEntity, ringEntity, rowEntity, type Tags, tag, textEntity } from './tags';
+import {
+  lineEntity,
+  pointEntity,
+  pointTags,
+  ringEntity,
+  rowEntity,
+  type Tags,
+  tag,
+  textEntity,
+} from './tags';
 
-/** The outline turns by more than this at a corner; between the points of a flattened curve by less. rad */
+/** The outline turns by more than this at a corner, and by less between the points of a flattened curve. rad */
 const CORNER_RAD = 0.25;
 const TEXT_MM = 4;
 
-/** The block of a piece in its own coordinates, with holes besides its drill marks; `remarks` are written on it below its name. */
+/** The block of a piece in its own coordinates. `holes` are added to its drill marks, `remarks` are written below its name. */
 export function pieceBlock(
   piece: Piece,
   name: string,
@@ -24,15 +33,15 @@ export function pieceBlock(
     ...tag(8, '0'),
     ...tag(2, name),
     ...tag(70, 0),
-    ...place({ x: 0, y: 0 }),
+    ...pointTags({ x: 0, y: 0 }),
     ...tag(3, name),
     ...ringEntity(LAYERS.cut.name, piece.cutLine),
     ...outlinePoints(piece.cutLine),
     ...ringEntity(LAYERS.sew.name, sewn),
     ...panelLines(piece)
-      .filter(({ stroke }) => stroke === 'fold')
+      .filter(({ kind }) => kind === 'fold')
       .flatMap(({ points }) => lineEntity(LAYERS.mirror.name, points[0] as Point, points.at(-1) as Point)),
-    // The legs of an open dart are on the sew line already.
+    // The legs of an open dart are part of the sew line.
     ...piece.darts
       .filter(({ open }) => !open)
       .flatMap(({ inner, outer }) => [
@@ -42,12 +51,12 @@ export function pieceBlock(
     ...lineEntity(LAYERS.grain.name, piece.grain[0], piece.grain[1]),
     ...piece.marks.flatMap((mark) => {
       if (mark.kind === 'drill') return pointEntity(LAYERS.drill.name, mark.at);
-      const tick = balanceTick(mark, piece);
-      // The notch is where the cut line is crossed; the mark itself is drawn, across the sew line.
-      return tick
+      const markLine = balanceMarkLine(mark, piece);
+      // The notch is where the mark's line crosses the cut line.
+      return markLine
         ? [
-            ...pointEntity(LAYERS.notch.name, tick.outer),
-            ...lineEntity(LAYERS.internal.name, tick.outer, tick.inner),
+            ...pointEntity(LAYERS.notch.name, markLine.outer),
+            ...lineEntity(LAYERS.internal.name, markLine.outer, markLine.inner),
           ]
         : [];
     }),
@@ -68,15 +77,15 @@ const outlinePoints = (ring: readonly Point[]): Tags =>
   });
 
 function texts(piece: Piece, remarks: readonly string[]): Tags {
-  const words = [
+  const content = [
     `Piece Name: ${ascii(pieceLabel(piece))}`,
     `Quantity: ${piece.cut.count}${piece.cut.onFold ? ' on fold' : ''}`,
     'Units: METRIC (1 unit = 1 mm)',
     ...remarks,
   ];
-  // Along the grain line, where every piece has room, reading upwards.
+  // Texts read upwards along the grain line, where every piece has room.
   const foot = piece.grain[1];
-  return words.flatMap((line, i) =>
+  return content.flatMap((line, i) =>
     textEntity(LAYERS.cut.name, { x: foot.x + (i + 1) * 1.6 * TEXT_MM, y: foot.y }, TEXT_MM, line, 90),
   );
 }

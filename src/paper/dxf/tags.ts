@@ -1,8 +1,8 @@
-// The grammar of a DXF file: pairs of lines, a group code and its value, as the R12 reference of the format has them.
+// Tags of a DXF file: pairs of lines with a group code and its value, as in the R12 reference of the format.
 
 import type { Point } from '../../engine';
 
-/** Lines of the file, code and value in turn. */
+/** Lines of the file, alternately code and value. */
 export type Tags = readonly string[];
 
 /** A pair of lines. Coordinates are written to the millionth of a mm. */
@@ -19,8 +19,8 @@ function real(value: number): string {
   return /[.e]/.test(text) ? text : `${text}.0`;
 }
 
-/** A point on paper, y down, as the file has it, y up. */
-export const place = ({ x, y }: Point, code = 10): Tags => [
+/** The tags of a point on paper; y is down on paper and up in the file. */
+export const pointTags = ({ x, y }: Point, code = 10): Tags => [
   ...tag(code, x),
   ...tag(code + 10, -y),
   ...tag(code + 20, 0),
@@ -29,34 +29,34 @@ export const place = ({ x, y }: Point, code = 10): Tags => [
 export const pointEntity = (layer: string, at: Point): Tags => [
   ...tag(0, 'POINT'),
   ...tag(8, layer),
-  ...place(at),
+  ...pointTags(at),
 ];
 
 export const lineEntity = (layer: string, a: Point, b: Point): Tags => [
   ...tag(0, 'LINE'),
   ...tag(8, layer),
-  ...place(a),
-  ...place(b, 11),
+  ...pointTags(a),
+  ...pointTags(b, 11),
 ];
 
 /** A closed ring; its first point is not repeated. */
 export const ringEntity = (layer: string, ring: readonly Point[]): Tags => polyline(layer, ring, 1);
 
-/** A row of points that is not closed. */
+/** An open polyline. */
 export const rowEntity = (layer: string, points: readonly Point[]): Tags => polyline(layer, points, 0);
 
-const polyline = (layer: string, points: readonly Point[], closed: 0 | 1): Tags => [
+const polyline = (layer: string, points: readonly Point[], closedFlag: 0 | 1): Tags => [
   ...tag(0, 'POLYLINE'),
   ...tag(8, layer),
   ...tag(66, 1),
-  ...place({ x: 0, y: 0 }),
-  ...tag(70, closed),
-  ...points.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...place(point)]),
+  ...pointTags({ x: 0, y: 0 }),
+  ...tag(70, closedFlag),
+  ...points.flatMap((point) => [...tag(0, 'VERTEX'), ...tag(8, layer), ...pointTags(point)]),
   ...tag(0, 'SEQEND'),
   ...tag(8, layer),
 ];
 
-/** A text that is in ASCII already, turned counter-clockwise. R12 readers take 255 characters. */
+/** A text in ASCII, turned counter-clockwise. It is cut off at 255 characters, the limit of R12. */
 export const textEntity = (
   layer: string,
   at: Point,
@@ -66,7 +66,7 @@ export const textEntity = (
 ): Tags => [
   ...tag(0, 'TEXT'),
   ...tag(8, layer),
-  ...place(at),
+  ...pointTags(at),
   ...tag(40, heightMm),
   ...tag(1, text.slice(0, 255)),
   ...(turnDegrees === 0 ? [] : tag(50, turnDegrees)),

@@ -1,4 +1,4 @@
-// Where bones run, how long their channels are on the finished pieces, and what length to buy.
+// Places of bones, lengths of their channels on the finished pieces, and the lengths to buy.
 
 import {
   type Draft,
@@ -8,12 +8,12 @@ import {
   polylineLength,
   type Style,
 } from '../../engine';
-import { belowHeight } from './belowHeight';
+import { belowHeight } from '../geometry/belowHeight';
+import { offsetEdge } from '../geometry/offsetEdge';
 import { centreEdges, lacedEdges } from './lacedEdges';
-import { offsetEdge } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
-/** Where a bone runs; `piece` or `pieces` say on what. */
+/** The seam or edge that a bone runs along, with the pieces it is on. */
 type BonePlace =
   | { readonly kind: 'seam'; readonly pieces: readonly [PieceIdentity, PieceIdentity] }
   | { readonly kind: 'centreFront'; readonly piece: PieceIdentity }
@@ -21,32 +21,32 @@ type BonePlace =
 
 export interface Bone {
   readonly place: BonePlace;
-  /** How many the whole garment takes. */
+  /** Bones of this kind in the whole garment. */
   readonly count: number;
-  /** From sewn edge to sewn edge, mm. */
+  /** Length of the channel from sewn edge to sewn edge, mm. */
   readonly channelMm: number;
-  /** Whether its upper end is not that of its seam or edge but the over-bust line, above which nothing is boned. */
+  /** True where it ends at the over-bust line, below the end of its seam or edge. */
   readonly stopped: boolean;
-  /** What to buy, a whole number of steps; null where the channel is too short for any. mm */
+  /** Length to buy, a multiple of `boneStep`; null where the channel is too short for any. mm */
   readonly lengthMm: number | null;
 }
 
 export interface Busk {
-  /** The straight front edge from sewn edge to sewn edge, mm. */
+  /** Length of the straight front edge from sewn edge to sewn edge, mm. */
   readonly edgeMm: number;
   readonly lengthMm: number | null;
 }
 
-/** A seam shorter than this, or more level than upright, takes no bone (a strap, a band). Common practice, no source. mm */
+/** A seam shorter than this takes no bone, nor does one that is more level than upright. Common practice, no source. mm */
 const LEAST_CHANNEL_MM = 60;
 
-/** A line cut off by less is not worth a word: its end lies on the over-bust line. mm */
+/** A channel shortened by less than this is not reported as stopped. mm */
 const STOPPED_MM = 1;
 
-/** How many times the garment has what the draft has once: for left and right, but where each is drafted for itself. */
+/** How many times the garment has each part of the draft: 2, for left and right; 1 where each is drafted by itself. */
 export const timesCut = ({ halves }: Draft): number => (halves ? 1 : 2);
 
-/** All bones from centre front round to centre back. On a shouldered block they end at the over-bust line. */
+/** All bones of the garment. On a shouldered block they end at the over-bust line. */
 export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): Bone[] {
   const bone = (place: BonePlace, count: number, piece: PieceIdentity, line: readonly Point[]): Bone[] => {
     const channelMm = polylineLength(belowHeight(line, highestBone(draft, piece)));
@@ -60,7 +60,7 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
     style.closure.front === 'busk' || style.closure.front === 'lacing'
       ? []
       : centreEdges(draft, 'front')
-          // Where left and right are cut apart, they share what is at the centre.
+          // Left and right share the bones at the centre, also where they are drafted apart.
           .slice(0, 1)
           .flatMap(({ piece, edge }) =>
             bone(
@@ -71,7 +71,7 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
             ),
           );
   const seams = draft.proof.seams.flatMap(({ seam, a, b }) => {
-    // A dart ends in soft cloth; a bone in it would poke through at the point.
+    // A bone in a dart would pierce the cloth at its point.
     if (seam.kind === 'dart' || seam.kind === 'centre') return [];
     const edge = draft.pieces.find((piece) => piece.id === a.piece.id)?.edges[a.edge];
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
@@ -90,8 +90,8 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
 }
 
 /**
- * No bone of a piece reaches above this, mm below the shoulder level: over the chest and shoulder a shouldered block must
- * give, and a bone would stand off it (common practice, no source). A strapless one is boned up to its top edge.
+ * Height above which no bone of a piece reaches, mm below the shoulder level. A shouldered block must give over chest and
+ * shoulder, where a bone would stand off the body (common practice, no source). A strapless one is boned up to its top edge: −∞.
  */
 function highestBone({ pieces, levels, halves }: Draft, { side }: PieceIdentity): number {
   const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
@@ -109,7 +109,7 @@ export function buskOf(draft: Draft, style: Style, settings: MakingSettings): Bu
 }
 
 /**
- * The length to buy for a channel, mm: channel less what the rule takes off, rounded down to a step in which bones are
+ * The length to buy for a channel, mm: the channel less the deduction of the rule, rounded down to the step in which bones are
  * sold; null where nothing is left.
  */
 export function boneLength(channelMm: number, settings: MakingSettings): number | null {
@@ -117,27 +117,27 @@ export function boneLength(channelMm: number, settings: MakingSettings): number 
 }
 
 /**
- * Between bindings: 1/2 in shorter than their distance (McCunn). By the channel: 3 cm shorter (a maker's published page).
- * Both figures are the defaults of the settings.
+ * How much shorter than its channel a bone is, mm. Between bindings it is 1/2 in shorter than their distance (McCunn); by the
+ * channel it is 3 cm shorter (a maker's published page). Both figures are the defaults of the settings.
  */
 const shorterBy = (settings: MakingSettings): number =>
   settings.rule === 'betweenBindings'
     ? 2 * settings.bindingDepth + settings.bindingsSlack
     : settings.channelSlack;
 
-/** A hair is forgiven, so that a length on the step is not taken for one below it. */
+/** A length rounded down to a step, mm; null below one step. Tolerance: 1e-6 of a step. */
 function roundedDown(mm: number, stepMm: number): number | null {
   const steps = Math.floor(mm / stepMm + 1e-6);
   return steps > 0 ? steps * stepMm : null;
 }
 
-/** Casing widths that are published for a width of bone, inches: 1/4 takes 3/8, 3/8 takes 7/16. */
+/** Published widths of casing for bones of 1/4 in (3/8 in) and 3/8 in (7/16 in). mm */
 const QUARTER = { bone: 6.35, casing: 9.525 } as const;
 const THREE_EIGHTHS = { bone: 9.525, casing: 11.1125 } as const;
 
 /**
- * How wide to sew the channel of a bone, mm: the published widths, in proportion between them; narrower bones take as
- * much more as the narrow one, wider ones as the wide one (common practice, no source).
+ * Sewn width of the channel of a bone, mm: interpolated between the published widths. Narrower and wider bones take as much more
+ * than their own width as the nearer published one (common practice, no source).
  */
 export function casingWidth(boneWidthMm: number): number {
   const t = (boneWidthMm - QUARTER.bone) / (THREE_EIGHTHS.bone - QUARTER.bone);
@@ -146,7 +146,10 @@ export function casingWidth(boneWidthMm: number): number {
   return boneWidthMm + roomier + part * (THREE_EIGHTHS.casing - THREE_EIGHTHS.bone - roomier);
 }
 
-/** One bone between edge and eyelets, one on their other side, each in its channel with the eyelets between. */
+/**
+ * The two channels of a laced edge: one between edge and eyelets, one beyond the eyelets; distances of their middles from the
+ * edge.
+ */
 export function lacingPlaces(
   settings: MakingSettings,
 ): { readonly beside: 'edge' | 'eyelets'; readonly awayMm: number }[] {
@@ -157,7 +160,7 @@ export function lacingPlaces(
   ];
 }
 
-/** From the centre of an eyelet to the channel beyond it; common practice, no source. mm */
+/** Distance from the centre of an eyelet to the channel beyond it; common practice, no source. mm */
 const EYELET_ROOM_MM = 5;
 
 function isUpright(points: readonly Point[]): boolean {

@@ -1,9 +1,9 @@
-// How much cloth to buy: panels laid in rows on cloth of each width, all grains along the cloth.
+// Lengths of cloth to buy: panels laid in rows on cloth of each usual width, all grains along the cloth.
 
 import { inches, type Piece, type Point } from '../../engine';
 import type { MakingSettings } from './settings';
 
-/** Widths that cloth is sold in: 36, 44–45, 54, 60 in; 112, 135–145 cm. */
+/** Usual widths of cloth: 36, 44–45, 54, 60 in; 112, 135–145 cm. */
 const CLOTH_WIDTHS: readonly { readonly unit: 'in' | 'cm'; readonly mm: number }[] = [
   { unit: 'in', mm: inches(36) },
   { unit: 'in', mm: inches(45) },
@@ -18,43 +18,43 @@ export interface ClothLength {
   readonly unit: 'in' | 'cm';
   /** Folded lengthwise, selvedge on selvedge, or open in one layer. */
   readonly lay: 'folded' | 'open';
-  /** For one layer of the garment, with what is to spare, mm; null where a panel is wider than the cloth. */
+  /** Length for one layer of the garment, `clothSpare` included, mm; null where a panel is wider than the cloth. */
   readonly lengthMm: number | null;
 }
 
-/** Between two panels, for the shears; common practice, no source. mm */
+/** Gap between two panels, for the shears; common practice, no source. mm */
 const BETWEEN_MM = 10;
 
-/** The length of cloth one layer takes, for each width, by whichever lay is shorter. */
+/** The length of cloth for one layer, for each width, in the shorter of the two lays. */
 export function clothFor(pieces: readonly Piece[], settings: MakingSettings): ClothLength[] {
   return CLOTH_WIDTHS.map(({ unit, mm }) => {
     const usable = mm - 2 * settings.selvedge;
     const folded = rowsLength(pieces.map(foldedBox), usable / 2);
     const open = rowsLength(pieces.flatMap(openBoxes), usable);
     const lay = folded !== null && (open === null || folded <= open) ? 'folded' : 'open';
-    const laid = lay === 'folded' ? folded : open;
-    return { widthMm: mm, unit, lay, lengthMm: laid === null ? null : laid * (1 + settings.clothSpare) };
+    const rowsMm = lay === 'folded' ? folded : open;
+    return { widthMm: mm, unit, lay, lengthMm: rowsMm === null ? null : rowsMm * (1 + settings.clothSpare) };
   });
 }
 
 interface Box {
   readonly widthMm: number;
   readonly heightMm: number;
-  /** Lies with its centre on the fold of the cloth, so it starts a row. */
+  /** Its centre lies on the fold of the cloth, so it starts a row. */
   readonly atFold: boolean;
 }
 
-/** On folded cloth one outline cuts both pieces of a pair. */
+/** Box of a piece on folded cloth, where one outline cuts both pieces of a pair. */
 const foldedBox = (piece: Piece): Box => ({ ...sizeOf(piece.cutLine), atFold: piece.cut.onFold });
 
-/** On open cloth each piece lies by itself, and one cut on the fold is laid out whole. */
+/** Boxes of a piece on open cloth: one for each time it is cut; a piece cut on the fold is laid out whole. */
 function openBoxes({ cutLine, cut }: Piece): Box[] {
   const size = sizeOf(cutLine);
   const whole = { ...size, widthMm: cut.onFold ? 2 * size.widthMm : size.widthMm, atFold: false };
   return Array.from({ length: cut.count }, () => whole);
 }
 
-/** Rows across the cloth, each as high as its highest, the highest boxes first; a box goes in the first row with room. */
+/** Length of all rows, mm; null where a box is wider than the cloth. Boxes go, by height, into the first row with room. */
 function rowsLength(boxes: readonly Box[], widthMm: number): number | null {
   if (boxes.some((box) => box.widthMm > widthMm)) return null;
   const rows: { left: number; readonly heightMm: number }[] = [];

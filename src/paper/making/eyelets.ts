@@ -1,4 +1,4 @@
-// Where the eyelets go: closer at the waist, the waist itself midway between two of them, where the lace is drawn tight.
+// Places of the eyelets. They are closer together at the waist, which lies midway between two of them.
 
 import {
   type Draft,
@@ -9,25 +9,25 @@ import {
   type Point,
   polylineLength,
 } from '../../engine';
+import { offsetEdge, pointAt } from '../geometry/offsetEdge';
 import { timesCut } from './bones';
 import { lacedEdges } from './lacedEdges';
-import { offsetEdge, pointAt } from './offsetEdge';
 import type { MakingSettings } from './settings';
 
 /** One row of eyelets. */
 export interface EyeletRow {
   readonly piece: PieceIdentity;
-  /** How often the garment has it: twice, left and right, unless the two are drafted apart. */
+  /** How many such rows the garment has: 2, left and right, unless the two are drafted apart. */
   readonly times: number;
   /** Centres from the top down, in the coordinates of the piece's block. */
   readonly points: readonly Point[];
-  /** Of each centre from the upper end of the row's line, mm along it. */
+  /** Distance of each centre from the upper end of the row's line, mm along it. */
   readonly fromTop: readonly number[];
-  /** The least and the most that two neighbours stand apart, mm along the line; 0 where there is one eyelet only. */
+  /** The least and the greatest distance of two neighbours, mm along the line. */
   readonly apart: { readonly least: number; readonly most: number };
 }
 
-/** A row for each laced edge that the draft has; none where nothing laces or an edge is too short for two eyelets. */
+/** A row for each laced edge of the draft that is long enough for two eyelets. */
 export function eyeletsFor(draft: Draft, settings: MakingSettings): EyeletRow[] {
   return lacedEdges(draft).flatMap(({ piece, edge }) => {
     const { span } = (piece.side && draft.halves?.[piece.side]) ?? draft;
@@ -66,8 +66,8 @@ function rowOn(
 }
 
 /**
- * Lengths along the line from `from` to `to`, none farther apart than the settings say. The last lies on `to`; the first
- * on `from`, or half a gap past it.
+ * Lengths along the line from `from` to `to`, no farther apart than the spacings of the settings. The last is `to`; the first is
+ * `from` or, with `fromHalf`, half a gap past it.
  */
 function shared(
   from: number,
@@ -76,15 +76,15 @@ function shared(
   settings: MakingSettings,
   fromHalf: boolean,
 ): number[] {
-  const way = Math.sign(to - from);
+  const sign = Math.sign(to - from);
   const gapAt = (along: number): number =>
     waist !== null && Math.abs(along - waist) < settings.waistReach
       ? Math.min(settings.waistSpacing, settings.eyeletSpacing)
       : settings.eyeletSpacing;
-  // The line in pieces of one spacing each: `gaps` counts how many of the usual gaps it holds.
+  // The line is divided where the spacing changes; `gaps` is how many gaps it holds at those spacings.
   const bends = waist === null ? [] : [waist - settings.waistReach, waist + settings.waistReach];
   const stops = [from, ...bends.filter((each) => (each - from) * (each - to) < 0), to].sort(
-    (a, b) => (a - b) * way,
+    (a, b) => (a - b) * sign,
   );
   const spans = stops.slice(1).map((end, i) => {
     const start = stops[i] as number;
@@ -100,7 +100,7 @@ function shared(
     for (const { start, end, gap } of spans) {
       const held = Math.abs(end - start) / gap;
       if (rest <= held) {
-        found.push(start + way * rest * gap);
+        found.push(start + sign * rest * gap);
         break;
       }
       rest -= held;
@@ -109,14 +109,14 @@ function shared(
   return [...found, to];
 }
 
-/** How far along a line it reaches a height; null where it does not. */
+/** The length along a line at which it reaches height `y`, mm; null where it does not. */
 function alongAt(line: readonly Point[], y: number): number | null {
-  let run = 0;
+  let walked = 0;
   for (let i = 1; i < line.length; i += 1) {
     const [a, b] = [line[i - 1] as Point, line[i] as Point];
     const length = distance(a, b);
-    if (a.y <= y && b.y >= y && b.y > a.y) return run + (length * (y - a.y)) / (b.y - a.y);
-    run += length;
+    if (a.y <= y && b.y >= y && b.y > a.y) return walked + (length * (y - a.y)) / (b.y - a.y);
+    walked += length;
   }
   return null;
 }

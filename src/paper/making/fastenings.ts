@@ -1,4 +1,4 @@
-// Zips and hook tape: what a garment closes with that is bought by the length of its edge.
+// Zips and hook tape, which are bought by the length of their edge.
 
 import { type Draft, polylineLength, type Style } from '../../engine';
 import { centreEdges } from './lacedEdges';
@@ -6,11 +6,11 @@ import { centreEdges } from './lacedEdges';
 export interface Fastening {
   readonly kind: 'zip' | 'hooks';
   readonly place: 'front' | 'back' | 'side';
-  /** The finished edge or seam it is sewn to, mm. */
+  /** Length of the finished edge or seam it is sewn to, mm. */
   readonly edgeMm: number;
 }
 
-/** One for each centre that closes with a zip or hooks, and one for a zip in the side seam. */
+/** A fastening for each centre that closes with a zip or hooks, and one for a zip in the side seam. */
 export function fasteningsOf(draft: Draft, { closure }: Style): Fastening[] {
   const centres = (['front', 'back'] as const).flatMap((place): Fastening[] => {
     const kind = closure[place];

@@ -1,4 +1,4 @@
-// Which edges of the draft are laced together.
+// Centre edges of the draft, and those of them that are laced.
 
 import type { Draft, Edge, Piece } from '../../engine';
 
@@ -7,7 +7,7 @@ export interface PieceEdge {
   readonly edge: Edge;
 }
 
-/** The centre edges of one block, where its pieces have any. */
+/** The centre edges of the pieces of one block. */
 export function centreEdges({ pieces }: Draft, block: Piece['block']): PieceEdge[] {
   return pieces
     .filter((piece) => piece.block === block)
@@ -16,7 +16,7 @@ export function centreEdges({ pieces }: Draft, block: Piece['block']): PieceEdge
     );
 }
 
-/** The centre edges that are laced; with no gap they meet. */
+/** The centre edges that are laced, with or without a lacing gap. */
 export function lacedEdges(draft: Draft): PieceEdge[] {
   return draft.laced.flatMap((block) => centreEdges(draft, block));
 }

@@ -1,16 +1,16 @@
-// The making list as a CSV file for a spreadsheet: RFC 4180, every record with as many fields.
+// Writes the making list as a CSV file (RFC 4180) in which every record has the same number of fields.
 
 import { MM_PER, type Unit } from '../../document';
 import { type MakingSection, WORKSHOP_CARE } from './makingSections';
 import type { MakingNames } from './makingText';
 
 /**
- * A header and one record a line of the list, parted by CR LF. Lengths are decimal numbers of the unit in the header. A
- * text that a spreadsheet could take for a formula gets an apostrophe before it, so that a name is never computed.
+ * A header and a record for each line of the list, separated by CR LF. Lengths are decimal numbers in the unit of the header. A
+ * text that a spreadsheet could take for a formula gets an apostrophe before it, so that it is never computed.
  */
 export function makingCsv(
   sections: readonly MakingSection[],
-  { client, draft, unit, remark: said }: MakingNames,
+  { client, draft, unit, remark: estimated }: MakingNames,
 ): string {
   const record = (list: string, item: string, count: string, length: string, note: string): string =>
     [client, draft, list, item, count, length, note].map(field).join(',');
@@ -21,7 +21,7 @@ export function makingCsv(
     ),
     record(heading, 'Goes by', '', '', remark),
   ]);
-  const first = said === null ? [] : [record('Measurements', 'Estimated', '', '', said)];
+  const first = estimated === null ? [] : [record('Measurements', 'Estimated', '', '', estimated)];
   return [head, ...first, ...records, record('Care', 'Tools', '', '', WORKSHOP_CARE)]
     .map((row) => `${row}\r\n`)
     .join('');
@@ -30,7 +30,7 @@ export function makingCsv(
 const decimal = (mm: number | null, unit: Unit): string =>
   mm === null ? '' : String(Number((mm / MM_PER[unit]).toFixed(unit === 'in' ? 4 : 1)));
 
-/** Signs that start a formula in one spreadsheet or another, their full-width forms with them; blanks before them do not help. */
+/** Signs that start a formula in a spreadsheet, also in full-width form or after blanks. */
 const FORMULA = /^[\s\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212|]|^[\t\r\n]/u;
 
 function field(text: string): string {

@@ -1,4 +1,4 @@
-// Everything there is to buy, cut and make for one draft, in mm; the words are put to it in makingTables.ts.
+// Everything to buy, cut and make for one draft, in mm. makingSections.ts puts it into words.
 
 import {
   type Draft,
@@ -19,10 +19,10 @@ import type { MakingSettings } from './settings';
 export interface MakingList {
   readonly pieces: readonly {
     readonly piece: PieceIdentity;
-    /** For one layer. */
+    /** Times it is cut from one layer. */
     readonly count: number;
     readonly onFold: boolean;
-    /** Cut from one layer only, not from each. */
+    /** True where it is cut from one layer only, not from each. */
     readonly once: boolean;
   }[];
   readonly layers: Readonly<Record<'fashion' | 'strength' | 'lining', number>>;
@@ -36,24 +36,24 @@ export interface MakingList {
   readonly laceMm: number;
   readonly casingMm: number;
   readonly bindingMm: {
-    /** The top edge; with shoulders, neckline and armholes. */
+    /** Length of the top edge; of neckline and armholes where there are shoulders. */
     readonly top: number;
-    /** 0 where it is turned up. */
+    /** Length of the hem; 0 where it is turned up. */
     readonly hem: number;
     readonly both: number;
   };
-  /** Neckline and armholes stand for a top edge, on the panels or on a shoulder band. */
+  /** True where the panels or a shoulder band have neckline and armholes instead of a top edge. */
   readonly shouldered: boolean;
   readonly tapeMm: number;
   readonly cloth: readonly ClothLength[];
 }
 
-/** A draft without pieces gives an empty list. Settings are those that `checkMaking` has passed. */
+/** The making list of a draft; an empty one for a draft without pieces. `checkMaking` must have accepted the settings. */
 export function makingList(draft: Draft, style: Style, settings: MakingSettings): MakingList {
   const pieces = [...draft.pieces, ...draft.extras];
   const bones = bonesOf(draft, style, settings);
   const eyelets = eyeletsFor(draft, settings);
-  // With a band the panels' top edge is sewn to it, and the free edges are the band's.
+  // Where there is a shoulder band, the panels' top edge is sewn to it, and only the band has free upper edges.
   const bands = draft.extras.filter(({ kind }) => kind === 'band');
   const upper = bands.length > 0 ? bands : draft.pieces;
   const times = timesCut(draft);
@@ -79,15 +79,15 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
     ),
     bindingMm: { top, hem, both: (top + hem) * (1 + settings.bindingSpare) },
     shouldered: upper.some(({ edges }) => edges.some(({ role }) => role === 'shoulder')),
-    tapeMm: tapeFor(draft, settings),
+    tapeMm: waistTapeFor(draft, settings),
     cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
   };
 }
 
-/** Facings and straps are cut once, of what is seen; panels and modesty panel of every layer. Common practice, no source. */
+/** Pieces that are cut of the outer layer only; panels and modesty panel are cut of every layer. Common practice, no source. */
 const ONCE: readonly Piece['kind'][] = ['facing', 'strap'];
 
-/** The edges of these kinds along pieces that go once round half the garment, or round all of it, mm. */
+/** Total length of the free edges of these roles, mm. */
 function edgesAlong(pieces: readonly Piece[], roles: readonly Edge['role'][]): number {
   let length = 0;
   for (const { edges } of pieces)
@@ -97,8 +97,8 @@ function edgesAlong(pieces: readonly Piece[], roles: readonly Edge['role'][]): n
 }
 
 /**
- * Lace for two rows laced crosswise with the edges standing apart so that the garment can be put on: two slants
- * between neighbours, one bar across at each end, and the loops and ends. Common practice, no source.
+ * Length of lace for two rows laced crosswise, mm, with the edges as far apart as for putting the garment on: two slants between
+ * neighbours, one bar across at each end, and the loops and ends. Common practice, no source.
  */
 function laceFor({ fromTop }: EyeletRow, settings: MakingSettings): number {
   const across = settings.laceOpening + 2 * settings.eyeletInset;
@@ -108,8 +108,8 @@ function laceFor({ fromTop }: EyeletRow, settings: MakingSettings): number {
   return length;
 }
 
-/** Once round the sewn waist and the turned ends; none where the garment does not reach the waist all round. */
-function tapeFor({ proof }: Draft, settings: MakingSettings): number {
+/** Length of waist tape, mm: the sewn waist and the turned ends; 0 where the garment does not reach the waist all round. */
+function waistTapeFor({ proof }: Draft, settings: MakingSettings): number {
   const sewn = proof.ledger.find((row) => row.level === 'waist')?.sewnGirth ?? null;
   return sewn === null ? 0 : sewn + settings.tapeEnds;
 }

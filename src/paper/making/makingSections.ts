@@ -1,4 +1,4 @@
-// The making list in words: sections of lines that the screen, the printed page, the text and the CSV file all show alike.
+// The making list in words: sections of lines, the same on the screen, on paper, in the text and in the CSV file.
 
 import { formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
 import { inches } from '../../engine';
@@ -12,9 +12,9 @@ import { PRACTICE_SENTENCE, SOURCES } from './sources';
 
 export interface MakingLine {
   readonly item: string;
-  /** Null where it is not counted. */
+  /** How many; null where it is not counted. */
   readonly count: number | null;
-  /** Of one, mm; null where it has no length. */
+  /** Length of one, mm; null where it has none. */
   readonly lengthMm: number | null;
   readonly note: string;
 }
@@ -23,21 +23,21 @@ export interface MakingSection {
   readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'cloth';
   readonly heading: string;
   readonly lines: readonly MakingLine[];
-  /** What the figures go by. */
+  /** The rules and sources of the figures. */
   readonly remark: string;
 }
 
-/** The usual care with the tools of the work, said wherever the list is. */
+/** The safety advice for tools that goes with every making list. */
 export const WORKSHOP_CARE =
   'Steel ends, cutters and hot hole-setters: wear eye protection, file and cap every cut end, keep fingers clear of the punch, and let hot tools cool on a stand.';
 
-/** Sections without a line are left out; a draft without pieces gives none. */
+/** The sections that have lines; none for a draft without pieces. */
 export function makingSections(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection[] {
   if (list.pieces.length === 0) return [];
-  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   return [
     piecesSection(list),
-    bonesSection(list, settings, said),
+    bonesSection(list, settings, inUnit),
     eyeletsSection(list, settings, unit),
     fasteningsSection(list, unit),
     trimmings(list, settings, unit),
@@ -45,7 +45,7 @@ export function makingSections(list: MakingList, settings: MakingSettings, unit:
   ].filter(({ lines }) => lines.length > 0);
 }
 
-type Said = (mm: number) => string;
+type FormatLength = (mm: number) => string;
 
 const line = (item: string, count: number | null, lengthMm: number | null, note = ''): MakingLine => ({
   item,
@@ -84,13 +84,13 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
 
 // ── bones ──
 
-function bonesSection(list: MakingList, settings: MakingSettings, said: Said): MakingSection {
+function bonesSection(list: MakingList, settings: MakingSettings, inUnit: FormatLength): MakingSection {
   const { bones, busk, casingWidthMm } = list;
   const lines = bones.map((bone) => {
     const stopped = bone.stopped ? `, up to the ${LEVEL_WORDS.overBust} line only` : '';
-    const channel = `channel ${said(bone.channelMm)}${stopped}`;
+    const channel = `channel ${inUnit(bone.channelMm)}${stopped}`;
     return line(
-      boneName(bone, settings, said),
+      boneName(bone, settings, inUnit),
       bone.count,
       bone.lengthMm,
       bone.lengthMm === null ? `${channel}, too short for a bone by this rule` : channel,
@@ -102,44 +102,44 @@ function bonesSection(list: MakingList, settings: MakingSettings, said: Said): M
         'Busk, centre front',
         1,
         busk.lengthMm,
-        `edge ${said(busk.edgeMm)}${busk.lengthMm === null ? ', too short for a busk by this rule' : `, in steps of ${said(settings.buskStep)}`}`,
+        `edge ${inUnit(busk.edgeMm)}${busk.lengthMm === null ? ', too short for a busk by this rule' : `, in steps of ${inUnit(settings.buskStep)}`}`,
       ),
     );
   const rule =
     settings.rule === 'betweenBindings'
-      ? `${betweenBindings(list, settings, said)} (${SOURCES.bindings})`
-      : `Bones are ${said(settings.channelSlack)} shorter than their channel (${SOURCES.channel})`;
+      ? `${betweenBindings(list, settings, inUnit)} (${SOURCES.bindings})`
+      : `Bones are ${inUnit(settings.channelSlack)} shorter than their channel (${SOURCES.channel})`;
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
     kind: 'bones',
     heading: 'Bones',
     lines,
-    remark: `${total} bones ${said(settings.boneWidth)} wide, in channels sewn ${said(casingWidthMm)} wide. ${rule}, then rounded down to ${said(settings.boneStep)}.`,
+    remark: `${total} bones ${inUnit(settings.boneWidth)} wide, in channels sewn ${inUnit(casingWidthMm)} wide. ${rule}, then rounded down to ${inUnit(settings.boneStep)}.`,
   };
 }
 
-/** By that rule, in words that are true of a garment whose channels do not all end at a binding. */
+/** The rule `betweenBindings` in words, also for a garment whose channels do not all end at a binding. */
 function betweenBindings(
   { bindingMm, bones }: MakingList,
   { bindingsSlack, bindingDepth }: MakingSettings,
-  said: Said,
+  inUnit: FormatLength,
 ): string {
   const bound = bindingMm.hem > 0 && !bones.some(({ stopped }) => stopped);
   if (bound)
-    return `Bones are ${said(bindingsSlack)} shorter than the distance between the bindings, which cover ${said(bindingDepth)} at each end`;
+    return `Bones are ${inUnit(bindingsSlack)} shorter than the distance between the bindings, which cover ${inUnit(bindingDepth)} at each end`;
   const ends = bones.some(({ stopped }) => stopped)
-    ? `${said(bindingDepth)} at each end, whether bound, turned or stopped`
-    : `${said(bindingDepth)} for the binding above and as much for the turned hem`;
-  return `Bones are shorter than their channel by ${ends}, and by ${said(bindingsSlack)} besides`;
+    ? `${inUnit(bindingDepth)} at each end, whether bound, turned or stopped`
+    : `${inUnit(bindingDepth)} for the binding above and as much for the turned hem`;
+  return `Bones are shorter than their channel by ${ends}, and by ${inUnit(bindingsSlack)} besides`;
 }
 
-function boneName({ place }: Bone, settings: MakingSettings, said: Said): string {
+function boneName({ place }: Bone, settings: MakingSettings, inUnit: FormatLength): string {
   if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabel).join(' – ')}`;
   if (place.kind === 'centreFront') return 'Centre front';
   const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
   const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
   const { side } = place.piece;
-  return `Lacing, ${side ? `${side}, ` : ''}${where}, ${said(away)} from the edge`;
+  return `Lacing, ${side ? `${side}, ` : ''}${where}, ${inUnit(away)} from the edge`;
 }
 
 // ── eyelets and lace ──
@@ -149,13 +149,13 @@ function eyeletsSection(
   settings: MakingSettings,
   unit: Unit,
 ): MakingSection {
-  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const lines = eyelets.flatMap((row) => [
     line(
       row.times === 2 ? 'Eyelets, two rows alike' : 'Eyelets, one row',
       row.times * row.points.length,
       null,
-      `${row.points.length} in each row on ${pieceLabel(row.piece)}, ${apart(row, said)}`,
+      `${row.points.length} in each row on ${pieceLabel(row.piece)}, ${apart(row, inUnit)}`,
     ),
     line(
       'Eyelet centres',
@@ -172,7 +172,7 @@ function eyeletsSection(
         roundedUp(laceMm, laceStep(unit)),
         [
           ...inYards(roundedUp(laceMm, laceStep(unit)), unit),
-          `edges ${said(settings.laceOpening)} apart to put it on`,
+          `edges ${inUnit(settings.laceOpening)} apart to put it on`,
         ].join('; '),
       ),
     );
@@ -180,12 +180,12 @@ function eyeletsSection(
     kind: 'eyelets',
     heading: 'Lacing',
     lines,
-    remark: `Centres ${said(settings.eyeletInset)} from the edge, at most ${said(settings.eyeletSpacing)} apart and ${said(settings.waistSpacing)} within ${said(settings.waistReach)} of the waist; the waist lies midway between two. Apart: ${SOURCES.eyeletSpacing}. From the edge: ${SOURCES.eyeletInset}.`,
+    remark: `Centres ${inUnit(settings.eyeletInset)} from the edge, at most ${inUnit(settings.eyeletSpacing)} apart and ${inUnit(settings.waistSpacing)} within ${inUnit(settings.waistReach)} of the waist; the waist lies midway between two. Apart: ${SOURCES.eyeletSpacing}. From the edge: ${SOURCES.eyeletInset}.`,
   };
 }
 
-const apart = ({ apart: { least, most } }: EyeletRow, said: Said): string =>
-  said(least) === said(most) ? `${said(most)} apart` : `${said(least)} to ${said(most)} apart`;
+const apart = ({ apart: { least, most } }: EyeletRow, inUnit: FormatLength): string =>
+  inUnit(least) === inUnit(most) ? `${inUnit(most)} apart` : `${inUnit(least)} to ${inUnit(most)} apart`;
 
 const laceStep = (unit: Unit): number => (unit === 'in' ? inches(18) : 500);
 
@@ -217,7 +217,7 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
 // ── binding, tape, casing ──
 
 function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
-  const said = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const { bindingMm, shouldered, tapeMm, casingMm } = list;
   const step = unit === 'in' ? inches(1) : 10;
   const some = (item: string, mm: number, note: string): MakingLine[] =>
@@ -229,10 +229,10 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some(
         'Binding',
         bindingMm.both,
-        `${shouldered ? 'neckline and armholes' : 'top edge'} ${said(bindingMm.top)}, ${bindingMm.hem > 0 ? `hem ${said(bindingMm.hem)}` : 'none for the turned hem'}, and ${percent(settings.bindingSpare)} to spare`,
+        `${shouldered ? 'neckline and armholes' : 'top edge'} ${inUnit(bindingMm.top)}, ${bindingMm.hem > 0 ? `hem ${inUnit(bindingMm.hem)}` : 'none for the turned hem'}, and ${percent(settings.bindingSpare)} to spare`,
       ),
-      ...some('Waist tape', tapeMm, `once round the sewn waist, ${said(settings.tapeEnds)} for its ends`),
-      ...some('Bone casing', casingMm, `all channels, ${said(settings.casingSpare)} to spare on each`),
+      ...some('Waist tape', tapeMm, `once round the sewn waist, ${inUnit(settings.tapeEnds)} for its ends`),
+      ...some('Bone casing', casingMm, `all channels, ${inUnit(settings.casingSpare)} to spare on each`),
     ],
     remark: `${PRACTICE_SENTENCE} Where an edge is faced or turned instead, it takes no binding.`,
   };
@@ -256,7 +256,7 @@ function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Uni
   };
 }
 
-/** A shop sells by the yard where the tape has inches. */
+/** The length in yards where the unit is inches, because shops then sell by the yard. */
 const inYards = (mm: number, unit: Unit): string[] =>
   unit === 'in' ? [`${formatLength(mm / 36, 'in')} yd`] : [];
 

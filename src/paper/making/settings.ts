@@ -1,12 +1,12 @@
-// What the making list goes by: the workshop's own figures, each with a usual default, its span, and where it comes from.
+// Settings of the making list: the workshop's figures, each with a default, a range and a source.
 
 import type { Unit } from '../../document';
 import { inches } from '../../engine';
 import { SOURCES } from './sources';
 
 /**
- * How long a bone is against its channel. `betweenBindings`: so much shorter than the distance between the bindings.
- * `channel`: so much shorter than the channel from sewn edge to sewn edge, whatever the bindings.
+ * What the deduction from the length of a bone is counted from. `betweenBindings`: the distance between the bindings. `channel`:
+ * the channel from sewn edge to sewn edge, whatever the bindings.
  */
 type BoneRule = 'betweenBindings' | 'channel';
 
@@ -48,7 +48,7 @@ export interface MakingField {
   readonly label: string;
   readonly least: number;
   readonly most: number;
-  /** Where the default comes from. */
+  /** Source of the default. */
   readonly source: string;
 }
 
@@ -78,7 +78,7 @@ const share = (group: MakingField['group'], name: MakingNumber, label: string): 
   source: SOURCES.practice,
 });
 
-/** Every number of the settings, in the order in which the form asks for them. */
+/** Every number of the settings, in the order of the form. */
 export const MAKING_FIELDS: readonly MakingField[] = [
   length('bones', 'bindingDepth', 'Binding, depth at each end', 0, 40),
   length('bones', 'bindingsSlack', 'Bone shorter than between bindings', 0, 60, SOURCES.bindings),
@@ -123,22 +123,22 @@ const SHARED = {
   lining: 1,
 } as const;
 
-/** The usual figures, in round numbers of the maker's own tape. */
+/** The defaults, in round numbers of the unit. */
 export function usualMaking(unit: Unit): MakingSettings {
-  const round = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
+  const byUnit = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
   return {
     ...SHARED,
-    bindingDepth: round(1 / 4, 6),
-    boneStep: round(1 / 4, 5),
-    boneWidth: round(1 / 4, 6),
-    buskStep: round(1 / 2, 10),
-    eyeletInset: round(1 / 2, 12),
-    eyeletEnd: round(1 / 2, 15),
-    laceOpening: round(6, 150),
-    laceEnds: round(36, 900),
-    tapeEnds: round(2, 50),
-    casingSpare: round(1, 25),
-    selvedge: round(1 / 2, 15),
+    bindingDepth: byUnit(1 / 4, 6),
+    boneStep: byUnit(1 / 4, 5),
+    boneWidth: byUnit(1 / 4, 6),
+    buskStep: byUnit(1 / 2, 10),
+    eyeletInset: byUnit(1 / 2, 12),
+    eyeletEnd: byUnit(1 / 2, 15),
+    laceOpening: byUnit(6, 150),
+    laceEnds: byUnit(36, 900),
+    tapeEnds: byUnit(2, 50),
+    casingSpare: byUnit(1, 25),
+    selvedge: byUnit(1 / 2, 15),
   };
 }
 
@@ -147,8 +147,8 @@ export interface MakingFault {
 }
 
 /**
- * Settings taken for unknown: they may have been typed, or kept by another version. Every number that is not within
- * its span, or a rule that is none, is a fault; `field` is null where it is the rule, or where there are no settings.
+ * Checks settings that may have been typed or stored by another version. Every number outside its range is a fault, and so is an
+ * unknown rule; `field` is null for the rule, and where there are no settings.
  */
 export function checkMaking(
   given: unknown,

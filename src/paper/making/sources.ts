@@ -1,4 +1,4 @@
-// The sources of the figures of the making list, as the list and the form for them both name them.
+// Sources of the figures of the making list, as the list and its form name them.
 
 export const SOURCES = {
   practice: 'the usual way; no book says so',

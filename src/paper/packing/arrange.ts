@@ -1,24 +1,24 @@
-// Laying the panels out on one long plan: in rows, grain upright, close together but never touching.
+// Lays outlines out in rows, grain upright, with a gap between them.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround } from '../ink';
+import { type Box, boxAround } from '../geometry/box';
 
-/** Room between two panels for the shears and for texts beside an edge. mm */
+/** Gap between two panels, for the shears and for texts beside an edge. mm */
 export const GAP_MM = 10;
 
 export interface Arrangement {
-  /** What to add to each outline's points, in the order of the outlines. */
+  /** Offset of each outline, in the order of the outlines. */
   readonly offsets: readonly Point[];
-  /** Of all panels together, without any gap around them, mm. */
+  /** Size of the box around all outlines, mm. */
   readonly widthMm: number;
   readonly heightMm: number;
   readonly rows: number;
 }
 
 /**
- * Outlines in rows no wider than `mostWidthMm` (a wider outline gets a row of its own), each row as high as its
- * highest, from the top left corner on. They keep their order, so that neighbours on the body lie side by side;
- * `byHeight` puts high ones first where that packs closer.
+ * Outlines in rows no wider than `mostWidthMm`, from the top left corner; a wider outline gets a row of its own, and each row is
+ * as high as its highest outline. They keep their order, so that neighbours on the body lie side by side, or are sorted by height
+ * with `byHeight`, the highest first.
  */
 export function arrange(
   outlines: readonly (readonly Point[])[],

@@ -1,27 +1,27 @@
-// The layout of a pattern that takes the fewest sheets of those tried.
+// Chooses the layout with the fewest sheets of those that are tried.
 
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { nestOnSheets } from './nestOnSheets';
-import type { PackedWays } from './places';
+import type { OutlineTurns } from './placements';
 import { rowsOnSheets } from './rowsOnSheets';
 import { bestLayout, costOfPlan, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
 /**
- * Panels in rows, unless fewer sheets do for panels laid into each other's hollows; turned only where that saves another
- * sheet. Cut lines never come nearer to each other than `GAP_MM` of arrange.
+ * Panels in rows, or nested where that takes fewer sheets; turned only where that saves another sheet. Cut lines are at least
+ * `GAP_MM` of arrange.ts apart.
  */
 export function fewestSheets(
-  ways: readonly PackedWays[],
+  outlines: readonly OutlineTurns[],
   page: UprightPage,
   orientation: PaperChoice['orientation'],
 ): SheetPlan {
   const orientations = orientation === 'fewest' ? (['portrait', 'landscape'] as const) : [orientation];
-  let best = rowsOnSheets(ways, page, orientations);
-  if (ways.length === 0) return best;
-  const sheets = (): number => sheetsOfCost(costOfPlan(best, ways));
-  const upright = ways.map(([up]): PackedWays => [up]);
+  let best = rowsOnSheets(outlines, page, orientations);
+  if (outlines.length === 0) return best;
+  const sheets = (): number => sheetsOfCost(costOfPlan(best, outlines));
+  const upright = outlines.map(([up]): OutlineTurns => [up]);
   best = nestOnSheets(upright, page, orientations, sheets()) ?? best;
-  if (ways.some(([, down]) => down)) best = nestOnSheets(ways, page, orientations, sheets()) ?? best;
-  return bestLayout(best, ways);
+  if (outlines.some(([, down]) => down)) best = nestOnSheets(outlines, page, orientations, sheets()) ?? best;
+  return bestLayout(best, outlines);
 }

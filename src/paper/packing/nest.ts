@@ -1,38 +1,38 @@
-// Laying outlines down one after another, each where it costs least among the places that touch others or the edges.
+// Nests outlines: each is laid where it costs least among the places at which it touches others or the edges.
 
 import type { Profile } from './profile';
-import { type Laid, overAcross, overDown, type Span, TOUCH_MM } from './slide';
+import { type LaidProfile, overAcross, overDown, type Span, TOUCH_MM } from './slide';
 
-/** What outlines are laid on, and what a place costs. */
+/** The area that outlines are laid on, and the cost of places on it. */
 export interface PackingArea {
-  /** The places of a profile's corner, mm. */
+  /** The span of places for a profile's corner, mm. */
   readonly across: (profile: Profile) => Span;
   readonly down: (profile: Profile) => Span;
-  /** Places worth a try even where nothing lies, such as against the edges of sheets. */
+  /** Places that are tried even where no outline lies, such as at the edges of sheets. */
   readonly xs: (profile: Profile) => readonly number[];
   readonly ys: (profile: Profile) => readonly number[];
-  /** Of one more outline there, after all that was taken. */
+  /** Cost of one more outline at a place, after those that were taken. */
   readonly cost: (profile: Profile, x: number, y: number) => number;
-  readonly take: (laid: Laid) => void;
+  readonly take: (laid: LaidProfile) => void;
 }
 
-export interface Spot extends Laid {
-  /** Heads down. */
+export interface Spot extends LaidProfile {
+  /** It lies upside down. */
   readonly turned: boolean;
 }
 
-/** An outline's profile with its head up and, where it may be turned, with its head down. */
-export type Ways = readonly [Profile, Profile?];
+/** The profile of an outline upright and, where it may be turned, upside down. */
+export type ProfileTurns = readonly [Profile, Profile?];
 
 /**
- * A spot for each outline, in their order; null where one finds none that costs less than `most` leaves. An outline is turned
- * only where that costs less.
+ * A spot for each outline, in their order; null where their total cost reaches `most`. An outline is turned only where that costs
+ * less.
  */
-export function nest(outlines: readonly Ways[], area: PackingArea, most: number): Spot[] | null {
+export function nest(outlines: readonly ProfileTurns[], area: PackingArea, most: number): Spot[] | null {
   const laid: Spot[] = [];
   let spent = 0;
-  for (const ways of outlines) {
-    const { spot, cost } = cheapest(ways, laid, area);
+  for (const turns of outlines) {
+    const { spot, cost } = cheapest(turns, laid, area);
     spent += cost;
     if (!spot || spent >= most) return null;
     laid.push(spot);
@@ -42,13 +42,13 @@ export function nest(outlines: readonly Ways[], area: PackingArea, most: number)
 }
 
 function cheapest(
-  ways: Ways,
-  laid: readonly Laid[],
+  turns: ProfileTurns,
+  laid: readonly LaidProfile[],
   area: PackingArea,
 ): { readonly spot: Spot | null; readonly cost: number } {
   let spot: Spot | null = null;
   let least = Infinity;
-  for (const [turn, profile] of ways.entries()) {
+  for (const [turn, profile] of turns.entries()) {
     if (!profile) continue;
     const weigh = (x: number, y: number): void => {
       const cost = area.cost(profile, x, y);
@@ -63,12 +63,12 @@ function cheapest(
       ys.push(y, y + other.heightMm - heightMm, y + other.heightMm, y - heightMm);
       beside.push(x, x + other.widthMm - widthMm);
     }
-    for (const y of apart(ys, down)) {
+    for (const y of distinct(ys, down)) {
       const spans = spansOf(laid, (other) => overAcross(profile, y, other));
       for (const x of xs) if (isFree(x, across, spans)) weigh(x, y);
       for (const span of spans) for (const x of span) if (isFree(x, across, spans)) weigh(x, y);
     }
-    for (const x of apart(beside, across)) {
+    for (const x of distinct(beside, across)) {
       const spans = spansOf(laid, (other) => overDown(profile, x, other));
       for (const span of spans) for (const y of span) if (isFree(y, down, spans)) weigh(x, y);
     }
@@ -76,7 +76,7 @@ function cheapest(
   return { spot, cost: least };
 }
 
-function spansOf(laid: readonly Laid[], spanOf: (other: Laid) => Span | null): Span[] {
+function spansOf(laid: readonly LaidProfile[], spanOf: (other: LaidProfile) => Span | null): Span[] {
   const spans: Span[] = [];
   for (const other of laid) {
     const span = spanOf(other);
@@ -85,11 +85,11 @@ function spansOf(laid: readonly Laid[], spanOf: (other: Laid) => Span | null): S
   return spans;
 }
 
-/** Less between two places makes no other layout. mm */
+/** Places nearer to each other than this count as one. mm */
 const APART_MM = 0.5;
 
-/** The values of a span, those that are nearly one taken once. */
-function apart(values: number[], [least, most]: Span): number[] {
+/** The values inside a span in order; of values that are nearly equal the first. */
+function distinct(values: number[], [least, most]: Span): number[] {
   values.sort((a, b) => a - b);
   let last = -Infinity;
   return values.filter((value) => {
@@ -99,7 +99,7 @@ function apart(values: number[], [least, most]: Span): number[] {
   });
 }
 
-/** Within the ground and over nothing. */
+/** Whether a place is inside the area and outside all forbidden spans. */
 function isFree(value: number, [least, most]: Span, spans: readonly Span[]): boolean {
   if (value < least - TOUCH_MM || value > most + TOUCH_MM) return false;
   for (const [from, to] of spans) if (value > from + TOUCH_MM && value < to - TOUCH_MM) return false;

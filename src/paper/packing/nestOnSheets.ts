@@ -1,89 +1,96 @@
-// Outlines laid into each other's hollows so that they need fewer sheets than a layout that is there already.
+// Nests outlines on sheets, so that they need fewer sheets than another layout.
 
 import type { Point } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
-import { inkedSheets } from '../sheets/inkedSheets';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
+import { usedSheets } from '../sheets/usedSheets';
 import { GAP_MM } from './arrange';
 import { nest } from './nest';
 import { type Order, ordersOf } from './orders';
-import { laidWay, movedPlaces, type PackedWays, type Place, placesOf, profilesOf } from './places';
+import {
+  movedPlacements,
+  type OutlineTurns,
+  outlineAt,
+  type Placement,
+  placementsOf,
+  profilesOf,
+} from './placements';
 import type { Profile } from './profile';
-import { SHEET_COST, sheetArea, type Wish } from './sheetArea';
+import { type FillDirection, SHEET_COST, sheetArea } from './sheetArea';
 import { costOfPlan, RIM_MM, type SheetPlan, sheetsOfCost } from './sheetPlan';
 
 type Orientation = Exclude<PaperChoice['orientation'], 'fewest'>;
 
-/** A layout on fewer sheets than `most`, as few as found; null where none was found. Same input, same layout. */
+/** The layout with the fewest sheets that is found below `most`; null where none is found. Same input, same layout. */
 export function nestOnSheets(
-  ways: readonly PackedWays[],
+  outlines: readonly OutlineTurns[],
   page: UprightPage,
   orientations: readonly Orientation[],
   most: number,
 ): SheetPlan | null {
-  if (ways.length > MOST_OUTLINES) return null;
-  const profiles = profilesOf(ways);
+  if (outlines.length > MOST_OUTLINES) return null;
+  const profiles = profilesOf(outlines);
   const tries = triesFor(profiles);
-  const grids = gridsFor(ways, profiles, page, orientations, most);
-  const affordable = Math.max(1, Math.floor(WORK / ways.length ** 2 / Math.max(1, grids.length)));
+  const grids = gridsFor(outlines, profiles, page, orientations, most);
+  const affordable = Math.max(1, Math.floor(WORK / outlines.length ** 2 / Math.max(1, grids.length)));
   let best: SheetPlan | null = null;
   let fewest = most;
-  for (const { order, wish } of tries.slice(0, affordable))
+  for (const { order, fill } of tries.slice(0, affordable))
     for (const grid of grids) {
-      const outlines = order.map((i) => profiles[i] as [Profile, Profile?]);
-      const spots = nest(outlines, sheetArea(grid, RIM_MM, wish), fewest * SHEET_COST);
+      const inOrder = order.map((i) => profiles[i] as [Profile, Profile?]);
+      const spots = nest(inOrder, sheetArea(grid, RIM_MM, fill), fewest * SHEET_COST);
       if (!spots) continue;
-      const plan = trimmed({ grid, places: placesOf(spots, order, ways) }, ways);
-      const sheets = sheetsOfCost(costOfPlan(plan, ways));
+      const plan = trimmed({ grid, placements: placementsOf(spots, order, outlines) }, outlines);
+      const sheets = sheetsOfCost(costOfPlan(plan, outlines));
       if (sheets < fewest) [best, fewest] = [plan, sheets];
     }
   return best;
 }
 
-/** Among more outlines than this the search takes too long. */
+/** With more outlines than this the search takes too long. */
 const MOST_OUTLINES = 20;
 
-/** About so many outlines times outlines times grids are tried: few outlines in more orders than many. */
+/** Bound on outlines² × grids × tries: few outlines are tried in more orders than many. */
 const WORK = 800;
 
 interface Try {
   readonly order: Order;
-  readonly wish: Wish;
+  readonly fill: FillDirection;
 }
 
-/** Those that found most on ready-made styles and drawn bodies first, of twelve tried. */
+/** Orders to try. Those that saved most sheets on ready-made styles and random bodies come first. */
 function triesFor(profiles: readonly (readonly Profile[])[]): Try[] {
   const { drafted, widest, tallest } = ordersOf(profiles);
   return [
-    { order: widest, wish: 'down' },
-    { order: drafted, wish: 'down' },
-    { order: widest, wish: 'across' },
-    { order: tallest, wish: 'down' },
-    { order: drafted, wish: 'across' },
-    { order: tallest, wish: 'across' },
+    { order: widest, fill: 'down' },
+    { order: drafted, fill: 'down' },
+    { order: widest, fill: 'across' },
+    { order: tallest, fill: 'down' },
+    { order: drafted, fill: 'across' },
+    { order: tallest, fill: 'across' },
   ];
 }
 
-/** Grids that the outlines may fit on with fewer than `most` sheets used, the smallest first. */
+/** Grids of up to `most` sheets that the outlines may fit on, the smallest first. */
 function gridsFor(
-  ways: readonly PackedWays[],
+  outlines: readonly OutlineTurns[],
   profiles: readonly (readonly Profile[])[],
   page: UprightPage,
   orientations: readonly Orientation[],
   most: number,
 ): Grid[] {
-  const area = ways.reduce((sum, [{ ring }]) => sum + areaOf(ring), 0);
+  const area = outlines.reduce((sum, [{ ring }]) => sum + areaOf(ring), 0);
   const [width, height] = (['widthMm', 'heightMm'] as const).map((of) =>
     Math.max(0, ...profiles.map(([profile]) => profile?.[of] ?? 0)),
   ) as [number, number];
   return orientations
-    .flatMap((way) => {
-      const one = gridFor(page, way, 1, 1);
+    .flatMap((orientation) => {
+      const one = gridFor(page, orientation, 1, 1);
       const [across, down] = [stepAcross(one), stepDown(one)];
-      const sheet = across * down;
-      let least = Math.max(1, Math.ceil(area / sheet));
-      while (area > fullest(least) * least * sheet) least += 1;
+      const areaMm2 = across * down;
+      let least = Math.max(1, Math.ceil(area / areaMm2));
+      while (area > fullest(least) * least * areaMm2) least += 1;
       const found: Grid[] = [];
       if (least >= most) return found;
       for (let columns = 1; columns <= most; columns += 1)
@@ -98,7 +105,7 @@ function gridsFor(
     .sort((a, b) => a.columns * a.rows - b.columns * b.rows);
 }
 
-/** Panels were never seen to fill so many sheets more than this: from 0.73 of six to 0.85 of two. */
+/** Upper bound on the share of the sheets' area that panels fill. The most seen was 0.85 of two sheets and 0.73 of six. */
 const fullest = (sheets: number): number => 0.76 + 0.24 / sheets;
 
 const areaOf = (ring: readonly Point[]): number =>
@@ -109,15 +116,15 @@ const areaOf = (ring: readonly Point[]): number =>
     }, 0),
   );
 
-/** Without rows and columns of sheets at the edges that nothing lies on. */
-function trimmed({ grid, places }: SheetPlan, ways: readonly PackedWays[]): SheetPlan {
-  const on = ways.flatMap((way, i) => {
-    const place = places[i] as Place;
-    return inkedSheets(grid, laidWay(way, place).telling, place.offset);
+/** Removes the rows and columns of unused sheets at the edges. */
+function trimmed({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
+  const on = outlines.flatMap((turns, i) => {
+    const placement = placements[i] as Placement;
+    return usedSheets(grid, outlineAt(turns, placement).spanLines, placement.offset);
   });
   const [rows, columns] = [on.map(({ row }) => row), on.map(({ column }) => column)];
   const [row, column] = [Math.min(...rows), Math.min(...columns)];
   const kept = { ...grid, rows: Math.max(...rows) - row + 1, columns: Math.max(...columns) - column + 1 };
   const by = { x: -column * stepAcross(grid), y: -row * stepDown(grid) };
-  return { grid: kept, places: movedPlaces(places, by) };
+  return { grid: kept, placements: movedPlacements(placements, by) };
 }

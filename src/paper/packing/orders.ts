@@ -1,10 +1,10 @@
-// In which order outlines are laid down.
+// Orders in which outlines are laid down.
 
 import type { Profile } from './profile';
 
 export type Order = readonly number[];
 
-/** The indices of outlines as drafted and by size; equal ones stay as drafted. */
+/** Indices of outlines as drafted, by width and by height, the largest first; equal ones keep the drafted order. */
 export function ordersOf(profiles: readonly (readonly Profile[])[]): {
   readonly drafted: Order;
   readonly widest: Order;

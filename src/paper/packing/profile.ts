@@ -1,46 +1,46 @@
-// How wide and how high an outline is, band by band, so that outlines are laid into each other's hollows and not box by box.
+// Profiles of outlines: their extents band by band, so that outlines are nested by their shapes and not by their boxes.
 
 import type { Point } from '../../engine';
-import { boxAround } from '../ink';
+import { boxAround } from '../geometry/box';
 
-/** From edge to edge of each band, of which band k runs from k to k + 1 times {@link BAND_MM}; nothing is left out of it. */
+/** The extent of an outline in each band; band k is from k to k + 1 times {@link BAND_MM}. */
 interface Bands {
   readonly from: Float64Array;
   readonly to: Float64Array;
 }
 
-/** Of an outline with room around it; 0, 0 is the top left corner of the box of both. */
+/** The profile of an outline with room around it; 0, 0 is the top left corner of the box around both. */
 export interface Profile {
   /** Room around the outline, mm. */
   readonly roomMm: number;
-  /** Of the outline with its room, mm. */
+  /** Size of the outline with its room, mm. */
   readonly widthMm: number;
   readonly heightMm: number;
-  /** Left to right in each band from the top down, and top to foot in each band from the left on; with the room. */
+  /** Extents from left to right in each band from the top down, and from top to foot in each band from the left; with the room. */
   readonly rows: Bands;
   readonly columns: Bands;
-  /** The same of each band and the one before it, for outlines that do not lie in step; one longer. */
+  /** The same for each band together with the one before it, for outlines whose bands do not align; one longer. */
   readonly rowPairs: Bands;
   readonly columnPairs: Bands;
   /** Rows of the outline without its room. */
-  readonly inked: Bands;
+  readonly ownRows: Bands;
 }
 
-/** Finer bands took no sheet less for any style tried, and longer. */
+/** Height of a band. Finer bands saved no sheet for any style that was tried, and took longer. mm */
 export const BAND_MM = 6;
 
-/** The profile of a closed ring, first point not repeated, with `roomMm` kept free on all sides. */
+/** The profile of a closed ring, whose first point is not repeated, with `roomMm` around it. */
 export function profileOf(ring: readonly Point[], roomMm: number): Profile {
   const box = boxAround(ring) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const widthMm = box.right - box.left + 2 * roomMm;
   const heightMm = box.bottom - box.top + 2 * roomMm;
-  const [rows, columns, inked] = [bands(heightMm), bands(widthMm), bands(heightMm)];
+  const [rows, columns, ownRows] = [bands(heightMm), bands(widthMm), bands(heightMm)];
   for (const [a, b] of steps(ring)) {
     const [left, right] = [Math.min(a.x, b.x) - box.left + roomMm, Math.max(a.x, b.x) - box.left + roomMm];
     const [top, foot] = [Math.min(a.y, b.y) - box.top + roomMm, Math.max(a.y, b.y) - box.top + roomMm];
     cover(rows, top, foot, left, right, roomMm);
     cover(columns, left, right, top, foot, roomMm);
-    cover(inked, top, foot, left, right, 0);
+    cover(ownRows, top, foot, left, right, 0);
   }
   return {
     roomMm,
@@ -50,7 +50,7 @@ export function profileOf(ring: readonly Point[], roomMm: number): Profile {
     columns,
     rowPairs: paired(rows),
     columnPairs: paired(columns),
-    inked,
+    ownRows,
   };
 }
 
@@ -68,7 +68,7 @@ function paired({ from, to }: Bands): Bands {
   return pairs;
 }
 
-/** The sides of a ring in parts no longer than a band. */
+/** The segments of a ring, divided into parts no longer than a band. */
 function* steps(ring: readonly Point[]): Generator<readonly [Point, Point]> {
   for (const [i, b] of ring.entries()) {
     const a = ring[(i + ring.length - 1) % ring.length] as Point;
@@ -81,7 +81,9 @@ function* steps(ring: readonly Point[]): Generator<readonly [Point, Point]> {
   }
 }
 
-/** Widens the bands by a box that runs from `top` to `foot` across them and from `left` to `right` along them, rounded by a room. */
+/**
+ * Widens the bands to hold a box from `top` to `foot` and from `left` to `right` with `room` around it, rounded at the corners.
+ */
 function cover(
   { from, to }: Bands,
   top: number,
@@ -94,8 +96,8 @@ function cover(
   const last = Math.min(from.length - 1, Math.floor((foot + room) / BAND_MM));
   for (let k = first; k <= last; k += 1) {
     const away = Math.max(0, k * BAND_MM - foot, top - (k + 1) * BAND_MM);
-    const aside = Math.sqrt(Math.max(0, room * room - away * away));
-    from[k] = Math.min(from[k] as number, left - aside);
-    to[k] = Math.max(to[k] as number, right + aside);
+    const sideways = Math.sqrt(Math.max(0, room * room - away * away));
+    from[k] = Math.min(from[k] as number, left - sideways);
+    to[k] = Math.max(to[k] as number, right + sideways);
   }
 }

@@ -1,33 +1,33 @@
-// Outlines in rows side by side, box by box: the layout that others have to better.
+// Lays outlines in rows on sheets: the layout that nesting is compared with.
 
 import { gridFor, stepAcross } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { arrange } from './arrange';
-import type { PackedWays } from './places';
+import type { OutlineTurns } from './placements';
 import { costOfPlan, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
 
-/** More columns than this are a roll's business. */
+/** Most columns of sheets that are tried. */
 const MOST_COLUMNS = 60;
 
-/** Tries rows as wide as 1, 2, 3… sheets; of those with as few sheets, the one with the fewest joints to tape. */
+/** Tries rows as wide as 1, 2, 3… sheets and gives the layout with the fewest sheets; of equal ones that with the fewest joins. */
 export function rowsOnSheets(
-  ways: readonly PackedWays[],
+  outlines: readonly OutlineTurns[],
   page: UprightPage,
   orientations: readonly Exclude<PaperChoice['orientation'], 'fewest'>[],
 ): SheetPlan {
-  const rings = ways.map(([{ ring }]) => ring);
-  let best: SheetPlan = { grid: gridFor(page, orientations[0] ?? 'portrait', 0, 0), places: [] };
+  const rings = outlines.map(([{ ring }]) => ring);
+  let best: SheetPlan = { grid: gridFor(page, orientations[0] ?? 'portrait', 0, 0), placements: [] };
   let least = Infinity;
-  if (ways.length === 0) return best;
-  for (const way of orientations) {
-    const one = gridFor(page, way, 1, 1);
+  if (outlines.length === 0) return best;
+  for (const orientation of orientations) {
+    const one = gridFor(page, orientation, 1, 1);
     for (const byHeight of [false, true])
       for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
         const arrangement = arrange(rings, room, byHeight);
-        const plan = onOwnGrid(arrangement, page, way);
-        const cost = costOfPlan(plan, ways);
+        const plan = onOwnGrid(arrangement, page, orientation);
+        const cost = costOfPlan(plan, outlines);
         if (cost < least) [best, least] = [plan, cost];
         if (arrangement.rows === 1) break;
       }

@@ -1,28 +1,37 @@
-// Where one outline cannot lie while it slides along another.
+// Spans in which one outline would overlap another while it slides along it.
 
 import { BAND_MM, type Profile } from './profile';
 
-/** An outline that has been laid down; x and y are of its profile's corner. mm */
-export interface Laid {
+/** A profile that has been laid down, with the place of its corner. mm */
+export interface LaidProfile {
   readonly profile: Profile;
   readonly x: number;
   readonly y: number;
 }
 
-/** An open span of places, mm. */
+/** An open interval of places, mm. */
 export type Span = readonly [number, number];
 
-/** The x at which a profile at height `y` would lie over one that is laid down; null where it passes above or below. */
-export const overAcross = (profile: Profile, y: number, { profile: laid, x, y: laidY }: Laid): Span | null =>
-  over(profile.rows, y - laidY, profile.heightMm, laid.rowPairs, laid.heightMm, x);
+/** The span of x at which a profile at height `y` would overlap one that is laid down; null where it passes above or below. */
+export const overAcross = (
+  profile: Profile,
+  y: number,
+  { profile: laid, x, y: laidY }: LaidProfile,
+): Span | null => over(profile.rows, y - laidY, profile.heightMm, laid.rowPairs, laid.heightMm, x);
 
-/** The y at which a profile at `x` would lie over one that is laid down; null where it passes beside it. */
-export const overDown = (profile: Profile, x: number, { profile: laid, x: laidX, y }: Laid): Span | null =>
-  over(profile.columns, x - laidX, profile.widthMm, laid.columnPairs, laid.widthMm, y);
+/** The span of y at which a profile at `x` would overlap one that is laid down; null where it passes beside it. */
+export const overDown = (
+  profile: Profile,
+  x: number,
+  { profile: laid, x: laidX, y }: LaidProfile,
+): Span | null => over(profile.columns, x - laidX, profile.widthMm, laid.columnPairs, laid.widthMm, y);
 
 type Bands = Profile['rows'];
 
-/** `past` is how far the moving one's first band lies past the other's; each of its bands lies against a pair of them. */
+/**
+ * The span in which two profiles would overlap. `past` is the offset of the moving one's first band from the other's; each of its
+ * bands lies beside a pair of the other's.
+ */
 function over(
   moving: Bands,
   past: number,
@@ -44,5 +53,5 @@ function over(
   return most > least ? [at + least, at + most] : null;
 }
 
-/** Outlines may touch each other's room. mm */
+/** Tolerance for outlines whose rooms touch. mm */
 export const TOUCH_MM = 1e-6;

@@ -1,4 +1,4 @@
-// A place on an edge and the ways along and out of it.
+// Places on an edge, with the directions along it and out of the panel.
 
 import { distance, nearestFraction, type Point, polylineLength } from '../../engine';
 
@@ -10,7 +10,7 @@ export interface EdgePlace {
   readonly out: Point;
 }
 
-/** The place a fraction of the way along an edge; null on an edge of no length. */
+/** The place at a fraction of an edge's length; null on an edge of no length. */
 export function placeAlong(points: readonly Point[], fraction: number): EdgePlace | null {
   let rest = polylineLength(points) * fraction;
   for (let i = 1; i < points.length; i += 1) {
@@ -41,15 +41,15 @@ export function placeNear(points: readonly Point[], point: Point): EdgePlace | n
 }
 
 /** The length of a ray until it first crosses a closed ring, mm; null when it never does. */
-export function reachTo(ring: readonly Point[], from: Point, way: Point): number | null {
+export function reachTo(ring: readonly Point[], from: Point, direction: Point): number | null {
   let least: number | null = null;
   let a = ring[ring.length - 1];
   for (const b of ring) {
     if (a) {
       const [dx, dy] = [b.x - a.x, b.y - a.y];
-      const turn = way.x * dy - way.y * dx;
+      const turn = direction.x * dy - direction.y * dx;
       const length = ((a.x - from.x) * dy - (a.y - from.y) * dx) / turn;
-      const part = ((a.x - from.x) * way.y - (a.y - from.y) * way.x) / turn;
+      const part = ((a.x - from.x) * direction.y - (a.y - from.y) * direction.x) / turn;
       if (turn !== 0 && part >= 0 && part <= 1 && length >= 0 && (least === null || length < least))
         least = length;
     }

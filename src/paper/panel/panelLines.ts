@@ -1,27 +1,27 @@
-// The lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
+// Lines of a panel: cut line, sew line, fold, grain, balance and drill marks.
 
 import type { Edge, Mark, Piece, Point } from '../../engine';
-import type { InkLine } from '../ink';
 import { placeNear, reachTo } from './edgeWalk';
+import type { Stroke } from './strokes';
 
-/** How far a balance mark reaches into the panel, mm: across the seam line, where it is still seen once sewn. */
+/** How far a balance mark reaches across the seam line into the panel, so that it is seen after sewing. mm */
 const MARK_INSIDE_MM = 4;
 const ARROW_MM = 3;
 const DRILL_MM = 2;
-/** How far the bracket that points to the fold stands from it. mm */
+/** Distance from the fold of the bracket that points to it. mm */
 const BRACKET_MM = 9;
 
 /** All lines of a piece, in the coordinates of its block. */
-export function panelLines(piece: Piece): InkLine[] {
+export function panelLines(piece: Piece): Stroke[] {
   const fold = foldOf(piece);
   return [
     ...cutLines(piece, fold),
     ...piece.edges
       .filter((edge) => edge.allowance > 0)
-      .map((edge): InkLine => ({ stroke: 'sew', points: edge.points })),
-    ...piece.darts.flatMap(({ inner, outer }): InkLine[] => [
-      { stroke: 'sew', points: inner },
-      { stroke: 'sew', points: outer },
+      .map((edge): Stroke => ({ kind: 'sew', points: edge.points })),
+    ...piece.darts.flatMap(({ inner, outer }): Stroke[] => [
+      { kind: 'sew', points: inner },
+      { kind: 'sew', points: outer },
     ]),
     ...grainLines(piece),
     ...piece.marks.flatMap((mark) => markLines(mark, piece)),
@@ -29,66 +29,66 @@ export function panelLines(piece: Piece): InkLine[] {
   ];
 }
 
-/** The edge a piece is folded at, where it is cut on the fold. */
+/** The edge on the fold of the cloth; null for a piece that is not cut on the fold. */
 export const foldOf = (piece: Piece): Edge | null =>
   piece.cut.onFold ? (piece.edges.find((edge) => edge.role === 'centre') ?? null) : null;
 
-/** The shears leave out what lies on the fold: there the ring becomes a fold line. */
-function cutLines({ cutLine }: Piece, fold: Edge | null): InkLine[] {
+/** The cut line. The part of it that lies on the fold is a fold line, because it is not cut. */
+function cutLines({ cutLine }: Piece, fold: Edge | null): Stroke[] {
   const [first] = cutLine;
   if (!first) return [];
-  const closed = [...cutLine, first];
+  const closedRing = [...cutLine, first];
   const ends = fold && [fold.points[0] as Point, fold.points[fold.points.length - 1] as Point];
-  if (!ends) return [{ stroke: 'cut', points: closed }];
+  if (!ends) return [{ kind: 'cut', points: closedRing }];
   const [a, b] = ends as [Point, Point];
   const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
   const onFold = ({ x, y }: Point): boolean =>
     Math.abs((x - a.x) * (b.y - a.y) - (y - a.y) * (b.x - a.x)) / length < ON_FOLD_MM;
-  const lines: { stroke: 'cut' | 'fold'; points: Point[] }[] = [];
-  for (let i = 1; i < closed.length; i += 1) {
-    const [from, to] = [closed[i - 1] as Point, closed[i] as Point];
-    const stroke = onFold(from) && onFold(to) ? 'fold' : 'cut';
+  const lines: { kind: 'cut' | 'fold'; points: Point[] }[] = [];
+  for (let i = 1; i < closedRing.length; i += 1) {
+    const [from, to] = [closedRing[i - 1] as Point, closedRing[i] as Point];
+    const kind = onFold(from) && onFold(to) ? 'fold' : 'cut';
     const last = lines[lines.length - 1];
-    if (last?.stroke === stroke) last.points.push(to);
-    else lines.push({ stroke, points: [from, to] });
+    if (last?.kind === kind) last.points.push(to);
+    else lines.push({ kind, points: [from, to] });
   }
   return lines;
 }
 
 const ON_FOLD_MM = 0.01;
 
-function grainLines({ grain: [top, foot] }: Piece): InkLine[] {
+function grainLines({ grain: [top, foot] }: Piece): Stroke[] {
   const length = Math.hypot(foot.x - top.x, foot.y - top.y);
   if (length === 0) return [];
-  const way = { x: (foot.x - top.x) / length, y: (foot.y - top.y) / length };
+  const direction = { x: (foot.x - top.x) / length, y: (foot.y - top.y) / length };
   return [
-    { stroke: 'grain', points: [top, foot] },
-    { stroke: 'grain', points: arrowHead(top, { x: -way.x, y: -way.y }) },
-    { stroke: 'grain', points: arrowHead(foot, way) },
+    { kind: 'grain', points: [top, foot] },
+    { kind: 'grain', points: arrowHead(top, { x: -direction.x, y: -direction.y }) },
+    { kind: 'grain', points: arrowHead(foot, direction) },
   ];
 }
 
-function arrowHead(tip: Point, way: Point): Point[] {
+function arrowHead(tip: Point, direction: Point): Point[] {
   const wing = (side: number): Point => ({
-    x: tip.x - way.x * ARROW_MM - way.y * side * ARROW_MM * 0.4,
-    y: tip.y - way.y * ARROW_MM + way.x * side * ARROW_MM * 0.4,
+    x: tip.x - direction.x * ARROW_MM - direction.y * side * ARROW_MM * 0.4,
+    y: tip.y - direction.y * ARROW_MM + direction.x * side * ARROW_MM * 0.4,
   });
   return [wing(1), tip, wing(-1)];
 }
 
-function markLines(mark: Mark, piece: Piece): InkLine[] {
+function markLines(mark: Mark, piece: Piece): Stroke[] {
   if (mark.kind === 'drill') {
     const { x, y } = mark.at;
     return [
       {
-        stroke: 'mark',
+        kind: 'mark',
         points: [
           { x: x - DRILL_MM, y },
           { x: x + DRILL_MM, y },
         ],
       },
       {
-        stroke: 'mark',
+        kind: 'mark',
         points: [
           { x, y: y - DRILL_MM },
           { x, y: y + DRILL_MM },
@@ -96,12 +96,12 @@ function markLines(mark: Mark, piece: Piece): InkLine[] {
       },
     ];
   }
-  const tick = balanceTick(mark, piece);
-  return tick ? [{ stroke: 'mark', points: [tick.inner, tick.outer] }] : [];
+  const markLine = balanceMarkLine(mark, piece);
+  return markLine ? [{ kind: 'mark', points: [markLine.inner, markLine.outer] }] : [];
 }
 
-/** A balance mark from the cut line across the seam line into the panel; null where its edge has no length. */
-export function balanceTick(
+/** The line of a balance mark, from the cut line across the seam line into the panel; null where its edge has no length. */
+export function balanceMarkLine(
   mark: Mark,
   piece: Piece,
 ): { readonly inner: Point; readonly outer: Point; readonly out: Point } | null {
@@ -116,8 +116,8 @@ export function balanceTick(
 }
 
 /** A bracket beside the fold whose two arrows touch it. */
-function bracketLines(fold: Edge): InkLine[] {
-  const lines: InkLine[] = [];
+function bracketLines(fold: Edge): Stroke[] {
+  const lines: Stroke[] = [];
   const [a, b] = [fold.points[0] as Point, fold.points[fold.points.length - 1] as Point];
   const corner = (t: number, away: number): Point => {
     const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
@@ -126,12 +126,12 @@ function bracketLines(fold: Edge): InkLine[] {
   };
   const [high, low] = [0.15, 0.85];
   lines.push({
-    stroke: 'grain',
+    kind: 'grain',
     points: [corner(high, 0), corner(high, BRACKET_MM), corner(low, BRACKET_MM), corner(low, 0)],
   });
   for (const t of [high, low]) {
     const [tip, from] = [corner(t, 0), corner(t, 1)];
-    lines.push({ stroke: 'grain', points: arrowHead(tip, { x: tip.x - from.x, y: tip.y - from.y }) });
+    lines.push({ kind: 'grain', points: arrowHead(tip, { x: tip.x - from.x, y: tip.y - from.y }) });
   }
   return lines;
 }

@@ -1,17 +1,18 @@
-// Where there is room for a text: clear of every line and of every other text.
+// Finds whether a text has room: clear of every line and every other text.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, type InkLine } from '../ink';
-import { clipSegment } from '../sheets/clip';
+import { type Box, boxAround } from '../geometry/box';
+import { clipSegment } from '../geometry/clip';
+import type { Stroke } from './strokes';
 import { cornersOf, type TurnedBox } from './textBlock';
 
-/** What a text must keep clear of. Texts and their leaders are added as they are placed. */
+/** The lines and texts that a text must keep clear of. Texts and leaders are added as they are placed. */
 export interface Room {
   readonly segments: (readonly [Point, Point])[];
   readonly taken: TurnedBox[];
 }
 
-export function roomAmong(lines: readonly InkLine[]): Room {
+export function roomAmong(lines: readonly Stroke[]): Room {
   const segments = lines.flatMap(({ points }) =>
     points.slice(1).map((point, i) => [points[i] as Point, point] as const),
   );
@@ -74,9 +75,9 @@ const intoFrameOf = ({ centre, turnRad }: TurnedBox): ((point: Point) => Point) 
   });
 };
 
-/** Two turned boxes overlap unless a side of one of them parts them. */
+/** Whether two turned boxes overlap: they do unless a side of one of them separates them. */
 function overlap(a: TurnedBox, b: TurnedBox): boolean {
-  const parts = (from: TurnedBox, other: TurnedBox): boolean => {
+  const isApart = (from: TurnedBox, other: TurnedBox): boolean => {
     const around = boxAround(cornersOf(other).map(intoFrameOf(from))) as Box;
     return (
       around.left > from.halfWidth ||
@@ -85,5 +86,5 @@ function overlap(a: TurnedBox, b: TurnedBox): boolean {
       around.bottom < -from.halfHeight
     );
   };
-  return !parts(a, b) && !parts(b, a);
+  return !isApart(a, b) && !isApart(b, a);
 }

@@ -1,8 +1,8 @@
-// A few lines of text set as one block that can be placed and turned as a whole.
+// Sets lines of text as a block that is placed and turned as a whole.
 
 import type { Point } from '../../engine';
-import type { InkText } from '../ink';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
+import type { PlacedText } from './strokes';
 
 export interface TextLine {
   readonly text: string;
@@ -25,12 +25,12 @@ export interface TurnedBox {
   readonly turnRad: number;
 }
 
-// The face's ascender and descender as parts of its size (b ends at 0.722, g at −0.198), and the room between two lines.
+// The face's ascender and descender as factors of the size (b ends at 0.722, g at −0.198), and the line spacing.
 const ASCENT = 0.72;
 const DESCENT = 0.21;
 const LINE = 1.28;
 
-/** Sets lines below each other, all sizes times `scale`. */
+/** Sets lines below each other, with all sizes multiplied by `scale`. */
 export function setBlock(lines: readonly TextLine[], scale = 1): TextBlock {
   const set: TextBlock['lines'][number][] = [];
   let baselineMm = 0;
@@ -47,7 +47,7 @@ export function setBlock(lines: readonly TextLine[], scale = 1): TextBlock {
   };
 }
 
-/** The box a block takes when its centre lies at `centre`. */
+/** The box of a block whose centre is at `centre`. */
 export const boxOf = (block: TextBlock, centre: Point, turnRad: number): TurnedBox => ({
   centre,
   halfWidth: block.widthMm / 2,
@@ -55,8 +55,12 @@ export const boxOf = (block: TextBlock, centre: Point, turnRad: number): TurnedB
   turnRad,
 });
 
-/** The block's lines as ink, each set from the left of the box (or centred in it). */
-export function inkOf(block: TextBlock, { centre, turnRad }: TurnedBox, centred = false): InkText[] {
+/** The lines of a block as placed texts, flush left in the box or centred in it. */
+export function textsOfBlock(
+  block: TextBlock,
+  { centre, turnRad }: TurnedBox,
+  centred = false,
+): PlacedText[] {
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
   return block.lines.map(({ text, sizePt, bold, widthMm, baselineMm }) => {
     const along = centred ? -widthMm / 2 : -block.widthMm / 2;
@@ -80,11 +84,21 @@ export function cornersOf({ centre, halfWidth, halfHeight, turnRad }: TurnedBox)
   });
 }
 
-/** The box that an ink text takes. */
-export function boxOfText({ text, start, turnRad, sizePt, bold }: InkText): TurnedBox {
+/** The box of a placed text. */
+export function boxOfText({ text, start, turnRad, sizePt, bold }: PlacedText): TurnedBox {
   const block = setBlock([{ text, sizePt, bold }]);
   const [along, up] = [block.widthMm / 2, (block.lines[0]?.baselineMm ?? 0) - block.heightMm / 2];
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
   const centre = { x: start.x + along * cos + up * sin, y: start.y + along * sin - up * cos };
   return boxOf(block, centre, turnRad);
 }
+
+/** A text's direction turned by π where it would read upside down, rad. Texts on nearly upright edges read upwards. */
+export function readable(turnRad: number): number {
+  let turn = turnRad;
+  while (turn > Math.PI / 2 - NEARLY_UPRIGHT) turn -= Math.PI;
+  while (turn <= -Math.PI / 2 - NEARLY_UPRIGHT) turn += Math.PI;
+  return turn;
+}
+
+const NEARLY_UPRIGHT = Math.PI / 9;

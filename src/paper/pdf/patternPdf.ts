@@ -1,59 +1,61 @@
-// The tiled pattern as a PDF file.
+// The pattern on sheets as a PDF file.
 
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasFaults } from '../faults';
-import { type Layout, layOut, type PatternInput } from '../layOut';
-import type { Faced } from '../letters/pageFace';
+import type { WithFace } from '../glyphs/pageFace';
+import { type Layout, layOut, type PatternInput } from '../layout/layOut';
 import { makingList } from '../making/makingList';
-import { drawMakingPages } from '../making/makingPages';
 import { makingSections } from '../making/makingSections';
 import { makingNames } from '../making/makingText';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
 import { checkPaper } from '../sheets/checkPaper';
 import { isCorrection, NO_CORRECTION } from '../sheets/correction';
 import { sheetName } from '../sheets/grid';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
+import type { PdfCanvas } from './file/pdfCanvas';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
 import { drawFirstPage } from './firstPage';
-import { pdfFile, TITLE_MM } from './pdfFile';
-import type { Pen } from './pen';
+import { drawMakingPages } from './makingPages';
 import { sheetDrawer } from './sheetPage';
 
-/** Told how many pages are drawn and how many there will be; drawing goes on when it is done. */
+/** Called with the number of pages drawn and of all pages; drawing waits for it. */
 export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
 
 /**
- * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each sheet that has ink
- * and is not left out, and the making list where its settings are given. Pages are as large as the paper, 1 unit = 1/72 in,
- * and everything on them is drawn larger by the correction. Whatever pieces the draft has are drawn; where it has blocking
- * issues every page says not to cut it. Same input, same bytes.
+ * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each used sheet that is not left
+ * out, and the making list where the input has making settings. Pages are as large as the paper, 1 unit = 1/72 in, and everything
+ * on them is enlarged by the correction. All pieces of the draft are drawn; where it has errors every page says not to cut it.
+ * Same input, same bytes.
  *
- * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} denies; ask them
- * first. What `watch` throws stops the drawing and is passed on.
+ * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} refuses. What `watch`
+ * throws stops the drawing and is passed on.
  */
-export async function patternPdf(input: PatternInput & Faced, watch?: PageWatch): Promise<Uint8Array> {
+export async function patternPdf(input: PatternInput & WithFace, watch?: PageWatch): Promise<Uint8Array> {
   const { client, savedDraft, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
   if (!isCorrection(correction)) throw new RangeError('correction not checked');
   const checked = checkPaper(paper, correction);
   if (!checked.ok) throw new RangeError(`paper not checked: ${checked.fault.code}`);
   const layout = layOut(input);
-  const what = [client.name, savedDraft.name, date].map((words) => settable(words));
+  const what = [client.name, savedDraft.name, date].map((line) => settable(line));
   const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
   const pdf = await pdfFile(title, seedOf(input, layout), input);
   const short = Math.min(paper.widthMm, paper.heightMm);
   const long = Math.max(paper.widthMm, paper.heightMm);
-  const upright = (): Pen => pdf.page(short, long, { x: correction.across, y: correction.down });
-  // A sheet held the other way goes through the printer turned: its x runs along the paper's long side.
-  const lying = (): Pen => pdf.page(long, short, { x: correction.down, y: correction.across });
+  const upright = (): PdfCanvas => pdf.page(short, long, { x: correction.across, y: correction.down });
+  // A landscape sheet goes through the printer turned: its x runs along the paper's long side.
+  const lying = (): PdfCanvas => pdf.page(long, short, { x: correction.down, y: correction.across });
 
   drawFirstPage(upright(), input, layout);
-  const faulty = hasFaults(input);
+  const faulty = hasErrors(input);
   const drawSheet = sheetDrawer(layout);
-  const printed = [...layout.sheets.entries()].filter(([, place]) => !leftOut.includes(sheetName(place)));
-  for (const [drawn, [i, place]] of printed.entries()) {
+  const printed = [...layout.sheets.entries()].filter(
+    ([, position]) => !leftOut.includes(sheetName(position)),
+  );
+  for (const [drawn, [i, position]] of printed.entries()) {
     await watch?.(drawn + 1, printed.length + 1);
     const count = `sheet ${i + 1} of ${layout.sheets.length}`;
-    drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), place, {
-      what: what.filter((words) => words !== '').join(' · '),
+    drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), position, {
+      what: what.filter((line) => line !== '').join(' · '),
       how: faulty ? `${DO_NOT_CUT} (${count})` : `${settable(paper.name)} · print at 100 % · ${count}`,
       howBold: faulty,
     });

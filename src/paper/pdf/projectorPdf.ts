@@ -1,26 +1,27 @@
-// The pattern for a projector over the cutting table: light lines on a dark ground, over a grid to set the projector by.
+// The pattern for a projector: light lines on a dark page, over a grid for setting the scale.
 
 import { inches } from '../../engine';
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasFaults } from '../faults';
-import type { InkText } from '../ink';
-import type { Faced } from '../letters/pageFace';
+import type { WithFace } from '../glyphs/pageFace';
+import { movedPanel } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
+import { type Plan, planPanels } from '../layout/planPanels';
+import { STROKE_STYLES } from '../panel/strokeStyles';
+import type { PlacedText } from '../panel/strokes';
 import { boxOfText, cornersOf } from '../panel/textBlock';
-import { movedPanel, type PlanInput } from '../placePanels';
-import { type Plan, planPanels } from '../planPanels';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
-import { STROKE_LOOKS } from '../strokeLooks';
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
+import type { PdfCanvas } from './file/pdfCanvas';
+import { pdfFile, TITLE_MM } from './file/pdfFile';
 import { drawPanels } from './onePagePdf';
-import { pdfFile, TITLE_MM } from './pdfFile';
-import type { Pen } from './pen';
-import { projectorLooks } from './projectorLooks';
+import { projectorStyle } from './projectorStyle';
 
 export interface ProjectorChoice {
-  /** Panels lie in rows no wider than this, mm. */
+  /** Greatest width of the picture, mm. */
   readonly widthMm: number;
-  /** Weight of the cut line, mm; the others are in proportion. */
+  /** Width of the cut line, mm; other lines are in proportion. */
   readonly lineMm: number;
 }
 
@@ -28,35 +29,35 @@ export const LEAST_LINE_MM = 0.3;
 export const MOST_LINE_MM = 6;
 export const DEFAULT_PROJECTOR: ProjectorChoice = { widthMm: 914.4, lineMm: 1.5 };
 
-/** Room at the top for the names and the size of the grid, mm. */
+/** Height at the top for the names and the size of the grid, mm. */
 const HEAD_MM = 24;
 const FRAME_MM = 10;
 const REMARK_PT = 14;
 
-/** The side of a square of the grid, mm: one that the maker's ruler shows. */
+/** Side of a square of the grid, mm: a round length of the unit. */
 export const gridSideMm = (unit: 'in' | 'cm'): number => (unit === 'in' ? inches(2) : 50);
 
-/** What is projected is read from beside the table. */
-const LETTERS = 1.6;
+/** Factor on the sizes of texts, which are read from beside the cutting table. */
+const TEXT_SCALE = 1.6;
 
-/** The panels as they are projected, inside the frame of the picture. */
+/** The panels inside the frame of the picture. */
 export const planProjected = (input: PlanInput, { widthMm, lineMm }: ProjectorChoice): Plan =>
   planPanels(input, widthMm - 2 * FRAME_MM, {
-    letters: LETTERS,
-    heavierMm: Math.max(0, (lineMm - STROKE_LOOKS.cut.widthMm) / 2),
+    textScale: TEXT_SCALE,
+    heavierMm: Math.max(0, (lineMm - STROKE_STYLES.cut.widthMm) / 2),
   });
 
 export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean =>
   lineMm >= LEAST_LINE_MM && lineMm <= MOST_LINE_MM && widthMm >= 300 && widthMm <= MOST_SIDE_MM;
 
 /**
- * The bytes of a PDF of one dark page as large as the panels need, the grid over all of it, whole squares only. Null where a
- * side would be over 5080 mm. Same input, same bytes.
+ * The bytes of a PDF of one dark page, as large as the panels need and a whole number of squares of its grid. Null where a side
+ * would be over 5080 mm. Same input, same bytes.
  *
- * @throws RangeError on a choice that {@link isProjectorChoice} denies; ask it first
+ * @throws RangeError on a choice that {@link isProjectorChoice} refuses
  */
 export async function projectorPdf(
-  input: PlanInput & Faced,
+  input: PlanInput & WithFace,
   choice: ProjectorChoice,
 ): Promise<Uint8Array | null> {
   if (!isProjectorChoice(choice)) throw new RangeError('projector choice not checked');
@@ -77,41 +78,41 @@ export async function projectorPdf(
     JSON.stringify([names, choice, client.unit, estimatedRemark(client), outlines]),
     input,
   );
-  const pen = pdf.page(width, height, undefined, projectorLooks(choice.lineMm));
-  pen.blank(0, 0, width, height);
-  drawGrid(pen, columns, rows, side);
+  const canvas = pdf.page(width, height, undefined, projectorStyle(choice.lineMm));
+  canvas.blank(0, 0, width, height);
+  drawGrid(canvas, columns, rows, side);
   const square = client.unit === 'in' ? '2 in' : '50 mm';
-  const said = hasFaults(input) ? [DO_NOT_CUT] : [`Each square of the grid is ${square}`];
+  const hint = hasErrors(input) ? [DO_NOT_CUT] : [`Each square of the grid is ${square}`];
   const estimated = estimatedRemark(client);
-  const headLine = (words: string, y: number, sizePt: number): InkText => ({
-    text: shortened(words, sizePt, true, width - 2 * FRAME_MM),
+  const headLine = (content: string, y: number, sizePt: number): PlacedText => ({
+    text: shortened(content, sizePt, true, width - 2 * FRAME_MM),
     start: { x: FRAME_MM, y: FRAME_MM + y },
     turnRad: 0,
     sizePt,
     bold: true,
   });
   const head = [
-    headLine([...said, ...names].join(' · '), 10, 22),
+    headLine([...hint, ...names].join(' · '), 10, 22),
     ...(estimated === null ? [] : [headLine(settable(estimated), 19, REMARK_PT)]),
   ];
   const panels = plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM }));
-  // The grid runs through no word.
+  // The grid is covered under texts.
   for (const text of [...head, ...panels.flatMap(({ texts }) => texts)])
-    pen.cover(cornersOf(boxOfText(text)));
-  for (const text of head) pen.text(text);
-  drawPanels(pen, panels);
+    canvas.cover(cornersOf(boxOfText(text)));
+  for (const text of head) canvas.text(text);
+  drawPanels(canvas, panels);
   return pdf.bytes();
 }
 
-function drawGrid(pen: Pen, columns: number, rows: number, side: number): void {
+function drawGrid(canvas: PdfCanvas, columns: number, rows: number, side: number): void {
   const [width, height] = [columns * side, rows * side];
   for (let column = 0; column <= columns; column += 1)
-    pen.line('grid', [
+    canvas.line('grid', [
       { x: column * side, y: 0 },
       { x: column * side, y: height },
     ]);
   for (let row = 0; row <= rows; row += 1)
-    pen.line('grid', [
+    canvas.line('grid', [
       { x: 0, y: row * side },
       { x: width, y: row * side },
     ]);

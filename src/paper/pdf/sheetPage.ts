@@ -1,14 +1,15 @@
-// One sheet of the pattern: what lies in its window, how it joins its neighbours, and its name.
+// Draws one sheet of the pattern: its window of the plan, its joints with neighbours, and its name.
 
 import type { Point } from '../../engine';
-import { type Box, boxAround, type InkLine, type InkText, moved } from '../ink';
-import type { Layout } from '../layOut';
+import { type Box, boxAround, moved } from '../geometry/box';
+import { clipLine } from '../geometry/clip';
+import type { Layout } from '../layout/layOut';
 import { isClear, type Room } from '../panel/room';
-import { boxOf, boxOfText, cornersOf, inkOf, setBlock, type TurnedBox } from '../panel/textBlock';
-import { clipLine } from '../sheets/clip';
+import type { PlacedText, Stroke } from '../panel/strokes';
+import { boxOf, boxOfText, cornersOf, setBlock, type TurnedBox, textsOfBlock } from '../panel/textBlock';
 import {
   type Grid,
-  type SheetPlace,
+  type SheetPosition,
   STRIP_MM,
   sheetName,
   stepAcross,
@@ -17,25 +18,25 @@ import {
 } from '../sheets/grid';
 import { type Joint, LABEL_MM } from '../sheets/joints';
 import { shortened, textWidth } from '../text/textWidth';
-import type { Pen } from './pen';
+import type { PdfCanvas } from './file/pdfCanvas';
 
 const JOINT_GREY = 0.35;
 const MARK_MOST_MM = 2.4;
 
-interface SheetWords {
-  /** Client, draft and day. */
+interface SheetCaption {
+  /** Client, draft and date. */
   readonly what: string;
-  /** Paper, scale and the count of sheets; or, of a draft with faults, not to cut it. */
+  /** Paper, scale and number of sheets; for a draft with errors, not to cut it. */
   readonly how: string;
   readonly howBold: boolean;
 }
 
-/** Draws one sheet on the page in hand. */
-export type DrawSheet = (pen: Pen, place: SheetPlace, words: SheetWords) => void;
+/** Draws one sheet on a page. */
+export type DrawSheet = (canvas: PdfCanvas, position: SheetPosition, caption: SheetCaption) => void;
 
 /**
- * Draws sheets of a layout. Lines end at a window's edge; nothing of them is emitted beyond it. Where lines and texts lie is
- * found out once for all sheets.
+ * Makes a function that draws the sheets of a layout. Lines are clipped to a sheet's window. The boxes of lines and texts are
+ * computed once for all sheets.
  */
 export function sheetDrawer(layout: Layout): DrawSheet {
   const boxed = <T>(item: T, points: readonly Point[]): Boxed<T> => ({ item, box: boxAround(points) as Box });
@@ -45,7 +46,7 @@ export function sheetDrawer(layout: Layout): DrawSheet {
   const texts = layout.panels.flatMap((panel) =>
     panel.texts.map((text) => boxed(text, cornersOf(boxOfText(text)))),
   );
-  return (pen, place, words) => drawSheet(pen, { layout, lines, texts }, place, words);
+  return (canvas, position, caption) => drawSheet(canvas, { layout, lines, texts }, position, caption);
 }
 
 interface Boxed<T> {
@@ -55,8 +56,8 @@ interface Boxed<T> {
 
 interface Drawing {
   readonly layout: Layout;
-  readonly lines: readonly Boxed<InkLine>[];
-  readonly texts: readonly Boxed<InkText>[];
+  readonly lines: readonly Boxed<Stroke>[];
+  readonly texts: readonly Boxed<PlacedText>[];
 }
 
 const within = <T>(items: readonly Boxed<T>[], window: Box): T[] =>
@@ -70,24 +71,29 @@ const within = <T>(items: readonly Boxed<T>[], window: Box): T[] =>
     )
     .map(({ item }) => item);
 
-function drawSheet(pen: Pen, { layout, lines, texts }: Drawing, place: SheetPlace, words: SheetWords): void {
+function drawSheet(
+  canvas: PdfCanvas,
+  { layout, lines, texts }: Drawing,
+  position: SheetPosition,
+  caption: SheetCaption,
+): void {
   const { grid } = layout;
-  const window = windowOf(grid, place);
+  const window = windowOf(grid, position);
   const toPage: Point = { x: grid.marginMm - window.left, y: grid.marginMm - window.top };
   const drawn: (readonly Point[])[] = [];
-  for (const { stroke, points } of within(lines, window))
-    for (const extent of clipLine(points, window)) {
-      const onPage = moved(extent.points, toPage);
+  for (const { kind, points } of within(lines, window))
+    for (const part of clipLine(points, window)) {
+      const onPage = moved(part.points, toPage);
       drawn.push(onPage);
-      pen.line(stroke, onPage, extent.from);
+      canvas.line(kind, onPage, part.from);
     }
 
   const shown = within(texts, window).map((text) => ({
     ...text,
     start: moved([text.start], toPage)[0] as Point,
   }));
-  pen.within(grid.marginMm, grid.marginMm, grid.windowWidthMm, grid.windowHeightMm, () => {
-    for (const text of shown) pen.text(text);
+  canvas.within(grid.marginMm, grid.marginMm, grid.windowWidthMm, grid.windowHeightMm, () => {
+    for (const text of shown) canvas.text(text);
   });
 
   const room: Room = {
@@ -96,20 +102,27 @@ function drawSheet(pen: Pen, { layout, lines, texts }: Drawing, place: SheetPlac
     ),
     taken: shown.map(boxOfText),
   };
-  for (const joint of layout.joints) drawJoint(pen, grid, joint, place, toPage, room);
-  drawStrip(pen, grid, place, words);
+  for (const joint of layout.joints) drawJoint(canvas, grid, joint, position, toPage, room);
+  drawStrip(canvas, grid, position, caption);
 }
 
-function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage: Point, room: Room): void {
-  const which = joint.sheets.findIndex((sheet) => sheetName(sheet) === sheetName(place));
+function drawJoint(
+  canvas: PdfCanvas,
+  grid: Grid,
+  joint: Joint,
+  position: SheetPosition,
+  toPage: Point,
+  room: Room,
+): void {
+  const which = joint.sheets.findIndex((sheet) => sheetName(sheet) === sheetName(position));
   if (which < 0) return;
   const [first, second] = joint.sheets;
-  const across = joint.way === 'across';
+  const across = joint.direction === 'across';
   const { marginMm, windowWidthMm, windowHeightMm, overlapMm } = grid;
   const [right, bottom] = [marginMm + windowWidthMm, marginMm + windowHeightMm];
-  // The same line of the plan on both sheets: where the second one is cut off, and where it comes to lie on the first.
+  // The same line of the plan on both sheets: where the second sheet is cut off, and where it lies on the first.
   const at = marginMm + (which === 1 ? 0 : across ? stepAcross(grid) : stepDown(grid));
-  pen.line(
+  canvas.line(
     which === 1 ? 'trim' : 'join',
     across
       ? [
@@ -125,22 +138,22 @@ function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage
   const side = (which === 0 ? -1 : 1) * (overlapMm / 2 + LABEL_MM);
   for (const mark of joint.joinMarks) {
     const centre = { x: mark.x + toPage.x, y: mark.y + toPage.y };
-    drawMark(pen, centre, radius);
+    drawJoinMark(canvas, centre, radius);
     const block = setBlock([{ text: String(joint.number), sizePt: 9, bold: true }]);
-    // Beside the overlap, where it stays in sight; where a line runs there, along the joint.
+    // The number is beside the overlap, where it stays visible; or along the joint, where a line is in its way.
     const spots = [
-      ...[side, side * 1.25].map((aside) => (across ? [aside, 0] : [0, aside])),
-      ...[-1, 1].map((way) => (across ? [0, way * (radius + 3)] : [way * (radius + 3), 0])),
+      ...[side, side * 1.25].map((sideways) => (across ? [sideways, 0] : [0, sideways])),
+      ...[-1, 1].map((sign) => (across ? [0, sign * (radius + 3)] : [sign * (radius + 3), 0])),
     ].map(([dx = 0, dy = 0]) => boxOf(block, { x: centre.x + dx, y: centre.y + dy }, 0));
     const box = spots.find((each) => isClear(room, each, 0.5)) ?? (spots[0] as TurnedBox);
     room.taken.push(box, boxOf({ ...block, widthMm: 2 * radius, heightMm: 2 * radius }, centre, 0));
-    for (const text of inkOf(block, box)) pen.text(text, JOINT_GREY);
+    for (const text of textsOfBlock(block, box)) canvas.text(text, JOINT_GREY);
   }
   const hint =
     which === 1 ? `cut off here, lay on ${sheetName(first)}` : `${sheetName(second)} lies up to here`;
   const block = setBlock([{ text: hint, sizePt: 6, bold: false }]);
   const span = across ? bottom - marginMm : right - marginMm;
-  // Inside the overlap, next to its line, wherever the pattern leaves room.
+  // The hint is inside the overlap, next to its line, where the pattern leaves room.
   for (let t = 0.06; t < 0.95; t += 0.04) {
     const along = marginMm + t * span;
     const beside = at + 0.8 + block.heightMm / 2;
@@ -148,7 +161,7 @@ function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage
     const box = boxOf(block, centre, across ? -Math.PI / 2 : 0);
     if (!isClear(room, box, 1.2) || !isOnSheet(cornersOf(box), marginMm, right, bottom)) continue;
     room.taken.push(box);
-    for (const text of inkOf(block, box)) pen.text(text, JOINT_GREY);
+    for (const text of textsOfBlock(block, box)) canvas.text(text, JOINT_GREY);
     break;
   }
 }
@@ -156,13 +169,13 @@ function drawJoint(pen: Pen, grid: Grid, joint: Joint, place: SheetPlace, toPage
 const isOnSheet = (corners: readonly Point[], margin: number, right: number, bottom: number): boolean =>
   corners.every(({ x, y }) => x >= margin && x <= right && y >= margin && y <= bottom);
 
-/** A circle with a cross: its centre is the point that falls together. */
-function drawMark(pen: Pen, { x, y }: Point, radius: number): void {
-  pen.line('mark', [
+/** Draws a joining mark: a circle with a cross, whose centre is the same point of the plan on both sheets. */
+function drawJoinMark(canvas: PdfCanvas, { x, y }: Point, radius: number): void {
+  canvas.line('mark', [
     { x: x - radius, y },
     { x: x + radius, y },
   ]);
-  pen.line('mark', [
+  canvas.line('mark', [
     { x, y: y - radius },
     { x, y: y + radius },
   ]);
@@ -171,19 +184,19 @@ function drawMark(pen: Pen, { x, y }: Point, radius: number): void {
     const turn = (i * Math.PI) / 12;
     ring.push({ x: x + 0.6 * radius * Math.cos(turn), y: y + 0.6 * radius * Math.sin(turn) });
   }
-  pen.line('trim', ring);
+  canvas.line('trim', ring);
 }
 
-function drawStrip(pen: Pen, grid: Grid, place: SheetPlace, words: SheetWords): void {
+function drawStrip(canvas: PdfCanvas, grid: Grid, position: SheetPosition, caption: SheetCaption): void {
   const { marginMm, windowWidthMm, windowHeightMm } = grid;
   const baseline = marginMm + windowHeightMm + STRIP_MM - 1;
   const write = (text: string, x: number, sizePt: number, bold: boolean): void =>
-    pen.text({ text, start: { x, y: baseline }, turnRad: 0, sizePt, bold });
-  const name = sheetName(place);
+    canvas.text({ text, start: { x, y: baseline }, turnRad: 0, sizePt, bold });
+  const name = sheetName(position);
   write(name, marginMm, 13, true);
-  const howWidth = textWidth(words.how, 7.5, words.howBold);
-  write(words.how, marginMm + windowWidthMm - howWidth, 7.5, words.howBold);
+  const howWidth = textWidth(caption.how, 7.5, caption.howBold);
+  write(caption.how, marginMm + windowWidthMm - howWidth, 7.5, caption.howBold);
   const left = marginMm + textWidth(name, 13, true) + 4;
   const room = marginMm + windowWidthMm - howWidth - 4 - left;
-  write(shortened(words.what, 7.5, false, room), left, 7.5, false);
+  write(shortened(caption.what, 7.5, false, room), left, 7.5, false);
 }

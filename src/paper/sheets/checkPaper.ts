@@ -1,4 +1,4 @@
-// Whether a paper can be printed on at all, before any sheet is made.
+// Checks whether a paper can be printed on.
 
 import { formatLength, type LengthUnit } from '../../document';
 import { type Correction, NO_CORRECTION } from './correction';
@@ -13,19 +13,19 @@ type PaperFaultCode =
 
 export interface PaperFault {
   readonly code: PaperFaultCode;
-  /** The bounds that were passed, mm. */
+  /** The bounds, mm. */
   readonly least: number;
   readonly most: number;
 }
 
 export type CheckedPaper = { readonly ok: true } | { readonly ok: false; readonly fault: PaperFault };
 
-/** No desktop printer needs a wider margin; wider ones leave no room for the calibration squares. mm */
+/** Wider margins leave no room for the calibration squares, and no desktop printer needs them. mm */
 const MOST_MARGIN_MM = 20;
-/** The joining marks have to lie whole in the overlap. mm */
+/** The overlap must hold whole joining marks. mm */
 const LEAST_OVERLAP_MM = 5;
 const MOST_OVERLAP_MM = 30;
-/** Room between the margins that the first page takes, mm. */
+/** Least size of the first page between its margins, mm. */
 const FIRST_PAGE_LEAST = { widthMm: 165, heightMm: 236 } as const;
 /** 14 400 units of 1/72 in, the longest side a page may have: ISO 32000-1, Annex C. mm */
 export const MOST_SIDE_MM = 5080;
@@ -53,7 +53,7 @@ const refused = (code: PaperFaultCode, least: number, most: number): CheckedPape
   fault: { code, least, most },
 });
 
-/** What is wrong with a paper and what would cure it, as a sentence. */
+/** A sentence that says what is wrong with a paper and how to mend it. */
 export function paperSentence({ code, least, most }: PaperFault, unit: LengthUnit): string {
   const length = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   switch (code) {

@@ -1,35 +1,35 @@
-// The plan cut into sheets that overlap.
+// A grid of overlapping sheets over the plan.
 
-import type { Box } from '../ink';
+import type { Box } from '../geometry/box';
 import type { UprightPage } from './uprightPage';
 
-/** Free strip under the pattern on each sheet, for its name. mm */
+/** Height of the strip under the pattern on each sheet, which has the sheet's name. mm */
 export const STRIP_MM = 6;
 
 export interface Grid {
   readonly orientation: 'portrait' | 'landscape';
-  /** The paper as it is held, mm. */
+  /** Size of the paper in its orientation, mm. */
   readonly pageWidthMm: number;
   readonly pageHeightMm: number;
   readonly marginMm: number;
   readonly overlapMm: number;
-  /** What one sheet shows of the plan, mm. */
+  /** Size of the window of the plan that one sheet shows, mm. */
   readonly windowWidthMm: number;
   readonly windowHeightMm: number;
   readonly columns: number;
   readonly rows: number;
 }
 
-export interface SheetPlace {
+export interface SheetPosition {
   readonly row: number;
   readonly column: number;
 }
 
-/** The way from one sheet's window to the next, mm. */
+/** Distance from one sheet's window to the next, mm. */
 export const stepAcross = (grid: Grid): number => grid.windowWidthMm - grid.overlapMm;
 export const stepDown = (grid: Grid): number => grid.windowHeightMm - grid.overlapMm;
 
-/** The sheets that a plan of this size takes; a plan of no size takes none. */
+/** The grid of sheets that covers a plan of this size; a plan of no size takes none. */
 export function gridFor(
   page: UprightPage,
   orientation: Grid['orientation'],
@@ -57,27 +57,27 @@ export function gridFor(
   };
 }
 
-/** What a sheet shows of the plan, overlaps included. */
-export function windowOf(grid: Grid, { row, column }: SheetPlace): Box {
+/** The window of the plan that a sheet shows, overlaps included. */
+export function windowOf(grid: Grid, { row, column }: SheetPosition): Box {
   const [left, top] = [column * stepAcross(grid), row * stepDown(grid)];
   return { left, top, right: left + grid.windowWidthMm, bottom: top + grid.windowHeightMm };
 }
 
-/** The part of its window that a sheet alone has to show: each point of the plan is in one sheet's own part. */
-export function ownPartOf(grid: Grid, place: SheetPlace): Box {
-  const { left, top, right, bottom } = windowOf(grid, place);
+/** The part of a sheet's window that belongs to it alone: each point of the plan is in one sheet's own part. */
+export function ownPartOf(grid: Grid, position: SheetPosition): Box {
+  const { left, top, right, bottom } = windowOf(grid, position);
   return {
     left,
     top,
-    right: place.column === grid.columns - 1 ? right : left + stepAcross(grid),
-    bottom: place.row === grid.rows - 1 ? bottom : top + stepDown(grid),
+    right: position.column === grid.columns - 1 ? right : left + stepAcross(grid),
+    bottom: position.row === grid.rows - 1 ? bottom : top + stepDown(grid),
   };
 }
 
-/** Row letter and column number: B3; past Z comes AA. */
-export function sheetName({ row, column }: SheetPlace): string {
-  let letters = '';
+/** The name of a sheet: row letter and column number, B3; AA follows Z. */
+export function sheetName({ row, column }: SheetPosition): string {
+  let rowLetters = '';
   for (let rest = row; rest >= 0; rest = Math.floor(rest / 26) - 1)
-    letters = String.fromCharCode(65 + (rest % 26)) + letters;
-  return `${letters}${column + 1}`;
+    rowLetters = String.fromCharCode(65 + (rest % 26)) + rowLetters;
+  return `${rowLetters}${column + 1}`;
 }

@@ -1,6 +1,9 @@
-// The papers a printer takes, and how one is to be used.
+// Sizes of paper, and the choice of one with margins, overlap and orientation.
 
-/** Trimmed sizes, portrait, mm: ISO 216 for A0, A3 and A4, ANSI/ASME Y14.1 for Letter and Tabloid (8½ × 11, 11 × 17 in), Legal 8½ × 14 in. */
+/**
+ * Trimmed sizes, portrait, mm: ISO 216 for A0, A3 and A4, ANSI/ASME Y14.1 for Letter and Tabloid (8½ × 11, 11 × 17 in), Legal
+ * 8½ × 14 in.
+ */
 export const PAPERS = [
   { name: 'A4', widthMm: 210, heightMm: 297 },
   { name: 'Letter', widthMm: 215.9, heightMm: 279.4 },
@@ -16,11 +19,11 @@ export interface PaperChoice {
   readonly name: string;
   readonly widthMm: number;
   readonly heightMm: number;
-  /** Left free on all four sides, because printers cannot reach the edge. */
+  /** Margin on all four sides, which printers cannot reach. */
   readonly marginMm: number;
-  /** How far neighbouring sheets lie over each other. */
+  /** Overlap of neighbouring sheets. */
   readonly overlapMm: number;
-  /** `fewest`: whichever way up needs fewer sheets. */
+  /** `fewest`: the orientation that needs fewer sheets. */
   readonly orientation: 'fewest' | 'portrait' | 'landscape';
 }
 

@@ -1,27 +1,28 @@
-// The pattern as an SVG drawing in millimetres, in named groups: one a panel, in it one a kind of line.
+// The pattern as an SVG drawing in millimetres, with a group for each panel and, in it, one for each kind of line.
 
 import { pieceLabel } from '../../document';
 import type { Point } from '../../engine';
-import { estimatedRemark } from '../estimates';
-import { DO_NOT_CUT, hasFaults } from '../faults';
-import type { InkText, Stroke } from '../ink';
-import type { PlacedPanel, PlanInput } from '../placePanels';
-import { planPanels } from '../planPanels';
-import { STROKE_LOOKS } from '../strokeLooks';
+import type { PlacedPanel } from '../layout/placePanels';
+import type { PlanInput } from '../layout/planInput';
+import { planPanels } from '../layout/planPanels';
+import { STROKE_STYLES } from '../panel/strokeStyles';
+import type { PlacedText, StrokeKind } from '../panel/strokes';
+import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
+import { estimatedRemark } from '../remarks/estimates';
+import { escaped, mm } from '../text/markup';
 import { MM_PER_POINT, textWidth, wrapped } from '../text/textWidth';
 import { cleaned, isWritable, settable } from '../text/writable';
-import { escaped, mm } from './markup';
 
-/** Rows no wider than the narrowest cloth in the shops, 36 in. mm */
+/** Width of the plan: the narrowest usual cloth, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
 
 /**
- * The text of an SVG file, 1 unit = 1 mm. Each panel is a group whose id is the piece's, with a group a layer: cut-line,
- * fold-line, sew-line, grain, marks, leaders, text (`front-1.cut-line`, …); layers without ink are left out. Cut and sew line
- * are the engine's points moved, to the thousandth of a mm. Same input, same text.
+ * The text of an SVG file, 1 unit = 1 mm. Each panel is a group whose id is the piece's, with a group for each layer: cut-line,
+ * fold-line, sew-line, grain, marks, leaders, text (`front-1.cut-line`, …); empty layers are left out. Cut and sew line are the
+ * engine's points moved, to the thousandth of a mm. Same input, same text.
  */
 export function patternSvg(input: PlanInput): string {
-  // A picture is looked at: all heads are up.
+  // A picture is looked at, so no panel is turned upside down.
   const { panels, widthMm, heightMm } = planPanels({ ...input, nap: true }, MOST_WIDTH_MM);
   const { heads, top } = headsOver(input, Math.max(widthMm, LEAST_HEAD_MM));
   const wide = heads.length > 0 ? LEAST_HEAD_MM : 1;
@@ -40,53 +41,53 @@ export function patternSvg(input: PlanInput): string {
   ].join('\n');
 }
 
-/** Narrower drawings leave no room for what stands over them. mm */
+/** Least width of a drawing with remarks above it. mm */
 const LEAST_HEAD_MM = 120;
 
-/** What stands over the panels, above y 0, and the room it takes: not to cut a faulty draft, and what was estimated. */
+/** The remarks above the panels, at negative y, and their height: not to cut a draft with errors, and estimated measurements. */
 function headsOver(
   input: PlanInput,
   widthMm: number,
-): { heads: readonly { id: string; lines: readonly InkText[] }[]; top: number } {
+): { heads: readonly { id: string; lines: readonly PlacedText[] }[]; top: number } {
   const estimated = estimatedRemark(input.client);
-  const said = [
-    ...(hasFaults(input) ? [{ id: 'warning', text: DO_NOT_CUT, sizePt: 14 }] : []),
+  const remarks = [
+    ...(hasErrors(input) ? [{ id: 'warning', text: DO_NOT_CUT, sizePt: 14 }] : []),
     ...(estimated === null ? [] : [{ id: 'estimated', text: settable(estimated), sizePt: 11 }]),
   ];
-  const heads: { id: string; lines: InkText[] }[] = [];
+  const heads: { id: string; lines: PlacedText[] }[] = [];
   let y = 0;
-  for (const { id, text, sizePt } of said) {
-    const lines = wrapped(text, sizePt, true, widthMm - 4).map((line): InkText => {
+  for (const { id, text, sizePt } of remarks) {
+    const lines = wrapped(text, sizePt, true, widthMm - 4).map((line): PlacedText => {
       y += 1.4 * sizePt * MM_PER_POINT;
       return { text: line, start: { x: 2, y }, turnRad: 0, sizePt, bold: true };
     });
     heads.push({ id, lines });
   }
   const top = y > 0 ? y + FOOT_MM : 0;
-  const lifted = ({ start, ...line }: InkText): InkText => ({
+  const lifted = ({ start, ...line }: PlacedText): PlacedText => ({
     ...line,
     start: { x: start.x, y: start.y - top },
   });
   return { heads: heads.map(({ id, lines }) => ({ id, lines: lines.map(lifted) })), top };
 }
 
-/** Between what stands over the panels and them. mm */
+/** Gap between the remarks and the panels. mm */
 const FOOT_MM = 4;
 
-const LAYERS: readonly { readonly stroke: Stroke; readonly name: string }[] = [
-  { stroke: 'cut', name: 'cut-line' },
-  { stroke: 'fold', name: 'fold-line' },
-  { stroke: 'sew', name: 'sew-line' },
-  { stroke: 'grain', name: 'grain' },
-  { stroke: 'mark', name: 'marks' },
-  { stroke: 'leader', name: 'leaders' },
+const LAYERS: readonly { readonly kind: StrokeKind; readonly name: string }[] = [
+  { kind: 'cut', name: 'cut-line' },
+  { kind: 'fold', name: 'fold-line' },
+  { kind: 'sew', name: 'sew-line' },
+  { kind: 'grain', name: 'grain' },
+  { kind: 'mark', name: 'marks' },
+  { kind: 'leader', name: 'leaders' },
 ];
 
 function panelGroup({ piece, lines, texts }: PlacedPanel): string {
   const id = escaped(piece.id);
-  const layers = LAYERS.flatMap(({ stroke, name }) => {
-    const paths = lines.filter((line) => line.stroke === stroke).map(({ points }) => pathTag(points));
-    return paths.length > 0 ? [`<g id="${id}.${name}" ${lookOf(stroke)}>${paths.join('')}</g>`] : [];
+  const layers = LAYERS.flatMap(({ kind, name }) => {
+    const paths = lines.filter((line) => line.kind === kind).map(({ points }) => pathTag(points));
+    return paths.length > 0 ? [`<g id="${id}.${name}" ${strokeAttributes(kind)}>${paths.join('')}</g>`] : [];
   });
   const written = texts.length > 0 ? [`<g id="${id}.text">${texts.map(textTag).join('')}</g>`] : [];
   return [`<g id="${id}"><title>${escaped(pieceLabel(piece))}</title>`, ...layers, ...written, '</g>'].join(
@@ -94,8 +95,8 @@ function panelGroup({ piece, lines, texts }: PlacedPanel): string {
   );
 }
 
-function lookOf(stroke: Stroke): string {
-  const { widthMm, grey, dash } = STROKE_LOOKS[stroke];
+function strokeAttributes(kind: StrokeKind): string {
+  const { widthMm, grey, dash } = STROKE_STYLES[kind];
   const tone = Math.round(grey * 255)
     .toString(16)
     .padStart(2, '0');
@@ -105,14 +106,14 @@ function lookOf(stroke: Stroke): string {
 
 function pathTag(points: readonly Point[]): string {
   const [first, last] = [points[0], points.at(-1)];
-  const closed = points.length > 3 && first?.x === last?.x && first?.y === last?.y;
-  const drawn = closed ? points.slice(0, -1) : points;
+  const isClosed = points.length > 3 && first?.x === last?.x && first?.y === last?.y;
+  const drawn = isClosed ? points.slice(0, -1) : points;
   const steps = drawn.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${mm(x)} ${mm(y)}`);
-  return `<path d="${steps.join('')}${closed ? 'Z' : ''}"/>`;
+  return `<path d="${steps.join('')}${isClosed ? 'Z' : ''}"/>`;
 }
 
-/** Whatever font the reader has, words whose width is known keep it, so that they stay clear of the lines. */
-function textTag({ text, start, turnRad, sizePt, bold }: InkText): string {
+/** A text whose width is known keeps it in any font, so that it stays clear of the lines. */
+function textTag({ text, start, turnRad, sizePt, bold }: PlacedText): string {
   const width = [...text].every(isWritable) ? textWidth(text, sizePt, bold) : null;
   const fit = width === null ? '' : ` textLength="${mm(width)}" lengthAdjust="spacingAndGlyphs"`;
   const turn = turnRad === 0 ? '' : ` rotate(${mm((turnRad * 180) / Math.PI)})`;

@@ -1,4 +1,5 @@
-// Any text in 7-bit ASCII, for files that hold nothing else. Nothing is dropped: what has no Latin letters is spelled by number.
+// Transliterates texts to 7-bit ASCII, for files that hold nothing else. No character is dropped: those without a Latin spelling
+// are written by their number.
 
 import { spelledFractions } from './fractions';
 
@@ -7,7 +8,9 @@ const from = (letters: string, latin: string): [string, string][] => {
   return [...letters].map((letter, i) => [letter, spelled[i] ?? '']);
 };
 
-/** Lower case by lower case. Cyrillic and Greek as passports spell them (ICAO Doc 9303-3, ISO 843; simplified, from memory). */
+/**
+ * Latin spellings of lower-case letters: Cyrillic and Greek as in passports (ICAO Doc 9303-3, ISO 843; simplified, from memory).
+ */
 const LATIN: ReadonlyMap<string, string> = new Map([
   ...from('абвгдежзийклмнопрстуфхцч', 'a b v g d e zh z i i k l m n o p r s t u f kh ts ch'),
   ...from('шщыэюяёєіїґўђјљњћџѓќѕ', 'sh shch y e iu ia e ie i i g u dj j lj nj c dz g k dz'),
@@ -19,8 +22,8 @@ const LATIN: ReadonlyMap<string, string> = new Map([
 ]);
 
 /**
- * A text on one line in the characters from blank to tilde: marks taken off, Cyrillic and Greek spelled in Latin letters, any
- * other character as \U+ and its number in hexadecimal, the way DXF writes it.
+ * A text on one line in the characters from blank to tilde. Marks are taken off, Cyrillic and Greek are spelled in Latin letters,
+ * and any other character is written as \U+ and its number in hexadecimal, as DXF has it.
  */
 export function ascii(text: string): string {
   let out = '';
@@ -43,7 +46,7 @@ function spelled(character: string): string {
   return [...numbers(character)].join('');
 }
 
-/** A capital's spelling begins with a capital. */
+/** The Latin spelling of a letter; that of a capital begins with a capital. */
 function latinOf(character: string): string | undefined {
   const exact = LATIN.get(character);
   if (exact !== undefined) return exact;

@@ -1,10 +1,10 @@
-// How wide the letters of the page's face are.
+// Advance widths of the page's face.
 
 import { WRITABLE } from './writable';
 
 /**
- * Advance widths of DejaVu Sans Condensed and its bold, version 2.37, set at 95 %: thousandths of the size in the order of the
- * page's letters, rounded down as they stand in the file, so that a text is as wide on the page as it is reckoned.
+ * Advance widths of DejaVu Sans Condensed and its bold, version 2.37, set at 95 %, in thousandths of the size and in the order of
+ * `WRITABLE`. They are rounded down as in the PDF file, so that a text is as wide on the page as computed.
  */
 const REGULAR: readonly number[] = [
   271, 342, 392, 716, 543, 812, 666, 234, 333, 333, 427, 716, 271, 308, 271, 288, 543, 543, 543, 543, 543,
@@ -36,5 +36,5 @@ const BOLD: readonly number[] = [
 const byLetter = (widths: readonly number[]): ReadonlyMap<string, number> =>
   new Map(WRITABLE.map((letter, i) => [letter, widths[i] as number]));
 
-/** Thousandths of the size by letter, for every letter of the page's encoding. */
+/** Advance widths in thousandths of the size, by letter, for every letter of the page's encoding. */
 export const FACE_WIDTHS = { regular: byLetter(REGULAR), bold: byLetter(BOLD) };

@@ -1,4 +1,4 @@
-// How wide a text comes out on the page, known without making a page.
+// Measures texts and breaks them into lines, without a page.
 
 import { MM_PER_INCH } from '../../engine';
 import { FACE_WIDTHS } from './faceWidths';
@@ -7,36 +7,39 @@ import { type TextRun, textRuns } from './fractions';
 /** Millimetres in a point of 1/72 in, the unit of ISO 32000-1, 8.3.2.3. */
 export const MM_PER_POINT = MM_PER_INCH / 72;
 
-/** Anything else: no sign is wider. */
+/** Width of any other sign, in thousandths of the size; no sign is wider. */
 const WIDEST = 1000;
-/** Letters of alphabets beyond the page's own font: what they are set into, and set narrower where they need more. */
+/** Widths for letters that the page's face lacks. They are drawn as outlines, narrowed to this where they are wider. */
 const OTHER_LETTER = { regular: 640, bold: 700 };
 const OTHER_CAPITAL = { regular: 760, bold: 860 };
 const IDEOGRAPHIC =
   /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Bopomofo}]$/u;
 
 /**
- * Width in mm of a text as it is set: exact in the page's own font, and never less than what is printed; in other letters the
- * width they are set into.
+ * Width of a text as it is printed, mm. It is exact for the letters of the page's face and an upper bound for all others, which
+ * are narrowed to fit it.
  */
 export function textWidth(text: string, sizePt: number, bold: boolean): number {
   return textRuns(text).reduce((sum, run) => sum + runWidth(run, sizePt, bold), 0);
 }
 
-/** Size of the figures of a built fraction in parts of the text's: a little larger than those of the font's own ½, for reading at arm's length. */
+/**
+ * Size of the figures of a built fraction, as a factor of the text's size: a little larger than in the face's own ½, for reading
+ * at arm's length.
+ */
 export const FRACTION_FIGURES = 0.65;
 
-/** Between a whole number and its fraction, in parts of the size. */
-export const FRACTION_APART = 0.12;
+/** Gap between a whole number and its fraction, as a factor of the size. */
+export const FRACTION_GAP = 0.12;
 
-/** Width in mm of a part of a text; the stroke of a fraction is as narrow as its figures are small. */
+/** Width of a part of a text, mm. The stroke of a fraction is narrowed by the same factor as its figures. */
 export function runWidth(run: TextRun, sizePt: number, bold: boolean): number {
-  const [letters, part] =
-    run.kind === 'words' ? [run.text, 1] : [`${run.over}/${run.under}`, FRACTION_FIGURES];
+  const [characters, part] =
+    run.kind === 'text' ? [run.text, 1] : [`${run.over}/${run.under}`, FRACTION_FIGURES];
   let thousandths = 0;
-  for (const character of letters) thousandths += advance(character, bold);
-  const apart = run.kind === 'fraction' && run.apart ? FRACTION_APART : 0;
-  return ((thousandths / 1000) * part + apart) * sizePt * MM_PER_POINT;
+  for (const character of characters) thousandths += advance(character, bold);
+  const gap = run.kind === 'fraction' && run.isApart ? FRACTION_GAP : 0;
+  return ((thousandths / 1000) * part + gap) * sizePt * MM_PER_POINT;
 }
 
 function advance(character: string, bold: boolean): number {
@@ -48,7 +51,7 @@ function advance(character: string, bold: boolean): number {
   return (/^\p{Lu}$/u.test(character) ? OTHER_CAPITAL : OTHER_LETTER)[bold ? 'bold' : 'regular'];
 }
 
-/** A text cut off with an ellipsis where it is wider than `mostMm`. */
+/** A text that is wider than `mostMm`, cut off with an ellipsis; any other as it is. */
 export function shortened(text: string, sizePt: number, bold: boolean, mostMm: number): string {
   const most = (mostMm / (sizePt * MM_PER_POINT)) * 1000;
   let [width, kept] = [0, 0];
@@ -60,7 +63,7 @@ export function shortened(text: string, sizePt: number, bold: boolean, mostMm: n
   return text;
 }
 
-/** A text in lines no wider than `mostMm`, broken at blanks; a word that is wider alone is broken inside. */
+/** Breaks a text at blanks into lines no wider than `mostMm`. A single word that is wider is broken inside. */
 export function wrapped(text: string, sizePt: number, bold: boolean, mostMm: number): string[] {
   const lines: string[] = [];
   let line = '';

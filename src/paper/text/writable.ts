@@ -1,11 +1,11 @@
-// Any text as the letters that the printed page has. Names are data: no letter may come out as a wrong one.
+// Turns any text into letters that the page's face has. No letter is ever replaced by a wrong one.
 
 import { spelledFractions, textRuns } from './fractions';
 
 /** The characters from 0x80 to 0x9F of the page's encoding, WinAnsiEncoding: ISO 32000-1, Annex D.2. */
 const BEYOND_LATIN_1 = '€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ';
 
-/** Letters that keep their stroke when marks are taken off. */
+/** Letters that Unicode does not decompose into a letter and a mark. */
 const STROKED: Readonly<Record<string, string>> = {
   ł: 'l',
   Ł: 'L',
@@ -21,13 +21,13 @@ const MISSING = '?';
 
 export interface Writable {
   readonly text: string;
-  /** Letters stand in it as question marks because the page has no sign for them. */
+  /** True where letters were replaced by question marks. */
   readonly lost: boolean;
 }
 
 /**
- * A text on one line as it was meant: control characters and line ends become blanks, marks that turn the way of reading
- * go; joiners, which tell letters apart in several scripts, stay.
+ * A text on one line: control characters and line ends become blanks, marks that change the direction of reading are removed.
+ * Zero-width joiners stay, because they change letters in several scripts.
  */
 export const cleaned = (text: string): string =>
   text
@@ -37,24 +37,24 @@ export const cleaned = (text: string): string =>
     .replace(/ {2,}/g, ' ')
     .trim();
 
-/** A text as a page sets it: cleaned, a minus as a dash. */
+/** A text as it is set on a page: cleaned, with en dashes for minus signs. */
 export const settable = (text: string): string => cleaned(text).replaceAll('−', '–');
 
-/** Whether the page's own font has every letter of a text, or what its fractions are built of. */
+/** Whether the page's face has every letter of a text; fractions are built of its figures. */
 export const isExact = (text: string): boolean =>
   textRuns(settable(text)).every((run) => run.kind === 'fraction' || [...run.text].every(isWritable));
 
 /**
- * A text on one line in the letters of WinAnsiEncoding: control characters become blanks, letters with marks the page lacks
- * lose the marks, fractions are spelled out, whatever else is missing becomes a question mark.
+ * A text on one line in the letters of WinAnsiEncoding. Control characters become blanks, letters lose the marks that the encoding
+ * lacks, fractions are spelled, and any other letter that is missing becomes a question mark.
  */
 export function writable(text: string): Writable {
-  const { text: line, lost } = lettered(text);
+  const { text: line, lost } = writablePart(text);
   return { text: line.trim(), lost };
 }
 
-/** The same with the blanks at its ends: a part of a text. */
-export function lettered(text: string): Writable {
+/** The same for a part of a text, with the blanks at its ends kept. */
+export function writablePart(text: string): Writable {
   let lost = false;
   const line = text
     .normalize('NFC')
@@ -72,7 +72,7 @@ export function lettered(text: string): Writable {
   return { text: out, lost };
 }
 
-/** Every letter of the page's encoding in its order: blank to tilde, ¡ to ÿ, and those that stand beyond Latin-1. */
+/** Every letter of WinAnsiEncoding: blank to tilde, ¡ to ÿ, then those beyond Latin-1. */
 export const WRITABLE: readonly string[] = [
   ...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i)),
   ...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0xa1 + i)),

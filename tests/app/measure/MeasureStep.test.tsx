@@ -187,12 +187,12 @@ describe('Measure', () => {
   it.each([
     ['Left half at the waist', /tape round her at the waist, the half on her left only/, '.tape.round'],
     ['Right hip line lower by', /How much lower the hip line lies on her right/, '.tape.round'],
-  ])('shows the tape of the level for “%s”, and says what is asked', async (name, how, tape) => {
+  ])('shows the tape of the level for “%s”, and says what is asked', async (name, how, lengths) => {
     const { user, container } = onTable(<MeasureStep />);
     await user.click(screen.getByRole('checkbox', { name: 'Her two sides differ' }));
     await user.click(box(name));
     expect(screen.getByText(how)).toBeVisible();
-    expect(container.querySelector(tape)).not.toBeNull();
+    expect(container.querySelector(lengths)).not.toBeNull();
     await user.click(box('Waist girth'));
     expect(screen.queryByText(how)).toBeNull();
   });

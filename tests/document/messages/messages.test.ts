@@ -39,8 +39,8 @@ const inInches = { unit: 'in', style: DEFAULT_STYLE } as const;
 const inCm = { unit: 'cm', style: DEFAULT_STYLE } as const;
 
 /** Every issue of the draft of a changed demo client in a changed style. */
-const issuesOf = (tape: Partial<Measurements>, style: Partial<Style> = {}): readonly Issue[] =>
-  draft({ ...DEMO_CLIENT.measurements, ...tape }, { ...DEFAULT_STYLE, ...style }).issues;
+const issuesOf = (lengths: Partial<Measurements>, style: Partial<Style> = {}): readonly Issue[] =>
+  draft({ ...DEMO_CLIENT.measurements, ...lengths }, { ...DEFAULT_STYLE, ...style }).issues;
 
 const spoken = (
   issues: readonly Issue[],

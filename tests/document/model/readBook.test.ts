@@ -211,6 +211,43 @@ describe('migrations', () => {
     }
   });
 
+  it('let a style of version 5 follow the body where its numbers were usual, and keep its own', () => {
+    const read = (change: (style: Record<string, unknown>) => void) => {
+      const data = JSON.parse(readFileSync(fixture(5), 'utf8'));
+      const [draft] = data.clients[0].drafts;
+      draft.comparison = null;
+      change(draft.style);
+      return { was: draft.style, is: bookOf(JSON.stringify(data)).clients[0]?.drafts[0] };
+    };
+    const usual = { overBust: 0.515, bust: 0.53, underBust: 0.515, waist: 0.51, highHip: 0.5, hip: 0.49 };
+    const set = (frontShare: Record<string, number>, overBustAbove: number) =>
+      read((style) => Object.assign(style, { frontShare, overBustAbove }));
+
+    const { was, is } = set({ ...usual, waist: 0.52 }, 50.8);
+    expect(is?.style.frontShare).toEqual({ waist: 0.52 });
+    expect(is?.style.overBustAbove).toBeUndefined();
+    expect(is?.redrafted).toBe(true);
+    // Beside it stands what was asked for before, with every share and the line.
+    expect(is?.comparison?.style).toEqual(was);
+    expect(is?.comparison?.on).toMatch(/^\d{4}-\d\d-\d\d$/);
+
+    expect(set(usual, 44).is?.style).toMatchObject({ frontShare: {}, overBustAbove: 44 });
+    const halves = Object.fromEntries(Object.keys(usual).map((level) => [level, 0.5]));
+    expect(set(halves, 50.8).is?.style).toMatchObject({ frontShare: halves, overBustAbove: 50.8 });
+  });
+
+  it('leave alone what was kept to compare with', () => {
+    const data = JSON.parse(readFileSync(fixture(5), 'utf8'));
+    const kept = data.clients.flatMap(({ drafts }: { drafts: { comparison: unknown }[] }) =>
+      drafts.flatMap(({ comparison }) => (comparison ? [comparison] : [])),
+    );
+    const now = bookOf(JSON.stringify(data)).clients.flatMap(({ drafts }) =>
+      drafts.map(({ comparison }) => comparison),
+    );
+    expect(kept.length).toBeGreaterThan(0);
+    for (const { on, style } of kept) expect(now).toContainEqual(expect.objectContaining({ on, style }));
+  });
+
   it('take one step after another', () => {
     const steps = { 1: (old: unknown) => [old, 'two'], 2: (old: unknown) => [old, 'three'] };
     expect(migrate('one', 1, 3, steps)).toEqual([['one', 'two'], 'three']);

@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import {
   balancedWedge,
   type DartPoint,
-  DEFAULT_STYLE,
   type Draft,
   draft,
   type LevelName,
@@ -14,6 +13,7 @@ import {
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { broken, judge } from '../../support/judge';
+import { SET_LINES } from '../../support/setLines';
 
 const ID = 'front-side';
 const NEAR_BUST: DartPoint = { from: 'bust', below: -12 };
@@ -22,7 +22,7 @@ const BELOW_WAIST: DartPoint = { from: 'waist', below: 60 };
 const openAtTop = (
   lower: DartPoint,
   change: Partial<Pick<Wedge, 'sizing' | 'intake' | 'station' | 'weight'>> = {},
-  style: Style = DEFAULT_STYLE,
+  style: Style = SET_LINES,
 ): Style => ({
   ...style,
   wedges: style.wedges.map((wedge) =>
@@ -44,9 +44,9 @@ const takenAt = ({ blocks }: Draft, level: LevelName): number =>
 describe('a balanced dart open at the top edge', () => {
   it('takes its part by weight of what must go above the bust, and is cut open', () => {
     const made = draft(MEAN_BODY, openAtTop(NEAR_BUST));
-    const through = draft(MEAN_BODY, DEFAULT_STYLE);
+    const through = draft(MEAN_BODY, SET_LINES);
     expect(dartIn(made).intake.get('overBust')).toBeCloseTo(dartIn(through).intake.get('overBust') ?? 0, 9);
-    expect(dartIn(made).intake.get('overBust')).toBeCloseTo(takenAt(through, 'overBust') / 3, 9);
+    expect(dartIn(made).intake.get('overBust')).toBeCloseTo((1.5 / 4.15) * takenAt(through, 'overBust'), 9);
     expect(cutIn(made)?.open).toBe(true);
     expect(dartIn(made).extent).toEqual({ upper: null, lower: heightOf(made, 'bust') - 12 });
   });
@@ -56,7 +56,7 @@ describe('a balanced dart open at the top edge', () => {
     expect(dartIn(made).extent).toEqual({ upper: null, lower: heightOf(made, 'bust') });
     expect(cutIn(made)?.open).toBe(true);
     expect(dartIn(made).intake.get('waist')).toBe(0);
-    expect(takenAt(made, 'waist')).toBeCloseTo(takenAt(draft(MEAN_BODY, DEFAULT_STYLE), 'waist'), 9);
+    expect(takenAt(made, 'waist')).toBeCloseTo(takenAt(draft(MEAN_BODY, SET_LINES), 'waist'), 9);
   });
 
   it('goes on over the bust when it is sized by hand', () => {
@@ -68,7 +68,7 @@ describe('a balanced dart open at the top edge', () => {
   it('runs on to its point from a top edge below the bust', () => {
     const made = draft(
       MEAN_BODY,
-      openAtTop(BELOW_WAIST, {}, { ...DEFAULT_STYLE, topFrom: 'underBust', topAbove: 10 }),
+      openAtTop(BELOW_WAIST, {}, { ...SET_LINES, topFrom: 'underBust', topAbove: 10 }),
     );
     expect(dartIn(made).extent.lower).toBe(heightOf(made, 'waist') + 60);
     expect(cutIn(made)?.open).toBe(true);
@@ -77,15 +77,11 @@ describe('a balanced dart open at the top edge', () => {
   it('is none, and is not refused, where less than two millimetres are left for it', () => {
     const even = { ...MEAN_BODY, overBust: MEAN_BODY.bust };
     const asked = [1.6, 2.4].map((mm) =>
-      openAtTop(NEAR_BUST, { sizing: 'manual', intake: { overBust: mm } }, DEFAULT_STYLE),
+      openAtTop(NEAR_BUST, { sizing: 'manual', intake: { overBust: mm } }, SET_LINES),
     );
     for (const [style, open] of [
       [
-        openAtTop(
-          NEAR_BUST,
-          {},
-          { ...DEFAULT_STYLE, frontShare: { ...DEFAULT_STYLE.frontShare, overBust: 0.53 } },
-        ),
+        openAtTop(NEAR_BUST, {}, { ...SET_LINES, frontShare: { ...SET_LINES.frontShare, overBust: 0.53 } }),
         false,
       ],
       [asked[0] as Style, false],

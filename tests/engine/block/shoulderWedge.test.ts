@@ -6,6 +6,7 @@ import { type Draft, draft, type Style, xAt } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
 import { broken, judge } from '../../support/judge';
+import { SET_LINES } from '../../support/setLines';
 import { withShoulders } from '../../support/sizedBodies';
 
 const PRINCESS = (NAMED_STYLES.get('princess-bodice') as { style: Style }).style;
@@ -97,7 +98,8 @@ describe('a balanced wedge to mid-shoulder', () => {
       ...PRINCESS,
       shoulders: { ...PRINCESS.shoulders, intake: { front: 60, back: 6 } },
     } as Style;
-    const roomy = { ...wide, ease: { ...wide.ease, overBust: wide.ease.bust } };
+    const { frontShare } = SET_LINES;
+    const roomy = { ...wide, frontShare, ease: { ...wide.ease, overBust: wide.ease.bust } };
     const made = draft(BODY, roomy);
     const [asked, straight] = [askedOf(made, roomy), straightOf(made)];
     expect(asked).toBeLessThan(straight);

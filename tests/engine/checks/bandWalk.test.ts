@@ -11,10 +11,11 @@ import {
   USUAL_SHOULDERS,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { SET_LINES } from '../../support/setLines';
 import { withShoulders } from '../../support/sizedBodies';
 
 const BODY = withShoulders(MEAN_BODY);
-const BANDED: Style = { ...DEFAULT_STYLE, shoulders: { ...USUAL_SHOULDERS, bandAbove: 40 } };
+const BANDED: Style = { ...SET_LINES, shoulders: { ...USUAL_SHOULDERS, bandAbove: 40 } };
 
 describe('the walk of an off-shoulder band', () => {
   it('has nothing to walk where there is no band', () => {

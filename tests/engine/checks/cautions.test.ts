@@ -63,12 +63,13 @@ describe('reduction at the other girths', () => {
 });
 
 describe('top edge and armpit', () => {
-  const height = MEAN_BODY.neckToWaist - (MEAN_BODY.neckToBust - DEFAULT_STYLE.overBustAbove);
+  const height = MEAN_BODY.neckToWaist - (MEAN_BODY.neckToBust - inches(2));
+  const set: Partial<Style> = { overBustAbove: inches(2) };
 
   it('warns above the underarm, is silent at it, and says when it is not known', () => {
-    expect(codes({ underarmToWaist: height - 0.1 })).toContain('warn topAboveArmpit');
-    expect(codes({ underarmToWaist: height + 0.1 }).join()).not.toContain('rmpit');
-    expect(codes({ underarmToWaist: null })).toContain('note armpitUnknown');
+    expect(codes({ underarmToWaist: height - 0.1 }, set)).toContain('warn topAboveArmpit');
+    expect(codes({ underarmToWaist: height + 0.1 }, set).join()).not.toContain('rmpit');
+    expect(codes({ underarmToWaist: null }, set)).toContain('note armpitUnknown');
   });
 });
 

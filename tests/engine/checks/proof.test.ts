@@ -16,6 +16,7 @@ import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { alongTo, legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
+import { SET_LINES } from '../../support/setLines';
 import { withDarts } from '../../support/withDarts';
 
 /** A wedge of the default style as a dart from the hem to its point, but for those on the centre line. */
@@ -58,7 +59,7 @@ describe('the girth ledger', () => {
       pieces
         .flatMap(({ edges }) => edges.filter((edge) => edge.role === role))
         .reduce((sum, { points }) => sum + lengthOf(points), 0);
-    const toWaist: Style = { ...DEFAULT_STYLE, hemBelow: 0 };
+    const toWaist: Style = { ...SET_LINES, hemBelow: 0 };
     const bodies = drawBodies(60, 33);
 
     it.each([
@@ -73,8 +74,8 @@ describe('the girth ledger', () => {
           if (role === null || alongEdge === null) continue;
           expect(sewnGirth).toBeNull();
           expect(alongEdge).toBeCloseTo(2 * lengthAlong(pieces, role), 9);
-          // Our own bound, past which the app says what they differ by: an edge trued over leaning seams is not the level line.
-          expect(Math.abs(alongEdge - targetGirth)).toBeLessThan(1);
+          // Our own bounds: an edge trued over leaning seams is not the level line, and above the bust the seams lean as a cone does.
+          expect(Math.abs(alongEdge - targetGirth)).toBeLessThan(role === 'hem' ? 1 : 4);
         }
       }
     });

@@ -38,12 +38,14 @@ describe('nodes', () => {
   });
 
   it('are met at centre front, at a seam on the bust line, at the side and at centre back', () => {
-    // a seam's end is the mean of both mates, and the centre edge leans: a few tenths of a mm
+    // A seam's end is the mean of both mates, half of what they differed by from either; the centre edge leans by tenths of a mm.
+    const side = made.proof.seams.find(({ seam }) => seam.id === 'side');
+    const moved = 0.5 + Math.abs(side?.lengthDifference ?? 0) / 2;
     expect(endsAbove(made, 'front-1')[0]).toBeCloseTo(-10, 0);
     expect(endsAbove(made, 'front-1')[1]).toBeCloseTo(30, 0);
     expect(endsAbove(made, 'front-2')[0]).toBeCloseTo(30, 0);
-    expect(endsAbove(made, 'front-3')[1]).toBeCloseTo(5, 0);
-    expect(endsAbove(made, 'back-3')[1]).toBeCloseTo(5, 0);
+    for (const panel of ['front-3', 'back-3'])
+      expect(Math.abs((endsAbove(made, panel)[1] ?? Number.NaN) - 5)).toBeLessThan(moved);
     expect(endsAbove(made, 'back-1')[0]).toBeCloseTo(40, 0);
   });
 
@@ -114,8 +116,9 @@ describe('a shape', () => {
         .flatMap(({ edges }) => edges.filter(({ role }) => role === 'top'))
         .flatMap(({ points }) => points.map(({ y }) => y)),
     );
-    // truing lets an end out by tenths of a mm
-    expect((made.span?.top ?? 0) - highest).toBeLessThan(31);
+    // Truing lets an end out by half of what its mates differed by.
+    const differed = Math.max(...made.proof.seams.map(({ lengthDifference }) => Math.abs(lengthDifference)));
+    expect((made.span?.top ?? 0) - highest).toBeLessThan(30.5 + differed / 2);
     expect(made.span?.highest).toBeCloseTo((made.span?.top ?? 0) - 30, 9);
   });
 

@@ -23,7 +23,7 @@ import {
 import { smoothLine, xAt } from '../../../src/engine/geometry/smoothLine';
 import type { PlanInput } from '../../../src/paper';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
-import type { DraftingSheet, DraftingStep } from '../../../src/paper/draftingSheet/draftingStep';
+import type { DraftingSheet, DraftingStep } from '../../../src/paper/draftingSheet/elements/draftingStep';
 import { drawBodies } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';

@@ -17,7 +17,8 @@ import {
   type Style,
 } from '../../../src/engine';
 import { identifyPiece } from '../../../src/engine/terms/identity';
-import { belowHeight } from '../../../src/paper/making/belowHeight';
+import { belowHeight } from '../../../src/paper/geometry/belowHeight';
+import { offsetEdge } from '../../../src/paper/geometry/offsetEdge';
 import { boneLength, casingWidth } from '../../../src/paper/making/bones';
 import { clothFor } from '../../../src/paper/making/cloth';
 import { eyeletsFor } from '../../../src/paper/making/eyelets';
@@ -25,7 +26,6 @@ import { makingCsv } from '../../../src/paper/making/makingCsv';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections, WORKSHOP_CARE } from '../../../src/paper/making/makingSections';
 import { makingText } from '../../../src/paper/making/makingText';
-import { offsetEdge } from '../../../src/paper/making/offsetEdge';
 import {
   checkMaking,
   MAKING_FIELDS,

@@ -3,11 +3,11 @@
 import DxfParser from 'dxf-parser';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { patternDxf, patternPdf } from '../../../src/paper';
+import { linedPieces } from '../../../src/paper/layout/placePanels';
 import { eyeletsFor } from '../../../src/paper/making/eyelets';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections } from '../../../src/paper/making/makingSections';
 import { usualMaking } from '../../../src/paper/making/settings';
-import { linedPieces } from '../../../src/paper/placePanels';
 import { demoPattern } from '../demoPattern';
 import { type ReadPage, type ReadPattern, readPattern } from '../readPattern';
 

@@ -1,12 +1,12 @@
 // The form for a print on one page: a plotter's roll, or a large sheet of the copy shop.
 
 import { CUT, type Unit } from '../../../document';
-import { type LaidOnePage, ONE_PAGES, onePageSentence } from '../../../paper';
-import { LengthField } from '../../components/LengthField';
+import { ONE_PAGES, type OnePageLayout, onePageSentence } from '../../../paper';
+import { LengthField } from '../../components/fields/LengthField';
 import { choose, choosePage, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';
 
-export function PageForm({ laid, unit }: { laid: LaidOnePage; unit: Unit }) {
+export function PageForm({ laid, unit }: { laid: OnePageLayout; unit: Unit }) {
   const { page, pageName } = useCutChoices();
   const length = (label: string, field: 'widthMm' | 'marginMm') => (
     <LengthField

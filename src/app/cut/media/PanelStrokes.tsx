@@ -1,21 +1,21 @@
 // The lines and texts of a panel, as they are printed.
 
 import { memo } from 'react';
-import { type InkLine, MM_PER_POINT, type PlacedPanel } from '../../../paper';
+import { MM_PER_POINT, type PlacedPanel, type Stroke } from '../../../paper';
 import { pathThrough } from '../../../table';
 
-const STROKES: readonly InkLine['stroke'][] = ['cut', 'sew', 'fold', 'grain', 'mark', 'leader'];
+const STROKES: readonly Stroke['kind'][] = ['cut', 'sew', 'fold', 'grain', 'mark', 'leader'];
 
 /** One panel: one path for each kind of line, and its texts. Coordinates in mm. */
 export const PanelStrokes = memo(function PanelStrokes({ panel }: { panel: PlacedPanel }) {
   return (
     <g className="printed-panel" data-piece={panel.piece.id}>
-      {STROKES.map((stroke) => (
+      {STROKES.map((kind) => (
         <path
-          key={stroke}
-          className={`stroke-${stroke}`}
+          key={kind}
+          className={`stroke-${kind}`}
           d={panel.lines
-            .filter((line) => line.stroke === stroke)
+            .filter((line) => line.kind === kind)
             .map((line) => pathThrough(line.points))
             .join('')}
         />

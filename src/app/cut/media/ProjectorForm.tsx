@@ -2,7 +2,7 @@
 
 import { CUT, formatLength, type Unit } from '../../../document';
 import { gridSideMm, isProjectorChoice, LEAST_LINE_MM, MOST_LINE_MM } from '../../../paper';
-import { LengthField } from '../../components/LengthField';
+import { LengthField } from '../../components/fields/LengthField';
 import { choose, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';
 

@@ -2,7 +2,7 @@
 
 import { CUT, type Unit } from '../../../document';
 import { checkPaper, type Layout, PAPERS, type PaperChoice, paperSentence } from '../../../paper';
-import { LengthField } from '../../components/LengthField';
+import { LengthField } from '../../components/fields/LengthField';
 import { ChoiceRow } from '../choices/ChoiceRow';
 import { changePaper, choosePaper, correctionOf, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';

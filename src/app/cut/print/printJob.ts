@@ -11,7 +11,7 @@ import {
   patternPdf,
   projectorPdf,
 } from '../../../paper';
-import { lettered } from './withGlyphs';
+import { withFonts } from './withFonts';
 
 export type PrintJob =
   | { readonly kind: 'sheets'; readonly input: PatternInput }
@@ -27,11 +27,11 @@ export type PrintJob =
 export async function makePrint(job: PrintJob, watch: PageWatch): Promise<Uint8Array | null> {
   switch (job.kind) {
     case 'sheets':
-      return patternPdf(await lettered(job.input), watch);
+      return patternPdf(await withFonts(job.input), watch);
     case 'page':
-      return onePagePdf(await lettered(job.input), job.choice, job.correction);
+      return onePagePdf(await withFonts(job.input), job.choice, job.correction);
     case 'projector':
-      return projectorPdf(await lettered(job.input), job.choice);
+      return projectorPdf(await withFonts(job.input), job.choice);
   }
 }
 

@@ -11,10 +11,10 @@ import {
   styleSpan,
 } from '../../../engine';
 import type { Viewport } from '../../../table';
+import { LengthField } from '../../components/fields/LengthField';
+import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
-import { LengthField } from '../../components/LengthField';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { useStyleNumber } from '../../components/useNumberEdit';
 import { SeenContext, useDraft, useOpen } from '../../store/storeContext';
 
 const TEXTS = CANVAS.ledger;

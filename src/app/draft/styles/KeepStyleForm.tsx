@@ -2,7 +2,7 @@
 
 import { useId, useState } from 'react';
 import { balanceAll, keepStyle, STYLE_BOOK, styleCalled } from '../../../document';
-import { Checkbox } from '../../components/Checkbox';
+import { Checkbox } from '../../components/fields/Checkbox';
 import { today } from '../../components/formatDay';
 import { useOpen, useStore } from '../../store/storeContext';
 

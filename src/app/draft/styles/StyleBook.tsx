@@ -12,9 +12,9 @@ import {
 } from '../../../document';
 import { Dialog } from '../../components/Dialog';
 import { download } from '../../components/download';
+import { TextField } from '../../components/fields/TextField';
 import { fileName } from '../../components/fileName';
 import { formatDay } from '../../components/formatDay';
-import { TextField } from '../../components/TextField';
 import { UndoLine } from '../../components/UndoLine';
 import { useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';

@@ -12,14 +12,14 @@ import {
   refuse,
   STYLE_BOOK,
 } from '../../../document';
-import { FileChoice } from '../../components/FileChoice';
+import { FileChoice } from '../../components/fields/FileChoice';
 import { today } from '../../components/formatDay';
 import { useStore } from '../../store/storeContext';
 
 const TEXTS = STYLE_BOOK.file;
 
 /** More faults than this are not listed: the first ones are to be mended first. */
-const MOST_FAULTS = 5;
+const MOST_ERRORS = 5;
 
 export function StyleFile() {
   const change = useStore((state) => state.change);
@@ -46,13 +46,13 @@ export function StyleFile() {
       </p>
       {faults.length > 0 ? (
         <ul className="said file-faults">
-          {faults.slice(0, MOST_FAULTS).map(({ path, message }) => (
+          {faults.slice(0, MOST_ERRORS).map(({ path, message }) => (
             <li key={`${path} ${message}`}>
               {path === '' ? '' : <b>{path} </b>}
               {message}
             </li>
           ))}
-          {faults.length > MOST_FAULTS ? <li>{TEXTS.more({ count: faults.length - MOST_FAULTS })}</li> : null}
+          {faults.length > MOST_ERRORS ? <li>{TEXTS.more({ count: faults.length - MOST_ERRORS })}</li> : null}
         </ul>
       ) : null}
     </>

@@ -2,9 +2,9 @@
 
 import { changeStyle, setCup, WEDGE_CARDS } from '../../../document';
 import { USUAL_CUP, type Wedge, wedgeSpan } from '../../../engine';
-import { Checkbox } from '../../components/Checkbox';
-import { LengthField } from '../../components/LengthField';
-import { useStyleNumber } from '../../components/useNumberEdit';
+import { Checkbox } from '../../components/fields/Checkbox';
+import { LengthField } from '../../components/fields/LengthField';
+import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = WEDGE_CARDS.cup;

@@ -25,9 +25,9 @@ import {
   wedgeSpan,
 } from '../../../engine';
 import { askedExtent } from '../../../table';
-import { LengthField } from '../../components/LengthField';
+import { LengthField } from '../../components/fields/LengthField';
+import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useIssueSentence } from '../../components/useIssueSentence';
-import { useStyleNumber } from '../../components/useNumberEdit';
 import { useSide } from '../../store/sideContext';
 import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 

@@ -12,7 +12,7 @@ import {
   wedgePlaceOf,
 } from '../../../document';
 import { type DraftedWedge, inches, type LevelName, turnIntake } from '../../../engine';
-import { LengthField } from '../../components/LengthField';
+import { LengthField } from '../../components/fields/LengthField';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = WEDGE_CARDS.turn;

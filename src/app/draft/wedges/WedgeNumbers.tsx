@@ -23,8 +23,8 @@ import {
   xAt,
 } from '../../../engine';
 import { askedExtent, crosses, intakeNow } from '../../../table';
-import { LengthField } from '../../components/LengthField';
-import { useStyleNumber } from '../../components/useNumberEdit';
+import { LengthField } from '../../components/fields/LengthField';
+import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = WEDGE_CARDS.numbers;

@@ -2,13 +2,13 @@
 
 import * as z from 'zod/mini';
 
-const tape = z.looseObject({});
+const lengths = z.looseObject({});
 const version3 = z.looseObject({
   clients: z.array(
     z.looseObject({
-      measurements: tape,
-      earlier: z.array(z.looseObject({ measurements: tape })),
-      sheets: z.array(z.looseObject({ saved: z.nullable(z.looseObject({ measurements: tape })) })),
+      measurements: lengths,
+      earlier: z.array(z.looseObject({ measurements: lengths })),
+      sheets: z.array(z.looseObject({ saved: z.nullable(z.looseObject({ measurements: lengths })) })),
     }),
   ),
 });

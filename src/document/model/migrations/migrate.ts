@@ -4,6 +4,7 @@ import { fromVersion1 } from './fromVersion1';
 import { fromVersion2 } from './fromVersion2';
 import { fromVersion3 } from './fromVersion3';
 import { fromVersion4 } from './fromVersion4';
+import { fromVersion5 } from './fromVersion5';
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
 type Migration = (old: unknown) => unknown;
@@ -15,7 +16,13 @@ export type Migrations = Readonly<Record<number, Migration>>;
  * The way from the first version to the present one. Each entry needs a book of the version it starts from in
  * tests/document/model/fixtures/book-v<version>.json.
  */
-export const MIGRATIONS: Migrations = { 1: fromVersion1, 2: fromVersion2, 3: fromVersion3, 4: fromVersion4 };
+export const MIGRATIONS: Migrations = {
+  1: fromVersion1,
+  2: fromVersion2,
+  3: fromVersion3,
+  4: fromVersion4,
+  5: fromVersion5,
+};
 
 /** The data as of version `to`, or null where a step of the way is missing or fails. */
 export function migrate(data: unknown, from: number, to: number, steps: Migrations): unknown {

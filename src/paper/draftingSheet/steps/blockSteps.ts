@@ -1,0 +1,185 @@
+// Steps that draw one half block: the bust-point line, the legs of each wedge, and the side seam.
+
+import { wedgeNameOf } from '../../../document';
+import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '../../../engine';
+import type { PlanInput } from '../../layout/planInput';
+import type { DraftingStep } from '../elements/draftingStep';
+import { type Drawing, startDrawing } from '../elements/figure';
+import { type DraftingHeight, heightsOf } from '../elements/heights';
+import type { SheetLengths } from '../elements/sheetLengths';
+
+const BLOCK_TITLES = { front: 'Front', back: 'Back' } as const;
+
+export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLengths): DraftingStep[] {
+  const { draft } = input;
+  const block = draft.blocks?.[name];
+  if (!block) return [];
+  const heights = heightsOf(draft, lengths);
+  const wedges = block.wedges.filter(isDrawn);
+  const onBlock = (drawn: readonly DraftedWedge[], fromShoulder = false): Drawing => {
+    const drawing = startDrawing(draft, heights, [name], fromShoulder);
+    for (const wedge of drawn) {
+      const along = within(heights, wedge);
+      drawing.down(name, 'done', wedge.innerLeg, along);
+      drawing.down(name, 'done', wedge.outerLeg, along);
+    }
+    return drawing;
+  };
+  return [
+    bustLineStep(name, block.bustLine, onBlock([], true), heights, lengths),
+    ...wedges.map((wedge, i) =>
+      wedgeStep(input, name, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), lengths),
+    ),
+    sideStep(input, name, onBlock(wedges), alongSideSeam(draft, name, heights), lengths),
+  ];
+}
+
+/** Whether a wedge is drawn: a dart without intake is not. */
+const isDrawn = ({ extent, intake }: DraftedWedge): boolean =>
+  isThrough(extent) || [...intake.values()].some((taken) => taken > 0);
+
+/** A dart's point nearer to a line than this is marked on it. mm */
+const ON_LINE_MM = 1;
+
+/** The heights at which a wedge is open or has its point. */
+const within = (
+  heights: readonly DraftingHeight[],
+  { extent: { upper, lower } }: DraftedWedge,
+): DraftingHeight[] =>
+  heights.filter(
+    ({ y }) => (upper === null || y > upper - ON_LINE_MM) && (lower === null || y < lower + ON_LINE_MM),
+  );
+
+/** The heights of the side seam, from the level at or next above its upper end. */
+function alongSideSeam(
+  { pieces }: Draft,
+  block: BlockName,
+  heights: readonly DraftingHeight[],
+): readonly DraftingHeight[] {
+  const seam = pieces
+    .filter((piece) => piece.block === block)
+    .flatMap(({ edges }) => edges.filter((edge) => edge.isSideSeam));
+  const top = Math.min(...seam.flatMap(({ points }) => points.map(({ y }) => y)));
+  const above = heights.filter(({ y }) => y < top + ON_LINE_MM);
+  // Only from a level on is the curve through the marks that of the engine.
+  const from = above.filter(({ level }) => level !== null).at(-1) ?? above.at(-1);
+  return from && Number.isFinite(top) ? heights.slice(heights.indexOf(from)) : heights;
+}
+
+function bustLineStep(
+  block: BlockName,
+  bustLine: number,
+  drawing: Drawing,
+  heights: readonly DraftingHeight[],
+  lengths: SheetLengths,
+): DraftingStep {
+  const foot = heights[heights.length - 1]?.y ?? 0;
+  drawing.line(block, 'drawn', [
+    { x: bustLine, y: 0 },
+    { x: bustLine, y: foot },
+  ]);
+  drawing.label(block, lengths.text(bustLine), { x: bustLine, y: -4 }, 'middle');
+  return {
+    heading: `${BLOCK_TITLES[block]}: the bust-point line`,
+    sentences: [
+      block === 'front'
+        ? 'Draw an upright line at half the distance between the bust points: wedges stand in relation to it.'
+        : 'Draw the same line on the back, where the bust points lie seen from behind, less half of the lacing gap.',
+    ],
+    tables: [
+      { columns: ['Line', 'From the centre line'], rows: [['Bust-point line', lengths.text(bustLine)]] },
+    ],
+    figure: drawing.done(),
+  };
+}
+
+function wedgeStep(
+  { savedDraft }: PlanInput,
+  block: BlockName,
+  wedge: DraftedWedge,
+  drawing: Drawing,
+  heights: readonly DraftingHeight[],
+  lengths: SheetLengths,
+): DraftingStep {
+  const { axis, innerLeg, outerLeg, onCentre, extent } = wedge;
+  drawing.down(block, 'drawn', innerLeg, heights);
+  drawing.down(block, 'drawn', outerLeg, heights);
+  let overlaps = false;
+  const rows = heights.map(({ name, y, level }) => {
+    const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
+    overlaps ||= lengths.round(outer) < lengths.round(inner);
+    for (const x of onCentre ? [outer] : [inner, outer]) drawing.spot(block, { x, y });
+    if (level !== null)
+      drawing.label(block, lengths.text(outer - inner), { x: outer + 4, y: y - 2 }, 'start');
+    const legs = onCentre ? [outer] : [xAt(axis, y), inner, outer];
+    return [name, lengths.text(outer - inner), ...legs.map(lengths.text)];
+  });
+  const name = wedgeNameOf(wedge.id, savedDraft.style);
+  return {
+    heading: `${BLOCK_TITLES[block]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    sentences: [
+      onCentre
+        ? 'Mark its outer leg on each line, measured from the centre line, which is its inner leg.'
+        : 'Mark its two legs on each line, measured from the centre line: half of the intake to either side of its axis.',
+      `Draw each leg as one smooth curve through its marks, without a bulge between two of them; ${endsOf(extent, heights)}.`,
+      ...(overlaps
+        ? ['Where the intake is less than nothing the legs overlap: cloth is added there, not taken.']
+        : []),
+    ],
+    tables: [
+      {
+        columns: onCentre
+          ? ['Line', 'Intake', 'Outer leg']
+          : ['Line', 'Intake', 'Axis', 'Inner leg', 'Outer leg'],
+        rows,
+      },
+    ],
+    figure: drawing.done(),
+  };
+}
+
+/** What the legs do at their two ends. Where a dart's point is not among the heights, the dart is open at the edge. */
+function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly DraftingHeight[]): string {
+  const isPoint = (point: number | null): boolean =>
+    point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
+  const [above, below] = [isPoint(upper), isPoint(lower)];
+  if (above && below) return 'the two meet in both points of the dart';
+  if (above) return 'the two meet in the point of the dart, and run straight down from the lowest mark';
+  if (below) return 'the two meet in the point of the dart, and run straight up from the highest mark';
+  return 'beyond the outermost mark it runs straight down or up';
+}
+
+function sideStep(
+  { draft }: PlanInput,
+  block: BlockName,
+  drawing: Drawing,
+  heights: readonly DraftingHeight[],
+  lengths: SheetLengths,
+): DraftingStep {
+  const seam = draft.blocks?.[block].sideSeam;
+  const rows: string[][] = [];
+  if (seam) {
+    drawing.down(block, 'drawn', seam, heights);
+    for (const { name, y, level } of heights) {
+      const x = xAt(seam, y);
+      drawing.spot(block, { x, y });
+      if (level !== null) drawing.label(block, lengths.text(x), { x: x + 5, y: y - 2 }, 'start');
+      const net = draft.levels.find((each) => each.name === level)?.net[block];
+      // The intake is the difference of the rounded lengths, so that the sum is right as it is read.
+      rows.push(
+        net === undefined
+          ? [name, '', '', lengths.text(x)]
+          : [name, lengths.text(net), lengths.text(lengths.round(x) - lengths.round(net)), lengths.text(x)],
+      );
+    }
+  }
+  return {
+    heading: `${BLOCK_TITLES[block]}: the side seam`,
+    sentences: [
+      'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
+      'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',
+    ],
+    tables: [{ columns: ['Line', 'Closed half', 'All wedges', 'Side seam from the centre line'], rows }],
+    figure: drawing.done(),
+  };
+}

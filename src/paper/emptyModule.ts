@@ -1,2 +1,0 @@
-// Stands where jspdf would import drawing libraries that the paper layer never calls.
-export default {};

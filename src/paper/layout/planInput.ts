@@ -1,0 +1,21 @@
+// The input of every pattern, whatever it is printed on.
+
+import type { Client, SavedDraft } from '../../document';
+import type { Draft } from '../../engine';
+import type { Glyphs } from '../glyphs/glyphs';
+import type { MakingSettings } from '../making/settings';
+
+/** A draft, its client and style, and choices that do not depend on the paper. */
+export interface PlanInput {
+  readonly draft: Draft;
+  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
+  readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
+  /** The date as it is printed. */
+  readonly date: string;
+  /** Glyphs for names that the page's face cannot set. */
+  readonly glyphs?: Glyphs | null;
+  /** True for cloth with a nap or a one-way print: no panel is turned upside down. */
+  readonly nap?: boolean;
+  /** Where given, eyelets are drawn on the panels and the making list is printed after the sheets. */
+  readonly making?: MakingSettings;
+}

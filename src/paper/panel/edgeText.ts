@@ -1,0 +1,21 @@
+// The text along an edge: its name, the panel it is sewn to, its allowance and a zip.
+
+import { edgeTitle, formatLength, type LengthUnit, pieceLabel } from '../../document';
+import type { Edge, Piece, Style } from '../../engine';
+import { zipOn } from '../remarks/zips';
+import { foldOf } from './panelLines';
+
+/**
+ * Examples: "To Front 2 · ½ in", "Side seam, to Back 3 · 1 in · zip on the left", "Hem · no allowance", "Centre front · place on
+ * fold".
+ */
+export function edgeText(piece: Piece, edge: Edge, unit: LengthUnit, style: Style): string {
+  const title = edgeTitle(edge, piece);
+  if (edge === foldOf(piece)) return `${title} · place on fold`;
+  const mate = edge.mate && pieceLabel(edge.mate.piece);
+  const isPlainSeam = edge.role === 'seam' && !edge.isSideSeam;
+  const first = !mate ? title : isPlainSeam ? `To ${mate}` : `${title}, to ${mate}`;
+  const allowance =
+    edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : 'no allowance';
+  return [first, allowance, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');
+}

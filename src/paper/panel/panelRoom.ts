@@ -1,0 +1,64 @@
+// The room for texts on a panel, and the choice of a place in it.
+
+import type { LengthUnit } from '../../document';
+import type { Piece, Point, Style } from '../../engine';
+import type { Box } from '../geometry/box';
+import { isClear, type Room, touchesAny } from './room';
+import type { TextBlock, TurnedBox } from './textBlock';
+
+/** What is written on a panel, and how large. */
+export interface PanelNames {
+  readonly client: string;
+  readonly draft: string;
+  readonly unit: LengthUnit;
+  /** The drafted style; it decides which edges close with a zip. */
+  readonly style: Style;
+  /** Factor on the sizes of texts where there is room; 1 is for reading at arm's length. */
+  readonly textScale: number;
+  /** How much farther heavier lines reach to either side than on paper. mm */
+  readonly heavierMm: number;
+}
+
+/** The smallest size that is read at arm's length. pt */
+export const LEAST_PT = 6;
+
+export const QUARTER_TURN = Math.PI / 2;
+
+/** The lines and texts of a panel, and what decides how texts are placed among them. */
+export interface PanelRoom {
+  readonly piece: Piece;
+  readonly room: Room;
+  /** The sew line as a ring. */
+  readonly sewn: readonly Point[];
+  readonly bands: readonly Box[];
+  /** Scales to try before the usual sizes, the largest first. */
+  readonly larger: readonly number[];
+  readonly heavierMm: number;
+}
+
+/** A text at a place that it may take. */
+export interface Candidate {
+  readonly block: TextBlock;
+  readonly box: TurnedBox;
+}
+
+/** A text nearer to a line than this seems to stand on it. mm */
+const USUAL_CLEAR_MM = 1.3;
+
+/**
+ * Finds the first candidate that is clear of lines and texts, and takes its room; null where none is. Candidates outside the
+ * bands come before all others; in either group the usual clearance is tried before `leastMm`.
+ */
+export function takeFirstClear(
+  { room, bands, heavierMm }: PanelRoom,
+  candidates: readonly Candidate[],
+  leastMm: number,
+): Candidate | null {
+  const clear = (avoid: readonly Box[], clearMm: number): Candidate | undefined =>
+    candidates.find(({ box }) => !touchesAny(box, avoid) && isClear(room, box, clearMm + heavierMm));
+  const either = (avoid: readonly Box[]): Candidate | undefined =>
+    (leastMm < USUAL_CLEAR_MM ? clear(avoid, USUAL_CLEAR_MM) : undefined) ?? clear(avoid, leastMm);
+  const found = either(bands) ?? (bands.length > 0 ? either([]) : undefined);
+  if (found) room.taken.push(found.box);
+  return found ?? null;
+}

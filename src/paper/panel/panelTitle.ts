@@ -1,0 +1,99 @@
+// Places the title of a panel: its name, how often it is cut, the client and the draft.
+
+import { pieceLabel } from '../../document';
+import type { Piece } from '../../engine';
+import { type Box, boxAround } from '../geometry/box';
+import { shortened } from '../text/textWidth';
+import { cleaned } from '../text/writable';
+import {
+  type Candidate,
+  LEAST_PT,
+  type PanelNames,
+  type PanelRoom,
+  QUARTER_TURN,
+  takeFirstClear,
+} from './panelRoom';
+import { isInside, touchesAny } from './room';
+import type { PlacedText, Stroke } from './strokes';
+import { boxOf, setBlock, type TextBlock, type TextLine, type TurnedBox, textsOfBlock } from './textBlock';
+
+/** Wider names are cut off with an ellipsis; the first page has them in full. mm */
+const MOST_NAME_MM = 75;
+const NAME_PT = 8.5;
+
+const SCALES = [1, 0.9, 0.8, 0.72];
+
+/** Clearances of the title from lines, the best first. mm */
+const TITLE_CLEAR_MM = [4, 2.5, 1.6];
+
+/** The title inside the panel where it has room, else outside it with a leader. */
+export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[]; leaders: Stroke[] } {
+  const { piece, sewn } = panel;
+  const sided = piece.side === null ? '' : ', right side up';
+  const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}${sided}`;
+  const lines: TextLine[] = [
+    { text: pieceLabel(piece), sizePt: 16, bold: true },
+    { text: cut, sizePt: 10.5, bold: true },
+    { text: onPanel(names.client), sizePt: NAME_PT, bold: false },
+    { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
+  ].filter((line) => line.text !== '');
+  const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
+  // A smaller title is better than one close to a line, and a close one better than a turned one.
+  const upright = [...panel.larger, 1, 0.9, 0.8].map((scale) => ({
+    block: setBlock(lines, scale),
+    turnRad: 0,
+  }));
+  const turned = [
+    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -QUARTER_TURN })),
+    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -QUARTER_TURN })),
+  ];
+  const tries = [upright, turned].flatMap((blocks) =>
+    TITLE_CLEAR_MM.flatMap((clearMm) => blocks.map((each) => ({ ...each, clearMm }))),
+  );
+  const box = boxAround(sewn);
+  if (!box) return { texts: [], leaders: [] };
+  for (const avoid of panel.bands.length > 0 ? [panel.bands, []] : [[]])
+    for (const { block, turnRad, clearMm } of tries) {
+      const candidates = spots(box, piece, block, turnRad)
+        .filter((each) => isInside(each.box.centre, sewn))
+        .filter((each) => !touchesAny(each.box, avoid));
+      const found = takeFirstClear({ ...panel, bands: [] }, candidates, clearMm);
+      if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
+    }
+  return leadOut(panel, oneLine);
+}
+
+const onPanel = (name: string): string => shortened(cleaned(name), NAME_PT, false, MOST_NAME_MM);
+
+/** Candidates all over the panel; those beside the upper half of the grain line come first. */
+function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): Candidate[] {
+  const upright = turnRad === 0;
+  const [width, height] = upright ? [block.widthMm, block.heightMm] : [block.heightMm, block.widthMm];
+  const bestY = upright ? box.top + 0.36 * (box.bottom - box.top) : (box.top + box.bottom) / 2;
+  const found: { box: TurnedBox; cost: number }[] = [];
+  for (let y = box.top + height / 2 + 3; y <= box.bottom - height / 2 - 3; y += 4)
+    for (const side of [1, -1])
+      for (const away of [3, 5, 8, 12]) {
+        const x = grain[0].x + side * (away + width / 2);
+        const cost = Math.abs(y - bestY) + Math.abs(away - 5) + (side < 0 ? 6 : 0);
+        found.push({ box: boxOf(block, { x, y }, turnRad), cost });
+      }
+  return found.sort((a, b) => a.cost - b.cost).map((each) => ({ block, box: each.box }));
+}
+
+/** Places a title that has no room inside outside the cut line, with a leader to the grain line. */
+function leadOut(
+  { piece, room }: PanelRoom,
+  oneLine: readonly TextLine[],
+): { texts: PlacedText[]; leaders: Stroke[] } {
+  const box = boxAround(piece.cutLine);
+  if (!box) return { texts: [], leaders: [] };
+  const block = setBlock(oneLine, LEAST_PT / 9);
+  const x = box.right + 1 + block.heightMm / 2;
+  const middle = { x: piece.grain[0].x, y: (piece.grain[0].y + piece.grain[1].y) / 2 };
+  const placed = boxOf(block, { x, y: middle.y }, -QUARTER_TURN);
+  const leader = [{ x: x - block.heightMm / 2 - 0.4, y: middle.y }, middle] as const;
+  room.taken.push(placed);
+  room.segments.push(leader);
+  return { texts: textsOfBlock(block, placed), leaders: [{ kind: 'leader', points: leader }] };
+}

@@ -1,0 +1,21 @@
+// Lines and texts of a pattern, independent of the paper: mm, x to the right, y down.
+
+import type { Point } from '../../engine';
+
+export type StrokeKind = 'cut' | 'sew' | 'fold' | 'grain' | 'mark' | 'leader';
+
+export interface Stroke {
+  readonly kind: StrokeKind;
+  /** A closed line has its first point again at its end. */
+  readonly points: readonly Point[];
+}
+
+export interface PlacedText {
+  readonly text: string;
+  /** Left end of the baseline. */
+  readonly start: Point;
+  /** Clockwise as seen on paper, rad; 0 reads from left to right. */
+  readonly turnRad: number;
+  readonly sizePt: number;
+  readonly bold: boolean;
+}

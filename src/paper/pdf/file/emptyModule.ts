@@ -1,0 +1,2 @@
+// Replaces libraries that jspdf would import and that the paper layer never uses.
+export default {};

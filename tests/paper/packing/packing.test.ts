@@ -1,0 +1,250 @@
+// Panels packed close: never over each other, grain upright, never mirrored, and on no more sheets than rows of boxes take.
+
+import { describe, expect, it } from 'vitest';
+import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
+import { draft, draftWhole, type Measurements, type Piece, type Style } from '../../../src/engine';
+import {
+  layOut,
+  layOutOnePage,
+  type PaperName,
+  type PatternInput,
+  type PlacedPanel,
+  paperChoice,
+  patternDxf,
+  patternSvg,
+  planPanels,
+} from '../../../src/paper';
+import { halfTurned } from '../../../src/paper/geometry/halfTurn';
+import { linedPieces } from '../../../src/paper/layout/placePanels';
+import { outlineTurns } from '../../../src/paper/packing/placements';
+import { rowsOnSheets } from '../../../src/paper/packing/rowsOnSheets';
+import { costOfPlan, sheetsOfCost } from '../../../src/paper/packing/sheetPlan';
+import { boxOfText, cornersOf } from '../../../src/paper/panel/textBlock';
+import { uprightPage } from '../../../src/paper/sheets/uprightPage';
+import { drawBodies } from '../../support/drawBodies';
+import { randomFrom } from '../../support/random';
+import { randomStyle } from '../../support/randomStyle';
+import { DEMO_SHEET } from '../demoPattern';
+import { type ReadPoint, sampled, toLines } from '../readPattern';
+
+const SEED = 1180;
+const BODIES = 24;
+/** What the shears and the texts beside an edge need; our own bound. */
+const CLEAR_MM = 10;
+
+const inputFor = (lengths: Measurements, style: Style, paper: PaperName, nap: boolean): PatternInput => ({
+  draft: draft(lengths, style),
+  client: DEMO_CLIENT,
+  savedDraft: { ...DEMO_SHEET, style },
+  date: '24 November 2026',
+  paper: paperChoice(paper),
+  nap,
+});
+
+const PAPERS = ['A4', 'Letter', 'Legal', 'A3'] as const;
+const random = randomFrom(SEED);
+/** Pieces beside the panels, and halves that differ. */
+const OTHERS: readonly (readonly [string, PatternInput])[] = [
+  [
+    'with straps, facing and modesty panel on A4',
+    inputFor(
+      DEMO_CLIENT.measurements,
+      {
+        ...DEMO_SHEET.style,
+        extras: {
+          modesty: { overlap: 50.8 },
+          facing: { width: 50.8 },
+          straps: { length: 400, width: 25.4 },
+        },
+      },
+      'A4',
+      false,
+    ),
+  ],
+  [
+    'left and right apart on Legal',
+    {
+      ...inputFor(DEMO_CLIENT.measurements, DEMO_SHEET.style, 'Legal', false),
+      draft: draftWhole(DEMO_CLIENT.measurements, DEMO_SHEET.style, {
+        leftShare: { bust: 0.51, waist: 0.515 },
+        rightLower: { waist: 8, hip: 10 },
+      }),
+    },
+  ],
+];
+
+const CASES: readonly (readonly [string, PatternInput])[] = [
+  ...[...NAMED_STYLES].flatMap(([name, { style }]) =>
+    (['A4', 'Legal'] as const).map(
+      (paper) => [`${name} on ${paper}`, inputFor(DEMO_CLIENT.measurements, style, paper, false)] as const,
+    ),
+  ),
+  ...OTHERS,
+  ...drawBodies(BODIES, SEED).map((body, i) => {
+    const paper = PAPERS[i % 4] ?? 'A4';
+    return [`body ${i} on ${paper}`, inputFor(body, randomStyle(random), paper, i % 6 === 5)] as const;
+  }),
+].filter(([, input]) => input.draft.pieces.length > 0);
+
+const ringOf = ({ piece, offset }: PlacedPanel): ReadPoint[] =>
+  [...piece.cutLine, piece.cutLine[0] as ReadPoint].map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
+
+/** Two polylines that do not cross are nearest at a point of one of them; points between find those that do. */
+const apart = (a: readonly ReadPoint[], b: readonly ReadPoint[]): number =>
+  Math.min(
+    ...sampled(a, 3).map((point) => toLines(point, [b])),
+    ...sampled(b, 3).map((point) => toLines(point, [a])),
+  );
+
+const within = ({ x, y }: ReadPoint, ring: readonly ReadPoint[]): boolean =>
+  ring.filter((a, i) => {
+    const b = ring[(i + 1) % ring.length] as ReadPoint;
+    return a.y > y !== b.y > y && a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y) > x;
+  }).length %
+    2 ===
+  1;
+
+/** Twice the area, with the sign of the way round. */
+const turnOf = ({ cutLine }: Piece): number =>
+  cutLine.reduce((sum, { x, y }, i) => {
+    const next = cutLine[(i + 1) % cutLine.length] as ReadPoint;
+    return sum + x * next.y - next.x * y;
+  }, 0);
+
+function expectApart(panels: readonly PlacedPanel[]): void {
+  const rings = panels.map(ringOf);
+  for (const [i, ring] of rings.entries())
+    for (const other of rings.slice(i + 1)) {
+      expect(apart(ring, other)).toBeGreaterThan(CLEAR_MM - 0.01);
+      expect(within(ring[0] as ReadPoint, other) || within(other[0] as ReadPoint, ring)).toBe(false);
+    }
+}
+
+/** As drafted, or turned by exactly half a turn. */
+function expectGrainKept(panels: readonly PlacedPanel[], drafted: readonly Piece[]): void {
+  expect(panels.map(({ piece }) => piece.id)).toEqual(drafted.map(({ id }) => id));
+  for (const [i, { piece, turned }] of panels.entries()) {
+    const own = drafted[i] as Piece;
+    const sign = turned ? -1 : 1;
+    expect(piece.grain.map(({ x, y }) => [x, y])).toEqual(
+      own.grain.map(({ x, y }) => [sign * x + 0, sign * y + 0]),
+    );
+    expect(piece.cutLine.map(({ x, y }) => [sign * x + 0, sign * y + 0])).toEqual(
+      own.cutLine.map(({ x, y }) => [x + 0, y + 0]),
+    );
+    expect(turnOf(piece)).toBeCloseTo(turnOf(own), 4);
+  }
+}
+
+function expectTextsClear(panels: readonly PlacedPanel[]): void {
+  const boxes = panels.flatMap(({ texts }) => texts.map((text) => cornersOf(boxOfText(text))));
+  const edges = boxes.map((box) => sampled([...box, box[0] as ReadPoint], 1));
+  const lines = panels.flatMap((panel) => panel.lines.map(({ points }) => points));
+  const reach = (points: readonly ReadPoint[]): [number, number, number, number] => {
+    const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+    return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+  };
+  const near = (a: readonly ReadPoint[], b: readonly ReadPoint[]): boolean => {
+    const [left, top, right, foot] = reach(a);
+    const [otherLeft, otherTop, otherRight, otherFoot] = reach(b);
+    return left < otherRight + 1 && right > otherLeft - 1 && top < otherFoot + 1 && foot > otherTop - 1;
+  };
+  for (const [i, edge] of edges.entries()) {
+    const close = lines.filter((line) => near(edge, line));
+    expect(Math.min(Infinity, ...edge.map((point) => toLines(point, close)))).toBeGreaterThan(0.2);
+    for (const [j, box] of boxes.entries())
+      if (j !== i && near(edge, box)) expect(edge.some((point) => within(point, box))).toBe(false);
+  }
+  // From left to right or from the foot up, give or take the slope of an edge.
+  for (const { texts } of panels)
+    for (const { turnRad } of texts) {
+      expect(turnRad).toBeGreaterThan(-Math.PI / 2 - Math.PI / 9 - 1e-9);
+      expect(turnRad).toBeLessThanOrEqual(Math.PI / 2 - Math.PI / 9 + 1e-9);
+    }
+}
+
+describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles, seed ${SEED}`, () => {
+  it.each(CASES)('%s', (_, input) => {
+    const { panels, sheets } = layOut(input);
+    expectApart(panels);
+    expectGrainKept(panels, [...input.draft.pieces, ...input.draft.extras]);
+    expectTextsClear(panels);
+    if (input.nap) expect(panels.some(({ turned }) => turned)).toBe(false);
+    // Text beside an edge may take a sheet of its own; cut lines never take more than in rows.
+    const outlines = linedPieces(input).map((each) => outlineTurns(each, false));
+    const page = uprightPage(input.paper);
+    const rows = rowsOnSheets(outlines, page, ['portrait', 'landscape']);
+    expect(sheets.length).toBeLessThanOrEqual(sheetsOfCost(costOfPlan(rows, outlines)) + 1);
+  });
+
+  it.each(CASES.filter((_, i) => i % 5 === 0))('%s, and on a roll', (_, input) => {
+    for (const nap of [false, true]) {
+      const { panels, widthMm, heightMm } = planPanels({ ...input, nap }, 914.4);
+      expectApart(panels);
+      expectGrainKept(panels, [...input.draft.pieces, ...input.draft.extras]);
+      expectTextsClear(panels);
+      for (const { x, y } of panels.flatMap(ringOf)) {
+        expect(Math.min(x, y, widthMm - x, heightMm - y)).toBeGreaterThan(CLEAR_MM - 0.01);
+        expect(widthMm).toBeLessThanOrEqual(914.4 + 1e-6);
+      }
+      if (nap) expect(panels.some(({ turned }) => turned)).toBe(false);
+    }
+  });
+});
+
+describe('packing', () => {
+  const sheetsFor = (style: string, paper: PaperName, nap: boolean): number =>
+    layOut(inputFor(DEMO_CLIENT.measurements, NAMED_STYLES.get(style)?.style as Style, paper, nap)).sheets
+      .length;
+
+  it('takes fewer sheets than rows of boxes do', () => {
+    // In rows of boxes these took 9, 4, 6 and 3, counted before outlines were packed.
+    expect(sheetsFor('long-line', 'Letter', true)).toBeLessThan(9);
+    expect(sheetsFor('long-line', 'A3', false)).toBeLessThan(4);
+    expect(sheetsFor('stage-bodice', 'Legal', true)).toBeLessThan(6);
+    expect(sheetsFor('cincher', 'Legal', false)).toBeLessThan(3);
+  });
+
+  it('turns panels only where that saves a sheet, and none on cloth with a nap', () => {
+    expect(sheetsFor('cincher', 'Legal', true)).toBeGreaterThan(sheetsFor('cincher', 'Legal', false));
+    const style = NAMED_STYLES.get('default')?.style as Style;
+    for (const paper of ['A4', 'Letter'] as const) {
+      const [plain, nap] = [false, true].map((each) =>
+        layOut(inputFor(DEMO_CLIENT.measurements, style, paper, each)),
+      );
+      expect(plain?.sheets.length).toBe(nap?.sheets.length);
+      expect(plain?.panels.some(({ turned }) => turned)).toBe(false);
+    }
+  });
+
+  it('lays the same pattern out the same', () => {
+    for (const [, input] of CASES.slice(0, 6)) expect(layOut(input)).toEqual(layOut(input));
+  });
+
+  it('keeps heads up in drawings for other programs', () => {
+    const style = NAMED_STYLES.get('cincher')?.style as Style;
+    const input = inputFor(DEMO_CLIENT.measurements, style, 'Legal', false);
+    expect(layOut(input).panels.some(({ turned }) => turned)).toBe(true);
+    for (const write of [patternSvg, patternDxf]) expect(write(input)).toBe(write({ ...input, nap: true }));
+  });
+
+  it('never needs a longer roll than rows of boxes', () => {
+    for (const [, { style }] of NAMED_STYLES) {
+      const input = inputFor(DEMO_CLIENT.measurements, style, 'A4', false);
+      const choice = { widthMm: 609.6, heightMm: null, marginMm: 10 };
+      const [plain, nap] = [false, true].map((each) => layOutOnePage({ ...input, nap: each }, choice));
+      if (!plain?.ok || !nap?.ok) throw new Error('a roll takes any of them');
+      expect(plain.page.heightMm).toBeLessThanOrEqual(nap.page.heightMm + 1e-6);
+    }
+  });
+
+  it('turns whatever points a piece holds', () => {
+    const data = { id: 'x', at: { x: 1, y: -2 }, more: [{ points: [{ x: 0, y: 3 }], edge: null, count: 2 }] };
+    expect(halfTurned(data)).toEqual({
+      id: 'x',
+      at: { x: -1, y: 2 },
+      more: [{ points: [{ x: 0, y: -3 }], edge: null, count: 2 }],
+    });
+    expect(halfTurned(halfTurned(data))).toEqual(data);
+  });
+});
