@@ -105,7 +105,10 @@ export function trueSeam(
         const edgeAngle = crossing.end.angle + (isSecond ? tilt(mate.leg, mateY) - own : 0);
         return { y, edgeSlope: Math.tan(edgeAngle), edgeAngle, sewnDistance };
       }
-      if (crossing.end?.kind === 'square') return { y, edgeSlope: Math.tan(-own), sewnDistance };
+      if (crossing.end?.kind === 'square') {
+        const other = mate && mateY !== undefined ? tilt(mate.leg, mateY) : own;
+        return { y, edgeSlope: Math.tan(squareTurn(own, other)), sewnDistance };
+      }
       const turn = edgeTurn(seam, own, mate && mateY !== undefined ? tilt(mate.leg, mateY) : null);
       const drafted = Math.atan(i === 0 ? crossing.slopeA : crossing.slopeB);
       steepest = Math.max(steepest, Math.abs(drafted + turn));
@@ -139,6 +142,15 @@ export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamCrossi
   const open = seam.a.dart?.lower === null ? { top: shut, hem: edges.hem } : { top: edges.top, hem: shut };
   return trueSeam(seam, levels, point, open);
 }
+
+/** Where mates lean farther apart than twice this, an edge square to both would dip before one and rise before the other. */
+const MOST_APART_RAD = (14 * Math.PI) / 180;
+
+/** The angle at which an edge meets a leg square, rad; the turns of both mates together let it run straight on. */
+const squareTurn = (own: number, other: number): number => {
+  const apart = (own - other) / 2;
+  return -(own + other) / 2 - Math.min(MOST_APART_RAD, Math.max(-MOST_APART_RAD, apart));
+};
 
 /** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */
 const tilt = (seamEdge: SeamEdge, y: number): number => Math.atan(slopeAt(seamEdge.line, y));
