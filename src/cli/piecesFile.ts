@@ -39,12 +39,14 @@ export function piecesFile({ proof, pieces, extras, issues, halves }: Draft, sty
         sewnGirth: rounded(sewnGirth ?? 0),
       })),
     pieces: [...pieces, ...extras].map(pieceOf),
-    seams: proof.seams.map(({ a, b, lengthA, lengthB, markDrift }) => ({
+    seams: proof.seams.map(({ a, b, lengthA, lengthB, ease, markDrift }) => ({
       a: nameOf(a),
       b: nameOf(b),
       lengthA: rounded(lengthA),
       lengthB: rounded(lengthB),
       markDrift: rounded(markDrift),
+      // Of mates that are meant to differ: lengthB − lengthA as asked.
+      ...(ease === 0 ? {} : { ease: rounded(ease) }),
     })),
     issues: issues.map((issue) => issueOf(issue, style, unit)),
   };

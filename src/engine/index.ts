@@ -1,10 +1,11 @@
 // The engine's one way in.
 
 export type { Block } from './block/block';
+export { dartAngle } from './block/closedDart';
 export { isThrough, reaches } from './block/extent';
 export type { Level } from './block/levels';
 export { stationOf, stationX } from './block/station';
-export { dartAngle, type Turn, turnIntake } from './block/turnIntake';
+export { type Turn, turnIntake } from './block/turnIntake';
 export type { DraftedWedge } from './block/wedge';
 export {
   MEASUREMENTS,

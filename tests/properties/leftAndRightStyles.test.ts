@@ -36,15 +36,16 @@ const variants = (style: Style): Style[] => [
 
 const blocks = ({ issues }: Draft): number => issues.filter(({ severity }) => severity === 'error').length;
 
-/** Mates that are not each other's, or not as long as each other. */
+/** Mates that are not each other's, or not as long as each other but for the ease that is asked for. */
 function unmated({ pieces, extras }: Draft): string[] {
   const all = [...pieces, ...extras];
   return all.flatMap((piece) =>
-    piece.edges.flatMap(({ mate, points }, i) => {
+    piece.edges.flatMap(({ mate, points, ease = 0 }, i) => {
       if (!mate) return [];
       const other = all.find(({ id }) => id === mate.piece.id)?.edges[mate.edge];
       const back = other?.mate?.piece.id === piece.id && other.mate.edge === i;
-      const apart = Math.abs(lengthOf(other?.points ?? []) - lengthOf(points));
+      const own = lengthOf(other?.points ?? []) - (other?.ease ?? 0);
+      const apart = Math.abs(own - lengthOf(points) + ease);
       return back && apart <= 0.05 ? [] : [`${piece.id}/${i}`];
     }),
   );

@@ -63,6 +63,11 @@ function bodyOf(row: Record<SurveyName, number>): DrawnBody {
     frontBustArc: null,
     frontWaistArc: null,
     frontHipArc: null,
+    shoulderLength: null,
+    shoulderDrop: null,
+    chestWidth: null,
+    backWidth: null,
+    upperArm: null,
   };
 }
 

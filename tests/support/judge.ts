@@ -120,7 +120,8 @@ function mates(pieces: readonly Piece[]): Finding[] {
       find(
         `length of ${names.join(' against ')}`,
         names,
-        Math.abs(lengthOf(edge.points) - lengthOf(mate.points)),
+        // What an edge is longer and eased by is asked for.
+        Math.abs(lengthOf(edge.points) - (edge.ease ?? 0) - lengthOf(mate.points) + (mate.ease ?? 0)),
       );
       const [mine, theirs] = [marksAlong(piece, i), marksAlong(other, edge.mate.edge)];
       find(`number of marks of ${names.join(' against ')}`, names, Math.abs(mine.length - theirs.length));
@@ -277,12 +278,15 @@ function widths(piece: Piece, made: Draft): Finding[] {
 /** Legs and side seams at each level: the tangent above against the tangent below. */
 function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
   const findings: Finding[] = [];
-  // A line is one cubic from stop to stop: the levels, where a cup's fullness begins, and where lines are rounded off at
-  // the bust line and past the over-bust line.
+  // A line is one cubic from stop to stop: the levels, where a cup's fullness begins, where a wedge ends above, and where lines
+  // are rounded off at the bust line and past the over-bust line.
   const bust = made.levels.find(({ name }) => name === 'bust')?.y ?? 0;
   const levels = [
     ...made.levels.map(({ y }) => y),
     ...style.wedges.flatMap(({ cup }) => (cup ? [bust + cup.below] : [])),
+    ...[made.blocks?.front, made.blocks?.back].flatMap((block) =>
+      (block?.upper?.ends ?? []).map(({ at }) => at.point.y),
+    ),
   ];
   const overBust = made.levels.find(({ name }) => name === 'overBust')?.y ?? bust;
   const rounded = [

@@ -21,7 +21,7 @@ import {
 } from '../../document';
 import { type BlockName, type Draft, type Issue, type Side, type Style, styleSpan } from '../../engine';
 import { LengthField } from '../components/fields/LengthField';
-import { useStyleNumber } from '../components/fields/useNumberEdit';
+import { useOptionalStyleNumber } from '../components/fields/useNumberEdit';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
@@ -35,6 +35,8 @@ interface NumberPlace {
 const NUMBERS: readonly NumberPlace[] = [
   { name: 'drop', also: 'topShape.underarm' },
   { name: 'armholeIn' },
+  { name: 'ease' },
+  { name: 'rise' },
   { name: 'intake.front' },
   { name: 'intake.back' },
   { name: 'bandAbove', also: 'topShape.centreFront' },
@@ -94,6 +96,7 @@ export function ShouldersCard() {
 function asked(style: Style, side: Side, kind: ShoulderKind, name: ShoulderNumber): boolean {
   if (kind === 'strapless') return false;
   if (name === 'bandAbove') return kind === 'band';
+  if (name === 'rise') return kind === 'shoulders';
   const block: BlockName | null = name === 'intake.front' ? 'front' : name === 'intake.back' ? 'back' : null;
   return block === null || (kind === 'shoulders' && wedgeRunsUp(style, side, block));
 }
@@ -180,7 +183,7 @@ function NumberField({ number }: { number: NumberPlace }) {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
-  const edit = useStyleNumber();
+  const edit = useOptionalStyleNumber();
   const { style } = savedDraft;
   const { name } = number;
   const { label, full, hint } = SHOULDER_CARD.numbers[name];
@@ -193,6 +196,7 @@ function NumberField({ number }: { number: NumberPlace }) {
       <span className="edge-node-name">{label}</span>
       <LengthField
         compact={true}
+        optional={name !== 'bandAbove'}
         span={styleSpan(`shoulders.${name}`)}
         label={full}
         value={style.shoulders ? shoulderNumber(style.shoulders, name) : null}

@@ -45,6 +45,11 @@ const TAPE: Readonly<Record<MeasurementName, TapePath>> = {
   frontBustArc: across(134, 46),
   frontWaistArc: across(202, 33),
   frontHipArc: across(256, 45),
+  shoulderLength: { d: 'M84 70L50 86', isGirth: false },
+  shoulderDrop: { d: 'M84 70H50M50 70V86', isGirth: false },
+  chestWidth: { d: 'M56 100C76 104 124 104 144 100', isGirth: false },
+  backWidth: { d: 'M54 102C76 98 124 98 146 102', isGirth: false },
+  upperArm: { d: 'M36 126C40 131 47 132 52 128', isGirth: true },
   waistToLap: { d: 'M100 206L100 262', isGirth: false },
 };
 
@@ -54,7 +59,12 @@ const DETAIL = {
   behind: 'M70 108C70 124 76 134 88 136M130 108C130 124 124 134 112 136M100 74V216M100 262V296',
 } as const;
 
-const BEHIND: ReadonlySet<MeasurementName> = new Set(['acrossShoulder', 'neckWidth', 'backNeckToWaist']);
+const BEHIND: ReadonlySet<MeasurementName> = new Set([
+  'acrossShoulder',
+  'neckWidth',
+  'backNeckToWaist',
+  'backWidth',
+]);
 
 /** Whether the tape lies on the back, which is then what is drawn. */
 export const isBehind = (measurement: MeasurementName | null): boolean =>

@@ -67,16 +67,19 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
     one: number,
     other: number,
     marksMoved: string,
+    ease = 0,
   ): ProofRow => ({
     key: seam.id,
     head: { key: seam.id, text: name(seam), place },
     cells: [
       formatLength(one, unit),
       formatLength(other, unit),
-      formatDifference(one - other, unit),
+      ease === 0
+        ? formatDifference(one - other, unit)
+        : words.eased({ length: formatLength(other - one, unit) }),
       marksMoved,
     ],
-    off: Math.abs(one - other) > SEAM_MM,
+    off: Math.abs(one + ease - other) > SEAM_MM,
   });
   return {
     title: words.title,
@@ -86,7 +89,14 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
     })),
     rows: [
       ...proof.seams.map((walk) =>
-        row(walk.seam, placeOfSeam(walk), walk.lengthA, walk.lengthB, formatDifference(walk.markDrift, unit)),
+        row(
+          walk.seam,
+          placeOfSeam(walk),
+          walk.lengthA,
+          walk.lengthB,
+          formatDifference(walk.markDrift, unit),
+          walk.ease,
+        ),
       ),
       // Between its points a closed dart has no balance marks.
       ...proof.closedDarts.map((dart) =>

@@ -33,25 +33,38 @@ export function setShoulderKind(style: Style, kind: ShoulderKind): Style {
 }
 
 /** One number of the shoulders, by its path within them. */
-export type ShoulderNumber = 'drop' | 'armholeIn' | 'intake.front' | 'intake.back' | 'bandAbove';
+export type ShoulderNumber =
+  | 'drop'
+  | 'armholeIn'
+  | 'ease'
+  | 'rise'
+  | 'intake.front'
+  | 'intake.back'
+  | 'bandAbove';
 
-/** What it is, mm; null where there is no band. */
+/** What it is, mm; null where it is left to the draft, or where there is no band. */
 export function shoulderNumber({ intake, ...own }: Shoulders, name: ShoulderNumber): number | null {
-  if (name === 'intake.front') return intake.front;
-  if (name === 'intake.back') return intake.back;
+  if (name === 'intake.front') return intake?.front ?? null;
+  if (name === 'intake.back') return intake?.back ?? null;
   return own[name] ?? null;
 }
 
-/** Sets one number of the shoulders, mm; a style that has none stays as it is. */
-export function setShoulderNumber(style: Style, name: ShoulderNumber, mm: number): Style {
+/** Sets one number of the shoulders, mm, or (null) leaves it to the draft; a style that has none stays as it is. */
+export function setShoulderNumber(style: Style, name: ShoulderNumber, mm: number | null): Style {
   const { shoulders } = style;
   if (!shoulders) return style;
-  const { intake } = shoulders;
-  if (name === 'intake.front')
-    return { ...style, shoulders: { ...shoulders, intake: { ...intake, front: mm } } };
-  if (name === 'intake.back')
-    return { ...style, shoulders: { ...shoulders, intake: { ...intake, back: mm } } };
-  return { ...style, shoulders: { ...shoulders, [name]: mm } };
+  if (name === 'intake.front' || name === 'intake.back') {
+    const { intake, ...others } = shoulders;
+    const set = withNumber(intake ?? {}, name === 'intake.front' ? 'front' : 'back', mm);
+    return { ...style, shoulders: Object.keys(set).length > 0 ? { ...others, intake: set } : others };
+  }
+  if (name === 'bandAbove' && mm === null) return style;
+  return { ...style, shoulders: withNumber(shoulders, name, mm) };
+}
+
+function withNumber<Of extends object>(of: Of, name: keyof Of, mm: number | null): Of {
+  const { [name]: _, ...others } = of;
+  return (mm === null ? others : { ...others, [name]: mm }) as Of;
 }
 
 /** Whether a wedge of one half's block runs through both edges, so that it can end at mid-shoulder. */

@@ -22,6 +22,14 @@ const DEMO_MEASUREMENTS: Measurements = {
   backNeckToWaist: inches(15.25),
   underarmToWaist: inches(7.75),
   waistToLap: inches(5.5),
+  frontBustArc: null,
+  frontWaistArc: null,
+  frontHipArc: null,
+  shoulderLength: null,
+  shoulderDrop: null,
+  chestWidth: null,
+  backWidth: null,
+  upperArm: null,
 };
 
 /** Wren Abernathy, ferry pilot, dressed for the winter ball in the default style. */

@@ -209,6 +209,26 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
     },
   ],
   [
+    'armhole-bridal',
+    {
+      title: STYLE_TITLES['armhole-bridal'],
+      style: {
+        ...DEFAULT_STYLE,
+        ease: { ...BODICE_EASE, underBust: 0, waist: 0 },
+        topShape: { ...top('level'), centreFront: { beyond: inches(2), kind: 'smooth' } },
+        hemBelow: inches(2.5),
+        hemShape: hem('pointed'),
+        closure: { front: 'fold', back: 'zip', lacingGap: 0 },
+        shoulders: USUAL_SHOULDERS,
+        wedges: [
+          { ...balancedWedge('front-bust', 'front', 0, 3), endsAt: { edge: 'armhole', part: 0.45 } },
+          { ...balancedWedge('front-side', 'front', 0.55, 2), endsAt: { edge: 'armhole', part: 0.8 } },
+          { ...balancedWedge('back-side', 'back', 0, 2), endsAt: { edge: 'armhole', part: 0.65 } },
+        ],
+      },
+    },
+  ],
+  [
     'darted-bodice',
     {
       title: STYLE_TITLES['darted-bodice'],

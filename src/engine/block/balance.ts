@@ -4,9 +4,9 @@ import { at } from '../geometry/lists';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { type Extent, isThrough, reaches } from './extent';
+import { type Extent, reaches } from './extent';
 import { halfGirth, type Level } from './levels';
-import type { ShoulderFrame } from './shoulders';
+import type { AskedEnd } from './shoulderFrame';
 import { springBelowWaist } from './spring';
 import { onCentre, stationX } from './station';
 
@@ -24,8 +24,8 @@ export interface SizedWedges {
  * never below zero; H is the half girth before the lacing gap, p the part the side seam takes. Each is capped by the
  * style and by what keeps the panels beside it at least {@link LEAST_PANEL_MM} wide; what a capped wedge cannot take
  * goes to the others, and what none can take to the side. Below the waist no weight and no cap holds: there the wedges let out
- * what the body grows beside them ({@link springBelowWaist}). A wedge that runs up to a shoulder is then eased towards the
- * straight line from there to the bust, and the side takes what it lets go.
+ * what the body grows beside them ({@link springBelowWaist}). A wedge that ends in neckline, shoulder or armhole is then eased
+ * towards the straight line from there to the bust, and the side takes what it lets go.
  *
  * @param wedges the block's wedges in order from the centre line
  * @param extents where each of them runs
@@ -38,7 +38,7 @@ export function sizeWedges(
   levels: readonly Level[],
   bustLine: number,
   style: Style,
-  shoulder: ShoulderFrame | null,
+  ends: readonly AskedEnd[],
 ): SizedWedges {
   const intakes = wedges.map(() => new Map<LevelName, number>());
   const unplaced = new Map<LevelName, number>();
@@ -52,30 +52,33 @@ export function sizeWedges(
     if (placed.left > 0.05) unplaced.set(level.name, placed.left);
   }
   springBelowWaist(block, wedges, extents, levels, bustLine, style, intakes);
-  if (shoulder && bust)
-    for (const [i, wedge] of wedges.entries())
-      if (wedge.sizing === 'balanced' && !onCentre(wedge) && isThrough(at(extents, i)))
-        easeToShoulder(at(intakes, i), levels, bust, shoulder);
+  if (bust)
+    for (const end of ends) {
+      const i = wedges.findIndex(({ id, sizing }) => id === end.wedge && sizing === 'balanced');
+      if (i >= 0 && end.intake !== null)
+        easeUpwards(at(intakes, i), levels, bust, end.sewn.point.y, end.intake);
+    }
   return { intakeOf: new Map(wedges.map(({ id }, i) => [id, at(intakes, i)])), unplaced };
 }
 
 /**
- * Above the bust the straight lines from mid-shoulder take little, the girths ask for much, and legs that gave it all
+ * Above the bust the straight lines from the shoulder take little, the girths ask for much, and legs that gave it all
  * would swing in and out again within the few cm above the bust point. Two legs and the side line share what the girths
- * ask for beyond the straight lines, so that each of the three leaves its straight way by as much: a third.
+ * ask for more or less than the straight lines, so that each of the three leaves its straight way by as much: a third.
  */
-function easeToShoulder(
+function easeUpwards(
   intake: Map<LevelName, number>,
   levels: readonly Level[],
   bust: Level,
-  { middle, intake: atShoulder }: ShoulderFrame,
+  top: number,
+  above: number,
 ): void {
   const atBust = intake.get('bust') as number;
   for (const { name, y } of levels) {
     if (y >= bust.y) continue;
-    const straight = atBust + ((atShoulder - atBust) * (bust.y - y)) / (bust.y - middle.y);
+    const straight = atBust + ((above - atBust) * (bust.y - y)) / (bust.y - top);
     const asked = intake.get(name) as number;
-    if (asked > straight) intake.set(name, straight + (2 / 3) * (asked - straight));
+    intake.set(name, straight + (2 / 3) * (asked - straight));
   }
 }
 

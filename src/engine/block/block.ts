@@ -1,7 +1,7 @@
 // A half block before it is cut apart: the side seam that puts back what the wedges take, and the wedges' legs.
 
 import type { Body } from '../body/body';
-import type { SmoothLine } from '../geometry/smoothLine';
+import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import { openAt } from '../style/openings';
 import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
@@ -12,8 +12,15 @@ import { sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
 import { lineDown, PAST_BUST_ROUND_MM } from './lineDown';
-import type { ShoulderFrame } from './shoulders';
-import { onCentre } from './station';
+import type { Shouldered } from './shoulders';
+import {
+  endOn,
+  pastEnd,
+  startOfEdges,
+  type UpperEdges,
+  type UpperEnd,
+  type UpperProgress,
+} from './upperEdges';
 import { type DraftedWedge, draftWedge } from './wedge';
 
 export interface Block {
@@ -24,6 +31,8 @@ export interface Block {
   readonly sideSeam: SmoothLine;
   /** Flat width at each level, mm: closed width and all intakes. */
   readonly width: ReadonlyMap<LevelName, number>;
+  /** Neckline, shoulder and armhole; null where the top edge is strapless. */
+  readonly upper: UpperEdges | null;
 }
 
 /** What a block is drafted between. */
@@ -32,25 +41,26 @@ interface BlockFrame {
   /** Height of the level top edge, mm. */
   readonly top: number;
   /** Null where the panels are strapless. */
-  readonly shoulder: ShoulderFrame | null;
+  readonly shouldered: Shouldered | null;
 }
 
 /**
  * Drafts one block. At each level flat width = closed width + sum of intakes, so that the sewn girth meets its
  * target whatever the wedges do. All lines are monotone between levels and straight down beyond the outermost; with
- * a shoulder, the wedge that runs through goes on up to its middle.
+ * shoulders, a wedge that runs through goes on up to where it ends in neckline, shoulder or armhole.
  */
 export function draftBlock(
   block: BlockName,
   body: Body,
-  { levels, top, shoulder }: BlockFrame,
+  { levels, top, shouldered }: BlockFrame,
   style: Style,
 ): { block: Block; issues: Issue[] } {
   const issues: Issue[] = [];
   const wedges = style.wedges.filter((wedge) => wedge.block === block).sort(fromCentre);
   const bustLine = bustLineOf(block, body, levels, style);
   const extents = wedges.map((wedge) => extentOf(wedge, levels, top));
-  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, extents, levels, bustLine, style, shoulder);
+  const ends = shouldered?.ends[block] ?? [];
+  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, extents, levels, bustLine, style, ends);
   const darts = new Map(
     wedges.map(({ id }, i) => [id, shutWhereEmpty(extents[i] ?? THROUGH, levels, sized.get(id))]),
   );
@@ -70,23 +80,27 @@ export function draftBlock(
   const least = Math.min(...width.values());
   if (bustLine >= least) issues.push(issue('bustPointOffBlock', {}, { block, field: 'bustPointWidth' }));
 
-  // Above the levels only a centre wedge lies between the centre edge and the shoulder.
-  const centreTakes = wedges
-    .filter(onCentre)
-    .reduce((sum, { id }) => sum + ([...(intakeOf.get(id)?.values() ?? [])][0] ?? 0), 0);
-  const drafted = wedges.map((wedge) => {
+  const frame = shouldered?.frames[block];
+  let upper: UpperProgress | null = null;
+  const drafted: DraftedWedge[] = [];
+  for (const wedge of wedges) {
     const dart = darts.get(wedge.id);
-    const extent = dart?.extent ?? THROUGH;
-    const up = shoulder && extent.upper === null && !onCentre(wedge) ? shoulder : null;
-    return draftWedge(wedge, extent, dart?.intake ?? new Map(), {
+    const asked = ends.find((end) => end.wedge === wedge.id);
+    if (frame && asked) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
+    const end = upper && asked ? endOn(upper, asked, (y) => onwards(dart?.intake, levels, y)) : null;
+    const made = draftWedge(wedge, dart?.extent ?? THROUGH, dart?.intake ?? new Map(), {
       levels,
       bustLine,
       width,
-      shoulder: up && { ...up.middle, x: up.middle.x + centreTakes + up.intake / 2, intake: up.intake },
+      shoulder: end && upperEndOf(end, block),
     });
-  });
+    if (upper && end) upper = pastEnd(upper, end, made, body.neckToWaist);
+    drafted.push(made);
+  }
   const sideSeam = sideLine(levels, width);
-  return { block: { name: block, bustLine, wedges: drafted, sideSeam, width }, issues };
+  if (frame) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
+  const edges = upper && { frame: upper.frame, ends: upper.ends, inward: upper.inward };
+  return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
 }
 
 /** Where it leans in above the bust it is a cone like the wedges. */
@@ -97,6 +111,37 @@ function sideLine(levels: readonly Level[], width: ReadonlyMap<LevelName, number
     bust ? { bust: bust.y, round: PAST_BUST_ROUND_MM } : null,
   );
 }
+
+/** How far wedges on the centre line move out what lies above them, mm. */
+const centreTakes = (drafted: readonly DraftedWedge[], y: number): number =>
+  drafted.reduce((sum, wedge) => sum + (wedge.onCentre ? xAt(wedge.outerLeg, y) : 0), 0);
+
+/** A wedge's run past the over-bust line counts for so much at the most. mm */
+const MOST_RUN_MM = 25;
+
+/** What a wedge takes at a height above the bust that goes on straight as it comes up from the bust line, mm. */
+function onwards(
+  intake: ReadonlyMap<LevelName, number> | undefined,
+  levels: readonly Level[],
+  y: number,
+): number {
+  const [above, bust] = [
+    levels.find(({ name }) => name === 'overBust'),
+    levels.find(({ name }) => name === 'bust'),
+  ];
+  if (!intake || !above || !bust) return 0;
+  const [atAbove, atBust] = [intake.get('overBust') ?? 0, intake.get('bust') ?? 0];
+  const height = bust.y - Math.max(y, above.y - MOST_RUN_MM);
+  return Math.max(0, atBust + ((atAbove - atBust) * height) / (bust.y - above.y));
+}
+
+/** Behind there is no bust point to pass, so that a seam to the armhole may bend all the way from the waist. */
+const upperEndOf = ({ at, edge, intake }: UpperEnd, block: BlockName) => ({
+  x: at.point.x + intake / 2,
+  y: at.point.y,
+  intake,
+  bendsFrom: block === 'back' && edge === 'armhole' ? ('waist' as const) : ('bust' as const),
+});
 
 // The name settles ties, so that the order in which wedges were added changes nothing.
 const fromCentre = (a: Wedge, b: Wedge): number =>

@@ -1,4 +1,5 @@
-// The legs of a dart that is closed at both ends. They are sewn to each other from point to point, so they are of one length.
+// The angle of a dart, and the legs of one that is closed at both ends: they are sewn to each other from point to point, so they are
+// of one length.
 
 import { first, last } from '../geometry/lists';
 import type { Point } from '../geometry/point';
@@ -13,6 +14,12 @@ interface Legs {
 
 /** Legs nearer in length than this are of one length. mm */
 const ALIKE_MM = 1e-7;
+
+/**
+ * The angle of a dart `width` wide at the end of legs `leg` long, rad; both in mm or both in anything else. Not a number
+ * where the legs are too short for the width. Source: plane trigonometry of an isosceles triangle.
+ */
+export const dartAngle = (width: number, leg: number): number => 2 * Math.asin(width / (2 * leg));
 
 /** The straight fold of a dart from its upper to its lower point. */
 export function foldBetween(upper: Point, lower: Point): SmoothLine {

@@ -4,15 +4,10 @@ import { distance, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { LevelName, PerLevel } from '../terms/names';
 import type { Block } from './block';
+import { dartAngle } from './closedDart';
 import { reaches } from './extent';
 import type { Level } from './levels';
 import type { DraftedWedge } from './wedge';
-
-/**
- * The angle of a dart `width` wide at the end of legs `leg` long, rad; both in mm or both in anything else. Not a number
- * where the legs are too short for the width. Source: plane trigonometry of an isosceles triangle.
- */
-export const dartAngle = (width: number, leg: number): number => 2 * Math.asin(width / (2 * leg));
 
 /** A place on a wedge: at a level, which may lie above or below the bust line. */
 interface WedgePlace {

@@ -34,8 +34,16 @@ interface WedgeBase {
   readonly bustLine: number;
   /** Flat width of the block at each level, mm. */
   readonly width: ReadonlyMap<LevelName, number>;
-  /** Where the wedge ends at the shoulder, and what it takes there, mm; null where it ends at the top edge. */
-  readonly shoulder: { readonly x: number; readonly y: number; readonly intake: number } | null;
+  /**
+   * Where the wedge ends in neckline, shoulder or armhole, what it takes there, mm, and the level from which its axis bends
+   * towards it; null where it ends at the top edge.
+   */
+  readonly shoulder: {
+    readonly x: number;
+    readonly y: number;
+    readonly intake: number;
+    readonly bendsFrom: LevelName;
+  } | null;
 }
 
 /** Draws a wedge with its intake at each level, mm. */
@@ -94,17 +102,18 @@ function unbentOf(wedge: Wedge, base: WedgeBase): Map<LevelName, number> {
   );
 }
 
-/** From level to level where its stations stand; on to a shoulder it bends from the bust up, unless it is held above. */
+/** From level to level where its stations stand; on to a shoulder it bends from a level up, unless it is held above. */
 function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: WedgeBase): SmoothLine {
   const bust = levels.find(({ name }) => name === 'bust');
+  const bend = levels.find(({ name }) => name === shoulder?.bendsFrom);
   const isHeld = ({ name, y }: Level): boolean =>
-    !shoulder || !bust || y >= bust.y || wedge.stationAt[name] !== undefined;
+    !shoulder || !bend || y >= bend.y || (wedge.stationAt[name] !== undefined && isBelow(y, shoulder));
   const knots = levels.filter(isHeld).map(({ name, y }) => ({
     y,
     value: stationX(wedge.stationAt[name] ?? wedge.station, bustLine, width.get(name) as number),
   }));
   if (!shoulder) return lineDown(knots, coneOf(wedge, bust));
-  const bends = knots[0]?.y === bust?.y ? 2 : 1;
+  const bends = knots[0]?.y === bend?.y ? 2 : 1;
   return lineThrough(upTo(knots, { y: shoulder.y, value: shoulder.x }, bends), true);
 }
 
@@ -128,7 +137,10 @@ function intakeLine(
   { levels, shoulder }: WedgeBase,
 ): SmoothLine {
   const inside = levels
-    .filter(({ y }) => (upper === null || y > upper) && (lower === null || y < lower))
+    .filter(
+      ({ y }) =>
+        (upper === null || y > upper) && (lower === null || y < lower) && (!shoulder || y > shoulder.y),
+    )
     .map(({ name, y }) => ({ y, value: intake.get(name) as number }));
   const knots = [
     ...(upper === null ? [] : [{ y: upper, value: 0 }]),
@@ -147,9 +159,25 @@ function intakeLine(
   if (upper === null && lower === null && !shoulder)
     return lineDown(knots, coneOf(wedge, bust, knots.length > count));
   // A dart comes to its point at an angle; a wedge that runs through goes on straight down.
-  const whole = upTo(knots, shoulder && { y: shoulder.y, value: shoulder.intake });
+  const end = shoulder && { y: shoulder.y, value: shoulder.intake };
+  const [first, second] = knots;
+  // The girth at a level just below the end is exact: the wedge goes on to its end as it came to that level.
+  const whole =
+    end && first && second && !isBelow(first.y, end)
+      ? [{ y: end.y - BEYOND_MM, value: Math.max(0, valueOn(first, second, end.y - BEYOND_MM)) }, ...knots]
+      : upTo(knots, end);
   return lineThrough(whole, upper !== null || shoulder !== null, lower !== null);
 }
+
+/** A level nearer than this below a wedge's end leaves no room for a knot of each. mm */
+const CLEAR_OF_END_MM = 10;
+
+const isBelow = (y: number, end: { readonly y: number } | null): boolean =>
+  end === null || y > end.y + CLEAR_OF_END_MM;
+
+/** The value at a height of the straight line through two knots. */
+const valueOn = (a: Knot, b: Knot, y: number): number =>
+  a.value + ((b.value - a.value) * (y - a.y)) / (b.y - a.y);
 
 interface Knot {
   readonly y: number;

@@ -18,7 +18,8 @@ interface Definition<Name extends string, Needed extends boolean> {
 const girth = <Name extends string, Needed extends boolean>(
   name: Name,
   needed: Needed,
-): Definition<Name, Needed> => ({ name, kind: 'girth', group: 'round', needed, least: 300, most: 2500 });
+  [least, most]: readonly [number, number] = [300, 2500],
+): Definition<Name, Needed> => ({ name, kind: 'girth', group: 'round', needed, least, most });
 
 const length = <Name extends string, Needed extends boolean>(
   name: Name,
@@ -30,7 +31,7 @@ const length = <Name extends string, Needed extends boolean>(
 
 /**
  * Every measurement in the order in which it is taken: girths from the top down, then lengths from the neck, then widths, then
- * front arcs (across the front from side seam to side seam).
+ * front arcs (across the front from side seam to side seam), then what a shouldered block is fitted by.
  */
 export const MEASUREMENTS = [
   girth('overBust', false),
@@ -53,6 +54,11 @@ export const MEASUREMENTS = [
   length('frontBustArc', 'across', false, 150, 1800),
   length('frontWaistArc', 'across', false, 100, 1800),
   length('frontHipArc', 'across', false, 150, 1800),
+  length('shoulderLength', 'fit', false, 50, 300),
+  length('shoulderDrop', 'fit', false, 5, 120),
+  length('chestWidth', 'fit', false, 150, 900),
+  length('backWidth', 'fit', false, 150, 900),
+  { ...girth('upperArm', false, [120, 1000]), group: 'fit' },
 ] as const;
 
 type MeasurementDefinition = (typeof MEASUREMENTS)[number];

@@ -7,6 +7,7 @@ import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
 import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
+import { type Armhole, roomForArm } from './armhole';
 
 /** Up to this much reduction of the natural waist is a usual fashion fit; common practice, no source. */
 export const USUAL_REDUCTION_MM = inches(2);
@@ -20,18 +21,24 @@ const UNEVEN_MM = inches(0.25);
 /** Mates that differ by more than this cannot be trued: an end would leave the drafted edge by half of it. Our own bound. */
 const MOST_UNEVEN_MM = inches(4);
 
-/** Cautions that follow from body, style and seams; heights of top edge and hem in mm. */
+/**
+ * Cautions that follow from body, style and seams.
+ *
+ * @param top height of the level top edge, mm
+ * @param armhole of a shouldered block
+ */
 export function cautions(
   body: Body,
   style: Style,
   levels: readonly Level[],
   seams: readonly FinishedSeam[],
   top: number,
+  armhole: Armhole | null,
 ): Issue[] {
   return [
     ...reduction(body, style),
     ...reductionBeside(levels),
-    ...armpit(body, style, levels, top),
+    ...(armhole ? roomForArm(body, armhole) : armpit(body, style, levels, top)),
     ...sitting(body, style),
     ...seams
       .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM + TAPE_TOLERANCE_MM)

@@ -18,6 +18,8 @@ export interface SeamWalkRow {
   /** Lengths of the finished sew lines, mm. */
   readonly lengthA: number;
   readonly lengthB: number;
+  /** So much longer `b` is asked to be, and eased to `a`, mm: 0 but at a shoulder. */
+  readonly ease: number;
   /** How far the mates differed before truing, mm, a − b. */
   readonly lengthDifference: number;
   /** The farthest a balance mark had to leave its level line, mm. */
@@ -50,12 +52,12 @@ export function seamWalk(seams: readonly FinishedSeam[], pieces: readonly Piece[
     const [edgeA, edgeB] = [edgeAt(pieces, a), b && edgeAt(pieces, b)];
     if (!b || !edgeA || !edgeB) return [];
     const [lengthA, lengthB] = [polylineLength(edgeA.points), polylineLength(edgeB.points)];
-    return [{ seam, a, b, lengthA, lengthB, lengthDifference, markDrift }];
+    return [{ seam, a, b, lengthA, lengthB, ease: 0, lengthDifference, markDrift }];
   });
   return [...rows, ...shoulderWalk(pieces)];
 }
 
-/** The shoulder seam, from the neck outwards; it is straight, and as long on both blocks by construction. */
+/** The shoulder seam, from the neck outwards; it is straight, and by construction the back's is longer by its ease. */
 function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
   const rows = pieces
     .filter(({ block }) => block === 'front')
@@ -78,6 +80,7 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
       b,
       lengthA,
       lengthB,
+      ease: mate.ease ?? 0,
       lengthDifference: lengthA - lengthB,
       markDrift: 0,
     };

@@ -6,6 +6,7 @@ import { type Level, levelsOf } from '../block/levels';
 import { shapingAt } from '../block/shaping';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
+import { armholeOf } from '../checks/armhole';
 import { bandIssues } from '../checks/bandWalk';
 import { cautions } from '../checks/cautions';
 import { type EdgeContinuityRow, edgeContinuity } from '../checks/edgeContinuity';
@@ -112,8 +113,9 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
   const cut = cutPieces(apart.panels, seams, style, baseDraft, closure.onFold, issues);
   const finished = seams.map((seam) => finishedSeam(seam, cut.referenceTo));
-  issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top));
   const { pieces } = cut;
+  const armhole = baseDraft.shoulders ? armholeOf(pieces, baseDraft.shoulders.front.underarm.y) : null;
+  issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top, armhole));
   const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
   const bands = baseDraft.bands
     ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold)

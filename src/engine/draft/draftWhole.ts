@@ -1,7 +1,7 @@
 // A whole garment for a body that differs left to right: each half drafted from a body of its own, the two trued to one
 // another at the centres. A body alike on both sides is drafted as ever, one half for both.
 
-import { napeOf } from '../block/shoulders';
+import { napeOf } from '../block/shoulderFrame';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type BodySides, bodyOfSide, checkSides, differs, wholeSides } from '../body/sides';
@@ -9,7 +9,7 @@ import { extrasOfHalves } from '../extras/extras';
 import { innerEdge } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
 import { centreReference, rightSideUp } from '../pieces/rightSideUp';
-import { STYLE, type Style } from '../style/style';
+import { type Shoulders, STYLE, type Style } from '../style/style';
 import { styleOfSide } from '../style/styleOfSide';
 import { pieceOfSide, seamOfSide } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
@@ -37,8 +37,8 @@ export function draftWhole(measurements: Measurements, style: Style, sides: Body
   if (!body || alike.issues.some(({ code }) => code === 'styleOutOfRange')) return alike;
 
   const bodiesBySide = bySide((side) => bodyOfSide(measurements, body, own, side));
-  const hasNape = style.shoulders !== undefined && style.shoulders.bandAbove === undefined;
-  const nape = hasNape ? napeShared(body, bodiesBySide) : null;
+  const { shoulders } = style;
+  const nape = shoulders && shoulders.bandAbove === undefined ? napeShared(body, shoulders) : null;
   const bodies = bySide((side) => ({ ...bodiesBySide[side], ...nape }));
   const styles = bySide((side) => styleOfSide(style, side));
   const apart = bySide((side) => halfAlone(bodies[side], styles[side]));
@@ -57,17 +57,10 @@ export function draftWhole(measurements: Measurements, style: Style, sides: Body
 const halfAlone = (measurements: Measurements, style: Style): Draft =>
   draftPanels(measurements, style).panels;
 
-/** The nape lies at least so far below the shoulder level on either half, so that truing has room to move it. mm */
-const NAPE_BELOW_MM = 8;
-
-/** A neckline ends at the nape, which both halves share: as far above the waist on either. */
-function napeShared(
-  body: Body,
-  bodiesBySide: Readonly<Record<Side, Measurements>>,
-): { backNeckToWaist: number } {
-  const most = SIDES.map((side) => (bodiesBySide[side].neckToWaist ?? body.neckToWaist) - NAPE_BELOW_MM);
-  return { backNeckToWaist: Math.min(body.neckToWaist - napeOf(body), ...most) };
-}
+/** A neckline ends at the nape, which both halves share: as far above the waist on either, mm. */
+const napeShared = (body: Body, shoulders: Shoulders): { backNeckToWaist: number } => ({
+  backNeckToWaist: body.neckToWaist - napeOf(body, shoulders),
+});
 
 const bySide = <T>(of: (side: Side) => T): Record<Side, T> => ({ left: of('left'), right: of('right') });
 

@@ -77,6 +77,7 @@ function centreRow(block: BlockName, halves: Halves, apart: Halves, markDrift: n
       b: centreReference('right', right.piece),
       lengthA: polylineLength(left.edge.points),
       lengthB: polylineLength(right.edge.points),
+      ease: 0,
       lengthDifference: (before[0] ?? 0) - (before[1] ?? 0),
       markDrift,
     },

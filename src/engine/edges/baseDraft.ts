@@ -2,7 +2,8 @@
 
 import { type Block, draftBlock } from '../block/block';
 import { type Level, topHeight } from '../block/levels';
-import { napeOf, type ShoulderFrame, shouldersOf } from '../block/shoulders';
+import type { ShoulderFrame } from '../block/shoulderFrame';
+import { shouldersOf } from '../block/shoulders';
 import type { Body } from '../body/body';
 import type { EdgeShape, Style } from '../style/style';
 import type { Issue } from '../terms/issue';
@@ -38,14 +39,15 @@ export function makeBaseDraft(
 ): { baseDraft: BaseDraft; issues: Issue[] } {
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
-  const { frames, issues } = shouldersOf(body, style, levels, top);
+  const { shouldered, issues } = shouldersOf(body, style, levels, top);
   const asBand = style.shoulders?.bandAbove !== undefined;
+  const frames = shouldered?.frames ?? null;
   const shoulders = asBand ? null : frames;
-  const front = draftBlock('front', body, { levels, top, shoulder: shoulders?.front ?? null }, style);
-  const back = draftBlock('back', body, { levels, top, shoulder: shoulders?.back ?? null }, style);
+  const blockFrame = { levels, top, shouldered: asBand ? null : shouldered };
+  const front = draftBlock('front', body, blockFrame, style);
+  const back = draftBlock('back', body, blockFrame, style);
   const blocks = { front: front.block, back: back.block };
-  // With shoulders the neckline ends at the nape behind.
-  const topShape = shoulders ? withNape(style.topShape, top - napeOf(body)) : style.topShape;
+  const topShape = shoulders ? underShoulders(style.topShape, shoulders, top) : style.topShape;
   const edges = {
     top: draftEdge(blocks, topShape, top, -1),
     hem: draftEdge(blocks, style.hemShape, hem, 1),
@@ -61,7 +63,9 @@ export function makeBaseDraft(
         top,
         hem,
         waist: body.neckToWaist,
-        highest: shoulders ? 0 : Math.min(...heightsOf(edges.top)),
+        highest: shoulders
+          ? Math.min(shoulders.front.neck.y, shoulders.back.neck.y)
+          : Math.min(...heightsOf(edges.top)),
         lowest: Math.max(...heightsOf(edges.hem)),
       },
     },
@@ -69,9 +73,15 @@ export function makeBaseDraft(
   };
 }
 
-const withNape = (shape: EdgeShape, above: number): EdgeShape => ({
+/** With shoulders the neckline ends at the nape behind, and the armhole at its own base. */
+const underShoulders = (
+  shape: EdgeShape,
+  { back }: Readonly<Record<BlockName, ShoulderFrame>>,
+  top: number,
+): EdgeShape => ({
   ...shape,
-  centreBack: { beyond: above, kind: 'smooth' },
+  underarm: { beyond: top - back.underarm.y, kind: 'smooth' },
+  centreBack: { beyond: top - back.centre.point.y, kind: 'smooth' },
 });
 
 const heightsOf = ({ lines }: DraftedEdge): number[] =>

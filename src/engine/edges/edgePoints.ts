@@ -9,6 +9,8 @@ import { crossingAt, type EdgeLine, knotsBetween } from './edgeLine';
 export interface EdgeEnd {
   readonly point: Point;
   readonly slope: number;
+  /** The same as an angle, rad, where the edge may run upright or back. */
+  readonly angle?: number | undefined;
   readonly sewnDistance: number;
 }
 

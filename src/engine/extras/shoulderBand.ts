@@ -1,15 +1,16 @@
 // The off-shoulder band: what lies above the strapless top edge of a shouldered block, one piece a block, cut with its wedges
 // sewn up.
 
-import type { ShoulderFrame } from '../block/shoulders';
+import { armholeCurve, necklineCurve, type ShoulderFrame } from '../block/shoulderFrame';
 import { crossingAt, type DraftedEdge } from '../edges/edgeLine';
 import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import { cutLineAround } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
+import { pointsAlong } from '../geometry/polyline';
 import type { TruedSeam } from '../panels/truing';
 import { edgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Mark, Piece } from '../pieces/piece';
-import { armholeRow, necklineRow } from '../pieces/shoulderLines';
+import { pointsThrough } from '../pieces/shoulderLines';
 import { allowanceOf } from '../style/allowanceOf';
 import type { Style } from '../style/style';
 import { identifyPiece, identityOf } from '../terms/identity';
@@ -63,18 +64,24 @@ function cutBand(
   };
   const [centre, underarm] = [end(0, 'after'), end(width, 'before')];
   const neckStart: Point = { x: 0, y: centre.point.y - above };
-  const neckline = necklineRow({ point: neckStart, slope: 0, sewnDistance: 0 }, frame.neck, frame.slope);
+  const { neck, tip, angle } = frame;
+  const neckline = pointsAlong(necklineCurve({ point: neckStart, angle: 0 }, neck, angle));
   // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
-  const armhole = armholeRow(frame.tip, frame, frame.slope, { ...underarm, slope: 1 });
+  const inward = { x: frame.inward, y: (tip.y + underarm.point.y) / 2 };
+  const armhole = pointsThrough(armholeCurve(block, { point: tip, angle }, inward, underarm.point, 1));
   const edges: Edge[] = [
     freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
     freeEdge('hem', 'seam', allowances.seam, edgePoints(line, centre, underarm)),
-    freeEdge('outer', 'armhole', allowanceOf('armhole', allowances), [...armhole.points].reverse()),
-    { ...freeEdge('top', 'shoulder', allowances.seam, [frame.tip, frame.neck]), ...SHOULDER },
-    freeEdge('top', 'top', allowanceOf('neckline', allowances), [...neckline.points].reverse()),
+    freeEdge('outer', 'armhole', allowanceOf('armhole', allowances), [...armhole].reverse()),
+    {
+      ...freeEdge('top', 'shoulder', allowances.seam, [tip, neck]),
+      ...SHOULDER,
+      ...(frame.ease > 0 ? { ease: frame.ease } : {}),
+    },
+    freeEdge('top', 'top', allowanceOf('neckline', allowances), [...neckline].reverse()),
   ];
   const cutLine = cutLineAround(edges.map((edge) => (edge.role === 'centre' ? { ...edge, onFold } : edge)));
-  const middle = (frame.neck.x + frame.tip.x) / 2;
+  const middle = (neck.x + tip.x) / 2;
   const piece: Piece = {
     ...identifyPiece('band', block),
     cut: { count: onFold ? 1 : 2, onFold },
@@ -82,7 +89,7 @@ function cutBand(
     darts: [],
     cutLine: cutLine ?? edges.flatMap(({ points }) => points.slice(0, -1)),
     grain: [
-      { x: middle, y: frame.middle.y + CLEAR_MM },
+      { x: middle, y: (neck.y + tip.y) / 2 + CLEAR_MM },
       { x: middle, y: crossingAt(line, middle).y - CLEAR_MM },
     ],
     marks: seamMarks(block, top, seams, edgeIndex(edges, LOWER)),

@@ -54,7 +54,7 @@ export function cutPanels(
       darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
-    const narrow = narrowAt(panel, levels, top, hem);
+    const narrow = narrowAt(panel, levels, Math.max(top, topOf(block, i)), hem);
     if (narrow) issues.push(narrow);
     if (narrow?.code !== 'panelCrossed') panels.push(panel);
   }
@@ -62,6 +62,13 @@ export function cutPanels(
     if (!panels.some((panel) => panel.darts.some((dart) => dart.wedge === wedge)))
       issues.push(issue('dartOffPanel', {}, { block: block.name, wedge }));
   return { panels, expectedCount: cuts.length + 1, issues };
+}
+
+/** Height below which the panel with this index has cloth from edge to edge, mm, on a shouldered block; else no bound. */
+function topOf({ upper }: Block, index: number): number {
+  if (!upper) return Number.NEGATIVE_INFINITY;
+  const before = upper.ends[index - 1]?.at.point.y ?? Number.NEGATIVE_INFINITY;
+  return Math.max(before, upper.ends[index]?.at.point.y ?? upper.frame.underarm.y);
 }
 
 const dartOn = (block: BlockName, { id, extent, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({

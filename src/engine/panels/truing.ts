@@ -14,6 +14,8 @@ interface TruedEnd {
   readonly y: number;
   /** Slope dy/dx of the edge where it meets this leg. */
   readonly edgeSlope: number;
+  /** The same as an angle, rad, where neckline, shoulder or armhole may run upright or back towards the centre. */
+  readonly edgeAngle?: number;
   /** The leg's distance from the centre line with the wedges sewn up, mm. */
   readonly sewnDistance: number;
 }
@@ -68,7 +70,9 @@ export function trueSeam(
   const mates = seam.b ? [seam.a, seam.b] : [seam.a];
   const along = (y: number): readonly number[] => mates.map((seamEdge) => seamLength(seamEdge.line, from, y));
   const [topLengths, hemLengths] = [along(top.y), along(hem.y)];
-  const [topLength, hemLength] = [mean(topLengths), mean(hemLengths)];
+  const follows = top.end?.kind === 'follows' ? top.end : null;
+  const topLength = follows ? (topLengths[0] as number) : mean(topLengths);
+  const hemLength = mean(hemLengths);
   const inside = levels
     .map((level) => ({ level, lengths: along(level.y) }))
     .filter(({ lengths }) => {
@@ -81,11 +85,11 @@ export function trueSeam(
   );
   const placed = mates.map((seamEdge, i) => {
     // Looked for from where it would be without its mate, so that there is little way to go.
-    const even = (y: number, lengths: readonly number[]): number =>
-      heightAtLength(seamEdge.line, y, mean(lengths) - (lengths[i] as number));
+    const even = (y: number, lengths: readonly number[], length = mean(lengths)): number =>
+      heightAtLength(seamEdge.line, y, length - (lengths[i] as number));
     return {
       leg: seamEdge,
-      topY: even(top.y, topLengths),
+      topY: follows && i === 0 ? top.y : even(top.y, topLengths, topLength),
       hemY: even(hem.y, hemLengths),
       marks: inside.map(({ level, lengths }) => ({ level: level.name, y: even(level.y, lengths) })),
     };
@@ -94,17 +98,24 @@ export function trueSeam(
   const trued = placed.map(({ leg: seamEdge, topY, hemY, marks }, i) => {
     const mate = placed[1 - i];
     const end = (crossing: SeamCrossing, y: number, mateY: number | undefined): TruedEnd => {
-      const turn = edgeTurn(
-        seam,
-        tilt(seamEdge, y),
-        mate && mateY !== undefined ? tilt(mate.leg, mateY) : null,
-      );
+      const own = tilt(seamEdge, y);
+      const sewnDistance = i === 0 ? crossing.sewnDistanceA : crossing.sewnDistanceB;
+      if (crossing.end?.kind === 'follows') {
+        const isSecond = i === 1 && mate && mateY !== undefined;
+        const edgeAngle = crossing.end.angle + (isSecond ? tilt(mate.leg, mateY) - own : 0);
+        return { y, edgeSlope: Math.tan(edgeAngle), edgeAngle, sewnDistance };
+      }
+      if (crossing.end?.kind === 'square') {
+        const other = mate && mateY !== undefined ? tilt(mate.leg, mateY) : own;
+        return { y, edgeSlope: Math.tan(squareTurn(own, other)), sewnDistance };
+      }
+      const turn = edgeTurn(seam, own, mate && mateY !== undefined ? tilt(mate.leg, mateY) : null);
       const drafted = Math.atan(i === 0 ? crossing.slopeA : crossing.slopeB);
       steepest = Math.max(steepest, Math.abs(drafted + turn));
       return {
         y,
         edgeSlope: Math.tan(Math.min(STEEPEST_RAD, Math.max(-STEEPEST_RAD, drafted + turn))),
-        sewnDistance: i === 0 ? crossing.sewnDistanceA : crossing.sewnDistanceB,
+        sewnDistance,
       };
     };
     return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
@@ -131,6 +142,15 @@ export function trueDart(seam: Seam, levels: readonly Level[], edges: SeamCrossi
   const open = seam.a.dart?.lower === null ? { top: shut, hem: edges.hem } : { top: edges.top, hem: shut };
   return trueSeam(seam, levels, point, open);
 }
+
+/** Where mates lean farther apart than twice this, an edge square to both would dip before one and rise before the other. */
+const MOST_APART_RAD = (14 * Math.PI) / 180;
+
+/** The angle at which an edge meets a leg square, rad; the turns of both mates together let it run straight on. */
+const squareTurn = (own: number, other: number): number => {
+  const apart = (own - other) / 2;
+  return -(own + other) / 2 - Math.min(MOST_APART_RAD, Math.max(-MOST_APART_RAD, apart));
+};
 
 /** How far a leg leans from the vertical at height `y`, rad, positive when it runs outwards going down. */
 const tilt = (seamEdge: SeamEdge, y: number): number => Math.atan(slopeAt(seamEdge.line, y));

@@ -41,7 +41,7 @@ export function cutPieces(
   onFold: Readonly<Record<BlockName, boolean>>,
   reportedIssues: readonly Issue[],
 ): CutPieces {
-  const shouldered = baseDraft.shoulders ? panelShoulders(panels, baseDraft.shoulders) : null;
+  const shouldered = baseDraft.shoulders ? panelShoulders(panels, baseDraft.blocks) : null;
   const outlined = panels.map((panel) => {
     const trued = truePanel(panel, seams, baseDraft, shouldered?.get(panel.id) ?? null);
     const outline = outlineOf(trued);

@@ -10,8 +10,10 @@ export interface EdgeRow {
   readonly points: readonly Point[];
   /** The part of the shoulder seam that it is. */
   readonly shoulder?: ShoulderPart | undefined;
-  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder. Neckline and armhole meet
-   * the edge as drafted in one place only: at the centre and at the underarm. */
+  /** So much longer than its mate it is, mm. */
+  readonly ease?: number | undefined;
+  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder, and for the part of a neckline or
+   * armhole that does not meet the edge as drafted. They meet it in one place only: at the centre and at the underarm. */
   readonly sewnDistance: readonly [number, number] | null;
 }
 

@@ -41,6 +41,7 @@ export function edgeReferences(outlines: readonly PanelOutline[]): {
     shoulder: edge.shoulder,
     isSideSeam: edge.isSideSeam,
     mate: edge.shoulder ? acrossShoulder(edge, block) : edge.sewnTo && referenceTo(edge.sewnTo),
+    ease: edge.ease,
     allowance: edge.allowance,
     points: edge.points,
   });

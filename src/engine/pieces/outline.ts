@@ -70,8 +70,9 @@ const rowBetween = (role: 'top' | 'hem', line: EdgeLine, from: EdgeEnd, to: Edge
   sewnDistance: [from.sewnDistance, to.sewnDistance],
 });
 
-const endOf = (point: Point, { edgeSlope, sewnDistance }: TruedEdge['top']): EdgeEnd => ({
+const endOf = (point: Point, { edgeSlope, edgeAngle, sewnDistance }: TruedEdge['top']): EdgeEnd => ({
   point,
   slope: edgeSlope,
+  angle: edgeAngle,
   sewnDistance,
 });

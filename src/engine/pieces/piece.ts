@@ -31,6 +31,8 @@ export interface Edge extends EdgePlace {
   readonly isSideSeam: boolean;
   /** The edge it is sewn to. */
   readonly mate: EdgeReference | null;
+  /** So much longer than its mate it is cut, and eased to it, mm; left out where the two are of one length. */
+  readonly ease?: number | undefined;
   /** Seam allowance, mm. */
   readonly allowance: number;
   /** The sew line, both ends in; the last point is the first of the next edge. */

@@ -82,7 +82,7 @@ function rowEdges(
 ): OutlineEdge[] {
   return rows.flatMap((row): OutlineEdge[] => {
     if (!isDartLegs(row)) {
-      const { role, points, shoulder } = row;
+      const { role, points, shoulder, ease } = row;
       return [
         {
           role,
@@ -91,6 +91,7 @@ function rowEdges(
           shoulder,
           isSideSeam: false,
           sewnTo: null,
+          ease,
           allowance: allowanceOfRow(row, rows, allowances),
           points,
         },

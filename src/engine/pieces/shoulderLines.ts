@@ -1,9 +1,13 @@
-// What a panel of a shouldered block has instead of a top edge: neckline, shoulder line and armhole, from the centre to the side.
+// What a panel of a shouldered block has instead of a top edge: its parts of neckline, shoulder line and armhole, from the centre
+// to the side.
 
-import type { ShoulderFrame } from '../block/shoulders';
+import type { Block } from '../block/block';
+import { edgesFrom, type RestOfEdges, type UpperEdges, type UpperEnd } from '../block/upperEdges';
 import type { EdgeEnd } from '../edges/edgePoints';
 import type { Cubic } from '../geometry/cubic';
-import type { Point } from '../geometry/point';
+import { cutCubics, type Heading, laidBetween } from '../geometry/cubicLength';
+import { at as elementAt } from '../geometry/lists';
+import { between, type Point } from '../geometry/point';
 import { pointsAlong } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
@@ -11,123 +15,142 @@ import type { ShoulderPart } from '../terms/identity';
 import type { BlockName } from '../terms/names';
 import type { EdgeRow } from './edgeRow';
 
-/** How a panel meets the shoulder. */
+/** How a panel meets the edges above. */
 export interface PanelShoulder {
-  readonly frame: ShoulderFrame;
-  /** The panel reaches the side; else a wedge parts the shoulder at its outer edge. */
-  readonly last: boolean;
-  /** A wedge runs up to the shoulder, on this block or on the other: the seam is then made of two halves. */
-  readonly halved: boolean;
+  readonly upper: UpperEdges;
+  /** The ends of the wedges before and behind it; null at the centre line and at the side. */
+  readonly before: UpperEnd | null;
+  readonly behind: UpperEnd | null;
+  /** Its inward point of the armhole. */
+  readonly inward: Point;
+  /** Where wedges of either block part the shoulder seam, from the neck point: parts of its length, ascending. */
+  readonly partings: readonly number[];
+}
+
+/** How each panel meets the edges above, by its id. */
+export function panelShoulders(
+  panels: readonly Panel[],
+  blocks: Readonly<Record<BlockName, Block>>,
+): Map<string, PanelShoulder> {
+  const parts = (['front', 'back'] as const).flatMap((block) =>
+    (blocks[block].upper?.ends ?? []).filter(({ edge }) => edge === 'shoulder').map(({ part }) => part),
+  );
+  const partings = [...new Set(parts)].sort((a, b) => a - b);
+  return new Map(
+    panels.flatMap(({ id, block, number }): [string, PanelShoulder][] => {
+      const { upper } = blocks[block];
+      if (!upper) return [];
+      const inward = upper.inward[number - 1] ?? (upper.inward.at(-1) as Point);
+      const [before, behind] = [upper.ends[number - 2] ?? null, upper.ends[number - 1] ?? null];
+      return [[id, { upper, before, behind, inward, partings }]];
+    }),
+  );
 }
 
 /** Rows from the panel's inner edge to its outer; `ends` are where its legs end, as trued. */
 export function shoulderRows(
   panel: Panel,
-  { frame, last, halved }: PanelShoulder,
+  { upper, before, behind, inward, partings }: PanelShoulder,
   [inner, outer]: readonly [EdgeEnd, EdgeEnd],
 ): EdgeRow[] {
-  const first = panel.number === 1;
-  const straight = (shoulder: ShoulderPart, from: Point, to: Point): EdgeRow => ({
-    role: 'shoulder',
-    shoulder,
-    points: [from, to],
-    sewnDistance: null,
-  });
-  if (first && last) {
-    const across = (part: Point): Point => ({ x: part.x + xAt(panel.inner, part.y), y: part.y });
-    const [neck, middle, tip] = [across(frame.neck), across(frame.middle), across(frame.tip)];
-    return [
-      necklineRow(inner, neck, frame.slope),
-      ...(halved
-        ? [straight('neck', neck, middle), straight('tip', middle, tip)]
-        : [straight('whole', neck, tip)]),
-      armholeRow(tip, frame, frame.slope, outer),
-    ];
-  }
-  // The shoulder runs straight across the sewn wedge: from its end on the leg, turned as truing asks, half the seam's length.
-  if (first) {
-    const neck = along(outer, -frame.half);
-    return [necklineRow(inner, neck, outer.slope), straight('neck', neck, outer.point)];
-  }
-  const tip = along(inner, frame.half);
-  return [straight('tip', inner.point, tip), armholeRow(tip, frame, inner.slope, outer)];
+  const underarm = behind ? { point: upper.frame.underarm, slope: 0 } : outer;
+  const shift = before ? 0 : xAt(panel.inner, upper.frame.neck.y);
+  const rest = edgesFrom(upper.frame, before, headingOf(inner), shift, inward, underarm);
+  const until = behind?.edge ?? 'armhole';
+  const rows: EdgeRow[] = [];
+  if (rest.neckline) rows.push(necklinePart(rest.neckline, before, behind, inner, outer));
+  if (rest.tip && until !== 'neckline')
+    rows.push(...shoulderParts(rest, before, behind, [inner.point, outer.point], partings, upper.frame.ease));
+  if (until === 'armhole') rows.push(armholePart(rest.armhole, before, behind, outer));
+  return rows;
 }
 
-/** How each panel meets the shoulder, by its id, when both blocks have one. */
-export function panelShoulders(
-  panels: readonly Panel[],
-  frames: Readonly<Record<BlockName, ShoulderFrame>>,
-): Map<string, PanelShoulder> {
-  const of = (block: BlockName): Panel[] => panels.filter((panel) => panel.block === block);
-  const halved = [of('front'), of('back')].some((block) => block.some(({ number }) => number > 1));
-  return new Map(
-    panels.map((panel) => {
-      const last = panel.number > 1 || !of(panel.block).some(({ number }) => number > 1);
-      return [panel.id, { frame: frames[panel.block], last, halved }];
-    }),
-  );
-}
+const headingOf = ({ point, slope, angle }: EdgeEnd): Heading => ({
+  point,
+  angle: angle ?? Math.atan(slope),
+});
 
-const along = ({ point, slope }: EdgeEnd, length: number): Point => {
-  const part = length / Math.hypot(1, slope);
-  return { x: point.x + part, y: point.y + slope * part };
-};
+/** The part of an edge up to a wedge, of what is left of it past another. */
+const partOfRest = (before: UpperEnd | null, { edge, part }: UpperEnd): number =>
+  before?.edge === edge ? (part - before.part) / (1 - before.part) : part;
 
-/** How far a curve reaches along its two ends' directions, as a part of the way between them: near a quarter of an ellipse. */
-const ROUND = 0.55;
-
-/** A neckline that leaves the centre steeper than this is pointed. */
-const POINTED = 0.5;
-
-/** Neckline: from the centre line, which it leaves as truing asks, up to the neck point, where it meets the shoulder square. */
-export function necklineRow({ point, slope }: EdgeEnd, neck: Point, shoulderSlope: number): EdgeRow {
-  const [across, up] = [neck.x - point.x, point.y - neck.y];
-  const length = Math.hypot(1, shoulderSlope);
-  // A round neckline lies flat at the centre for most of its width; a pointed one runs straight for the neck.
-  const pointed = Math.abs(slope) > POINTED;
-  const [flat, rise] = pointed ? [1 / 3, 1 / 4] : [0.9, ROUND];
-  const cubic: Cubic = {
-    start: point,
-    startHandle: { x: point.x + flat * across, y: point.y + flat * across * slope },
-    // Square to the shoulder, pointing down from it.
-    endHandle: {
-      x: neck.x - (rise * up * shoulderSlope) / length,
-      y: neck.y + (rise * up) / length,
-    },
-    end: neck,
-  };
-  return { role: 'top', points: [point, ...pointsAlong(cubic).slice(1)], sewnDistance: [0, 0] };
-}
-
-/** Armhole: from the shoulder's tip through its inward point down to the underarm. */
-export function armholeRow(
-  tip: Point,
-  { armholeIn }: ShoulderFrame,
-  shoulderSlope: number,
-  { point: underarm, slope, sewnDistance }: EdgeEnd,
+function necklinePart(
+  curve: Cubic,
+  before: UpperEnd | null,
+  behind: UpperEnd | null,
+  inner: EdgeEnd,
+  outer: EdgeEnd,
 ): EdgeRow {
-  const depth = underarm.y - tip.y;
-  const inward = { x: tip.x - armholeIn, y: tip.y + depth / 2 };
-  const length = Math.hypot(1, shoulderSlope);
-  const across = underarm.x - inward.x;
-  const upper: Cubic = {
-    start: tip,
-    startHandle: {
-      x: tip.x - ((depth / 6) * shoulderSlope) / length,
-      y: tip.y + depth / 6 / length,
-    },
-    endHandle: { x: inward.x, y: inward.y - depth / 6 },
-    end: inward,
+  const endsHere = behind?.edge === 'neckline';
+  const cubic = endsHere
+    ? laidBetween(
+        elementAt(cutCubics([curve], partOfRest(before, behind)).before, 0),
+        headingOf(inner),
+        headingOf(outer),
+      )
+    : curve;
+  return { role: 'top', points: pointsAlong(cubic), sewnDistance: before ? null : [0, 0] };
+}
+
+/** The shoulder line from the neck point or a wedge to the tip or a wedge, parted where the seam is. */
+function shoulderParts(
+  { neck, tip }: RestOfEdges,
+  before: UpperEnd | null,
+  behind: UpperEnd | null,
+  [inner, outer]: readonly [Point, Point],
+  partings: readonly number[],
+  ease: number,
+): EdgeRow[] {
+  const [start, from] = before?.edge === 'shoulder' ? [inner, before.part] : [neck, 0];
+  const [end, to] = behind?.edge === 'shoulder' ? [outer, behind.part] : [tip?.point, 1];
+  if (!start || !end) return [];
+  const stops = [from, ...partings.filter((part) => part > from && part < to), to];
+  const points = stops.map((part, i) =>
+    i === stops.length - 1 ? end : between(start, end, (part - from) / (to - from)),
+  );
+  return stops.slice(1).map((stop, i) => ({
+    role: 'shoulder',
+    shoulder: partName(stop, partings),
+    ...(ease > 0 ? { ease: ease * (stop - elementAt(stops, i)) } : {}),
+    points: [elementAt(points, i), elementAt(points, i + 1)],
+    sewnDistance: null,
+  }));
+}
+
+/** The part of the shoulder seam that ends at a part of its length. */
+function partName(end: number, partings: readonly number[]): ShoulderPart {
+  if (partings.length === 0) return 'whole';
+  if (end === partings[0]) return 'neck';
+  return end === 1 ? 'tip' : 'middle';
+}
+
+function armholePart(
+  curve: readonly Cubic[],
+  before: UpperEnd | null,
+  behind: UpperEnd | null,
+  outer: EdgeEnd,
+): EdgeRow {
+  if (!behind)
+    return {
+      role: 'armhole',
+      points: pointsThrough(curve),
+      sewnDistance: [outer.sewnDistance, outer.sewnDistance],
+    };
+  const { before: cubics } = cutCubics(curve, partOfRest(before, behind));
+  const last = elementAt(cubics, cubics.length - 1);
+  const first = cubics[0] ?? last;
+  const leaving: Heading = {
+    point: last.start,
+    angle: Math.atan2(last.startHandle.y - last.start.y, last.startHandle.x - last.start.x),
   };
-  const lower: Cubic = {
-    start: inward,
-    startHandle: { x: inward.x, y: inward.y + (ROUND * depth) / 2 },
-    endHandle: { x: underarm.x - ROUND * across, y: underarm.y - ROUND * across * slope },
-    end: underarm,
-  };
+  const closing = laidBetween(last, leaving, headingOf(outer));
   return {
     role: 'armhole',
-    points: [...pointsAlong(upper), ...pointsAlong(lower).slice(1)],
-    sewnDistance: [sewnDistance, sewnDistance],
+    points: pointsThrough(cubics.length > 1 ? [first, closing] : [closing]),
+    sewnDistance: null,
   };
 }
+
+/** Points along cubics that follow one another. */
+export const pointsThrough = (cubics: readonly Cubic[]): Point[] =>
+  cubics.flatMap((cubic, i) => (i === 0 ? pointsAlong(cubic) : pointsAlong(cubic).slice(1)));

@@ -58,12 +58,21 @@ const closure = group({
 
 /** What a shouldered block has above the over-bust line. */
 const shoulders = group({
-  /** The shoulder's tip lies so far below the neck point. */
-  drop: length([0, 80], inches(1)),
-  /** The armhole goes in by so much at half its depth. */
-  armholeIn: length([0, 40], inches(0.5)),
-  /** What the wedge that ends at mid-shoulder takes there. */
-  intake: group({ front: length([0, 60], inches(0.5)), back: length([0, 60], inches(0.25)) }),
+  /** The shoulder's tip lies so far below the neck point on both blocks. Left out, as measured, or 45 mm before and 35 behind. */
+  drop: optional(length([0, 80], 40)),
+  /** The armhole goes in by so much at half its depth. Left out, to the chest width and the back width. */
+  armholeIn: optional(length([0, 40], inches(0.5))),
+  /** The back shoulder is so much longer than the front's, and eased to it. Left out, 6 mm. */
+  ease: optional(length([0, 25], 6)),
+  /** The back's neck point lies so far above the nape. Left out, 20 mm. */
+  rise: optional(length([0, 60], 20)),
+  /**
+   * What the wedge nearest to the bust-point line takes where it ends in neckline, shoulder or armhole. Left out, the front's
+   * is as wide as its bust dart, and the back's 1/4 in.
+   */
+  intake: optional(
+    group({ front: optional(length([0, 160], inches(0.5))), back: optional(length([0, 60], inches(0.25))) }),
+  ),
   /**
    * The block is cut off along its strapless top edge, and what lies above is an off-shoulder band. At centre front and
    * centre back it stands so far above that edge. Left out, the panels run up to the shoulder.

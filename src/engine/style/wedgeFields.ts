@@ -32,6 +32,17 @@ const point = group({ from: choice(DART_LEVELS, 'waist'), below: length([-400, 4
  */
 const cup = group({ below: length([5, 150], inches(1)), intake: length([0, 100], 0) });
 
+/** The edges of a shouldered block that a wedge may run up to. */
+export const UPPER_EDGES = ['shoulder', 'armhole', 'neckline'] as const;
+export type UpperEdge = (typeof UPPER_EDGES)[number];
+
+/**
+ * Where a wedge that runs through ends on a shouldered block: in which edge, and at which part of it, from the centre
+ * towards the side: from the centre line to the neck point, from there to the tip, from there to the underarm. Left out, the
+ * wedge nearest to the bust-point line ends in the middle of the shoulder.
+ */
+const endsAt = group({ edge: choice(UPPER_EDGES), part: share([0, 1], 0.5) });
+
 /** Intake per level, mm; read when sized by hand, a level left out has none. A dart is sewn shut and adds no cloth. */
 const dartIntake = someLevels('length', [0, 300]);
 
@@ -52,6 +63,7 @@ const wedge = <const Points extends Fields>(intake: typeof dartIntake, points: P
     sizing: choice(['balanced', 'manual']),
     intake,
     cup: optional(cup),
+    endsAt: optional(endsAt),
     ...points,
     /** Its part of what balancing has to place on this block, against the other wedges' weights. */
     weight: share([0.01, 100], 1),
@@ -77,6 +89,7 @@ export const wedgeList = listOf(WEDGE_FIELDS);
 export type Wedge = DataOf<typeof wedgeList>[number];
 export type WedgeKind = keyof typeof WEDGE_FIELDS;
 export type DartPoint = DataOf<typeof point>;
+export type EndsAt = DataOf<typeof endsAt>;
 
 /** Where the shaping of a bust wedge begins when its cup is to be full: about an inch below the bust point. */
 export const USUAL_CUP = usualOf(cup);

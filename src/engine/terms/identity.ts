@@ -58,8 +58,8 @@ export const identityOf = ({ id, kind, block, number, side }: PieceIdentity): Pi
 export const pieceOfSide = (side: Side, { kind, block, number }: PieceIdentity): PieceIdentity =>
   identifyPiece(kind, block, number, side);
 
-/** Half of a shoulder seam that a wedge parts, or the whole of one. */
-export type ShoulderPart = 'neck' | 'tip' | 'whole';
+/** A part of a shoulder seam that wedges part, or the whole of one; `middle` lies between two wedges. */
+export type ShoulderPart = 'neck' | 'middle' | 'tip' | 'whole';
 
 /** `side` is the half it lies on, where the halves differ; null for either, and for a centre that joins both. */
 type SeamFields = { readonly side: Side | null } & (

@@ -89,7 +89,7 @@ describe('names', () => {
       [identifyShoulder('whole'), 'the shoulder seam', 'Shoulder seam'],
       [
         identifyShoulder('tip', 'right'),
-        'the right shoulder seam, its half at the tip',
+        'the right shoulder seam, its part at the tip',
         'Right shoulder seam, tip',
       ],
     ] as const) {

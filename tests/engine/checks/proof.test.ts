@@ -7,6 +7,7 @@ import {
   draft,
   draftWhole,
   type EdgeReference,
+  inches,
   type Piece,
   type Style,
   type Wedge,

@@ -23,12 +23,23 @@ const FULL: Style = {
   joinedSide: true,
   turnedHem: true,
   closure: { ...DEFAULT_STYLE.closure, sideZip: true },
-  shoulders: { drop: 20, armholeIn: 10, intake: { front: 10, back: 5 }, bandAbove: 30 },
+  shoulders: {
+    drop: 20,
+    armholeIn: 10,
+    ease: 4,
+    rise: 15,
+    intake: { front: 10, back: 5 },
+    bandAbove: 30,
+  },
   extras: { modesty: { overlap: 50 }, facing: { width: 50 }, straps: { length: 400, width: 25 } },
   wedges: [
     ...DEFAULT_STYLE.wedges,
     withPoints(
-      { ...balancedWedge('eye', 'front', 0.7, 1), cup: { below: 25, intake: 5 } },
+      {
+        ...balancedWedge('eye', 'front', 0.7, 1),
+        cup: { below: 25, intake: 5 },
+        endsAt: { edge: 'armhole', part: 0.4 },
+      },
       { upper: { from: 'bust', below: 20 }, lower: POINT },
     ),
   ],

@@ -32,6 +32,12 @@ export function useClientNumber(): NumberEdit<Client, number | null> {
   return (change, set) => edit(change, (book, mm) => changeClient(book, (client) => set(client, mm)));
 }
 
+/** For numbers of the open draft's style that may be left to the draft. */
+export function useOptionalStyleNumber(): NumberEdit<Style, number | null> {
+  const edit = useNumberEdit();
+  return (change, set) => edit(change, (book, mm) => changeStyle(book, (style) => set(style, mm)));
+}
+
 /** For numbers of the open draft's style, whose fields are never empty. */
 export function useStyleNumber(): NumberEdit<Style, number> {
   const edit = useNumberEdit();

@@ -75,6 +75,8 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
     ({
       drop: 'shoulder drop',
       armholeIn: 'armhole inwards',
+      ease: 'ease of the back shoulder',
+      rise: 'neck point above the nape',
       'intake.front': 'front wedge at mid-shoulder',
       'intake.back': 'back wedge at mid-shoulder',
       bandAbove: 'band height',

@@ -91,7 +91,9 @@ type MeasurementCode =
   | 'levelLeftOut'
   | 'bustPointOffBlock'
   | 'shoulderOffBlock'
-  | 'napeHeld'
+  | 'armholeEstimated'
+  | 'armholeLength'
+  | 'armholeTight'
   | 'armpitUnknown'
   | 'sittingUnknown';
 
@@ -128,8 +130,12 @@ export const MEASUREMENT_SENTENCES: MeasurementSentences = catalogue<Measurement
     `The bust-point line falls beyond the side of the ${block}. Look at bust point to bust point against the girths.`,
   shoulderOffBlock: ({ field, block }) =>
     `The shoulder does not fit on the ${block}: the neck, the shoulder or the armhole comes out too small. Look at ${inSentence(field)}.`,
-  napeHeld: ({ written, values }) =>
-    `Back neck to waist is ${written(values.asked)}, but the shoulder line lies only ${written(values.front)} above the waist, as neck to waist in front has it: the centre back is drafted ${written(values.drafted)} long from the neck to the waist. Measure both again, over the bust in front.`,
+  armholeEstimated: ({ written, values }) =>
+    `Underarm to waist was not measured; the base of the armhole is estimated, and nineteen times in twenty the armpit lies within ${written(values.within)} of where it is taken to be. Measure it to be sure.`,
+  armholeLength: ({ written, values }) =>
+    `The armhole is ${written(values.length)} round, the upper arm ${written(values.upperArm)}.`,
+  armholeTight: ({ written, values }) =>
+    `The armhole is ${written(values.length)} round, the upper arm ${written(values.upperArm)}: with less than ${written(values.least)} more than the arm it binds. Lower the underarm, or look at the upper arm girth.`,
   armpitUnknown: ({ written, values }) =>
     `The top edge stands ${written(values.height)} above the waist; whether that is clear of the arm is not known. Measure underarm to waist.`,
   sittingUnknown: ({ written, values }) =>

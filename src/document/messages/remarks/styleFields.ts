@@ -28,6 +28,8 @@ const PLAIN: Readonly<Record<string, string>> = catalogue({
   'balance.cap': 'The most one wedge may take',
   'shoulders.drop': 'The drop of the shoulder',
   'shoulders.armholeIn': 'How far the armhole goes in',
+  'shoulders.ease': 'The ease of the back shoulder',
+  'shoulders.rise': 'The height of the back neck point above the nape',
   'shoulders.intake.front': 'The front wedge at the shoulder',
   'shoulders.intake.back': 'The back wedge at the shoulder',
   'shoulders.bandAbove': 'The height of the shoulder band at the centres',
@@ -95,11 +97,13 @@ const wedgeFields = (style: StyleWedges): NamedField[] =>
   );
 
 function fieldsOfWedge(wedge: string): NamedField[] {
-  const { cupLine, cupIntake, upper, lower, intake, station } = WEDGE_FIELDS;
+  const { cupLine, cupIntake, endEdge, endPart, upper, lower, intake, station } = WEDGE_FIELDS;
   return [
     ...(['id', 'kind', 'block', 'sizing', 'weight'] as const).map(
       (part): NamedField => [part, asShare(WEDGE_FIELDS[part]({ wedge }))],
     ),
+    ['endsAt.edge', asShare(endEdge({ wedge }))],
+    ['endsAt.part', asShare(endPart({ wedge }))],
     ['cup.below', asLength(cupLine({ wedge }))],
     ['cup.intake', asLength(cupIntake({ wedge }))],
     ['upper', asLength(upper.point({ wedge }))],
@@ -146,6 +150,8 @@ const WEDGE_FIELDS = catalogue({
   weight: ({ wedge }: OfWedge) => `The weight of the ${wedge}`,
   cupLine: ({ wedge }: OfWedge) => `The fullness line of the ${wedge}`,
   cupIntake: ({ wedge }: OfWedge) => `The fullness intake of the ${wedge}`,
+  endEdge: ({ wedge }: OfWedge) => `The edge in which the ${wedge} ends`,
+  endPart: ({ wedge }: OfWedge) => `The place along the edge at which the ${wedge} ends`,
   upper: {
     level: ({ wedge }: OfWedge) => `The level of the upper point of the ${wedge}`,
     point: ({ wedge }: OfWedge) => `The upper point of the ${wedge}`,

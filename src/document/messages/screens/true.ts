@@ -56,6 +56,8 @@ export const PROOFS = catalogue({
     mate: 'Its mate',
     differ: 'Differ by',
     marksMoved: 'Marks moved',
+    /** Of a mate that is meant to be longer. */
+    eased: ({ length }: { length: string }) => `${length}, eased in`,
   },
   edgeRun: {
     title: 'Edge run',

@@ -113,4 +113,29 @@ export const MEASUREMENT_WORDS: Readonly<Record<MeasurementName, MeasurementWord
     name: 'front hip arc',
     how: 'At the height of the hip girth across the front, from where the right side seam is to be to the left one.',
   },
+  shoulderLength: {
+    label: 'Shoulder length',
+    name: 'shoulder length',
+    how: 'From where the shoulder line meets the neck to the outer end of the shoulder, the arm hanging.',
+  },
+  shoulderDrop: {
+    label: 'Shoulder drop',
+    name: 'shoulder drop',
+    how: 'How much lower the outer end of the shoulder lies than the point where the shoulder line meets the neck, straight down.',
+  },
+  chestWidth: {
+    label: 'Chest width',
+    name: 'chest width',
+    how: 'Across the front above the bust, half way down the armhole, from the crease of one arm to that of the other.',
+  },
+  backWidth: {
+    label: 'Back width',
+    name: 'back width',
+    how: 'Across the back over the shoulder blades, half way down the armhole, from the crease of one arm to that of the other.',
+  },
+  upperArm: {
+    label: 'Upper arm girth',
+    name: 'upper arm girth',
+    how: 'Round the fullest part of the upper arm, the arm hanging, the tape not tight.',
+  },
 });

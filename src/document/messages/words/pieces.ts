@@ -119,18 +119,21 @@ const SEAMS = catalogue({
     shoulder: {
       both: {
         whole: 'the shoulder seam',
-        neck: 'the shoulder seam, its half at the neck',
-        tip: 'the shoulder seam, its half at the tip',
+        neck: 'the shoulder seam, its part at the neck',
+        middle: 'the shoulder seam, its middle part',
+        tip: 'the shoulder seam, its part at the tip',
       },
       left: {
         whole: 'the left shoulder seam',
-        neck: 'the left shoulder seam, its half at the neck',
-        tip: 'the left shoulder seam, its half at the tip',
+        neck: 'the left shoulder seam, its part at the neck',
+        middle: 'the left shoulder seam, its middle part',
+        tip: 'the left shoulder seam, its part at the tip',
       },
       right: {
         whole: 'the right shoulder seam',
-        neck: 'the right shoulder seam, its half at the neck',
-        tip: 'the right shoulder seam, its half at the tip',
+        neck: 'the right shoulder seam, its part at the neck',
+        middle: 'the right shoulder seam, its middle part',
+        tip: 'the right shoulder seam, its part at the tip',
       },
     },
   },
@@ -147,11 +150,22 @@ const SEAMS = catalogue({
       right: { front: 'Centre front on the right', back: 'Centre back on the right' },
     },
     shoulder: {
-      both: { whole: 'Shoulder seam', neck: 'Shoulder seam, neck', tip: 'Shoulder seam, tip' },
-      left: { whole: 'Left shoulder seam', neck: 'Left shoulder seam, neck', tip: 'Left shoulder seam, tip' },
+      both: {
+        whole: 'Shoulder seam',
+        neck: 'Shoulder seam, neck',
+        middle: 'Shoulder seam, middle',
+        tip: 'Shoulder seam, tip',
+      },
+      left: {
+        whole: 'Left shoulder seam',
+        neck: 'Left shoulder seam, neck',
+        middle: 'Left shoulder seam, middle',
+        tip: 'Left shoulder seam, tip',
+      },
       right: {
         whole: 'Right shoulder seam',
         neck: 'Right shoulder seam, neck',
+        middle: 'Right shoulder seam, middle',
         tip: 'Right shoulder seam, tip',
       },
     },

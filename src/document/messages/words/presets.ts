@@ -14,6 +14,7 @@ export const STYLE_TITLES = catalogue({
   'long-line-side-panels': 'Long-line corset, side panels in one',
   'off-shoulder-bridal': 'Bridal bodice, off the shoulder',
   'princess-bodice': 'Princess bodice with shoulders, darts behind',
+  'armhole-bridal': 'Bridal bodice, seamed from the armhole',
   'darted-bodice': 'Darted bodice to the waist',
   'basque-bodice': 'Basque bodice, shoulder to point',
   'hand-method': 'Hand method, a quarter and put back',

@@ -1,0 +1,44 @@
+// The armhole of the finished pieces against the arm that goes through it, and its base against the armpit.
+
+import type { Body } from '../body/body';
+import { polylineLength } from '../geometry/polyline';
+import type { Piece } from '../pieces/piece';
+import { type Issue, issue } from '../terms/issue';
+
+export interface Armhole {
+  /** Round one armhole, shoulder seam to shoulder seam, mm. */
+  readonly length: number;
+  /** Height of its base as drafted, mm below the shoulder level. */
+  readonly base: number;
+}
+
+/** The armhole of a half's pieces; null where one of its panels was not made. */
+export function armholeOf(pieces: readonly Piece[], base: number): Armhole | null {
+  const edges = pieces.flatMap((piece) => piece.edges.filter(({ role }) => role === 'armhole'));
+  return edges.length < 2
+    ? null
+    : { length: edges.reduce((sum, { points }) => sum + polylineLength(points), 0), base };
+}
+
+/** An armhole less than this longer than the upper arm is round binds it (common practice, no source). mm */
+const LEAST_ROOM_MM = 60;
+
+/** A base so little above the armpit is level with it. mm */
+const LEVEL_MM = 0.5;
+
+/** The armhole's length against the girth of the upper arm where that was measured, and a base above the measured armpit. */
+export function roomForArm(
+  { upperArm, neckToWaist, underarmToWaist }: Body,
+  { length, base }: Armhole,
+): Issue[] {
+  const issues: Issue[] = [];
+  if (upperArm !== null)
+    issues.push(
+      length < upperArm + LEAST_ROOM_MM
+        ? issue('armholeTight', { length, upperArm, least: LEAST_ROOM_MM }, { field: 'upperArm' })
+        : issue('armholeLength', { length, upperArm }, { field: 'upperArm' }),
+    );
+  const over = underarmToWaist === null ? 0 : neckToWaist - underarmToWaist - base;
+  if (over > LEVEL_MM) issues.push(issue('topAboveArmpit', { over }, { field: 'topShape.underarm' }));
+  return issues;
+}
