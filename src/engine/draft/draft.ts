@@ -118,7 +118,7 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top, armhole));
   const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
   const bands = baseDraft.bands
-    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold)
+    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, pieces)
     : { pieces: [], issues: [] };
   issues.push(
     ...bands.issues,
