@@ -1,4 +1,4 @@
-// The text along an edge: its name, the panel it is sewn to, its allowance and a zip.
+// The text along an edge: its name, the panel it is sewn to, its allowance, what is eased in and a zip.
 
 import { edgeTitle, formatLength, type LengthUnit, pieceLabel } from '../../document';
 import type { Edge, Piece, Style } from '../../engine';
@@ -17,5 +17,6 @@ export function edgeText(piece: Piece, edge: Edge, unit: LengthUnit, style: Styl
   const first = !mate ? title : isPlainSeam ? `To ${mate}` : `${title}, to ${mate}`;
   const allowance =
     edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : 'no allowance';
-  return [first, allowance, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');
+  const ease = edge.ease ? `ease in ${formatLength(edge.ease, unit, { withUnit: true })}` : null;
+  return [first, allowance, ease, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');
 }

@@ -16,7 +16,7 @@ import { zipOn, zipSentences } from '../../remarks/zips';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
-import { heightsOf, MID_SHOULDER } from '../elements/heights';
+import { heightsOf, lineAt } from '../elements/heights';
 import { ON_THE_LINE, type SheetLengths } from '../elements/sheetLengths';
 import { dartSteps } from './dartSteps';
 import { isShouldered, shoulderSteps } from './shoulderSteps';
@@ -40,7 +40,6 @@ export function panelSteps(input: PlanInput, lengths: SheetLengths): DraftingSte
 function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const heights = heightsOf(draft, lengths);
   const drawing = startDrawing(draft, heights, BOTH);
-  const middle = heights.find(({ name }) => name === MID_SHOULDER);
   const rows: string[][] = [];
   for (const { seam, a, b } of draft.proof.seams) {
     // These seams are not measured from the waist; each has a step of its own.
@@ -61,7 +60,10 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
       const offsets = ys.map((y) => lengths.fromLine(y, lineY));
       if (offsets.some((each) => each !== ON_THE_LINE)) rows.push([`${name}, ${what}`, line, ...offsets]);
     };
-    if (seam.kind === 'wedge' && middle) add('upper end', MID_SHOULDER.toLowerCase(), tops, middle.y);
+    const { block, number } = first.piece;
+    const upper = seam.kind === 'wedge' ? draft.blocks?.[block].upper?.ends[number - 1] : undefined;
+    const end = upper ? lineAt(heights, upper.at.point.y) : null;
+    if (end) add('upper end', end.name.toLowerCase(), tops, end.y);
     else add('upper end', 'top line', tops, top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
