@@ -1,4 +1,4 @@
-// The text along an edge: its name, the panel it is sewn to, its allowance and a zip.
+// The text along an edge: its name, the panel it is sewn to, its allowance, what is eased in and a zip.
 
 import { edgeTitle, formatLength, type LengthUnit, PATTERN, pieceLabel } from '../../document';
 import type { Edge, Piece, Style } from '../../engine';
@@ -23,5 +23,6 @@ export function edgeText(piece: Piece, edge: Edge, unit: LengthUnit, style: Styl
       : TEXTS.namedTo({ edge: title, piece: mate });
   const allowance =
     edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : TEXTS.noAllowance;
-  return [first, allowance, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');
+  const ease = edge.ease ? TEXTS.easeIn({ length: formatLength(edge.ease, unit, { withUnit: true }) }) : null;
+  return [first, allowance, ease, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');
 }

@@ -243,7 +243,11 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
       check(
         'upper end',
         // A wedge of a shouldered block runs up to mid-shoulder.
-        kind === 'wedge' && reader.lines.has('Mid-shoulder') ? 'mid-shoulder' : 'top line',
+        kind === 'wedge' && drafted.blocks?.[a.piece.block].upper
+          ? a.piece.block === 'front'
+            ? 'mid-shoulder'
+            : 'mid-shoulder of the back'
+          : 'top line',
         mates.map(({ top }) => top),
       );
       check(

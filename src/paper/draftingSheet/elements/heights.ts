@@ -1,7 +1,7 @@
 // Heights at which the drafting sheet gives measurements.
 
 import { DRAFTING_SHEET, LEVEL_TITLES } from '../../../document';
-import type { Draft, DraftedWedge, LevelName } from '../../../engine';
+import type { BlockName, Draft, DraftedWedge, LevelName, UpperEnd } from '../../../engine';
 import type { SheetLengths } from './sheetLengths';
 
 export interface DraftingHeight {
@@ -9,11 +9,19 @@ export interface DraftingHeight {
   /** Distance below the shoulder level, mm. */
   readonly y: number;
   readonly level: LevelName | null;
-  /** The line on which a wedge of a shouldered block ends. */
-  readonly isMidShoulder?: true;
 }
 
 const TEXTS = DRAFTING_SHEET.lines;
+
+/** Name of the line on which a wedge of a shouldered block ends, by where it does. */
+function upperEndName({ edge, part, at }: UpperEnd, block: BlockName, lengths: SheetLengths): string {
+  if (edge === 'shoulder' && part === 0.5) return TEXTS.midShoulder[block];
+  return TEXTS.endIn({ edge, height: lengths.text(at.point.y) });
+}
+
+/** The line at a height; null where there is none. */
+export const lineAt = (heights: readonly DraftingHeight[], at: number): DraftingHeight | null =>
+  heights.find(({ y }) => Math.abs(y - at) < ONE_LINE_MM) ?? null;
 
 /** Heights farther apart than this get guides between them; common practice, no source. mm */
 const MOST_APART_MM = 60;
@@ -43,26 +51,31 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
     if (found) lines[same] = { ...found, name: TEXTS.both({ title: found.name, name }) };
     else lines.push({ name: title, y, level: null });
   }
-  const chest = levels[0]?.y ?? upper;
-  for (const wedge of [...(blocks?.front.wedges ?? []), ...(blocks?.back.wedges ?? [])])
-    for (const turn of turnsOf(wedge, chest, lengths))
-      if (turn.y > upper && turn.y < lower && lines.every((line) => Math.abs(line.y - turn.y) >= ONE_LINE_MM))
-        lines.push({ ...turn, level: null });
+  const bust = levels.find(({ name }) => name === 'bust')?.y ?? upper;
+  const all = blocks ? [blocks.front, blocks.back] : [];
+  for (const { name: block, wedges, upper: edges } of all)
+    for (const { name, y } of [
+      ...(edges?.ends ?? []).map((end) => ({
+        name: upperEndName(end, block, lengths),
+        y: end.at.point.y,
+      })),
+      ...wedges.flatMap((wedge) => turnsOf(wedge, bust, lengths)),
+    ])
+      if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
+        lines.push({ name, y, level: null });
   return lines.sort((a, b) => a.y - b.y);
 }
 
-/** Heights at which a wedge turns or ends between two levels; `chest` is the height of the first level. */
+/** Heights at which a wedge turns or ends between two levels; above the bust line it is rounded off, below it for the cup. */
 function turnsOf(
   { outerLeg, extent }: DraftedWedge,
-  chest: number,
+  bust: number,
   lengths: SheetLengths,
 ): Omit<DraftingHeight, 'level'>[] {
-  // Above the first level a leg is led to mid-shoulder and a little past it, so that its direction holds at the end.
-  const middle = Math.max(...outerLeg.ys.filter((y) => y < chest));
   const isPoint = (y: number): boolean => y === extent.upper || y === extent.lower;
   return outerLeg.ys.flatMap((y) => {
     if (isPoint(y)) return [{ name: TEXTS.dartPoint({ height: lengths.text(y) }), y }];
-    if (y < chest) return y === middle ? [{ name: TEXTS.midShoulder.title, y, isMidShoulder: true }] : [];
+    if (y < bust) return [{ name: TEXTS.guide({ height: lengths.text(y) }), y }];
     return [{ name: TEXTS.fullerCup, y }];
   });
 }

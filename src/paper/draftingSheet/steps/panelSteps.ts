@@ -4,6 +4,7 @@ import {
   DRAFTING_PANELS,
   DRAFTING_SHEET,
   edgeName,
+  inSentence,
   LEVEL_TITLES,
   LEVEL_WORDS,
   pieceLabel,
@@ -24,7 +25,7 @@ import { zipOn, zipSentences } from '../../remarks/zips';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
-import { heightsOf } from '../elements/heights';
+import { heightsOf, lineAt } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
 import { dartSteps } from './dartSteps';
 import { isShouldered, shoulderSteps } from './shoulderSteps';
@@ -52,7 +53,6 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const drawing = startDrawing(draft, heights, BOTH);
   const texts = DRAFTING_PANELS.truing;
   const { lines } = DRAFTING_SHEET;
-  const middle = heights.find(({ isMidShoulder }) => isMidShoulder);
   const rows: string[][] = [];
   for (const { seam, a, b } of draft.proof.seams) {
     // These seams are not measured from the waist; each has a step of its own.
@@ -74,13 +74,11 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
       if (ys.some((y) => lengths.belowLine(y, lineY) !== 0))
         rows.push([what, line, ...ys.map((y) => lengths.fromLine(y, lineY))]);
     };
-    const onMiddle = seam.kind === 'wedge' && middle;
-    add(
-      texts.upperEnd(name),
-      onMiddle ? lines.midShoulder.name : lines.top.name,
-      tops,
-      onMiddle ? middle.y : top,
-    );
+    const { block, number } = first.piece;
+    const upper = seam.kind === 'wedge' ? draft.blocks?.[block].upper?.ends[number - 1] : undefined;
+    const end = upper ? lineAt(heights, upper.at.point.y) : null;
+    // A text that stands within a line of the table begins with a small letter, as the names of the other lines do.
+    add(texts.upperEnd(name), end ? inSentence(end.name) : lines.top.name, tops, end ? end.y : top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
         const line = draft.levels.find((level) => level.name === mark.level)?.y ?? 0;

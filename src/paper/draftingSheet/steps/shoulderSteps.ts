@@ -1,7 +1,7 @@
 // Steps for neckline, shoulder and armhole of a shouldered block, and for its shoulder seam.
 
-import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel } from '../../../document';
-import type { BlockName, Edge, Piece, Point } from '../../../engine';
+import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel, wedgeNameOf } from '../../../document';
+import type { BlockName, Draft, Edge, Piece, Point } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
@@ -12,8 +12,9 @@ import type { SheetLengths } from '../elements/sheetLengths';
 const TEXTS = DRAFTING_PANELS.shoulder;
 const COLUMNS = DRAFTING_SHEET.columns;
 
-/** Whether a panel has a shoulder edge, and so neckline and armhole instead of a top edge. */
-export const isShouldered = ({ edges }: Piece): boolean => edges.some(({ role }) => role === 'shoulder');
+/** Whether a panel has its part of neckline, shoulder and armhole instead of a top edge. */
+export const isShouldered = ({ edges }: Piece): boolean =>
+  edges.some(({ role }) => role === 'shoulder' || role === 'armhole');
 
 /** A step for each shouldered block, the last one with the shoulder seam; none where the draft is strapless. */
 export function shoulderSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
@@ -25,14 +26,14 @@ export function shoulderSteps(input: PlanInput, lengths: SheetLengths): Drafting
     if (i < blocks.length - 1) return step;
     return {
       ...step,
-      sentences: [...step.sentences, TEXTS.measure],
+      sentences: [...step.sentences, easeSentence(input, lengths)],
       tables: [...step.tables, ...seamTable(input, lengths)],
     };
   });
 }
 
 function blockStep(
-  { draft }: PlanInput,
+  { draft, savedDraft }: PlanInput,
   block: BlockName,
   pieces: readonly Piece[],
   lengths: SheetLengths,
@@ -66,25 +67,77 @@ function blockStep(
       { x: tip.x + 5, y: tip.y },
       'start',
     );
-  const parted = pieces.length > 1;
   return {
     heading: TEXTS.heading[block],
     sentences: [
-      ...(neck && tip
-        ? [
-            TEXTS.ends({
-              neck: lengths.text(neck.x),
-              tip: lengths.text(tip.x),
-              drop: lengths.text(tip.y),
-            }),
-            parted ? TEXTS.parts : TEXTS.line,
-          ]
-        : []),
+      ...frameSentences(draft, block, tip, lengths),
+      ...endSentences(draft, savedDraft, block, lengths),
       TEXTS.curves,
     ],
     tables: [{ columns: [COLUMNS.edge, COLUMNS.fromCentre, COLUMNS.belowShoulder], rows }],
     figure: drawing.done(),
   };
+}
+
+/** How the block hangs and how its shoulder and armhole are set out, with this client's lengths. */
+function frameSentences(
+  { blocks }: Draft,
+  block: BlockName,
+  flatTip: Point | undefined,
+  lengths: SheetLengths,
+): string[] {
+  const upper = blocks?.[block].upper;
+  if (!upper || !flatTip) return [];
+  const { neck, tip, centre, inward, underarm } = upper.frame;
+  const isParted = upper.ends.some(({ edge }) => edge !== 'armhole');
+  const level = heightText(neck.y, lengths);
+  const across = lengths.text(neck.x);
+  return [
+    block === 'front'
+      ? TEXTS.frontHangs({ level, across, neckline: lengths.text(centre.point.y) })
+      : TEXTS.backHangs({ level, across, nape: lengths.text(centre.point.y - neck.y) }),
+    TEXTS.line({
+      length: lengths.text(Math.hypot(tip.x - neck.x, tip.y - neck.y)),
+      drop: lengths.text(tip.y - neck.y),
+      tipAcross: lengths.text(flatTip.x),
+      tipLevel: heightText(flatTip.y, lengths),
+      isParted,
+    }),
+    isParted ? TEXTS.drawParts : TEXTS.drawLine,
+    TEXTS.armhole({ inward: lengths.text(inward), base: heightText(underarm.y, lengths) }),
+  ];
+}
+
+/** A height as it is told from the shoulder level. */
+function heightText(y: number, lengths: SheetLengths): string {
+  const below = lengths.round(y);
+  if (Math.abs(below) < lengths.divisionMm / 2) return TEXTS.onLevel;
+  const length = lengths.text(Math.abs(below));
+  return below < 0 ? TEXTS.aboveLevel({ length }) : TEXTS.belowLevel({ length });
+}
+
+/** Where each wedge ends above, and what it takes there. */
+function endSentences(
+  { blocks }: Draft,
+  { style }: PlanInput['savedDraft'],
+  block: BlockName,
+  lengths: SheetLengths,
+): string[] {
+  return (blocks?.[block].upper?.ends ?? []).map(({ wedge, edge, at, intake }) =>
+    TEXTS.wedgeEnds({
+      wedge: wedgeNameOf(wedge, style),
+      edge,
+      across: lengths.text(at.point.x),
+      level: heightText(at.point.y, lengths),
+      intake: lengths.text(intake),
+    }),
+  );
+}
+
+/** What the back shoulder is longer. */
+function easeSentence({ draft }: PlanInput, lengths: SheetLengths): string {
+  const ease = draft.proof.seams.reduce((sum, seam) => sum + seam.ease, 0);
+  return ease > 0 ? TEXTS.measureEased({ ease: lengths.text(ease) }) : TEXTS.measure;
 }
 
 const ABOVE: readonly Edge['role'][] = ['top', 'shoulder', 'armhole'];
