@@ -25,9 +25,9 @@ export function straightenAt(style: Style, id: string, level: keyof Wedge['stati
   });
 }
 
-/** Nearer than this to where it was asked to be a point is there. mm */
-const THERE_MM = 0.02;
-const MOST_ROUNDS = 4;
+/** Nearer than this to where it was asked to be a point is there: below what a length field takes for another length. mm */
+const THERE_MM = 1e-10;
+const MOST_ROUNDS = 12;
 
 /**
  * Moves one point of a closed dart across to `x`, mm from the centre line; the other one stays. The stations of the levels on

@@ -168,7 +168,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
         joinedSide: true,
         // Nearer the side than elsewhere, for the panel beyond them is two in one.
-        wedges: STRAIGHT_FRONT.map((wedge) => (wedge.station > 0 ? { ...wedge, station: 0.65 } : wedge)),
+        wedges: STRAIGHT_FRONT.map((wedge) =>
+          wedge.station > 0 ? { ...wedge, station: wedge.block === 'front' ? 0.65 : 0.6 } : wedge,
+        ),
       },
     },
   ],

@@ -3,21 +3,23 @@
 import { expect, it } from 'vitest';
 import { DEMO_CLIENT, issueSentence } from '../../../../src/document';
 import { DEFAULT_STYLE, draft, type Issue } from '../../../../src/engine';
+import { SET_LINES } from '../../../support/setLines';
 
 const UNITS = ['in', 'cm', 'mm'] as const;
 
 /** The top edge of the default style stands this much above the underarm, and its hem as far below the lap. */
 function overBy(mm: number): readonly Issue[] {
   const { measurements } = DEMO_CLIENT;
-  const height = draft({ ...measurements, underarmToWaist: null }, DEFAULT_STYLE).issues.find(
+  // Its top edge hangs from the bust line, wherever the armpit is.
+  const height = draft({ ...measurements, underarmToWaist: null }, SET_LINES).issues.find(
     (issue) => issue.code === 'armpitUnknown',
   )?.values.height;
   const asked = {
     ...measurements,
     underarmToWaist: (height ?? Number.NaN) - mm,
-    waistToLap: DEFAULT_STYLE.hemBelow - mm,
+    waistToLap: SET_LINES.hemBelow - mm,
   };
-  return draft(asked, DEFAULT_STYLE).issues.filter(
+  return draft(asked, SET_LINES).issues.filter(
     ({ code }) => code === 'topAboveArmpit' || code === 'hemTooLongToSit',
   );
 }
