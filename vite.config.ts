@@ -3,6 +3,7 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { offlineWorker } from './src/app/offline/offlineWorker.ts';
+import { TEST_PROJECTS } from './tests/support/projects.ts';
 
 // Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
 const POLICY = [
@@ -44,12 +45,6 @@ const emptyModule = fileURLToPath(new URL('src/paper/pdf/file/emptyModule.ts', i
 // The pure layers do nothing by being loaded, so a step fetches only what it takes from them, not all that their index names.
 const PURE = /[\\/]src[\\/](engine|document)[\\/]/;
 
-const TESTS = ['tests/**/*.test.{ts,tsx}'];
-const PURE_TESTS = ['tests/{engine,document,reference,golden}/**/*.test.ts'];
-const PROPERTIES = ['tests/properties/**/*.test.ts'];
-// Tests of the app as it is built, most of them in a browser: it is built before them, and for no others.
-const BUILT = ['tests/browser/**/*.test.ts', 'tests/**/*InBrowser.test.ts', 'tests/app/firstLoad.test.ts'];
-
 export default defineConfig({
   base: './',
   plugins: [react(), contentSecurityPolicy, offlineWorker, accentedTexts],
@@ -64,15 +59,6 @@ export default defineConfig({
     hookTimeout: 60_000,
     // A busy machine is slow, not wrong.
     expect: { poll: { timeout: 15_000 } },
-    projects: [
-      {
-        extends: true,
-        test: { name: 'quick', include: TESTS, exclude: [...PURE_TESTS, ...PROPERTIES, ...BUILT] },
-      },
-      // They leave nothing behind for each other, and so share what is loaded.
-      { extends: true, test: { name: 'quick, pure', include: PURE_TESTS, isolate: false } },
-      { extends: true, test: { name: 'properties', include: PROPERTIES } },
-      { extends: true, test: { name: 'built', include: BUILT, globalSetup: ['tests/support/builtApp.ts'] } },
-    ],
+    projects: TEST_PROJECTS,
   },
 });

@@ -1,6 +1,7 @@
 // The document layer's one way in.
 
 export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
+export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
 export { pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addClient,
@@ -59,42 +60,51 @@ export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
-export { CANVAS } from './messages/canvas';
-export { changeSentence } from './messages/changes';
-export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/choices';
-export { CLI } from './messages/cli';
-export { BACKUP, CLIENT_BOOK } from './messages/clientBook';
-export { CUT } from './messages/cut';
-export { DRAFT } from './messages/draft';
+export { bookFaultSentence } from './messages/book/bookFaults';
+export { changeSentence } from './messages/book/changes';
+export { CLI } from './messages/book/cli';
+export { FILES } from './messages/book/files';
+export { KEEPING } from './messages/book/keeping';
+export { PRINTER_FAULTS } from './messages/book/printers';
+export { DRAFTING_PANELS } from './messages/paper/draftingPanels';
+export { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds } from './messages/paper/draftingSheet';
+export { MAKING_FIGURES, MAKING_SOURCES } from './messages/paper/makingFigures';
+export { MAKING_LIST } from './messages/paper/makingList';
+export { ONE_PAGE_FAULTS, PAPER_FAULTS } from './messages/paper/papers';
+export { FIRST_PAGE, PATTERN } from './messages/paper/pattern';
+export { REMARKS } from './messages/paper/remarks';
 export {
   estimatedSentence,
   estimateWritten,
   offeredLength,
   offeredSentence,
   unusualSentence,
-} from './messages/expected';
-export { FIELDS, GIRTHS, ISSUES } from './messages/fields';
-export { FILES } from './messages/files';
-export { issueSentence } from './messages/issues';
-export { KEEPING } from './messages/keeping';
-export { lengthFaultSentence, outsideSpanSentence } from './messages/lengthFaults';
-export { LEVEL_TITLES, LEVEL_WORDS } from './messages/levels';
-export { MAKING } from './messages/making';
-export { MEASURE } from './messages/measure';
-export { measurementIssueSentence } from './messages/measurementIssues';
-export { MEASUREMENT_WORDS } from './messages/measurements';
-export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/pieces';
-export { PRINTER_FAULTS } from './messages/printers';
-export { REAL_SIZE } from './messages/realSize';
-export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/safety';
-export { SHELL } from './messages/shell';
-export { SHOULDER_CARD } from './messages/shoulderCard';
-export { STYLE_BOOK } from './messages/styleBook';
-export { TABLE } from './messages/table';
-export { PROOFS, TRUE } from './messages/true';
-export { unusualLine, widerThanBustLine } from './messages/unusual';
-export { WEDGE_CARDS } from './messages/wedgeCards';
-export { wedgeNameOf, wedgePhrase, wedgePlaceOf, wedgeShortNameOf } from './messages/wedges';
+} from './messages/remarks/expected';
+export { issueSentence } from './messages/remarks/issues';
+export { lengthFaultSentence, outsideSpanSentence } from './messages/remarks/lengthFaults';
+export { measurementIssueSentence } from './messages/remarks/measurementIssues';
+export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/remarks/safety';
+export { unusualLine, widerThanBustLine } from './messages/remarks/unusual';
+export { CANVAS } from './messages/screens/canvas';
+export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/screens/choices';
+export { BACKUP, CLIENT_BOOK } from './messages/screens/clientBook';
+export { CUT } from './messages/screens/cut';
+export { DRAFT } from './messages/screens/draft';
+export { FIELDS, GIRTHS, ISSUES } from './messages/screens/fields';
+export { MAKING } from './messages/screens/making';
+export { MEASURE } from './messages/screens/measure';
+export { REAL_SIZE } from './messages/screens/realSize';
+export { SHELL } from './messages/screens/shell';
+export { SHOULDER_CARD } from './messages/screens/shoulderCard';
+export { STYLE_BOOK } from './messages/screens/styleBook';
+export { TABLE } from './messages/screens/table';
+export { PROOFS, TRUE } from './messages/screens/true';
+export { WEDGE_CARDS } from './messages/screens/wedgeCards';
+export { inSentence } from './messages/words/inSentence';
+export { LEVEL_TITLES, LEVEL_WORDS } from './messages/words/levels';
+export { MEASUREMENT_WORDS } from './messages/words/measurements';
+export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/words/pieces';
+export { wedgeNameOf, wedgePhrase, wedgePlaceOf, wedgeShortNameOf } from './messages/words/wedges';
 export {
   type BackedUpClient,
   type BackedUpStyle,
@@ -114,11 +124,11 @@ export {
   type SavedDraft,
   type Unit,
 } from './model/book';
-export { type Change, type ExtraLengthPath, sameChange } from './model/change';
+export { type Change, type ChangeOf, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
-export { readBook } from './model/readBook';
+export { type BookFault, readBook } from './model/readBook';
 export { writeBackup } from './model/writeBackup';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {
@@ -130,6 +140,6 @@ export {
 } from './presets/edgeShapes';
 export { NAMED_STYLES } from './presets/styles';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
-export { formatDifference, formatLength, plainLength } from './units/formatLength';
+export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { parseLength } from './units/parseLength';

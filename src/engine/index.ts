@@ -2,7 +2,7 @@
 
 export type { Block } from './block/block';
 export { dartAngle } from './block/closedDart';
-export { isThrough } from './block/extent';
+export { isThrough, reaches } from './block/extent';
 export type { Level } from './block/levels';
 export { stationOf, stationX } from './block/station';
 export { type Turn, turnIntake } from './block/turnIntake';
@@ -83,6 +83,6 @@ export {
 } from './style/wedgeFields';
 export { type DartEnd, isDart, kindFrom, POINTS_OF, withPoints } from './style/wedgeKind';
 export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/identity';
-export type { Issue, IssueCode, Severity } from './terms/issue';
+export type { EdgeName, Issue, IssueCode, IssueValues, Severity } from './terms/issue';
 export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';

@@ -2,7 +2,7 @@
 
 export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
 export type { HandleActions, StepSizes } from './gestures/useHandleDrag';
-export { askedExtent, crosses } from './handles/dartExtent';
+export { askedExtent } from './handles/dartExtent';
 export type { Handle } from './handles/handle';
 export { intakeNow } from './handles/wedgeHandles';
 export { layOut } from './layout/layOut';

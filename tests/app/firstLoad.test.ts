@@ -29,6 +29,13 @@ it('leaves the face that prints are set in for when one is made', () => {
   expect(page).not.toContain('.ttf');
 });
 
+it('leaves the notices about keeping for when there is one, but for the sentence that stands for them', () => {
+  expect(scripts.some((script) => script.includes('no room left to keep the book'))).toBe(false);
+  expect(scripts.some((script) => script.includes('the notice that says why could not be loaded'))).toBe(
+    true,
+  );
+});
+
 it('does not carry the accented letters of the test build', () => {
   expect(scripts.some((script) => script.includes('áƀçđ'))).toBe(false);
 });

@@ -1,15 +1,11 @@
 // Puts a part of the screen on the page with a table under it, as the shell does.
 
-import '@testing-library/jest-dom/vitest';
-import { cleanup, type RenderResult, render } from '@testing-library/react';
-import { type UserEvent, userEvent } from '@testing-library/user-event';
+import { type RenderResult, render } from '@testing-library/react';
+import { PointerEventsCheckLevel, type UserEvent, userEvent } from '@testing-library/user-event';
 import type { ReactNode } from 'react';
-import { afterEach } from 'vitest';
 import { createStore, type Store } from '../../src/app/store/store';
 import { StoreContext } from '../../src/app/store/storeContext';
 import { type Book, type Client, changeSentence, DEMO_BOOK, openClient } from '../../src/document';
-
-afterEach(cleanup);
 
 interface OnTable extends RenderResult {
   readonly store: Store;
@@ -26,7 +22,8 @@ export function onTable(part: ReactNode, book: Book = DEMO_BOOK): OnTable {
   return {
     ...rendered,
     store,
-    user: userEvent.setup(),
+    // No style sheet is loaded, so nothing on the page refuses the pointer.
+    user: userEvent.setup({ pointerEventsCheck: PointerEventsCheckLevel.Never }),
     client: () => openClient(store.getState().history.present),
     changes: () => store.getState().history.past.map(({ change }) => changeSentence(change)),
   };

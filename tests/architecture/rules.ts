@@ -37,7 +37,21 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
       'draft',
     ],
   ],
-  document: ['units', 'statistics', 'model/migrations', 'model', 'messages', 'presets', 'edit', 'files'],
+  document: [
+    'units',
+    'statistics',
+    'model/migrations',
+    'model',
+    'messages',
+    'messages/words',
+    'messages/remarks',
+    'messages/book',
+    'messages/screens',
+    'messages/paper',
+    'presets',
+    'edit',
+    'files',
+  ],
   paper: [
     ...['geometry', 'text', 'glyphs', 'remarks', 'making', 'panel', 'sheets', 'packing', 'layout'],
     ...['svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf'],
@@ -84,13 +98,17 @@ const ENGINE_ABSENT: readonly string[] = [
 /** Every broken rule as `file:line: rule`. */
 export function brokenRules(sources: Sources): string[] {
   const broken: string[] = [];
+  const links = new Map<string, readonly Link[]>();
   for (const [file, text] of sources) {
     broken.push(...wholeFile(file, text));
     if (!isCode(file)) continue;
-    for (const link of linksOf(file, text)) broken.push(...linkRules(file, link, sources));
-    broken.push(...nameRules(file, text), ...identityRules(file, text));
+    const source = parse(file, text);
+    const own = linksIn(source);
+    links.set(file, own);
+    for (const link of own) broken.push(...linkRules(file, link, sources));
+    broken.push(...nameRules(file, source), ...identityRules(file, source));
   }
-  return [...broken, ...cycles(sources)];
+  return [...broken, ...cycles(sources, links)];
 }
 
 interface Link {
@@ -99,8 +117,9 @@ interface Link {
 }
 
 /** Everything a file takes from elsewhere: imports, type imports, exports from, and imports at run time. */
-export function linksOf(file: string, text: string): Link[] {
-  const source = parse(file, text);
+export const linksOf = (file: string, text: string): Link[] => linksIn(parse(file, text));
+
+function linksIn(source: ts.SourceFile): Link[] {
   const links: Link[] = [];
   const add = (node: ts.Node, to: ts.Node | undefined): void => {
     if (to && ts.isStringLiteralLike(to)) links.push({ line: lineOf(source, node), to: to.text });
@@ -171,8 +190,7 @@ function wholeFile(file: string, text: string): string[] {
   return broken;
 }
 
-function nameRules(file: string, text: string): string[] {
-  const source = parse(file, text);
+function nameRules(file: string, source: ts.SourceFile): string[] {
   const broken: string[] = [];
   const inEngine = layerOf(file) === 'engine';
   const visit = (node: ts.Node): void => {
@@ -203,8 +221,7 @@ const PART_OF_ID = /^-[a-z]|[a-z]-$|^\/?dart:/;
 const PART_IN_TEMPLATE = /^-|-$/;
 
 /** Identity is data: ids are compared, not taken apart, and edges are found by what they are, not by counting. */
-function identityRules(file: string, text: string): string[] {
-  const source = parse(file, text);
+function identityRules(file: string, source: ts.SourceFile): string[] {
   const broken: string[] = [];
   const add = (node: ts.Node, rule: string): void => {
     broken.push(`${file}:${lineOf(source, node)}: ${rule}`);
@@ -276,7 +293,7 @@ function isMemberName(node: ts.Identifier): boolean {
   );
 }
 
-function cycles(sources: Sources): string[] {
+function cycles(sources: Sources, links: ReadonlyMap<string, readonly Link[]>): string[] {
   const broken: string[] = [];
   const done = new Set<string>();
   const visit = (file: string, path: readonly string[]): void => {
@@ -286,7 +303,7 @@ function cycles(sources: Sources): string[] {
       return;
     }
     if (done.has(file)) return;
-    for (const { to } of isCode(file) ? linksOf(file, sources.get(file) ?? '') : []) {
+    for (const { to } of links.get(file) ?? []) {
       const target = to.startsWith('.') ? resolved(file, to, sources) : null;
       if (target !== null) visit(target, [...path, file]);
     }

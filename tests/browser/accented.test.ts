@@ -16,7 +16,7 @@ import {
 } from '../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../src/engine';
 import { type ServedBuild, serveBuild } from '../support/serveBuild';
-import { phone, pressAll, startWalk, unfold, type Walk, write, writeInAll } from './accentedWalk';
+import { chooseAll, phone, pressAll, startWalk, unfold, type Walk, write, writeInAll } from './accentedWalk';
 import { withBrowser } from './session';
 
 const MINUTE = 60_000;
@@ -56,7 +56,7 @@ describe('Measure', () => {
       await look(`field ${i + 1} gone into`);
     }
     const bust = page.locator('.measurement').nth(1);
-    for (const text of ['abc', '1 2 3', '1/0', '1 5/4', '1..2', `5' 13"`, '-3', '', '38']) {
+    for (const text of ['abc', '1 2 3', '1/0', '1 5/4', '1..2', `5' 13"`, '-3', '', '12', '200', '38']) {
       await write(bust.locator('input').first(), text);
       await look(`“${text}” as a girth`);
     }
@@ -192,7 +192,7 @@ describe('True', () => {
     ['the demo client', DEMO_BOOK],
     ['halves that differ', DIFFERING],
     ['nothing measured', changeClient(DEMO_BOOK, (client) => setMeasurement(client, 'bust', null))],
-    ...['off-shoulder-bridal', 'darted-bodice', 'princess-bodice'].map(
+    ...['off-shoulder-bridal', 'darted-bodice', 'princess-bodice', 'long-line-side-panels'].map(
       (name) => [name, inStyle(readyMade(name))] as const,
     ),
   ];
@@ -215,6 +215,80 @@ describe('True', () => {
     await page.locator('.steps a').nth(2).click();
     await page.locator('.true-step').waitFor();
     await walk.look('gone to True');
+    expect(walk.found()).toEqual([]);
+  });
+});
+
+describe('Draft', () => {
+  it('its table and cards', { timeout: 10 * MINUTE }, async () => {
+    const walk = await walkTo('draft');
+    const { page, look } = walk;
+    await unfold(page);
+    await look('unfolded');
+    const tools = page.locator('.table-tools button');
+    for (let i = 0; i < (await tools.count()); i += 1) {
+      if (!(await tools.nth(i).isEnabled())) continue;
+      await tools.nth(i).evaluate((button: HTMLButtonElement) => button.click());
+      await look(`tool ${i + 1} pressed`);
+      const dialog = page.locator('dialog[open]');
+      if ((await dialog.count()) > 0) await dialog.locator('.dialog-head button').click();
+    }
+    const wedges = page.locator('.wedge-list button');
+    for (let i = 0; i < (await wedges.count()); i += 1) {
+      if (!(await wedges.nth(i).isEnabled())) continue;
+      await wedges.nth(i).evaluate((button: HTMLButtonElement) => button.click());
+      await unfold(page);
+      await look(`wedge ${i + 1} selected`);
+    }
+    await pressAll(walk, '.cards');
+    await chooseAll(walk, '.cards');
+    for (const text of ['99', '-99', 'x']) await writeInAll(walk, '.cards', text);
+    expect(walk.found()).toEqual([]);
+  });
+
+  it.each([...NAMED_STYLES.keys()])('in the style %s', { timeout: 2 * MINUTE }, async (name) => {
+    const walk = await walkTo('draft', inStyle(readyMade(name)));
+    await unfold(walk.page);
+    await walk.look('unfolded');
+    expect(walk.found()).toEqual([]);
+  });
+
+  it('the style book', { timeout: 2 * MINUTE }, async () => {
+    const book = addStyle(DEMO_BOOK, 'own', 'Herring', DEFAULT_STYLE, '2026-01-02');
+    // A fault of a style file begins with the name of its field in the file.
+    const walk = await walkTo('draft', book, 'Herring', 'Dusk', 'wedges');
+    const { page, look } = walk;
+    await page.locator('.style-choice button').click();
+    await page.locator('.style-list').waitFor();
+    await look('opened');
+    await write(page.locator('dialog .text-field input, dialog input[type=text]').first(), 'Dusk');
+    await page.locator('dialog form button, dialog .keep-style button').first().click();
+    await look('a style kept');
+    for (const text of ['{', '{"wedges":3}']) {
+      await page.locator('.style-list input[type=file]').setInputFiles({
+        name: 'Dusk.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(text),
+      });
+      await page.locator('.style-list .said:not(:empty)').first().waitFor();
+      await look('a style file chosen');
+    }
+    await page.locator('.style-list li .quiet').last().click();
+    await look('a style deleted');
+    expect(walk.found()).toEqual([]);
+  });
+});
+
+describe('Cut', () => {
+  it('its papers, prints and cards', { timeout: 10 * MINUTE }, async () => {
+    const walk = await walkTo('cut', inStyle(readyMade('bridal-bodice')));
+    const { page, look } = walk;
+    await unfold(page);
+    await look('unfolded');
+    await pressAll(walk, '.cut-step');
+    await unfold(page);
+    await chooseAll(walk, '.cut-step');
+    for (const text of ['99', 'x']) await writeInAll(walk, '.cut-step', text);
     expect(walk.found()).toEqual([]);
   });
 });

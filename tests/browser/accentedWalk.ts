@@ -58,6 +58,24 @@ export async function pressAll({ page, look }: Walk, within: string): Promise<vo
   }
 }
 
+/** Chooses every option of every select within a part of the page, and looks each time. */
+export async function chooseAll({ page, look }: Walk, within: string): Promise<void> {
+  const selects = page.locator(within).locator('select');
+  for (let i = 0; i < (await selects.count()); i += 1) {
+    const options = await selects
+      .nth(i)
+      .evaluate((select: HTMLSelectElement) => [...select.options].map(({ value }) => value));
+    for (const option of options) {
+      // Also in a part that is folded up just then.
+      await selects.nth(i).evaluate((select: HTMLSelectElement, value) => {
+        select.value = value;
+        select.dispatchEvent(new Event('change', { bubbles: true }));
+      }, option);
+      await look(`${option} chosen in select ${i + 1} of ${within}`);
+    }
+  }
+}
+
 /** Writes a text into every field within a part of the page, looks, and writes back what was there. */
 export async function writeInAll({ page, look }: Walk, within: string, text: string): Promise<void> {
   const fields = page.locator(within).locator('.length-field input');

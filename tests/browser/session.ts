@@ -1,4 +1,4 @@
-// One browser for a test file, a fresh visitor for each test, and a watch on what the page asks for and complains of.
+// One browser for all test files, a fresh visitor for each test, and a watch on what the page asks for and complains of.
 
 import {
   type Browser,
@@ -8,7 +8,6 @@ import {
   type Page,
 } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
-import { browserOptions } from '../support/findBrowser';
 
 export interface Visitor {
   readonly page: Page;
@@ -20,7 +19,7 @@ export interface Visitor {
 }
 
 /**
- * Registers the browser's start and stop for the file; gives a maker of visitors.
+ * Registers the connection to the browser and its end for the file; gives a maker of visitors.
  *
  * @param address of the build that is visited
  */
@@ -30,7 +29,7 @@ export function withBrowser(
   let browser: Browser;
   const contexts: BrowserContext[] = [];
   beforeAll(async () => {
-    browser = await chromium.launch(browserOptions());
+    browser = await chromium.connect(inject('browserEndpoint'));
   });
   afterEach(async () => {
     for (const context of contexts.splice(0)) await context.close();

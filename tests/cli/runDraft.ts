@@ -1,7 +1,9 @@
-// Runs the real command, as a maker's shell would.
+// Runs the headless drafter: the command within this process, or the real process as a shell starts it.
 
 import { spawn } from 'node:child_process';
+import { PassThrough, Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
+import { runCommand } from '../../src/cli/command';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -11,11 +13,26 @@ export interface Ran {
   readonly err: string;
 }
 
-/**
- * Runs it with words behind the command and, for --stdin, what it reads. `leaves` stops reading the answers as soon as
- * there is one, as head does.
- */
-export function runDraft(words: readonly string[], input = '', { leaves = false } = {}): Promise<Ran> {
+/** Runs the command in this process with words behind its name and, for --stdin, the text that it reads. */
+export async function runDraft(words: readonly string[], input = ''): Promise<Ran> {
+  const [out, err] = [new TextSink(), new TextSink()];
+  const stdin = Readable.from([Buffer.from(input)]).pipe(new PassThrough());
+  const code = await runCommand(words, { stdin, stdout: out, stderr: err });
+  return { code, out: out.text, err: err.text };
+}
+
+/** A stream that keeps the text written to it. */
+class TextSink extends Writable {
+  text = '';
+
+  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
+    this.text += chunk.toString('utf8');
+    done();
+  }
+}
+
+/** Runs the real process. `leaves` stops reading the answers as soon as there is one, as head does. */
+export function runDraftProcess(words: readonly string[], input = '', { leaves = false } = {}): Promise<Ran> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...words], { cwd: ROOT });
     let [out, err] = ['', ''];

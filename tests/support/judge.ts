@@ -302,12 +302,10 @@ function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
       ...rounded.filter((stop) => points.some((point) => Math.abs(point.y - stop) < 1e-6)),
     ];
     for (const { name, y } of made.levels) {
-      const above = down
-        .filter((p) => p.y <= y && p.y >= Math.max(...stops.filter((stop) => stop < y)))
-        .slice(-4);
-      const below = down
-        .filter((p) => p.y >= y && p.y <= Math.min(...stops.filter((stop) => stop > y)))
-        .slice(0, 4);
+      const from = Math.max(...stops.filter((stop) => stop < y));
+      const to = Math.min(...stops.filter((stop) => stop > y));
+      const above = down.filter((p) => p.y <= y && p.y >= from).slice(-4);
+      const below = down.filter((p) => p.y >= y && p.y <= to).slice(0, 4);
       if (above.length < 2 || below.length < 2) continue;
       const [before, after] = [leanAt(above.reverse()), leanAt(below)];
       const jump = Math.abs(before.deg - after.deg);

@@ -6,6 +6,15 @@ import type { Edge, Piece, Point } from '../../src/engine';
 /** The sew line of a piece as a ring whose end is not repeated. */
 export const ringOf = (piece: Piece): Point[] => piece.edges.flatMap((edge) => edge.points.slice(0, -1));
 
+const rings = new WeakMap<Piece, readonly Point[]>();
+
+/** The same, made once for a piece that is measured at many heights. */
+function knownRing(piece: Piece): readonly Point[] {
+  const ring = rings.get(piece) ?? ringOf(piece);
+  rings.set(piece, ring);
+  return ring;
+}
+
 export const lengthOf = (points: readonly Point[]): number =>
   points.reduce(
     (sum, p, i) => (i === 0 ? 0 : sum + Math.hypot(p.x - at(points, i - 1).x, p.y - at(points, i - 1).y)),
@@ -15,8 +24,8 @@ export const lengthOf = (points: readonly Point[]): number =>
 /** The xs, growing, at which a ring crosses height `y`. */
 function crossings(ring: readonly Point[], y: number): number[] {
   const xs: number[] = [];
-  for (const [i, p] of ring.entries()) {
-    const q = at(ring, i + 1);
+  for (let i = 0; i < ring.length; i += 1) {
+    const [p, q] = [ring[i] as Point, at(ring, i + 1)];
     if (p.y < y === q.y < y) continue;
     xs.push(p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x));
   }
@@ -34,7 +43,7 @@ export function widthAcross(ring: readonly Point[], y: number): number | null {
  * stitching lines of darts that are closed at both ends. Null where the outline is not crossed.
  */
 export function sewnAcross(piece: Piece, y: number): number | null {
-  const xs = crossings(ringOf(piece), y);
+  const xs = crossings(knownRing(piece), y);
   if (xs.length < 2 || xs.length % 2 === 1) return null;
   const cloth = xs.reduce((sum, x, i) => sum + (i % 2 === 0 ? -x : x), 0);
   const darts = piece.darts.filter(({ open }) => !open);
@@ -71,14 +80,16 @@ export function areaSeen(ring: readonly Point[]): number {
 /** Where a ring meets itself: two of its chords that touch without being neighbours, or that fold back. Null when simple. */
 export function selfMeeting(ring: readonly Point[]): Point | null {
   const n = ring.length;
-  const order = ring.map((_, i) => i).sort((i, j) => topOf(ring, i) - topOf(ring, j));
+  const tops = ring.map((p, i) => Math.min(p.y, at(ring, i + 1).y));
+  const topOf = (i: number): number => tops[i] as number;
+  const order = ring.map((_, i) => i).sort((i, j) => topOf(i) - topOf(j));
   for (const [place, i] of order.entries()) {
     const [p, q] = [at(ring, i), at(ring, i + 1)];
     if (Math.hypot(q.x - p.x, q.y - p.y) === 0) return p;
     const foot = Math.max(p.y, q.y);
     for (let k = place + 1; k < n; k += 1) {
       const j = order[k] as number;
-      if (topOf(ring, j) > foot) break;
+      if (topOf(j) > foot) break;
       const [r, s] = [at(ring, j), at(ring, j + 1)];
       if (j === (i + 1) % n ? foldsBack(p, q, s) : i === (j + 1) % n ? foldsBack(r, s, q) : meet(p, q, r, s))
         return r;
@@ -86,8 +97,6 @@ export function selfMeeting(ring: readonly Point[]): Point | null {
   }
   return null;
 }
-
-const topOf = (ring: readonly Point[], i: number): number => Math.min(at(ring, i).y, at(ring, i + 1).y);
 
 const foldsBack = (p: Point, q: Point, r: Point): boolean =>
   cross(p, q, r) === 0 && (q.x - p.x) * (r.x - q.x) + (q.y - p.y) * (r.y - q.y) < 0;
@@ -170,5 +179,5 @@ function distanceToChord(p: Point, q: Point, point: Point): number {
 }
 
 function at(ring: readonly Point[], i: number): Point {
-  return ring[i % ring.length] as Point;
+  return ring[i < ring.length ? i : i % ring.length] as Point;
 }

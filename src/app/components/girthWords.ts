@@ -13,7 +13,7 @@ export const sewnWord = (closure: Closure): string => (openWidth(closure) > 0 ? 
 export const ALONG_EDGE = GIRTHS.alongEdge;
 
 /** Levels this near an edge are cut by it on some panels and missed on others. mm */
-const AT_EDGE_MM = 12;
+const AT_EDGE_MM = 10;
 
 /** Where a level lies that the garment does not reach all round; empty while there is no garment. */
 export function whereOutside({ y }: LedgerRow, span: Draft['span']): string {

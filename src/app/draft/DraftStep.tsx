@@ -11,6 +11,7 @@ import { CanvasPane } from './canvas/CanvasPane';
 import { EdgeCard } from './EdgeCard';
 import { ExtrasCard } from './ExtrasCard';
 import { GarmentCard } from './GarmentCard';
+import { RedraftedNotice } from './RedraftedNotice';
 import { SafetyCard } from './SafetyCard';
 import { ShouldersCard } from './ShouldersCard';
 import { SideChoice, type SideChoiceProps } from './SideChoice';
@@ -43,6 +44,7 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
   return (
     <div className="draft-step">
       <SideChoice side={side} onSide={onSide} />
+      <RedraftedNotice />
       <CanvasPane selected={selected} onSelect={setChosen} onPull={pull} />
       <SeenContext value={shown}>
         <Cards selected={selected} onSelect={setChosen} />

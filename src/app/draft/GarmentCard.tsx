@@ -1,6 +1,6 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { changeStyle, DRAFT, setJoinedSide, setSideZip } from '../../document';
+import { type ChangeOf, changeStyle, DRAFT, setJoinedSide, setSideZip } from '../../document';
 import {
   BACK_CLOSURES,
   type BlockName,
@@ -18,6 +18,41 @@ import { StyleChoice } from './styles/StyleChoice';
 
 const TEXTS = DRAFT.garment;
 
+type GarmentLength = ChangeOf<'garmentLengthSet'>['field'];
+
+/** A length of the garment, mm, as the card has it. */
+interface LengthOfCard {
+  readonly label: string;
+  readonly hint: (style: Style) => string;
+  readonly signed?: boolean;
+  readonly value: (style: Style) => number;
+  readonly set: (style: Style, mm: number) => Style;
+}
+
+/** In the order of the card. */
+const LENGTHS = Object.entries({
+  topAbove: {
+    label: TEXTS.topEdge,
+    hint: ({ topFrom }) => TEXTS.topEdgeHint({ level: topFrom }),
+    signed: true,
+    value: ({ topAbove }) => topAbove,
+    set: (style, mm) => ({ ...style, topAbove: mm }),
+  },
+  hemBelow: {
+    label: TEXTS.hem,
+    hint: () => TEXTS.hemHint,
+    signed: true,
+    value: ({ hemBelow }) => hemBelow,
+    set: (style, mm) => ({ ...style, hemBelow: mm }),
+  },
+  'closure.lacingGap': {
+    label: TEXTS.lacingGap,
+    hint: () => TEXTS.lacingGapHint,
+    value: ({ closure }) => closure.lacingGap,
+    set: (style, mm) => ({ ...style, closure: { ...style.closure, lacingGap: mm } }),
+  },
+} satisfies Record<GarmentLength, LengthOfCard>) as [GarmentLength, LengthOfCard][];
+
 export function GarmentCard() {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
@@ -26,53 +61,23 @@ export function GarmentCard() {
   const { style } = savedDraft;
   const remarksAt = (field: string): string[] =>
     issues.filter((issue) => issue.at.field === field).map(sentence);
-  const length = (
-    label: string,
-    field: 'topAbove' | 'hemBelow' | 'closure.lacingGap',
-    value: number,
-    signed: boolean,
-    set: (style: Style, mm: number) => Style,
-    hint: string,
-  ) => (
-    <LengthField
-      label={label}
-      value={value}
-      signed={signed}
-      span={styleSpan(field)}
-      unit={client.unit}
-      hint={hint}
-      remarks={remarksAt(field)}
-      {...edit({ code: 'garmentLengthSet', field }, set)}
-    />
-  );
   return (
     <section className="card garment-card" aria-label={TEXTS.title}>
       <h3>{TEXTS.title}</h3>
       <StyleChoice />
-      {length(
-        TEXTS.topEdge,
-        'topAbove',
-        style.topAbove,
-        true,
-        (before, mm) => ({ ...before, topAbove: mm }),
-        TEXTS.topEdgeHint({ level: style.topFrom }),
-      )}
-      {length(
-        TEXTS.hem,
-        'hemBelow',
-        style.hemBelow,
-        true,
-        (before, mm) => ({ ...before, hemBelow: mm }),
-        TEXTS.hemHint,
-      )}
-      {length(
-        TEXTS.lacingGap,
-        'closure.lacingGap',
-        style.closure.lacingGap,
-        false,
-        (before, mm) => ({ ...before, closure: { ...before.closure, lacingGap: mm } }),
-        TEXTS.lacingGapHint,
-      )}
+      {LENGTHS.map(([field, { label, hint, signed = false, value, set }]) => (
+        <LengthField
+          key={field}
+          label={label}
+          value={value(style)}
+          signed={signed}
+          span={styleSpan(field)}
+          unit={client.unit}
+          hint={hint(style)}
+          remarks={remarksAt(field)}
+          {...edit({ code: 'garmentLengthSet', field }, set)}
+        />
+      ))}
       <Centre block="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
       <Centre block="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
       <AtTheSide remarksAt={remarksAt} />

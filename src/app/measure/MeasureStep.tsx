@@ -3,12 +3,12 @@
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { addClient, changeClient, DEMO_CLIENT, MEASURE, SHELL, unusualOnes } from '../../document';
 import { MEASUREMENTS, type MeasurementGroup } from '../../engine';
+import { nameFocus } from '../components/awaitedFocus';
 import { TextField } from '../components/fields/TextField';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
 import { BodyFigure, isBehind } from './BodyFigure';
 import { TapeContext, type TapeShown } from './FigureHere';
 import { MeasurementField } from './MeasurementField';
-import { arriveAtName, awaitName } from './nameField';
 import { SidesFields } from './SidesFields';
 import { TapeDay } from './TapeDay';
 
@@ -21,7 +21,7 @@ export function MeasureStep() {
   const later = useDeferredValue(book);
   const change = useStore((state) => state.change);
   const card = useRef<HTMLElement>(null);
-  useEffect(() => arriveAtName(card.current));
+  useEffect(() => nameFocus.arrive(card.current?.querySelector('input') ?? null));
   return (
     <div className="measure-step">
       <section ref={card} className="client-card" aria-label={MEASURE.client}>
@@ -88,7 +88,7 @@ function Invented() {
       <button
         type="button"
         onClick={() => {
-          awaitName();
+          nameFocus.request();
           change({ code: 'clientAdded' }, (book) =>
             addClient(book, crypto.randomUUID(), SHELL.clientBar.newClient({ number: 2 })),
           );

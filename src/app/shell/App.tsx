@@ -7,6 +7,7 @@ import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
 import { ErrorBoundary } from './ErrorBoundary';
 import { HistoryButtons } from './HistoryButtons';
+import { KeepingArea } from './KeepingArea';
 import type { Keeping } from './KeepingNotices';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
@@ -18,10 +19,6 @@ const LATER = {
   true: () => import('../true/TrueStep'),
   cut: () => import('../cut/CutStep'),
 } as const;
-/** Notices about storage are rare, so their texts are not part of the first load. */
-const KeepingNotices = lazy(() =>
-  import('./KeepingNotices').then(({ KeepingNotices: notices }) => ({ default: notices })),
-);
 const DraftStep = lazy(() => LATER.draft().then(({ DraftStep: step }) => ({ default: step })));
 const TrueStep = lazy(() => LATER.true().then(({ TrueStep: step }) => ({ default: step })));
 const CutStep = lazy(() => LATER.cut().then(({ CutStep: step }) => ({ default: step })));
@@ -77,9 +74,7 @@ export function App({ keeping }: { keeping: Keeping }) {
         </nav>
         <HistoryButtons />
       </header>
-      <Suspense fallback={null}>
-        <KeepingNotices keeping={keeping} />
-      </Suspense>
+      <KeepingArea keeping={keeping} />
       <UpdateNotice />
       {step === 'measure' ? null : <UnreadNotice />}
       <main data-step={step}>

@@ -6,6 +6,7 @@ import {
   type BackedUpClient,
   type BackedUpStyle,
   type Book,
+  bookFaultSentence,
   compareBackup,
   compareStyles,
   readBackup,
@@ -33,7 +34,7 @@ export function BackupPart() {
     const backup = readBackup(text);
     setFault(
       backup.kind === 'unreadable'
-        ? backup.reason
+        ? bookFaultSentence(backup.fault)
         : backup.kind === 'newer'
           ? BACKUP.newer({ version: backup.version })
           : null,

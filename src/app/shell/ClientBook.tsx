@@ -12,11 +12,11 @@ import {
   removeClient,
   SHELL,
 } from '../../document';
+import { nameFocus } from '../components/awaitedFocus';
 import { Dialog } from '../components/Dialog';
 import { Checkbox } from '../components/fields/Checkbox';
 import { formatDay } from '../components/formatDay';
 import { UndoLine } from '../components/UndoLine';
-import { awaitName } from '../measure/nameField';
 import { useOpen, useStore } from '../store/storeContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
@@ -38,7 +38,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
     );
   const archived = book.clients.filter((client) => client.archived).length;
   const add = (): void => {
-    awaitName();
+    nameFocus.request();
     change({ code: 'clientAdded' }, (before) =>
       addClient(before, crypto.randomUUID(), newName(before.clients)),
     );

@@ -5,8 +5,9 @@ import { KEEPING } from '../../document';
 import { BackupButton } from '../components/BackupButton';
 import { download } from '../components/download';
 import type { BookStorage } from '../storage/bookStorage';
+import { noticeSentence, saveStatusSentence } from '../storage/keepingSentences';
 import type { QuarantinedText } from '../storage/quarantine';
-import { type Notice, noticeSentence, saveStatusSentence } from '../storage/saveStatus';
+import type { Notice } from '../storage/saveStatus';
 import { useStore } from '../store/storeContext';
 
 export interface Keeping {

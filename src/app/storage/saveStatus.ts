@@ -1,6 +1,6 @@
-// How keeping stands, with the sentence the shell shows for each.
+// How keeping stands. The sentences for it are in keepingSentences.ts, which the first load does without.
 
-import { KEEPING } from '../../document';
+import type { BookFault } from '../../document';
 
 /**
  * `absent`: the browser gives no storage. `refused`: it would not read or write. `full`: no room.
@@ -20,28 +20,9 @@ export type SaveStatus =
 
 /** What there is to say after the first look into the storage; `aside` is the key of what was put aside. */
 export type Notice =
-  | { readonly kind: 'unreadable'; readonly reason: string; readonly quarantineKey: string | null }
+  | { readonly kind: 'unreadable'; readonly fault: BookFault; readonly quarantineKey: string | null }
   | { readonly kind: 'newer'; readonly version: number; readonly quarantineKey: string | null }
   | { readonly kind: 'unavailable'; readonly reason: 'absent' | 'refused' };
-
-export function saveStatusSentence(status: SaveStatus): string {
-  switch (status.kind) {
-    case 'saved':
-      return KEEPING.kept;
-    case 'pending':
-      return KEEPING.pending;
-    case 'failed':
-      return KEEPING.faults[status.reason];
-    case 'conflict':
-      return status.beside ? KEEPING.conflict.kept : KEEPING.conflict.notKept;
-  }
-}
-
-export function noticeSentence(notice: Notice): string {
-  if (notice.kind === 'unavailable') return KEEPING.faults[notice.reason];
-  const kept = notice.quarantineKey === null ? 'guarded' : 'putAside';
-  return notice.kind === 'newer' ? KEEPING.newer[kept](notice) : KEEPING.unreadable[kept](notice);
-}
 
 /** What a thrown write or read means. Browsers name a full storage in two ways. */
 export function saveFaultOf(error: unknown): SaveFault {

@@ -32,7 +32,7 @@ const MOST_ROUNDS = 4;
 /**
  * Moves one point of a closed dart across to `x`, mm from the centre line; the other one stays. The stations of the levels on
  * that point's half of the dart are shifted. How far the point follows hangs on the levels beside it, so the style is
- * drafted again a few times.
+ * drafted again a few times. Where the dart would then end at another height, nothing is moved.
  */
 export function slantDart(
   style: Style,
@@ -47,12 +47,18 @@ export function slantDart(
   let [by, slanted] = [x - from, style];
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     slanted = shifted(style, id, end, by, before);
-    const now = pointX(redraft(slanted), id, end);
+    const redrafted = redraft(slanted);
+    // So far across the dart would have no room to its point, and end elsewhere.
+    if (pointY(redrafted, id, end) !== pointY(before, id, end)) return style;
+    const now = pointX(redrafted, id, end);
     if (now === null || Math.abs(x - now) < THERE_MM || Math.abs(now - from) < THERE_MM) break;
     by *= (x - from) / (now - from);
   }
   return slanted;
 }
+
+const pointY = ({ blocks }: Draft, id: string, end: DartEnd): number | null =>
+  draftedWedges(blocks).find((wedge) => wedge.id === id)?.extent[end] ?? null;
 
 /** Where a dart's point stands, mm from its block's centre line; null where it has none. */
 export function pointX({ blocks }: Draft, id: string, end: DartEnd): number | null {

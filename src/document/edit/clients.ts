@@ -1,26 +1,14 @@
 // What a maker can do to the list of clients and to a client's drafts, each as a pure step from one book to the next.
 
-import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
-import { DRAFT_NAMES } from '../messages/choices';
+import { DRAFT_NAMES } from '../messages/screens/choices';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
+import { newClient, newDraft } from '../model/newClient';
 import { freeName } from './freeName';
 
 /** Adds a client with nothing measured yet and one draft in the default style, and opens her. */
 export function addClient(book: Book, id: string, name: string): Book {
-  const client: Client = {
-    id,
-    name,
-    unit: openClient(book).unit,
-    measurements: UNMEASURED,
-    takenOn: null,
-    earlier: [],
-    readings: {},
-    estimated: [],
-    archived: false,
-    lastUsed: null,
-    drafts: [newDraft(`${id}-1`, DRAFT_NAMES.first)],
-    openDraft: `${id}-1`,
-  };
+  const draft = { id: `${id}-1`, name: DRAFT_NAMES.first };
+  const client = newClient({ id, name, unit: openClient(book).unit, draft });
   return { ...book, clients: [...book.clients, client], openClient: id };
 }
 
@@ -75,7 +63,7 @@ export function addDraft(client: Client, id: string, from: 'copy' | 'default'): 
   const savedDraft: SavedDraft =
     from === 'copy'
       ? { ...open, id, name: freeName(open.name, names) }
-      : newDraft(id, freeName(DRAFT_NAMES.another, names));
+      : newDraft({ id, name: freeName(DRAFT_NAMES.another, names) });
   return { ...client, drafts: [...client.drafts, savedDraft], openDraft: id };
 }
 
@@ -86,11 +74,3 @@ export function removeDraft(client: Client, id: string): Client {
   if (!first || drafts.length === client.drafts.length) return client;
   return { ...client, drafts, openDraft: openDraftOf(client).id === id ? first.id : client.openDraft };
 }
-
-const newDraft = (id: string, name: string): SavedDraft => ({
-  id,
-  name,
-  style: DEFAULT_STYLE,
-  acknowledgedReduction: null,
-  comparison: null,
-});

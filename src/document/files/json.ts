@@ -1,6 +1,6 @@
 // Parses JSON from outside into unknown data or a fault.
 
-import { FILES, type ValueKind } from '../messages/files';
+import { FILES, type ValueKind } from '../messages/book/files';
 import { type Read, refuse } from './fault';
 
 export function parseJson(text: string): Read<unknown> {

@@ -1,7 +1,7 @@
 // Reads the parts of a style file one by one. A part that is not given is the default's; faults are collected.
 
 import { LEVEL_NAMES, type LevelName, type NumberUnit } from '../../engine';
-import { FILES } from '../messages/files';
+import { FILES } from '../messages/book/files';
 import { isObject, type JsonObject } from '../model/isObject';
 import type { Fault } from './fault';
 import { kindOf } from './json';

@@ -1,7 +1,7 @@
 // Reads one length of a client or style file, and the unit its lengths are in.
 
-import { FILES } from '../messages/files';
-import { lengthFaultSentence } from '../messages/lengthFaults';
+import { FILES } from '../messages/book/files';
+import { lengthFaultSentence } from '../messages/remarks/lengthFaults';
 import { MM_PER } from '../units/lengthUnit';
 import { parseLength } from '../units/parseLength';
 import { type Fault, type Read, refuse } from './fault';

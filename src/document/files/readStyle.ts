@@ -13,8 +13,8 @@ import {
   type Wedge,
   withPoints,
 } from '../../engine';
-import { FILES } from '../messages/files';
-import { issueSentence } from '../messages/issues';
+import { FILES } from '../messages/book/files';
+import { issueSentence } from '../messages/remarks/issues';
 import { isObject, type JsonObject } from '../model/isObject';
 import { type Fault, type Read, refuse } from './fault';
 import { kindOf } from './json';

@@ -2,26 +2,27 @@
 
 import { BOOK_VERSION, type Book, type Client, type OwnStyle } from './book';
 import { isObject } from './isObject';
-import { type ReadBook, readBook } from './readBook';
+import { type BookFault, type ReadBook, readBook } from './readBook';
 import { BACKUP_KIND } from './writeBackup';
+
+/** Why a text is no backup. `backupNotWhole`: it is not JSON. `notBackup`: it is something else. The others are of its book. */
+export type BackupFault = BookFault | { readonly code: 'backupNotWhole' | 'notBackup' };
 
 export type ReadBackup =
   | { readonly kind: 'backup'; readonly book: Book; readonly madeOn: string | null }
-  | Exclude<ReadBook, { readonly kind: 'book' }>;
+  | { readonly kind: 'unreadable'; readonly fault: BackupFault }
+  | Extract<ReadBook, { readonly kind: 'newer' }>;
 
-/** Reads a backup of this or an earlier version. Never throws; `reason` is a sentence for the maker. */
+/** Reads a backup of this or an earlier version. Never throws. */
 export function readBackup(text: string): ReadBackup {
   let data: unknown;
   try {
     data = JSON.parse(text);
   } catch {
-    return {
-      kind: 'unreadable',
-      reason: 'This is not a backup written by Staywright, or not the whole of one.',
-    };
+    return { kind: 'unreadable', fault: { code: 'backupNotWhole' } };
   }
   if (!isObject(data) || data.kind !== BACKUP_KIND || !Array.isArray(data.clients))
-    return { kind: 'unreadable', reason: 'This is not a backup written by Staywright.' };
+    return { kind: 'unreadable', fault: { code: 'notBackup' } };
   const { kind: _kind, madeOn, clients, ...rest } = data;
   const shown = clients.map((client: unknown) => {
     if (!isObject(client)) return client;

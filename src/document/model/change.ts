@@ -36,6 +36,7 @@ type PlainCode =
   | 'measurementSetBegun'
   | 'styleRenamed'
   | 'cautionAcknowledged'
+  | 'newRulesRead'
   | 'comparisonSaved'
   | 'topLineSet'
   | 'allBalanced'

@@ -1,13 +1,21 @@
-// The one door by which a kept book comes in: unknown text, then JSON, then its version, then its shape.
+// Reads a kept book: unknown text, then JSON, then its version, then its shape.
 
 import { BOOK_VERSION, type Book, bookSchema } from './book';
 import { MIGRATIONS, migrate } from './migrations/migrate';
 import { withIdsApart } from './withIdsApart';
 
-/** `reason` is a sentence for the maker. `newer`: written by a later build, to be put aside and not touched. */
+/**
+ * Why a text is no book. `notWhole`: it is not JSON. `noVersion`: it carries no version. `wrongShape`: its data are not those of
+ * its version; `path` names the first place that differs, null for the whole.
+ */
+export type BookFault =
+  | { readonly code: 'notWhole' | 'noVersion' }
+  | { readonly code: 'wrongShape'; readonly path: string | null };
+
+/** `newer`: written by a later build, to be put aside and not touched. */
 export type ReadBook =
   | { readonly kind: 'book'; readonly book: Book }
-  | { readonly kind: 'unreadable'; readonly reason: string }
+  | { readonly kind: 'unreadable'; readonly fault: BookFault }
   | { readonly kind: 'newer'; readonly version: number };
 
 /** Reads a book from text. Never throws; an id that occurs twice is mended, so that nothing kept is lost. */
@@ -16,21 +24,21 @@ export function readBook(text: string): ReadBook {
   try {
     data = JSON.parse(text);
   } catch {
-    return unreadable('It is not whole, or no book of this page.');
+    return unreadable({ code: 'notWhole' });
   }
   const version = versionOf(data);
-  if (version === null) return unreadable('It is not a client book: it carries no version.');
+  if (version === null) return unreadable({ code: 'noVersion' });
   if (version > BOOK_VERSION) return { kind: 'newer', version };
   const parsed = bookSchema.safeParse(migrate(data, version, BOOK_VERSION, MIGRATIONS));
   if (!parsed.success) {
-    const path = parsed.error.issues[0]?.path.join('.');
-    return unreadable(`It is not a client book as this version keeps it${path ? `: see ${path}` : ''}.`);
+    const path = parsed.error.issues[0]?.path ?? [];
+    return unreadable({ code: 'wrongShape', path: path.length > 0 ? path.join('.') : null });
   }
   // JSON cannot hold `undefined`, so the schema's optional parts are there or not there, as the type says.
   return { kind: 'book', book: withIdsApart(parsed.data as Book) };
 }
 
-const unreadable = (reason: string): ReadBook => ({ kind: 'unreadable', reason });
+const unreadable = (fault: BookFault): ReadBook => ({ kind: 'unreadable', fault });
 
 function versionOf(data: unknown): number | null {
   if (typeof data !== 'object' || data === null || !('version' in data)) return null;

@@ -1,15 +1,16 @@
 // The client that is there on the first start: invented, for trying things out.
 // The scenario: a harbour town's ferry crew stages a winter ball, and its dancers want corset bodices made to measure.
 
-import { DEFAULT_STYLE, inches, type Measurements } from '../../engine';
+import { inches, type Measurements, UNMEASURED } from '../../engine';
 import { BOOK_VERSION, type Book, type Client } from '../model/book';
+import { newClient } from '../model/newClient';
 
 const DEMO_MEASUREMENTS: Measurements = {
+  ...UNMEASURED,
   overBust: inches(35.5),
   bust: inches(37),
   underBust: inches(31.75),
   waist: inches(29.5),
-  highHip: null,
   hip: inches(40),
   neckToBust: inches(10.75),
   neckToUnderBust: inches(13.5),
@@ -18,7 +19,6 @@ const DEMO_MEASUREMENTS: Measurements = {
   waistToHighHip: null,
   bustPointWidth: inches(7.25),
   acrossShoulder: inches(15.25),
-  neckWidth: null,
   backNeckToWaist: inches(15.25),
   underarmToWaist: inches(7.75),
   waistToLap: inches(5.5),
@@ -34,26 +34,13 @@ const DEMO_MEASUREMENTS: Measurements = {
 
 /** Wren Abernathy, ferry pilot, dressed for the winter ball in the default style. */
 export const DEMO_CLIENT: Client = {
-  id: 'demo',
-  name: 'Wren Abernathy',
-  unit: 'in',
+  ...newClient({
+    id: 'demo',
+    name: 'Wren Abernathy',
+    unit: 'in',
+    draft: { id: 'demo-ball', name: 'Winter ball bodice' },
+  }),
   measurements: DEMO_MEASUREMENTS,
-  takenOn: null,
-  earlier: [],
-  readings: {},
-  estimated: [],
-  archived: false,
-  lastUsed: null,
-  drafts: [
-    {
-      id: 'demo-ball',
-      name: 'Winter ball bodice',
-      style: DEFAULT_STYLE,
-      acknowledgedReduction: null,
-      comparison: null,
-    },
-  ],
-  openDraft: 'demo-ball',
 };
 
 /** The book of a first start. */

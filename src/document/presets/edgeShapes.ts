@@ -2,7 +2,7 @@
 // practice, no source.
 
 import { type EdgeNode, type EdgeShape, inches, LEVEL_EDGE } from '../../engine';
-import { EDGE_LABELS } from '../messages/presets';
+import { EDGE_LABELS } from '../messages/words/presets';
 
 export interface NamedEdge {
   readonly name: string;

@@ -13,7 +13,7 @@ import {
   type Wedge,
   withPoints,
 } from '../../engine';
-import { STYLE_TITLES } from '../messages/presets';
+import { STYLE_TITLES } from '../messages/words/presets';
 import { edgeShapeNamed, HEM_EDGES, TOP_EDGES } from './edgeShapes';
 
 export interface NamedStyle {

@@ -7,6 +7,7 @@ import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
+import { TAPE_TOLERANCE_MM } from '../terms/units';
 import { sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
@@ -68,7 +69,7 @@ export function draftBlock(
   );
   for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, top));
   for (const [level, left] of unplaced)
-    issues.push(issue('intakeNotPlaced', 'note', { block, level }, { left }));
+    if (left > TAPE_TOLERANCE_MM) issues.push(issue('intakeNotPlaced', { left }, { block, level }));
 
   const width = new Map(
     levels.map((level) => {
@@ -77,7 +78,7 @@ export function draftBlock(
     }),
   );
   const least = Math.min(...width.values());
-  if (bustLine >= least) issues.push(issue('bustPointOffBlock', 'error', { block, field: 'bustPointWidth' }));
+  if (bustLine >= least) issues.push(issue('bustPointOffBlock', {}, { block, field: 'bustPointWidth' }));
 
   const frame = shouldered?.frames[block];
   let upper: UpperProgress | null = null;

@@ -3,7 +3,7 @@
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
-import { inches } from '../terms/units';
+import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Block } from './block';
 
 const BLOCK_NAMES: readonly BlockName[] = ['front', 'back'];
@@ -26,9 +26,9 @@ export function checkClosure(
       (wedge) => wedge.onCentre && [...wedge.intake.values()].some((intake) => intake !== 0),
     );
     const place = { block, ...(centre ? { wedge: centre.id } : {}), field: `closure.${block}` };
-    if (closure[block] === 'busk' && centre) issues.push(issue('buskNeedsStraightCentre', 'error', place));
+    if (closure[block] === 'busk' && centre) issues.push(issue('buskNeedsStraightCentre', {}, place));
     if (closure[block] !== 'fold') continue;
-    if (centre) issues.push(issue('foldBecomesSeam', 'note', place));
+    if (centre) issues.push(issue('foldBecomesSeam', {}, place));
     else onFold[block] = true;
   }
   const zips = [
@@ -36,14 +36,11 @@ export function checkClosure(
     ...(closure.sideZip ? (['side'] as const) : []),
   ];
   for (const edge of zips)
-    if (allowances[edge] < ZIP_ALLOWANCE_MM)
-      issues.push(
-        issue('zipNeedsAllowance', 'warn', { field: `allowances.${edge}` }, { least: ZIP_ALLOWANCE_MM }),
-      );
+    if (allowances[edge] < ZIP_ALLOWANCE_MM - TAPE_TOLERANCE_MM)
+      issues.push(issue('zipNeedsAllowance', { least: ZIP_ALLOWANCE_MM }, { field: `allowances.${edge}` }));
   const zipped = closure.sideZip === true && !joinedSide;
-  if (closure.sideZip && joinedSide)
-    issues.push(issue('sideZipNeedsSeam', 'error', { field: 'closure.sideZip' }));
+  if (closure.sideZip && joinedSide) issues.push(issue('sideZipNeedsSeam', {}, { field: 'closure.sideZip' }));
   if (!zipped && BLOCK_NAMES.every((block) => closure[block] === 'fold' || closure[block] === 'seam'))
-    issues.push(issue('noOpening', 'warn', { field: 'closure.back' }));
+    issues.push(issue('noOpening', {}, { field: 'closure.back' }));
   return { onFold, issues };
 }

@@ -102,8 +102,6 @@ export function checkExtent(wedge: Wedge, block: BlockName, levels: readonly Lev
   const place = { block, wedge: wedge.id };
   const { upper, lower } = extentOf(wedge, levels, top);
   if (upper !== null && lower !== null && lower - upper <= LEAST_DART_MM)
-    return [issue('dartTooShort', 'error', place, { least: LEAST_DART_MM })];
-  return levels.some(({ y }) => reaches({ upper, lower }, y))
-    ? []
-    : [issue('dartTakesNothing', 'warn', place)];
+    return [issue('dartTooShort', { least: LEAST_DART_MM }, place)];
+  return levels.some(({ y }) => reaches({ upper, lower }, y)) ? [] : [issue('dartTakesNothing', {}, place)];
 }

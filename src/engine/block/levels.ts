@@ -39,7 +39,7 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
   for (const [i, name] of required.entries()) {
     const above = required[i - 1];
     if (above && heightOf(heights, name) - heightOf(heights, above) < LEAST_APART_MM)
-      issues.push(issue('levelsOutOfOrder', 'error', { level: name, field: FIELD[name] }));
+      issues.push(issue('levelsOutOfOrder', {}, { level: name, field: FIELD[name] }));
   }
   if (issues.length > 0) return { levels: [], issues };
 
@@ -54,7 +54,7 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
       (!below || heightOf(heights, below) - y >= LEAST_APART_MM) &&
       NEIGHBOURS[name]?.above === above &&
       NEIGHBOURS[name]?.below === below;
-    if (!fits) issues.push(issue('levelLeftOut', 'warn', { level: name, field: FIELD[name] }));
+    if (!fits) issues.push(issue('levelLeftOut', {}, { level: name, field: FIELD[name] }));
     return fits;
   });
 
@@ -64,7 +64,7 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
     const share = name === 'bust' ? bustShare : frontShareOf(name, body, style);
     const level = levelAt(name, heightOf(heights, name), share, body, style);
     if (Math.min(level.net.front, level.net.back) <= 0)
-      issues.push(issue('girthUsedUp', 'error', { level: name }, { target: level.targetGirth }));
+      issues.push(issue('girthUsedUp', { target: level.targetGirth }, { level: name }));
     levels.push(level);
   }
   return issues.some((each) => each.severity === 'error') ? { levels: [], issues } : { levels, issues };

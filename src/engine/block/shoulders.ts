@@ -57,14 +57,14 @@ export function shouldersOf(
       underarms: underarmsOf(body, style, chest, top),
     });
   if (!frames) {
-    issues.push(issue('measurementMissing', 'error', { field: 'acrossShoulder' }));
+    issues.push(issue('measurementMissing', {}, { field: 'acrossShoulder' }));
     return { shouldered: null, issues };
   }
   issues.push(...tooSmall(body, shoulders, frames));
   if (issues.length > 0) return { shouldered: null, issues };
   const ends = asBand ? { front: [], back: [] } : askedEnds(body, style, shoulders, levels, frames);
   for (const { wedge } of tooManyPartings(ends))
-    issues.push(issue('shoulderWedges', 'error', { block: 'back', wedge }));
+    issues.push(issue('shoulderWedges', {}, { block: 'back', wedge }));
   return {
     shouldered: issues.length > 0 ? null : { frames, ends },
     issues: [...issues, ...estimates(body, style)],
@@ -85,10 +85,10 @@ function underarmsOf(
 /** What in the style itself stands against shoulders: a wedge that is not told where to end, and a side panel in one, as a side seam must part the armhole. */
 function hindrances(style: Style): Issue[] {
   const issues: Issue[] = [];
-  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', 'error', { field: 'topFrom' }));
+  if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', {}, { field: 'topFrom' }));
   // A band is cut with its wedges sewn up, whatever the panels below it are.
   if (style.shoulders?.bandAbove !== undefined) return issues;
-  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', 'error', { field: 'joinedSide' }));
+  if (style.joinedSide) issues.push(issue('shoulderNeedsSideSeam', {}, { field: 'joinedSide' }));
   for (const block of ['front', 'back'] as const) issues.push(...endingWedges(style, block).issues);
   return issues;
 }
@@ -110,18 +110,17 @@ function tooSmall(body: Body, shoulders: Shoulders, frames: Shouldered['frames']
     ...(base - Math.max(front.tip.y, back.tip.y) < LEAST_ARMHOLE_MM ? ['topShape.underarm'] : []),
     ...(back.centre.point.y > base && shoulders.bandAbove === undefined ? ['backNeckToWaist'] : []),
   ];
-  const issues = fields.map((field) => issue('shoulderOffBlock', 'error', { field }));
+  const issues = fields.map((field) => issue('shoulderOffBlock', {}, { field }));
   const width = body.shoulderLength === null ? 'acrossShoulder' : 'shoulderLength';
   for (const block of ['front', 'back'] as const) {
     const { neck, tip, inward, underarm } = frames[block];
-    if (neck.x < LEAST_NECK_MM)
-      issues.push(issue('shoulderOffBlock', 'error', { block, field: 'neckWidth' }));
+    if (neck.x < LEAST_NECK_MM) issues.push(issue('shoulderOffBlock', {}, { block, field: 'neckWidth' }));
     if (tip.x - neck.x < LEAST_SHOULDER_MM)
-      issues.push(issue('shoulderOffBlock', 'error', { block, field: width }));
+      issues.push(issue('shoulderOffBlock', {}, { block, field: width }));
     else if (inward > underarm.x - LEAST_NECK_MM || inward < neck.x) {
       const measured = block === 'front' ? 'chestWidth' : 'backWidth';
       const field = body[measured] === null ? width : measured;
-      issues.push(issue('shoulderOffBlock', 'error', { block, field }));
+      issues.push(issue('shoulderOffBlock', {}, { block, field }));
     }
   }
   return issues;
@@ -130,5 +129,5 @@ function tooSmall(body: Body, shoulders: Shoulders, frames: Shouldered['frames']
 /** A note where the armpit's height was estimated. */
 const estimates = (body: Body, { shoulders }: Style): Issue[] =>
   body.underarmToWaist === null && shoulders?.bandAbove === undefined
-    ? [issue('armholeEstimated', 'note', { field: 'underarmToWaist' }, { within: UNDERARM_WITHIN_MM })]
+    ? [issue('armholeEstimated', { within: UNDERARM_WITHIN_MM }, { field: 'underarmToWaist' })]
     : [];

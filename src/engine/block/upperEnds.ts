@@ -46,7 +46,7 @@ export function endingWedges(style: Style, block: BlockName): { ending: EndingWe
   const [first] = upward;
   const issues: Issue[] = [];
   const refuse = ({ id }: Wedge): void => {
-    issues.push(issue('shoulderWedges', 'error', { block, wedge: id }));
+    issues.push(issue('shoulderWedges', {}, { block, wedge: id }));
   };
   const ending: EndingWedge[] = [];
   for (const wedge of upward) {

@@ -35,23 +35,22 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
   for (const { name, needed, least, most } of MEASUREMENTS) {
     const value: unknown = measurements[name];
     if (value === null || value === undefined) {
-      if (needed) issues.push(issue('measurementMissing', 'error', { field: name }));
+      if (needed) issues.push(issue('measurementMissing', {}, { field: name }));
     } else if (typeof value !== 'number' || !(value >= least && value <= most)) {
-      issues.push(issue('measurementOutOfRange', 'error', { field: name }, { least, most }));
+      issues.push(issue('measurementOutOfRange', { least, most }, { field: name }));
     }
   }
   const arcs = frontArcsOf(measurements);
   issues.push(...arcs.issues);
-  if (issues.some(({ severity }) => severity === 'error')) return { body: null, issues };
-  const bust = measurements.bust as number;
+  const { bust } = measurements;
+  if (bust === null || issues.some(({ severity }) => severity === 'error')) return { body: null, issues };
   const overBust = measurements.overBust ?? estimatedOverBust(bust);
   if (measurements.overBust === null || measurements.overBust === undefined)
     issues.push(
       issue(
         'overBustEstimated',
-        'note',
-        { field: 'overBust', level: 'overBust' },
         { overBust, within: OVER_BUST_WITHIN_MM },
+        { field: 'overBust', level: 'overBust' },
       ),
     );
   const measured = Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, measurements[name] ?? null]));

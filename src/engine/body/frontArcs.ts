@@ -3,6 +3,7 @@
 
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
+import { TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Measurements } from './measurements';
 
 /** Which arc belongs to which level. */
@@ -39,10 +40,11 @@ export function frontArcsOf(measurements: Measurements): {
       least: least * girth,
       most: most * girth,
     });
-    const within = ({ least, most }: { least: number; most: number }): boolean =>
-      arc >= least * girth && arc <= most * girth;
-    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', 'error', place, spanValues(POSSIBLE)));
-    else if (!within(USUAL)) issues.push(issue('frontArcUnusual', 'warn', place, spanValues(USUAL)));
+    const within = ({ least, most }: { least: number; most: number }, tolerance = 0): boolean =>
+      arc >= least * girth - tolerance && arc <= most * girth + tolerance;
+    if (!within(POSSIBLE)) issues.push(issue('frontArcImpossible', spanValues(POSSIBLE), place));
+    else if (!within(USUAL, TAPE_TOLERANCE_MM))
+      issues.push(issue('frontArcUnusual', spanValues(USUAL), place));
     frontArc[level] = arc;
   }
   return { frontArc, issues };

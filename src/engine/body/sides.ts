@@ -43,7 +43,7 @@ export function checkSides(sides: BodySides): Issue[] {
     const [least, most] = SIDES_SPANS[part];
     return Object.entries(sides[part] as Readonly<Record<string, unknown>>)
       .filter(([, value]) => typeof value !== 'number' || !(value >= least && value <= most))
-      .map(([level]) => issue('sidesOutOfRange', 'error', { field: `${part}.${level}` }, { least, most }));
+      .map(([level]) => issue('sidesOutOfRange', { least, most }, { field: `${part}.${level}` }));
   });
 }
 

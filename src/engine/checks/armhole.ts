@@ -35,10 +35,10 @@ export function roomForArm(
   if (upperArm !== null)
     issues.push(
       length < upperArm + LEAST_ROOM_MM
-        ? issue('armholeTight', 'warn', { field: 'upperArm' }, { length, upperArm, least: LEAST_ROOM_MM })
-        : issue('armholeLength', 'note', { field: 'upperArm' }, { length, upperArm }),
+        ? issue('armholeTight', { length, upperArm, least: LEAST_ROOM_MM }, { field: 'upperArm' })
+        : issue('armholeLength', { length, upperArm }, { field: 'upperArm' }),
     );
   const over = underarmToWaist === null ? 0 : neckToWaist - underarmToWaist - base;
-  if (over > LEVEL_MM) issues.push(issue('topAboveArmpit', 'warn', { field: 'topShape.underarm' }, { over }));
+  if (over > LEVEL_MM) issues.push(issue('topAboveArmpit', { over }, { field: 'topShape.underarm' }));
   return issues;
 }

@@ -2,7 +2,9 @@
 
 import { polylineLength } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
+import { type Issue, issue } from '../terms/issue';
 import { SIDES, type Side } from '../terms/names';
+import { inches } from '../terms/units';
 
 /** The panels and the pieces beside them. */
 interface Cut {
@@ -35,6 +37,15 @@ export function bandWalk({
   };
   return halves ? SIDES.flatMap((side) => rowOf(side, halves[side])) : rowOf(null, { pieces, extras });
 }
+
+/** A band that differs more from the panels it is sewn to wants to be drafted anew rather than eased; common practice, no source. mm */
+const UNEVEN_MM = inches(0.25);
+
+/** A warning where the bands of a half do not fit its panels. */
+export const bandIssues = (cut: Cut): Issue[] =>
+  bandWalk(cut)
+    .filter(({ bands, panels }) => Math.abs(bands - panels) > UNEVEN_MM)
+    .map(({ bands, panels }) => issue('bandUneven', { bands, panels }, { field: 'shoulders.bandAbove' }));
 
 const edgesOf = (pieces: readonly Piece[], role: 'seam' | 'top'): number =>
   pieces

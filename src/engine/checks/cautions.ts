@@ -6,7 +6,7 @@ import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
-import { inches } from '../terms/units';
+import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
 import { type Armhole, roomForArm } from './armhole';
 
 /** Up to this much reduction of the natural waist is a usual fashion fit; common practice, no source. */
@@ -41,13 +41,13 @@ export function cautions(
     ...(armhole ? roomForArm(body, armhole) : armpit(body, style, levels, top)),
     ...sitting(body, style),
     ...seams
-      .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM)
+      .filter((seam) => Math.abs(seam.lengthDifference) > UNEVEN_MM + TAPE_TOLERANCE_MM)
       .map(({ seam, lengthDifference }) =>
         issue(
           'seamTooUneven',
-          Math.abs(lengthDifference) > MOST_UNEVEN_MM ? 'error' : 'warn',
-          { seam },
           { lengthDifference: Math.abs(lengthDifference) },
+          { seam },
+          Math.abs(lengthDifference) > MOST_UNEVEN_MM ? 'error' : 'warn',
         ),
       ),
   ];
@@ -58,12 +58,12 @@ function reduction(body: Body, style: Style): Issue[] {
   const reduced = -style.ease.waist;
   const values = { reduction: reduced, share: reduced / body.waist };
   const place = { level: 'waist', field: 'ease.waist' } as const;
-  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', 'warn', place, values)];
-  return reduced > USUAL_REDUCTION_MM ? [issue('waistReduction', 'note', place, values)] : [];
+  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', values, place)];
+  return reduced > USUAL_REDUCTION_MM + TAPE_TOLERANCE_MM ? [issue('waistReduction', values, place)] : [];
 }
 
 const pastCeiling = (reduced: number, girth: number): boolean =>
-  reduced > MOST_REDUCTION_MM || reduced > MOST_REDUCTION_SHARE * girth;
+  reduced > Math.min(MOST_REDUCTION_MM, MOST_REDUCTION_SHARE * girth) + TAPE_TOLERANCE_MM;
 
 /** There is no ceiling known for the other girths, so the waist's is taken; over the ribs it has to be acknowledged too. */
 function reductionBeside(levels: readonly Level[]): Issue[] {
@@ -72,9 +72,8 @@ function reductionBeside(levels: readonly Level[]): Issue[] {
     .map(({ name, bodyGirth, ease }) =>
       issue(
         name === RIBS ? 'ribReductionHigh' : 'girthReductionHigh',
-        'warn',
-        { level: name, field: `ease.${name}` },
         { reduction: -ease, share: -ease / bodyGirth },
+        { level: name, field: `ease.${name}` },
       ),
     );
 }
@@ -87,16 +86,16 @@ function armpit(body: Body, style: Style, levels: readonly Level[], top: number)
   if (!waist) return [];
   const height = waist.y - top + style.topShape.underarm.beyond;
   if (body.underarmToWaist === null)
-    return [issue('armpitUnknown', 'note', { field: 'underarmToWaist' }, { height })];
-  if (height <= body.underarmToWaist) return [];
-  return [issue('topAboveArmpit', 'warn', { field: 'topAbove' }, { over: height - body.underarmToWaist })];
+    return [issue('armpitUnknown', { height }, { field: 'underarmToWaist' })];
+  if (height <= body.underarmToWaist + TAPE_TOLERANCE_MM) return [];
+  return [issue('topAboveArmpit', { over: height - body.underarmToWaist }, { field: 'topAbove' })];
 }
 
 /** How far the hem goes at centre front, where the lap folds. */
 function sitting(body: Body, style: Style): Issue[] {
   const depth = style.hemBelow + style.hemShape.centreFront.beyond;
   if (depth <= 0) return [];
-  if (body.waistToLap === null) return [issue('sittingUnknown', 'note', { field: 'waistToLap' }, { depth })];
-  if (depth <= body.waistToLap) return [];
-  return [issue('hemTooLongToSit', 'warn', { field: 'hemBelow' }, { over: depth - body.waistToLap })];
+  if (body.waistToLap === null) return [issue('sittingUnknown', { depth }, { field: 'waistToLap' })];
+  if (depth <= body.waistToLap + TAPE_TOLERANCE_MM) return [];
+  return [issue('hemTooLongToSit', { over: depth - body.waistToLap }, { field: 'hemBelow' })];
 }

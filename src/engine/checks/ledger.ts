@@ -61,16 +61,20 @@ export function girthLedger(
 
 /**
  * Cloth of a piece at height `y` once its darts are sewn, mm: from its edge towards the centre to its edge towards the side,
- * without what lies between the legs of darts. Null when the line misses the piece or runs through its top edge, armhole or hem.
+ * without what lies between the legs of darts. Null when the line misses the piece, runs through its top edge, armhole or hem, or
+ * leaves it between the ends of an open dart's legs, so that it crosses one leg and not the other.
  */
 function widthAt(piece: Piece, y: number): number | null {
   const crossings: number[] = [];
-  for (const { role, points } of piece.edges) {
+  const legs = new Map<string, number>();
+  for (const { role, at, dart, points } of piece.edges) {
     const met = crossingsAt(points, y);
     if (met.length > 0 && role !== 'seam' && role !== 'centre') return null;
+    if (met.length % 2 === 0 && !dart && (at === 'inner' || at === 'outer')) return null;
+    if (dart) legs.set(dart.wedge, (legs.get(dart.wedge) ?? 0) + met.length);
     crossings.push(...met);
   }
-  if (crossings.length < 2 || crossings.length % 2 === 1) return null;
+  if ([...legs.values()].some((count) => count % 2 === 1)) return null;
   crossings.sort((a, b) => a - b);
   const shut = piece.darts.filter(({ open }) => !open).map(({ inner, outer }) => [inner, outer]);
   const taken = shut.map((legs) => legs.map((leg) => crossingsAt(leg, y)[0] ?? 0));

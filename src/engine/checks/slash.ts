@@ -1,6 +1,7 @@
 // A panel with an open dart closed cannot lie flat: as on paper it is slashed from the dart's point to the edge across from
 // it, and the parts are laid leg to leg.
 
+import { at } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { edgeIndex, longEdgeIndex } from '../pieces/edgeLookup';
 import type { DartLines, Piece } from '../pieces/piece';
@@ -44,7 +45,8 @@ export function partsOf(piece: Piece, at: ClosedAt): PiecePart[] {
     const halves = slash(piece, rest, legs);
     if (!halves) continue;
     const [near, far] = halves[0].some(({ edge }) => edge === inner.edge) ? halves : [halves[1], halves[0]];
-    const end = near.at(-1)?.points.find((point) => !isSame(point, legs.point)) as Point;
+    const end = near.at(-1)?.points.find((point) => !isSame(point, legs.point));
+    if (!end) continue;
     const slashed = ({ edge, points }: PartBorder): PartBorder => ({
       edge,
       points: legs.opensAt === 'hem' ? [end, ...points] : [...points, end],
@@ -125,11 +127,11 @@ function firstMet(
   let best: { row: number; segment: number; at: Point } | null = null;
   for (const [row, { points }] of rows.entries())
     for (let segment = 1; segment < points.length; segment += 1) {
-      const [a, b] = [points[segment - 1] as Point, points[segment] as Point];
+      const [a, b] = [at(points, segment - 1), at(points, segment)];
       if (a.x > x === b.x > x) continue;
-      const at = { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
-      const apart = way * (at.y - y);
-      if (apart > 1 && (!best || apart < way * (best.at.y - y))) best = { row, segment, at };
+      const place = { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
+      const apart = way * (place.y - y);
+      if (apart > 1 && (!best || apart < way * (best.at.y - y))) best = { row, segment, at: place };
     }
   return best;
 }

@@ -7,11 +7,14 @@ import { shapingAt } from '../block/shaping';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { armholeOf } from '../checks/armhole';
+import { bandIssues } from '../checks/bandWalk';
 import { cautions } from '../checks/cautions';
 import { type EdgeContinuityRow, edgeContinuity } from '../checks/edgeContinuity';
 import { girthLedger, type LedgerRow } from '../checks/ledger';
 import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../checks/seamWalk';
+import { sewingIssues } from '../checks/sewing';
 import { shoulderContinuity } from '../checks/shoulderContinuity';
+import { sidePushedOut } from '../checks/sidePushedOut';
 import { type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
 import { levelEdges } from '../edges/levelEdges';
 import { extraPieces } from '../extras/extras';
@@ -100,7 +103,7 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   ];
   const height = span.hem - span.top;
   if (height < LEAST_HEIGHT_MM) {
-    issues.push(issue('garmentTooShort', 'error', { field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }));
+    issues.push(issue('garmentTooShort', { height, least: LEAST_HEIGHT_MM }, { field: 'hemBelow' }));
     return uncut({ ...nothing(issues), levels, blocks, span, nodes: nodesOn([]) });
   }
 
@@ -115,9 +118,14 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top, armhole));
   const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
   const bands = baseDraft.bands
-    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold)
+    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, pieces)
     : { pieces: [], issues: [] };
-  issues.push(...bands.issues);
+  issues.push(
+    ...bands.issues,
+    ...sewingIssues(pieces, sewn, levels),
+    ...sidePushedOut([blocks.front, blocks.back], style, levels),
+    ...bandIssues({ pieces, extras: bands.pieces }),
+  );
   const panels: Draft = {
     levels,
     blocks,
@@ -152,14 +160,12 @@ function tooShort(seams: readonly TruedSeam[]): Issue[] {
     .map(({ seam, edges }) => ({ seam: seam.identity, height: edges.hem.y - edges.top.y }))
     .filter(({ height }) => height < LEAST_HEIGHT_MM)
     .map(({ seam, height }) =>
-      issue('garmentTooShort', 'error', { seam, field: 'hemBelow' }, { height, least: LEAST_HEIGHT_MM }),
+      issue('garmentTooShort', { height, least: LEAST_HEIGHT_MM }, { seam, field: 'hemBelow' }),
     );
 }
 
 const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
-  seams
-    .filter(({ steep }) => steep)
-    .map(({ seam }) => issue('edgeTooSteep', 'error', { seam: seam.identity }));
+  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', {}, { seam: seam.identity }));
 
 function nothing(issues: readonly Issue[]): Draft {
   return {

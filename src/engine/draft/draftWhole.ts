@@ -9,7 +9,7 @@ import { extrasOfHalves } from '../extras/extras';
 import { innerEdge } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
 import { centreReference, rightSideUp } from '../pieces/rightSideUp';
-import type { Shoulders, Style } from '../style/style';
+import { type Shoulders, STYLE, type Style } from '../style/style';
 import { styleOfSide } from '../style/styleOfSide';
 import { pieceOfSide, seamOfSide } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
@@ -159,8 +159,13 @@ function withCentreMate(
 
 const foldIssues = ({ closure }: Style): Issue[] =>
   BLOCK_NAMES.filter((block) => closure[block] === 'fold').map((block) =>
-    issue('halvesNotOnFold', 'note', { block, field: `closure.${block}` }),
+    issue('halvesNotOnFold', {}, { block, field: `closure.${block}` }),
   );
+
+/** Paths of the fields of the closure. */
+const CLOSURE_FIELDS: ReadonlySet<string> = new Set(
+  Object.keys(STYLE.fields.closure.fields).map((name) => `closure.${name}`),
+);
 
 /**
  * What there is to say of body and garment at large is said once, of the body as it was measured; what stands at a block,
@@ -189,7 +194,7 @@ function issuesOf(alike: Draft, halves: Readonly<Record<Side, Draft>>): Issue[] 
   // What closes the garment is said of both halves in the same words.
   const once = new Set<string>();
   return [...large, ...ofHalves].filter((each) => {
-    if (each.at.field?.startsWith('closure.') !== true) return true;
+    if (each.at.field === undefined || !CLOSURE_FIELDS.has(each.at.field)) return true;
     const key = `${each.code} ${each.at.field}`;
     return once.has(key) ? false : Boolean(once.add(key));
   });

@@ -52,7 +52,7 @@ export function wholeProof(
     issues: [...front, ...back]
       .filter(({ lengthA, lengthB }) => Math.abs(lengthA - lengthB) > MOST_APART_MM)
       .map(({ seam, lengthA, lengthB }) =>
-        issue('centresUneven', 'error', { seam }, { apart: Math.abs(lengthA - lengthB) }),
+        issue('centresUneven', { apart: Math.abs(lengthA - lengthB) }, { seam }),
       ),
   };
 }

@@ -3,9 +3,11 @@
 
 import { cutLineTurnedUp } from '../geometry/cutLine';
 import type { Point } from '../geometry/point';
+import { uprightInside } from '../geometry/uprightInside';
 import { longEdgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Piece } from '../pieces/piece';
 import { rightSideUp } from '../pieces/rightSideUp';
+import { allowanceOf } from '../style/allowanceOf';
 import type { Style } from '../style/style';
 import type { StylePath } from '../style/styleSpans';
 import { turnsHemUp } from '../style/turnedHem';
@@ -16,7 +18,6 @@ import { facingShape } from './facing';
 import { freeEdge } from './freeEdge';
 import { type LacedEdge, lacedEdge, type MarkOnEdge } from './lacedEdge';
 import { modestyShape } from './modesty';
-import { uprightInside } from './uprightInside';
 
 export interface ExtraPieces {
   readonly pieces: readonly Piece[];
@@ -86,7 +87,7 @@ function modestyOf(style: Style, left: LacedEdge, right: LacedEdge): Cut[] {
     freeEdge('inner', 'seam', allowances.seam, shape.left),
     freeEdge('hem', 'hem', allowances.hem, shape.hem),
     freeEdge('outer', 'seam', allowances.seam, shape.right),
-    freeEdge('top', 'top', allowances.top, shape.top),
+    freeEdge('top', 'top', allowanceOf(topOf([left, right]), allowances), shape.top),
   ];
   return [cut(identifyPiece('modesty', left.block), 1, edges, shape.marks, turnsHemUp(style))];
 }
@@ -97,7 +98,9 @@ function facingOf(style: Style, laced: LacedEdge): Cut[] {
   const shape = facingShape(laced, extras.facing.width);
   if (!shape) return [noRoom('extras.facing.width', laced.block)];
   const along = (role: Edge['role']): number =>
-    role === 'shoulder' ? allowances.seam : role === 'hem' ? allowances.hem : allowances.top;
+    role === 'hem' || role === 'shoulder' || role === 'armhole'
+      ? allowanceOf(role, allowances)
+      : allowanceOf(topOf([laced]), allowances);
   const edges = [
     freeEdge('inner', 'centre', allowances.centre, shape.centre),
     ...shape.hem.map(({ role, points }) => freeEdge('hem', role, along(role), points)),
@@ -108,6 +111,10 @@ function facingOf(style: Style, laced: LacedEdge): Cut[] {
   ];
   return [cut(identifyPiece('facing', laced.block), 2, edges, shape.marks, turnsHemUp(style))];
 }
+
+/** What the upper edge beside laced edges is: under a shoulder a neckline. */
+const topOf = (laced: readonly LacedEdge[]): 'top' | 'neckline' =>
+  laced.some(({ top }) => top.some(({ role }) => role === 'shoulder')) ? 'neckline' : 'top';
 
 /** A pair of straps, each doubled: folded along its middle. */
 function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
@@ -134,7 +141,7 @@ function strapOf({ allowances: { seam }, extras }: Style): Cut[] {
 
 const noRoom = (field: StylePath & `extras.${string}`, block: BlockName): Cut => ({
   piece: null,
-  issues: [issue('extraHasNoRoom', 'warn', { field, block })],
+  issues: [issue('extraHasNoRoom', {}, { field, block })],
 });
 
 function cut(
@@ -161,10 +168,6 @@ function cut(
       grain: uprightInside(ring),
       marks: marks.map((mark) => ({ ...mark, edge: longEdgeIndex({ edges }, mark.edge) })),
     },
-    issues: line
-      ? turnsUp
-        ? []
-        : [issue('hemTurnsShort', 'warn', place)]
-      : [issue('cutLineUnsure', 'error', place)],
+    issues: line ? (turnsUp ? [] : [issue('hemTurnsShort', {}, place)]) : [issue('cutLineUnsure', {}, place)],
   };
 }

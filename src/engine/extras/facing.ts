@@ -1,6 +1,7 @@
 // The facing behind a laced edge: it has that edge, and as much of top edge and hem as it is wide.
 
 import { firstIntersection } from '../geometry/firstIntersection';
+import { at } from '../geometry/lists';
 import { offsetPolyline } from '../geometry/offsetPolyline';
 import { between, distance, type Point } from '../geometry/point';
 import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
@@ -53,7 +54,7 @@ function firstCrossing(
 ): { at: Point; on: number; runs: BesideCentre[] } | null {
   for (const [i, { role, points }] of runs.entries())
     for (let k = 1; k < points.length; k += 1) {
-      const met = firstIntersection(points[k - 1] as Point, points[k] as Point, line);
+      const met = firstIntersection(at(points, k - 1), at(points, k), line);
       if (!met) continue;
       const cut = { role, points: [...points.slice(0, k), met.at] };
       return { at: met.at, on: met.index - 1 + met.within, runs: [...runs.slice(0, i), cut] };

@@ -1,8 +1,9 @@
 // The modesty panel behind a lacing: straight along the edges, which stand apart by the gap all the way down, and at its ends
 // as top edge and hem are under which it lies.
 
+import { at, first, last } from '../geometry/lists';
 import { distance, type Point } from '../geometry/point';
-import { polylineLength } from '../geometry/polyline';
+import { polylineLength, withoutRepeats } from '../geometry/polyline';
 import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 
 export interface ModestyShape {
@@ -28,13 +29,13 @@ export function modestyShape(
   gap: number,
   overlap: number,
 ): ModestyShape | null {
-  const begin = (right.centre[0] as Point).y;
-  const ends = [left, right].map((edge) => ({
+  const begin = first(right.centre).y;
+  const endsOf = (edge: LacedEdge): Ends => ({
     top: endProfile(edge.centre, edge.top, overlap),
     hem: endProfile([...edge.centre].reverse(), edge.hem, overlap),
     length: polylineLength(edge.centre),
-  }));
-  const [under, over] = ends as [End, End];
+  });
+  const [under, over] = [endsOf(left), endsOf(right)];
   if (!under.top || !under.hem || !over.top || !over.hem) return null;
   const middle = overlap + gap / 2;
   const place = (sign: 1 | -1, base: number, way: 1 | -1, { across, up }: Place): Point => ({
@@ -43,14 +44,14 @@ export function modestyShape(
   });
   // Both profiles begin at their laced edge; the gap between is crossed straight.
   const top = [
-    ...[...over.top].reverse().map((at) => place(1, 0, 1, at)),
-    ...under.top.map((at) => place(-1, 0, 1, at)),
+    ...[...over.top].reverse().map((each) => place(1, 0, 1, each)),
+    ...under.top.map((each) => place(-1, 0, 1, each)),
   ];
   const hem = [
-    ...[...under.hem].reverse().map((at) => place(-1, under.length, -1, at)),
-    ...over.hem.map((at) => place(1, over.length, -1, at)),
+    ...[...under.hem].reverse().map((each) => place(-1, under.length, -1, each)),
+    ...over.hem.map((each) => place(1, over.length, -1, each)),
   ];
-  const [topRight, topLeft, footLeft, footRight] = [top[0], top.at(-1), hem[0], hem.at(-1)] as Corners;
+  const [topRight, topLeft, footLeft, footRight] = [first(top), last(top), first(hem), last(hem)];
   if (topLeft.y >= footLeft.y || topRight.y >= footRight.y) return null;
   return {
     left: [topLeft, footLeft],
@@ -64,9 +65,7 @@ export function modestyShape(
   };
 }
 
-type Corners = [Point, Point, Point, Point];
-
-interface End {
+interface Ends {
   readonly top: readonly Place[] | null;
   readonly hem: readonly Place[] | null;
   readonly length: number;
@@ -88,7 +87,7 @@ function endProfile(
   runs: readonly BesideCentre[],
   overlap: number,
 ): readonly Place[] | null {
-  const [end, next] = centre as [Point, Point];
+  const [end, next] = [at(centre, 0), at(centre, 1)];
   const length = distance(end, next) || 1;
   const on = { x: (end.x - next.x) / length, y: (end.y - next.y) / length };
   // Into the cloth, whichever end it is: the side is where x grows.
@@ -96,7 +95,7 @@ function endProfile(
   const places: Place[] = [{ across: 0, up: 0 }];
   for (const { points } of runs)
     for (const point of points.slice(1)) {
-      const before = places.at(-1) as Place;
+      const before = last(places);
       const [dx, dy] = [point.x - end.x, point.y - end.y];
       const [across, up] = [dx * square.x + dy * square.y, dx * on.x + dy * on.y];
       if (before.across >= overlap) return places;
@@ -107,7 +106,7 @@ function endProfile(
         places.push({ across: overlap, up: before.up + (up - before.up) * part });
       }
     }
-  return (places.at(-1) as Place).across >= overlap ? places : null;
+  return last(places).across >= overlap ? places : null;
 }
 
 /** Balance marks of a laced edge as far down a long edge, where that is long enough. */
@@ -120,12 +119,9 @@ function marksDown(
   return marks
     .map((mark): MarkOnEdge => {
       const above = centre.filter(({ y }) => y < mark.at.y);
-      const last = above.at(-1);
-      const along = polylineLength(above) + (last ? distance(last, mark.at) : 0);
+      const lowest = above.at(-1);
+      const along = polylineLength(above) + (lowest ? distance(lowest, mark.at) : 0);
       return { ...mark, edge, at: { x: top.x, y: begin + along } };
     })
     .filter(({ at }) => at.y > top.y && at.y < foot.y);
 }
-
-const withoutRepeats = (points: readonly Point[]): Point[] =>
-  points.filter((point, i) => i === 0 || distance(point, points[i - 1] as Point) > 0);

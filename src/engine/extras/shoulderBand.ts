@@ -2,15 +2,17 @@
 // sewn up.
 
 import { armholeCurve, necklineCurve, type ShoulderFrame } from '../block/shoulderFrame';
-import { crossingAt, type DraftedEdge } from '../edges/edgeLine';
+import { crossingAt, type DraftedEdge, type EdgeLine } from '../edges/edgeLine';
 import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import { cutLineAround } from '../geometry/cutLine';
+import { first, last } from '../geometry/lists';
 import type { Point } from '../geometry/point';
-import { pointsAlong } from '../geometry/polyline';
+import { pointsAlong, polylineLength } from '../geometry/polyline';
 import type { TruedSeam } from '../panels/truing';
 import { edgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Mark, Piece } from '../pieces/piece';
 import { pointsThrough } from '../pieces/shoulderLines';
+import { allowanceOf } from '../style/allowanceOf';
 import type { Style } from '../style/style';
 import { identifyPiece, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
@@ -22,9 +24,12 @@ const LOWER: EdgePlace = { at: 'hem' };
 const SHOULDER: EdgePlace = { at: 'top', shoulder: 'whole' };
 
 /**
- * Front and back band, and a blocking issue for one whose cut line could not be made. The lower edge is the top edge as drafted, with a mark where each seam of the panels meets it.
+ * Front and back band, and a blocking issue for one whose cut line could not be made. The lower edge is the top edge as drafted,
+ * drawn together or apart across so that both bands are as long as the panels' top edges, with a mark where each seam of the
+ * panels meets it.
  *
  * @param seams the panels' seams, in sewing order
+ * @param panels the panels of one half
  */
 export function shoulderBands(
   frames: Readonly<Record<BlockName, ShoulderFrame>>,
@@ -32,54 +37,95 @@ export function shoulderBands(
   seams: readonly TruedSeam[],
   style: Style,
   onFold: Readonly<Record<BlockName, boolean>>,
+  panels: readonly Piece[],
 ): { pieces: Piece[]; issues: Issue[] } {
   const above = style.shoulders?.bandAbove;
   if (above === undefined) return { pieces: [], issues: [] };
-  const bands = (['front', 'back'] as const).map((block) =>
-    cutBand(block, frames[block], top, seams, style, onFold[block], above),
+  const drafted = (['front', 'back'] as const).map((block) => ({
+    block,
+    lower: lowerEdge(top.lines[block]),
+  }));
+  const scale = scaleToLength(
+    drafted.map(({ lower }) => lower),
+    topLength(panels),
+  );
+  const bands = drafted.map(({ block, lower }) =>
+    cutBand(block, frames[block], { top, lower, scale }, seams, style, onFold[block], above),
   );
   return {
     pieces: withShouldersMated(bands.map(({ piece }) => piece)),
     issues: bands
       .filter(({ isValid }) => !isValid)
-      .map(({ piece }) => issue('cutLineUnsure', 'error', { block: piece.block, piece: identityOf(piece) })),
+      .map(({ piece }) => issue('cutLineUnsure', {}, { block: piece.block, piece: identityOf(piece) })),
   };
+}
+
+/** The top edge of one block as drafted, from the centre to the underarm, wedges sewn up. */
+function lowerEdge(line: EdgeLine): Point[] {
+  const width = line.at(-1)?.ys.at(-1) ?? 0;
+  const end = (sewnDistance: number, way: 'before' | 'after'): EdgeEnd => {
+    const crossing = crossingAt(line, sewnDistance);
+    return { point: { x: sewnDistance, y: crossing.y }, slope: crossing[way], sewnDistance };
+  };
+  return edgePoints(line, end(0, 'after'), end(width, 'before'));
+}
+
+/** Length of the top edges of panels together, mm. */
+const topLength = (panels: readonly Piece[]): number =>
+  panels
+    .flatMap(({ edges }) => edges.filter(({ role }) => role === 'top'))
+    .reduce((sum, { points }) => sum + polylineLength(points), 0);
+
+const scaledAcross = (points: readonly Point[], scale: number): Point[] =>
+  points.map(({ x, y }) => ({ x: scale * x, y }));
+
+/** Rounds of the fixed-point iteration below; each leaves a small part of what the one before left. */
+const SCALE_ROUNDS = 6;
+
+/** By how much lines are drawn together or apart across so that they are `length` mm long together. */
+function scaleToLength(lines: readonly (readonly Point[])[], length: number): number {
+  let scale = 1;
+  for (let round = 0; round < SCALE_ROUNDS && length > 0; round += 1)
+    scale *= length / lines.reduce((sum, line) => sum + polylineLength(scaledAcross(line, scale)), 0);
+  return scale;
+}
+
+interface LowerEdge {
+  readonly top: DraftedEdge;
+  readonly lower: readonly Point[];
+  readonly scale: number;
 }
 
 function cutBand(
   block: BlockName,
   frame: ShoulderFrame,
-  top: DraftedEdge,
+  { top, lower, scale }: LowerEdge,
   seams: readonly TruedSeam[],
   { allowances }: Style,
   onFold: boolean,
   above: number,
 ): { piece: Piece; isValid: boolean } {
   const line = top.lines[block];
-  const width = line.at(-1)?.ys.at(-1) ?? 0;
-  const end = (sewnDistance: number, way: 'before' | 'after'): EdgeEnd => {
-    const crossing = crossingAt(line, sewnDistance);
-    return { point: { x: sewnDistance, y: crossing.y }, slope: crossing[way], sewnDistance };
-  };
-  const [centre, underarm] = [end(0, 'after'), end(width, 'before')];
-  const neckStart: Point = { x: 0, y: centre.point.y - above };
+  const sewn = scaledAcross(lower, scale);
+  const [centre, underarm] = [first(sewn), last(sewn)];
+  const neckStart: Point = { x: 0, y: centre.y - above };
   const { neck, tip, angle } = frame;
   const neckline = pointsAlong(necklineCurve({ point: neckStart, angle: 0 }, neck, angle));
   // Level with the lower edge it would end in a sliver that cannot be sewn; it comes down at half a right angle.
-  const inward = { x: frame.inward, y: (tip.y + underarm.point.y) / 2 };
-  const armhole = pointsThrough(armholeCurve(block, { point: tip, angle }, inward, underarm.point, 1));
+  const inward = { x: frame.inward, y: (tip.y + underarm.y) / 2 };
+  const armhole = pointsThrough(armholeCurve(block, { point: tip, angle }, inward, underarm, 1));
   const edges: Edge[] = [
-    freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre.point]),
-    freeEdge('hem', 'seam', allowances.seam, edgePoints(line, centre, underarm)),
-    freeEdge('outer', 'armhole', allowances.top, [...armhole].reverse()),
+    freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre]),
+    freeEdge('hem', 'seam', allowances.seam, sewn),
+    freeEdge('outer', 'armhole', allowanceOf('armhole', allowances), [...armhole].reverse()),
     {
       ...freeEdge('top', 'shoulder', allowances.seam, [tip, neck]),
       ...SHOULDER,
       ...(frame.ease > 0 ? { ease: frame.ease } : {}),
     },
-    freeEdge('top', 'top', allowances.top, [...neckline].reverse()),
+    freeEdge('top', 'top', allowanceOf('neckline', allowances), [...neckline].reverse()),
   ];
-  const cutLine = cutLineAround(edges);
+  const cutLine = cutLineAround(edges.map((edge) => (edge.role === 'centre' ? { ...edge, onFold } : edge)));
   const middle = (neck.x + tip.x) / 2;
   const piece: Piece = {
     ...identifyPiece('band', block),
@@ -89,9 +135,9 @@ function cutBand(
     cutLine: cutLine ?? edges.flatMap(({ points }) => points.slice(0, -1)),
     grain: [
       { x: middle, y: (neck.y + tip.y) / 2 + CLEAR_MM },
-      { x: middle, y: crossingAt(line, middle).y - CLEAR_MM },
+      { x: middle, y: crossingAt(line, middle / scale).y - CLEAR_MM },
     ],
-    marks: seamMarks(block, top, seams, edgeIndex(edges, LOWER)),
+    marks: seamMarks(block, top, seams, scale, edgeIndex(edges, LOWER)),
   };
   return { piece, isValid: cutLine !== null };
 }
@@ -115,7 +161,13 @@ function withShouldersMated(bands: readonly Piece[]): Piece[] {
  *
  * @param edge index of the lower edge
  */
-function seamMarks(block: BlockName, top: DraftedEdge, seams: readonly TruedSeam[], edge: number): Mark[] {
+function seamMarks(
+  block: BlockName,
+  top: DraftedEdge,
+  seams: readonly TruedSeam[],
+  scale: number,
+  edge: number,
+): Mark[] {
   return seams
     .filter(({ seam }) => seam.identity.kind === 'wedge' && seam.a.drafted.block === block)
     .map(({ seam, edges }): Mark => {
@@ -127,7 +179,7 @@ function seamMarks(block: BlockName, top: DraftedEdge, seams: readonly TruedSeam
       return {
         kind: 'balance',
         level: 'overBust',
-        at: { x: sewnDistance, y: crossingAt(top.lines[block], sewnDistance).y },
+        at: { x: scale * sewnDistance, y: crossingAt(top.lines[block], sewnDistance).y },
         edge,
       };
     });

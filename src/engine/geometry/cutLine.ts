@@ -2,7 +2,7 @@
 
 import { hemShortfall } from './hemShortfall';
 import { type Corner, joinCorner } from './joinCorner';
-import { type AllowedEdge, offsetOutline } from './offsetOutline';
+import { type AllowedEdge, type Join, offsetOutline } from './offsetOutline';
 import type { Point } from './point';
 import { turnedCorner } from './turnedCorner';
 
@@ -21,7 +21,7 @@ export interface CutLine {
  * edge is offset chord by chord, so it keeps the flatness of its points.
  */
 export function cutLineAround(edges: readonly AllowedEdge[]): Point[] | null {
-  return offsetOutline(edges, joinCorner);
+  return offsetOutline(edges, join);
 }
 
 /**
@@ -35,10 +35,10 @@ export function cutLineTurnedUp(edges: readonly AllowedEdge[]): CutLine {
     edges,
     (edge, next, source, nextSource) => {
       const hemFirst = source.turnedUp?.end === true;
-      if (!hemFirst && !nextSource.turnedUp?.start) return joinCorner(edge, next);
+      if (!hemFirst && !nextSource.turnedUp?.start) return join(edge, next, source, nextSource);
       const corner = turnedCorner(edge, next, hemFirst, (hemFirst ? source : nextSource).points);
       turned.push(corner);
-      return corner ?? joinCorner(edge, next);
+      return corner ?? join(edge, next, source, nextSource);
     },
     true,
   );
@@ -48,6 +48,9 @@ export function cutLineTurnedUp(edges: readonly AllowedEdge[]): CutLine {
   const turnsUp = turned.every((corner) => corner?.points.every(isOnLine)) && !isHemShort(line ?? [], edges);
   return turnsUp ? { line, turnsUp } : { line: cutLineAround(edges), turnsUp };
 }
+
+const join: Join = (edge, next, source, nextSource) =>
+  joinCorner(edge, next, source.onFold === true || nextSource.onFold === true);
 
 /** Tolerance: a hem that bends within its allowance may fall short of it by this fraction. */
 const SHORT_FRACTION = 0.1;

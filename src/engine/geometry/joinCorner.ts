@@ -25,8 +25,11 @@ const ROUNDING = 1e-9;
  * The join of an edge and the next one. An outward corner is a mitre, squared off one allowance past the corner where the mitre
  * would exceed {@link MITRE_LIMIT}; an inward one goes through the corner of the sew line and leaves a loop. Where one edge's
  * allowance reaches past the other's line, it is cut off along that line.
+ *
+ * @param atFold true where one of the two lies on a fold: there the other's allowance is always cut off along the fold, because
+ *   the other half of the piece continues it, however far that is from the corner
  */
-export function joinCorner(edge: OffsetEdge, next: OffsetEdge): Corner {
+export function joinCorner(edge: OffsetEdge, next: OffsetEdge, atFold = false): Corner {
   const [from, to] = [last(edge.points), first(next.points)];
   const [a, b] = [edge.endDirection, next.startDirection];
   const inward = corner([from, edge.end, to], true);
@@ -39,7 +42,11 @@ export function joinCorner(edge: OffsetEdge, next: OffsetEdge): Corner {
   const along = ((to.x - from.x) * b.y - (to.y - from.y) * b.x) / cross;
   const tip = { x: from.x + a.x * along, y: from.y + a.y * along };
   const reach = Math.max(edge.allowance, next.allowance);
-  if (Math.hypot(tip.x - edge.end.x, tip.y - edge.end.y) <= MITRE_LIMIT * reach || reach === 0) {
+  if (
+    (atFold && dot > 0) ||
+    Math.hypot(tip.x - edge.end.x, tip.y - edge.end.y) <= MITRE_LIMIT * reach ||
+    reach === 0
+  ) {
     // At a blunt corner the wider allowance reaches past the narrower one's line, and is cut off along it.
     if (along < -ROUNDING) {
       const met = rayIntersection([...edge.points].reverse(), to, { x: -b.x, y: -b.y });

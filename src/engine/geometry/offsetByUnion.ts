@@ -1,21 +1,23 @@
 // Polygon offsetting as the union of the polygon with a rectangle along every chord and a mitre at every outward corner. It is
 // slower than joining offset edges, but right for any outline, so it serves where those come to no single ring.
 
-import { at, pairs, ringPairs } from './lists';
-import type { Point } from './point';
+import { at, first, last, pairs, ringPairs } from './lists';
+import { distance, type Point } from './point';
 import { signedArea } from './polyline';
-import { unionPolygons } from './unionPolygons';
+import { subtractPolygons, unionPolygons } from './unionPolygons';
 
 /**
  * The ring around a closed outline that runs counter-clockwise as seen on paper (y down), no nearer to each edge than its
- * allowance. Null when the union does not come out as one outline.
+ * allowance. Null when the union does not come out as one outline. What lies past a fold is left out.
  *
  * @param edges each ends where the next one starts; allowances in mm, not negative
  * @param mitreLimit the tip of a mitre stands at most this many allowances away from its corner; a sharper corner is bevelled
+ * @param folds straight edges of the outline, each on a fold
  */
 export function offsetByUnion(
   edges: readonly { readonly points: readonly Point[]; readonly allowance: number }[],
   mitreLimit: number,
+  folds: readonly { readonly points: readonly Point[] }[] = [],
 ): Point[] | null {
   const chords = edges.flatMap(({ points, allowance }) =>
     pairs(points).map(([start, end]) => chordOf(start, end, allowance)),
@@ -26,8 +28,21 @@ export function offsetByUnion(
   const parts = [ring, ...rectangles, ...mitres].map((part) =>
     signedArea(part) < 0 ? [...part].reverse() : part,
   );
-  const [outer, ...others] = unionPolygons(parts, 'nonzero').filter((path) => signedArea(path) > 0);
+  const union = unionPolygons(parts, 'nonzero');
+  const kept = folds.length > 0 ? subtractPolygons(union, folds.map(pastFold)) : union;
+  const [outer, ...others] = kept.filter((path) => signedArea(path) > 0);
   return outer && others.length === 0 ? withoutSpikes(outer).reverse() : null;
+}
+
+/** Farther than any outline reaches. mm */
+const FAR_MM = 10_000;
+
+/** A triangle on the far side of a fold from the cloth, larger than any outline. */
+function pastFold({ points }: { readonly points: readonly Point[] }): Point[] {
+  const [from, to] = [first(points), last(points)];
+  const scale = FAR_MM / (distance(from, to) || 1);
+  const along = { x: (to.x - from.x) * scale, y: (to.y - from.y) * scale };
+  return [minus(from, along), plus(from, along), plus(from, { x: -along.y, y: along.x })];
 }
 
 /** Cosine of the turn from which on a point is the tip of a spike or a slit between two rectangles, not a corner. */

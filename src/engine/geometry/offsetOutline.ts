@@ -8,7 +8,7 @@ import { at, first, last } from './lists';
 import { offsetByUnion } from './offsetByUnion';
 import { type OffsetEdge, offsetPolyline } from './offsetPolyline';
 import type { Point } from './point';
-import { signedArea } from './polyline';
+import { ringWithoutRepeats, signedArea } from './polyline';
 import { replaceSection } from './replaceSection';
 import { unionPolygons } from './unionPolygons';
 
@@ -18,6 +18,8 @@ export interface AllowedEdge {
   readonly points: readonly Point[];
   /** mm, not negative. */
   readonly allowance: number;
+  /** True for a straight edge on the fold of the cloth: its allowance is 0, and no allowance beside it reaches past its line. */
+  readonly onFold?: boolean;
   /** At which ends of a hem its allowance, turned up, is to lie on that of its neighbour. */
   readonly turnedUp?: Readonly<Record<'start' | 'end', boolean>>;
 }
@@ -37,6 +39,11 @@ export type Join = (
  * @param keepsHem true where, if loops have to be removed, the turned-up hem keeps the corners it was joined with, if it can
  */
 export function offsetOutline(edges: readonly AllowedEdge[], join: Join, keepsHem = false): Point[] | null {
+  const ring = offsetRing(edges, join, keepsHem);
+  return ring && ringWithoutRepeats(ring);
+}
+
+function offsetRing(edges: readonly AllowedEdge[], join: Join, keepsHem: boolean): Point[] | null {
   if (edges.every(({ allowance }) => allowance === 0))
     return edges.flatMap(({ points }) => points.slice(0, -1));
   const smooth = edges.flatMap(splitAtCorners);
@@ -57,14 +64,16 @@ export function offsetOutline(edges: readonly AllowedEdge[], join: Join, keepsHe
   const cutShort = corners.some(({ fromEnd, fromStart }) => Math.max(fromEnd, fromStart) > FEW_POINTS);
   if (!selfIntersects && !cutShort) return ring;
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEARANCE_TOLERANCE_MM;
+  const folds = edges.filter(({ onFold }) => onFold);
   const isSound = (line: Point[] | null): boolean =>
     line !== null &&
+    folds.every((fold) => !crossesFold(line, fold)) &&
     edges.every((edge) => hasClearance(line, edge.points, least)) &&
     !isSelfIntersecting(line);
   if (!selfIntersects && isSound(ring)) return ring;
   const withoutLoops = removeSelfIntersections(ring);
   if (isSound(withoutLoops)) return withoutLoops;
-  const union = offsetByUnion(smooth, MITRE_LIMIT);
+  const union = offsetByUnion(smooth, MITRE_LIMIT, folds);
   const withHem =
     union && keepsHem ? replaceSection(union, hemOf(smooth, offset, corners), CLEARANCE_TOLERANCE_MM) : null;
   if (isSound(withHem)) return withHem;
@@ -106,12 +115,13 @@ function isCorner(before: Point, { x, y }: Point, after: Point): boolean {
 }
 
 /** An edge split into the parts between its own corners, in order. */
-function splitAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedEdge[] {
+function splitAtCorners({ points, allowance, onFold = false, turnedUp }: AllowedEdge): AllowedEdge[] {
   const parts: AllowedEdge[] = [];
   let start = 0;
   const part = (from: number, to: number): AllowedEdge => ({
     points: from === 0 && to === points.length - 1 ? points : points.slice(from, to + 1),
     allowance,
+    onFold,
     ...(turnedUp && {
       turnedUp: { start: turnedUp.start && from === 0, end: turnedUp.end && to === points.length - 1 },
     }),
@@ -123,6 +133,15 @@ function splitAtCorners({ points, allowance, turnedUp }: AllowedEdge): AllowedEd
     start = i;
   });
   return [...parts, part(start, points.length - 1)];
+}
+
+/** Whether a ring has points past the fold, on the far side from the cloth. */
+function crossesFold(ring: readonly Point[], { points }: AllowedEdge): boolean {
+  const [from, to] = [first(points), last(points)];
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const least = -CLEARANCE_TOLERANCE_MM * Math.sqrt(dx * dx + dy * dy);
+  // Counter-clockwise as seen on paper, the cloth lies on the left of its edges.
+  return ring.some(({ x, y }) => dy * (x - from.x) - dx * (y - from.y) < least);
 }
 
 /** Whether the corners at both ends of an edge have passed each other, so that nothing of it is left. */

@@ -1,6 +1,7 @@
 // Polylines: curves as lists of points, as they are drawn, cut and measured on paper.
 
 import { type Cubic, evenSteps, flatten, pointOn } from './cubic';
+import { at } from './lists';
 import { distance, type Point } from './point';
 import { type SmoothLine, slopeAt, xAt } from './smoothLine';
 
@@ -9,6 +10,9 @@ const FLATNESS_MM = 0.02;
 
 /** Longest first and last chord of a curved edge, mm: short, so that its angle at a corner can be read from points. */
 const END_CHORD_MM = 0.1;
+
+/** A knot no farther from an end of a curve is at the end: a chord between the two would be of no length on paper. mm */
+const AT_END_MM = 0.001;
 
 /** Those chords are shortened further until they are within this angle of the tangent, a fifth of what edge continuity allows. */
 const END_LEAN_RAD = (0.1 * Math.PI) / 180;
@@ -25,6 +29,29 @@ export function polylineLength(points: readonly Point[]): number {
     from = to;
   }
   return length;
+}
+
+/** Points nearer to each other than this are one point. mm */
+const SAME_POINT_MM = 5e-5;
+
+const isSamePoint = (a: Point, b: Point): boolean => distance(a, b) < SAME_POINT_MM;
+
+/** The points of a polyline without those that repeat the one before; the last one stays. */
+export function withoutRepeats(points: readonly Point[]): Point[] {
+  const kept: Point[] = [];
+  for (const [i, point] of points.entries()) {
+    const before = kept.at(-1);
+    if (!before || !isSamePoint(before, point)) kept.push(point);
+    else if (i === points.length - 1 && kept.length > 1) kept[kept.length - 1] = point;
+  }
+  return kept;
+}
+
+/** The points of a closed ring, its end not repeated, without those that repeat the one before or, at the end, the first one. */
+export function ringWithoutRepeats(ring: readonly Point[]): Point[] {
+  const kept = ring.filter((point, i) => i === 0 || !isSamePoint(at(ring, i - 1), point));
+  const [start, end] = [kept[0], kept.at(-1)];
+  return start && end && kept.length > 1 && isSamePoint(start, end) ? kept.slice(0, -1) : kept;
 }
 
 /**
@@ -54,14 +81,14 @@ export function signedArea(ring: readonly Point[]): number {
 
 /**
  * Points down a smooth line from height `from` to height `to` (`from` < `to`, mm), both ends included. Every knot between
- * is a point, so that widths at the levels are exact. No chord is farther than {@link FLATNESS_MM} from the line.
+ * is a point, so that widths at the levels are exact, but for one within {@link AT_END_MM} of an end. No chord is farther than {@link FLATNESS_MM} from the line.
  */
 export function pointsDown(line: SmoothLine, from: number, to: number): Point[] {
   const points: Point[] = [{ x: xAt(line, from), y: from }];
   let top = from;
   for (const knot of line.ys) {
-    if (knot <= from + 1e-9) continue;
-    if (knot >= to - 1e-9) break;
+    if (knot <= from + AT_END_MM) continue;
+    if (knot >= to - AT_END_MM) break;
     addSpan(points, line, top, knot);
     top = knot;
   }

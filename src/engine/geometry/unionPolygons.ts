@@ -1,4 +1,4 @@
-// The union of polygons, by a general-purpose clipping library. Its own modules are imported one by one: the package's main entry
+// The union and the difference of polygons, by a general-purpose clipping library. Its own modules are imported one by one: the package's main entry
 // adds offsetting and triangulation, a tenth of all that the page loads first.
 
 import { ClipType, FillRule, type PathsD } from 'clipper2-ts/dist/Core.js';
@@ -17,9 +17,18 @@ const PRECISION = 5;
  *   above 0
  */
 export function unionPolygons(rings: Point[][], fillRule: 'nonzero' | 'positive'): Point[][] {
+  return clip(rings, [], ClipType.Union, fillRule === 'nonzero' ? FillRule.NonZero : FillRule.Positive);
+}
+
+/** The outlines of the area that closed rings cover and others do not, in the same form as those of a union. */
+export const subtractPolygons = (rings: Point[][], others: Point[][]): Point[][] =>
+  clip(rings, others, ClipType.Difference, FillRule.NonZero);
+
+function clip(rings: Point[][], others: Point[][], type: ClipType, fillRule: FillRule): Point[][] {
   const clipper = new ClipperD(PRECISION);
-  const merged: PathsD = [];
+  const outlines: PathsD = [];
   clipper.addSubjectPaths(rings);
-  clipper.execute(ClipType.Union, fillRule === 'nonzero' ? FillRule.NonZero : FillRule.Positive, merged);
-  return merged.map((path) => path.map(({ x, y }) => ({ x, y })));
+  if (others.length > 0) clipper.addClipPaths(others);
+  clipper.execute(type, fillRule, outlines);
+  return outlines.map((path) => path.map(({ x, y }) => ({ x, y })));
 }

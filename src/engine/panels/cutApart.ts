@@ -54,7 +54,7 @@ export function cutApart(
         issues: narrow ? [...issues, narrow] : issues,
       };
     }
-    issues.push(issue('sidePanelAtCentre', 'error', { field: 'joinedSide' }));
+    issues.push(issue('sidePanelAtCentre', {}, { field: 'joinedSide' }));
   }
   return {
     panels: [...fronts, ...backs],

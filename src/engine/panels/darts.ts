@@ -51,11 +51,15 @@ export function clearDarts(
       (adjusted.lower === null || adjusted.lower - top >= CLEAR_OF_EDGE_MM);
     if (sewable) return [adjusted];
     issues.push(
-      issue('dartEndsAtEdge', 'error', {
-        block: dart.drafted.inner.block,
-        piece: identityOf(panel),
-        wedge: dart.wedge,
-      }),
+      issue(
+        'dartEndsAtEdge',
+        {},
+        {
+          block: dart.drafted.inner.block,
+          piece: identityOf(panel),
+          wedge: dart.wedge,
+        },
+      ),
     );
     return [];
   });

@@ -60,7 +60,7 @@ export function cutPanels(
   }
   for (const { wedge } of darts)
     if (!panels.some((panel) => panel.darts.some((dart) => dart.wedge === wedge)))
-      issues.push(issue('dartOffPanel', 'error', { block: block.name, wedge }));
+      issues.push(issue('dartOffPanel', {}, { block: block.name, wedge }));
   return { panels, expectedCount: cuts.length + 1, issues };
 }
 
@@ -126,14 +126,13 @@ function narrowIssue(
 ): Issue {
   return issue(
     least.x < CROSSED_MM ? 'panelCrossed' : 'panelTooNarrow',
-    'error',
+    { width: least.x, least: LEAST_PANEL_MM },
     {
       block: panel.block,
       piece: identityOf(panel),
       level: nearestLevel(levels, least.y),
       ...(wedge === null ? {} : { wedge }),
     },
-    { width: least.x, least: LEAST_PANEL_MM },
   );
 }
 

@@ -59,7 +59,7 @@ export function cutPieces(
     const cut = makePiece(trued, outline, mated, toCut, levels, span.waist, isOnFold);
     const place = { block: panel.block, piece: identityOf(panel) };
     if (!cut) {
-      issues.push(issue('panelCrossed', 'error', place));
+      issues.push(issue('panelCrossed', {}, place));
       continue;
     }
     pieces.push(cut.piece);
@@ -70,8 +70,8 @@ export function cutPieces(
     );
     const narrow = isReported ? null : narrowAsTrued(panel, cut.piece, baseDraft);
     if (narrow) issues.push(narrow);
-    if (!cut.isValid) issues.push(issue('cutLineUnsure', 'error', place));
-    else if (!cut.turnsUp) issues.push(issue('hemTurnsShort', 'warn', place));
+    if (!cut.isValid) issues.push(issue('cutLineUnsure', {}, place));
+    else if (!cut.turnsUp) issues.push(issue('hemTurnsShort', {}, place));
   }
   return { pieces, made, darts, referenceTo, issues };
 }

@@ -1,6 +1,7 @@
 // Where the nodes of top edge and hem can be taken hold of: on the edges as the panels have them.
 
 import type { DraftedEdge } from '../edges/edgeLine';
+import { at, first, last } from '../geometry/lists';
 import { between, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
@@ -64,8 +65,8 @@ function placeOn(
       ];
     });
   });
-  const [first, last] = [places[0], places.at(-1)];
-  return first && last ? between(first, last, 0.5) : null;
+  const [inner, outer] = [places[0], places.at(-1)];
+  return inner && outer ? between(inner, outer, 0.5) : null;
 }
 
 const ROUNDING_MM = 1e-6;
@@ -79,15 +80,15 @@ function onBlock({ kind, inner, outer, drafted }: Panel, block: BlockName, { x, 
 }
 
 /** Where a neckline or an armhole meets the edge as drafted: at the centre, at the underarm. */
-const metBy = ({ role, points }: EdgeRow): Point => points.at(role === 'armhole' ? -1 : 0) as Point;
+const metBy = ({ role, points }: EdgeRow): Point => (role === 'armhole' ? last(points) : first(points));
 
 /** The point of a row at a part of its width. */
 function alongRow(points: readonly Point[], part: number): Point {
-  const [first, last] = [points[0] as Point, points.at(-1) as Point];
-  const x = first.x + part * (last.x - first.x);
+  const [from, to] = [first(points), last(points)];
+  const x = from.x + part * (to.x - from.x);
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const [a, b] = [at(points, i - 1), at(points, i)];
     if (x <= b.x && b.x > a.x) return { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
   }
-  return last;
+  return to;
 }

@@ -1,21 +1,37 @@
 // The grain line of a panel.
 
+import { distanceToChord } from '../geometry/chord';
+import { numberAt, ringPairs } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { pointsDown } from '../geometry/polyline';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
-import type { Panel } from '../panels/panel';
+import { crossingsUp, uprightInside } from '../geometry/uprightInside';
+import type { Panel, PanelDart } from '../panels/panel';
 import type { TruedEdge } from '../panels/truing';
 
 const GRAIN_CLEAR_MM = 4;
 
+/** An end is moved back in so many steps until it keeps clear. */
+const STEPS = 24;
+
+/** A grain line shorter than this part of its panel's height cannot be laid true along the warp. */
+const LEAST_PART = 0.25;
+
+/** A line elsewhere on the panel is taken only where it is so many times as long. */
+const WORTH_MOVING = 2;
+
 /**
  * A vertical line through the middle of the panel at the waist (or at the end nearest to it), of its widest part where darts
- * lie on it, kept clear of edges and darts.
+ * lie on it, kept clear of edges and darts. Where that leaves hardly any line, it stands wherever there is room.
+ *
+ * @param outline the panel's sew line, its end not repeated
  */
 export function grainOf(
   panel: Panel,
   inner: TruedEdge,
   outer: TruedEdge,
   waist: number,
+  outline: readonly Point[],
 ): readonly [Point, Point] {
   const top = Math.max(inner.top.y, outer.top.y);
   const hem = Math.min(inner.hem.y, outer.hem.y);
@@ -23,17 +39,64 @@ export function grainOf(
   const middle = Math.min(hem - clear, Math.max(top + clear, waist));
   const [left, right] = widestPart(panel, middle);
   const x = (xAt(left, middle) + xAt(right, middle)) / 2;
-  return [
-    { x, y: clearReach(left, right, x, middle, top + clear) },
-    { x, y: clearReach(left, right, x, middle, hem - clear) },
-  ];
+  const line = withinOutline(
+    x,
+    clearReach(left, right, x, middle, top + clear),
+    clearReach(left, right, x, middle, hem - clear),
+    outline,
+  );
+  const heights = outline.map((point) => point.y);
+  const least = LEAST_PART * (Math.max(...heights) - Math.min(...heights));
+  if (lengthOf(line) >= least) return line;
+  const other = uprightInside(outline, panel.darts.flatMap(closedRing));
+  return lengthOf(other) > WORTH_MOVING * lengthOf(line) ? other : line;
+}
+
+const lengthOf = ([from, to]: readonly [Point, Point]): number => to.y - from.y;
+
+/** The longest part of a vertical line that lies inside an outline and keeps clear of it; of no length where there is none. */
+function withinOutline(
+  x: number,
+  from: number,
+  to: number,
+  outline: readonly Point[],
+): readonly [Point, Point] {
+  const ys = crossingsUp([outline], x);
+  let [upper, lower] = [from, from];
+  for (let i = 1; i < ys.length; i += 2) {
+    const [start, end] = [
+      Math.max(from, numberAt(ys, i - 1) + GRAIN_CLEAR_MM),
+      Math.min(to, numberAt(ys, i) - GRAIN_CLEAR_MM),
+    ];
+    if (end - start > lower - upper) [upper, lower] = [start, end];
+  }
+  // Beside a steep edge the vertical distance is not enough.
+  const middle = (upper + lower) / 2;
+  const clearOf = (limit: number, asked: number): Point => {
+    if (limit === asked) return { x, y: limit };
+    for (let step = 0; step < STEPS; step += 1) {
+      const point = { x, y: limit + ((middle - limit) * step) / STEPS };
+      if (distanceToRing(outline, point) >= GRAIN_CLEAR_MM) return point;
+    }
+    return { x, y: middle };
+  };
+  return [clearOf(upper, from), clearOf(lower, to)];
+}
+
+const distanceToRing = (ring: readonly Point[], point: Point): number =>
+  Math.min(...ringPairs(ring).map(([a, b]) => distanceToChord(a, b, point)));
+
+/** A dart that is closed at both ends, as a ring. */
+function closedRing({ upper, lower, innerLeg, outerLeg }: PanelDart): Point[][] {
+  if (upper === null || lower === null) return [];
+  return [[...pointsDown(innerLeg, upper, lower), ...pointsDown(outerLeg, upper, lower).reverse()]];
 }
 
 /** How far from height `from` towards `limit` the vertical at `x` keeps clear of both lines, mm. */
 function clearReach(left: SmoothLine, right: SmoothLine, x: number, from: number, limit: number): number {
   let y = from;
-  for (let step = 1; step <= 24; step += 1) {
-    const next = from + ((limit - from) * step) / 24;
+  for (let step = 1; step <= STEPS; step += 1) {
+    const next = from + ((limit - from) * step) / STEPS;
     if (x - xAt(left, next) < GRAIN_CLEAR_MM || xAt(right, next) - x < GRAIN_CLEAR_MM) break;
     y = next;
   }

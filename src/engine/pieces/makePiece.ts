@@ -2,6 +2,7 @@
 
 import type { Level } from '../block/levels';
 import { cutLineTurnedUp } from '../geometry/cutLine';
+import { at } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
@@ -34,6 +35,7 @@ export function makePiece(
   const { panel, inner, outer } = trued;
   if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
   const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
+  const ring = edges.flatMap((edge) => edge.points.slice(0, -1));
   const piece: Piece = {
     id: panel.id,
     kind: panel.kind,
@@ -43,8 +45,8 @@ export function makePiece(
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
     darts: dartLines(panel, outline),
-    cutLine: cutLine ?? edges.flatMap((edge) => edge.points.slice(0, -1)),
-    grain: grainOf(panel, inner.trued, outer.trued, waist),
+    cutLine: cutLine ?? ring,
+    grain: grainOf(panel, inner.trued, outer.trued, waist, ring),
     marks: [
       ...(onFold ? [] : marksOn(seamEdgeOf(panel, 'inner'), inner.trued, edges)),
       ...marksOn(seamEdgeOf(panel, 'outer'), outer.trued, edges),
@@ -113,7 +115,7 @@ function liesAbove(upper: readonly Point[], lower: readonly Point[]): boolean {
 /** Height of a row of points at `x`; null beyond its ends. */
 function heightOver(points: readonly Point[], x: number): number | null {
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const [a, b] = [at(points, i - 1), at(points, i)];
     if (x >= a.x && x <= b.x) return b.x === a.x ? a.y : a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
   }
   return null;

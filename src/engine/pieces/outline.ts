@@ -2,6 +2,7 @@
 
 import type { EdgeLine } from '../edges/edgeLine';
 import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
+import { first, last } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
 import type { Panel } from '../panels/panel';
@@ -31,15 +32,15 @@ export interface TruedPanel {
 export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: TruedPanel): Outline {
   const innerPoints = pointsDown(panel.inner, inner.trued.top.y, inner.trued.hem.y);
   const outerPoints = pointsDown(panel.outer, outer.trued.top.y, outer.trued.hem.y);
-  const last = (edge: 'top' | 'hem', points: readonly Point[]): Point =>
-    (edge === 'top' ? points[0] : points.at(-1)) as Point;
+  const endPoint = (edge: 'top' | 'hem', points: readonly Point[]): Point =>
+    edge === 'top' ? first(points) : last(points);
   const ends = (edge: 'top' | 'hem'): [EdgeEnd, EdgeEnd] => [
-    endOf(last(edge, innerPoints), inner.trued[edge]),
-    endOf(last(edge, outerPoints), outer.trued[edge]),
+    endOf(endPoint(edge, innerPoints), inner.trued[edge]),
+    endOf(endPoint(edge, outerPoints), outer.trued[edge]),
   ];
   const along = (edge: 'top' | 'hem'): (EdgeRow | DartLegs)[] => {
-    const [first, to] = ends(edge);
-    let from = first;
+    const [start, to] = ends(edge);
+    let from = start;
     const rows: (EdgeRow | DartLegs)[] = [];
     for (const { seam, a, b } of darts) {
       const dart = seam.a.dart;
@@ -49,9 +50,9 @@ export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: Trued
         inner: pointsDown(dart.innerLeg, a.top.y, a.hem.y),
         outer: pointsDown(dart.outerLeg, b.top.y, b.hem.y),
       };
-      const end = endOf(last(edge, legs.inner), a[edge]);
+      const end = endOf(endPoint(edge, legs.inner), a[edge]);
       rows.push(rowBetween(edge, edges[edge], from, end), legs);
-      from = endOf(last(edge, legs.outer), b[edge]);
+      from = endOf(endPoint(edge, legs.outer), b[edge]);
     }
     return [...rows, rowBetween(edge, edges[edge], from, to)];
   };

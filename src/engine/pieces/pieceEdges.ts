@@ -5,10 +5,11 @@ import type { Point } from '../geometry/point';
 import { dartSeam } from '../panels/darts';
 import type { Panel, PanelDart } from '../panels/panel';
 import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
+import { allowanceOf } from '../style/allowanceOf';
 import type { Allowances, Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { peakOf } from './dartMarks';
-import { isDartLegs, type Outline } from './edgeRow';
+import { type EdgeRow, isDartLegs, type Outline } from './edgeRow';
 import type { TruedPanel } from './outline';
 import type { Edge, EdgePlace } from './piece';
 
@@ -49,7 +50,7 @@ export function pieceEdges(
   return {
     edges: [innerEdge, ...hem, outerEdge, ...top],
     toCut: [
-      innerEdge,
+      { ...innerEdge, onFold },
       // On a fold the cloth goes on in the other half: there the allowance runs straight down.
       ...cutRuns(outline.hem, 'hem', allowances).map((run) =>
         turnsHemUp(style) ? { ...run, turnedUp: { start: !onFold, end: true } } : run,
@@ -65,9 +66,12 @@ const turned = <Row extends { readonly points: readonly Point[] }>(row: Row): Ro
   points: [...row.points].reverse(),
 });
 
-/** Seam allowance of what lies between the legs at either end of a panel. mm */
-const allowanceOf = (role: Edge['role'], allowances: Allowances): number =>
-  role === 'hem' ? allowances.hem : role === 'shoulder' ? allowances.seam : allowances.top;
+/** Seam allowance of a row between a panel's legs, among the rows of its top edge or hem. mm */
+const allowanceOfRow = ({ role }: EdgeRow, rows: Outline['top'], allowances: Allowances): number =>
+  allowanceOf(role === 'top' && isShouldered(rows) ? 'neckline' : role, allowances);
+
+const isShouldered = (rows: Outline['top']): boolean =>
+  rows.some((row) => !isDartLegs(row) && row.role === 'shoulder');
 
 /** Top edge or hem as edges, from the centre to the side, with the legs of the darts that are open there. */
 function rowEdges(
@@ -88,7 +92,7 @@ function rowEdges(
           isSideSeam: false,
           sewnTo: null,
           ease,
-          allowance: allowanceOf(role, allowances),
+          allowance: allowanceOfRow(row, rows, allowances),
           points,
         },
       ];
@@ -121,7 +125,7 @@ function cutRuns(rows: Outline['top'], edge: 'top' | 'hem', allowances: Allowanc
     } else if (run && across) {
       run.points.push(...row.points);
       across = false;
-    } else runs.push({ points: [...row.points], allowance: allowanceOf(row.role, allowances) });
+    } else runs.push({ points: [...row.points], allowance: allowanceOfRow(row, rows, allowances) });
   }
   return runs;
 }

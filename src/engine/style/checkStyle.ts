@@ -29,8 +29,7 @@ export function checkStyle(style: Style): Issue[] {
   }
   for (const block of ['front', 'back'] as const) {
     const count = wedges.filter((wedge) => wedge.block === block).length;
-    if (count > MOST_WEDGES)
-      issues.push(issue('tooManyWedges', 'error', { block }, { count, most: MOST_WEDGES }));
+    if (count > MOST_WEDGES) issues.push(issue('tooManyWedges', { count, most: MOST_WEDGES }, { block }));
   }
   return issues;
 }
@@ -80,7 +79,7 @@ function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: 
           issues.push(outOfSpan(field.isMain ? prefix.slice(0, -1) : path, field.span));
         break;
       case 'choice':
-        if (!field.words.includes(value as string)) issues.push(refused(path));
+        if (!field.words.some((word) => word === value)) issues.push(refused(path));
         break;
       case 'flag':
         if (typeof value !== 'boolean') issues.push(refused(path));
@@ -127,9 +126,9 @@ const isWithin = (value: unknown, [least, most]: Span): boolean =>
   typeof value === 'number' && value >= least && value <= most;
 
 const outOfSpan = (field: string, [least, most]: Span): Issue =>
-  issue('styleOutOfRange', 'error', { field }, { least, most });
+  issue('styleOutOfRange', { least, most }, { field });
 
-const refused = (field: string): Issue => issue('styleOutOfRange', 'error', { field });
+const refused = (field: string): Issue => issue('styleOutOfRange', {}, { field });
 
 const isRecord = (value: unknown): value is Unchecked => typeof value === 'object' && value !== null;
 

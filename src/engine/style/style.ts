@@ -89,6 +89,9 @@ const allowances = group({
   side: length(ALLOWANCE, inches(1)),
   top: length(ALLOWANCE, inches(0.5)),
   hem: length(ALLOWANCE, inches(0.5)),
+  /** Left out, these two are the top edge's. */
+  armhole: optional(length(ALLOWANCE, inches(0.5))),
+  neckline: optional(length(ALLOWANCE, inches(0.5))),
   /** Centre front (where not on a fold) and centre back. */
   centre: length(ALLOWANCE, inches(1)),
 });

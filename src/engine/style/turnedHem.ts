@@ -11,6 +11,4 @@ export const turnsHemUp = ({ turnedHem, allowances }: Asked): boolean =>
 
 /** A warning where a hem is to be turned up that has no allowance. */
 export const checkHem = (style: Asked): Issue[] =>
-  style.turnedHem && !turnsHemUp(style)
-    ? [issue('hemNeedsAllowance', 'warn', { field: 'allowances.hem' })]
-    : [];
+  style.turnedHem && !turnsHemUp(style) ? [issue('hemNeedsAllowance', {}, { field: 'allowances.hem' })] : [];

@@ -1,5 +1,6 @@
 // The drafting sheet: one client's draft as steps to draw with ruler and curve.
 
+import { DRAFTING_SHEET, inSentence } from '../../document';
 import { type Piece, SIDES, type Side, styleOfSide } from '../../engine';
 import type { PlanInput } from '../layout/planInput';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
@@ -12,9 +13,6 @@ import { blockSteps } from './steps/blockSteps';
 import { extraSteps } from './steps/extraSteps';
 import { panelSteps } from './steps/panelSteps';
 import { targetSteps } from './steps/targetSteps';
-
-const SIDES_DIFFER =
-  'The two sides differ: the left half and the right half are each drafted by themselves, from girths that are twice that side’s part. Cut each panel once; a right front and a left back are traced face down.';
 
 /** The steps of one half, drafted by itself. */
 function halfSteps(input: PlanInput, side: Side, lengths: SheetLengths): DraftingStep[] {
@@ -38,10 +36,9 @@ function halfSteps(input: PlanInput, side: Side, lengths: SheetLengths): Draftin
     ...panelSteps(own, lengths),
     ...bandSteps(own, lengths),
   ];
-  const name = side === 'left' ? 'Left half' : 'Right half';
   return steps.map((step) => ({
     ...step,
-    heading: `${name}: ${step.heading.charAt(0).toLowerCase()}${step.heading.slice(1)}`,
+    heading: DRAFTING_SHEET.ofHalf[side]({ heading: inSentence(step.heading) }),
   }));
 }
 
@@ -53,18 +50,16 @@ export function draftingSheet(input: PlanInput): DraftingSheet {
   const { draft, client, savedDraft, date } = input;
   const lengths = sheetLengths(client.unit);
   const estimated = estimatedRemark(client);
-  const unit =
-    client.unit === 'in' ? 'inches, to the nearest 1/16' : 'centimetres, to the nearest millimetre';
   return {
     client: client.name,
     draft: savedDraft.name,
     date,
     warning: hasErrors(input) ? DO_NOT_CUT : null,
     remarks: [
-      ...(draft.halves ? [SIDES_DIFFER] : []),
+      ...(draft.halves ? [DRAFTING_SHEET.sidesDiffer] : []),
       ...(estimated === null ? [] : [estimated]),
       ...tightLacingLines(input),
-      `All lengths in ${unit}. Each is rounded by itself, so a sum may be one division out; measure every mark from the line that is named, never from the mark before.`,
+      DRAFTING_SHEET.lengths[client.unit],
     ],
     steps:
       draft.pieces.length === 0

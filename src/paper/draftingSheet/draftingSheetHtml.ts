@@ -1,5 +1,6 @@
 // The drafting sheet as one HTML file that includes figures and style, fetches nothing and has no script.
 
+import { DRAFTING_SHEET } from '../../document';
 import type { PlanInput } from '../layout/planInput';
 import { escaped, mm } from '../text/markup';
 import { cleaned } from '../text/writable';
@@ -11,7 +12,7 @@ import { labelsApart } from './labelsApart';
 export function draftingSheetHtml(input: PlanInput): string {
   const { client, draft, date, warning, remarks, steps } = draftingSheet(input);
   const [who, what, when] = [client, draft, date].map(cleaned) as [string, string, string];
-  const title = ['Drafting sheet', who, what].filter((part) => part !== '').join(', ');
+  const title = [DRAFTING_SHEET.title, who, what].filter((part) => part !== '').join(', ');
   return [
     '<!doctype html>',
     '<html lang="en">',
@@ -24,7 +25,7 @@ export function draftingSheetHtml(input: PlanInput): string {
     '</head>',
     '<body>',
     '<header>',
-    '<p>Drafting sheet</p>',
+    `<p>${escaped(DRAFTING_SHEET.title)}</p>`,
     `<h1><bdi>${escaped(who)}</bdi></h1>`,
     `<p>${[what, when]
       .filter((part) => part !== '')
@@ -34,7 +35,7 @@ export function draftingSheetHtml(input: PlanInput): string {
     ...remarks.map((remark) => `<p class="remark">${escaped(remark)}</p>`),
     '</header>',
     '<main>',
-    ...(steps.length === 0 ? ['<p>There is nothing to draw yet.</p>'] : steps.map(stepSection)),
+    ...(steps.length === 0 ? [`<p>${escaped(DRAFTING_SHEET.nothing)}</p>`] : steps.map(stepSection)),
     '</main>',
     '</body>',
     '</html>',
@@ -85,7 +86,7 @@ function figureMarkup({ widthMm, heightMm, lines, spots, labels }: DraftingFigur
     return d === '' ? '' : `<path class="${kind}" d="${d}"/>`;
   };
   return [
-    `<svg viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}" width="${widthPx}" role="img" aria-label="Figure: ${escaped(heading)}">`,
+    `<svg viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}" width="${widthPx}" role="img" aria-label="${escaped(DRAFTING_SHEET.figure({ heading }))}">`,
     ...KINDS.map(path).filter((each) => each !== ''),
     ...spots.map(({ x, y }) => `<circle cx="${mm(x)}" cy="${mm(y)}" r="${mm(2.2 * perPx)}"/>`),
     ...labelsApart(labels, LETTER_PX * 1.25 * perPx, LETTER_PX * 3 * perPx).map(

@@ -1,5 +1,6 @@
 // The drafting sheet as a PDF file.
 
+import { DRAFTING_SHEET } from '../../document';
 import type { Point } from '../../engine';
 import type { WithFace } from '../glyphs/pageFace';
 import type { PlanInput } from '../layout/planInput';
@@ -48,12 +49,12 @@ export async function draftingSheetPdf(input: PlanInput & WithFace, paper: Paper
     Math.max(paper.widthMm, paper.heightMm),
   ];
   const what = [content.client, content.draft].map((name) => settable(name)).filter((name) => name !== '');
-  const title = shortened(['Drafting sheet', ...what].join(', '), 10, false, TITLE_MM);
+  const title = shortened([DRAFTING_SHEET.title, ...what].join(', '), 10, false, TITLE_MM);
   const pdf = await pdfFile(title, JSON.stringify([content, widthMm, heightMm]), input);
   const newPage = (): PdfCanvas => pdf.page(widthMm, heightMm);
   const page = { widthMm, heightMm, marginMm: Math.max(paper.marginMm, 10) };
   drawDraftingSheet(
-    flowOver(newPage, page, shortened(['Drafting sheet', ...what].join(' · '), 7, false, FOOT_MM)),
+    flowOver(newPage, page, shortened([DRAFTING_SHEET.title, ...what].join(' · '), 7, false, FOOT_MM)),
     content,
   );
   return pdf.bytes();
@@ -64,11 +65,11 @@ function drawDraftingSheet(
   { client, draft, date, warning, remarks, steps }: DraftingSheet,
 ): void {
   flow.text(client, NAME);
-  flow.text(['Drafting sheet', draft, date].filter((part) => part !== '').join(' · '), FACTS);
+  flow.text([DRAFTING_SHEET.title, draft, date].filter((part) => part !== '').join(' · '), FACTS);
   if (warning !== null) flow.text(warning, WARNING);
   for (const remark of remarks) flow.text(remark, REMARK);
   for (const [i, step] of steps.entries()) drawStep(flow, step, `${i + 1}. ${step.heading}`);
-  if (steps.length === 0) flow.text('There is nothing to draw yet.', BODY);
+  if (steps.length === 0) flow.text(DRAFTING_SHEET.nothing, BODY);
 }
 
 function drawStep(flow: Flow, { sentences, tables, figure }: DraftingStep, heading: string): void {

@@ -1,6 +1,6 @@
 // Lays the whole pattern on one page: a roll as long as needed, or one large sheet.
 
-import { formatLength, type LengthUnit } from '../../document';
+import { formatLength, type LengthUnit, ONE_PAGE_FAULTS } from '../../document';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { type Correction, isCorrection, NO_CORRECTION } from '../sheets/correction';
 import { HEAD_MM, INCH_SQUARE_MM, METRIC_SQUARE_MM, SQUARES_GAP_MM } from '../sheets/pageMeasures';
@@ -134,17 +134,5 @@ const refused = (code: OnePageFaultCode, bound: number): OnePageLayout => ({
 
 /** A sentence that says what is wrong with a page and how to mend it. */
 export function onePageSentence({ code, bound }: OnePageFault, unit: LengthUnit): string {
-  const length = formatLength(bound, unit, { withUnit: true });
-  switch (code) {
-    case 'pageNotANumber':
-      return 'The page’s width, height and margin must be numbers.';
-    case 'marginOutOfRange':
-      return `The margin must be between 0 and ${length}.`;
-    case 'pageTooNarrow':
-      return `The page is too narrow: it must be at least ${length} wide.`;
-    case 'pageTooLong':
-      return `The page would be longer than a PDF page may be, ${length}: take a wider roll, or print on sheets.`;
-    case 'pageTooSmall':
-      return 'The panels do not fit on one such sheet: take a roll, or print on several sheets.';
-  }
+  return ONE_PAGE_FAULTS[code]({ bound: formatLength(bound, unit, { withUnit: true }) });
 }

@@ -1,8 +1,10 @@
 // Writes the making list as a CSV file (RFC 4180) in which every record has the same number of fields.
 
-import { MM_PER, type Unit } from '../../document';
+import { MAKING_LIST, MM_PER, type Unit } from '../../document';
 import { type MakingSection, WORKSHOP_CARE } from './makingSections';
 import type { MakingNames } from './makingText';
+
+const TEXTS = MAKING_LIST.csv;
 
 /**
  * A header and a record for each line of the list, separated by CR LF. Lengths are decimal numbers in the unit of the header. A
@@ -14,15 +16,15 @@ export function makingCsv(
 ): string {
   const record = (list: string, item: string, count: string, length: string, note: string): string =>
     [client, draft, list, item, count, length, note].map(field).join(',');
-  const head = ['Client', 'Draft', 'List', 'Item', 'Count', `Length, ${unit}`, 'Note'].map(field).join(',');
+  const head = TEXTS.columns({ unit }).map(field).join(',');
   const records = sections.flatMap(({ heading, lines, remark }) => [
     ...lines.map(({ item, count, lengthMm, note }) =>
       record(heading, item, count === null ? '' : String(count), decimal(lengthMm, unit), note),
     ),
-    record(heading, 'Goes by', '', '', remark),
+    record(heading, TEXTS.goesBy, '', '', remark),
   ]);
-  const first = estimated === null ? [] : [record('Measurements', 'Estimated', '', '', estimated)];
-  return [head, ...first, ...records, record('Care', 'Tools', '', '', WORKSHOP_CARE)]
+  const first = estimated === null ? [] : [record(TEXTS.measurements, TEXTS.estimated, '', '', estimated)];
+  return [head, ...first, ...records, record(TEXTS.care, TEXTS.tools, '', '', WORKSHOP_CARE)]
     .map((row) => `${row}\r\n`)
     .join('');
 }

@@ -1,14 +1,19 @@
 // The making list in words: sections of lines, the same on the screen, on paper, in the text and in the CSV file.
 
-import { formatLength, LEVEL_WORDS, pieceLabel, type Unit } from '../../document';
+import {
+  formatLength,
+  LEVEL_WORDS,
+  MAKING_LIST,
+  MAKING_SOURCES,
+  pieceLabel,
+  type Unit,
+} from '../../document';
 import { inches } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces } from './bones';
 import type { EyeletRow } from './eyelets';
-import type { Fastening } from './fastenings';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
-import { PRACTICE_SENTENCE, SOURCES } from './sources';
 
 export interface MakingLine {
   readonly item: string;
@@ -28,8 +33,7 @@ export interface MakingSection {
 }
 
 /** The safety advice for tools that goes with every making list. */
-export const WORKSHOP_CARE =
-  'Steel ends, cutters and hot hole-setters: wear eye protection, file and cap every cut end, keep fingers clear of the punch, and let hot tools cool on a stand.';
+export const WORKSHOP_CARE = MAKING_LIST.care;
 
 /** The sections that have lines; none for a draft without pieces. */
 export function makingSections(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection[] {
@@ -57,20 +61,18 @@ const line = (item: string, count: number | null, lengthMm: number | null, note 
 // ── pieces ──
 
 function piecesSection({ pieces, layers }: MakingList): MakingSection {
-  const kinds = [
-    ['fashion', layers.fashion],
-    ['strength', layers.strength],
-    ['lining', layers.lining],
-  ] as const;
-  const worn = kinds.filter(([, count]) => count > 0);
-  const all = worn.reduce((sum, [, count]) => sum + count, 0);
+  const texts = MAKING_LIST.pieces;
+  const worn = (['fashion', 'strength', 'lining'] as const)
+    .map((layer) => ({ layer, count: layers[layer] }))
+    .filter(({ count }) => count > 0);
+  const all = worn.reduce((sum, { count }) => sum + count, 0);
   return {
     kind: 'pieces',
-    heading: 'Cut',
+    heading: texts.heading,
     lines: pieces.map(({ piece, count, onFold, once }) => {
-      const layered = once ? worn.slice(0, 1).map(([name]) => [name, 1] as const) : worn;
-      const how = layered.map(([name, layer]) => `${count * layer} ${name}`).join(', ');
-      const pair = onFold ? 'on the fold' : count === 2 ? 'a pair, one turned over' : '';
+      const layered = once ? worn.slice(0, 1).map((each) => ({ ...each, count: 1 })) : worn;
+      const how = texts.layers({ layers: layered.map((each) => ({ ...each, count: count * each.count })) });
+      const pair = onFold ? texts.onFold : count === 2 ? texts.pair : '';
       return line(
         pieceLabel(piece),
         count * (once ? Math.min(1, all) : all),
@@ -78,43 +80,54 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
         [how, pair].filter((each) => each !== '').join('; '),
       );
     }),
-    remark: `Layers: ${worn.map(([name, count]) => `${count} ${name}`).join(', ') || 'none'} (${SOURCES.practice}).`,
+    remark: texts.remark({ layers: worn, source: MAKING_SOURCES.practice }),
   };
 }
 
 // ── bones ──
 
 function bonesSection(list: MakingList, settings: MakingSettings, inUnit: FormatLength): MakingSection {
+  const texts = MAKING_LIST.bones;
   const { bones, busk, casingWidthMm } = list;
   const lines = bones.map((bone) => {
-    const stopped = bone.stopped ? `, up to the ${LEVEL_WORDS.overBust} line only` : '';
-    const channel = `channel ${inUnit(bone.channelMm)}${stopped}`;
+    const long = inUnit(bone.channelMm);
+    const channel = bone.stopped
+      ? texts.channelStopped({ channel: long, level: LEVEL_WORDS.overBust })
+      : texts.channel({ channel: long });
     return line(
       boneName(bone, settings, inUnit),
       bone.count,
       bone.lengthMm,
-      bone.lengthMm === null ? `${channel}, too short for a bone by this rule` : channel,
+      bone.lengthMm === null ? texts.tooShort({ channel }) : channel,
     );
   });
   if (busk)
     lines.unshift(
       line(
-        'Busk, centre front',
+        texts.busk,
         1,
         busk.lengthMm,
-        `edge ${inUnit(busk.edgeMm)}${busk.lengthMm === null ? ', too short for a busk by this rule' : `, in steps of ${inUnit(settings.buskStep)}`}`,
+        busk.lengthMm === null
+          ? texts.buskTooShort({ edge: inUnit(busk.edgeMm) })
+          : texts.buskEdge({ edge: inUnit(busk.edgeMm), step: inUnit(settings.buskStep) }),
       ),
     );
   const rule =
     settings.rule === 'betweenBindings'
-      ? `${betweenBindings(list, settings, inUnit)} (${SOURCES.bindings})`
-      : `Bones are ${inUnit(settings.channelSlack)} shorter than their channel (${SOURCES.channel})`;
+      ? betweenBindings(list, settings, inUnit)
+      : texts.rules.channel({ slack: inUnit(settings.channelSlack), source: MAKING_SOURCES.channel });
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
     kind: 'bones',
-    heading: 'Bones',
+    heading: texts.heading,
     lines,
-    remark: `${total} bones ${inUnit(settings.boneWidth)} wide, in channels sewn ${inUnit(casingWidthMm)} wide. ${rule}, then rounded down to ${inUnit(settings.boneStep)}.`,
+    remark: texts.remark({
+      rule,
+      total,
+      boneWidth: inUnit(settings.boneWidth),
+      casingWidth: inUnit(casingWidthMm),
+      step: inUnit(settings.boneStep),
+    }),
   };
 }
 
@@ -124,22 +137,22 @@ function betweenBindings(
   { bindingsSlack, bindingDepth }: MakingSettings,
   inUnit: FormatLength,
 ): string {
-  const bound = bindingMm.hem > 0 && !bones.some(({ stopped }) => stopped);
-  if (bound)
-    return `Bones are ${inUnit(bindingsSlack)} shorter than the distance between the bindings, which cover ${inUnit(bindingDepth)} at each end`;
-  const ends = bones.some(({ stopped }) => stopped)
-    ? `${inUnit(bindingDepth)} at each end, whether bound, turned or stopped`
-    : `${inUnit(bindingDepth)} for the binding above and as much for the turned hem`;
-  return `Bones are shorter than their channel by ${ends}, and by ${inUnit(bindingsSlack)} besides`;
+  const values = {
+    slack: inUnit(bindingsSlack),
+    depth: inUnit(bindingDepth),
+    source: MAKING_SOURCES.bindings,
+  };
+  const { rules } = MAKING_LIST.bones;
+  if (bones.some(({ stopped }) => stopped)) return rules.stopped(values);
+  return bindingMm.hem > 0 ? rules.bound(values) : rules.turned(values);
 }
 
 function boneName({ place }: Bone, settings: MakingSettings, inUnit: FormatLength): string {
-  if (place.kind === 'seam') return `Seam ${place.pieces.map(pieceLabel).join(' – ')}`;
-  if (place.kind === 'centreFront') return 'Centre front';
+  const texts = MAKING_LIST.bones;
+  if (place.kind === 'seam') return texts.onSeam({ pieces: place.pieces.map(pieceLabel) });
+  if (place.kind === 'centreFront') return texts.centreFront;
   const away = lacingPlaces(settings).find(({ beside }) => beside === place.beside)?.awayMm ?? 0;
-  const where = place.beside === 'edge' ? 'between edge and eyelets' : 'beyond the eyelets';
-  const { side } = place.piece;
-  return `Lacing, ${side ? `${side}, ` : ''}${where}, ${inUnit(away)} from the edge`;
+  return texts.byEyelets[place.beside]({ side: place.piece.side, away: inUnit(away) });
 }
 
 // ── eyelets and lace ──
@@ -149,68 +162,72 @@ function eyeletsSection(
   settings: MakingSettings,
   unit: Unit,
 ): MakingSection {
+  const texts = MAKING_LIST.eyelets;
   const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const lines = eyelets.flatMap((row) => [
     line(
-      row.times === 2 ? 'Eyelets, two rows alike' : 'Eyelets, one row',
+      texts.rows({ count: row.times }),
       row.times * row.points.length,
       null,
-      `${row.points.length} in each row on ${pieceLabel(row.piece)}, ${apart(row, inUnit)}`,
+      texts.inEachRow({
+        count: row.points.length,
+        piece: pieceLabel(row.piece),
+        apart: apart(row, inUnit),
+      }),
     ),
     line(
-      'Eyelet centres',
+      texts.centres,
       null,
       null,
-      `from the upper end down: ${row.fromTop.map((mm) => formatLength(mm, unit)).join(', ')} ${unit}`,
+      texts.fromTop({ lengths: row.fromTop.map((mm) => formatLength(mm, unit)), unit }),
     ),
   ]);
   if (laceMm > 0)
     lines.push(
       line(
-        'Lace',
+        texts.lace,
         1,
         roundedUp(laceMm, laceStep(unit)),
         [
           ...inYards(roundedUp(laceMm, laceStep(unit)), unit),
-          `edges ${inUnit(settings.laceOpening)} apart to put it on`,
+          texts.opening({ opening: inUnit(settings.laceOpening) }),
         ].join('; '),
       ),
     );
   return {
     kind: 'eyelets',
-    heading: 'Lacing',
+    heading: texts.heading,
     lines,
-    remark: `Centres ${inUnit(settings.eyeletInset)} from the edge, at most ${inUnit(settings.eyeletSpacing)} apart and ${inUnit(settings.waistSpacing)} within ${inUnit(settings.waistReach)} of the waist; the waist lies midway between two. Apart: ${SOURCES.eyeletSpacing}. From the edge: ${SOURCES.eyeletInset}.`,
+    remark: texts.remark({
+      inset: inUnit(settings.eyeletInset),
+      spacing: inUnit(settings.eyeletSpacing),
+      waistSpacing: inUnit(settings.waistSpacing),
+      waistReach: inUnit(settings.waistReach),
+      spacingSource: MAKING_SOURCES.eyeletSpacing,
+      insetSource: MAKING_SOURCES.eyeletInset,
+    }),
   };
 }
 
 const apart = ({ apart: { least, most } }: EyeletRow, inUnit: FormatLength): string =>
-  inUnit(least) === inUnit(most) ? `${inUnit(most)} apart` : `${inUnit(least)} to ${inUnit(most)} apart`;
+  inUnit(least) === inUnit(most)
+    ? MAKING_LIST.eyelets.apart({ apart: inUnit(most) })
+    : MAKING_LIST.eyelets.apartFromTo({ least: inUnit(least), most: inUnit(most) });
 
 const laceStep = (unit: Unit): number => (unit === 'in' ? inches(18) : 500);
 
 // ── zips and hook tape ──
 
-const FASTENED: Readonly<Record<Fastening['place'], string>> = {
-  front: 'centre front',
-  back: 'centre back',
-  side: 'left side seam',
-};
-
 function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSection {
+  const texts = MAKING_LIST.fastenings;
   const step = unit === 'in' ? inches(1 / 8) : 1;
   return {
     kind: 'fastenings',
-    heading: 'Fastening',
+    heading: texts.heading,
     lines: fastenings.map(({ kind, place, edgeMm }) =>
-      line(
-        `${kind === 'zip' ? 'Zip' : 'Hook tape'}, ${FASTENED[place]}`,
-        1,
-        roundedUp(edgeMm, step),
-        place === 'side' ? 'the length of the seam' : 'the length of the edge',
-      ),
+      line(texts[kind][place], 1, roundedUp(edgeMm, step), place === 'side' ? texts.ofSeam : texts.ofEdge),
     ),
-    remark: `From edge to edge of the finished garment; a zip that is sold longer is shortened. ${PRACTICE_SENTENCE}`,
+    remark: texts.remark,
   };
 }
 
@@ -218,48 +235,58 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
 
 function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
   const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const texts = MAKING_LIST.trimmings;
   const { bindingMm, shouldered, tapeMm, casingMm } = list;
   const step = unit === 'in' ? inches(1) : 10;
   const some = (item: string, mm: number, note: string): MakingLine[] =>
     mm > 0 ? [line(item, 1, roundedUp(mm, step), note)] : [];
   return {
     kind: 'trimmings',
-    heading: 'Binding, tape, casing',
+    heading: texts.heading,
     lines: [
       ...some(
-        'Binding',
+        texts.binding,
         bindingMm.both,
-        `${shouldered ? 'neckline and armholes' : 'top edge'} ${inUnit(bindingMm.top)}, ${bindingMm.hem > 0 ? `hem ${inUnit(bindingMm.hem)}` : 'none for the turned hem'}, and ${percent(settings.bindingSpare)} to spare`,
+        texts.bindingOf({
+          shouldered,
+          top: inUnit(bindingMm.top),
+          hem: bindingMm.hem > 0 ? inUnit(bindingMm.hem) : null,
+          spare: percent(settings.bindingSpare),
+        }),
       ),
-      ...some('Waist tape', tapeMm, `once round the sewn waist, ${inUnit(settings.tapeEnds)} for its ends`),
-      ...some('Bone casing', casingMm, `all channels, ${inUnit(settings.casingSpare)} to spare on each`),
+      ...some(texts.tape, tapeMm, texts.tapeOf({ ends: inUnit(settings.tapeEnds) })),
+      ...some(texts.casing, casingMm, texts.casingOf({ spare: inUnit(settings.casingSpare) })),
     ],
-    remark: `${PRACTICE_SENTENCE} Where an edge is faced or turned instead, it takes no binding.`,
+    remark: texts.remark,
   };
 }
 
 // ── cloth ──
 
 function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
+  const texts = MAKING_LIST.cloth;
   const step = unit === 'in' ? inches(4.5) : 50;
   return {
     kind: 'cloth',
-    heading: 'Cloth for one layer',
+    heading: texts.heading,
     lines: cloth.map(({ widthMm, unit: sold, lay, lengthMm }) => {
-      const item = `${formatLength(widthMm, sold, { withUnit: true })} wide`;
-      if (lengthMm === null) return line(item, null, null, 'a panel is wider than this cloth');
+      const item = texts.wide({ width: formatLength(widthMm, sold, { withUnit: true }) });
+      if (lengthMm === null) return line(item, null, null, texts.tooNarrow);
       const length = roundedUp(lengthMm, step);
-      const how = lay === 'folded' ? 'folded lengthwise' : 'open, in one layer';
-      return line(item, 1, length, [...inYards(length, unit), how].join('; '));
+      return line(item, 1, length, [...inYards(length, unit), texts.lay[lay]].join('; '));
     }),
-    remark: `Panels in rows with their grain along the cloth, selvedges of ${formatLength(settings.selvedge, unit, { withUnit: true })} left, ${percent(settings.clothSpare)} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. ${PRACTICE_SENTENCE} Cloth with a direction or a pattern to match takes more.`,
+    remark: texts.remark({
+      selvedge: formatLength(settings.selvedge, unit, { withUnit: true }),
+      spare: percent(settings.clothSpare),
+      unit,
+    }),
   };
 }
 
 /** The length in yards where the unit is inches, because shops then sell by the yard. */
 const inYards = (mm: number, unit: Unit): string[] =>
-  unit === 'in' ? [`${formatLength(mm / 36, 'in')} yd`] : [];
+  unit === 'in' ? [MAKING_LIST.yards({ yards: formatLength(mm / 36, 'in') })] : [];
 
-const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
+const percent = (share: number): string => MAKING_LIST.percent({ percent: Math.round(share * 1000) / 10 });
 
 const roundedUp = (mm: number, step: number): number => Math.ceil(mm / step - 1e-9) * step;

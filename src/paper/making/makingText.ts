@@ -1,6 +1,6 @@
 // Writes the making list as plain text, for a message or a shopping note.
 
-import { type Client, formatLength, type SavedDraft, type Unit } from '../../document';
+import { type Client, formatLength, MAKING_LIST, type SavedDraft, type Unit } from '../../document';
 import { estimatedRemark } from '../remarks/estimates';
 import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
 
@@ -50,5 +50,5 @@ export function makingText(
       `(${remark})`,
     ].join('\n'),
   );
-  return `${[`Making list: ${title.join(', ')}`, ...(estimated === null ? [] : [estimated]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
+  return `${[MAKING_LIST.titleOf({ names: title }), ...(estimated === null ? [] : [estimated]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
 }

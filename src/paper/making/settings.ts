@@ -1,8 +1,7 @@
 // Settings of the making list: the workshop's figures, each with a default, a range and a source.
 
-import type { Unit } from '../../document';
+import { MAKING_FIGURES, MAKING_SOURCES, type Unit } from '../../document';
 import { inches } from '../../engine';
-import { SOURCES } from './sources';
 
 /**
  * What the deduction from the length of a bone is counted from. `betweenBindings`: the distance between the bindings. `channel`:
@@ -55,55 +54,57 @@ export interface MakingField {
 const length = (
   group: MakingField['group'],
   name: MakingNumber,
-  label: string,
   least: number,
   most: number,
-  source: string = SOURCES.practice,
-): MakingField => ({ name, group, kind: 'length', label, least, most, source });
+  source: string = MAKING_SOURCES.practice,
+): MakingField => ({ name, group, kind: 'length', label: MAKING_FIGURES[name], least, most, source });
 
-const count = (
-  group: MakingField['group'],
-  name: MakingNumber,
-  label: string,
-  most: number,
-): MakingField => ({ name, group, kind: 'count', label, least: 0, most, source: SOURCES.practice });
+const count = (group: MakingField['group'], name: MakingNumber, most: number): MakingField => ({
+  name,
+  group,
+  kind: 'count',
+  label: MAKING_FIGURES[name],
+  least: 0,
+  most,
+  source: MAKING_SOURCES.practice,
+});
 
-const share = (group: MakingField['group'], name: MakingNumber, label: string): MakingField => ({
+const share = (group: MakingField['group'], name: MakingNumber): MakingField => ({
   name,
   group,
   kind: 'share',
-  label,
+  label: MAKING_FIGURES[name],
   least: 0,
   most: 0.5,
-  source: SOURCES.practice,
+  source: MAKING_SOURCES.practice,
 });
 
 /** Every number of the settings, in the order of the form. */
 export const MAKING_FIELDS: readonly MakingField[] = [
-  length('bones', 'bindingDepth', 'Binding, depth at each end', 0, 40),
-  length('bones', 'bindingsSlack', 'Bone shorter than between bindings', 0, 60, SOURCES.bindings),
-  length('bones', 'channelSlack', 'Bone shorter than its channel', 0, 80, SOURCES.channel),
-  length('bones', 'boneStep', 'Bones are sold in steps of', 1, 60),
-  length('bones', 'boneWidth', 'Width of a bone', 3, 20, SOURCES.boneWidth),
-  count('bones', 'bonesOnSeam', 'Bones on each seam', 2),
-  count('bones', 'bonesAtCentre', 'Bones at centre front', 2),
-  count('bones', 'bonesAtLacing', 'Bones at each lacing edge', 2),
-  length('bones', 'buskStep', 'Busks are sold in steps of', 1, 80),
-  length('eyelets', 'eyeletSpacing', 'Eyelets apart', 8, 30, SOURCES.eyeletSpacing),
-  length('eyelets', 'waistSpacing', 'Eyelets apart near the waist', 8, 30),
-  length('eyelets', 'waistReach', 'Near the waist: above and below it', 0, 150),
-  length('eyelets', 'eyeletInset', 'Eyelet centre from the edge', 5, 15, SOURCES.eyeletInset),
-  length('eyelets', 'eyeletEnd', 'First and last eyelet from the end', 5, 60),
-  length('trimmings', 'laceOpening', 'Laced loosely, the edges stand apart', 0, 600),
-  length('trimmings', 'laceEnds', 'Lace for loops and knots, in all', 0, 3000),
-  share('trimmings', 'bindingSpare', 'Binding to spare'),
-  length('trimmings', 'tapeEnds', 'Waist tape for turned ends, in all', 0, 300),
-  length('trimmings', 'casingSpare', 'Casing to spare for each channel', 0, 100),
-  count('cloth', 'fashion', 'Layers of fashion cloth', 4),
-  count('cloth', 'strength', 'Layers of strength cloth', 4),
-  count('cloth', 'lining', 'Layers of lining', 4),
-  length('cloth', 'selvedge', 'Selvedge not used, each side', 0, 60),
-  share('cloth', 'clothSpare', 'Cloth to spare'),
+  length('bones', 'bindingDepth', 0, 40),
+  length('bones', 'bindingsSlack', 0, 60, MAKING_SOURCES.bindings),
+  length('bones', 'channelSlack', 0, 80, MAKING_SOURCES.channel),
+  length('bones', 'boneStep', 1, 60),
+  length('bones', 'boneWidth', 3, 20, MAKING_SOURCES.boneWidth),
+  count('bones', 'bonesOnSeam', 2),
+  count('bones', 'bonesAtCentre', 2),
+  count('bones', 'bonesAtLacing', 2),
+  length('bones', 'buskStep', 1, 80),
+  length('eyelets', 'eyeletSpacing', 8, 30, MAKING_SOURCES.eyeletSpacing),
+  length('eyelets', 'waistSpacing', 8, 30),
+  length('eyelets', 'waistReach', 0, 150),
+  length('eyelets', 'eyeletInset', 5, 15, MAKING_SOURCES.eyeletInset),
+  length('eyelets', 'eyeletEnd', 5, 60),
+  length('trimmings', 'laceOpening', 0, 600),
+  length('trimmings', 'laceEnds', 0, 3000),
+  share('trimmings', 'bindingSpare'),
+  length('trimmings', 'tapeEnds', 0, 300),
+  length('trimmings', 'casingSpare', 0, 100),
+  count('cloth', 'fashion', 4),
+  count('cloth', 'strength', 4),
+  count('cloth', 'lining', 4),
+  length('cloth', 'selvedge', 0, 60),
+  share('cloth', 'clothSpare'),
 ];
 
 const SHARED = {

@@ -1,6 +1,6 @@
 // Places the texts on a panel: its title, the names of the levels, the darts and a text for each edge.
 
-import { LEVEL_TITLES } from '../../document';
+import { LEVEL_TITLES, PATTERN } from '../../document';
 import { type DartLines, type Edge, type Piece, polylineLength } from '../../engine';
 import type { Box } from '../geometry/box';
 import { settable } from '../text/writable';
@@ -102,7 +102,7 @@ function levelTexts(panel: PanelRoom): PlacedText[] {
 /** "Dart" between the legs where they are far enough apart, beside them elsewhere. */
 function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): PlacedText[] {
   const candidates = sizesOn(panel).flatMap((sizePt) => {
-    const block = setBlock([{ text: 'Dart', sizePt, bold: false }]);
+    const block = setBlock([{ text: PATTERN.panel.dart, sizePt, bold: false }]);
     return FRACTIONS.flatMap((fraction) => {
       const [a, b] = [placeAlong(inner, fraction)?.at, placeAlong(outer, fraction)?.at];
       if (!a || !b) return [];

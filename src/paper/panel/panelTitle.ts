@@ -1,6 +1,6 @@
 // Places the title of a panel: its name, how often it is cut, the client and the draft.
 
-import { pieceLabel } from '../../document';
+import { PATTERN, pieceLabel } from '../../document';
 import type { Piece } from '../../engine';
 import { type Box, boxAround } from '../geometry/box';
 import { shortened } from '../text/textWidth';
@@ -29,8 +29,7 @@ const TITLE_CLEAR_MM = [4, 2.5, 1.6];
 /** The title inside the panel where it has room, else outside it with a leader. */
 export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[]; leaders: Stroke[] } {
   const { piece, sewn } = panel;
-  const sided = piece.side === null ? '' : ', right side up';
-  const cut = piece.cut.onFold ? `Cut ${piece.cut.count} on fold` : `Cut ${piece.cut.count}${sided}`;
+  const cut = PATTERN.panel.cut({ ...piece.cut, rightSideUp: piece.side !== null });
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
     { text: cut, sizePt: 10.5, bold: true },

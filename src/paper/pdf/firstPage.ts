@@ -1,5 +1,6 @@
 // The first page: head, how to print, two calibration squares, and the map of the sheets.
 
+import { FIRST_PAGE, PATTERN } from '../../document';
 import type { Box } from '../geometry/box';
 import type { Layout, PatternInput } from '../layout/layOut';
 import { HEAD_MM, INCH_SQUARE_MM, METRIC_SQUARE_MM } from '../sheets/pageMeasures';
@@ -26,8 +27,8 @@ export function drawFirstPage(canvas: PdfCanvas, input: PatternInput, layout: La
   );
 
   const top = margin + HEAD_MM + 5;
-  drawSquare(canvas, { x: margin, y: top }, METRIC_SQUARE_MM, '100 mm');
-  drawSquare(canvas, { x: margin, y: top + METRIC_SQUARE_MM + 5 }, INCH_SQUARE_MM, '4 in');
+  drawSquare(canvas, { x: margin, y: top }, METRIC_SQUARE_MM, PATTERN.squares.metric);
+  drawSquare(canvas, { x: margin, y: top + METRIC_SQUARE_MM + 5 }, INCH_SQUARE_MM, PATTERN.squares.inch);
   const squaresEnd = top + METRIC_SQUARE_MM + 5 + INCH_SQUARE_MM;
 
   const left = margin + INCH_SQUARE_MM + GUTTER_MM;
@@ -39,6 +40,6 @@ export function drawFirstPage(canvas: PdfCanvas, input: PatternInput, layout: La
   const box = mapScale(layout, below) > mapScale(layout, beside) ? below : beside;
   if (layout.sheets.length === 0) return;
   const start = { x: box.left, y: box.top - 3 };
-  canvas.text({ text: 'How the sheets lie', start, turnRad: 0, sizePt: 10, bold: true });
+  canvas.text({ text: FIRST_PAGE.map, start, turnRad: 0, sizePt: 10, bold: true });
   drawMap(canvas, layout, box);
 }

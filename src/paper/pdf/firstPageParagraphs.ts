@@ -2,8 +2,10 @@
 
 import {
   edgeName,
+  FIRST_PAGE,
   formatLength,
   issueSentence,
+  REMARKS,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   TURNED_HEM,
@@ -13,7 +15,7 @@ import type { PatternInput } from '../layout/layOut';
 import type { PlanInput } from '../layout/planInput';
 import { foldOf } from '../panel/panelLines';
 import { DO_NOT_CUT, errorsOf } from '../remarks/errors';
-import { ESTIMATED_HEADING, estimatedLines, MEASURE_FIRST } from '../remarks/estimates';
+import { estimatedLines } from '../remarks/estimates';
 import { isTightlyLaced, tightLacingLines } from '../remarks/tightLacing';
 import { zipSentences } from '../remarks/zips';
 import { type Correction, correctionText } from '../sheets/correction';
@@ -40,25 +42,22 @@ export function sheetsParagraphs(
   { paper, client, correction, leftOut = [] }: PatternInput,
   sheetCount: number,
 ): Paragraph[] {
-  const sheets = sheetCount === 0 ? 'no sheet' : sheetCount === 1 ? '1 sheet' : `${sheetCount} sheets`;
   return [
-    ...PRINT_PARAGRAPHS,
-    text(`Paper ${paper.name}, ${sheets} and this page. Lengths in ${unitName(client.unit)}.`),
-    ...(leftOut.length > 0 ? [text(`Not printed this time: ${leftOut.join(', ')}.`)] : []),
-    ...(correction ? [text(`Drawn ${correctionText(correction)} to make up for the printer.`)] : []),
-    LINES_PARAGRAPH,
+    ...printParagraphs(),
+    text(FIRST_PAGE.sheets({ paper: paper.name, count: sheetCount, unit: client.unit })),
+    ...(leftOut.length > 0 ? [text(FIRST_PAGE.leftOut({ sheets: leftOut }))] : []),
+    ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
+    text(FIRST_PAGE.lines),
   ];
 }
 
 /** How to print the whole pattern on one page, and what this print contains. */
 export const onePageParagraphs = ({ client }: PlanInput, correction: Correction | undefined): Paragraph[] => [
-  ...PRINT_PARAGRAPHS,
-  text(`All panels on one page. Lengths in ${unitName(client.unit)}.`),
-  ...(correction ? [text(`Drawn ${correctionText(correction)} to make up for the printer.`)] : []),
-  LINES_PARAGRAPH,
+  ...printParagraphs(),
+  text(FIRST_PAGE.onePage({ unit: client.unit })),
+  ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
+  text(FIRST_PAGE.lines),
 ];
-
-const unitName = (unit: PlanInput['client']['unit']): string => (unit === 'in' ? 'inches' : 'centimetres');
 
 function errors({ draft, client, savedDraft }: PlanInput): Paragraph[] {
   const found = errorsOf(draft);
@@ -68,7 +67,7 @@ function errors({ draft, client, savedDraft }: PlanInput): Paragraph[] {
   return [
     { kind: 'alarm', text: DO_NOT_CUT },
     ...found.slice(0, MOST_ERRORS).map((issue) => small(issueSentence(issue, context))),
-    ...(more > 0 ? [small(`And ${more} more.`)] : []),
+    ...(more > 0 ? [small(FIRST_PAGE.moreFaults({ count: more }))] : []),
   ];
 }
 
@@ -76,7 +75,11 @@ function errors({ draft, client, savedDraft }: PlanInput): Paragraph[] {
 function estimates({ client }: PlanInput): Paragraph[] {
   const lines = estimatedLines(client);
   if (lines.length === 0) return [];
-  return [{ kind: 'heading', text: ESTIMATED_HEADING }, ...lines.map(text), small(MEASURE_FIRST)];
+  return [
+    { kind: 'heading', text: REMARKS.estimates.heading },
+    ...lines.map(text),
+    small(REMARKS.estimates.measureFirst),
+  ];
 }
 
 /** The allowances of the pieces, each with the edges that have it. */
@@ -86,14 +89,18 @@ function allowances({ draft, client, savedDraft }: PlanInput): Paragraph[] {
     for (const edge of piece.edges) {
       if (edge === foldOf(piece) || edge.dart !== undefined) continue;
       const length =
-        edge.allowance > 0 ? formatLength(edge.allowance, client.unit, { withUnit: true }) : 'none';
+        edge.allowance > 0
+          ? formatLength(edge.allowance, client.unit, { withUnit: true })
+          : FIRST_PAGE.allowances.none;
       const edges = found.get(length) ?? new Set();
       found.set(length, edges.add(edgeName(edge, piece)));
     }
   if (found.size === 0) return [];
   return [
-    { kind: 'heading', text: 'Seam allowances, included' },
-    ...[...found].map(([length, edges]) => text(`${length}: ${[...edges].join(', ')}`)),
+    { kind: 'heading', text: FIRST_PAGE.allowances.heading },
+    ...[...found].map(([length, edges]) =>
+      text(FIRST_PAGE.allowances.line({ allowance: length, edges: [...edges] })),
+    ),
     ...zipSentences(savedDraft.style).map(text),
     ...(turnsHemUp(savedDraft.style) ? [text(TURNED_HEM)] : []),
   ];
@@ -103,7 +110,7 @@ function reduction(input: PlanInput): Paragraph[] {
   const lines = tightLacingLines(input);
   if (lines.length === 0) return [];
   return [
-    { kind: 'heading', text: 'Tight lacing' },
+    { kind: 'heading', text: FIRST_PAGE.tightLacing },
     ...lines.map(text),
     ...(isTightlyLaced(input)
       ? [small(SAFETY_STANDING), ...SAFETY_CAUTIONS.map((caution) => small(caution.text))]
@@ -112,32 +119,17 @@ function reduction(input: PlanInput): Paragraph[] {
 }
 
 function missingGlyphs({ client, savedDraft, glyphs }: PlanInput): Paragraph[] {
-  if (glyphs)
-    return glyphs.missing.length > 0
-      ? [small('Letters of a name that no font on hand has stand as empty boxes.')]
-      : [];
+  if (glyphs) return glyphs.missing.length > 0 ? [small(FIRST_PAGE.missingGlyphs)] : [];
   const lost = [client.name, savedDraft.name].some((name) => !isExact(name));
-  return lost
-    ? [
-        small(
-          'The letters of a name could not be loaded: what the page’s own font lacks stands without its marks or as a question mark.',
-        ),
-      ]
-    : [];
+  return lost ? [small(FIRST_PAGE.glyphsNotLoaded)] : [];
 }
 
 const text = (content: string): Paragraph => ({ kind: 'text', text: content });
 const small = (content: string): Paragraph => ({ kind: 'small', text: content });
 
-const PRINT_PARAGRAPHS: readonly Paragraph[] = [
-  { kind: 'heading', text: 'Print at 100 %, no fitting' },
-  text('Choose “actual size” in the print dialogue, not “fit to page”.'),
-  text(
-    'Then measure both squares with a ruler, across and down, from centre of line to centre of line. If they are not 100 mm and 4 in, do not use the print.',
-  ),
-  { kind: 'heading', text: 'This print' },
+const printParagraphs = (): Paragraph[] => [
+  { kind: 'heading', text: FIRST_PAGE.print.heading },
+  text(FIRST_PAGE.print.actualSize),
+  text(FIRST_PAGE.print.measure),
+  { kind: 'heading', text: FIRST_PAGE.thisPrint },
 ];
-
-const LINES_PARAGRAPH: Paragraph = text(
-  'Cut line: thick. Sew line: thin, broken. Grain: line with two arrows. Balance marks cross the sew line.',
-);

@@ -1,5 +1,6 @@
 // Pages with the making list, at the end of the pattern.
 
+import { MAKING_LIST } from '../../document';
 import type { MakingSection } from '../making/makingSections';
 import { WORKSHOP_CARE } from '../making/makingSections';
 import { amountOf, type MakingNames } from '../making/makingText';
@@ -22,8 +23,8 @@ export function drawMakingPages(
 ): void {
   if (sections.length === 0) return;
   const title = [names.client, names.draft].filter((name) => name.trim() !== '').join(', ');
-  const flow = flowOver(newPage, page, 'Making list');
-  flow.text('Making list', TITLE);
+  const flow = flowOver(newPage, page, MAKING_LIST.title);
+  flow.text(MAKING_LIST.title, TITLE);
   flow.text(title, NAMES);
   if (names.remark !== null) flow.text(names.remark, { ...NAMES, bold: true });
   flow.space(1.5);

@@ -1,5 +1,6 @@
 // The whole pattern on one page as a PDF file, for plotters and copy shops.
 
+import { PATTERN } from '../../document';
 import type { WithFace } from '../glyphs/pageFace';
 import { layOutOnePage, type OnePage, type OnePageChoice, TEXT_BESIDE_FROM_MM } from '../layout/onePage';
 import type { PlacedPanel } from '../layout/placePanels';
@@ -57,7 +58,7 @@ function drawTop(
   const facts = [date, ...(hasErrors(input) ? [DO_NOT_CUT] : [])];
   drawHead(canvas, { client: client.name, draft: savedDraft.name, facts }, { left, right, top: left });
   for (const [i, { left: x, top: y, sideMm }] of page.squares.entries())
-    drawSquare(canvas, { x, y }, sideMm, i === 0 ? '100 mm' : '4 in');
+    drawSquare(canvas, { x, y }, sideMm, i === 0 ? PATTERN.squares.metric : PATTERN.squares.inch);
   const top = page.squares[0]?.top ?? left;
   const paragraphs = firstPageParagraphs(input, onePageParagraphs(input, correction));
   const afterSquares = left + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * SQUARES_GAP_MM;

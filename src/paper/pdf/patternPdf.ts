@@ -1,5 +1,6 @@
 // The pattern on sheets as a PDF file.
 
+import { PATTERN } from '../../document';
 import type { WithFace } from '../glyphs/pageFace';
 import { type Layout, layOut, type PatternInput } from '../layout/layOut';
 import { makingList } from '../making/makingList';
@@ -53,10 +54,12 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
   );
   for (const [drawn, [i, position]] of printed.entries()) {
     await watch?.(drawn + 1, printed.length + 1);
-    const count = `sheet ${i + 1} of ${layout.sheets.length}`;
+    const count = PATTERN.sheet.count({ number: i + 1, count: layout.sheets.length });
     drawSheet(layout.grid.orientation === 'portrait' ? upright() : lying(), position, {
       what: what.filter((line) => line !== '').join(' · '),
-      how: faulty ? `${DO_NOT_CUT} (${count})` : `${settable(paper.name)} · print at 100 % · ${count}`,
+      how: faulty
+        ? PATTERN.sheet.doNotCut({ warning: DO_NOT_CUT, count })
+        : PATTERN.sheet.how({ paper: settable(paper.name), count }),
       howBold: faulty,
     });
   }

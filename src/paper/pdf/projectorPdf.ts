@@ -1,5 +1,6 @@
 // The pattern for a projector: light lines on a dark page, over a grid for setting the scale.
 
+import { PATTERN } from '../../document';
 import { inches } from '../../engine';
 import type { WithFace } from '../glyphs/pageFace';
 import { movedPanel } from '../layout/placePanels';
@@ -81,8 +82,7 @@ export async function projectorPdf(
   const canvas = pdf.page(width, height, undefined, projectorStyle(choice.lineMm));
   canvas.blank(0, 0, width, height);
   drawGrid(canvas, columns, rows, side);
-  const square = client.unit === 'in' ? '2 in' : '50 mm';
-  const hint = hasErrors(input) ? [DO_NOT_CUT] : [`Each square of the grid is ${square}`];
+  const hint = hasErrors(input) ? [DO_NOT_CUT] : [PATTERN.grid[client.unit]];
   const estimated = estimatedRemark(client);
   const headLine = (content: string, y: number, sizePt: number): PlacedText => ({
     text: shortened(content, sizePt, true, width - 2 * FRAME_MM),

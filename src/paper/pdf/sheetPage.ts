@@ -1,5 +1,6 @@
 // Draws one sheet of the pattern: its window of the plan, its joints with neighbours, and its name.
 
+import { PATTERN } from '../../document';
 import type { Point } from '../../engine';
 import { type Box, boxAround, moved } from '../geometry/box';
 import { clipLine } from '../geometry/clip';
@@ -150,7 +151,9 @@ function drawJoint(
     for (const text of textsOfBlock(block, box)) canvas.text(text, JOINT_GREY);
   }
   const hint =
-    which === 1 ? `cut off here, lay on ${sheetName(first)}` : `${sheetName(second)} lies up to here`;
+    which === 1
+      ? PATTERN.sheet.cutOff({ sheet: sheetName(first) })
+      : PATTERN.sheet.liesUpTo({ sheet: sheetName(second) });
   const block = setBlock([{ text: hint, sizePt: 6, bold: false }]);
   const span = across ? bottom - marginMm : right - marginMm;
   // The hint is inside the overlap, next to its line, where the pattern leaves room.

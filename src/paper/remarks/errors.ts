@@ -1,9 +1,10 @@
 // Issues of a draft that forbid cutting it. Every file of the pattern reports them.
 
+import { REMARKS } from '../../document';
 import type { Draft, Issue } from '../../engine';
 
 /** The warning on every file made from a draft with errors. */
-export const DO_NOT_CUT = 'This draft has blocking faults: do not cut.';
+export const DO_NOT_CUT = REMARKS.doNotCut;
 
 export const errorsOf = ({ issues }: Draft): Issue[] => issues.filter((issue) => issue.severity === 'error');
 

@@ -1,24 +1,29 @@
 // Estimated measurements of the client. Every print lists them with their margin of error.
 
-import { type Client, estimateWritten, expectedOf, formatLength, MEASUREMENT_WORDS } from '../../document';
+import {
+  type Client,
+  estimateWritten,
+  expectedOf,
+  formatLength,
+  inSentence,
+  MEASUREMENT_WORDS,
+  REMARKS,
+} from '../../document';
 
 type MeasuredClient = Pick<Client, 'unit' | 'measurements' | 'estimated'>;
 
-/** The heading above the estimated measurements. */
-export const ESTIMATED_HEADING = 'Estimated, not measured';
-/** The advice below the estimated measurements. */
-export const MEASURE_FIRST = 'Measure before you cut; ± holds for nineteen women in twenty.';
+const TEXTS = REMARKS.estimates;
 
 /** A line for each: "Underarm to waist: estimated, 7¾ in ± 1¼ in", without ± where the survey does not have the length. */
 export const estimatedLines = (client: MeasuredClient): string[] =>
-  estimatesOf(client).map(({ label, amount }) => `${label}: estimated, ${amount}`);
+  estimatesOf(client).map(({ label, amount }) => TEXTS.line({ measurement: label, amount }));
 
 /** All estimated measurements on one line; null where there are none. */
 export function estimatedRemark(client: MeasuredClient): string | null {
-  const found = estimatesOf(client).map(
-    ({ label, amount }) => `${label.charAt(0).toLowerCase()}${label.slice(1)} ${amount}`,
+  const items = estimatesOf(client).map(({ label, amount }) =>
+    TEXTS.item({ measurement: inSentence(label), amount }),
   );
-  return found.length > 0 ? `${ESTIMATED_HEADING}: ${found.join('; ')}. ${MEASURE_FIRST}` : null;
+  return items.length > 0 ? TEXTS.all({ items }) : null;
 }
 
 function estimatesOf({ unit, measurements, estimated }: MeasuredClient): { label: string; amount: string }[] {

@@ -5,10 +5,13 @@ import {
   formatLength,
   isRead,
   issueSentence,
+  REMARKS,
   type SavedDraft,
   wantsReading,
 } from '../../document';
 import type { Draft } from '../../engine';
+
+const TEXTS = REMARKS.tightLacing;
 
 interface Laced {
   readonly draft: Draft;
@@ -26,9 +29,7 @@ export function tightLacingLines({ draft, client, savedDraft }: Laced): string[]
   return [
     ...high.map((issue) => issueSentence(issue, { ...context, read: isRead(issue, savedDraft) })),
     ...acknowledged(savedDraft, client.unit),
-    ...(high.every((issue) => isRead(issue, savedDraft))
-      ? []
-      : ['The cautions for this reduction have not been acknowledged.']),
+    ...(high.every((issue) => isRead(issue, savedDraft)) ? [] : [TEXTS.notAcknowledged]),
   ];
 }
 
@@ -39,9 +40,7 @@ function acknowledged(
 ): string[] {
   if (waist === null) return [];
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
-  const parts = [
-    ...(waist > 0 || ribs === 0 ? [`a waist reduction of ${written(waist)}`] : []),
-    ...(ribs > 0 ? [`an under-bust reduction of ${written(ribs)}`] : []),
-  ];
-  return [`The cautions for ${parts.join(' and ')} were read and acknowledged.`];
+  const lengths = { waist: written(waist), ribs: written(ribs) };
+  if (ribs <= 0) return [TEXTS.acknowledged.waist(lengths)];
+  return [waist > 0 ? TEXTS.acknowledged.both(lengths) : TEXTS.acknowledged.ribs(lengths)];
 }

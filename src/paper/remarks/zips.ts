@@ -1,6 +1,9 @@
 // Names the edges that close with a zip.
 
+import { REMARKS } from '../../document';
 import type { Edge, Piece, Style } from '../../engine';
+
+const TEXTS = REMARKS.zips;
 
 type Zipped = Pick<Style, 'closure' | 'joinedSide'>;
 
@@ -9,17 +12,17 @@ type Zipped = Pick<Style, 'closure' | 'joinedSide'>;
  * zip is on the left (common practice, no source).
  */
 export function zipOn({ side, block, cut }: Piece, { role, isSideSeam }: Edge, style: Zipped): string | null {
-  if (role === 'centre') return style.closure[block] === 'zip' ? 'zip' : null;
+  if (role === 'centre') return style.closure[block] === 'zip' ? TEXTS.here : null;
   if (!isSideSeam || !hasSideZip(style) || side === 'right') return null;
-  return side === 'left' ? 'zip' : cut.count > 1 || cut.onFold ? 'zip on the left' : 'zip';
+  return side !== 'left' && (cut.count > 1 || cut.onFold) ? TEXTS.onTheLeft : TEXTS.here;
 }
 
 /** A sentence for each zip of the garment: "Zip in the left side seam; …". */
 export const zipSentences = (style: Zipped): string[] => [
   ...(['front', 'back'] as const)
     .filter((block) => style.closure[block] === 'zip')
-    .map((block) => `Zip at centre ${block}.`),
-  ...(hasSideZip(style) ? ['Zip in the left side seam; the right one is sewn.'] : []),
+    .map((block) => TEXTS.centre({ block })),
+  ...(hasSideZip(style) ? [TEXTS.side] : []),
 ];
 
 const hasSideZip = ({ closure, joinedSide = false }: Zipped): boolean =>

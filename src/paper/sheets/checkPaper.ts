@@ -1,6 +1,6 @@
 // Checks whether a paper can be printed on.
 
-import { formatLength, type LengthUnit } from '../../document';
+import { formatLength, type LengthUnit, PAPER_FAULTS } from '../../document';
 import { type Correction, NO_CORRECTION } from './correction';
 import type { PaperChoice } from './papers';
 
@@ -55,17 +55,6 @@ const refused = (code: PaperFaultCode, least: number, most: number): CheckedPape
 
 /** A sentence that says what is wrong with a paper and how to mend it. */
 export function paperSentence({ code, least, most }: PaperFault, unit: LengthUnit): string {
-  const length = (mm: number): string => formatLength(mm, unit, { withUnit: true });
-  switch (code) {
-    case 'paperNotANumber':
-      return 'The paper’s width, height, margin and overlap must all be numbers.';
-    case 'marginOutOfRange':
-      return `The margin must be between 0 and ${length(most)}.`;
-    case 'overlapOutOfRange':
-      return `The overlap must be between ${length(least)} and ${length(most)}, so that the joining marks lie whole on both sheets.`;
-    case 'paperTooSmall':
-      return `The paper is too small for the calibration squares: with this margin it must be at least ${length(least)} × ${length(most)}.`;
-    case 'paperTooLarge':
-      return `The paper is larger than a PDF page may be: no side may be over ${length(most)}.`;
-  }
+  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  return PAPER_FAULTS[code]({ least: written(least), most: written(most) });
 }

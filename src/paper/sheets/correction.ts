@@ -1,5 +1,7 @@
 // Corrects the scale for a printer that does not keep it, from what its print of a calibration square measures.
 
+import { PATTERN } from '../../document';
+
 /** Factors by which a print is drawn larger along the paper's short and its long side; 1 where the printer keeps the scale. */
 export interface Correction {
   readonly across: number;
@@ -34,10 +36,13 @@ export function correctionFrom(
 }
 
 /** A correction in words: "2.04 % larger across, 1 % smaller down". */
-export function correctionText({ across, down }: Correction): string {
-  const change = (factor: number, name: string): string => {
-    const percent = Math.round(Math.abs(factor - 1) * 1e4) / 100;
-    return percent === 0 ? `unchanged ${name}` : `${percent} % ${factor > 1 ? 'larger' : 'smaller'} ${name}`;
-  };
-  return `${change(across, 'across')}, ${change(down, 'down')}`;
+export const correctionText = ({ across, down }: Correction): string =>
+  TEXTS.both({ across: changeText(across, TEXTS.across), down: changeText(down, TEXTS.down) });
+
+const TEXTS = PATTERN.correction;
+
+function changeText(factor: number, texts: typeof TEXTS.across | typeof TEXTS.down): string {
+  const percent = Math.round(Math.abs(factor - 1) * 1e4) / 100;
+  if (percent === 0) return texts.unchanged;
+  return factor > 1 ? texts.larger({ percent }) : texts.smaller({ percent });
 }

@@ -1,6 +1,6 @@
 // The pattern as an SVG drawing in millimetres, with a group for each panel and, in it, one for each kind of line.
 
-import { pieceLabel } from '../../document';
+import { PATTERN, pieceLabel } from '../../document';
 import type { Point } from '../../engine';
 import type { PlacedPanel } from '../layout/placePanels';
 import type { PlanInput } from '../layout/planInput';
@@ -33,7 +33,7 @@ export function patternSvg(input: PlanInput): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 ${mm(-top)} ${mm(width)} ${mm(height)}">`,
     `<title>${escaped(names.join(', '))}</title>`,
-    '<desc>Sewing pattern at full size: 1 unit is 1 mm.</desc>',
+    `<desc>${escaped(PATTERN.svg)}</desc>`,
     ...heads.map(({ id, lines }) => `<g id="${id}">${lines.map(textTag).join('')}</g>`),
     ...panels.map(panelGroup),
     '</svg>',

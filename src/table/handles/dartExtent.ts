@@ -15,10 +15,3 @@ export function askedExtent(
   };
   return { upper: height(wedge?.upper), lower: height(wedge?.lower) };
 }
-
-/** Nearer to its point than this, a dart cannot be given intake. mm */
-const AT_POINT_MM = 5;
-
-/** Whether a wedge of an extent can have intake at height `y`, mm. */
-export const crosses = ({ upper, lower }: Extent, y: number): boolean =>
-  (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);

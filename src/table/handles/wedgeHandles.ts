@@ -8,6 +8,7 @@ import {
   isDart,
   type Level,
   type PerLevel,
+  reaches,
   type Style,
   stationOf,
   type Wedge,
@@ -16,7 +17,7 @@ import {
 } from '../../engine';
 import { type CanvasLayout, directionOf, onCanvas } from '../layout/layOut';
 import { bendHandles, type Redraft } from './bendHandles';
-import { askedExtent, crosses } from './dartExtent';
+import { askedExtent } from './dartExtent';
 import type { Handle } from './handle';
 
 /** An axis nearer to the centre line than this is put on it: the panel between could not be sewn. mm */
@@ -41,7 +42,7 @@ export function wedgeHandles(
   const extent = askedExtent(asked, levels);
   // Shoulders rise above the level edge that the armhole starts from, and wedges with them.
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
-  const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && crosses(extent, y));
+  const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && reaches(extent, y));
   if (!asked) return [];
   const axis = axisHandle(block, asked, wedge, waist, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];

@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CutStep } from '../../../src/app/cut/CutStep';
@@ -14,9 +13,6 @@ import {
 } from '../../../src/document';
 import { readPattern } from '../../paper/readPattern';
 import { onTable } from '../withStore';
-
-// jsdom serves no files: the fonts are read from disk.
-vi.mock('../../../src/app/cut/print/fontFiles', () => import('../../../src/cli/fontFiles'));
 
 const fresh = useCutChoices.getState();
 /** What the page hands to the browser to be saved. */

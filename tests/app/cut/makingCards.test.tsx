@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { resetMaking, useMakingChoices } from '../../../src/app/cut/choices/makingChoices';
@@ -8,9 +7,6 @@ import { MakingCard } from '../../../src/app/cut/MakingCard';
 import { type Book, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
 import { onTable } from '../withStore';
-
-// jsdom serves no files: the fonts are read from disk.
-vi.mock('../../../src/app/cut/print/fontFiles', () => import('../../../src/cli/fontFiles'));
 
 function Cards() {
   const input = usePlanInput();

@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';

@@ -1,9 +1,8 @@
-// @vitest-environment jsdom
-import { screen } from '@testing-library/react';
+import { cleanup, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { finishedGirth } from '../../../src/app/components/girthWords';
 import { Ledger } from '../../../src/app/draft/canvas/Ledger';
-import { changeStyle, DEMO_BOOK, openClient, openDraftOf } from '../../../src/document';
+import { changeStyle, DEMO_BOOK, formatLength, openClient, openDraftOf } from '../../../src/document';
 import { type Draft, draft, type LedgerRow, type Style } from '../../../src/engine';
 import { onTable } from '../withStore';
 
@@ -42,6 +41,37 @@ describe('the girth ledger', () => {
       hemShape: { ...style.hemShape, centreFront: { beyond: 40, kind: 'smooth' } },
     }));
     expect(rowOf('waist')).toBe('at the edge');
+  });
+});
+
+describe('what was taken in', () => {
+  const takenAt = (name: string): string =>
+    screen.getByRole('heading', { name }).parentElement?.querySelector('.taken-by')?.textContent ?? '';
+
+  it('counts from the bust and says so, as the sum of what the wedges’ own numbers read', () => {
+    let uneven = 0;
+    for (const hip of [900, 931, 967, 1004, 1043]) {
+      const made = ledgerOf((style) => ({
+        ...style,
+        ease: { ...style.ease, waist: -40 - hip / 100, underBust: -hip / 90 },
+      }));
+      for (const [level, name] of [
+        ['waist', 'waist'],
+        ['underBust', 'under-bust'],
+      ] as const) {
+        const intakes = [made.blocks?.front, made.blocks?.back].flatMap(
+          (block) => block?.wedges.map(({ intake }) => intake.get(level) ?? 0) ?? [],
+        );
+        // Sixteenths of an inch, as the fields of the wedges are written.
+        const read = intakes.reduce((sum, mm) => sum + Math.round((mm / 25.4) * 16), 0);
+        if (read !== Math.round((intakes.reduce((sum, mm) => sum + mm, 0) / 25.4) * 16)) uneven += 1;
+        expect(takenAt(name)).toContain(
+          `taken in from the bust: wedges ${formatLength((read * 25.4) / 16, 'in')},`,
+        );
+      }
+      cleanup();
+    }
+    expect(uneven).toBeGreaterThan(0);
   });
 });
 

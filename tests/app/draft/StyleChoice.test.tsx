@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import StyleBook from '../../../src/app/draft/styles/StyleBook';

@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { TurnFields } from '../../../src/app/draft/wedges/TurnFields';

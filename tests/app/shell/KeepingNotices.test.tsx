@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { KeepingNotices } from '../../../src/app/shell/KeepingNotices';

@@ -1,12 +1,7 @@
-// @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { BOOK_KEY, type BookStorage, createBookStorage } from '../../../src/app/storage/bookStorage';
-import {
-  noticeSentence,
-  type SaveStatus,
-  saveFaultOf,
-  saveStatusSentence,
-} from '../../../src/app/storage/saveStatus';
+import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
+import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/saveStatus';
 import { browserStorage } from '../../../src/app/storage/storageLike';
 import { BOOK_VERSION, type Book, DEMO_BOOK, DEMO_CLIENT, readBook } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';

@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { describe, expect, it } from 'vitest';
 import { createPrinterStorage, PRINTERS_KEY, printerFaultSentence } from '../../../src/app/storage/printers';
 import { listQuarantined } from '../../../src/app/storage/quarantine';

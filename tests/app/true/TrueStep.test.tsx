@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 import { act, fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import { TrueStep } from '../../../src/app/true/TrueStep';
@@ -49,7 +48,7 @@ describe('True', () => {
     expect(screen.getByText(/with the lacing gap of 2 in counted in/)).toBeVisible();
     // the demo's waist of 29 1/2 in with 2 in less of ease
     expect(cells('waist')).toEqual(['27½', '27½', '0.000 in']);
-    expect(cells('over-bust')).toEqual(['35½', '35½ along the edge', '']);
+    expect(cells('over-bust')).toEqual(['35½', 'above the top edge', '']);
     expect(cells('hip')).toEqual(['40', 'below the hem', '']);
   });
 

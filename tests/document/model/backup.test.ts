@@ -54,13 +54,17 @@ describe('a backup', () => {
   });
 
   it.each([
-    ['words', 'the quick brown fox', 'not the whole'],
-    ['half a backup', backup(DEMO_BOOK).slice(0, -20), 'not the whole'],
-    ['a kept book', JSON.stringify(DEMO_BOOK), 'not a backup'],
-    ['a list', '[]', 'not a backup'],
-    ['a client without a unit', backup(DEMO_BOOK).replace('"shownIn": "in"', '"shownIn": "ell"'), 'unit'],
-  ])('is not read from %s, and says so', (_, text, reason) => {
-    expect(readBackup(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining(reason) });
+    ['words', 'the quick brown fox', { code: 'backupNotWhole' }],
+    ['half a backup', backup(DEMO_BOOK).slice(0, -20), { code: 'backupNotWhole' }],
+    ['a kept book', JSON.stringify(DEMO_BOOK), { code: 'notBackup' }],
+    ['a list', '[]', { code: 'notBackup' }],
+    [
+      'a client without a unit',
+      backup(DEMO_BOOK).replace('"shownIn": "in"', '"shownIn": "ell"'),
+      { code: 'wrongShape', path: 'clients.0.unit' },
+    ],
+  ])('is not read from %s, and says so', (_, text, fault) => {
+    expect(readBackup(text)).toEqual({ kind: 'unreadable', fault });
   });
 
   it('of a later version is left alone', () => {

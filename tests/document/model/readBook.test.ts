@@ -18,7 +18,7 @@ describe('readBook', () => {
     ['half a book', JSON.stringify(DEMO_BOOK).slice(0, -20)],
     ['words', 'the quick brown fox'],
   ])('finds %s unreadable as JSON', (_, text) => {
-    expect(readBook(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining('not whole') });
+    expect(readBook(text)).toEqual({ kind: 'unreadable', fault: { code: 'notWhole' } });
   });
 
   it.each([
@@ -31,7 +31,7 @@ describe('readBook', () => {
     ['a version below the first', changed({ version: 0 })],
     ['a version without end', changed({}).replace(`"version":${BOOK_VERSION}`, '"version":1e999')],
   ])('finds no version in %s', (_, text) => {
-    expect(readBook(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining('no version') });
+    expect(readBook(text)).toEqual({ kind: 'unreadable', fault: { code: 'noVersion' } });
   });
 
   it('knows a newer book and leaves it alone, whatever is in it', () => {
@@ -60,7 +60,10 @@ describe('readBook', () => {
       'hemBelow',
     ],
   ])('names the place in a book with %s', (_, text, path) => {
-    expect(readBook(text)).toEqual({ kind: 'unreadable', reason: expect.stringContaining(path) });
+    expect(readBook(text)).toEqual({
+      kind: 'unreadable',
+      fault: { code: 'wrongShape', path: expect.stringContaining(path) },
+    });
   });
 
   it('keeps every client and draft where ids occur twice, and sets the ids apart', () => {

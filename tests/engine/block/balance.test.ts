@@ -8,6 +8,7 @@ import {
   type Wedge,
 } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { howMany } from '../../support/howMany';
 import { SET_LINES } from '../../support/setLines';
 
 const intakesAt = (
@@ -99,7 +100,7 @@ describe('balancing', () => {
   it('is never negative down to the waist; a panel left too narrow is a blocking issue', {
     timeout: 60_000,
   }, () => {
-    for (const body of drawBodies(400, 5)) {
+    for (const body of drawBodies(howMany({ few: 40, all: 400 }), 5)) {
       const { blocks, issues, proof } = draft(body, SET_LINES);
       for (const block of ['front', 'back'] as const)
         for (const wedge of blocks?.[block].wedges ?? [])
@@ -113,7 +114,7 @@ describe('balancing', () => {
   });
 
   it('wedges and side seam together are the suppression, exactly', () => {
-    for (const body of drawBodies(200, 6)) {
+    for (const body of drawBodies(howMany({ few: 40, all: 200 }), 6)) {
       const { blocks, levels } = draft(body, SET_LINES);
       const bust = levels.find(({ name }) => name === 'bust');
       for (const name of ['front', 'back'] as const)

@@ -15,15 +15,15 @@ const reduced = (mm: number, waist = 1100): string[] =>
 
 describe('waist reduction', () => {
   it('is silent up to 2 in, noted above, and a warning above 4 in', () => {
-    expect(reduced(inches(2))).toEqual([]);
-    expect(reduced(inches(2) + 0.1)).toEqual(['note waistReduction']);
-    expect(reduced(inches(4))).toEqual(['note waistReduction']);
-    expect(reduced(inches(4) + 0.1)).toEqual(['warn waistReductionHigh']);
+    expect(reduced(inches(2) + 0.4)).toEqual([]);
+    expect(reduced(inches(2) + 0.6)).toEqual(['note waistReduction']);
+    expect(reduced(inches(4) + 0.4)).toEqual(['note waistReduction']);
+    expect(reduced(inches(4) + 0.6)).toEqual(['warn waistReductionHigh']);
   });
 
   it('is a warning above ten per cent of a waist for which that is less', () => {
-    expect(reduced(69.9, 700)).toEqual(['note waistReduction']);
-    expect(reduced(70.1, 700)).toEqual(['warn waistReductionHigh']);
+    expect(reduced(70.4, 700)).toEqual(['note waistReduction']);
+    expect(reduced(70.6, 700)).toEqual(['warn waistReductionHigh']);
   });
 
   it('is none when the waist has room', () => {
@@ -41,10 +41,10 @@ describe('reduction at the other girths', () => {
   // 10 % or 4 in, whichever is less: common practice for the waist, no source
   it('is silent up to the ceiling of the waist and a warning past it, over the ribs of its own kind', () => {
     expect(tenth('underBust')).toBeLessThan(inches(4));
-    expect(said({ underBust: 0.1 - tenth('underBust') })).toEqual([]);
-    expect(said({ underBust: -0.1 - tenth('underBust') })).toEqual(['warn ribReductionHigh ease.underBust']);
-    expect(said({ bust: 0.1 - tenth('bust'), hip: 0.1 - tenth('hip') })).toEqual([]);
-    expect(said({ bust: -0.1 - tenth('bust'), hip: -0.1 - tenth('hip') })).toEqual([
+    expect(said({ underBust: -0.4 - tenth('underBust') })).toEqual([]);
+    expect(said({ underBust: -0.6 - tenth('underBust') })).toEqual(['warn ribReductionHigh ease.underBust']);
+    expect(said({ bust: -0.4 - tenth('bust'), hip: -0.4 - tenth('hip') })).toEqual([]);
+    expect(said({ bust: -0.6 - tenth('bust'), hip: -0.6 - tenth('hip') })).toEqual([
       'warn girthReductionHigh ease.bust',
       'warn girthReductionHigh ease.hip',
     ]);
@@ -52,8 +52,8 @@ describe('reduction at the other girths', () => {
 
   it('is a warning above 4 in of a girth of which 10 % is more, and says by how much', () => {
     const hip = 1200;
-    expect(said({ hip: 0.1 - inches(4) }, { hip })).toEqual([]);
-    expect(said({ hip: -0.1 - inches(4) }, { hip })).toEqual(['warn girthReductionHigh ease.hip']);
+    expect(said({ hip: -0.4 - inches(4) }, { hip })).toEqual([]);
+    expect(said({ hip: -0.6 - inches(4) }, { hip })).toEqual(['warn girthReductionHigh ease.hip']);
     const ease = { ...DEFAULT_STYLE.ease, underBust: -100 };
     const ribs = draft(MEAN_BODY, { ...DEFAULT_STYLE, ease }).issues.find(
       ({ code }) => code === 'ribReductionHigh',
@@ -67,16 +67,33 @@ describe('top edge and armpit', () => {
   const set: Partial<Style> = { overBustAbove: inches(2) };
 
   it('warns above the underarm, is silent at it, and says when it is not known', () => {
-    expect(codes({ underarmToWaist: height - 0.1 }, set)).toContain('warn topAboveArmpit');
-    expect(codes({ underarmToWaist: height + 0.1 }, set).join()).not.toContain('rmpit');
+    expect(codes({ underarmToWaist: height - 0.6 }, set)).toContain('warn topAboveArmpit');
+    expect(codes({ underarmToWaist: height - 0.4 }, set).join()).not.toContain('rmpit');
     expect(codes({ underarmToWaist: null }, set)).toContain('note armpitUnknown');
+  });
+});
+
+describe('a zip and its allowance', () => {
+  const zipped = (centre: number): string[] =>
+    codes(
+      {},
+      {
+        closure: { ...DEFAULT_STYLE.closure, back: 'zip' },
+        allowances: { ...DEFAULT_STYLE.allowances, centre },
+      },
+    ).filter((code) => code.includes('zip'));
+
+  it('warns of less than an inch, and not of an inch written in whole millimetres', () => {
+    expect(zipped(25)).toEqual([]);
+    expect(zipped(24.8)).toEqual(['warn zipNeedsAllowance']);
   });
 });
 
 describe('hem and lap', () => {
   it('warns below the lap, is silent at it, and says when it is not known', () => {
     expect(codes({ waistToLap: 90 })).toContain('warn hemTooLongToSit');
-    expect(codes({ waistToLap: DEFAULT_STYLE.hemBelow }).join()).not.toMatch(/hemTooLong|sitting/);
+    expect(codes({ waistToLap: DEFAULT_STYLE.hemBelow - 0.6 })).toContain('warn hemTooLongToSit');
+    expect(codes({ waistToLap: DEFAULT_STYLE.hemBelow - 0.4 }).join()).not.toMatch(/hemTooLong|sitting/);
     expect(codes({ waistToLap: null })).toContain('note sittingUnknown');
     expect(codes({ waistToLap: null }, { hemBelow: 0 }).join()).not.toContain('sitting');
   });

@@ -19,6 +19,20 @@ describe('points down a line', () => {
       if (i > 0) expect(point.y).toBeGreaterThan(points[i - 1]?.y ?? 0);
   });
 
+  it('do not repeat an end where a knot all but coincides with it', () => {
+    for (const gap of [0, 1e-9, 1e-7, 1e-4, 0.01])
+      for (const [from, to] of [
+        [260 - gap, 500],
+        [215, 390 + gap],
+      ] as const) {
+        const points = pointsDown(leg, from, to);
+        expect(points[0]?.y).toBe(from);
+        expect(points.at(-1)?.y).toBe(to);
+        for (const [i, point] of points.entries())
+          if (i > 0) expect(point.y - (points[i - 1]?.y ?? 0)).toBeGreaterThan(1e-3);
+      }
+  });
+
   it('are two on a straight line', () => {
     expect(pointsDown(straightDown(7), 10, 90)).toEqual([
       { x: 7, y: 10 },

@@ -4,12 +4,13 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { balancedWedge, DEFAULT_STYLE, draft, type Piece, type Style, withPoints } from '../../../src/engine';
+import { pointsDown } from '../../../src/engine/geometry/polyline';
 import { smoothLine } from '../../../src/engine/geometry/smoothLine';
 import type { Panel } from '../../../src/engine/panels/panel';
 import type { TruedEdge } from '../../../src/engine/panels/truing';
 import { grainOf } from '../../../src/engine/pieces/grain';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { distanceTo, ringOf } from '../../support/outline';
+import { distanceTo, holds, ringOf } from '../../support/outline';
 
 const heights = (piece: Piece): number[] => ringOf(piece).map(({ y }) => y);
 
@@ -93,13 +94,50 @@ describe('the grain line', () => {
       }
   });
 
+  it('stays on a panel whose top edge or hem dips between its seams', () => {
+    const dipped = (edge: 'topShape' | 'hemShape', beyond: number): Style => ({
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.filter(({ station }) => station === 0),
+      [edge]: { ...DEFAULT_STYLE[edge], sideFront: { beyond, kind: 'corner' } },
+    });
+    const styles = [-60, -90, -120].flatMap((by) => [dipped('topShape', by), dipped('hemShape', by)]);
+    for (const style of styles)
+      for (const piece of draft(MEAN_BODY, { ...style, hemBelow: 60 }).pieces) {
+        const [top, foot] = piece.grain;
+        expect(foot.y - top.y).toBeGreaterThan(30);
+        for (let part = 0; part <= 1; part += 0.125) {
+          const point = { x: top.x, y: top.y + (foot.y - top.y) * part };
+          expect(holds(ringOf(piece), point, 0), piece.id).toBe(true);
+          expect(distanceTo(ringOf(piece), point), piece.id).toBeGreaterThan(2);
+        }
+      }
+  });
+
+  it('stands where the panel has room when it leans out of it at the waist', () => {
+    // Upright above the waist, then away to the side: through the middle of the waist there is room for a few mm.
+    const edge = (x: number) =>
+      smoothLine([0, 90, 110, 200], [x, x, x + 50, x + 160], { start: 'free', end: 'free' });
+    const trued = { top: { y: 0 }, hem: { y: 200 } } as TruedEdge;
+    const panel = { inner: edge(0), outer: edge(30), darts: [] as Panel['darts'] } as Panel;
+    const outline = [...pointsDown(panel.inner, 0, 200), ...pointsDown(panel.outer, 0, 200).reverse()];
+    const [top, foot] = grainOf(panel, trued, trued, 108, outline);
+    expect(foot.y - top.y).toBeGreaterThan(60);
+    for (const point of [top, foot]) expect(holds(outline, point, 0)).toBe(true);
+  });
+
   it('of a panel that leans ends 4 mm short of its edges', () => {
     // 40 wide, leaning out 4 in 5 from x = 0 at the waist: plumb through x = 20, the line meets the outer edge 25 above it
     // and the inner one 25 below; 4 mm clear of them it runs 20 either way.
     const edge = (x: number) => smoothLine([0, 200], [x - 80, x + 80], { start: 'free', end: 'free' });
     const trued = { top: { y: 0 }, hem: { y: 200 } } as TruedEdge;
     const panel = { inner: edge(0), outer: edge(40), darts: [] as Panel['darts'] } as Panel;
-    const [top, foot] = grainOf(panel, trued, trued, 100);
+    const outline = [
+      { x: -80, y: 0 },
+      { x: 80, y: 200 },
+      { x: 120, y: 200 },
+      { x: -40, y: 0 },
+    ];
+    const [top, foot] = grainOf(panel, trued, trued, 100, outline);
     expect([top.x, foot.x]).toEqual([20, 20]);
     expect(top.y).toBeGreaterThanOrEqual(80);
     expect(foot.y).toBeLessThanOrEqual(120);

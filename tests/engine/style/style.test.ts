@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
-import { styleField } from '../../../src/document/messages/styleFields';
+import { styleField } from '../../../src/document/messages/remarks/styleFields';
 import {
   balancedWedge,
   checkStyle,

@@ -1,5 +1,4 @@
 // The drafting sheet as an HTML file: no script in it, and nothing of a name but its letters.
-// @vitest-environment jsdom
 
 import { describe, expect, it } from 'vitest';
 import type { Issue } from '../../../src/engine';

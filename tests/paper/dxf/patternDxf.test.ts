@@ -139,7 +139,12 @@ describe('the DXF pattern', () => {
 
   it('says in each block and on the plan what must not be cut', () => {
     const input = demoPattern();
-    const fault = { code: 'panelTooNarrow', severity: 'error', at: {}, values: {} } as const;
+    const fault = {
+      code: 'panelTooNarrow',
+      severity: 'error',
+      at: {},
+      values: { width: 12, least: 20 },
+    } as const;
     const dxf = read(patternDxf({ ...input, draft: { ...input.draft, issues: [fault] } }));
     for (const entities of [dxf.entities, ...Object.values(dxf.blocks).map((block) => block.entities)])
       expect(textsOf(entities).join('\n')).toContain('do not cut');

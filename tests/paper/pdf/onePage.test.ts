@@ -142,7 +142,12 @@ describe('the projector’s picture', () => {
   );
 
   it('warns on a draft that must not be cut, and refuses weights that none can see', async () => {
-    const fault = { code: 'panelTooNarrow', severity: 'error', at: {}, values: {} } as const;
+    const fault = {
+      code: 'panelTooNarrow',
+      severity: 'error',
+      at: {},
+      values: { width: 12, least: 20 },
+    } as const;
     const faulty = { ...input, draft: { ...input.draft, issues: [fault] } };
     const { pages } = await readPattern(
       (await projectorPdf(faulty, { widthMm: 900, lineMm: 1 })) ?? new Uint8Array(),

@@ -1,4 +1,3 @@
-// @vitest-environment jsdom
 // The SVG pattern: well-formed, in named groups, and harmless whatever the names are.
 
 import { describe, expect, it } from 'vitest';

@@ -7,9 +7,18 @@ import {
   setEnds,
   setIntake,
 } from '../../../src/document';
-import { DEFAULT_STYLE, type Draft, draft, inches, type Style, withPoints, xAt } from '../../../src/engine';
+import {
+  DEFAULT_STYLE,
+  type Draft,
+  draft,
+  inches,
+  reaches,
+  type Style,
+  withPoints,
+  xAt,
+} from '../../../src/engine';
 import { snapPointsOf } from '../../../src/table/gestures/snap';
-import { askedExtent, crosses } from '../../../src/table/handles/dartExtent';
+import { askedExtent } from '../../../src/table/handles/dartExtent';
 import type { Handle } from '../../../src/table/handles/handle';
 import { handlesOf } from '../../../src/table/handles/handlesOf';
 import { panelsBeside } from '../../../src/table/handles/panelsBeside';
@@ -143,7 +152,7 @@ describe('the run of a wedge as asked', () => {
 
   it('crosses what lies clear of its points', () => {
     const extent = { upper: 100, lower: 200 };
-    expect([100, 104, 106, 194, 196, 300].map((at) => crosses(extent, at))).toEqual([
+    expect([100, 104, 106, 194, 196, 300].map((at) => reaches(extent, at))).toEqual([
       false,
       false,
       true,
@@ -186,13 +195,8 @@ describe('bending an axis', () => {
   const bend = (style: Style, id: string): Handle => bendsOf(style).find((each) => each.id === id) as Handle;
 
   it('is done at the levels from top edge to hem, in the place of legs and points', () => {
-    // its level top edge lies on the over-bust line, and the hip below its hem
-    expect(bendsOf(DEFAULT_STYLE).map(({ level }) => level)).toEqual([
-      'overBust',
-      'bust',
-      'underBust',
-      'waist',
-    ]);
+    // The over-bust line lies above its level top edge, and the hip below its hem.
+    expect(bendsOf(DEFAULT_STYLE).map(({ level }) => level)).toEqual(['bust', 'underBust', 'waist']);
     const toWaist = { ...DEFAULT_STYLE, topAbove: -20, hemBelow: 0 };
     expect(bendsOf(toWaist).map(({ level }) => level)).toEqual(['bust', 'underBust', 'waist']);
     expect(bendsOf(DEFAULT_STYLE, 'front-centre')).toEqual([]);

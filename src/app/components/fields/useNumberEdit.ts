@@ -15,7 +15,7 @@ type NumberEdit<Owner, Length> = (
   set: (before: Owner, mm: Length) => Owner,
 ) => Pick<LengthFieldProps, 'onShow' | 'onKeep' | 'onDrop'>;
 
-function useNumberEdit(): NumberEdit<Book, number | null> {
+export function useNumberEdit(): NumberEdit<Book, number | null> {
   const show = useStore((state) => state.show);
   const keep = useStore((state) => state.keep);
   const drop = useStore((state) => state.drop);

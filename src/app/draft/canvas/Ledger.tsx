@@ -1,7 +1,14 @@
 // The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
 
 import { memo, useDeferredValue } from 'react';
-import { CANVAS, formatDifference, formatLength, LEVEL_WORDS, type Unit } from '../../../document';
+import {
+  CANVAS,
+  formatDifference,
+  formatLength,
+  LEVEL_WORDS,
+  type Unit,
+  writtenLength,
+} from '../../../document';
 import {
   type Draft,
   type Issue,
@@ -116,7 +123,8 @@ function written(
     along: finished?.along === true,
     outside: finished ? '' : whereOutside(row, draft.span),
     off: off === 0 ? '' : TEXTS.off({ difference: `${off > 0 ? '+' : '−'}${formatDifference(off, unit)}` }),
-    wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + each, 0)),
+    // The sum of what the wedges' own fields read.
+    wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + writtenLength(each, unit), 0)),
     side: write(taken.sideSeam.front + taken.sideSeam.back),
     remarks: draft.issues
       .filter((issue) => issue.at.field === `ease.${row.level}`)

@@ -16,13 +16,14 @@ import {
   type DraftedWedge,
   isDart,
   type LevelName,
+  reaches,
   type Style,
   stationOf,
   type Wedge,
   wedgeSpan,
   xAt,
 } from '../../../engine';
-import { askedExtent, crosses, intakeNow } from '../../../table';
+import { askedExtent, intakeNow } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
@@ -66,7 +67,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
             <th scope="row">{TEXTS.intake}</th>
             {levels.map(({ name, y }) => (
               <td key={name}>
-                {crosses(extent, y) ? (
+                {reaches(extent, y) ? (
                   <LengthField
                     compact={true}
                     signed={!isDart(wedge)}
@@ -90,7 +91,7 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
               <td key={name}>
                 {drafted.onCentre ? (
                   <span className="fixed">{formatLength(0, client.unit)}</span>
-                ) : !crosses(extent, y) ? (
+                ) : !reaches(extent, y) ? (
                   <NotCrossed />
                 ) : wedge.kind === 'closed' ? (
                   <span className="fixed">{formatLength(xAt(drafted.axis, y), client.unit)}</span>

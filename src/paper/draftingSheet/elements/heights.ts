@@ -1,6 +1,6 @@
 // Heights at which the drafting sheet gives measurements.
 
-import { LEVEL_TITLES } from '../../../document';
+import { DRAFTING_SHEET, LEVEL_TITLES } from '../../../document';
 import type { BlockName, Draft, DraftedWedge, LevelName, UpperEnd } from '../../../engine';
 import type { SheetLengths } from './sheetLengths';
 
@@ -11,12 +11,13 @@ export interface DraftingHeight {
   readonly level: LevelName | null;
 }
 
+const TEXTS = DRAFTING_SHEET.lines;
+
 /** Name of the line on which a wedge of a shouldered block ends, by where it does. */
-function upperEndName({ edge, part, at }: UpperEnd, block: BlockName, lengths: SheetLengths): string {
-  if (edge === 'shoulder' && part === 0.5)
-    return block === 'front' ? 'Mid-shoulder' : 'Mid-shoulder of the back';
-  return `End in the ${edge} at ${lengths.text(at.point.y)}`;
-}
+const upperEndName = ({ edge, part, at }: UpperEnd, block: BlockName, lengths: SheetLengths): string =>
+  edge === 'shoulder' && part === 0.5
+    ? TEXTS.midShoulder[block]
+    : TEXTS.endIn({ edge, height: lengths.text(at.point.y) });
 
 /** The line at a height; null where there is none. */
 export const lineAt = (heights: readonly DraftingHeight[], at: number): DraftingHeight | null =>
@@ -42,12 +43,12 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
     .filter(({ y }) => y >= above && y <= below)
     .map(({ name, y }) => ({ name: LEVEL_TITLES[name], y, level: name }));
   for (const { name, title, y } of [
-    { name: 'top line', title: 'Top line', y: span.top },
-    { name: 'hem line', title: 'Hem line', y: span.hem },
+    { ...TEXTS.top, y: span.top },
+    { ...TEXTS.hem, y: span.hem },
   ]) {
     const same = lines.findIndex((line) => Math.abs(line.y - y) < ONE_LINE_MM);
     const found = lines[same];
-    if (found) lines[same] = { ...found, name: `${found.name}, ${name}` };
+    if (found) lines[same] = { ...found, name: TEXTS.both({ title: found.name, name }) };
     else lines.push({ name: title, y, level: null });
   }
   const bust = levels.find(({ name }) => name === 'bust')?.y ?? upper;
@@ -73,9 +74,9 @@ function turnsOf(
 ): Omit<DraftingHeight, 'level'>[] {
   const isPoint = (y: number): boolean => y === extent.upper || y === extent.lower;
   return outerLeg.ys.flatMap((y) => {
-    if (isPoint(y)) return [{ name: `Dart point at ${lengths.text(y)}`, y }];
-    if (y < bust) return [{ name: `Guide at ${lengths.text(y)}`, y }];
-    return [{ name: 'Fuller cup', y }];
+    if (isPoint(y)) return [{ name: TEXTS.dartPoint({ height: lengths.text(y) }), y }];
+    if (y < bust) return [{ name: TEXTS.guide({ height: lengths.text(y) }), y }];
+    return [{ name: TEXTS.fullerCup, y }];
   });
 }
 
@@ -88,7 +89,7 @@ export function heightsOf(draft: Draft, lengths: SheetLengths): DraftingHeight[]
     const parts = Math.ceil((line.y - before.y) / MOST_APART_MM);
     const between = Array.from({ length: parts - 1 }, (_, n): DraftingHeight => {
       const y = lengths.round(before.y + ((line.y - before.y) * (n + 1)) / parts);
-      return { name: `Guide at ${lengths.text(y)}`, y, level: null };
+      return { name: TEXTS.guide({ height: lengths.text(y) }), y, level: null };
     });
     return [...between, line];
   });

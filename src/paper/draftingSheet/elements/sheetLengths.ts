@@ -1,6 +1,6 @@
 // Lengths of a drafting sheet, rounded to the divisions of a tape measure.
 
-import { formatLength, type Unit } from '../../../document';
+import { DRAFTING_SHEET, formatLength, type Unit } from '../../../document';
 import { inches } from '../../../engine';
 
 export interface SheetLengths {
@@ -12,28 +12,33 @@ export interface SheetLengths {
   /** The rounded length as text, without the unit. */
   text(mm: number): string;
   /**
-   * A height relative to a line of the sheet: "on the line", "⅛ above". Both are rounded first, so that a height measured from the
-   * drawn line is within half a division.
+   * How far a height lies below a line of the sheet, mm; negative above it, 0 on it. Both are rounded first, so that a height
+   * measured from the drawn line is within half a division.
    */
+  belowLine(yMm: number, lineMm: number): number;
+  /** How a height stands to a line drawn on the sheet: "on the line", "⅛ above". */
   fromLine(yMm: number, lineMm: number): string;
 }
-
-/** The text for a height on the line. */
-export const ON_THE_LINE = 'on the line';
 
 export function sheetLengths(unit: Unit): SheetLengths {
   const divisionMm = unit === 'in' ? inches(1 / 16) : 1;
   const round = (mm: number): number => Math.round(mm / divisionMm) * divisionMm;
   const text = (mm: number): string => formatLength(round(mm), unit);
+  const belowLine = (yMm: number, lineMm: number): number => {
+    const below = round(yMm) - round(lineMm);
+    return Math.abs(below) < divisionMm / 2 ? 0 : below;
+  };
   return {
     unit,
     divisionMm,
     round,
     text,
+    belowLine,
     fromLine(yMm, lineMm) {
-      const below = round(yMm) - round(lineMm);
-      if (Math.abs(below) < divisionMm / 2) return ON_THE_LINE;
-      return below < 0 ? `${text(-below)} above` : `${text(below)} below`;
+      const { onLine, above, below } = DRAFTING_SHEET.heights;
+      const depth = belowLine(yMm, lineMm);
+      if (depth === 0) return onLine;
+      return depth < 0 ? above({ length: text(-depth) }) : below({ length: text(depth) });
     },
   };
 }

@@ -1,6 +1,6 @@
 // Steps that draw shoulder bands. A band is drawn on the block with its wedges sewn, so it has a figure of its own.
 
-import { edgeName, pieceLabel } from '../../../document';
+import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel } from '../../../document';
 import type { PlanInput } from '../../layout/planInput';
 import { foldOf } from '../../panel/panelLines';
 import type { DraftingStep } from '../elements/draftingStep';
@@ -10,6 +10,8 @@ import type { SheetLengths } from '../elements/sheetLengths';
 
 /** A step for each band. */
 export function bandSteps({ draft }: PlanInput, lengths: SheetLengths): DraftingStep[] {
+  const texts = DRAFTING_PANELS.band;
+  const { columns, cells } = DRAFTING_SHEET;
   return draft.extras
     .filter(({ kind }) => kind === 'band')
     .map((band) => {
@@ -19,32 +21,30 @@ export function bandSteps({ draft }: PlanInput, lengths: SheetLengths): Drafting
         const guides = guidesOn(fromCentre(edge.points), lengths);
         drawing.line(band.block, 'drawn', edge.points);
         for (const guide of guides) drawing.spot(band.block, guide);
-        const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : 'none';
-        const name = edge.role === 'seam' ? 'edge to the panels' : edgeName(edge, band);
+        const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : cells.noAllowance;
+        const name = edge.role === 'seam' ? texts.edgeToPanels : edgeName(edge, band);
         return guides.map(({ x, y }, i) => [
           i === 0 ? name : '',
           lengths.text(x),
           lengths.text(y),
-          i > 0 ? '' : edge === foldOf(band) ? 'on the fold' : allowance,
+          i > 0 ? '' : edge === foldOf(band) ? cells.onFold : allowance,
         ]);
       });
       return {
         heading: pieceLabel(band),
         sentences: [
-          `Draw it on paper of its own, from a centre line and a shoulder level squared across it, and cut ${band.cut.onFold ? `${band.cut.count} on the fold` : band.cut.count}. It is sewn to the top edge of the panels when their seams are closed.`,
-          'Mark the points, draw each edge through its own as one smooth curve, and set the marks on the edge to the panels where their seams meet it.',
+          texts.draw({
+            cut: band.cut.onFold ? cells.cutOnFold({ count: band.cut.count }) : String(band.cut.count),
+          }),
+          texts.mark,
         ],
         tables: [
-          { columns: ['Edge', 'From the centre line', 'Below the shoulder level', 'Allowance'], rows },
+          { columns: [columns.edge, columns.fromCentre, columns.belowShoulder, columns.allowance], rows },
           ...(band.marks.length > 0
             ? [
                 {
-                  columns: ['Mark', 'From the centre line', 'Below the shoulder level'],
-                  rows: band.marks.map(({ at }) => [
-                    'Seam of the panels',
-                    lengths.text(at.x),
-                    lengths.text(at.y),
-                  ]),
+                  columns: [columns.mark, columns.fromCentre, columns.belowShoulder],
+                  rows: band.marks.map(({ at }) => [texts.seam, lengths.text(at.x), lengths.text(at.y)]),
                 },
               ]
             : []),

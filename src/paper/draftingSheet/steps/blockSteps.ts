@@ -1,6 +1,6 @@
 // Steps that draw one half block: the bust-point line, the legs of each wedge, and the side seam.
 
-import { wedgeNameOf } from '../../../document';
+import { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds, wedgePhrase, wedgePlaceOf } from '../../../document';
 import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
@@ -8,7 +8,7 @@ import { type Drawing, startDrawing } from '../elements/figure';
 import { type DraftingHeight, heightsOf } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
 
-const BLOCK_TITLES = { front: 'Front', back: 'Back' } as const;
+const COLUMNS = DRAFTING_SHEET.columns;
 
 export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLengths): DraftingStep[] {
   const { draft } = input;
@@ -73,6 +73,7 @@ function bustLineStep(
   heights: readonly DraftingHeight[],
   lengths: SheetLengths,
 ): DraftingStep {
+  const texts = DRAFTING_BLOCKS.bustLine;
   const foot = heights[heights.length - 1]?.y ?? 0;
   drawing.line(block, 'drawn', [
     { x: bustLine, y: 0 },
@@ -80,14 +81,13 @@ function bustLineStep(
   ]);
   drawing.label(block, lengths.text(bustLine), { x: bustLine, y: -4 }, 'middle');
   return {
-    heading: `${BLOCK_TITLES[block]}: the bust-point line`,
-    sentences: [
-      block === 'front'
-        ? 'Draw an upright line at half the distance between the bust points: wedges stand in relation to it.'
-        : 'Draw the same line on the back, where the bust points lie seen from behind, less half of the lacing gap.',
-    ],
+    heading: texts.heading[block],
+    sentences: [texts.draw[block]],
     tables: [
-      { columns: ['Line', 'From the centre line'], rows: [['Bust-point line', lengths.text(bustLine)]] },
+      {
+        columns: [COLUMNS.line, COLUMNS.fromCentre],
+        rows: [[DRAFTING_SHEET.lines.bustPoint, lengths.text(bustLine)]],
+      },
     ],
     figure: drawing.done(),
   };
@@ -114,23 +114,20 @@ function wedgeStep(
     const legs = onCentre ? [outer] : [xAt(axis, y), inner, outer];
     return [name, lengths.text(outer - inner), ...legs.map(lengths.text)];
   });
-  const name = wedgeNameOf(wedge.id, savedDraft.style);
+  const texts = DRAFTING_BLOCKS.wedge;
+  const name = wedgePhrase(wedgePlaceOf(wedge.id, savedDraft.style));
   return {
-    heading: `${BLOCK_TITLES[block]}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    heading: texts.heading[block]({ wedge: name }),
     sentences: [
-      onCentre
-        ? 'Mark its outer leg on each line, measured from the centre line, which is its inner leg.'
-        : 'Mark its two legs on each line, measured from the centre line: half of the intake to either side of its axis.',
-      `Draw each leg as one smooth curve through its marks, without a bulge between two of them; ${endsOf(extent, heights)}.`,
-      ...(overlaps
-        ? ['Where the intake is less than nothing the legs overlap: cloth is added there, not taken.']
-        : []),
+      onCentre ? texts.onCentre : texts.legs,
+      texts.draw({ ends: endsOf(extent, heights) }),
+      ...(overlaps ? [texts.overlap] : []),
     ],
     tables: [
       {
         columns: onCentre
-          ? ['Line', 'Intake', 'Outer leg']
-          : ['Line', 'Intake', 'Axis', 'Inner leg', 'Outer leg'],
+          ? [COLUMNS.line, COLUMNS.intake, COLUMNS.outerLeg]
+          : [COLUMNS.line, COLUMNS.intake, COLUMNS.axis, COLUMNS.innerLeg, COLUMNS.outerLeg],
         rows,
       },
     ],
@@ -139,14 +136,14 @@ function wedgeStep(
 }
 
 /** What the legs do at their two ends. Where a dart's point is not among the heights, the dart is open at the edge. */
-function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly DraftingHeight[]): string {
+function endsOf({ upper, lower }: DraftedWedge['extent'], heights: readonly DraftingHeight[]): LegEnds {
   const isPoint = (point: number | null): boolean =>
     point !== null && heights.some(({ y }) => Math.abs(y - point) < ON_LINE_MM);
   const [above, below] = [isPoint(upper), isPoint(lower)];
-  if (above && below) return 'the two meet in both points of the dart';
-  if (above) return 'the two meet in the point of the dart, and run straight down from the lowest mark';
-  if (below) return 'the two meet in the point of the dart, and run straight up from the highest mark';
-  return 'beyond the outermost mark it runs straight down or up';
+  if (above && below) return 'bothPoints';
+  if (above) return 'upperPoint';
+  if (below) return 'lowerPoint';
+  return 'through';
 }
 
 function sideStep(
@@ -156,6 +153,7 @@ function sideStep(
   heights: readonly DraftingHeight[],
   lengths: SheetLengths,
 ): DraftingStep {
+  const texts = DRAFTING_BLOCKS.sideSeam;
   const seam = draft.blocks?.[block].sideSeam;
   const rows: string[][] = [];
   if (seam) {
@@ -174,12 +172,9 @@ function sideStep(
     }
   }
   return {
-    heading: `${BLOCK_TITLES[block]}: the side seam`,
-    sentences: [
-      'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
-      'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',
-    ],
-    tables: [{ columns: ['Line', 'Closed half', 'All wedges', 'Side seam from the centre line'], rows }],
+    heading: texts.heading[block],
+    sentences: [texts.putBack, texts.draw],
+    tables: [{ columns: [COLUMNS.line, COLUMNS.closedHalf, COLUMNS.allWedges, COLUMNS.sideSeam], rows }],
     figure: drawing.done(),
   };
 }

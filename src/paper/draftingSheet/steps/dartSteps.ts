@@ -1,6 +1,6 @@
 // The step for darts: their points and the lengths of their legs.
 
-import { pieceLabel, wedgeNameOf } from '../../../document';
+import { DRAFTING_PANELS, DRAFTING_SHEET, pieceLabel, wedgePhrase, wedgePlaceOf } from '../../../document';
 import { distance, polylineLength } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
@@ -14,24 +14,29 @@ const MEETING_MM = 0.1;
 /** One step; none where the draft has no darts. */
 export function dartSteps({ draft, savedDraft }: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const drawing = startDrawing(draft, heightsOf(draft, lengths), ['front', 'back']);
+  const texts = DRAFTING_PANELS.darts;
+  const { columns } = DRAFTING_SHEET;
   const points: string[][] = [];
   const legs: string[][] = [];
   let opens = false;
   for (const piece of draft.pieces) {
     for (const edge of piece.edges) drawing.line(piece.block, 'done', edge.points);
     for (const { wedge, inner, outer, open } of piece.darts) {
-      const name = `${pieceLabel(piece)}, ${wedgeNameOf(wedge, savedDraft.style).toLowerCase()}`;
+      const name = texts.dartOf({
+        piece: pieceLabel(piece),
+        wedge: wedgePhrase(wedgePlaceOf(wedge, savedDraft.style)),
+      });
       drawing.line(piece.block, 'drawn', inner);
       drawing.line(piece.block, 'drawn', outer);
       const ends = [
-        { which: 'upper point', point: inner[0], mate: outer[0] },
-        { which: 'lower point', point: inner.at(-1), mate: outer.at(-1) },
+        { which: texts.upperPoint, point: inner[0], mate: outer[0] },
+        { which: texts.lowerPoint, point: inner.at(-1), mate: outer.at(-1) },
       ];
       for (const { which, point, mate } of ends) {
         // Where they are apart the dart opens at the edge.
         if (!point || !mate || distance(point, mate) > MEETING_MM) continue;
         drawing.spot(piece.block, point);
-        points.push([`${name}, ${which}`, lengths.text(point.x), lengths.text(point.y)]);
+        points.push([which({ dart: name }), lengths.text(point.x), lengths.text(point.y)]);
       }
       legs.push([name, lengths.text(polylineLength(inner)), lengths.text(polylineLength(outer))]);
       opens ||= open;
@@ -40,18 +45,11 @@ export function dartSteps({ draft, savedDraft }: PlanInput, lengths: SheetLength
   if (legs.length === 0) return [];
   return [
     {
-      heading: 'Darts',
-      sentences: [
-        'Both legs of a dart meet in each of these points. Sewn together they must be equally long: measure both from the point, and where they differ, take the mean on both.',
-        ...(opens
-          ? [
-              'Fold an open dart shut before its edge is cut: unfolded, the cut line rises to a peak between its legs.',
-            ]
-          : []),
-      ],
+      heading: texts.heading,
+      sentences: [texts.meet, ...(opens ? [texts.fold] : [])],
       tables: [
-        { columns: ['Point', 'From the centre line', 'Below the shoulder level'], rows: points },
-        { columns: ['Dart', 'Inner leg', 'Outer leg'], rows: legs },
+        { columns: [columns.point, columns.fromCentre, columns.belowShoulder], rows: points },
+        { columns: [columns.dart, columns.innerLeg, columns.outerLeg], rows: legs },
       ],
       figure: drawing.done(),
     },

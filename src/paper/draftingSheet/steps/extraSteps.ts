@@ -1,6 +1,6 @@
 // The step for modesty panel, facings and straps: ruled by their sizes, with ends traced from the panels they lie behind.
 
-import { pieceLabel } from '../../../document';
+import { DRAFTING_PANELS, DRAFTING_SHEET, pieceLabel } from '../../../document';
 import { innerEdge, type Piece, polylineLength } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
@@ -9,13 +9,7 @@ import type { SheetLengths } from '../elements/sheetLengths';
 const KINDS = ['modesty', 'facing', 'strap'] as const;
 type Kind = (typeof KINDS)[number];
 
-const SENTENCES: Readonly<Record<Kind, string>> = {
-  modesty:
-    'Modesty panel: rule a rectangle, its length that of the laced edge, and in it a line for each laced edge, as far from the long edges as is written. Lay the panel’s laced edge along each line, from end to end of the rectangle, and trace its top edge and hem out to the long edge; between the lines the ends run straight across.',
-  facing:
-    'Facing: trace the laced edge from its panel with its balance marks, and from both its ends the top edge and the hem. Draw the inner edge parallel to the laced edge at the width; where the panel is narrower, top edge and hem run on straight.',
-  strap: 'Straps: rule each as a rectangle; it is folded along its middle and sewn.',
-};
+const TEXTS = DRAFTING_PANELS.beside;
 
 export function extraSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const { extras } = input.draft;
@@ -23,11 +17,8 @@ export function extraSteps(input: PlanInput, lengths: SheetLengths): DraftingSte
   if (found.length === 0) return [];
   return [
     {
-      heading: 'Beside the panels',
-      sentences: [
-        ...found.map((kind) => SENTENCES[kind]),
-        'The grain runs upright. Add the allowances outside: first that of the edge on the left (of a facing, the laced one), then those of the lower end, of the edge across from it and of the upper end.',
-      ],
+      heading: TEXTS.heading,
+      sentences: [...found.map((kind) => TEXTS[kind]), TEXTS.allowances],
       tables: found.map((kind) =>
         tableOf(
           kind,
@@ -47,6 +38,7 @@ function tableOf(
   { draft, savedDraft }: PlanInput,
   lengths: SheetLengths,
 ): StepTable {
+  const { columns, cells } = DRAFTING_SHEET;
   const { closure, extras = {} } = savedDraft.style;
   const { modesty, facing, straps } = extras;
   const lacedLength = (piece: Piece): string => {
@@ -54,7 +46,7 @@ function tableOf(
     return lengths.text(panel ? polylineLength(innerEdge(panel).points) : 0);
   };
   const allowances = ({ edges }: Piece): string =>
-    edges.map(({ allowance }) => (allowance > 0 ? lengths.text(allowance) : 'none')).join(', ');
+    edges.map(({ allowance }) => (allowance > 0 ? lengths.text(allowance) : cells.noAllowance)).join(', ');
   const sizes: Readonly<Record<Kind, (piece: Piece) => string[]>> = {
     modesty: (piece) => [
       lengths.text(closure.lacingGap + 2 * (modesty?.overlap ?? 0)),
@@ -66,12 +58,12 @@ function tableOf(
   };
   return {
     columns: [
-      'Piece',
-      'Cut',
-      'Width',
-      'Length',
-      ...(kind === 'modesty' ? ['Laced edge from the long edge'] : []),
-      'Allowances',
+      columns.piece,
+      columns.cut,
+      columns.width,
+      columns.length,
+      ...(kind === 'modesty' ? [columns.lacedEdge] : []),
+      columns.allowances,
     ],
     rows: pieces.map((piece) => [
       pieceLabel(piece),

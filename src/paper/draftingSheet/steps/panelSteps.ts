@@ -1,6 +1,14 @@
 // Steps for the panels: truing, top edge and hem, darts, drill marks, allowances and the proof.
 
-import { edgeName, LEVEL_TITLES, LEVEL_WORDS, pieceLabel, TURNED_HEM } from '../../../document';
+import {
+  DRAFTING_PANELS,
+  DRAFTING_SHEET,
+  edgeName,
+  LEVEL_TITLES,
+  LEVEL_WORDS,
+  pieceLabel,
+  TURNED_HEM,
+} from '../../../document';
 import {
   type Draft,
   type Edge,
@@ -17,11 +25,13 @@ import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
 import { heightsOf, lineAt } from '../elements/heights';
-import { ON_THE_LINE, type SheetLengths } from '../elements/sheetLengths';
+import type { SheetLengths } from '../elements/sheetLengths';
 import { dartSteps } from './dartSteps';
 import { isShouldered, shoulderSteps } from './shoulderSteps';
 
 const BOTH = ['front', 'back'] as const;
+const COLUMNS = DRAFTING_SHEET.columns;
+const CELLS = DRAFTING_SHEET.cells;
 
 export function panelSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   return [
@@ -40,6 +50,8 @@ export function panelSteps(input: PlanInput, lengths: SheetLengths): DraftingSte
 function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const heights = heightsOf(draft, lengths);
   const drawing = startDrawing(draft, heights, BOTH);
+  const texts = DRAFTING_PANELS.truing;
+  const { lines } = DRAFTING_SHEET;
   const rows: string[][] = [];
   for (const { seam, a, b } of draft.proof.seams) {
     // These seams are not measured from the waist; each has a step of its own.
@@ -50,37 +62,35 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
       drawing.line(piece.block, 'done', edge.points);
       for (const end of endsDown(edge)) drawing.spot(piece.block, end);
     }
-    const name = `${pieceLabel(first.piece)} – ${pieceLabel(second.piece)}`;
+    const names = { a: pieceLabel(first.piece), b: pieceLabel(second.piece) };
+    const name = { seam: DRAFTING_PANELS.seamOf(names) };
     const [tops, feet] = [0, 1].map((i) => [first, second].map(({ edge }) => endsDown(edge)[i]?.y ?? 0)) as [
       number[],
       number[],
     ];
     const { top, hem } = draft.span ?? { top: 0, hem: 0 };
     const add = (what: string, line: string, ys: readonly number[], lineY: number): void => {
-      const offsets = ys.map((y) => lengths.fromLine(y, lineY));
-      if (offsets.some((each) => each !== ON_THE_LINE)) rows.push([`${name}, ${what}`, line, ...offsets]);
+      if (ys.some((y) => lengths.belowLine(y, lineY) !== 0))
+        rows.push([what, line, ...ys.map((y) => lengths.fromLine(y, lineY))]);
     };
     const { block, number } = first.piece;
     const upper = seam.kind === 'wedge' ? draft.blocks?.[block].upper?.ends[number - 1] : undefined;
     const end = upper ? lineAt(heights, upper.at.point.y) : null;
-    if (end) add('upper end', end.name.toLowerCase(), tops, end.y);
-    else add('upper end', 'top line', tops, top);
+    add(texts.upperEnd(name), end ? end.name.toLowerCase() : lines.top.name, tops, end ? end.y : top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
         const line = draft.levels.find((level) => level.name === mark.level)?.y ?? 0;
-        add('mark', LEVEL_WORDS[mark.level], [mark.at.y, mate.at.y], line);
+        add(texts.markAt(name), LEVEL_WORDS[mark.level], [mark.at.y, mate.at.y], line);
       }
-    add('lower end', 'hem line', feet, hem);
+    add(texts.lowerEnd(name), lines.hem.name, feet, hem);
   }
   return {
-    heading: 'True the seams',
-    sentences: [
-      'Two edges that are sewn together must be equally long above and below the waist. Measure both along the curve from the waist line; where they differ, take the mean on both. That and the shape of top edge and hem move ends and balance marks off their lines by as much as stands here.',
+    heading: texts.heading,
+    sentences: [texts.measure, rows.length > 0 ? texts.mark : texts.allStay],
+    tables:
       rows.length > 0
-        ? 'Mark each on its own leg. Ends and balance marks that are not named stay on their lines.'
-        : 'On this draft all ends and balance marks stay on their lines.',
-    ],
-    tables: rows.length > 0 ? [{ columns: ['Seam', 'From the', 'First mate', 'Second mate'], rows }] : [],
+        ? [{ columns: [COLUMNS.seam, COLUMNS.from, COLUMNS.firstMate, COLUMNS.secondMate], rows }]
+        : [],
     figure: drawing.done(),
   };
 }
@@ -124,21 +134,21 @@ function edgesStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
         drawing.line(block, 'drawn', edge.points);
         for (const guide of guides) drawing.spot(block, guide);
         return guides.map(({ x, y }, i) => [
-          i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
+          i === 0 ? DRAFTING_PANELS.edgeOf({ piece: pieceLabel(piece), edge: edgeName(edge, piece) }) : '',
           lengths.text(x),
           lengths.text(y),
         ]);
       }),
     );
     return rows.length > 0
-      ? [{ columns: ['Edge', 'From the centre line', 'Below the shoulder level'], rows }]
+      ? [{ columns: [COLUMNS.edge, COLUMNS.fromCentre, COLUMNS.belowShoulder], rows }]
       : [];
   });
   return {
-    heading: draft.pieces.some(isShouldered) ? 'Hem' : 'Top edge and hem',
-    sentences: [
-      'Mark these points on each panel, the first and the last at the ends of its legs, and draw the edge through them as one smooth curve. Sewn, it runs on across each seam without a kink, but where the design has a corner.',
-    ],
+    heading: draft.pieces.some(isShouldered)
+      ? DRAFTING_PANELS.edges.hemHeading
+      : DRAFTING_PANELS.edges.heading,
+    sentences: [DRAFTING_PANELS.edges.mark],
     tables,
     figure: drawing.done(),
   };
@@ -160,11 +170,9 @@ function drillStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep[] 
   if (rows.length === 0) return [];
   return [
     {
-      heading: 'Drill marks',
-      sentences: [
-        'Mark where the awl goes through; it stands inside the point of the dart, so that sewing covers it.',
-      ],
-      tables: [{ columns: ['Panel', 'From the centre line', 'Below the shoulder level'], rows }],
+      heading: DRAFTING_PANELS.drill.heading,
+      sentences: [DRAFTING_PANELS.drill.mark],
+      tables: [{ columns: [COLUMNS.panel, COLUMNS.fromCentre, COLUMNS.belowShoulder], rows }],
       figure: drawing.done(),
     },
   ];
@@ -173,32 +181,33 @@ function drillStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep[] 
 // ── allowances ──
 
 function allowanceStep({ draft, savedDraft }: PlanInput, lengths: SheetLengths): DraftingStep {
+  const texts = DRAFTING_PANELS.allowances;
   const drawing = startDrawing(draft, heightsOf(draft, lengths), BOTH);
   const rows = draft.pieces.flatMap((piece) => {
     for (const { points } of piece.edges) drawing.line(piece.block, 'drawn', points);
     drawing.label(piece.block, String(piece.number), middleOf(piece), 'middle');
-    const cut = piece.cut.onFold ? `${piece.cut.count} on the fold` : String(piece.cut.count);
+    const cut = piece.cut.onFold ? CELLS.cutOnFold({ count: piece.cut.count }) : String(piece.cut.count);
     const edges = piece.edges.flatMap((edge) => {
       // The edge between the legs of a dart is not cut out.
       if (edge.dart !== undefined) return [];
-      const to = edge.mate ? ` to ${pieceLabel(edge.mate.piece)}` : '';
-      const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : 'none';
+      const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : CELLS.noAllowance;
       const zip = zipOn(piece, edge, savedDraft.style);
       const finish =
-        edge === foldOf(piece) ? 'on the fold' : zip === null ? allowance : `${allowance}, ${zip}`;
-      return `${edgeName(edge, piece)}${to}: ${finish}`;
+        edge === foldOf(piece) ? CELLS.onFold : zip === null ? allowance : texts.zipped({ allowance, zip });
+      const mate = edge.mate ? pieceLabel(edge.mate.piece) : null;
+      return texts.edge({ edge: edgeName(edge, piece), mate, finish });
     });
     return [[pieceLabel(piece), cut, [...new Set(edges)].join('; ')]];
   });
   return {
-    heading: 'Cut apart and add the allowances',
+    heading: texts.heading,
     sentences: [
-      'Trace each panel onto its own paper with its number, its balance marks and its grain line, which runs with the centre line. The cloth of the wedges falls away between the panels.',
-      'Draw the cut line outside the sew line by the allowance of each edge.',
+      texts.trace,
+      texts.draw,
       ...zipSentences(savedDraft.style),
       ...(turnsHemUp(savedDraft.style) ? [TURNED_HEM] : []),
     ],
-    tables: [{ columns: ['Panel', 'Cut', 'Allowance of each edge'], rows }],
+    tables: [{ columns: [COLUMNS.panel, COLUMNS.cut, COLUMNS.allowanceOfEach], rows }],
     figure: drawing.done(),
   };
 }
@@ -223,11 +232,9 @@ function proofStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
       ];
     });
   return {
-    heading: 'Prove it',
-    sentences: [
-      'Measure each panel from edge to edge along each level it crosses, front panels from the centre, then back panels. Together they must come to half of what the garment measures; rounding may leave a division or two of the tape.',
-    ],
-    tables: [{ columns: ['Level', 'Panels', 'Together', 'Must be'], rows }],
+    heading: DRAFTING_PANELS.proof.heading,
+    sentences: [DRAFTING_PANELS.proof.measure],
+    tables: [{ columns: [COLUMNS.level, COLUMNS.panels, COLUMNS.together, COLUMNS.mustBe], rows }],
     figure: null,
   };
 }

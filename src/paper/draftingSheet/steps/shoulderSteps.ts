@@ -1,6 +1,6 @@
 // Steps for neckline, shoulder and armhole of a shouldered block, and for its shoulder seam.
 
-import { edgeName, pieceLabel, wedgeNameOf } from '../../../document';
+import { DRAFTING_PANELS, DRAFTING_SHEET, edgeName, pieceLabel, wedgeNameOf } from '../../../document';
 import type { BlockName, Draft, Edge, Piece, Point } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
@@ -8,6 +8,9 @@ import { fromCentre, guidesOn } from '../elements/edgeGuides';
 import { startDrawing } from '../elements/figure';
 import { heightsOf } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
+
+const TEXTS = DRAFTING_PANELS.shoulder;
+const COLUMNS = DRAFTING_SHEET.columns;
 
 /** Whether a panel has its part of neckline, shoulder and armhole instead of a top edge. */
 export const isShouldered = ({ edges }: Piece): boolean =>
@@ -49,7 +52,7 @@ function blockStep(
       for (const guide of guides) drawing.spot(block, guide);
       rows.push(
         ...guides.map(({ x, y }, i) => [
-          i === 0 ? `${pieceLabel(piece)}, ${edgeName(edge, piece)}` : '',
+          i === 0 ? DRAFTING_PANELS.edgeOf({ piece: pieceLabel(piece), edge: edgeName(edge, piece) }) : '',
           lengths.text(x),
           lengths.text(y),
         ]),
@@ -60,18 +63,18 @@ function blockStep(
   if (tip)
     drawing.label(
       block,
-      `${lengths.text(tip.x)}, ${lengths.text(tip.y)}`,
+      TEXTS.tip({ across: lengths.text(tip.x), down: lengths.text(tip.y) }),
       { x: tip.x + 5, y: tip.y },
       'start',
     );
   return {
-    heading: `${block === 'front' ? 'Front' : 'Back'}: neckline, shoulder and armhole`,
+    heading: TEXTS.heading[block],
     sentences: [
       ...frameSentences(draft, block, tip, lengths),
       ...endSentences(draft, savedDraft, block, lengths),
-      'Draw neckline and armhole as smooth curves through their points. Both meet the shoulder line square, so that they run on across the shoulder seam.',
+      TEXTS.curves,
     ],
-    tables: [{ columns: ['Edge', 'From the centre line', 'Below the shoulder level'], rows }],
+    tables: [{ columns: [COLUMNS.edge, COLUMNS.fromCentre, COLUMNS.belowShoulder], rows }],
     figure: drawing.done(),
   };
 }
@@ -87,46 +90,52 @@ function frameSentences(
   if (!upper || !flatTip) return [];
   const { neck, tip, centre, inward, underarm } = upper.frame;
   const isParted = upper.ends.some(({ edge }) => edge !== 'armhole');
-  const level = heightText(neck.y, lengths);
-  const shoulder = lengths.text(Math.hypot(tip.x - neck.x, tip.y - neck.y));
   return [
-    block === 'front'
-      ? `The front hangs from its neck point: mark it ${level}, ${lengths.text(neck.x)} from the centre line. The neckline begins ${lengths.text(centre.point.y)} below the shoulder level at centre front.`
-      : `The back hangs from a neck point of its own: mark it ${level}, ${lengths.text(neck.x)} from the centre line. The nape, where the neckline begins at centre back, lies ${lengths.text(centre.point.y - neck.y)} below it.`,
-    `The shoulder line is ${shoulder} long and falls ${lengths.text(tip.y - neck.y)} to its tip${isParted ? ', its wedges sewn up' : ''}; on paper the tip lies ${lengths.text(flatTip.x)} from the centre line and ${heightText(flatTip.y, lengths)}.`,
-    isParted
-      ? 'Draw each part of the shoulder line straight, from the neck point to the inner leg of the wedge and from its outer leg on: sewn, they are one line.'
-      : 'Draw the shoulder line straight from the neck point to the tip.',
-    `Half way down, where it lies farthest in, the armhole is ${lengths.text(inward)} from the centre line, wedges sewn up; its base lies ${heightText(underarm.y, lengths)}, and there it meets the side.`,
+    TEXTS[block]({
+      height: heightText(neck.y, lengths),
+      neck: lengths.text(neck.x),
+      depth: lengths.text(centre.point.y - neck.y),
+    }),
+    TEXTS.tipAt({
+      long: lengths.text(Math.hypot(tip.x - neck.x, tip.y - neck.y)),
+      falls: lengths.text(tip.y - neck.y),
+      across: lengths.text(flatTip.x),
+      height: heightText(flatTip.y, lengths),
+    }),
+    isParted ? TEXTS.parts : TEXTS.line,
+    TEXTS.armhole({ inward: lengths.text(inward), height: heightText(underarm.y, lengths) }),
   ];
 }
 
 /** A height as it is told from the shoulder level. */
 function heightText(y: number, lengths: SheetLengths): string {
   const below = lengths.round(y);
-  if (Math.abs(below) < lengths.divisionMm / 2) return 'on the shoulder level';
-  return `${lengths.text(Math.abs(below))} ${below < 0 ? 'above' : 'below'} the shoulder level`;
+  if (Math.abs(below) < lengths.divisionMm / 2) return TEXTS.height.on;
+  const length = lengths.text(Math.abs(below));
+  return below < 0 ? TEXTS.height.above({ length }) : TEXTS.height.below({ length });
 }
 
 /** Where each wedge ends above, and what it takes there. */
-function endSentences(
+const endSentences = (
   { blocks }: Draft,
   { style }: PlanInput['savedDraft'],
   block: BlockName,
   lengths: SheetLengths,
-): string[] {
-  return (blocks?.[block].upper?.ends ?? []).map(
-    ({ wedge, edge, at, intake }) =>
-      `${wedgeNameOf(wedge, style)}: its leg nearer the centre ends in the ${edge}, ${lengths.text(at.point.x)} from the centre line and ${heightText(at.point.y, lengths)}; level with it the other leg lies ${lengths.text(intake)} farther out. What lies beyond is turned with that leg, so that the ${edge} runs straight on across the sewn seam.`,
+): string[] =>
+  (blocks?.[block].upper?.ends ?? []).map(({ wedge, edge, at, intake }) =>
+    TEXTS.wedgeEnd({
+      wedge: wedgeNameOf(wedge, style),
+      edge,
+      across: lengths.text(at.point.x),
+      height: heightText(at.point.y, lengths),
+      takes: lengths.text(intake),
+    }),
   );
-}
 
 /** What the back shoulder is longer. */
 function easeSentence({ draft }: PlanInput, lengths: SheetLengths): string {
   const ease = draft.proof.seams.reduce((sum, seam) => sum + seam.ease, 0);
-  return ease > 0
-    ? `Measure the parts of the shoulder line that are sewn together: in all the back’s are ${lengths.text(ease)} longer, which is eased in.`
-    : 'Measure the parts of the shoulder line that are sewn together: they must be equally long.';
+  return ease > 0 ? TEXTS.measureEased({ ease: lengths.text(ease) }) : TEXTS.measure;
 }
 
 const ABOVE: readonly Edge['role'][] = ['top', 'shoulder', 'armhole'];
@@ -144,9 +153,11 @@ function seamTable({ draft }: PlanInput, lengths: SheetLengths): StepTable[] {
   const rows = draft.proof.seams
     .filter(({ seam }) => seam.kind === 'shoulder')
     .map(({ a, b, lengthA, lengthB }) => [
-      `${pieceLabel(a.piece)} – ${pieceLabel(b.piece)}`,
+      DRAFTING_PANELS.seamOf({ a: pieceLabel(a.piece), b: pieceLabel(b.piece) }),
       lengths.text(lengthA),
       lengths.text(lengthB),
     ]);
-  return rows.length > 0 ? [{ columns: ['Shoulder seam', 'Front’s length', 'Back’s length'], rows }] : [];
+  return rows.length > 0
+    ? [{ columns: [COLUMNS.shoulderSeam, COLUMNS.frontLength, COLUMNS.backLength], rows }]
+    : [];
 }

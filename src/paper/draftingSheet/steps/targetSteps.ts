@@ -1,10 +1,14 @@
 // The first steps: the lines of the draft, and what each half must measure along them.
 
+import { DRAFTING_BLOCKS, DRAFTING_SHEET } from '../../../document';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
 import { startDrawing } from '../elements/figure';
 import { heightsOf, linesOf } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
+
+const { levels: LEVELS, targets: TARGETS } = DRAFTING_BLOCKS;
+const COLUMNS = DRAFTING_SHEET.columns;
 
 const BOTH = ['front', 'back'] as const;
 
@@ -26,17 +30,11 @@ function linesStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
       if (block === 'front') drawing.label(block, lengths.text(y), { x: -4, y }, 'end');
     }
   return {
-    heading: 'Centre lines and levels',
-    sentences: [
-      'Draw the centre front upright at the left of the paper and the centre back upright at the right, far enough apart for both blocks. Square the shoulder level across the top of both.',
-      'Measure down both centre lines from the shoulder level and square a line across at each of these heights.',
-      ...(heights.length > lines.length
-        ? ['Draw the guides lightly: they only keep the curves true where lines lie far apart.']
-        : []),
-    ],
+    heading: LEVELS.heading,
+    sentences: [LEVELS.centres, LEVELS.down, ...(heights.length > lines.length ? [LEVELS.guides] : [])],
     tables: [
       {
-        columns: ['Line', 'Below the shoulder level'],
+        columns: [COLUMNS.line, COLUMNS.belowShoulder],
         rows: heights.map(({ name, y }) => [name, lengths.text(y)]),
       },
     ],
@@ -60,24 +58,28 @@ function targetsStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep 
   const gaps = levels.map(({ bodyGirth, ease, net }) => (bodyGirth + ease) / 2 - net.front - net.back);
   const gap = Math.max(0, ...gaps);
   return {
-    heading: 'What each half must measure',
+    heading: TARGETS.heading,
     sentences: [
-      'Add the ease to the body’s girth (a minus draws in) and halve the sum: the half body. The front takes its share of it, the back the rest.',
-      ...(gap > lengths.divisionMm / 2
-        ? [
-            `${lengths.text(gap)} ${lengths.unit}, half of the lacing gap, is already taken off; what stands here is the width of the cloth, closed.`,
-          ]
-        : []),
+      TARGETS.half,
+      ...(gap > lengths.divisionMm / 2 ? [TARGETS.gap({ gap: lengths.text(gap), unit: lengths.unit })] : []),
     ],
     tables: [
       {
-        columns: ['Level', 'Body', 'Ease', 'Half', 'Front’s share', 'Front', 'Back'],
+        columns: [
+          COLUMNS.level,
+          COLUMNS.body,
+          COLUMNS.ease,
+          COLUMNS.half,
+          COLUMNS.frontShare,
+          COLUMNS.front,
+          COLUMNS.back,
+        ],
         rows: levels.map(({ name, bodyGirth, ease, net, frontShare }) => [
           names.get(name) ?? name,
           lengths.text(bodyGirth),
           signed(ease, lengths),
           lengths.text((bodyGirth + ease) / 2),
-          `${Math.round(frontShare * 1000) / 10} %`,
+          DRAFTING_SHEET.cells.share({ percent: Math.round(frontShare * 1000) / 10 }),
           lengths.text(net.front),
           lengths.text(net.back),
         ]),

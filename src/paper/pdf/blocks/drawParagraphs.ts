@@ -1,5 +1,6 @@
 // Writes paragraphs below each other on a page.
 
+import { FIRST_PAGE } from '../../../document';
 import { wrapped } from '../../text/textWidth';
 import { settable } from '../../text/writable';
 import type { PdfCanvas } from '../file/pdfCanvas';
@@ -41,7 +42,7 @@ export function drawParagraphs(
     const lines = wrapped(settable(text), sizePt, bold, width);
     if (y + lines.length * lineMm > lowest) {
       canvas.text({
-        text: 'The rest is told on the screen.',
+        text: FIRST_PAGE.cutShort,
         start: { x: left, y: y + 4 },
         turnRad: 0,
         sizePt: 7,

@@ -1,5 +1,6 @@
 // Sets texts and figures below each other over as many pages as they take.
 
+import { PATTERN } from '../../../document';
 import type { Point } from '../../../engine';
 import { MM_PER_POINT, wrapped } from '../../text/textWidth';
 import { settable } from '../../text/writable';
@@ -60,7 +61,7 @@ export function flowOver(newPage: () => PdfCanvas, page: FlowPage, foot: string)
     canvas = newPage();
     number += 1;
     y = marginMm;
-    const footText = `${settable(foot)} · page ${number}`;
+    const footText = PATTERN.page({ foot: settable(foot), number });
     canvas.text(
       {
         text: footText,

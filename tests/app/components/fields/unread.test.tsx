@@ -1,14 +1,11 @@
-// @vitest-environment jsdom
 // A text that cannot be read, or a length beyond what the field can take: said, never used, and still there on return.
 
-import { cleanup, render, screen } from '@testing-library/react';
+import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { LengthField } from '../../../../src/app/components/fields/LengthField';
 import { inches } from '../../../../src/engine';
-
-afterEach(cleanup);
 
 type Props = Parameters<typeof LengthField>[0];
 

@@ -1,0 +1,114 @@
+// The headless drafter: reads the command line, drafts, and writes files or lines.
+
+import { once } from 'node:events';
+import { readFile } from 'node:fs/promises';
+import { basename } from 'node:path';
+import type { Readable, Writable } from 'node:stream';
+import {
+  CLI,
+  type Fault,
+  type FileStyle,
+  NAMED_STYLES,
+  parseJson,
+  type Read,
+  readStyle,
+  refuse,
+} from '../document';
+import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './clientFile';
+import { draftClient } from './draftClient';
+import { draftFiles, isSystemError, issueLine } from './draftFiles';
+import { draftStream } from './draftStream';
+import { faultLine } from './faultLine';
+import { type Options, readOptions } from './options';
+import { paperNamed, paperWords } from './paperNamed';
+import { styleNamed } from './styleNamed';
+
+const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
+
+/** What the command reads and writes: the three standard streams of its process. */
+export interface Streams {
+  readonly stdin: Readable;
+  readonly stdout: Writable;
+  readonly stderr: Writable;
+}
+
+/**
+ * Runs the command with the words behind its name. Gives the exit code: 0 drafted, 1 drafted but not to be cut, 2 input that
+ * cannot be used, with a line for each fault on the error stream.
+ */
+export async function runCommand(words: readonly string[], streams: Streams): Promise<number> {
+  const { stdout, stderr } = streams;
+  const options = readOptions(words);
+  if (!options.ok) return unusable(options.faults, 'draft', stderr);
+  const { task, style } = options.value;
+  if (task === 'help') {
+    const papers = paperWords(await import('../paper'));
+    stdout.write(CLI.help({ styles: [...NAMED_STYLES.keys()], papers }));
+    return DRAFTED;
+  }
+  const chosen = await styleOf(style);
+  if (!chosen.ok) return unusable(chosen.faults, style, stderr);
+  return task === 'stream' ? stream(chosen.value, streams) : files(options.value, chosen.value, streams);
+}
+
+async function stream({ style }: FileStyle, { stdin, stdout }: Streams): Promise<number> {
+  stdin.setEncoding('utf8');
+  try {
+    const broken = once(stdout, 'error').then(([error]) => Promise.reject(error));
+    await Promise.race([draftStream(stdin, stdout, style), broken]);
+  } catch (error) {
+    // A reader such as head may close the stream early; that is no fault.
+    if (!isSystemError(error) || error.code !== 'EPIPE') throw error;
+    stdin.destroy();
+  }
+  return DRAFTED;
+}
+
+async function files(
+  { client: path, paper: paperName, out, nap }: Options,
+  style: FileStyle,
+  { stdout, stderr }: Streams,
+): Promise<number> {
+  const layer = await import('../paper');
+  const paper = paperNamed(paperName, layer);
+  if (!paper.ok) return unusable(paper.faults, '', stderr);
+  const client = await clientOf(path);
+  if (!client.ok) return unusable(client.faults, path ?? 'draft', stderr);
+  const drafted = draftClient(client.value, style.style);
+  if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft', stderr);
+  const made = await draftFiles(drafted.value, client.value, style, { ...paper.value, nap }, out);
+  if (!made.ok) return unusable(made.faults, out, stderr);
+  for (const file of made.value) stdout.write(`${file}\n`);
+  for (const line of layer.estimatedLines({ ...client.value, unit: paperUnit(client.value) }))
+    stderr.write(`warn measurements: ${line}\n`);
+  const { issues } = drafted.value;
+  for (const issue of issues.filter(({ severity }) => severity !== 'note'))
+    stderr.write(issueLine(issue, style, client.value));
+  return issues.some(({ severity }) => severity === 'error') ? MUST_NOT_BE_CUT : DRAFTED;
+}
+
+async function clientOf(path: string | null): Promise<Read<FileClient>> {
+  if (path === null) return { ok: true, value: DEMO_FILE_CLIENT };
+  const data = await jsonOf(path, '--client');
+  return data.ok ? readClient(data.value) : data;
+}
+
+async function styleOf(name: string): Promise<Read<FileStyle>> {
+  if (!name.endsWith('.json')) return styleNamed(name);
+  const data = await jsonOf(name, '--style');
+  return data.ok ? readStyle(data.value, basename(name, '.json')) : data;
+}
+
+async function jsonOf(path: string, flag: string): Promise<Read<unknown>> {
+  try {
+    return parseJson(await readFile(path, 'utf8'));
+  } catch (error) {
+    if (!isSystemError(error)) throw error;
+    return refuse(flag, CLI.fileNotRead({ path, code: error.code }));
+  }
+}
+
+function unusable(faults: readonly Fault[], whole: string, stderr: Writable): number {
+  for (const fault of faults) stderr.write(faultLine(fault, whole));
+  return UNUSABLE;
+}

@@ -1,0 +1,71 @@
+// The texts of the headless drafter: its help, and the faults of its command line.
+
+import { catalogue } from '../catalogue';
+
+export const CLI = catalogue({
+  /** What --help writes. `styles` are the names of the styles there are, `papers` the words --paper takes. */
+  help: ({ styles, papers }: { styles: readonly string[]; papers: readonly string[] }) =>
+    `Drafts a bodice or corset block without a screen.
+
+  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--nap] [--out DIR]
+  npm run draft -- --stdin [--style NAME|FILE.json]
+
+  --client FILE   the client to draft; without it, the demo client
+  --style NAME    ${styles.join(', ')}; or a file ending in .json, whose fields are laid over the default style
+  --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
+                  a4 without it
+  --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
+  --out DIR       where the files go; out without it
+  --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
+  --help          this
+
+A client file: { "name": "…", "unit": "mm", "measurements": { "bust": 940, … } }. Lengths are in mm; with "unit": "in"
+they are in inches, and texts such as "34 1/2" will do. A measurement left out or null was not taken; one that was
+estimated and not measured is named in a list, "estimated": [ "underarmToWaist" ], and every print says so.
+A body that differs left to right has "sides": { "leftShare": { "waist": 0.52 }, "rightLower": { "hip": 8 } }: the left's
+part of a girth, and how much lower a level sits on the right. Both halves are then drafted, and each piece is cut once.
+
+Made in the directory:
+  pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder
+                  level. Its levels are only those that the garment reaches all round.
+  pattern.pdf     the pattern on sheets to be joined, and behind them the making list by the usual figures; or on one
+                  page of a roll, or light on dark for a projector.
+  pattern.svg     the pattern at full size in mm, a group a panel and in it a group for each kind of line.
+  pattern.dxf     the same for cutters (release 12, mm): a block a piece, layers by number as in ASTM D6673.
+  sheet.html      the drafting sheet: the draft as numbered steps to draw by hand, in the client's unit (cm for mm).
+All but pieces.json are made where there is a piece to print; those from an earlier run are taken away first.
+
+With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
+{ "name": …, "error": [ { "path": …, "message": … } ] }. Blank lines get no answer. It ends with 0 once every line
+is answered.
+
+Ends with 0 when drafted; 1 when the draft must not be cut as it is (what could be made is made, the issues are on the
+error stream); 2 when the input cannot be used (one line a fault, with the path of the field).
+`,
+
+  /** Words that --paper takes beside the names of sheets. */
+  papers: ['WIDTHxHEIGHT (mm)', 'roll (36 in wide)', 'roll-WIDTH (mm)', 'projector'],
+
+  options: {
+    unknown: 'This is not understood; --help lists what is.',
+    twice: 'This is given twice.',
+    valueMissing: 'Its value is missing.',
+    notWithStdin: 'This does not go with --stdin, which makes no files.',
+  },
+
+  styleUnknown: ({ name, styles }: { name: string; styles: readonly string[] }) =>
+    `There is no style “${name}”; there are: ${styles.join(', ')}. A file ends in .json.`,
+  paperUnknown: ({ name, papers }: { name: string; papers: readonly string[] }) =>
+    `There is no paper “${name}”; there are: ${papers.join(', ')}.`,
+  pictureTooLarge: 'The picture would be larger than a PDF page may be.',
+
+  /** `code` is the system's own, as ENOENT. */
+  fileNotRead: ({ path, code }: { path: string; code: string }) =>
+    `The file ${path} could not be read (${code}).`,
+  filesNotWritten: ({ directory, code }: { directory: string; code: string }) =>
+    `The files could not be written into ${directory} (${code}).`,
+
+  /** A fault of a line of the stream as a whole; lines are counted from 1. */
+  line: ({ number, message }: { number: number; message: string }) => `Line ${number}: ${message}`,
+  lineTooLong: ({ most }: { most: number }) => `This line is longer than ${most} characters.`,
+});

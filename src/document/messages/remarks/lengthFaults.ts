@@ -1,0 +1,36 @@
+// What a field says about a text that is no length.
+
+import { formatLength } from '../../units/formatLength';
+import { inward } from '../../units/inward';
+import type { LengthUnit } from '../../units/lengthUnit';
+import type { LengthFault } from '../../units/parseLength';
+import { catalogue } from '../catalogue';
+
+const FAULTS = catalogue({
+  empty: 'Nothing is written here yet.',
+  letters: 'Write digits, with in, ft, cm or mm behind them if you like; other letters are not understood.',
+  numbersApart: ({ example }: { example: string }) =>
+    `These numbers do not make one length. Write it like ${example}.`,
+  notANumber: ({ example }: { example: string }) => `This is not a length. Write it like ${example}.`,
+  zeroDenominator: 'A fraction cannot have 0 below its line.',
+  fractionNotProper: 'The fraction after a whole number must be less than 1, as in 34 1/2.',
+  inchesOverFoot: 'After feet the inches must be fewer than 12.',
+  negative: 'This length cannot be less than nothing.',
+  outsideSpan: ({ least, most }: { least: string; most: string }) => `This must be from ${least} to ${most}.`,
+  examples: { in: '34 1/2 or 34.5', cm: '87.6', mm: '876' } satisfies Record<LengthUnit, string>,
+});
+
+/** The sentence for a fault, with an example in the unit of the field. */
+export function lengthFaultSentence(fault: LengthFault, unit: LengthUnit): string {
+  const sentence = FAULTS[fault];
+  return typeof sentence === 'string' ? sentence : sentence({ example: FAULTS.examples[unit] });
+}
+
+/** The sentence for a length outside the span a field can take, mm. */
+export function outsideSpanSentence(least: number, most: number, unit: LengthUnit): string {
+  const [from, to] = inward(least, most, unit);
+  return FAULTS.outsideSpan({
+    least: formatLength(from, unit),
+    most: formatLength(to, unit, { withUnit: true }),
+  });
+}

@@ -1,0 +1,32 @@
+// The texts of what every step is made of: fields, dialogs, the list of issues, and the words for girths.
+
+import { catalogue, plural } from '../catalogue';
+
+export const FIELDS = catalogue({
+  ifKnown: 'if known',
+  needed: 'needed',
+  close: 'Close',
+  readCautions: 'Read the cautions',
+  downloadBackup: 'Download a backup',
+});
+
+export const ISSUES = catalogue({
+  label: 'Cautions',
+  severities: { error: 'Cannot be cut', warn: 'Look again', note: 'Note' },
+  notes: ({ count }: { count: number }) =>
+    plural(count, { one: 'One note on this draft', other: `${count} notes on this draft` }),
+  notMeasured: 'Not yet measured',
+  draftNeeds: ({ measurements }: { measurements: readonly string[] }) =>
+    `The draft needs ${measurements.join('; ')}.`,
+  goToMeasurements: 'Go to the measurements',
+});
+
+/** Said behind a girth or of it. */
+export const GIRTHS = catalogue({
+  laced: 'laced',
+  sewn: 'sewn',
+  alongEdge: 'along the edge',
+  aboveTop: 'above the top edge',
+  belowHem: 'below the hem',
+  atEdge: 'at the edge',
+});

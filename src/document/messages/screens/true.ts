@@ -1,0 +1,84 @@
+// The texts of True: the panels closed up, and the proofs beside them.
+
+import { catalogue } from '../catalogue';
+
+interface Band {
+  /** The length of the band’s lower edge, front and back together. */
+  readonly length: string;
+}
+
+interface UnevenBand extends Band {
+  /** Between the band’s edge and the top edges. */
+  readonly difference: string;
+}
+
+export const TRUE = catalogue({
+  empty: 'There are no panels to close up yet.',
+  closedUp: {
+    title: 'Closed up',
+    held: 'Seams held together',
+    heldAt: { top: 'at the top edge', waist: 'at the waist', hem: 'at the hem' },
+  },
+  openDarts: {
+    shut: 'Open darts are shut here, leg to leg like seams. Sewn, the panel cups from the dart’s point; to lie flat it is slashed from there (broken line), and its parts lap or spread.',
+    staysOpen:
+      'A dart stays open here where no straight slash from its point reaches the edge across from it.',
+    openAtTop: 'Darts open at the top edge stay open here; hold the seams at the top edge to see them shut.',
+    openAtHem: 'Darts open at the hem stay open here; hold the seams at the hem to see them shut.',
+  },
+  band: {
+    notDrawn: {
+      both: 'The off-shoulder band is not drawn here.',
+      left: 'The left half’s off-shoulder band is not drawn here.',
+      right: 'The right half’s off-shoulder band is not drawn here.',
+    },
+    even: ({ length }: Band) =>
+      `Front and back together its lower edge is ${length}, as long as the top edges it is sewn to, mark to mark.`,
+    longer: ({ length, difference }: UnevenBand) =>
+      `Front and back together its lower edge is ${length}, ${difference} longer than the top edges it is sewn to, mark to mark; ease the difference in.`,
+    shorter: ({ length, difference }: UnevenBand) =>
+      `Front and back together its lower edge is ${length}, ${difference} shorter than the top edges it is sewn to, mark to mark; ease the difference in.`,
+  },
+});
+
+export const PROOFS = catalogue({
+  holds: 'holds',
+  lookAgain: 'look again',
+  /** What a cell of a table says, with the row and the column it stands in. */
+  cell: ({ row, column, text }: { row: string; column: string; text: string }) =>
+    `${row}, ${column}: ${text}`,
+  seamWalk: {
+    title: 'Seam walk',
+    whatSeams: 'Each mate rolled along the other, edge against edge.',
+    whatSeamsAndDarts: 'Each mate rolled along the other, edge against edge; in a dart, leg against leg.',
+    seam: 'Seam',
+    oneEdge: 'One edge',
+    mate: 'Its mate',
+    differ: 'Differ by',
+    marksMoved: 'Marks moved',
+    /** Of a mate that is meant to be longer. */
+    eased: ({ length }: { length: string }) => `${length}, eased in`,
+  },
+  edgeRun: {
+    title: 'Edge run',
+    what: 'The angle across each seam when it is sewn; 180° runs straight on, unless a corner was wanted.',
+    crossing: 'Crossing',
+    top: { head: 'Top edge', name: 'top edge' },
+    hem: { head: 'Hem', name: 'hem' },
+    neckline: ({ seam }: { seam: string }) => `${seam}, neckline`,
+    armhole: ({ seam }: { seam: string }) => `${seam}, armhole`,
+    corner: ({ angle }: { angle: string }) => `corner ${angle}`,
+  },
+  girths: {
+    title: 'Girths',
+    whatLaced: ({ gap }: { gap: string }) =>
+      `Measured across the finished panels, with the lacing gap of ${gap} counted in: what the tape reads round the laced garment.`,
+    whatClosed: 'Measured across the finished panels: what the tape reads round the closed garment.',
+    level: 'Level',
+    asked: 'Asked',
+    laced: 'Laced',
+    sewn: 'Sewn',
+    differ: 'Differ by',
+    alongEdge: ({ girth }: { girth: string }) => `${girth} along the edge`,
+  },
+});

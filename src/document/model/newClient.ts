@@ -1,0 +1,29 @@
+// A client as she is added to the book.
+
+import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
+import type { Client, SavedDraft } from './book';
+
+/** A client with nothing measured yet and one draft in the default style, which is open. */
+export const newClient = ({
+  draft,
+  ...own
+}: Pick<Client, 'id' | 'name' | 'unit'> & { readonly draft: Pick<SavedDraft, 'id' | 'name'> }): Client => ({
+  ...own,
+  measurements: UNMEASURED,
+  takenOn: null,
+  earlier: [],
+  readings: {},
+  estimated: [],
+  archived: false,
+  lastUsed: null,
+  drafts: [newDraft(draft)],
+  openDraft: draft.id,
+});
+
+/** A draft in the default style. */
+export const newDraft = (own: Pick<SavedDraft, 'id' | 'name'>): SavedDraft => ({
+  ...own,
+  style: DEFAULT_STYLE,
+  acknowledgedReduction: null,
+  comparison: null,
+});

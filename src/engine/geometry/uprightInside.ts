@@ -1,0 +1,76 @@
+// Where a grain line finds room in an outline that has no lines of its draft to go by.
+
+import { at } from './lists';
+import type { Point } from './point';
+import { crossingsAt } from './polyline';
+
+/** Places across the outline's width that are tried. */
+const TRIED = 24;
+
+/** The line keeps this part of its room at either end. */
+const CLEAR = 0.12;
+
+/** It need not be longer than this part of the longest there is; the rest is for keeping off the edges beside it. */
+const LONG_ENOUGH = 0.6;
+
+/**
+ * An upright line inside a closed ring, well clear of the edges on both sides, and a little shorter than its room.
+ *
+ * @param holes closed rings inside the first one, such as darts, that the line keeps out of
+ */
+export function uprightInside(
+  ring: readonly Point[],
+  holes: readonly (readonly Point[])[] = [],
+): readonly [Point, Point] {
+  const rings = [ring, ...holes];
+  const xs = ring.map(({ x }) => x);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const lines = Array.from({ length: TRIED - 1 }, (_, i) => left + ((right - left) * (i + 1)) / TRIED).map(
+    (x) => longestAt(rings, x),
+  );
+  const longest = Math.max(...lines.map(({ from, to }) => to - from));
+  const best = lines
+    .filter(({ from, to }) => to - from >= LONG_ENOUGH * longest)
+    .map((line) => ({ ...line, room: roomBeside(rings, line) }))
+    .reduce((kept, line) => (line.room > kept.room + 1e-6 ? line : kept));
+  return [
+    { x: best.x, y: best.from },
+    { x: best.x, y: best.to },
+  ];
+}
+
+interface Upright {
+  readonly x: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+function longestAt(rings: Rings, x: number): Upright {
+  const ys = crossingsUp(rings, x);
+  let [from, to] = [0, 0];
+  for (let i = 1; i < ys.length; i += 2) {
+    const [upper, lower] = [at(ys, i - 1), at(ys, i)];
+    if (lower - upper > to - from) [from, to] = [upper, lower];
+  }
+  const clear = CLEAR * (to - from);
+  return { x, from: from + clear, to: to - clear };
+}
+
+/** How far an upright line is from the edges beside it, at its ends and between. */
+function roomBeside(rings: Rings, { x, from, to }: Upright): number {
+  const heights = [0, 0.25, 0.5, 0.75, 1].map((part) => from + (to - from) * part);
+  return Math.min(...heights.flatMap((y) => crossings(rings, y).map((met) => Math.abs(met - x))));
+}
+
+type Rings = readonly (readonly Point[])[];
+
+/** The xs, growing, at which rings cross height `y`. */
+const crossings = (rings: Rings, y: number): number[] =>
+  rings.flatMap((ring) => crossingsAt([...ring, at(ring, 0)], y)).sort((a, b) => a - b);
+
+/** The ys, growing, at which rings cross the upright line at `x`. */
+export const crossingsUp = (rings: Rings, x: number): number[] =>
+  crossings(
+    rings.map((ring) => ring.map((point) => ({ x: point.y, y: point.x }))),
+    x,
+  );

@@ -1,0 +1,24 @@
+// A draft that new rules draw otherwise says so until it was read, and not again.
+
+import { screen } from '@testing-library/react';
+import { expect, it } from 'vitest';
+import { RedraftedNotice } from '../../../src/app/draft/RedraftedNotice';
+import { changeDraft, DEMO_BOOK } from '../../../src/document';
+import { onTable } from '../withStore';
+
+it('says that new rules draw the draft otherwise until it is understood', async () => {
+  const { user, client, changes } = onTable(
+    <RedraftedNotice />,
+    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: true })),
+  );
+  expect(screen.getByRole('status')).toHaveTextContent('What was asked for before is kept to compare with');
+  await user.click(screen.getByRole('button', { name: 'Understood' }));
+  expect(screen.queryByRole('status')).toBeNull();
+  expect(client().drafts[0]).not.toHaveProperty('redrafted');
+  expect(changes()).toEqual(['read what new rules of drafting changed']);
+});
+
+it('is silent over a draft that was made by these rules', () => {
+  onTable(<RedraftedNotice />, DEMO_BOOK);
+  expect(screen.queryByRole('status')).toBeNull();
+});

@@ -1,0 +1,18 @@
+// Gives every test of the screen a page of its own: files of tests share one window.
+
+import '@testing-library/jest-dom/vitest';
+import { cleanup } from '@testing-library/react';
+import { afterEach, vi } from 'vitest';
+
+// The page fetches its faces; here they are read from the disk.
+vi.mock('../../src/app/cut/print/fontFiles', () => import('../../src/cli/fontFiles'));
+
+afterEach(() => {
+  cleanup();
+  vi.useRealTimers();
+  vi.restoreAllMocks();
+  localStorage.clear();
+  sessionStorage.clear();
+  document.body.replaceChildren();
+  window.location.hash = '';
+});

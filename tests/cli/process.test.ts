@@ -1,0 +1,54 @@
+// The headless drafter as a shell starts it: its streams, its exit code, and a reader that leaves.
+
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { DEMO_CLIENT } from '../../src/document';
+import { runDraft, runDraftProcess } from './runDraft';
+
+let place: string;
+beforeAll(() => {
+  place = mkdtempSync(join(tmpdir(), 'staywright-'));
+});
+afterAll(() => rmSync(place, { recursive: true, force: true }));
+
+const LINE = `${JSON.stringify({ name: DEMO_CLIENT.name, unit: 'mm', measurements: DEMO_CLIENT.measurements })}\n`;
+
+describe('the process of npm run draft', { concurrent: true }, () => {
+  it('drafts the demo client into files and names them, and ends with 0', async () => {
+    const out = join(place, 'demo', 'deep');
+    const ran = await runDraftProcess(['--out', out]);
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    const files = ['pieces.json', 'pattern.pdf', 'pattern.svg', 'pattern.dxf', 'sheet.html'];
+    expect(ran.out.split('\n')).toEqual([...files.map((name) => join(out, name)), '']);
+    expect(readdirSync(out).sort()).toEqual(files.sort());
+  });
+
+  it('ends with 2 on an unknown word, and says so on the error stream', async () => {
+    const ran = await runDraftProcess(['--quick']);
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.err).toMatch(/^--quick: This is not understood/);
+  });
+
+  it('ends with 1 on a draft that must not be cut', async () => {
+    const measurements = { ...DEMO_CLIENT.measurements, neckToWaist: 280, neckToUnderBust: 270 };
+    const client = join(place, 'upside.json');
+    writeFileSync(client, JSON.stringify({ name: 'Isla', unit: 'mm', measurements }));
+    const ran = await runDraftProcess(['--client', client, '--out', join(place, 'upside')]);
+    expect(ran.code).toBe(1);
+    expect(ran.err).toMatch(/^block waist: The waist line is not far enough below/m);
+  });
+
+  it('answers what it reads from its input', async () => {
+    const ran = await runDraftProcess(['--stdin'], LINE);
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran).toEqual(await runDraft(['--stdin'], LINE));
+  });
+
+  it('stops quietly when its reader leaves', async () => {
+    const ran = await runDraftProcess(['--stdin'], LINE.repeat(200), { leaves: true });
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran.out.length).toBeLessThan(200 * 1000);
+  });
+});

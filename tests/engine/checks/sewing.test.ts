@@ -1,0 +1,159 @@
+// What cannot be sewn is told by seam or panel; usual bodies in the styles there are hear nothing of it.
+
+import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../../src/document';
+import {
+  balancedWedge,
+  DEFAULT_STYLE,
+  draft,
+  type Issue,
+  type Measurements,
+  type Style,
+} from '../../../src/engine';
+import { steepestLean, tightestBend } from '../../../src/engine/geometry/bend';
+import { MEAN_BODY } from '../../support/drawBodies';
+import { SIZED_BODIES, withShoulders } from '../../support/sizedBodies';
+
+/** A quarter of a circle as a polyline of short chords. */
+const quarter = (radius: number, count = 2 * radius) =>
+  Array.from({ length: count + 1 }, (_, i) => {
+    const angle = (Math.PI / 2) * (i / count);
+    return { x: radius * Math.sin(angle), y: radius * Math.cos(angle) };
+  });
+
+describe('the tightest bend', () => {
+  it.each([12, 20, 60, 400])('of a circle is its radius, %d mm', (radius) => {
+    const bend = tightestBend(quarter(radius));
+    expect(bend?.value).toBeGreaterThan(0.95 * radius);
+    expect(bend?.value).toBeLessThan(1.05 * radius);
+  });
+
+  it('of a corner between straight lines is none, and of a line as short as a chord is not read', () => {
+    const corner = [
+      { x: 0, y: 0 },
+      { x: 40, y: 0 },
+      { x: 60, y: 30 },
+    ];
+    expect(tightestBend(corner)?.value).toBeGreaterThan(1e6);
+    expect(tightestBend(quarter(3))).toBeNull();
+  });
+
+  it('leans as far as its steepest chord', () => {
+    const line = [
+      { x: 0, y: 0 },
+      { x: 30, y: 30 },
+      { x: 30, y: 90 },
+    ];
+    expect(steepestLean(line)?.value).toBeCloseTo(Math.PI / 4, 9);
+  });
+});
+
+const said = (body: Measurements, style: Style, ...codes: readonly Issue['code'][]): Issue[] =>
+  draft(body, style).issues.filter(({ code }) => codes.includes(code));
+
+describe('drafts of usual bodies', () => {
+  it.each([...NAMED_STYLES])('in the style %s bend and lean nowhere too far', (name, { style }) => {
+    for (const [, body] of SIZED_BODIES)
+      expect(
+        said(
+          body,
+          style,
+          'seamBendsTightly',
+          'edgeBendsTightly',
+          'seamLeansFar',
+          'underarmBeak',
+          'bandUneven',
+        ),
+        name,
+      ).toEqual([]);
+  });
+});
+
+describe('a seam', () => {
+  const pinched = { ...DEFAULT_STYLE.ease, waist: -250 };
+
+  it('that leans more than 45° or bends below 15 mm is named with the level', () => {
+    const style = { ...DEFAULT_STYLE, wedges: [], ease: { ...pinched, underBust: 120 } };
+    const close = { ...MEAN_BODY, neckToUnderBust: MEAN_BODY.neckToWaist - 24 };
+    const issues = said(close, style, 'seamLeansFar', 'seamBendsTightly');
+    const side = issues.filter(({ at }) => at.seam?.kind === 'sideSeam');
+    expect(side.map(({ code, severity, at }) => [code, severity, at.level])).toEqual([
+      ['seamBendsTightly', 'warn', expect.stringMatching(/underBust|waist/)],
+      ['seamLeansFar', 'warn', expect.stringMatching(/underBust|waist/)],
+    ]);
+    for (const issue of side) {
+      if (issue.code === 'seamLeansFar') expect(issue.values.angle).toBeGreaterThan(Math.PI / 4);
+      if (issue.code === 'seamBendsTightly') expect(issue.values.radius).toBeLessThan(15);
+    }
+  });
+});
+
+describe('an edge', () => {
+  it('that bends below 10 mm is named with its panel, and a corner there is none', () => {
+    const dipped = (kind: 'smooth' | 'corner'): Style => ({
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.filter(({ block }) => block === 'back'),
+      hemShape: {
+        ...DEFAULT_STYLE.hemShape,
+        bustLine: { beyond: 0, kind },
+        sideFront: { beyond: 260, kind },
+      },
+    });
+    const issues = said(MEAN_BODY, dipped('smooth'), 'edgeBendsTightly');
+    expect(issues.map(({ at }) => [at.piece?.id, at.edge])).toEqual([['front-1', 'hem']]);
+    expect(said(MEAN_BODY, dipped('corner'), 'edgeBendsTightly')).toEqual([]);
+  });
+});
+
+describe('the underarm', () => {
+  it('of a top edge pulled in hard makes a beak, and of a usual one does not', () => {
+    const pulled = (overBust: number): Issue[] =>
+      said(
+        MEAN_BODY,
+        { ...DEFAULT_STYLE, wedges: [], ease: { ...DEFAULT_STYLE.ease, overBust } },
+        'underarmBeak',
+      );
+    expect(pulled(0)).toEqual([]);
+    const beaks = pulled(-300);
+    expect(beaks.length).toBeGreaterThan(0);
+    for (const { at } of beaks) expect(['front-1', 'back-1']).toContain(at.piece?.id);
+  });
+});
+
+describe('wedges set by hand', () => {
+  const by = (waist: number, sizing: 'manual' | 'balanced'): Style => ({
+    ...DEFAULT_STYLE,
+    wedges: [{ ...balancedWedge('hand', 'front', 0.3, 1), sizing, intake: { waist } }],
+  });
+
+  it('push the side seam out where they take more than the block is smaller', () => {
+    const issues = said(MEAN_BODY, by(120, 'manual'), 'sidePushedOut');
+    expect(issues.map(({ severity, at }) => [severity, at.block, at.level])).toEqual([
+      ['note', 'front', 'waist'],
+    ]);
+    const [issue] = issues;
+    const { blocks } = draft(MEAN_BODY, by(120, 'manual'));
+    const outwards = (blocks?.front.width.get('waist') ?? 0) - (blocks?.front.width.get('bust') ?? 0);
+    expect(issue?.values.by).toBeCloseTo(outwards, 9);
+    expect(said(MEAN_BODY, by(20, 'manual'), 'sidePushedOut')).toEqual([]);
+    expect(said(MEAN_BODY, by(120, 'balanced'), 'sidePushedOut')).toEqual([]);
+  });
+});
+
+describe('off-shoulder bands', () => {
+  it('that do not fit the panels, because their side seams differ, are told with both lengths', () => {
+    const style = NAMED_STYLES.get('off-shoulder-bridal')?.style as Style;
+    const uneven: Style = {
+      ...style,
+      joinedSide: false,
+      wedges: style.wedges.filter(({ block }) => block === 'back'),
+      frontShare: { ...style.frontShare, bust: 0.58, overBust: 0.47, underBust: 0.47 },
+    };
+    const made = draft(withShoulders(MEAN_BODY), uneven);
+    const found = made.issues.find((issue) => issue.code === 'bandUneven');
+    expect(made.issues.map(({ code }) => code)).toContain('seamTooUneven');
+    expect(found?.severity).toBe('warn');
+    if (found?.code === 'bandUneven')
+      expect(Math.abs(found.values.bands - found.values.panels)).toBeGreaterThan(6.35);
+  });
+});

@@ -1,0 +1,55 @@
+// The kinds of tests, each a project of the test runner by its name, so that a run can leave out whole kinds: `--project=pure`.
+
+import type { TestProjectInlineConfiguration } from 'vitest/config';
+
+/** Of the app as it is built, most of them in a browser: it is built before them, and for no others. */
+const BUILT = ['tests/browser/**/*.test.ts', 'tests/**/*InBrowser.test.ts', 'tests/app/firstLoad.test.ts'];
+
+/** Of what is printed: panels laid on sheets and written into files, and what the app and the headless drafter make of them. */
+const PRINTED = ['tests/paper/**/*.test.ts', 'tests/cli/{draft,leftAndRight}.test.ts'];
+
+/** The same on a page of a browser, as the tests have one without a browser. */
+const PRINTED_PAGES = [
+  'tests/app/cut/{CutStep,makingCards}.test.tsx',
+  'tests/paper/draftingSheet/draftingSheetHtml.test.ts',
+  'tests/paper/svg/patternSvg.test.ts',
+];
+
+/** Of what React puts on a page. */
+const SCREEN = ['tests/app/**/*.test.{ts,tsx}'];
+
+/** Of many drawn bodies or styles. */
+const PROPERTIES = ['tests/properties/**/*.test.ts'];
+
+/** Of processes of their own: the headless drafter, the compiler. */
+const PROCESS = ['tests/cli/process.test.ts', 'tests/architecture/additions.test.ts'];
+
+/** Replaces a module for all who import it, and therefore shares none. */
+const REPLACING = ['tests/document/files/readStyle.test.ts'];
+
+const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isolate: false } as const;
+
+/**
+ * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. One kind
+ * runs after the other: a worker is only kept for files of its own kind.
+ */
+const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
+  {
+    name: 'pure',
+    include: ['tests/**/*.test.ts'],
+    exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
+    isolate: false,
+  },
+  { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES], ...PAGE },
+  { name: 'replacing', include: REPLACING },
+  { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], isolate: false },
+  { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
+  { name: 'process', include: PROCESS, isolate: false },
+  { name: 'properties', include: PROPERTIES, isolate: false },
+  { name: 'built', include: BUILT, isolate: false, globalSetup: ['tests/support/builtApp.ts'] },
+];
+
+export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test, i) => ({
+  extends: true,
+  test: { ...test, sequence: { groupOrder: i } },
+}));
