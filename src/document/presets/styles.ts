@@ -39,21 +39,13 @@ const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
 const BESIDE: DartPoint = { from: 'bust', below: inches(1.5) };
 const ABOVE_HIP: DartPoint = { from: 'waist', below: inches(3) };
 
-const openDart = (
-  id: string,
-  block: BlockName,
-  station: number,
-  weight: number,
-  upper: DartPoint = BELOW_BUST,
-): Wedge => withPoints(balancedWedge(id, block, station, weight), { upper });
+const openDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
+  withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST });
 
-const closedDart = (
-  id: string,
-  block: BlockName,
-  station: number,
-  weight: number,
-  upper: DartPoint = BELOW_BUST,
-): Wedge => withPoints(balancedWedge(id, block, station, weight), { upper, lower: ABOVE_HIP });
+const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
+  withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST, lower: ABOVE_HIP });
+
+const lowered = (dart: Wedge): Wedge => withPoints(dart, { lower: dart.lower, upper: BESIDE });
 
 /** What a bodice with shoulders is larger than the body, so that arms and breath have room (common practice, no source). */
 const BODICE_EASE: Style['ease'] = {
@@ -215,7 +207,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
           balancedWedge('front-bust', 'front', 0, 2.5),
           closedDart('front-side', 'front', 0.5, 3),
           closedDart('back-centre', 'back', 0, 1.3),
-          closedDart('back-side', 'back', 0.5, 1, BESIDE),
+          lowered(closedDart('back-side', 'back', 0.5, 1)),
         ],
       },
     },
@@ -255,9 +247,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         shoulders: USUAL_SHOULDERS,
         wedges: [
           openDart('front-bust', 'front', 0, 2.5),
-          openDart('front-side', 'front', 0.5, 3, BESIDE),
+          lowered(openDart('front-side', 'front', 0.5, 3)),
           openDart('back-centre', 'back', 0, 1.3),
-          openDart('back-side', 'back', 0.5, 1, BESIDE),
+          lowered(openDart('back-side', 'back', 0.5, 1)),
         ],
       },
     },
