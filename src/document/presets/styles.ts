@@ -35,6 +35,8 @@ const STRAIGHT_FRONT: readonly Wedge[] = [
 
 /** Where darts end: below the fullness of the bust and above that of the hip (common practice, no source). */
 const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
+/** A second dart beside the first ends half an inch lower, so that their points do not lie on one line. */
+const BESIDE: DartPoint = { from: 'bust', below: inches(1.5) };
 const ABOVE_HIP: DartPoint = { from: 'waist', below: inches(3) };
 
 const openDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
@@ -42,6 +44,8 @@ const openDart = (id: string, block: BlockName, station: number, weight: number)
 
 const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
   withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST, lower: ABOVE_HIP });
+
+const lowered = (dart: Wedge): Wedge => withPoints(dart, { lower: dart.lower, upper: BESIDE });
 
 /** What a bodice with shoulders is larger than the body, so that arms and breath have room (common practice, no source). */
 const BODICE_EASE: Style['ease'] = {
@@ -205,7 +209,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
           balancedWedge('front-bust', 'front', 0, 2.5),
           closedDart('front-side', 'front', 0.5, 3),
           closedDart('back-centre', 'back', 0, 1.3),
-          closedDart('back-side', 'back', 0.5, 1),
+          lowered(closedDart('back-side', 'back', 0.5, 1)),
         ],
       },
     },
@@ -245,9 +249,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         shoulders: USUAL_SHOULDERS,
         wedges: [
           openDart('front-bust', 'front', 0, 2.5),
-          openDart('front-side', 'front', 0.5, 3),
+          lowered(openDart('front-side', 'front', 0.5, 3)),
           openDart('back-centre', 'back', 0, 1.3),
-          openDart('back-side', 'back', 0.5, 1),
+          lowered(openDart('back-side', 'back', 0.5, 1)),
         ],
       },
     },

@@ -23,6 +23,6 @@ export function edgeText(piece: Piece, edge: Edge, unit: LengthUnit, style: Styl
       : TEXTS.namedTo({ edge: title, piece: mate });
   const allowance =
     edge.allowance > 0 ? formatLength(edge.allowance, unit, { withUnit: true }) : TEXTS.noAllowance;
-  const ease = edge.ease ? TEXTS.easeIn({ length: formatLength(edge.ease, unit, { withUnit: true }) }) : null;
+  const ease = edge.ease ? TEXTS.ease({ length: formatLength(edge.ease, unit, { withUnit: true }) }) : null;
   return [first, allowance, ease, zipOn(piece, edge, style)].filter((part) => part !== null).join(' · ');
 }

@@ -24,22 +24,6 @@ interface Finished {
   readonly finish: string;
 }
 
-interface ShoulderLine {
-  readonly length: string;
-  readonly drop: string;
-  readonly tipAcross: string;
-  readonly tipLevel: string;
-  readonly isParted: boolean;
-}
-
-interface WedgeEnd {
-  readonly wedge: string;
-  readonly edge: string;
-  readonly across: string;
-  readonly level: string;
-  readonly intake: string;
-}
-
 export const DRAFTING_PANELS = catalogue({
   /** A seam by its two mates. */
   seamOf: ({ a, b }: { a: string; b: string }) => `${a} – ${b}`,
@@ -59,22 +43,46 @@ export const DRAFTING_PANELS = catalogue({
       front: 'Front: neckline, shoulder and armhole',
       back: 'Back: neckline, shoulder and armhole',
     },
-    frontHangs: ({ level, across, neckline }: { level: string; across: string; neckline: string }) =>
-      `The front hangs from its neck point: mark it ${level}, ${across} from the centre line. The neckline begins ${neckline} below the shoulder level at centre front.`,
-    backHangs: ({ level, across, nape }: { level: string; across: string; nape: string }) =>
-      `The back hangs from a neck point of its own: mark it ${level}, ${across} from the centre line. The nape, where the neckline begins at centre back, lies ${nape} below it.`,
-    line: ({ length, drop, tipAcross, tipLevel, isParted }: ShoulderLine) =>
-      `The shoulder line is ${length} long and falls ${drop} to its tip${isParted ? ', its wedges sewn up' : ''}; on paper the tip lies ${tipAcross} from the centre line and ${tipLevel}.`,
-    drawParts:
+    front: ({ height, neck, depth }: { height: string; neck: string; depth: string }) =>
+      `The front hangs from its neck point: mark it ${height}, ${neck} from the centre line. The neckline begins ${depth} below the shoulder level at centre front.`,
+    back: ({ height, neck, depth }: { height: string; neck: string; depth: string }) =>
+      `The back hangs from a neck point of its own: mark it ${height}, ${neck} from the centre line. The nape, where the neckline begins at centre back, lies ${depth} below it.`,
+    tipAt: ({
+      long,
+      falls,
+      across,
+      height,
+    }: {
+      long: string;
+      falls: string;
+      across: string;
+      height: string;
+    }) =>
+      `The shoulder line is ${long} long, its wedges sewn up, and falls ${falls} to its tip; on paper the tip lies ${across} from the centre line and ${height}.`,
+    armhole: ({ inward, height }: { inward: string; height: string }) =>
+      `Half way down, where it lies farthest in, the armhole is ${inward} from the centre line, wedges sewn up; its base lies ${height}, and there it meets the side.`,
+    height: {
+      on: 'on the shoulder level',
+      above: ({ length }: { length: string }) => `${length} above the shoulder level`,
+      below: ({ length }: { length: string }) => `${length} below the shoulder level`,
+    },
+    wedgeEnd: ({
+      wedge,
+      edge,
+      across,
+      height,
+      takes,
+    }: {
+      wedge: string;
+      edge: 'neckline' | 'shoulder' | 'armhole';
+      across: string;
+      height: string;
+      takes: string;
+    }) =>
+      `${wedge}: its leg nearer the centre ends in the ${edge}, ${across} from the centre line and ${height}; level with it the other leg lies ${takes} farther out. What lies beyond is turned with that leg, so that the ${edge} runs straight on across the sewn seam.`,
+    parts:
       'Draw each part of the shoulder line straight, from the neck point to the inner leg of the wedge and from its outer leg on: sewn, they are one line.',
-    drawLine: 'Draw the shoulder line straight from the neck point to the tip.',
-    armhole: ({ inward, base }: { inward: string; base: string }) =>
-      `Half way down, where it lies farthest in, the armhole is ${inward} from the centre line, wedges sewn up; its base lies ${base}, and there it meets the side.`,
-    wedgeEnds: ({ wedge, edge, across, level, intake }: WedgeEnd) =>
-      `${wedge}: its leg nearer the centre ends in the ${edge}, ${across} from the centre line and ${level}; level with it the other leg lies ${intake} farther out. What lies beyond is turned with that leg, so that the ${edge} runs straight on across the sewn seam.`,
-    onLevel: 'on the shoulder level',
-    aboveLevel: ({ length }: { length: string }) => `${length} above the shoulder level`,
-    belowLevel: ({ length }: { length: string }) => `${length} below the shoulder level`,
+    line: 'Draw the shoulder line straight from the neck point to the tip.',
     curves:
       'Draw neckline and armhole as smooth curves through their points. Both meet the shoulder line square, so that they run on across the shoulder seam.',
     measure: 'Measure the parts of the shoulder line that are sewn together: they must be equally long.',

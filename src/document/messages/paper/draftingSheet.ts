@@ -27,8 +27,8 @@ export const DRAFTING_SHEET = catalogue({
   /** The lines at which numbers are given: `name` within a sentence, `title` to begin a line. */
   lines: {
     midShoulder: { front: 'Mid-shoulder', back: 'Mid-shoulder of the back' },
-    /** Where a wedge ends in neckline, shoulder or armhole. */
-    endIn: ({ edge, height }: { edge: string; height: string }) => `End in the ${edge} at ${height}`,
+    endIn: ({ edge, height }: { edge: 'neckline' | 'shoulder' | 'armhole'; height: string }) =>
+      `End in the ${edge} at ${height}`,
     top: { name: 'top line', title: 'Top line' },
     hem: { name: 'hem line', title: 'Hem line' },
     dartPoint: ({ height }: { height: string }) => `Dart point at ${height}`,

@@ -23,7 +23,7 @@ export const PATTERN = catalogue({
     to: ({ piece }: { piece: string }) => `To ${piece}`,
     namedTo: ({ edge, piece }: { edge: string; piece: string }) => `${edge}, to ${piece}`,
     noAllowance: 'no allowance',
-    easeIn: ({ length }: { length: string }) => `ease in ${length}`,
+    ease: ({ length }: { length: string }) => `ease in ${length}`,
   },
   /** Written in the calibration squares. */
   squares: { metric: '100 mm', inch: '4 in' },

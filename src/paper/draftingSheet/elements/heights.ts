@@ -14,10 +14,10 @@ export interface DraftingHeight {
 const TEXTS = DRAFTING_SHEET.lines;
 
 /** Name of the line on which a wedge of a shouldered block ends, by where it does. */
-function upperEndName({ edge, part, at }: UpperEnd, block: BlockName, lengths: SheetLengths): string {
-  if (edge === 'shoulder' && part === 0.5) return TEXTS.midShoulder[block];
-  return TEXTS.endIn({ edge, height: lengths.text(at.point.y) });
-}
+const upperEndName = ({ edge, part, at }: UpperEnd, block: BlockName, lengths: SheetLengths): string =>
+  edge === 'shoulder' && part === 0.5
+    ? TEXTS.midShoulder[block]
+    : TEXTS.endIn({ edge, height: lengths.text(at.point.y) });
 
 /** The line at a height; null where there is none. */
 export const lineAt = (heights: readonly DraftingHeight[], at: number): DraftingHeight | null =>

@@ -4,7 +4,6 @@ import {
   DRAFTING_PANELS,
   DRAFTING_SHEET,
   edgeName,
-  inSentence,
   LEVEL_TITLES,
   LEVEL_WORDS,
   pieceLabel,
@@ -77,8 +76,7 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
     const { block, number } = first.piece;
     const upper = seam.kind === 'wedge' ? draft.blocks?.[block].upper?.ends[number - 1] : undefined;
     const end = upper ? lineAt(heights, upper.at.point.y) : null;
-    // A text that stands within a line of the table begins with a small letter, as the names of the other lines do.
-    add(texts.upperEnd(name), end ? inSentence(end.name) : lines.top.name, tops, end ? end.y : top);
+    add(texts.upperEnd(name), end ? end.name.toLowerCase() : lines.top.name, tops, end ? end.y : top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
         const line = draft.levels.find((level) => level.name === mark.level)?.y ?? 0;

@@ -90,49 +90,47 @@ function frameSentences(
   if (!upper || !flatTip) return [];
   const { neck, tip, centre, inward, underarm } = upper.frame;
   const isParted = upper.ends.some(({ edge }) => edge !== 'armhole');
-  const level = heightText(neck.y, lengths);
-  const across = lengths.text(neck.x);
   return [
-    block === 'front'
-      ? TEXTS.frontHangs({ level, across, neckline: lengths.text(centre.point.y) })
-      : TEXTS.backHangs({ level, across, nape: lengths.text(centre.point.y - neck.y) }),
-    TEXTS.line({
-      length: lengths.text(Math.hypot(tip.x - neck.x, tip.y - neck.y)),
-      drop: lengths.text(tip.y - neck.y),
-      tipAcross: lengths.text(flatTip.x),
-      tipLevel: heightText(flatTip.y, lengths),
-      isParted,
+    TEXTS[block]({
+      height: heightText(neck.y, lengths),
+      neck: lengths.text(neck.x),
+      depth: lengths.text(centre.point.y - neck.y),
     }),
-    isParted ? TEXTS.drawParts : TEXTS.drawLine,
-    TEXTS.armhole({ inward: lengths.text(inward), base: heightText(underarm.y, lengths) }),
+    TEXTS.tipAt({
+      long: lengths.text(Math.hypot(tip.x - neck.x, tip.y - neck.y)),
+      falls: lengths.text(tip.y - neck.y),
+      across: lengths.text(flatTip.x),
+      height: heightText(flatTip.y, lengths),
+    }),
+    isParted ? TEXTS.parts : TEXTS.line,
+    TEXTS.armhole({ inward: lengths.text(inward), height: heightText(underarm.y, lengths) }),
   ];
 }
 
 /** A height as it is told from the shoulder level. */
 function heightText(y: number, lengths: SheetLengths): string {
   const below = lengths.round(y);
-  if (Math.abs(below) < lengths.divisionMm / 2) return TEXTS.onLevel;
+  if (Math.abs(below) < lengths.divisionMm / 2) return TEXTS.height.on;
   const length = lengths.text(Math.abs(below));
-  return below < 0 ? TEXTS.aboveLevel({ length }) : TEXTS.belowLevel({ length });
+  return below < 0 ? TEXTS.height.above({ length }) : TEXTS.height.below({ length });
 }
 
 /** Where each wedge ends above, and what it takes there. */
-function endSentences(
+const endSentences = (
   { blocks }: Draft,
   { style }: PlanInput['savedDraft'],
   block: BlockName,
   lengths: SheetLengths,
-): string[] {
-  return (blocks?.[block].upper?.ends ?? []).map(({ wedge, edge, at, intake }) =>
-    TEXTS.wedgeEnds({
+): string[] =>
+  (blocks?.[block].upper?.ends ?? []).map(({ wedge, edge, at, intake }) =>
+    TEXTS.wedgeEnd({
       wedge: wedgeNameOf(wedge, style),
       edge,
       across: lengths.text(at.point.x),
-      level: heightText(at.point.y, lengths),
-      intake: lengths.text(intake),
+      height: heightText(at.point.y, lengths),
+      takes: lengths.text(intake),
     }),
   );
-}
 
 /** What the back shoulder is longer. */
 function easeSentence({ draft }: PlanInput, lengths: SheetLengths): string {
