@@ -17,19 +17,19 @@ export const ADD_MEASUREMENT: readonly Edit[] = [
     file: 'src/engine/body/measurements.ts',
     namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  length('neckToBust',",
-    put: "  girth('upperArm', false),\n",
+    put: "  girth('kneeGirth', false),\n",
   },
   {
     file: 'src/document/messages/words/measurements.ts',
     namedIn: 'src/document/messages/words/measurements.ts',
     before: '  neckToBust: {',
-    put: "  upperArm: { label: 'Upper arm girth', name: 'upper arm girth', how: 'Round the arm.' },\n",
+    put: "  kneeGirth: { label: 'Knee girth', name: 'knee girth', how: 'Round the knee.' },\n",
   },
   {
     file: 'src/app/measure/BodyFigure.tsx',
     namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  neckToBust: { d: 'M84",
-    put: '  upperArm: round(140, 12),\n',
+    put: '  kneeGirth: round(140, 12),\n',
   },
 ];
 

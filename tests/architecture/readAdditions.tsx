@@ -29,14 +29,14 @@ const [ARM, STAY] = [300, 25];
 // The names are not known to the source as it stands, where this file is checked.
 const measured = changeClient(DEMO_BOOK, (client) => ({
   ...client,
-  measurements: Object.assign({ ...client.measurements }, { upperArm: ARM }),
+  measurements: Object.assign({ ...client.measurements }, { kneeGirth: ARM }),
 }));
 const book = changeStyle(measured, (style) => Object.assign({ ...style }, { waistStay: STAY }));
 const withBoth = (read: typeof book): object => {
   const client = openClient(read);
   const { style } = openDraftOf(client);
   return {
-    upperArm: Reflect.get(client.measurements, 'upperArm'),
+    kneeGirth: Reflect.get(client.measurements, 'kneeGirth'),
     waistStay: Reflect.get(style, 'waistStay'),
   };
 };
@@ -48,7 +48,7 @@ const { container } = render(
     <GarmentCard />
   </StoreContext>,
 );
-const [arm] = screen.getAllByRole('textbox', { name: /^Upper arm girth/ });
+const [arm] = screen.getAllByRole('textbox', { name: /^Knee girth/ });
 if (arm) fireEvent.focus(arm);
 const stay = screen.getByRole('textbox', { name: /^Waist stay/ });
 fireEvent.change(stay, { target: { value: '2' } });
@@ -60,7 +60,7 @@ const backup = readBackup(writeBackup(book, '2026-11-26'));
 const style = openDraftOf(openClient(book)).style;
 const file = readStyle(JSON.parse(writeStyle('Stayed', style)), 'stayed');
 const older = readBook(JSON.stringify(DEMO_BOOK));
-const client = readClient({ name: 'Wren', unit: 'mm', measurements: { upperArm: ARM } });
+const client = readClient({ name: 'Wren', unit: 'mm', measurements: { kneeGirth: ARM } });
 
 process.stdout.write(
   JSON.stringify({
@@ -74,7 +74,7 @@ process.stdout.write(
     book: kept.kind === 'book' ? withBoth(kept.book) : kept,
     backup: backup.kind === 'backup' ? withBoth(backup.book) : backup,
     styleFile: file.ok ? Reflect.get(file.value.style, 'waistStay') : file,
-    clientFile: client.ok ? Reflect.get(client.value.measurements, 'upperArm') : client,
+    clientFile: client.ok ? Reflect.get(client.value.measurements, 'kneeGirth') : client,
     bookWithoutThem: older.kind === 'book' ? withBoth(older.book) : older,
   }),
 );
