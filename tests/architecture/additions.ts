@@ -11,25 +11,25 @@ export interface Edit {
   readonly namedIn: string | null;
 }
 
-/** An optional girth round the upper arm. */
+/** An optional girth round the thigh. */
 export const ADD_MEASUREMENT: readonly Edit[] = [
   {
     file: 'src/engine/body/measurements.ts',
     namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  length('neckToBust',",
-    put: "  girth('kneeGirth', false),\n",
+    put: "  girth('thigh', false),\n",
   },
   {
     file: 'src/document/messages/words/measurements.ts',
     namedIn: 'src/document/messages/words/measurements.ts',
     before: '  neckToBust: {',
-    put: "  kneeGirth: { label: 'Knee girth', name: 'knee girth', how: 'Round the knee.' },\n",
+    put: "  thigh: { label: 'Thigh girth', name: 'thigh girth', how: 'Round the thigh.' },\n",
   },
   {
     file: 'src/app/measure/BodyFigure.tsx',
     namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  neckToBust: { d: 'M84",
-    put: '  kneeGirth: round(140, 12),\n',
+    put: '  thigh: round(250, 20),\n',
   },
 ];
 
