@@ -198,6 +198,8 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
         const line = smoothLine(
           marks.map(({ y }) => y),
           marks.map(({ x }) => x),
+          // Beyond its last marks a curve is drawn as it goes there.
+          { start: 'free', end: 'free' },
         );
         const ys = edge.points.map(({ y }) => y);
         const drawn = sampled(

@@ -24,7 +24,7 @@ export const lineAt = (heights: readonly DraftingHeight[], at: number): Drafting
   heights.find(({ y }) => Math.abs(y - at) < ONE_LINE_MM) ?? null;
 
 /** Heights farther apart than this get guides between them; common practice, no source. mm */
-const MOST_APART_MM = 50;
+const MOST_APART_MM = 60;
 
 /** Heights nearer than this are one line. mm */
 const ONE_LINE_MM = 1;
@@ -53,13 +53,17 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
   }
   const bust = levels.find(({ name }) => name === 'bust')?.y ?? upper;
   const all = blocks ? [blocks.front, blocks.back] : [];
-  for (const { name: block, wedges, upper: edges } of all)
+  for (const { name: block, wedges, sideSeam, upper: edges } of all)
     for (const { name, y } of [
       ...(edges?.ends ?? []).map((end) => ({
         name: upperEndName(end, block, lengths),
         y: end.at.point.y,
       })),
       ...wedges.flatMap((wedge) => turnsOf(wedge, bust, lengths)),
+      // Above the bust line the side line is rounded off as the legs are.
+      ...sideSeam.ys
+        .filter((y) => y < bust)
+        .map((y) => ({ name: TEXTS.guide({ height: lengths.text(y) }), y })),
     ])
       if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
         lines.push({ name, y, level: null });
