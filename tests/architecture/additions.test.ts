@@ -84,11 +84,11 @@ describe('what a developer is told to edit', () => {
   it('brings them into form, figure, words, history, files, book and backup', SLOW, async () => {
     const { code, text } = await carried;
     expect({ code, text }).toEqual({ code: 0, text: expect.stringMatching(/^\{/) });
-    const both = { upperArm: 300, waistStay: 25 };
+    const both = { thigh: 560, waistStay: 25 };
     expect(JSON.parse(text)).toEqual({
-      armInForm: '11 13/16',
-      tape: 'M88 140C94 149 106 149 112 140',
-      howToTakeIt: 'Round the arm.',
+      thighInForm: '22 1/16',
+      tape: 'M80 250C90 259 110 259 120 250',
+      howToTakeIt: 'Round the thigh.',
       stayInHistory: 'waist stay',
       stayTyped: 50.8,
       nameOfStay: 'The waist stay',
@@ -96,8 +96,8 @@ describe('what a developer is told to edit', () => {
       book: both,
       backup: both,
       styleFile: 25,
-      clientFile: 300,
-      bookWithoutThem: { upperArm: null },
+      clientFile: 560,
+      bookWithoutThem: { thigh: null },
     });
   });
 });
@@ -107,7 +107,7 @@ describe('an edit that is forgotten is named', () => {
 
   it.each(
     [
-      ...ADD_MEASUREMENT.map((edit) => ({ ...edit, added: 'upperArm' })),
+      ...ADD_MEASUREMENT.map((edit) => ({ ...edit, added: 'thigh' })),
       ...ADD_STYLE_FIELD.map((edit) => ({ ...edit, added: 'waistStay' })),
     ].filter(({ namedIn }) => namedIn !== null),
   )('by the compiler: $file', ({ added, ...forgotten }) => {

@@ -11,25 +11,25 @@ export interface Edit {
   readonly namedIn: string | null;
 }
 
-/** An optional girth round the upper arm. */
+/** An optional girth round the thigh. */
 export const ADD_MEASUREMENT: readonly Edit[] = [
   {
     file: 'src/engine/body/measurements.ts',
     namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  length('neckToBust',",
-    put: "  girth('upperArm', false),\n",
+    put: "  girth('thigh', false),\n",
   },
   {
     file: 'src/document/messages/words/measurements.ts',
     namedIn: 'src/document/messages/words/measurements.ts',
     before: '  neckToBust: {',
-    put: "  upperArm: { label: 'Upper arm girth', name: 'upper arm girth', how: 'Round the arm.' },\n",
+    put: "  thigh: { label: 'Thigh girth', name: 'thigh girth', how: 'Round the thigh.' },\n",
   },
   {
     file: 'src/app/measure/BodyFigure.tsx',
     namedIn: 'src/app/measure/BodyFigure.tsx',
     before: "  neckToBust: { d: 'M84",
-    put: '  upperArm: round(140, 12),\n',
+    put: '  thigh: round(250, 20),\n',
   },
 ];
 

@@ -25,18 +25,18 @@ const { readBackup, readBook, readStyle, writeBackup, writeStyle } = await impor
 const { styleField } = await import('../../src/document/messages/remarks/styleFields');
 const { checkStyle, DEFAULT_STYLE } = await import('../../src/engine');
 
-const [ARM, STAY] = [300, 25];
+const [THIGH, STAY] = [560, 25];
 // The names are not known to the source as it stands, where this file is checked.
 const measured = changeClient(DEMO_BOOK, (client) => ({
   ...client,
-  measurements: Object.assign({ ...client.measurements }, { upperArm: ARM }),
+  measurements: Object.assign({ ...client.measurements }, { thigh: THIGH }),
 }));
 const book = changeStyle(measured, (style) => Object.assign({ ...style }, { waistStay: STAY }));
 const withBoth = (read: typeof book): object => {
   const client = openClient(read);
   const { style } = openDraftOf(client);
   return {
-    upperArm: Reflect.get(client.measurements, 'upperArm'),
+    thigh: Reflect.get(client.measurements, 'thigh'),
     waistStay: Reflect.get(style, 'waistStay'),
   };
 };
@@ -48,8 +48,8 @@ const { container } = render(
     <GarmentCard />
   </StoreContext>,
 );
-const [arm] = screen.getAllByRole('textbox', { name: /^Upper arm girth/ });
-if (arm) fireEvent.focus(arm);
+const [thigh] = screen.getAllByRole('textbox', { name: /^Thigh girth/ });
+if (thigh) fireEvent.focus(thigh);
 const stay = screen.getByRole('textbox', { name: /^Waist stay/ });
 fireEvent.change(stay, { target: { value: '2' } });
 fireEvent.blur(stay);
@@ -60,11 +60,11 @@ const backup = readBackup(writeBackup(book, '2026-11-26'));
 const style = openDraftOf(openClient(book)).style;
 const file = readStyle(JSON.parse(writeStyle('Stayed', style)), 'stayed');
 const older = readBook(JSON.stringify(DEMO_BOOK));
-const client = readClient({ name: 'Wren', unit: 'mm', measurements: { upperArm: ARM } });
+const client = readClient({ name: 'Wren', unit: 'mm', measurements: { thigh: THIGH } });
 
 process.stdout.write(
   JSON.stringify({
-    armInForm: arm?.getAttribute('value'),
+    thighInForm: thigh?.getAttribute('value'),
     tape: container.querySelector('.body-figure .tape')?.getAttribute('d'),
     howToTakeIt: container.querySelector('.figure-hint')?.textContent,
     stayInHistory: last ? changeSentence(last.change) : null,
@@ -74,7 +74,7 @@ process.stdout.write(
     book: kept.kind === 'book' ? withBoth(kept.book) : kept,
     backup: backup.kind === 'backup' ? withBoth(backup.book) : backup,
     styleFile: file.ok ? Reflect.get(file.value.style, 'waistStay') : file,
-    clientFile: client.ok ? Reflect.get(client.value.measurements, 'upperArm') : client,
+    clientFile: client.ok ? Reflect.get(client.value.measurements, 'thigh') : client,
     bookWithoutThem: older.kind === 'book' ? withBoth(older.book) : older,
   }),
 );

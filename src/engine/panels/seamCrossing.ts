@@ -60,7 +60,10 @@ function sewnDistanceOf(
   blocks: Readonly<Record<BlockName, Block>>,
 ): number {
   const { block, line } = seamEdge.drafted;
-  const sewnDistance = sewnDistanceAt(blocks[block], xAt(line, base), base);
+  // Both legs of a wedge are the same distance away once it is sewn up. It is measured on the inner one, because in a gore the
+  // outer leg lies on the panel before it.
+  const wedge = blocks[block].wedges.find(({ outerLeg }) => outerLeg === line);
+  const sewnDistance = sewnDistanceAt(blocks[block], xAt(wedge?.innerLeg ?? line, base), base);
   return seamEdge.panel.kind === 'sidePanel' && block === 'back' ? whole - sewnDistance : sewnDistance;
 }
 

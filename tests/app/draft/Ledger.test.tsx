@@ -66,7 +66,7 @@ describe('what was taken in', () => {
         const read = intakes.reduce((sum, mm) => sum + Math.round((mm / 25.4) * 16), 0);
         if (read !== Math.round((intakes.reduce((sum, mm) => sum + mm, 0) / 25.4) * 16)) uneven += 1;
         expect(takenAt(name)).toContain(
-          `taken in from the bust: wedges ${formatLength((read * 25.4) / 16, 'in')},`,
+          `in from the bust: wedges ${formatLength((read * 25.4) / 16, 'in')},`,
         );
       }
       cleanup();

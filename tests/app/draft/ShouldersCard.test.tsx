@@ -24,15 +24,15 @@ describe('the card of the shoulders', () => {
     expect(kind('Strapless')).toBeChecked();
     expect(screen.queryByRole('textbox')).toBeNull();
     await user.click(kind('Shoulders'));
-    expect(screen.getByText(/^The side-front wedge would run up into the armhole/)).toBeVisible();
-    expect(screen.getByText(/^The side-back wedge would run up into the armhole/)).toBeVisible();
+    expect(screen.getByText(/^The side-front wedge has no place to end on a shouldered front/)).toBeVisible();
+    expect(screen.getByText(/^The side-back wedge has no place to end on a shouldered back/)).toBeVisible();
     await user.click(screen.getByRole('button', { name: 'Make them darts' }));
     expect(
       style()
         ?.wedges.filter(({ upper, lower }) => upper && lower)
         .map(({ id }) => id),
     ).toEqual(['front-side', 'back-side']);
-    expect(screen.queryByText(/would run up/)).toBeNull();
+    expect(screen.queryByText(/has no place to end/)).toBeNull();
     expect(changes()).toEqual(['shoulders', 'darts below the shoulders']);
     store.getState().undo();
     expect(style()?.wedges.some(({ upper }) => upper)).toBe(false);
@@ -45,8 +45,8 @@ describe('the card of the shoulders', () => {
     for (const [name, typed] of [
       ['Shoulder drop', '1 1/2'],
       ['Armhole inwards', '3/4'],
-      ['Front wedge at mid-shoulder', '1/4'],
-      ['Back wedge at mid-shoulder', '3/8'],
+      ['Front wedge at its upper end', '1/4'],
+      ['Back wedge at its upper end', '3/8'],
     ] as const) {
       await user.clear(field(name));
       await user.type(field(name), `${typed}{Enter}`);
@@ -105,7 +105,7 @@ describe('the card of the shoulders', () => {
   it.each([
     ['Shoulder drop', 'drop', [0, 80]],
     ['Armhole inwards', 'armholeIn', [0, 40]],
-    ['Front wedge at mid-shoulder', 'intake.front', [0, 60]],
+    ['Front wedge at its upper end', 'intake.front', [0, 160]],
     ['Band height', 'bandAbove', [10, 150]],
   ] as const)('takes for “%s” what the draft takes', async (label, name, [least, most]) => {
     const refused = (mm: number): boolean => {

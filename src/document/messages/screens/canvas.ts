@@ -77,7 +77,7 @@ export const CANVAS = catalogue({
     ease: 'ease',
     easeAt: ({ level }: AtLevel) => `Ease at the ${LEVEL_WORDS[level]}`,
     /** A length follows, then `andSide` and another. */
-    takenByWedges: 'taken in from the bust: wedges',
+    takenByWedges: 'in from the bust: wedges',
     andSide: ', side',
   },
 });

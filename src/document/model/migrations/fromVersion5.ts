@@ -3,6 +3,7 @@
 // they were asked for.
 
 import * as z from 'zod/mini';
+import { shouldersOfVersion6 } from './shouldersOfVersion6';
 
 const shares = z.record(z.string(), z.number());
 const style = z.looseObject({ frontShare: shares, overBustAbove: z.number() });
@@ -66,7 +67,7 @@ export function fromVersion5(old: unknown): unknown {
 function followingBody({ frontShare, overBustAbove, ...style }: Style5): unknown {
   const isOwn = frontShare.bust !== USUAL_SHARES.bust;
   const keepsLine = isOwn || Math.abs(overBustAbove - USUAL_OVER_BUST_MM) > SAME_MM;
-  return {
+  return shouldersOfVersion6({
     ...style,
     frontShare: isOwn
       ? frontShare
@@ -74,5 +75,5 @@ function followingBody({ frontShare, overBustAbove, ...style }: Style5): unknown
           Object.entries(frontShare).filter(([level, share]) => share !== USUAL_SHARES[level]),
         ),
     ...(keepsLine ? { overBustAbove } : {}),
-  };
+  });
 }

@@ -24,7 +24,7 @@ export const lineAt = (heights: readonly DraftingHeight[], at: number): Drafting
   heights.find(({ y }) => Math.abs(y - at) < ONE_LINE_MM) ?? null;
 
 /** Heights farther apart than this get guides between them; common practice, no source. mm */
-const MOST_APART_MM = 60;
+const MOST_APART_MM = 50;
 
 /** Heights nearer than this are one line. mm */
 const ONE_LINE_MM = 1;
