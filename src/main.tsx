@@ -29,30 +29,35 @@ import './app/styles/making.css';
 import './app/styles/narrow.css';
 import './app/styles/print.css';
 
-const local = browserStorage(window);
-const storage = createBookStorage({ storage: local, now: () => new Date() });
-const { book, said } = storage.load();
-const store = createStore(book, loadHistory(local, book));
-keepHistory(local, storage, () => store.getState().history);
+// Not awaited by the module itself: what `load` fetches may import from this module's file.
+void openApp();
 
-store.subscribe(({ history }, before) => {
-  if (history.present !== before.history.present) storage.save(history.present);
-});
-// A number half typed or a handle half pulled is kept too when the page goes away; on a tablet being hidden may be the
-// last that is heard of it. Registered before the storage's own listeners, which then find it.
-const settle = (): void => store.getState().keep({ code: 'passingChangeKept' });
-window.addEventListener('pagehide', settle);
-document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'hidden') settle();
-});
-storage.attachFlush(window);
+async function openApp(): Promise<void> {
+  const local = browserStorage(window);
+  const storage = createBookStorage({ storage: local, now: () => new Date() });
+  const { book, said } = await storage.load();
+  const store = createStore(book, loadHistory(local, book));
+  keepHistory(local, storage, () => store.getState().history);
 
-const root = document.getElementById('root');
-if (root)
-  createRoot(root).render(
-    <StrictMode>
-      <StoreContext value={store}>
-        <App keeping={{ storage, said }} />
-      </StoreContext>
-    </StrictMode>,
-  );
+  store.subscribe(({ history }, before) => {
+    if (history.present !== before.history.present) storage.save(history.present);
+  });
+  // A number half typed or a handle half pulled is kept too when the page goes away; on a tablet being hidden may be the
+  // last that is heard of it. Registered before the storage's own listeners, which then find it.
+  const settle = (): void => store.getState().keep({ code: 'passingChangeKept' });
+  window.addEventListener('pagehide', settle);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') settle();
+  });
+  storage.attachFlush(window);
+
+  const root = document.getElementById('root');
+  if (root)
+    createRoot(root).render(
+      <StrictMode>
+        <StoreContext value={store}>
+          <App keeping={{ storage, said }} />
+        </StoreContext>
+      </StrictMode>,
+    );
+}

@@ -128,7 +128,7 @@ export { type Change, type ChangeOf, type ExtraLengthPath, sameChange } from './
 export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
-export { type BookFault, readBook } from './model/readBook';
+export { type BookFault, type ReadBook, readBook } from './model/readBook';
 export { writeBackup } from './model/writeBackup';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {

@@ -70,6 +70,7 @@ export {
   type TopLevel,
 } from './style/style';
 export { styleOfSide } from './style/styleOfSide';
+export { styleSchema } from './style/styleSchema';
 export { type StylePath, styleSpan, wedgeSpan } from './style/styleSpans';
 export { turnsHemUp } from './style/turnedHem';
 export {

@@ -1,6 +1,6 @@
 // What a visitor's browser fetches before the page can be used.
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { expect, inject, it } from 'vitest';
@@ -27,6 +27,13 @@ it('leaves the writing of PDF for when it is asked for', () => {
 it('leaves the face that prints are set in for when one is made', () => {
   expect(scripts.some((script) => script.includes('DejaVuSans'))).toBe(false);
   expect(page).not.toContain('.ttf');
+});
+
+it('leaves the reading of a kept book for when there is one', () => {
+  const readsData = (script: string | Buffer): boolean => script.includes('invalid_union');
+  const all = readdirSync(join(folder, 'assets')).filter((name) => name.endsWith('.js'));
+  expect(all.some((name) => readsData(readFileSync(join(folder, 'assets', name))))).toBe(true);
+  expect(scripts.some(readsData)).toBe(false);
 });
 
 it('leaves the notices about keeping for when there is one, but for the sentence that stands for them', () => {

@@ -9,6 +9,7 @@ import { ErrorBoundary } from './ErrorBoundary';
 import { HistoryButtons } from './HistoryButtons';
 import { KeepingArea } from './KeepingArea';
 import type { Keeping } from './KeepingNotices';
+import { fetchConsequence } from './laterConsequence';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
 import { UpdateNotice } from './UpdateNotice';
@@ -40,7 +41,8 @@ export function App({ keeping }: { keeping: Keeping }) {
   useUndoKeys();
   useEffect(() => {
     // One that does not come now is asked for again when it is opened.
-    const wait = setTimeout(() => Promise.allSettled(Object.values(LATER).map((load) => load())), QUIET_MS);
+    const loads = [fetchConsequence, ...Object.values(LATER)];
+    const wait = setTimeout(() => Promise.allSettled(loads.map((load) => load())), QUIET_MS);
     return () => clearTimeout(wait);
   }, []);
   const label = STEPS.find((each) => each.name === step)?.label ?? '';

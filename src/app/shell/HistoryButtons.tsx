@@ -3,7 +3,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { type Book, type Change, changeSentence, type History, SHELL } from '../../document';
 import { useStore } from '../store/storeContext';
-import { consequence } from './consequence';
+import { fetchConsequence, fetchedConsequence } from './laterConsequence';
 
 const { history: words } = SHELL;
 
@@ -84,12 +84,23 @@ function LastChange() {
     const name = change === '' || value === '' ? change || value : words.movedTo({ change, value });
     const tell = (book: Book): void => {
       untold.current = null;
-      const what = consequence(book, history.present);
-      setSaid(
-        name === '' || what === ''
-          ? name || what
-          : words.withConsequence({ change: name, consequence: what }),
-      );
+      const say = (what: string): void =>
+        setSaid(
+          name === '' || what === ''
+            ? name || what
+            : words.withConsequence({ change: name, consequence: what }),
+        );
+      // By the time it is fetched another change may be the last. Where it cannot be fetched, the change is told alone.
+      const sayIfLast = (what: string): void => {
+        if (before.current === history) say(what);
+      };
+      const consequence = fetchedConsequence();
+      if (consequence) say(consequence(book, history.present));
+      else
+        fetchConsequence().then(
+          (fetched) => sayIfLast(fetched(book, history.present)),
+          () => sayIfLast(''),
+        );
     };
     const from = untold.current?.book ?? last.present;
     window.clearTimeout(untold.current?.telling);

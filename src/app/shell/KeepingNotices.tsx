@@ -1,7 +1,7 @@
 // What keeping has to say: faults, another tab's book, and what was put aside, to be downloaded or let go.
 
 import { useState, useSyncExternalStore } from 'react';
-import { KEEPING } from '../../document';
+import { KEEPING, readBook } from '../../document';
 import { BackupButton } from '../components/BackupButton';
 import { download } from '../components/download';
 import type { BookStorage } from '../storage/bookStorage';
@@ -30,7 +30,7 @@ export function KeepingNotices({ keeping }: { keeping: Keeping }) {
   const noRoom = quarantined.length > 0 ? KEEPING.conflict.noRoomYet : KEEPING.conflict.noRoom;
   const keepOurs = (): void => settle(storage.keepOurs() ? null : noRoom);
   const takeTheirs = (): void => {
-    const theirs = storage.takeTheirs();
+    const theirs = storage.takeTheirs(readBook);
     if (theirs) open(theirs.book);
     settle(theirs ? null : noRoom);
   };

@@ -1,7 +1,7 @@
 // Keeping the book in the browser: the only reader and writer of local storage. What is kept is never written over
 // unless this tab read or wrote it last, or it lies whole under another key as well.
 
-import { type Book, DEMO_BOOK, readBook } from '../../document';
+import { type Book, DEMO_BOOK, type ReadBook } from '../../document';
 import { isQuarantineKey, listQuarantined, type QuarantinedText, quarantine } from './quarantine';
 import { type Notice, type SaveStatus, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
@@ -11,6 +11,9 @@ export const BOOK_KEY = 'staywright.book';
 
 /** Changes that come faster than this are kept together. */
 const DEBOUNCE_MS = 300;
+
+/** Reads a book from text. */
+type BookReader = (text: string) => ReadBook;
 
 export interface BookStorageOptions {
   /** Null where the browser has none. */
@@ -23,10 +26,13 @@ interface Loaded {
   readonly said: readonly Notice[];
 }
 
-/** The keeper of one tab; no part of it throws. */
+/** The keeper of one tab; no part of it throws, but the promise of `load` may be rejected. */
 export interface BookStorage {
-  /** The kept book, or the demo book where there is none that can be opened. */
-  readonly load: () => Loaded;
+  /**
+   * The kept book, or the demo book where there is none that can be opened. What reads a book is fetched only where there is a
+   * text to read; where it cannot be fetched, the promise is rejected and nothing is changed.
+   */
+  readonly load: () => Promise<Loaded>;
   /** Takes the book to be kept a moment later; the last one given is the one kept. */
   readonly save: (book: Book) => void;
   /** Keeps at once what waits, and tries again what failed. */
@@ -41,10 +47,13 @@ export interface BookStorage {
   /** Ends a conflict: this tab's book is kept, the other tab's put aside. False where there was no room for both. */
   readonly keepOurs: () => boolean;
   /** Ends a conflict: gives the other tab's book, this tab's stays aside. Null where it could not be put aside. */
-  readonly takeTheirs: () => Loaded | null;
+  readonly takeTheirs: (read: BookReader) => Loaded | null;
   /** Keeps at once when the page is hidden or left, and watches for other tabs; gives what ends it. */
   readonly attachFlush: (window: Window) => () => void;
 }
+
+/** Fetches what reads a book from text: the schema, the migrations, and the library they are written with. */
+const bookReader = async (): Promise<BookReader> => (await import('./bookReader')).readBook;
 
 export function createBookStorage({ storage, now }: BookStorageOptions): BookStorage {
   let status: SaveStatus = { kind: 'saved' };
@@ -65,27 +74,38 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
     for (const listener of listeners) listener(next);
   };
 
-  const load = (): Loaded => {
+  const load = async (): Promise<Loaded> => {
+    const text = keptText();
+    return open(text, typeof text === 'string' ? await bookReader() : null);
+  };
+
+  /** The text under the book's key; null for none, undefined where it cannot be read. */
+  const keptText = (): string | null | undefined => {
+    try {
+      return storage?.getItem(BOOK_KEY);
+    } catch {
+      return undefined;
+    }
+  };
+
+  /** Takes a text for the one this tab goes on from. Without a reader there is no text to read. */
+  const open = (text: string | null | undefined, read: BookReader | null): Loaded => {
     conflict = null;
     guarding = false;
-    try {
-      known = storage?.getItem(BOOK_KEY);
-    } catch {
-      known = undefined;
-    }
+    known = text;
     if (!storage || known === undefined) {
       const reason = storage ? 'refused' : 'absent';
       become({ kind: 'failed', reason });
       return { book: DEMO_BOOK, said: [{ kind: 'unavailable', reason }] };
     }
-    const read = known === null ? { kind: 'book' as const, book: DEMO_BOOK } : readBook(known);
-    if (read.kind !== 'book') {
+    const found: ReadBook = known === null || !read ? { kind: 'book', book: DEMO_BOOK } : read(known);
+    if (found.kind !== 'book') {
       const quarantineKey = guard(storage);
       if (quarantineKey !== null) become({ kind: 'saved' });
-      return { book: DEMO_BOOK, said: [{ ...read, quarantineKey }] };
+      return { book: DEMO_BOOK, said: [{ ...found, quarantineKey }] };
     }
     become({ kind: 'saved' });
-    return { book: read.book, said: [] };
+    return { book: found.book, said: [] };
   };
 
   /** Puts what cannot be opened aside; where there is no room it is guarded instead, and null given. */
@@ -160,11 +180,11 @@ export function createBookStorage({ storage, now }: BookStorageOptions): BookSto
     return true;
   };
 
-  const takeTheirs = (): Loaded | null => {
+  const takeTheirs = (read: BookReader): Loaded | null => {
     flush();
     if (waits) return null;
     latest = null;
-    return load();
+    return open(keptText(), read);
   };
 
   const discard = (key: string): void => {

@@ -1,14 +1,6 @@
-// The client book as it is kept: plain data, checked at every door it comes in by.
+// The client book as it is kept: plain data, checked by `bookSchema` wherever it is read from text.
 
-import * as z from 'zod/mini';
-import {
-  type BodySides,
-  MEASUREMENTS,
-  type MeasurementName,
-  type Measurements,
-  STYLE,
-  type Style,
-} from '../../engine';
+import type { BodySides, MeasurementName, Measurements, Style } from '../../engine';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
 export const BOOK_VERSION = 6;
@@ -84,75 +76,6 @@ export interface Book {
   readonly clients: readonly Client[];
   readonly openClient: string;
 }
-
-const number = z.number();
-const text = z.string();
-const someLevels = z.partial(
-  z.object({
-    overBust: number,
-    bust: number,
-    underBust: number,
-    waist: number,
-    highHip: number,
-    hip: number,
-  }),
-);
-/** A measurement that a book does not have, since it was written before there was one of this name, was not taken. */
-const length = z._default(z.nullable(number), null);
-
-const measurementsSchema = z.object(
-  Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, length])) as Record<
-    MeasurementName,
-    typeof length
-  >,
-);
-
-const sidesSchema = z.object({
-  leftShare: someLevels,
-  rightLower: z.partial(z.object({ bust: number, underBust: number, waist: number, hip: number })),
-});
-
-const measurementName = z.enum(MEASUREMENTS.map(({ name }) => name));
-
-const draftSchema = z.object({
-  id: text,
-  name: text,
-  style: STYLE.schema,
-  acknowledgedReduction: z.nullable(number),
-  acknowledgedRibs: z.optional(number),
-  redrafted: z.exactOptional(z.literal(true)),
-  comparison: z.nullable(
-    z.object({
-      on: text,
-      measurements: measurementsSchema,
-      sides: z.optional(sidesSchema),
-      style: STYLE.schema,
-    }),
-  ),
-});
-
-const clientSchema = z.object({
-  id: text,
-  name: text,
-  unit: z.enum(['in', 'cm']),
-  measurements: measurementsSchema,
-  takenOn: z.nullable(text),
-  earlier: z.array(z.object({ on: z.nullable(text), measurements: measurementsSchema })),
-  readings: z.partialRecord(measurementName, z.array(number)),
-  estimated: z.array(measurementName),
-  sides: z.optional(sidesSchema),
-  archived: z.boolean(),
-  lastUsed: z.nullable(text),
-  drafts: z.array(draftSchema).check(z.minLength(1)),
-  openDraft: text,
-});
-
-export const bookSchema = z.object({
-  version: z.literal(BOOK_VERSION),
-  styles: z.array(z.object({ id: text, name: text, on: text, style: STYLE.schema })),
-  clients: z.array(clientSchema).check(z.minLength(1)),
-  openClient: text,
-});
 
 /** The open client; the first one where the book names one it does not hold. */
 export function openClient(book: Book): Client {

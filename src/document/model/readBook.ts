@@ -1,6 +1,7 @@
 // Reads a kept book: unknown text, then JSON, then its version, then its shape.
 
-import { BOOK_VERSION, type Book, bookSchema } from './book';
+import { BOOK_VERSION, type Book } from './book';
+import { bookSchema } from './bookSchema';
 import { MIGRATIONS, migrate } from './migrations/migrate';
 import { withIdsApart } from './withIdsApart';
 

@@ -1,10 +1,14 @@
 import { act, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { HistoryButtons } from '../../../src/app/shell/HistoryButtons';
+import { fetchConsequence } from '../../../src/app/shell/laterConsequence';
 import { type Book, changeStyle, setStation } from '../../../src/document';
 import { onTable } from '../withStore';
 
-beforeEach(() => void vi.useFakeTimers());
+beforeEach(async () => {
+  await fetchConsequence();
+  vi.useFakeTimers();
+});
 afterEach(() => void vi.useRealTimers());
 
 const ease = (mm: number) => (book: Book) =>
@@ -69,5 +73,42 @@ describe('what is said of a handle', () => {
     keep(ease(-60), '1 in', 'pull');
     act(() => store.getState().change({ code: 'easeSet', level: 'waist' }, ease(-76.2)));
     expect(text()).toBe('ease at the waist; waist laced 26½ in');
+  });
+});
+
+describe('what is said before the consequence of changes was fetched', () => {
+  const CONSEQUENCE = '../../../src/app/shell/consequence';
+
+  /** The buttons with all modules fresh, because the consequence is fetched only once. */
+  async function freshTable() {
+    vi.useRealTimers();
+    vi.resetModules();
+    const { onTable: onFreshTable } = await import('../withStore');
+    const { HistoryButtons: FreshButtons } = await import('../../../src/app/shell/HistoryButtons');
+    const { store } = onFreshTable(<FreshButtons />);
+    const set = (mm: number): void =>
+      act(() => store.getState().change({ code: 'easeSet', level: 'waist' }, ease(mm)));
+    return { set, status: screen.getByRole('status') };
+  }
+
+  it('waits for it, and is of the last change alone', async () => {
+    const { set, status } = await freshTable();
+    set(-60);
+    set(-76.2);
+    expect(status).toBeEmptyDOMElement();
+    await vi.waitFor(() => expect(status).toHaveTextContent('ease at the waist; waist laced 26½ in'));
+  });
+
+  it('is the change alone where it cannot be fetched', async () => {
+    vi.doMock(CONSEQUENCE, () => {
+      throw new TypeError('Failed to fetch dynamically imported module');
+    });
+    try {
+      const { set, status } = await freshTable();
+      set(-76.2);
+      await vi.waitFor(() => expect(status.textContent).toBe('ease at the waist'));
+    } finally {
+      vi.doUnmock(CONSEQUENCE);
+    }
   });
 });

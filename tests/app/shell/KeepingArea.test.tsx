@@ -23,7 +23,7 @@ async function showArea(fake: FakeStorage | null) {
   const { onTable } = await import('../withStore');
   const { KeepingArea } = await import('../../../src/app/shell/KeepingArea');
   const storage = createBookStorage({ storage: fake, now: () => new Date('2026-11-25T09:41:00Z') });
-  const { book, said } = storage.load();
+  const { book, said } = await storage.load();
   const { container } = onTable(<KeepingArea keeping={{ storage, said }} />, book);
   const save = (): void =>
     act(() => {

@@ -8,9 +8,9 @@ import { onTable } from '../withStore';
 
 const bookOf = (name: string): Book => ({ ...DEMO_BOOK, clients: [{ ...DEMO_CLIENT, name }] });
 
-function keep(fake: FakeStorage | null) {
+async function keep(fake: FakeStorage | null) {
   const storage = createBookStorage({ storage: fake, now: () => new Date('2026-11-25T09:41:00Z') });
-  const { book, said } = storage.load();
+  const { book, said } = await storage.load();
   const shown = onTable(<KeepingNotices keeping={{ storage, said }} />, book);
   const save = (name: string): void =>
     act(() => {
@@ -21,20 +21,20 @@ function keep(fake: FakeStorage | null) {
 }
 
 describe('what keeping says', () => {
-  it('is nothing while all is well', () => {
-    const { save, container } = keep(new FakeStorage());
+  it('is nothing while all is well', async () => {
+    const { save, container } = await keep(new FakeStorage());
     save('Ada');
     expect(container).toBeEmptyDOMElement();
   });
 
-  it('says that nothing is kept where there is no storage', () => {
-    keep(null);
+  it('says that nothing is kept where there is no storage', async () => {
+    await keep(null);
     expect(screen.getByRole('status')).toHaveTextContent('This browser keeps nothing for this page');
   });
 
-  it('says when there is no room, and stops saying it when there is', () => {
+  it('says when there is no room, and stops saying it when there is', async () => {
     const fake = new FakeStorage();
-    const { save } = keep(fake);
+    const { save } = await keep(fake);
     fake.room = 10;
     save('Ada');
     expect(screen.getByRole('status')).toHaveTextContent('no room left to keep the book');
@@ -45,9 +45,9 @@ describe('what keeping says', () => {
     expect(screen.queryByText(/no room left/)).toBeNull();
   });
 
-  it('names what was put aside as room to be had, where there is any', () => {
+  it('names what was put aside as room to be had, where there is any', async () => {
     const fake = new FakeStorage({ [BOOK_KEY]: '{"version":1' });
-    const { save } = keep(fake);
+    const { save } = await keep(fake);
     fake.room = 10;
     save('Ada');
     expect(screen.getByText(/no room left/)).toHaveTextContent('What was put aside takes up room too');
@@ -55,7 +55,7 @@ describe('what keeping says', () => {
 
   it('offers what was put aside, and lets it go on the second press only', async () => {
     const fake = new FakeStorage({ [BOOK_KEY]: '{"version":1' });
-    const { user, storage } = keep(fake);
+    const { user, storage } = await keep(fake);
     expect(screen.getByRole('status')).toHaveTextContent('It was put aside whole');
     await user.click(screen.getByRole('button', { name: 'Discard' }));
     expect(storage.quarantined()).toHaveLength(1);
@@ -66,7 +66,7 @@ describe('what keeping says', () => {
 
   it('lets the maker choose between two tabs, and puts the other book aside', async () => {
     const fake = new FakeStorage();
-    const { user, save, storage, store } = keep(fake);
+    const { user, save, storage, store } = await keep(fake);
     save('Ada');
     fake.kept.set(BOOK_KEY, JSON.stringify(bookOf('Theirs')));
     save('Ours');

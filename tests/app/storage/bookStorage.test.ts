@@ -23,16 +23,33 @@ beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 describe('the first look', () => {
-  it('gives the demo book and writes nothing on a first start', () => {
+  it('gives the demo book and writes nothing on a first start', async () => {
     const storage = new FakeStorage();
-    expect(keeperOf(storage).load()).toEqual({ book: DEMO_BOOK, said: [] });
+    expect(await keeperOf(storage).load()).toEqual({ book: DEMO_BOOK, said: [] });
     expect(storage.written).toEqual([]);
   });
 
-  it('gives the book that was kept', () => {
+  it('gives the book that was kept', async () => {
     const keeper = keeperOf(new FakeStorage({ [BOOK_KEY]: textOf('Ada') }));
-    expect(keeper.load()).toEqual({ book: bookOf('Ada'), said: [] });
+    expect(await keeper.load()).toEqual({ book: bookOf('Ada'), said: [] });
     expect(keeper.status()).toEqual({ kind: 'saved' });
+  });
+
+  it('fetches what reads a book only where there is a text to read, and changes nothing where it cannot', async () => {
+    vi.doMock('../../../src/app/storage/bookReader', () => {
+      throw new TypeError('Failed to fetch dynamically imported module');
+    });
+    vi.resetModules();
+    try {
+      const fresh = await import('../../../src/app/storage/bookStorage');
+      const load = (storage: FakeStorage) => fresh.createBookStorage({ storage, now: () => NOW }).load();
+      expect((await load(new FakeStorage())).said).toEqual([]);
+      const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada') });
+      await expect(load(storage)).rejects.toThrow();
+      expect(storage.written).toEqual([]);
+    } finally {
+      vi.doUnmock('../../../src/app/storage/bookReader');
+    }
   });
 
   it.each([
@@ -40,10 +57,10 @@ describe('the first look', () => {
     ['empty', '', 'unreadable'],
     ['of another shape', '{"version":1,"clients":"Ada"}', 'unreadable'],
     ['of a later version', JSON.stringify({ version: BOOK_VERSION + 1, scrolls: [] }), 'newer'],
-  ])('puts a text that is %s aside before anything is written over it', (_, text, kind) => {
+  ])('puts a text that is %s aside before anything is written over it', async (_, text, kind) => {
     const storage = new FakeStorage({ [BOOK_KEY]: text });
     const keeper = keeperOf(storage);
-    const { book, said } = keeper.load();
+    const { book, said } = await keeper.load();
     expect(book).toBe(DEMO_BOOK);
     expect(said).toEqual([expect.objectContaining({ kind, quarantineKey: ASIDE })]);
     expect(said.map(noticeSentence).join()).toMatch(/put aside whole/);
@@ -55,40 +72,45 @@ describe('the first look', () => {
     expect(keeper.quarantined()).toEqual([{ key: ASIDE, text }]);
   });
 
-  it('puts the same text aside once, however often the page is opened', () => {
+  it('puts the same text aside once, however often the page is opened', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: 'broken' });
-    keeperOf(storage).load();
-    expect(keeperOf(storage).load().said).toEqual([expect.objectContaining({ quarantineKey: ASIDE })]);
+    await keeperOf(storage).load();
+    expect((await keeperOf(storage).load()).said).toEqual([
+      expect.objectContaining({ quarantineKey: ASIDE }),
+    ]);
     expect(storage.written).toEqual([ASIDE]);
   });
 
-  it('never puts one text over another that was put aside in the same moment', () => {
+  it('never puts one text over another that was put aside in the same moment', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: 'broken', [ASIDE]: 'older' });
     const keeper = keeperOf(storage);
-    keeper.load();
+    await keeper.load();
     expect(keeper.quarantined()).toEqual([
       { key: ASIDE, text: 'older' },
       { key: `${ASIDE}.2`, text: 'broken' },
     ]);
   });
 
-  it('works on without storage and says that nothing is kept', () => {
+  it('works on without storage and says that nothing is kept', async () => {
     const keeper = keeperOf(null);
-    expect(keeper.load()).toEqual({ book: DEMO_BOOK, said: [{ kind: 'unavailable', reason: 'absent' }] });
+    expect(await keeper.load()).toEqual({
+      book: DEMO_BOOK,
+      said: [{ kind: 'unavailable', reason: 'absent' }],
+    });
     keeper.save(bookOf('Ada'));
     keeper.flush();
     expect(keeper.status()).toEqual({ kind: 'failed', reason: 'absent' });
     expect(keeper.quarantined()).toEqual([]);
     keeper.discard(BOOK_KEY);
     expect(keeper.keepOurs()).toBe(false);
-    expect(keeper.takeTheirs()).toBeNull();
+    expect(keeper.takeTheirs(readBook)).toBeNull();
   });
 
-  it('does not write over a book it was not allowed to read', () => {
+  it('does not write over a book it was not allowed to read', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada') });
     storage.refusesToRead = true;
     const keeper = keeperOf(storage);
-    expect(keeper.load().said).toEqual([{ kind: 'unavailable', reason: 'refused' }]);
+    expect((await keeper.load()).said).toEqual([{ kind: 'unavailable', reason: 'refused' }]);
     keeper.save(bookOf('Bea'));
     keeper.flush();
     expect(keeper.status()).toEqual({ kind: 'failed', reason: 'refused' });
@@ -111,10 +133,10 @@ describe('the first look', () => {
 });
 
 describe('keeping', () => {
-  it('keeps the last of many quick changes, once, when they stop', () => {
+  it('keeps the last of many quick changes, once, when they stop', async () => {
     const storage = new FakeStorage();
     const keeper = keeperOf(storage);
-    keeper.load();
+    await keeper.load();
     for (const name of ['A', 'Ad', 'Ada']) {
       keeper.save(bookOf(name));
       vi.advanceTimersByTime(200);
@@ -127,10 +149,10 @@ describe('keeping', () => {
     expect(keeper.status()).toEqual({ kind: 'saved' });
   });
 
-  it('keeps at once when told to, and not a second time', () => {
+  it('keeps at once when told to, and not a second time', async () => {
     const storage = new FakeStorage();
     const keeper = keeperOf(storage);
-    keeper.load();
+    await keeper.load();
     keeper.flush();
     expect(storage.written).toEqual([]);
     keeper.save(bookOf('Ada'));
@@ -140,9 +162,9 @@ describe('keeping', () => {
     expect(storage.written).toEqual([BOOK_KEY]);
   });
 
-  it('tells every listener until it leaves', () => {
+  it('tells every listener until it leaves', async () => {
     const keeper = keeperOf(new FakeStorage());
-    keeper.load();
+    await keeper.load();
     const heard: SaveStatus[] = [];
     const leave = keeper.subscribe((status) => heard.push(status));
     keeper.save(bookOf('Ada'));
@@ -157,10 +179,10 @@ describe('keeping', () => {
     ['refused', (storage: FakeStorage) => Object.assign(storage, { refusesToWrite: true })],
   ] as const)(
     'holds on to the book while the storage is %s, and keeps it with the next change',
-    (reason, spoil) => {
+    async (reason, spoil) => {
       const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada') });
       const keeper = keeperOf(storage);
-      keeper.load();
+      await keeper.load();
       spoil(storage);
       keeper.save(bookOf('Bea'));
       vi.advanceTimersByTime(300);
@@ -190,9 +212,9 @@ describe('a text that can be neither opened nor put aside', () => {
     return { storage, keeper: keeperOf(storage) };
   };
 
-  it('is said, offered for download and not written over', () => {
+  it('is said, offered for download and not written over', async () => {
     const { storage, keeper } = guarded();
-    const { said } = keeper.load();
+    const { said } = await keeper.load();
     expect(said).toEqual([expect.objectContaining({ kind: 'unreadable', quarantineKey: null })]);
     expect(said.map(noticeSentence).join()).toMatch(/nothing is written over it/);
     expect(keeper.status()).toEqual({ kind: 'failed', reason: 'guarding' });
@@ -203,9 +225,9 @@ describe('a text that can be neither opened nor put aside', () => {
     expect(keeper.quarantined()).toEqual([{ key: BOOK_KEY, text: broken }]);
   });
 
-  it('is put aside as soon as there is room, and then the book is kept', () => {
+  it('is put aside as soon as there is room, and then the book is kept', async () => {
     const { storage, keeper } = guarded();
-    keeper.load();
+    await keeper.load();
     keeper.save(bookOf('Ada'));
     keeper.flush();
     storage.room = Number.POSITIVE_INFINITY;
@@ -214,9 +236,9 @@ describe('a text that can be neither opened nor put aside', () => {
     expect(kept(storage)).toBe('Ada');
   });
 
-  it('gives way when the maker discards it', () => {
+  it('gives way when the maker discards it', async () => {
     const { storage, keeper } = guarded();
-    keeper.load();
+    await keeper.load();
     keeper.save(bookOf('Ada'));
     keeper.flush();
     storage.room = 1e6;
@@ -225,10 +247,10 @@ describe('a text that can be neither opened nor put aside', () => {
     expect(keeper.quarantined()).toEqual([]);
   });
 
-  it('is the only thing under the book’s key that can be discarded', () => {
+  it('is the only thing under the book’s key that can be discarded', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada'), other: 'of another page', [ASIDE]: 'old' });
     const keeper = keeperOf(storage);
-    keeper.load();
+    await keeper.load();
     keeper.discard(BOOK_KEY);
     keeper.discard('other');
     keeper.discard(ASIDE);
@@ -237,11 +259,11 @@ describe('a text that can be neither opened nor put aside', () => {
 });
 
 describe('two tabs', () => {
-  const twoTabs = () => {
+  const twoTabs = async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start') });
     const [ours, theirs] = [keeperOf(storage), keeperOf(storage)];
-    ours.load();
-    theirs.load();
+    await ours.load();
+    await theirs.load();
     theirs.save(bookOf('Theirs'));
     theirs.flush();
     ours.save(bookOf('Ours 1'));
@@ -251,8 +273,8 @@ describe('two tabs', () => {
   const asideNames = (keeper: BookStorage): (string | undefined)[] =>
     keeper.quarantined().map(({ text }) => nameIn(text));
 
-  it('keep both books, one place each, until the maker chooses', () => {
-    const { storage, ours } = twoTabs();
+  it('keep both books, one place each, until the maker chooses', async () => {
+    const { storage, ours } = await twoTabs();
     expect(ours.status()).toEqual({ kind: 'conflict', beside: true });
     expect(saveStatusSentence(ours.status())).toMatch(/^Another tab/);
     ours.save(bookOf('Ours 2'));
@@ -261,8 +283,8 @@ describe('two tabs', () => {
     expect(asideNames(ours)).toEqual(['Ours 2']);
   });
 
-  it('can go on with ours, theirs put aside', () => {
-    const { storage, ours, theirs } = twoTabs();
+  it('can go on with ours, theirs put aside', async () => {
+    const { storage, ours, theirs } = await twoTabs();
     ours.save(bookOf('Ours 2'));
     ours.keepOurs();
     expect(ours.status()).toEqual({ kind: 'saved' });
@@ -275,10 +297,10 @@ describe('two tabs', () => {
     expect(kept(storage)).toBe('Ours 2');
   });
 
-  it('can go on with theirs, ours put aside', () => {
-    const { storage, ours } = twoTabs();
+  it('can go on with theirs, ours put aside', async () => {
+    const { storage, ours } = await twoTabs();
     ours.save(bookOf('Ours 2'));
-    expect(ours.takeTheirs()).toEqual({ book: bookOf('Theirs'), said: [] });
+    expect(ours.takeTheirs(readBook)).toEqual({ book: bookOf('Theirs'), said: [] });
     expect(asideNames(ours)).toEqual(['Ours 2']);
     ours.save(bookOf('On from theirs'));
     ours.flush();
@@ -286,14 +308,14 @@ describe('two tabs', () => {
     expect(ours.status()).toEqual({ kind: 'saved' });
   });
 
-  it('lose nothing when there is no room for a second book', () => {
-    const { storage, ours } = twoTabs();
+  it('lose nothing when there is no room for a second book', async () => {
+    const { storage, ours } = await twoTabs();
     storage.refusesToWrite = true;
     ours.save(bookOf('Ours 2'));
     ours.flush();
     expect(ours.status()).toEqual({ kind: 'conflict', beside: false });
     expect(saveStatusSentence(ours.status())).toMatch(/leave it open/);
-    expect(ours.takeTheirs()).toBeNull();
+    expect(ours.takeTheirs(readBook)).toBeNull();
     expect(ours.keepOurs()).toBe(false);
     expect(ours.status()).toEqual({ kind: 'conflict', beside: false });
     expect(kept(storage)).toBe('Theirs');
@@ -303,11 +325,11 @@ describe('two tabs', () => {
     expect(asideNames(ours)).toEqual(['Theirs']);
   });
 
-  it('never share a key for what they put aside', () => {
+  it('never share a key for what they put aside', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start'), [ASIDE]: textOf('Ours 1') });
     const [ours, theirs] = [keeperOf(storage), keeperOf(storage)];
-    ours.load();
-    theirs.load();
+    await ours.load();
+    await theirs.load();
     theirs.save(bookOf('Theirs'));
     theirs.flush();
     for (const name of ['Ours 1', 'Ours 2']) {
@@ -317,10 +339,10 @@ describe('two tabs', () => {
     expect(asideNames(ours)).toEqual(['Ours 1', 'Ours 2']);
   });
 
-  it('write on where the kept book was cleared away', () => {
+  it('write on where the kept book was cleared away', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start') });
     const keeper = keeperOf(storage);
-    keeper.load();
+    await keeper.load();
     storage.kept.clear();
     keeper.save(bookOf('Ada'));
     keeper.flush();
@@ -337,15 +359,15 @@ describe('the page', () => {
     storage.kept.set(BOOK_KEY, textOf(name));
     window.dispatchEvent(new StorageEvent('storage', { key: BOOK_KEY, newValue: textOf(name) }));
   };
-  const attached = () => {
+  const attached = async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start') });
     const keeper = keeperOf(storage);
-    keeper.load();
+    await keeper.load();
     return { storage, keeper, detach: keeper.attachFlush(window) };
   };
 
-  it('keeps what waits when it is hidden or left, and not after it is let go', () => {
-    const { storage, keeper, detach } = attached();
+  it('keeps what waits when it is hidden or left, and not after it is let go', async () => {
+    const { storage, keeper, detach } = await attached();
     keeper.save(bookOf('Ada'));
     hide('visible');
     expect(kept(storage)).toBe('Start');
@@ -361,19 +383,19 @@ describe('the page', () => {
     expect(kept(storage)).toBe('Bea');
   });
 
-  it('says at once when another tab keeps another book', () => {
-    const { storage, keeper, detach } = attached();
+  it('says at once when another tab keeps another book', async () => {
+    const { storage, keeper, detach } = await attached();
     window.dispatchEvent(new StorageEvent('storage', { key: 'other', newValue: 'x' }));
     expect(keeper.status()).toEqual({ kind: 'saved' });
     otherTabWrote(storage, 'Theirs');
     expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(keeper.takeTheirs()?.book).toEqual(bookOf('Theirs'));
+    expect(keeper.takeTheirs(readBook)?.book).toEqual(bookOf('Theirs'));
     expect(keeper.quarantined()).toEqual([]);
     detach();
   });
 
-  it('keeps waiting changes beside when another tab keeps another book', () => {
-    const { storage, keeper, detach } = attached();
+  it('keeps waiting changes beside when another tab keeps another book', async () => {
+    const { storage, keeper, detach } = await attached();
     keeper.save(bookOf('Ours'));
     otherTabWrote(storage, 'Theirs');
     expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });

@@ -87,29 +87,29 @@ describe('a kept history', () => {
 });
 
 describe('keeping the history', () => {
-  function keeper(storage: FakeStorage, history: () => History<Book>) {
+  async function keeper(storage: FakeStorage, history: () => History<Book>) {
     const books = createBookStorage({ storage, now: () => new Date(0) });
-    books.load();
+    await books.load();
     keepHistory(storage, books, history);
     return books;
   }
 
-  it('follows the book, and is there for the next start', () => {
+  it('follows the book, and is there for the next start', async () => {
     const storage = new FakeStorage();
     const history = worked();
-    const books = keeper(storage, () => history);
+    const books = await keeper(storage, () => history);
     books.save(history.present);
     expect(storage.kept.has(HISTORY_KEY)).toBe(false);
     books.flush();
     expect(loadHistory(storage, history.present)).toEqual(history);
   });
 
-  it('makes way for the book when room runs out', () => {
+  it('makes way for the book when room runs out', async () => {
     const history = worked();
     const storage = new FakeStorage({ [HISTORY_KEY]: 'x'.repeat(5_000) });
     const book = history.present;
     storage.room = JSON.stringify(book).length + 100;
-    const books = keeper(storage, () => history);
+    const books = await keeper(storage, () => history);
     books.save(book);
     books.flush();
     expect(storage.kept.get(BOOK_KEY)).toBe(JSON.stringify(book));
@@ -117,7 +117,7 @@ describe('keeping the history', () => {
     expect(books.status()).toEqual({ kind: 'saved' });
   });
 
-  it('does without a storage that refuses', () => {
+  it('does without a storage that refuses', async () => {
     const storage = new FakeStorage();
     storage.refusesToRead = true;
     expect(loadHistory(storage, DEMO_BOOK)).toEqual(startHistory(DEMO_BOOK));

@@ -8,6 +8,7 @@ import {
   type Field,
   STYLE,
   type Style,
+  styleSchema,
   styleSpan,
   WEDGE_FIELDS,
   type Wedge,
@@ -78,7 +79,7 @@ const NUMBERS = [
 
 describe('the fields of a style', () => {
   it.each([...NAMED_STYLES, ['full', { style: FULL }] as const])('are those of “%s”', (_, { style }) => {
-    expect(STYLE.schema.parse(structuredClone(style))).toEqual(style);
+    expect(styleSchema.parse(structuredClone(style))).toEqual(style);
     expect(checkStyle(style)).toEqual([]);
   });
 
