@@ -6,7 +6,7 @@ export { isThrough, reaches } from './block/extent';
 export type { Level } from './block/levels';
 export { stationOf, stationX } from './block/station';
 export { type Turn, turnIntake } from './block/turnIntake';
-export type { UpperEdges, UpperEnd } from './block/upperEdges';
+export type { UpperEnd } from './block/upperEdges';
 export type { DraftedWedge } from './block/wedge';
 export {
   MEASUREMENTS,

@@ -98,7 +98,7 @@ const SETS: readonly ShapeSet[] = [
   {
     what: 'default wedges',
     seed: 32,
-    count: howMany({ few: 25, all: 100 }),
+    count: howMany({ few: 50, all: 100 }),
     reach: 50,
     styleOf: () => DEFAULT_STYLE,
     refusals: 0.02,

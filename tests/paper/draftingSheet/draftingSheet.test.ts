@@ -20,7 +20,7 @@ import {
   type Point,
   type Style,
 } from '../../../src/engine';
-import { smoothLine, xAt } from '../../../src/engine/geometry/smoothLine';
+import { type SmoothLine, smoothLine, xAt } from '../../../src/engine/geometry/smoothLine';
 import type { PlanInput } from '../../../src/paper';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
 import type { DraftingSheet, DraftingStep } from '../../../src/paper/draftingSheet/elements/draftingStep';
@@ -205,7 +205,7 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
         const drawn = sampled(
           Array.from({ length: 400 }, (_, i) => {
             const y = Math.min(...ys) + ((Math.max(...ys) - Math.min(...ys)) * i) / 399;
-            return { x: xAt(line, y), y };
+            return { x: drawnAt(line, y), y };
           }),
           5,
         );
@@ -455,3 +455,12 @@ describe('a sheet', () => {
 });
 
 const DEMO_TAPE = drawBodies(1, 3)[0] as ReturnType<typeof drawBodies>[number];
+
+/** x of a curve at a height, going straight on past its first and last mark. */
+function drawnAt(line: SmoothLine, y: number): number {
+  const { ys, slopes } = line;
+  const last = ys.length - 1;
+  const within = Math.min(ys[last] ?? y, Math.max(ys[0] ?? y, y));
+  const slope = (y < within ? slopes[0] : slopes[last]) ?? 0;
+  return xAt(line, within) + slope * (y - within);
+}
