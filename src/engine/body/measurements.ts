@@ -44,7 +44,7 @@ export const MEASUREMENTS = [
   length('neckToUnderBust', 'down', true, 100, 700),
   length('neckToWaist', 'down', true, 150, 900),
   length('neckToHip', 'down', true, 200, 1200),
-  length('waistToHighHip', 'down', false, 30, 300),
+  length('waistToHighHip', 'fit', false, 30, 300),
   length('bustPointWidth', 'fit', true, 60, 500),
   length('acrossShoulder', 'fit', false, 150, 800),
   length('neckWidth', 'fit', false, 30, 300),
