@@ -2,7 +2,7 @@
 
 export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
 export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
-export { pointX, slantDart, straighten, straightenAt } from './edit/axis';
+export { keepAxis, pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addClient,
   addDraft,

@@ -4,7 +4,7 @@ export type { Block } from './block/block';
 export { dartAngle } from './block/closedDart';
 export { isThrough, reaches } from './block/extent';
 export type { Level } from './block/levels';
-export { stationOf, stationX } from './block/station';
+export { axisX, stationOf, stationX } from './block/station';
 export { type Turn, turnIntake } from './block/turnIntake';
 export type { UpperEnd } from './block/upperEdges';
 export type { DraftedWedge } from './block/wedge';
@@ -50,7 +50,7 @@ export {
   USUAL_SHOULDERS,
 } from './style/defaultStyle';
 export type { DataOf, Field, Fields, NumberUnit } from './style/fields';
-export { openWidth } from './style/openings';
+export { openAt, openWidth } from './style/openings';
 export {
   type Allowances,
   BACK_CLOSURES,

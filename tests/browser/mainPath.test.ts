@@ -1,8 +1,8 @@
 // The main job in a real browser, as a maker does it: tape, wedges, proof, print, and all of it there again tomorrow.
 
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { downloadBytes } from '../support/downloadBytes';
 import { expectQuiet, withBrowser } from './session';
 
 const visit = withBrowser();
@@ -98,8 +98,8 @@ describe('the main path', () => {
     await page.getByRole('button', { name: 'Download the PDF' }).click();
     const file = await asked;
     expect(file.suggestedFilename()).toBe('Wren-Abernathy-Winter-ball-bodice.pdf');
-    const bytes = readFileSync(await file.path());
-    expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    const bytes = await downloadBytes(file);
+    expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe('%PDF-');
     expect(bytes.length).toBeGreaterThan(5_000);
 
     await page.getByRole('link', { name: 'Draft' }).click();

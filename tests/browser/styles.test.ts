@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { runDraft } from '../cli/runDraft';
+import { downloadBytes } from '../support/downloadBytes';
 import { expectQuiet, withBrowser } from './session';
 
 const visit = withBrowser();
@@ -78,7 +79,7 @@ describe('a style of the maker’s own', () => {
     // what the second tab had is put aside and can be had
     const asked = second.waitForEvent('download');
     await second.getByRole('button', { name: 'Download it' }).click();
-    const aside = await (await asked).path();
-    expect(readFileSync(aside, 'utf8')).toContain('Lantern');
+    const aside = await downloadBytes(await asked);
+    expect(new TextDecoder().decode(aside)).toContain('Lantern');
   });
 });

@@ -1,12 +1,15 @@
 // Bending the axis of a wedge, level by level, and slanting that of a closed dart, which is straight from point to point.
 
 import {
+  axisX,
   type Block,
   type DartEnd,
   type Draft,
+  type DraftedWedge,
+  type LevelName,
+  openAt,
   type Style,
   stationOf,
-  stationX,
   type Wedge,
   xAt,
 } from '../../engine';
@@ -14,15 +17,42 @@ import { changeWedge } from './wedgeLists';
 
 /** Takes every bend out of an axis: one station for all levels again. */
 export function straighten(style: Style, id: string): Style {
-  return changeWedge(style, id, (wedge) => ({ ...wedge, stationAt: {} }));
+  return changeWedge(style, id, ({ fromCentre: _, ...wedge }) => ({ ...wedge, stationAt: {} }));
 }
 
 /** Takes the bend at one level out. */
 export function straightenAt(style: Style, id: string, level: keyof Wedge['stationAt']): Style {
   return changeWedge(style, id, (wedge) => {
     const { [level]: _, ...stationAt } = wedge.stationAt;
-    return { ...wedge, stationAt };
+    const { fromCentre: __, ...follows } = wedge;
+    return { ...follows, stationAt };
   });
+}
+
+/**
+ * Keeps the axis of a wedge where it was put by hand, whatever else changes: at each level its distance from the body's centre as
+ * drafted, moved by `by`, mm. At a single level where one is given.
+ *
+ * @param drafted the wedge and the block as they were drafted before it was put there
+ */
+export function keepAxis(
+  style: Style,
+  {
+    wedge,
+    block,
+    levels,
+  }: { readonly wedge: DraftedWedge; readonly block: Block; readonly levels: Draft['levels'] },
+  by: number,
+  only: LevelName | null = null,
+): Style {
+  const open = openAt(block.name, style.closure) / 2;
+  const places = levels.map(({ name, y }) => [
+    name,
+    open + xAt(wedge.axis, y) + (only === null || only === name ? by : 0),
+  ]);
+  return changeWedge(style, wedge.id, (asked) =>
+    asked.station <= -1 ? asked : { ...asked, fromCentre: Object.fromEntries(places) },
+  );
 }
 
 /** Nearer than this to where it was asked to be a point is there: below what a length field takes for another length. mm */
@@ -79,11 +109,12 @@ function shifted(style: Style, id: string, end: DartEnd, by: number, { blocks, l
     const own = levels.filter(({ y }) => (end === 'upper' ? y <= middle : y > middle));
     const moved = own.map(({ name }) => {
       const width = block.width.get(name) ?? 0;
-      const x = stationX(wedge.stationAt[name] ?? wedge.station, block.bustLine, width) + by;
+      const x = axisX(wedge, name, block.bustLine, width, openAt(block.name, style.closure) / 2) + by;
       const kept = Math.min(width - CLEAR_MM, Math.max(CLEAR_MM, x));
       return [name, stationOf(kept, block.bustLine, width)];
     });
-    return { ...wedge, stationAt: { ...wedge.stationAt, ...Object.fromEntries(moved) } };
+    const { fromCentre: _, ...follows } = wedge;
+    return { ...follows, stationAt: { ...wedge.stationAt, ...Object.fromEntries(moved) } };
   });
 }
 

@@ -71,7 +71,7 @@ export function addWedge(style: Style, side: Side, block: BlockName, station: nu
 
 /** Moves the whole axis to one station; bends at single levels keep their distance from it. On the centre line a dart has no points. */
 export function setStation(style: Style, id: string, station: number): Style {
-  return changeWedge(style, id, (wedge) => {
+  return changeWedge(style, id, ({ fromCentre: _, ...wedge }) => {
     const shift = station - wedge.station;
     const stationAt = Object.fromEntries(
       Object.entries(wedge.stationAt).map(([level, own]) => [level, Math.min(1, Math.max(-1, own + shift))]),
@@ -82,7 +82,7 @@ export function setStation(style: Style, id: string, station: number): Style {
 
 /** Bends the axis: its station at one level only. */
 export function setStationAt(style: Style, id: string, level: LevelName, station: number): Style {
-  return changeWedge(style, id, (wedge) => ({
+  return changeWedge(style, id, ({ fromCentre: _, ...wedge }) => ({
     ...wedge,
     stationAt: { ...wedge.stationAt, [level]: station },
   }));

@@ -1,6 +1,6 @@
 // The maker's own styles, kept apart from any client, each as a pure step from one book to the next.
 
-import type { Style } from '../../engine';
+import type { Style, Wedge } from '../../engine';
 import type { Book, OwnStyle } from '../model/book';
 import { freeName, plainName } from './freeName';
 
@@ -12,9 +12,17 @@ import { freeName, plainName } from './freeName';
  */
 export function keepStyle(book: Book, id: string, name: string, style: Style, on: string): Book {
   const there = styleCalled(book, name);
-  const kept: OwnStyle = { id: there?.id ?? id, name, style, on };
+  const kept: OwnStyle = { id: there?.id ?? id, name, style: byStation(style), on };
   const styles = there ? book.styles.map((each) => (each === there ? kept : each)) : [...book.styles, kept];
   return { ...book, styles };
+}
+
+/** A style for whoever is to wear it: its wedges stand at their stations, and not where they were put on one client's draft. */
+function byStation(style: Style): Style {
+  const { wedges, rightWedges } = style;
+  if (![...wedges, ...(rightWedges ?? [])].some(({ fromCentre }) => fromCentre)) return style;
+  const free = (list: readonly Wedge[]): Wedge[] => list.map(({ fromCentre: _, ...wedge }) => wedge);
+  return { ...style, wedges: free(wedges), ...(rightWedges ? { rightWedges: free(rightWedges) } : {}) };
 }
 
 /** The maker's own style of a name, whatever its capitals; null where there is none. */

@@ -1,6 +1,7 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
 import { at } from '../geometry/lists';
+import { openAt } from '../style/openings';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
@@ -8,7 +9,7 @@ import { type Extent, reaches } from './extent';
 import { halfGirth, type Level } from './levels';
 import type { AskedEnd } from './shoulderFrame';
 import { springBelowWaist } from './spring';
-import { onCentre, stationX } from './station';
+import { axisX, onCentre } from './station';
 
 /** Intakes in mm per wedge id and level; `unplaced` is what balancing left to the side seam. */
 export interface SizedWedges {
@@ -107,7 +108,15 @@ function placeAt(
   // What is placed widens the flat block and so moves the axes apart; a few rounds settle it, always downwards.
   for (let round = 0; round < 12; round += 1) {
     const width = level.net[block] + locked + placed;
-    const caps = capsAt(level.name, wedges, manual, width, bustLine, style.balance.cap);
+    const caps = capsAt(
+      level.name,
+      wedges,
+      manual,
+      width,
+      bustLine,
+      openAt(block, style.closure) / 2,
+      style.balance.cap,
+    );
     const open = wedges.map((wedge, i) => (manual[i] === null ? weightAt(level.name, wedge) : 0));
     const shares = fill(placed, open, caps);
     intakes = manual.map((each, i) => each ?? at(shares, i));
@@ -132,9 +141,10 @@ function capsAt(
   manual: readonly (number | null)[],
   width: number,
   bustLine: number,
+  open: number,
   cap: number,
 ): number[] {
-  const axes = wedges.map((wedge) => stationX(wedge.stationAt[level] ?? wedge.station, bustLine, width));
+  const axes = wedges.map((wedge) => axisX(wedge, level, bustLine, width, open));
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
     const x = at(axes, i);

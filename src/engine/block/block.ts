@@ -91,6 +91,7 @@ export function draftBlock(
     const made = draftWedge(wedge, dart?.extent ?? THROUGH, dart?.intake ?? new Map(), {
       levels,
       bustLine,
+      open: openAt(block, style.closure) / 2,
       width,
       shoulder: end && upperEndOf(end, block),
     });

@@ -8,7 +8,7 @@ import { isDart } from '../style/wedgeKind';
 import type { BlockName, LevelName } from '../terms/names';
 import { type Extent, reaches } from './extent';
 import { halfGirth, type Level } from './levels';
-import { onCentre, stationX } from './station';
+import { axisX, onCentre } from './station';
 
 /**
  * The part of the growth of the half girth from waist to hip that a body has made at each tenth of the way from centre front to
@@ -66,15 +66,15 @@ function zonesAt(
 ): number[] {
   const taken = intakes.map((each) => each.get('waist') ?? 0);
   const width = taken.reduce((sum, each) => sum + each, waist.net[block]);
+  const open = openAt(block, style.closure) / 2;
   // The closed distance of each wedge from the centre edge.
   let before = 0;
   const places = wedges.map((wedge, i) => {
-    const x = stationX(wedge.stationAt.waist ?? wedge.station, bustLine, width);
+    const x = axisX(wedge, 'waist', bustLine, width, open);
     const place = onCentre(wedge) ? 0 : x - before - numberAt(taken, i) / 2;
     before += numberAt(taken, i);
     return place;
   });
-  const open = openAt(block, style.closure) / 2;
   const grown = (place: number): number => {
     const part = (place + open) / halfGirth(waist);
     return block === 'front' ? growthUpTo(part) : 1 - growthUpTo(1 - part);

@@ -7,7 +7,7 @@ import { closedLegs, foldBetween } from './closedDart';
 import { dartLeg, type Extent } from './extent';
 import type { Level } from './levels';
 import { type Cone, lineDown, PAST_BUST_ROUND_MM } from './lineDown';
-import { onCentre, stationX } from './station';
+import { axisX, onCentre, stationX } from './station';
 
 /** A wedge as drawn on the block. */
 export interface DraftedWedge {
@@ -32,6 +32,8 @@ export interface DraftedWedge {
 interface WedgeBase {
   readonly levels: readonly Level[];
   readonly bustLine: number;
+  /** Half of what the centre leaves open, mm. */
+  readonly open: number;
   /** Flat width of the block at each level, mm. */
   readonly width: ReadonlyMap<LevelName, number>;
   /**
@@ -97,25 +99,29 @@ function unbentOf(wedge: Wedge, base: WedgeBase): Map<LevelName, number> {
     levels.map(({ name, y }) => {
       if (!shoulder) return [name, stationX(wedge.station, bustLine, width.get(name) as number)];
       const { [name]: _, ...stationAt } = wedge.stationAt;
-      return [name, xAt(axisLine({ ...wedge, stationAt }, base), y)];
+      const { [name]: __, ...fromCentre } = wedge.fromCentre ?? {};
+      return [name, xAt(axisLine({ ...wedge, stationAt, fromCentre }, base), y)];
     }),
   );
 }
 
 /** From level to level where its stations stand; on to a shoulder it bends from a level up, unless it is held above. */
-function axisLine(wedge: Wedge, { levels, bustLine, width, shoulder }: WedgeBase): SmoothLine {
+function axisLine(wedge: Wedge, { levels, bustLine, open, width, shoulder }: WedgeBase): SmoothLine {
   const bust = levels.find(({ name }) => name === 'bust');
   const bend = levels.find(({ name }) => name === shoulder?.bendsFrom);
   const isHeld = ({ name, y }: Level): boolean =>
-    !shoulder || !bend || y >= bend.y || (wedge.stationAt[name] !== undefined && isBelow(y, shoulder));
+    !shoulder || !bend || y >= bend.y || (isPut(wedge, name) && isBelow(y, shoulder));
   const knots = levels.filter(isHeld).map(({ name, y }) => ({
     y,
-    value: stationX(wedge.stationAt[name] ?? wedge.station, bustLine, width.get(name) as number),
+    value: axisX(wedge, name, bustLine, width.get(name) as number, open),
   }));
   if (!shoulder) return lineDown(knots, coneOf(wedge, bust));
   const bends = knots[0]?.y === bend?.y ? 2 : 1;
   return lineThrough(upTo(knots, { y: shoulder.y, value: shoulder.x }, bends), true);
 }
+
+const isPut = ({ stationAt, fromCentre }: Wedge, level: LevelName): boolean =>
+  stationAt[level] !== undefined || fromCentre?.[level] !== undefined;
 
 /** A wedge on the bust-point line is rounded off within so much of the bust line, more where its cup is full; other lines run past the bust. mm */
 const [CONE_ROUND_MM, FULL_CONE_ROUND_MM] = [15, 20];

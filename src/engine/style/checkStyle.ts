@@ -67,12 +67,12 @@ function checkFields(fields: Entries, given: Unchecked, prefix: string, issues: 
   for (const [name, field] of fields) {
     const value = given[name];
     const path = prefix + name;
+    if (field.optional && value === undefined) continue;
     if (field.kind === 'levels') {
       byLevel.push([path, field, value]);
       continue;
     }
     if (byLevel.length > 0) checkLevels(byLevel.splice(0), issues);
-    if (field.optional && value === undefined) continue;
     switch (field.kind) {
       case 'number':
         if (!isWithin(value, field.span))

@@ -59,6 +59,11 @@ const wedge = <const Points extends Fields>(intake: typeof dartIntake, points: P
     station: share(STATION, 0),
     /** Bends the axis at single levels. */
     stationAt: someLevels('share', STATION),
+    /**
+     * Where the axis was put by hand: its distance from the body's centre, half of a lacing gap counted in. It stays there whatever
+     * else changes; a level left out follows the station.
+     */
+    fromCentre: optional(someLevels('length', [0, 900])),
     /** `balanced`: the engine sizes it from the girths. `manual`: `intake` holds, and the balanced ones work round it. */
     sizing: choice(['balanced', 'manual']),
     intake,

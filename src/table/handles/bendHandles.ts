@@ -1,6 +1,6 @@
 // The handles that bend the axis of a wedge: one at each level it crosses. The axis of a closed dart is straight and has one at each point.
 
-import { pointX, setStationAt, slantDart, straightenAt } from '../../document';
+import { keepAxis, pointX, setStationAt, slantDart, straightenAt } from '../../document';
 import {
   type Block,
   type Draft,
@@ -72,7 +72,12 @@ export function bendHandles(
       set: (before, value) =>
         Math.abs(value - straight) < STRAIGHT_MM
           ? straightenAt(before, wedge.id, level.name)
-          : setStationAt(before, wedge.id, level.name, stationOf(value, block.bustLine, width)),
+          : keepAxis(
+              setStationAt(before, wedge.id, level.name, stationOf(value, block.bustLine, width)),
+              { wedge, block, levels: draft.levels },
+              value - x,
+              level.name,
+            ),
     };
   });
 }

@@ -1,6 +1,14 @@
 // The handles of a wedge: its axis, its legs at each level it crosses, and the points of a dart.
 
-import { setDartPoint, setIntake, setStation, shoulderKind, wedgesBeside, wedgeWithId } from '../../document';
+import {
+  keepAxis,
+  setDartPoint,
+  setIntake,
+  setStation,
+  shoulderKind,
+  wedgesBeside,
+  wedgeWithId,
+} from '../../document';
 import {
   type Block,
   type Draft,
@@ -44,7 +52,7 @@ export function wedgeHandles(
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
   const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && reaches(extent, y));
   if (!asked) return [];
-  const axis = axisHandle(block, asked, wedge, waist, span, layout);
+  const axis = axisHandle(block, asked, wedge, levels, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [
     axis,
@@ -63,13 +71,13 @@ function axisHandle(
   block: Block,
   asked: Wedge,
   wedge: DraftedWedge,
-  waist: Level,
+  levels: readonly Level[],
   span: { top: number; hem: number; waist: number },
   layout: CanvasLayout,
 ): Handle {
   const y = axisHeight(wedge, span);
-  const width = block.width.get('waist') ?? xAt(block.sideSeam, waist.y);
-  const value = wedge.onCentre ? 0 : xAt(wedge.axis, waist.y);
+  const width = block.width.get('waist') ?? xAt(block.sideSeam, span.waist);
+  const value = wedge.onCentre ? 0 : xAt(wedge.axis, span.waist);
   const reach = (at: number): number => (value > block.bustLine ? at - block.bustLine : block.bustLine);
   const gain = reach(width) / Math.max(1, reach(xAt(block.sideSeam, y)));
   return {
@@ -88,6 +96,7 @@ function axisHandle(
     most: width,
     gain: { x: directionOf(block.name) * gain, y: 0 },
     set: (before, at) => {
+      if (at === value) return before;
       const station = stationOf(at, block.bustLine, width);
       // A bent axis keeps its shape: it moves by as much as it does at the waist.
       const moved = wedge.onCentre
@@ -95,7 +104,10 @@ function axisHandle(
         : wedge.station + station - stationOf(value, block.bustLine, width);
       // An axis that a typed number put nearer to the centre line is put on it when it is dragged inwards.
       const isPutOnCentreLine = !isDart(asked) && at < LEAST_PANEL_WIDTH_MM && (wedge.onCentre || at < value);
-      return setStation(before, wedge.id, isPutOnCentreLine ? -1 : Math.min(1, Math.max(-0.99, moved)));
+      if (isPutOnCentreLine) return setStation(before, wedge.id, -1);
+      const there = setStation(before, wedge.id, Math.min(1, Math.max(-0.99, moved)));
+      // A wedge that leaves the centre line has no axis yet that it could keep.
+      return wedge.onCentre ? there : keepAxis(there, { wedge, block, levels }, at - value);
     },
   };
 }

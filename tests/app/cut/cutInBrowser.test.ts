@@ -1,10 +1,10 @@
 // The Cut step in a real browser: prints made beside the page, and the picture.
 
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { expectQuiet, withBrowser } from '../../browser/session';
 import { readPattern } from '../../paper/readPattern';
+import { downloadBytes } from '../../support/downloadBytes';
 
 const visit = withBrowser();
 
@@ -12,7 +12,7 @@ async function downloaded(page: Page, button: string): Promise<{ name: string; b
   const asked = page.waitForEvent('download');
   await page.getByRole('button', { name: button }).click();
   const file = await asked;
-  return { name: file.suggestedFilename(), bytes: new Uint8Array(readFileSync(await file.path())) };
+  return { name: file.suggestedFilename(), bytes: await downloadBytes(file) };
 }
 
 describe('the Cut step in a browser', () => {

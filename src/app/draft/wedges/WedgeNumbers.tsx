@@ -4,6 +4,7 @@ import type { CSSProperties } from 'react';
 import {
   changeStyle,
   formatLength,
+  keepAxis,
   LEVEL_WORDS,
   setIntake,
   setStation,
@@ -43,10 +44,14 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
   const bent = Object.keys(wedge.stationAt).length > 0;
   const extent = askedExtent(wedge, levels);
   const setAxis = (before: Style, name: LevelName, mm: number): Style => {
+    const by = mm - xAt(drafted.axis, levels.find((level) => level.name === name)?.y ?? 0);
     const station = stationOf(mm, block.bustLine, block.width.get(name) ?? 0);
-    return name === 'waist' && !bent
+    if (by === 0) return before;
+    const isWhole = name === 'waist' && !bent;
+    const there = isWhole
       ? setStation(before, wedge.id, station)
       : setStationAt(before, wedge.id, name, station);
+    return keepAxis(there, { wedge: drafted, block, levels }, by, isWhole ? null : name);
   };
   const change = useStore((state) => state.change);
   return (

@@ -97,7 +97,7 @@ const wedgeFields = (style: StyleWedges): NamedField[] =>
   );
 
 function fieldsOfWedge(wedge: string): NamedField[] {
-  const { cupLine, cupIntake, endEdge, endPart, upper, lower, intake, station } = WEDGE_FIELDS;
+  const { cupLine, cupIntake, fromCentre, endEdge, endPart, upper, lower, intake, station } = WEDGE_FIELDS;
   return [
     ...(['id', 'kind', 'block', 'sizing', 'weight'] as const).map(
       (part): NamedField => [part, asShare(WEDGE_FIELDS[part]({ wedge }))],
@@ -114,11 +114,13 @@ function fieldsOfWedge(wedge: string): NamedField[] {
     ['lower.from', asShare(lower.level({ wedge }))],
     ['station', asShare(station({ wedge, level: null }))],
     ['stationAt', asShare(station({ wedge, level: null }))],
+    ['fromCentre', asLength(fromCentre({ wedge, level: null }))],
     ['intake', asLength(intake({ wedge, level: null }))],
     ...LEVEL_NAMES.flatMap((each): NamedField[] => {
       const level = LEVEL_WORDS[each];
       return [
         [`stationAt.${each}`, asShare(station({ wedge, level }))],
+        [`fromCentre.${each}`, asLength(fromCentre({ wedge, level }))],
         [`intake.${each}`, asLength(intake({ wedge, level }))],
       ];
     }),
@@ -162,6 +164,10 @@ const WEDGE_FIELDS = catalogue({
   },
   intake: ({ wedge, level }: OfWedgeAt) =>
     level === null ? `The intake of the ${wedge}` : `The intake of the ${wedge} at the ${level}`,
+  fromCentre: ({ wedge, level }: OfWedgeAt) =>
+    level === null
+      ? `The distance of the ${wedge} from the centre`
+      : `The distance of the ${wedge} from the centre at the ${level}`,
   station: ({ wedge, level }: OfWedgeAt) =>
     level === null ? `The station of the ${wedge}` : `The station of the ${wedge} at the ${level}`,
 });
