@@ -57,7 +57,7 @@ export const PROOFS = catalogue({
     differ: 'Differ by',
     marksMoved: 'Marks moved',
     /** Of a mate that is meant to be longer. */
-    eased: ({ length }: { length: string }) => `${length}, eased in`,
+    eased: ({ length }: { length: string }) => `${length} eased`,
   },
   edgeRun: {
     title: 'Edge run',
