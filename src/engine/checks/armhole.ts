@@ -4,6 +4,7 @@ import type { Body } from '../body/body';
 import { polylineLength } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
 import { type Issue, issue } from '../terms/issue';
+import { TAPE_TOLERANCE_MM } from '../terms/units';
 
 export interface Armhole {
   /** Round one armhole, shoulder seam to shoulder seam, mm. */
@@ -23,9 +24,6 @@ export function armholeOf(pieces: readonly Piece[], base: number): Armhole | nul
 /** An armhole less than this longer than the upper arm is round binds it (common practice, no source). mm */
 const LEAST_ROOM_MM = 60;
 
-/** A base so little above the armpit is level with it. mm */
-const LEVEL_MM = 0.5;
-
 /** The armhole's length against the girth of the upper arm where that was measured, and a base above the measured armpit. */
 export function roomForArm(
   { upperArm, neckToWaist, underarmToWaist }: Body,
@@ -34,11 +32,12 @@ export function roomForArm(
   const issues: Issue[] = [];
   if (upperArm !== null)
     issues.push(
-      length < upperArm + LEAST_ROOM_MM
+      length < upperArm + LEAST_ROOM_MM - TAPE_TOLERANCE_MM
         ? issue('armholeTight', { length, upperArm, least: LEAST_ROOM_MM }, { field: 'upperArm' })
         : issue('armholeLength', { length, upperArm }, { field: 'upperArm' }),
     );
   const over = underarmToWaist === null ? 0 : neckToWaist - underarmToWaist - base;
-  if (over > LEVEL_MM) issues.push(issue('topAboveArmpit', { over }, { field: 'topShape.underarm' }));
+  if (over > TAPE_TOLERANCE_MM)
+    issues.push(issue('topAboveArmpit', { over }, { field: 'topShape.underarm' }));
   return issues;
 }

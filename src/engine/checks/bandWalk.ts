@@ -4,7 +4,7 @@ import { polylineLength } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
 import { type Issue, issue } from '../terms/issue';
 import { SIDES, type Side } from '../terms/names';
-import { inches } from '../terms/units';
+import { inches, TAPE_TOLERANCE_MM } from '../terms/units';
 
 /** The panels and the pieces beside them. */
 interface Cut {
@@ -44,7 +44,7 @@ const UNEVEN_MM = inches(0.25);
 /** A warning where the bands of a half do not fit its panels. */
 export const bandIssues = (cut: Cut): Issue[] =>
   bandWalk(cut)
-    .filter(({ bands, panels }) => Math.abs(bands - panels) > UNEVEN_MM)
+    .filter(({ bands, panels }) => Math.abs(bands - panels) > UNEVEN_MM + TAPE_TOLERANCE_MM)
     .map(({ bands, panels }) => issue('bandUneven', { bands, panels }, { field: 'shoulders.bandAbove' }));
 
 const edgesOf = (pieces: readonly Piece[], role: 'seam' | 'top'): number =>
