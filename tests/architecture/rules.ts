@@ -26,6 +26,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ...[
       'terms',
       'geometry',
+      'geometry/offset',
       'style',
       'body',
       'block',

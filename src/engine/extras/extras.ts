@@ -1,7 +1,7 @@
 // Pieces beside the panels: modesty panel and facings of a laced centre, and straps. Ledger, seam walk and closed-up view know
 // nothing of them.
 
-import { cutLineTurnedUp } from '../geometry/cutLine';
+import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
 import { uprightInside } from '../geometry/uprightInside';
 import { longEdgeIndex } from '../pieces/edgeLookup';

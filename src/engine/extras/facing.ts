@@ -2,7 +2,7 @@
 
 import { firstIntersection } from '../geometry/firstIntersection';
 import { at } from '../geometry/lists';
-import { offsetPolyline } from '../geometry/offsetPolyline';
+import { offsetPolyline } from '../geometry/offset/offsetPolyline';
 import { between, distance, type Point } from '../geometry/point';
 import type { BesideCentre, LacedEdge, MarkOnEdge } from './lacedEdge';
 

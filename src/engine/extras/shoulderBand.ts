@@ -4,8 +4,8 @@
 import { armholeCurve, necklineCurve, type ShoulderFrame } from '../block/shoulderFrame';
 import { crossingAt, type DraftedEdge, type EdgeLine } from '../edges/edgeLine';
 import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
-import { cutLineAround } from '../geometry/cutLine';
 import { first, last } from '../geometry/lists';
+import { cutLineAround } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
 import { pointsAlong, polylineLength } from '../geometry/polyline';
 import type { TruedSeam } from '../panels/truing';

@@ -1,8 +1,8 @@
 // Makes the piece of a trued panel: its edges, cut line, grain and marks.
 
 import type { Level } from '../block/levels';
-import { cutLineTurnedUp } from '../geometry/cutLine';
 import { at } from '../geometry/lists';
+import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';

@@ -1,6 +1,6 @@
 // The outline of a panel as named edges, counter-clockwise, and as it is cut: with shaped ends to its darts.
 
-import type { AllowedEdge } from '../geometry/cutLine';
+import type { AllowedEdge } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
 import { dartSeam } from '../panels/darts';
 import type { Panel, PanelDart } from '../panels/panel';

@@ -1,8 +1,8 @@
 // The check on a cut line from which loops were removed: it lies round the sew line with enough allowance.
 
-import { squaredDistanceToChord } from './chord';
-import { isInside } from './isInside';
-import type { Point } from './point';
+import { squaredDistanceToChord } from '../chord';
+import { isInside } from '../isInside';
+import type { Point } from '../point';
 
 /**
  * True when every point lies inside the closed ring (even-odd rule) and no nearer to it than `least` mm. With a `least` of 0 or

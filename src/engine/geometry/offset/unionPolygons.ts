@@ -3,7 +3,7 @@
 
 import { ClipType, FillRule, type PathsD } from 'clipper2-ts/dist/Core.js';
 import { ClipperD } from 'clipper2-ts/dist/Engine.js';
-import type { Point } from './point';
+import type { Point } from '../point';
 
 /** Decimals of a millimetre that the library keeps. */
 const PRECISION = 5;

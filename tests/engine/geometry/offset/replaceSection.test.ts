@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { NAMED_STYLES } from '../../../src/document';
-import { draft } from '../../../src/engine';
-import { type AllowedEdge, cutLineTurnedUp } from '../../../src/engine/geometry/cutLine';
-import { hasClearance } from '../../../src/engine/geometry/hasClearance';
-import type { Point } from '../../../src/engine/geometry/point';
-import { replaceSection } from '../../../src/engine/geometry/replaceSection';
-import { drawBodies } from '../../support/drawBodies';
-import { holds, selfMeeting } from '../../support/outline';
-import { withShoulders } from '../../support/sizedBodies';
+import { NAMED_STYLES } from '../../../../src/document';
+import { draft } from '../../../../src/engine';
+import { type AllowedEdge, cutLineTurnedUp } from '../../../../src/engine/geometry/offset/cutLine';
+import { hasClearance } from '../../../../src/engine/geometry/offset/hasClearance';
+import { replaceSection } from '../../../../src/engine/geometry/offset/replaceSection';
+import type { Point } from '../../../../src/engine/geometry/point';
+import { drawBodies } from '../../../support/drawBodies';
+import { holds, selfMeeting } from '../../../support/outline';
+import { withShoulders } from '../../../support/sizedBodies';
 
 const at = (x: number, y: number): Point => ({ x, y });
 

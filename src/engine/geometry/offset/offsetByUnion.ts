@@ -1,9 +1,9 @@
 // Polygon offsetting as the union of the polygon with a rectangle along every chord and a mitre at every outward corner. It is
 // slower than joining offset edges, but right for any outline, so it serves where those come to no single ring.
 
-import { at, first, last, pairs, ringPairs } from './lists';
-import { distance, type Point } from './point';
-import { signedArea } from './polyline';
+import { at, first, last, pairs, ringPairs } from '../lists';
+import { distance, type Point } from '../point';
+import { signedArea } from '../polyline';
 import { subtractPolygons, unionPolygons } from './unionPolygons';
 
 /**

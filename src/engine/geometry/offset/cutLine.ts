@@ -1,9 +1,9 @@
 // The line a piece is cut along: its sew line, offset edge by edge by the allowances.
 
+import type { Point } from '../point';
 import { hemShortfall } from './hemShortfall';
 import { type Corner, joinCorner } from './joinCorner';
 import { type AllowedEdge, type Join, offsetOutline } from './offsetOutline';
-import type { Point } from './point';
 import { turnedCorner } from './turnedCorner';
 
 export type { AllowedEdge } from './offsetOutline';

@@ -1,14 +1,14 @@
 // Polygon offsetting with an allowance of its own for each edge: edges are offset one by one and joined with mitres, and loops
 // that come of this are removed by a union of polygons.
 
+import { at, first, last } from '../lists';
+import type { Point } from '../point';
+import { ringWithoutRepeats, signedArea } from '../polyline';
 import { hasClearance } from './hasClearance';
 import { isSelfIntersecting } from './isSelfIntersecting';
 import { type Corner, MITRE_LIMIT } from './joinCorner';
-import { at, first, last } from './lists';
 import { offsetByUnion } from './offsetByUnion';
 import { type OffsetEdge, offsetPolyline } from './offsetPolyline';
-import type { Point } from './point';
-import { ringWithoutRepeats, signedArea } from './polyline';
 import { replaceSection } from './replaceSection';
 import { unionPolygons } from './unionPolygons';
 

@@ -1,11 +1,11 @@
 // The corner of a hem that is turned up: its allowance is the mirror image of the seam allowance above the fold, so that the
 // one comes to lie on the other and no cloth is short.
 
-import { firstIntersection } from './firstIntersection';
+import { firstIntersection } from '../firstIntersection';
+import { at, first, last, pairs } from '../lists';
+import { between, distance, type Point } from '../point';
 import type { Corner } from './joinCorner';
-import { at, first, last, pairs } from './lists';
 import type { OffsetEdge } from './offsetPolyline';
-import { between, distance, type Point } from './point';
 
 /** The fold and the hem intersect the cut line at most this many allowances away; a sharper corner cannot be turned. */
 const REACH_LIMIT = 4;

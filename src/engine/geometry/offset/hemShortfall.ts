@@ -1,7 +1,7 @@
 // The check on a hem allowance that is turned up: it covers the cloth it comes to lie on.
 
-import { pairs, ringPairs } from './lists';
-import { distance, type Point } from './point';
+import { pairs, ringPairs } from '../lists';
+import { distance, type Point } from '../point';
 
 /**
  * The most by which the cloth below a hem, turned up square to it, falls short of the cloth it comes to lie on or of its

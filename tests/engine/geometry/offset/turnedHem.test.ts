@@ -4,10 +4,10 @@ import {
   type CutLine,
   cutLineAround,
   cutLineTurnedUp,
-} from '../../../src/engine/geometry/cutLine';
-import { hemShortfall } from '../../../src/engine/geometry/hemShortfall';
-import type { Point } from '../../../src/engine/geometry/point';
-import { areaSeen, selfMeeting } from '../../support/outline';
+} from '../../../../src/engine/geometry/offset/cutLine';
+import { hemShortfall } from '../../../../src/engine/geometry/offset/hemShortfall';
+import type { Point } from '../../../../src/engine/geometry/point';
+import { areaSeen, selfMeeting } from '../../../support/outline';
 
 const at = (x: number, y: number): Point => ({ x, y });
 

@@ -1,7 +1,7 @@
 // The last check on a cut line from which loops were removed: it does not cross or touch itself.
 
-import { at } from './lists';
-import type { Point } from './point';
+import { at } from '../lists';
+import type { Point } from '../point';
 
 /**
  * True when two chords of a closed ring that are not neighbours have a point in common. Every pair of chords is compared, so the

@@ -1,9 +1,9 @@
 // A section of a ring replaced by another line: the corners of a turned-up hem, put back into a cut line from which loops were
 // removed.
 
-import { distanceToChord, nearestFraction } from './chord';
-import { at } from './lists';
-import { distance, type Point } from './point';
+import { distanceToChord, nearestFraction } from '../chord';
+import { at } from '../lists';
+import { distance, type Point } from '../point';
 
 /**
  * A ring that follows `section` between the places on it where `section` begins and ends, and the ring elsewhere. Null where an

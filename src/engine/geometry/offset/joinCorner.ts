@@ -1,8 +1,8 @@
 // The mitre join of two offset edges at a corner of the outline.
 
-import { at, first, last } from './lists';
+import { at, first, last } from '../lists';
+import type { Point } from '../point';
 import type { OffsetEdge } from './offsetPolyline';
-import type { Point } from './point';
 
 export interface Corner {
   /** What replaces the ends of both edges, in order. */

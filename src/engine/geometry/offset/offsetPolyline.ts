@@ -1,7 +1,7 @@
 // One edge of an outline offset by its allowance, before its corners are joined to its neighbours'.
 
-import { at, first, last } from './lists';
-import type { Point } from './point';
+import { at, first, last } from '../lists';
+import type { Point } from '../point';
 
 /** An edge of an outline, offset by its allowance. */
 export interface OffsetEdge {
