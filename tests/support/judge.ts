@@ -290,7 +290,7 @@ function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
   ];
   const overBust = made.levels.find(({ name }) => name === 'overBust')?.y ?? bust;
   const rounded = [
-    ...[15, 20, 25, (bust - overBust) / 2].map((round) => bust - round),
+    ...[15, 20, 25, 0.45 * (bust - overBust)].map((round) => bust - round),
     ...[12.5, 37.5].map((past) => overBust - past),
   ];
   for (const { role, points } of piece.edges) {

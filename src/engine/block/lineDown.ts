@@ -14,6 +14,9 @@ export interface Cone {
 /** A line that passes beside the bust point is rounded off within so much of the bust line, mm. */
 export const PAST_BUST_ROUND_MM = 25;
 
+/** A cone under a level that lies near the bust line is rounded off over this part of its height at the most. */
+const MOST_ROUNDED = 0.45;
+
 /** Past the topmost level a cone goes straight on so far, and within twice as far again it turns upright. mm */
 const STRAIGHT_PAST_MM = 12.5;
 
@@ -36,7 +39,7 @@ export function lineDown(knots: readonly FairKnot[], cone: Cone | null): SmoothL
       { ...above, slope: -change / height },
       ...knots.slice(1),
     ]);
-  const round = Math.min(cone.round, height / 2);
+  const round = Math.min(cone.round, MOST_ROUNDED * height);
   const slope = change / (height - round / 2);
   return fairLine([
     ...pastTop(above, slope),

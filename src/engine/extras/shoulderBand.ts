@@ -25,7 +25,7 @@ const SHOULDER: EdgePlace = { at: 'top', shoulder: 'whole' };
 
 /**
  * Front and back band, and a blocking issue for one whose cut line could not be made. The lower edge is the top edge as drafted,
- * drawn together or apart across so that both bands are as long as the panels' top edges, with a mark where each seam of the
+ * drawn together or apart across so that each band is as long as the top edges of its panels, with a mark where each seam of the
  * panels meets it.
  *
  * @param seams the panels' seams, in sewing order
@@ -45,13 +45,17 @@ export function shoulderBands(
     block,
     lower: lowerEdge(top.lines[block]),
   }));
-  const scale = scaleToLength(
-    drafted.map(({ lower }) => lower),
-    topLength(panels),
-  );
-  const bands = drafted.map(({ block, lower }) =>
-    cutBand(block, frames[block], { top, lower, scale }, seams, style, onFold[block], above),
-  );
+  // A side panel cut in one lies under both bands, which are then drawn by one scale.
+  const isJoined = panels.some(({ kind }) => kind === 'sidePanel');
+  const bands = drafted.map(({ block, lower }) => {
+    const scale = isJoined
+      ? scaleToLength(
+          drafted.map((each) => each.lower),
+          topLength(panels),
+        )
+      : scaleToLength([lower], topLength(panels.filter((panel) => panel.block === block)));
+    return cutBand(block, frames[block], { top, lower, scale }, seams, style, onFold[block], above);
+  });
   return {
     pieces: withShouldersMated(bands.map(({ piece }) => piece)),
     issues: bands

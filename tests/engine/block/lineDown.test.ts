@@ -34,9 +34,9 @@ describe('a line from top edge to hem', () => {
     expect(slopeAt(line, 100)).toBeCloseTo(0, 9);
   });
 
-  it('is rounded over half the height where the level above lies near', () => {
+  it('is rounded over less than half the height where the level above lies near', () => {
     const near = lineDown([{ y: 76, value: 6 }, BUST, BELOW, WAIST], CONE);
-    expect(slopeAt(near, 80)).toBeCloseTo(-6 / (24 - 6), 9);
+    expect(slopeAt(near, 80)).toBeCloseTo(-6 / (24 - (0.45 * 24) / 2), 9);
     expect(xAt(near, 76)).toBeCloseTo(6, 9);
   });
 
