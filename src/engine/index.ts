@@ -50,7 +50,7 @@ export {
   USUAL_SHOULDERS,
 } from './style/defaultStyle';
 export type { DataOf, Field, Fields, NumberUnit } from './style/fields';
-export { openAt, openWidth } from './style/openings';
+export { halfOpenAt, openWidth } from './style/openings';
 export {
   type Allowances,
   BACK_CLOSURES,

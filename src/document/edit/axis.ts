@@ -6,8 +6,8 @@ import {
   type DartEnd,
   type Draft,
   type DraftedWedge,
+  halfOpenAt,
   type LevelName,
-  openAt,
   type Style,
   stationOf,
   type Wedge,
@@ -45,7 +45,7 @@ export function keepAxis(
   by: number,
   only: LevelName | null = null,
 ): Style {
-  const open = openAt(block.name, style.closure) / 2;
+  const open = halfOpenAt(block.name, style.closure);
   const places = levels.map(({ name, y }) => [
     name,
     open + xAt(wedge.axis, y) + (only === null || only === name ? by : 0),
@@ -109,7 +109,7 @@ function shifted(style: Style, id: string, end: DartEnd, by: number, { blocks, l
     const own = levels.filter(({ y }) => (end === 'upper' ? y <= middle : y > middle));
     const moved = own.map(({ name }) => {
       const width = block.width.get(name) ?? 0;
-      const x = axisX(wedge, name, block.bustLine, width, openAt(block.name, style.closure) / 2) + by;
+      const x = axisX(wedge, name, block.bustLine, width, halfOpenAt(block.name, style.closure)) + by;
       const kept = Math.min(width - CLEAR_MM, Math.max(CLEAR_MM, x));
       return [name, stationOf(kept, block.bustLine, width)];
     });

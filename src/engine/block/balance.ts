@@ -1,14 +1,14 @@
 // Sizing wedges from the girths: the closed form that a maker's trial and error works towards.
 
 import { at } from '../geometry/lists';
-import { openAt } from '../style/openings';
+import { halfOpenAt } from '../style/openings';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { type Extent, reaches } from './extent';
+import { reaches } from './extent';
 import { halfGirth, type Level } from './levels';
 import type { AskedEnd } from './shoulderFrame';
-import { springBelowWaist } from './spring';
+import { type BlockWedges, springBelowWaist } from './spring';
 import { axisX, onCentre } from './station';
 
 /** Intakes in mm per wedge id and level; `unplaced` is what balancing left to the side seam. */
@@ -28,19 +28,10 @@ export interface SizedWedges {
  * what the body grows beside them ({@link springBelowWaist}). A wedge that ends in neckline, shoulder or armhole is then eased
  * towards the straight line from there to the bust, and the side takes what it lets go.
  *
- * @param wedges the block's wedges in order from the centre line
- * @param extents where each of them runs
- * @param bustLine x of the bust-point line, mm
+ * @param ends where wedges end in neckline, shoulder or armhole
  */
-export function sizeWedges(
-  block: BlockName,
-  wedges: readonly Wedge[],
-  extents: readonly Extent[],
-  levels: readonly Level[],
-  bustLine: number,
-  style: Style,
-  ends: readonly AskedEnd[],
-): SizedWedges {
+export function sizeWedges(of: BlockWedges, ends: readonly AskedEnd[]): SizedWedges {
+  const { block, wedges, levels, style } = of;
   const intakes = wedges.map(() => new Map<LevelName, number>());
   const unplaced = new Map<LevelName, number>();
   const bust = levels.find((level) => level.name === 'bust');
@@ -48,11 +39,11 @@ export function sizeWedges(
   for (const level of levels) {
     const isBelow = waist !== undefined && level.y > waist.y;
     const toTakeIn = bust && !isBelow ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
-    const placed = placeAt(level, block, wedges, toTakeIn, bustLine, style, extents);
+    const placed = placeAt(of, level, toTakeIn);
     for (const [i, intake] of intakes.entries()) intake.set(level.name, at(placed.intakes, i));
     if (placed.left > 0.05) unplaced.set(level.name, placed.left);
   }
-  springBelowWaist(block, wedges, extents, levels, bustLine, style, intakes);
+  springBelowWaist(of, intakes);
   if (bust)
     for (const end of ends) {
       const i = wedges.findIndex(({ id, sizing }) => id === end.wedge && sizing === 'balanced');
@@ -88,15 +79,8 @@ function suppressionOf(block: BlockName, bust: Level, level: Level, style: Style
   return bust.net[block] - level.net[block] - (style.balance.sideShare * total) / 2;
 }
 
-function placeAt(
-  level: Level,
-  block: BlockName,
-  wedges: readonly Wedge[],
-  toTakeIn: number,
-  bustLine: number,
-  style: Style,
-  extents: readonly Extent[],
-): { intakes: number[]; left: number } {
+function placeAt(of: BlockWedges, level: Level, toTakeIn: number): { intakes: number[]; left: number } {
+  const { block, wedges, extents } = of;
   const manual = wedges.map((wedge, i) => {
     if (!reaches(at(extents, i), level.y)) return 0;
     return wedge.sizing === 'manual' ? (wedge.intake[level.name] ?? 0) : null;
@@ -108,15 +92,7 @@ function placeAt(
   // What is placed widens the flat block and so moves the axes apart; a few rounds settle it, always downwards.
   for (let round = 0; round < 12; round += 1) {
     const width = level.net[block] + locked + placed;
-    const caps = capsAt(
-      level.name,
-      wedges,
-      manual,
-      width,
-      bustLine,
-      openAt(block, style.closure) / 2,
-      style.balance.cap,
-    );
+    const caps = capsAt(of, level.name, manual, width);
     const open = wedges.map((wedge, i) => (manual[i] === null ? weightAt(level.name, wedge) : 0));
     const shares = fill(placed, open, caps);
     intakes = manual.map((each, i) => each ?? at(shares, i));
@@ -136,14 +112,12 @@ const LEAST_WEIGHT_SHARE = 0.15;
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(
+  { block, wedges, bustLine, style }: BlockWedges,
   level: LevelName,
-  wedges: readonly Wedge[],
   manual: readonly (number | null)[],
   width: number,
-  bustLine: number,
-  open: number,
-  cap: number,
 ): number[] {
+  const open = halfOpenAt(block, style.closure);
   const axes = wedges.map((wedge) => axisX(wedge, level, bustLine, width, open));
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
@@ -157,7 +131,7 @@ function capsAt(
       return (apart * wedge.weight) / (wedge.weight + other.weight);
     };
     const room = onCentre(wedge) ? reach(i + 1) : 2 * Math.min(reach(i - 1), reach(i + 1));
-    return Math.min(cap, Math.max(0, room));
+    return Math.min(style.balance.cap, Math.max(0, room));
   });
 }
 

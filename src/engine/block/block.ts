@@ -2,7 +2,7 @@
 
 import type { Body } from '../body/body';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
-import { openAt } from '../style/openings';
+import { halfOpenAt } from '../style/openings';
 import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { type Issue, issue } from '../terms/issue';
@@ -60,7 +60,7 @@ export function draftBlock(
   const bustLine = bustLineOf(block, body, levels, style);
   const extents = wedges.map((wedge) => extentOf(wedge, levels, top));
   const ends = shouldered?.ends[block] ?? [];
-  const { intakeOf: sized, unplaced } = sizeWedges(block, wedges, extents, levels, bustLine, style, ends);
+  const { intakeOf: sized, unplaced } = sizeWedges({ block, wedges, extents, levels, bustLine, style }, ends);
   const darts = new Map(
     wedges.map(({ id }, i) => [id, shutWhereEmpty(extents[i] ?? THROUGH, levels, sized.get(id))]),
   );
@@ -91,7 +91,7 @@ export function draftBlock(
     const made = draftWedge(wedge, dart?.extent ?? THROUGH, dart?.intake ?? new Map(), {
       levels,
       bustLine,
-      open: openAt(block, style.closure) / 2,
+      open: halfOpenAt(block, style.closure),
       width,
       shoulder: end && upperEndOf(end, block),
     });
@@ -149,7 +149,7 @@ const fromCentre = (a: Wedge, b: Wedge): number =>
   a.station - b.station || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 function bustLineOf(block: BlockName, body: Body, levels: readonly Level[], style: Style): number {
-  const half = body.bustPointWidth / 2 - openAt(block, style.closure) / 2;
+  const half = body.bustPointWidth / 2 - halfOpenAt(block, style.closure);
   if (block === 'front') return half;
   const bust = levels.find((level) => level.name === 'bust') as Level;
   // A wide lacing gap must not push the back's bust-point line onto the centre edge, nor a slim waist leave no room beyond it.

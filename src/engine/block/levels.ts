@@ -1,7 +1,7 @@
 // From tape to targets: the levels of the draft, their heights, and what each block's cloth must measure there.
 
 import type { Body } from '../body/body';
-import { openAt, openWidth } from '../style/openings';
+import { halfOpenAt, openWidth } from '../style/openings';
 import { STYLE, type Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel } from '../terms/names';
@@ -193,8 +193,8 @@ function levelAt(name: LevelName, y: number, share: number, body: Body, style: S
     targetGirth: bodyGirth + ease - openWidth(style.closure),
     frontShare: share,
     net: {
-      front: share * half - openAt('front', style.closure) / 2,
-      back: (1 - share) * half - openAt('back', style.closure) / 2,
+      front: share * half - halfOpenAt('front', style.closure),
+      back: (1 - share) * half - halfOpenAt('back', style.closure),
     },
   };
 }

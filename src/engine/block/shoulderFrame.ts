@@ -4,7 +4,7 @@ import type { Body } from '../body/body';
 import type { Cubic } from '../geometry/cubic';
 import type { Heading } from '../geometry/cubicLength';
 import type { Point } from '../geometry/point';
-import { openAt } from '../style/openings';
+import { halfOpenAt } from '../style/openings';
 import type { Shoulders, Style } from '../style/style';
 import type { UpperEdge } from '../style/wedgeFields';
 import type { BlockName } from '../terms/names';
@@ -104,7 +104,7 @@ export function framesOf(
   const lines = shoulderLines(body, neckX, shoulders);
   if (!lines) return null;
   const frameOf = (block: BlockName): ShoulderFrame => {
-    const open = openAt(block, style.closure) / 2;
+    const open = halfOpenAt(block, style.closure);
     const { length, angle } = lines[block];
     const neck = { x: neckX - open, y: block === 'front' ? 0 : backNeckOf(body, shoulders) };
     const tip = { x: neck.x + length * Math.cos(angle), y: neck.y + length * Math.sin(angle) };

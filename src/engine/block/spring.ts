@@ -1,7 +1,7 @@
 // Below the waist the body grows again: where round the body it does so, and what each wedge lets out for it.
 
 import { at, numberAt } from '../geometry/lists';
-import { openAt } from '../style/openings';
+import { halfOpenAt } from '../style/openings';
 import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { isDart } from '../style/wedgeKind';
@@ -9,6 +9,19 @@ import type { BlockName, LevelName } from '../terms/names';
 import { type Extent, reaches } from './extent';
 import { halfGirth, type Level } from './levels';
 import { axisX, onCentre } from './station';
+
+/** The wedges of one block while they are sized. */
+export interface BlockWedges {
+  readonly block: BlockName;
+  /** In order from the centre line. */
+  readonly wedges: readonly Wedge[];
+  /** Where each of them runs. */
+  readonly extents: readonly Extent[];
+  readonly levels: readonly Level[];
+  /** x of the bust-point line, mm. */
+  readonly bustLine: number;
+  readonly style: Style;
+}
 
 /**
  * The part of the growth of the half girth from waist to hip that a body has made at each tenth of the way from centre front to
@@ -31,19 +44,12 @@ export function growthUpTo(part: number): number {
  *
  * @param intakes of every wedge by level, mm, settled down to the waist; changed in place
  */
-export function springBelowWaist(
-  block: BlockName,
-  wedges: readonly Wedge[],
-  extents: readonly Extent[],
-  levels: readonly Level[],
-  bustLine: number,
-  style: Style,
-  intakes: readonly Map<LevelName, number>[],
-): void {
+export function springBelowWaist(of: BlockWedges, intakes: readonly Map<LevelName, number>[]): void {
+  const { wedges, extents, levels } = of;
   const waist = levels.find(({ name }) => name === 'waist');
   const below = waist ? levels.filter(({ y }) => y > waist.y) : [];
   if (!waist || below.length === 0) return;
-  const zones = zonesAt(block, waist, wedges, bustLine, style, intakes);
+  const zones = zonesAt(of, waist, intakes);
   for (const level of below) {
     const growth = Math.max(0, halfGirth(level) - halfGirth(waist));
     for (const [i, wedge] of wedges.entries()) {
@@ -57,16 +63,13 @@ export function springBelowWaist(
 
 /** Each wedge's part of the growth of the half girth. */
 function zonesAt(
-  block: BlockName,
+  { block, wedges, bustLine, style }: BlockWedges,
   waist: Level,
-  wedges: readonly Wedge[],
-  bustLine: number,
-  style: Style,
   intakes: readonly Map<LevelName, number>[],
 ): number[] {
   const taken = intakes.map((each) => each.get('waist') ?? 0);
   const width = taken.reduce((sum, each) => sum + each, waist.net[block]);
-  const open = openAt(block, style.closure) / 2;
+  const open = halfOpenAt(block, style.closure);
   // The closed distance of each wedge from the centre edge.
   let before = 0;
   const places = wedges.map((wedge, i) => {

@@ -3,7 +3,7 @@
 import type { Body } from '../body/body';
 import { cubicsLength, cutCubics, type Heading } from '../geometry/cubicLength';
 import { between, type Point } from '../geometry/point';
-import { openAt } from '../style/openings';
+import { halfOpenAt } from '../style/openings';
 import type { Shoulders, Style } from '../style/style';
 import type { EndsAt, UPPER_EDGES, Wedge } from '../style/wedgeFields';
 import { isDart } from '../style/wedgeKind';
@@ -147,7 +147,7 @@ function mainIntake(
 ): number {
   const set = shoulders.intake?.[block];
   if (block === 'back') return set ?? USUAL_BACK_INTAKE_MM;
-  const x = body.bustPointWidth / 2 - openAt('front', style.closure) / 2;
+  const x = body.bustPointWidth / 2 - halfOpenAt('front', style.closure);
   const height = body.neckToBust - at.y;
   if (height <= 0) return set ?? 0;
   const leg = Math.hypot(at.x - x, height);

@@ -46,14 +46,12 @@ export function shoulderBands(
     lower: lowerEdge(top.lines[block]),
   }));
   // A side panel cut in one lies under both bands, which are then drawn by one scale.
+  const lowers = drafted.map(({ lower }) => lower);
   const isJoined = panels.some(({ kind }) => kind === 'sidePanel');
+  const common = isJoined ? scaleToLength(lowers, topLength(panels)) : null;
   const bands = drafted.map(({ block, lower }) => {
-    const scale = isJoined
-      ? scaleToLength(
-          drafted.map((each) => each.lower),
-          topLength(panels),
-        )
-      : scaleToLength([lower], topLength(panels.filter((panel) => panel.block === block)));
+    const own = panels.filter((panel) => panel.block === block);
+    const scale = common ?? scaleToLength([lower], topLength(own));
     return cutBand(block, frames[block], { top, lower, scale }, seams, style, onFold[block], above);
   });
   return {

@@ -1,5 +1,6 @@
 // Smooth lines that bend as little as they may: C² where nothing forbids it, monotone always.
 
+import { numberAt } from './lists';
 import type { SmoothLine } from './smoothLine';
 
 /** A knot of a fair line; a slope that is given is kept. */
@@ -30,34 +31,34 @@ export function fairLine(knots: readonly FairKnot[]): SmoothLine {
   }
   const [steps, secants] = [[] as number[], [] as number[]];
   for (let i = 1; i < count; i += 1) {
-    const step = numberIn(ys, i) - numberIn(ys, i - 1);
+    const step = numberAt(ys, i) - numberAt(ys, i - 1);
     steps.push(step);
-    secants.push((numberIn(xs, i) - numberIn(xs, i - 1)) / step);
+    secants.push((numberAt(xs, i) - numberAt(xs, i - 1)) / step);
   }
   const isFree = (i: number): boolean =>
     i > 0 &&
     i < count - 1 &&
     knots[i]?.slope === undefined &&
-    numberIn(secants, i - 1) * numberIn(secants, i) > 0;
+    numberAt(secants, i - 1) * numberAt(secants, i) > 0;
   const slopes = knots.map(({ slope }) => slope ?? 0);
   // Thomas algorithm over each stretch of free knots; a fixed slope at its ends goes to the right-hand side.
   const [upper, right] = [new Array<number>(count).fill(0), slopes.slice()];
   for (let i = 1; i < count - 1; i += 1) {
     if (!isFree(i)) continue;
-    const [a, c] = [1 / numberIn(steps, i - 1), 1 / numberIn(steps, i)];
-    const diagonal = 2 * (a + c) - a * numberIn(upper, i - 1);
-    const sum = 3 * (a * numberIn(secants, i - 1) + c * numberIn(secants, i));
+    const [a, c] = [1 / numberAt(steps, i - 1), 1 / numberAt(steps, i)];
+    const diagonal = 2 * (a + c) - a * numberAt(upper, i - 1);
+    const sum = 3 * (a * numberAt(secants, i - 1) + c * numberAt(secants, i));
     upper[i] = c / diagonal;
-    right[i] = (sum - a * numberIn(right, i - 1)) / diagonal;
+    right[i] = (sum - a * numberAt(right, i - 1)) / diagonal;
   }
   for (let i = count - 2; i > 0; i -= 1)
-    if (isFree(i)) slopes[i] = numberIn(right, i) - numberIn(upper, i) * numberIn(slopes, i + 1);
+    if (isFree(i)) slopes[i] = numberAt(right, i) - numberAt(upper, i) * numberAt(slopes, i + 1);
   for (let i = 1; i < count - 1; i += 1)
-    if (isFree(i)) slopes[i] = held(numberIn(slopes, i), numberIn(secants, i - 1), numberIn(secants, i));
+    if (isFree(i)) slopes[i] = held(numberAt(slopes, i), numberAt(secants, i - 1), numberAt(secants, i));
   for (let i = 1; i < count - 1; i += 1) {
     const nearest = Math.min(
-      isFree(i - 1) ? NEAR_MM : numberIn(steps, i - 1),
-      isFree(i + 1) ? NEAR_MM : numberIn(steps, i),
+      isFree(i - 1) ? NEAR_MM : numberAt(steps, i - 1),
+      isFree(i + 1) ? NEAR_MM : numberAt(steps, i),
     );
     if (isFree(i) && nearest < NEAR_MM) slopes[i] = leastSharp(i, steps, secants, slopes);
   }
@@ -77,9 +78,9 @@ function leastSharp(
   secants: readonly number[],
   slopes: readonly number[],
 ): number {
-  const [h, g] = [numberIn(steps, i - 1), numberIn(steps, i)];
-  const [before, after] = [numberIn(secants, i - 1), numberIn(secants, i)];
-  const [m, n] = [numberIn(slopes, i - 1), numberIn(slopes, i + 1)];
+  const [h, g] = [numberAt(steps, i - 1), numberAt(steps, i)];
+  const [before, after] = [numberAt(secants, i - 1), numberAt(secants, i)];
+  const [m, n] = [numberAt(slopes, i - 1), numberAt(slopes, i + 1)];
   // Second derivative = constant + factor · slope: at the knot before, here from above and from below, at the knot after.
   const ends: readonly (readonly [constant: number, factor: number])[] = [
     [(6 * before - 4 * m) / h, -2 / h],
@@ -89,7 +90,7 @@ function leastSharp(
   ];
   const sharpness = (slope: number): number =>
     ends.reduce((most, [constant, factor]) => Math.max(most, Math.abs(constant + factor * slope)), 0);
-  let best = numberIn(slopes, i);
+  let best = numberAt(slopes, i);
   const consider = (slope: number): void => {
     const within = held(slope, before, after);
     if (sharpness(within) < sharpness(best)) best = within;
@@ -110,5 +111,3 @@ function held(slope: number, before: number, after: number): number {
   const most = 3 * Math.min(Math.abs(before), Math.abs(after));
   return Math.sign(before) * Math.min(most, Math.max(0, slope * Math.sign(before)));
 }
-
-const numberIn = (list: readonly number[], i: number): number => list[i] as number;

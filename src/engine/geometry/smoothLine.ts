@@ -1,5 +1,7 @@
 // Smooth lines x = f(y) by piecewise cubic Hermite interpolation: legs, axes and side seams are of this kind.
 
+import { numberAt as at } from './lists';
+
 /**
  * x as a function of height y: a cubic between each two knots, with a continuous first derivative (C¹). It is vertical beyond both
  * ends. Each span is exactly one cubic Bézier.
@@ -184,10 +186,4 @@ function spanOf(ys: readonly number[], y: number): number {
   let i = -1;
   while (i + 1 < ys.length && at(ys, i + 1) <= y) i += 1;
   return i;
-}
-
-// A function of this file alone, and not checked: compiled code that has only ever seen the lists of smooth lines reads them
-// faster, and the inner loops here consist of little else.
-function at(list: readonly number[], i: number): number {
-  return list[i] as number;
 }
