@@ -32,7 +32,7 @@ const visit = withBrowser(() => build.url);
 /** Goes to a step with a book kept in the browser, and looks; `typed` are the names that are typed on the way. */
 const walkTo = async (step: string, book: Book | string = DEMO_BOOK, ...typed: string[]): Promise<Walk> => {
   const walk = startWalk(await visit(step, phone(build.url, book)), typed);
-  await walk.page.locator('main section, .true-step').first().waitFor();
+  await walk.page.locator('main section, .fit-step').first().waitFor();
   await walk.look(`${step} opened`);
   return walk;
 };
@@ -187,7 +187,7 @@ describe('Keeping', () => {
   });
 });
 
-describe('True', () => {
+describe('Fit', () => {
   const BOOKS: readonly (readonly [string, Book])[] = [
     ['the demo client', DEMO_BOOK],
     ['halves that differ', DIFFERING],
@@ -197,9 +197,9 @@ describe('True', () => {
     ),
   ];
   it.each(BOOKS)('%s', { timeout: 2 * MINUTE }, async (_, book) => {
-    const walk = await walkTo('true', book);
+    const walk = await walkTo('fit', book);
     await unfold(walk.page);
-    await pressAll(walk, '.true-step');
+    await pressAll(walk, '.fit-step');
     const rows = walk.page.locator('.row-button');
     for (let i = 0; i < (await rows.count()); i += 5) {
       await rows.nth(i).click();
@@ -213,8 +213,8 @@ describe('True', () => {
     const { page } = walk;
     await write(page.locator('.measurement input').nth(1), 'x');
     await page.locator('.steps a').nth(2).click();
-    await page.locator('.true-step').waitFor();
-    await walk.look('gone to True');
+    await page.locator('.fit-step').waitFor();
+    await walk.look('gone to Fit');
     expect(walk.found()).toEqual([]);
   });
 });

@@ -8,14 +8,14 @@ import { expectQuiet, withBrowser } from './session';
 
 const visit = withBrowser();
 
-const STEPS = ['measure', 'draft', 'true', 'cut'] as const;
-const HEADINGS = { measure: 'Measure', draft: 'Draft', true: 'True', cut: 'Cut' } as const;
+const STEPS = ['measure', 'draft', 'fit', 'cut'] as const;
+const HEADINGS = { measure: 'Measure', draft: 'Draft', fit: 'Fit', cut: 'Cut' } as const;
 
 /** What is there once a step is drawn. */
 const DRAWN = {
   measure: '.tape-form',
   draft: '.draft-canvas',
-  true: '.closed-up',
+  fit: '.closed-up',
   cut: '.cut-step .plan-drawing',
 } as const;
 
@@ -129,7 +129,7 @@ describe('the way through', () => {
 
   it('takes the focus to the heading of the step that was chosen', async () => {
     const { page } = await visit('measure');
-    for (const step of ['draft', 'true', 'cut', 'measure'] as const) {
+    for (const step of ['draft', 'fit', 'cut', 'measure'] as const) {
       await go(page, step);
       await expect
         .poll(() =>

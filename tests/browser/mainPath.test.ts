@@ -85,7 +85,7 @@ describe('the main path', () => {
     expect(Math.abs((await sideTakes(ledger.textContent())) - side + more / 25.4)).toBeLessThan(0.13);
     await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26½');
 
-    await page.getByRole('link', { name: 'True' }).click();
+    await page.getByRole('link', { name: 'Fit' }).click();
     await page.getByRole('button', { name: 'Front 1 + 2', exact: true }).hover();
     await expect.poll(() => page.locator('.closed-up .edge.pointed-out').count()).toBe(2);
     await page.mouse.move(5, 5);

@@ -66,7 +66,7 @@ describe('with the network off', () => {
     await page.getByRole('textbox', { name: 'Waist girth' }).press('Enter');
     await page.getByRole('link', { name: 'Draft' }).click();
     await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26');
-    await page.getByRole('link', { name: 'True' }).click();
+    await page.getByRole('link', { name: 'Fit' }).click();
     await page.locator('.closed-up').waitFor();
     await page.getByRole('link', { name: 'Cut' }).click();
     const asked = page.waitForEvent('download');

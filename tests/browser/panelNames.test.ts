@@ -1,4 +1,4 @@
-// Names of panels on True, with left and right apart as well: each on its own panel, clear of its seams and of the others.
+// Names of panels on Fit, with left and right apart as well: each on its own panel, clear of its seams and of the others.
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -40,7 +40,7 @@ const SIZES = [
 
 describe.each(SIZES)('names of panels at $width', (viewport) => {
   it('lie on their panels, both halves alike', async () => {
-    const { page } = await visit('true', { viewport });
+    const { page } = await visit('fit', { viewport });
     await page.locator('.closed-up').waitFor();
     const names = await namesOn(page);
     expect(names).toHaveLength(6);
@@ -55,7 +55,7 @@ describe.each(SIZES)('names of panels at $width', (viewport) => {
     await lower.fill('1/4');
     await lower.press('Tab');
     await page.evaluate(() => {
-      location.hash = 'true';
+      location.hash = 'fit';
     });
     for (const held of ['at the top edge', 'at the waist', 'at the hem']) {
       await page.getByRole('radio', { name: held }).check({ force: true });

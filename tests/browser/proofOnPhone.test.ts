@@ -1,4 +1,4 @@
-// True by finger on a phone: a row that is pressed shows its place in the drawing, and both are to be seen at once.
+// Fit by finger on a phone: a row that is pressed shows its place in the drawing, and both are to be seen at once.
 
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -18,9 +18,9 @@ const isSeen = (element: Locator): Promise<boolean> =>
     return there !== null && (node.contains(there) || (frame?.contains(there) ?? false));
   });
 
-describe('True on a phone', () => {
+describe('Fit on a phone', () => {
   const open = async (): Promise<{ page: Page; quiet: () => void }> => {
-    const visitor = await visit('true', PHONE);
+    const visitor = await visit('fit', PHONE);
     await visitor.page.getByRole('region', { name: 'Girths' }).waitFor();
     return { page: visitor.page, quiet: () => expectQuiet(visitor) };
   };

@@ -9,7 +9,7 @@ it('writes the name of a dart in one line, the longest in two', async () => {
   const { page } = await visit('draft', { viewport: { width: 1440, height: 900 } });
   await page.getByRole('combobox', { name: 'Start from a style' }).selectOption('ready:darted-bodice');
   await page.evaluate(() => {
-    location.hash = 'true';
+    location.hash = 'fit';
   });
   const heads = page.locator('.proof th[scope="row"]');
   await heads

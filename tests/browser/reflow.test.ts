@@ -49,7 +49,7 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
     return page;
   };
 
-  it.each(['measure', 'draft', 'true'])('%s', async (step) => {
+  it.each(['measure', 'draft', 'fit'])('%s', async (step) => {
     expect(await cutOff(await open(step))).toEqual([]);
   });
 

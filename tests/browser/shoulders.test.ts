@@ -53,7 +53,7 @@ describe.each(SCREENS)('on %s', (_, options) => {
     for (const style of ['princess-bodice', 'off-shoulder-bridal']) {
       await page.getByRole('link', { name: 'Draft' }).click();
       await wear(page, style);
-      for (const step of ['Draft', 'True', 'Cut']) {
+      for (const step of ['Draft', 'Fit', 'Cut']) {
         await page.getByRole('link', { name: step }).click();
         await page.locator(`[data-step="${step.toLowerCase()}"]`).waitFor();
         expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(

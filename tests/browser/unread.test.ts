@@ -13,7 +13,7 @@ describe('a measurement that cannot be read', () => {
     await bust.fill('banana');
     await page.keyboard.press('Tab');
     const said = page.getByText('Bust girth on Measure cannot be read; the draft goes on with 37 in.');
-    for (const step of ['Draft', 'True', 'Cut']) {
+    for (const step of ['Draft', 'Fit', 'Cut']) {
       await page.getByRole('link', { name: step }).click();
       await said.waitFor();
     }

@@ -17,11 +17,11 @@ import { UpdateNotice } from './UpdateNotice';
 // The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
 const LATER = {
   draft: () => import('../draft/DraftStep'),
-  true: () => import('../true/TrueStep'),
+  fit: () => import('../fit/FitStep'),
   cut: () => import('../cut/CutStep'),
 } as const;
 const DraftStep = lazy(() => LATER.draft().then(({ DraftStep: step }) => ({ default: step })));
-const TrueStep = lazy(() => LATER.true().then(({ TrueStep: step }) => ({ default: step })));
+const FitStep = lazy(() => LATER.fit().then(({ FitStep: step }) => ({ default: step })));
 const CutStep = lazy(() => LATER.cut().then(({ CutStep: step }) => ({ default: step })));
 
 /** How long after the first step the others are fetched. ms */
@@ -30,7 +30,7 @@ const QUIET_MS = 1500;
 const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
   measure: () => <MeasureStep />,
   draft: () => <DraftStep />,
-  true: () => <TrueStep />,
+  fit: () => <FitStep />,
   cut: () => <CutStep />,
 };
 

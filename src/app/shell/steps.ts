@@ -6,14 +6,19 @@ import { SHELL } from '../../document';
 export const STEPS = [
   { name: 'measure', label: SHELL.steps.measure },
   { name: 'draft', label: SHELL.steps.draft },
-  { name: 'true', label: SHELL.steps.true },
+  { name: 'fit', label: SHELL.steps.fit },
   { name: 'cut', label: SHELL.steps.cut },
 ] as const;
 
 export type StepName = (typeof STEPS)[number]['name'];
 
-const stepInAddress = (): StepName =>
-  STEPS.find(({ name }) => name === window.location.hash.slice(1))?.name ?? 'measure';
+/** Names that steps had before, which addresses and bookmarks may still have. */
+const FORMER_NAMES: ReadonlyMap<string, StepName> = new Map([['true', 'fit']]);
+
+function stepInAddress(): StepName {
+  const name = window.location.hash.slice(1);
+  return STEPS.find((step) => step.name === name)?.name ?? FORMER_NAMES.get(name) ?? 'measure';
+}
 
 /** The step in view, and how to go to another. */
 export function useStep(): [StepName, (step: StepName) => void] {

@@ -5,9 +5,9 @@ import { GarmentCard } from '../../../src/app/draft/GarmentCard';
 import { SideChoice } from '../../../src/app/draft/SideChoice';
 import { SidesCard } from '../../../src/app/draft/SidesCard';
 import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
+import { FitStep } from '../../../src/app/fit/FitStep';
 import { SideContext } from '../../../src/app/store/sideContext';
 import { useDraft } from '../../../src/app/store/storeContext';
-import { TrueStep } from '../../../src/app/true/TrueStep';
 import { changeClient, changeStyle, DEMO_BOOK, setRightWedges } from '../../../src/document';
 import { inches, type Side } from '../../../src/engine';
 import { onTable } from '../withStore';
@@ -134,7 +134,7 @@ describe('left and right on the Draft step', () => {
   });
 });
 
-describe('left and right on the True step', () => {
+describe('left and right on the Fit step', () => {
   const sides = { leftShare: { waist: 0.52 }, rightLower: { waist: 6, hip: 8 } };
   const book = changeClient(
     changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true)),
@@ -142,7 +142,7 @@ describe('left and right on the True step', () => {
   );
 
   it('are closed up together and proved as one', () => {
-    onTable(<TrueStep />, book);
+    onTable(<FitStep />, book);
     const drawing = screen.getByRole('img', { name: /centre front in the middle/ });
     for (const name of ['Left front 1', 'Right front 1', 'Left back 3', 'Right back 3'])
       expect(drawing).toHaveTextContent(name);

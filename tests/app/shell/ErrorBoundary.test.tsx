@@ -19,7 +19,7 @@ function Screen() {
   const kept = useStore((state) => state.kept);
   return (
     <>
-      <button type="button" onClick={() => setStep('true')}>
+      <button type="button" onClick={() => setStep('fit')}>
         Next step
       </button>
       <ErrorBoundary step={step} book={kept} onUndo={undo}>

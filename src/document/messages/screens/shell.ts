@@ -13,7 +13,7 @@ interface Girth {
 }
 
 export const SHELL = catalogue({
-  steps: { label: 'Steps', measure: 'Measure', draft: 'Draft', true: 'True', cut: 'Cut' },
+  steps: { label: 'Steps', measure: 'Measure', draft: 'Draft', fit: 'Fit', cut: 'Cut' },
   loading: 'Laying out the table…',
   clientBar: {
     openBook: ({ client, draft }: { client: string; draft: string }) => `${client} ${draft}, client book`,

@@ -1,6 +1,6 @@
 // What the closed-up view does with open darts, said beside it: cloth cups where paper must be slashed.
 
-import { TRUE } from '../../document';
+import { FIT } from '../../document';
 import { type ClosedAt, type Piece, partsOf } from '../../engine';
 
 type OpensAt = 'top' | 'hem';
@@ -10,11 +10,11 @@ export function sayOpenDarts(pieces: readonly Piece[], at: ClosedAt): string[] {
   const shut = pieces.some((piece) => partsOf(piece, at).length > 1);
   const left = new Set(pieces.flatMap((piece) => leftOpen(piece, at)));
   return [
-    ...(shut ? [TRUE.openDarts.shut] : []),
+    ...(shut ? [FIT.openDarts.shut] : []),
     ...(['top', 'hem'] as const)
       .filter((edge) => left.has(edge))
       .map((edge) =>
-        edge === at ? TRUE.openDarts.staysOpen : TRUE.openDarts[edge === 'top' ? 'openAtTop' : 'openAtHem'],
+        edge === at ? FIT.openDarts.staysOpen : FIT.openDarts[edge === 'top' ? 'openAtTop' : 'openAtHem'],
       ),
   ];
 }

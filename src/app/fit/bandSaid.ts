@@ -1,6 +1,6 @@
 // What is not drawn among the panels closed up: the off-shoulder band, and how its edge stands against theirs.
 
-import { formatDifference, formatLength, TRUE, type Unit } from '../../document';
+import { FIT, formatDifference, formatLength, type Unit } from '../../document';
 import { type BandWalkRow, bandWalk, type Draft } from '../../engine';
 
 /** More than this is eased in, and said so. mm */
@@ -13,7 +13,7 @@ function said({ side, bands, panels }: BandWalkRow, unit: Unit): string {
   const length = formatLength(bands, unit, { withUnit: true });
   const apart = bands - panels;
   const difference = formatDifference(apart, unit);
-  const { notDrawn, even, longer, shorter } = TRUE.band;
+  const { notDrawn, even, longer, shorter } = FIT.band;
   const beside =
     Math.abs(apart) <= EVEN_MM ? even({ length }) : (apart > 0 ? longer : shorter)({ length, difference });
   return `${notDrawn[side ?? 'both']} ${beside}`;

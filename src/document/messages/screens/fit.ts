@@ -1,4 +1,4 @@
-// The texts of True: the panels closed up, and the proofs beside them.
+// The texts of Fit: the panels closed up, and the proofs beside them.
 
 import { catalogue } from '../catalogue';
 
@@ -12,7 +12,7 @@ interface UnevenBand extends Band {
   readonly difference: string;
 }
 
-export const TRUE = catalogue({
+export const FIT = catalogue({
   empty: 'There are no panels to close up yet.',
   closedUp: {
     title: 'Closed up',

@@ -1,6 +1,6 @@
 import { act, fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
-import { TrueStep } from '../../../src/app/true/TrueStep';
+import { FitStep } from '../../../src/app/fit/FitStep';
 import {
   addClient,
   changeClient,
@@ -17,9 +17,9 @@ import { onTable } from '../withStore';
 const row = (name: string) => screen.getByRole('button', { name });
 const pointedOut = (container: HTMLElement): number => container.querySelectorAll('.edge.pointed-out').length;
 
-describe('True', () => {
+describe('Fit', () => {
   it('shows the place of a row on both mates, and lets go of it', async () => {
-    const { user, container } = onTable(<TrueStep />);
+    const { user, container } = onTable(<FitStep />);
     await user.click(row('Front 1 + 2'));
     expect(row('Front 1 + 2')).toHaveAttribute('aria-pressed', 'true');
     expect(pointedOut(container)).toBe(2);
@@ -30,7 +30,7 @@ describe('True', () => {
   });
 
   it('shows the row of a seam that is pressed on the drawing', () => {
-    const { container } = onTable(<TrueStep />);
+    const { container } = onTable(<FitStep />);
     const seam = container.querySelector('[data-piece="front-2"] .edge-reach');
     fireEvent.pointerUp(seam as Element);
     expect(screen.getAllByRole('button', { pressed: true }).map(({ textContent }) => textContent)).toEqual([
@@ -43,7 +43,7 @@ describe('True', () => {
     [...(row(name).closest('tr')?.querySelectorAll('td') ?? [])].map(({ textContent }) => textContent);
 
   it('reckons a girth as the ledger does, lacing gap and all, and says so', () => {
-    onTable(<TrueStep />);
+    onTable(<FitStep />);
     expect(screen.getByRole('columnheader', { name: 'Laced' })).toBeVisible();
     expect(screen.getByText(/with the lacing gap of 2 in counted in/)).toBeVisible();
     // the demo's waist of 29 1/2 in with 2 in less of ease
@@ -55,7 +55,7 @@ describe('True', () => {
   it('says that an off-shoulder band is not drawn, and how long it is against the panels', () => {
     const banded = NAMED_STYLES.get('off-shoulder-bridal')?.style as Style;
     onTable(
-      <TrueStep />,
+      <FitStep />,
       changeStyle(DEMO_BOOK, () => banded),
     );
     expect(screen.getByText(/^The off-shoulder band is not drawn here\./)).toHaveTextContent(
@@ -65,7 +65,7 @@ describe('True', () => {
 
   it('leaves the gap out where nothing is laced', () => {
     onTable(
-      <TrueStep />,
+      <FitStep />,
       changeStyle(DEMO_BOOK, (style) => ({ ...style, closure: { ...style.closure, back: 'hooks' } })),
     );
     expect(screen.getByRole('columnheader', { name: 'Sewn' })).toBeVisible();
@@ -74,7 +74,7 @@ describe('True', () => {
 
   it('writes differences in the unit of the client', () => {
     const metric = changeClient(DEMO_BOOK, (client) => ({ ...client, unit: 'cm' }));
-    onTable(<TrueStep />, metric);
+    onTable(<FitStep />, metric);
     expect(cells('waist')).toEqual(['69.9', '69.9', '0.00 mm']);
     expect(cells('Front 1 + 2').at(-1)).toMatch(/^\d\.\d\d mm$/);
   });
@@ -84,7 +84,7 @@ describe('True', () => {
       ...client,
       measurements: { ...client.measurements, waist: inches(40) },
     }));
-    onTable(<TrueStep />, wide);
+    onTable(<FitStep />, wide);
     expect(screen.getByText(/draft follows it: waist girth 40 in/)).toBeVisible();
     expect(
       screen.getByText(/^At the waist the cloth is wider than at the bust/, { exact: false }),
@@ -92,19 +92,19 @@ describe('True', () => {
   });
 
   it('says that there is nothing to close up yet for a client who was just added', () => {
-    onTable(<TrueStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
+    onTable(<FitStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
     expect(screen.getByText('There are no panels to close up yet.')).toBeVisible();
     expect(screen.getByText('Not yet measured')).toBeVisible();
   });
 });
 
-describe('True with darts', () => {
+describe('Fit with darts', () => {
   const space = { top: 240, bust: 270, waist: 400, hem: 510 };
   const bookOf = (change: (style: Style) => Style) => changeStyle(DEMO_BOOK, change);
   const opened = (style: Style): Style => setEnds(style, 'front-side', 'openAtHem', space);
 
   it('shows the place of an open dart on both its legs, from its row and from the drawing', async () => {
-    const { user, container } = onTable(<TrueStep />, bookOf(opened));
+    const { user, container } = onTable(<FitStep />, bookOf(opened));
     await user.click(row('Dart in Front 2'));
     expect(pointedOut(container)).toBe(2);
     await user.click(row('Dart in Front 2'));
@@ -115,7 +115,7 @@ describe('True with darts', () => {
   });
 
   it('says how the hem runs across an open dart', () => {
-    onTable(<TrueStep />, bookOf(opened));
+    onTable(<FitStep />, bookOf(opened));
     const run = within(screen.getByRole('region', { name: 'Edge run' }));
     const dart = run.getByRole('rowheader', { name: 'Dart in Front 2' }).parentElement as HTMLElement;
     expect(
@@ -127,7 +127,7 @@ describe('True with darts', () => {
 
   it('tells two darts in one panel by their names', () => {
     onTable(
-      <TrueStep />,
+      <FitStep />,
       bookOf((style) => setEnds(opened(style), 'front-bust', 'openAtHem', space)),
     );
     expect(row('Bust dart in Front 1')).toBeVisible();
@@ -136,7 +136,7 @@ describe('True with darts', () => {
 
   it('draws a closed dart within its panel, with its drill marks', () => {
     const { container } = onTable(
-      <TrueStep />,
+      <FitStep />,
       bookOf((style) => setEnds(style, 'front-side', 'closed', space)),
     );
     expect(container.querySelectorAll('[data-piece="front-2"] .dart')).toHaveLength(1);
@@ -145,7 +145,7 @@ describe('True with darts', () => {
 
   it('walks the legs of a closed dart, and shows it from its row and from the drawing', async () => {
     const { user, container } = onTable(
-      <TrueStep />,
+      <FitStep />,
       bookOf((style) => setEnds(opened(style), 'front-bust', 'closed', space)),
     );
     expect(screen.getByText(/; in a dart, leg against leg\./)).toBeVisible();
@@ -171,7 +171,7 @@ describe('True with darts', () => {
 
   it('closes up a side panel in one between front and back', () => {
     const { container } = onTable(
-      <TrueStep />,
+      <FitStep />,
       bookOf((style) => setJoinedSide(style, true)),
     );
     expect(
@@ -185,7 +185,7 @@ describe('True with darts', () => {
     const complaint = vi.spyOn(console, 'error');
     const style = NAMED_STYLES.get('princess-bodice')?.style;
     const { user, container } = onTable(
-      <TrueStep />,
+      <FitStep />,
       changeStyle(DEMO_BOOK, (before) => style ?? before),
     );
     for (const half of ['Shoulder seam, neck', 'Shoulder seam, tip']) {
@@ -198,13 +198,13 @@ describe('True with darts', () => {
   });
 });
 
-describe('True across the shoulder seam', () => {
+describe('Fit across the shoulder seam', () => {
   const run = () => within(screen.getByRole('region', { name: 'Edge run' }));
   const princess = NAMED_STYLES.get('princess-bodice')?.style as Style;
   const shouldered = changeStyle(DEMO_BOOK, () => princess);
 
   it('says how neckline and armhole run across it, and shows where', async () => {
-    const { user, container } = onTable(<TrueStep />, shouldered);
+    const { user, container } = onTable(<FitStep />, shouldered);
     for (const edge of ['neckline', 'armhole']) {
       const angle = run().getByRole('button', {
         name: new RegExp(`^Shoulder seam, ${edge}, top edge: (180\\.[0-4]|179\\.[6-9])°$`),
@@ -216,7 +216,7 @@ describe('True across the shoulder seam', () => {
 
   it('says and shows it on either half where the two differ', async () => {
     const { user, container } = onTable(
-      <TrueStep />,
+      <FitStep />,
       changeClient(shouldered, (client) => setSide(client, 'rightLower', 'bust', 6)),
     );
     for (const crossing of [
@@ -230,13 +230,13 @@ describe('True across the shoulder seam', () => {
   });
 });
 
-describe('True closed up over open darts', () => {
+describe('Fit closed up over open darts', () => {
   const space = { top: 240, bust: 270, waist: 400, hem: 510 };
   const opened = changeStyle(DEMO_BOOK, (style) => setEnds(style, 'front-side', 'openAtHem', space));
   const parts = (container: HTMLElement) => container.querySelectorAll('[data-piece="front-2"]');
 
   it('shuts a dart open at the hem where the hem is held, the panel slashed from its point, and says so', async () => {
-    const { user, container } = onTable(<TrueStep />, opened);
+    const { user, container } = onTable(<FitStep />, opened);
     expect(parts(container)).toHaveLength(1);
     expect(container.querySelector('.slash')).toBeNull();
     expect(
@@ -251,7 +251,7 @@ describe('True closed up over open darts', () => {
   });
 
   it('shows its row on both legs when it is shut, and a level across both parts', async () => {
-    const { user, container } = onTable(<TrueStep />, opened);
+    const { user, container } = onTable(<FitStep />, opened);
     await user.click(screen.getByRole('radio', { name: 'at the hem' }));
     await user.click(row('Dart in Front 2'));
     expect([...parts(container)].map((part) => part.querySelectorAll('.edge.pointed-out').length)).toEqual([
@@ -264,7 +264,7 @@ describe('True closed up over open darts', () => {
   });
 
   it('says nothing of darts where none is open', () => {
-    onTable(<TrueStep />);
+    onTable(<FitStep />);
     expect(screen.queryByText(/dart/i)).toBeNull();
   });
 });

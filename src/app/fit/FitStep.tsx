@@ -1,7 +1,7 @@
-// True: the panels closed up as worn, beside the proof that they will sew together and fit.
+// Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
 import { useState } from 'react';
-import { pieceLabel, TRUE } from '../../document';
+import { FIT, pieceLabel } from '../../document';
 import type { ClosedAt } from '../../engine';
 import { ClosedUp, type Picked, type PointedOut } from '../../table';
 import { IssueList } from '../components/IssueList';
@@ -13,7 +13,7 @@ import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, sea
 
 const HELD_AT: readonly ClosedAt[] = ['top', 'waist', 'hem'];
 
-export function TrueStep() {
+export function FitStep() {
   const draft = useDraft();
   const [at, setAt] = useState<ClosedAt>('top');
   const { client, savedDraft } = useOpen();
@@ -37,20 +37,20 @@ export function TrueStep() {
   };
   if (draft.pieces.length === 0)
     return (
-      <div className="true-step">
-        <p className="empty">{TRUE.empty}</p>
+      <div className="fit-step">
+        <p className="empty">{FIT.empty}</p>
         <IssueList issues={draft.issues} />
       </div>
     );
   return (
-    <div className="true-step">
-      <section className="as-worn" aria-label={TRUE.closedUp.title}>
+    <div className="fit-step">
+      <section className="as-worn" aria-label={FIT.closedUp.title}>
         <fieldset className="held">
-          <legend>{TRUE.closedUp.held}</legend>
+          <legend>{FIT.closedUp.held}</legend>
           {HELD_AT.map((held) => (
             <label key={held}>
               <input type="radio" name="held" checked={at === held} onChange={() => setAt(held)} />
-              <span>{TRUE.closedUp.heldAt[held]}</span>
+              <span>{FIT.closedUp.heldAt[held]}</span>
             </label>
           ))}
         </fieldset>
