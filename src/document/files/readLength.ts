@@ -23,7 +23,7 @@ export function readLength(value: unknown, unit: FileUnit, path: string, faults:
   if (typeof value === 'string' && unit === 'in') {
     const parsed = parseLength(value, 'in', { signed: true });
     if (parsed.ok) return parsed.mm;
-    faults.push({ path, message: lengthFaultSentence(parsed.fault, 'in') });
+    faults.push({ path, message: lengthFaultSentence(parsed, 'in') });
   } else {
     const { notInches, notMm, textNotMm } = FILES.field;
     const message = unit === 'in' ? notInches : typeof value === 'string' ? textNotMm : notMm;

@@ -7,7 +7,8 @@ import { plainSpelling } from './spelling';
 /**
  * Why a text is no length; the sentences are in words/lengthFaults.ts.
  * `fractionNotProper`: a fraction of 1 or more after a whole number ("34 3/2"). `inchesOverFoot`: 12 in or more after
- * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2").
+ * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2"). `twoReadings`: a fraction that may be a whole
+ * number and a fraction written without a blank ("31/2").
  */
 export type LengthFault =
   | 'empty'
@@ -17,21 +18,27 @@ export type LengthFault =
   | 'zeroDenominator'
   | 'fractionNotProper'
   | 'inchesOverFoot'
-  | 'negative';
+  | 'negative'
+  | 'twoReadings';
+
+/** `readings`: both lengths that a text may mean, each as it can be typed. */
+export type LengthRefusal =
+  | { readonly fault: Exclude<LengthFault, 'twoReadings'> }
+  | { readonly fault: 'twoReadings'; readonly readings: readonly [apart: string, divided: string] };
 
 export type ParsedLength =
   | { readonly ok: true; readonly mm: number }
-  | { readonly ok: false; readonly fault: LengthFault };
+  | ({ readonly ok: false } & LengthRefusal);
 
 /**
  * The length in mm of a text in `unit`, unless the text names a unit of its own (in, ", ft, ', cm, mm, m).
  * A comma is a decimal comma. A sign is read in front; minus only where `signed` says that less than nothing makes
- * sense. `mm` is always finite and never −0.
+ * sense. A plus behind ("35 3/8+", a little over the line) leaves the length as it is. `mm` is always finite and never −0.
  */
 export function parseLength(text: string, unit: LengthUnit, { signed = false } = {}): ParsedLength {
   // No length is this long; the bound keeps a pasted page from being taken to pieces.
   if (text.length > LONGEST) return fault('notANumber');
-  const plain = plainSpelling(text);
+  const plain = plainSpelling(text).replace(/(?<=[\d."'a-z]) ?\+$/, '');
   if (plain === '') return fault('empty');
   const sign = /^[+-] ?/.exec(plain)?.[0] ?? '';
   const rest = plain.slice(sign.length);
@@ -44,7 +51,7 @@ export function parseLength(text: string, unit: LengthUnit, { signed = false } =
 
 const LONGEST = 60;
 
-const fault = (code: LengthFault): ParsedLength => ({ ok: false, fault: code });
+const fault = (code: Exclude<LengthFault, 'twoReadings'>): ParsedLength => ({ ok: false, fault: code });
 
 const DECIMAL = String.raw`\d+(?:[.,]\d*)?|[.,]\d+`;
 const FRACTION = String.raw`(\d+) ?/ ?(\d+)`;
@@ -61,7 +68,7 @@ function inOneUnit(text: string, unit: LengthUnit): ParsedLength | null {
   if (!match) return null;
   const [, whole, numerator, denominator, decimal, named] = match;
   const amount = amountOf(whole, numerator, denominator, decimal);
-  if (typeof amount === 'string') return fault(amount);
+  if (typeof amount !== 'number') return { ok: false, ...amount };
   return { ok: true, mm: amount * (named === undefined ? MM_PER[unit] : (NAMED[named] ?? MM_PER.in)) };
 }
 
@@ -72,7 +79,7 @@ function inFeet(text: string): ParsedLength | null {
   const none = numerator === undefined && decimal === undefined;
   if (!none && /[.,]/.test(feet)) return fault('numbersApart');
   const amount = none ? 0 : amountOf(whole, numerator, denominator, decimal);
-  if (typeof amount === 'string') return fault(amount);
+  if (typeof amount !== 'number') return { ok: false, ...amount };
   if (amount >= 12) return fault('inchesOverFoot');
   return { ok: true, mm: inches(12 * decimalOf(feet) + amount) };
 }
@@ -82,18 +89,35 @@ function amountOf(
   numerator: string | undefined,
   denominator: string | undefined,
   decimal: string | undefined,
-): number | LengthFault {
+): number | LengthRefusal {
   if (numerator === undefined || denominator === undefined) return decimalOf(decimal ?? '0');
   const part = Number(numerator) / Number(denominator);
-  if (Number(denominator) === 0) return 'zeroDenominator';
-  if (whole === undefined) return part;
-  return part < 1 ? Number(whole) + part : 'fractionNotProper';
+  if (Number(denominator) === 0) return { fault: 'zeroDenominator' };
+  if (whole !== undefined) return part < 1 ? Number(whole) + part : { fault: 'fractionNotProper' };
+  const apart = takenApart(numerator, Number(denominator));
+  if (apart === null) return part;
+  return { fault: 'twoReadings', readings: [apart, mixed(Number(numerator), Number(denominator))] };
 }
+
+/** "31" over 2 as "3 1/2"; null where no digits in front leave a fraction of less than 1 behind. */
+function takenApart(numerator: string, denominator: number): string | null {
+  for (let i = numerator.length - 1; i > 0; i -= 1) {
+    const [whole, part] = [numerator.slice(0, i), numerator.slice(i)];
+    if (!part.startsWith('0') && Number(part) < denominator && Number(numerator) >= denominator)
+      return `${whole} ${part}/${denominator}`;
+  }
+  return null;
+}
+
+const mixed = (numerator: number, denominator: number): string => {
+  const [whole, rest] = [Math.floor(numerator / denominator), numerator % denominator];
+  return rest === 0 ? String(whole) : `${whole} ${rest}/${denominator}`;
+};
 
 const decimalOf = (text: string): number => Number(text.replace(',', '.'));
 
 /** The nearest thing to say about a text that fits no spelling. */
-function faultOf(text: string): LengthFault {
+function faultOf(text: string): Exclude<LengthFault, 'twoReadings'> {
   const known = new Set(['in', 'ins', 'inch', 'inches', 'ft', 'foot', 'feet', 'cm', 'cms', 'mm', 'm', 'and']);
   if ((text.match(/\p{L}+/gu) ?? []).some((word) => !known.has(word))) return 'letters';
   return /[\d.,]['" a-z&-]+[\d.,]/.test(text) ? 'numbersApart' : 'notANumber';

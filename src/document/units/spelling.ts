@@ -17,6 +17,10 @@ export const FRACTION_GLYPHS: Readonly<Record<string, string>> = {
   '⅜': '3/8',
   '⅝': '5/8',
   '⅞': '7/8',
+  '⅐': '1/7',
+  '⅑': '1/9',
+  '⅒': '1/10',
+  '↉': '0/3',
 };
 
 /** Raised and lowered digits in order of their value, for fractions that have no character of their own. */
@@ -24,20 +28,23 @@ export const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 export const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
 
 /**
- * Any spelling as plain lower-case ASCII where it has one. A fraction that follows a digit gets a blank before it,
- * so that "34½" is not read as 341/2.
+ * Any spelling as plain lower-case ASCII where it has one. A fraction or a raised digit that follows a digit gets a blank before
+ * it, so that "34½" is not read as 341/2; so does what follows a character that has no width. Numerals that belong to no length
+ * (a lowered digit that is no denominator, ①, Ⅳ) come out as "?".
  */
 export function plainSpelling(text: string): string {
   return text
-    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/gu, (glyph) => ` ${FRACTION_GLYPHS[glyph] ?? glyph} `)
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅐⅑⅒↉]/gu, (glyph) => ` ${FRACTION_GLYPHS[glyph] ?? glyph} `)
+    .replace(/⅟/gu, ' 1/')
     .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]+/gu, (run) => ` ${fromScript(run, RAISED)}`)
-    .replace(/[₀₁₂₃₄₅₆₇₈₉]+/gu, (run) => fromScript(run, LOWERED))
+    .replace(/[\u2044\u2215]/gu, '/')
+    .replace(/(?<=\/\s?)[₀₁₂₃₄₅₆₇₈₉]+/gu, (run) => fromScript(run, LOWERED))
+    .replace(/[\p{No}\p{Nl}]/gu, '?')
     .replace(/[\u00b4`\u2018\u2019\u2032]/gu, "'")
     .replace(/[\u201c\u201d\u2033]/gu, '"')
+    .replace(/\p{Cf}/gu, ' ')
     .normalize('NFKC')
-    .replace(/[\u200b-\u200f\u2060\ufeff]/gu, '')
     .replace(/[\u2010-\u2015\u2212]/gu, '-')
-    .replace(/[\u2044\u2215]/gu, '/')
     .replace(/''/g, '"')
     .replace(/\s+/gu, ' ')
     .trim()

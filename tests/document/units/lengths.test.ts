@@ -43,6 +43,15 @@ describe('parseLength', () => {
     '34\u202f½',
     '\t34 1/2  ',
     '\u200e34 1/2\ufeff',
+    '34\u200b1/2',
+    '34\u2060½',
+    '\u202d34 1/2\u202c',
+    '34⅟2',
+    '34 ¹/2',
+    '34 1/2+',
+    '34½ +',
+    '34 1/2" +',
+    '34.5 in+',
     '69/2',
     '+34 1/2',
     '2\' 10 1/2"',
@@ -64,6 +73,15 @@ describe('parseLength', () => {
     ['⅓', 'in', 25.4 / 3],
     ['34 ¹¹⁄₁₆', 'in', 34.6875 * 25.4],
     ['34 0/4', 'in', 34 * 25.4],
+    ['34⅐', 'in', (34 + 1 / 7) * 25.4],
+    ['34⅑', 'in', (34 + 1 / 9) * 25.4],
+    ['34⅒', 'in', 34.1 * 25.4],
+    ['34↉', 'in', 34 * 25.4],
+    ['34⅟8', 'in', 34.125 * 25.4],
+    ['35 3/8+', 'in', 35.375 * 25.4],
+    ['11/16', 'in', (11 / 16) * 25.4],
+    ['69/2', 'in', 34.5 * 25.4],
+    ['12/2', 'in', 6 * 25.4],
     ['.5', 'in', 12.7],
     [',5', 'in', 12.7],
     ['34.', 'in', 34 * 25.4],
@@ -123,6 +141,17 @@ describe('parseLength', () => {
     ['2\' 12"', 'inchesOverFoot'],
     ['-2', 'negative'],
     ['−½', 'negative'],
+    ['34₂', 'notANumber'],
+    ['34₁⁄₂', 'notANumber'],
+    ['34①', 'notANumber'],
+    ['34\u2167', 'notANumber'],
+    ['34²', 'numbersApart'],
+    ['3\u200b4', 'numbersApart'],
+    ['3\u00ad4', 'numbersApart'],
+    ['34½8', 'numbersApart'],
+    ['+', 'notANumber'],
+    ['34 + 2', 'notANumber'],
+    ['34++', 'notANumber'],
     ['-', 'notANumber'],
     ['/', 'notANumber'],
     ['3/', 'notANumber'],
@@ -137,7 +166,23 @@ describe('parseLength', () => {
     ['9'.repeat(400), 'notANumber'],
   ] as const)('refuses %j as %s', (text, fault) => {
     expect(read(text)).toBe(fault);
-    expect(lengthFaultSentence(fault, 'cm')).toMatch(/^[A-Z].*\.$/);
+    expect(lengthFaultSentence({ fault }, 'cm')).toMatch(/^[A-Z].*\.$/);
+  });
+
+  it.each([
+    ['31/2', '3 1/2', '15 1/2'],
+    ['345/8', '34 5/8', '43 1/8'],
+    ['3411/16', '341 1/16', '213 3/16'],
+    ['24/16', '2 4/16', '1 8/16'],
+    ['2\' 21/2"', '2 1/2', '10 1/2'],
+    ['31/2 cm', '3 1/2', '15 1/2'],
+    ['³¹⁄₂', '3 1/2', '15 1/2'],
+  ])('asks whether %j is %s or %s', (text, apart, divided) => {
+    const parsed = parseLength(text, 'in');
+    expect(parsed).toEqual({ ok: false, fault: 'twoReadings', readings: [apart, divided] });
+    expect(parsed.ok ? '' : lengthFaultSentence(parsed, 'in')).toBe(
+      `This may mean ${apart} or ${divided}. Write the one you mean.`,
+    );
   });
 
   it('gives a finite number or a fault for any text', () => {

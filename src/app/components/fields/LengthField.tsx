@@ -85,7 +85,7 @@ export function LengthField(props: LengthFieldProps) {
   const read = (next: string): void => {
     const parsed =
       next.trim() === '' && optional ? { ok: true as const, mm: null } : parseLength(next, unit, { signed });
-    const wrong = parsed.ok ? outside(parsed.mm, span, unit) : lengthFaultSentence(parsed.fault, unit);
+    const wrong = parsed.ok ? outside(parsed.mm, span, unit) : lengthFaultSentence(parsed, unit);
     const mm = parsed.ok && wrong === null ? within(parsed.mm, span) : undefined;
     setTyped({ text: next, mm, unit });
     setFault(wrong);

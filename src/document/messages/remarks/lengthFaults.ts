@@ -3,7 +3,7 @@
 import { formatLength } from '../../units/formatLength';
 import { inward } from '../../units/inward';
 import type { LengthUnit } from '../../units/lengthUnit';
-import type { LengthFault } from '../../units/parseLength';
+import type { LengthRefusal } from '../../units/parseLength';
 import { catalogue } from '../catalogue';
 
 const FAULTS = catalogue({
@@ -16,13 +16,19 @@ const FAULTS = catalogue({
   fractionNotProper: 'The fraction after a whole number must be less than 1, as in 34 1/2.',
   inchesOverFoot: 'After feet the inches must be fewer than 12.',
   negative: 'This length cannot be less than nothing.',
+  twoReadings: ({ apart, divided }: { apart: string; divided: string }) =>
+    `This may mean ${apart} or ${divided}. Write the one you mean.`,
   outsideSpan: ({ least, most }: { least: string; most: string }) => `This must be from ${least} to ${most}.`,
   examples: { in: '34 1/2 or 34.5', cm: '87.6', mm: '876' } satisfies Record<LengthUnit, string>,
 });
 
-/** The sentence for a fault, with an example in the unit of the field. */
-export function lengthFaultSentence(fault: LengthFault, unit: LengthUnit): string {
-  const sentence = FAULTS[fault];
+/** The sentence for a text that is no length, with an example in the unit of the field. */
+export function lengthFaultSentence(refusal: LengthRefusal, unit: LengthUnit): string {
+  if (refusal.fault === 'twoReadings') {
+    const [apart, divided] = refusal.readings;
+    return FAULTS.twoReadings({ apart, divided });
+  }
+  const sentence = FAULTS[refusal.fault];
   return typeof sentence === 'string' ? sentence : sentence({ example: FAULTS.examples[unit] });
 }
 
