@@ -109,7 +109,10 @@ function useUndoKeys(): void {
   const redo = useStore((state) => state.redo);
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
-      const typing = event.target instanceof HTMLInputElement && event.target.type === 'text';
+      // Keys undo within a text that is being typed; a number that rests is a number of the book.
+      const { target } = event;
+      const typing =
+        target instanceof HTMLInputElement && target.type === 'text' && target.dataset.rests === undefined;
       if (typing || !(event.ctrlKey || event.metaKey)) return;
       const key = event.key.toLowerCase();
       if (key === 'z' && !event.shiftKey) undo();

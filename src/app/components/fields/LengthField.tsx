@@ -1,6 +1,6 @@
 // A length typed the way makers write it. What was typed stays in the field, right or wrong.
 
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import {
   FIELDS,
   formatLength,
@@ -11,6 +11,7 @@ import {
   type Unit,
 } from '../../../document';
 import { inches } from '../../../engine';
+import { SignKey } from './SignKey';
 import { layByText, unreadText } from './unreadTexts';
 
 export interface LengthFieldProps {
@@ -50,6 +51,11 @@ interface Typed {
   /** What the text means; null when nothing, undefined while it means no length. */
   readonly mm: number | null | undefined;
   readonly unit: Unit;
+  /**
+   * Not kept yet. Until it is, the field shows the text and not `value`: the value that the text was read as may come back some
+   * frames later, when the next keys are already typed.
+   */
+  readonly open: boolean;
 }
 
 export function LengthField(props: LengthFieldProps) {
@@ -69,11 +75,12 @@ export function LengthField(props: LengthFieldProps) {
   const id = useId();
   const [laidBy] = useState(() => unreadText(props.remember));
   const [typed, setTyped] = useState<Typed | null>(
-    laidBy ? { text: laidBy.text, mm: undefined, unit } : null,
+    laidBy ? { text: laidBy.text, mm: undefined, unit, open: false } : null,
   );
   const [fault, setFault] = useState<string | null>(laidBy?.fault ?? null);
-  const [focused, setFocused] = useState(false);
-  const own = typed !== null && typed.unit === unit && (typed.mm === undefined || same(typed.mm, value));
+  const own =
+    typed !== null && typed.unit === unit && (typed.open || typed.mm === undefined || same(typed.mm, value));
+  const typing = own && typed.open;
   const { remember } = props;
   const otherUnit = typed !== null && typed.unit !== unit;
   useEffect(() => {
@@ -81,19 +88,31 @@ export function LengthField(props: LengthFieldProps) {
     if (otherUnit) layByText(remember, null);
   }, [otherUnit, remember]);
   const text = own ? typed.text : value === null ? '' : plainLength(onTape(value, unit), unit);
+  const input = useRef<HTMLInputElement>(null);
+  // What Enter left selected stays selected when the kept value is written anew.
+  const allSelected = useRef(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new text takes the selection away
+  useLayoutEffect(() => {
+    if (allSelected.current) input.current?.select();
+  }, [text]);
 
   const read = (next: string): void => {
+    allSelected.current = false;
     const parsed =
       next.trim() === '' && optional ? { ok: true as const, mm: null } : parseLength(next, unit, { signed });
     const wrong = parsed.ok ? outside(parsed.mm, span, unit) : lengthFaultSentence(parsed, unit);
     const mm = parsed.ok && wrong === null ? within(parsed.mm, span) : undefined;
-    setTyped({ text: next, mm, unit });
+    setTyped({ text: next, mm, unit, open: true });
     setFault(wrong);
     layByText(props.remember, wrong === null ? null : { text: next, fault: wrong, label });
     if (mm === undefined) props.onDrop();
     else props.onShow(mm);
   };
-  const said = own && fault && !focused ? [fault] : focused ? [] : remarks;
+  const keep = (): void => {
+    setTyped((last) => last && { ...last, open: false });
+    props.onKeep();
+  };
+  const said = typing ? [] : own && fault ? [fault] : remarks;
   // A text that cannot be read has no reading, and one that names its unit needs no other behind it.
   const unread = own && typed.mm === undefined;
   const named = own && UNIT_NAMED.test(text);
@@ -107,25 +126,33 @@ export function LengthField(props: LengthFieldProps) {
       </label>
       <span className={named ? 'entry named' : 'entry'}>
         <input
+          ref={input}
           id={id}
           type="text"
           inputMode={unit === 'cm' ? 'decimal' : 'text'}
           autoComplete="off"
           spellCheck={false}
           value={text}
-          aria-invalid={(refused || (own && fault !== null)) && !focused}
+          aria-invalid={(refused || (own && fault !== null)) && !typing}
+          data-rests={typing ? undefined : ''}
           aria-describedby={hint && !compact ? `${id}-hint ${id}-said` : `${id}-said`}
           onChange={(event) => read(event.target.value)}
-          onFocus={() => {
-            setFocused(true);
-            props.onFocus?.();
-          }}
+          onFocus={props.onFocus}
           onBlur={() => {
-            setFocused(false);
-            props.onKeep();
+            allSelected.current = false;
+            keep();
+          }}
+          onPointerDown={() => {
+            allSelected.current = false;
           }}
           onKeyDown={(event) => {
-            if (event.key === 'Enter') event.currentTarget.blur();
+            allSelected.current = false;
+            // The focus stays, and the next number takes this one's place.
+            if (event.key === 'Enter') {
+              keep();
+              allSelected.current = true;
+              event.currentTarget.select();
+            }
             if (event.key === 'Escape' && typed !== null) {
               setTyped(null);
               setFault(null);
@@ -134,6 +161,16 @@ export function LengthField(props: LengthFieldProps) {
             }
           }}
         />
+        {signed ? (
+          <SignKey
+            label={label}
+            text={text}
+            onTurn={(turned) => {
+              input.current?.focus();
+              read(turned);
+            }}
+          />
+        ) : null}
         {named ? null : (
           <span className="unit" aria-hidden="true">
             {unit}

@@ -34,7 +34,9 @@ export function TextField({ label, value, onKeep, labelUnseen = false }: TextFie
         onChange={(event) => setTyped(event.target.value)}
         onBlur={keep}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
+          if (event.key !== 'Enter') return;
+          keep();
+          event.currentTarget.select();
         }}
       />
     </div>

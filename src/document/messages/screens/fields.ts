@@ -8,6 +8,7 @@ export const FIELDS = catalogue({
   close: 'Close',
   readCautions: 'Read the cautions',
   downloadBackup: 'Download a backup',
+  turnSign: ({ field }: { field: string }) => `Turn the sign over: ${field}`,
 });
 
 export const ISSUES = catalogue({

@@ -1,17 +1,19 @@
 import { render, screen } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { useState } from 'react';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { LengthField, type LengthFieldProps } from '../../../../src/app/components/fields/LengthField';
 import { inches } from '../../../../src/engine';
 import '../../withStore';
 
 interface Given extends Partial<LengthFieldProps> {
   readonly start: number | null;
+  /** How late the value comes back that it shows, ms. */
+  readonly lag?: number;
 }
 
 /** A field with a maker behind it who takes what it shows; `told` is everything it said to him. */
-function Holder({ start, tell, ...given }: Given & { tell: (said: string, mm: number | null) => void }) {
+function Holder({ start, tell, lag, ...given }: Given & { tell: (said: string, mm: number | null) => void }) {
   const [value, setValue] = useState(start);
   return (
     <LengthField
@@ -20,7 +22,8 @@ function Holder({ start, tell, ...given }: Given & { tell: (said: string, mm: nu
       value={value}
       onShow={(mm) => {
         tell(`show ${mm === null ? 'nothing' : mm.toFixed(2)}`, mm);
-        setValue(mm);
+        if (lag === undefined) setValue(mm);
+        else setTimeout(() => setValue(mm), lag);
       }}
       onKeep={() => tell('keep', value)}
       onDrop={() => {
@@ -123,6 +126,51 @@ describe('a length field', () => {
     await user.type(box, '31{Enter}');
     expect(kept()).toBe(inches(31));
     expect(told.at(-1)).toBe('keep');
+    expect(box).toHaveFocus();
+    await user.keyboard('32{Enter}');
+    expect(box).toHaveValue('32');
+    expect(kept()).toBe(inches(32));
+  });
+
+  it('loses no key while the value it was read as is still on its way back', async () => {
+    const { box, user, kept } = field({ start: 0, signed: true, lag: 5 });
+    await user.click(box);
+    await user.clear(box);
+    await user.keyboard('1 3/8');
+    expect(box).toHaveValue('1 3/8');
+    expect(kept()).toBeCloseTo(inches(1.375), 9);
+    await user.tab();
+    await vi.waitFor(() => expect(box).toHaveValue('1 3/8'));
+  });
+
+  it('asks which is meant where a fraction may have lost the blank in front of it', async () => {
+    const { box, user, kept } = field({ start: inches(30) });
+    await user.clear(box);
+    await user.type(box, '31/2{Enter}');
+    expect(screen.getByText('This may mean 3 1/2 or 15 1/2. Write the one you mean.')).toBeVisible();
+    expect(kept()).toBe(inches(30));
+  });
+
+  it('turns its sign over by a key, which leaves the focus in it and takes no turn of Tab', async () => {
+    const { box, user, kept } = field({ start: 15, unit: 'cm', signed: true });
+    const sign = screen.getByRole('button', { name: 'Turn the sign over: Waist' });
+    expect(box).toHaveAttribute('inputmode', 'decimal');
+    await user.clear(box);
+    await user.type(box, '2,5');
+    await user.click(sign);
+    expect(box).toHaveValue('-2,5');
+    expect(box).toHaveFocus();
+    await user.click(sign);
+    await user.click(sign);
+    await user.keyboard('{Enter}');
+    expect(kept()).toBe(-25);
+    await user.tab();
+    expect(sign).not.toHaveFocus();
+  });
+
+  it('has no such key where less than nothing makes no sense', () => {
+    field({ start: 15, unit: 'cm' });
+    expect(screen.queryByRole('button')).toBeNull();
   });
 
   it('rewrites its number when the unit changes', async () => {
