@@ -10,7 +10,7 @@ import { plainSpelling } from './spelling';
  * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2"). `twoReadings`: a fraction that may be a whole
  * number and a fraction written without a blank ("31/2").
  */
-export type LengthFault =
+type LengthFault =
   | 'empty'
   | 'letters'
   | 'numbersApart'
