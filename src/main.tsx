@@ -17,6 +17,7 @@ import './app/styles/history.css';
 import './app/styles/dialog.css';
 import './app/styles/book.css';
 import './app/styles/fields.css';
+import './app/styles/signKey.css';
 import './app/styles/table.css';
 import './app/styles/cards.css';
 import './app/styles/shoulders.css';
