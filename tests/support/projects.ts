@@ -31,7 +31,8 @@ const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isola
 
 /**
  * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. One kind
- * runs after the other: a worker is only kept for files of its own kind.
+ * runs after the other: a worker is only kept for files of its own kind. Two workers also on two cores, where the test runner
+ * would take one: a file that waits for a browser or a process leaves its core to another.
  */
 const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   {
@@ -51,5 +52,5 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
 
 export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test, i) => ({
   extends: true,
-  test: { ...test, sequence: { groupOrder: i } },
+  test: { ...test, maxWorkers: 2, sequence: { groupOrder: i } },
 }));

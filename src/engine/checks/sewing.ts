@@ -2,7 +2,7 @@
 // makes a beak at the underarm. Read off the finished pieces.
 
 import type { Level } from '../block/levels';
-import { pointAlong, type Reading, steepestLean, tightestBend } from '../geometry/bend';
+import { bendTighterThan, leanOver, pointAlong, type Reading } from '../geometry/bend';
 import type { Point } from '../geometry/point';
 import { edgesAt, outerEdge } from '../pieces/edgeLookup';
 import type { FinishedSeam } from '../pieces/finishedSeam';
@@ -48,22 +48,20 @@ function seamIssues(
     return edge ? [edge.points] : [];
   });
   const placeAt = ({ y }: Point) => ({ seam, level: nearestLevel(levels, y) });
-  const bend = least(lines.flatMap((points) => tightestBend(points) ?? []));
+  const bend = least(lines.flatMap((points) => bendTighterThan(points, LEAST_SEAM_RADIUS_MM) ?? []));
   // A dart may lie across the body, and a seam may run into the armhole.
   const bust = levels.find(({ name }) => name === 'bust')?.y ?? Number.NEGATIVE_INFINITY;
   const below = lines.map((points) => points.filter(({ y }) => y >= bust)).filter(({ length }) => length > 1);
-  const leans = seam.kind === 'dart' ? [] : below.flatMap((points) => steepestLean(points) ?? []);
+  const leans = seam.kind === 'dart' ? [] : below.flatMap((points) => leanOver(points, MOST_LEAN_RAD) ?? []);
   const lean = leans.reduce<Reading | null>(
     (most, each) => (most && most.value > each.value ? most : each),
     null,
   );
   return [
-    ...(bend && bend.value < LEAST_SEAM_RADIUS_MM
+    ...(bend
       ? [issue('seamBendsTightly', { radius: bend.value, least: LEAST_SEAM_RADIUS_MM }, placeAt(bend.at))]
       : []),
-    ...(lean && lean.value > MOST_LEAN_RAD
-      ? [issue('seamLeansFar', { angle: lean.value }, placeAt(lean.at))]
-      : []),
+    ...(lean ? [issue('seamLeansFar', { angle: lean.value }, placeAt(lean.at))] : []),
   ];
 }
 
@@ -72,8 +70,8 @@ function edgeIssues(piece: Piece, levels: readonly Level[]): Issue[] {
   return [
     ...piece.edges.flatMap((edge): Issue[] => {
       const name = nameOf(edge, piece);
-      const bend = name && tightestBend(edge.points);
-      if (!name || !bend || bend.value >= LEAST_EDGE_RADIUS_MM) return [];
+      const bend = name && bendTighterThan(edge.points, LEAST_EDGE_RADIUS_MM);
+      if (!name || !bend) return [];
       const place = {
         block: piece.block,
         piece: identityOf(piece),

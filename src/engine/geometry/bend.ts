@@ -1,6 +1,6 @@
 // How tightly a line bends over a length that is sewn at one go, and how far it leans.
 
-import { at, last } from './lists';
+import { at, last, numberAt } from './lists';
 import { between, distance, type Point } from './point';
 
 /** A bend or a lean is read over chords of this length. mm */
@@ -21,33 +21,77 @@ export interface Reading {
 }
 
 /**
- * The tightest bend of a polyline: its radius, mm, is a chord of {@link CHORD_MM} divided by the turn to the next one. Corners
- * are left out, and so is what lies nearer than a chord to a corner or an end. Null where nothing else is left.
+ * The tightest bend of a polyline, where it is tighter than `least` mm: its radius, mm, is a chord of {@link CHORD_MM} divided by
+ * the turn to the next one. Corners are left out, and so is what lies nearer than a chord to a corner or an end. Null where
+ * nothing bends so tightly.
  */
-export function tightestBend(points: readonly Point[]): Reading | null {
+export function bendTighterThan(points: readonly Point[], least: number): Reading | null {
+  if (!turnsBy(points, CHORD_MM / least)) return null;
   let tightest: Reading | null = null;
   for (const stretch of withoutCorners(points)) {
     const even = evenlySpaced(stretch, CHORD_MM / READINGS);
     for (let i = READINGS; i < even.length - READINGS; i += 1) {
       const [a, b, c] = [at(even, i - READINGS), at(even, i), at(even, i + READINGS)];
       const value = CHORD_MM / Math.max(turn(a, b, c), 1e-9);
-      if (!tightest || value < tightest.value) tightest = { at: b, value };
+      if (value < (tightest?.value ?? least)) tightest = { at: b, value };
     }
   }
   return tightest;
 }
 
-/** The most that a chord of a polyline leans from the vertical, rad, not negative. Null for a line shorter than a chord. */
-export function steepestLean(points: readonly Point[]): Reading | null {
+/**
+ * The chord of a polyline that leans most from the vertical, where it leans by more than `most` rad, which is below a right angle.
+ * Null where none does.
+ */
+export function leanOver(points: readonly Point[], most: number): Reading | null {
+  if (!leansBy(points, Math.tan(most))) return null;
   let steepest: Reading | null = null;
   const even = evenlySpaced(points, CHORD_MM / READINGS);
   for (let i = READINGS; i < even.length; i += 1) {
     const [a, b] = [at(even, i - READINGS), at(even, i)];
     const value = Math.atan2(Math.abs(b.x - a.x), Math.abs(b.y - a.y));
-    if (!steepest || value > steepest.value) steepest = { at: b, value };
+    if (value > (steepest?.value ?? most)) steepest = { at: b, value };
   }
   return steepest;
 }
+
+/**
+ * Whether a polyline may turn by `angle` rad or more, its turns added up, within the length of two chords that are read. Two chords
+ * over that length differ by no more, so that few lines need be read.
+ */
+function turnsBy(points: readonly Point[], angle: number): boolean {
+  const turns: number[] = [0];
+  const lengths: number[] = [0];
+  let [sum, length, start] = [0, 0, 1];
+  for (let i = 1; i < points.length - 1; i += 1) {
+    const [before, here, after] = [at(points, i - 1), at(points, i), at(points, i + 1)];
+    length += distance(before, here);
+    turns.push(turnAtMost(before, here, after));
+    lengths.push(length);
+    sum += numberAt(turns, i);
+    while (length - numberAt(lengths, start) > 2 * CHORD_MM) {
+      sum -= numberAt(turns, start);
+      start += 1;
+    }
+    if (sum >= angle - ROUNDING_RAD) return true;
+  }
+  return false;
+}
+
+/** Whether a polyline turns back in height, or a chord of it has more than `slope` mm across to one mm of height. */
+function leansBy(points: readonly Point[], slope: number): boolean {
+  let way = 0;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [at(points, i - 1), at(points, i)];
+    const height = b.y - a.y;
+    if (Math.abs(b.x - a.x) > slope * Math.abs(height) || height * way < 0) return true;
+    way = height;
+  }
+  return false;
+}
+
+/** Tolerance of the sum of many small turns. rad */
+const ROUNDING_RAD = 1e-9;
 
 /** The point so far along a polyline from its start, mm; its end where it is shorter. */
 export function pointAlong(points: readonly Point[], length: number): Point {
@@ -65,6 +109,13 @@ export function pointAlong(points: readonly Point[], length: number): Point {
 function turn(a: Point, b: Point, c: Point): number {
   const [px, py, qx, qy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
   return Math.abs(Math.atan2(px * qy - py * qx, px * qx + py * qy));
+}
+
+/** A bound of how much a line turns at `b`, rad: the tangent of the turn, which is quicker; half a turn where it is a right angle or more. */
+function turnAtMost(a: Point, b: Point, c: Point): number {
+  const [px, py, qx, qy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+  const dot = px * qx + py * qy;
+  return dot > 0 ? Math.abs(px * qy - py * qx) / dot : Math.PI;
 }
 
 /** Points along a polyline at even distances from its start. */

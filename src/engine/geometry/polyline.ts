@@ -3,7 +3,7 @@
 import { type Cubic, evenSteps, flatten, pointOn } from './cubic';
 import { at } from './lists';
 import { distance, type Point } from './point';
-import { type SmoothLine, slopeAt, xAt } from './smoothLine';
+import { type SmoothLine, slopeAt, spanOf, xAt, xInSpan } from './smoothLine';
 
 /** Farthest a chord may leave its curve, mm: a fifth of a fine pencil line. */
 const FLATNESS_MM = 0.02;
@@ -108,6 +108,7 @@ export function pointsDown(line: SmoothLine, from: number, to: number): Point[] 
 /** Adds the points of a line below height `top`, down to `foot`; the line is one cubic between the two. */
 function addSpan(points: Point[], line: SmoothLine, top: number, foot: number): void {
   const h = foot - top;
+  const span = spanOf(line.ys, top);
   const rise = xAt(line, foot) - xAt(line, top);
   const [leaving, arriving] = [slopeAt(line, top), slopeAt(line, foot)];
   // Second differences of its Bézier control points, whose heights are evenly spaced.
@@ -118,7 +119,7 @@ function addSpan(points: Point[], line: SmoothLine, top: number, foot: number): 
   const steps = evenSteps(bend, FLATNESS_MM);
   for (let i = 1; i <= steps; i += 1) {
     const y = i === steps ? foot : top + (h * i) / steps;
-    points.push({ x: xAt(line, y), y });
+    points.push({ x: i === steps ? xAt(line, y) : xInSpan(line, span, y), y });
   }
 }
 

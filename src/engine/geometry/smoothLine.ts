@@ -82,20 +82,27 @@ export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): Smo
       xs: p.xs.map((x, i) => a * x + b * at(q.xs, i)),
       slopes: p.slopes.map((slope, i) => a * slope + b * at(q.slopes, i)),
     };
-  const ys = [...new Set([...p.ys, ...q.ys])].sort((m, n) => m - n);
-  return {
-    ys,
-    xs: ys.map((y) => a * xAt(p, y) + b * xAt(q, y)),
-    slopes: ys.map((y) => a * slopeAt(p, y) + b * slopeAt(q, y)),
-  };
+  const merged: { ys: number[]; xs: number[]; slopes: number[] } = { ys: [], xs: [], slopes: [] };
+  let [i, j] = [0, 0];
+  while (i < p.ys.length || j < q.ys.length) {
+    const y = Math.min(p.ys[i] ?? Number.POSITIVE_INFINITY, q.ys[j] ?? Number.POSITIVE_INFINITY);
+    merged.ys.push(y);
+    merged.xs.push(a * xAt(p, y) + b * xAt(q, y));
+    merged.slopes.push(a * slopeAt(p, y) + b * slopeAt(q, y));
+    if (p.ys[i] === y) i += 1;
+    if (q.ys[j] === y) j += 1;
+  }
+  return merged;
 }
 
 const sameKnots = (ys: readonly number[], others: readonly number[]): boolean =>
   ys === others || (ys.length === others.length && ys.every((y, i) => y === others[i]));
 
 /** x in mm at height `y`. */
-export function xAt({ ys, xs, slopes }: SmoothLine, y: number): number {
-  const i = spanOf(ys, y);
+export const xAt = (line: SmoothLine, y: number): number => xInSpan(line, spanOf(line.ys, y), y);
+
+/** The same for a height in the span with index `i`, as {@link spanOf} counts them. */
+export function xInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): number {
   if (i < 0) return at(xs, 0);
   if (i >= ys.length - 1) return at(xs, ys.length - 1);
   const h = at(ys, i + 1) - at(ys, i);
@@ -182,7 +189,7 @@ export function leastBetween(line: SmoothLine, from: number, to: number): { x: n
 }
 
 /** Index of the span that holds `y`: −1 above the first knot, the last knot's index below the last. */
-function spanOf(ys: readonly number[], y: number): number {
+export function spanOf(ys: readonly number[], y: number): number {
   let i = -1;
   while (i + 1 < ys.length && at(ys, i + 1) <= y) i += 1;
   return i;

@@ -1,6 +1,6 @@
 // Where a grain line finds room in an outline that has no lines of its draft to go by.
 
-import { at } from './lists';
+import { at, last } from './lists';
 import type { Point } from './point';
 import { crossingsAt } from './polyline';
 
@@ -69,8 +69,14 @@ const crossings = (rings: Rings, y: number): number[] =>
   rings.flatMap((ring) => crossingsAt([...ring, at(ring, 0)], y)).sort((a, b) => a - b);
 
 /** The ys, growing, at which rings cross the upright line at `x`. */
-export const crossingsUp = (rings: Rings, x: number): number[] =>
-  crossings(
-    rings.map((ring) => ring.map((point) => ({ x: point.y, y: point.x }))),
-    x,
-  );
+export function crossingsUp(rings: Rings, x: number): number[] {
+  const ys: number[] = [];
+  for (const ring of rings) {
+    let a = last(ring);
+    for (const b of ring) {
+      if (a.x > x !== b.x > x) ys.push(a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x));
+      a = b;
+    }
+  }
+  return ys.sort((m, n) => m - n);
+}

@@ -76,10 +76,15 @@ export function cutPieces(
   return { pieces, made, darts, referenceTo, issues };
 }
 
-/** Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges. */
-function narrowAsTrued(panel: Panel, piece: Piece, { levels }: BaseDraft): Issue | null {
+/**
+ * Truing moves the ends of legs, at times to where the panel is narrower than between the drafted edges. Within those a panel
+ * without darts has been measured when it was cut, and is wide enough.
+ */
+function narrowAsTrued(panel: Panel, piece: Piece, { levels, span, shoulders }: BaseDraft): Issue | null {
   const [a, b] = [endsOf(innerEdge(piece)), endsOf(outerEdge(piece))];
-  return narrowAt(panel, levels, Math.max(a.top, b.top), Math.min(a.hem, b.hem));
+  const [top, hem] = [Math.max(a.top, b.top), Math.min(a.hem, b.hem)];
+  const isMeasured = !shoulders && panel.darts.length === 0 && top >= span.highest && hem <= span.lowest;
+  return isMeasured ? null : narrowAt(panel, levels, top, hem);
 }
 
 function endsOf({ points }: Edge): { top: number; hem: number } {

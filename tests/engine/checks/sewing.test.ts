@@ -1,5 +1,6 @@
 // What cannot be sewn is told by seam or panel; usual bodies in the styles there are hear nothing of it.
 
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import {
@@ -11,7 +12,7 @@ import {
   type Style,
 } from '../../../src/engine';
 import { bandIssues, bandWalk } from '../../../src/engine/checks/bandWalk';
-import { steepestLean, tightestBend } from '../../../src/engine/geometry/bend';
+import { bendTighterThan, leanOver } from '../../../src/engine/geometry/bend';
 import { MEAN_BODY } from '../../support/drawBodies';
 import { SIZED_BODIES, withShoulders } from '../../support/sizedBodies';
 
@@ -24,7 +25,7 @@ const quarter = (radius: number, count = 2 * radius) =>
 
 describe('the tightest bend', () => {
   it.each([12, 20, 60, 400])('of a circle is its radius, %d mm', (radius) => {
-    const bend = tightestBend(quarter(radius));
+    const bend = bendTighterThan(quarter(radius), Number.POSITIVE_INFINITY);
     expect(bend?.value).toBeGreaterThan(0.95 * radius);
     expect(bend?.value).toBeLessThan(1.05 * radius);
   });
@@ -35,8 +36,36 @@ describe('the tightest bend', () => {
       { x: 40, y: 0 },
       { x: 60, y: 30 },
     ];
-    expect(tightestBend(corner)?.value).toBeGreaterThan(1e6);
-    expect(tightestBend(quarter(3))).toBeNull();
+    expect(bendTighterThan(corner, Number.POSITIVE_INFINITY)?.value).toBeGreaterThan(1e6);
+    expect(bendTighterThan(quarter(3), Number.POSITIVE_INFINITY)).toBeNull();
+  });
+
+  it('is told only where it is tighter than asked, in an S as in a circle', () => {
+    expect(bendTighterThan(quarter(20), 15)).toBeNull();
+    expect(bendTighterThan(quarter(12), 15)?.value).toBeCloseTo(12, 0);
+  });
+
+  it('is the same whether looser bends are asked for or not, on lines that bend both ways', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -0.2, max: 0.2, noNaN: true }), { minLength: 3, maxLength: 60 }),
+        fc.double({ min: 0.5, max: 4, noNaN: true }),
+        (turns, chord) => {
+          const line = [{ x: 0, y: 0 }];
+          let heading = Math.PI / 2;
+          for (const turn of turns) {
+            heading += turn;
+            const { x, y } = line[line.length - 1] as { x: number; y: number };
+            line.push({ x: x + chord * Math.cos(heading), y: y + chord * Math.sin(heading) });
+          }
+          const bend = bendTighterThan(line, Number.POSITIVE_INFINITY);
+          expect(bendTighterThan(line, 15)).toEqual(bend && bend.value < 15 ? bend : null);
+          const lean = leanOver(line, 0);
+          expect(leanOver(line, Math.PI / 4)).toEqual(lean && lean.value > Math.PI / 4 ? lean : null);
+        },
+      ),
+      { seed: 1, numRuns: 500 },
+    );
   });
 
   it('leans as far as its steepest chord', () => {
@@ -45,7 +74,7 @@ describe('the tightest bend', () => {
       { x: 30, y: 30 },
       { x: 30, y: 90 },
     ];
-    expect(steepestLean(line)?.value).toBeCloseTo(Math.PI / 4, 9);
+    expect(leanOver(line, 0)?.value).toBeCloseTo(Math.PI / 4, 9);
   });
 });
 

@@ -39,20 +39,21 @@ export function offsetPolyline({
   const directions: Point[] = [];
   let selfIntersects = false;
   let from = first(points);
-  for (const to of points.slice(1)) {
+  for (let i = 1; i < points.length; i += 1) {
+    const to = at(points, i);
     const direction = unitVector(from, to);
     const x = from.x - direction.y * allowance;
     const y = from.y + direction.x * allowance;
     let start: Point | null = null;
-    for (let before = starts.length - 1; before >= 0; before -= 1) {
-      const previous = at(starts, before);
-      const previousDirection = at(directions, before);
+    for (;;) {
+      const [previous, previousDirection] = [starts.at(-1), directions.at(-1)];
+      if (!previous || !previousDirection) break;
       const met = intersectionOfLines(previous, previousDirection, x, y, direction);
       if (met && isAhead(previous, previousDirection, met)) {
         start = met;
         break;
       }
-      selfIntersects ||= before === 0;
+      selfIntersects ||= starts.length === 1;
       starts.pop();
       directions.pop();
     }
