@@ -110,7 +110,7 @@ function axisLine(wedge: Wedge, { levels, bustLine, open, width, shoulder }: Wed
   const bust = levels.find(({ name }) => name === 'bust');
   const bend = levels.find(({ name }) => name === shoulder?.bendsFrom);
   const isHeld = ({ name, y }: Level): boolean =>
-    !shoulder || !bend || y >= bend.y || (isPut(wedge, name) && isBelow(y, shoulder));
+    !shoulder || (isBelow(y, shoulder) && (!bend || y >= bend.y || isPut(wedge, name)));
   const knots = levels.filter(isHeld).map(({ name, y }) => ({
     y,
     value: axisX(wedge, name, bustLine, width.get(name) as number, open),

@@ -176,3 +176,18 @@ describe('the axis to mid-shoulder', () => {
     expect(at).toBeCloseTo(0.8 * (held.blocks?.front.bustLine ?? 0), 9);
   });
 });
+
+describe('the lines of a seam that ends in the armhole', () => {
+  it('run from its end down where the armhole lies below the bust line', () => {
+    const { style } = NAMED_STYLES.get('armhole-bridal') as { style: Style };
+    for (const below of [-30, -10, -1, 0, 1, 10, 30]) {
+      const body = { ...BODY, underarmToWaist: (BODY.neckToWaist ?? 0) - (BODY.neckToBust ?? 0) - below };
+      const { blocks } = draft(body, style);
+      const wedges = [...(blocks?.front.wedges ?? []), ...(blocks?.back.wedges ?? [])];
+      expect(wedges).toHaveLength(3);
+      for (const { axis, innerLeg, outerLeg } of wedges)
+        for (const { ys } of [axis, innerLeg, outerLeg])
+          expect(ys.every((y, i) => i === 0 || y > (ys[i - 1] as number))).toBe(true);
+    }
+  });
+});
