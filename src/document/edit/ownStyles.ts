@@ -18,7 +18,7 @@ export function keepStyle(book: Book, id: string, name: string, style: Style, on
 }
 
 /** A style for whoever is to wear it: its wedges stand at their stations, and not where they were put on one client's draft. */
-function byStation(style: Style): Style {
+export function byStation(style: Style): Style {
   const { wedges, rightWedges } = style;
   if (![...wedges, ...(rightWedges ?? [])].some(({ fromCentre }) => fromCentre)) return style;
   const free = (list: readonly Wedge[]): Wedge[] => list.map(({ fromCentre: _, ...wedge }) => wedge);

@@ -1,9 +1,11 @@
-// Writes a style as a file that the headless drafter reads: every field, in mm. The kind of a wedge is not written, because it
+// Writes a style as a file that the headless drafter reads: every field, in mm. Wedges stand at their stations. The kind of a wedge is not written, because it
 // follows from the wedge's points and station.
 
 import type { Style, Wedge } from '../../engine';
+import { byStation } from '../edit/ownStyles';
 
-export function writeStyle(name: string, style: Style): string {
+export function writeStyle(name: string, asked: Style): string {
+  const style = byStation(asked);
   const { rightWedges } = style;
   const written = {
     name,

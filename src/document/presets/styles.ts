@@ -25,10 +25,10 @@ export interface NamedStyle {
 const top = (name: string) => edgeShapeNamed(name, TOP_EDGES);
 const hem = (name: string) => edgeShapeNamed(name, HEM_EDGES);
 
-/** Wedges without one at centre front, where a busk or a fold wants a straight edge. */
+/** Wedges without one at centre front, where a busk or a fold wants a straight edge; the front panel is the wider for it. */
 const STRAIGHT_FRONT: readonly Wedge[] = [
-  balancedWedge('front-bust', 'front', 0, 2.5),
-  balancedWedge('front-side', 'front', 0.5, 3),
+  balancedWedge('front-bust', 'front', 0, 3),
+  balancedWedge('front-side', 'front', 0.58, 2.5),
   balancedWedge('back-centre', 'back', 0, 1.3),
   balancedWedge('back-side', 'back', 0.5, 1),
 ];

@@ -112,19 +112,20 @@ const LEAST_WEIGHT_SHARE = 0.15;
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(
-  { block, wedges, bustLine, style }: BlockWedges,
+  { block, wedges, bustLine, style, room: more }: BlockWedges,
   level: LevelName,
   manual: readonly (number | null)[],
   width: number,
 ): number[] {
   const open = halfOpenAt(block, style.closure);
   const axes = wedges.map((wedge) => axisX(wedge, level, bustLine, width, open));
+  const clear = ROOM_MM + (more.get(level) ?? 0);
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
     const x = at(axes, i);
     const reach = (j: number): number => {
       const other = wedges[j];
-      const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - ROOM_MM;
+      const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - clear;
       if (!other) return apart;
       const taken = manual[j];
       if (taken !== null && taken !== undefined) return apart - legReach(other, taken);

@@ -1,13 +1,16 @@
 // A half block before it is cut apart: the side seam that puts back what the wedges take, and the wedges' legs.
 
 import type { Body } from '../body/body';
+import { at } from '../geometry/lists';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import { halfOpenAt } from '../style/openings';
-import type { Style } from '../style/style';
+import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
+import { isDart } from '../style/wedgeKind';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
 import { TAPE_TOLERANCE_MM } from '../terms/units';
+import type { Amendments } from './amendments';
 import { sizeWedges } from './balance';
 import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
@@ -54,20 +57,44 @@ export function draftBlock(
   body: Body,
   { levels, top, shouldered }: BlockFrame,
   style: Style,
+  amendments: Amendments,
 ): { block: Block; issues: Issue[] } {
   const issues: Issue[] = [];
-  const wedges = style.wedges.filter((wedge) => wedge.block === block).sort(fromCentre);
+  const wedges = style.wedges
+    .filter((wedge) => wedge.block === block)
+    .map((wedge) => movedIn(wedge, amendments))
+    .sort(fromCentre);
   const bustLine = bustLineOf(block, body, levels, style);
-  const extents = wedges.map((wedge) => extentOf(wedge, levels, top));
+  const extents = wedges.map((wedge) => amendments.extents.get(wedge.id) ?? extentOf(wedge, levels, top));
   const ends = shouldered?.ends[block] ?? [];
-  const { intakeOf: sized, unplaced } = sizeWedges({ block, wedges, extents, levels, bustLine, style }, ends);
+  const stays = ({ id }: Wedge): boolean => !amendments.leftOut.has(id);
+  const { intakeOf: sized, unplaced } = sizeWedges(
+    {
+      block,
+      wedges: wedges.filter(stays),
+      extents: extents.filter((_, i) => stays(at(wedges, i))),
+      levels,
+      bustLine,
+      style,
+      room: amendments.room[block],
+    },
+    ends,
+  );
   const darts = new Map(
     wedges.map(({ id }, i) => [id, shutWhereEmpty(extents[i] ?? THROUGH, levels, sized.get(id))]),
   );
   const intakeOf = new Map(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
-  for (const wedge of wedges) issues.push(...checkExtent(wedge, block, levels, top));
+  for (const wedge of wedges) {
+    const faults = checkExtent(wedge, block, levels, top);
+    issues.push(...(faults.length > 0 ? faults : saidOf(wedge, intakeOf.get(wedge.id), amendments)));
+  }
+  for (const level of amendments.room[block].keys())
+    issues.push(issue('wedgesTakeLess', { least: LEAST_PANEL_MM }, { block, level }));
+  for (const { name } of levels)
+    if (wedges.some(({ id }) => amendments.stations.get(id)?.[name] !== undefined))
+      issues.push(issue('wedgesMovedIn', { least: LEAST_PANEL_MM }, { block, level: name }));
   for (const [level, left] of unplaced)
     if (left > TAPE_TOLERANCE_MM) issues.push(issue('intakeNotPlaced', { left }, { block, level }));
 
@@ -102,6 +129,24 @@ export function draftBlock(
   if (frame) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
   const edges = upper && { frame: upper.frame, ends: upper.ends, inward: upper.inward };
   return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
+}
+
+const movedIn = (wedge: Wedge, { stations }: Amendments): Wedge => {
+  const moved = stations.get(wedge.id);
+  return moved ? { ...wedge, stationAt: { ...wedge.stationAt, ...moved } } : wedge;
+};
+
+/** What is said of a dart that comes out otherwise than its style asks: one with nothing to take, or closed before its edge. */
+function saidOf(
+  wedge: Wedge,
+  intake: ReadonlyMap<LevelName, number> | undefined,
+  { extents, leftOut }: Amendments,
+): Issue[] {
+  const place = { block: wedge.block, wedge: wedge.id };
+  const isEmpty = [...(intake?.values() ?? [])].every((taken) => taken === 0);
+  if (leftOut.has(wedge.id) || (isDart(wedge) && wedge.sizing === 'balanced' && isEmpty))
+    return [issue('dartLeftOut', {}, place)];
+  return extents.has(wedge.id) ? [issue('dartClosedEarly', {}, place)] : [];
 }
 
 /** Where it leans in above the bust it is a cone like the wedges. */

@@ -21,6 +21,8 @@ export interface BlockWedges {
   /** x of the bust-point line, mm. */
   readonly bustLine: number;
   readonly style: Style;
+  /** Room that balanced wedges leave beside them over the usual, mm. */
+  readonly room: ReadonlyMap<LevelName, number>;
 }
 
 /**

@@ -11,16 +11,16 @@ import { bandIssues } from '../checks/bandWalk';
 import { cautions } from '../checks/cautions';
 import { type EdgeContinuityRow, edgeContinuity } from '../checks/edgeContinuity';
 import { girthLedger, type LedgerRow } from '../checks/ledger';
+import { panelsUnlike } from '../checks/panelsUnlike';
 import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../checks/seamWalk';
 import { sewingIssues } from '../checks/sewing';
 import { shoulderContinuity } from '../checks/shoulderContinuity';
 import { sidePushedOut } from '../checks/sidePushedOut';
-import { type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
+import { type BaseDraft, type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
 import { levelEdges } from '../edges/levelEdges';
 import { extraPieces } from '../extras/extras';
 import { shoulderBands } from '../extras/shoulderBand';
 import { crossingsOf } from '../panels/crossings';
-import { cutApart } from '../panels/cutApart';
 import { type TruedSeam, trueSeam } from '../panels/truing';
 import { cutPieces } from '../pieces/cutPieces';
 import { type EdgeNodePlace, nodesOf, type OutlinedPanel } from '../pieces/edgeNodes';
@@ -32,6 +32,7 @@ import type { EdgeNodeName, Style } from '../style/style';
 import { checkHem } from '../style/turnedHem';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, Side } from '../terms/names';
+import { cutAgain } from './cutAgain';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -92,22 +93,25 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   issues.push(...levelIssues);
   if (levels.length === 0) return uncut(nothing(issues));
 
-  const { baseDraft, issues: baseIssues } = makeBaseDraft(body, style, levels);
-  const { blocks, edges, span } = baseDraft;
-  issues.push(...baseIssues);
-  const nodesOn = (made: readonly OutlinedPanel[]): EdgeNodePlace[] => [
-    ...nodesOf('top', edges.top, made).filter(
-      ({ name }) => !baseDraft.shoulders || SHOULDERED_NODES.includes(name),
-    ),
-    ...nodesOf('hem', edges.hem, made),
-  ];
-  const height = span.hem - span.top;
+  const asAsked = makeBaseDraft(body, style, levels);
+  const { span: asked } = asAsked.baseDraft;
+  const height = asked.hem - asked.top;
   if (height < LEAST_HEIGHT_MM) {
+    const { blocks } = asAsked.baseDraft;
+    issues.push(...asAsked.issues);
     issues.push(issue('garmentTooShort', { height, least: LEAST_HEIGHT_MM }, { field: 'hemBelow' }));
-    return uncut({ ...nothing(issues), levels, blocks, span, nodes: nodesOn([]) });
+    return uncut({
+      ...nothing(issues),
+      levels,
+      blocks,
+      span: asked,
+      nodes: nodesOn(asAsked.baseDraft, []),
+    });
   }
 
-  const apart = cutApart(blocks, style, levels, edges, span);
+  const { baseDraft, apart, issues: baseIssues } = cutAgain(body, style, levels, asAsked);
+  const { blocks, edges, span } = baseDraft;
+  issues.push(...baseIssues);
   const seams = apart.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, baseDraft)));
   const closure = checkClosure(blocks, style);
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
@@ -126,22 +130,24 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
     ...sidePushedOut([blocks.front, blocks.back], style, levels),
     ...bandIssues({ pieces, extras: bands.pieces }),
   );
+  const ledger = girthLedger(
+    levels,
+    (level) => shapingAt(level, [blocks.front, blocks.back]),
+    pieces,
+    pieces.length === apart.expectedCount,
+    levelEdges(baseDraft),
+  );
+  issues.push(...panelsUnlike(pieces, ledger));
   const panels: Draft = {
     levels,
     blocks,
     span,
-    nodes: nodesOn(cut.made),
+    nodes: nodesOn(baseDraft, cut.made),
     laced: lacedBlocks(style.closure),
     pieces,
     extras: bands.pieces,
     proof: {
-      ledger: girthLedger(
-        levels,
-        (level) => shapingAt(level, [blocks.front, blocks.back]),
-        pieces,
-        pieces.length === apart.expectedCount,
-        levelEdges(baseDraft),
-      ),
+      ledger,
       seams: seamWalk(sewn, pieces),
       closedDarts: dartWalk(pieces),
       edges: [...edgeContinuity(sewn, pieces), ...shoulderContinuity(pieces)],
@@ -150,6 +156,11 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
   };
   return { panels, isCut: true };
 }
+
+const nodesOn = ({ edges, shoulders }: BaseDraft, made: readonly OutlinedPanel[]): EdgeNodePlace[] => [
+  ...nodesOf('top', edges.top, made).filter(({ name }) => !shoulders || SHOULDERED_NODES.includes(name)),
+  ...nodesOf('hem', edges.hem, made),
+];
 
 /** Where a shouldered block's neckline and armhole are given a height. */
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];

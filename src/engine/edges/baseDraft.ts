@@ -1,5 +1,6 @@
 // What panels are cut from: the blocks, top edge and hem over them, and the shoulders where there are any.
 
+import { type Amendments, NO_AMENDMENTS } from '../block/amendments';
 import { type Block, draftBlock } from '../block/block';
 import { type Level, topHeight } from '../block/levels';
 import type { ShoulderFrame } from '../block/shoulderFrame';
@@ -36,6 +37,7 @@ export function makeBaseDraft(
   body: Body,
   style: Style,
   levels: readonly Level[],
+  amendments: Amendments = NO_AMENDMENTS,
 ): { baseDraft: BaseDraft; issues: Issue[] } {
   const top = topHeight(body, style);
   const hem = body.neckToWaist + style.hemBelow;
@@ -44,8 +46,8 @@ export function makeBaseDraft(
   const frames = shouldered?.frames ?? null;
   const shoulders = asBand ? null : frames;
   const blockFrame = { levels, top, shouldered: asBand ? null : shouldered };
-  const front = draftBlock('front', body, blockFrame, style);
-  const back = draftBlock('back', body, blockFrame, style);
+  const front = draftBlock('front', body, blockFrame, style, amendments);
+  const back = draftBlock('back', body, blockFrame, style, amendments);
   const blocks = { front: front.block, back: back.block };
   const topShape = shoulders ? underShoulders(style.topShape, shoulders, top) : style.topShape;
   const edges = {

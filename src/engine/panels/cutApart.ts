@@ -6,12 +6,22 @@ import type { DraftedEdge } from '../edges/edgeLine';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
-import { clearDarts, dartSeam } from './darts';
+import { clearDarts, dartSeam, type ShutDart } from './darts';
 import type { Panel } from './panel';
 import { cutPanels, narrowAt, seamsOf, sideSeamOf } from './panels';
 import { seamCrossing } from './seamCrossing';
 import type { Seam } from './seamEdge';
 import { backSeamOf, joinSides } from './sidePanel';
+
+export interface PanelsApart {
+  readonly panels: readonly Panel[];
+  readonly seams: readonly Seam[];
+  /** How many panels the wedges ask for, made or not. */
+  readonly expectedCount: number;
+  /** Darts that were refused where they shut at an edge. */
+  readonly shut: readonly ShutDart[];
+  readonly issues: readonly Issue[];
+}
 
 /**
  * @param reach heights between which panels must be wide enough, mm
@@ -22,10 +32,11 @@ export function cutApart(
   levels: readonly Level[],
   edges: { readonly top: DraftedEdge; readonly hem: DraftedEdge },
   { highest, lowest }: { readonly highest: number; readonly lowest: number },
-): { panels: Panel[]; seams: Seam[]; expectedCount: number; issues: Issue[] } {
+): PanelsApart {
   const front = cutPanels(blocks.front, levels, highest, lowest);
   const back = cutPanels(blocks.back, levels, highest, lowest);
   const issues = [...front.issues, ...back.issues];
+  const shut: ShutDart[] = [];
   const withClearDarts = (panel: Panel): Panel => {
     if (panel.darts.length === 0) return panel;
     const cleared = clearDarts(
@@ -33,6 +44,7 @@ export function cutApart(
       (dart, edge) => seamCrossing(dartSeam(panel, dart), edges[edge], blocks).y,
     );
     issues.push(...cleared.issues);
+    shut.push(...cleared.shut);
     return cleared.panel;
   };
   const [fronts, backs] = [front.panels.map(withClearDarts), back.panels.map(withClearDarts)];
@@ -51,6 +63,7 @@ export function cutApart(
         // In sewing order: from centre front to the side panel, then on to centre back.
         seams: [...seamsOf([...before, joined]), ...backSeamOf(joined, behind), ...seamsOf(behind).reverse()],
         expectedCount: expectedCount - 1,
+        shut,
         issues: narrow ? [...issues, narrow] : issues,
       };
     }
@@ -60,6 +73,7 @@ export function cutApart(
     panels: [...fronts, ...backs],
     seams: [...seamsOf(fronts), ...sideSeamOf(outmost, hindmost), ...seamsOf(backs).reverse()],
     expectedCount,
+    shut,
     issues,
   };
 }

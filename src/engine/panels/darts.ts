@@ -1,5 +1,6 @@
 // Darts on their panels: an open one parts top edge or hem and has a seam; a closed one lies wholly inside.
 
+import type { Extent } from '../block/extent';
 import { xAt } from '../geometry/smoothLine';
 import { identifyDart, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
@@ -24,6 +25,18 @@ export const dartSeams = (panel: Panel): Seam[] =>
 const CLEAR_OF_EDGE_MM = 10;
 const LEAST_OPENING_MM = 2;
 
+/** A dart that opens too little at an edge is closed so far before it; a little more than the least, as the edge may lean. mm */
+const CLOSED_BEFORE_MM = CLEAR_OF_EDGE_MM + 2;
+
+const isClear = (point: number | null, edge: number): boolean =>
+  point !== null && Math.abs(edge - point) >= CLEAR_OF_EDGE_MM;
+
+/** A dart that was refused because it shuts at an edge, and where it would have to run instead, closed before that edge. */
+export interface ShutDart {
+  readonly wedge: string;
+  readonly extent: Extent;
+}
+
 /**
  * A panel's darts against its top edge and hem: a point that lies beyond an edge opens the dart there. One that neither
  * ends inside nor opens at the edge, or would run through, is taken off the panel and refused.
@@ -33,8 +46,9 @@ const LEAST_OPENING_MM = 2;
 export function clearDarts(
   panel: Panel,
   edgeAt: (dart: PanelDart, edge: 'top' | 'hem') => number,
-): { panel: Panel; issues: Issue[] } {
+): { panel: Panel; shut: ShutDart[]; issues: Issue[] } {
   const issues: Issue[] = [];
+  const shut: ShutDart[] = [];
   const darts = panel.darts.flatMap((dart) => {
     const [top, hem] = [edgeAt(dart, 'top'), edgeAt(dart, 'hem')];
     const width = (y: number): number => xAt(dart.outerLeg, y) - xAt(dart.innerLeg, y);
@@ -50,6 +64,13 @@ export function clearDarts(
       (adjusted.upper === null || hem - adjusted.upper >= CLEAR_OF_EDGE_MM) &&
       (adjusted.lower === null || adjusted.lower - top >= CLEAR_OF_EDGE_MM);
     if (sewable) return [adjusted];
+    shut.push({
+      wedge: dart.wedge,
+      extent: {
+        upper: isClear(adjusted.upper, top) ? adjusted.upper : top + CLOSED_BEFORE_MM,
+        lower: isClear(adjusted.lower, hem) ? adjusted.lower : hem - CLOSED_BEFORE_MM,
+      },
+    });
     issues.push(
       issue(
         'dartEndsAtEdge',
@@ -63,7 +84,7 @@ export function clearDarts(
     );
     return [];
   });
-  return { panel: { ...panel, darts }, issues };
+  return { panel: { ...panel, darts }, shut, issues };
 }
 
 /** Where a dart lies on a panel, from the middle of its run; null when it lies elsewhere. */

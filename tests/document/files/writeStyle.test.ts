@@ -18,4 +18,12 @@ describe('a style file', () => {
       });
     },
   );
+
+  it('has wedges at their stations, wherever they were put on one client', () => {
+    const put = {
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.map((wedge) => ({ ...wedge, fromCentre: { waist: 71 } })),
+    };
+    expect(JSON.parse(writeStyle('Quay', put))).toEqual(JSON.parse(writeStyle('Quay', DEFAULT_STYLE)));
+  });
 });

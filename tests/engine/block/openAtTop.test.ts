@@ -82,18 +82,19 @@ describe('a balanced dart open at the top edge', () => {
     const asked = [1.6, 2.4].map((mm) =>
       openAtTop(NEAR_BUST, { sizing: 'manual', intake: { overBust: mm } }, SET_LINES),
     );
-    for (const [style, open] of [
+    for (const [style, open, said] of [
       [
         openAtTop(NEAR_BUST, {}, { ...SET_LINES, frontShare: { ...SET_LINES.frontShare, overBust: 0.53 } }),
         false,
+        ['dartLeftOut'],
       ],
-      [asked[0] as Style, false],
-      [asked[1] as Style, true],
+      [asked[0] as Style, false, []],
+      [asked[1] as Style, true, []],
     ] as const) {
       const made = draft(even, style);
       expect(cutIn(made) !== undefined).toBe(open);
       expect(dartIn(made).intake.get('overBust') ?? 0).toBe(open ? 2.4 : 0);
-      expect(made.issues.filter(({ at }) => at.wedge === ID)).toEqual([]);
+      expect(made.issues.filter(({ at }) => at.wedge === ID).map(({ code }) => code)).toEqual(said);
     }
   });
 

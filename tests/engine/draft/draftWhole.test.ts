@@ -207,7 +207,7 @@ describe('a body that differs left to right', () => {
       ...DEFAULT_STYLE,
       rightWedges: DEFAULT_STYLE.wedges.map((wedge) =>
         wedge.id === 'front-side'
-          ? { ...wedge, id: 'right-front-side', station: 0.1 }
+          ? { ...wedge, id: 'right-front-side', station: 0.1, sizing: 'manual', intake: { waist: 20 } }
           : { ...wedge, id: `right-${wedge.id}` },
       ),
     };

@@ -54,7 +54,13 @@ describe('panels on a block', () => {
         ...DEFAULT_STYLE,
         wedges: [
           ...DEFAULT_STYLE.wedges,
-          { ...DEFAULT_STYLE.wedges[4], id: 'back-dart', block: 'back', station: 0.75 } as never,
+          {
+            ...DEFAULT_STYLE.wedges[4],
+            id: 'back-dart',
+            station: 0.75,
+            sizing: 'manual',
+            intake: { waist: 14 },
+          } as never,
         ],
       },
       true,

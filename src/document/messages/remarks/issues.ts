@@ -141,6 +141,16 @@ const SENTENCES: Sentences = catalogue<Sentences>({
       : `Top edge and hem of ${piece} run into each other or across a seam, so it cannot be cut. Make the garment longer, or take less into the wedges beside it.`,
   intakeNotPlaced: ({ block, level, written, values }) =>
     `At the ${level} the wedges of the ${block} had no room for ${written(values.left)}; the side seam takes it. Add a wedge, or raise the most one wedge may take, if the side grows too hollow.`,
+  wedgesTakeLess: ({ block, level, written, values }) =>
+    `At the ${level} the balanced wedges of the ${block} take less than their share, so that no panel is narrower than ${written(values.least)}; the side seam takes the rest.`,
+  wedgesMovedIn: ({ block, level, written, values }) =>
+    `At the ${level} the wedges of the ${block} stand nearer the centre than their stations say, so that no panel is narrower than ${written(values.least)}.`,
+  panelsUnlike: ({ piece, level, written, values }) =>
+    `At the ${level}, ${piece} is ${written(values.width)} wide and the panel beside it ${written(values.beside)}. Move the wedge between them to share the width more evenly.`,
+  dartLeftOut: ({ wedgeFirst }) =>
+    `${wedgeFirst} would take next to nothing on this body and is left out. Give it an intake of its own, or take it off.`,
+  dartClosedEarly: ({ wedgeFirst }) =>
+    `${wedgeFirst} would take next to nothing at the edge it opens in, so it is closed before that edge.`,
   dartTooShort: ({ wedge, written, values }) =>
     `The points of ${wedge} are in the wrong order or nearer than ${written(values.least)} to each other. Move them apart.`,
   dartTakesNothing: ({ wedgeFirst }) =>

@@ -1,0 +1,44 @@
+// A panel far wider than the one beside it is warned of, and one that is not is not.
+
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_STYLE, draft, type Style } from '../../../src/engine';
+import { MEAN_BODY } from '../../support/drawBodies';
+import { sewnAcross } from '../../support/outline';
+
+const withSideAt = (station: number, joinedSide = false): Style => ({
+  ...DEFAULT_STYLE,
+  ...(joinedSide ? { joinedSide } : {}),
+  wedges: DEFAULT_STYLE.wedges.map((wedge) => (wedge.id === 'front-side' ? { ...wedge, station } : wedge)),
+});
+
+const unlike = (style: Style) => draft(MEAN_BODY, style).issues.filter(({ code }) => code === 'panelsUnlike');
+
+describe('panels beside each other', () => {
+  it('are left alone where they share the width', () => {
+    expect(unlike(DEFAULT_STYLE)).toEqual([]);
+  });
+
+  it.each([0.36, 0.72])('are warned of where a wedge at station %s leaves one much wider', (station) => {
+    const style = withSideAt(station);
+    const { pieces, levels } = draft(MEAN_BODY, style);
+    const said = unlike(style);
+    expect(said.length).toBeGreaterThan(0);
+    for (const { at, values } of said) {
+      const y = levels.find(({ name }) => name === at.level)?.y ?? 0;
+      const widths = pieces
+        .filter(({ block }) => block === at.block)
+        .map((piece) => ({ id: piece.id, width: sewnAcross(piece, y) ?? 0 }));
+      const wider = widths.findIndex(({ id }) => id === at.piece?.id);
+      const beside = [widths[wider - 1]?.width, widths[wider + 1]?.width];
+      const own = widths[wider]?.width ?? 0;
+      expect(values.width).toBeCloseTo(own, 6);
+      expect(beside.some((width) => width && Math.abs(width - (values.beside ?? 0)) < 1e-6)).toBe(true);
+      expect(own / (values.beside ?? 0)).toBeGreaterThan(2.2);
+    }
+  });
+
+  it('are compared behind a side panel cut in one as well', () => {
+    const said = unlike(withSideAt(0.2, true)).map(({ at }) => at.piece?.kind);
+    expect(said).toContain('sidePanel');
+  });
+});
