@@ -2,7 +2,7 @@
 
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { CLI, type FileStyle, issueSentence, type Read, refuse } from '../document';
+import { CLI, type FileStyle, issueSentence, PROGRAM, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { PlanInput, WithFace } from '../paper';
 import { type FileClient, paperUnit } from './clientFile';
@@ -75,6 +75,7 @@ async function patternContents(
     date: today(),
     nap: print.nap || print.kind === 'projector',
     making: layer.usualMaking(unit),
+    program: PROGRAM,
   };
   const input = await layer.withFace(await layer.withGlyphs(asked, fontFiles), fontFiles);
   const printed = await printedOn(print, input, layer, client.unit);

@@ -38,6 +38,7 @@ export {
 } from './edit/darts';
 export { setExtra } from './edit/extras';
 export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './edit/measurementEdits';
+export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export {
   dartsBelowShoulders,
@@ -68,10 +69,11 @@ export { KEEPING } from './messages/book/keeping';
 export { PRINTER_FAULTS } from './messages/book/printers';
 export { DRAFTING_PANELS } from './messages/paper/draftingPanels';
 export { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds } from './messages/paper/draftingSheet';
-export { MAKING_FIGURES, MAKING_SOURCES } from './messages/paper/makingFigures';
+export { MAKING_FIGURES } from './messages/paper/makingFigures';
 export { MAKING_LIST } from './messages/paper/makingList';
 export { ONE_PAGE_FAULTS, PAPER_FAULTS } from './messages/paper/papers';
 export { FIRST_PAGE, PATTERN } from './messages/paper/pattern';
+export { RECORD } from './messages/paper/record';
 export { REMARKS } from './messages/paper/remarks';
 export {
   estimatedSentence,
@@ -129,6 +131,7 @@ export { apply, type Delta, delta } from './model/delta';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
 export { type BookFault, type ReadBook, readBook } from './model/readBook';
+export { PROGRAM, PROGRAM_VERSION } from './model/version';
 export { writeBackup } from './model/writeBackup';
 export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
 export {

@@ -13,13 +13,14 @@ export {
   type OnePageChoice,
   type OnePageLayout,
   onePageSentence,
+  wholeOnPaper,
 } from './layout/onePage';
 export type { PlacedPanel } from './layout/placePanels';
 export type { PlanInput } from './layout/planInput';
 export { planPanels } from './layout/planPanels';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
-export { type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
+export { MAKING_SOURCES, type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
 export { amountOf, makingNames, makingText } from './making/makingText';
 export {
   checkMaking,

@@ -28,7 +28,9 @@ describe('a garment whose halves differ, on paper', () => {
     const placed = planPanels(whole, 900).panels;
     expect(placed.map(({ piece }) => piece.id)).toEqual(whole.draft.pieces.map(({ id }) => id));
     for (const { texts } of placed)
-      expect(texts.map(({ text }) => text).join(' ')).toContain('Cut 1, right side up');
+      expect(texts.map(({ text }) => text).join(' ')).toMatch(
+        /Cut 1\sfashion, 1\sstrength, 1\slining, right side up/,
+      );
     const svg = patternSvg(whole);
     expect(svg).toContain('<title>Left front 1</title>');
     expect(svg).toContain('<title>Right back 3</title>');

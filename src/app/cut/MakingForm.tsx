@@ -1,4 +1,4 @@
-// The form with the figures that the making list is computed from, each with the source of its default.
+// The form with the figures that the making list is computed from.
 
 import type { Unit } from '../../document';
 import { formatLength, MAKING } from '../../document';
@@ -70,7 +70,6 @@ function LengthSetting({ field, values, unit }: SettingProps) {
       label={field.label}
       value={values[field.name]}
       unit={unit}
-      hint={field.source}
       remarks={
         faulty ? [MAKING.form.outside({ least: written(field.least), most: written(field.most) })] : []
       }
@@ -90,10 +89,7 @@ function ChosenSetting({ field, values, unit }: SettingProps) {
   const choices = Array.from({ length: Math.floor(most / step) + 1 }, (_, i) => i * step);
   return (
     <label className="choice">
-      <span>
-        {field.label}
-        <span className="hint">{field.source}</span>
-      </span>
+      <span>{field.label}</span>
       <select
         value={present}
         onChange={(event) =>

@@ -4,6 +4,7 @@ import { formatLength, type LengthUnit, ONE_PAGE_FAULTS } from '../../document';
 import { MOST_SIDE_MM } from '../sheets/checkPaper';
 import { type Correction, isCorrection, NO_CORRECTION } from '../sheets/correction';
 import { HEAD_MM, INCH_SQUARE_MM, METRIC_SQUARE_MM, SQUARES_GAP_MM } from '../sheets/pageMeasures';
+import type { PaperChoice } from '../sheets/papers';
 import { movedPanel, type PlacedPanel } from './placePanels';
 import type { PlanInput } from './planInput';
 import { planPanels } from './planPanels';
@@ -116,6 +117,22 @@ export function layOutOnePage(
       };
   }
   return last;
+}
+
+/** Papers with a shorter short side are joined from sheets. mm */
+const LARGE_FROM_MM = 594;
+
+/** A large paper as one page, where the whole pattern fits on it with the squares; null where sheets are joined. */
+export function wholeOnPaper(
+  input: PlanInput,
+  { widthMm, heightMm, marginMm }: PaperChoice,
+  correction: Correction = NO_CORRECTION,
+): { readonly choice: OnePageChoice; readonly page: OnePage } | null {
+  const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
+  if (short < LARGE_FROM_MM) return null;
+  const choice = { widthMm: short, heightMm: long, marginMm };
+  const laid = layOutOnePage(input, choice, correction);
+  return laid.ok ? { choice, page: laid.page } : null;
 }
 
 /** The two squares, side by side below the head. */

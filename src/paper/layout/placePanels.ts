@@ -4,7 +4,9 @@ import type { Piece, Point } from '../../engine';
 import { type Box, moved } from '../geometry/box';
 import { halfTurned } from '../geometry/halfTurn';
 import type { Placement } from '../packing/placements';
+import { channelLines } from '../panel/channelLines';
 import { eyeletLines } from '../panel/eyeletLines';
+import { levelLines, type PanelLabel } from '../panel/levelLines';
 import { panelLines } from '../panel/panelLines';
 import { panelTexts } from '../panel/panelTexts';
 import type { PlacedText, Stroke } from '../panel/strokes';
@@ -23,10 +25,12 @@ const PAPER_READING: Reading = { textScale: 1, heavierMm: 0 };
 export interface LinedPiece {
   readonly piece: Piece;
   readonly lines: readonly Stroke[];
+  /** Texts that belong to a point of the piece. */
+  readonly labels: readonly PanelLabel[];
 }
 
 /** A piece on the plan. Lines and texts are in the coordinates of the plan. */
-export interface PlacedPanel extends LinedPiece {
+export interface PlacedPanel extends Omit<LinedPiece, 'labels'> {
   /** It lies upside down: `piece` is turned by half a turn, not mirrored, and its texts read upright. */
   readonly turned: boolean;
   /** Added to the coordinates of `piece`. mm */
@@ -34,17 +38,28 @@ export interface PlacedPanel extends LinedPiece {
   readonly texts: readonly PlacedText[];
 }
 
-export const linedPieces = ({ draft, making }: PlanInput): LinedPiece[] =>
-  [...draft.pieces, ...draft.extras].map((piece) => ({
-    piece,
-    lines: [...panelLines(piece), ...(making ? eyeletLines(draft, making, piece.id) : [])],
-  }));
+export function linedPieces({ draft, savedDraft, making, across, mockup }: PlanInput): LinedPiece[] {
+  const channels = making ? channelLines(draft, savedDraft.style, making) : null;
+  return [...draft.pieces, ...draft.extras].map((piece) => {
+    const levels = across ? levelLines(draft, piece, across) : { lines: [], labels: [] };
+    return {
+      piece,
+      lines: [
+        ...panelLines(piece),
+        ...levels.lines,
+        ...(channels?.get(piece.id) ?? []),
+        ...(making && !mockup ? eyeletLines(draft, making, piece.id) : []),
+      ],
+      labels: levels.labels,
+    };
+  });
+}
 
 /** Panels at their placements with their texts, which keep clear of `bands` of the plan where there is room. */
 export function placePanels(
   lined: readonly LinedPiece[],
   placements: readonly Placement[],
-  { client, savedDraft }: PlanInput,
+  { client, savedDraft, making, mockup, date }: PlanInput,
   bands: readonly Box[],
   { textScale, heavierMm }: Reading = PAPER_READING,
 ): PlacedPanel[] {
@@ -53,14 +68,16 @@ export function placePanels(
     draft: savedDraft.name,
     unit: client.unit,
     style: savedDraft.style,
+    layers: making && !mockup ? making : null,
+    mockupOf: mockup ? date : null,
     textScale,
     heavierMm,
   };
   return lined.map((drafted, i) => {
     const { turned, offset } = placements[i] ?? { turned: false, offset: { x: 0, y: 0 } };
-    const { piece, lines } = turned ? halfTurned(drafted) : drafted;
+    const { piece, lines, labels } = turned ? halfTurned(drafted) : drafted;
     const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
-    const { texts, leaders } = panelTexts(piece, lines, names, ownBands);
+    const { texts, leaders } = panelTexts(piece, lines, labels, names, ownBands);
     return movedPanel(
       { piece, turned, offset: { x: 0, y: 0 }, lines: [...lines, ...leaders], texts },
       offset,

@@ -4,6 +4,7 @@ import type { Client, SavedDraft } from '../../document';
 import type { Draft } from '../../engine';
 import type { Glyphs } from '../glyphs/glyphs';
 import type { MakingSettings } from '../making/settings';
+import type { LinesAcross } from '../panel/levelLines';
 
 /** A draft, its client and style, and choices that do not depend on the paper. */
 export interface PlanInput {
@@ -16,6 +17,14 @@ export interface PlanInput {
   readonly glyphs?: Glyphs | null;
   /** True for cloth with a nap or a one-way print: no panel is turned upside down. */
   readonly nap?: boolean;
-  /** Where given, eyelets are drawn on the panels and the making list is printed after the sheets. */
+  /** Where given, eyelets and bones are drawn on the panels and the making list is printed after the sheets. */
   readonly making?: MakingSettings;
+  /** Lines drawn right across the panels; none where left out. */
+  readonly across?: LinesAcross;
+  /** True for a mock-up: its panels say so, have no eyelets and are cut from one layer, and no making list is printed. */
+  readonly mockup?: boolean;
+  /** The day on which the tape was taken, as it is printed; null or left out where it was not written down. */
+  readonly tapeDay?: string | null;
+  /** Name and version of the program, as they are printed; left out where they are not known. */
+  readonly program?: string;
 }

@@ -10,7 +10,7 @@ import {
 } from '../../engine';
 import { belowHeight } from '../geometry/belowHeight';
 import { offsetEdge } from '../geometry/offsetEdge';
-import { centreEdges, lacedEdges } from './lacedEdges';
+import { centreEdges, lacedEdges, type PieceEdge } from './lacedEdges';
 import type { MakingSettings } from './settings';
 
 /** The seam or edge that a bone runs along, with the pieces it is on. */
@@ -21,6 +21,8 @@ type BonePlace =
 
 export interface Bone {
   readonly place: BonePlace;
+  /** The edges of the draft that it runs along: both mates of a seam, each centre front edge, one laced edge. */
+  readonly along: readonly PieceEdge[];
   /** Bones of this kind in the whole garment. */
   readonly count: number;
   /** Length of the channel from sewn edge to sewn edge, mm. */
@@ -48,42 +50,49 @@ export const timesCut = ({ halves }: Draft): number => (halves ? 1 : 2);
 
 /** All bones of the garment. On a shouldered block they end at the over-bust line. */
 export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): Bone[] {
-  const bone = (place: BonePlace, count: number, piece: PieceIdentity, line: readonly Point[]): Bone[] => {
-    const channelMm = polylineLength(belowHeight(line, highestBone(draft, piece)));
+  const bone = (
+    place: BonePlace,
+    along: readonly PieceEdge[],
+    count: number,
+    line: readonly Point[],
+  ): Bone[] => {
+    const [first] = along;
+    if (!first) return [];
+    const channelMm = polylineLength(belowHeight(line, highestBone(draft, first.piece)));
     const stopped = polylineLength(line) - channelMm > STOPPED_MM;
     return count > 0 && channelMm >= LEAST_CHANNEL_MM
-      ? [{ place, count, channelMm, stopped, lengthMm: boneLength(channelMm, settings) }]
+      ? [{ place, along, count, channelMm, stopped, lengthMm: boneLength(channelMm, settings) }]
       : [];
   };
   const times = timesCut(draft);
-  const front =
-    style.closure.front === 'busk' || style.closure.front === 'lacing'
-      ? []
-      : centreEdges(draft, 'front')
-          // Left and right share the bones at the centre, also where they are drafted apart.
-          .slice(0, 1)
-          .flatMap(({ piece, edge }) =>
-            bone(
-              { kind: 'centreFront', piece: identityOf(piece) },
-              settings.bonesAtCentre,
-              piece,
-              edge.points,
-            ),
-          );
+  const centres =
+    style.closure.front === 'busk' || style.closure.front === 'lacing' ? [] : centreEdges(draft, 'front');
+  // Left and right share the bones at the centre, also where they are drafted apart.
+  const front = centres
+    .slice(0, 1)
+    .flatMap(({ piece, edge }) =>
+      bone({ kind: 'centreFront', piece: identityOf(piece) }, centres, settings.bonesAtCentre, edge.points),
+    );
   const seams = draft.proof.seams.flatMap(({ seam, a, b }) => {
     // A bone in a dart would pierce the cloth at its point.
     if (seam.kind === 'dart' || seam.kind === 'centre') return [];
-    const edge = draft.pieces.find((piece) => piece.id === a.piece.id)?.edges[a.edge];
+    const mates = [a, b].flatMap((mate): PieceEdge[] => {
+      const piece = draft.pieces.find(({ id }) => id === mate.piece.id);
+      const edge = piece?.edges[mate.edge];
+      return piece && edge ? [{ piece, edge }] : [];
+    });
+    const edge = mates[0]?.edge;
     if (edge?.role !== 'seam' || !isUpright(edge.points)) return [];
     const place = { kind: 'seam', pieces: [a.piece, b.piece] } as const;
-    return bone(place, times * settings.bonesOnSeam, a.piece, edge.points);
+    return bone(place, mates, times * settings.bonesOnSeam, edge.points);
   });
   const lacing = lacedEdges(draft).flatMap(({ piece, edge }) =>
     lacingPlaces(settings)
       .slice(0, settings.bonesAtLacing)
       .flatMap(({ beside, awayMm }) => {
         const line = offsetEdge(piece, edge, awayMm) ?? edge.points;
-        return bone({ kind: 'lacing', piece: identityOf(piece), beside }, times, piece, line);
+        const place = { kind: 'lacing', piece: identityOf(piece), beside } as const;
+        return bone(place, [{ piece, edge }], times, line);
       }),
   );
   return [...front, ...seams, ...lacing];
@@ -93,7 +102,7 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
  * Height above which no bone of a piece reaches, mm below the shoulder level. A shouldered block must give over chest and
  * shoulder, where a bone would stand off the body (common practice, no source). A strapless one is boned up to its top edge: −∞.
  */
-function highestBone({ pieces, levels, halves }: Draft, { side }: PieceIdentity): number {
+export function highestBone({ pieces, levels, halves }: Draft, { side }: PieceIdentity): number {
   const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
   if (!shouldered) return Number.NEGATIVE_INFINITY;
   const own = side && halves ? halves[side].levels : levels;
@@ -156,12 +165,13 @@ export function lacingPlaces(
   const half = casingWidth(settings.boneWidth) / 2;
   return [
     { beside: 'edge', awayMm: half },
-    { beside: 'eyelets', awayMm: settings.eyeletInset + half + EYELET_ROOM_MM },
+    { beside: 'eyelets', awayMm: settings.eyeletInset + settings.eyeletFlange / 2 + half },
   ];
 }
 
-/** Distance from the centre of an eyelet to the channel beyond it; common practice, no source. mm */
-const EYELET_ROOM_MM = 5;
+/** The least distance from the edge at which the flanges of eyelets lie clear of the channel along it, mm. */
+export const leastEyeletInset = (settings: MakingSettings): number =>
+  (settings.bonesAtLacing > 0 ? casingWidth(settings.boneWidth) : 0) + settings.eyeletFlange / 2;
 
 function isUpright(points: readonly Point[]): boolean {
   const [first, last] = [points[0], points[points.length - 1]];

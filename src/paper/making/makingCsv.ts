@@ -1,7 +1,7 @@
 // Writes the making list as a CSV file (RFC 4180) in which every record has the same number of fields.
 
 import { MAKING_LIST, MM_PER, type Unit } from '../../document';
-import { type MakingSection, WORKSHOP_CARE } from './makingSections';
+import { MAKING_SOURCES, type MakingSection, WORKSHOP_CARE } from './makingSections';
 import type { MakingNames } from './makingText';
 
 const TEXTS = MAKING_LIST.csv;
@@ -24,7 +24,13 @@ export function makingCsv(
     record(heading, TEXTS.goesBy, '', '', remark),
   ]);
   const first = estimated === null ? [] : [record(TEXTS.measurements, TEXTS.estimated, '', '', estimated)];
-  return [head, ...first, ...records, record(TEXTS.care, TEXTS.tools, '', '', WORKSHOP_CARE)]
+  return [
+    head,
+    ...first,
+    ...records,
+    record(TEXTS.goesBy, TEXTS.sources, '', '', MAKING_SOURCES),
+    record(TEXTS.care, TEXTS.tools, '', '', WORKSHOP_CARE),
+  ]
     .map((row) => `${row}\r\n`)
     .join('');
 }

@@ -1,5 +1,6 @@
 // Everything to buy, cut and make for one draft, in mm. makingSections.ts puts it into words.
 
+import { edgeName } from '../../document';
 import {
   type Draft,
   type Edge,
@@ -14,6 +15,7 @@ import { type Bone, type Busk, bonesOf, buskOf, casingWidth, timesCut } from './
 import { type ClothLength, clothFor } from './cloth';
 import { type EyeletRow, eyeletsFor } from './eyelets';
 import { type Fastening, fasteningsOf } from './fastenings';
+import { isCutOnce, type Layer, layersOf } from './layers';
 import type { MakingSettings } from './settings';
 
 export interface MakingList {
@@ -25,7 +27,8 @@ export interface MakingList {
     /** True where it is cut from one layer only, not from each. */
     readonly once: boolean;
   }[];
-  readonly layers: Readonly<Record<'fashion' | 'strength' | 'lining', number>>;
+  /** Outermost first. */
+  readonly layers: readonly Layer[];
   readonly bones: readonly Bone[];
   readonly busk: Busk | null;
   /** Sewn width of a bone's channel, mm. */
@@ -34,6 +37,8 @@ export interface MakingList {
   readonly fastenings: readonly Fastening[];
   /** Lengths to buy, mm; 0 where nothing of it is needed. */
   readonly laceMm: number;
+  /** How far apart the laced edges stand for putting the garment on, mm; 0 where nothing is laced. */
+  readonly laceOpeningMm: number;
   readonly casingMm: number;
   readonly bindingMm: {
     /** Length of the top edge; of neckline and armholes where there are shoulders. */
@@ -42,6 +47,8 @@ export interface MakingList {
     readonly hem: number;
     readonly both: number;
   };
+  /** The allowances of bound edges, which are trimmed away before binding; mm. */
+  readonly trimmed: readonly { readonly edge: string; readonly allowanceMm: number }[];
   /** True where the panels or a shoulder band have neckline and armholes instead of a top edge. */
   readonly shouldered: boolean;
   readonly tapeMm: number;
@@ -57,6 +64,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
   const bands = draft.extras.filter(({ kind }) => kind === 'band');
   const upper = bands.length > 0 ? bands : draft.pieces;
   const times = timesCut(draft);
+  const laceOpeningMm = eyelets.length > 0 ? laceOpeningOf(draft, style, settings) : 0;
   const top = times * edgesAlong(upper, ['top', 'armhole']);
   const hem = turnsHemUp(style) ? 0 : times * edgesAlong(draft.pieces, ['hem']);
   return {
@@ -64,28 +72,30 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
       piece: identityOf(piece),
       count: piece.cut.count,
       onFold: piece.cut.onFold,
-      once: ONCE.includes(piece.kind),
+      once: isCutOnce(piece),
     })),
-    layers: { fashion: settings.fashion, strength: settings.strength, lining: settings.lining },
+    layers: layersOf(settings),
     bones,
     busk: buskOf(draft, style, settings),
     casingWidthMm: casingWidth(settings.boneWidth),
     eyelets,
     fastenings: fasteningsOf(draft, style),
-    laceMm: Math.max(0, ...eyelets.map((row) => laceFor(row, settings))),
+    laceMm: Math.max(0, ...eyelets.map((row) => laceFor(row, laceOpeningMm, settings))),
+    laceOpeningMm,
     casingMm: bones.reduce(
       (sum, { count, channelMm }) => sum + count * (channelMm + settings.casingSpare),
       0,
     ),
     bindingMm: { top, hem, both: (top + hem) * (1 + settings.bindingSpare) },
+    trimmed: [
+      ...trimmedOf(upper, ['top', 'armhole']),
+      ...(turnsHemUp(style) ? [] : trimmedOf(draft.pieces, ['hem'])),
+    ],
     shouldered: upper.some(({ edges }) => edges.some(({ role }) => role === 'shoulder')),
     tapeMm: waistTapeFor(draft, settings),
     cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
   };
 }
-
-/** Pieces that are cut of the outer layer only; panels and modesty panel are cut of every layer. Common practice, no source. */
-const ONCE: readonly Piece['kind'][] = ['facing', 'strap'];
 
 /** Total length of the free edges of these roles, mm. */
 function edgesAlong(pieces: readonly Piece[], roles: readonly Edge['role'][]): number {
@@ -100,12 +110,43 @@ function edgesAlong(pieces: readonly Piece[], roles: readonly Edge['role'][]): n
  * Length of lace for two rows laced crosswise, mm, with the edges as far apart as for putting the garment on: two slants between
  * neighbours, one bar across at each end, and the loops and ends. Common practice, no source.
  */
-function laceFor({ fromTop }: EyeletRow, settings: MakingSettings): number {
-  const across = settings.laceOpening + 2 * settings.eyeletInset;
+function laceFor({ fromTop }: EyeletRow, openingMm: number, settings: MakingSettings): number {
+  const across = openingMm + 2 * settings.eyeletInset;
   let length = 2 * across + settings.laceEnds;
   for (let i = 1; i < fromTop.length; i += 1)
     length += 2 * Math.hypot(across, (fromTop[i] as number) - (fromTop[i - 1] as number));
   return length;
+}
+
+/**
+ * How far apart laced edges stand for putting the garment on, mm: with another opening so far that it closes round the body without
+ * strain at every level; without one so far that the narrowest level passes over the widest part of the body. Two lacings share it. At
+ * least what the settings say. Common practice, no source.
+ */
+function laceOpeningOf({ proof, laced }: Draft, { closure }: Style, settings: MakingSettings): number {
+  const rows = proof.ledger.filter(({ targetGirth }) => targetGirth > 0);
+  const sewn = rows.filter(({ sewnGirth }) => sewnGirth !== null);
+  const opens =
+    closure.sideZip === true ||
+    [closure.front, closure.back].some((each) => each === 'busk' || each === 'hooks' || each === 'zip');
+  const widest = Math.max(0, ...rows.map(({ bodyGirth }) => bodyGirth));
+  const wanted = sewn.map(({ bodyGirth, sewnGirth }) => (opens ? bodyGirth : widest) - (sewnGirth ?? 0));
+  return Math.max(settings.laceOpening, Math.max(0, ...wanted) / Math.max(1, laced.length));
+}
+
+/** The allowances of free edges of these roles, each edge and allowance once; none where there is no allowance. */
+function trimmedOf(pieces: readonly Piece[], roles: readonly Edge['role'][]): MakingList['trimmed'] {
+  const found = pieces.flatMap((piece) =>
+    piece.edges
+      .filter(({ role, mate, allowance }) => roles.includes(role) && mate === null && allowance > 0)
+      .map((edge) => ({ edge: edgeName(edge, piece), allowanceMm: edge.allowance })),
+  );
+  return found.filter(
+    (each, i) =>
+      found.findIndex(
+        (other) => other.edge === each.edge && Math.abs(other.allowanceMm - each.allowanceMm) < 1e-6,
+      ) === i,
+  );
 }
 
 /** Length of waist tape, mm: the sewn waist and the turned ends; 0 where the garment does not reach the waist all round. */

@@ -1,17 +1,11 @@
 // The making list in words: sections of lines, the same on the screen, on paper, in the text and in the CSV file.
 
-import {
-  formatLength,
-  LEVEL_WORDS,
-  MAKING_LIST,
-  MAKING_SOURCES,
-  pieceLabel,
-  type Unit,
-} from '../../document';
+import { formatLength, LEVEL_WORDS, MAKING_LIST, pieceLabel, type Unit } from '../../document';
 import { inches } from '../../engine';
 import type { Bone } from './bones';
-import { lacingPlaces } from './bones';
+import { lacingPlaces, leastEyeletInset } from './bones';
 import type { EyeletRow } from './eyelets';
+import { layersOfPiece } from './layers';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
 
@@ -28,19 +22,22 @@ export interface MakingSection {
   readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'cloth';
   readonly heading: string;
   readonly lines: readonly MakingLine[];
-  /** The rules and sources of the figures. */
+  /** What its figures go by. */
   readonly remark: string;
 }
 
 /** The safety advice for tools that goes with every making list. */
 export const WORKSHOP_CARE = MAKING_LIST.care;
 
+/** Where the figures come from, said once with every making list. */
+export const MAKING_SOURCES = MAKING_LIST.sources;
+
 /** The sections that have lines; none for a draft without pieces. */
 export function makingSections(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection[] {
   if (list.pieces.length === 0) return [];
   const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   return [
-    piecesSection(list),
+    piecesSection(list, settings),
     bonesSection(list, settings, inUnit),
     eyeletsSection(list, settings, unit),
     fasteningsSection(list, unit),
@@ -60,17 +57,14 @@ const line = (item: string, count: number | null, lengthMm: number | null, note 
 
 // ── pieces ──
 
-function piecesSection({ pieces, layers }: MakingList): MakingSection {
+function piecesSection({ pieces, layers }: MakingList, settings: MakingSettings): MakingSection {
   const texts = MAKING_LIST.pieces;
-  const worn = (['fashion', 'strength', 'lining'] as const)
-    .map((layer) => ({ layer, count: layers[layer] }))
-    .filter(({ count }) => count > 0);
-  const all = worn.reduce((sum, { count }) => sum + count, 0);
+  const all = layers.reduce((sum, { count }) => sum + count, 0);
   return {
     kind: 'pieces',
     heading: texts.heading,
     lines: pieces.map(({ piece, count, onFold, once }) => {
-      const layered = once ? worn.slice(0, 1).map((each) => ({ ...each, count: 1 })) : worn;
+      const layered = layersOfPiece(piece, settings);
       const how = texts.layers({ layers: layered.map((each) => ({ ...each, count: count * each.count })) });
       const pair = onFold ? texts.onFold : count === 2 ? texts.pair : '';
       return line(
@@ -80,7 +74,7 @@ function piecesSection({ pieces, layers }: MakingList): MakingSection {
         [how, pair].filter((each) => each !== '').join('; '),
       );
     }),
-    remark: texts.remark({ layers: worn, source: MAKING_SOURCES.practice }),
+    remark: texts.remark({ layers }),
   };
 }
 
@@ -115,7 +109,7 @@ function bonesSection(list: MakingList, settings: MakingSettings, inUnit: Format
   const rule =
     settings.rule === 'betweenBindings'
       ? betweenBindings(list, settings, inUnit)
-      : texts.rules.channel({ slack: inUnit(settings.channelSlack), source: MAKING_SOURCES.channel });
+      : texts.rules.channel({ slack: inUnit(settings.channelSlack) });
   const total = bones.reduce((sum, { count, lengthMm }) => sum + (lengthMm === null ? 0 : count), 0);
   return {
     kind: 'bones',
@@ -137,11 +131,7 @@ function betweenBindings(
   { bindingsSlack, bindingDepth }: MakingSettings,
   inUnit: FormatLength,
 ): string {
-  const values = {
-    slack: inUnit(bindingsSlack),
-    depth: inUnit(bindingDepth),
-    source: MAKING_SOURCES.bindings,
-  };
+  const values = { slack: inUnit(bindingsSlack), depth: inUnit(bindingDepth) };
   const { rules } = MAKING_LIST.bones;
   if (bones.some(({ stopped }) => stopped)) return rules.stopped(values);
   return bindingMm.hem > 0 ? rules.bound(values) : rules.turned(values);
@@ -158,11 +148,12 @@ function boneName({ place }: Bone, settings: MakingSettings, inUnit: FormatLengt
 // ── eyelets and lace ──
 
 function eyeletsSection(
-  { eyelets, laceMm }: MakingList,
+  { eyelets, laceMm, laceOpeningMm }: MakingList,
   settings: MakingSettings,
   unit: Unit,
 ): MakingSection {
   const texts = MAKING_LIST.eyelets;
+  const leastInset = leastEyeletInset(settings);
   const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const lines = eyelets.flatMap((row) => [
     line(
@@ -190,7 +181,7 @@ function eyeletsSection(
         roundedUp(laceMm, laceStep(unit)),
         [
           ...inYards(roundedUp(laceMm, laceStep(unit)), unit),
-          texts.opening({ opening: inUnit(settings.laceOpening) }),
+          texts.opening({ opening: inUnit(laceOpeningMm) }),
         ].join('; '),
       ),
     );
@@ -198,14 +189,16 @@ function eyeletsSection(
     kind: 'eyelets',
     heading: texts.heading,
     lines,
-    remark: texts.remark({
-      inset: inUnit(settings.eyeletInset),
-      spacing: inUnit(settings.eyeletSpacing),
-      waistSpacing: inUnit(settings.waistSpacing),
-      waistReach: inUnit(settings.waistReach),
-      spacingSource: MAKING_SOURCES.eyeletSpacing,
-      insetSource: MAKING_SOURCES.eyeletInset,
-    }),
+    remark: [
+      texts.remark({
+        inset: inUnit(settings.eyeletInset),
+        spacing: inUnit(settings.eyeletSpacing),
+        waistSpacing: inUnit(settings.waistSpacing),
+        waistReach: inUnit(settings.waistReach),
+        flange: inUnit(settings.eyeletFlange),
+      }),
+      ...(settings.eyeletInset < leastInset - 1e-6 ? [texts.onBone({ least: inUnit(leastInset) })] : []),
+    ].join(' '),
   };
 }
 
@@ -236,7 +229,7 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
 function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): MakingSection {
   const inUnit = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   const texts = MAKING_LIST.trimmings;
-  const { bindingMm, shouldered, tapeMm, casingMm } = list;
+  const { bindingMm, shouldered, tapeMm, casingMm, trimmed } = list;
   const step = unit === 'in' ? inches(1) : 10;
   const some = (item: string, mm: number, note: string): MakingLine[] =>
     mm > 0 ? [line(item, 1, roundedUp(mm, step), note)] : [];
@@ -257,7 +250,16 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some(texts.tape, tapeMm, texts.tapeOf({ ends: inUnit(settings.tapeEnds) })),
       ...some(texts.casing, casingMm, texts.casingOf({ spare: inUnit(settings.casingSpare) })),
     ],
-    remark: texts.remark,
+    remark: [
+      ...(trimmed.length > 0
+        ? [
+            texts.trim({
+              edges: trimmed.map(({ edge, allowanceMm }) => ({ edge, allowance: inUnit(allowanceMm) })),
+            }),
+          ]
+        : []),
+      texts.remark,
+    ].join(' '),
   };
 }
 

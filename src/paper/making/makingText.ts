@@ -2,7 +2,7 @@
 
 import { type Client, formatLength, MAKING_LIST, type SavedDraft, type Unit } from '../../document';
 import { estimatedRemark } from '../remarks/estimates';
-import { type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
+import { MAKING_SOURCES, type MakingLine, type MakingSection, WORKSHOP_CARE } from './makingSections';
 
 export interface MakingNames {
   readonly client: string;
@@ -50,5 +50,5 @@ export function makingText(
       `(${remark})`,
     ].join('\n'),
   );
-  return `${[MAKING_LIST.titleOf({ names: title }), ...(estimated === null ? [] : [estimated]), ...blocks, WORKSHOP_CARE].join('\n\n')}\n`;
+  return `${[MAKING_LIST.titleOf({ names: title }), ...(estimated === null ? [] : [estimated]), ...blocks, MAKING_SOURCES, WORKSHOP_CARE].join('\n\n')}\n`;
 }

@@ -1,6 +1,6 @@
-// Settings of the making list: the workshop's figures, each with a default, a range and a source.
+// Settings of the making list: the workshop's figures, each with a default and a range.
 
-import { MAKING_FIGURES, MAKING_SOURCES, type Unit } from '../../document';
+import { MAKING_FIGURES, type Unit } from '../../document';
 import { inches } from '../../engine';
 
 /**
@@ -25,6 +25,8 @@ export interface MakingSettings {
   readonly waistSpacing: number;
   readonly waistReach: number;
   readonly eyeletInset: number;
+  /** Diameter of an eyelet's flange. */
+  readonly eyeletFlange: number;
   readonly eyeletEnd: number;
   readonly laceOpening: number;
   readonly laceEnds: number;
@@ -47,8 +49,6 @@ export interface MakingField {
   readonly label: string;
   readonly least: number;
   readonly most: number;
-  /** Source of the default. */
-  readonly source: string;
 }
 
 const length = (
@@ -56,8 +56,7 @@ const length = (
   name: MakingNumber,
   least: number,
   most: number,
-  source: string = MAKING_SOURCES.practice,
-): MakingField => ({ name, group, kind: 'length', label: MAKING_FIGURES[name], least, most, source });
+): MakingField => ({ name, group, kind: 'length', label: MAKING_FIGURES[name], least, most });
 
 const count = (group: MakingField['group'], name: MakingNumber, most: number): MakingField => ({
   name,
@@ -66,7 +65,6 @@ const count = (group: MakingField['group'], name: MakingNumber, most: number): M
   label: MAKING_FIGURES[name],
   least: 0,
   most,
-  source: MAKING_SOURCES.practice,
 });
 
 const share = (group: MakingField['group'], name: MakingNumber): MakingField => ({
@@ -76,24 +74,24 @@ const share = (group: MakingField['group'], name: MakingNumber): MakingField => 
   label: MAKING_FIGURES[name],
   least: 0,
   most: 0.5,
-  source: MAKING_SOURCES.practice,
 });
 
 /** Every number of the settings, in the order of the form. */
 export const MAKING_FIELDS: readonly MakingField[] = [
   length('bones', 'bindingDepth', 0, 40),
-  length('bones', 'bindingsSlack', 0, 60, MAKING_SOURCES.bindings),
-  length('bones', 'channelSlack', 0, 80, MAKING_SOURCES.channel),
+  length('bones', 'bindingsSlack', 0, 60),
+  length('bones', 'channelSlack', 0, 80),
   length('bones', 'boneStep', 1, 60),
-  length('bones', 'boneWidth', 3, 20, MAKING_SOURCES.boneWidth),
+  length('bones', 'boneWidth', 3, 20),
   count('bones', 'bonesOnSeam', 2),
   count('bones', 'bonesAtCentre', 2),
   count('bones', 'bonesAtLacing', 2),
   length('bones', 'buskStep', 1, 80),
-  length('eyelets', 'eyeletSpacing', 8, 30, MAKING_SOURCES.eyeletSpacing),
+  length('eyelets', 'eyeletSpacing', 8, 30),
   length('eyelets', 'waistSpacing', 8, 30),
   length('eyelets', 'waistReach', 0, 150),
-  length('eyelets', 'eyeletInset', 5, 15, MAKING_SOURCES.eyeletInset),
+  length('eyelets', 'eyeletInset', 5, 25),
+  length('eyelets', 'eyeletFlange', 5, 20),
   length('eyelets', 'eyeletEnd', 5, 60),
   length('trimmings', 'laceOpening', 0, 600),
   length('trimmings', 'laceEnds', 0, 3000),
@@ -109,11 +107,14 @@ export const MAKING_FIELDS: readonly MakingField[] = [
 
 const SHARED = {
   rule: 'betweenBindings',
+  /** McCunn, How to Make Sewing Patterns: bones are 1/2 in shorter than the distance between the bindings. */
   bindingsSlack: inches(0.5),
+  /** A maker's published page: bones are 3 cm shorter than their channel. */
   channelSlack: 30,
   bonesOnSeam: 1,
   bonesAtCentre: 1,
   bonesAtLacing: 2,
+  /** Published advice: at most 3 cm. */
   eyeletSpacing: 25,
   waistSpacing: 20,
   waistReach: 50,
@@ -124,7 +125,10 @@ const SHARED = {
   lining: 1,
 } as const;
 
-/** The defaults, in round numbers of the unit. */
+/**
+ * The defaults, in round numbers of the unit; common practice where no source is named. Spiral bones are sold 4 to 15 mm wide. Eyelets
+ * are within 15 mm of the edge (published advice), and their flanges clear of the bones on both sides.
+ */
 export function usualMaking(unit: Unit): MakingSettings {
   const byUnit = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);
   return {
@@ -133,7 +137,8 @@ export function usualMaking(unit: Unit): MakingSettings {
     boneStep: byUnit(1 / 4, 5),
     boneWidth: byUnit(1 / 4, 6),
     buskStep: byUnit(1 / 2, 10),
-    eyeletInset: byUnit(1 / 2, 12),
+    eyeletInset: byUnit(9 / 16, 15),
+    eyeletFlange: byUnit(3 / 8, 10),
     eyeletEnd: byUnit(1 / 2, 15),
     laceOpening: byUnit(6, 150),
     laceEnds: byUnit(36, 900),

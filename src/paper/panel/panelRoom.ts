@@ -3,6 +3,8 @@
 import type { LengthUnit } from '../../document';
 import type { Piece, Point, Style } from '../../engine';
 import type { Box } from '../geometry/box';
+import type { LayerName } from '../making/layers';
+import type { MakingSettings } from '../making/settings';
 import { isClear, type Room, touchesAny } from './room';
 import type { TextBlock, TurnedBox } from './textBlock';
 
@@ -13,6 +15,10 @@ export interface PanelNames {
   readonly unit: LengthUnit;
   /** The drafted style; it decides which edges close with a zip. */
   readonly style: Style;
+  /** How many of each layer the garment has; null where a panel does not say what it is cut from. */
+  readonly layers: Pick<MakingSettings, LayerName> | null;
+  /** The date of the mock-up it belongs to; null for what is no mock-up. */
+  readonly mockupOf: string | null;
   /** Factor on the sizes of texts where there is room; 1 is for reading at arm's length. */
   readonly textScale: number;
   /** How much farther heavier lines reach to either side than on paper. mm */

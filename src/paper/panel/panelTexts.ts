@@ -7,6 +7,7 @@ import { settable } from '../text/writable';
 import { edgeText } from './edgeText';
 import { placeAlong } from './edgeWalk';
 import { leaderTextInside } from './leaderText';
+import type { PanelLabel } from './levelLines';
 import { balanceMarkLine } from './panelLines';
 import {
   type Candidate,
@@ -28,6 +29,7 @@ import { boxOf, readable, setBlock, type TextBlock, textsOfBlock } from './textB
 export function panelTexts(
   piece: Piece,
   lines: readonly Stroke[],
+  labels: readonly PanelLabel[],
   names: PanelNames,
   bands: readonly Box[],
 ): { texts: PlacedText[]; leaders: Stroke[] } {
@@ -41,7 +43,7 @@ export function panelTexts(
     larger: largerThan(names.textScale),
     heavierMm: names.heavierMm,
   };
-  const levels = levelTexts(panel);
+  const levels = [...levelTexts(panel), ...labels.flatMap((label) => labelTexts(panel, label))];
   const title = titleTexts(panel, names);
   const edges = piece.edges
     .filter((edge) => edge.dart === undefined)
@@ -79,10 +81,12 @@ function levelTexts(panel: PanelRoom): PlacedText[] {
     const candidates = sizesOn(panel).flatMap((sizePt) => {
       const block = line(sizePt);
       const beside = 1.4 + panel.heavierMm + block.widthMm / 2;
-      const level = [0, -1, 1].map((step) => ({
-        x: markLine.inner.x + Math.sign(inward.x) * beside,
-        y: markLine.inner.y + step * (block.heightMm / 2 + 1),
-      }));
+      const level = BEYOND_MM.flatMap((beyond) =>
+        [0, -1, 1].map((step) => ({
+          x: markLine.inner.x + Math.sign(inward.x) * (beside + beyond),
+          y: markLine.inner.y + step * (block.heightMm / 2 + 1),
+        })),
+      );
       const upright = [-1, 1].map((step) => ({
         x: mark.at.x + inward.x * (1.2 + block.heightMm / 2),
         y: mark.at.y + step * (block.widthMm / 2 + 1.4),
@@ -95,6 +99,27 @@ function levelTexts(panel: PanelRoom): PlacedText[] {
     const found = takeFirstClear(panel, candidates, 0.7);
     return found ? textsOfBlock(found.block, found.box) : [];
   });
+}
+
+/** How much farther in a level's name stands where the channel of a bone is in its way. mm */
+const BEYOND_MM = [0, 3, 6];
+
+/** The name of a point or line, beside it. */
+function labelTexts(panel: PanelRoom, { text, at }: PanelLabel): PlacedText[] {
+  const candidates = sizesOn(panel).flatMap((sizePt): Candidate[] => {
+    const block = setBlock([{ text, sizePt, bold: false }]);
+    const [across, down] = [block.widthMm / 2, block.heightMm / 2 + 1.2 + panel.heavierMm];
+    return [
+      [across + 7, -down],
+      [-across - 7, -down],
+      [across + 7, down],
+      [-across - 7, down],
+      [0, -down - 6],
+      [0, down + 6],
+    ].map(([dx = 0, dy = 0]) => ({ block, box: boxOf(block, { x: at.x + dx, y: at.y + dy }, 0) }));
+  });
+  const found = takeFirstClear(panel, candidates, 0.6);
+  return found ? textsOfBlock(found.block, found.box) : [];
 }
 
 // ── darts ──

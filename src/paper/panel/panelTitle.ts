@@ -3,8 +3,9 @@
 import { PATTERN, pieceLabel } from '../../document';
 import type { Piece } from '../../engine';
 import { type Box, boxAround } from '../geometry/box';
-import { shortened } from '../text/textWidth';
-import { cleaned } from '../text/writable';
+import { layersOfPiece } from '../making/layers';
+import { shortened, wrapped } from '../text/textWidth';
+import { cleaned, settable } from '../text/writable';
 import {
   type Candidate,
   LEAST_PT,
@@ -21,6 +22,10 @@ import { boxOf, setBlock, type TextBlock, type TextLine, type TurnedBox, textsOf
 const MOST_NAME_MM = 75;
 const NAME_PT = 8.5;
 
+/** A longer line of what is cut goes on in the next one. mm */
+const MOST_CUT_MM = 30;
+const CUT_PT = 10.5;
+
 const SCALES = [1, 0.9, 0.8, 0.72];
 
 /** Clearances of the title from lines, the best first. mm */
@@ -29,14 +34,23 @@ const TITLE_CLEAR_MM = [4, 2.5, 1.6];
 /** The title inside the panel where it has room, else outside it with a leader. */
 export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[]; leaders: Stroke[] } {
   const { piece, sewn } = panel;
-  const cut = PATTERN.panel.cut({ ...piece.cut, rightSideUp: piece.side !== null });
+  const cut = PATTERN.panel.cut({
+    ...piece.cut,
+    rightSideUp: piece.side !== null,
+    layers: names.layers ? layersOfPiece(piece, names.layers) : [],
+  });
+  const mockup = names.mockupOf === null ? '' : settable(PATTERN.panel.mockup({ date: names.mockupOf }));
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
-    { text: cut, sizePt: 10.5, bold: true },
+    { text: mockup, sizePt: 10.5, bold: true },
+    ...wrapped(cut, CUT_PT, true, MOST_CUT_MM).map((text) => ({ text, sizePt: CUT_PT, bold: true })),
     { text: onPanel(names.client), sizePt: NAME_PT, bold: false },
     { text: onPanel(names.draft), sizePt: NAME_PT, bold: false },
   ].filter((line) => line.text !== '');
-  const oneLine: TextLine[] = [{ text: lines.map((line) => line.text).join(' · '), sizePt: 9, bold: true }];
+  const whole = [pieceLabel(piece), mockup, cut, onPanel(names.client), onPanel(names.draft)];
+  const oneLine: TextLine[] = [
+    { text: whole.filter((text) => text !== '').join(' · '), sizePt: 9, bold: true },
+  ];
   // A smaller title is better than one close to a line, and a close one better than a turned one.
   const upright = [...panel.larger, 1, 0.9, 0.8].map((scale) => ({
     block: setBlock(lines, scale),

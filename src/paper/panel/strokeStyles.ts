@@ -17,5 +17,7 @@ export const STROKE_STYLES: Readonly<Record<StrokeKind, StrokeStyle>> = {
   fold: { widthMm: 0.4, grey: 0, dash: [8, 1.5, 1, 1.5] },
   grain: { widthMm: 0.25, grey: 0, dash: [] },
   mark: { widthMm: 0.35, grey: 0, dash: [] },
+  bone: { widthMm: 0.2, grey: 0, dash: [0.7, 1.1] },
+  level: { widthMm: 0.18, grey: 0.2, dash: [] },
   leader: { widthMm: 0.18, grey: 0.35, dash: [] },
 };

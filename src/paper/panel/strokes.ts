@@ -2,7 +2,7 @@
 
 import type { Point } from '../../engine';
 
-export type StrokeKind = 'cut' | 'sew' | 'fold' | 'grain' | 'mark' | 'leader';
+export type StrokeKind = 'cut' | 'sew' | 'fold' | 'grain' | 'mark' | 'leader' | 'bone' | 'level';
 
 export interface Stroke {
   readonly kind: StrokeKind;

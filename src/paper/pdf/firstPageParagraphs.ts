@@ -5,6 +5,7 @@ import {
   FIRST_PAGE,
   formatLength,
   issueSentence,
+  RECORD,
   REMARKS,
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
@@ -16,6 +17,7 @@ import type { PlanInput } from '../layout/planInput';
 import { foldOf } from '../panel/panelLines';
 import { DO_NOT_CUT, errorsOf } from '../remarks/errors';
 import { estimatedLines } from '../remarks/estimates';
+import { recordOf } from '../remarks/record';
 import { isTightlyLaced, tightLacingLines } from '../remarks/tightLacing';
 import { zipSentences } from '../remarks/zips';
 import { type Correction, correctionText } from '../sheets/correction';
@@ -25,8 +27,15 @@ import type { Paragraph } from './blocks/drawParagraphs';
 /** Most errors that are listed; the screen lists them all. */
 const MOST_ERRORS = 6;
 
-/** All paragraphs, the most important first, because those that do not fit are left out; `print` are those about the print. */
-export function firstPageParagraphs(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
+/**
+ * All paragraphs, the most important first, because those that do not fit are left out; `print` are those about the print, `record` those of its
+ * record, where that has no page of its own.
+ */
+export function firstPageParagraphs(
+  input: PlanInput,
+  print: readonly Paragraph[],
+  record: readonly Paragraph[] = [],
+): Paragraph[] {
   return [
     ...errors(input),
     ...print,
@@ -34,29 +43,77 @@ export function firstPageParagraphs(input: PlanInput, print: readonly Paragraph[
     ...allowances(input),
     ...missingGlyphs(input),
     ...reduction(input),
+    ...record,
   ];
 }
 
 /** How to print sheets, and what this print contains. */
-export function sheetsParagraphs(
-  { paper, client, correction, leftOut = [] }: PatternInput,
-  sheetCount: number,
-): Paragraph[] {
+export function sheetsParagraphs(input: PatternInput, sheetCount: number): Paragraph[] {
+  const { paper, client, correction, leftOut = [] } = input;
   return [
     ...printParagraphs(),
+    ...mockupParagraphs(input),
     text(FIRST_PAGE.sheets({ paper: paper.name, count: sheetCount, unit: client.unit })),
     ...(leftOut.length > 0 ? [text(FIRST_PAGE.leftOut({ sheets: leftOut }))] : []),
     ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
-    text(FIRST_PAGE.lines),
+    ...lineParagraphs(input),
   ];
 }
 
 /** How to print the whole pattern on one page, and what this print contains. */
-export const onePageParagraphs = ({ client }: PlanInput, correction: Correction | undefined): Paragraph[] => [
+export const onePageParagraphs = (input: PlanInput, correction: Correction | undefined): Paragraph[] => [
   ...printParagraphs(),
-  text(FIRST_PAGE.onePage({ unit: client.unit })),
+  ...mockupParagraphs(input),
+  text(FIRST_PAGE.onePage({ unit: input.client.unit })),
   ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
-  text(FIRST_PAGE.lines),
+  ...lineParagraphs(input),
+];
+
+/** The record, which has a page of its own behind a pattern on sheets. */
+export function recordParagraphs(input: PlanInput): Paragraph[] {
+  const { parts, girths } = recordOf(input);
+  return [
+    ...parts.flatMap(({ heading, rows }) => [
+      { kind: 'heading', text: heading } as const,
+      small(RECORD.all({ items: rows.map(([what, amount]) => RECORD.item({ what, amount })) })),
+    ]),
+    { kind: 'heading', text: girths.heading },
+    ...girths.rows.map(([level = '', ...cells]) =>
+      small(
+        RECORD.item({
+          what: level,
+          amount: RECORD.all({
+            items: cells.map((amount, i) => RECORD.item({ what: girths.columns[i + 1] ?? '', amount })),
+          }),
+        }),
+      ),
+    ),
+  ];
+}
+
+/** What a mock-up is for. */
+const mockupParagraphs = ({ mockup, date, savedDraft, client }: PlanInput): Paragraph[] =>
+  mockup
+    ? [
+        text(
+          FIRST_PAGE.mockup({
+            date,
+            allowance: formatLength(savedDraft.style.allowances.seam, client.unit, { withUnit: true }),
+          }),
+        ),
+      ]
+    : [];
+
+/** What the lines of the pattern mean. */
+const lineParagraphs = ({ making, across, mockup }: PlanInput): Paragraph[] => [
+  text(
+    [
+      FIRST_PAGE.lines,
+      ...(making ? [FIRST_PAGE.bones] : []),
+      ...(making && !mockup ? [FIRST_PAGE.eyelets] : []),
+      ...(across ? [FIRST_PAGE.across] : []),
+    ].join(' '),
+  ),
 ];
 
 function errors({ draft, client, savedDraft }: PlanInput): Paragraph[] {

@@ -2,7 +2,7 @@
 
 import { MAKING_LIST } from '../../document';
 import type { MakingSection } from '../making/makingSections';
-import { WORKSHOP_CARE } from '../making/makingSections';
+import { MAKING_SOURCES, WORKSHOP_CARE } from '../making/makingSections';
 import { amountOf, type MakingNames } from '../making/makingText';
 import { type FlowPage, flowOver, type TextStyle } from './blocks/pageFlow';
 import type { PdfCanvas } from './file/pdfCanvas';
@@ -38,6 +38,8 @@ export function drawMakingPages(
     flow.need(flow.heightOf(remark, REMARK));
     flow.text(remark, REMARK);
   }
+  flow.need(flow.heightOf(MAKING_SOURCES, HEADING));
+  flow.text(MAKING_SOURCES, { ...REMARK, before: 3 });
   flow.need(flow.heightOf(WORKSHOP_CARE, HEADING));
   flow.space(3);
   flow.text(WORKSHOP_CARE, { ...BODY, bold: true });

@@ -5,6 +5,9 @@ import type { WithFace } from '../glyphs/pageFace';
 import { layOutOnePage, type OnePage, type OnePageChoice, TEXT_BESIDE_FROM_MM } from '../layout/onePage';
 import type { PlacedPanel } from '../layout/placePanels';
 import type { PlanInput } from '../layout/planInput';
+import { makingList } from '../making/makingList';
+import { makingSections } from '../making/makingSections';
+import { makingNames } from '../making/makingText';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
 import { estimatedRemark } from '../remarks/estimates';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
@@ -13,13 +16,18 @@ import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawSquare } from './blocks/calibration';
 import { drawParagraphs } from './blocks/drawParagraphs';
+import type { FlowPage } from './blocks/pageFlow';
 import { drawHead } from './blocks/pageHead';
+import { movedCanvas } from './file/movedCanvas';
 import type { PdfCanvas } from './file/pdfCanvas';
 import { pdfFile, TITLE_MM } from './file/pdfFile';
-import { firstPageParagraphs, onePageParagraphs } from './firstPageParagraphs';
+import { firstPageParagraphs, onePageParagraphs, recordParagraphs } from './firstPageParagraphs';
+import { drawMakingPages } from './makingPages';
 
 /**
- * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. Same input, same bytes.
+ * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. On a sheet, as opposed to a roll, the
+ * making list stands below the panels where the input has making settings; where it has no room there it follows on pages of its
+ * own. Same input, same bytes.
  *
  * @throws RangeError on a page that {@link layOutOnePage} refuses
  */
@@ -37,13 +45,58 @@ export async function onePagePdf(
   const outlines = page.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   const pdf = await pdfFile(
     shortened(names.join(', '), 10, false, TITLE_MM),
-    JSON.stringify([names, estimatedRemark(input.client), input.date, choice, correction, outlines]),
+    JSON.stringify([
+      names,
+      estimatedRemark(input.client),
+      input.date,
+      choice,
+      correction,
+      input.making,
+      input.across,
+      input.mockup,
+      input.tapeDay,
+      input.program,
+      outlines,
+    ]),
     input,
   );
   const canvas = pdf.page(page.widthMm * scale.x, page.heightMm * scale.y, scale);
   drawTop(canvas, input, page, correction);
   drawPanels(canvas, page.panels);
+  if (input.making && !input.mockup && choice.heightMm !== null)
+    drawMakingPages(
+      columnsBelow(canvas, page, () => pdf.page(LIST_PAGE.widthMm, LIST_PAGE.heightMm)),
+      COLUMN,
+      makingSections(
+        makingList(input.draft, input.savedDraft.style, input.making),
+        input.making,
+        input.client.unit,
+      ),
+      makingNames(input),
+    );
   return pdf.bytes();
+}
+
+/** A column of the making list, and the page, A4, that the list goes on to where no column is left. mm */
+const COLUMN: FlowPage = { widthMm: 190, heightMm: 290, marginMm: 6 };
+const LIST_PAGE = { widthMm: 210, heightMm: 297 } as const;
+
+/** The room below the panels of a sheet as columns, and then further pages; no column where the room is too low for one. */
+function columnsBelow(canvas: PdfCanvas, page: OnePage, nextPage: () => PdfCanvas): () => PdfCanvas {
+  const lowest = Math.max(
+    ...page.panels.flatMap(({ piece, offset }) => piece.cutLine.map(({ y }) => y + offset.y)),
+  );
+  const top = lowest + 2 * SQUARES_GAP_MM;
+  const columns =
+    top + COLUMN.heightMm + page.marginMm > page.heightMm
+      ? 0
+      : Math.floor((page.widthMm - 2 * page.marginMm) / COLUMN.widthMm);
+  let used = 0;
+  return () => {
+    if (used >= columns) return nextPage();
+    used += 1;
+    return movedCanvas(canvas, { x: page.marginMm + (used - 1) * COLUMN.widthMm, y: top });
+  };
 }
 
 function drawTop(
@@ -60,7 +113,11 @@ function drawTop(
   for (const [i, { left: x, top: y, sideMm }] of page.squares.entries())
     drawSquare(canvas, { x, y }, sideMm, i === 0 ? PATTERN.squares.metric : PATTERN.squares.inch);
   const top = page.squares[0]?.top ?? left;
-  const paragraphs = firstPageParagraphs(input, onePageParagraphs(input, correction));
+  const paragraphs = firstPageParagraphs(
+    input,
+    onePageParagraphs(input, correction),
+    recordParagraphs(input),
+  );
   const afterSquares = left + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * SQUARES_GAP_MM;
   const beside = widthMm >= TEXT_BESIDE_FROM_MM;
   const from = beside ? { x: afterSquares, y: top } : { x: left, y: top + INCH_SQUARE_MM + SQUARES_GAP_MM };

@@ -3,6 +3,7 @@
 import { PATTERN } from '../../document';
 import type { WithFace } from '../glyphs/pageFace';
 import { type Layout, layOut, type PatternInput } from '../layout/layOut';
+import { wholeOnPaper } from '../layout/onePage';
 import { makingList } from '../making/makingList';
 import { makingSections } from '../making/makingSections';
 import { makingNames } from '../making/makingText';
@@ -17,15 +18,20 @@ import type { PdfCanvas } from './file/pdfCanvas';
 import { pdfFile, TITLE_MM } from './file/pdfFile';
 import { drawFirstPage } from './firstPage';
 import { drawMakingPages } from './makingPages';
+import { onePagePdf } from './onePagePdf';
+import { drawRecordPage } from './recordPage';
 import { sheetDrawer } from './sheetPage';
 
 /** Called with the number of pages drawn and of all pages; drawing waits for it. */
 export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
 
+/** A scale to lay a ruler on stands on the first of so many sheets. */
+const SCALE_EVERY = 10;
+
 /**
  * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each used sheet that is not left
- * out, and the making list where the input has making settings. Pages are as large as the paper, 1 unit = 1/72 in, and everything
- * on them is enlarged by the correction. All pieces of the draft are drawn; where it has errors every page says not to cut it.
+ * out, the record of the print, and the making list where the input has making settings and is no mock-up. Pages are as large as the paper, 1 unit = 1/72 in, and everything
+ * on them is enlarged by the correction. On a large paper that holds the whole pattern all of it is one page. All pieces of the draft are drawn; where it has errors every page says not to cut it.
  * Same input, same bytes.
  *
  * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} refuses. What `watch`
@@ -36,6 +42,11 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
   if (!isCorrection(correction)) throw new RangeError('correction not checked');
   const checked = checkPaper(paper, correction);
   if (!checked.ok) throw new RangeError(`paper not checked: ${checked.fault.code}`);
+  const whole = wholeOnPaper(input, paper, correction);
+  if (whole) {
+    await watch?.(1, 1);
+    return onePagePdf(input, whole.choice, input.correction);
+  }
   const layout = layOut(input);
   const what = [client.name, savedDraft.name, date].map((line) => settable(line));
   const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
@@ -61,9 +72,11 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
         ? PATTERN.sheet.doNotCut({ warning: DO_NOT_CUT, count })
         : PATTERN.sheet.how({ paper: settable(paper.name), count }),
       howBold: faulty,
+      scale: drawn % SCALE_EVERY === 0 ? client.unit : null,
     });
   }
-  if (input.making)
+  drawRecordPage(upright, layout.page, input);
+  if (input.making && !input.mockup)
     drawMakingPages(
       upright,
       layout.page,
@@ -75,7 +88,8 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
 }
 
 function seedOf(input: PatternInput, { panels }: Layout): string {
-  const { client, savedDraft, date, paper, making, correction, leftOut } = input;
+  const { client, savedDraft, date, paper, making, correction, leftOut, across, mockup, tapeDay, program } =
+    input;
   const estimated = estimatedRemark(client);
   const outlines = panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   return JSON.stringify([
@@ -87,6 +101,10 @@ function seedOf(input: PatternInput, { panels }: Layout): string {
     making,
     correction,
     leftOut,
+    across,
+    mockup,
+    tapeDay,
+    program,
     outlines,
   ]);
 }

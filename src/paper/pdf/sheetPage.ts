@@ -1,7 +1,7 @@
 // Draws one sheet of the pattern: its window of the plan, its joints with neighbours, and its name.
 
-import { PATTERN } from '../../document';
-import type { Point } from '../../engine';
+import { PATTERN, type Unit } from '../../document';
+import { MM_PER_INCH, type Point } from '../../engine';
 import { type Box, boxAround, moved } from '../geometry/box';
 import { clipLine } from '../geometry/clip';
 import type { Layout } from '../layout/layOut';
@@ -30,6 +30,8 @@ interface SheetCaption {
   /** Paper, scale and number of sheets; for a draft with errors, not to cut it. */
   readonly how: string;
   readonly howBold: boolean;
+  /** The unit of the scale in the sheet's strip; null where it has none. */
+  readonly scale: Unit | null;
 }
 
 /** Draws one sheet on a page. */
@@ -199,7 +201,33 @@ function drawStrip(canvas: PdfCanvas, grid: Grid, position: SheetPosition, capti
   write(name, marginMm, 13, true);
   const howWidth = textWidth(caption.how, 7.5, caption.howBold);
   write(caption.how, marginMm + windowWidthMm - howWidth, 7.5, caption.howBold);
-  const left = marginMm + textWidth(name, 13, true) + 4;
+  const afterName = marginMm + textWidth(name, 13, true) + 4;
+  const left = caption.scale ? drawScale(canvas, { x: afterName, y: baseline }, caption.scale) : afterName;
   const room = marginMm + windowWidthMm - howWidth - 4 - left;
   write(shortened(caption.what, 7.5, false, room), left, 7.5, false);
 }
+
+/** Draws a scale from a point to the right, with a tick at each inch or centimetre and its length behind it. Returns where it ends, mm. */
+function drawScale(canvas: PdfCanvas, { x, y }: Point, unit: Unit): number {
+  const { stepMm, steps } = SCALES[unit];
+  const end = x + steps * stepMm;
+  canvas.line('calibration', [
+    { x, y },
+    { x: end, y },
+  ]);
+  for (let i = 0; i <= steps; i += 1) {
+    const at = x + i * stepMm;
+    canvas.line('calibration', [
+      { x: at, y },
+      { x: at, y: y - (i % steps === 0 ? 2.6 : 1.6) },
+    ]);
+  }
+  const label = PATTERN.scale[unit];
+  canvas.text({ text: label, start: { x: end + 1.5, y }, turnRad: 0, sizePt: 7, bold: false });
+  return end + 1.5 + textWidth(label, 7, false) + 4;
+}
+
+const SCALES: Readonly<Record<Unit, { readonly stepMm: number; readonly steps: number }>> = {
+  in: { stepMm: MM_PER_INCH, steps: 2 },
+  cm: { stepMm: 10, steps: 5 },
+};

@@ -80,6 +80,8 @@ const LAYERS: readonly { readonly kind: StrokeKind; readonly name: string }[] = 
   { kind: 'sew', name: 'sew-line' },
   { kind: 'grain', name: 'grain' },
   { kind: 'mark', name: 'marks' },
+  { kind: 'bone', name: 'bones' },
+  { kind: 'level', name: 'levels' },
   { kind: 'leader', name: 'leaders' },
 ];
 

@@ -19,7 +19,8 @@ import {
 import { identifyPiece } from '../../../src/engine/terms/identity';
 import { belowHeight } from '../../../src/paper/geometry/belowHeight';
 import { offsetEdge } from '../../../src/paper/geometry/offsetEdge';
-import { boneLength, casingWidth } from '../../../src/paper/making/bones';
+import { boneLength, casingWidth, lacingPlaces } from '../../../src/paper/making/bones';
+import { channelsOf } from '../../../src/paper/making/channels';
 import { clothFor } from '../../../src/paper/making/cloth';
 import { eyeletsFor } from '../../../src/paper/making/eyelets';
 import { makingCsv } from '../../../src/paper/making/makingCsv';
@@ -285,9 +286,104 @@ describe('eyelets', () => {
     expect(row?.apart.least).toBeGreaterThan(9);
   });
 
+  it('lie with their flanges clear of the bones on both sides, in either unit and with any bone', () => {
+    for (const unit of ['in', 'cm'] as const)
+      for (const boneWidth of [5, usualMaking(unit).boneWidth]) {
+        const settings = { ...usualMaking(unit), boneWidth };
+        const [edge, beyond] = lacingPlaces(settings).map(({ awayMm }) => ({
+          from: awayMm - casingWidth(boneWidth) / 2,
+          to: awayMm + casingWidth(boneWidth) / 2,
+        }));
+        expect(edge?.from).toBeCloseTo(0, 9);
+        expect(settings.eyeletInset - settings.eyeletFlange / 2).toBeGreaterThanOrEqual(
+          (edge?.to ?? 99) - 1e-6,
+        );
+        expect(settings.eyeletInset + settings.eyeletFlange / 2).toBeLessThanOrEqual(
+          (beyond?.from ?? 0) + 1e-6,
+        );
+      }
+  });
+
+  it('are said to lie on a bone where the figures put them there, with the least distance that is clear', () => {
+    const lacing = (settings: MakingSettings): string =>
+      makingSections(makingList(DEMO, DEFAULT_STYLE, settings), settings, 'in').find(
+        ({ kind }) => kind === 'eyelets',
+      )?.remark ?? '';
+    expect(lacing(USUAL)).not.toContain('lie on the channel');
+    expect(lacing({ ...USUAL, eyeletInset: inches(1 / 2) })).toContain('at least ⁹⁄₁₆ in from the edge');
+    expect(lacing({ ...USUAL, eyeletInset: inches(1 / 2), bonesAtLacing: 0 })).not.toContain(
+      'lie on the channel',
+    );
+  });
+
   it('are none on an edge too short for two', () => {
     const short: Draft = { ...DEMO, pieces: [rectangle(60, 40)] };
     expect(eyeletsFor(short, USUAL)).toEqual([]);
+  });
+});
+
+describe('channels', () => {
+  it('lie on both mates of a seam, half on each, and whole beside the eyelets', () => {
+    const half = casingWidth(USUAL.boneWidth) / 2;
+    const channels = channelsOf(DEMO, DEFAULT_STYLE, USUAL);
+    expect(channels).toHaveLength(1 + 2 * DEMO.proof.seams.length + 2);
+    for (const { piece: id, sides, ends } of channels) {
+      const piece = DEMO.pieces.find((each) => each.id === id) as Piece;
+      const upright = piece.edges.filter(({ role }) => role === 'seam' || role === 'centre');
+      expect(ends).toHaveLength(2);
+      for (const [i, side] of sides.entries()) {
+        const middle = side[Math.floor(side.length / 2)] as Point;
+        const away = Math.min(...upright.map(({ points }) => toLines(middle, [points])));
+        const lacing = sides.length === 2 || id === 'back-1';
+        if (!lacing) expect(away, `${id} ${i}`).toBeCloseTo(half, 1);
+      }
+    }
+  });
+
+  it('end at the bones’ ends, which stand as far from both ends of the channel', () => {
+    const [first] = channelsOf(DEMO, DEFAULT_STYLE, USUAL);
+    const [bone] = makingList(DEMO, DEFAULT_STYLE, USUAL).bones;
+    const [a, b] = (first?.ends ?? []).map(([start]) => start);
+    const centre = DEMO.pieces[0]?.edges.find(({ role }) => role === 'centre') as Edge;
+    const along = (point: Point): number => {
+      const at = centre.points.findIndex(({ y }) => y > point.y);
+      return polylineLength([...centre.points.slice(0, at), point]);
+    };
+    expect(Math.abs(along(a as Point) - along(b as Point))).toBeCloseTo(bone?.lengthMm ?? 0, 0);
+  });
+});
+
+describe('lace', () => {
+  it('is reckoned for an opening that lets the garment on: over the hip without another opening, else round the body', () => {
+    const shut = makingList(DEMO, DEFAULT_STYLE, USUAL);
+    const waist = DEMO.proof.ledger.find(({ level }) => level === 'waist');
+    const hip = DEMO.proof.ledger.find(({ level }) => level === 'hip');
+    expect(shut.laceOpeningMm).toBeCloseTo((hip?.bodyGirth ?? 0) - (waist?.sewnGirth ?? 0), 6);
+    const wedges = DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-centre');
+    const busk: Style = { ...DEFAULT_STYLE, wedges, closure: { ...DEFAULT_STYLE.closure, front: 'busk' } };
+    const opening = makingList(draft(DEMO_CLIENT.measurements, busk), busk, { ...USUAL, laceOpening: 0 });
+    // 2 in of gap and 2 in of reduction at the waist
+    expect(opening.laceOpeningMm).toBeCloseTo(inches(4), 0);
+    expect(opening.laceMm).toBeLessThan(shut.laceMm);
+    expect(makingList(DEMO, DEFAULT_STYLE, { ...USUAL, laceOpening: 600 }).laceOpeningMm).toBe(600);
+  });
+});
+
+describe('binding and allowances', () => {
+  const trimmings = (style: Style): string =>
+    makingSections(makingList(draft(DEMO_CLIENT.measurements, style), style, USUAL), USUAL, 'in').find(
+      ({ kind }) => kind === 'trimmings',
+    )?.remark ?? '';
+  const bare = { ...DEFAULT_STYLE.allowances, top: 0, hem: 0 };
+
+  it('agree: what a bound edge has of allowance is said to be trimmed away, and nothing where it has none', () => {
+    expect(trimmings(DEFAULT_STYLE)).toContain(
+      'Before binding, trim the allowance away: ½ in at the top edge, ½ in at the hem.',
+    );
+    expect(trimmings({ ...DEFAULT_STYLE, allowances: bare })).not.toContain('trim the allowance');
+    const turned = trimmings({ ...DEFAULT_STYLE, turnedHem: true });
+    expect(turned).toContain('½ in at the top edge.');
+    expect(turned).not.toContain('at the hem');
   });
 });
 
@@ -492,7 +588,7 @@ describe('binding', () => {
 describe('the list in words', () => {
   const sections = makingSections(makingList(DEMO, DEFAULT_STYLE, USUAL), USUAL, 'in');
 
-  it('says each thing once, in both units, with where the figures come from', () => {
+  it('says each thing once, in both units, and where the figures come from once for all', () => {
     expect(sections.map(({ heading }) => heading)).toEqual([
       'Cut',
       'Bones',
@@ -500,14 +596,7 @@ describe('the list in words', () => {
       'Binding, tape, casing',
       'Cloth for one layer',
     ]);
-    for (const { remark } of sections) expect(remark).toMatch(/the usual way|by McCunn’s book/i);
-    // In a maker's words, the same in the list as in the form.
-    expect(sections.map(({ remark }) => remark).join(' ')).not.toMatch(/common practice|no source/i);
-    const hints = MAKING_FIELDS.map(({ source }) => source);
-    expect(hints.join(' ')).not.toMatch(/common practice|no source/i);
-    const bones = sections.find(({ heading }) => heading === 'Bones');
-    const slack = MAKING_FIELDS.find(({ name }) => name === 'bindingsSlack');
-    expect(bones?.remark).toContain(`(${slack?.source})`);
+    for (const { remark } of sections) expect(remark).not.toMatch(/common practice|published|book|McCunn/i);
     const metric = usualMaking('cm');
     const text = makingText(makingSections(makingList(DEMO, DEFAULT_STYLE, metric), metric, 'cm'), {
       client: 'Wren\nAbernathy',
@@ -518,6 +607,8 @@ describe('the list in words', () => {
     expect(text).toContain('Making list: Wren Abernathy, Ball\n');
     expect(text).toMatch(/Seam Front 1 – Front 2: 2 × [\d.]+ cm – channel [\d.]+ cm\n/);
     expect(text).toContain(WORKSHOP_CARE);
+    expect(text.match(/common practice/g)).toHaveLength(1);
+    expect(text).toContain('Help names the sources');
     expect(text).not.toMatch(/NaN|undefined|null|Infinity/);
   });
 
@@ -544,7 +635,7 @@ describe('the CSV file', () => {
     expect(records[0]).toEqual(['Client', 'Draft', 'List', 'Item', 'Count', 'Length, in', 'Note']);
     for (const record of records) expect(record).toHaveLength(7);
     expect(records[1]?.[0]).toBe('A "quoted", name\r\nin two lines');
-    expect(records.length).toBe(2 + sections.reduce((sum, { lines }) => sum + lines.length + 1, 0));
+    expect(records.length).toBe(3 + sections.reduce((sum, { lines }) => sum + lines.length + 1, 0));
     expect(records.some(([, , , item]) => item === 'Seam Front 1 – Front 2')).toBe(true);
     for (const [, , , , count, length] of records.slice(1)) {
       expect(count).toMatch(/^\d*$/);
@@ -580,7 +671,6 @@ describe('settings', () => {
   it('come with defaults within their spans', () => {
     for (const unit of ['in', 'cm'] as const)
       expect(checkMaking(usualMaking(unit))).toEqual({ ok: true, settings: usualMaking(unit) });
-    for (const { source } of MAKING_FIELDS) expect(source).not.toBe('');
   });
 
   it('are refused with the field that is out of its span', () => {

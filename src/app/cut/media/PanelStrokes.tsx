@@ -4,7 +4,7 @@ import { memo } from 'react';
 import { MM_PER_POINT, type PlacedPanel, type Stroke } from '../../../paper';
 import { pathThrough } from '../../../table';
 
-const STROKES: readonly Stroke['kind'][] = ['cut', 'sew', 'fold', 'grain', 'mark', 'leader'];
+const STROKES: readonly Stroke['kind'][] = ['cut', 'sew', 'fold', 'grain', 'mark', 'bone', 'level', 'leader'];
 
 /** One panel: one path for each kind of line, and its texts. Coordinates in mm. */
 export const PanelStrokes = memo(function PanelStrokes({ panel }: { panel: PlacedPanel }) {

@@ -1,15 +1,6 @@
-// The figures that the making list goes by, as the form names them, and where the usual ones come from.
+// The figures that the making list goes by, as the form names them.
 
 import { catalogue } from '../catalogue';
-
-export const MAKING_SOURCES = catalogue({
-  practice: 'the usual way; no book says so',
-  bindings: 'by McCunn’s book: ½ in',
-  channel: 'by a maker’s published page: 3 cm',
-  eyeletSpacing: 'the usual way; published advice: at most 3 cm',
-  eyeletInset: 'the usual way; published advice: within 15 mm',
-  boneWidth: 'spiral bones are sold 4 to 15 mm wide',
-});
 
 export const MAKING_FIGURES = catalogue({
   bindingDepth: 'Binding, depth at each end',
@@ -25,6 +16,7 @@ export const MAKING_FIGURES = catalogue({
   waistSpacing: 'Eyelets apart near the waist',
   waistReach: 'Near the waist: above and below it',
   eyeletInset: 'Eyelet centre from the edge',
+  eyeletFlange: 'Eyelet flange, across',
   eyeletEnd: 'First and last eyelet from the end',
   laceOpening: 'Laced loosely, the edges stand apart',
   laceEnds: 'Lace for loops and knots, in all',

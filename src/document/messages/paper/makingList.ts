@@ -3,8 +3,6 @@
 import type { BlockName, Side } from '../../../engine';
 import { catalogue, plural } from '../catalogue';
 
-const PRACTICE = 'The usual way; no book says so.';
-
 type Layer = 'fashion' | 'strength' | 'lining';
 
 const layersOf = (layers: readonly { readonly layer: Layer; readonly count: number }[]): string =>
@@ -21,7 +19,6 @@ interface BonesRule {
 interface Bindings {
   readonly slack: string;
   readonly depth: string;
-  readonly source: string;
 }
 
 interface Lacing {
@@ -29,8 +26,7 @@ interface Lacing {
   readonly spacing: string;
   readonly waistSpacing: string;
   readonly waistReach: string;
-  readonly spacingSource: string;
-  readonly insetSource: string;
+  readonly flange: string;
 }
 
 interface Binding {
@@ -50,6 +46,9 @@ interface ClothRule {
 export const MAKING_LIST = catalogue({
   title: 'Making list',
   titleOf: ({ names }: { names: readonly string[] }) => `Making list: ${names.join(', ')}`,
+  /** Said once wherever the list is: where its figures come from. */
+  sources:
+    'The figures you have not changed are common practice or published advice; Help names the sources.',
   /** Said wherever the list is. */
   care: 'Steel ends, cutters and hot hole-setters: wear eye protection, file and cap every cut end, keep fingers clear of the punch, and let hot tools cool on a stand.',
   pieces: {
@@ -58,13 +57,8 @@ export const MAKING_LIST = catalogue({
       layersOf(layers),
     onFold: 'on the fold',
     pair: 'a pair, one turned over',
-    remark: ({
-      layers,
-      source,
-    }: {
-      layers: readonly { readonly layer: Layer; readonly count: number }[];
-      source: string;
-    }) => `Layers: ${layersOf(layers) || 'none'} (${source}).`,
+    remark: ({ layers }: { layers: readonly { readonly layer: Layer; readonly count: number }[] }) =>
+      `Layers: ${layersOf(layers) || 'none'}.`,
   },
   bones: {
     heading: 'Bones',
@@ -86,14 +80,13 @@ export const MAKING_LIST = catalogue({
     remark: ({ rule, total, boneWidth, casingWidth, step }: BonesRule) =>
       `${total} bones ${boneWidth} wide, in channels sewn ${casingWidth} wide. ${rule}, then rounded down to ${step}.`,
     rules: {
-      channel: ({ slack, source }: { slack: string; source: string }) =>
-        `Bones are ${slack} shorter than their channel (${source})`,
-      bound: ({ slack, depth, source }: Bindings) =>
-        `Bones are ${slack} shorter than the distance between the bindings, which cover ${depth} at each end (${source})`,
-      stopped: ({ slack, depth, source }: Bindings) =>
-        `Bones are shorter than their channel by ${depth} at each end, whether bound, turned or stopped, and by ${slack} besides (${source})`,
-      turned: ({ slack, depth, source }: Bindings) =>
-        `Bones are shorter than their channel by ${depth} for the binding above and as much for the turned hem, and by ${slack} besides (${source})`,
+      channel: ({ slack }: { slack: string }) => `Bones are ${slack} shorter than their channel`,
+      bound: ({ slack, depth }: Bindings) =>
+        `Bones are ${slack} shorter than the distance between the bindings, which cover ${depth} at each end`,
+      stopped: ({ slack, depth }: Bindings) =>
+        `Bones are shorter than their channel by ${depth} at each end, whether bound, turned or stopped, and by ${slack} besides`,
+      turned: ({ slack, depth }: Bindings) =>
+        `Bones are shorter than their channel by ${depth} for the binding above and as much for the turned hem, and by ${slack} besides`,
     },
   },
   eyelets: {
@@ -109,8 +102,10 @@ export const MAKING_LIST = catalogue({
       `from the upper end down: ${lengths.join(', ')} ${unit}`,
     lace: 'Lace',
     opening: ({ opening }: { opening: string }) => `edges ${opening} apart to put it on`,
-    remark: ({ inset, spacing, waistSpacing, waistReach, spacingSource, insetSource }: Lacing) =>
-      `Centres ${inset} from the edge, at most ${spacing} apart and ${waistSpacing} within ${waistReach} of the waist; the waist lies midway between two. Apart: ${spacingSource}. From the edge: ${insetSource}.`,
+    remark: ({ inset, spacing, waistSpacing, waistReach, flange }: Lacing) =>
+      `Centres ${inset} from the edge, at most ${spacing} apart and ${waistSpacing} within ${waistReach} of the waist, which lies midway between two. Their flanges are ${flange} across.`,
+    onBone: ({ least }: { least: string }) =>
+      `With these figures the flanges lie on the channel at the edge: set the centres at least ${least} from the edge, or take narrower bones.`,
   },
   fastenings: {
     heading: 'Fastening',
@@ -122,7 +117,7 @@ export const MAKING_LIST = catalogue({
     } satisfies Record<BlockName | 'side', string>,
     ofSeam: 'the length of the seam',
     ofEdge: 'the length of the edge',
-    remark: `From edge to edge of the finished garment; a zip that is sold longer is shortened. ${PRACTICE}`,
+    remark: 'From edge to edge of the finished garment; a zip that is sold longer is shortened.',
   },
   trimmings: {
     heading: 'Binding, tape, casing',
@@ -133,7 +128,10 @@ export const MAKING_LIST = catalogue({
     tapeOf: ({ ends }: { ends: string }) => `once round the sewn waist, ${ends} for its ends`,
     casing: 'Bone casing',
     casingOf: ({ spare }: { spare: string }) => `all channels, ${spare} to spare on each`,
-    remark: `${PRACTICE} Where an edge is faced or turned instead, it takes no binding.`,
+    remark: 'Where an edge is faced or turned instead of bound, it takes no binding and keeps its allowance.',
+    /** Before the binding is sewn on. */
+    trim: ({ edges }: { edges: readonly { readonly edge: string; readonly allowance: string }[] }) =>
+      `Before binding, trim the allowance away: ${edges.map(({ edge, allowance }) => `${allowance} at the ${edge}`).join(', ')}.`,
   },
   cloth: {
     heading: 'Cloth for one layer',
@@ -141,7 +139,7 @@ export const MAKING_LIST = catalogue({
     tooNarrow: 'a panel is wider than this cloth',
     lay: { folded: 'folded lengthwise', open: 'open, in one layer' },
     remark: ({ selvedge, spare, unit }: ClothRule) =>
-      `Panels in rows with their grain along the cloth, selvedges of ${selvedge} left, ${spare} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. ${PRACTICE} Cloth with a direction or a pattern to match takes more.`,
+      `Panels in rows with their grain along the cloth, selvedges of ${selvedge} left, ${spare} to spare, rounded up to ${unit === 'in' ? '⅛ yard' : '5 cm'}. Cloth with a direction or a pattern to match takes more.`,
   },
   yards: ({ yards }: { yards: string }) => `${yards} yd`,
   percent: ({ percent }: { percent: number }) => `${percent} %`,
@@ -157,6 +155,7 @@ export const MAKING_LIST = catalogue({
       'Note',
     ],
     goesBy: 'Goes by',
+    sources: 'Sources',
     measurements: 'Measurements',
     estimated: 'Estimated',
     care: 'Care',

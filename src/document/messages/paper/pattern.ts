@@ -7,14 +7,24 @@ interface Cut {
   readonly onFold: boolean;
   /** Cut for one half alone. */
   readonly rightSideUp: boolean;
+  /** The layers it is cut from; empty where they are not said. */
+  readonly layers: readonly { readonly layer: 'fashion' | 'strength' | 'lining'; readonly count: number }[];
 }
 
 export const PATTERN = catalogue({
   panel: {
-    cut: ({ count, onFold, rightSideUp }: Cut) => {
-      if (onFold) return `Cut ${count} on fold`;
-      return rightSideUp ? `Cut ${count}, right side up` : `Cut ${count}`;
+    /** Examples: "Cut 2", "Cut 1 on fold", "Cut 2 fashion, 2 strength, 2 lining". */
+    cut: ({ count, onFold, rightSideUp, layers }: Cut) => {
+      const times =
+        layers.length > 0
+          ? // A number stays in a line with its layer.
+            layers.map((each) => `${count * each.count}\u00a0${each.layer}`).join(', ')
+          : String(count);
+      if (onFold) return `Cut ${times} on fold`;
+      return rightSideUp ? `Cut ${times}, right side up` : `Cut ${times}`;
     },
+    mockup: ({ date }: { date: string }) => `Mock-up of ${date}`,
+    bustPoint: 'Bust point',
     dart: 'Dart',
   },
   edge: {
@@ -27,6 +37,8 @@ export const PATTERN = catalogue({
   },
   /** Written in the calibration squares. */
   squares: { metric: '100 mm', inch: '4 in' },
+  /** Beside the scale on every tenth sheet. */
+  scale: { in: '2 in', cm: '50 mm' },
   sheet: {
     count: ({ number, count }: { number: number; count: number }) => `sheet ${number} of ${count}`,
     how: ({ paper, count }: { paper: string; count: string }) => `${paper} · print at 100 % · ${count}`,
@@ -84,6 +96,11 @@ export const FIRST_PAGE = catalogue({
   corrected: ({ correction }: { correction: string }) => `Drawn ${correction} to make up for the printer.`,
   lines:
     'Cut line: thick. Sew line: thin, broken. Grain: line with two arrows. Balance marks cross the sew line.',
+  bones: 'Bone channels: dotted, with a line across at each end of the bone.',
+  eyelets: 'Eyelets: ring and cross.',
+  across: 'Levels and bust point: fine lines right across.',
+  mockup: ({ date, allowance }: { date: string; allowance: string }) =>
+    `Mock-up of ${date}, with ${allowance} on every edge and no eyelets. Sew it together, bone it, lace it on and mark on it what is to change.`,
   moreFaults: ({ count }: { count: number }) => `And ${count} more.`,
   allowances: {
     heading: 'Seam allowances, included',

@@ -1,0 +1,133 @@
+// Lines right across a panel for fitting: the levels, the centre line, and a cross at the bust point.
+
+import { LEVEL_TITLES, PATTERN } from '../../document';
+import {
+  crossingsAt,
+  type Draft,
+  distance,
+  type Edge,
+  isInside,
+  type LevelName,
+  type Piece,
+  type Point,
+} from '../../engine';
+import { placeNear, reachTo } from './edgeWalk';
+import { foldOf } from './panelLines';
+import type { Stroke } from './strokes';
+
+/** Which lines run right across the panels: waist line, bust line and bust point, or all levels and the centre lines as well. */
+export type LinesAcross = 'waistAndBust' | 'all';
+
+/** A text that belongs to a point of a panel. */
+export interface PanelLabel {
+  readonly text: string;
+  readonly at: Point;
+}
+
+interface Across {
+  readonly lines: readonly Stroke[];
+  readonly labels: readonly PanelLabel[];
+}
+
+const WAIST_AND_BUST: readonly LevelName[] = ['bust', 'waist'];
+
+/** Half the length of an arm of the cross. mm */
+const CROSS_MM = 6;
+
+/** A bust point no farther outside a panel than this lies on its seam. mm */
+const ON_SEAM_MM = 15;
+
+/** The lines of one panel in the coordinates of its block, from cut line to cut line; none on what is no panel. */
+export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Across {
+  if (piece.kind !== 'panel') return { lines: [], labels: [] };
+  const own = (piece.side && draft.halves?.[piece.side]) || draft;
+  const sewn = piece.edges.flatMap(({ points }) => points.slice(0, -1));
+  const levels = own.levels
+    .filter(({ name }) => which === 'all' || WAIST_AND_BUST.includes(name))
+    // A level that runs through the allowance only is no level of the garment.
+    .filter(({ y }) => spansAt(sewn, y).length > 0);
+  const across = levels.flatMap(({ name, y }) =>
+    spansAt(piece.cutLine, y).map((points) => ({ name, points })),
+  );
+  const centres = which === 'all' ? piece.edges.filter((edge) => edge.role === 'centre') : [];
+  const bustPoint = bustPointOn(own, piece, sewn);
+  return {
+    lines: [
+      ...across.map(({ points }) => level(points)),
+      ...centres.filter((edge) => edge !== foldOf(piece)).map((edge) => level(throughout(edge, piece))),
+      ...(bustPoint ? cross(bustPoint) : []),
+    ],
+    labels: [
+      ...across
+        .filter(({ name }) => !piece.marks.some((mark) => mark.kind === 'balance' && mark.level === name))
+        .map(({ name, points }) => ({ text: LEVEL_TITLES[name], at: middleOf(points) })),
+      ...(bustPoint ? [{ text: PATTERN.panel.bustPoint, at: bustPoint }] : []),
+    ],
+  };
+}
+
+const level = (points: readonly Point[]): Stroke => ({ kind: 'level', points });
+
+/** The parts of the line at height `y` that lie within a closed ring. */
+function spansAt(ring: readonly Point[], y: number): [Point, Point][] {
+  const [first] = ring;
+  if (!first) return [];
+  const xs = crossingsAt([...ring, first], y).sort((a, b) => a - b);
+  return xs.flatMap((x, i): [Point, Point][] => {
+    const end = xs[i + 1];
+    return i % 2 === 0 && end !== undefined
+      ? [
+          [
+            { x, y },
+            { x: end, y },
+          ],
+        ]
+      : [];
+  });
+}
+
+/** An edge lengthened at both ends as far as the cut line. */
+function throughout({ points }: Edge, { cutLine }: Piece): Point[] {
+  const [first, second, before, last] = [points[0], points[1], points.at(-2), points.at(-1)];
+  if (!first || !second || !before || !last) return [...points];
+  return [beyond(second, first, cutLine), ...points, beyond(before, last, cutLine)];
+}
+
+function beyond(from: Point, end: Point, ring: readonly Point[]): Point {
+  const length = distance(from, end);
+  if (length === 0) return end;
+  const direction = { x: (end.x - from.x) / length, y: (end.y - from.y) / length };
+  const reach = reachTo(ring, end, direction) ?? 0;
+  return { x: end.x + direction.x * reach, y: end.y + direction.y * reach };
+}
+
+/** The bust point where it lies on a front panel or on one of its seams; null elsewhere. */
+function bustPointOn({ levels, blocks }: Draft, piece: Piece, outline: readonly Point[]): Point | null {
+  const y = levels.find(({ name }) => name === 'bust')?.y;
+  if (piece.block !== 'front' || !blocks || y === undefined) return null;
+  // The right half lies mirrored on the paper where it is drafted by itself.
+  const isMirrored = outline.reduce((sum, { x }) => sum + x, 0) < 0;
+  const point = { x: isMirrored ? -blocks.front.bustLine : blocks.front.bustLine, y };
+  if (isInside(outline, point)) return point;
+  const near = placeNear([...outline, ...outline.slice(0, 1)], point)?.at;
+  return near && distance(near, point) <= ON_SEAM_MM ? near : null;
+}
+
+const cross = ({ x, y }: Point): Stroke[] => [
+  {
+    kind: 'mark',
+    points: [
+      { x: x - CROSS_MM, y },
+      { x: x + CROSS_MM, y },
+    ],
+  },
+  {
+    kind: 'mark',
+    points: [
+      { x, y: y - CROSS_MM },
+      { x, y: y + CROSS_MM },
+    ],
+  },
+];
+
+const middleOf = ([a, b]: readonly [Point, Point]): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });

@@ -1,0 +1,127 @@
+// The record behind a print: style, tape and girths that it was drafted from, so that it can be told later what was cut.
+
+import {
+  type Client,
+  formatLength,
+  LEVEL_TITLES,
+  MEASUREMENT_WORDS,
+  RECORD,
+  type SavedDraft,
+} from '../../document';
+import { type Draft, type LedgerRow, type MeasurementName, openWidth } from '../../engine';
+
+/** What a record is made from. */
+interface Printed {
+  readonly draft: Draft;
+  readonly client: Pick<Client, 'unit' | 'measurements' | 'estimated'>;
+  readonly savedDraft: Pick<SavedDraft, 'style'>;
+  readonly date: string;
+  readonly mockup?: boolean;
+  readonly tapeDay?: string | null;
+  readonly program?: string;
+}
+
+export interface PrintRecord {
+  /** Headings with rows of two cells: what, and how much. */
+  readonly parts: readonly {
+    readonly heading: string;
+    readonly rows: readonly (readonly [what: string, amount: string])[];
+  }[];
+  /** Girths level by level, as wide as `columns`. */
+  readonly girths: {
+    readonly heading: string;
+    readonly columns: readonly string[];
+    readonly rows: readonly (readonly string[])[];
+  };
+}
+
+export function recordOf(printed: Printed): PrintRecord {
+  const { unit } = printed.client;
+  const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  return {
+    parts: [
+      { heading: RECORD.style.heading, rows: styleRows(printed, written) },
+      { heading: RECORD.tape.heading, rows: tapeRows(printed, written) },
+    ],
+    girths: {
+      heading: RECORD.girths.heading,
+      columns: Object.values(RECORD.girths.columns),
+      rows: printed.draft.proof.ledger.map((row) =>
+        girthRow(row, openWidth(printed.savedDraft.style.closure), unit),
+      ),
+    },
+  };
+}
+
+type Written = (mm: number) => string;
+
+function styleRows(
+  { draft, savedDraft, date, program, mockup }: Printed,
+  written: Written,
+): [string, string][] {
+  const { style: words } = RECORD;
+  const { closure, allowances } = savedDraft.style;
+  const gap = openWidth(closure);
+  const count = (block: 'front' | 'back'): number =>
+    draft.pieces.filter((piece) => piece.kind === 'panel' && piece.block === block && piece.side !== 'right')
+      .length;
+  return [
+    ...(program ? [[RECORD.program, program] as [string, string]] : []),
+    [RECORD.printed, date],
+    ...(mockup
+      ? [[words.mockup, words.mockupOf({ allowance: written(allowances.seam) })] as [string, string]]
+      : []),
+    [words.panels, words.panelsOf({ front: count('front'), back: count('back') })],
+    [
+      words.closure,
+      words.closureOf({ front: closure.front, back: closure.back, side: closure.sideZip === true }),
+    ],
+    [words.gap, gap > 0 ? written(gap) : words.gapNone],
+    [words.reduction, reduction(draft, gap, written)],
+  ];
+}
+
+/** How much narrower than the body the laced waist is, asked for. */
+function reduction({ proof }: Draft, gap: number, written: Written): string {
+  const { style: words } = RECORD;
+  const waist = proof.ledger.find(({ level }) => level === 'waist');
+  const taken = waist ? waist.bodyGirth - waist.targetGirth - gap : 0;
+  return waist && taken > 0
+    ? words.reductionOf({ length: written(taken), percent: Math.round((100 * taken) / waist.bodyGirth) })
+    : words.reductionNone;
+}
+
+function tapeRows({ draft, client, tapeDay }: Printed, written: Written): [string, string][] {
+  const { measurements, estimated } = client;
+  const names = Object.keys(MEASUREMENT_WORDS) as MeasurementName[];
+  return [
+    [RECORD.tape.taken, tapeDay ?? RECORD.tape.notWritten],
+    ...names.flatMap((name): [string, string][] => {
+      const mm = measurements[name];
+      if (mm === null || mm === undefined) return [];
+      const length = written(mm);
+      return [
+        [
+          MEASUREMENT_WORDS[name].label,
+          estimated.includes(name) ? RECORD.tape.estimated({ length }) : length,
+        ],
+      ];
+    }),
+    ...(draft.halves ? [[RECORD.tape.sides, RECORD.tape.differs] as [string, string]] : []),
+  ];
+}
+
+function girthRow(
+  { level, bodyGirth, ease, targetGirth, sewnGirth, alongEdge }: LedgerRow,
+  gap: number,
+  unit: Client['unit'],
+): string[] {
+  const cloth = sewnGirth ?? alongEdge;
+  return [
+    LEVEL_TITLES[level],
+    formatLength(bodyGirth, unit),
+    formatLength(ease, unit, { signed: true }),
+    formatLength(targetGirth + gap, unit),
+    cloth === null ? RECORD.girths.outside : formatLength(cloth, unit),
+  ];
+}

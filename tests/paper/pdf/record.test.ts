@@ -1,0 +1,179 @@
+// What a print says of itself: the record, the scale on its sheets, a mock-up, and a large paper that is one page.
+
+import { beforeAll, describe, expect, it } from 'vitest';
+import { DEMO_CLIENT, MOCKUP_ALLOWANCE_MM, mockupStyle } from '../../../src/document';
+import { draft, draftWhole, inches, type Piece } from '../../../src/engine';
+import { onePagePdf, paperChoice, patternPdf, usualMaking } from '../../../src/paper';
+import { linedPieces } from '../../../src/paper/layout/placePanels';
+import { DEMO_SHEET, demoPattern, type PrintInput } from '../demoPattern';
+import { type ReadPage, type ReadPattern, readPattern } from '../readPattern';
+
+const line = (page: ReadPage | undefined): string => page?.texts.map(({ text }) => text).join(' ') ?? '';
+const PRINT: PrintInput = {
+  ...demoPattern('A4'),
+  making: usualMaking('in'),
+  program: 'Staywright 9.9.9',
+  tapeDay: '12 May 2026',
+};
+
+/** The demo's mock-up. */
+const MOCKUP: PrintInput = {
+  ...demoPattern('Letter', mockupStyle(DEMO_SHEET.style, MOCKUP_ALLOWANCE_MM)),
+  making: usualMaking('in'),
+  mockup: true,
+  across: 'all',
+};
+
+/** Left and right drafted apart, with twelve panels. */
+const APART = draftWhole(DEMO_CLIENT.measurements, DEMO_SHEET.style, {
+  leftShare: { waist: 0.52 },
+  rightLower: {},
+});
+
+describe('the record', () => {
+  let read: ReadPattern;
+  beforeAll(async () => {
+    read = await readPattern(await patternPdf(PRINT));
+  });
+
+  it('has a page behind the sheets: program, day and numbers of the tape, ease, gap, reduction and style', () => {
+    const records = read.pages.filter((page) => line(page).startsWith('Record of this print'));
+    expect(records).toHaveLength(1);
+    const words = line(records[0]);
+    for (const said of [
+      'Staywright 9.9.9',
+      '24 November 2026',
+      '12 May 2026',
+      'Waist girth 29½ in',
+      'Lacing gap 2 in',
+      'Waist reduction 2 in, 7 %',
+      'centre front a seam; centre back lacing',
+      '3 front, 3 back',
+      'Waist 29½ –2 27½ 25½',
+    ])
+      expect(words).toContain(said);
+  });
+
+  it('says that a day was not written down, and what was estimated', async () => {
+    const client = { ...DEMO_CLIENT, estimated: ['underarmToWaist'] as const };
+    const { pages } = await readPattern(await patternPdf({ ...PRINT, client, tapeDay: null }));
+    const words = line(pages.find((page) => line(page).startsWith('Record of this print')));
+    expect(words).toContain('the day was not written down');
+    expect(words).toMatch(/Underarm to waist .{2,8} in, estimated/);
+  });
+
+  it('stands beside the squares of a pattern on one page', async () => {
+    const roll = { widthMm: 914.4, heightMm: null, marginMm: 10 };
+    const { pages } = await readPattern(await onePagePdf(PRINT, roll));
+    expect(line(pages[0])).toContain('Lacing gap: 2 in');
+    expect(line(pages[0])).toContain('12 May 2026');
+  });
+});
+
+describe('the scale on the sheets', () => {
+  it('stands on the first of every ten, in the unit of the client', async () => {
+    const { pages } = await readPattern(await patternPdf({ ...demoPattern('A4'), draft: APART }));
+    const sheets = pages.filter((page) => /sheet \d+ of \d+/.test(line(page)));
+    expect(sheets.length).toBeGreaterThan(10);
+    for (const [i, page] of sheets.entries())
+      expect(
+        page.texts.some(({ text }) => text === '2 in'),
+        `sheet ${i + 1}`,
+      ).toBe(i % 10 === 0);
+    const metric = { ...demoPattern('A4'), client: { ...DEMO_CLIENT, unit: 'cm' as const } };
+    const [, first] = (await readPattern(await patternPdf(metric))).pages;
+    expect(first?.texts.some(({ text }) => text === '50 mm')).toBe(true);
+  });
+});
+
+describe('a large paper', () => {
+  it('is one page with panels, squares and the making list on it', async () => {
+    const { pages } = await readPattern(await patternPdf({ ...PRINT, paper: paperChoice('A0') }));
+    expect(pages).toHaveLength(1);
+    const words = line(pages[0]);
+    for (const said of ['100 mm', 'Front 1', 'Back 3', 'Making list', 'Waist tape', 'Lacing gap: 2 in'])
+      expect(words).toContain(said);
+    for (const { at } of pages[0]?.texts ?? []) {
+      expect(at.y).toBeLessThan(1189 - 10);
+      expect(at.x).toBeGreaterThanOrEqual(10 - 0.01);
+    }
+  });
+});
+
+describe('panels of a making list', () => {
+  it('say how often each is cut from each layer, as the list does', async () => {
+    const { pages } = await readPattern(await patternPdf(PRINT));
+    expect(pages.map(line).join(' ')).toMatch(/Front 2 Cut 2 fashion, 2 strength, 2 lining/);
+    const plain = await readPattern(await patternPdf(demoPattern('A4')));
+    expect(plain.pages.map(line).join(' ')).toMatch(/Front 2 Cut 2 Wren/);
+  });
+});
+
+describe('a mock-up', () => {
+  it('has 1 in on every edge, and the sew lines of the garment', () => {
+    for (const [i, piece] of MOCKUP.draft.pieces.entries()) {
+      const own = PRINT.draft.pieces[i] as Piece;
+      expect(piece.edges.map(({ points }) => points)).toEqual(own.edges.map(({ points }) => points));
+      for (const { allowance } of piece.edges) expect(allowance).toBe(inches(1));
+    }
+  });
+
+  it('has levels, centre lines and bust point right across, and no eyelets', () => {
+    const lined = linedPieces(MOCKUP);
+    for (const { piece, lines, labels } of lined) {
+      const levels = lines.filter(({ kind, points }) => kind === 'level' && points.length === 2);
+      const xs = piece.cutLine.map(({ x }) => x);
+      expect(levels, piece.id).toHaveLength(3);
+      for (const { points } of levels) {
+        const [a, b] = points.map(({ x }) => x) as [number, number];
+        expect(b - a).toBeGreaterThan(0.5 * (Math.max(...xs) - Math.min(...xs)));
+        expect(points[0]?.y).toBe(points[1]?.y);
+      }
+      const centre = lines.filter(({ kind, points }) => kind === 'level' && points.length > 2);
+      expect(centre).toHaveLength(piece.number === 1 ? 1 : 0);
+      // The bust point of this draft lies on the seam between the first two panels.
+      expect(labels.filter(({ text }) => text === 'Bust point')).toHaveLength(
+        ['front-1', 'front-2'].includes(piece.id) ? 1 : 0,
+      );
+    }
+    const rings = (input: PrintInput): number =>
+      linedPieces(input).flatMap(({ lines }) => lines.filter(({ points }) => points.length === 17)).length;
+    expect(rings({ ...MOCKUP, mockup: false })).toBe(13);
+    expect(rings(MOCKUP)).toBe(0);
+  });
+
+  it('finds the bust point on both halves where left and right are drafted apart', () => {
+    const found = linedPieces({ ...MOCKUP, draft: APART }).filter(({ labels }) =>
+      labels.some(({ text }) => text === 'Bust point'),
+    );
+    expect(found.map(({ piece }) => piece.id).sort()).toEqual([
+      'left-front-1',
+      'left-front-2',
+      'right-front-1',
+      'right-front-2',
+    ]);
+  });
+
+  it('says so on each panel and on the first page, and prints no making list', async () => {
+    const { pages } = await readPattern(await patternPdf(MOCKUP));
+    const words = pages.map(line).join(' ');
+    expect(words.match(/Mock-up of 24 November 2026\W+Cut 2\W+Wren/g)).toHaveLength(6);
+    expect(line(pages[0])).toContain('with 1 in on every edge');
+    expect(words).not.toContain('Making list');
+    expect(words).toContain('Mock-up 1 in on every edge');
+  });
+
+  it('has lines across the finished pattern for waist and bust point on request', () => {
+    const lined = linedPieces({ ...demoPattern('A4'), across: 'waistAndBust' });
+    for (const { piece, lines } of lined)
+      expect(
+        lines.filter(({ kind }) => kind === 'level'),
+        piece.id,
+      ).toHaveLength(2);
+  });
+
+  it('has no lines of its own where the draft has no levels', () => {
+    const none = draft({ ...DEMO_CLIENT.measurements, waist: null } as never, DEMO_SHEET.style);
+    expect(linedPieces({ ...MOCKUP, draft: none })).toEqual([]);
+  });
+});
