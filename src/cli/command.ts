@@ -9,11 +9,13 @@ import {
   type Fault,
   type FileStyle,
   NAMED_STYLES,
+  notJudgedSentence,
   parseJson,
   type Read,
   readStyle,
   refuse,
 } from '../document';
+import { type Draft, sewGarment } from '../engine';
 import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './clientFile';
 import { draftClient } from './draftClient';
 import { draftFiles, isSystemError, issueLine } from './draftFiles';
@@ -22,6 +24,7 @@ import { faultLine } from './faultLine';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
 import { styleNamed } from './styleNamed';
+import { wornFile } from './wornFile';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
 
@@ -65,7 +68,7 @@ async function stream({ style }: FileStyle, { stdin, stdout }: Streams): Promise
 }
 
 async function files(
-  { client: path, paper: paperName, out, nap }: Options,
+  { client: path, paper: paperName, out, nap, worn: isWorn }: Options,
   style: FileStyle,
   { stdout, stderr }: Streams,
 ): Promise<number> {
@@ -76,15 +79,29 @@ async function files(
   if (!client.ok) return unusable(client.faults, path ?? 'draft', stderr);
   const drafted = draftClient(client.value, style.style);
   if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft', stderr);
-  const made = await draftFiles(drafted.value, client.value, style, { ...paper.value, nap }, out);
+  const worn = isWorn ? sewn(drafted.value, client.value, style) : null;
+  const print = { ...paper.value, nap };
+  const made = await draftFiles(drafted.value, client.value, style, print, out, worn?.content ?? null);
   if (!made.ok) return unusable(made.faults, out, stderr);
   for (const file of made.value) stdout.write(`${file}\n`);
   for (const line of layer.estimatedLines({ ...client.value, unit: paperUnit(client.value) }))
     stderr.write(`warn measurements: ${line}\n`);
+  if (worn && worn.notJudged !== null) stderr.write(`note worn: ${notJudgedSentence(worn.notJudged)}\n`);
   const { issues } = drafted.value;
   for (const issue of issues.filter(({ severity }) => severity !== 'note'))
     stderr.write(issueLine(issue, style, client.value));
   return issues.some(({ severity }) => severity === 'error') ? MUST_NOT_BE_CUT : DRAFTED;
+}
+
+/** The content of worn.json, null where nothing could be sewn; and why it has no figures, null where it has. */
+function sewn(drafted: Draft, { measurements, sides }: FileClient, { style }: FileStyle) {
+  const start = performance.now();
+  const worn = sewGarment(drafted, measurements, style, sides);
+  const file = wornFile(worn, drafted, performance.now() - start);
+  return {
+    notJudged: worn.notJudged,
+    content: worn.halves.length > 0 ? `${JSON.stringify(file)}\n` : null,
+  };
 }
 
 async function clientOf(path: string | null): Promise<Read<FileClient>> {

@@ -28,12 +28,15 @@ const DRAWN_FILES: readonly {
   { name: 'sheet.html', make: ({ draftingSheetHtml }, input) => draftingSheetHtml(input) },
 ];
 const PRINTED_FILE = 'pattern.pdf';
+const WORN_FILE = 'worn.json';
 
 type Content = readonly [name: string, content: string | Uint8Array];
 
 /**
  * Writes the files into a directory and returns their paths in the order written. Nothing is written where the pattern cannot be
  * printed on the paper asked for.
+ *
+ * @param worn the content of worn.json where there is one
  */
 export async function draftFiles(
   drafted: Draft,
@@ -41,15 +44,20 @@ export async function draftFiles(
   style: FileStyle,
   print: Print & Lay,
   out: string,
+  worn: string | null = null,
 ): Promise<Read<readonly string[]>> {
   const pattern = await patternContents(drafted, client, style, print);
   if (!pattern.ok) return pattern;
   const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit))}\n`;
-  const contents: readonly Content[] = [['pieces.json', pieces], ...pattern.value];
+  const contents: readonly Content[] = [
+    ['pieces.json', pieces],
+    ...pattern.value,
+    ...(worn === null ? [] : [[WORN_FILE, worn] as const]),
+  ];
   try {
     await makeDirectory(out);
     // A pattern of an earlier draft must not stay beside these pieces.
-    for (const name of [PRINTED_FILE, ...DRAWN_FILES.map((file) => file.name)])
+    for (const name of [PRINTED_FILE, WORN_FILE, ...DRAWN_FILES.map((file) => file.name)])
       await rm(join(out, name), { force: true });
     for (const [name, content] of contents) await writeFile(join(out, name), content);
     return { ok: true, value: contents.map(([name]) => join(out, name)) };

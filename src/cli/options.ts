@@ -6,7 +6,7 @@ const VALUED = ['client', 'style', 'paper', 'out'] as const;
 type Valued = (typeof VALUED)[number];
 
 /** Flags without a value. */
-const BARE = ['stdin', 'nap'] as const;
+const BARE = ['stdin', 'nap', 'worn'] as const;
 type Bare = (typeof BARE)[number];
 
 export interface Options {
@@ -18,6 +18,8 @@ export interface Options {
   readonly out: string;
   /** Whether the cloth has a nap or a one-way print. */
   readonly nap: boolean;
+  /** Whether the garment is sewn on the body as well. */
+  readonly worn: boolean;
 }
 
 /** Reads the arguments of the command; a flag that is unknown, given twice or without its value is a fault. */
@@ -43,7 +45,7 @@ export function readOptions(words: readonly string[]): Read<Options> {
     given.set(name, value ?? '');
   }
   if (given.has('stdin'))
-    for (const name of ['client', 'paper', 'out', 'nap'] as const)
+    for (const name of ['client', 'paper', 'out', 'nap', 'worn'] as const)
       if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.notWithStdin });
   if (faults.length > 0) return { ok: false, faults };
   return {
@@ -55,6 +57,7 @@ export function readOptions(words: readonly string[]): Read<Options> {
       paper: given.get('paper') ?? USUAL.paper,
       out: given.get('out') ?? USUAL.out,
       nap: given.has('nap'),
+      worn: given.has('worn'),
     },
   };
 }
@@ -66,4 +69,5 @@ const USUAL: Options = {
   paper: 'a4',
   out: 'out',
   nap: false,
+  worn: false,
 };

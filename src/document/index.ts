@@ -87,6 +87,7 @@ export { lengthFaultSentence, outsideSpanSentence } from './messages/remarks/len
 export { measurementIssueSentence } from './messages/remarks/measurementIssues';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/remarks/safety';
 export { unusualLine, widerThanBustLine } from './messages/remarks/unusual';
+export { notJudgedSentence } from './messages/remarks/worn';
 export { CANVAS } from './messages/screens/canvas';
 export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/screens/choices';
 export { BACKUP, CLIENT_BOOK } from './messages/screens/clientBook';

@@ -87,3 +87,9 @@ export { identityOf, type PieceIdentity, type SeamIdentity } from './terms/ident
 export type { EdgeName, Issue, IssueCode, IssueValues, Severity } from './terms/issue';
 export { type BlockName, LEVEL_NAMES, type LevelName, type PerLevel, SIDES, type Side } from './terms/names';
 export { inches, MM_PER_INCH } from './terms/units';
+export { sectionPoints } from './worn/body/surface';
+export type { FitFigures } from './worn/measure/figures';
+export { clothLength, tapeRound } from './worn/measure/girths';
+export { worstPlaces } from './worn/measure/worst';
+export { type NotJudged, sewGarment, type WornGarment, type WornHalf } from './worn/sewGarment';
+export { wholeMesh } from './worn/wholeMesh';

@@ -37,6 +37,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
       'checks',
       'draft',
     ],
+    ...['worn/body', 'worn/mesh', 'worn/cloth', 'worn/solve', 'worn/measure', 'worn'],
   ],
   document: [
     'units',
@@ -72,6 +73,8 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
  */
 const CLOSED_TO: Readonly<Record<string, readonly string[]>> = {
   'engine/checks': ['panels', 'extras'],
+  'engine/worn/mesh': ['panels', 'extras'],
+  'engine/worn/solve': ['panels', 'extras'],
   'paper/dxf': ['svg'],
   'paper/pdf': ['svg', 'dxf'],
   'paper/draftingSheet': ['svg', 'dxf', 'pdf'],
@@ -79,8 +82,8 @@ const CLOSED_TO: Readonly<Record<string, readonly string[]>> = {
 
 const MOST_LINES = 300;
 
-/** Packages the engine may use: arithmetic on paths and the style's schema, nothing that knows of a screen, a clock or a disk. */
-const ENGINE_PACKAGES: readonly string[] = ['clipper2-ts', 'zod'];
+/** Packages the engine may use: arithmetic on paths, triangles of points and the style's schema, nothing that knows of a screen, a clock or a disk. */
+const ENGINE_PACKAGES: readonly string[] = ['clipper2-ts', 'delaunator', 'zod'];
 
 const ENGINE_ABSENT: readonly string[] = [
   'Date',

@@ -7,7 +7,7 @@ export const CLI = catalogue({
   help: ({ styles, papers }: { styles: readonly string[]; papers: readonly string[] }) =>
     `Drafts a bodice or corset block without a screen.
 
-  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--nap] [--out DIR]
+  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--nap] [--worn] [--out DIR]
   npm run draft -- --stdin [--style NAME|FILE.json]
 
   --client FILE   the client to draft; without it, the demo client
@@ -15,6 +15,7 @@ export const CLI = catalogue({
   --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
                   a4 without it
   --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
+  --worn          sews the garment on a body of these girths as well, into worn.json
   --out DIR       where the files go; out without it
   --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
   --help          this
@@ -33,6 +34,8 @@ Made in the directory:
   pattern.svg     the pattern at full size in mm, a group a panel and in it a group for each kind of line.
   pattern.dxf     the same for cutters (release 12, mm): a block a piece, layers by number as in ASTM D6673.
   sheet.html      the drafting sheet: the draft as numbered steps to draw by hand, in the client's unit (cm for mm).
+  worn.json       with --worn: the panels sewn, boned, laced and at rest on the body; stand-off, strain and contact at
+                  every place, and figures of the fit. It compares drafts and promises no fit; contact is an estimate.
 All but pieces.json are made where there is a piece to print; those from an earlier run are taken away first.
 
 With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with

@@ -1,0 +1,175 @@
+// The fit in figures: by region, by edge and by mark, and one number to compare drafts by.
+
+import type { LevelName } from '../../terms/names';
+import type { WornBody } from '../body/wornBody';
+import { tapeReaction } from '../cloth/waistTape';
+import type { Draped } from '../solve/drape';
+import type { Fields } from './fields';
+import { bustPoint, markPlaces } from './marks';
+import { BANDS, type Band, bandAt, PARTS, type Part, partAt } from './regions';
+
+/** Means over an area are roots of mean squares. */
+interface RegionFigures {
+  readonly band: Band;
+  readonly part: Part;
+  /** Distance from the body where the cloth stands off, mm. */
+  readonly standOff: number;
+  /** Strain where the cloth is longer than cut, both ways together, %. */
+  readonly stretch: number;
+  /** Mean estimated contact, kPa: only for comparing. */
+  readonly contact: number;
+}
+
+interface EdgeFigures {
+  readonly edge: 'top' | 'hem';
+  readonly part: Part;
+  /** Distance from the body, root of the mean square, mm. */
+  readonly gape: number;
+}
+
+interface MarkFigures {
+  readonly level: LevelName;
+  readonly part: Part;
+  /** Mean height of the marks above the body's level, mm. */
+  readonly rise: number;
+}
+
+export interface FitFigures {
+  readonly regions: readonly RegionFigures[];
+  readonly edges: readonly EdgeFigures[];
+  readonly marks: readonly MarkFigures[];
+  /** The whole garment: stand-off, gape and rise mm, stretch %. */
+  readonly standOff: number;
+  readonly stretch: number;
+  readonly gape: number;
+  readonly rise: number;
+  /** Distance of the nearest bust mark from the bust point, mm; null for a garment without one. */
+  readonly apex: number | null;
+  /** What the waist tape holds in all, as a part of what presses on the body, no unit: friction could hold little. */
+  readonly tapeShare: number;
+  readonly score: number;
+}
+
+const KPA = 1000;
+
+/** A region smaller than this has no figure of its own, mm². */
+const LEAST_AREA = 1500;
+
+/**
+ * √(standOff² + (5·stretch)² + (gape/2)² + (rise/2)² + (apex/4)²), lower is better. It only compares drafts of equal closed girths:
+ * as a garment grows it stands off more and pulls less, and 1 % of stretch weighs as 5 mm of stand-off. The weights are ours.
+ */
+const scoreOf = ({
+  standOff,
+  stretch,
+  gape,
+  rise,
+  apex,
+}: Pick<FitFigures, 'standOff' | 'stretch' | 'gape' | 'rise' | 'apex'>): number =>
+  Math.hypot(standOff, 5 * stretch, gape / 2, rise / 2, (apex ?? 0) / 4);
+
+/** @param levels heights of the draft's levels on paper, mm below the shoulder level */
+export function figuresOf(
+  draped: Draped,
+  fields: Fields,
+  body: WornBody,
+  levels: readonly { readonly name: LevelName; readonly y: number }[],
+): FitFigures {
+  const { regions, whole } = regionSums(draped, fields, body);
+  const { mesh, places } = draped;
+  const gapes: { edge: 'top' | 'hem'; part: Part; off: number }[] = [];
+  for (const { kind, sewn } of mesh.lines)
+    if (kind === 'top' || kind === 'hem')
+      for (const i of sewn)
+        gapes.push({
+          edge: kind,
+          part: partAt(places[3 * i]!, places[3 * i + 1]!),
+          off: Math.max(0, fields.standOff[i]!),
+        });
+  const marks = markPlaces(draped, body, levels);
+  const [bx, by, bz] = bustPoint(body);
+  const misses = marks
+    .filter(({ level }) => level === 'bust')
+    .map(({ at: [x, y, z] }) => Math.hypot(x - bx, y - by, z - bz));
+  const total = {
+    standOff: Math.sqrt(whole.off / whole.area),
+    stretch: Math.sqrt(whole.stretch / whole.area),
+    gape: rootMeanSquare(gapes.map(({ off }) => off)),
+    rise: rootMeanSquare(marks.map(({ rise }) => rise)),
+    apex: misses.length > 0 ? Math.min(...misses) : null,
+  };
+  return {
+    regions,
+    edges: (['top', 'hem'] as const).flatMap((edge) =>
+      PARTS.flatMap((part) => {
+        const own = gapes.filter((each) => each.edge === edge && each.part === part);
+        return own.length > 0 ? [{ edge, part, gape: rootMeanSquare(own.map(({ off }) => off)) }] : [];
+      }),
+    ),
+    marks: levels.flatMap(({ name }) =>
+      PARTS.flatMap((part) => {
+        const own = marks.filter((mark) => mark.level === name && mark.part === part);
+        const sum = own.reduce((all, { rise }) => all + rise, 0);
+        return own.length > 0 ? [{ level: name, part, rise: sum / own.length }] : [];
+      }),
+    ),
+    ...total,
+    tapeShare: Math.abs(tapeReaction(draped.garment.marks, places)) / (whole.push || 1),
+    score: scoreOf(total),
+  };
+}
+
+const rootMeanSquare = (values: readonly number[]): number =>
+  values.length === 0 ? 0 : Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
+
+interface Sums {
+  area: number;
+  off: number;
+  stretch: number;
+  contact: number;
+  /** N */
+  push: number;
+}
+
+/** Sums over triangles, in each region and over all. */
+function regionSums(
+  { garment, places }: Draped,
+  { standOff, contact, warp, weft }: Fields,
+  body: WornBody,
+): { regions: RegionFigures[]; whole: Sums } {
+  const empty = (): Sums => ({ area: 0, off: 0, stretch: 0, contact: 0, push: 0 });
+  const whole = empty();
+  const cells = BANDS.flatMap((band) => PARTS.map((part) => ({ band, part, sums: empty() })));
+  const { vertices, areas } = garment.membrane;
+  for (let t = 0; t < areas.length; t += 1) {
+    let [x, y, z, off, push] = [0, 0, 0, 0, 0];
+    for (let k = 0; k < 3; k += 1) {
+      const i = vertices[3 * t + k]!;
+      x += places[3 * i]! / 3;
+      y += places[3 * i + 1]! / 3;
+      z += places[3 * i + 2]! / 3;
+      off += standOff[i]! / 3;
+      push += contact[i]! / 3;
+    }
+    const [band, part] = [bandAt(z, body.levels), partAt(x, y)];
+    const square = 1e4 * (Math.max(0, warp[t]!) ** 2 + Math.max(0, weft[t]!) ** 2);
+    for (const sums of [whole, cells.find((cell) => cell.band === band && cell.part === part)?.sums]) {
+      if (!sums) continue;
+      sums.area += areas[t]!;
+      sums.off += areas[t]! * Math.max(0, off) ** 2;
+      sums.stretch += areas[t]! * square;
+      sums.contact += areas[t]! * push;
+      sums.push += (areas[t]! * push) / KPA;
+    }
+  }
+  const regions = cells
+    .filter(({ sums }) => sums.area >= LEAST_AREA)
+    .map(({ band, part, sums }) => ({
+      band,
+      part,
+      standOff: Math.sqrt(sums.off / sums.area),
+      stretch: Math.sqrt(sums.stretch / sums.area),
+      contact: sums.contact / sums.area,
+    }));
+  return { regions, whole };
+}

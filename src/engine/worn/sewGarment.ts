@@ -1,0 +1,123 @@
+// A draft sewn and worn: the panels of each half on the body they were drafted for, at rest, and how they fit.
+
+import { type Body, checkBody } from '../body/body';
+import type { Measurements } from '../body/measurements';
+import { type BodySides, bodyOfSide, wholeSides } from '../body/sides';
+import type { Draft } from '../draft/draft';
+import type { Style } from '../style/style';
+import { styleOfSide } from '../style/styleOfSide';
+import { identityOf, type PieceIdentity } from '../terms/identity';
+import { type LevelName, SIDES, type Side } from '../terms/names';
+import { tapeAt } from './body/surface';
+import { makeWornBody, type WornBody } from './body/wornBody';
+import { type Making, USUAL_CLOTH } from './cloth/garmentEnergy';
+import { type Fields, fieldsOf } from './measure/fields';
+import { type FitFigures, figuresOf } from './measure/figures';
+import type { PlacedMesh } from './mesh/carriedOver';
+import { type Draped, drape } from './solve/drape';
+
+/**
+ * Why a garment is not judged. `cannotBeSewn`: the draft has errors or lacks a panel. `shouldered`: the body has no arms yet, and
+ * what hangs from shoulders comes to rest in several places. `bodyNotMet`: no surface has all these girths. `notAtRest`: forces
+ * were not in balance within the work allowed. `stopped`: the caller ended the work.
+ */
+export type NotJudged = 'cannotBeSewn' | 'shouldered' | 'bodyNotMet' | 'notAtRest' | 'stopped';
+
+/** One half on its body; x to the wearer's left for a left half, to her right for a right one, and its mirror image where alike. */
+export interface WornHalf {
+  readonly side: Side | null;
+  readonly body: WornBody;
+  readonly draped: Draped;
+  readonly fields: Fields;
+  /** Heights of the draft's levels on paper, mm. */
+  readonly levels: readonly { readonly name: LevelName; readonly y: number }[];
+  /** Null where the garment is not at rest. */
+  readonly figures: FitFigures | null;
+}
+
+export interface WornGarment {
+  /** Null where the figures stand. */
+  readonly notJudged: NotJudged | null;
+  /** One half where both are alike, else the left and the right. Empty where nothing was sewn. */
+  readonly halves: readonly WornHalf[];
+  /** Pieces beside the panels, which are not sewn on: bands, facings, straps. */
+  readonly leftOut: readonly PieceIdentity[];
+}
+
+export interface WornChoice {
+  /** Width of the mesh, mm: 12 for figures, 24 while something is dragged. */
+  readonly width?: number;
+  /** The hollow of the back at the waist as measured, mm; null for the usual. */
+  readonly hollow?: number | null;
+  /** What an earlier run of the same panels came to, by half. */
+  readonly from?: readonly PlacedMesh[];
+  /** Asked before every step; true ends the work. */
+  readonly shouldStop?: () => boolean;
+}
+
+const USUAL_WIDTH_MM = 12;
+
+/** The most that a tape round the body may differ from the girth, mm. */
+const GIRTH_TOLERANCE_MM = 0.1;
+
+/** Sews a draft on the body it was made for. Pure: the same input gives the same result, unless it is stopped. */
+export function sewGarment(
+  drafted: Draft,
+  measurements: Measurements,
+  style: Style,
+  sides: BodySides | null = null,
+  choice: WornChoice = {},
+): WornGarment {
+  const leftOut = drafted.extras.map(identityOf);
+  const none = (notJudged: NotJudged): WornGarment => ({ notJudged, halves: [], leftOut });
+  const { body } = checkBody(measurements);
+  if (!body || drafted.pieces.length === 0 || drafted.issues.some(({ severity }) => severity === 'error'))
+    return none('cannotBeSewn');
+  if (style.shoulders && style.shoulders.bandAbove === undefined) return none('shouldered');
+  const jobs = drafted.halves
+    ? SIDES.map((side) => ({
+        side,
+        half: drafted.halves?.[side] ?? drafted,
+        style: styleOfSide(style, side),
+      }))
+    : [{ side: null, half: drafted, style }];
+  const halves: WornHalf[] = [];
+  for (const [i, { side, half, style: own }] of jobs.entries()) {
+    const on = makeWornBody(side ? bodyOf(measurements, body, sides, side) : body, choice.hollow ?? null);
+    if (on.levels.some(({ z, girth }) => Math.abs(tapeAt(on.surface, z) - girth) > GIRTH_TOLERANCE_MM))
+      return none('bodyNotMet');
+    halves.push(wornHalf(half, on, own, side, choice, choice.from?.[i]));
+    if (halves[i]?.draped.rest.stopped) return none('stopped');
+  }
+  const atRest = halves.every(({ figures }) => figures !== null);
+  return { notJudged: atRest ? null : 'notAtRest', halves, leftOut };
+}
+
+function bodyOf(measurements: Measurements, body: Body, sides: BodySides | null, side: Side): Body {
+  return checkBody(bodyOfSide(measurements, body, wholeSides(sides), side)).body ?? body;
+}
+
+function wornHalf(
+  drafted: Draft,
+  body: WornBody,
+  style: Style,
+  side: Side | null,
+  { width = USUAL_WIDTH_MM, shouldStop }: WornChoice,
+  from: PlacedMesh | undefined,
+): WornHalf {
+  const levels = drafted.levels.map(({ name, y }) => ({ name, y }));
+  const making: Making = {
+    open: { front: openAt(style, 'front'), back: openAt(style, 'back') },
+    busk: style.closure.front === 'busk',
+    waistY: levels.find(({ name }) => name === 'waist')?.y ?? null,
+    bones: true,
+    cloth: USUAL_CLOTH,
+  };
+  const draped = drape(drafted.pieces, body, making, { width, from, shouldStop });
+  const fields = fieldsOf(draped);
+  const figures = draped.rest.atRest ? figuresOf(draped, fields, body, levels) : null;
+  return { side, body, draped, fields, levels, figures };
+}
+
+const openAt = ({ closure }: Style, block: 'front' | 'back'): number | null =>
+  closure[block] === 'lacing' ? closure.lacingGap / 2 : null;

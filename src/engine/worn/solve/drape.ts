@@ -1,0 +1,81 @@
+// Brings the panels of one half to rest on a body, from a coarse mesh to a fine one.
+
+import type { Piece } from '../../pieces/piece';
+import type { WornBody } from '../body/wornBody';
+import { type GarmentEnergy, type Making, makeGarmentEnergy } from '../cloth/garmentEnergy';
+import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
+import { type GarmentMesh, meshGarment } from '../mesh/garmentMesh';
+import { placeOn, type Start } from '../mesh/placing';
+import { type Rest, relax } from './relax';
+
+export interface DrapeChoice {
+  /** Width of the finest mesh, mm. */
+  readonly width: number;
+  /** A rest of the same panels to start from; else cloth starts laid round the body. */
+  readonly from?: PlacedMesh | undefined;
+  readonly start?: Start | undefined;
+  /** Moves the places of the first mesh before it is brought to rest. */
+  readonly disturb?: ((places: Float64Array) => void) | undefined;
+  readonly shouldStop?: (() => boolean) | undefined;
+}
+
+/** A half garment brought to rest. */
+export interface Draped extends PlacedMesh {
+  readonly mesh: GarmentMesh;
+  /** x, y, z of each sewn vertex, mm. */
+  readonly places: Float64Array;
+  readonly garment: GarmentEnergy;
+  readonly rest: Rest;
+}
+
+/** A coarse and the middle width of the mesh, mm. */
+const COARSE_MM = 24;
+const MIDDLE_MM = 12;
+const FINER_MM = 6.5;
+
+/** Net force over contact force on coarse meshes and on the last one. */
+const COARSE_TOLERANCE = 1e-2;
+const REST_TOLERANCE = 1e-3;
+
+/** Factors that a whole run may take, all meshes together. */
+const MOST_FACTORS = 80;
+
+/** The widths that lead to a mesh of the width `h`, coarse first, mm. */
+function widthsTo(h: number): number[] {
+  const coarser = h >= 20 ? [] : h >= 10 ? [COARSE_MM] : [COARSE_MM, MIDDLE_MM];
+  return [...coarser, ...(h < 5 ? [FINER_MM] : []), h];
+}
+
+export function drape(
+  pieces: readonly Piece[],
+  body: WornBody,
+  making: Making,
+  { width, from, start, disturb, shouldStop = () => false }: DrapeChoice,
+): Draped {
+  const ground = { ...body, waistZ: body.levels.find(({ name }) => name === 'waist')?.z ?? 0 };
+  const gap = { front: making.open.front ?? 0, back: making.open.back ?? 0 };
+  let placed = from;
+  let [steps, factors] = [0, 0];
+  for (const each of from ? [width] : widthsTo(width)) {
+    const mesh = meshGarment(pieces, each);
+    const places = placed ? carriedOver(placed, mesh) : placeOn(mesh, body, gap, start);
+    if (placed === from) disturb?.(places);
+    const garment = makeGarmentEnergy(mesh, ground, making, places);
+    const rest = relax(garment, places, {
+      tolerance: each === width ? REST_TOLERANCE : COARSE_TOLERANCE,
+      mostFactors: MOST_FACTORS - factors,
+      shouldStop,
+    });
+    steps += rest.steps;
+    factors += rest.factors;
+    placed = { mesh, places };
+    if (each === width || rest.stopped)
+      return {
+        mesh,
+        places,
+        garment,
+        rest: { ...rest, steps, factors, atRest: rest.atRest && each === width },
+      };
+  }
+  throw new RangeError('a mesh has a width');
+}

@@ -1,0 +1,132 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { wornFile } from '../../src/cli/wornFile';
+import { DEMO_CLIENT, NAMED_STYLES } from '../../src/document';
+import { draft } from '../../src/engine';
+import { runDraft } from './runDraft';
+
+let place: string;
+beforeAll(() => {
+  place = mkdtempSync(join(tmpdir(), 'staywright-'));
+});
+afterAll(() => rmSync(place, { recursive: true, force: true }));
+
+type Point = readonly [number, number, number];
+type WornFile = ReturnType<typeof wornFile>;
+
+/** Length of a closed ring's convex hull, by gift wrapping. */
+function hullLength(points: readonly (readonly number[])[]): number {
+  const [first] = [...points].sort((p, q) => (p[0] as number) - (q[0] as number));
+  if (!first) return 0;
+  let [length, at] = [0, first];
+  do {
+    let next = points[0] === at ? (points[1] ?? at) : (points[0] ?? at);
+    for (const p of points) {
+      const [ax, ay, nx, ny, px, py] = [...at, ...next, ...p] as [
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+      ];
+      if ((nx - ax) * (py - ay) - (ny - ay) * (px - ax) < 0) next = p;
+    }
+    length += Math.hypot(...next.map((value, i) => value - (at[i] as number)));
+    at = next;
+  } while (at !== first);
+  return length;
+}
+
+describe('--worn', () => {
+  it('sews the garment and writes it with its body', async () => {
+    const out = join(place, 'sewn');
+    const ran = await runDraft(['--worn', '--style', 'under-bust', '--out', out]);
+    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran.out).toContain(join(out, 'worn.json'));
+    const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
+    expect(Object.keys(worn)).toEqual([
+      ...['unit', 'vertices', 'triangles', 'panelOf', 'flat', 'warpStrain', 'weftStrain', 'shear'],
+      ...['standOff', 'contact', 'levels', 'scores', 'rest', 'body'],
+    ]);
+    expect(worn.rest).toMatchObject({ atRest: true });
+    expect(worn.rest.residual).toBeLessThan(1e-3);
+    const { vertices, triangles } = worn;
+    for (const list of [worn.standOff, worn.contact]) expect(list).toHaveLength(vertices.length);
+    for (const list of [worn.panelOf, worn.flat, worn.warpStrain, worn.weftStrain, worn.shear])
+      expect(list).toHaveLength(triangles.length);
+
+    const style = NAMED_STYLES.get('under-bust')?.style;
+    if (!style) throw new Error('the style is there');
+    const drafted = draft(DEMO_CLIENT.measurements, style);
+    expect(new Set(worn.panelOf)).toEqual(new Set(drafted.pieces.map(({ id }) => id)));
+
+    // Every edge but those of the outline has a triangle on both sides, which run opposite ways: all seams are closed.
+    const ways = new Map<string, number>();
+    for (const [a, b, c] of triangles as unknown as Point[])
+      for (const way of [`${a} ${b}`, `${b} ${c}`, `${c} ${a}`]) ways.set(way, (ways.get(way) ?? 0) + 1);
+    expect(Math.max(...ways.values())).toBe(1);
+
+    // The cloth on paper, all panels twice, is that of the pieces.
+    const area = worn.flat.reduce((sum, corners) => {
+      const [ax, ay, bx, by, cx, cy] = corners.flat() as [number, number, number, number, number, number];
+      return sum + Math.abs((bx - ax) * (cy - ay) - (cx - ax) * (by - ay)) / 2;
+    }, 0);
+    const cut = drafted.pieces.reduce((sum, { edges }) => {
+      const ring = edges.flatMap(({ points }) => points.slice(0, -1));
+      const twice = ring.reduce((all, { x, y }, i) => {
+        const next = ring[(i + 1) % ring.length] ?? { x, y };
+        return all + x * next.y - next.x * y;
+      }, 0);
+      return sum + Math.abs(twice) / 2;
+    }, 0);
+    expect(Math.abs(area / (2 * cut) - 1)).toBeLessThan(2e-3);
+
+    // The lacing gap stands open at centre back.
+    const back = vertices.filter(([, , z = 0]) => z < 0).map(([x = 0]) => Math.abs(x));
+    expect(Math.min(...back)).toBeCloseTo(style.closure.lacingGap / 2, 6);
+
+    for (const { level, points } of worn.body.sections) {
+      const girth = DEMO_CLIENT.measurements[level];
+      if (girth !== null) expect(Math.abs(hullLength(points) - girth)).toBeLessThan(0.1);
+    }
+    for (const { name, bodyGirth, garmentGirth, tape } of worn.levels) {
+      expect(bodyGirth).toBeCloseTo(DEMO_CLIENT.measurements[name] ?? 0, 6);
+      const target = drafted.proof.ledger.find(({ level }) => level === name)?.targetGirth ?? 0;
+      expect(Math.abs(garmentGirth / target - 1)).toBeLessThan(0.02);
+      expect(tape).toBeGreaterThan(garmentGirth);
+    }
+    expect(worn.scores).toMatchObject({ apex: null });
+  });
+
+  it('says what is not judged yet, and takes away what an earlier run made', async () => {
+    const out = join(place, 'shouldered');
+    await runDraft(['--worn', '--style', 'cincher', '--out', out]);
+    expect(existsSync(join(out, 'worn.json'))).toBe(true);
+    const ran = await runDraft(['--worn', '--style', 'princess-bodice', '--out', out]);
+    expect(ran.err).toContain('note worn: Garments that hang from the shoulders are not judged yet');
+    expect(existsSync(join(out, 'worn.json'))).toBe(false);
+  });
+
+  it('writes both halves of a body that differs left to right', async () => {
+    const client = join(place, 'client.json');
+    const sides = { leftShare: { waist: 0.53 }, rightLower: {} };
+    writeFileSync(
+      client,
+      JSON.stringify({ name: 'Isla Quince', unit: 'mm', measurements: DEMO_CLIENT.measurements, sides }),
+    );
+    const out = join(place, 'apart');
+    const ran = await runDraft(['--worn', '--style', 'cincher', '--client', client, '--out', out]);
+    expect(ran.code).toBe(0);
+    const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
+    expect(Object.keys(worn.scores)).toEqual(['left', 'right']);
+    const lefts = worn.vertices.map(([x = 0]) => x);
+    expect(Math.max(...lefts)).toBeGreaterThan(-Math.min(...lefts) + 5);
+  });
+
+  it('does not go with --stdin', async () => {
+    expect(await runDraft(['--stdin', '--worn'])).toMatchObject({ code: 2 });
+  });
+});

@@ -1,0 +1,119 @@
+// A garment comes to rest in one place whatever it starts from, and says so where it does not.
+
+import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../../src/document';
+import { draftWhole, type Measurements, type Style, UNMEASURED } from '../../../src/engine';
+import { sewGarment } from '../../../src/engine/worn/sewGarment';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { randomFrom } from '../../support/random';
+import { bodyFor, wear } from '../../support/wornBodies';
+
+const styleNamed = (name: string): Style => {
+  const style = NAMED_STYLES.get(name)?.style;
+  if (!style) throw new Error(`no style ${name}`);
+  return style;
+};
+
+const farthest = (a: Float64Array, b: Float64Array): number =>
+  a.reduce((most, x, i) => Math.max(most, Math.abs(x - (b[i] as number))), 0);
+
+describe('coming to rest', () => {
+  it('ends in one place from above, below, far off and with noise', () => {
+    for (const [measurements, name] of [
+      [MEAN_BODY, 'default'],
+      [drawBodies(1, 3)[0] ?? MEAN_BODY, 'under-bust'],
+    ] as const) {
+      const body = bodyFor(measurements);
+      const style = styleNamed(name);
+      const usual = wear(measurements, style, body).draped;
+      expect(usual.rest.atRest).toBe(true);
+      const random = randomFrom(4);
+      for (const choice of [
+        { start: { up: 20 } },
+        { start: { up: -20 } },
+        { start: { off: 15 } },
+        { disturb: (X: Float64Array) => X.set(X.map((x) => x + 8 * (random() - 0.5))) },
+      ]) {
+        const other = wear(measurements, style, body, choice).draped;
+        expect(other.rest.atRest).toBe(true);
+        expect(farthest(other.places, usual.places)).toBeLessThan(0.5);
+      }
+    }
+  });
+
+  it('is the same to the bit each time', () => {
+    const [one, two] = [0, 1].map(() =>
+      sewGarment(draftWhole(MEAN_BODY, styleNamed('cincher')), MEAN_BODY, styleNamed('cincher')),
+    );
+    expect(one?.halves[0]?.draped.places).toEqual(two?.halves[0]?.draped.places);
+    expect(one?.halves[0]?.figures).toEqual(two?.halves[0]?.figures);
+  });
+
+  it('starts from an earlier rest with fewer factors', () => {
+    const style = styleNamed('under-bust');
+    const drafted = draftWhole(MEAN_BODY, style);
+    const first = sewGarment(drafted, MEAN_BODY, style);
+    const changed = draftWhole({ ...MEAN_BODY, waist: MEAN_BODY.waist - 6 }, style);
+    const again = sewGarment(changed, MEAN_BODY, style, null, {
+      from: first.halves.map(({ draped }) => draped),
+    });
+    expect(again.notJudged).toBeNull();
+    expect(again.halves[0]?.draped.rest.factors).toBeLessThan(first.halves[0]?.draped.rest.factors ?? 0);
+  });
+});
+
+describe('a garment that is not judged', () => {
+  const judge = (style: Style, measurements: Measurements = MEAN_BODY, choice = {}) =>
+    sewGarment(draftWhole(measurements, style), measurements, style, null, choice);
+
+  it('hangs from shoulders', () => {
+    const measurements = { ...MEAN_BODY, acrossShoulder: 374 };
+    expect(judge(styleNamed('princess-bodice'), measurements)).toMatchObject({
+      notJudged: 'shouldered',
+      halves: [],
+    });
+  });
+
+  it('cannot be sewn', () => {
+    expect(judge(styleNamed('default'), UNMEASURED)).toMatchObject({ notJudged: 'cannotBeSewn', halves: [] });
+  });
+
+  it('was stopped between two steps', () => {
+    let asked = 0;
+    const worn = judge(styleNamed('default'), MEAN_BODY, {
+      shouldStop: () => {
+        asked += 1;
+        return asked > 3;
+      },
+    });
+    expect(worn).toMatchObject({ notJudged: 'stopped', halves: [] });
+    expect(asked).toBe(4);
+  });
+
+  it('is not at rest, and then has no figures', () => {
+    const style = styleNamed('default');
+    const far = { ...MEAN_BODY, waist: 400, hip: 1400 };
+    const worn = sewGarment(draftWhole(MEAN_BODY, style), far, style);
+    for (const half of worn.halves) expect(half.figures === null).toBe(!half.draped.rest.atRest);
+  });
+
+  it('leaves out what lies beside the panels, and says so', () => {
+    const style = styleNamed('off-shoulder-bridal');
+    const measurements = { ...MEAN_BODY, acrossShoulder: 374 };
+    const worn = judge(style, measurements);
+    expect(worn.notJudged).toBeNull();
+    expect(worn.leftOut.map(({ kind }) => kind)).toContain('band');
+  });
+
+  it('is sewn half by half where the sides differ', () => {
+    const style = styleNamed('default');
+    const sides = { leftShare: { waist: 0.52 }, rightLower: {} };
+    const worn = sewGarment(draftWhole(MEAN_BODY, style, sides), MEAN_BODY, style, sides);
+    expect(worn.notJudged).toBeNull();
+    expect(worn.halves.map(({ side }) => side)).toEqual(['left', 'right']);
+    const [left, right] = worn.halves.map(
+      ({ body }) => body.levels.find(({ name }) => name === 'waist')?.girth ?? 0,
+    );
+    expect((left ?? 0) / (right ?? 1)).toBeCloseTo(0.52 / 0.48, 6);
+  });
+});

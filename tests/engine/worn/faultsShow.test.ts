@@ -1,0 +1,63 @@
+// A garment drafted for another body fits worse, and where it should.
+
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_STYLE, type Measurements } from '../../../src/engine';
+import { MEAN_BODY } from '../../support/drawBodies';
+import { bodyFor, type Worn, wear } from '../../support/wornBodies';
+
+const body = bodyFor(MEAN_BODY);
+const worn = (changed: Partial<Measurements>): Worn =>
+  wear({ ...MEAN_BODY, ...changed }, DEFAULT_STYLE, body);
+const right = worn({});
+const plus = (name: keyof typeof MEAN_BODY, by: number): Partial<Measurements> => ({
+  [name]: (MEAN_BODY[name] ?? 0) + by,
+});
+
+const pull = ({ figures }: Worn): number =>
+  figures.regions.find(({ band, part }) => band === 'underBustToWaist' && part === 'side')?.stretch ?? 0;
+const rise = ({ figures }: Worn, level: string, part: string): number =>
+  figures.marks.find((mark) => mark.level === level && mark.part === part)?.rise ?? 0;
+const gape = ({ figures }: Worn, edge: string): number =>
+  Math.max(...figures.edges.filter((each) => each.edge === edge).map((each) => each.gape));
+
+/** Three times what a finer mesh changes: 0.5 mm, and 0.05 % of stretch. */
+const NOISE_MM = 1.5;
+const NOISE_PERCENT = 0.15;
+
+describe('a fault of the draft', () => {
+  it('shows at the bust when the bust points lie wide', () => {
+    const wide = worn(plus('bustPointWidth', 30));
+    expect(Math.abs((wide.figures.apex ?? 0) - (right.figures.apex ?? 0))).toBeGreaterThan(NOISE_MM);
+  });
+
+  it('shows as a tighter cup when the cup is small', () => {
+    const small = worn(plus('bust', -60));
+    expect(small.figures.stretch - right.figures.stretch).toBeGreaterThan(NOISE_PERCENT);
+  });
+
+  it('shows as a seam off its level when the waist is high', () => {
+    const high = worn(plus('neckToWaist', -25));
+    const moved = (['front', 'side', 'back'] as const).map(
+      (part) => rise(high, 'bust', part) - rise(right, 'bust', part),
+    );
+    expect(Math.max(...moved.map(Math.abs))).toBeGreaterThan(NOISE_MM);
+  });
+
+  it('shows as a gaping top when the over-bust is big', () => {
+    expect(gape(worn(plus('overBust', 40)), 'top') - gape(right, 'top')).toBeGreaterThan(NOISE_MM);
+  });
+
+  it('shows as cloth that pulls less when the waist is big, and more when it is small', () => {
+    const [big, small] = [worn(plus('waist', 60)), worn(plus('waist', -40))];
+    expect(pull(right) - pull(big)).toBeGreaterThan(NOISE_PERCENT);
+    expect(pull(small) - pull(right)).toBeGreaterThan(NOISE_PERCENT);
+  });
+
+  it('makes the score of a garment 4 % too small or too large worse', () => {
+    const girths = ['overBust', 'bust', 'underBust', 'waist', 'hip'] as const;
+    for (const part of [0.96, 1.04]) {
+      const scaled = Object.fromEntries(girths.map((name) => [name, part * (MEAN_BODY[name] ?? 0)]));
+      expect(worn(scaled).figures.score - right.figures.score).toBeGreaterThan(0.1);
+    }
+  });
+});

@@ -1,0 +1,102 @@
+// Bodies and panels whose sewn shape is known: round bodies, and pieces cut for them by formula.
+
+import type { Edge, Piece, Point } from '../../../src/engine';
+import type { Surface } from '../../../src/engine/worn/body/surface';
+import { COLUMNS } from '../../../src/engine/worn/body/tape';
+import {
+  type GarmentEnergy,
+  type Making,
+  makeGarmentEnergy,
+  USUAL_CLOTH,
+} from '../../../src/engine/worn/cloth/garmentEnergy';
+import { type GarmentMesh, meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
+import { type Rest, relax } from '../../../src/engine/worn/solve/relax';
+
+/** A body round its axis with a radius (mm) by height, and the same pressure per depth (N/mm³) everywhere. */
+export function roundBody(radius: (z: number) => number, stiffness: number, lowest: number, highest: number) {
+  const step = 2;
+  const rows = Math.ceil((highest - lowest) / step) + 1;
+  const radii = new Float64Array(rows * COLUMNS);
+  for (let j = 0; j < rows; j += 1) radii.fill(radius(lowest + j * step), j * COLUMNS, (j + 1) * COLUMNS);
+  const surface: Surface = { radii, rows, lowest, step };
+  return { surface, ground: new Float64Array(radii.length).fill(stiffness), waistZ: 0 };
+}
+
+type Side = Pick<Edge, 'role' | 'at'> & {
+  readonly points: readonly Point[];
+  readonly mate?: readonly [piece: string, edge: number];
+};
+
+/** A piece with these edges; everything that sewing does not read is left plain. */
+export function plainPiece(id: string, block: Piece['block'], sides: readonly Side[]): Piece {
+  const identity = { id, kind: 'panel', block, number: 1, side: null } as const;
+  return {
+    ...identity,
+    cut: { count: 1, onFold: true },
+    edges: sides.map(({ role, at, points, mate }) => ({
+      role,
+      at,
+      isSideSeam: false,
+      mate: mate ? { piece: { ...identity, id: mate[0] }, edge: mate[1] } : null,
+      allowance: 0,
+      points,
+    })),
+    darts: [],
+    cutLine: [],
+    grain: [
+      { x: 0, y: 0 },
+      { x: 0, y: 1 },
+    ],
+    marks: [],
+  };
+}
+
+/** Points of a curve given by a parameter from 0 to 1. */
+export const curve = (of: (t: number) => readonly [number, number], count = 60): Point[] =>
+  Array.from({ length: count + 1 }, (_, i) => {
+    const [x, y] = of(i / count);
+    return { x, y };
+  });
+
+export const straight = (a: readonly [number, number], b: readonly [number, number]): Point[] =>
+  curve((t) => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])], 1);
+
+export const BARE: Making = {
+  open: { front: null, back: null },
+  busk: false,
+  waistY: null,
+  bones: false,
+  cloth: { ...USUAL_CLOTH, bend: 1, weight: 0 },
+};
+
+/** Pieces laid where a formula says (x, y on paper and the piece's index → x, y, z) and brought to rest on a body. */
+export function laidAndAtRest(
+  pieces: readonly Piece[],
+  width: number,
+  body: ReturnType<typeof roundBody>,
+  laid: (x: number, y: number, piece: number) => readonly [number, number, number],
+  making: Making = BARE,
+): { mesh: GarmentMesh; places: Float64Array; garment: GarmentEnergy; rest: Rest } {
+  const mesh = meshGarment(pieces, width);
+  const places = new Float64Array(3 * mesh.count);
+  for (const [i, v] of mesh.sewnAs.entries())
+    places.set(
+      laid(mesh.flat[2 * i] as number, mesh.flat[2 * i + 1] as number, mesh.panelOfVertex[i] as number),
+      3 * v,
+    );
+  const garment = makeGarmentEnergy(mesh, body, making, places);
+  const rest = relax(garment, places, { tolerance: 1e-3, mostFactors: 80, shouldStop: () => false });
+  return { mesh, places, garment, rest };
+}
+
+/** Root of the mean square of a value by triangle, weighed by area. */
+export function meanSquareRoot({ membrane }: GarmentEnergy, values: Float64Array): number {
+  let [sum, area] = [0, 0];
+  for (const [t, own] of membrane.areas.entries()) {
+    sum += own * (values[t] as number) ** 2;
+    area += own;
+  }
+  return Math.sqrt(sum / area);
+}
+
+export const sorted = (values: Float64Array): number[] => [...values].sort((a, b) => a - b);

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { MEASUREMENTS, UNMEASURED } from '../../../src/engine';
+import { frontAt, radiusAt, tapeAt } from '../../../src/engine/worn/body/surface';
+import { COLUMN_STEP, COLUMNS } from '../../../src/engine/worn/body/tape';
+import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { bodyFor } from '../../support/wornBodies';
+
+const worstGirth = (body: ReturnType<typeof bodyFor>): number =>
+  Math.max(...body.levels.map(({ z, girth }) => Math.abs(tapeAt(body.surface, z) - girth)));
+
+describe('the body in sections', () => {
+  it('has its girths within 0.1 mm', () => {
+    for (const measurements of drawBodies(6, 16)) expect(worstGirth(bodyFor(measurements))).toBeLessThan(0.1);
+  });
+
+  it('has them with a high hip, and with a bust smaller than the over-bust', () => {
+    const { hip, waist, underBust } = MEAN_BODY;
+    const odd = { ...MEAN_BODY, highHip: ((hip ?? 0) + waist) / 2, bust: (underBust ?? 0) + 10 };
+    expect(worstGirth(bodyFor(odd))).toBeLessThan(0.1);
+  });
+
+  it('is a closed skin of numbers at the limits of the form', () => {
+    const limits = (['least', 'most'] as const).map((end) => ({
+      ...UNMEASURED,
+      ...Object.fromEntries(
+        MEASUREMENTS.filter(({ needed }) => needed).map((each) => [each.name, each[end]]),
+      ),
+    }));
+    for (const measurements of limits) {
+      const { surface } = bodyFor(measurements);
+      expect(surface.radii.every((radius) => radius > 0 && Number.isFinite(radius))).toBe(true);
+    }
+  });
+
+  it('hangs the tape down the front as it was measured', () => {
+    const body = bodyFor(MEAN_BODY);
+    const z = (name: string): number => body.levels.find((level) => level.name === name)?.z ?? 0;
+    let length = 0;
+    for (let i = 0; i < 200; i += 1) {
+      const at = (k: number): number => z('waist') + ((z('hip') - z('waist')) * k) / 200;
+      const [a, b] = [
+        frontAt(body.surface, body.bustPointX, at(i)),
+        frontAt(body.surface, body.bustPointX, at(i + 1)),
+      ];
+      length += Math.hypot(b - a, at(i + 1) - at(i));
+    }
+    const taped = (MEAN_BODY.neckToHip ?? 0) - MEAN_BODY.neckToWaist;
+    expect(Math.abs(length - taped)).toBeLessThan(2);
+  });
+
+  it('has the hollow of the back that was measured', () => {
+    for (const hollow of [20, 35, 50]) {
+      const body = bodyFor(MEAN_BODY, hollow);
+      const back = (name: string): number => {
+        const z = body.levels.find((level) => level.name === name)?.z ?? 0;
+        let hindmost = 0;
+        for (let i = COLUMNS / 2; i < COLUMNS; i += 1) {
+          const t = i * COLUMN_STEP;
+          hindmost = Math.min(hindmost, radiusAt(body.surface, t, z) * Math.cos(t));
+        }
+        return hindmost;
+      };
+      // Each section is brought to its girth about the axis, which moves the back by a few mm.
+      expect(Math.abs(back('waist') - (back('bust') + back('hip')) / 2 - hollow)).toBeLessThan(5);
+    }
+  });
+});
