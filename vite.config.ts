@@ -42,8 +42,9 @@ const accentedTexts: Plugin = {
 // jspdf can draw HTML and SVG through these three; the paper layer never does, so they stay out of the build.
 const emptyModule = fileURLToPath(new URL('src/paper/pdf/file/emptyModule.ts', import.meta.url));
 
-// The pure layers do nothing by being loaded, so a step fetches only what it takes from them, not all that their index names.
-const PURE = /[\\/]src[\\/](engine|document)[\\/]/;
+// The pure layers and the hooks of the store do nothing by being loaded, so a step fetches only what it takes from them, not all
+// that their index names.
+const PURE = /[\\/]src[\\/](engine|document|app[\\/]store)[\\/]/;
 
 export default defineConfig({
   base: './',

@@ -18,6 +18,8 @@ import './app/styles/dialog.css';
 import './app/styles/book.css';
 import './app/styles/fields.css';
 import './app/styles/signKey.css';
+import './app/styles/measure.css';
+import './app/styles/measureRows.css';
 import './app/styles/table.css';
 import './app/styles/cards.css';
 import './app/styles/shoulders.css';
@@ -28,6 +30,7 @@ import './app/styles/cut.css';
 import './app/styles/touch.css';
 import './app/styles/making.css';
 import './app/styles/narrow.css';
+import './app/styles/measureNarrow.css';
 import './app/styles/print.css';
 
 // Not awaited by the module itself: what `load` fetches may import from this module's file.

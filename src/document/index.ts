@@ -37,7 +37,14 @@ export {
   WEDGE_KINDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
-export { beginSet, needsThird, setMeasurement, setReading, takeEstimate } from './edit/measurementEdits';
+export {
+  asksWhich,
+  beginSet,
+  needsThird,
+  setMeasurement,
+  setReading,
+  takeEstimate,
+} from './edit/measurementEdits';
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export {
@@ -57,6 +64,7 @@ export { turnIntakeTo } from './edit/turnIntakeTo';
 export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
 export { kindOf, parseJson } from './files/json';
+export { type LaidNumbers, layNumbers, listParts } from './files/numberList';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
@@ -81,6 +89,7 @@ export {
   offeredLength,
   offeredSentence,
   unusualSentence,
+  usualRange,
 } from './messages/remarks/expected';
 export { issueSentence } from './messages/remarks/issues';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/remarks/lengthFaults';

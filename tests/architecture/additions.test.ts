@@ -87,7 +87,7 @@ describe('what a developer is told to edit', () => {
     const both = { thigh: 560, waistStay: 25 };
     expect(JSON.parse(text)).toEqual({
       thighInForm: '22 1/16',
-      tape: 'M80 250C90 259 110 259 120 250',
+      tape: 'M-20 350C-12 360 12 360 20 350',
       howToTakeIt: 'Round the thigh.',
       stayInHistory: 'waist stay',
       stayTyped: 50.8,

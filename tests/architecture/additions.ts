@@ -15,7 +15,7 @@ export interface Edit {
 export const ADD_MEASUREMENT: readonly Edit[] = [
   {
     file: 'src/engine/body/measurements.ts',
-    namedIn: 'src/app/measure/BodyFigure.tsx',
+    namedIn: 'src/app/measure/figure/tapePaths.ts',
     before: "  length('neckToBust',",
     put: "  girth('thigh', false),\n",
   },
@@ -26,10 +26,10 @@ export const ADD_MEASUREMENT: readonly Edit[] = [
     put: "  thigh: { label: 'Thigh girth', name: 'thigh girth', how: 'Round the thigh.' },\n",
   },
   {
-    file: 'src/app/measure/BodyFigure.tsx',
-    namedIn: 'src/app/measure/BodyFigure.tsx',
-    before: "  neckToBust: { d: 'M84",
-    put: '  thigh: round(250, 20),\n',
+    file: 'src/app/measure/figure/tapePaths.ts',
+    namedIn: 'src/app/measure/figure/tapePaths.ts',
+    before: '  neckToBust: fromNeck(',
+    put: '  thigh: round(350, 20),\n',
   },
 ];
 

@@ -65,8 +65,8 @@ const client = readClient({ name: 'Wren', unit: 'mm', measurements: { thigh: THI
 process.stdout.write(
   JSON.stringify({
     thighInForm: thigh?.getAttribute('value'),
-    tape: container.querySelector('.body-figure .tape')?.getAttribute('d'),
-    howToTakeIt: container.querySelector('.figure-hint')?.textContent,
+    tape: container.querySelector('.body-figure .tape-rim')?.getAttribute('d'),
+    howToTakeIt: container.querySelector('.field-in-hand .how')?.textContent,
     stayInHistory: last ? changeSentence(last.change) : null,
     stayTyped: Reflect.get(openDraftOf(openClient(store.getState().history.present)).style, 'waistStay'),
     nameOfStay: styleField('waistStay', style).name,

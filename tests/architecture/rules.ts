@@ -61,7 +61,8 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   ],
   table: ['layout', 'handles', 'gestures', 'view'],
   app: [
-    ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles', 'measure'],
+    ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles'],
+    ...['measure/figure', 'measure/rows', 'measure'],
     ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft', 'fit'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
   ],

@@ -50,7 +50,7 @@ describe('Measure', () => {
   it('its figure, faults, readings, estimates, sides and sets', { timeout: 5 * MINUTE }, async () => {
     const walk = await walkTo('measure');
     const { page, look } = walk;
-    const fields = page.locator('.tape-form .measurement > .length-field input');
+    const fields = page.locator('.tape-form .measurement input');
     for (let i = 0; i < (await fields.count()); i += 1) {
       await fields.nth(i).focus();
       await look(`field ${i + 1} gone into`);
@@ -64,15 +64,20 @@ describe('Measure', () => {
       const length = page.locator('.measurement').nth(i);
       await write(length.locator('input').first(), '');
       await look('an estimate offered');
-      await length.locator('.estimate button').click();
+      await length.locator('input').first().focus();
+      await look('an estimate beside the figure');
+      await length.locator('.row-more').click();
+      await look('the menu of a row');
+      await length.locator('[role="menuitem"]').first().click();
       await look('an estimate taken');
     }
-    await bust.locator('.read-again').click();
-    for (const text of ['33', 'x']) {
-      await write(bust.locator('.reading input').first(), text);
+    await bust.locator('.row-more').click();
+    await bust.locator('[role="menuitem"]').first().click();
+    for (const text of ['38 3/4', '33', 'x']) {
+      await write(page.locator('.reading input').first(), text);
       await look(`“${text}” as a second reading`);
     }
-    await pressAll(walk, '.sides');
+    await pressAll(walk, '.also');
     await writeInAll(walk, '.sides', '99');
     await page.locator('.tape-day button').click();
     await write(bust.locator('input').first(), '40');

@@ -171,9 +171,9 @@ describe('the way through', () => {
     [800, 700],
   ])('leaves nothing that Tab goes back to under the header, %i × %i', async (width, height) => {
     const { page } = await visit('measure', { viewport: { width, height } });
-    await page.getByRole('checkbox', { name: 'Her two sides differ' }).focus();
+    await page.getByRole('button', { name: 'Next: Draft' }).focus();
     const hidden: string[] = [];
-    for (let i = 0; i < 30; i += 1) {
+    for (let i = 0; i < 24; i += 1) {
       await page.keyboard.press('Shift+Tab');
       const at = await page.evaluate(() => {
         const [element, header] = [document.activeElement, document.querySelector('header')];

@@ -8,31 +8,36 @@ const visit = withBrowser();
 describe('the ring of the focus on Measure', () => {
   it.each([
     { width: 1440, hasTouch: false },
-    { width: 390, hasTouch: false },
     { width: 390, hasTouch: true },
   ])('has room, $width wide, touched $hasTouch', async ({ width, hasTouch }) => {
     const { page } = await visit('measure', { viewport: { width, height: 900 }, hasTouch });
     for (const [name, text] of [
       [/^Bust girth/, '39 1/2'],
       [/^Waist girth/, '43'],
+      [/^Hip girth/, '400'],
       [/^Neck to waist, front/, ''],
     ] as const) {
       await page.getByRole('textbox', { name }).fill(text);
       await page.keyboard.press('Tab');
     }
-    await page.getByText('Unusual for her other measurements').first().waitFor();
-    await page.getByRole('button', { name: /^Use the estimate for neck to waist/ }).waitFor();
-    await page.getByRole('button', { name: 'Second reading of hip girth' }).click();
+    await page
+      .getByText(/^unusual; /)
+      .first()
+      .waitFor();
+    await page.getByText(/^Hip girth must be between/).waitFor();
+    await page
+      .getByText(/would be usual$/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'More for waist girth' }).click();
+    await page.getByRole('menuitem', { name: 'Second reading' }).click();
     const cut = await page.locator('.tape-form').evaluate((form) => {
-      const lines = [...form.querySelectorAll('.measurement p')].flatMap((p) => {
+      const lines = [...form.querySelectorAll('.tape-row :is(.said, .row-remark)')].flatMap((p) => {
         const range = document.createRange();
-        const texts = [...p.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE);
-        return texts.flatMap((node) => {
-          range.selectNodeContents(node);
-          return [...range.getClientRects()].map((rect) => ({ rect, text: p.textContent ?? '' }));
-        });
+        range.selectNodeContents(p);
+        return [...range.getClientRects()].map((rect) => ({ rect, text: p.textContent ?? '' }));
       });
-      return [...form.querySelectorAll<HTMLElement>('.measurement :is(input, button)')].flatMap((control) => {
+      return [...form.querySelectorAll<HTMLElement>('.tape-row :is(input, .row-more)')].flatMap((control) => {
         control.focus({ preventScroll: true });
         const { outlineOffset, outlineWidth } = getComputedStyle(control);
         const ring = Number.parseFloat(outlineOffset) + Number.parseFloat(outlineWidth);

@@ -1,33 +1,53 @@
-// On a phone the tape is shown beneath the field that is tapped, and neither hides it nor moves what is tapped next.
+// On a phone the field in hand has a card above the rows, which neither hides it nor moves what is tapped next.
 
 import { describe, expect, it } from 'vitest';
 import { withBrowser } from './session';
 
 const visit = withBrowser();
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
-describe('the tape beneath a field', () => {
-  it('is in view with the field on a phone, and stays while a button is tapped', async () => {
-    const { page } = await visit('measure', { viewport: { width: 390, height: 844 }, hasTouch: true });
-    const hip = page.getByRole('textbox', { name: /^Hip girth/ });
-    await hip.tap();
-    const figure = page.locator('.figure-here .body-figure');
-    expect(await figure.count()).toBe(1);
-    await figure.scrollIntoViewIfNeeded();
-    const [field, drawn] = [await hip.boundingBox(), await figure.boundingBox()];
-    expect(drawn?.height).toBeLessThan(0.35 * 844);
-    expect(drawn?.y).toBeGreaterThan((field?.y ?? Number.NaN) + (field?.height ?? Number.NaN));
-    expect((drawn?.y ?? Number.NaN) + (drawn?.height ?? 0) - (field?.y ?? 0)).toBeLessThan(0.5 * 844);
-    await page.getByRole('button', { name: 'Second reading of hip girth' }).tap();
-    await page.getByRole('textbox', { name: /^Second reading of hip girth/ }).waitFor();
-    await page.getByRole('textbox', { name: /^Waist girth/ }).tap();
-    expect(await figure.count()).toBe(1);
-    expect(await page.locator('.measurement', { has: figure }).getByText('Waist girth').count()).toBe(1);
+describe('the card of the field in hand', () => {
+  it('stays in view on a phone with the field and the keys of fractions', async () => {
+    const { page } = await visit('measure', PHONE);
+    for (const [name, how] of [
+      [/^Hip girth/, /^Round the fullest part of the seat/],
+      [/^Underarm to waist/, /^From close under the arm/],
+    ] as const) {
+      const field = page.getByRole('textbox', { name });
+      await field.tap();
+      const card = page.locator('.field-in-hand');
+      await card.getByText(how).waitFor();
+      const box = async (selector: string) =>
+        page.locator(selector).evaluate((element) => element.getBoundingClientRect().toJSON());
+      const [top, keys] = [await box('.field-in-hand'), await box('.fraction-keys')];
+      const own = await field.evaluate((element) => element.getBoundingClientRect().toJSON());
+      expect(top.height).toBeLessThan(0.25 * 844);
+      expect(own.top).toBeGreaterThanOrEqual(top.bottom);
+      expect(own.bottom).toBeLessThanOrEqual(keys.top);
+    }
   });
 
-  it('is beside the form where there is room', async () => {
-    const { page } = await visit('measure', { viewport: { width: 1024, height: 768 } });
-    await page.getByRole('textbox', { name: /^Hip girth/ }).click();
-    expect(await page.locator('.figure-here').isVisible()).toBe(false);
-    expect(await page.locator('.client-card .body-figure').isVisible()).toBe(true);
+  it('lets a swipe over the rows scroll, and changes no number', async () => {
+    const { page, context } = await visit('measure', PHONE);
+    const numbers = (): Promise<string[]> =>
+      page
+        .locator('.tape-form input')
+        .evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value));
+    const before = await numbers();
+    const finger = await context.newCDPSession(page);
+    const touch = (type: string, x: number, y: number) =>
+      finger.send('Input.dispatchTouchEvent', {
+        type: type as 'touchStart',
+        touchPoints: type === 'touchEnd' ? [] : [{ x, y }],
+      });
+    for (let i = 0; i < 25; i += 1) {
+      const [x, up] = [30 + 14 * (i % 25), i % 2 === 0];
+      await touch('touchStart', x, up ? 700 : 300);
+      for (let k = 1; k <= 6; k += 1) await touch('touchMove', x, (up ? 700 : 300) + (up ? -60 : 60) * k);
+      await touch('touchEnd', 0, 0);
+    }
+    expect(await numbers()).toEqual(before);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    expect(await page.locator('.fraction-keys').count()).toBe(0);
   });
 });

@@ -15,17 +15,6 @@ const textLeft = (element: Locator): Promise<number> =>
   });
 
 describe('a text button on its own line', () => {
-  it.each([390, 1024, 1440])('is not indented, %i wide', async (width) => {
-    const { page } = await visit('measure', { viewport: { width, height: 900 } });
-    await page.getByRole('textbox', { name: /^Neck to waist, front/ }).fill('');
-    await page.keyboard.press('Tab');
-    const use = page.getByRole('button', { name: /^Use the estimate for neck to waist/ });
-    const offer = page.locator('.estimate', { has: use });
-    expect(await textLeft(use)).toBeCloseTo(await textLeft(offer), 0);
-    const again = page.getByRole('button', { name: 'Second reading of waist girth' });
-    expect(await textLeft(again)).toBeCloseTo(await textLeft(page.getByText('Waist girth')), 0);
-  });
-
   it('is not indented under the wedges', async () => {
     const { page } = await visit('draft', { viewport: { width: 390, height: 844 } });
     await page.getByRole('button', { name: 'Bust', exact: true }).click();

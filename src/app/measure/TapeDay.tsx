@@ -25,6 +25,8 @@ export function TapeDay() {
       </label>
       <button
         type="button"
+        title={MEASURE.tapeDay.whatBeginning}
+        aria-describedby="begin-set"
         onClick={() =>
           change({ code: 'measurementSetBegun' }, (book) =>
             changeClient(book, (open) => beginSet(open, today())),
@@ -33,7 +35,9 @@ export function TapeDay() {
       >
         {MEASURE.tapeDay.beginSet}
       </button>
-      <p className="hint">{MEASURE.tapeDay.whatBeginning}</p>
+      <p id="begin-set" className="unseen">
+        {MEASURE.tapeDay.whatBeginning}
+      </p>
       {earlier.length > 0 ? (
         <p className="hint">
           {MEASURE.tapeDay.earlier({

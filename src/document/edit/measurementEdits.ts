@@ -1,10 +1,13 @@
 // What a maker does with the tape's numbers: writes one down, reads it again, estimates one, begins another day's set.
 
-import type { MeasurementName } from '../../engine';
+import { inches, type MeasurementName } from '../../engine';
 import type { Client } from '../model/book';
 
 /** Two readings that differ by more than this ask for a third. mm */
 const READINGS_APART_MM = 10;
+
+/** Two readings that differ by more than this are not of the same thing: one of them is a slip. mm */
+const READINGS_FAR_MM = inches(2);
 
 /** Writes a measurement down, mm; null takes it off. What was read or estimated for it before is gone. */
 export function setMeasurement(client: Client, name: MeasurementName, mm: number | null): Client {
@@ -45,8 +48,15 @@ export function needsThird(readings: readonly number[]): boolean {
   return a !== undefined && b !== undefined && readings.length === 2 && Math.abs(a - b) > READINGS_APART_MM;
 }
 
-/** What readings come to, mm: the middle one of three, the mean of two. */
+/** Which reading is meant has to be asked: there are two, and they differ by more than {@link READINGS_FAR_MM}. */
+export function asksWhich(readings: readonly number[]): boolean {
+  const [a, b] = readings;
+  return a !== undefined && b !== undefined && readings.length === 2 && Math.abs(a - b) > READINGS_FAR_MM;
+}
+
+/** What readings come to, mm: the middle one of three, the mean of two, the first of two while it is asked which is meant. */
 function agreedReading(readings: readonly number[]): number {
+  if (asksWhich(readings)) return readings[0] ?? 0;
   const sorted = [...readings].sort((a, b) => a - b);
   const [low, middle] = [sorted[0] ?? 0, sorted[1] ?? 0];
   return sorted.length === 3 ? middle : (low + middle) / 2;

@@ -62,6 +62,7 @@ type StyleCode = 'styleLaid' | 'styleKept' | 'styleRead' | 'styleRemoved';
 
 type MeasuringChange =
   | { readonly code: 'measurementSet' | 'estimateTaken'; readonly measurement: MeasurementName }
+  | { readonly code: 'numbersPasted' | 'clientsRead'; readonly count: number }
   | { readonly code: 'readingSet'; readonly measurement: MeasurementName; readonly which: 1 | 2 }
   | { readonly code: 'sidesSet'; readonly differing: boolean }
   | { readonly code: 'leftHalfSet'; readonly level: keyof BodySides['leftShare'] }

@@ -1,7 +1,7 @@
 // The measurements: one description of each, from which its type, its check, its field and its place in a file follow.
 
-/** Where a measurement is taken: round the body, down from the neck, across the front, or for the fit. */
-export type MeasurementGroup = 'round' | 'down' | 'across' | 'fit';
+/** Where a measurement is taken: round the body, down from the neck, across the front, for the fit, or for shoulders and arms. */
+export type MeasurementGroup = 'round' | 'down' | 'across' | 'fit' | 'shoulders';
 
 interface Definition<Name extends string, Needed extends boolean> {
   /** The name of ISO 8559-1 in camel case where it has one. */
@@ -54,11 +54,11 @@ export const MEASUREMENTS = [
   length('frontBustArc', 'across', false, 150, 1800),
   length('frontWaistArc', 'across', false, 100, 1800),
   length('frontHipArc', 'across', false, 150, 1800),
-  length('shoulderLength', 'fit', false, 50, 300),
-  length('shoulderDrop', 'fit', false, 5, 120),
-  length('chestWidth', 'fit', false, 150, 900),
-  length('backWidth', 'fit', false, 150, 900),
-  { ...girth('upperArm', false, [120, 1000]), group: 'fit' },
+  length('shoulderLength', 'shoulders', false, 50, 300),
+  length('shoulderDrop', 'shoulders', false, 5, 120),
+  length('chestWidth', 'shoulders', false, 150, 900),
+  length('backWidth', 'shoulders', false, 150, 900),
+  { ...girth('upperArm', false, [120, 1000]), group: 'shoulders' },
 ] as const;
 
 type MeasurementDefinition = (typeof MEASUREMENTS)[number];

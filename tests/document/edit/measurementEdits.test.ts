@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  asksWhich,
   beginSet,
   DEMO_CLIENT,
   estimatedSentence,
@@ -35,6 +36,17 @@ describe('readings', () => {
     const thrice = setReading(twice, 'waist', 2, 756);
     expect(thrice.measurements.waist).toBe(756);
     expect(needsThird(thrice.readings.waist ?? [])).toBe(false);
+  });
+
+  it('over 2 in apart ask which is meant, and the first holds meanwhile; a third settles it', () => {
+    const [near, far] = [740 + 50.8, 740 + 50.9];
+    expect(asksWhich(setReading(girth, 'waist', 1, near).readings.waist ?? [])).toBe(false);
+    const twice = setReading(girth, 'waist', 1, far);
+    expect(asksWhich(twice.readings.waist ?? [])).toBe(true);
+    expect(twice.measurements.waist).toBe(740);
+    const thrice = setReading(twice, 'waist', 2, 788);
+    expect(asksWhich(thrice.readings.waist ?? [])).toBe(false);
+    expect(thrice.measurements.waist).toBe(788);
   });
 
   it('are taken off again, and gone when the number is written anew', () => {

@@ -31,6 +31,8 @@ export interface LengthFieldProps {
   readonly remarks?: readonly string[];
   /** The draft cannot take the value; the remarks say why. */
   readonly refused?: boolean;
+  /** Keys of fractions stand beside it, so that a number keyboard is enough for inches too. */
+  readonly hasFractionKeys?: boolean;
   /** Label for screen readers only, no line in the other unit. */
   readonly compact?: boolean;
   /** What the field can take, mm; beyond it the value is not shown but said. */
@@ -129,7 +131,7 @@ export function LengthField(props: LengthFieldProps) {
           ref={input}
           id={id}
           type="text"
-          inputMode={unit === 'cm' ? 'decimal' : 'text'}
+          inputMode={unit === 'cm' || props.hasFractionKeys ? 'decimal' : 'text'}
           autoComplete="off"
           spellCheck={false}
           value={text}

@@ -1,7 +1,7 @@
 // What each step of the history is called, beside "Undo:" and as it is said aloud.
 
 import type { Change, ChangeCode, ChangeOf } from '../../model/change';
-import { catalogue } from '../catalogue';
+import { catalogue, plural } from '../catalogue';
 import { EDGE_NODE_WORDS } from '../words/edgeNodes';
 import { inSentence } from '../words/inSentence';
 import { LEVEL_WORDS } from '../words/levels';
@@ -48,6 +48,9 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
     const label = inSentence(MEASUREMENT_WORDS[measurement].label);
     return which === 1 ? `second reading of ${label}` : `third reading of ${label}`;
   },
+  numbersPasted: ({ count }) => plural(count, { one: 'one number pasted', other: `${count} numbers pasted` }),
+  clientsRead: ({ count }) =>
+    plural(count, { one: 'one client from a file', other: `${count} clients from a file` }),
   measuringDaySet: () => 'day of measuring',
   measurementSetBegun: () => 'new set of measurements',
   sidesSet: ({ differing }) => (differing ? 'sides that differ' : 'sides that are alike'),

@@ -23,14 +23,15 @@ export function offeredLength({ mean }: Expected, unit: LengthUnit): number {
 const EXPECTED = catalogue({
   unusual: ({ least, most }: { least: string; most: string }) =>
     `Unusual for her other measurements: ${least} to ${most} would be usual. Measure again; if she is built so, it is right.`,
+  range: ({ least, most }: { least: string; most: string }) => `${least} to ${most}`,
   estimate: ({ mean, spread }: { mean: string; spread: string }) => `${mean} ± ${spread}`,
   offered: ({ estimate }: { estimate: string }) => `Usual for her other measurements: ${estimate}.`,
   offeredBelowBust: ({ belowBust, estimate }: { belowBust: string; estimate: string }) =>
-    `${belowBust} below the bust point (common practice, no source): ${estimate}.`,
+    `${belowBust} below the bust point: ${estimate}.`,
   estimated: ({ spread }: { spread: string }) =>
     `Estimated from her other measurements, ± ${spread} for nineteen women in twenty. Measure it before you cut.`,
   estimatedBelowBust: ({ belowBust, spread }: { belowBust: string; spread: string }) =>
-    `Estimated ${belowBust} below the bust point (common practice, no source), ± ${spread}. Measure it before you cut.`,
+    `Estimated ${belowBust} below the bust point, ± ${spread}. Measure it before you cut.`,
 });
 
 /** Half the span that nineteen women in twenty lie within. */
@@ -40,6 +41,13 @@ const spreadWritten = ({ sd }: Expected, unit: LengthUnit): string => written(NI
 export const unusualSentence = ({ mean, sd }: Expected, unit: LengthUnit): string =>
   EXPECTED.unusual({
     least: written(mean - NINETEEN_IN_TWENTY * sd, unit),
+    most: written(mean + NINETEEN_IN_TWENTY * sd, unit),
+  });
+
+/** The span that nineteen women in twenty with her other measurements lie within, in words: "29½ to 34 in". */
+export const usualRange = ({ mean, sd }: Expected, unit: LengthUnit): string =>
+  EXPECTED.range({
+    least: formatLength(mean - NINETEEN_IN_TWENTY * sd, unit, { parts: PARTS }),
     most: written(mean + NINETEEN_IN_TWENTY * sd, unit),
   });
 

@@ -1,0 +1,92 @@
+// Above the rows: whose numbers they are, on which day they were taken, and what else is measured of her.
+
+import { useEffect, useRef } from 'react';
+import {
+  addClient,
+  changeClient,
+  DEMO_CLIENT,
+  MEASURE,
+  openClient,
+  SHELL,
+  setDiffering,
+} from '../../document';
+import { nameFocus } from '../components/awaitedFocus';
+import { Checkbox } from '../components/fields/Checkbox';
+import { TextField } from '../components/fields/TextField';
+import { seen } from '../store/store';
+import { useOpen, useStore } from '../store/storeContext';
+import { hasShoulders } from './rows/rowGroups';
+import { TapeDay } from './TapeDay';
+
+interface MeasureHeadProps {
+  readonly alsoShoulders: boolean;
+  readonly onAlsoShoulders: (also: boolean) => void;
+}
+
+export function MeasureHead({ alsoShoulders, onAlsoShoulders }: MeasureHeadProps) {
+  const { client, savedDraft } = useOpen();
+  const change = useStore((state) => state.change);
+  const differing = useStore((state) => openClient(seen(state)).sides !== undefined);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => nameFocus.arrive(place.current?.querySelector('input') ?? null));
+  const needsShoulders = hasShoulders(client, savedDraft.style);
+  return (
+    <div className="measure-head">
+      <div ref={place} className="client-name">
+        <TextField
+          label={MEASURE.client}
+          value={client.name}
+          onKeep={(name) =>
+            change({ code: 'clientRenamed' }, (book) => changeClient(book, (open) => ({ ...open, name })))
+          }
+        />
+      </div>
+      <TapeDay />
+      <fieldset className="also">
+        <legend className="unseen">{MEASURE.also.label}</legend>
+        <Checkbox
+          on={alsoShoulders || needsShoulders}
+          disabled={needsShoulders}
+          onSet={onAlsoShoulders}
+          small={true}
+        >
+          {MEASURE.also.shoulders}
+        </Checkbox>
+        <Checkbox
+          on={differing}
+          small={true}
+          onSet={(next) =>
+            change({ code: 'sidesSet', differing: next }, (book) =>
+              changeClient(book, (open) => setDiffering(open, next)),
+            )
+          }
+        >
+          {MEASURE.sides.differ}
+        </Checkbox>
+      </fieldset>
+    </div>
+  );
+}
+
+/** On a first visit there is somebody to try things out on, and a way to one's own work. */
+export function Invented() {
+  const change = useStore((state) => state.change);
+  const { book, client } = useOpen();
+  if (client.id !== DEMO_CLIENT.id || book.clients.length > 1) return null;
+  return (
+    <div className="invented">
+      <p>{MEASURE.demo.invented}</p>
+      <button
+        type="button"
+        onClick={() => {
+          nameFocus.request();
+          change({ code: 'clientAdded' }, (before) =>
+            addClient(before, crypto.randomUUID(), SHELL.clientBar.newClient({ number: 2 })),
+          );
+        }}
+      >
+        {MEASURE.demo.beginOwn}
+      </button>
+    </div>
+  );
+}
