@@ -2,7 +2,8 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { offlineWorker } from './src/app/offline/offlineWorker.ts';
+import { offlineWorker } from './src/app/offline/precache.ts';
+import { SERVE, START } from './src/document/messages/screens/start.ts';
 import { TEST_PROJECTS } from './tests/support/projects.ts';
 
 // Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
@@ -32,6 +33,28 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/** What stands in the page until its script runs, and stays where a part of it does not come. */
+const startingWords: Plugin = {
+  name: 'starting-words',
+  transformIndexHtml: (html) =>
+    html.replace(
+      '<!-- start -->',
+      `<p class="empty">${START.loading}</p><p class="empty slow">${START.slow} <a href="">${START.reload}</a></p>`,
+    ),
+};
+
+/** Says why the page is not served where its port is taken: on another port the browser would show another, empty book. */
+const sayPortTaken: Plugin = {
+  name: 'say-port-taken',
+  configurePreviewServer: ({ httpServer, config }) => {
+    httpServer.on('error', (error: Error & { code?: string }) => {
+      if (error.code !== 'EADDRINUSE') return;
+      process.stderr.write(SERVE.portTaken({ port: config.preview.port ?? 0 }));
+      process.exit(1);
+    });
+  },
+};
+
 // The mode `accented` builds the app with every text of the catalogue lengthened and in accented letters, for the tests. Any
 // other build leaves the accenting out.
 const accentedTexts: Plugin = {
@@ -48,8 +71,9 @@ const PURE = /[\\/]src[\\/](engine|document|app[\\/]store)[\\/]/;
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentSecurityPolicy, offlineWorker, accentedTexts],
+  plugins: [react(), contentSecurityPolicy, startingWords, sayPortTaken, offlineWorker, accentedTexts],
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
+  preview: { port: 4173, strictPort: true },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },

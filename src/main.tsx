@@ -1,14 +1,16 @@
 // Puts the table on the page: the kept book in, every kept change out again.
 
-import { StrictMode } from 'react';
+import { type ReactNode, StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import {
   App,
   browserStorage,
   createBookStorage,
   createStore,
+  ErrorBoundary,
   keepHistory,
   loadHistory,
+  NotOpened,
   StoreContext,
 } from './app';
 import './app/styles/base.css';
@@ -34,7 +36,7 @@ import './app/styles/measureNarrow.css';
 import './app/styles/print.css';
 
 // Not awaited by the module itself: what `load` fetches may import from this module's file.
-void openApp();
+openApp().catch(() => show(<NotOpened />));
 
 async function openApp(): Promise<void> {
   const local = browserStorage(window);
@@ -55,13 +57,17 @@ async function openApp(): Promise<void> {
   });
   storage.attachFlush(window);
 
+  const { kept, undo } = store.getState();
+  show(
+    <ErrorBoundary part="page" book={kept} onUndo={undo}>
+      <StoreContext value={store}>
+        <App keeping={{ storage, said }} />
+      </StoreContext>
+    </ErrorBoundary>,
+  );
+}
+
+function show(page: ReactNode): void {
   const root = document.getElementById('root');
-  if (root)
-    createRoot(root).render(
-      <StrictMode>
-        <StoreContext value={store}>
-          <App keeping={{ storage, said }} />
-        </StoreContext>
-      </StrictMode>,
-    );
+  if (root) createRoot(root).render(<StrictMode>{page}</StrictMode>);
 }

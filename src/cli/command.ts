@@ -26,7 +26,7 @@ import { paperNamed, paperWords } from './paperNamed';
 import { styleNamed } from './styleNamed';
 import { wornFile } from './wornFile';
 
-const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE] = [0, 1, 2];
+const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE, NOT_WRITTEN] = [0, 1, 2, 3];
 
 /** What the command reads and writes: the three standard streams of its process. */
 export interface Streams {
@@ -37,16 +37,33 @@ export interface Streams {
 
 /**
  * Runs the command with the words behind its name. Gives the exit code: 0 drafted, 1 drafted but not to be cut, 2 input that
- * cannot be used, with a line for each fault on the error stream.
+ * cannot be used, with a line for each fault on the error stream; 3 what was drafted could not be written, with one line.
  */
 export async function runCommand(words: readonly string[], streams: Streams): Promise<number> {
+  // Each write is told of its own error. An error stream that cannot be written leaves the exit code.
+  for (const stream of [streams.stdout, streams.stderr]) stream.on('error', () => undefined);
+  try {
+    return await run(words, streams);
+  } catch (error) {
+    if (!isSystemError(error) || error.syscall !== 'write') throw error;
+    streams.stdin.destroy();
+    streams.stderr.write(CLI.outputNotWritten(error));
+    return NOT_WRITTEN;
+  }
+}
+
+async function run(words: readonly string[], streams: Streams): Promise<number> {
   const { stdout, stderr } = streams;
   const options = readOptions(words);
   if (!options.ok) return unusable(options.faults, 'draft', stderr);
   const { task, style } = options.value;
   if (task === 'help') {
     const papers = paperWords(await import('../paper'));
-    stdout.write(CLI.help({ styles: [...NAMED_STYLES.keys()], papers }));
+    await write(stdout, CLI.help({ styles: [...NAMED_STYLES.keys()], papers }));
+    return DRAFTED;
+  }
+  if (task === 'version') {
+    await write(stdout, CLI.version({ version: await ownVersion() }));
     return DRAFTED;
   }
   const chosen = await styleOf(style);
@@ -56,15 +73,20 @@ export async function runCommand(words: readonly string[], streams: Streams): Pr
 
 async function stream({ style }: FileStyle, { stdin, stdout }: Streams): Promise<number> {
   stdin.setEncoding('utf8');
-  try {
-    const broken = once(stdout, 'error').then(([error]) => Promise.reject(error));
-    await Promise.race([draftStream(stdin, stdout, style), broken]);
-  } catch (error) {
-    // A reader such as head may close the stream early; that is no fault.
-    if (!isSystemError(error) || error.code !== 'EPIPE') throw error;
-    stdin.destroy();
-  }
+  const broken = once(stdout, 'error').then(([error]) => Promise.reject(error));
+  await Promise.race([draftStream(stdin, stdout, style), broken]);
   return DRAFTED;
+}
+
+/** Writes a text; throws the system's error where that cannot be done. */
+const write = (stream: Writable, text: string): Promise<void> =>
+  new Promise((resolve, reject) => {
+    stream.write(text, (error) => (error ? reject(error) : resolve()));
+  });
+
+async function ownVersion(): Promise<string> {
+  const { version } = JSON.parse(await readFile(new URL('../../package.json', import.meta.url), 'utf8'));
+  return version;
 }
 
 async function files(
@@ -82,8 +104,11 @@ async function files(
   const worn = isWorn ? sewn(drafted.value, client.value, style) : null;
   const print = { ...paper.value, nap };
   const made = await draftFiles(drafted.value, client.value, style, print, out, worn?.content ?? null);
-  if (!made.ok) return unusable(made.faults, out, stderr);
-  for (const file of made.value) stdout.write(`${file}\n`);
+  if (!made.ok) {
+    unusable(made.faults, out, stderr);
+    return made.isDeviceFull ? NOT_WRITTEN : UNUSABLE;
+  }
+  await write(stdout, made.value.map((file) => `${file}\n`).join(''));
   for (const line of layer.estimatedLines({ ...client.value, unit: paperUnit(client.value) }))
     stderr.write(`warn measurements: ${line}\n`);
   if (worn && worn.notJudged !== null) stderr.write(`note worn: ${notJudgedSentence(worn.notJudged)}\n`);

@@ -32,6 +32,12 @@ const WORN_FILE = 'worn.json';
 
 type Content = readonly [name: string, content: string | Uint8Array];
 
+/** `isDeviceFull`: not the directory that was asked for is at fault, but the room there. */
+type Made = Read<readonly string[]> & { readonly isDeviceFull?: boolean };
+
+/** The system's names for a device or a share of it that is full, and for one that fails. */
+const FULL: readonly string[] = ['ENOSPC', 'EDQUOT', 'EIO'];
+
 /**
  * Writes the files into a directory and returns their paths in the order written. Nothing is written where the pattern cannot be
  * printed on the paper asked for.
@@ -45,7 +51,7 @@ export async function draftFiles(
   print: Print & Lay,
   out: string,
   worn: string | null = null,
-): Promise<Read<readonly string[]>> {
+): Promise<Made> {
   const pattern = await patternContents(drafted, client, style, print);
   if (!pattern.ok) return pattern;
   const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit))}\n`;
@@ -63,7 +69,8 @@ export async function draftFiles(
     return { ok: true, value: contents.map(([name]) => join(out, name)) };
   } catch (error) {
     if (!isSystemError(error)) throw error;
-    return refuse('--out', CLI.filesNotWritten({ directory: out, code: error.code }));
+    const refused = refuse('--out', CLI.filesNotWritten({ directory: out, code: error.code }));
+    return { ...refused, isDeviceFull: FULL.includes(error.code) };
   }
 }
 
@@ -115,7 +122,7 @@ async function printedOn(
 }
 
 /** True of an error of the system in reading or writing, as opposed to a fault of the program. */
-export const isSystemError = (error: unknown): error is Error & { code: string } =>
+export const isSystemError = (error: unknown): error is Error & { code: string; syscall: string } =>
   error instanceof Error && 'syscall' in error && 'code' in error && typeof error.code === 'string';
 
 /** The local day, as 2026-11-25. */

@@ -21,6 +21,10 @@ export async function draftStream(
     if (line?.trim() === '') continue;
     if (!output.write(`${answer(line, number, style)}\n`)) await once(output, 'drain');
   }
+  // The last answer is written, or its error told, before the stream is through.
+  await new Promise<void>((resolve, reject) => {
+    output.write('', (error) => (error ? reject(error) : resolve()));
+  });
 }
 
 /** The answer to one line, as one line of JSON. A fault of the line as a whole gives its number, counted from 1. */

@@ -10,7 +10,7 @@ const BARE = ['stdin', 'nap', 'worn'] as const;
 type Bare = (typeof BARE)[number];
 
 export interface Options {
-  readonly task: 'help' | 'stream' | 'files';
+  readonly task: 'help' | 'version' | 'stream' | 'files';
   /** Path of a client file; null for the demo client. */
   readonly client: string | null;
   readonly style: string;
@@ -26,6 +26,7 @@ export interface Options {
 export function readOptions(words: readonly string[]): Read<Options> {
   if (words.includes('--help') || words.includes('-h'))
     return { ok: true, value: { ...USUAL, task: 'help' } };
+  if (words.includes('--version')) return { ok: true, value: { ...USUAL, task: 'version' } };
   const faults: Fault[] = [];
   const given = new Map<Valued | Bare, string>();
   const rest = [...words];

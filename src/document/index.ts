@@ -109,6 +109,7 @@ export { MEASURE } from './messages/screens/measure';
 export { REAL_SIZE } from './messages/screens/realSize';
 export { SHELL } from './messages/screens/shell';
 export { SHOULDER_CARD } from './messages/screens/shoulderCard';
+export { START } from './messages/screens/start';
 export { STYLE_BOOK } from './messages/screens/styleBook';
 export { TABLE } from './messages/screens/table';
 export { WEDGE_CARDS } from './messages/screens/wedgeCards';

@@ -1,52 +1,14 @@
 // The network off after the first visit, and a later build that comes without taking anything away.
 
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { extname, join, normalize } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
 import { downloadBytes } from '../support/downloadBytes';
+import { type ChangingServer, changingServer } from './changingServer';
 import { expectQuiet, withBrowser } from './session';
 
 const visit = withBrowser();
-
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.svg': 'image/svg+xml',
-  '.webmanifest': 'application/manifest+json',
-};
-
-/** A copy of the built app that can be built anew under a visitor. */
-let folder: string;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'staywright-offline-'));
-  cpSync(inject('appFolder'), folder, { recursive: true });
-  server = createServer((request, answer) => {
-    const path = normalize(new URL(request.url ?? '/', 'http://host').pathname);
-    const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
-    try {
-      const content = readFileSync(file);
-      answer.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
-      answer.end(content);
-    } catch {
-      answer.writeHead(404).end();
-    }
-  });
-  await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
-});
-
-afterAll(async () => {
-  await new Promise((closed) => server.close(closed));
-  rmSync(folder, { recursive: true, force: true });
-});
 
 const ready = (page: Page): Promise<void> =>
   page.evaluate(async () => {
@@ -88,22 +50,116 @@ describe('with the network off', () => {
 });
 
 describe('a later build', () => {
-  it('waits until it is asked in, and takes nothing away', async () => {
-    const { page } = await visit('measure');
-    await page.goto(`${address}#measure`);
+  let server: ChangingServer;
+  beforeEach(async () => {
+    server = await changingServer(inject('appFolder'));
+  });
+  afterEach(() => server.close());
+
+  const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth' });
+  const use = (page: Page) => page.getByRole('button', { name: 'Use it now' });
+  const lookForUpdate = (page: Page) =>
+    page.evaluate(async () => {
+      await (await navigator.serviceWorker.ready).update();
+    });
+  const title = (page: Page) => page.title().catch(() => '');
+
+  /** Two windows of the build that is there. */
+  async function twoWindows(): Promise<[Page, Page]> {
+    const { page, context } = await visit('measure');
+    await page.goto(`${server.address}#measure`);
     await ready(page);
-    const worker = join(folder, 'sw.js');
-    writeFileSync(worker, readFileSync(worker, 'utf8').replace(/"version":"\w+"/, '"version":"later"'));
-    const index = join(folder, 'index.html');
-    writeFileSync(index, readFileSync(index, 'utf8').replace('<title>', '<title>Later '));
-    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
-    const use = page.getByRole('button', { name: 'Use it now' });
-    await use.waitFor();
-    expect(await page.title()).toBe('Staywright');
-    await page.getByRole('textbox', { name: 'Waist girth' }).fill('28 1/4');
-    await use.click();
-    await expect.poll(() => page.title().catch(() => '')).toBe('Later Staywright');
-    expect(await page.getByRole('textbox', { name: 'Waist girth' }).inputValue()).toBe('28 1/4');
-    expect(await page.evaluate(() => caches.keys())).toEqual(['staywright-later']);
+    const second = await context.newPage();
+    await second.goto(`${server.address}#measure`);
+    await waist(second).waitFor();
+    return [page, second];
+  }
+
+  it('waits until it is asked in by one window, and takes nothing away from the others', async () => {
+    const [first, second] = await twoWindows();
+    server.buildLater('Later');
+    await lookForUpdate(first);
+    await use(first).waitFor();
+    expect(await first.title()).toBe('Staywright');
+    // Parts that neither window has asked for, and that the server no longer has.
+    await first.getByRole('link', { name: 'Fit' }).click();
+    await first.locator('.closed-up').waitFor();
+    await waist(second).fill('28 1/4');
+    await use(first).click();
+    for (const page of [first, second]) await expect.poll(() => title(page)).toBe('Later Staywright');
+    expect(await waist(second).inputValue()).toBe('28 1/4');
+    await first.getByRole('link', { name: 'Cut' }).click();
+    await first.getByRole('button', { name: 'Download the PDF' }).waitFor();
+  });
+
+  it('does not load a window anew whose work cannot be kept, and gives it the files of its own build', async () => {
+    const [first, second] = await twoWindows();
+    server.buildLater('Later');
+    await lookForUpdate(first);
+    await second.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('no room', 'QuotaExceededError');
+      };
+    });
+    await waist(second).fill('28 1/4');
+    await use(first).click();
+    await expect.poll(() => title(first)).toBe('Later Staywright');
+    await second.getByText('A later version of this page is in use in another tab.').waitFor();
+    expect(await second.title()).toBe('Staywright');
+    expect(await waist(second).inputValue()).toBe('28 1/4');
+    await second.getByRole('link', { name: 'Cut' }).click();
+    await second.getByRole('button', { name: 'Download the PDF' }).waitFor();
+  });
+
+  it.each([false, true])(
+    'that is only half there is not taken, and is once it is whole (missing files answered with the page: %s)',
+    async (answersWithPage) => {
+      const { page } = await visit('measure');
+      await page.goto(`${server.address}#measure`);
+      await ready(page);
+      server.answersWithPage = answersWithPage;
+      server.buildLater('Later');
+      server.missing.add('FitStep').add('table');
+      await lookForUpdate(page).catch(() => undefined);
+      await expect
+        .poll(() =>
+          page.evaluate(async () => {
+            const { installing, waiting } = await navigator.serviceWorker.ready;
+            return installing ?? waiting;
+          }),
+        )
+        .toBe(null);
+      await page.reload();
+      expect(await page.title()).toBe('Staywright');
+      await page.getByRole('link', { name: 'Fit' }).click();
+      await page.locator('.closed-up').waitFor();
+      server.missing.clear();
+      await lookForUpdate(page);
+      await use(page).click();
+      await expect.poll(() => title(page)).toBe('Later Staywright');
+      await page.locator('.closed-up').waitFor();
+    },
+  );
+
+  it('leaves nothing of the build before once all windows of that are closed', async () => {
+    const [first, second] = await twoWindows();
+    const kept = (page: Page) =>
+      page.evaluate(async () => {
+        const cache = await caches.open('staywright-files');
+        return (await cache.keys()).map(({ url }) => url).filter((url) => url.endsWith('.js'));
+      });
+    const before = await kept(first);
+    server.buildLater('Later');
+    await lookForUpdate(first);
+    await use(first).click();
+    for (const page of [first, second]) await expect.poll(() => title(page)).toBe('Later Staywright');
+    expect(await kept(first)).toEqual(expect.arrayContaining(before));
+    const context = first.context();
+    await first.close();
+    await second.close();
+    const again = await context.newPage();
+    await again.goto(server.address);
+    await expect.poll(async () => (await kept(again)).every((url) => url.endsWith('-later.js'))).toBe(true);
+    expect((await kept(again)).length).toBe(server.scripts().length);
   });
 });

@@ -1,6 +1,6 @@
 // The headless drafter as a shell starts it: its streams, its exit code, and a reader that leaves.
 
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -46,9 +46,33 @@ describe('the process of npm run draft', { concurrent: true }, () => {
     expect(ran).toEqual(await runDraft(['--stdin'], LINE));
   });
 
-  it('stops quietly when its reader leaves', async () => {
+  it('stops when its reader leaves, says so in one line and ends with 3', async () => {
     const ran = await runDraftProcess(['--stdin'], LINE.repeat(200), { leaves: true });
-    expect(ran).toMatchObject({ code: 0, err: '' });
+    expect(ran).toMatchObject({ code: 3, err: 'The output could not be written (its reader has left).\n' });
     expect(ran.out.length).toBeLessThan(200 * 1000);
+  });
+
+  it.runIf(existsSync('/dev/full'))('says in one line that the device is full, and ends with 3', async () => {
+    const ran = await runDraftProcess(['--stdin'], LINE.repeat(2), { to: '/dev/full' });
+    expect(ran).toEqual({ code: 3, out: '', err: 'The output could not be written (ENOSPC).\n' });
+  });
+
+  it.each([[['--help']], [['--version']], [['--stdin']], [['--client', 'nobody.json', '--out', 'nobody']]])(
+    'ends so in every task: %s',
+    async (words) => {
+      writeFileSync(join(place, 'nobody.json'), '{"name":"nobody","unit":"mm","measurements":{}}');
+      const placed = words.map((word) => (word.startsWith('nobody') ? join(place, word) : word));
+      const ran = await runDraft(placed, '{"name":"nobody"}\n', { isFull: true });
+      expect(ran).toEqual({ code: 3, out: '', err: 'The output could not be written (ENOSPC).\n' });
+    },
+  );
+
+  it('says its version', async () => {
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
+    expect(await runDraftProcess(['--version'])).toEqual({
+      code: 0,
+      out: `Staywright ${version}\n`,
+      err: '',
+    });
   });
 });

@@ -1,30 +1,25 @@
 // The shell: one client and one draft always in view, the four steps, undo and redo, and what keeping has to say.
 
-import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
-import { SHELL } from '../../document';
+import { type ReactNode, Suspense, useEffect, useRef } from 'react';
+import { SHELL, START } from '../../document';
+import { ErrorBoundary } from '../components/ErrorBoundary';
+import { fetchAhead, lazyPart } from '../components/later';
 import { MeasureStep } from '../measure/MeasureStep';
 import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
-import { ErrorBoundary } from './ErrorBoundary';
 import { HistoryButtons } from './HistoryButtons';
 import { KeepingArea } from './KeepingArea';
 import type { Keeping } from './KeepingNotices';
-import { fetchConsequence } from './laterConsequence';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
 import { UpdateNotice } from './UpdateNotice';
 
 // The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
-const LATER = {
-  draft: () => import('../draft/DraftStep'),
-  fit: () => import('../fit/FitStep'),
-  cut: () => import('../cut/CutStep'),
-} as const;
-const DraftStep = lazy(() => LATER.draft().then(({ DraftStep: step }) => ({ default: step })));
-const FitStep = lazy(() => LATER.fit().then(({ FitStep: step }) => ({ default: step })));
-const CutStep = lazy(() => LATER.cut().then(({ CutStep: step }) => ({ default: step })));
+const DraftStep = lazyPart(async () => (await import('../draft/DraftStep')).DraftStep);
+const FitStep = lazyPart(async () => (await import('../fit/FitStep')).FitStep);
+const CutStep = lazyPart(async () => (await import('../cut/CutStep')).CutStep);
 
-/** How long after the first step the others are fetched. ms */
+/** How long after the first step the others and the dialogs are fetched. ms */
 const QUIET_MS = 1500;
 
 const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
@@ -40,9 +35,7 @@ export function App({ keeping }: { keeping: Keeping }) {
   const undo = useStore((state) => state.undo);
   useUndoKeys();
   useEffect(() => {
-    // One that does not come now is asked for again when it is opened.
-    const loads = [fetchConsequence, ...Object.values(LATER)];
-    const wait = setTimeout(() => Promise.allSettled(loads.map((load) => load())), QUIET_MS);
+    const wait = setTimeout(() => void fetchAhead(), QUIET_MS);
     return () => clearTimeout(wait);
   }, []);
   const label = STEPS.find((each) => each.name === step)?.label ?? '';
@@ -77,12 +70,12 @@ export function App({ keeping }: { keeping: Keeping }) {
         <HistoryButtons />
       </header>
       <KeepingArea keeping={keeping} />
-      <UpdateNotice />
+      <UpdateNotice storage={keeping.storage} />
       {step === 'measure' ? null : <UnreadNotice />}
       <main data-step={step}>
         <StepHeading label={label} />
-        <ErrorBoundary step={step} book={kept} onUndo={undo}>
-          <Suspense fallback={<p className="empty">{SHELL.loading}</p>}>{SCREENS[step]()}</Suspense>
+        <ErrorBoundary part="step" step={step} book={kept} onUndo={undo}>
+          <Suspense fallback={<p className="empty">{START.loading}</p>}>{SCREENS[step]()}</Suspense>
         </ErrorBoundary>
       </main>
     </>

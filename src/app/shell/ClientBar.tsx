@@ -1,11 +1,13 @@
 // Whose work is on the table: client and draft, the way into the client book, and the unit she is measured in.
 
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { changeClient, openClient, openDraftOf, SHELL, type Unit } from '../../document';
+import { LaterDialog } from '../components/LaterDialog';
+import { lazyPart } from '../components/later';
 import { seen } from '../store/store';
 import { useStore } from '../store/storeContext';
 
-const ClientBook = lazy(() => import('./ClientBook'));
+const ClientBook = lazyPart(async () => (await import('./ClientBook')).default);
 
 const UNITS: readonly { unit: Unit; label: string }[] = [
   { unit: 'in', label: SHELL.clientBar.units.in },
@@ -50,9 +52,9 @@ export function ClientBar() {
         ))}
       </fieldset>
       {open ? (
-        <Suspense fallback={null}>
+        <LaterDialog onClose={() => setOpen(false)}>
           <ClientBook onClose={() => setOpen(false)} />
-        </Suspense>
+        </LaterDialog>
       ) : null}
     </div>
   );

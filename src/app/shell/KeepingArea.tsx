@@ -3,12 +3,14 @@
 
 import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
 import { SHELL } from '../../document';
+import { later } from '../components/later';
 import type { Keeping } from './KeepingNotices';
 
 /** Where the notices cannot be fetched, one sentence of the first load stands for them. */
+const fetchNotices = later(async () => (await import('./KeepingNotices')).KeepingNotices);
 const KeepingNotices = lazy(() =>
-  import('./KeepingNotices').then(
-    ({ KeepingNotices: notices }) => ({ default: notices }),
+  fetchNotices().then(
+    (notices) => ({ default: notices }),
     () => ({ default: UnfetchedNotice }),
   ),
 );

@@ -1,34 +1,78 @@
-// Says that a later version of the page lies ready, and changes to it when the maker says so.
+// Says that a later version of the page lies ready, and changes to it when that is asked for: in every tab, once its work is kept.
 
 import { useEffect, useState } from 'react';
-import { SHELL } from '../../document';
+import { SHELL, START } from '../../document';
+import { BackupButton } from '../components/BackupButton';
+import type { BookStorage } from '../storage/bookStorage';
 import { useStore } from '../store/storeContext';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */
 const REGISTER_MS = 1000;
 
-export function UpdateNotice() {
+type KeptBook = Pick<BookStorage, 'status' | 'subscribe' | 'flush'>;
+
+export function UpdateNotice({ storage }: { storage: KeptBook }) {
   const waiting = useWaitingWorker();
-  const keep = useStore((state) => state.keep);
-  if (!waiting) return null;
+  const isStuck = useTakenOver(storage);
+  const kept = useStore((state) => state.kept);
+  if (!waiting && !isStuck) return null;
   return (
     <div className="keeping" role="status">
-      <p>
-        {SHELL.update.ready}
-        <button
-          type="button"
-          onClick={() => {
-            keep({ code: 'passingChangeKept' });
-            // The page goes over to it only when it has taken charge; what is under way is kept as at any leaving.
-            navigator.serviceWorker.addEventListener('controllerchange', () => window.location.reload());
-            waiting.postMessage('update');
-          }}
-        >
-          {SHELL.update.use}
-        </button>
-      </p>
+      {isStuck ? (
+        <p className="failed">
+          {SHELL.update.elsewhere}
+          <BackupButton book={kept} />
+          <button type="button" onClick={() => window.location.reload()}>
+            {START.reload}
+          </button>
+        </p>
+      ) : (
+        <p>
+          {SHELL.update.ready}
+          <button type="button" onClick={() => waiting?.postMessage('update')}>
+            {SHELL.update.use}
+          </button>
+        </p>
+      )}
     </div>
   );
+}
+
+/**
+ * Loads the page again when a later worker has taken charge, as soon as what is under way here is kept. True while that cannot be
+ * kept: the page then goes on as it is, with the files of its own build.
+ */
+function useTakenOver(storage: KeptBook): boolean {
+  const keep = useStore((state) => state.keep);
+  const [isStuck, setStuck] = useState(false);
+  useEffect(() => {
+    if (!('serviceWorker' in navigator)) return;
+    let hadWorker = navigator.serviceWorker.controller !== null;
+    let unsubscribe = (): void => undefined;
+    const reloadWhenKept = (): void => {
+      const { kind } = storage.status();
+      if (kind === 'saved') window.location.reload();
+      else setStuck(kind !== 'pending');
+    };
+    const takeOver = (): void => {
+      // The first worker of all finds the page that it was fetched for.
+      if (!hadWorker) {
+        hadWorker = true;
+        return;
+      }
+      keep({ code: 'passingChangeKept' });
+      storage.flush();
+      unsubscribe();
+      unsubscribe = storage.subscribe(reloadWhenKept);
+      reloadWhenKept();
+    };
+    navigator.serviceWorker.addEventListener('controllerchange', takeOver);
+    return () => {
+      navigator.serviceWorker.removeEventListener('controllerchange', takeOver);
+      unsubscribe();
+    };
+  }, [storage, keep]);
+  return isStuck;
 }
 
 /** The worker of a later build that waits to take over; null while there is none. */

@@ -32,6 +32,8 @@ export const fontFiles: FontFiles = {
 
 async function fetched(address: string): Promise<Response> {
   const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`${address} could not be loaded`);
+  // Some hosts answer with the page what they do not have.
+  const isPage = answer.headers.get('content-type')?.startsWith('text/html') === true;
+  if (!answer.ok || isPage) throw new Error(`${address} could not be loaded`);
   return answer;
 }

@@ -1,15 +1,17 @@
 // What can be done with the table itself: zoom, all of it, real size, a new wedge, an earlier draft under it.
 
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { CANVAS, type ComparisonDraft, changeDraft } from '../../../document';
 import type { CanvasView } from '../../../table';
 import { formatDay, today } from '../../components/formatDay';
+import { LaterDialog } from '../../components/LaterDialog';
+import { lazyPart } from '../../components/later';
 import { screenScale } from '../../storage/screenScale';
 import { useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = CANVAS.tools;
 
-const RealSizeDialog = lazy(() => import('./RealSizeDialog'));
+const RealSizeDialog = lazyPart(async () => (await import('./RealSizeDialog')).default);
 
 interface CanvasToolsProps {
   readonly shown: CanvasView;
@@ -86,7 +88,7 @@ export function CanvasTools(props: CanvasToolsProps) {
         </button>
       ) : null}
       {measuring ? (
-        <Suspense fallback={null}>
+        <LaterDialog onClose={() => setMeasuring(false)}>
           <RealSizeDialog
             onClose={() => setMeasuring(false)}
             onMeasured={(pxPerMm) => {
@@ -94,7 +96,7 @@ export function CanvasTools(props: CanvasToolsProps) {
               shown.zoomTo(pxPerMm);
             }}
           />
-        </Suspense>
+        </LaterDialog>
       ) : null}
     </div>
   );

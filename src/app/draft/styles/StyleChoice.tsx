@@ -1,14 +1,16 @@
 // A style to start from: wedges, edges, ease and closing at once; it can be undone like any change. While the draft is one
 // of these styles it is shown as the one chosen; once changed it can be chosen anew.
 
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { changeStyle, DRAFT, openClient, openDraftOf } from '../../../document';
+import { LaterDialog } from '../../components/LaterDialog';
+import { lazyPart } from '../../components/later';
 import { useStore } from '../../store/storeContext';
 import { begunFrom, type KnownStyle, ownOnes, READY_MADE, recogniser } from './knownStyle';
 
 const TEXTS = DRAFT.styles;
 
-const StyleBook = lazy(() => import('./StyleBook'));
+const StyleBook = lazyPart(async () => (await import('./StyleBook')).default);
 
 export function StyleChoice() {
   // As kept: a pull is not told from the style it began on before it is let go.
@@ -48,9 +50,9 @@ export function StyleChoice() {
         {TEXTS.book}
       </button>
       {open ? (
-        <Suspense fallback={null}>
+        <LaterDialog onClose={() => setOpen(false)}>
           <StyleBook onClose={() => setOpen(false)} />
-        </Suspense>
+        </LaterDialog>
       ) : null}
     </div>
   );

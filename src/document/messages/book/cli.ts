@@ -18,6 +18,7 @@ export const CLI = catalogue({
   --worn          sews the garment on a body of these girths as well, into worn.json
   --out DIR       where the files go; out without it
   --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
+  --version       the version of the program
   --help          this
 
 A client file: { "name": "…", "unit": "mm", "measurements": { "bust": 940, … } }. Lengths are in mm; with "unit": "in"
@@ -40,11 +41,14 @@ All but pieces.json are made where there is a piece to print; those from an earl
 
 With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
 { "name": …, "error": [ { "path": …, "message": … } ] }. Blank lines get no answer. It ends with 0 once every line
-is answered.
+is answered; a reader that leaves before that is told as below.
 
 Ends with 0 when drafted; 1 when the draft must not be cut as it is (what could be made is made, the issues are on the
-error stream); 2 when the input cannot be used (one line a fault, with the path of the field).
+error stream); 2 when the input cannot be used (one line a fault, with the path of the field); 3 when what was drafted
+cannot be written: the device is full, or the reader has left (one line).
 `,
+
+  version: ({ version }: { version: string }) => `Staywright ${version}\n`,
 
   /** Words that --paper takes beside the names of sheets. */
   papers: ['WIDTHxHEIGHT (mm)', 'roll (36 in wide)', 'roll-WIDTH (mm)', 'projector'],
@@ -65,6 +69,8 @@ error stream); 2 when the input cannot be used (one line a fault, with the path 
   /** `code` is the system's own, as ENOENT. */
   fileNotRead: ({ path, code }: { path: string; code: string }) =>
     `The file ${path} could not be read (${code}).`,
+  outputNotWritten: ({ code }: { code: string }) =>
+    `The output could not be written (${code === 'EPIPE' ? 'its reader has left' : code}).\n`,
   filesNotWritten: ({ directory, code }: { directory: string; code: string }) =>
     `The files could not be written into ${directory} (${code}).`,
 

@@ -14,7 +14,6 @@ interface Girth {
 
 export const SHELL = catalogue({
   steps: { label: 'Steps', measure: 'Measure', draft: 'Draft', fit: 'Fit', cut: 'Cut' },
-  loading: 'Laying out the table…',
   clientBar: {
     openBook: ({ client, draft }: { client: string; draft: string }) => `${client} ${draft}, client book`,
     clientAndDraft: ({ client, draft }: { client: string; draft: string }) => `${client}, ${draft}`,
@@ -44,7 +43,21 @@ export const SHELL = catalogue({
     all: ({ consequences }: { consequences: readonly string[] }) => consequences.join(', '),
   },
   error: {
-    notDrawn: 'This step could not be drawn. Nothing is lost: the book is as it was last kept.',
+    title: 'Not shown',
+    notDrawn: {
+      page: 'The page could not be drawn. Nothing is lost: the book is as it was last kept.',
+      step: 'This step could not be drawn. Nothing is lost: the book is as it was last kept.',
+      dialog: 'This sheet could not be drawn. Nothing is lost: the book is as it was last kept.',
+    },
+    notFetched: {
+      page: 'A part of the page did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
+      step: 'This step did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
+      dialog:
+        'This sheet did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
+    },
+    /** Nothing of the page is there yet, and the book was not opened. */
+    notOpened:
+      'The page could not be opened. What is kept on this device was not touched. See whether you are connected, then load the page again.',
     undo: 'Undo the last change',
     again: 'Try again',
   },
@@ -54,6 +67,8 @@ export const SHELL = catalogue({
   update: {
     ready: 'A later version of this page is ready. Everything is kept.',
     use: 'Use it now',
+    elsewhere:
+      'A later version of this page is in use in another tab. What was done here is not kept; download a backup before you load this page again.',
   },
   /** One sentence, with a link to Measure in it. */
   unread: {

@@ -1,7 +1,7 @@
 import { act, screen } from '@testing-library/react';
 import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ErrorBoundary } from '../../../src/app/shell/ErrorBoundary';
+import { ErrorBoundary } from '../../../src/app/components/ErrorBoundary';
 import { useOpen, useStore } from '../../../src/app/store/storeContext';
 import { changeClient, DEMO_BOOK } from '../../../src/document';
 import { onTable } from '../withStore';
@@ -22,7 +22,7 @@ function Screen() {
       <button type="button" onClick={() => setStep('fit')}>
         Next step
       </button>
-      <ErrorBoundary step={step} book={kept} onUndo={undo}>
+      <ErrorBoundary part="step" step={step} book={kept} onUndo={undo}>
         <Step />
       </ErrorBoundary>
     </>
