@@ -12,6 +12,8 @@ const files = (self as unknown as { readonly __WB_MANIFEST: readonly PrecachedFi
 const NOT_AT_ONCE = /noto-sans-/;
 
 const CACHE = 'staywright-files';
+/** Other pages of the same host may keep caches too. */
+const OWN_CACHE = /^staywright-/;
 /** Asked of the server and not of the browser's own store, which may hold a wrong answer. A file that did not change is not sent. */
 const askServer = {
   requestWillFetch: async ({ request }: { request: Request }) => new Request(request, { cache: 'no-cache' }),
@@ -57,7 +59,7 @@ async function clear(): Promise<void> {
   const windows = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
   if (windows.length > 0) return;
   for (const name of await worker.caches.keys())
-    if (name.startsWith('staywright-') && name !== CACHE) await worker.caches.delete(name);
+    if (OWN_CACHE.test(name) && name !== CACHE) await worker.caches.delete(name);
   const own = new Set(controllers.flatMap((controller) => [...controller.getURLsToCacheKeys().values()]));
   const cache = await worker.caches.open(CACHE);
   for (const request of await cache.keys()) if (!own.has(request.url)) await cache.delete(request);
