@@ -7,6 +7,14 @@ import { afterEach, vi } from 'vitest';
 // The page fetches its faces; here they are read from the disk.
 vi.mock('../../src/app/cut/print/fontFiles', () => import('../../src/cli/fontFiles'));
 
+// The page without a browser lays nothing out, so that no size changes.
+class StillObserver implements ResizeObserver {
+  observe(): void {}
+  unobserve(): void {}
+  disconnect(): void {}
+}
+globalThis.ResizeObserver ??= StillObserver;
+
 afterEach(() => {
   cleanup();
   vi.useRealTimers();

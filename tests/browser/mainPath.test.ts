@@ -97,7 +97,7 @@ describe('the main path', () => {
     const asked = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Download the PDF' }).click();
     const file = await asked;
-    expect(file.suggestedFilename()).toBe('Wren-Abernathy-Winter-ball-bodice.pdf');
+    expect(file.suggestedFilename()).toBe('Wren-Abernathy-Winter-ball-bodice-Letter.pdf');
     const bytes = await downloadBytes(file);
     expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe('%PDF-');
     expect(bytes.length).toBeGreaterThan(5_000);

@@ -2,7 +2,7 @@
 
 import { type RefObject, useLayoutEffect, useState } from 'react';
 
-export function useSize(ref: RefObject<HTMLElement | null>): { width: number; height: number } {
+export function useSize(ref: RefObject<Element | null>): { width: number; height: number } {
   const [size, setSize] = useState({ width: 0, height: 0 });
   useLayoutEffect(() => {
     const element = ref.current;

@@ -7,17 +7,22 @@ import { LengthField } from '../components/fields/LengthField';
 import { useNumberEdit } from '../components/fields/useNumberEdit';
 import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
+import { Fold } from './Fold';
 
 export function AllowanceCard() {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
   const sentence = useIssueSentence();
   const edit = useNumberEdit();
+  const edges = allowanceEdges(savedDraft.style);
   return (
-    <section className="card allowance-card" aria-label={CUT.allowances.title}>
-      <h2>{CUT.allowances.title}</h2>
+    <Fold
+      title={CUT.allowances.title}
+      className="allowance-card"
+      isOpen={edges.some((edge) => issues.some(({ at }) => at.field === `allowances.${edge}`))}
+    >
       <p className="hint">{CUT.allowances.hint}</p>
-      {allowanceEdges(savedDraft.style).map((edge) => {
+      {edges.map((edge) => {
         const label = CUT.allowances.edges[edge];
         return (
           <LengthField
@@ -36,7 +41,7 @@ export function AllowanceCard() {
         );
       })}
       <TurnedHem />
-    </section>
+    </Fold>
   );
 }
 

@@ -10,6 +10,7 @@ import { DraftingSheetCard } from './DraftingSheetCard';
 import { FilesCard } from './FilesCard';
 import { MakingCard } from './MakingCard';
 import { PagePrint, ProjectorPrint, SheetsPrint } from './media/media';
+import { PatternChoices } from './PatternChoices';
 import { PrinterCard } from './PrinterCard';
 
 const PRINTS: Readonly<Record<Medium, typeof SheetsPrint>> = {
@@ -31,22 +32,17 @@ export function CutStep() {
       <Print
         input={input}
         unit={client.unit}
+        choices={<PatternChoices unit={client.unit} />}
         beside={
           <>
-            {medium === 'projector' ? null : <PrinterCard unit={client.unit} />}
             <IssueList issues={reportedIssues} />
+            {medium === 'projector' ? null : <PrinterCard unit={client.unit} />}
+            <AllowanceCard />
+            <FilesCard input={input} />
+            <DraftingSheetCard input={input} />
           </>
         }
-        below={
-          <>
-            <div className="stack">
-              <FilesCard input={input} />
-              <AllowanceCard />
-              <DraftingSheetCard input={input} />
-            </div>
-            <MakingCard input={input} />
-          </>
-        }
+        below={<MakingCard input={input} />}
       />
     </div>
   );

@@ -7,6 +7,7 @@ import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { paperFor, useCutChoices } from './choices/cutChoices';
 import { refusalOf } from './choices/usePlanInput';
+import { Fold } from './Fold';
 import { withFonts } from './print/withFonts';
 
 export function DraftingSheetCard({ input }: { input: PlanInput }) {
@@ -29,8 +30,7 @@ export function DraftingSheetCard({ input }: { input: PlanInput }) {
     setMaking(false);
   };
   return (
-    <section className="card drafting-sheet-card" aria-label={CUT.draftingSheet.title}>
-      <h2>{CUT.draftingSheet.title}</h2>
+    <Fold title={CUT.draftingSheet.title} className="drafting-sheet-card">
       <p className="hint">{CUT.draftingSheet.hint[client.unit]}</p>
       <div className="actions">
         <button type="button" disabled={refused || making} onClick={() => void print()}>
@@ -47,6 +47,6 @@ export function DraftingSheetCard({ input }: { input: PlanInput }) {
       <p className="said" aria-live="polite">
         {failed ? CUT.draftingSheet.failed : ''}
       </p>
-    </section>
+    </Fold>
   );
 }

@@ -6,6 +6,7 @@ import { type PlanInput, patternDxf, patternSvg } from '../../paper';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { refusalOf } from './choices/usePlanInput';
+import { Fold } from './Fold';
 import { picture } from './print/picture';
 
 interface FileKind {
@@ -32,8 +33,7 @@ export function FilesCard({ input }: { input: PlanInput }) {
       download(content, type, `${fileName(input.client.name, input.savedDraft.name)}.${ending}`);
   };
   return (
-    <section className="card files-card" aria-label={CUT.files.title}>
-      <h2>{CUT.files.title}</h2>
+    <Fold title={CUT.files.title} className="files-card">
       <ul>
         {KINDS.map((kind) => {
           const texts = CUT.files[kind.ending];
@@ -58,6 +58,6 @@ export function FilesCard({ input }: { input: PlanInput }) {
       <p className="said" aria-live="polite">
         {failed === null ? '' : CUT.files[failed].failed}
       </p>
-    </section>
+    </Fold>
   );
 }

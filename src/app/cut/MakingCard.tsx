@@ -45,11 +45,13 @@ export function MakingCard({ input }: { input: PlanInput }) {
   return (
     <section className="card making-card" aria-label={MAKING.title}>
       <h2>{MAKING.title}</h2>
-      {sections.map((section) => (
-        <SectionOfList key={section.kind} section={section} unit={unit} />
-      ))}
+      <div className="making-sections">
+        {sections.map((section) => (
+          <SectionOfList key={section.kind} section={section} unit={unit} />
+        ))}
+      </div>
       <p className="hint">{WORKSHOP_CARE}</p>
-      <MakingForm unit={unit} />
+      <MakingForm unit={unit} rules={sections.map(({ remark }) => remark)} />
       <Checkbox on={choices.printed} onSet={printMaking}>
         {MAKING.printed}
       </Checkbox>
@@ -79,10 +81,10 @@ export function MakingCard({ input }: { input: PlanInput }) {
 }
 
 function SectionOfList({ section, unit }: { section: MakingSection; unit: 'in' | 'cm' }) {
-  const { kind, heading, lines, remark } = section;
+  const { heading, lines, care } = section;
   return (
-    <details open={kind === 'bones'}>
-      <summary>{heading}</summary>
+    <section>
+      <h3>{heading}</h3>
       <ul>
         {lines.map((line) => (
           <li key={line.item}>
@@ -92,7 +94,7 @@ function SectionOfList({ section, unit }: { section: MakingSection; unit: 'in' |
           </li>
         ))}
       </ul>
-      <p className="hint remark">{remark}</p>
-    </details>
+      {care === '' ? null : <p className="care">{care}</p>}
+    </section>
   );
 }

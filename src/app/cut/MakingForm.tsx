@@ -2,7 +2,13 @@
 
 import type { Unit } from '../../document';
 import { formatLength, MAKING } from '../../document';
-import { checkMaking, MAKING_FIELDS, type MakingField, type MakingSettings } from '../../paper';
+import {
+  checkMaking,
+  MAKING_FIELDS,
+  MAKING_SOURCES,
+  type MakingField,
+  type MakingSettings,
+} from '../../paper';
 import { LengthField } from '../components/fields/LengthField';
 import { changeMaking, dropTyped, makingFor, resetMaking, useMakingChoices } from './choices/makingChoices';
 
@@ -13,12 +19,18 @@ const RULES: readonly MakingSettings['rule'][] = ['betweenBindings', 'channel'];
 /** A share is chosen in steps of this many per cent. */
 const SHARE_STEP = 5;
 
-export function MakingForm({ unit }: { unit: Unit }) {
+/** `rules` say what the sections of the list go by. */
+export function MakingForm({ unit, rules }: { unit: Unit; rules: readonly string[] }) {
   const choices = useMakingChoices();
   const values = choices.typed ?? makingFor(choices, unit);
   return (
     <details className="making-form">
       <summary>{MAKING.form.summary}</summary>
+      {[...rules, MAKING_SOURCES].map((rule) => (
+        <p key={rule} className="hint">
+          {rule}
+        </p>
+      ))}
       <label className="choice">
         <span>{MAKING.form.rule}</span>
         <select

@@ -8,6 +8,7 @@ import { LengthField } from '../components/fields/LengthField';
 import { createPrinterStorage, printerFaultSentence } from '../storage/printers';
 import { browserStorage } from '../storage/storageLike';
 import { choose, correctionOf, measuredPrinter, useCutChoices } from './choices/cutChoices';
+import { Fold } from './Fold';
 
 const printerStorage = createPrinterStorage({ storage: browserStorage(window), now: () => new Date() });
 
@@ -71,8 +72,7 @@ export function PrinterCard({ unit }: { unit: Unit }) {
     />
   );
   return (
-    <section className="card printer-card" aria-label={CUT.printer.title}>
-      <h2>{CUT.printer.title}</h2>
+    <Fold title={CUT.printer.title} className="printer-card" isOpen={printer !== null || fault !== null}>
       <label className="choice">
         <span>{CUT.printer.label}</span>
         <select
@@ -130,7 +130,7 @@ export function PrinterCard({ unit }: { unit: Unit }) {
       <p className="said" aria-live="polite">
         {fault ? faultSentence(fault) : ''}
       </p>
-    </section>
+    </Fold>
   );
 }
 

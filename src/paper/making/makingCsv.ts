@@ -17,10 +17,11 @@ export function makingCsv(
   const record = (list: string, item: string, count: string, length: string, note: string): string =>
     [client, draft, list, item, count, length, note].map(field).join(',');
   const head = TEXTS.columns({ unit }).map(field).join(',');
-  const records = sections.flatMap(({ heading, lines, remark }) => [
+  const records = sections.flatMap(({ heading, lines, care, remark }) => [
     ...lines.map(({ item, count, lengthMm, note }) =>
       record(heading, item, count === null ? '' : String(count), decimal(lengthMm, unit), note),
     ),
+    ...(care === '' ? [] : [record(heading, TEXTS.care, '', '', care)]),
     record(heading, TEXTS.goesBy, '', '', remark),
   ]);
   const first = estimated === null ? [] : [record(TEXTS.measurements, TEXTS.estimated, '', '', estimated)];

@@ -24,6 +24,8 @@ export interface MakingSection {
   readonly lines: readonly MakingLine[];
   /** What its figures go by. */
   readonly remark: string;
+  /** What is to be seen to before the list is followed; empty where there is nothing. */
+  readonly care: string;
 }
 
 /** The safety advice for tools that goes with every making list. */
@@ -75,6 +77,7 @@ function piecesSection({ pieces, layers }: MakingList, settings: MakingSettings)
       );
     }),
     remark: texts.remark({ layers }),
+    care: '',
   };
 }
 
@@ -115,6 +118,7 @@ function bonesSection(list: MakingList, settings: MakingSettings, inUnit: Format
     kind: 'bones',
     heading: texts.heading,
     lines,
+    care: '',
     remark: texts.remark({
       rule,
       total,
@@ -189,16 +193,14 @@ function eyeletsSection(
     kind: 'eyelets',
     heading: texts.heading,
     lines,
-    remark: [
-      texts.remark({
-        inset: inUnit(settings.eyeletInset),
-        spacing: inUnit(settings.eyeletSpacing),
-        waistSpacing: inUnit(settings.waistSpacing),
-        waistReach: inUnit(settings.waistReach),
-        flange: inUnit(settings.eyeletFlange),
-      }),
-      ...(settings.eyeletInset < leastInset - 1e-6 ? [texts.onBone({ least: inUnit(leastInset) })] : []),
-    ].join(' '),
+    care: settings.eyeletInset < leastInset - 1e-6 ? texts.onBone({ least: inUnit(leastInset) }) : '',
+    remark: texts.remark({
+      inset: inUnit(settings.eyeletInset),
+      spacing: inUnit(settings.eyeletSpacing),
+      waistSpacing: inUnit(settings.waistSpacing),
+      waistReach: inUnit(settings.waistReach),
+      flange: inUnit(settings.eyeletFlange),
+    }),
   };
 }
 
@@ -221,6 +223,7 @@ function fasteningsSection({ fastenings }: MakingList, unit: Unit): MakingSectio
       line(texts[kind][place], 1, roundedUp(edgeMm, step), place === 'side' ? texts.ofSeam : texts.ofEdge),
     ),
     remark: texts.remark,
+    care: '',
   };
 }
 
@@ -250,16 +253,13 @@ function trimmings(list: MakingList, settings: MakingSettings, unit: Unit): Maki
       ...some(texts.tape, tapeMm, texts.tapeOf({ ends: inUnit(settings.tapeEnds) })),
       ...some(texts.casing, casingMm, texts.casingOf({ spare: inUnit(settings.casingSpare) })),
     ],
-    remark: [
-      ...(trimmed.length > 0
-        ? [
-            texts.trim({
-              edges: trimmed.map(({ edge, allowanceMm }) => ({ edge, allowance: inUnit(allowanceMm) })),
-            }),
-          ]
-        : []),
-      texts.remark,
-    ].join(' '),
+    care:
+      trimmed.length > 0
+        ? texts.trim({
+            edges: trimmed.map(({ edge, allowanceMm }) => ({ edge, allowance: inUnit(allowanceMm) })),
+          })
+        : '',
+    remark: texts.remark,
   };
 }
 
@@ -277,6 +277,7 @@ function clothSection({ cloth }: MakingList, settings: MakingSettings, unit: Uni
       const length = roundedUp(lengthMm, step);
       return line(item, 1, length, [...inYards(length, unit), texts.lay[lay]].join('; '));
     }),
+    care: '',
     remark: texts.remark({
       selvedge: formatLength(settings.selvedge, unit, { withUnit: true }),
       spare: percent(settings.clothSpare),

@@ -40,13 +40,14 @@ export function makingText(
   const title = [client, draft]
     .map((name) => name.replace(/\s+/gu, ' ').trim())
     .filter((name) => name !== '');
-  const blocks = sections.map(({ heading, lines, remark }) =>
+  const blocks = sections.map(({ heading, lines, care, remark }) =>
     [
       heading.toUpperCase(),
       ...lines.map((line) => {
         const details = [amountOf(line, unit), line.note].filter((part) => part !== '').join(' – ');
         return details === '' ? line.item : `${line.item}: ${details}`;
       }),
+      ...(care === '' ? [] : [care]),
       `(${remark})`,
     ].join('\n'),
   );

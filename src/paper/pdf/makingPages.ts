@@ -29,12 +29,13 @@ export function drawMakingPages(
   if (names.remark !== null) flow.text(names.remark, { ...NAMES, bold: true });
   flow.space(1.5);
   flow.rule();
-  for (const { heading, lines, remark } of sections) {
+  for (const { heading, lines, care, remark } of sections) {
     const rows = lines.map((line) => [line.item, amountOf(line, names.unit), line.note]);
     // A heading stays with its first line.
     flow.need(flow.heightOf(heading, HEADING) + flow.heightOfRow(rows[0] ?? [], COLUMNS, BODY));
     flow.text(heading, HEADING);
     for (const row of rows) flow.row(row, COLUMNS, BODY);
+    if (care !== '') flow.text(care, { ...BODY, before: 1 });
     flow.need(flow.heightOf(remark, REMARK));
     flow.text(remark, REMARK);
   }

@@ -64,7 +64,7 @@ describe('the Cut step on sheets', () => {
     expect(screen.getByText(`${count - 1} sheets`)).toBeVisible();
     await user.click(screen.getByRole('button', { name: 'Download the PDF' }));
     const { name, pages } = await pdf();
-    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice.pdf');
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-Letter.pdf');
     const names = pages.flatMap(({ texts }) => texts.map(({ text }) => text));
     expect(names.join(' ')).toContain('Not printed this time: A2.');
     // the sheet's own name stands on the map alone
@@ -79,9 +79,40 @@ describe('the Cut step on sheets', () => {
     await user.click(sheet('A1'));
     await user.click(screen.getByRole('radio', { name: 'Portrait' }));
     expect(sheet('A1')).toBeChecked();
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'A0');
-    expect(screen.getAllByRole('checkbox', { name: /^Sheet / })).toHaveLength(1);
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'A3');
+    expect(sheet('A1')).toBeChecked();
   });
+
+  it('puts all on one page where the paper holds it, without sheets to join', async () => {
+    const { user } = onTable(<CutStep />);
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheets' }), 'A0');
+    expect(screen.queryAllByRole('checkbox', { name: /^Sheet / })).toEqual([]);
+    expect(screen.getByText(/^One page, with the squares/)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeEnabled();
+  });
+
+  it('prints a mock-up at one press, with an allowance of its own, under a name that says so', async () => {
+    const { user, container } = onTable(<CutStep />);
+    const count = (kind: string): number =>
+      [...container.querySelectorAll(`.stroke-${kind}`)].filter((path) => path.getAttribute('d') !== '')
+        .length;
+    expect(count('level')).toBe(0);
+    await user.click(screen.getByRole('checkbox', { name: 'Waist line and bust point right across' }));
+    expect(count('level')).toBe(6);
+    await user.click(screen.getByRole('radio', { name: 'Mock-up' }));
+    expect(count('level')).toBe(6);
+    const edge = screen.getByRole('textbox', { name: 'On every edge' });
+    expect(edge).toHaveValue('1');
+    await user.clear(edge);
+    await user.type(edge, '1 1/2');
+    await user.click(screen.getByRole('button', { name: 'Download the PDF' }));
+    const { name, pages } = await pdf();
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-mock-up-Letter.pdf');
+    const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+    expect(words).toContain('1½ in on every edge');
+    expect(words).toContain('Top edge · 1½ in');
+    expect(words).toContain('Staywright');
+  }, 30_000);
 
   it('takes a size of the maker’s own and says what is wrong with it', async () => {
     const { user } = onTable(<CutStep />);
@@ -242,7 +273,7 @@ describe('the Cut step on one page', () => {
     expect(screen.getByText(/^0\.91 × \d\.\d\d m$/)).toBeVisible();
     await user.click(screen.getByRole('button', { name: 'Download the page' }));
     const { name, pages } = await pdf();
-    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-one-page.pdf');
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-one-page-36-in-roll.pdf');
     expect(pages).toHaveLength(1);
     expect(pages[0]?.widthMm).toBeCloseTo(914.4, 1);
   }, 30_000);

@@ -308,7 +308,7 @@ describe('eyelets', () => {
     const lacing = (settings: MakingSettings): string =>
       makingSections(makingList(DEMO, DEFAULT_STYLE, settings), settings, 'in').find(
         ({ kind }) => kind === 'eyelets',
-      )?.remark ?? '';
+      )?.care ?? '';
     expect(lacing(USUAL)).not.toContain('lie on the channel');
     expect(lacing({ ...USUAL, eyeletInset: inches(1 / 2) })).toContain('at least ⁹⁄₁₆ in from the edge');
     expect(lacing({ ...USUAL, eyeletInset: inches(1 / 2), bonesAtLacing: 0 })).not.toContain(
@@ -373,7 +373,7 @@ describe('binding and allowances', () => {
   const trimmings = (style: Style): string =>
     makingSections(makingList(draft(DEMO_CLIENT.measurements, style), style, USUAL), USUAL, 'in').find(
       ({ kind }) => kind === 'trimmings',
-    )?.remark ?? '';
+    )?.care ?? '';
   const bare = { ...DEFAULT_STYLE.allowances, top: 0, hem: 0 };
 
   it('agree: what a bound edge has of allowance is said to be trimmed away, and nothing where it has none', () => {
@@ -635,7 +635,9 @@ describe('the CSV file', () => {
     expect(records[0]).toEqual(['Client', 'Draft', 'List', 'Item', 'Count', 'Length, in', 'Note']);
     for (const record of records) expect(record).toHaveLength(7);
     expect(records[1]?.[0]).toBe('A "quoted", name\r\nin two lines');
-    expect(records.length).toBe(3 + sections.reduce((sum, { lines }) => sum + lines.length + 1, 0));
+    expect(records.length).toBe(
+      3 + sections.reduce((sum, { lines, care }) => sum + lines.length + (care === '' ? 1 : 2), 0),
+    );
     expect(records.some(([, , , item]) => item === 'Seam Front 1 – Front 2')).toBe(true);
     for (const [, , , , count, length] of records.slice(1)) {
       expect(count).toMatch(/^\d*$/);

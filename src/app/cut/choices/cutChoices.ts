@@ -1,7 +1,7 @@
 // The choices made in the Cut step. They are remembered while the page is open, and are the same for every client.
 
 import { create } from 'zustand';
-import { CUT, type Unit } from '../../../document';
+import { CUT, MOCKUP_ALLOWANCE_MM, type Unit } from '../../../document';
 import {
   type Correction,
   correctionFrom,
@@ -19,8 +19,16 @@ import type { Printer } from '../../storage/printers';
 
 export type Medium = 'sheets' | 'page' | 'projector';
 
+/** The pattern of the garment, or a mock-up to fit it by. */
+type PrintKind = 'pattern' | 'mockup';
+
 export interface CutChoices {
   readonly medium: Medium;
+  readonly kind: PrintKind;
+  /** Allowance of a mock-up on every edge, mm. */
+  readonly mockupAllowance: number;
+  /** Whether waist line and bust point run right across the panels of the pattern. */
+  readonly linesAcross: boolean;
   /** A name in the list of papers, `own` for a typed size, or null while none is chosen. */
   readonly paperName: string | null;
   readonly paper: PaperChoice;
@@ -37,6 +45,9 @@ export interface CutChoices {
 
 export const useCutChoices = create<CutChoices>()(() => ({
   medium: 'sheets',
+  kind: 'pattern',
+  mockupAllowance: MOCKUP_ALLOWANCE_MM,
+  linesAcross: false,
   paperName: null,
   paper: paperChoice('A4'),
   pageName: ONE_PAGES[0].name,

@@ -1,27 +1,40 @@
 // What the pattern of the open draft is made from, and whether it may be printed or saved.
 
 import { useMemo } from 'react';
-import { isRead, wantsReading } from '../../../document';
+import { isRead, mockupStyle, PROGRAM, wantsReading } from '../../../document';
 import type { PlanInput } from '../../../paper';
-import { useDraft, useOpen } from '../../store/storeContext';
+import { formatDay } from '../../components/formatDay';
+import { draftOnce, useDraft, useOpen } from '../../store/storeContext';
 import { napFor, useCutChoices } from './cutChoices';
 import { makingFor, useMakingChoices } from './makingChoices';
 
 export function usePlanInput(): PlanInput {
   const { client, savedDraft } = useOpen();
-  const draft = useDraft();
+  const drafted = useDraft();
   const { settings, printed } = useMakingChoices();
-  const nap = napFor(useCutChoices());
+  const choices = useCutChoices();
+  const nap = napFor(choices);
+  const { kind, mockupAllowance, linesAcross } = choices;
+  const mockup = kind === 'mockup';
+  const style = useMemo(
+    () => (mockup ? mockupStyle(savedDraft.style, mockupAllowance) : savedDraft.style),
+    [mockup, savedDraft.style, mockupAllowance],
+  );
+  const across = mockup ? 'all' : linesAcross ? 'waistAndBust' : null;
   return useMemo(
     () => ({
-      draft,
+      draft: mockup ? draftOnce(client, style) : drafted,
       client,
-      savedDraft,
+      savedDraft: { ...savedDraft, style },
       nap,
+      mockup,
+      ...(across ? { across } : {}),
+      tapeDay: client.takenOn === null ? null : formatDay(client.takenOn),
+      program: PROGRAM,
       ...(printed ? { making: makingFor({ settings }, client.unit) } : {}),
       date: new Date().toLocaleDateString(undefined, { dateStyle: 'medium' }),
     }),
-    [draft, client, savedDraft, nap, settings, printed],
+    [drafted, client, savedDraft, style, mockup, across, nap, settings, printed],
   );
 }
 

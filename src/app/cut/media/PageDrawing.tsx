@@ -1,8 +1,10 @@
 // The drawing of the panels on one page, or in the picture of a projector.
 
+import { useRef } from 'react';
 import { CUT } from '../../../document';
 import type { PlacedPanel } from '../../../paper';
 import { PanelStrokes } from './PanelStrokes';
+import { usePxPerMm } from './usePxPerMm';
 
 interface PageDrawingProps {
   readonly widthMm: number;
@@ -20,9 +22,12 @@ export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, l
   /** Distances of the grid lines from the start of a side, mm. */
   const gridLines = (length: number): number[] =>
     gridMm ? Array.from({ length: Math.ceil(length / gridMm) - 1 }, (_, i) => (i + 1) * gridMm) : [];
+  const drawing = useRef<SVGSVGElement>(null);
+  const pxPerMm = usePxPerMm(drawing, widthMm + 12, heightMm + 12);
   const label = gridMm ? CUT.plan.panelsOnPicture : CUT.plan.panelsOnPage;
   return (
     <svg
+      ref={drawing}
       className={gridMm ? 'plan-drawing projected' : 'plan-drawing'}
       role="img"
       aria-label={label({ panels: panels.length })}
@@ -43,7 +48,7 @@ export function PageDrawing({ widthMm, heightMm, panels, squares = [], gridMm, l
         <rect key={left} className="square" x={left} y={top} width={sideMm} height={sideMm} />
       ))}
       {panels.map((panel) => (
-        <PanelStrokes key={panel.piece.id} panel={panel} />
+        <PanelStrokes key={panel.piece.id} panel={panel} pxPerMm={pxPerMm} />
       ))}
     </svg>
   );

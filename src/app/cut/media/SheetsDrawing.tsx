@@ -5,6 +5,7 @@ import { type KeyboardEvent, useRef, useState } from 'react';
 import { CUT } from '../../../document';
 import { type Layout, ownPartOf, sheetName, windowOf } from '../../../paper';
 import { PanelStrokes } from './PanelStrokes';
+import { usePxPerMm } from './usePxPerMm';
 
 interface SheetsDrawingProps {
   readonly layout: Layout;
@@ -26,6 +27,7 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
   }));
   const right = Math.max(...windows.map(({ box }) => box.right));
   const bottom = Math.max(...windows.map(({ box }) => box.bottom));
+  const pxPerMm = usePxPerMm(drawing, right + 12, bottom + 12);
   const tabStop = windows.find(({ name }) => name === current)?.name ?? windows[0]?.name;
 
   const moveFocus = (from: number, event: KeyboardEvent): void => {
@@ -58,7 +60,7 @@ export function SheetsDrawing({ layout, leftOut, onToggle }: SheetsDrawingProps)
       {/* A screen reader finds the texts of the panels in the lists beside the drawing; read here, they would hide the sheets. */}
       <svg aria-hidden="true" overflow="visible">
         {panels.map((panel) => (
-          <PanelStrokes key={panel.piece.id} panel={panel} />
+          <PanelStrokes key={panel.piece.id} panel={panel} pxPerMm={pxPerMm} />
         ))}
       </svg>
       {windows.map(({ name, own }, i) => (

@@ -16,11 +16,13 @@ interface SheetsFormProps {
   readonly paper: PaperChoice;
   readonly unit: Unit;
   readonly layout: Layout | null;
+  /** The paper holds the whole pattern, so that nothing is joined. */
+  readonly isWhole: boolean;
   /** How many of the sheets are not printed. */
   readonly leftOut: number;
 }
 
-export function SheetsForm({ paper, unit, layout, leftOut }: SheetsFormProps) {
+export function SheetsForm({ paper, unit, layout, isWhole, leftOut }: SheetsFormProps) {
   const choices = useCutChoices();
   const own = choices.paperName === 'own';
   const checked = checkPaper(paper, correctionOf(choices));
@@ -75,6 +77,7 @@ export function SheetsForm({ paper, unit, layout, leftOut }: SheetsFormProps) {
             : CUT.sheets.rest.all[layout.grid.orientation]}
         </p>
       ) : null}
+      {isWhole ? <p className="count">{CUT.sheets.whole}</p> : null}
     </>
   );
 }

@@ -3,6 +3,7 @@
 import { useMemo, useState } from 'react';
 import { CUT, type Unit } from '../../../document';
 import {
+  type Correction,
   checkPaper,
   gridSideMm,
   isProjectorChoice,
@@ -11,6 +12,7 @@ import {
   type PlanInput,
   planProjected,
   sheetName,
+  wholeOnPaper,
 } from '../../../paper';
 import { fileName } from '../../components/fileName';
 import { correctionOf, paperFor, useCutChoices } from '../choices/cutChoices';
@@ -28,7 +30,21 @@ interface MediumProps extends SurroundingCards {
   readonly unit: Unit;
 }
 
-const nameOf = ({ client, savedDraft }: PlanInput): string => fileName(client.name, savedDraft.name);
+/** Names the file of a print by client, draft, what it is of, paper, and the correction in per cent across and down. */
+function printName(
+  { client, savedDraft, mockup }: PlanInput,
+  paper: string,
+  correction?: Correction | undefined,
+): string {
+  const percent = (factor: number): string => (100 * factor).toFixed(1);
+  return `${fileName(
+    client.name,
+    savedDraft.name,
+    ...(mockup ? ['mock-up'] : []),
+    paper,
+    ...(correction ? [`${percent(correction.across)}x${percent(correction.down)}`] : []),
+  )}.pdf`;
+}
 
 /** The pattern on sheets of paper that are joined. */
 export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
@@ -38,9 +54,11 @@ export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
   const paper = useMemo(() => paperFor({ paperName, paper: chosen }, unit), [paperName, chosen, unit]);
   const correction = correctionOf(choices);
   const [across, down] = [correction?.across ?? 1, correction?.down ?? 1];
-  const layout = useMemo(() => {
+  const { whole, layout } = useMemo(() => {
     const factors = { across, down };
-    return checkPaper(paper, factors).ok ? layOut({ ...input, paper, correction: factors }) : null;
+    if (!checkPaper(paper, factors).ok) return { whole: null, layout: null };
+    const whole = wholeOnPaper(input, paper, factors);
+    return { whole, layout: whole ? null : layOut({ ...input, paper, correction: factors }) };
   }, [input, paper, across, down]);
   const sheets = layout?.sheets.map(sheetName) ?? [];
   // The sheets left out belong to one layout: another layout is printed whole again.
@@ -58,21 +76,32 @@ export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
         : sheets.filter((each) => each === name || leftOut.includes(each)),
     });
   const hasPanels = layout !== null && layout.panels.length > 0;
+  const drawing = whole ? (
+    <PageDrawing {...whole.page} />
+  ) : hasPanels ? (
+    <SheetsDrawing layout={layout} leftOut={leftOut} onToggle={toggle} />
+  ) : null;
   return (
     <PrintFrame
       {...cards}
-      drawing={hasPanels ? <SheetsDrawing layout={layout} leftOut={leftOut} onToggle={toggle} /> : null}
+      drawing={drawing}
       printing={printing}
       refusal={refusalOf(input)}
-      isPrintable={hasPanels && leftOut.length < sheets.length}
+      isPrintable={whole !== null || (hasPanels && leftOut.length < sheets.length)}
       onPrint={() =>
         printing.print(
           { kind: 'sheets', input: { ...input, paper, leftOut, ...(correction && { correction }) } },
-          `${nameOf(input)}.pdf`,
+          printName(input, paper.name, correction),
         )
       }
     >
-      <SheetsForm paper={paper} unit={unit} layout={layout} leftOut={leftOut.length} />
+      <SheetsForm
+        paper={paper}
+        unit={unit}
+        layout={layout}
+        isWhole={whole !== null}
+        leftOut={leftOut.length}
+      />
       {leftOut.length > 0 ? (
         <button type="button" className="quiet" onClick={() => setOmitted({ layoutKey, names: [] })}>
           {CUT.sheets.printAll}
@@ -100,7 +129,14 @@ export function PagePrint({ input, unit, ...cards }: MediumProps) {
       refusal={refusalOf(input)}
       isPrintable={laid.ok}
       onPrint={() =>
-        printing.print({ kind: 'page', input, choice: page, correction }, `${nameOf(input)}-one-page.pdf`)
+        printing.print(
+          { kind: 'page', input, choice: page, correction },
+          printName(
+            input,
+            choices.pageName === 'own' ? 'one page' : `one page ${choices.pageName}`,
+            correction,
+          ),
+        )
       }
     >
       <PageForm laid={laid} unit={unit} />
@@ -129,7 +165,7 @@ export function ProjectorPrint({ input, unit, ...cards }: MediumProps) {
       refusal={refusalOf(input)}
       isPrintable={isPrintable}
       onPrint={() =>
-        printing.print({ kind: 'projector', input, choice: projector }, `${nameOf(input)}-projector.pdf`)
+        printing.print({ kind: 'projector', input, choice: projector }, printName(input, 'projector'))
       }
     >
       <ProjectorForm unit={unit} />

@@ -16,6 +16,8 @@ const MEDIA = (['sheets', 'page', 'projector'] satisfies Medium[]).map((value) =
 export interface PrintCardProps {
   /** The form with the choices for the medium. */
   readonly children: ReactNode;
+  /** The choice of what is printed. */
+  readonly choices: ReactNode;
   readonly printing: Printing;
   /** Why nothing may be printed now; null when it may. */
   readonly refusal: Refusal | null;
@@ -24,12 +26,13 @@ export interface PrintCardProps {
   readonly onPrint: () => void;
 }
 
-export function PrintCard({ children, printing, refusal, isPrintable, onPrint }: PrintCardProps) {
+export function PrintCard({ children, choices, printing, refusal, isPrintable, onPrint }: PrintCardProps) {
   const { medium } = useCutChoices();
   const { progress, failure, cancel } = printing;
   return (
     <section className="card paper-card" aria-label={CUT.print.title}>
       <h2>{CUT.print.title}</h2>
+      {choices}
       <ChoiceRow
         legend={CUT.print.printedOn}
         name="medium"

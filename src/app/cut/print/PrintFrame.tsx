@@ -7,13 +7,15 @@ import type { Refusal } from '../choices/usePlanInput';
 import { PrintCard, type PrintCardProps } from './PrintCard';
 
 export interface SurroundingCards {
+  /** The choice of what is printed, in the card of the paper. */
+  readonly choices: ReactNode;
   /** Cards under the choice of paper, beside the drawing. */
   readonly beside: ReactNode;
   /** Cards under the drawing. */
   readonly below: ReactNode;
 }
 
-interface PrintFrameProps extends SurroundingCards, PrintCardProps {
+interface PrintFrameProps extends SurroundingCards, Omit<PrintCardProps, 'choices'> {
   /** Null where there is nothing to draw. */
   readonly drawing: ReactNode | null;
 }
@@ -23,7 +25,7 @@ export function PrintFrame({ drawing, children, beside, below, ...print }: Print
     <>
       <div className="plan">
         {drawing ?? <NoPlan refusal={print.refusal} />}
-        <div className="cut-cards">{below}</div>
+        {below}
       </div>
       <div className="side">
         <PrintCard {...print}>{children}</PrintCard>

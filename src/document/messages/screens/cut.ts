@@ -62,6 +62,16 @@ export const CUT = catalogue({
     failed: PDF.failed,
   },
 
+  kinds: {
+    legend: 'What is printed',
+    pattern: 'Pattern',
+    mockup: 'Mock-up',
+    allowance: 'On every edge',
+    mockupHint:
+      'To sew, bone, lace on and mark: levels, centre lines and bust point right across every panel, no eyelets.',
+    linesAcross: 'Waist line and bust point right across',
+  },
+
   print: {
     title: 'Paper',
     printedOn: 'Printed on',
@@ -123,6 +133,7 @@ export const CUT = catalogue({
     marginAndOverlap: 'Margin and overlap',
     margin: 'Margin',
     overlap: 'Overlap',
+    whole: 'One page, with the squares, all panels and the making list on it.',
     /** The two parts of one sentence: the first is bold. */
     count: ({ printed }: { printed: number }) =>
       printed === 0 ? 'No sheet' : plural(printed, { one: 'One sheet', other: `${printed} sheets` }),

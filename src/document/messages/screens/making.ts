@@ -4,7 +4,7 @@ import { catalogue } from '../catalogue';
 
 export const MAKING = catalogue({
   title: 'Making list',
-  printed: 'Print it behind the sheets, with the eyelets on the panels',
+  printed: 'Print it behind the sheets, with the eyelets and bones on the panels',
   copy: 'Copy as text',
   copied: 'Copied.',
   notCopied: 'The browser did not let the list be copied; download it instead.',
