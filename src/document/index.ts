@@ -47,6 +47,7 @@ export {
 } from './edit/measurementEdits';
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
+export { setPanelWidth } from './edit/panelWidth';
 export {
   dartsBelowShoulders,
   SHOULDER_KINDS,
@@ -106,6 +107,7 @@ export { FIELDS, GIRTHS, ISSUES } from './messages/screens/fields';
 export { FIT, PROOFS } from './messages/screens/fit';
 export { MAKING } from './messages/screens/making';
 export { MEASURE } from './messages/screens/measure';
+export { MEND, WIDTHS } from './messages/screens/mend';
 export { REAL_SIZE } from './messages/screens/realSize';
 export { SHELL } from './messages/screens/shell';
 export { SHOULDER_CARD } from './messages/screens/shoulderCard';

@@ -5,7 +5,7 @@ export type { HandleActions, StepSizes } from './gestures/useHandleDrag';
 export { askedExtent } from './handles/dartExtent';
 export type { Handle } from './handles/handle';
 export { intakeNow } from './handles/wedgeHandles';
-export { layOut } from './layout/layOut';
+export { type CanvasLayout, layOut, layoutOf, lineHeight, type ShownBlocks } from './layout/layOut';
 export type { Viewport } from './layout/viewport';
 export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/ClosedPart';

@@ -73,7 +73,7 @@ describe('a dart on the table', () => {
 
   it('stays in the book, and shows its place in the proof', async () => {
     const { page } = await visit('draft');
-    await choose(page, 'Side-front', 'Open at the hem');
+    await choose(page, 'Side-front', 'Open at hem');
     await page.locator('.history').getByText('open at the hem').first().waitFor();
     await page.reload();
     await page.getByRole('button', { name: 'Side-front dart' }).waitFor();

@@ -53,7 +53,7 @@ describe('the main path', () => {
     // every front wedge by hand, so that the side seam alone answers
     for (const wedge of ['Centre-front', 'Side-front', 'Bust']) {
       await page.getByRole('button', { name: wedge, exact: true }).click();
-      await page.getByRole('radio', { name: 'By hand, locked' }).check();
+      await page.getByRole('radio', { name: 'By hand' }).check();
     }
     await page.getByRole('button', { name: 'Bust', exact: true }).click();
 

@@ -3,10 +3,11 @@
 import { FIELDS } from '../../document';
 import { CAUTIONS_STEP, goToCautions } from './awaitedFocus';
 
-export function CautionsLink() {
+/** @param children what it is called where it is not told to be read */
+export function CautionsLink({ children = FIELDS.readCautions }: { children?: string }) {
   return (
     <a href={CAUTIONS_STEP} onClick={goToCautions}>
-      {FIELDS.readCautions}
+      {children}
     </a>
   );
 }

@@ -44,7 +44,7 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
     <section className="issues" aria-label={ISSUES.label} aria-live="polite">
       {grave.length > 0 || missing.length > 0 || odd.length > 0 ? (
         <ul>
-          {missing.length > 0 ? <Missing fields={missing} /> : null}
+          {missing.length > 0 ? <MissingMeasurements fields={missing} /> : null}
           {grave.map(line)}
           {odd.map((sentence) => (
             <li key={sentence} className="warn">
@@ -64,7 +64,7 @@ export function IssueList({ issues }: { issues: readonly Issue[] }) {
 }
 
 /** What the draft shows of a body that was measured oddly, or is built so. */
-function useOddities(): string[] {
+export function useOddities(): string[] {
   const { client } = useOpen();
   const draft = useDraft();
   const { measurements, estimated, unit } = client;
@@ -73,7 +73,7 @@ function useOddities(): string[] {
 }
 
 /** The measurements that are not filled in yet, together, and the way to them. */
-function Missing({ fields }: { fields: readonly string[] }) {
+export function MissingMeasurements({ fields }: { fields: readonly string[] }) {
   const measurements = Object.entries(MEASUREMENT_WORDS)
     .filter(([field]) => fields.includes(field))
     .map(([, { name }]) => name);

@@ -2,6 +2,8 @@
 // soon as their step is laid out.
 
 interface AwaitedFocus<Place extends HTMLElement> {
+  /** Whether it was asked for and has not been given yet. */
+  readonly isAwaited: () => boolean;
   /** Asks for the focus; the place that arrives next has it. */
   readonly request: () => void;
   /** Gives the place the focus where it was asked for; nothing happens while the place is not on the screen (null). */
@@ -11,6 +13,7 @@ interface AwaitedFocus<Place extends HTMLElement> {
 function awaitedFocus<Place extends HTMLElement>(focus: (place: Place) => void): AwaitedFocus<Place> {
   let isAwaited = false;
   return {
+    isAwaited: () => isAwaited,
     request: () => {
       isAwaited = true;
     },
@@ -42,8 +45,20 @@ export const CAUTIONS_PLACE = { id: 'cautions', tabIndex: -1 } as const;
 /** The card of the cautions is laid out. */
 export const arriveAtCautions = (): void => cautionsFocus.arrive(document.getElementById(CAUTIONS_PLACE.id));
 
-/** Goes to the cautions, now or when their card is laid out. */
+/** Whether the cautions were asked for while they were not on the screen. */
+export const areCautionsAwaited = (): boolean => cautionsFocus.isAwaited();
+
+const cautionsListeners = new Set<() => void>();
+
+/** Calls `listener` whenever the cautions are asked for and are not on the screen; gives the end of it. */
+export function onCautionsAwaited(listener: () => void): () => void {
+  cautionsListeners.add(listener);
+  return () => cautionsListeners.delete(listener);
+}
+
+/** Goes to the cautions, now or when their place is laid out. */
 export function goToCautions(): void {
   cautionsFocus.request();
   arriveAtCautions();
+  if (areCautionsAwaited()) for (const listener of cautionsListeners) listener();
 }

@@ -1,22 +1,19 @@
-// Draft: the cutting table with the girth ledger on its level lines, and below it the numbers of the wedge in hand.
+// Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
+// table the widths of the panels and what there is to mend.
 
-import { memo, startTransition, useEffect, useState } from 'react';
-import { type Book, DRAFT, wedgesOf } from '../../document';
-import type { Side } from '../../engine';
-import { IssueList } from '../components/IssueList';
+import { memo, startTransition, useCallback, useEffect, useState } from 'react';
+import { type Book, wedgesOf } from '../../document';
+import type { LevelName, Side } from '../../engine';
+import { areCautionsAwaited, onCautionsAwaited } from '../components/awaitedFocus';
 import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
-import { SeenContext, useDraft, useOpen, useStore } from '../store/storeContext';
+import { SeenContext, useOpen, useStore } from '../store/storeContext';
 import { CanvasPane } from './canvas/CanvasPane';
-import { EdgeCard } from './EdgeCard';
-import { ExtrasCard } from './ExtrasCard';
-import { GarmentCard } from './GarmentCard';
+import { Inspector } from './Inspector';
 import { RedraftedNotice } from './RedraftedNotice';
-import { SafetyCard } from './SafetyCard';
-import { ShouldersCard } from './ShouldersCard';
 import { SideChoice, type SideChoiceProps } from './SideChoice';
-import { SidesCard } from './SidesCard';
-import { WedgeCard } from './wedges/WedgeCard';
+import { Strip } from './strip/Strip';
+import type { TabName } from './strip/tabs';
 
 export function DraftStep() {
   const [side, setSide] = useState<Side>('left');
@@ -36,50 +33,52 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
     else startTransition(() => setPulling(false));
   };
   const [chosen, setChosen] = useState<string | null>(null);
+  const [level, setLevel] = useState<LevelName>('waist');
+  const [tab, setTab] = useState<TabName>(() => (areCautionsAwaited() ? CAUTIONS_TAB : 'wedges'));
+  useEffect(() => onCautionsAwaited(() => setTab(CAUTIONS_TAB)), []);
   const { savedDraft } = useOpen();
   const wedges = wedgesOf(savedDraft.style, side);
   const selected = wedges.some((wedge) => wedge.id === chosen)
     ? chosen
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);
+  const showTab = useCallback((there: TabName, wedge: string | null) => {
+    setTab(there);
+    if (wedge !== null) setChosen(wedge);
+  }, []);
   return (
     <div className="draft-step">
-      <SideChoice side={side} onSide={onSide} />
       <RedraftedNotice />
-      <CanvasPane selected={selected} onSelect={setChosen} onPull={pull} />
-      <SeenContext value={shown}>
-        <Cards selected={selected} onSelect={setChosen} />
-      </SeenContext>
+      <div className="bench">
+        <CanvasPane
+          selected={selected}
+          onSelect={setChosen}
+          level={level}
+          onLevel={setLevel}
+          onPull={pull}
+          sideChoice={<SideChoice side={side} onSide={onSide} />}
+        />
+        <SeenContext value={shown}>
+          <Inspector
+            tab={tab}
+            onTab={setTab}
+            selected={selected}
+            onSelect={setChosen}
+            level={level}
+            onLevel={setLevel}
+          />
+          <LaggingStrip level={level} onLevel={setLevel} onShow={showTab} />
+        </SeenContext>
+      </div>
     </div>
   );
 }
 
-interface CardsProps {
-  readonly selected: string | null;
-  readonly onSelect: (wedge: string | null) => void;
-}
+/** The tab that has the cautions for tight lacing. */
+const CAUTIONS_TAB: TabName = 'garment';
 
-const Cards = memo(function Cards({ selected, onSelect }: CardsProps) {
-  const { issues } = useDraft();
-  return (
-    <>
-      <IssueList issues={issues} />
-      <h2 className="unseen">{DRAFT.numbers}</h2>
-      <div className="cards">
-        <WedgeCard selected={selected} onSelect={onSelect} />
-        <GarmentCard />
-        <div className="small-cards">
-          <SafetyCard />
-          <ExtrasCard />
-          <SidesCard />
-        </div>
-        <ShouldersCard />
-        <EdgeCard />
-      </div>
-    </>
-  );
-});
+const LaggingStrip = memo(Strip);
 
-/** The cards follow a pull when it has rested so long; the table and its ledger follow with every frame. ms */
+/** Inspector and strip follow a pull when it has rested so long; the table and its ledger follow with every frame. ms */
 const REST_MS = 400;
 
 /** The book in view; while a handle is pulled, as it was a moment ago. */

@@ -36,7 +36,7 @@ export function EdgeCard() {
   const shouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'shoulder'));
   const change = useStore((state) => state.change);
   return (
-    <section className="card edge-card" aria-label={TEXTS.title}>
+    <section className="edge-card" aria-label={TEXTS.title}>
       {EDGES.map(({ edge, title, named }) => (
         <div key={edge} className="edge-shape">
           <div className="edge-head">

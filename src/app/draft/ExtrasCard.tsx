@@ -5,7 +5,6 @@ import { type Extras, styleSpan, USUAL_EXTRAS } from '../../engine';
 import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.extras;
@@ -61,7 +60,7 @@ const STRAPS: Part = {
 
 export function ExtrasCard() {
   return (
-    <section className="card garment-card extras-card" aria-label={TEXTS.title}>
+    <section className="garment-card extras-card" aria-label={TEXTS.title}>
       <h3>{TEXTS.title}</h3>
       <ExtraFields part={MODESTY} />
       <ExtraFields part={FACING} />
@@ -73,7 +72,6 @@ export function ExtrasCard() {
 function ExtraFields({ part }: { part: Part }) {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
-  const sentence = useIssueSentence();
   const edit = useStyleNumber();
   const change = useStore((state) => state.change);
   const { name, label, laced, fields } = part;
@@ -104,7 +102,7 @@ function ExtraFields({ part }: { part: Part }) {
               span={styleSpan(path)}
               value={asked[field] ?? null}
               unit={client.unit}
-              remarks={issues.filter(({ at }) => at.field === path).map(sentence)}
+              refused={issues.some(({ at }) => at.field === path)}
               {...edit({ code: 'extraLengthSet', path }, (style, mm) =>
                 setExtra(style, name, { ...usual, ...asked, [field]: mm }),
               )}

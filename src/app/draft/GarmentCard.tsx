@@ -12,9 +12,7 @@ import {
 import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
-import { useIssueSentence } from '../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
-import { StyleChoice } from './styles/StyleChoice';
 
 const TEXTS = DRAFT.garment;
 
@@ -56,15 +54,13 @@ const LENGTHS = Object.entries({
 export function GarmentCard() {
   const { client, savedDraft } = useOpen();
   const { issues } = useDraft();
-  const sentence = useIssueSentence();
   const edit = useStyleNumber();
   const { style } = savedDraft;
-  const remarksAt = (field: string): string[] =>
-    issues.filter((issue) => issue.at.field === field).map(sentence);
+  const isRefused = (field: string): boolean =>
+    issues.some(({ severity, at }) => severity === 'error' && at.field === field);
   return (
-    <section className="card garment-card" aria-label={TEXTS.title}>
+    <section className="garment-card" aria-label={TEXTS.title}>
       <h3>{TEXTS.title}</h3>
-      <StyleChoice />
       {LENGTHS.map(([field, { label, hint, signed = false, value, set }]) => (
         <LengthField
           key={field}
@@ -74,19 +70,19 @@ export function GarmentCard() {
           span={styleSpan(field)}
           unit={client.unit}
           hint={hint(style)}
-          remarks={remarksAt(field)}
+          refused={isRefused(field)}
           {...edit({ code: 'garmentLengthSet', field }, set)}
         />
       ))}
-      <Centre block="front" kinds={FRONT_CLOSURES} remarks={remarksAt('closure.front')} />
-      <Centre block="back" kinds={BACK_CLOSURES} remarks={remarksAt('closure.back')} />
-      <AtTheSide remarksAt={remarksAt} />
+      <Centre block="front" kinds={FRONT_CLOSURES} />
+      <Centre block="back" kinds={BACK_CLOSURES} />
+      <AtTheSide />
     </section>
   );
 }
 
 /** Whether there is a side seam, and whether the garment opens along it. */
-function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly string[] }) {
+function AtTheSide() {
   const { savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const { style } = savedDraft;
@@ -97,7 +93,6 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
         label={TEXTS.joinedSide}
         hint={TEXTS.joinedSideHint}
         on={style.joinedSide === true}
-        remarks={remarksAt('joinedSide')}
         onSet={(joined) =>
           change({ code: 'sidePanelSet', joined }, (book) =>
             changeStyle(book, (before) => setJoinedSide(before, joined)),
@@ -109,7 +104,6 @@ function AtTheSide({ remarksAt }: { remarksAt: (field: string) => readonly strin
         label={TEXTS.sideZip}
         hint={TEXTS.sideZipHint}
         on={style.closure.sideZip === true}
-        remarks={remarksAt('closure.sideZip')}
         onSet={(zipped) =>
           change({ code: 'sideZipSet', zipped }, (book) =>
             changeStyle(book, (before) => setSideZip(before, zipped)),
@@ -125,22 +119,17 @@ interface SwitchProps {
   readonly label: string;
   readonly hint: string;
   readonly on: boolean;
-  /** Why it cannot be so. */
-  readonly remarks: readonly string[];
   readonly onSet: (on: boolean) => void;
 }
 
-function Switch({ id, label, hint, on, remarks, onSet }: SwitchProps) {
+function Switch({ id, label, hint, on, onSet }: SwitchProps) {
   return (
     <div className="switch">
-      <Checkbox on={on} onSet={onSet} describedBy={`${id}-hint ${id}-said`}>
+      <Checkbox on={on} onSet={onSet} describedBy={`${id}-hint`}>
         {label}
       </Checkbox>
       <p className="hint" id={`${id}-hint`}>
         {hint}
-      </p>
-      <p className="said" id={`${id}-said`} aria-live="polite">
-        {remarks.join(' ')}
       </p>
     </div>
   );
@@ -149,11 +138,10 @@ function Switch({ id, label, hint, on, remarks, onSet }: SwitchProps) {
 interface CentreProps {
   readonly block: BlockName;
   readonly kinds: readonly Closure['front'][];
-  readonly remarks: readonly string[];
 }
 
 /** What is at one centre of the garment. */
-function Centre({ block, kinds, remarks }: CentreProps) {
+function Centre({ block, kinds }: CentreProps) {
   const { savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   return (
@@ -177,9 +165,6 @@ function Centre({ block, kinds, remarks }: CentreProps) {
           ))}
         </select>
       </label>
-      <p className="said" aria-live="polite">
-        {remarks.join(' ')}
-      </p>
     </div>
   );
 }

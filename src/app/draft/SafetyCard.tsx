@@ -29,7 +29,7 @@ export function SafetyCard() {
   const { ease } = savedDraft.style;
   const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
   return (
-    <section className={`card safety-card${acknowledged ? '' : ' pressing'}`} aria-label={TEXTS.title}>
+    <section className={`safety-card${acknowledged ? '' : ' pressing'}`} aria-label={TEXTS.title}>
       <h3 {...CAUTIONS_PLACE}>{TEXTS.title}</h3>
       {ease.waist < 0 ? (
         <p>

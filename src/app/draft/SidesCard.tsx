@@ -10,7 +10,7 @@ export function SidesCard() {
   const change = useStore((state) => state.change);
   const own = savedDraft.style.rightWedges !== undefined;
   return (
-    <section className="card sides-card" aria-label={DRAFT.sides.title}>
+    <section className="sides-card" aria-label={DRAFT.sides.title}>
       <h3>{DRAFT.sides.title}</h3>
       <Checkbox
         small={true}

@@ -84,7 +84,7 @@ type GarmentChange =
   | { readonly code: 'sidePanelSet'; readonly joined: boolean }
   | { readonly code: 'sideZipSet'; readonly zipped: boolean }
   | { readonly code: 'rightWedgesSet'; readonly own: boolean }
-  | { readonly code: 'easeSet'; readonly level: LevelName }
+  | { readonly code: 'easeSet' | 'panelWidthSet'; readonly level: LevelName }
   | { readonly code: 'topEdgeMoved'; readonly from: TopLevel }
   | { readonly code: 'hemMoved' }
   | { readonly code: 'edgeShapeSet'; readonly edge: 'top' | 'hem' }

@@ -6,6 +6,7 @@ import {
   fitTo,
   type PanZoom,
   panZoomed,
+  type Rims,
   type Size,
   scrolledTo,
   type Viewport,
@@ -34,10 +35,16 @@ const MARGIN_PX = 40;
  *
  * @param size of the canvas on the screen, px
  * @param leastPxPerMm the least scale of the fitted view, so that a small screen shows a part of it large enough
+ * @param rims what the fitted view keeps free at both sides
  */
-export function useCanvasView(layout: CanvasLayout | null, size: Size, leastPxPerMm: number): CanvasView {
+export function useCanvasView(
+  layout: CanvasLayout | null,
+  size: Size,
+  leastPxPerMm: number,
+  rims: Rims,
+): CanvasView {
   const [free, setFree] = useState<Viewport | null>(null);
-  const whole = layout ? fitTo(layout, size, leastPxPerMm) : { left: 0, top: 0, pxPerMm: 1 };
+  const whole = layout ? fitTo(layout, size, leastPxPerMm, rims) : { left: 0, top: 0, pxPerMm: 1 };
   const change = (step: (view: Viewport, on: CanvasLayout) => Viewport): void => {
     if (layout) setFree((last) => step(last ?? whole, layout));
   };
@@ -62,12 +69,14 @@ export function useCanvasView(layout: CanvasLayout | null, size: Size, leastPxPe
  * @param panZoom changes the view
  * @param onClick is called for a press that moved nothing
  * @param busy true while a handle is dragged, when presses do not pan the canvas
+ * @param onSecond is called for a second finger that comes down meanwhile
  */
 export function usePointers(
   canvas: RefObject<SVGSVGElement | null>,
   panZoom: (panZoom: PanZoom) => void,
   onClick: (event: PointerEvent<SVGSVGElement>) => void,
   busy: boolean,
+  onSecond: () => void,
 ) {
   const pointers = useRef(NO_POINTERS);
   const latest = useRef(panZoom);
@@ -107,13 +116,14 @@ export function usePointers(
   };
   return {
     onPointerDownCapture: (event: PointerEvent<SVGSVGElement>) => {
+      if (busy && !event.isPrimary) onSecond();
       if (pointers.current.active.length === 0) return;
       // A second pointer zooms, also where it comes down on a handle.
       event.stopPropagation();
       send('down', event);
     },
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
-      if (busy || event.button !== 0 || onHandle(event.target)) return;
+      if (busy || event.button !== 0 || isPulled(event.target, event.pointerType)) return;
       // The pointer is captured when it moves, so that a click still reaches the element under it.
       send('down', event);
     },
@@ -131,5 +141,7 @@ export function usePointers(
   };
 }
 
-const onHandle = (target: EventTarget): boolean =>
-  target instanceof Element && target.closest('[data-handle]') !== null;
+/** A press on a handle pulls it, and does not move the canvas; under a finger only where the handle is in hand. */
+const isPulled = (target: EventTarget, pointerType: string): boolean =>
+  target instanceof Element &&
+  target.closest(pointerType === 'touch' ? '[data-handle].held' : '[data-handle]') !== null;

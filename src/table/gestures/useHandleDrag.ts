@@ -7,6 +7,7 @@ import { valueIn } from '../handles/valueIn';
 import { continuesPress, type LastKeyPress } from './coalesceKeyPresses';
 import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
 import { keyStep, valueByKey } from './keyStep';
+import { type PullLimit, pullLimit } from './pullLimit';
 import { type SnapPlace, type SnapPoint, snap } from './snap';
 import { throttleToFrame } from './throttleToFrame';
 
@@ -38,12 +39,12 @@ export interface StepSizes {
   readonly large: number;
 }
 
-interface HandleEvents {
+export interface HandleEvents {
   /** `element` is the handle's own, where the press was on the hit area of another. */
   readonly onPointerDown: (event: PointerEvent<SVGElement>, element?: SVGElement) => void;
   readonly onPointerMove: (event: PointerEvent<SVGElement>) => void;
-  readonly onPointerUp: () => void;
-  readonly onPointerCancel: () => void;
+  readonly onPointerUp: (event: PointerEvent<SVGElement>) => void;
+  readonly onPointerCancel: (event: PointerEvent<SVGElement>) => void;
   readonly onKeyDown: (event: KeyboardEvent<SVGElement>) => void;
   readonly onKeyUp: (event: KeyboardEvent<SVGElement>) => void;
   readonly onBlur: (event: FocusEvent<SVGElement>) => void;
@@ -54,6 +55,9 @@ export interface Dragging {
   readonly id: string;
   readonly place: SnapPlace;
 }
+
+/** A value no farther than this from where a pull began is where it began. mm */
+const SAME_MM = 1e-6;
 
 /** Reach of a snap point, px. */
 const REACH_PX = 6;
@@ -78,7 +82,12 @@ export function useHandleDrag(
   const lastPress = useRef<LastKeyPress | null>(null);
   /** The value last requested in this drag, mm. */
   const requested = useRef<number | null>(null);
+  /** The value last shown in it, mm. */
+  const pulledTo = useRef<number | null>(null);
   const shown = useRef<Prepared | null>(null);
+  /** The pointer that pulls. */
+  const pointer = useRef<number | null>(null);
+  const limit = useRef<PullLimit | null>(null);
   const [throttle] = useState(throttleToFrame);
   const snapPoints = useRef<readonly SnapPoint[]>([]);
   const [dragging, setDragging] = useState<Dragging | null>(null);
@@ -89,6 +98,20 @@ export function useHandleDrag(
     return () => {
       shown.current = prepared;
       prepared.show();
+    };
+  };
+
+  /** The same under a pointer, which pulls no farther than the draft can be cut. */
+  const preparePull = (handle: Handle, value: number, place: SnapPlace) => (): (() => void) => {
+    const drawn = (at: number): Prepared => actions.prepare(handle, at);
+    limit.current ??= pullLimit(handle.value, countErrors(drawn(handle.value).draft));
+    const found = limit.current.reach(value, steps.grid, drawn, ({ draft }) => countErrors(draft));
+    return () => {
+      const at = found.isLimit ? 'limit' : place;
+      setDragging((last) => (last?.id === handle.id && last.place === at ? last : { id: handle.id, place: at }));
+      shown.current = found.made;
+      pulledTo.current = found.value;
+      found.made.show();
     };
   };
 
@@ -106,11 +129,11 @@ export function useHandleDrag(
       ? { value: from + moved, place: 'free' as const }
       : snap(from + moved, snapPoints.current, reach, steps.grid);
     const kept = Math.min(handle.most, Math.max(handle.least, value));
-    setDragging((last) => (last?.id === handle.id && last.place === place ? last : { id: handle.id, place }));
+    setDragging((last) => last ?? { id: handle.id, place });
     // Between two lines of the grid nothing changes, and nothing has to be drawn.
     if (kept === requested.current) return;
     requested.current = kept;
-    throttle.request(prepare(handle, kept));
+    throttle.request(preparePull(handle, kept, place));
   };
 
   const send = (gesture: Gesture, free = false): void => {
@@ -124,13 +147,20 @@ export function useHandleDrag(
       return;
     }
     if (step.state.kind !== 'idle') return;
+    let isRestored = step.effect === 'restore';
     if (step.effect === 'commit') {
       throttle.flush();
-      commit(handle, 'pull');
+      // A pull that ends where it began changes nothing, not even how the wedge is sized.
+      isRestored = pulledTo.current === null || Math.abs(pulledTo.current - before.value) < SAME_MM;
+      if (!isRestored) commit(handle, 'pull');
     }
     throttle.cancel();
-    if (step.effect === 'restore') actions.restore();
+    if (isRestored) {
+      shown.current = null;
+      actions.restore();
+    }
     pressed.current = null;
+    pointer.current = null;
     setDragging(null);
   };
 
@@ -148,6 +178,9 @@ export function useHandleDrag(
       element.setPointerCapture(event.pointerId);
       element.focus({ preventScroll: true });
       pressed.current = handle;
+      pointer.current = event.pointerId;
+      limit.current = null;
+      pulledTo.current = null;
       lastPress.current = null;
       snapPoints.current = snapPointsFor(handle);
       requested.current = null;
@@ -156,12 +189,19 @@ export function useHandleDrag(
         handle: handle.id,
         at: { x: event.clientX, y: event.clientY },
         value: handle.value,
+        along: handle.gain.y === 0 ? 'x' : 'y',
       });
     },
-    onPointerMove: (event) =>
-      send({ kind: 'move', at: { x: event.clientX, y: event.clientY } }, event.altKey),
-    onPointerUp: () => send({ kind: 'release' }),
-    onPointerCancel: () => send({ kind: 'cancel' }),
+    onPointerMove: (event) => {
+      if (event.pointerId === pointer.current)
+        send({ kind: 'move', at: { x: event.clientX, y: event.clientY } }, event.altKey);
+    },
+    onPointerUp: ({ pointerId }) => {
+      if (pointerId === pointer.current) send({ kind: 'release' });
+    },
+    onPointerCancel: ({ pointerId }) => {
+      if (pointerId === pointer.current) send({ kind: 'cancel' });
+    },
     onKeyDown: (event) => {
       if (event.key === 'Escape' && state.current.kind !== 'idle') return send({ kind: 'cancel' });
       const change = keyStep(event.key, handle.gain, event.shiftKey ? steps.large : steps.small);
@@ -183,5 +223,11 @@ export function useHandleDrag(
     },
   });
 
-  return { eventsFor, dragging };
+  /** Breaks off a pull, as a second finger does. */
+  const breakOff = (): void => send({ kind: 'cancel' });
+
+  return { eventsFor, dragging, breakOff };
 }
+
+const countErrors = ({ issues }: Draft): number =>
+  issues.filter(({ severity }) => severity === 'error').length;

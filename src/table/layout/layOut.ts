@@ -1,7 +1,7 @@
 // The layout of the two half blocks on the canvas: the front with its centre line on the left, the back mirrored with its centre
 // line on the right, so that both side seams face each other. Both share one coordinate system, canvas mm: x right, y down.
 
-import { type Block, type BlockName, type Draft, type Piece, type Point, xAt } from '../../engine';
+import { type Block, type BlockName, type Draft, type LevelName, type Piece, type Point, xAt } from '../../engine';
 
 export interface CanvasLayout {
   /** x of the centre line of each block, canvas mm. */
@@ -11,10 +11,17 @@ export interface CanvasLayout {
   readonly top: number;
   readonly width: number;
   readonly height: number;
+  /** Heights at which the lines of levels far below the hem are drawn, out of scale, canvas mm. */
+  readonly beyond: Partial<Readonly<Record<LevelName, number>>>;
 }
 
+/** Which of the two blocks are shown. */
+export type ShownBlocks = BlockName | 'both';
+
 /** Margins around the blocks and between them, mm. */
-const ROOM = { around: 26, between: 34, above: 22, below: 26 } as const;
+const ROOM = { around: 20, between: 34, above: 16, below: 20 } as const;
+/** The distance between lines that are drawn out of scale, mm. */
+const BEYOND_MM = 26;
 
 /** The layout of a draft; null when it has no blocks. */
 export function layOut(draft: Draft): CanvasLayout | null {
@@ -27,13 +34,27 @@ export function layOut(draft: Draft): CanvasLayout | null {
   );
   const top = Math.min(highest.y, span.highest, ...heads.map((y) => y - BAND_LIFT_MM)) - ROOM.above;
   const foot = Math.max(span.lowest, span.waist + 60) + ROOM.below;
+  const beyond = levels.filter(({ y }) => y > foot).map(({ name }, i) => [name, foot + i * BEYOND_MM] as const);
   return {
     centreX: { front: 0, back: width },
     left: -ROOM.around,
     top,
     width: width + 2 * ROOM.around,
-    height: foot - top,
+    height: foot - top + (beyond.length > 0 ? (beyond.length - 1) * BEYOND_MM + ROOM.below : 0),
+    beyond: Object.fromEntries(beyond),
   };
+}
+
+/** The height at which the line of a level at `y` is drawn, canvas mm. */
+export const lineHeight = ({ beyond }: Pick<CanvasLayout, 'beyond'>, level: LevelName, y: number): number =>
+  beyond[level] ?? y;
+
+/** The layout with no more in it than the blocks that are shown; both keep their places. */
+export function layoutOf(layout: CanvasLayout, { blocks, span }: Draft, shown: ShownBlocks): CanvasLayout {
+  if (shown === 'both' || !blocks || !span) return layout;
+  const width = widest(blocks[shown], span);
+  const left = shown === 'front' ? layout.centreX.front : layout.centreX.back - width;
+  return { ...layout, left: left - ROOM.around, width: width + 2 * ROOM.around };
 }
 
 /** The distance at which an off-shoulder band is drawn above the panels it is sewn to, mm. */

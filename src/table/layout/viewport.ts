@@ -32,13 +32,30 @@ export interface PanZoom {
 const LEAST_PX_PER_MM = 0.25;
 const MOST_PX_PER_MM = 24;
 
-/** The viewport that shows the whole layout at the largest scale, not below `leastPxPerMm`; what does not fit starts at the left. */
-export function fitTo(layout: CanvasLayout, size: Size, leastPxPerMm = LEAST_PX_PER_MM): Viewport {
-  const whole = Math.min(size.width / layout.width, size.height / layout.height);
+/** Room at the rims of the screen that the layout is kept out of, px. */
+export interface Rims {
+  readonly left: number;
+  readonly right: number;
+}
+
+const NO_RIMS: Rims = { left: 0, right: 0 };
+
+/**
+ * The viewport that shows the whole layout between the rims at the largest scale, not below `leastPxPerMm`; what does not fit
+ * starts at the left.
+ */
+export function fitTo(
+  layout: CanvasLayout,
+  size: Size,
+  leastPxPerMm = LEAST_PX_PER_MM,
+  rims: Rims = NO_RIMS,
+): Viewport {
+  const between = Math.max(1, size.width - rims.left - rims.right);
+  const whole = Math.min(between / layout.width, size.height / layout.height);
   const pxPerMm = Math.min(MOST_PX_PER_MM, Math.max(leastPxPerMm, whole));
-  const [width, height] = [size.width / pxPerMm, size.height / pxPerMm];
+  const [width, height] = [between / pxPerMm, size.height / pxPerMm];
   return {
-    left: width >= layout.width ? layout.left - (width - layout.width) / 2 : layout.left,
+    left: layout.left - rims.left / pxPerMm - Math.max(0, (width - layout.width) / 2),
     top: height >= layout.height ? layout.top - (height - layout.height) / 2 : layout.top,
     pxPerMm,
   };

@@ -6,6 +6,7 @@ import {
   type Draft,
   type DraftedWedge,
   isThrough,
+  type LevelName,
   outerEdge,
   type Piece,
   type Point,
@@ -24,10 +25,14 @@ interface BlockDrawingProps {
   readonly nameOf: (piece: Piece) => string;
   /** Height of small text, canvas mm. */
   readonly textMm: number;
+  /** The level in hand, below whose line the widths of the panels are written. */
+  readonly level: LevelName;
+  /** A length as it is written there. */
+  readonly written: (mm: number) => string;
 }
 
 export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps) {
-  const { block, draft, layout, selected, nameOf, textMm } = props;
+  const { block, draft, layout, selected, nameOf, textMm, level, written } = props;
   const { span } = draft;
   if (!span) return null;
   const place = (point: Point): Point => onCanvas(layout, block.name, point);
@@ -73,6 +78,18 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
           </text>
         );
       })}
+      {widthsAt(draft, panels, level).map(({ piece, x, y, width }) =>
+        width > 2.6 * textMm ? (
+          <text
+            key={piece.id}
+            className="panel-width"
+            {...place({ x, y: y + 1.35 * textMm })}
+            fontSize={textMm}
+          >
+            {written(width)}
+          </text>
+        ) : null,
+      )}
       <line
         className="bust-point"
         {...cross(place({ x: block.bustLine, y: bustHeight(draft) }), textMm / 3, 0)}
@@ -95,6 +112,26 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
     </g>
   );
 });
+
+interface WidthAt {
+  readonly piece: Piece;
+  /** The middle of the panel on the level line. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+/** The panels of a block that reach a level, with their widths there, mm. */
+function widthsAt({ proof }: Draft, panels: readonly PanelOnBlock[], level: LevelName): WidthAt[] {
+  const row = proof.ledger.find((each) => each.level === level);
+  if (!row) return [];
+  return panels.flatMap(({ piece, inner, outer, isJoined }) => {
+    const width = row.widths[piece.id];
+    const [from, to] = [inner, outer].map((line) => line.find(({ y }) => y >= row.y)?.x);
+    if (width === undefined || from === undefined || to === undefined || isJoined) return [];
+    return [{ piece, x: (from + to) / 2, y: row.y, width }];
+  });
+}
 
 interface ClothProps {
   readonly wedge: DraftedWedge;

@@ -1,8 +1,8 @@
 // The canvas: dotted pattern paper, both half blocks, the level lines through them, and all handles.
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
-import { TABLE } from '../../document';
-import type { Draft, LevelName, Piece, Style } from '../../engine';
+import { TABLE, type Unit } from '../../document';
+import type { Draft, Level, LevelName, Piece, Style } from '../../engine';
 import { type SnapPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
 import { type HandleActions, type StepSizes, useHandleDrag } from '../gestures/useHandleDrag';
@@ -17,7 +17,10 @@ import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
 import { EarlierOutlines } from './EarlierOutlines';
 import { HandleMark } from './HandleMark';
+import { goTo, handleEvents, useInHand } from './handleSet';
 import { JoinedSide } from './JoinedSide';
+import { LevelLines } from './LevelLines';
+import { TapeAlong } from './TapeAlong';
 import { ValueTooltip } from './ValueTooltip';
 import { WedgeSigns } from './WedgeSigns';
 
@@ -31,6 +34,13 @@ export interface DraftCanvasProps {
   readonly coarse: boolean;
   readonly selected: string | null;
   readonly onSelect: (wedge: string) => void;
+  /** The level in hand. */
+  readonly level: LevelName;
+  readonly unit: Unit;
+  /** There is no room for what is said below the levels' names, nor for a tape beside the drawing. */
+  readonly small: boolean;
+  /** Id of the text that says how the keys go from handle to handle. */
+  readonly describedBy: string;
   readonly actions: HandleActions;
   readonly steps: StepSizes;
   /** Spacing of the paper's dots, mm. */
@@ -43,7 +53,12 @@ export interface DraftCanvasProps {
   readonly bending: Redraft | null;
   readonly messages: {
     readonly level: (name: LevelName) => string;
+    readonly levelTitle: (name: LevelName) => string;
+    /** What stands below a level's name. */
+    readonly levelNote: (level: Level, isBeyond: boolean) => string;
     readonly piece: (piece: Piece) => string;
+    /** A length without its unit. */
+    readonly width: (mm: number) => string;
     readonly handle: (handle: Handle) => string;
     readonly length: (mm: number) => string;
     /** The value of a handle with its unit. */
@@ -72,18 +87,41 @@ export function DraftCanvas(props: DraftCanvasProps) {
     messages,
     onAdd,
     bending,
+    level,
+    unit,
+    small,
   } = props;
   const { view, size } = shown;
   const { pxPerMm, left, top } = view;
+  const px = 1 / pxPerMm;
   const handles = useMemo(() => handlesOf(draft, style, layout, bending), [draft, style, layout, bending]);
-  const { eventsFor, dragging } = useHandleDrag(actions, steps, pxPerMm, (handle) =>
+  const { eventsFor, dragging, breakOff } = useHandleDrag(actions, steps, pxPerMm, (handle) =>
     snapPointsOf(handle, draft),
   );
   const canvas = useRef<SVGSVGElement>(null);
+  const inHand = useInHand(selected);
+  /** Takes a wedge in hand, or a handle that belongs to none. */
+  const take = (held: string, wedge: string | null): void => {
+    inHand.take(held);
+    if (wedge) onSelect(wedge);
+  };
   const [adding, setAdding] = useState<NewWedge | null>(null);
   const placeOf = (event: PointerEvent<SVGElement>): { x: number; y: number } => {
     const box = canvas.current?.getBoundingClientRect() ?? { left: 0, top: 0 };
     return { x: left + (event.clientX - box.left) / pxPerMm, y: top + (event.clientY - box.top) / pxPerMm };
+  };
+  const selectedHandles = handles.filter(
+    (handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected,
+  );
+  const nearest = (event: PointerEvent<SVGElement>): Found | null => {
+    const handle = nearestHandle(selectedHandles, placeOf(event), px);
+    const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
+    return handle && own ? { handle, own } : null;
+  };
+  /** The first touch of a handle chooses, the second pulls. */
+  const choose = ({ handle, own }: Found): void => {
+    own.focus({ preventScroll: true });
+    take(heldBy(handle), handle.wedge);
   };
   const click = (event: PointerEvent<SVGSVGElement>): void => {
     const wedge = onAdd ? newWedgeAt(placeOf(event), draft, layout) : null;
@@ -91,21 +129,28 @@ export function DraftCanvas(props: DraftCanvasProps) {
       onAdd(wedge);
       return;
     }
-    const hit = event.target instanceof Element ? event.target.closest('[data-wedge]') : null;
-    const id = hit?.getAttribute('data-wedge');
-    if (id) onSelect(id);
+    const target = event.target instanceof Element ? event.target : null;
+    const found = target?.closest('[data-handle]') ? nearest(event) : null;
+    const id = target?.closest('[data-wedge]')?.getAttribute('data-wedge');
+    if (found) choose(found);
+    else if (id) take(id, id);
   };
-  const pointers = usePointers(canvas, shown.panZoom, click, dragging !== null);
+  const pointers = usePointers(canvas, shown.panZoom, click, dragging !== null, breakOff);
   usePreventTouchScroll(canvas);
-  const px = 1 / pxPerMm;
   const [width, height] = [size.width * px, size.height * px];
-  const selectedHandles = handles.filter(
-    (handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected,
-  );
+  const shownHandles = selectedHandles.map(({ id }) => id);
+  const stop = inHand.focused !== null && shownHandles.includes(inHand.focused) ? inHand.focused : shownHandles[0];
   const press = (event: PointerEvent<SVGElement>): void => {
-    const handle = nearestHandle(selectedHandles, placeOf(event), px);
-    const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
-    if (handle && own) eventsFor(handle).onPointerDown(event, own);
+    const found = nearest(event);
+    if (!found) return;
+    const { handle, own } = found;
+    // A mouse does not scroll by pulling, so it has the edges in hand at once.
+    const isHeld =
+      event.pointerType === 'touch'
+        ? inHand.held === heldBy(handle)
+        : handle.wedge === null || handle.wedge === selected;
+    if (isHeld) eventsFor(handle).onPointerDown(event, own);
+    else if (event.pointerType !== 'touch') choose(found);
   };
   const dragged = selectedHandles.find((handle) => handle.id === dragging?.id);
   // Where the canvas is in view from top to bottom, a finger may still scroll the page on it.
@@ -116,6 +161,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       className={`draft-canvas${onAdd ? ' adding' : ''}`}
       role="group"
       aria-label={TABLE.blocks}
+      aria-describedby={props.describedBy}
       width={size.width}
       height={size.height}
       viewBox={`${left} ${top} ${width} ${height}`}
@@ -132,16 +178,6 @@ export function DraftCanvas(props: DraftCanvasProps) {
         </pattern>
       </defs>
       <rect className="paper" x={left} y={top} width={width} height={height} fill="url(#dots)" />
-      {draft.levels.map((level) => (
-        <line
-          key={level.name}
-          className={`level level-${level.name}`}
-          x1={left}
-          x2={left + width}
-          y1={level.y}
-          y2={level.y}
-        />
-      ))}
       {draft.blocks
         ? (['front', 'back'] as const).map((block) =>
             draft.blocks ? (
@@ -152,14 +188,27 @@ export function DraftCanvas(props: DraftCanvasProps) {
                 layout={layout}
                 selected={selected}
                 nameOf={messages.piece}
-                textMm={12 * px}
+                textMm={13 * px}
+                level={level}
+                written={messages.width}
               />
             ) : null,
           )
         : null}
-      <BandDrawing draft={draft} layout={layout} nameOf={messages.piece} textMm={12 * px} />
+      <LevelLines
+        levels={draft.levels}
+        layout={layout}
+        left={left}
+        width={width}
+        px={px}
+        inHand={level}
+        nameOf={messages.levelTitle}
+        noteOf={messages.levelNote}
+      />
+      {small ? null : <TapeAlong right={left + width} top={top} height={height} px={px} unit={unit} />}
+      <BandDrawing draft={draft} layout={layout} nameOf={messages.piece} textMm={13 * px} />
       {props.earlier ? <EarlierOutlines draft={props.earlier} layout={layout} /> : null}
-      <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={12 * px} />
+      <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={13 * px} />
       <WedgeSigns draft={draft} layout={layout} px={px} />
       {selectedHandles.map((handle) => (
         <HandleMark
@@ -168,12 +217,16 @@ export function DraftCanvas(props: DraftCanvasProps) {
           label={messages.handle(handle)}
           shown={messages.value(handle)}
           dragging={handle.id === dragging?.id}
+          held={inHand.held === heldBy(handle)}
+          isStop={handle.id === stop}
           pxPerMm={pxPerMm}
           hitAreaPx={coarse ? 22 : 13}
-          events={{ ...eventsFor(handle), onPointerDown: press }}
+          events={handleEvents(eventsFor(handle), press, (key) => goTo(canvas.current, key))}
           onFocus={(byKey) => {
-            if (handle.wedge) onSelect(handle.wedge);
-            if (byKey) shown.show(handle.at);
+            inHand.focus(handle.id);
+            if (!byKey) return;
+            take(heldBy(handle), handle.wedge);
+            shown.show(handle.at);
           }}
         />
       ))}
@@ -205,12 +258,22 @@ export function DraftCanvas(props: DraftCanvasProps) {
 const tooltipText = (value: string, place: string): string =>
   place === '' ? value : TABLE.valueAt({ value, place });
 
-/** Keeps the page from scrolling while a finger drags a handle. */
+/** A handle and what is drawn of it. */
+interface Found {
+  readonly handle: Handle;
+  readonly own: SVGElement;
+}
+
+/** What is in hand while a handle is: its wedge, or the handle itself where it belongs to none. */
+const heldBy = ({ id, wedge }: Handle): string => wedge ?? id;
+
+/** Keeps the page from scrolling while a finger drags a handle that goes up and down, or two pinch. */
 function usePreventTouchScroll(canvas: RefObject<SVGSVGElement | null>): void {
   useEffect(() => {
     const svg = canvas.current;
     const hold = (event: TouchEvent): void => {
-      const onHandle = event.target instanceof Element && event.target.closest('[data-handle]');
+      const onHandle =
+        event.target instanceof Element && event.target.closest('.held[aria-orientation="vertical"]');
       if (onHandle || event.touches.length > 1) event.preventDefault();
     };
     // React's touch listeners are passive, and not every browser applies touch-action inside an SVG.

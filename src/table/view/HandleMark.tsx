@@ -10,6 +10,10 @@ interface HandleMarkProps {
   /** The value in the user's unit, for the screen reader. */
   readonly shown: string;
   readonly dragging: boolean;
+  /** It is in hand: a finger pulls it, and on any other it scrolls. */
+  readonly held: boolean;
+  /** The one of all handles that Tab comes to. */
+  readonly isStop: boolean;
   readonly pxPerMm: number;
   /** Radius of the hit area, px. */
   readonly hitAreaPx: number;
@@ -26,6 +30,8 @@ export function HandleMark({
   label,
   shown,
   dragging,
+  held,
+  isStop,
   pxPerMm,
   hitAreaPx,
   events,
@@ -35,10 +41,10 @@ export function HandleMark({
   const offset = hitAreaOffset(handle) * px;
   return (
     <g
-      className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}`}
+      className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}${held ? ' held' : ''}`}
       data-handle={handle.id}
       role="slider"
-      tabIndex={0}
+      tabIndex={isStop ? 0 : -1}
       aria-label={label}
       aria-valuenow={Math.round(handle.value * 10) / 10}
       aria-valuemin={handle.least}

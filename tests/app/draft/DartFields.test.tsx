@@ -6,7 +6,7 @@ import { inches, type Wedge } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 const ID = 'front-side';
-const cardFor = (id: string) => onTable(<WedgeCard selected={id} onSelect={() => undefined} />);
+const cardFor = (id: string) => onTable(<WedgeCard selected={id} onSelect={() => undefined} level="waist" onLevel={() => undefined} />);
 const ends = (name: string) => screen.getByRole('radio', { name });
 const field = (name: string) => screen.getByRole('textbox', { name });
 
@@ -23,7 +23,7 @@ describe('how a wedge ends', () => {
     await user.click(ends('Closed'));
     expect(wedge()).toMatchObject({ upper: { from: 'bust' }, lower: { from: 'waist' } });
     expect(screen.getByRole('heading', { name: 'Side-front dart' })).toBeVisible();
-    await user.click(ends('Open at the hem'));
+    await user.click(ends('Open at hem'));
     expect(wedge().lower).toBeUndefined();
     expect(changes()).toEqual(['side-front wedge closed', 'side-front dart open at the hem']);
     store.getState().undo();
@@ -55,14 +55,14 @@ describe('how a wedge ends', () => {
 
   it('is open at the top edge as soon as it is asked to be, and needs nothing said', async () => {
     const { user } = setUp();
-    await user.click(ends('Open at the top edge'));
+    await user.click(ends('Open at top'));
     expect(field('Lower point below the bust')).toHaveValue('-1/2');
     expect(screen.queryByText(/takes nothing/)).toBeNull();
   });
 
   it('says where it is shut and why', async () => {
     const { user } = setUp();
-    await user.click(ends('Open at the top edge'));
+    await user.click(ends('Open at top'));
     await user.type(field('Lower point below the bust'), '{Control>}a{/Control}3{Enter}');
     expect(screen.getByText(/^It takes nothing at the bust and ends there/)).toBeVisible();
     await user.type(field('Intake at the bust'), '{Control>}a{/Control}1/2{Enter}');
@@ -73,13 +73,13 @@ describe('how a wedge ends', () => {
 
   it('says that it takes nothing where nothing is to be taken', async () => {
     const { user } = onTable(
-      <WedgeCard selected={ID} onSelect={() => undefined} />,
+      <WedgeCard selected={ID} onSelect={() => undefined} level="waist" onLevel={() => undefined} />,
       changeClient(DEMO_BOOK, (client) => ({
         ...client,
         measurements: { ...client.measurements, overBust: inches(38.5) },
       })),
     );
-    await user.click(ends('Open at the top edge'));
+    await user.click(ends('Open at top'));
     expect(screen.getByText(/^It takes nothing yet: pull its legs apart/)).toBeVisible();
   });
 

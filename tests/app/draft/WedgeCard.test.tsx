@@ -7,7 +7,7 @@ import { onTable } from '../withStore';
 
 function Card() {
   const [selected, setSelected] = useState<string | null>(null);
-  return <WedgeCard selected={selected} onSelect={setSelected} />;
+  return <WedgeCard selected={selected} onSelect={setSelected} level="waist" onLevel={() => undefined} />;
 }
 
 const choose = (name: string) => screen.getByRole('button', { name });
@@ -40,7 +40,7 @@ describe('the wedge card', () => {
     await user.click(choose('Bust'));
     for (const [name, sign, title] of [
       ['Balanced', 'balanced', /scales under a wedge/],
-      ['By hand, locked', 'manual', /padlock under a wedge/],
+      ['By hand', 'manual', /padlock under a wedge/],
     ] as const) {
       const label = screen.getByRole('radio', { name }).closest('label') as HTMLElement;
       expect(label.querySelector('[data-sign]')).toHaveAttribute('data-sign', sign);

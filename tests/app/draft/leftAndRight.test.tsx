@@ -28,7 +28,7 @@ function Bench() {
   return (
     <SideContext value={side}>
       <SideChoice side={side} onSide={setSide} />
-      <WedgeCard selected={selected} onSelect={setSelected} />
+      <WedgeCard selected={selected} onSelect={setSelected} level="waist" onLevel={() => undefined} />
       <SidesCard />
       <PiecesSeen />
     </SideContext>

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type DragEvent, type DragState, drag, IDLE } from '../../../src/table/gestures/drag';
 
-const press: DragEvent = { kind: 'press', handle: 'axis:a', at: { x: 100, y: 50 }, value: 12 };
+const press: DragEvent = { kind: 'press', handle: 'axis:a', at: { x: 100, y: 50 }, value: 12, along: 'x' };
 const to = (x: number, y: number): DragEvent => ({ kind: 'move', at: { x, y } });
 
 function run(events: readonly DragEvent[]) {

@@ -1,6 +1,6 @@
 // The cutting table with the girth ledger on its level lines, and what part of it is in view.
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import {
   addWedge,
   CANVAS,
@@ -8,6 +8,7 @@ import {
   changeStyle,
   formatLength,
   ISSUES,
+  LEVEL_TITLES,
   LEVEL_WORDS,
   openClient,
   openDraftOf,
@@ -15,12 +16,13 @@ import {
   type Unit,
   wedgesOf,
 } from '../../../document';
-import { inches, MOST_WEDGES, type Style } from '../../../engine';
+import { inches, type Level, type LevelName, MOST_WEDGES, type Style } from '../../../engine';
 import {
   DraftCanvas,
   type Handle,
   type HandleActions,
   layOut,
+  layoutOf,
   type NewWedge,
   type StepSizes,
   useCanvasView,
@@ -35,6 +37,7 @@ import {
   useOpen,
   useStore,
 } from '../../store/storeContext';
+import { BlocksChoice, useShownBlocks } from './BlocksChoice';
 import { CanvasTools } from './CanvasTools';
 import { handleChange, handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
@@ -45,44 +48,50 @@ const STEPS: Readonly<Record<Unit, StepSizes>> = {
   cm: { grid: 2, small: 1, large: 5 },
 };
 
-/** Room the ledger takes beside the table, px; on a narrow screen it stands below. */
-const LEDGER_PX = 300;
-const NARROW_PX = 760;
-/**
- * Least scale at which legs can be told apart, px for a mm; a smaller screen shows a part of the table. Beside the ledger
- * there is room to see a shouldered block whole, a little smaller.
- */
-const LEAST_PX_PER_MM = { narrow: 1.05, beside: 0.75 } as const;
-/** What header, tools and margins leave of the window's height, and the least a table is worked on. px */
-const KEPT_PX = 340;
-const LEAST_HEIGHT_PX = { fine: 400, coarse: 500 } as const;
-/** The part of a narrow window's height that the table takes at most, so that the page can be scrolled past it. */
-const NARROW_SHARE = 0.7;
+/** Room the ledger takes beside the table, px; where there is less the girths stand on the table. */
+const LEDGER_PX = 184;
+const BESIDE_PX = 860;
+/** Rims that names of levels, tape and girths take of the table, px. */
+const RIMS = {
+  beside: { left: 104, right: 34 },
+  chips: { left: 84, right: 84 },
+  small: { left: 62, right: 80 },
+} as const;
+const SMALL_PX = 640;
+/** Least scale at which legs can be told apart, px for a mm; a smaller table shows a part of it. */
+const LEAST_PX_PER_MM = 0.6;
 
 interface CanvasPaneProps {
   readonly selected: string | null;
   readonly onSelect: (wedge: string | null) => void;
+  readonly level: LevelName;
+  readonly onLevel: (level: LevelName) => void;
+  /** The choice of the half that is shown, where the halves differ. */
+  readonly sideChoice: ReactNode;
   /** A handle is being pulled or moved by keys, or was let go. */
   readonly onPull: (pulling: boolean) => void;
 }
 
-export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
+export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onPull }: CanvasPaneProps) {
   const { client, savedDraft } = useOpen();
   const draft = useDraft();
   const committed = useCommittedDraft();
   // Places follow what was kept, so that the table stands still under a pull.
   const layout = useMemo(() => layOut(committed), [committed]);
   const frame = useRef<HTMLDivElement>(null);
-  const { width } = useSize(frame);
-  const narrow = width < NARROW_PX;
+  const { width, height } = useSize(frame);
+  const beside = width >= BESIDE_PX;
+  const small = width < SMALL_PX;
   const [coarse] = useState(() => window.matchMedia('(any-pointer: coarse)').matches);
-  const size = {
-    width: Math.max(0, (narrow ? width : width - LEDGER_PX) - 2),
-    height: narrow
-      ? Math.min((layout?.height ?? 0) * LEAST_PX_PER_MM.narrow, window.innerHeight * NARROW_SHARE)
-      : Math.max(coarse ? LEAST_HEIGHT_PX.coarse : LEAST_HEIGHT_PX.fine, window.innerHeight - KEPT_PX),
-  };
-  const shown = useCanvasView(layout, size, LEAST_PX_PER_MM[narrow ? 'narrow' : 'beside']);
+  const [blocks, setBlocks, isOneBlock] = useShownBlocks(selected, committed);
+  const seenLayout = useMemo(
+    () => layout && layoutOf(layout, committed, blocks),
+    [layout, committed, blocks],
+  );
+  const size = { width: Math.max(0, beside ? width - LEDGER_PX : width), height };
+  const rims = RIMS[beside ? 'beside' : small ? 'small' : 'chips'];
+  const shown = useCanvasView(seenLayout, size, LEAST_PX_PER_MM, rims);
+  const keysId = useId();
   const [adding, setAdding] = useState(false);
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);
@@ -102,6 +111,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
     (handle, value) => handleValue({ ...handle, value }, client.unit),
     onPull,
   );
+  const lengthWords = useLengthWords(client.unit);
   useWarmUpDrag(layout !== null && width > 0, onPull);
   const add = ({ block, station }: NewWedge): void => {
     setAdding(false);
@@ -112,7 +122,7 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
-    <>
+    <div className="bench-table">
       {draft.blocks && layout ? (
         <CanvasTools
           shown={shown}
@@ -122,9 +132,17 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
           onComparing={setComparing}
           bending={bending}
           onBending={setBending}
-        />
-      ) : null}
-      <div className={`table-and-ledger${narrow ? ' narrow' : ''}`} ref={frame}>
+        >
+          {isOneBlock ? <BlocksChoice blocks={blocks} onBlocks={setBlocks} /> : null}
+          {sideChoice}
+        </CanvasTools>
+      ) : (
+        <div className="tools-row">{sideChoice}</div>
+      )}
+      <p id={keysId} className="unseen">
+        {CANVAS.keys}
+      </p>
+      <div className="table-frame" ref={frame}>
         {!draft.blocks || !layout ? (
           <div className="empty">
             <p>{CANVAS.empty}</p>
@@ -137,43 +155,61 @@ export function CanvasPane({ selected, onSelect, onPull }: CanvasPaneProps) {
           </div>
         ) : width > 0 ? (
           <>
-            <div className="table-frame">
-              <DraftCanvas
-                draft={draft}
-                style={savedDraft.style}
-                layout={layout}
-                shown={shown}
-                coarse={coarse}
-                selected={selected}
-                onSelect={onSelect}
-                actions={actions}
-                steps={STEPS[client.unit]}
-                dotsMm={client.unit === 'in' ? inches(0.5) : 10}
-                earlier={earlier}
-                onAdd={adding ? add : null}
-                bending={bending ? redraft : null}
-                messages={{
-                  level: (name) => LEVEL_WORDS[name],
-                  piece: pieceLabel,
-                  // Both legs are the same number: told apart by where they are.
-                  handle: (handle) =>
-                    handle.kind === 'leg' && (handle.which === 'inner' || handle.which === 'outer')
-                      ? CANVAS.handles.leg[handle.which]({ intake: label(handle) })
-                      : label(handle),
-                  length: (mm) => formatLength(mm, client.unit, { withUnit: true }),
-                  value: (handle) => handleValue(handle, client.unit),
-                  joinedSide: CANVAS.joinedSide,
-                  place: (place) => CANVAS.places[place],
-                }}
-              />
-            </div>
-            <Ledger view={shown.view} heightPx={size.height} stacked={narrow} coarse={coarse} />
+            <DraftCanvas
+              draft={draft}
+              style={savedDraft.style}
+              layout={layout}
+              shown={shown}
+              coarse={coarse}
+              selected={selected}
+              onSelect={onSelect}
+              level={level}
+              unit={client.unit}
+              small={!beside}
+              describedBy={keysId}
+              actions={actions}
+              steps={STEPS[client.unit]}
+              dotsMm={client.unit === 'in' ? inches(0.5) : 10}
+              earlier={earlier}
+              onAdd={adding ? add : null}
+              bending={bending ? redraft : null}
+              messages={{
+                ...CANVAS_WORDS,
+                ...lengthWords,
+                levelNote: small ? noNote : lengthWords.levelNote,
+                // Both legs are the same number: told apart by where they are.
+                handle: (handle) =>
+                  handle.kind === 'leg' && (handle.which === 'inner' || handle.which === 'outer')
+                    ? CANVAS.handles.leg[handle.which]({ intake: label(handle) })
+                    : label(handle),
+                value: (handle) => handleValue(handle, client.unit),
+              }}
+            />
+            <Ledger
+              layout={layout}
+              view={shown.view}
+              heightPx={size.height}
+              asChips={!beside}
+              coarse={coarse}
+              level={level}
+              onLevel={onLevel}
+            />
           </>
         ) : null}
       </div>
-    </>
+    </div>
   );
 }
+
+const CANVAS_WORDS = {
+  level: (name: LevelName): string => LEVEL_WORDS[name],
+  levelTitle: (name: LevelName): string => LEVEL_TITLES[name],
+  piece: pieceLabel,
+  joinedSide: CANVAS.joinedSide,
+  place: (place: keyof typeof CANVAS.places): string => CANVAS.places[place],
+};
+
+const noNote = (): string => '';
 
 /** Escape leaves what was begun, wherever the focus is. */
 function useEscape(begun: boolean, leave: () => void): void {
@@ -185,6 +221,19 @@ function useEscape(begun: boolean, leave: () => void): void {
     window.addEventListener('keydown', press);
     return () => window.removeEventListener('keydown', press);
   }, [begun, leave]);
+}
+
+/** Lengths as they are written on the table; the same functions as long as the unit is, so that nothing is drawn again for them. */
+function useLengthWords(unit: Unit) {
+  return useMemo(
+    () => ({
+      length: (mm: number): string => formatLength(mm, unit, { withUnit: true }),
+      width: (mm: number): string => formatLength(mm, unit),
+      levelNote: ({ y }: Level, isBeyond: boolean): string =>
+        isBeyond ? CANVAS.levels.outOfScale : CANVAS.levels.down({ length: formatLength(y, unit) }),
+    }),
+    [unit],
+  );
 }
 
 function useHandleActions(

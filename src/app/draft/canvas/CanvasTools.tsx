@@ -1,13 +1,16 @@
-// What can be done with the table itself: zoom, all of it, real size, a new wedge, an earlier draft under it.
+// What can be done with the table itself, as a row of signs that tell their names: a new wedge, bending, an earlier draft under
+// this one; and at the other end the scale.
 
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { CANVAS, type ComparisonDraft, changeDraft } from '../../../document';
 import type { CanvasView } from '../../../table';
 import { formatDay, today } from '../../components/formatDay';
 import { LaterDialog } from '../../components/LaterDialog';
 import { lazyPart } from '../../components/later';
-import { screenScale } from '../../storage/screenScale';
+import { Toolbar } from '../../components/Toolbar';
+import { screenScale, USUAL_PX_PER_MM } from '../../storage/screenScale';
 import { useOpen, useStore } from '../../store/storeContext';
+import { StyleChoice } from '../styles/StyleChoice';
 
 const TEXTS = CANVAS.tools;
 
@@ -22,15 +25,30 @@ interface CanvasToolsProps {
   /** The axis of the wedge in hand is bent by its handles, instead of its intake being pulled. */
   readonly bending: boolean;
   readonly onBending: (bending: boolean) => void;
+  /** What stands before the tools. */
+  readonly children?: ReactNode;
 }
+
+/** Paths of the signs, on a square of 20. */
+const SIGNS = {
+  addWedge: 'M5 3Q8 7 5 10Q2 14 4 17M10 3Q8 7 11 10Q13 14 11 17M14 10h5M16.500 7.500v5',
+  bend: 'M5 3Q15 8 10 10Q5 12 12 17M10 10h.01M3 10h3M14 10h3',
+  save: 'M4 3h9l3 3v11H4ZM7 3v5h5V3M7 17v-5h6v5',
+  compare: 'M3 3h9v9H3ZM8 8h9v9H8Z',
+  zoomOut: 'M4 10h12',
+  zoomIn: 'M4 10h12M10 4v12',
+  fit: 'M3 7V3h4M13 3h4v4M17 13v4h-4M7 17H3v-4M7 7h6v6H7Z',
+  realSize: 'M2 6h16v8H2ZM5 6v3M8 6v4M11 6v3M14 6v4',
+  measureScreen: 'M3 4h14v9H3ZM7 17h6M10 13v4',
+} as const;
 
 export function CanvasTools(props: CanvasToolsProps) {
   const { shown, adding, onAdding, comparing, onComparing, bending, onBending } = props;
   const { client, savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const [measuring, setMeasuring] = useState(false);
+  const kept = screenScale(window);
   const realSize = (): void => {
-    const kept = screenScale(window);
     if (kept === null) setMeasuring(true);
     else shown.zoomTo(kept);
   };
@@ -51,42 +69,37 @@ export function CanvasTools(props: CanvasToolsProps) {
     (saved.style !== savedDraft.style ||
       saved.measurements !== client.measurements ||
       saved.sides !== client.sides);
+  const percent = Math.round((100 * shown.view.pxPerMm) / (kept ?? USUAL_PX_PER_MM));
   return (
-    <div className="table-tools" role="toolbar" aria-label={TEXTS.label}>
-      <button type="button" onClick={() => shown.zoomBy(1 / 1.25)}>
-        {TEXTS.zoomOut}
-      </button>
-      <button type="button" onClick={() => shown.zoomBy(1.25)}>
-        {TEXTS.zoomIn}
-      </button>
-      <button type="button" disabled={shown.isFitted} onClick={shown.fit}>
-        {TEXTS.fit}
-      </button>
-      <button type="button" onClick={realSize}>
-        {TEXTS.realSize}
-      </button>
-      {screenScale(window) === null ? null : (
-        <button type="button" className="quiet" onClick={() => setMeasuring(true)}>
-          {TEXTS.measureScreen}
-        </button>
-      )}
-      <p className="apart hint" role="status">
-        {adding ? TEXTS.adding : bending ? TEXTS.bending : ''}
-      </p>
-      <button type="button" aria-pressed={adding} onClick={() => onAdding(!adding)}>
-        {TEXTS.addWedge}
-      </button>
-      <button type="button" aria-pressed={bending} onClick={() => onBending(!bending)}>
-        {TEXTS.bend}
-      </button>
-      <button type="button" disabled={saved !== null && !differs} onClick={save}>
-        {TEXTS.save}
-      </button>
-      {saved ? (
-        <button type="button" aria-pressed={comparing} onClick={() => onComparing(!comparing)}>
-          {TEXTS.compare({ day: formatDay(saved.on) })}
-        </button>
-      ) : null}
+    <div className="tools-row">
+      {props.children}
+      <StyleChoice />
+      <Toolbar className="table-tools" label={TEXTS.label}>
+        <Tool sign="addWedge" name={TEXTS.addWedge} pressed={adding} onPress={() => onAdding(!adding)} />
+        <Tool sign="bend" name={TEXTS.bend} pressed={bending} onPress={() => onBending(!bending)} />
+        <Tool sign="save" name={TEXTS.save} disabled={saved !== null && !differs} onPress={save} />
+        {saved ? (
+          <Tool
+            sign="compare"
+            name={TEXTS.compare({ day: formatDay(saved.on) })}
+            pressed={comparing}
+            onPress={() => onComparing(!comparing)}
+          />
+        ) : null}
+        <p className="hint" role="status">
+          {adding ? TEXTS.adding : bending ? TEXTS.bending : ''}
+        </p>
+        <Tool sign="zoomOut" name={TEXTS.zoomOut} onPress={() => shown.zoomBy(1 / 1.25)} />
+        <span className="scale hint" aria-hidden="true">
+          {TEXTS.scale({ percent: String(percent) })}
+        </span>
+        <Tool sign="zoomIn" name={TEXTS.zoomIn} onPress={() => shown.zoomBy(1.25)} />
+        <Tool sign="fit" name={TEXTS.fit} disabled={shown.isFitted} onPress={shown.fit} />
+        <Tool sign="realSize" name={TEXTS.realSize} onPress={realSize} />
+        {kept === null ? null : (
+          <Tool sign="measureScreen" name={TEXTS.measureScreen} onPress={() => setMeasuring(true)} />
+        )}
+      </Toolbar>
       {measuring ? (
         <LaterDialog onClose={() => setMeasuring(false)}>
           <RealSizeDialog
@@ -99,5 +112,25 @@ export function CanvasTools(props: CanvasToolsProps) {
         </LaterDialog>
       ) : null}
     </div>
+  );
+}
+
+interface ToolProps {
+  readonly sign: keyof typeof SIGNS;
+  readonly name: string;
+  /** Left out of what is only pressed and does not stay so. */
+  readonly pressed?: boolean;
+  readonly disabled?: boolean;
+  readonly onPress: () => void;
+}
+
+function Tool({ sign, name, pressed, disabled = false, onPress }: ToolProps) {
+  return (
+    <button type="button" className="tool" aria-pressed={pressed} disabled={disabled} onClick={onPress}>
+      <svg viewBox="0 0 20 20" aria-hidden="true">
+        <path d={SIGNS[sign]} />
+      </svg>
+      <span className="tip">{name}</span>
+    </button>
   );
 }

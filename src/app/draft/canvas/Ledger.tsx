@@ -1,6 +1,7 @@
-// The girth ledger, a row on each level line: body, ease (typed here), sewn, and what took the difference.
+// The girth ledger: on each level line what was sewn and whether it is as asked, and the ease, typed here; of the level in hand
+// also what the body measures and where the difference went.
 
-import { memo, useDeferredValue } from 'react';
+import { memo, useDeferredValue, useState } from 'react';
 import {
   CANVAS,
   formatDifference,
@@ -9,36 +10,35 @@ import {
   type Unit,
   writtenLength,
 } from '../../../document';
-import {
-  type Draft,
-  type Issue,
-  type LedgerRow,
-  type LevelName,
-  type Style,
-  styleSpan,
-} from '../../../engine';
-import type { Viewport } from '../../../table';
+import { type Draft, type LedgerRow, type LevelName, type Style, styleSpan } from '../../../engine';
+import { type CanvasLayout, lineHeight, type Viewport } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
-import { useIssueSentence } from '../../components/useIssueSentence';
 import { SeenContext, useDraft, useOpen } from '../../store/storeContext';
+import { spread } from './spread';
 
 const TEXTS = CANVAS.ledger;
 
 interface LedgerProps {
+  /** Where the level lines are drawn. */
+  readonly layout: CanvasLayout;
   /** What part of the table is in view: rows stand on their lines. */
   readonly view: Viewport;
   /** Height of the table on the screen. */
   readonly heightPx: number;
-  /** Below the table instead of beside it: rows in a plain column. */
-  readonly stacked: boolean;
+  /** On the table, where there is no room beside it: each girth a press that opens its row. */
+  readonly asChips: boolean;
   /** Its fields are as high as a finger needs them. */
   readonly coarse: boolean;
+  readonly level: LevelName;
+  readonly onLevel: (level: LevelName) => void;
 }
 
-/** Rows stand on their lines, but never nearer than this. px */
-const ROW_PX = { fine: 74, coarse: 96 } as const;
+/** Heights of a row, of the row in hand with all it tells, and of a chip. px */
+const ROW_PX = { fine: 36, coarse: 46 } as const;
+const IN_HAND_PX = 94;
+const CHIP_PX = { fine: 34, coarse: 46 } as const;
 
 /** The ledger follows the blocks, a frame behind them where both would take longer than one. */
 export function Ledger(props: LedgerProps) {
@@ -50,31 +50,41 @@ export function Ledger(props: LedgerProps) {
   );
 }
 
-const Rows = memo(function Rows({ view, heightPx, stacked, coarse }: LedgerProps) {
+const Rows = memo(function Rows(props: LedgerProps) {
+  const { layout, view, heightPx, asChips, coarse, level, onLevel } = props;
   const { client, savedDraft } = useOpen();
   const draft = useDraft();
-  const sentence = useIssueSentence();
-  const rows = draft.proof.ledger.length > 0 ? draft.proof.ledger : [];
-  const lines = rows.map((row) => (row.y - view.top) * view.pxPerMm);
-  const places = spread(lines, heightPx, coarse ? ROW_PX.coarse : ROW_PX.fine);
+  const [opened, setOpened] = useState<LevelName | null>(null);
+  const rows = draft.proof.ledger;
+  const lines = rows.map((row) => (lineHeight(layout, row.level, row.y) - view.top) * view.pxPerMm);
+  const row = coarse ? ROW_PX.coarse : ROW_PX.fine;
+  const chip = coarse ? CHIP_PX.coarse : CHIP_PX.fine;
+  const heights = rows.map((each) => (asChips ? chip : each.level === level ? IN_HAND_PX : row));
+  const tops = spread(lines, heights, (asChips ? chip : row) / 2, heightPx);
+  const { closure } = savedDraft.style;
   return (
-    <section className="ledger" aria-label={TEXTS.title} style={stacked ? undefined : { height: heightPx }}>
+    <section
+      className={asChips ? 'ledger chips' : 'ledger'}
+      aria-label={TEXTS.title}
+      onKeyDown={({ key }) => {
+        if (key === 'Escape') setOpened(null);
+      }}
+    >
       <h2 className="unseen">{TEXTS.title}</h2>
-      {stacked ? null : (
-        <svg className="leaders" aria-hidden="true" width="26" height={heightPx}>
-          {rows.map((row, i) => {
-            const line = lines[i] ?? 0;
-            return line > 0 && line < heightPx ? (
-              <path key={row.level} className={`level-${row.level}`} d={`M0 ${line}H6L18 ${places[i]}H26`} />
-            ) : null;
-          })}
-        </svg>
-      )}
-      {rows.map((row, i) => (
+      <p className="ledger-heads" aria-hidden="true">
+        <span>{sewnWord(closure)}</span>
+        {asChips ? null : <span>{TEXTS.heads.ease}</span>}
+      </p>
+      {rows.map((each, i) => (
         <LedgerEntry
-          key={row.level}
-          {...written(row, draft, savedDraft.style, client.unit, sentence)}
-          top={stacked ? null : (places[i] ?? 0)}
+          key={each.level}
+          {...written(each, draft, savedDraft.style, client.unit)}
+          top={tops[i] ?? 0}
+          inHand={each.level === level}
+          chip={asChips}
+          isOpen={opened === each.level}
+          onOpen={setOpened}
+          onLevel={onLevel}
         />
       ))}
     </section>
@@ -96,23 +106,19 @@ interface Written {
   readonly outside: string;
   /** By how much it misses what was asked; empty where it does not. */
   readonly off: string;
-  /** Where the half body's difference from the bust went. */
+  /** Where the half body's difference from the bust went; empty at the bust. */
   readonly wedges: string;
   readonly side: string;
-  readonly remarks: string;
+  /** The draft cannot be cut with this ease. */
+  readonly refused: boolean;
 }
 
-function written(
-  row: LedgerRow,
-  draft: Draft,
-  style: Style,
-  unit: Unit,
-  sentence: (issue: Issue) => string,
-): Written {
+function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Written {
   const write = (mm: number): string => formatLength(mm, unit);
   const { taken } = row;
   const finished = finishedGirth(row, style.closure);
   const off = finished?.off ?? 0;
+  const isBust = row.level === 'bust';
   return {
     level: row.level,
     unit,
@@ -124,75 +130,113 @@ function written(
     outside: finished ? '' : whereOutside(row, draft.span),
     off: off === 0 ? '' : TEXTS.off({ difference: `${off > 0 ? '+' : '−'}${formatDifference(off, unit)}` }),
     // The sum of what the wedges' own fields read.
-    wedges: write(Object.values(taken.wedges).reduce((sum, each) => sum + writtenLength(each, unit), 0)),
-    side: write(taken.sideSeam.front + taken.sideSeam.back),
-    remarks: draft.issues
-      .filter((issue) => issue.at.field === `ease.${row.level}`)
-      .map(sentence)
-      .join(' '),
+    wedges: isBust
+      ? ''
+      : write(Object.values(taken.wedges).reduce((sum, each) => sum + writtenLength(each, unit), 0)),
+    side: isBust ? '' : write(taken.sideSeam.front + taken.sideSeam.back),
+    refused: draft.issues.some(
+      ({ severity, at }) => severity === 'error' && at.field === `ease.${row.level}`,
+    ),
   };
 }
 
-const LedgerEntry = memo(function LedgerEntry(props: Written & { readonly top: number | null }) {
-  const { level, unit, ease, body, sewn, sewnAs, along, outside, off, wedges, side, remarks, top } = props;
-  const edit = useStyleNumber();
-  const name = LEVEL_WORDS[level];
+interface EntryProps extends Written {
+  /** From the top of the table to the row's, px. */
+  readonly top: number;
+  readonly inHand: boolean;
+  readonly chip: boolean;
+  /** Of a chip: its row is open. */
+  readonly isOpen: boolean;
+  readonly onOpen: (level: LevelName | null) => void;
+  readonly onLevel: (level: LevelName) => void;
+}
+
+const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
+  const { level, sewn, outside, top, inHand, chip, isOpen, onOpen, onLevel } = props;
   return (
-    <div className={`row level-${level}`} data-level={level} style={top === null ? undefined : { top }}>
-      <h3>{name}</h3>
-      {sewn === null ? (
-        <p className="sewn outside">{outside}</p>
+    <div
+      className={`row level-${level}${inHand ? ' in-hand' : ''}`}
+      data-level={level}
+      style={{ top }}
+      onFocus={() => onLevel(level)}
+    >
+      <h3 className="unseen">{LEVEL_WORDS[level]}</h3>
+      {chip ? (
+        <button
+          type="button"
+          className="girth-chip"
+          aria-expanded={isOpen}
+          aria-label={TEXTS.open({ level, sewn: sewn ?? outside })}
+          onClick={() => {
+            onLevel(level);
+            onOpen(isOpen ? null : level);
+          }}
+        >
+          <Sewn {...props} />
+        </button>
       ) : (
-        <p className="sewn">
-          {along ? null : `${sewnAs} `}
-          <strong data-sewn={level}>{sewn}</strong>
-          {along ? <span className="along"> {ALONG_EDGE}</span> : null}
-          {off === '' ? (
-            <span className="met">
-              ✓<span className="unseen"> {TEXTS.asAsked}</span>
-            </span>
-          ) : (
-            <span className="off">{off}</span>
-          )}
-        </p>
+        <Sewn {...props} />
       )}
-      <dl>
-        <dt>{TEXTS.body}</dt>
-        <dd>{body}</dd>
-        <dt>{TEXTS.ease}</dt>
-        <dd>
-          <LengthField
-            compact={true}
-            signed={true}
-            span={styleSpan('ease')}
-            label={TEXTS.easeAt({ level })}
-            value={ease}
-            unit={unit}
-            remarks={remarks === '' ? [] : [remarks]}
-            {...edit({ code: 'easeSet', level }, (style, mm) => ({
-              ...style,
-              ease: { ...style.ease, [level]: mm },
-            }))}
-          />
-        </dd>
-      </dl>
-      {level === 'bust' ? null : (
-        <p className="taken-by">
-          {TEXTS.takenByWedges} <b>{wedges}</b>
-          {TEXTS.andSide} <b>{side}</b>
-        </p>
-      )}
+      {!chip || isOpen ? <EaseField {...props} /> : null}
+      {(chip ? isOpen : inHand) ? <Taken {...props} /> : null}
     </div>
   );
 });
 
-/** Places moved apart to at least `apart`, kept in order and as near to where they were as that allows. */
-function spread(places: readonly number[], height: number, apart: number): number[] {
-  const spaced = places.map((place) => Math.max(place, apart / 2));
-  for (let i = 1; i < spaced.length; i += 1)
-    spaced[i] = Math.max(spaced[i] ?? 0, (spaced[i - 1] ?? 0) + apart);
-  const last = spaced.length - 1;
-  if (last >= 0) spaced[last] = Math.min(spaced[last] ?? 0, height - apart / 2);
-  for (let i = last - 1; i >= 0; i -= 1) spaced[i] = Math.min(spaced[i] ?? 0, (spaced[i + 1] ?? 0) - apart);
-  return spaced;
+function Sewn({ level, sewn, sewnAs, along, outside, off }: Written) {
+  if (sewn === null) return <span className="sewn outside">{outside}</span>;
+  return (
+    <span className="sewn">
+      {along ? null : <span className="unseen">{`${sewnAs} `}</span>}
+      <strong data-sewn={level}>{sewn}</strong>
+      {along ? <span className="along"> {ALONG_EDGE}</span> : null}
+      {off === '' ? (
+        <span className="as-asked">
+          {' '}
+          ✓<span className="unseen"> {TEXTS.asAsked}</span>
+        </span>
+      ) : (
+        <span className="off"> {off}</span>
+      )}
+    </span>
+  );
+}
+
+function EaseField({ level, ease, unit, refused }: Written) {
+  const edit = useStyleNumber();
+  return (
+    <div className="ease">
+      <span className="hint" aria-hidden="true">
+        {TEXTS.ease}
+      </span>
+      <LengthField
+        compact={true}
+        signed={true}
+        span={styleSpan('ease')}
+        label={TEXTS.easeAt({ level })}
+        value={ease}
+        unit={unit}
+        refused={refused}
+        {...edit({ code: 'easeSet', level }, (style, mm) => ({
+          ...style,
+          ease: { ...style.ease, [level]: mm },
+        }))}
+      />
+    </div>
+  );
+}
+
+/** The body's girth, and what was taken in from the bust. */
+function Taken({ body, wedges, side }: Written) {
+  return (
+    <p className="taken-by">
+      <span>{TEXTS.body({ length: body })}</span>
+      {wedges === '' ? null : (
+        <>
+          <span>{TEXTS.wedges({ length: wedges })}</span>
+          <span>{TEXTS.side({ length: side })}</span>
+        </>
+      )}
+    </p>
+  );
 }

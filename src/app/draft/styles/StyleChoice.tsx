@@ -28,7 +28,7 @@ export function StyleChoice() {
   return (
     <div className="style-choice">
       <label className="choice">
-        <span>{TEXTS.label}</span>
+        <span className="unseen">{TEXTS.label}</span>
         <select
           value={shown?.key ?? ''}
           onChange={({ target }) => {

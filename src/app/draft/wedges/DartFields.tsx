@@ -27,11 +27,18 @@ import {
 import { askedExtent } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
-import { useIssueSentence } from '../../components/useIssueSentence';
 import { useSide } from '../../store/sideContext';
 import { draftOfSide, useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = WEDGE_CARDS.ends;
+
+/** Each way to end, drawn between a top edge and a hem. */
+const ENDS: Readonly<Record<Wedge['kind'], string>> = {
+  through: 'M8 2Q12 6 4 14Q8 22 9 26M12 2Q8 6 16 14Q12 22 11 26',
+  openAtHem: 'M10 4Q8 16 3 26M10 4Q12 16 17 26',
+  openAtTop: 'M3 2Q8 12 10 24M17 2Q12 12 10 24',
+  closed: 'M10 4Q8 10 5 14Q8 18 10 24Q12 18 15 14Q12 10 10 4Z',
+};
 
 interface DartFieldsProps {
   readonly wedge: Wedge;
@@ -41,17 +48,13 @@ interface DartFieldsProps {
 export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const draft = useDraft();
   const kept = useKeptStyle();
-  const sentence = useIssueSentence();
   const change = useStore((state) => state.change);
   const place = wedgePlaceOf(wedge.id, kept);
   if (drafted.onCentre) return <p className="hint dart-fields">{TEXTS.onCentre}</p>;
-  const refused = draft.issues
-    .filter(({ code, at }) => code.startsWith('dart') && at.wedge === wedge.id)
-    .map(sentence);
   const told = shutSooner(wedge, drafted, draft);
   return (
     <div className="dart-fields">
-      <fieldset className="sizing">
+      <fieldset className="sizing ends">
         <legend className="unseen">{TEXTS.legend}</legend>
         {WEDGE_KINDS.map((each) => (
           <label key={each}>
@@ -67,7 +70,12 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
                 );
               }}
             />
-            <span>{WEDGE_KIND_WORDS[each]}</span>
+            <span>
+              <svg viewBox="0 0 20 28" aria-hidden="true">
+                <path d={ENDS[each]} />
+              </svg>
+              {WEDGE_KIND_WORDS[each]}
+            </span>
           </label>
         ))}
       </fieldset>
@@ -81,9 +89,6 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
           </div>
         );
       })}
-      <p className="said" aria-live="polite">
-        {refused.join(' ')}
-      </p>
       <p className="hint" aria-live="polite">
         {told.join(' ')}
       </p>

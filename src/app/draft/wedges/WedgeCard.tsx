@@ -1,4 +1,4 @@
-// The wedges as a list, and the numbers of the one in hand, level by level.
+// The wedges of both blocks, and the numbers of the one in hand.
 
 import {
   addWedge,
@@ -14,8 +14,17 @@ import {
   wedgeShortNameOf,
   wedgesOf,
 } from '../../../document';
-import { type BlockName, MOST_WEDGES, type Style } from '../../../engine';
+import {
+  type BlockName,
+  type DraftedWedge,
+  isDart,
+  type LevelName,
+  MOST_WEDGES,
+  type Style,
+  type Wedge,
+} from '../../../engine';
 import { intakeNow, SIZING_SIGNS } from '../../../table';
+import { Toolbar } from '../../components/Toolbar';
 import { useSide } from '../../store/sideContext';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
 import { CupFields } from './CupFields';
@@ -27,6 +36,9 @@ import { widestGap } from './widestGap';
 interface WedgeCardProps {
   readonly selected: string | null;
   readonly onSelect: (wedge: string | null) => void;
+  /** The level in hand, whose row is marked. */
+  readonly level: LevelName;
+  readonly onLevel: (level: LevelName) => void;
 }
 
 const TEXTS = WEDGE_CARDS.list;
@@ -36,14 +48,12 @@ const SIZING = {
   manual: { label: WEDGE_CARDS.sizing.manual, hint: WEDGE_CARDS.sizing.manualHint },
 } as const;
 
-export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
+export function WedgeCard({ selected, onSelect, level, onLevel }: WedgeCardProps) {
   const { savedDraft } = useOpen();
   const draft = useDraft();
   const { blocks } = draft;
   const kept = useKeptStyle();
-  const change = useStore((state) => state.change);
-  const edit = (what: Change, step: (style: Style) => Style): void =>
-    change(what, (book) => changeStyle(book, step));
+  const edit = useEdit();
   const side = useSide();
   const wedges = wedgesOf(savedDraft.style, side);
   const wedge = wedges.find((each) => each.id === selected);
@@ -56,11 +66,14 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
-    <section className="card wedge-card" aria-label={TEXTS.title}>
-      <div className="wedge-list">
+    <section className="wedge-card" aria-label={TEXTS.title}>
+      <Toolbar className="wedge-list" label={TEXTS.title}>
         {(['front', 'back'] as const).map((block) => (
           <div key={block} className="wedge-row">
-            <h3>{TEXTS.blocks[block]}</h3>
+            <h3>
+              <span aria-hidden="true">{TEXTS.shortBlocks[block]}</span>
+              <span className="unseen">{TEXTS.blocks[block]}</span>
+            </h3>
             {wedgesOf(kept, side)
               .filter((each) => each.block === block)
               .sort((a, b) => a.station - b.station)
@@ -81,70 +94,116 @@ export function WedgeCard({ selected, onSelect }: WedgeCardProps) {
                 className="chip add"
                 onClick={() => add(block)}
                 aria-label={TEXTS.addTo[block]}
+                title={TEXTS.addTo[block]}
               >
                 {TEXTS.add}
               </button>
             ) : null}
           </div>
         ))}
-        <button
-          type="button"
-          className="quiet"
-          disabled={wedges.every((each) => each.sizing === 'balanced')}
-          onClick={() => edit({ code: 'allBalanced' }, balanceAll)}
-        >
-          {TEXTS.balanceAll}
-        </button>
-      </div>
+      </Toolbar>
       {wedge && drafted && block ? (
         <div className="wedge-numbers">
-          <div className="wedge-head">
-            <h3>{wedgeNameOf(wedge.id, kept)}</h3>
-            <fieldset className="sizing">
-              <legend className="unseen">{WEDGE_CARDS.sizing.legend}</legend>
-              {(['balanced', 'manual'] as const).map((sizing) => (
-                <label key={sizing} title={SIZING[sizing].hint}>
-                  <input
-                    type="radio"
-                    name="sizing"
-                    checked={wedge.sizing === sizing}
-                    onChange={() =>
-                      edit({ code: sizing === 'manual' ? 'wedgeLocked' : 'wedgeBalanced' }, (style) =>
-                        setSizing(style, wedge.id, sizing, intakeNow(drafted)),
-                      )
-                    }
-                  />
-                  <span>
-                    {/* The same sign stands under the wedge on the table. */}
-                    <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
-                      <path d={SIZING_SIGNS[sizing]} />
-                    </svg>
-                    {SIZING[sizing].label}
-                  </span>
-                </label>
-              ))}
-            </fieldset>
-            <button
-              type="button"
-              className="quiet"
-              aria-label={TEXTS.takeOffWedge({ wedge: wedgePhrase(wedgePlaceOf(wedge.id, kept)) })}
-              onClick={() =>
-                edit({ code: 'wedgeRemoved', wedge: wedgePlaceOf(wedge.id, kept) }, (style) =>
-                  removeWedge(style, wedge.id),
-                )
-              }
-            >
-              {TEXTS.takeOff}
-            </button>
-          </div>
+          <WedgeHead wedge={wedge} drafted={drafted} />
           <DartFields wedge={wedge} drafted={drafted} />
-          <WedgeNumbers wedge={wedge} drafted={drafted} block={block} />
-          {wedge.block === 'front' ? <CupFields wedge={wedge} /> : null}
-          {wedge.block === 'front' ? <TurnFields key={wedge.id} wedge={drafted} /> : null}
+          <WedgeNumbers wedge={wedge} drafted={drafted} block={block} level={level} onLevel={onLevel} />
+          <More wedge={wedge} drafted={drafted} />
         </div>
       ) : (
-        <p className="hint">{TEXTS.choose}</p>
+        <p className="hint choose-wedge">{TEXTS.choose}</p>
       )}
     </section>
+  );
+}
+
+function useEdit(): (what: Change, step: (style: Style) => Style) => void {
+  const change = useStore((state) => state.change);
+  return (what, step) => change(what, (book) => changeStyle(book, step));
+}
+
+interface WedgeInHand {
+  readonly wedge: Wedge;
+  readonly drafted: DraftedWedge;
+}
+
+/** Its name, the way to take it off, and how it is sized. */
+function WedgeHead({ wedge, drafted }: WedgeInHand) {
+  const kept = useKeptStyle();
+  const edit = useEdit();
+  return (
+    <div className="wedge-head">
+      <h3>
+        {wedgeNameOf(wedge.id, kept)}{' '}
+        {isDart(wedge) ? null : (
+          <span className="gloss" aria-hidden="true">
+            {TEXTS.dart}
+          </span>
+        )}
+      </h3>
+      <button
+        type="button"
+        className="quiet"
+        aria-label={TEXTS.takeOffWedge({ wedge: wedgePhrase(wedgePlaceOf(wedge.id, kept)) })}
+        onClick={() =>
+          edit({ code: 'wedgeRemoved', wedge: wedgePlaceOf(wedge.id, kept) }, (style) =>
+            removeWedge(style, wedge.id),
+          )
+        }
+      >
+        {TEXTS.takeOff}
+      </button>
+      <fieldset className="sizing">
+        <legend className="unseen">{WEDGE_CARDS.sizing.legend}</legend>
+        {(['balanced', 'manual'] as const).map((sizing) => (
+          <label key={sizing} title={SIZING[sizing].hint}>
+            <input
+              type="radio"
+              name="sizing"
+              checked={wedge.sizing === sizing}
+              onChange={() =>
+                edit({ code: sizing === 'manual' ? 'wedgeLocked' : 'wedgeBalanced' }, (style) =>
+                  setSizing(style, wedge.id, sizing, intakeNow(drafted)),
+                )
+              }
+            />
+            <span>
+              {/* The same sign stands under the wedge on the table. */}
+              <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
+                <path d={SIZING_SIGNS[sizing]} />
+              </svg>
+              {SIZING[sizing].label}
+            </span>
+          </label>
+        ))}
+      </fieldset>
+    </div>
+  );
+}
+
+/** What is not needed every day: the fuller cup, turning intake, balancing all. */
+function More({ wedge, drafted }: WedgeInHand) {
+  const { savedDraft } = useOpen();
+  const edit = useEdit();
+  const wedges = wedgesOf(savedDraft.style, useSide());
+  return (
+    <div className="wedge-more">
+      {wedge.block === 'front' ? (
+        <>
+          <CupFields wedge={wedge} />
+          <details>
+            <summary>{WEDGE_CARDS.turn.fold}</summary>
+            <TurnFields key={wedge.id} wedge={drafted} />
+          </details>
+        </>
+      ) : null}
+      <button
+        type="button"
+        className="quiet"
+        disabled={wedges.every((each) => each.sizing === 'balanced')}
+        onClick={() => edit({ code: 'allBalanced' }, balanceAll)}
+      >
+        {TEXTS.balanceAll}
+      </button>
+    </div>
   );
 }

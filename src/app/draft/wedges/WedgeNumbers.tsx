@@ -1,11 +1,10 @@
 // What a wedge takes and where its axis stands, level by level; a dart has numbers only at the levels it crosses.
 
-import type { CSSProperties } from 'react';
 import {
   changeStyle,
   formatLength,
   keepAxis,
-  LEVEL_WORDS,
+  LEVEL_TITLES,
   setIntake,
   setStation,
   setStationAt,
@@ -15,6 +14,7 @@ import {
 import {
   type Block,
   type DraftedWedge,
+  inches,
   isDart,
   type LevelName,
   reaches,
@@ -35,9 +35,12 @@ interface WedgeNumbersProps {
   readonly wedge: Wedge;
   readonly drafted: DraftedWedge;
   readonly block: Block;
+  /** The level in hand, whose row is marked. */
+  readonly level: LevelName;
+  readonly onLevel: (level: LevelName) => void;
 }
 
-export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
+export function WedgeNumbers({ wedge, drafted, block, level, onLevel }: WedgeNumbersProps) {
   const { client } = useOpen();
   const { levels } = useDraft();
   const edit = useStyleNumber();
@@ -56,44 +59,30 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
   const change = useStore((state) => state.change);
   return (
     <>
-      <table style={{ '--rows': levels.length + 1 } as CSSProperties}>
+      <table>
         <thead>
           <tr>
-            <td />
-            {levels.map(({ name }) => (
-              <th key={name} scope="col" className={`level-${name}`}>
-                {LEVEL_WORDS[name]}
-              </th>
-            ))}
+            <th scope="col">{TEXTS.lengths[client.unit]}</th>
+            <th scope="col">{TEXTS.intake}</th>
+            <th scope="col">{TEXTS.fromCentre}</th>
           </tr>
         </thead>
         <tbody>
-          <tr>
-            <th scope="row">{TEXTS.intake}</th>
-            {levels.map(({ name, y }) => (
-              <td key={name}>
+          {levels.map(({ name, y }) => (
+            <tr
+              key={name}
+              className={name === level ? 'in-hand' : undefined}
+              onFocus={() => onLevel(name)}
+            >
+              <th scope="row">{LEVEL_TITLES[name]}</th>
+              <td>
                 {reaches(extent, y) ? (
-                  <LengthField
-                    compact={true}
-                    signed={!isDart(wedge)}
-                    span={wedgeSpan(wedge.kind, 'intake')}
-                    label={TEXTS.intakeAt({ level: name })}
-                    value={drafted.intake.get(name) ?? 0}
-                    unit={client.unit}
-                    {...edit({ code: 'intakeSet', level: name }, (before, mm) =>
-                      setIntake(before, wedge.id, name, mm, intakeNow(drafted)),
-                    )}
-                  />
+                  <IntakeField wedge={wedge} drafted={drafted} level={name} />
                 ) : (
                   <NotCrossed />
                 )}
               </td>
-            ))}
-          </tr>
-          <tr>
-            <th scope="row">{TEXTS.fromCentre}</th>
-            {levels.map(({ name, y }) => (
-              <td key={name}>
+              <td>
                 {drafted.onCentre ? (
                   <span className="fixed">{formatLength(0, client.unit)}</span>
                 ) : !reaches(extent, y) ? (
@@ -110,8 +99,8 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
                   />
                 )}
               </td>
-            ))}
-          </tr>
+            </tr>
+          ))}
         </tbody>
       </table>
       {bent ? (
@@ -128,6 +117,50 @@ export function WedgeNumbers({ wedge, drafted, block }: WedgeNumbersProps) {
         </button>
       ) : null}
     </>
+  );
+}
+
+/** So much one press of − or + takes less or more: a line of the tape. mm */
+const PRESS = { in: inches(1 / 16), cm: 1 } as const;
+
+interface IntakeFieldProps {
+  readonly wedge: Wedge;
+  readonly drafted: DraftedWedge;
+  readonly level: LevelName;
+}
+
+/** What the wedge takes at one level; under a finger with a press for less and one for more. */
+function IntakeField({ wedge, drafted, level }: IntakeFieldProps) {
+  const { client } = useOpen();
+  const edit = useStyleNumber();
+  const change = useStore((state) => state.change);
+  const value = drafted.intake.get(level) ?? 0;
+  const span = wedgeSpan(wedge.kind, 'intake');
+  const set = (before: Style, mm: number): Style =>
+    setIntake(before, wedge.id, level, mm, intakeNow(drafted));
+  const press = (by: number): void => {
+    const line = PRESS[client.unit];
+    const next = Math.min(span[1], Math.max(span[0], (Math.round(value / line) + by) * line));
+    change({ code: 'intakeSet', level }, (book) => changeStyle(book, (style) => set(style, next)));
+  };
+  return (
+    <span className="stepped">
+      <button type="button" aria-label={TEXTS.less({ level })} onClick={() => press(-1)}>
+        −
+      </button>
+      <LengthField
+        compact={true}
+        signed={!isDart(wedge)}
+        span={span}
+        label={TEXTS.intakeAt({ level })}
+        value={value}
+        unit={client.unit}
+        {...edit({ code: 'intakeSet', level }, set)}
+      />
+      <button type="button" aria-label={TEXTS.more({ level })} onClick={() => press(1)}>
+        +
+      </button>
+    </span>
   );
 }
 

@@ -64,6 +64,7 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   sideZipSet: ({ zipped }) => (zipped ? 'zip in the side seam' : 'side seam without a zip'),
   rightWedgesSet: ({ own }) => (own ? 'wedges of the right’s own' : 'the same wedges left and right'),
   easeSet: ({ level }) => `ease at the ${LEVEL_WORDS[level]}`,
+  panelWidthSet: ({ level }) => `width of a panel at the ${LEVEL_WORDS[level]}`,
 
   topLineSet: () => 'top edge’s line',
   topEdgeMoved: ({ from }) => `top edge above the ${LEVEL_WORDS[from]} line`,

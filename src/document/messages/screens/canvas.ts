@@ -21,6 +21,7 @@ interface FromLevel extends AtLevel {
 export const CANVAS = catalogue({
   empty: 'The blocks are drawn as soon as the tape’s numbers and the garment’s allow it.',
   joinedSide: 'no side seam',
+  keys: 'Page Down and Page Up go from handle to handle; arrow keys move the one in hand.',
   /** Where a handle that is pulled comes to rest; empty where that is no place of its own. */
   places: {
     grid: '',
@@ -30,12 +31,22 @@ export const CANVAS = catalogue({
     level: 'on a level line',
     even: 'even with another dart',
     straight: 'where the axis is straight',
+    start: 'where it was',
+    limit: 'as far as it can be cut',
+  },
+  /** Which of the half blocks a narrow window shows. */
+  shown: { legend: 'Blocks shown', front: 'Front', back: 'Back', both: 'Both' },
+  levels: {
+    down: ({ length }: { length: string }) => `${length} down`,
+    outOfScale: 'not to scale',
   },
   tools: {
     label: 'Table',
     zoomOut: 'Zoom out',
     zoomIn: 'Zoom in',
-    fit: 'Fit',
+    /** The scale of the drawing, of real size. */
+    scale: ({ percent }: { percent: string }) => `${percent} %`,
+    fit: 'Whole drawing',
     realSize: 'Real size',
     measureScreen: 'Measure the screen again',
     addWedge: 'Add a wedge here',
@@ -73,11 +84,14 @@ export const CANVAS = catalogue({
     title: 'Girth ledger',
     asAsked: 'as asked',
     off: ({ difference }: { difference: string }) => `${difference} off`,
-    body: 'body',
+    heads: { ease: 'Ease' },
+    body: ({ length }: { length: string }) => `body ${length}`,
     ease: 'ease',
+    /** Of a girth whose row opens when it is pressed. */
+    open: ({ level, sewn }: AtLevel & { sewn: string }) => `${LEVEL_WORDS[level]} ${sewn}: ease and what is taken in`,
     easeAt: ({ level }: AtLevel) => `Ease at the ${LEVEL_WORDS[level]}`,
-    /** A length follows, then `andSide` and another. */
-    takenByWedges: 'in from the bust: wedges',
-    andSide: ', side',
+    /** What was taken in from the bust. */
+    wedges: ({ length }: { length: string }) => `wedges take ${length}`,
+    side: ({ length }: { length: string }) => `side seams ${length}`,
   },
 });

@@ -10,8 +10,8 @@ export const SHOULDER_KIND_WORDS = catalogue({
 
 export const WEDGE_KIND_WORDS = catalogue({
   through: 'Through',
-  openAtHem: 'Open at the hem',
-  openAtTop: 'Open at the top edge',
+  openAtHem: 'Open at hem',
+  openAtTop: 'Open at top',
   closed: 'Closed',
 });
 

@@ -1,7 +1,7 @@
 // The cards of the Draft step: garment, edges, shoulders, pieces beside the panels, left and right, and the wearer's safety.
 
 import type { EdgeNodeName, LevelName } from '../../../engine';
-import { catalogue } from '../catalogue';
+import { catalogue, plural } from '../catalogue';
 import { EDGE_NODE_WORDS } from '../words/edgeNodes';
 import { LEVEL_WORDS } from '../words/levels';
 
@@ -15,6 +15,15 @@ interface AtLevel {
 
 export const DRAFT = catalogue({
   numbers: 'The draft’s numbers',
+  inspector: {
+    tabs: { wedges: 'Wedges', garment: 'Garment', edges: 'Edges', shoulders: 'Shoulders', more: 'More' },
+    next: ({ step }: { step: string }) => `Next: ${step}`,
+    toMend: ({ count }: { count: number }) => `${count} to mend before it can be cut`,
+    sizing: ({ count, manual }: { count: number; manual: number }) =>
+      manual === 0
+        ? plural(count, { one: 'Its one wedge is balanced', other: `All ${count} wedges are balanced` })
+        : `${manual} of ${plural(count, { one: 'one wedge', other: `${count} wedges` })} sized by hand`,
+  },
   redrafted: {
     told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, and the top edge follows the armpit. What was asked for before is kept to compare with; its wedges are drawn by the new rules too.',
     read: 'Understood',
@@ -32,7 +41,7 @@ export const DRAFT = catalogue({
     title: 'Garment',
     topEdge: 'Top edge',
     topEdgeHint: ({ level }: AtLevel) =>
-      level === 'overBust' ? 'above the line under the arm' : `above the ${LEVEL_WORDS[level]} line`,
+      `above the ${LEVEL_WORDS[level]} line`,
     hem: 'Hem',
     hemHint: 'below the waist line',
     lacingGap: 'Lacing gap',
@@ -101,11 +110,16 @@ export const DRAFT = catalogue({
   sides: {
     title: 'Left and right',
     ownWedges: 'The right half has wedges of its own',
-    apart: 'Left and right are drafted apart and cut once each. Choose above which half lies on the table.',
+    apart: 'Left and right are drafted apart and cut once each. Choose over the table which half lies on it.',
     alike: 'Both sides are alike. A body that differs left to right is written down under its measurements.',
   },
   safety: {
     title: 'The wearer’s safety',
+    /** The waist's reduction as a number, by the unit it is typed in. */
+    reduction: { length: 'Waist taken in', percent: 'Waist taken in, per cent' },
+    reductionAs: 'Reduction typed as',
+    asPercent: '%',
+    percentFault: 'Write a number of per cent, as in 7.5.',
     /** A length follows, then `afterWaist`. */
     waistTakenIn: 'The waist is taken in by',
     afterWaist: ({ percent }: { percent: string | null }) =>

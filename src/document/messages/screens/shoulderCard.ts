@@ -1,6 +1,6 @@
 // The card of the Draft step that says where the garment ends above the bust.
 
-import { catalogue, plural } from '../catalogue';
+import { catalogue } from '../catalogue';
 
 export const SHOULDER_CARD = catalogue({
   title: 'Shoulders',
@@ -45,8 +45,4 @@ export const SHOULDER_CARD = catalogue({
     },
     bandAbove: { label: 'Band height', full: 'Band height', hint: 'above the top edge at the centres' },
   },
-  measureFromOverBust: 'Measure it from the over-bust line',
-  keepSideSeam: 'Keep the side seam',
-  makeDarts: ({ count }: { count: number }) =>
-    plural(count, { one: 'Make it a dart', other: 'Make them darts' }),
 });

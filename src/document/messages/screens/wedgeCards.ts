@@ -17,7 +17,9 @@ export const WEDGE_CARDS = catalogue({
   list: {
     title: 'Wedges',
     blocks: { front: 'Front wedges', back: 'Back wedges' },
-    add: 'Add',
+    shortBlocks: { front: 'Front', back: 'Back' },
+    dart: '(dart)',
+    add: '+',
     addTo: { front: 'Add a front wedge', back: 'Add a back wedge' },
     balanceAll: 'Balance all from the girths',
     choose: 'Choose a wedge here or on the table to see its numbers.',
@@ -28,11 +30,14 @@ export const WEDGE_CARDS = catalogue({
     legend: 'How its intake is set',
     balanced: 'Balanced',
     balancedHint: 'Follows the girths; the scales under a wedge say so',
-    manual: 'By hand, locked',
+    manual: 'By hand',
     manualHint: 'Stays as it was set; the padlock under a wedge says so',
   },
   numbers: {
+    lengths: { in: 'inches', cm: 'centimetres' },
     intake: 'Intake',
+    less: ({ level }: AtLevel) => `Less at the ${LEVEL_WORDS[level]}`,
+    more: ({ level }: AtLevel) => `More at the ${LEVEL_WORDS[level]}`,
     intakeAt: ({ level }: AtLevel) => `Intake at the ${LEVEL_WORDS[level]}`,
     fromCentre: 'From centre',
     axisAt: ({ level }: AtLevel) => `Axis from the centre line at the ${LEVEL_WORDS[level]}`,
@@ -72,6 +77,7 @@ export const WEDGE_CARDS = catalogue({
   },
   /** One line: Turn [intake] of it at the [level] to the [wedge] at the [level]. */
   turn: {
+    fold: 'Turn part of it into another wedge',
     turn: 'Turn',
     intake: 'Intake to turn about the bust point',
     ofIt: 'of it at the',
