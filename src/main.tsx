@@ -16,6 +16,7 @@ import {
 import './app/styles/base.css';
 import './app/styles/shell.css';
 import './app/styles/history.css';
+import './app/styles/footBar.css';
 import './app/styles/dialog.css';
 import './app/styles/book.css';
 import './app/styles/fields.css';
@@ -31,6 +32,7 @@ import './app/styles/shoulders.css';
 import './app/styles/sides.css';
 import './app/styles/darts.css';
 import './app/styles/inspector.css';
+import './app/styles/wedges.css';
 import './app/styles/proof.css';
 import './app/styles/cut.css';
 import './app/styles/touch.css';

@@ -63,7 +63,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   app: [
     ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles'],
     ...['measure/figure', 'measure/rows', 'measure'],
-    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft', 'fit'],
+    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'fit'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
   ],
 };

@@ -245,9 +245,14 @@ describe('Draft', () => {
       await unfold(page);
       await look(`wedge ${i + 1} selected`);
     }
-    await pressAll(walk, '.cards');
-    await chooseAll(walk, '.cards');
-    for (const text of ['99', '-99', 'x']) await writeInAll(walk, '.cards', text);
+    const tabs = page.locator('.tabs button');
+    for (let i = 0; i < (await tabs.count()); i += 1) {
+      await tabs.nth(i).click();
+      await look(`tab ${i + 1}`);
+      await pressAll(walk, '.tab-panel');
+      await chooseAll(walk, '.tab-panel');
+      for (const text of ['99', '-99', 'x']) await writeInAll(walk, '.tab-panel', text);
+    }
     expect(walk.found()).toEqual([]);
   });
 

@@ -2,7 +2,7 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectQuiet, withBrowser } from './session';
+import { expectQuiet, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -107,6 +107,7 @@ describe('a side panel in one', () => {
   it('is drawn on both blocks, tied, and cut as one piece', async () => {
     const visitor = await visit('draft');
     const { page } = visitor;
+    await openTab(page, 'Garment');
     await page.getByRole('checkbox', { name: 'Side panel cut in one' }).check();
     await page.getByText('no side seam', { exact: true }).waitFor();
     expect(await page.locator('.draft-canvas [data-piece="side"]').count()).toBe(2);

@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { downloadBytes } from '../support/downloadBytes';
-import { expectQuiet, withBrowser } from './session';
+import { expectQuiet, tapHandle, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -138,6 +138,7 @@ describe('the main path', () => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     const before = Number(await axis.getAttribute('aria-valuenow'));
     const finger = await context.newCDPSession(page);
+    await tapHandle(page, finger, 'axis:front-bust');
     await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
     for (let i = 1; i <= 6; i += 1)
       await finger.send('Input.dispatchTouchEvent', {
@@ -173,7 +174,7 @@ const GLYPHS: Readonly<Record<string, number>> = {
 
 /** What a ledger row says the side seam takes, in inches. */
 async function sideTakes(row: Promise<string | null>): Promise<number> {
-  const [, text = ''] = /side (\S+)/.exec((await row) ?? '') ?? [];
+  const [, text = ''] = /side seams (\S+)/.exec((await row) ?? '') ?? [];
   const whole = Number(/\d+/.exec(text.replace(/[⁰¹²³⁴-⁹]+⁄.*/u, ''))?.[0] ?? 0);
   const glyph = [...text].map((each) => GLYPHS[each] ?? 0).reduce((sum, each) => sum + each, 0);
   const script = /([⁰¹²³⁴-⁹]+)⁄/u.exec(text)?.[1] ?? '';

@@ -1,7 +1,7 @@
 // What a newcomer is told on Draft: before anything is measured, and while a tool of the table is in hand.
 
 import { describe, expect, it } from 'vitest';
-import { expectQuiet, withBrowser } from './session';
+import { expectQuiet, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -13,6 +13,7 @@ describe('Draft before anything is measured', () => {
     await page.getByRole('link', { name: 'Draft' }).click();
     await page.getByText('The draft needs').waitFor();
     expect(await page.getByRole('link', { name: 'Go to the measurements' }).count()).toBe(1);
+    await openTab(page, 'Garment');
     const safety = page.getByRole('region', { name: 'The wearer’s safety' });
     await safety.getByText('The waist is to be taken in by 2 in; it is not measured yet.').waitFor();
     expectQuiet(visitor);

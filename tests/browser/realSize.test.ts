@@ -15,6 +15,9 @@ describe('measuring the screen', () => {
     { width: 1440, height: 900, upright: false, pxPerMm: 4 },
   ])('has room in a window of $width × $height', async ({ width, height, upright, pxPerMm }) => {
     const { page } = await visit('draft', { viewport: { width, height } });
+    const more = page.getByRole('button', { name: 'More tools' });
+    await page.locator('.table-tools').waitFor();
+    if (await more.isVisible()) await more.click();
     await page.getByRole('button', { name: 'Real size' }).click();
     const slider = page.getByRole('slider', { name: 'Size' });
     const card = page.locator('.card-outline');

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { withBrowser } from './session';
+import { easeAt, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -55,24 +55,35 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
 
   it('draft, with all that can be asked for', async () => {
     const page = await open('draft');
-    for (const name of ['Closed', 'Shoulders'])
-      await page.getByRole('radio', { name }).check({ force: true });
-    for (const name of ['Fuller cup', 'Straps', 'Modesty panel', 'The right half has wedges of its own'])
-      await page.getByRole('checkbox', { name }).check();
-    expect(await cutOff(page)).toEqual([]);
+    for (const [tab, radio, boxes] of [
+      ['Wedges', 'Closed', ['Fuller cup']],
+      ['Shoulders', 'Shoulders', []],
+      ['More', null, ['Straps', 'Modesty panel', 'The right half has wedges of its own']],
+    ] as const) {
+      await openTab(page, tab);
+      if (radio) await page.getByRole('radio', { name: radio }).check({ force: true });
+      for (const name of boxes) await page.getByRole('checkbox', { name }).check();
+      expect(await cutOff(page), tab).toEqual([]);
+    }
+    for (const tab of ['Wedges', 'Garment', 'Edges']) {
+      await openTab(page, tab);
+      expect(await cutOff(page), tab).toEqual([]);
+    }
   });
 
   it('draft, with faults and cautions at the ledger', async () => {
     const page = await open('draft');
-    for (const [name, text] of [
-      ['Ease at the waist', '-3 15/16'],
-      ['Top edge at the bust line', '-1 15/16'],
-      ['Ease at the bust', 'wide'],
+    for (const [level, text] of [
+      ['waist', '-3 15/16'],
+      ['bust', 'wide'],
     ] as const) {
-      await page.getByRole('textbox', { name }).fill(text);
+      await (await easeAt(page, level)).fill(text);
       await page.keyboard.press('Tab');
     }
     await page.getByText('Write digits').waitFor();
+    await openTab(page, 'Edges');
+    await page.getByRole('textbox', { name: 'Top edge at the bust line' }).fill('-1 15/16');
+    await page.keyboard.press('Tab');
     expect(await cutOff(page)).toEqual([]);
   });
 
@@ -90,6 +101,8 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
     ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],
   ])('%s: %s', async (step, name, opener) => {
     const page = await open(step);
+    const more = page.getByRole('button', { name: 'More tools' });
+    if ((await more.count()) > 0 && (await more.isVisible())) await more.click();
     await page.locator(opener).click();
     await page.getByRole('dialog', { name }).waitFor();
     expect(await cutOff(page)).toEqual([]);

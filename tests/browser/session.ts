@@ -4,7 +4,9 @@ import {
   type Browser,
   type BrowserContext,
   type BrowserContextOptions,
+  type CDPSession,
   chromium,
+  type Locator,
   type Page,
 } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
@@ -58,4 +60,27 @@ export function withBrowser(
 export function expectQuiet({ strangers, complaints }: Visitor): void {
   expect(strangers).toEqual([]);
   expect(complaints).toEqual([]);
+}
+
+/** Opens a tab of the Draft step's inspector. */
+export const openTab = (page: Page, name: string): Promise<void> =>
+  page.getByRole('tab', { name, exact: true }).click();
+
+/** The field of the ease at a level; where the girths stand on the table, the level's row is opened first. */
+export async function easeAt(page: Page, level: string): Promise<Locator> {
+  const ease = page.getByRole('textbox', { name: `Ease at the ${level}` });
+  const chip = page.getByRole('button', { name: new RegExp(`^${level} .*ease and what is taken in$`) });
+  await page.locator('.ledger').waitFor();
+  if ((await chip.count()) > 0 && (await chip.getAttribute('aria-expanded')) === 'false') await chip.click();
+  return ease;
+}
+
+/** Takes a handle in hand with a tap of a finger, so that the next touch pulls it. */
+export async function tapHandle(page: Page, finger: CDPSession, id: string): Promise<void> {
+  const box = await page.locator(`[data-handle="${id}"] .mark`).boundingBox();
+  if (!box) throw new Error(`${id} is not on the table`);
+  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [at] });
+  await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await page.locator(`[data-handle="${id}"].held`).waitFor({ state: 'attached' });
 }

@@ -5,7 +5,7 @@ import { createRequire } from 'node:module';
 import type axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectQuiet, withBrowser } from './session';
+import { expectQuiet, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -36,6 +36,7 @@ describe.each(SCREENS)('on %s', (_, options) => {
   it.each(['light', 'dark'] as const)('axe finds nothing on Draft, in the %s', async (colorScheme) => {
     const visitor = await visit('draft', { ...options, colorScheme });
     const { page } = visitor;
+    await openTab(page, 'Shoulders');
     await page.getByRole('radio', { name: 'Shoulders', exact: true }).check({ force: true });
     await page.getByRole('button', { name: 'Make them darts' }).waitFor();
     expect(await found(page), 'in the way').toEqual([]);

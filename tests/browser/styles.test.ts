@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { runDraft } from '../cli/runDraft';
 import { downloadBytes } from '../support/downloadBytes';
-import { expectQuiet, withBrowser } from './session';
+import { expectQuiet, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -26,6 +26,7 @@ describe('a style of the maker’s own', () => {
   it('is kept, worn by the next client after a reload, and written out for the headless drafter', async () => {
     const visitor = await visit('draft');
     const { page } = visitor;
+    await openTab(page, 'Garment');
     await page.getByRole('textbox', { name: 'Hem', exact: true }).fill('5 1/4');
     await page.getByRole('textbox', { name: 'Hem', exact: true }).press('Enter');
     await page.getByRole('button', { name: 'Style book' }).click();
@@ -54,6 +55,7 @@ describe('a style of the maker’s own', () => {
     await page.getByRole('button', { name: 'Duplicate Wren Abernathy' }).click();
     await page.getByRole('button', { name: 'New draft' }).click();
     await page.getByRole('button', { name: 'Close' }).click();
+    await openTab(page, 'Garment');
     await expect.poll(() => page.getByRole('textbox', { name: 'Hem', exact: true }).inputValue()).toBe('4');
     await page.getByRole('combobox', { name: 'Start from a style' }).selectOption({ label: 'Harbour' });
     await expect

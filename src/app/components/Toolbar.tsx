@@ -32,7 +32,11 @@ export function Toolbar({ label, className, children }: ToolbarProps) {
       all.find((each) => each === last.current) ??
       all.find((each) => each.getAttribute('aria-pressed') === 'true') ??
       all[0];
-    for (const each of all) each.tabIndex = each === stop ? 0 : -1;
+    for (const each of all) {
+      const index = each === stop ? '0' : '-1';
+      // Written only where it changes, so that a drawing that changes nothing leaves no trace.
+      if (each.getAttribute('tabindex') !== index) each.setAttribute('tabindex', index);
+    }
   };
   useLayoutEffect(settle);
   const press = (event: KeyboardEvent): void => {

@@ -13,6 +13,7 @@ import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
+import { faultId } from './strip/mendFocus';
 
 const TEXTS = DRAFT.garment;
 
@@ -89,7 +90,7 @@ function AtTheSide() {
   return (
     <>
       <Switch
-        id="side-panel"
+        id="joinedSide"
         label={TEXTS.joinedSide}
         hint={TEXTS.joinedSideHint}
         on={style.joinedSide === true}
@@ -100,7 +101,7 @@ function AtTheSide() {
         }
       />
       <Switch
-        id="side-zip"
+        id="closure.sideZip"
         label={TEXTS.sideZip}
         hint={TEXTS.sideZipHint}
         on={style.closure.sideZip === true}
@@ -115,6 +116,7 @@ function AtTheSide() {
 }
 
 interface SwitchProps {
+  /** The field of the style. */
   readonly id: string;
   readonly label: string;
   readonly hint: string;
@@ -125,7 +127,7 @@ interface SwitchProps {
 function Switch({ id, label, hint, on, onSet }: SwitchProps) {
   return (
     <div className="switch">
-      <Checkbox on={on} onSet={onSet} describedBy={`${id}-hint`}>
+      <Checkbox on={on} onSet={onSet} describedBy={`${id}-hint ${faultId(id)}`}>
         {label}
       </Checkbox>
       <p className="hint" id={`${id}-hint`}>

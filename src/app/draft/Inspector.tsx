@@ -118,10 +118,10 @@ function InspectorFoot() {
         type="button"
         className="primary"
         onClick={() => {
-          window.location.hash = 'true';
+          window.location.hash = 'fit';
         }}
       >
-        {TEXTS.next({ step: SHELL.steps.true })}
+        {TEXTS.next({ step: SHELL.steps.fit })}
       </button>
     </div>
   );

@@ -1,6 +1,15 @@
 // The width of a panel at a level, given as a number: the wedge beside the panel is moved until it is so wide.
 
-import { type Block, type Draft, isThrough, type LevelName, type Piece, type Style, stationOf, xAt } from '../../engine';
+import {
+  type Block,
+  type Draft,
+  isThrough,
+  type LevelName,
+  type Piece,
+  type Style,
+  stationOf,
+  xAt,
+} from '../../engine';
 import { keepAxis } from './axis';
 import { setStation } from './commands';
 
@@ -76,7 +85,8 @@ const numberOnBlock = ({ kind, number }: Piece, cuts: number): number =>
 /** The style with a wedge's axis moved as a whole, mm away from the centre line. */
 function moved(style: Style, { blocks, levels }: Draft, id: string, by: number): Style {
   const waist = levels.find(({ name }) => name === 'waist');
-  const block = blocks && [blocks.front, blocks.back].find((each) => each.wedges.some((one) => one.id === id));
+  const block =
+    blocks && [blocks.front, blocks.back].find((each) => each.wedges.some((one) => one.id === id));
   const wedge = block?.wedges.find((each) => each.id === id);
   const width = block?.width.get('waist');
   if (!waist || !block || !wedge || width === undefined) return style;

@@ -13,13 +13,8 @@ export interface SnapPoint {
   readonly place: 'bustLine' | 'mirrored' | 'level' | 'even' | 'straight' | 'start';
 }
 
-/** The values a handle snaps to: where it is, and, of axes, their bends and the points of darts, places of their own. */
-export const snapPointsOf = (handle: Handle, draft: Draft): SnapPoint[] => [
-  ...placesOf(handle, draft),
-  { value: handle.value, place: 'start' },
-];
-
-function placesOf(handle: Handle, draft: Draft): SnapPoint[] {
+/** The values a handle snaps to; only axes, their bends and the points of darts have any. */
+export function snapPointsOf(handle: Handle, draft: Draft): SnapPoint[] {
   if (handle.kind === 'point') return heightsFor(handle, draft);
   if (handle.kind === 'bend') return straightFor(handle, draft);
   if (handle.kind !== 'axis' || !handle.block || !draft.blocks) return [];

@@ -123,7 +123,7 @@ export function usePointers(
       send('down', event);
     },
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
-      if (busy || event.button !== 0 || isPulled(event.target, event.pointerType)) return;
+      if (busy || event.button !== 0) return;
       // The pointer is captured when it moves, so that a click still reaches the element under it.
       send('down', event);
     },
@@ -140,8 +140,3 @@ export function usePointers(
     },
   };
 }
-
-/** A press on a handle pulls it, and does not move the canvas; under a finger only where the handle is in hand. */
-const isPulled = (target: EventTarget, pointerType: string): boolean =>
-  target instanceof Element &&
-  target.closest(pointerType === 'touch' ? '[data-handle].held' : '[data-handle]') !== null;

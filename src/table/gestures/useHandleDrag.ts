@@ -108,7 +108,9 @@ export function useHandleDrag(
     const found = limit.current.reach(value, steps.grid, drawn, ({ draft }) => countErrors(draft));
     return () => {
       const at = found.isLimit ? 'limit' : place;
-      setDragging((last) => (last?.id === handle.id && last.place === at ? last : { id: handle.id, place: at }));
+      setDragging((last) =>
+        last?.id === handle.id && last.place === at ? last : { id: handle.id, place: at },
+      );
       shown.current = found.made;
       pulledTo.current = found.value;
       found.made.show();
@@ -182,7 +184,7 @@ export function useHandleDrag(
       limit.current = null;
       pulledTo.current = null;
       lastPress.current = null;
-      snapPoints.current = snapPointsFor(handle);
+      snapPoints.current = [...snapPointsFor(handle), { value: handle.value, place: 'start' }];
       requested.current = null;
       send({
         kind: 'press',

@@ -1,7 +1,15 @@
 // The layout of the two half blocks on the canvas: the front with its centre line on the left, the back mirrored with its centre
 // line on the right, so that both side seams face each other. Both share one coordinate system, canvas mm: x right, y down.
 
-import { type Block, type BlockName, type Draft, type LevelName, type Piece, type Point, xAt } from '../../engine';
+import {
+  type Block,
+  type BlockName,
+  type Draft,
+  type LevelName,
+  type Piece,
+  type Point,
+  xAt,
+} from '../../engine';
 
 export interface CanvasLayout {
   /** x of the centre line of each block, canvas mm. */
@@ -34,7 +42,9 @@ export function layOut(draft: Draft): CanvasLayout | null {
   );
   const top = Math.min(highest.y, span.highest, ...heads.map((y) => y - BAND_LIFT_MM)) - ROOM.above;
   const foot = Math.max(span.lowest, span.waist + 60) + ROOM.below;
-  const beyond = levels.filter(({ y }) => y > foot).map(({ name }, i) => [name, foot + i * BEYOND_MM] as const);
+  const beyond = levels
+    .filter(({ y }) => y > foot)
+    .map(({ name }, i) => [name, foot + i * BEYOND_MM] as const);
   return {
     centreX: { front: 0, back: width },
     left: -ROOM.around,

@@ -1,17 +1,18 @@
 // The canvas: dotted pattern paper, both half blocks, the level lines through them, and all handles.
 
-import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { type PointerEvent, useMemo, useRef, useState } from 'react';
 import { TABLE, type Unit } from '../../document';
 import type { Draft, Level, LevelName, Piece, Style } from '../../engine';
 import { type SnapPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
 import { type HandleActions, type StepSizes, useHandleDrag } from '../gestures/useHandleDrag';
+import { type ClientPoint, usePreventTouchScroll } from '../gestures/usePreventTouchScroll';
 import type { Redraft } from '../handles/bendHandles';
 import type { Handle } from '../handles/handle';
 import { handlesOf } from '../handles/handlesOf';
 import { nearestHandle } from '../handles/nearestHandle';
 import { type PanelBeside, panelsBeside } from '../handles/panelsBeside';
-import type { CanvasLayout } from '../layout/layOut';
+import type { CanvasLayout, ShownBlocks } from '../layout/layOut';
 import { AddGuide, type NewWedge, newWedgeAt } from './AddGuide';
 import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
@@ -34,6 +35,8 @@ export interface DraftCanvasProps {
   readonly coarse: boolean;
   readonly selected: string | null;
   readonly onSelect: (wedge: string) => void;
+  /** The blocks that are drawn, with their handles. */
+  readonly blocks: ShownBlocks;
   /** The level in hand. */
   readonly level: LevelName;
   readonly unit: Unit;
@@ -90,6 +93,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
     level,
     unit,
     small,
+    blocks,
   } = props;
   const { view, size } = shown;
   const { pxPerMm, left, top } = view;
@@ -106,14 +110,16 @@ export function DraftCanvas(props: DraftCanvasProps) {
     if (wedge) onSelect(wedge);
   };
   const [adding, setAdding] = useState<NewWedge | null>(null);
-  const placeOf = (event: PointerEvent<SVGElement>): { x: number; y: number } => {
+  const placeOf = (event: ClientPoint): { x: number; y: number } => {
     const box = canvas.current?.getBoundingClientRect() ?? { left: 0, top: 0 };
     return { x: left + (event.clientX - box.left) / pxPerMm, y: top + (event.clientY - box.top) / pxPerMm };
   };
   const selectedHandles = handles.filter(
-    (handle) => !OF_SELECTED.includes(handle.kind) || handle.wedge === selected,
+    (handle) =>
+      (blocks === 'both' || blocks === (handle.block ?? 'front')) &&
+      (!OF_SELECTED.includes(handle.kind) || handle.wedge === selected),
   );
-  const nearest = (event: PointerEvent<SVGElement>): Found | null => {
+  const nearest = (event: ClientPoint): Found | null => {
     const handle = nearestHandle(selectedHandles, placeOf(event), px);
     const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
     return handle && own ? { handle, own } : null;
@@ -136,10 +142,14 @@ export function DraftCanvas(props: DraftCanvasProps) {
     else if (id) take(id, id);
   };
   const pointers = usePointers(canvas, shown.panZoom, click, dragging !== null, breakOff);
-  usePreventTouchScroll(canvas);
+  usePreventTouchScroll(canvas, (at) => {
+    const found = nearest(at);
+    return found !== null && found.handle.gain.y !== 0 && inHand.held === heldBy(found.handle);
+  });
   const [width, height] = [size.width * px, size.height * px];
   const shownHandles = selectedHandles.map(({ id }) => id);
-  const stop = inHand.focused !== null && shownHandles.includes(inHand.focused) ? inHand.focused : shownHandles[0];
+  const stop =
+    inHand.focused !== null && shownHandles.includes(inHand.focused) ? inHand.focused : shownHandles[0];
   const press = (event: PointerEvent<SVGElement>): void => {
     const found = nearest(event);
     if (!found) return;
@@ -149,8 +159,11 @@ export function DraftCanvas(props: DraftCanvasProps) {
       event.pointerType === 'touch'
         ? inHand.held === heldBy(handle)
         : handle.wedge === null || handle.wedge === selected;
+    // A finger that pulls nothing moves the canvas or scrolls.
+    if (!isHeld && event.pointerType === 'touch') return;
+    event.stopPropagation();
     if (isHeld) eventsFor(handle).onPointerDown(event, own);
-    else if (event.pointerType !== 'touch') choose(found);
+    else choose(found);
   };
   const dragged = selectedHandles.find((handle) => handle.id === dragging?.id);
   // Where the canvas is in view from top to bottom, a finger may still scroll the page on it.
@@ -180,7 +193,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       <rect className="paper" x={left} y={top} width={width} height={height} fill="url(#dots)" />
       {draft.blocks
         ? (['front', 'back'] as const).map((block) =>
-            draft.blocks ? (
+            draft.blocks && (blocks === 'both' || blocks === block) ? (
               <BlockDrawing
                 key={block}
                 block={draft.blocks[block]}
@@ -209,7 +222,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       <BandDrawing draft={draft} layout={layout} nameOf={messages.piece} textMm={13 * px} />
       {props.earlier ? <EarlierOutlines draft={props.earlier} layout={layout} /> : null}
       <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={13 * px} />
-      <WedgeSigns draft={draft} layout={layout} px={px} />
+      <WedgeSigns draft={draft} layout={layout} shown={blocks} px={px} />
       {selectedHandles.map((handle) => (
         <HandleMark
           key={handle.id}
@@ -266,18 +279,3 @@ interface Found {
 
 /** What is in hand while a handle is: its wedge, or the handle itself where it belongs to none. */
 const heldBy = ({ id, wedge }: Handle): string => wedge ?? id;
-
-/** Keeps the page from scrolling while a finger drags a handle that goes up and down, or two pinch. */
-function usePreventTouchScroll(canvas: RefObject<SVGSVGElement | null>): void {
-  useEffect(() => {
-    const svg = canvas.current;
-    const hold = (event: TouchEvent): void => {
-      const onHandle =
-        event.target instanceof Element && event.target.closest('.held[aria-orientation="vertical"]');
-      if (onHandle || event.touches.length > 1) event.preventDefault();
-    };
-    // React's touch listeners are passive, and not every browser applies touch-action inside an SVG.
-    svg?.addEventListener('touchstart', hold, { passive: false });
-    return () => svg?.removeEventListener('touchstart', hold);
-  }, [canvas]);
-}

@@ -44,12 +44,7 @@ export const LevelLines = memo(function LevelLines(props: LevelLinesProps) {
               {nameOf(level.name)}
             </text>
             {note === '' ? null : (
-              <text
-                className="level-note"
-                x={left + INDENT_PX * px}
-                y={y + BELOW_PX * px}
-                fontSize={13 * px}
-              >
+              <text className="level-note" x={left + INDENT_PX * px} y={y + BELOW_PX * px} fontSize={13 * px}>
                 {note}
               </text>
             )}

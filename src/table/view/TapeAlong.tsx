@@ -36,6 +36,7 @@ export const TapeAlong = memo(function TapeAlong({ right, top, height, px, unit 
   const long = (at: number): number => (at % whole === 0 ? 9 : at % (2 * fine) === 0 ? 6 : 4);
   const numbers = ticks.filter((at) => at % count === 0 && at > 0);
   return (
+    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of an SVG takes no focus
     <g className="tape-along" aria-hidden="true">
       <rect x={left} y={top} width={WIDTH_PX * px} height={height} />
       <path d={ticks.map((at) => `M${left} ${at * mm}h${long(at) * px}`).join('')} />

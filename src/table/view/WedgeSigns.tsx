@@ -2,11 +2,13 @@
 
 import { memo } from 'react';
 import { type BlockName, type Draft, type Wedge, xAt } from '../../engine';
-import { type CanvasLayout, onCanvas } from '../layout/layOut';
+import { type CanvasLayout, onCanvas, type ShownBlocks } from '../layout/layOut';
 
 interface WedgeSignsProps {
   readonly draft: Draft;
   readonly layout: CanvasLayout;
+  /** The blocks that are drawn. */
+  readonly shown: ShownBlocks;
   /** One px in canvas mm. */
   readonly px: number;
 }
@@ -21,10 +23,11 @@ const BALANCE =
 /** The sign of each way to size a wedge, as SVG path data about its centre, about 17 wide and 12 high. */
 export const SIZING_SIGNS: Readonly<Record<Wedge['sizing'], string>> = { manual: LOCK, balanced: BALANCE };
 
-export const WedgeSigns = memo(function WedgeSigns({ draft, layout, px }: WedgeSignsProps) {
+export const WedgeSigns = memo(function WedgeSigns({ draft, layout, shown, px }: WedgeSignsProps) {
   const { blocks, span } = draft;
   if (!blocks || !span) return null;
-  return (['front', 'back'] as const).map((block: BlockName) =>
+  const blockNames = shown === 'both' ? (['front', 'back'] as const) : [shown];
+  return blockNames.map((block: BlockName) =>
     blocks[block].wedges.map((wedge) => {
       const at = onCanvas(layout, block, { x: xAt(wedge.axis, span.hem), y: span.hem + DROP_PX * px });
       return (

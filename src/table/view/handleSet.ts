@@ -36,7 +36,7 @@ const KEYS: Readonly<Record<string, 1 | -1 | 'first' | 'last'>> = {
 export function goTo(canvas: SVGSVGElement | null, key: string): boolean {
   const step = KEYS[key];
   const handles = [...(canvas?.querySelectorAll<SVGElement>('[data-handle]') ?? [])];
-  const at = handles.findIndex((each) => each === document.activeElement);
+  const at = handles.indexOf(document.activeElement as SVGElement);
   if (step === undefined || at < 0) return false;
   const next = step === 'first' ? 0 : step === 'last' ? handles.length - 1 : at + step;
   handles[(next + handles.length) % handles.length]?.focus();

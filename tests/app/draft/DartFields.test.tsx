@@ -1,12 +1,19 @@
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
+import { MendList } from '../../../src/app/draft/strip/MendList';
 import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
 import { changeClient, changeStyle, DEMO_BOOK, setDartPoint, setStation } from '../../../src/document';
 import { inches, type Wedge } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 const ID = 'front-side';
-const cardFor = (id: string) => onTable(<WedgeCard selected={id} onSelect={() => undefined} level="waist" onLevel={() => undefined} />);
+const cardFor = (id: string) =>
+  onTable(
+    <>
+      <WedgeCard selected={id} onSelect={() => undefined} level="waist" onLevel={() => undefined} />
+      <MendList onShow={() => undefined} />
+    </>,
+  );
 const ends = (name: string) => screen.getByRole('radio', { name });
 const field = (name: string) => screen.getByRole('textbox', { name });
 
@@ -113,7 +120,7 @@ describe('how a wedge ends', () => {
           ),
         ),
     );
-    expect(screen.getByText(/^The points of the side-front dart are/)).toBeVisible();
+    expect(screen.getByText(/The points of the side-front dart are/)).toBeVisible();
     const lower = field('Lower point below the bust');
     await user.type(lower, '{Control>}a{/Control}3{Enter}');
     expect(changes().at(-1)).toBe('lower point of the side-front dart');

@@ -1,6 +1,7 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { ExtrasCard } from '../../../src/app/draft/ExtrasCard';
+import { MendList } from '../../../src/app/draft/strip/MendList';
 import { changeStyle, DEMO_BOOK } from '../../../src/document';
 import { inches } from '../../../src/engine';
 import { onTable } from '../withStore';
@@ -21,7 +22,7 @@ describe('the card of pieces beside the panels', () => {
     expect(changes()).toEqual(['modesty panel', 'overlap', 'straps', 'modesty panel']);
   });
 
-  it('says at the width of a facing that there is no room for it', () => {
+  it('marks the width of a facing that there is no room for, and the list says so', () => {
     // A deep point at centre back, from which the hem rises so fast that it would meet the top edge.
     const steep = changeStyle(DEMO_BOOK, (style) => ({
       ...style,
@@ -32,7 +33,14 @@ describe('the card of pieces beside the panels', () => {
       },
       extras: { facing: { width: 200 } },
     }));
-    onTable(<ExtrasCard />, steep);
+    onTable(
+      <>
+        <ExtrasCard />
+        <MendList onShow={() => undefined} />
+      </>,
+      steep,
+    );
+    expect(screen.getByRole('textbox', { name: /^Facing width/ })).toBeInvalid();
     expect(screen.getByText(/width of the facing is more than .* has room for/)).toBeVisible();
   });
 });

@@ -1,8 +1,17 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { GarmentCard } from '../../../src/app/draft/GarmentCard';
+import { MendList } from '../../../src/app/draft/strip/MendList';
 import { changeStyle, DEMO_BOOK } from '../../../src/document';
 import { onTable } from '../withStore';
+
+/** The card, and the list that tells what is wrong with what is set on it. */
+const WithFaults = () => (
+  <>
+    <GarmentCard />
+    <MendList onShow={() => undefined} />
+  </>
+);
 
 const switched = () => screen.getByRole('checkbox', { name: 'Side panel cut in one' });
 
@@ -22,7 +31,7 @@ describe('the side panel', () => {
       ...style,
       wedges: style.wedges.filter(({ block }) => block === 'front'),
     }));
-    const { user } = onTable(<GarmentCard />, bare);
+    const { user } = onTable(<WithFaults />, bare);
     await user.click(switched());
     expect(switched()).toHaveAccessibleDescription(/cannot be cut in one at the side/);
   });
@@ -47,14 +56,15 @@ describe('the side zip', () => {
       ...style,
       closure: { front: 'seam', back: 'seam', lacingGap: 0 },
     }));
-    const { user } = onTable(<GarmentCard />, closed);
+    const { user } = onTable(<WithFaults />, closed);
     expect(screen.getByText(/opens nowhere.*or a zip in the side seam/)).toBeVisible();
-    await user.click(zip());
+    await user.click(screen.getByRole('button', { name: 'Put a zip in the side seam' }));
+    expect(zip()).toBeChecked();
     expect(screen.queryByText(/opens nowhere/)).toBeNull();
   });
 
   it('says at the switch that a side panel cut in one excludes it, until one of the two is off', async () => {
-    const { user } = onTable(<GarmentCard />);
+    const { user } = onTable(<WithFaults />);
     await user.click(zip());
     expect(zip()).not.toHaveAccessibleDescription(/needs a side seam/);
     await user.click(switched());

@@ -1,6 +1,7 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { ShouldersCard } from '../../../src/app/draft/ShouldersCard';
+import { MendList } from '../../../src/app/draft/strip/MendList';
 import {
   type Book,
   changeClient,
@@ -13,19 +14,27 @@ import {
 import { DEFAULT_STYLE, draft, inches } from '../../../src/engine';
 import { onTable } from '../withStore';
 
+/** The card, and the list that tells what stands against it. */
+const WithFaults = () => (
+  <>
+    <ShouldersCard />
+    <MendList onShow={() => undefined} />
+  </>
+);
+
 const kind = (name: string) => screen.getByRole('radio', { name });
 const field = (name: string) => screen.getByRole('textbox', { name });
 const shouldered = changeStyle(DEMO_BOOK, (style) => setShoulderKind(style, 'shoulders'));
 
 describe('the card of the shoulders', () => {
   it('offers darts in one press where wedges would run into the armhole, and one undo brings them back', async () => {
-    const { user, client, store, changes } = onTable(<ShouldersCard />);
+    const { user, client, store, changes } = onTable(<WithFaults />);
     const style = () => client().drafts[0]?.style;
     expect(kind('Strapless')).toBeChecked();
     expect(screen.queryByRole('textbox')).toBeNull();
     await user.click(kind('Shoulders'));
-    expect(screen.getByText(/^The side-front wedge has no place to end on a shouldered front/)).toBeVisible();
-    expect(screen.getByText(/^The side-back wedge has no place to end on a shouldered back/)).toBeVisible();
+    expect(screen.getByText(/The side-front wedge has no place to end on a shouldered front/)).toBeVisible();
+    expect(screen.getByText(/The side-back wedge has no place to end on a shouldered back/)).toBeVisible();
     await user.click(screen.getByRole('button', { name: 'Make them darts' }));
     expect(
       style()
@@ -76,8 +85,8 @@ describe('the card of the shoulders', () => {
       ...client,
       measurements: { ...client.measurements, acrossShoulder: null },
     }));
-    onTable(<ShouldersCard />, unmeasured);
-    expect(screen.getByText(/^Across back shoulder is not filled in/)).toBeVisible();
+    onTable(<WithFaults />, unmeasured);
+    expect(screen.getByText(/The draft needs across back shoulder/)).toBeVisible();
     expect(screen.getByRole('link', { name: 'Go to the measurements' })).toHaveAttribute('href', '#measure');
   });
 
@@ -86,19 +95,20 @@ describe('the card of the shoulders', () => {
     ['Measure it from the over-bust line', { topFrom: 'waist', topAbove: 80 }, 'top edge’s line'],
   ] as const)('offers “%s”', async (name, given, undo) => {
     const book = changeStyle(shouldered, (style) => ({ ...style, ...given }));
-    const { user, changes } = onTable(<ShouldersCard />, book);
+    const { user, changes } = onTable(<WithFaults />, book);
     await user.click(screen.getByRole('button', { name }));
     expect(screen.queryByRole('button', { name })).toBeNull();
     expect(changes()).toEqual([undo]);
   });
 
-  it('says at the number what is too much of it', () => {
+  it('marks the number that is too much, and the list says why', () => {
     const high = changeStyle(shouldered, (style) => ({
       ...style,
       topShape: { ...style.topShape, underarm: { beyond: inches(7), kind: 'smooth' } },
     }));
-    onTable(<ShouldersCard />, high);
-    expect(field('Shoulder drop')).toHaveAccessibleDescription(/armhole comes out too small/);
+    onTable(<WithFaults />, high);
+    expect(field('Shoulder drop')).toBeInvalid();
+    expect(screen.getByText(/armhole comes out too small/)).toBeVisible();
   });
 
   // The card says itself what is out of a span; the engine's own must be the same.

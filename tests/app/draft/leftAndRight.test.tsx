@@ -1,9 +1,9 @@
 import { screen } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
-import { GarmentCard } from '../../../src/app/draft/GarmentCard';
 import { SideChoice } from '../../../src/app/draft/SideChoice';
 import { SidesCard } from '../../../src/app/draft/SidesCard';
+import { StyleChoice } from '../../../src/app/draft/styles/StyleChoice';
 import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
 import { FitStep } from '../../../src/app/fit/FitStep';
 import { SideContext } from '../../../src/app/store/sideContext';
@@ -107,7 +107,7 @@ describe('left and right on the Draft step', () => {
     const kept = changeStyle(DEMO_BOOK, (style) => setRightWedges(style, true));
     const { user, store } = onTable(
       <SideContext value="right">
-        <GarmentCard />
+        <StyleChoice />
       </SideContext>,
       kept,
     );

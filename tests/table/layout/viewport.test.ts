@@ -9,6 +9,7 @@ const LAYOUT: CanvasLayout = {
   top: 200,
   width: 550,
   height: 400,
+  beyond: {},
 };
 const SIZE = { width: 1100, height: 600 };
 

@@ -55,7 +55,7 @@ const BESIDE_PX = 860;
 const RIMS = {
   beside: { left: 104, right: 34 },
   chips: { left: 84, right: 84 },
-  small: { left: 62, right: 80 },
+  small: { left: 66, right: 78 },
 } as const;
 const SMALL_PX = 640;
 /** Least scale at which legs can be told apart, px for a mm; a smaller table shows a part of it. */
@@ -163,6 +163,7 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
               coarse={coarse}
               selected={selected}
               onSelect={onSelect}
+              blocks={blocks}
               level={level}
               unit={client.unit}
               small={!beside}

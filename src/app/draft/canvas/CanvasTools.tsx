@@ -39,6 +39,7 @@ const SIGNS = {
   zoomIn: 'M4 10h12M10 4v12',
   fit: 'M3 7V3h4M13 3h4v4M17 13v4h-4M7 17H3v-4M7 7h6v6H7Z',
   realSize: 'M2 6h16v8H2ZM5 6v3M8 6v4M11 6v3M14 6v4',
+  more: 'M4 10h.01M10 10h.01M16 10h.01',
   measureScreen: 'M3 4h14v9H3ZM7 17h6M10 13v4',
 } as const;
 
@@ -47,6 +48,7 @@ export function CanvasTools(props: CanvasToolsProps) {
   const { client, savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const [measuring, setMeasuring] = useState(false);
+  const [unfolded, setUnfolded] = useState(false);
   const kept = screenScale(window);
   const realSize = (): void => {
     if (kept === null) setMeasuring(true);
@@ -74,7 +76,7 @@ export function CanvasTools(props: CanvasToolsProps) {
     <div className="tools-row">
       {props.children}
       <StyleChoice />
-      <Toolbar className="table-tools" label={TEXTS.label}>
+      <Toolbar className={unfolded ? 'table-tools unfolded' : 'table-tools'} label={TEXTS.label}>
         <Tool sign="addWedge" name={TEXTS.addWedge} pressed={adding} onPress={() => onAdding(!adding)} />
         <Tool sign="bend" name={TEXTS.bend} pressed={bending} onPress={() => onBending(!bending)} />
         <Tool sign="save" name={TEXTS.save} disabled={saved !== null && !differs} onPress={save} />
@@ -99,6 +101,7 @@ export function CanvasTools(props: CanvasToolsProps) {
         {kept === null ? null : (
           <Tool sign="measureScreen" name={TEXTS.measureScreen} onPress={() => setMeasuring(true)} />
         )}
+        <Tool sign="more" name={TEXTS.more} pressed={unfolded} onPress={() => setUnfolded(!unfolded)} />
       </Toolbar>
       {measuring ? (
         <LaterDialog onClose={() => setMeasuring(false)}>
@@ -126,7 +129,13 @@ interface ToolProps {
 
 function Tool({ sign, name, pressed, disabled = false, onPress }: ToolProps) {
   return (
-    <button type="button" className="tool" aria-pressed={pressed} disabled={disabled} onClick={onPress}>
+    <button
+      type="button"
+      className={`tool tool-${sign}`}
+      aria-pressed={pressed}
+      disabled={disabled}
+      onClick={onPress}
+    >
       <svg viewBox="0 0 20 20" aria-hidden="true">
         <path d={SIGNS[sign]} />
       </svg>

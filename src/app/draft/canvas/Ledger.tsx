@@ -154,6 +154,7 @@ interface EntryProps extends Written {
 const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
   const { level, sewn, outside, top, inHand, chip, isOpen, onOpen, onLevel } = props;
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the level of what has the focus in the row is in hand
     <div
       className={`row level-${level}${inHand ? ' in-hand' : ''}`}
       data-level={level}
@@ -172,7 +173,7 @@ const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
             onOpen(isOpen ? null : level);
           }}
         >
-          <Sewn {...props} />
+          {sewn === null ? <span className="sewn outside">{TEXTS.none}</span> : <Sewn {...props} />}
         </button>
       ) : (
         <Sewn {...props} />

@@ -8,7 +8,7 @@ import { MissingMeasurements, useOddities } from '../../components/IssueList';
 import { useIssueSentence } from '../../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
 import { CURES } from './cures';
-import { MEND_LIST } from './mendFocus';
+import { faultId, MEND_LIST } from './mendFocus';
 import { type TabName, tabOfIssue } from './tabs';
 
 interface MendListProps {
@@ -101,7 +101,7 @@ function Fault({ group, onShow }: FaultProps) {
   const cure = CURES[first.code];
   const tab = tabOfIssue(first);
   return (
-    <li className={first.severity}>
+    <li id={first.at.field === undefined ? undefined : faultId(first.at.field)} className={first.severity}>
       <b>{ISSUES.severities[first.severity]}</b> {[...new Set(group.map(sentence))].join(' ')}
       {wantsReading(first) && !isRead(first, savedDraft) ? (
         <>

@@ -26,6 +26,8 @@ export function PanelWidths({ level, onLevel }: PanelWidthsProps) {
   const { client } = useOpen();
   const draft = useDraft();
   const [typing, setTyping] = useState<string | null>(null);
+  /** The panel whose press takes the focus back when its field is left by a key. */
+  const left = useRef<string | null>(null);
   const reached = draft.proof.ledger.filter(({ widths }) => Object.keys(widths).length > 0);
   const row = reached.find((each) => each.level === level);
   const panels = panelsAcross(draft, row?.widths ?? {});
@@ -65,9 +67,22 @@ export function PanelWidths({ level, onLevel }: PanelWidthsProps) {
                   {pieceLabel(piece)}
                 </span>
                 {typing === piece.id ? (
-                  <WidthField piece={piece} level={level} width={width} onDone={() => setTyping(null)} />
+                  <WidthField
+                    piece={piece}
+                    level={level}
+                    width={width}
+                    onDone={(byKey) => {
+                      left.current = byKey ? piece.id : null;
+                      setTyping(null);
+                    }}
+                  />
                 ) : (
                   <button
+                    ref={(button) => {
+                      if (left.current !== piece.id || !button) return;
+                      left.current = null;
+                      button.focus();
+                    }}
                     type="button"
                     aria-label={WIDTHS.panel({ piece: pieceLabel(piece), level, width: write(width) })}
                     onClick={() => setTyping(piece.id)}
@@ -100,7 +115,8 @@ function panelsAcross({ pieces }: Draft, widths: Readonly<Record<string, number>
 
 interface WidthFieldProps extends PanelWidth {
   readonly level: LevelName;
-  readonly onDone: () => void;
+  /** The field is left, by Enter or Escape or otherwise. */
+  readonly onDone: (byKey: boolean) => void;
 }
 
 function WidthField({ piece, level, width, onDone }: WidthFieldProps) {
@@ -121,13 +137,14 @@ function WidthField({ piece, level, width, onDone }: WidthFieldProps) {
     setPanelWidth(style, { piece: piece.id, level, width: mm }, redraft),
   );
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: hears when the field in it is left
     <span
       ref={take}
       onBlur={() => {
-        if (isRead.current) onDone();
+        if (isRead.current) onDone(false);
       }}
       onKeyDown={({ key }) => {
-        if (key === 'Escape') onDone();
+        if (key === 'Escape' || (key === 'Enter' && isRead.current)) onDone(true);
       }}
     >
       <LengthField
@@ -157,7 +174,9 @@ function Scale({ mm, part }: { mm: number; part: number }) {
   const whole = part > 6 ? 2 : 4;
   return (
     <svg className="width-scale" viewBox={`0 0 ${mm} 8`} preserveAspectRatio="none" aria-hidden="true">
-      <path d={ticks.map((tick) => `M${(tick * part).toFixed(2)} 0v${tick % whole === 0 ? 8 : 4}`).join('')} />
+      <path
+        d={ticks.map((tick) => `M${(tick * part).toFixed(2)} 0v${tick % whole === 0 ? 8 : 4}`).join('')}
+      />
     </svg>
   );
 }

@@ -8,3 +8,6 @@ export function goToMendList(): void {
   heading?.focus({ preventScroll: true });
   heading?.scrollIntoView({ block: 'nearest' });
 }
+
+/** The id of the sentence about a field of the style, by which the field can be described. */
+export const faultId = (field: string): string => `fault-${field}`;

@@ -69,11 +69,7 @@ export function WedgeNumbers({ wedge, drafted, block, level, onLevel }: WedgeNum
         </thead>
         <tbody>
           {levels.map(({ name, y }) => (
-            <tr
-              key={name}
-              className={name === level ? 'in-hand' : undefined}
-              onFocus={() => onLevel(name)}
-            >
+            <tr key={name} className={name === level ? 'in-hand' : undefined} onFocus={() => onLevel(name)}>
               <th scope="row">{LEVEL_TITLES[name]}</th>
               <td>
                 {reaches(extent, y) ? (

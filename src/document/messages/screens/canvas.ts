@@ -54,6 +54,7 @@ export const CANVAS = catalogue({
     bend: 'Bend the axis',
     bending: 'Pull the points on the wedge’s axis to bend it.',
     save: 'Save to compare',
+    more: 'More tools',
     compare: ({ day }: { day: string }) => `Compare with ${day}`,
   },
   handles: {
@@ -83,12 +84,15 @@ export const CANVAS = catalogue({
   ledger: {
     title: 'Girth ledger',
     asAsked: 'as asked',
+    /** Stands for a girth that the garment does not have. */
+    none: '–',
     off: ({ difference }: { difference: string }) => `${difference} off`,
     heads: { ease: 'Ease' },
     body: ({ length }: { length: string }) => `body ${length}`,
     ease: 'ease',
     /** Of a girth whose row opens when it is pressed. */
-    open: ({ level, sewn }: AtLevel & { sewn: string }) => `${LEVEL_WORDS[level]} ${sewn}: ease and what is taken in`,
+    open: ({ level, sewn }: AtLevel & { sewn: string }) =>
+      `${LEVEL_WORDS[level]} ${sewn}: ease and what is taken in`,
     easeAt: ({ level }: AtLevel) => `Ease at the ${LEVEL_WORDS[level]}`,
     /** What was taken in from the bust. */
     wedges: ({ length }: { length: string }) => `wedges take ${length}`,

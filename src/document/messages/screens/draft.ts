@@ -40,8 +40,7 @@ export const DRAFT = catalogue({
   garment: {
     title: 'Garment',
     topEdge: 'Top edge',
-    topEdgeHint: ({ level }: AtLevel) =>
-      `above the ${LEVEL_WORDS[level]} line`,
+    topEdgeHint: ({ level }: AtLevel) => `above the ${LEVEL_WORDS[level]} line`,
     hem: 'Hem',
     hemHint: 'below the waist line',
     lacingGap: 'Lacing gap',

@@ -23,8 +23,7 @@ export const MEND = catalogue({
   cures: {
     measureFromOverBust: 'Measure it from the over-bust line',
     keepSideSeam: 'Keep the side seam',
-    makeDarts: ({ count }: Counted) =>
-      plural(count, { one: 'Make it a dart', other: 'Make them darts' }),
+    makeDarts: ({ count }: Counted) => plural(count, { one: 'Make it a dart', other: 'Make them darts' }),
     openSide: 'Put a zip in the side seam',
   },
   waistIn: ({ percent }: { percent: string }) => `Waist taken in ${percent} %`,
