@@ -47,6 +47,7 @@ export function PanelWidths({ level, onLevel }: PanelWidthsProps) {
               type="button"
               className="chip"
               aria-pressed={each === level}
+              aria-label={WIDTHS.levelChip({ level: each })}
               onClick={() => onLevel(each)}
             >
               {LEVEL_TITLES[each]}

@@ -35,6 +35,7 @@ export const WIDTHS = catalogue({
   title: 'Panel widths',
   at: ({ level, half }: AtLevel & { half: string }) => `at the ${LEVEL_WORDS[level]}, half ${half}`,
   levels: 'Level of the widths',
+  levelChip: ({ level }: AtLevel) => `Widths at the ${LEVEL_WORDS[level]}`,
   panels: 'Panels from centre front to centre back',
   panel: ({ piece, level, width }: AtLevel & { piece: string; width: string }) =>
     `${piece}, ${width} wide at the ${LEVEL_WORDS[level]}`,
