@@ -46,7 +46,7 @@ const SLACK_PX = 3;
 const FULL_PX = 56;
 
 /** The share of a pointer's movement that the handle takes: the finer, the farther the pointer is off the handle's way. */
-export const fineness = (offPx: number): number => FULL_PX / Math.max(FULL_PX, offPx);
+const fineness = (offPx: number): number => FULL_PX / Math.max(FULL_PX, offPx);
 
 /** The next state, and what the caller is to do. Events that do not fit the state change nothing. */
 export function drag(state: DragState, event: DragEvent): DragStep {
