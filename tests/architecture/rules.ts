@@ -32,6 +32,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
       'block',
       'edges',
       'panels',
+      'alterations',
       'pieces',
       'extras',
       'checks',

@@ -7,6 +7,7 @@ import { crossingsAt } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
 import type { LevelName } from '../terms/names';
 import { alongEdge } from './alongEdge';
+import { type RaisedLevel, widthAlong } from './raisedWidth';
 
 export interface LedgerRow {
   readonly level: LevelName;
@@ -15,6 +16,8 @@ export interface LedgerRow {
   readonly ease: number;
   /** What the cloth should measure: body + ease − lacing gap, mm. */
   readonly targetGirth: number;
+  /** How much alterations after a fitting add to it, mm; taking in is less than nothing. */
+  readonly alteredBy: number;
   /** What the panels measure, edge to edge, times two; null where the garment does not reach the level all round. */
   readonly sewnGirth: number | null;
   /** What the finished edge measures, as the sewn girth does, where the level lies at a level top edge or hem; else null. */
@@ -24,6 +27,14 @@ export interface LedgerRow {
   readonly taken: Shaping;
 }
 
+/** What alterations did to the levels. */
+export interface AlteredLevels {
+  /** mm by level. */
+  readonly girths: ReadonlyMap<LevelName, number>;
+  /** Where a level runs over a piece; null where it is level. */
+  readonly pathOf: (piece: string, y: number) => RaisedLevel | null;
+}
+
 /** One row a level, top down; widths are measured on the finished outlines. */
 export function girthLedger(
   levels: readonly Level[],
@@ -31,6 +42,7 @@ export function girthLedger(
   pieces: readonly Piece[],
   whole: boolean,
   edges: readonly LevelEdge[],
+  altered: AlteredLevels | null = null,
 ): LedgerRow[] {
   const all = whole && pieces.length > 0;
   return levels.map((level) => {
@@ -38,7 +50,8 @@ export function girthLedger(
     let half = 0;
     let reached = all;
     for (const piece of pieces) {
-      const width = widthAt(piece, level.y);
+      const path = altered?.pathOf(piece.id, level.y);
+      const width = path ? widthAlong(piece, path) : widthAt(piece, level.y);
       if (width === null) reached = false;
       else {
         widths[piece.id] = width;
@@ -51,6 +64,7 @@ export function girthLedger(
       bodyGirth: level.bodyGirth,
       ease: level.ease,
       targetGirth: level.targetGirth,
+      alteredBy: altered?.girths.get(level.name) ?? 0,
       sewnGirth: reached ? 2 * half : null,
       alongEdge: all ? alongEdge(level.y, edges, pieces) : null,
       widths,

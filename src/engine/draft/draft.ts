@@ -1,5 +1,14 @@
 // One whole draft: tape and style in; blocks, pieces, proof and everything there is to say out.
 
+import { refused } from '../alterations/alteration';
+import {
+  applyAlterations,
+  type CentreLines,
+  type HalfAlterations,
+  type HalfOutcomes,
+  planAlterations,
+} from '../alterations/alterDraft';
+import { correctedBody } from '../alterations/correctedBody';
 import type { Block } from '../block/block';
 import { checkClosure } from '../block/closure';
 import { type Level, levelsOf } from '../block/levels';
@@ -21,6 +30,8 @@ import { levelEdges } from '../edges/levelEdges';
 import { extraPieces } from '../extras/extras';
 import { shoulderBands } from '../extras/shoulderBand';
 import { crossingsOf } from '../panels/crossings';
+import { cutApart } from '../panels/cutApart';
+import { heightOn } from '../panels/raisedSeam';
 import { type TruedSeam, trueSeam } from '../panels/truing';
 import { cutPieces } from '../pieces/cutPieces';
 import { type EdgeNodePlace, nodesOf, type OutlinedPanel } from '../pieces/edgeNodes';
@@ -31,7 +42,7 @@ import { lacedBlocks } from '../style/openings';
 import type { EdgeNodeName, Style } from '../style/style';
 import { checkHem } from '../style/turnedHem';
 import { type Issue, issue } from '../terms/issue';
-import type { BlockName, Side } from '../terms/names';
+import type { BlockName, LevelName, Side } from '../terms/names';
 import { cutAgain } from './cutAgain';
 
 export interface Draft {
@@ -57,6 +68,10 @@ export interface Draft {
     readonly edges: readonly EdgeContinuityRow[];
   };
   readonly issues: readonly Issue[];
+  /** What became of each alteration asked for, in the same order; on a half, null for what is done on the other. */
+  readonly alterations: HalfOutcomes;
+  /** The lines of the centre edges where alterations may have moved them; left out where none were asked for. */
+  readonly centres?: CentreLines;
   /**
    * Both halves, each in the coordinates of its own blocks, where the body or the style differs left to right; their extras
    * are their bands, all others are cut for the whole.
@@ -71,8 +86,12 @@ const LEAST_HEIGHT_MM = 40;
  * Drafts a style for a body. Never throws on any numbers: what cannot be made is left out and said in `issues`,
  * with the field, panel, wedge or level it stands at. Pure: same input, same output, to the bit.
  */
-export function draft(measurements: Measurements, style: Style): Draft {
-  const { panels, isCut } = draftPanels(measurements, style);
+export function draft(
+  measurements: Measurements,
+  style: Style,
+  alterations: HalfAlterations = [],
+): Draft {
+  const { panels, isCut } = draftPanels(measurements, style, alterations);
   if (!isCut) return panels;
   const beside = extraPieces(style, panels.laced, panels.pieces);
   return {
@@ -83,9 +102,17 @@ export function draft(measurements: Measurements, style: Style): Draft {
 }
 
 /** A draft without what lies beside its panels, but for the bands above them; `isCut` tells whether it came as far as cutting. */
-export function draftPanels(measurements: Measurements, style: Style): { panels: Draft; isCut: boolean } {
-  const uncut = (panels: Draft) => ({ panels, isCut: false });
-  const { body, issues: bodyIssues } = checkBody(measurements);
+export function draftPanels(
+  measurements: Measurements,
+  style: Style,
+  alterations: HalfAlterations = [],
+): { panels: Draft; isCut: boolean } {
+  const corrected = correctedBody(measurements, alterations);
+  const uncut = (panels: Omit<Draft, 'alterations'>) => ({
+    panels: { ...panels, alterations: notDrafted(alterations) },
+    isCut: false,
+  });
+  const { body, issues: bodyIssues } = checkBody(corrected.measurements);
   const issues: Issue[] = [...bodyIssues, ...checkStyle(style)];
   if (!body || issues.some((each) => each.severity === 'error')) return uncut(nothing(issues));
 
@@ -109,22 +136,30 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
     });
   }
 
-  const { baseDraft, apart, issues: baseIssues } = cutAgain(body, style, levels, asAsked);
-  const { blocks, edges, span } = baseDraft;
-  issues.push(...baseIssues);
-  const seams = apart.seams.map((seam) => trueSeam(seam, levels, span.waist, crossingsOf(seam, baseDraft)));
+  const drafted = cutAgain(body, style, levels, asAsked);
+  issues.push(...drafted.issues);
+  const plan = planAlterations(drafted.baseDraft, style, alterations);
+  const { blocks, edges, span } = plan?.baseDraft ?? drafted.baseDraft;
+  const apart = plan ? cutApart(blocks, style, levels, edges, span) : drafted.apart;
+  const altered = plan && applyAlterations(plan, apart, style.allowances);
+  const { baseDraft, panels: cutPanels, seams: untrued } = altered ?? { ...drafted, ...apart };
+  const seams = untrued.map((seam) =>
+    trueSeam(seam, levels, heightOn(seam, span.waist), crossingsOf(seam, baseDraft)),
+  );
   const closure = checkClosure(blocks, style);
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
-  const cut = cutPieces(apart.panels, seams, style, baseDraft, closure.onFold, issues);
+  const cut = cutPieces(cutPanels, seams, style, baseDraft, closure.onFold, issues);
   const finished = seams.map((seam) => finishedSeam(seam, cut.referenceTo));
   const { pieces } = cut;
   const armhole = baseDraft.shoulders ? armholeOf(pieces, baseDraft.shoulders.front.underarm.y) : null;
-  issues.push(...cut.issues, ...cautions(body, style, levels, finished, span.top, armhole));
+  const fit = altered ? withEaseAltered(style, levels, altered.girths) : { style, levels };
+  issues.push(...cut.issues, ...cautions(body, fit.style, fit.levels, finished, span.top, armhole));
   const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
   const bands = baseDraft.bands
     ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, pieces)
     : { pieces: [], issues: [] };
   issues.push(
+    ...(altered?.issues ?? []),
     ...bands.issues,
     ...sewingIssues(pieces, sewn, levels),
     ...sidePushedOut([blocks.front, blocks.back], style, levels),
@@ -136,6 +171,7 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
     pieces,
     pieces.length === apart.expectedCount,
     levelEdges(baseDraft),
+    altered,
   );
   issues.push(...panelsUnlike(pieces, ledger));
   const panels: Draft = {
@@ -153,8 +189,23 @@ export function draftPanels(measurements: Measurements, style: Style): { panels:
       edges: [...edgeContinuity(sewn, pieces), ...shoulderContinuity(pieces)],
     },
     issues,
+    alterations: corrected.outcomes.map((outcome, i) => outcome ?? altered?.outcomes[i] ?? null),
+    ...(altered ? { centres: altered.centres } : {}),
   };
   return { panels, isCut: true };
+}
+
+/** Style and levels with what alterations add to the girths counted as ease, as the wearer feels it. */
+function withEaseAltered(
+  style: Style,
+  levels: readonly Level[],
+  girths: ReadonlyMap<LevelName, number>,
+): { style: Style; levels: readonly Level[] } {
+  const ease = { ...style.ease, waist: style.ease.waist + (girths.get('waist') ?? 0) };
+  return {
+    style: { ...style, ease },
+    levels: levels.map((level) => ({ ...level, ease: level.ease + (girths.get(level.name) ?? 0) })),
+  };
 }
 
 const nodesOn = ({ edges, shoulders }: BaseDraft, made: readonly OutlinedPanel[]): EdgeNodePlace[] => [
@@ -178,7 +229,10 @@ function tooShort(seams: readonly TruedSeam[]): Issue[] {
 const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
   seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', {}, { seam: seam.identity }));
 
-function nothing(issues: readonly Issue[]): Draft {
+const notDrafted = (alterations: HalfAlterations): HalfOutcomes =>
+  alterations.map((each) => each && refused('notDrafted'));
+
+function nothing(issues: readonly Issue[]): Omit<Draft, 'alterations'> {
   return {
     levels: [],
     blocks: null,

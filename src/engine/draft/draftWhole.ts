@@ -1,6 +1,9 @@
 // A whole garment for a body that differs left to right: each half drafted from a body of its own, the two trued to one
 // another at the centres. A body alike on both sides is drafted as ever, one half for both.
 
+import { type Alteration, refused } from '../alterations/alteration';
+import type { HalfAlterations } from '../alterations/alterDraft';
+import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/ofSide';
 import { napeOf } from '../block/shoulderFrame';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
@@ -19,47 +22,65 @@ import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCe
 import { wholeProof } from './wholeChecks';
 
 /**
- * Drafts a style for a body, `sides` saying how it differs left to right (null for not at all) and `style.rightWedges` what
- * the style does otherwise on the right. Where nothing differs this is {@link draft}. Else `halves` holds both; the pieces
+ * Drafts a style for a body, `sides` saying how it differs left to right (null for not at all), `style.rightWedges` what
+ * the style does otherwise on the right, and `alterations` what fittings changed. Where nothing differs this is {@link draft}. Else `halves` holds both; the pieces
  * are those of both, right side up, each cut once and with the `side` it is cut for; the proof is that of the
  * whole; no centre lies on a fold. Never throws.
  */
-export function draftWhole(measurements: Measurements, style: Style, sides: BodySides | null = null): Draft {
+export function draftWhole(
+  measurements: Measurements,
+  style: Style,
+  sides: BodySides | null = null,
+  alterations: readonly Alteration[] = [],
+): Draft {
   const own = wholeSides(sides);
   const faults = checkSides(own);
+  const altered = bySide((side) => alterationsOfSide(alterations, side));
   if (faults.length > 0) {
-    const alike = draft(measurements, style);
-    return { ...alike, pieces: [], extras: [], issues: [...alike.issues, ...faults] };
+    const alike = draft(measurements, style, altered.left);
+    return { ...uncut(alike), pieces: [], extras: [], issues: [...alike.issues, ...faults] };
   }
-  if (!differs(own) && !style.rightWedges) return draft(measurements, style);
-  const alike = halfAlone(measurements, style);
+  if (!differs(own) && !style.rightWedges && areAlike(altered.left, altered.right))
+    return draft(measurements, style, altered.left);
+  const onBoth = alterations.map((each, i) => (each.side === 'both' ? (altered.left[i] ?? null) : null));
+  const alike = halfAlone(measurements, style, onBoth);
   const { body } = checkBody(measurements);
-  if (!body || alike.issues.some(({ code }) => code === 'styleOutOfRange')) return alike;
+  if (!body || alike.issues.some(({ code }) => code === 'styleOutOfRange')) return uncut(alike);
 
   const bodiesBySide = bySide((side) => bodyOfSide(measurements, body, own, side));
   const { shoulders } = style;
   const nape = shoulders && shoulders.bandAbove === undefined ? napeShared(body, shoulders) : null;
   const bodies = bySide((side) => ({ ...bodiesBySide[side], ...nape }));
   const styles = bySide((side) => styleOfSide(style, side));
-  const apart = bySide((side) => halfAlone(bodies[side], styles[side]));
+  const apart = bySide((side) => halfAlone(bodies[side], styles[side], altered[side]));
   const moves = mateCentres(apart);
   const drafted = bySide((side) => {
     const { front, back } = moves[side];
     if ([front.top, front.hem, back.top, back.hem].every((move) => move === 0)) return apart[side];
     const raised = nape && { backNeckToWaist: nape.backNeckToWaist - back.top };
-    return halfAlone({ ...bodies[side], ...raised }, withCentresMoved(styles[side], moves[side]));
+    return halfAlone(
+      { ...bodies[side], ...raised },
+      withCentresMoved(styles[side], moves[side]),
+      altered[side],
+    );
   });
   const { halves, drifts } = withMarksMated(drafted);
   return joined(alike, halves, apart, drifts, style);
 }
 
 /** What lies behind a lacing is cut of both halves at once, and straps for the whole. */
-const halfAlone = (measurements: Measurements, style: Style): Draft =>
-  draftPanels(measurements, style).panels;
+const halfAlone = (measurements: Measurements, style: Style, alterations: HalfAlterations): Draft =>
+  draftPanels(measurements, style, alterations).panels;
 
 /** A neckline ends at the nape, which both halves share: as far above the waist on either, mm. */
 const napeShared = (body: Body, shoulders: Shoulders): { backNeckToWaist: number } => ({
   backNeckToWaist: body.neckToWaist - napeOf(body, shoulders),
+});
+
+/** A draft of which nothing can be cut, so that no alteration was made. */
+const uncut = (alike: Draft): Draft => ({
+  ...alike,
+  alterations: alike.alterations.map(() => refused('notDrafted')),
 });
 
 const bySide = <T>(of: (side: Side) => T): Record<Side, T> => ({ left: of('left'), right: of('right') });
@@ -131,6 +152,7 @@ function joined(
       edges: proof.edges,
     },
     issues,
+    alterations: outcomesOfHalves(left.alterations, right.alterations),
     halves: drafted,
   };
 }

@@ -27,8 +27,9 @@ export function centreEdge(half: Draft, name: BlockName): CentreEdge | null {
   const block = half.blocks?.[name];
   const [first, last] = [edge?.points[0], edge?.points.at(-1)];
   if (!piece || !block || !half.span || edge?.role !== 'centre' || !first || !last) return null;
-  const line = block.wedges.find((wedge) => wedge.onCentre)?.outerLeg ?? straightDown(0);
-  return { piece, edge, line, waist: half.span.waist, top: first.y, hem: last.y };
+  const drafted = block.wedges.find((wedge) => wedge.onCentre)?.outerLeg ?? straightDown(0);
+  const { line, waist } = half.centres?.[name] ?? { line: drafted, waist: half.span.waist };
+  return { piece, edge, line, waist, top: first.y, hem: last.y };
 }
 
 /** How far the upper and the lower end of a half's centre edges have to go down, mm. */

@@ -121,6 +121,7 @@ function ledgerRow({ name, bodyGirth, ease, targetGirth }: Level, halves: Halves
       bodyGirth,
       ease,
       targetGirth,
+      alteredBy: (left.alteredBy + right.alteredBy) / 2,
       sewnGirth: mean(left.sewnGirth, right.sewnGirth),
       alongEdge: mean(left.alongEdge, right.alongEdge),
       widths: { ...widthsOf('left', left, halves), ...widthsOf('right', right, halves) },

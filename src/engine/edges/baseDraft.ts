@@ -65,15 +65,23 @@ export function makeBaseDraft(
         top,
         hem,
         waist: body.neckToWaist,
-        highest: shoulders
-          ? Math.min(shoulders.front.neck.y, shoulders.back.neck.y)
-          : Math.min(...heightsOf(edges.top)),
-        lowest: Math.max(...heightsOf(edges.hem)),
+        ...reachOf(edges, shoulders),
       },
     },
     issues: [...issues, ...front.issues, ...back.issues],
   };
 }
+
+/** The highest place of the top edge and the lowest of the hem, mm. */
+export const reachOf = (
+  edges: BaseDraft['edges'],
+  shoulders: BaseDraft['shoulders'],
+): Pick<DraftSpan, 'highest' | 'lowest'> => ({
+  highest: shoulders
+    ? Math.min(shoulders.front.neck.y, shoulders.back.neck.y)
+    : Math.min(...heightsOf(edges.top)),
+  lowest: Math.max(...heightsOf(edges.hem)),
+});
 
 /** With shoulders the neckline ends at the nape behind, and the armhole at its own base. */
 const underShoulders = (

@@ -95,17 +95,40 @@ export function draftEdge(
       .reverse()
       .map((node) => ({ ...node, at: whole - node.at })),
   ];
-  const sideAt = front.at(-1)?.at ?? 0;
-  const stretches = partedAtCorners(wholeNodes);
-  const lines = {
-    wholeEdge: stretches,
-    front: stretches.flatMap((line) => cutOut(line, 0, sideAt)),
-    back: stretches
-      .flatMap((line) => cutOut(line, sideAt, whole))
-      .map((line) => seenFrom(line, whole))
-      .reverse(),
-  };
+  const lines = linesOf(partedAtCorners(wholeNodes), front.at(-1)?.at ?? 0, whole);
   return { base, lines, whole, nodes: all };
+}
+
+/** An edge from centre front to centre back, and each block's part of it, parted at the side, which is one of its knots. */
+const linesOf = (stretches: EdgeLine, sideAt: number, whole: number): DraftedEdge['lines'] => ({
+  wholeEdge: stretches,
+  front: stretches.flatMap((line) => cutOut(line, 0, sideAt)),
+  back: stretches
+    .flatMap((line) => cutOut(line, sideAt, whole))
+    .map((line) => seenFrom(line, whole))
+    .reverse(),
+});
+
+/**
+ * An edge with each of its stretches changed; the knots that a change adds are kept.
+ *
+ * @param raisedAt how far its nodes are raised by that, mm, at a distance from centre front
+ */
+export function changeEdge(
+  { base, lines, whole, nodes }: DraftedEdge,
+  change: (stretch: SmoothLine) => SmoothLine,
+  raisedAt: (distance: number) => number,
+): DraftedEdge {
+  const sideAt = last(last(lines.front).ys);
+  return {
+    base,
+    lines: linesOf(lines.wholeEdge.map(change), sideAt, whole),
+    whole,
+    nodes: {
+      front: nodes.front.map((node) => ({ ...node, y: node.y - raisedAt(node.at) })),
+      back: nodes.back.map((node) => ({ ...node, y: node.y - raisedAt(whole - node.at) })),
+    },
+  };
 }
 
 /** Where an edge crosses a closed distance from the centre line. */

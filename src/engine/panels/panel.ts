@@ -4,6 +4,7 @@ import type { Extent } from '../block/extent';
 import type { SmoothLine } from '../geometry/smoothLine';
 import type { PieceIdentity } from '../terms/identity';
 import type { BlockName } from '../terms/names';
+import type { PanelRaise, Raise } from './raise';
 
 /** A line as it stands on the flat block it was drafted on. */
 export interface DraftedLine {
@@ -25,6 +26,8 @@ export interface Panel extends PieceIdentity {
   readonly darts: readonly PanelDart[];
   /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */
   readonly wedge: string | null;
+  /** How far its edges were raised after a fitting; left out where they were not. */
+  readonly raised?: PanelRaise;
 }
 
 /** A dart as it lies on its panel. */
@@ -35,4 +38,5 @@ export interface PanelDart extends Extent {
   readonly outerLeg: SmoothLine;
   /** The same legs on the block, in the same order. */
   readonly drafted: { readonly inner: DraftedLine; readonly outer: DraftedLine };
+  readonly raised?: Raise;
 }

@@ -54,7 +54,7 @@ export function cutPanels(
       darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
-    const narrow = narrowAt(panel, levels, Math.max(top, topOf(block, i)), hem);
+    const narrow = narrowAt(panel, levels, Math.max(top, topOf(block, panel)), hem);
     if (narrow) issues.push(narrow);
     if (narrow?.code !== 'panelCrossed') panels.push(panel);
   }
@@ -64,11 +64,11 @@ export function cutPanels(
   return { panels, expectedCount: cuts.length + 1, issues };
 }
 
-/** Height below which the panel with this index has cloth from edge to edge, mm, on a shouldered block; else no bound. */
-function topOf({ upper }: Block, index: number): number {
+/** Height below which a panel has cloth from edge to edge, mm, on a shouldered block; else no bound. */
+export function topOf({ upper }: Block, { number }: Pick<Panel, 'number'>): number {
   if (!upper) return Number.NEGATIVE_INFINITY;
-  const before = upper.ends[index - 1]?.at.point.y ?? Number.NEGATIVE_INFINITY;
-  return Math.max(before, upper.ends[index]?.at.point.y ?? upper.frame.underarm.y);
+  const before = upper.ends[number - 2]?.at.point.y ?? Number.NEGATIVE_INFINITY;
+  return Math.max(before, upper.ends[number - 1]?.at.point.y ?? upper.frame.underarm.y);
 }
 
 const dartOn = (block: BlockName, { id, extent, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({

@@ -5,6 +5,7 @@ import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { slopeAt } from '../geometry/smoothLine';
 import type { LevelName } from '../terms/names';
 import type { SeamCrossings } from './crossings';
+import { heightOn } from './raisedSeam';
 import type { SeamCrossing } from './seamCrossing';
 import { isFacing, type Seam, type SeamEdge } from './seamEdge';
 
@@ -57,7 +58,7 @@ const MARK_CLEAR_MM = 6;
  * the two distances, so mates are equal to the mark. Where the edges cross, the kink that the legs' lean would
  * make is shared between the panels; at a centre edge they meet it square, but for a corner that is wanted.
  *
- * @param from height that both mates are measured from, mm
+ * @param from height that both mates are measured from, mm, as it lies on this seam
  * @param edges top edge and hem as drafted where they cross this seam
  */
 export function trueSeam(
@@ -74,6 +75,7 @@ export function trueSeam(
   const topLength = follows ? (topLengths[0] as number) : mean(topLengths);
   const hemLength = mean(hemLengths);
   const inside = levels
+    .map(({ name, y }) => ({ name, y: heightOn(seam, y) }))
     .map((level) => ({ level, lengths: along(level.y) }))
     .filter(({ lengths }) => {
       const length = mean(lengths);

@@ -5,6 +5,7 @@ import { crossingsOf } from '../panels/crossings';
 import { dartSeams } from '../panels/darts';
 import type { Panel } from '../panels/panel';
 import { narrowAt } from '../panels/panels';
+import { heightOn } from '../panels/raisedSeam';
 import { edgeOver } from '../panels/seamCrossing';
 import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import { type TruedSeam, trueDart, trueSeam } from '../panels/truing';
@@ -107,7 +108,8 @@ function truePanel(
     }
     // Its mate could not be made: trued against itself, so that the panel can still be seen.
     const alone: Seam = { identity: identifyWedgeSeam(panel), a: seamEdgeOf(panel, which), b: null };
-    const trued = trueSeam(alone, levels, span.waist, crossingsOf(alone, baseDraft));
+    const waist = heightOn(alone, span.waist);
+    const trued = trueSeam(alone, levels, waist, crossingsOf(alone, baseDraft));
     return { seam: trued, trued: trued.a };
   };
   return {

@@ -63,6 +63,7 @@ export const ISSUE_KINDS = {
   edgeBendsTightly: { severity: 'warn', values: ['radius', 'least'] },
   seamLeansFar: { severity: 'warn', values: ['angle'] },
   underarmBeak: { severity: 'warn', values: ['angle'] },
+  letOutPastAllowance: { severity: 'note', values: ['out', 'allowance'] },
   sidePushedOut: { severity: 'note', values: ['by'] },
   bandUneven: { severity: 'warn', values: ['bands', 'panels'] },
   buskNeedsStraightCentre: { severity: 'error', values: [] },

@@ -88,6 +88,7 @@ describe('a finished girth', () => {
     bodyGirth: 700,
     ease: 0,
     targetGirth: 700,
+    alteredBy: 0,
     sewnGirth,
     alongEdge,
     widths: {},

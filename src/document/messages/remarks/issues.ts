@@ -185,6 +185,8 @@ const SENTENCES: Sentences = catalogue<Sentences>({
     `Near the ${level}, ${seam} leans ${degrees(values.angle)} from upright. Take more into the wedges there, or look at the measurements beside that level.`,
   underarmBeak: ({ piece, degrees, values }) =>
     `The top edge of ${piece} meets the side seam at ${degrees(values.angle)} and makes a beak at the underarm. Pull in less at the over-bust, or let the wedges take more of it there.`,
+  letOutPastAllowance: ({ pieceFirst, seam, written, values }) =>
+    `${pieceFirst} is let out by ${written(values.out)} at ${seam}, where its allowance is ${written(values.allowance)}: the mock-up as sewn has no cloth for it. Try the alteration in a new one.`,
   sidePushedOut: ({ block, level, written, values }) =>
     `At the ${level} the wedges set by hand on the ${block} take ${written(values.by)} more than it is smaller than at the bust, so the side seam runs outwards there. Take less into them.`,
   bandUneven: ({ written, values }) =>

@@ -1,0 +1,130 @@
+// Alterations between the blocks and truing: edges before the blocks are cut apart, panels after.
+
+import type { BaseDraft } from '../edges/baseDraft';
+import { reachOf } from '../edges/baseDraft';
+import type { SmoothLine } from '../geometry/smoothLine';
+import type { Panel } from '../panels/panel';
+import { heightBeside } from '../panels/raisedSeam';
+import type { Seam } from '../panels/seamEdge';
+import type { Style } from '../style/style';
+import type { Issue } from '../terms/issue';
+import type { BlockName, LevelName } from '../terms/names';
+import { type Alteration, type AlterationOutcome, refused } from './alteration';
+import { isSameLine, type Planned } from './alterPanel';
+import { alterPanels, lineOf } from './alterPanels';
+import { isWithinSpans } from './checkAmounts';
+import { alterEdges } from './edges';
+import { alteredGirths, type LevelPath, levelPath } from './girths';
+import { planLengths } from './lengths';
+import { letOutIssues } from './letOut';
+import { type RoundBody, roundBody } from './roundBody';
+import { planSeams } from './seams';
+import { neckKept, raiseEnds } from './upperEnds';
+
+/** The alterations of one half in the order of a list, null for what is not done on this half. */
+export type HalfAlterations = readonly (Alteration | null)[];
+
+/** What became of each; null for what is not done on this half. */
+export type HalfOutcomes = readonly (AlterationOutcome | null)[];
+
+interface AlterationPlan {
+  readonly drafted: BaseDraft;
+  /** With its edges altered. */
+  readonly baseDraft: BaseDraft;
+  readonly planned: Planned;
+  readonly round: RoundBody;
+  readonly outcomes: HalfOutcomes;
+}
+
+/** Plans what is to be done; null where nothing is. Alterations are told by what the unaltered draft has, so that no order counts. */
+export function planAlterations(
+  drafted: BaseDraft,
+  style: Style,
+  alterations: HalfAlterations,
+): AlterationPlan | null {
+  if (alterations.length === 0) return null;
+  const round = roundBody(drafted.blocks, style);
+  const sound = alterations.map((each) => (each && isWithinSpans(each) ? each : null));
+  const lengths = planLengths(sound, drafted, round);
+  const edges = alterEdges(sound, drafted, round, lengths);
+  const seams = planSeams(sound, drafted, round, style.closure);
+  const { front, back } = drafted.blocks;
+  const blocks = {
+    front: { ...front, upper: raiseEnds(front, edges.endsRaised, lengths) },
+    back: { ...back, upper: raiseEnds(back, edges.endsRaised, lengths) },
+  };
+  const reach = reachOf(edges.edges, drafted.shoulders);
+  return {
+    drafted,
+    baseDraft: { ...drafted, blocks, edges: edges.edges, span: { ...drafted.span, ...reach } },
+    planned: { seams: seams.planned, lengths },
+    round,
+    outcomes: alterations.map((each, i) =>
+      each && !sound[i]
+        ? refused('amountOutOfSpan')
+        : (lengths.outcomes[i] ?? edges.outcomes[i] ?? seams.outcomes[i] ?? null),
+    ),
+  };
+}
+
+/** The line of each centre edge and the height of the waist on it, mm; null where its panel was not made. */
+export type CentreLines = Readonly<
+  Record<BlockName, { readonly line: SmoothLine; readonly waist: number } | null>
+>;
+
+export interface AlteredDraft {
+  readonly baseDraft: BaseDraft;
+  readonly panels: readonly Panel[];
+  readonly seams: readonly Seam[];
+  readonly outcomes: HalfOutcomes;
+  /** How much longer the tape reads at each level, mm. */
+  readonly girths: ReadonlyMap<LevelName, number>;
+  /** Where a level runs over a panel by its id; null where it is level. */
+  readonly pathOf: (panel: string, y: number) => LevelPath | null;
+  readonly centres: CentreLines;
+  readonly issues: readonly Issue[];
+}
+
+/** Alters the panels that were cut of a plan's draft. */
+export function applyAlterations(
+  { drafted, baseDraft, planned, round, outcomes }: AlterationPlan,
+  apart: { readonly panels: readonly Panel[]; readonly seams: readonly Seam[] },
+  allowances: Style['allowances'],
+): AlteredDraft {
+  const {
+    panels,
+    seams,
+    refused: refusedNow,
+  } = alterPanels(apart.panels, apart.seams, planned, round, baseDraft);
+  const { front, back } = baseDraft.blocks;
+  const kept = (block: typeof front) =>
+    block.upper && neckKept(drafted.blocks[block.name], block.upper, panels, baseDraft.span.waist);
+  const made = planned.seams.filter(({ index }) => !refusedNow.has(index));
+  const onSeam = (seam: Seam) => {
+    const line = lineOf(seam, round);
+    return made.filter((each) => line && isSameLine(each.line, line));
+  };
+  const centre = (block: BlockName): CentreLines[BlockName] => {
+    const panel = panels.find((each) => each.block === block && each.number === 1);
+    return panel ? { line: panel.inner, waist: heightBeside(panel, 'inner', baseDraft.span.waist) } : null;
+  };
+  return {
+    baseDraft: {
+      ...baseDraft,
+      blocks: { front: { ...front, upper: kept(front) }, back: { ...back, upper: kept(back) } },
+    },
+    panels,
+    seams,
+    outcomes: outcomes.map((outcome, i) => {
+      const code = refusedNow.get(i);
+      return code ? refused(code) : outcome;
+    }),
+    girths: alteredGirths(baseDraft.levels, apart.panels, panels),
+    pathOf: (id, y) => {
+      const panel = panels.find((each) => each.id === id);
+      return panel ? levelPath(panel, y) : null;
+    },
+    centres: { front: centre('front'), back: centre('back') },
+    issues: letOutIssues(apart.seams, onSeam, baseDraft.span, allowances),
+  };
+}

@@ -1,0 +1,82 @@
+// A panel with its edges moved and raised as a fitting asks, and its darts with it.
+
+import { closedAgain } from '../block/closedDart';
+import { combine, type SmoothLine } from '../geometry/smoothLine';
+import type { Panel, PanelDart } from '../panels/panel';
+import { raisedHeight, raisedLine } from '../panels/raise';
+import { sumOfChanges } from './changeLine';
+import type { PlannedLengths } from './lengths';
+import type { RoundBody, RoundLine } from './roundBody';
+import type { PlannedSeam } from './seams';
+
+/** The line of the draft that a panel's edge lies on, and which mate of its seam it is. */
+export interface SeamSide {
+  readonly line: RoundLine;
+  readonly mate: 'a' | 'b';
+}
+
+/** The seams of a panel's two long edges; null where its mate was not made. */
+export type PanelSides = Readonly<Record<'inner' | 'outer', SeamSide | null>>;
+
+/** What is planned for the seams and lengths of a draft. */
+export interface Planned {
+  readonly seams: readonly PlannedSeam[];
+  readonly lengths: PlannedLengths;
+}
+
+export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, round: RoundBody): Panel {
+  const { lengths, seams } = planned;
+  const raiseOf = (which: 'inner' | 'outer') => {
+    const side = sides[which];
+    return side && lengths.isAny ? lengths.raiseAt(side.line) : [];
+  };
+  const raised = { inner: raiseOf('inner'), outer: raiseOf('outer') };
+  const edge = (which: 'inner' | 'outer'): SmoothLine => {
+    const side = sides[which];
+    const change = side && changeOf(side.line, side.mate, seams);
+    // An edge towards the centre moves in outwards, one towards the side inwards.
+    const moved = change ? combine(panel[which], 1, change, which === 'inner' ? 1 : -1) : panel[which];
+    return raisedLine(moved, raised[which]);
+  };
+  const isRaised = raised.inner.length + raised.outer.length > 0;
+  return {
+    ...panel,
+    inner: edge('inner'),
+    outer: edge('outer'),
+    darts: panel.darts.map((dart) => alterDart(dart, planned, round)),
+    ...(isRaised ? { raised } : {}),
+  };
+}
+
+const changeOf = (line: RoundLine, mate: 'a' | 'b', seams: readonly PlannedSeam[]): SmoothLine | null =>
+  sumOfChanges(seams.filter((each) => isSameLine(each.line, line)).map((each) => each[mate]));
+
+export function isSameLine(one: RoundLine, other: RoundLine): boolean {
+  if (one.kind === 'centre' && other.kind === 'centre') return one.block === other.block;
+  if ('wedge' in one && 'wedge' in other) return one.wedge.id === other.wedge.id;
+  return one.kind === other.kind;
+}
+
+/** A dart is widened into the cloth beside it; closed at both ends its fold is straight again and its legs of one length. */
+function alterDart(dart: PanelDart, { seams, lengths }: Planned, { blocks }: RoundBody): PanelDart {
+  const { block } = dart.drafted.inner;
+  const wedge = blocks[block].wedges.find(({ id }) => id === dart.wedge);
+  if (!wedge) return dart;
+  const line: RoundLine = { kind: 'dart', block, wedge };
+  const raise = lengths.isAny ? lengths.raiseAt(line) : [];
+  const [a, b] = [changeOf(line, 'a', seams), changeOf(line, 'b', seams)];
+  if (!a && !b && raise.length === 0) return dart;
+  const legs = {
+    innerLeg: raisedLine(a ? combine(dart.innerLeg, 1, a, -1) : dart.innerLeg, raise),
+    outerLeg: raisedLine(b ? combine(dart.outerLeg, 1, b, 1) : dart.outerLeg, raise),
+  };
+  const height = (y: number | null): number | null => (y === null ? null : raisedHeight(raise, y));
+  const [upper, lower] = [height(dart.upper), height(dart.lower)];
+  return {
+    ...dart,
+    ...(upper === null || lower === null ? legs : closedAgain(legs, upper, lower)),
+    upper,
+    lower,
+    ...(raise.length > 0 ? { raised: raise } : {}),
+  };
+}

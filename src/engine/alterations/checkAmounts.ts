@@ -1,0 +1,28 @@
+// Amounts that an alteration may have.
+
+import type { Alteration } from './alteration';
+
+/** Beyond this a slip of the pen is likelier than a fitting; our own bound. mm */
+export const MOST_ALTERED_MM = 150;
+
+/** Heights from the waist are within this; our own bound. mm */
+export const MOST_FROM_WAIST_MM = 600;
+
+/** Whether every number of an alteration is one that can be drafted. */
+export function isWithinSpans(alteration: Alteration): boolean {
+  switch (alteration.kind) {
+    case 'seam':
+      return alteration.at.every(
+        ({ height, a, b }) =>
+          within(a, MOST_ALTERED_MM) &&
+          within(b, MOST_ALTERED_MM) &&
+          (height.kind === 'level' || within(height.mm, MOST_FROM_WAIST_MM)),
+      );
+    case 'bustPoint':
+      return within(alteration.out, MOST_ALTERED_MM) && within(alteration.down, MOST_ALTERED_MM);
+    default:
+      return alteration.at.every(({ by }) => within(by, MOST_ALTERED_MM));
+  }
+}
+
+const within = (value: number, most: number): boolean => Math.abs(value) <= most;

@@ -1,0 +1,135 @@
+// Alterations of edges: top edge and hem raised or lowered, and ends of seams in neckline and armhole.
+
+import type { UpperEnd } from '../block/upperEdges';
+import type { BaseDraft } from '../edges/baseDraft';
+import { changeEdge, crossingAt, type DraftedEdge } from '../edges/edgeLine';
+import { type SmoothLine, smoothLine, xAt } from '../geometry/smoothLine';
+import { raisedHeight } from '../panels/raise';
+import {
+  type Alteration,
+  type AlterationOutcome,
+  APPLIED,
+  type EdgeAlteration,
+  type PlacedAmount,
+  type RefusalCode,
+  refused,
+} from './alteration';
+import { type Change, changeLine, lessChange, sumOfChanges } from './changeLine';
+import type { PlannedLengths } from './lengths';
+import { keyOf } from './ofSide';
+import { distanceAt, lineAt, type RoundBody, type RoundLine } from './roundBody';
+
+/** Two places nearer to each other than this leave an edge no room to change between them. mm */
+const CLEAR_MM = 10;
+
+export interface AlteredEdges {
+  readonly edges: BaseDraft['edges'];
+  /** How far the end of a wedge in neckline or armhole is raised, mm by the wedge's id. */
+  readonly endsRaised: ReadonlyMap<string, number>;
+  readonly outcomes: readonly (AlterationOutcome | null)[];
+}
+
+/** Top edge and hem as altered by themselves and by lengths. */
+export function alterEdges(
+  alterations: readonly (Alteration | null)[],
+  base: BaseDraft,
+  round: RoundBody,
+  lengths: PlannedLengths,
+): AlteredEdges {
+  const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
+  const changes: Record<'top' | 'hem', SmoothLine[]> = { top: [], hem: [] };
+  const endsRaised = new Map<string, number>();
+  const own = alterations
+    .flatMap((each, index) => (each?.kind === 'edge' ? [{ each, index, key: keyOf(each) }] : []))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
+  for (const { each, index } of own) {
+    const placed = placesOf(each, base, round);
+    outcomes[index] = typeof placed === 'string' ? refused(placed) : APPLIED;
+    if (typeof placed === 'string') continue;
+    const which = each.edge === 'hem' ? 'hem' : 'top';
+    const along = placed.filter(({ end }) => !end);
+    for (const { end, by } of placed)
+      if (end) endsRaised.set(end.wedge, (endsRaised.get(end.wedge) ?? 0) + by);
+    if (along.length > 0) changes[which].push(changeAlong(along, base.edges[which], round));
+  }
+  const altered = (which: 'top' | 'hem'): DraftedEdge => {
+    const edge = base.edges[which];
+    const shifts = lengths.isAny ? [shiftByLengths(which, edge, round, lengths)] : [];
+    const sum = sumOfChanges([...changes[which], ...shifts]);
+    if (!sum) return edge;
+    return changeEdge(
+      edge,
+      (stretch) => lessChange(stretch, sum),
+      (distance) => xAt(sum, distance),
+    );
+  };
+  return { edges: { top: altered('top'), hem: altered('hem') }, endsRaised, outcomes };
+}
+
+interface PlacedOnEdge {
+  readonly line: RoundLine;
+  readonly by: number;
+  /** The end of a wedge in neckline or armhole; null where the edge itself is raised. */
+  readonly end: UpperEnd | null;
+}
+
+/** Where an edge is raised, or why it cannot be. */
+function placesOf(
+  { edge, at }: EdgeAlteration,
+  { shoulders }: BaseDraft,
+  round: RoundBody,
+): PlacedOnEdge[] | RefusalCode {
+  const isAbove = edge === 'neckline' || edge === 'armhole';
+  if (edge !== 'hem' && isAbove !== (shoulders !== null)) return 'edgeGone';
+  const placed = at.map((each) => placeOn(edge, each, round));
+  const found = placed.flatMap((each) => (each ? [each] : []));
+  return found.length === placed.length ? found : 'placeGone';
+}
+
+function placeOn(
+  edge: EdgeAlteration['edge'],
+  { place, by }: PlacedAmount,
+  round: RoundBody,
+): PlacedOnEdge | null {
+  const line = lineAt(round, place);
+  if (!line) return null;
+  const onEdge = { line, by, end: null };
+  if (edge === 'top' || edge === 'hem') return onEdge;
+  if (line.kind === 'centre') return edge === 'neckline' ? onEdge : null;
+  if (line.kind === 'sideSeam') return edge === 'armhole' ? onEdge : null;
+  if (line.kind !== 'wedge') return null;
+  const end = round.blocks[line.block].upper?.ends.find((each) => each.wedge === line.wedge.id);
+  return end?.edge === edge ? { line, by, end } : null;
+}
+
+/** Raised at its places, and nothing at the next seam on either side. */
+function changeAlong(placed: readonly PlacedOnEdge[], edge: DraftedEdge, round: RoundBody): SmoothLine {
+  const at = (line: RoundLine): number => distanceAt(round, line, edge.base, edge.whole);
+  const stops = round.lines.map(at).sort((a, b) => a - b);
+  return changeLine(
+    placed.map(({ line, by }): Change => ({ at: at(line), by })),
+    stops,
+    CLEAR_MM,
+  );
+}
+
+/** What an edge is raised by because seams above it were shortened. */
+function shiftByLengths(
+  which: 'top' | 'hem',
+  edge: DraftedEdge,
+  round: RoundBody,
+  lengths: PlannedLengths,
+): SmoothLine {
+  const knots: { at: number; by: number }[] = [];
+  for (const line of round.lines) {
+    const at = distanceAt(round, line, edge.base, edge.whole);
+    if (at <= (knots.at(-1)?.at ?? Number.NEGATIVE_INFINITY) + CLEAR_MM) continue;
+    const { y } = crossingAt(edge.lines.wholeEdge, at);
+    const lowered = which === 'top' ? lengths.topLoweredAt(line) : 0;
+    knots.push({ at, by: y - raisedHeight(lengths.raiseAt(line), y) - lowered });
+  }
+  return smoothLine(
+    knots.map(({ at }) => at),
+    knots.map(({ by }) => by),
+  );
+}

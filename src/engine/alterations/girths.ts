@@ -1,0 +1,69 @@
+// What alterations took of the girths, and where each level lies on the panels.
+
+import type { Level } from '../block/levels';
+import { type SmoothLine, xAt } from '../geometry/smoothLine';
+import type { Panel, PanelDart } from '../panels/panel';
+import { raisedHeight } from '../panels/raise';
+import { heightBeside } from '../panels/raisedSeam';
+import type { LevelName } from '../terms/names';
+
+/** Where a level runs over a panel, mm: its heights on both long edges and on its darts. */
+export interface LevelPath {
+  readonly inner: number;
+  readonly outer: number;
+  readonly darts: ReadonlyMap<string, number>;
+}
+
+/** The path of a level over a panel; null where it is level, as drafted. */
+export function levelPath(panel: Panel, y: number): LevelPath | null {
+  const [inner, outer] = [heightBeside(panel, 'inner', y), heightBeside(panel, 'outer', y)];
+  const darts = new Map(panel.darts.map(({ wedge, raised }) => [wedge, raisedHeight(raised ?? [], y)]));
+  return [inner, outer, ...darts.values()].every((height) => height === y) ? null : { inner, outer, darts };
+}
+
+/**
+ * How much longer the tape reads round the altered panels at each level, mm; taking in is less than nothing. A level that is raised
+ * more at one seam than at the next runs aslant and is a little longer for it.
+ */
+export function alteredGirths(
+  levels: readonly Level[],
+  drafted: readonly Panel[],
+  altered: readonly Panel[],
+): Map<LevelName, number> {
+  return new Map(
+    levels.map(({ name, y }) => {
+      const change = altered.reduce((sum, panel, i) => {
+        const before = drafted[i];
+        return before === undefined
+          ? sum
+          : sum + alongLevel(before, panel, y) - alongLevel(before, before, y);
+      }, 0);
+      return [name, Math.abs(change) < ROUNDING_MM ? 0 : 2 * change];
+    }),
+  );
+}
+
+const ROUNDING_MM = 1e-9;
+
+/** Length of a level over a panel, its darts sewn up, mm; those that reach it as drafted count. */
+function alongLevel(drafted: Panel, panel: Panel, y: number): number {
+  const path = levelPath(panel, y);
+  const at = (line: SmoothLine, height: number) => ({ x: xAt(line, height), y: height });
+  const stops = [at(panel.inner, path?.inner ?? y)];
+  for (const [i, dart] of panel.darts.entries()) {
+    if (!reachesLevel(drafted.darts[i] ?? dart, y)) continue;
+    const height = path?.darts.get(dart.wedge) ?? y;
+    stops.push(at(dart.innerLeg, height), at(dart.outerLeg, height));
+  }
+  stops.push(at(panel.outer, path?.outer ?? y));
+  let length = 0;
+  for (let i = 0; i + 1 < stops.length; i += 2) {
+    const [from, to] = [stops[i], stops[i + 1]];
+    if (!from || !to) continue;
+    length += from.y === to.y ? to.x - from.x : Math.hypot(to.x - from.x, to.y - from.y);
+  }
+  return length;
+}
+
+const reachesLevel = ({ upper, lower }: PanelDart, y: number): boolean =>
+  (upper === null || y > upper) && (lower === null || y < lower);

@@ -1,0 +1,135 @@
+// Seams and places round the closed half body, counted from centre front past the side to centre back.
+
+import type { Block } from '../block/block';
+import { isThrough } from '../block/extent';
+import type { DraftedWedge } from '../block/wedge';
+import { sewnDistanceAt } from '../edges/edgeLine';
+import { xAt } from '../geometry/smoothLine';
+import type { Style } from '../style/style';
+import type { BlockName } from '../terms/names';
+import type { AlteredPlace, PanelName, SeamName } from './alteration';
+import { isCentre, samePanel } from './ofSide';
+
+type Blocks = Readonly<Record<BlockName, Block>>;
+
+/** A line of the draft that runs from top edge to hem, or a dart. */
+export type RoundLine =
+  | { readonly kind: 'wedge' | 'dart'; readonly block: BlockName; readonly wedge: DraftedWedge }
+  | { readonly kind: 'sideSeam' }
+  | { readonly kind: 'centre'; readonly block: BlockName }
+  | { readonly kind: 'bustLine' };
+
+/** A seam as the draft has it. */
+interface StandingSeam {
+  readonly line: RoundLine;
+  /** In sewing order. */
+  readonly pieces: readonly [PanelName, PanelName];
+}
+
+export interface RoundBody {
+  readonly blocks: Blocks;
+  /** From centre front to centre back; the side line is among them where front and back side panel are cut in one. */
+  readonly lines: readonly RoundLine[];
+  readonly seams: readonly StandingSeam[];
+}
+
+const panel = (block: BlockName, number: number): PanelName => ({ kind: 'panel', block, number });
+const SIDE_PANEL: PanelName = { kind: 'sidePanel' };
+
+/** Where seams and darts of a style stand on its blocks. */
+export function roundBody(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): RoundBody {
+  const cuts = { front: cutsOf(blocks.front), back: cutsOf(blocks.back) };
+  const isJoined = joinedSide && cuts.front.length > 0 && cuts.back.length > 0;
+  const pieceAt = (block: BlockName, number: number): PanelName =>
+    isJoined && number === cuts[block].length + 1 ? SIDE_PANEL : panel(block, number);
+  const seamsOn = (block: BlockName): StandingSeam[] =>
+    cuts[block].map((wedge, i) => ({
+      line: { kind: 'wedge', block, wedge },
+      pieces: [pieceAt(block, i + 1), pieceAt(block, i + 2)],
+    }));
+  const [front, back] = [seamsOn('front'), seamsOn('back')];
+  // The side panel in one is sewn to the back as its first mate.
+  const behind = back.map(
+    (seam): StandingSeam =>
+      seam.pieces[1] === SIDE_PANEL ? { ...seam, pieces: [seam.pieces[1], seam.pieces[0]] } : seam,
+  );
+  const sideSeam: StandingSeam = {
+    line: { kind: 'sideSeam' },
+    pieces: [panel('front', cuts.front.length + 1), panel('back', cuts.back.length + 1)],
+  };
+  const centre = (block: BlockName): StandingSeam => ({
+    line: { kind: 'centre', block },
+    pieces: [panel(block, 1), panel(block, 1)],
+  });
+  const [first, last] = [centre('front'), centre('back')];
+  return {
+    blocks,
+    lines: [first, ...front, sideSeam, ...[...behind].reverse(), last].map(({ line }) => line),
+    seams: [first, ...front, ...(isJoined ? [] : [sideSeam]), ...behind, last],
+  };
+}
+
+/** The wedges that part two panels, as panels are counted. */
+function cutsOf({ wedges }: Block): DraftedWedge[] {
+  const centre = wedges.find((wedge) => wedge.onCentre);
+  return wedges.filter((wedge) => wedge !== centre && isThrough(wedge.extent));
+}
+
+/** The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none. */
+export function lineNamed(
+  { blocks, seams }: RoundBody,
+  name: SeamName,
+): { readonly line: RoundLine; readonly isTurned: boolean } | null {
+  if (name.kind === 'dart') {
+    for (const block of ['front', 'back'] as const) {
+      const wedge = blocks[block].wedges.find(({ id, extent }) => id === name.wedge && !isThrough(extent));
+      if (wedge) return { line: { kind: 'dart', block, wedge }, isTurned: false };
+    }
+    return null;
+  }
+  const [a, b] = name.pieces;
+  for (const { line, pieces } of seams) {
+    if (samePanel(pieces[0], a) && samePanel(pieces[1], b)) return { line, isTurned: false };
+    if (samePanel(pieces[0], b) && samePanel(pieces[1], a)) return { line, isTurned: !isCentre(name) };
+  }
+  return null;
+}
+
+/** The line at a place; null where the style has no such seam. */
+export function lineAt(round: RoundBody, place: AlteredPlace): RoundLine | null {
+  if (place.kind !== 'landmark') return lineNamed(round, place)?.line ?? null;
+  switch (place.name) {
+    case 'centreFront':
+      return { kind: 'centre', block: 'front' };
+    case 'centreBack':
+      return { kind: 'centre', block: 'back' };
+    case 'side':
+      return { kind: 'sideSeam' };
+    case 'bustLine':
+      return { kind: 'bustLine' };
+  }
+}
+
+/**
+ * Distance of a line from centre front at a height, wedges sewn up, mm.
+ *
+ * @param whole from centre front to centre back at that height
+ */
+export function distanceAt({ blocks }: RoundBody, line: RoundLine, y: number, whole: number): number {
+  switch (line.kind) {
+    case 'centre':
+      return line.block === 'front' ? 0 : whole;
+    case 'sideSeam':
+      return sewnDistanceAt(blocks.front, xAt(blocks.front.sideSeam, y), y);
+    case 'bustLine':
+      return sewnDistanceAt(blocks.front, blocks.front.bustLine, y);
+    default: {
+      const own = sewnDistanceAt(blocks[line.block], xAt(line.wedge.innerLeg, y), y);
+      return line.block === 'front' ? own : whole - own;
+    }
+  }
+}
+
+/** From centre front to centre back at a height, wedges sewn up, mm. */
+export const wholeAt = ({ blocks: { front, back } }: RoundBody, y: number): number =>
+  sewnDistanceAt(front, xAt(front.sideSeam, y), y) + sewnDistanceAt(back, xAt(back.sideSeam, y), y);

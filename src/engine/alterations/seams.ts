@@ -1,0 +1,96 @@
+// Alterations of seams and darts: how far each edge is moved at every height.
+
+import type { BaseDraft } from '../edges/baseDraft';
+import type { SmoothLine } from '../geometry/smoothLine';
+import type { Style } from '../style/style';
+import {
+  type Alteration,
+  type AlterationOutcome,
+  APPLIED,
+  type RefusalCode,
+  refused,
+  type SeamAlteration,
+} from './alteration';
+import { changeLine } from './changeLine';
+import { keyOf } from './ofSide';
+import { lineNamed, type RoundBody, type RoundLine } from './roundBody';
+
+/** An alteration of a seam that the draft has. */
+export interface PlannedSeam {
+  readonly index: number;
+  readonly key: string;
+  readonly line: RoundLine;
+  /** How far the first mate's edge moves into its panel at each height, and the second's, mm. */
+  readonly a: SmoothLine;
+  readonly b: SmoothLine;
+}
+
+/** A change runs out at the next level that is no nearer than this. mm */
+const CLEAR_OF_LEVEL_MM = 15;
+
+/** Nearer to a dart's point, or to the end of a seam in neckline, shoulder or armhole, nothing can be altered. mm */
+const CLEAR_OF_END_MM = 10;
+
+/** Those that can be planned, in the order of what they say. */
+export function planSeams(
+  alterations: readonly (Alteration | null)[],
+  base: BaseDraft,
+  round: RoundBody,
+  closure: Style['closure'],
+): { planned: PlannedSeam[]; outcomes: (AlterationOutcome | null)[] } {
+  const planned: PlannedSeam[] = [];
+  const outcomes = alterations.map((each, index): AlterationOutcome | null => {
+    if (each?.kind !== 'seam') return null;
+    const plan = planOne(each, base, round, closure);
+    if (typeof plan === 'string') return refused(plan);
+    planned.push({ ...plan, index, key: keyOf(each) });
+    return APPLIED;
+  });
+  planned.sort((a, b) => (a.key < b.key ? -1 : 1));
+  return { planned, outcomes };
+}
+
+function planOne(
+  { seam, at }: SeamAlteration,
+  { levels, span }: BaseDraft,
+  round: RoundBody,
+  closure: Style['closure'],
+): Omit<PlannedSeam, 'index' | 'key'> | RefusalCode {
+  const named = lineNamed(round, seam);
+  if (!named) return 'seamGone';
+  const { line, isTurned } = named;
+  if (line.kind === 'centre' && ['fold', 'busk'].includes(closure[line.block])) return 'centreStraight';
+  const { upper, lower } = endsOf(line, round);
+  const said: { y: number; a: number; b: number }[] = [];
+  for (const { height, a, b } of at) {
+    const y =
+      height.kind === 'belowWaist'
+        ? span.waist + height.mm
+        : levels.find(({ name }) => name === height.level)?.y;
+    if (y === undefined) return 'levelGone';
+    if (y < upper + CLEAR_OF_END_MM || y > lower - CLEAR_OF_END_MM) return 'beyondSeam';
+    said.push(isTurned ? { y, a: b, b: a } : { y, a, b });
+  }
+  const between = levels.map(({ y }) => y).filter((y) => y > upper && y < lower);
+  const stops = [upper, ...between, lower].filter(Number.isFinite);
+  const clear = said.some(({ y }) => y - upper < CLEAR_OF_LEVEL_MM || lower - y < CLEAR_OF_LEVEL_MM)
+    ? CLEAR_OF_END_MM
+    : CLEAR_OF_LEVEL_MM;
+  const along = (which: 'a' | 'b'): SmoothLine =>
+    changeLine(
+      said.map((each) => ({ at: each.y, by: each[which] })),
+      stops,
+      clear,
+    );
+  return { line, a: along('a'), b: along('b') };
+}
+
+/** Heights at which a dart comes to its points, and at which a seam ends in neckline, shoulder or armhole; else without end. mm */
+function endsOf(line: RoundLine, { blocks }: RoundBody): { upper: number; lower: number } {
+  const [top, hem] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  if (line.kind === 'dart')
+    return { upper: line.wedge.extent.upper ?? top, lower: line.wedge.extent.lower ?? hem };
+  if (line.kind !== 'wedge') return { upper: top, lower: hem };
+  const end = blocks[line.block].upper?.ends.find(({ wedge }) => wedge === line.wedge.id);
+  return { upper: end?.at.point.y ?? top, lower: hem };
+}

@@ -1,0 +1,37 @@
+// The width of a piece along a level that a fitting raised more at one seam than at the next.
+
+import type { Point } from '../geometry/point';
+import { distance } from '../geometry/point';
+import { crossingsAt } from '../geometry/polyline';
+import { innerEdge, outerEdge } from '../pieces/edgeLookup';
+import type { Piece } from '../pieces/piece';
+
+/** The heights of a level on the long edges and on the darts of a piece, mm. */
+export interface RaisedLevel {
+  readonly inner: number;
+  readonly outer: number;
+  readonly darts: ReadonlyMap<string, number>;
+}
+
+/** Cloth along a level from edge to edge once the darts are sewn, mm; null where the piece does not reach it. */
+export function widthAlong(piece: Piece, { inner, outer, darts }: RaisedLevel): number | null {
+  const [from, to] = [placeAt(innerEdge(piece).points, inner), placeAt(outerEdge(piece).points, outer)];
+  if (!from || !to) return null;
+  const stops = [from];
+  for (const dart of piece.darts) {
+    const y = darts.get(dart.wedge);
+    const [leg, other] = [dart.inner, dart.outer].map((points) =>
+      y === undefined ? null : placeAt(points, y),
+    );
+    if (leg && other) stops.push(leg, other);
+  }
+  stops.push(to);
+  let width = 0;
+  for (let i = 0; i + 1 < stops.length; i += 2) width += distance(stops[i] as Point, stops[i + 1] as Point);
+  return width;
+}
+
+function placeAt(points: readonly Point[], y: number): Point | null {
+  const [x] = crossingsAt(points, y);
+  return x === undefined ? null : { x, y };
+}
