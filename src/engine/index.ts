@@ -1,24 +1,13 @@
 // The engine's one way in.
 
-export {
-  ALTERED_EDGES,
-  type Alteration,
-  type AlterationOutcome,
-  type AlteredEdge,
-  type AlteredPlace,
-  type AlteredSide,
-  type BustPointAlteration,
-  type EdgeAlteration,
-  LANDMARKS,
-  type LengthAlteration,
-  type LengthBound,
-  type PanelName,
-  type RefusalCode,
-  type SeamAlteration,
-  type SeamHeight,
-  type SeamName,
+export type {
+  Alteration,
+  AlteredPlace,
+  AlteredSide,
+  SeamAlteration,
+  SeamHeight,
+  SeamName,
 } from './alterations/alteration';
-export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
 export type { Block } from './block/block';
 export { dartAngle } from './block/closedDart';
 export { isThrough, reaches } from './block/extent';

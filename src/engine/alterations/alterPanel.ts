@@ -24,6 +24,7 @@ export interface Planned {
   readonly lengths: PlannedLengths;
 }
 
+/** The panel itself where nothing on it is altered. */
 export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, round: RoundBody): Panel {
   const { lengths, seams } = planned;
   const raiseOf = (which: 'inner' | 'outer') => {
@@ -39,11 +40,20 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, ro
     return raisedLine(moved, raised[which]);
   };
   const isRaised = raised.inner.length + raised.outer.length > 0;
+  const [inner, outer] = [edge('inner'), edge('outer')];
+  const darts = panel.darts.map((dart) => alterDart(dart, planned, round));
+  if (
+    !isRaised &&
+    inner === panel.inner &&
+    outer === panel.outer &&
+    darts.every((dart, i) => dart === panel.darts[i])
+  )
+    return panel;
   return {
     ...panel,
-    inner: edge('inner'),
-    outer: edge('outer'),
-    darts: panel.darts.map((dart) => alterDart(dart, planned, round)),
+    inner,
+    outer,
+    darts,
     ...(isRaised ? { raised } : {}),
   };
 }

@@ -36,7 +36,9 @@ export function alterPanels(
     );
     const faults = altered.flatMap((panel, i) => {
       const before = panels[i];
-      return before ? faultsOf(before, panel, sides.get(before) ?? NO_SIDES, kept, base) : [];
+      return before && before !== panel
+        ? faultsOf(before, panel, sides.get(before) ?? NO_SIDES, kept, base)
+        : [];
     });
     if (faults.length === 0) return { panels: altered, seams: seamsWith(seams, panels, altered), refused };
     for (const { index, code } of faults) if (!refused.has(index)) refused.set(index, code);

@@ -23,18 +23,17 @@ export type SeamHeight =
   | { readonly kind: 'level'; readonly level: LevelName }
   | { readonly kind: 'belowWaist'; readonly mm: number };
 
-export const LANDMARKS = ['centreFront', 'bustLine', 'side', 'centreBack'] as const;
+type Landmark = 'centreFront' | 'bustLine' | 'side' | 'centreBack';
 
 /** A place round the body. */
 export type AlteredPlace =
-  | { readonly kind: 'landmark'; readonly name: (typeof LANDMARKS)[number] }
+  | { readonly kind: 'landmark'; readonly name: Landmark }
   | SeamName;
 
-export const ALTERED_EDGES = ['top', 'hem', 'neckline', 'armhole'] as const;
-export type AlteredEdge = (typeof ALTERED_EDGES)[number];
+type AlteredEdge = 'top' | 'hem' | 'neckline' | 'armhole';
 
 /** From where to where a garment is shortened: two levels, or above the first the top edge, below the last the hem. */
-export type LengthBound = LevelName | 'top' | 'hem';
+type LengthBound = LevelName | 'top' | 'hem';
 
 /** Takes in or lets out: `a` at the edge of the first panel (the dart's leg towards the centre), `b` at its mate. */
 export interface SeamAlteration {

@@ -1,7 +1,7 @@
 // How a change runs between the places where it was said.
 
-import { last } from '../geometry/lists';
-import { combine, type SmoothLine, smoothLine } from '../geometry/smoothLine';
+import { last, numberAt } from '../geometry/lists';
+import { combine, type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 
 /** A change at a place along a seam or an edge, both mm. */
 export interface Change {
@@ -16,35 +16,58 @@ export interface Change {
  * @param stops where a change has run out, ascending
  */
 export function changeLine(said: readonly Change[], stops: readonly number[], clear: number): SmoothLine {
-  const knots: { at: number; by: number }[] = [];
-  for (const { at, by } of [...said].sort((a, b) => a.at - b.at)) {
-    const before = knots.at(-1);
-    if (before && at - before.at < ONE_PLACE_MM) before.by += by;
-    else knots.push({ at, by });
+  const [places, amounts]: [number[], number[]] = [[], []];
+  const inOrder = said.length > 1 ? [...said].sort((a, b) => a.at - b.at) : said;
+  for (const { at, by } of inOrder) {
+    const i = places.length - 1;
+    if (i >= 0 && at - numberAt(places, i) < ONE_PLACE_MM) amounts[i] = numberAt(amounts, i) + by;
+    else {
+      places.push(at);
+      amounts.push(by);
+    }
   }
-  const [start, end] = [knots[0]?.at ?? 0, knots.at(-1)?.at ?? 0];
+  const [start, end] = [places[0] ?? 0, places.at(-1) ?? 0];
   const above = stops.filter((stop) => stop <= start - clear).at(-1);
   const below = stops.find((stop) => stop >= end + clear);
-  const whole = [
-    ...(above === undefined ? [] : [{ at: above, by: 0 }]),
-    ...knots,
-    ...(below === undefined ? [] : [{ at: below, by: 0 }]),
-  ];
-  return smoothLine(
-    whole.map(({ at }) => at),
-    whole.map(({ by }) => by),
-  );
+  if (above !== undefined) {
+    places.unshift(above);
+    amounts.unshift(0);
+  }
+  if (below !== undefined) {
+    places.push(below);
+    amounts.push(0);
+  }
+  return smoothLine(places, amounts);
 }
 
 /** Nearer than this two places are one. mm */
 const ONE_PLACE_MM = 1;
 
-/** The sum of changes; null where it is nothing everywhere. */
+/** The sum of changes, added in their order; null where it is nothing everywhere. */
 export function sumOfChanges(lines: readonly SmoothLine[]): SmoothLine | null {
-  const [first, ...others] = lines;
+  const [first] = lines;
   if (!first) return null;
-  const sum = others.reduce((all, line) => combine(all, 1, line, 1), first);
-  return [...sum.xs, ...sum.slopes].every((value) => value === 0) ? null : sum;
+  const sum = lines.length === 1 ? first : added(lines);
+  return sum.xs.every(isNothing) && sum.slopes.every(isNothing) ? null : sum;
+}
+
+const isNothing = (value: number): boolean => value === 0;
+
+function added(lines: readonly SmoothLine[]): SmoothLine {
+  const ys: number[] = [];
+  for (const line of lines) for (const y of line.ys) if (!ys.includes(y)) ys.push(y);
+  ys.sort((a, b) => a - b);
+  const [xs, slopes]: [number[], number[]] = [[], []];
+  for (const y of ys) {
+    let [x, slope] = [0, 0];
+    for (const line of lines) {
+      x += xAt(line, y);
+      slope += slopeAt(line, y);
+    }
+    xs.push(x);
+    slopes.push(slope);
+  }
+  return { ys, xs, slopes };
 }
 
 /** A line over a stretch with a change taken off it; the knots of the change count only within the stretch. */
@@ -52,6 +75,6 @@ export function lessChange(line: SmoothLine, change: SmoothLine): SmoothLine {
   const [from, to] = [line.ys[0] ?? 0, last(line.ys)];
   const whole = combine(line, 1, change, -1);
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => list[i] as number);
+  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
 }

@@ -1,7 +1,10 @@
 // Where the bust point was measured, corrected by what a fitting showed.
 
+import { levelsOf } from '../block/levels';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
+import { checkStyle } from '../style/checkStyle';
+import type { Style } from '../style/style';
 import {
   type Alteration,
   type AlterationOutcome,
@@ -17,6 +20,7 @@ import { keyOf } from './ofSide';
  */
 export function correctedBody(
   measurements: Measurements,
+  style: Style,
   alterations: readonly (Alteration | null)[],
 ): { measurements: Measurements; outcomes: (AlterationOutcome | null)[] } {
   const own = alterations
@@ -32,12 +36,18 @@ export function correctedBody(
           neckToBust: moved(neckToBust, down),
           bustPointWidth: moved(bustPointWidth, 2 * out),
         };
-  const isDrafted = checkBody(corrected).body !== null || checkBody(measurements).body === null;
+  const isDrafted =
+    corrected === measurements || hasLevels(corrected, style) || !hasLevels(measurements, style);
   const outcome = isDrafted ? APPLIED : refused('bustPointOutOfSpan');
   return {
     measurements: isDrafted ? corrected : measurements,
     outcomes: alterations.map((each) => (each?.kind === 'bustPoint' ? outcome : null)),
   };
+}
+
+function hasLevels(measurements: Measurements, style: Style): boolean {
+  const { body } = checkBody(measurements);
+  return body !== null && checkStyle(style).length === 0 && levelsOf(body, style).levels.length > 0;
 }
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);

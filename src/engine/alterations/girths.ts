@@ -17,6 +17,7 @@ export interface LevelPath {
 /** The path of a level over a panel; null where it is level, as drafted. */
 export function levelPath(panel: Panel, y: number): LevelPath | null {
   const [inner, outer] = [heightBeside(panel, 'inner', y), heightBeside(panel, 'outer', y)];
+  if (!panel.raised && panel.darts.length === 0) return null;
   const darts = new Map(panel.darts.map(({ wedge, raised }) => [wedge, raisedHeight(raised ?? [], y)]));
   return [inner, outer, ...darts.values()].every((height) => height === y) ? null : { inner, outer, darts };
 }
@@ -34,7 +35,7 @@ export function alteredGirths(
     levels.map(({ name, y }) => {
       const change = altered.reduce((sum, panel, i) => {
         const before = drafted[i];
-        return before === undefined
+        return before === undefined || before === panel
           ? sum
           : sum + alongLevel(before, panel, y) - alongLevel(before, before, y);
       }, 0);

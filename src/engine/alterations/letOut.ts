@@ -22,6 +22,8 @@ export function letOutIssues(
     const allowance = allowances[allowanceOfSeam(seam)];
     return (['a', 'b'] as const).flatMap((mate) => {
       const edge = seam[mate];
+      // Together they let out no more than each by itself at its most.
+      if (planned.reduce((sum, each) => sum + Math.min(0, ...each[mate].xs), 0) > -allowance) return [];
       const change = sumOfChanges(planned.map((each) => each[mate]));
       const out = change ? -leastBetween(change, highest, lowest).x : 0;
       return edge && out > allowance + TAPE_TOLERANCE_MM

@@ -107,7 +107,7 @@ export function draftPanels(
   style: Style,
   alterations: HalfAlterations = [],
 ): { panels: Draft; isCut: boolean } {
-  const corrected = correctedBody(measurements, alterations);
+  const corrected = correctedBody(measurements, style, alterations);
   const uncut = (panels: Omit<Draft, 'alterations'>) => ({
     panels: { ...panels, alterations: notDrafted(alterations) },
     isCut: false,

@@ -5,7 +5,7 @@ import { numberAt } from '../geometry/lists';
 import { type SmoothLine, slopeAt, xAt } from '../geometry/smoothLine';
 
 /** Between two heights a seam is `by` mm shorter (longer below nothing). */
-export interface ShortenedStretch {
+interface ShortenedStretch {
   readonly from: number;
   readonly to: number;
   readonly by: number;
