@@ -26,9 +26,7 @@ export type SeamHeight =
 type Landmark = 'centreFront' | 'bustLine' | 'side' | 'centreBack';
 
 /** A place round the body. */
-export type AlteredPlace =
-  | { readonly kind: 'landmark'; readonly name: Landmark }
-  | SeamName;
+export type AlteredPlace = { readonly kind: 'landmark'; readonly name: Landmark } | SeamName;
 
 type AlteredEdge = 'top' | 'hem' | 'neckline' | 'armhole';
 
