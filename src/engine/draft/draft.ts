@@ -86,11 +86,7 @@ const LEAST_HEIGHT_MM = 40;
  * Drafts a style for a body. Never throws on any numbers: what cannot be made is left out and said in `issues`,
  * with the field, panel, wedge or level it stands at. Pure: same input, same output, to the bit.
  */
-export function draft(
-  measurements: Measurements,
-  style: Style,
-  alterations: HalfAlterations = [],
-): Draft {
+export function draft(measurements: Measurements, style: Style, alterations: HalfAlterations = []): Draft {
   const { panels, isCut } = draftPanels(measurements, style, alterations);
   if (!isCut) return panels;
   const beside = extraPieces(style, panels.laced, panels.pieces);
