@@ -142,9 +142,9 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
       const { base, alteration, name } = each;
       if (alteration.kind !== 'seam' || alteration.seam.kind !== 'seam') continue;
       const made = altered(each, alteration);
-      const { waist = 0, hem = 0 } = made.span ?? {};
+      const { top = 0, waist = 0, hem = 0 } = made.span ?? {};
       // Mates are measured from the waist mark, which the garment must have.
-      if (!isApplied(made) || hem < waist) continue;
+      if (!isApplied(made) || top > waist || hem < waist) continue;
       const mates = base.pieces.flatMap((piece) =>
         piece.edges.flatMap((edge, i) =>
           (edge.at === 'inner' || edge.at === 'outer') && isNamed(alteration, piece, edge)

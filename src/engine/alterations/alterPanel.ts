@@ -54,6 +54,7 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, ro
     inner,
     outer,
     darts,
+    altered: true,
     ...(isRaised ? { raised } : {}),
   };
 }
