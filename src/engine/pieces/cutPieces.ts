@@ -84,7 +84,8 @@ export function cutPieces(
 function narrowAsTrued(panel: Panel, piece: Piece, { levels, span, shoulders }: BaseDraft): Issue | null {
   const [a, b] = [endsOf(innerEdge(piece)), endsOf(outerEdge(piece))];
   const [top, hem] = [Math.max(a.top, b.top), Math.min(a.hem, b.hem)];
-  const isMeasured = !shoulders && !panel.altered && panel.darts.length === 0 && top >= span.highest && hem <= span.lowest;
+  const isMeasured =
+    !shoulders && !panel.altered && panel.darts.length === 0 && top >= span.highest && hem <= span.lowest;
   return isMeasured ? null : narrowAt(panel, levels, top, hem);
 }
 
