@@ -8,10 +8,13 @@ import {
   CLI,
   type Fault,
   type FileStyle,
+  type Fitting,
   NAMED_STYLES,
   notJudgedSentence,
+  outcomesOf,
   parseJson,
   type Read,
+  readFittings,
   readStyle,
   refuse,
 } from '../document';
@@ -20,7 +23,7 @@ import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './clie
 import { draftClient } from './draftClient';
 import { draftFiles, isSystemError, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
-import { faultLine } from './faultLine';
+import { faultLine, refusedLine } from './faultLine';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
 import { styleNamed } from './styleNamed';
@@ -90,7 +93,7 @@ async function ownVersion(): Promise<string> {
 }
 
 async function files(
-  { client: path, paper: paperName, out, nap, worn: isWorn }: Options,
+  { client: path, fittings: fittingsPath, paper: paperName, out, nap, worn: isWorn }: Options,
   style: FileStyle,
   { stdout, stderr }: Streams,
 ): Promise<number> {
@@ -99,11 +102,14 @@ async function files(
   if (!paper.ok) return unusable(paper.faults, '', stderr);
   const client = await clientOf(path);
   if (!client.ok) return unusable(client.faults, path ?? 'draft', stderr);
-  const drafted = draftClient(client.value, style.style);
+  const fittings = await fittingsOf(fittingsPath);
+  if (!fittings.ok) return unusable(fittings.faults, fittingsPath ?? 'draft', stderr);
+  const drafted = draftClient(client.value, style.style, fittings.value ?? []);
   if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft', stderr);
   const worn = isWorn ? sewn(drafted.value, client.value, style) : null;
   const print = { ...paper.value, nap };
-  const made = await draftFiles(drafted.value, client.value, style, print, out, worn?.content ?? null);
+  const asked = { ...style, fittings: fittings.value };
+  const made = await draftFiles(drafted.value, client.value, asked, print, out, worn?.content ?? null);
   if (!made.ok) {
     unusable(made.faults, out, stderr);
     return made.isDeviceFull ? NOT_WRITTEN : UNUSABLE;
@@ -112,6 +118,8 @@ async function files(
   for (const line of layer.estimatedLines({ ...client.value, unit: paperUnit(client.value) }))
     stderr.write(`warn measurements: ${line}\n`);
   if (worn && worn.notJudged !== null) stderr.write(`note worn: ${notJudgedSentence(worn.notJudged)}\n`);
+  for (const each of outcomesOf(fittings.value ?? [], drafted.value))
+    if (each.code !== null) stderr.write(refusedLine(each));
   const { issues } = drafted.value;
   for (const issue of issues.filter(({ severity }) => severity !== 'note'))
     stderr.write(issueLine(issue, style, client.value));
@@ -133,6 +141,13 @@ async function clientOf(path: string | null): Promise<Read<FileClient>> {
   if (path === null) return { ok: true, value: DEMO_FILE_CLIENT };
   const data = await jsonOf(path, '--client');
   return data.ok ? readClient(data.value) : data;
+}
+
+/** The fittings of a file; null where none is named. */
+async function fittingsOf(path: string | null): Promise<Read<readonly Fitting[] | null>> {
+  if (path === null) return { ok: true, value: null };
+  const data = await jsonOf(path, '--fittings');
+  return data.ok ? readFittings(data.value) : data;
 }
 
 async function styleOf(name: string): Promise<Read<FileStyle>> {

@@ -1,6 +1,6 @@
 // Drafts one client. A measurement that is missing or out of span makes the input unusable; it is no issue of the draft.
 
-import { issueSentence, type Read } from '../document';
+import { alterationsOf, type Fitting, issueSentence, type Read } from '../document';
 import { type Draft, draftWhole, type IssueCode, type Style } from '../engine';
 import type { FileClient } from './clientFile';
 
@@ -11,8 +11,12 @@ const UNUSABLE: ReadonlySet<IssueCode> = new Set([
   'sidesOutOfRange',
 ]);
 
-export function draftClient({ measurements, sides, unit }: FileClient, style: Style): Read<Draft> {
-  const drafted = draftWhole(measurements, style, sides);
+export function draftClient(
+  { measurements, sides, unit }: FileClient,
+  style: Style,
+  fittings: readonly Fitting[] = [],
+): Read<Draft> {
+  const drafted = draftWhole(measurements, style, sides, alterationsOf(fittings));
   const faults = drafted.issues
     .filter(({ code }) => UNUSABLE.has(code))
     .map((issue) => ({

@@ -2,7 +2,7 @@
 
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { CLI, type FileStyle, issueSentence, PROGRAM, type Read, refuse } from '../document';
+import { CLI, type FileStyle, type Fitting, issueSentence, PROGRAM, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { PlanInput, WithFace } from '../paper';
 import { type FileClient, paperUnit } from './clientFile';
@@ -16,6 +16,11 @@ type Paper = typeof import('../paper');
 /** How panels may lie: with a nap, all heads one way. */
 interface Lay {
   readonly nap: boolean;
+}
+
+/** A style, and the fittings laid on its draft; null where no file of fittings was named. */
+interface AskedStyle extends FileStyle {
+  readonly fittings: readonly Fitting[] | null;
 }
 
 /** The files made beside pattern.pdf of a draft that has pieces, in this order. */
@@ -47,14 +52,14 @@ const FULL: readonly string[] = ['ENOSPC', 'EDQUOT', 'EIO'];
 export async function draftFiles(
   drafted: Draft,
   client: FileClient,
-  style: FileStyle,
+  style: AskedStyle,
   print: Print & Lay,
   out: string,
   worn: string | null = null,
 ): Promise<Made> {
   const pattern = await patternContents(drafted, client, style, print);
   if (!pattern.ok) return pattern;
-  const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit))}\n`;
+  const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit, style.fittings))}\n`;
   const contents: readonly Content[] = [
     ['pieces.json', pieces],
     ...pattern.value,

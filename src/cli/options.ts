@@ -2,7 +2,7 @@
 
 import { CLI, type Fault, type Read } from '../document';
 
-const VALUED = ['client', 'style', 'paper', 'out'] as const;
+const VALUED = ['client', 'style', 'fittings', 'paper', 'out'] as const;
 type Valued = (typeof VALUED)[number];
 
 /** Flags without a value. */
@@ -14,6 +14,8 @@ export interface Options {
   /** Path of a client file; null for the demo client. */
   readonly client: string | null;
   readonly style: string;
+  /** Path of a file of fittings; null for none. */
+  readonly fittings: string | null;
   readonly paper: string;
   readonly out: string;
   /** Whether the cloth has a nap or a one-way print. */
@@ -46,7 +48,7 @@ export function readOptions(words: readonly string[]): Read<Options> {
     given.set(name, value ?? '');
   }
   if (given.has('stdin'))
-    for (const name of ['client', 'paper', 'out', 'nap', 'worn'] as const)
+    for (const name of ['client', 'fittings', 'paper', 'out', 'nap', 'worn'] as const)
       if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.notWithStdin });
   if (faults.length > 0) return { ok: false, faults };
   return {
@@ -55,6 +57,7 @@ export function readOptions(words: readonly string[]): Read<Options> {
       task: given.has('stdin') ? 'stream' : 'files',
       client: given.get('client') ?? USUAL.client,
       style: given.get('style') ?? USUAL.style,
+      fittings: given.get('fittings') ?? USUAL.fittings,
       paper: given.get('paper') ?? USUAL.paper,
       out: given.get('out') ?? USUAL.out,
       nap: given.has('nap'),
@@ -67,6 +70,7 @@ const USUAL: Options = {
   task: 'files',
   client: null,
   style: 'default',
+  fittings: null,
   paper: 'a4',
   out: 'out',
   nap: false,

@@ -1,6 +1,6 @@
 // Writes a draft as plain data for other programs: the content of pieces.json, and of each line of the stream.
 
-import { edgeName, type FileUnit, issueSentence, pieceLabel } from '../document';
+import { edgeName, type FileUnit, type Fitting, issueSentence, outcomesOf, pieceLabel } from '../document';
 import {
   type DartLines,
   type Draft,
@@ -22,20 +22,29 @@ type Place = readonly [number, number];
  * coordinates are rounded to 1e-6 mm; an edge's first point is the last point of the edge before it. Levels are those
  * the garment reaches all round; where the body differs left to right, `y` is the left's and `rightY` the right's, and the
  * pieces of both lie right side up, a right front and a left back on negative x. Sentences of issues give lengths in `unit`.
+ * With fittings each level says what they add to its girth, sewnGirth = targetGirth + alteredBy, and each alteration what
+ * became of it.
  */
-export function piecesFile({ proof, pieces, extras, issues, halves }: Draft, style: Style, unit: FileUnit) {
+export function piecesFile(
+  draft: Draft,
+  style: Style,
+  unit: FileUnit,
+  fittings: readonly Fitting[] | null = null,
+) {
+  const { proof, pieces, extras, issues, halves } = draft;
   return {
     unit: 'mm',
     lacingGap: rounded(openWidth(style.closure)),
     levels: proof.ledger
       .filter(({ sewnGirth }) => sewnGirth !== null)
-      .map(({ level, y, bodyGirth, ease, targetGirth, sewnGirth }) => ({
+      .map(({ level, y, bodyGirth, ease, targetGirth, alteredBy, sewnGirth }) => ({
         name: level,
         y: rounded(y),
         ...rightHeight(halves, level),
         bodyGirth: rounded(bodyGirth),
         ease: rounded(ease),
         targetGirth: rounded(targetGirth),
+        ...(fittings ? { alteredBy: rounded(alteredBy) } : {}),
         sewnGirth: rounded(sewnGirth ?? 0),
       })),
     pieces: [...pieces, ...extras].map(pieceOf),
@@ -48,6 +57,7 @@ export function piecesFile({ proof, pieces, extras, issues, halves }: Draft, sty
       // Of mates that are meant to differ: lengthB − lengthA as asked.
       ...(ease === 0 ? {} : { ease: rounded(ease) }),
     })),
+    ...(fittings ? { alterations: outcomesOf(fittings, draft) } : {}),
     issues: issues.map((issue) => issueOf(issue, style, unit)),
   };
 }

@@ -66,6 +66,7 @@ export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLi
 export { type Fault, type Read, refuse } from './files/fault';
 export { kindOf, parseJson } from './files/json';
 export { type LaidNumbers, layNumbers, listParts } from './files/numberList';
+export { readFittings } from './files/readFittings';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
@@ -95,6 +96,7 @@ export {
 export { issueSentence } from './messages/remarks/issues';
 export { lengthFaultSentence, outsideSpanSentence } from './messages/remarks/lengthFaults';
 export { measurementIssueSentence } from './messages/remarks/measurementIssues';
+export { ALTERATION_REFUSED } from './messages/remarks/refusedAlterations';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/remarks/safety';
 export { unusualLine, widerThanBustLine } from './messages/remarks/unusual';
 export { notJudgedSentence } from './messages/remarks/worn';
@@ -141,6 +143,7 @@ export {
 } from './model/book';
 export { type Change, type ChangeOf, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
+export { alterationsOf, type Fitting, type FittingOutcome, outcomesOf } from './model/fittings';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
 export { type BookFault, type ReadBook, readBook } from './model/readBook';

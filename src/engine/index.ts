@@ -1,13 +1,18 @@
 // The engine's one way in.
 
-export type {
-  Alteration,
-  AlteredPlace,
-  AlteredSide,
-  SeamAlteration,
-  SeamHeight,
-  SeamName,
+export {
+  type Alteration,
+  type AlteredPlace,
+  type AlteredSide,
+  LANDMARKS,
+  type LengthBound,
+  type PanelName,
+  type RefusalCode,
+  type SeamAlteration,
+  type SeamHeight,
+  type SeamName,
 } from './alterations/alteration';
+export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
 export type { Block } from './block/block';
 export { dartAngle } from './block/closedDart';
 export { isThrough, reaches } from './block/extent';

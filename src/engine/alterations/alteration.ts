@@ -23,15 +23,17 @@ export type SeamHeight =
   | { readonly kind: 'level'; readonly level: LevelName }
   | { readonly kind: 'belowWaist'; readonly mm: number };
 
-type Landmark = 'centreFront' | 'bustLine' | 'side' | 'centreBack';
+export const LANDMARKS = ['centreFront', 'bustLine', 'side', 'centreBack'] as const;
 
 /** A place round the body. */
-export type AlteredPlace = { readonly kind: 'landmark'; readonly name: Landmark } | SeamName;
+export type AlteredPlace =
+  | { readonly kind: 'landmark'; readonly name: (typeof LANDMARKS)[number] }
+  | SeamName;
 
 type AlteredEdge = 'top' | 'hem' | 'neckline' | 'armhole';
 
 /** From where to where a garment is shortened: two levels, or above the first the top edge, below the last the hem. */
-type LengthBound = LevelName | 'top' | 'hem';
+export type LengthBound = LevelName | 'top' | 'hem';
 
 /** Takes in or lets out: `a` at the edge of the first panel (the dart's leg towards the centre), `b` at its mate. */
 export interface SeamAlteration {

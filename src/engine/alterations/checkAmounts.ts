@@ -3,10 +3,10 @@
 import type { Alteration } from './alteration';
 
 /** Beyond this a slip of the pen is likelier than a fitting; our own bound. mm */
-const MOST_ALTERED_MM = 150;
+export const MOST_ALTERED_MM = 150;
 
 /** Heights from the waist are within this; our own bound. mm */
-const MOST_FROM_WAIST_MM = 600;
+export const MOST_FROM_WAIST_MM = 600;
 
 /** Whether every number of an alteration is one that can be drafted. */
 export function isWithinSpans(alteration: Alteration): boolean {

@@ -7,11 +7,13 @@ export const CLI = catalogue({
   help: ({ styles, papers }: { styles: readonly string[]; papers: readonly string[] }) =>
     `Drafts a bodice or corset block without a screen.
 
-  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--nap] [--worn] [--out DIR]
+  npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--fittings FILE.json]
+                  [--paper NAME] [--nap] [--worn] [--out DIR]
   npm run draft -- --stdin [--style NAME|FILE.json]
 
   --client FILE   the client to draft; without it, the demo client
   --style NAME    ${styles.join(', ')}; or a file ending in .json, whose fields are laid over the default style
+  --fittings FILE what fittings changed: seams, lengths, edges and bust point, laid on the draft
   --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
                   a4 without it
   --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
@@ -26,6 +28,11 @@ they are in inches, and texts such as "34 1/2" will do. A measurement left out o
 estimated and not measured is named in a list, "estimated": [ "underarmToWaist" ], and every print says so.
 A body that differs left to right has "sides": { "leftShare": { "waist": 0.52 }, "rightLower": { "hip": 8 } }: the left's
 part of a girth, and how much lower a level sits on the right. Both halves are then drafted, and each piece is cut once.
+
+A file of fittings: { "unit": "mm", "fittings": [ { "date": "2026-11-26", "note": "", "alterations": [
+  { "kind": "seam", "seam": ["front-2", "front-3"], "side": "both", "at": [ { "level": "waist", "a": 6, "b": 6 } ] } ] } ] }.
++ takes in, shortens, raises; "a" is the edge of the first panel. Other kinds: "length" ("between": ["underBust", "waist"]),
+"edge" ("edge": "top"), both with "at": [ { "place": "centreBack", "by": 6 } ], and "bustPoint" ("out", "down").
 
 Made in the directory:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder

@@ -64,6 +64,25 @@ export const FILES = catalogue({
     wedgeIdTwice: ({ id }: { id: string }) => `Another wedge has the id “${id}”.`,
   },
 
+  fittings: {
+    notObject: ({ kind }: Kind) => `A file of fittings must be an object, not ${KINDS[kind]}.`,
+    notList: ({ kind }: Kind) => `This must be a list, not ${KINDS[kind]}.`,
+    tooFew: ({ least }: { least: number }) =>
+      least === 1 ? 'This needs one entry at the least.' : `This needs ${least} entries at the least.`,
+    notText: ({ kind }: Kind) => `This must be a text, not ${KINDS[kind]}.`,
+    notDate: 'A day is written as "2026-11-26".',
+    missing: 'This is missing.',
+    outOfSpan: ({ most, unit }: { most: number; unit: 'mm' | 'in' }) =>
+      `This must be from −${most} to ${most} ${unit}.`,
+    seamUnknown:
+      'A seam is named by its two panels, as ["front-2", "front-3"] or ["front-2", "side"], a dart by its wedge, as ["front-dart"].',
+    placeUnknown:
+      'A place is "centreFront", "bustLine", "side", "centreBack", or a seam, as ["front-2", "front-3"].',
+    heightUnknown: 'A height is given as a "level" or as "belowWaist", one of the two.',
+    betweenUnknown: ({ names }: Names) =>
+      `This must be two of these, the upper one first: ${names.join(', ')}.`,
+  },
+
   client: {
     notObject: ({ kind }: Kind) => `A client must be an object, not ${KINDS[kind]}.`,
     nameMissing: 'The client needs a name: it stands on every sheet.',
