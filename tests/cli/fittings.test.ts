@@ -29,7 +29,10 @@ const faultsOf = (data: unknown): string[] => {
   return read.ok ? [] : read.faults.map(({ path }) => path);
 };
 
-async function drafted(file: unknown, out: string): Promise<{ pieces: PiecesFile; err: string; code: number | null }> {
+async function drafted(
+  file: unknown,
+  out: string,
+): Promise<{ pieces: PiecesFile; err: string; code: number | null }> {
   const path = join(place, `${out}.json`);
   writeFileSync(path, JSON.stringify(file));
   const ran = await runDraft(['--fittings', path, '--out', join(place, out)]);
@@ -73,7 +76,10 @@ describe('a file of fittings', () => {
         alterations: [
           {
             kind: 'seam',
-            seam: { kind: 'seam', pieces: [{ kind: 'panel', block: 'front', number: 2 }, { kind: 'sidePanel' }] },
+            seam: {
+              kind: 'seam',
+              pieces: [{ kind: 'panel', block: 'front', number: 2 }, { kind: 'sidePanel' }],
+            },
             side: 'both',
             at: [{ height: { kind: 'belowWaist', mm: inches(1.5) }, a: inches(0.25), b: 0 }],
             on: true,
@@ -127,13 +133,50 @@ describe('a file of fittings', () => {
     ['a field of another kind', day([{ ...WAIST, edge: 'top' }]), 'fittings.0.alterations.0.edge'],
     ['half a seam', day([{ ...WAIST, seam: ['front-1', 'front'] }]), 'fittings.0.alterations.0.seam'],
     ['no height', day([{ ...WAIST, at: [] }]), 'fittings.0.alterations.0.at'],
-    ['two heights in one', day([{ ...WAIST, at: [{ level: 'waist', belowWaist: 1, a: 1, b: 1 }] }]), 'fittings.0.alterations.0.at.0'],
-    ['one edge alone', day([{ ...WAIST, at: [{ level: 'waist', a: 1 }] }]), 'fittings.0.alterations.0.at.0.b'],
-    ['text for mm', day([{ ...WAIST, at: [{ level: 'waist', a: '1/4', b: 1 }] }]), 'fittings.0.alterations.0.at.0.a'],
-    ['an amount out of span', day([{ ...WAIST, at: [{ level: 'waist', a: 1, b: 1e4 }] }]), 'fittings.0.alterations.0.at.0.b'],
-    ['levels upside down', day([{ kind: 'length', between: ['waist', 'bust'], at: [{ place: 'side', by: 1 }, { place: 'centreBack', by: 1 }] }]), 'fittings.0.alterations.0.between'],
-    ['one place for a length', day([{ kind: 'length', between: ['bust', 'waist'], at: [{ place: 'side', by: 1 }] }]), 'fittings.0.alterations.0.at'],
-    ['a place that is none', day([{ kind: 'edge', edge: 'top', at: [{ place: 'armpit', by: 1 }] }]), 'fittings.0.alterations.0.at.0.place'],
+    [
+      'two heights in one',
+      day([{ ...WAIST, at: [{ level: 'waist', belowWaist: 1, a: 1, b: 1 }] }]),
+      'fittings.0.alterations.0.at.0',
+    ],
+    [
+      'one edge alone',
+      day([{ ...WAIST, at: [{ level: 'waist', a: 1 }] }]),
+      'fittings.0.alterations.0.at.0.b',
+    ],
+    [
+      'text for mm',
+      day([{ ...WAIST, at: [{ level: 'waist', a: '1/4', b: 1 }] }]),
+      'fittings.0.alterations.0.at.0.a',
+    ],
+    [
+      'an amount out of span',
+      day([{ ...WAIST, at: [{ level: 'waist', a: 1, b: 1e4 }] }]),
+      'fittings.0.alterations.0.at.0.b',
+    ],
+    [
+      'levels upside down',
+      day([
+        {
+          kind: 'length',
+          between: ['waist', 'bust'],
+          at: [
+            { place: 'side', by: 1 },
+            { place: 'centreBack', by: 1 },
+          ],
+        },
+      ]),
+      'fittings.0.alterations.0.between',
+    ],
+    [
+      'one place for a length',
+      day([{ kind: 'length', between: ['bust', 'waist'], at: [{ place: 'side', by: 1 }] }]),
+      'fittings.0.alterations.0.at',
+    ],
+    [
+      'a place that is none',
+      day([{ kind: 'edge', edge: 'top', at: [{ place: 'armpit', by: 1 }] }]),
+      'fittings.0.alterations.0.at.0.place',
+    ],
   ])('%s is a fault at its field', (_, data, path) => {
     expect(faultsOf(data)).toEqual([path]);
   });

@@ -17,7 +17,16 @@ describe('the words behind the command', () => {
   it('are all optional', () => {
     expect(readOptions([])).toEqual({
       ok: true,
-      value: { task: 'files', client: null, style: 'default', paper: 'a4', out: 'out', nap: false },
+      value: {
+        task: 'files',
+        client: null,
+        style: 'default',
+        fittings: null,
+        paper: 'a4',
+        out: 'out',
+        nap: false,
+        worn: false,
+      },
     });
   });
 
@@ -29,9 +38,11 @@ describe('the words behind the command', () => {
       task: 'files',
       client: 'a.json',
       style: 'b.json',
+      fittings: null,
       paper: 'letter',
       out: 'c=d',
       nap: false,
+      worn: false,
     });
     expect(partOf(readOptions(['--stdin', '--style', 'default'])).task).toBe('stream');
     expect(partOf(readOptions(['--nap', '--out', 'd']))).toMatchObject({ nap: true, out: 'd' });
