@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
@@ -69,8 +70,12 @@ const emptyModule = fileURLToPath(new URL('src/paper/pdf/file/emptyModule.ts', i
 // that their index names.
 const PURE = /[\\/]src[\\/](engine|document|app[\\/]store)[\\/]/;
 
+// Help tells which version the page is.
+const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+
 export default defineConfig({
   base: './',
+  define: { __VERSION__: JSON.stringify(version) },
   plugins: [react(), contentSecurityPolicy, startingWords, sayPortTaken, offlineWorker, accentedTexts],
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
   preview: { port: 4173, strictPort: true },

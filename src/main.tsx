@@ -39,6 +39,7 @@ import './app/styles/touch.css';
 import './app/styles/making.css';
 import './app/styles/narrow.css';
 import './app/styles/measureNarrow.css';
+import './app/styles/help.css';
 import './app/styles/print.css';
 
 // Not awaited by the module itself: what `load` fetches may import from this module's file.

@@ -50,6 +50,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'messages/remarks',
     'messages/book',
     'messages/screens',
+    'messages/help',
     'messages/paper',
     'presets',
     'edit',
@@ -63,7 +64,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   table: ['layout', 'handles', 'gestures', 'view'],
   app: [
     ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles'],
-    ...['measure/figure', 'measure/rows', 'measure'],
+    ...['measure/figure', 'help', 'measure/rows', 'measure'],
     ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'fit'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
   ],

@@ -86,6 +86,14 @@ describe('Measure', () => {
     expect(walk.found()).toEqual([]);
   });
 
+  it('Help', async () => {
+    const walk = await walkTo('measure');
+    await walk.page.locator('.help-button').click();
+    await walk.page.locator('.help').waitFor();
+    await walk.look('opened');
+    expect(walk.found()).toEqual([]);
+  });
+
   it('of a client who was just added', async () => {
     const walk = await walkTo('measure');
     await walk.page.locator('.invented button').click();

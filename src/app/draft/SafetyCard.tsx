@@ -63,10 +63,8 @@ export function SafetyCard() {
         <summary>{TEXTS.cautions}</summary>
         <p>{SAFETY_STANDING}</p>
         <ul>
-          {SAFETY_CAUTIONS.map(({ text, source }) => (
-            <li key={text}>
-              {text} <small>{TEXTS.source({ source })}</small>
-            </li>
+          {SAFETY_CAUTIONS.map(({ text }) => (
+            <li key={text}>{text}</li>
           ))}
         </ul>
       </details>

@@ -1,15 +1,7 @@
 // Above the rows: whose numbers they are, on which day they were taken, and what else is measured of her.
 
 import { useEffect, useRef } from 'react';
-import {
-  addClient,
-  changeClient,
-  DEMO_CLIENT,
-  MEASURE,
-  openClient,
-  SHELL,
-  setDiffering,
-} from '../../document';
+import { changeClient, MEASURE, openClient, setDiffering } from '../../document';
 import { nameFocus } from '../components/awaitedFocus';
 import { Checkbox } from '../components/fields/Checkbox';
 import { TextField } from '../components/fields/TextField';
@@ -64,29 +56,6 @@ export function MeasureHead({ alsoShoulders, onAlsoShoulders }: MeasureHeadProps
           {MEASURE.sides.differ}
         </Checkbox>
       </fieldset>
-    </div>
-  );
-}
-
-/** On a first visit there is somebody to try things out on, and a way to one's own work. */
-export function Invented() {
-  const change = useStore((state) => state.change);
-  const { book, client } = useOpen();
-  if (client.id !== DEMO_CLIENT.id || book.clients.length > 1) return null;
-  return (
-    <div className="invented">
-      <p>{MEASURE.demo.invented}</p>
-      <button
-        type="button"
-        onClick={() => {
-          nameFocus.request();
-          change({ code: 'clientAdded' }, (before) =>
-            addClient(before, crypto.randomUUID(), SHELL.clientBar.newClient({ number: 2 })),
-          );
-        }}
-      >
-        {MEASURE.demo.beginOwn}
-      </button>
     </div>
   );
 }

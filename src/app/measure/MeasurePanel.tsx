@@ -1,5 +1,6 @@
 // Beside the rows: the figure with the tape laid for the field in hand, how it is taken, and what is to be said of its number.
 
+import { lazy, type ReactNode, Suspense } from 'react';
 import {
   asksWhich,
   estimatedSentence,
@@ -17,10 +18,15 @@ import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
 import { BodyFigure, isBehind, readingAt } from './figure/BodyFigure';
-import { Invented } from './MeasureHead';
+import { Invented, useIsInvented } from './Invented';
 import { type FieldShown, inputOf } from './rows/fieldShown';
 import { sinceBefore, usableEstimate } from './rows/rowRemark';
 import { useRowActions } from './rows/useRowActions';
+
+/** Shown where nothing is in hand yet; its pictures come after the first load. */
+const FirstRun = lazy<() => ReactNode>(() =>
+  import('../help/FirstRun').catch(() => ({ default: () => null })),
+);
 
 interface MeasurePanelProps {
   readonly shown: FieldShown | null;
@@ -30,10 +36,16 @@ interface MeasurePanelProps {
 
 export function MeasurePanel({ shown, onRead }: MeasurePanelProps) {
   const measurement = shown?.measurement ?? null;
+  const isFirstRun = useIsInvented() && shown === null;
   return (
     <>
       <Invented />
-      <div className={shown ? 'field-in-hand' : 'field-in-hand none'}>
+      {isFirstRun ? (
+        <Suspense fallback={null}>
+          <FirstRun />
+        </Suspense>
+      ) : null}
+      <div className={shown ? 'field-in-hand' : 'field-in-hand none'} hidden={isFirstRun}>
         <p className="hint seen-from">
           {isBehind(measurement) ? MEASURE.figure.behind : MEASURE.figure.front}
         </p>

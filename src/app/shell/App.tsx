@@ -4,6 +4,7 @@ import { type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { SHELL, START } from '../../document';
 import { ErrorBoundary } from '../components/ErrorBoundary';
 import { fetchAhead, lazyPart } from '../components/later';
+import { HelpButton } from '../help/HelpButton';
 import { MeasureStep } from '../measure/MeasureStep';
 import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
@@ -68,6 +69,7 @@ export function App({ keeping }: { keeping: Keeping }) {
           ))}
         </nav>
         <HistoryButtons />
+        <HelpButton />
       </header>
       <KeepingArea keeping={keeping} />
       <UpdateNotice storage={keeping.storage} />

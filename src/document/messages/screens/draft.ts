@@ -133,6 +133,5 @@ export const DRAFT = catalogue({
       percent === null ? '.' : `, ${percent} % of the girth there.`,
     acknowledged: 'I have read the cautions and the wearer knows them. This is printed on the pattern.',
     cautions: 'Usual cautions for tight lacing',
-    source: ({ source }: { source: string }) => `(${source})`,
   },
 });

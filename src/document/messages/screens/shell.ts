@@ -14,6 +14,7 @@ interface Girth {
 
 export const SHELL = catalogue({
   steps: { label: 'Steps', measure: 'Measure', draft: 'Draft', fit: 'Fit', cut: 'Cut' },
+  help: 'Help',
   clientBar: {
     openBook: ({ client, draft }: { client: string; draft: string }) => `${client} ${draft}, client book`,
     clientAndDraft: ({ client, draft }: { client: string; draft: string }) => `${client}, ${draft}`,
