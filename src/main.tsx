@@ -40,6 +40,7 @@ import './app/styles/making.css';
 import './app/styles/narrow.css';
 import './app/styles/measureNarrow.css';
 import './app/styles/help.css';
+import './app/styles/forced.css';
 import './app/styles/print.css';
 
 // Not awaited by the module itself: what `load` fetches may import from this module's file.

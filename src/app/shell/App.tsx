@@ -11,6 +11,7 @@ import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
 import { KeepingArea } from './KeepingArea';
 import type { Keeping } from './KeepingNotices';
+import { keepFocus } from './keepFocus';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
 import { UpdateNotice } from './UpdateNotice';
@@ -35,6 +36,7 @@ export function App({ keeping }: { keeping: Keeping }) {
   const kept = useStore((state) => state.kept);
   const undo = useStore((state) => state.undo);
   useUndoKeys();
+  useEffect(() => keepFocus(document), []);
   useEffect(() => {
     const wait = setTimeout(() => void fetchAhead(), QUIET_MS);
     return () => clearTimeout(wait);
@@ -42,6 +44,16 @@ export function App({ keeping }: { keeping: Keeping }) {
   const label = STEPS.find((each) => each.name === step)?.label ?? '';
   return (
     <>
+      <a
+        className="skip"
+        href={`#${step}`}
+        onClick={(event) => {
+          event.preventDefault();
+          document.getElementById(STEP_HEADING)?.focus();
+        }}
+      >
+        {SHELL.skip({ step: label })}
+      </a>
       <header className="shell">
         <p className="brand">
           <svg viewBox="0 0 24 24" aria-hidden="true">
@@ -84,6 +96,8 @@ export function App({ keeping }: { keeping: Keeping }) {
   );
 }
 
+const STEP_HEADING = 'step-heading';
+
 /** The step's name for those who do not see the screen change; it takes the focus when the step was chosen. */
 function StepHeading({ label }: { label: string }) {
   const heading = useRef<HTMLHeadingElement>(null);
@@ -93,7 +107,7 @@ function StepHeading({ label }: { label: string }) {
     shown.current = label;
   }, [label]);
   return (
-    <h1 ref={heading} className="unseen" tabIndex={-1}>
+    <h1 ref={heading} id={STEP_HEADING} className="unseen" tabIndex={-1}>
       {label}
     </h1>
   );

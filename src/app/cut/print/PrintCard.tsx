@@ -28,7 +28,7 @@ export interface PrintCardProps {
 
 export function PrintCard({ children, choices, printing, refusal, isPrintable, onPrint }: PrintCardProps) {
   const { medium } = useCutChoices();
-  const { progress, failure, cancel } = printing;
+  const { progress, failure, isMade, cancel } = printing;
   return (
     <section className="card paper-card" aria-label={CUT.print.title}>
       <h2>{CUT.print.title}</h2>
@@ -63,6 +63,9 @@ export function PrintCard({ children, choices, printing, refusal, isPrintable, o
           {CUT.print.download[medium]}
         </button>
       )}
+      <p className="hint" role="status">
+        {isMade ? CUT.print.made : ''}
+      </p>
       {/* Measurements that are not filled in yet are not shown as a fault. */}
       <p className={!failure && refusal === 'measure' ? 'hint' : 'said'} aria-live="polite">
         {failure ? CUT.print.failures[failure] : null}

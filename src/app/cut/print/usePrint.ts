@@ -10,6 +10,8 @@ export interface Printing {
   readonly progress: { readonly drawn: number; readonly of: number } | null;
   /** How the last print failed: the picture is larger than a PDF page may be, or it could not be made; null where it did not. */
   readonly failure: 'tooLarge' | 'failed' | null;
+  /** The last print was made and downloaded. */
+  readonly isMade: boolean;
   /** Starts a print and downloads it under the name of the file; a print that is running is stopped. */
   readonly print: (job: PrintJob, file: string) => void;
   readonly cancel: () => void;
@@ -18,6 +20,7 @@ export interface Printing {
 export function usePrint(): Printing {
   const [progress, setProgress] = useState<Printing['progress']>(null);
   const [failure, setFailure] = useState<Printing['failure']>(null);
+  const [isMade, setMade] = useState(false);
   const running = useRef<RunningPrint | null>(null);
   useEffect(() => () => running.current?.stop(), []);
 
@@ -29,6 +32,7 @@ export function usePrint(): Printing {
   const print = (job: PrintJob, file: string): void => {
     cancel();
     setFailure(null);
+    setMade(false);
     setProgress({ drawn: 0, of: 1 });
     const started = startPrint(job, (drawn, of) => {
       if (running.current === started) setProgress({ drawn, of });
@@ -39,6 +43,7 @@ export function usePrint(): Printing {
       running.current = null;
       setProgress(null);
       setFailure(outcome);
+      setMade(outcome === null);
     };
     started.bytes.then(
       (bytes) => {
@@ -48,5 +53,5 @@ export function usePrint(): Printing {
       () => end('failed'),
     );
   };
-  return { progress, failure, print, cancel };
+  return { progress, failure, isMade, print, cancel };
 }

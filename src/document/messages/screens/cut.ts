@@ -81,6 +81,7 @@ export const CUT = catalogue({
       page: 'Download the page',
       projector: 'Download for the projector',
     },
+    made: 'The PDF is made and given to the browser to download.',
     pagesDrawn: 'Pages drawn',
     page: ({ drawn, of }: { drawn: number; of: number }) => `Page ${drawn} of ${of}`,
     making: PDF.making,

@@ -15,6 +15,8 @@ interface Girth {
 export const SHELL = catalogue({
   steps: { label: 'Steps', measure: 'Measure', draft: 'Draft', fit: 'Fit', cut: 'Cut' },
   help: 'Help',
+  /** Link before the head of the page. */
+  skip: ({ step }: { step: string }) => `Go to ${step}`,
   clientBar: {
     openBook: ({ client, draft }: { client: string; draft: string }) => `${client} ${draft}, client book`,
     clientAndDraft: ({ client, draft }: { client: string; draft: string }) => `${client}, ${draft}`,
