@@ -21,6 +21,8 @@ export interface ChangingServer {
   readonly scripts: () => string[];
   /** Scripts that are not there, by the beginning of their name. */
   readonly missing: Set<string>;
+  /** Names in `missing` that were asked for. */
+  readonly refused: Set<string>;
   /** What is not there is answered with the page, as hosts of single pages do. */
   answersWithPage: boolean;
   /** Builds anew: the page is called otherwise, and every script but the first has another name. The files of before are gone. */
@@ -38,8 +40,11 @@ export async function changingServer(built: string): Promise<ChangingServer> {
     const path = normalize(new URL(request.url ?? '/', 'http://host').pathname);
     const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
     try {
-      if ([...changing.missing].some((name) => path.startsWith(`/assets/${name}`)))
+      for (const name of changing.missing) {
+        if (!path.startsWith(`/assets/${name}`)) continue;
+        changing.refused.add(name);
         throw new Error('missing');
+      }
       const content = readFileSync(file);
       answer.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
       answer.end(content);
@@ -53,6 +58,7 @@ export async function changingServer(built: string): Promise<ChangingServer> {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     scripts: () => readdirSync(assets).filter((name) => name.endsWith('.js')),
     missing: new Set(),
+    refused: new Set(),
     answersWithPage: false,
     buildLater: (title) => {
       const names = new Map(
