@@ -120,6 +120,7 @@ export { START } from './messages/screens/start';
 export { STYLE_BOOK } from './messages/screens/styleBook';
 export { TABLE } from './messages/screens/table';
 export { WEDGE_CARDS } from './messages/screens/wedgeCards';
+export { WORN } from './messages/screens/worn';
 export { inSentence } from './messages/words/inSentence';
 export { LEVEL_TITLES, LEVEL_WORDS } from './messages/words/levels';
 export { MEASUREMENT_WORDS } from './messages/words/measurements';

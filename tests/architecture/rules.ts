@@ -65,7 +65,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   app: [
     ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles'],
     ...['measure/figure', 'help', 'measure/rows', 'measure'],
-    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'fit'],
+    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'worn', 'fit'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
   ],
 };

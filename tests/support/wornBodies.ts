@@ -6,7 +6,15 @@ import { makeWornBody, type WornBody } from '../../src/engine/worn/body/wornBody
 import { type Making, USUAL_CLOTH } from '../../src/engine/worn/cloth/garmentEnergy';
 import { fieldsOf } from '../../src/engine/worn/measure/fields';
 import { type FitFigures, figuresOf } from '../../src/engine/worn/measure/figures';
-import { type DrapeChoice, type Draped, drape } from '../../src/engine/worn/solve/drape';
+import { type DrapeChoice, type Draped, draping } from '../../src/engine/worn/solve/drape';
+
+/** What work in steps comes to. */
+export function toEnd<T>(work: Generator<void, T>): T {
+  for (;;) {
+    const { done, value } = work.next();
+    if (done) return value;
+  }
+}
 
 /** The body of measurements that are known to be good. */
 export function bodyFor(measurements: Measurements, hollow: number | null = null): WornBody {
@@ -42,6 +50,6 @@ export function wear(
   choice: Partial<DrapeChoice> = {},
 ): Worn {
   const drafted = draftWhole(drawn, style);
-  const draped = drape(drafted.pieces, body, makingOf(drafted, style), { width: 12, ...choice });
+  const draped = toEnd(draping(drafted.pieces, body, makingOf(drafted, style), { width: 12, ...choice }));
   return { draped, figures: figuresOf(draped, fieldsOf(draped), body, drafted.levels) };
 }

@@ -1,6 +1,6 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { FIT, pieceLabel } from '../../document';
 import type { ClosedAt } from '../../engine';
 import { ClosedUp, type Picked, type PointedOut } from '../../table';
@@ -10,6 +10,8 @@ import { sayBands } from './bandSaid';
 import { sayOpenDarts } from './openDarts';
 import { ProofTable } from './ProofTable';
 import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
+
+const AsWorn = lazy(() => import('../worn/AsWorn'));
 
 const HELD_AT: readonly ClosedAt[] = ['top', 'waist', 'hem'];
 
@@ -43,46 +45,51 @@ export function FitStep() {
       </div>
     );
   return (
-    <div className="fit-step">
-      <section className="as-worn" aria-label={FIT.closedUp.title}>
-        <fieldset className="held">
-          <legend>{FIT.closedUp.held}</legend>
-          {HELD_AT.map((held) => (
-            <label key={held}>
-              <input type="radio" name="held" checked={at === held} onChange={() => setAt(held)} />
-              <span>{FIT.closedUp.heldAt[held]}</span>
-            </label>
-          ))}
-        </fieldset>
-        <ClosedUp
-          draft={draft}
-          at={at}
-          pointedOut={passed ?? row?.place ?? null}
-          nameOf={pieceLabel}
-          onPick={pick}
-        />
-        {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, client.unit)].map((sentence) => (
-          <p key={sentence} className="hint">
-            {sentence}
-          </p>
-        ))}
-        <IssueList issues={draft.issues} />
-      </section>
-      <div className="proofs">
-        {[
-          seamWalk(draft, client.unit, savedDraft.style),
-          edgeContinuity(draft, savedDraft.style),
-          girthProof(draft, client.unit, savedDraft.style.closure),
-        ].map((proof) => (
-          <ProofTable
-            key={proof.title}
-            proof={proof}
-            chosen={row?.key ?? null}
-            onPoint={point}
-            onPass={setPassed}
+    <>
+      <div className="fit-step">
+        <section className="as-worn" aria-label={FIT.closedUp.title}>
+          <fieldset className="held">
+            <legend>{FIT.closedUp.held}</legend>
+            {HELD_AT.map((held) => (
+              <label key={held}>
+                <input type="radio" name="held" checked={at === held} onChange={() => setAt(held)} />
+                <span>{FIT.closedUp.heldAt[held]}</span>
+              </label>
+            ))}
+          </fieldset>
+          <ClosedUp
+            draft={draft}
+            at={at}
+            pointedOut={passed ?? row?.place ?? null}
+            nameOf={pieceLabel}
+            onPick={pick}
           />
-        ))}
+          {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, client.unit)].map((sentence) => (
+            <p key={sentence} className="hint">
+              {sentence}
+            </p>
+          ))}
+          <IssueList issues={draft.issues} />
+        </section>
+        <div className="proofs">
+          {[
+            seamWalk(draft, client.unit, savedDraft.style),
+            edgeContinuity(draft, savedDraft.style),
+            girthProof(draft, client.unit, savedDraft.style.closure),
+          ].map((proof) => (
+            <ProofTable
+              key={proof.title}
+              proof={proof}
+              chosen={row?.key ?? null}
+              onPoint={point}
+              onPass={setPassed}
+            />
+          ))}
+        </div>
       </div>
-    </div>
+      <Suspense>
+        <AsWorn />
+      </Suspense>
+    </>
   );
 }

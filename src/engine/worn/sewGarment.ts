@@ -14,14 +14,14 @@ import { type Making, USUAL_CLOTH } from './cloth/garmentEnergy';
 import { type Fields, fieldsOf } from './measure/fields';
 import { type FitFigures, figuresOf } from './measure/figures';
 import type { PlacedMesh } from './mesh/carriedOver';
-import { type Draped, drape } from './solve/drape';
+import { type Draped, draping } from './solve/drape';
 
 /**
  * Why a garment is not judged. `cannotBeSewn`: the draft has errors or lacks a panel. `shouldered`: the body has no arms yet, and
  * what hangs from shoulders comes to rest in several places. `bodyNotMet`: no surface has all these girths. `notAtRest`: forces
- * were not in balance within the work allowed. `stopped`: the caller ended the work.
+ * were not in balance within the work allowed.
  */
-export type NotJudged = 'cannotBeSewn' | 'shouldered' | 'bodyNotMet' | 'notAtRest' | 'stopped';
+export type NotJudged = 'cannotBeSewn' | 'shouldered' | 'bodyNotMet' | 'notAtRest';
 
 /** One half on its body; x to the wearer's left for a left half, to her right for a right one, and its mirror image where alike. */
 export interface WornHalf {
@@ -51,8 +51,6 @@ export interface WornChoice {
   readonly hollow?: number | null;
   /** What an earlier run of the same panels came to, by half. */
   readonly from?: readonly PlacedMesh[];
-  /** Asked before every step; true ends the work. */
-  readonly shouldStop?: () => boolean;
 }
 
 const USUAL_WIDTH_MM = 12;
@@ -60,14 +58,23 @@ const USUAL_WIDTH_MM = 12;
 /** The most that a tape round the body may differ from the girth, mm. */
 const GIRTH_TOLERANCE_MM = 0.1;
 
-/** Sews a draft on the body it was made for. Pure: the same input gives the same result, unless it is stopped. */
-export function sewGarment(
+/** Sews a draft on the body it was made for. Pure: the same input gives the same result. */
+export function sewGarment(...input: Parameters<typeof sewing>): WornGarment {
+  const work = sewing(...input);
+  for (;;) {
+    const { done, value } = work.next();
+    if (done) return value;
+  }
+}
+
+/** The same in steps of some ms: it pauses between them, so that a caller may do other things or leave off. */
+export function* sewing(
   drafted: Draft,
   measurements: Measurements,
   style: Style,
   sides: BodySides | null = null,
   choice: WornChoice = {},
-): WornGarment {
+): Generator<void, WornGarment> {
   const leftOut = drafted.extras.map(identityOf);
   const none = (notJudged: NotJudged): WornGarment => ({ notJudged, halves: [], leftOut });
   const { body } = checkBody(measurements);
@@ -86,8 +93,7 @@ export function sewGarment(
     const on = makeWornBody(side ? bodyOf(measurements, body, sides, side) : body, choice.hollow ?? null);
     if (on.levels.some(({ z, girth }) => Math.abs(tapeAt(on.surface, z) - girth) > GIRTH_TOLERANCE_MM))
       return none('bodyNotMet');
-    halves.push(wornHalf(half, on, own, side, choice, choice.from?.[i]));
-    if (halves[i]?.draped.rest.stopped) return none('stopped');
+    halves.push(yield* wornHalf(half, on, own, side, choice, choice.from?.[i]));
   }
   const atRest = halves.every(({ figures }) => figures !== null);
   return { notJudged: atRest ? null : 'notAtRest', halves, leftOut };
@@ -97,14 +103,14 @@ function bodyOf(measurements: Measurements, body: Body, sides: BodySides | null,
   return checkBody(bodyOfSide(measurements, body, wholeSides(sides), side)).body ?? body;
 }
 
-function wornHalf(
+function* wornHalf(
   drafted: Draft,
   body: WornBody,
   style: Style,
   side: Side | null,
-  { width = USUAL_WIDTH_MM, shouldStop }: WornChoice,
+  { width = USUAL_WIDTH_MM }: WornChoice,
   from: PlacedMesh | undefined,
-): WornHalf {
+): Generator<void, WornHalf> {
   const levels = drafted.levels.map(({ name, y }) => ({ name, y }));
   const making: Making = {
     open: { front: openAt(style, 'front'), back: openAt(style, 'back') },
@@ -113,7 +119,7 @@ function wornHalf(
     bones: true,
     cloth: USUAL_CLOTH,
   };
-  const draped = drape(drafted.pieces, body, making, { width, from, shouldStop });
+  const draped = yield* draping(drafted.pieces, body, making, { width, from });
   const fields = fieldsOf(draped);
   const figures = draped.rest.atRest ? figuresOf(draped, fields, body, levels) : null;
   return { side, body, draped, fields, levels, figures };

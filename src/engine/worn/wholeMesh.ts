@@ -1,9 +1,11 @@
 // Both halves of a sewn garment as one list of triangles, for files and pictures.
 
 import type { PieceIdentity } from '../terms/identity';
+import { isBoned } from './cloth/bones';
+import type { MeshLine } from './mesh/garmentMesh';
 import type { WornHalf } from './sewGarment';
 
-/** Triangles of the whole garment. Outward, their corners run counter-clockwise. */
+/** Triangles of the whole garment; the cross product of their edges points outwards. */
 export interface WholeMesh {
   /** x to the wearer's left, y forwards, z up, mm; three numbers a vertex. */
   readonly places: Float64Array;
@@ -17,6 +19,16 @@ export interface WholeMesh {
   readonly warp: Float64Array;
   readonly weft: Float64Array;
   readonly shear: Float64Array;
+  /** Seams, darts, centres and edges, each by its vertices; a centre is `open` where it is laced. */
+  readonly lines: readonly WholeLine[];
+}
+
+interface WholeLine {
+  readonly kind: MeshLine['kind'];
+  readonly open: boolean;
+  /** Whether a bone lies along it. */
+  readonly boned: boolean;
+  readonly vertices: readonly number[];
 }
 
 /**
@@ -30,6 +42,7 @@ export function wholeMesh(halves: readonly WornHalf[]): WholeMesh {
   const triangles: number[] = [];
   const panels: PieceIdentity[] = [];
   const flat: number[] = [];
+  const lines: WholeLine[] = [];
   const strains = { warp: [] as number[], weft: [] as number[], shear: [] as number[] };
   const addHalf = (half: WornHalf, mirrored: boolean, shared: Int32Array | null): Int32Array => {
     const { draped, fields } = half;
@@ -58,6 +71,13 @@ export function wholeMesh(halves: readonly WornHalf[]): WholeMesh {
       panels.push(mesh.panels[mesh.panelOfTriangle[t]!]!.piece);
       for (const name of ['warp', 'weft', 'shear'] as const) strains[name].push(fields[name][t]!);
     }
+    for (const line of mesh.lines)
+      lines.push({
+        kind: line.kind,
+        open: line.kind === 'centre' && draped.places[3 * line.sewn[0]!] !== 0,
+        boned: isBoned(line, mesh),
+        vertices: line.sewn.map((v) => numbers[v]!),
+      });
     return numbers;
   };
   const [first, second] = halves;
@@ -75,10 +95,11 @@ export function wholeMesh(halves: readonly WornHalf[]): WholeMesh {
     warp: Float64Array.from(strains.warp),
     weft: Float64Array.from(strains.weft),
     shear: Float64Array.from(strains.shear),
+    lines,
   };
 }
 
-/** Whether a triangle's corners run counter-clockwise as seen from outside the body. */
+/** Whether the cross product of a triangle's edges points away from the axis. */
 function facesOut(X: Float64Array, [a = 0, b = 0, c = 0]: readonly number[]): boolean {
   const edge = (i: number, j: number): number => X[3 * i + j]! - X[3 * a + j]!;
   const nx = edge(b, 1) * edge(c, 2) - edge(b, 2) * edge(c, 1);

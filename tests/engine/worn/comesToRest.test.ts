@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draftWhole, type Measurements, type Style, UNMEASURED } from '../../../src/engine';
-import { sewGarment } from '../../../src/engine/worn/sewGarment';
+import { sewGarment, sewing } from '../../../src/engine/worn/sewGarment';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
 import { bodyFor, wear } from '../../support/wornBodies';
@@ -19,21 +19,21 @@ const farthest = (a: Float64Array, b: Float64Array): number =>
 
 describe('coming to rest', () => {
   it('ends in one place from above, below, far off and with noise', () => {
-    for (const [measurements, name] of [
-      [MEAN_BODY, 'default'],
-      [drawBodies(1, 3)[0] ?? MEAN_BODY, 'under-bust'],
-    ] as const) {
+    const random = randomFrom(4);
+    const noise = (X: Float64Array): void => X.set(X.map((x) => x + 8 * (random() - 0.5)));
+    for (const { measurements, name, choices } of [
+      { measurements: MEAN_BODY, name: 'default', choices: [{ start: { up: 20 } }] },
+      {
+        measurements: drawBodies(1, 3)[0] ?? MEAN_BODY,
+        name: 'under-bust',
+        choices: [{ start: { up: -20 } }, { start: { off: 15 } }, { disturb: noise }],
+      },
+    ]) {
       const body = bodyFor(measurements);
       const style = styleNamed(name);
       const usual = wear(measurements, style, body).draped;
       expect(usual.rest.atRest).toBe(true);
-      const random = randomFrom(4);
-      for (const choice of [
-        { start: { up: 20 } },
-        { start: { up: -20 } },
-        { start: { off: 15 } },
-        { disturb: (X: Float64Array) => X.set(X.map((x) => x + 8 * (random() - 0.5))) },
-      ]) {
+      for (const choice of choices) {
         const other = wear(measurements, style, body, choice).draped;
         expect(other.rest.atRest).toBe(true);
         expect(farthest(other.places, usual.places)).toBeLessThan(0.5);
@@ -47,6 +47,14 @@ describe('coming to rest', () => {
     );
     expect(one?.halves[0]?.draped.places).toEqual(two?.halves[0]?.draped.places);
     expect(one?.halves[0]?.figures).toEqual(two?.halves[0]?.figures);
+  });
+
+  it('pauses between its steps, and is left off where the caller asks no more', () => {
+    const style = styleNamed('under-bust');
+    const work = sewing(draftWhole(MEAN_BODY, style), MEAN_BODY, style);
+    for (let i = 0; i < 3; i += 1) expect(work.next()).toEqual({ done: false, value: undefined });
+    expect(work.return({ notJudged: 'notAtRest', halves: [], leftOut: [] }).done).toBe(true);
+    expect(work.next().done).toBe(true);
   });
 
   it('starts from an earlier rest with fewer factors', () => {
@@ -63,8 +71,8 @@ describe('coming to rest', () => {
 });
 
 describe('a garment that is not judged', () => {
-  const judge = (style: Style, measurements: Measurements = MEAN_BODY, choice = {}) =>
-    sewGarment(draftWhole(measurements, style), measurements, style, null, choice);
+  const judge = (style: Style, measurements: Measurements = MEAN_BODY) =>
+    sewGarment(draftWhole(measurements, style), measurements, style);
 
   it('hangs from shoulders', () => {
     const measurements = { ...MEAN_BODY, acrossShoulder: 374 };
@@ -76,18 +84,6 @@ describe('a garment that is not judged', () => {
 
   it('cannot be sewn', () => {
     expect(judge(styleNamed('default'), UNMEASURED)).toMatchObject({ notJudged: 'cannotBeSewn', halves: [] });
-  });
-
-  it('was stopped between two steps', () => {
-    let asked = 0;
-    const worn = judge(styleNamed('default'), MEAN_BODY, {
-      shouldStop: () => {
-        asked += 1;
-        return asked > 3;
-      },
-    });
-    expect(worn).toMatchObject({ notJudged: 'stopped', halves: [] });
-    expect(asked).toBe(4);
   });
 
   it('is not at rest, and then has no figures', () => {

@@ -10,7 +10,8 @@ import {
   USUAL_CLOTH,
 } from '../../../src/engine/worn/cloth/garmentEnergy';
 import { type GarmentMesh, meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
-import { type Rest, relax } from '../../../src/engine/worn/solve/relax';
+import { type Rest, relaxing } from '../../../src/engine/worn/solve/relax';
+import { toEnd } from '../../support/wornBodies';
 
 /** A body round its axis with a radius (mm) by height, and the same pressure per depth (N/mm³) everywhere. */
 export function roundBody(radius: (z: number) => number, stiffness: number, lowest: number, highest: number) {
@@ -85,7 +86,7 @@ export function laidAndAtRest(
       3 * v,
     );
   const garment = makeGarmentEnergy(mesh, body, making, places);
-  const rest = relax(garment, places, { tolerance: 1e-3, mostFactors: 80, shouldStop: () => false });
+  const rest = toEnd(relaxing(garment, places, { tolerance: 1e-3, mostFactors: 80 }));
   return { mesh, places, garment, rest };
 }
 

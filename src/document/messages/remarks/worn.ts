@@ -10,7 +10,6 @@ const REASONS = catalogue<Record<NotJudged, string>>({
   bodyNotMet: 'No body can be made with these girths so near to one another. Look at the measurements again.',
   notAtRest:
     'The garment did not come to rest within the work allowed, so there are no figures. Girths far from the body’s own are the usual reason.',
-  stopped: 'It was stopped before the garment came to rest.',
 });
 
 export const notJudgedSentence = (reason: NotJudged): string => REASONS[reason];

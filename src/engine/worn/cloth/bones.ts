@@ -19,12 +19,10 @@ function stepsOf({ cut }: MeshLine, { flat }: GarmentMesh): number[] {
   return cut.slice(1).map((i, k) => distance(pointOf(cut[k]!), pointOf(i)));
 }
 
-/** The lines that carry a bone: seams between panels, and centres that lie on no fold. */
-function bonedLines(mesh: GarmentMesh): MeshLine[] {
-  return mesh.lines.filter((line) => {
-    if (line.kind === 'centre') return !line.onFold;
-    return line.kind === 'seam' && stepsOf(line, mesh).reduce((sum, step) => sum + step, 0) > LEAST_BONE_MM;
-  });
+/** Whether a line carries a bone: a seam between panels that is long enough, or a centre that lies on no fold. */
+export function isBoned(line: MeshLine, mesh: GarmentMesh): boolean {
+  if (line.kind === 'centre') return !line.onFold;
+  return line.kind === 'seam' && stepsOf(line, mesh).reduce((sum, step) => sum + step, 0) > LEAST_BONE_MM;
 }
 
 /**
@@ -36,7 +34,8 @@ export function addBones(list: StencilList, mesh: GarmentMesh, busk: boolean): C
   const ends: number[] = [];
   const lengths: number[] = [];
   const stiffness: number[] = [];
-  for (const line of bonedLines(mesh)) {
+  for (const line of mesh.lines) {
+    if (!isBoned(line, mesh)) continue;
     const steps = stepsOf(line, mesh);
     const isBusk = busk && line.kind === 'centre' && line.panel.piece.block === 'front';
     for (const [k, step] of steps.entries()) {

@@ -6,7 +6,7 @@ import { type GarmentEnergy, type Making, makeGarmentEnergy } from '../cloth/gar
 import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
 import { type GarmentMesh, meshGarment } from '../mesh/garmentMesh';
 import { placeOn, type Start } from '../mesh/placing';
-import { type Rest, relax } from './relax';
+import { type Rest, relaxing } from './relax';
 
 export interface DrapeChoice {
   /** Width of the finest mesh, mm. */
@@ -16,7 +16,6 @@ export interface DrapeChoice {
   readonly start?: Start | undefined;
   /** Moves the places of the first mesh before it is brought to rest. */
   readonly disturb?: ((places: Float64Array) => void) | undefined;
-  readonly shouldStop?: (() => boolean) | undefined;
 }
 
 /** A half garment brought to rest. */
@@ -46,12 +45,13 @@ function widthsTo(h: number): number[] {
   return [...coarser, ...(h < 5 ? [FINER_MM] : []), h];
 }
 
-export function drape(
+/** Pauses before every step, so that a caller may leave off. */
+export function* draping(
   pieces: readonly Piece[],
   body: WornBody,
   making: Making,
-  { width, from, start, disturb, shouldStop = () => false }: DrapeChoice,
-): Draped {
+  { width, from, start, disturb }: DrapeChoice,
+): Generator<void, Draped> {
   const ground = { ...body, waistZ: body.levels.find(({ name }) => name === 'waist')?.z ?? 0 };
   const gap = { front: making.open.front ?? 0, back: making.open.back ?? 0 };
   let placed = from;
@@ -61,20 +61,19 @@ export function drape(
     const places = placed ? carriedOver(placed, mesh) : placeOn(mesh, body, gap, start);
     if (placed === from) disturb?.(places);
     const garment = makeGarmentEnergy(mesh, ground, making, places);
-    const rest = relax(garment, places, {
+    const rest = yield* relaxing(garment, places, {
       tolerance: each === width ? REST_TOLERANCE : COARSE_TOLERANCE,
       mostFactors: MOST_FACTORS - factors,
-      shouldStop,
     });
     steps += rest.steps;
     factors += rest.factors;
     placed = { mesh, places };
-    if (each === width || rest.stopped)
+    if (each === width)
       return {
         mesh,
         places,
         garment,
-        rest: { ...rest, steps, factors, atRest: rest.atRest && each === width },
+        rest: { ...rest, steps, factors },
       };
   }
   throw new RangeError('a mesh has a width');

@@ -14,16 +14,12 @@ export interface Rest {
   readonly residual: number;
   readonly steps: number;
   readonly factors: number;
-  /** Whether the caller stopped it. */
-  readonly stopped: boolean;
 }
 
 export interface RelaxLimits {
   /** Net force over contact force at which the garment is at rest. */
   readonly tolerance: number;
   readonly mostFactors: number;
-  /** Asked before every step; true ends the work. */
-  readonly shouldStop: () => boolean;
 }
 
 /** The most that a vertex moves in one step, mm. */
@@ -39,11 +35,15 @@ const MOST_HALVINGS = 25;
 const WON = 1e-4;
 
 /**
- * Minimises the energy from the places `X`, which it moves. Far from rest each term of the second derivative is made positive, near
+ * Minimises the energy from the places `X`, which it moves, and pauses before every step, so that a caller may leave off. Far from rest each term of the second derivative is made positive, near
  * rest it is the true one; between factors the BFGS formula corrects the kept one; a line search halves steps (L. Armijo,
  * Pacific Journal of Mathematics 16, 1966).
  */
-export function relax(garment: GarmentEnergy, X: Float64Array, limits: RelaxLimits): Rest {
+export function* relaxing(
+  garment: GarmentEnergy,
+  X: Float64Array,
+  limits: RelaxLimits,
+): Generator<void, Rest> {
   const { factor, curvature } = prepared(garment, X);
   const memory: Memory = { steps: [], changes: [], inverses: [] };
   let G = new Float64Array(X.length);
@@ -54,12 +54,11 @@ export function relax(garment: GarmentEnergy, X: Float64Array, limits: RelaxLimi
   let [factors, since, before, wary] = [0, Number.POSITIVE_INFINITY, force, 0];
   let isTrue = false;
   const residual = (): number => force / Math.max(at.contact, 1e-9);
-  const rest = (steps: number, stopped = false): Rest => ({
+  const rest = (steps: number): Rest => ({
     atRest: at.contact > 0 && residual() < limits.tolerance,
     residual: residual(),
     steps,
     factors,
-    stopped,
   });
   /** Renews the factor. True where the matrix could be made positive. */
   const renew = (): boolean => {
@@ -85,7 +84,7 @@ export function relax(garment: GarmentEnergy, X: Float64Array, limits: RelaxLimi
 
   for (let step = 0; step < MOST_STEPS; step += 1) {
     if (residual() < limits.tolerance && at.contact > 0) return rest(step);
-    if (limits.shouldStop()) return rest(step, true);
+    yield;
     if (since >= KEPT_STEPS || (since >= 1 && force > SLOW * before)) {
       if (factors >= limits.mostFactors || !renew()) return rest(step);
     }

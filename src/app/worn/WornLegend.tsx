@@ -1,0 +1,35 @@
+// What the colours mean: each band with its limits.
+
+import { WORN } from '../../document';
+import { SCALES, type Shading } from './shades';
+
+export function WornLegend({ shading }: { readonly shading: Shading }) {
+  if (shading === 'cloth') return null;
+  const { limits, colours } = SCALES[shading];
+  const percent = (part: number): number => Math.round(255 * part);
+  return (
+    <figure className="worn-legend">
+      <svg viewBox={`0 0 ${colours.length * 40} 30`} role="img" aria-label={WORN.legend[shading]}>
+        {colours.map((colour, i) => (
+          <rect
+            key={limits[i]}
+            x={i * 40}
+            y={0}
+            width={40}
+            height={14}
+            fill={`rgb(${colour.map(percent).join(' ')})`}
+          />
+        ))}
+        {limits.slice(1, -1).map((limit, i) => (
+          <g key={limit}>
+            <line x1={(i + 1) * 40} x2={(i + 1) * 40} y1={0} y2={17} />
+            <text x={(i + 1) * 40} y={28}>
+              {WORN.legend.number({ value: limit })}
+            </text>
+          </g>
+        ))}
+      </svg>
+      <figcaption className="hint">{WORN.legend[shading]}</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,29 @@
+// What the page asks of the worker, and what that answers.
+
+import type { BodySides, Draft, Measurements, Style } from '../../engine';
+import type { WornResult } from './wornPicture';
+
+export interface WornRequest {
+  /** Counted up; an answer has its request's number. */
+  readonly number: number;
+  readonly draft: Draft;
+  readonly measurements: Measurements;
+  readonly style: Style;
+  readonly sides: BodySides | null;
+}
+
+export type WornAnswer = { readonly number: number } & (
+  | { readonly kind: 'sewn'; readonly result: WornResult }
+  | { readonly kind: 'failed' }
+);
+
+/** The draft without what sewing does not read, so that little is copied. */
+export const toBeSewn = (draft: Draft): Draft => ({
+  ...draft,
+  blocks: null,
+  nodes: [],
+  proof: { ledger: [], seams: [], closedDarts: [], edges: [] },
+  ...(draft.halves
+    ? { halves: { left: toBeSewn(draft.halves.left), right: toBeSewn(draft.halves.right) } }
+    : {}),
+});

@@ -1,0 +1,112 @@
+// The garment as worn on the page, with a worker that answers at once on the page itself.
+
+import { act, screen, within } from '@testing-library/react';
+import { describe, expect, it, vi } from 'vitest';
+import AsWorn from '../../../src/app/worn/AsWorn';
+import { wornResult } from '../../../src/app/worn/wornPicture';
+import type { WornRequest } from '../../../src/app/worn/wornRequest';
+import { changeStyle, DEMO_BOOK, NAMED_STYLES } from '../../../src/document';
+import { type Style, sewGarment } from '../../../src/engine';
+import { onTable } from '../withStore';
+
+/** Requests are kept until the test lets them be answered. */
+function withWorker() {
+  const asked: WornRequest[] = [];
+  const listeners: ((event: MessageEvent) => void)[] = [];
+  class FakeWorker {
+    addEventListener(kind: string, listener: (event: MessageEvent) => void): void {
+      if (kind === 'message') listeners.push(listener);
+    }
+    postMessage(request: WornRequest): void {
+      asked.push(request);
+    }
+    terminate(): void {
+      listeners.length = 0;
+    }
+  }
+  vi.stubGlobal('Worker', FakeWorker);
+  vi.stubGlobal(
+    'ResizeObserver',
+    class {
+      observe(): void {}
+      disconnect(): void {}
+    },
+  );
+  const answer = (request: WornRequest): void => {
+    const { draft, measurements, style, sides, number } = request;
+    const result = wornResult(sewGarment(draft, measurements, style, sides));
+    act(() => {
+      for (const listener of listeners)
+        listener(new MessageEvent('message', { data: { kind: 'sewn', number, result } }));
+    });
+  };
+  return { asked, answer };
+}
+
+const styleNamed = (name: string): Style => NAMED_STYLES.get(name)?.style as Style;
+
+/** A page without a graphics card and without a canvas. */
+const withoutDrawing = () => vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue(null);
+
+describe('as worn', () => {
+  it('names the worst places with what cures them, and has a table and what is assumed', () => {
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    onTable(<AsWorn />);
+    expect(screen.getByRole('status')).toHaveTextContent('Sewing …');
+    answer(asked.at(-1) as WornRequest);
+    expect(screen.getByRole('status')).toBeEmptyDOMElement();
+    const [first] = screen.getAllByRole('listitem');
+    expect(first).toHaveTextContent(
+      /^Stands off \d+ mm from bust to under-bust, front\. What usually cures it: take in the front wedges at the under-bust\.$/,
+    );
+    expect(screen.getByRole('link', { name: 'Go to the draft' })).toHaveAttribute('href', '#draft');
+    const table = screen.getByRole('table', { name: 'By region and edge' });
+    expect(within(table).getByRole('row', { name: /Top edge, front \d+\.\d mm/ })).toBeVisible();
+    expect(screen.getByText(/No pressure is shown/)).toBeVisible();
+    expect(screen.getByText(/cannot draw the garment/)).toBeVisible();
+    vi.unstubAllGlobals();
+  });
+
+  it('shows what each colour means, and nothing for plain cloth', async () => {
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const { user } = onTable(
+      <AsWorn />,
+      changeStyle(DEMO_BOOK, () => styleNamed('cincher')),
+    );
+    answer(asked.at(-1) as WornRequest);
+    expect(screen.getByRole('img', { name: /^Stand-off in mm/ })).toBeVisible();
+    await user.click(screen.getByRole('radio', { name: 'Stretch across the grain' }));
+    expect(screen.getByRole('img', { name: /^Stretch across the grain in %/ })).toBeVisible();
+    await user.click(screen.getByRole('radio', { name: 'Cloth only' }));
+    expect(screen.queryByRole('img', { name: / in (mm|%)/ })).toBeNull();
+    vi.unstubAllGlobals();
+  });
+
+  it('says what is not judged yet, and no figure with it', () => {
+    const { asked, answer } = withWorker();
+    onTable(
+      <AsWorn />,
+      changeStyle(DEMO_BOOK, () => styleNamed('princess-bodice')),
+    );
+    answer(asked.at(-1) as WornRequest);
+    expect(screen.getByText(/are not judged yet/)).toBeVisible();
+    expect(screen.queryByRole('table')).toBeNull();
+    vi.unstubAllGlobals();
+  });
+
+  it('pays no heed to an answer that is older than what was asked last', () => {
+    const { asked, answer } = withWorker();
+    onTable(<AsWorn />);
+    const request = asked.at(-1) as WornRequest;
+    answer({ ...request, style: styleNamed('princess-bodice'), number: request.number - 1 });
+    expect(screen.getByRole('status')).toHaveTextContent('Sewing …');
+    vi.unstubAllGlobals();
+  });
+
+  it('says so where the browser has no workers', () => {
+    onTable(<AsWorn />);
+    expect(screen.getByRole('status')).toHaveTextContent(/has no workers/);
+  });
+});

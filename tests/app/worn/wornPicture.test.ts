@@ -1,0 +1,86 @@
+// What the worker hands to the page: the garment, its body and its lacing, and what is seen at a place of the picture.
+
+import { describe, expect, it } from 'vitest';
+import { FRONT, frameOf, moved, projected, projection, seenAt, VIEWS } from '../../../src/app/worn/camera';
+import { bandPlace, SCALES } from '../../../src/app/worn/shades';
+import { buffersOf, wornResult } from '../../../src/app/worn/wornPicture';
+import { toBeSewn } from '../../../src/app/worn/wornRequest';
+import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
+import { draftWhole, sewGarment } from '../../../src/engine';
+
+const style = NAMED_STYLES.get('cincher')?.style;
+if (!style) throw new Error('the style is there');
+const { measurements } = DEMO_CLIENT;
+const drafted = draftWhole(measurements, style);
+const result = wornResult(sewGarment(drafted, measurements, style));
+const { picture } = result;
+if (!picture) throw new Error('the garment was sewn');
+
+const triples = (list: Float32Array): [number, number, number][] =>
+  Array.from(
+    { length: list.length / 3 },
+    (_, i) => [...list.subarray(3 * i, 3 * i + 3)] as [number, number, number],
+  );
+
+describe('a sewn garment as a picture', () => {
+  it('has both halves, mirror images of each other', () => {
+    const xs = triples(picture.places).map(([x]) => x);
+    expect(Math.min(...xs)).toBeCloseTo(-Math.max(...xs), 3);
+    expect(new Set(picture.panelOf).size).toBe(drafted.pieces.length);
+  });
+
+  it('laces across the gap', () => {
+    const strokes = triples(picture.lacing);
+    expect(strokes.length).toBeGreaterThan(8);
+    for (let i = 0; i < strokes.length; i += 2)
+      expect((strokes[i]?.[0] ?? 0) * (strokes[i + 1]?.[0] ?? 0)).toBeLessThan(0);
+  });
+
+  it('gives the same without what is not sent to the worker', () => {
+    expect(wornResult(sewGarment(toBeSewn(drafted), measurements, style))).toEqual(result);
+  });
+
+  it('is copied whole by a structured clone that takes its buffers', () => {
+    const copy = structuredClone(result);
+    expect(copy.picture?.places.length).toBe(picture.places.length);
+    expect(new Set(buffersOf(result)).size).toBe(buffersOf(result).length);
+  });
+});
+
+describe('the camera', () => {
+  it('sees the wearer’s left on the right from the front, and on the left from the back', () => {
+    const frame = frameOf(picture, 1);
+    const at = (turn: number): number[] =>
+      projected(projection({ ...FRONT, turn, tilt: 0 }, frame), 100, 0, frame.middle);
+    expect(at(VIEWS.front)[0]).toBeGreaterThan(0);
+    expect(at(VIEWS.back)[0]).toBeLessThan(0);
+    expect(at(VIEWS.side)[2]).toBeGreaterThan(0);
+  });
+
+  it('finds the foremost panel at a place', () => {
+    const blockAt = (turn: number): string | undefined => {
+      const seen = seenAt(picture, projection({ ...FRONT, turn }, frameOf(picture, 1)), 0.25, 0);
+      return seen ? picture.panels[picture.panelOf[seen.triangle] ?? 0]?.block : undefined;
+    };
+    expect(blockAt(VIEWS.front)).toBe('front');
+    expect(blockAt(VIEWS.back)).toBe('back');
+    expect(seenAt(picture, projection(FRONT, frameOf(picture, 1)), 0.99, 0.99)).toBeNull();
+  });
+
+  it('shows the whole width of the garment in a narrow picture, and keeps zoom and tilt within limits', () => {
+    const frame = frameOf(picture, 0.5);
+    const matrix = projection({ ...FRONT, tilt: 0 }, frame);
+    for (const [x, y, z] of triples(picture.places))
+      expect(Math.abs(projected(matrix, x, y, z)[0])).toBeLessThan(0.5);
+    expect(moved(FRONT, { zoom: 1000 }).zoom).toBe(6);
+    expect(moved(FRONT, { tilt: -9 }).tilt).toBeGreaterThan(-Math.PI / 2);
+  });
+});
+
+describe('the bands of colour', () => {
+  it('part at their limits, and hold what lies beyond all of them', () => {
+    const scale = SCALES.standOff;
+    expect([-4, 0.5, 3, 4, 100].map((value) => Math.floor(bandPlace(scale, value)))).toEqual([0, 0, 2, 2, 6]);
+    for (const { limits, colours } of Object.values(SCALES)) expect(colours).toHaveLength(limits.length - 1);
+  });
+});
