@@ -37,6 +37,7 @@ export {
   WEDGE_KINDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
+export { setFrontShare } from './edit/frontShare';
 export {
   asksWhich,
   beginSet,
@@ -62,6 +63,7 @@ export {
 } from './edit/shoulders';
 export { setDiffering, setRightWedges, setSide } from './edit/sides';
 export { turnIntakeTo } from './edit/turnIntakeTo';
+export { setUpperEdge, setUpperPart } from './edit/upperEnd';
 export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
 export { kindOf, parseJson } from './files/json';

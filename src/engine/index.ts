@@ -89,6 +89,7 @@ export { turnsHemUp } from './style/turnedHem';
 export {
   DART_LEVELS,
   type DartPoint,
+  type UpperEdge,
   USUAL_CUP,
   WEDGE_FIELDS,
   WEDGE_IN_FILE,

@@ -13,6 +13,7 @@ import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
+import { FrontShares } from './FrontShares';
 import { faultId } from './strip/mendFocus';
 
 const TEXTS = DRAFT.garment;
@@ -78,6 +79,7 @@ export function GarmentCard() {
       <Centre block="front" kinds={FRONT_CLOSURES} />
       <Centre block="back" kinds={BACK_CLOSURES} />
       <AtTheSide />
+      <FrontShares />
     </section>
   );
 }

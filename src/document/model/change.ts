@@ -84,7 +84,7 @@ type GarmentChange =
   | { readonly code: 'sidePanelSet'; readonly joined: boolean }
   | { readonly code: 'sideZipSet'; readonly zipped: boolean }
   | { readonly code: 'rightWedgesSet'; readonly own: boolean }
-  | { readonly code: 'easeSet' | 'panelWidthSet'; readonly level: LevelName }
+  | { readonly code: 'easeSet' | 'panelWidthSet' | 'frontShareSet'; readonly level: LevelName }
   | { readonly code: 'topEdgeMoved'; readonly from: TopLevel }
   | { readonly code: 'hemMoved' }
   | { readonly code: 'edgeShapeSet'; readonly edge: 'top' | 'hem' }
@@ -100,7 +100,10 @@ type GarmentChange =
 type WedgeChange =
   | { readonly code: 'wedgeAdded'; readonly block: BlockName }
   | { readonly code: 'intakeSet' | 'axisSet'; readonly level: LevelName }
-  | { readonly code: 'wedgeRemoved' | 'intakeTurned' | 'wedgeMoved'; readonly wedge: WedgePlace | null }
+  | {
+      readonly code: 'wedgeRemoved' | 'intakeTurned' | 'wedgeMoved' | 'upperEndSet';
+      readonly wedge: WedgePlace | null;
+    }
   | {
       readonly code: 'wedgeEndsSet';
       readonly wedge: WedgePlace | null;

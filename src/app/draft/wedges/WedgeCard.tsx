@@ -7,6 +7,7 @@ import {
   changeStyle,
   removeWedge,
   setSizing,
+  shoulderKind,
   WEDGE_CARDS,
   wedgeNameOf,
   wedgePhrase,
@@ -30,6 +31,7 @@ import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeCont
 import { CupFields } from './CupFields';
 import { DartFields } from './DartFields';
 import { TurnFields } from './TurnFields';
+import { UpperEndFields } from './UpperEndFields';
 import { WedgeNumbers } from './WedgeNumbers';
 import { widestGap } from './widestGap';
 
@@ -106,6 +108,9 @@ export function WedgeCard({ selected, onSelect, level, onLevel }: WedgeCardProps
         <div className="wedge-numbers">
           <WedgeHead wedge={wedge} drafted={drafted} />
           <DartFields wedge={wedge} drafted={drafted} />
+          {shoulderKind(savedDraft.style) === 'shoulders' && wedge.station > -1 && !isDart(wedge) ? (
+            <UpperEndFields wedge={wedge} />
+          ) : null}
           <WedgeNumbers wedge={wedge} drafted={drafted} block={block} level={level} onLevel={onLevel} />
           <More wedge={wedge} drafted={drafted} />
         </div>

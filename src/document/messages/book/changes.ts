@@ -66,6 +66,8 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   easeSet: ({ level }) => `ease at the ${LEVEL_WORDS[level]}`,
   panelWidthSet: ({ level }) => `width of a panel at the ${LEVEL_WORDS[level]}`,
 
+  frontShareSet: ({ level }) => `front’s part of the ${LEVEL_WORDS[level]}`,
+
   topLineSet: () => 'top edge’s line',
   topEdgeMoved: ({ from }) => `top edge above the ${LEVEL_WORDS[from]} line`,
   hemMoved: () => 'hem below the waist line',
@@ -110,6 +112,7 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   wedgeAdded: ({ block }) => (block === 'front' ? 'added a front wedge' : 'added a back wedge'),
   wedgeRemoved: ({ wedge }) => `took off the ${wedgePhrase(wedge)}`,
   wedgeMoved: ({ wedge }) => `${wedgePhrase(wedge)}: distance from the centre line`,
+  upperEndSet: ({ wedge }) => `${wedgePhrase(wedge)}: where it ends above`,
   wedgeLocked: () => 'locked a wedge',
   wedgeBalanced: () => 'balanced a wedge',
   allBalanced: () => 'balance',

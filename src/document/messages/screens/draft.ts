@@ -59,6 +59,12 @@ export const DRAFT = catalogue({
     sideZip: 'Zip in the side seam',
     sideZipHint: 'the garment opens at one side, with or without the centres',
   },
+  frontShares: {
+    title: 'The front’s part of each girth',
+    hint: 'Across the front from side seam to side seam. Empty: a measured front arc, or as usual. A measured arc goes before a number here.',
+    across: ({ level }: AtLevel) => `Front at the ${LEVEL_WORDS[level]}`,
+    drafted: ({ percent }: { percent: number }) => `${percent} % as drafted`,
+  },
   edges: {
     title: 'Top edge and hem',
     /** Two parts of one label; only the second is seen. */

@@ -33,6 +33,12 @@ export const WEDGE_CARDS = catalogue({
     manual: 'By hand',
     manualHint: 'Stays as it was set; the padlock under a wedge says so',
   },
+  upperEnd: {
+    legend: 'Ends above in',
+    edges: { usual: 'As usual', neckline: 'Neckline', shoulder: 'Shoulder', armhole: 'Armhole' },
+    along: 'Place along it, from the centre to the underarm',
+    part: ({ percent }: { percent: number }) => `${percent} %`,
+  },
   numbers: {
     lengths: { in: 'inches', cm: 'centimetres' },
     intake: 'Intake',

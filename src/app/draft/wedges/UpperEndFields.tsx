@@ -1,0 +1,65 @@
+// Where a wedge ends on a shouldered block: in neckline, shoulder or armhole, and how far along it.
+
+import {
+  type ChangeOf,
+  changeStyle,
+  setUpperEdge,
+  setUpperPart,
+  WEDGE_CARDS,
+  wedgePlaceOf,
+} from '../../../document';
+import type { UpperEdge, Wedge } from '../../../engine';
+import { useStyleNumber } from '../../components/fields/useNumberEdit';
+import { useKeptStyle, useStore } from '../../store/storeContext';
+
+const TEXTS = WEDGE_CARDS.upperEnd;
+
+/** First what the draft does by itself, then from the centre towards the side. */
+const CHOICES: readonly (UpperEdge | null)[] = [null, 'neckline', 'shoulder', 'armhole'];
+
+export function UpperEndFields({ wedge }: { wedge: Wedge }) {
+  const change = useStore((state) => state.change);
+  const kept = useKeptStyle();
+  const edit = useStyleNumber();
+  const place = wedgePlaceOf(wedge.id, kept);
+  const set: ChangeOf<'upperEndSet'> = { code: 'upperEndSet', wedge: place };
+  const { endsAt } = wedge;
+  const { onShow, onKeep } = edit(set, (style, part) => setUpperPart(style, wedge.id, part));
+  return (
+    <div className="upper-end">
+      <fieldset className="sizing">
+        <legend>{TEXTS.legend}</legend>
+        {CHOICES.map((edge) => (
+          <label key={edge ?? 'usual'}>
+            <input
+              type="radio"
+              name="upper-edge"
+              checked={(endsAt?.edge ?? null) === edge}
+              onChange={() =>
+                change(set, (book) => changeStyle(book, (style) => setUpperEdge(style, wedge.id, edge)))
+              }
+            />
+            <span>{TEXTS.edges[edge ?? 'usual']}</span>
+          </label>
+        ))}
+      </fieldset>
+      {endsAt ? (
+        <label className="upper-part">
+          {TEXTS.along}
+          <input
+            type="range"
+            min={0}
+            max={100}
+            step={1}
+            value={Math.round(100 * endsAt.part)}
+            aria-valuetext={TEXTS.part({ percent: Math.round(100 * endsAt.part) })}
+            onChange={({ target }) => onShow(Number(target.value) / 100)}
+            onPointerUp={onKeep}
+            onKeyUp={onKeep}
+            onBlur={onKeep}
+          />
+        </label>
+      ) : null}
+    </div>
+  );
+}
