@@ -1,4 +1,4 @@
-// Pieces beside the panels: modesty panel, facings and straps, each asked for by a tick and given its measures.
+// Pieces beside the panels: modesty panel, facings, sleeves and straps, each asked for by a tick and given its measures.
 
 import { changeStyle, DRAFT, type ExtraLengthPath, setExtra } from '../../document';
 import { type Extras, styleSpan, USUAL_EXTRAS } from '../../engine';
@@ -48,6 +48,27 @@ const FACING: Part = {
     },
   ],
 };
+const SLEEVE: Part = {
+  name: 'sleeve',
+  label: TEXTS.sleeve,
+  laced: false,
+  fields: [
+    { field: 'depth', path: 'extras.sleeve.depth', label: TEXTS.sleeveDepth, hint: TEXTS.sleeveDepthHint },
+    { field: 'ease', path: 'extras.sleeve.ease', label: TEXTS.sleeveEase, hint: TEXTS.sleeveEaseHint },
+    {
+      field: 'gathered',
+      path: 'extras.sleeve.gathered',
+      label: TEXTS.sleeveGathered,
+      hint: TEXTS.sleeveGatheredHint,
+    },
+    {
+      field: 'joined',
+      path: 'extras.sleeve.joined',
+      label: TEXTS.sleeveJoined,
+      hint: TEXTS.sleeveJoinedHint,
+    },
+  ],
+};
 const STRAPS: Part = {
   name: 'straps',
   label: TEXTS.straps,
@@ -64,6 +85,7 @@ export function ExtrasCard() {
       <h3>{TEXTS.title}</h3>
       <ExtraFields part={MODESTY} />
       <ExtraFields part={FACING} />
+      <ExtraFields part={SLEEVE} />
       <ExtraFields part={STRAPS} />
     </section>
   );

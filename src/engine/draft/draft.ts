@@ -19,6 +19,7 @@ import { armholeOf } from '../checks/armhole';
 import { bandIssues } from '../checks/bandWalk';
 import { cautions } from '../checks/cautions';
 import { type EdgeContinuityRow, edgeContinuity } from '../checks/edgeContinuity';
+import { joinedWalk } from '../checks/joinedWalk';
 import { girthLedger, type LedgerRow } from '../checks/ledger';
 import { panelsUnlike } from '../checks/panelsUnlike';
 import { type DartWalkRow, dartWalk, type SeamWalkRow, seamWalk } from '../checks/seamWalk';
@@ -27,8 +28,10 @@ import { shoulderContinuity } from '../checks/shoulderContinuity';
 import { sidePushedOut } from '../checks/sidePushedOut';
 import { type BaseDraft, type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
 import { levelEdges } from '../edges/levelEdges';
+import { withBandsMated } from '../extras/bandParts';
 import { extraPieces } from '../extras/extras';
 import { shoulderBands } from '../extras/shoulderBand';
+import { withSleeve } from '../extras/sleeve';
 import { crossingsOf } from '../panels/crossings';
 import { cutApart } from '../panels/cutApart';
 import { heightOn } from '../panels/raisedSeam';
@@ -58,7 +61,7 @@ export interface Draft {
   readonly nodes: readonly EdgeNodePlace[];
   /** Front panels from the centre, then back panels from the centre. */
   readonly pieces: readonly Piece[];
-  /** Shoulder bands, modesty panel, facings and straps: cut like the panels, no part of the proof. */
+  /** Shoulder bands, sleeves, modesty panel, facings and straps: cut like the panels; of the proof only what is sewn to the panels' top edge. */
   readonly extras: readonly Piece[];
   readonly proof: {
     readonly ledger: readonly LedgerRow[];
@@ -146,17 +149,19 @@ export function draftPanels(
   issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
   const cut = cutPieces(cutPanels, seams, style, baseDraft, closure.onFold, issues);
   const finished = seams.map((seam) => finishedSeam(seam, cut.referenceTo));
-  const { pieces } = cut;
+  const sleeved = withSleeve(body.upperArm, style, cut.pieces);
+  const bands = baseDraft.bands
+    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, sleeved.panels)
+    : { pieces: [], issues: [] };
+  const pieces = withBandsMated(sleeved.panels, bands.pieces);
   const armhole = baseDraft.shoulders ? armholeOf(pieces, baseDraft.shoulders.front.underarm.y) : null;
   const fit = altered ? withEaseAltered(style, levels, altered.girths) : { style, levels };
   issues.push(...cut.issues, ...cautions(body, fit.style, fit.levels, finished, span.top, armhole));
   const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
-  const bands = baseDraft.bands
-    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, pieces)
-    : { pieces: [], issues: [] };
   issues.push(
     ...(altered?.issues ?? []),
     ...bands.issues,
+    ...sleeved.issues,
     ...sewingIssues(pieces, sewn, levels),
     ...sidePushedOut([blocks.front, blocks.back], style, levels),
     ...bandIssues({ pieces, extras: bands.pieces }),
@@ -170,6 +175,7 @@ export function draftPanels(
     altered,
   );
   issues.push(...panelsUnlike(pieces, ledger));
+  const beside = [...bands.pieces, ...sleeved.sleeve];
   const panels: Draft = {
     levels,
     blocks,
@@ -177,10 +183,10 @@ export function draftPanels(
     nodes: nodesOn(baseDraft, cut.made),
     laced: lacedBlocks(style.closure),
     pieces,
-    extras: bands.pieces,
+    extras: beside,
     proof: {
       ledger,
-      seams: seamWalk(sewn, pieces),
+      seams: [...seamWalk(sewn, pieces), ...joinedWalk(pieces, beside)],
       closedDarts: dartWalk(pieces),
       edges: [...edgeContinuity(sewn, pieces), ...shoulderContinuity(pieces)],
     },

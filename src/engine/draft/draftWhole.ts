@@ -121,7 +121,12 @@ function joined(
   const closed = BLOCK_NAMES.filter((block) => styleOfSide(style, 'left').closure[block] === 'seam');
   const pieces = SIDES.flatMap((side) =>
     drafted[side].pieces.map((piece) =>
-      withCentreMate(rightSideUp(side, piece, drafted[side].pieces), side, closed, drafted),
+      withCentreMate(
+        rightSideUp(side, piece, [...drafted[side].pieces, ...drafted[side].extras]),
+        side,
+        closed,
+        drafted,
+      ),
     ),
   );
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
@@ -161,7 +166,7 @@ function joined(
 const bandsOf = (halves: Readonly<Record<Side, Draft>>): Piece[] =>
   SIDES.flatMap((side) => {
     const bands = halves[side].extras;
-    return bands.map((band) => rightSideUp(side, band, bands));
+    return bands.map((band) => rightSideUp(side, band, [...bands, ...halves[side].pieces]));
   });
 
 /** Where a centre is joined, each half's centre edge is the other's mate. */

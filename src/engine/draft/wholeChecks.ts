@@ -57,12 +57,13 @@ export function wholeProof(
   };
 }
 
-function seamsOf(side: Side, { proof, pieces }: Draft): SeamWalkRow[] {
+function seamsOf(side: Side, { proof, pieces, extras }: Draft): SeamWalkRow[] {
+  const all = [...pieces, ...extras];
   return proof.seams.map((row) => ({
     ...row,
     seam: seamOfSide(side, row.seam),
-    a: referenceOfSide(side, row.a, pieces),
-    b: referenceOfSide(side, row.b, pieces),
+    a: referenceOfSide(side, row.a, all),
+    b: referenceOfSide(side, row.b, all),
   }));
 }
 

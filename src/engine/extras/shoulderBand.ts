@@ -17,6 +17,7 @@ import type { Style } from '../style/style';
 import { identifyPiece, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
+import { lowerParts, meetingMarks, type TopEdge, topsOf } from './bandParts';
 import { freeEdge } from './freeEdge';
 
 /** The edge sewn to the panels' top, and the shoulder. */
@@ -52,7 +53,8 @@ export function shoulderBands(
   const bands = drafted.map(({ block, lower }) => {
     const own = panels.filter((panel) => panel.block === block);
     const scale = common ?? scaleToLength([lower], topLength(own));
-    return cutBand(block, frames[block], { top, lower, scale }, seams, style, onFold[block], above);
+    const tops = isJoined ? [] : topsOf(own);
+    return cutBand(block, frames[block], { top, lower, scale, tops }, seams, style, onFold[block], above);
   });
   return {
     pieces: withShouldersMated(bands.map(({ piece }) => piece)),
@@ -96,12 +98,14 @@ interface LowerEdge {
   readonly top: DraftedEdge;
   readonly lower: readonly Point[];
   readonly scale: number;
+  /** The panels' top edges that it is sewn to, from the centre; none where they cannot be told apart by block. */
+  readonly tops: readonly TopEdge[];
 }
 
 function cutBand(
   block: BlockName,
   frame: ShoulderFrame,
-  { top, lower, scale }: LowerEdge,
+  { top, lower, scale, tops }: LowerEdge,
   seams: readonly TruedSeam[],
   { allowances }: Style,
   onFold: boolean,
@@ -118,7 +122,10 @@ function cutBand(
   const armhole = pointsThrough(armholeCurve(block, { point: tip, angle }, inward, underarm, 1));
   const edges: Edge[] = [
     freeEdge('inner', 'centre', onFold ? 0 : allowances.centre, [neckStart, centre]),
-    freeEdge('hem', 'seam', allowances.seam, sewn),
+    ...lowerParts(sewn, tops).map(({ points, mate }) => ({
+      ...freeEdge('hem', 'seam', allowances.seam, points),
+      mate,
+    })),
     freeEdge('outer', 'armhole', allowanceOf('armhole', allowances), [...armhole].reverse()),
     {
       ...freeEdge('top', 'shoulder', allowances.seam, [tip, neck]),
@@ -139,7 +146,8 @@ function cutBand(
       { x: middle, y: (neck.y + tip.y) / 2 + CLEAR_MM },
       { x: middle, y: crossingAt(line, middle / scale).y - CLEAR_MM },
     ],
-    marks: seamMarks(block, top, seams, scale, edgeIndex(edges, LOWER)),
+    marks:
+      tops.length > 0 ? meetingMarks(edges) : seamMarks(block, top, seams, scale, edgeIndex(edges, LOWER)),
   };
   return { piece, isValid: cutLine !== null };
 }

@@ -16,13 +16,14 @@ export const USUAL_SHOULDERS = usualOf(STYLE.fields.shoulders);
 /** How far an off-shoulder band stands above the top edge at the centres where it is first asked for, mm. */
 export const USUAL_BAND_ABOVE = STYLE.fields.shoulders.fields.bandAbove.usual;
 
-const { modesty, facing, straps } = STYLE.fields.extras.fields;
+const { modesty, facing, straps, sleeve } = STYLE.fields.extras.fields;
 
 /** Pieces beside the panels where they are first asked for. */
 export const USUAL_EXTRAS = {
   modesty: usualOf(modesty),
   facing: usualOf(facing),
   straps: usualOf(straps),
+  sleeve: usualOf(sleeve),
 } as const satisfies Required<Extras>;
 
 /** An edge that runs level all round. */

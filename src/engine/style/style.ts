@@ -103,6 +103,18 @@ const extras = group({
   /** A strip behind each laced edge. */
   facing: optional(group({ width: length([10, 200], inches(2)) })),
   /** A pair, doubled; `width` is the finished one. */
+  /**
+   * A pair of off-shoulder sleeves, each a ring round the upper arm: `depth` from its upper edge to its hem, `ease` over the arm,
+   * `gathered` so much wider and drawn in, `joined` sewn to the top edge so far on either side of the side seam.
+   */
+  sleeve: optional(
+    group({
+      depth: length([20, 400], inches(3)),
+      ease: length([-40, 200], inches(1.5)),
+      gathered: length([0, 1000], 0),
+      joined: length([0, 150], inches(1.75)),
+    }),
+  ),
   straps: optional(group({ length: length([50, 1500], inches(16)), width: length([5, 150], inches(1)) })),
 });
 

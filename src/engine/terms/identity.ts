@@ -2,12 +2,12 @@
 
 import type { BlockName, Side } from './names';
 
-type PieceKind = 'panel' | 'sidePanel' | 'band' | 'modesty' | 'facing' | 'strap';
+type PieceKind = 'panel' | 'sidePanel' | 'band' | 'modesty' | 'facing' | 'strap' | 'sleeve';
 
 interface PieceFields {
   /** `sidePanel`: front and back side panel in one. All but the panels are cut beside them. */
   readonly kind: PieceKind;
-  /** The block it lies on: the front for a side panel in one and for straps. */
+  /** The block it lies on: the front for a side panel in one, for straps and sleeves. */
   readonly block: BlockName;
   /** Counted from the centre line, from 1; 0 for a piece beside the panels. */
   readonly number: number;
@@ -39,7 +39,8 @@ function pieceId({ kind, block, number, side }: PieceFields): string {
     case 'sidePanel':
       return `${half}side`;
     case 'strap':
-      return `${half}strap`;
+    case 'sleeve':
+      return `${half}${kind}`;
     default:
       return `${half}${block}-${kind}`;
   }
@@ -72,6 +73,8 @@ type SeamFields = { readonly side: Side | null } & (
   | { readonly kind: 'sideSeam' }
   | { readonly kind: 'centre'; readonly block: BlockName }
   | { readonly kind: 'shoulder'; readonly part: ShoulderPart }
+  /** A panel's top edge and what is sewn to it: a shoulder band or a sleeve. */
+  | { readonly kind: 'joined'; readonly panel: PieceIdentity; readonly to: PieceIdentity }
 );
 
 /** A seam, a centre edge that meets its mirror image, or a dart; `id` is its key in maps and files. */
@@ -94,6 +97,9 @@ export const identifyCentre = (block: BlockName, side: Side | null = null): Seam
 export const identifyShoulder = (part: ShoulderPart, side: Side | null = null): SeamIdentity =>
   withId({ kind: 'shoulder', side, part });
 
+export const identifyJoined = (panel: PieceIdentity, to: PieceIdentity): SeamIdentity =>
+  withId({ kind: 'joined', side: panel.side, panel: identityOf(panel), to: identityOf(to) });
+
 const withId = <Fields extends SeamFields>(fields: Fields): Fields & { readonly id: string } => ({
   ...fields,
   id: seamId(fields),
@@ -113,6 +119,8 @@ function seamId(seam: SeamFields): string {
       return `${half}${seam.block}-centre`;
     case 'shoulder':
       return seam.part === 'whole' ? `${half}shoulder` : `${half}shoulder-${seam.part}`;
+    case 'joined':
+      return `${seam.panel.id}/${seam.to.id}`;
   }
 }
 
@@ -129,6 +137,8 @@ export function seamOfSide(side: Side, seam: SeamIdentity): SeamIdentity {
       return identifyCentre(seam.block, side);
     case 'shoulder':
       return identifyShoulder(seam.part, side);
+    case 'joined':
+      return identifyJoined(pieceOfSide(side, seam.panel), pieceOfSide(side, seam.to));
   }
 }
 

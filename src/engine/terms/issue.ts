@@ -75,6 +75,8 @@ export const ISSUE_KINDS = {
   waistReductionHigh: { severity: 'warn', values: ['reduction', 'share'] },
   ribReductionHigh: { severity: 'warn', values: ['reduction', 'share'] },
   girthReductionHigh: { severity: 'warn', values: ['reduction', 'share'] },
+  sleeveNeedsArm: { severity: 'warn', values: [] },
+  sleeveNeedsTop: { severity: 'warn', values: [] },
   extraHasNoRoom: { severity: 'warn', values: [] },
   hemNeedsAllowance: { severity: 'warn', values: [] },
   hemTurnsShort: { severity: 'warn', values: [] },

@@ -14,7 +14,7 @@ export interface Layer {
 const LAYER_NAMES: readonly LayerName[] = ['fashion', 'strength', 'lining'];
 
 /** Pieces that are cut of the outer layer only; panels and modesty panel are cut of every layer. Common practice, no source. */
-const ONCE: readonly Piece['kind'][] = ['facing', 'strap'];
+const ONCE: readonly Piece['kind'][] = ['facing', 'strap', 'sleeve'];
 
 /** True of a piece that is cut from one layer only, not from each. */
 export const isCutOnce = ({ kind }: Pick<Piece, 'kind'>): boolean => ONCE.includes(kind);

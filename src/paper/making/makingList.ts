@@ -2,6 +2,7 @@
 
 import { edgeName } from '../../document';
 import {
+  type BlockName,
   type Draft,
   type Edge,
   identityOf,
@@ -17,6 +18,7 @@ import { type EyeletRow, eyeletsFor } from './eyelets';
 import { type Fastening, fasteningsOf } from './fastenings';
 import { isCutOnce, type Layer, layersOf } from './layers';
 import type { MakingSettings } from './settings';
+import { type WaistSeam, waistSeamOf } from './waistSeam';
 
 export interface MakingList {
   readonly pieces: readonly {
@@ -52,6 +54,8 @@ export interface MakingList {
   /** True where the panels or a shoulder band have neckline and armholes instead of a top edge. */
   readonly shouldered: boolean;
   readonly tapeMm: number;
+  /** The waist seam of a joined skirt or trousers; null where the hem does not lie at the waist. */
+  readonly waistSeam: Readonly<Record<BlockName, WaistSeam>> | null;
   readonly cloth: readonly ClothLength[];
 }
 
@@ -93,6 +97,7 @@ export function makingList(draft: Draft, style: Style, settings: MakingSettings)
     ],
     shouldered: upper.some(({ edges }) => edges.some(({ role }) => role === 'shoulder')),
     tapeMm: waistTapeFor(draft, settings),
+    waistSeam: waistSeamOf(draft, style),
     cloth: pieces.length > 0 ? clothFor(pieces, settings) : [],
   };
 }

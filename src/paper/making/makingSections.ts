@@ -8,6 +8,7 @@ import type { EyeletRow } from './eyelets';
 import { layersOfPiece } from './layers';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
+import { waistSection } from './waistSeam';
 
 export interface MakingLine {
   readonly item: string;
@@ -19,7 +20,7 @@ export interface MakingLine {
 }
 
 export interface MakingSection {
-  readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'cloth';
+  readonly kind: 'pieces' | 'bones' | 'eyelets' | 'fastenings' | 'trimmings' | 'waistSeam' | 'cloth';
   readonly heading: string;
   readonly lines: readonly MakingLine[];
   /** What its figures go by. */
@@ -44,6 +45,7 @@ export function makingSections(list: MakingList, settings: MakingSettings, unit:
     eyeletsSection(list, settings, unit),
     fasteningsSection(list, unit),
     trimmings(list, settings, unit),
+    waistSection(list.waistSeam, unit),
     clothSection(list, settings, unit),
   ].filter(({ lines }) => lines.length > 0);
 }

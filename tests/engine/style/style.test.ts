@@ -32,7 +32,12 @@ const FULL: Style = {
     intake: { front: 10, back: 5 },
     bandAbove: 30,
   },
-  extras: { modesty: { overlap: 50 }, facing: { width: 50 }, straps: { length: 400, width: 25 } },
+  extras: {
+    modesty: { overlap: 50 },
+    facing: { width: 50 },
+    straps: { length: 400, width: 25 },
+    sleeve: { depth: 80, ease: 36, gathered: 40, joined: 45 },
+  },
   wedges: [
     ...DEFAULT_STYLE.wedges,
     withPoints(

@@ -223,7 +223,7 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
     const label = ({ block, number }: Piece): string => `${block === 'front' ? 'Front' : 'Back'} ${number}`;
     for (const { seam, a, b } of drafted.proof.seams) {
       const { kind } = seam;
-      if (kind === 'shoulder' || kind === 'dart') continue;
+      if (kind === 'shoulder' || kind === 'dart' || kind === 'joined') continue;
       const mates = [a, b].map(({ piece, edge }) => {
         const own = drafted.pieces.find(({ id }) => id === piece.id) as Piece;
         const ys = (own.edges[edge] as Edge).points.map(({ y }) => y);
@@ -393,7 +393,9 @@ describe('a sheet with a shoulder band', () => {
     expect(band).toBeDefined();
     expect(edges?.rows.filter(([name]) => name !== '').map(([name]) => name)).toEqual([
       `centre ${band?.block}`,
-      'edge to the panels',
+      ...(band?.edges ?? []).flatMap(({ mate, role }) =>
+        role === 'seam' && mate ? [`edge to ${pieceLabel(mate.piece)}`] : [],
+      ),
       'armhole',
       'shoulder line',
       'neckline',
@@ -410,7 +412,10 @@ describe('a sheet with a shoulder band', () => {
     expect(marks?.rows).toHaveLength(band?.marks.length ?? 0);
     for (const [, x, y] of marks?.rows ?? [])
       expect(
-        toLines({ x: reader.read(x), y: reader.read(y) }, [band?.edges[1]?.points ?? []]),
+        toLines(
+          { x: reader.read(x), y: reader.read(y) },
+          (band?.edges ?? []).filter(({ role }) => role === 'seam').map(({ points }) => points),
+        ),
       ).toBeLessThanOrEqual(HAND_MM);
   };
 

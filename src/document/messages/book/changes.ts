@@ -89,11 +89,16 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
     })[number],
   dartsBelowShoulders: () => 'darts below the shoulders',
 
-  extraSet: ({ extra }) => ({ modesty: 'modesty panel', facing: 'facings', straps: 'straps' })[extra],
+  extraSet: ({ extra }) =>
+    ({ modesty: 'modesty panel', facing: 'facings', straps: 'straps', sleeve: 'sleeves' })[extra],
   extraLengthSet: ({ path }) =>
     ({
       'extras.modesty.overlap': 'overlap',
       'extras.facing.width': 'facing width',
+      'extras.sleeve.depth': 'sleeve depth',
+      'extras.sleeve.ease': 'ease of the sleeve',
+      'extras.sleeve.gathered': 'gathered in at the sleeve',
+      'extras.sleeve.joined': 'sleeve sewn to the top edge',
       'extras.straps.length': 'strap length',
       'extras.straps.width': 'strap width',
     })[path],

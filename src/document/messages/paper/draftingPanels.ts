@@ -126,6 +126,7 @@ export const DRAFTING_PANELS = catalogue({
       `Draw it on paper of its own, from a centre line and a shoulder level squared across it, and cut ${cut}. It is sewn to the top edge of the panels when their seams are closed.`,
     mark: 'Mark the points, draw each edge through its own as one smooth curve, and set the marks on the edge to the panels where their seams meet it.',
     edgeToPanels: 'edge to the panels',
+    edgeToPanel: ({ panel }: { panel: string }) => `edge to ${panel}`,
     seam: 'Seam of the panels',
   },
   beside: {
@@ -135,6 +136,8 @@ export const DRAFTING_PANELS = catalogue({
     facing:
       'Facing: trace the laced edge from its panel with its balance marks, and from both its ends the top edge and the hem. Draw the inner edge parallel to the laced edge at the width; where the panel is narrower, top edge and hem run on straight.',
     strap: 'Straps: rule each as a rectangle; it is folded along its middle and sewn.',
+    sleeve:
+      'Off-shoulder sleeve: rule a rectangle, its width the upper arm, the ease over it and what is gathered in. Its short ends are sewn to each other under the arm. Mark the upper edge so far from each end as is written, and the top edge of each panel beside the side seam as far from that seam: between the marks, under the arm, the two are sewn to each other.',
     allowances:
       'The grain runs upright. Add the allowances outside: first that of the edge on the left (of a facing, the laced one), then those of the lower end, of the edge across from it and of the upper end.',
   },

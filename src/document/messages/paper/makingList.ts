@@ -119,6 +119,13 @@ export const MAKING_LIST = catalogue({
     ofEdge: 'the length of the edge',
     remark: 'From edge to edge of the finished garment; a zip that is sold longer is shortened.',
   },
+  waistSeam: {
+    heading: 'Waist seam of a skirt or trousers',
+    blocks: { front: 'Finished waist, front', back: 'Finished waist, back' },
+    panel: ({ piece, length }: { piece: string; length: string }) => `${piece} ${length}`,
+    remark:
+      'Along the hem as sewn, from edge to edge, without allowances; a lacing gap is left out. Beside it stands each panel of one half, where the seams of the waist below can meet those of the panels.',
+  },
   trimmings: {
     heading: 'Binding, tape, casing',
     binding: 'Binding',

@@ -211,6 +211,10 @@ const SENTENCES: Sentences = catalogue<Sentences>({
     `The ribs at the under-bust are drawn in by ${written(values.reduction)} (${percent(values.share)}); even for a waist ${ceiling(written)}, is the usual ceiling (common practice).${unread}`,
   girthReductionHigh: ({ level, written, percent, values }) =>
     `The ${level} is drawn in by ${written(values.reduction)} (${percent(values.share)}); even for a waist ${ceiling(written)}, is the usual ceiling (common practice). Look for a slip of the keyboard, or take less.`,
+  sleeveNeedsArm: () =>
+    'The sleeve is cut to the upper arm, which was not measured, so it is left out. Measure the upper arm, or leave the sleeve out.',
+  sleeveNeedsTop: () =>
+    'The sleeve is sewn to a top edge on both sides of the side seam; here there is none, so it is left out. Leave the shoulders out and keep the side seam, or leave the sleeve out.',
   extraHasNoRoom: ({ styleName, block }) =>
     `${styleName} is more than the laced edge of the ${block} has room for: that edge bends too tightly, or top edge and hem run along it or meet. The piece is left out; make it narrower.`,
   hemNeedsAllowance: () =>

@@ -17,6 +17,7 @@ const PIECES = catalogue({
     modesty: { front: 'Front modesty panel', back: 'Back modesty panel' },
     facing: { front: 'Front facing', back: 'Back facing' },
     strap: 'Strap',
+    sleeve: 'Off-shoulder sleeve',
   },
   left: {
     panel: {
@@ -28,6 +29,7 @@ const PIECES = catalogue({
     modesty: { front: 'Left front modesty panel', back: 'Left back modesty panel' },
     facing: { front: 'Left front facing', back: 'Left back facing' },
     strap: 'Left strap',
+    sleeve: 'Left off-shoulder sleeve',
   },
   right: {
     panel: {
@@ -39,6 +41,7 @@ const PIECES = catalogue({
     modesty: { front: 'Right front modesty panel', back: 'Right back modesty panel' },
     facing: { front: 'Right front facing', back: 'Right back facing' },
     strap: 'Right strap',
+    sleeve: 'Right off-shoulder sleeve',
   },
 });
 
@@ -49,7 +52,7 @@ const PIECES = catalogue({
 export function pieceLabel({ kind, block, number, side }: PieceIdentity): string {
   const labels = PIECES[side ?? 'both'];
   if (kind === 'panel') return labels.panel[block]({ number });
-  return kind === 'sidePanel' || kind === 'strap' ? labels[kind] : labels[kind][block];
+  return kind === 'sidePanel' || kind === 'strap' || kind === 'sleeve' ? labels[kind] : labels[kind][block];
 }
 
 interface EdgeWords {
@@ -186,6 +189,8 @@ export function seamName(seam: SeamIdentity): string {
       return SEAMS.name.centre[side][seam.block];
     case 'shoulder':
       return SEAMS.name.shoulder[side][seam.part];
+    case 'joined':
+      return SEAMS.name.wedge({ pieces: [seam.panel, seam.to].map(pieceLabel) });
   }
 }
 
@@ -211,6 +216,8 @@ export function seamLabel(seam: SeamIdentity, dartName?: string): string {
       return SEAMS.label.centre[side][seam.block];
     case 'shoulder':
       return SEAMS.label.shoulder[side][seam.part];
+    case 'joined':
+      return SEAMS.label.wedge({ pieces: [seam.panel, seam.to].map(pieceLabel) });
   }
 }
 

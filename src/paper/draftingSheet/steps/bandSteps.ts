@@ -22,7 +22,12 @@ export function bandSteps({ draft }: PlanInput, lengths: SheetLengths): Drafting
         drawing.line(band.block, 'drawn', edge.points);
         for (const guide of guides) drawing.spot(band.block, guide);
         const allowance = edge.allowance > 0 ? lengths.text(edge.allowance) : cells.noAllowance;
-        const name = edge.role === 'seam' ? texts.edgeToPanels : edgeName(edge, band);
+        const name =
+          edge.role !== 'seam'
+            ? edgeName(edge, band)
+            : edge.mate
+              ? texts.edgeToPanel({ panel: pieceLabel(edge.mate.piece) })
+              : texts.edgeToPanels;
         return guides.map(({ x, y }, i) => [
           i === 0 ? name : '',
           lengths.text(x),

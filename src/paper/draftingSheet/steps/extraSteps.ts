@@ -6,7 +6,7 @@ import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep, StepTable } from '../elements/draftingStep';
 import type { SheetLengths } from '../elements/sheetLengths';
 
-const KINDS = ['modesty', 'facing', 'strap'] as const;
+const KINDS = ['modesty', 'facing', 'sleeve', 'strap'] as const;
 type Kind = (typeof KINDS)[number];
 
 const TEXTS = DRAFTING_PANELS.beside;
@@ -40,7 +40,7 @@ function tableOf(
 ): StepTable {
   const { columns, cells } = DRAFTING_SHEET;
   const { closure, extras = {} } = savedDraft.style;
-  const { modesty, facing, straps } = extras;
+  const { modesty, facing, sleeve, straps } = extras;
   const lacedLength = (piece: Piece): string => {
     const panel = draft.pieces.find(({ block, number }) => block === piece.block && number === 1);
     return lengths.text(panel ? polylineLength(innerEdge(panel).points) : 0);
@@ -54,6 +54,11 @@ function tableOf(
       lengths.text(modesty?.overlap ?? 0),
     ],
     facing: (piece) => [lengths.text(facing?.width ?? 0), lacedLength(piece)],
+    sleeve: (piece) => [
+      lengths.text(Math.max(...piece.edges.flatMap(({ points }) => points.map(({ x }) => x)))),
+      lengths.text(sleeve?.depth ?? 0),
+      sewnOn(piece, lengths),
+    ],
     strap: () => [lengths.text(2 * (straps?.width ?? 0)), lengths.text(straps?.length ?? 0)],
   };
   return {
@@ -63,6 +68,7 @@ function tableOf(
       columns.width,
       columns.length,
       ...(kind === 'modesty' ? [columns.lacedEdge] : []),
+      ...(kind === 'sleeve' ? [columns.mark] : []),
       columns.allowances,
     ],
     rows: pieces.map((piece) => [
@@ -73,3 +79,9 @@ function tableOf(
     ]),
   };
 }
+
+/** How far the marks stand from the ends of a sleeve: that at the front, then that behind. */
+const sewnOn = ({ edges, marks }: Piece, lengths: SheetLengths): string => {
+  const width = Math.max(...edges.flatMap(({ points }) => points.map(({ x }) => x)));
+  return marks.map(({ at }) => lengths.text(Math.min(at.x, width - at.x))).join(', ');
+};

@@ -55,7 +55,7 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
   const rows: string[][] = [];
   for (const { seam, a, b } of draft.proof.seams) {
     // These seams are not measured from the waist; each has a step of its own.
-    if (seam.kind === 'shoulder' || seam.kind === 'dart') continue;
+    if (seam.kind === 'shoulder' || seam.kind === 'dart' || seam.kind === 'joined') continue;
     const [first, second] = [sewn(draft, a), sewn(draft, b)];
     if (!first || !second) continue;
     for (const { piece, edge } of [first, second]) {
