@@ -58,5 +58,6 @@ export function waistSection(seam: Readonly<Record<BlockName, WaistSeam>> | null
         }))
       : [],
     remark: texts.remark,
+    care: '',
   };
 }
