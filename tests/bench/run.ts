@@ -2,7 +2,8 @@
 // `npm run bench -- screen`, `npm run bench -- paper`, `npm run bench -- batch`.
 
 import { performance } from 'node:perf_hooks';
-import { DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
+import { type Alteration, DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
+import { at, landmark, seamOf, taken } from '../support/alterations';
 import { drawBodies } from '../support/drawBodies';
 
 const RUNS = 3000;
@@ -30,16 +31,38 @@ const RICHEST: Style = {
   ),
 };
 
+/** Alterations of every kind that leave each draft one that can be cut. */
+const TWENTY: readonly Alteration[] = Array.from({ length: 20 }, (_, i): Alteration => {
+  const seams = [
+    seamOf('front-1', 'front-2'),
+    seamOf('front-2', 'front-3'),
+    seamOf('front-3', 'back-3'),
+  ] as const;
+  if (i % 5 === 4)
+    return {
+      kind: 'length',
+      between: ['bust', 'waist'],
+      side: 'both',
+      at: [
+        { place: landmark('centreBack'), by: 0.2 * i },
+        { place: landmark('side'), by: 0 },
+      ],
+    };
+  if (i % 5 === 3) return { kind: 'edge', edge: 'top', side: 'both', at: [{ place: seams[1], by: 0.1 * i }] };
+  const level = (['waist', 'bust', 'hip'] as const)[Math.floor(i / 5) % 3] ?? 'waist';
+  return taken(seams[i % 3] ?? seams[0], [at(level, 0.3, 0.2)]);
+});
+
 const bodies = drawBodies(RUNS, SEED);
 const say = (line: string): boolean => process.stdout.write(`${line}\n`);
 
-function run(name: string, style: Style): void {
-  for (const body of bodies.slice(0, WARM)) draft(body, style);
+function run(name: string, style: Style, alterations: readonly Alteration[] = []): void {
+  for (const body of bodies.slice(0, WARM)) draft(body, style, alterations);
   let pieces = 0;
   const start = performance.now();
   const times = bodies.map((body) => {
     const before = performance.now();
-    pieces += draft(body, style).pieces.length;
+    pieces += draft(body, style, alterations).pieces.length;
     return performance.now() - before;
   });
   const seconds = (performance.now() - start) / 1000;
@@ -63,4 +86,5 @@ if (process.argv.includes('screen')) {
   say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
   run('default style', DEFAULT_STYLE);
   run('six wedges a block', RICHEST);
+  run('default style with twenty alterations', DEFAULT_STYLE, TWENTY);
 }
