@@ -79,6 +79,9 @@ if (process.argv.includes('screen')) {
 } else if (process.argv.includes('paper')) {
   const { benchPaper } = await import('./paper');
   await benchPaper(say);
+} else if (process.argv.includes('monkey')) {
+  const { benchMonkey } = await import('./monkey');
+  await benchMonkey((line) => say(line));
 } else if (process.argv.includes('batch')) {
   const { benchBatch } = await import('./batch');
   await benchBatch(bodies, say);

@@ -1,0 +1,42 @@
+// Random work on the built app for some minutes, told and not judged: `npm run bench -- monkey`, 20 minutes unless MINUTES is set.
+
+import { performance } from 'node:perf_hooks';
+import { isDeepStrictEqual } from 'node:util';
+import { bookOf, pressAll, runMonkey } from '../support/monkey';
+import { withServedApp } from './servedApp';
+
+/** Things done before what was done is undone. */
+const ACTIONS = 150;
+
+export async function benchMonkey(say: (line: string) => void): Promise<void> {
+  const until = performance.now() + Number(process.env.MINUTES ?? 20) * 60_000;
+  let [done, blank, lost, seed] = [0, 0, 0, 1];
+  await withServedApp(async (browser, address) => {
+    for (; performance.now() < until; seed += 1) {
+      const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+      const page = await context.newPage();
+      // The runner writes calls of this into the functions that are handed to the page.
+      await page.addInitScript('globalThis.__name = (named) => named;');
+      page.on('pageerror', (error) => say(`seed ${seed}: ${error.message}`));
+      await page.goto(`${address}#draft`);
+      await page.locator('.draft-canvas').waitFor();
+      await runMonkey(page, seed, ACTIONS, async (what) => {
+        done += 1;
+        const isDrawn =
+          (await page.locator('header.shell').count()) === 1 &&
+          (await page.locator('[role="alert"].empty').count()) === 0;
+        if (!isDrawn) say(`seed ${seed}: not drawn after ${what}`);
+        blank += isDrawn ? 0 : 1;
+      });
+      const ended = await bookOf(page);
+      await pressAll(page, 'Undo');
+      await pressAll(page, 'Redo');
+      if (!isDeepStrictEqual(await bookOf(page), ended)) {
+        lost += 1;
+        say(`seed ${seed}: the book is another after undo and redo`);
+      }
+      await context.close();
+    }
+  });
+  say(`${done} things done by ${seed - 1} seeds: ${blank} not drawn, ${lost} lost`);
+}
