@@ -12,4 +12,5 @@ export type { PointedOut } from './view/ClosedPart';
 export { ClosedUp, type Picked } from './view/ClosedUp';
 export { DraftCanvas } from './view/DraftCanvas';
 export { pathThrough } from './view/paths';
+export type { SeamLengths } from './view/SeamLengthTexts';
 export { SIZING_SIGNS } from './view/WedgeSigns';

@@ -22,6 +22,9 @@ describe('Fit on a phone', () => {
   const open = async (): Promise<{ page: Page; quiet: () => void }> => {
     const visitor = await visit('fit', PHONE);
     await visitor.page.getByRole('region', { name: 'Girths' }).waitFor();
+    await visitor.page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details')) fold.open = true;
+    });
     return { page: visitor.page, quiet: () => expectQuiet(visitor) };
   };
 
@@ -49,7 +52,7 @@ describe('Fit on a phone', () => {
     const rows = page.locator('.proofs .row-button');
     await rows.last().focus();
     for (let i = (await rows.count()) - 1; i >= 0; i -= 1) {
-      expect(await isSeen(page.locator('.row-button:focus'))).toBe(true);
+      expect(await isSeen(page.locator('.proofs :focus'))).toBe(true);
       await page.keyboard.press('Shift+Tab');
     }
   });

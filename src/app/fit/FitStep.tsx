@@ -1,13 +1,16 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
 import { lazy, Suspense, useState } from 'react';
-import { FIT, pieceLabel } from '../../document';
+import { FIT, PROOFS, pieceLabel } from '../../document';
 import type { ClosedAt } from '../../engine';
 import { ClosedUp, type Picked, type PointedOut } from '../../table';
 import { IssueList } from '../components/IssueList';
 import { useDraft, useOpen } from '../store/storeContext';
 import { sayBands } from './bandSaid';
+import { Headline } from './Headline';
+import { lengthsOn } from './lengthsOn';
 import { sayOpenDarts } from './openDarts';
+import { PanelWidths } from './PanelWidths';
 import { ProofTable } from './ProofTable';
 import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
 
@@ -44,6 +47,10 @@ export function FitStep() {
         <IssueList issues={draft.issues} />
       </div>
     );
+  const { unit } = client;
+  const seams = seamWalk(draft, unit, savedDraft.style);
+  const crossings = edgeContinuity(draft, savedDraft.style);
+  const girths = girthProof(draft, unit, savedDraft.style.closure);
   return (
     <>
       <div className="fit-step">
@@ -61,30 +68,33 @@ export function FitStep() {
             draft={draft}
             at={at}
             pointedOut={passed ?? row?.place ?? null}
+            lengths={lengthsOn(passed ?? row?.place ?? null, draft, unit)}
             nameOf={pieceLabel}
             onPick={pick}
           />
-          {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, client.unit)].map((sentence) => (
+          {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, unit)].map((sentence) => (
             <p key={sentence} className="hint">
               {sentence}
             </p>
           ))}
-          <IssueList issues={draft.issues} />
         </section>
         <div className="proofs">
-          {[
-            seamWalk(draft, client.unit, savedDraft.style),
-            edgeContinuity(draft, savedDraft.style),
-            girthProof(draft, client.unit, savedDraft.style.closure),
-          ].map((proof) => (
+          <Headline seams={seams} crossings={crossings} girths={girths} unit={unit} />
+          <IssueList issues={draft.issues} />
+          {[seams, crossings, girths].map((proof) => (
             <ProofTable
               key={proof.title}
               proof={proof}
+              isOpen={proof === seams}
               chosen={row?.key ?? null}
               onPoint={point}
               onPass={setPassed}
             />
           ))}
+          <PanelWidths draft={draft} unit={unit} />
+          <p className="next">
+            <a href="#cut">{PROOFS.next}</a>
+          </p>
         </div>
       </div>
       <Suspense>

@@ -11,10 +11,12 @@ interface ProofTableProps {
   readonly onPoint: (pointer: Pointer) => void;
   /** What is passed over or has the focus, for as long as it has. */
   readonly onPass: (place: PointedOut | null) => void;
+  /** Stands open before it is asked for. */
+  readonly isOpen?: boolean;
 }
 
-export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) {
-  const { title, says, columns, rows } = proof;
+export function ProofTable({ proof, chosen, onPoint, onPass, isOpen = false }: ProofTableProps) {
+  const { title, says, counted, columns, rows } = proof;
   const met = !rows.some(({ off }) => off);
   /** `place`: the row and column it stands in, where that is not said beside it. */
   const written = (cell: string | Pointer, place?: { row: string; column: string }) =>
@@ -39,33 +41,37 @@ export function ProofTable({ proof, chosen, onPoint, onPass }: ProofTableProps) 
     cells.some((cell) => typeof cell !== 'string' && cell.key === chosen);
   return (
     <section className="card proof" aria-label={title}>
-      <h2>
-        {title} <span className={met ? 'met' : 'off'}>{met ? PROOFS.holds : PROOFS.lookAgain}</span>
-      </h2>
-      <p className="hint">{says}</p>
-      <table>
-        <thead>
-          <tr>
-            {columns.map((column) => (
-              <th key={column.head} scope="col">
-                {column.head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ key, head, cells, off }) => (
-            <tr key={key} className={`${isChosen([head, ...cells]) ? 'chosen ' : ''}${off ? 'fails' : ''}`}>
-              <th scope="row">{written(head)}</th>
-              {cells.map((cell, i) => (
-                <td key={columns[i + 1]?.head}>
-                  {written(cell, { row: textOf(head), column: columns[i + 1]?.name ?? '' })}
-                </td>
+      <details open={isOpen || !met || rows.some(({ head, cells }) => isChosen([head, ...cells]))}>
+        <summary>
+          <h3>{title}</h3>
+          <span className="hint">{counted}</span>
+          <span className={met ? 'met' : 'off'}>{met ? PROOFS.holds : PROOFS.lookAgain}</span>
+        </summary>
+        <p className="hint">{says}</p>
+        <table>
+          <thead>
+            <tr>
+              {columns.map((column) => (
+                <th key={column.head} scope="col">
+                  {column.head}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rows.map(({ key, head, cells, off }) => (
+              <tr key={key} className={`${isChosen([head, ...cells]) ? 'chosen ' : ''}${off ? 'fails' : ''}`}>
+                <th scope="row">{written(head)}</th>
+                {cells.map((cell, i) => (
+                  <td key={columns[i + 1]?.head}>
+                    {written(cell, { row: textOf(head), column: columns[i + 1]?.name ?? '' })}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
     </section>
   );
 }

@@ -1,14 +1,6 @@
 // What proves a draft, as tables: mates walked along each other, edges run across seams, girths measured in the cloth.
 
-import {
-  formatDifference,
-  formatLength,
-  LEVEL_WORDS,
-  PROOFS,
-  seamLabel,
-  type Unit,
-  wedgeNameOf,
-} from '../../document';
+import { formatLength, LEVEL_WORDS, PROOFS, seamLabel, type Unit, wedgeNameOf } from '../../document';
 import {
   type Closure,
   type DartWalkRow,
@@ -21,6 +13,7 @@ import {
 } from '../../engine';
 import type { PointedOut } from '../../table';
 import { type FinishedGirth, finishedGirth, whereOutside } from '../components/girthWords';
+import { differenceWritten } from './differenceWritten';
 
 /** What a press shows on the drawing; `key` tells it from all others. */
 export interface Pointer {
@@ -48,6 +41,12 @@ export interface Proof {
   readonly says: string;
   readonly columns: readonly Column[];
   readonly rows: readonly ProofRow[];
+  /** How many seams, crossings or girths were measured. */
+  readonly count: number;
+  /** The same in words. */
+  readonly counted: string;
+  /** The widest difference of mates, what is eased left aside, mm; 0 where none are compared. */
+  readonly widest: number;
 }
 
 /** Less than this nobody can cut or sew. mm */
@@ -75,14 +74,22 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
       formatLength(one, unit),
       formatLength(other, unit),
       ease === 0
-        ? formatDifference(one - other, unit)
+        ? differenceWritten(one - other, unit)
         : words.eased({ length: formatLength(other - one, unit) }),
       marksMoved,
     ],
     off: Math.abs(one + ease - other) > SEAM_MM,
   });
+  const count = proof.seams.length + proof.closedDarts.length;
   return {
     title: words.title,
+    count,
+    counted: PROOFS.counted.seams({ count }),
+    widest: Math.max(
+      0,
+      ...proof.seams.map(({ lengthA, lengthB, ease }) => Math.abs(lengthA + ease - lengthB)),
+      ...proof.closedDarts.map(({ lengthInner, lengthOuter }) => Math.abs(lengthInner - lengthOuter)),
+    ),
     says: darts ? words.whatSeamsAndDarts : words.whatSeams,
     columns: [words.seam, words.oneEdge, words.mate, words.differ, words.marksMoved].map((head) => ({
       head,
@@ -94,7 +101,7 @@ export function seamWalk({ proof }: Draft, unit: Unit, style: Style): Proof {
           placeOfSeam(walk),
           walk.lengthA,
           walk.lengthB,
-          formatDifference(walk.markDrift, unit),
+          differenceWritten(walk.markDrift, unit),
           walk.ease,
         ),
       ),
@@ -134,8 +141,12 @@ export function edgeContinuity({ proof }: Draft, style: Style): Proof {
       place: { kind: 'crossing', piece: row.at.piece.id, at: row.at.point },
     };
   };
+  const count = proof.edges.length;
   return {
     title: words.title,
+    count,
+    counted: PROOFS.counted.crossings({ count }),
+    widest: 0,
     says: words.what,
     columns: [{ head: words.crossing }, words.top, words.hem],
     rows: [...seams]
@@ -168,8 +179,12 @@ export function edgeContinuity({ proof }: Draft, style: Style): Proof {
 export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure): Proof {
   const gap = openWidth(closure);
   const { girths: words } = PROOFS;
+  const count = proof.ledger.filter((row) => finishedGirth(row, closure) !== null).length;
   return {
     title: words.title,
+    count,
+    counted: PROOFS.counted.girths({ count }),
+    widest: 0,
     says: gap > 0 ? words.whatLaced({ gap: formatLength(gap, unit, { withUnit: true }) }) : words.whatClosed,
     columns: [words.level, words.asked, gap > 0 ? words.laced : words.sewn, words.differ].map((head) => ({
       head,
@@ -184,7 +199,7 @@ export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure)
         cells: [
           formatLength(row.targetGirth + gap, unit),
           finished ? girthWritten(finished, unit) : whereOutside(row, span),
-          differ === null ? '' : formatDifference(differ, unit),
+          differ === null ? '' : differenceWritten(differ, unit),
         ],
         off: finished !== null && finished.off !== 0,
       };

@@ -15,6 +15,7 @@ import {
 } from '../../engine';
 import { fitNames, type PlacedPart } from './ClosedName';
 import { ClosedPart, type PointedOut } from './ClosedPart';
+import { type SeamLengths, SeamLengthTexts } from './SeamLengthTexts';
 
 /** An edge by its place in the piece's list, or a closed dart by its wedge. */
 export type Picked =
@@ -25,6 +26,8 @@ interface ClosedUpProps {
   readonly draft: Draft;
   readonly at: ClosedAt;
   readonly pointedOut: PointedOut | null;
+  /** Written beside the edges of the seam that is pointed out; null where none is. */
+  readonly lengths: SeamLengths | null;
   readonly nameOf: (piece: Piece) => string;
   /** Is called when a seam or a closed dart is pressed. The rows of the proof do the same for the keyboard. */
   readonly onPick: (picked: Picked) => void;
@@ -32,7 +35,7 @@ interface ClosedUpProps {
 
 const ROOM_MM = 14;
 
-export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProps) {
+export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick }: ClosedUpProps) {
   const { pieces, halves } = draft;
   const placed = useMemo(
     () => placedParts(pieces, halves ? closeUpWhole(halves, at) : closeUp(pieces, at), at),
@@ -72,6 +75,9 @@ export function ClosedUp({ draft, at, pointedOut, nameOf, onPick }: ClosedUpProp
           name={nameOf(each.piece)}
         />
       ))}
+      {pointedOut?.kind === 'seam' && lengths ? (
+        <SeamLengthTexts placed={placed} seam={pointedOut} lengths={lengths} />
+      ) : null}
       {pointedOut?.kind === 'crossing' ? <Crossing placed={placed} pointedOut={pointedOut} /> : null}
     </svg>
   );

@@ -85,6 +85,7 @@ describe('the Cut step in a browser', () => {
   it('paints a picture of the panels', async () => {
     const visitor = await visit('cut');
     const { page } = visitor;
+    await page.getByText('Drawings and pictures').click();
     const { name, bytes } = await downloaded(page, 'Download the PNG picture');
     expect(name).toBe('Wren-Abernathy-Winter-ball-bodice.png');
     const seen = await page.evaluate(

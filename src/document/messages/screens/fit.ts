@@ -1,6 +1,6 @@
 // The texts of Fit: the panels closed up, and the proofs beside them.
 
-import { catalogue } from '../catalogue';
+import { catalogue, plural } from '../catalogue';
 
 interface Band {
   /** The length of the band’s lower edge, front and back together. */
@@ -41,9 +41,52 @@ export const FIT = catalogue({
   },
 });
 
+interface Counts {
+  readonly seams: number;
+  readonly crossings: number;
+  readonly girths: number;
+}
+
+const seamsOf = (seams: number): string => plural(seams, { one: 'one seam', other: `${seams} seams` });
+const crossingsOf = (crossings: number): string =>
+  plural(crossings, { one: 'one crossing', other: `${crossings} crossings` });
+const girthsOf = (girths: number): string => plural(girths, { one: 'one girth', other: `${girths} girths` });
+
 export const PROOFS = catalogue({
   holds: 'holds',
   lookAgain: 'look again',
+  /** One line for all the tables. */
+  headline: {
+    holds: 'It holds',
+    lookAgain: 'Look again',
+    allHold: ({ seams, crossings, girths, widest }: Counts & { widest: string }) =>
+      `${seamsOf(seams)}, ${crossingsOf(crossings)} and ${girthsOf(girths)} hold; mates differ by ${widest} at most.`,
+    off: ({ seams, crossings, girths }: Counts) =>
+      `${[
+        ...(seams > 0 ? [seamsOf(seams)] : []),
+        ...(crossings > 0 ? [crossingsOf(crossings)] : []),
+        ...(girths > 0 ? [girthsOf(girths)] : []),
+      ].join(', ')} to look at again; they are marked in the tables.`,
+  },
+  /** Beside the title of a folded table. */
+  counted: {
+    seams: ({ count }: { count: number }) => seamsOf(count),
+    crossings: ({ count }: { count: number }) => crossingsOf(count),
+    girths: ({ count }: { count: number }) => girthsOf(count),
+    panels: ({ panels, levels }: { panels: number; levels: number }) =>
+      `${plural(panels, { one: 'one panel', other: `${panels} panels` })} at ${plural(levels, { one: 'one level', other: `${levels} levels` })}`,
+  },
+  withUnit: ({ length, unit }: { length: string; unit: 'in' | 'cm' }) => `${length} ${unit}`,
+  under: ({ length }: { length: string }) => `under ${length}`,
+  widths: {
+    title: 'Panel widths',
+    what: 'The sewn width of each panel at each level; a dash where a level runs out through an edge.',
+    panel: 'Panel',
+    none: '–',
+  },
+  /** On the drawing, beside the seam in hand. */
+  apart: ({ difference }: { difference: string }) => `differ by ${difference}`,
+  next: 'Next: Cut',
   /** What a cell of a table says, with the row and the column it stands in. */
   cell: ({ row, column, text }: { row: string; column: string; text: string }) =>
     `${row}, ${column}: ${text}`,
