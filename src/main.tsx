@@ -4,12 +4,17 @@ import { type ReactNode, StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import {
   App,
+  askToPersist,
+  attach,
+  BookStorage,
+  BooksContext,
   browserStorage,
-  createBookStorage,
   createStore,
   ErrorBoundary,
-  keepHistory,
-  loadHistory,
+  exclusiveOf,
+  fetchHistory,
+  fetchHistoryLater,
+  hostOf,
   NotOpened,
   StoreContext,
 } from './app';
@@ -48,29 +53,38 @@ openApp().catch(() => show(<NotOpened />));
 
 async function openApp(): Promise<void> {
   const local = browserStorage(window);
-  const storage = createBookStorage({ storage: local, now: () => new Date() });
-  const { book, said } = await storage.load();
-  const store = createStore(book, loadHistory(local, book));
-  keepHistory(local, storage, () => store.getState().history);
+  const storage = new BookStorage({
+    storage: local,
+    now: () => new Date(),
+    newId: () => crypto.randomUUID(),
+    exclusive: exclusiveOf(navigator.locks),
+  });
+  const keptHistory = await fetchHistory(local);
+  const book = await storage.load(keptHistory?.clientsOfHistory(local));
+  const store = createStore(book, keptHistory?.loadHistory(storage, book));
+  askToPersist(storage, navigator);
+  // Where it does not come, undo holds until the page is closed.
+  fetchHistoryLater().then(
+    ({ keepHistory }) => keepHistory(storage, () => store.getState().history),
+    () => undefined,
+  );
 
   store.subscribe(({ history }, before) => {
     if (history.present !== before.history.present) storage.save(history.present);
   });
   // A number half typed or a handle half pulled is kept too when the page goes away; on a tablet being hidden may be the
-  // last that is heard of it. Registered before the storage's own listeners, which then find it.
-  const settle = (): void => store.getState().keep({ code: 'passingChangeKept' });
-  window.addEventListener('pagehide', settle);
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') settle();
-  });
-  storage.attachFlush(window);
+  // last that is heard of it.
+  const host = hostOf(store);
+  attach(window, storage, host);
 
   const { kept, undo } = store.getState();
   show(
     <ErrorBoundary part="page" book={kept} onUndo={undo}>
-      <StoreContext value={store}>
-        <App keeping={{ storage, said }} />
-      </StoreContext>
+      <BooksContext value={{ storage, host }}>
+        <StoreContext value={store}>
+          <App />
+        </StoreContext>
+      </BooksContext>
     </ErrorBoundary>,
   );
 }

@@ -1,15 +1,16 @@
 // The document layer's one way in.
 
 export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
+export { addClient } from './edit/addClient';
 export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
 export { keepAxis, pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
-  addClient,
   addDraft,
   archiveClient,
   byLastUse,
   duplicateClient,
   openClientOf,
+  openedAfter,
   removeClient,
   removeDraft,
 } from './edit/clients';
@@ -37,6 +38,7 @@ export {
   WEDGE_KINDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
+export { freeName } from './edit/freeName';
 export { setFrontShare } from './edit/frontShare';
 export {
   asksWhich,
@@ -49,6 +51,15 @@ export {
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export { setPanelWidth } from './edit/panelWidth';
+export {
+  type BackedUpClient,
+  type BackedUpStyle,
+  compareClients,
+  comparedWith,
+  compareStyles,
+  type RestoreHow,
+  restore,
+} from './edit/restore';
 export {
   dartsBelowShoulders,
   SHOULDER_KINDS,
@@ -73,6 +84,7 @@ export { type FileUnit, readLength, readUnit } from './files/readLength';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
+export { badPartsSentence } from './messages/book/badParts';
 export { bookFaultSentence } from './messages/book/bookFaults';
 export { changeSentence } from './messages/book/changes';
 export { CLI } from './messages/book/cli';
@@ -129,33 +141,33 @@ export { MEASUREMENT_WORDS } from './messages/words/measurements';
 export { edgeName, edgeTitle, pieceLabel, seamLabel, seamName, TURNED_HEM } from './messages/words/pieces';
 export { wedgeNameOf, wedgePhrase, wedgePlaceOf, wedgeShortNameOf } from './messages/words/wedges';
 export {
-  type BackedUpClient,
-  type BackedUpStyle,
-  compareBackup,
-  compareStyles,
-  readBackup,
-  restore,
-} from './model/backup';
-export {
   BOOK_VERSION,
   type Book,
   type Client,
+  type ClientEntry,
   type ComparisonDraft,
   type OwnStyle,
   openClient,
   openDraftOf,
   type SavedDraft,
   type Unit,
+  type UnopenedClient,
 } from './model/book';
 export { type Change, type ChangeOf, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
+export { entriesOf, entryOf, withOpened, withUnopened } from './model/entries';
 export { alterationsOf, type Fitting, type FittingOutcome, outcomesOf } from './model/fittings';
+export { followed, type Outside } from './model/follow';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
-export { type BookFault, type ReadBook, readBook } from './model/readBook';
+export { type Backup, type ReadBackup, readBackup, SHARED_ID } from './model/readBackup';
+export { type BookFault, readBook } from './model/readBook';
+export { type FaultyPart, readOne, readParts } from './model/readParts';
+export { isOwn, withStamps } from './model/stamps';
 export { PROGRAM, PROGRAM_VERSION } from './model/version';
+export { withIdsApart } from './model/withIdsApart';
 export { writeBackup } from './model/writeBackup';
-export { DEMO_BOOK, DEMO_CLIENT } from './presets/demo';
+export { DEMO_BOOK, DEMO_CLIENT, demoBook } from './presets/demo';
 export {
   edgeShapeName,
   edgeShapeNamed,

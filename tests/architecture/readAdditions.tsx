@@ -56,7 +56,7 @@ fireEvent.blur(stay);
 const [last] = store.getState().history.past.slice(-1);
 
 const kept = readBook(JSON.stringify(book));
-const backup = readBackup(writeBackup(book, '2026-11-26'));
+const backup = readBackup(writeBackup(book, '2026-11-26'), () => 'new');
 const style = openDraftOf(openClient(book)).style;
 const file = readStyle(JSON.parse(writeStyle('Stayed', style)), 'stayed');
 const older = readBook(JSON.stringify(DEMO_BOOK));
@@ -72,7 +72,7 @@ process.stdout.write(
     nameOfStay: styleField('waistStay', style).name,
     faultOfStay: checkStyle(Object.assign({ ...DEFAULT_STYLE }, { waistStay: 4 })).map(({ at }) => at.field),
     book: kept.kind === 'book' ? withBoth(kept.book) : kept,
-    backup: backup.kind === 'backup' ? withBoth(backup.book) : backup,
+    backup: backup.kind === 'backup' ? withBoth({ ...book, clients: backup.backup.clients }) : backup,
     styleFile: file.ok ? Reflect.get(file.value.style, 'waistStay') : file,
     clientFile: client.ok ? Reflect.get(client.value.measurements, 'thigh') : client,
     bookWithoutThem: older.kind === 'book' ? withBoth(older.book) : older,

@@ -63,7 +63,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   ],
   table: ['layout', 'handles', 'gestures', 'view'],
   app: [
-    ...['store', 'storage', 'offline', 'components/fields', 'components', 'styles'],
+    ...['store', 'storage/records', 'storage', 'offline', 'components/fields', 'components', 'styles'],
     ...['measure/figure', 'help', 'measure/rows', 'measure'],
     ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'worn', 'fit'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],

@@ -1,13 +1,13 @@
 // On a first visit there is somebody to try things out on, and a way to one's own work.
 
-import { addClient, DEMO_CLIENT, MEASURE, SHELL } from '../../document';
+import { addClient, entriesOf, MEASURE, SHELL } from '../../document';
 import { nameFocus } from '../components/awaitedFocus';
 import { useOpen, useStore } from '../store/storeContext';
 
 /** Whether the invented client is all there is in the book. */
 export function useIsInvented(): boolean {
   const { book, client } = useOpen();
-  return client.id === DEMO_CLIENT.id && book.clients.length === 1;
+  return client.invented === true && entriesOf(book).length === 1;
 }
 
 export function Invented() {

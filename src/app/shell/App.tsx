@@ -1,16 +1,16 @@
 // The shell: one client and one draft always in view, the four steps, undo and redo, and what keeping has to say.
 
-import { type ReactNode, Suspense, useEffect, useRef } from 'react';
+import { type ReactNode, Suspense, useContext, useEffect, useRef } from 'react';
 import { SHELL, START } from '../../document';
 import { ErrorBoundary } from '../components/ErrorBoundary';
 import { fetchAhead, lazyPart } from '../components/later';
 import { HelpButton } from '../help/HelpButton';
 import { MeasureStep } from '../measure/MeasureStep';
+import { BooksContext } from '../storage/booksContext';
 import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
 import { KeepingArea } from './KeepingArea';
-import type { Keeping } from './KeepingNotices';
 import { keepFocus } from './keepFocus';
 import { STEPS, type StepName, useStep } from './steps';
 import { UnreadNotice } from './UnreadNotice';
@@ -31,7 +31,8 @@ const SCREENS: Readonly<Record<StepName, () => ReactNode>> = {
   cut: () => <CutStep />,
 };
 
-export function App({ keeping }: { keeping: Keeping }) {
+export function App() {
+  const books = useContext(BooksContext);
   const [step, go] = useStep();
   const kept = useStore((state) => state.kept);
   const undo = useStore((state) => state.undo);
@@ -83,8 +84,8 @@ export function App({ keeping }: { keeping: Keeping }) {
         <HistoryButtons />
         <HelpButton />
       </header>
-      <KeepingArea keeping={keeping} />
-      <UpdateNotice storage={keeping.storage} />
+      <KeepingArea />
+      {books ? <UpdateNotice storage={books.storage} /> : null}
       {step === 'measure' ? null : <UnreadNotice />}
       <main data-step={step}>
         <StepHeading label={label} />

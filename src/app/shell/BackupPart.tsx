@@ -1,37 +1,23 @@
-// The book as one file: written to be kept elsewhere, and read back with a look at what would change.
+// The book as one file: written to be kept elsewhere, and read back with a look at what would change. Says where the book lives.
 
-import { useState } from 'react';
-import {
-  BACKUP,
-  type BackedUpClient,
-  type BackedUpStyle,
-  type Book,
-  bookFaultSentence,
-  compareBackup,
-  compareStyles,
-  readBackup,
-  restore,
-} from '../../document';
+import { useContext, useEffect, useState } from 'react';
+import { BACKUP, type Backup, bookFaultSentence, KEEPING, readBackup } from '../../document';
 import { BackupButton } from '../components/BackupButton';
-import { Checkbox } from '../components/fields/Checkbox';
 import { FileChoice } from '../components/fields/FileChoice';
-import { formatDay } from '../components/formatDay';
-import { useOpen, useStore } from '../store/storeContext';
-
-interface Found {
-  readonly book: Book;
-  readonly madeOn: string | null;
-}
+import { BooksContext } from '../storage/booksContext';
+import { isPersisted } from '../storage/persist';
+import { useStore } from '../store/storeContext';
+import { RestorePreview } from './RestorePreview';
 
 export function BackupPart() {
   const kept = useStore((state) => state.kept);
-  const [found, setFound] = useState<Found | null>(null);
+  const [found, setFound] = useState<Backup | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
   const read = (text: string): void => {
     setDone(null);
     setFound(null);
-    const backup = readBackup(text);
+    const backup = readBackup(text, () => crypto.randomUUID());
     setFault(
       backup.kind === 'unreadable'
         ? bookFaultSentence(backup.fault)
@@ -39,7 +25,7 @@ export function BackupPart() {
           ? BACKUP.newer({ version: backup.version })
           : null,
     );
-    if (backup.kind === 'backup') setFound(backup);
+    if (backup.kind === 'backup') setFound(backup.backup);
   };
   return (
     <section className="backup" aria-label={BACKUP.label}>
@@ -52,8 +38,8 @@ export function BackupPart() {
         {fault ?? ''}
       </p>
       {found ? (
-        <Preview
-          found={found}
+        <RestorePreview
+          backup={found}
           onDone={(said) => {
             setFound(null);
             setDone(said);
@@ -63,107 +49,30 @@ export function BackupPart() {
       <p className="hint" role="status">
         {done ?? ''}
       </p>
+      <WhereItLives />
     </section>
   );
 }
 
-function Preview({ found, onDone }: { found: Found; onDone: (said: string | null) => void }) {
-  const { book } = useOpen();
-  const change = useStore((state) => state.change);
-  const rows = compareBackup(book, found.book);
-  const styles = compareStyles(book, found.book);
-  const clientTicks = useTicks(rows.filter(({ state }) => state === 'new').map(({ client }) => client.id));
-  const styleTicks = useTicks(styles.filter(({ state }) => state === 'new').map(({ style }) => style.id));
-  const elsewhere = book.clients.length - rows.filter(({ here }) => here !== null).length;
-  const back = BACKUP.contents({ clients: clientTicks.chosen.size, styles: styleTicks.chosen.size });
-  const contents = BACKUP.contents({ clients: rows.length, styles: styles.length });
+function WhereItLives() {
+  const books = useContext(BooksContext);
+  const [stays, setStays] = useState(false);
+  useEffect(() => {
+    let there = true;
+    void isPersisted(navigator).then((persisted) => {
+      if (there) setStays(persisted);
+    });
+    return () => {
+      there = false;
+    };
+  }, []);
+  if (!books) return null;
+  const { lives } = KEEPING;
+  const percent = Math.ceil(books.storage.taken() * 100);
   return (
-    <div className="preview">
-      <p>
-        {found.madeOn === null
-          ? BACKUP.found({ contents })
-          : BACKUP.foundOf({ day: formatDay(found.madeOn), contents })}
-        {elsewhere > 0 ? ` ${BACKUP.notInIt({ count: elsewhere })}` : ''}
-      </p>
-      <ul>
-        {rows.map((row) => (
-          <Row key={row.client.id} row={row} name={row.client.name} ticks={clientTicks} id={row.client.id}>
-            {sentence(row)}
-          </Row>
-        ))}
-        {styles.map((row) => (
-          <Row key={row.style.id} row={row} name={row.style.name} ticks={styleTicks} id={row.style.id}>
-            {styleSentence(row)}
-          </Row>
-        ))}
-      </ul>
-      <p className="dialog-actions">
-        <button type="button" onClick={() => onDone(null)}>
-          {BACKUP.leave}
-        </button>
-        <button
-          type="button"
-          className="primary"
-          disabled={back === ''}
-          onClick={() => {
-            const chosen = { clients: clientTicks.chosen, styles: styleTicks.chosen };
-            change({ code: 'backupRestored' }, (before) => restore(before, found.book, chosen));
-            onDone(BACKUP.restored);
-          }}
-        >
-          {back === '' ? BACKUP.bringBackNothing : BACKUP.bringBack({ contents: back })}
-        </button>
-      </p>
-    </div>
+    <p className="hint">
+      {lives.where({ address: window.location.host })} {stays ? lives.stays : lives.mayBeCleared}{' '}
+      {lives.room({ percent })}
+    </p>
   );
-}
-
-interface Ticks {
-  readonly chosen: ReadonlySet<string>;
-  readonly choose: (id: string, on: boolean) => void;
-}
-
-function useTicks(first: readonly string[]): Ticks {
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(first));
-  const choose = (id: string, on: boolean): void => {
-    const next = new Set(chosen);
-    if (on) next.add(id);
-    else next.delete(id);
-    setChosen(next);
-  };
-  return { chosen, choose };
-}
-
-interface RowProps {
-  readonly row: BackedUpClient | BackedUpStyle;
-  readonly id: string;
-  readonly name: string;
-  readonly ticks: Ticks;
-  readonly children: string;
-}
-
-function Row({ row, id, name, ticks, children }: RowProps) {
-  return (
-    <li>
-      <Checkbox
-        on={ticks.chosen.has(id)}
-        disabled={row.state === 'same'}
-        onSet={(chosen) => ticks.choose(id, chosen)}
-      >
-        <b>{name}</b> {children}
-      </Checkbox>
-    </li>
-  );
-}
-
-function styleSentence({ state, style, here }: BackedUpStyle): string {
-  if (state === 'new') return BACKUP.style.new;
-  if (state === 'same') return BACKUP.style.same;
-  return here && here.name !== style.name ? BACKUP.style.renamed(here) : BACKUP.style.other;
-}
-
-function sentence({ state, differs }: BackedUpClient): string {
-  if (state === 'new') return BACKUP.client.new;
-  if (state === 'same') return BACKUP.client.same;
-  return BACKUP.client.other({ differences: differs.map((each) => BACKUP.differences[each]) });
 }

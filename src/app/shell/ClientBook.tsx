@@ -1,56 +1,106 @@
 // The client book: the drafts of the client in view, and every client, searched, copied, put away and taken out.
 
-import { useId, useState } from 'react';
+import { useContext, useId, useState } from 'react';
 import {
   addClient,
   archiveClient,
+  type Book,
   byLastUse,
+  type Change,
   CLIENT_BOOK,
-  type Client,
+  type ClientEntry,
   duplicateClient,
+  entriesOf,
+  followed,
   openClientOf,
+  openedAfter,
   removeClient,
   SHELL,
+  withOpened,
 } from '../../document';
 import { nameFocus } from '../components/awaitedFocus';
 import { Dialog } from '../components/Dialog';
 import { Checkbox } from '../components/fields/Checkbox';
 import { formatDay } from '../components/formatDay';
 import { UndoLine } from '../components/UndoLine';
+import { setAside } from '../storage/asides';
+import { BooksContext } from '../storage/booksContext';
+import { openedClient } from '../storage/openClients';
+import { recordKey } from '../storage/records/record';
 import { useOpen, useStore } from '../store/storeContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
 
 const { clients: words } = CLIENT_BOOK;
 
+/** More rows than this are drawn only when they are asked for. */
+const MOST_ROWS = 40;
+
 export default function ClientBook({ onClose }: { onClose: () => void }) {
   const { book, client: current } = useOpen();
   const change = useStore((state) => state.change);
+  const books = useContext(BooksContext);
   const [sought, setSought] = useState('');
   const [archive, setArchive] = useState(false);
+  const [isLong, setLong] = useState(false);
   const [gone, setGone] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
   const search = useId();
-  const found = [...book.clients]
+  const entries = entriesOf(book);
+  const found = [...entries]
     .sort(byLastUse)
     .filter(
       (client) =>
-        (archive || sought !== '' || !client.archived || client === current) && fits(client, sought),
+        (archive || sought !== '' || !client.archived || client.id === current.id) && fits(client, sought),
     );
-  const archived = book.clients.filter((client) => client.archived).length;
+  const archived = entries.filter((client) => client.archived).length;
   const add = (): void => {
     nameFocus.request();
-    change({ code: 'clientAdded' }, (before) =>
-      addClient(before, crypto.randomUUID(), newName(before.clients)),
-    );
+    change({ code: 'clientAdded' }, (before) => addClient(before, crypto.randomUUID(), newName(entries)));
     window.location.hash = 'measure';
     onClose();
   };
-  const open = (client: Client): void => {
-    if (client !== current)
-      change({ code: 'clientOpened', name: client.name }, (before) =>
-        openClientOf(before, client.id, new Date().toISOString()),
-      );
-    onClose();
+  /** Makes a change that needs a client opened, who may be known by her record only. */
+  const changeOpened = async (
+    entry: ClientEntry,
+    what: Change,
+    step: (book: Book) => Book,
+  ): Promise<boolean> => {
+    setFault(null);
+    if (book.clients.some(({ id }) => id === entry.id)) {
+      change(what, step);
+      return true;
+    }
+    try {
+      const read = await openedClient(book, entry);
+      if (read.kind === 'read') {
+        change(what, (before) => step(withOpened(before, read.value)));
+        return true;
+      }
+      if (read.kind === 'newer') setFault(words.cannotOpenNewer({ name: entry.name, version: read.version }));
+      else {
+        setFault(words.cannotOpen(entry));
+        if (books) setAside(books.storage, recordKey('client', entry.id), entry.name);
+        books?.host.follow((history) => followed(history, [{ kind: 'client', id: entry.id, now: null }]));
+      }
+    } catch {
+      setFault(words.notFetched);
+    }
+    return false;
+  };
+  const open = async (client: ClientEntry): Promise<void> => {
+    const step = (before: Book): Book => openClientOf(before, client.id, new Date().toISOString());
+    if (
+      client.id === current.id ||
+      (await changeOpened(client, { code: 'clientOpened', name: client.name }, step))
+    )
+      onClose();
+  };
+  const remove = async (client: ClientEntry): Promise<void> => {
+    const next = openedAfter(book, client.id);
+    const step = (before: Book): Book => removeClient(before, client.id);
+    if (next && (await changeOpened(next, { code: 'clientRemoved', name: client.name }, step)))
+      setGone(client.name);
   };
   return (
     <Dialog title={CLIENT_BOOK.title} wide={true} onClose={onClose}>
@@ -75,34 +125,38 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
         <UndoLine change={gone === null ? null : { code: 'clientRemoved', name: gone }}>
           {words.removed({ name: gone ?? '' })}
         </UndoLine>
+        <p className="said" role="status">
+          {fault ?? ''}
+        </p>
         <ul>
-          {found.map((client) => (
+          {(isLong ? found : found.slice(0, MOST_ROWS)).map((client) => (
             <ClientRow
               key={client.id}
               client={client}
-              current={client === current}
-              only={book.clients.length === 1}
-              onOpen={() => open(client)}
+              current={client.id === current.id}
+              only={entries.length === 1}
+              onOpen={() => void open(client)}
               onDuplicate={() =>
-                change({ code: 'clientCopied', name: client.name }, (before) =>
+                void changeOpened(client, { code: 'clientCopied', name: client.name }, (before) =>
                   duplicateClient(before, client.id, crypto.randomUUID()),
                 )
               }
               onArchive={() =>
-                change(
+                void changeOpened(
+                  client,
                   { code: client.archived ? 'clientBroughtBack' : 'clientArchived', name: client.name },
                   (before) => archiveClient(before, client.id, !client.archived),
                 )
               }
-              onRemove={() => {
-                change({ code: 'clientRemoved', name: client.name }, (before) =>
-                  removeClient(before, client.id),
-                );
-                setGone(client.name);
-              }}
+              onRemove={() => void remove(client)}
             />
           ))}
         </ul>
+        {found.length > MOST_ROWS && !isLong ? (
+          <button type="button" onClick={() => setLong(true)}>
+            {words.showAll({ count: found.length })}
+          </button>
+        ) : null}
         {found.length === 0 ? <p className="hint">{words.noneFound({ sought })}</p> : null}
         {archived > 0 ? (
           <Checkbox on={archive} onSet={setArchive}>
@@ -116,7 +170,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
 }
 
 interface ClientRowProps {
-  readonly client: Client;
+  readonly client: ClientEntry;
   readonly current: boolean;
   /** The last client cannot be taken out. */
   readonly only: boolean;
@@ -127,15 +181,15 @@ interface ClientRowProps {
 }
 
 function ClientRow({ client, current, only, onOpen, onDuplicate, onArchive, onRemove }: ClientRowProps) {
-  const { name, drafts, lastUsed, archived } = client;
-  const onlyDraft = drafts.length === 1 ? drafts[0] : undefined;
+  const { name, draftNames, lastUsed, archived } = client;
+  const onlyDraft = draftNames.length === 1 ? draftNames[0] : undefined;
   return (
     <li className={archived ? 'archived' : undefined}>
       <button type="button" className="open-row" aria-current={current} onClick={onOpen}>
         <b>{name}</b>
         <span className="hint">
           {words.about({
-            drafts: onlyDraft ? onlyDraft.name : words.draftCount({ count: drafts.length }),
+            drafts: onlyDraft ?? words.draftCount({ count: draftNames.length }),
             openedOn: lastUsed === null ? null : formatDay(lastUsed),
             isArchived: archived,
           })}
@@ -167,9 +221,9 @@ function ClientRow({ client, current, only, onOpen, onDuplicate, onArchive, onRe
 }
 
 /** Every word sought begins a word of her name or of a draft's. */
-function fits({ name, drafts }: Client, sought: string): boolean {
+function fits({ name, draftNames }: ClientEntry, sought: string): boolean {
   const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-  const words = plain([name, ...drafts.map((savedDraft) => savedDraft.name)].join(' ')).split(/\s+/);
+  const words = plain([name, ...draftNames].join(' ')).split(/\s+/);
   return plain(sought)
     .split(/\s+/)
     .every((part) => words.some((word) => word.startsWith(part)));

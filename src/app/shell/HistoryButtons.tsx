@@ -1,9 +1,9 @@
 // Undo and redo, each with the name of what it would do, and the last change said aloud with what came of it.
 
 import { useEffect, useRef, useState } from 'react';
-import { type Book, type Change, changeSentence, type History, SHELL } from '../../document';
+import { type Book, type Change, type History, SHELL } from '../../document';
 import { useStore } from '../store/storeContext';
-import { fetchConsequence, fetchedConsequence } from './laterConsequence';
+import { fetchChangeWords, fetchedChangeWords, useChangeWords } from './laterSentences';
 
 const { history: words } = SHELL;
 
@@ -45,7 +45,8 @@ interface HistoryButtonProps {
 
 /** As wide whatever its change is called, so that the next press meets the same button. */
 function HistoryButton({ word, nameOf, change, sign, onPress }: HistoryButtonProps) {
-  const sentence = change && changeSentence(change);
+  const changeWords = useChangeWords(change !== undefined);
+  const sentence = change && changeWords?.changeSentence(change);
   const name = sentence === undefined ? word : nameOf({ change: sentence });
   return (
     <button type="button" disabled={change === undefined} onClick={onPress} aria-label={name} title={name}>
@@ -79,27 +80,31 @@ function LastChange() {
     if (history.present === last.present) return;
     before.current = history;
     const how = moved?.history === history ? moved : null;
-    const change = whatWasDone(last, history);
-    const value = how?.value ?? '';
-    const name = change === '' || value === '' ? change || value : words.movedTo({ change, value });
     const tell = (book: Book): void => {
       untold.current = null;
-      const say = (what: string): void =>
+      const say = ({
+        changeSentence,
+        consequence,
+      }: NonNullable<ReturnType<typeof fetchedChangeWords>>): void => {
+        const change = whatWasDone(last, history, changeSentence);
+        const value = how?.value ?? '';
+        const name = change === '' || value === '' ? change || value : words.movedTo({ change, value });
+        const what = consequence(book, history.present);
         setSaid(
           name === '' || what === ''
             ? name || what
             : words.withConsequence({ change: name, consequence: what }),
         );
-      // By the time it is fetched another change may be the last. Where it cannot be fetched, the change is told alone.
-      const sayIfLast = (what: string): void => {
-        if (before.current === history) say(what);
       };
-      const consequence = fetchedConsequence();
-      if (consequence) say(consequence(book, history.present));
+      const there = fetchedChangeWords();
+      if (there) say(there);
       else
-        fetchConsequence().then(
-          (fetched) => sayIfLast(fetched(book, history.present)),
-          () => sayIfLast(''),
+        fetchChangeWords().then(
+          // By the time it is fetched another change may be the last.
+          (fetched) => {
+            if (before.current === history) say(fetched);
+          },
+          () => undefined,
         );
     };
     const from = untold.current?.book ?? last.present;
@@ -116,7 +121,11 @@ function LastChange() {
   );
 }
 
-function whatWasDone(before: History<Book>, { past, future }: History<Book>): string {
+function whatWasDone(
+  before: History<Book>,
+  { past, future }: History<Book>,
+  changeSentence: (change: Change) => string,
+): string {
   const [last, next] = [past.at(-1)?.change, future[0]?.change];
   const done = last ? changeSentence(last) : '';
   if (next && future.length > before.future.length) return words.undone({ change: changeSentence(next) });

@@ -1,117 +1,119 @@
-// What keeping has to say: faults, another tab's book, and what was put aside, to be downloaded or let go.
+// What keeping has to say: faults, what another tab keeps otherwise, and what was put aside.
 
-import { useState, useSyncExternalStore } from 'react';
-import { KEEPING, readBook } from '../../document';
+import { useContext, useState, useSyncExternalStore } from 'react';
+import { KEEPING } from '../../document';
 import { BackupButton } from '../components/BackupButton';
-import { download } from '../components/download';
-import type { BookStorage } from '../storage/bookStorage';
+import { discard, keepAgain, quarantinedIn } from '../storage/asides';
+import { type Books, BooksContext } from '../storage/booksContext';
 import { noticeSentence, saveStatusSentence } from '../storage/keepingSentences';
-import type { QuarantinedText } from '../storage/quarantine';
-import type { Notice } from '../storage/saveStatus';
+import type { Clash, Notice, SaveStatus } from '../storage/saveStatus';
+import { type ClashChoice, settleClash } from '../storage/settleClash';
 import { useStore } from '../store/storeContext';
+import { PutAside } from './PutAside';
 
-export interface Keeping {
-  readonly storage: BookStorage;
-  /** What the first look into the storage found. */
-  readonly said: readonly Notice[];
+/** Said once: the user puts them away when they are read. The others go when what they tell of does. */
+const PASSING: readonly Notice['kind'][] = ['followed', 'deletedElsewhere', 'readAgain', 'undoShortened'];
+
+export function KeepingNotices() {
+  const books = useContext(BooksContext);
+  return books ? <Notices books={books} /> : null;
 }
 
-export function KeepingNotices({ keeping }: { keeping: Keeping }) {
-  const { storage, said } = keeping;
-  const status = useSyncExternalStore(storage.subscribe, storage.status);
-  const [quarantined, setQuarantined] = useState(storage.quarantined);
-  const [refused, setRefused] = useState<string | null>(null);
-  const open = useStore((state) => state.open);
-  const kept = useStore((state) => state.kept);
-  const settle = (refusal: string | null): void => {
-    setRefused(refusal);
-    setQuarantined(storage.quarantined());
-  };
-  const noRoom = quarantined.length > 0 ? KEEPING.conflict.noRoomYet : KEEPING.conflict.noRoom;
-  const keepOurs = (): void => settle(storage.keepOurs() ? null : noRoom);
-  const takeTheirs = (): void => {
-    const theirs = storage.takeTheirs(readBook);
-    if (theirs) open(theirs.book);
-    settle(theirs ? null : noRoom);
-  };
-  const fault = status.kind === 'failed' ? saveStatusSentence(status) : null;
-  const notices = said.map(noticeSentence);
-  if (notices.length === 0 && quarantined.length === 0 && !fault && status.kind !== 'conflict') return null;
+function Notices({ books }: { books: Books }) {
+  const { storage } = books;
+  const { status, notices } = useSyncExternalStore(storage.subscribe, storage.keeping);
+  // Looked up again at each drawing, because it changes with what is chosen below and with nothing else.
+  const [, lookAgain] = useState(0);
+  const quarantined = quarantinedIn(storage);
+  const sentences = notices.map((notice) => ({ notice, sentence: noticeSentence(notice) }));
+  const isAbsent = notices.some((notice) => notice.kind === 'unavailable');
+  const clashes = status.kind === 'conflict' ? status.clashes : [];
+  const isFault = (status.kind === 'failed' && !isAbsent) || status.kind === 'cleared';
+  if (sentences.length === 0 && quarantined.length === 0 && clashes.length === 0 && !isFault) return null;
   return (
     <div className="keeping" role="status">
-      {notices.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
+      {sentences.map(({ notice, sentence }) => (
+        <p key={notice.kind}>
+          {sentence}
+          {PASSING.includes(notice.kind) ? (
+            <button type="button" className="quiet" onClick={() => storage.dismiss(notice.kind)}>
+              {KEEPING.notices.close}
+            </button>
+          ) : null}
+        </p>
       ))}
-      {quarantined.map((quarantinedText) => (
-        <QuarantinedNotice
-          key={quarantinedText.key}
-          quarantinedText={quarantinedText}
+      {quarantined.map((text) => (
+        <PutAside
+          key={text.key}
+          quarantinedText={text}
           onDiscard={() => {
-            storage.discard(quarantinedText.key);
-            settle(null);
+            discard(storage, text.key);
+            lookAgain((count) => count + 1);
           }}
         />
       ))}
-      {fault && !notices.includes(fault) ? (
-        <p className="failed">
-          {fault}
-          {quarantined.length > 0 ? ` ${KEEPING.quarantined.takesRoom}` : ''}
-          <BackupButton book={kept} />
-        </p>
-      ) : null}
-      {status.kind === 'conflict' ? (
-        <p className="failed">
-          {saveStatusSentence(status)}
-          <button type="button" onClick={keepOurs}>
-            {KEEPING.conflict.keepOurs}
-          </button>
-          <button type="button" onClick={takeTheirs}>
-            {KEEPING.conflict.takeTheirs}
-          </button>
-        </p>
-      ) : null}
-      {refused ? <p className="failed">{refused}</p> : null}
+      {isFault ? <Fault books={books} status={status} takesRoom={quarantined.length > 0} /> : null}
+      {clashes.map((clash) => (
+        <ClashNotice
+          key={clash.key}
+          books={books}
+          clash={clash}
+          isBeside={status.kind === 'conflict' && status.beside}
+        />
+      ))}
     </div>
   );
 }
 
-/** One book that lies aside. It is let go only once it was downloaded, or on a second press. */
-function QuarantinedNotice({
-  quarantinedText,
-  onDiscard,
-}: {
-  quarantinedText: QuarantinedText;
-  onDiscard: () => void;
-}) {
-  const [isConfirmed, setConfirmed] = useState(false);
-  const time = timeOf(quarantinedText.key);
+interface FaultProps {
+  readonly books: Books;
+  readonly status: SaveStatus;
+  readonly takesRoom: boolean;
+}
+
+function Fault({ books, status, takesRoom }: FaultProps) {
+  const kept = useStore((state) => state.kept);
+  if (status.kind === 'conflict') return null;
   return (
-    <p>
-      {time === null ? KEEPING.quarantined.book : KEEPING.quarantined.bookOn({ time })}
-      <button
-        type="button"
-        onClick={() => {
-          download(quarantinedText.text, 'application/json', `${quarantinedText.key}.json`);
-          setConfirmed(true);
-        }}
-      >
-        {KEEPING.quarantined.download}
-      </button>
-      <button
-        type="button"
-        className="quiet"
-        onClick={() => (isConfirmed ? onDiscard() : setConfirmed(true))}
-      >
-        {isConfirmed ? KEEPING.quarantined.discardForGood : KEEPING.quarantined.discard}
-      </button>
+    <p className="failed">
+      {saveStatusSentence(status)}
+      {takesRoom && status.kind === 'failed' ? ` ${KEEPING.quarantined.takesRoom}` : ''}
+      {status.kind === 'cleared' ? (
+        <button type="button" onClick={() => keepAgain(books.storage)}>
+          {KEEPING.keepAgain}
+        </button>
+      ) : null}
+      <BackupButton book={kept} />
     </p>
   );
 }
 
-/** The time that is written in the key of a text put aside, as the reader writes times; null where there is none. */
-function timeOf(key: string): string | null {
-  const [stamp] = /\d{4}-\d{2}-\d{2}T[\d:.]+Z/.exec(key) ?? [];
-  return stamp
-    ? new Date(stamp).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
-    : null;
+const CHOICES: readonly ClashChoice[] = ['ours', 'theirs', 'both'];
+
+function ClashNotice({ books, clash, isBeside }: { books: Books; clash: Clash; isBeside: boolean }) {
+  const [refused, setRefused] = useState(false);
+  const { clash: words } = KEEPING;
+  const { name } = clash;
+  const says = name === '' ? words.deletedHere : isBeside ? words.kept({ name }) : words.notKept({ name });
+  const nameOf = { ours: words.oursOf, theirs: words.theirsOf, both: words.bothOf };
+  // A client who was deleted here is not there to be kept beside the other.
+  const choices = name === '' ? CHOICES.filter((choice) => choice !== 'both') : CHOICES;
+  return (
+    <p className="failed">
+      {says}
+      {choices.map((choice) => (
+        <button
+          key={choice}
+          type="button"
+          aria-label={nameOf[choice]({ name })}
+          onClick={() =>
+            void settleClash(books.storage, books.host, clash.key, choice).then((done) => setRefused(!done))
+          }
+        >
+          {words[choice]}
+        </button>
+      ))}
+      {refused ? <span>{words.noRoom}</span> : null}
+    </p>
+  );
 }

@@ -1,240 +1,279 @@
-// Keeping the book in the browser: the only reader and writer of local storage. What is kept is never written over
-// unless this tab read or wrote it last, or it lies whole under another key as well.
+// Keeping the book in the browser, a record a client: the keeper of one tab. What is kept is never written over unless this tab
+// read or wrote it last, or it lies whole elsewhere as well.
 
-import { type Book, DEMO_BOOK, type ReadBook } from '../../document';
-import { isQuarantineKey, listQuarantined, type QuarantinedText, quarantine } from './quarantine';
-import { type Notice, type SaveStatus, saveFaultOf } from './saveStatus';
+import { type Book, demoBook } from '../../document';
+import { Clashes } from './clashes';
+import { collect } from './collect';
+import { KeptRecords } from './keptRecords';
+import type { Move } from './move';
+import { isQuarantineKey } from './quarantine';
+import type { Kept } from './records/openKept';
+import { BOOK_KEY, LAYOUT, type OpenMark } from './records/record';
+import { CountedStorage, NEARLY_FULL } from './room';
+import type { Keeping, Notice, SaveFault, SaveStatus } from './saveStatus';
 import type { StorageLike } from './storageLike';
-
-/** Where the book lies. */
-export const BOOK_KEY = 'staywright.book';
 
 /** Changes that come faster than this are kept together. */
 const DEBOUNCE_MS = 300;
 
-/** Reads a book from text. */
-type BookReader = (text: string) => ReadBook;
+/** Records are written for no longer than this at a time, unless the page is left. */
+const SLICE_MS = 8;
 
 export interface BookStorageOptions {
   /** Null where the browser has none. */
   readonly storage: StorageLike | null;
   readonly now: () => Date;
+  readonly newId: () => string;
+  /** Runs something while no other tab runs the like; without it, at once. */
+  readonly exclusive?: (run: () => void) => void;
 }
 
-interface Loaded {
-  readonly book: Book;
-  readonly said: readonly Notice[];
-}
+/** What reads the storage, fetched when there is something to read. */
+export const fetchReader = () => import('./bookReader');
 
 /** The keeper of one tab; no part of it throws, but the promise of `load` may be rejected. */
-export interface BookStorage {
+export class BookStorage {
+  readonly storage: CountedStorage | null;
+  readonly records: KeptRecords | null;
+  readonly clashes: Clashes | null;
+  /** Null while there is no book of the first layout to be moved. */
+  private move: Move | null = null;
+  private state: Keeping = { status: { kind: 'saved' }, notices: [] };
+  private readonly listeners = new Set<(status: SaveStatus) => void>();
+  /** The last book that was loaded or given, and whether some of it still has to be kept. */
+  private latest: Book | null = null;
+  private waits = false;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  /** The storage could not be read when the page was opened, and was not since. */
+  private isUnread = false;
+  /** Keys of what cannot be read; it stays where it lies. */
+  private unreadable: readonly string[] = [];
+  private hasPacking = false;
+  /** The id for the invented client of a book of the first layout that is to be moved at the next start. */
+  private movesLater: string | null = null;
+
+  constructor(private readonly options: BookStorageOptions) {
+    const { storage, now } = options;
+    this.storage = storage && new CountedStorage(storage);
+    this.records = this.storage && new KeptRecords(this.storage);
+    this.clashes = this.storage && new Clashes(this.storage, now);
+  }
+
   /**
-   * The kept book, or the demo book where there is none that can be opened. What reads a book is fetched only where there is a
-   * text to read; where it cannot be fetched, the promise is rejected and nothing is changed.
+   * The kept book, or that of a first start where there is none. What reads a book is fetched only where there is something to
+   * read; where it cannot be fetched, the promise is rejected and nothing is changed.
+   *
+   * @param also ids of clients to be opened beside the one that was
    */
-  readonly load: () => Promise<Loaded>;
+  async load(also: readonly string[] = []): Promise<Book> {
+    const kept = this.storage && collect(this.storage);
+    if (kept) this.latest = await this.takeIn(kept, also);
+    else {
+      const reason = this.storage ? 'refused' : 'absent';
+      this.isUnread = this.storage !== null;
+      this.latest = demoBook(this.options.newId());
+      this.tell({ status: { kind: 'failed', reason }, notices: [{ kind: 'unavailable', reason }] });
+    }
+    return this.latest;
+  }
+
+  private async takeIn(kept: Kept, also: readonly string[]): Promise<Book> {
+    this.records?.start(new Map(), kept.open);
+    if (kept.records.size === 0 && kept.earlier === null) return demoBook(this.options.newId());
+    const { Move, openKept, pack } = await fetchReader();
+    const { book, known, notices, unreadable, moves } = openKept(kept, { newId: this.options.newId, also });
+    this.records?.packWith(pack);
+    this.hasPacking = true;
+    this.records?.start(known, kept.open);
+    if (this.storage && moves && kept.earlier !== null)
+      this.move = new Move(this.storage, this.options.now, moves, kept.earlier, pack);
+    this.unreadable = kept.earlier !== null && !moves ? [...unreadable, BOOK_KEY] : unreadable;
+    this.tell({ notices });
+    this.sayRoom();
+    if (moves) {
+      this.waits = true;
+      this.wait(0);
+    }
+    return book;
+  }
+
   /** Takes the book to be kept a moment later; the last one given is the one kept. */
-  readonly save: (book: Book) => void;
+  save(book: Book): void {
+    this.latest = book;
+    this.waits = true;
+    if (this.state.status.kind === 'saved') this.become({ kind: 'pending' });
+    this.wait(DEBOUNCE_MS);
+    if (this.hasPacking || !this.records) return;
+    this.hasPacking = true;
+    // Where it does not come, records stay plain.
+    import('./records/packing').then(
+      ({ pack }) => this.records?.packWith(pack),
+      () => undefined,
+    );
+  }
+
   /** Keeps at once what waits, and tries again what failed. */
-  readonly flush: () => void;
-  readonly status: () => SaveStatus;
-  /** Calls back on every change of the status; gives what ends it. */
-  readonly subscribe: (listener: (status: SaveStatus) => void) => () => void;
-  /** What was put aside, and what lies unopened under the book's own key for want of room. */
-  readonly quarantined: () => QuarantinedText[];
-  /** Lets go of one of {@link quarantined}, when the maker says so. */
-  readonly discard: (key: string) => void;
-  /** Ends a conflict: this tab's book is kept, the other tab's put aside. False where there was no room for both. */
-  readonly keepOurs: () => boolean;
-  /** Ends a conflict: gives the other tab's book, this tab's stays aside. Null where it could not be put aside. */
-  readonly takeTheirs: (read: BookReader) => Loaded | null;
-  /** Keeps at once when the page is hidden or left, and watches for other tabs; gives what ends it. */
-  readonly attachFlush: (window: Window) => () => void;
-}
+  flush(): void {
+    clearTimeout(this.timer);
+    this.write(Number.POSITIVE_INFINITY);
+  }
 
-/** Fetches what reads a book from text: the schema, the migrations, and the library they are written with. */
-const bookReader = async (): Promise<BookReader> => (await import('./bookReader')).readBook;
+  private wait(ms: number): void {
+    clearTimeout(this.timer);
+    const { exclusive = (run) => run() } = this.options;
+    this.timer = setTimeout(() => exclusive(() => this.write(SLICE_MS)), ms);
+  }
 
-export function createBookStorage({ storage, now }: BookStorageOptions): BookStorage {
-  let status: SaveStatus = { kind: 'saved' };
-  const listeners = new Set<(status: SaveStatus) => void>();
-  /** The last book given, and whether it still has to be kept. */
-  let latest: Book | null = null;
-  let waits = false;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  /** The text under the book's key when this tab last read or wrote it; null for none, undefined for not read. */
-  let known: string | null | undefined;
-  /** `known` can be neither opened nor put aside. */
-  let guarding = false;
-  /** Another tab kept something else; until the maker chooses, this tab's book goes to `key`. */
-  let conflict: { key: string | null } | null = null;
-
-  const become = (next: SaveStatus): void => {
-    status = next;
-    for (const listener of listeners) listener(next);
-  };
-
-  const load = async (): Promise<Loaded> => {
-    const text = keptText();
-    return open(text, typeof text === 'string' ? await bookReader() : null);
-  };
-
-  /** The text under the book's key; null for none, undefined where it cannot be read. */
-  const keptText = (): string | null | undefined => {
-    try {
-      return storage?.getItem(BOOK_KEY);
-    } catch {
-      return undefined;
+  private write(mostMs: number): void {
+    if (!this.waits || this.latest === null) return;
+    if (this.state.status.kind === 'cleared' && this.records?.areGone()) return;
+    if (!this.records) this.become({ kind: 'failed', reason: 'absent' });
+    else if (this.isUnread && !this.readAgain()) this.become({ kind: 'failed', reason: 'refused' });
+    else {
+      const outcome = this.writeRecords(this.latest, this.records, performance.now() + mostMs);
+      if (outcome === 'unfinished') this.wait(0);
+      else if (outcome === 'cleared') this.become({ kind: 'cleared' });
+      else this.settle(outcome);
     }
-  };
+  }
 
-  /** Takes a text for the one this tab goes on from. Without a reader there is no text to read. */
-  const open = (text: string | null | undefined, read: BookReader | null): Loaded => {
-    conflict = null;
-    guarding = false;
-    known = text;
-    if (!storage || known === undefined) {
-      const reason = storage ? 'refused' : 'absent';
-      become({ kind: 'failed', reason });
-      return { book: DEMO_BOOK, said: [{ kind: 'unavailable', reason }] };
+  /** Writes what waits until a time; null where all of it is written or kept beside. */
+  private writeRecords(
+    book: Book,
+    records: KeptRecords,
+    end: number,
+  ): SaveFault | 'unfinished' | 'cleared' | null {
+    // The mark comes first while a book is being moved, so that a move that is broken off is known for one.
+    let fault = this.isMoving() ? this.writeMark(book, records) : null;
+    for (const waiting of records.waiting(book)) {
+      if (performance.now() > end) return fault ?? 'unfinished';
+      const outcome = this.clashes?.has(waiting.key) ? 'conflict' : records.write(waiting);
+      if (outcome === 'cleared') return outcome;
+      if (outcome === 'conflict') this.clashes?.keepBeside(waiting);
+      else if (outcome !== 'kept' && fault !== 'full') fault = outcome;
     }
-    const found: ReadBook = known === null || !read ? { kind: 'book', book: DEMO_BOOK } : read(known);
-    if (found.kind !== 'book') {
-      const quarantineKey = guard(storage);
-      if (quarantineKey !== null) become({ kind: 'saved' });
-      return { book: DEMO_BOOK, said: [{ ...found, quarantineKey }] };
-    }
-    become({ kind: 'saved' });
-    return { book: found.book, said: [] };
-  };
+    if (fault === null && this.clashes?.list().length === 0) fault = this.move?.end() ?? null;
+    return fault ?? this.writeMark(book, records);
+  }
 
-  /** Puts what cannot be opened aside; where there is no room it is guarded instead, and null given. */
-  const guard = (store: StorageLike): string | null => {
-    const text = known ?? '';
-    // Each start of the page finds it again until something is kept: one copy is enough.
-    const already = listQuarantined(store).find((quarantinedText) => quarantinedText.text === text);
-    const quarantineKey = already?.key ?? quarantine(store, text, now());
-    guarding = quarantineKey === null;
-    if (guarding) become({ kind: 'failed', reason: 'guarding' });
-    return quarantineKey;
-  };
+  private writeMark(book: Book, records: KeptRecords): SaveFault | 'cleared' | null {
+    const moving = this.move?.moving() ?? this.movesLater;
+    const mark: OpenMark = { layout: LAYOUT, open: book.openClient, ...(moving === null ? {} : { moving }) };
+    const outcome = records.writeMark(JSON.stringify(mark));
+    return outcome === 'kept' ? null : outcome;
+  }
 
-  const save = (book: Book): void => {
-    latest = book;
-    waits = true;
-    if (!conflict) become({ kind: 'pending' });
-    clearTimeout(timer);
-    timer = setTimeout(flush, DEBOUNCE_MS);
-  };
+  private settle(fault: SaveFault | null): void {
+    const clashes = this.clashes?.list() ?? [];
+    const beside = this.clashes?.areAllBeside() ?? true;
+    this.waits = fault !== null || !beside;
+    if (fault === 'full' && this.move?.shrink()) this.wait(0);
+    else if (fault !== null) this.become({ kind: 'failed', reason: fault });
+    else if (clashes.length > 0) this.become({ kind: 'conflict', clashes, beside });
+    else this.become({ kind: 'saved' });
+    this.sayRoom();
+  }
 
-  const flush = (): void => {
-    clearTimeout(timer);
-    if (!waits || latest === null) return;
-    if (!storage) become({ kind: 'failed', reason: 'absent' });
-    else if (!guarding || guard(storage) !== null) keep(storage, JSON.stringify(latest));
-  };
+  private sayRoom(): void {
+    const taken = this.taken();
+    if (taken >= NEARLY_FULL)
+      this.notify({ kind: 'nearlyFull', percent: Math.min(100, Math.round(taken * 100)) });
+    else this.dismiss('nearlyFull');
+  }
 
-  const keep = (store: StorageLike, text: string): void => {
-    try {
-      const there = store.getItem(BOOK_KEY);
-      if (conflict || (there !== null && there !== known)) keepBeside(store, text);
-      else {
-        if (text !== there) store.setItem(BOOK_KEY, text);
-        known = text;
-        waits = false;
-        become({ kind: 'saved' });
-      }
-    } catch (error) {
-      become({ kind: 'failed', reason: saveFaultOf(error) });
-    }
-  };
-
-  const keepBeside = (store: StorageLike, text: string): void => {
-    conflict ??= { key: null };
-    try {
-      // One key for the whole conflict: a key a change would fill the storage.
-      if (conflict.key === null) conflict.key = quarantine(store, text, now());
-      else store.setItem(conflict.key, text);
-      waits = conflict.key === null;
-    } catch {
-      waits = true;
-    }
-    become({ kind: 'conflict', beside: !waits });
-  };
-
-  const keepOurs = (): boolean => {
-    const ours = latest === null ? known : JSON.stringify(latest);
-    if (!storage || !conflict || typeof ours !== 'string') return false;
-    try {
-      const theirs = storage.getItem(BOOK_KEY);
-      if (theirs !== null && theirs !== ours && quarantine(storage, theirs, now()) === null) return false;
-      storage.setItem(BOOK_KEY, ours);
-      if (conflict.key !== null) storage.removeItem(conflict.key);
-    } catch {
-      return false;
-    }
-    known = ours;
-    conflict = null;
-    waits = false;
-    become({ kind: 'saved' });
+  /**
+   * Looks again into a storage that could not be read when the page was opened. What lies there is left as it is, and this tab's
+   * clients come beside it, because their ids are their own. False where it still cannot be read.
+   */
+  private readAgain(): boolean {
+    const kept = this.storage && collect(this.storage);
+    if (!kept) return false;
+    this.isUnread = false;
+    this.records?.start(new Map(), kept.open);
+    // An earlier book is moved at the next start, which knows it by this.
+    if (kept.earlier !== null) this.movesLater = this.options.newId();
+    this.dismiss('unavailable');
+    if (kept.earlier !== null || kept.records.size > 0) this.notify({ kind: 'readAgain' });
     return true;
+  }
+
+  /** Whether some of the book is not kept yet. */
+  isWaiting(): boolean {
+    return this.waits;
+  }
+
+  /** Whether the book of the first layout is being moved. */
+  isMoving(): boolean {
+    return this.move?.moving() != null;
+  }
+
+  now(): Date {
+    return this.options.now();
+  }
+
+  newId(): string {
+    return this.options.newId();
+  }
+
+  /** The last book that was loaded or given. */
+  book(): Book | null {
+    return this.latest;
+  }
+
+  /** The part of the room that is taken, 0 to 1. */
+  taken(): number {
+    return this.storage?.taken() ?? 0;
+  }
+
+  /** The same object until something changes. */
+  readonly keeping = (): Keeping => this.state;
+
+  readonly status = (): SaveStatus => this.state.status;
+
+  /** Calls back on every change of the status or the notices; gives what ends it. */
+  readonly subscribe = (listener: (status: SaveStatus) => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => void this.listeners.delete(listener);
   };
 
-  const takeTheirs = (read: BookReader): Loaded | null => {
-    flush();
-    if (waits) return null;
-    latest = null;
-    return open(keptText(), read);
-  };
+  /** Says something, in the place of what was said of the same kind. */
+  notify(notice: Notice): void {
+    const others = this.state.notices.filter(({ kind }) => kind !== notice.kind);
+    this.tell({ notices: [...others, notice] });
+  }
 
-  const discard = (key: string): void => {
-    const own = key === BOOK_KEY && guarding;
-    if (!storage || !(own || isQuarantineKey(key))) return;
-    try {
-      storage.removeItem(key);
-    } catch {
-      return;
-    }
-    if (own) [known, guarding] = [null, false];
-    flush();
-  };
+  dismiss(kind: Notice['kind']): void {
+    const notices = this.state.notices.filter((notice) => notice.kind !== kind);
+    if (notices.length < this.state.notices.length) this.tell({ notices });
+  }
 
-  const attachFlush = (window: Window): (() => void) => {
-    const hidden = (): void => {
-      if (window.document.visibilityState === 'hidden') flush();
-    };
-    const otherTab = ({ key, newValue }: StorageEvent): void => {
-      if (key !== BOOK_KEY || newValue === null || newValue === known || conflict) return;
-      conflict = { key: null };
-      if (waits) flush();
-      else become({ kind: 'conflict', beside: true });
-    };
-    window.addEventListener('pagehide', flush);
-    window.document.addEventListener('visibilitychange', hidden);
-    window.addEventListener('storage', otherTab);
-    return () => {
-      window.removeEventListener('pagehide', flush);
-      window.document.removeEventListener('visibilitychange', hidden);
-      window.removeEventListener('storage', otherTab);
-    };
-  };
+  become(status: SaveStatus): void {
+    this.tell({ status });
+  }
 
-  return {
-    load,
-    save,
-    flush,
-    status: () => status,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => void listeners.delete(listener);
-    },
-    quarantined: () => {
-      const unopened = guarding && typeof known === 'string' ? [{ key: BOOK_KEY, text: known }] : [];
-      return [...(storage ? listQuarantined(storage) : []), ...unopened];
-    },
-    discard,
-    keepOurs,
-    takeTheirs,
-    attachFlush,
-  };
+  private tell(next: Partial<Keeping>): void {
+    this.state = { ...this.state, ...next };
+    for (const listener of this.listeners) listener(this.state.status);
+  }
+
+  /** Keys of what cannot be read; it stays where it lies. */
+  unreadableKeys(): readonly string[] {
+    return this.unreadable;
+  }
+
+  /** Whether something was put aside, or lies unreadable. */
+  hasAside(): boolean {
+    return this.unreadable.length > 0 || (this.storage?.hasKey(isQuarantineKey) ?? false);
+  }
+
+  setUnreadable(keys: readonly string[]): void {
+    this.unreadable = keys;
+    this.sayRoom();
+  }
+
+  /** Something waits again, since it was decided what becomes of it. */
+  retry(): void {
+    this.waits = true;
+    this.flush();
+  }
 }

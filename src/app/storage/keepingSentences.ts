@@ -3,7 +3,8 @@
 import { bookFaultSentence, KEEPING } from '../../document';
 import type { Notice, SaveStatus } from './saveStatus';
 
-export function saveStatusSentence(status: SaveStatus): string {
+/** Of a conflict each clash has a sentence of its own: see `KEEPING.clash`. */
+export function saveStatusSentence(status: Exclude<SaveStatus, { kind: 'conflict' }>): string {
   switch (status.kind) {
     case 'saved':
       return KEEPING.kept;
@@ -11,15 +12,33 @@ export function saveStatusSentence(status: SaveStatus): string {
       return KEEPING.pending;
     case 'failed':
       return KEEPING.faults[status.reason];
-    case 'conflict':
-      return status.beside ? KEEPING.conflict.kept : KEEPING.conflict.notKept;
+    case 'cleared':
+      return KEEPING.cleared;
   }
 }
 
 export function noticeSentence(notice: Notice): string {
-  if (notice.kind === 'unavailable') return KEEPING.faults[notice.reason];
-  const kept = notice.quarantineKey === null ? 'guarded' : 'putAside';
-  return notice.kind === 'newer'
-    ? KEEPING.newer[kept](notice)
-    : KEEPING.unreadable[kept]({ reason: bookFaultSentence(notice.fault) });
+  const { notices } = KEEPING;
+  switch (notice.kind) {
+    case 'unreadable':
+      return notices.unreadable({ reason: bookFaultSentence(notice.fault) });
+    case 'unavailable':
+      return notice.reason === 'absent' ? KEEPING.faults.absent : KEEPING.unread;
+    case 'readAgain':
+      return KEEPING.readAgain;
+    case 'newer':
+      return notices.newer(notice);
+    case 'setAside':
+      return notices.setAside(notice);
+    case 'earlierBuild':
+      return notices.earlierBuild;
+    case 'followed':
+      return notices.followed(notice);
+    case 'deletedElsewhere':
+      return notices.deletedElsewhere(notice);
+    case 'undoShortened':
+      return notices.undoShortened(notice);
+    case 'nearlyFull':
+      return notices.nearlyFull(notice);
+  }
 }

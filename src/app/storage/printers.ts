@@ -23,6 +23,9 @@ const printersSchema = z.object({
   printers: z.array(z.object({ name: z.string(), across: z.number(), down: z.number() })),
 });
 
+/** `guarding`: what is kept there can be neither read nor put aside, so it is not written over. */
+type PrinterFault = SaveFault | 'guarding';
+
 interface ReadPrinters {
   readonly printers: readonly Printer[];
   /** What there is to say of the look into the storage; null when nothing. */
@@ -32,8 +35,8 @@ interface ReadPrinters {
 export interface PrinterStorage {
   readonly read: () => ReadPrinters;
   /** Keeps a printer under its name, beside those that other tabs have kept. Null when it is kept. */
-  readonly keep: (printer: Printer) => SaveFault | null;
-  readonly forget: (name: string) => SaveFault | null;
+  readonly keep: (printer: Printer) => PrinterFault | null;
+  readonly forget: (name: string) => PrinterFault | null;
 }
 
 export interface PrinterStorageOptions {
@@ -54,7 +57,7 @@ export function createPrinterStorage({ storage, now }: PrinterStorageOptions): P
     }
   };
 
-  const change = (next: (printers: readonly Printer[]) => readonly Printer[]): SaveFault | null => {
+  const change = (next: (printers: readonly Printer[]) => readonly Printer[]): PrinterFault | null => {
     if (!storage) return 'absent';
     const { printers, fault } = read();
     if (fault === 'unreadable' && !isQuarantined(storage)) return 'guarding';
@@ -96,4 +99,4 @@ function parsed(text: string): readonly Printer[] | null {
   }
 }
 
-export const printerFaultSentence = (fault: SaveFault | 'unreadable'): string => PRINTER_FAULTS[fault];
+export const printerFaultSentence = (fault: PrinterFault | 'unreadable'): string => PRINTER_FAULTS[fault];

@@ -43,3 +43,7 @@ export function listQuarantined(storage: StorageLike): QuarantinedText[] {
   }
   return found.sort((a, b) => (a.key < b.key ? -1 : 1));
 }
+
+/** Puts a text aside unless it lies there already: each start of the page may find the same one again. */
+export const quarantineOnce = (storage: StorageLike, text: string, now: Date): string | null =>
+  listQuarantined(storage).find((each) => each.text === text)?.key ?? quarantine(storage, text, now);

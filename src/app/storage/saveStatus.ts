@@ -1,28 +1,47 @@
-// How keeping stands. The sentences for it are in keepingSentences.ts, which the first load does without.
+// How keeping stands, and what there is to say beside it. The sentences are in keepingSentences.ts, which the first load does
+// without.
 
-import type { BookFault } from '../../document';
+import type { Finding } from './records/openKept';
+
+/** `absent`: the browser gives no storage. `refused`: it would not read or write. `full`: no room. */
+export type SaveFault = 'absent' | 'refused' | 'full';
+
+/** A client or a style that another tab keeps otherwise than this one; `key` is that of its record. */
+export interface Clash {
+  readonly key: string;
+  readonly name: string;
+}
 
 /**
- * `absent`: the browser gives no storage. `refused`: it would not read or write. `full`: no room.
- * `guarding`: what is kept there can be neither opened nor put aside, so it is not written over.
- */
-export type SaveFault = 'absent' | 'refused' | 'full' | 'guarding';
-
-/**
- * `conflict`: another tab has kept a different book; neither is written over until the maker chooses.
- * `beside` says whether all of this tab's changes are kept beside it by now.
+ * `conflict`: another tab has kept other changes of the same clients or styles; neither is written over until the user chooses.
+ * `beside` says whether all of this tab's changes of them are kept beside by now. `cleared`: what was kept is gone, and nothing
+ * is written until the user says so.
  */
 export type SaveStatus =
   | { readonly kind: 'saved' }
   | { readonly kind: 'pending' }
   | { readonly kind: 'failed'; readonly reason: SaveFault }
-  | { readonly kind: 'conflict'; readonly beside: boolean };
+  | { readonly kind: 'conflict'; readonly clashes: readonly Clash[]; readonly beside: boolean }
+  | { readonly kind: 'cleared' };
 
-/** What there is to say after the first look into the storage; `aside` is the key of what was put aside. */
+/** What there is to say of what was found in the storage, or done by another tab. */
 export type Notice =
-  | { readonly kind: 'unreadable'; readonly fault: BookFault; readonly quarantineKey: string | null }
-  | { readonly kind: 'newer'; readonly version: number; readonly quarantineKey: string | null }
-  | { readonly kind: 'unavailable'; readonly reason: 'absent' | 'refused' };
+  | Finding
+  | { readonly kind: 'unavailable'; readonly reason: 'absent' | 'refused' }
+  /** The storage can be read, after it could not. */
+  | { readonly kind: 'readAgain' }
+  /** The open client was changed by another tab. */
+  | { readonly kind: 'followed' | 'deletedElsewhere'; readonly name: string }
+  /** Undo reaches back this far only when the page is opened again, for want of room. */
+  | { readonly kind: 'undoShortened'; readonly steps: number }
+  /** `percent` of the room is taken. */
+  | { readonly kind: 'nearlyFull'; readonly percent: number };
+
+/** What the shell shows of keeping. */
+export interface Keeping {
+  readonly status: SaveStatus;
+  readonly notices: readonly Notice[];
+}
 
 /** What a thrown write or read means. Browsers name a full storage in two ways. */
 export function saveFaultOf(error: unknown): SaveFault {

@@ -1,7 +1,16 @@
 // What the screen shows and what a maker did to it: the book with its history, and the change being made right now.
 
 import { create } from 'zustand';
-import { type Book, type Change, type History, record, redo, startHistory, undo } from '../../document';
+import {
+  type Book,
+  type Change,
+  type History,
+  record,
+  redo,
+  startHistory,
+  undo,
+  withStamps,
+} from '../../document';
 
 /** How a handle was moved to where it is kept. */
 interface Moved {
@@ -29,12 +38,21 @@ export interface StoreState {
   readonly redo: () => void;
   /** The book as it was last kept. */
   readonly kept: () => Book;
-  /** Takes over a book from outside (first load); history starts anew. */
-  readonly open: (book: Book) => void;
+  /** Takes in what another tab kept; a change under way stays as it is. */
+  readonly follow: (taken: (history: History<Book>) => History<Book>) => void;
 }
 
-/** A table with a book on it, and what was done to it before. */
-export function createStore(book: Book, history: History<Book> = startHistory(book)) {
+/**
+ * A table with a book on it, and what was done to it before.
+ *
+ * @param now the time that a change is marked with
+ */
+export function createStore(
+  book: Book,
+  history: History<Book> = startHistory(book),
+  now: () => Date = () => new Date(),
+) {
+  const stamped = (before: Book, after: Book): Book => withStamps(before, after, now().toISOString());
   return create<StoreState>()((set, get) => ({
     history,
     moved: null,
@@ -45,19 +63,19 @@ export function createStore(book: Book, history: History<Book> = startHistory(bo
         if (!preview) return {};
         // Whatever was done between, an undo too, has left another history.
         const goesOn = moved?.by === 'sameKey' && last?.history === history && last.by !== 'pull';
-        const next = record(history, preview, what, goesOn);
+        const next = record(history, stamped(history.present, preview), what, goesOn);
         return { history: next, preview: null, moved: moved ? { ...moved, history: next } : null };
       }),
     drop: () => set({ preview: null }),
     change: (what, change) =>
       set(({ history, preview }) => ({
-        history: record(history, change(preview ?? history.present), what),
+        history: record(history, stamped(history.present, change(preview ?? history.present)), what),
         preview: null,
       })),
     undo: () => set(({ history }) => ({ history: undo(history), preview: null })),
     redo: () => set(({ history }) => ({ history: redo(history), preview: null })),
     kept: () => get().history.present,
-    open: (next) => set({ history: startHistory(next), preview: null }),
+    follow: (taken) => set(({ history }) => ({ history: taken(history) })),
   }));
 }
 

@@ -1,16 +1,17 @@
 // What a maker can do to the list of clients and to a client's drafts, each as a pure step from one book to the next.
 
 import { DRAFT_NAMES } from '../messages/screens/choices';
-import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
-import { newClient, newDraft } from '../model/newClient';
+import {
+  type Book,
+  type Client,
+  type ClientEntry,
+  openClient,
+  openDraftOf,
+  type SavedDraft,
+} from '../model/book';
+import { entriesOf, withUnopened } from '../model/entries';
+import { newDraft } from '../model/newClient';
 import { freeName } from './freeName';
-
-/** Adds a client with nothing measured yet and one draft in the default style, and opens her. */
-export function addClient(book: Book, id: string, name: string): Book {
-  const draft = { id: `${id}-1`, name: DRAFT_NAMES.first };
-  const client = newClient({ id, name, unit: openClient(book).unit, draft });
-  return { ...book, clients: [...book.clients, client], openClient: id };
-}
 
 /** Adds a copy of a client with all her drafts, under a name of its own, and opens it. */
 export function duplicateClient(book: Book, of: string, id: string): Book {
@@ -18,9 +19,10 @@ export function duplicateClient(book: Book, of: string, id: string): Book {
   if (!client) return book;
   const name = freeName(
     client.name,
-    book.clients.map((each) => each.name),
+    entriesOf(book).map((each) => each.name),
   );
-  const copy: Client = { ...client, id, name, archived: false, lastUsed: null };
+  const { invented: _, ...own } = client;
+  const copy: Client = { ...own, id, name, archived: false, lastUsed: null };
   return { ...book, clients: [...book.clients, copy], openClient: id };
 }
 
@@ -41,16 +43,35 @@ export function archiveClient(book: Book, id: string, archived: boolean): Book {
   };
 }
 
-/** Takes a client out of the book; the last one stays. Where she was open, the one used last is opened. */
+/**
+ * Takes a client out of the book; the last opened one stays. Where she was open, the one used last is opened, who must be among
+ * the opened ones: see {@link openedAfter}.
+ */
 export function removeClient(book: Book, id: string): Book {
   const clients = book.clients.filter((client) => client.id !== id);
   const [next] = [...clients].sort(byLastUse);
-  if (!next || clients.length === book.clients.length) return book;
-  return { ...book, clients, openClient: openClient(book).id === id ? next.id : book.openClient };
+  if (!next) return book;
+  const unopened = (book.unopened ?? []).filter((client) => client.id !== id);
+  if (clients.length + unopened.length === entriesOf(book).length) return book;
+  return withUnopened(
+    { ...book, clients, openClient: openClient(book).id === id ? next.id : book.openClient },
+    unopened,
+  );
+}
+
+/** The client who is opened when this one is taken out; null where she stays, since she is the only one. */
+export function openedAfter(book: Book, id: string): ClientEntry | null {
+  const open = openClient(book);
+  const others = entriesOf(book).filter((each) => each.id !== id);
+  if (open.id !== id) return others.find((each) => each.id === open.id) ?? null;
+  return [...others].sort(byLastUse)[0] ?? null;
 }
 
 /** The used last first, those in the archive after all others. */
-export function byLastUse(a: Client, b: Client): number {
+export function byLastUse(
+  a: Pick<Client, 'archived' | 'lastUsed'>,
+  b: Pick<Client, 'archived' | 'lastUsed'>,
+): number {
   if (a.archived !== b.archived) return a.archived ? 1 : -1;
   const [used, other] = [a.lastUsed ?? '', b.lastUsed ?? ''];
   return used === other ? 0 : used > other ? -1 : 1;

@@ -59,6 +59,22 @@ export interface Client {
   readonly lastUsed: string | null;
   readonly drafts: readonly SavedDraft[];
   readonly openDraft: string;
+  /** ISO instant of her last change; left out where that is not known. */
+  readonly changed?: string;
+  /** She came with the page, to try things out on, and has not been given another name. */
+  readonly invented?: true;
+}
+
+/** What the list of clients shows of one. */
+export interface ClientEntry
+  extends Pick<Client, 'id' | 'name' | 'archived' | 'lastUsed'>,
+    Partial<Pick<Client, 'changed'>> {
+  readonly draftNames: readonly string[];
+}
+
+/** A client that was not opened since the page was: what the list shows of her, and her record as it is kept. */
+export interface UnopenedClient extends ClientEntry {
+  readonly record: string;
 }
 
 /** A style that the maker kept under a name of her own, for whoever is to wear it. `on` is the ISO day. */
@@ -73,7 +89,10 @@ export interface Book {
   readonly version: typeof BOOK_VERSION;
   /** In the order in which they were kept. */
   readonly styles: readonly OwnStyle[];
+  /** Those that were opened since the page was; at least one. */
   readonly clients: readonly Client[];
+  /** All others, by id; left out where there are none. */
+  readonly unopened?: readonly UnopenedClient[];
   readonly openClient: string;
 }
 

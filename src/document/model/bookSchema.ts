@@ -51,7 +51,7 @@ const draftSchema = z.object({
   ),
 });
 
-const clientSchema = z.object({
+export const clientSchema = z.object({
   id: text,
   name: text,
   unit: z.enum(['in', 'cm']),
@@ -65,11 +65,15 @@ const clientSchema = z.object({
   lastUsed: z.nullable(text),
   drafts: z.array(draftSchema).check(z.minLength(1)),
   openDraft: text,
+  changed: z.exactOptional(text),
+  invented: z.exactOptional(z.literal(true)),
 });
+
+export const ownStyleSchema = z.object({ id: text, name: text, on: text, style: styleSchema });
 
 export const bookSchema = z.object({
   version: z.literal(BOOK_VERSION),
-  styles: z.array(z.object({ id: text, name: text, on: text, style: styleSchema })),
+  styles: z.array(ownStyleSchema),
   clients: z.array(clientSchema).check(z.minLength(1)),
   openClient: text,
 });

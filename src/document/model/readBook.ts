@@ -27,6 +27,11 @@ export function readBook(text: string): ReadBook {
   } catch {
     return unreadable({ code: 'notWhole' });
   }
+  return readBookData(data);
+}
+
+/** Reads a book from data of any version up to this one. Never throws. */
+export function readBookData(data: unknown): ReadBook {
   const version = versionOf(data);
   if (version === null) return unreadable({ code: 'noVersion' });
   if (version > BOOK_VERSION) return { kind: 'newer', version };
@@ -41,7 +46,8 @@ export function readBook(text: string): ReadBook {
 
 const unreadable = (fault: BookFault): ReadBook => ({ kind: 'unreadable', fault });
 
-function versionOf(data: unknown): number | null {
+/** The version that data carry; null where they carry none. */
+export function versionOf(data: unknown): number | null {
   if (typeof data !== 'object' || data === null || !('version' in data)) return null;
   const { version } = data;
   return typeof version === 'number' && Number.isInteger(version) && version >= 1 ? version : null;

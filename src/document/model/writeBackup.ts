@@ -6,13 +6,13 @@ import type { Book } from './book';
 export const BACKUP_KIND = 'staywright backup';
 
 /**
- * The book as text. In a backup `unit` says in which unit the numbers are, always mm; the unit a client is shown in
+ * The book as text; its clients must all be opened. In a backup `unit` says in which unit the numbers are, always mm; the unit a client is shown in
  * stands as `shownIn`.
  *
  * @param madeOn ISO day
  */
 export function writeBackup(book: Book, madeOn: string): string {
-  const { clients, ...rest } = book;
+  const { clients, unopened: _, ...rest } = book;
   const written = clients.map(({ name, unit, measurements, ...client }) => ({
     name,
     unit: 'mm',

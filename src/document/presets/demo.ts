@@ -41,12 +41,20 @@ export const DEMO_CLIENT: Client = {
     draft: { id: 'demo-ball', name: 'Winter ball bodice' },
   }),
   measurements: DEMO_MEASUREMENTS,
+  invented: true,
 };
 
-/** The book of a first start. */
+/** The book of a first start, but for the id of its client. */
 export const DEMO_BOOK: Book = {
   version: BOOK_VERSION,
   styles: [],
   clients: [DEMO_CLIENT],
   openClient: DEMO_CLIENT.id,
 };
+
+/** The book of a first start. The invented client has an id of her own in each, because a user may make her a client. */
+export const demoBook = (id: string): Book => ({
+  ...DEMO_BOOK,
+  clients: [{ ...DEMO_CLIENT, id }],
+  openClient: id,
+});

@@ -5,8 +5,8 @@ import {
   addClient,
   BOOK_VERSION,
   changeClient,
-  DEMO_BOOK,
   DEMO_CLIENT,
+  demoBook,
   keepStyle,
   openDraftOf,
   setMeasurement,
@@ -14,9 +14,10 @@ import {
 } from '../../../src/document';
 import { onTable } from '../withStore';
 
-const BACKUP = writeBackup(addClient(DEMO_BOOK, 'bea', 'Bea'), '2026-11-20');
+const OWN = demoBook('wren');
+const BACKUP = writeBackup(addClient(OWN, 'bea', 'Bea'), '2026-11-20');
 const file = (text: string): File => new File([text], 'staywright.json', { type: 'application/json' });
-const now = changeClient(DEMO_BOOK, (client) => setMeasurement(client, 'waist', 700));
+const now = changeClient(OWN, (client) => setMeasurement(client, 'waist', 700));
 const input = (): HTMLElement => screen.getByLabelText('Restore from a backup');
 
 describe('a backup', () => {
@@ -27,29 +28,26 @@ describe('a backup', () => {
     expect(
       screen.getByRole('checkbox', { name: 'Bea is not in the book and would be added.' }),
     ).toBeChecked();
-    const wren = screen.getByRole('checkbox', {
-      name: /^Wren Abernathy is in the book with other measurements/,
-    });
-    expect(wren).not.toBeChecked();
+    expect(screen.getByText(/is in the book with other measurements\./)).toBeVisible();
+    const wren = screen.getByRole('combobox', { name: 'What becomes of Wren Abernathy' });
+    expect(wren).toHaveValue('leave');
     expect(changes()).toEqual([]);
-    await user.click(wren);
+    await user.selectOptions(wren, 'instead');
     await user.click(screen.getByRole('button', { name: 'Bring back 2 clients' }));
-    expect(store.getState().history.present.clients).toEqual(addClient(DEMO_BOOK, 'bea', 'Bea').clients);
+    const back = store.getState().history.present.clients.map(({ changed: _, ...client }) => client);
+    expect(back).toEqual(addClient(OWN, 'bea', 'Bea').clients);
     store.getState().undo();
     expect(store.getState().history.present).toBe(now);
   });
 
   it('brings back the maker’s own styles as well', async () => {
     const { style } = openDraftOf(DEMO_CLIENT);
-    const there = keepStyle(keepStyle(DEMO_BOOK, 'a', 'Ferry', style, '2026-11-20'), 'b', 'Gala', style, '');
-    const { user, store } = onTable(<BackupPart />, keepStyle(DEMO_BOOK, 'b', 'Revel', style, ''));
+    const there = keepStyle(keepStyle(OWN, 'a', 'Ferry', style, '2026-11-20'), 'b', 'Gala', style, '');
+    const { user, store } = onTable(<BackupPart />, keepStyle(OWN, 'b', 'Revel', style, ''));
     await user.upload(input(), file(writeBackup(there, '2026-11-20')));
     expect(await screen.findByText(/with one client and 2 styles/)).toBeVisible();
-    await user.click(
-      screen.getByRole('checkbox', {
-        name: 'Gala is the style called Revel in the book, which would be replaced.',
-      }),
-    );
+    expect(screen.getByText(/is the style called Revel in the book\./)).toBeVisible();
+    await user.selectOptions(screen.getByRole('combobox', { name: 'What becomes of Gala' }), 'instead');
     await user.click(screen.getByRole('button', { name: 'Bring back 2 styles' }));
     expect(store.getState().history.present.styles.map(({ name }) => name)).toEqual(['Gala', 'Ferry']);
   });
@@ -64,7 +62,7 @@ describe('a backup', () => {
 
   it('has nothing to bring back where all is the same', async () => {
     const { user } = onTable(<BackupPart />);
-    await user.upload(input(), file(writeBackup(DEMO_BOOK, '2026-11-20')));
+    await user.upload(input(), file(writeBackup(OWN, '2026-11-20')));
     expect(
       await screen.findByRole('checkbox', { name: 'Wren Abernathy is in the book just so.' }),
     ).toBeDisabled();

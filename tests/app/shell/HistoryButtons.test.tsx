@@ -1,12 +1,12 @@
 import { act, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { HistoryButtons } from '../../../src/app/shell/HistoryButtons';
-import { fetchConsequence } from '../../../src/app/shell/laterConsequence';
+import { fetchChangeWords } from '../../../src/app/shell/laterSentences';
 import { type Book, changeStyle, setStation } from '../../../src/document';
 import { onTable } from '../withStore';
 
 beforeEach(async () => {
-  await fetchConsequence();
+  await fetchChangeWords();
   vi.useFakeTimers();
 });
 afterEach(() => void vi.useRealTimers());

@@ -1,7 +1,6 @@
 import { act, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { BOOK_KEY, createBookStorage } from '../../../src/app/storage/bookStorage';
-import { DEMO_BOOK } from '../../../src/document';
+import { BOOK_KEY } from '../../../src/app/storage/records/record';
 import { FakeStorage } from '../storage/fakeStorage';
 
 /** How often the notices were asked for, and whether they can be fetched. */
@@ -20,15 +19,13 @@ afterEach(() => void vi.doUnmock('../../../src/app/shell/KeepingNotices'));
 
 /** The area over a storage, as the shell has it. All modules are fresh, because a lazy part is fetched only once. */
 async function showArea(fake: FakeStorage | null) {
-  const { onTable } = await import('../withStore');
+  const { keptOnTable } = await import('./keptOnTable');
   const { KeepingArea } = await import('../../../src/app/shell/KeepingArea');
-  const storage = createBookStorage({ storage: fake, now: () => new Date('2026-11-25T09:41:00Z') });
-  const { book, said } = await storage.load();
-  const { container } = onTable(<KeepingArea keeping={{ storage, said }} />, book);
+  const { container, tab } = await keptOnTable(<KeepingArea />, fake);
   const save = (): void =>
     act(() => {
-      storage.save({ ...DEMO_BOOK });
-      storage.flush();
+      tab.rename('Ada');
+      tab.books.flush();
     });
   return { container, save };
 }
@@ -43,7 +40,9 @@ describe('the notices about keeping', () => {
 
   it('are fetched for what the first look found', async () => {
     await showArea(new FakeStorage({ [BOOK_KEY]: '{"version":1' }));
-    expect(await screen.findByRole('status')).toHaveTextContent('It was put aside whole');
+    expect(await screen.findByRole('status', {}, { timeout: 15_000 })).toHaveTextContent(
+      'It is left as it was',
+    );
     expect(fetches.count).toBe(1);
   });
 
@@ -53,13 +52,15 @@ describe('the notices about keeping', () => {
     expect(fetches.count).toBe(0);
     fake.room = 10;
     save();
-    expect(await screen.findByRole('status')).toHaveTextContent('no room left to keep the book');
+    expect(await screen.findByRole('status', {}, { timeout: 15_000 })).toHaveTextContent(
+      'no room left to keep the book',
+    );
   });
 
   it('that cannot be fetched are replaced by one sentence of the first load', async () => {
     fetches.fails = true;
     await showArea(null);
-    expect(await screen.findByRole('status')).toHaveTextContent(
+    expect(await screen.findByRole('status', {}, { timeout: 15_000 })).toHaveTextContent(
       'the notice that says why could not be loaded. Download a backup',
     );
   });

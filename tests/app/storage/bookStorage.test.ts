@@ -1,124 +1,227 @@
+import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { BOOK_KEY, type BookStorage, createBookStorage } from '../../../src/app/storage/bookStorage';
+import { discard, keepAgain, quarantinedIn } from '../../../src/app/storage/asides';
 import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
+import { BOOK_KEY, OPEN_KEY } from '../../../src/app/storage/records/record';
 import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/saveStatus';
 import { browserStorage } from '../../../src/app/storage/storageLike';
-import { BOOK_VERSION, type Book, DEMO_BOOK, DEMO_CLIENT, readBook } from '../../../src/document';
+import { addClient, BOOK_VERSION, DEMO_CLIENT, entriesOf, openClient, readBook } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
+import { ASIDE, clientsIn, keeperOf, namesIn, newId, openTab, present, type Tab } from './keeper';
 
-const NOW = new Date('2026-11-25T09:41:00.000Z');
-const ASIDE = `staywright.aside.${NOW.toISOString()}`;
-
-/** A book that tells itself apart by its client's name. */
-const bookOf = (name: string): Book => ({ ...DEMO_BOOK, clients: [{ ...DEMO_CLIENT, name }] });
-const textOf = (name: string): string => JSON.stringify(bookOf(name));
-const nameIn = (text: string | null | undefined): string | undefined => {
-  const read = readBook(text ?? '');
-  return read.kind === 'book' ? read.book.clients[0]?.name : read.kind;
-};
-const keeperOf = (storage: FakeStorage | null): BookStorage => createBookStorage({ storage, now: () => NOW });
-const kept = (storage: FakeStorage): string | undefined => nameIn(storage.kept.get(BOOK_KEY));
+const fixture = (version: number): string =>
+  readFileSync(`tests/document/model/fixtures/book-v${version}.json`, 'utf8');
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
-describe('the first look', () => {
-  it('gives the demo book and writes nothing on a first start', async () => {
+/** A storage in which these clients were kept, the last one open. */
+async function storageOf(...names: string[]): Promise<FakeStorage> {
+  const storage = new FakeStorage();
+  const tab = await openTab(storage);
+  names.forEach((name, i) => {
+    if (i > 0) tab.store.getState().change({ code: 'clientAdded' }, (book) => addClient(book, newId(), name));
+    else tab.rename(name);
+  });
+  tab.books.flush();
+  storage.written.length = 0;
+  return storage;
+}
+
+const keyOf = (storage: FakeStorage, name: string): string =>
+  `staywright.client.${clientsIn(storage).get(name)?.id}`;
+const names = (tab: Tab): string[] =>
+  entriesOf(present(tab))
+    .map(({ name }) => name)
+    .sort();
+
+describe('a first start', () => {
+  it('gives the invented client an id of her own and writes nothing', async () => {
     const storage = new FakeStorage();
-    expect(await keeperOf(storage).load()).toEqual({ book: DEMO_BOOK, said: [] });
+    const [one, other] = [await keeperOf(storage).load(), await keeperOf(storage).load()];
+    expect(openClient(one)).toEqual({ ...DEMO_CLIENT, id: one.openClient });
+    expect(one.openClient).not.toBe(other.openClient);
     expect(storage.written).toEqual([]);
   });
 
-  it('gives the book that was kept', async () => {
-    const keeper = keeperOf(new FakeStorage({ [BOOK_KEY]: textOf('Ada') }));
-    expect(await keeper.load()).toEqual({ book: bookOf('Ada'), said: [] });
-    expect(keeper.status()).toEqual({ kind: 'saved' });
-  });
-
-  it('fetches what reads a book only where there is a text to read, and changes nothing where it cannot', async () => {
+  it('fetches what reads a book only where there is something to read, and changes nothing where it cannot', async () => {
+    const kept = await storageOf('Ada');
     vi.doMock('../../../src/app/storage/bookReader', () => {
       throw new TypeError('Failed to fetch dynamically imported module');
     });
     vi.resetModules();
     try {
-      const fresh = await import('../../../src/app/storage/bookStorage');
-      const load = (storage: FakeStorage) => fresh.createBookStorage({ storage, now: () => NOW }).load();
-      expect((await load(new FakeStorage())).said).toEqual([]);
-      const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada') });
-      await expect(load(storage)).rejects.toThrow();
-      expect(storage.written).toEqual([]);
+      const { BookStorage } = await import('../../../src/app/storage/bookStorage');
+      const load = (storage: FakeStorage) =>
+        new BookStorage({ storage, now: () => new Date(), newId }).load();
+      expect((await load(new FakeStorage())).clients).toHaveLength(1);
+      await expect(load(kept)).rejects.toThrow();
+      expect(kept.written).toEqual([]);
     } finally {
       vi.doUnmock('../../../src/app/storage/bookReader');
     }
   });
+});
+
+describe('a book kept client by client', () => {
+  it('opens the client who was open, and of the others knows what a list shows', async () => {
+    const storage = await storageOf('Ada', 'Bea', 'Cleo');
+    const book = present(await openTab(storage));
+    expect(openClient(book).name).toBe('Cleo');
+    const read = clientsIn(storage);
+    const also = book.unopened?.map(({ name, draftNames }) => [name, draftNames]);
+    // The history of the page has opened all three.
+    expect(also).toBeUndefined();
+    storage.kept.delete('staywright.history');
+    const listed = present(await openTab(storage));
+    expect(listed.clients.map(({ name }) => name)).toEqual(['Cleo']);
+    expect(listed.unopened?.map(({ name }) => name).sort()).toEqual(['Ada', 'Bea']);
+    expect(listed.unopened?.find(({ name }) => name === 'Ada')?.draftNames).toEqual(
+      read.get('Ada')?.drafts.map(({ name }) => name),
+    );
+  });
+
+  it('writes one record for a change of one client, however many there are', async () => {
+    const storage = await storageOf(...Array.from({ length: 30 }, (_, i) => `Client ${i}`));
+    const tab = await openTab(storage);
+    tab.rename('Dora');
+    tab.books.flush();
+    expect(storage.written).toEqual([keyOf(storage, 'Dora'), 'staywright.history']);
+    expect(clientsIn(storage).size).toBe(30);
+  });
+
+  it('removes the record of a client who is deleted, and only hers', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const tab = await openTab(storage);
+    const ada = keyOf(storage, 'Ada');
+    tab.store.getState().change({ code: 'clientRemoved', name: 'Ada' }, (book) => ({
+      ...book,
+      clients: book.clients.filter(({ name }) => name !== 'Ada'),
+    }));
+    tab.books.flush();
+    expect(storage.kept.has(ada)).toBe(false);
+    expect([...clientsIn(storage).keys()]).toEqual(['Bea']);
+  });
+
+  it('keeps the last of many quick changes, once, when they stop', async () => {
+    const storage = await storageOf('Start');
+    const tab = await openTab(storage);
+    for (const name of ['A', 'Ad', 'Ada']) {
+      tab.rename(name);
+      vi.advanceTimersByTime(200);
+    }
+    expect(tab.books.status()).toEqual({ kind: 'pending' });
+    expect(storage.written).toEqual([]);
+    vi.advanceTimersByTime(100);
+    expect(storage.written.filter((key) => key.includes('client'))).toHaveLength(1);
+    expect([...clientsIn(storage).keys()]).toEqual(['Ada']);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+  });
+
+  it('tells every listener until it leaves', async () => {
+    const { books, rename } = await openTab(new FakeStorage());
+    const heard: SaveStatus['kind'][] = [];
+    const leave = books.subscribe(({ kind }) => heard.push(kind));
+    rename('Ada');
+    books.flush();
+    leave();
+    rename('Bea');
+    expect([...new Set(heard)]).toEqual(['pending', 'saved']);
+  });
+
+  it('sets one client aside whose record is damaged, says so and writes over nothing', async () => {
+    const storage = await storageOf('Ada', 'Bea', 'Cleo');
+    const ada = keyOf(storage, 'Ada');
+    const damaged = `${storage.kept.get(ada)?.slice(0, -3)}xyz`;
+    storage.kept.set(ada, damaged);
+    const tab = await openTab(storage);
+    expect(names(tab)).toEqual(['Bea', 'Cleo']);
+    expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(
+      /could not be opened and was set aside/,
+    );
+    expect(quarantinedIn(tab.books)).toEqual([{ key: ada, text: damaged }]);
+    tab.rename('Clio');
+    tab.books.flush();
+    expect(storage.kept.get(ada)).toBe(damaged);
+    discard(tab.books, ada);
+    expect(storage.kept.has(ada)).toBe(false);
+  });
+
+  it('opens another client where the open one is damaged', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const bea = keyOf(storage, 'Bea');
+    storage.kept.set(bea, 'nothing of ours');
+    const tab = await openTab(storage);
+    expect(openClient(present(tab)).name).toBe('Ada');
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'setAside', names: [], count: 1 }]);
+  });
+});
+
+describe('a storage that fails', () => {
+  it('is said where there is none, and the page works on', async () => {
+    const tab = await openTab(null);
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'unavailable', reason: 'absent' }]);
+    tab.rename('Ada');
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'failed', reason: 'absent' });
+    expect(quarantinedIn(tab.books)).toEqual([]);
+  });
+
+  it('keeps new work beside what it would not let be read, and says that this can be read again', async () => {
+    const storage = await storageOf('Ada');
+    storage.refusesToRead = true;
+    const tab = await openTab(storage);
+    expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(/did not let this page read/);
+    tab.rename('Bea');
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'failed', reason: 'refused' });
+    storage.refusesToRead = false;
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect([...clientsIn(storage).keys()].sort()).toEqual(['Ada', 'Bea']);
+    expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(/lets this page read again/);
+  });
+
+  it('that could not be read and holds a book of the first layout has it moved at the next start', async () => {
+    const storage = new FakeStorage({ [BOOK_KEY]: fixture(BOOK_VERSION) });
+    storage.refusesToRead = true;
+    const tab = await openTab(storage);
+    tab.rename('Bea');
+    storage.refusesToRead = false;
+    tab.books.flush();
+    expect(storage.kept.has(BOOK_KEY)).toBe(true);
+    const next = await openTab(storage);
+    expect(names(next)).toEqual(['Bea', 'Bram Tolliver', 'Orla Fenwick']);
+  });
 
   it.each([
-    ['cut off', textOf('Ada').slice(0, -9), 'unreadable'],
-    ['empty', '', 'unreadable'],
-    ['of another shape', '{"version":1,"clients":"Ada"}', 'unreadable'],
-    ['of a later version', JSON.stringify({ version: BOOK_VERSION + 1, scrolls: [] }), 'newer'],
-  ])('puts a text that is %s aside before anything is written over it', async (_, text, kind) => {
-    const storage = new FakeStorage({ [BOOK_KEY]: text });
-    const keeper = keeperOf(storage);
-    const { book, said } = await keeper.load();
-    expect(book).toBe(DEMO_BOOK);
-    expect(said).toEqual([expect.objectContaining({ kind, quarantineKey: ASIDE })]);
-    expect(said.map(noticeSentence).join()).toMatch(/put aside whole/);
-    expect(keeper.quarantined()).toEqual([{ key: ASIDE, text }]);
-    keeper.save(bookOf('Bea'));
-    keeper.flush();
-    expect(storage.written).toEqual([ASIDE, BOOK_KEY]);
-    expect(kept(storage)).toBe('Bea');
-    expect(keeper.quarantined()).toEqual([{ key: ASIDE, text }]);
-  });
+    ['full', (storage: FakeStorage) => Object.assign(storage, { room: 10 })],
+    ['refused', (storage: FakeStorage) => Object.assign(storage, { refusesToWrite: true })],
+  ] as const)(
+    'holds on to the book while it is %s, and keeps it when that has passed',
+    async (reason, spoil) => {
+      const storage = await storageOf('Ada');
+      const tab = await openTab(storage);
+      spoil(storage);
+      tab.rename('Bea');
+      vi.advanceTimersByTime(300);
+      expect(tab.books.status()).toEqual({ kind: 'failed', reason });
+      expect(saveStatusSentence({ kind: 'failed', reason })).toMatch(/still whole in this tab/);
+      expect(tab.books.isWaiting()).toBe(true);
+      expect([...clientsIn(storage).keys()]).toEqual(['Ada']);
+      Object.assign(storage, { room: Number.POSITIVE_INFINITY, refusesToWrite: false });
+      tab.books.flush();
+      expect([...clientsIn(storage).keys()]).toEqual(['Bea']);
+      expect(tab.books.status()).toEqual({ kind: 'saved' });
+      expect(tab.books.isWaiting()).toBe(false);
+    },
+  );
 
-  it('puts the same text aside once, however often the page is opened', async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: 'broken' });
-    await keeperOf(storage).load();
-    expect((await keeperOf(storage).load()).said).toEqual([
-      expect.objectContaining({ quarantineKey: ASIDE }),
-    ]);
-    expect(storage.written).toEqual([ASIDE]);
-  });
-
-  it('never puts one text over another that was put aside in the same moment', async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: 'broken', [ASIDE]: 'older' });
-    const keeper = keeperOf(storage);
-    await keeper.load();
-    expect(keeper.quarantined()).toEqual([
-      { key: ASIDE, text: 'older' },
-      { key: `${ASIDE}.2`, text: 'broken' },
-    ]);
-  });
-
-  it('works on without storage and says that nothing is kept', async () => {
-    const keeper = keeperOf(null);
-    expect(await keeper.load()).toEqual({
-      book: DEMO_BOOK,
-      said: [{ kind: 'unavailable', reason: 'absent' }],
-    });
-    keeper.save(bookOf('Ada'));
-    keeper.flush();
-    expect(keeper.status()).toEqual({ kind: 'failed', reason: 'absent' });
-    expect(keeper.quarantined()).toEqual([]);
-    keeper.discard(BOOK_KEY);
-    expect(keeper.keepOurs()).toBe(false);
-    expect(keeper.takeTheirs(readBook)).toBeNull();
-  });
-
-  it('does not write over a book it was not allowed to read', async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada') });
-    storage.refusesToRead = true;
-    const keeper = keeperOf(storage);
-    expect((await keeper.load()).said).toEqual([{ kind: 'unavailable', reason: 'refused' }]);
-    keeper.save(bookOf('Bea'));
-    keeper.flush();
-    expect(keeper.status()).toEqual({ kind: 'failed', reason: 'refused' });
-    storage.refusesToRead = false;
-    keeper.flush();
-    expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(kept(storage)).toBe('Ada');
-    expect(nameIn(storage.kept.get(ASIDE))).toBe('Bea');
+  it('knows a full storage by either of its names', () => {
+    expect(saveFaultOf(new DOMException('', 'QuotaExceededError'))).toBe('full');
+    expect(saveFaultOf({ name: 'NS_ERROR_DOM_QUOTA_REACHED' })).toBe('full');
+    expect(saveFaultOf(new Error('odd'))).toBe('refused');
+    expect(saveFaultOf('odd')).toBe('refused');
   });
 
   it('takes a browser that throws when asked for its storage for one without', () => {
@@ -130,276 +233,133 @@ describe('the first look', () => {
     expect(browserStorage(window as Window)).toBeNull();
     expect(browserStorage(globalThis.window)).toBe(globalThis.window.localStorage);
   });
+
+  it('that was cleared is said, and nothing is written until the user says so', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const tab = await openTab(storage);
+    storage.kept.clear();
+    tab.rename('Bea 2');
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'cleared' });
+    expect(storage.kept.size).toBe(0);
+    expect(tab.books.isWaiting()).toBe(true);
+    keepAgain(tab.books);
+    expect([...clientsIn(storage).keys()].sort()).toEqual(['Ada', 'Bea 2']);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+  });
+
+  it('is said to be nearly full from four fifths on, until there is room', async () => {
+    const storage = await storageOf('Ada');
+    storage.kept.set('of another page', 'x'.repeat(4_500_000));
+    const tab = await openTab(storage);
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'nearlyFull', percent: 86 }]);
+    tab.books.storage?.removeItem('of another page');
+    tab.rename('Bea');
+    tab.books.flush();
+    expect(tab.books.keeping().notices).toEqual([]);
+  });
 });
 
-describe('keeping', () => {
-  it('keeps the last of many quick changes, once, when they stop', async () => {
-    const storage = new FakeStorage();
-    const keeper = keeperOf(storage);
-    await keeper.load();
-    for (const name of ['A', 'Ad', 'Ada']) {
-      keeper.save(bookOf(name));
-      vi.advanceTimersByTime(200);
-    }
-    expect(keeper.status()).toEqual({ kind: 'pending' });
-    expect(storage.written).toEqual([]);
-    vi.advanceTimersByTime(100);
-    expect(storage.written).toEqual([BOOK_KEY]);
-    expect(kept(storage)).toBe('Ada');
-    expect(keeper.status()).toEqual({ kind: 'saved' });
-  });
-
-  it('keeps at once when told to, and not a second time', async () => {
-    const storage = new FakeStorage();
-    const keeper = keeperOf(storage);
-    await keeper.load();
-    keeper.flush();
-    expect(storage.written).toEqual([]);
-    keeper.save(bookOf('Ada'));
-    keeper.flush();
-    vi.advanceTimersByTime(1000);
-    keeper.flush();
-    expect(storage.written).toEqual([BOOK_KEY]);
-  });
-
-  it('tells every listener until it leaves', async () => {
-    const keeper = keeperOf(new FakeStorage());
-    await keeper.load();
-    const heard: SaveStatus[] = [];
-    const leave = keeper.subscribe((status) => heard.push(status));
-    keeper.save(bookOf('Ada'));
-    keeper.flush();
-    leave();
-    keeper.save(bookOf('Bea'));
-    expect(heard).toEqual([{ kind: 'pending' }, { kind: 'saved' }]);
-  });
-
-  it.each([
-    ['full', (storage: FakeStorage) => Object.assign(storage, { room: 10 })],
-    ['refused', (storage: FakeStorage) => Object.assign(storage, { refusesToWrite: true })],
-  ] as const)(
-    'holds on to the book while the storage is %s, and keeps it with the next change',
-    async (reason, spoil) => {
-      const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada') });
-      const keeper = keeperOf(storage);
-      await keeper.load();
-      spoil(storage);
-      keeper.save(bookOf('Bea'));
-      vi.advanceTimersByTime(300);
-      expect(keeper.status()).toEqual({ kind: 'failed', reason });
-      expect(saveStatusSentence(keeper.status())).toMatch(/still whole in this tab/);
-      expect(kept(storage)).toBe('Ada');
-      Object.assign(storage, { room: Number.POSITIVE_INFINITY, refusesToWrite: false });
-      keeper.flush();
-      expect(kept(storage)).toBe('Bea');
-      expect(keeper.status()).toEqual({ kind: 'saved' });
+describe('a book of the first layout', () => {
+  it.each([1, 2, 3, 4, 5, 6].filter((version) => version <= BOOK_VERSION))(
+    'of version %i is moved into records, all of it, and then removed',
+    async (version) => {
+      const storage = new FakeStorage({ [BOOK_KEY]: fixture(version) });
+      const tab = await openTab(storage);
+      vi.runAllTimers();
+      expect(tab.books.status()).toEqual({ kind: 'saved' });
+      expect(storage.kept.has(BOOK_KEY)).toBe(false);
+      const whole = readBook(fixture(version));
+      const clients = whole.kind === 'book' ? whole.book.clients : [];
+      expect([...clientsIn(storage).values()]).toEqual(expect.arrayContaining([...clients]));
+      expect(JSON.parse(storage.kept.get(OPEN_KEY) ?? '')).toEqual({
+        layout: 2,
+        open: tab.store.getState().kept().openClient,
+      });
     },
   );
 
-  it('knows a full storage by either of its names', () => {
-    expect(saveFaultOf(new DOMException('', 'QuotaExceededError'))).toBe('full');
-    expect(saveFaultOf({ name: 'NS_ERROR_DOM_QUOTA_REACHED' })).toBe('full');
-    expect(saveFaultOf(new Error('odd'))).toBe('refused');
-    expect(saveFaultOf('odd')).toBe('refused');
-  });
-});
-
-describe('a text that can be neither opened nor put aside', () => {
-  const broken = 'x'.repeat(100);
-  const guarded = (): { storage: FakeStorage; keeper: BookStorage } => {
-    const storage = new FakeStorage({ [BOOK_KEY]: broken });
-    storage.room = 150;
-    return { storage, keeper: keeperOf(storage) };
-  };
-
-  it('is said, offered for download and not written over', async () => {
-    const { storage, keeper } = guarded();
-    const { said } = await keeper.load();
-    expect(said).toEqual([expect.objectContaining({ kind: 'unreadable', quarantineKey: null })]);
-    expect(said.map(noticeSentence).join()).toMatch(/nothing is written over it/);
-    expect(keeper.status()).toEqual({ kind: 'failed', reason: 'guarding' });
-    keeper.save(bookOf('Ada'));
-    vi.advanceTimersByTime(300);
-    expect(keeper.status()).toEqual({ kind: 'failed', reason: 'guarding' });
-    expect(storage.kept.get(BOOK_KEY)).toBe(broken);
-    expect(keeper.quarantined()).toEqual([{ key: BOOK_KEY, text: broken }]);
+  it('gives the invented client, who had one id everywhere, an id of her own', async () => {
+    const book = {
+      version: BOOK_VERSION,
+      styles: [],
+      clients: [{ ...DEMO_CLIENT, name: 'Ada' }],
+      openClient: 'demo',
+    };
+    const storage = new FakeStorage({ [BOOK_KEY]: JSON.stringify(book) });
+    const tab = await openTab(storage);
+    vi.runAllTimers();
+    const [ada] = present(tab).clients;
+    expect(ada?.name).toBe('Ada');
+    expect(ada?.id).not.toBe('demo');
+    expect(present(tab).openClient).toBe(ada?.id);
   });
 
-  it('is put aside as soon as there is room, and then the book is kept', async () => {
-    const { storage, keeper } = guarded();
-    await keeper.load();
-    keeper.save(bookOf('Ada'));
-    keeper.flush();
-    storage.room = Number.POSITIVE_INFINITY;
-    keeper.flush();
-    expect(storage.kept.get(ASIDE)).toBe(broken);
-    expect(kept(storage)).toBe('Ada');
+  it('with one bad client moves the others, and puts her aside whole', async () => {
+    const book = JSON.parse(fixture(5));
+    book.clients[0].measurements.bust = 'wide';
+    const storage = new FakeStorage({ [BOOK_KEY]: JSON.stringify(book) });
+    const tab = await openTab(storage);
+    vi.runAllTimers();
+    expect(names(tab)).toEqual(['Bram Tolliver']);
+    expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(
+      /^Orla Fenwick could not be opened/,
+    );
+    expect(storage.kept.has(BOOK_KEY)).toBe(false);
+    const [aside] = quarantinedIn(tab.books);
+    expect(JSON.parse(aside?.text ?? '').clients).toEqual([book.clients[0]]);
   });
 
-  it('gives way when the maker discards it', async () => {
-    const { storage, keeper } = guarded();
-    await keeper.load();
-    keeper.save(bookOf('Ada'));
-    keeper.flush();
-    storage.room = 1e6;
-    keeper.discard(BOOK_KEY);
-    expect(kept(storage)).toBe('Ada');
-    expect(keeper.quarantined()).toEqual([]);
+  it.each([
+    ['cut off', fixture(6).slice(0, -9), 'unreadable'],
+    ['empty', '', 'unreadable'],
+    ['of another shape', '{"version":1,"clients":"Ada"}', 'unreadable'],
+    ['of a later version', JSON.stringify({ version: BOOK_VERSION + 1, scrolls: [] }), 'newer'],
+  ])('that is %s stays as it is, is said and can be looked into', async (_, text, kind) => {
+    const storage = new FakeStorage({ [BOOK_KEY]: text });
+    const tab = await openTab(storage);
+    expect(tab.books.keeping().notices).toEqual([expect.objectContaining({ kind })]);
+    expect(quarantinedIn(tab.books)).toEqual([{ key: BOOK_KEY, text }]);
+    tab.rename('Bea');
+    tab.books.flush();
+    expect(storage.kept.get(BOOK_KEY)).toBe(text);
+    const next = await openTab(storage);
+    expect(names(next)).toEqual(['Bea']);
+    expect(next.books.keeping().notices).toEqual([expect.objectContaining({ kind })]);
+    discard(next.books, BOOK_KEY);
+    expect(storage.kept.has(BOOK_KEY)).toBe(false);
   });
 
-  it('is the only thing under the book’s key that can be discarded', async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: textOf('Ada'), other: 'of another page', [ASIDE]: 'old' });
-    const keeper = keeperOf(storage);
-    await keeper.load();
-    keeper.discard(BOOK_KEY);
-    keeper.discard('other');
-    keeper.discard(ASIDE);
-    expect([...storage.kept.keys()]).toEqual([BOOK_KEY, 'other']);
-  });
-});
-
-describe('two tabs', () => {
-  const twoTabs = async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start') });
-    const [ours, theirs] = [keeperOf(storage), keeperOf(storage)];
-    await ours.load();
-    await theirs.load();
-    theirs.save(bookOf('Theirs'));
-    theirs.flush();
-    ours.save(bookOf('Ours 1'));
-    ours.flush();
-    return { storage, ours, theirs };
-  };
-  const asideNames = (keeper: BookStorage): (string | undefined)[] =>
-    keeper.quarantined().map(({ text }) => nameIn(text));
-
-  it('keep both books, one place each, until the maker chooses', async () => {
-    const { storage, ours } = await twoTabs();
-    expect(ours.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(saveStatusSentence(ours.status())).toMatch(/^Another tab/);
-    ours.save(bookOf('Ours 2'));
-    vi.advanceTimersByTime(300);
-    expect(kept(storage)).toBe('Theirs');
-    expect(asideNames(ours)).toEqual(['Ours 2']);
+  it('for whose records there is no room beside it is deflated in its place first', async () => {
+    const text = fixture(5);
+    const storage = new FakeStorage({ [BOOK_KEY]: text });
+    storage.room = text.length + BOOK_KEY.length + 50;
+    const tab = await openTab(storage);
+    vi.runAllTimers();
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(storage.kept.has(BOOK_KEY)).toBe(false);
+    expect([...clientsIn(storage).keys()].sort()).toEqual(['Bram Tolliver', 'Orla Fenwick']);
   });
 
-  it('can go on with ours, theirs put aside', async () => {
-    const { storage, ours, theirs } = await twoTabs();
-    ours.save(bookOf('Ours 2'));
-    ours.keepOurs();
-    expect(ours.status()).toEqual({ kind: 'saved' });
-    expect(kept(storage)).toBe('Ours 2');
-    expect(asideNames(ours)).toEqual(['Theirs']);
-    vi.advanceTimersByTime(1000);
-    theirs.save(bookOf('Theirs 2'));
-    theirs.flush();
-    expect(theirs.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(kept(storage)).toBe('Ours 2');
+  it('that a tab with an earlier build writes later is told and left alone', async () => {
+    const storage = await storageOf('Ada');
+    const tab = await openTab(storage);
+    storage.kept.set(BOOK_KEY, fixture(5));
+    await tab.hear(BOOK_KEY, fixture(5));
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'earlierBuild' }]);
+    const next = await openTab(storage);
+    expect(names(next)).toEqual(['Ada']);
+    expect(next.books.keeping().notices).toEqual([{ kind: 'earlierBuild' }]);
+    expect(quarantinedIn(next.books)).toEqual([{ key: BOOK_KEY, text: fixture(5) }]);
   });
 
-  it('can go on with theirs, ours put aside', async () => {
-    const { storage, ours } = await twoTabs();
-    ours.save(bookOf('Ours 2'));
-    expect(ours.takeTheirs(readBook)).toEqual({ book: bookOf('Theirs'), said: [] });
-    expect(asideNames(ours)).toEqual(['Ours 2']);
-    ours.save(bookOf('On from theirs'));
-    ours.flush();
-    expect(kept(storage)).toBe('On from theirs');
-    expect(ours.status()).toEqual({ kind: 'saved' });
-  });
-
-  it('lose nothing when there is no room for a second book', async () => {
-    const { storage, ours } = await twoTabs();
-    storage.refusesToWrite = true;
-    ours.save(bookOf('Ours 2'));
-    ours.flush();
-    expect(ours.status()).toEqual({ kind: 'conflict', beside: false });
-    expect(saveStatusSentence(ours.status())).toMatch(/leave it open/);
-    expect(ours.takeTheirs(readBook)).toBeNull();
-    expect(ours.keepOurs()).toBe(false);
-    expect(ours.status()).toEqual({ kind: 'conflict', beside: false });
-    expect(kept(storage)).toBe('Theirs');
-    storage.refusesToWrite = false;
-    expect(ours.keepOurs()).toBe(true);
-    expect(kept(storage)).toBe('Ours 2');
-    expect(asideNames(ours)).toEqual(['Theirs']);
-  });
-
-  it('never share a key for what they put aside', async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start'), [ASIDE]: textOf('Ours 1') });
-    const [ours, theirs] = [keeperOf(storage), keeperOf(storage)];
-    await ours.load();
-    await theirs.load();
-    theirs.save(bookOf('Theirs'));
-    theirs.flush();
-    for (const name of ['Ours 1', 'Ours 2']) {
-      ours.save(bookOf(name));
-      ours.flush();
-    }
-    expect(asideNames(ours)).toEqual(['Ours 1', 'Ours 2']);
-  });
-
-  it('write on where the kept book was cleared away', async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start') });
-    const keeper = keeperOf(storage);
-    await keeper.load();
-    storage.kept.clear();
-    keeper.save(bookOf('Ada'));
-    keeper.flush();
-    expect(kept(storage)).toBe('Ada');
-  });
-});
-
-describe('the page', () => {
-  const hide = (state: 'hidden' | 'visible'): void => {
-    vi.spyOn(document, 'visibilityState', 'get').mockReturnValue(state);
-    document.dispatchEvent(new Event('visibilitychange'));
-  };
-  const otherTabWrote = (storage: FakeStorage, name: string): void => {
-    storage.kept.set(BOOK_KEY, textOf(name));
-    window.dispatchEvent(new StorageEvent('storage', { key: BOOK_KEY, newValue: textOf(name) }));
-  };
-  const attached = async () => {
-    const storage = new FakeStorage({ [BOOK_KEY]: textOf('Start') });
-    const keeper = keeperOf(storage);
-    await keeper.load();
-    return { storage, keeper, detach: keeper.attachFlush(window) };
-  };
-
-  it('keeps what waits when it is hidden or left, and not after it is let go', async () => {
-    const { storage, keeper, detach } = await attached();
-    keeper.save(bookOf('Ada'));
-    hide('visible');
-    expect(kept(storage)).toBe('Start');
-    hide('hidden');
-    expect(kept(storage)).toBe('Ada');
-    keeper.save(bookOf('Bea'));
-    window.dispatchEvent(new Event('pagehide'));
-    expect(kept(storage)).toBe('Bea');
-    detach();
-    keeper.save(bookOf('Cora'));
-    window.dispatchEvent(new Event('pagehide'));
-    hide('hidden');
-    expect(kept(storage)).toBe('Bea');
-  });
-
-  it('says at once when another tab keeps another book', async () => {
-    const { storage, keeper, detach } = await attached();
-    window.dispatchEvent(new StorageEvent('storage', { key: 'other', newValue: 'x' }));
-    expect(keeper.status()).toEqual({ kind: 'saved' });
-    otherTabWrote(storage, 'Theirs');
-    expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(keeper.takeTheirs(readBook)?.book).toEqual(bookOf('Theirs'));
-    expect(keeper.quarantined()).toEqual([]);
-    detach();
-  });
-
-  it('keeps waiting changes beside when another tab keeps another book', async () => {
-    const { storage, keeper, detach } = await attached();
-    keeper.save(bookOf('Ours'));
-    otherTabWrote(storage, 'Theirs');
-    expect(keeper.status()).toEqual({ kind: 'conflict', beside: true });
-    expect(keeper.quarantined().map(({ text }) => nameIn(text))).toEqual(['Ours']);
-    detach();
+  it('never puts one text over another that was put aside in the same moment', async () => {
+    const book = JSON.parse(fixture(5));
+    book.clients[0].unit = 'ell';
+    const storage = new FakeStorage({ [BOOK_KEY]: JSON.stringify(book), [ASIDE]: 'older' });
+    await openTab(storage);
+    vi.runAllTimers();
+    expect(storage.kept.get(ASIDE)).toBe('older');
+    expect(namesIn(storage)).toContain('Orla Fenwick');
   });
 });

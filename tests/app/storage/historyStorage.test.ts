@@ -1,12 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { BOOK_KEY, createBookStorage } from '../../../src/app/storage/bookStorage';
-import {
-  HISTORY_KEY,
-  keepHistory,
-  loadHistory,
-  packHistory,
-  unpackHistory,
-} from '../../../src/app/storage/historyStorage';
+import { packHistory, unpackHistory } from '../../../src/app/storage/historyStorage';
+import { noticeSentence } from '../../../src/app/storage/keepingSentences';
+import { HISTORY_KEY } from '../../../src/app/storage/records/record';
 import {
   addClient,
   type Book,
@@ -14,7 +9,6 @@ import {
   changeStyle,
   DEMO_BOOK,
   type History,
-  readBook,
   record,
   removeClient,
   setStation,
@@ -22,6 +16,7 @@ import {
   undo,
 } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
+import { clientsIn, openTab, present } from './keeper';
 
 const named = (name: string) => (book: Book) => changeClient(book, (client) => ({ ...client, name }));
 
@@ -45,13 +40,12 @@ afterEach(() => void vi.useRealTimers());
 describe('a kept history', () => {
   it('comes back whole, forwards and backwards', () => {
     const history = worked();
-    const text = JSON.stringify(history.present);
-    const read = readBook(text);
-    expect(read.kind === 'book' && unpackHistory(packHistory(history), read.book, text)).toEqual(history);
+    const read = JSON.parse(JSON.stringify(history.present)) as Book;
+    expect(unpackHistory(packHistory(history, 'seal').text, read, 'seal')).toEqual(history);
   });
 
   it('takes little room for many small changes', () => {
-    expect(packHistory(worked()).length).toBeLessThan(40_000);
+    expect(packHistory(worked(), 'seal').text.length).toBeLessThan(40_000);
   });
 
   it('lets go of what lies farthest back when it grows beyond its room', () => {
@@ -61,10 +55,11 @@ describe('a kept history', () => {
         code: 'clientOpened',
         name: `name ${i}`,
       });
-    const text = packHistory(history);
+    const { text, steps } = packHistory(history, 'seal');
     expect(text.length).toBeLessThan(410_000);
-    const back = unpackHistory(text, history.present, JSON.stringify(history.present));
-    expect(back.past.length).toBeGreaterThan(30);
+    const back = unpackHistory(text, history.present, 'seal');
+    expect(back.past.length).toBe(steps);
+    expect(steps).toBeGreaterThan(30);
     expect(back.past).toEqual(history.past.slice(-back.past.length));
   });
 
@@ -75,52 +70,76 @@ describe('a kept history', () => {
     ['a text cut off', (text: string) => text.slice(0, -4)],
   ])('is empty where there is %s', (_, spoil) => {
     const history = worked();
-    const text = JSON.stringify(history.present);
-    const found = unpackHistory(spoil(packHistory(history)), history.present, text);
+    const found = unpackHistory(spoil(packHistory(history, 'seal').text), history.present, 'seal');
     expect(found).toEqual(startHistory(history.present));
   });
 
-  it('is empty beside another book', () => {
-    const other = named('Theirs')(DEMO_BOOK);
-    expect(unpackHistory(packHistory(worked()), other, JSON.stringify(other))).toEqual(startHistory(other));
+  it('is empty beside another book, and beside one with its clients in another order', () => {
+    const history = worked();
+    const { text } = packHistory(history, 'seal');
+    expect(unpackHistory(text, history.present, 'another')).toEqual(startHistory(history.present));
+    const other = addClient(history.present, 'x', 'X');
+    expect(unpackHistory(text, other, 'seal')).toEqual(startHistory(other));
   });
 });
 
 describe('keeping the history', () => {
-  async function keeper(storage: FakeStorage, history: () => History<Book>) {
-    const books = createBookStorage({ storage, now: () => new Date(0) });
-    await books.load();
-    keepHistory(storage, books, history);
-    return books;
-  }
-
-  it('follows the book, and is there for the next start', async () => {
+  it('follows the book, and is there for the next start, across clients who were opened', async () => {
     const storage = new FakeStorage();
-    const history = worked();
-    const books = await keeper(storage, () => history);
-    books.save(history.present);
-    expect(storage.kept.has(HISTORY_KEY)).toBe(false);
-    books.flush();
-    expect(loadHistory(storage, history.present)).toEqual(history);
+    const tab = await openTab(storage);
+    tab.rename('Ada');
+    const { change } = tab.store.getState();
+    change({ code: 'clientAdded' }, (book) => addClient(book, 'b', 'Bea'));
+    tab.books.flush();
+    const first = present(tab).clients[0]?.id ?? '';
+    storage.kept.delete(HISTORY_KEY);
+    const second = await openTab(storage);
+    expect(present(second).unopened?.map(({ id }) => id)).toEqual([first]);
+    second.open(first);
+    second.rename('Adah');
+    second.books.flush();
+    const third = await openTab(storage);
+    expect(third.store.getState().history).toEqual(second.store.getState().history);
+    third.store.getState().undo();
+    third.store.getState().undo();
+    third.books.flush();
+    expect([...clientsIn(storage).keys()].sort()).toEqual(['Ada', 'Bea']);
+    expect(third.books.status()).toEqual({ kind: 'saved' });
   });
 
-  it('makes way for the book when room runs out', async () => {
-    const history = worked();
-    const storage = new FakeStorage({ [HISTORY_KEY]: 'x'.repeat(5_000) });
-    const book = history.present;
-    storage.room = JSON.stringify(book).length + 100;
-    const books = await keeper(storage, () => history);
-    books.save(book);
-    books.flush();
-    expect(storage.kept.get(BOOK_KEY)).toBe(JSON.stringify(book));
-    expect(storage.kept.has(HISTORY_KEY)).toBe(false);
-    expect(books.status()).toEqual({ kind: 'saved' });
+  it('makes way for the book when room runs out, and says so', async () => {
+    const storage = new FakeStorage();
+    const tab = await openTab(storage);
+    tab.rename('Ada');
+    tab.books.flush();
+    storage.kept.set(HISTORY_KEY, 'x'.repeat(3_000));
+    storage.room = [...storage.kept].reduce((sum, [key, text]) => sum + key.length + text.length, 0) + 20;
+    tab.store.getState().change({ code: 'clientAdded' }, (book) => addClient(book, 'b', 'Bea'));
+    tab.books.flush();
+    expect([...clientsIn(storage).keys()].sort()).toEqual(['Ada', 'Bea']);
+    expect(storage.kept.get(HISTORY_KEY)?.startsWith('x')).not.toBe(true);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(/undo (holds only|goes back)/);
+  });
+
+  it('takes at most half of the room that is left, and says how far back it goes', async () => {
+    const storage = new FakeStorage();
+    const tab = await openTab(storage);
+    storage.kept.set('of another page', 'x'.repeat(5_200_000));
+    tab.books.storage?.getItem('of another page');
+    for (let i = 0; i < 60; i += 1) tab.rename(`${i} ${'long '.repeat(200)}`);
+    tab.books.flush();
+    const kept = storage.kept.get(HISTORY_KEY)?.length ?? 0;
+    expect(kept).toBeGreaterThan(1_000);
+    expect(kept).toBeLessThan(25_000);
+    const steps = (await openTab(storage)).store.getState().history.past.length;
+    expect(tab.books.keeping().notices).toContainEqual({ kind: 'undoShortened', steps });
   });
 
   it('does without a storage that refuses', async () => {
     const storage = new FakeStorage();
     storage.refusesToRead = true;
-    expect(loadHistory(storage, DEMO_BOOK)).toEqual(startHistory(DEMO_BOOK));
-    expect(loadHistory(null, DEMO_BOOK)).toEqual(startHistory(DEMO_BOOK));
+    for (const each of [storage, null])
+      expect((await openTab(each)).store.getState().history.past).toEqual([]);
   });
 });

@@ -6,14 +6,18 @@ import {
   addClient,
   BOOK_VERSION,
   type Book,
+  badPartsSentence,
   changeClient,
-  compareBackup,
+  compareClients,
+  comparedWith,
   compareStyles,
   DEMO_BOOK,
   DEMO_CLIENT,
+  demoBook,
   keepStyle,
   openClient,
   openDraftOf,
+  type RestoreHow,
   readBackup,
   readBook,
   restore,
@@ -25,11 +29,21 @@ import {
 const FIXTURE = readBook(readFileSync(new URL('./fixtures/book-v3.json', import.meta.url), 'utf8'));
 const KEPT: Book = FIXTURE.kind === 'book' ? FIXTURE.book : DEMO_BOOK;
 const backup = (book: Book): string => writeBackup(book, '2026-11-25');
+let ids = 0;
+const newId = (): string => {
+  ids += 1;
+  return `new-${ids}`;
+};
+const read = (text: string) => readBackup(text, newId);
 
 describe('a backup', () => {
   it('gives back the whole book', () => {
     expect(KEPT.clients.length).toBeGreaterThan(1);
-    expect(readBackup(backup(KEPT))).toEqual({ kind: 'backup', book: KEPT, madeOn: '2026-11-25' });
+    const { clients, styles } = KEPT;
+    const whole = { clients, styles, faulty: new Map(), lost: [], madeOn: '2026-11-25' };
+    expect(read(backup(KEPT))).toEqual({ kind: 'backup', backup: whole });
+    // A bare book is read as well.
+    expect(read(JSON.stringify(KEPT))).toEqual({ kind: 'backup', backup: { ...whole, madeOn: null } });
   });
 
   it('holds each client as the headless drafter takes one, in mm whatever she is shown in', () => {
@@ -49,27 +63,26 @@ describe('a backup', () => {
       unit: 'mm',
       shownIn: client.unit,
     }));
-    const read = readBackup(JSON.stringify({ kind: 'staywright backup', ...old, clients }));
-    expect(read).toMatchObject({ kind: 'backup', madeOn: null, book: { version: BOOK_VERSION } });
+    const found = read(JSON.stringify({ kind: 'staywright backup', ...old, clients }));
+    expect(found).toMatchObject({ kind: 'backup', backup: { madeOn: null, lost: [] } });
+    expect(found.kind === 'backup' && found.backup.clients.map(({ name }) => name)).toEqual([
+      'Orla Fenwick',
+      'Bram Tolliver',
+    ]);
   });
 
   it.each([
     ['words', 'the quick brown fox', { code: 'backupNotWhole' }],
     ['half a backup', backup(DEMO_BOOK).slice(0, -20), { code: 'backupNotWhole' }],
-    ['a kept book', JSON.stringify(DEMO_BOOK), { code: 'notBackup' }],
     ['a list', '[]', { code: 'notBackup' }],
-    [
-      'a client without a unit',
-      backup(DEMO_BOOK).replace('"shownIn": "in"', '"shownIn": "ell"'),
-      { code: 'wrongShape', path: 'clients.0.unit' },
-    ],
+    ['a book without clients', `{"version":${BOOK_VERSION}}`, { code: 'notBackup' }],
   ])('is not read from %s, and says so', (_, text, fault) => {
-    expect(readBackup(text)).toEqual({ kind: 'unreadable', fault });
+    expect(read(text)).toEqual({ kind: 'unreadable', fault });
   });
 
   it('of a later version is left alone', () => {
     const later = backup(DEMO_BOOK).replace(`"version": ${BOOK_VERSION}`, `"version": ${BOOK_VERSION + 1}`);
-    expect(readBackup(later)).toEqual({ kind: 'newer', version: BOOK_VERSION + 1 });
+    expect(read(later)).toEqual({ kind: 'newer', version: BOOK_VERSION + 1 });
   });
 
   it('never throws, whatever file is chosen', () => {
@@ -85,41 +98,134 @@ describe('a backup', () => {
     );
     fc.assert(
       fc.property(text, (each) => {
-        expect(['backup', 'unreadable', 'newer']).toContain(readBackup(each).kind);
+        expect(['backup', 'unreadable', 'newer']).toContain(read(each).kind);
       }),
     );
   });
 });
 
+describe('a backup of which a part is bad', () => {
+  const bad = (change: (client: Record<string, never>) => void) => {
+    const data = JSON.parse(backup(KEPT));
+    change(data.clients[0]);
+    const found = read(JSON.stringify(data));
+    if (found.kind !== 'backup') throw new Error(found.kind);
+    const { clients, faulty, lost } = found.backup;
+    const [[id, part] = []] = [...faulty];
+    return {
+      clients,
+      lost,
+      says: part && badPartsSentence(part),
+      mended: clients.find((each) => each.id === id),
+    };
+  };
+  const set = (path: string, value: unknown) => (client: Record<string, never>) => {
+    const names = path.split('.');
+    const last = names.pop() as string;
+    Object.assign(
+      names.reduce<Record<string, never>>((part, name) => part[name] as never, client),
+      {
+        [last]: value,
+      },
+    );
+  };
+
+  it.each([
+    ['measurements.bust', 'wide', /without what cannot be read: bust girth\.$/],
+    ['measurements', null, /without what cannot be read: the measurements\.$/],
+    ['unit', 3, null],
+    ['shownIn', 'ell', /: the unit\.$/],
+    ['earlier', 'none', /: measurements taken before\.$/],
+    ['drafts.0.style.hemBelow', null, /: the hem below the waist line of the draft “.+”\.$/],
+    ['drafts.0.style.wedges.0.block', 'sleeve', /: one wedge of the draft “.+”\.$/],
+    ['drafts.0.comparison', 7, /: what “.+” is compared with\.$/],
+    ['drafts.0', 'torn', /: the draft “”\.$/],
+    ['drafts', [], /: a draft\.$/],
+    ['name', 12, /: the name\.$/],
+  ])('names %s in plain words and brings all the rest', (path, value, sentence) => {
+    const { clients, lost, says, mended } = bad(set(path, value));
+    expect(clients).toHaveLength(KEPT.clients.length);
+    expect(lost).toEqual([]);
+    expect(clients).toContainEqual(KEPT.clients[1]);
+    if (sentence === null) return;
+    expect(says).toMatch(sentence);
+    expect(mended?.drafts.length).toBeGreaterThan(0);
+    if (path === 'measurements.bust')
+      expect(mended?.measurements).toEqual({ ...KEPT.clients[0]?.measurements, bust: null });
+  });
+
+  it('names whom nothing can be had of', () => {
+    const data = JSON.parse(backup(KEPT));
+    data.clients[1] = 'torn out';
+    const found = read(JSON.stringify(data));
+    expect(found).toMatchObject({
+      backup: { clients: [KEPT.clients[0]], lost: [{ mended: null, name: '' }] },
+    });
+  });
+
+  it('of any earlier version is mended after it was brought up to this one', () => {
+    for (let version = 1; version < BOOK_VERSION; version += 1) {
+      const data = JSON.parse(
+        readFileSync(new URL(`./fixtures/book-v${version}.json`, import.meta.url), 'utf8'),
+      );
+      data.clients[0].measurements.waist = 'narrow';
+      const found = read(JSON.stringify(data));
+      const names = found.kind === 'backup' ? found.backup.clients.map(({ name }) => name) : [];
+      expect(names, `version ${version}`).toEqual(['Bram Tolliver', 'Orla Fenwick']);
+    }
+  });
+
+  it('never throws, whatever is wrong with it', () => {
+    const text = JSON.stringify(KEPT);
+    fc.assert(
+      fc.property(
+        fc.nat(text.length - 1),
+        fc.constantFrom('0', '"', '}', '-', 'x', '1e999'),
+        (at, letter) => {
+          const spoilt = text.slice(0, at) + letter + text.slice(at + 1);
+          const found = read(spoilt);
+          if (found.kind === 'backup')
+            expect(found.backup.clients.length + found.backup.lost.length).toBe(KEPT.clients.length);
+        },
+      ),
+      { numRuns: 150 },
+    );
+  });
+});
+
 describe('restoring', () => {
-  const before = addClient(DEMO_BOOK, 'bea', 'Bea');
+  const own = demoBook('wren');
+  const before = addClient(own, 'bea', 'Bea');
   const now = changeClient(
-    { ...before, openClient: 'demo', clients: before.clients.filter(({ id }) => id !== 'bea') },
+    { ...before, openClient: 'wren', clients: before.clients.filter(({ id }) => id !== 'bea') },
     (client) => setMeasurement(client, 'waist', 700),
   );
   const withAda = addClient(now, 'ada', 'Ada');
 
-  const of = (...ids: string[]) => ({ clients: new Set(ids), styles: new Set<string>() });
+  const of = (how: RestoreHow, ...chosen: string[]) => ({
+    clients: new Map(chosen.map((id) => [id, how])),
+    styles: new Map<string, RestoreHow>(),
+  });
 
   it('shows first what it would change', () => {
-    const rows = compareBackup(withAda, before);
-    expect(rows.map(({ client, state, differs }) => [client.name, state, differs])).toEqual([
+    const rows = compareClients(withAda, before);
+    expect(rows.map(({ part, state, differs }) => [part.name, state, differs])).toEqual([
       ['Wren Abernathy', 'different', ['measurements']],
       ['Bea', 'new', []],
     ]);
-    expect(compareBackup(before, before).map(({ state }) => state)).toEqual(['same', 'same']);
+    expect(compareClients(before, before).map(({ state }) => state)).toEqual(['same', 'same']);
     const lopsided = changeClient(now, (client) => setSide(client, 'leftShare', 'waist', 0.52));
-    expect(compareBackup(lopsided, now)[0]?.differs).toEqual(['measurements']);
+    expect(compareClients(lopsided, now)[0]?.differs).toEqual(['measurements']);
   });
 
   it('brings the chosen clients, and leaves all others alone', () => {
-    const bea = restore(withAda, before, of('bea'));
+    const bea = restore(withAda, before, of('beside', 'bea'), newId);
     expect(bea.clients.map(({ name }) => name)).toEqual(['Wren Abernathy', 'Ada', 'Bea']);
     expect(bea.clients[0]?.measurements.waist).toBe(700);
-    const both = restore(withAda, before, of('bea', 'demo'));
+    const both = restore(withAda, before, of('instead', 'bea', 'wren'), newId);
     expect(both.clients[0]).toBe(before.clients[0]);
     expect(openClient(both).name).toBe('Ada');
-    expect(restore(withAda, before, of())).toBe(withAda);
+    expect(restore(withAda, before, of('instead'), newId)).toBe(withAda);
   });
 
   it('shows and brings the maker’s own styles apart from the clients', () => {
@@ -137,11 +243,64 @@ describe('restoring', () => {
       '2026-11-02',
     );
     expect(compareStyles(here, then).map(({ state }) => state)).toEqual(['same', 'different', 'new']);
-    const one = restore(here, then, { clients: new Set(), styles: new Set(['c']) });
+    const one = restore(here, then, { clients: new Map(), styles: new Map([['c', 'beside']]) }, newId);
     expect(one.styles.map(({ id }) => id)).toEqual(['a', 'b', 'c']);
     expect(one.styles[1]?.style).toBe(other);
     expect(one.clients).toBe(here.clients);
-    const both = restore(here, then, { clients: new Set(), styles: new Set(['b', 'c']) });
+    const both = restore(
+      here,
+      then,
+      {
+        clients: new Map(),
+        styles: new Map<string, RestoreHow>([
+          ['b', 'instead'],
+          ['c', 'beside'],
+        ]),
+      },
+      newId,
+    );
     expect(both.styles).toEqual(then.styles);
+  });
+
+  it('brings a client beside the one in the book, under a name and an id of her own', () => {
+    const both = restore(withAda, before, of('beside', 'wren'), newId);
+    expect(both.clients.map(({ name }) => name)).toEqual(['Wren Abernathy', 'Ada', 'Wren Abernathy 2']);
+    expect(both.clients[0]).toBe(withAda.clients[0]);
+    expect(both.clients[2]).toEqual({
+      ...before.clients[0],
+      id: both.clients[2]?.id,
+      name: 'Wren Abernathy 2',
+    });
+  });
+
+  it('never takes two women for one because both began as the invented client', () => {
+    const real = { ...DEMO_BOOK, clients: [{ ...DEMO_CLIENT, name: 'Maud' }] };
+    const found = read(backup(real));
+    const { clients } = found.kind === 'backup' ? found.backup : { clients: [] };
+    const rows = compareClients(DEMO_BOOK, { clients, styles: [] });
+    expect(rows.map(({ part, state }) => [part.name, state])).toEqual([['Maud', 'new']]);
+    // The invented client as she came is the same under whatever id.
+    expect(compareClients(demoBook('other'), demoBook('one'))[0]?.state).toBe('same');
+  });
+
+  it('tells which was changed later', () => {
+    const at = (changed: string) => ({
+      ...own,
+      clients: own.clients.map((each) => ({ ...each, changed, name: changed })),
+    });
+    expect(compareClients(at('2026-11-02'), at('2026-11-01'))[0]?.newer).toBe('book');
+    expect(compareClients(at('2026-11-02'), at('2026-11-03'))[0]?.newer).toBe('backup');
+    expect(compareClients(now, own)[0]?.newer).toBeNull();
+  });
+
+  it('asks for the clients it is compared with, by id and by name', () => {
+    const { id, name, archived, lastUsed } = DEMO_CLIENT;
+    const entry = { archived, lastUsed, draftNames: [], record: '' };
+    const unopened = [
+      { ...entry, id, name: 'Another' },
+      { ...entry, id: 'x', name },
+      { ...entry, id: 'y', name: 'Nobody' },
+    ];
+    expect(comparedWith({ ...own, unopened }, DEMO_BOOK)).toEqual(['wren', 'demo', 'x']);
   });
 });

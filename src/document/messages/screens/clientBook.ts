@@ -51,6 +51,12 @@ export const CLIENT_BOOK = catalogue({
     remove: 'Delete',
     removeOf: ({ name }: Named) => `Delete ${name}`,
     lastStays: 'The last client stays in the book',
+    showAll: ({ count }: { count: number }) => `Show all ${count} clients`,
+    cannotOpen: ({ name }: Named) =>
+      `${name} cannot be opened: what is kept of her is not whole. It was set aside; the notice on the page shows what is in it.`,
+    cannotOpenNewer: ({ name, version }: Named & { version: number }) =>
+      `${name} was kept by a later version of this page (${version}). Reload the page to get it.`,
+    notFetched: 'A part of the page could not be fetched. Check the connection and try again.',
   },
 });
 
@@ -68,7 +74,7 @@ export const BACKUP = catalogue({
         styles > 0 ? plural(styles, { one: 'one style', other: `${styles} styles` }) : '',
       ].filter((part) => part !== ''),
     ),
-  found: ({ contents }: { contents: string }) => `A backup with ${contents}. Tick what to bring back.`,
+  found: ({ contents }: { contents: string }) => `It holds ${contents}. Tick what to bring back.`,
   foundOf: ({ day, contents }: { day: string; contents: string }) =>
     `A backup of ${day} with ${contents}. Tick what to bring back.`,
   notInIt: ({ count }: { count: number }) =>
@@ -80,25 +86,40 @@ export const BACKUP = catalogue({
   client: {
     new: 'is not in the book and would be added.',
     same: 'is in the book just so.',
-    other: ({ differences }: { differences: readonly string[] }) =>
-      `is in the book with other ${differences.join(', ')}, which would be replaced.`,
+    /** `here` is the name of the one in the book, where that is another. */
+    other: ({ differences, here }: { differences: readonly string[]; here: string | null }) =>
+      here === null
+        ? `is in the book with other ${listed(differences)}.`
+        : `is in the book as ${here}, with other ${listed(differences)}.`,
+    newer: { backup: 'This one was changed later.', book: 'The one in the book was changed later.' },
   },
+  /** How something that is in the book already comes back; `name` is its own. */
+  how: {
+    label: ({ name }: Named) => `What becomes of ${name}`,
+    leave: 'Leave as it is',
+    beside: 'Beside it, under a name of its own',
+    instead: 'In its place',
+  },
+  lost: ({ name }: Named) => (name === '' ? 'Something without a name' : name),
+  unnamed: 'Without a name',
   differences: {
-    name: 'her name',
+    name: 'name',
     measurements: 'measurements',
     drafts: 'drafts',
     readings: 'readings and estimates',
-    otherwise: 'her unit or whether she is in the archive',
+    otherwise: 'unit, or place in the archive',
   },
   /** Each goes on behind the name of a style. */
   style: {
     new: 'is a style that is not in the book and would be added.',
     same: 'is a style that is in the book just so.',
-    renamed: ({ name }: Named) => `is the style called ${name} in the book, which would be replaced.`,
-    other: 'is a style that is otherwise in the book, which would be replaced.',
+    renamed: ({ name }: Named) => `is the style called ${name} in the book.`,
+    other: 'is a style that is otherwise in the book.',
   },
   leave: 'Leave the book as it is',
   bringBack: ({ contents }: { contents: string }) => `Bring back ${contents}`,
   bringBackNothing: 'Bring back nothing',
+  /** Behind what is said of a client or style. */
+  faulty: ({ bad }: { bad: string }) => `It ${bad}`,
   restored: 'Restored. Undo brings the book back as it was.',
 });

@@ -1,6 +1,6 @@
 // The texts of what every step is made of: fields, dialogs, the list of issues, and the words for girths.
 
-import { catalogue, plural } from '../catalogue';
+import { catalogue, listed, plural } from '../catalogue';
 
 export const FIELDS = catalogue({
   ifKnown: 'if known',
@@ -9,6 +9,11 @@ export const FIELDS = catalogue({
   readCautions: 'Read the cautions',
   downloadBackup: 'Download a backup',
   turnSign: ({ field }: { field: string }) => `Turn the sign over: ${field}`,
+  /** Behind that button, where clients cannot be written into the file. */
+  backupWithout: ({ names }: { names: readonly string[] }) =>
+    `Not in the backup, since this page cannot open them: ${listed(names)}.`,
+  backupNotFetched:
+    'A part of the page could not be fetched, so no backup was written. Check the connection and try again.',
 });
 
 export const ISSUES = catalogue({
