@@ -139,8 +139,8 @@ describe('the style book', () => {
   });
 
   it.each([
-    ['balances wedges sized by hand, so that they fit anybody', true, 'balanced'],
-    ['leaves wedges sized by hand as they are where one asks', false, 'manual'],
+    ['balances wedges sized by hand where one asks, so that they fit anybody', true, 'balanced'],
+    ['keeps wedges sized by hand as they are', false, 'manual'],
   ])('%s', async (_, refit, sizing) => {
     const locked = setSizing(DEFAULT_STYLE, 'front-bust', 'manual', { waist: 30 });
     const sheets = DEMO_CLIENT.drafts.map((savedDraft) => ({ ...savedDraft, style: locked }));
@@ -149,7 +149,7 @@ describe('the style book', () => {
       clients: [{ ...DEMO_CLIENT, drafts: sheets }],
     });
     const tick = screen.getByRole('checkbox', { name: /^Balance the wedge sized by hand/, hidden: true });
-    if (!refit) await user.click(tick);
+    if (refit) await user.click(tick);
     await press('Keep the style');
     expect(styles()[0]?.style.wedges.find(({ id }) => id === 'front-bust')?.sizing).toBe(sizing);
     expect(openDraftOf(client()).style).toBe(locked);

@@ -27,6 +27,13 @@ describe('a drag', () => {
     expect(steps.map(({ effect }) => effect)).toEqual(['none', 'none', 'none', 'none']);
   });
 
+  it('moves a handle the less, the farther the pointer is off its way', () => {
+    const [, near, far] = run([press, to(120, 60), to(140, 50 + 112)]);
+    expect(near?.travel?.x).toBe(20);
+    // twice as far off as it moves it whole: by half
+    expect(far?.travel?.x).toBe(30);
+  });
+
   it('puts the old number back when it is broken off', () => {
     expect(run([press, to(140, 50), { kind: 'cancel' }]).at(-1)?.effect).toBe('restore');
     expect(run([press, { kind: 'cancel' }]).at(-1)?.effect).toBe('none');

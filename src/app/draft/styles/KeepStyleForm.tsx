@@ -16,7 +16,7 @@ export function KeepStyleForm() {
   const change = useStore((state) => state.change);
   const id = useId();
   const [typed, setTyped] = useState(savedDraft.name);
-  const [refit, setRefit] = useState(true);
+  const [refit, setRefit] = useState(false);
   const [said, setSaid] = useState('');
   const locked = [...savedDraft.style.wedges, ...(savedDraft.style.rightWedges ?? [])].filter(
     (wedge) => wedge.sizing === 'manual',

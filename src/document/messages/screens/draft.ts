@@ -129,11 +129,6 @@ export const DRAFT = catalogue({
   },
   safety: {
     title: 'The wearer’s safety',
-    /** The waist's reduction as a number, by the unit it is typed in. */
-    reduction: { length: 'Waist taken in', percent: 'Waist taken in, per cent' },
-    reductionAs: 'Reduction typed as',
-    asPercent: '%',
-    percentFault: 'Write a number of per cent, as in 7.5.',
     /** A length follows, then `afterWaist`. */
     waistTakenIn: 'The waist is taken in by',
     afterWaist: ({ percent }: { percent: string | null }) =>

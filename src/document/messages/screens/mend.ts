@@ -27,7 +27,6 @@ export const MEND = catalogue({
     openSide: 'Put a zip in the side seam',
   },
   waistIn: ({ percent }: { percent: string }) => `Waist taken in ${percent} %`,
-  waistInBy: ({ length }: { length: string }) => `Waist taken in by ${length}`,
   cautions: 'Cautions',
 });
 
