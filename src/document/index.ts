@@ -6,6 +6,7 @@ export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
 export { keepAxis, pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export {
   addDraft,
+  addPeople,
   archiveClient,
   byLastUse,
   duplicateClient,
@@ -81,6 +82,7 @@ export { kindOf, parseJson } from './files/json';
 export { type LaidNumbers, layNumbers, listParts } from './files/numberList';
 export { readFittings } from './files/readFittings';
 export { type FileUnit, readLength, readUnit } from './files/readLength';
+export { type ReadPeople, readPeople } from './files/readPeople';
 export { readSides } from './files/readSides';
 export { type FileStyle, readStyle } from './files/readStyle';
 export { writeStyle } from './files/writeStyle';
@@ -90,6 +92,7 @@ export { changeSentence } from './messages/book/changes';
 export { CLI } from './messages/book/cli';
 export { FILES } from './messages/book/files';
 export { KEEPING } from './messages/book/keeping';
+export { PEOPLE } from './messages/book/people';
 export { PRINTER_FAULTS } from './messages/book/printers';
 export { GLOSSARY } from './messages/help/glossary';
 export { HELP } from './messages/help/help';

@@ -30,6 +30,7 @@ import { recordKey } from '../storage/records/record';
 import { useOpen, useStore } from '../store/storeContext';
 import { BackupPart } from './BackupPart';
 import { DraftList } from './DraftList';
+import { PeoplePart } from './PeoplePart';
 
 const { clients: words } = CLIENT_BOOK;
 
@@ -164,6 +165,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
           </Checkbox>
         ) : null}
       </section>
+      <PeoplePart />
       <BackupPart />
     </Dialog>
   );

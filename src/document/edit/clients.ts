@@ -10,8 +10,28 @@ import {
   type SavedDraft,
 } from '../model/book';
 import { entriesOf, withUnopened } from '../model/entries';
-import { newDraft } from '../model/newClient';
+import { newClient, newDraft } from '../model/newClient';
 import { freeName } from './freeName';
+
+/** Somebody to be added: her id, and her measurements, mm, where she has any. */
+interface AddedPerson {
+  readonly id: string;
+  readonly name: string;
+  readonly measured: Partial<Client['measurements']>;
+}
+
+/** Adds clients with what was measured of them; the open client stays open. */
+export const addPeople = (book: Book, people: readonly AddedPerson[]): Book => ({
+  ...book,
+  clients: [
+    ...book.clients,
+    ...people.map(({ id, name, measured }): Client => {
+      const draft = { id: `${id}-1`, name: DRAFT_NAMES.first };
+      const client = newClient({ id, name, unit: openClient(book).unit, draft });
+      return { ...client, measurements: { ...client.measurements, ...measured } };
+    }),
+  ],
+});
 
 /** Adds a copy of a client with all her drafts, under a name of its own, and opens it. */
 export function duplicateClient(book: Book, of: string, id: string): Book {

@@ -10,7 +10,7 @@ import { MEASUREMENT_WORDS } from '../messages/words/measurements';
 export const measurementNamed = (text: string): MeasurementName | null => NAMES.get(plainName(text)) ?? null;
 
 /** Letters and digits alone, in lower case. */
-const plainName = (text: string): string =>
+export const plainName = (text: string): string =>
   text
     .normalize('NFKD')
     .replace(/[^\p{L}\p{N}]+/gu, '')
