@@ -6,7 +6,7 @@ import { parseLength } from '../units/parseLength';
 import { csvRows } from './csvRows';
 import { measurementNamed, plainName } from './measurementNamed';
 
-export interface Person {
+interface Person {
   /** Empty where her row has none. */
   readonly name: string;
   /** mm */
@@ -14,7 +14,7 @@ export interface Person {
 }
 
 /** A cell that is no length; the others of its row are taken. */
-export interface CellFault {
+interface CellFault {
   /** Row of the file, from 1. */
   readonly row: number;
   /** The heading of its column. */
