@@ -144,8 +144,12 @@ function WidthField({ piece, level, width, onDone }: WidthFieldProps) {
       onBlur={() => {
         if (isRead.current) onDone(false);
       }}
-      onKeyDown={({ key }) => {
-        if (key === 'Escape' || (key === 'Enter' && isRead.current)) onDone(true);
+      onKeyDown={(event) => {
+        const { key } = event;
+        if (key !== 'Escape' && !(key === 'Enter' && isRead.current)) return;
+        // The key is not to press the button that has the focus next.
+        event.preventDefault();
+        onDone(true);
       }}
     >
       <LengthField
