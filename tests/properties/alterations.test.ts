@@ -213,9 +213,12 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
         ]),
       ) as unknown as Style['ease'];
       const judged = judge(correctedTape(body, alteration), { ...style, ease }, made);
-      // Where seams were shortened the levels do not lie level.
+      // Where seams were shortened the levels do not lie level; the judge of kinks knows no knots between levels.
+      const isRaised = alteration.kind === 'length';
+      const hasOwnKnots =
+        alteration.kind === 'seam' && alteration.at.some(({ height }) => height.kind === 'belowWaist');
       const level = judged.filter(
-        ({ bound }) => alteration.kind !== 'length' || (bound !== 'D1' && bound !== 'D6'),
+        ({ bound }) => !(isRaised && bound === 'D1') && !((isRaised || hasOwnKnots) && bound === 'D6'),
       );
       expect(broken(level), name).toEqual([]);
     }
