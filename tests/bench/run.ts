@@ -1,5 +1,5 @@
 // How fast a draft is made, printed and not judged: `npm run bench`; and the screen, the paper or a batch of clients:
-// `npm run bench -- screen`, `npm run bench -- paper`, `npm run bench -- batch`.
+// `npm run bench -- screen`, `-- paper`, `-- batch`; and how drafts fit as worn, `-- worn`.
 
 import { performance } from 'node:perf_hooks';
 import { type Alteration, DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
@@ -82,6 +82,10 @@ if (process.argv.includes('screen')) {
 } else if (process.argv.includes('monkey')) {
   const { benchMonkey } = await import('./monkey');
   await benchMonkey((line) => say(line));
+} else if (process.argv.includes('worn')) {
+  const { benchWorn } = await import('./worn');
+  const count = Number(process.argv.at(-1));
+  benchWorn(say, count > 0 ? count : undefined);
 } else if (process.argv.includes('batch')) {
   const { benchBatch } = await import('./batch');
   await benchBatch(bodies, say);
