@@ -19,12 +19,22 @@ let fetched: ChangeWords | null = null;
 /** Null until it was fetched. */
 export const fetchedChangeWords = (): ChangeWords | null => fetched;
 
+/** What is being fetched, so that all who ask meanwhile get the same. */
+let coming: Promise<ChangeWords> | null = null;
+
 /** Rejected where it cannot be fetched; another call tries again. */
 export async function fetchChangeWords(): Promise<ChangeWords> {
   if (fetched) return fetched;
-  const coming = fetchConsequence().catch(() => null);
+  coming ??= fetchBoth().finally(() => {
+    coming = null;
+  });
+  return coming;
+}
+
+async function fetchBoth(): Promise<ChangeWords> {
+  const later = fetchConsequence().catch(() => null);
   const changeSentence = await fetchSentence();
-  const consequence = await coming;
+  const consequence = await later;
   const words = { changeSentence, consequence: consequence ?? (() => '') };
   if (consequence) fetched = words;
   return words;
