@@ -1,7 +1,7 @@
 // Clients from a table of people: a file that is chosen or dropped here, and what became of it.
 
 import { useId, useState } from 'react';
-import { addPeople, PEOPLE, type ReadPeople, readPeople, SHELL } from '../../document';
+import { addPeople, entriesOf, PEOPLE, type ReadPeople, readPeople, SHELL } from '../../document';
 import { UndoLine } from '../components/UndoLine';
 import { useOpen, useStore } from '../store/storeContext';
 
@@ -20,7 +20,7 @@ export function PeoplePart() {
     if (!found || found.people.length === 0) return;
     const added = found.people.map(({ name, measured }, i) => ({
       id: crypto.randomUUID(),
-      name: name || SHELL.clientBar.newClient({ number: book.clients.length + 1 + i }),
+      name: name || SHELL.clientBar.newClient({ number: entriesOf(book).length + 1 + i }),
       measured,
     }));
     change({ code: 'clientsRead', count: added.length }, (before) => addPeople(before, added));
