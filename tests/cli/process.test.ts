@@ -60,7 +60,8 @@ describe('the process of npm run draft', { concurrent: true }, () => {
   it.each([[['--help']], [['--version']], [['--stdin']], [['--client', 'nobody.json', '--out', 'nobody']]])(
     'ends so in every task: %s',
     async (words) => {
-      writeFileSync(join(place, 'nobody.json'), '{"name":"nobody","unit":"mm","measurements":{}}');
+      const { measurements } = DEMO_CLIENT;
+      writeFileSync(join(place, 'nobody.json'), JSON.stringify({ name: 'nobody', unit: 'mm', measurements }));
       const placed = words.map((word) => (word.startsWith('nobody') ? join(place, word) : word));
       const ran = await runDraft(placed, '{"name":"nobody"}\n', { isFull: true });
       expect(ran).toEqual({ code: 3, out: '', err: 'The output could not be written (ENOSPC).\n' });

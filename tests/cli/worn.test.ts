@@ -96,7 +96,9 @@ describe('--worn', () => {
       expect(bodyGirth).toBeCloseTo(DEMO_CLIENT.measurements[name] ?? 0, 6);
       const target = drafted.proof.ledger.find(({ level }) => level === name)?.targetGirth ?? 0;
       expect(Math.abs(garmentGirth / target - 1)).toBeLessThan(0.02);
-      expect(tape).toBeGreaterThan(garmentGirth);
+      // The top edge dips under the under-bust line, where the tape would leave the cloth.
+      if (name === 'underBust') expect(tape).toBeNull();
+      else expect(tape).toBeGreaterThan(garmentGirth);
     }
     expect(worn.scores).toMatchObject({ apex: null });
   });

@@ -8,6 +8,7 @@ export const LICENCES: readonly { readonly name: string; readonly licence: strin
   { name: 'clipper2-ts', licence: 'BSL-1.0' },
   { name: 'dejavu-fonts-ttf', licence: 'Bitstream Vera, public domain' },
   { name: 'delaunator', licence: 'ISC' },
+  { name: 'fflate', licence: 'MIT' },
   { name: 'jspdf', licence: 'MIT' },
   { name: 'react', licence: 'MIT' },
   { name: 'react-dom', licence: 'MIT' },

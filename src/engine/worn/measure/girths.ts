@@ -23,20 +23,30 @@ export function clothLength({ mesh, places }: PlacedMesh, y: number): number {
   return length;
 }
 
-/** What a tape round garment and gap reads at a height of the body, mm, for a half and its mirror image; null where it meets no cloth. */
+/**
+ * What a tape round garment and gap reads at a height of the body, mm, for a half and its mirror image; null where top edge or hem
+ * cross that height, or no cloth lies there, so that the tape would run over the body.
+ */
 export function tapeRound({ mesh, places }: PlacedMesh, z: number): number | null {
-  const { triangles, sewnAs } = mesh;
+  const { triangles, sewnAs, count } = mesh;
   const points: number[][] = [];
+  // A side of one triangle alone is an edge of the cloth.
+  const edges = new Set<number>();
   for (let t = 0; t < triangles.length; t += 3)
     for (let k = 0; k < 3; k += 1) {
-      const [a, b] = [3 * sewnAs[triangles[t + k]!]!, 3 * sewnAs[triangles[t + ((k + 1) % 3)]!]!];
-      const [below, above] = [places[a + 2]! - z, places[b + 2]! - z];
+      const [i, j] = [sewnAs[triangles[t + k]!]!, sewnAs[triangles[t + ((k + 1) % 3)]!]!];
+      const [below, above] = [places[3 * i + 2]! - z, places[3 * j + 2]! - z];
       if (below < 0 === above < 0) continue;
-      const [x = 0, y = 0] = between(places, a, b, below / (below - above));
+      const side = Math.min(i, j) * count + Math.max(i, j);
+      if (!edges.delete(side)) edges.add(side);
+      const [x = 0, y = 0] = between(places, 3 * i, 3 * j, below / (below - above));
       points.push([x, y], [-x, y]);
     }
-  return points.length < 6 ? null : hullLength(points);
+  return edges.size === CENTRES ? hullLength(points) : null;
 }
+
+/** Edges of the cloth of half a garment at a height between top edge and hem: at centre front and at centre back. */
+const CENTRES = 2;
 
 const between = (places: Float64Array, a: number, b: number, part: number): number[] =>
   [0, 1, 2].map((j) => places[a + j]! + part * (places[b + j]! - places[a + j]!));
