@@ -8,32 +8,44 @@ import type { LedgerRow } from './ledger';
 /** A panel more than so many times as wide as its neighbour looks like a slip; our own bound, no source. */
 const MOST_TIMES = 2.2;
 
+/** Where a panel is most unlike one beside it. */
+interface Unlike {
+  readonly row: LedgerRow;
+  readonly wider: Piece;
+  /** Its width over that of its neighbour. */
+  readonly times: number;
+}
+
 /**
- * A warning for each pair of neighbouring panels of a block, at the level where they differ most, if one is more than
- * {@link MOST_TIMES} times as wide as the other there. It stands at the wider one.
+ * A warning for each panel that is more than {@link MOST_TIMES} times as wide as a neighbour on its block, at the level and beside
+ * the neighbour where they differ most.
  */
 export function panelsUnlike(pieces: readonly Piece[], ledger: readonly LedgerRow[]): Issue[] {
-  return pieces.flatMap((piece): Issue[] => {
+  const found = new Map<string, Unlike>();
+  for (const piece of pieces) {
     const next = nextTo(piece, pieces);
-    if (!next) return [];
-    let most: { readonly row: LedgerRow; readonly wider: Piece; readonly times: number } | null = null;
-    for (const row of ledger) {
-      const [own, beside] = [row.widths[piece.id], row.widths[next.id]];
-      if (!own || !beside) continue;
-      const times = Math.max(own / beside, beside / own);
-      if (times > (most?.times ?? MOST_TIMES)) most = { row, wider: own > beside ? piece : next, times };
-    }
-    if (!most) return [];
-    const { row, wider } = most;
+    const most = next && mostUnlike(piece, next, ledger);
+    if (most && most.times > (found.get(most.wider.id)?.times ?? 0)) found.set(most.wider.id, most);
+  }
+  return [...found.values()].map(({ row, wider, times }) => {
     const width = row.widths[wider.id] ?? 0;
-    return [
-      issue(
-        'panelsUnlike',
-        { width, beside: width / most.times },
-        { block: wider.block, piece: identityOf(wider), level: row.level },
-      ),
-    ];
+    return issue(
+      'panelsUnlike',
+      { width, beside: width / times },
+      { block: wider.block, piece: identityOf(wider), level: row.level },
+    );
   });
+}
+
+function mostUnlike(piece: Piece, next: Piece, ledger: readonly LedgerRow[]): Unlike | null {
+  let most: Unlike | null = null;
+  for (const row of ledger) {
+    const [own, beside] = [row.widths[piece.id], row.widths[next.id]];
+    if (!own || !beside) continue;
+    const times = Math.max(own / beside, beside / own);
+    if (times > (most?.times ?? MOST_TIMES)) most = { row, wider: own > beside ? piece : next, times };
+  }
+  return most;
 }
 
 /** The panel next to one towards the side, or behind a side panel cut in one. */

@@ -23,6 +23,7 @@ describe('panels beside each other', () => {
     const { pieces, levels } = draft(MEAN_BODY, style);
     const said = unlike(style);
     expect(said.length).toBeGreaterThan(0);
+    expect(new Set(said.map(({ at }) => at.piece?.id)).size).toBe(said.length);
     for (const { at, values } of said) {
       const y = levels.find(({ name }) => name === at.level)?.y ?? 0;
       const widths = pieces
@@ -35,6 +36,18 @@ describe('panels beside each other', () => {
       expect(beside.some((width) => width && Math.abs(width - (values.beside ?? 0)) < 1e-6)).toBe(true);
       expect(own / (values.beside ?? 0)).toBeGreaterThan(2.2);
     }
+  });
+
+  it('are warned of once where a wide one stands between two narrow ones', () => {
+    const stations: Readonly<Record<string, number>> = { 'front-bust': -0.55, 'front-side': 0.6 };
+    const said = unlike({
+      ...DEFAULT_STYLE,
+      wedges: DEFAULT_STYLE.wedges.map((wedge) => ({
+        ...wedge,
+        station: stations[wedge.id] ?? wedge.station,
+      })),
+    });
+    expect(said.filter(({ at }) => at.piece?.id === 'front-2')).toHaveLength(1);
   });
 
   it('are compared behind a side panel cut in one as well', () => {
