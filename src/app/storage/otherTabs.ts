@@ -1,6 +1,6 @@
 // Follows what other tabs keep, and tells of clashes with them. Fetched when another tab has kept something.
 
-import { followed } from '../../document';
+import { followed, startHistory } from '../../document';
 import { type BookStorage, fetchReader } from './bookStorage';
 import type { Host } from './host';
 import { quarantineOnce } from './quarantine';
@@ -76,9 +76,21 @@ export async function takeTheirs(books: BookStorage, host: Host, key: string): P
   }
   const found = reader.outsideOf(text);
   if (!found) return false;
+  const theirs = found.outside.kind === 'client' ? found.outside.now?.client : undefined;
+  if (theirs && hasNothingOfItsOwn(books)) {
+    // The invented client of a first start gives way: else each tab of a first start would leave one of its own.
+    records.learn(key, { entry: theirs, text });
+    host.follow(({ present }) => startHistory({ ...present, clients: [theirs], openClient: theirs.id }));
+    books.notify({ kind: 'followed', name: theirs.name });
+    return true;
+  }
   const isOpened = found.outside.kind === 'client' && book?.clients.some(({ id }) => id === found.outside.id);
   records.learn(key, { entry: isOpened ? found.opened : found.entry, text, ...found.order });
   host.follow((history) => followed(history, [found.outside]));
   if (isOpen) books.notify({ kind: 'followed', name: open.name });
   return true;
 }
+
+/** Whether this tab has read and kept nothing yet, and nothing was changed in it. */
+const hasNothingOfItsOwn = (books: BookStorage): boolean =>
+  books.status().kind === 'saved' && !books.isWaiting() && books.records?.hasAny() === false;

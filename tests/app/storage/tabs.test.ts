@@ -107,6 +107,39 @@ describe('two tabs', () => {
     expect([...clientsIn(storage).keys()]).toEqual(['Beatrix']);
   });
 
+  it('of a first start leave one invented client, where only one of them was worked in', async () => {
+    const storages = SharedStorage.tabs(2);
+    const [mine, other] = storages as [SharedStorage, SharedStorage];
+    const tabs = [await openTab(mine), await openTab(other)] as const;
+    const [first, second] = tabs;
+    first.rename('Ada');
+    first.books.flush();
+    await deliverAll(tabs, storages);
+    expect(name(second)).toBe('Ada');
+    second.books.flush();
+    expect([...clientsIn(mine).keys()]).toEqual(['Ada']);
+    second.rename('Beatrix');
+    second.books.flush();
+    await deliverAll(tabs, storages);
+    expect(name(first)).toBe('Beatrix');
+    expect([...clientsIn(mine).keys()]).toEqual(['Beatrix']);
+  });
+
+  it('of a first start keep both clients, where both tabs were worked in', async () => {
+    const storages = SharedStorage.tabs(2);
+    const [mine, other] = storages as [SharedStorage, SharedStorage];
+    const tabs = [await openTab(mine), await openTab(other)] as const;
+    const [first, second] = tabs;
+    second.rename('Bea');
+    first.rename('Ada');
+    first.books.flush();
+    await deliverAll(tabs, storages);
+    second.books.flush();
+    await deliverAll(tabs, storages);
+    expect(tabs.map(name)).toEqual(['Ada', 'Bea']);
+    expect([...clientsIn(mine).keys()].sort()).toEqual(['Ada', 'Bea']);
+  });
+
   it('follow a style', async () => {
     const { storages, tabs } = await twoTabs();
     const [first, second] = tabs;
