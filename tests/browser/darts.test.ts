@@ -77,7 +77,7 @@ describe('a dart on the table', () => {
     await page.locator('.history').getByText('open at the hem').first().waitFor();
     await page.reload();
     await page.getByRole('button', { name: 'Side-front dart' }).waitFor();
-    await page.getByRole('link', { name: 'Fit' }).click();
+    await page.getByRole('link', { name: 'Fit', exact: true }).click();
     await page.getByRole('button', { name: 'Dart in Front 2', exact: true }).click();
     expect(await page.locator('.edge.pointed-out').count()).toBe(2);
   });
@@ -112,7 +112,7 @@ describe('a side panel in one', () => {
     await page.getByText('no side seam', { exact: true }).waitFor();
     expect(await page.locator('.draft-canvas [data-piece="side"]').count()).toBe(2);
     expect(await page.locator('.draft-canvas .side-line').count()).toBe(2);
-    await page.getByRole('link', { name: 'Fit' }).click();
+    await page.getByRole('link', { name: 'Fit', exact: true }).click();
     await expect.poll(() => page.locator('.closed-panel[data-piece="side"]').count()).toBe(1);
     await page.getByRole('button', { name: 'Side panel + Back 2', exact: true }).waitFor();
     expectQuiet(visitor);

@@ -47,7 +47,7 @@ describe('the main path', () => {
 
     await page.getByRole('textbox', { name: 'Waist girth' }).fill('28-1/2"');
     await page.getByRole('textbox', { name: 'Waist girth' }).press('Enter');
-    await page.getByRole('link', { name: 'Draft' }).click();
+    await page.getByRole('link', { name: 'Draft', exact: true }).click();
     await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26½');
 
     // every front wedge by hand, so that the side seam alone answers
@@ -85,7 +85,7 @@ describe('the main path', () => {
     expect(Math.abs((await sideTakes(ledger.textContent())) - side + more / 25.4)).toBeLessThan(0.13);
     await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26½');
 
-    await page.getByRole('link', { name: 'Fit' }).click();
+    await page.getByRole('link', { name: 'Fit', exact: true }).click();
     await page.getByRole('button', { name: 'Front 1 + 2', exact: true }).hover();
     await expect.poll(() => page.locator('.closed-up .edge.pointed-out').count()).toBe(2);
     await page.mouse.move(5, 5);
@@ -93,7 +93,7 @@ describe('the main path', () => {
     await page.getByRole('button', { name: 'Side seam', exact: true }).click();
     await expect.poll(() => page.locator('.closed-up .edge.pointed-out').count()).toBe(2);
 
-    await page.getByRole('link', { name: 'Cut' }).click();
+    await page.getByRole('link', { name: 'Cut', exact: true }).click();
     const asked = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Download the PDF' }).click();
     const file = await asked;
@@ -102,13 +102,13 @@ describe('the main path', () => {
     expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe('%PDF-');
     expect(bytes.length).toBeGreaterThan(5_000);
 
-    await page.getByRole('link', { name: 'Draft' }).click();
+    await page.getByRole('link', { name: 'Draft', exact: true }).click();
     await page.getByRole('button', { name: 'Bust', exact: true }).click();
     const kept = await value(page, intake);
     await page.reload();
     await page.getByRole('button', { name: 'Bust', exact: true }).click();
     expect(await value(page, intake)).toBe(kept);
-    await page.getByRole('link', { name: 'Measure' }).click();
+    await page.getByRole('link', { name: 'Measure', exact: true }).click();
     expect(await value(page, 'Waist girth')).toBe('28 1/2');
     expectQuiet(visitor);
   });

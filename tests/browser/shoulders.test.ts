@@ -52,10 +52,10 @@ describe.each(SCREENS)('on %s', (_, options) => {
   it('no step is wider than the screen', async () => {
     const { page } = await visit('draft', options);
     for (const style of ['princess-bodice', 'off-shoulder-bridal']) {
-      await page.getByRole('link', { name: 'Draft' }).click();
+      await page.getByRole('link', { name: 'Draft', exact: true }).click();
       await wear(page, style);
       for (const step of ['Draft', 'Fit', 'Cut']) {
-        await page.getByRole('link', { name: step }).click();
+        await page.getByRole('link', { name: step, exact: true }).click();
         await page.locator(`[data-step="${step.toLowerCase()}"]`).waitFor();
         expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(
           options.viewport.width,

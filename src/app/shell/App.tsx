@@ -47,7 +47,7 @@ export function App() {
     <>
       <a
         className="skip"
-        href={`#${step}`}
+        href={`#${STEP_HEADING}`}
         onClick={(event) => {
           event.preventDefault();
           document.getElementById(STEP_HEADING)?.focus();
