@@ -170,6 +170,8 @@ describe('The client book', () => {
       await look('a backup chosen');
       if ((await page.locator('.backup .preview').count()) === 0) continue;
       await pressAll(walk, '.backup');
+      // Each box was pressed once; with all of them off there is nothing to bring back.
+      await page.locator('.backup input[type=checkbox]').first().check();
       await page.locator('.backup .primary').click();
       await look('a backup brought back');
     }
@@ -193,7 +195,15 @@ describe('Keeping', () => {
     const walk = await walkTo('measure');
     const other = await walk.page.context().newPage();
     await other.goto(`${build.url}#measure`);
-    await write(other.locator('.measurement input').first(), '36');
+    const [here, there] = [walk.page, other].map((page) => page.locator('.measurement input').first());
+    if (!here || !there) throw new Error('two pages were named');
+    await write(there, '36');
+    await expect.poll(() => here.inputValue()).toBe('36');
+    await walk.look('followed');
+    // A number half typed is a change under way.
+    await here.fill('37');
+    await write(there, '35');
+    await here.press('Enter');
     await walk.page.locator('.keeping .failed button').first().waitFor();
     await walk.look('in conflict');
     expect(walk.found()).toEqual([]);

@@ -10,7 +10,7 @@ describe('Draft before anything is measured', () => {
     const visitor = await visit('measure');
     const { page } = visitor;
     await page.getByRole('button', { name: 'Begin with your own client' }).click();
-    await page.getByRole('link', { name: 'Draft' }).click();
+    await page.getByRole('link', { name: 'Draft', exact: true }).click();
     await page.getByText('The draft needs').waitFor();
     expect(await page.getByRole('link', { name: 'Go to the measurements' }).count()).toBe(1);
     await openTab(page, 'Garment');

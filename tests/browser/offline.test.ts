@@ -26,11 +26,11 @@ describe('with the network off', () => {
     await page.reload();
     await page.getByRole('textbox', { name: 'Waist girth' }).fill('28');
     await page.getByRole('textbox', { name: 'Waist girth' }).press('Enter');
-    await page.getByRole('link', { name: 'Draft' }).click();
+    await page.getByRole('link', { name: 'Draft', exact: true }).click();
     await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26');
-    await page.getByRole('link', { name: 'Fit' }).click();
+    await page.getByRole('link', { name: 'Fit', exact: true }).click();
     await page.locator('.closed-up').waitFor();
-    await page.getByRole('link', { name: 'Cut' }).click();
+    await page.getByRole('link', { name: 'Cut', exact: true }).click();
     const asked = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Download the PDF' }).click();
     const bytes = await downloadBytes(await asked);
@@ -82,13 +82,13 @@ describe('a later build', () => {
     await use(first).waitFor();
     expect(await first.title()).toBe('Staywright');
     // Parts that neither window has asked for, and that the server no longer has.
-    await first.getByRole('link', { name: 'Fit' }).click();
+    await first.getByRole('link', { name: 'Fit', exact: true }).click();
     await first.locator('.closed-up').waitFor();
     await waist(second).fill('28 1/4');
     await use(first).click();
     for (const page of [first, second]) await expect.poll(() => title(page)).toBe('Later Staywright');
     expect(await waist(second).inputValue()).toBe('28 1/4');
-    await first.getByRole('link', { name: 'Cut' }).click();
+    await first.getByRole('link', { name: 'Cut', exact: true }).click();
     await first.getByRole('button', { name: 'Download the PDF' }).waitFor();
   });
 
@@ -107,7 +107,7 @@ describe('a later build', () => {
     await second.getByText('A later version of this page is in use in another tab.').waitFor();
     expect(await second.title()).toBe('Staywright');
     expect(await waist(second).inputValue()).toBe('28 1/4');
-    await second.getByRole('link', { name: 'Cut' }).click();
+    await second.getByRole('link', { name: 'Cut', exact: true }).click();
     await second.getByRole('button', { name: 'Download the PDF' }).waitFor();
   });
 
@@ -131,7 +131,7 @@ describe('a later build', () => {
         .toBe(null);
       await page.reload();
       expect(await page.title()).toBe('Staywright');
-      await page.getByRole('link', { name: 'Fit' }).click();
+      await page.getByRole('link', { name: 'Fit', exact: true }).click();
       await page.locator('.closed-up').waitFor();
       server.missing.clear();
       await lookForUpdate(page);

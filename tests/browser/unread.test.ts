@@ -14,15 +14,15 @@ describe('a measurement that cannot be read', () => {
     await page.keyboard.press('Tab');
     const said = page.getByText('Bust girth on Measure cannot be read; the draft goes on with 37 in.');
     for (const step of ['Draft', 'Fit', 'Cut']) {
-      await page.getByRole('link', { name: step }).click();
+      await page.getByRole('link', { name: step, exact: true }).click();
       await said.waitFor();
     }
-    await said.getByRole('link', { name: 'Measure' }).click();
+    await said.getByRole('link', { name: 'Measure', exact: true }).click();
     expect(await bust.inputValue()).toBe('banana');
     expect(await said.count()).toBe(0);
     await bust.fill('39 3/4');
     await page.keyboard.press('Tab');
-    await page.getByRole('link', { name: 'Draft' }).click();
+    await page.getByRole('link', { name: 'Draft', exact: true }).click();
     await page.locator('.draft-canvas').waitFor();
     expect(await said.count()).toBe(0);
     expectQuiet(visitor);
