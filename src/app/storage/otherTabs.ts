@@ -1,6 +1,6 @@
 // Follows what other tabs keep, and tells of clashes with them. Fetched when another tab has kept something.
 
-import { followed, startHistory } from '../../document';
+import { followed, isOwn, startHistory } from '../../document';
 import { type BookStorage, fetchReader } from './bookStorage';
 import type { Host } from './host';
 import { quarantineOnce } from './quarantine';
@@ -81,7 +81,7 @@ export async function takeTheirs(books: BookStorage, host: Host, key: string): P
     // The invented client of a first start gives way: else each tab of a first start would leave one of its own.
     records.learn(key, { entry: theirs, text });
     host.follow(({ present }) => startHistory({ ...present, clients: [theirs], openClient: theirs.id }));
-    books.notify({ kind: 'followed', name: theirs.name });
+    if (isOwn(theirs)) books.notify({ kind: 'followed', name: theirs.name });
     return true;
   }
   const isOpened = found.outside.kind === 'client' && book?.clients.some(({ id }) => id === found.outside.id);

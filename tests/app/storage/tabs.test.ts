@@ -116,6 +116,7 @@ describe('two tabs', () => {
     first.books.flush();
     await deliverAll(tabs, storages);
     expect(name(second)).toBe('Ada');
+    expect(second.books.keeping().notices.map(noticeSentence).join()).toMatch(/Ada was changed/);
     second.books.flush();
     expect([...clientsIn(mine).keys()]).toEqual(['Ada']);
     second.rename('Beatrix');
@@ -123,6 +124,24 @@ describe('two tabs', () => {
     await deliverAll(tabs, storages);
     expect(name(first)).toBe('Beatrix');
     expect([...clientsIn(mine).keys()]).toEqual(['Beatrix']);
+  });
+
+  it('of a first start are told nothing of the invented client, where only a style was kept', async () => {
+    const storages = SharedStorage.tabs(2);
+    const [mine, other] = storages as [SharedStorage, SharedStorage];
+    const tabs = [await openTab(mine), await openTab(other)] as const;
+    const [first, second] = tabs;
+    const { style } = openDraftOf(openClient(present(first)));
+    first.store
+      .getState()
+      .change({ code: 'styleKept', title: 'Ferry' }, (book) =>
+        keepStyle(book, 's', 'Ferry', style, '2026-11-25'),
+      );
+    first.books.flush();
+    await deliverAll(tabs, storages);
+    expect(present(second).styles).toEqual(present(first).styles);
+    expect(openClient(present(second)).id).toBe(openClient(present(first)).id);
+    expect(second.books.keeping().notices).toEqual([]);
   });
 
   it('of a first start keep both clients, where both tabs were worked in', async () => {
