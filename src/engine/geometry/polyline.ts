@@ -108,7 +108,8 @@ export function pointsDown(line: SmoothLine, from: number, to: number): Point[] 
 /** Adds the points of a line below height `top`, down to `foot`; the line is one cubic between the two. */
 function addSpan(points: Point[], line: SmoothLine, top: number, foot: number): void {
   const h = foot - top;
-  const span = spanOf(line.ys, top);
+  // Its ends may lie a little past a knot.
+  const span = spanOf(line.ys, (top + foot) / 2);
   const rise = xAt(line, foot) - xAt(line, top);
   const [leaving, arriving] = [slopeAt(line, top), slopeAt(line, foot)];
   // Second differences of its Bézier control points, whose heights are evenly spaced.

@@ -28,6 +28,7 @@ describe('points down a line', () => {
         const points = pointsDown(leg, from, to);
         expect(points[0]?.y).toBe(from);
         expect(points.at(-1)?.y).toBe(to);
+        for (const { x, y } of points) expect(x).toBeCloseTo(xAt(leg, y), 9);
         for (const [i, point] of points.entries())
           if (i > 0) expect(point.y - (points[i - 1]?.y ?? 0)).toBeGreaterThan(1e-3);
       }
