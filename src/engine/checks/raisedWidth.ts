@@ -1,10 +1,10 @@
 // The width of a piece along a level that a fitting raised more at one seam than at the next.
 
-import type { Point } from '../geometry/point';
-import { distance } from '../geometry/point';
+import { first, last } from '../geometry/lists';
+import { distance, type Point } from '../geometry/point';
 import { crossingsAt } from '../geometry/polyline';
 import { innerEdge, outerEdge } from '../pieces/edgeLookup';
-import type { Piece } from '../pieces/piece';
+import type { DartLines, Piece } from '../pieces/piece';
 
 /** The heights of a level on the long edges and on the darts of a piece, mm. */
 export interface RaisedLevel {
@@ -13,7 +13,10 @@ export interface RaisedLevel {
   readonly darts: ReadonlyMap<string, number>;
 }
 
-/** Cloth along a level from edge to edge once the darts are sewn, mm; null where the piece does not reach it. */
+/**
+ * Cloth along a level from edge to edge once the darts are sewn, mm; null where the piece does not reach it, or where it runs
+ * through the mouth of an open dart.
+ */
 export function widthAlong(piece: Piece, { inner, outer, darts }: RaisedLevel): number | null {
   const [from, to] = [placeAt(innerEdge(piece).points, inner), placeAt(outerEdge(piece).points, outer)];
   if (!from || !to) return null;
@@ -24,11 +27,24 @@ export function widthAlong(piece: Piece, { inner, outer, darts }: RaisedLevel): 
       y === undefined ? null : placeAt(points, y),
     );
     if (leg && other) stops.push(leg, other);
+    else if (y !== undefined && isPastMouth(dart, y)) return null;
   }
   stops.push(to);
   let width = 0;
   for (let i = 0; i + 1 < stops.length; i += 2) width += distance(stops[i] as Point, stops[i + 1] as Point);
   return width;
+}
+
+/** Whether a height lies beyond the end at which an open dart's legs stand apart. */
+function isPastMouth({ inner, outer, open }: DartLines, y: number): boolean {
+  if (!open) return false;
+  const [top, foot] = [
+    [first(inner), first(outer)],
+    [last(inner), last(outer)],
+  ] as const;
+  return distance(...top) > distance(...foot)
+    ? y < Math.max(top[0].y, top[1].y)
+    : y > Math.min(foot[0].y, foot[1].y);
 }
 
 function placeAt(points: readonly Point[], y: number): Point | null {
