@@ -44,7 +44,7 @@ async function found(page: Page): Promise<string[]> {
 }
 
 async function go(page: Page, step: (typeof STEPS)[number]): Promise<void> {
-  await page.getByRole('link', { name: HEADINGS[step] }).click();
+  await page.getByRole('link', { name: HEADINGS[step], exact: true }).click();
   await page
     .getByRole('main')
     .and(page.locator(`[data-step="${step}"]`))

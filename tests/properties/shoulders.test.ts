@@ -253,30 +253,49 @@ describe('shoulders are refused, with the place', () => {
   });
 });
 
+const withoutTopMates = (piece: Piece): Piece => ({
+  ...piece,
+  edges: piece.edges.map((edge) => (edge.role === 'top' ? { ...edge, mate: null } : edge)),
+});
+
 describe('an off-shoulder band', () => {
   const style: Style = { ...DEFAULT_STYLE, shoulders: { ...SHOULDERS, bandAbove: inches(1.5) } };
 
   it('lies above strapless panels, its lower edge as long as theirs sewn together', () => {
     for (const body of BODIES.slice(0, BANDED)) {
       const made = draft(body, style);
-      expect(made.pieces).toEqual(draft(body, DEFAULT_STYLE).pieces);
+      // The band is their mate, and changes nothing else of them.
+      expect(made.pieces.map(withoutTopMates)).toEqual(
+        draft(body, DEFAULT_STYLE).pieces.map(withoutTopMates),
+      );
       for (const block of ['front', 'back'] as const) {
         const band = made.extras.find(({ id }) => id === `${block}-band`);
-        expect(band?.edges.map(({ role }) => role)).toEqual(['centre', 'seam', 'armhole', 'shoulder', 'top']);
-        const sewn = made.pieces
+        const tops = made.pieces
           .filter((piece) => piece.block === block)
-          .flatMap(({ edges }) => edges.filter(({ role }) => role === 'top'))
-          .reduce((sum, { points }) => sum + lengthOf(points), 0);
-        expect(Math.abs(lengthOf(band?.edges[1]?.points ?? []) - sewn)).toBeLessThan(0.01);
-        const seams = made.pieces.filter((piece) => piece.block === block).length - 1;
-        expect(band?.marks.filter(({ edge }) => edge === 1)).toHaveLength(seams);
+          .map((piece) => ({ piece, top: piece.edges.findIndex(({ role }) => role === 'top') }));
+        const seams = tops.map(() => 'seam');
+        expect(band?.edges.map(({ role }) => role)).toEqual([
+          'centre',
+          ...seams,
+          'armhole',
+          'shoulder',
+          'top',
+        ]);
+        for (const [i, { piece, top }] of tops.entries()) {
+          const [own, mate] = [piece.edges[top], band?.edges[1 + i]];
+          expect(own?.mate).toMatchObject({ piece: { id: band?.id }, edge: 1 + i });
+          expect(mate?.mate).toMatchObject({ piece: { id: piece.id }, edge: top });
+          expect(Math.abs(lengthOf(mate?.points ?? []) - lengthOf(own?.points ?? []))).toBeLessThan(0.01);
+        }
       }
     }
   });
 
   it('has a simple outline inside its cut line, and shoulders that differ by the ease', () => {
     const { extras } = draft(BODY, style);
-    const [front, back] = extras.map(({ edges }) => lengthOf(edges[3]?.points ?? []));
+    const [front, back] = extras.map(({ edges }) =>
+      lengthOf(edges.find(({ role }) => role === 'shoulder')?.points ?? []),
+    );
     expect((back ?? Number.NaN) - (front ?? Number.NaN)).toBeCloseTo(EASE, 9);
     for (const piece of extras) {
       expect(selfMeeting(ringOf(piece))).toBeNull();
