@@ -38,7 +38,7 @@ export function FractionKeys({ unit, field }: FractionKeysProps) {
       className={unit === 'in' ? 'fraction-keys' : 'fraction-keys plain'}
       role="toolbar"
       aria-label={MEASURE.keys.label}
-      style={{ bottom }}
+      style={bottom > 0 ? { bottom } : undefined}
       // A press takes the focus from the field otherwise.
       onMouseDown={(event) => event.preventDefault()}
       onPointerDown={(event) => event.preventDefault()}
