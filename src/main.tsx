@@ -29,7 +29,7 @@ import './app/styles/signKey.css';
 import './app/styles/measure.css';
 import './app/styles/measureRows.css';
 import './app/styles/table.css';
-import './app/styles/bench.css';
+import './app/styles/draft.css';
 import './app/styles/ledger.css';
 import './app/styles/strip.css';
 import './app/styles/cards.css';

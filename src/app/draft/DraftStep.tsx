@@ -48,7 +48,7 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
   return (
     <div className="draft-step">
       <RedraftedNotice />
-      <div className="bench">
+      <div className="draft-layout">
         <CanvasPane
           selected={selected}
           onSelect={setChosen}

@@ -4,7 +4,7 @@ import { followed, isOwn, startHistory } from '../../document';
 import { type BookStorage, fetchReader } from './bookStorage';
 import type { Host } from './host';
 import { quarantineOnce } from './quarantine';
-import { BOOK_KEY, kindOfKey, recordKey } from './records/record';
+import { BOOK_KEY, kindOfKey, recordAt, recordKey } from './records/record';
 
 /** What another tab did to one key, or, with a null one, to all of them. */
 export async function hear(
@@ -62,16 +62,10 @@ export async function takeTheirs(books: BookStorage, host: Host, key: string): P
     return true;
   }
   if (text === null) {
+    const removed = recordAt(key);
+    if (!removed) return false;
     records.forget(key);
-    host.follow((history) =>
-      followed(history, [
-        {
-          kind: kindOfKey(key) ?? 'client',
-          id: key.slice(recordKey(kindOfKey(key) ?? 'client', '').length),
-          now: null,
-        },
-      ]),
-    );
+    host.follow((history) => followed(history, [{ ...removed, now: null }]));
     return true;
   }
   const found = reader.outsideOf(text);

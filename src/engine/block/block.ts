@@ -62,7 +62,7 @@ export function draftBlock(
   const issues: Issue[] = [];
   const wedges = style.wedges
     .filter((wedge) => wedge.block === block)
-    .map((wedge) => movedIn(wedge, amendments))
+    .map((wedge) => atStations(wedge, amendments))
     .sort(fromCentre);
   const bustLine = bustLineOf(block, body, levels, style);
   const extents = wedges.map((wedge) => amendments.extents.get(wedge.id) ?? extentOf(wedge, levels, top));
@@ -131,7 +131,7 @@ export function draftBlock(
   return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
 }
 
-const movedIn = (wedge: Wedge, { stations }: Amendments): Wedge => {
+const atStations = (wedge: Wedge, { stations }: Amendments): Wedge => {
   const moved = stations.get(wedge.id);
   return moved ? { ...wedge, stationAt: { ...wedge.stationAt, ...moved } } : wedge;
 };

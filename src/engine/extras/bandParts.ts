@@ -1,6 +1,6 @@
 // The lower edge of a shoulder band, parted so that each panel's top edge has a mate of its own length.
 
-import { last } from '../geometry/lists';
+import { at, last } from '../geometry/lists';
 import { between, distance, type Point } from '../geometry/point';
 import { polylineLength } from '../geometry/polyline';
 import type { Edge, EdgeReference, Mark, Piece } from '../pieces/piece';
@@ -47,7 +47,7 @@ export function lowerParts(
 function partedAt(points: readonly Point[], length: number): { before: Point[]; after: Point[] } {
   let left = length;
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const [a, b] = [at(points, i - 1), at(points, i)];
     const chord = distance(a, b);
     if (left < chord) {
       const cut = between(a, b, left / chord);

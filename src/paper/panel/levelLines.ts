@@ -13,7 +13,7 @@ import {
 } from '../../engine';
 import { placeNear, reachTo } from './edgeWalk';
 import { foldOf } from './panelLines';
-import type { Stroke } from './strokes';
+import { cross, type Stroke } from './strokes';
 
 /** Which lines run right across the panels: waist line, bust line and bust point, or all levels and the centre lines as well. */
 export type LinesAcross = 'waistAndBust' | 'all';
@@ -55,7 +55,7 @@ export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Acro
     lines: [
       ...across.map(({ points }) => level(points)),
       ...centres.filter((edge) => edge !== foldOf(piece)).map((edge) => level(throughout(edge, piece))),
-      ...(bustPoint ? cross(bustPoint) : []),
+      ...(bustPoint ? cross(bustPoint, CROSS_MM) : []),
     ],
     labels: [
       ...across
@@ -112,22 +112,5 @@ function bustPointOn({ levels, blocks }: Draft, piece: Piece, outline: readonly 
   const near = placeNear([...outline, ...outline.slice(0, 1)], point)?.at;
   return near && distance(near, point) <= ON_SEAM_MM ? near : null;
 }
-
-const cross = ({ x, y }: Point): Stroke[] => [
-  {
-    kind: 'mark',
-    points: [
-      { x: x - CROSS_MM, y },
-      { x: x + CROSS_MM, y },
-    ],
-  },
-  {
-    kind: 'mark',
-    points: [
-      { x, y: y - CROSS_MM },
-      { x, y: y + CROSS_MM },
-    ],
-  },
-];
 
 const middleOf = ([a, b]: readonly [Point, Point]): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });

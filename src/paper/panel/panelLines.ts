@@ -2,7 +2,7 @@
 
 import type { Edge, Mark, Piece, Point } from '../../engine';
 import { placeNear, reachTo } from './edgeWalk';
-import type { Stroke } from './strokes';
+import { cross, type Stroke } from './strokes';
 
 /** How far a balance mark reaches across the seam line into the panel, so that it is seen after sewing. mm */
 const MARK_INSIDE_MM = 4;
@@ -77,25 +77,7 @@ function arrowHead(tip: Point, direction: Point): Point[] {
 }
 
 function markLines(mark: Mark, piece: Piece): Stroke[] {
-  if (mark.kind === 'drill') {
-    const { x, y } = mark.at;
-    return [
-      {
-        kind: 'mark',
-        points: [
-          { x: x - DRILL_MM, y },
-          { x: x + DRILL_MM, y },
-        ],
-      },
-      {
-        kind: 'mark',
-        points: [
-          { x, y: y - DRILL_MM },
-          { x, y: y + DRILL_MM },
-        ],
-      },
-    ];
-  }
+  if (mark.kind === 'drill') return cross(mark.at, DRILL_MM);
   const markLine = balanceMarkLine(mark, piece);
   return markLine ? [{ kind: 'mark', points: [markLine.inner, markLine.outer] }] : [];
 }

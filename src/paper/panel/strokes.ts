@@ -19,3 +19,21 @@ export interface PlacedText {
   readonly sizePt: number;
   readonly bold: boolean;
 }
+
+/** An upright cross at a point, as two strokes; `arm` is half the length of each, mm. */
+export const cross = ({ x, y }: Point, arm: number): Stroke[] => [
+  {
+    kind: 'mark',
+    points: [
+      { x: x - arm, y },
+      { x: x + arm, y },
+    ],
+  },
+  {
+    kind: 'mark',
+    points: [
+      { x, y: y - arm },
+      { x, y: y + arm },
+    ],
+  },
+];

@@ -122,7 +122,7 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
-    <div className="bench-table">
+    <div className="draft-table">
       {draft.blocks && layout ? (
         <CanvasTools
           shown={shown}

@@ -22,9 +22,15 @@ export type RecordKind = keyof typeof PREFIX;
 
 export const recordKey = (kind: RecordKind, id: string): string => PREFIX[kind] + id;
 
+/** What lies under a key; null for a key of no record. */
+export function recordAt(key: string): { readonly kind: RecordKind; readonly id: string } | null {
+  for (const kind of ['client', 'style'] as const)
+    if (key.startsWith(PREFIX[kind])) return { kind, id: key.slice(PREFIX[kind].length) };
+  return null;
+}
+
 /** The kind of record that lies under a key; null for a key of anything else. */
-export const kindOfKey = (key: string): RecordKind | null =>
-  key.startsWith(PREFIX.client) ? 'client' : key.startsWith(PREFIX.style) ? 'style' : null;
+export const kindOfKey = (key: string): RecordKind | null => recordAt(key)?.kind ?? null;
 
 interface CommonHead {
   readonly layout: number;

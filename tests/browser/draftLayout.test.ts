@@ -1,4 +1,4 @@
-// Draft as a bench: what is needed every day is in view, few stops of Tab, and a finger that scrolls changes nothing.
+// The Draft step's layout: what is needed every day is in view, few stops of Tab, and a finger that scrolls changes nothing.
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -32,7 +32,7 @@ const DAILY = [
   '.inspector-foot button',
 ].join(', ');
 
-describe('the bench', () => {
+describe('the layout of Draft', () => {
   it.each([
     { width: 1440, height: 900, hasTouch: false },
     { width: 1024, height: 768, hasTouch: false },
