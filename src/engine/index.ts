@@ -14,7 +14,7 @@ export {
 } from './alterations/alteration';
 export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
 export { shareOverSeams } from './alterations/shareOverSeams';
-export type { Block } from './block/block';
+export { type Block, partingWedges } from './block/block';
 export { dartAngle } from './block/closedDart';
 export { isThrough, reaches } from './block/extent';
 export type { Level } from './block/levels';

@@ -10,7 +10,8 @@ import {
   type SavedDraft,
 } from '../model/book';
 import { entriesOf, withUnopened } from '../model/entries';
-import { newClient, newDraft } from '../model/newClient';
+import { newDraft } from '../model/newClient';
+import { clientToAdd } from './addClient';
 import { freeName } from './freeName';
 
 /** Somebody to be added: her id, and her measurements, mm, where she has any. */
@@ -26,8 +27,7 @@ export const addPeople = (book: Book, people: readonly AddedPerson[]): Book => (
   clients: [
     ...book.clients,
     ...people.map(({ id, name, measured }): Client => {
-      const draft = { id: `${id}-1`, name: DRAFT_NAMES.first };
-      const client = newClient({ id, name, unit: openClient(book).unit, draft });
+      const client = clientToAdd(book, id, name);
       return { ...client, measurements: { ...client.measurements, ...measured } };
     }),
   ],

@@ -1,11 +1,10 @@
 // The width of a panel at a level, given as a number: the wedge beside the panel is moved until it is so wide.
 
 import {
-  type Block,
   type Draft,
-  isThrough,
   type LevelName,
   type Piece,
+  partingWedges,
   type Style,
   stationOf,
   xAt,
@@ -68,16 +67,12 @@ function moverOf({ pieces, blocks }: Draft, id: string): Mover | null {
   const piece = pieces.find((each) => each.id === id);
   if (!piece || !blocks) return null;
   const block = blocks[piece.kind === 'sidePanel' ? 'front' : piece.block];
-  const cuts = cutsOf(block);
+  const cuts = partingWedges(block).map(({ id }) => id);
   const number = numberOnBlock(piece, cuts.length);
   const [outer, inner] = [cuts[number - 1], cuts[number - 2]];
   if (outer) return { wedge: outer, sense: 1 };
   return inner === undefined ? null : { wedge: inner, sense: -1 };
 }
-
-/** The wedges between the panels of a block, from the centre line to the side. */
-const cutsOf = ({ wedges }: Block): string[] =>
-  wedges.filter(({ onCentre, extent }) => !onCentre && isThrough(extent)).map(({ id }) => id);
 
 const numberOnBlock = ({ kind, number }: Piece, cuts: number): number =>
   kind === 'sidePanel' ? cuts + 1 : number;

@@ -1,10 +1,11 @@
 // What can be had of a client or a style whose data have bad parts: all the rest, and a list of the parts left behind.
 
 import type * as z from 'zod/mini';
-import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
+import { DEFAULT_STYLE } from '../../engine';
 import type { Client, OwnStyle } from './book';
 import { clientSchema, ownStyleSchema } from './bookSchema';
 import { isObject } from './isObject';
+import { newClient, newDraft } from './newClient';
 
 /** A part that could not be read. `path` is its place among the data; `draft` the name of the draft it belongs to. */
 export interface BadPart {
@@ -48,20 +49,11 @@ function mend(data: unknown, schema: z.ZodMiniType, { part, draftAt }: Mending):
   return null;
 }
 
-/** What stands for nothing known in each field of a client; one that is not named here may be left out. */
-const NOTHING_KNOWN: Readonly<Record<string, unknown>> = {
-  id: '',
-  name: '',
-  unit: 'in',
-  measurements: UNMEASURED,
-  takenOn: null,
-  earlier: [],
-  readings: {},
-  estimated: [],
-  archived: false,
-  lastUsed: null,
-  openDraft: '',
-};
+const NOTHING = { id: '', name: '' } as const;
+
+/** What stands for nothing known in each field of a client but her drafts; one that is not named here may be left out. */
+const { drafts: _, ...unknownClient } = newClient({ ...NOTHING, unit: 'in', draft: NOTHING });
+const NOTHING_KNOWN: Readonly<Record<string, unknown>> = unknownClient;
 
 function replaceInClient(client: Record<string, unknown>, path: readonly (string | number)[]): boolean {
   const [field, inner, ...deeper] = path;
@@ -103,16 +95,8 @@ function replaceInDrafts(
     return put(drafts.map((each, i) => (i === at ? next : each)));
   }
   const left = drafts.filter((_, i) => i !== at);
-  return put(left.length > 0 ? left : [{ ...EMPTY_DRAFT }]);
+  return put(left.length > 0 ? left : [newDraft({ id: 'draft-1', name: '' })]);
 }
-
-const EMPTY_DRAFT = {
-  id: 'draft-1',
-  name: '',
-  style: DEFAULT_STYLE,
-  acknowledgedReduction: null,
-  comparison: null,
-};
 
 function replaceInStyle(own: Record<string, unknown>, path: readonly (string | number)[]): boolean {
   const [field, ...inner] = path;

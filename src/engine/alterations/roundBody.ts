@@ -1,6 +1,6 @@
 // Seams and places round the closed half body, counted from centre front past the side to centre back.
 
-import type { Block } from '../block/block';
+import { type Block, partingWedges } from '../block/block';
 import { isThrough } from '../block/extent';
 import type { DraftedWedge } from '../block/wedge';
 import { sewnDistanceAt } from '../edges/edgeLine';
@@ -38,7 +38,7 @@ const SIDE_PANEL: PanelName = { kind: 'sidePanel' };
 
 /** Where seams and darts of a style stand on its blocks. */
 export function roundBody(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): RoundBody {
-  const cuts = { front: cutsOf(blocks.front), back: cutsOf(blocks.back) };
+  const cuts = { front: partingWedges(blocks.front), back: partingWedges(blocks.back) };
   const isJoined = joinedSide && cuts.front.length > 0 && cuts.back.length > 0;
   const pieceAt = (block: BlockName, number: number): PanelName =>
     isJoined && number === cuts[block].length + 1 ? SIDE_PANEL : panel(block, number);
@@ -67,12 +67,6 @@ export function roundBody(blocks: Blocks, { joinedSide = false }: Pick<Style, 'j
     lines: [first, ...front, sideSeam, ...[...behind].reverse(), last].map(({ line }) => line),
     seams: [first, ...front, ...(isJoined ? [] : [sideSeam]), ...behind, last],
   };
-}
-
-/** The wedges that part two panels, as panels are counted. */
-function cutsOf({ wedges }: Block): DraftedWedge[] {
-  const centre = wedges.find((wedge) => wedge.onCentre);
-  return wedges.filter((wedge) => wedge !== centre && isThrough(wedge.extent));
 }
 
 /** The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none. */

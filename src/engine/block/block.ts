@@ -12,7 +12,7 @@ import type { BlockName, LevelName } from '../terms/names';
 import { TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Amendments } from './amendments';
 import { sizeWedges } from './balance';
-import { checkExtent, extentOf, shutWhereEmpty, THROUGH } from './extent';
+import { checkExtent, extentOf, isThrough, shutWhereEmpty, THROUGH } from './extent';
 import type { Level } from './levels';
 import { lineDown, PAST_BUST_ROUND_MM } from './lineDown';
 import type { Shouldered } from './shoulders';
@@ -129,6 +129,13 @@ export function draftBlock(
   if (frame) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
   const edges = upper && { frame: upper.frame, ends: upper.ends, inward: upper.inward };
   return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
+}
+
+/** The wedges that part two panels of a block, from the centre line to the side; the panel beyond the n-th has number n + 1. */
+export function partingWedges({ wedges }: Pick<Block, 'wedges'>): DraftedWedge[] {
+  const centre = wedges.find((wedge) => wedge.onCentre);
+  // A second wedge on the centre line parts off a panel of no width, which is refused.
+  return wedges.filter((wedge) => wedge !== centre && isThrough(wedge.extent));
 }
 
 const atStations = (wedge: Wedge, { stations }: Amendments): Wedge => {

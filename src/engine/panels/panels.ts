@@ -1,6 +1,6 @@
 // Cutting the two blocks apart: which panel lies between which legs, and which edges are sewn together.
 
-import type { Block } from '../block/block';
+import { type Block, partingWedges } from '../block/block';
 import { isThrough } from '../block/extent';
 import type { Level } from '../block/levels';
 import type { DraftedWedge } from '../block/wedge';
@@ -32,8 +32,7 @@ export function cutPanels(
   const issues: Issue[] = [];
   const panels: Panel[] = [];
   const centre = block.wedges.find((wedge) => wedge.onCentre);
-  // A second wedge on the centre line cuts a panel of no width, which is refused.
-  const cuts = block.wedges.filter((wedge) => wedge !== centre && isThrough(wedge.extent));
+  const cuts = partingWedges(block);
   const darts = block.wedges
     .filter((wedge) => !isThrough(wedge.extent) && [...wedge.intake.values()].some((taken) => taken > 0))
     .map((wedge) => dartOn(block.name, wedge));
