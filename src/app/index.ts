@@ -2,7 +2,7 @@
 
 export { ErrorBoundary } from './components/ErrorBoundary';
 export { App } from './shell/App';
-export { NotOpened } from './shell/NotOpened';
+export { NotOpened } from './shell/notices/NotOpened';
 export { BookStorage } from './storage/bookStorage';
 export { BooksContext } from './storage/booksContext';
 export { exclusiveOf } from './storage/exclusive';

@@ -15,13 +15,13 @@ export {
 export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
 export { shareOverSeams } from './alterations/shareOverSeams';
 export { type Block, partingWedges } from './block/block';
-export { dartAngle } from './block/closedDart';
-export { isThrough, reaches } from './block/extent';
-export type { Level } from './block/levels';
-export { axisX, stationOf, stationX } from './block/station';
+export { dartAngle } from './block/lines/closedDart';
+export { isThrough, reaches } from './block/lines/extent';
+export type { Level } from './block/lines/levels';
+export { axisX, stationOf, stationX } from './block/lines/station';
+export type { DraftedWedge } from './block/lines/wedge';
+export type { UpperEnd } from './block/shoulders/upperEdges';
 export { type Turn, turnIntake } from './block/turnIntake';
-export type { UpperEnd } from './block/upperEdges';
-export type { DraftedWedge } from './block/wedge';
 export {
   MEASUREMENTS,
   type MeasurementGroup,

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const [LIGHT = '', DARK = ''] = readFileSync('src/app/styles/base.css', 'utf8').split(
+const [LIGHT = '', DARK = ''] = readFileSync('src/app/styles/window/base.css', 'utf8').split(
   'prefers-color-scheme: dark',
 );
 const NOTES = readFileSync('src/app/styles/design.md', 'utf8');

@@ -29,6 +29,8 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
       'geometry/offset',
       'style',
       'body',
+      'block/lines',
+      'block/shoulders',
       'block',
       'edges',
       'panels',
@@ -61,12 +63,13 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ...['svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf'],
     ...['draftingSheet/elements', 'draftingSheet/steps', 'draftingSheet'],
   ],
-  table: ['layout', 'handles', 'gestures', 'view'],
+  table: ['layout', 'handles', 'gestures', 'view', 'view/closedUp'],
   app: [
-    ...['store', 'storage/records', 'storage', 'offline', 'components/fields', 'components', 'styles'],
+    ...['store', 'storage/records', 'storage', 'offline', 'components/fields', 'components'],
+    ...['styles/window', 'styles/measure', 'styles/draft', 'styles'],
     ...['measure/figure', 'help', 'measure/rows', 'measure'],
-    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'worn', 'fit'],
-    ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell'],
+    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'worn/view', 'worn', 'fit'],
+    ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell/book', 'shell/notices', 'shell'],
   ],
 };
 

@@ -30,7 +30,7 @@ describe('a dart on the table', () => {
     await expect.poll(() => panels.count()).toBe(3);
     await choose(page, 'Side-front', 'Closed');
     await expect.poll(() => panels.count()).toBe(2);
-    expect(await page.locator('.block-front .drill').count()).toBe(2);
+    await expect.poll(() => page.locator('.block-front .drill').count()).toBe(2);
     const lower = page.getByRole('slider', { name: 'Side-front dart, lower point' });
     expect(await lower.getAttribute('aria-valuetext')).toBe('3 in below the waist');
     await pull(page, lower, 0, -30);
@@ -79,7 +79,7 @@ describe('a dart on the table', () => {
     await page.getByRole('button', { name: 'Side-front dart' }).waitFor();
     await page.getByRole('link', { name: 'Fit', exact: true }).click();
     await page.getByRole('button', { name: 'Dart in Front 2', exact: true }).click();
-    expect(await page.locator('.edge.pointed-out').count()).toBe(2);
+    await expect.poll(() => page.locator('.edge.pointed-out').count()).toBe(2);
   });
 });
 
@@ -110,8 +110,8 @@ describe('a side panel in one', () => {
     await openTab(page, 'Garment');
     await page.getByRole('checkbox', { name: 'Side panel cut in one' }).check();
     await page.getByText('no side seam', { exact: true }).waitFor();
-    expect(await page.locator('.draft-canvas [data-piece="side"]').count()).toBe(2);
-    expect(await page.locator('.draft-canvas .side-line').count()).toBe(2);
+    await expect.poll(() => page.locator('.draft-canvas [data-piece="side"]').count()).toBe(2);
+    await expect.poll(() => page.locator('.draft-canvas .side-line').count()).toBe(2);
     await page.getByRole('link', { name: 'Fit', exact: true }).click();
     await expect.poll(() => page.locator('.closed-panel[data-piece="side"]').count()).toBe(1);
     await page.getByRole('button', { name: 'Side panel + Back 2', exact: true }).waitFor();

@@ -60,7 +60,7 @@ describe('undo and redo in the header', () => {
       }
       expect(await history(page, 'Undo').isDisabled()).toBe(true);
       expect(await page.getByRole('textbox', { name: 'Waist girth' }).inputValue()).toBe('29 1/2');
-      expect(await history(page, 'Redo').getAttribute('title')).toBe('Redo: unit');
+      await expect.poll(() => history(page, 'Redo').getAttribute('title')).toBe('Redo: unit');
       await history(page, 'Redo').click();
       await page.getByRole('button', { name: 'Redo: waist girth' }).waitFor();
       expectQuiet(visitor);

@@ -12,7 +12,7 @@ describe('Draft before anything is measured', () => {
     await page.getByRole('button', { name: 'Begin with your own client' }).click();
     await page.getByRole('link', { name: 'Draft', exact: true }).click();
     await page.getByText('The draft needs').waitFor();
-    expect(await page.getByRole('link', { name: 'Go to the measurements' }).count()).toBe(1);
+    await page.getByRole('link', { name: 'Go to the measurements' }).waitFor();
     await openTab(page, 'Garment');
     const safety = page.getByRole('region', { name: 'The wearer’s safety' });
     await safety.getByText('The waist is to be taken in by 2 in; it is not measured yet.').waitFor();

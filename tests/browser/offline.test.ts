@@ -49,7 +49,7 @@ describe('with the network off', () => {
   });
 });
 
-describe('a later build', () => {
+describe('a later build', { timeout: 120_000 }, () => {
   let server: ChangingServer;
   beforeEach(async () => {
     server = await changingServer(inject('appFolder'));
@@ -63,6 +63,9 @@ describe('a later build', () => {
       await (await navigator.serviceWorker.ready).update();
     });
   const title = (page: Page) => page.title().catch(() => '');
+  /** A worker takes over once the one before it is idle, which the browser may notice only after half a minute. */
+  const becomesLater = (page: Page) =>
+    expect.poll(() => title(page), { timeout: 45_000 }).toBe('Later Staywright');
 
   /** Two windows of the build that is there. */
   async function twoWindows(): Promise<[Page, Page]> {
@@ -86,7 +89,7 @@ describe('a later build', () => {
     await first.locator('.closed-up').waitFor();
     await waist(second).fill('28 1/4');
     await use(first).click();
-    for (const page of [first, second]) await expect.poll(() => title(page)).toBe('Later Staywright');
+    for (const page of [first, second]) await becomesLater(page);
     expect(await waist(second).inputValue()).toBe('28 1/4');
     await first.getByRole('link', { name: 'Cut', exact: true }).click();
     await first.getByRole('button', { name: 'Download the PDF' }).waitFor();
@@ -103,7 +106,7 @@ describe('a later build', () => {
     });
     await waist(second).fill('28 1/4');
     await use(first).click();
-    await expect.poll(() => title(first)).toBe('Later Staywright');
+    await becomesLater(first);
     await second.getByText('A later version of this page is in use in another tab.').waitFor();
     expect(await second.title()).toBe('Staywright');
     expect(await waist(second).inputValue()).toBe('28 1/4');
@@ -136,7 +139,7 @@ describe('a later build', () => {
       server.missing.clear();
       await lookForUpdate(page);
       await use(page).click();
-      await expect.poll(() => title(page)).toBe('Later Staywright');
+      await becomesLater(page);
       await page.locator('.closed-up').waitFor();
     },
   );
@@ -152,7 +155,7 @@ describe('a later build', () => {
     server.buildLater('Later');
     await lookForUpdate(first);
     await use(first).click();
-    for (const page of [first, second]) await expect.poll(() => title(page)).toBe('Later Staywright');
+    for (const page of [first, second]) await becomesLater(page);
     expect(await kept(first)).toEqual(expect.arrayContaining(before));
     const context = first.context();
     await first.close();

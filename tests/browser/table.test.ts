@@ -140,7 +140,7 @@ describe('the table in hand', () => {
     await page.mouse.up();
     await expect.poll(name).toBe('Inner front wedge: distance from the centre line');
     await page.getByRole('heading', { name: 'Inner front wedge' }).waitFor();
-    expect(await page.getByRole('button', { name: /^Undo: bust wedge/ }).count()).toBe(1);
+    await page.getByRole('button', { name: /^Undo: bust wedge/ }).waitFor();
   });
 
   it.each([
@@ -308,7 +308,7 @@ describe('the table in hand', () => {
     await page.locator('.add-guide').waitFor();
     await page.mouse.click(panel.x + panel.width / 2, panel.y + panel.height / 2);
     await page.locator('[data-piece="front-4"]').first().waitFor();
-    expect(await page.locator('.add-guide').count()).toBe(0);
+    await page.locator('.add-guide').waitFor({ state: 'detached' });
     await page.getByRole('button', { name: /^Undo/ }).click();
     await expect.poll(() => page.locator('[data-piece="front-4"]').count()).toBe(0);
   });
@@ -332,7 +332,7 @@ describe('the table in hand', () => {
     await earlier.waitFor({ state: 'attached' });
     expect(await first()).toBe(drawn);
     await compare.click();
-    expect(await earlier.count()).toBe(0);
+    await earlier.waitFor({ state: 'detached' });
   });
 
   it('shows real size once the screen was measured', async () => {

@@ -48,6 +48,6 @@ describe('the card of the field in hand', () => {
     }
     expect(await numbers()).toEqual(before);
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
-    expect(await page.locator('.fraction-keys').count()).toBe(0);
+    await expect.poll(() => page.locator('.fraction-keys').count()).toBe(0);
   });
 });

@@ -47,7 +47,8 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
   { name: 'process', include: PROCESS, isolate: false },
   { name: 'properties', include: PROPERTIES, isolate: false },
-  { name: 'built', include: BUILT, isolate: false, globalSetup: ['tests/support/builtApp.ts'] },
+  // Tried a second time: on a loaded machine a browser may take longer than a test waits.
+  { name: 'built', include: BUILT, isolate: false, retry: 1, globalSetup: ['tests/support/builtApp.ts'] },
 ];
 
 export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test, i) => ({

@@ -10,11 +10,11 @@ import { BooksContext } from '../storage/booksContext';
 import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
-import { KeepingArea } from './KeepingArea';
 import { keepFocus } from './keepFocus';
+import { KeepingArea } from './notices/KeepingArea';
+import { UnreadNotice } from './notices/UnreadNotice';
+import { UpdateNotice } from './notices/UpdateNotice';
 import { STEPS, type StepName, useStep } from './steps';
-import { UnreadNotice } from './UnreadNotice';
-import { UpdateNotice } from './UpdateNotice';
 
 // The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
 const DraftStep = lazyPart(async () => (await import('../draft/DraftStep')).DraftStep);

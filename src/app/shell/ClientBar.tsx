@@ -7,7 +7,7 @@ import { lazyPart } from '../components/later';
 import { seen } from '../store/store';
 import { useStore } from '../store/storeContext';
 
-const ClientBook = lazyPart(async () => (await import('./ClientBook')).default);
+const ClientBook = lazyPart(async () => (await import('./book/ClientBook')).default);
 
 const UNITS: readonly { unit: Unit; label: string }[] = [
   { unit: 'in', label: SHELL.clientBar.units.in },

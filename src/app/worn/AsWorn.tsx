@@ -4,11 +4,11 @@ import { useState } from 'react';
 import { notJudgedSentence, WORN } from '../../document';
 import { useDraft, useOpen } from '../store/storeContext';
 import '../styles/worn.css';
-import { SHADINGS, type Shading } from './shades';
 import { useWorn } from './useWorn';
+import { SHADINGS, type Shading } from './view/shades';
+import { WornView } from './view/WornView';
 import { WornPlaces, WornTable } from './WornFigures';
 import { WornLegend } from './WornLegend';
-import { WornView } from './WornView';
 
 export default function AsWorn() {
   const draft = useDraft();

@@ -1,7 +1,7 @@
 // The fit in words and figures: the worst places with what cures them, and a table by region, edge and mark.
 
 import { WORN } from '../../document';
-import type { WornHalfFigures } from './wornPicture';
+import type { WornHalfFigures } from './view/wornPicture';
 
 export function WornPlaces({ halves }: { readonly halves: readonly WornHalfFigures[] }) {
   const places = halves.flatMap(({ side, worst }) =>

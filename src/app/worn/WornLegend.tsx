@@ -1,7 +1,7 @@
 // What the colours mean: each band with its limits.
 
 import { WORN } from '../../document';
-import { SCALES, type Shading } from './shades';
+import { SCALES, type Shading } from './view/shades';
 
 export function WornLegend({ shading }: { readonly shading: Shading }) {
   if (shading === 'cloth') return null;

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react';
 import type { BodySides, Draft, Measurements, Style } from '../../engine';
-import type { WornResult } from './wornPicture';
+import type { WornResult } from './view/wornPicture';
 import { toBeSewn, type WornAnswer, type WornRequest } from './wornRequest';
 
 export interface Worn {

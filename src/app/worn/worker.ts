@@ -1,7 +1,7 @@
 // The worker that sews a draft on its body. It looks for a newer request between its steps, and leaves the older one off.
 
 import { sewing } from '../../engine';
-import { buffersOf, wornResult } from './wornPicture';
+import { buffersOf, wornResult } from './view/wornPicture';
 import type { WornAnswer, WornRequest } from './wornRequest';
 
 /** Work is given up after so long; the garment is then not at rest. */

@@ -1,7 +1,7 @@
 // What the page asks of the worker, and what that answers.
 
 import type { BodySides, Draft, Measurements, Style } from '../../engine';
-import type { WornResult } from './wornPicture';
+import type { WornResult } from './view/wornPicture';
 
 export interface WornRequest {
   /** Counted up; an answer has its request's number. */

@@ -1,6 +1,6 @@
 // A panel with its edges moved and raised as a fitting asks, and its darts with it.
 
-import { closedAgain } from '../block/closedDart';
+import { closedAgain } from '../block/lines/closedDart';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { raisedHeight, raisedLine } from '../panels/raise';

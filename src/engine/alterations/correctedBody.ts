@@ -1,6 +1,6 @@
 // Where the bust point was measured, corrected by what a fitting showed.
 
-import { levelsOf } from '../block/levels';
+import { levelsOf } from '../block/lines/levels';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { checkStyle } from '../style/checkStyle';

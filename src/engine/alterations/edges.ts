@@ -1,6 +1,6 @@
 // Alterations of edges: top edge and hem raised or lowered, and ends of seams in neckline and armhole.
 
-import type { UpperEnd } from '../block/upperEdges';
+import type { UpperEnd } from '../block/shoulders/upperEdges';
 import type { BaseDraft } from '../edges/baseDraft';
 import { changeEdge, crossingAt, type DraftedEdge } from '../edges/edgeLine';
 import { type SmoothLine, smoothLine, xAt } from '../geometry/smoothLine';

@@ -1,6 +1,6 @@
 // What alterations took of the girths, and where each level lies on the panels.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { raisedHeight } from '../panels/raise';

@@ -1,8 +1,8 @@
 // Seams and places round the closed half body, counted from centre front past the side to centre back.
 
 import { type Block, partingWedges } from '../block/block';
-import { isThrough } from '../block/extent';
-import type { DraftedWedge } from '../block/wedge';
+import { isThrough } from '../block/lines/extent';
+import type { DraftedWedge } from '../block/lines/wedge';
 import { sewnDistanceAt } from '../edges/edgeLine';
 import { xAt } from '../geometry/smoothLine';
 import type { Style } from '../style/style';

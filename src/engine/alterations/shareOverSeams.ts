@@ -1,7 +1,7 @@
 // From the gaps of a lacing, read level by level on the mock-up, to what each seam takes in or lets out.
 
 import type { Block } from '../block/block';
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { growthUpTo } from '../block/spring';
 import { at, numberAt } from '../geometry/lists';
 import { halfOpenAt, openWidth } from '../style/openings';

@@ -1,7 +1,7 @@
 // Ends of seams in neckline, shoulder and armhole after an alteration.
 
 import type { Block } from '../block/block';
-import type { UpperEdges, UpperEnd } from '../block/upperEdges';
+import type { UpperEdges, UpperEnd } from '../block/shoulders/upperEdges';
 import { type Heading, moveAlong } from '../geometry/cubicLength';
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { type SmoothLine, slopeAt, xAt } from '../geometry/smoothLine';

@@ -2,7 +2,7 @@
 
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import type { Extent } from './extent';
+import type { Extent } from './lines/extent';
 
 export interface Amendments {
   /** Room that balanced wedges leave beside them over the usual, mm, by block and level. */

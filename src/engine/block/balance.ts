@@ -5,11 +5,11 @@ import { halfOpenAt } from '../style/openings';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { reaches } from './extent';
-import { halfGirth, type Level } from './levels';
-import type { AskedEnd } from './shoulderFrame';
+import { reaches } from './lines/extent';
+import { halfGirth, type Level } from './lines/levels';
+import { axisX, onCentre } from './lines/station';
+import type { AskedEnd } from './shoulders/shoulderFrame';
 import { type BlockWedges, springBelowWaist } from './spring';
-import { axisX, onCentre } from './station';
 
 /** Intakes in mm per wedge id and level; `unplaced` is what balancing left to the side seam. */
 export interface SizedWedges {

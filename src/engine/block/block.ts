@@ -12,10 +12,11 @@ import type { BlockName, LevelName } from '../terms/names';
 import { TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Amendments } from './amendments';
 import { sizeWedges } from './balance';
-import { checkExtent, extentOf, isThrough, shutWhereEmpty, THROUGH } from './extent';
-import type { Level } from './levels';
-import { lineDown, PAST_BUST_ROUND_MM } from './lineDown';
-import type { Shouldered } from './shoulders';
+import { checkExtent, extentOf, isThrough, shutWhereEmpty, THROUGH } from './lines/extent';
+import type { Level } from './lines/levels';
+import { lineDown, PAST_BUST_ROUND_MM } from './lines/lineDown';
+import { type DraftedWedge, draftWedge } from './lines/wedge';
+import type { Shouldered } from './shoulders/shoulders';
 import {
   endOn,
   pastEnd,
@@ -23,8 +24,7 @@ import {
   type UpperEdges,
   type UpperEnd,
   type UpperProgress,
-} from './upperEdges';
-import { type DraftedWedge, draftWedge } from './wedge';
+} from './shoulders/upperEdges';
 
 export interface Block {
   readonly name: BlockName;

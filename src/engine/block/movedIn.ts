@@ -6,10 +6,10 @@ import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
 import type { Block } from './block';
-import { isThrough } from './extent';
-import type { Level } from './levels';
-import { stationOf } from './station';
-import type { DraftedWedge } from './wedge';
+import { isThrough } from './lines/extent';
+import type { Level } from './lines/levels';
+import { stationOf } from './lines/station';
+import type { DraftedWedge } from './lines/wedge';
 
 /** So much cloth is left between wedges that are moved in, so that a curve between two levels has room as well. mm */
 const PANEL_MM = LEAST_PANEL_MM + 6;

@@ -6,9 +6,9 @@ import type { Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import { isDart } from '../style/wedgeKind';
 import type { BlockName, LevelName } from '../terms/names';
-import { type Extent, reaches } from './extent';
-import { halfGirth, type Level } from './levels';
-import { axisX, onCentre } from './station';
+import { type Extent, reaches } from './lines/extent';
+import { halfGirth, type Level } from './lines/levels';
+import { axisX, onCentre } from './lines/station';
 
 /** The wedges of one block while they are sized. */
 export interface BlockWedges {

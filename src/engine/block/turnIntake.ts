@@ -4,10 +4,10 @@ import { distance, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { LevelName, PerLevel } from '../terms/names';
 import type { Block } from './block';
-import { dartAngle } from './closedDart';
-import { reaches } from './extent';
-import type { Level } from './levels';
-import type { DraftedWedge } from './wedge';
+import { dartAngle } from './lines/closedDart';
+import { reaches } from './lines/extent';
+import type { Level } from './lines/levels';
+import type { DraftedWedge } from './lines/wedge';
 
 /** A place on a wedge: at a level, which may lie above or below the bust line. */
 interface WedgePlace {

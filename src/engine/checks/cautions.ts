@@ -1,6 +1,6 @@
 // What the maker should be told before cloth is cut: fit, sitting room, and the wearer's safety.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import type { Body } from '../body/body';
 import type { FinishedSeam } from '../pieces/finishedSeam';
 import type { Style } from '../style/style';

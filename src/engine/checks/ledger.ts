@@ -1,6 +1,6 @@
 // The girth ledger: what the tape would read round the sewn panels, against what it should, and where the difference went.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import type { Shaping } from '../block/shaping';
 import type { LevelEdge } from '../edges/levelEdges';
 import { crossingsAt } from '../geometry/polyline';

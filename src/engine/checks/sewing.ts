@@ -1,7 +1,7 @@
 // What cannot be sewn as it is drawn: seams and edges that bend too tightly, seams that lean too far, and a top edge that
 // makes a beak at the underarm. Read off the finished pieces.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { bendTighterThan, leanOver, pointAlong, type Reading } from '../geometry/bend';
 import type { Point } from '../geometry/point';
 import { edgesAt, outerEdge } from '../pieces/edgeLookup';

@@ -1,7 +1,7 @@
 // Wedges set by hand that take more than the girth gives: the side seam makes up for it and runs outwards.
 
 import type { Block } from '../block/block';
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
 import { inches } from '../terms/units';

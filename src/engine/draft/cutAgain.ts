@@ -1,7 +1,7 @@
 // Base draft and panels, drafted again with less where balanced wedges leave a panel too narrow or a dart shuts at an edge.
 
 import { type Amendments, NO_AMENDMENTS } from '../block/amendments';
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { movedIn } from '../block/movedIn';
 import type { Body } from '../body/body';
 import { type BaseDraft, makeBaseDraft } from '../edges/baseDraft';

@@ -11,7 +11,7 @@ import {
 import { correctedBody } from '../alterations/correctedBody';
 import type { Block } from '../block/block';
 import { checkClosure } from '../block/closure';
-import { type Level, levelsOf } from '../block/levels';
+import { type Level, levelsOf } from '../block/lines/levels';
 import { shapingAt } from '../block/shaping';
 import { checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';

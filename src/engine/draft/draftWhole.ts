@@ -4,7 +4,7 @@
 import { type Alteration, refused } from '../alterations/alteration';
 import type { HalfAlterations } from '../alterations/alterDraft';
 import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/ofSide';
-import { napeOf } from '../block/shoulderFrame';
+import { napeOf } from '../block/shoulders/shoulderFrame';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type BodySides, bodyOfSide, checkSides, differs, wholeSides } from '../body/sides';

@@ -1,6 +1,6 @@
 // The proof of a garment whose halves differ: both halves' rows, the seams that join left to right, and girths summed.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import type { EdgeContinuityRow } from '../checks/edgeContinuity';
 import type { LedgerRow } from '../checks/ledger';
 import type { DartWalkRow, SeamWalkRow } from '../checks/seamWalk';

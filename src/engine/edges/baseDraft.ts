@@ -2,9 +2,9 @@
 
 import { type Amendments, NO_AMENDMENTS } from '../block/amendments';
 import { type Block, draftBlock } from '../block/block';
-import { type Level, topHeight } from '../block/levels';
-import type { ShoulderFrame } from '../block/shoulderFrame';
-import { shouldersOf } from '../block/shoulders';
+import { type Level, topHeight } from '../block/lines/levels';
+import type { ShoulderFrame } from '../block/shoulders/shoulderFrame';
+import { shouldersOf } from '../block/shoulders/shoulders';
 import type { Body } from '../body/body';
 import type { EdgeShape, Style } from '../style/style';
 import type { Issue } from '../terms/issue';

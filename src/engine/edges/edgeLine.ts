@@ -2,7 +2,7 @@
 // wedge's intake does not bend it.
 
 import type { Block } from '../block/block';
-import { stationX } from '../block/station';
+import { stationX } from '../block/lines/station';
 import { at as elementAt, first, last } from '../geometry/lists';
 import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';

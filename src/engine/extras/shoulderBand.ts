@@ -1,7 +1,7 @@
 // The off-shoulder band: what lies above the strapless top edge of a shouldered block, one piece a block, cut with its wedges
 // sewn up.
 
-import { armholeCurve, necklineCurve, type ShoulderFrame } from '../block/shoulderFrame';
+import { armholeCurve, necklineCurve, type ShoulderFrame } from '../block/shoulders/shoulderFrame';
 import { crossingAt, type DraftedEdge, type EdgeLine } from '../edges/edgeLine';
 import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import { first, last } from '../geometry/lists';

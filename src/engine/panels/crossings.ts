@@ -1,7 +1,7 @@
 // Where top edge and hem cross a seam of the draft.
 
 import type { Block } from '../block/block';
-import type { UpperEnd } from '../block/upperEdges';
+import type { UpperEnd } from '../block/shoulders/upperEdges';
 import type { BaseDraft } from '../edges/baseDraft';
 import { type SeamCrossing, seamCrossing } from './seamCrossing';
 import type { Seam, SeamEdge } from './seamEdge';

@@ -1,7 +1,7 @@
 // Both blocks cut into panels, with their darts settled and the side panel joined, and the seams between them.
 
 import type { Block } from '../block/block';
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import type { DraftedEdge } from '../edges/edgeLine';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';

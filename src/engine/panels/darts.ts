@@ -1,6 +1,6 @@
 // Darts on their panels: an open one parts top edge or hem and has a seam; a closed one lies wholly inside.
 
-import type { Extent } from '../block/extent';
+import type { Extent } from '../block/lines/extent';
 import { xAt } from '../geometry/smoothLine';
 import { identifyDart, identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';

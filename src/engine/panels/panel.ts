@@ -1,6 +1,6 @@
 // A panel as it is cut from its block, before its ends are trued.
 
-import type { Extent } from '../block/extent';
+import type { Extent } from '../block/lines/extent';
 import type { SmoothLine } from '../geometry/smoothLine';
 import type { PieceIdentity } from '../terms/identity';
 import type { BlockName } from '../terms/names';

@@ -1,9 +1,9 @@
 // Cutting the two blocks apart: which panel lies between which legs, and which edges are sewn together.
 
 import { type Block, partingWedges } from '../block/block';
-import { isThrough } from '../block/extent';
-import type { Level } from '../block/levels';
-import type { DraftedWedge } from '../block/wedge';
+import { isThrough } from '../block/lines/extent';
+import type { Level } from '../block/lines/levels';
+import type { DraftedWedge } from '../block/lines/wedge';
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { LEAST_PANEL_MM } from '../style/style';
 import {

@@ -1,7 +1,7 @@
 // A side panel without a side seam: the outermost front and back panels in one piece. Laid side line to side line they would
 // leave a wedge open between them; it is moved into the seams beside the panel, so that its middle runs straight down.
 
-import { closedAgain } from '../block/closedDart';
+import { closedAgain } from '../block/lines/closedDart';
 import { combine, type SmoothLine, straightDown, xAt } from '../geometry/smoothLine';
 import { identifyPiece, identifyWedgeSeam } from '../terms/identity';
 import type { Panel, PanelDart } from './panel';

@@ -1,6 +1,6 @@
 // Truing: mates made equal in length by construction, and edges that run straight across a sewn seam.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { slopeAt } from '../geometry/smoothLine';
 import type { LevelName } from '../terms/names';

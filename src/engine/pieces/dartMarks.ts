@@ -1,6 +1,6 @@
 // What a dart leaves on the cloth: its stitching lines, drill marks inside its points, and the shape of the edge across it.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { distance, type Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';

@@ -1,6 +1,6 @@
 // Makes the piece of a trued panel: its edges, cut line, grain and marks.
 
-import type { Level } from '../block/levels';
+import type { Level } from '../block/lines/levels';
 import { at } from '../geometry/lists';
 import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';

@@ -2,7 +2,7 @@
 // to the side.
 
 import type { Block } from '../block/block';
-import { edgesFrom, type RestOfEdges, type UpperEdges, type UpperEnd } from '../block/upperEdges';
+import { edgesFrom, type RestOfEdges, type UpperEdges, type UpperEnd } from '../block/shoulders/upperEdges';
 import type { EdgeEnd } from '../edges/edgePoints';
 import type { Cubic } from '../geometry/cubic';
 import { cutCubics, type Heading, laidBetween } from '../geometry/cubicLength';

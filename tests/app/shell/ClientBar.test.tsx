@@ -1,7 +1,7 @@
 import { screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
+import ClientBook from '../../../src/app/shell/book/ClientBook';
 import { ClientBar } from '../../../src/app/shell/ClientBar';
-import ClientBook from '../../../src/app/shell/ClientBook';
 import { addClient, type Book, DEMO_BOOK, openClientOf } from '../../../src/document';
 import { onTable } from '../withStore';
 

@@ -3,7 +3,7 @@
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import AsWorn from '../../../src/app/worn/AsWorn';
-import { wornResult } from '../../../src/app/worn/wornPicture';
+import { wornResult } from '../../../src/app/worn/view/wornPicture';
 import type { WornRequest } from '../../../src/app/worn/wornRequest';
 import { changeStyle, DEMO_BOOK, NAMED_STYLES } from '../../../src/document';
 import { type Style, sewGarment } from '../../../src/engine';

@@ -1,9 +1,17 @@
 // What the worker hands to the page: the garment, its body and its lacing, and what is seen at a place of the picture.
 
 import { describe, expect, it } from 'vitest';
-import { FRONT, frameOf, moved, projected, projection, seenAt, VIEWS } from '../../../src/app/worn/camera';
-import { bandPlace, SCALES } from '../../../src/app/worn/shades';
-import { buffersOf, wornResult } from '../../../src/app/worn/wornPicture';
+import {
+  FRONT,
+  frameOf,
+  moved,
+  projected,
+  projection,
+  seenAt,
+  VIEWS,
+} from '../../../src/app/worn/view/camera';
+import { bandPlace, SCALES } from '../../../src/app/worn/view/shades';
+import { buffersOf, wornResult } from '../../../src/app/worn/view/wornPicture';
 import { toBeSewn } from '../../../src/app/worn/wornRequest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { draftWhole, sewGarment } from '../../../src/engine';

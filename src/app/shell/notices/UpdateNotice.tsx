@@ -1,0 +1,104 @@
+// Says that a later version of the page lies ready, and changes to it when that is asked for: in every tab, once its work is kept.
+
+import { useEffect, useState } from 'react';
+import { SHELL, START } from '../../../document';
+import { BackupButton } from '../../components/BackupButton';
+import type { BookStorage } from '../../storage/bookStorage';
+import { useStore } from '../../store/storeContext';
+
+/** The page comes first; what is kept for the network's absence comes after it. ms */
+const REGISTER_MS = 1000;
+
+type KeptBook = Pick<BookStorage, 'status' | 'subscribe' | 'flush'>;
+
+export function UpdateNotice({ storage }: { storage: KeptBook }) {
+  const waiting = useWaitingWorker();
+  const isStuck = useTakenOver(storage);
+  const kept = useStore((state) => state.kept);
+  if (!waiting && !isStuck) return null;
+  return (
+    <div className="keeping" role="status">
+      {isStuck ? (
+        <p className="failed">
+          {SHELL.update.elsewhere}
+          <BackupButton book={kept} />
+          <button type="button" onClick={() => window.location.reload()}>
+            {START.reload}
+          </button>
+        </p>
+      ) : (
+        <p>
+          {SHELL.update.ready}
+          <button type="button" onClick={() => waiting?.postMessage('update')}>
+            {SHELL.update.use}
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/**
+ * Loads the page again when a later worker has taken charge, as soon as what is under way here is kept. True while that cannot be
+ * kept: the page then goes on as it is, with the files of its own build.
+ */
+function useTakenOver(storage: KeptBook): boolean {
+  const keep = useStore((state) => state.keep);
+  const [isStuck, setStuck] = useState(false);
+  useEffect(() => {
+    if (!('serviceWorker' in navigator)) return;
+    let hadWorker = navigator.serviceWorker.controller !== null;
+    let unsubscribe = (): void => undefined;
+    const reloadWhenKept = (): void => {
+      const { kind } = storage.status();
+      if (kind === 'saved') window.location.reload();
+      else setStuck(kind !== 'pending');
+    };
+    const takeOver = (): void => {
+      // The first worker of all finds the page that it was fetched for.
+      if (!hadWorker) {
+        hadWorker = true;
+        return;
+      }
+      keep({ code: 'passingChangeKept' });
+      storage.flush();
+      unsubscribe();
+      unsubscribe = storage.subscribe(reloadWhenKept);
+      reloadWhenKept();
+    };
+    navigator.serviceWorker.addEventListener('controllerchange', takeOver);
+    return () => {
+      navigator.serviceWorker.removeEventListener('controllerchange', takeOver);
+      unsubscribe();
+    };
+  }, [storage, keep]);
+  return isStuck;
+}
+
+/** The worker of a later build that waits to take over; null while there is none. */
+function useWaitingWorker(): ServiceWorker | null {
+  const [waiting, setWaiting] = useState<ServiceWorker | null>(null);
+  useEffect(() => {
+    if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+    let there = true;
+    const look = (registration: ServiceWorkerRegistration): void => {
+      if (there && registration.waiting && navigator.serviceWorker.controller)
+        setWaiting(registration.waiting);
+    };
+    const register = async (): Promise<void> => {
+      const registration = await navigator.serviceWorker.register('./sw.js');
+      look(registration);
+      registration.addEventListener('updatefound', () => {
+        const { installing } = registration;
+        installing?.addEventListener('statechange', () => look(registration));
+      });
+    };
+    // Where the browser refuses, the page works as before, with the network.
+    const wait = setTimeout(() => void register().catch(() => undefined), REGISTER_MS);
+    return () => {
+      there = false;
+      clearTimeout(wait);
+    };
+  }, []);
+  return waiting;
+}

@@ -1,0 +1,213 @@
+// What the screen needs of a sewn garment, as arrays that a worker can hand over.
+
+import {
+  type FitFigures,
+  type LevelName,
+  type NotJudged,
+  type PieceIdentity,
+  type Side,
+  sectionPoints,
+  type WholeMesh,
+  type WornGarment,
+  type WornHalf,
+  type WornPlace,
+  wholeMesh,
+  worstPlaces,
+} from '../../../engine';
+
+/** x to the wearer's left, y forwards, z up, mm; three numbers a vertex, three vertices a triangle. */
+interface Solid {
+  readonly places: Float32Array<ArrayBuffer>;
+  readonly triangles: Uint32Array<ArrayBuffer>;
+}
+
+export interface WornPicture extends Solid {
+  /** By vertex: mm, and parts of the length cut. */
+  readonly standOff: Float32Array<ArrayBuffer>;
+  readonly warp: Float32Array<ArrayBuffer>;
+  readonly weft: Float32Array<ArrayBuffer>;
+  /** By triangle, an index of `panels`. */
+  readonly panelOf: Uint16Array<ArrayBuffer>;
+  readonly panels: readonly PieceIdentity[];
+  readonly body: Solid;
+  /** Pairs of points, six numbers a stroke. */
+  /** Seams without a bone. */
+  readonly seams: Float32Array<ArrayBuffer>;
+  readonly bones: Float32Array<ArrayBuffer>;
+  readonly lacing: Float32Array<ArrayBuffer>;
+  readonly eyelets: Float32Array<ArrayBuffer>;
+}
+
+export interface WornHalfFigures {
+  readonly side: Side | null;
+  readonly figures: FitFigures;
+  readonly worst: readonly WornPlace[];
+}
+
+export interface WornResult {
+  readonly notJudged: NotJudged | null;
+  readonly leftOut: readonly PieceIdentity[];
+  /** Null where nothing was sewn. */
+  readonly picture: WornPicture | null;
+  readonly halves: readonly WornHalfFigures[];
+  /** What the waist lies in front of the plumb line, mm. */
+  readonly hollow: number;
+}
+
+export function wornResult({ notJudged, leftOut, halves }: WornGarment): WornResult {
+  return {
+    notJudged,
+    leftOut,
+    picture: halves.length > 0 ? pictureOf(halves) : null,
+    halves: halves.flatMap(({ side, figures, levels }) =>
+      figures ? [{ side, figures, worst: worstPlaces(figures, levels) }] : [],
+    ),
+    hollow: halves[0]?.body.hollow ?? 0,
+  };
+}
+
+/** The arrays of a result, to be handed over and not copied. */
+export const buffersOf = ({ picture }: WornResult): ArrayBuffer[] =>
+  picture
+    ? [
+        ...[picture.places, picture.standOff, picture.warp, picture.weft, picture.seams, picture.bones],
+        ...[
+          picture.lacing,
+          picture.eyelets,
+          picture.triangles,
+          picture.panelOf,
+          picture.body.places,
+          picture.body.triangles,
+        ],
+      ].map(({ buffer }) => buffer)
+    : [];
+
+function pictureOf(halves: readonly WornHalf[]): WornPicture {
+  const mesh = wholeMesh(halves);
+  const panels = [...new Map(mesh.panels.map((panel) => [panel.id, panel])).values()];
+  const indices = new Map(panels.map(({ id }, i) => [id, i]));
+  const count = mesh.standOff.length;
+  const at = (v: number): number[] => [...mesh.places.subarray(3 * v, 3 * v + 3)];
+  const strokes = (lines: readonly (readonly number[])[]): Float32Array<ArrayBuffer> =>
+    Float32Array.from(
+      lines.flatMap((line) => line.slice(1).flatMap((v, i) => [...at(line[i] ?? v), ...at(v)])),
+    );
+  const drawn = mesh.lines.filter(({ kind }) => kind !== 'top' && kind !== 'hem');
+  const laced = mesh.lines.filter(({ open }) => open).map(({ vertices }) => vertices.map(at));
+  return {
+    places: Float32Array.from(mesh.places),
+    triangles: Uint32Array.from(mesh.triangles),
+    standOff: Float32Array.from(mesh.standOff),
+    warp: byVertex(mesh.warp, mesh.triangles, count),
+    weft: byVertex(mesh.weft, mesh.triangles, count),
+    panelOf: Uint16Array.from(mesh.panels, ({ id }) => indices.get(id) ?? 0),
+    panels,
+    body: yielding(bodySolid(halves), mesh),
+    seams: strokes(drawn.filter(({ boned }) => !boned).map(({ vertices }) => vertices)),
+    bones: strokes(drawn.filter(({ boned }) => boned).map(({ vertices }) => vertices)),
+    lacing: Float32Array.from(lacingOf(laced)),
+    eyelets: Float32Array.from(
+      laced.flatMap((edge) => eyelets(edge).flatMap(([x = 0, y = 0, z = 0]) => [x, y, z - 1, x, y, z + 1])),
+    ),
+  };
+}
+
+/** A value by triangle as the mean of each vertex's triangles. */
+function byVertex(values: Float64Array, triangles: Int32Array, count: number): Float32Array<ArrayBuffer> {
+  const [sums, shares] = [new Float32Array(count), new Float32Array(count)];
+  for (const [k, v] of triangles.entries()) {
+    sums[v] = (sums[v] ?? 0) + (values[Math.floor(k / 3)] ?? 0);
+    shares[v] = (shares[v] ?? 0) + 1;
+  }
+  return sums.map((sum, v) => sum / (shares[v] || 1));
+}
+
+const ROW_MM = 9;
+const BELOW_LAST_MM = 90;
+/** Columns that are left out between two that are drawn. */
+const EVERY = 4;
+
+/** The body's skin from above the bust to below the hip; the left half of a left body, the right half of a right one. */
+function bodySolid(halves: readonly WornHalf[]): Solid {
+  const [left, right = left] = halves;
+  if (!left || !right) return { places: new Float32Array(0), triangles: new Uint32Array(0) };
+  const zOf = (name: LevelName): number => left.body.levels.find((level) => level.name === name)?.z ?? 0;
+  const [top, bottom] = [Math.min(-20, zOf('overBust') + 130), zOf('hip') - BELOW_LAST_MM];
+  const rows = Math.ceil((top - bottom) / ROW_MM);
+  const places: number[] = [];
+  let around = 0;
+  for (let j = 0; j <= rows; j += 1) {
+    const z = top + ((bottom - top) * j) / rows;
+    const [ring, other] = [sectionPoints(left.body.surface, z), sectionPoints(right.body.surface, z)];
+    const kept = ring
+      .map((point, k) => (point.x < 0 ? (other[k] ?? point) : point))
+      .filter((_, k) => k % EVERY === 0);
+    around = kept.length;
+    for (const { x, y } of kept) places.push(x, y, z);
+  }
+  const triangles: number[] = [];
+  for (let j = 0; j < rows; j += 1)
+    for (let i = 0; i < around; i += 1) {
+      const [a, b] = [j * around + i, j * around + ((i + 1) % around)];
+      triangles.push(a, a + around, b, b, a + around, b + around);
+    }
+  return { places: Float32Array.from(places), triangles: Uint32Array.from(triangles) };
+}
+
+/** The skin lies so far under the cloth that presses it in, and gives way so far round a place of the cloth, mm. */
+const UNDER_MM = 2;
+const REACH_MM = 18;
+
+/** The body's skin pressed in where the cloth presses it, so that it does not come out through the cloth. */
+function yielding({ places, triangles }: Solid, { places: cloth, standOff }: WholeMesh): Solid {
+  const pressed = places.slice();
+  for (let i = 0; i < places.length; i += 3) {
+    const [x = 0, y = 0, z = 0] = places.subarray(i, i + 3);
+    let depth = 0;
+    for (const [v, off] of standOff.entries()) {
+      if (off > 0 || UNDER_MM - off <= depth) continue;
+      const [dx, dy, dz] = [
+        (cloth[3 * v] ?? 0) - x,
+        (cloth[3 * v + 1] ?? 0) - y,
+        (cloth[3 * v + 2] ?? 0) - z,
+      ];
+      const reach = REACH_MM - off;
+      const square = dx * dx + dy * dy + dz * dz;
+      if (square >= reach * reach) continue;
+      depth = Math.max(depth, (UNDER_MM - off) * Math.min(1, 2 * (1 - Math.sqrt(square) / reach)));
+    }
+    const r = Math.hypot(x, y) || 1;
+    pressed[i] = x * (1 - depth / r);
+    pressed[i + 1] = y * (1 - depth / r);
+  }
+  return { places: pressed, triangles };
+}
+
+const EYELETS_APART_MM = 25;
+const INSIDE_EDGE_MM = 8;
+
+/** Lacing across each pair of laced edges, crossing from eyelet to eyelet. */
+function lacingOf(edges: readonly (readonly number[][])[]): number[] {
+  const half = edges.length / 2;
+  return edges.slice(0, half).flatMap((left, i) => {
+    const right = edges[half + i] ?? left;
+    const [l, r] = [eyelets(left), eyelets(right)];
+    return l
+      .slice(1)
+      .flatMap((eyelet, k) => [
+        ...[...(l[k] ?? eyelet), ...(r[k + 1] ?? eyelet)],
+        ...[...(r[k] ?? eyelet), ...eyelet],
+      ]);
+  });
+}
+
+/** Points evenly apart along an edge, a little away from it. */
+function eyelets(edge: readonly number[][]): number[][] {
+  const top = edge[0]?.[2] ?? 0;
+  const bottom = edge.at(-1)?.[2] ?? 0;
+  const count = Math.max(2, Math.round(Math.abs(top - bottom) / EYELETS_APART_MM));
+  return Array.from({ length: count }, (_, k) => {
+    const [x = 0, y = 0, z = 0] = edge[Math.round(((k + 0.5) / count) * (edge.length - 1))] ?? [];
+    return [x + Math.sign(x) * INSIDE_EDGE_MM, y, z];
+  });
+}

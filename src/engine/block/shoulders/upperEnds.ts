@@ -1,0 +1,170 @@
+// Where wedges end in neckline, shoulder and armhole: which wedges do, at which place of the sewn edges, and what they take there.
+
+import type { Body } from '../../body/body';
+import { cubicsLength, cutCubics, type Heading } from '../../geometry/cubicLength';
+import { between, type Point } from '../../geometry/point';
+import { halfOpenAt } from '../../style/openings';
+import type { Shoulders, Style } from '../../style/style';
+import type { EndsAt, UPPER_EDGES, Wedge } from '../../style/wedgeFields';
+import { isDart } from '../../style/wedgeKind';
+import { type Issue, issue } from '../../terms/issue';
+import type { BlockName } from '../../terms/names';
+import { inches } from '../../terms/units';
+import { dartAngle } from '../lines/closedDart';
+import type { Level } from '../lines/levels';
+import { type AskedEnd, armholeCurve, backNeckOf, necklineCurve, type ShoulderFrame } from './shoulderFrame';
+import type { FrontAndBack } from './shoulderLine';
+
+/** A wedge with the place where it ends. */
+interface EndingWedge {
+  readonly wedge: Wedge;
+  readonly at: EndsAt;
+}
+
+const MIDDLE: EndsAt = { edge: 'shoulder', part: 0.5 };
+
+/** Wedges that run up past the over-bust line, those that part panels first, from the bust-point line outwards. */
+const upwardWedges = (style: Style, block: BlockName): Wedge[] =>
+  style.wedges
+    .filter((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper)
+    .sort((a, b) => Number(isDart(a)) - Number(isDart(b)) || Math.abs(a.station) - Math.abs(b.station));
+
+/** Edges in their order from the centre towards the side. */
+const ORDER = ['neckline', 'shoulder', 'armhole'] as const satisfies readonly (typeof UPPER_EDGES)[number][];
+
+const rankOf = ({ at }: EndingWedge): number => ORDER.indexOf(at.edge) + at.part;
+
+/** Two wedges nearer than this in one edge, as a part of it, would leave no panel between them. */
+const LEAST_PART_APART = 0.15;
+
+/**
+ * The wedges of a block that end above, from the centre towards the side. The one nearest to the bust-point line ends at
+ * mid-shoulder where it does not say; another that does not say, or whose end does not lie between its neighbours', is refused.
+ */
+export function endingWedges(style: Style, block: BlockName): { ending: EndingWedge[]; issues: Issue[] } {
+  const upward = upwardWedges(style, block);
+  const [first] = upward;
+  const issues: Issue[] = [];
+  const refuse = ({ id }: Wedge): void => {
+    issues.push(issue('shoulderWedges', {}, { block, wedge: id }));
+  };
+  const ending: EndingWedge[] = [];
+  for (const wedge of upward) {
+    const at = wedge.endsAt ?? (wedge === first ? MIDDLE : undefined);
+    if (!at || isDart(wedge)) refuse(wedge);
+    else ending.push({ wedge, at });
+  }
+  ending.sort((a, b) => a.wedge.station - b.wedge.station || (a.wedge.id < b.wedge.id ? -1 : 1));
+  for (const [i, each] of ending.entries()) {
+    const before = ending[i - 1];
+    if (before && rankOf(each) < rankOf(before) + LEAST_PART_APART) refuse(each.wedge);
+  }
+  return { ending, issues };
+}
+
+/** Nearer than this to an end of its edge no wedge ends. mm */
+const CLEAR_MM = 15;
+
+/** Front and back wedges nearer than this along the shoulder, as a part of it, meet there. */
+const MEETING_PART = 0.13;
+
+/** What the back wedge takes where the style does not say: from memory. mm */
+const USUAL_BACK_INTAKE_MM = inches(0.25);
+
+/** The ends of both blocks' wedges, from the centre towards the side. */
+export function askedEnds(
+  body: Body,
+  style: Style,
+  shoulders: Shoulders,
+  levels: readonly Level[],
+  frames: FrontAndBack<ShoulderFrame>,
+): FrontAndBack<readonly AskedEnd[]> {
+  const of = (block: BlockName, meet: readonly AskedEnd[]): AskedEnd[] => {
+    const { ending } = endingWedges(style, block);
+    const main = [...ending].sort((a, b) => Math.abs(a.wedge.station) - Math.abs(b.wedge.station))[0];
+    return ending.map((each): AskedEnd => {
+      const { edge } = each.at;
+      const meeting =
+        edge === 'shoulder'
+          ? meet.find((other) => other.edge === edge && Math.abs(other.part - each.at.part) < MEETING_PART)
+          : undefined;
+      const { part, sewn } = placeIn(frames[block], edge, each.at.part, meeting?.part ?? null);
+      const intake = each === main ? mainIntake(block, body, style, shoulders, levels, sewn.point) : null;
+      return { wedge: each.wedge.id, edge, part, sewn, intake };
+    });
+  };
+  const front = of('front', []);
+  return { front, back: of('back', front) };
+}
+
+/** A place on a sewn edge, kept clear of its ends; that of the other block's wedge where they meet. */
+function placeIn(
+  frame: ShoulderFrame,
+  edge: EndsAt['edge'],
+  asked: number,
+  meeting: number | null,
+): { part: number; sewn: Heading } {
+  const { neck, tip, angle } = frame;
+  if (edge === 'shoulder') {
+    const part = meeting ?? heldPart(asked, Math.hypot(tip.x - neck.x, tip.y - neck.y));
+    return { part, sewn: { point: between(neck, tip, part), angle } };
+  }
+  const curve =
+    edge === 'neckline'
+      ? [necklineCurve(frame.centre, neck, angle)]
+      : armholeCurve(frame.block, { point: tip, angle }, inwardPoint(frame, tip), frame.underarm, 0);
+  const part = heldPart(asked, cubicsLength(curve));
+  return { part, sewn: cutCubics(curve, part).at };
+}
+
+const heldPart = (part: number, length: number): number => {
+  const clear = Math.min(0.4, CLEAR_MM / length);
+  return Math.min(1 - clear, Math.max(clear, part));
+};
+
+/** The inward point of a sewn armhole below a tip. */
+const inwardPoint = ({ inward, underarm }: ShoulderFrame, tip: Point): Point => ({
+  x: inward,
+  y: (tip.y + underarm.y) / 2,
+});
+
+/** Spans of what the front is longer than the back that a bust dart is made for, mm. */
+const [LEAST_LONGER_MM, MOST_LONGER_MM] = [12, 110];
+/** A leg of the bust dart leans no more than this, so that it still runs up. rad */
+const MOST_LEAN_RAD = (58 * Math.PI) / 180;
+
+/**
+ * What the wedge nearest to the bust-point line takes where it ends, level, mm. The front's is a dart from the bust point. Where
+ * the style does not say how wide it is from leg to leg, its angle is that of the bust dart.
+ */
+function mainIntake(
+  block: BlockName,
+  body: Body,
+  style: Style,
+  shoulders: Shoulders,
+  levels: readonly Level[],
+  at: Point,
+): number {
+  const set = shoulders.intake?.[block];
+  if (block === 'back') return set ?? USUAL_BACK_INTAKE_MM;
+  const x = body.bustPointWidth / 2 - halfOpenAt('front', style.closure);
+  const height = body.neckToBust - at.y;
+  if (height <= 0) return set ?? 0;
+  const leg = Math.hypot(at.x - x, height);
+  const side = (levels.find(({ name }) => name === 'bust')?.net.front ?? 0) - x;
+  const angle =
+    set === undefined
+      ? bustDartAngle(backNeckOf(body, shoulders), side)
+      : dartAngle(Math.min(set, 2 * leg), leg);
+  const inner = Math.atan2(at.x - x, height);
+  return Math.max(0, height * (Math.tan(Math.min(MOST_LEAN_RAD, inner + angle)) - Math.tan(inner)));
+}
+
+/**
+ * The angle of the bust dart, rad. The front is longer than the back from its own neck point by w; laid in the side seam at the
+ * bust line, L from the bust point, that is a dart of 2·asin(w/2L). Turned about the bust point it keeps its angle.
+ */
+function bustDartAngle(longerMm: number, sideMm: number): number {
+  const width = Math.min(MOST_LONGER_MM, Math.max(LEAST_LONGER_MM, longerMm));
+  return dartAngle(width, Math.max(sideMm, width));
+}

@@ -1,0 +1,60 @@
+// The lengths of the seam in hand, each beside its own edge in the drawing of the panels closed up.
+
+import { placePoint } from '../../../engine';
+import type { PlacedPart } from './ClosedName';
+import type { PointedOut } from './ClosedPart';
+
+/** Lengths of the two edges of a seam and their difference, as they are written. */
+export interface SeamLengths {
+  readonly edges: readonly string[];
+  readonly difference: string;
+}
+
+interface SeamLengthTextsProps {
+  readonly placed: readonly PlacedPart[];
+  readonly seam: Extract<PointedOut, { kind: 'seam' }>;
+  readonly lengths: SeamLengths;
+}
+
+/** Gap between an edge and its length, and the height of a line, mm of the drawing. */
+const ASIDE_MM = 5;
+const LINE_MM = 11;
+
+export function SeamLengthTexts({ placed, seam, lengths }: SeamLengthTextsProps) {
+  const places = seam.pieces.flatMap((id, i) => {
+    const found = placed.find(
+      ({ piece, part }) => piece.id === id && part.rows.some(({ edge }) => edge === seam.edges[i]),
+    );
+    const points = found?.part.rows.find(({ edge }) => edge === seam.edges[i])?.points ?? [];
+    const middle = points[Math.floor(points.length / 2)];
+    if (!found || !middle) return [];
+    const panel = placePoint(found.placement, found.piece.grain[0]);
+    const at = placePoint(found.placement, middle);
+    return [{ at, toRight: panel.x > at.x, text: lengths.edges[i] ?? '' }];
+  });
+  const [first] = places;
+  return (
+    <g className="seam-lengths">
+      {places.map(({ at, toRight, text }, i) => (
+        <text
+          key={`${seam.pieces[i]}`}
+          x={at.x + (toRight ? ASIDE_MM : -ASIDE_MM)}
+          y={at.y}
+          textAnchor={toRight ? 'start' : 'end'}
+        >
+          {text}
+        </text>
+      ))}
+      {first ? (
+        <text
+          className="difference"
+          x={first.at.x + (first.toRight ? ASIDE_MM : -ASIDE_MM)}
+          y={first.at.y + LINE_MM}
+          textAnchor={first.toRight ? 'start' : 'end'}
+        >
+          {lengths.difference}
+        </text>
+      ) : null}
+    </g>
+  );
+}

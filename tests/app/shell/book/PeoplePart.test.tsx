@@ -1,0 +1,25 @@
+import { fireEvent, screen } from '@testing-library/react';
+import { expect, it } from 'vitest';
+import { PeoplePart } from '../../../../src/app/shell/book/PeoplePart';
+import { onTable } from '../../withStore';
+
+const file = (text: string) => new File([text], 'people.csv', { type: 'text/csv' });
+
+it('makes clients of a chosen or dropped table, says a bad cell, and undoes them as one', async () => {
+  const { user, store } = onTable(<PeoplePart />);
+  const clients = () => store.getState().history.present.clients;
+  await user.upload(
+    screen.getByLabelText('Clients from a table', { selector: 'input' }),
+    file('Name;Bust (cm);Waist\nAda;93,98;29 1/2\n;90;thin\n'),
+  );
+  await screen.findByText('2 clients were added.');
+  expect(screen.getByText('Row 3, Waist: “thin” is no length, and was left out.')).toBeVisible();
+  expect(clients().map(({ name }) => name)).toEqual(['Wren Abernathy', 'Ada', 'Client 3']);
+  expect(clients()[1]?.measurements.waist).toBeCloseTo(749.3, 6);
+  await user.click(screen.getByRole('button', { name: 'Undo' }));
+  expect(clients()).toHaveLength(1);
+  const place = screen.getByRole('region', { name: 'Clients from a table' });
+  fireEvent.drop(place, { dataTransfer: { files: [file('Name,Shoe\nAda,8')] } });
+  await screen.findByRole('alert');
+  expect(clients()).toHaveLength(1);
+});
