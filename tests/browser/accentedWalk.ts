@@ -20,7 +20,6 @@ const BOOK_KEY = 'staywright.book';
 export const phone = (address: string, book: Book | string = DEMO_BOOK): BrowserContextOptions => ({
   viewport: { width: 390, height: 844 },
   locale: 'ja-JP',
-  serviceWorkers: 'block',
   storageState: {
     cookies: [],
     origins: [

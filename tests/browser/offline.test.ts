@@ -8,7 +8,9 @@ import { downloadBytes } from '../support/downloadBytes';
 import { type ChangingServer, changingServer } from './changingServer';
 import { expectQuiet, withBrowser } from './session';
 
-const visit = withBrowser();
+const browser = withBrowser();
+/** With the service worker, which other tests leave out. */
+const visit = (step: string) => browser(step, { serviceWorkers: 'allow' });
 
 const ready = (page: Page): Promise<void> =>
   page.evaluate(async () => {
