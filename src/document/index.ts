@@ -39,6 +39,17 @@ export {
   WEDGE_KINDS,
 } from './edit/darts';
 export { setExtra } from './edit/extras';
+export {
+  addAlterations,
+  addFitting,
+  changeFittings,
+  removeAlteration,
+  removeFitting,
+  setAlteration,
+  setFitting,
+  setNote,
+  switchAlteration,
+} from './edit/fittings';
 export { freeName } from './edit/freeName';
 export { setFrontShare } from './edit/frontShare';
 export {
@@ -52,6 +63,7 @@ export {
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export { setPanelWidth } from './edit/panelWidth';
+export { nextMockup, printOf, withPrint } from './edit/prints';
 export {
   type BackedUpClient,
   type BackedUpStyle,
@@ -138,6 +150,7 @@ export { STYLE_BOOK } from './messages/screens/styleBook';
 export { TABLE } from './messages/screens/table';
 export { WEDGE_CARDS } from './messages/screens/wedgeCards';
 export { WORN } from './messages/screens/worn';
+export { alterationWords } from './messages/words/alterations';
 export { inSentence } from './messages/words/inSentence';
 export { LEVEL_TITLES, LEVEL_WORDS } from './messages/words/levels';
 export { MEASUREMENT_WORDS } from './messages/words/measurements';
@@ -159,7 +172,13 @@ export {
 export { type Change, type ChangeOf, type ExtraLengthPath, sameChange } from './model/change';
 export { apply, type Delta, delta } from './model/delta';
 export { entriesOf, entryOf, withOpened, withUnopened } from './model/entries';
-export { alterationsOf, type Fitting, type FittingOutcome, outcomesOf } from './model/fittings';
+export {
+  alterationsOf,
+  type Fitting,
+  type FittingOutcome,
+  inForce,
+  outcomesOf,
+} from './model/fittings';
 export { followed, type Outside } from './model/follow';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';

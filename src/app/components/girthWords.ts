@@ -1,6 +1,6 @@
 // How the girths of a draft are spoken of, the same on every step.
 
-import { GIRTHS } from '../../document';
+import { formatLength, GIRTHS, type Unit } from '../../document';
 import { type Closure, type Draft, type LedgerRow, openWidth } from '../../engine';
 
 /**
@@ -26,7 +26,7 @@ export function whereOutside({ y }: LedgerRow, span: Draft['span']): string {
 export interface FinishedGirth {
   /** What the tape reads, the opening counted in, mm. */
   readonly girth: number;
-  /** By how much it misses what was asked, mm; 0 where a maker would say that it does not. */
+  /** By how much it misses what was asked and altered after a fitting, mm; 0 where a maker would say that it does not. */
   readonly off: number;
   readonly along: boolean;
 }
@@ -38,16 +38,23 @@ const EDGE_MM = 1;
 
 /** The finished girth at a level; null where the garment has none. */
 export function finishedGirth(
-  { sewnGirth, alongEdge, targetGirth }: LedgerRow,
+  { sewnGirth, alongEdge, targetGirth, alteredBy }: LedgerRow,
   closure: Closure,
 ): FinishedGirth | null {
   const cloth = sewnGirth ?? alongEdge;
   if (cloth === null) return null;
   const along = sewnGirth === null;
-  const off = cloth - targetGirth;
+  const off = cloth - targetGirth - alteredBy;
   return {
     girth: cloth + openWidth(closure),
     off: Math.abs(off) > (along ? EDGE_MM : GIRTH_MM) ? off : 0,
     along,
   };
 }
+
+/** Less than this an alteration adds to no girth. mm */
+const ALTERED_MM = 0.05;
+
+/** By how much alterations after a fitting change a girth, with its sign; empty where they do not. */
+export const alteredWritten = ({ alteredBy }: LedgerRow, unit: Unit): string =>
+  Math.abs(alteredBy) < ALTERED_MM ? '' : formatLength(alteredBy, unit, { signed: true });

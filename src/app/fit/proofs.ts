@@ -12,7 +12,7 @@ import {
   type Style,
 } from '../../engine';
 import type { PointedOut } from '../../table';
-import { type FinishedGirth, finishedGirth, whereOutside } from '../components/girthWords';
+import { alteredWritten, type FinishedGirth, finishedGirth, whereOutside } from '../components/girthWords';
 import { differenceWritten } from './differenceWritten';
 
 /** What a press shows on the drawing; `key` tells it from all others. */
@@ -179,6 +179,7 @@ export function edgeContinuity({ proof }: Draft, style: Style): Proof {
 export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure): Proof {
   const gap = openWidth(closure);
   const { girths: words } = PROOFS;
+  const isAltered = proof.ledger.some((row) => alteredWritten(row, unit) !== '');
   const count = proof.ledger.filter((row) => finishedGirth(row, closure) !== null).length;
   return {
     title: words.title,
@@ -186,18 +187,24 @@ export function girthProof({ proof, span }: Draft, unit: Unit, closure: Closure)
     counted: PROOFS.counted.girths({ count }),
     widest: 0,
     says: gap > 0 ? words.whatLaced({ gap: formatLength(gap, unit, { withUnit: true }) }) : words.whatClosed,
-    columns: [words.level, words.asked, gap > 0 ? words.laced : words.sewn, words.differ].map((head) => ({
-      head,
-    })),
+    columns: [
+      words.level,
+      words.asked,
+      ...(isAltered ? [words.altered] : []),
+      gap > 0 ? words.laced : words.sewn,
+      words.differ,
+    ].map((head) => ({ head })),
     rows: proof.ledger.map((row) => {
       const finished = finishedGirth(row, closure);
       // An edge is not the level line: what it differs by is said where it tells.
-      const differ = row.sewnGirth === null ? finished?.off || null : row.sewnGirth - row.targetGirth;
+      const differ =
+        row.sewnGirth === null ? finished?.off || null : row.sewnGirth - row.targetGirth - row.alteredBy;
       return {
         key: row.level,
         head: { key: row.level, text: LEVEL_WORDS[row.level], place: { kind: 'level', level: row.level } },
         cells: [
           formatLength(row.targetGirth + gap, unit),
+          ...(isAltered ? [alteredWritten(row, unit) || words.unaltered] : []),
           finished ? girthWritten(finished, unit) : whereOutside(row, span),
           differ === null ? '' : differenceWritten(differ, unit),
         ],

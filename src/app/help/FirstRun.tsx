@@ -15,7 +15,7 @@ const SHEETS = { columns: 1, rows: 2, width: 190, height: 270 } as const;
 
 export default function FirstRun() {
   const { client } = useOpen();
-  const { pieces } = draftOnce(client, openDraftOf(client).style);
+  const { pieces } = draftOnce(client, openDraftOf(client));
   const panels = pieces.filter(({ kind, block }) => kind === 'panel' && block === 'front').map(outlineOf);
   const [first] = panels;
   return (

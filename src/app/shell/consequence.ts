@@ -23,9 +23,14 @@ export function consequence(before: Book, after: Book): string {
   const [was, is] = [openClient(before), openClient(after)];
   const [oldSheet, newDraft] = [openDraftOf(was), openDraftOf(is)];
   if (was.id !== is.id || oldSheet.id !== newDraft.id) return '';
-  if (was.measurements === is.measurements && was.sides === is.sides && oldSheet.style === newDraft.style)
+  if (
+    was.measurements === is.measurements &&
+    was.sides === is.sides &&
+    oldSheet.style === newDraft.style &&
+    oldSheet.fittings === newDraft.fittings
+  )
     return '';
-  const drafts: [Draft, Draft] = [draftOnce(was, oldSheet.style), draftOnce(is, newDraft.style)];
+  const drafts: [Draft, Draft] = [draftOnce(was, oldSheet), draftOnce(is, newDraft)];
   const gap = openWidth(newDraft.style.closure);
   const write = (mm: number): string => formatLength(mm, is.unit, { withUnit: true });
   const [old, now] = drafts.map(({ proof }) => proof.ledger);

@@ -2,8 +2,8 @@
 // engine is fetched after the first step is on the screen.
 
 import { useContext } from 'react';
-import { type Client, openClient, openDraftOf } from '../../document';
-import { type Draft, draftWhole, halfOf, type Side, type Style } from '../../engine';
+import { alterationsOf, type Client, openClient, openDraftOf, type SavedDraft } from '../../document';
+import { type Alteration, type Draft, draftWhole, halfOf, type Side, type Style } from '../../engine';
 import { SideContext } from './sideContext';
 import { useOpen, useStore } from './storeHooks';
 
@@ -11,7 +11,7 @@ import { useOpen, useStore } from './storeHooks';
 export function useDraft(): Draft {
   const { client, savedDraft } = useOpen();
   const side = useContext(SideContext);
-  return draftOfSide(client, savedDraft.style, side);
+  return draftOfSide(client, savedDraft, side);
 }
 
 /** The draft of what was last kept, without the change under way. */
@@ -19,12 +19,12 @@ export function useCommittedDraft(): Draft {
   const book = useStore((state) => state.history.present);
   const side = useContext(SideContext);
   const client = openClient(book);
-  return draftOfSide(client, openDraftOf(client).style, side);
+  return draftOfSide(client, openDraftOf(client), side);
 }
 
-/** A body drafted in a style: one half of it, or (null) both at once. */
-export function draftOfSide(body: Body, style: Style, side: Side | null): Draft {
-  const whole = draftOnce(body, style);
+/** A body drafted in a style and altered as its fittings ask: one half of it, or (null) both at once. */
+export function draftOfSide(body: Body, asked: Asked, side: Side | null): Draft {
+  const whole = draftOnce(body, asked);
   if (!side || !whole.halves) return whole;
   const known = halves.get(whole)?.[side];
   const half = known ?? halfOf(whole, side);
@@ -36,24 +36,41 @@ const halves = new WeakMap<Draft, { readonly [side in Side]?: Draft }>();
 
 type Body = Pick<Client, 'measurements' | 'sides'>;
 
+/** A style and the fittings laid on it; none where they are left out. */
+type Asked = Pick<SavedDraft, 'style'> & Partial<Pick<SavedDraft, 'fittings'>>;
+
 interface Drafted {
   readonly body: Body;
   readonly style: Style;
+  readonly altered: readonly Alteration[];
   readonly draft: Draft;
 }
 
-/** As kept, as seen, as seen by what lags behind, and as about to be seen: more are not asked for at one time. */
-const MOST_REMEMBERED = 4;
+/** As kept, as seen, as seen by what lags behind, as about to be seen, and the same as before the last alteration. */
+const MOST_REMEMBERED = 5;
 let remembered: readonly Drafted[] = [];
 
 /** A draft, remembered while it is one of the last that were asked for. */
-export function draftOnce(body: Body, style: Style): Draft {
+export function draftOnce(body: Body, { style, fittings = [] }: Asked): Draft {
   const { measurements, sides } = body;
+  const altered = alterationsOf(fittings);
   const known = remembered.find(
-    (each) => each.body.measurements === measurements && each.body.sides === sides && each.style === style,
+    (each) =>
+      each.body.measurements === measurements &&
+      each.body.sides === sides &&
+      each.style === style &&
+      sameItems(each.altered, altered),
   );
-  const found = known ?? { body, style, draft: draftWhole(measurements, style, sides ?? null) };
+  const found = known ?? {
+    body,
+    style,
+    altered,
+    draft: draftWhole(measurements, style, sides ?? null, altered),
+  };
   if (remembered[0] !== found)
     remembered = [found, ...remembered.filter((each) => each !== found)].slice(0, MOST_REMEMBERED);
   return found.draft;
 }
+
+const sameItems = (one: readonly Alteration[], other: readonly Alteration[]): boolean =>
+  one.length === other.length && one.every((each, i) => each === other[i]);

@@ -13,7 +13,7 @@ const lookers = new Set<() => void>();
 export function useLaterIssues(): readonly Issue[] {
   const { client, savedDraft } = useOpen();
   const drafts = useSyncExternalStore(subscribe, () => fetched);
-  return drafts ? drafts.draftOfSide(client, savedDraft.style, null).issues : NONE;
+  return drafts ? drafts.draftOfSide(client, savedDraft, null).issues : NONE;
 }
 
 const NONE: readonly Issue[] = [];

@@ -4,10 +4,10 @@ import { type Alteration, LEVEL_NAMES, MOST_ALTERED_MM } from '../../engine';
 import { FILES } from '../messages/book/files';
 import type { Fitting, KeptAlteration } from '../model/fittings';
 import { isObject, type JsonObject } from '../model/isObject';
+import { readPlace, readSeam } from '../model/namedPlaces';
 import { type Fault, type Read, refuse } from './fault';
 import { FittingReader } from './fittingReader';
 import { kindOf } from './json';
-import { readPlace, readSeam } from './namedPlaces';
 import { readUnit } from './readLength';
 
 /** Reads a fittings file: `{ unit, fittings: [...] }`, amounts in the file's unit, mm where it names none. */

@@ -1,9 +1,11 @@
 // The client book as it is kept: plain data, checked by `bookSchema` wherever it is read from text.
 
 import type { BodySides, MeasurementName, Measurements, Style } from '../../engine';
+import type { Fitting } from './fittings';
+import type { KeptPrint } from './prints';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 6;
+export const BOOK_VERSION = 7;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
@@ -21,6 +23,20 @@ export interface SavedDraft {
   readonly redrafted?: true;
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
   readonly comparison: ComparisonDraft | null;
+  /** What was seen when it was tried on, in the order in which it was written down. */
+  readonly fittings: readonly Fitting[];
+  readonly notes: DraftNotes;
+}
+
+/** What a garment is to be, and how it is worn, in the maker's own words; empty where nothing was written. */
+export interface DraftNotes {
+  readonly cloth: string;
+  /** What it is made for, and when. */
+  readonly event: string;
+  /** The shoes it is worn with. */
+  readonly heel: string;
+  /** What was worn under it when the tape was taken. */
+  readonly bra: string;
 }
 
 /** A draft kept as it was. `on` is an ISO day. */
@@ -29,6 +45,8 @@ export interface ComparisonDraft {
   readonly measurements: Measurements;
   readonly sides?: BodySides;
   readonly style: Style;
+  /** Left out where there were none. */
+  readonly fittings?: readonly Fitting[];
 }
 
 /** One day's numbers of the tape. `on` is an ISO day; null where it was not written down. */
@@ -59,6 +77,8 @@ export interface Client {
   readonly lastUsed: string | null;
   readonly drafts: readonly SavedDraft[];
   readonly openDraft: string;
+  /** What was printed for her, oldest first. */
+  readonly prints: readonly KeptPrint[];
   /** ISO instant of her last change; left out where that is not known. */
   readonly changed?: string;
   /** She came with the page, to try things out on, and has not been given another name. */

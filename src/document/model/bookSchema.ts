@@ -4,6 +4,7 @@
 import * as z from 'zod/mini';
 import { MEASUREMENTS, type MeasurementName, styleSchema } from '../../engine';
 import { BOOK_VERSION } from './book';
+import { fittingsSchema, printsSchema } from './fittingSchema';
 
 const number = z.number();
 const text = z.string();
@@ -47,8 +48,11 @@ const draftSchema = z.object({
       measurements: measurementsSchema,
       sides: z.optional(sidesSchema),
       style: styleSchema,
+      fittings: z.optional(fittingsSchema),
     }),
   ),
+  fittings: fittingsSchema,
+  notes: z.object({ cloth: text, event: text, heel: text, bra: text }),
 });
 
 export const clientSchema = z.object({
@@ -65,6 +69,7 @@ export const clientSchema = z.object({
   lastUsed: z.nullable(text),
   drafts: z.array(draftSchema).check(z.minLength(1)),
   openDraft: text,
+  prints: printsSchema(measurementsSchema, sidesSchema),
   changed: z.exactOptional(text),
   invented: z.exactOptional(z.literal(true)),
 });

@@ -2,6 +2,7 @@
 
 import type {
   Allowances,
+  Alteration,
   BlockName,
   BodySides,
   EdgeNodeName,
@@ -11,6 +12,7 @@ import type {
   StylePath,
   TopLevel,
 } from '../../engine';
+import type { DraftNotes } from './book';
 import { delta } from './delta';
 
 /** A wedge by where it stood when it was changed; `number` counts those of a block with the same place, from the centre. */
@@ -44,6 +46,11 @@ type PlainCode =
   | 'wedgeBalanced'
   | 'axisStraightened'
   | 'cupSet'
+  | 'fittingAdded'
+  | 'fittingRemoved'
+  | 'fittingDated'
+  | 'fittingNoted'
+  | 'fittingsCarriedOver'
   | 'dartsBelowShoulders';
 
 /** Changes of a client or a draft; `name` is hers or its own. */
@@ -96,6 +103,16 @@ type GarmentChange =
   | { readonly code: 'allowanceSet'; readonly edge: keyof Allowances }
   | { readonly code: 'turnedHemSet'; readonly turned: boolean };
 
+/** Changes of what was fitted and written down of a draft; `on` tells whether it was switched on. */
+type FittingChange =
+  | { readonly code: 'fittingSwitched'; readonly on: boolean }
+  | {
+      readonly code: 'alterationAdded' | 'alterationSet' | 'alterationRemoved';
+      readonly kind: Alteration['kind'];
+    }
+  | { readonly code: 'alterationSwitched'; readonly kind: Alteration['kind']; readonly on: boolean }
+  | { readonly code: 'draftNoted'; readonly note: keyof DraftNotes };
+
 /** Changes of one wedge. Those typed in its card tell the level alone, those of its handles the wedge too. */
 type WedgeChange =
   | { readonly code: 'wedgeAdded'; readonly block: BlockName }
@@ -127,6 +144,7 @@ export type Change =
   | { readonly code: StyleCode; readonly title: string }
   | MeasuringChange
   | GarmentChange
+  | FittingChange
   | WedgeChange;
 
 export type ChangeCode = Change['code'];

@@ -26,6 +26,13 @@ export interface FittingOutcome {
 export const alterationsOf = (fittings: readonly Fitting[]): readonly Alteration[] =>
   fittings.flatMap(({ on, alterations }) => (on ? alterations.filter((each) => each.on) : []));
 
+/** The fittings with the alterations that are on, and no others. */
+export const inForce = (fittings: readonly Fitting[]): readonly Fitting[] =>
+  fittings.flatMap((fitting) => {
+    const alterations = fitting.on ? fitting.alterations.filter(({ on }) => on) : [];
+    return alterations.length > 0 ? [{ ...fitting, alterations }] : [];
+  });
+
 /** What became of every alteration of the fittings in a draft that was made with {@link alterationsOf} them. */
 export function outcomesOf(fittings: readonly Fitting[], { alterations }: Draft): FittingOutcome[] {
   let next = 0;

@@ -5,7 +5,7 @@ import { DEFAULT_STYLE } from '../../engine';
 import type { Client, OwnStyle } from './book';
 import { clientSchema, ownStyleSchema } from './bookSchema';
 import { isObject } from './isObject';
-import { newClient, newDraft } from './newClient';
+import { NO_NOTES, newClient, newDraft } from './newClient';
 
 /** A part that could not be read. `path` is its place among the data; `draft` the name of the draft it belongs to. */
 export interface BadPart {
@@ -91,11 +91,23 @@ function replaceInDrafts(
     else if (field === 'comparison' || field === 'acknowledgedReduction') next[field] = null;
     else if (field === 'id') next.id = `draft-${at}`;
     else if (field === 'name') next.name = '';
+    else if (field === 'fittings') next.fittings = withoutFitting(next.fittings, deeper);
+    else if (field === 'notes') next.notes = replaced(next.notes, deeper, NO_NOTES);
     else delete next[field];
     return put(drafts.map((each, i) => (i === at ? next : each)));
   }
   const left = drafts.filter((_, i) => i !== at);
   return put(left.length > 0 ? left : [newDraft({ id: 'draft-1', name: '' })]);
+}
+
+/** Fittings without the alteration, or else the fitting, at a path; none where they are no list. */
+function withoutFitting(fittings: unknown, [at, field, inner]: readonly (string | number)[]): unknown {
+  if (!Array.isArray(fittings)) return [];
+  const fitting: unknown = typeof at === 'number' ? fittings[at] : undefined;
+  if (!isObject(fitting) || field !== 'alterations' || !Array.isArray(fitting.alterations))
+    return fittings.filter((_, i) => i !== at);
+  const alterations = fitting.alterations.filter((_, i) => i !== inner);
+  return fittings.map((each: unknown, i) => (i === at ? { ...fitting, alterations } : each));
 }
 
 function replaceInStyle(own: Record<string, unknown>, path: readonly (string | number)[]): boolean {

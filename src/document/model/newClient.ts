@@ -1,7 +1,7 @@
 // A client as she is added to the book.
 
 import { DEFAULT_STYLE, UNMEASURED } from '../../engine';
-import type { Client, SavedDraft } from './book';
+import type { Client, DraftNotes, SavedDraft } from './book';
 
 /** A client with nothing measured yet and one draft in the default style, which is open. */
 export const newClient = ({
@@ -18,6 +18,7 @@ export const newClient = ({
   lastUsed: null,
   drafts: [newDraft(draft)],
   openDraft: draft.id,
+  prints: [],
 });
 
 /** A draft in the default style. */
@@ -26,4 +27,9 @@ export const newDraft = (own: Pick<SavedDraft, 'id' | 'name'>): SavedDraft => ({
   style: DEFAULT_STYLE,
   acknowledgedReduction: null,
   comparison: null,
+  fittings: [],
+  notes: NO_NOTES,
 });
+
+/** A draft of which nothing was written. */
+export const NO_NOTES: DraftNotes = { cloth: '', event: '', heel: '', bra: '' };

@@ -1,6 +1,7 @@
 // Reads a backup, a bare book, or what was put aside, client by client: what cannot be read of one leaves the others as they are.
 
 import { BOOK_VERSION, type Client, type OwnStyle } from './book';
+import { fittingsOfBackup } from './fittingForm';
 import { isObject, type JsonObject } from './isObject';
 import type { BookFault } from './readBook';
 import { type FaultyPart, readParts } from './readParts';
@@ -77,10 +78,25 @@ function bookIn({ kind: _kind, madeOn: _madeOn, clients, ...rest }: JsonObject):
   const shown = (clients as readonly unknown[]).map((client) => {
     if (!isObject(client)) return client;
     const { shownIn, ...others } = client;
-    return { ...others, unit: shownIn };
+    return {
+      ...others,
+      unit: shownIn,
+      ...(Array.isArray(client.drafts) ? { drafts: client.drafts.map(draftIn) } : {}),
+      ...(Array.isArray(client.prints) ? { prints: client.prints.map(withFittings) } : {}),
+    };
   });
   return { ...rest, clients: shown };
 }
+
+function draftIn(draft: unknown): unknown {
+  const own = withFittings(draft);
+  return isObject(own) && own.comparison ? { ...own, comparison: withFittings(own.comparison) } : own;
+}
+
+const withFittings = (data: unknown): unknown =>
+  isObject(data) && data.fittings !== undefined
+    ? { ...data, fittings: fittingsOfBackup(data.fittings) }
+    : data;
 
 const byId = (
   mended: readonly { readonly id: string }[],

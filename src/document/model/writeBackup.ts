@@ -1,6 +1,8 @@
 // Writes the whole book as one file; a client stands in it in the shape that the headless drafter takes.
 
 import type { Book } from './book';
+import { fittingsWritten } from './fittingForm';
+import type { Fitting } from './fittings';
 
 /** The mark that tells a backup from any other file. */
 export const BACKUP_KIND = 'staywright backup';
@@ -19,6 +21,15 @@ export function writeBackup(book: Book, madeOn: string): string {
     measurements,
     shownIn: unit,
     ...client,
+    drafts: client.drafts.map((draft) => ({
+      ...draft,
+      fittings: fittingsWritten(draft.fittings),
+      comparison: draft.comparison && withFittings(draft.comparison),
+    })),
+    prints: client.prints.map(withFittings),
   }));
   return `${JSON.stringify({ kind: BACKUP_KIND, madeOn, ...rest, clients: written }, null, 1)}\n`;
 }
+
+const withFittings = <T extends { readonly fittings?: readonly Fitting[] }>(kept: T): object =>
+  kept.fittings ? { ...kept, fittings: fittingsWritten(kept.fittings) } : kept;

@@ -20,6 +20,7 @@ import {
   type RestoreHow,
   readBackup,
   readBook,
+  readFittings,
   restore,
   setMeasurement,
   setSide,
@@ -28,6 +29,8 @@ import {
 
 const FIXTURE = readBook(readFileSync(new URL('./fixtures/book-v3.json', import.meta.url), 'utf8'));
 const KEPT: Book = FIXTURE.kind === 'book' ? FIXTURE.book : DEMO_BOOK;
+const FITTED_BOOK = readBook(readFileSync(new URL('./fixtures/book-v7.json', import.meta.url), 'utf8'));
+const FITTED: Book = FITTED_BOOK.kind === 'book' ? FITTED_BOOK.book : DEMO_BOOK;
 const backup = (book: Book): string => writeBackup(book, '2026-11-25');
 let ids = 0;
 const newId = (): string => {
@@ -54,6 +57,20 @@ describe('a backup', () => {
         ok: true,
         value: { name: KEPT.clients[i]?.name, unit: 'mm', measurements: KEPT.clients[i]?.measurements },
       });
+  });
+
+  it('has fittings in the shape of a file of fittings, and gives them back', () => {
+    const data = JSON.parse(backup(FITTED));
+    const [draft] = data.clients[0].drafts;
+    const kept = FITTED.clients[0]?.drafts[0]?.fittings;
+    expect(kept).toHaveLength(2);
+    expect(draft.fittings[0].alterations[0].seam).toEqual(['front-1', 'front-2']);
+    expect(draft.fittings[0].alterations[0].at[1]).toEqual({ belowWaist: 40, a: 3, b: 0 });
+    expect(readFittings({ unit: 'mm', fittings: draft.fittings })).toEqual({ ok: true, value: kept });
+    expect(read(backup(FITTED))).toMatchObject({
+      kind: 'backup',
+      backup: { clients: FITTED.clients, lost: [] },
+    });
   });
 
   it('of the first version is read as well', () => {
@@ -152,6 +169,28 @@ describe('a backup of which a part is bad', () => {
     expect(mended?.drafts.length).toBeGreaterThan(0);
     if (path === 'measurements.bust')
       expect(mended?.measurements).toEqual({ ...KEPT.clients[0]?.measurements, bust: null });
+  });
+
+  it('leaves behind the one alteration, note or print that cannot be read', () => {
+    const data = JSON.parse(backup(FITTED));
+    const [client] = data.clients;
+    client.drafts[0].fittings[0].alterations[1].between = 'waist';
+    client.drafts[0].fittings[1].date = 7;
+    client.drafts[0].notes.heel = null;
+    client.prints[0].form = 'slate';
+    const found = read(JSON.stringify(data));
+    if (found.kind !== 'backup') throw new Error(found.kind);
+    const mended = found.backup.clients.find(({ id }) => id === client.id);
+    const was = FITTED.clients[0]?.drafts[0];
+    const [first] = was?.fittings ?? [];
+    expect(mended?.drafts[0]?.fittings).toEqual([{ ...first, alterations: first?.alterations.slice(0, 1) }]);
+    expect(mended?.drafts[0]?.notes).toEqual({ ...was?.notes, heel: '' });
+    expect(mended?.drafts[0]?.style).toEqual(was?.style);
+    expect(mended?.prints).toEqual([]);
+    const [part] = [...found.backup.faulty.values()];
+    expect(part && badPartsSentence(part)).toMatch(
+      /a part of a fitting of the draft “.+”, a note of the draft “.+”, and the record of a print\.$/,
+    );
   });
 
   it('names whom nothing can be had of', () => {

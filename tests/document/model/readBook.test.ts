@@ -211,6 +211,10 @@ describe('migrations', () => {
       );
       expect(book.clients[0]?.measurements.frontBustArc).toBe(version < 4 ? null : 495.3);
       expect(book.clients[0]?.drafts[0]?.style.wedges.map(({ id }) => id)).toContain('front-added-1');
+      const [draft] = book.clients[0]?.drafts ?? [];
+      expect(draft?.fittings.map(({ alterations }) => alterations.length)).toEqual(version < 7 ? [] : [2, 3]);
+      expect(draft?.notes.cloth).toBe(version < 7 ? '' : 'coutil, two layers');
+      expect(book.clients[0]?.prints.map(({ mockup }) => mockup)).toEqual(version < 7 ? [] : [1]);
     }
   });
 

@@ -23,7 +23,7 @@ export function usePlanInput(): PlanInput {
   const across = mockup ? 'all' : linesAcross ? 'waistAndBust' : null;
   return useMemo(
     () => ({
-      draft: mockup ? draftOnce(client, style) : drafted,
+      draft: mockup ? draftOnce(client, { style, fittings: savedDraft.fittings }) : drafted,
       client,
       savedDraft: { ...savedDraft, style },
       nap,

@@ -96,11 +96,15 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
   const [comparing, setComparing] = useState(false);
   const [bending, setBending] = useState(false);
   const side = useSide();
-  const redraft = useCallback((style: Style) => draftOfSide(client, style, side), [client, side]);
+  const { fittings } = savedDraft;
+  const redraft = useCallback(
+    (style: Style) => draftOfSide(client, { style, fittings }, side),
+    [client, fittings, side],
+  );
   useEscape(adding, () => setAdding(false));
   const { comparison: saved } = savedDraft;
   const earlier = useMemo(
-    () => (comparing && saved ? draftOfSide(saved, saved.style, side) : null),
+    () => (comparing && saved ? draftOfSide(saved, saved, side) : null),
     [comparing, saved, side],
   );
   const change = useStore((state) => state.change);
@@ -251,11 +255,11 @@ function useHandleActions(
     prepare: (handle, value) => {
       const book = changeStyle(kept, (style) => handle.set(style, value));
       const client = openClient(book);
-      const { style } = openDraftOf(client);
+      const savedDraft = openDraftOf(client);
       return {
         // Drafted now, it is remembered when it is drawn.
-        draft: draftOfSide(client, style, side),
-        style,
+        draft: draftOfSide(client, savedDraft, side),
+        style: savedDraft.style,
         show: () => {
           onPull(true);
           show(() => book);

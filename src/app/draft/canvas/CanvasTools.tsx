@@ -2,7 +2,7 @@
 // this one; and at the other end the scale.
 
 import { type ReactNode, useState } from 'react';
-import { CANVAS, type ComparisonDraft, changeDraft } from '../../../document';
+import { CANVAS, type ComparisonDraft, changeDraft, delta, inForce } from '../../../document';
 import type { CanvasView } from '../../../table';
 import { formatDay, today } from '../../components/formatDay';
 import { LaterDialog } from '../../components/LaterDialog';
@@ -60,17 +60,20 @@ export function CanvasTools(props: CanvasToolsProps) {
       measurements: client.measurements,
       ...(client.sides ? { sides: client.sides } : {}),
       style: savedDraft.style,
+      ...(altered.length > 0 ? { fittings: altered } : {}),
     };
     change({ code: 'comparisonSaved' }, (book) =>
       changeDraft(book, (open) => ({ ...open, comparison: saved })),
     );
   };
   const { comparison: saved } = savedDraft;
+  const altered = inForce(savedDraft.fittings);
   const differs =
     saved !== null &&
     (saved.style !== savedDraft.style ||
       saved.measurements !== client.measurements ||
-      saved.sides !== client.sides);
+      saved.sides !== client.sides ||
+      delta(saved.fittings ?? [], altered) !== null);
   const percent = Math.round((100 * shown.view.pxPerMm) / (kept ?? USUAL_PX_PER_MM));
   return (
     <div className="tools-row">

@@ -14,7 +14,13 @@ import { type Draft, type LedgerRow, type LevelName, type Style, styleSpan } fro
 import { type CanvasLayout, lineHeight, type Viewport } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
-import { ALONG_EDGE, finishedGirth, sewnWord, whereOutside } from '../../components/girthWords';
+import {
+  ALONG_EDGE,
+  alteredWritten,
+  finishedGirth,
+  sewnWord,
+  whereOutside,
+} from '../../components/girthWords';
 import { SeenContext, useDraft, useOpen } from '../../store/storeContext';
 import { spread } from './spread';
 
@@ -109,6 +115,8 @@ interface Written {
   /** Where the half body's difference from the bust went; empty at the bust. */
   readonly wedges: string;
   readonly side: string;
+  /** What alterations after a fitting add; empty where there are none. */
+  readonly altered: string;
   /** The draft cannot be cut with this ease. */
   readonly refused: boolean;
 }
@@ -134,6 +142,7 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
       ? ''
       : write(Object.values(taken.wedges).reduce((sum, each) => sum + writtenLength(each, unit), 0)),
     side: isBust ? '' : write(taken.sideSeam.front + taken.sideSeam.back),
+    altered: alteredWritten(row, unit),
     refused: draft.issues.some(
       ({ severity, at }) => severity === 'error' && at.field === `ease.${row.level}`,
     ),
@@ -184,13 +193,14 @@ const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
   );
 });
 
-function Sewn({ level, sewn, sewnAs, along, outside, off }: Written) {
+function Sewn({ level, sewn, sewnAs, along, outside, altered, off }: Written) {
   if (sewn === null) return <span className="sewn outside">{outside}</span>;
   return (
     <span className="sewn">
       {along ? null : <span className="unseen">{`${sewnAs} `}</span>}
       <strong data-sewn={level}>{sewn}</strong>
       {along ? <span className="along"> {ALONG_EDGE}</span> : null}
+      {altered === '' ? null : <span className="altered"> {TEXTS.altered({ length: altered })}</span>}
       {off === '' ? (
         <span className="as-asked">
           {' '}

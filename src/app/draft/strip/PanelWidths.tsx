@@ -121,7 +121,7 @@ interface WidthFieldProps extends PanelWidth {
 }
 
 function WidthField({ piece, level, width, onDone }: WidthFieldProps) {
-  const { client } = useOpen();
+  const { client, savedDraft } = useOpen();
   const side = useSide();
   const edit = useStyleNumber();
   // What is typed is the field's own: the width that comes of it may differ by less than the tape tells.
@@ -133,7 +133,7 @@ function WidthField({ piece, level, width, onDone }: WidthFieldProps) {
     field?.focus();
     field?.select();
   }, []);
-  const redraft = (style: Style): Draft => draftOfSide(client, style, side);
+  const redraft = (style: Style): Draft => draftOfSide(client, { ...savedDraft, style }, side);
   const { onShow, onKeep, onDrop } = edit({ code: 'panelWidthSet', level }, (style, mm) =>
     setPanelWidth(style, { piece: piece.id, level, width: mm }, redraft),
   );

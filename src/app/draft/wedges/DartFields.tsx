@@ -158,11 +158,11 @@ interface PointAcrossProps {
 
 /** How far a point of a closed dart stands from the centre line: its axis is straight, so both points slant it. */
 function PointAcross({ drafted, end, place }: PointAcrossProps) {
-  const { client } = useOpen();
+  const { client, savedDraft } = useOpen();
   const draft = useDraft();
   const edit = useStyleNumber();
   const side = useSide();
-  const redraft = (style: Style): Draft => draftOfSide(client, style, side);
+  const redraft = (style: Style): Draft => draftOfSide(client, { ...savedDraft, style }, side);
   return (
     <div className="dart-across">
       <LengthField

@@ -29,6 +29,8 @@ function partName({ path, draft }: FaultyPart['bad'][number]): string {
   }
   if (field === 'drafts' && draft !== null) {
     if (part === 'comparison') return BAD_PARTS.comparison({ draft });
+    if (part === 'fittings' || part === 'notes')
+      return BAD_PARTS.ofDraft({ part: BAD_PARTS.parts[part], draft });
     if (part === 'style' && inner.length > 0)
       return BAD_PARTS.ofDraft({ part: styleName(inner.join('.')), draft });
     return BAD_PARTS.draft({ draft });
@@ -51,6 +53,7 @@ const BAD_PARTS = catalogue({
   draft: ({ draft }: { draft: string }) => `the draft “${draft}”`,
   comparison: ({ draft }: { draft: string }) => `what “${draft}” is compared with`,
   wedge: 'one wedge',
+  parts: { fittings: 'a part of a fitting', notes: 'a note' },
   somethingElse: 'a part without a name',
   fields: {
     id: 'the mark she is known by',
@@ -66,6 +69,7 @@ const BAD_PARTS = catalogue({
     lastUsed: 'when she was last opened',
     openDraft: 'which draft is open',
     drafts: 'a draft',
+    prints: 'the record of a print',
     on: 'the day it was kept',
   },
 });

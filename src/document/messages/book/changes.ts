@@ -1,5 +1,6 @@
 // What each step of the history is called, beside "Undo:" and as it is said aloud.
 
+import type { Alteration } from '../../../engine';
 import type { Change, ChangeCode, ChangeOf } from '../../model/change';
 import { catalogue, plural } from '../catalogue';
 import { EDGE_NODE_WORDS } from '../words/edgeNodes';
@@ -114,6 +115,25 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
     })[edge],
   turnedHemSet: ({ turned }) => (turned ? 'hem turned up' : 'hem not turned up'),
 
+  fittingAdded: () => 'new fitting',
+  fittingRemoved: () => 'took off a fitting',
+  fittingDated: () => 'day of a fitting',
+  fittingNoted: () => 'note of a fitting',
+  fittingSwitched: ({ on }) => (on ? 'switched a fitting on' : 'switched a fitting off'),
+  fittingsCarriedOver: () => 'carried fittings over',
+  alterationAdded: ({ kind }) => `alteration of ${ALTERED[kind]}`,
+  alterationSet: ({ kind }) => `changed an alteration of ${ALTERED[kind]}`,
+  alterationRemoved: ({ kind }) => `took off an alteration of ${ALTERED[kind]}`,
+  alterationSwitched: ({ kind, on }) =>
+    on ? `switched an alteration of ${ALTERED[kind]} on` : `switched an alteration of ${ALTERED[kind]} off`,
+  draftNoted: ({ note }) =>
+    ({
+      cloth: 'note of the cloth',
+      event: 'note of the event',
+      heel: 'note of the heel',
+      bra: 'note of the bra',
+    })[note],
+
   wedgeAdded: ({ block }) => (block === 'front' ? 'added a front wedge' : 'added a back wedge'),
   wedgeRemoved: ({ wedge }) => `took off the ${wedgePhrase(wedge)}`,
   wedgeMoved: ({ wedge }) => `${wedgePhrase(wedge)}: distance from the centre line`,
@@ -140,3 +160,11 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   dartPointPulled: ({ wedge, end }) => `${wedgePhrase(wedge)}, ${end} point`,
   dartSlanted: ({ wedge, end }) => `${wedgePhrase(wedge)}, ${end} point: distance from the centre line`,
 });
+
+/** What an alteration alters. */
+const ALTERED = catalogue({
+  seam: 'a seam',
+  length: 'a length',
+  edge: 'an edge',
+  bustPoint: 'the bust point',
+}) satisfies Record<Alteration['kind'], string>;

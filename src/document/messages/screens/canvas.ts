@@ -84,6 +84,8 @@ export const CANVAS = catalogue({
   ledger: {
     title: 'Girth ledger',
     asAsked: 'as asked',
+    /** What fittings add to a girth, with its sign. */
+    altered: ({ length }: { length: string }) => `altered ${length}`,
     /** Stands for a girth that the garment does not have. */
     none: '–',
     off: ({ difference }: { difference: string }) => `${difference} off`,

@@ -119,6 +119,9 @@ export const PROOFS = catalogue({
     whatClosed: 'Measured across the finished panels: what the tape reads round the closed garment.',
     level: 'Level',
     asked: 'Asked',
+    /** What fittings changed. */
+    altered: 'Altered',
+    unaltered: '–',
     laced: 'Laced',
     sewn: 'Sewn',
     differ: 'Differ by',

@@ -5,6 +5,7 @@ import { fromVersion2 } from './fromVersion2';
 import { fromVersion3 } from './fromVersion3';
 import { fromVersion4 } from './fromVersion4';
 import { fromVersion5 } from './fromVersion5';
+import { fromVersion6 } from './fromVersion6';
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
 type Migration = (old: unknown) => unknown;
@@ -22,6 +23,7 @@ export const MIGRATIONS: Migrations = {
   3: fromVersion3,
   4: fromVersion4,
   5: fromVersion5,
+  6: fromVersion6,
 };
 
 /** The data as of version `to`, or null where a step of the way is missing or fails. */

@@ -28,3 +28,18 @@ export function readPlace(given: unknown): AlteredPlace | null {
   const name = LANDMARKS.find((each) => each === given);
   return name ? { kind: 'landmark', name } : readSeam(given);
 }
+
+const panelWritten = (panel: PanelName): string =>
+  panel.kind === 'sidePanel' ? SIDE_PANEL : `${panel.block}-${panel.number}`;
+
+/** A place or a seam as files name it. */
+export const placeWritten = (place: AlteredPlace): string | readonly string[] => {
+  switch (place.kind) {
+    case 'landmark':
+      return place.name;
+    case 'dart':
+      return [place.wedge];
+    case 'seam':
+      return place.pieces.map(panelWritten);
+  }
+};

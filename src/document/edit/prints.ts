@@ -1,0 +1,45 @@
+// The records of what was printed for a client.
+
+import { type Client, openDraftOf, type SavedDraft } from '../model/book';
+import { delta } from '../model/delta';
+import { inForce } from '../model/fittings';
+import type { KeptPrint } from '../model/prints';
+import { PROGRAM } from '../model/version';
+
+/** How many mock-ups of the open draft were printed, and one more; what is printed again the same day has the number it had. */
+export function nextMockup(client: Client, on: string): number {
+  const { id } = openDraftOf(client);
+  const mockups = client.prints.filter(({ draft, mockup }) => draft === id && mockup !== null);
+  const last = mockups.at(-1);
+  const again = last && isSame(last, printOf(client, { on, form: last.form, mockup: last.mockup }));
+  return again ? (last.mockup ?? 1) : Math.max(0, ...mockups.map(({ mockup }) => mockup ?? 0)) + 1;
+}
+
+/** The record of a print of the open draft as it now is. */
+export function printOf(
+  client: Client,
+  { on, form, mockup }: Pick<KeptPrint, 'on' | 'form' | 'mockup'>,
+): KeptPrint {
+  const { id, name, style, fittings }: SavedDraft = openDraftOf(client);
+  return {
+    on,
+    draft: id,
+    draftName: name,
+    mockup,
+    form,
+    program: PROGRAM,
+    measurements: client.measurements,
+    takenOn: client.takenOn,
+    ...(client.sides ? { sides: client.sides } : {}),
+    style,
+    fittings: inForce(fittings),
+  };
+}
+
+/** The client with the record of a print; the same once more on the same day is not kept twice. */
+export const withPrint = (client: Client, print: KeptPrint): Client =>
+  client.prints.some((each) => isSame(each, print))
+    ? client
+    : { ...client, prints: [...client.prints, print] };
+
+const isSame = (one: KeptPrint, other: KeptPrint): boolean => delta(one, other) === null;
