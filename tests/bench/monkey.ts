@@ -18,8 +18,12 @@ export async function benchMonkey(say: (line: string) => void): Promise<void> {
       // The runner writes calls of this into the functions that are handed to the page.
       await page.addInitScript('globalThis.__name = (named) => named;');
       page.on('pageerror', (error) => say(`seed ${seed}: ${error.message}`));
+      page.on('console', (message) => {
+        if (message.type() === 'error') say(`seed ${seed}: ${message.text()}`);
+      });
       await page.goto(`${address}#draft`);
       await page.locator('.draft-canvas').waitFor();
+      const began = await bookOf(page);
       await runMonkey(page, seed, ACTIONS, async (what) => {
         done += 1;
         const isDrawn =
@@ -29,12 +33,13 @@ export async function benchMonkey(say: (line: string) => void): Promise<void> {
         blank += isDrawn ? 0 : 1;
       });
       const ended = await bookOf(page);
-      await pressAll(page, 'Undo');
-      await pressAll(page, 'Redo');
-      if (!isDeepStrictEqual(await bookOf(page), ended)) {
-        lost += 1;
-        say(`seed ${seed}: the book is another after undo and redo`);
-      }
+      const undone = await pressAll(page, 'Undo');
+      const isBack = isDeepStrictEqual(await bookOf(page), began);
+      await pressAll(page, 'Redo', undone);
+      const isAgain = isDeepStrictEqual(await bookOf(page), ended);
+      if (!isBack) say(`seed ${seed}: undo does not lead back to the start`);
+      if (!isAgain) say(`seed ${seed}: redo does not lead to the end again`);
+      lost += isBack && isAgain ? 0 : 1;
       await context.close();
     }
   });

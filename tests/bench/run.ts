@@ -82,6 +82,9 @@ if (process.argv.includes('screen')) {
 } else if (process.argv.includes('monkey')) {
   const { benchMonkey } = await import('./monkey');
   await benchMonkey((line) => say(line));
+} else if (process.argv.includes('kept')) {
+  const { benchKept } = await import('./kept');
+  await benchKept((line) => say(line));
 } else if (process.argv.includes('worn')) {
   const { benchWorn } = await import('./worn');
   const count = Number(process.argv.at(-1));

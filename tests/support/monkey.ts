@@ -5,7 +5,7 @@ import { chance, pick, type Random, randomFrom, uniform } from './random';
 
 /** What is pressed, typed into or pulled. Files are left alone, and so is what is downloaded or loads the page. */
 const TARGETS =
-  'main button, main input, main select, main summary, main [data-handle], header button, header input, header a, dialog button, dialog input';
+  'main button, main input, main select, main summary, main [data-handle], header button, header input, header a, .keeping button, dialog button, dialog input, dialog select';
 const LEFT_ALONE = /download|backup|pdf|print|file|load|picture|svg|dxf|html/i;
 
 const TEXTS = ['34 1/2', '28', '', '31/2', '9999', '-3', 'abc', '34⅐', '1 3/8', '0', '87,5 cm', '0.0001'];
@@ -46,6 +46,11 @@ async function act(page: Page, random: Random): Promise<string> {
     }, step);
     return `go to ${step}`;
   }
+  if (chance(random, 0.03)) {
+    await page.reload();
+    await page.locator('header.shell').waitFor();
+    return 'load the page again';
+  }
   if (chance(random, 0.04)) {
     const size = pick(random, SIZES);
     await page.setViewportSize(size);
@@ -66,6 +71,16 @@ async function act(page: Page, random: Random): Promise<string> {
     await page.mouse.move(x + uniform(random, -80, 80), y + uniform(random, -80, 80), { steps: 4 });
     await page.mouse.up();
     return `pull ${name}`;
+  }
+  if (kind === 'choice') {
+    // A list that is open lies outside the page, so that it is chosen from by keys.
+    await page.evaluate(
+      (found) => document.querySelectorAll<HTMLElement>('select')[found]?.focus(),
+      target.at,
+    );
+    const key = pick(random, ['ArrowDown', 'ArrowUp', 'End', 'Home']);
+    await page.keyboard.press(key);
+    return `choose by ${key} of ${name}`;
   }
   await page.mouse.click(x, y);
   if (kind !== 'text') return `press ${name}`;
@@ -101,15 +116,27 @@ function reach({ at, targets, leftAlone }: { at: number; targets: string; leftAl
     ? ('handle' as const)
     : element.matches('input[type="text"]')
       ? ('text' as const)
-      : ('press' as const);
-  return { x: x + width / 2, y: y + height / 2, kind, name: nameOf(element).trim().slice(0, 60) };
+      : element instanceof HTMLSelectElement
+        ? ('choice' as const)
+        : ('press' as const);
+  return {
+    x: x + width / 2,
+    y: y + height / 2,
+    kind,
+    name: nameOf(element).trim().slice(0, 60),
+    at: [...document.querySelectorAll('select')].indexOf(element as HTMLSelectElement),
+  };
 }
 
-/** Presses Undo or Redo until there is nothing more; gives how often. */
-export async function pressAll(page: Page, word: 'Undo' | 'Redo'): Promise<number> {
+/** Presses Undo or Redo until there is nothing more, or so many times; gives how often. */
+export async function pressAll(
+  page: Page,
+  word: 'Undo' | 'Redo',
+  most = Number.POSITIVE_INFINITY,
+): Promise<number> {
   const button = page.locator('.history button', { hasText: word });
   let times = 0;
-  while (await button.isEnabled()) {
+  while (times < most && (await button.isEnabled())) {
     await button.click();
     times += 1;
   }

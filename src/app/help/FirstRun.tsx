@@ -1,6 +1,7 @@
 // The three pictures of a first visit: the tape on the body, the front panels that the engine drafts for it, and a panel on sheets.
+// Of a client who cannot be drafted yet, the panels are those of the invented one.
 
-import { HELP, openDraftOf } from '../../document';
+import { type Client, DEMO_CLIENT, HELP, openDraftOf } from '../../document';
 import type { Piece } from '../../engine';
 import { BodyFigure } from '../measure/figure/BodyFigure';
 import { draftOnce, useOpen } from '../store/storeContext';
@@ -15,8 +16,8 @@ const SHEETS = { columns: 1, rows: 2, width: 190, height: 270 } as const;
 
 export default function FirstRun() {
   const { client } = useOpen();
-  const { pieces } = draftOnce(client, openDraftOf(client));
-  const panels = pieces.filter(({ kind, block }) => kind === 'panel' && block === 'front').map(outlineOf);
+  const own = frontPanelsOf(client);
+  const panels = (own.length > 0 ? own : frontPanelsOf(DEMO_CLIENT)).map(outlineOf);
   const [first] = panels;
   return (
     <section className="first-run" aria-label={words.title}>
@@ -35,6 +36,11 @@ export default function FirstRun() {
     </section>
   );
 }
+
+const frontPanelsOf = (client: Client): Piece[] =>
+  draftOnce(client, openDraftOf(client)).pieces.filter(
+    ({ kind, block }) => kind === 'panel' && block === 'front',
+  );
 
 interface Outline {
   /** Path of the sew line. */

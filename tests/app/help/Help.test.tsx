@@ -5,7 +5,15 @@ import { describe, expect, it } from 'vitest';
 import FirstRun from '../../../src/app/help/FirstRun';
 import { HelpButton } from '../../../src/app/help/HelpButton';
 import { LICENCES } from '../../../src/app/help/licences';
-import { GLOSSARY, MEASUREMENT_WORDS, SAFETY_CAUTIONS, SOURCES } from '../../../src/document';
+import {
+  changeClient,
+  DEMO_BOOK,
+  GLOSSARY,
+  MEASUREMENT_WORDS,
+  SAFETY_CAUTIONS,
+  SOURCES,
+} from '../../../src/document';
+import { UNMEASURED } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 const PROJECT = join(import.meta.dirname, '../../..');
@@ -69,5 +77,16 @@ describe('a first visit', () => {
     expect(pictures).toHaveLength(3);
     expect(pictures[1]?.querySelectorAll('path.panel').length).toBe(3);
     expect(pictures[1]?.querySelector('path.panel')?.getAttribute('d')).toMatch(/^M[-\d.]+ [-\d.]+L.*Z$/);
+  });
+
+  it('is shown panels of the invented client where her own cannot be drafted yet', () => {
+    onTable(
+      <FirstRun />,
+      changeClient(DEMO_BOOK, (client) => ({ ...client, measurements: UNMEASURED })),
+    );
+    const pictures = screen.getAllByRole('figure');
+    expect(pictures[1]?.querySelectorAll('path.panel').length).toBe(3);
+    for (const picture of document.querySelectorAll('svg'))
+      expect(picture.getAttribute('viewBox')).toMatch(/^(-?[\d.]+ ?){4}$/);
   });
 });

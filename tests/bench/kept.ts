@@ -1,0 +1,156 @@
+// How a large client book starts and is kept in the built app slowed down four times, printed and not judged:
+// `npm run bench -- kept`.
+
+import type { Browser, Page } from 'playwright-core';
+import { pack } from '../../src/app/storage/records/packing';
+import { clientRecord, LAYOUT, OPEN_KEY, recordKey } from '../../src/app/storage/records/record';
+import { type Client, DEMO_CLIENT, NAMED_STYLES, type SavedDraft } from '../../src/document';
+import { drawBodies } from '../support/drawBodies';
+import { withServedApp } from './servedApp';
+
+const SLOWED = 4;
+const COUNTS: readonly number[] = [1, 500, 2000];
+const SEED = 1988;
+/** Starts of which the middle one is told. */
+const STARTS = 5;
+/** What the browser keeps waiting after the last key, and what comes after that. ms */
+const KEPT_MS = 2500;
+
+export async function benchKept(say: (line: string) => void): Promise<void> {
+  await withServedApp(async (browser, address) => {
+    say(`the built app, slowed ${SLOWED} times; clients with 3 drafts each`);
+    for (const count of COUNTS) {
+      const items = bookOf(count);
+      const letters = items.reduce((sum, { name, value }) => sum + name.length + value.length, 0);
+      say(`${count} ${count === 1 ? 'client' : 'clients'}, ${(letters / 1e6).toFixed(2)} million letters`);
+      const starts: number[] = [];
+      for (let i = 0; i < STARTS; i += 1) {
+        const page = await opened(browser, address, items);
+        starts.push(await shownAt(page));
+        await page.context().close();
+      }
+      starts.sort((a, b) => a - b);
+      say(
+        `  start: the open client's numbers after ${told(starts[Math.floor(STARTS / 2)])}, worst ${told(starts.at(-1))}`,
+      );
+      const page = await opened(browser, address, items);
+      await page.waitForTimeout(4000);
+      const { typing, keeping, tasks } = await worked(browser, page);
+      say(
+        `  typing and keeping: longest task ${told(typing)} of ${tasks}; the task that writes ${told(keeping)}`,
+      );
+      await page.context().close();
+    }
+  });
+}
+
+const told = (ms: number | undefined): string => `${(ms ?? Number.NaN).toFixed(0)} ms`;
+
+/** Invented clients on drawn bodies, as they lie in the storage. */
+export function bookOf(count: number): { name: string; value: string }[] {
+  const styles = [...NAMED_STYLES.values()];
+  const clients = drawBodies(count, SEED).map((measurements, i): Client => {
+    const drafts = [0, 1, 2].map((n): SavedDraft => {
+      const named = styles[(i + n) % styles.length];
+      const [first] = DEMO_CLIENT.drafts;
+      if (!named || !first) throw new Error('there is no style');
+      return { ...first, id: `draft-${i}-${n}`, name: `Draft ${n + 1} of ${i + 1}`, style: named.style };
+    });
+    const { invented: _, ...client } = DEMO_CLIENT;
+    const id = `client-${String(i).padStart(5, '0')}-0000-4000-8000-000000000000`;
+    return { ...client, id, name: `Client ${i + 1}`, measurements, drafts, openDraft: drafts[0]?.id ?? '' };
+  });
+  const open = { layout: LAYOUT, open: clients.at(-1)?.id ?? '' };
+  return [
+    ...clients.map((client) => ({
+      name: recordKey('client', client.id),
+      value: clientRecord(client, pack),
+    })),
+    { name: OPEN_KEY, value: JSON.stringify(open) },
+  ];
+}
+
+async function opened(
+  browser: Browser,
+  address: string,
+  localStorage: { name: string; value: string }[],
+): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    storageState: { cookies: [], origins: [{ origin: new URL(address).origin, localStorage }] },
+  });
+  const page = await context.newPage();
+  // The runner writes calls of this into the functions that are handed to the page.
+  await page.addInitScript('globalThis.__name = (named) => named;');
+  await page.addInitScript(() => {
+    const look = (): void => {
+      const field = document.querySelector<HTMLInputElement>('.tape-row[data-field="waist"] input');
+      if (field && field.value !== '') performance.mark('shown');
+      else requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+    const { setItem } = Storage.prototype;
+    Storage.prototype.setItem = function (key, value) {
+      performance.mark(`write ${key}`);
+      setItem.call(this, key, value);
+    };
+  });
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  await page.goto(`${address}#measure`);
+  await page.getByRole('textbox', { name: /^Waist girth/ }).waitFor();
+  return page;
+}
+
+/** From the start of the page to the frame with the open client's numbers, ms. */
+async function shownAt(page: Page): Promise<number> {
+  await page.waitForFunction(() => performance.getEntriesByName('shown').length > 0);
+  return page.evaluate(() => performance.getEntriesByName('shown')[0]?.startTime ?? Number.NaN);
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly pid: number;
+  readonly tid: number;
+  /** Microseconds. */
+  readonly ts: number;
+  readonly dur?: number;
+}
+
+/** Types three numbers and waits until each is kept; gives the longest tasks of the page, ms. */
+async function worked(
+  browser: Browser,
+  page: Page,
+): Promise<{ typing: number; keeping: number; tasks: number }> {
+  const waist = page.getByRole('textbox', { name: /^Waist girth/ });
+  await browser.startTracing(page, {
+    categories: [
+      'toplevel',
+      'devtools.timeline',
+      'disabled-by-default-devtools.timeline',
+      'blink.user_timing',
+    ],
+  });
+  for (const number of ['28 1/4', '29.5', '30 3/8']) {
+    await waist.click();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type(number, { delay: 80 });
+    await page.keyboard.press('Enter');
+    await page.waitForTimeout(KEPT_MS);
+  }
+  const trace = JSON.parse((await browser.stopTracing()).toString('utf8')) as { traceEvents: TraceEvent[] };
+  const events = trace.traceEvents;
+  const writes = events.filter(({ name }) => name.startsWith('write staywright.client.'));
+  const [thread] = writes;
+  if (!thread) throw new Error('nothing was kept');
+  const tasks = events.filter(
+    ({ name, ph, pid, tid }) =>
+      /RunTask$/.test(name) && ph === 'X' && pid === thread.pid && tid === thread.tid,
+  );
+  const longest = (all: readonly TraceEvent[]): number => Math.max(...all.map(({ dur = 0 }) => dur / 1000));
+  const writing = tasks.filter(({ ts, dur = 0 }) =>
+    writes.some((write) => write.ts >= ts && write.ts <= ts + dur),
+  );
+  return { typing: longest(tasks), keeping: longest(writing), tasks: tasks.length };
+}
