@@ -2,7 +2,7 @@
 
 import type { Book } from '../../document';
 import type { Known } from './records/openKept';
-import { clientRecord, OPEN_KEY, type Pack, recordKey, styleRecord } from './records/record';
+import { clientRecord, OPEN_KEY, type Pack, type RecordKind, recordKey, styleRecord } from './records/record';
 import { type SaveFault, saveFaultOf } from './saveStatus';
 import type { StorageLike } from './storageLike';
 
@@ -22,6 +22,8 @@ export class KeptRecords {
   /** Records by client or style: what did not change is not packed twice. */
   private readonly texts = new WeakMap<object, string>();
   private pack: Pack = null;
+  /** Of each known record what it adds to the seal. */
+  private readonly sums = new WeakMap<Known, number>();
   /** Sums of every record that this tab has read or written: what it has seen was not written by another tab meanwhile. */
   private readonly seen = new Set<string>();
   /** What was written under each key and could not be read back: it may lie there none the less. */
@@ -87,23 +89,32 @@ export class KeptRecords {
   /** Everything of the book that does not lie in the storage as it is. */
   waiting(book: Book): Waiting[] {
     const found: Waiting[] = [];
-    const there = new Set<string>();
-    const look = (key: string, entry: object, name: string, text: () => string): void => {
-      there.add(key);
-      if (this.known.get(key)?.entry !== entry)
-        found.push({ key, entry, name, text: () => this.textOf(entry, text) });
+    // How many of those that are known are in the book: only where it is not all of them, it is looked who was taken out.
+    let there = 0;
+    const look = (key: string, entry: { readonly name: string }, text: () => string): void => {
+      const known = this.known.get(key);
+      if (known) there += 1;
+      if (known?.entry !== entry)
+        found.push({ key, entry, name: entry.name, text: () => this.textOf(entry, text) });
     };
     for (const client of book.clients)
-      look(recordKey('client', client.id), client, client.name, () => clientRecord(client, this.pack));
-    for (const each of book.unopened ?? [])
-      look(recordKey('client', each.id), each, each.name, () => each.record);
+      look(keyOf('client', client), client, () => clientRecord(client, this.pack));
+    for (const each of book.unopened ?? []) look(keyOf('client', each), each, () => each.record);
     for (const style of book.styles) {
-      const key = recordKey('style', style.id);
-      look(key, style, style.name, () => styleRecord(style, this.orderOf(key), this.pack));
+      const key = keyOf('style', style);
+      look(key, style, () => styleRecord(style, this.orderOf(key), this.pack));
     }
-    for (const [key, { text }] of this.known)
-      if (text !== null && !there.has(key)) found.push({ key, entry: null, name: '', text: () => null });
-    return found;
+    return there === this.known.size ? found : [...found, ...this.takenOut(book)];
+  }
+
+  private takenOut(book: Book): Waiting[] {
+    const there = new Set([
+      ...[...book.clients, ...(book.unopened ?? [])].map((each) => keyOf('client', each)),
+      ...book.styles.map((each) => keyOf('style', each)),
+    ]);
+    return [...this.known]
+      .filter(([key, { text }]) => text !== null && !there.has(key))
+      .map(([key]) => ({ key, entry: null, name: '', text: () => null }));
   }
 
   private textOf(entry: object, make: () => string): string {
@@ -168,16 +179,29 @@ export class KeptRecords {
   /** A sum over every record that is known, whatever their order: a history belongs to the book of its sum. */
   seal(): string {
     let [a, b] = [0, 0];
-    for (const [key, { text }] of this.known) {
-      if (text === null) continue;
-      const head = `${key} ${headSum(text)}`;
-      for (let i = 0, h = 17; i <= head.length; i += 1) {
-        if (i === head.length) [a, b] = [a ^ h, (b + h) | 0];
-        else h = (Math.imul(h, 31) + head.charCodeAt(i)) | 0;
-      }
+    for (const [key, known] of this.known) {
+      if (known.text === null) continue;
+      const sum = this.sums.get(known) ?? sumOfHead(`${key} ${headSum(known.text)}`);
+      this.sums.set(known, sum);
+      [a, b] = [a ^ sum, (b + sum) | 0];
     }
     return `${(a >>> 0).toString(36)}.${(b >>> 0).toString(36)}`;
   }
+}
+
+/** Keys by client or style: a book of thousands is looked through at each change. */
+const keys = new WeakMap<object, string>();
+
+function keyOf(kind: RecordKind, entry: { readonly id: string }): string {
+  const key = keys.get(entry) ?? recordKey(kind, entry.id);
+  keys.set(entry, key);
+  return key;
+}
+
+function sumOfHead(head: string): number {
+  let sum = 17;
+  for (let i = 0; i < head.length; i += 1) sum = (Math.imul(sum, 31) + head.charCodeAt(i)) | 0;
+  return sum;
 }
 
 /** The sum that a record begins with. */
