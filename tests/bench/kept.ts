@@ -47,7 +47,7 @@ export async function benchKept(say: (line: string) => void): Promise<void> {
 const told = (ms: number | undefined): string => `${(ms ?? Number.NaN).toFixed(0)} ms`;
 
 /** Invented clients on drawn bodies, as they lie in the storage. */
-export function bookOf(count: number): { name: string; value: string }[] {
+function bookOf(count: number): { name: string; value: string }[] {
   const styles = [...NAMED_STYLES.values()];
   const clients = drawBodies(count, SEED).map((measurements, i): Client => {
     const drafts = [0, 1, 2].map((n): SavedDraft => {
