@@ -26,6 +26,7 @@ import { draftStream } from './draftStream';
 import { faultLine, refusedLine } from './faultLine';
 import { type Options, readOptions } from './options';
 import { paperNamed, paperWords } from './paperNamed';
+import { sizeFiles } from './sizeFiles';
 import { styleNamed } from './styleNamed';
 import { wornFile } from './wornFile';
 
@@ -92,7 +93,26 @@ async function ownVersion(): Promise<string> {
   return version;
 }
 
-async function files(
+async function files(options: Options, style: FileStyle, streams: Streams): Promise<number> {
+  if (options.sizes === null) return clientFiles(options, style, streams);
+  const one = options.client === null ? DRAFTED : await clientFiles(options, style, streams);
+  if (one > MUST_NOT_BE_CUT) return one;
+  const text = await textOf(options.sizes, '--sizes');
+  if (!text.ok) return unusable(text.faults, options.sizes, streams.stderr);
+  const layer = await import('../paper');
+  const paper = paperNamed(options.paper, layer);
+  if (!paper.ok) return unusable(paper.faults, '', streams.stderr);
+  const made = await sizeFiles(text.value, style, paper.value, options.out);
+  if (!made.ok) {
+    unusable(made.faults, options.sizes, streams.stderr);
+    return made.isDeviceFull ? NOT_WRITTEN : UNUSABLE;
+  }
+  await write(streams.stdout, made.value.files.map((file) => `${file}\n`).join(''));
+  for (const line of made.value.said) streams.stderr.write(line);
+  return Math.max(one, made.value.isWhole ? DRAFTED : MUST_NOT_BE_CUT);
+}
+
+async function clientFiles(
   { client: path, fittings: fittingsPath, paper: paperName, out, nap, worn: isWorn }: Options,
   style: FileStyle,
   { stdout, stderr }: Streams,
@@ -157,8 +177,13 @@ async function styleOf(name: string): Promise<Read<FileStyle>> {
 }
 
 async function jsonOf(path: string, flag: string): Promise<Read<unknown>> {
+  const text = await textOf(path, flag);
+  return text.ok ? parseJson(text.value) : text;
+}
+
+async function textOf(path: string, flag: string): Promise<Read<string>> {
   try {
-    return parseJson(await readFile(path, 'utf8'));
+    return { ok: true, value: await readFile(path, 'utf8') };
   } catch (error) {
     if (!isSystemError(error)) throw error;
     return refuse(flag, CLI.fileNotRead({ path, code: error.code }));

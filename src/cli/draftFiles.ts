@@ -41,7 +41,7 @@ type Content = readonly [name: string, content: string | Uint8Array];
 type Made = Read<readonly string[]> & { readonly isDeviceFull?: boolean };
 
 /** The system's names for a device or a share of it that is full, and for one that fails. */
-const FULL: readonly string[] = ['ENOSPC', 'EDQUOT', 'EIO'];
+export const FULL: readonly string[] = ['ENOSPC', 'EDQUOT', 'EIO'];
 
 /**
  * Writes the files into a directory and returns their paths in the order written. Nothing is written where the pattern cannot be
@@ -131,7 +131,7 @@ export const isSystemError = (error: unknown): error is Error & { code: string; 
   error instanceof Error && 'syscall' in error && 'code' in error && typeof error.code === 'string';
 
 /** The local day, as 2026-11-25. */
-function today(): string {
+export function today(): string {
   const now = new Date();
   const two = (value: number): string => String(value).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;

@@ -2,7 +2,7 @@
 
 import { CLI, type Fault, type Read } from '../document';
 
-const VALUED = ['client', 'style', 'fittings', 'paper', 'out'] as const;
+const VALUED = ['client', 'style', 'fittings', 'sizes', 'paper', 'out'] as const;
 type Valued = (typeof VALUED)[number];
 
 /** Flags without a value. */
@@ -16,6 +16,8 @@ export interface Options {
   readonly style: string;
   /** Path of a file of fittings; null for none. */
   readonly fittings: string | null;
+  /** Path of a table of sizes; null for none. */
+  readonly sizes: string | null;
   readonly paper: string;
   readonly out: string;
   /** Whether the cloth has a nap or a one-way print. */
@@ -48,8 +50,11 @@ export function readOptions(words: readonly string[]): Read<Options> {
     given.set(name, value ?? '');
   }
   if (given.has('stdin'))
-    for (const name of ['client', 'fittings', 'paper', 'out', 'nap', 'worn'] as const)
+    for (const name of ['client', 'fittings', 'sizes', 'paper', 'out', 'nap', 'worn'] as const)
       if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.notWithStdin });
+  if (given.has('sizes') && !given.has('client'))
+    for (const name of ['fittings', 'worn'] as const)
+      if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.ofClient });
   if (faults.length > 0) return { ok: false, faults };
   return {
     ok: true,
@@ -58,6 +63,7 @@ export function readOptions(words: readonly string[]): Read<Options> {
       client: given.get('client') ?? USUAL.client,
       style: given.get('style') ?? USUAL.style,
       fittings: given.get('fittings') ?? USUAL.fittings,
+      sizes: given.get('sizes') ?? USUAL.sizes,
       paper: given.get('paper') ?? USUAL.paper,
       out: given.get('out') ?? USUAL.out,
       nap: given.has('nap'),
@@ -71,6 +77,7 @@ const USUAL: Options = {
   client: null,
   style: 'default',
   fittings: null,
+  sizes: null,
   paper: 'a4',
   out: 'out',
   nap: false,

@@ -106,6 +106,7 @@ export { FILES } from './messages/book/files';
 export { KEEPING } from './messages/book/keeping';
 export { PEOPLE } from './messages/book/people';
 export { PRINTER_FAULTS } from './messages/book/printers';
+export { SIZES } from './messages/book/sizes';
 export { GLOSSARY } from './messages/help/glossary';
 export { HELP } from './messages/help/help';
 export { SOURCES } from './messages/help/sources';
@@ -113,6 +114,7 @@ export { DRAFTING_PANELS } from './messages/paper/draftingPanels';
 export { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds } from './messages/paper/draftingSheet';
 export { MAKING_FIGURES } from './messages/paper/makingFigures';
 export { MAKING_LIST } from './messages/paper/makingList';
+export { NESTED } from './messages/paper/nested';
 export { ONE_PAGE_FAULTS, PAPER_FAULTS } from './messages/paper/papers';
 export { FIRST_PAGE, PATTERN } from './messages/paper/pattern';
 export { RECORD } from './messages/paper/record';
@@ -198,6 +200,10 @@ export {
   TOP_EDGES,
 } from './presets/edgeShapes';
 export { NAMED_STYLES } from './presets/styles';
+export { type NamedBody, type ReadBodies, type RowFault, readSizes } from './sizes/readSizes';
+export { draftSize, errorsOf, type SizedDraft } from './sizes/sizedDrafts';
+export { sizesCsv } from './sizes/sizesCsv';
+export { type SizeRow, sizeTable, stepsOf } from './sizes/sizeTable';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
 export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';

@@ -2,8 +2,9 @@
 
 export { draftingSheetHtml } from './draftingSheet/draftingSheetHtml';
 export { draftingSheetPdf } from './draftingSheet/draftingSheetPdf';
+export { nestedDxf } from './dxf/nestedDxf';
 export { patternDxf } from './dxf/patternDxf';
-export { type FontFiles, withGlyphs } from './glyphs/glyphs';
+export { type FontFiles, glyphsFor, withGlyphs } from './glyphs/glyphs';
 export { type WithFace, withFace } from './glyphs/pageFace';
 export { type Layout, layOut, type PatternInput } from './layout/layOut';
 export {
@@ -29,7 +30,11 @@ export {
   type MakingSettings,
   usualMaking,
 } from './making/settings';
+export type { NestedInput } from './nested/nestedInput';
+export { dashOfSize, numbersOfSizes } from './nested/sizeLines';
 export type { Stroke } from './panel/strokes';
+export { nestedPagePdf, nestedPdf, nestedSheets } from './pdf/nested/nestedPdf';
+export { nestedProjectorPdf } from './pdf/nested/nestedProjector';
 export { onePagePdf } from './pdf/onePagePdf';
 export { type PageWatch, patternPdf } from './pdf/patternPdf';
 export {
@@ -47,5 +52,6 @@ export { checkPaper, paperSentence } from './sheets/checkPaper';
 export { type Correction, correctionFrom, correctionText, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';
 export { DEFAULT_PAPER_CHOICE, PAPERS, type PaperChoice, type PaperName, paperChoice } from './sheets/papers';
+export { nestedSvg } from './svg/nestedSvg';
 export { patternSvg } from './svg/patternSvg';
 export { MM_PER_POINT } from './text/textWidth';

@@ -57,10 +57,11 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'presets',
     'edit',
     'files',
+    'sizes',
   ],
   paper: [
     ...['geometry', 'text', 'glyphs', 'remarks', 'making', 'panel', 'sheets', 'packing', 'layout'],
-    ...['svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf'],
+    ...['nested', 'svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf', 'pdf/nested'],
     ...['draftingSheet/elements', 'draftingSheet/steps', 'draftingSheet'],
   ],
   table: ['layout', 'handles', 'gestures', 'view', 'view/closedUp'],

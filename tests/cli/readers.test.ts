@@ -22,6 +22,7 @@ describe('the words behind the command', () => {
         client: null,
         style: 'default',
         fittings: null,
+        sizes: null,
         paper: 'a4',
         out: 'out',
         nap: false,
@@ -39,6 +40,7 @@ describe('the words behind the command', () => {
       client: 'a.json',
       style: 'b.json',
       fittings: null,
+      sizes: null,
       paper: 'letter',
       out: 'c=d',
       nap: false,
@@ -65,6 +67,8 @@ describe('the words behind the command', () => {
     [['--stdin', '--out', 'd'], '--out', 'does not go with --stdin'],
     [['--stdin', '--nap'], '--nap', 'does not go with --stdin'],
     [['--nap=yes'], '--nap=yes', 'not understood'],
+    [['--stdin', '--sizes', 's.csv'], '--sizes', 'does not go with --stdin'],
+    [['--sizes', 's.csv', '--worn'], '--worn', 'goes with --client'],
   ])('%j: %s is a fault', (words, path, message) => {
     const faults = faultsOf(readOptions(words));
     expect(Object.keys(faults)).toEqual([path]);

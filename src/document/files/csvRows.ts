@@ -6,10 +6,10 @@ export interface CsvRow {
   readonly cells: readonly string[];
 }
 
-const SEPARATORS = ['\t', ';', ','] as const;
+const SEPARATORS = ['\t', ';', '|', ','] as const;
 
 /**
- * The rows of a text. The separator is the tab, semicolon or comma that stands most often in the first row; a cell in quotes may
+ * The rows of a text. The separator is the tab, semicolon, bar or comma that stands most often in the first row; a cell in quotes may
  * hold separators, line ends and doubled quotes. A byte order mark is passed over.
  */
 export function csvRows(text: string): readonly CsvRow[] {

@@ -40,7 +40,11 @@ export function layOut(input: PatternInput): Layout {
   const page = uprightPage(input.paper, input.correction);
   const outlines = lined.map((each) => outlineTurns(each, !input.nap));
   const { grid, placements } = fewestSheets(outlines, page, input.paper.orientation);
-  const panels = placePanels(lined, placements, input, bandsOf(grid));
+  return onSheets(page, grid, placePanels(lined, placements, input, bandsOf(grid)));
+}
+
+/** Panels on a grid of sheets: which sheets are used, and how they join. */
+export function onSheets(page: UprightPage, grid: Grid, panels: readonly PlacedPanel[]): Layout {
   const lines = panels.flatMap((panel) => panel.lines.map((line) => line.points));
   const boxes = panels.flatMap((panel) => panel.texts.map((text) => closedRing(cornersOf(boxOfText(text)))));
   const sheets = usedSheets(grid, [...lines, ...boxes]);

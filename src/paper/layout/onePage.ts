@@ -7,7 +7,7 @@ import { HEAD_MM, INCH_SQUARE_MM, METRIC_SQUARE_MM, SQUARES_GAP_MM } from '../sh
 import type { PaperChoice } from '../sheets/papers';
 import { movedPanel, type PlacedPanel } from './placePanels';
 import type { PlanInput } from './planInput';
-import { planPanels } from './planPanels';
+import { type Plan, planPanels } from './planPanels';
 
 export interface OnePageChoice {
   /** Width as it goes into the printer, mm. */
@@ -75,6 +75,15 @@ export function layOutOnePage(
   choice: OnePageChoice,
   correction: Correction = NO_CORRECTION,
 ): OnePageLayout {
+  return layOutPlan((mostWidthMm) => planPanels(input, mostWidthMm), choice, correction);
+}
+
+/** The same for any plan that is made for a width. */
+export function layOutPlan(
+  planFor: (mostWidthMm: number) => Plan,
+  choice: OnePageChoice,
+  correction: Correction = NO_CORRECTION,
+): OnePageLayout {
   const { widthMm, heightMm, marginMm } = choice;
   if (![widthMm, heightMm ?? 0, marginMm].every(Number.isFinite) || !isCorrection(correction))
     return refused('pageNotANumber', 0);
@@ -94,7 +103,7 @@ export function layOutOnePage(
     ways.push({ across: heightMm / correction.down, down: widthMm / correction.across, turned: true });
   let last: OnePageLayout = refused('pageTooSmall', 0);
   for (const { across, down, turned } of ways) {
-    const plan = planPanels(input, across - 2 * marginMm);
+    const plan = planFor(across - 2 * marginMm);
     const headMm = marginMm + SQUARES_HEAD_MM + (across < TEXT_BESIDE_FROM_MM ? TEXT_MM : 0);
     const length = headMm + plan.heightMm + marginMm;
     const wide = plan.widthMm + 2 * marginMm;
@@ -128,11 +137,20 @@ export function wholeOnPaper(
   { widthMm, heightMm, marginMm }: PaperChoice,
   correction: Correction = NO_CORRECTION,
 ): { readonly choice: OnePageChoice; readonly page: OnePage } | null {
-  const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
-  if (short < LARGE_FROM_MM) return null;
-  const choice = { widthMm: short, heightMm: long, marginMm };
+  const choice = largePage({ widthMm, heightMm, marginMm });
+  if (!choice) return null;
   const laid = layOutOnePage(input, choice, correction);
   return laid.ok ? { choice, page: laid.page } : null;
+}
+
+/** A paper that is large enough as one page; null for one whose sheets are joined. */
+export function largePage({
+  widthMm,
+  heightMm,
+  marginMm,
+}: Pick<PaperChoice, 'widthMm' | 'heightMm' | 'marginMm'>): OnePageChoice | null {
+  const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
+  return short < LARGE_FROM_MM ? null : { widthMm: short, heightMm: long, marginMm };
 }
 
 /** The two squares, side by side below the head. */

@@ -8,6 +8,8 @@ export interface Stroke {
   readonly kind: StrokeKind;
   /** A closed line has its first point again at its end. */
   readonly points: readonly Point[];
+  /** Dash and gap, mm, instead of those of its kind: the line of one size among others. */
+  readonly dash?: readonly number[];
 }
 
 export interface PlacedText {
@@ -18,6 +20,8 @@ export interface PlacedText {
   readonly turnRad: number;
   readonly sizePt: number;
   readonly bold: boolean;
+  /** It stands on a line, which is covered under it. */
+  readonly onLine?: boolean;
 }
 
 /** An upright cross at a point, as two strokes; `arm` is half the length of each, mm. */

@@ -10,8 +10,9 @@ import {
   SAFETY_CAUTIONS,
   SAFETY_STANDING,
   TURNED_HEM,
+  type Unit,
 } from '../../document';
-import { turnsHemUp } from '../../engine';
+import { type Draft, turnsHemUp } from '../../engine';
 import type { PatternInput } from '../layout/layOut';
 import type { PlanInput } from '../layout/planInput';
 import { foldOf } from '../panel/panelLines';
@@ -40,7 +41,7 @@ export function firstPageParagraphs(
     ...errors(input),
     ...print,
     ...estimates(input),
-    ...allowances(input),
+    ...allowanceParagraphs(input),
     ...missingGlyphs(input),
     ...reduction(input),
     ...record,
@@ -140,7 +141,15 @@ function estimates({ client }: PlanInput): Paragraph[] {
 }
 
 /** The allowances of the pieces, each with the edges that have it. */
-function allowances({ draft, client, savedDraft }: PlanInput): Paragraph[] {
+export function allowanceParagraphs({
+  draft,
+  client,
+  savedDraft,
+}: {
+  readonly draft: Draft;
+  readonly client: { readonly unit: Unit };
+  readonly savedDraft: Pick<PlanInput['savedDraft'], 'style'>;
+}): Paragraph[] {
   const found = new Map<string, Set<string>>();
   for (const piece of draft.pieces)
     for (const edge of piece.edges) {
@@ -175,16 +184,20 @@ function reduction(input: PlanInput): Paragraph[] {
   ];
 }
 
-function missingGlyphs({ client, savedDraft, glyphs }: PlanInput): Paragraph[] {
+const missingGlyphs = ({ client, savedDraft, glyphs }: PlanInput): Paragraph[] =>
+  glyphParagraphs([client.name, savedDraft.name], glyphs);
+
+/** What is said of names whose letters could not be loaded, or that no font has. */
+export function glyphParagraphs(names: readonly string[], glyphs: PlanInput['glyphs']): Paragraph[] {
   if (glyphs) return glyphs.missing.length > 0 ? [small(FIRST_PAGE.missingGlyphs)] : [];
-  const lost = [client.name, savedDraft.name].some((name) => !isExact(name));
-  return lost ? [small(FIRST_PAGE.glyphsNotLoaded)] : [];
+  return names.some((name) => !isExact(name)) ? [small(FIRST_PAGE.glyphsNotLoaded)] : [];
 }
 
 const text = (content: string): Paragraph => ({ kind: 'text', text: content });
 const small = (content: string): Paragraph => ({ kind: 'small', text: content });
 
-const printParagraphs = (): Paragraph[] => [
+/** How to print, and the heading of what a print contains. */
+export const printParagraphs = (): Paragraph[] => [
   { kind: 'heading', text: FIRST_PAGE.print.heading },
   text(FIRST_PAGE.print.actualSize),
   text(FIRST_PAGE.print.measure),

@@ -8,6 +8,8 @@ import type { PlanInput } from '../layout/planInput';
 import { makingList } from '../making/makingList';
 import { makingSections } from '../making/makingSections';
 import { makingNames } from '../making/makingText';
+import type { PlacedText } from '../panel/strokes';
+import { boxOfText, cornersOf } from '../panel/textBlock';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
 import { estimatedRemark } from '../remarks/estimates';
 import { type Correction, NO_CORRECTION } from '../sheets/correction';
@@ -137,7 +139,13 @@ const MOST_LINE_MM = 140;
 /** Draws the lines and texts of panels. */
 export function drawPanels(canvas: PdfCanvas, panels: readonly PlacedPanel[]): void {
   for (const { lines, texts } of panels) {
-    for (const { kind, points } of lines) canvas.line(kind, points);
-    for (const text of texts) canvas.text(text);
+    for (const { kind, points, dash } of lines) canvas.line(kind, points, 0, dash);
+    for (const text of texts) drawPanelText(canvas, text);
   }
+}
+
+/** Writes a text of a panel; the line under a text that stands on one is covered. */
+export function drawPanelText(canvas: PdfCanvas, text: PlacedText): void {
+  if (text.onLine) canvas.cover(cornersOf(boxOfText(text)));
+  canvas.text(text);
 }

@@ -1,9 +1,10 @@
 // The pattern for a projector: light lines on a dark page, over a grid for setting the scale.
 
-import { PATTERN } from '../../document';
+import { PATTERN, type Unit } from '../../document';
 import { inches } from '../../engine';
+import type { Glyphs } from '../glyphs/glyphs';
 import type { WithFace } from '../glyphs/pageFace';
-import { movedPanel } from '../layout/placePanels';
+import { movedPanel, type Reading } from '../layout/placePanels';
 import type { PlanInput } from '../layout/planInput';
 import { type Plan, planPanels } from '../layout/planPanels';
 import { STROKE_STYLES } from '../panel/strokeStyles';
@@ -43,10 +44,16 @@ const TEXT_SCALE = 1.6;
 
 /** The panels inside the frame of the picture. */
 export const planProjected = (input: PlanInput, { widthMm, lineMm }: ProjectorChoice): Plan =>
-  planPanels(input, widthMm - 2 * FRAME_MM, {
-    textScale: TEXT_SCALE,
-    heavierMm: Math.max(0, (lineMm - STROKE_STYLES.cut.widthMm) / 2),
-  });
+  planPanels(input, planWidth(widthMm), projectedReading(lineMm));
+
+/** Width of the plan in a picture of this width, mm. */
+export const planWidth = (widthMm: number): number => widthMm - 2 * FRAME_MM;
+
+/** How texts are read in a picture whose cut line is `lineMm` wide. */
+export const projectedReading = (lineMm: number): Reading => ({
+  textScale: TEXT_SCALE,
+  heavierMm: Math.max(0, (lineMm - STROKE_STYLES.cut.widthMm) / 2),
+});
 
 export const isProjectorChoice = ({ widthMm, lineMm }: ProjectorChoice): boolean =>
   lineMm >= LEAST_LINE_MM && lineMm <= MOST_LINE_MM && widthMm >= 300 && widthMm <= MOST_SIDE_MM;
@@ -63,27 +70,55 @@ export async function projectorPdf(
 ): Promise<Uint8Array | null> {
   if (!isProjectorChoice(choice)) throw new RangeError('projector choice not checked');
   const { client, savedDraft, date } = input;
-  const side = gridSideMm(client.unit);
   const plan = planProjected(input, choice);
+  const names = [client.name, savedDraft.name, date]
+    .map((name) => settable(name))
+    .filter((name) => name !== '');
+  const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
+  const hint = hasErrors(input) ? [DO_NOT_CUT] : [PATTERN.grid[client.unit]];
+  const estimated = estimatedRemark(client);
+  return projectedPdf(
+    plan,
+    choice,
+    {
+      title: names.slice(0, 2).join(', '),
+      head: [...hint, ...names].join(' · '),
+      remark: estimated === null ? null : settable(estimated),
+      unit: client.unit,
+      seed: JSON.stringify([names, choice, client.unit, estimated, outlines]),
+    },
+    input,
+  );
+}
+
+/** What stands above a projected plan. */
+interface ProjectedTexts {
+  readonly title: string;
+  readonly head: string;
+  /** A second line; null where there is none. */
+  readonly remark: string | null;
+  readonly unit: Unit;
+  /** The content as text: files with different seeds get different ids. */
+  readonly seed: string;
+}
+
+/** The bytes of a PDF of any plan on one dark page; null where a side would be over 5080 mm. The choice is checked. */
+export async function projectedPdf(
+  plan: Plan,
+  choice: ProjectorChoice,
+  { title, head: headText, remark, unit, seed }: ProjectedTexts,
+  input: WithFace & { readonly glyphs?: Glyphs | null },
+): Promise<Uint8Array | null> {
+  const side = gridSideMm(unit);
   const [columns, rows] = [plan.widthMm + 2 * FRAME_MM, plan.heightMm + HEAD_MM + 2 * FRAME_MM].map((mm) =>
     Math.max(4, Math.ceil(mm / side)),
   ) as [number, number];
   const [width, height] = [columns * side, rows * side];
   if (Math.max(width, height) > MOST_SIDE_MM) return null;
-  const names = [client.name, savedDraft.name, date]
-    .map((name) => settable(name))
-    .filter((name) => name !== '');
-  const outlines = plan.panels.map(({ piece, offset }) => [offset, piece.cutLine]);
-  const pdf = await pdfFile(
-    shortened(names.slice(0, 2).join(', '), 10, false, TITLE_MM),
-    JSON.stringify([names, choice, client.unit, estimatedRemark(client), outlines]),
-    input,
-  );
+  const pdf = await pdfFile(shortened(title, 10, false, TITLE_MM), seed, input);
   const canvas = pdf.page(width, height, undefined, projectorStyle(choice.lineMm));
   canvas.blank(0, 0, width, height);
   drawGrid(canvas, columns, rows, side);
-  const hint = hasErrors(input) ? [DO_NOT_CUT] : [PATTERN.grid[client.unit]];
-  const estimated = estimatedRemark(client);
   const headLine = (content: string, y: number, sizePt: number): PlacedText => ({
     text: shortened(content, sizePt, true, width - 2 * FRAME_MM),
     start: { x: FRAME_MM, y: FRAME_MM + y },
@@ -91,10 +126,7 @@ export async function projectorPdf(
     sizePt,
     bold: true,
   });
-  const head = [
-    headLine([...hint, ...names].join(' · '), 10, 22),
-    ...(estimated === null ? [] : [headLine(settable(estimated), 19, REMARK_PT)]),
-  ];
+  const head = [headLine(headText, 10, 22), ...(remark === null ? [] : [headLine(remark, 19, REMARK_PT)])];
   const panels = plan.panels.map((panel) => movedPanel(panel, { x: FRAME_MM, y: FRAME_MM + HEAD_MM }));
   // The grid is covered under texts.
   for (const text of [...head, ...panels.flatMap(({ texts }) => texts)])

@@ -20,6 +20,7 @@ import {
 import { type Joint, LABEL_MM } from '../sheets/joints';
 import { shortened, textWidth } from '../text/textWidth';
 import type { PdfCanvas } from './file/pdfCanvas';
+import { drawPanelText } from './onePagePdf';
 
 const JOINT_GREY = 0.35;
 const MARK_MOST_MM = 2.4;
@@ -84,11 +85,11 @@ function drawSheet(
   const window = windowOf(grid, position);
   const toPage: Point = { x: grid.marginMm - window.left, y: grid.marginMm - window.top };
   const drawn: (readonly Point[])[] = [];
-  for (const { kind, points } of within(lines, window))
+  for (const { kind, points, dash } of within(lines, window))
     for (const part of clipLine(points, window)) {
       const onPage = moved(part.points, toPage);
       drawn.push(onPage);
-      canvas.line(kind, onPage, part.from);
+      canvas.line(kind, onPage, part.from, dash);
     }
 
   const shown = within(texts, window).map((text) => ({
@@ -96,7 +97,7 @@ function drawSheet(
     start: moved([text.start], toPage)[0] as Point,
   }));
   canvas.within(grid.marginMm, grid.marginMm, grid.windowWidthMm, grid.windowHeightMm, () => {
-    for (const text of shown) canvas.text(text);
+    for (const text of shown) drawPanelText(canvas, text);
   });
 
   const room: Room = {

@@ -1,17 +1,16 @@
 // The pattern as an SVG drawing in millimetres, with a group for each panel and, in it, one for each kind of line.
 
 import { PATTERN, pieceLabel } from '../../document';
-import type { Point } from '../../engine';
 import type { PlacedPanel } from '../layout/placePanels';
 import type { PlanInput } from '../layout/planInput';
 import { planPanels } from '../layout/planPanels';
-import { STROKE_STYLES } from '../panel/strokeStyles';
-import type { PlacedText, StrokeKind } from '../panel/strokes';
+import type { PlacedText } from '../panel/strokes';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
 import { estimatedRemark } from '../remarks/estimates';
 import { escaped, mm } from '../text/markup';
-import { MM_PER_POINT, textWidth, wrapped } from '../text/textWidth';
-import { cleaned, isWritable, settable } from '../text/writable';
+import { MM_PER_POINT, wrapped } from '../text/textWidth';
+import { cleaned, settable } from '../text/writable';
+import { lineGroups, textTag } from './svgTags';
 
 /** Width of the plan: the narrowest usual cloth, 36 in. mm */
 const MOST_WIDTH_MM = 914.4;
@@ -74,51 +73,13 @@ function headsOver(
 /** Gap between the remarks and the panels. mm */
 const FOOT_MM = 4;
 
-const LAYERS: readonly { readonly kind: StrokeKind; readonly name: string }[] = [
-  { kind: 'cut', name: 'cut-line' },
-  { kind: 'fold', name: 'fold-line' },
-  { kind: 'sew', name: 'sew-line' },
-  { kind: 'grain', name: 'grain' },
-  { kind: 'mark', name: 'marks' },
-  { kind: 'bone', name: 'bones' },
-  { kind: 'level', name: 'levels' },
-  { kind: 'leader', name: 'leaders' },
-];
-
 function panelGroup({ piece, lines, texts }: PlacedPanel): string {
   const id = escaped(piece.id);
-  const layers = LAYERS.flatMap(({ kind, name }) => {
-    const paths = lines.filter((line) => line.kind === kind).map(({ points }) => pathTag(points));
-    return paths.length > 0 ? [`<g id="${id}.${name}" ${strokeAttributes(kind)}>${paths.join('')}</g>`] : [];
-  });
   const written = texts.length > 0 ? [`<g id="${id}.text">${texts.map(textTag).join('')}</g>`] : [];
-  return [`<g id="${id}"><title>${escaped(pieceLabel(piece))}</title>`, ...layers, ...written, '</g>'].join(
-    '\n',
-  );
-}
-
-function strokeAttributes(kind: StrokeKind): string {
-  const { widthMm, grey, dash } = STROKE_STYLES[kind];
-  const tone = Math.round(grey * 255)
-    .toString(16)
-    .padStart(2, '0');
-  const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.join(' ')}"` : '';
-  return `fill="none" stroke="#${tone.repeat(3)}" stroke-width="${widthMm}"${dashes}`;
-}
-
-function pathTag(points: readonly Point[]): string {
-  const [first, last] = [points[0], points.at(-1)];
-  const isClosed = points.length > 3 && first?.x === last?.x && first?.y === last?.y;
-  const drawn = isClosed ? points.slice(0, -1) : points;
-  const steps = drawn.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${mm(x)} ${mm(y)}`);
-  return `<path d="${steps.join('')}${isClosed ? 'Z' : ''}"/>`;
-}
-
-/** A text whose width is known keeps it in any font, so that it stays clear of the lines. */
-function textTag({ text, start, turnRad, sizePt, bold }: PlacedText): string {
-  const width = [...text].every(isWritable) ? textWidth(text, sizePt, bold) : null;
-  const fit = width === null ? '' : ` textLength="${mm(width)}" lengthAdjust="spacingAndGlyphs"`;
-  const turn = turnRad === 0 ? '' : ` rotate(${mm((turnRad * 180) / Math.PI)})`;
-  const weight = bold ? ' font-weight="bold"' : '';
-  return `<text transform="translate(${mm(start.x)} ${mm(start.y)})${turn}" font-family="Helvetica, Arial, sans-serif" font-size="${mm(sizePt * MM_PER_POINT)}"${weight}${fit}>${escaped(text)}</text>`;
+  return [
+    `<g id="${id}"><title>${escaped(pieceLabel(piece))}</title>`,
+    ...lineGroups(id, lines),
+    ...written,
+    '</g>',
+  ].join('\n');
 }

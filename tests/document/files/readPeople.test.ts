@@ -10,6 +10,8 @@ describe('a table of people', () => {
     ['Name,Bust,Waist\nAda,37,29 1/2', 'in'],
     ['\ufeffName;Bust girth;Waist girth\r\nAda;93,98;74,93\r\n', 'cm'],
     ['client\tbust (mm)\tWAIST [cm]\n\nAda\t939.8\t74.93\n', 'in'],
+    ['Size|Bust|Waist\n|cm|mm\nAda|93,98|749,3', 'in'],
+    ['Name,Bust,Waist\nunit,(cm),in.\nAda,93.98,29 1/2', 'mm'],
     ['waist in;bust;Client\n"29½";"93,98 cm";"Ada"', 'in'],
   ] as const)('%j is read', (text, unit) => {
     const read = readPeople(text, unit);

@@ -9,11 +9,13 @@ export const CLI = catalogue({
 
   npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--fittings FILE.json]
                   [--paper NAME] [--nap] [--worn] [--out DIR]
+  npm run draft -- --sizes FILE.csv [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--out DIR]
   npm run draft -- --stdin [--style NAME|FILE.json]
 
   --client FILE   the client to draft; without it, the demo client
   --style NAME    ${styles.join(', ')}; or a file ending in .json, whose fields are laid over the default style
   --fittings FILE what fittings changed: seams, lengths, edges and bust point, laid on the draft
+  --sizes FILE    a table of sizes, each drafted in the style; the client as well only where one is named
   --paper NAME    what pattern.pdf is printed on: ${papers.join(', ')};
                   a4 without it
   --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
@@ -34,7 +36,17 @@ A file of fittings: { "unit": "mm", "fittings": [ { "date": "2026-11-26", "note"
 + takes in, shortens, raises; "a" is the edge of the first panel. Other kinds: "length" ("between": ["underBust", "waist"]),
 "edge" ("edge": "top"), both with "at": [ { "place": "centreBack", "by": 6 } ], and "bustPoint" ("out", "down").
 
-Made in the directory:
+A table of sizes (CSV; tab, semicolon, bar or comma): the size's name in the first column, the others called as measurements are
+("bust" or "Bust girth"), in mm unless the heading or a second row of units alone says cm or in. A row with a bad cell is left
+out and said with row and column. It makes:
+  sizes/NAME.json a pieces.json of each size
+  nested.pdf      the sizes that can be cut one over another, aligned at the waist and on grain or fold, on the paper asked for
+  nested.svg      the same at full size in mm, a group a size
+  nested.dxf      the same for cutters, a block a piece and size
+  sizes.csv       panel widths and seam lengths, a column a size
+It ends with 1 where a row was left out or a size must not be cut, and with 2 where no size could be drafted.
+
+Made in the directory of a client:
   pieces.json     levels, pieces, seams and issues; coordinates in mm, x from the centre line, y down from the shoulder
                   level. Its levels are only those that the garment reaches all round.
   pattern.pdf     the pattern on sheets to be joined, and behind them the making list by the usual figures; or on one
@@ -64,6 +76,7 @@ cannot be written: the device is full, or the reader has left (one line).
     unknown: 'This is not understood; --help lists what is.',
     twice: 'This is given twice.',
     valueMissing: 'Its value is missing.',
+    ofClient: 'This goes with --client; sizes have none.',
     notWithStdin: 'This does not go with --stdin, which makes no files.',
   },
 

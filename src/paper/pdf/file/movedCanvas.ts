@@ -7,7 +7,7 @@ import type { PdfCanvas } from './pdfCanvas';
 export function movedCanvas(canvas: PdfCanvas, corner: Point): PdfCanvas {
   const onPage = ({ x, y }: Point): Point => ({ x: x + corner.x, y: y + corner.y });
   return {
-    line: (kind, points, from) => canvas.line(kind, points.map(onPage), from),
+    line: (kind, points, from, dash) => canvas.line(kind, points.map(onPage), from, dash),
     text: (placed, grey) => canvas.text({ ...placed, start: onPage(placed.start) }, grey),
     blank: (left, top, width, height) => canvas.blank(left + corner.x, top + corner.y, width, height),
     cover: (points) => canvas.cover(points.map(onPage)),

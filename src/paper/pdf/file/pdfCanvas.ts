@@ -11,8 +11,8 @@ import { drawRuns } from './drawRuns';
 import { type LineKind, PAPER_STYLE, type PageStyle } from './pageStyle';
 
 export interface PdfCanvas {
-  /** Draws a polyline in page mm; `from` is the length along its dashes at which it starts. */
-  line(kind: LineKind, points: readonly Point[], from?: number): void;
+  /** Draws a polyline in page mm; `from` is the length along its dashes at which it starts, `dash` replaces its kind's. */
+  line(kind: LineKind, points: readonly Point[], from?: number, dash?: readonly number[]): void;
   /** Writes text in page mm; black unless a grey from 0 to 1 is given. */
   text(placed: PlacedText, grey?: number): void;
   /** Covers a box of the page with the background. */
@@ -37,11 +37,10 @@ export function pdfCanvas(
     page.setDrawColor(Math.round(styleOf(kind).grey * 255));
   };
   return {
-    line(kind, points, from = 0) {
+    line(kind, points, from = 0, dash = styleOf(kind).dash) {
       const [first, ...rest] = points;
       if (!first || rest.length === 0) return;
       startLine(kind);
-      const { dash } = styleOf(kind);
       const period = dash.reduce((sum, part) => sum + part, 0);
       page.setLineDashPattern([...dash], period > 0 ? from % period : 0);
       page.moveTo(first.x, first.y);
