@@ -2,10 +2,14 @@
 
 import { performance } from 'node:perf_hooks';
 import { fontFiles } from '../../src/cli/fontFiles';
-import { DEMO_CLIENT } from '../../src/document';
+import { DEMO_CLIENT, draftSize, readSizes } from '../../src/document';
 import { draft, type Measurements, type Style, type Wedge } from '../../src/engine';
 import {
   layOut,
+  type NestedInput,
+  nestedDxf,
+  nestedPdf,
+  nestedSvg,
   type PaperChoice,
   type PatternInput,
   paperChoice,
@@ -15,6 +19,7 @@ import {
   type WithFace,
   withFace,
 } from '../../src/paper';
+import { sizeRange } from '../support/sizeRange';
 import { benchPrinting } from './printing';
 
 const RUNS = 5;
@@ -90,7 +95,30 @@ export async function benchPaper(say: (line: string) => unknown): Promise<void> 
     await median(async () => patternDxf(input)),
   ];
   say(`default style: SVG ${svg.toFixed(0)} ms, DXF ${dxf.toFixed(0)} ms`);
+  await benchNested(say);
   await benchPrinting(say);
+}
+
+/** Twelve sizes one over another, their drafts made before. */
+async function benchNested(say: (line: string) => unknown): Promise<void> {
+  const sizes = (readSizes(sizeRange(), 'mm')?.bodies ?? []).map((body) => draftSize(body, STYLE));
+  const nested: NestedInput & WithFace = {
+    sizes,
+    leftOut: [],
+    savedDraft: { name: 'Class bodice', style: STYLE },
+    unit: 'cm',
+    date: '26 November 2026',
+    ...WITH_FACE,
+  };
+  const times = [
+    await median(() => nestedPdf(nested, paperChoice('A0'))),
+    await median(() => nestedPdf(nested, A4)),
+    await median(async () => nestedSvg(nested)),
+    await median(async () => nestedDxf(nested)),
+  ].map((ms) => ms.toFixed(0));
+  say(
+    `${sizes.length} sizes nested: A0 ${times[0]} ms, A4 ${times[1]} ms, SVG ${times[2]} ms, DXF ${times[3]} ms`,
+  );
 }
 
 async function median(run: () => Promise<unknown>): Promise<number> {

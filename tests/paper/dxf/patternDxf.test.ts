@@ -1,13 +1,10 @@
 // The DXF pattern, read back by two independent readers: dxf-parser of npm and, where it is installed, Debian's python3-ezdxf.
 
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import DxfParser, { type IBlock, type IEntity, type IPoint } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import type { Piece } from '../../../src/engine';
 import { type PlanInput, patternDxf } from '../../../src/paper';
+import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/auditDxf';
 import { DEMO_SHEET, demoPattern } from '../demoPattern';
 
 const style = DEMO_SHEET.style;
@@ -160,28 +157,8 @@ describe('the DXF pattern', () => {
   });
 });
 
-// ezdxf takes the SEQEND out of polylines of any R12 file it reads, its own too, and calls that a fix.
-const AUDIT = `
-import sys, json, ezdxf
-found = ezdxf.readfile(sys.argv[1]).audit()
-print(json.dumps([each.message for each in found.errors] + [each.message for each in found.fixes if 'SEQEND' not in each.message]))
-`;
-const PYTHON = ['/usr/bin/python3', 'python3'].find(
-  (python) => spawnSync(python, ['-c', 'import ezdxf']).status === 0,
-);
-
 describe('python3-ezdxf, where it is installed', () => {
-  it.runIf(PYTHON)('audits every pattern without an error', () => {
-    const folder = mkdtempSync(join(tmpdir(), 'staywright-dxf-'));
-    try {
-      for (const [, input] of INPUTS) {
-        const file = join(folder, 'pattern.dxf');
-        writeFileSync(file, patternDxf(input));
-        const { stdout, stderr } = spawnSync(PYTHON ?? '', ['-c', AUDIT, file], { encoding: 'utf8' });
-        expect({ found: stdout.trim(), stderr }).toEqual({ found: '[]', stderr: '' });
-      }
-    } finally {
-      rmSync(folder, { recursive: true, force: true });
-    }
+  it.runIf(PYTHON_WITH_EZDXF)('audits every pattern without an error', () => {
+    for (const [, input] of INPUTS) expect(auditDxf(patternDxf(input))).toEqual({ found: '[]', stderr: '' });
   });
 });

@@ -20,6 +20,7 @@ import {
   patternSvg,
   type WithFace,
 } from '../../../src/paper';
+import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/auditDxf';
 import { sizeRange } from '../../support/sizeRange';
 import { WITH_FACE } from '../demoPattern';
 import { type ReadPoint, readPattern, sampled, toLines } from '../readPattern';
@@ -213,6 +214,10 @@ describe('the nested print', () => {
     const picture = await nestedProjectorPdf(input, { widthMm: 914.4, lineMm: 1.5 });
     expect(picture && (await readPattern(picture)).pages).toHaveLength(1);
     expect(nestedSvg(input)).toBe(nestedSvg(input));
+  });
+
+  it.runIf(PYTHON_WITH_EZDXF)('is audited as DXF by ezdxf without an error', () => {
+    expect(auditDxf(nestedDxf(nested(DEFAULT_STYLE, 3)))).toEqual({ found: '[]', stderr: '' });
   });
 
   it('keeps names of sizes from breaking out of a file', () => {
