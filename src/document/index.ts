@@ -200,10 +200,10 @@ export {
   TOP_EDGES,
 } from './presets/edgeShapes';
 export { NAMED_STYLES } from './presets/styles';
-export { type NamedBody, type ReadBodies, type RowFault, readSizes } from './sizes/readSizes';
+export { type NamedBody, type RowFault, readSizes } from './sizes/readSizes';
 export { draftSize, errorsOf, type SizedDraft } from './sizes/sizedDrafts';
 export { sizesCsv } from './sizes/sizesCsv';
-export { type SizeRow, sizeTable, stepsOf } from './sizes/sizeTable';
+export { sizeTable, stepsOf } from './sizes/sizeTable';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
 export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
