@@ -14,6 +14,7 @@ import { keepFocus } from './keepFocus';
 import { KeepingArea } from './notices/KeepingArea';
 import { UnreadNotice } from './notices/UnreadNotice';
 import { UpdateNotice } from './notices/UpdateNotice';
+import { StepLinks } from './StepLinks';
 import { STEPS, type StepName, useStep } from './steps';
 
 // The first step is there at once; the others come when they are asked for, or while nothing else is to be done.
@@ -63,24 +64,7 @@ export function App() {
           Staywright
         </p>
         <ClientBar />
-        <nav className="steps" aria-label={SHELL.steps.label}>
-          {STEPS.map(({ name, label }, i) => (
-            <a
-              key={name}
-              href={`#${name}`}
-              aria-current={name === step ? 'step' : undefined}
-              onClick={(event) => {
-                event.preventDefault();
-                go(name);
-              }}
-            >
-              <span className="count" aria-hidden="true">
-                {i + 1}
-              </span>
-              {label}
-            </a>
-          ))}
-        </nav>
+        <StepLinks step={step} onStep={go} />
         <HistoryButtons />
         <HelpButton />
       </header>

@@ -38,25 +38,22 @@ interface HistoryButtonProps {
   readonly nameOf: (what: { change: string }) => string;
   /** What would be undone or done again; undefined where there is nothing. */
   readonly change: Change | undefined;
-  /** Path of the arrow that stands for the word where there is no room for it. */
+  /** Path of the arrow. */
   readonly sign: string;
   readonly onPress: () => void;
 }
 
-/** As wide whatever its change is called, so that the next press meets the same button. */
+/** An arrow that tells its word and change to who asks: as wide whatever the change is called, so that the next press meets it. */
 function HistoryButton({ word, nameOf, change, sign, onPress }: HistoryButtonProps) {
   const changeWords = useChangeWords(change !== undefined);
   const sentence = change && changeWords?.changeSentence(change);
   const name = sentence === undefined ? word : nameOf({ change: sentence });
   return (
-    <button type="button" disabled={change === undefined} onClick={onPress} aria-label={name} title={name}>
+    <button type="button" disabled={change === undefined} onClick={onPress} title={name}>
       <svg viewBox="0 0 24 24" aria-hidden="true">
         <path d={sign} />
       </svg>
-      <span className="word">
-        {word}
-        {sentence === undefined ? null : <span className="change">{words.change({ change: sentence })}</span>}
-      </span>
+      <span className="unseen">{name}</span>
     </button>
   );
 }

@@ -30,8 +30,6 @@ export const SHELL = catalogue({
     redo: 'Redo',
     undoOf: ({ change }: OfChange) => `Undo: ${change}`,
     redoOf: ({ change }: OfChange) => `Redo: ${change}`,
-    /** Behind `undo` or `redo`, where there is room for it. */
-    change: ({ change }: OfChange) => `: ${change}`,
     undone: ({ change }: OfChange) => `Undone: ${change}`,
     doneAgain: ({ change }: OfChange) => `Done again: ${change}`,
     movedTo: ({ change, value }: OfChange & { value: string }) => `${change} ${value}`,

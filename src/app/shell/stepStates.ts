@@ -1,0 +1,67 @@
+// How the four steps stand, reckoned from what is kept.
+
+import { type Book, openClient, openDraftOf, STEP_STATES, wedgesOf } from '../../document';
+import { type Draft, MEASUREMENTS } from '../../engine';
+import { edgeContinuity, girthProof, seamWalk } from '../fit/proofs';
+import { draftOfSide } from '../store/drafts';
+import type { StepName } from './steps';
+
+export interface StepState {
+  readonly text: string;
+  /** `done`: nothing is in the way; `mend`: something in this step is; `wait`: something in a step before it is. */
+  readonly kind: 'done' | 'mend' | 'wait';
+}
+
+export type StepStates = Readonly<Record<StepName, StepState>>;
+
+export function stepStates(book: Book): StepStates {
+  const client = openClient(book);
+  const { style } = openDraftOf(client);
+  const draft = draftOfSide(client, style, null);
+  const { measurements, estimated } = client;
+  const missing = MEASUREMENTS.filter(({ name, needed }) => needed && measurements[name] === null).length;
+  const taken = MEASUREMENTS.filter(
+    ({ name }) => measurements[name] !== null && !estimated.includes(name),
+  ).length;
+  const errors = draft.issues.filter(
+    ({ severity, code }) => severity === 'error' && code !== 'measurementMissing',
+  );
+  const atTape = errors.filter(({ at }) => MEASUREMENTS.some(({ name }) => name === at.field)).length;
+  const inDraft = errors.length - atTape;
+  const drafted = draft.pieces.length > 0;
+  const wedges = new Set([...wedgesOf(style, 'left'), ...wedgesOf(style, 'right')].map(({ id }) => id)).size;
+  return {
+    measure:
+      missing > 0
+        ? mend(STEP_STATES.missing({ count: missing }))
+        : atTape > 0
+          ? mend(STEP_STATES.toMend({ count: atTape }))
+          : done(STEP_STATES.taken({ count: taken })),
+    draft:
+      missing > 0
+        ? NOT_YET
+        : inDraft > 0
+          ? mend(STEP_STATES.toMend({ count: inDraft }))
+          : done(STEP_STATES.wedges({ count: wedges })),
+    fit: drafted ? fitState(draft, client, style) : NOT_YET,
+    cut: drafted && errors.length === 0 ? done(STEP_STATES.ready) : NOT_YET,
+  };
+}
+
+function fitState(
+  draft: Draft,
+  { unit }: ReturnType<typeof openClient>,
+  style: ReturnType<typeof openDraftOf>['style'],
+): StepState {
+  const proofs = [
+    seamWalk(draft, unit, style),
+    edgeContinuity(draft, style),
+    girthProof(draft, unit, style.closure),
+  ];
+  const off = proofs.flatMap(({ rows }) => rows).filter((row) => row.off).length;
+  return off > 0 ? mend(STEP_STATES.toLookAt({ count: off })) : done(STEP_STATES.holds);
+}
+
+const done = (text: string): StepState => ({ text, kind: 'done' });
+const mend = (text: string): StepState => ({ text, kind: 'mend' });
+const NOT_YET: StepState = { text: STEP_STATES.notYet, kind: 'wait' };
