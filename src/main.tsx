@@ -35,6 +35,7 @@ import './app/styles/draft/strip.css';
 import './app/styles/window/cards.css';
 import './app/styles/draft/shoulders.css';
 import './app/styles/draft/sides.css';
+import './app/styles/draft/styles.css';
 import './app/styles/draft/darts.css';
 import './app/styles/draft/inspector.css';
 import './app/styles/draft/wedges.css';

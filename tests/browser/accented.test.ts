@@ -286,7 +286,7 @@ describe('Draft', () => {
     // A fault of a style file begins with the name of its field in the file.
     const walk = await walkTo('draft', book, 'Herring', 'Dusk', 'wedges');
     const { page, look } = walk;
-    await page.locator('.style-choice button').click();
+    await page.locator('.style-choice > button').click();
     await page.locator('.style-list').waitFor();
     await look('opened');
     await write(page.locator('dialog .text-field input, dialog input[type=text]').first(), 'Dusk');

@@ -189,7 +189,7 @@ describe('the way through', () => {
   it.each([
     ['measure', 'Client book', '.open-book'],
     ['measure', 'Help', '.help-button'],
-    ['draft', 'Style book', '.style-choice button'],
+    ['draft', 'Style book', '.style-choice > button'],
     ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],
   ])('gives the focus back when a dialog is left: %s, %s', async (step, name, opener) => {
     const { page } = await visit(step);

@@ -1,13 +1,13 @@
 // The proofs of a bodice with darts on a desk: heads of rows that a glance reads.
 
 import { expect, it } from 'vitest';
-import { withBrowser } from './session';
+import { layStyle, withBrowser } from './session';
 
 const visit = withBrowser();
 
 it('writes the name of a dart in one line, the longest in two', async () => {
   const { page } = await visit('draft', { viewport: { width: 1440, height: 900 } });
-  await page.getByRole('combobox', { name: 'Start from a style' }).selectOption('ready:darted-bodice');
+  await layStyle(page, 'Darted bodice to the waist');
   await page.evaluate(() => {
     location.hash = 'fit';
   });

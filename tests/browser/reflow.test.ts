@@ -98,7 +98,7 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
   it.each([
     ['measure', 'Client book', '.open-book'],
     ['measure', 'Help', '.help-button'],
-    ['draft', 'Style book', '.style-choice button'],
+    ['draft', 'Style book', '.style-choice > button'],
     ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],
   ])('%s: %s', async (step, name, opener) => {
     const page = await open(step);

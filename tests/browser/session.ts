@@ -75,6 +75,13 @@ export function expectQuiet({ strangers, complaints }: Visitor): void {
 export const openTab = (page: Page, name: string): Promise<void> =>
   page.getByRole('tab', { name, exact: true }).click();
 
+/** Lays a style of the style book on the table by its name. */
+export async function layStyle(page: Page, title: string): Promise<void> {
+  await page.getByRole('button', { name: /^Style book: / }).click();
+  await page.locator('.style-picture', { hasText: title }).first().click();
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+}
+
 /** The field of the ease at a level; where the girths stand on the table, the level's row is opened first. */
 export async function easeAt(page: Page, level: string): Promise<Locator> {
   const ease = page.getByRole('textbox', { name: `Ease at the ${level}` });

@@ -5,7 +5,8 @@ import { createRequire } from 'node:module';
 import type axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectQuiet, openTab, withBrowser } from './session';
+import { NAMED_STYLES } from '../../src/document';
+import { expectQuiet, layStyle, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -23,8 +24,8 @@ async function found(page: Page): Promise<string[]> {
   });
 }
 
-const wear = (page: Page, style: string) =>
-  page.getByRole('combobox', { name: 'Start from a style' }).selectOption(`ready:${style}`);
+const wear = (page: Page, style: string): Promise<void> =>
+  layStyle(page, NAMED_STYLES.get(style)?.title ?? style);
 
 const SCREENS = [
   ['a desk', { viewport: { width: 1440, height: 900 } }],

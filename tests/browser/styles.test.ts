@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { runDraft } from '../cli/runDraft';
-import { expectQuiet, openTab, withBrowser } from './session';
+import { expectQuiet, layStyle, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
 
@@ -18,8 +18,13 @@ async function keepStyle(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: 'Close' }).click();
 }
 
-const stylesOf = (page: Page): Promise<string[]> =>
-  page.getByRole('combobox', { name: 'Start from a style' }).locator('option').allTextContents();
+async function stylesOf(page: Page): Promise<string[]> {
+  await page.getByRole('button', { name: /^Style book: / }).click();
+  await page.locator('.style-picture').first().waitFor();
+  const titles = await page.locator('.style-picture .title').allTextContents();
+  await page.getByRole('button', { name: 'Close' }).click();
+  return titles;
+}
 
 describe('a style of the maker’s own', () => {
   it('is kept, worn by the next client after a reload, and written out for the headless drafter', async () => {
@@ -56,7 +61,7 @@ describe('a style of the maker’s own', () => {
     await page.getByRole('button', { name: 'Close' }).click();
     await openTab(page, 'Garment');
     await expect.poll(() => page.getByRole('textbox', { name: 'Hem', exact: true }).inputValue()).toBe('4');
-    await page.getByRole('combobox', { name: 'Start from a style' }).selectOption({ label: 'Harbour' });
+    await layStyle(page, 'Harbour');
     await expect
       .poll(() => page.getByRole('textbox', { name: 'Hem', exact: true }).inputValue())
       .toBe('5 1/4');

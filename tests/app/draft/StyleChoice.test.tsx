@@ -1,4 +1,4 @@
-import { act, screen, within } from '@testing-library/react';
+import { act, screen, waitFor } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import StyleBook from '../../../src/app/draft/styles/StyleBook';
 import { StyleChoice } from '../../../src/app/draft/styles/StyleChoice';
@@ -24,86 +24,109 @@ import { onTable } from '../withStore';
 const V_FRONT = NAMED_STYLES.get('v-front')?.style ?? DEFAULT_STYLE;
 const KEPT = keepStyle(DEMO_BOOK, 's', 'Harbour', V_FRONT, '2026-11-20');
 
+/** The press that opens the styles, by what it says of the style on the table. */
+const opener = () => screen.getByRole('button', { name: /^Style book: / });
+const shown = () => opener().getAttribute('title');
+const picture = (title: string) =>
+  screen.findByRole('button', { name: new RegExp(`^${title}`), hidden: true });
+
+async function lay(user: ReturnType<typeof onTable>['user'], title: string): Promise<void> {
+  await user.click(opener());
+  await user.click(await picture(title));
+}
+
 describe('the styles to start from', () => {
-  it('are the ready-made ones, and the maker’s own before them', async () => {
+  it('are pictures of the ready-made ones, and the maker’s own before them', async () => {
     const { user, client, store } = onTable(<StyleChoice />, KEPT);
-    const select = screen.getByRole('combobox', { name: 'Start from a style' });
-    const groups = within(select).getAllByRole('group');
-    expect(groups.map((group) => group.getAttribute('label'))).toEqual(['Your styles', 'Ready-made']);
-    expect(within(select).getAllByRole('option')).toHaveLength(2 + NAMED_STYLES.size);
-    await user.selectOptions(select, 'Harbour');
+    await user.click(opener());
+    await picture('Harbour');
+    const groups = document.querySelectorAll('.style-pictures');
+    expect([...groups].map((group) => group.getAttribute('aria-label'))).toEqual([
+      'Your styles',
+      'Ready-made',
+    ]);
+    await waitFor(() =>
+      expect(document.querySelectorAll('.style-picture .garment-sketch')).toHaveLength(1 + NAMED_STYLES.size),
+    );
+    await user.click(await picture('Harbour'));
     expect(openDraftOf(client()).style).toBe(V_FRONT);
-    await user.selectOptions(select, 'Waist cincher');
+    await lay(user, 'Waist cincher');
     expect(openDraftOf(client()).style).toBe(NAMED_STYLES.get('cincher')?.style);
     store.getState().undo();
     expect(openDraftOf(client()).style).toBe(V_FRONT);
   });
 
-  it('are only the ready-made ones at first', () => {
-    onTable(<StyleChoice />);
-    expect(screen.getAllByRole('group').map((group) => group.getAttribute('label'))).toEqual(['Ready-made']);
+  it('can be laid before anything is measured, and wait with their pictures', async () => {
+    const { user, client } = onTable(<StyleChoice />, addClient(DEMO_BOOK, 'bea', 'Bea'));
+    await lay(user, 'Waist cincher');
+    expect(openDraftOf(client()).style).toBe(NAMED_STYLES.get('cincher')?.style);
+    await user.click(opener());
+    expect(await screen.findByText(/^They are drawn as soon as Bea is measured/)).toBeInTheDocument();
+    expect(document.querySelector('.style-picture .garment-sketch')).toBeNull();
   });
 });
 
 function styleBook(book: Book = DEMO_BOOK) {
-  const onClose = vi.fn();
-  const shown = onTable(<StyleBook onClose={onClose} />, book);
+  const onUse = vi.fn();
+  const shown = onTable(
+    <StyleBook current={null} isChanged={false} onUse={onUse} onClose={() => undefined} />,
+    book,
+  );
   const press = (name: string) => shown.user.click(screen.getByRole('button', { name, hidden: true }));
   const field = (name: string) => screen.getByRole('textbox', { name, hidden: true });
   const styles = () => shown.store.getState().history.present.styles;
-  return { ...shown, onClose, press, field, styles };
+  return { ...shown, onUse, press, field, styles };
 }
 
 describe('the style on the table', () => {
-  const select = () => screen.getByRole('combobox', { name: 'Start from a style' });
   const hem = (book: Book, mm: number): Book => changeStyle(book, (style) => ({ ...style, hemBelow: mm }));
 
   it('is shown as chosen, from the first day on', () => {
     onTable(<StyleChoice />);
-    expect(select()).toHaveDisplayValue('Over-bust corset');
+    expect(shown()).toBe('Over-bust corset');
   });
 
   it('is said to be changed, is chosen anew, and comes back with an undo', async () => {
     const { user, client, store } = onTable(<StyleChoice />);
-    await user.selectOptions(select(), 'Waist cincher');
-    expect(select()).toHaveDisplayValue('Waist cincher');
+    await lay(user, 'Waist cincher');
+    expect(shown()).toBe('Waist cincher');
     act(() => store.getState().change({ code: 'hemMoved' }, (book) => hem(book, 100)));
-    expect(select()).toHaveDisplayValue('Changed from Waist cincher');
+    expect(shown()).toBe('Changed from Waist cincher');
     act(() => store.getState().undo());
-    expect(select()).toHaveDisplayValue('Waist cincher');
+    expect(shown()).toBe('Waist cincher');
     act(() => store.getState().redo());
-    await user.selectOptions(select(), 'Waist cincher');
+    await lay(user, 'Waist cincher');
     expect(openDraftOf(client()).style).toEqual(NAMED_STYLES.get('cincher')?.style);
-    expect(select()).toHaveDisplayValue('Waist cincher');
+    expect(shown()).toBe('Waist cincher');
   });
 
   it('is not asked about while a handle is pulled', () => {
     const { store } = onTable(<StyleChoice />);
     act(() => store.getState().show((book) => hem(book, 100)));
-    expect(select()).toHaveDisplayValue('Over-bust corset');
+    expect(shown()).toBe('Over-bust corset');
     act(() => store.getState().keep({ code: 'hemMoved' }));
-    expect(select()).toHaveDisplayValue('Changed from Over-bust corset');
+    expect(shown()).toBe('Changed from Over-bust corset');
   });
 
   it('is the one that was asked for, of two that are the same', async () => {
     const copied: Book = JSON.parse(JSON.stringify(KEPT));
     const { user } = onTable(<StyleChoice />, copied);
-    await user.selectOptions(select(), 'Harbour');
-    expect(select()).toHaveDisplayValue('Harbour');
-    await user.selectOptions(select(), 'V-front bodice with a dipped hem');
-    expect(select()).toHaveDisplayValue('V-front bodice with a dipped hem');
-    await user.selectOptions(select(), 'Harbour');
-    expect(select()).toHaveDisplayValue('Harbour');
+    await lay(user, 'Harbour');
+    expect(shown()).toBe('Harbour');
+    await lay(user, 'V-front bodice with a dipped hem');
+    expect(shown()).toBe('V-front bodice with a dipped hem');
+    await lay(user, 'Harbour');
+    expect(shown()).toBe('Harbour');
   });
 
   it('is not said to be one that is no longer in the book', async () => {
     const own = { ...V_FRONT, hemBelow: 90 };
     const { user, store } = onTable(<StyleChoice />, keepStyle(DEMO_BOOK, 's', 'Harbour', own, '2026-11-20'));
-    await user.selectOptions(select(), 'Harbour');
+    await lay(user, 'Harbour');
     act(() =>
       store.getState().change({ code: 'styleRemoved', title: 'Harbour' }, (book) => removeStyle(book, 's')),
     );
-    expect(select()).toHaveDisplayValue('Choose…');
+    expect(shown()).toBe('A style of its own');
   });
 
   it('is kept as it is with the right half on the table', async () => {
@@ -114,13 +137,13 @@ describe('the style on the table', () => {
       </SideContext>,
       two,
     );
-    await user.click(screen.getByRole('button', { name: 'Style book' }));
+    await user.click(opener());
     await user.type(
       await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
       '{Enter}',
     );
     expect(store.getState().history.present.styles[0]?.style).toBe(openDraftOf(openClient(two)).style);
-    expect(select()).toHaveDisplayValue(DEMO_CLIENT.drafts[0]?.name ?? '');
+    expect(shown()).toBe(DEMO_CLIENT.drafts[0]?.name ?? '');
   });
 });
 
@@ -156,11 +179,9 @@ describe('the style book', () => {
   });
 
   it('lays a style on the table of another client', async () => {
-    const { press, client, onClose } = styleBook(addClient(KEPT, 'bea', 'Bea'));
-    await press('Use it for Bea: Harbour');
-    expect(client().name).toBe('Bea');
-    expect(openDraftOf(client()).style).toBe(V_FRONT);
-    expect(onClose).toHaveBeenCalled();
+    const { onUse, user } = styleBook(addClient(KEPT, 'bea', 'Bea'));
+    await user.click(await picture('Harbour'));
+    expect(onUse.mock.calls).toMatchObject([[{ key: 'own:s', style: V_FRONT }]]);
   });
 
   it('names a style anew', async () => {

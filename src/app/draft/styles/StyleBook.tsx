@@ -1,37 +1,41 @@
-// The style book: the maker's own styles, kept apart from any client, to be used, named, written out and taken out.
+// The style book: every style as a picture, to be laid on the table, and the maker's own, kept apart from any client, to be named,
+// written out and taken out.
 
 import { useState } from 'react';
-import {
-  changeStyle,
-  DRAFT,
-  type OwnStyle,
-  removeStyle,
-  renameStyle,
-  STYLE_BOOK,
-  writeStyle,
-} from '../../../document';
+import { DRAFT, removeStyle, renameStyle, STYLE_BOOK, writeStyle } from '../../../document';
 import { Dialog } from '../../components/Dialog';
 import { download } from '../../components/download';
 import { TextField } from '../../components/fields/TextField';
 import { fileName } from '../../components/fileName';
 import { formatDay } from '../../components/formatDay';
 import { UndoLine } from '../../components/UndoLine';
-import { useOpen, useStore } from '../../store/storeContext';
+import { useDraft, useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';
+import type { KnownStyle } from './knownStyle';
 import { StyleFile } from './StyleFile';
+import { StylePictures } from './StylePictures';
 
 const TEXTS = STYLE_BOOK.list;
 
-export default function StyleBook({ onClose }: { onClose: () => void }) {
+interface StyleBookProps {
+  readonly current: KnownStyle | null;
+  /** The draft was changed since it was `current`. */
+  readonly isChanged: boolean;
+  readonly onUse: (style: KnownStyle) => void;
+  readonly onClose: () => void;
+}
+
+export default function StyleBook({ current, isChanged, onUse, onClose }: StyleBookProps) {
   const { book, client } = useOpen();
+  const draft = useDraft();
   const change = useStore((state) => state.change);
   const [gone, setGone] = useState<string | null>(null);
-  const use = ({ name, style }: OwnStyle): void => {
-    change({ code: 'styleLaid', title: name }, (before) => changeStyle(before, () => style));
-    onClose();
-  };
+  const { drawnFor, needsMeasurements } = STYLE_BOOK.pictures;
+  const says = draft.levels.length > 0 ? drawnFor : needsMeasurements;
   return (
     <Dialog title={DRAFT.styles.book} wide={true} onClose={onClose}>
+      <p className="hint">{says({ client: client.name })}</p>
+      <StylePictures current={current} isChanged={isChanged} onUse={onUse} />
       <KeepStyleForm />
       <section className="style-list" aria-label={DRAFT.styles.own}>
         <StyleFile />
@@ -51,13 +55,6 @@ export default function StyleBook({ onClose }: { onClose: () => void }) {
                 }
               />
               <span className="hint">{TEXTS.keptOn({ day: formatDay(each.on) })}</span>
-              <button
-                type="button"
-                aria-label={TEXTS.forClient({ name: each.name, client: client.name })}
-                onClick={() => use(each)}
-              >
-                {TEXTS.use}
-              </button>
               <button
                 type="button"
                 className="quiet"

@@ -3,9 +3,10 @@
 
 import { useMemo, useState } from 'react';
 import { changeStyle, DRAFT, openClient, openDraftOf } from '../../../document';
+import { GarmentSketch } from '../../../table';
 import { LaterDialog } from '../../components/LaterDialog';
 import { lazyPart } from '../../components/later';
-import { useStore } from '../../store/storeContext';
+import { useCommittedDraft, useStore } from '../../store/storeContext';
 import { begunFrom, type KnownStyle, ownOnes, READY_MADE, recogniser } from './knownStyle';
 
 const TEXTS = DRAFT.styles;
@@ -25,47 +26,31 @@ export function StyleChoice() {
   // Of two that are the same, the one that was asked for.
   const shown = same.find(({ key }) => key === chosen) ?? same[0];
   const begun = shown ? null : begunFrom(history, recognise);
+  const use = (asked: KnownStyle): void => {
+    setChosen(asked.key);
+    change({ code: 'styleLaid', title: asked.title }, (before) => changeStyle(before, () => asked.style));
+    setOpen(false);
+  };
+  const name = shown ? shown.title : begun ? TEXTS.changedFrom({ title: begun.title }) : TEXTS.choose;
+  const draft = useCommittedDraft();
+  const { style } = openDraftOf(openClient(history.present));
   return (
     <div className="style-choice">
-      <label className="choice">
-        <span className="unseen">{TEXTS.label}</span>
-        <select
-          value={shown?.key ?? ''}
-          onChange={({ target }) => {
-            const asked = [...own, ...READY_MADE].find(({ key }) => key === target.value);
-            if (!asked) return;
-            setChosen(asked.key);
-            change({ code: 'styleLaid', title: asked.title }, (before) =>
-              changeStyle(before, () => asked.style),
-            );
-          }}
-        >
-          {/* The word before the name, which may be too long for its room. */}
-          <option value="">{begun ? TEXTS.changedFrom({ title: begun.title }) : TEXTS.choose}</option>
-          {own.length > 0 ? <Group label={TEXTS.own} styles={own} /> : null}
-          <Group label={TEXTS.readyMade} styles={READY_MADE} />
-        </select>
-      </label>
-      <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        {TEXTS.book}
+      <button
+        type="button"
+        aria-haspopup="dialog"
+        aria-label={TEXTS.opener({ shown: name })}
+        title={name}
+        onClick={() => setOpen(true)}
+      >
+        <GarmentSketch draft={draft} closure={style.closure} />
+        <span className="style-name">{name}</span>
       </button>
       {open ? (
         <LaterDialog onClose={() => setOpen(false)}>
-          <StyleBook onClose={() => setOpen(false)} />
+          <StyleBook current={shown ?? begun} isChanged={!shown} onUse={use} onClose={() => setOpen(false)} />
         </LaterDialog>
       ) : null}
     </div>
-  );
-}
-
-function Group({ label, styles }: { label: string; styles: readonly KnownStyle[] }) {
-  return (
-    <optgroup label={label}>
-      {styles.map(({ key, title }) => (
-        <option key={key} value={key}>
-          {title}
-        </option>
-      ))}
-    </optgroup>
   );
 }

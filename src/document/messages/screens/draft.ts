@@ -30,8 +30,8 @@ export const DRAFT = catalogue({
   },
   sideChoice: { legend: 'Side shown', left: 'Left', right: 'Right' },
   styles: {
-    label: 'Start from a style',
-    choose: 'Choose…',
+    choose: 'A style of its own',
+    opener: ({ shown }: { shown: string }) => `Style book: ${shown}`,
     changedFrom: ({ title }: { title: string }) => `Changed from ${title}`,
     own: 'Your styles',
     readyMade: 'Ready-made',

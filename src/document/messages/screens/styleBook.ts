@@ -11,6 +11,15 @@ interface FromFile {
 }
 
 export const STYLE_BOOK = catalogue({
+  pictures: {
+    drawnFor: ({ client }: { client: string }) =>
+      `Each drawn to the measurements of ${client}, to one scale, front and back. A press lays it on the table; undo brings back what lay there.`,
+    needsMeasurements: ({ client }: { client: string }) =>
+      `They are drawn as soon as ${client} is measured. A press lays one on the table; undo brings back what lay there.`,
+    onTable: 'on the table',
+    changedSince: 'on the table, changed since',
+    toMend: ({ count }: { count: number }) => `${count} to mend on this body`,
+  },
   keep: {
     label: 'Keep a style',
     title: 'Keep the style of this draft',
@@ -30,8 +39,6 @@ export const STYLE_BOOK = catalogue({
     none: 'None yet. A style that is kept here is listed with the ready-made ones, for every client.',
     nameOf: ({ name }: Named) => `Name of the style ${name}`,
     keptOn: ({ day }: { day: string }) => `kept ${day}`,
-    use: 'Use it',
-    forClient: ({ name, client }: Named & { client: string }) => `Use it for ${client}: ${name}`,
     writeOut: 'Write out',
     writeOutAsFile: ({ name }: Named) => `Write out ${name} as a file`,
     delete: 'Delete',
