@@ -12,6 +12,6 @@ export type { PointedOut } from './view/closedUp/ClosedPart';
 export { ClosedUp, type Picked } from './view/closedUp/ClosedUp';
 export type { SeamLengths } from './view/closedUp/SeamLengthTexts';
 export { DraftCanvas } from './view/DraftCanvas';
-export { GarmentSketch } from './view/GarmentSketch';
+export { GarmentSketch, type SketchFrame } from './view/GarmentSketch';
 export { pathThrough } from './view/paths';
 export { SIZING_SIGNS } from './view/WedgeSigns';

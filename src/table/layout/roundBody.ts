@@ -42,18 +42,44 @@ export function roundBody({ pieces }: Pick<Draft, 'pieces'>, closure: Style['clo
     gaps.front + gaps.back + widths.reduce((sum, width) => sum + width(y), 0);
   const seen = (from: 'front' | 'back'): SeenPanel[] =>
     panels.flatMap((piece, i) => {
-      const place = ({ x, y }: Point): Point => {
+      const partAt = ({ x, y }: Point): Part => {
         const before = widths.slice(0, i).reduce((sum, width) => sum + width(y), gaps.front);
-        const all = half(y);
-        const part = (before + alongOf(piece, x, y)) / all;
-        return { x: all * outOf(from === 'front' ? part : 1 - part), y };
+        const part = (before + alongOf(piece, x, y)) / half(y);
+        return { part: from === 'front' ? part : 1 - part, y };
       };
-      const outline = piece.edges.flatMap(({ points }) => points.slice(0, -1).map(place));
+      const place = ({ part, y }: Part): Point => ({ x: half(y) * outOf(part), y });
+      const outline = toSide(piece.edges.flatMap(({ points }) => points.slice(0, -1).map(partAt))).map(place);
       const across = outline.map(({ x }) => x);
       if (Math.max(...across) - Math.min(...across) < LEAST_SEEN_MM) return [];
-      return [{ piece, outline, darts: piece.darts.map(({ inner }) => inner.map(place)) }];
+      const darts = piece.darts.map(({ inner }) =>
+        inner
+          .map(partAt)
+          .filter(({ part }) => part <= SIDE)
+          .map(place),
+      );
+      return [{ piece, outline, darts }];
     });
   return { front: seen('front'), back: seen('back') };
+}
+
+/** A place on the oval: what part of the half girth lies between it and the middle that is looked at. */
+interface Part {
+  readonly part: number;
+  readonly y: number;
+}
+
+/** The side of the body: as far as is seen. */
+const SIDE = 0.5;
+
+/** What of a ring is seen: cut off at the side; empty for one beyond it. */
+function toSide(ring: readonly Part[]): Part[] {
+  return ring.flatMap((here, i) => {
+    const before = ring.at(i - 1) ?? here;
+    if (here.part > SIDE === before.part > SIDE) return here.part > SIDE ? [] : [here];
+    const share = (SIDE - before.part) / (here.part - before.part);
+    const cut = { part: SIDE, y: before.y + share * (here.y - before.y) };
+    return here.part > SIDE ? [cut] : [cut, here];
+  });
 }
 
 /** From centre front round the side to centre back. */

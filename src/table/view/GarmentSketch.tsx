@@ -8,17 +8,22 @@ import { closedPath, pathThrough } from './paths';
 interface GarmentSketchProps {
   readonly draft: Draft;
   readonly closure: Style['closure'];
-  /** Heights that the sketch shows, mm below the neck; as high as the garment where left out. */
-  readonly heights?: readonly [top: number, foot: number];
+  /** What the sketch has room for, so that several are to one scale; as large as the garment where left out. */
+  readonly frame?: SketchFrame;
+}
+
+/** Heights below the neck, and the widest half of a garment seen from in front, mm. */
+export interface SketchFrame {
+  readonly top: number;
+  readonly foot: number;
+  readonly half: number;
 }
 
 /** Round the drawing, and between its two views. mm */
 const ROOM_MM = 6;
 const APART_MM = 26;
-/** The widest half garment that has its place in a sketch of given heights. mm */
-const HALF_MM = 215;
 
-export function GarmentSketch({ draft, closure, heights }: GarmentSketchProps) {
+export function GarmentSketch({ draft, closure, frame }: GarmentSketchProps) {
   const halves = useMemo(() => {
     const { halves } = draft;
     const right = roundBody(halves?.right ?? draft, closure);
@@ -26,11 +31,11 @@ export function GarmentSketch({ draft, closure, heights }: GarmentSketchProps) {
   }, [draft, closure]);
   const points = halves.flatMap(({ front, back }) => [...front, ...back].flatMap(({ outline }) => outline));
   if (points.length === 0) return null;
-  const [top, foot] = heights ?? [
-    Math.min(...points.map(({ y }) => y)),
-    Math.max(...points.map(({ y }) => y)),
-  ];
-  const half = heights ? HALF_MM : Math.max(...points.map(({ x }) => x));
+  const { top, foot, half } = frame ?? {
+    top: Math.min(...points.map(({ y }) => y)),
+    foot: Math.max(...points.map(({ y }) => y)),
+    half: Math.max(...points.map(({ x }) => x)),
+  };
   const middles = { front: half + ROOM_MM, back: 3 * half + APART_MM + ROOM_MM };
   const waist = draft.levels.find(({ name }) => name === 'waist')?.y;
   const width = 4 * half + APART_MM + 2 * ROOM_MM;

@@ -28,7 +28,7 @@ const KEPT = keepStyle(DEMO_BOOK, 's', 'Harbour', V_FRONT, '2026-11-20');
 const opener = () => screen.getByRole('button', { name: /^Style book: / });
 const shown = () => opener().getAttribute('title');
 const picture = (title: string) =>
-  screen.findByRole('button', { name: new RegExp(`^${title}`), hidden: true });
+  screen.findByRole('button', { name: new RegExp(`^${title}`), hidden: true }, { timeout: 15_000 });
 
 async function lay(user: ReturnType<typeof onTable>['user'], title: string): Promise<void> {
   await user.click(opener());
@@ -139,7 +139,7 @@ describe('the style on the table', () => {
     );
     await user.click(opener());
     await user.type(
-      await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
+      await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }, { timeout: 15_000 }),
       '{Enter}',
     );
     expect(store.getState().history.present.styles[0]?.style).toBe(openDraftOf(openClient(two)).style);

@@ -113,7 +113,7 @@ describe('left and right on the Draft step', () => {
     );
     await user.click(screen.getByRole('button', { name: /^Style book/ }));
     await user.type(
-      await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }),
+      await screen.findByRole('textbox', { name: 'Name of the style', hidden: true }, { timeout: 15_000 }),
       'Two sides{Enter}',
     );
     const [own] = store.getState().history.present.styles;

@@ -1,9 +1,9 @@
 // The ready-made styles and the maker's own as pictures, each drafted for the client in view, to one scale.
 
-import { startTransition, useEffect, useMemo, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import { type Client, DRAFT, STYLE_BOOK } from '../../../document';
 import { type Draft, draftWhole, type Style } from '../../../engine';
-import { GarmentSketch } from '../../../table';
+import { GarmentSketch, type SketchFrame } from '../../../table';
 import { useOpen } from '../../store/storeContext';
 import { type KnownStyle, ownOnes, READY_MADE } from './knownStyle';
 
@@ -68,7 +68,11 @@ function Picture({ known, client, isDrawn, isCurrent, isChanged, onUse }: Pictur
       aria-pressed={isCurrent && !isChanged}
       onClick={onUse}
     >
-      <span className="picture">{draft ? <Sketch draft={draft} closure={style.closure} /> : null}</span>
+      <span className="picture">
+        {draft?.pieces.length ? (
+          <GarmentSketch draft={draft} closure={style.closure} frame={frameFor(client, draft)} />
+        ) : null}
+      </span>
       <span className="title">{title}</span>
       <span className={faults > 0 ? 'hint faults' : 'hint'}>
         {isCurrent ? (isChanged ? TEXTS.changedSince : TEXTS.onTable) : null}
@@ -80,11 +84,16 @@ function Picture({ known, client, isDrawn, isCurrent, isChanged, onUse }: Pictur
 
 /** Above the neck point and below the hip, mm: what a style may reach. */
 const ROOM_MM = 12;
+/** Half the width of a body seen from in front, as a part of its widest girth, and as much as ease may add. */
+const HALF_WIDTH = 0.19;
 
-function Sketch({ draft, closure }: { draft: Draft; closure: Style['closure'] }) {
-  const hip = Math.max(...draft.levels.map(({ y }) => y));
-  const heights = useMemo(() => [-ROOM_MM, hip + ROOM_MM] as const, [hip]);
-  return <GarmentSketch draft={draft} closure={closure} heights={heights} />;
+/** Room for any style on a client. */
+function frameFor({ measurements: { bust, hip } }: Client, { levels }: Draft): SketchFrame {
+  return {
+    top: -ROOM_MM,
+    foot: Math.max(...levels.map(({ y }) => y)) + ROOM_MM,
+    half: HALF_WIDTH * Math.max(bust ?? 0, hip ?? 0),
+  };
 }
 
 /** How many of a number of pictures are drawn: one more after each that is on the screen, so that no key waits for all. */
