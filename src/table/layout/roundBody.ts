@@ -71,15 +71,35 @@ interface Part {
 /** The side of the body: as far as is seen. */
 const SIDE = 0.5;
 
-/** What of a ring is seen: cut off at the side; empty for one beyond it. */
+/** What of a ring is seen: what lies beyond the side is left out, and the ring goes on along the side; empty where none is seen. */
 function toSide(ring: readonly Part[]): Part[] {
-  return ring.flatMap((here, i) => {
-    const before = ring.at(i - 1) ?? here;
-    if (here.part > SIDE === before.part > SIDE) return here.part > SIDE ? [] : [here];
-    const share = (SIDE - before.part) / (here.part - before.part);
-    const cut = { part: SIDE, y: before.y + share * (here.y - before.y) };
-    return here.part > SIDE ? [cut] : [cut, here];
-  });
+  const start = ring.findIndex(({ part }) => part <= SIDE);
+  const seen: Part[] = [];
+  /** Beyond the side: where the ring came to it, and what follows. */
+  let beyond: Part[] = [];
+  for (const here of [...ring.slice(start), ...ring.slice(0, start + 1)]) {
+    const before = beyond.at(-1) ?? seen.at(-1) ?? here;
+    if (here.part > SIDE) {
+      if (beyond.length === 0) seen.push(atSide(before, here));
+      beyond.push(here);
+      continue;
+    }
+    if (beyond.length > 0) {
+      const [left, back] = [seen.at(-1)?.y ?? 0, atSide(before, here)];
+      const [from, to] = [Math.min(left, back.y), Math.max(left, back.y)];
+      const along = beyond.filter(({ y }) => y > from && y < to).map(({ y }) => ({ part: SIDE, y }));
+      seen.push(...along.sort((a, b) => (left < back.y ? a.y - b.y : b.y - a.y)), back);
+      beyond = [];
+    }
+    seen.push(here);
+  }
+  return start < 0 ? [] : seen.slice(0, -1);
+}
+
+/** Where the line between two places comes to the side. */
+function atSide(a: Part, b: Part): Part {
+  const share = a.part === b.part ? 0 : (SIDE - a.part) / (b.part - a.part);
+  return { part: SIDE, y: a.y + share * (b.y - a.y) };
 }
 
 /** From centre front round the side to centre back. */

@@ -45,8 +45,12 @@ describe('the styles to start from', () => {
       'Your styles',
       'Ready-made',
     ]);
-    await waitFor(() =>
-      expect(document.querySelectorAll('.style-picture .garment-sketch')).toHaveLength(1 + NAMED_STYLES.size),
+    await waitFor(
+      () =>
+        expect(document.querySelectorAll('.style-picture .garment-sketch')).toHaveLength(
+          1 + NAMED_STYLES.size,
+        ),
+      { timeout: 15_000 },
     );
     await user.click(await picture('Harbour'));
     expect(openDraftOf(client()).style).toBe(V_FRONT);
