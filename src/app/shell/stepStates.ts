@@ -16,8 +16,9 @@ export type StepStates = Readonly<Record<StepName, StepState>>;
 
 export function stepStates(book: Book): StepStates {
   const client = openClient(book);
-  const { style } = openDraftOf(client);
-  const draft = draftOfSide(client, style, null);
+  const savedDraft = openDraftOf(client);
+  const { style } = savedDraft;
+  const draft = draftOfSide(client, savedDraft, null);
   const { measurements, estimated } = client;
   const missing = MEASUREMENTS.filter(({ name, needed }) => needed && measurements[name] === null).length;
   const taken = MEASUREMENTS.filter(
