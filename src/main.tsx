@@ -19,6 +19,7 @@ import {
   StoreContext,
 } from './app';
 import './app/styles/window/base.css';
+import './app/styles/window/steps.css';
 import './app/styles/window/shell.css';
 import './app/styles/window/history.css';
 import './app/styles/window/footBar.css';
