@@ -206,6 +206,7 @@ export { draftSize, errorsOf, type SizedDraft } from './sizes/sizedDrafts';
 export { sizesCsv } from './sizes/sizesCsv';
 export { sizeTable, stepsOf } from './sizes/sizeTable';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
+export { CHART_BUSTS, sizeChart } from './statistics/sizeChart';
 export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { parseLength } from './units/parseLength';

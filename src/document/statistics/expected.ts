@@ -1,7 +1,7 @@
 // What a measurement is likely to be for a woman with her other ones, so that a slip is noticed and a gap can be filled.
 
 import type { MeasurementName, Measurements } from '../../engine';
-import { SURVEY } from './survey';
+import { STATURE, SURVEY, type SurveyRow } from './survey';
 
 /** mm; of women alike in the other measurements two in three lie within one `sd` of `mean`. */
 export interface Expected {
@@ -22,24 +22,30 @@ const UNDER_BUST = { below: 75, sd: 10 } as const;
 /** The most of the way from the bust point to the waist that it may take: common practice, no source. */
 const UNDER_BUST_SHARE = 0.75;
 
+/** The rows that may be built on. */
+const ROWS: readonly SurveyRow[] = [...SURVEY, STATURE];
+
 /**
  * What is to be expected of one measurement from all others of the survey that are known: the conditional mean and SD
  * of a multivariate normal. The survey has no under-bust line: it is told from the bust point by rule. Null for any other
  * measurement that the survey has not.
  *
  * @param without measurements not to be built on, as they were estimated themselves
+ * @param stature mm; null where it is not known
  */
 export function expectedOf(
   name: MeasurementName,
   measurements: Measurements,
   without: readonly MeasurementName[] = [],
+  stature: number | null = null,
 ): Expected | null {
-  if (name === 'neckToUnderBust') return underBustExpected(measurements, without);
+  if (name === 'neckToUnderBust') return underBustExpected(measurements, without, stature);
   const own = rowOf(name);
   if (own < 0) return null;
-  const known = SURVEY.flatMap((row, i) => {
-    const value = measurements[row.name];
-    const usable = i !== own && value !== null && Number.isFinite(value) && !without.includes(row.name);
+  const known = ROWS.flatMap((row, i) => {
+    const value = row.name === 'stature' ? stature : measurements[row.name];
+    const isTaken = row.name === 'stature' || !without.includes(row.name);
+    const usable = i !== own && value !== null && Number.isFinite(value) && isTaken;
     return usable ? [{ i, z: (value - row.mean) / row.sd }] : [];
   });
   const weights = solved(
@@ -56,11 +62,15 @@ export function expectedOf(
 }
 
 /** From the measured lengths to bust point and waist, or from what is to be expected of them. */
-function underBustExpected(measurements: Measurements, without: readonly MeasurementName[]): Expected | null {
+function underBustExpected(
+  measurements: Measurements,
+  without: readonly MeasurementName[],
+  stature: number | null,
+): Expected | null {
   const known = (name: 'neckToBust' | 'neckToWaist'): Expected | null => {
     const value = measurements[name];
     return value === null || !Number.isFinite(value) || without.includes(name)
-      ? expectedOf(name, measurements, without)
+      ? expectedOf(name, measurements, without, stature)
       : { mean: value, sd: 0 };
   };
   const [bustPoint, waist] = [known('neckToBust'), known('neckToWaist')];
@@ -100,9 +110,9 @@ export function unusualOnes(
 const rowOf = (name: MeasurementName): number => SURVEY.findIndex((row) => row.name === name);
 
 const correlation = (a: number, b: number): number =>
-  (SURVEY[Math.max(a, b)]?.with[Math.min(a, b)] ?? 0) / 1000;
+  (ROWS[Math.max(a, b)]?.with[Math.min(a, b)] ?? 0) / 1000;
 
-/** x of a·x = b for a symmetric positive matrix, by elimination; ten rows at most. */
+/** x of a·x = b for a symmetric positive matrix, by elimination; eleven rows at most. */
 function solved(a: readonly (readonly number[])[], b: readonly number[]): number[] {
   const rows = a.map((row, i) => [...row, b[i] ?? 0]);
   const size = rows.length;

@@ -5,7 +5,8 @@
 import type { MeasurementName } from '../../engine';
 
 export interface SurveyRow {
-  readonly name: MeasurementName;
+  /** Stature is taken for the survey alone. */
+  readonly name: MeasurementName | 'stature';
   readonly mean: number;
   readonly sd: number;
   /** With the rows above and with itself. */
@@ -17,7 +18,7 @@ export interface SurveyRow {
  * above the waist (the tape follows the body; common practice, no source); down to the hip as the heights differ. The
  * underarm's is the height of the armpit above the waist. Their SDs and correlations follow from the published ones.
  */
-export const SURVEY: readonly SurveyRow[] = [
+export const SURVEY: readonly (SurveyRow & { readonly name: MeasurementName })[] = [
   { name: 'overBust', mean: 887, sd: 53.2, with: [1000] },
   { name: 'bust', mean: 907.1, sd: 63.5, with: [901, 1000] },
   { name: 'underBust', mean: 769.7, sd: 51, with: [871, 875, 1000] },
@@ -35,3 +36,14 @@ export const SURVEY: readonly SurveyRow[] = [
     with: [-85, -67, -14, -145, -52, 24, 749, 373, -20, 737, 1000],
   },
 ];
+
+/** Stature, with its correlations to the rows of {@link SURVEY}; those of lengths that are put together follow in the same way. */
+export const STATURE: SurveyRow = {
+  name: 'stature',
+  mean: 1629.4,
+  sd: 63.6,
+  with: [288, 222, 266, 188, 361, 282, 433, 642, 206, 477, 286, 1000],
+};
+
+/** The least and the greatest bust girth that was measured, mm. */
+export const SURVEYED_BUST = { least: 711, most: 1176 } as const;
