@@ -4,45 +4,11 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { offlineWorker } from './src/app/offline/precache.ts';
-import { SERVE, START } from './src/document/messages/screens/start.ts';
+import { SERVE } from './src/document/messages/screens/start.ts';
+import { licences } from './src/release/licences.ts';
+import { contentSecurityPolicy, startingWords } from './src/release/page.ts';
+import { singleFile } from './src/release/singleFile.ts';
 import { TEST_PROJECTS } from './tests/support/projects.ts';
-
-// Nothing leaves the page: own scripts and styles only, no connection but to where it came from.
-const POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' data: blob:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "manifest-src 'self'",
-  "worker-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
-
-/** Writes the policy into the built page; the development server needs inline scripts and goes without. */
-const contentSecurityPolicy: Plugin = {
-  name: 'content-security-policy',
-  apply: 'build',
-  transformIndexHtml: () => [
-    {
-      tag: 'meta',
-      attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
-      injectTo: 'head-prepend',
-    },
-  ],
-};
-
-/** What stands in the page until its script runs, and stays where a part of it does not come. */
-const startingWords: Plugin = {
-  name: 'starting-words',
-  transformIndexHtml: (html) =>
-    html.replace(
-      '<!-- start -->',
-      `<p class="empty">${START.loading}</p><p class="empty slow">${START.slow} <a href="">${START.reload}</a></p>`,
-    ),
-};
 
 /** Says why the page is not served where its port is taken: on another port the browser would show another, empty book. */
 const sayPortTaken: Plugin = {
@@ -73,16 +39,28 @@ const PURE = /[\\/]src[\\/](engine|document|app[\\/]store)[\\/]/;
 // Help tells which version the page is.
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
 
-export default defineConfig({
+const project = fileURLToPath(new URL('.', import.meta.url));
+
+// The mode `single` builds the page as one file. It has no service worker, no manifest and nothing beside it.
+export default defineConfig(({ mode }) => ({
   base: './',
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [react(), contentSecurityPolicy, startingWords, sayPortTaken, offlineWorker, accentedTexts],
+  publicDir: mode === 'single' ? false : 'public',
+  plugins: [
+    ...[react(), contentSecurityPolicy, startingWords, licences(project), sayPortTaken, accentedTexts],
+    mode === 'single' ? singleFile : offlineWorker,
+  ],
+  worker: { plugins: () => [licences(project)] },
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
   preview: { port: 4173, strictPort: true },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },
-    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] } },
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] },
+      ...(mode === 'single' ? { output: { codeSplitting: false } } : {}),
+    },
+    cssCodeSplit: mode !== 'single',
   },
   test: {
     testTimeout: 60_000,
@@ -91,4 +69,4 @@ export default defineConfig({
     expect: { poll: { timeout: 15_000 } },
     projects: TEST_PROJECTS,
   },
-});
+}));

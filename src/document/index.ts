@@ -147,7 +147,7 @@ export { MEND, WIDTHS } from './messages/screens/mend';
 export { REAL_SIZE } from './messages/screens/realSize';
 export { SHELL } from './messages/screens/shell';
 export { SHOULDER_CARD } from './messages/screens/shoulderCard';
-export { START } from './messages/screens/start';
+export { RELEASE, START } from './messages/screens/start';
 export { STEP_STATES } from './messages/screens/stepStates';
 export { STYLE_BOOK } from './messages/screens/styleBook';
 export { TABLE } from './messages/screens/table';

@@ -7,6 +7,9 @@ import { afterEach, vi } from 'vitest';
 // The page fetches its faces; here they are read from the disk.
 vi.mock('../../src/app/cut/print/fontFiles', () => import('../../src/cli/fontFiles'));
 
+// The page without a browser has no workers: what the worker of a print does is done beside the test.
+vi.mock('../../src/app/cut/print/openWorker', () => import('./besideWorker'));
+
 // The page without a browser lays nothing out, so that no size changes.
 class StillObserver implements ResizeObserver {
   observe(): void {}

@@ -6,7 +6,7 @@ import ts from 'typescript';
 /** Source text by path from the project's root, with forward slashes: `src/engine/index.ts`. */
 export type Sources = ReadonlyMap<string, string>;
 
-/** Which layers a layer may import; its own files are always open to it. `main` is src/main.tsx. */
+/** Which layers a layer may import; its own files are always open to it. `main` is src/main.tsx; `release` builds what is given away. */
 const ARROWS: Readonly<Record<string, readonly string[]>> = {
   engine: [],
   document: ['engine'],
@@ -15,6 +15,7 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   app: ['engine', 'document', 'paper', 'table'],
   cli: ['engine', 'document', 'paper'],
   main: ['app'],
+  release: ['document'],
 };
 
 /**

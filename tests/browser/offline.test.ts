@@ -1,7 +1,5 @@
 // The network off after the first visit, and a later build that comes without taking anything away.
 
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
 import { downloadBytes } from '../support/downloadBytes';
@@ -38,16 +36,6 @@ describe('with the network off', () => {
     const bytes = await downloadBytes(await asked);
     expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe('%PDF-');
     expectQuiet(visitor);
-  });
-
-  it('can be put on the home screen', async () => {
-    const { page } = await visit('measure');
-    const manifest = JSON.parse(readFileSync(join(inject('appFolder'), 'manifest.webmanifest'), 'utf8'));
-    expect(await page.locator('link[rel="manifest"]').getAttribute('href')).toBe('./manifest.webmanifest');
-    const session = await page.context().newCDPSession(page);
-    const { errors } = await session.send('Page.getAppManifest');
-    expect(errors).toEqual([]);
-    expect(manifest.icons.map(({ src }: { src: string }) => src)).toContain('./staywright.svg');
   });
 });
 

@@ -1,10 +1,10 @@
 // Builds the app in one of its modes into a folder of its own and serves it.
 
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { preview } from 'vite';
+import { buildApp } from '../../src/release/buildApp';
 
 export interface ServedBuild {
   /** The address of the page. */
@@ -18,15 +18,7 @@ export interface ServedBuild {
 /** @param mode `accented`: every text of the catalogue is lengthened and written in accented letters. */
 export async function serveBuild(mode: 'production' | 'accented'): Promise<ServedBuild> {
   const folder = mkdtempSync(join(tmpdir(), 'staywright-app-'));
-  // In a process of its own: under the test runner the libraries would be built in their development form.
-  execFileSync(
-    process.execPath,
-    [
-      ...['node_modules/vite/bin/vite.js', 'build', '--mode', mode],
-      ...['--outDir', folder, '--emptyOutDir', '--logLevel', 'warn'],
-    ],
-    { env: { ...process.env, NODE_ENV: 'production' }, stdio: 'inherit' },
-  );
+  buildApp(mode, folder);
   const server = await preview({
     logLevel: 'warn',
     build: { outDir: folder },

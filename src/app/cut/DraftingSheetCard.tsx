@@ -2,13 +2,13 @@
 
 import { useState } from 'react';
 import { CUT } from '../../document';
-import { checkPaper, draftingSheetHtml, draftingSheetPdf, type PlanInput, paperChoice } from '../../paper';
+import { checkPaper, draftingSheetHtml, type PlanInput, paperChoice } from '../../paper';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
 import { paperFor, useCutChoices } from './choices/cutChoices';
 import { refusalOf } from './choices/usePlanInput';
 import { Fold } from './Fold';
-import { withFonts } from './print/withFonts';
+import { startPrint } from './print/startPrint';
 
 export function DraftingSheetCard({ input }: { input: PlanInput }) {
   const choices = useCutChoices();
@@ -23,7 +23,8 @@ export function DraftingSheetCard({ input }: { input: PlanInput }) {
     setMaking(true);
     setFailed(false);
     try {
-      download(await draftingSheetPdf(await withFonts(input), paper), 'application/pdf', `${name}.pdf`);
+      const bytes = await startPrint({ kind: 'draftingSheet', input, paper }).bytes;
+      if (bytes) download(bytes, 'application/pdf', `${name}.pdf`);
     } catch {
       setFailed(true);
     }

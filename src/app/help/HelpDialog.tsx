@@ -1,12 +1,16 @@
 // Help: the way through, measuring, the keyboard, the words, the sources, where the work is kept, and what the page is.
 
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, Suspense, useId } from 'react';
 import { GLOSSARY, HELP, MEASUREMENT_WORDS, SAFETY_CAUTIONS, SAFETY_STANDING, SOURCES } from '../../document';
 import { MEASUREMENTS } from '../../engine';
 import { Dialog } from '../components/Dialog';
-import { LICENCES } from './licences';
+import { lazyPart } from '../components/later';
 
 declare const __VERSION__: string | undefined;
+const Licences = lazyPart(async () => (await import('./Licences')).default);
+
+/** The mode `single` builds the page as one file that is opened from a disk. */
+const KEEPING_TEXTS = import.meta.env.MODE === 'single' ? HELP.keepingOfFile : HELP.keeping;
 
 const SECTIONS: Readonly<Record<keyof typeof HELP.sections, () => ReactNode>> = {
   way: () => (
@@ -43,7 +47,7 @@ const SECTIONS: Readonly<Record<keyof typeof HELP.sections, () => ReactNode>> = 
       <Listed title={HELP.lacing.title} items={SAFETY_CAUTIONS.map(HELP.lacing.caution)} />
     </>
   ),
-  keeping: () => <Paragraphs texts={HELP.keeping} />,
+  keeping: () => <Paragraphs texts={KEEPING_TEXTS} />,
   about: () => (
     <>
       <p>
@@ -51,11 +55,9 @@ const SECTIONS: Readonly<Record<keyof typeof HELP.sections, () => ReactNode>> = 
       </p>
       <p>{HELP.about.what}</p>
       <p>{HELP.about.parts}</p>
-      <ul>
-        {LICENCES.map((part) => (
-          <li key={part.name}>{HELP.about.part(part)}</li>
-        ))}
-      </ul>
+      <Suspense fallback={null}>
+        <Licences />
+      </Suspense>
     </>
   ),
 };

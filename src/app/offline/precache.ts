@@ -41,8 +41,8 @@ export const offlineWorker = [
     manifest: false,
     injectManifest: {
       globPatterns: ['**/*'],
-      // A picture for the README is no part of the page.
-      globIgnores: ['readme-*'],
+      // Pictures that are shown before the page is installed are no part of it.
+      globIgnores: ['screenshot-*'],
       dontCacheBustURLsMatching: /^assets\//,
       manifestTransforms: [withSums],
       maximumFileSizeToCacheInBytes: 10_000_000,

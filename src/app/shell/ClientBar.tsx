@@ -1,9 +1,10 @@
 // Whose work is on the table: client and draft, the way into the client book, and the unit she is measured in.
 
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { changeClient, openClient, openDraftOf, SHELL, type Unit } from '../../document';
 import { LaterDialog } from '../components/LaterDialog';
 import { lazyPart } from '../components/later';
+import { onOpenedFile } from '../components/openedFiles';
 import { seen } from '../store/store';
 import { useStore } from '../store/storeContext';
 
@@ -21,6 +22,20 @@ export function ClientBar() {
   const draft = useStore((state) => openDraftOf(openClient(seen(state))).name);
   const change = useStore((state) => state.change);
   const [open, setOpen] = useState(false);
+  /** The text of a backup that the device opened with the page. */
+  const [handed, setHanded] = useState<string | null>(null);
+  useEffect(
+    () =>
+      onOpenedFile((text) => {
+        setHanded(text);
+        setOpen(true);
+      }),
+    [],
+  );
+  const close = (): void => {
+    setHanded(null);
+    setOpen(false);
+  };
   return (
     <div className="client-bar">
       <button
@@ -52,8 +67,8 @@ export function ClientBar() {
         ))}
       </fieldset>
       {open ? (
-        <LaterDialog onClose={() => setOpen(false)}>
-          <ClientBook onClose={() => setOpen(false)} />
+        <LaterDialog onClose={close}>
+          <ClientBook handed={handed} onClose={close} />
         </LaterDialog>
       ) : null}
     </div>

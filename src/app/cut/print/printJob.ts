@@ -1,17 +1,19 @@
-// A print as data, and the function that makes it, which runs in the worker or on the page.
+// A print as data, and the function that makes it, which runs in the worker.
 
 import {
   type Correction,
+  draftingSheetPdf,
   type OnePageChoice,
   onePagePdf,
   type PageWatch,
+  type PaperChoice,
   type PatternInput,
   type PlanInput,
   type ProjectorChoice,
   patternPdf,
   projectorPdf,
+  type WithFace,
 } from '../../../paper';
-import { withFonts } from './withFonts';
 
 export type PrintJob =
   | { readonly kind: 'sheets'; readonly input: PatternInput }
@@ -21,17 +23,27 @@ export type PrintJob =
       readonly choice: OnePageChoice;
       readonly correction: Correction | undefined;
     }
-  | { readonly kind: 'projector'; readonly input: PlanInput; readonly choice: ProjectorChoice };
+  | { readonly kind: 'projector'; readonly input: PlanInput; readonly choice: ProjectorChoice }
+  | { readonly kind: 'draftingSheet'; readonly input: PlanInput; readonly paper: PaperChoice };
+
+/** A print with the face it is set in. The page fetches the fonts, since only the page knows where they are. */
+export type FacedJob = {
+  readonly [Kind in PrintJob['kind']]: Faced<Extract<PrintJob, { kind: Kind }>>;
+}[PrintJob['kind']];
+
+type Faced<Job extends PrintJob> = Omit<Job, 'input'> & { readonly input: Job['input'] & WithFace };
 
 /** Makes the PDF; null where a page would be larger than PDF allows. */
-export async function makePrint(job: PrintJob, watch: PageWatch): Promise<Uint8Array | null> {
+export async function makePrint(job: FacedJob, watch: PageWatch): Promise<Uint8Array | null> {
   switch (job.kind) {
     case 'sheets':
-      return patternPdf(await withFonts(job.input), watch);
+      return patternPdf(job.input, watch);
     case 'page':
-      return onePagePdf(await withFonts(job.input), job.choice, job.correction);
+      return onePagePdf(job.input, job.choice, job.correction);
     case 'projector':
-      return projectorPdf(await withFonts(job.input), job.choice);
+      return projectorPdf(job.input, job.choice);
+    case 'draftingSheet':
+      return draftingSheetPdf(job.input, job.paper);
   }
 }
 

@@ -1,6 +1,6 @@
 // The book as one file: written to be kept elsewhere, and read back with a look at what would change. Says where the book lives.
 
-import { useContext, useEffect, useState } from 'react';
+import { useContext, useEffect, useRef, useState } from 'react';
 import { BACKUP, type Backup, bookFaultSentence, KEEPING, readBackup } from '../../../document';
 import { BackupButton } from '../../components/BackupButton';
 import { FileChoice } from '../../components/fields/FileChoice';
@@ -9,7 +9,9 @@ import { isPersisted } from '../../storage/persist';
 import { useStore } from '../../store/storeContext';
 import { RestorePreview } from './RestorePreview';
 
-export function BackupPart() {
+/** @param props.handed the text of a backup to be looked at without being chosen */
+export function BackupPart({ handed = null }: { readonly handed?: string | null }) {
+  const section = useRef<HTMLElement>(null);
   const kept = useStore((state) => state.kept);
   const [found, setFound] = useState<Backup | null>(null);
   const [fault, setFault] = useState<string | null>(null);
@@ -27,8 +29,14 @@ export function BackupPart() {
     );
     if (backup.kind === 'backup') setFound(backup.backup);
   };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a text is read once, when it comes
+  useEffect(() => {
+    if (handed === null) return;
+    read(handed);
+    section.current?.scrollIntoView?.({ block: 'start' });
+  }, [handed]);
   return (
-    <section className="backup" aria-label={BACKUP.label}>
+    <section ref={section} className="backup" aria-label={BACKUP.label}>
       <div className="list-head">
         <h3>{BACKUP.title}</h3>
         <BackupButton book={kept} />
@@ -71,8 +79,14 @@ function WhereItLives() {
   const percent = Math.ceil(books.storage.taken() * 100);
   return (
     <p className="hint">
-      {lives.where({ address: window.location.host })} {stays ? lives.stays : lives.mayBeCleared}{' '}
-      {lives.room({ percent })}
+      {whereText()} {stays ? lives.stays : lives.mayBeCleared} {lives.room({ percent })}
     </p>
   );
+}
+
+function whereText(): string {
+  const { host, pathname, protocol } = window.location;
+  const { lives } = KEEPING;
+  if (protocol !== 'file:') return lives.where({ address: host });
+  return lives.whereFile({ file: decodeURIComponent(pathname.slice(pathname.lastIndexOf('/') + 1)) });
 }

@@ -37,7 +37,13 @@ const { clients: words } = CLIENT_BOOK;
 /** More rows than this are drawn only when they are asked for. */
 const MOST_ROWS = 40;
 
-export default function ClientBook({ onClose }: { onClose: () => void }) {
+interface ClientBookProps {
+  readonly onClose: () => void;
+  /** The text of a backup to be looked at at once. */
+  readonly handed?: string | null;
+}
+
+export default function ClientBook({ onClose, handed = null }: ClientBookProps) {
   const { book, client: current } = useOpen();
   const change = useStore((state) => state.change);
   const books = useContext(BooksContext);
@@ -166,7 +172,7 @@ export default function ClientBook({ onClose }: { onClose: () => void }) {
         ) : null}
       </section>
       <PeoplePart />
-      <BackupPart />
+      <BackupPart handed={handed} />
     </Dialog>
   );
 }

@@ -79,7 +79,7 @@ function useTakenOver(storage: KeptBook): boolean {
 function useWaitingWorker(): ServiceWorker | null {
   const [waiting, setWaiting] = useState<ServiceWorker | null>(null);
   useEffect(() => {
-    if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+    if (!import.meta.env.PROD || import.meta.env.MODE === 'single' || !('serviceWorker' in navigator)) return;
     let there = true;
     const look = (registration: ServiceWorkerRegistration): void => {
       if (there && registration.waiting && navigator.serviceWorker.controller)

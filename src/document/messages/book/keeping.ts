@@ -92,6 +92,9 @@ export const KEEPING = catalogue({
   lives: {
     where: ({ address }: { address: string }) =>
       `The book is kept in this browser, on this device, for the address ${address}. Another browser, device or address has a book of its own.`,
+    /** The page is a file on a disk. */
+    whereFile: ({ file }: { file: string }) =>
+      `The book is kept in this browser, on this device, for the file ${file}. Another browser or device has a book of its own; in some browsers so has the file under another name or in another folder.`,
     mayBeCleared: 'Clearing this site’s data in the browser deletes it: keep a backup elsewhere.',
     stays:
       'The browser has agreed not to delete it when space runs short; clearing this site’s data still does: keep a backup elsewhere.',

@@ -90,6 +90,13 @@ export const HELP = catalogue({
     'Download a backup from the client book now and then and keep it elsewhere: it holds all clients, drafts and styles, and can be brought back on any device.',
     'Once it has been opened the page works without a connection.',
   ],
+  /** The same for the page as one file on a disk. */
+  keepingOfFile: [
+    'This page is one file. All you type stays in this browser on this device. Nothing is sent anywhere, nothing is fetched, and there is no account.',
+    'It is kept as you type. Another browser and another device each have a book of their own; in some browsers so has this file under another name or in another folder. Clearing the browser’s data clears the book.',
+    'Download a backup from the client book now and then and keep it elsewhere: it holds all clients, drafts and styles, and can be brought back on any device.',
+    'The file cannot be installed as an app, does not open a backup from the file manager, and does not tell of a later version. To use a later one, download a backup, then put the new file in the place of this one, under the same name.',
+  ],
   about: {
     version: ({ version }: { version: string }) => `Staywright ${version}`,
     what: 'A drafter of bodice and corset blocks made to measure. It is free, under the MIT licence.',

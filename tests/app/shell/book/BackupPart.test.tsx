@@ -1,6 +1,7 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { BackupPart } from '../../../../src/app/shell/book/BackupPart';
+import { ClientBar } from '../../../../src/app/shell/ClientBar';
 import {
   addClient,
   BOOK_VERSION,
@@ -50,6 +51,19 @@ describe('a backup', () => {
     await user.selectOptions(screen.getByRole('combobox', { name: 'What becomes of Gala' }), 'instead');
     await user.click(screen.getByRole('button', { name: 'Bring back 2 styles' }));
     expect(store.getState().history.present.styles.map(({ name }) => name)).toEqual(['Gala', 'Ferry']);
+  });
+
+  it('is looked at when the device opens it with the page', async () => {
+    const consumers: ((launch: { files: unknown[] }) => void)[] = [];
+    const launchQueue = { setConsumer: (consume: (typeof consumers)[number]) => consumers.push(consume) };
+    Object.assign(window, { launchQueue });
+    try {
+      onTable(<ClientBar />, now);
+      for (const consume of consumers) consume({ files: [{ getFile: async () => file(BACKUP) }] });
+      expect(await screen.findByText(/^A backup of .*2026 with 2 clients/)).toBeInTheDocument();
+    } finally {
+      Reflect.deleteProperty(window, 'launchQueue');
+    }
   });
 
   it('may be left alone', async () => {
