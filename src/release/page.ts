@@ -1,7 +1,6 @@
 // What the build writes into the page: its policy, and what stands there until its script runs.
 
 import type { Plugin } from 'vite';
-import { START } from '../document/messages/screens/start.ts';
 import { FOLDER_POLICY } from './policy.ts';
 
 /** Writes the policy into the built page; the development server needs inline scripts and goes without. */
@@ -17,16 +16,25 @@ const policyTag = (content: string) => ({
   injectTo: 'head-prepend' as const,
 });
 
-/** What stands in the page until its script runs, and stays where scripts do not run or a part of it does not come. */
-export const startingWords: Plugin = {
+/** What is said before the script of the page runs. */
+interface StartingWords {
+  readonly loading: string;
+  readonly slow: string;
+  readonly reload: string;
+  readonly looseFiles: string;
+  readonly noScript: string;
+}
+
+/** Writes what stands in the page until its script runs, and stays where scripts do not run or a part of it does not come. */
+export const startingWords = ({ loading, slow, reload, looseFiles, noScript }: StartingWords): Plugin => ({
   name: 'starting-words',
   transformIndexHtml: (html) =>
     html.replace(
       '<!-- start -->',
       [
-        `<noscript><p class="empty">${START.noScript}</p></noscript>`,
-        `<p class="empty loading">${START.loading}</p>`,
-        `<p class="empty slow">${START.slow} <a href="">${START.reload}</a><br />${START.looseFiles}</p>`,
+        `<noscript><p class="empty">${noScript}</p></noscript>`,
+        `<p class="empty loading">${loading}</p>`,
+        `<p class="empty slow">${slow} <a href="">${reload}</a><br />${looseFiles}</p>`,
       ].join(''),
     ),
-};
+});
