@@ -69,9 +69,9 @@ export function licences(project: string): Plugin {
     generateBundle(_, bundle) {
       const texts = new Map(known.map(({ name, text }) => [name, text]));
       for (const chunk of Object.values(bundle))
-        for (const id of chunk.type === 'chunk' ? Object.keys(chunk.modules) : []) {
+        for (const file of chunk.type === 'chunk' ? Object.keys(chunk.modules) : []) {
           const name = /.*[\\/]node_modules[\\/]((?:@[^\\/]+[\\/])?[^\\/]+)/
-            .exec(id)?.[1]
+            .exec(file)?.[1]
             ?.replace('\\', '/');
           if (name !== undefined && !texts.get(name))
             this.error(`${name} is shipped without the text of its licence`);

@@ -26,8 +26,8 @@ const WORKER = /new Worker\(new URL\('([^']+)', import\.meta\.url\), \{ type: 'm
 const holdFiles: Plugin = {
   name: 'hold-files',
   enforce: 'pre',
-  load(id) {
-    const [path = '', query] = id.split('?');
+  load(address) {
+    const [path = '', query] = address.split('?');
     if (query !== 'url&no-inline') return null;
     return `export default ${JSON.stringify(dataAddress(path, readFileSync(path)))}`;
   },
