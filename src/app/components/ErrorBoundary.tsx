@@ -8,7 +8,7 @@ import { NotFetched } from './later';
 const TEXTS = SHELL.error;
 
 interface ErrorBoundaryProps {
-  readonly part: 'page' | 'step' | 'dialog';
+  readonly part: 'page' | 'step' | 'section' | 'dialog';
   /** The book as it was last kept. */
   readonly book: () => Book;
   /** Another step is another try. */

@@ -1,11 +1,13 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import { FIT, PROOFS, pieceLabel } from '../../document';
 import type { ClosedAt } from '../../engine';
 import { ClosedUp, type Picked, type PointedOut } from '../../table';
+import { ErrorBoundary } from '../components/ErrorBoundary';
 import { IssueList } from '../components/IssueList';
-import { useDraft, useOpen } from '../store/storeContext';
+import { lazyPart } from '../components/later';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
 import { Headline } from './Headline';
 import { lengthsOn } from './lengthsOn';
@@ -14,7 +16,7 @@ import { PanelWidths } from './PanelWidths';
 import { ProofTable } from './ProofTable';
 import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
 
-const AsWorn = lazy(() => import('../worn/AsWorn'));
+const AsWorn = lazyPart(async () => (await import('../worn/AsWorn')).default);
 
 const HELD_AT: readonly ClosedAt[] = ['top', 'waist', 'hem'];
 
@@ -22,6 +24,7 @@ export function FitStep() {
   const draft = useDraft();
   const [at, setAt] = useState<ClosedAt>('top');
   const { client, savedDraft } = useOpen();
+  const kept = useStore((state) => state.kept);
   const [row, setRow] = useState<Pick<Pointer, 'key' | 'place'> | null>(null);
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
@@ -97,9 +100,11 @@ export function FitStep() {
           </p>
         </div>
       </div>
-      <Suspense>
-        <AsWorn />
-      </Suspense>
+      <ErrorBoundary part="section" book={kept}>
+        <Suspense>
+          <AsWorn />
+        </Suspense>
+      </ErrorBoundary>
     </>
   );
 }

@@ -1,14 +1,16 @@
 // Reads a backup, a bare book, or what was put aside, client by client: what cannot be read of one leaves the others as they are.
+// Of a text that is cut off, the clients before that place are read.
 
 import { BOOK_VERSION, type Client, type OwnStyle } from './book';
 import { fittingsOfBackup } from './fittingForm';
 import { isObject, type JsonObject } from './isObject';
 import type { BookFault } from './readBook';
 import { type FaultyPart, readParts } from './readParts';
+import { wholePartOf } from './wholePart';
 import { withIdsApart } from './withIdsApart';
 import { BACKUP_KIND } from './writeBackup';
 
-/** Why a text is no backup. `backupNotWhole`: it is not JSON. `notBackup`: it is something else. The others are of its book. */
+/** Why a text is no backup. `backupNotWhole`: it is not JSON, and no part of it is. `notBackup`: it is something else. The others are of its book. */
 export type BackupFault = BookFault | { readonly code: 'backupNotWhole' | 'notBackup' };
 
 /** Every client and style that can be had of a backup, each with an id of its own. */
@@ -21,6 +23,8 @@ export interface Backup {
   readonly lost: readonly FaultyPart[];
   /** ISO day; null where that is not written in it. */
   readonly madeOn: string | null;
+  /** The text is cut off or damaged, and there may have been more in it. */
+  readonly isPart: boolean;
 }
 
 export type ReadBackup =
@@ -37,11 +41,17 @@ export const SHARED_ID = 'demo';
  * @param newId gives an id for each client and style that has none of its own
  */
 export function readBackup(text: string, newId: () => string): ReadBackup {
+  const json = text.replace(/^\ufeff/, '');
+  let isPart = false;
   let data: unknown;
   try {
-    data = JSON.parse(text.replace(/^\ufeff/, ''));
+    data = JSON.parse(json);
   } catch {
-    return { kind: 'unreadable', fault: { code: 'backupNotWhole' } };
+    const part = wholePartOf(json);
+    if (!isObject(part)) return { kind: 'unreadable', fault: { code: 'backupNotWhole' } };
+    // What was cut off may be the clients altogether.
+    data = { clients: [], ...part };
+    isPart = true;
   }
   if (!isObject(data) || !Array.isArray(data.clients) || !(data.kind === BACKUP_KIND || 'version' in data))
     return { kind: 'unreadable', fault: { code: 'notBackup' } };
@@ -69,6 +79,7 @@ export function readBackup(text: string, newId: () => string): ReadBackup {
       ]),
       lost: [...parts.faultyClients, ...parts.faultyStyles].filter(({ mended }) => mended === null),
       madeOn: typeof data.madeOn === 'string' ? data.madeOn : null,
+      isPart,
     },
   };
 }

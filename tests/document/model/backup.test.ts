@@ -43,7 +43,7 @@ describe('a backup', () => {
   it('gives back the whole book', () => {
     expect(KEPT.clients.length).toBeGreaterThan(1);
     const { clients, styles } = KEPT;
-    const whole = { clients, styles, faulty: new Map(), lost: [], madeOn: '2026-11-25' };
+    const whole = { clients, styles, faulty: new Map(), lost: [], madeOn: '2026-11-25', isPart: false };
     expect(read(backup(KEPT))).toEqual({ kind: 'backup', backup: whole });
     // A bare book is read as well.
     expect(read(JSON.stringify(KEPT))).toEqual({ kind: 'backup', backup: { ...whole, madeOn: null } });
@@ -95,6 +95,34 @@ describe('a backup', () => {
     ['a book without clients', `{"version":${BOOK_VERSION}}`, { code: 'notBackup' }],
   ])('is not read from %s, and says so', (_, text, fault) => {
     expect(read(text)).toEqual({ kind: 'unreadable', fault });
+  });
+
+  it('that is cut off anywhere gives every client and style before that place, and says that it is', () => {
+    const text = backup(KEPT);
+    const parts = [...KEPT.styles, ...KEPT.clients];
+    /** Where each of them ends. */
+    const ends = [...text.matchAll(/\n {2}\}/g)].map(({ 0: { length }, index }) => index + length);
+    expect(ends).toHaveLength(parts.length);
+    // Behind the last brace nothing is missing but the end of the line.
+    for (let cut = 1; cut < text.length - 2; cut += 7) {
+      const found = read(text.slice(0, cut));
+      const whole = parts.filter((_, i) => (ends[i] ?? 0) <= cut);
+      if (whole.length === 0)
+        expect(found).toEqual({ kind: 'unreadable', fault: { code: 'backupNotWhole' } });
+      else if (found.kind !== 'backup') expect.fail(`nothing is read up to ${cut}`);
+      else {
+        expect(found.backup.isPart).toBe(true);
+        expect([...found.backup.styles, ...found.backup.clients]).toEqual(whole);
+      }
+    }
+  });
+
+  it('that is damaged in one place gives those before it', () => {
+    const text = backup(KEPT);
+    const at = text.indexOf('"drafts"', text.lastIndexOf('"name": "Bram Tolliver"'));
+    const found = read(`${text.slice(0, at)}#${text.slice(at)}`);
+    expect(found).toMatchObject({ kind: 'backup', backup: { isPart: true } });
+    expect(found.kind === 'backup' && found.backup.clients.map(({ name }) => name)).toEqual(['Orla Fenwick']);
   });
 
   it('of a later version is left alone', () => {
@@ -223,8 +251,10 @@ describe('a backup of which a part is bad', () => {
         (at, letter) => {
           const spoilt = text.slice(0, at) + letter + text.slice(at + 1);
           const found = read(spoilt);
-          if (found.kind === 'backup')
-            expect(found.backup.clients.length + found.backup.lost.length).toBe(KEPT.clients.length);
+          if (found.kind !== 'backup') return;
+          const count = found.backup.clients.length + found.backup.lost.length;
+          if (found.backup.isPart) expect(count).toBeLessThanOrEqual(KEPT.clients.length);
+          else expect(count).toBe(KEPT.clients.length);
         },
       ),
       { numRuns: 150 },

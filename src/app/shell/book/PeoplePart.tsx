@@ -1,7 +1,8 @@
 // Clients from a table of people: a file that is chosen or dropped here, and what became of it.
 
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { addPeople, entriesOf, PEOPLE, type ReadPeople, readPeople, SHELL } from '../../../document';
+import { FileChoice } from '../../components/fields/FileChoice';
 import { UndoLine } from '../../components/UndoLine';
 import { useOpen, useStore } from '../../store/storeContext';
 
@@ -12,10 +13,9 @@ export function PeoplePart() {
   const { book, client } = useOpen();
   const change = useStore((state) => state.change);
   const [read, setRead] = useState<ReadPeople | 'none' | null>(null);
-  const id = useId();
-  const take = async (file: File | undefined): Promise<void> => {
-    if (!file) return;
-    const found = readPeople(await file.text().catch(() => ''), client.unit);
+  const [isOver, setOver] = useState(false);
+  const take = (text: string): void => {
+    const found = readPeople(text, client.unit);
     setRead(found ?? 'none');
     if (!found || found.people.length === 0) return;
     const added = found.people.map(({ name, measured }, i) => ({
@@ -27,27 +27,27 @@ export function PeoplePart() {
   };
   return (
     <section
-      className="people-part"
-      aria-label={PEOPLE.choose}
-      onDragOver={(event) => event.preventDefault()}
+      className={isOver ? 'people-part over' : 'people-part'}
+      aria-label={PEOPLE.title}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
       onDrop={(event) => {
         event.preventDefault();
-        void take(event.dataTransfer.files[0]);
+        setOver(false);
+        const [file] = event.dataTransfer.files;
+        void file
+          ?.text()
+          .catch(() => '')
+          .then(take);
       }}
     >
-      <label className="file-choice" htmlFor={id}>
-        <span>{PEOPLE.choose}</span>
-        <input
-          id={id}
-          type="file"
-          accept=".csv,.txt,.tsv,text/csv"
-          onChange={(event) => {
-            void take(event.target.files?.[0]);
-            // The same file may be chosen again, mended.
-            event.target.value = '';
-          }}
-        />
-      </label>
+      <div className="list-head">
+        <h3>{PEOPLE.title}</h3>
+        <FileChoice label={PEOPLE.choose} accept=".csv,.txt,.tsv,text/csv" onChoose={take} />
+      </div>
       <p className="hint">{PEOPLE.hint}</p>
       {read === 'none' ? (
         <p className="said" role="alert">

@@ -73,6 +73,7 @@ function Rows({ backup, compared, onDone }: RestorePreviewProps & { readonly com
           : BACKUP.foundOf({ day: formatDay(backup.madeOn), contents })}
         {elsewhere > 0 ? ` ${BACKUP.notInIt({ count: elsewhere })}` : ''}
       </p>
+      {backup.isPart ? <p className="said">{BACKUP.isPart}</p> : null}
       <ul>
         {clients.map((row) => (
           <Row

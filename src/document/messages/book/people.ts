@@ -3,7 +3,8 @@
 import { catalogue, plural } from '../catalogue';
 
 export const PEOPLE = catalogue({
-  choose: 'Clients from a table',
+  title: 'Clients from a table',
+  choose: 'Choose a table',
   hint: 'A file of separated values (CSV): a row each, a column for the name and one for each measurement, called as on Measure. It can be dropped here.',
   added: ({ count }: { count: number }) =>
     plural(count, { one: 'One client was added.', other: `${count} clients were added.` }),

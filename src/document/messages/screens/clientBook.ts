@@ -77,10 +77,11 @@ export const BACKUP = catalogue({
   found: ({ contents }: { contents: string }) => `It holds ${contents}. Tick what to bring back.`,
   foundOf: ({ day, contents }: { day: string; contents: string }) =>
     `A backup of ${day} with ${contents}. Tick what to bring back.`,
+  isPart: 'The file is cut off or damaged: what came after these is missing from it.',
   notInIt: ({ count }: { count: number }) =>
     plural(count, {
-      one: 'One client of the book not in it stay as they are.',
-      other: `${count} clients of the book not in it stay as they are.`,
+      one: 'One client of the book is not in it and stays as it is.',
+      other: `${count} clients of the book are not in it and stay as they are.`,
     }),
   /** Each goes on behind the name of a client. */
   client: {

@@ -9,7 +9,7 @@ it('makes clients of a chosen or dropped table, says a bad cell, and undoes them
   const { user, store } = onTable(<PeoplePart />);
   const clients = () => store.getState().history.present.clients;
   await user.upload(
-    screen.getByLabelText('Clients from a table', { selector: 'input' }),
+    screen.getByLabelText('Choose a table'),
     file('Name;Bust (cm);Waist\nAda;93,98;29 1/2\n;90;thin\n'),
   );
   await screen.findByText('2 clients were added.');
