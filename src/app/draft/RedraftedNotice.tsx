@@ -12,7 +12,7 @@ export function RedraftedNotice() {
   return (
     <div className="keeping" role="status">
       <p>
-        {DRAFT.redrafted.told}
+        {savedDraft.redrafted === 'bustDart' ? DRAFT.redrafted.bustDart : DRAFT.redrafted.told}
         <button type="button" onClick={dismiss}>
           {DRAFT.redrafted.read}
         </button>

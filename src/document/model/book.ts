@@ -19,8 +19,11 @@ export interface SavedDraft {
   readonly acknowledgedReduction: number | null;
   /** The reduction over the ribs at that time, mm; left out where they were not spoken of then. */
   readonly acknowledgedRibs?: number;
-  /** Rules of drafting that came after it was kept draw it otherwise, and the maker has not been told so yet. */
-  readonly redrafted?: true;
+  /**
+   * Rules of drafting that came after it was kept draw it otherwise, and the maker has not been told so yet: all that have come
+   * since version 5, or that of the bust dart alone.
+   */
+  readonly redrafted?: true | 'bustDart';
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
   readonly comparison: ComparisonDraft | null;
   /** What was seen when it was tried on, in the order in which it was written down. */

@@ -41,7 +41,7 @@ const draftSchema = z.object({
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
   acknowledgedRibs: z.optional(number),
-  redrafted: z.exactOptional(z.literal(true)),
+  redrafted: z.exactOptional(z.union([z.literal(true), z.literal('bustDart')])),
   comparison: z.nullable(
     z.object({
       on: text,

@@ -7,7 +7,7 @@ import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
 import { reaches } from './lines/extent';
 import { halfGirth, type Level } from './lines/levels';
-import { axisX, onCentre } from './lines/station';
+import { axisX, onCentre, weightAt } from './lines/station';
 import type { AskedEnd } from './shoulders/shoulderFrame';
 import { type BlockWedges, springBelowWaist } from './spring';
 
@@ -102,13 +102,6 @@ function placeAt(of: BlockWedges, level: Level, toTakeIn: number): { intakes: nu
   }
   return { intakes, left: manual.includes(null) ? toPlace - placed : 0 };
 }
-
-/** Above the bust the body narrows from the bust point up, so a wedge counts the less the farther it stands from there. */
-const weightAt = (level: LevelName, { weight, station }: Wedge): number =>
-  level === 'overBust' ? weight * Math.max(LEAST_WEIGHT_SHARE, 1 - Math.abs(station)) : weight;
-
-/** What is left of the weight of a wedge at the centre line or at the side. Our own bound, no source. */
-const LEAST_WEIGHT_SHARE = 0.15;
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(

@@ -32,7 +32,7 @@ export interface PartBorder {
 
 /**
  * The parts of a piece from its edge towards the centre to that towards the side: one, or one more for each open dart that
- * is closed where the seams are held. A dart that could not be slashed straight through to top edge or hem stays open.
+ * is closed where the seams are held. A dart that no slash takes through to the edge across stays open.
  */
 export function partsOf(piece: Piece, at: ClosedAt): PiecePart[] {
   const own = (edge: number): PartBorder => ({ edge, points: downwards(piece.edges[edge]?.points ?? []) });
@@ -93,45 +93,79 @@ function isClosedAt({ marks }: Piece, { inner, opensAt, point }: Legs, at: Close
 
 const ACROSS = { top: ['hem'], hem: ['top', 'armhole', 'shoulder'] } as const;
 
-/** Both parts of an outline slashed straight up or down from a dart's point; null where that meets no edge across. */
+/** A slash leans no more than this, and by steps of so much: both our own. rad */
+const [MOST_LEAN_RAD, LEAN_STEP_RAD] = [(20 * Math.PI) / 180, (5 * Math.PI) / 180];
+
+/** Straight up or down first, then leaning more and more, outwards and inwards. */
+const LEANS: readonly number[] = [
+  0,
+  ...Array.from({ length: MOST_LEAN_RAD / LEAN_STEP_RAD }, (_, i) => (i + 1) * LEAN_STEP_RAD).flatMap(
+    (lean) => [lean, -lean],
+  ),
+];
+
+/**
+ * Both parts of an outline slashed from a dart's point to the edge across, straight up or down or as little aslant as meets it;
+ * null where that meets none.
+ */
 function slash(
   piece: Piece,
   rows: readonly PartRow[],
   { point, opensAt }: Legs,
 ): [PartRow[], PartRow[]] | null {
-  const met = firstMet(rows, point, opensAt === 'hem' ? -1 : 1);
-  const row = met && rows[met.row];
-  const edge = row && row.edge !== null ? piece.edges[row.edge] : undefined;
+  const isAcross = ({ row }: Met): boolean => {
+    const { edge } = at(rows, row);
+    return edge !== null && ACROSS[opensAt].some((role) => role === piece.edges[edge]?.role);
+  };
+  const met = firstOf(LEANS, (lean) => {
+    const found = firstMet(rows, point, opensAt === 'hem' ? -1 : 1, Math.tan(lean));
+    return found && isAcross(found) ? found : null;
+  });
   const from = rows.findIndex(({ points }) => isSame(points[0], point));
-  if (!met || !row || !edge || from < 0 || !ACROSS[opensAt].some((role) => role === edge.role)) return null;
-  const { at } = met;
+  if (!met || from < 0) return null;
+  const row = at(rows, met.row);
+  const end = met.at;
   // Round the outline from the dart's point.
   const fromPoint = [...rows.slice(from), ...rows.slice(0, from)];
   const cut = (met.row - from + rows.length) % rows.length;
   // It may meet a point of the edge across, as where that has a node above the dart.
-  const others = (points: readonly Point[]): Point[] => points.filter((each) => !isSame(each, at));
-  const before = { ...row, points: [...others(row.points.slice(0, met.segment)), at] };
-  const after = { ...row, points: [at, ...others(row.points.slice(met.segment))] };
+  const others = (points: readonly Point[]): Point[] => points.filter((each) => !isSame(each, end));
+  const before = { ...row, points: [...others(row.points.slice(0, met.segment)), end] };
+  const after = { ...row, points: [end, ...others(row.points.slice(met.segment))] };
   return [
-    [...fromPoint.slice(0, cut), before, { edge: null, points: [at, point] }],
-    [after, ...fromPoint.slice(cut + 1), { edge: null, points: [point, at] }],
+    [...fromPoint.slice(0, cut), before, { edge: null, points: [end, point] }],
+    [after, ...fromPoint.slice(cut + 1), { edge: null, points: [point, end] }],
   ];
 }
 
-/** The first place where a straight line up (−1) or down (1) from a point meets the outline; `segment` ends after it. */
-function firstMet(
-  rows: readonly PartRow[],
-  { x, y }: Point,
-  way: 1 | -1,
-): { row: number; segment: number; at: Point } | null {
-  let best: { row: number; segment: number; at: Point } | null = null;
+/** Where a slash meets the outline: the row, the segment that ends after it, and the place. */
+interface Met {
+  readonly row: number;
+  readonly segment: number;
+  readonly at: Point;
+}
+
+function firstOf<From, To>(each: readonly From[], find: (from: From) => To | null): To | null {
+  for (const from of each) {
+    const found = find(from);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+/** The first place where a line up (−1) or down (1) from a point, `slant` outwards for 1 along, meets the outline. */
+function firstMet(rows: readonly PartRow[], { x, y }: Point, way: 1 | -1, slant: number): Met | null {
+  let best: Met | null = null;
+  const aside = (point: Point): number => point.x - x - slant * way * (point.y - y);
   for (const [row, { points }] of rows.entries())
     for (let segment = 1; segment < points.length; segment += 1) {
       const [a, b] = [at(points, segment - 1), at(points, segment)];
-      if (a.x > x === b.x > x) continue;
-      const place = { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
-      const apart = way * (place.y - y);
-      if (apart > 1 && (!best || apart < way * (best.at.y - y))) best = { row, segment, at: place };
+      const [offA, offB] = [aside(a), aside(b)];
+      if (offA > 0 === offB > 0) continue;
+      const height = a.y + ((b.y - a.y) * offA) / (offA - offB);
+      const apart = way * (height - y);
+      if (apart > 1 && (!best || apart < way * (best.at.y - y)))
+        best = { row, segment, at: { x: x + slant * apart, y: height } };
     }
   return best;
 }

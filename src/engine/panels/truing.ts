@@ -122,7 +122,10 @@ export function trueSeam(
     };
     return { top: end(top, topY, mate?.topY), hem: end(hem, hemY, mate?.hemY), marks };
   });
-  const [a = 0, b = a] = mates.map((_, i) => (hemLengths[i] as number) - (topLengths[i] as number));
+  // Edges that follow the first mate are turned with the second, which ends there by its length.
+  const [a = 0, b = a] = mates.map(
+    (_, i) => (hemLengths[i] as number) - (follows ? topLength : (topLengths[i] as number)),
+  );
   return {
     seam,
     edges,

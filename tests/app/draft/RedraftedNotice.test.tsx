@@ -18,6 +18,14 @@ it('says that new rules draw the draft otherwise until it is understood', async 
   expect(changes()).toEqual(['read what new rules of drafting changed']);
 });
 
+it('says of the bust dart alone where only that is drawn otherwise', () => {
+  onTable(
+    <RedraftedNotice />,
+    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: 'bustDart' })),
+  );
+  expect(screen.getByRole('status')).toHaveTextContent('the rule of the bust dart has changed');
+});
+
 it('is silent over a draft that was made by these rules', () => {
   onTable(<RedraftedNotice />, DEMO_BOOK);
   expect(screen.queryByRole('status')).toBeNull();

@@ -191,3 +191,57 @@ describe('the lines of a seam that ends in the armhole', () => {
     }
   });
 });
+
+describe('the bust dart', () => {
+  /** Between the legs of the wedge's straight lines from the bust point to its end, rad. */
+  function angleOf(made: Draft): number {
+    const { blocks } = made;
+    const end = blocks?.front.upper?.ends.find(({ wedge }) => wedge === 'front-bust');
+    if (!end || !blocks) throw new Error('the bust wedge ends above');
+    const height = levelOf(made, 'bust').y - end.at.point.y;
+    const out = end.at.point.x - blocks.front.bustLine;
+    return Math.atan2(out + end.intake, height) - Math.atan2(out, height);
+  }
+
+  /** Half the angle of a cone that takes what the girths ask for over the height between the lines, 2 in at least. */
+  const halfCone = (made: Draft, style: Style): number => {
+    const height = levelOf(made, 'bust').y - levelOf(made, 'overBust').y;
+    return Math.atan(askedOf(made, style) / 2 / Math.max(50.8, height));
+  };
+
+  it('opens by half the cone that the girth above the bust asks for where lengths ask for less', () => {
+    let byGirth = 0;
+    for (const body of BODIES) {
+      const made = draft(body, PRINCESS);
+      expect(angleOf(made)).toBeGreaterThan(halfCone(made, PRINCESS) - 1e-9);
+      if (Math.abs(angleOf(made) - halfCone(made, PRINCESS)) < 1e-9) byGirth += 1;
+    }
+    expect(byGirth).toBeGreaterThan(COUNT / 2);
+  });
+
+  it('opens by the lengths where they ask for more', () => {
+    const longer = (mm: number): Draft =>
+      draft({ ...BODY, backNeckToWaist: (BODY.neckToWaist ?? 0) - 20 - mm }, PRINCESS);
+    expect(angleOf(longer(60))).toBeGreaterThan(1.2 * halfCone(longer(60), PRINCESS));
+    expect(angleOf(longer(80))).toBeGreaterThan(angleOf(longer(60)) + 0.05);
+  });
+
+  it('opens by the lengths alone where the wedge is sized by hand, and as wide as the style sets it', () => {
+    const byHand = withBustWedge({ sizing: 'manual', intake: { overBust: 21, waist: 20 } });
+    const [made, own] = [draft(BODY, byHand), draft(BODY, PRINCESS)];
+    expect(angleOf(made)).toBeLessThan(0.8 * angleOf(own));
+    const set = draft(BODY, { ...PRINCESS, shoulders: { intake: { front: 20 } } });
+    expect(angleOf(set)).toBeLessThan(0.5 * angleOf(own));
+  });
+});
+
+describe('a seam that ends in shoulder or armhole', () => {
+  it('is not called uneven for what it opens: the edge beyond is turned with its second leg', () => {
+    for (const name of ['princess-bodice', 'armhole-bridal', 'basque-bodice']) {
+      const { style } = NAMED_STYLES.get(name) as { style: Style };
+      for (const body of BODIES)
+        for (const { seam, lengthDifference } of draft(body, style).proof.seams)
+          if (seam.kind === 'wedge') expect(Math.abs(lengthDifference), seam.id).toBeLessThan(3);
+    }
+  });
+});

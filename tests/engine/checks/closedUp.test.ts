@@ -222,8 +222,8 @@ describe('a slash that meets a node of the edge across', () => {
 });
 
 describe('a dart whose line straight on from its point runs out at a seam', () => {
-  /** A panel that leans: 100 high, its foot 60 nearer the centre than its head; a dart at `x` of the hem, 8 wide and 20 high. */
-  const leaning = (x: number): Piece => {
+  /** A panel that leans: 100 high, its foot `lean` nearer the centre than its head; a dart at `x` of the hem, 8 wide and 20 high. */
+  const leaning = (x: number, lean = 60): Piece => {
     const at = (px: number, py: number): Point => ({ x: px, y: py });
     const [from, point, to] = [at(x, 100), at(x + 4, 80), at(x + 8, 100)];
     const edge = (
@@ -239,13 +239,13 @@ describe('a dart whose line straight on from its point runs out at a seam', () =
       ...identifyPiece('panel', 'front', 2),
       cut: { count: 2, onFold: false },
       edges: [
-        edge('inner', 'seam', [at(60, 0), at(0, 100)]),
+        edge('inner', 'seam', [at(lean, 0), at(0, 100)]),
         edge('hem', 'hem', [at(0, 100), from]),
         edge('hem', 'seam', [from, point], 'inner'),
         edge('hem', 'seam', [point, to], 'outer'),
         edge('hem', 'hem', [to, at(80, 100)]),
-        edge('outer', 'seam', [at(80, 100), at(140, 0)]),
-        edge('top', 'top', [at(140, 0), at(60, 0)]),
+        edge('outer', 'seam', [at(80, 100), at(80 + lean, 0)]),
+        edge('top', 'top', [at(80 + lean, 0), at(lean, 0)]),
       ],
       darts: [{ wedge: 'dart', inner: [point, from], outer: [point, to], open: true }],
       cutLine: [],
@@ -282,6 +282,25 @@ describe('a dart whose line straight on from its point runs out at a seam', () =
   it('stays open: the panel is not slashed from side to side', () => {
     expect(partsOf(leaning(20), 'hem')).toHaveLength(1);
     expect(partsOf(upended(leaning(20)), 'top')).toHaveLength(1);
+  });
+
+  // Straight up from (10, 80) the slash would meet the inner seam; 15° outwards it ends at 31 of the top edge, 1 past its corner.
+  it('is slashed as little aslant as ends on the edge across, and shut', () => {
+    for (const [piece, at] of [
+      [leaning(6, 30), 'hem'],
+      [upended({ ...leaning(6, 30) }), 'top'],
+    ] as const) {
+      const parts = partsOf(piece, at);
+      expect(parts).toHaveLength(2);
+      const slashed = parts[0]?.rows.find(({ edge }) => edge === null)?.points ?? [];
+      const [from, to] = [slashed[0], slashed.at(-1)] as [Point, Point];
+      const lean = Math.abs(Math.atan((to.x - from.x) / (to.y - from.y)));
+      expect((lean * 180) / Math.PI).toBeCloseTo(15, 9);
+      expect(parts.map((part) => Math.abs(area(ring(part)))).reduce((sum, each) => sum + each)).toBeCloseTo(
+        80 * 100 - (8 * 20) / 2,
+        6,
+      );
+    }
   });
 
   it('is shut where the line ends on the edge across', () => {

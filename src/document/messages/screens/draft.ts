@@ -25,7 +25,9 @@ export const DRAFT = catalogue({
         : `${manual} of ${plural(count, { one: 'one wedge', other: `${count} wedges` })} sized by hand`,
   },
   redrafted: {
-    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, and the top edge follows the armpit. What was asked for before is kept to compare with; its wedges are drawn by the new rules too.',
+    told: 'Since this draft was kept, the rules of drafting have changed: below the waist the cloth is let out round the body and not at the side, the front has the whole of the bust, the top edge follows the armpit, and with shoulders the seam up from the bust takes more where the girth above the bust asks for it. What was asked for before is kept to compare with; its wedges are drawn by the new rules too.',
+    bustDart:
+      'Since this draft was kept, the rule of the bust dart has changed: the seam that runs up from the bust takes at least half of what the girth above the bust asks for, so that its edges run straighter. A width set under Shoulders goes before the rule.',
     read: 'Understood',
   },
   sideChoice: { legend: 'Side shown', left: 'Left', right: 'Right' },

@@ -34,3 +34,10 @@ export function stationOf(x: number, bustLine: number, width: number): number {
   const station = x < bustLine ? x / bustLine - 1 : (x - bustLine) / (width - bustLine);
   return Math.min(1, Math.max(-1, station));
 }
+
+/** Above the bust the body narrows from the bust point up, so a wedge counts the less the farther it stands from there. */
+export const weightAt = (level: LevelName, { weight, station }: Wedge): number =>
+  level === 'overBust' ? weight * Math.max(LEAST_WEIGHT_SHARE, 1 - Math.abs(station)) : weight;
+
+/** What is left of the weight of a wedge at the centre line or at the side. Our own bound, no source. */
+const LEAST_WEIGHT_SHARE = 0.15;

@@ -12,6 +12,7 @@ import type { BlockName } from '../../terms/names';
 import { inches } from '../../terms/units';
 import { dartAngle } from '../lines/closedDart';
 import type { Level } from '../lines/levels';
+import { bustDartAngle, coneAngle } from './bustDart';
 import { type AskedEnd, armholeCurve, backNeckOf, necklineCurve, type ShoulderFrame } from './shoulderFrame';
 import type { FrontAndBack } from './shoulderLine';
 
@@ -89,7 +90,8 @@ export function askedEnds(
           ? meet.find((other) => other.edge === edge && Math.abs(other.part - each.at.part) < MEETING_PART)
           : undefined;
       const { part, sewn } = placeIn(frames[block], edge, each.at.part, meeting?.part ?? null);
-      const intake = each === main ? mainIntake(block, body, style, shoulders, levels, sewn.point) : null;
+      const intake =
+        each === main ? mainIntake(each.wedge, body, style, shoulders, levels, sewn.point) : null;
       return { wedge: each.wedge.id, edge, part, sewn, intake };
     });
   };
@@ -128,8 +130,6 @@ const inwardPoint = ({ inward, underarm }: ShoulderFrame, tip: Point): Point => 
   y: (tip.y + underarm.y) / 2,
 });
 
-/** Spans of what the front is longer than the back that a bust dart is made for, mm. */
-const [LEAST_LONGER_MM, MOST_LONGER_MM] = [12, 110];
 /** A leg of the bust dart leans no more than this, so that it still runs up. rad */
 const MOST_LEAN_RAD = (58 * Math.PI) / 180;
 
@@ -138,15 +138,15 @@ const MOST_LEAN_RAD = (58 * Math.PI) / 180;
  * the style does not say how wide it is from leg to leg, its angle is that of the bust dart.
  */
 function mainIntake(
-  block: BlockName,
+  wedge: Wedge,
   body: Body,
   style: Style,
   shoulders: Shoulders,
   levels: readonly Level[],
   at: Point,
 ): number {
-  const set = shoulders.intake?.[block];
-  if (block === 'back') return set ?? USUAL_BACK_INTAKE_MM;
+  const set = shoulders.intake?.[wedge.block];
+  if (wedge.block === 'back') return set ?? USUAL_BACK_INTAKE_MM;
   const x = body.bustPointWidth / 2 - halfOpenAt('front', style.closure);
   const height = body.neckToBust - at.y;
   if (height <= 0) return set ?? 0;
@@ -154,17 +154,8 @@ function mainIntake(
   const side = (levels.find(({ name }) => name === 'bust')?.net.front ?? 0) - x;
   const angle =
     set === undefined
-      ? bustDartAngle(backNeckOf(body, shoulders), side)
+      ? bustDartAngle(backNeckOf(body, shoulders), side, coneAngle(wedge, style, levels))
       : dartAngle(Math.min(set, 2 * leg), leg);
   const inner = Math.atan2(at.x - x, height);
   return Math.max(0, height * (Math.tan(Math.min(MOST_LEAN_RAD, inner + angle)) - Math.tan(inner)));
-}
-
-/**
- * The angle of the bust dart, rad. The front is longer than the back from its own neck point by w; laid in the side seam at the
- * bust line, L from the bust point, that is a dart of 2·asin(w/2L). Turned about the bust point it keeps its angle.
- */
-function bustDartAngle(longerMm: number, sideMm: number): number {
-  const width = Math.min(MOST_LONGER_MM, Math.max(LEAST_LONGER_MM, longerMm));
-  return dartAngle(width, Math.max(sideMm, width));
 }

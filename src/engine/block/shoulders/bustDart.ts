@@ -1,0 +1,48 @@
+// How wide the front's bust dart opens: as the front is longer than the back, and as the girth above the bust asks.
+
+import type { Style } from '../../style/style';
+import type { Wedge } from '../../style/wedgeFields';
+import { inches } from '../../terms/units';
+import { dartAngle } from '../lines/closedDart';
+import { halfGirth, type Level } from '../lines/levels';
+import { weightAt } from '../lines/station';
+
+/** Spans of what the front is longer than the back that a bust dart is made for, mm. */
+const [LEAST_LONGER_MM, MOST_LONGER_MM] = [12, 110];
+
+/**
+ * The angle of the bust dart, rad. The front is longer than the back from its own neck point by w; laid in the side seam at the
+ * bust line, L from the bust point, that is a dart of 2·asin(w/2L). Turned about the bust point it keeps its angle. It is at
+ * least half that of the cone by which the front narrows above the bust, within what the most w gives.
+ */
+export function bustDartAngle(longerMm: number, sideMm: number, coneRad: number): number {
+  const ofLength = (width: number): number => dartAngle(width, Math.max(sideMm, width));
+  const byLength = ofLength(Math.min(MOST_LONGER_MM, Math.max(LEAST_LONGER_MM, longerMm)));
+  return Math.max(byLength, Math.min(ofLength(MOST_LONGER_MM), coneRad / 2));
+}
+
+/** A cone is not read over less than this, our own bound, no source: a tape lies no flatter. mm */
+const LEAST_CONE_MM = inches(2);
+
+/**
+ * The angle between the straight legs of a front wedge that takes from the bust point up to the over-bust line all that the girths
+ * ask of it there, rad; 0 for a wedge sized by hand and where there is no over-bust line.
+ */
+export function coneAngle(wedge: Wedge, style: Style, levels: readonly Level[]): number {
+  const [above, bust] = [
+    levels.find(({ name }) => name === 'overBust'),
+    levels.find(({ name }) => name === 'bust'),
+  ];
+  if (!above || !bust || wedge.sizing === 'manual') return 0;
+  const upward = style.wedges.filter(({ block, upper }) => block === 'front' && !upper);
+  const byHand = upward
+    .filter(({ sizing }) => sizing === 'manual')
+    .reduce((sum, { intake }) => sum + (intake.overBust ?? 0), 0);
+  const weights = upward
+    .filter(({ sizing }) => sizing === 'balanced')
+    .reduce((sum, each) => sum + weightAt('overBust', each), 0);
+  const side = (style.balance.sideShare * (halfGirth(bust) - halfGirth(above))) / 2;
+  const asked = bust.net.front - above.net.front - side - byHand;
+  const own = weights > 0 ? (asked * weightAt('overBust', wedge)) / weights : 0;
+  return 2 * Math.atan(Math.max(0, own) / (2 * Math.max(LEAST_CONE_MM, bust.y - above.y)));
+}
