@@ -15,8 +15,10 @@ export interface LaidNumbers {
   readonly tooMany: number;
 }
 
-/** The parts of a pasted text: lines, cells of a table, or what stands between
- * semicolons; in one line between commas. Null where it is no list but one text. */
+/**
+ * The parts of a pasted text: its lines, the cells of a table, or what stands between semicolons; in one line, what stands between
+ * commas. Null where it has one part only, or is too long for a list.
+ */
 export function listParts(text: string): readonly string[] | null {
   if (text.length > LONGEST) return null;
   const plain = text
@@ -32,9 +34,11 @@ export function listParts(text: string): readonly string[] | null {
 const LONGEST = 4000;
 
 /**
- * Lays the parts of a list on fields, `fields` being those from the one in hand on. An empty part leaves its field alone; a part
- * with a name ("Waist 29 1/2", "hip: 40") goes to the field of that name, wherever it is, and takes none of the others' places.
+ * Lays the parts of a list on fields, from the field into which it is pasted. An empty part leaves its field as it is; a part
+ * with a name ("Waist 29 1/2", "hip: 40") goes to the field of that name, wherever it is, and is not counted when the others are laid.
  * Of two numbers for one field the later holds.
+ *
+ * @param fields the field into which the list is pasted, and those after it, in the order of the form
  */
 export function layNumbers(
   parts: readonly string[],

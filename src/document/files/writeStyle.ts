@@ -1,5 +1,5 @@
-// Writes a style as a file that the headless drafter reads: every field, in mm. Wedges stand at their stations. The kind of a wedge is not written, because it
-// follows from the wedge's points and station.
+// Writes a style as a file that the headless drafter reads: every field, in mm, with the wedges at their stations. The kind of a
+// wedge is not written, because it follows from the wedge's points and station.
 
 import type { Style, Wedge } from '../../engine';
 import { byStation } from '../edit/ownStyles';

@@ -7,14 +7,14 @@ import { STATURE, SURVEY, type SurveyRow } from './survey';
 export interface Expected {
   readonly mean: number;
   readonly sd: number;
-  /** mm below the bust point, where it comes of that rule and not of the survey. */
+  /** mm below the bust point, where the length is reckoned from there and not taken from the survey. */
   readonly belowBust?: number;
 }
 
 /** What careful readings of one body by tape differ by on large girths, mm: ISO 20685:2010's allowance. */
 const TAPE_MM = 9;
 
-/** So many SDs away one woman in a hundred is found: unusual, and no more than that. */
+/** One woman in a hundred is more than so many SDs away from the mean. */
 const UNUSUAL_SDS = 2.58;
 
 /** How far the under-bust line lies below the bust point, and how surely, mm: common practice, no source. */
@@ -27,8 +27,8 @@ const ROWS: readonly SurveyRow[] = [...SURVEY, STATURE];
 
 /**
  * What is to be expected of one measurement from all others of the survey that are known: the conditional mean and SD
- * of a multivariate normal. The survey has no under-bust line: it is told from the bust point by rule. Null for any other
- * measurement that the survey has not.
+ * of a multivariate normal. The survey has no under-bust line; its height is reckoned from that of the bust point. Null for any other
+ * measurement that the survey does not have.
  *
  * @param without measurements not to be built on, as they were estimated themselves
  * @param stature mm; null where it is not known
@@ -48,7 +48,7 @@ export function expectedOf(
     const usable = i !== own && value !== null && Number.isFinite(value) && isTaken;
     return usable ? [{ i, z: (value - row.mean) / row.sd }] : [];
   });
-  const weights = solved(
+  const weights = solveSymmetric(
     known.map((a) => known.map((b) => correlation(a.i, b.i))),
     known.map(({ i }) => correlation(i, own)),
   );
@@ -80,8 +80,8 @@ function underBustExpected(
 }
 
 /**
- * The measurements that are unusual for all others, with what was to be expected of each. One slip makes its fellows
- * look odd too: the oddest is told, then what is still odd without building on it.
+ * The measurements that are unusual for all others, with what was to be expected of each. One wrong measurement makes others look
+ * unusual too. Therefore the most unusual one is found first, then those that are still unusual when it is not used.
  *
  * @param estimated measurements that were not taken: neither judged nor built on
  */
@@ -113,7 +113,7 @@ const correlation = (a: number, b: number): number =>
   (ROWS[Math.max(a, b)]?.with[Math.min(a, b)] ?? 0) / 1000;
 
 /** x of a·x = b for a symmetric positive matrix, by elimination; eleven rows at most. */
-function solved(a: readonly (readonly number[])[], b: readonly number[]): number[] {
+function solveSymmetric(a: readonly (readonly number[])[], b: readonly number[]): number[] {
   const rows = a.map((row, i) => [...row, b[i] ?? 0]);
   const size = rows.length;
   const at = (i: number, j: number): number => rows[i]?.[j] ?? 0;

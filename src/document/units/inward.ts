@@ -1,4 +1,4 @@
-// The ends of a span as they are told: numbers that are easily read, and never outside the span itself.
+// The ends of a span as they are written: numbers that are easily read, and never outside the span itself.
 
 import { inches } from '../../engine';
 import type { LengthUnit } from './lengthUnit';
@@ -10,12 +10,12 @@ const LINES: Readonly<Record<LengthUnit, readonly number[]>> = {
   mm: [1],
 };
 
-/** A span is told on the coarsest lines of which it has so many between its ends. */
+/** The ends of a span are written on the coarsest lines of which it has so many between them. */
 const LEAST_LINES = 20;
 
 /**
  * The ends of a span, mm, brought inwards to lines of the tape that suit its width: "12 in" and not "11 13/16 in" for
- * the least that a girth may measure. An end that is no number stays one, and the other is told on the finest lines.
+ * the least that a girth may measure. An end that is no number stays as it is, and the other is brought to the finest lines.
  */
 export function inward(
   least: number,

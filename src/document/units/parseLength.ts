@@ -5,7 +5,7 @@ import { type LengthUnit, MM_PER } from './lengthUnit';
 import { plainSpelling } from './spelling';
 
 /**
- * Why a text is no length; the sentences are in words/lengthFaults.ts.
+ * Why a text is no length; the sentences are in messages/remarks/lengthFaults.ts.
  * `fractionNotProper`: a fraction of 1 or more after a whole number ("34 3/2"). `inchesOverFoot`: 12 in or more after
  * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2"). `twoReadings`: a fraction that may be a whole
  * number and a fraction written without a blank ("31/2").

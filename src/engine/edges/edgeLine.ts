@@ -24,10 +24,10 @@ export interface Crossing {
 /** Closer than this to a corner a place is at the corner. mm */
 const AT_CORNER_MM = 2;
 
-/** Nearer than this to a leg a smooth node would leave the edge no room to turn into what the leg asks. mm */
+/** Nearer than this to a leg a smooth node would leave the edge no room to turn into its direction at the leg. mm */
 const CLEAR_OF_LEG_MM = 15;
 
-/** Between the ends of a block that has no width left. mm */
+/** The least distance between the ends of an edge, on a block that has no width left. mm */
 const LEAST_STRETCH_MM = 5;
 
 /** Which nodes stand on which block, from its centre line to the side, with their stations. */
@@ -47,8 +47,9 @@ const NODES: Readonly<Record<BlockName, readonly { name: EdgeNodeName; station: 
 
 /** An edge over both blocks, and the height at which it would be level. */
 export interface DraftedEdge {
+  /** mm */
   readonly base: number;
-  /** Each block's part from its own centre line; `round`: all of it from centre front to centre back. */
+  /** Each block's part from its own centre line; `wholeEdge`: all of it from centre front to centre back. */
   readonly lines: Readonly<Record<BlockName | 'wholeEdge', EdgeLine>>;
   /** From centre front to centre back, mm. */
   readonly whole: number;
@@ -149,14 +150,14 @@ export function crossingAt(edge: EdgeLine, at: number): Crossing {
   return { y: xAt(line, within), before: slope, after: slope };
 }
 
-/** An edge steeper than about 70° would run along the seam it crosses; it is held there. */
+/** The greatest slope dy/dx of an edge, about 70°: a steeper edge would run along the seam that it crosses. */
 const STEEPEST = 2.75;
 
 const held = (slope: number): number => Math.min(STEEPEST, Math.max(-STEEPEST, slope));
 
 /**
- * Where an edge is held between two legs: its nodes there. A smooth one too near a leg to turn in gives way along the edge
- * until it has room.
+ * The nodes of an edge between two legs, by their distance from the centre line with the wedges sewn up, mm. A smooth node that is
+ * too near a leg for the edge to turn is moved along the edge, away from the leg.
  */
 export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: number; crossing: Crossing }[] {
   const corners = edge.slice(1).map((line) => first(line.ys));
@@ -201,8 +202,8 @@ function stationOnBlock(block: Block, station: number, y: number): number {
 }
 
 /**
- * One block's nodes from its centre line to the side. The two ends always stay, a little apart whatever the block is
- * like; what does not lie between them, or says nothing because the edge runs level through it, is let go.
+ * One block's nodes from its centre line to the side. Its two ends are always among them, at least {@link LEAST_STRETCH_MM} apart.
+ * A node that does not lie between them is left out, and so is one through which the edge runs level in any case.
  */
 function inOrder(nodes: readonly DraftedNode[]): DraftedNode[] {
   const [centre, end] = [first(nodes), last(nodes)];
@@ -245,7 +246,7 @@ function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
   return [{ ys: pick(line.ys), xs: pick(line.xs), slopes: pick(line.slopes) }];
 }
 
-/** A stretch measured from the other end, as the back sees it. */
+/** A stretch measured from its other end: of the back, from centre back. */
 function seenFrom({ ys, xs, slopes }: SmoothLine, whole: number): SmoothLine {
   return {
     ys: [...ys].reverse().map((at) => whole - at),

@@ -81,7 +81,8 @@ export function signedArea(ring: readonly Point[]): number {
 
 /**
  * Points down a smooth line from height `from` to height `to` (`from` < `to`, mm), both ends included. Every knot between
- * is a point, so that widths at the levels are exact, but for one within {@link AT_END_MM} of an end. No chord is farther than {@link FLATNESS_MM} from the line.
+ * is a point, so that widths at the levels are exact, but for one within {@link AT_END_MM} of an end. No chord is farther than
+ * {@link FLATNESS_MM} from the line.
  */
 export function pointsDown(line: SmoothLine, from: number, to: number): Point[] {
   const points: Point[] = [{ x: xAt(line, from), y: from }];

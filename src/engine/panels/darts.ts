@@ -87,7 +87,12 @@ export function clearDarts(
   return { panel: { ...panel, darts }, shut, issues };
 }
 
-/** Where a dart lies on a panel, from the middle of its run; null when it lies elsewhere. */
+/**
+ * Whether a dart lies on a panel: whether the middle of its extent does.
+ *
+ * @param top height of the upper end of a dart that is open at the top edge, mm
+ * @param hem height of the lower end of one that is open at the hem, mm
+ */
 export function liesOn(
   dart: PanelDart,
   panel: Pick<Panel, 'inner' | 'outer'>,

@@ -102,7 +102,6 @@ const extras = group({
   modesty: optional(group({ overlap: length([0, 150], inches(2)) })),
   /** A strip behind each laced edge. */
   facing: optional(group({ width: length([10, 200], inches(2)) })),
-  /** A pair, doubled; `width` is the finished one. */
   /**
    * A pair of off-shoulder sleeves, each a ring round the upper arm: `depth` from its upper edge to its hem, `ease` over the arm,
    * `gathered` so much wider and drawn in, `joined` sewn to the top edge so far on either side of the side seam.
@@ -115,6 +114,7 @@ const extras = group({
       joined: length([0, 150], inches(1.75)),
     }),
   ),
+  /** A pair, doubled; `width` is the finished one. */
   straps: optional(group({ length: length([50, 1500], inches(16)), width: length([5, 150], inches(1)) })),
 });
 

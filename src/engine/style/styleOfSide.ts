@@ -3,7 +3,7 @@
 import type { Side } from '../terms/names';
 import type { Style } from './style';
 
-/** What a half is drafted by: the wedges of its hand, and a joined centre where one half cannot lie on the fold. */
+/** What a half is drafted by: the wedges of its side, and a joined centre where one half cannot lie on the fold. */
 export function styleOfSide({ rightWedges, ...style }: Style, side: Side): Style {
   const { front, back } = style.closure;
   return {

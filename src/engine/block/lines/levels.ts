@@ -23,14 +23,15 @@ export interface Level {
 /** Half the girth of the cloth and the lacing gap together, mm. */
 export const halfGirth = ({ bodyGirth, ease }: Level): number => (bodyGirth + ease) / 2;
 
-/** Levels closer than this cannot carry two girths; the one that may be left out is. mm */
+/** Two levels nearer to each other than this cannot have two girths: the optional one is left out. mm */
 const LEAST_APART_MM = 15;
 
 const OPTIONAL: readonly LevelName[] = ['overBust', 'underBust', 'highHip'];
 
 /**
  * The levels from the top down, at strictly growing heights. Bust, waist and hip must be in order, else `levels`
- * is empty and a blocking issue says which two are not; an optional level too near its neighbour is left out and said.
+ * is empty and a blocking issue names the lower of the two that are not. An optional level too near its neighbour is left out,
+ * and a warning says so.
  */
 export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: Issue[] } {
   const issues: Issue[] = [];
@@ -153,9 +154,10 @@ const frontShareOf = (name: LevelName, body: Body, style: Style): number =>
   setShareOf(name, body, style) ?? USUAL_FRONT_SHARE[name];
 
 /**
- * The front's part of the bust girth. The back does not see the breast: at the bust line its half lies on the straight line
- * between its halves at over-bust and under-bust, and the front has the rest. A measured arc or the style's share goes before;
- * a front without a wedge that reaches the top edge has nowhere to put the cloth and keeps the usual share.
+ * The front's part of the bust girth. The back does not go over the breast, so at the bust line its half lies on the
+ * straight line between its halves at over-bust and under-bust, and the front has the rest. A measured arc is used instead where
+ * there is one, else the style's share where it sets one. A front without a wedge that reaches the top edge could not take the
+ * cloth in again above the bust, and keeps the usual share.
  */
 function bustShareOf(
   kept: readonly LevelName[],

@@ -64,14 +64,14 @@ function usualLines(shifted: (shift: number) => FrontAndBack<ShoulderLine>): Fro
   const usual = shifted(0);
   const mean = ({ front, back }: FrontAndBack<ShoulderLine>): number => (front.angle + back.angle) / 2;
   if (usual.front.angle > STEEPEST_RAD)
-    return solved(shifted, ({ front }) => front.angle - STEEPEST_RAD, -MOST_SHIFT_MM, 0);
+    return findLinesAt(shifted, ({ front }) => front.angle - STEEPEST_RAD, -MOST_SHIFT_MM, 0);
   return mean(usual) < FLATTEST_RAD
-    ? solved(shifted, (lines) => mean(lines) - FLATTEST_RAD, 0, MOST_SHIFT_MM)
+    ? findLinesAt(shifted, (lines) => mean(lines) - FLATTEST_RAD, 0, MOST_SHIFT_MM)
     : usual;
 }
 
 /** The lines at which what grows with the shift is 0, by bisection. */
-function solved(
+function findLinesAt(
   shifted: (shift: number) => FrontAndBack<ShoulderLine>,
   off: (lines: FrontAndBack<ShoulderLine>) => number,
   from: number,

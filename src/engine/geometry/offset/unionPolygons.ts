@@ -1,5 +1,5 @@
-// The union and the difference of polygons, by a general-purpose clipping library. Its own modules are imported one by one: the package's main entry
-// adds offsetting and triangulation, a tenth of all that the page loads first.
+// The union and the difference of polygons, by a general-purpose clipping library. Its own modules are imported one by one: the
+// package's main entry adds offsetting and triangulation, a tenth of all that the page loads first.
 
 import { ClipType, FillRule, type PathsD } from 'clipper2-ts/dist/Core.js';
 import { ClipperD } from 'clipper2-ts/dist/Engine.js';
