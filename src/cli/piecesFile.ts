@@ -14,6 +14,7 @@ import {
   type Point,
   type Style,
 } from '../engine';
+import { rounded } from './rounded';
 
 type Place = readonly [number, number];
 
@@ -123,6 +124,3 @@ function placeInFile(at: Issue['at']): Record<string, string> {
 const nameOf = ({ piece, edge }: EdgeReference): string => `${piece.id}/${edge}`;
 
 const placeOf = ({ x, y }: Point): Place => [rounded(x), rounded(y)];
-
-/** Rounded to the millionth of a mm; adding zero turns −0 into 0. */
-const rounded = (mm: number): number => Math.round(mm * 1e6) / 1e6 + 0;

@@ -11,6 +11,7 @@ import {
   wholeMesh,
   worstPlaces,
 } from '../engine';
+import { rounded } from './rounded';
 
 /**
  * The whole garment on its body in mm: x to the wearer's left, y down from the shoulder level, z forwards; strains as parts
@@ -131,6 +132,3 @@ function sectionsOf(halves: readonly WornHalf[]) {
     };
   });
 }
-
-/** Rounded to 1e-6; adding zero turns −0 into 0. */
-const rounded = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;

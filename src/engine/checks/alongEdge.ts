@@ -2,7 +2,7 @@
 // but the edge itself can be measured.
 
 import { AT_EDGE_MM, type LevelEdge } from '../edges/levelEdges';
-import { polylineLength } from '../geometry/polyline';
+import { edgesLength } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
 
 /**
@@ -16,6 +16,5 @@ import type { Piece } from '../pieces/piece';
 export function alongEdge(y: number, edges: readonly LevelEdge[], pieces: readonly Piece[]): number | null {
   const at = edges.find((each) => Math.abs(each.y - y) <= AT_EDGE_MM);
   if (!at) return null;
-  const rows = pieces.flatMap((piece) => piece.edges.filter(({ role }) => role === at.edge));
-  return 2 * rows.reduce((sum, { points }) => sum + polylineLength(points), 0);
+  return 2 * edgesLength(pieces, at.edge);
 }

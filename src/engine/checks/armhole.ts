@@ -1,7 +1,7 @@
 // The armhole of the finished pieces against the arm that goes through it, and its base against the armpit.
 
 import type { Body } from '../body/body';
-import { polylineLength } from '../geometry/polyline';
+import { edgesLength } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
 import { type Issue, issue } from '../terms/issue';
 import { TAPE_TOLERANCE_MM } from '../terms/units';
@@ -15,10 +15,8 @@ export interface Armhole {
 
 /** The armhole of a half's pieces; null where one of its panels was not made. */
 export function armholeOf(pieces: readonly Piece[], base: number): Armhole | null {
-  const edges = pieces.flatMap((piece) => piece.edges.filter(({ role }) => role === 'armhole'));
-  return edges.length < 2
-    ? null
-    : { length: edges.reduce((sum, { points }) => sum + polylineLength(points), 0), base };
+  const count = pieces.flatMap(({ edges }) => edges.filter(({ role }) => role === 'armhole')).length;
+  return count < 2 ? null : { length: edgesLength(pieces, 'armhole'), base };
 }
 
 /** An armhole less than this longer than the upper arm is round binds it (common practice, no source). mm */

@@ -1,6 +1,6 @@
 // An off-shoulder band against the panels it is sewn to: one lower edge a block, cut whole, along the top edges of many panels.
 
-import { polylineLength } from '../geometry/polyline';
+import { edgesLength } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
 import { type Issue, issue } from '../terms/issue';
 import { SIDES, type Side } from '../terms/names';
@@ -33,7 +33,7 @@ export function bandWalk({
   const rowOf = (side: Side | null, from: Cut): BandWalkRow[] => {
     const bands = from.extras.filter(({ kind }) => kind === 'band');
     if (bands.length === 0 || from.pieces.length === 0) return [];
-    return [{ side, bands: edgesOf(bands, 'seam'), panels: edgesOf(from.pieces, 'top') }];
+    return [{ side, bands: edgesLength(bands, 'seam'), panels: edgesLength(from.pieces, 'top') }];
   };
   return halves ? SIDES.flatMap((side) => rowOf(side, halves[side])) : rowOf(null, { pieces, extras });
 }
@@ -46,8 +46,3 @@ export const bandIssues = (cut: Cut): Issue[] =>
   bandWalk(cut)
     .filter(({ bands, panels }) => Math.abs(bands - panels) > UNEVEN_MM + TAPE_TOLERANCE_MM)
     .map(({ bands, panels }) => issue('bandUneven', { bands, panels }, { field: 'shoulders.bandAbove' }));
-
-const edgesOf = (pieces: readonly Piece[], role: 'seam' | 'top'): number =>
-  pieces
-    .flatMap(({ edges }) => edges.filter((edge) => edge.role === role))
-    .reduce((sum, { points }) => sum + polylineLength(points), 0);

@@ -1,8 +1,9 @@
 // The seam walk: one mate rolled along the other on the finished panels, as a maker does before she cuts.
 
 import { polylineLength } from '../geometry/polyline';
+import { edgeAt } from '../pieces/edgeLookup';
 import type { FinishedSeam } from '../pieces/finishedSeam';
-import type { Edge, EdgeReference, Piece } from '../pieces/piece';
+import type { EdgeReference, Piece } from '../pieces/piece';
 import {
   type DartIdentity,
   identifyDart,
@@ -85,9 +86,4 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
       markDrift: 0,
     };
   });
-}
-
-/** The edge a reference names; undefined when its piece was not made. */
-function edgeAt(pieces: readonly Piece[], reference: EdgeReference): Edge | undefined {
-  return pieces.find((piece) => piece.id === reference.piece.id)?.edges[reference.edge];
 }

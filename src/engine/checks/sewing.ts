@@ -1,15 +1,14 @@
 // What cannot be sewn as it is drawn: seams and edges that bend too tightly, seams that lean too far, and a top edge that
 // makes a beak at the underarm. Read off the finished pieces.
 
-import type { Level } from '../block/lines/levels';
+import { type Level, nearestLevel } from '../block/lines/levels';
 import { bendTighterThan, leanOver, pointAlong, type Reading } from '../geometry/bend';
 import type { Point } from '../geometry/point';
-import { edgesAt, outerEdge } from '../pieces/edgeLookup';
+import { edgeAt, edgesAt, outerEdge } from '../pieces/edgeLookup';
 import type { FinishedSeam } from '../pieces/finishedSeam';
-import type { Edge, EdgeReference, Piece } from '../pieces/piece';
+import type { Edge, Piece } from '../pieces/piece';
 import { identityOf } from '../terms/identity';
 import { type EdgeName, type Issue, issue } from '../terms/issue';
-import type { LevelName } from '../terms/names';
 
 /** A seam that bends to a smaller radius cannot be eased under the foot; our own bound. mm */
 const LEAST_SEAM_RADIUS_MM = 15;
@@ -110,9 +109,3 @@ const least = (readings: readonly Reading[]): Reading | null =>
     null,
   );
 
-const edgeAt = (pieces: readonly Piece[], { piece, edge }: EdgeReference): Edge | undefined =>
-  pieces.find(({ id }) => id === piece.id)?.edges[edge];
-
-/** The level whose line is nearest to a height, mm. */
-const nearestLevel = (levels: readonly Level[], y: number): LevelName =>
-  levels.reduce((best, level) => (Math.abs(level.y - y) < Math.abs(best.y - y) ? level : best)).name;

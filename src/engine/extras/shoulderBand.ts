@@ -9,7 +9,7 @@ import { cutLineAround } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
 import { pointsAlong, polylineLength } from '../geometry/polyline';
 import type { TruedSeam } from '../panels/truing';
-import { edgeIndex } from '../pieces/edgeLookup';
+import { edgeIndex, edgesLength } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Mark, Piece } from '../pieces/piece';
 import { pointsThrough } from '../pieces/shoulderLines';
 import { allowanceOf } from '../style/allowanceOf';
@@ -49,10 +49,10 @@ export function shoulderBands(
   // A side panel cut in one lies under both bands, which are then drawn by one scale.
   const lowers = drafted.map(({ lower }) => lower);
   const isJoined = panels.some(({ kind }) => kind === 'sidePanel');
-  const common = isJoined ? scaleToLength(lowers, topLength(panels)) : null;
+  const common = isJoined ? scaleToLength(lowers, edgesLength(panels, 'top')) : null;
   const bands = drafted.map(({ block, lower }) => {
     const own = panels.filter((panel) => panel.block === block);
-    const scale = common ?? scaleToLength([lower], topLength(own));
+    const scale = common ?? scaleToLength([lower], edgesLength(own, 'top'));
     const tops = isJoined ? [] : topsOf(own);
     return cutBand(block, frames[block], { top, lower, scale, tops }, seams, style, onFold[block], above);
   });
@@ -73,12 +73,6 @@ function lowerEdge(line: EdgeLine): Point[] {
   };
   return edgePoints(line, end(0, 'after'), end(width, 'before'));
 }
-
-/** Length of the top edges of panels together, mm. */
-const topLength = (panels: readonly Piece[]): number =>
-  panels
-    .flatMap(({ edges }) => edges.filter(({ role }) => role === 'top'))
-    .reduce((sum, { points }) => sum + polylineLength(points), 0);
 
 const scaledAcross = (points: readonly Point[], scale: number): Point[] =>
   points.map(({ x, y }) => ({ x: scale * x, y }));

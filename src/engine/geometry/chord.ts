@@ -1,4 +1,4 @@
-// The straight chord between two neighbouring points of a polyline, and the distance of a point from it.
+// The straight chord between two neighbouring points of a polyline, and the distance of a point from it and from a ring.
 
 import type { Point } from './point';
 
@@ -24,3 +24,14 @@ export function squaredDistanceToChord(a: Point, b: Point, point: Point): number
 /** Distance of a point from the chord from `a` to `b`, mm. */
 export const distanceToChord = (a: Point, b: Point, point: Point): number =>
   Math.sqrt(squaredDistanceToChord(a, b, point));
+
+/** Distance of a point from the nearest chord of a closed ring, whose end is not repeated, mm; infinite for an empty ring. */
+export function distanceToRing(ring: readonly Point[], point: Point): number {
+  let least = Number.POSITIVE_INFINITY;
+  let from = ring[ring.length - 1];
+  for (const to of ring) {
+    if (from) least = Math.min(least, squaredDistanceToChord(from, to, point));
+    from = to;
+  }
+  return Math.sqrt(least);
+}

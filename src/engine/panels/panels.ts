@@ -2,7 +2,7 @@
 
 import { type Block, partingWedges } from '../block/block';
 import { isThrough } from '../block/lines/extent';
-import type { Level } from '../block/lines/levels';
+import { type Level, nearestLevel } from '../block/lines/levels';
 import type { DraftedWedge } from '../block/lines/wedge';
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { LEAST_PANEL_MM } from '../style/style';
@@ -155,11 +155,4 @@ export function seamsOf(panels: readonly Panel[]): Seam[] {
 export function sideSeamOf(front: Panel | undefined, back: Panel | undefined): Seam[] {
   if (!front || !back) return [];
   return [{ identity: identifySideSeam(), a: seamEdgeOf(front, 'outer'), b: seamEdgeOf(back, 'outer') }];
-}
-
-/** The level whose line is nearest to a height, mm. */
-export function nearestLevel(levels: readonly Level[], y: number): Level['name'] {
-  let best = levels[0] as Level;
-  for (const level of levels) if (Math.abs(level.y - y) < Math.abs(best.y - y)) best = level;
-  return best.name;
 }

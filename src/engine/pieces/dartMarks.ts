@@ -1,11 +1,10 @@
 // What a dart leaves on the cloth: its stitching lines, drill marks inside its points, and the shape of the edge across it.
 
-import type { Level } from '../block/lines/levels';
+import { type Level, nearestLevel } from '../block/lines/levels';
 import { distance, type Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
-import { nearestLevel } from '../panels/panels';
 import { inches } from '../terms/units';
 import { type DartLegs, isDartLegs, type Outline } from './edgeRow';
 import type { DartLines, Mark } from './piece';

@@ -1,6 +1,7 @@
-// An edge of a piece found by what it is.
+// An edge of a piece found by what it is, and the length of all edges of a role.
 
-import type { Edge, EdgePlace, Piece } from './piece';
+import { polylineLength } from '../geometry/polyline';
+import type { Edge, EdgePlace, EdgeReference, Piece } from './piece';
 
 /** Index among a piece's edges of the one at a place; −1 where it has none there. */
 export const edgeIndex = (edges: readonly EdgePlace[], { at, dart, shoulder }: EdgePlace): number =>
@@ -28,6 +29,16 @@ export const innerEdge = (piece: Pick<Piece, 'edges'>): Edge =>
 /** The edge towards the side. */
 export const outerEdge = (piece: Pick<Piece, 'edges'>): Edge =>
   piece.edges[longEdgeIndex(piece, 'outer')] as Edge;
+
+/** The edge that a reference names; undefined where its piece was not made. */
+export const edgeAt = (pieces: readonly Piece[], { piece, edge }: EdgeReference): Edge | undefined =>
+  pieces.find(({ id }) => id === piece.id)?.edges[edge];
+
+/** Length of all edges of a role on pieces together, mm. */
+export const edgesLength = (pieces: readonly Pick<Piece, 'edges'>[], role: Edge['role']): number =>
+  pieces
+    .flatMap(({ edges }) => edges.filter((edge) => edge.role === role))
+    .reduce((sum, { points }) => sum + polylineLength(points), 0);
 
 /** The edges at hem or top, in the order of the outline, with the legs of the darts that open there. */
 export const edgesAt = ({ edges }: Pick<Piece, 'edges'>, at: 'hem' | 'top'): Edge[] =>

@@ -1,7 +1,7 @@
 // The grain line of a panel.
 
-import { distanceToChord } from '../geometry/chord';
-import { numberAt, ringPairs } from '../geometry/lists';
+import { distanceToRing } from '../geometry/chord';
+import { numberAt } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { pointsDown } from '../geometry/polyline';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
@@ -82,9 +82,6 @@ function withinOutline(
   };
   return [clearOf(upper, from), clearOf(lower, to)];
 }
-
-const distanceToRing = (ring: readonly Point[], point: Point): number =>
-  Math.min(...ringPairs(ring).map(([a, b]) => distanceToChord(a, b, point)));
 
 /** A dart that is closed at both ends, as a ring. */
 function closedRing({ upper, lower, innerLeg, outerLeg }: PanelDart): Point[][] {

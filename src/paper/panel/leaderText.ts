@@ -1,8 +1,8 @@
 // Places the text of an edge that is too short or too crowded for it inside the panel, with a leader to the edge.
 
-import type { Point } from '../../engine';
+import { isInside, type Point } from '../../engine';
 import { boxAround } from '../geometry/box';
-import { isClear, isInside, type Room } from './room';
+import { isClear, type Room } from './room';
 import type { Stroke } from './strokes';
 import { boxOf, cornersOf, setBlock, type TextBlock, type TextLine, type TurnedBox } from './textBlock';
 
@@ -41,7 +41,7 @@ export function leaderTextInside(
         }
     found.sort((a, b) => a.away - b.away);
     for (const { box } of found) {
-      if (!isInside(box.centre, ring) || !isClear(room, box, CLEAR_MM)) continue;
+      if (!isInside(ring, box.centre) || !isClear(room, box, CLEAR_MM)) continue;
       const points = [nearest(box, target), target] as const;
       const line: Room = { segments: [points], taken: [] };
       if (room.taken.every((other) => isClear(line, other, CLEAR_MM / 2)))

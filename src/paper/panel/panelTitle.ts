@@ -1,7 +1,7 @@
 // Places the title of a panel: its name, how often it is cut, the client and the draft.
 
 import { PATTERN, pieceLabel } from '../../document';
-import type { Piece } from '../../engine';
+import { isInside, type Piece } from '../../engine';
 import { type Box, boxAround } from '../geometry/box';
 import { layersOfPiece } from '../making/layers';
 import { shortened, wrapped } from '../text/textWidth';
@@ -14,7 +14,7 @@ import {
   QUARTER_TURN,
   takeFirstClear,
 } from './panelRoom';
-import { isInside, touchesAny } from './room';
+import { touchesAny } from './room';
 import type { PlacedText, Stroke } from './strokes';
 import { boxOf, setBlock, type TextBlock, type TextLine, type TurnedBox, textsOfBlock } from './textBlock';
 
@@ -68,7 +68,7 @@ export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: Placed
   for (const avoid of panel.bands.length > 0 ? [panel.bands, []] : [[]])
     for (const { block, turnRad, clearMm } of tries) {
       const candidates = spots(box, piece, block, turnRad)
-        .filter((each) => isInside(each.box.centre, sewn))
+        .filter((each) => isInside(sewn, each.box.centre))
         .filter((each) => !touchesAny(each.box, avoid));
       const found = takeFirstClear({ ...panel, bands: [] }, candidates, clearMm);
       if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };

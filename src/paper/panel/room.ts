@@ -51,22 +51,6 @@ export function touchesAny(box: TurnedBox, uprights: readonly Box[]): boolean {
   );
 }
 
-/** True when a point is inside a closed ring (even-odd). */
-export function isInside({ x, y }: Point, ring: readonly Point[]): boolean {
-  let inside = false;
-  let last = ring[ring.length - 1];
-  for (const point of ring) {
-    if (
-      last &&
-      point.y > y !== last.y > y &&
-      x < point.x + ((last.x - point.x) * (y - point.y)) / (last.y - point.y)
-    )
-      inside = !inside;
-    last = point;
-  }
-  return inside;
-}
-
 const intoFrameOf = ({ centre, turnRad }: TurnedBox): ((point: Point) => Point) => {
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
   return ({ x, y }) => ({

@@ -23,6 +23,10 @@ export interface Level {
 /** Half the girth of the cloth and the lacing gap together, mm. */
 export const halfGirth = ({ bodyGirth, ease }: Level): number => (bodyGirth + ease) / 2;
 
+/** The level whose line is nearest to a height, mm; of two as near the upper. There is at least one level. */
+export const nearestLevel = (levels: readonly Level[], y: number): LevelName =>
+  levels.reduce((best, level) => (Math.abs(level.y - y) < Math.abs(best.y - y) ? level : best)).name;
+
 /** Two levels nearer to each other than this cannot have two girths: the optional one is left out. mm */
 const LEAST_APART_MM = 15;
 

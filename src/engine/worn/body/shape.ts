@@ -12,6 +12,10 @@ export interface BodyLevel {
   readonly girth: number;
 }
 
+/** Height of a level on the body, mm above the shoulder level; 0 for a level the body lacks. */
+export const zOf = (levels: readonly BodyLevel[], name: LevelName): number =>
+  levels.find((level) => level.name === name)?.z ?? 0;
+
 /** Sections and back line by level. */
 export interface Shape {
   /** The body's own section; at the bust, the chest without breasts. */

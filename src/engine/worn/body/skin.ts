@@ -2,7 +2,7 @@
 
 import { type SmoothLine, smoothLine, xAt } from '../../geometry/smoothLine';
 import type { LevelName } from '../../terms/names';
-import type { BodyLevel, Shape } from './shape';
+import { type BodyLevel, type Shape, zOf } from './shape';
 import { type Superellipse, superellipseRadius } from './superellipse';
 import { COLUMN_STEP, COLUMNS, COSINES, SINES } from './tape';
 
@@ -50,9 +50,6 @@ export function byHeight(
     FREE,
   );
 }
-
-const zOf = (levels: readonly BodyLevel[], name: LevelName): number =>
-  levels.find((level) => level.name === name)?.z ?? 0;
 
 /** @param bustPointX half the distance of the bust points, mm */
 export function skinOf(

@@ -2,8 +2,7 @@
 // of them measured: a factor of three either way is possible. Nothing here says what a body bears.
 
 import { type SmoothLine, smoothLine, xAt } from '../../geometry/smoothLine';
-import type { LevelName } from '../../terms/names';
-import type { BodyLevel } from './shape';
+import { type BodyLevel, zOf } from './shape';
 import { breastAt, type Skin } from './skin';
 import type { Surface } from './surface';
 import { COLUMN_STEP, COLUMNS, SINES } from './tape';
@@ -13,8 +12,7 @@ const SOFT = { waist: 3.5e-4, elsewhere: 5e-4, ribs: 1.5e-3, breast: 4e-4 } as c
 
 /** Pressure per depth at every place of the surface, N/mm³, in its order. */
 export function tissueOf(surface: Surface, skin: Skin, levels: readonly BodyLevel[]): Float64Array {
-  const z = (name: LevelName): number => levels.find((level) => level.name === name)?.z ?? 0;
-  const [waist, hip] = [z('waist'), z('hip')];
+  const [waist, hip] = [zOf(levels, 'waist'), zOf(levels, 'hip')];
   const line = softness(waist, hip, skin.z.underBust);
   const ground = new Float64Array(surface.radii.length);
   for (let j = 0; j < surface.rows; j += 1) {

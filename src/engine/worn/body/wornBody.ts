@@ -2,7 +2,7 @@
 
 import type { Body } from '../../body/body';
 import { LEVEL_NAMES, type LevelName } from '../../terms/names';
-import { type BodyLevel, type Shape, shapeOf } from './shape';
+import { type BodyLevel, type Shape, shapeOf, zOf } from './shape';
 import { type Skin, skinOf } from './skin';
 import { frontAt, makeSurface, type Surface } from './surface';
 import { tissueOf } from './tissue';
@@ -132,7 +132,7 @@ function corrected(
   levels: readonly BodyLevel[],
   x: number,
 ): Drops {
-  const z = (name: LevelName): number => levels.find((level) => level.name === name)?.z ?? 0;
+  const z = (name: LevelName): number => zOf(levels, name);
   const within = (value: number, tape: number): number => Math.max(0.55 * tape, Math.min(tape, value));
   const [bust, waist] = [z('bust'), z('waist')];
   const span = Math.hypot(frontAt(surface, x, bust) - frontAt(surface, x, waist), bust - waist);

@@ -16,7 +16,8 @@ export interface Fields {
   readonly contact: Float64Array;
 }
 
-const KPA = 1000;
+/** kPa in one N/mm². */
+export const KPA = 1000;
 
 export function fieldsOf({ garment, places: X }: Pick<Draped, 'garment' | 'places'>): Fields {
   const { vertices, inverse, areas, vertexAreas } = garment.membrane;

@@ -4,7 +4,7 @@ import type { LevelName } from '../../terms/names';
 import type { WornBody } from '../body/wornBody';
 import { tapeReaction } from '../cloth/waistTape';
 import type { Draped } from '../solve/drape';
-import type { Fields } from './fields';
+import { type Fields, KPA } from './fields';
 import { bustPoint, markPlaces } from './marks';
 import { BANDS, type Band, bandAt, PARTS, type Part, partAt } from './regions';
 
@@ -49,8 +49,6 @@ export interface FitFigures {
   readonly tapeShare: number;
   readonly score: number;
 }
-
-const KPA = 1000;
 
 /** A region smaller than this has no figure of its own, mm². */
 const LEAST_AREA = 1500;

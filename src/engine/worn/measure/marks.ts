@@ -1,11 +1,12 @@
 // Where the marks of seams and centres came to lie, against the levels of the body they belong to.
 
 import type { LevelName } from '../../terms/names';
+import { zOf } from '../body/shape';
 import { radiusAt } from '../body/surface';
 import { COLUMN_STEP, COLUMNS } from '../body/tape';
 import type { WornBody } from '../body/wornBody';
 import type { PlacedMesh } from '../mesh/carriedOver';
-import { type Part, partAt, zOf } from './regions';
+import { type Part, partAt } from './regions';
 
 /** A mark at a level: where it is, and how far it lies above (+) or below (−) that level of the body, mm. */
 export interface MarkPlace {

@@ -1,7 +1,6 @@
 // The regions in which a fit is told: bands between the body's levels, and front, side and back.
 
-import type { LevelName } from '../../terms/names';
-import type { BodyLevel } from '../body/shape';
+import { type BodyLevel, zOf } from '../body/shape';
 
 export const BANDS = ['aboveBust', 'bustToUnderBust', 'underBustToWaist', 'belowWaist'] as const;
 export type Band = (typeof BANDS)[number];
@@ -26,7 +25,3 @@ export function bandAt(z: number, levels: readonly BodyLevel[]): Band {
   if (z > zOf(levels, 'underBust')) return 'bustToUnderBust';
   return z > zOf(levels, 'waist') ? 'underBustToWaist' : 'belowWaist';
 }
-
-/** Height of a level on the body, mm above the shoulder level; 0 for a level the body lacks. */
-export const zOf = (levels: readonly BodyLevel[], name: LevelName): number =>
-  levels.find((level) => level.name === name)?.z ?? 0;

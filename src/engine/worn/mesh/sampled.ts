@@ -26,18 +26,3 @@ export function sampledEvenly(points: readonly Point[], count: number): Point[] 
     return { x: a.x + part * (b.x - a.x), y: a.y + part * (b.y - a.y) };
   });
 }
-
-/** Distance from a point to a closed ring, mm. */
-export function distanceToRing({ x, y }: Point, ring: readonly Point[]): number {
-  let least = Number.POSITIVE_INFINITY;
-  let a = ring[ring.length - 1]!;
-  for (const b of ring) {
-    const [dx, dy] = [b.x - a.x, b.y - a.y];
-    const along = ((x - a.x) * dx + (y - a.y) * dy) / (dx * dx + dy * dy || 1);
-    const t = Math.max(0, Math.min(1, along));
-    const [ex, ey] = [a.x + t * dx - x, a.y + t * dy - y];
-    least = Math.min(least, ex * ex + ey * ey);
-    a = b;
-  }
-  return Math.sqrt(least);
-}

@@ -1,9 +1,9 @@
 // A panel cut into triangles: Delaunay triangles of its outline and of a lattice inside it.
 
 import Delaunator from 'delaunator';
+import { distanceToRing } from '../../geometry/chord';
 import { isInside } from '../../geometry/isInside';
 import type { Point } from '../../geometry/point';
-import { distanceToRing } from './sampled';
 
 /** Points of the lattice keep so much of the mesh width from outline and darts. */
 const CLEARANCE = 0.58;
@@ -32,8 +32,8 @@ export function latticeInside(
       const point = { x, y };
       if (
         isInside(ring, point) &&
-        distanceToRing(point, ring) > CLEARANCE * width &&
-        holes.every((hole) => !isInside(hole, point) && distanceToRing(point, hole) > CLEARANCE * width)
+        distanceToRing(ring, point) > CLEARANCE * width &&
+        holes.every((hole) => !isInside(hole, point) && distanceToRing(hole, point) > CLEARANCE * width)
       )
         points.push(point);
     }

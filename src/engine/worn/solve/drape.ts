@@ -1,6 +1,7 @@
 // Brings the panels of one half to rest on a body, from a coarse mesh to a fine one.
 
 import type { Piece } from '../../pieces/piece';
+import { zOf } from '../body/shape';
 import type { WornBody } from '../body/wornBody';
 import { type GarmentEnergy, type Making, makeGarmentEnergy } from '../cloth/garmentEnergy';
 import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
@@ -52,7 +53,7 @@ export function* draping(
   making: Making,
   { width, from, start, disturb }: DrapeChoice,
 ): Generator<void, Draped> {
-  const ground = { ...body, waistZ: body.levels.find(({ name }) => name === 'waist')?.z ?? 0 };
+  const ground = { ...body, waistZ: zOf(body.levels, 'waist') };
   const gap = { front: making.open.front ?? 0, back: making.open.back ?? 0 };
   let placed = from;
   let [steps, factors] = [0, 0];
