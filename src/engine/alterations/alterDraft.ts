@@ -1,4 +1,4 @@
-// Alterations between the blocks and truing: edges before the blocks are cut apart, panels after.
+// Applies alterations to a draft, between balancing and truing: to its edges before the blocks are cut apart, to its panels after.
 
 import type { BaseDraft } from '../edges/baseDraft';
 import { reachOf } from '../edges/baseDraft';
@@ -13,41 +13,44 @@ import { type Alteration, type AlterationOutcome, refused } from './alteration';
 import { isSameLine, type Planned } from './alterPanel';
 import { alterPanels, lineOf } from './alterPanels';
 import { isWithinSpans } from './checkAmounts';
+import { type ClosedHalf, closedHalfOf } from './closedHalf';
 import { alterEdges } from './edges';
 import { alteredGirths, type LevelPath, levelPath } from './girths';
 import { planLengths } from './lengths';
 import { letOutIssues } from './letOut';
-import { type RoundBody, roundBody } from './roundBody';
 import { planSeams } from './seams';
 import { neckKept, raiseEnds } from './upperEnds';
 
-/** The alterations of one half in the order of a list, null for what is not done on this half. */
+/** The alterations of one half in the order of the list; null for one that is not made on this half. */
 export type HalfAlterations = readonly (Alteration | null)[];
 
-/** What became of each; null for what is not done on this half. */
+/** The outcome of each; null for one that is not made on this half. */
 export type HalfOutcomes = readonly (AlterationOutcome | null)[];
 
 interface AlterationPlan {
   readonly drafted: BaseDraft;
-  /** With its edges altered. */
+  /** The same with its edges altered. */
   readonly baseDraft: BaseDraft;
   readonly planned: Planned;
-  readonly round: RoundBody;
+  readonly closedHalf: ClosedHalf;
   readonly outcomes: HalfOutcomes;
 }
 
-/** Plans what is to be done; null where nothing is. Alterations are told by what the unaltered draft has, so that no order counts. */
+/**
+ * Plans the alterations of a draft; null where there are none. Each is measured on the unaltered draft, so that their order does not
+ * matter.
+ */
 export function planAlterations(
   drafted: BaseDraft,
   style: Style,
   alterations: HalfAlterations,
 ): AlterationPlan | null {
   if (alterations.length === 0) return null;
-  const round = roundBody(drafted.blocks, style);
-  const sound = alterations.map((each) => (each && isWithinSpans(each) ? each : null));
-  const lengths = planLengths(sound, drafted, round);
-  const edges = alterEdges(sound, drafted, round, lengths);
-  const seams = planSeams(sound, drafted, round, style.closure);
+  const closedHalf = closedHalfOf(drafted.blocks, style);
+  const withinSpans = alterations.map((each) => (each && isWithinSpans(each) ? each : null));
+  const lengths = planLengths(withinSpans, drafted, closedHalf);
+  const edges = alterEdges(withinSpans, drafted, closedHalf, lengths);
+  const seams = planSeams(withinSpans, drafted, closedHalf, style.closure);
   const { front, back } = drafted.blocks;
   const blocks = {
     front: { ...front, upper: raiseEnds(front, edges.endsRaised, lengths) },
@@ -58,9 +61,9 @@ export function planAlterations(
     drafted,
     baseDraft: { ...drafted, blocks, edges: edges.edges, span: { ...drafted.span, ...reach } },
     planned: { seams: seams.planned, lengths },
-    round,
+    closedHalf,
     outcomes: alterations.map((each, i) =>
-      each && !sound[i]
+      each && !withinSpans[i]
         ? refused('amountOutOfSpan')
         : (lengths.outcomes[i] ?? edges.outcomes[i] ?? seams.outcomes[i] ?? null),
     ),
@@ -77,17 +80,21 @@ export interface AlteredDraft {
   readonly panels: readonly Panel[];
   readonly seams: readonly Seam[];
   readonly outcomes: HalfOutcomes;
-  /** How much longer the tape reads at each level, mm. */
+  /** How much longer the sewn girth is at each level, mm; below 0 where it was taken in. */
   readonly girths: ReadonlyMap<LevelName, number>;
-  /** Where a level runs over a panel by its id; null where it is level. */
+  /** The path of the level drafted at `y` over the panel with an id; null where it is still level. */
   readonly pathOf: (panel: string, y: number) => LevelPath | null;
   readonly centres: CentreLines;
   readonly issues: readonly Issue[];
 }
 
-/** Alters the panels that were cut of a plan's draft. */
+/**
+ * Alters the panels of a planned draft.
+ *
+ * @param apart the panels cut from the draft with its edges altered, and their seams
+ */
 export function applyAlterations(
-  { drafted, baseDraft, planned, round, outcomes }: AlterationPlan,
+  { drafted, baseDraft, planned, closedHalf, outcomes }: AlterationPlan,
   apart: { readonly panels: readonly Panel[]; readonly seams: readonly Seam[] },
   allowances: Style['allowances'],
 ): AlteredDraft {
@@ -95,13 +102,13 @@ export function applyAlterations(
     panels,
     seams,
     refused: refusedNow,
-  } = alterPanels(apart.panels, apart.seams, planned, round, baseDraft);
+  } = alterPanels(apart.panels, apart.seams, planned, closedHalf, baseDraft);
   const { front, back } = baseDraft.blocks;
   const kept = (block: typeof front) =>
     block.upper && neckKept(drafted.blocks[block.name], block.upper, panels, baseDraft.span.waist);
   const made = planned.seams.filter(({ index }) => !refusedNow.has(index));
   const onSeam = (seam: Seam) => {
-    const line = lineOf(seam, round);
+    const line = lineOf(seam, closedHalf);
     return made.filter((each) => line && isSameLine(each.line, line));
   };
   const centre = (block: BlockName): CentreLines[BlockName] => {

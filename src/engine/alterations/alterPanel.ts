@@ -1,17 +1,17 @@
-// A panel with its edges moved and raised as a fitting asks, and its darts with it.
+// Alters one panel: its long edges and its darts are moved and raised as a fitting asks.
 
 import { closedAgain } from '../block/lines/closedDart';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { raisedHeight, raisedLine } from '../panels/raise';
 import { sumOfChanges } from './changeLine';
+import type { BodyLine, ClosedHalf } from './closedHalf';
 import type { PlannedLengths } from './lengths';
-import type { RoundBody, RoundLine } from './roundBody';
 import type { PlannedSeam } from './seams';
 
 /** The line of the draft that a panel's edge lies on, and which mate of its seam it is. */
 export interface SeamSide {
-  readonly line: RoundLine;
+  readonly line: BodyLine;
   readonly mate: 'a' | 'b';
 }
 
@@ -24,8 +24,8 @@ export interface Planned {
   readonly lengths: PlannedLengths;
 }
 
-/** The panel itself where nothing on it is altered. */
-export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, round: RoundBody): Panel {
+/** The panel with the planned alterations; the panel itself where none is on it. */
+export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, closedHalf: ClosedHalf): Panel {
   const { lengths, seams } = planned;
   const raiseOf = (which: 'inner' | 'outer') => {
     const side = sides[which];
@@ -41,7 +41,7 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, ro
   };
   const isRaised = raised.inner.length + raised.outer.length > 0;
   const [inner, outer] = [edge('inner'), edge('outer')];
-  const darts = panel.darts.map((dart) => alterDart(dart, planned, round));
+  const darts = panel.darts.map((dart) => alterDart(dart, planned, closedHalf));
   if (
     !isRaised &&
     inner === panel.inner &&
@@ -59,21 +59,24 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, ro
   };
 }
 
-const changeOf = (line: RoundLine, mate: 'a' | 'b', seams: readonly PlannedSeam[]): SmoothLine | null =>
+const changeOf = (line: BodyLine, mate: 'a' | 'b', seams: readonly PlannedSeam[]): SmoothLine | null =>
   sumOfChanges(seams.filter((each) => isSameLine(each.line, line)).map((each) => each[mate]));
 
-export function isSameLine(one: RoundLine, other: RoundLine): boolean {
+export function isSameLine(one: BodyLine, other: BodyLine): boolean {
   if (one.kind === 'centre' && other.kind === 'centre') return one.block === other.block;
   if ('wedge' in one && 'wedge' in other) return one.wedge.id === other.wedge.id;
   return one.kind === other.kind;
 }
 
-/** A dart is widened into the cloth beside it; closed at both ends its fold is straight again and its legs of one length. */
-function alterDart(dart: PanelDart, { seams, lengths }: Planned, { blocks }: RoundBody): PanelDart {
+/**
+ * The dart with its planned alterations: it is widened into the cloth beside it. The fold of a dart closed at both ends is straight
+ * again afterwards, and its legs are of one length.
+ */
+function alterDart(dart: PanelDart, { seams, lengths }: Planned, { blocks }: ClosedHalf): PanelDart {
   const { block } = dart.drafted.inner;
   const wedge = blocks[block].wedges.find(({ id }) => id === dart.wedge);
   if (!wedge) return dart;
-  const line: RoundLine = { kind: 'dart', block, wedge };
+  const line: BodyLine = { kind: 'dart', block, wedge };
   const raise = lengths.isAny ? lengths.raiseAt(line) : [];
   const [a, b] = [changeOf(line, 'a', seams), changeOf(line, 'b', seams)];
   if (!a && !b && raise.length === 0) return dart;

@@ -1,4 +1,4 @@
-// All panels of a draft with their edges altered. What would make the edges of a panel meet is let go.
+// Alters all panels of a draft. An alteration that would make the edges of a panel meet is refused.
 
 import type { BaseDraft } from '../edges/baseDraft';
 import { combine, leastBetween } from '../geometry/smoothLine';
@@ -7,7 +7,7 @@ import { topOf } from '../panels/panels';
 import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
 import type { PanelName, RefusalCode } from './alteration';
 import { alterPanel, isSameLine, type PanelSides, type Planned, type SeamSide } from './alterPanel';
-import { lineNamed, type RoundBody, type RoundLine } from './roundBody';
+import { type BodyLine, type ClosedHalf, lineNamed } from './closedHalf';
 import type { PlannedSeam } from './seams';
 
 export interface AlteredPanels {
@@ -17,22 +17,22 @@ export interface AlteredPanels {
   readonly refused: ReadonlyMap<number, RefusalCode>;
 }
 
-/** Edges nearer to each other than this meet. mm */
+/** Edges nearer to each other than this count as meeting. mm */
 const CROSSED_MM = 1;
 
 export function alterPanels(
   panels: readonly Panel[],
   seams: readonly Seam[],
   planned: Planned,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
   base: BaseDraft,
 ): AlteredPanels {
-  const sides = sidesOf(panels, seams, round);
+  const sides = sidesOf(panels, seams, closedHalf);
   const refused = new Map<number, RefusalCode>();
   let kept = planned.seams;
   for (;;) {
     const altered = panels.map((panel) =>
-      alterPanel(panel, sides.get(panel) ?? NO_SIDES, { ...planned, seams: kept }, round),
+      alterPanel(panel, sides.get(panel) ?? NO_SIDES, { ...planned, seams: kept }, closedHalf),
     );
     const faults = altered.flatMap((panel, i) => {
       const before = panels[i];
@@ -49,12 +49,16 @@ export function alterPanels(
 const NO_SIDES: PanelSides = { inner: null, outer: null };
 
 /** Which seams the edges of each panel belong to. */
-function sidesOf(panels: readonly Panel[], seams: readonly Seam[], round: RoundBody): Map<Panel, PanelSides> {
+function sidesOf(
+  panels: readonly Panel[],
+  seams: readonly Seam[],
+  closedHalf: ClosedHalf,
+): Map<Panel, PanelSides> {
   const sides = new Map(
     panels.map((panel) => [panel, { ...NO_SIDES } as Record<'inner' | 'outer', SeamSide | null>]),
   );
   for (const seam of seams) {
-    const line = lineOf(seam, round);
+    const line = lineOf(seam, closedHalf);
     if (!line) continue;
     const add = ({ panel, which }: SeamEdge, mate: 'a' | 'b'): void => {
       const own = sides.get(panel);
@@ -67,10 +71,10 @@ function sidesOf(panels: readonly Panel[], seams: readonly Seam[], round: RoundB
 }
 
 /** The line that a seam of the panels lies on; null where one of its panels was not made. */
-export function lineOf({ identity, a, b }: Seam, round: RoundBody): RoundLine | null {
+export function lineOf({ identity, a, b }: Seam, closedHalf: ClosedHalf): BodyLine | null {
   if (identity.kind === 'centre') return { kind: 'centre', block: identity.block };
   if (!b) return null;
-  return lineNamed(round, { kind: 'seam', pieces: [nameOf(a.panel), nameOf(b.panel)] })?.line ?? null;
+  return lineNamed(closedHalf, { kind: 'seam', pieces: [nameOf(a.panel), nameOf(b.panel)] })?.line ?? null;
 }
 
 const nameOf = ({ kind, block, number }: Panel): PanelName =>
@@ -84,7 +88,7 @@ function faultsOf(
   seams: readonly PlannedSeam[],
   { blocks, span }: BaseDraft,
 ): { index: number; code: RefusalCode }[] {
-  const on = (lines: readonly (RoundLine | undefined)[], code: RefusalCode) =>
+  const on = (lines: readonly (BodyLine | undefined)[], code: RefusalCode) =>
     seams
       .filter(({ line }) => lines.some((each) => each && isSameLine(each, line)))
       .map(({ index }) => ({ index, code }));

@@ -1,4 +1,4 @@
-// How a change runs between the places where it was said.
+// How a change runs between the places at which its amount is given.
 
 import { last, numberAt } from '../geometry/lists';
 import { combine, type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
@@ -10,14 +10,15 @@ export interface Change {
 }
 
 /**
- * The change at every place: a monotone cubic through what was said, nothing at the next stop on either side that is no nearer
- * than `clear`, mm, and as it was last said where there is none. Changes at one place add up.
+ * The change at every place, mm over mm: a monotone cubic through the given changes, which falls to 0 at the nearest stop on either
+ * side. On a side without a stop the outermost change holds all the way. Changes at one place add up.
  *
- * @param stops where a change has run out, ascending
+ * @param stops places beyond which nothing is changed, ascending, mm
+ * @param clear a stop nearer than this to the outermost change is passed over, mm
  */
-export function changeLine(said: readonly Change[], stops: readonly number[], clear: number): SmoothLine {
+export function changeLine(changes: readonly Change[], stops: readonly number[], clear: number): SmoothLine {
   const [places, amounts]: [number[], number[]] = [[], []];
-  const inOrder = said.length > 1 ? [...said].sort((a, b) => a.at - b.at) : said;
+  const inOrder = changes.length > 1 ? [...changes].sort((a, b) => a.at - b.at) : changes;
   for (const { at, by } of inOrder) {
     const i = places.length - 1;
     if (i >= 0 && at - numberAt(places, i) < ONE_PLACE_MM) amounts[i] = numberAt(amounts, i) + by;
@@ -43,15 +44,15 @@ export function changeLine(said: readonly Change[], stops: readonly number[], cl
 /** Nearer than this two places are one. mm */
 const ONE_PLACE_MM = 1;
 
-/** The sum of changes, added in their order; null where it is nothing everywhere. */
+/** The sum of changes, added in their order; null where it is 0 everywhere. */
 export function sumOfChanges(lines: readonly SmoothLine[]): SmoothLine | null {
   const [first] = lines;
   if (!first) return null;
   const sum = lines.length === 1 ? first : added(lines);
-  return sum.xs.every(isNothing) && sum.slopes.every(isNothing) ? null : sum;
+  return sum.xs.every(isZero) && sum.slopes.every(isZero) ? null : sum;
 }
 
-const isNothing = (value: number): boolean => value === 0;
+const isZero = (value: number): boolean => value === 0;
 
 function added(lines: readonly SmoothLine[]): SmoothLine {
   const ys: number[] = [];
@@ -70,7 +71,7 @@ function added(lines: readonly SmoothLine[]): SmoothLine {
   return { ys, xs, slopes };
 }
 
-/** A line over a stretch with a change taken off it; the knots of the change count only within the stretch. */
+/** A line less a change; of the knots of the change only those within the line's own ends are added. */
 export function lessChange(line: SmoothLine, change: SmoothLine): SmoothLine {
   const [from, to] = [line.ys[0] ?? 0, last(line.ys)];
   const whole = combine(line, 1, change, -1);

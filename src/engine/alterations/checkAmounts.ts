@@ -2,10 +2,10 @@
 
 import type { Alteration } from './alteration';
 
-/** Beyond this a slip of the pen is likelier than a fitting; our own bound. mm */
+/** The largest amount, either way: a larger one is more likely a mistake in writing. Our own bound. mm */
 export const MOST_ALTERED_MM = 150;
 
-/** Heights from the waist are within this; our own bound. mm */
+/** The greatest distance of a height from the waist, either way; our own bound. mm */
 export const MOST_FROM_WAIST_MM = 600;
 
 /** Whether every number of an alteration is one that can be drafted. */

@@ -1,4 +1,4 @@
-// Where the bust point was measured, corrected by what a fitting showed.
+// Measurements of the bust point corrected after a fitting.
 
 import { levelsOf } from '../block/lines/levels';
 import { checkBody } from '../body/body';
@@ -12,7 +12,7 @@ import {
   type BustPointAlteration,
   refused,
 } from './alteration';
-import { keyOf } from './ofSide';
+import { keyOf } from './alterationsOfSide';
 
 /**
  * The measurements with the bust points moved out and down, mm. A correction that takes a measurement out of its span is refused with

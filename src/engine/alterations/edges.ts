@@ -14,12 +14,12 @@ import {
   type RefusalCode,
   refused,
 } from './alteration';
+import { keyOf } from './alterationsOfSide';
 import { type Change, changeLine, lessChange, sumOfChanges } from './changeLine';
+import { type BodyLine, type ClosedHalf, distanceAt, lineAt } from './closedHalf';
 import type { PlannedLengths } from './lengths';
-import { keyOf } from './ofSide';
-import { distanceAt, lineAt, type RoundBody, type RoundLine } from './roundBody';
 
-/** Two places nearer to each other than this leave an edge no room to change between them. mm */
+/** An edge changes over at least this distance: a stop nearer to a place is passed over. mm */
 const CLEAR_MM = 10;
 
 export interface AlteredEdges {
@@ -29,11 +29,11 @@ export interface AlteredEdges {
   readonly outcomes: readonly (AlterationOutcome | null)[];
 }
 
-/** Top edge and hem as altered by themselves and by lengths. */
+/** Top edge and hem with the alterations of edges, and with what alterations of length move them by. */
 export function alterEdges(
   alterations: readonly (Alteration | null)[],
   base: BaseDraft,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
   lengths: PlannedLengths,
 ): AlteredEdges {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
@@ -43,18 +43,18 @@ export function alterEdges(
     .flatMap((each, index) => (each?.kind === 'edge' ? [{ each, index, key: keyOf(each) }] : []))
     .sort((a, b) => (a.key < b.key ? -1 : 1));
   for (const { each, index } of own) {
-    const placed = placesOf(each, base, round);
+    const placed = placesOf(each, base, closedHalf);
     outcomes[index] = typeof placed === 'string' ? refused(placed) : APPLIED;
     if (typeof placed === 'string') continue;
     const which = each.edge === 'hem' ? 'hem' : 'top';
     const along = placed.filter(({ end }) => !end);
     for (const { end, by } of placed)
       if (end) endsRaised.set(end.wedge, (endsRaised.get(end.wedge) ?? 0) + by);
-    if (along.length > 0) changes[which].push(changeAlong(along, base.edges[which], round));
+    if (along.length > 0) changes[which].push(changeAlong(along, base.edges[which], closedHalf));
   }
   const altered = (which: 'top' | 'hem'): DraftedEdge => {
     const edge = base.edges[which];
-    const shifts = lengths.isAny ? [shiftByLengths(which, edge, round, lengths)] : [];
+    const shifts = lengths.isAny ? [shiftByLengths(which, edge, closedHalf, lengths)] : [];
     const sum = sumOfChanges([...changes[which], ...shifts]);
     if (!sum) return edge;
     return changeEdge(
@@ -67,7 +67,7 @@ export function alterEdges(
 }
 
 interface PlacedOnEdge {
-  readonly line: RoundLine;
+  readonly line: BodyLine;
   readonly by: number;
   /** The end of a wedge in neckline or armhole; null where the edge itself is raised. */
   readonly end: UpperEnd | null;
@@ -77,11 +77,11 @@ interface PlacedOnEdge {
 function placesOf(
   { edge, at }: EdgeAlteration,
   { shoulders }: BaseDraft,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
 ): PlacedOnEdge[] | RefusalCode {
   const isAbove = edge === 'neckline' || edge === 'armhole';
   if (edge !== 'hem' && isAbove !== (shoulders !== null)) return 'edgeGone';
-  const placed = at.map((each) => placeOn(edge, each, round));
+  const placed = at.map((each) => placeOn(edge, each, closedHalf));
   const found = placed.flatMap((each) => (each ? [each] : []));
   return found.length === placed.length ? found : 'placeGone';
 }
@@ -89,23 +89,23 @@ function placesOf(
 function placeOn(
   edge: EdgeAlteration['edge'],
   { place, by }: PlacedAmount,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
 ): PlacedOnEdge | null {
-  const line = lineAt(round, place);
+  const line = lineAt(closedHalf, place);
   if (!line) return null;
   const onEdge = { line, by, end: null };
   if (edge === 'top' || edge === 'hem') return onEdge;
   if (line.kind === 'centre') return edge === 'neckline' ? onEdge : null;
   if (line.kind === 'sideSeam') return edge === 'armhole' ? onEdge : null;
   if (line.kind !== 'wedge') return null;
-  const end = round.blocks[line.block].upper?.ends.find((each) => each.wedge === line.wedge.id);
+  const end = closedHalf.blocks[line.block].upper?.ends.find((each) => each.wedge === line.wedge.id);
   return end?.edge === edge ? { line, by, end } : null;
 }
 
-/** Raised at its places, and nothing at the next seam on either side. */
-function changeAlong(placed: readonly PlacedOnEdge[], edge: DraftedEdge, round: RoundBody): SmoothLine {
-  const at = (line: RoundLine): number => distanceAt(round, line, edge.base, edge.whole);
-  const stops = round.lines.map(at).sort((a, b) => a - b);
+/** How far an edge is raised along it, mm: by the given amounts at their places, by 0 at the next seam on either side. */
+function changeAlong(placed: readonly PlacedOnEdge[], edge: DraftedEdge, closedHalf: ClosedHalf): SmoothLine {
+  const at = (line: BodyLine): number => distanceAt(closedHalf, line, edge.base, edge.whole);
+  const stops = closedHalf.lines.map(at).sort((a, b) => a - b);
   return changeLine(
     placed.map(({ line, by }): Change => ({ at: at(line), by })),
     stops,
@@ -113,16 +113,16 @@ function changeAlong(placed: readonly PlacedOnEdge[], edge: DraftedEdge, round: 
   );
 }
 
-/** What an edge is raised by because seams above it were shortened. */
+/** How far an edge is raised along it because seams above it were shortened, mm. */
 function shiftByLengths(
   which: 'top' | 'hem',
   edge: DraftedEdge,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
   lengths: PlannedLengths,
 ): SmoothLine {
   const knots: { at: number; by: number }[] = [];
-  for (const line of round.lines) {
-    const at = distanceAt(round, line, edge.base, edge.whole);
+  for (const line of closedHalf.lines) {
+    const at = distanceAt(closedHalf, line, edge.base, edge.whole);
     if (at <= (knots.at(-1)?.at ?? Number.NEGATIVE_INFINITY) + CLEAR_MM) continue;
     const { y } = crossingAt(edge.lines.wholeEdge, at);
     const lowered = which === 'top' ? lengths.topLoweredAt(line) : 0;

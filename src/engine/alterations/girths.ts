@@ -1,4 +1,4 @@
-// What alterations took of the girths, and where each level lies on the panels.
+// How alterations change the girths, and where the levels lie on the altered panels.
 
 import type { Level } from '../block/lines/levels';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
@@ -23,8 +23,8 @@ export function levelPath(panel: Panel, y: number): LevelPath | null {
 }
 
 /**
- * How much longer the tape reads round the altered panels at each level, mm; taking in is less than nothing. A level that is raised
- * more at one seam than at the next runs aslant and is a little longer for it.
+ * How much longer the sewn girth of the altered panels is at each level, mm; below 0 where they were taken in. A level that is
+ * raised more at one seam than at the next runs aslant, and is a little longer for that.
  */
 export function alteredGirths(
   levels: readonly Level[],
@@ -46,7 +46,7 @@ export function alteredGirths(
 
 const ROUNDING_MM = 1e-9;
 
-/** Length of a level over a panel, its darts sewn up, mm; those that reach it as drafted count. */
+/** Length of a level over a panel with those of its darts sewn up that reach the level as drafted, mm. */
 function alongLevel(drafted: Panel, panel: Panel, y: number): number {
   const path = levelPath(panel, y);
   const at = (line: SmoothLine, height: number) => ({ x: xAt(line, height), y: height });

@@ -9,14 +9,14 @@ import {
   type LengthAlteration,
   refused,
 } from './alteration';
-import { keyOf } from './ofSide';
-import { distanceAt, lineAt, type RoundBody, type RoundLine, wholeAt } from './roundBody';
+import { keyOf } from './alterationsOfSide';
+import { type BodyLine, type ClosedHalf, distanceAt, lineAt, wholeAt } from './closedHalf';
 
 export interface PlannedLengths {
   /** What the heights of a line are raised by. */
-  readonly raiseAt: (line: RoundLine) => Raise;
+  readonly raiseAt: (line: BodyLine) => Raise;
   /** How far the top edge is lowered at a line, because cloth above the first level was taken out. mm */
-  readonly topLoweredAt: (line: RoundLine) => number;
+  readonly topLoweredAt: (line: BodyLine) => number;
   readonly isAny: boolean;
   readonly outcomes: readonly (AlterationOutcome | null)[];
 }
@@ -25,9 +25,9 @@ interface PlannedLength {
   readonly index: number;
   /** Null above the top level, where only the edge moves. */
   readonly stretch: { readonly from: number; readonly to: number } | null;
-  /** mm at a line. */
-  readonly byAt: (line: RoundLine) => number;
-  /** The most it shortens anywhere. */
+  /** How much it shortens at a line, mm; longer below 0. */
+  readonly byAt: (line: BodyLine) => number;
+  /** The most that it shortens anywhere, mm. */
   readonly most: number;
 }
 
@@ -37,14 +37,14 @@ const LEAST_LEFT = 0.4;
 export function planLengths(
   alterations: readonly (Alteration | null)[],
   base: BaseDraft,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
 ): PlannedLengths {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
   const planned: (PlannedLength & { key: string })[] = [];
-  const distanceOf = distancesAt(round, base.span.waist);
+  const distanceOf = distancesAt(closedHalf, base.span.waist);
   for (const [index, each] of alterations.entries()) {
     if (each?.kind !== 'length') continue;
-    const plan = planOne(each, index, base, round, distanceOf);
+    const plan = planOne(each, index, base, closedHalf, distanceOf);
     if (typeof plan === 'string') outcomes[index] = refused(plan);
     else {
       outcomes[index] = APPLIED;
@@ -52,11 +52,11 @@ export function planLengths(
     }
   }
   planned.sort((a, b) => (a.key < b.key ? -1 : 1));
-  const kept = withRoom(planned, round);
+  const kept = withRoom(planned, closedHalf);
   for (const { index } of planned.filter((each) => !kept.includes(each)))
     outcomes[index] = refused('lengthUsedUp');
-  const known = new Map<RoundLine, Raise>();
-  const raiseAt = (line: RoundLine): Raise => {
+  const known = new Map<BodyLine, Raise>();
+  const raiseAt = (line: BodyLine): Raise => {
     const raise = known.get(line) ?? raiseOf(kept, line);
     known.set(line, raise);
     return raise;
@@ -73,52 +73,52 @@ function planOne(
   { between: [upper, lower], at }: LengthAlteration,
   index: number,
   { levels, span }: BaseDraft,
-  round: RoundBody,
-  distanceOf: (line: RoundLine) => number,
+  closedHalf: ClosedHalf,
+  distanceOf: (line: BodyLine) => number,
 ): PlannedLength | 'levelGone' | 'placeGone' | 'edgeGone' {
   const heightOf = (bound: LengthAlteration['between'][number]): number | undefined =>
     bound === 'hem' ? span.hem : levels.find(({ name }) => name === bound)?.y;
   const isFromTop = upper === 'top';
-  if (isFromTop && round.blocks.front.upper) return 'edgeGone';
+  if (isFromTop && closedHalf.blocks.front.upper) return 'edgeGone';
   const [from, to] = [isFromTop ? span.top : heightOf(upper), heightOf(lower)];
   if (from === undefined || to === undefined || to - from < LEAST_STRETCH_MM) return 'levelGone';
-  const said: { at: number; by: number }[] = [];
+  const amounts: { at: number; by: number }[] = [];
   for (const { place, by } of at) {
-    const line = lineAt(round, place);
+    const line = lineAt(closedHalf, place);
     if (!line) return 'placeGone';
-    said.push({ at: distanceOf(line), by });
+    amounts.push({ at: distanceOf(line), by });
   }
-  said.sort((a, b) => a.at - b.at);
-  const byAt = (line: RoundLine): number => straightBetween(said, distanceOf(line));
+  amounts.sort((a, b) => a.at - b.at);
+  const byAt = (line: BodyLine): number => straightBetween(amounts, distanceOf(line));
   const most = Math.max(0, ...at.map(({ by }) => by));
   return { index, stretch: isFromTop ? null : { from, to }, byAt, most };
 }
 
 /** Distances of lines from centre front at a height, each reckoned once. */
-function distancesAt(round: RoundBody, y: number): (line: RoundLine) => number {
-  const whole = wholeAt(round, y);
-  const known = new Map<RoundLine, number>();
+function distancesAt(closedHalf: ClosedHalf, y: number): (line: BodyLine) => number {
+  const whole = wholeAt(closedHalf, y);
+  const known = new Map<BodyLine, number>();
   return (line) => {
-    const distance = known.get(line) ?? distanceAt(round, line, y, whole);
+    const distance = known.get(line) ?? distanceAt(closedHalf, line, y, whole);
     known.set(line, distance);
     return distance;
   };
 }
 
-/** A shorter stretch takes no cloth. mm */
+/** A stretch shorter than this cannot be shortened or lengthened. mm */
 const LEAST_STRETCH_MM = 5;
 
-/** The amount at a distance round the body: straight between two places, beyond the outermost as there. */
-function straightBetween(said: readonly { at: number; by: number }[], distance: number): number {
-  const after = said.findIndex(({ at }) => at >= distance);
-  const [before, behind] = [said[after - 1], said[after]];
-  if (!behind) return said.at(-1)?.by ?? 0;
+/** The amount at a distance from centre front, mm: interpolated between two places, and constant beyond the outermost. */
+function straightBetween(amounts: readonly { at: number; by: number }[], distance: number): number {
+  const after = amounts.findIndex(({ at }) => at >= distance);
+  const [before, behind] = [amounts[after - 1], amounts[after]];
+  if (!behind) return amounts.at(-1)?.by ?? 0;
   if (!before || behind.at === before.at) return behind.by;
   return before.by + ((behind.by - before.by) * (distance - before.at)) / (behind.at - before.at);
 }
 
-/** The raise of a line, amounts of one stretch together. */
-function raiseOf(planned: readonly PlannedLength[], line: RoundLine): Raise {
+/** The raise of a line, with the amounts of one stretch added up. */
+function raiseOf(planned: readonly PlannedLength[], line: BodyLine): Raise {
   const raise: { from: number; to: number; by: number }[] = [];
   for (const { stretch, byAt } of planned) {
     const by = stretch ? byAt(line) : 0;
@@ -130,15 +130,18 @@ function raiseOf(planned: readonly PlannedLength[], line: RoundLine): Raise {
   return raise.filter(({ by }) => by !== 0);
 }
 
-/** Those that leave enough between any two heights everywhere; where they do not, all that shorten there are let go. */
-function withRoom<Planned extends PlannedLength>(planned: readonly Planned[], round: RoundBody): Planned[] {
+/** Those that leave at least {@link LEAST_LEFT} of every stretch. Where they leave less, all that shorten there are left out. */
+function withRoom<Planned extends PlannedLength>(
+  planned: readonly Planned[],
+  closedHalf: ClosedHalf,
+): Planned[] {
   let kept = [...planned];
   const atMost = kept.reduce(
     (sum, { stretch, most }) => sum + (stretch ? most / (stretch.to - stretch.from) : 0),
     0,
   );
   if (atMost <= 1 - LEAST_LEFT) return kept;
-  for (const line of [...round.lines, ...dartLines(round)]) {
+  for (const line of [...closedHalf.lines, ...dartLines(closedHalf)]) {
     const bounds = [...new Set(kept.flatMap(({ stretch }) => (stretch ? [stretch.from, stretch.to] : [])))];
     bounds.sort((a, b) => a - b);
     for (const [i, to] of bounds.entries()) {
@@ -153,7 +156,7 @@ function withRoom<Planned extends PlannedLength>(planned: readonly Planned[], ro
   return kept;
 }
 
-const dartLines = ({ blocks }: RoundBody): RoundLine[] =>
+const dartLines = ({ blocks }: ClosedHalf): BodyLine[] =>
   (['front', 'back'] as const).flatMap((block) =>
-    blocks[block].wedges.map((wedge): RoundLine => ({ kind: 'dart', block, wedge })),
+    blocks[block].wedges.map((wedge): BodyLine => ({ kind: 'dart', block, wedge })),
   );

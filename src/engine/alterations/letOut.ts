@@ -10,7 +10,11 @@ import { TAPE_TOLERANCE_MM } from '../terms/units';
 import { sumOfChanges } from './changeLine';
 import type { PlannedSeam } from './seams';
 
-/** @param plannedOn what is planned for a seam */
+/**
+ * A note for each edge that is let out by more than its seam allowance.
+ *
+ * @param plannedOn the planned alterations of a seam
+ */
 export function letOutIssues(
   seams: readonly Seam[],
   plannedOn: (seam: Seam) => readonly PlannedSeam[],

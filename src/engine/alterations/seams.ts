@@ -11,15 +11,15 @@ import {
   refused,
   type SeamAlteration,
 } from './alteration';
+import { keyOf } from './alterationsOfSide';
 import { changeLine } from './changeLine';
-import { keyOf } from './ofSide';
-import { lineNamed, type RoundBody, type RoundLine } from './roundBody';
+import { type BodyLine, type ClosedHalf, lineNamed } from './closedHalf';
 
 /** An alteration of a seam that the draft has. */
 export interface PlannedSeam {
   readonly index: number;
   readonly key: string;
-  readonly line: RoundLine;
+  readonly line: BodyLine;
   /** How far the first mate's edge moves into its panel at each height, and the second's, mm. */
   readonly a: SmoothLine;
   readonly b: SmoothLine;
@@ -31,17 +31,17 @@ const CLEAR_OF_LEVEL_MM = 15;
 /** Nearer to a dart's point, or to the end of a seam in neckline, shoulder or armhole, nothing can be altered. mm */
 const CLEAR_OF_END_MM = 10;
 
-/** Those that can be planned, in the order of what they say. */
+/** The alterations of seams that can be made, in the order of their keys, and the outcome of each in the order of the list. */
 export function planSeams(
   alterations: readonly (Alteration | null)[],
   base: BaseDraft,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
   closure: Style['closure'],
 ): { planned: PlannedSeam[]; outcomes: (AlterationOutcome | null)[] } {
   const planned: PlannedSeam[] = [];
   const outcomes = alterations.map((each, index): AlterationOutcome | null => {
     if (each?.kind !== 'seam') return null;
-    const plan = planOne(each, base, round, closure);
+    const plan = planOne(each, base, closedHalf, closure);
     if (typeof plan === 'string') return refused(plan);
     planned.push({ ...plan, index, key: keyOf(each) });
     return APPLIED;
@@ -53,15 +53,15 @@ export function planSeams(
 function planOne(
   { seam, at }: SeamAlteration,
   { levels, span }: BaseDraft,
-  round: RoundBody,
+  closedHalf: ClosedHalf,
   closure: Style['closure'],
 ): Omit<PlannedSeam, 'index' | 'key'> | RefusalCode {
-  const named = lineNamed(round, seam);
+  const named = lineNamed(closedHalf, seam);
   if (!named) return 'seamGone';
   const { line, isTurned } = named;
   if (line.kind === 'centre' && ['fold', 'busk'].includes(closure[line.block])) return 'centreStraight';
-  const { upper, lower } = endsOf(line, round);
-  const said: { y: number; a: number; b: number }[] = [];
+  const { upper, lower } = endsOf(line, closedHalf);
+  const amounts: { y: number; a: number; b: number }[] = [];
   for (const { height, a, b } of at) {
     const y =
       height.kind === 'belowWaist'
@@ -69,24 +69,27 @@ function planOne(
         : levels.find(({ name }) => name === height.level)?.y;
     if (y === undefined) return 'levelGone';
     if (y < upper + CLEAR_OF_END_MM || y > lower - CLEAR_OF_END_MM) return 'beyondSeam';
-    said.push(isTurned ? { y, a: b, b: a } : { y, a, b });
+    amounts.push(isTurned ? { y, a: b, b: a } : { y, a, b });
   }
   const between = levels.map(({ y }) => y).filter((y) => y > upper && y < lower);
   const stops = [upper, ...between, lower].filter(Number.isFinite);
-  const clear = said.some(({ y }) => y - upper < CLEAR_OF_LEVEL_MM || lower - y < CLEAR_OF_LEVEL_MM)
+  const clear = amounts.some(({ y }) => y - upper < CLEAR_OF_LEVEL_MM || lower - y < CLEAR_OF_LEVEL_MM)
     ? CLEAR_OF_END_MM
     : CLEAR_OF_LEVEL_MM;
   const along = (which: 'a' | 'b'): SmoothLine =>
     changeLine(
-      said.map((each) => ({ at: each.y, by: each[which] })),
+      amounts.map((each) => ({ at: each.y, by: each[which] })),
       stops,
       clear,
     );
   return { line, a: along('a'), b: along('b') };
 }
 
-/** Heights at which a dart comes to its points, and at which a seam ends in neckline, shoulder or armhole; else without end. mm */
-function endsOf(line: RoundLine, { blocks }: RoundBody): { upper: number; lower: number } {
+/**
+ * Heights of a dart's points, and of the end of a seam in neckline, shoulder or armhole, mm; infinite where the line runs on to top
+ * edge or hem.
+ */
+function endsOf(line: BodyLine, { blocks }: ClosedHalf): { upper: number; lower: number } {
   const [top, hem] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   if (line.kind === 'dart')
     return { upper: line.wedge.extent.upper ?? top, lower: line.wedge.extent.lower ?? hem };

@@ -8,8 +8,8 @@ import { halfOpenAt, openWidth } from '../style/openings';
 import type { Style } from '../style/style';
 import type { BlockName, PerLevel } from '../terms/names';
 import type { SeamAlteration } from './alteration';
-import { isCentre } from './ofSide';
-import { distanceAt, type RoundBody, roundBody, wholeAt } from './roundBody';
+import { isCentre } from './alterationsOfSide';
+import { type ClosedHalf, closedHalfOf, distanceAt, wholeAt } from './closedHalf';
 
 interface GapInput {
   /** Of a draft whose halves are alike. */
@@ -20,7 +20,7 @@ interface GapInput {
   readonly gaps: Partial<PerLevel>;
 }
 
-type Seam = RoundBody['seams'][number];
+type Seam = ClosedHalf['seams'][number];
 
 /**
  * Alterations of the seams with which the lacing would lie as far open as the style asks, at every level where its gap was read. A
@@ -29,13 +29,13 @@ type Seam = RoundBody['seams'][number];
  * have half. A level that is not given keeps its girth.
  */
 export function shareOverSeams({ blocks, levels, style, gaps }: GapInput): SeamAlteration[] {
-  const round = roundBody(blocks, style);
-  const seams = round.seams.filter(({ pieces }) => !isCentre({ kind: 'seam', pieces }));
-  const inOrder = round.lines.flatMap((line) => seams.filter((seam) => seam.line === line));
+  const closedHalf = closedHalfOf(blocks, style);
+  const seams = closedHalf.seams.filter(({ pieces }) => !isCentre({ kind: 'seam', pieces }));
+  const inOrder = closedHalf.lines.flatMap((line) => seams.filter((seam) => seam.line === line));
   const waist = levels.find(({ name }) => name === 'waist');
   if (!waist || inOrder.length === 0) return [];
   const read = levels.filter(({ name }) => gaps[name] !== undefined);
-  const zones = zonesOf(inOrder, round, waist.y, style);
+  const zones = zonesOf(inOrder, closedHalf, waist.y, style);
   return inOrder.flatMap((seam, i): SeamAlteration[] => {
     const amounts = read.map((level) => {
       // Of the half body; more than nothing is taken in.
@@ -80,11 +80,11 @@ function shareOf(seam: Seam, seams: readonly Seam[], level: Level, style: Style)
 }
 
 /** Each seam's part of what the body grows below the waist: from half way to the seam before it to half way to the next. */
-function zonesOf(seams: readonly Seam[], round: RoundBody, y: number, { closure }: Style): number[] {
-  const whole = wholeAt(round, y);
+function zonesOf(seams: readonly Seam[], closedHalf: ClosedHalf, y: number, { closure }: Style): number[] {
+  const whole = wholeAt(closedHalf, y);
   const open = halfOpenAt('front', closure);
   const girth = whole + open + halfOpenAt('back', closure);
-  const places = seams.map(({ line }) => open + distanceAt(round, line, y, whole));
+  const places = seams.map(({ line }) => open + distanceAt(closedHalf, line, y, whole));
   const middles = places.slice(1).map((place, i) => growthUpTo((at(places, i) + place) / 2 / girth));
   const ends = [0, ...middles, 1];
   return places.map((_, i) => numberAt(ends, i + 1) - numberAt(ends, i));

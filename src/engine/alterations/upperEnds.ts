@@ -9,7 +9,11 @@ import type { Panel } from '../panels/panel';
 import { raisedHeight } from '../panels/raise';
 import type { PlannedLengths } from './lengths';
 
-/** The ends moved along their seams, mm upwards, and with the seam where that was shortened below them. */
+/**
+ * The edges above of a block with their ends moved along their seams, and with a seam that was shortened.
+ *
+ * @param raised how far up an end is moved, mm by the wedge's id
+ */
 export function raiseEnds(
   block: Block,
   raised: ReadonlyMap<string, number>,

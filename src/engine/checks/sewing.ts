@@ -108,4 +108,3 @@ const least = (readings: readonly Reading[]): Reading | null =>
     (tightest, each) => (tightest && tightest.value < each.value ? tightest : each),
     null,
   );
-

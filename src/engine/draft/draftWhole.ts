@@ -2,8 +2,8 @@
 // another at the centres. A body alike on both sides is drafted as ever, one half for both.
 
 import { type Alteration, refused } from '../alterations/alteration';
+import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/alterationsOfSide';
 import type { HalfAlterations } from '../alterations/alterDraft';
-import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/ofSide';
 import { napeOf } from '../block/shoulders/shoulderFrame';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';

@@ -1,4 +1,5 @@
-// Seams and places round the closed half body, counted from centre front past the side to centre back.
+// The closed half: the seams and places of a half garment with its wedges sewn up, counted from centre front past the side to
+// centre back.
 
 import { type Block, partingWedges } from '../block/block';
 import { isThrough } from '../block/lines/extent';
@@ -8,12 +9,12 @@ import { xAt } from '../geometry/smoothLine';
 import type { Style } from '../style/style';
 import type { BlockName } from '../terms/names';
 import type { AlteredPlace, PanelName, SeamName } from './alteration';
-import { isCentre, samePanel } from './ofSide';
+import { isCentre, samePanel } from './alterationsOfSide';
 
 type Blocks = Readonly<Record<BlockName, Block>>;
 
-/** A line of the draft that runs from top edge to hem, or a dart. */
-export type RoundLine =
+/** A line of the closed half from top edge to hem, or a dart. */
+export type BodyLine =
   | { readonly kind: 'wedge' | 'dart'; readonly block: BlockName; readonly wedge: DraftedWedge }
   | { readonly kind: 'sideSeam' }
   | { readonly kind: 'centre'; readonly block: BlockName }
@@ -21,23 +22,23 @@ export type RoundLine =
 
 /** A seam as the draft has it. */
 interface StandingSeam {
-  readonly line: RoundLine;
+  readonly line: BodyLine;
   /** In sewing order. */
   readonly pieces: readonly [PanelName, PanelName];
 }
 
-export interface RoundBody {
+export interface ClosedHalf {
   readonly blocks: Blocks;
   /** From centre front to centre back; the side line is among them where front and back side panel are cut in one. */
-  readonly lines: readonly RoundLine[];
+  readonly lines: readonly BodyLine[];
   readonly seams: readonly StandingSeam[];
 }
 
 const panel = (block: BlockName, number: number): PanelName => ({ kind: 'panel', block, number });
 const SIDE_PANEL: PanelName = { kind: 'sidePanel' };
 
-/** Where seams and darts of a style stand on its blocks. */
-export function roundBody(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): RoundBody {
+/** The seams and lines of a style on its blocks. */
+export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): ClosedHalf {
   const cuts = { front: partingWedges(blocks.front), back: partingWedges(blocks.back) };
   const isJoined = joinedSide && cuts.front.length > 0 && cuts.back.length > 0;
   const pieceAt = (block: BlockName, number: number): PanelName =>
@@ -71,9 +72,9 @@ export function roundBody(blocks: Blocks, { joinedSide = false }: Pick<Style, 'j
 
 /** The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none. */
 export function lineNamed(
-  { blocks, seams }: RoundBody,
+  { blocks, seams }: ClosedHalf,
   name: SeamName,
-): { readonly line: RoundLine; readonly isTurned: boolean } | null {
+): { readonly line: BodyLine; readonly isTurned: boolean } | null {
   if (name.kind === 'dart') {
     for (const block of ['front', 'back'] as const) {
       const wedge = blocks[block].wedges.find(({ id, extent }) => id === name.wedge && !isThrough(extent));
@@ -90,8 +91,8 @@ export function lineNamed(
 }
 
 /** The line at a place; null where the style has no such seam. */
-export function lineAt(round: RoundBody, place: AlteredPlace): RoundLine | null {
-  if (place.kind !== 'landmark') return lineNamed(round, place)?.line ?? null;
+export function lineAt(closedHalf: ClosedHalf, place: AlteredPlace): BodyLine | null {
+  if (place.kind !== 'landmark') return lineNamed(closedHalf, place)?.line ?? null;
   switch (place.name) {
     case 'centreFront':
       return { kind: 'centre', block: 'front' };
@@ -107,9 +108,9 @@ export function lineAt(round: RoundBody, place: AlteredPlace): RoundLine | null 
 /**
  * Distance of a line from centre front at a height, wedges sewn up, mm.
  *
- * @param whole from centre front to centre back at that height
+ * @param whole the width from centre front to centre back at that height, mm
  */
-export function distanceAt({ blocks }: RoundBody, line: RoundLine, y: number, whole: number): number {
+export function distanceAt({ blocks }: ClosedHalf, line: BodyLine, y: number, whole: number): number {
   switch (line.kind) {
     case 'centre':
       return line.block === 'front' ? 0 : whole;
@@ -124,6 +125,6 @@ export function distanceAt({ blocks }: RoundBody, line: RoundLine, y: number, wh
   }
 }
 
-/** From centre front to centre back at a height, wedges sewn up, mm. */
-export const wholeAt = ({ blocks: { front, back } }: RoundBody, y: number): number =>
+/** The width from centre front to centre back at a height, with the wedges sewn up, mm. */
+export const wholeAt = ({ blocks: { front, back } }: ClosedHalf, y: number): number =>
   sewnDistanceAt(front, xAt(front.sideSeam, y), y) + sewnDistanceAt(back, xAt(back.sideSeam, y), y);

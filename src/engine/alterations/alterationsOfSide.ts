@@ -19,8 +19,8 @@ export const isCentre = (seam: SeamName): boolean =>
   seam.kind === 'seam' && samePanel(seam.pieces[0], seam.pieces[1]);
 
 /**
- * What is done on one half, null for what is not; of a centre seam only that half's own amount, which then stands in both places.
- * What is done alike on both halves is the same object for either.
+ * The alterations of one half, in the order of the list; null for one that is not made on it. Of a centre seam it has that half's
+ * amount alone, for both mates. An alteration that is made alike on both halves is the same object for either.
  */
 export function alterationsOfSide(alterations: readonly Alteration[], side: Side): (Alteration | null)[] {
   return alterations.map((each): Alteration | null => {
@@ -35,7 +35,7 @@ export function alterationsOfSide(alterations: readonly Alteration[], side: Side
   });
 }
 
-/** Whether both halves are altered alike; no order counts. */
+/** Whether both halves are altered alike, in whatever order. */
 export function areAlike(
   left: readonly (Alteration | null)[],
   right: readonly (Alteration | null)[],
@@ -46,7 +46,7 @@ export function areAlike(
   return own.length === others.length && own.every((key, i) => key === others[i]);
 }
 
-/** The same text for alterations that say the same. Sums are made in its order, so that no order of a list counts. */
+/** A text that is the same for equal alterations. They are added in its order, so that sums do not depend on the order of a list. */
 export function keyOf(alteration: Alteration): string {
   const known = keys.get(alteration);
   if (known !== undefined) return known;
@@ -58,7 +58,7 @@ export function keyOf(alteration: Alteration): string {
 /** Texts of alterations, which never change, so that a redraft does not write them again. */
 const keys = new WeakMap<Alteration, string>();
 
-/** What became of alterations on a garment of two halves: made where each half that it is for has it. */
+/** The outcomes of alterations on a garment of two halves: one is applied where it is on each half that it is for. */
 export const outcomesOfHalves = (
   left: readonly (AlterationOutcome | null)[],
   right: readonly (AlterationOutcome | null)[],
