@@ -113,7 +113,7 @@ async function files(options: Options, style: FileStyle, streams: Streams): Prom
 }
 
 async function clientFiles(
-  { client: path, fittings: fittingsPath, paper: paperName, out, nap, worn: isWorn }: Options,
+  { client: path, fittings: fittingsPath, paper: paperName, out, nap, worn: isWorn, lay }: Options,
   style: FileStyle,
   { stdout, stderr }: Streams,
 ): Promise<number> {
@@ -127,7 +127,7 @@ async function clientFiles(
   const drafted = draftClient(client.value, style.style, fittings.value ?? []);
   if (!drafted.ok) return unusable(drafted.faults, path ?? 'draft', stderr);
   const worn = isWorn ? sewn(drafted.value, client.value, style) : null;
-  const print = { ...paper.value, nap };
+  const print = { ...paper.value, nap, lay };
   const asked = { ...style, fittings: fittings.value };
   const made = await draftFiles(drafted.value, client.value, asked, print, out, worn?.content ?? null);
   if (!made.ok) {

@@ -7,15 +7,18 @@ import type { Draft, Issue } from '../engine';
 import type { PlanInput, WithFace } from '../paper';
 import { type FileClient, paperUnit } from './clientFile';
 import { fontFiles } from './fontFiles';
+import { LAY_FILES, layFiles } from './layFiles';
 import { makeDirectory } from './makeDirectory';
+import type { LayOptions } from './options';
 import type { Print } from './paperNamed';
 import { piecesFile, SEVERITY_IN_FILES } from './piecesFile';
 
 type Paper = typeof import('../paper');
 
-/** How panels may lie: with a nap, all heads one way. */
+/** How panels may lie: with a nap, all heads one way. And the cloth that they are laid on; null where none is asked for. */
 interface Lay {
   readonly nap: boolean;
+  readonly lay: LayOptions | null;
 }
 
 /** A style, and the fittings laid on its draft; null where no file of fittings was named. */
@@ -68,7 +71,7 @@ export async function draftFiles(
   try {
     await makeDirectory(out);
     // A pattern of an earlier draft must not stay beside these pieces.
-    for (const name of [PRINTED_FILE, WORN_FILE, ...DRAWN_FILES.map((file) => file.name)])
+    for (const name of [PRINTED_FILE, WORN_FILE, ...LAY_FILES, ...DRAWN_FILES.map((file) => file.name)])
       await rm(join(out, name), { force: true });
     for (const [name, content] of contents) await writeFile(join(out, name), content);
     return { ok: true, value: contents.map(([name]) => join(out, name)) };
@@ -100,11 +103,14 @@ async function patternContents(
   const input = await layer.withFace(await layer.withGlyphs(asked, fontFiles), fontFiles);
   const printed = await printedOn(print, input, layer, client.unit);
   if (!printed.ok) return printed;
+  const laid = print.lay === null ? null : await layFiles({ ...input, nap: print.nap }, print.lay, layer);
+  if (laid && !laid.ok) return laid;
   return {
     ok: true,
     value: [
       [PRINTED_FILE, printed.value],
       ...DRAWN_FILES.map(({ name, make }): Content => [name, make(layer, input)]),
+      ...(laid?.value ?? []),
     ],
   };
 }

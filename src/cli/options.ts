@@ -2,11 +2,11 @@
 
 import { CLI, type Fault, type Read } from '../document';
 
-const VALUED = ['client', 'style', 'fittings', 'sizes', 'paper', 'out'] as const;
+const VALUED = ['client', 'style', 'fittings', 'sizes', 'paper', 'out', 'lay', 'gap', 'seconds', 'seed'] as const;
 type Valued = (typeof VALUED)[number];
 
 /** Flags without a value. */
-const BARE = ['stdin', 'nap', 'worn'] as const;
+const BARE = ['stdin', 'nap', 'worn', 'fold'] as const;
 type Bare = (typeof BARE)[number];
 
 export interface Options {
@@ -24,6 +24,19 @@ export interface Options {
   readonly nap: boolean;
   /** Whether the garment is sewn on the body as well. */
   readonly worn: boolean;
+  /** The cloth that the pieces are laid on; null where none is. */
+  readonly lay: LayOptions | null;
+}
+
+/** Lengths in mm. */
+export interface LayOptions {
+  readonly width: number;
+  readonly fold: boolean;
+  readonly gap: number;
+  /** How long a shorter lay is looked for. */
+  readonly seconds: number;
+  /** Whole; the same seed tries the same lays. */
+  readonly seed: number;
 }
 
 /** Reads the arguments of the command; a flag that is unknown, given twice or without its value is a fault. */
@@ -50,11 +63,12 @@ export function readOptions(words: readonly string[]): Read<Options> {
     given.set(name, value ?? '');
   }
   if (given.has('stdin'))
-    for (const name of ['client', 'fittings', 'sizes', 'paper', 'out', 'nap', 'worn'] as const)
+    for (const name of ['client', 'fittings', 'sizes', 'paper', 'out', 'nap', 'worn', 'lay'] as const)
       if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.notWithStdin });
   if (given.has('sizes') && !given.has('client'))
-    for (const name of ['fittings', 'worn'] as const)
+    for (const name of ['fittings', 'worn', 'lay'] as const)
       if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.ofClient });
+  const lay = readLay(given, faults);
   if (faults.length > 0) return { ok: false, faults };
   return {
     ok: true,
@@ -68,7 +82,41 @@ export function readOptions(words: readonly string[]): Read<Options> {
       out: given.get('out') ?? USUAL.out,
       nap: given.has('nap'),
       worn: given.has('worn'),
+      lay,
     },
+  };
+}
+
+const LAY_NUMBERS = {
+  lay: { least: 100, most: 4000, whole: false, usual: 0 },
+  gap: { least: 0, most: 50, whole: false, usual: 0 },
+  seconds: { least: 0, most: 3600, whole: false, usual: 3 },
+  seed: { least: 0, most: 2 ** 31 - 1, whole: true, usual: 1 },
+} as const;
+
+/** The cloth that was asked for; each number outside its span is a fault, and so is one without a cloth. */
+function readLay(given: ReadonlyMap<Valued | Bare, string>, faults: Fault[]): LayOptions | null {
+  if (!given.has('lay')) {
+    for (const name of ['fold', 'gap', 'seconds', 'seed'] as const)
+      if (given.has(name)) faults.push({ path: `--${name}`, message: CLI.options.onlyWithLay });
+    return null;
+  }
+  const numberOf = (name: keyof typeof LAY_NUMBERS): number => {
+    const { least, most, whole, usual } = LAY_NUMBERS[name];
+    const text = given.get(name);
+    if (text === undefined) return usual;
+    const value = /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+    if (!(value >= least && value <= most) || (whole && !Number.isInteger(value)))
+      if (text !== '')
+        faults.push({ path: `--${name}`, message: CLI.options.number({ least, most, whole }) });
+    return value;
+  };
+  return {
+    width: numberOf('lay'),
+    fold: given.has('fold'),
+    gap: numberOf('gap'),
+    seconds: numberOf('seconds'),
+    seed: numberOf('seed'),
   };
 }
 
@@ -82,4 +130,5 @@ const USUAL: Options = {
   out: 'out',
   nap: false,
   worn: false,
+  lay: null,
 };

@@ -112,6 +112,7 @@ export { HELP } from './messages/help/help';
 export { SOURCES } from './messages/help/sources';
 export { DRAFTING_PANELS } from './messages/paper/draftingPanels';
 export { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds } from './messages/paper/draftingSheet';
+export { LAY_PLAN } from './messages/paper/layPlan';
 export { MAKING_FIGURES } from './messages/paper/makingFigures';
 export { MAKING_LIST } from './messages/paper/makingList';
 export { NESTED } from './messages/paper/nested';

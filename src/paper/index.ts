@@ -19,6 +19,12 @@ export {
 export type { PlacedPanel } from './layout/placePanels';
 export type { PlanInput } from './layout/planInput';
 export { planPanels } from './layout/planPanels';
+export { CLOTH_SPANS, type Cloth, laidWidth, OPEN_CLOTH } from './layPlan/cloth';
+export { layFile } from './layPlan/layFile';
+export { layPdf } from './layPlan/layPdf';
+export { type LayPlan, startLay } from './layPlan/layPlan';
+export { laySvg } from './layPlan/laySvg';
+export { layFaultSentence } from './layPlan/layTexts';
 export { makingCsv } from './making/makingCsv';
 export { makingList } from './making/makingList';
 export { MAKING_SOURCES, type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';

@@ -61,8 +61,8 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'sizes',
   ],
   paper: [
-    ...['geometry', 'text', 'glyphs', 'remarks', 'making', 'panel', 'sheets', 'packing', 'layout'],
-    ...['nested', 'svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf', 'pdf/nested'],
+    ...['geometry', 'text', 'glyphs', 'remarks', 'making', 'panel', 'sheets', 'cloth', 'packing', 'layout'],
+    ...['nested', 'svg', 'dxf', 'pdf/file', 'pdf/blocks', 'pdf', 'pdf/nested', 'layPlan'],
     ...['draftingSheet/elements', 'draftingSheet/steps', 'draftingSheet'],
   ],
   table: ['layout', 'handles', 'gestures', 'view', 'view/closedUp'],

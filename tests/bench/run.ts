@@ -1,5 +1,6 @@
 // How fast a draft is made, printed and not judged: `npm run bench`; and the screen, the paper or a batch of clients:
-// `npm run bench -- screen`, `-- paper`, `-- batch`; and how drafts fit as worn, `-- worn`.
+// `npm run bench -- screen`, `-- paper`, `-- batch`; and how drafts fit as worn, `-- worn`; and how densely cloth
+// is laid, `-- lay FILE…`.
 
 import { performance } from 'node:perf_hooks';
 import { type Alteration, DEFAULT_STYLE, draft, type Style, type Wedge } from '../../src/engine';
@@ -89,6 +90,9 @@ if (process.argv.includes('screen')) {
   const { benchWorn } = await import('./worn');
   const count = Number(process.argv.at(-1));
   benchWorn(say, count > 0 ? count : undefined);
+} else if (process.argv.includes('lay')) {
+  const { benchLay } = await import('./lay');
+  benchLay(process.argv.slice(process.argv.indexOf('lay') + 1), say);
 } else if (process.argv.includes('batch')) {
   const { benchBatch } = await import('./batch');
   await benchBatch(bodies, say);

@@ -6,7 +6,7 @@ import type { TestProjectInlineConfiguration } from 'vitest/config';
 const BUILT = ['tests/browser/**/*.test.ts', 'tests/**/*InBrowser.test.ts', 'tests/app/firstLoad.test.ts'];
 
 /** Of what is printed: panels laid on sheets and written into files, and what the app and the headless drafter make of them. */
-const PRINTED = ['tests/paper/**/*.test.ts', 'tests/cli/{draft,leftAndRight,sizes,worn}.test.ts'];
+const PRINTED = ['tests/paper/**/*.test.ts', 'tests/cli/{draft,lay,leftAndRight,sizes,worn}.test.ts'];
 
 /** The same on a page of a browser, as the tests have one without a browser. */
 const PRINTED_PAGES = [

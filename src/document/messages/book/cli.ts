@@ -9,6 +9,7 @@ export const CLI = catalogue({
 
   npm run draft -- [--client FILE.json] [--style NAME|FILE.json] [--fittings FILE.json]
                   [--paper NAME] [--nap] [--worn] [--out DIR]
+                  [--lay WIDTH [--fold] [--gap MM] [--seconds S] [--seed N]]
   npm run draft -- --sizes FILE.csv [--client FILE.json] [--style NAME|FILE.json] [--paper NAME] [--out DIR]
   npm run draft -- --stdin [--style NAME|FILE.json]
 
@@ -20,6 +21,9 @@ export const CLI = catalogue({
                   a4 without it
   --nap           the cloth has a nap or a one-way print: no panel lies head down; so it is under a projector in any case
   --worn          sews the garment on a body of these girths as well, into worn.json
+  --lay WIDTH     lays the pieces on cloth of this usable width (mm) as well; open, unless --fold says that it is folded
+                  lengthwise. --gap MM lies between two cut lines (0), --seconds S is how long a shorter lay is looked
+                  for (3), --seed N begins the search otherwise (1). With --nap all heads lie one way
   --out DIR       where the files go; out without it
   --stdin         reads a client a line (JSON) and writes a draft a line in the same order; makes no files
   --version       the version of the program
@@ -56,6 +60,8 @@ Made in the directory of a client:
   sheet.html      the drafting sheet: the draft as numbered steps to draw by hand, in the client's unit (cm for mm).
   worn.json       with --worn: the panels sewn, boned, laced and at rest on the body; stand-off, strain and contact at
                   every place, and figures of the fit. It compares drafts and promises no fit; contact is an estimate.
+  lay.json        with --lay: the cut lines on the cloth in mm, x along it and y across it from the selvedge or the fold,
+                  with lay.svg at full size and lay.pdf to scale, with where each piece begins.
 All but pieces.json are made where there is a piece to print; those from an earlier run are taken away first.
 
 With --stdin a good line is answered with the object of pieces.json and the client's name, a bad one with
@@ -78,6 +84,9 @@ cannot be written: the device is full, or the reader has left (one line).
     valueMissing: 'Its value is missing.',
     ofClient: 'This goes with --client; sizes have none.',
     notWithStdin: 'This does not go with --stdin, which makes no files.',
+    onlyWithLay: 'This goes with --lay alone.',
+    number: ({ least, most, whole }: { least: number; most: number; whole: boolean }) =>
+      `This must be a ${whole ? 'whole number' : 'number'} from ${least} to ${most}.`,
   },
 
   styleUnknown: ({ name, styles }: { name: string; styles: readonly string[] }) =>

@@ -1,0 +1,63 @@
+// What is written on the plan of a cloth, and what is wrong with one.
+
+import { catalogue } from '../catalogue';
+
+interface ClothWords {
+  /** With its unit. */
+  readonly width: string;
+  readonly folded: boolean;
+  readonly nap: boolean;
+  readonly gap: string | null;
+  readonly shrinks: { readonly along: number; readonly across: number } | null;
+}
+
+export const LAY_PLAN = catalogue({
+  title: 'Lay plan',
+  cloth: ({ width, folded, nap, gap, shrinks }: ClothWords) =>
+    [
+      `Usable width ${width}`,
+      folded ? 'folded lengthwise' : 'open',
+      nap ? 'with nap' : 'without nap',
+      ...(gap === null ? [] : [`${gap} between pieces`]),
+      ...(shrinks === null
+        ? []
+        : [`drawn larger for ${shrinks.along} % of shrinkage along and ${shrinks.across} % across`]),
+    ].join(' · '),
+  length: ({ length, density }: { length: string; density: number }) =>
+    `Length ${length} · ${density} % of the cloth is used`,
+  shrunk: 'The cloth is laid before it is washed: cut the outlines of this plan, not those of the pattern.',
+  /** Over the table. The edge is the fold of folded cloth. */
+  measured: {
+    open: 'Measured from the start of the cloth and from the selvedge at the top of the plan, to where a piece begins.',
+    folded:
+      'Measured from the start of the cloth and from the fold, at the top of the plan, to where a piece begins.',
+  },
+  columns: {
+    number: 'No.',
+    piece: 'Piece',
+    along: 'From the start',
+    across: { open: 'From the selvedge', folded: 'From the fold' },
+    lies: 'Lies',
+  },
+  /** How a piece lies. */
+  lies: {
+    fold: 'on the fold',
+    single: 'right side up',
+    mirrored: 'wrong side up',
+    both: 'cuts both',
+    head: 'head first',
+    foot: 'hem first',
+    turned: ({ degrees }: { degrees: number }) => `turned ${degrees}°`,
+  },
+  piece: ({ piece, copy, copies }: { piece: string; copy: number; copies: number }) =>
+    copies > 1 ? `${piece} (${copy} of ${copies})` : piece,
+  edges: { selvedge: 'Selvedge', fold: 'Fold', start: 'Start of the cloth' },
+  svg: 'Lay plan at full size: 1 unit is 1 mm.',
+  faults: {
+    widerThanCloth: ({ piece, needs, width }: { piece: string; needs: string; width: string }) =>
+      `${piece} needs ${needs} across and the cloth has ${width}: take a wider cloth, or lay it open.`,
+    foldAcrossGrain: ({ piece }: { piece: string }) =>
+      `The fold of ${piece} does not run along its grain, so it cannot lie on the fold: lay the cloth open.`,
+    nothing: 'There is no piece to lay.',
+  },
+});

@@ -1,0 +1,79 @@
+// How far one shape lies in another, in any direction: a table of distances to the nearest place that is free.
+
+import type { NoFit } from './noFit';
+
+/** Distances by cells, a row of cells for each {@link ROWS_PER_CELL} rows of the strip; 0 where a place is free. */
+export interface Depths {
+  readonly columns: number;
+  /** Where the first column stands along the cloth, mm from A's zero to B's. */
+  readonly left: number;
+  /** Side of a cell, mm. */
+  readonly cell: number;
+  readonly distances: Float32Array;
+}
+
+/** A cell is so many rows high, and as wide. */
+export const ROWS_PER_CELL = 2;
+
+const [STRAIGHT, SLANTING] = [1, Math.SQRT2];
+
+export function depthsOf({ first, last, intervals }: NoFit, rowHeight: number): Depths {
+  const cell = rowHeight * ROWS_PER_CELL;
+  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let across = first; across <= last; across += ROWS_PER_CELL) {
+    const row = intervals(across);
+    if (row.length === 0) continue;
+    from = Math.min(from, row[0] as number);
+    to = Math.max(to, row[row.length - 1] as number);
+  }
+  if (to < from) return { columns: 0, left: 0, cell, distances: new Float32Array(0) };
+  // A rim of free cells all round: every distance is finite, and no neighbour lies outside the table.
+  const left = from - cell;
+  const columns = Math.ceil((to - from) / cell) + 3;
+  const rows = Math.floor((last - first) / ROWS_PER_CELL) + 3;
+  const distances = new Float32Array(rows * columns);
+  for (let r = 1; r + 1 < rows; r += 1) {
+    const row = intervals(first + (r - 1) * ROWS_PER_CELL);
+    for (let k = 0; k < row.length; k += 2) {
+      const start = Math.max(1, Math.ceil(((row[k] as number) - left) / cell));
+      const end = Math.min(columns - 2, Math.floor(((row[k + 1] as number) - left) / cell));
+      if (end >= start) distances.fill(Number.POSITIVE_INFINITY, r * columns + start, r * columns + end + 1);
+    }
+  }
+  spread(distances, rows, columns, cell);
+  return { columns, left, cell, distances };
+}
+
+/** Distances by steps straight and slanting, once down and once up (Borgefors 1986). */
+function spread(distances: Float32Array, rows: number, columns: number, cell: number): void {
+  const [straight, slanting] = [STRAIGHT * cell, SLANTING * cell];
+  const at = (i: number): number => distances[i] as number;
+  const pass = (i: number, back: number): void => {
+    if (at(i) === 0) return;
+    distances[i] = Math.min(
+      at(i),
+      at(i + back) + straight,
+      at(i + back * columns) + straight,
+      at(i + back * columns - 1) + slanting,
+      at(i + back * columns + 1) + slanting,
+    );
+  };
+  for (let r = 1; r + 1 < rows; r += 1)
+    for (let i = r * columns + 1; i < (r + 1) * columns - 1; i += 1) pass(i, -1);
+  for (let r = rows - 2; r >= 1; r -= 1)
+    for (let i = (r + 1) * columns - 2; i > r * columns; i -= 1) pass(i, 1);
+}
+
+/**
+ * The distance at a place inside, mm; at least a small part of a cell.
+ *
+ * @param row rows from the first at which the shapes may overlap
+ * @param along mm from A's zero to B's
+ */
+export function depthAt({ columns, left, cell, distances }: Depths, row: number, along: number): number {
+  const column = Math.round((along - left) / cell);
+  const r = 1 + (((row + ROWS_PER_CELL / 2) / ROWS_PER_CELL) | 0);
+  return Math.max(LEAST_PART * cell, distances[r * columns + column] ?? 0);
+}
+
+const LEAST_PART = 0.25;

@@ -1,0 +1,123 @@
+// The search for a short lay: guided local search on overlaps. The strip is cut shorter and items that overlap are moved until
+// none does. The method is that of J. Egeblad, B. K. Nielsen and A. Odgaard, "Fast neighborhood search for two- and
+// three-dimensional nesting problems", European Journal of Operational Research 183 (2007), on rows instead of lines.
+
+import { bestPlace } from './bestPlace';
+import { type FoundLay, firstLay } from './firstLay';
+import { type Lay, layAt, move, overlapping, overlapsAny, totalDepth, usedLength, weigh } from './lay';
+import { randomFrom } from './random';
+import { type Place, rowsFor, type Strip, type StripItem, shapeOf } from './strip';
+import { roomForTaken } from './taken';
+
+export interface Search {
+  /** The shortest lay found so far; no two items overlap. */
+  readonly best: () => FoundLay;
+  /** Goes one step on: a pass over all items that overlap. */
+  readonly step: () => void;
+}
+
+/** The strip is cut shorter by this part after each lay that was found, and by less and less where none is. */
+const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [
+  +(process.env.CUT ?? 0.012),
+  +(process.env.LC ?? 0.001),
+  +(process.env.NC ?? 0.7),
+];
+
+/** Passes without a smaller overlap after which the search goes back to the smallest, and how often it does before it starts anew. */
+const [MOST_IDLE, MOST_RETURNS] = [+(process.env.IDLE ?? 100), +(process.env.RET ?? 2)];
+
+/** Rows that are tried for an item in one pass. */
+const TRIES = +(process.env.TRIES ?? 12);
+
+/** A search from a first lay, longest items first; the same seed and steps give the same lay. */
+export function searchLay(strip: Strip, seed: number): Search {
+  const random = randomFrom(seed);
+  const taken = roomForTaken();
+  let best = firstLay(strip);
+  let cut = FIRST_CUT;
+  let length = 0;
+  let lay: Lay;
+  let least = 0;
+  let leastPlaces: readonly Place[] = [];
+  let [idle, returns] = [0, 0];
+  const shorten = (places: readonly Place[]): void => {
+    length = best.length * (1 - cut);
+    lay = layAt(
+      strip,
+      places.map((place) => within(strip, place, length)),
+    );
+    least = Number.POSITIVE_INFINITY;
+    [idle, returns] = [0, 0];
+  };
+  shorten(best.places);
+  const step = (): void => {
+    for (const i of shuffled(overlapping(lay), random)) {
+      if (!overlapsAny(lay, i)) continue;
+      const found = bestPlace(lay, i, length, TRIES, random, taken);
+      if (found) move(lay, i, found.place);
+    }
+    const total = totalDepth(lay);
+    if (total === 0) {
+      best = { places: [...lay.places], length: usedLength(strip, lay.places) };
+      shorten(best.places);
+      return;
+    }
+    idle = total < 0.98 * least ? 0 : idle + 1;
+    if (total < least) {
+      least = total;
+      leastPlaces = [...lay.places];
+    }
+    weigh(lay);
+    if (idle <= MOST_IDLE) return;
+    if (returns < MOST_RETURNS) {
+      [idle, returns] = [0, returns + 1];
+      const { weights } = lay;
+      lay = layAt(strip, leastPlaces);
+      lay.weights.set(weights);
+      return;
+    }
+    cut = Math.max(LEAST_CUT, cut * NEXT_CUT);
+    shorten(
+      swapped(strip, process.env.FROM === 'least' && random() < 0.5 ? leastPlaces : best.places, random),
+    );
+  };
+  return { best: () => best, step };
+}
+
+/** A place moved back onto a strip of `length` mm. */
+function within(strip: Strip, place: Place, length: number): Place {
+  const most = Math.max(0, length - shapeOf(strip, place.shape).length);
+  return place.x > most ? { ...place, x: most } : place;
+}
+
+/** The places with two large items exchanged, so that the search goes on from elsewhere. */
+function swapped(strip: Strip, places: readonly Place[], random: () => number): Place[] {
+  const area = ({ ways: [way = 0] }: StripItem): number => {
+    const { length, width } = shapeOf(strip, way);
+    return length * width;
+  };
+  const large = strip.items
+    .map((item, i) => ({ item, i, size: area(item) }))
+    .filter(({ item }) => item.row === null)
+    .sort((a, b) => b.size - a.size || a.i - b.i)
+    .slice(0, Math.max(2, Math.ceil(strip.items.length / 2)));
+  const drawn = () => large[Math.floor(random() * large.length)];
+  const [a, b] = [drawn(), drawn()];
+  const next = [...places];
+  if (!a || !b) return next;
+  const at = ({ item, i }: typeof a, { row, x }: Place): Place => {
+    const { shape } = places[i] as Place;
+    return { shape, x, row: Math.min(row, rowsFor(strip, item, shape)[1]) };
+  };
+  next[a.i] = at(a, places[b.i] as Place);
+  next[b.i] = at(b, places[a.i] as Place);
+  return next;
+}
+
+function shuffled(list: number[], random: () => number): number[] {
+  for (let i = list.length - 1; i > 0; i -= 1) {
+    const j = Math.floor(random() * (i + 1));
+    [list[i], list[j]] = [list[j] as number, list[i] as number];
+  }
+  return list;
+}

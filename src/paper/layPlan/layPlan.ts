@@ -1,0 +1,158 @@
+// The plan of one cloth: where each outline lies, found by a search that is stopped when enough time has gone by.
+
+import type { Piece, Point } from '../../engine';
+import { layShape } from '../cloth/layShape';
+import { roomAround } from '../cloth/roomAround';
+import { type Search, searchLay } from '../cloth/search';
+import { type StripItem, strip } from '../cloth/strip';
+import { type Cloth, laidWidth } from './cloth';
+import { type Copy, copiesOn, type Way, waysOf } from './copies';
+import { isClear } from './isClear';
+
+/** An outline on the cloth. */
+export interface Placed {
+  readonly piece: Piece;
+  readonly copy: number;
+  readonly mirrored: boolean;
+  readonly onFold: boolean;
+  /** Degrees from its grain lying along the cloth with its head first. */
+  readonly turn: number;
+  /** The cut line on the cloth, its end not repeated: x along from the start, y across from the selvedge or the fold. mm */
+  readonly outline: readonly Point[];
+}
+
+export interface LayPlan {
+  readonly cloth: Cloth;
+  /** What is used along the cloth, mm. */
+  readonly lengthMm: number;
+  /** The outlines' area as a part of what is used. */
+  readonly density: number;
+  readonly placed: readonly Placed[];
+}
+
+export type LayFault =
+  /** It is wider than the cloth in every way that it may lie. */
+  | { readonly code: 'widerThanCloth'; readonly piece: Piece; readonly needsMm: number }
+  /** It cannot lie on the fold, because its fold does not run along its grain. */
+  | { readonly code: 'foldAcrossGrain'; readonly piece: Piece };
+
+/** A lay that is being searched for. */
+export interface LayWork {
+  /** Goes one step on, some milliseconds. */
+  readonly step: () => void;
+  /** The shortest plan so far. A new object for each that is shorter. */
+  readonly best: () => LayPlan;
+}
+
+export type LayStart =
+  | { readonly ok: true; readonly work: LayWork }
+  | { readonly ok: false; readonly faults: readonly LayFault[] };
+
+/** Rows across the cloth. */
+const ROWS = 360;
+
+/**
+ * Starts to lay pieces on a cloth, with a plan at once. The same pieces, cloth, seed and number of steps come to the same plan.
+ *
+ * @param isBias pieces that lie at 45° to the length of the cloth
+ */
+export function startLay(
+  pieces: readonly Piece[],
+  cloth: Cloth,
+  seed: number,
+  isBias: (piece: Piece) => boolean = () => false,
+): LayStart {
+  const copies = copiesOn(pieces, cloth, isBias);
+  const width = laidWidth(cloth);
+  const clear = cloth.gapMm / 2;
+  const faults: LayFault[] = [];
+  const shapes: { readonly way: Way; readonly shape: ReturnType<typeof layShape> }[] = [];
+  const known = new Map<string, readonly number[]>();
+  const items = copies.map((copy): StripItem => {
+    const key = JSON.stringify([pieces.indexOf(copy.piece), copy.sides, copy.onFold]);
+    const found = known.get(key);
+    if (found) return { ways: found, row: copy.onFold ? 0 : null };
+    const ways = waysOf(copy, cloth);
+    const fitting = ways.filter(({ ring }) => widthOf(ring) <= width + EVEN_MM);
+    const [first] = fitting;
+    if (!first && !faults.some(({ piece }) => piece === copy.piece)) faults.push(faultOf(copy, ways));
+    const indices = fitting.map((way) => {
+      shapes.push({ way, shape: layShape(roomAround(way.ring, clear) ?? boxAround(way.ring, clear)) });
+      return shapes.length - 1;
+    });
+    known.set(key, indices);
+    return { ways: indices, row: copy.onFold ? 0 : null };
+  });
+  if (faults.length > 0) return { ok: false, faults };
+  // Half of the gap around each piece may lie past the edges of the cloth.
+  const laid = strip(
+    shapes.map(({ shape }) => shape),
+    items,
+    width + 2 * clear + EVEN_MM,
+    (width + 2 * clear + EVEN_MM) / ROWS,
+  );
+  return { ok: true, work: workOn(searchLay(laid, seed), copies, shapes, cloth, laid.rowHeight) };
+}
+
+/** A piece that is wider than the cloth by less lies on it. mm */
+const EVEN_MM = 1e-6;
+
+const widthOf = (ring: readonly Point[]): number => Math.max(...ring.map(({ y }) => y));
+
+const lengthOf = (ring: readonly Point[]): number => Math.max(...ring.map(({ x }) => x));
+
+function faultOf({ piece }: Copy, ways: readonly Way[]): LayFault {
+  if (ways.length === 0) return { code: 'foldAcrossGrain', piece };
+  return { code: 'widerThanCloth', piece, needsMm: Math.min(...ways.map(({ ring }) => widthOf(ring))) };
+}
+
+function boxAround(ring: readonly Point[], clear: number): Point[] {
+  const [right, foot] = [lengthOf(ring) + clear, widthOf(ring) + clear];
+  return [
+    { x: -clear, y: -clear },
+    { x: right, y: -clear },
+    { x: right, y: foot },
+    { x: -clear, y: foot },
+  ];
+}
+
+function workOn(
+  search: Search,
+  copies: readonly Copy[],
+  shapes: readonly { readonly way: Way }[],
+  cloth: Cloth,
+  rowHeight: number,
+): LayWork {
+  let shown = search.best();
+  const planOf = ({ places }: typeof shown): LayPlan => {
+    const placed = copies.map(({ piece, copy, onFold }, i): Placed => {
+      const { shape, row, x } = places[i] ?? { shape: 0, row: 0, x: 0 };
+      const { way } = shapes[shape] as { readonly way: Way };
+      const outline = way.ring.map((point) => ({ x: point.x + x, y: point.y + row * rowHeight }));
+      return { piece, copy, mirrored: way.mirrored, onFold, turn: way.turn, outline };
+    });
+    const lengthMm = Math.max(0, ...placed.map(({ outline }) => lengthOf(outline)));
+    const area = placed.reduce((sum, { outline }) => sum + areaOf(outline), 0);
+    return { cloth, lengthMm, density: lengthMm > 0 ? area / (lengthMm * laidWidth(cloth)) : 0, placed };
+  };
+  let plan = planOf(shown);
+  return {
+    step: search.step,
+    best: () => {
+      const next = search.best();
+      if (next === shown) return plan;
+      shown = next;
+      const found = planOf(next);
+      if (isClear(found)) plan = found;
+      return plan;
+    },
+  };
+}
+
+const areaOf = (ring: readonly Point[]): number =>
+  Math.abs(
+    ring.reduce((sum, { x, y }, i) => {
+      const next = ring[(i + 1) % ring.length] as Point;
+      return sum + (x * next.y - next.x * y) / 2;
+    }, 0),
+  );
