@@ -21,7 +21,7 @@ export async function layFiles(
   const start = performance.now();
   const { draft, client, savedDraft, date, nap = false } = input;
   const cloth = { ...OPEN_CLOTH, widthMm: asked.width, folded: asked.fold, gapMm: asked.gap, nap };
-  const laid = startLay(draft.pieces, cloth, asked.seed);
+  const laid = startLay([...draft.pieces, ...draft.extras], cloth, asked.seed);
   if (!laid.ok)
     return {
       ok: false,

@@ -1,20 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
-import {
-  DEFAULT_STYLE,
-  draftWhole,
-  type Piece,
-  type Point,
-  type Style,
-  USUAL_EXTRAS,
-} from '../../../src/engine';
+import { DEFAULT_STYLE, draft, type Piece, type Point, type Style, USUAL_EXTRAS } from '../../../src/engine';
 import { type Cloth, OPEN_CLOTH } from '../../../src/paper/layPlan/cloth';
 import { isClear } from '../../../src/paper/layPlan/isClear';
 import { type LayPlan, type LayStart, type Placed, startLay } from '../../../src/paper/layPlan/layPlan';
 import { faultsOf, signed } from '../../support/judgeLay';
 
-const pieces = (style: Style = DEFAULT_STYLE): readonly Piece[] =>
-  draftWhole(DEMO_CLIENT.measurements, style, null).pieces;
+function pieces(style: Style = DEFAULT_STYLE): readonly Piece[] {
+  const drafted = draft(DEMO_CLIENT.measurements, style);
+  return [...drafted.pieces, ...drafted.extras];
+}
 const { sleeve: _, ...EXTRAS } = USUAL_EXTRAS;
 /** A front on the fold, and what lies beside the panels. */
 const WITH_EXTRAS: Style = {
