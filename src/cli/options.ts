@@ -2,7 +2,18 @@
 
 import { CLI, type Fault, type Read } from '../document';
 
-const VALUED = ['client', 'style', 'fittings', 'sizes', 'paper', 'out', 'lay', 'gap', 'seconds', 'seed'] as const;
+const VALUED = [
+  'client',
+  'style',
+  'fittings',
+  'sizes',
+  'paper',
+  'out',
+  'lay',
+  'gap',
+  'seconds',
+  'seed',
+] as const;
 type Valued = (typeof VALUED)[number];
 
 /** Flags without a value. */
