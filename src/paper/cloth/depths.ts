@@ -13,7 +13,7 @@ export interface Depths {
 }
 
 /** A cell is so many rows high, and as wide. */
-export const ROWS_PER_CELL = 2;
+const ROWS_PER_CELL = 2;
 
 const [STRAIGHT, SLANTING] = [1, Math.SQRT2];
 

@@ -37,7 +37,7 @@ export type LayFault =
   | { readonly code: 'foldAcrossGrain'; readonly piece: Piece };
 
 /** A lay that is being searched for. */
-export interface LayWork {
+interface LayWork {
   /** Goes one step on, some milliseconds. */
   readonly step: () => void;
   /** The shortest plan so far. A new object for each that is shorter. */
