@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft } from '../../src/engine';
-import { startLay } from '../../src/paper/layPlan/layPlan';
+import { startLay } from '../../src/paper/layPlan/startLay';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
 import { faultsOf } from '../support/judgeLay';

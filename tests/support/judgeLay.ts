@@ -2,7 +2,7 @@
 
 import polygonClipping from 'polygon-clipping';
 import type { Point } from '../../src/engine';
-import type { LayPlan, Placed } from '../../src/paper/layPlan/layPlan';
+import type { LayPlan, Placed } from '../../src/paper/layPlan/plan';
 
 /** Outlines that touch may seem to share so much, mm². */
 const TOUCH_MM2 = 1e-6;

@@ -3,7 +3,7 @@
 import { distanceToChord, isInside, type Point } from '../../engine';
 import { type Box, boxAround } from '../geometry/box';
 import { laidWidth } from './cloth';
-import type { LayPlan } from './layPlan';
+import type { LayPlan } from './plan';
 
 /** Lengths that differ by less are even. mm */
 const EVEN_MM = 1e-6;

@@ -1,7 +1,7 @@
 // A plan as plain data for other programs: the content of lay.json.
 
 import { laidWidth } from './cloth';
-import type { LayPlan } from './layPlan';
+import type { LayPlan } from './plan';
 
 /**
  * Lengths in mm. `width` is what the outlines lie on: half of the usable width on folded cloth, which lies in two `layers`. An

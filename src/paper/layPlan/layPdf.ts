@@ -11,8 +11,8 @@ import { shortened, textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { laidWidth } from './cloth';
 import { labelAt } from './labelAt';
-import type { LayPlan } from './layPlan';
 import { clothSentence, isShrunk, layColumns, layRow, lengthSentence } from './layTexts';
+import type { LayPlan } from './plan';
 
 /** What is written over a plan. */
 export interface LayHead {

@@ -7,8 +7,8 @@ import { MM_PER_POINT, textWidth } from '../text/textWidth';
 import { cleaned } from '../text/writable';
 import { laidWidth } from './cloth';
 import { labelAt } from './labelAt';
-import type { LayPlan, Placed } from './layPlan';
 import { clothSentence, lengthSentence, placedName } from './layTexts';
+import type { LayPlan, Placed } from './plan';
 
 /**
  * The text of an SVG file, 1 unit = 1 mm: the cloth as a box, x along it, and a group for each outline with its cut line and its

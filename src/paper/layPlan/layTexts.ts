@@ -2,7 +2,7 @@
 
 import { formatLength, LAY_PLAN, type LengthUnit, pieceLabel } from '../../document';
 import { type Cloth, laidWidth } from './cloth';
-import type { LayFault, LayPlan, Placed } from './layPlan';
+import type { LayFault, LayPlan, Placed } from './plan';
 
 /** The cloth in one line. */
 export function clothSentence({ cloth }: Pick<LayPlan, 'cloth'>, unit: LengthUnit): string {

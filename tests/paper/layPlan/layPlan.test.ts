@@ -3,7 +3,8 @@ import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { DEFAULT_STYLE, draft, type Piece, type Point, type Style, USUAL_EXTRAS } from '../../../src/engine';
 import { type Cloth, OPEN_CLOTH } from '../../../src/paper/layPlan/cloth';
 import { isClear } from '../../../src/paper/layPlan/isClear';
-import { type LayPlan, type LayStart, type Placed, startLay } from '../../../src/paper/layPlan/layPlan';
+import type { LayPlan, Placed } from '../../../src/paper/layPlan/plan';
+import { type LayStart, startLay } from '../../../src/paper/layPlan/startLay';
 import { faultsOf, signed } from '../../support/judgeLay';
 
 function pieces(style: Style = DEFAULT_STYLE): readonly Piece[] {
