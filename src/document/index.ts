@@ -4,6 +4,7 @@ export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
 export { addClient } from './edit/addClient';
 export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
 export { keepAxis, pointX, slantDart, straighten, straightenAt } from './edit/axis';
+export { carryOver } from './edit/carryOver';
 export {
   addDraft,
   addPeople,
@@ -142,10 +143,12 @@ export { CUT } from './messages/screens/cut';
 export { DRAFT } from './messages/screens/draft';
 export { FIELDS, GIRTHS, ISSUES } from './messages/screens/fields';
 export { FIT, PROOFS } from './messages/screens/fit';
+export { FITTINGS } from './messages/screens/fittings';
 export { MAKING } from './messages/screens/making';
 export { MEASURE } from './messages/screens/measure';
 export { MEND, WIDTHS } from './messages/screens/mend';
 export { REAL_SIZE } from './messages/screens/realSize';
+export { SEEN, SEEN_NAMES, type SeenName } from './messages/screens/seenOnClient';
 export { SHELL } from './messages/screens/shell';
 export { SHOULDER_CARD } from './messages/screens/shoulderCard';
 export { RELEASE, START } from './messages/screens/start';
@@ -154,7 +157,15 @@ export { STYLE_BOOK } from './messages/screens/styleBook';
 export { TABLE } from './messages/screens/table';
 export { WEDGE_CARDS } from './messages/screens/wedgeCards';
 export { WORN } from './messages/screens/worn';
-export { alterationWords } from './messages/words/alterations';
+export {
+  ALTERED_EDGES,
+  alterationWords,
+  BOUND_TITLES,
+  heightWords,
+  placeWords,
+  seamEdgeTitles,
+  seamTitle,
+} from './messages/words/alterations';
 export { inSentence } from './messages/words/inSentence';
 export { LEVEL_TITLES, LEVEL_WORDS } from './messages/words/levels';
 export { MEASUREMENT_WORDS } from './messages/words/measurements';
@@ -166,6 +177,7 @@ export {
   type Client,
   type ClientEntry,
   type ComparisonDraft,
+  type DraftNotes,
   type OwnStyle,
   openClient,
   openDraftOf,
@@ -181,6 +193,7 @@ export {
   type Fitting,
   type FittingOutcome,
   inForce,
+  type KeptAlteration,
   outcomesOf,
 } from './model/fittings';
 export { followed, type Outside } from './model/follow';

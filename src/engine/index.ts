@@ -12,6 +12,7 @@ export {
   type SeamHeight,
   type SeamName,
 } from './alterations/alteration';
+export { carriedOver } from './alterations/carryOver';
 export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
 export { shareOverSeams } from './alterations/shareOverSeams';
 export { type Block, partingWedges } from './block/block';
@@ -54,6 +55,7 @@ export { type SmoothLine, xAt } from './geometry/smoothLine';
 export { edgesAt, innerEdge, outerEdge } from './pieces/edgeLookup';
 export type { EdgeNodePlace } from './pieces/edgeNodes';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './pieces/piece';
+export { rightSideUp } from './pieces/rightSideUp';
 export { checkStyle } from './style/checkStyle';
 export {
   balancedWedge,

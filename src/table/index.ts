@@ -9,8 +9,9 @@ export { type CanvasLayout, layOut, layoutOf, lineHeight, type ShownBlocks } fro
 export type { Viewport } from './layout/viewport';
 export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/closedUp/ClosedPart';
-export { ClosedUp, type Picked } from './view/closedUp/ClosedUp';
+export { ClosedUp } from './view/closedUp/ClosedUp';
 export type { SeamLengths } from './view/closedUp/SeamLengthTexts';
+export type { EdgePull, Picked } from './view/closedUp/useEdgePull';
 export { DraftCanvas } from './view/DraftCanvas';
 export { GarmentSketch, type SketchFrame } from './view/GarmentSketch';
 export { pathThrough } from './view/paths';

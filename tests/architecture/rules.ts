@@ -70,7 +70,8 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ...['store', 'storage/records', 'storage', 'offline', 'components/fields', 'components'],
     ...['styles/window', 'styles/measure', 'styles/draft', 'styles'],
     ...['measure/figure', 'help', 'measure/rows', 'measure'],
-    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft', 'worn/view', 'worn', 'fit'],
+    ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft'],
+    ...['worn/view', 'worn', 'fit/fittings', 'fit'],
     ...['cut/choices', 'cut/print', 'cut/media', 'cut', 'shell/book', 'shell/notices', 'shell'],
   ],
 };

@@ -1,14 +1,17 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
 import { Suspense, useState } from 'react';
-import { FIT, PROOFS, pieceLabel } from '../../document';
-import type { ClosedAt } from '../../engine';
-import { ClosedUp, type Picked, type PointedOut } from '../../table';
+import { alterationsOf, changeFittings, FIT, PROOFS, pieceLabel } from '../../document';
+import { type ClosedAt, type Draft, type Piece, rightSideUp, SIDES } from '../../engine';
+import { ClosedUp, type EdgePull, type Picked, type PointedOut } from '../../table';
 import { ErrorBoundary } from '../components/ErrorBoundary';
+import { today } from '../components/formatDay';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
-import { useDraft, useOpen, useStore } from '../store/storeContext';
+import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
+import { type PressedSeam, pressedSeam, pulledAlteration } from './fittings/pressedSeam';
+import { withAlterations } from './fittings/withAlterations';
 import { Headline } from './Headline';
 import { lengthsOn } from './lengthsOn';
 import { sayOpenDarts } from './openDarts';
@@ -16,6 +19,7 @@ import { PanelWidths } from './PanelWidths';
 import { ProofTable } from './ProofTable';
 import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
 
+const Fittings = lazyPart(async () => (await import('./fittings/Fittings')).default);
 const AsWorn = lazyPart(async () => (await import('../worn/AsWorn')).default);
 
 const HELD_AT: readonly ClosedAt[] = ['top', 'waist', 'hem'];
@@ -29,7 +33,12 @@ export function FitStep() {
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
   const point = (pointer: Pointer): void => setRow(row?.key === pointer.key ? null : pointer);
+  const [pressed, setPressed] = useState<PressedSeam | null>(null);
+  const pull = useEdgeAlteration();
+  const isAltered = alterationsOf(savedDraft.fittings).length > 0;
+  const unaltered = isAltered ? draftOfSide(client, { style: savedDraft.style }, null) : null;
   const pick = (picked: Picked): void => {
+    setPressed(pressedSeam(draft, picked));
     const { seams, closedDarts } = draft.proof;
     if ('edge' in picked) {
       const row = seams.find(({ a, b }) =>
@@ -74,6 +83,8 @@ export function FitStep() {
             lengths={lengthsOn(passed ?? row?.place ?? null, draft, unit)}
             nameOf={pieceLabel}
             onPick={pick}
+            earlier={unaltered ? sameHalves(unaltered, draft) : null}
+            pull={pull}
           />
           {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, unit)].map((sentence) => (
             <p key={sentence} className="hint">
@@ -84,6 +95,11 @@ export function FitStep() {
         <div className="proofs">
           <Headline seams={seams} crossings={crossings} girths={girths} unit={unit} />
           <IssueList issues={draft.issues} />
+          <ErrorBoundary part="section" book={kept}>
+            <Suspense>
+              <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} />
+            </Suspense>
+          </ErrorBoundary>
           {[seams, crossings, girths].map((proof) => (
             <ProofTable
               key={proof.title}
@@ -107,4 +123,32 @@ export function FitStep() {
       </ErrorBoundary>
     </>
   );
+}
+
+/** Pulling an edge in the drawing makes an alteration of its seam there, shown in passing until it is let go. */
+function useEdgeAlteration(): EdgePull {
+  const { client } = useOpen();
+  const draft = useCommittedDraft();
+  const show = useStore((state) => state.show);
+  const keep = useStore((state) => state.keep);
+  const drop = useStore((state) => state.drop);
+  const pull = (picked: Picked, mm: number): boolean => {
+    const alteration = pulledAlteration(draft, picked, mm, client.unit);
+    if (!alteration) drop();
+    else show((book) => changeFittings(book, (all) => withAlterations(all, [alteration], today())));
+    return alteration !== null;
+  };
+  return {
+    onPull: pull,
+    onKeep: (picked, mm) => {
+      if (pull(picked, mm)) keep({ code: 'alterationAdded', kind: 'seam' });
+    },
+    onDrop: drop,
+  };
+}
+
+/** The pieces of a draft by the names they have in another: those of one half stand for either where that has both. */
+function sameHalves(before: Draft, now: Draft): readonly Piece[] {
+  if (before.halves || !now.halves) return before.pieces;
+  return SIDES.flatMap((side) => before.pieces.map((piece) => rightSideUp(side, piece, before.pieces)));
 }

@@ -41,7 +41,7 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
       return ALTERATIONS.seam({ seam, heights, side });
     }
     case 'length': {
-      const [upper, lower] = alteration.between.map((bound) => BOUNDS[bound]);
+      const [upper, lower] = alteration.between.map((bound) => BOUND_TITLES[bound]);
       return ALTERATIONS.length({
         between: ALTERATIONS.between({ upper: upper ?? '', lower: inSentence(lower ?? '') }),
         amounts: placed(alteration.at, ALTERATIONS.shortened),
@@ -50,7 +50,7 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
     }
     case 'edge':
       return ALTERATIONS.length({
-        between: ALTERATIONS.edges[alteration.edge],
+        between: ALTERED_EDGES[alteration.edge],
         amounts: placed(alteration.at, ALTERATIONS.raised),
         side,
       });
@@ -71,7 +71,7 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
 }
 
 /** A seam or dart to begin a line: "Front 2 / Front 3", "Side seam", "Centre back", "Bust dart". */
-function seamTitle(seam: SeamName, style: AlterationContext['style']): string {
+export function seamTitle(seam: SeamName, style: AlterationContext['style']): string {
   if (seam.kind === 'dart') return wedgeNameOf(seam.wedge, style);
   const [a, b] = seam.pieces;
   if (a.kind === 'panel' && b.kind === 'panel') {
@@ -82,7 +82,7 @@ function seamTitle(seam: SeamName, style: AlterationContext['style']): string {
 }
 
 /** What each edge of a seam is called: of a centre seam the halves, of a dart its legs. */
-function seamEdgeTitles(seam: SeamName): readonly [string, string] {
+export function seamEdgeTitles(seam: SeamName): readonly [string, string] {
   if (seam.kind === 'dart') return ALTERATIONS.legs;
   const [a, b] = seam.pieces;
   return seamIsCentre(seam) ? ALTERATIONS.halves : [panelTitle(a), panelTitle(b)];
@@ -99,11 +99,11 @@ const panelTitle = (panel: PanelName): string =>
   );
 
 /** A place within a sentence: "centre back", "the side", "Front 2 / Front 3". */
-const placeWords = (place: AlteredPlace, style: AlterationContext['style']): string =>
+export const placeWords = (place: AlteredPlace, style: AlterationContext['style']): string =>
   place.kind === 'landmark' ? ALTERATIONS.places[place.name] : seamTitle(place, style);
 
 /** A height on a seam: "waist", "1½ in below the waist". */
-function heightWords(height: SeamHeight, unit: LengthUnit): string {
+export function heightWords(height: SeamHeight, unit: LengthUnit): string {
   if (height.kind === 'level') return LEVEL_WORDS[height.level];
   const length = formatLength(Math.abs(height.mm), unit, { withUnit: true });
   return height.mm < 0 ? ALTERATIONS.aboveWaist({ length }) : ALTERATIONS.belowWaist({ length });
@@ -120,7 +120,8 @@ function amountWords(seam: SeamName, a: number, b: number, written: (mm: number)
   return a === 0 || b === 0 ? ALTERATIONS.alone({ taken }) : taken;
 }
 
-const BOUNDS: Readonly<Record<LengthBound, string>> = catalogue({
+/** Between what a garment is shortened, to begin a line. */
+export const BOUND_TITLES: Readonly<Record<LengthBound, string>> = catalogue({
   top: 'Top edge',
   ...LEVEL_TITLES,
   hem: 'Hem',
@@ -156,7 +157,6 @@ const ALTERATIONS = catalogue({
     side: 'the side',
     centreBack: 'centre back',
   },
-  edges: { top: 'Top edge', hem: 'Hem', neckline: 'Neckline', armhole: 'Armhole' },
   bustPoint: 'Bust point',
   belowWaist: ({ length }: { length: string }) => `${length} below the waist`,
   aboveWaist: ({ length }: { length: string }) => `${length} above the waist`,
@@ -180,4 +180,12 @@ const ALTERATIONS = catalogue({
         : `lowered ${length} at ${place}`,
   out: ({ by, length }: Amount) => (by > 0 ? `${length} farther out` : `${length} farther in`),
   down: ({ by, length }: Amount) => (by > 0 ? `${length} lower` : `${length} higher`),
+});
+
+/** Edges that are raised, to begin a line. */
+export const ALTERED_EDGES = catalogue({
+  top: 'Top edge',
+  hem: 'Hem',
+  neckline: 'Neckline',
+  armhole: 'Armhole',
 });

@@ -1,6 +1,6 @@
 // The panels closed up as worn, from centre front round the side to centre back, with one place highlighted.
 
-import { type CSSProperties, type PointerEvent, useMemo } from 'react';
+import { type CSSProperties, useMemo } from 'react';
 import { TABLE } from '../../../document';
 import {
   type ClosedAt,
@@ -13,14 +13,11 @@ import {
   partsOf,
   placePoint,
 } from '../../../engine';
+import { closedPath } from '../paths';
 import { fitNames, type PlacedPart } from './ClosedName';
 import { ClosedPart, type PointedOut } from './ClosedPart';
 import { type SeamLengths, SeamLengthTexts } from './SeamLengthTexts';
-
-/** An edge by its place in the piece's list, or a closed dart by its wedge. */
-export type Picked =
-  | { readonly piece: string; readonly edge: number }
-  | { readonly piece: string; readonly wedge: string };
+import { type EdgePull, type Picked, useEdgePull } from './useEdgePull';
 
 interface ClosedUpProps {
   readonly draft: Draft;
@@ -31,11 +28,14 @@ interface ClosedUpProps {
   readonly nameOf: (piece: Piece) => string;
   /** Is called when a seam or a closed dart is pressed. The rows of the proof do the same for the keyboard. */
   readonly onPick: (picked: Picked) => void;
+  /** Drawn under the present lines, panel by panel; null where they are the same. */
+  readonly earlier: readonly Piece[] | null;
+  readonly pull: EdgePull;
 }
 
 const ROOM_MM = 14;
 
-export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick }: ClosedUpProps) {
+export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, earlier, pull }: ClosedUpProps) {
   const { pieces, halves } = draft;
   const placed = useMemo(
     () => placedParts(pieces, halves ? closeUpWhole(halves, at) : closeUp(pieces, at), at),
@@ -47,14 +47,8 @@ export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick }: Clo
       part.rows.flatMap(({ points }) => points.map((point) => placePoint(placement, point))),
     ),
   );
+  const pulled = useEdgePull(placed, onPick, pull);
   if (!box) return null;
-  const pick = ({ target }: PointerEvent): void => {
-    if (!(target instanceof Element)) return;
-    const [edge, wedge] = [target.getAttribute('data-edge'), target.getAttribute('data-wedge')];
-    const piece = target.closest('[data-piece]')?.getAttribute('data-piece');
-    if (piece && edge !== null) onPick({ piece, edge: Number(edge) });
-    else if (piece && wedge !== null) onPick({ piece, wedge });
-  };
   const [width, height] = [box.right - box.left + 2 * ROOM_MM, box.foot - box.top + 2 * ROOM_MM];
   return (
     <svg
@@ -62,7 +56,7 @@ export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick }: Clo
       style={{ '--most': `${mostMm}px` } as CSSProperties}
       role="img"
       aria-label={halves ? TABLE.closedWhole : TABLE.closedHalf}
-      onPointerUp={pick}
+      {...pulled}
       viewBox={`${box.left - ROOM_MM} ${box.top - ROOM_MM} ${width} ${height}`}
     >
       {placed.map((each) => (
@@ -75,6 +69,7 @@ export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick }: Clo
           name={nameOf(each.piece)}
         />
       ))}
+      {earlier ? <EarlierLines placed={placed} earlier={earlier} /> : null}
       {pointedOut?.kind === 'seam' && lengths ? (
         <SeamLengthTexts placed={placed} seam={pointedOut} lengths={lengths} />
       ) : null}
@@ -90,6 +85,24 @@ function placedParts(pieces: readonly Piece[], placements: readonly Placement[],
     const part = piece && partsOf(piece, at)[placement.part];
     return piece && part ? [{ piece, part, placement }] : [];
   });
+}
+
+/** The outlines that panels had before, where the same part of them lies now. */
+function EarlierLines({
+  placed,
+  earlier,
+}: {
+  readonly placed: readonly PlacedPart[];
+  readonly earlier: readonly Piece[];
+}) {
+  const outlines = placed.flatMap(({ piece, placement }) => {
+    const was = earlier.find(({ id }) => id === piece.id);
+    if (!was || placement.part > 0) return [];
+    return closedPath(
+      was.edges.flatMap(({ points }) => points.slice(0, -1)).map((point) => placePoint(placement, point)),
+    );
+  });
+  return <path className="earlier-lines" d={outlines.join('')} />;
 }
 
 function Crossing({

@@ -1,0 +1,190 @@
+// Fit, Fittings: the dated list of what fittings change, and the forms that make an alteration.
+
+import { useState } from 'react';
+import {
+  addFitting,
+  type Change,
+  changeFittings,
+  FITTINGS,
+  type Fitting,
+  heightWords,
+  openClient,
+  openDraftOf,
+  outcomesOf,
+  seamTitle,
+  setAlteration,
+} from '../../../document';
+import type { Alteration } from '../../../engine';
+import { today } from '../../components/formatDay';
+import { draftOfSide, useOpen, useStore } from '../../store/storeContext';
+import '../../styles/fittings.css';
+import { AlterationForm } from './AlterationForm';
+import { CarryOver } from './CarryOver';
+import { DraftNotesPart } from './DraftNotesPart';
+import { FittingEntry } from './FittingEntry';
+import { GapForm } from './GapForm';
+import type { PressedSeam } from './pressedSeam';
+import { SeenForm } from './SeenForm';
+import { type AlterationKind, alterationSeen, seamAt, startOf } from './startAlteration';
+import { withAlterations } from './withAlterations';
+
+type Open =
+  | { readonly kind: 'new'; readonly start: Alteration }
+  | {
+      readonly kind: 'change';
+      readonly fitting: number;
+      readonly alteration: number;
+      readonly start: Alteration;
+    }
+  | { readonly kind: 'gaps' | 'seen' };
+
+const KINDS: readonly AlterationKind[] = ['seam', 'length', 'edge', 'bustPoint'];
+
+export default function Fittings({ pressed }: { readonly pressed: PressedSeam | null }) {
+  const { client } = useOpen();
+  const kept = useStore((state) => state.history.present);
+  const change = useStore((state) => state.change);
+  const drop = useStore((state) => state.drop);
+  const [open, setOpen] = useState<Open | null>(null);
+  const [formKey, setFormKey] = useState(0);
+  const savedDraft = openDraftOf(openClient(kept));
+  const { fittings, style } = savedDraft;
+  const { unit } = client;
+  // What is under way is not in the list yet.
+  const draft = draftOfSide(openClient(kept), savedDraft, null);
+  const outcomes = outcomesOf(fittings, draft);
+  const made = outcomes.filter(({ applied }) => applied).length;
+  const refused = outcomes.filter(({ code }) => code !== null && code !== 'switchedOff').length;
+  const begin = (next: Open | null): void => {
+    setOpen(next);
+    setFormKey(formKey + 1);
+  };
+  const edit = (what: Change, next: (all: readonly Fitting[]) => readonly Fitting[]): void => {
+    // The form would show its alteration over another list, and what it shows is not to be kept twice.
+    if (open) begin(null);
+    drop();
+    change(what, (book) => changeFittings(book, next));
+  };
+  const add = (added: readonly Alteration[]): void => {
+    const kind = added[0]?.kind ?? 'seam';
+    edit({ code: 'alterationAdded', kind }, (all) => withAlterations(all, added, today()));
+  };
+  return (
+    <section className="fittings" aria-labelledby="fittings-title">
+      <h3 id="fittings-title">{FITTINGS.title}</h3>
+      <p className="hint">{FITTINGS.intro}</p>
+      {fittings.length === 0 ? (
+        <p>{FITTINGS.none}</p>
+      ) : (
+        <p role="status">
+          {FITTINGS.sum({ count: made, refused })} {made > 0 ? FITTINGS.oldLine : null}
+        </p>
+      )}
+      {fittings.map((fitting, i) => (
+        <FittingEntry
+          // biome-ignore lint/suspicious/noArrayIndexKey: a fitting is told by its place in the list
+          key={i}
+          fitting={fitting}
+          index={i}
+          outcomes={outcomes.filter((each) => each.fitting === i)}
+          style={style}
+          unit={unit}
+          onChange={edit}
+          onEdit={(alteration) => {
+            const start = fitting.alterations[alteration];
+            if (start) begin({ kind: 'change', fitting: i, alteration, start });
+          }}
+        />
+      ))}
+      {pressed ? (
+        <p className="pressed-seam">
+          <span>
+            {FITTINGS.pressed({
+              seam: seamTitle(pressed.seam, style),
+              height: heightWords(pressed.height, unit),
+            })}
+          </span>
+          <button
+            type="button"
+            onClick={() => begin({ kind: 'new', start: seamAt(pressed.seam, pressed.height, 0) })}
+          >
+            {FITTINGS.alterHere}
+          </button>
+        </p>
+      ) : null}
+      {open === null ? (
+        <div className="add-alteration">
+          <h4>{FITTINGS.add}</h4>
+          <p>
+            {KINDS.map((kind) => (
+              <button
+                key={kind}
+                type="button"
+                onClick={() => begin({ kind: 'new', start: startOf(kind, draft, style) })}
+              >
+                {FITTINGS.kinds[kind]}
+              </button>
+            ))}
+            {(['gaps', 'seen'] as const).map((kind) => (
+              <button key={kind} type="button" onClick={() => begin({ kind })}>
+                {FITTINGS.kinds[kind]}
+              </button>
+            ))}
+            <button
+              type="button"
+              onClick={() => edit({ code: 'fittingAdded' }, (all) => addFitting(all, today()))}
+            >
+              {FITTINGS.newFitting}
+            </button>
+          </p>
+        </div>
+      ) : null}
+      {open?.kind === 'new' ? (
+        <AlterationForm
+          key={formKey}
+          start={open.start}
+          isKept={false}
+          draft={draft}
+          style={style}
+          unit={unit}
+          withIt={(book, alteration) =>
+            changeFittings(book, (all) => withAlterations(all, [alteration], today()))
+          }
+          onMake={(alteration) => add([alteration])}
+          onCancel={() => begin(null)}
+        />
+      ) : null}
+      {open?.kind === 'change' ? (
+        <AlterationForm
+          key={formKey}
+          start={open.start}
+          isKept={true}
+          draft={draft}
+          style={style}
+          unit={unit}
+          withIt={(book, alteration) =>
+            changeFittings(book, (all) => setAlteration(all, open.fitting, open.alteration, alteration))
+          }
+          onMake={(alteration) =>
+            edit({ code: 'alterationSet', kind: alteration.kind }, (all) =>
+              setAlteration(all, open.fitting, open.alteration, alteration),
+            )
+          }
+          onCancel={() => begin(null)}
+        />
+      ) : null}
+      {open?.kind === 'gaps' ? (
+        <GapForm draft={draft} style={style} unit={unit} onMake={add} onCancel={() => begin(null)} />
+      ) : null}
+      {open?.kind === 'seen' ? (
+        <SeenForm
+          unit={unit}
+          onTake={(seen, mm) => begin({ kind: 'new', start: alterationSeen(seen, mm, draft, style) })}
+          onCancel={() => begin(null)}
+        />
+      ) : null}
+      <CarryOver />
+      <DraftNotesPart />
+    </section>
+  );
+}
