@@ -1,19 +1,12 @@
-// One whole draft: tape and style in; blocks, pieces, proof and everything there is to say out.
+// Drafts a style for a body that is alike on both sides: blocks, pieces, what the checks measure on them, and all issues.
 
 import { refused } from '../alterations/alteration';
-import {
-  applyAlterations,
-  type CentreLines,
-  type HalfAlterations,
-  type HalfOutcomes,
-  planAlterations,
-} from '../alterations/alterDraft';
+import type { CentreLines, HalfAlterations, HalfOutcomes } from '../alterations/alterDraft';
 import { correctedBody } from '../alterations/correctedBody';
 import type { Block } from '../block/block';
-import { checkClosure } from '../block/closure';
 import { type Level, levelsOf } from '../block/lines/levels';
 import { shapingAt } from '../block/shaping';
-import { checkBody } from '../body/body';
+import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { armholeOf } from '../checks/armhole';
 import { bandIssues } from '../checks/bandWalk';
@@ -28,25 +21,16 @@ import { shoulderContinuity } from '../checks/shoulderContinuity';
 import { sidePushedOut } from '../checks/sidePushedOut';
 import { type BaseDraft, type DraftSpan, makeBaseDraft } from '../edges/baseDraft';
 import { levelEdges } from '../edges/levelEdges';
-import { withBandsMated } from '../extras/bandParts';
 import { extraPieces } from '../extras/extras';
-import { shoulderBands } from '../extras/shoulderBand';
-import { withSleeve } from '../extras/sleeve';
-import { crossingsOf } from '../panels/crossings';
-import { cutApart } from '../panels/cutApart';
-import { heightOn } from '../panels/raisedSeam';
-import { type TruedSeam, trueSeam } from '../panels/truing';
-import { cutPieces } from '../pieces/cutPieces';
 import { type EdgeNodePlace, nodesOf, type OutlinedPanel } from '../pieces/edgeNodes';
-import { finishedSeam } from '../pieces/finishedSeam';
 import type { Piece } from '../pieces/piece';
 import { checkStyle } from '../style/checkStyle';
 import { lacedBlocks } from '../style/openings';
 import type { EdgeNodeName, Style } from '../style/style';
-import { checkHem } from '../style/turnedHem';
 import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName, Side } from '../terms/names';
 import { cutAgain } from './cutAgain';
+import { LEAST_HEIGHT_MM, type MadePieces, makePieces } from './makePieces';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -61,7 +45,10 @@ export interface Draft {
   readonly nodes: readonly EdgeNodePlace[];
   /** Front panels from the centre, then back panels from the centre. */
   readonly pieces: readonly Piece[];
-  /** Shoulder bands, sleeves, modesty panel, facings and straps: cut like the panels; of the proof only what is sewn to the panels' top edge. */
+  /**
+   * Shoulder bands, sleeves, modesty panel, facings and straps. They are cut like the panels; the proof has only those seams of them
+   * that are sewn to the panels' top edge.
+   */
   readonly extras: readonly Piece[];
   readonly proof: {
     readonly ledger: readonly LedgerRow[];
@@ -71,7 +58,7 @@ export interface Draft {
     readonly edges: readonly EdgeContinuityRow[];
   };
   readonly issues: readonly Issue[];
-  /** What became of each alteration asked for, in the same order; on a half, null for what is done on the other. */
+  /** The outcome of each alteration asked for, in the same order; on a half, null for one that is made on the other. */
   readonly alterations: HalfOutcomes;
   /** The lines of the centre edges where alterations may have moved them; left out where none were asked for. */
   readonly centres?: CentreLines;
@@ -82,12 +69,9 @@ export interface Draft {
   readonly halves?: Readonly<Record<Side, Draft>>;
 }
 
-/** The least height of a garment that has room for its seams. mm */
-const LEAST_HEIGHT_MM = 40;
-
 /**
- * Drafts a style for a body. Never throws on any numbers: what cannot be made is left out and said in `issues`,
- * with the field, panel, wedge or level it stands at. Pure: same input, same output, to the bit.
+ * Drafts a style for a body, all lengths mm. It never throws, whatever the numbers: what cannot be made is left out, and an issue
+ * names the field, panel, wedge or level that keeps it from being made. Pure: the same input gives the same output, to the bit.
  */
 export function draft(measurements: Measurements, style: Style, alterations: HalfAlterations = []): Draft {
   const { panels, isCut } = draftPanels(measurements, style, alterations);
@@ -100,7 +84,7 @@ export function draft(measurements: Measurements, style: Style, alterations: Hal
   };
 }
 
-/** A draft without what lies beside its panels, but for the bands above them; `isCut` tells whether it came as far as cutting. */
+/** The same without facings, modesty panel and straps. `isCut` is false where something keeps the draft from being cut. */
 export function draftPanels(
   measurements: Measurements,
   style: Style,
@@ -137,67 +121,65 @@ export function draftPanels(
 
   const drafted = cutAgain(body, style, levels, asAsked);
   issues.push(...drafted.issues);
-  const plan = planAlterations(drafted.baseDraft, style, alterations);
-  const { blocks, edges, span } = plan?.baseDraft ?? drafted.baseDraft;
-  const apart = plan ? cutApart(blocks, style, levels, edges, span) : drafted.apart;
-  const altered = plan && applyAlterations(plan, apart, style.allowances);
-  const { baseDraft, panels: cutPanels, seams: untrued } = altered ?? { ...drafted, ...apart };
-  const seams = untrued.map((seam) =>
-    trueSeam(seam, levels, heightOn(seam, span.waist), crossingsOf(seam, baseDraft)),
-  );
-  const closure = checkClosure(blocks, style);
-  issues.push(...apart.issues, ...tooShort(seams), ...tooSteep(seams), ...closure.issues, ...checkHem(style));
-  const cut = cutPieces(cutPanels, seams, style, baseDraft, closure.onFold, issues);
-  const finished = seams.map((seam) => finishedSeam(seam, cut.referenceTo));
-  const sleeved = withSleeve(body.upperArm, style, cut.pieces);
-  const bands = baseDraft.bands
-    ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, sleeved.panels)
-    : { pieces: [], issues: [] };
-  const pieces = withBandsMated(sleeved.panels, bands.pieces);
-  const armhole = baseDraft.shoulders ? armholeOf(pieces, baseDraft.shoulders.front.underarm.y) : null;
-  const fit = altered ? withEaseAltered(style, levels, altered.girths) : { style, levels };
-  issues.push(...cut.issues, ...cautions(body, fit.style, fit.levels, finished, span.top, armhole));
-  const sewn = [...finished, ...cut.darts.map((seam) => finishedSeam(seam, cut.referenceTo))];
-  issues.push(
-    ...(altered?.issues ?? []),
-    ...bands.issues,
-    ...sleeved.issues,
-    ...sewingIssues(pieces, sewn, levels),
-    ...sidePushedOut([blocks.front, blocks.back], style, levels),
-    ...bandIssues({ pieces, extras: bands.pieces }),
-  );
-  const ledger = girthLedger(
-    levels,
-    (level) => shapingAt(level, [blocks.front, blocks.back]),
-    pieces,
-    pieces.length === apart.expectedCount,
-    levelEdges(baseDraft),
-    altered,
-  );
-  issues.push(...panelsUnlike(pieces, ledger));
-  const beside = [...bands.pieces, ...sleeved.sleeve];
-  const panels: Draft = {
-    levels,
-    blocks,
-    span,
-    nodes: nodesOn(baseDraft, cut.made),
-    laced: lacedBlocks(style.closure),
-    pieces,
-    extras: beside,
-    proof: {
-      ledger,
-      seams: [...seamWalk(sewn, pieces), ...joinedWalk(pieces, beside)],
-      closedDarts: dartWalk(pieces),
-      edges: [...edgeContinuity(sewn, pieces), ...shoulderContinuity(pieces)],
-    },
-    issues,
-    alterations: corrected.outcomes.map((outcome, i) => outcome ?? altered?.outcomes[i] ?? null),
-    ...(altered ? { centres: altered.centres } : {}),
+  const made = makePieces(body, style, levels, drafted, alterations);
+  const panels = {
+    ...checkedPanels(body, style, levels, made, issues),
+    alterations: corrected.outcomes.map((outcome, i) => outcome ?? made.altered?.outcomes[i] ?? null),
   };
   return { panels, isCut: true };
 }
 
-/** Style and levels with what alterations add to the girths counted as ease, as the wearer feels it. */
+/** The draft of pieces that were made, with what the checks measure on them; `before` are the issues that came up till then. */
+function checkedPanels(
+  body: Body,
+  style: Style,
+  levels: readonly Level[],
+  made: MadePieces,
+  before: readonly Issue[],
+): Omit<Draft, 'alterations'> {
+  const { baseDraft, altered, pieces, bands, seams } = made;
+  const { blocks, span } = made.planned;
+  const sewn = [...seams, ...made.darts];
+  const extras = [...bands, ...made.sleeve];
+  const armhole = baseDraft.shoulders ? armholeOf(pieces, baseDraft.shoulders.front.underarm.y) : null;
+  const worn = altered ? withEaseAltered(style, levels, altered.girths) : { style, levels };
+  const ledger = girthLedger(
+    levels,
+    (level) => shapingAt(level, [blocks.front, blocks.back]),
+    pieces,
+    pieces.length === made.expectedCount,
+    levelEdges(baseDraft),
+    altered,
+  );
+  return {
+    levels,
+    blocks,
+    span,
+    nodes: nodesOn(baseDraft, made.outlined),
+    laced: lacedBlocks(style.closure),
+    pieces,
+    extras,
+    proof: {
+      ledger,
+      seams: [...seamWalk(sewn, pieces), ...joinedWalk(pieces, extras)],
+      closedDarts: dartWalk(pieces),
+      edges: [...edgeContinuity(sewn, pieces), ...shoulderContinuity(pieces)],
+    },
+    issues: [
+      ...before,
+      ...made.panelIssues,
+      ...cautions(body, worn.style, worn.levels, seams, span.top, armhole),
+      ...made.besideIssues,
+      ...sewingIssues(pieces, sewn, levels),
+      ...sidePushedOut([blocks.front, blocks.back], style, levels),
+      ...bandIssues({ pieces, extras: bands }),
+      ...panelsUnlike(pieces, ledger),
+    ],
+    ...(altered ? { centres: altered.centres } : {}),
+  };
+}
+
+/** Style and levels with what alterations add to the girths added to the ease, because that is the ease that the wearer feels. */
 function withEaseAltered(
   style: Style,
   levels: readonly Level[],
@@ -217,19 +199,6 @@ const nodesOn = ({ edges, shoulders }: BaseDraft, made: readonly OutlinedPanel[]
 
 /** Where a shouldered block's neckline and armhole are given a height. */
 const SHOULDERED_NODES: readonly EdgeNodeName[] = ['centreFront', 'underarm'];
-
-/** Seams at which top edge and hem come too near each other. */
-function tooShort(seams: readonly TruedSeam[]): Issue[] {
-  return seams
-    .map(({ seam, edges }) => ({ seam: seam.identity, height: edges.hem.y - edges.top.y }))
-    .filter(({ height }) => height < LEAST_HEIGHT_MM)
-    .map(({ seam, height }) =>
-      issue('garmentTooShort', { height, least: LEAST_HEIGHT_MM }, { seam, field: 'hemBelow' }),
-    );
-}
-
-const tooSteep = (seams: readonly TruedSeam[]): Issue[] =>
-  seams.filter(({ steep }) => steep).map(({ seam }) => issue('edgeTooSteep', {}, { seam: seam.identity }));
 
 const notDrafted = (alterations: HalfAlterations): HalfOutcomes =>
   alterations.map((each) => each && refused('notDrafted'));
