@@ -1,4 +1,4 @@
-// What a block drafted again does otherwise than its style asks, because what came out first could not be cut.
+// How a block is drafted otherwise than its style asks, where the draft as asked could not be cut.
 
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';

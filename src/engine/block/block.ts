@@ -88,7 +88,7 @@ export function draftBlock(
   );
   for (const wedge of wedges) {
     const faults = checkExtent(wedge, block, levels, top);
-    issues.push(...(faults.length > 0 ? faults : saidOf(wedge, intakeOf.get(wedge.id), amendments)));
+    issues.push(...(faults.length > 0 ? faults : amendedIssues(wedge, intakeOf.get(wedge.id), amendments)));
   }
   for (const level of amendments.room[block].keys())
     issues.push(issue('wedgesTakeLess', { least: LEAST_PANEL_MM }, { block, level }));
@@ -143,8 +143,8 @@ const atStations = (wedge: Wedge, { stations }: Amendments): Wedge => {
   return moved ? { ...wedge, stationAt: { ...wedge.stationAt, ...moved } } : wedge;
 };
 
-/** What is said of a dart that comes out otherwise than its style asks: one with nothing to take, or closed before its edge. */
-function saidOf(
+/** A note for a dart that is drafted otherwise than its style asks: left out because it takes nothing, or closed before its edge. */
+function amendedIssues(
   wedge: Wedge,
   intake: ReadonlyMap<LevelName, number> | undefined,
   { extents, leftOut }: Amendments,
@@ -156,7 +156,7 @@ function saidOf(
   return extents.has(wedge.id) ? [issue('dartClosedEarly', {}, place)] : [];
 }
 
-/** Where it leans in above the bust it is a cone like the wedges. */
+/** The side line, mm; where it leans in above the bust, it opens like a cone, as the wedges do. */
 function sideLine(levels: readonly Level[], width: ReadonlyMap<LevelName, number>): SmoothLine {
   const bust = levels.find(({ name }) => name === 'bust');
   return lineDown(
@@ -169,10 +169,10 @@ function sideLine(levels: readonly Level[], width: ReadonlyMap<LevelName, number
 const centreTakes = (drafted: readonly DraftedWedge[], y: number): number =>
   drafted.reduce((sum, wedge) => sum + (wedge.onCentre ? xAt(wedge.outerLeg, y) : 0), 0);
 
-/** A wedge's run past the over-bust line counts for so much at the most. mm */
+/** Above the over-bust line a wedge's intake changes over so much height at the most. mm */
 const MOST_RUN_MM = 25;
 
-/** What a wedge takes at a height above the bust that goes on straight as it comes up from the bust line, mm. */
+/** The intake at a height above the bust, mm: on the straight line through the intakes at bust and over-bust, at least 0. */
 function onwards(
   intake: ReadonlyMap<LevelName, number> | undefined,
   levels: readonly Level[],
@@ -188,7 +188,7 @@ function onwards(
   return Math.max(0, atBust + ((atAbove - atBust) * height) / (bust.y - above.y));
 }
 
-/** Behind there is no bust point to pass, so that a seam to the armhole may bend all the way from the waist. */
+/** On the back, which has no bust point, a seam to the armhole bends from the waist up instead of from the bust. */
 const upperEndOf = ({ at, edge, intake }: UpperEnd, block: BlockName) => ({
   x: at.point.x + intake / 2,
   y: at.point.y,
@@ -204,7 +204,7 @@ function bustLineOf(block: BlockName, body: Body, levels: readonly Level[], styl
   const half = body.bustPointWidth / 2 - halfOpenAt(block, style.closure);
   if (block === 'front') return half;
   const bust = levels.find((level) => level.name === 'bust') as Level;
-  // A wide lacing gap must not push the back's bust-point line onto the centre edge, nor a slim waist leave no room beyond it.
+  // The back's bust-point line keeps off the centre edge where the lacing gap is wide, and off the side seam where the waist is slim.
   const slimmest = Math.min(...levels.map((level) => level.net.back));
   return Math.min(Math.max(half, bust.net.back / 4), slimmest / 2);
 }

@@ -1,4 +1,4 @@
-// Wedges that stand so near the side at a level that no panel has room between them: where they stand instead.
+// Moves wedges towards the centre at a level where they stand so near the side that no panel has room between them.
 
 import { at } from '../geometry/lists';
 import { xAt } from '../geometry/smoothLine';
@@ -42,7 +42,7 @@ export function movedIn(
   const asked = through.map(({ id }) => style.wedges.find((each) => each.id === id));
   if (!here || through.length !== beside.length || !asked.every((each) => isFree(each, level)))
     return new Map();
-  const wanted = shared(through, asked as Wedge[], level, left, style.balance.cap);
+  const intakes = shared(through, asked as Wedge[], level, left, style.balance.cap);
   let limit = here.net[name];
   const closed = closedPlaces(through, centre, level, here.y);
   for (let i = closed.length - 1; i >= 0; i -= 1) {
@@ -50,12 +50,12 @@ export function movedIn(
     closed[i] = limit;
   }
   if (limit < PANEL_MM) return new Map();
-  const width = wanted.reduce((sum, each) => sum + each, here.net[name] + centre);
+  const width = intakes.reduce((sum, each) => sum + each, here.net[name] + centre);
   let before = centre;
   return new Map(
     through.map(({ id }, i): [string, number] => {
-      const x = at(closed, i) + before + at(wanted, i) / 2;
-      before += at(wanted, i);
+      const x = at(closed, i) + before + at(intakes, i) / 2;
+      before += at(intakes, i);
       return [id, stationOf(x, block.bustLine, width)];
     }),
   );

@@ -1,8 +1,10 @@
-// Turning intake about the bust point: what one wedge gives up is taken by another at the same angle, so the cup stays.
+// Turns intake about the bust point: one wedge takes less and another takes as much more by the angle, so that the cup keeps its
+// shape.
 
 import { distance, type Point } from '../geometry/point';
 import { xAt } from '../geometry/smoothLine';
 import type { LevelName, PerLevel } from '../terms/names';
+import { TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Block } from './block';
 import { dartAngle } from './lines/closedDart';
 import { reaches } from './lines/extent';
@@ -31,11 +33,13 @@ export interface Turned {
 }
 
 /**
- * Turns intake about the bust point of the front. What is turned is a dart from the bust point down (or up) the middle of
- * the wedge: at the levels it crosses on its way it is narrower in proportion, beyond the place nothing changes. Flat widths
- * follow as ever, so the sewn girth stays. Null where there is nothing to turn: a wedge or level the block has not, the
- * bust line itself, more than the wedge takes there, a dart
- * that ends before the level, or one and the same place.
+ * Turns intake about the bust point of the front. What is turned is a dart from the bust point down (or up) the middle of the
+ * wedge: at a level that it crosses it is narrower in proportion to its distance from the bust point, beyond the place nothing
+ * changes. Flat widths follow the intakes, so the sewn girth stays.
+ *
+ * Null where nothing can be turned: the block has no such wedge or level, a place lies on the bust line, the wedge takes less than
+ * `width` there (by over {@link TAPE_TOLERANCE_MM}, since a typed length is rounded), the dart that is to take it ends before the
+ * level, or both places are one.
  */
 export function turnIntake(front: Block, levels: readonly Level[], { from, to, width }: Turn): Turned | null {
   const bust = levels.find(({ name }) => name === 'bust');
@@ -51,7 +55,7 @@ export function turnIntake(front: Block, levels: readonly Level[], { from, to, w
   const reached = (level: Level): boolean => reaches(taking.extent, level.y);
   const goal = levels.find(({ name }) => name === to.level);
   if (!goal || !reached(goal)) return null;
-  if (farFrom === null || farTo === null || !(width > 0) || width > there + HAIR_MM) return null;
+  if (farFrom === null || farTo === null || !(width > 0) || width > there + TAPE_TOLERANCE_MM) return null;
 
   const angleRad = dartAngle(width, Math.hypot(farFrom, width / 2));
   const intakes = new Map(front.wedges.map(({ id, intake }) => [id, new Map(intake)]));
@@ -74,9 +78,6 @@ export function turnIntake(front: Block, levels: readonly Level[], { from, to, w
     ),
   };
 }
-
-/** Typed to the nearest fraction of the tape, all of an intake may come out a hair more than it. */
-const HAIR_MM = 0.5;
 
 /** Width of a dart of an angle whose middle is `depth` long. */
 const widthAt = (angleRad: number, depth: number): number => 2 * depth * Math.tan(angleRad / 2);

@@ -1,5 +1,5 @@
-// Measured front arcs: where the tape was laid across the front from side seam to side seam, the front's part of the girth
-// is known and need not be taken from the style.
+// Measured front arcs: an arc is the front's part of a girth, taped across the front from side seam to side seam. It is used instead
+// of the style's share.
 
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
@@ -16,12 +16,13 @@ const FRONT_ARCS = [
 /** Parts of the girth that a draft can carry; the same span as a style's own share. */
 const POSSIBLE = { least: 0.2, most: 0.8 } as const;
 
-/** Side seams outside this stand oddly far forward or back. Our own bound, no source. */
+/** Usual parts of the girth; outside these the side seam stands unusually far forward or back. Our own bounds, no source. */
 const USUAL = { least: 0.4, most: 0.6 } as const;
 
 /**
- * The arcs that were measured, mm by level. One that cannot be the front's part of its girth is a blocking issue, an odd
- * one a warning, both with the usual or possible span in mm. Arcs whose girth is missing or absurd are left to the girth's own issue.
+ * The arcs that were measured, mm by level. An arc that cannot be the front's part of its girth has a blocking issue with the possible
+ * span in mm, an unusual one a warning with the usual span. An arc whose girth is missing or no number has neither, because the
+ * girth has an issue of its own.
  */
 export function frontArcsOf(measurements: Measurements): {
   frontArc: { readonly [level in LevelName]?: number };

@@ -10,7 +10,7 @@ interface Definition<Name extends string, Needed extends boolean> {
   readonly group: MeasurementGroup;
   /** A draft cannot be made without it. */
   readonly needed: Needed;
-  /** A value outside this span (mm) is refused as a slip of the tape or the keyboard. */
+  /** A value outside this span, mm, is refused as a mistake in measuring or typing. */
   readonly least: number;
   readonly most: number;
 }

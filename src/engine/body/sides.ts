@@ -1,5 +1,5 @@
-// How a body differs left to right: the left's part of each girth, and levels that sit lower on the right. From it come two
-// bodies alike in themselves, each of which drafts one half.
+// How a body differs left to right: the left's part of each girth, and levels that lie lower on the right. Each half is drafted for a
+// body of its own that is alike on both sides.
 
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName, PerLevel, Side } from '../terms/names';
@@ -17,7 +17,7 @@ export interface BodySides {
   readonly rightLower: { readonly [level in SideLevel]?: number };
 }
 
-/** Beyond these a slip of the tape is likelier than a body; our own bounds. */
+/** Values outside these are more likely mistakes in measuring; our own bounds. Shares as fractions, lengths in mm. */
 export const SIDES_SPANS = { leftShare: [0.4, 0.6], rightLower: [-60, 60] } as const;
 
 const GIRTHS = ['overBust', 'bust', 'underBust', 'waist', 'highHip', 'hip'] as const satisfies LevelName[];
@@ -53,8 +53,9 @@ export const differs = ({ leftShare, rightLower }: BodySides): boolean =>
   Object.values(rightLower).some((lower) => lower !== 0);
 
 /**
- * The body that is like one side all round: girths twice that side's part, levels where that side has them. What the left
- * and the right body measure adds up to twice the girth. Lengths are taken to be measured down the left.
+ * The measurements of a body that is alike on both sides and has one side's parts: girths are twice that side's part, levels lie where
+ * that side has them. The girths of the left and the right body add up to twice the measured ones. Lengths are those of the left;
+ * the right's are longer by `rightLower`.
  */
 export function bodyOfSide(
   measurements: Measurements,

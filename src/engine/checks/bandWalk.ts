@@ -38,7 +38,7 @@ export function bandWalk({
   return halves ? SIDES.flatMap((side) => rowOf(side, halves[side])) : rowOf(null, { pieces, extras });
 }
 
-/** A band that differs more from the panels it is sewn to wants to be drafted anew rather than eased; common practice, no source. mm */
+/** A band that differs by more than this from the panels it is sewn to cannot be eased to them; common practice, no source. mm */
 const UNEVEN_MM = inches(0.25);
 
 /** A warning where the bands of a half do not fit its panels. */

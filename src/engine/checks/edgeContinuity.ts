@@ -1,4 +1,4 @@
-// The edge run: does top edge or hem run straight across each sewn seam? Read off the finished outlines.
+// Edge continuity: the angle at which top edge and hem run across each sewn seam, read off the finished outlines.
 
 import type { Point } from '../geometry/point';
 import type { FinishedSeam } from '../pieces/finishedSeam';
@@ -17,7 +17,7 @@ export interface EdgeContinuityRow {
   readonly at: { readonly piece: PieceIdentity; readonly point: Point };
 }
 
-/** Two rows a seam, top and hem; seams with a piece missing are left out. */
+/** Two rows for each seam, of top edge and hem. A seam of which a piece was not made has none. */
 export function edgeContinuity(
   seams: readonly FinishedSeam[],
   pieces: readonly Piece[],

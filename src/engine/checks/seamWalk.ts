@@ -1,4 +1,5 @@
-// The seam walk: one mate rolled along the other on the finished panels, as a maker does before she cuts.
+// The seam walk: the lengths of the two mates of each seam, measured on the finished panels. A maker lays one mate along the other
+// before cutting.
 
 import { polylineLength } from '../geometry/polyline';
 import { edgeAt } from '../pieces/edgeLookup';
@@ -19,7 +20,7 @@ export interface SeamWalkRow {
   /** Lengths of the finished sew lines, mm. */
   readonly lengthA: number;
   readonly lengthB: number;
-  /** So much longer `b` is asked to be, and eased to `a`, mm: 0 but at a shoulder. */
+  /** How much longer `b` is than `a` as asked for, and eased to it, mm: 0 but at a shoulder. */
   readonly ease: number;
   /** How far the mates differed before truing, mm, a − b. */
   readonly lengthDifference: number;

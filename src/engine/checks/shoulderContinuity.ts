@@ -1,5 +1,5 @@
-// The edge run over the shoulder seam: does the neckline, and does the armhole, run straight across it? Read off the finished
-// outlines of front and back.
+// Edge continuity across the shoulder seam: the angles of neckline and armhole there, read off the finished outlines of front and
+// back.
 
 import type { Point } from '../geometry/point';
 import type { Edge, Piece } from '../pieces/piece';

@@ -1,4 +1,4 @@
-// Base draft and panels, drafted again with less where balanced wedges leave a panel too narrow or a dart shuts at an edge.
+// Drafts and cuts the blocks again with smaller wedges, where balanced wedges leave a panel too narrow or a dart shuts at an edge.
 
 import { type Amendments, NO_AMENDMENTS } from '../block/amendments';
 import type { Level } from '../block/lines/levels';
@@ -15,20 +15,20 @@ import type { BlockName, LevelName } from '../terms/names';
 export interface CutDraft {
   readonly baseDraft: BaseDraft;
   readonly apart: PanelsApart;
-  /** What is said of the base draft. */
+  /** Issues of the base draft. */
   readonly issues: readonly Issue[];
 }
 
-/** So often a draft is tried again; the first that has no blocking issue is taken. */
+/** A draft is tried again so many times at the most; the first one without a blocking issue is taken. */
 const MOST_ROUNDS = 6;
 
-/** Beyond what a panel lacks, a wedge gives way by so much more, so that few rounds settle it. mm */
+/** A wedge leaves so much more room than a panel lacks, so that few rounds are needed. mm */
 const MORE_ROOM_MM = 0.5;
 
 /**
  * Cuts a base draft into panels. Where a balanced wedge leaves a panel too narrow, the wedges of that block leave more room at
- * that level and the side seam takes what they let go; a dart that opens too little at an edge is closed before it, or left out
- * where there is no room for that. Each is said. A draft that is blocked all the same stays as it came out first.
+ * that level and the side seam takes the rest; a dart that opens too little at an edge is closed before it, or left out where
+ * there is no room for that. A note tells of each. Of drafts that are all blocked, the first of those with the fewest errors is taken.
  */
 export function cutAgain(
   body: Body,
@@ -60,7 +60,7 @@ const errorsOf = ({ apart: { issues } }: CutDraft): number =>
 
 const isBlocked = (draft: CutDraft): boolean => errorsOf(draft) > 0;
 
-/** What to do otherwise the next time; the same amendments where nothing would help. */
+/** The amendments for the next round; the same object where there is nothing more to amend. */
 function amend(draft: CutDraft, amendments: Amendments, style: Style): Amendments {
   const { baseDraft, apart } = draft;
   const extents = new Map(amendments.extents);
@@ -102,7 +102,7 @@ const leftAt = (issues: readonly Issue[], block: BlockName, level: LevelName): n
     0,
   );
 
-/** The point that an open dart has from its style; the other end shuts where it takes nothing. */
+/** The point that the style sets for an open dart. */
 const OWN_POINT: Partial<Record<WedgeKind, DartEnd>> = { openAtHem: 'upper', openAtTop: 'lower' };
 
 /** A closed dart that is shorter is a pleat. mm */
@@ -113,7 +113,7 @@ const hasRoom = ({ upper, lower }: ShutExtent): boolean =>
 
 type ShutExtent = PanelsApart['shut'][number]['extent'];
 
-/** Where panels are too narrow and by how much, mm; below the waist it is what is taken there that counts. */
+/** Where panels are too narrow, and by how much, mm. A panel too narrow below the waist counts at the waist, whose intake decides. */
 function narrowPlaces(
   issues: readonly Issue[],
   { joinedSide }: Style,

@@ -39,7 +39,7 @@ export function extraPieces(
     const edge = lacedEdge(block, pieces);
     return edge ? [...modestyOf(style, edge, edge), ...facingOf(style, edge)] : [];
   });
-  return together([...behind, ...strapOf(style)]);
+  return gather([...behind, ...strapOf(style)]);
 }
 
 /** The same where the halves differ, of the pieces of each: facings are cut for each half, right side up, the others for both. */
@@ -61,7 +61,7 @@ export function extrasOfHalves(
     );
     return [...modesty, ...facings];
   });
-  return together([...behind, ...strapOf(style)]);
+  return gather([...behind, ...strapOf(style)]);
 }
 
 /** A piece, or why there is none. */
@@ -70,7 +70,7 @@ interface Cut {
   readonly issues: readonly Issue[];
 }
 
-const together = (cut: readonly Cut[]): ExtraPieces => ({
+const gather = (cut: readonly Cut[]): ExtraPieces => ({
   pieces: cut.flatMap(({ piece }) => (piece ? [piece] : [])),
   issues: cut.flatMap(({ issues }) => issues),
 });

@@ -82,5 +82,5 @@ function squareAcross(
   return met ? [{ ...mark, at: met.at, edge: 'outer' }] : [];
 }
 
-/** The chords of parallel curves do not lie square across from each other to the last hair. mm */
+/** How much farther than the facing is wide its inner edge is looked for: chords of parallel curves are not exactly parallel. mm */
 const CLOSE_MM = 1;

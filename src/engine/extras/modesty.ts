@@ -35,8 +35,8 @@ export function modestyShape(
     hem: endProfile([...edge.centre].reverse(), edge.hem, overlap),
     length: polylineLength(edge.centre),
   });
-  const [under, over] = [endsOf(left), endsOf(right)];
-  if (!under.top || !under.hem || !over.top || !over.hem) return null;
+  const [leftEnds, rightEnds] = [endsOf(left), endsOf(right)];
+  if (!leftEnds.top || !leftEnds.hem || !rightEnds.top || !rightEnds.hem) return null;
   const middle = overlap + gap / 2;
   const place = (sign: 1 | -1, base: number, way: 1 | -1, { across, up }: Place): Point => ({
     x: middle + sign * (gap / 2 + across),
@@ -44,12 +44,12 @@ export function modestyShape(
   });
   // Both profiles begin at their laced edge; the gap between is crossed straight.
   const top = [
-    ...[...over.top].reverse().map((each) => place(1, 0, 1, each)),
-    ...under.top.map((each) => place(-1, 0, 1, each)),
+    ...[...rightEnds.top].reverse().map((each) => place(1, 0, 1, each)),
+    ...leftEnds.top.map((each) => place(-1, 0, 1, each)),
   ];
   const hem = [
-    ...[...under.hem].reverse().map((each) => place(-1, under.length, -1, each)),
-    ...over.hem.map((each) => place(1, over.length, -1, each)),
+    ...[...leftEnds.hem].reverse().map((each) => place(-1, leftEnds.length, -1, each)),
+    ...rightEnds.hem.map((each) => place(1, rightEnds.length, -1, each)),
   ];
   const [topRight, topLeft, footLeft, footRight] = [first(top), last(top), first(hem), last(hem)];
   if (topLeft.y >= footLeft.y || topRight.y >= footRight.y) return null;

@@ -1,4 +1,4 @@
-// Where a grain line finds room in an outline that has no lines of its draft to go by.
+// Finds room for a grain line in an outline.
 
 import { at, last } from './lists';
 import type { Point } from './point';
@@ -7,14 +7,15 @@ import { crossingsAt } from './polyline';
 /** Places across the outline's width that are tried. */
 const TRIED = 24;
 
-/** The line keeps this part of its room at either end. */
+/** This part of the room is left free at either end of the line. */
 const CLEAR = 0.12;
 
-/** It need not be longer than this part of the longest there is; the rest is for keeping off the edges beside it. */
+/** Lines at least this part of the longest are compared by their distance from the edges beside them. */
 const LONG_ENOUGH = 0.6;
 
 /**
- * An upright line inside a closed ring, well clear of the edges on both sides, and a little shorter than its room.
+ * An upright line inside a closed ring: of those long enough, the one farthest from the edges on both sides; a little shorter than its
+ * room.
  *
  * @param holes closed rings inside the first one, such as darts, that the line keeps out of
  */

@@ -15,8 +15,8 @@ import { type Seam, seamEdgeOf } from './seamEdge';
 export function joinSides(front: Panel, back: Panel, y: number): Panel | null {
   if (front.number === 1 || back.number === 1) return null;
   const side = straightDown(xAt(front.outer, y));
-  const onFront = (line: SmoothLine): SmoothLine => between(side, line, front.outer);
-  const onBack = (line: SmoothLine): SmoothLine => between(side, back.outer, line);
+  const onFront = (line: SmoothLine): SmoothLine => movedByWidth(side, line, front.outer);
+  const onBack = (line: SmoothLine): SmoothLine => movedByWidth(side, back.outer, line);
   return {
     ...front,
     ...identifyPiece('sidePanel', front.block, front.number),
@@ -48,8 +48,8 @@ export function backSeamOf(joined: Panel, back: readonly Panel[]): Seam[] {
   ];
 }
 
-/** `from` moved out by the width between two lines of a block. */
-const between = (from: SmoothLine, outer: SmoothLine, inner: SmoothLine): SmoothLine =>
+/** A line moved by the width from `outer` to `inner` at every height: away from the centre where `inner` lies farther out. */
+const movedByWidth = (from: SmoothLine, outer: SmoothLine, inner: SmoothLine): SmoothLine =>
   combine(from, 1, combine(outer, 1, inner, -1), 1);
 
 function moved(dart: PanelDart, innerLeg: SmoothLine, outerLeg: SmoothLine): PanelDart {

@@ -1,4 +1,4 @@
-// Where the nodes of top edge and hem can be taken hold of: on the edges as the panels have them.
+// The places of the nodes of top edge and hem on the edges of the finished panels, where a user drags them.
 
 import type { DraftedEdge } from '../edges/edgeLine';
 import { at, first, last } from '../geometry/lists';

@@ -10,10 +10,12 @@ export interface EdgeRow {
   readonly points: readonly Point[];
   /** The part of the shoulder seam that it is. */
   readonly shoulder?: ShoulderPart | undefined;
-  /** So much longer than its mate it is, mm. */
+  /** How much longer it is than its mate, mm. */
   readonly ease?: number | undefined;
-  /** Closed distances of its two ends, as the panel's edge counts them, mm; null for a shoulder, and for the part of a neckline or
-   * armhole that does not meet the edge as drafted. They meet it in one place only: at the centre and at the underarm. */
+  /**
+   * Sewn distances of its two ends, as the panel's edge counts them, mm. Null for a shoulder, and for the part of a neckline or an
+   * armhole that does not meet the edge as drafted; a neckline meets it at the centre only, an armhole at the underarm only.
+   */
   readonly sewnDistance: readonly [number, number] | null;
 }
 

@@ -1,4 +1,4 @@
-// A seam of finished pieces, with what truing did to it: all that the checks need to know of how the pieces came about.
+// A seam of finished pieces, with what truing changed on it: all that the checks know of how the pieces were made.
 
 import { turnAt } from '../panels/seamCrossing';
 import type { SeamEdge } from '../panels/seamEdge';

@@ -9,6 +9,7 @@ import { crossingsUp, uprightInside } from '../geometry/uprightInside';
 import type { Panel, PanelDart } from '../panels/panel';
 import type { TruedEdge } from '../panels/truing';
 
+/** Least distance of the grain line from edges and darts. mm */
 const GRAIN_CLEAR_MM = 4;
 
 /** An end is moved back in so many steps until it keeps clear. */
@@ -17,12 +18,12 @@ const STEPS = 24;
 /** A grain line shorter than this part of its panel's height cannot be laid true along the warp. */
 const LEAST_PART = 0.25;
 
-/** A line elsewhere on the panel is taken only where it is so many times as long. */
+/** A line elsewhere on the panel replaces the usual one only where it is so many times as long. */
 const WORTH_MOVING = 2;
 
 /**
  * A vertical line through the middle of the panel at the waist (or at the end nearest to it), of its widest part where darts
- * lie on it, kept clear of edges and darts. Where that leaves hardly any line, it stands wherever there is room.
+ * lie on it, kept clear of edges and darts. Where that line is shorter than {@link LEAST_PART} of the panel, a longer one elsewhere is taken.
  *
  * @param outline the panel's sew line, its end not repeated
  */

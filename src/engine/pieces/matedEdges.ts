@@ -1,4 +1,4 @@
-// Where the edges of panels stand on the outlines that were made, and so which edge of which piece each is sewn to.
+// References to edges: the piece that an edge of a panel belongs to and its index there, and so the mate of each edge.
 
 import type { Panel } from '../panels/panel';
 import type { SeamEdge } from '../panels/seamEdge';

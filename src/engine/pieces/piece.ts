@@ -31,11 +31,11 @@ export interface Edge extends EdgePlace {
   readonly isSideSeam: boolean;
   /** The edge it is sewn to. */
   readonly mate: EdgeReference | null;
-  /** So much longer than its mate it is cut, and eased to it, mm; left out where the two are of one length. */
+  /** How much longer it is cut than its mate, to which it is eased, mm; left out where the two are of one length. */
   readonly ease?: number | undefined;
   /** Seam allowance, mm. */
   readonly allowance: number;
-  /** The sew line, both ends in; the last point is the first of the next edge. */
+  /** The sew line with both its ends; its last point is the first of the next edge. */
   readonly points: readonly Point[];
 }
 

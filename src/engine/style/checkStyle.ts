@@ -10,9 +10,9 @@ import { WEDGE_FIELDS } from './wedgeFields';
 import { kindFrom } from './wedgeKind';
 
 /**
- * Blocking issues at the field that cannot be drafted; empty when the style can be. A number out of its span carries
- * the span as `least` and `most`; a choice that is not among those there are, a part that is missing or a wedge's id
- * that another one has carries no span. The wedges of the right half are not looked at.
+ * A blocking issue for each field that cannot be drafted; none where the style can be. For a number out of its span it has the span as
+ * `least` and `most`; for an unknown word, a missing part or a wedge's id that another wedge has, it has no values. The wedges of
+ * the right half are not checked.
  */
 export function checkStyle(style: Style): Issue[] {
   const given = record(style);
@@ -112,7 +112,7 @@ function checkLevels(
     }
 }
 
-/** A wedge of a kind that there is not is checked as one that has its points. */
+/** Checks a wedge; one of an unknown kind is checked as a wedge of the kind that has its points. */
 function checkWedge(wedge: Unchecked, path: string, issues: Issue[]): void {
   const { kind, station } = wedge;
   const known = typeof kind === 'string' && Object.hasOwn(WEDGE_FIELDS, kind);

@@ -18,7 +18,7 @@ export interface ShoulderFrame {
   readonly tip: Point;
   /** The shoulder line falls by this angle going outwards, rad. */
   readonly angle: number;
-  /** So much longer than the other block's it is, and eased to it, mm: 0 in front. */
+  /** How much longer it is than the other block's shoulder line, to which it is eased, mm: 0 in front. */
   readonly ease: number;
   /** Top of the centre line as drafted, and the angle at which the neckline leaves it, rad. */
   readonly centre: Heading;
@@ -136,7 +136,7 @@ function inwardOf(block: BlockName, body: Body, { armholeIn }: Shoulders, tip: n
   return Math.min(tip - least, Math.max(tip - most, (USUAL_WIDTH[block] * body.bust) / 2 - open));
 }
 
-/** How far a curve reaches along its two ends' directions, as a part of the way between them: near a quarter of an ellipse. */
+/** Length of a curve's handles as a part of the way between its ends: with .55 it is nearly a quarter of an ellipse. */
 const ROUND = 0.55;
 /** Below its inward point the armhole is fuller in front than behind. */
 const LOWER_ROUND = { front: 0.66, back: 0.52 } as const;

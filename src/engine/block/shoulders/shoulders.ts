@@ -1,4 +1,4 @@
-// The part of a shouldered block above the over-bust line, and what keeps a style from having it.
+// The shoulders of both blocks, above the over-bust line, and the issues of a style or body that cannot have them.
 
 import type { Body } from '../../body/body';
 import type { Shoulders, Style } from '../../style/style';
@@ -30,7 +30,7 @@ const LEAST_ARMHOLE_MM = 60;
 const MOST_PARTINGS = 2;
 
 /**
- * The shoulders of both blocks; null when the style has none, or cannot have them, which a blocking issue says.
+ * The shoulders of both blocks; null where the style has none, and where it cannot have them, with a blocking issue.
  *
  * @param top height of the level top edge, mm
  */
@@ -43,7 +43,7 @@ export function shouldersOf(
   const { shoulders } = style;
   if (!shoulders) return { shouldered: null, issues: [] };
   const asBand = shoulders.bandAbove !== undefined;
-  const issues = hindrances(style);
+  const issues = styleFaults(style);
   const chest = levels[0];
   const frames =
     chest &&
@@ -67,7 +67,7 @@ export function shouldersOf(
     issues.push(issue('shoulderWedges', {}, { block: 'back', wedge }));
   return {
     shouldered: issues.length > 0 ? null : { frames, ends },
-    issues: [...issues, ...estimates(body, style)],
+    issues: [...issues, ...estimateNotes(body, style)],
   };
 }
 
@@ -82,8 +82,11 @@ function underarmsOf(
   return { front: { x: chest.net.front, y }, back: { x: chest.net.back, y } };
 }
 
-/** What in the style itself stands against shoulders: a wedge that is not told where to end, and a side panel in one, as a side seam must part the armhole. */
-function hindrances(style: Style): Issue[] {
+/**
+ * Blocking issues of a style that cannot have shoulders: it has a wedge that does not say where it ends, or a side panel in one,
+ * although a side seam must part the armhole.
+ */
+function styleFaults(style: Style): Issue[] {
   const issues: Issue[] = [];
   if (style.topFrom !== 'overBust') issues.push(issue('shoulderNeedsTop', {}, { field: 'topFrom' }));
   // A band is cut with its wedges sewn up, whatever the panels below it are.
@@ -127,7 +130,7 @@ function tooSmall(body: Body, shoulders: Shoulders, frames: Shouldered['frames']
 }
 
 /** A note where the armpit's height was estimated. */
-const estimates = (body: Body, { shoulders }: Style): Issue[] =>
+const estimateNotes = (body: Body, { shoulders }: Style): Issue[] =>
   body.underarmToWaist === null && shoulders?.bandAbove === undefined
     ? [issue('armholeEstimated', { within: UNDERARM_WITHIN_MM }, { field: 'underarmToWaist' })]
     : [];

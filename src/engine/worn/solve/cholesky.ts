@@ -34,12 +34,12 @@ const LEAST_PIVOT = 1e-10;
 export function factorize(factor: Factor, blocks: Float64Array, shift: number): boolean {
   const { tree, front, tops } = factor;
   let top = 0;
-  for (const [q, { own, rows, kids }] of tree.fronts.entries()) {
+  for (const [q, { own, rows, children }] of tree.fronts.entries()) {
     front.fill(0, 0, rows * rows);
     gather(factor, q, blocks, shift);
     if (!eliminate(factor, q)) return false;
-    // What is left stands on the stack in the place of the kids' own.
-    if (kids.length > 0) top = tops[kids[0]!]!;
+    // What is left stands on the stack in the place of the children' own.
+    if (children.length > 0) top = tops[children[0]!]!;
     tops[q] = top;
     leave(factor, q, top);
     top += (rows - own) ** 2;
@@ -47,9 +47,9 @@ export function factorize(factor: Factor, blocks: Float64Array, shift: number): 
   return true;
 }
 
-/** Adds the blocks of the matrix and what the kids left to the lower half of a front. */
+/** Adds the blocks of the matrix and what the children left to the lower half of a front. */
 function gather({ tree, front, stack, tops }: Factor, q: number, blocks: Float64Array, shift: number): void {
-  const { rows, blocks: range, kids, kidRows } = tree.fronts[q]!;
+  const { rows, blocks: range, children, childRows } = tree.fronts[q]!;
   for (let p = range[0]; p < range[1]; p += 1) {
     const [i, j] = [tree.rowIn[p]!, tree.columnIn[p]!];
     const h = 9 * p;
@@ -61,9 +61,9 @@ function gather({ tree, front, stack, tops }: Factor, q: number, blocks: Float64
         for (let b = 0; b < 3; b += 1) front[(i + a) * rows + j + b]! += blocks[h + 3 * a + b]!;
     if (i === j) for (let a = 0; a < 3; a += 1) front[(i + a) * rows + i + a]! += shift;
   }
-  for (let c = 0; c < kids.length; c += 1) {
-    const map = kidRows[c]!;
-    const [from, side] = [tops[kids[c]!]!, 3 * map.length];
+  for (let c = 0; c < children.length; c += 1) {
+    const map = childRows[c]!;
+    const [from, side] = [tops[children[c]!]!, 3 * map.length];
     for (let i = 0; i < map.length; i += 1)
       for (let a = 0; a < 3; a += 1) {
         const row = (map[i]! + a) * rows;

@@ -5,7 +5,7 @@ export interface DissectionNode {
   /** Its own vertices. */
   readonly own: readonly number[];
   /** Indices of the nodes it parts; they stand before it. */
-  readonly kids: readonly number[];
+  readonly children: readonly number[];
 }
 
 /** At most so many vertices are not parted further. */
@@ -32,7 +32,7 @@ export function dissect(
     return stamp;
   };
   const part = (vertices: readonly number[]): number => {
-    if (vertices.length <= LEAF) return nodes.push({ own: vertices, kids: [] }) - 1;
+    if (vertices.length <= LEAF) return nodes.push({ own: vertices, children: [] }) - 1;
     const along = spread(vertices, u) > spread(vertices, v) ? u : v;
     const sorted = [...vertices].sort((a, b) => along[a]! - along[b]! || a - b);
     const middle = Math.floor(sorted.length / 2);
@@ -43,11 +43,11 @@ export function dissect(
     const [a, b] = [touching(low, inHigh), touching(high, inLow)];
     const own = a.length <= b.length ? a : b;
     const parting = mark(own);
-    const kids = [low, high]
+    const children = [low, high]
       .map((list) => list.filter((i) => marks[i]! !== parting))
       .filter((list) => list.length > 0)
       .map(part);
-    return nodes.push({ own, kids }) - 1;
+    return nodes.push({ own, children }) - 1;
   };
   part(neighbours.map((_, i) => i));
   return nodes;

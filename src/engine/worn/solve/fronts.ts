@@ -14,9 +14,9 @@ interface Front {
   readonly coordinates: Int32Array;
   /** Blocks of the matrix that belong to it, from and to. */
   readonly blocks: readonly [from: number, to: number];
-  readonly kids: readonly number[];
-  /** For each kid, where the rows that it leaves stand here. */
-  readonly kidRows: readonly Int32Array[];
+  readonly children: readonly number[];
+  /** For each child, where the rows that it leaves stand here. */
+  readonly childRows: readonly Int32Array[];
 }
 
 /** Fronts in the order of elimination, and the pattern of the matrix. */
@@ -49,7 +49,7 @@ export function makeFronts(
   const [rowIn, columnIn] = [new Int32Array(pattern.blocks), new Int32Array(pattern.blocks)];
   const fronts: Front[] = [];
   let [size, depth, stack, largest, next] = [0, 0, 0, 0, 0];
-  for (const [q, { own, kids }] of nodes.entries()) {
+  for (const [q, { own, children }] of nodes.entries()) {
     const all = [...own, ...borders[q]!];
     for (const [k, i] of all.entries()) local[i] = k;
     const from = next;
@@ -67,31 +67,31 @@ export function makeFronts(
       start: size,
       coordinates: Int32Array.from(all, (i) => 3 * i),
       blocks: [from, next],
-      kids,
-      kidRows: kids.map((kid) => Int32Array.from(borders[kid]!, (i) => 3 * local[i]!)),
+      children,
+      childRows: children.map((child) => Int32Array.from(borders[child]!, (i) => 3 * local[i]!)),
     });
     size += rows * ownRows;
     largest = Math.max(largest, rows);
     depth += (rows - ownRows) ** 2;
     stack = Math.max(stack, depth);
-    for (const kid of kids) depth -= (fronts[kid]!.rows - fronts[kid]!.own) ** 2;
+    for (const child of children) depth -= (fronts[child]!.rows - fronts[child]!.own) ** 2;
   }
   return { pattern, fronts, rowIn, columnIn, size, stack, largest };
 }
 
-/** The later vertices that each node touches, itself or through its kids, in the order of elimination. */
+/** The later vertices that each node touches, itself or through its children, in the order of elimination. */
 function bordersOf(
-  nodes: readonly { readonly own: readonly number[]; readonly kids: readonly number[] }[],
+  nodes: readonly { readonly own: readonly number[]; readonly children: readonly number[] }[],
   neighbours: readonly (readonly number[])[],
   position: Int32Array,
 ): number[][] {
   const borders: number[][] = [];
   let done = 0;
-  for (const { own, kids } of nodes) {
+  for (const { own, children } of nodes) {
     done += own.length;
     const found = new Set<number>();
     for (const i of own) for (const j of neighbours[i]!) if (position[j]! >= done) found.add(j);
-    for (const kid of kids) for (const j of borders[kid]!) if (position[j]! >= done) found.add(j);
+    for (const child of children) for (const j of borders[child]!) if (position[j]! >= done) found.add(j);
     borders.push([...found].sort((a, b) => position[a]! - position[b]!));
   }
   return borders;
