@@ -3,7 +3,7 @@
 import { type Draft, draftWhole, type LevelName, type Measurements, type Style } from '../../src/engine';
 import { checkBody } from '../../src/engine/body/body';
 import { makeWornBody, type WornBody } from '../../src/engine/worn/body/wornBody';
-import { type Making, USUAL_CLOTH } from '../../src/engine/worn/cloth/garmentEnergy';
+import { type Construction, USUAL_CLOTH } from '../../src/engine/worn/cloth/garmentEnergy';
 import { fieldsOf } from '../../src/engine/worn/measure/fields';
 import { type FitFigures, figuresOf } from '../../src/engine/worn/measure/figures';
 import { type DrapeChoice, type Draped, draping } from '../../src/engine/worn/solve/drape';
@@ -23,7 +23,7 @@ export function bodyFor(measurements: Measurements, hollow: number | null = null
   return makeWornBody(body, hollow);
 }
 
-export function makingOf(drafted: Draft, { closure }: Style): Making {
+export function constructionOf(drafted: Draft, { closure }: Style): Construction {
   const open = (block: 'front' | 'back') => (closure[block] === 'lacing' ? closure.lacingGap / 2 : null);
   return {
     open: { front: open('front'), back: open('back') },
@@ -50,6 +50,8 @@ export function wear(
   choice: Partial<DrapeChoice> = {},
 ): Worn {
   const drafted = draftWhole(drawn, style);
-  const draped = toEnd(draping(drafted.pieces, body, makingOf(drafted, style), { width: 12, ...choice }));
+  const draped = toEnd(
+    draping(drafted.pieces, body, constructionOf(drafted, style), { width: 12, ...choice }),
+  );
   return { draped, figures: figuresOf(draped, fieldsOf(draped), body, drafted.levels) };
 }

@@ -1,5 +1,6 @@
 // Applies alterations to a draft, between balancing and truing: to its edges before the blocks are cut apart, to its panels after.
 
+import type { LevelPath } from '../block/lines/levels';
 import type { BaseDraft } from '../edges/baseDraft';
 import { reachOf } from '../edges/baseDraft';
 import type { SmoothLine } from '../geometry/smoothLine';
@@ -15,7 +16,7 @@ import { alterPanels, lineOf } from './alterPanels';
 import { isWithinSpans } from './checkAmounts';
 import { type ClosedHalf, closedHalfOf } from './closedHalf';
 import { alterEdges } from './edges';
-import { alteredGirths, type LevelPath, levelPath } from './girths';
+import { alteredGirths, levelPath } from './girths';
 import { planLengths } from './lengths';
 import { letOutIssues } from './letOut';
 import { planSeams } from './seams';

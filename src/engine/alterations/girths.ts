@@ -1,18 +1,11 @@
 // How alterations change the girths, and where the levels lie on the altered panels.
 
-import type { Level } from '../block/lines/levels';
+import type { Level, LevelPath } from '../block/lines/levels';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { raisedHeight } from '../panels/raise';
 import { heightBeside } from '../panels/raisedSeam';
 import type { LevelName } from '../terms/names';
-
-/** Where a level runs over a panel, mm: its heights on both long edges and on its darts. */
-export interface LevelPath {
-  readonly inner: number;
-  readonly outer: number;
-  readonly darts: ReadonlyMap<string, number>;
-}
 
 /** The path of a level over a panel; null where it is level, as drafted. */
 export function levelPath(panel: Panel, y: number): LevelPath | null {

@@ -1,13 +1,13 @@
 // The girth ledger: what the tape would read round the sewn panels, against what it should, and where the difference went.
 
-import type { Level } from '../block/lines/levels';
+import type { Level, LevelPath } from '../block/lines/levels';
 import type { Shaping } from '../block/shaping';
 import type { LevelEdge } from '../edges/levelEdges';
 import { crossingsAt } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
 import type { LevelName } from '../terms/names';
 import { alongEdge } from './alongEdge';
-import { type RaisedLevel, widthAlong } from './raisedWidth';
+import { widthAlong } from './raisedWidth';
 
 export interface LedgerRow {
   readonly level: LevelName;
@@ -32,7 +32,7 @@ export interface AlteredLevels {
   /** mm by level. */
   readonly girths: ReadonlyMap<LevelName, number>;
   /** Where a level runs over a piece; null where it is level. */
-  readonly pathOf: (piece: string, y: number) => RaisedLevel | null;
+  readonly pathOf: (piece: string, y: number) => LevelPath | null;
 }
 
 /** One row a level, top down; widths are measured on the finished outlines. */

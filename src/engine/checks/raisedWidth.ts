@@ -1,23 +1,17 @@
 // The width of a piece along a level that a fitting raised more at one seam than at the next.
 
+import type { LevelPath } from '../block/lines/levels';
 import { first, last } from '../geometry/lists';
 import { distance, type Point } from '../geometry/point';
 import { crossingsAt } from '../geometry/polyline';
 import { innerEdge, outerEdge } from '../pieces/edgeLookup';
 import type { DartLines, Piece } from '../pieces/piece';
 
-/** The heights of a level on the long edges and on the darts of a piece, mm. */
-export interface RaisedLevel {
-  readonly inner: number;
-  readonly outer: number;
-  readonly darts: ReadonlyMap<string, number>;
-}
-
 /**
  * Cloth along a level from edge to edge once the darts are sewn, mm; null where the piece does not reach it, or where it runs
  * through the mouth of an open dart.
  */
-export function widthAlong(piece: Piece, { inner, outer, darts }: RaisedLevel): number | null {
+export function widthAlong(piece: Piece, { inner, outer, darts }: LevelPath): number | null {
   const [from, to] = [placeAt(innerEdge(piece).points, inner), placeAt(outerEdge(piece).points, outer)];
   if (!from || !to) return null;
   const stops = [from];

@@ -10,7 +10,7 @@ import { identityOf, type PieceIdentity } from '../terms/identity';
 import { type LevelName, SIDES, type Side } from '../terms/names';
 import { tapeAt } from './body/surface';
 import { makeWornBody, type WornBody } from './body/wornBody';
-import { type Making, USUAL_CLOTH } from './cloth/garmentEnergy';
+import { type Construction, USUAL_CLOTH } from './cloth/garmentEnergy';
 import { type Fields, fieldsOf } from './measure/fields';
 import { type FitFigures, figuresOf } from './measure/figures';
 import type { PlacedMesh } from './mesh/carriedOver';
@@ -112,14 +112,14 @@ function* wornHalf(
   from: PlacedMesh | undefined,
 ): Generator<void, WornHalf> {
   const levels = drafted.levels.map(({ name, y }) => ({ name, y }));
-  const making: Making = {
+  const construction: Construction = {
     open: { front: openAt(style, 'front'), back: openAt(style, 'back') },
     busk: style.closure.front === 'busk',
     waistY: levels.find(({ name }) => name === 'waist')?.y ?? null,
     bones: true,
     cloth: USUAL_CLOTH,
   };
-  const draped = yield* draping(drafted.pieces, body, making, { width, from });
+  const draped = yield* draping(drafted.pieces, body, construction, { width, from });
   const fields = fieldsOf(draped);
   const figures = draped.rest.atRest ? figuresOf(draped, fields, body, levels) : null;
   return { side, body, draped, fields, levels, figures };

@@ -1,4 +1,5 @@
-// The effect of an arrow key on a handle: along its own axis it moves in the direction of the arrow; across it, up and right increase the value.
+// The effect of an arrow key on a handle: along its own axis it moves in the direction of the arrow; across it, up and right
+// increase the value.
 
 import type { Point } from '../../engine';
 import type { Handle } from '../handles/handle';

@@ -25,7 +25,7 @@ interface BlockDrawingProps {
   readonly nameOf: (piece: Piece) => string;
   /** Height of small text, canvas mm. */
   readonly textMm: number;
-  /** The level in hand, below whose line the widths of the panels are written. */
+  /** The selected level, below whose line the widths of the panels are written. */
   readonly level: LevelName;
   /** A length as it is written there. */
   readonly written: (mm: number) => string;

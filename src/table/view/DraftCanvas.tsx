@@ -18,7 +18,7 @@ import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
 import { EarlierOutlines } from './EarlierOutlines';
 import { HandleMark } from './HandleMark';
-import { goTo, handleEvents, useInHand } from './handleSet';
+import { focusByKey, handleEvents, useHandleSelection } from './handleSet';
 import { JoinedSide } from './JoinedSide';
 import { LevelLines } from './LevelLines';
 import { TapeAlong } from './TapeAlong';
@@ -37,7 +37,7 @@ export interface DraftCanvasProps {
   readonly onSelect: (wedge: string) => void;
   /** The blocks that are drawn, with their handles. */
   readonly blocks: ShownBlocks;
-  /** The level in hand. */
+  /** The selected level. */
   readonly level: LevelName;
   readonly unit: Unit;
   /** There is no room for what is said below the levels' names, nor for a tape beside the drawing. */
@@ -103,10 +103,10 @@ export function DraftCanvas(props: DraftCanvasProps) {
     snapPointsOf(handle, draft),
   );
   const canvas = useRef<SVGSVGElement>(null);
-  const inHand = useInHand(selected);
-  /** Takes a wedge in hand, or a handle that belongs to none. */
-  const take = (held: string, wedge: string | null): void => {
-    inHand.take(held);
+  const selection = useHandleSelection(selected);
+  /** Selects a wedge, or a handle that belongs to none. */
+  const select = (id: string, wedge: string | null): void => {
+    selection.select(id);
     if (wedge) onSelect(wedge);
   };
   const [adding, setAdding] = useState<NewWedge | null>(null);
@@ -124,10 +124,10 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
     return handle && own ? { handle, own } : null;
   };
-  /** The first touch of a handle chooses, the second pulls. */
+  /** Selects the wedge of a handle: the first touch of a handle selects, the second drags. */
   const choose = ({ handle, own }: Found): void => {
     own.focus({ preventScroll: true });
-    take(heldBy(handle), handle.wedge);
+    select(selectionId(handle), handle.wedge);
   };
   const click = (event: PointerEvent<SVGSVGElement>): void => {
     const wedge = onAdd ? newWedgeAt(placeOf(event), draft, layout) : null;
@@ -139,30 +139,32 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const found = target?.closest('[data-handle]') ? nearest(event) : null;
     const id = target?.closest('[data-wedge]')?.getAttribute('data-wedge');
     if (found) choose(found);
-    else if (id) take(id, id);
+    else if (id) select(id, id);
   };
   const pointers = usePointers(canvas, shown.panZoom, click, dragging !== null, breakOff);
   usePreventTouchScroll(canvas, (at) => {
     const found = nearest(at);
-    return found !== null && found.handle.gain.y !== 0 && inHand.held === heldBy(found.handle);
+    return found !== null && found.handle.gain.y !== 0 && selection.selectedId === selectionId(found.handle);
   });
   const [width, height] = [size.width * px, size.height * px];
   const shownHandles = selectedHandles.map(({ id }) => id);
   const stop =
-    inHand.focused !== null && shownHandles.includes(inHand.focused) ? inHand.focused : shownHandles[0];
+    selection.focused !== null && shownHandles.includes(selection.focused)
+      ? selection.focused
+      : shownHandles[0];
   const press = (event: PointerEvent<SVGElement>): void => {
     const found = nearest(event);
     if (!found) return;
     const { handle, own } = found;
-    // A mouse does not scroll by pulling, so it has the edges in hand at once.
-    const isHeld =
+    // A mouse does not scroll by dragging, so it can drag the edges without selecting them first.
+    const isSelected =
       event.pointerType === 'touch'
-        ? inHand.held === heldBy(handle)
+        ? selection.selectedId === selectionId(handle)
         : handle.wedge === null || handle.wedge === selected;
-    // A finger that pulls nothing moves the canvas or scrolls.
-    if (!isHeld && event.pointerType === 'touch') return;
+    // A finger that drags no handle moves the canvas or scrolls.
+    if (!isSelected && event.pointerType === 'touch') return;
     event.stopPropagation();
-    if (isHeld) eventsFor(handle).onPointerDown(event, own);
+    if (isSelected) eventsFor(handle).onPointerDown(event, own);
     else choose(found);
   };
   const dragged = selectedHandles.find((handle) => handle.id === dragging?.id);
@@ -214,7 +216,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
         left={left}
         width={width}
         px={px}
-        inHand={level}
+        selectedLevel={level}
         nameOf={messages.levelTitle}
         noteOf={messages.levelNote}
       />
@@ -230,15 +232,15 @@ export function DraftCanvas(props: DraftCanvasProps) {
           label={messages.handle(handle)}
           shown={messages.value(handle)}
           dragging={handle.id === dragging?.id}
-          held={inHand.held === heldBy(handle)}
+          isSelected={selection.selectedId === selectionId(handle)}
           isStop={handle.id === stop}
           pxPerMm={pxPerMm}
           hitAreaPx={coarse ? 22 : 13}
-          events={handleEvents(eventsFor(handle), press, (key) => goTo(canvas.current, key))}
+          events={handleEvents(eventsFor(handle), press, (key) => focusByKey(canvas.current, key))}
           onFocus={(byKey) => {
-            inHand.focus(handle.id);
+            selection.focus(handle.id);
             if (!byKey) return;
-            take(heldBy(handle), handle.wedge);
+            select(selectionId(handle), handle.wedge);
             shown.show(handle.at);
           }}
         />
@@ -277,5 +279,5 @@ interface Found {
   readonly own: SVGElement;
 }
 
-/** What is in hand while a handle is: its wedge, or the handle itself where it belongs to none. */
-const heldBy = ({ id, wedge }: Handle): string => wedge ?? id;
+/** The id that is selected with a handle: its wedge's, or its own where it belongs to none. */
+const selectionId = ({ id, wedge }: Handle): string => wedge ?? id;

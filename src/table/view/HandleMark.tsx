@@ -10,8 +10,8 @@ interface HandleMarkProps {
   /** The value in the user's unit, for the screen reader. */
   readonly shown: string;
   readonly dragging: boolean;
-  /** It is in hand: a finger pulls it, and on any other it scrolls. */
-  readonly held: boolean;
+  /** A finger drags a selected handle; on any other it scrolls. */
+  readonly isSelected: boolean;
   /** The one of all handles that Tab comes to. */
   readonly isStop: boolean;
   readonly pxPerMm: number;
@@ -30,7 +30,7 @@ export function HandleMark({
   label,
   shown,
   dragging,
-  held,
+  isSelected,
   isStop,
   pxPerMm,
   hitAreaPx,
@@ -41,7 +41,7 @@ export function HandleMark({
   const offset = hitAreaOffset(handle) * px;
   return (
     <g
-      className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}${held ? ' held' : ''}`}
+      className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}${isSelected ? ' held' : ''}`}
       data-handle={handle.id}
       role="slider"
       tabIndex={isStop ? 0 : -1}

@@ -12,7 +12,7 @@ interface LevelLinesProps {
   readonly width: number;
   /** One px in canvas mm. */
   readonly px: number;
-  readonly inHand: LevelName;
+  readonly selectedLevel: LevelName;
   readonly nameOf: (level: LevelName) => string;
   /** What is written below a name; empty for nothing. */
   readonly noteOf: (level: Level, isBeyond: boolean) => string;
@@ -24,7 +24,7 @@ const ABOVE_PX = 5;
 const BELOW_PX = 15;
 
 export const LevelLines = memo(function LevelLines(props: LevelLinesProps) {
-  const { levels, layout, left, width, px, inHand, nameOf, noteOf } = props;
+  const { levels, layout, left, width, px, selectedLevel, nameOf, noteOf } = props;
   return (
     <g className="level-lines">
       {levels.map((level) => {
@@ -34,7 +34,7 @@ export const LevelLines = memo(function LevelLines(props: LevelLinesProps) {
         return (
           <g key={level.name}>
             <line
-              className={`level level-${level.name}${isBeyond ? ' beyond' : ''}${level.name === inHand ? ' in-hand' : ''}`}
+              className={`level level-${level.name}${isBeyond ? ' beyond' : ''}${level.name === selectedLevel ? ' in-hand' : ''}`}
               x1={left}
               x2={left + width}
               y1={y}

@@ -1,30 +1,34 @@
-// The handles as one set: which of them is in hand, and the keys that go from one to the next.
+// The handles as one set: which of them is selected, and the keys that move the focus from one to the next.
 
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { HandleEvents } from '../gestures/useHandleDrag';
 
-interface InHand {
-  /** A wedge, or a handle that belongs to none; null before the first choice. */
-  readonly held: string | null;
-  readonly take: (held: string) => void;
+interface HandleSelection {
+  /** Id of the selected wedge, or of the selected handle where it belongs to no wedge; null before the first choice. */
+  readonly selectedId: string | null;
+  readonly select: (id: string) => void;
   /** The handle that has the focus, or had it last. */
   readonly focused: string | null;
   readonly focus: (handle: string) => void;
 }
 
-/** What was taken in hand; a wedge that is chosen elsewhere is in hand too. */
-export function useInHand(selected: string | null): InHand {
-  const [held, take] = useState<string | null>(null);
+/**
+ * The selection of a set of handles.
+ *
+ * @param selected id of the wedge that is selected outside the set; it becomes selected in it as well
+ */
+export function useHandleSelection(selected: string | null): HandleSelection {
+  const [selectedId, select] = useState<string | null>(null);
   const [focused, focus] = useState<string | null>(null);
   const before = useRef(selected);
   useEffect(() => {
-    if (before.current !== selected && selected !== null) take(selected);
+    if (before.current !== selected && selected !== null) select(selected);
     before.current = selected;
   }, [selected]);
-  return { held, take, focused, focus };
+  return { selectedId, select, focused, focus };
 }
 
-/** Keys that go to another handle, and where to: by so many, or to the first or the last. */
+/** Keys that move the focus, and where to: by so many handles, or to the first or the last. */
 const KEYS: Readonly<Record<string, 1 | -1 | 'first' | 'last'>> = {
   PageDown: 1,
   PageUp: -1,
@@ -32,8 +36,8 @@ const KEYS: Readonly<Record<string, 1 | -1 | 'first' | 'last'>> = {
   End: 'last',
 };
 
-/** Gives the focus to the handle that a key goes to. Whether it was such a key. */
-export function goTo(canvas: SVGSVGElement | null, key: string): boolean {
+/** Moves the focus to the handle that a key goes to; false where it is no such key. */
+export function focusByKey(canvas: SVGSVGElement | null, key: string): boolean {
   const step = KEYS[key];
   const handles = [...(canvas?.querySelectorAll<SVGElement>('[data-handle]') ?? [])];
   const at = handles.indexOf(document.activeElement as SVGElement);
@@ -43,7 +47,7 @@ export function goTo(canvas: SVGSVGElement | null, key: string): boolean {
   return true;
 }
 
-/** The events of a handle that pulls, with what its set does first: a press may only choose, a key may go on to the next. */
+/** The events of a handle within its set: a press goes to `press`, which may only select, and a key may move the focus to another handle. */
 export const handleEvents = (
   own: HandleEvents,
   press: (event: PointerEvent<SVGElement>) => void,

@@ -1,4 +1,5 @@
-// The placement of the tooltip during a drag: near the handle, but not over it, the level line or the wedge that the user watches.
+// Places the tooltip during a drag: near the handle, but not over the handle, nor over the level line or the wedge that the user
+// watches.
 
 import type { ScreenPoint, Size } from '../layout/viewport';
 

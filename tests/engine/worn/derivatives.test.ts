@@ -13,14 +13,14 @@ import { neighboursOf } from '../../../src/engine/worn/solve/neighbours';
 import { substitute } from '../../../src/engine/worn/solve/substitute';
 import { MEAN_BODY } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
-import { bodyFor, makingOf } from '../../support/wornBodies';
+import { bodyFor, constructionOf } from '../../support/wornBodies';
 
 const style = NAMED_STYLES.get('bridal-bodice')?.style;
 if (!style) throw new Error('the style is there');
 const random = randomFrom(8);
 const body = bodyFor(MEAN_BODY);
 const drafted = draftWhole(MEAN_BODY, style);
-const making = makingOf(drafted, style);
+const making = constructionOf(drafted, style);
 const mesh = meshGarment(drafted.pieces, 24);
 const places = placeOn(mesh, body, { front: 0, back: 0 }, { off: -4 });
 for (let i = 0; i < places.length; i += 1) places[i] = (places[i] as number) + 2 * (random() - 0.5);

@@ -4,8 +4,8 @@ import type { Edge, Piece, Point } from '../../../src/engine';
 import type { Surface } from '../../../src/engine/worn/body/surface';
 import { COLUMNS } from '../../../src/engine/worn/body/tape';
 import {
+  type Construction,
   type GarmentEnergy,
-  type Making,
   makeGarmentEnergy,
   USUAL_CLOTH,
 } from '../../../src/engine/worn/cloth/garmentEnergy';
@@ -62,7 +62,7 @@ export const curve = (of: (t: number) => readonly [number, number], count = 60):
 export const straight = (a: readonly [number, number], b: readonly [number, number]): Point[] =>
   curve((t) => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])], 1);
 
-export const BARE: Making = {
+export const BARE: Construction = {
   open: { front: null, back: null },
   busk: false,
   waistY: null,
@@ -76,7 +76,7 @@ export function laidAndAtRest(
   width: number,
   body: ReturnType<typeof roundBody>,
   laid: (x: number, y: number, piece: number) => readonly [number, number, number],
-  making: Making = BARE,
+  construction: Construction = BARE,
 ): { mesh: GarmentMesh; places: Float64Array; garment: GarmentEnergy; rest: Rest } {
   const mesh = meshGarment(pieces, width);
   const places = new Float64Array(3 * mesh.count);
@@ -85,7 +85,7 @@ export function laidAndAtRest(
       laid(mesh.flat[2 * i] as number, mesh.flat[2 * i + 1] as number, mesh.panelOfVertex[i] as number),
       3 * v,
     );
-  const garment = makeGarmentEnergy(mesh, body, making, places);
+  const garment = makeGarmentEnergy(mesh, body, construction, places);
   const rest = toEnd(relaxing(garment, places, { tolerance: 1e-3, mostFactors: 80 }));
   return { mesh, places, garment, rest };
 }

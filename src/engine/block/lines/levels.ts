@@ -20,6 +20,13 @@ export interface Level {
   readonly net: Readonly<Record<BlockName, number>>;
 }
 
+/** Where a level runs over a panel after an alteration, mm: its heights on both long edges, and on each dart by the wedge's id. */
+export interface LevelPath {
+  readonly inner: number;
+  readonly outer: number;
+  readonly darts: ReadonlyMap<string, number>;
+}
+
 /** Half the girth of the cloth and the lacing gap together, mm. */
 export const halfGirth = ({ bodyGirth, ease }: Level): number => (bodyGirth + ease) / 2;
 

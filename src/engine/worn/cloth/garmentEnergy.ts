@@ -13,7 +13,7 @@ import { CLOTH, type ClothStiffness } from './stiffness';
 import { addTapeCurvature, type TapeMarks, tapeEnergy, tapeMarks } from './waistTape';
 
 /** How a garment is closed, and what the cloth is. */
-export interface Making {
+export interface Construction {
   /** Half of what is open at each centre, mm; null where it is closed. */
   readonly open: Readonly<Record<'front' | 'back', number | null>>;
   readonly busk: boolean;
@@ -47,15 +47,15 @@ export interface Equilibrium {
 export function makeGarmentEnergy(
   mesh: GarmentMesh,
   body: Pick<WornBody, 'surface' | 'ground'> & { readonly waistZ: number },
-  making: Making,
+  construction: Construction,
   places: Float64Array,
 ): GarmentEnergy {
-  const membrane = makeMembrane(mesh, making.cloth);
+  const membrane = makeMembrane(mesh, construction.cloth);
   const fixed = new Uint8Array(mesh.count);
   const mirrored = new Uint8Array(mesh.count);
   for (const { kind, panel, sewn } of mesh.lines) {
     if (kind !== 'centre') continue;
-    const open = making.open[panel.piece.block];
+    const open = construction.open[panel.piece.block];
     for (const v of sewn) {
       fixed[v] = 1;
       if (open === null) mirrored[v] = 1;
@@ -65,16 +65,16 @@ export function makeGarmentEnergy(
   const list = emptyStencils();
   addHinges(list, mesh, membrane, mirrored);
   const bones = emptyStencils();
-  const channels = addBones(making.bones ? list : bones, mesh, making.busk);
+  const channels = addBones(construction.bones ? list : bones, mesh, construction.busk);
   const nothing = { ends: new Int32Array(0), parts: new Float64Array(0), heights: new Float64Array(0) };
   return {
     mesh,
     membrane,
     stencils: packed(list),
-    channels: making.bones
+    channels: construction.bones
       ? channels
       : { ends: new Int32Array(0), lengths: new Float64Array(0), stiffness: new Float64Array(0) },
-    marks: making.waistY === null ? nothing : tapeMarks(mesh, making.waistY, body.waistZ),
+    marks: construction.waistY === null ? nothing : tapeMarks(mesh, construction.waistY, body.waistZ),
     ground: groundOf(body.surface, body.ground),
     fixed,
   };

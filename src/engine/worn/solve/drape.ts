@@ -3,7 +3,7 @@
 import type { Piece } from '../../pieces/piece';
 import { zOf } from '../body/shape';
 import type { WornBody } from '../body/wornBody';
-import { type GarmentEnergy, type Making, makeGarmentEnergy } from '../cloth/garmentEnergy';
+import { type Construction, type GarmentEnergy, makeGarmentEnergy } from '../cloth/garmentEnergy';
 import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
 import { type GarmentMesh, meshGarment } from '../mesh/garmentMesh';
 import { placeOn, type Start } from '../mesh/placing';
@@ -50,18 +50,18 @@ function widthsTo(h: number): number[] {
 export function* draping(
   pieces: readonly Piece[],
   body: WornBody,
-  making: Making,
+  construction: Construction,
   { width, from, start, disturb }: DrapeChoice,
 ): Generator<void, Draped> {
   const ground = { ...body, waistZ: zOf(body.levels, 'waist') };
-  const gap = { front: making.open.front ?? 0, back: making.open.back ?? 0 };
+  const gap = { front: construction.open.front ?? 0, back: construction.open.back ?? 0 };
   let placed = from;
   let [steps, factors] = [0, 0];
   for (const each of from ? [width] : widthsTo(width)) {
     const mesh = meshGarment(pieces, each);
     const places = placed ? carriedOver(placed, mesh) : placeOn(mesh, body, gap, start);
     if (placed === from) disturb?.(places);
-    const garment = makeGarmentEnergy(mesh, ground, making, places);
+    const garment = makeGarmentEnergy(mesh, ground, construction, places);
     const rest = yield* relaxing(garment, places, {
       tolerance: each === width ? REST_TOLERANCE : COARSE_TOLERANCE,
       mostFactors: MOST_FACTORS - factors,

@@ -24,20 +24,21 @@ export interface RelaxLimits {
 
 /** The most that a vertex moves in one step, mm. */
 const MOST_STEP_MM = 25;
-/** The factor is renewed after so many steps, or after a step that leaves more of the force. */
+/** The factor is renewed after so many steps. */
 const KEPT_STEPS = 4;
+/** It is renewed at once after a step that leaves more than this part of the net force. */
 const SLOW = 0.35;
-/** Nearer to rest than this the true second derivative is used. */
+/** Where net force over contact force is below this, the true second derivative is used. */
 const NEAR_REST = 0.3;
 const MOST_STEPS = 300;
 const MOST_HALVINGS = 25;
-/** Armijo's condition: a step must win so much of what its slope promises. */
+/** Armijo's condition: a step must lower the energy by at least this part of its length times the slope. */
 const WON = 1e-4;
 
 /**
- * Minimises the energy from the places `X`, which it moves, and pauses before every step, so that a caller may leave off. Far from rest each term of the second derivative is made positive, near
- * rest it is the true one; between factors the BFGS formula corrects the kept one; a line search halves steps (L. Armijo,
- * Pacific Journal of Mathematics 16, 1966).
+ * Minimises the energy from the places `X`, which it moves, and pauses before every step, so that a caller may stop it. Far from rest
+ * each term of the second derivative is made positive, near rest it is the true one; between factors the BFGS formula corrects the
+ * kept one; a line search halves steps (L. Armijo, Pacific Journal of Mathematics 16, 1966).
  */
 export function* relaxing(
   garment: GarmentEnergy,
@@ -51,7 +52,8 @@ export function* relaxing(
   const d = new Float64Array(X.length);
   let at = energyAt(garment, X, G);
   let force = Math.sqrt(dot(G, G));
-  let [factors, since, before, wary] = [0, Number.POSITIVE_INFINITY, force, 0];
+  // Steps since the factor was made; infinite where it is to be renewed.
+  let [factors, stepsKept, before, roundsWithoutTrue] = [0, Number.POSITIVE_INFINITY, force, 0];
   let isTrue = false;
   const residual = (): number => force / Math.max(at.contact, 1e-9);
   const rest = (steps: number): Rest => ({
@@ -60,24 +62,27 @@ export function* relaxing(
     steps,
     factors,
   });
-  /** Renews the factor. True where the matrix could be made positive. */
+  /**
+   * Renews the factor; false where the matrix cannot be made positive. Where the true second derivative is not positive, the next
+   * `roundsWithoutTrue` factors are made without it.
+   */
   const renew = (): boolean => {
-    isTrue = residual() < NEAR_REST && wary <= 0;
+    isTrue = residual() < NEAR_REST && roundsWithoutTrue <= 0;
     curvature.assemble(X, isTrue);
     factors += 1;
     let isPositive = factorize(factor, curvature.blocks, 1e-7);
     if (!isPositive && isTrue) {
       isTrue = false;
-      wary = 2;
+      roundsWithoutTrue = 2;
       curvature.assemble(X, false);
       factors += 1;
       isPositive = factorize(factor, curvature.blocks, 1e-6);
-    } else wary = Math.max(0, wary - 1);
+    } else roundsWithoutTrue = Math.max(0, roundsWithoutTrue - 1);
     if (!isPositive) {
       factors += 1;
       isPositive = factorize(factor, curvature.blocks, 1e-3);
     }
-    since = 0;
+    stepsKept = 0;
     forget(memory);
     return isPositive;
   };
@@ -85,7 +90,7 @@ export function* relaxing(
   for (let step = 0; step < MOST_STEPS; step += 1) {
     if (residual() < limits.tolerance && at.contact > 0) return rest(step);
     yield;
-    if (since >= KEPT_STEPS || (since >= 1 && force > SLOW * before)) {
+    if (stepsKept >= KEPT_STEPS || (stepsKept >= 1 && force > SLOW * before)) {
       if (factors >= limits.mostFactors || !renew()) return rest(step);
     }
     before = force;
@@ -94,7 +99,7 @@ export function* relaxing(
     const slope = dot(G, d);
     if (!(slope < 0)) {
       if (memory.steps.length === 0) return rest(step);
-      since = Number.POSITIVE_INFINITY;
+      stepsKept = Number.POSITIVE_INFINITY;
       continue;
     }
     let length = Math.min(1, MOST_STEP_MM / farthest(d));
@@ -107,9 +112,9 @@ export function* relaxing(
       length *= halvings < 3 ? 0.5 : 0.25;
     }
     if (halvings === MOST_HALVINGS) {
-      if (since === 0 && !isTrue) return rest(step);
-      if (since === 0) wary = 3;
-      since = Number.POSITIVE_INFINITY;
+      if (stepsKept === 0 && !isTrue) return rest(step);
+      if (stepsKept === 0) roundsWithoutTrue = 3;
+      stepsKept = Number.POSITIVE_INFINITY;
       continue;
     }
     remember(memory, [X, next], [G, nextG]);
@@ -117,7 +122,7 @@ export function* relaxing(
     [G, nextG] = [nextG, G];
     at = found;
     force = Math.sqrt(dot(G, G));
-    since += 1;
+    stepsKept += 1;
   }
   return rest(MOST_STEPS);
 }

@@ -1,4 +1,4 @@
-// The lengths of the seam in hand, each beside its own edge in the drawing of the panels closed up.
+// The lengths of the selected seam, each beside its own edge in the drawing of the panels closed up.
 
 import { placePoint } from '../../../engine';
 import type { PlacedPart } from './ClosedName';
