@@ -11,6 +11,10 @@ const UNUSABLE: ReadonlySet<IssueCode> = new Set([
   'sidesOutOfRange',
 ]);
 
+/**
+ * Drafts a client with the alterations of fittings. A measurement that is missing or outside its span, or sides outside theirs, are
+ * faults of the input, each with its path in the client file; everything else is an issue of the draft.
+ */
 export function draftClient(
   { measurements, sides, unit }: FileClient,
   style: Style,

@@ -14,6 +14,7 @@ const placeOf = (name: string): string =>
     ? join(folderOf('dejavu-fonts-ttf'), 'ttf', name)
     : join(folderOf(`@fontsource/${/^noto-sans-[a-z]+/.exec(name)?.[0]}`), 'files', name);
 
+/** The fonts on disk. Reading one that is not installed rejects. */
 export const fontFiles: FontFiles = {
   read: async (name) => new Uint8Array(await readFile(placeOf(name))),
   parts: async (face) =>

@@ -3,6 +3,7 @@
 import { FILES, type ValueKind } from '../messages/book/files';
 import { type Read, refuse } from './fault';
 
+/** The data of a JSON text, without a byte order mark; for any other text one fault, of the input as a whole. */
 export function parseJson(text: string): Read<unknown> {
   try {
     return { ok: true, value: JSON.parse(text.replace(/^\ufeff/, '')) };

@@ -4,6 +4,11 @@
 import type { Style, Wedge } from '../../engine';
 import { byStation } from '../edit/ownStyles';
 
+/**
+ * The text of a style file: JSON with lengths in mm.
+ *
+ * @param name of the style, as it is read back
+ */
 export function writeStyle(name: string, asked: Style): string {
   const style = byStation(asked);
   const { rightWedges } = style;

@@ -62,6 +62,7 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, cl
 const changeOf = (line: BodyLine, mate: 'a' | 'b', seams: readonly PlannedSeam[]): SmoothLine | null =>
   sumOfChanges(seams.filter((each) => isSameLine(each.line, line)).map((each) => each[mate]));
 
+/** Whether two lines of a closed half are one. */
 export function isSameLine(one: BodyLine, other: BodyLine): boolean {
   if (one.kind === 'centre' && other.kind === 'centre') return one.block === other.block;
   if ('wedge' in one && 'wedge' in other) return one.wedge.id === other.wedge.id;

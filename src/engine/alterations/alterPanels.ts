@@ -20,6 +20,7 @@ export interface AlteredPanels {
 /** Edges nearer to each other than this count as meeting. mm */
 const CROSSED_MM = 1;
 
+/** The panels with all planned alterations but those that have to be refused, and their seams. */
 export function alterPanels(
   panels: readonly Panel[],
   seams: readonly Seam[],

@@ -110,4 +110,5 @@ export interface AlterationOutcome {
 
 export const APPLIED: AlterationOutcome = { applied: true, code: null };
 
+/** The outcome of an alteration that was not made. */
 export const refused = (code: RefusalCode): AlterationOutcome => ({ applied: false, code });

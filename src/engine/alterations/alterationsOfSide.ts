@@ -9,6 +9,7 @@ import {
   type SeamName,
 } from './alteration';
 
+/** Whether two names mean one panel. */
 export const samePanel = (one: PanelName, other: PanelName): boolean =>
   one.kind === 'sidePanel' || other.kind === 'sidePanel'
     ? one.kind === other.kind

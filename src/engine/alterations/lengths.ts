@@ -34,6 +34,10 @@ interface PlannedLength {
 /** What is left between two heights is at least this part of what was drafted there; our own bound. */
 const LEAST_LEFT = 0.4;
 
+/**
+ * Plans the alterations of length. One whose level or place the draft does not have is refused, and so are all that would leave less
+ * than {@link LEAST_LEFT} of a stretch.
+ */
 export function planLengths(
   alterations: readonly (Alteration | null)[],
   base: BaseDraft,

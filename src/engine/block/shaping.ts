@@ -9,6 +9,7 @@ export interface Shaping {
   readonly sideSeam: Readonly<Record<BlockName, number>>;
 }
 
+/** The shaping of blocks at a level; all 0 where the level is the bust. */
 export function shapingAt(level: LevelName, blocks: readonly Block[]): Shaping {
   const wedges: Record<string, number> = {};
   const sideSeam = { front: 0, back: 0 };

@@ -21,6 +21,7 @@ interface CentreEdge {
   readonly hem: number;
 }
 
+/** The centre edge of a block of a half; null where its panel was not made. */
 export function centreEdge(half: Draft, name: BlockName): CentreEdge | null {
   const piece = half.pieces.find((each) => each.block === name && each.number === 1);
   const edge = piece && innerEdge(piece);

@@ -26,6 +26,8 @@ interface WholeProof {
 const MOST_APART_MM = 0.05;
 
 /**
+ * What the checks measure on both halves together.
+ *
  * @param levels of the body as it was measured
  * @param apart the halves before their centres were trued, for how far those differed
  * @param drifts how far balance marks of the centre edges moved, mm

@@ -33,6 +33,7 @@ export interface DraftSpan {
   readonly lowest: number;
 }
 
+/** Drafts blocks, top edge, hem and shoulders on the levels, which are not empty, and reports what is wrong with them. */
 export function makeBaseDraft(
   body: Body,
   style: Style,

@@ -24,6 +24,8 @@ export interface PanelsApart {
 }
 
 /**
+ * Cuts both blocks into panels, and finds the seams between them in sewing order.
+ *
  * @param reach heights between which panels must be wide enough, mm
  */
 export function cutApart(

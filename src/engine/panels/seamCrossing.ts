@@ -29,6 +29,7 @@ export interface SeamCrossing {
   readonly end?: { readonly kind: 'follows'; readonly angle: number } | { readonly kind: 'square' };
 }
 
+/** Where a drafted edge crosses a seam; each mate counts it on its own panel. */
 export function seamCrossing(
   seam: Seam,
   edge: DraftedEdge,

@@ -26,6 +26,7 @@ export interface DartLegs {
   readonly outer: readonly Point[];
 }
 
+/** Whether a part of an outline is an open dart. */
 export const isDartLegs = (part: EdgeRow | DartLegs): part is DartLegs => 'dart' in part;
 
 /** Rows of points, all from the centre towards the side and from the top down. */

@@ -19,7 +19,11 @@ export interface FinishedSeam {
   readonly askedAngle: { readonly top: number; readonly hem: number };
 }
 
-/** @param referenceTo where an edge of a seam stands among its piece's edges */
+/**
+ * A trued seam as a seam of its finished pieces.
+ *
+ * @param referenceTo the reference to an edge of a seam among its piece's edges
+ */
 export function finishedSeam(
   { seam, edges, lengthDifference, markDrift }: TruedSeam,
   referenceTo: (seamEdge: SeamEdge) => EdgeReference,

@@ -29,6 +29,7 @@ export interface TruedPanel {
   readonly shoulder: PanelShoulder | null;
 }
 
+/** The outline of a trued panel: between its long edges top edge and hem, or neckline, shoulder and armhole, and its open darts. */
 export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: TruedPanel): Outline {
   const innerPoints = pointsDown(panel.inner, inner.trued.top.y, inner.trued.hem.y);
   const outerPoints = pointsDown(panel.outer, outer.trued.top.y, outer.trued.hem.y);

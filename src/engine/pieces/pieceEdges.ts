@@ -34,6 +34,11 @@ const legPlace = ({ wedge, lower }: PanelDart, leg: 'inner' | 'outer'): EdgePlac
   dart: { wedge, leg },
 });
 
+/**
+ * The edges of a panel's outline, each with what it is sewn to, and the edges that its cut line is offset from.
+ *
+ * @param onFold whether its centre edge lies on the fold of the cloth
+ */
 export function pieceEdges(
   { panel, inner, outer }: TruedPanel,
   outline: Outline,

@@ -118,6 +118,7 @@ const numberOf = (unit: NumberUnit, span: Span, usual: number): NumberField => (
 /** A length, mm. */
 export const length = (span: Span, usual: number): NumberField => numberOf('length', span, usual);
 
+/** A fraction or another number without a unit. */
 export const share = (span: Span, usual: number): NumberField => numberOf('share', span, usual);
 
 /** The number that its group is about. */
@@ -132,8 +133,10 @@ export const choice = <const Word extends string>(
 /** Yes or no; usually no. */
 export const flag = (): FlagField => ({ kind: 'flag' });
 
+/** Any text. */
 export const text = (): TextField => ({ kind: 'text' });
 
+/** A name that must not be there. */
 export const absent = (): AbsentField => ({ kind: 'absent', optional: true });
 
 /** A number at every level. */
@@ -152,6 +155,7 @@ export const someLevels = (unit: NumberUnit, span: Span): LevelsField<null> => (
   usual: null,
 });
 
+/** A part with fields of its own. */
 export const group = <const Parts extends Fields>(fields: Parts): GroupField<Parts> => ({
   kind: 'group',
   fields,
@@ -160,6 +164,7 @@ export const group = <const Parts extends Fields>(fields: Parts): GroupField<Par
 /** A part that a style may do without. What is usual holds where it is first asked for. */
 export const optional = <const Of extends Field>(field: Of): Optional<Of> => ({ ...field, optional: true });
 
+/** A list of parts, each of one of these kinds. */
 export const listOf = <const Groups extends Kinds>(kinds: Groups): ListField<Groups> => ({
   kind: 'list',
   kinds,

@@ -82,21 +82,27 @@ export type SeamIdentity = SeamFields & { readonly id: string };
 
 export type DartIdentity = Extract<SeamIdentity, { readonly kind: 'dart' }>;
 
+/** The seam of two panels that a wedge parts, in sewing order; of one panel where its mate could not be made. */
 export const identifyWedgeSeam = (...pieces: readonly PieceIdentity[]): SeamIdentity =>
   withId({ kind: 'wedge', side: pieces[0]?.side ?? null, pieces: pieces.map(identityOf) });
 
+/** The dart of a wedge in a piece. */
 export const identifyDart = (piece: PieceIdentity, wedge: string): DartIdentity =>
   withId({ kind: 'dart', side: piece.side, piece: identityOf(piece), wedge });
 
+/** The side seam, of one half where `side` is given. */
 export const identifySideSeam = (side: Side | null = null): SeamIdentity =>
   withId({ kind: 'sideSeam', side });
 
+/** The centre edge of a block; with `side` that of one half, without it also the seam that joins both. */
 export const identifyCentre = (block: BlockName, side: Side | null = null): SeamIdentity =>
   withId({ kind: 'centre', side, block });
 
+/** The shoulder seam or a part of it, of one half where `side` is given. */
 export const identifyShoulder = (part: ShoulderPart, side: Side | null = null): SeamIdentity =>
   withId({ kind: 'shoulder', side, part });
 
+/** The seam of a panel's top edge and what is sewn to it. */
 export const identifyJoined = (panel: PieceIdentity, to: PieceIdentity): SeamIdentity =>
   withId({ kind: 'joined', side: panel.side, panel: identityOf(panel), to: identityOf(to) });
 
@@ -142,5 +148,6 @@ export function seamOfSide(side: Side, seam: SeamIdentity): SeamIdentity {
   }
 }
 
+/** The dart of one half that is this dart where the halves are alike. */
 export const dartOfSide = (side: Side, { piece, wedge }: DartIdentity): DartIdentity =>
   identifyDart(pieceOfSide(side, piece), wedge);

@@ -26,12 +26,14 @@ export const pointTags = ({ x, y }: Point, code = 10): Tags => [
   ...tag(code + 20, 0),
 ];
 
+/** A point. */
 export const pointEntity = (layer: string, at: Point): Tags => [
   ...tag(0, 'POINT'),
   ...tag(8, layer),
   ...pointTags(at),
 ];
 
+/** A straight line. */
 export const lineEntity = (layer: string, a: Point, b: Point): Tags => [
   ...tag(0, 'LINE'),
   ...tag(8, layer),

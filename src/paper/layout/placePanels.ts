@@ -38,6 +38,7 @@ export interface PlacedPanel extends Omit<LinedPiece, 'labels'> {
   readonly texts: readonly PlacedText[];
 }
 
+/** The pieces of a draft with their lines, and with eyelets, channels and lines across where the input asks for them. */
 export function linedPieces({ draft, savedDraft, making, across, mockup }: PlanInput): LinedPiece[] {
   const channels = making ? channelLines(draft, savedDraft.style, making) : null;
   return [...draft.pieces, ...draft.extras].map((piece) => {

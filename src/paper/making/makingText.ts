@@ -12,6 +12,7 @@ export interface MakingNames {
   readonly remark: string | null;
 }
 
+/** What stands at the head of a making list. */
 export const makingNames = ({
   client,
   savedDraft,

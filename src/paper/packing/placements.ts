@@ -26,6 +26,7 @@ export interface Outline {
 /** An outline upright and, where it may be turned, upside down. */
 export type OutlineTurns = readonly [Outline, Outline?];
 
+/** The outline of a piece; upside down as well where it may be turned. */
 export function outlineTurns(
   { piece, lines }: { readonly piece: Piece; readonly lines: readonly Stroke[] },
   mayTurn: boolean,
@@ -55,6 +56,7 @@ export const boxOfOutlines = (
     }),
   );
 
+/** Placements moved on the plan by `by`, mm. */
 export const movedPlacements = (placements: readonly Placement[], by: Point): Placement[] =>
   placements.map(({ turned, offset }) => ({ turned, offset: { x: offset.x + by.x, y: offset.y + by.y } }));
 

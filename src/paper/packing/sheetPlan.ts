@@ -30,6 +30,7 @@ export function costOfPlan({ grid, placements }: SheetPlan, outlines: readonly O
 
 const COST_OF_SHEET = 10_000;
 
+/** The number of sheets in the cost of a layout. */
 export const sheetsOfCost = (cost: number): number => Math.floor(cost / COST_OF_SHEET);
 
 /** Moves rows of outlines, whose corner is at 0, 0, into the middle of the sheets that they take. */

@@ -12,6 +12,7 @@ export interface Room {
   readonly taken: TurnedBox[];
 }
 
+/** The room among lines, with no text in it yet. */
 export function roomAmong(lines: readonly Stroke[]): Room {
   const segments = lines.flatMap(({ points }) =>
     points.slice(1).map((point, i) => [points[i] as Point, point] as const),

@@ -35,6 +35,7 @@ export interface PrintRecord {
   };
 }
 
+/** The record of a print, in the client's unit. */
 export function recordOf(printed: Printed): PrintRecord {
   const { unit } = printed.client;
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });

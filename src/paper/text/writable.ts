@@ -81,6 +81,7 @@ export const WRITABLE: readonly string[] = [
 
 const WRITABLE_ONES: ReadonlySet<string> = new Set(WRITABLE);
 
+/** Whether the page's encoding has a character. */
 export const isWritable = (character: string): boolean => WRITABLE_ONES.has(character);
 
 const withoutMarks = (character: string): string =>

@@ -26,6 +26,7 @@ const MOST_SHIFT_MM = 40;
 /** The back shoulder is eased to the front by so much where the style does not say. mm */
 const USUAL_EASE_MM = 6;
 
+/** How much longer the back shoulder is than the front's, mm. */
 export const easeOf = ({ ease }: Shoulders): number => ease ?? USUAL_EASE_MM;
 
 /**

@@ -117,7 +117,11 @@ export interface UpperProgress extends UpperEdges {
   readonly shift: number;
 }
 
-/** @param shift how far a wedge on the centre line moves the frame out, mm */
+/**
+ * The edges above at the centre line, before any wedge is drafted.
+ *
+ * @param shift how far a wedge on the centre line moves the frame out, mm
+ */
 export function startOfEdges(frame: ShoulderFrame, shift: number): UpperProgress {
   const { centre, tip } = frame;
   const start = { ...centre, point: { x: shift, y: centre.point.y } };

@@ -53,7 +53,7 @@ const HOLLOWED: Readonly<Record<LevelName, number>> = {
   hip: 0,
 };
 
-/** The plumb line lies so much of the under-bust's half depth behind the axis. */
+/** How far the plumb line lies behind the axis, as a part of the half depth at the under-bust. Estimate. */
 const PLUMB_BEHIND = (0.54 * 215) / 92;
 
 /**

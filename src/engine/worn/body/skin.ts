@@ -51,7 +51,12 @@ export function byHeight(
   );
 }
 
-/** @param bustPointX half the distance of the bust points, mm */
+/**
+ * The body of a shape as functions of height. The factors in it are estimates.
+ *
+ * @param bustPointX half the distance of the bust points, mm
+ * @param acrossShoulder mm
+ */
 export function skinOf(
   shape: Shape,
   levels: readonly BodyLevel[],
@@ -105,7 +110,7 @@ export function skinOf(
   };
 }
 
-/** The breast's share of its fullness at a place of the front, 0 to 1. */
+/** How much of its fullness the breast has at a place of the front, 0 to 1; x and z in mm. */
 export function breastAt({ x, z, inner, outer, up, down }: Breast, atX: number, atZ: number): number {
   const [dx, dz] = [atX - x, atZ - z];
   const square = (dx / (dx < 0 ? inner : outer)) ** 2 + (dz / (dz > 0 ? up : down)) ** 2;

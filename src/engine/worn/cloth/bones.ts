@@ -1,4 +1,4 @@
-// Bones in their channels along seams and laced, hooked or busked edges: stiff against bending, hardly longer when pulled.
+// Bones in their channels along seams and centre edges: stiff against bending, and hardly longer when pulled.
 
 import { distance } from '../../geometry/point';
 import type { GarmentMesh, MeshLine } from '../mesh/garmentMesh';
@@ -6,7 +6,7 @@ import { type BlockPattern, eitherWay } from './pattern';
 import type { StencilList } from './stencils';
 import { BONE, LEAST_BONE_MM } from './stiffness';
 
-/** Springs between neighbouring vertices of channels. */
+/** Springs between neighbouring vertices of channels: two vertices each, their length when cut, mm, and stiffness, N/mm. */
 export interface Channels {
   readonly ends: Int32Array;
   readonly lengths: Float64Array;
@@ -59,7 +59,12 @@ export function addBones(list: StencilList, mesh: GarmentMesh, busk: boolean): C
   };
 }
 
-/** The energy of the channels, N·mm; its gradient is added to `G`. */
+/**
+ * The energy of the channels, N·mm.
+ *
+ * @param X x, y and z of each sewn vertex, mm
+ * @param G takes the gradient on top of what it has, N
+ */
 export function channelEnergy(
   { ends, lengths, stiffness }: Channels,
   X: Float64Array,
@@ -83,7 +88,7 @@ export function channelEnergy(
   return energy;
 }
 
-/** Blocks of each spring: both ends' own, and that of the two. */
+/** Indices of three blocks for each spring: those of its ends with themselves, and that of the two. */
 export function channelSlots({ ends, lengths }: Channels, pattern: BlockPattern): Int32Array {
   const slots = new Int32Array(3 * lengths.length);
   for (let k = 0; k < lengths.length; k += 1) {
@@ -93,7 +98,11 @@ export function channelSlots({ ends, lengths }: Channels, pattern: BlockPattern)
   return slots;
 }
 
-/** Adds the second derivatives of the channels to `H`; where not true, a pressed channel does not turn. */
+/**
+ * Adds the second derivatives of the channels to `H`, nine numbers a block.
+ *
+ * @param isTrue whether they are the true ones; else each term is made positive: the part of a pressed channel that turns is left out
+ */
 export function addChannelCurvature(
   { ends, lengths, stiffness }: Channels,
   slots: Int32Array,

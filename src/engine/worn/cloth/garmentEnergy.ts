@@ -43,7 +43,11 @@ export interface Equilibrium {
   readonly contact: number;
 }
 
-/** The energy of a mesh on a body. Vertices at the centres are set in `places` to their x. */
+/**
+ * Prepares the energy of a mesh on a body.
+ *
+ * @param places x, y and z of each sewn vertex, mm; the x of vertices at a centre is set to where that centre stands
+ */
 export function makeGarmentEnergy(
   mesh: GarmentMesh,
   body: Pick<WornBody, 'surface' | 'ground'> & { readonly waistZ: number },
@@ -82,7 +86,12 @@ export function makeGarmentEnergy(
 
 const push = new Float64Array(3);
 
-/** The energy at `X`; `G` takes its gradient, N, with nothing where x is given. */
+/**
+ * The energy at places.
+ *
+ * @param X x, y and z of each sewn vertex, mm
+ * @param G is overwritten by the gradient, N; 0 for an x that is given
+ */
 export function energyAt(garment: GarmentEnergy, X: Float64Array, G: Float64Array): Equilibrium {
   const { membrane, stencils, channels, marks, ground, fixed } = garment;
   const { vertexAreas, cloth } = membrane;
@@ -118,6 +127,7 @@ export interface Curvature {
   readonly assemble: (X: Float64Array, isTrue: boolean) => void;
 }
 
+/** Prepares the second derivative of a garment's energy in a pattern that has a block for each two vertices it joins. */
 export function makeCurvature(garment: GarmentEnergy, pattern: BlockPattern): Curvature {
   const { membrane, stencils, channels, marks, ground, fixed } = garment;
   const constant = new Float64Array(9 * pattern.blocks);

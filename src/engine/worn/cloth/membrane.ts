@@ -19,6 +19,7 @@ export interface Membrane {
   readonly cloth: ClothStiffness;
 }
 
+/** The membrane of a mesh's triangles, at rest where each is as it was cut. */
 export function makeMembrane(mesh: GarmentMesh, cloth: ClothStiffness): Membrane {
   const count = mesh.panelOfTriangle.length;
   const vertices = new Int32Array(3 * count);
@@ -48,7 +49,12 @@ export function makeMembrane(mesh: GarmentMesh, cloth: ClothStiffness): Membrane
   return { vertices, inverse, areas, vertexAreas, cloth };
 }
 
-/** The energy, N·mm; its gradient is added to `G`. */
+/**
+ * The energy, N·mm.
+ *
+ * @param X x, y and z of each sewn vertex, mm
+ * @param G takes the gradient on top of what it has, N
+ */
 export function membraneEnergy(membrane: Membrane, X: Float64Array, G: Float64Array): number {
   const { vertices, inverse, areas, cloth } = membrane;
   let energy = 0;

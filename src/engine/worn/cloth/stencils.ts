@@ -1,4 +1,5 @@
-// Energies that are squares of sums of places, ½·s·|Σ w·x|²: bending of cloth and bones. Their second derivative is constant.
+// Stencils: energies ½·s·|Σ w·x|², the square of a weighted sum of places, for the bending of cloth and bones. Their second derivative
+// is constant.
 
 import { type BlockPattern, eitherWay } from './pattern';
 
@@ -18,8 +19,10 @@ export interface Stencils {
   readonly upright: Uint8Array;
 }
 
+/** A list without stencils. */
 export const emptyStencils = (): StencilList => ({ vertices: [], weights: [], stiffness: [], upright: [] });
 
+/** The stencils of a list in typed arrays. */
 export const packed = ({ vertices, weights, stiffness, upright }: StencilList): Stencils => ({
   vertices: Int32Array.from(vertices),
   weights: Float64Array.from(weights),
@@ -27,7 +30,12 @@ export const packed = ({ vertices, weights, stiffness, upright }: StencilList): 
   upright: Uint8Array.from(upright),
 });
 
-/** The energy, N·mm; its gradient is added to `G`. */
+/**
+ * The energy, N·mm.
+ *
+ * @param X x, y and z of each sewn vertex, mm
+ * @param G takes the gradient on top of what it has, N
+ */
 export function stencilEnergy(
   { vertices, weights, stiffness, upright }: Stencils,
   X: Float64Array,

@@ -14,7 +14,12 @@ export interface TapeMarks {
 /** A seam that ends short of the waist by no more is held at its end, as far from the waist as it was cut. mm */
 const NEAR_WAIST_MM = 70;
 
-/** @param y height of the waist on paper, and `z` on the body, mm */
+/**
+ * The marks at which the seams and centres of a mesh are held at the waist.
+ *
+ * @param y height of the waist on paper, mm below the shoulder level
+ * @param z height of the waist on the body, mm above the shoulder level
+ */
 export function tapeMarks(mesh: GarmentMesh, y: number, z: number): TapeMarks {
   const ends: number[] = [];
   const parts: number[] = [];
@@ -51,7 +56,12 @@ export function tapeMarks(mesh: GarmentMesh, y: number, z: number): TapeMarks {
 const over = ({ ends, parts, heights }: TapeMarks, X: Float64Array, k: number): number =>
   X[3 * ends[2 * k]! + 2]! * (1 - parts[k]!) + X[3 * ends[2 * k + 1]! + 2]! * parts[k]! - heights[k]!;
 
-/** The energy, N·mm; its gradient is added to `G`. */
+/**
+ * The energy, N·mm.
+ *
+ * @param X x, y and z of each sewn vertex, mm
+ * @param G takes the gradient on top of what it has, N
+ */
 export function tapeEnergy(marks: TapeMarks, X: Float64Array, G: Float64Array): number {
   let energy = 0;
   for (let k = 0; k < marks.parts.length; k += 1) {

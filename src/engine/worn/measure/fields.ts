@@ -19,6 +19,7 @@ export interface Fields {
 /** kPa in one N/mm². */
 export const KPA = 1000;
 
+/** Measures the fields of a garment at its places. */
 export function fieldsOf({ garment, places: X }: Pick<Draped, 'garment' | 'places'>): Fields {
   const { vertices, inverse, areas, vertexAreas } = garment.membrane;
   const [warp, weft, shear] = [0, 1, 2].map(() => new Float64Array(areas.length)) as [

@@ -66,7 +66,11 @@ const scoreOf = ({
 }: Pick<FitFigures, 'standOff' | 'stretch' | 'gape' | 'rise' | 'apex'>): number =>
   Math.hypot(standOff, 5 * stretch, gape / 2, rise / 2, (apex ?? 0) / 4);
 
-/** @param levels heights of the draft's levels on paper, mm below the shoulder level */
+/**
+ * The figures of a garment at rest.
+ *
+ * @param levels heights of the draft's levels on paper, mm below the shoulder level
+ */
 export function figuresOf(
   draped: Draped,
   fields: Fields,

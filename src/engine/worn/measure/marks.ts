@@ -19,7 +19,11 @@ export interface MarkPlace {
 /** The levels at which a wearer sees it when a mark lies elsewhere. */
 const SEEN: readonly LevelName[] = ['overBust', 'bust', 'waist', 'highHip', 'hip'];
 
-/** @param levels heights of the draft's levels on paper, mm below the shoulder level */
+/**
+ * The marks of all seams and centres that cross a level of the draft.
+ *
+ * @param levels heights of the draft's levels on paper, mm below the shoulder level
+ */
 export function markPlaces(
   { mesh, places }: PlacedMesh,
   body: WornBody,

@@ -26,7 +26,11 @@ interface Row {
   readonly along: Float64Array;
 }
 
-/** Coordinates x, y, z of every sewn vertex, mm. @param gap half of what is open at centre back and front, mm */
+/**
+ * Places to start from: x, y and z of every sewn vertex, mm.
+ *
+ * @param gap half of what is open at centre front and centre back, mm
+ */
 export function placeOn(
   mesh: GarmentMesh,
   body: WornBody,

@@ -13,6 +13,7 @@ export interface Factor {
   readonly work: Float64Array;
 }
 
+/** Room for a factor with these fronts; its numbers are those of the last matrix that was factorized. */
 export const makeFactor = (tree: FrontTree): Factor => ({
   tree,
   numbers: new Float64Array(tree.size),

@@ -46,7 +46,12 @@ function widthsTo(h: number): number[] {
   return [...coarser, ...(h < 5 ? [FINER_MM] : []), h];
 }
 
-/** Pauses before every step, so that a caller may leave off. */
+/**
+ * Brings panels to rest on a body, from a coarse mesh to one of the width asked for. It pauses before every step, so that a caller may
+ * stop it.
+ *
+ * @param pieces the panels of one half
+ */
 export function* draping(
   pieces: readonly Piece[],
   body: WornBody,

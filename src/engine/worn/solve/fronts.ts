@@ -32,7 +32,12 @@ export interface FrontTree {
   readonly largest: number;
 }
 
-/** @param neighbours of each vertex, without itself */
+/**
+ * The fronts of a matrix whose blocks join each vertex with its neighbours.
+ *
+ * @param neighbours of each vertex, without itself
+ * @param u and `v`: coordinates of the vertices in a plane where neighbours lie near each other, by which the order is chosen
+ */
 export function makeFronts(
   neighbours: readonly (readonly number[])[],
   u: Float64Array,

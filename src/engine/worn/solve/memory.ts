@@ -9,6 +9,7 @@ export interface Memory {
 
 const MOST_PAIRS = 6;
 
+/** Empties the memory. */
 export const forget = (memory: Memory): void => {
   memory.steps = [];
   memory.changes = [];
@@ -58,6 +59,7 @@ export function twoLoops(
   for (let k = 0; k < steps.length; k += 1) add(d, steps[k]!, parts[k]! - inverses[k]! * dot(changes[k]!, d));
 }
 
+/** The scalar product of two lists of one length. */
 export function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;

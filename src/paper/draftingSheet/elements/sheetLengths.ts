@@ -20,6 +20,7 @@ export interface SheetLengths {
   fromLine(yMm: number, lineMm: number): string;
 }
 
+/** The lengths of a sheet in a unit. */
 export function sheetLengths(unit: Unit): SheetLengths {
   const divisionMm = unit === 'in' ? inches(1 / 16) : 1;
   const round = (mm: number): number => Math.round(mm / divisionMm) * divisionMm;

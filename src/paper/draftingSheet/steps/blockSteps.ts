@@ -10,6 +10,7 @@ import type { SheetLengths } from '../elements/sheetLengths';
 
 const COLUMNS = DRAFTING_SHEET.columns;
 
+/** The steps of one block, in the order of drawing; none where the draft has no blocks. */
 export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLengths): DraftingStep[] {
   const { draft } = input;
   const block = draft.blocks?.[name];

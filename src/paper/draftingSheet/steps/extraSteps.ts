@@ -11,6 +11,7 @@ type Kind = (typeof KINDS)[number];
 
 const TEXTS = DRAFTING_PANELS.beside;
 
+/** One step; none where the draft has no such pieces. */
 export function extraSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   const { extras } = input.draft;
   const found = KINDS.filter((kind) => extras.some((piece) => piece.kind === kind));

@@ -33,6 +33,7 @@ const BOTH = ['front', 'back'] as const;
 const COLUMNS = DRAFTING_SHEET.columns;
 const CELLS = DRAFTING_SHEET.cells;
 
+/** The steps of all panels, in the order of drawing. */
 export function panelSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   return [
     truingStep(input, lengths),

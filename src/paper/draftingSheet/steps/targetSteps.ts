@@ -12,6 +12,7 @@ const COLUMNS = DRAFTING_SHEET.columns;
 
 const BOTH = ['front', 'back'] as const;
 
+/** Two steps: the lines, then the widths along them. */
 export function targetSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
   return [linesStep(input, lengths), targetsStep(input, lengths)];
 }
