@@ -59,7 +59,10 @@ const AMOUNT = String.raw`(?:(?:(\d+)(?:- ?| and | & | ))?${FRACTION}|(${DECIMAL
 const INCH = String.raw`(?: ?(?:"|in|ins|inch|inches)\.?)`;
 
 const ONE_UNIT = new RegExp(String.raw`^${AMOUNT}(?: ?("|in|ins|inch|inches|cm|cms|mm|m)\.?)?$`);
-const FEET = new RegExp(String.raw`^(${DECIMAL}) ?(?:'|ft|foot|feet)\.?(?: ?${AMOUNT}${INCH}?)?$`);
+/** A point right before a digit might end the word or begin the number of inches: "2ft.5" is not read, "2'.5" is 2 ft and half an inch. */
+const FEET = new RegExp(
+  String.raw`^(${DECIMAL}) ?(?:'|(?:ft|foot|feet)(?![.,][.,\d])\.?)(?: ?${AMOUNT}${INCH}?)?$`,
+);
 
 const NAMED: Readonly<Record<string, number>> = { cm: 10, cms: 10, mm: 1, m: 1000 };
 
