@@ -44,7 +44,7 @@ export interface Streams {
  * cannot be used, with a line for each fault on the error stream; 3 what was drafted could not be written, with one line.
  */
 export async function runCommand(words: readonly string[], streams: Streams): Promise<number> {
-  // Each write is told of its own error. An error stream that cannot be written leaves the exit code.
+  // Each write reports its own error. An error stream that cannot be written does not change the exit code.
   for (const stream of [streams.stdout, streams.stderr]) stream.on('error', () => undefined);
   try {
     return await run(words, streams);

@@ -34,8 +34,8 @@ export function listParts(text: string): readonly string[] | null {
 const LONGEST = 4000;
 
 /**
- * Lays the parts of a list on fields, from the field into which it is pasted. An empty part leaves its field as it is; a part
- * with a name ("Waist 29 1/2", "hip: 40") goes to the field of that name, wherever it is, and is not counted when the others are laid.
+ * Lays the parts of a list on fields, from the field into which it is pasted. An empty part leaves its field as it is; a part with
+ * a name ("Waist 29 1/2", "hip: 40") goes to the field of that name, wherever it is, and is not counted when the others are laid.
  * Of two numbers for one field the later holds.
  *
  * @param fields the field into which the list is pasted, and those after it, in the order of the form

@@ -25,7 +25,7 @@ export interface NamedStyle {
 const top = (name: string) => edgeShapeNamed(name, TOP_EDGES);
 const hem = (name: string) => edgeShapeNamed(name, HEM_EDGES);
 
-/** Wedges without one at centre front, where a busk or a fold wants a straight edge; the front panel is the wider for it. */
+/** Wedges without one at centre front, where a busk or a fold needs a straight edge; the front panel is wider for that. */
 const STRAIGHT_FRONT: readonly Wedge[] = [
   balancedWedge('front-bust', 'front', 0, 3),
   balancedWedge('front-side', 'front', 0.58, 2.5),

@@ -26,8 +26,8 @@ const UNDER_BUST_SHARE = 0.75;
 const ROWS: readonly SurveyRow[] = [...SURVEY, STATURE];
 
 /**
- * What is to be expected of one measurement from all others of the survey that are known: the conditional mean and SD
- * of a multivariate normal. The survey has no under-bust line; its height is reckoned from that of the bust point. Null for any other
+ * What is to be expected of one measurement from all others of the survey that are known: the conditional mean and SD of a
+ * multivariate normal. The survey has no under-bust line; its height is reckoned from that of the bust point. Null for any other
  * measurement that the survey does not have.
  *
  * @param without measurements not to be built on, as they were estimated themselves

@@ -26,7 +26,9 @@ export function formatLength(mm: number, unit: LengthUnit, format: LengthFormat 
   return `${sign}${text}${withUnit ? ` ${unit}` : ''}`;
 }
 
-/** A length in mm as it is written: of a sixteenth of an inch, or of a millimetre. A sum of such lengths is the sum of what is read. */
+/**
+ * A length in mm as it is written: of a sixteenth of an inch, or of a millimetre. A sum of such lengths is the sum of what is read.
+ */
 export function writtenLength(mm: number, unit: LengthUnit): number {
   const division = unit === 'in' ? MM_PER.in / 16 : 1;
   return Math.sign(mm) * Math.round((Math.abs(mm) + NOISE_MM) / division) * division;

@@ -70,7 +70,9 @@ export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style,
   };
 }
 
-/** The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none. */
+/**
+ * The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none.
+ */
 export function lineNamed(
   { blocks, seams }: ClosedHalf,
   name: SeamName,

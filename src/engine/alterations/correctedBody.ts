@@ -15,8 +15,8 @@ import {
 import { keyOf } from './alterationsOfSide';
 
 /**
- * The measurements with the bust points moved out and down, mm. A correction that takes a measurement out of its span is refused with
- * all others of the bust point. `outcomes` has one for each alteration; null for one of another kind.
+ * The measurements with the bust points moved out and down, mm. A correction that takes a measurement out of its span is refused
+ * with all others of the bust point. `outcomes` has one for each alteration; null for one of another kind.
  */
 export function correctedBody(
   measurements: Measurements,

@@ -204,7 +204,8 @@ function bustLineOf(block: BlockName, body: Body, levels: readonly Level[], styl
   const half = body.bustPointWidth / 2 - halfOpenAt(block, style.closure);
   if (block === 'front') return half;
   const bust = levels.find((level) => level.name === 'bust') as Level;
-  // The back's bust-point line keeps off the centre edge where the lacing gap is wide, and off the side seam where the waist is slim.
+  // The back's bust-point line keeps off the centre edge where the lacing gap is wide, and off the side seam where the waist is
+  // slim.
   const slimmest = Math.min(...levels.map((level) => level.net.back));
   return Math.min(Math.max(half, bust.net.back / 4), slimmest / 2);
 }

@@ -1,4 +1,4 @@
-// What closing a garment asks of its centre edges: which lie on the fold, what must be straight, what a zip wants.
+// Checks how a garment is closed: which centres lie on the fold, which must be straight, and whether a zip has allowance enough.
 
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
@@ -8,12 +8,12 @@ import type { Block } from './block';
 
 const BLOCK_NAMES: readonly BlockName[] = ['front', 'back'];
 
-/** What is added at a seam for a zip: common practice, no source. mm */
+/** The least seam allowance for a zip: common practice, no source. mm */
 const ZIP_ALLOWANCE_MM = inches(1);
 
 /**
- * Which centres are cut on the fold, and what there is to say: a fold or a busk needs a straight centre line, which a
- * wedge there curves; and a garment has to open somewhere.
+ * Which centres are cut on the fold, and the issues of the closure: a fold or a busk needs a straight centre line, and a wedge on it
+ * makes it curved; a garment must open somewhere; a zip needs an allowance.
  */
 export function checkClosure(
   blocks: Readonly<Record<BlockName, Block>>,

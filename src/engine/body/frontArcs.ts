@@ -20,9 +20,9 @@ const POSSIBLE = { least: 0.2, most: 0.8 } as const;
 const USUAL = { least: 0.4, most: 0.6 } as const;
 
 /**
- * The arcs that were measured, mm by level. An arc that cannot be the front's part of its girth has a blocking issue with the possible
- * span in mm, an unusual one a warning with the usual span. An arc whose girth is missing or no number has neither, because the
- * girth has an issue of its own.
+ * The arcs that were measured, mm by level. An arc that cannot be the front's part of its girth has a blocking issue with the
+ * possible span in mm, an unusual one a warning with the usual span. An arc whose girth is missing or no number has neither,
+ * because the girth has an issue of its own.
  */
 export function frontArcsOf(measurements: Measurements): {
   frontArc: { readonly [level in LevelName]?: number };

@@ -1,5 +1,5 @@
-// How a body differs left to right: the left's part of each girth, and levels that lie lower on the right. Each half is drafted for a
-// body of its own that is alike on both sides.
+// How a body differs left to right: the left's part of each girth, and levels that lie lower on the right. Each half is drafted for
+// a body of its own that is alike on both sides.
 
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName, PerLevel, Side } from '../terms/names';
@@ -53,9 +53,9 @@ export const differs = ({ leftShare, rightLower }: BodySides): boolean =>
   Object.values(rightLower).some((lower) => lower !== 0);
 
 /**
- * The measurements of a body that is alike on both sides and has one side's parts: girths are twice that side's part, levels lie where
- * that side has them. The girths of the left and the right body add up to twice the measured ones. Lengths are those of the left;
- * the right's are longer by `rightLower`.
+ * The measurements of a body that is alike on both sides and has one side's parts: girths are twice that side's part, levels lie
+ * where that side has them. The girths of the left and the right body add up to twice the measured ones. Lengths are those of the
+ * left; the right's are longer by `rightLower`.
  */
 export function bodyOfSide(
   measurements: Measurements,

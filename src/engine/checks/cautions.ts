@@ -15,7 +15,10 @@ export const USUAL_REDUCTION_MM = inches(2);
 export const MOST_REDUCTION_MM = inches(4);
 export const MOST_REDUCTION_SHARE = 0.1;
 
-/** Mates that differ by more than this before truing are not eased: their wedge should stand elsewhere. Common practice, no source. mm */
+/**
+ * Mates that differ by more than this before truing are not eased: their wedge should stand elsewhere. Common practice, no source.
+ * mm
+ */
 const UNEVEN_MM = inches(0.25);
 
 /** Mates that differ by more than this cannot be trued: an end would leave the drafted edge by half of it. Our own bound. */

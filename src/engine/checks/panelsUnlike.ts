@@ -1,11 +1,11 @@
-// Panels beside each other of which one is much wider: the seam between them stands in an odd place.
+// Finds panels beside each other of which one is much wider, so that the seam between them may stand in the wrong place.
 
 import type { Piece } from '../pieces/piece';
 import { identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { LedgerRow } from './ledger';
 
-/** A panel more than so many times as wide as its neighbour looks like a slip; our own bound, no source. */
+/** A panel more than so many times as wide as its neighbour is warned of; our own bound, no source. */
 const MOST_TIMES = 2.2;
 
 /** Where a panel is most unlike one beside it. */

@@ -26,9 +26,9 @@ const MOST_ROUNDS = 6;
 const MORE_ROOM_MM = 0.5;
 
 /**
- * Cuts a base draft into panels. Where a balanced wedge leaves a panel too narrow, the wedges of that block leave more room at
- * that level and the side seam takes the rest; a dart that opens too little at an edge is closed before it, or left out where
- * there is no room for that. A note tells of each. Of drafts that are all blocked, the first of those with the fewest errors is taken.
+ * Cuts a base draft into panels. Where a balanced wedge leaves a panel too narrow, the wedges of that block leave more room at that
+ * level and the side seam takes the rest; a dart that opens too little at an edge is closed before it, or left out where there is
+ * no room for that. A note tells of each. Of drafts that are all blocked, the first of those with the fewest errors is taken.
  */
 export function cutAgain(
   body: Body,
@@ -113,7 +113,9 @@ const hasRoom = ({ upper, lower }: ShutExtent): boolean =>
 
 type ShutExtent = PanelsApart['shut'][number]['extent'];
 
-/** Where panels are too narrow, and by how much, mm. A panel too narrow below the waist counts at the waist, whose intake decides. */
+/**
+ * Where panels are too narrow, and by how much, mm. A panel too narrow below the waist counts at the waist, whose intake decides.
+ */
 function narrowPlaces(
   issues: readonly Issue[],
   { joinedSide }: Style,

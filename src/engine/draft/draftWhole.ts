@@ -1,5 +1,5 @@
-// A whole garment for a body that differs left to right: each half drafted from a body of its own, the two trued to one
-// another at the centres. A body alike on both sides is drafted as ever, one half for both.
+// Drafts a whole garment. Where left and right differ, each half is drafted for a body of its own, and the two are trued to one
+// another at the centres; where they are alike, one half is drafted for both.
 
 import { type Alteration, refused } from '../alterations/alteration';
 import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/alterationsOfSide';
@@ -22,10 +22,13 @@ import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCe
 import { wholeProof } from './wholeChecks';
 
 /**
- * Drafts a style for a body, `sides` saying how it differs left to right (null for not at all), `style.rightWedges` what
- * the style does otherwise on the right, and `alterations` what fittings changed. Where nothing differs this is {@link draft}. Else `halves` holds both; the pieces
- * are those of both, right side up, each cut once and with the `side` it is cut for; the proof is that of the
- * whole; no centre lies on a fold. Never throws.
+ * Drafts a style for a body. Where left and right are alike this is {@link draft}. Else `halves` has both halves; the pieces are
+ * those of both, right side up, each cut once and with the `side` it is cut for; the proof is that of the whole; no centre lies on
+ * a fold. It never throws.
+ *
+ * @param style with `rightWedges` where the wedges of the right half are not those of the left
+ * @param sides how the body differs left to right; null for not at all
+ * @param alterations what fittings changed
  */
 export function draftWhole(
   measurements: Measurements,
@@ -68,7 +71,7 @@ export function draftWhole(
   return joined(alike, halves, apart, drifts, style);
 }
 
-/** What lies behind a lacing is cut of both halves at once, and straps for the whole. */
+/** A half without facings, modesty panel and straps, which are cut for both halves together. */
 const halfAlone = (measurements: Measurements, style: Style, alterations: HalfAlterations): Draft =>
   draftPanels(measurements, style, alterations).panels;
 
@@ -195,8 +198,8 @@ const CLOSURE_FIELDS: ReadonlySet<string> = new Set(
 );
 
 /**
- * What there is to say of body and garment at large is said once, of the body as it was measured; what stands at a block,
- * panel, seam or wedge of a half, of that half.
+ * The issues of a garment whose halves differ. An issue of the body or of the garment as a whole is reported once, as it is of the
+ * body as measured; one that stands at a block, panel, seam or wedge is reported of its half.
  */
 function issuesOf(alike: Draft, halves: Readonly<Record<Side, Draft>>): Issue[] {
   const isPlaced = ({ at }: Issue): boolean =>
@@ -218,7 +221,7 @@ function issuesOf(alike: Draft, halves: Readonly<Record<Side, Draft>>): Issue[] 
       return [{ ...each, at }];
     }),
   );
-  // What closes the garment is said of both halves in the same words.
+  // Both halves have the same issues of the closure; each is reported once.
   const once = new Set<string>();
   return [...large, ...ofHalves].filter((each) => {
     if (each.at.field === undefined || !CLOSURE_FIELDS.has(each.at.field)) return true;

@@ -1,9 +1,9 @@
-// One half of a garment whose halves differ, as it lies on the table: drawn by itself, with the girths of the whole.
+// One half of a garment whose halves differ, for a drawing of that half alone, with the girths of the whole.
 
 import type { Side } from '../terms/names';
 import type { Draft } from './draft';
 
-/** The half as a draft of its own; the draft itself where both halves are alike. What there is to say is said of the whole. */
+/** The half as a draft of its own; the draft itself where both halves are alike. Its issues are those of the whole. */
 export function halfOf(whole: Draft, side: Side): Draft {
   const half = whole.halves?.[side];
   if (!half) return whole;

@@ -111,7 +111,10 @@ function turn(a: Point, b: Point, c: Point): number {
   return Math.abs(Math.atan2(px * qy - py * qx, px * qx + py * qy));
 }
 
-/** A bound of how much a line turns at `b`, rad: the tangent of the turn, which is quicker; half a turn where it is a right angle or more. */
+/**
+ * A bound of how much a line turns at `b`, rad: the tangent of the turn, which is quicker; half a turn where it is a right angle or
+ * more.
+ */
 function turnAtMost(a: Point, b: Point, c: Point): number {
   const [px, py, qx, qy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
   const dot = px * qx + py * qy;

@@ -140,7 +140,10 @@ export function pointsAlong(cubic: Cubic): Point[] {
   return [start, pointOn(cubic, first), ...inner, pointOn(cubic, 1 - final), end];
 }
 
-/** The longest of `most`, its half, its quarter … whose chord is within {@link END_LEAN_RAD} of the tangent at 0; six halvings at most. */
+/**
+ * The longest of `most`, its half, its quarter … whose chord is within {@link END_LEAN_RAD} of the tangent at 0; six halvings at
+ * most.
+ */
 function tangentReach(most: number, pointFrom: (reach: number) => Point, tangent: Point): number {
   let reach = most;
   for (let halving = 0; halving < 6; halving += 1) {

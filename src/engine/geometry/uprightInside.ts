@@ -14,8 +14,8 @@ const CLEAR = 0.12;
 const LONG_ENOUGH = 0.6;
 
 /**
- * An upright line inside a closed ring: of those long enough, the one farthest from the edges on both sides; a little shorter than its
- * room.
+ * An upright line inside a closed ring: of those long enough, the one farthest from the edges on both sides; a little shorter than
+ * its room.
  *
  * @param holes closed rings inside the first one, such as darts, that the line keeps out of
  */

@@ -20,8 +20,9 @@ import type { Panel, PanelDart } from './panel';
 import { type Seam, seamEdgeOf } from './seamEdge';
 
 /**
- * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue;
- * one whose edges meet or cross is not made, and a dart that lies on no panel is refused. `expectedCount` is how many panels the wedges ask for, made or not.
+ * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue; one whose
+ * edges meet or cross is not made, and a dart that lies on no panel is refused. `expectedCount` is how many panels the wedges ask
+ * for, made or not.
  */
 export function cutPanels(
   block: Block,

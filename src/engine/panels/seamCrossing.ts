@@ -23,8 +23,9 @@ export interface SeamCrossing {
   readonly sewnDistanceA: number;
   readonly sewnDistanceB: number;
   /**
-   * `follows`: the first mate ends at `y`, where the edge runs on at this angle, rad; the second is as long, and its edge
-   * takes all of the turn. `square`: the edge meets both mates at a right angle, or near one where they lean far apart. Left out, mates share what they differ by.
+   * `follows`: the first mate ends at `y`, where the edge runs on at this angle, rad; the second is as long, and its edge takes all
+   * of the turn. `square`: the edge meets both mates at a right angle, or near one where they lean far apart. Left out, mates share
+   * what they differ by.
    */
   readonly end?: { readonly kind: 'follows'; readonly angle: number } | { readonly kind: 'square' };
 }

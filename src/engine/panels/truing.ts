@@ -57,8 +57,8 @@ const MARK_CLEAR_MM = 6;
 /**
  * Trues one seam. Both mates are measured from the waist line (a dart from its point), along the seam. Their ends at top edge and
  * hem, and their balance marks, are set at the mean of the two lengths, so that mates are equal from mark to mark. Where top edge
- * and hem cross the seam, each panel's edge is turned by half of the kink that the lean of the two mates would make; at a centre edge
- * they meet it at a right angle, unless the style has a corner there.
+ * and hem cross the seam, each panel's edge is turned by half of the kink that the lean of the two mates would make; at a centre
+ * edge they meet it at a right angle, unless the style has a corner there.
  *
  * @param from height that both mates are measured from, mm, as it lies on this seam
  * @param edges top edge and hem as drafted where they cross this seam
@@ -140,7 +140,10 @@ interface Meeting {
   readonly mateTilt: number | null;
 }
 
-/** The end of a mate, with the direction in which the edge leaves it; `isSteep` where it had to be held back at {@link STEEPEST_RAD}. */
+/**
+ * The end of a mate, with the direction in which the edge leaves it; `isSteep` where it had to be held back at {@link
+ * STEEPEST_RAD}.
+ */
 function trueEnd(
   seam: Seam,
   { end, slopeA, slopeB, sewnDistanceA, sewnDistanceB }: SeamCrossing,

@@ -22,8 +22,9 @@ const LEAST_PART = 0.25;
 const WORTH_MOVING = 2;
 
 /**
- * A vertical line through the middle of the panel at the waist (or at the end nearest to it), of its widest part where darts
- * lie on it, kept clear of edges and darts. Where that line is shorter than {@link LEAST_PART} of the panel, a longer one elsewhere is taken.
+ * A vertical line through the middle of the panel at the waist (or at the end nearest to it), of its widest part where darts lie on
+ * it, kept clear of edges and darts. Where that line is shorter than {@link LEAST_PART} of the panel, a longer one elsewhere is
+ * taken.
  *
  * @param outline the panel's sew line, its end not repeated
  */

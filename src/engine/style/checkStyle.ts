@@ -10,9 +10,9 @@ import { WEDGE_FIELDS } from './wedgeFields';
 import { kindFrom } from './wedgeKind';
 
 /**
- * A blocking issue for each field that cannot be drafted; none where the style can be. For a number out of its span it has the span as
- * `least` and `most`; for an unknown word, a missing part or a wedge's id that another wedge has, it has no values. The wedges of
- * the right half are not checked.
+ * A blocking issue for each field that cannot be drafted; none where the style can be. For a number out of its span it has the span
+ * as `least` and `most`; for an unknown word, a missing part or a wedge's id that another wedge has, it has no values. The wedges
+ * of the right half are not checked.
  */
 export function checkStyle(style: Style): Issue[] {
   const given = record(style);

@@ -125,8 +125,8 @@ function laceFor({ fromTop }: EyeletRow, openingMm: number, settings: MakingSett
 
 /**
  * How far apart laced edges stand for putting the garment on, mm: with another opening so far that it closes round the body without
- * strain at every level; without one so far that the narrowest level passes over the widest part of the body. Two lacings share it. At
- * least what the settings say. Common practice, no source.
+ * strain at every level; without one so far that the narrowest level passes over the widest part of the body. Two lacings share it.
+ * At least what the settings say. Common practice, no source.
  */
 function laceOpeningOf({ proof, laced }: Draft, { closure }: Style, settings: MakingSettings): number {
   const rows = proof.ledger.filter(({ targetGirth }) => targetGirth > 0);

@@ -126,8 +126,8 @@ const SHARED = {
 } as const;
 
 /**
- * The defaults, in round numbers of the unit; common practice where no source is named. Spiral bones are sold 4 to 15 mm wide. Eyelets
- * are within 15 mm of the edge (published advice), and their flanges clear of the bones on both sides.
+ * The defaults, in round numbers of the unit; common practice where no source is named. Spiral bones are sold 4 to 15 mm wide.
+ * Eyelets are within 15 mm of the edge (published advice), and their flanges clear of the bones on both sides.
  */
 export function usualMaking(unit: Unit): MakingSettings {
   const byUnit = (inch: number, mm: number): number => (unit === 'in' ? inches(inch) : mm);

@@ -17,7 +17,7 @@ export type DragState =
       readonly travel: ScreenPoint;
     };
 
-export type DragEvent =
+export type Gesture =
   | {
       readonly kind: 'press';
       readonly handle: string;
@@ -49,7 +49,7 @@ const FULL_PX = 56;
 const fineness = (offPx: number): number => FULL_PX / Math.max(FULL_PX, offPx);
 
 /** The next state, and what the caller is to do. Events that do not fit the state change nothing. */
-export function drag(state: DragState, event: DragEvent): DragStep {
+export function drag(state: DragState, event: Gesture): DragStep {
   switch (event.kind) {
     case 'press': {
       if (state.kind !== 'idle') return { state, travel: null, effect: 'none' };

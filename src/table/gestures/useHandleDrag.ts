@@ -5,7 +5,7 @@ import type { Draft, Style } from '../../engine';
 import type { Handle } from '../handles/handle';
 import { valueIn } from '../handles/valueIn';
 import { continuesPress, type LastKeyPress } from './coalesceKeyPresses';
-import { type DragState, type DragStep, drag, type DragEvent as Gesture, IDLE } from './drag';
+import { type DragState, type DragStep, drag, type Gesture, IDLE } from './drag';
 import { keyStep, valueByKey } from './keyStep';
 import { type PullLimit, pullLimit } from './pullLimit';
 import { type SnapPlace, type SnapPoint, snap } from './snap';

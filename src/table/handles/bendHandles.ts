@@ -1,4 +1,5 @@
-// The handles that bend the axis of a wedge: one at each level it crosses. The axis of a closed dart is straight and has one at each point.
+// The handles that bend the axis of a wedge: one at each level it crosses. The axis of a closed dart is straight and has one at
+// each point.
 
 import { keepAxis, pointX, setStationAt, slantDart, straightenAt } from '../../document';
 import {

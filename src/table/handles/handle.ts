@@ -15,7 +15,9 @@ export interface Handle {
   readonly node: EdgeNodeName | null;
   /** Its position, canvas mm. */
   readonly at: Point;
-  /** Where the draft ends the dart instead, canvas mm: at a level where its intake is 0. Present only where that differs from `at`. */
+  /**
+   * Where the draft ends the dart instead, canvas mm: at a level where its intake is 0. Present only where that differs from `at`.
+   */
   readonly tip?: Point;
   /** The number it changes, mm. */
   readonly value: number;

@@ -1,4 +1,5 @@
-// The panels on both sides of a handle, whose widths are shown during a drag: two panels beside a wedge, two parts of one beside a dart.
+// The panels on both sides of a handle, whose widths are shown during a drag: two panels beside a wedge, two parts of one beside a
+// dart.
 
 import {
   crossingsAt,

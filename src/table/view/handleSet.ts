@@ -47,7 +47,10 @@ export function focusByKey(canvas: SVGSVGElement | null, key: string): boolean {
   return true;
 }
 
-/** The events of a handle within its set: a press goes to `press`, which may only select, and a key may move the focus to another handle. */
+/**
+ * The events of a handle within its set: a press goes to `press`, which may only select, and a key may move the focus to another
+ * handle.
+ */
 export const handleEvents = (
   own: HandleEvents,
   press: (event: PointerEvent<SVGElement>) => void,

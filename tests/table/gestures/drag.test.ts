@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type DragEvent, type DragState, drag, IDLE } from '../../../src/table/gestures/drag';
+import { type DragState, drag, type Gesture, IDLE } from '../../../src/table/gestures/drag';
 
-const press: DragEvent = { kind: 'press', handle: 'axis:a', at: { x: 100, y: 50 }, value: 12, along: 'x' };
-const to = (x: number, y: number): DragEvent => ({ kind: 'move', at: { x, y } });
+const press: Gesture = { kind: 'press', handle: 'axis:a', at: { x: 100, y: 50 }, value: 12, along: 'x' };
+const to = (x: number, y: number): Gesture => ({ kind: 'move', at: { x, y } });
 
-function run(events: readonly DragEvent[]) {
+function run(events: readonly Gesture[]) {
   let state: DragState = IDLE;
   return events.map((event) => {
     const step = drag(state, event);
@@ -46,10 +46,10 @@ describe('a drag', () => {
 
   it('ends idle after every release or cancel, with at most one commit a press', () => {
     const event = fc.oneof(
-      fc.constant<DragEvent>(press),
+      fc.constant<Gesture>(press),
       fc.tuple(fc.integer({ min: 0, max: 300 }), fc.integer({ min: 0, max: 300 })).map(([x, y]) => to(x, y)),
-      fc.constant<DragEvent>({ kind: 'release' }),
-      fc.constant<DragEvent>({ kind: 'cancel' }),
+      fc.constant<Gesture>({ kind: 'release' }),
+      fc.constant<Gesture>({ kind: 'cancel' }),
     );
     fc.assert(
       fc.property(fc.array(event, { maxLength: 40 }), (events) => {
@@ -57,7 +57,7 @@ describe('a drag', () => {
         let presses = 0;
         let ends = 0;
         steps.forEach((step, i) => {
-          const { kind } = events[i] as DragEvent;
+          const { kind } = events[i] as Gesture;
           if (kind === 'press') presses += 1;
           if (step.effect === 'commit' || step.effect === 'restore') ends += 1;
           if (kind === 'release' || kind === 'cancel') expect(step.state).toEqual(IDLE);

@@ -17,10 +17,10 @@ export interface Extent {
 /** The extent of a wedge that parts two panels. */
 export const THROUGH: Extent = { upper: null, lower: null };
 
-/** Whether an extent is a wedge's that parts two panels; what a style asks for is told by the wedge's kind. */
+/** Whether a drafted wedge of this extent parts two panels. What a style asks for is its kind, see `isDart`. */
 export const isThrough = ({ upper, lower }: Extent): boolean => upper === null && lower === null;
 
-/** A dart shorter than this is a pleat; it is refused, and drawn as long as this. mm */
+/** The least length of a dart: a shorter one is a pleat. It is refused, and drawn with this length. mm */
 const LEAST_DART_MM = 30;
 
 /**
@@ -38,25 +38,30 @@ export function extentOf(wedge: Wedge, levels: readonly Level[], top: number): E
   if (upper !== null)
     return { upper, lower: lower === null ? lower : Math.max(lower, upper + LEAST_DART_MM) };
   const bust = levels.find(({ name }) => name === 'bust');
-  // Balancing places nothing at the bust, so that a balanced dart from a top edge above it has shut there: it is not asked for
-  // anything below, which others then take.
+  // Balancing gives no intake at the bust, so a balanced dart from a top edge above it ends there, and other wedges take what is
+  // needed below.
   const endsAtBust = bust && wedge.sizing === 'balanced' && top < bust.y;
   return { upper, lower: lower !== null && endsAtBust ? Math.min(lower, bust.y) : lower };
 }
 
-/** Nearer to its point than this a dart takes nothing of a level. mm */
+/** A dart has no intake at a level nearer to its point than this. mm */
 const AT_POINT_MM = 5;
 
 /** Whether a wedge can take cloth out at a height, mm. */
 export const reaches = ({ upper, lower }: Extent, y: number): boolean =>
   (upper === null || y >= upper + AT_POINT_MM) && (lower === null || y <= lower - AT_POINT_MM);
 
-/** A dart that takes less than this at a level has shut there; one that nowhere takes the second is none. mm */
+/**
+ * A dart whose intake at a level is below the first is shut there; one whose intake is nowhere as large as the second is no dart.
+ * mm
+ */
 const [SHUT_MM, LEAST_MM] = [1, 2];
 
 /**
- * A dart ends at the first level above and below its widest one where it takes nothing; what it would take beyond is let go,
- * so that width and dart agree. Other wedges are left as they are.
+ * The extent and the intakes of a dart that takes nothing at some level: it ends at the first such level above and below its widest
+ * one, and takes nothing beyond. A wedge that parts two panels keeps its own.
+ *
+ * @param sized the intakes that the dart was given, mm
  */
 export function shutWhereEmpty(
   extent: Extent,
@@ -85,7 +90,7 @@ export function shutWhereEmpty(
   return { extent: { upper, lower }, intake };
 }
 
-/** A leg: `axis` moved by `part` of what the dart takes. It exists within the run; beyond its points it stays there. */
+/** A leg: the axis moved by `part` of the intake. It has knots within its extent only, and stays vertical beyond its points. */
 export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, extent: Extent): SmoothLine {
   const whole = combine(axis, 1, taken, part);
   if (isThrough(extent)) return whole;
@@ -96,7 +101,7 @@ export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, exten
   return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
 }
 
-/** What is wrong with a dart's points: in the wrong order or too near each other, or no level between them. */
+/** The issues of a dart whose points are in the wrong order or too near each other, or that has no level between them. */
 export function checkExtent(wedge: Wedge, block: BlockName, levels: readonly Level[], top: number): Issue[] {
   if (!isDart(wedge)) return [];
   const place = { block, wedge: wedge.id };

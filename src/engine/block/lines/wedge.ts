@@ -123,7 +123,10 @@ function axisLine(wedge: Wedge, { levels, bustLine, open, width, shoulder }: Wed
 const isPut = ({ stationAt, fromCentre }: Wedge, level: LevelName): boolean =>
   stationAt[level] !== undefined || fromCentre?.[level] !== undefined;
 
-/** A wedge on the bust-point line is rounded off within so much of the bust line, more where its cup is full; other lines run past the bust. mm */
+/**
+ * A wedge on the bust-point line is rounded off within so much of the bust line, more where its cup is full; other lines run past
+ * the bust. mm
+ */
 const [CONE_ROUND_MM, FULL_CONE_ROUND_MM] = [15, 20];
 
 function coneOf({ station }: Wedge, bust: Level | undefined, isFull = false): Cone | null {

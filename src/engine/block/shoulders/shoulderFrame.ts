@@ -40,10 +40,14 @@ export interface AskedEnd {
   readonly intake: number | null;
 }
 
-/** Neck width where it was not measured: from memory; with it the shoulder seam comes near the 125 mm that charts of sizes have. mm */
+/**
+ * Neck width where it was not measured: from memory; with it the shoulder seam comes near the 125 mm that charts of sizes have. mm
+ */
 const USUAL_NECK_WIDTH_MM = inches(4.5);
 
-/** Chest and back width as a part of the bust girth: usual, from memory. A metric textbook draws a chest of 324 mm at a bust of 880. */
+/**
+ * Chest and back width as a part of the bust girth: usual, from memory. A metric textbook draws a chest of 324 mm at a bust of 880.
+ */
 const USUAL_WIDTH = { front: 0.368, back: 0.386 } as const;
 /** Where it is not measured, the armhole goes in from the tip by so much at the least and at the most. mm */
 const USUAL_IN_MM = { front: [7, 24], back: [4, 18] } as const;

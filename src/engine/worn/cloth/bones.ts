@@ -101,7 +101,8 @@ export function channelSlots({ ends, lengths }: Channels, pattern: BlockPattern)
 /**
  * Adds the second derivatives of the channels to `H`, nine numbers a block.
  *
- * @param isTrue whether they are the true ones; else each term is made positive: the part of a pressed channel that turns is left out
+ * @param isTrue whether they are the true ones; else each term is made positive: the part of a pressed channel that turns is left
+ *   out
  */
 export function addChannelCurvature(
   { ends, lengths, stiffness }: Channels,

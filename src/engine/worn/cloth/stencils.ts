@@ -1,5 +1,5 @@
-// Stencils: energies ½·s·|Σ w·x|², the square of a weighted sum of places, for the bending of cloth and bones. Their second derivative
-// is constant.
+// Stencils: energies ½·s·|Σ w·x|², the square of a weighted sum of places, for the bending of cloth and bones. Their second
+// derivative is constant.
 
 import { type BlockPattern, eitherWay } from './pattern';
 

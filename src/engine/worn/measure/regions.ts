@@ -1,4 +1,4 @@
-// The regions in which a fit is told: bands between the body's levels, and front, side and back.
+// The regions that figures of a fit are given for: bands between the body's levels, and front, side and back.
 
 import { type BodyLevel, zOf } from '../body/shape';
 

@@ -47,8 +47,8 @@ function widthsTo(h: number): number[] {
 }
 
 /**
- * Brings panels to rest on a body, from a coarse mesh to one of the width asked for. It pauses before every step, so that a caller may
- * stop it.
+ * Brings panels to rest on a body, from a coarse mesh to one of the width asked for. It pauses before every step, so that a caller
+ * may stop it.
  *
  * @param pieces the panels of one half
  */

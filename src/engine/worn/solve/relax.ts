@@ -36,9 +36,9 @@ const MOST_HALVINGS = 25;
 const WON = 1e-4;
 
 /**
- * Minimises the energy from the places `X`, which it moves, and pauses before every step, so that a caller may stop it. Far from rest
- * each term of the second derivative is made positive, near rest it is the true one; between factors the BFGS formula corrects the
- * kept one; a line search halves steps (L. Armijo, Pacific Journal of Mathematics 16, 1966).
+ * Minimises the energy from the places `X`, which it moves, and pauses before every step, so that a caller may stop it. Far from
+ * rest each term of the second derivative is made positive, near rest it is the true one; between factors the BFGS formula corrects
+ * the kept one; a line search halves steps (L. Armijo, Pacific Journal of Mathematics 16, 1966).
  */
 export function* relaxing(
   garment: GarmentEnergy,

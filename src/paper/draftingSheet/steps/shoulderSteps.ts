@@ -107,7 +107,7 @@ function frameSentences(
   ];
 }
 
-/** A height as it is told from the shoulder level. */
+/** A height in words, as a distance from the shoulder level. */
 function heightText(y: number, lengths: SheetLengths): string {
   const below = lengths.round(y);
   if (Math.abs(below) < lengths.divisionMm / 2) return TEXTS.height.on;
