@@ -43,6 +43,7 @@ import './app/styles/draft/wedges.css';
 import './app/styles/proof.css';
 import './app/styles/cut.css';
 import './app/styles/window/touch.css';
+import './app/styles/lay.css';
 import './app/styles/making.css';
 import './app/styles/window/narrow.css';
 import './app/styles/measure/measureNarrow.css';

@@ -144,6 +144,7 @@ export { DRAFT } from './messages/screens/draft';
 export { FIELDS, GIRTHS, ISSUES } from './messages/screens/fields';
 export { FIT, PROOFS } from './messages/screens/fit';
 export { FITTINGS } from './messages/screens/fittings';
+export { LAY } from './messages/screens/lay';
 export { MAKING } from './messages/screens/making';
 export { MEASURE } from './messages/screens/measure';
 export { MEND, WIDTHS } from './messages/screens/mend';

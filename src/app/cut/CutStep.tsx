@@ -1,7 +1,9 @@
 // The Cut step: the panels with their allowances as they lie on paper, the choice of paper, the print and the other files.
 
+import { Suspense } from 'react';
 import { wantsReading } from '../../document';
 import { IssueList } from '../components/IssueList';
+import { lazyPart } from '../components/later';
 import { useDraft, useOpen } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
 import { type Medium, useCutChoices } from './choices/cutChoices';
@@ -12,6 +14,8 @@ import { MakingCard } from './MakingCard';
 import { PagePrint, ProjectorPrint, SheetsPrint } from './media/media';
 import { PatternChoices } from './PatternChoices';
 import { PrinterCard } from './PrinterCard';
+
+const LayCard = lazyPart(async () => (await import('./lay/LayCard')).default);
 
 const PRINTS: Readonly<Record<Medium, typeof SheetsPrint>> = {
   sheets: SheetsPrint,
@@ -42,7 +46,16 @@ export function CutStep() {
             <DraftingSheetCard input={input} />
           </>
         }
-        below={<MakingCard input={input} />}
+        below={
+          <>
+            {input.draft.pieces.length > 0 && !input.mockup ? (
+              <Suspense fallback={null}>
+                <LayCard input={input} />
+              </Suspense>
+            ) : null}
+            <MakingCard input={input} />
+          </>
+        }
       />
     </div>
   );

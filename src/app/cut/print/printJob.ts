@@ -3,6 +3,8 @@
 import {
   type Correction,
   draftingSheetPdf,
+  type LayPlan,
+  layPdf,
   type OnePageChoice,
   onePagePdf,
   type PageWatch,
@@ -24,6 +26,7 @@ export type PrintJob =
       readonly correction: Correction | undefined;
     }
   | { readonly kind: 'projector'; readonly input: PlanInput; readonly choice: ProjectorChoice }
+  | { readonly kind: 'lay'; readonly input: PlanInput; readonly plan: LayPlan }
   | { readonly kind: 'draftingSheet'; readonly input: PlanInput; readonly paper: PaperChoice };
 
 /** A print with the face it is set in. The page fetches the fonts, since only the page knows where they are. */
@@ -42,6 +45,11 @@ export async function makePrint(job: FacedJob, watch: PageWatch): Promise<Uint8A
       return onePagePdf(job.input, job.choice, job.correction);
     case 'projector':
       return projectorPdf(job.input, job.choice);
+    case 'lay': {
+      const { client, savedDraft, date } = job.input;
+      const head = { client: client.name, draft: savedDraft.name, date, unit: client.unit };
+      return layPdf(job.plan, head, job.input);
+    }
     case 'draftingSheet':
       return draftingSheetPdf(job.input, job.paper);
   }

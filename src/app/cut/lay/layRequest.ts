@@ -1,0 +1,22 @@
+// What the page asks of a worker that lays panels, and what that answers.
+
+import type { Piece } from '../../../engine';
+import type { LayFault, LayPlan } from '../../../paper';
+import type { LayerCloth } from './layChoices';
+
+export interface LayRequest {
+  readonly pieces: readonly Piece[];
+  readonly cloth: LayerCloth;
+  /** Another one tries other lays. */
+  readonly seed: number;
+}
+
+export type LayAnswer =
+  /** The shortest plan so far of this worker. */
+  | { readonly kind: 'plan'; readonly plan: LayPlan }
+  | { readonly kind: 'faults'; readonly faults: readonly LayFault[] }
+  /** The time is up. */
+  | { readonly kind: 'done' };
+
+/** So long a shorter lay is looked for. */
+export const MOST_SECONDS = 30;

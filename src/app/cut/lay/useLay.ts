@@ -1,0 +1,81 @@
+// The running search for a lay: a worker for each of at most two cores, each from a seed of its own.
+
+import { useEffect, useRef, useState } from 'react';
+import type { LayFault, LayPlan } from '../../../paper';
+import { type LayAnswer, type LayRequest, MOST_SECONDS } from './layRequest';
+
+interface Laying {
+  readonly state: 'idle' | 'busy' | 'failed';
+  /** Seconds since the start. */
+  readonly seconds: number;
+  readonly faults: readonly LayFault[];
+  /** Starts a search; each shorter plan is given to `onPlan`. One that is running is stopped. */
+  readonly start: (request: Omit<LayRequest, 'seed'>, onPlan: (plan: LayPlan) => void) => void;
+  /** Stops it; the shortest plan so far holds. */
+  readonly stop: () => void;
+}
+
+export function useLay(): Laying {
+  const [state, setState] = useState<Laying['state']>('idle');
+  const [seconds, setSeconds] = useState(0);
+  const [faults, setFaults] = useState<readonly LayFault[]>([]);
+  const workers = useRef<readonly Worker[]>([]);
+  const end = (): void => {
+    for (const worker of workers.current) worker.terminate();
+    workers.current = [];
+  };
+  useEffect(
+    () => () => {
+      for (const worker of workers.current) worker.terminate();
+    },
+    [],
+  );
+  useEffect(() => {
+    if (state !== 'busy') return;
+    const clock = setInterval(() => setSeconds((last) => Math.min(MOST_SECONDS, last + 1)), 1000);
+    return () => clearInterval(clock);
+  }, [state]);
+
+  const start: Laying['start'] = (request, onPlan) => {
+    end();
+    setFaults([]);
+    setSeconds(0);
+    setState('busy');
+    const finish = (outcome: Laying['state']): void => {
+      end();
+      setState(outcome);
+    };
+    let shortest = Number.POSITIVE_INFINITY;
+    let running = 0;
+    const answered = ({ data }: MessageEvent<LayAnswer>): void => {
+      if (data.kind === 'faults') {
+        setFaults(data.faults);
+        finish('idle');
+      } else if (data.kind === 'done') {
+        running -= 1;
+        if (running === 0) finish('idle');
+      } else if (data.plan.lengthMm < shortest) {
+        shortest = data.plan.lengthMm;
+        onPlan(data.plan);
+      }
+    };
+    try {
+      const cores = typeof navigator === 'undefined' ? 1 : Math.min(2, navigator.hardwareConcurrency || 1);
+      workers.current = Array.from({ length: cores }, (_, seed) => {
+        const worker = new Worker(new URL('./layWorker.ts', import.meta.url), { type: 'module' });
+        running += 1;
+        worker.addEventListener('message', answered);
+        worker.addEventListener('error', () => finish('failed'));
+        worker.postMessage({ ...request, seed } satisfies LayRequest);
+        return worker;
+      });
+    } catch {
+      finish('failed');
+    }
+  };
+  const stop = (): void => {
+    end();
+    setState('idle');
+  };
+  return { state, seconds, faults, start, stop };
+}
