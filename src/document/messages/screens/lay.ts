@@ -7,7 +7,7 @@ export const LAY = catalogue({
   hint: 'How much cloth to buy and how to lay it: every panel on the cloth of one layer, closer and closer while it works.',
   layer: 'Layer',
   layers: { fashion: 'Fashion', strength: 'Strength', lining: 'Lining' },
-  width: 'Usable width, without selvedges',
+  width: 'Usable width',
   fold: { label: 'The cloth lies', open: 'open', folded: 'folded lengthwise' },
   nap: 'With a nap or a one-way print',
   gap: 'Between cut lines',
