@@ -185,7 +185,7 @@ describe('a fold at centre back out to nothing at the side', () => {
     expect(rowOf(made, 'bust').alteredBy).toBe(0);
   });
 
-  it('is let go where too little would be left', () => {
+  it('is refused where too little would be left', () => {
     const deep = { ...fold, at: fold.at.map(({ place, by }) => ({ place, by: 4 * by })) };
     expect(alter([deep]).alterations).toEqual([{ applied: false, code: 'lengthUsedUp' }]);
     expect(alter([fold, deep]).alterations.map((each) => each?.code)).toEqual([
@@ -251,7 +251,7 @@ describe('a bust point', () => {
     expect(made.pieces).toStrictEqual(typed.pieces);
   });
 
-  it('that cannot be drafted is said and the draft stays', () => {
+  it('that cannot be drafted is refused, and the draft stays', () => {
     const made = alter([{ kind: 'bustPoint', side: 'both', out: 149, down: 149 }]);
     expect(made.alterations).toEqual([{ applied: false, code: 'bustPointOutOfSpan' }]);
     expect(made.pieces).toStrictEqual(base.pieces);
@@ -259,7 +259,7 @@ describe('a bust point', () => {
 });
 
 describe('what cannot be applied', () => {
-  it('a seam that a new style no longer has is said and kept, and all others stand', () => {
+  it('a seam that a new style no longer has is refused and kept, and all others are made', () => {
     const fewer = { ...DEFAULT_STYLE, wedges: DEFAULT_STYLE.wedges.filter(({ station }) => station !== 0.5) };
     const list = [taken(seamOf('front-2', 'front-3'), [at('waist', 5)]), taken(BUST_SEAM, [at('waist', 3)])];
     expect(alter(list, fewer).alterations).toEqual([

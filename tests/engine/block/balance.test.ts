@@ -89,7 +89,7 @@ describe('balancing', () => {
       }
   });
 
-  it('takes nothing where the wedges by hand already take more than is wanted', () => {
+  it('takes nothing where the wedges by hand already take more than is needed', () => {
     const locked = withWedges([
       { ...balancedWedge('front-hand', 'front', -0.2, 1), sizing: 'manual', intake: { waist: 90 } },
       balancedWedge('front-left', 'front', 0.5, 1),

@@ -91,7 +91,7 @@ describe('a zip', () => {
     expect(refused).toMatchObject({ severity: 'error', at: { field: 'closure.sideZip' } });
   });
 
-  it('wants 1 in beside it (common practice, no source), at the side and at a centre', () => {
+  it('needs 1 in beside it (common practice, no source), at the side and at a centre', () => {
     expect(codes(zipped({}))).not.toContain('zipNeedsAllowance');
     const allowances = { ...DEFAULT_STYLE.allowances, side: 12, centre: 12 };
     const fields = (made: Draft): (string | undefined)[] =>

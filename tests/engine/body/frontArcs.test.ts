@@ -50,7 +50,7 @@ describe('a measured front arc', () => {
     }
   });
 
-  it('that is odd is warned of and drafted', () => {
+  it('that is unusual is warned of and drafted', () => {
     const made = draft({ ...MEAN_BODY, frontBustArc: 0.63 * MEAN_BODY.bust }, DEFAULT_STYLE);
     expect(made.issues).toContainEqual(
       expect.objectContaining({ code: 'frontArcUnusual', severity: 'warn' }),
@@ -58,7 +58,7 @@ describe('a measured front arc', () => {
     expect(made.pieces).not.toEqual([]);
   });
 
-  it('without its girth leaves the word to the girth', () => {
+  it('without its girth has no issue beside that of the girth', () => {
     const { issues } = draft({ ...MEAN_BODY, waist: null, frontWaistArc: 400 }, DEFAULT_STYLE);
     expect(issues.map(({ code, at }) => [code, at.field])).toEqual([['measurementMissing', 'waist']]);
   });

@@ -28,7 +28,7 @@ const random = randomFrom(31);
 const drafts = drawBodies(howMany({ few: 30, all: 150 }), 31).map((body) => draft(body, randomStyle(random)));
 
 describe('the girth ledger', () => {
-  it('measures as a stranger does, and is null exactly where some panel is not crossed from leg to leg', () => {
+  it('measures as code of its own does, and is null exactly where some panel is not crossed from leg to leg', () => {
     let rows = 0;
     for (const { pieces, proof } of drafts)
       for (const row of proof.ledger) {
@@ -262,7 +262,7 @@ describe('the walk of closed darts', () => {
   });
 });
 
-describe('the edge run', () => {
+describe('edge continuity', () => {
   it('has a top and a hem for every seam and centre edge, all as asked', () => {
     const whole = drafts.filter(
       (made) => made.pieces.length > 0 && !made.issues.some(({ code }) => code === 'panelCrossed'),

@@ -49,7 +49,7 @@ describe('coming to rest', () => {
     expect(one?.halves[0]?.figures).toEqual(two?.halves[0]?.figures);
   });
 
-  it('pauses between its steps, and is left off where the caller asks no more', () => {
+  it('pauses between its steps, and stops where the caller asks for no more', () => {
     const style = styleNamed('under-bust');
     const work = sewing(draftWhole(MEAN_BODY, style), MEAN_BODY, style);
     for (let i = 0; i < 3; i += 1) expect(work.next()).toEqual({ done: false, value: undefined });

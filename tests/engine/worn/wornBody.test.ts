@@ -19,7 +19,7 @@ describe('the body in sections', () => {
     expect(worstGirth(bodyFor(odd))).toBeLessThan(0.1);
   });
 
-  it('is a closed skin of numbers at the limits of the form', () => {
+  it('is a closed surface of finite numbers at the limits of the form', () => {
     const limits = (['least', 'most'] as const).map((end) => ({
       ...UNMEASURED,
       ...Object.fromEntries(
@@ -32,7 +32,7 @@ describe('the body in sections', () => {
     }
   });
 
-  it('hangs the tape down the front as it was measured', () => {
+  it('has the lengths down the front that were measured', () => {
     const body = bodyFor(MEAN_BODY);
     const z = (name: string): number => body.levels.find((level) => level.name === name)?.z ?? 0;
     let length = 0;

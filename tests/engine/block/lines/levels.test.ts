@@ -67,7 +67,7 @@ describe('the high hip', () => {
     expect(drafted({ highHip: null, waistToHighHip: 80 }).levels.has('highHip')).toBe(false);
   });
 
-  it('is left out and said where it would lie at the hip', () => {
+  it('is left out with a warning where it would lie at the hip', () => {
     const { made, levels } = drafted({ highHip: MEAN_BODY.hip, waistToHighHip: neckToHip - neckToWaist - 5 });
     expect(levels.has('highHip')).toBe(false);
     expect(made.issues).toContainEqual(
