@@ -11,6 +11,7 @@ import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';
 import { keepFocus } from './keepFocus';
+import { keepPage } from './keepPage';
 import { KeepingArea } from './notices/KeepingArea';
 import { UnreadNotice } from './notices/UnreadNotice';
 import { UpdateNotice } from './notices/UpdateNotice';
@@ -39,6 +40,7 @@ export function App() {
   const undo = useStore((state) => state.undo);
   useUndoKeys();
   useEffect(() => keepFocus(document), []);
+  useEffect(() => keepPage(window), []);
   useEffect(() => {
     const wait = setTimeout(() => void fetchAhead(), QUIET_MS);
     return () => clearTimeout(wait);
