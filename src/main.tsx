@@ -42,6 +42,7 @@ import './app/styles/draft/inspector.css';
 import './app/styles/draft/wedges.css';
 import './app/styles/proof.css';
 import './app/styles/cut.css';
+import './app/styles/sizes.css';
 import './app/styles/window/touch.css';
 import './app/styles/lay.css';
 import './app/styles/making.css';

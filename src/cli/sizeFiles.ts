@@ -9,9 +9,9 @@ import {
   type FileStyle,
   issueSentence,
   type Read,
-  type RowFault,
   readSizes,
   refuse,
+  rowFaultSentence,
   SIZES,
   type SizedDraft,
   sizesCsv,
@@ -49,7 +49,10 @@ export async function sizeFiles(text: string, style: FileStyle, print: Print, ou
     return read.faults.length > 0
       ? {
           ok: false,
-          faults: read.faults.map((fault) => ({ path: `row ${fault.row}`, message: rowSentence(fault) })),
+          faults: read.faults.map((fault) => ({
+            path: `row ${fault.row}`,
+            message: rowFaultSentence(fault),
+          })),
         }
       : refuse('--sizes', SIZES.noRow);
   const sizes = read.bodies.map((body) => draftSize(body, style.style));
@@ -71,23 +74,12 @@ export async function sizeFiles(text: string, style: FileStyle, print: Print, ou
   const written = await writeAll(contents, out);
   if (!written.ok) return written;
   const said = [
-    ...read.faults.map((fault) => `warn row ${fault.row}: ${rowSentence(fault)}\n`),
+    ...read.faults.map((fault) => `warn row ${fault.row}: ${rowFaultSentence(fault)}\n`),
     ...(read.unknown.length > 0 ? [`note columns: ${SIZES.unknown({ columns: read.unknown })}\n`] : []),
     ...sizes.flatMap((size) => issueLines(size, style)),
   ];
   const isWhole = read.faults.length === 0 && sizes.every(({ canBeCut }) => canBeCut);
   return { ok: true, value: { files: written.value, said, isWhole } };
-}
-
-function rowSentence(fault: RowFault): string {
-  switch (fault.code) {
-    case 'notALength':
-      return SIZES.fault.notALength(fault);
-    case 'nameMissing':
-      return SIZES.fault.nameMissing(fault);
-    case 'nameTwice':
-      return SIZES.fault.nameTwice(fault);
-  }
 }
 
 const faultsOf = ({ name, draft }: SizedDraft, { style }: FileStyle) =>

@@ -152,6 +152,7 @@ export { REAL_SIZE } from './messages/screens/realSize';
 export { SEEN, SEEN_NAMES, type SeenName } from './messages/screens/seenOnClient';
 export { SHELL } from './messages/screens/shell';
 export { SHOULDER_CARD } from './messages/screens/shoulderCard';
+export { SIZING } from './messages/screens/sizing';
 export { RELEASE, START } from './messages/screens/start';
 export { STEP_STATES } from './messages/screens/stepStates';
 export { STYLE_BOOK } from './messages/screens/styleBook';
@@ -216,12 +217,21 @@ export {
   TOP_EDGES,
 } from './presets/edgeShapes';
 export { NAMED_STYLES } from './presets/styles';
-export { type NamedBody, type RowFault, readSizes } from './sizes/readSizes';
+export { chartCsv } from './sizes/chartCsv';
+export { proveSize, type SizeProof } from './sizes/proveSize';
+export { type NamedBody, type ReadBodies, readCast, readSizes } from './sizes/readSizes';
+export { rowFaultSentence } from './sizes/rowFaultSentence';
 export { draftSize, errorsOf, type SizedDraft } from './sizes/sizedDrafts';
-export { sizesCsv } from './sizes/sizesCsv';
-export { sizeTable, stepsOf } from './sizes/sizeTable';
+export { sizesCsv, sizesTableCsv } from './sizes/sizesCsv';
+export { jumpsOf, type SizeRow, sizeTable, stepsOf } from './sizes/sizeTable';
 export { type Expected, expectedOf, unusualOnes } from './statistics/expected';
-export { CHART_BUSTS, sizeChart } from './statistics/sizeChart';
+export {
+  CHART_BUSTS,
+  CHART_SPANS,
+  type ChartChoice,
+  type ChartSize,
+  sizeChart,
+} from './statistics/sizeChart';
 export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { parseLength } from './units/parseLength';

@@ -72,7 +72,8 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ...['measure/figure', 'help', 'measure/rows', 'measure'],
     ...['draft/wedges', 'draft/styles', 'draft/canvas', 'draft/strip', 'draft'],
     ...['worn/view', 'worn', 'fit/fittings', 'fit'],
-    ...['cut/choices', 'cut/print', 'cut/lay', 'cut/media', 'cut', 'shell/book', 'shell/notices', 'shell'],
+    ...['cut/choices', 'cut/print', 'cut/lay', 'cut/media', 'cut/sizes', 'cut'],
+    ...['shell/book', 'shell/notices', 'shell'],
   ],
 };
 

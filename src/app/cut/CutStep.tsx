@@ -14,6 +14,7 @@ import { MakingCard } from './MakingCard';
 import { PagePrint, ProjectorPrint, SheetsPrint } from './media/media';
 import { PatternChoices } from './PatternChoices';
 import { PrinterCard } from './PrinterCard';
+import { SizesCard } from './SizesCard';
 
 const LayCard = lazyPart(async () => (await import('./lay/LayCard')).default);
 
@@ -44,6 +45,7 @@ export function CutStep() {
             <AllowanceCard />
             <FilesCard input={input} />
             <DraftingSheetCard input={input} />
+            <SizesCard />
           </>
         }
         below={

@@ -34,6 +34,22 @@ export function readSizes(text: string, unit: LengthUnit): ReadBodies | null {
   return read && bodiesOf(read, (person) => person.name);
 }
 
+/** The people of a cast: one without a name, or with the name of another, goes by a name that `nameFor` makes of hers. */
+export function readCast(
+  text: string,
+  unit: LengthUnit,
+  nameFor: (row: { readonly row: number; readonly name: string }) => string,
+): ReadBodies | null {
+  const read = readPeople(text, unit);
+  const seen = new Set<string>();
+  const name = (person: Person): string => {
+    const own = person.name === '' || seen.has(person.name) ? nameFor(person) : person.name;
+    seen.add(own);
+    return own;
+  };
+  return read && bodiesOf(read, name);
+}
+
 function bodiesOf(
   { people, faults: cells, unknown }: NonNullable<ReturnType<typeof readPeople>>,
   nameOf: (person: Person) => string,

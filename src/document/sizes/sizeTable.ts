@@ -46,6 +46,30 @@ export function sizeTable(sizes: readonly SizedDraft[]): SizeRow[] {
   return [...rows.values()].map(({ row, lengths }) => ({ ...row, lengths }));
 }
 
+/** A step that is farther from the row's usual one than this, mm, jumps. */
+const JUMP_MM = 2;
+
+/**
+ * Which steps jump: they differ by over 2 mm from what the row usually grows over such a step of bust. `busts` are the bust girths
+ * of the sizes, mm. A row of fewer than three steps has no usual one.
+ */
+export function jumpsOf(row: SizeRow, busts: readonly (number | null)[]): boolean[] {
+  const steps = stepsOf(row);
+  const growth = steps.map((_, i) => (busts[i + 1] ?? Number.NaN) - (busts[i] ?? Number.NaN));
+  const rates = steps.flatMap((step, i) => {
+    const rate = (step ?? Number.NaN) / (growth[i] ?? Number.NaN);
+    return Number.isFinite(rate) ? [rate] : [];
+  });
+  const usual = rates.sort((a, b) => a - b)[Math.floor(rates.length / 2)];
+  return steps.map(
+    (step, i) =>
+      rates.length >= 3 &&
+      usual !== undefined &&
+      step !== null &&
+      Math.abs(step - usual * (growth[i] ?? Number.NaN)) > JUMP_MM,
+  );
+}
+
 /** From each size to the next, mm; null where either has no length. One fewer than the sizes. */
 export const stepsOf = ({ lengths }: SizeRow): (number | null)[] =>
   lengths.slice(1).map((mm, i) => {

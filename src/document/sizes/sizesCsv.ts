@@ -5,16 +5,24 @@ import { LEVEL_WORDS } from '../messages/words/levels';
 import { pieceLabel, seamLabel } from '../messages/words/pieces';
 import { type LengthUnit, MM_PER } from '../units/lengthUnit';
 import type { SizedDraft } from './sizedDrafts';
-import { sizeTable } from './sizeTable';
+import { type SizeRow, sizeTable } from './sizeTable';
 
 /**
  * The text of a file with a column a size: whether it can be cut, then panel widths and seam lengths in `unit`, to the thousandth.
  * Commas part the cells, points the decimals; a name that a spreadsheet could take for a formula gets an apostrophe
  * before it.
  */
-export function sizesCsv(sizes: readonly SizedDraft[], unit: LengthUnit = 'mm'): string {
+export const sizesCsv = (sizes: readonly SizedDraft[], unit: LengthUnit = 'mm'): string =>
+  sizesTableCsv(sizes, sizeTable(sizes), unit);
+
+/** The same of a table that is made already. */
+export function sizesTableCsv(
+  sizes: readonly Pick<SizedDraft, 'name' | 'canBeCut'>[],
+  table: readonly SizeRow[],
+  unit: LengthUnit,
+): string {
   const words = SIZES.csv;
-  const rows = sizeTable(sizes).map((row) => [
+  const rows = table.map((row) => [
     ...(row.kind === 'width'
       ? [words.width, pieceLabel(row.piece), LEVEL_WORDS[row.level], unit]
       : [words.seam, seamLabel(row.seam), '', unit]),

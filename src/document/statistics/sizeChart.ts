@@ -21,7 +21,7 @@ function bustsFrom(least: number): number[] {
   return found;
 }
 
-interface ChartChoice {
+export interface ChartChoice {
   /** Bust girths of the smallest and the largest size, mm. */
   readonly from: number;
   readonly to: number;
@@ -34,7 +34,13 @@ interface ChartChoice {
 /** The bust girth for which a drop is chosen, mm. */
 const DROP_AT_BUST = 920;
 
-interface ChartSize {
+/** What may be chosen, mm: wide of what the survey has. */
+export const CHART_SPANS = {
+  drop: [60, 320],
+  stature: [1450, 1850],
+} as const;
+
+export interface ChartSize {
   /** The bust in whole centimetres. */
   readonly name: string;
   readonly measurements: Measurements;

@@ -50,6 +50,12 @@ export const CUT = catalogue({
     },
   },
 
+  sizes: {
+    title: 'Sizes and casts',
+    hint: 'This style in a range of sizes, for a class or a pattern to sell, or for everybody in a cast.',
+    open: 'Open sizes and casts',
+  },
+
   draftingSheet: {
     title: 'Drafting sheet',
     hint: {

@@ -1,0 +1,23 @@
+// The worker that drafts and prints many bodies, so that the page still answers meanwhile.
+
+import type { SizeProof } from '../../../document';
+import { runSizes, type SizesJob, type SizesResult } from './sizesJob';
+
+/** A message of the worker. */
+export type SizesMessage =
+  | {
+      readonly kind: 'done';
+      readonly done: number;
+      readonly of: number;
+      readonly proof: SizeProof | undefined;
+    }
+  | { readonly kind: 'result'; readonly result: SizesResult }
+  | { readonly kind: 'failed' };
+
+const send = (message: SizesMessage): void => self.postMessage(message);
+
+self.addEventListener('message', ({ data }: MessageEvent<SizesJob>) => {
+  runSizes(data, (done, of, proof) => send({ kind: 'done', done, of, proof }))
+    .then((result) => send({ kind: 'result', result }))
+    .catch(() => send({ kind: 'failed' }));
+});
