@@ -319,4 +319,33 @@ describe('Cut', () => {
     for (const text of ['99', 'x']) await writeInAll(walk, '.cut-step', text);
     expect(walk.found()).toEqual([]);
   });
+
+  it('sizes and casts', { timeout: 5 * MINUTE }, async () => {
+    const walk = await walkTo('cut', DEMO_BOOK, 'zzz', 'Size', 'Shoe', 'Mauve', 'Ochre');
+    const { page, look } = walk;
+    await unfold(page);
+    await page.locator('.sizes-card button').click();
+    await page.locator('.bodies tbody tr .met').last().waitFor();
+    await unfold(page);
+    await look('a computed range');
+    const form = page.locator('.sizes-print select');
+    for (const value of ['page', 'projector', 'zip']) {
+      await form.selectOption(value);
+      await look(`to be printed as ${value}`);
+    }
+    await page.locator('.sizes input[type=radio]').nth(3).check();
+    for (const table of [
+      '',
+      'Shoe;Size\n1;2',
+      'Size;Bust (in);Shoe\nMauve;zzz;1\n;34;2\nOchre;9;3\nOchre;9;4',
+    ]) {
+      await page.locator('.sizes textarea').fill(table);
+      await look('a table typed');
+    }
+    await page.locator('.bodies .off').first().waitFor();
+    await look('a size that cannot be cut');
+    await page.locator('.sizes input[type=radio]').nth(1).check();
+    await look('a cast');
+    expect(walk.found()).toEqual([]);
+  });
 });

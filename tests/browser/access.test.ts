@@ -53,6 +53,18 @@ async function go(page: Page, step: (typeof STEPS)[number]): Promise<void> {
   await page.locator(DRAWN[step]).waitFor();
 }
 
+/** Goes from Cut to sizes and casts, with everything unfolded. */
+async function openSizes(page: Page): Promise<void> {
+  await page.locator('.sizes-card summary').click();
+  await page.getByRole('button', { name: 'Open sizes and casts' }).click();
+  await page.getByRole('dialog', { name: 'Sizes and casts' }).waitFor();
+  await page.locator('.bodies tbody tr .met').last().waitFor();
+  await page.locator('.size-steps').waitFor();
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.sizes details')) fold.open = true;
+  });
+}
+
 /** Controls smaller than `least` px either way, with their size. */
 const tooSmall = (page: Page, least: number): Promise<string[]> =>
   page.evaluate((px) => {
@@ -80,6 +92,9 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
     await page.getByRole('dialog', { name: 'Client book' }).waitFor();
     expect(await found(page), 'client book').toEqual([]);
     await page.getByRole('button', { name: 'Close' }).click();
+    await openSizes(page);
+    expect(await found(page), 'sizes and casts').toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
     await go(page, 'draft');
     await page.getByRole('button', { name: 'Style book' }).click();
     await page.getByRole('button', { name: 'Keep the style' }).click();
@@ -97,6 +112,12 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
         viewport.width,
       );
     }
+    await openSizes(page);
+    expect(await tooSmall(page, hasTouch ? 44 : 24), 'sizes and casts').toEqual([]);
+    const across = await page
+      .locator('.dialog:has(.sizes)')
+      .evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth);
+    expect(across).toBeLessThanOrEqual(0);
   });
 
   it('keeps its header as it is under a long name', async () => {

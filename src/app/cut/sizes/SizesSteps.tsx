@@ -29,7 +29,7 @@ export function SizesSteps({
 }) {
   const busts = proofs.map(({ measurements }) => measurements.bust);
   return (
-    <details className="steps">
+    <details className="size-steps">
       <summary>
         <h3>{TEXTS.title}</h3>
       </summary>

@@ -53,7 +53,8 @@ function onPage(job: SizesJob, watch: SizesWatch): RunningSizes {
     if (isStopped) await new Promise(() => undefined);
   };
   return {
-    result: runSizes(job, afterBody),
+    // Nobody is told of a body before the work is in the caller's hands.
+    result: Promise.resolve().then(() => runSizes(job, afterBody)),
     stop: () => {
       isStopped = true;
     },

@@ -2,6 +2,10 @@
 
 import { catalogue, listed, plural } from '../catalogue';
 
+const UNITS = { in: 'inches', cm: 'centimetres' } as const;
+
+type InUnit = { readonly unit: keyof typeof UNITS };
+
 const seams = (count: number): string => plural(count, { one: '1 seam', other: `${count} seams` });
 const crossings = (count: number): string =>
   plural(count, { one: '1 crossing', other: `${count} crossings` });
@@ -17,11 +21,11 @@ export const SIZING = catalogue({
   chart: {
     from: 'Smallest bust',
     to: 'Largest bust',
-    drop: ({ bust }: { bust: string }) => `Bust less waist, at a bust of ${bust}`,
-    stature: 'Height of the wearer',
+    drop: ({ bust }: { bust: string }) => `Bust less waist at bust ${bust}`,
+    stature: 'Height',
     usual: 'Left empty, it is the survey’s.',
-    says: ({ unit }: { unit: string }) =>
-      `Estimates in ${unit}: what women of this bust measured in a public survey of 1988, fit and mostly young. Two in three lie within the ± behind a number. Measure whenever you can.`,
+    says: ({ unit }: InUnit) =>
+      `Estimates in ${UNITS[unit]}: what women of this bust measured in a public survey of 1988, fit and mostly young. Two in three lie within the ± behind a number. Measure whenever you can.`,
     beyond: ({ sizes }: { sizes: readonly string[] }) =>
       plural(sizes.length, {
         one: `Nobody in the survey had the bust of size ${listed(sizes)}: its numbers go beyond what was measured.`,
@@ -37,8 +41,8 @@ export const SIZING = catalogue({
   table: {
     range: 'The table, a row for each size',
     cast: 'The table, a row for each person',
-    hint: ({ unit }: { unit: string }) =>
-      `Names in the first column, the others called as on Measure. Type it, paste it from a spreadsheet, or choose a CSV file. Numbers are in ${unit} unless a heading or a second row of units says otherwise.`,
+    hint: ({ unit }: InUnit) =>
+      `Names in the first column, the others called as on Measure. Type it, paste it from a spreadsheet, or choose a CSV file. Numbers are in ${UNITS[unit]} unless a heading or a second row of units says otherwise.`,
     file: 'Choose a CSV file',
     empty: 'There is no row yet.',
     moreFaults: ({ count }: { count: number }) =>
@@ -70,8 +74,8 @@ export const SIZING = catalogue({
 
   steps: {
     title: 'Panel widths and seam lengths by size',
-    says: ({ unit }: { unit: string }) =>
-      `Lengths in ${unit}. The bars are the steps from size to size against what the row usually grows; a step that is over 2 mm off is drawn full and named.`,
+    says: ({ unit }: InUnit) =>
+      `Lengths in ${UNITS[unit]}. The bars are the steps from size to size against what the row usually grows; a step that is over 2 mm off is drawn full and named.`,
     what: 'Panel or seam',
     width: ({ piece, level }: { piece: string; level: string }) => `${piece}, ${level}`,
     steps: 'Steps',
