@@ -5,8 +5,8 @@ import { CUT } from '../../document';
 import { type PlanInput, patternDxf, patternSvg } from '../../paper';
 import { download } from '../components/download';
 import { fileName } from '../components/fileName';
-import { Fold } from './Fold';
 import { refusalOf } from './choices/usePlanInput';
+import { Fold } from './Fold';
 import { picture } from './print/picture';
 
 interface FileKind {
