@@ -34,7 +34,7 @@ export function BodiesList({ proofs, count, state, whom, style, unit }: BodiesLi
   const first = page * AT_ONCE;
   const shown = proofs.slice(first, first + AT_ONCE);
   return (
-    <section className="bodies" aria-label={TEXTS[whom]}>
+    <div className="bodies">
       <h3>{TEXTS[whom]}</h3>
       <p className="said" aria-live="polite">
         {state === 'busy' ? TEXTS.busy : state === 'failed' ? TEXTS.failed : ''}
@@ -90,7 +90,7 @@ export function BodiesList({ proofs, count, state, whom, style, unit }: BodiesLi
           </button>
         </nav>
       ) : null}
-    </section>
+    </div>
   );
 }
 

@@ -14,6 +14,7 @@ export const SOURCES: readonly SourceGroup[] = catalogue([
       'Names of measurements, where it has one: ISO 8559-1:2017, Size designation of clothes, part 1.',
       'What is usual for her other measurements, estimates, and how the hip grows round: C. C. Gordon and others, 1988 Anthropometric Survey of U.S. Army Personnel: Methods and Summary Statistics, NATICK/TR-89/044 (1989), approved for public release; 2,208 women, for the hip’s shape 1,104 of them. They were fit and mostly young, so that an unusual number is a reason to measure again and no more.',
       'How far careful readings by tape differ: ISO 20685:2010.',
+      'The steps of bust girth in a computed chart of sizes: the intervals of EN 13402-3. All its other numbers follow from the survey’s means and correlations.',
       'The under-bust line lies 3 in (7.5 cm) below the bust point where it was not measured: common practice, no source.',
     ],
   },
