@@ -1,16 +1,6 @@
-// Work on many bodies as data, and the function that does it, which runs in the worker or on the page.
+// Work on many bodies as data, and what becomes of it.
 
-import {
-  draftSize,
-  type NamedBody,
-  proveSize,
-  type SavedDraft,
-  type SizedDraft,
-  type SizeProof,
-  type SizeRow,
-  sizeTable,
-  type Unit,
-} from '../../../document';
+import type { NamedBody, SavedDraft, SizeProof, SizeRow, Unit } from '../../../document';
 import type { Correction, MakingSettings, OnePageChoice, PaperChoice, ProjectorChoice } from '../../../paper';
 
 interface OfBodies {
@@ -55,17 +45,3 @@ export type SizesResult =
 
 /** Called with how many bodies are done, of all, and with the proof of the last one where it was asked for; the work waits for it. */
 export type SizesWatch = (done: number, of: number, proof?: SizeProof) => void | Promise<void>;
-
-/** Proves the bodies, or prints them; what prints is fetched only then. */
-export async function runSizes(job: SizesJob, watch: SizesWatch): Promise<SizesResult> {
-  if (job.kind === 'zip') return (await import('./printBodies')).zipped(job, watch);
-  const sizes: SizedDraft[] = [];
-  for (const [i, body] of job.bodies.entries()) {
-    const size = draftSize(body, job.savedDraft.style);
-    if (job.kind === 'nested' || job.withTable) sizes.push(size);
-    await watch(i + 1, job.bodies.length, job.kind === 'prove' ? proveSize(size) : undefined);
-  }
-  if (job.kind === 'prove') return { kind: 'proved', table: sizeTable(sizes) };
-  const content = await (await import('./printBodies')).nestedOn(job, sizes);
-  return content === null ? { kind: 'tooLarge' } : { kind: 'file', content };
-}

@@ -1,7 +1,8 @@
 // The worker that drafts and prints many bodies, so that the page still answers meanwhile.
 
 import type { SizeProof } from '../../../document';
-import { runSizes, type SizesJob, type SizesResult } from './sizesJob';
+import { runSizes } from './runSizes';
+import type { SizesJob, SizesResult } from './sizesJob';
 
 /** A message of the worker. */
 export type SizesMessage =

@@ -1,6 +1,7 @@
 // Starts work on many bodies in a worker, or on the page where there is no worker. Both can be stopped.
 
-import { runSizes, type SizesJob, type SizesResult, type SizesWatch } from './sizesJob';
+import { runSizes } from './runSizes';
+import type { SizesJob, SizesResult, SizesWatch } from './sizesJob';
 import type { SizesMessage } from './sizesWorker';
 
 export interface RunningSizes {
