@@ -17,17 +17,13 @@ export interface Search {
 }
 
 /** The strip is cut shorter by this part after each lay that was found, and by less and less where none is. */
-const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [
-  +(process.env.CUT ?? 0.012),
-  +(process.env.LC ?? 0.001),
-  +(process.env.NC ?? 0.7),
-];
+const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [0.012, 0.001, 0.7];
 
 /** Passes without a smaller overlap after which the search goes back to the smallest, and how often it does before it starts anew. */
-const [MOST_IDLE, MOST_RETURNS] = [+(process.env.IDLE ?? 100), +(process.env.RET ?? 2)];
+const [MOST_IDLE, MOST_RETURNS] = [100, 2];
 
 /** Rows that are tried for an item in one pass. */
-const TRIES = +(process.env.TRIES ?? 12);
+const TRIES = 12;
 
 /** A search from a first lay, longest items first; the same seed and steps give the same lay. */
 export function searchLay(strip: Strip, seed: number): Search {
@@ -77,9 +73,7 @@ export function searchLay(strip: Strip, seed: number): Search {
       return;
     }
     cut = Math.max(LEAST_CUT, cut * NEXT_CUT);
-    shorten(
-      swapped(strip, process.env.FROM === 'least' && random() < 0.5 ? leastPlaces : best.places, random),
-    );
+    shorten(swapped(strip, best.places, random));
   };
   return { best: () => best, step };
 }
