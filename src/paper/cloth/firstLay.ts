@@ -10,7 +10,7 @@ export interface FoundLay {
 }
 
 /** Each item, the longest first, as far towards the start of the cloth as it goes, and then across. */
-export function firstLay(strip: Strip, stride = 1): FoundLay {
+export function firstLay(strip: Strip): FoundLay {
   const sizeOf = ({ ways: [way = 0] }: StripItem): number => {
     const { length, width } = shapeOf(strip, way);
     return length * 1e6 + width;
@@ -24,6 +24,8 @@ export function firstLay(strip: Strip, stride = 1): FoundLay {
   const laid: Place[] = [];
   for (const { item, i } of order) {
     let first: Place | null = null;
+    // Of many ways fewer rows are tried, so that the first lay is there at once.
+    const stride = Math.ceil(item.ways.length / MOST_WAYS);
     for (const shape of item.ways) {
       const [from, to] = rowsFor(strip, item, shape);
       for (let row = from; row <= to; row += stride) {
@@ -37,6 +39,9 @@ export function firstLay(strip: Strip, stride = 1): FoundLay {
   }
   return { places, length: usedLength(strip, places) };
 }
+
+/** With no more ways than this every row is tried. */
+const MOST_WAYS = 4;
 
 /** The least free x of a row, mm; null where there is none below `below`. */
 function firstFree(

@@ -87,8 +87,8 @@ describe('the room around an outline', () => {
   const random = randomFrom(5);
 
   it.each([0, 3, 12])('has all within %d mm, is no more than that wider, and has few corners', (clear) => {
-    for (let n = 0; n < 12; n += 1) {
-      const ring = star(random, 60).map(({ x, y }) => ({ x: 6 * x, y: 6 * y }));
+    for (let n = 0; n < 4; n += 1) {
+      const ring = star(random, 40).map(({ x, y }) => ({ x: 6 * x, y: 6 * y }));
       const room = roomAround(ring, clear);
       if (!room) continue;
       const [left, right] = [Math.min(...ring.map(({ x }) => x)), Math.max(...ring.map(({ x }) => x))];
