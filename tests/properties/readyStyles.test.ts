@@ -3,14 +3,23 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { draft, type Measurements } from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../support/drawBodies';
 import { howMany } from '../support/howMany';
+import { withShoulders } from '../support/sizedBodies';
 
 const BODIES: readonly Measurements[] = drawBodies(howMany({ few: 12, all: 150 }), 2112).map((body) => ({
   ...body,
   acrossShoulder: 366,
   backNeckToWaist: body.neckToWaist - 12,
 }));
+
+/** Bust 44 in over ribs of 31 1/2 in. */
+const FULL_OVER_SLIM_RIBS: Measurements = {
+  ...MEAN_BODY,
+  ...{ overBust: 960, bust: 1118, underBust: 800, waist: 700, hip: 1010 },
+  ...{ neckToBust: 295, neckToUnderBust: 375, neckToWaist: 430, neckToHip: 640 },
+  ...{ bustPointWidth: 215, acrossShoulder: 374, underarmToWaist: 168 },
+};
 
 describe('a ready style', () => {
   it.each([...NAMED_STYLES])('is drafted for every body: %s', (_, { style }) => {
@@ -21,4 +30,34 @@ describe('a ready style', () => {
     );
     expect(refused).toEqual([]);
   });
+});
+
+describe('what a cutter would redraw', () => {
+  const WOMEN = drawBodies(100, 77).map(withShoulders);
+  const told = (name: string, code: string): number => {
+    const style = NAMED_STYLES.get(name)?.style;
+    if (!style) throw new Error(`there is no style ${name}`);
+    return WOMEN.filter((body) => draft(body, style).issues.some((each) => each.code === code)).length;
+  };
+
+  it.each(['princess-bodice', 'basque-bodice'])('is told to one woman in a hundred at most: %s', (name) => {
+    expect(told(name, 'panelsUnlike')).toBeLessThanOrEqual(1);
+    expect(told(name, 'seamTooUneven')).toBeLessThanOrEqual(1);
+  });
+
+  it.each(['under-bust', 'cincher'])('is told to two women in a hundred at most: %s', (name) => {
+    expect(told(name, 'panelsUnlike')).toBeLessThanOrEqual(2);
+  });
+
+  it.each(['under-bust', 'cincher', 'bridal-bodice', 'armhole-bridal'])(
+    'is not left to the side seam under a full cup over slim ribs: %s',
+    (name) => {
+      const style = NAMED_STYLES.get(name)?.style;
+      if (!style) throw new Error(`there is no style ${name}`);
+      const said = draft(FULL_OVER_SLIM_RIBS, style).issues.map(
+        ({ code, at }) => `${code} ${at.seam?.kind ?? ''}`,
+      );
+      for (const each of ['intakeNotPlaced ', 'seamTooUneven sideSeam']) expect(said).not.toContain(each);
+    },
+  );
 });

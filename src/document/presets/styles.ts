@@ -28,10 +28,18 @@ const hem = (name: string) => edgeShapeNamed(name, HEM_EDGES);
 /** Wedges without one at centre front, where a busk or a fold needs a straight edge; the front panel is wider for that. */
 const STRAIGHT_FRONT: readonly Wedge[] = [
   balancedWedge('front-bust', 'front', 0, 3),
-  balancedWedge('front-side', 'front', 0.58, 2.5),
+  balancedWedge('front-side', 'front', 0.6, 2.5),
   balancedWedge('back-centre', 'back', 0, 1.3),
   balancedWedge('back-side', 'back', 0.5, 1),
 ];
+
+/** Fewer wedges than in the default style have as much to take; the most of each, common practice for a seam, no source. */
+const FEWER: Style['balance'] = { ...DEFAULT_STYLE.balance, cap: inches(3) };
+
+/** Below the bust the front is slimmer beyond the bust-point line, so the side-front seam stands farther out. */
+const BELOW_BUST_FRONT: readonly Wedge[] = STRAIGHT_FRONT.map((wedge) =>
+  wedge.id === 'front-side' ? { ...wedge, station: 0.62 } : wedge,
+);
 
 /** Where darts end: below the fullness of the bust and above that of the hip (common practice, no source). */
 const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
@@ -93,6 +101,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['bridal-bodice'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         topShape: top('sweetheart'),
         hemBelow: 0,
         ease: { ...DEFAULT_STYLE.ease, waist: -inches(1) },
@@ -107,12 +116,13 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['under-bust'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         topFrom: 'underBust',
         topAbove: inches(0.5),
         hemBelow: inches(4.5),
         hemShape: hem('dipped'),
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
-        wedges: STRAIGHT_FRONT,
+        wedges: BELOW_BUST_FRONT,
       },
     },
   ],
@@ -122,11 +132,12 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES.cincher,
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         topFrom: 'waist',
         topAbove: inches(2.75),
         hemBelow: inches(2.75),
         closure: { front: 'busk', back: 'lacing', lacingGap: inches(2) },
-        wedges: STRAIGHT_FRONT,
+        wedges: BELOW_BUST_FRONT,
       },
     },
   ],
@@ -166,6 +177,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['long-line-side-panels'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         topShape: top('scoop'),
         hemBelow: inches(5),
         hemShape: hem('dipped'),
@@ -184,6 +196,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['off-shoulder-bridal'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         ease: { ...DEFAULT_STYLE.ease, waist: -inches(1) },
         topShape: top('sweetheart'),
         hemBelow: inches(2.5),
@@ -201,7 +214,10 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['princess-bodice'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         ease: BODICE_EASE,
+        // No seam of the back lets out there, so the side seam runs straight down and front and back stay as long.
+        frontShare: { hip: 0.51 },
         topShape: { ...top('level'), centreFront: { beyond: inches(2), kind: 'smooth' } },
         closure: { front: 'fold', back: 'zip', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
@@ -220,6 +236,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['armhole-bridal'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         ease: { ...BODICE_EASE, underBust: 0, waist: 0 },
         topShape: { ...top('level'), centreFront: { beyond: inches(2), kind: 'smooth' } },
         hemBelow: inches(2.5),
@@ -262,6 +279,7 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['basque-bodice'],
       style: {
         ...DEFAULT_STYLE,
+        balance: FEWER,
         ease: { ...BODICE_EASE, waist: 0 },
         topShape: { ...top('level'), centreFront: { beyond: inches(2), kind: 'smooth' } },
         hemBelow: inches(2.5),

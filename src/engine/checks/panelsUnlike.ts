@@ -5,7 +5,10 @@ import { identityOf } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 import type { LedgerRow } from './ledger';
 
-/** A panel more than so many times as wide as its neighbour is warned of; our own bound, no source. */
+/**
+ * A panel, or each part of it where darts part it, more than so many times as wide as its neighbour is warned of; our own bound,
+ * no source.
+ */
 const MOST_TIMES = 2.2;
 
 /** Where a panel is most unlike one beside it. */
@@ -14,6 +17,8 @@ interface Unlike {
   readonly wider: Piece;
   /** Its width over that of its neighbour. */
   readonly times: number;
+  /** The same for each of the parts between its darts. */
+  readonly partTimes: number;
 }
 
 /**
@@ -25,7 +30,7 @@ export function panelsUnlike(pieces: readonly Piece[], ledger: readonly LedgerRo
   for (const piece of pieces) {
     const next = nextTo(piece, pieces);
     const most = next && mostUnlike(piece, next, ledger);
-    if (most && most.times > (found.get(most.wider.id)?.times ?? 0)) found.set(most.wider.id, most);
+    if (most && most.partTimes > (found.get(most.wider.id)?.partTimes ?? 0)) found.set(most.wider.id, most);
   }
   return [...found.values()].map(({ row, wider, times }) => {
     const width = row.widths[wider.id] ?? 0;
@@ -43,7 +48,9 @@ function mostUnlike(piece: Piece, next: Piece, ledger: readonly LedgerRow[]): Un
     const [own, beside] = [row.widths[piece.id], row.widths[next.id]];
     if (!own || !beside) continue;
     const times = Math.max(own / beside, beside / own);
-    if (times > (most?.times ?? MOST_TIMES)) most = { row, wider: own > beside ? piece : next, times };
+    const wider = own > beside ? piece : next;
+    const partTimes = times / (1 + wider.darts.length);
+    if (partTimes > (most?.partTimes ?? MOST_TIMES)) most = { row, wider, times, partTimes };
   }
   return most;
 }

@@ -1,7 +1,7 @@
 // A panel far wider than the one beside it is warned of, and one that is not is not.
 
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_STYLE, draft, type Style } from '../../../src/engine';
+import { balancedWedge, DEFAULT_STYLE, draft, type Style, withPoints } from '../../../src/engine';
 import { MEAN_BODY } from '../../support/drawBodies';
 import { sewnAcross } from '../../support/outline';
 
@@ -48,6 +48,20 @@ describe('panels beside each other', () => {
       })),
     });
     expect(said.filter(({ at }) => at.piece?.id === 'front-2')).toHaveLength(1);
+  });
+
+  it('are compared part by part where a dart parts the wider one', () => {
+    const seamed = withSideAt(0.5).wedges.filter(({ id }) => id !== 'front-side');
+    const dart = withPoints(balancedWedge('front-side', 'front', 0.5, 3), {
+      upper: { from: 'bust', below: 25 },
+      lower: { from: 'waist', below: 75 },
+    });
+    const narrow = (wedges: Style['wedges']) =>
+      draft({ ...MEAN_BODY, bustPointWidth: 160 }, { ...DEFAULT_STYLE, wedges }).issues.filter(
+        ({ code }) => code === 'panelsUnlike',
+      );
+    expect(narrow(seamed).map(({ at }) => at.piece?.id)).toEqual(['front-2']);
+    expect(narrow([...seamed, dart])).toEqual([]);
   });
 
   it('are compared behind a side panel cut in one as well', () => {
