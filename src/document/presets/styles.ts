@@ -1,20 +1,25 @@
 // The styles that can be asked for by name: our own, in the words of the trade, each a place to start from.
 
 import {
-  type BlockName,
   balancedWedge,
-  type DartPoint,
   DEFAULT_STYLE,
   inches,
   type Style,
   USUAL_BAND_ABOVE,
   USUAL_EXTRAS,
   USUAL_SHOULDERS,
-  type Wedge,
-  withPoints,
 } from '../../engine';
 import { STYLE_TITLES } from '../messages/words/presets';
 import { edgeShapeNamed, HEM_EDGES, TOP_EDGES } from './edgeShapes';
+import {
+  BELOW_BUST_FRONT,
+  closedDart,
+  FEWER,
+  lowered,
+  manualWedge,
+  openDart,
+  STRAIGHT_FRONT,
+} from './wedges';
 
 export interface NamedStyle {
   /** What it is called on paper. */
@@ -25,36 +30,6 @@ export interface NamedStyle {
 const top = (name: string) => edgeShapeNamed(name, TOP_EDGES);
 const hem = (name: string) => edgeShapeNamed(name, HEM_EDGES);
 
-/** Wedges without one at centre front, where a busk or a fold needs a straight edge; the front panel is wider for that. */
-const STRAIGHT_FRONT: readonly Wedge[] = [
-  balancedWedge('front-bust', 'front', 0, 3),
-  balancedWedge('front-side', 'front', 0.6, 2.5),
-  balancedWedge('back-centre', 'back', 0, 1.3),
-  balancedWedge('back-side', 'back', 0.5, 1),
-];
-
-/** Fewer wedges than in the default style have as much to take; the most of each, common practice for a seam, no source. */
-const FEWER: Style['balance'] = { ...DEFAULT_STYLE.balance, cap: inches(3) };
-
-/** Below the bust the front is slimmer beyond the bust-point line, so the side-front seam stands farther out. */
-const BELOW_BUST_FRONT: readonly Wedge[] = STRAIGHT_FRONT.map((wedge) =>
-  wedge.id === 'front-side' ? { ...wedge, station: 0.62 } : wedge,
-);
-
-/** Where darts end: below the fullness of the bust and above that of the hip (common practice, no source). */
-const BELOW_BUST: DartPoint = { from: 'bust', below: inches(1) };
-/** A second dart beside the first ends half an inch lower, so that their points do not lie on one line. */
-const BESIDE: DartPoint = { from: 'bust', below: inches(1.5) };
-const ABOVE_HIP: DartPoint = { from: 'waist', below: inches(3) };
-
-const openDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
-  withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST });
-
-const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
-  withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST, lower: ABOVE_HIP });
-
-const lowered = (dart: Wedge): Wedge => withPoints(dart, { lower: dart.lower, upper: BESIDE });
-
 /** What a bodice with shoulders is larger than the body, so that arms and breath have room (common practice, no source). */
 const BODICE_EASE: Style['ease'] = {
   overBust: inches(1),
@@ -64,22 +39,6 @@ const BODICE_EASE: Style['ease'] = {
   highHip: inches(1),
   hip: inches(1.5),
 };
-
-/** A wedge with the same intake at every level where it has one; inches, as it is taken with a ruler. */
-function manualWedge(id: string, block: BlockName, station: number, overBust: number, waist: number): Wedge {
-  return {
-    ...balancedWedge(id, block, station, 1),
-    sizing: 'manual',
-    intake: {
-      overBust: inches(overBust),
-      bust: 0,
-      underBust: inches(waist / 2),
-      waist: inches(waist),
-      highHip: inches(waist / 2),
-      hip: 0,
-    },
-  };
-}
 
 export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, NamedStyle>([
   ['default', { title: STYLE_TITLES.default, style: DEFAULT_STYLE }],
