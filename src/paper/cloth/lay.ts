@@ -75,4 +75,4 @@ export function weigh({ depths, weights }: Lay): void {
   }
 }
 
-const [LEAST_GROWTH, MOST_GROWTH, DECAY] = [1.3, 2, 0.95];
+const [LEAST_GROWTH, MOST_GROWTH, DECAY] = [1.1, 1.4, 0.97];

@@ -19,11 +19,11 @@ export interface Search {
 /** The strip is cut shorter by this part after each lay that was found, and by less and less where none is. */
 const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [0.012, 0.001, 0.7];
 
-/** Passes without a smaller overlap after which the search goes back to the smallest, and how often it does before it starts anew. */
-const [MOST_IDLE, MOST_RETURNS] = [100, 2];
+/** Passes without a smaller overlap after which another start is made. */
+const MOST_IDLE = 200;
 
 /** Rows that are tried for an item in one pass. */
-const TRIES = 12;
+const TRIES = 6;
 
 /** A search from a first lay, longest items first; the same seed and steps give the same lay. */
 export function searchLay(strip: Strip, seed: number): Search {
@@ -34,8 +34,7 @@ export function searchLay(strip: Strip, seed: number): Search {
   let length = 0;
   let lay: Lay;
   let least = 0;
-  let leastPlaces: readonly Place[] = [];
-  let [idle, returns] = [0, 0];
+  let idle = 0;
   const shorten = (places: readonly Place[]): void => {
     length = best.length * (1 - cut);
     lay = layAt(
@@ -43,7 +42,7 @@ export function searchLay(strip: Strip, seed: number): Search {
       places.map((place) => within(strip, place, length)),
     );
     least = Number.POSITIVE_INFINITY;
-    [idle, returns] = [0, 0];
+    idle = 0;
   };
   shorten(best.places);
   const step = (): void => {
@@ -59,19 +58,9 @@ export function searchLay(strip: Strip, seed: number): Search {
       return;
     }
     idle = total < 0.98 * least ? 0 : idle + 1;
-    if (total < least) {
-      least = total;
-      leastPlaces = [...lay.places];
-    }
+    least = Math.min(least, total);
     weigh(lay);
     if (idle <= MOST_IDLE) return;
-    if (returns < MOST_RETURNS) {
-      [idle, returns] = [0, returns + 1];
-      const { weights } = lay;
-      lay = layAt(strip, leastPlaces);
-      lay.weights.set(weights);
-      return;
-    }
     cut = Math.max(LEAST_CUT, cut * NEXT_CUT);
     shorten(swapped(strip, best.places, random));
   };
