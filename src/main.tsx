@@ -19,8 +19,8 @@ import {
   StoreContext,
 } from './app';
 import './app/styles/window/base.css';
-import './app/styles/window/steps.css';
 import './app/styles/window/shell.css';
+import './app/styles/window/steps.css';
 import './app/styles/window/history.css';
 import './app/styles/window/footBar.css';
 import './app/styles/window/dialog.css';
@@ -40,7 +40,9 @@ import './app/styles/draft/styles.css';
 import './app/styles/draft/darts.css';
 import './app/styles/draft/inspector.css';
 import './app/styles/draft/wedges.css';
+import './app/styles/fit.css';
 import './app/styles/proof.css';
+import './app/styles/cutLayout.css';
 import './app/styles/cut.css';
 import './app/styles/sizes.css';
 import './app/styles/window/touch.css';

@@ -18,12 +18,13 @@ async function keepStyle(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: 'Close' }).click();
 }
 
-async function stylesOf(page: Page): Promise<string[]> {
+/** The style book opens with them, and follows what another tab keeps. */
+async function expectStyles(page: Page, names: readonly string[]): Promise<void> {
   await page.getByRole('button', { name: /^Style book: / }).click();
-  await page.locator('.style-picture').first().waitFor();
-  const titles = await page.locator('.style-picture .title').allTextContents();
+  await expect
+    .poll(() => page.locator('.style-picture .title').allTextContents())
+    .toEqual(expect.arrayContaining([...names]));
   await page.getByRole('button', { name: 'Close' }).click();
-  return titles;
 }
 
 describe('a style of the maker’s own', () => {
@@ -75,9 +76,8 @@ describe('a style of the maker’s own', () => {
     await second.getByRole('button', { name: 'Style book' }).waitFor();
     await keepStyle(first, 'Harbour');
     await keepStyle(second, 'Lantern');
-    for (const page of [first, second])
-      await expect.poll(() => stylesOf(page)).toEqual(expect.arrayContaining(['Harbour', 'Lantern']));
+    for (const page of [first, second]) await expectStyles(page, ['Harbour', 'Lantern']);
     await first.reload();
-    await expect.poll(() => stylesOf(first)).toEqual(expect.arrayContaining(['Harbour', 'Lantern']));
+    await expectStyles(first, ['Harbour', 'Lantern']);
   });
 });

@@ -9,6 +9,7 @@ const visit = withBrowser();
 it('sews the draft, is turned and read, and saves a picture', async () => {
   const visitor = await visit('fit');
   const { page } = visitor;
+  await page.getByRole('radio', { name: 'As worn' }).check({ force: true });
   const part = page.getByRole('region', { name: 'As worn' });
   const canvas = part.locator('canvas');
   await canvas.waitFor({ timeout: 60_000 });
@@ -62,6 +63,7 @@ it('draws a still without WebGL', async () => {
   await page.evaluate(() => {
     location.hash = 'fit';
   });
+  await page.getByRole('radio', { name: 'As worn' }).check({ force: true });
   const part = page.getByRole('region', { name: 'As worn' });
   await part.getByText('Drawn without WebGL').waitFor({ timeout: 60_000 });
   const colours = await part.locator('canvas').evaluate(async (canvas: HTMLCanvasElement) => {

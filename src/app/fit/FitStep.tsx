@@ -22,6 +22,13 @@ import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, sea
 const Fittings = lazyPart(async () => (await import('./fittings/Fittings')).default);
 const AsWorn = lazyPart(async () => (await import('../worn/AsWorn')).default);
 
+type FitView = keyof typeof FIT.views.each;
+
+const VIEWS: readonly FitView[] = ['closedUp', 'asWorn'];
+
+/** As long as the page is open the step comes back to the view that was chosen last. */
+let lastView: FitView = 'closedUp';
+
 const HELD_AT: readonly ClosedAt[] = ['top', 'waist', 'hem'];
 
 export function FitStep() {
@@ -32,7 +39,16 @@ export function FitStep() {
   const [row, setRow] = useState<Pick<Pointer, 'key' | 'place'> | null>(null);
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
-  const point = (pointer: Pointer): void => setRow(row?.key === pointer.key ? null : pointer);
+  const [view, setView] = useState(lastView);
+  const choose = (chosen: FitView): void => {
+    lastView = chosen;
+    setView(chosen);
+  };
+  const point = (pointer: Pointer): void => {
+    // Its place is in the panels closed up.
+    choose('closedUp');
+    setRow(row?.key === pointer.key ? null : pointer);
+  };
   const [pressed, setPressed] = useState<PressedSeam | null>(null);
   const pull = useEdgeAlteration();
   const isAltered = alterationsOf(savedDraft.fittings).length > 0;
@@ -64,64 +80,84 @@ export function FitStep() {
   const crossings = edgeContinuity(draft, savedDraft.style);
   const girths = girthProof(draft, unit, savedDraft.style.closure);
   return (
-    <>
-      <div className="fit-step">
-        <section className="as-worn" aria-label={FIT.closedUp.title}>
-          <fieldset className="held">
-            <legend>{FIT.closedUp.held}</legend>
-            {HELD_AT.map((held) => (
-              <label key={held}>
-                <input type="radio" name="held" checked={at === held} onChange={() => setAt(held)} />
-                <span>{FIT.closedUp.heldAt[held]}</span>
-              </label>
-            ))}
-          </fieldset>
-          <ClosedUp
-            draft={draft}
-            at={at}
-            pointedOut={passed ?? row?.place ?? null}
-            lengths={lengthsOn(passed ?? row?.place ?? null, draft, unit)}
-            nameOf={pieceLabel}
-            onPick={pick}
-            earlier={unaltered ? sameHalves(unaltered, draft) : null}
-            pull={pull}
-          />
-          {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, unit)].map((sentence) => (
-            <p key={sentence} className="hint">
-              {sentence}
-            </p>
+    <div className="fit-step">
+      <ViewChoice view={view} onView={choose} />
+      {view === 'asWorn' ? (
+        <ErrorBoundary part="section" book={kept}>
+          <Suspense>
+            <AsWorn />
+          </Suspense>
+        </ErrorBoundary>
+      ) : null}
+      <section className="as-worn" aria-label={FIT.closedUp.title} hidden={view !== 'closedUp'}>
+        <fieldset className="held">
+          <legend>{FIT.closedUp.held}</legend>
+          {HELD_AT.map((held) => (
+            <label key={held}>
+              <input type="radio" name="held" checked={at === held} onChange={() => setAt(held)} />
+              <span>{FIT.closedUp.heldAt[held]}</span>
+            </label>
           ))}
-        </section>
-        <div className="proofs">
-          <Headline seams={seams} crossings={crossings} girths={girths} unit={unit} />
-          <IssueList issues={draft.issues} />
-          <ErrorBoundary part="section" book={kept}>
-            <Suspense>
-              <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} />
-            </Suspense>
-          </ErrorBoundary>
-          {[seams, crossings, girths].map((proof) => (
-            <ProofTable
-              key={proof.title}
-              proof={proof}
-              isOpen={proof === seams}
-              chosen={row?.key ?? null}
-              onPoint={point}
-              onPass={setPassed}
-            />
-          ))}
-          <PanelWidths draft={draft} unit={unit} />
-          <p className="next">
-            <a href="#cut">{PROOFS.next}</a>
+        </fieldset>
+        <ClosedUp
+          draft={draft}
+          at={at}
+          pointedOut={passed ?? row?.place ?? null}
+          lengths={lengthsOn(passed ?? row?.place ?? null, draft, unit)}
+          nameOf={pieceLabel}
+          onPick={pick}
+          earlier={unaltered ? sameHalves(unaltered, draft) : null}
+          pull={pull}
+        />
+        {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, unit)].map((sentence) => (
+          <p key={sentence} className="hint">
+            {sentence}
           </p>
-        </div>
+        ))}
+      </section>
+      <div className="proofs">
+        <Headline seams={seams} crossings={crossings} girths={girths} unit={unit} />
+        <IssueList issues={draft.issues} />
+        <ErrorBoundary part="section" book={kept}>
+          <Suspense>
+            <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} />
+          </Suspense>
+        </ErrorBoundary>
+        {[seams, crossings, girths].map((proof) => (
+          <ProofTable
+            key={proof.title}
+            proof={proof}
+            isOpen={proof === seams}
+            chosen={row?.key ?? null}
+            onPoint={point}
+            onPass={setPassed}
+          />
+        ))}
+        <PanelWidths draft={draft} unit={unit} />
+        <p className="next">
+          <a href="#cut">{PROOFS.next}</a>
+        </p>
       </div>
-      <ErrorBoundary part="section" book={kept}>
-        <Suspense>
-          <AsWorn />
-        </Suspense>
-      </ErrorBoundary>
-    </>
+    </div>
+  );
+}
+
+interface ViewChoiceProps {
+  readonly view: FitView;
+  readonly onView: (view: FitView) => void;
+}
+
+function ViewChoice({ view, onView }: ViewChoiceProps) {
+  return (
+    <fieldset className="held fit-views">
+      <legend className="unseen">{FIT.views.label}</legend>
+      {VIEWS.map((each) => (
+        <label key={each}>
+          <input type="radio" name="fit-view" checked={each === view} onChange={() => onView(each)} />
+          <span>{FIT.views.each[each]}</span>
+        </label>
+      ))}
+    </fieldset>
   );
 }
 

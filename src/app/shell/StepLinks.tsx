@@ -31,28 +31,26 @@ export function StepLinks({ step, onStep }: StepLinksProps) {
   return (
     <nav className="steps" aria-label={SHELL.steps.label}>
       {STEPS.map(({ name, label }, i) => (
-        <a
-          key={name}
-          href={`#${name}`}
-          aria-current={name === step ? 'step' : undefined}
-          aria-labelledby={`step-${name}`}
-          aria-describedby={`step-${name}-state`}
-          onClick={(event) => {
-            event.preventDefault();
-            onStep(name);
-          }}
-        >
-          <svg className="step-sign" viewBox="0 0 20 20" aria-hidden="true">
-            <path d={SIGNS[name]} />
-          </svg>
-          <span className="step-name">
+        <div key={name} className="step">
+          <a
+            href={`#${name}`}
+            aria-current={name === step ? 'step' : undefined}
+            aria-describedby={`step-${name}-state`}
+            onClick={(event) => {
+              event.preventDefault();
+              onStep(name);
+            }}
+          >
+            <svg className="step-sign" viewBox="0 0 20 20" aria-hidden="true">
+              <path d={SIGNS[name]} />
+            </svg>
             <span className="count" aria-hidden="true">
               {i + 1}
             </span>
-            <span id={`step-${name}`}>{label}</span>
-          </span>
+            {label}
+          </a>
           <State id={`step-${name}-state`} state={states?.[name]} />
-        </a>
+        </div>
       ))}
     </nav>
   );

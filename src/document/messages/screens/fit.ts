@@ -14,6 +14,10 @@ interface UnevenBand extends Band {
 
 export const FIT = catalogue({
   empty: 'There are no panels to close up yet.',
+  views: {
+    label: 'View',
+    each: { closedUp: 'Panels closed up', asWorn: 'As worn' },
+  },
   closedUp: {
     title: 'Closed up',
     held: 'Seams held together',

@@ -34,7 +34,7 @@ export function ClosedPart({ placed, pointedOut, draft, at, name }: ClosedPartPr
   );
   const isLevel = (level: LevelName): boolean => pointedOut?.kind === 'level' && pointedOut.level === level;
   return (
-    <g className="closed-panel" data-piece={piece.id} data-part={placement.part}>
+    <g className={`closed-panel block-${piece.block}`} data-piece={piece.id} data-part={placement.part}>
       <path className="panel" d={closedPath(outline.map(place))} />
       {piece.darts
         .filter(({ open, inner }) => !open && inner[1] && isInside(outline, inner[1]))
