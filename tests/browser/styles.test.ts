@@ -79,5 +79,5 @@ describe('a style of the maker’s own', () => {
     for (const page of [first, second]) await expectStyles(page, ['Harbour', 'Lantern']);
     await first.reload();
     await expectStyles(first, ['Harbour', 'Lantern']);
-  });
+  }, 120_000);
 });

@@ -29,7 +29,7 @@ it('sews the draft, is turned and read, and saves a picture', async () => {
   await expect.poll(() => part.getByText(/^Front \d: /).count()).toBe(1);
   await page.mouse.move(x, y);
   await page.mouse.down();
-  await page.mouse.move(x - box.height, y, { steps: 4 });
+  await page.mouse.move(x + box.height, y, { steps: 4 });
   await page.mouse.up();
   await page.mouse.move(x, y);
   await expect.poll(() => part.getByText(/^Back \d: /).count()).toBe(1);

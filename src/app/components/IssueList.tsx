@@ -1,65 +1,39 @@
-// What the draft has to say, gravest first; each sentence names its place.
+// What the draft has to say, on the steps that only count it: the Draft step tells each once, where it is mended.
 
 import { useMemo } from 'react';
-import {
-  ISSUES,
-  isRead,
-  MEASUREMENT_WORDS,
-  unusualLine,
-  wantsReading,
-  widerThanBustLine,
-} from '../../document';
+import { ISSUES, MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../../document';
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../store/storeContext';
-import { CautionsLink } from './CautionsLink';
-import { useIssueSentence } from './useIssueSentence';
-
-const GRAVITY: readonly Severity[] = ['error', 'warn', 'note'];
+import { goToMendList, MEND_STEP } from './awaitedFocus';
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
-  const sentence = useIssueSentence();
-  const { savedDraft } = useOpen();
   const odd = useOddities();
   const missing = issues.flatMap(({ code, at }) =>
     code === 'measurementMissing' && at.field ? [at.field] : [],
   );
-  const sorted = GRAVITY.flatMap((severity) =>
-    issues.filter((issue) => issue.severity === severity && issue.code !== 'measurementMissing'),
-  );
-  const grave = sorted.filter((issue) => issue.severity !== 'note');
-  const notes = sorted.filter((issue) => issue.severity === 'note');
-  const line = (issue: Issue) => (
-    <li key={`${issue.code} ${JSON.stringify(issue.at)}`} className={issue.severity}>
-      <b>{ISSUES.severities[issue.severity]}</b> {sentence(issue)}
-      {wantsReading(issue) && !isRead(issue, savedDraft) ? (
-        <>
-          {' '}
-          <CautionsLink />
-        </>
-      ) : null}
-    </li>
-  );
-  if (sorted.length === 0 && missing.length === 0 && odd.length === 0) return null;
+  const count = (severity: Severity): number =>
+    issues.filter((issue) => issue.severity === severity && issue.code !== 'measurementMissing').length;
+  const [errors, warnings] = [count('error'), count('warn') + odd.length];
+  if (errors + warnings + missing.length === 0) return null;
   return (
     <section className="issues" aria-label={ISSUES.label} aria-live="polite">
-      {grave.length > 0 || missing.length > 0 || odd.length > 0 ? (
-        <ul>
-          {missing.length > 0 ? <MissingMeasurements fields={missing} /> : null}
-          {grave.map(line)}
-          {odd.map((sentence) => (
-            <li key={sentence} className="warn">
-              <b>{ISSUES.severities.warn}</b> {sentence} <a href="#measure">{ISSUES.goToMeasurements}</a>
-            </li>
-          ))}
-        </ul>
-      ) : null}
-      {notes.length > 0 ? (
-        <details>
-          <summary>{ISSUES.notes({ count: notes.length })}</summary>
-          <ul>{notes.map(line)}</ul>
-        </details>
-      ) : null}
+      <ul>
+        {missing.length > 0 ? <MissingMeasurements fields={missing} /> : null}
+        {errors > 0 ? <Counted severity="error">{ISSUES.toMend({ count: errors })}</Counted> : null}
+        {warnings > 0 ? <Counted severity="warn">{ISSUES.toLookAt({ count: warnings })}</Counted> : null}
+      </ul>
     </section>
+  );
+}
+
+/** How many there are, and the way to where each is told and mended. */
+function Counted({ severity, children }: { severity: Severity; children: string }) {
+  return (
+    <li className={severity}>
+      <a href={MEND_STEP} onClick={goToMendList}>
+        {children}
+      </a>
+    </li>
   );
 }
 

@@ -62,3 +62,21 @@ export function goToCautions(): void {
   arriveAtCautions();
   if (areCautionsAwaited()) for (const listener of cautionsListeners) listener();
 }
+
+const mendListFocus = awaitedFocus((heading) => {
+  heading.focus({ preventScroll: true });
+  heading.scrollIntoView({ block: 'nearest' });
+});
+
+/** The step that tells what is to mend, and the id of the heading there. */
+export const MEND_STEP = '#draft';
+export const MEND_LIST = 'to-mend';
+
+/** The list of what is to mend is laid out. */
+export const arriveAtMendList = (): void => mendListFocus.arrive(document.getElementById(MEND_LIST));
+
+/** Goes to the list of what is to mend, now or when it is laid out. */
+export function goToMendList(): void {
+  mendListFocus.request();
+  arriveAtMendList();
+}

@@ -3,6 +3,7 @@
 import { type KeyboardEvent, memo, type ReactNode, useId } from 'react';
 import { DRAFT, SHELL, wedgesOf } from '../../document';
 import type { LevelName } from '../../engine';
+import { goToMendList } from '../components/awaitedFocus';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen } from '../store/storeContext';
 import { EdgeCard } from './EdgeCard';
@@ -11,7 +12,6 @@ import { GarmentCard } from './GarmentCard';
 import { SafetyCard } from './SafetyCard';
 import { ShouldersCard } from './ShouldersCard';
 import { SidesCard } from './SidesCard';
-import { goToMendList } from './strip/mendFocus';
 import { TABS, type TabName } from './strip/tabs';
 import { WedgeCard } from './wedges/WedgeCard';
 

@@ -45,6 +45,8 @@ export interface DraftNotes {
 /** A draft kept as it was. `on` is an ISO day. */
 export interface ComparisonDraft {
   readonly on: string;
+  /** What the maker calls it; left out where it has no name. */
+  readonly name?: string;
   readonly measurements: Measurements;
   readonly sides?: BodySides;
   readonly style: Style;

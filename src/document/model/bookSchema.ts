@@ -45,6 +45,7 @@ const draftSchema = z.object({
   comparison: z.nullable(
     z.object({
       on: text,
+      name: z.exactOptional(text),
       measurements: measurementsSchema,
       sides: z.optional(sidesSchema),
       style: styleSchema,

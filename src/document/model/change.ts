@@ -40,6 +40,7 @@ type PlainCode =
   | 'cautionAcknowledged'
   | 'newRulesRead'
   | 'comparisonSaved'
+  | 'comparisonNamed'
   | 'topLineSet'
   | 'allBalanced'
   | 'wedgeLocked'

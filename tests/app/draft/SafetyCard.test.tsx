@@ -1,8 +1,7 @@
 import { screen, within } from '@testing-library/react';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
-import { IssueList } from '../../../src/app/components/IssueList';
 import { SafetyCard } from '../../../src/app/draft/SafetyCard';
-import { useDraft } from '../../../src/app/store/storeContext';
+import { MendList } from '../../../src/app/draft/strip/MendList';
 import { changeStyle, DEMO_BOOK, openDraftOf } from '../../../src/document';
 import { inches, type Style } from '../../../src/engine';
 import { onTable } from '../withStore';
@@ -18,7 +17,7 @@ const eased = (ease: Partial<Style['ease']>) =>
 function Both() {
   return (
     <>
-      <IssueList issues={useDraft().issues} />
+      <MendList onShow={() => undefined} />
       <SafetyCard />
     </>
   );

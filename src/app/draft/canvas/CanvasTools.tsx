@@ -4,6 +4,7 @@
 import { type ReactNode, useState } from 'react';
 import { CANVAS, type ComparisonDraft, changeDraft, delta, inForce } from '../../../document';
 import type { CanvasView } from '../../../table';
+import { TextField } from '../../components/fields/TextField';
 import { formatDay, today } from '../../components/formatDay';
 import { LaterDialog } from '../../components/LaterDialog';
 import { lazyPart } from '../../components/later';
@@ -57,6 +58,7 @@ export function CanvasTools(props: CanvasToolsProps) {
   const save = (): void => {
     const saved: ComparisonDraft = {
       on: today(),
+      name: savedDraft.name,
       measurements: client.measurements,
       ...(client.sides ? { sides: client.sides } : {}),
       style: savedDraft.style,
@@ -86,7 +88,11 @@ export function CanvasTools(props: CanvasToolsProps) {
         {saved ? (
           <Tool
             sign="compare"
-            name={TEXTS.compare({ day: formatDay(saved.on) })}
+            name={
+              saved.name === undefined
+                ? TEXTS.compareUnnamed({ day: formatDay(saved.on) })
+                : TEXTS.compare({ name: saved.name, day: formatDay(saved.on) })
+            }
             pressed={comparing}
             onPress={() => onComparing(!comparing)}
           />
@@ -106,6 +112,19 @@ export function CanvasTools(props: CanvasToolsProps) {
         )}
         <Tool sign="more" name={TEXTS.more} pressed={unfolded} onPress={() => setUnfolded(!unfolded)} />
       </Toolbar>
+      {comparing && saved ? (
+        <div className="compared">
+          <TextField
+            label={TEXTS.comparedName}
+            value={saved.name ?? ''}
+            onKeep={(name) =>
+              change({ code: 'comparisonNamed' }, (book) =>
+                changeDraft(book, (open) => ({ ...open, comparison: { ...saved, name } })),
+              )
+            }
+          />
+        </div>
+      ) : null}
       {measuring ? (
         <LaterDialog onClose={() => setMeasuring(false)}>
           <RealSizeDialog

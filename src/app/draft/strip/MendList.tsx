@@ -1,14 +1,16 @@
 // What is to mend in the draft, gravest first, each told here once: with the press that mends it where the cure is one step,
 // else with the way to where it is set.
 
+import { useEffect } from 'react';
 import { changeStyle, ISSUES, isRead, MEASUREMENT_WORDS, MEND, wantsReading } from '../../../document';
 import type { Issue, Severity } from '../../../engine';
+import { arriveAtMendList, MEND_LIST } from '../../components/awaitedFocus';
 import { CautionsLink } from '../../components/CautionsLink';
 import { MissingMeasurements, useOddities } from '../../components/IssueList';
 import { useIssueSentence } from '../../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
 import { CURES } from './cures';
-import { faultId, MEND_LIST } from './mendFocus';
+import { faultId } from './mendFocus';
 import { type TabName, tabOfIssue } from './tabs';
 
 interface MendListProps {
@@ -19,6 +21,7 @@ interface MendListProps {
 const GRAVITY: readonly Severity[] = ['error', 'warn', 'note'];
 
 export function MendList({ onShow }: MendListProps) {
+  useEffect(arriveAtMendList, []);
   const draft = useDraft();
   const { issues, proof } = draft;
   const odd = useOddities();

@@ -33,6 +33,7 @@ const SENTENCES: { readonly [Code in ChangeCode]: (change: ChangeOf<Code>) => st
   draftOpened: ({ name }) => `opened ${name}`,
   draftCopied: ({ name }) => `copied ${name}`,
   draftRemoved: ({ name }) => `took off ${name}`,
+  comparisonNamed: () => 'named what it is compared with',
   comparisonSaved: () => 'saved the draft to compare with',
   newRulesRead: () => 'read what new rules of drafting changed',
   cautionAcknowledged: () => 'acknowledged the caution',

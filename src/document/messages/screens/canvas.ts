@@ -55,7 +55,9 @@ export const CANVAS = catalogue({
     bending: 'Pull the points on the wedge’s axis to bend it.',
     save: 'Save to compare',
     more: 'More tools',
-    compare: ({ day }: { day: string }) => `Compare with ${day}`,
+    compare: ({ name, day }: { name: string; day: string }) => `Compare with ${name}, saved ${day}`,
+    compareUnnamed: ({ day }: { day: string }) => `Compare with ${day}`,
+    comparedName: 'Dotted lines: name of what was saved',
   },
   handles: {
     topEdge: ({ level }: AtLevel) => `Top edge above the ${LEVEL_WORDS[level]} line`,

@@ -21,6 +21,8 @@ export const ISSUES = catalogue({
   severities: { error: 'Cannot be cut', warn: 'Look again', note: 'Note' },
   notes: ({ count }: { count: number }) =>
     plural(count, { one: 'One note on this draft', other: `${count} notes on this draft` }),
+  toMend: ({ count }: { count: number }) => `${count} to mend in the draft`,
+  toLookAt: ({ count }: { count: number }) => `${count} to look at in the draft`,
   notMeasured: 'Not yet measured',
   draftNeeds: ({ measurements }: { measurements: readonly string[] }) =>
     `The draft needs ${measurements.join('; ')}.`,
