@@ -274,12 +274,17 @@ describe('Draft', () => {
     expect(walk.found()).toEqual([]);
   });
 
-  it.each([...NAMED_STYLES.keys()])('in the style %s', { timeout: 2 * MINUTE }, async (name) => {
-    const walk = await walkTo('draft', inStyle(readyMade(name)));
-    await unfold(walk.page);
-    await walk.look('unfolded');
-    expect(walk.found()).toEqual([]);
-  });
+  // Those whose drawing has texts of its own: bands, darts, an armhole, a side cut in one, wedges by hand.
+  it.each(['off-shoulder-bridal', 'darted-bodice', 'armhole-bridal', 'long-line-side-panels', 'hand-method'])(
+    'in the style %s',
+    { timeout: 2 * MINUTE },
+    async (name) => {
+      const walk = await walkTo('draft', inStyle(readyMade(name)));
+      await unfold(walk.page);
+      await walk.look('unfolded');
+      expect(walk.found()).toEqual([]);
+    },
+  );
 
   it('the style book', { timeout: 2 * MINUTE }, async () => {
     const book = addStyle(DEMO_BOOK, 'own', 'Herring', DEFAULT_STYLE, '2026-01-02');

@@ -17,7 +17,7 @@ type Found = string;
 
 /**
  * Every text of the page with two or more plain letters in a row: text nodes, also of drawings and closed details, and the
- * attributes that are read out or shown.
+ * attributes that are read out or shown. Licences are left out: they stand as their authors wrote them.
  *
  * @param typed names that a visitor has typed, or that come with the book
  */
@@ -52,7 +52,7 @@ export const plainTexts = (page: Page, typed: readonly string[]): Promise<Found[
             const text = node.getAttribute(name);
             if (text !== null && isPlain(text)) found.push(`${pathOf(node)} [${name}]: ${text}`);
           }
-        } else if (node.parentElement && !node.parentElement.closest('script, style')) {
+        } else if (node.parentElement && !node.parentElement.closest('script, style, .licences')) {
           const text = node.textContent ?? '';
           if (isPlain(text)) found.push(`${pathOf(node.parentElement)}: ${text.trim()}`);
         }

@@ -22,6 +22,8 @@ describe('Fit on a phone', () => {
   const open = async (): Promise<{ page: Page; quiet: () => void }> => {
     const visitor = await visit('fit', PHONE);
     await visitor.page.getByRole('region', { name: 'Girths' }).waitFor();
+    // They come later, and what stands below them moves down.
+    await visitor.page.getByRole('heading', { name: 'Fittings' }).waitFor();
     await visitor.page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });
@@ -41,8 +43,8 @@ describe('Fit on a phone', () => {
     await row.tap();
     // A level line is as high as nothing, which to the browser is not to be seen.
     await page.locator(place).first().waitFor({ state: 'attached' });
-    expect(await isSeen(page.locator(place).first())).toBe(true);
-    expect(await isSeen(row)).toBe(true);
+    await expect.poll(() => isSeen(page.locator(place).first())).toBe(true);
+    await expect.poll(() => isSeen(row)).toBe(true);
     expect(await page.evaluate(() => scrollY)).toBe(before);
     quiet();
   });

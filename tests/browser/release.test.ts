@@ -74,7 +74,7 @@ describe('the folder', () => {
   const visit = withBrowser(() => address);
 
   it('does the whole job under a path of its own, also without a connection, and is whole for being installed', async () => {
-    const visitor = await visit('measure');
+    const visitor = await visit('measure', { serviceWorkers: 'allow' });
     const { page, context } = visitor;
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;

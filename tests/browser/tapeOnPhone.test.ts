@@ -19,11 +19,13 @@ describe('the card of the field in hand', () => {
       await card.getByText(how).waitFor();
       const box = async (selector: string) =>
         page.locator(selector).evaluate((element) => element.getBoundingClientRect().toJSON());
-      const [top, keys] = [await box('.field-in-hand'), await box('.fraction-keys')];
-      const own = await field.evaluate((element) => element.getBoundingClientRect().toJSON());
-      expect(top.height).toBeLessThan(0.25 * 844);
-      expect(own.top).toBeGreaterThanOrEqual(top.bottom);
-      expect(own.bottom).toBeLessThanOrEqual(keys.top);
+      // The page is scrolled once card and keys are there.
+      const isBetween = async (): Promise<boolean> => {
+        const [top, keys] = [await box('.field-in-hand'), await box('.fraction-keys')];
+        const own = await field.evaluate((element) => element.getBoundingClientRect().toJSON());
+        return top.height < 0.25 * 844 && own.top >= top.bottom && own.bottom <= keys.top;
+      };
+      await expect.poll(isBetween).toBe(true);
     }
   });
 

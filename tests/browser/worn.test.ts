@@ -17,19 +17,25 @@ it('sews the draft, is turned and read, and saves a picture', async () => {
   await expect.poll(() => part.getByText(/^Stands off \d+ mm/).count()).toBeGreaterThan(0);
 
   await part.getByRole('button', { name: 'Back', exact: true }).click();
-  const box = await canvas.boundingBox();
-  if (!box) throw new Error('the canvas is there');
-  const [x, y] = [box.x + 0.62 * box.width, box.y + 0.5 * box.height];
-  await page.mouse.move(x, y);
+  /** A place on the cloth as the page is scrolled now. */
+  const onCloth = async (): Promise<{ x: number; y: number; wide: number }> => {
+    await canvas.scrollIntoViewIfNeeded();
+    const box = await canvas.boundingBox();
+    if (!box) throw new Error('the canvas is there');
+    return { x: box.x + 0.62 * box.width, y: box.y + 0.5 * box.height, wide: box.height };
+  };
+  const back = await onCloth();
+  await page.mouse.move(back.x, back.y);
   await expect.poll(() => part.getByText(/^Back \d: /).count()).toBe(1);
   // Half a turn by keys, to the front.
   await canvas.focus();
   for (let i = 0; i < 24; i += 1) await page.keyboard.press('ArrowLeft');
+  const { x, y, wide } = await onCloth();
   await page.mouse.move(x, y + 1);
   await expect.poll(() => part.getByText(/^Front \d: /).count()).toBe(1);
   await page.mouse.move(x, y);
   await page.mouse.down();
-  await page.mouse.move(x + box.height, y, { steps: 4 });
+  await page.mouse.move(x + wide, y, { steps: 4 });
   await page.mouse.up();
   await page.mouse.move(x, y);
   await expect.poll(() => part.getByText(/^Back \d: /).count()).toBe(1);

@@ -25,7 +25,7 @@ export function StylePictures({ current, isChanged, onUse }: StylePicturesProps)
   const all = groups.flatMap(({ styles }) => styles);
   const drawn = useOneByOne(all.length);
   return groups.map(({ label, styles }) => (
-    <section key={label} className="style-pictures" aria-label={label}>
+    <div key={label} className="style-pictures">
       {groups.length > 1 ? <h3>{label}</h3> : null}
       <ul>
         {styles.map((each) => (
@@ -41,7 +41,7 @@ export function StylePictures({ current, isChanged, onUse }: StylePicturesProps)
           </li>
         ))}
       </ul>
-    </section>
+    </div>
   ));
 }
 
