@@ -85,7 +85,7 @@ export async function draftFiles(
 async function patternContents(
   drafted: Draft,
   client: FileClient,
-  { title, style }: FileStyle,
+  { title, style, fittings }: AskedStyle,
   print: Print & Lay,
 ): Promise<Read<readonly Content[]>> {
   if (drafted.pieces.length === 0) return { ok: true, value: [] };
@@ -94,7 +94,7 @@ async function patternContents(
   const asked: PlanInput = {
     draft: drafted,
     client: { ...client, unit },
-    savedDraft: { name: title, style, acknowledgedReduction: null },
+    savedDraft: { name: title, style, acknowledgedReduction: null, fittings: fittings ?? [] },
     date: today(),
     nap: print.nap || print.kind === 'projector',
     making: layer.usualMaking(unit),

@@ -64,7 +64,7 @@ export {
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export { setPanelWidth } from './edit/panelWidth';
-export { nextMockup, printOf, withPrint } from './edit/prints';
+export { keepPrint, nextMockup, printOf, withPrint } from './edit/prints';
 export {
   type BackedUpClient,
   type BackedUpStyle,
@@ -113,6 +113,7 @@ export { HELP } from './messages/help/help';
 export { SOURCES } from './messages/help/sources';
 export { DRAFTING_PANELS } from './messages/paper/draftingPanels';
 export { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds } from './messages/paper/draftingSheet';
+export { FITTING_FORM } from './messages/paper/fittingForm';
 export { LAY_PLAN } from './messages/paper/layPlan';
 export { MAKING_FIGURES } from './messages/paper/makingFigures';
 export { MAKING_LIST } from './messages/paper/makingList';
@@ -201,6 +202,7 @@ export {
 export { followed, type Outside } from './model/follow';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
+export type { KeptPrint } from './model/prints';
 export { type Backup, type ReadBackup, readBackup, SHARED_ID } from './model/readBackup';
 export { type BookFault, readBook } from './model/readBook';
 export { type FaultyPart, readOne, readParts } from './model/readParts';

@@ -57,6 +57,7 @@ export {
   projectorPdf,
 } from './pdf/projectorPdf';
 export { estimatedLines } from './remarks/estimates';
+export { recordOf } from './remarks/record';
 export { checkPaper, paperSentence } from './sheets/checkPaper';
 export { type Correction, correctionFrom, correctionText, isCorrection } from './sheets/correction';
 export { ownPartOf, sheetName, windowOf } from './sheets/grid';

@@ -14,6 +14,7 @@ import { MakingCard } from './MakingCard';
 import { PagePrint, ProjectorPrint, SheetsPrint } from './media/media';
 import { PatternChoices } from './PatternChoices';
 import { PrinterCard } from './PrinterCard';
+import { PrintsCard } from './PrintsCard';
 import { SizesCard } from './SizesCard';
 
 const LayCard = lazyPart(async () => (await import('./lay/LayCard')).default);
@@ -46,6 +47,7 @@ export function CutStep() {
             <FilesCard input={input} />
             <DraftingSheetCard input={input} />
             <SizesCard />
+            <PrintsCard />
           </>
         }
         below={

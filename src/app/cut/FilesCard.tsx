@@ -8,6 +8,7 @@ import { fileName } from '../components/fileName';
 import { refusalOf } from './choices/usePlanInput';
 import { Fold } from './Fold';
 import { picture } from './print/picture';
+import { useKeepPrint } from './print/useKeepPrint';
 
 interface FileKind {
   readonly ending: 'svg' | 'dxf' | 'png';
@@ -25,12 +26,15 @@ const KINDS: readonly FileKind[] = [
 
 export function FilesCard({ input }: { input: PlanInput }) {
   const [failed, setFailed] = useState<FileKind['ending'] | null>(null);
+  const keepPrint = useKeepPrint();
   const refused = refusalOf(input) !== null;
   const save = async ({ ending, type, make }: FileKind): Promise<void> => {
     const content = await make(input);
     setFailed(content === null ? ending : null);
-    if (content !== null)
-      download(content, type, `${fileName(input.client.name, input.savedDraft.name)}.${ending}`);
+    if (content === null) return;
+    download(content, type, `${fileName(input.client.name, input.savedDraft.name)}.${ending}`);
+    // A picture is not cut from.
+    if (ending !== 'png') keepPrint(ending);
   };
   return (
     <Fold title={CUT.files.title} className="files-card">

@@ -1,8 +1,9 @@
 // The records of what was printed for a client.
 
-import { type Client, openDraftOf, type SavedDraft } from '../model/book';
+import { type Book, type Client, openDraftOf, type SavedDraft } from '../model/book';
 import { delta } from '../model/delta';
 import { inForce } from '../model/fittings';
+import type { History } from '../model/history';
 import type { KeptPrint } from '../model/prints';
 import { PROGRAM } from '../model/version';
 
@@ -43,3 +44,31 @@ export const withPrint = (client: Client, print: KeptPrint): Client =>
     : { ...client, prints: [...client.prints, print] };
 
 const isSame = (one: KeptPrint, other: KeptPrint): boolean => delta(one, other) === null;
+
+/**
+ * The history with the record of a print in each of its states, because a print stays a print: no undo takes it back.
+ *
+ * @param now ISO instant
+ */
+export function keepPrint(
+  history: History<Book>,
+  client: string,
+  print: KeptPrint,
+  now: string,
+): History<Book> {
+  const known = new Map<Client, Client>();
+  const kept = (each: Client): Client => {
+    if (each.id !== client) return each;
+    const made = known.get(each) ?? withPrint(each, print);
+    known.set(each, made);
+    return made === each ? each : { ...made, changed: now };
+  };
+  const stateWith = (book: Book): Book => ({ ...book, clients: book.clients.map(kept) });
+  const steps = (list: History<Book>['past']): History<Book>['past'] =>
+    list.map(({ state, change }) => ({ state: stateWith(state), change }));
+  return {
+    past: steps(history.past),
+    present: stateWith(history.present),
+    future: steps(history.future),
+  };
+}

@@ -60,7 +60,7 @@ export function linedPieces({ draft, savedDraft, making, across, mockup }: PlanI
 export function placePanels(
   lined: readonly LinedPiece[],
   placements: readonly Placement[],
-  { client, savedDraft, making, mockup, date }: PlanInput,
+  { client, savedDraft, making, mockup, mockupNumber, date }: PlanInput,
   bands: readonly Box[],
   { textScale, heavierMm }: Reading = PAPER_READING,
 ): PlacedPanel[] {
@@ -70,7 +70,7 @@ export function placePanels(
     unit: client.unit,
     style: savedDraft.style,
     layers: making && !mockup ? making : null,
-    mockupOf: mockup ? date : null,
+    mockupOf: mockup ? { date, number: mockupNumber ?? null } : null,
     textScale,
     heavierMm,
   };

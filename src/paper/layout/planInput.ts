@@ -10,7 +10,8 @@ import type { LinesAcross } from '../panel/levelLines';
 export interface PlanInput {
   readonly draft: Draft;
   readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
-  readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'>;
+  readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'> &
+    Partial<Pick<SavedDraft, 'fittings'>>;
   /** The date as it is printed. */
   readonly date: string;
   /** Glyphs for names that the page's face cannot set. */
@@ -23,6 +24,8 @@ export interface PlanInput {
   readonly across?: LinesAcross;
   /** True for a mock-up: its panels say so, have no eyelets and are cut from one layer, and no making list is printed. */
   readonly mockup?: boolean;
+  /** The how-manieth mock-up of the draft it is; not written where it is left out. */
+  readonly mockupNumber?: number;
   /** The day on which the tape was taken, as it is printed; null or left out where it was not written down. */
   readonly tapeDay?: string | null;
   /** Name and version of the program, as they are printed; left out where they are not known. */

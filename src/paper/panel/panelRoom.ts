@@ -18,7 +18,7 @@ export interface PanelNames {
   /** How many of each layer the garment has; null where a panel does not say what it is cut from. */
   readonly layers: Pick<MakingSettings, LayerName> | null;
   /** The date of the mock-up it belongs to; null for what is no mock-up. */
-  readonly mockupOf: string | null;
+  readonly mockupOf: { readonly date: string; readonly number: number | null } | null;
   /** Factor on the sizes of texts where there is room; 1 is for reading at arm's length. */
   readonly textScale: number;
   /** How much farther heavier lines reach to either side than on paper. mm */

@@ -39,7 +39,7 @@ export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: Placed
     rightSideUp: piece.side !== null,
     layers: names.layers ? layersOfPiece(piece, names.layers) : [],
   });
-  const mockup = names.mockupOf === null ? '' : settable(PATTERN.panel.mockup({ date: names.mockupOf }));
+  const mockup = names.mockupOf === null ? '' : settable(PATTERN.panel.mockup(names.mockupOf));
   const lines: TextLine[] = [
     { text: pieceLabel(piece), sizePt: 16, bold: true },
     { text: mockup, sizePt: 10.5, bold: true },

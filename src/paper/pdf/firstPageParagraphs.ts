@@ -93,12 +93,13 @@ export function recordParagraphs(input: PlanInput): Paragraph[] {
 }
 
 /** What a mock-up is for. */
-const mockupParagraphs = ({ mockup, date, savedDraft, client }: PlanInput): Paragraph[] =>
+const mockupParagraphs = ({ mockup, mockupNumber, date, savedDraft, client }: PlanInput): Paragraph[] =>
   mockup
     ? [
         text(
           FIRST_PAGE.mockup({
             date,
+            number: mockupNumber ?? null,
             allowance: formatLength(savedDraft.style.allowances.seam, client.unit, { withUnit: true }),
           }),
         ),

@@ -56,6 +56,8 @@ export async function onePagePdf(
       input.making,
       input.across,
       input.mockup,
+      input.mockupNumber,
+      input.savedDraft.fittings,
       input.tapeDay,
       input.program,
       outlines,

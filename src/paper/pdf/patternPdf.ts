@@ -17,6 +17,7 @@ import { settable } from '../text/writable';
 import type { PdfCanvas } from './file/pdfCanvas';
 import { pdfFile, TITLE_MM } from './file/pdfFile';
 import { drawFirstPage } from './firstPage';
+import { drawFittingForm } from './fittingForm';
 import { drawMakingPages } from './makingPages';
 import { onePagePdf } from './onePagePdf';
 import { drawRecordPage } from './recordPage';
@@ -76,6 +77,7 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
     });
   }
   drawRecordPage(upright, layout.page, input);
+  if (input.mockup && input.draft.pieces.length > 0) drawFittingForm(upright, layout.page, input);
   if (input.making && !input.mockup)
     drawMakingPages(
       upright,
@@ -88,8 +90,21 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
 }
 
 function seedOf(input: PatternInput, { panels }: Layout): string {
-  const { client, savedDraft, date, paper, making, correction, leftOut, across, mockup, tapeDay, program } =
-    input;
+  const {
+    client,
+    savedDraft,
+    date,
+    paper,
+    making,
+    correction,
+    leftOut,
+    across,
+    mockup,
+    mockupNumber,
+    tapeDay,
+    program,
+  } = input;
+  const altered = savedDraft.fittings;
   const estimated = estimatedRemark(client);
   const outlines = panels.map(({ piece, offset }) => [offset, piece.cutLine]);
   return JSON.stringify([
@@ -103,6 +118,8 @@ function seedOf(input: PatternInput, { panels }: Layout): string {
     leftOut,
     across,
     mockup,
+    mockupNumber,
+    altered,
     tapeDay,
     program,
     outlines,

@@ -15,6 +15,7 @@ const HEADING: TextStyle = { sizePt: 11, bold: true, before: 4.5 };
 const BODY: TextStyle = { sizePt: 8.5, before: 0.7 };
 const PAIR = [0.36, 0.64];
 const GIRTHS = [0.24, 0.15, 0.13, 0.24, 0.24];
+const GIRTHS_ALTERED = [0.2, 0.13, 0.12, 0.22, 0.13, 0.2];
 
 /** Draws the record on upright pages from `newPage`, beginning with a new one; no page of a draft without pieces. */
 export function drawRecordPage(newPage: () => PdfCanvas, page: FlowPage, input: PlanInput): void {
@@ -34,8 +35,9 @@ export function drawRecordPage(newPage: () => PdfCanvas, page: FlowPage, input: 
     for (const row of rows) flow.row(row, PAIR, BODY);
   }
   if (girths.rows.length === 0) return;
-  flow.need(flow.heightOf(girths.heading, HEADING) + 2 * flow.heightOfRow(girths.columns, GIRTHS, BODY));
+  const widths = girths.columns.length > GIRTHS.length ? GIRTHS_ALTERED : GIRTHS;
+  flow.need(flow.heightOf(girths.heading, HEADING) + 2 * flow.heightOfRow(girths.columns, widths, BODY));
   flow.text(girths.heading, HEADING);
-  flow.row(girths.columns, GIRTHS, { ...BODY, bold: true });
-  for (const row of girths.rows) flow.row(row, GIRTHS, BODY);
+  flow.row(girths.columns, widths, { ...BODY, bold: true });
+  for (const row of girths.rows) flow.row(row, widths, BODY);
 }

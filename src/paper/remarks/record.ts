@@ -1,10 +1,12 @@
 // The record behind a print: style, tape and girths that it was drafted from, so that it can be told later what was cut.
 
 import {
+  alterationWords,
   type Client,
   formatLength,
   LEVEL_TITLES,
   MEASUREMENT_WORDS,
+  outcomesOf,
   RECORD,
   type SavedDraft,
 } from '../../document';
@@ -14,9 +16,10 @@ import { type Draft, type LedgerRow, type MeasurementName, openWidth } from '../
 interface Printed {
   readonly draft: Draft;
   readonly client: Pick<Client, 'unit' | 'measurements' | 'estimated'>;
-  readonly savedDraft: Pick<SavedDraft, 'style'>;
+  readonly savedDraft: Pick<SavedDraft, 'style'> & Partial<Pick<SavedDraft, 'fittings'>>;
   readonly date: string;
   readonly mockup?: boolean;
+  readonly mockupNumber?: number;
   readonly tapeDay?: string | null;
   readonly program?: string;
 }
@@ -39,16 +42,20 @@ export interface PrintRecord {
 export function recordOf(printed: Printed): PrintRecord {
   const { unit } = printed.client;
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
+  const altered = alterationRows(printed);
+  const isAltered = printed.draft.proof.ledger.some((row) => row.alteredBy !== 0);
+  const { level, body, ease, asked, alteredBy, cloth } = RECORD.girths.columns;
   return {
     parts: [
       { heading: RECORD.style.heading, rows: styleRows(printed, written) },
       { heading: RECORD.tape.heading, rows: tapeRows(printed, written) },
+      ...(altered.length > 0 ? [{ heading: RECORD.fittings.heading, rows: altered }] : []),
     ],
     girths: {
       heading: RECORD.girths.heading,
-      columns: Object.values(RECORD.girths.columns),
+      columns: isAltered ? [level, body, ease, asked, alteredBy, cloth] : [level, body, ease, asked, cloth],
       rows: printed.draft.proof.ledger.map((row) =>
-        girthRow(row, openWidth(printed.savedDraft.style.closure), unit),
+        girthRow(row, openWidth(printed.savedDraft.style.closure), unit, isAltered),
       ),
     },
   };
@@ -57,7 +64,7 @@ export function recordOf(printed: Printed): PrintRecord {
 type Written = (mm: number) => string;
 
 function styleRows(
-  { draft, savedDraft, date, program, mockup }: Printed,
+  { draft, savedDraft, date, program, mockup, mockupNumber }: Printed,
   written: Written,
 ): [string, string][] {
   const { style: words } = RECORD;
@@ -70,7 +77,12 @@ function styleRows(
     ...(program ? [[RECORD.program, program] as [string, string]] : []),
     [RECORD.printed, date],
     ...(mockup
-      ? [[words.mockup, words.mockupOf({ allowance: written(allowances.seam) })] as [string, string]]
+      ? [
+          [
+            words.mockup,
+            words.mockupOf({ number: mockupNumber ?? null, allowance: written(allowances.seam) }),
+          ] as [string, string],
+        ]
       : []),
     [words.panels, words.panelsOf({ front: count('front'), back: count('back') })],
     [
@@ -112,10 +124,27 @@ function tapeRows({ draft, client, tapeDay }: Printed, written: Written): [strin
   ];
 }
 
+/** Every alteration that is switched on, by the day of its fitting; what could not be made says so. */
+function alterationRows({ draft, client, savedDraft }: Printed): [string, string][] {
+  const fittings = savedDraft.fittings ?? [];
+  return outcomesOf(fittings, draft).flatMap(({ fitting, alteration, applied, code }): [string, string][] => {
+    const kept = fittings[fitting]?.alterations[alteration];
+    if (!kept || code === 'switchedOff') return [];
+    const words = alterationWords(kept, { unit: client.unit, style: savedDraft.style });
+    return [
+      [
+        RECORD.fittings.of({ date: fittings[fitting]?.date ?? '' }),
+        applied ? words : RECORD.fittings.notMade({ words }),
+      ],
+    ];
+  });
+}
+
 function girthRow(
-  { level, bodyGirth, ease, targetGirth, sewnGirth, alongEdge }: LedgerRow,
+  { level, bodyGirth, ease, targetGirth, alteredBy, sewnGirth, alongEdge }: LedgerRow,
   gap: number,
   unit: Client['unit'],
+  isAltered: boolean,
 ): string[] {
   const cloth = sewnGirth ?? alongEdge;
   return [
@@ -123,6 +152,7 @@ function girthRow(
     formatLength(bodyGirth, unit),
     formatLength(ease, unit, { signed: true }),
     formatLength(targetGirth + gap, unit),
+    ...(isAltered ? [formatLength(alteredBy, unit, { signed: true })] : []),
     cloth === null ? RECORD.girths.outside : formatLength(cloth, unit),
   ];
 }

@@ -9,16 +9,21 @@ import {
   DEMO_BOOK,
   type Fitting,
   inForce,
+  keepPrint,
   nextMockup,
   openClient,
   openDraftOf,
   printOf,
+  record,
+  redo,
   removeAlteration,
   removeFitting,
   setAlteration,
   setFitting,
   setNote,
+  startHistory,
   switchAlteration,
+  undo,
   withPrint,
 } from '../../../src/document';
 import { type Alteration, DEFAULT_STYLE, inches } from '../../../src/engine';
@@ -97,6 +102,20 @@ describe('the record of a print', () => {
     expect(kept.prints).toEqual([print]);
     expect(withPrint(kept, { ...print })).toBe(kept);
     expect(withPrint(kept, { ...print, on: '2026-11-27' }).prints).toHaveLength(2);
+  });
+
+  it('stays whatever is undone', () => {
+    const before = startHistory({ ...DEMO_BOOK, clients: [client] });
+    const changed = record(
+      before,
+      changeClient(before.present, (each) => ({ ...each, name: 'Wren A.' })),
+      { code: 'clientRenamed' },
+    );
+    const kept = keepPrint(changed, client.id, print, '2026-11-26T10:00:00Z');
+    expect(openClient(kept.present).prints).toEqual([print]);
+    const undone = undo(kept);
+    expect(openClient(undone.present)).toMatchObject({ name: client.name, prints: [print] });
+    expect(openClient(redo(undone).present)).toMatchObject({ name: 'Wren A.', prints: [print] });
   });
 
   it('counts the mock-ups of a draft: another one after a change or on another day', () => {

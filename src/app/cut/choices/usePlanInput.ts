@@ -1,9 +1,9 @@
 // What the pattern of the open draft is made from, and whether it may be printed or saved.
 
 import { useMemo } from 'react';
-import { isRead, mockupStyle, PROGRAM, wantsReading } from '../../../document';
+import { isRead, mockupStyle, nextMockup, PROGRAM, wantsReading } from '../../../document';
 import type { PlanInput } from '../../../paper';
-import { formatDay } from '../../components/formatDay';
+import { formatDay, today } from '../../components/formatDay';
 import { draftOnce, useDraft, useOpen } from '../../store/storeContext';
 import { napFor, useCutChoices } from './cutChoices';
 import { makingFor, useMakingChoices } from './makingChoices';
@@ -28,6 +28,7 @@ export function usePlanInput(): PlanInput {
       savedDraft: { ...savedDraft, style },
       nap,
       mockup,
+      ...(mockup ? { mockupNumber: nextMockup(client, today()) } : {}),
       ...(across ? { across } : {}),
       tapeDay: client.takenOn === null ? null : formatDay(client.takenOn),
       program: PROGRAM,

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { download } from '../../components/download';
 import type { PrintJob } from './printJob';
 import { type RunningPrint, startPrint } from './startPrint';
+import { useKeepPrint } from './useKeepPrint';
 
 export interface Printing {
   /** Pages drawn of all; null while nothing is printed. */
@@ -21,6 +22,7 @@ export function usePrint(): Printing {
   const [progress, setProgress] = useState<Printing['progress']>(null);
   const [failure, setFailure] = useState<Printing['failure']>(null);
   const [isMade, setMade] = useState(false);
+  const keepPrint = useKeepPrint();
   const running = useRef<RunningPrint | null>(null);
   useEffect(() => () => running.current?.stop(), []);
 
@@ -47,7 +49,10 @@ export function usePrint(): Printing {
     };
     started.bytes.then(
       (bytes) => {
-        if (running.current === started && bytes) download(bytes, 'application/pdf', file);
+        if (running.current === started && bytes) {
+          download(bytes, 'application/pdf', file);
+          if (job.kind !== 'draftingSheet' && job.kind !== 'lay') keepPrint(job.kind);
+        }
         end(bytes ? null : 'tooLarge');
       },
       () => end('failed'),

@@ -23,7 +23,8 @@ export const PATTERN = catalogue({
       if (onFold) return `Cut ${times} on fold`;
       return rightSideUp ? `Cut ${times}, right side up` : `Cut ${times}`;
     },
-    mockup: ({ date }: { date: string }) => `Mock-up of ${date}`,
+    mockup: ({ date, number }: { date: string; number: number | null }) =>
+      number === null ? `Mock-up of ${date}` : `Mock-up ${number} of ${date}`,
     bustPoint: 'Bust point',
     dart: 'Dart',
   },
@@ -99,8 +100,8 @@ export const FIRST_PAGE = catalogue({
   bones: 'Bone channels: dotted, with a line across at each end of the bone.',
   eyelets: 'Eyelets: ring and cross.',
   across: 'Levels and bust point: fine lines right across.',
-  mockup: ({ date, allowance }: { date: string; allowance: string }) =>
-    `Mock-up of ${date}, with ${allowance} on every edge and no eyelets. Sew it together, bone it, lace it on and mark on it what is to change.`,
+  mockup: ({ date, number, allowance }: { date: string; number: number | null; allowance: string }) =>
+    `${number === null ? 'Mock-up' : `Mock-up ${number}`} of ${date}, with ${allowance} on every edge and no eyelets. Sew it together, bone it, lace it on and mark on it what is to change.`,
   moreFaults: ({ count }: { count: number }) => `And ${count} more.`,
   allowances: {
     heading: 'Seam allowances, included',

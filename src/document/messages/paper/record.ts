@@ -39,7 +39,8 @@ export const RECORD = catalogue({
     reductionOf: ({ length, percent }: { length: string; percent: number }) => `${length}, ${percent} %`,
     reductionNone: 'none: the waist is not drawn in',
     mockup: 'Mock-up',
-    mockupOf: ({ allowance }: { allowance: string }) => `${allowance} on every edge`,
+    mockupOf: ({ number, allowance }: { number: number | null; allowance: string }) =>
+      number === null ? `${allowance} on every edge` : `number ${number}, ${allowance} on every edge`,
   },
   tape: {
     heading: 'Tape',
@@ -49,6 +50,11 @@ export const RECORD = catalogue({
     sides: 'Left and right',
     differs: 'The body differs left to right; each half is drafted from its own.',
   },
+  fittings: {
+    heading: 'Alterations after fittings',
+    of: ({ date }: { date: string }) => `Fitting of ${date}`,
+    notMade: ({ words }: { words: string }) => `${words}: not made in this draft`,
+  },
   girths: {
     heading: 'Girths',
     columns: {
@@ -56,6 +62,7 @@ export const RECORD = catalogue({
       body: 'Body',
       ease: 'Ease',
       asked: 'Asked, gap counted in',
+      alteredBy: 'Altered',
       cloth: 'Cloth, gap left out',
     },
     outside: 'outside the garment',

@@ -56,6 +56,29 @@ export const CUT = catalogue({
     open: 'Open sizes and casts',
   },
 
+  prints: {
+    title: 'What was printed',
+    hint: 'Each print with what it was drafted from; kept with the client.',
+    line: ({
+      day,
+      draft,
+      mockup,
+      form,
+    }: {
+      day: string;
+      draft: string;
+      mockup: number | null;
+      form: string;
+    }) => `${day}: ${draft}, ${mockup === null ? 'pattern' : `mock-up ${mockup}`} ${form}`,
+    forms: {
+      sheets: 'on sheets',
+      page: 'on one page',
+      projector: 'for a projector',
+      svg: 'as an SVG drawing',
+      dxf: 'as a DXF drawing',
+    },
+  },
+
   draftingSheet: {
     title: 'Drafting sheet',
     hint: {

@@ -1,0 +1,35 @@
+// The fitting form that is printed behind a mock-up.
+
+import { catalogue } from '../catalogue';
+import { SEEN, SEEN_NAMES } from '../screens/seenOnClient';
+
+export const FITTING_FORM = catalogue({
+  title: 'Fitting form',
+  of: ({
+    client,
+    draft,
+    number,
+    date,
+  }: {
+    client: string;
+    draft: string;
+    number: number | null;
+    date: string;
+  }) =>
+    [
+      ...[client, draft].filter((name) => name.trim() !== ''),
+      number === null ? `mock-up of ${date}` : `mock-up ${number} of ${date}`,
+    ].join(', '),
+  day: 'Fitted on: ____________   Heel: ____________   Bra worn: ____________',
+  seams: 'Seams',
+  how: 'For each seam and level: + what is pinned out, − what is wanting, on each edge; L or R where one side only.',
+  seam: 'Seam',
+  gaps: 'Gap of the lacing, as laced',
+  gap: 'Between the edges',
+  blank: ' ',
+  seen: 'Seen',
+  ticks: SEEN_NAMES.map((name) => SEEN[name].what),
+  /** A box to tick, and room for how much and where. */
+  tick: ({ seen }: { seen: string }) => `[   ]  ${seen}: ____________`,
+  notes: 'Notes',
+});
