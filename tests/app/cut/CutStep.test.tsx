@@ -202,7 +202,10 @@ describe('the Cut step on sheets', () => {
       changeDraft(tight, (savedDraft) => acknowledge(savedDraft, true)),
     );
     expect(screen.getByRole('button', { name: 'Download the PDF' })).toBeEnabled();
-    expect(screen.getByText(/ribs at the under-bust are drawn in by/)).toBeVisible();
+    expect(screen.getByRole('link', { name: /^\d+ to look at in the draft$/ })).toHaveAttribute(
+      'href',
+      '#draft',
+    );
     expect(screen.queryByText(/as read/)).toBeNull();
     expect(screen.queryByRole('link', { name: 'Read the cautions' })).toBeNull();
   });

@@ -41,7 +41,7 @@ describe('the styles to start from', () => {
     await user.click(opener());
     await picture('Harbour');
     const groups = document.querySelectorAll('.style-pictures');
-    expect([...groups].map((group) => group.getAttribute('aria-label'))).toEqual([
+    expect([...groups].map((group) => group.querySelector('h3')?.textContent)).toEqual([
       'Your styles',
       'Ready-made',
     ]);

@@ -296,6 +296,7 @@ describe('Fit closed up over open darts', () => {
 
   it('says nothing of darts where none is open', () => {
     onTable(<FitStep />);
-    expect(screen.queryByText(/dart/i)).toBeNull();
+    expect(screen.queryByText(/stay open here/)).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Dart in/ })).toBeNull();
   });
 });
