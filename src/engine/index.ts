@@ -19,7 +19,7 @@ export { type Block, partingWedges } from './block/block';
 export { dartAngle } from './block/lines/closedDart';
 export { isThrough, reaches } from './block/lines/extent';
 export type { Level } from './block/lines/levels';
-export { axisX, stationOf, stationX } from './block/lines/station';
+export { axisX, onCentre, stationOf, stationX } from './block/lines/station';
 export type { DraftedWedge } from './block/lines/wedge';
 export type { UpperEnd } from './block/shoulders/upperEdges';
 export { type Turn, turnIntake } from './block/turnIntake';

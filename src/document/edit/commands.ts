@@ -14,6 +14,7 @@ import {
   withPoints,
 } from '../../engine';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
+import { followSeams } from './followSeams';
 import { changeEveryWedge, changeWedge, changeWedgesOf, wedgesOf } from './wedgeLists';
 
 /** The book with the open client changed. */
@@ -37,11 +38,12 @@ export function changeDraft(book: Book, change: (savedDraft: SavedDraft) => Save
   });
 }
 
-/** The book with the style of the open draft changed. */
+/** The book with the style of the open draft changed; the draft's alterations stay with the wedges of their seams. */
 export function changeStyle(book: Book, change: (style: Style) => Style): Book {
   return changeDraft(book, (savedDraft) => {
     const style = change(savedDraft.style);
-    return style === savedDraft.style ? savedDraft : { ...savedDraft, style };
+    if (style === savedDraft.style) return savedDraft;
+    return { ...savedDraft, style, fittings: followSeams(savedDraft.fittings, savedDraft.style, style) };
   });
 }
 

@@ -30,14 +30,15 @@ export function SeamLengthTexts({ placed, seam, lengths }: SeamLengthTextsProps)
     if (!found || !middle) return [];
     const panel = placePoint(found.placement, found.piece.grain[0]);
     const at = placePoint(found.placement, middle);
-    return [{ at, toRight: panel.x > at.x, text: lengths.edges[i] ?? '' }];
+    const key = `${id} ${seam.edges[i]}`;
+    return [{ key, at, toRight: panel.x > at.x, text: lengths.edges[i] ?? '' }];
   });
   const [first] = places;
   return (
     <g className="seam-lengths">
-      {places.map(({ at, toRight, text }, i) => (
+      {places.map(({ key, at, toRight, text }) => (
         <text
-          key={`${seam.pieces[i]}`}
+          key={key}
           x={at.x + (toRight ? ASIDE_MM : -ASIDE_MM)}
           y={at.y}
           textAnchor={toRight ? 'start' : 'end'}
