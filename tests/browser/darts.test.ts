@@ -26,11 +26,11 @@ describe('a dart on the table', () => {
   it('is made of a wedge, and its point pulled up and down with its number beside it', async () => {
     const visitor = await visit('draft');
     const { page } = visitor;
-    const panels = page.locator('.block-front .panel');
+    const panels = page.locator('.draft-canvas .block-front .panel');
     await expect.poll(() => panels.count()).toBe(3);
     await choose(page, 'Side-front', 'Closed');
     await expect.poll(() => panels.count()).toBe(2);
-    await expect.poll(() => page.locator('.block-front .drill').count()).toBe(2);
+    await expect.poll(() => page.locator('.draft-canvas .block-front .drill').count()).toBe(2);
     const lower = page.getByRole('slider', { name: 'Side-front dart, lower point' });
     expect(await lower.getAttribute('aria-valuetext')).toBe('3 in below the waist');
     await pull(page, lower, 0, -30);
