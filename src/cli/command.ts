@@ -21,7 +21,7 @@ import {
 import { type Draft, sewGarment } from '../engine';
 import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './clientFile';
 import { draftClient } from './draftClient';
-import { draftFiles, isSystemError, issueLine } from './draftFiles';
+import { draftFiles, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
 import { faultLine, refusedLine } from './faultLine';
 import { type Options, readOptions } from './options';
@@ -29,6 +29,7 @@ import { paperNamed, paperWords } from './paperNamed';
 import { sizeFiles } from './sizeFiles';
 import { styleNamed } from './styleNamed';
 import { wornFile } from './wornFile';
+import { isSystemError } from './writtenFiles';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE, NOT_WRITTEN] = [0, 1, 2, 3];
 

@@ -1,17 +1,15 @@
 // Writes the files of one client's draft.
 
-import { rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { CLI, type FileStyle, type Fitting, issueSentence, PROGRAM, type Read, refuse } from '../document';
 import type { Draft, Issue } from '../engine';
 import type { PlanInput, WithFace } from '../paper';
 import { type FileClient, paperUnit } from './clientFile';
 import { fontFiles } from './fontFiles';
 import { LAY_FILES, layFiles } from './layFiles';
-import { makeDirectory } from './makeDirectory';
 import type { LayOptions } from './options';
 import type { Print } from './paperNamed';
 import { piecesFile, SEVERITY_IN_FILES } from './piecesFile';
+import { type Content, type Written, writtenFiles } from './writtenFiles';
 
 type Paper = typeof import('../paper');
 
@@ -38,14 +36,6 @@ const DRAWN_FILES: readonly {
 const PRINTED_FILE = 'pattern.pdf';
 const WORN_FILE = 'worn.json';
 
-type Content = readonly [name: string, content: string | Uint8Array];
-
-/** `isDeviceFull`: not the directory that was asked for is at fault, but the room there. */
-type Made = Read<readonly string[]> & { readonly isDeviceFull?: boolean };
-
-/** The system's names for a device or a share of it that is full, and for one that fails. */
-export const FULL: readonly string[] = ['ENOSPC', 'EDQUOT', 'EIO'];
-
 /**
  * Writes the files into a directory and returns their paths in the order written. Nothing is written where the pattern cannot be
  * printed on the paper asked for.
@@ -59,7 +49,7 @@ export async function draftFiles(
   print: Print & Lay,
   out: string,
   worn: string | null = null,
-): Promise<Made> {
+): Promise<Written> {
   const pattern = await patternContents(drafted, client, style, print);
   if (!pattern.ok) return pattern;
   const pieces = `${JSON.stringify(piecesFile(drafted, style.style, client.unit, style.fittings))}\n`;
@@ -68,18 +58,9 @@ export async function draftFiles(
     ...pattern.value,
     ...(worn === null ? [] : [[WORN_FILE, worn] as const]),
   ];
-  try {
-    await makeDirectory(out);
-    // A pattern of an earlier draft must not stay beside these pieces.
-    for (const name of [PRINTED_FILE, WORN_FILE, ...LAY_FILES, ...DRAWN_FILES.map((file) => file.name)])
-      await rm(join(out, name), { force: true });
-    for (const [name, content] of contents) await writeFile(join(out, name), content);
-    return { ok: true, value: contents.map(([name]) => join(out, name)) };
-  } catch (error) {
-    if (!isSystemError(error)) throw error;
-    const refused = refuse('--out', CLI.filesNotWritten({ directory: out, code: error.code }));
-    return { ...refused, isDeviceFull: FULL.includes(error.code) };
-  }
+  // A pattern of an earlier draft must not stay beside these pieces.
+  const earlier = [PRINTED_FILE, WORN_FILE, ...LAY_FILES, ...DRAWN_FILES.map((file) => file.name)];
+  return writtenFiles(contents, out, earlier);
 }
 
 async function patternContents(
@@ -131,10 +112,6 @@ async function printedOn(
   const picture = await projectorPdf(input, print.choice);
   return picture ? { ok: true, value: picture } : refuse('--paper', CLI.pictureTooLarge);
 }
-
-/** True of an error of the system in reading or writing, as opposed to a fault of the program. */
-export const isSystemError = (error: unknown): error is Error & { code: string; syscall: string } =>
-  error instanceof Error && 'syscall' in error && 'code' in error && typeof error.code === 'string';
 
 /** The local day, as 2026-11-25. */
 export function today(): string {

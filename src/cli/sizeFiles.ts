@@ -1,6 +1,5 @@
 // Writes the files of a range of sizes: each size's pieces, the nested print and the table.
 
-import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
   CLI,
@@ -17,14 +16,13 @@ import {
   sizesCsv,
 } from '../document';
 import type { NestedInput, WithFace } from '../paper';
-import { FULL, isSystemError, today } from './draftFiles';
+import { today } from './draftFiles';
 import { fontFiles } from './fontFiles';
-import { makeDirectory } from './makeDirectory';
 import type { Print } from './paperNamed';
 import { piecesFile, SEVERITY_IN_FILES } from './piecesFile';
+import { type Content, type Written, writtenFiles } from './writtenFiles';
 
 type Paper = typeof import('../paper');
-type Content = readonly [name: string, content: string | Uint8Array];
 
 interface SizesMade {
   /** Paths in the order written. */
@@ -35,7 +33,7 @@ interface SizesMade {
   readonly isWhole: boolean;
 }
 
-type Made = Read<SizesMade> & { readonly isDeviceFull?: boolean };
+type Made = Written<SizesMade>;
 
 const SIZES_FOLDER = 'sizes';
 const NESTED_FILES = ['nested.pdf', 'nested.svg', 'nested.dxf'] as const;
@@ -143,23 +141,9 @@ async function printedOn(
   return picture ? { ok: true, value: picture } : refuse('--paper', CLI.pictureTooLarge);
 }
 
-async function writeAll(
-  contents: readonly Content[],
-  out: string,
-): Promise<Read<string[]> & { readonly isDeviceFull?: boolean }> {
-  try {
-    // Sizes of an earlier table must not stay beside these.
-    await rm(join(out, SIZES_FOLDER), { recursive: true, force: true });
-    await makeDirectory(join(out, SIZES_FOLDER));
-    for (const name of [...NESTED_FILES, TABLE_FILE]) await rm(join(out, name), { force: true });
-    for (const [name, content] of contents) await writeFile(join(out, name), content);
-    return { ok: true, value: contents.map(([name]) => join(out, name)) };
-  } catch (error) {
-    if (!isSystemError(error)) throw error;
-    const refused = refuse('--out', CLI.filesNotWritten({ directory: out, code: error.code }));
-    return { ...refused, isDeviceFull: FULL.includes(error.code) };
-  }
-}
+// Sizes of an earlier table must not stay beside these.
+const writeAll = (contents: readonly Content[], out: string): Promise<Written> =>
+  writtenFiles(contents, out, [SIZES_FOLDER, ...NESTED_FILES, TABLE_FILE], SIZES_FOLDER);
 
 /** Names of sizes as names of files: signs that a system may not take become hyphens, and none comes twice. */
 function fileNames(names: readonly string[]): string[] {

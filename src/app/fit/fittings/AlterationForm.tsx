@@ -5,6 +5,7 @@ import { type Book, FITTINGS, type Unit } from '../../../document';
 import type { Alteration, AlteredSide, Draft, Style } from '../../../engine';
 import { useStore } from '../../store/storeContext';
 import { ChoiceOf } from './ChoiceOf';
+import { FormEnd } from './FormEnd';
 import { BoundFields, EdgeChoice, PlacedFields, PointFields } from './PlacedFields';
 import { SeamFields } from './SeamFields';
 import { wantingOf } from './startAlteration';
@@ -79,19 +80,11 @@ export function AlterationForm(props: AlterationFormProps) {
         value={alteration.side}
         onChoose={(side) => set({ ...alteration, side })}
       />
-      {isAsked && wanting ? (
-        <p className="said off" role="alert">
-          {wanting}
-        </p>
-      ) : null}
-      <p className="form-end">
-        <button type="submit" className="primary">
-          {isKept ? TEXTS.keep : TEXTS.make}
-        </button>
-        <button type="button" onClick={onCancel}>
-          {TEXTS.cancel}
-        </button>
-      </p>
+      <FormEnd
+        wanting={isAsked ? wanting : null}
+        make={isKept ? TEXTS.keep : TEXTS.make}
+        onCancel={onCancel}
+      />
     </form>
   );
 }

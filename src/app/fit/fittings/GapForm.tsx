@@ -11,6 +11,7 @@ import {
   shareOverSeams,
 } from '../../../engine';
 import { LengthField } from '../../components/fields/LengthField';
+import { FormEnd } from './FormEnd';
 
 const TEXTS = FITTINGS.gaps;
 
@@ -76,19 +77,7 @@ export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) 
           />
         ))}
       </div>
-      {wanting ? (
-        <p className="said off" role="alert">
-          {wanting}
-        </p>
-      ) : null}
-      <p className="form-end">
-        <button type="submit" className="primary">
-          {TEXTS.make}
-        </button>
-        <button type="button" onClick={onCancel}>
-          {FITTINGS.form.cancel}
-        </button>
-      </p>
+      <FormEnd wanting={wanting} make={TEXTS.make} onCancel={onCancel} />
     </form>
   );
 }

@@ -5,6 +5,7 @@ import { FITTINGS, SEEN, SEEN_NAMES, type SeenName, type Unit } from '../../../d
 import { MOST_ALTERED_MM } from '../../../engine';
 import { AmountField } from './AmountField';
 import { ChoiceOf } from './ChoiceOf';
+import { FormEnd } from './FormEnd';
 
 const TEXTS = FITTINGS.seen;
 
@@ -45,19 +46,7 @@ export function SeenForm({ unit, onTake, onCancel }: SeenFormProps) {
         most={MOST_ALTERED_MM}
         onSet={setMm}
       />
-      {wanting ? (
-        <p className="said off" role="alert">
-          {wanting}
-        </p>
-      ) : null}
-      <p className="form-end">
-        <button type="submit" className="primary">
-          {TEXTS.take}
-        </button>
-        <button type="button" onClick={onCancel}>
-          {FITTINGS.form.cancel}
-        </button>
-      </p>
+      <FormEnd wanting={wanting} make={TEXTS.take} onCancel={onCancel} />
     </form>
   );
 }
