@@ -15,6 +15,7 @@ export {
 export { carriedOver } from './alterations/carryOver';
 export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
 export { shareOverSeams } from './alterations/shareOverSeams';
+export { withSeams } from './alterations/withSeams';
 export { type Block, partingWedges } from './block/block';
 export { dartAngle } from './block/lines/closedDart';
 export { isThrough, reaches } from './block/lines/extent';

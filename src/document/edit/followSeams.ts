@@ -2,12 +2,12 @@
 
 import {
   type Alteration,
-  type AlteredPlace,
   type BlockName,
   onCentre,
   type PanelName,
   type SeamName,
   type Style,
+  withSeams,
 } from '../../engine';
 import type { Fitting } from '../model/fittings';
 import { wedgesOf } from './wedgeLists';
@@ -62,21 +62,10 @@ const isSame = (was: Parted, is: Parted): boolean =>
   );
 
 function followed(alteration: Alteration, was: Parted, is: Parted): Alteration {
-  const place = (each: AlteredPlace): AlteredPlace =>
-    each.kind === 'landmark' ? each : seamNow(each, was, is).seam;
-  switch (alteration.kind) {
-    case 'seam': {
-      const { seam, isTurned } = seamNow(alteration.seam, was, is);
-      const at = isTurned ? alteration.at.map(({ height, a, b }) => ({ height, a: b, b: a })) : alteration.at;
-      return { ...alteration, seam, at };
-    }
-    case 'length':
-      return { ...alteration, at: alteration.at.map(({ place: at, by }) => ({ place: place(at), by })) };
-    case 'edge':
-      return { ...alteration, at: alteration.at.map(({ place: at, by }) => ({ place: place(at), by })) };
-    case 'bustPoint':
-      return alteration;
-  }
+  const now = withSeams(alteration, (name) => seamNow(name, was, is).seam);
+  if (now.kind !== 'seam' || alteration.kind !== 'seam') return now;
+  if (!seamNow(alteration.seam, was, is).isTurned) return now;
+  return { ...now, at: now.at.map(({ height, a, b }) => ({ height, a: b, b: a })) };
 }
 
 /** `isTurned`: its first edge is what was its second. */

@@ -5,8 +5,9 @@ import { isThrough } from '../block/lines/extent';
 
 import type { Style } from '../style/style';
 import type { BlockName } from '../terms/names';
-import type { Alteration, AlteredPlace, SeamName } from './alteration';
+import type { Alteration, SeamName } from './alteration';
 import { type BodyLine, type ClosedHalf, closedHalfOf, distanceAt, lineNamed, wholeAt } from './closedHalf';
+import { withSeams } from './withSeams';
 
 /** A draft whose seams are looked up; `waist` is the height of its waist, mm. */
 interface Draft {
@@ -24,18 +25,7 @@ export function carriedOver(alteration: Alteration, from: Draft, to: Draft): Alt
     (draft): Stood => ({ ...draft, round: closedHalfOf(draft.blocks, draft.style) }),
   );
   if (!was || !is) return alteration;
-  const seam = (name: SeamName): SeamName => carriedSeam(name, was, is);
-  const place = (each: AlteredPlace): AlteredPlace => (each.kind === 'landmark' ? each : seam(each));
-  switch (alteration.kind) {
-    case 'seam':
-      return { ...alteration, seam: seam(alteration.seam) };
-    case 'bustPoint':
-      return alteration;
-    case 'length':
-      return { ...alteration, at: alteration.at.map(({ place: at, by }) => ({ place: place(at), by })) };
-    case 'edge':
-      return { ...alteration, at: alteration.at.map(({ place: at, by }) => ({ place: place(at), by })) };
-  }
+  return withSeams(alteration, (name) => carriedSeam(name, was, is));
 }
 
 interface Stood extends Draft {

@@ -12,23 +12,15 @@ import {
   setMeasurement,
 } from '../../../src/document';
 import { readPattern } from '../../paper/readPattern';
+import { catchSavedFiles, type SavedFile } from '../savedFiles';
 import { onTable } from '../withStore';
 
 const fresh = useCutChoices.getState();
 /** What the page hands to the browser to be saved. */
-let saved: { name: string; blob: Blob }[] = [];
+let saved: SavedFile[] = [];
 
 beforeEach(() => {
-  saved = [];
-  const blobs = new Map<string, Blob>();
-  URL.createObjectURL = (blob: Blob) => {
-    blobs.set(`blob:${blobs.size}`, blob);
-    return `blob:${blobs.size - 1}`;
-  };
-  URL.revokeObjectURL = () => undefined;
-  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (this: HTMLAnchorElement) {
-    saved.push({ name: this.download, blob: blobs.get(this.href) as Blob });
-  });
+  saved = catchSavedFiles();
 });
 afterEach(() => {
   vi.restoreAllMocks();

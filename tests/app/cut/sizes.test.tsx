@@ -5,22 +5,14 @@ import SizesDialog from '../../../src/app/cut/sizes/SizesDialog';
 import { useSizingChoices } from '../../../src/app/cut/sizes/sizingChoices';
 import { changeClient, changeStyle, DEMO_BOOK } from '../../../src/document';
 import { sizeRange } from '../../support/sizeRange';
+import { catchSavedFiles, type SavedFile } from '../savedFiles';
 import { onTable } from '../withStore';
 
 const fresh = useSizingChoices.getState();
-let saved: { name: string; blob: Blob }[] = [];
+let saved: SavedFile[] = [];
 
 beforeEach(() => {
-  saved = [];
-  const blobs = new Map<string, Blob>();
-  URL.createObjectURL = (blob: Blob) => {
-    blobs.set(`blob:${blobs.size}`, blob);
-    return `blob:${blobs.size - 1}`;
-  };
-  URL.revokeObjectURL = () => undefined;
-  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (this: HTMLAnchorElement) {
-    saved.push({ name: this.download, blob: blobs.get(this.href) as Blob });
-  });
+  saved = catchSavedFiles();
 });
 afterEach(() => {
   vi.restoreAllMocks();
