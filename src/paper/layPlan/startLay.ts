@@ -1,6 +1,6 @@
 // The plan of one cloth: where each outline lies, found by a search that is stopped when enough time has gone by.
 
-import type { Piece, Point } from '../../engine';
+import { type Piece, type Point, signedArea } from '../../engine';
 import { layShape } from '../cloth/layShape';
 import { roomAround } from '../cloth/roomAround';
 import { type Search, searchLay } from '../cloth/search';
@@ -106,7 +106,7 @@ function workOn(
       return { piece, copy, mirrored: way.mirrored, onFold, turn: way.turn, outline };
     });
     const lengthMm = Math.max(0, ...placed.map(({ outline }) => lengthOf(outline)));
-    const area = placed.reduce((sum, { outline }) => sum + areaOf(outline), 0);
+    const area = placed.reduce((sum, { outline }) => sum + Math.abs(signedArea(outline)), 0);
     return { cloth, lengthMm, density: lengthMm > 0 ? area / (lengthMm * laidWidth(cloth)) : 0, placed };
   };
   let plan = planOf(shown);
@@ -122,11 +122,3 @@ function workOn(
     },
   };
 }
-
-const areaOf = (ring: readonly Point[]): number =>
-  Math.abs(
-    ring.reduce((sum, { x, y }, i) => {
-      const next = ring[(i + 1) % ring.length] as Point;
-      return sum + (x * next.y - next.x * y) / 2;
-    }, 0),
-  );

@@ -1,6 +1,6 @@
 // The sizes of each piece laid on one another.
 
-import type { Piece, Point } from '../../engine';
+import { type Piece, type Point, signedArea } from '../../engine';
 import { moved } from '../geometry/box';
 import { foldOf } from '../panel/panelLines';
 import type { NestedInput } from './nestedInput';
@@ -41,7 +41,7 @@ export function nestsOf({ sizes, alignedAt = 'waist' }: NestedInput): Nest[] {
     }
   return [...found].map(([id, placed]) => {
     const smallest = placed.reduce((least, each) =>
-      areaOf(each.piece.cutLine) < areaOf(least.piece.cutLine) ? each : least,
+      Math.abs(signedArea(each.piece.cutLine)) < Math.abs(signedArea(least.piece.cutLine)) ? each : least,
     );
     const parts = placed.map(
       ({ size, piece, place }): NestPart => ({
@@ -69,12 +69,3 @@ function placeOf(piece: Piece, level: number | undefined): Point {
     y: level !== undefined && hasLevel(piece, level) ? level : (top.y + foot.y) / 2,
   };
 }
-
-/** The area within a ring, mm². */
-const areaOf = (ring: readonly Point[]): number =>
-  Math.abs(
-    ring.reduce((sum, { x, y }, i) => {
-      const next = ring[(i + 1) % ring.length] as Point;
-      return sum + x * next.y - next.x * y;
-    }, 0) / 2,
-  );

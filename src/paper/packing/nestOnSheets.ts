@@ -1,6 +1,6 @@
 // Nests outlines on sheets, so that they need fewer sheets than another layout.
 
-import type { Point } from '../../engine';
+import { signedArea } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
@@ -80,7 +80,7 @@ function gridsFor(
   orientations: readonly Orientation[],
   most: number,
 ): Grid[] {
-  const area = outlines.reduce((sum, [{ ring }]) => sum + areaOf(ring), 0);
+  const area = outlines.reduce((sum, [{ ring }]) => sum + Math.abs(signedArea(ring)), 0);
   const [width, height] = (['widthMm', 'heightMm'] as const).map((of) =>
     Math.max(0, ...profiles.map(([profile]) => profile?.[of] ?? 0)),
   ) as [number, number];
@@ -107,14 +107,6 @@ function gridsFor(
 
 /** Upper bound on the share of the sheets' area that panels fill. The most seen was 0.85 of two sheets and 0.73 of six. */
 const fullest = (sheets: number): number => 0.76 + 0.24 / sheets;
-
-const areaOf = (ring: readonly Point[]): number =>
-  Math.abs(
-    ring.reduce((sum, { x, y }, i) => {
-      const next = ring[(i + 1) % ring.length] as Point;
-      return sum + (x * next.y - next.x * y) / 2;
-    }, 0),
-  );
 
 /** Removes the rows and columns of unused sheets at the edges. */
 function trimmed({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
