@@ -4,7 +4,7 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { offlineWorker } from './src/app/offline/precache.ts';
-import { SERVE, START } from './src/document/messages/screens/start.ts';
+import { SERVE, START } from './src/document/messages/screens/clients/start.ts';
 import { licences } from './src/release/licences.ts';
 import { contentSecurityPolicy, startingWords } from './src/release/page.ts';
 import { singleFile } from './src/release/singleFile.ts';

@@ -19,17 +19,17 @@ import {
   refuse,
 } from '../document';
 import { type Draft, sewGarment } from '../engine';
-import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './clientFile';
 import { draftClient } from './draftClient';
-import { draftFiles, issueLine } from './draftFiles';
 import { draftStream } from './draftStream';
-import { faultLine, refusedLine } from './faultLine';
-import { type Options, readOptions } from './options';
-import { paperNamed, paperWords } from './paperNamed';
-import { sizeFiles } from './sizeFiles';
-import { styleNamed } from './styleNamed';
-import { wornFile } from './wornFile';
-import { isSystemError } from './writtenFiles';
+import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './input/clientFile';
+import { type Options, readOptions } from './input/options';
+import { paperNamed, paperWords } from './input/paperNamed';
+import { styleNamed } from './input/styleNamed';
+import { draftFiles, issueLine } from './output/draftFiles';
+import { faultLine, refusedLine } from './output/faultLine';
+import { sizeFiles } from './output/sizeFiles';
+import { wornFile } from './output/wornFile';
+import { isSystemError } from './output/writtenFiles';
 
 const [DRAFTED, MUST_NOT_BE_CUT, UNUSABLE, NOT_WRITTEN] = [0, 1, 2, 3];
 

@@ -2,7 +2,7 @@
 
 import { alterationsOf, type Fitting, issueSentence, type Read } from '../document';
 import { type Draft, draftWhole, type IssueCode, type Style } from '../engine';
-import type { FileClient } from './clientFile';
+import type { FileClient } from './input/clientFile';
 
 /** Issues that make the input unusable. */
 const UNUSABLE: ReadonlySet<IssueCode> = new Set([

@@ -4,10 +4,10 @@ import { once } from 'node:events';
 import type { Writable } from 'node:stream';
 import { CLI, type Fault, isObject, parseJson } from '../document';
 import type { Style } from '../engine';
-import { readClient } from './clientFile';
 import { draftClient } from './draftClient';
-import { type Line, LONGEST_LINE, linesOf } from './lines';
-import { piecesFile } from './piecesFile';
+import { readClient } from './input/clientFile';
+import { type Line, LONGEST_LINE, linesOf } from './input/lines';
+import { piecesFile } from './output/piecesFile';
 
 /** Drafts every line of the input; blank lines are skipped. Waits while the output is full. */
 export async function draftStream(

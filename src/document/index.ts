@@ -1,10 +1,9 @@
 // The document layer's one way in.
 
 export { acknowledge, isRead, wantsReading } from './edit/acknowledgement';
-export { addClient } from './edit/addClient';
 export { allowanceEdges, followsTop, setAllowance } from './edit/allowances';
-export { keepAxis, pointX, slantDart, straighten, straightenAt } from './edit/axis';
 export { carryOver } from './edit/carryOver';
+export { addClient } from './edit/clients/addClient';
 export {
   addDraft,
   addPeople,
@@ -15,7 +14,26 @@ export {
   openedAfter,
   removeClient,
   removeDraft,
-} from './edit/clients';
+} from './edit/clients/clients';
+export { freeName } from './edit/clients/freeName';
+export {
+  asksWhich,
+  beginSet,
+  needsThird,
+  setMeasurement,
+  setReading,
+  takeEstimate,
+} from './edit/clients/measurementEdits';
+export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/clients/ownStyles';
+export {
+  type BackedUpClient,
+  type BackedUpStyle,
+  compareClients,
+  comparedWith,
+  compareStyles,
+  type RestoreHow,
+  restore,
+} from './edit/clients/restore';
 export {
   addWedge,
   balanceAll,
@@ -31,14 +49,6 @@ export {
   setStationAt,
   setTurnedHem,
 } from './edit/commands';
-export {
-  type DartSpace,
-  dartSpace,
-  setDartPoint,
-  setEnds,
-  setJoinedSide,
-  WEDGE_KINDS,
-} from './edit/darts';
 export { setExtra } from './edit/extras';
 export {
   addAlterations,
@@ -51,29 +61,10 @@ export {
   setNote,
   switchAlteration,
 } from './edit/fittings';
-export { freeName } from './edit/freeName';
 export { setFrontShare } from './edit/frontShare';
-export {
-  asksWhich,
-  beginSet,
-  needsThird,
-  setMeasurement,
-  setReading,
-  takeEstimate,
-} from './edit/measurementEdits';
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
-export { addStyle, keepStyle, removeStyle, renameStyle, styleCalled } from './edit/ownStyles';
 export { setPanelWidth } from './edit/panelWidth';
 export { keepPrint, nextMockup, printOf, withPrint } from './edit/prints';
-export {
-  type BackedUpClient,
-  type BackedUpStyle,
-  compareClients,
-  comparedWith,
-  compareStyles,
-  type RestoreHow,
-  restore,
-} from './edit/restore';
 export {
   dartsBelowShoulders,
   SHOULDER_KINDS,
@@ -87,9 +78,18 @@ export {
   wedgeRunsUp,
 } from './edit/shoulders';
 export { setDiffering, setRightWedges, setSide } from './edit/sides';
-export { turnIntakeTo } from './edit/turnIntakeTo';
-export { setUpperEdge, setUpperPart } from './edit/upperEnd';
-export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedgeLists';
+export { keepAxis, pointX, slantDart, straighten, straightenAt } from './edit/wedges/axis';
+export {
+  type DartSpace,
+  dartSpace,
+  setDartPoint,
+  setEnds,
+  setJoinedSide,
+  WEDGE_KINDS,
+} from './edit/wedges/darts';
+export { turnIntakeTo } from './edit/wedges/turnIntakeTo';
+export { setUpperEdge, setUpperPart } from './edit/wedges/upperEnd';
+export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedges/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
 export { kindOf, parseJson } from './files/json';
 export { type LaidNumbers, layNumbers, listParts } from './files/numberList';
@@ -137,29 +137,29 @@ export { ALTERATION_REFUSED } from './messages/remarks/refusedAlterations';
 export { SAFETY_CAUTIONS, SAFETY_STANDING } from './messages/remarks/safety';
 export { unusualLine, widerThanBustLine } from './messages/remarks/unusual';
 export { notJudgedSentence } from './messages/remarks/worn';
-export { CANVAS } from './messages/screens/canvas';
 export { SHOULDER_KIND_WORDS, WEDGE_KIND_WORDS } from './messages/screens/choices';
-export { BACKUP, CLIENT_BOOK } from './messages/screens/clientBook';
-export { CUT } from './messages/screens/cut';
-export { DRAFT } from './messages/screens/draft';
+export { BACKUP, CLIENT_BOOK } from './messages/screens/clients/clientBook';
+export { MEND, WIDTHS } from './messages/screens/clients/mend';
+export { RELEASE, START } from './messages/screens/clients/start';
+export { CUT } from './messages/screens/cut/cut';
+export { LAY } from './messages/screens/cut/lay';
+export { MAKING } from './messages/screens/cut/making';
+export { SIZING } from './messages/screens/cut/sizing';
+export { CANVAS } from './messages/screens/draft/canvas';
+export { DRAFT } from './messages/screens/draft/draft';
+export { SHOULDER_CARD } from './messages/screens/draft/shoulderCard';
+export { STYLE_BOOK } from './messages/screens/draft/styleBook';
+export { TABLE } from './messages/screens/draft/table';
+export { WEDGE_CARDS } from './messages/screens/draft/wedgeCards';
 export { FIELDS, GIRTHS, ISSUES } from './messages/screens/fields';
-export { FIT, PROOFS } from './messages/screens/fit';
-export { FITTINGS } from './messages/screens/fittings';
-export { LAY } from './messages/screens/lay';
-export { MAKING } from './messages/screens/making';
+export { FIT, PROOFS } from './messages/screens/fit/fit';
+export { FITTINGS } from './messages/screens/fit/fittings';
+export { SEEN, SEEN_NAMES, type SeenName } from './messages/screens/fit/seenOnClient';
+export { WORN } from './messages/screens/fit/worn';
 export { MEASURE } from './messages/screens/measure';
-export { MEND, WIDTHS } from './messages/screens/mend';
 export { REAL_SIZE } from './messages/screens/realSize';
-export { SEEN, SEEN_NAMES, type SeenName } from './messages/screens/seenOnClient';
 export { SHELL } from './messages/screens/shell';
-export { SHOULDER_CARD } from './messages/screens/shoulderCard';
-export { SIZING } from './messages/screens/sizing';
-export { RELEASE, START } from './messages/screens/start';
 export { STEP_STATES } from './messages/screens/stepStates';
-export { STYLE_BOOK } from './messages/screens/styleBook';
-export { TABLE } from './messages/screens/table';
-export { WEDGE_CARDS } from './messages/screens/wedgeCards';
-export { WORN } from './messages/screens/worn';
 export {
   ALTERED_EDGES,
   alterationWords,
@@ -202,14 +202,14 @@ export {
 export { followed, type Outside } from './model/follow';
 export { type History, record, redo, startHistory, undo } from './model/history';
 export { isObject } from './model/isObject';
+export { type Backup, type ReadBackup, readBackup, SHARED_ID } from './model/kept/readBackup';
+export { type BookFault, readBook } from './model/kept/readBook';
+export { type FaultyPart, readOne, readParts } from './model/kept/readParts';
+export { withIdsApart } from './model/kept/withIdsApart';
+export { writeBackup } from './model/kept/writeBackup';
 export type { KeptPrint } from './model/prints';
-export { type Backup, type ReadBackup, readBackup, SHARED_ID } from './model/readBackup';
-export { type BookFault, readBook } from './model/readBook';
-export { type FaultyPart, readOne, readParts } from './model/readParts';
 export { isOwn, withStamps } from './model/stamps';
 export { PROGRAM, PROGRAM_VERSION } from './model/version';
-export { withIdsApart } from './model/withIdsApart';
-export { writeBackup } from './model/writeBackup';
 export { DEMO_BOOK, DEMO_CLIENT, demoBook } from './presets/demo';
 export {
   edgeShapeName,

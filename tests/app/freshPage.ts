@@ -5,7 +5,7 @@ import { cleanup } from '@testing-library/react';
 import { afterEach, vi } from 'vitest';
 
 // The page fetches its faces; here they are read from the disk.
-vi.mock('../../src/app/cut/print/fontFiles', () => import('../../src/cli/fontFiles'));
+vi.mock('../../src/app/cut/print/fontFiles', () => import('../../src/cli/output/fontFiles'));
 
 // The page without a browser has no workers: what the worker of a print does is done beside the test.
 vi.mock('../../src/app/cut/print/openWorker', () => import('./besideWorker'));

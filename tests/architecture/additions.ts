@@ -62,7 +62,7 @@ export const ADD_STYLE_FIELD: readonly Edit[] = [
     replaces: true,
   },
   {
-    file: 'src/document/messages/screens/draft.ts',
+    file: 'src/document/messages/screens/draft/draft.ts',
     namedIn: 'src/app/draft/GarmentCard.tsx',
     before: "    lacingGap: 'Lacing gap',",
     put: "    waistStay: 'Waist stay',\n    waistStayHint: 'sewn in at the waist',\n",

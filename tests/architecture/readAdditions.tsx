@@ -17,7 +17,7 @@ const { GarmentCard } = await import('../../src/app/draft/GarmentCard');
 const { MeasureStep } = await import('../../src/app/measure/MeasureStep');
 const { createStore } = await import('../../src/app/store/store');
 const { StoreContext } = await import('../../src/app/store/storeContext');
-const { readClient } = await import('../../src/cli/clientFile');
+const { readClient } = await import('../../src/cli/input/clientFile');
 const { changeClient, changeSentence, changeStyle, DEMO_BOOK, openClient, openDraftOf } = await import(
   '../../src/document'
 );

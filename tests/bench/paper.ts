@@ -1,7 +1,7 @@
 // How fast a pattern is printed, and what it weighs: `npm run bench -- paper`.
 
 import { performance } from 'node:perf_hooks';
-import { fontFiles } from '../../src/cli/fontFiles';
+import { fontFiles } from '../../src/cli/output/fontFiles';
 import { DEMO_CLIENT, draftSize, readSizes } from '../../src/document';
 import { draft, type Measurements, type Style, type Wedge } from '../../src/engine';
 import {

@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { PiecesFile } from '../../src/cli/piecesFile';
+import type { PiecesFile } from '../../src/cli/output/piecesFile';
 import { DEMO_CLIENT } from '../../src/document';
 import { readPattern } from '../paper/readPattern';
 import { runDraft } from './runDraft';

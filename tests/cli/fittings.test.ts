@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { PiecesFile } from '../../src/cli/piecesFile';
+import type { PiecesFile } from '../../src/cli/output/piecesFile';
 import { readFittings } from '../../src/document';
 import { inches } from '../../src/engine';
 import { runDraft } from './runDraft';

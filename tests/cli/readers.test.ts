@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { readClient } from '../../src/cli/clientFile';
-import { linesOf } from '../../src/cli/lines';
-import { readOptions } from '../../src/cli/options';
-import { styleNamed } from '../../src/cli/styleNamed';
+import { readClient } from '../../src/cli/input/clientFile';
+import { linesOf } from '../../src/cli/input/lines';
+import { readOptions } from '../../src/cli/input/options';
+import { styleNamed } from '../../src/cli/input/styleNamed';
 import { type Read, readStyle } from '../../src/document';
 import { DEFAULT_STYLE, MEASUREMENTS } from '../../src/engine';
 

@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { PiecesFile } from '../../src/cli/piecesFile';
+import type { PiecesFile } from '../../src/cli/output/piecesFile';
 import { sizeRange } from '../support/sizeRange';
 import { runDraft } from './runDraft';
 

@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { wornFile } from '../../src/cli/wornFile';
+import type { wornFile } from '../../src/cli/output/wornFile';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../src/document';
 import { draft } from '../../src/engine';
 import { runDraft } from './runDraft';

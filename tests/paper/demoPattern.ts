@@ -1,6 +1,6 @@
 // The demo client's pattern as the paper tests ask for it.
 
-import { fontFiles } from '../../src/cli/fontFiles';
+import { fontFiles } from '../../src/cli/output/fontFiles';
 import { DEMO_CLIENT, type SavedDraft } from '../../src/document';
 import { draft, type Style } from '../../src/engine';
 import { type PaperName, type PatternInput, paperChoice, type WithFace, withFace } from '../../src/paper';

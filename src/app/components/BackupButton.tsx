@@ -13,7 +13,7 @@ export function BackupButton({ book }: { readonly book: () => Book }) {
   const press = async (): Promise<void> => {
     const kept = book();
     if (!kept.unopened) return write(kept);
-    const { withClientsOpened } = await import('../storage/openClients');
+    const { withClientsOpened } = await import('../storage/book/openClients');
     const { book: whole, unreadable } = await withClientsOpened(kept);
     write(whole);
     setSaid(

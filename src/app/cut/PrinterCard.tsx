@@ -5,8 +5,8 @@ import { CUT, type Unit } from '../../document';
 import { inches } from '../../engine';
 import { correctionText } from '../../paper';
 import { LengthField } from '../components/fields/LengthField';
+import { browserStorage } from '../storage/device/storageLike';
 import { createPrinterStorage, printerFaultSentence } from '../storage/printers';
-import { browserStorage } from '../storage/storageLike';
 import { choose, correctionOf, measuredPrinter, useCutChoices } from './choices/cutChoices';
 import { Fold } from './Fold';
 

@@ -6,7 +6,7 @@ import { ErrorBoundary } from '../components/ErrorBoundary';
 import { fetchAhead, lazyPart } from '../components/later';
 import { HelpButton } from '../help/HelpButton';
 import { MeasureStep } from '../measure/MeasureStep';
-import { BooksContext } from '../storage/booksContext';
+import { BooksContext } from '../storage/windows/booksContext';
 import { useStore } from '../store/storeContext';
 import { ClientBar } from './ClientBar';
 import { HistoryButtons } from './HistoryButtons';

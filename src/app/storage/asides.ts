@@ -1,7 +1,7 @@
 // What was put aside, and what cannot be read and lies where it was: listed, let go, and kept again.
 
-import type { BookStorage } from './bookStorage';
-import { isQuarantineKey, listQuarantined, type QuarantinedText } from './quarantine';
+import { isQuarantineKey, listQuarantined, type QuarantinedText } from './aside/quarantine';
+import type { BookStorage } from './book/bookStorage';
 
 /** Oldest first; what lies in its own place comes last. */
 export function quarantinedIn(books: BookStorage): QuarantinedText[] {

@@ -1,7 +1,7 @@
 // The sentence that the shell shows for each status of keeping and each notice.
 
 import { bookFaultSentence, KEEPING } from '../../document';
-import type { Notice, SaveStatus } from './saveStatus';
+import type { Notice, SaveStatus } from './device/saveStatus';
 
 /** Of a conflict each clash has a sentence of its own: see `KEEPING.clash`. */
 export function saveStatusSentence(status: Exclude<SaveStatus, { kind: 'conflict' }>): string {

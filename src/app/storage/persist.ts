@@ -1,7 +1,7 @@
 // Asks the browser not to delete what is kept when space runs short, once there is something of the user's own to lose.
 
 import { isOwn } from '../../document';
-import type { BookStorage } from './bookStorage';
+import type { BookStorage } from './book/bookStorage';
 
 /** Asks once, after the first client of the user's own was kept; gives what ends it. */
 export function askToPersist(books: BookStorage, navigator: Navigator): () => void {

@@ -3,9 +3,9 @@
 
 import * as z from 'zod/mini';
 import { PRINTER_FAULTS } from '../../document';
-import { listQuarantined, type QuarantinedText, quarantine } from './quarantine';
-import { type SaveFault, saveFaultOf } from './saveStatus';
-import type { StorageLike } from './storageLike';
+import { listQuarantined, type QuarantinedText, quarantine } from './aside/quarantine';
+import { type SaveFault, saveFaultOf } from './device/saveStatus';
+import type { StorageLike } from './device/storageLike';
 
 /** Where the printers lie. */
 export const PRINTERS_KEY = 'staywright.printers';

@@ -14,8 +14,8 @@ import {
   withPoints,
 } from '../../engine';
 import { type Book, type Client, openClient, openDraftOf, type SavedDraft } from '../model/book';
-import { followSeams } from './followSeams';
-import { changeEveryWedge, changeWedge, changeWedgesOf, wedgesOf } from './wedgeLists';
+import { followSeams } from './wedges/followSeams';
+import { changeEveryWedge, changeWedge, changeWedgesOf, wedgesOf } from './wedges/wedgeLists';
 
 /** The book with the open client changed. */
 export function changeClient(book: Book, change: (client: Client) => Client): Book {

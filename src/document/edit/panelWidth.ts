@@ -9,8 +9,8 @@ import {
   stationOf,
   xAt,
 } from '../../engine';
-import { keepAxis } from './axis';
 import { setStation } from './commands';
+import { keepAxis } from './wedges/axis';
 
 /** A width nearer than this to what was asked is as asked. mm */
 const THERE_MM = 0.02;

@@ -12,8 +12,8 @@ import {
   USUAL_BAND_ABOVE,
   USUAL_SHOULDERS,
 } from '../../engine';
-import { dartSpace, setEnds } from './darts';
-import { wedgesOf } from './wedgeLists';
+import { dartSpace, setEnds } from './wedges/darts';
+import { wedgesOf } from './wedges/wedgeLists';
 
 /** Where the garment ends above the bust: at the top edge, on the shoulders, or with a band above the top edge. */
 export const SHOULDER_KINDS = ['strapless', 'shoulders', 'band'] as const;

@@ -2,7 +2,7 @@
 // wedge is not written, because it follows from the wedge's points and station.
 
 import type { Style, Wedge } from '../../engine';
-import { byStation } from '../edit/ownStyles';
+import { byStation } from '../edit/clients/ownStyles';
 
 /**
  * The text of a style file: JSON with lengths in mm.

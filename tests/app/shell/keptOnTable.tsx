@@ -3,7 +3,7 @@
 import { render } from '@testing-library/react';
 import { PointerEventsCheckLevel, userEvent } from '@testing-library/user-event';
 import type { ReactNode } from 'react';
-import { BooksContext } from '../../../src/app/storage/booksContext';
+import { BooksContext } from '../../../src/app/storage/windows/booksContext';
 import { StoreContext } from '../../../src/app/store/storeContext';
 import type { FakeStorage } from '../storage/fakeStorage';
 import { openTab } from '../storage/keeper';

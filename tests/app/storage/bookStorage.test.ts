@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { discard, keepAgain, quarantinedIn } from '../../../src/app/storage/asides';
+import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/device/saveStatus';
+import { browserStorage } from '../../../src/app/storage/device/storageLike';
 import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
 import { BOOK_KEY, OPEN_KEY } from '../../../src/app/storage/records/record';
-import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/saveStatus';
-import { browserStorage } from '../../../src/app/storage/storageLike';
 import { addClient, BOOK_VERSION, DEMO_CLIENT, entriesOf, openClient, readBook } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
 import { ASIDE, clientsIn, keeperOf, namesIn, newId, openTab, present, type Tab } from './keeper';
@@ -46,19 +46,19 @@ describe('a first start', () => {
 
   it('fetches what reads a book only where there is something to read, and changes nothing where it cannot', async () => {
     const kept = await storageOf('Ada');
-    vi.doMock('../../../src/app/storage/bookReader', () => {
+    vi.doMock('../../../src/app/storage/book/bookReader', () => {
       throw new TypeError('Failed to fetch dynamically imported module');
     });
     vi.resetModules();
     try {
-      const { BookStorage } = await import('../../../src/app/storage/bookStorage');
+      const { BookStorage } = await import('../../../src/app/storage/book/bookStorage');
       const load = (storage: FakeStorage) =>
         new BookStorage({ storage, now: () => new Date(), newId }).load();
       expect((await load(new FakeStorage())).clients).toHaveLength(1);
       await expect(load(kept)).rejects.toThrow();
       expect(kept.written).toEqual([]);
     } finally {
-      vi.doUnmock('../../../src/app/storage/bookReader');
+      vi.doUnmock('../../../src/app/storage/book/bookReader');
     }
   });
 });

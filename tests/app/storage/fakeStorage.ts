@@ -1,6 +1,6 @@
 // A storage for tests that holds what it is given until told to fail.
 
-import type { StorageLike } from '../../../src/app/storage/storageLike';
+import type { StorageLike } from '../../../src/app/storage/device/storageLike';
 
 /** What a call of the storage does instead of its work. */
 export type StorageFault = 'throws' | 'isFull' | 'dropsIt';

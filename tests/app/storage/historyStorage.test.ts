@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { packHistory, unpackHistory } from '../../../src/app/storage/historyStorage';
+import { packHistory, unpackHistory } from '../../../src/app/storage/book/historyStorage';
 import { noticeSentence } from '../../../src/app/storage/keepingSentences';
 import { HISTORY_KEY } from '../../../src/app/storage/records/record';
 import {

@@ -1,14 +1,14 @@
 // One tab over a storage for tests: its keeper, its store, and what lies in the storage as another tab would read it.
 
-import { BookStorage } from '../../../src/app/storage/bookStorage';
-import { collect } from '../../../src/app/storage/collect';
-import { clientsOfHistory, keepHistory, loadHistory } from '../../../src/app/storage/historyStorage';
-import { type Host, hostOf } from '../../../src/app/storage/host';
-import { asideFile } from '../../../src/app/storage/lookInside';
-import { hear } from '../../../src/app/storage/otherTabs';
-import { listQuarantined } from '../../../src/app/storage/quarantine';
+import { asideFile } from '../../../src/app/storage/aside/lookInside';
+import { listQuarantined } from '../../../src/app/storage/aside/quarantine';
+import { BookStorage } from '../../../src/app/storage/book/bookStorage';
+import { collect } from '../../../src/app/storage/book/collect';
+import { clientsOfHistory, keepHistory, loadHistory } from '../../../src/app/storage/book/historyStorage';
+import { type Host, hostOf } from '../../../src/app/storage/device/host';
 import { openKept } from '../../../src/app/storage/records/openKept';
 import { readClientRecord } from '../../../src/app/storage/records/readRecord';
+import { hear } from '../../../src/app/storage/windows/otherTabs';
 import { createStore, type Store } from '../../../src/app/store/store';
 import { type Book, type Client, changeClient, openClientOf, withOpened } from '../../../src/document';
 import type { FakeStorage } from './fakeStorage';

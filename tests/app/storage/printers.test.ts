@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { listQuarantined } from '../../../src/app/storage/aside/quarantine';
 import { createPrinterStorage, PRINTERS_KEY, printerFaultSentence } from '../../../src/app/storage/printers';
-import { listQuarantined } from '../../../src/app/storage/quarantine';
 import { FakeStorage } from './fakeStorage';
 
 const now = (): Date => new Date('2026-11-25T10:00:00Z');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readClient } from '../../../src/cli/clientFile';
+import { readClient } from '../../../src/cli/input/clientFile';
 import {
   addClient,
   BOOK_VERSION,

@@ -1,7 +1,7 @@
 // Names in any script, drawn from the fonts that come with the program.
 
 import { describe, expect, it } from 'vitest';
-import { fontFiles } from '../../../src/cli/fontFiles';
+import { fontFiles } from '../../../src/cli/output/fontFiles';
 import { draftingSheetPdf, onePagePdf, patternPdf, projectorPdf, withGlyphs } from '../../../src/paper';
 import { glyphsFor } from '../../../src/paper/glyphs/glyphs';
 import { setLine } from '../../../src/paper/glyphs/setLine';

@@ -2,7 +2,7 @@
 
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
-import { fontFiles } from '../../../src/cli/fontFiles';
+import { fontFiles } from '../../../src/cli/output/fontFiles';
 import {
   draftingSheetPdf,
   onePagePdf,

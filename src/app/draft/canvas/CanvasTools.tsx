@@ -9,7 +9,7 @@ import { formatDay, today } from '../../components/formatDay';
 import { LaterDialog } from '../../components/LaterDialog';
 import { lazyPart } from '../../components/later';
 import { Toolbar } from '../../components/Toolbar';
-import { screenScale, USUAL_PX_PER_MM } from '../../storage/screenScale';
+import { screenScale, USUAL_PX_PER_MM } from '../../storage/device/screenScale';
 import { useOpen, useStore } from '../../store/storeContext';
 import { StyleChoice } from '../styles/StyleChoice';
 

@@ -3,7 +3,7 @@
 import { useState, useSyncExternalStore } from 'react';
 import { MM_PER, REAL_SIZE } from '../../../document';
 import { Dialog } from '../../components/Dialog';
-import { keepScreenScale, screenScale, USUAL_PX_PER_MM } from '../../storage/screenScale';
+import { keepScreenScale, screenScale, USUAL_PX_PER_MM } from '../../storage/device/screenScale';
 import { useOpen } from '../../store/storeContext';
 
 /** A bank card, a driving licence: 85.60 × 53.98 mm, the ID-1 size of ISO/IEC 7810. */

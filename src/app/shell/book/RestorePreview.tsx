@@ -17,7 +17,7 @@ import {
 } from '../../../document';
 import { Checkbox } from '../../components/fields/Checkbox';
 import { formatDay } from '../../components/formatDay';
-import { withClientsOpened } from '../../storage/openClients';
+import { withClientsOpened } from '../../storage/book/openClients';
 import { useOpen, useStore } from '../../store/storeContext';
 
 interface RestorePreviewProps {

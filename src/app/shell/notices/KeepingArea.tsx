@@ -4,8 +4,8 @@
 import { lazy, Suspense, useContext, useState, useSyncExternalStore } from 'react';
 import { SHELL } from '../../../document';
 import { later } from '../../components/later';
-import type { BookStorage } from '../../storage/bookStorage';
-import { BooksContext } from '../../storage/booksContext';
+import type { BookStorage } from '../../storage/book/bookStorage';
+import { BooksContext } from '../../storage/windows/booksContext';
 
 /** Where the notices cannot be fetched, one sentence of the first load stands for them. */
 const fetchNotices = later(async () => (await import('./KeepingNotices')).KeepingNotices);

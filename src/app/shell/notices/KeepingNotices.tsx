@@ -4,10 +4,10 @@ import { useContext, useState, useSyncExternalStore } from 'react';
 import { KEEPING } from '../../../document';
 import { BackupButton } from '../../components/BackupButton';
 import { discard, keepAgain, quarantinedIn } from '../../storage/asides';
-import { type Books, BooksContext } from '../../storage/booksContext';
+import type { Clash, Notice, SaveStatus } from '../../storage/device/saveStatus';
 import { noticeSentence, saveStatusSentence } from '../../storage/keepingSentences';
-import type { Clash, Notice, SaveStatus } from '../../storage/saveStatus';
-import { type ClashChoice, settleClash } from '../../storage/settleClash';
+import { type Books, BooksContext } from '../../storage/windows/booksContext';
+import { type ClashChoice, settleClash } from '../../storage/windows/settleClash';
 import { useStore } from '../../store/storeContext';
 import { PutAside } from './PutAside';
 

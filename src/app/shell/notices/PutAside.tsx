@@ -4,8 +4,8 @@ import { useState } from 'react';
 import { bookFaultSentence, KEEPING } from '../../../document';
 import { Dialog } from '../../components/Dialog';
 import { download } from '../../components/download';
-import { asideFile, readAside } from '../../storage/lookInside';
-import type { QuarantinedText } from '../../storage/quarantine';
+import { asideFile, readAside } from '../../storage/aside/lookInside';
+import type { QuarantinedText } from '../../storage/aside/quarantine';
 import { BOOK_KEY } from '../../storage/records/record';
 import { RestorePreview } from '../book/RestorePreview';
 

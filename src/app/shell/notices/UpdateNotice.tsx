@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'react';
 import { SHELL, START } from '../../../document';
 import { BackupButton } from '../../components/BackupButton';
-import type { BookStorage } from '../../storage/bookStorage';
+import type { BookStorage } from '../../storage/book/bookStorage';
 import { useStore } from '../../store/storeContext';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */

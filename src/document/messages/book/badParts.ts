@@ -1,7 +1,7 @@
 // What could not be read of a client or a style, in the words of the form.
 
 import { DEFAULT_STYLE, MEASUREMENTS } from '../../../engine';
-import type { FaultyPart } from '../../model/readParts';
+import type { FaultyPart } from '../../model/kept/readParts';
 import { catalogue, listed } from '../catalogue';
 import { styleField } from '../remarks/styleFields';
 import { inSentence } from '../words/inSentence';

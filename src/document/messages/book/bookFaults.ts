@@ -1,6 +1,6 @@
 // Why a kept book or a backup cannot be read.
 
-import type { BackupFault } from '../../model/readBackup';
+import type { BackupFault } from '../../model/kept/readBackup';
 import { catalogue } from '../catalogue';
 
 /** The sentence for a fault of a kept book or of a backup. */

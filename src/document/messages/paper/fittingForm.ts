@@ -1,7 +1,7 @@
 // The fitting form that is printed behind a mock-up.
 
 import { catalogue } from '../catalogue';
-import { SEEN, SEEN_NAMES } from '../screens/seenOnClient';
+import { SEEN, SEEN_NAMES } from '../screens/fit/seenOnClient';
 
 export const FITTING_FORM = catalogue({
   title: 'Fitting form',

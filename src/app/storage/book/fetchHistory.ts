@@ -1,0 +1,18 @@
+// Fetches what keeps the history: at once where one is kept, else when the page is shown.
+
+import type { StorageLike } from '../device/storageLike';
+import { HISTORY_KEY } from '../records/record';
+
+type HistoryStorage = typeof import('./historyStorage');
+
+/** Null where none is kept, where the storage cannot be read, or where it does not come: then the page starts without. */
+export async function fetchHistory(storage: StorageLike | null): Promise<HistoryStorage | null> {
+  try {
+    return storage?.getItem(HISTORY_KEY) ? await import('./historyStorage') : null;
+  } catch {
+    return null;
+  }
+}
+
+/** The same where none is kept yet. Rejected where it does not come. */
+export const fetchHistoryLater = (): Promise<HistoryStorage> => import('./historyStorage');

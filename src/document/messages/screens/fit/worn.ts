@@ -1,0 +1,126 @@
+// The texts of the garment as worn, in the Fit step.
+
+import type { BlockName, LevelName, PieceIdentity, Side, WornPlace } from '../../../../engine';
+import { catalogue, listed } from '../../catalogue';
+import { LEVEL_TITLES, LEVEL_WORDS } from '../../words/levels';
+import { pieceLabel } from '../../words/pieces';
+
+type Part = WornPlace['part'];
+type Band = Extract<WornPlace, { band: unknown }>['band'];
+
+const whole = (value: number): string => value.toFixed(0).replace('-', '−');
+const tenth = (value: number): string => value.toFixed(1).replace('-', '−');
+const signed = (value: number): string => `${value > 0 ? '+' : ''}${tenth(value)}`;
+
+const BANDS: Readonly<Record<Band, string>> = {
+  aboveBust: 'above the bust',
+  bustToUnderBust: 'from bust to under-bust',
+  underBustToWaist: 'from under-bust to waist',
+  belowWaist: 'below the waist',
+};
+const PARTS: Readonly<Record<Part, string>> = { front: 'front', side: 'side', back: 'back' };
+
+/** Where what cures a place is set: the wedges of a block, or the side seam. */
+const curedAt = (block: BlockName | null, level: LevelName): string =>
+  block === null
+    ? `the side seam at the ${LEVEL_WORDS[level]}`
+    : `the ${block} wedges at the ${LEVEL_WORDS[level]}`;
+
+export const WORN = catalogue({
+  title: 'As worn',
+  intro:
+    'The panels sewn, boned, laced with their gap and at rest on a body of these girths, before cloth is cut.',
+  busy: 'Sewing …',
+  old: 'This is the draft of a moment ago; the new one is being sewn.',
+  failed: 'The garment could not be sewn here. Change something or reload the page to try again.',
+  noWorker: 'This browser cannot sew the garment beside the page: it has no workers.',
+  noDrawing: 'This browser cannot draw the garment; the figures stand beside it.',
+  still: 'Drawn without WebGL, so it turns more slowly.',
+  leftOut: ({ pieces }: { pieces: readonly PieceIdentity[] }) =>
+    `Not sewn on here: ${listed(pieces.map(pieceLabel))}.`,
+
+  picture: 'The garment on the body. Arrow keys turn it, + and − bring it nearer and farther.',
+  turning: 'Drag to turn, pinch or use the wheel with Ctrl to zoom.',
+  views: { label: 'Seen from', front: 'Front', side: 'Side', back: 'Back' },
+  nearer: 'Nearer',
+  farther: 'Farther',
+  save: 'Save picture',
+  file: 'as worn.png',
+
+  shading: {
+    label: 'Colour by',
+    standOff: 'Stand-off',
+    warp: 'Stretch along the grain',
+    weft: 'Stretch across the grain',
+    cloth: 'Cloth only',
+  },
+  legend: {
+    standOff: 'Stand-off in mm: how far the cloth is from the body. Each line in the picture is a limit.',
+    warp: 'Stretch along the grain in %: below 0 the cloth is slack. Each line in the picture is a limit.',
+    weft: 'Stretch across the grain in %: below 0 the cloth is slack. Each line in the picture is a limit.',
+    number: ({ value }: { value: number }) => String(value).replace('-', '−'),
+    most: ({ value }: { value: number }) => `over ${value}`,
+  },
+  seen: ({
+    piece,
+    standOff,
+    warp,
+    weft,
+  }: {
+    piece: PieceIdentity;
+    standOff: number;
+    warp: number;
+    weft: number;
+  }) =>
+    `${pieceLabel(piece)}: ${standOff > 0 ? `stands off ${tenth(standOff)} mm` : 'lies on the body'}, ${signed(warp)} % along the grain, ${signed(weft)} % across.`,
+  seenNothing: 'Point at the cloth to read its values.',
+
+  worst: {
+    title: 'Look at first',
+    none: 'Nothing stands off, pulls or gapes more than one would see.',
+    goTo: 'Go to the draft',
+    side: ({ side, text }: { side: Side; text: string }) => `${side === 'left' ? 'Left' : 'Right'}: ${text}`,
+    sentence: (place: WornPlace): string => {
+      const { amount, part, block, level } = place;
+      const cure = curedAt(block, level);
+      switch (place.kind) {
+        case 'standsOff':
+          return `Stands off ${whole(amount)} mm ${BANDS[place.band]}, ${PARTS[part]}. What usually cures it: take in ${cure}.`;
+        case 'pulls':
+          return `Pulls by ${tenth(amount)} % ${BANDS[place.band]}, ${PARTS[part]}. What usually cures it: let out ${cure}.`;
+        case 'gapes':
+          return `The ${place.edge === 'top' ? 'top edge' : 'hem'} gapes ${whole(amount)} mm, ${PARTS[part]}. What usually cures it: take in ${cure}.`;
+        case 'rides':
+          return `The ${LEVEL_WORDS[level]} marks come to lie ${whole(Math.abs(amount))} mm too ${amount > 0 ? 'high' : 'low'}, ${PARTS[part]}. What usually cures it: look at the heights measured from the neck, then at the girths below and above.`;
+      }
+    },
+  },
+
+  table: {
+    title: 'By region and edge',
+    where: 'Where',
+    standOff: 'Stands off',
+    stretch: 'Stretch',
+    region: ({ band, part }: { band: Band; part: Part }) => `${PARTS[part]}, ${BANDS[band]}`,
+    edge: ({ edge, part }: { edge: 'top' | 'hem'; part: Part }) =>
+      `${edge === 'top' ? 'Top edge' : 'Hem'}, ${PARTS[part]}`,
+    mark: ({ level, part }: { level: LevelName; part: Part }) =>
+      `${LEVEL_TITLES[level]} marks, ${PARTS[part]}`,
+    half: ({ side }: { side: Side }) => (side === 'left' ? 'Left half' : 'Right half'),
+    mm: ({ value }: { value: number }) => `${tenth(value)} mm`,
+    percent: ({ value }: { value: number }) => `${tenth(value)} %`,
+    rise: ({ value }: { value: number }) =>
+      Math.abs(value) < 0.5 ? 'at its level' : `${tenth(Math.abs(value))} mm ${value > 0 ? 'high' : 'low'}`,
+    apex: ({ value }: { value: number }) => `The bust seam passes the bust point at ${tenth(value)} mm.`,
+  },
+
+  assumed: {
+    title: 'What is assumed',
+    lines: ({ hollow }: { hollow: number }): readonly string[] => [
+      'It compares drafts and shows places. It promises no fit; a mock-up tells more.',
+      `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${whole(hollow)} mm in front of upper back and seat.`,
+      'Cloth is firm cotton, bones are flat steel along every seam, and a waist tape keeps the garment at the waist. How far the body yields is an estimate.',
+      'No pressure is shown. How tightly one may be laced is for the wearer and a licensed clinician to say: loosen at once on pain, numbness, tingling, breathlessness or faintness.',
+    ],
+  },
+});
