@@ -12,9 +12,9 @@ import {
   takeEstimate,
   unusualOnes,
   unusualSentence,
-} from '../../../src/document';
-import { MEASUREMENTS, type Measurements } from '../../../src/engine';
-import { drawBodies } from '../../support/drawBodies';
+} from '../../../../src/document';
+import { MEASUREMENTS, type Measurements } from '../../../../src/engine';
+import { drawBodies } from '../../../support/drawBodies';
 
 const { measurements } = DEMO_CLIENT;
 const only = (given: Partial<Measurements>): Measurements =>

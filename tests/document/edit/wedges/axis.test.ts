@@ -8,8 +8,8 @@ import {
   slantDart,
   straighten,
   straightenAt,
-} from '../../../src/document';
-import { DEFAULT_STYLE, type Draft, draft, type Style } from '../../../src/engine';
+} from '../../../../src/document';
+import { DEFAULT_STYLE, type Draft, draft, type Style } from '../../../../src/engine';
 
 const SPACE: DartSpace = { top: 235, bust: 273, waist: 406, hem: 508 };
 const redraft = (style: Style): Draft => draft(DEMO_CLIENT.measurements, style);

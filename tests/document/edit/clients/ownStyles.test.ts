@@ -14,9 +14,9 @@ import {
   removeStyle,
   renameStyle,
   styleCalled,
-} from '../../../src/document';
-import { DEFAULT_STYLE, draft } from '../../../src/engine';
-import { SIZED_BODIES } from '../../support/sizedBodies';
+} from '../../../../src/document';
+import { DEFAULT_STYLE, draft } from '../../../../src/engine';
+import { SIZED_BODIES } from '../../../support/sizedBodies';
 
 const other = NAMED_STYLES.get('cincher')?.style ?? DEFAULT_STYLE;
 const names = (book: Book): string[] => book.styles.map(({ name }) => name);

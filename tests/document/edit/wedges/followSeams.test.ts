@@ -13,9 +13,9 @@ import {
   removeWedge,
   setEnds,
   setStation,
-} from '../../../src/document';
-import { type Alteration, draftWhole, inches, type Style } from '../../../src/engine';
-import { at, seamOf, taken } from '../../support/alterations';
+} from '../../../../src/document';
+import { type Alteration, draftWhole, inches, type Style } from '../../../../src/engine';
+import { at, seamOf, taken } from '../../../support/alterations';
 
 const book = (alteration: Alteration) =>
   changeFittings(DEMO_BOOK, (fittings) =>

@@ -14,7 +14,7 @@ import {
   readBook,
   removeClient,
   removeDraft,
-} from '../../../src/document';
+} from '../../../../src/document';
 
 const two = addClient(DEMO_BOOK, 'bea', 'Bea');
 const names = (book: Book): string[] => book.clients.map(({ name }) => name);

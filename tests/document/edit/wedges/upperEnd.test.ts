@@ -1,9 +1,9 @@
 // Where a wedge ends above, and the front's part of a girth, as steps from one style to the next.
 
 import { describe, expect, it } from 'vitest';
-import { NAMED_STYLES, setFrontShare, setUpperEdge, setUpperPart } from '../../../src/document';
-import { DEFAULT_STYLE, draft, type Measurements, type Style } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { NAMED_STYLES, setFrontShare, setUpperEdge, setUpperPart } from '../../../../src/document';
+import { DEFAULT_STYLE, draft, type Measurements, type Style } from '../../../../src/engine';
+import { MEAN_BODY } from '../../../support/drawBodies';
 
 const PRINCESS = NAMED_STYLES.get('princess-bodice')?.style as Style;
 const BODY: Measurements = { ...MEAN_BODY, acrossShoulder: 366, backNeckToWaist: 385 };

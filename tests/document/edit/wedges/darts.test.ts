@@ -9,8 +9,8 @@ import {
   setIntake,
   setJoinedSide,
   WEDGE_KINDS,
-} from '../../../src/document';
-import { DEFAULT_STYLE, draft, inches, type Style, type Wedge, withPoints } from '../../../src/engine';
+} from '../../../../src/document';
+import { DEFAULT_STYLE, draft, inches, type Style, type Wedge, withPoints } from '../../../../src/engine';
 
 /** Heights of a bodice over the bust, mm. */
 const BODICE: DartSpace = { top: 220, bust: 270, waist: 400, hem: 520 };
