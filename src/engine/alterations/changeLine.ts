@@ -27,7 +27,8 @@ export function changeLine(changes: readonly Change[], stops: readonly number[],
       amounts.push(by);
     }
   }
-  const [start, end] = [places[0] ?? 0, places.at(-1) ?? 0];
+  const start = places[0] ?? 0;
+  const end = places.at(-1) ?? 0;
   const above = stops.filter((stop) => stop <= start - clear).at(-1);
   const below = stops.find((stop) => stop >= end + clear);
   if (above !== undefined) {
@@ -60,7 +61,8 @@ function added(lines: readonly SmoothLine[]): SmoothLine {
   ys.sort((a, b) => a - b);
   const [xs, slopes]: [number[], number[]] = [[], []];
   for (const y of ys) {
-    let [x, slope] = [0, 0];
+    let x = 0;
+    let slope = 0;
     for (const line of lines) {
       x += xAt(line, y);
       slope += slopeAt(line, y);
@@ -73,7 +75,8 @@ function added(lines: readonly SmoothLine[]): SmoothLine {
 
 /** A line less a change; of the knots of the change only those within the line's own ends are added. */
 export function lessChange(line: SmoothLine, change: SmoothLine): SmoothLine {
-  const [from, to] = [line.ys[0] ?? 0, last(line.ys)];
+  const from = line.ys[0] ?? 0;
+  const to = last(line.ys);
   const whole = combine(line, 1, change, -1);
   const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
   const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));

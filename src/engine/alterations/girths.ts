@@ -9,7 +9,8 @@ import type { LevelName } from '../terms/names';
 
 /** The path of a level over a panel; null where it is level, as drafted. */
 export function levelPath(panel: Panel, y: number): LevelPath | null {
-  const [inner, outer] = [heightBeside(panel, 'inner', y), heightBeside(panel, 'outer', y)];
+  const inner = heightBeside(panel, 'inner', y);
+  const outer = heightBeside(panel, 'outer', y);
   if (!panel.raised && panel.darts.length === 0) return null;
   const darts = new Map(panel.darts.map(({ wedge, raised }) => [wedge, raisedHeight(raised ?? [], y)]));
   return [inner, outer, ...darts.values()].every((height) => height === y) ? null : { inner, outer, darts };
@@ -52,7 +53,8 @@ function alongLevel(drafted: Panel, panel: Panel, y: number): number {
   stops.push(at(panel.outer, path?.outer ?? y));
   let length = 0;
   for (let i = 0; i + 1 < stops.length; i += 2) {
-    const [from, to] = [stops[i], stops[i + 1]];
+    const from = stops[i];
+    const to = stops[i + 1];
     if (!from || !to) continue;
     length += from.y === to.y ? to.x - from.x : Math.hypot(to.x - from.x, to.y - from.y);
   }

@@ -183,7 +183,8 @@ function onwards(
     levels.find(({ name }) => name === 'bust'),
   ];
   if (!intake || !above || !bust) return 0;
-  const [atAbove, atBust] = [intake.get('overBust') ?? 0, intake.get('bust') ?? 0];
+  const atAbove = intake.get('overBust') ?? 0;
+  const atBust = intake.get('bust') ?? 0;
   const height = bust.y - Math.max(y, above.y - MOST_RUN_MM);
   return Math.max(0, atBust + ((atAbove - atBust) * height) / (bust.y - above.y));
 }

@@ -3,7 +3,13 @@
 import { type Issue, issue } from '../terms/issue';
 import type { LevelName } from '../terms/names';
 import { frontArcsOf } from './frontArcs';
-import { MEASUREMENTS, type Measurements, type NeededMeasurement, UNMEASURED } from './measurements';
+import {
+  MEASUREMENTS,
+  type MeasurementName,
+  type Measurements,
+  type NeededMeasurement,
+  UNMEASURED,
+} from './measurements';
 
 /**
  * A checked body; mm. Null was not measured, and the draft does without. The over-bust girth is estimated where it was not
@@ -53,7 +59,8 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
         { field: 'overBust', level: 'overBust' },
       ),
     );
-  const measured = Object.fromEntries(MEASUREMENTS.map(({ name }) => [name, measurements[name] ?? null]));
+  const measured: Partial<Record<MeasurementName, number | null>> = {};
+  for (const { name } of MEASUREMENTS) measured[name] = measurements[name] ?? null;
   // The checks above leave no needed measurement without its number.
   return { body: { ...measured, overBust, frontArc: arcs.frontArc } as Body, issues };
 }

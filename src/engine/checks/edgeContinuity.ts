@@ -63,7 +63,8 @@ const isAt = (role: Edge['role'], edge: 'top' | 'hem'): boolean =>
 
 /** The end that `points` shares with `other`, and the next point inwards. */
 function endTowards(points: readonly Point[], other: readonly Point[]): { from: Point; to: Point } | null {
-  const [first, last] = [points[0], points[points.length - 1]];
+  const first = points[0];
+  const last = points[points.length - 1];
   const shared = [other[0], other[other.length - 1]];
   const [from, to] = shared.includes(first) ? [first, points[1]] : [last, points[points.length - 2]];
   return from && to ? { from, to } : null;

@@ -30,7 +30,8 @@ const row = (
   edgeB: number,
   pointsB: Edge['points'],
 ): SeamWalkRow => {
-  const [lengthA, lengthB] = [polylineLength(pointsA), polylineLength(pointsB)];
+  const lengthA = polylineLength(pointsA);
+  const lengthB = polylineLength(pointsB);
   return {
     seam: identifyJoined(panel, to),
     a: { piece: identityOf(panel), edge: edgeA },

@@ -80,15 +80,16 @@ export function girthLedger(
  */
 function widthAt(piece: Piece, y: number): number | null {
   const crossings: number[] = [];
-  const legs = new Map<string, number>();
+  // The open darts of which so far one leg is crossed and not the other.
+  const half = new Set<string>();
   for (const { role, at, dart, points } of piece.edges) {
     const met = crossingsAt(points, y);
     if (met.length > 0 && role !== 'seam' && role !== 'centre') return null;
     if (met.length % 2 === 0 && !dart && (at === 'inner' || at === 'outer')) return null;
-    if (dart) legs.set(dart.wedge, (legs.get(dart.wedge) ?? 0) + met.length);
+    if (dart && met.length % 2 === 1 && !half.delete(dart.wedge)) half.add(dart.wedge);
     crossings.push(...met);
   }
-  if ([...legs.values()].some((count) => count % 2 === 1)) return null;
+  if (half.size > 0) return null;
   crossings.sort((a, b) => a - b);
   const shut = piece.darts.filter(({ open }) => !open).map(({ inner, outer }) => [inner, outer]);
   const taken = shut.map((legs) => legs.map((leg) => crossingsAt(leg, y)[0] ?? 0));

@@ -45,7 +45,8 @@ export function panelsUnlike(pieces: readonly Piece[], ledger: readonly LedgerRo
 function mostUnlike(piece: Piece, next: Piece, ledger: readonly LedgerRow[]): Unlike | null {
   let most: Unlike | null = null;
   for (const row of ledger) {
-    const [own, beside] = [row.widths[piece.id], row.widths[next.id]];
+    const own = row.widths[piece.id];
+    const beside = row.widths[next.id];
     if (!own || !beside) continue;
     const times = Math.max(own / beside, beside / own);
     const wider = own > beside ? piece : next;

@@ -51,9 +51,11 @@ export const dartWalk = (pieces: readonly Piece[]): DartWalkRow[] =>
 /** One row a seam whose two pieces were made. */
 export function seamWalk(seams: readonly FinishedSeam[], pieces: readonly Piece[]): SeamWalkRow[] {
   const rows = seams.flatMap(({ seam, a, b, lengthDifference, markDrift }): SeamWalkRow[] => {
-    const [edgeA, edgeB] = [edgeAt(pieces, a), b && edgeAt(pieces, b)];
+    const edgeA = edgeAt(pieces, a);
+    const edgeB = b && edgeAt(pieces, b);
     if (!b || !edgeA || !edgeB) return [];
-    const [lengthA, lengthB] = [polylineLength(edgeA.points), polylineLength(edgeB.points)];
+    const lengthA = polylineLength(edgeA.points);
+    const lengthB = polylineLength(edgeB.points);
     return [{ seam, a, b, lengthA, lengthB, ease: 0, lengthDifference, markDrift }];
   });
   return [...rows, ...shoulderWalk(pieces)];
@@ -75,7 +77,8 @@ function shoulderWalk(pieces: readonly Piece[]): SeamWalkRow[] {
       return edge.mate && mate ? [{ edge, mate, a, b: edge.mate }] : [];
     });
   return rows.map(({ edge, mate, a, b }) => {
-    const [lengthA, lengthB] = [polylineLength(edge.points), polylineLength(mate.points)];
+    const lengthA = polylineLength(edge.points);
+    const lengthB = polylineLength(mate.points);
     return {
       seam: identifyShoulder(edge.shoulder ?? 'whole'),
       a,

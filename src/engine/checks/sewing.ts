@@ -99,7 +99,10 @@ function underarmAngle(piece: Piece): number | null {
   if (!side.isSideSeam || !edge || !corner) return null;
   const below = pointAlong([...side.points].reverse(), UNDERARM_MM);
   const beside = pointAlong(edge.points, UNDERARM_MM);
-  const [ux, uy, vx, vy] = [below.x - corner.x, below.y - corner.y, beside.x - corner.x, beside.y - corner.y];
+  const ux = below.x - corner.x;
+  const uy = below.y - corner.y;
+  const vx = beside.x - corner.x;
+  const vy = beside.y - corner.y;
   return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
 }
 

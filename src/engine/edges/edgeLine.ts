@@ -86,7 +86,8 @@ export function draftEdge(
       corner: shape[name].kind === 'corner',
     }));
   const all = { front: nodes('front'), back: nodes('back') };
-  const [front, back] = [inOrder(all.front), inOrder(all.back)];
+  const front = inOrder(all.front);
+  const back = inOrder(all.back);
   const whole = (front.at(-1)?.at ?? 0) + (back.at(-1)?.at ?? 0);
   // Round the body from centre front to centre back; the back is met from the side.
   const wholeNodes = [
@@ -137,7 +138,8 @@ export function crossingAt(edge: EdgeLine, at: number): Crossing {
   for (let i = 0; i < edge.length - 1; i += 1) {
     const corner = edge[i]?.ys.at(-1) ?? 0;
     if (Math.abs(at - corner) > AT_CORNER_MM) continue;
-    const [before, after] = [elementAt(edge, i), elementAt(edge, i + 1)];
+    const before = elementAt(edge, i);
+    const after = elementAt(edge, i + 1);
     return {
       y: last(before.xs),
       before: held(last(before.slopes)),
@@ -163,21 +165,22 @@ export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: nu
   const corners = edge.slice(1).map((line) => first(line.ys));
   const clear = Math.min(CLEAR_OF_LEG_MM, (to - from) / 3);
   const within = (at: number): boolean => at > from + AT_CORNER_MM && at < to - AT_CORNER_MM;
-  const smooth = edge
-    .flatMap((line) => line.ys)
-    .filter((at) => within(at) && !corners.includes(at))
-    .map((at) => Math.min(to - clear, Math.max(from + clear, at)))
-    .filter((at) => corners.every((corner) => Math.abs(corner - at) > AT_CORNER_MM));
-  return [...new Set([...corners.filter(within), ...smooth])]
-    .sort((a, b) => a - b)
-    .map((at) => ({ at, crossing: crossingAt(edge, at) }));
+  const knots = new Set(corners.filter(within));
+  for (const { ys } of edge)
+    for (const at of ys) {
+      if (!within(at) || corners.includes(at)) continue;
+      const moved = Math.min(to - clear, Math.max(from + clear, at));
+      if (corners.every((corner) => Math.abs(corner - moved) > AT_CORNER_MM)) knots.add(moved);
+    }
+  return [...knots].sort((a, b) => a - b).map((at) => ({ at, crossing: crossingAt(edge, at) }));
 }
 
 /** Distance from the centre line with the wedges between sewn up, of a place `x` on the block at height `y`; mm. */
 export function sewnDistanceAt(block: Block, x: number, y: number): number {
   let taken = 0;
   for (const wedge of block.wedges) {
-    const [inner, outer] = [xAt(wedge.innerLeg, y), xAt(wedge.outerLeg, y)];
+    const inner = xAt(wedge.innerLeg, y);
+    const outer = xAt(wedge.outerLeg, y);
     // In a gore the legs lie over each other; what is beyond its inner leg has the added cloth inside it.
     if (outer >= inner) taken += Math.min(outer - inner, Math.max(0, x - inner));
     else if (x > inner) taken += outer - inner;
@@ -191,7 +194,8 @@ export function sewnDistanceAt(block: Block, x: number, y: number): number {
  */
 function nodeDistance(block: Block, x: number, y: number): number {
   for (const { innerLeg, outerLeg } of block.wedges) {
-    const [inner, outer] = [xAt(innerLeg, y), xAt(outerLeg, y)];
+    const inner = xAt(innerLeg, y);
+    const outer = xAt(outerLeg, y);
     if (x > outer && x < inner) return sewnDistanceAt(block, outer, y) + 2 * (x - outer);
   }
   return sewnDistanceAt(block, x, y);
@@ -206,7 +210,8 @@ function stationOnBlock(block: Block, station: number, y: number): number {
  * A node that does not lie between them is left out, and so is one through which the edge runs level in any case.
  */
 function inOrder(nodes: readonly DraftedNode[]): DraftedNode[] {
-  const [centre, end] = [first(nodes), last(nodes)];
+  const centre = first(nodes);
+  const end = last(nodes);
   const sideAt = { ...end, at: Math.max(end.at, centre.at + LEAST_STRETCH_MM) };
   const kept = [centre];
   for (const [i, node] of nodes.entries()) {
@@ -240,10 +245,12 @@ function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
 
 /** The part of a stretch between two distances that are its knots or lie outside it; nothing where they do not meet. */
 function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
-  const inside = line.ys.flatMap((at, i) => (at >= from - 1e-9 && at <= to + 1e-9 ? [i] : []));
-  if (inside.length < 2) return [];
-  const pick = (list: readonly number[]): number[] => inside.map((i) => elementAt(list, i));
-  return [{ ys: pick(line.ys), xs: pick(line.xs), slopes: pick(line.slopes) }];
+  const isInside = (_: number, i: number): boolean => {
+    const at = elementAt(line.ys, i);
+    return at >= from - 1e-9 && at <= to + 1e-9;
+  };
+  const ys = line.ys.filter(isInside);
+  return ys.length < 2 ? [] : [{ ys, xs: line.xs.filter(isInside), slopes: line.slopes.filter(isInside) }];
 }
 
 /** A stretch measured from its other end: of the back, from centre back. */

@@ -19,7 +19,8 @@ export interface EdgeEnd {
  * smooth nodes stay smooth and corners keep their turn.
  */
 export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Point[] {
-  const [from, to] = [inner.sewnDistance, outer.sewnDistance];
+  const from = inner.sewnDistance;
+  const to = outer.sewnDistance;
   const stretch = (to - from) / (outer.point.x - inner.point.x);
   const [moveIn, moveOut] = [
     inner.point.y - crossingAt(edge, from).y,
@@ -43,7 +44,8 @@ export function edgePoints(edge: EdgeLine, inner: EdgeEnd, outer: EdgeEnd): Poin
   ];
   const points: Point[] = [inner.point];
   for (let i = 1; i < stations.length; i += 1) {
-    const [a, b] = [stations[i - 1], stations[i]];
+    const a = stations[i - 1];
+    const b = stations[i];
     if (a && b)
       points.push(...pointsAlong(heldBack(cubicAcross(a.point, a.after, b.point, b.before))).slice(1));
   }

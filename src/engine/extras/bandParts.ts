@@ -47,7 +47,8 @@ export function lowerParts(
 function partedAt(points: readonly Point[], length: number): { before: Point[]; after: Point[] } {
   let left = length;
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
+    const a = at(points, i - 1);
+    const b = at(points, i);
     const chord = distance(a, b);
     if (left < chord) {
       const cut = between(a, b, left / chord);

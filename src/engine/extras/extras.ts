@@ -3,6 +3,7 @@
 
 import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
+import { ringThrough } from '../geometry/polyline';
 import { uprightInside } from '../geometry/uprightInside';
 import { longEdgeIndex } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Piece } from '../pieces/piece';
@@ -156,7 +157,7 @@ function cut(
       turnedUp && each.role === 'hem' ? { ...each, turnedUp: { start: true, end: true } } : each,
     ),
   );
-  const ring = edges.flatMap(({ points }) => points.slice(0, -1));
+  const ring = ringThrough(edges);
   const place = { block: identity.block, piece: identity };
   return {
     piece: {

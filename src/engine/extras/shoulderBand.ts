@@ -7,7 +7,7 @@ import { type EdgeEnd, edgePoints } from '../edges/edgePoints';
 import { first, last } from '../geometry/lists';
 import { cutLineAround } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
-import { pointsAlong, polylineLength } from '../geometry/polyline';
+import { pointsAlong, polylineLength, ringThrough } from '../geometry/polyline';
 import type { TruedSeam } from '../panels/truing';
 import { edgeIndex, edgesLength } from '../pieces/edgeLookup';
 import type { Edge, EdgePlace, Mark, Piece } from '../pieces/piece';
@@ -135,7 +135,7 @@ function cutBand(
     cut: { count: onFold ? 1 : 2, onFold },
     edges,
     darts: [],
-    cutLine: cutLine ?? edges.flatMap(({ points }) => points.slice(0, -1)),
+    cutLine: cutLine ?? ringThrough(edges),
     grain: [
       { x: middle, y: (neck.y + tip.y) / 2 + CLEAR_MM },
       { x: middle, y: crossingAt(line, middle / scale).y - CLEAR_MM },

@@ -4,7 +4,7 @@
 import { pointAlong } from '../geometry/bend';
 import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
-import { polylineLength } from '../geometry/polyline';
+import { polylineLength, ringThrough } from '../geometry/polyline';
 import { uprightInside } from '../geometry/uprightInside';
 import { outerEdge } from '../pieces/edgeLookup';
 import type { Edge, Mark, Piece } from '../pieces/piece';
@@ -93,7 +93,7 @@ function cutSleeve(
     },
     freeEdge('top', 'top', allowanceOf('top', allowances), [at(width, 0), at(0, 0)]),
   ];
-  const ring = edges.flatMap(({ points }) => points.slice(0, -1));
+  const ring = ringThrough(edges);
   const { line } = cutLineTurnedUp(edges);
   const mark = (x: number): Mark => ({ kind: 'balance', level: 'overBust', at: at(x, 0), edge: 3 });
   const piece: Piece = {

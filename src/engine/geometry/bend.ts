@@ -1,6 +1,6 @@
 // How tightly a line bends over a length that is sewn at one go, and how far it leans.
 
-import { at, last, numberAt } from './lists';
+import { at, last } from './lists';
 import { between, distance, type Point } from './point';
 
 /** A bend or a lean is read over chords of this length. mm */
@@ -31,7 +31,9 @@ export function bendTighterThan(points: readonly Point[], least: number): Readin
   for (const stretch of withoutCorners(points)) {
     const even = evenlySpaced(stretch, CHORD_MM / READINGS);
     for (let i = READINGS; i < even.length - READINGS; i += 1) {
-      const [a, b, c] = [at(even, i - READINGS), at(even, i), at(even, i + READINGS)];
+      const a = at(even, i - READINGS);
+      const b = at(even, i);
+      const c = at(even, i + READINGS);
       const value = CHORD_MM / Math.max(turn(a, b, c), 1e-9);
       if (value < (tightest?.value ?? least)) tightest = { at: b, value };
     }
@@ -48,7 +50,8 @@ export function leanOver(points: readonly Point[], most: number): Reading | null
   let steepest: Reading | null = null;
   const even = evenlySpaced(points, CHORD_MM / READINGS);
   for (let i = READINGS; i < even.length; i += 1) {
-    const [a, b] = [at(even, i - READINGS), at(even, i)];
+    const a = at(even, i - READINGS);
+    const b = at(even, i);
     const value = Math.atan2(Math.abs(b.x - a.x), Math.abs(b.y - a.y));
     if (value > (steepest?.value ?? most)) steepest = { at: b, value };
   }
@@ -60,29 +63,35 @@ export function leanOver(points: readonly Point[], most: number): Reading | null
  * over that length differ by no more, so that few lines need be read.
  */
 function turnsBy(points: readonly Point[], angle: number): boolean {
-  const turns: number[] = [0];
-  const lengths: number[] = [0];
-  let [sum, length, start] = [0, 0, 1];
-  for (let i = 1; i < points.length - 1; i += 1) {
-    const [before, here, after] = [at(points, i - 1), at(points, i), at(points, i + 1)];
-    length += distance(before, here);
-    turns.push(turnAtMost(before, here, after));
-    lengths.push(length);
-    sum += numberAt(turns, i);
-    while (length - numberAt(lengths, start) > 2 * CHORD_MM) {
-      sum -= numberAt(turns, start);
+  if (points.length < 3) return false;
+  // The turns from point `start` to point `end` are added up; both lengths are measured from the first point.
+  let sum = 0;
+  let start = 1;
+  let lengthAtStart = lengthTo(points, 1, 0);
+  let lengthAtEnd = 0;
+  for (let end = 1; end < points.length - 1; end += 1) {
+    lengthAtEnd = lengthTo(points, end, lengthAtEnd);
+    sum += turnAtMost(points, end);
+    while (lengthAtEnd - lengthAtStart > 2 * CHORD_MM) {
+      sum -= turnAtMost(points, start);
       start += 1;
+      lengthAtStart = lengthTo(points, start, lengthAtStart);
     }
     if (sum >= angle - ROUNDING_RAD) return true;
   }
   return false;
 }
 
+/** The length of a polyline up to a point, where that up to the point before it is known; mm. */
+const lengthTo = (points: readonly Point[], i: number, before: number): number =>
+  before + distance(at(points, i - 1), at(points, i));
+
 /** Whether a polyline turns back in height, or a chord of it has more than `slope` mm across to one mm of height. */
 function leansBy(points: readonly Point[], slope: number): boolean {
   let way = 0;
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
+    const a = at(points, i - 1);
+    const b = at(points, i);
     const height = b.y - a.y;
     if (Math.abs(b.x - a.x) > slope * Math.abs(height) || height * way < 0) return true;
     way = height;
@@ -97,7 +106,8 @@ const ROUNDING_RAD = 1e-9;
 export function pointAlong(points: readonly Point[], length: number): Point {
   let left = length;
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
+    const a = at(points, i - 1);
+    const b = at(points, i);
     const chord = distance(a, b);
     if (chord >= left && chord > 0) return between(a, b, left / chord);
     left -= chord;
@@ -107,16 +117,25 @@ export function pointAlong(points: readonly Point[], length: number): Point {
 
 /** How much a line turns at `b`, rad, not negative. */
 function turn(a: Point, b: Point, c: Point): number {
-  const [px, py, qx, qy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+  const px = b.x - a.x;
+  const py = b.y - a.y;
+  const qx = c.x - b.x;
+  const qy = c.y - b.y;
   return Math.abs(Math.atan2(px * qy - py * qx, px * qx + py * qy));
 }
 
 /**
- * A bound of how much a line turns at `b`, rad: the tangent of the turn, which is quicker; half a turn where it is a right angle or
- * more.
+ * A bound of how much a polyline turns at a point between its ends, rad: the tangent of the turn, which is quicker; half a turn
+ * where it is a right angle or more.
  */
-function turnAtMost(a: Point, b: Point, c: Point): number {
-  const [px, py, qx, qy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+function turnAtMost(points: readonly Point[], i: number): number {
+  const a = at(points, i - 1);
+  const b = at(points, i);
+  const c = at(points, i + 1);
+  const px = b.x - a.x;
+  const py = b.y - a.y;
+  const qx = c.x - b.x;
+  const qy = c.y - b.y;
   const dot = px * qx + py * qy;
   return dot > 0 ? Math.abs(px * qy - py * qx) / dot : Math.PI;
 }
@@ -126,7 +145,8 @@ function evenlySpaced(points: readonly Point[], step: number): Point[] {
   const even: Point[] = [at(points, 0)];
   let ahead = step;
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
+    const a = at(points, i - 1);
+    const b = at(points, i);
     const chord = distance(a, b);
     while (ahead <= chord && chord > 0) {
       even.push(between(a, b, ahead / chord));
@@ -139,7 +159,8 @@ function evenlySpaced(points: readonly Point[], step: number): Point[] {
 
 function withoutCorners(points: readonly Point[]): Point[][] {
   const turns = points.map((point, i) => {
-    const [before, after] = [points[i - 1], points[i + 1]];
+    const before = points[i - 1];
+    const after = points[i + 1];
     return before && after ? turn(before, point, after) : 0;
   });
   const stretches: Point[][] = [];

@@ -27,7 +27,10 @@ export function cubicAcross(start: Point, startSlope: number, end: Point, endSlo
 /** The point at parameter `t`, 0 to 1 (Bernstein form). */
 export function pointOn({ start, startHandle, endHandle, end }: Cubic, t: number): Point {
   const s = 1 - t;
-  const [a, b, c, d] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+  const a = s * s * s;
+  const b = 3 * s * s * t;
+  const c = 3 * s * t * t;
+  const d = t * t * t;
   return {
     x: a * start.x + b * startHandle.x + c * endHandle.x + d * end.x,
     y: a * start.y + b * startHandle.y + c * endHandle.y + d * end.y,

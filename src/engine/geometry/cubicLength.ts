@@ -29,7 +29,8 @@ function splitCubic({ start, startHandle, endHandle, end }: Cubic, t: number): [
     between(startHandle, endHandle, t),
     between(endHandle, end, t),
   ];
-  const [d, e] = [between(a, b, t), between(b, c, t)];
+  const d = between(a, b, t);
+  const e = between(b, c, t);
   const middle = between(d, e, t);
   return [
     { start, startHandle: a, endHandle: d, end: middle },
@@ -107,9 +108,11 @@ export function laidBetween(cubic: Cubic, start: Heading, end: Heading): Cubic {
 /** A rigid motion of the paper, told by where it takes a place and a direction. */
 export function moveAlong(from: Heading, to: Heading): (heading: Heading) => Heading {
   const turn = to.angle - from.angle;
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const cos = Math.cos(turn);
+  const sin = Math.sin(turn);
   return ({ point, angle }) => {
-    const [x, y] = [point.x - from.point.x, point.y - from.point.y];
+    const x = point.x - from.point.x;
+    const y = point.y - from.point.y;
     return {
       point: { x: to.point.x + x * cos - y * sin, y: to.point.y + x * sin + y * cos },
       angle: angle + turn,

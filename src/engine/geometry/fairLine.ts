@@ -29,7 +29,8 @@ export function fairLine(knots: readonly FairKnot[]): SmoothLine {
     ys.push(y);
     xs.push(value);
   }
-  const [steps, secants] = [[] as number[], [] as number[]];
+  const steps: number[] = [];
+  const secants: number[] = [];
   for (let i = 1; i < count; i += 1) {
     const step = numberAt(ys, i) - numberAt(ys, i - 1);
     steps.push(step);
@@ -42,10 +43,12 @@ export function fairLine(knots: readonly FairKnot[]): SmoothLine {
     numberAt(secants, i - 1) * numberAt(secants, i) > 0;
   const slopes = knots.map(({ slope }) => slope ?? 0);
   // Thomas algorithm over each stretch of free knots; a fixed slope at its ends goes to the right-hand side.
-  const [upper, right] = [new Array<number>(count).fill(0), slopes.slice()];
+  const upper = new Array<number>(count).fill(0);
+  const right = slopes.slice();
   for (let i = 1; i < count - 1; i += 1) {
     if (!isFree(i)) continue;
-    const [a, c] = [1 / numberAt(steps, i - 1), 1 / numberAt(steps, i)];
+    const a = 1 / numberAt(steps, i - 1);
+    const c = 1 / numberAt(steps, i);
     const diagonal = 2 * (a + c) - a * numberAt(upper, i - 1);
     const sum = 3 * (a * numberAt(secants, i - 1) + c * numberAt(secants, i));
     upper[i] = c / diagonal;
@@ -78,27 +81,41 @@ function leastSharp(
   secants: readonly number[],
   slopes: readonly number[],
 ): number {
-  const [h, g] = [numberAt(steps, i - 1), numberAt(steps, i)];
-  const [before, after] = [numberAt(secants, i - 1), numberAt(secants, i)];
-  const [m, n] = [numberAt(slopes, i - 1), numberAt(slopes, i + 1)];
+  const h = numberAt(steps, i - 1);
+  const g = numberAt(steps, i);
+  const before = numberAt(secants, i - 1);
+  const after = numberAt(secants, i);
+  const m = numberAt(slopes, i - 1);
+  const n = numberAt(slopes, i + 1);
   // Second derivative = constant + factor · slope: at the knot before, here from above and from below, at the knot after.
-  const ends: readonly (readonly [constant: number, factor: number])[] = [
-    [(6 * before - 4 * m) / h, -2 / h],
-    [(-6 * before + 2 * m) / h, 4 / h],
-    [(6 * after - 2 * n) / g, -4 / g],
-    [(-6 * after + 4 * n) / g, 2 / g],
+  const constants = [
+    (6 * before - 4 * m) / h,
+    (-6 * before + 2 * m) / h,
+    (6 * after - 2 * n) / g,
+    (-6 * after + 4 * n) / g,
   ];
-  const sharpness = (slope: number): number =>
-    ends.reduce((most, [constant, factor]) => Math.max(most, Math.abs(constant + factor * slope)), 0);
+  const factors = [-2 / h, 4 / h, -4 / g, 2 / g];
+  const sharpness = (slope: number): number => {
+    let most = 0;
+    for (let j = 0; j < constants.length; j += 1)
+      most = Math.max(most, Math.abs(numberAt(constants, j) + numberAt(factors, j) * slope));
+    return most;
+  };
   let best = numberAt(slopes, i);
+  let least = sharpness(best);
   const consider = (slope: number): void => {
     const within = held(slope, before, after);
-    if (sharpness(within) < sharpness(best)) best = within;
+    const most = sharpness(within);
+    if (most < least) [best, least] = [within, most];
   };
   // The least of the greatest lies where two of them are alike, or where one is zero.
-  for (const [j, [a, p]] of ends.entries()) {
+  for (let j = 0; j < constants.length; j += 1) {
+    const a = numberAt(constants, j);
+    const p = numberAt(factors, j);
     consider(-a / p);
-    for (const [b, q] of ends.slice(j + 1)) {
+    for (let k = j + 1; k < constants.length; k += 1) {
+      const b = numberAt(constants, k);
+      const q = numberAt(factors, k);
       if (p !== q) consider((b - a) / (p - q));
       if (p !== -q) consider(-(a + b) / (p + q));
     }

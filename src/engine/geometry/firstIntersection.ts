@@ -18,7 +18,8 @@ export interface Intersection {
  */
 export function firstIntersection(a: Point, b: Point, polyline: readonly Point[]): Intersection | null {
   let nearest: Omit<Intersection, 'at'> | null = null;
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   for (const [index, q] of polyline.entries()) {
     const p = polyline[index - 1];
     if (!p) continue;

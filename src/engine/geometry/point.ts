@@ -8,7 +8,8 @@ export interface Point {
 
 /** Straight distance between two points, mm. */
 export const distance = (a: Point, b: Point): number => {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   // Many times quicker than Math.hypot, and no length here comes near its limits.
   return Math.sqrt(dx * dx + dy * dy);
 };

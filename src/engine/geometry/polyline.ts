@@ -31,6 +31,25 @@ export function polylineLength(points: readonly Point[]): number {
   return length;
 }
 
+/** The least and the greatest height of points, mm; infinite, and the wrong way round, where there are none. */
+export function heightSpan(points: readonly Point[]): { least: number; most: number } {
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const { y } of points) {
+    least = Math.min(least, y);
+    most = Math.max(most, y);
+  }
+  return { least, most };
+}
+
+/** The closed ring of edges each of which ends where the next one starts; its end is not repeated. */
+export function ringThrough(edges: readonly { readonly points: readonly Point[] }[]): Point[] {
+  const ring: Point[] = [];
+  // Point by point: Array.flatMap is twenty times slower, and every outline of a draft is such a ring.
+  for (const { points } of edges) for (let i = 1; i < points.length; i += 1) ring.push(at(points, i - 1));
+  return ring;
+}
+
 /** Points nearer to each other than this are one point. mm */
 const SAME_POINT_MM = 5e-5;
 
@@ -49,8 +68,11 @@ export function withoutRepeats(points: readonly Point[]): Point[] {
 
 /** The points of a closed ring, its end not repeated, without those that repeat the one before or, at the end, the first one. */
 export function ringWithoutRepeats(ring: readonly Point[]): Point[] {
-  const kept = ring.filter((point, i) => i === 0 || !isSamePoint(at(ring, i - 1), point));
-  const [start, end] = [kept[0], kept.at(-1)];
+  const kept: Point[] = [];
+  for (let i = 0; i < ring.length; i += 1)
+    if (i === 0 || !isSamePoint(at(ring, i - 1), at(ring, i))) kept.push(at(ring, i));
+  const start = kept[0];
+  const end = kept.at(-1);
   return start && end && kept.length > 1 && isSamePoint(start, end) ? kept.slice(0, -1) : kept;
 }
 
@@ -112,7 +134,8 @@ function addSpan(points: Point[], line: SmoothLine, top: number, foot: number): 
   // Its ends may lie a little past a knot.
   const span = spanOf(line.ys, (top + foot) / 2);
   const rise = xAt(line, foot) - xAt(line, top);
-  const [leaving, arriving] = [slopeAt(line, top), slopeAt(line, foot)];
+  const leaving = slopeAt(line, top);
+  const arriving = slopeAt(line, foot);
   // Second differences of its Bézier control points, whose heights are evenly spaced.
   const bend = Math.max(
     Math.abs(rise - ((2 * leaving + arriving) * h) / 3),
@@ -155,7 +178,8 @@ function tangentReach(most: number, pointFrom: (reach: number) => Point, tangent
 
 /** Angle between a direction and the chord from `a` to `b`, rad, not negative. */
 function angleTo(direction: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   return Math.abs(Math.atan2(direction.x * dy - direction.y * dx, direction.x * dx + direction.y * dy));
 }
 

@@ -65,7 +65,8 @@ function freeSlope(ys: readonly number[], xs: readonly number[], i: number, j: n
   const near = (at(xs, j) - at(xs, i)) / (at(ys, j) - at(ys, i));
   if (k < 0 || k >= ys.length) return near;
   const far = (at(xs, k) - at(xs, j)) / (at(ys, k) - at(ys, j));
-  const [h, g] = [Math.abs(at(ys, j) - at(ys, i)), Math.abs(at(ys, k) - at(ys, j))];
+  const h = Math.abs(at(ys, j) - at(ys, i));
+  const g = Math.abs(at(ys, k) - at(ys, j));
   const slope = ((2 * h + g) * near - h * far) / (h + g);
   if (slope * near <= 0) return 0;
   return Math.abs(slope) > 3 * Math.abs(near) ? 3 * near : slope;
@@ -83,7 +84,8 @@ export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): Smo
       slopes: p.slopes.map((slope, i) => a * slope + b * at(q.slopes, i)),
     };
   const merged: { ys: number[]; xs: number[]; slopes: number[] } = { ys: [], xs: [], slopes: [] };
-  let [i, j] = [0, 0];
+  let i = 0;
+  let j = 0;
   while (i < p.ys.length || j < q.ys.length) {
     const y = Math.min(p.ys[i] ?? Number.POSITIVE_INFINITY, q.ys[j] ?? Number.POSITIVE_INFINITY);
     merged.ys.push(y);
@@ -146,7 +148,8 @@ export function slopePolynomial(line: SmoothLine, y: number): SlopePolynomial {
   if (i < 0 || i >= ys.length - 1) return { at: y, constant: 0, linear: 0, square: 0 };
   const h = at(ys, i + 1) - at(ys, i);
   const rise = (at(xs, i + 1) - at(xs, i)) / h;
-  const [m0, m1] = [at(slopes, i), at(slopes, i + 1)];
+  const m0 = at(slopes, i);
+  const m1 = at(slopes, i + 1);
   return {
     at: at(ys, i),
     constant: m0,
@@ -167,7 +170,8 @@ export function leastBetween(line: SmoothLine, from: number, to: number): { x: n
     heights.push(y0);
     if (i === ys.length - 1 || y0 > to || at(ys, i + 1) < from) continue;
     const h = at(ys, i + 1) - y0;
-    const [m0, m1] = [at(slopes, i), at(slopes, i + 1)];
+    const m0 = at(slopes, i);
+    const m1 = at(slopes, i + 1);
     const rise = at(xs, i + 1) - at(xs, i);
     // Derivative over the span: a·t² + b·t + c, t from 0 to 1.
     const a = 3 * (h * (m0 + m1) - 2 * rise);

@@ -25,7 +25,8 @@ export function uprightInside(
 ): readonly [Point, Point] {
   const rings = [ring, ...holes];
   const xs = ring.map(({ x }) => x);
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const left = Math.min(...xs);
+  const right = Math.max(...xs);
   const lines = Array.from({ length: TRIED - 1 }, (_, i) => left + ((right - left) * (i + 1)) / TRIED).map(
     (x) => longestAt(rings, x),
   );
@@ -48,9 +49,11 @@ interface Upright {
 
 function longestAt(rings: Rings, x: number): Upright {
   const ys = crossingsUp(rings, x);
-  let [from, to] = [0, 0];
+  let from = 0;
+  let to = 0;
   for (let i = 1; i < ys.length; i += 2) {
-    const [upper, lower] = [at(ys, i - 1), at(ys, i)];
+    const upper = at(ys, i - 1);
+    const lower = at(ys, i);
     if (lower - upper > to - from) [from, to] = [upper, lower];
   }
   const clear = CLEAR * (to - from);

@@ -49,7 +49,8 @@ export function cutApart(
     shut.push(...cleared.shut);
     return cleared.panel;
   };
-  const [fronts, backs] = [front.panels.map(withClearDarts), back.panels.map(withClearDarts)];
+  const fronts = front.panels.map(withClearDarts);
+  const backs = back.panels.map(withClearDarts);
   const expectedCount = front.expectedCount + back.expectedCount;
   const [outmost, hindmost] = [
     fronts.find(({ outer }) => outer === blocks.front.sideSeam),
@@ -59,7 +60,8 @@ export function cutApart(
     const joined = joinSides(outmost, hindmost, levels.find(({ name }) => name === 'waist')?.y ?? 0);
     if (joined) {
       const narrow = narrowAt(joined, levels, highest, lowest);
-      const [before, behind] = [fronts.slice(0, -1), backs.slice(0, -1)];
+      const before = fronts.slice(0, -1);
+      const behind = backs.slice(0, -1);
       return {
         panels: [...before, joined, ...behind],
         // In sewing order: from centre front to the side panel, then on to centre back.

@@ -50,7 +50,8 @@ export function clearDarts(
   const issues: Issue[] = [];
   const shut: ShutDart[] = [];
   const darts = panel.darts.flatMap((dart) => {
-    const [top, hem] = [edgeAt(dart, 'top'), edgeAt(dart, 'hem')];
+    const top = edgeAt(dart, 'top');
+    const hem = edgeAt(dart, 'hem');
     const width = (y: number): number => xAt(dart.outerLeg, y) - xAt(dart.innerLeg, y);
     const adjusted = {
       ...dart,

@@ -87,7 +87,8 @@ export function narrowAt(panel: Panel, levels: readonly Level[], from: number, t
   const whole = narrowBetween(panel.inner, panel.outer, from, to);
   if (whole) return narrowIssue(panel, levels, whole, panel.wedge);
   for (const [i, dart] of panel.darts.entries()) {
-    const [upper, lower] = [Math.max(from, dart.upper ?? from), Math.min(to, dart.lower ?? to)];
+    const upper = Math.max(from, dart.upper ?? from);
+    const lower = Math.min(to, dart.lower ?? to);
     const next = panel.darts[i + 1];
     const narrow =
       narrowBetween(panel.inner, dart.innerLeg, upper, lower) ??

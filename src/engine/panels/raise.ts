@@ -33,7 +33,8 @@ export const raisedHeight = (raise: Raise, y: number): number =>
  */
 export function raisedLine(line: SmoothLine, raise: Raise): SmoothLine {
   if (raise.length === 0 || line.ys.length === 1) return line;
-  const [start, end] = [numberAt(line.ys, 0), numberAt(line.ys, line.ys.length - 1)];
+  const start = numberAt(line.ys, 0);
+  const end = numberAt(line.ys, line.ys.length - 1);
   const bounds = raise.flatMap(({ from, to }) => [from, to]).filter((y) => y > start && y < end);
   const ys = [...new Set([...line.ys, ...bounds])].sort((a, b) => a - b);
   return {

@@ -72,7 +72,8 @@ export function trueSeam(
   const { top, hem } = edges;
   const mates = seam.b ? [seam.a, seam.b] : [seam.a];
   const along = (y: number): readonly number[] => mates.map((seamEdge) => seamLength(seamEdge.line, from, y));
-  const [topLengths, hemLengths] = [along(top.y), along(hem.y)];
+  const topLengths = along(top.y);
+  const hemLengths = along(hem.y);
   const follows = top.end?.kind === 'follows' ? top.end : null;
   const topLength = follows ? first(topLengths) : mean(topLengths);
   const hemLength = mean(hemLengths);

@@ -1,6 +1,7 @@
 // The pieces of all panels, each trued with its mates, and the issues of those that cannot be made or cut as asked.
 
 import type { BaseDraft } from '../edges/baseDraft';
+import { heightSpan } from '../geometry/polyline';
 import { crossingsOf } from '../panels/crossings';
 import { dartSeams } from '../panels/darts';
 import type { Panel } from '../panels/panel';
@@ -18,7 +19,7 @@ import type { OutlinedPanel } from './edgeNodes';
 import { makePiece } from './makePiece';
 import { edgeReferences } from './matedEdges';
 import { outlineOf, type PanelEdge, type TruedPanel } from './outline';
-import type { Edge, EdgeReference, Piece } from './piece';
+import type { EdgeReference, Piece } from './piece';
 import { pieceEdges } from './pieceEdges';
 import { type PanelShoulder, panelShoulders } from './shoulderLines';
 
@@ -82,16 +83,13 @@ export function cutPieces(
  * without darts has been measured when it was cut, and is wide enough.
  */
 function narrowAsTrued(panel: Panel, piece: Piece, { levels, span, shoulders }: BaseDraft): Issue | null {
-  const [a, b] = [endsOf(innerEdge(piece)), endsOf(outerEdge(piece))];
-  const [top, hem] = [Math.max(a.top, b.top), Math.min(a.hem, b.hem)];
+  const a = heightSpan(innerEdge(piece).points);
+  const b = heightSpan(outerEdge(piece).points);
+  const top = Math.max(a.least, b.least);
+  const hem = Math.min(a.most, b.most);
   const isMeasured =
     !shoulders && !panel.altered && panel.darts.length === 0 && top >= span.highest && hem <= span.lowest;
   return isMeasured ? null : narrowAt(panel, levels, top, hem);
-}
-
-function endsOf({ points }: Edge): { top: number; hem: number } {
-  const heights = points.map((point) => point.y);
-  return { top: Math.min(...heights), hem: Math.max(...heights) };
 }
 
 function truePanel(

@@ -52,20 +52,21 @@ function placeOn(
   whole: number,
   made: readonly OutlinedPanel[],
 ): Point | null {
-  const places = made.flatMap(({ panel, outline }) => {
-    if (panel.block !== block && panel.kind !== 'sidePanel') return [];
+  const places: Point[] = [];
+  for (const { panel, outline } of made) {
+    if (panel.block !== block && panel.kind !== 'sidePanel') continue;
     // A joined side panel lies on the front and counts from there.
     const counted = panel.block === block ? at : whole - at;
-    return outline[edge].flatMap((row) => {
-      if (isDartLegs(row) || !row.sewnDistance) return [];
+    for (const row of outline[edge]) {
+      if (isDartLegs(row) || !row.sewnDistance) continue;
       const [from, to] = row.sewnDistance;
-      if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) return [];
-      return [
-        onBlock(panel, block, to > from ? alongRow(row.points, (counted - from) / (to - from)) : metBy(row)),
-      ];
-    });
-  });
-  const [inner, outer] = [places[0], places.at(-1)];
+      if (counted < from - ROUNDING_MM || counted > to + ROUNDING_MM) continue;
+      const place = to > from ? alongRow(row.points, (counted - from) / (to - from)) : metBy(row);
+      places.push(onBlock(panel, block, place));
+    }
+  }
+  const inner = places[0];
+  const outer = places.at(-1);
   return inner && outer ? between(inner, outer, 0.5) : null;
 }
 
@@ -84,10 +85,12 @@ const metBy = ({ role, points }: EdgeRow): Point => (role === 'armhole' ? last(p
 
 /** The point of a row at a part of its width. */
 function alongRow(points: readonly Point[], part: number): Point {
-  const [from, to] = [first(points), last(points)];
+  const from = first(points);
+  const to = last(points);
   const x = from.x + part * (to.x - from.x);
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
+    const a = at(points, i - 1);
+    const b = at(points, i);
     if (x <= b.x && b.x > a.x) return { x, y: a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x) };
   }
   return to;

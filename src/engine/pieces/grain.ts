@@ -3,7 +3,7 @@
 import { distanceToRing } from '../geometry/chord';
 import { numberAt } from '../geometry/lists';
 import type { Point } from '../geometry/point';
-import { pointsDown } from '../geometry/polyline';
+import { heightSpan, pointsDown } from '../geometry/polyline';
 import { type SmoothLine, xAt } from '../geometry/smoothLine';
 import { crossingsUp, uprightInside } from '../geometry/uprightInside';
 import type { Panel, PanelDart } from '../panels/panel';
@@ -47,9 +47,8 @@ export function grainOf(
     clearReach(left, right, x, middle, hem - clear),
     outline,
   );
-  const heights = outline.map((point) => point.y);
-  const least = LEAST_PART * (Math.max(...heights) - Math.min(...heights));
-  if (lengthOf(line) >= least) return line;
+  const heights = heightSpan(outline);
+  if (lengthOf(line) >= LEAST_PART * (heights.most - heights.least)) return line;
   const other = uprightInside(outline, panel.darts.flatMap(closedRing));
   return lengthOf(other) > WORTH_MOVING * lengthOf(line) ? other : line;
 }
@@ -64,7 +63,8 @@ function withinOutline(
   outline: readonly Point[],
 ): readonly [Point, Point] {
   const ys = crossingsUp([outline], x);
-  let [upper, lower] = [from, from];
+  let upper = from;
+  let lower = from;
   for (let i = 1; i < ys.length; i += 2) {
     const [start, end] = [
       Math.max(from, numberAt(ys, i - 1) + GRAIN_CLEAR_MM),

@@ -4,6 +4,7 @@ import type { Level } from '../block/lines/levels';
 import { at } from '../geometry/lists';
 import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
+import { heightSpan, ringThrough } from '../geometry/polyline';
 import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
 import { type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
@@ -35,7 +36,7 @@ export function makePiece(
   const { panel, inner, outer } = trued;
   if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
   const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
-  const ring = edges.flatMap((edge) => edge.points.slice(0, -1));
+  const ring = ringThrough(edges);
   const piece: Piece = {
     id: panel.id,
     kind: panel.kind,
@@ -60,8 +61,11 @@ export function makePiece(
   return { piece, isValid: cutLine !== null, turnsUp };
 }
 
-const pointsOf = (rows: Outline['top']): Point[] =>
-  rows.flatMap((row) => (isDartLegs(row) ? [] : row.points));
+function pointsOf(rows: Outline['top']): Point[] {
+  const points: Point[] = [];
+  for (const row of rows) if (!isDartLegs(row)) points.push(...row.points);
+  return points;
+}
 
 function marksOn(seamEdge: SeamEdge, { marks }: TruedEdge, edges: readonly Edge[]): Mark[] {
   const edge = edgeIndex(edges, placeOf(seamEdge));
@@ -104,8 +108,7 @@ function isSimple(
 
 /** Whether one row of points, from the inner to the outer leg, lies above another over the width that both have. */
 function liesAbove(upper: readonly Point[], lower: readonly Point[]): boolean {
-  const heights = (points: readonly Point[]): number[] => points.map((point) => point.y);
-  if (Math.max(...heights(upper)) < Math.min(...heights(lower))) return true;
+  if (heightSpan(upper).most < heightSpan(lower).least) return true;
   return (
     upper.every(({ x, y }) => y < (heightOver(lower, x) ?? Number.POSITIVE_INFINITY)) &&
     lower.every(({ x, y }) => y > (heightOver(upper, x) ?? Number.NEGATIVE_INFINITY))
@@ -115,7 +118,8 @@ function liesAbove(upper: readonly Point[], lower: readonly Point[]): boolean {
 /** Height of a row of points at `x`; null beyond its ends. */
 function heightOver(points: readonly Point[], x: number): number | null {
   for (let i = 1; i < points.length; i += 1) {
-    const [a, b] = [at(points, i - 1), at(points, i)];
+    const a = at(points, i - 1);
+    const b = at(points, i);
     if (x >= a.x && x <= b.x) return b.x === a.x ? a.y : a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
   }
   return null;

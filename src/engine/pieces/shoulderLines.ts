@@ -41,7 +41,8 @@ export function panelShoulders(
       const { upper } = blocks[block];
       if (!upper) return [];
       const inward = upper.inward[number - 1] ?? (upper.inward.at(-1) as Point);
-      const [before, behind] = [upper.ends[number - 2] ?? null, upper.ends[number - 1] ?? null];
+      const before = upper.ends[number - 2] ?? null;
+      const behind = upper.ends[number - 1] ?? null;
       return [[id, { upper, before, behind, inward, partings }]];
     }),
   );

@@ -34,7 +34,8 @@ export function foldBetween(upper: Point, lower: Point): SmoothLine {
  * @param fold from its upper to its lower point, mm
  */
 export function closedLegs(fold: SmoothLine, taken: SmoothLine): Legs {
-  const [upper, lower] = [first(fold.ys), last(fold.ys)];
+  const upper = first(fold.ys);
+  const lower = last(fold.ys);
   const legs = (shift: number): Legs => ({
     innerLeg: dartLeg(fold, taken, shift - 0.5, { upper, lower }),
     outerLeg: dartLeg(fold, taken, shift + 0.5, { upper, lower }),
@@ -42,7 +43,8 @@ export function closedLegs(fold: SmoothLine, taken: SmoothLine): Legs {
   // A leg is shortest on the fold and longer the farther off it lies, on either side: what differs only falls with the shift.
   const differ = ({ innerLeg, outerLeg }: Legs): number =>
     seamLength(innerLeg, upper, lower) - seamLength(outerLeg, upper, lower);
-  let [least, most] = [-0.5, 0.5];
+  let least = -0.5;
+  let most = 0.5;
   let shift = 0;
   let even = legs(shift);
   let off = differ(even);

@@ -34,7 +34,8 @@ export function extentOf(wedge: Wedge, levels: readonly Level[], top: number): E
     const level = levels.find(({ name }) => name === point?.from);
     return point && level ? level.y + point.below : null;
   };
-  const [upper, lower] = [height(wedge.upper), height(wedge.lower)];
+  const upper = height(wedge.upper);
+  const lower = height(wedge.lower);
   if (upper !== null)
     return { upper, lower: lower === null ? lower : Math.max(lower, upper + LEAST_DART_MM) };
   const bust = levels.find(({ name }) => name === 'bust');

@@ -60,7 +60,8 @@ export function levelsOf(body: Body, style: Style): { levels: Level[]; issues: I
     if (y === undefined) return false;
     if (!OPTIONAL.includes(name)) return true;
     const i = required.findIndex((other) => heightOf(heights, other) > y);
-    const [above, below] = [required[i - 1], required[i]];
+    const above = required[i - 1];
+    const below = required[i];
     const fits =
       (!above || y - heightOf(heights, above) >= LEAST_APART_MM) &&
       (!below || heightOf(heights, below) - y >= LEAST_APART_MM) &&

@@ -160,7 +160,8 @@ function intakeLine(
   const count = knots.length;
   if (wedge.cup && bust) {
     const y = bust.y + wedge.cup.below;
-    const [first, last] = [knots[0]?.y ?? y, knots.at(-1)?.y ?? y];
+    const first = knots[0]?.y ?? y;
+    const last = knots.at(-1)?.y ?? y;
     if (y > first && y < last && knots.every((knot) => Math.abs(knot.y - y) >= CUP_CLEAR_MM))
       knots.push({ y, value: wedge.cup.intake });
     knots.sort((a, b) => a.y - b.y);

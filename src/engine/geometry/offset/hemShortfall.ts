@@ -44,7 +44,8 @@ function isOnLine({ x, y }: Point, [a, b]: readonly [Point, Point]): boolean {
 function rayLength(chords: readonly (readonly [Point, Point])[], from: Point, direction: Point): number {
   let nearest = Number.POSITIVE_INFINITY;
   for (const [p, q] of chords) {
-    const [before, after] = [offAxis(p, from, direction), offAxis(q, from, direction)];
+    const before = offAxis(p, from, direction);
+    const after = offAxis(q, from, direction);
     if (before > 0 === after > 0) continue;
     const t = before / (before - after);
     const ahead =

@@ -12,7 +12,8 @@ import type { Point } from '../point';
 export function isSelfIntersecting(ring: readonly Point[]): boolean {
   const count = ring.length;
   for (let i = 0; i < count; i += 1) {
-    const [a, b] = [at(ring, i), at(ring, (i + 1) % count)];
+    const a = at(ring, i);
+    const b = at(ring, (i + 1) % count);
     for (let j = i + 2; j < count; j += 1) {
       if (i === 0 && j === count - 1) continue;
       if (haveCommonPoint(a, b, at(ring, j), at(ring, (j + 1) % count))) return true;

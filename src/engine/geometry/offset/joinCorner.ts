@@ -30,8 +30,10 @@ const ROUNDING = 1e-9;
  *   the other half of the piece continues it, however far that is from the corner
  */
 export function joinCorner(edge: OffsetEdge, next: OffsetEdge, atFold = false): Corner {
-  const [from, to] = [last(edge.points), first(next.points)];
-  const [a, b] = [edge.endDirection, next.startDirection];
+  const from = last(edge.points);
+  const to = first(next.points);
+  const a = edge.endDirection;
+  const b = next.startDirection;
   const inward = corner([from, edge.end, to], true);
   // Counter-clockwise as seen on paper, an outward corner turns left: a × b < 0 with y down.
   const cross = a.x * b.y - a.y * b.x;
@@ -86,8 +88,10 @@ function rayIntersection(
   const offAxis = (point: Point): number =>
     direction.x * (point.y - from.y) - direction.y * (point.x - from.x);
   for (let index = 1; index < points.length; index += 1) {
-    const [p, q] = [at(points, index - 1), at(points, index)];
-    const [before, after] = [offAxis(p), offAxis(q)];
+    const p = at(points, index - 1);
+    const q = at(points, index);
+    const before = offAxis(p);
+    const after = offAxis(q);
     if (before > 0 === after > 0 && after !== 0) continue;
     const t = before === after ? 1 : before / (before - after);
     const met = { x: p.x + (q.x - p.x) * t, y: p.y + (q.y - p.y) * t };

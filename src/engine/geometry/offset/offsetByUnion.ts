@@ -39,7 +39,8 @@ const FAR_MM = 10_000;
 
 /** A triangle on the far side of a fold from the cloth, larger than any outline. */
 function pastFold({ points }: { readonly points: readonly Point[] }): Point[] {
-  const [from, to] = [first(points), last(points)];
+  const from = first(points);
+  const to = last(points);
   const scale = FAR_MM / (distance(from, to) || 1);
   const along = { x: (to.x - from.x) * scale, y: (to.y - from.y) * scale };
   return [minus(from, along), plus(from, along), plus(from, { x: -along.y, y: along.x })];
@@ -53,8 +54,13 @@ function withoutSpikes(ring: readonly Point[]): Point[] {
   const kept = [...ring];
   for (let i = 0; i < kept.length && kept.length > 3; ) {
     const count = kept.length;
-    const [a, b, c] = [at(kept, (i + count - 1) % count), at(kept, i), at(kept, (i + 1) % count)];
-    const [px, py, qx, qy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+    const a = at(kept, (i + count - 1) % count);
+    const b = at(kept, i);
+    const c = at(kept, (i + 1) % count);
+    const px = b.x - a.x;
+    const py = b.y - a.y;
+    const qx = c.x - b.x;
+    const qy = c.y - b.y;
     const lengths = Math.sqrt((px * px + py * py) * (qx * qx + qy * qy));
     if (lengths > 1e-9 && px * qx + py * qy > SPIKE_COS * lengths) i += 1;
     else {
@@ -86,10 +92,12 @@ const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
 
 /** What lies between the rectangles of two chords at an outward corner: up to the tip of the mitre, or bevelled. */
 function mitre(a: Chord, b: Chord, mitreLimit: number): Point[][] {
-  const [p, q] = [minus(a.end, a.start), minus(b.end, b.start)];
+  const p = minus(a.end, a.start);
+  const q = minus(b.end, b.start);
   const cross = p.x * q.y - p.y * q.x;
   if (cross >= -1e-12) return [];
-  const [from, to] = [plus(a.end, a.out), plus(b.start, b.out)];
+  const from = plus(a.end, a.out);
+  const to = plus(b.start, b.out);
   const along = ((to.x - from.x) * q.y - (to.y - from.y) * q.x) / cross;
   const tip = { x: from.x + p.x * along, y: from.y + p.y * along };
   const reach = mitreLimit * Math.max(a.allowance, b.allowance);

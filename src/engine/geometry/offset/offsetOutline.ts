@@ -3,7 +3,7 @@
 
 import { at, first, last } from '../lists';
 import type { Point } from '../point';
-import { ringWithoutRepeats, signedArea } from '../polyline';
+import { ringThrough, ringWithoutRepeats, signedArea } from '../polyline';
 import { hasClearance } from './hasClearance';
 import { isSelfIntersecting } from './isSelfIntersecting';
 import { type Corner, MITRE_LIMIT } from './joinCorner';
@@ -44,8 +44,7 @@ export function offsetOutline(edges: readonly AllowedEdge[], join: Join, keepsHe
 }
 
 function offsetRing(edges: readonly AllowedEdge[], join: Join, keepsHem: boolean): Point[] | null {
-  if (edges.every(({ allowance }) => allowance === 0))
-    return edges.flatMap(({ points }) => points.slice(0, -1));
+  if (edges.every(({ allowance }) => allowance === 0)) return ringThrough(edges);
   const smooth = edges.flatMap(splitAtCorners);
   const offset = smooth.map(offsetPolyline);
   const corners = offset.map((edge, i) => {
@@ -95,7 +94,8 @@ function hemOf(
   const hem: Point[] = [];
   for (const [i, edge] of offset.entries()) {
     if (!sources[i]?.turnedUp) continue;
-    const [before, after] = [at(corners, (i + corners.length - 1) % corners.length), at(corners, i)];
+    const before = at(corners, (i + corners.length - 1) % corners.length);
+    const after = at(corners, i);
     if (hem.length === 0) hem.push(...before.points);
     hem.push(...edge.points.slice(before.fromStart, edge.points.length - after.fromEnd), ...after.points);
   }
@@ -126,19 +126,21 @@ function splitAtCorners({ points, allowance, onFold = false, turnedUp }: Allowed
       turnedUp: { start: turnedUp.start && from === 0, end: turnedUp.end && to === points.length - 1 },
     }),
   });
-  points.forEach((point, i) => {
-    const [before, after] = [points[i - 1], points[i + 1]];
-    if (!before || !after || !isCorner(before, point, after)) return;
+  for (let i = 1; i < points.length - 1; i += 1) {
+    if (!isCorner(at(points, i - 1), at(points, i), at(points, i + 1))) continue;
     parts.push(part(start, i));
     start = i;
-  });
-  return [...parts, part(start, points.length - 1)];
+  }
+  parts.push(part(start, points.length - 1));
+  return parts;
 }
 
 /** Whether a ring has points past the fold, on the far side from the cloth. */
 function crossesFold(ring: readonly Point[], { points }: AllowedEdge): boolean {
-  const [from, to] = [first(points), last(points)];
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const from = first(points);
+  const to = last(points);
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
   const least = -CLEARANCE_TOLERANCE_MM * Math.sqrt(dx * dx + dy * dy);
   // Counter-clockwise as seen on paper, the cloth lies on the left of its edges.
   return ring.some(({ x, y }) => dy * (x - from.x) - dx * (y - from.y) < least);
@@ -146,7 +148,8 @@ function crossesFold(ring: readonly Point[], { points }: AllowedEdge): boolean {
 
 /** Whether the corners at both ends of an edge have passed each other, so that nothing of it is left. */
 function isReversed(edge: OffsetEdge, before: Corner, after: Corner): boolean {
-  const [a, b] = [last(before.points), first(after.points)];
+  const a = last(before.points);
+  const b = first(after.points);
   return (b.x - a.x) * edge.startDirection.x + (b.y - a.y) * edge.startDirection.y < 0;
 }
 

@@ -45,9 +45,9 @@ export function offsetPolyline({
     const x = from.x - direction.y * allowance;
     const y = from.y + direction.x * allowance;
     let start: Point | null = null;
-    for (;;) {
-      const [previous, previousDirection] = [starts.at(-1), directions.at(-1)];
-      if (!previous || !previousDirection) break;
+    while (starts.length > 0) {
+      const previous = last(starts);
+      const previousDirection = last(directions);
       const met = intersectionOfLines(previous, previousDirection, x, y, direction);
       if (met && isAhead(previous, previousDirection, met)) {
         start = met;
@@ -64,13 +64,15 @@ export function offsetPolyline({
   const endDirection = last(directions);
   const corner = last(points);
   const end = { x: corner.x - endDirection.y * allowance, y: corner.y + endDirection.x * allowance };
+  const lastStart = last(starts);
+  starts.push(end);
   return {
-    points: [...starts, end],
+    points: starts,
     startDirection: first(directions),
     endDirection,
     allowance,
     end: corner,
-    selfIntersects: selfIntersects || !isAhead(last(starts), endDirection, end),
+    selfIntersects: selfIntersects || !isAhead(lastStart, endDirection, end),
   };
 }
 
@@ -101,14 +103,17 @@ const isNear = (a: Point, b: Point): boolean =>
 
 /** The points without those nearer than {@link SHORT_MM} to the one kept before them or to the end; both ends stay. */
 function withoutShortChords(points: readonly Point[]): readonly Point[] {
-  const [start, end] = [first(points), last(points)];
-  let kept = start;
-  const inner = points.slice(1, -1).filter((point) => {
-    if (isNear(kept, point) || isNear(point, end)) return false;
-    kept = point;
-    return true;
-  });
-  return [start, ...inner, end];
+  const end = last(points);
+  let before = first(points);
+  const kept = [before];
+  for (let i = 1; i < points.length - 1; i += 1) {
+    const point = at(points, i);
+    if (isNear(before, point) || isNear(point, end)) continue;
+    kept.push(point);
+    before = point;
+  }
+  kept.push(end);
+  return kept;
 }
 
 /** The unit vector from `a` to `b`; zero where they are one point. */

@@ -18,7 +18,8 @@ export function replaceSection(
   section: readonly Point[],
   nearMm: number,
 ): Point[] | null {
-  const [start, end] = [section[0], section.at(-1)];
+  const start = section[0];
+  const end = section.at(-1);
   const from = start && nearestOnRing(ring, start, nearMm);
   const to = end && nearestOnRing(ring, end, nearMm);
   if (!from || !to) return null;

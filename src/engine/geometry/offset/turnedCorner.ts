@@ -76,7 +76,8 @@ function mirrorSeam(
       .map(image),
   ];
   // Where the seam leans in towards the fold, its image runs out past the end of the hem.
-  const [start, next] = [first(hem), at(hem, 1)];
+  const start = first(hem);
+  const next = at(hem, 1);
   const extension = 1 + (2 * REACH_LIMIT * (seamMm + hemMm)) / distance(start, next);
   const extended = [between(next, start, extension), ...hem.slice(1)];
   for (const [i, [from, to]] of pairs(mirrored).entries()) {
@@ -100,8 +101,10 @@ function intersectionWithFold(
   depth: (point: Point) => number,
 ): { at: Point; fromEnd: number } | null {
   for (let i = seam.length - 2; i >= 0; i -= 1) {
-    const [p, q] = [at(seam, i), at(seam, i + 1)];
-    const [above, below] = [depth(p), depth(q)];
+    const p = at(seam, i);
+    const q = at(seam, i + 1);
+    const above = depth(p);
+    const below = depth(q);
     if (above >= 0) continue;
     if (below - above < PARALLEL_RAD * Math.hypot(q.x - p.x, q.y - p.y)) return null;
     const t = -above / (below - above);
