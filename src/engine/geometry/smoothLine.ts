@@ -88,11 +88,12 @@ export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): Smo
   let j = 0;
   while (i < p.ys.length || j < q.ys.length) {
     const y = Math.min(p.ys[i] ?? Number.POSITIVE_INFINITY, q.ys[j] ?? Number.POSITIVE_INFINITY);
-    merged.ys.push(y);
-    merged.xs.push(a * xAt(p, y) + b * xAt(q, y));
-    merged.slopes.push(a * slopeAt(p, y) + b * slopeAt(q, y));
     if (p.ys[i] === y) i += 1;
     if (q.ys[j] === y) j += 1;
+    // Each line's span that holds `y` starts at the last of its knots so far.
+    merged.ys.push(y);
+    merged.xs.push(a * xInSpan(p, i - 1, y) + b * xInSpan(q, j - 1, y));
+    merged.slopes.push(a * slopeInSpan(p, i - 1, y) + b * slopeInSpan(q, j - 1, y));
   }
   return merged;
 }
@@ -118,8 +119,10 @@ export function xInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): n
 }
 
 /** dx/dy at height `y`, no unit; 0 beyond both ends, and at the last knot the slope from above. */
-export function slopeAt({ ys, xs, slopes }: SmoothLine, y: number): number {
-  const i = spanOf(ys, y);
+export const slopeAt = (line: SmoothLine, y: number): number => slopeInSpan(line, spanOf(line.ys, y), y);
+
+/** The same for a height in the span with index `i`, as {@link spanOf} counts them. */
+function slopeInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): number {
   const last = ys.length - 1;
   if (i === last && y === ys[last]) return at(slopes, last);
   if (i < 0 || i >= last) return 0;

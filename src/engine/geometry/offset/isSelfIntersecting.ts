@@ -14,18 +14,25 @@ export function isSelfIntersecting(ring: readonly Point[]): boolean {
   for (let i = 0; i < count; i += 1) {
     const a = at(ring, i);
     const b = at(ring, (i + 1) % count);
+    const left = Math.min(a.x, b.x);
+    const right = Math.max(a.x, b.x);
+    const above = Math.min(a.y, b.y);
+    const below = Math.max(a.y, b.y);
     for (let j = i + 2; j < count; j += 1) {
+      const c = at(ring, j);
+      const d = at(ring, (j + 1) % count);
+      // Bounding boxes first: few pairs of chords are near each other.
+      if ((c.x > right && d.x > right) || (c.x < left && d.x < left)) continue;
+      if ((c.y > below && d.y > below) || (c.y < above && d.y < above)) continue;
       if (i === 0 && j === count - 1) continue;
-      if (haveCommonPoint(a, b, at(ring, j), at(ring, (j + 1) % count))) return true;
+      if (haveCommonPoint(a, b, c, d)) return true;
     }
   }
   return false;
 }
 
-/** Bounding boxes first, then the signs of four orientations. */
+/** By the signs of four orientations, of two chords whose bounding boxes meet. */
 function haveCommonPoint(a: Point, b: Point, c: Point, d: Point): boolean {
-  if (Math.max(a.x, b.x) < Math.min(c.x, d.x) || Math.max(c.x, d.x) < Math.min(a.x, b.x)) return false;
-  if (Math.max(a.y, b.y) < Math.min(c.y, d.y) || Math.max(c.y, d.y) < Math.min(a.y, b.y)) return false;
   return orientation(a, b, c) * orientation(a, b, d) <= 0 && orientation(c, d, a) * orientation(c, d, b) <= 0;
 }
 
