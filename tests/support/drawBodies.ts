@@ -60,6 +60,7 @@ function bodyOf(row: Record<SurveyName, number>): DrawnBody {
     backNeckToWaist: null,
     underarmToWaist: row.armpitHeight - row.waistHeight,
     waistToLap: null,
+    hollowOfBack: null,
     frontBustArc: null,
     frontWaistArc: null,
     frontHipArc: null,

@@ -17,10 +17,10 @@ export function toEnd<T>(work: Generator<void, T>): T {
 }
 
 /** The body of measurements that are known to be good. */
-export function bodyFor(measurements: Measurements, hollow: number | null = null): WornBody {
+export function bodyFor(measurements: Measurements): WornBody {
   const { body } = checkBody(measurements);
   if (!body) throw new Error('the measurements make no body');
-  return makeWornBody(body, hollow);
+  return makeWornBody(body);
 }
 
 export function constructionOf(drafted: Draft, { closure }: Style): Construction {

@@ -5,6 +5,7 @@ import { memo, startTransition, useCallback, useEffect, useState } from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaitedFocus';
+import { arriveAtWedge, awaitedWedge } from '../components/awaitedPlace';
 import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
@@ -16,7 +17,7 @@ import { Strip } from './strip/Strip';
 import type { TabName } from './strip/tabs';
 
 export function DraftStep() {
-  const [side, setSide] = useState<Side>('left');
+  const [side, setSide] = useState<Side>(() => awaitedWedge()?.side ?? 'left');
   return (
     <SideContext value={side}>
       <DraftBench side={side} onSide={setSide} />
@@ -32,8 +33,9 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
     if (on) setPulling(true);
     else startTransition(() => setPulling(false));
   };
-  const [chosen, setChosen] = useState<string | null>(null);
-  const [level, setLevel] = useState<LevelName>('waist');
+  const [chosen, setChosen] = useState<string | null>(() => awaitedWedge()?.wedge ?? null);
+  const [level, setLevel] = useState<LevelName>(() => awaitedWedge()?.level ?? 'waist');
+  useEffect(arriveAtWedge, []);
   const [tab, setTab] = useState<TabName>(() => (areCautionsAwaited() ? CAUTIONS_TAB : 'wedges'));
   useEffect(() => onCautionsAwaited(() => setTab(CAUTIONS_TAB)), []);
   const { savedDraft } = useOpen();

@@ -1,8 +1,17 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
 import { Suspense, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { alterationsOf, changeFittings, FIT, PROOFS, pieceLabel } from '../../document';
-import { type ClosedAt, type Draft, type Piece, rightSideUp, SIDES } from '../../engine';
+import {
+  type ClosedAt,
+  type Draft,
+  type LevelName,
+  type Piece,
+  rightSideUp,
+  SIDES,
+  type Side,
+} from '../../engine';
 import { ClosedUp, type EdgePull, type Picked, type PointedOut } from '../../table';
 import { ErrorBoundary } from '../components/ErrorBoundary';
 import { today } from '../components/formatDay';
@@ -10,6 +19,7 @@ import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
 import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
+import { seamNameOf } from './fittings/alterable';
 import { type PressedSeam, pressedSeam, pulledAlteration } from './fittings/pressedSeam';
 import { withAlterations } from './fittings/withAlterations';
 import { Headline } from './Headline';
@@ -50,6 +60,21 @@ export function FitStep() {
     setRow(row?.key === pointer.key ? null : pointer);
   };
   const [pressed, setPressed] = useState<PressedSeam | null>(null);
+  const pressSideSeam = ({
+    level,
+    side,
+  }: {
+    readonly level: LevelName;
+    readonly side: Side | null;
+  }): void => {
+    const row = draft.proof.seams.find(
+      ({ seam }) => seam.kind === 'sideSeam' && (side === null || seam.side === side),
+    );
+    const seam = row && seamNameOf(row.seam, row);
+    if (!seam) return;
+    flushSync(() => setPressed({ seam, height: { kind: 'level', level } }));
+    document.querySelector<HTMLElement>('.pressed-seam button')?.focus();
+  };
   const pull = useEdgeAlteration();
   const isAltered = alterationsOf(savedDraft.fittings).length > 0;
   const unaltered = isAltered ? draftOfSide(client, { style: savedDraft.style }, null) : null;
@@ -85,7 +110,7 @@ export function FitStep() {
       {view === 'asWorn' ? (
         <ErrorBoundary part="section" book={kept}>
           <Suspense>
-            <AsWorn />
+            <AsWorn onSideSeam={pressSideSeam} />
           </Suspense>
         </ErrorBoundary>
       ) : null}

@@ -1,8 +1,9 @@
 // Measure: a table of the tape's numbers beside a figure with the tape laid for the field in hand.
 
-import { useDeferredValue, useState } from 'react';
+import { useDeferredValue, useEffect, useState } from 'react';
 import { MEASURE } from '../../document';
 import type { MeasurementName } from '../../engine';
+import { arriveAtMeasurement } from '../components/awaitedPlace';
 import { SeenContext, useOpen } from '../store/storeContext';
 import { MeasureHead } from './MeasureHead';
 import { MeasurePanel } from './MeasurePanel';
@@ -23,6 +24,7 @@ export function MeasureStep() {
   const [shown, setShown] = useState<FieldShown | null>(null);
   const [alsoShoulders, setAlsoShoulders] = useState(false);
   const [readings, setReadings] = useState<OpenReadings | null>(null);
+  useEffect(arriveAtMeasurement, []);
   const later = useDeferredValue(book);
   const reading = readings?.of === client.id ? readings.names : NONE;
   const read = (name: MeasurementName): void =>

@@ -1,69 +1,163 @@
 // The garment as worn: a large view with what is seen in it, in the Fit step.
 
-import { useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { notJudgedSentence, WORN } from '../../document';
 import { useDraft, useOpen } from '../store/storeContext';
 import '../styles/worn.css';
+import { comparisonsOf } from './comparisons';
+import type { SideSeamPlace } from './curedAt';
 import { useWorn } from './useWorn';
-import { SHADINGS, type Shading } from './view/shades';
-import { WornView } from './view/WornView';
+import { type Camera, FRONT } from './view/camera';
+import { savePicture } from './view/savePicture';
+import type { Shading } from './view/shades';
+import { type DrawNow, WornView } from './view/WornView';
+import { WornBar } from './WornBar';
 import { WornPlaces, WornTable } from './WornFigures';
 import { WornLegend } from './WornLegend';
 
-export default function AsWorn() {
+interface AsWornProps {
+  /** Begins an alteration of the side seam. */
+  readonly onSideSeam: (place: SideSeamPlace) => void;
+}
+
+export default function AsWorn({ onSideSeam }: AsWornProps) {
   const draft = useDraft();
   const { client, savedDraft } = useOpen();
-  const { result, state } = useWorn(draft, client, savedDraft.style);
+  const { result, state } = useWorn({ draft, wearer: client, style: savedDraft.style });
+  const comparisons = comparisonsOf(client, savedDraft);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const other = comparisons.find(({ key }) => key === chosen) ?? null;
+  const { style: otherStyle = null } = other ?? {};
+  const otherDraft = other?.draft() ?? null;
+  const asked = useMemo(
+    () => otherDraft && otherStyle && { draft: otherDraft, wearer: client, style: otherStyle },
+    [otherDraft, otherStyle, client],
+  );
+  const compared = useWorn(asked);
   const [shading, setShading] = useState<Shading>('standOff');
+  const [camera, setCamera] = useState<Camera>(FRONT);
+  const draws = [useRef<DrawNow>(null), useRef<DrawNow>(null)] as const;
+
+  const before = other && compared.state === 'sewn' ? compared.result : null;
+  const pictures = useMemo(
+    () => [before?.picture, result?.picture].flatMap((picture) => picture ?? []),
+    [before, result],
+  );
+  const views = [
+    ...(before?.picture && other
+      ? [{ picture: before.picture, caption: other.label, drawNow: draws[1] }]
+      : []),
+    ...(result?.picture
+      ? [
+          {
+            picture: result.picture,
+            caption: before?.picture ? WORN.compare.now : null,
+            drawNow: draws[0],
+          },
+        ]
+      : []),
+  ];
   const says =
     state === 'busy' ? (result === null ? WORN.busy : WORN.old) : state === 'sewn' ? '' : WORN[state];
+  const save = (): void =>
+    savePicture(
+      views.flatMap(({ caption, drawNow }) => {
+        const canvas = drawNow.current?.();
+        return canvas ? [{ canvas, caption }] : [];
+      }),
+      WORN.file,
+    );
   return (
     <section className="worn" aria-label={WORN.title}>
-      <header>
-        <h2>{WORN.title}</h2>
-        <p className="hint">{WORN.intro}</p>
-        <p role="status">{says}</p>
-        {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
-      </header>
-      {result?.picture && (
-        <div className="worn-seen-part">
-          <fieldset className="held">
-            <legend>{WORN.shading.label}</legend>
-            {SHADINGS.map((each) => (
-              <label key={each}>
-                <input
-                  type="radio"
-                  name="shading"
-                  checked={shading === each}
-                  onChange={() => setShading(each)}
-                />
-                <span>{WORN.shading[each]}</span>
-              </label>
-            ))}
-          </fieldset>
-          <WornView picture={result.picture} shading={shading} />
-          <WornLegend shading={shading} />
-        </div>
-      )}
-      {result && result.halves.length > 0 && (
+      <h2 className="unseen">{WORN.title}</h2>
+      <div className="worn-layout">
+        {views.length > 0 && (
+          <>
+            <WornBar shading={shading} onShading={setShading} onCamera={setCamera} onSave={save} />
+            <div className="worn-seen-part">
+              <div className="worn-stage">
+                {views.map((view) => (
+                  <WornView
+                    key={view.drawNow === draws[0] ? 'now' : 'before'}
+                    {...view}
+                    beside={pictures}
+                    shading={shading}
+                    camera={camera}
+                    onCamera={setCamera}
+                  />
+                ))}
+              </div>
+              <WornLegend shading={shading} />
+            </div>
+          </>
+        )}
         <div className="worn-said">
-          <WornPlaces halves={result.halves} />
-          {result.halves.map((half) => (
-            <WornTable key={half.side} half={half} />
-          ))}
+          <p role="status">{says}</p>
+          {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
+          {result && result.halves.length > 0 && (
+            <>
+              <WornPlaces halves={result.halves} onSideSeam={onSideSeam} />
+              <CompareWith
+                choices={comparisons}
+                chosen={other?.key ?? null}
+                onChoose={setChosen}
+                says={other && compared.state !== 'sewn' ? WORN[compared.state] : ''}
+              />
+              {before && before.notJudged !== null && <p>{notJudgedSentence(before.notJudged)}</p>}
+              {result.halves.map((half) => (
+                <WornTable
+                  key={half.side}
+                  half={half}
+                  before={before?.halves.find(({ side }) => side === half.side) ?? null}
+                />
+              ))}
+            </>
+          )}
+          {result?.picture && (
+            <aside className="worn-assumed">
+              <h3>{WORN.assumed.title}</h3>
+              <ul>
+                {WORN.assumed
+                  .lines({ hollow: result.hollow, isMeasured: client.measurements.hollowOfBack !== null })
+                  .map((line) => (
+                    <li key={line}>{line}</li>
+                  ))}
+                {result.leftOut.length > 0 && <li>{WORN.leftOut({ pieces: result.leftOut })}</li>}
+              </ul>
+            </aside>
+          )}
         </div>
-      )}
-      {result?.picture && (
-        <aside className="worn-assumed">
-          <h3>{WORN.assumed.title}</h3>
-          <ul>
-            {WORN.assumed.lines({ hollow: result.hollow }).map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-            {result.leftOut.length > 0 && <li>{WORN.leftOut({ pieces: result.leftOut })}</li>}
-          </ul>
-        </aside>
-      )}
+      </div>
     </section>
+  );
+}
+
+interface CompareWithProps {
+  readonly choices: readonly { readonly key: string; readonly label: string }[];
+  readonly chosen: string | null;
+  readonly onChoose: (key: string | null) => void;
+  readonly says: string;
+}
+
+/** What the garment is seen beside; without anything to choose, how to come by it. */
+function CompareWith({ choices, chosen, onChoose, says }: CompareWithProps) {
+  if (choices.length === 0) return <p className="hint">{WORN.compare.nothing}</p>;
+  return (
+    <div className="worn-compare">
+      <label>
+        {WORN.compare.label}{' '}
+        <select value={chosen ?? ''} onChange={({ target }) => onChoose(target.value || null)}>
+          <option value="">{WORN.compare.none}</option>
+          {choices.map(({ key, label }) => (
+            <option key={key} value={key}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <span role="status" className="hint">
+        {says}
+      </span>
+    </div>
   );
 }

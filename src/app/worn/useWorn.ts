@@ -12,45 +12,70 @@ export interface Worn {
   readonly state: 'sewn' | 'busy' | 'failed' | 'noWorker';
 }
 
-export function useWorn(
-  draft: Draft,
-  { measurements, sides = null }: { readonly measurements: Measurements; readonly sides?: BodySides | null },
-  style: Style,
-): Worn {
-  const [worn, setWorn] = useState<Worn>({ result: null, state: 'busy' });
+interface Wearer {
+  readonly measurements: Measurements;
+  readonly sides?: BodySides | null;
+}
+
+interface WornAsk {
+  readonly draft: Draft;
+  readonly wearer: Wearer;
+  readonly style: Style;
+  /** Width of the mesh, mm; left out for that of figures. */
+  readonly width?: number;
+}
+
+const NOTHING: Worn = { result: null, state: 'busy' };
+
+/** Null asks for nothing: the worker starts with the first draft that is asked for. */
+export function useWorn(asked: WornAsk | null): Worn {
+  const [worn, setWorn] = useState(NOTHING);
   const worker = useRef<Worker | null>(null);
   const number = useRef(0);
+  const { draft = null, wearer, style, width } = asked ?? {};
+  const { measurements, sides = null } = wearer ?? {};
+  useEffect(
+    () => () => {
+      worker.current?.terminate();
+      worker.current = null;
+    },
+    [],
+  );
   useEffect(() => {
+    number.current += 1;
+    if (!draft || !measurements || !style) {
+      setWorn(NOTHING);
+      return;
+    }
     if (typeof Worker === 'undefined') {
       setWorn({ result: null, state: 'noWorker' });
       return;
     }
-    const started = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-    worker.current = started;
-    const fail = (): void => setWorn((last) => ({ ...last, state: 'failed' }));
-    started.addEventListener('message', ({ data }: MessageEvent<WornAnswer>) => {
-      if (data.number !== number.current) return;
-      if (data.kind === 'failed') fail();
-      else setWorn({ result: data.result, state: 'sewn' });
-    });
-    started.addEventListener('error', fail);
-    return () => {
-      worker.current = null;
-      started.terminate();
-    };
-  }, []);
-  useEffect(() => {
-    if (!worker.current) return;
-    number.current += 1;
+    worker.current ??= startWorker(
+      (answer) => {
+        if (answer.number !== number.current) return;
+        if (answer.kind === 'failed') setWorn((last) => ({ ...last, state: 'failed' }));
+        else setWorn({ result: answer.result, state: 'sewn' });
+      },
+      () => setWorn((last) => ({ ...last, state: 'failed' })),
+    );
     const request: WornRequest = {
       number: number.current,
       draft: toBeSewn(draft),
       measurements,
       style,
       sides,
+      ...(width === undefined ? {} : { width }),
     };
     worker.current.postMessage(request);
     setWorn((last) => ({ ...last, state: 'busy' }));
-  }, [draft, measurements, style, sides]);
+  }, [draft, measurements, style, sides, width]);
   return worn;
+}
+
+function startWorker(onAnswer: (answer: WornAnswer) => void, onFailure: () => void): Worker {
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  worker.addEventListener('message', ({ data }: MessageEvent<WornAnswer>) => onAnswer(data));
+  worker.addEventListener('error', onFailure);
+  return worker;
 }

@@ -16,8 +16,8 @@ self.addEventListener('message', ({ data }: MessageEvent<WornRequest>) => {
   sew(data).catch(() => answer({ number: data.number, kind: 'failed' }));
 });
 
-async function sew({ number, draft, measurements, style, sides }: WornRequest): Promise<void> {
-  const work = sewing(draft, measurements, style, sides);
+async function sew({ number, draft, measurements, style, sides, width }: WornRequest): Promise<void> {
+  const work = sewing(draft, measurements, style, sides, width === undefined ? {} : { width });
   const start = performance.now();
   let looked = start;
   for (;;) {

@@ -10,6 +10,8 @@ export interface WornRequest {
   readonly measurements: Measurements;
   readonly style: Style;
   readonly sides: BodySides | null;
+  /** Width of the mesh, mm; left out for that of figures. */
+  readonly width?: number;
 }
 
 export type WornAnswer = { readonly number: number } & (

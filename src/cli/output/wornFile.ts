@@ -110,9 +110,16 @@ const scoresFrom = ({ standOff, stretch, gape, rise, apex, tapeShare, score, ...
   marks: parts.marks.map(allRounded),
 });
 
-const allRounded = <Row extends object>(row: Row) =>
+const allRounded = (row: object): Record<string, unknown> =>
   Object.fromEntries(
-    Object.entries(row).map(([name, value]) => [name, typeof value === 'number' ? rounded(value) : value]),
+    Object.entries(row).map(([name, value]: [string, unknown]) => [
+      name,
+      typeof value === 'number'
+        ? rounded(value)
+        : typeof value === 'object' && value !== null
+          ? allRounded(value)
+          : value,
+    ]),
   );
 
 /** Sections of the body at its levels as closed rings, the left half of a left body and the right half of a right one. */

@@ -51,6 +51,7 @@ export const MEASUREMENTS = [
   length('backNeckToWaist', 'down', false, 150, 900),
   length('underarmToWaist', 'fit', false, 40, 500),
   length('waistToLap', 'fit', false, 20, 500),
+  length('hollowOfBack', 'fit', false, 5, 120),
   length('frontBustArc', 'across', false, 150, 1800),
   length('frontWaistArc', 'across', false, 100, 1800),
   length('frontHipArc', 'across', false, 150, 1800),

@@ -47,8 +47,6 @@ export interface WornGarment {
 export interface WornChoice {
   /** Width of the mesh, mm: 12 for figures, 24 while something is dragged. */
   readonly width?: number;
-  /** The hollow of the back at the waist as measured, mm; null for the usual. */
-  readonly hollow?: number | null;
   /** What an earlier run of the same panels came to, by half. */
   readonly from?: readonly PlacedMesh[];
 }
@@ -90,7 +88,7 @@ export function* sewing(
     : [{ side: null, half: drafted, style }];
   const halves: WornHalf[] = [];
   for (const [i, { side, half, style: own }] of jobs.entries()) {
-    const on = makeWornBody(side ? bodyOf(measurements, body, sides, side) : body, choice.hollow ?? null);
+    const on = makeWornBody(side ? bodyOf(measurements, body, sides, side) : body);
     if (on.levels.some(({ z, girth }) => Math.abs(tapeAt(on.surface, z) - girth) > GIRTH_TOLERANCE_MM))
       return none('bodyNotMet');
     halves.push(yield* wornHalf(half, on, own, side, choice, choice.from?.[i]));

@@ -2,26 +2,29 @@
 
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
+import { awaitedWedge } from '../../../src/app/components/awaitedPlace';
 import AsWorn from '../../../src/app/worn/AsWorn';
 import { wornResult } from '../../../src/app/worn/view/wornPicture';
 import type { WornRequest } from '../../../src/app/worn/wornRequest';
-import { changeStyle, DEMO_BOOK, NAMED_STYLES } from '../../../src/document';
+import { changeStyle, DEMO_BOOK, NAMED_STYLES, openClient, openDraftOf } from '../../../src/document';
 import { type Style, sewGarment } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 /** Requests are kept until the test lets them be answered. */
 function withWorker() {
   const asked: WornRequest[] = [];
-  const listeners: ((event: MessageEvent) => void)[] = [];
+  const askers: FakeWorker[] = [];
   class FakeWorker {
+    listeners: ((event: MessageEvent) => void)[] = [];
     addEventListener(kind: string, listener: (event: MessageEvent) => void): void {
-      if (kind === 'message') listeners.push(listener);
+      if (kind === 'message') this.listeners.push(listener);
     }
     postMessage(request: WornRequest): void {
       asked.push(request);
+      askers.push(this);
     }
     terminate(): void {
-      listeners.length = 0;
+      this.listeners = [];
     }
   }
   vi.stubGlobal('Worker', FakeWorker);
@@ -35,8 +38,9 @@ function withWorker() {
   const answer = (request: WornRequest): void => {
     const { draft, measurements, style, sides, number } = request;
     const result = wornResult(sewGarment(draft, measurements, style, sides));
+    const asker = askers[asked.findIndex((each) => each.draft === draft)];
     act(() => {
-      for (const listener of listeners)
+      for (const listener of asker?.listeners ?? [])
         listener(new MessageEvent('message', { data: { kind: 'sewn', number, result } }));
     });
   };
@@ -52,7 +56,7 @@ describe('as worn', () => {
   it('names the worst places with what cures them, and has a table and what is assumed', () => {
     withoutDrawing();
     const { asked, answer } = withWorker();
-    onTable(<AsWorn />);
+    onTable(<AsWorn onSideSeam={vi.fn()} />);
     expect(screen.getByRole('status')).toHaveTextContent('Sewing …');
     answer(asked.at(-1) as WornRequest);
     expect(screen.getByRole('status')).toBeEmptyDOMElement();
@@ -60,7 +64,9 @@ describe('as worn', () => {
     expect(first).toHaveTextContent(
       /^Stands off \d+ mm from bust to under-bust, front\. What usually cures it: take in the front wedges at the under-bust\.$/,
     );
-    expect(screen.getByRole('link', { name: 'Go to the draft' })).toHaveAttribute('href', '#draft');
+    expect(within(first as HTMLElement).getByRole('button')).toHaveTextContent(
+      'Go to the bust wedge at the under-bust',
+    );
     const table = screen.getByRole('table', { name: 'By region and edge' });
     expect(within(table).getByRole('row', { name: /Top edge, front \d+\.\d mm/ })).toBeVisible();
     expect(screen.getByText(/No pressure is shown/)).toBeVisible();
@@ -68,18 +74,55 @@ describe('as worn', () => {
     vi.unstubAllGlobals();
   });
 
+  it('goes to the wedge and level that cure a place', async () => {
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const { user } = onTable(<AsWorn onSideSeam={vi.fn()} />);
+    answer(asked.at(-1) as WornRequest);
+    await user.click(screen.getByRole('button', { name: 'Go to the bust wedge at the under-bust' }));
+    const { wedges } = openDraftOf(openClient(DEMO_BOOK)).style;
+    const bust = wedges.find(({ block, station }) => block === 'front' && station === 0)?.id;
+    expect(awaitedWedge()).toEqual({ wedge: bust, level: 'underBust', side: null });
+    expect(window.location.hash).toBe('#draft');
+    vi.unstubAllGlobals();
+  });
+
+  it('is seen beside what was saved to compare, figure beside figure', async () => {
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const { user } = onTable(<AsWorn onSideSeam={vi.fn()} />, {
+      ...DEMO_BOOK,
+      clients: DEMO_BOOK.clients.map((client) => ({
+        ...client,
+        drafts: client.drafts.map((each) => ({
+          ...each,
+          comparison: { on: '2026-11-01', measurements: client.measurements, style: styleNamed('cincher') },
+        })),
+      })),
+    });
+    answer(asked.at(-1) as WornRequest);
+    expect(asked).toHaveLength(1);
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Beside' }), 'As saved Nov 1, 2026');
+    expect(asked).toHaveLength(2);
+    answer(asked[1] as WornRequest);
+    const row = screen.getByRole('row', { name: /^all of it/ });
+    expect(row).toHaveTextContent(/^all of it\d+\.\d mmbeside it \d+\.\d mm/);
+    expect(screen.getAllByRole('img', { name: /The garment on the body, / })).toHaveLength(2);
+    vi.unstubAllGlobals();
+  });
+
   it('shows what each colour means, and nothing for plain cloth', async () => {
     withoutDrawing();
     const { asked, answer } = withWorker();
     const { user } = onTable(
-      <AsWorn />,
+      <AsWorn onSideSeam={vi.fn()} />,
       changeStyle(DEMO_BOOK, () => styleNamed('cincher')),
     );
     answer(asked.at(-1) as WornRequest);
     expect(screen.getByRole('img', { name: /^Stand-off in mm/ })).toBeVisible();
-    await user.click(screen.getByRole('radio', { name: 'Stretch across the grain' }));
+    await user.click(screen.getByRole('radio', { name: 'Stretch crosswise' }));
     expect(screen.getByRole('img', { name: /^Stretch across the grain in %/ })).toBeVisible();
-    await user.click(screen.getByRole('radio', { name: 'Cloth only' }));
+    await user.click(screen.getByRole('radio', { name: 'Cloth' }));
     expect(screen.queryByRole('img', { name: / in (mm|%)/ })).toBeNull();
     vi.unstubAllGlobals();
   });
@@ -87,7 +130,7 @@ describe('as worn', () => {
   it('says what is not judged yet, and no figure with it', () => {
     const { asked, answer } = withWorker();
     onTable(
-      <AsWorn />,
+      <AsWorn onSideSeam={vi.fn()} />,
       changeStyle(DEMO_BOOK, () => styleNamed('princess-bodice')),
     );
     answer(asked.at(-1) as WornRequest);
@@ -98,7 +141,7 @@ describe('as worn', () => {
 
   it('pays no heed to an answer that is older than what was asked last', () => {
     const { asked, answer } = withWorker();
-    onTable(<AsWorn />);
+    onTable(<AsWorn onSideSeam={vi.fn()} />);
     const request = asked.at(-1) as WornRequest;
     answer({ ...request, style: styleNamed('princess-bodice'), number: request.number - 1 });
     expect(screen.getByRole('status')).toHaveTextContent('Sewing …');
@@ -106,7 +149,7 @@ describe('as worn', () => {
   });
 
   it('says so where the browser has no workers', () => {
-    onTable(<AsWorn />);
+    onTable(<AsWorn onSideSeam={vi.fn()} />);
     expect(screen.getByRole('status')).toHaveTextContent(/has no workers/);
   });
 });

@@ -57,7 +57,7 @@ describe('a sewn garment as a picture', () => {
 
 describe('the camera', () => {
   it('sees the wearer’s left on the right from the front, and on the left from the back', () => {
-    const frame = frameOf(picture, 1);
+    const frame = frameOf([picture], 1);
     const at = (turn: number): number[] =>
       projected(projection({ ...FRONT, turn, tilt: 0 }, frame), 100, 0, frame.middle);
     expect(at(VIEWS.front)[0]).toBeGreaterThan(0);
@@ -67,16 +67,16 @@ describe('the camera', () => {
 
   it('finds the foremost panel at a place', () => {
     const blockAt = (turn: number): string | undefined => {
-      const seen = seenAt(picture, projection({ ...FRONT, turn }, frameOf(picture, 1)), 0.25, 0);
+      const seen = seenAt(picture, projection({ ...FRONT, turn }, frameOf([picture], 1)), 0.25, 0);
       return seen ? picture.panels[picture.panelOf[seen.triangle] ?? 0]?.block : undefined;
     };
     expect(blockAt(VIEWS.front)).toBe('front');
     expect(blockAt(VIEWS.back)).toBe('back');
-    expect(seenAt(picture, projection(FRONT, frameOf(picture, 1)), 0.99, 0.99)).toBeNull();
+    expect(seenAt(picture, projection(FRONT, frameOf([picture], 1)), 0.99, 0.99)).toBeNull();
   });
 
   it('shows the whole width of the garment in a narrow picture, and keeps zoom and tilt within limits', () => {
-    const frame = frameOf(picture, 0.5);
+    const frame = frameOf([picture], 0.5);
     const matrix = projection({ ...FRONT, tilt: 0 }, frame);
     for (const [x, y, z] of triples(picture.places))
       expect(Math.abs(projected(matrix, x, y, z)[0])).toBeLessThan(0.5);

@@ -50,7 +50,7 @@ describe('the body in sections', () => {
 
   it('has the hollow of the back that was measured', () => {
     for (const hollow of [20, 35, 50]) {
-      const body = bodyFor(MEAN_BODY, hollow);
+      const body = bodyFor({ ...MEAN_BODY, hollowOfBack: hollow });
       const back = (name: string): number => {
         const z = body.levels.find((level) => level.name === name)?.z ?? 0;
         let hindmost = 0;

@@ -57,5 +57,6 @@ export const TAPE_PATHS: Readonly<Record<MeasurementName, TapePath>> = {
   chestWidth: { d: 'M-51 106C-28 111 28 111 51 106', y: 107, end: 51 },
   backWidth: { d: 'M-52 108C-28 102 28 102 52 108', y: 106, end: 52, behind: true },
   upperArm: { d: 'M56 142C61 147 69 147 74 141', hidden: 'M56 142C61 137 69 137 74 141', y: 143, end: 74 },
+  hollowOfBack: { d: 'M-9 213H9', hidden: 'M0 112V288', y: 213, end: 9, behind: true },
   waistToLap: { d: 'M0 213V300', y: 257, end: 3 },
 };

@@ -1,11 +1,10 @@
-// The garment on its body: turned by pointer, touch and keys, read at the pointer, saved as a picture.
+// The garment on its body: turned by pointer, touch and keys, and read at the pointer.
 
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
 import { WORN } from '../../../document';
 import { useSize } from '../../components/useSize';
-import { type Camera, FRONT, frameOf, moved, projection, seenAt, VIEWS } from './camera';
+import { type Camera, frameOf, KEY_ZOOM, moved, projection, seenAt } from './camera';
 import { type Drawing, makeGlDrawing } from './glView';
-import { savePicture } from './savePicture';
 import type { Shading } from './shades';
 import { makeStillDrawing } from './stillDrawing';
 import { usePointers, useZoomByWheel } from './turning';
@@ -13,7 +12,6 @@ import type { WornPicture } from './wornPicture';
 
 /** One press of an arrow key, rad. */
 const KEY_TURN = Math.PI / 24;
-const KEY_ZOOM = 1.15;
 
 const KEYS: Readonly<Record<string, Parameters<typeof moved>[1]>> = {
   ArrowLeft: { turn: -KEY_TURN },
@@ -27,14 +25,36 @@ const KEYS: Readonly<Record<string, Parameters<typeof moved>[1]>> = {
 
 type Seeing = { readonly drawing: Drawing; readonly isStill: boolean } | 'none' | null;
 
-export function WornView({ picture, shading }: { readonly picture: WornPicture; readonly shading: Shading }) {
+/** Draws anew at once, and gives the canvas; null where nothing can be drawn. */
+export type DrawNow = () => HTMLCanvasElement | null;
+
+interface WornViewProps {
+  readonly picture: WornPicture;
+  /** All that are seen side by side: they are shown at one scale. */
+  readonly beside: readonly WornPicture[];
+  readonly shading: Shading;
+  readonly camera: Camera;
+  readonly onCamera: (change: (last: Camera) => Camera) => void;
+  /** What it is called where there are two. */
+  readonly caption: string | null;
+  readonly drawNow: RefObject<DrawNow | null>;
+}
+
+/** What is seen, and where in the view, px. */
+interface Reading {
+  readonly seen: NonNullable<ReturnType<typeof seenAt>>;
+  readonly x: number;
+  readonly y: number;
+  /** The view's own width. */
+  readonly width: number;
+}
+
+export function WornView({ picture, beside, shading, camera, onCamera, caption, drawNow }: WornViewProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const room = useRef<HTMLDivElement>(null);
   const { width, height } = useSize(room);
-  const [camera, setCamera] = useState<Camera>(FRONT);
   const [seeing, setSeeing] = useState<Seeing>(null);
-  const [seen, setSeen] = useState<ReturnType<typeof seenAt>>(null);
-  const draw = useRef<() => void>(() => undefined);
+  const [reading, setReading] = useState<Reading | null>(null);
 
   useEffect(() => {
     const element = canvas.current;
@@ -59,45 +79,40 @@ export function WornView({ picture, shading }: { readonly picture: WornPicture; 
     const element = canvas.current;
     if (!element || seeing === null || seeing === 'none' || width === 0) return;
     const ratio = Math.min(2, window.devicePixelRatio);
-    draw.current = () => {
+    const draw = (): HTMLCanvasElement => {
       element.width = Math.round(width * ratio);
       element.height = Math.round(height * ratio);
       const background = colourOf(getComputedStyle(element).backgroundColor);
-      seeing.drawing({
-        picture,
-        shading,
-        camera,
-        frame: frameOf(picture, width / height),
-        background,
-        ratio,
-      });
+      const frame = frameOf(beside, width / height);
+      seeing.drawing({ picture, shading, camera, frame, background, ratio });
+      return element;
     };
-    const frame = requestAnimationFrame(() => draw.current());
+    drawNow.current = draw;
+    const frame = requestAnimationFrame(draw);
     const theme = window.matchMedia('(prefers-color-scheme: dark)');
-    const again = (): void => draw.current();
-    theme.addEventListener('change', again);
+    theme.addEventListener('change', draw);
     return () => {
+      drawNow.current = null;
       cancelAnimationFrame(frame);
-      theme.removeEventListener('change', again);
+      theme.removeEventListener('change', draw);
     };
-  }, [picture, shading, camera, seeing, width, height]);
+  }, [picture, beside, shading, camera, seeing, width, height, drawNow]);
 
-  useZoomByWheel(canvas, (zoom) => setCamera((last) => moved(last, { zoom })));
-  const pointers = usePointers(setCamera);
+  useZoomByWheel(canvas, (zoom) => onCamera((last) => moved(last, { zoom })));
+  const pointers = usePointers(onCamera);
   const read = (event: PointerEvent<HTMLCanvasElement>): void => {
     const box = event.currentTarget.getBoundingClientRect();
-    const right = (2 * (event.clientX - box.left) - box.width) / box.height;
-    const up = 1 - (2 * (event.clientY - box.top)) / box.height;
-    setSeen(seenAt(picture, projection(camera, frameOf(picture, box.width / box.height)), right, up));
+    const [x, y] = [event.clientX - box.left, event.clientY - box.top];
+    const matrix = projection(camera, frameOf(beside, box.width / box.height));
+    const seen = seenAt(picture, matrix, (2 * x - box.width) / box.height, 1 - (2 * y) / box.height);
+    setReading(seen && { seen, x, y, width: box.width });
   };
   const press = (event: KeyboardEvent): void => {
     const by = KEYS[event.key];
     if (!by || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
-    setCamera((last) => moved(last, by));
+    onCamera((last) => moved(last, by));
   };
-
-  const panel = seen === null ? undefined : picture.panels[picture.panelOf[seen.triangle] ?? 0];
   return (
     <div className="worn-view">
       <div className="worn-room" ref={room}>
@@ -105,7 +120,7 @@ export function WornView({ picture, shading }: { readonly picture: WornPicture; 
           ref={canvas}
           tabIndex={0}
           role="img"
-          aria-label={WORN.picture}
+          aria-label={WORN.picture({ caption })}
           onKeyDown={press}
           onPointerDown={(event) => {
             pointers.down(event);
@@ -116,52 +131,36 @@ export function WornView({ picture, shading }: { readonly picture: WornPicture; 
           }}
           onPointerUp={pointers.up}
           onPointerCancel={pointers.up}
-          onPointerLeave={() => setSeen(null)}
+          onPointerLeave={() => setReading(null)}
         />
-      </div>
-      <p className="worn-seen">
-        {seen && panel
-          ? WORN.seen({
-              piece: panel,
-              standOff: picture.standOff[seen.vertex] ?? 0,
-              warp: 100 * (picture.warp[seen.vertex] ?? 0),
-              weft: 100 * (picture.weft[seen.vertex] ?? 0),
-            })
-          : WORN.seenNothing}
-      </p>
-      <div className="worn-tools">
-        <fieldset>
-          <legend>{WORN.views.label}</legend>
-          {(['front', 'side', 'back'] as const).map((view) => (
-            <button
-              key={view}
-              type="button"
-              onClick={() => setCamera((last) => ({ ...last, turn: VIEWS[view], tilt: FRONT.tilt }))}
-            >
-              {WORN.views[view]}
-            </button>
-          ))}
-        </fieldset>
-        <button type="button" onClick={() => setCamera((last) => moved(last, { zoom: KEY_ZOOM }))}>
-          {WORN.nearer}
-        </button>
-        <button type="button" onClick={() => setCamera((last) => moved(last, { zoom: 1 / KEY_ZOOM }))}>
-          {WORN.farther}
-        </button>
-        <button
-          type="button"
-          onClick={() => {
-            draw.current();
-            if (canvas.current) savePicture(canvas.current, WORN.file);
-          }}
-        >
-          {WORN.save}
-        </button>
-        <span className="hint">{WORN.turning}</span>
+        {caption !== null && <p className="worn-caption">{caption}</p>}
+        {reading ? <WornReading picture={picture} reading={reading} /> : null}
       </div>
       {seeing === 'none' && <p className="hint">{WORN.noDrawing}</p>}
       {seeing !== null && seeing !== 'none' && seeing.isStill && <p className="hint">{WORN.still}</p>}
     </div>
+  );
+}
+
+interface WornReadingProps {
+  readonly picture: WornPicture;
+  readonly reading: Reading;
+}
+
+/** The values at the pointer, beside it on the side that has more room. */
+function WornReading({ picture, reading: { seen, x, y, width } }: WornReadingProps) {
+  const panel = picture.panels[picture.panelOf[seen.triangle] ?? 0];
+  if (!panel) return null;
+  const side = x > width / 2 ? { right: width - x + 16 } : { left: x + 16 };
+  return (
+    <p className="worn-reading" style={{ top: y, ...side }}>
+      {WORN.seen({
+        piece: panel,
+        standOff: picture.standOff[seen.vertex] ?? 0,
+        warp: 100 * (picture.warp[seen.vertex] ?? 0),
+        weft: 100 * (picture.weft[seen.vertex] ?? 0),
+      })}
+    </p>
   );
 }
 

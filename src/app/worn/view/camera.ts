@@ -14,6 +14,9 @@ export interface Camera {
 export const FRONT: Camera = { turn: 0, tilt: 0.08, zoom: 1 };
 export const VIEWS = { front: 0, side: Math.PI / 2, back: Math.PI } as const;
 
+/** One press of a key or button that zooms. */
+export const KEY_ZOOM = 1.15;
+
 const MOST_TILT = 1.2;
 const ZOOMS = { least: 0.6, most: 6 } as const;
 
@@ -34,17 +37,18 @@ export interface Frame {
 }
 
 /**
- * What the garment needs: from its top to its hem and from side to side, with some of the body round it.
+ * What garments seen side by side need: from their top to their hem and from side to side, with some of the body round them.
  *
- * @param aspect width of the picture over its height
+ * @param aspect width of one picture over its height
  */
-export function frameOf({ places }: WornPicture, aspect: number): Frame {
+export function frameOf(pictures: readonly Pick<WornPicture, 'places'>[], aspect: number): Frame {
   let [top, bottom, out] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, 0];
-  for (let i = 2; i < places.length; i += 3) {
-    top = Math.max(top, places[i] as number);
-    bottom = Math.min(bottom, places[i] as number);
-    out = Math.max(out, Math.hypot(places[i - 2] as number, places[i - 1] as number));
-  }
+  for (const { places } of pictures)
+    for (let i = 2; i < places.length; i += 3) {
+      top = Math.max(top, places[i] as number);
+      bottom = Math.min(bottom, places[i] as number);
+      out = Math.max(out, Math.hypot(places[i - 2] as number, places[i - 1] as number));
+    }
   return { middle: (top + bottom) / 2, half: Math.max((top - bottom) / 2 + 30, (out + 15) / aspect) };
 }
 

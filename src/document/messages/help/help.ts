@@ -23,7 +23,7 @@ const WAY: readonly Step[] = [
   },
   {
     name: 'Fit',
-    what: 'Look whether the panels sew together: seams of equal length, edges that run on, girths that are met.',
+    what: 'Look whether the panels sew together: seams of equal length, edges that run on, girths that are met. As worn sews them on a body of these girths and shows where they stand off or pull; garments that hang from the shoulders are not judged there yet.',
   },
   {
     name: 'Cut',

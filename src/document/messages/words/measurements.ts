@@ -98,6 +98,11 @@ export const MEASUREMENT_WORDS: Readonly<Record<MeasurementName, MeasurementWord
     name: 'waist to lap, seated',
     how: 'Sitting upright on a firm chair, from the tied waist tape down the front to the top of the thigh.',
   },
+  hollowOfBack: {
+    label: 'Hollow of the back',
+    name: 'hollow of the back',
+    how: 'Hold a straight rule upright against upper back and seat; from the rule straight forwards to the tied waist tape.',
+  },
   frontBustArc: {
     label: 'Front bust arc',
     name: 'front bust arc',

@@ -45,11 +45,9 @@ type Tapes = Readonly<Partial<Record<LevelName, number>>>;
 /**
  * The body of checked measurements. Heights are found by laying the tape: its length down the front of the surface, over the
  * bust point and across the hollow below it, is what was measured.
- *
- * @param hollow of the back: a rule held upright against upper back and seat, its distance at the waist, mm; null for the usual
  */
-export function makeWornBody(body: Body, hollow: number | null = null): WornBody {
-  const shape = shapeOf(body, hollow);
+export function makeWornBody(body: Body): WornBody {
+  const shape = shapeOf(body);
   const tapes = tapesOf(body);
   const bustPointX = Math.min(body.bustPointWidth / 2, 0.8 * (shape.sections.bust?.a ?? 0));
   const shoulder = body.acrossShoulder ?? USUAL_ACROSS_SHOULDER_MM;

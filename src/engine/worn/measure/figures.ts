@@ -1,5 +1,6 @@
 // The fit in figures: by region, by edge and by mark, and one number to compare drafts by.
 
+import type { Point } from '../../geometry/point';
 import type { LevelName } from '../../terms/names';
 import type { WornBody } from '../body/wornBody';
 import { tapeReaction } from '../cloth/waistTape';
@@ -18,6 +19,9 @@ interface RegionFigures {
   readonly stretch: number;
   /** Mean estimated contact, kPa: only for comparing. */
   readonly contact: number;
+  /** Where on paper the cloth stands off most, and where it is stretched most, mm. */
+  readonly farthest: Point;
+  readonly tightest: Point;
 }
 
 interface EdgeFigures {
@@ -25,6 +29,8 @@ interface EdgeFigures {
   readonly part: Part;
   /** Distance from the body, root of the mean square, mm. */
   readonly gape: number;
+  /** Where on paper it gapes most, mm. */
+  readonly widest: Point;
 }
 
 interface MarkFigures {
@@ -79,14 +85,15 @@ export function figuresOf(
 ): FitFigures {
   const { regions, whole } = regionSums(draped, fields, body);
   const { mesh, places } = draped;
-  const gapes: { edge: 'top' | 'hem'; part: Part; off: number }[] = [];
-  for (const { kind, sewn } of mesh.lines)
+  const gapes: { edge: 'top' | 'hem'; part: Part; off: number; at: Point }[] = [];
+  for (const { kind, sewn, cut } of mesh.lines)
     if (kind === 'top' || kind === 'hem')
-      for (const i of sewn)
+      for (const [k, i] of sewn.entries())
         gapes.push({
           edge: kind,
           part: partAt(places[3 * i]!, places[3 * i + 1]!),
           off: Math.max(0, fields.standOff[i]!),
+          at: { x: mesh.flat[2 * cut[k]!]!, y: mesh.flat[2 * cut[k]! + 1]! },
         });
   const marks = markPlaces(draped, body, levels);
   const [bx, by, bz] = bustPoint(body);
@@ -105,7 +112,9 @@ export function figuresOf(
     edges: (['top', 'hem'] as const).flatMap((edge) =>
       PARTS.flatMap((part) => {
         const own = gapes.filter((each) => each.edge === edge && each.part === part);
-        return own.length > 0 ? [{ edge, part, gape: rootMeanSquare(own.map(({ off }) => off)) }] : [];
+        if (own.length === 0) return [];
+        const { at } = own.reduce((most, each) => (each.off > most.off ? each : most));
+        return [{ edge, part, gape: rootMeanSquare(own.map(({ off }) => off)), widest: at }];
       }),
     ),
     marks: levels.flatMap(({ name }) =>
@@ -131,22 +140,43 @@ interface Sums {
   contact: number;
   /** N */
   push: number;
+  /** The triangle that stands off most, and the one stretched most: how much, and where on paper. */
+  farthest: Most;
+  tightest: Most;
+}
+
+interface Most {
+  readonly amount: number;
+  readonly at: Point;
 }
 
 /** Sums over triangles, in each region and over all. */
 function regionSums(
-  { garment, places }: Draped,
+  { garment, mesh, places }: Draped,
   { standOff, contact, warp, weft }: Fields,
   body: WornBody,
 ): { regions: RegionFigures[]; whole: Sums } {
-  const empty = (): Sums => ({ area: 0, off: 0, stretch: 0, contact: 0, push: 0 });
+  const none: Most = { amount: Number.NEGATIVE_INFINITY, at: { x: 0, y: 0 } };
+  const empty = (): Sums => ({
+    area: 0,
+    off: 0,
+    stretch: 0,
+    contact: 0,
+    push: 0,
+    farthest: none,
+    tightest: none,
+  });
   const whole = empty();
   const cells = BANDS.flatMap((band) => PARTS.map((part) => ({ band, part, sums: empty() })));
   const { vertices, areas } = garment.membrane;
   for (let t = 0; t < areas.length; t += 1) {
     let [x, y, z, off, push] = [0, 0, 0, 0, 0];
+    const at = { x: 0, y: 0 };
     for (let k = 0; k < 3; k += 1) {
       const i = vertices[3 * t + k]!;
+      const cut = mesh.triangles[3 * t + k]!;
+      at.x += mesh.flat[2 * cut]! / 3;
+      at.y += mesh.flat[2 * cut + 1]! / 3;
       x += places[3 * i]! / 3;
       y += places[3 * i + 1]! / 3;
       z += places[3 * i + 2]! / 3;
@@ -162,6 +192,8 @@ function regionSums(
       sums.stretch += areas[t]! * square;
       sums.contact += areas[t]! * push;
       sums.push += (areas[t]! * push) / KPA;
+      if (off > sums.farthest.amount) sums.farthest = { amount: off, at };
+      if (square > sums.tightest.amount) sums.tightest = { amount: square, at };
     }
   }
   const regions = cells
@@ -172,6 +204,8 @@ function regionSums(
       standOff: Math.sqrt(sums.off / sums.area),
       stretch: Math.sqrt(sums.stretch / sums.area),
       contact: sums.contact / sums.area,
+      farthest: sums.farthest.at,
+      tightest: sums.tightest.at,
     }));
   return { regions, whole };
 }

@@ -1,5 +1,6 @@
 // The places where a garment fits worst, and what usually cures them.
 
+import type { Point } from '../../geometry/point';
 import type { BlockName, LevelName } from '../../terms/names';
 import type { FitFigures } from './figures';
 import type { Band, Part } from './regions';
@@ -11,6 +12,8 @@ export type WornPlace = {
   /** Where the wedges that cure it stand; null where the side seam does. */
   readonly block: BlockName | null;
   readonly level: LevelName;
+  /** Where on paper it is worst, mm; null for marks, which are many. */
+  readonly at: Point | null;
 } & (
   | { readonly kind: 'standsOff' | 'pulls'; readonly band: Band }
   | { readonly kind: 'gapes'; readonly edge: 'top' | 'hem' }
@@ -38,17 +41,18 @@ export function worstPlaces(
   const nearest = (level: LevelName): LevelName =>
     levels.some(({ name }) => name === level) || level === 'overBust' ? level : 'waist';
   const all: WornPlace[] = [
-    ...figures.regions.flatMap(({ band, part, standOff, stretch }): WornPlace[] => {
+    ...figures.regions.flatMap(({ band, part, standOff, stretch, farthest, tightest }): WornPlace[] => {
       const place = { part, block: blockOf(part), band, level: nearest(LEVEL_OF[band]) };
       return [
-        { kind: 'standsOff', amount: standOff, ...place },
-        { kind: 'pulls', amount: stretch, ...place },
+        { kind: 'standsOff', amount: standOff, at: farthest, ...place },
+        { kind: 'pulls', amount: stretch, at: tightest, ...place },
       ];
     }),
     ...figures.edges.map(
-      ({ edge, part, gape }): WornPlace => ({
+      ({ edge, part, gape, widest }): WornPlace => ({
         kind: 'gapes',
         amount: gape,
+        at: widest,
         edge,
         part,
         block: blockOf(part),
@@ -59,6 +63,7 @@ export function worstPlaces(
       ({ level, part, rise }): WornPlace => ({
         kind: 'rides',
         amount: rise,
+        at: null,
         level,
         part,
         block: blockOf(part),

@@ -28,8 +28,6 @@ const curedAt = (block: BlockName | null, level: LevelName): string =>
 
 export const WORN = catalogue({
   title: 'As worn',
-  intro:
-    'The panels sewn, boned, laced with their gap and at rest on a body of these girths, before cloth is cut.',
   busy: 'Sewing …',
   old: 'This is the draft of a moment ago; the new one is being sewn.',
   failed: 'The garment could not be sewn here. Change something or reload the page to try again.',
@@ -39,8 +37,8 @@ export const WORN = catalogue({
   leftOut: ({ pieces }: { pieces: readonly PieceIdentity[] }) =>
     `Not sewn on here: ${listed(pieces.map(pieceLabel))}.`,
 
-  picture: 'The garment on the body. Arrow keys turn it, + and − bring it nearer and farther.',
-  turning: 'Drag to turn, pinch or use the wheel with Ctrl to zoom.',
+  picture: ({ caption }: { caption: string | null }) =>
+    `${caption === null ? 'The garment on the body' : `The garment on the body, ${caption}`}. Arrow keys turn it, + and − bring it nearer and farther.`,
   views: { label: 'Seen from', front: 'Front', side: 'Side', back: 'Back' },
   nearer: 'Nearer',
   farther: 'Farther',
@@ -50,16 +48,16 @@ export const WORN = catalogue({
   shading: {
     label: 'Colour by',
     standOff: 'Stand-off',
-    warp: 'Stretch along the grain',
-    weft: 'Stretch across the grain',
-    cloth: 'Cloth only',
+    warp: 'Stretch lengthwise',
+    weft: 'Stretch crosswise',
+    cloth: 'Cloth',
   },
   legend: {
-    standOff: 'Stand-off in mm: how far the cloth is from the body. Each line in the picture is a limit.',
-    warp: 'Stretch along the grain in %: below 0 the cloth is slack. Each line in the picture is a limit.',
-    weft: 'Stretch across the grain in %: below 0 the cloth is slack. Each line in the picture is a limit.',
+    standOff:
+      'Stand-off in mm: how far the cloth is from the body. Each line is a limit; point at the cloth for its values. Drag to turn; pinch or Ctrl and wheel to zoom.',
+    warp: 'Stretch along the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Drag to turn; pinch or Ctrl and wheel to zoom.',
+    weft: 'Stretch across the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Drag to turn; pinch or Ctrl and wheel to zoom.',
     number: ({ value }: { value: number }) => String(value).replace('-', '−'),
-    most: ({ value }: { value: number }) => `over ${value}`,
   },
   seen: ({
     piece,
@@ -73,12 +71,14 @@ export const WORN = catalogue({
     weft: number;
   }) =>
     `${pieceLabel(piece)}: ${standOff > 0 ? `stands off ${tenth(standOff)} mm` : 'lies on the body'}, ${signed(warp)} % along the grain, ${signed(weft)} % across.`,
-  seenNothing: 'Point at the cloth to read its values.',
 
   worst: {
     title: 'Look at first',
     none: 'Nothing stands off, pulls or gapes more than one would see.',
-    goTo: 'Go to the draft',
+    goToWedge: ({ wedge, level }: { wedge: string; level: LevelName }) =>
+      `Go to the ${wedge} at the ${LEVEL_WORDS[level]}`,
+    goToSideSeam: ({ level }: { level: LevelName }) => `Alter the side seam at the ${LEVEL_WORDS[level]}`,
+    goToTape: 'Go to the heights',
     side: ({ side, text }: { side: Side; text: string }) => `${side === 'left' ? 'Left' : 'Right'}: ${text}`,
     sentence: (place: WornPlace): string => {
       const { amount, part, block, level } = place;
@@ -96,9 +96,22 @@ export const WORN = catalogue({
     },
   },
 
+  compare: {
+    label: 'Beside',
+    none: 'nothing',
+    now: 'As drafted now',
+    unaltered: 'Without the fittings’ alterations',
+    saved: ({ name, day }: { name: string | null; day: string }) =>
+      name === null ? `As saved ${day}` : `${name}, saved ${day}`,
+    nothing:
+      'To see it beside another: save the draft to compare on Draft, or alter it after a fitting, or give the client a second draft.',
+  },
+
   table: {
     title: 'By region and edge',
     where: 'Where',
+    whole: 'all of it',
+    was: ({ text }: { text: string }) => `beside it ${text}`,
     standOff: 'Stands off',
     stretch: 'Stretch',
     region: ({ band, part }: { band: Band; part: Part }) => `${PARTS[part]}, ${BANDS[band]}`,
@@ -116,9 +129,10 @@ export const WORN = catalogue({
 
   assumed: {
     title: 'What is assumed',
-    lines: ({ hollow }: { hollow: number }): readonly string[] => [
+    lines: ({ hollow, isMeasured }: { hollow: number; isMeasured: boolean }): readonly string[] => [
+      'The panels are sewn, boned, laced with their gap and at rest on a body of these girths.',
       'It compares drafts and shows places. It promises no fit; a mock-up tells more.',
-      `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${whole(hollow)} mm in front of upper back and seat.`,
+      `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${whole(hollow)} mm in front of upper back and seat${isMeasured ? ', as measured' : ', an estimate: the hollow of the back can be measured'}.`,
       'Cloth is firm cotton, bones are flat steel along every seam, and a waist tape keeps the garment at the waist. How far the body yields is an estimate.',
       'No pressure is shown. How tightly one may be laced is for the wearer and a licensed clinician to say: loosen at once on pain, numbness, tingling, breathlessness or faintness.',
     ],
