@@ -1,7 +1,7 @@
 // How a change runs between the places at which its amount is given.
 
 import { last, numberAt } from '../geometry/lists';
-import { combine, type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
+import { combine, type SmoothLine, slopeAt, smoothLine, within, xAt } from '../geometry/smoothLine';
 
 /** A change at a place along a seam or an edge, both mm. */
 export interface Change {
@@ -78,7 +78,5 @@ export function lessChange(line: SmoothLine, change: SmoothLine): SmoothLine {
   const from = line.ys[0] ?? 0;
   const to = last(line.ys);
   const whole = combine(line, 1, change, -1);
-  const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => numberAt(list, i));
-  return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
+  return within(whole, from, to);
 }

@@ -127,6 +127,16 @@ export function distanceAt({ blocks }: ClosedHalf, line: BodyLine, y: number, wh
   }
 }
 
+/** Distances of lines from centre front at a height, as {@link distanceAt} has them, each reckoned once. */
+export function distancesAt(closedHalf: ClosedHalf, y: number, whole: number): (line: BodyLine) => number {
+  const known = new Map<BodyLine, number>();
+  return (line) => {
+    const distance = known.get(line) ?? distanceAt(closedHalf, line, y, whole);
+    known.set(line, distance);
+    return distance;
+  };
+}
+
 /** The width from centre front to centre back at a height, with the wedges sewn up, mm. */
 export const wholeAt = ({ blocks: { front, back } }: ClosedHalf, y: number): number =>
   sewnDistanceAt(front, xAt(front.sideSeam, y), y) + sewnDistanceAt(back, xAt(back.sideSeam, y), y);

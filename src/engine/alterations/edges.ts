@@ -16,7 +16,7 @@ import {
 } from './alteration';
 import { keyOf } from './alterationsOfSide';
 import { type Change, changeLine, lessChange, sumOfChanges } from './changeLine';
-import { type BodyLine, type ClosedHalf, distanceAt, lineAt } from './closedHalf';
+import { type BodyLine, type ClosedHalf, distancesAt, lineAt } from './closedHalf';
 import type { PlannedLengths } from './lengths';
 
 /** An edge changes over at least this distance: a stop nearer to a place is passed over. mm */
@@ -39,6 +39,11 @@ export function alterEdges(
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
   const changes: Record<'top' | 'hem', SmoothLine[]> = { top: [], hem: [] };
   const endsRaised = new Map<string, number>();
+  const { top, hem } = base.edges;
+  const distanceOf = {
+    top: distancesAt(closedHalf, top.base, top.whole),
+    hem: distancesAt(closedHalf, hem.base, hem.whole),
+  };
   const own = alterations
     .flatMap((each, index) => (each?.kind === 'edge' ? [{ each, index, key: keyOf(each) }] : []))
     .sort((a, b) => (a.key < b.key ? -1 : 1));
@@ -50,11 +55,11 @@ export function alterEdges(
     const along = placed.filter(({ end }) => !end);
     for (const { end, by } of placed)
       if (end) endsRaised.set(end.wedge, (endsRaised.get(end.wedge) ?? 0) + by);
-    if (along.length > 0) changes[which].push(changeAlong(along, base.edges[which], closedHalf));
+    if (along.length > 0) changes[which].push(changeAlong(along, distanceOf[which], closedHalf));
   }
   const altered = (which: 'top' | 'hem'): DraftedEdge => {
     const edge = base.edges[which];
-    const shifts = lengths.isAny ? [shiftByLengths(which, edge, closedHalf, lengths)] : [];
+    const shifts = lengths.isAny ? [shiftByLengths(which, edge, distanceOf[which], closedHalf, lengths)] : [];
     const sum = sumOfChanges([...changes[which], ...shifts]);
     if (!sum) return edge;
     return changeEdge(
@@ -103,11 +108,14 @@ function placeOn(
 }
 
 /** How far an edge is raised along it, mm: by the given amounts at their places, by 0 at the next seam on either side. */
-function changeAlong(placed: readonly PlacedOnEdge[], edge: DraftedEdge, closedHalf: ClosedHalf): SmoothLine {
-  const at = (line: BodyLine): number => distanceAt(closedHalf, line, edge.base, edge.whole);
-  const stops = closedHalf.lines.map(at).sort((a, b) => a - b);
+function changeAlong(
+  placed: readonly PlacedOnEdge[],
+  distanceOf: (line: BodyLine) => number,
+  closedHalf: ClosedHalf,
+): SmoothLine {
+  const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
   return changeLine(
-    placed.map(({ line, by }): Change => ({ at: at(line), by })),
+    placed.map(({ line, by }): Change => ({ at: distanceOf(line), by })),
     stops,
     CLEAR_MM,
   );
@@ -117,12 +125,13 @@ function changeAlong(placed: readonly PlacedOnEdge[], edge: DraftedEdge, closedH
 function shiftByLengths(
   which: 'top' | 'hem',
   edge: DraftedEdge,
+  distanceOf: (line: BodyLine) => number,
   closedHalf: ClosedHalf,
   lengths: PlannedLengths,
 ): SmoothLine {
   const knots: { at: number; by: number }[] = [];
   for (const line of closedHalf.lines) {
-    const at = distanceAt(closedHalf, line, edge.base, edge.whole);
+    const at = distanceOf(line);
     if (at <= (knots.at(-1)?.at ?? Number.NEGATIVE_INFINITY) + CLEAR_MM) continue;
     const { y } = crossingAt(edge.lines.wholeEdge, at);
     const lowered = which === 'top' ? lengths.topLoweredAt(line) : 0;

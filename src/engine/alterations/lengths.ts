@@ -10,7 +10,7 @@ import {
   refused,
 } from './alteration';
 import { keyOf } from './alterationsOfSide';
-import { type BodyLine, type ClosedHalf, distanceAt, lineAt, wholeAt } from './closedHalf';
+import { type BodyLine, type ClosedHalf, distancesAt, lineAt, wholeAt } from './closedHalf';
 
 export interface PlannedLengths {
   /** What the heights of a line are raised by. */
@@ -45,7 +45,7 @@ export function planLengths(
 ): PlannedLengths {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
   const planned: (PlannedLength & { key: string })[] = [];
-  const distanceOf = distancesAt(closedHalf, base.span.waist);
+  const distanceOf = distancesAt(closedHalf, base.span.waist, wholeAt(closedHalf, base.span.waist));
   for (const [index, each] of alterations.entries()) {
     if (each?.kind !== 'length') continue;
     const plan = planOne(each, index, base, closedHalf, distanceOf);
@@ -96,17 +96,6 @@ function planOne(
   const byAt = (line: BodyLine): number => straightBetween(amounts, distanceOf(line));
   const most = Math.max(0, ...at.map(({ by }) => by));
   return { index, stretch: isFromTop ? null : { from, to }, byAt, most };
-}
-
-/** Distances of lines from centre front at a height, each reckoned once. */
-function distancesAt(closedHalf: ClosedHalf, y: number): (line: BodyLine) => number {
-  const whole = wholeAt(closedHalf, y);
-  const known = new Map<BodyLine, number>();
-  return (line) => {
-    const distance = known.get(line) ?? distanceAt(closedHalf, line, y, whole);
-    known.set(line, distance);
-    return distance;
-  };
 }
 
 /** A stretch shorter than this cannot be shortened or lengthened. mm */

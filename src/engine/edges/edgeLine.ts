@@ -4,7 +4,7 @@
 import type { Block } from '../block/block';
 import { stationX } from '../block/lines/station';
 import { at as elementAt, first, last } from '../geometry/lists';
-import { type SmoothLine, slopeAt, smoothLine, xAt } from '../geometry/smoothLine';
+import { type SmoothLine, slopeAt, smoothLine, within, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';
 import type { BlockName } from '../terms/names';
 
@@ -147,9 +147,9 @@ export function crossingAt(edge: EdgeLine, at: number): Crossing {
     };
   }
   const line = edge.find((each) => at <= last(each.ys)) ?? last(edge);
-  const within = Math.min(last(line.ys), Math.max(first(line.ys), at));
-  const slope = held(slopeAt(line, within));
-  return { y: xAt(line, within), before: slope, after: slope };
+  const inside = Math.min(last(line.ys), Math.max(first(line.ys), at));
+  const slope = held(slopeAt(line, inside));
+  return { y: xAt(line, inside), before: slope, after: slope };
 }
 
 /** The greatest slope dy/dx of an edge, about 70°: a steeper edge would run along the seam that it crosses. */
@@ -164,11 +164,11 @@ const held = (slope: number): number => Math.min(STEEPEST, Math.max(-STEEPEST, s
 export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: number; crossing: Crossing }[] {
   const corners = edge.slice(1).map((line) => first(line.ys));
   const clear = Math.min(CLEAR_OF_LEG_MM, (to - from) / 3);
-  const within = (at: number): boolean => at > from + AT_CORNER_MM && at < to - AT_CORNER_MM;
-  const knots = new Set(corners.filter(within));
+  const isInside = (at: number): boolean => at > from + AT_CORNER_MM && at < to - AT_CORNER_MM;
+  const knots = new Set(corners.filter(isInside));
   for (const { ys } of edge)
     for (const at of ys) {
-      if (!within(at) || corners.includes(at)) continue;
+      if (!isInside(at) || corners.includes(at)) continue;
       const moved = Math.min(to - clear, Math.max(from + clear, at));
       if (corners.every((corner) => Math.abs(corner - moved) > AT_CORNER_MM)) knots.add(moved);
     }
@@ -245,12 +245,8 @@ function partedAtCorners(kept: readonly DraftedNode[]): SmoothLine[] {
 
 /** The part of a stretch between two distances that are its knots or lie outside it; nothing where they do not meet. */
 function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
-  const isInside = (_: number, i: number): boolean => {
-    const at = elementAt(line.ys, i);
-    return at >= from - 1e-9 && at <= to + 1e-9;
-  };
-  const ys = line.ys.filter(isInside);
-  return ys.length < 2 ? [] : [{ ys, xs: line.xs.filter(isInside), slopes: line.slopes.filter(isInside) }];
+  const part = within(line, from - 1e-9, to + 1e-9);
+  return part.ys.length < 2 ? [] : [part];
 }
 
 /** A stretch measured from its other end: of the back, from centre back. */

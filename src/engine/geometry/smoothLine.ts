@@ -98,6 +98,16 @@ export function combine(p: SmoothLine, a: number, q: SmoothLine, b: number): Smo
   return merged;
 }
 
+/** A line with only those of its knots that lie from height `from` to height `to`, both included. */
+export function within({ ys, xs, slopes }: SmoothLine, from: number, to: number): SmoothLine {
+  // Heights grow, so the knots inside follow one another.
+  let start = 0;
+  while (start < ys.length && at(ys, start) < from) start += 1;
+  let end = start;
+  while (end < ys.length && at(ys, end) <= to) end += 1;
+  return { ys: ys.slice(start, end), xs: xs.slice(start, end), slopes: slopes.slice(start, end) };
+}
+
 const sameKnots = (ys: readonly number[], others: readonly number[]): boolean =>
   ys === others || (ys.length === others.length && ys.every((y, i) => y === others[i]));
 

@@ -1,7 +1,7 @@
 // Where a wedge runs: from edge to edge, or as a dart to a point within its panel; and its legs within that run.
 
 import { at } from '../../geometry/lists';
-import { combine, type SmoothLine } from '../../geometry/smoothLine';
+import { combine, type SmoothLine, within } from '../../geometry/smoothLine';
 import type { DartPoint, Wedge } from '../../style/wedgeFields';
 import { isDart } from '../../style/wedgeKind';
 import { type Issue, issue } from '../../terms/issue';
@@ -97,9 +97,7 @@ export function dartLeg(axis: SmoothLine, taken: SmoothLine, part: number, exten
   if (isThrough(extent)) return whole;
   const from = extent.upper ?? Number.NEGATIVE_INFINITY;
   const to = extent.lower ?? Number.POSITIVE_INFINITY;
-  const inside = whole.ys.flatMap((y, i) => (y >= from && y <= to ? [i] : []));
-  const pick = (list: readonly number[]): number[] => inside.map((i) => at(list, i));
-  return { ys: pick(whole.ys), xs: pick(whole.xs), slopes: pick(whole.slopes) };
+  return within(whole, from, to);
 }
 
 /** The issues of a dart whose points are in the wrong order or too near each other, or that has no level between them. */
