@@ -5,7 +5,8 @@ import { type Book, FITTINGS, type Unit } from '../../../document';
 import type { Alteration, AlteredSide, Draft, Style } from '../../../engine';
 import { useStore } from '../../store/storeContext';
 import { ChoiceOf } from './ChoiceOf';
-import { FormEnd } from './FormEnd';
+import { Consequence } from './Consequence';
+import { FittingForm } from './FittingForm';
 import { BoundFields, EdgeChoice, PlacedFields, PointFields } from './PlacedFields';
 import { SeamFields } from './SeamFields';
 import { wantingOf } from './startAlteration';
@@ -17,6 +18,8 @@ export interface AlterationFormProps {
   readonly start: Alteration;
   /** It stands in the list already. */
   readonly isKept: boolean;
+  /** Where it stands, or will stand, in the list of fittings. */
+  readonly place: { readonly fitting: number; readonly alteration: number };
   readonly draft: Draft;
   readonly style: Style;
   readonly unit: Unit;
@@ -27,7 +30,7 @@ export interface AlterationFormProps {
 }
 
 export function AlterationForm(props: AlterationFormProps) {
-  const { start, isKept, draft, style, unit, withIt, onMake, onCancel } = props;
+  const { start, isKept, place, draft, style, unit, withIt, onMake, onCancel } = props;
   const [alteration, setAlteration] = useState(start);
   const [isAsked, setAsked] = useState(false);
   const show = useStore((state) => state.show);
@@ -46,20 +49,16 @@ export function AlterationForm(props: AlterationFormProps) {
   };
   const fields = { draft, style, unit };
   return (
-    <form
-      className="alteration-form"
-      aria-label={isKept ? TEXTS.changeTitle : TEXTS.newTitle}
-      onSubmit={(event) => {
-        event.preventDefault();
+    <FittingForm
+      title={isKept ? TEXTS.changeTitle : TEXTS.newTitle}
+      wanting={isAsked ? wanting : null}
+      make={isKept ? TEXTS.keep : TEXTS.make}
+      onMake={() => {
         setAsked(true);
         if (!wanting) onMake(alteration);
       }}
-      onKeyDown={(event) => {
-        // The field that has the focus takes its number back first.
-        if (event.key === 'Escape' && !(event.target instanceof HTMLInputElement)) onCancel();
-      }}
+      onCancel={onCancel}
     >
-      <h4>{isKept ? TEXTS.changeTitle : TEXTS.newTitle}</h4>
       {alteration.kind === 'seam' ? <SeamFields {...fields} alteration={alteration} onSet={set} /> : null}
       {alteration.kind === 'length' ? <BoundFields {...fields} alteration={alteration} onSet={set} /> : null}
       {alteration.kind === 'edge' ? <EdgeChoice {...fields} alteration={alteration} onSet={set} /> : null}
@@ -80,11 +79,7 @@ export function AlterationForm(props: AlterationFormProps) {
         value={alteration.side}
         onChoose={(side) => set({ ...alteration, side })}
       />
-      <FormEnd
-        wanting={isAsked ? wanting : null}
-        make={isKept ? TEXTS.keep : TEXTS.make}
-        onCancel={onCancel}
-      />
-    </form>
+      <Consequence kept={draft} place={place} unit={unit} />
+    </FittingForm>
   );
 }

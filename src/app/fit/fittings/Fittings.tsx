@@ -18,25 +18,14 @@ import type { Alteration } from '../../../engine';
 import { today } from '../../components/formatDay';
 import { draftOfSide, useOpen, useStore } from '../../store/storeContext';
 import '../../styles/fittings.css';
-import { AlterationForm } from './AlterationForm';
 import { CarryOver } from './CarryOver';
+import { girthChanges } from './Consequence';
 import { DraftNotesPart } from './DraftNotesPart';
 import { FittingEntry } from './FittingEntry';
-import { GapForm } from './GapForm';
+import { type Open, OpenForm } from './OpenForm';
 import type { PressedSeam } from './pressedSeam';
-import { SeenForm } from './SeenForm';
-import { type AlterationKind, alterationSeen, seamAt, startOf } from './startAlteration';
+import { type AlterationKind, seamAt, startOf } from './startAlteration';
 import { withAlterations } from './withAlterations';
-
-type Open =
-  | { readonly kind: 'new'; readonly start: Alteration }
-  | {
-      readonly kind: 'change';
-      readonly fitting: number;
-      readonly alteration: number;
-      readonly start: Alteration;
-    }
-  | { readonly kind: 'gaps' | 'seen' };
 
 const KINDS: readonly AlterationKind[] = ['seam', 'length', 'edge', 'bustPoint'];
 
@@ -52,6 +41,7 @@ export default function Fittings({ pressed }: { readonly pressed: PressedSeam | 
   const { unit } = client;
   // What is under way is not in the list yet.
   const draft = draftOfSide(openClient(kept), savedDraft, null);
+  const unaltered = draftOfSide(client, { style }, null);
   const outcomes = outcomesOf(fittings, draft);
   const made = outcomes.filter(({ applied }) => applied).length;
   const refused = outcomes.filter(({ code }) => code !== null && code !== 'switchedOff').length;
@@ -77,7 +67,7 @@ export default function Fittings({ pressed }: { readonly pressed: PressedSeam | 
         <p>{FITTINGS.none}</p>
       ) : (
         <p role="status">
-          {FITTINGS.sum({ count: made, refused })} {made > 0 ? FITTINGS.oldLine : null}
+          {FITTINGS.sum({ count: made, refused })} {made > 0 ? girthChanges(unaltered, draft, unit) : null}
         </p>
       )}
       {fittings.map((fitting, i) => (
@@ -139,48 +129,21 @@ export default function Fittings({ pressed }: { readonly pressed: PressedSeam | 
           </p>
         </div>
       ) : null}
-      {open?.kind === 'new' ? (
-        <AlterationForm
+      {open ? (
+        <OpenForm
           key={formKey}
-          start={open.start}
-          isKept={false}
+          open={open}
           draft={draft}
+          fittings={fittings}
           style={style}
           unit={unit}
-          withIt={(book, alteration) =>
-            changeFittings(book, (all) => withAlterations(all, [alteration], today()))
-          }
-          onMake={(alteration) => add([alteration])}
-          onCancel={() => begin(null)}
-        />
-      ) : null}
-      {open?.kind === 'change' ? (
-        <AlterationForm
-          key={formKey}
-          start={open.start}
-          isKept={true}
-          draft={draft}
-          style={style}
-          unit={unit}
-          withIt={(book, alteration) =>
-            changeFittings(book, (all) => setAlteration(all, open.fitting, open.alteration, alteration))
-          }
-          onMake={(alteration) =>
-            edit({ code: 'alterationSet', kind: alteration.kind }, (all) =>
-              setAlteration(all, open.fitting, open.alteration, alteration),
+          onMake={add}
+          onSet={(fitting, alteration, next) =>
+            edit({ code: 'alterationSet', kind: next.kind }, (all) =>
+              setAlteration(all, fitting, alteration, next),
             )
           }
-          onCancel={() => begin(null)}
-        />
-      ) : null}
-      {open?.kind === 'gaps' ? (
-        <GapForm draft={draft} style={style} unit={unit} onMake={add} onCancel={() => begin(null)} />
-      ) : null}
-      {open?.kind === 'seen' ? (
-        <SeenForm
-          unit={unit}
-          onTake={(seen, mm) => begin({ kind: 'new', start: alterationSeen(seen, mm, draft, style) })}
-          onCancel={() => begin(null)}
+          onBegin={begin}
         />
       ) : null}
       <CarryOver />

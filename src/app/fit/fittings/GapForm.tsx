@@ -11,7 +11,7 @@ import {
   shareOverSeams,
 } from '../../../engine';
 import { LengthField } from '../../components/fields/LengthField';
-import { FormEnd } from './FormEnd';
+import { FittingForm } from './FittingForm';
 
 const TEXTS = FITTINGS.gaps;
 
@@ -33,15 +33,9 @@ export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) 
   const gap = openWidth(style.closure);
   if (!blocks || gap === 0)
     return (
-      <div className="alteration-form">
-        <h4>{TEXTS.title}</h4>
+      <FittingForm title={TEXTS.title} wanting={null} make={null} onMake={onCancel} onCancel={onCancel}>
         <p>{blocks ? TEXTS.notLaced : TEXTS.halves}</p>
-        <p className="form-end">
-          <button type="button" onClick={onCancel}>
-            {FITTINGS.form.cancel}
-          </button>
-        </p>
-      </div>
+      </FittingForm>
     );
   const make = (): void => {
     const unread = Object.values(gaps).some((mm) => Number.isNaN(mm));
@@ -52,15 +46,7 @@ export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) 
   const set = (level: LevelName, mm: number | null): void =>
     setGaps(({ [level]: _, ...others }) => (mm === null ? others : { ...others, [level]: mm }));
   return (
-    <form
-      className="alteration-form"
-      aria-label={TEXTS.title}
-      onSubmit={(event) => {
-        event.preventDefault();
-        make();
-      }}
-    >
-      <h4>{TEXTS.title}</h4>
+    <FittingForm title={TEXTS.title} wanting={wanting} make={TEXTS.make} onMake={make} onCancel={onCancel}>
       <p className="hint">{TEXTS.hint({ gap: formatLength(gap, unit, { withUnit: true }) })}</p>
       <div className="alteration-row">
         {levels.map(({ name }) => (
@@ -77,7 +63,6 @@ export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) 
           />
         ))}
       </div>
-      <FormEnd wanting={wanting} make={TEXTS.make} onCancel={onCancel} />
-    </form>
+    </FittingForm>
   );
 }

@@ -1,7 +1,7 @@
 // The fields of a seam's alteration: which seam or dart, and at each height how much on each of its edges.
 
 import { useState } from 'react';
-import { FITTINGS, LEVEL_WORDS, seamEdgeTitles, seamTitle, type Unit } from '../../../document';
+import { FITTINGS, formatLength, LEVEL_WORDS, seamEdgeTitles, seamTitle, type Unit } from '../../../document';
 import {
   type Draft,
   MOST_ALTERED_MM,
@@ -91,6 +91,7 @@ export function SeamFields({ alteration, draft, style, unit, onSet }: SeamFields
               />
             </>
           )}
+          <BothEdges mm={a + b} unit={unit} />
           {at.length > 1 ? (
             <button type="button" onClick={() => onSet({ ...alteration, at: at.filter((_, k) => k !== i) })}>
               {TEXTS.removeHeight}
@@ -117,6 +118,13 @@ export function SeamFields({ alteration, draft, style, unit, onSet }: SeamFields
       </button>
     </>
   );
+}
+
+/** What both edges come to, as it was pinned; nothing while that is nothing. */
+function BothEdges({ mm, unit }: { readonly mm: number; readonly unit: Unit }) {
+  if (Number.isNaN(mm) || mm === 0) return null;
+  const length = formatLength(Math.abs(mm), unit, { withUnit: true });
+  return <p className="hint">{TEXTS.bothEdges({ length, isIn: mm > 0 })}</p>;
 }
 
 /** The level below the last one, else a height of its own. */

@@ -5,7 +5,7 @@ import { FITTINGS, SEEN, SEEN_NAMES, type SeenName, type Unit } from '../../../d
 import { MOST_ALTERED_MM } from '../../../engine';
 import { AmountField } from './AmountField';
 import { ChoiceOf } from './ChoiceOf';
-import { FormEnd } from './FormEnd';
+import { FittingForm } from './FittingForm';
 
 const TEXTS = FITTINGS.seen;
 
@@ -19,34 +19,37 @@ export function SeenForm({ unit, onTake, onCancel }: SeenFormProps) {
   const [seen, setSeen] = useState<SeenName>('gapAtTop');
   const [mm, setMm] = useState(0);
   const [wanting, setWanting] = useState<string | null>(null);
+  const { means, amount } = SEEN[seen];
+  const take = (): void => {
+    if (amount !== null && Number.isNaN(mm)) setWanting(FITTINGS.form.unread);
+    else if (amount !== null && mm === 0) setWanting(FITTINGS.form.nothing);
+    else onTake(seen, mm);
+  };
   return (
-    <form
-      className="alteration-form"
-      aria-label={TEXTS.title}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (Number.isNaN(mm)) setWanting(FITTINGS.form.unread);
-        else if (mm === 0) setWanting(FITTINGS.form.nothing);
-        else onTake(seen, mm);
-      }}
+    <FittingForm
+      title={TEXTS.title}
+      wanting={wanting}
+      make={amount === null ? FITTINGS.kinds.gaps : TEXTS.take}
+      onMake={take}
+      onCancel={onCancel}
     >
-      <h4>{TEXTS.title}</h4>
       <ChoiceOf
         label={TEXTS.what}
         choices={SEEN_NAMES.map((value) => ({ value, label: SEEN[value].what }))}
         value={seen}
         onChoose={setSeen}
       />
-      <p>{SEEN[seen].means}</p>
-      <AmountField
-        label={SEEN[seen].amount}
-        hint={TEXTS.source}
-        value={mm}
-        unit={unit}
-        most={MOST_ALTERED_MM}
-        onSet={setMm}
-      />
-      <FormEnd wanting={wanting} make={TEXTS.take} onCancel={onCancel} />
-    </form>
+      <p>{means}</p>
+      {amount === null ? null : (
+        <AmountField
+          label={amount}
+          hint={TEXTS.source}
+          value={mm}
+          unit={unit}
+          most={MOST_ALTERED_MM}
+          onSet={setMm}
+        />
+      )}
+    </FittingForm>
   );
 }

@@ -58,7 +58,12 @@ export const seamAt = (seam: SeamName, height: SeamHeight, each: number): Altera
 });
 
 /** The alteration that something seen calls for; `mm` is what was pinned, measured or found wanting there. */
-export function alterationSeen(seen: SeenName, mm: number, draft: Draft, style: Style): Alteration {
+export function alterationSeen(
+  seen: Exclude<SeenName, 'gapUneven'>,
+  mm: number,
+  draft: Draft,
+  style: Style,
+): Alteration {
   const seam = firstSeam(draft, style);
   const levels = levelNames(draft);
   const level = (name: (typeof levels)[number] | undefined): SeamHeight =>
@@ -77,13 +82,25 @@ export function alterationSeen(seen: SeenName, mm: number, draft: Draft, style: 
       { place: place('centreBack'), by },
     ],
   });
+  const raised = (by: number): Alteration => ({
+    kind: 'edge',
+    edge: edgesOf(draft)[0] ?? 'top',
+    side: 'both',
+    at: [{ place: seam, by }],
+  });
   switch (seen) {
     case 'gapAtTop':
       return at(level(inside[0]), mm);
     case 'topCutsIn':
       return at(level(inside[0]), -mm);
     case 'topTooLow':
-      return { kind: 'edge', edge: edgesOf(draft)[0] ?? 'top', side: 'both', at: [{ place: seam, by: mm }] };
+      return raised(mm);
+    case 'topTooHigh':
+      return raised(-mm);
+    case 'pointTooLow':
+      return { kind: 'bustPoint', side: 'both', out: 0, down: -mm };
+    case 'pointTooHigh':
+      return { kind: 'bustPoint', side: 'both', out: 0, down: mm };
     case 'pointOffSeam':
       return { kind: 'bustPoint', side: 'both', out: mm, down: 0 };
     case 'hollowUnderBust':

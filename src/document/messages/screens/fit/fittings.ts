@@ -38,7 +38,11 @@ export const FITTINGS = catalogue({
   },
   pressed: ({ seam, height }: { seam: string; height: string }) => `${seam}, ${height}`,
   alterHere: 'Alter here',
-  oldLine: 'The broken line is the draft without its fittings.',
+  /** By how much the finished girths change, each signed and with its unit. */
+  girths: ({ changes }: { changes: readonly { level: string; by: string }[] }) =>
+    changes.length === 0
+      ? 'No girth changes.'
+      : `Round the whole garment: ${changes.map(({ level, by }) => `${level} ${by}`).join(', ')}.`,
   sum: ({ count, refused }: { count: number; refused: number }) =>
     refused === 0
       ? plural(count, { one: 'One alteration is made.', other: `${count} alterations are made.` })
@@ -59,7 +63,9 @@ export const FITTINGS = catalogue({
     belowWaist: 'Below the waist (− for above)',
     alike: 'The same on both edges',
     onEach: 'On each edge',
-    seamHint: '+ takes in, − lets out.',
+    seamHint: '+ takes in, − lets out. It runs out to nothing at the next levels.',
+    bothEdges: ({ length, isIn }: { length: string; isIn: boolean }) =>
+      isIn ? `Both edges together: ${length} taken in.` : `Both edges together: ${length} let out.`,
     anotherHeight: 'Another height',
     removeHeight: 'Take off this height',
     heightNumber: ({ number }: { number: number }) => `Height ${number}`,

@@ -7,9 +7,13 @@ export const SEEN_NAMES = [
   'gapAtTop',
   'topCutsIn',
   'topTooLow',
+  'topTooHigh',
   'pointOffSeam',
+  'pointTooLow',
+  'pointTooHigh',
   'hollowUnderBust',
   'dragLines',
+  'gapUneven',
   'waistBelowTape',
   'waistAboveTape',
   'foldsAtBack',
@@ -22,8 +26,8 @@ export type SeenName = (typeof SEEN_NAMES)[number];
 interface Seen {
   readonly what: string;
   readonly means: string;
-  /** What is to be typed as its amount. */
-  readonly amount: string;
+  /** What is to be typed as its amount; null for what is read level by level in a form of its own. */
+  readonly amount: string | null;
 }
 
 export const SEEN: Readonly<Record<SeenName, Seen>> = catalogue({
@@ -43,10 +47,25 @@ export const SEEN: Readonly<Record<SeenName, Seen>> = catalogue({
     means: 'Raise the edge at the seam that lies there; it runs out to nothing at the seams beside it.',
     amount: 'Higher by',
   },
+  topTooHigh: {
+    what: 'The top edge lies too high',
+    means: 'Lower the edge at the seam that lies there; it runs out to nothing at the seams beside it.',
+    amount: 'Lower by',
+  },
   pointOffSeam: {
     what: 'The bust point lies off its seam',
     means: 'Move the bust point to where it is; the seam over it follows.',
     amount: 'Farther out by',
+  },
+  pointTooLow: {
+    what: 'The bust of the mock-up sits too low',
+    means: 'Move the bust point up to where hers is; the lines of the bust follow.',
+    amount: 'Too low by',
+  },
+  pointTooHigh: {
+    what: 'The bust of the mock-up sits too high',
+    means: 'Move the bust point down to where hers is; the lines of the bust follow.',
+    amount: 'Too high by',
   },
   hollowUnderBust: {
     what: 'The cloth stands hollow under the bust',
@@ -57,6 +76,12 @@ export const SEEN: Readonly<Record<SeenName, Seen>> = catalogue({
     what: 'Drag lines run towards a point',
     means: 'Cloth is wanting where they point to: let out the seam that lies nearest.',
     amount: 'Wanting at the seam',
+  },
+  gapUneven: {
+    what: 'The lacing gap is uneven: ( ), ) (, V or A',
+    means:
+      'Too wide a gap wants more cloth at that level, too narrow a gap less. Type what you read at each level; it is shared over the seams.',
+    amount: null,
   },
   waistBelowTape: {
     what: 'The waist sits below the waist tape',
