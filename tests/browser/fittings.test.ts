@@ -29,10 +29,10 @@ it('brings a quarter inch out of one seam into the draft', async () => {
   const waist = page.getByRole('row', { name: /^waist/i }).first();
   // A quarter inch on two edges of both halves.
   await expect.poll(() => waist.textContent()).toMatch(/27½\s*−1\s*26½\s*under/);
-  expect(await page.locator('.earlier-lines').count()).toBe(1);
+  expect(await page.locator('.unaltered-lines').count()).toBe(1);
 
   await line.uncheck();
-  await expect.poll(() => page.locator('.earlier-lines').count()).toBe(0);
+  await expect.poll(() => page.locator('.unaltered-lines').count()).toBe(0);
   await expect.poll(() => waist.textContent()).toMatch(/27½\s*27½\s*under/);
   await page.getByRole('button', { name: 'Undo: switched an alteration of a seam off' }).click();
   await expect.poll(() => line.isChecked()).toBe(true);

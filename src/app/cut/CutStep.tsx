@@ -1,12 +1,13 @@
 // The Cut step: the panels with their allowances as they lie on paper, the choice of paper, the print and the other files.
 
-import { Suspense } from 'react';
+import { Suspense, useEffect } from 'react';
 import { wantsReading } from '../../document';
+import { takeMockup } from '../components/awaitedMockup';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
 import { useDraft, useOpen } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
-import { type Medium, useCutChoices } from './choices/cutChoices';
+import { choose, type Medium, useCutChoices } from './choices/cutChoices';
 import { awaitsReading, usePlanInput } from './choices/usePlanInput';
 import { DraftingSheetCard } from './DraftingSheetCard';
 import { FilesCard } from './FilesCard';
@@ -30,6 +31,9 @@ export function CutStep() {
   const { issues } = useDraft();
   const { medium } = useCutChoices();
   const input = usePlanInput();
+  useEffect(() => {
+    if (takeMockup()) choose({ kind: 'mockup' });
+  }, []);
   const Print = PRINTS[medium];
   // The card of the print already links to cautions that are not read yet, so the list leaves them out.
   const reportedIssues = awaitsReading(input) ? issues.filter((issue) => !wantsReading(issue)) : issues;

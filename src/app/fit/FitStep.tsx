@@ -9,6 +9,7 @@ import {
   type LevelName,
   type Piece,
   rightSideUp,
+  type SeamName,
   SIDES,
   type Side,
 } from '../../engine';
@@ -17,9 +18,10 @@ import { ErrorBoundary } from '../components/ErrorBoundary';
 import { today } from '../components/formatDay';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
+import { UnalteredLegend } from '../components/UnalteredLegend';
 import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
-import { seamNameOf } from './fittings/alterable';
+import { keyOfSeam, seamNameOf } from './fittings/alterable';
 import { type PressedSeam, pressedSeam, pulledAlteration } from './fittings/pressedSeam';
 import { withAlterations } from './fittings/withAlterations';
 import { Headline } from './Headline';
@@ -75,7 +77,10 @@ export function FitStep() {
     flushSync(() => setPressed({ seam, height: { kind: 'level', level } }));
     document.querySelector<HTMLElement>('.pressed-seam button')?.focus();
   };
+  // The seam of the form that is open.
+  const [formSeam, setFormSeam] = useState<SeamName | null>(null);
   const pull = useEdgeAlteration();
+  const shownPlace = passed ?? (formSeam && placeOfName(formSeam, draft)) ?? row?.place ?? null;
   const isAltered = alterationsOf(savedDraft.fittings).length > 0;
   const unaltered = isAltered ? draftOfSide(client, { style: savedDraft.style }, null) : null;
   const pick = (picked: Picked): void => {
@@ -127,13 +132,14 @@ export function FitStep() {
         <ClosedUp
           draft={draft}
           at={at}
-          pointedOut={passed ?? row?.place ?? null}
-          lengths={lengthsOn(passed ?? row?.place ?? null, draft, unit)}
+          pointedOut={shownPlace}
+          lengths={lengthsOn(shownPlace, draft, unit)}
           nameOf={pieceLabel}
           onPick={pick}
-          earlier={unaltered ? sameHalves(unaltered, draft) : null}
+          unaltered={unaltered ? sameHalves(unaltered, draft) : null}
           pull={pull}
         />
+        {unaltered ? <UnalteredLegend /> : null}
         {[...sayOpenDarts(draft.pieces, at), ...sayBands(draft, unit)].map((sentence) => (
           <p key={sentence} className="hint">
             {sentence}
@@ -145,7 +151,7 @@ export function FitStep() {
         <IssueList issues={draft.issues} />
         <ErrorBoundary part="section" book={kept}>
           <Suspense>
-            <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} />
+            <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} onSeam={setFormSeam} />
           </Suspense>
         </ErrorBoundary>
         {[seams, crossings, girths].map((proof) => (
@@ -212,4 +218,13 @@ function useEdgeAlteration(): EdgePull {
 function sameHalves(before: Draft, now: Draft): readonly Piece[] {
   if (before.halves || !now.halves) return before.pieces;
   return SIDES.flatMap((side) => before.pieces.map((piece) => rightSideUp(side, piece, before.pieces)));
+}
+
+/** Where a seam or dart of a name lies; null where the draft has none. */
+function placeOfName(name: SeamName, { proof }: Draft): PointedOut | null {
+  const key = keyOfSeam(name);
+  const isNamed = (found: SeamName | null): boolean => found !== null && keyOfSeam(found) === key;
+  const walk = proof.seams.find((each) => isNamed(seamNameOf(each.seam, each)));
+  const dart = proof.closedDarts.find(({ seam }) => isNamed(seamNameOf(seam, null)));
+  return walk ? placeOfSeam(walk) : dart ? placeOfDart(dart) : null;
 }

@@ -22,6 +22,7 @@ import { focusByKey, handleEvents, useHandleSelection } from './handleSet';
 import { JoinedSide } from './JoinedSide';
 import { LevelLines } from './LevelLines';
 import { TapeAlong } from './TapeAlong';
+import { UnalteredLines } from './UnalteredLines';
 import { ValueTooltip } from './ValueTooltip';
 import { WedgeSigns } from './WedgeSigns';
 
@@ -50,6 +51,8 @@ export interface DraftCanvasProps {
   readonly dotsMm: number;
   /** An earlier draft to compare with, whose outlines are drawn over this one. */
   readonly earlier: Draft | null;
+  /** The draft without what fittings changed, whose lines are drawn where they lie otherwise; null where nothing was changed. */
+  readonly unaltered: Draft | null;
   /** Adds a wedge where the next click is; null when none is being added. */
   readonly onAdd: ((wedge: NewWedge) => void) | null;
   /** Drafts another style for the same body, while the axis of the selected wedge can be bent; null while it cannot. */
@@ -222,6 +225,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       />
       {small ? null : <TapeAlong right={left + width} top={top} height={height} px={px} unit={unit} />}
       <BandDrawing draft={draft} layout={layout} nameOf={messages.piece} textMm={13 * px} />
+      {props.unaltered ? <UnalteredLines draft={draft} unaltered={props.unaltered} layout={layout} /> : null}
       {props.earlier ? <EarlierOutlines draft={props.earlier} layout={layout} /> : null}
       <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={13 * px} />
       <WedgeSigns draft={draft} layout={layout} shown={blocks} px={px} />

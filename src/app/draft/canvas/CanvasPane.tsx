@@ -3,6 +3,7 @@
 import { type ReactNode, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import {
   addWedge,
+  alterationsOf,
   CANVAS,
   type Change,
   changeStyle,
@@ -27,6 +28,7 @@ import {
   type StepSizes,
   useCanvasView,
 } from '../../../table';
+import { UnalteredLegend } from '../../components/UnalteredLegend';
 import { useSize } from '../../components/useSize';
 import { useSide } from '../../store/sideContext';
 import {
@@ -107,6 +109,11 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
     () => (comparing && saved ? draftOfSide(saved, saved, side) : null),
     [comparing, saved, side],
   );
+  // Under a pull it is left out: it would be drafted anew in every frame.
+  const unaltered =
+    draft === committed && alterationsOf(fittings).length > 0
+      ? draftOfSide(client, { style: savedDraft.style }, side)
+      : null;
   const change = useStore((state) => state.change);
   const keptStyle = useKeptStyle();
   const label = (handle: Handle): string => handleLabel(handle, keptStyle);
@@ -176,6 +183,7 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
               steps={STEPS[client.unit]}
               dotsMm={client.unit === 'in' ? inches(0.5) : 10}
               earlier={earlier}
+              unaltered={unaltered}
               onAdd={adding ? add : null}
               bending={bending ? redraft : null}
               messages={{
@@ -190,6 +198,7 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
                 value: (handle) => handleValue(handle, client.unit),
               }}
             />
+            {unaltered ? <UnalteredLegend /> : null}
             <Ledger
               layout={layout}
               view={shown.view}

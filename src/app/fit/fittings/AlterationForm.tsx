@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { type Book, FITTINGS, type Unit } from '../../../document';
-import type { Alteration, AlteredSide, Draft, Style } from '../../../engine';
+import type { Alteration, AlteredSide, Draft, SeamName, Style } from '../../../engine';
 import { useStore } from '../../store/storeContext';
 import { ChoiceOf } from './ChoiceOf';
 import { Consequence } from './Consequence';
@@ -26,11 +26,13 @@ export interface AlterationFormProps {
   /** The book with the alteration in it. */
   readonly withIt: (book: Book, alteration: Alteration) => Book;
   readonly onMake: (alteration: Alteration) => void;
+  /** The seam that it alters; null where it alters none, and when the form is left. */
+  readonly onSeam: (seam: SeamName | null) => void;
   readonly onCancel: () => void;
 }
 
 export function AlterationForm(props: AlterationFormProps) {
-  const { start, isKept, place, draft, style, unit, withIt, onMake, onCancel } = props;
+  const { start, isKept, place, draft, style, unit, withIt, onMake, onSeam, onCancel } = props;
   const [alteration, setAlteration] = useState(start);
   const [isAsked, setAsked] = useState(false);
   const show = useStore((state) => state.show);
@@ -42,6 +44,11 @@ export function AlterationForm(props: AlterationFormProps) {
     if (!wantingOf(start, draft)) show((book) => withIt(book, start));
     return drop;
   }, []);
+  const seam = alteration.kind === 'seam' ? alteration.seam : null;
+  useEffect(() => {
+    onSeam(seam);
+    return () => onSeam(null);
+  }, [seam, onSeam]);
   const set = (next: Alteration): void => {
     setAlteration(next);
     if (wantingOf(next, draft)) drop();

@@ -1,6 +1,6 @@
 // Fit, Fittings: the dated list of what fittings change, and the forms that make an alteration.
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import {
   addFitting,
   type Change,
@@ -14,7 +14,8 @@ import {
   seamTitle,
   setAlteration,
 } from '../../../document';
-import type { Alteration } from '../../../engine';
+import type { Alteration, SeamName } from '../../../engine';
+import { goToMockup } from '../../components/awaitedMockup';
 import { today } from '../../components/formatDay';
 import { draftOfSide, useOpen, useStore } from '../../store/storeContext';
 import '../../styles/fittings.css';
@@ -29,13 +30,24 @@ import { withAlterations } from './withAlterations';
 
 const KINDS: readonly AlterationKind[] = ['seam', 'length', 'edge', 'bustPoint'];
 
-export default function Fittings({ pressed }: { readonly pressed: PressedSeam | null }) {
+interface FittingsProps {
+  readonly pressed: PressedSeam | null;
+  /** The seam that the open form alters; null where it alters none. */
+  readonly onSeam: (seam: SeamName | null) => void;
+}
+
+export default function Fittings({ pressed, onSeam }: FittingsProps) {
   const { client } = useOpen();
   const kept = useStore((state) => state.history.present);
   const change = useStore((state) => state.change);
   const drop = useStore((state) => state.drop);
   const [open, setOpen] = useState<Open | null>(null);
   const [formKey, setFormKey] = useState(0);
+  const adding = useRef<HTMLHeadingElement>(null);
+  // Where a form was left the keyboard goes on behind it.
+  useEffect(() => {
+    if (formKey > 0 && open === null && document.activeElement === document.body) adding.current?.focus();
+  }, [open, formKey]);
   const savedDraft = openDraftOf(openClient(kept));
   const { fittings, style } = savedDraft;
   const { unit } = client;
@@ -63,6 +75,11 @@ export default function Fittings({ pressed }: { readonly pressed: PressedSeam | 
     <section className="fittings" aria-labelledby="fittings-title">
       <h3 id="fittings-title">{FITTINGS.title}</h3>
       <p className="hint">{FITTINGS.intro}</p>
+      <p>
+        <button type="button" onClick={goToMockup}>
+          {FITTINGS.printMockup}
+        </button>
+      </p>
       {fittings.length === 0 ? (
         <p>{FITTINGS.none}</p>
       ) : (
@@ -104,7 +121,9 @@ export default function Fittings({ pressed }: { readonly pressed: PressedSeam | 
       ) : null}
       {open === null ? (
         <div className="add-alteration">
-          <h4>{FITTINGS.add}</h4>
+          <h4 ref={adding} tabIndex={-1}>
+            {FITTINGS.add}
+          </h4>
           <p>
             {KINDS.map((kind) => (
               <button
@@ -143,6 +162,7 @@ export default function Fittings({ pressed }: { readonly pressed: PressedSeam | 
               setAlteration(all, fitting, alteration, next),
             )
           }
+          onSeam={onSeam}
           onBegin={begin}
         />
       ) : null}

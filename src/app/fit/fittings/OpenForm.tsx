@@ -1,7 +1,7 @@
 // The form that is open under the list of fittings.
 
 import { changeFittings, type Fitting, setAlteration, type Unit } from '../../../document';
-import type { Alteration, Draft, Style } from '../../../engine';
+import type { Alteration, Draft, SeamName, Style } from '../../../engine';
 import { today } from '../../components/formatDay';
 import { AlterationForm } from './AlterationForm';
 import { GapForm } from './GapForm';
@@ -28,12 +28,13 @@ interface OpenFormProps {
   readonly unit: Unit;
   readonly onMake: (alterations: readonly Alteration[]) => void;
   readonly onSet: (fitting: number, alteration: number, next: Alteration) => void;
+  readonly onSeam: (seam: SeamName | null) => void;
   /** Opens another form in its place, or none. */
   readonly onBegin: (next: Open | null) => void;
 }
 
 export function OpenForm(props: OpenFormProps) {
-  const { open, draft, fittings, style, unit, onMake, onSet, onBegin } = props;
+  const { open, draft, fittings, style, unit, onMake, onSet, onSeam, onBegin } = props;
   const fields = { draft, style, unit, onCancel: () => onBegin(null) };
   switch (open.kind) {
     case 'new':
@@ -41,6 +42,7 @@ export function OpenForm(props: OpenFormProps) {
         <AlterationForm
           {...fields}
           start={open.start}
+          onSeam={onSeam}
           isKept={false}
           place={{
             fitting: Math.max(0, fittings.length - 1),
@@ -57,6 +59,7 @@ export function OpenForm(props: OpenFormProps) {
         <AlterationForm
           {...fields}
           start={open.start}
+          onSeam={onSeam}
           isKept={true}
           place={open}
           withIt={(book, alteration) =>

@@ -13,7 +13,8 @@ import {
   partsOf,
   placePoint,
 } from '../../../engine';
-import { closedPath } from '../paths';
+import { movedRuns } from '../../layout/movedRuns';
+import { pathThrough } from '../paths';
 import { fitNames, type PlacedPart } from './ClosedName';
 import { ClosedPart, type PointedOut } from './ClosedPart';
 import { type SeamLengths, SeamLengthTexts } from './SeamLengthTexts';
@@ -28,14 +29,14 @@ interface ClosedUpProps {
   readonly nameOf: (piece: Piece) => string;
   /** Is called when a seam or a closed dart is pressed. The rows of the proof do the same for the keyboard. */
   readonly onPick: (picked: Picked) => void;
-  /** Drawn under the present lines, panel by panel; null where they are the same. */
-  readonly earlier: readonly Piece[] | null;
+  /** The panels without what fittings changed, whose lines are drawn where they lie otherwise; null where nothing was changed. */
+  readonly unaltered: readonly Piece[] | null;
   readonly pull: EdgePull;
 }
 
 const ROOM_MM = 14;
 
-export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, earlier, pull }: ClosedUpProps) {
+export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, unaltered, pull }: ClosedUpProps) {
   const { pieces, halves } = draft;
   const placed = useMemo(
     () => placedParts(pieces, halves ? closeUpWhole(halves, at) : closeUp(pieces, at), at),
@@ -69,7 +70,7 @@ export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, earli
           name={nameOf(each.piece)}
         />
       ))}
-      {earlier ? <EarlierLines placed={placed} earlier={earlier} /> : null}
+      {unaltered ? <UnalteredPanels placed={placed} unaltered={unaltered} /> : null}
       {pointedOut?.kind === 'seam' && lengths ? (
         <SeamLengthTexts placed={placed} seam={pointedOut} lengths={lengths} />
       ) : null}
@@ -87,22 +88,22 @@ function placedParts(pieces: readonly Piece[], placements: readonly Placement[],
   });
 }
 
-/** The outlines that panels had before, where the same part of them lies now. */
-function EarlierLines({
+/** The lines that panels had before, where they moved, as the same part of them lies now. */
+function UnalteredPanels({
   placed,
-  earlier,
+  unaltered,
 }: {
   readonly placed: readonly PlacedPart[];
-  readonly earlier: readonly Piece[];
+  readonly unaltered: readonly Piece[];
 }) {
-  const outlines = placed.flatMap(({ piece, placement }) => {
-    const was = earlier.find(({ id }) => id === piece.id);
+  const runs = placed.flatMap(({ piece, placement }) => {
+    const was = unaltered.find(({ id }) => id === piece.id);
     if (!was || placement.part > 0) return [];
-    return closedPath(
-      was.edges.flatMap(({ points }) => points.slice(0, -1)).map((point) => placePoint(placement, point)),
-    );
+    return was.edges
+      .flatMap(({ points }, i) => movedRuns(points, piece.edges[i]?.points ?? []))
+      .map((run) => run.map((point) => placePoint(placement, point)));
   });
-  return <path className="earlier-lines" d={outlines.join('')} />;
+  return <path className="unaltered-lines" d={runs.map(pathThrough).join('')} />;
 }
 
 function Crossing({

@@ -9,16 +9,21 @@ import { onTable } from '../../withStore';
 const press = (name: string) => screen.getByRole('button', { name });
 const field = (name: RegExp) => screen.getByRole('textbox', { name });
 
+const unseen = () => undefined;
+
 describe('Fittings', () => {
   it('make an alteration by typing, show it in passing, and are switched, changed and undone', async () => {
-    const { user, client, changes, store } = onTable(<Fittings pressed={null} />);
+    const { user, client, changes, store } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     const fittings = () => client().drafts[0]?.fittings ?? [];
     await user.click(press('Seam or dart'));
+    expect(screen.getByRole('heading', { name: 'New alteration' })).toHaveFocus();
     await user.click(press('Make it'));
     expect(screen.getByRole('alert')).toHaveTextContent('Type an amount that is not 0.');
     await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Front 2 / Front 3');
     await user.clear(field(/^On each edge/));
     await user.type(field(/^On each edge/), '1/4');
+    expect(screen.getByText('Both edges together: ½ in taken in.')).toBeVisible();
+    expect(screen.getByText('Round the whole garment: waist −1 in.')).toBeVisible();
     // Shown, and not kept yet.
     expect(store.getState().preview).not.toBeNull();
     expect(fittings()).toEqual([]);
@@ -26,7 +31,10 @@ describe('Fittings', () => {
     const line = 'Front 2 / Front 3, waist: taken in ¼ in on each edge, both sides';
     const tick = () => screen.getByRole('checkbox', { name: line });
     expect(tick()).toBeChecked();
-    expect(screen.getByRole('status')).toHaveTextContent('One alteration is made.');
+    expect(screen.getByRole('status')).toHaveTextContent(
+      'One alteration is made. Round the whole garment: waist −1 in.',
+    );
+    expect(screen.getByRole('heading', { name: 'Add an alteration' })).toHaveFocus();
     expect(store.getState().preview).toBeNull();
     await user.click(tick());
     expect(fittings()[0]?.alterations[0]?.on).toBe(false);
@@ -47,7 +55,7 @@ describe('Fittings', () => {
   });
 
   it('say at its place what cannot be read, and make nothing of it', async () => {
-    const { user, client } = onTable(<Fittings pressed={null} />);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     await user.click(press('Bust point'));
     await user.clear(field(/^Farther out/));
     await user.type(field(/^Farther out/), 'half');
@@ -57,10 +65,22 @@ describe('Fittings', () => {
     expect(client().drafts[0]?.fittings).toEqual([]);
   });
 
+  it('say before it is made why it cannot be', async () => {
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('Seam or dart'));
+    await user.clear(field(/^On each edge/));
+    await user.type(field(/^On each edge/), '5');
+    expect(await screen.findByText(/edges of a panel would meet|panel/, { selector: '.off' })).toBeVisible();
+    await user.keyboard('{Escape}');
+    screen.getByRole('heading', { name: 'New alteration' }).focus();
+    await user.keyboard('{Escape}');
+    expect(screen.queryByRole('heading', { name: 'New alteration' })).toBeNull();
+  });
+
   it('begin with the seam that was pressed, at its height', async () => {
     const seam = { kind: 'dart', wedge: DEFAULT_STYLE.wedges[0]?.id ?? '' } as const;
     const { user } = onTable(
-      <Fittings pressed={{ seam, height: { kind: 'belowWaist', mm: inches(1.5) } }} />,
+      <Fittings pressed={{ seam, height: { kind: 'belowWaist', mm: inches(1.5) } }} onSeam={unseen} />,
     );
     expect(screen.getByText(/, 1½ in below the waist$/)).toBeVisible();
     await user.click(press('Alter here'));
@@ -70,7 +90,7 @@ describe('Fittings', () => {
   });
 
   it('share gaps of the lacing over the seams in one step', async () => {
-    const { user, client, changes } = onTable(<Fittings pressed={null} />);
+    const { user, client, changes } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     await user.click(press('Gaps of the lacing'));
     await user.click(press('Share over the seams'));
     expect(screen.getByRole('alert')).toBeVisible();
@@ -86,7 +106,7 @@ describe('Fittings', () => {
   });
 
   it('lead from what is seen to what is altered, amounts filled in', async () => {
-    const { user } = onTable(<Fittings pressed={null} />);
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     await user.click(press('What do you see?'));
     await user.selectOptions(
       screen.getByLabelText('Seen on the client'),
@@ -103,8 +123,34 @@ describe('Fittings', () => {
     ).toBeChecked();
   });
 
+  it.each([
+    ['The top edge lies too high', 'Lower by', 'Top edge: lowered ½ in at Front 1 / Front 2, both sides'],
+    ['The bust of the mock-up sits too low', 'Too low by', 'Bust point: ½ in higher, both sides'],
+    ['The bust of the mock-up sits too high', 'Too high by', 'Bust point: ½ in lower, both sides'],
+  ])('alter for “%s”', async (what, amount, line) => {
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('What do you see?'));
+    await user.selectOptions(screen.getByLabelText('Seen on the client'), what);
+    await user.clear(field(new RegExp(`^${amount}`)));
+    await user.type(field(new RegExp(`^${amount}`)), '1/2');
+    await user.click(press('Fill in the alteration'));
+    await user.click(press('Make it'));
+    expect(screen.getByRole('checkbox', { name: line })).toBeChecked();
+  });
+
+  it('lead from an uneven gap to the gaps level by level', async () => {
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('What do you see?'));
+    await user.selectOptions(
+      screen.getByLabelText('Seen on the client'),
+      'The lacing gap is uneven: ( ), ) (, V or A',
+    );
+    await user.click(press('Gaps of the lacing'));
+    expect(field(/^Gap at the waist/)).toBeVisible();
+  });
+
   it('say and keep what the style no longer has', async () => {
-    const { user, store, client } = onTable(<Fittings pressed={null} />);
+    const { user, store, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     await user.click(press('Seam or dart'));
     await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Front 2 / Front 3');
     await user.clear(field(/^On each edge/));
@@ -149,7 +195,7 @@ describe('Fittings', () => {
         drafts: next.drafts.map((draft) => (draft.id === 'next' ? { ...draft, style: long } : draft)),
       };
     });
-    const { user, client } = onTable(<Fittings pressed={null} />, book);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />, book);
     await user.click(screen.getByText('Carry over'));
     await user.click(press('Carry over into this draft'));
     const carried = client().drafts[1]?.fittings[0]?.alterations[0];
@@ -162,7 +208,7 @@ describe('Fittings', () => {
   });
 
   it('keep notes of the draft', async () => {
-    const { user, client, changes } = onTable(<Fittings pressed={null} />);
+    const { user, client, changes } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     await user.click(screen.getByText('Notes of this draft'));
     await user.type(screen.getByLabelText('Cloth'), 'coutil');
     await user.tab();

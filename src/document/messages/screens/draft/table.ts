@@ -8,6 +8,7 @@ export const TABLE = catalogue({
   valueAt: ({ value, place }: { value: string; place: string }) => `${value}, ${place}`,
   panelWidth: ({ piece, width }: { piece: string; width: string }) => `${piece} ${width}`,
   partWidth: ({ piece, width }: { piece: string; width: string }) => `${width} of ${piece}`,
+  withoutFittings: 'Broken lines: without the fittings',
   closedHalf: 'The panels closed up along their seams, centre front on the left',
   closedWhole: 'The panels closed up along their seams, centre front in the middle',
 });

@@ -12,6 +12,7 @@ export const FITTINGS = catalogue({
   intro:
     'What was pinned and marked on the mock-up, as changes of single seams, lengths and edges. Everything else stays as it is.',
   none: 'Nothing has been fitted yet.',
+  printMockup: 'Print a mock-up',
   newFitting: 'New fitting',
   day: ({ day }: { day: string }) => `Fitting of ${day}`,
   dayAndNote: 'Day and note',
