@@ -1,10 +1,12 @@
 // The fitting form behind a mock-up: what to write down while the client wears it.
 
 import { FITTING_FORM, LEVEL_TITLES, seamLabel } from '../../document';
+import type { Draft } from '../../engine';
 import type { PlanInput } from '../layout/planInput';
 import { settable } from '../text/writable';
 import { type Flow, type FlowPage, flowOver, type TextStyle } from './blocks/pageFlow';
 import type { PdfCanvas } from './file/pdfCanvas';
+import { drawForFitting, type NumberedSeam } from './fittingDrawing';
 
 const TITLE: TextStyle = { sizePt: 16, bold: true };
 const BODY: TextStyle = { sizePt: 9, before: 0.8 };
@@ -25,25 +27,47 @@ export function drawFittingForm(newPage: () => PdfCanvas, page: FlowPage, input:
   );
   flow.text(FITTING_FORM.day, WRITTEN);
   const levels = draft.levels.map(({ name }) => LEVEL_TITLES[name]);
+  const seams = seamsOf(draft);
+  flow.text(FITTING_FORM.drawing, { ...BODY, before: 3 });
+  flow.draw((canvas, corner) => flow.space(drawForFitting(canvas, corner, flow.widthMm, draft, seams)));
   flow.text(FITTING_FORM.seams, HEADING);
   flow.text(FITTING_FORM.how, BODY);
-  table(flow, FITTING_FORM.seam, levels, seamsOf(input));
+  table(
+    flow,
+    FITTING_FORM.seam,
+    levels,
+    seams.map(({ label }, i) => FITTING_FORM.numbered({ number: i + 1, seam: label })),
+  );
   if (draft.laced.length > 0) {
     flow.text(FITTING_FORM.gaps, HEADING);
     table(flow, FITTING_FORM.seam, levels, [FITTING_FORM.gap]);
   }
   flow.text(FITTING_FORM.seen, HEADING);
-  for (const seen of FITTING_FORM.ticks) flow.text(FITTING_FORM.tick({ seen }), { ...BODY, before: 1.6 });
+  const ticks = FITTING_FORM.ticks.map((seen) => FITTING_FORM.tick({ seen }));
+  const half = Math.ceil(ticks.length / 2);
+  for (const [i, tick] of ticks.slice(0, half).entries())
+    flow.row([tick, ticks[half + i] ?? FITTING_FORM.blank], [0.5, 0.5], { ...BODY, before: 1.6 });
   flow.text(FITTING_FORM.notes, HEADING);
 }
 
-/** Every seam and dart by its name, once. */
-function seamsOf({ draft }: PlanInput): string[] {
-  const { seams, closedDarts } = draft.proof;
-  const altered = [...seams, ...closedDarts].filter(
-    ({ seam }) => seam.kind !== 'shoulder' && seam.kind !== 'joined',
+/** Every seam and dart, once, from centre front round to centre back. */
+function seamsOf({ proof }: Draft): NumberedSeam[] {
+  const joining = proof.seams.flatMap(({ seam, a, b }): NumberedSeam[] =>
+    seam.kind === 'shoulder' || seam.kind === 'joined'
+      ? []
+      : [
+          {
+            label: seamLabel(seam),
+            pieces: [...new Set([a.piece.id, b.piece.id])],
+            wedge: seam.kind === 'dart' ? seam.wedge : null,
+          },
+        ],
   );
-  return [...new Set(altered.map(({ seam }) => seamLabel(seam)))];
+  const closed = proof.closedDarts.map(
+    ({ seam }): NumberedSeam => ({ label: seamLabel(seam), pieces: [seam.piece.id], wedge: seam.wedge }),
+  );
+  const seen = new Set<string>();
+  return [...joining, ...closed].filter(({ label }) => !seen.has(label) && seen.add(label));
 }
 
 function table(flow: Flow, head: string, columns: readonly string[], rows: readonly string[]): void {

@@ -24,12 +24,13 @@ import { movedCanvas } from './file/movedCanvas';
 import type { PdfCanvas } from './file/pdfCanvas';
 import { pdfFile, TITLE_MM } from './file/pdfFile';
 import { firstPageParagraphs, onePageParagraphs, recordParagraphs } from './firstPageParagraphs';
+import { drawFittingForm } from './fittingForm';
 import { drawMakingPages } from './makingPages';
 
 /**
  * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. On a sheet, as opposed to a roll, the
  * making list stands below the panels where the input has making settings; where it has no room there it follows on pages of its
- * own. Same input, same bytes.
+ * own. Behind a mock-up comes the fitting form, on a page of its own, A4. Same input, same bytes.
  *
  * @throws RangeError on a page that {@link layOutOnePage} refuses
  */
@@ -78,12 +79,16 @@ export async function onePagePdf(
       ),
       makingNames(input),
     );
+  // A form is filled in with a pencil, so that it has a page of its own, on a roll too.
+  if (input.mockup && input.draft.pieces.length > 0)
+    drawFittingForm(() => pdf.page(FORM_PAGE.widthMm, FORM_PAGE.heightMm), FORM_PAGE, input);
   return pdf.bytes();
 }
 
 /** A column of the making list, and the page, A4, that the list goes on to where no column is left. mm */
 const COLUMN: FlowPage = { widthMm: 190, heightMm: 290, marginMm: 6 };
 const LIST_PAGE = { widthMm: 210, heightMm: 297 } as const;
+const FORM_PAGE: FlowPage = { ...LIST_PAGE, marginMm: 10 };
 
 /** The room below the panels of a sheet as columns, and then further pages; no column where the room is too low for one. */
 function columnsBelow(canvas: PdfCanvas, page: OnePage, nextPage: () => PdfCanvas): () => PdfCanvas {
