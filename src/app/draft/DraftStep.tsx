@@ -1,11 +1,13 @@
 // Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
 // table the widths of the panels and what there is to mend.
 
-import { memo, startTransition, useCallback, useEffect, useState } from 'react';
+import { memo, Suspense, startTransition, useCallback, useEffect, useState } from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaitedFocus';
 import { arriveAtWedge, awaitedWedge } from '../components/awaitedPlace';
+import { ErrorBoundary } from '../components/ErrorBoundary';
+import { lazyPart } from '../components/later';
 import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
 import { SeenContext, useOpen, useStore } from '../store/storeContext';
@@ -38,6 +40,8 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
   useEffect(arriveAtWedge, []);
   const [tab, setTab] = useState<TabName>(() => (areCautionsAwaited() ? CAUTIONS_TAB : 'wedges'));
   useEffect(() => onCautionsAwaited(() => setTab(CAUTIONS_TAB)), []);
+  const [isWornSeen, setWornSeen] = useState(false);
+  const closeWorn = useCallback(() => setWornSeen(false), []);
   const { savedDraft } = useOpen();
   const wedges = wedgesOf(savedDraft.style, side);
   const selected = wedges.some((wedge) => wedge.id === chosen)
@@ -58,6 +62,8 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
           onLevel={setLevel}
           onPull={pull}
           sideChoice={<SideChoice side={side} onSide={onSide} />}
+          worn={isWornSeen ? <WornBeside pulling={pulling} onClose={closeWorn} /> : null}
+          onWorn={setWornSeen}
         />
         <SeenContext value={shown}>
           <Inspector
@@ -79,6 +85,25 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
 const CAUTIONS_TAB: TabName = 'garment';
 
 const LaggingStrip = memo(Strip);
+
+const SmallWorn = lazyPart(async () => (await import('../worn/SmallWorn')).default);
+
+interface WornBesideProps {
+  readonly pulling: boolean;
+  readonly onClose: () => void;
+}
+
+/** The garment as worn, fetched when it is first asked for; not drawn again with each frame of a pull. */
+const WornBeside = memo(function WornBeside(props: WornBesideProps) {
+  const kept = useStore((state) => state.kept);
+  return (
+    <ErrorBoundary part="section" book={kept}>
+      <Suspense>
+        <SmallWorn {...props} />
+      </Suspense>
+    </ErrorBoundary>
+  );
+});
 
 /** Inspector and strip follow a pull when it has rested so long; the table and its ledger follow with every frame. ms */
 const REST_MS = 400;

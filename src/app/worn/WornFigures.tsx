@@ -17,7 +17,7 @@ interface WornPlacesProps {
 export function WornPlaces({ halves, onSideSeam }: WornPlacesProps) {
   const places = halves.flatMap(({ side, worst }) =>
     worst.map((place) => {
-      const text = WORN.worst.sentence(place);
+      const text = `${WORN.worst.seen(place)} ${WORN.worst.cure(place)}`;
       return { side, place, text: side === null ? text : WORN.worst.side({ side, text }) };
     }),
   );

@@ -3,7 +3,13 @@
 import { WORN } from '../../document';
 import { SCALES, type Shading } from './view/shades';
 
-export function WornLegend({ shading }: { readonly shading: Shading }) {
+interface WornLegendProps {
+  readonly shading: Shading;
+  /** Without the sentence, which then only names the picture. */
+  readonly brief?: boolean;
+}
+
+export function WornLegend({ shading, brief = false }: WornLegendProps) {
   if (shading === 'cloth') return null;
   const { limits, colours } = SCALES[shading];
   const percent = (part: number): number => Math.round(255 * part);
@@ -29,7 +35,7 @@ export function WornLegend({ shading }: { readonly shading: Shading }) {
           </g>
         ))}
       </svg>
-      <figcaption className="hint">{WORN.legend[shading]}</figcaption>
+      {brief ? null : <figcaption className="hint">{WORN.legend[shading]}</figcaption>}
     </figure>
   );
 }

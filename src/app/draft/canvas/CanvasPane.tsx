@@ -70,11 +70,15 @@ interface CanvasPaneProps {
   readonly onLevel: (level: LevelName) => void;
   /** The choice of the half that is shown, where the halves differ. */
   readonly sideChoice: ReactNode;
+  /** The garment as worn beside the table, where it was asked for. */
+  readonly worn: ReactNode;
+  readonly onWorn: (worn: boolean) => void;
   /** A handle is being pulled or moved by keys, or was let go. */
   readonly onPull: (pulling: boolean) => void;
 }
 
-export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onPull }: CanvasPaneProps) {
+export function CanvasPane(props: CanvasPaneProps) {
+  const { selected, onSelect, level, onLevel, sideChoice, worn, onWorn, onPull } = props;
   const { client, savedDraft } = useOpen();
   const draft = useDraft();
   const committed = useCommittedDraft();
@@ -143,6 +147,8 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
           onComparing={setComparing}
           bending={bending}
           onBending={setBending}
+          worn={worn !== null}
+          onWorn={onWorn}
         >
           {isOneBlock ? <BlocksChoice blocks={blocks} onBlocks={setBlocks} /> : null}
           {sideChoice}
@@ -211,6 +217,7 @@ export function CanvasPane({ selected, onSelect, level, onLevel, sideChoice, onP
           </>
         ) : null}
       </div>
+      {worn}
     </div>
   );
 }

@@ -26,6 +26,9 @@ interface CanvasToolsProps {
   /** The axis of the wedge in hand is bent by its handles, instead of its intake being pulled. */
   readonly bending: boolean;
   readonly onBending: (bending: boolean) => void;
+  /** The garment as worn is seen beside the table. */
+  readonly worn: boolean;
+  readonly onWorn: (worn: boolean) => void;
   /** What stands before the tools. */
   readonly children?: ReactNode;
 }
@@ -34,6 +37,7 @@ interface CanvasToolsProps {
 const SIGNS = {
   addWedge: 'M5 3Q8 7 5 10Q2 14 4 17M10 3Q8 7 11 10Q13 14 11 17M14 10h5M16.500 7.500v5',
   bend: 'M5 3Q15 8 10 10Q5 12 12 17M10 10h.01M3 10h3M14 10h3',
+  worn: 'M6 3Q7 7 6 10Q7 12 5 17H15Q13 12 14 10Q13 7 14 3Q10 6 6 3Z',
   save: 'M4 3h9l3 3v11H4ZM7 3v5h5V3M7 17v-5h6v5',
   compare: 'M3 3h9v9H3ZM8 8h9v9H8Z',
   zoomOut: 'M4 10h12',
@@ -45,7 +49,7 @@ const SIGNS = {
 } as const;
 
 export function CanvasTools(props: CanvasToolsProps) {
-  const { shown, adding, onAdding, comparing, onComparing, bending, onBending } = props;
+  const { shown, adding, onAdding, comparing, onComparing, bending, onBending, worn, onWorn } = props;
   const { client, savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const [measuring, setMeasuring] = useState(false);
@@ -97,6 +101,7 @@ export function CanvasTools(props: CanvasToolsProps) {
             onPress={() => onComparing(!comparing)}
           />
         ) : null}
+        <Tool sign="worn" name={TEXTS.worn} pressed={worn} onPress={() => onWorn(!worn)} />
         <p className="hint" role="status">
           {adding ? TEXTS.adding : bending ? TEXTS.bending : ''}
         </p>

@@ -53,6 +53,7 @@ export const CANVAS = catalogue({
     adding: 'Press on the panel that the new wedge is to part; Escape leaves it.',
     bend: 'Bend the axis',
     bending: 'Pull the points on the wedge’s axis to bend it.',
+    worn: 'See it as worn',
     save: 'Save to compare',
     more: 'More tools',
     compare: ({ name, day }: { name: string; day: string }) => `Compare with ${name}, saved ${day}`,

@@ -80,20 +80,36 @@ export const WORN = catalogue({
     goToSideSeam: ({ level }: { level: LevelName }) => `Alter the side seam at the ${LEVEL_WORDS[level]}`,
     goToTape: 'Go to the heights',
     side: ({ side, text }: { side: Side; text: string }) => `${side === 'left' ? 'Left' : 'Right'}: ${text}`,
-    sentence: (place: WornPlace): string => {
-      const { amount, part, block, level } = place;
-      const cure = curedAt(block, level);
+    seen: (place: WornPlace): string => {
+      const { amount, part, level } = place;
       switch (place.kind) {
         case 'standsOff':
-          return `Stands off ${whole(amount)} mm ${BANDS[place.band]}, ${PARTS[part]}. What usually cures it: take in ${cure}.`;
+          return `Stands off ${whole(amount)} mm ${BANDS[place.band]}, ${PARTS[part]}.`;
         case 'pulls':
-          return `Pulls by ${tenth(amount)} % ${BANDS[place.band]}, ${PARTS[part]}. What usually cures it: let out ${cure}.`;
+          return `Pulls by ${tenth(amount)} % ${BANDS[place.band]}, ${PARTS[part]}.`;
         case 'gapes':
-          return `The ${place.edge === 'top' ? 'top edge' : 'hem'} gapes ${whole(amount)} mm, ${PARTS[part]}. What usually cures it: take in ${cure}.`;
+          return `The ${place.edge === 'top' ? 'top edge' : 'hem'} gapes ${whole(amount)} mm, ${PARTS[part]}.`;
         case 'rides':
-          return `The ${LEVEL_WORDS[level]} marks come to lie ${whole(Math.abs(amount))} mm too ${amount > 0 ? 'high' : 'low'}, ${PARTS[part]}. What usually cures it: look at the heights measured from the neck, then at the girths below and above.`;
+          return `The ${LEVEL_WORDS[level]} marks come to lie ${whole(Math.abs(amount))} mm too ${amount > 0 ? 'high' : 'low'}, ${PARTS[part]}.`;
       }
     },
+    cure: ({ kind, block, level }: WornPlace): string => {
+      const where = curedAt(block, level);
+      switch (kind) {
+        case 'standsOff':
+        case 'gapes':
+          return `What usually cures it: take in ${where}.`;
+        case 'pulls':
+          return `What usually cures it: let out ${where}.`;
+        case 'rides':
+          return 'What usually cures it: look at the heights measured from the neck, then at the girths below and above.';
+      }
+    },
+  },
+
+  small: {
+    old: 'Sewing it anew …',
+    close: 'Close',
   },
 
   compare: {
