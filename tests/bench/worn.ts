@@ -1,10 +1,13 @@
-// How drafts fit as worn, and how surely they come to rest: `npm run bench -- worn`, with a number behind it for more women.
+// How drafts fit as worn, and how surely they come to rest: `npm run bench -- worn`, with a number
+// behind it for more women. Each style is drafted as it is, and as before two of the rules of drafting.
 
 import { NAMED_STYLES } from '../../src/document';
-import { draft, type Style } from '../../src/engine';
+import { draft, type Measurements, type Style } from '../../src/engine';
+import type { WornBody } from '../../src/engine/worn/body/wornBody';
 import type { FitFigures } from '../../src/engine/worn/measure/figures';
 import { drawBodies } from '../support/drawBodies';
 import { bodyFor, wear } from '../support/wornBodies';
+import { bustByShare, springByWeight } from './rulesOff';
 
 const WOMEN = 6;
 const SEED = 1988;
@@ -41,33 +44,48 @@ export function benchWorn(say: (line: string) => unknown, count = WOMEN): void {
   say(`garments as worn by ${count} drawn women, seed ${SEED}; mm, and % of stretch`);
   for (const [name, { style }] of NAMED_STYLES) {
     if (style.shoulders) continue;
-    const worn = women
-      .filter(({ measurements }) =>
-        draft(measurements, style).issues.every(({ severity }) => severity !== 'error'),
-      )
-      .map((woman) => ({ ...woman, ...wear(woman.measurements, style, woman.body) }));
-    const figures = worn.map((each) => each.figures);
-    const of = (pick: (each: FitFigures) => number): string => mean(figures.map(pick)).toFixed(2);
-    const factors = worn.map(({ draped }) => draped.rest.factors);
+    const worn = wornBy(women, () => style);
+    say(`${name}: ${summary(worn)}`);
+    say(`${name}, the bust by a fixed share: ${summary(wornBy(women, () => bustByShare(style)))}`);
     say(
-      `${name}: off ${of((f) => f.standOff)} (under the bust in front ${of((f) => standOff(f, 'bustToUnderBust', 'front'))}), ` +
-        `stretch ${of((f) => f.stretch)}, gape ${of((f) => f.gape)}, rise ${of((f) => f.rise)}, ` +
-        `bust point ${of((f) => f.apex ?? 0)}, J ${of((f) => f.score)}; ` +
-        `at rest ${worn.filter(({ draped }) => draped.rest.atRest).length} of ${worn.length}, factors at most ${Math.max(...factors)}`,
+      `${name}, spring by weight: ${summary(wornBy(women, ({ measurements }) => springByWeight(style, measurements)))}`,
     );
     closely(name, style, worn.slice(0, LOOKED_AT_CLOSELY), say);
   }
 }
 
-function closely(
-  name: string,
-  style: Style,
-  worn: readonly (ReturnType<typeof wear> & {
-    readonly measurements: Parameters<typeof wear>[0];
-    readonly body: Parameters<typeof wear>[2];
-  })[],
-  say: (line: string) => unknown,
-): void {
+interface Woman {
+  readonly measurements: Measurements;
+  readonly body: WornBody;
+}
+
+type Wearing = Woman & ReturnType<typeof wear>;
+
+/** A style on all women for whom it can be sewn. */
+const wornBy = (women: readonly Woman[], styleFor: (woman: Woman) => Style): Wearing[] =>
+  women.flatMap((woman) => {
+    const { measurements, body } = woman;
+    const style = styleFor(woman);
+    const canBeSewn = draft(measurements, style).issues.every(({ severity }) => severity !== 'error');
+    return canBeSewn ? [{ ...woman, ...wear(measurements, style, body) }] : [];
+  });
+
+function summary(worn: readonly Wearing[]): string {
+  const figures = worn.map((each) => each.figures);
+  const of = (pick: (each: FitFigures) => number): string => mean(figures.map(pick)).toFixed(2);
+  const factors = worn.map(({ draped }) => draped.rest.factors);
+  return (
+    `off ${of((f) => f.standOff)} (under the bust in front ${of((f) => standOff(f, 'bustToUnderBust', 'front'))}), ` +
+    `stretch ${of((f) => f.stretch)}, gape ${of((f) => f.gape)} (hem in front ${of((f) => gapeOf(f, 'hem', 'front'))}), ` +
+    `rise ${of((f) => f.rise)}, bust point ${of((f) => f.apex ?? 0)}, J ${of((f) => f.score)}; ` +
+    `at rest ${worn.filter(({ draped }) => draped.rest.atRest).length} of ${worn.length}, factors at most ${Math.max(...factors)}`
+  );
+}
+
+const gapeOf = ({ edges }: FitFigures, edge: string, part: string): number =>
+  edges.find((each) => each.edge === edge && each.part === part)?.gape ?? 0;
+
+function closely(name: string, style: Style, worn: readonly Wearing[], say: (line: string) => unknown): void {
   const apart: number[] = [];
   const finer: number[] = [];
   const worse: number[] = [];

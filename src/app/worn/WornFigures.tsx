@@ -99,7 +99,10 @@ export function WornTable({ half: { side, figures }, before }: WornTableProps) {
   return (
     <>
       <table className="worn-table">
-        <caption>{side === null ? table.title : table.half({ side })}</caption>
+        <caption>
+          {side === null ? table.title : table.half({ side })}
+          {was !== null && <span className="hint">{table.beside}</span>}
+        </caption>
         <thead>
           <tr>
             <th scope="col">{table.where}</th>

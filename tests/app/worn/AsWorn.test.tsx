@@ -110,7 +110,7 @@ describe('as worn', () => {
     expect(asked).toHaveLength(2);
     answer(asked[1] as WornRequest);
     const row = screen.getByRole('row', { name: /^all of it/ });
-    expect(row).toHaveTextContent(/^all of it\d+\.\d mmbeside it \d+\.\d mm/);
+    expect(row).toHaveTextContent(/^all of it\d+\.\d mm\(\d+\.\d mm\)/);
     expect(screen.getAllByRole('img', { name: /The garment on the body, / })).toHaveLength(2);
     vi.unstubAllGlobals();
   });
