@@ -92,7 +92,7 @@ describe('typing the tape’s numbers', () => {
       if (NEEDED.has(name)) await page.keyboard.type(body[name] ?? '', PACE);
       await page.keyboard.press('Tab');
     }
-    await page.getByText('9 of 25 taken, all 9 that are needed').waitFor();
+    await page.getByText('9 of 28 taken, all 9 that are needed').waitFor();
     await next.click();
     await page.locator('.draft-canvas').waitFor();
   });

@@ -46,9 +46,11 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
       issues.push(issue('measurementOutOfRange', { least, most }, { field: name }));
     }
   }
-  const arcs = frontArcsOf(measurements);
-  issues.push(...arcs.issues);
   const { bust } = measurements;
+  // A front over-bust arc is a part of the girth that the draft goes by, be that measured or estimated.
+  const estimated = typeof bust === 'number' ? estimatedOverBust(bust) : null;
+  const arcs = frontArcsOf({ ...measurements, overBust: measurements.overBust ?? estimated });
+  issues.push(...arcs.issues);
   if (bust === null || issues.some(({ severity }) => severity === 'error')) return { body: null, issues };
   const overBust = measurements.overBust ?? estimatedOverBust(bust);
   if (measurements.overBust === null || measurements.overBust === undefined)

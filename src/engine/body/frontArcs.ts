@@ -8,7 +8,9 @@ import type { Measurements } from './measurements';
 
 /** Which arc belongs to which level. */
 const FRONT_ARCS = [
+  { name: 'frontOverBustArc', level: 'overBust' },
   { name: 'frontBustArc', level: 'bust' },
+  { name: 'frontUnderBustArc', level: 'underBust' },
   { name: 'frontWaistArc', level: 'waist' },
   { name: 'frontHipArc', level: 'hip' },
 ] as const;

@@ -29,7 +29,13 @@ const LENGTHS = {
   hip: 'neckToHip',
 } as const;
 
-const ARCS = { bust: 'frontBustArc', waist: 'frontWaistArc', hip: 'frontHipArc' } as const;
+const ARCS = {
+  overBust: 'frontOverBustArc',
+  bust: 'frontBustArc',
+  underBust: 'frontUnderBustArc',
+  waist: 'frontWaistArc',
+  hip: 'frontHipArc',
+} as const;
 
 /** Whatever came in as sides, with both its parts there; null is a body alike on both sides. */
 export function wholeSides(sides: BodySides | null): BodySides {
@@ -72,7 +78,7 @@ export function bodyOfSide(
     const girth = body[level];
     if (girth !== null) changed[level] = girth * twice(level);
   }
-  for (const level of ['bust', 'waist', 'hip'] as const) {
+  for (const level of ['overBust', 'bust', 'underBust', 'waist', 'hip'] as const) {
     const arc = body.frontArc[level];
     if (arc !== undefined) changed[ARCS[level]] = arc * twice(level);
   }

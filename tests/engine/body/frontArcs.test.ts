@@ -26,6 +26,29 @@ describe('a measured front arc', () => {
       expect(arced.get(name)).toEqual(plain.get(name));
   });
 
+  it('at the over-bust and under-bust lines sets those levels, and the bust’s part follows the back that they leave', () => {
+    const { overBust } = MEAN_BODY;
+    const plain = levelsOf({});
+    const arced = levelsOf({ frontOverBustArc: 480, frontUnderBustArc: 400 });
+    expect(arced.get('overBust')?.frontShare).toBeCloseTo(480 / (overBust ?? 0), 12);
+    expect(arced.get('underBust')?.frontShare).toBeCloseTo(400 / MEAN_BODY.underBust, 12);
+    // The back at the bust lies on the straight line between its two neighbours.
+    const back = (name: 'overBust' | 'bust' | 'underBust') => {
+      const level = arced.get(name);
+      return level ? (1 - level.frontShare) * level.bodyGirth : Number.NaN;
+    };
+    const y = (name: 'overBust' | 'bust' | 'underBust') => arced.get(name)?.y ?? Number.NaN;
+    const part = (y('bust') - y('overBust')) / (y('underBust') - y('overBust'));
+    expect(back('bust')).toBeCloseTo(back('overBust') + part * (back('underBust') - back('overBust')), 9);
+    for (const name of ['waist', 'hip'] as const) expect(arced.get(name)).toEqual(plain.get(name));
+  });
+
+  it('at the over-bust counts where that girth is estimated', () => {
+    const made = draft({ ...MEAN_BODY, overBust: null, frontOverBustArc: 470 }, DEFAULT_STYLE);
+    const level = made.levels.find(({ name }) => name === 'overBust');
+    expect((level?.frontShare ?? 0) * (level?.bodyGirth ?? 0)).toBeCloseTo(470, 9);
+  });
+
   it('of the part that the front has without it changes nothing', () => {
     const plain = levelsOf({}).get('bust');
     const frontBustArc = (plain?.frontShare ?? 0) * MEAN_BODY.bust;
@@ -68,6 +91,8 @@ describe('a measured front arc', () => {
     for (const [i, body] of drawBodies(COUNT, 88).entries()) {
       const arced = {
         ...body,
+        frontOverBustArc: uniform(random, 0.48, 0.54) * (body.overBust ?? body.bust),
+        frontUnderBustArc: uniform(random, 0.48, 0.54) * body.underBust,
         frontBustArc: uniform(random, 0.48, 0.58) * body.bust,
         frontWaistArc: uniform(random, 0.46, 0.56) * body.waist,
         frontHipArc: uniform(random, 0.44, 0.54) * body.hip,

@@ -103,10 +103,20 @@ export const MEASUREMENT_WORDS: Readonly<Record<MeasurementName, MeasurementWord
     name: 'hollow of the back',
     how: 'Hold a straight rule upright against upper back and seat; from the rule straight forwards to the tied waist tape.',
   },
+  frontOverBustArc: {
+    label: 'Front over-bust arc',
+    name: 'front over-bust arc',
+    how: 'At the height of the over-bust girth across the front above the bust, from the right side mark to the left.',
+  },
   frontBustArc: {
     label: 'Front bust arc',
     name: 'front bust arc',
     how: 'Mark both sides straight below the middle of the armpit. From the right side mark level across the fullest part of the bust to the left side mark.',
+  },
+  frontUnderBustArc: {
+    label: 'Front under-bust arc',
+    name: 'front under-bust arc',
+    how: 'At the height of the under-bust girth across the front close under the bust, from the right side mark to the left.',
   },
   frontWaistArc: {
     label: 'Front waist arc',
