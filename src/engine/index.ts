@@ -22,7 +22,7 @@ export { isThrough, reaches } from './block/lines/extent';
 export type { Level } from './block/lines/levels';
 export { axisX, onCentre, stationOf, stationX } from './block/lines/station';
 export type { DraftedWedge } from './block/lines/wedge';
-export type { UpperEnd } from './block/shoulders/upperEdges';
+export { partingEnds, type UpperEnd } from './block/shoulders/upperEdges';
 export { type Turn, turnIntake } from './block/turnIntake';
 export {
   MEASUREMENTS,
@@ -93,6 +93,7 @@ export { turnsHemUp } from './style/turnedHem';
 export {
   DART_LEVELS,
   type DartPoint,
+  type EndsAt,
   type UpperEdge,
   USUAL_CUP,
   WEDGE_FIELDS,

@@ -13,6 +13,7 @@ import { STYLE_TITLES } from '../messages/words/presets';
 import { edgeShapeNamed, HEM_EDGES, TOP_EDGES } from './edgeShapes';
 import {
   BELOW_BUST_FRONT,
+  bustDart,
   closedDart,
   FEWER,
   lowered,
@@ -216,14 +217,13 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       title: STYLE_TITLES['darted-bodice'],
       style: {
         ...DEFAULT_STYLE,
-        // No dart above the bust takes its fullness there: the front stays as wide up to the underarm.
-        ease: { ...BODICE_EASE, overBust: inches(2.5) },
-        frontShare: { overBust: 0.53 },
+        ease: BODICE_EASE,
         topShape: { ...top('level'), centreFront: { beyond: inches(2.5), kind: 'smooth' } },
         hemBelow: 0,
         closure: { front: 'fold', back: 'hooks', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
+          bustDart('front-armhole', { edge: 'armhole', part: 0.4 }),
           openDart('front-bust', 'front', 0, 2.5),
           lowered(openDart('front-side', 'front', 0.5, 3)),
           openDart('back-centre', 'back', 0, 1.3),

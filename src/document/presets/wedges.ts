@@ -5,6 +5,7 @@ import {
   balancedWedge,
   type DartPoint,
   DEFAULT_STYLE,
+  type EndsAt,
   inches,
   type Style,
   type Wedge,
@@ -38,6 +39,12 @@ export const openDart = (id: string, block: BlockName, station: number, weight: 
 
 export const closedDart = (id: string, block: BlockName, station: number, weight: number): Wedge =>
   withPoints(balancedWedge(id, block, station, weight), { upper: BELOW_BUST, lower: ABOVE_HIP });
+
+/** A bust dart from neckline, shoulder or armhole, its point an inch short of the bust point (common practice, no source). */
+export const bustDart = (id: string, endsAt: EndsAt): Wedge => ({
+  ...withPoints(balancedWedge(id, 'front', 0, 1), { lower: { from: 'bust', below: -inches(1) } }),
+  endsAt,
+});
 
 export const lowered = (dart: Wedge): Wedge => withPoints(dart, { lower: dart.lower, upper: BESIDE });
 

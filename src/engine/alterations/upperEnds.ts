@@ -1,7 +1,7 @@
 // Ends of seams in neckline, shoulder and armhole after an alteration.
 
 import type { Block } from '../block/block';
-import type { UpperEdges, UpperEnd } from '../block/shoulders/upperEdges';
+import { partingEnds, type UpperEdges, type UpperEnd } from '../block/shoulders/upperEdges';
 import { type Heading, moveAlong } from '../geometry/cubicLength';
 import { heightAtLength, seamLength } from '../geometry/seamLength';
 import { type SmoothLine, slopeAt, xAt } from '../geometry/smoothLine';
@@ -47,8 +47,9 @@ export function neckKept(
     const wedge = drafted.wedges.find(({ id }) => id === end.wedge);
     const own = (number: number): Panel | undefined =>
       panels.find((panel) => panel.block === drafted.name && panel.number === number);
-    const [inner, outer] = [own(i + 1)?.outer, own(i + 2)?.inner];
-    if (end.edge !== 'neckline' || !before || !wedge || !inner || !outer) return end;
+    const number = partingEnds(upper).indexOf(end) + 1;
+    const [inner, outer] = [own(number)?.outer, own(number + 1)?.inner];
+    if (end.isDart || end.edge !== 'neckline' || !before || !wedge || !inner || !outer) return end;
     const start = startBeyond(end, inner, outer, waist);
     const asDrafted = startBeyond(before, wedge.innerLeg, wedge.outerLeg, waist);
     if (start.point.x === asDrafted.point.x && start.point.y === asDrafted.point.y) return end;

@@ -5,7 +5,7 @@ import { halfOpenAt } from '../style/openings';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { reaches } from './lines/extent';
+import { reaches, THROUGH } from './lines/extent';
 import { halfGirth, type Level } from './lines/levels';
 import { axisX, onCentre, weightAt } from './lines/station';
 import type { AskedEnd } from './shoulders/shoulderFrame';
@@ -47,7 +47,7 @@ export function sizeWedges(of: BlockWedges, ends: readonly AskedEnd[]): SizedWed
   if (bust)
     for (const end of ends) {
       const i = wedges.findIndex(({ id, sizing }) => id === end.wedge && sizing === 'balanced');
-      if (i >= 0 && end.intake !== null)
+      if (i >= 0 && end.intake !== null && !end.isDart)
         easeUpwards(at(intakes, i), levels, bust, end.sewn.point.y, end.intake);
     }
   return { intakeOf: new Map(wedges.map(({ id }, i) => [id, at(intakes, i)])), unplaced };
@@ -105,18 +105,26 @@ function placeAt(of: BlockWedges, level: Level, toTakeIn: number): { intakes: nu
 
 /** The most each balanced wedge may take, so that it and its neighbour leave a panel between them. */
 function capsAt(
-  { block, wedges, bustLine, style, room: more }: BlockWedges,
+  of: BlockWedges,
   level: LevelName,
   manual: readonly (number | null)[],
   width: number,
 ): number[] {
+  const { block, wedges, bustLine, style, room: more } = of;
   const open = halfOpenAt(block, style.closure);
   const axes = wedges.map((wedge) => axisX(wedge, level, bustLine, width, open));
   const clear = ROOM_MM + (more.get(level) ?? 0);
+  const y = of.levels.find(({ name }) => name === level)?.y ?? 0;
+  /** A dart from above that ends before the level stands beside no wedge there. */
+  const passes = (j: number): boolean => {
+    const { lower } = of.extents[j] ?? THROUGH;
+    return lower !== null && y > lower && manual[j] === 0;
+  };
   return wedges.map((wedge, i) => {
     if (manual[i] !== null) return 0;
     const x = at(axes, i);
-    const reach = (j: number): number => {
+    const reach = (next: number): number => {
+      const j = passes(next) ? 2 * next - i : next;
       const other = wedges[j];
       const apart = Math.abs((axes[j] ?? (j < 0 ? 0 : width)) - x) - clear;
       if (!other) return apart;

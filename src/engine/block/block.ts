@@ -12,10 +12,11 @@ import type { BlockName, LevelName } from '../terms/names';
 import { TAPE_TOLERANCE_MM } from '../terms/units';
 import type { Amendments } from './amendments';
 import { sizeWedges } from './balance';
-import { checkExtent, extentOf, isThrough, shutWhereEmpty, THROUGH } from './lines/extent';
+import { checkExtent, type Extent, extentOf, isThrough, shutWhereEmpty, THROUGH } from './lines/extent';
 import type { Level } from './lines/levels';
 import { lineDown, PAST_BUST_ROUND_MM } from './lines/lineDown';
 import { type DraftedWedge, draftWedge } from './lines/wedge';
+import type { AskedEnd } from './shoulders/shoulderFrame';
 import type { Shouldered } from './shoulders/shoulders';
 import {
   endOn,
@@ -81,12 +82,19 @@ export function draftBlock(
     ends,
   );
   const darts = new Map(
-    wedges.map(({ id }, i) => [id, shutWhereEmpty(extents[i] ?? THROUGH, levels, sized.get(id))]),
+    wedges.map(({ id }, i) => {
+      const [extent, end] = [
+        extents[i] ?? THROUGH,
+        ends.find(({ wedge, isDart: within }) => within && wedge === id),
+      ];
+      return [id, end ? straightDart(extent, levels, end) : shutWhereEmpty(extent, levels, sized.get(id))];
+    }),
   );
   const intakeOf = new Map(
     wedges.map(({ id }) => [id, darts.get(id)?.intake ?? new Map<LevelName, number>()]),
   );
   for (const wedge of wedges) {
+    if (ends.some((end) => end.isDart && end.wedge === wedge.id)) continue;
     const faults = checkExtent(wedge, block, levels, top);
     issues.push(...(faults.length > 0 ? faults : amendedIssues(wedge, intakeOf.get(wedge.id), amendments)));
   }
@@ -142,6 +150,18 @@ const atStations = (wedge: Wedge, { stations }: Amendments): Wedge => {
   const moved = stations.get(wedge.id);
   return moved ? { ...wedge, stationAt: { ...wedge.stationAt, ...moved } } : wedge;
 };
+
+/** A dart that opens in neckline, shoulder or armhole: its legs are straight, so at every level it takes what they do there. */
+function straightDart(
+  extent: Extent,
+  levels: readonly Level[],
+  end: AskedEnd,
+): { extent: Extent; intake: Map<LevelName, number> } {
+  const point = extent.lower ?? end.sewn.point.y;
+  const height = point - end.sewn.point.y;
+  const takes = (y: number): number => Math.max(0, ((end.intake ?? 0) * (point - y)) / Math.max(1, height));
+  return { extent, intake: new Map(levels.map(({ name, y }) => [name, takes(y)])) };
+}
 
 /** A note for a dart that is drafted otherwise than its style asks: left out because it takes nothing, or closed before its edge. */
 function amendedIssues(

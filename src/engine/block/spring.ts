@@ -51,7 +51,7 @@ export function springBelowWaist(of: BlockWedges, intakes: readonly Map<LevelNam
   const waist = levels.find(({ name }) => name === 'waist');
   const below = waist ? levels.filter(({ y }) => y > waist.y) : [];
   if (!waist || below.length === 0) return;
-  const zones = zonesAt(of, waist, intakes);
+  const zones = zonesOfBody(of, waist, intakes);
   for (const level of below) {
     const growth = Math.max(0, halfGirth(level) - halfGirth(waist));
     for (const [i, wedge] of wedges.entries()) {
@@ -63,7 +63,14 @@ export function springBelowWaist(of: BlockWedges, intakes: readonly Map<LevelNam
   }
 }
 
-/** Each wedge's part of the growth of the half girth. */
+/** Each wedge's part of the growth of the half girth; one that ends above the waist has none, and parts no zone. */
+function zonesOfBody(of: BlockWedges, waist: Level, intakes: readonly Map<LevelName, number>[]): number[] {
+  const stays = (_: unknown, i: number): boolean => (at(of.extents, i).lower ?? waist.y) >= waist.y;
+  const below = { ...of, wedges: of.wedges.filter(stays), extents: of.extents.filter(stays) };
+  const zones = zonesAt(below, waist, intakes.filter(stays));
+  return of.wedges.map((wedge) => zones[below.wedges.indexOf(wedge)] ?? 0);
+}
+
 function zonesAt(
   { block, wedges, bustLine, style }: BlockWedges,
   waist: Level,

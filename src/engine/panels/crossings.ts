@@ -1,7 +1,7 @@
 // Where top edge and hem cross a seam of the draft.
 
 import type { Block } from '../block/block';
-import type { UpperEnd } from '../block/shoulders/upperEdges';
+import { endOfDart, partingEnds, type UpperEnd } from '../block/shoulders/upperEdges';
 import type { BaseDraft } from '../edges/baseDraft';
 import { type SeamCrossing, seamCrossing } from './seamCrossing';
 import type { Seam, SeamEdge } from './seamEdge';
@@ -15,7 +15,13 @@ export interface SeamCrossings {
 /** Where a seam meets top edge and hem. A wedge that runs through a shouldered block meets neckline, shoulder or armhole instead. */
 export function crossingsOf(seam: Seam, { edges, blocks, shoulders }: BaseDraft): SeamCrossings {
   const hem = seamCrossing(seam, edges.hem, blocks);
-  const end = seam.identity.kind === 'wedge' ? endAt(seam.a, blocks[seam.a.panel.block]) : null;
+  const block = blocks[seam.a.panel.block];
+  const { dart } = seam.a;
+  const end = dart
+    ? endOfDart(block.upper, dart.wedge)
+    : seam.identity.kind === 'wedge'
+      ? endAt(seam.a, block)
+      : null;
   if (end) {
     const { point, angle } = end.at;
     const sewnDistance = end.sewn.point.x;
@@ -42,5 +48,5 @@ export function crossingsOf(seam: Seam, { edges, blocks, shoulders }: BaseDraft)
 
 /** The end of the wedge whose leg an edge of a panel is; null where it has none above. */
 function endAt({ panel, which }: SeamEdge, { upper }: Block): UpperEnd | null {
-  return upper?.ends[panel.number - (which === 'outer' ? 1 : 2)] ?? null;
+  return (upper && partingEnds(upper)[panel.number - (which === 'outer' ? 1 : 2)]) ?? null;
 }

@@ -2,6 +2,7 @@
 
 import type { Block } from '../block/block';
 import type { Level } from '../block/lines/levels';
+import { endOfDart } from '../block/shoulders/upperEdges';
 import type { DraftedEdge } from '../edges/edgeLine';
 import type { Style } from '../style/style';
 import { type Issue, issue } from '../terms/issue';
@@ -43,7 +44,9 @@ export function cutApart(
     if (panel.darts.length === 0) return panel;
     const cleared = clearDarts(
       panel,
-      (dart, edge) => seamCrossing(dartSeam(panel, dart), edges[edge], blocks).y,
+      (dart, edge) =>
+        (edge === 'top' ? endOfDart(blocks[panel.block].upper, dart.wedge)?.at.point.y : undefined) ??
+        seamCrossing(dartSeam(panel, dart), edges[edge], blocks).y,
     );
     issues.push(...cleared.issues);
     shut.push(...cleared.shut);

@@ -4,6 +4,7 @@ import { type Block, partingWedges } from '../block/block';
 import { isThrough } from '../block/lines/extent';
 import { type Level, nearestLevel } from '../block/lines/levels';
 import type { DraftedWedge } from '../block/lines/wedge';
+import { endOfDart, partingEnds } from '../block/shoulders/upperEdges';
 import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { LEAST_PANEL_MM } from '../style/style';
 import {
@@ -35,7 +36,11 @@ export function cutPanels(
   const centre = block.wedges.find((wedge) => wedge.onCentre);
   const cuts = partingWedges(block);
   const darts = block.wedges
-    .filter((wedge) => !isThrough(wedge.extent) && [...wedge.intake.values()].some((taken) => taken > 0))
+    .filter(
+      (wedge) =>
+        !isThrough(wedge.extent) &&
+        (endOfDart(block.upper, wedge.id) !== null || [...wedge.intake.values()].some((taken) => taken > 0)),
+    )
     .map((wedge) => dartOn(block.name, wedge));
   for (let i = 0; i <= cuts.length; i += 1) {
     const inner = i === 0 ? (centre?.outerLeg ?? straightDown(0)) : cuts[i - 1]?.outerLeg;
@@ -51,7 +56,9 @@ export function cutPanels(
       inner,
       outer,
       drafted: { inner: { block: block.name, line: inner }, outer: { block: block.name, line: outer } },
-      darts: darts.filter((dart) => liesOn(dart, { inner, outer }, top, hem)),
+      darts: darts.filter((dart) =>
+        liesOn(dart, { inner, outer }, endOfDart(block.upper, dart.wedge)?.at.point.y ?? top, hem),
+      ),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
     const narrow = narrowAt(panel, levels, Math.max(top, topOf(block, panel)), hem);
@@ -67,8 +74,9 @@ export function cutPanels(
 /** Height below which a panel has cloth from edge to edge, mm, on a shouldered block; else no bound. */
 export function topOf({ upper }: Block, { number }: Pick<Panel, 'number'>): number {
   if (!upper) return Number.NEGATIVE_INFINITY;
-  const before = upper.ends[number - 2]?.at.point.y ?? Number.NEGATIVE_INFINITY;
-  return Math.max(before, upper.ends[number - 1]?.at.point.y ?? upper.frame.underarm.y);
+  const ends = partingEnds(upper);
+  const before = ends[number - 2]?.at.point.y ?? Number.NEGATIVE_INFINITY;
+  return Math.max(before, ends[number - 1]?.at.point.y ?? upper.frame.underarm.y);
 }
 
 const dartOn = (block: BlockName, { id, extent, innerLeg, outerLeg }: DraftedWedge): PanelDart => ({

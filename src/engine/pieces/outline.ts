@@ -39,28 +39,37 @@ export function outlineOf({ panel, inner, outer, darts, edges, shoulder }: Trued
     endOf(endPoint(edge, innerPoints), inner.trued[edge]),
     endOf(endPoint(edge, outerPoints), outer.trued[edge]),
   ];
-  const along = (edge: 'top' | 'hem'): (EdgeRow | DartLegs)[] => {
-    const [start, to] = ends(edge);
-    let from = start;
-    const rows: (EdgeRow | DartLegs)[] = [];
-    for (const { seam, a, b } of darts) {
+  const opening = (edge: 'top' | 'hem') =>
+    darts.flatMap(({ seam, a, b }) => {
       const dart = seam.a.dart;
-      if (!dart || !b || dart[edge === 'top' ? 'upper' : 'lower'] !== null) continue;
-      const legs = {
+      if (!dart || !b || dart[edge === 'top' ? 'upper' : 'lower'] !== null) return [];
+      const legs: DartLegs = {
         dart,
         inner: pointsDown(dart.innerLeg, a.top.y, a.hem.y),
         outer: pointsDown(dart.outerLeg, b.top.y, b.hem.y),
       };
-      const end = endOf(endPoint(edge, legs.inner), a[edge]);
-      rows.push(rowBetween(edge, edges[edge], from, end), legs);
-      from = endOf(endPoint(edge, legs.outer), b[edge]);
+      return [
+        {
+          legs,
+          inner: endOf(endPoint(edge, legs.inner), a[edge]),
+          outer: endOf(endPoint(edge, legs.outer), b[edge]),
+        },
+      ];
+    });
+  const along = (edge: 'top' | 'hem'): (EdgeRow | DartLegs)[] => {
+    const [start, to] = ends(edge);
+    let from = start;
+    const rows: (EdgeRow | DartLegs)[] = [];
+    for (const dart of opening(edge)) {
+      rows.push(rowBetween(edge, edges[edge], from, dart.inner), dart.legs);
+      from = dart.outer;
     }
     return [...rows, rowBetween(edge, edges[edge], from, to)];
   };
   return {
     inner: innerPoints,
     outer: outerPoints,
-    top: shoulder ? shoulderRows(panel, shoulder, ends('top')) : along('top'),
+    top: shoulder ? shoulderRows(panel, shoulder, ends('top'), opening('top')) : along('top'),
     hem: along('hem'),
   };
 }

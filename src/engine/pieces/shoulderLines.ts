@@ -2,7 +2,14 @@
 // to the side.
 
 import type { Block } from '../block/block';
-import { edgesFrom, type RestOfEdges, type UpperEdges, type UpperEnd } from '../block/shoulders/upperEdges';
+import {
+  edgesFrom,
+  endOfDart,
+  partingEnds,
+  type RestOfEdges,
+  type UpperEdges,
+  type UpperEnd,
+} from '../block/shoulders/upperEdges';
 import type { EdgeEnd } from '../edges/edgePoints';
 import type { Cubic } from '../geometry/cubic';
 import { cutCubics, type Heading, laidBetween } from '../geometry/cubicLength';
@@ -13,7 +20,7 @@ import { xAt } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
 import type { ShoulderPart } from '../terms/identity';
 import type { BlockName } from '../terms/names';
-import type { EdgeRow } from './edgeRow';
+import type { DartLegs, EdgeRow } from './edgeRow';
 
 /** How a panel meets the edges above. */
 export interface PanelShoulder {
@@ -40,16 +47,47 @@ export function panelShoulders(
     panels.flatMap(({ id, block, number }): [string, PanelShoulder][] => {
       const { upper } = blocks[block];
       if (!upper) return [];
-      const inward = upper.inward[number - 1] ?? (upper.inward.at(-1) as Point);
-      const before = upper.ends[number - 2] ?? null;
-      const behind = upper.ends[number - 1] ?? null;
-      return [[id, { upper, before, behind, inward, partings }]];
+      const ends = partingEnds(upper);
+      const before = ends[number - 2] ?? null;
+      const behind = ends[number - 1] ?? null;
+      return [[id, { upper, before, behind, inward: inwardBeyond(upper, before), partings }]];
     }),
   );
 }
 
-/** Rows from the panel's inner edge to its outer; `ends` are where its legs end, as trued. */
+/** The armhole's inward point as what lies beyond an end has it; null stands for the centre line. */
+const inwardBeyond = ({ ends, inward }: UpperEdges, end: UpperEnd | null): Point =>
+  inward[end ? ends.indexOf(end) + 1 : 0] ?? (inward.at(-1) as Point);
+
+/** A dart that opens in the edges above, and where its legs end, as trued. */
+interface TruedLegs {
+  readonly legs: DartLegs;
+  readonly inner: EdgeEnd;
+  readonly outer: EdgeEnd;
+}
+
+/** Rows from the panel's inner edge to its outer, parted by the darts that open there; `ends` are where its legs end, as trued. */
 export function shoulderRows(
+  panel: Panel,
+  shoulder: PanelShoulder,
+  [inner, outer]: readonly [EdgeEnd, EdgeEnd],
+  darts: readonly TruedLegs[],
+): (EdgeRow | DartLegs)[] {
+  const { upper, behind } = shoulder;
+  const rows: (EdgeRow | DartLegs)[] = [];
+  let [from, before, inward] = [inner, shoulder.before, shoulder.inward];
+  for (const dart of darts) {
+    const end = endOfDart(upper, dart.legs.dart.wedge);
+    if (!end) continue;
+    rows.push(...rowsBetween(panel, { ...shoulder, before, behind: end, inward }, [from, dart.inner]));
+    rows.push(dart.legs);
+    [from, before, inward] = [dart.outer, end, inwardBeyond(upper, end)];
+  }
+  return [...rows, ...rowsBetween(panel, { ...shoulder, before, behind, inward }, [from, outer])];
+}
+
+/** Rows from one end of a wedge, or an edge of the panel, to the next. */
+function rowsBetween(
   panel: Panel,
   { upper, before, behind, inward, partings }: PanelShoulder,
   [inner, outer]: readonly [EdgeEnd, EdgeEnd],
@@ -106,9 +144,10 @@ function shoulderParts(
   const [end, to] = behind?.edge === 'shoulder' ? [outer, behind.part] : [tip?.point, 1];
   if (!start || !end) return [];
   const stops = [from, ...partings.filter((part) => part > from && part < to), to];
-  const points = stops.map((part, i) =>
-    i === stops.length - 1 ? end : between(start, end, (part - from) / (to - from)),
-  );
+  const points = stops.map((part, i) => {
+    if (i === 0) return start;
+    return i === stops.length - 1 ? end : between(start, end, (part - from) / (to - from));
+  });
   return stops.slice(1).map((stop, i) => ({
     role: 'shoulder',
     shoulder: partName(stop, partings),

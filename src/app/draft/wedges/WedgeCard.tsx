@@ -108,7 +108,7 @@ export function WedgeCard({ selected, onSelect, level, onLevel }: WedgeCardProps
         <div className="wedge-numbers">
           <WedgeHead wedge={wedge} drafted={drafted} />
           <DartFields wedge={wedge} drafted={drafted} />
-          {shoulderKind(savedDraft.style) === 'shoulders' && wedge.station > -1 && !isDart(wedge) ? (
+          {shoulderKind(savedDraft.style) === 'shoulders' && wedge.station > -1 && !wedge.upper ? (
             <UpperEndFields wedge={wedge} />
           ) : null}
           <WedgeNumbers wedge={wedge} drafted={drafted} block={block} level={level} onLevel={onLevel} />

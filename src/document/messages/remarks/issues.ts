@@ -166,7 +166,7 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   shoulderNeedsSideSeam: () =>
     'The armhole is parted by the side seam, so the side panel of a shouldered block cannot be cut in one. Keep the side seam, or leave the shoulders out.',
   shoulderWedges: ({ wedgeFirst, block }) =>
-    `${wedgeFirst} has no place to end on a shouldered ${block}: one wedge ends at mid-shoulder, and each other needs a point below or, from a style file, a place of its own in neckline, shoulder or armhole, in the order of the wedges. Give it an upper point, or take it off.`,
+    `${wedgeFirst} has no place to end on a shouldered ${block}: one wedge ends at mid-shoulder, and each other needs a place of its own in neckline, shoulder or armhole, in the order of the wedges; of darts only the one nearest to the bust point may open there. Say where it ends, give it an upper point, or take it off.`,
   topAboveArmpit: ({ written, values }) =>
     `The top edge at the side stands ${written(values.over)} higher than the underarm and would cut in. Lower the top edge.`,
   garmentTooShort: ({ written, values }) =>

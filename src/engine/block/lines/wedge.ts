@@ -81,8 +81,11 @@ function linesOf(
     const axis = combine(taken, 0.5, taken, 0);
     return { axis, innerLeg: straightDown(0), outerLeg: dartLeg(axis, taken, 0.5, extent) };
   }
-  const axis = axisLine(wedge, base);
   const { upper, lower } = extent;
+  const axis =
+    base.shoulder && upper === null && lower !== null
+      ? foldFromBust(wedge, lower, base.shoulder, base)
+      : axisLine(wedge, base);
   if (upper === null || lower === null)
     return {
       axis,
@@ -91,6 +94,21 @@ function linesOf(
     };
   const fold = foldBetween({ x: xAt(axis, upper), y: upper }, { x: xAt(axis, lower), y: lower });
   return { axis: fold, ...closedLegs(fold, taken) };
+}
+
+/** The fold of a dart that opens in neckline, shoulder or armhole: straight from its end there towards the bust point. */
+function foldFromBust(
+  wedge: Wedge,
+  lower: number,
+  end: { readonly x: number; readonly y: number },
+  { levels, bustLine, open, width }: WedgeBase,
+): SmoothLine {
+  const bust = levels.find(({ name }) => name === 'bust') as Level;
+  const x = axisX(wedge, 'bust', bustLine, width.get('bust') as number, open);
+  const lean = (end.x - x) / (end.y - bust.y);
+  const xOn = (y: number): number => x + lean * (y - bust.y);
+  const [top, foot] = [end.y - BEYOND_MM, Math.max(lower, end.y + 1)];
+  return foldBetween({ x: xOn(top), y: top }, { x: xOn(foot), y: foot });
 }
 
 function unbentOf(wedge: Wedge, base: WedgeBase): Map<LevelName, number> {
@@ -145,6 +163,7 @@ function intakeLine(
   intake: ReadonlyMap<LevelName, number>,
   { levels, shoulder }: WedgeBase,
 ): SmoothLine {
+  if (shoulder && upper === null && lower !== null) return straightTo(shoulder, lower);
   const inside = levels
     .filter(
       ({ y }) =>
@@ -177,6 +196,16 @@ function intakeLine(
       ? [{ y: end.y - BEYOND_MM, value: Math.max(0, valueOn(first, second, end.y - BEYOND_MM)) }, ...knots]
       : upTo(knots, end);
   return lineThrough(whole, upper !== null || shoulder !== null, lower !== null);
+}
+
+/** What a dart with straight legs takes, from its end above down to its point, where it takes nothing. */
+function straightTo(
+  { y, intake }: { readonly y: number; readonly intake: number },
+  point: number,
+): SmoothLine {
+  const foot = Math.max(point, y + 1);
+  const top = { x: (intake * (foot - y + BEYOND_MM)) / (foot - y), y: y - BEYOND_MM };
+  return foldBetween(top, { x: 0, y: foot });
 }
 
 /** A level nearer than this below a wedge's end leaves no room for a knot of each. mm */

@@ -31,6 +31,8 @@ export interface ShoulderFrame {
 /** A wedge that runs up to neckline, shoulder or armhole, as asked for. */
 export interface AskedEnd {
   readonly wedge: string;
+  /** Whether it is a dart within a panel; else it parts two panels. */
+  readonly isDart: boolean;
   readonly edge: UpperEdge;
   /** Part of the sewn edge that lies between its start and the wedge, from the centre towards the side. */
   readonly part: number;

@@ -25,6 +25,14 @@ export interface UpperEdges {
   readonly inward: readonly Point[];
 }
 
+/** The ends of the wedges that part panels: the n-th lies behind the panel with number n. */
+export const partingEnds = ({ ends }: Pick<UpperEdges, 'ends'>): UpperEnd[] =>
+  ends.filter(({ isDart }) => !isDart);
+
+/** The end of a dart that opens in neckline, shoulder or armhole; null where it does not. */
+export const endOfDart = (upper: Pick<UpperEdges, 'ends'> | null, wedge: string): UpperEnd | null =>
+  upper?.ends.find((end) => end.isDart && end.wedge === wedge) ?? null;
+
 /** What lies from a place of the edges above to the underarm, on one panel. */
 export interface RestOfEdges {
   /** From that place to the neck point; null past it. */

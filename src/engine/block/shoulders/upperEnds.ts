@@ -24,11 +24,11 @@ interface EndingWedge {
 
 const MIDDLE: EndsAt = { edge: 'shoulder', part: 0.5 };
 
-/** Wedges that run up past the over-bust line, those that part panels first, from the bust-point line outwards. */
+/** Wedges that run up past the over-bust line, from the bust-point line outwards, of two as far the one that parts panels first. */
 const upwardWedges = (style: Style, block: BlockName): Wedge[] =>
   style.wedges
     .filter((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper)
-    .sort((a, b) => Number(isDart(a)) - Number(isDart(b)) || Math.abs(a.station) - Math.abs(b.station));
+    .sort((a, b) => Math.abs(a.station) - Math.abs(b.station) || Number(isDart(a)) - Number(isDart(b)));
 
 /** Edges in their order from the centre towards the side. */
 const ORDER = ['neckline', 'shoulder', 'armhole'] as const satisfies readonly (typeof UPPER_EDGES)[number][];
@@ -40,11 +40,13 @@ const LEAST_PART_APART = 0.15;
 
 /**
  * The wedges of a block that end above, from the centre towards the side. The one nearest to the bust-point line ends at
- * mid-shoulder where it does not say; another that does not say, or whose end does not lie between its neighbours', is refused.
+ * mid-shoulder where it does not say; another that does not say, that is a dart, or whose end does not lie between its
+ * neighbours', is refused.
  */
 export function endingWedges(style: Style, block: BlockName): { ending: EndingWedge[]; issues: Issue[] } {
   const upward = upwardWedges(style, block);
-  const [first] = upward;
+  const [main] = upward;
+  const first = upward.find((wedge) => !isDart(wedge)) ?? main;
   const issues: Issue[] = [];
   const refuse = ({ id }: Wedge): void => {
     issues.push(issue('shoulderWedges', {}, { block, wedge: id }));
@@ -52,7 +54,7 @@ export function endingWedges(style: Style, block: BlockName): { ending: EndingWe
   const ending: EndingWedge[] = [];
   for (const wedge of upward) {
     const at = wedge.endsAt ?? (wedge === first ? MIDDLE : undefined);
-    if (!at || isDart(wedge)) refuse(wedge);
+    if (!at || (isDart(wedge) && wedge !== main)) refuse(wedge);
     else ending.push({ wedge, at });
   }
   ending.sort((a, b) => a.wedge.station - b.wedge.station || (a.wedge.id < b.wedge.id ? -1 : 1));
@@ -92,7 +94,7 @@ export function askedEnds(
       const { part, sewn } = placeIn(frames[block], edge, each.at.part, meeting?.part ?? null);
       const intake =
         each === main ? mainIntake(each.wedge, body, style, shoulders, levels, sewn.point) : null;
-      return { wedge: each.wedge.id, edge, part, sewn, intake };
+      return { wedge: each.wedge.id, isDart: isDart(each.wedge), edge, part, sewn, intake };
     });
   };
   const front = of('front', []);
@@ -130,8 +132,18 @@ const inwardPoint = ({ inward, underarm }: ShoulderFrame, tip: Point): Point => 
   y: (tip.y + underarm.y) / 2,
 });
 
-/** A leg of the bust dart leans no more than this, so that it still runs up. rad */
-const MOST_LEAN_RAD = (58 * Math.PI) / 180;
+/** What a dart sized by hand opens to at a height, mm: its legs are straight from its point; undefined where no level says. */
+function byHandAt(y: number, wedge: Wedge, levels: readonly Level[]): number | undefined {
+  const { lower } = wedge;
+  const from = levels.find(({ name }) => name === lower?.from);
+  if (wedge.sizing !== 'manual' || !lower || !from) return undefined;
+  const point = from.y + lower.below;
+  const level = levels.find((each) => each.y < point && each.y > y && wedge.intake[each.name] !== undefined);
+  return level && ((wedge.intake[level.name] ?? 0) * (point - y)) / (point - level.y);
+}
+
+/** A leg of the bust dart leans no more than this, so that it still runs up; of one within a panel, whose legs are straight. rad */
+const [MOST_LEAN_RAD, MOST_DART_LEAN_RAD] = [(58 * Math.PI) / 180, (74 * Math.PI) / 180];
 
 /**
  * What the wedge nearest to the bust-point line takes where it ends, level, mm. The front's is a dart from the bust point. Where
@@ -145,6 +157,8 @@ function mainIntake(
   levels: readonly Level[],
   at: Point,
 ): number {
+  const byHand = byHandAt(at.y, wedge, levels);
+  if (byHand !== undefined) return byHand;
   const set = shoulders.intake?.[wedge.block];
   if (wedge.block === 'back') return set ?? USUAL_BACK_INTAKE_MM;
   const x = body.bustPointWidth / 2 - halfOpenAt('front', style.closure);
@@ -157,5 +171,6 @@ function mainIntake(
       ? bustDartAngle(backNeckOf(body, shoulders), side, coneAngle(wedge, style, levels))
       : dartAngle(Math.min(set, 2 * leg), leg);
   const inner = Math.atan2(at.x - x, height);
-  return Math.max(0, height * (Math.tan(Math.min(MOST_LEAN_RAD, inner + angle)) - Math.tan(inner)));
+  const most = isDart(wedge) ? MOST_DART_LEAN_RAD : MOST_LEAN_RAD;
+  return Math.max(0, height * (Math.tan(Math.min(most, inner + angle)) - Math.tan(inner)));
 }

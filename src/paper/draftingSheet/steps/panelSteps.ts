@@ -16,6 +16,7 @@ import {
   type Mark,
   type Piece,
   type Point,
+  partingEnds,
   turnsHemUp,
 } from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
@@ -75,7 +76,8 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
         rows.push([what, line, ...ys.map((y) => lengths.fromLine(y, lineY))]);
     };
     const { block, number } = first.piece;
-    const upper = seam.kind === 'wedge' ? draft.blocks?.[block].upper?.ends[number - 1] : undefined;
+    const edgesAbove = draft.blocks?.[block].upper;
+    const upper = seam.kind === 'wedge' && edgesAbove ? partingEnds(edgesAbove)[number - 1] : undefined;
     const end = upper ? lineAt(heights, upper.at.point.y) : null;
     add(texts.upperEnd(name), end ? end.name.toLowerCase() : lines.top.name, tops, end ? end.y : top);
     for (const mark of marksOn(first))
