@@ -8,6 +8,8 @@ import {
   type Measurements,
   type Piece,
   type Point,
+  type SmoothLine,
+  xAt,
 } from '../../src/engine';
 import { type DrawnBody, drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
@@ -60,6 +62,21 @@ const halfRound = ({ pieces }: Draft, block: 'front' | 'back', y: number): numbe
     .filter((piece) => piece.block === block)
     .reduce((sum, piece) => sum + spanOf(piece, y)[1] - spanOf(piece, y)[0], 0) +
   (block === 'back' ? DEFAULT_STYLE.closure.lacingGap / 2 : 0);
+
+/** The least radius of a line within 3 mm of a height, mm, by differences over 3 mm. */
+function radiusAt(line: SmoothLine, y: number): number {
+  const step = 3;
+  const radii = [-3, -2, -1, 0, 1, 2, 3].map((off) => {
+    const [above, here, below] = [-step, 0, step].map((to) => xAt(line, y + off + to)) as [
+      number,
+      number,
+      number,
+    ];
+    const [slope, bend] = [(below - above) / (2 * step), (below - 2 * here + above) / step ** 2];
+    return (1 + slope ** 2) ** 1.5 / Math.abs(bend);
+  });
+  return Math.min(...radii);
+}
 
 describe(`drafts of ${COUNT} drawn bodies, seed 1212`, DRAWN, () => {
   it('are all made', () => {
@@ -128,5 +145,30 @@ describe(`drafts of ${COUNT} drawn bodies, seed 1212`, DRAWN, () => {
       });
     });
     expect(bends.filter(Boolean).length / bends.length).toBeLessThanOrEqual(0.1);
+  });
+
+  // A leg that is upright at the waist and d away from there h higher has at most the radius of one arc through both: h²/2d.
+  it('keep bust legs as round between under-bust and waist as so short a way lets them be, to 60 mm', () => {
+    const legs = DRAFTS.flatMap(({ made }) => {
+      const [under, waist] = [heightOf(made, 'underBust'), heightOf(made, 'waist')];
+      const wedge = made.blocks?.front.wedges.find(({ station }) => station === 0);
+      if (Number.isNaN(under) || !wedge) return [];
+      return [wedge.innerLeg, wedge.outerLeg].map((leg) => {
+        const [apart, across] = [waist - under, Math.abs(xAt(leg, under) - xAt(leg, waist))];
+        const arc = apart ** 2 / (2 * across);
+        return { apart, radius: Math.min(radiusAt(leg, under), radiusAt(leg, waist)), arc };
+      });
+    });
+    const far = legs.filter(({ apart }) => apart >= 30);
+    expect(far.length).toBeGreaterThan(COUNT);
+    expect(
+      percentile(
+        far.map(({ radius }) => radius),
+        0.05,
+      ),
+    ).toBeGreaterThanOrEqual(60);
+    const reached = legs.map(({ radius, arc }) => radius / Math.min(60, arc));
+    expect(percentile(reached, 0.05)).toBeGreaterThanOrEqual(0.9);
+    expect(Math.min(...reached)).toBeGreaterThanOrEqual(0.5);
   });
 });
