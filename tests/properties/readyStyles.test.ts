@@ -32,6 +32,19 @@ describe('a ready style', () => {
   });
 });
 
+describe('an edge of a ready style', () => {
+  it.each([...NAMED_STYLES])('has no two points in one place: %s', (_, { style }) => {
+    const runs = [...BODIES.slice(0, 6), FULL_OVER_SLIM_RIBS].flatMap((body) =>
+      draft(body, style).pieces.flatMap(({ edges }) => edges.map(({ points }) => points)),
+    );
+    expect(runs.length).toBeGreaterThan(40);
+    const steps = runs.flatMap((points) =>
+      points.slice(1).map(({ x, y }, i) => Math.hypot(x - (points[i]?.x ?? x), y - (points[i]?.y ?? y))),
+    );
+    expect(Math.min(...steps)).toBeGreaterThan(1e-6);
+  });
+});
+
 describe('what a cutter would redraw', () => {
   const WOMEN = drawBodies(60, 77).map(withShoulders);
 

@@ -5,7 +5,6 @@ import {
   type BlockName,
   type Draft,
   inches,
-  isDart,
   type Shoulders,
   type Side,
   type Style,
@@ -67,9 +66,9 @@ function withNumber<Of extends object>(of: Of, name: keyof Of, mm: number | null
   return (mm === null ? others : { ...others, [name]: mm }) as Of;
 }
 
-/** Whether a wedge of one half's block runs through both edges, so that it can end at mid-shoulder. */
+/** Whether a wedge or a dart of one half's block runs up to its top edge, so that it can end in the shoulder. */
 export const wedgeRunsUp = (style: Style, side: Side, block: BlockName): boolean =>
-  wedgesOf(style, side).some((wedge) => wedge.block === block && wedge.station > -1 && !isDart(wedge));
+  wedgesOf(style, side).some((wedge) => wedge.block === block && wedge.station > -1 && !wedge.upper);
 
 /** Nearer the waist than this a hem leaves no room for a dart to end above it (common practice, no source). mm */
 const ROOM_BELOW_WAIST = inches(2.5);

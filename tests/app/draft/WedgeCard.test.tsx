@@ -2,7 +2,8 @@ import { screen, within } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
 import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
-import { inches } from '../../../src/engine';
+import { changeStyle, DEMO_BOOK, NAMED_STYLES, wedgeShortNameOf } from '../../../src/document';
+import { inches, type Style } from '../../../src/engine';
 import { onTable } from '../withStore';
 
 function Card() {
@@ -70,5 +71,21 @@ describe('the wedge card', () => {
     expect(screen.queryByRole('button', { name: 'Add a front wedge' })).toBeNull();
     const front = screen.getByRole('heading', { name: 'Front wedges' }).parentElement as HTMLElement;
     expect(within(front).getAllByRole('button')).toHaveLength(6);
+  });
+
+  it('says where a bust dart opens above, and turns it to another edge', async () => {
+    const style = NAMED_STYLES.get('darted-bodice')?.style as Style;
+    const { user, client } = onTable(
+      <Card />,
+      changeStyle(DEMO_BOOK, () => style),
+    );
+    const [dart] = style.wedges;
+    const names = screen.getAllByRole('button', { pressed: false });
+    await user.click(
+      names.find(({ textContent }) => textContent === wedgeShortNameOf(dart?.id ?? '', style)) as HTMLElement,
+    );
+    expect(screen.getByRole('radio', { name: 'Armhole' })).toBeChecked();
+    await user.click(screen.getByRole('radio', { name: 'Shoulder' }));
+    expect(client().drafts[0]?.style.wedges[0]?.endsAt?.edge).toBe('shoulder');
   });
 });

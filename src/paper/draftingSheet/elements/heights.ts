@@ -59,7 +59,11 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
         name: upperEndName(end, block, lengths),
         y: end.at.point.y,
       })),
-      ...wedges.flatMap((wedge) => turnsOf(wedge, bust, lengths)),
+      ...wedges.flatMap((wedge) => {
+        // A dart has no leg above the edge that it opens in.
+        const end = edges?.ends.find(({ wedge: id, isDart }) => isDart && id === wedge.id)?.at.point.y;
+        return turnsOf(wedge, bust, lengths).filter(({ y }) => end === undefined || y >= end);
+      }),
       // Above the bust line the side line is rounded off as the legs are.
       ...sideSeam.ys
         .filter((y) => y < bust)
