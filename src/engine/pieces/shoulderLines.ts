@@ -12,7 +12,7 @@ import {
 } from '../block/shoulders/upperEdges';
 import type { EdgeEnd } from '../edges/edgePoints';
 import type { Cubic } from '../geometry/cubic';
-import { cutCubics, type Heading, laidBetween } from '../geometry/cubicLength';
+import { cubicsLength, cutCubics, type Heading, laidBetween } from '../geometry/cubicLength';
 import { at as elementAt } from '../geometry/lists';
 import { between, type Point } from '../geometry/point';
 import { pointsAlong } from '../geometry/polyline';
@@ -164,6 +164,9 @@ function partName(end: number, partings: readonly number[]): ShoulderPart {
   return end === 1 ? 'tip' : 'middle';
 }
 
+/** The least length of a curve that is turned at its end, mm. Our own bound, no source. */
+const LEAST_CURVE_MM = 6;
+
 function armholePart(
   curve: readonly Cubic[],
   before: UpperEnd | null,
@@ -176,7 +179,10 @@ function armholePart(
       points: pointsThrough(curve),
       sewnDistance: [outer.sewnDistance, outer.sewnDistance],
     };
-  const { before: cubics } = cutCubics(curve, partOfRest(before, behind));
+  const { before: cut } = cutCubics(curve, partOfRest(before, behind));
+  const tail = cut.at(-1);
+  // Just past the inward point there is no room for a curve of its own.
+  const cubics = tail && cut.length > 1 && cubicsLength([tail]) < LEAST_CURVE_MM ? cut.slice(0, -1) : cut;
   const last = elementAt(cubics, cubics.length - 1);
   const first = cubics[0] ?? last;
   const leaving: Heading = {

@@ -49,7 +49,7 @@ const FROM_TOP: Style = {
 const CASES: readonly [name: string, style: Style, at: ClosedAt, darts: number][] = [
   ['darts to the waist, at the hem', named('darted-bodice'), 'hem', 4],
   ['darts to the waist, at the waist, which is the hem', named('darted-bodice'), 'waist', 4],
-  ['darts to the waist, at the top', named('darted-bodice'), 'top', 0],
+  ['darts to the waist, at the top', named('darted-bodice'), 'top', 1],
   ['darts to the hem, at the hem', named('basque-bodice'), 'hem', 2],
   ['darts to the hem, at the waist', named('basque-bodice'), 'waist', 2],
   ['darts from the top edge, at the top', FROM_TOP, 'top', 2],
