@@ -13,8 +13,13 @@ const plus = (name: keyof typeof MEAN_BODY, by: number): Partial<Measurements> =
   [name]: (MEAN_BODY[name] ?? 0) + by,
 });
 
-const pull = ({ figures }: Worn): number =>
-  figures.regions.find(({ band, part }) => band === 'underBustToWaist' && part === 'side')?.stretch ?? 0;
+const GIRTHS = ['overBust', 'bust', 'underBust', 'waist', 'hip'] as const;
+const scaled = (part: number): Partial<Measurements> =>
+  Object.fromEntries(GIRTHS.map((name) => [name, part * (MEAN_BODY[name] ?? 0)]));
+
+const stretch = ({ figures }: Worn, inBand: string, inPart: string): number =>
+  figures.regions.find(({ band, part }) => band === inBand && part === inPart)?.stretch ?? 0;
+const pull = (each: Worn): number => stretch(each, 'underBustToWaist', 'side');
 const rise = ({ figures }: Worn, level: string, part: string): number =>
   figures.marks.find((mark) => mark.level === level && mark.part === part)?.rise ?? 0;
 const gape = ({ figures }: Worn, edge: string): number =>
@@ -53,11 +58,30 @@ describe('a fault of the draft', () => {
     expect(pull(small) - pull(right)).toBeGreaterThan(NOISE_PERCENT);
   });
 
+  it('shows as marks off their level when the bust points are drafted low', () => {
+    const low = worn(plus('neckToBust', 25));
+    expect(rise(right, 'bust', 'front') - rise(low, 'bust', 'front')).toBeGreaterThan(NOISE_MM);
+    expect((low.figures.apex ?? 0) - (right.figures.apex ?? 0)).toBeGreaterThan(NOISE_MM);
+  });
+
+  it('shows as a hem that pulls when the hip is small', () => {
+    const small = worn(plus('hip', -90));
+    const below = stretch(small, 'belowWaist', 'front') - stretch(right, 'belowWaist', 'front');
+    expect(below).toBeGreaterThan(NOISE_PERCENT);
+  });
+
+  it('shows above the bust when all girths are 2 or 8 % off', () => {
+    const [far, small, large, wide] = [0.92, 0.98, 1.02, 1.08].map((part) => worn(scaled(part)));
+    if (!far || !small || !large || !wide) throw new Error('all four were worn');
+    const pulled = [far, small, right, large].map((each) => stretch(each, 'aboveBust', 'front'));
+    for (const [i, value] of pulled.slice(1).entries())
+      expect((pulled[i] ?? 0) - value).toBeGreaterThan(NOISE_PERCENT);
+    // Far too large the cloth is slack there already, and stands off.
+    expect(wide.figures.standOff - right.figures.standOff).toBeGreaterThan(NOISE_MM);
+  });
+
   it('makes the score of a garment 4 % too small or too large worse', () => {
-    const girths = ['overBust', 'bust', 'underBust', 'waist', 'hip'] as const;
-    for (const part of [0.96, 1.04]) {
-      const scaled = Object.fromEntries(girths.map((name) => [name, part * (MEAN_BODY[name] ?? 0)]));
-      expect(worn(scaled).figures.score - right.figures.score).toBeGreaterThan(0.1);
-    }
+    for (const part of [0.96, 1.04])
+      expect(worn(scaled(part)).figures.score - right.figures.score).toBeGreaterThan(0.1);
   });
 });
