@@ -49,8 +49,16 @@ it('sews the draft, is turned and read, and saves a picture', async () => {
   expect(new TextDecoder().decode(bytes.subarray(1, 4))).toBe('PNG');
   // A picture of one colour is far smaller.
   expect(bytes.length).toBeGreaterThan(20_000);
+
+  // A worst place leads to the number that cures it, and the garment can be had beside the table there.
+  await part.getByRole('button', { name: 'Go to the bust wedge at the under-bust' }).click();
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.closest('tr')?.querySelector('th')?.textContent))
+    .toBe('Under-bust');
+  await page.getByRole('button', { name: 'See it as worn' }).click();
+  await page.getByRole('region', { name: 'As worn' }).locator('canvas').waitFor({ timeout: 60_000 });
   expectQuiet(visitor);
-}, 120_000);
+}, 180_000);
 
 it('draws a still without WebGL', async () => {
   const visitor = await visit('measure', { viewport: { width: 390, height: 844 } });
