@@ -29,7 +29,7 @@ export type { LayFault, LayPlan } from './layPlan/plan';
 export { startLay } from './layPlan/startLay';
 export { isCutOnce } from './making/layers';
 export { makingCsv } from './making/makingCsv';
-export { makingList } from './making/makingList';
+export { type MakingList, makingList } from './making/makingList';
 export { MAKING_SOURCES, type MakingSection, makingSections, WORKSHOP_CARE } from './making/makingSections';
 export { amountOf, makingNames, makingText } from './making/makingText';
 export {

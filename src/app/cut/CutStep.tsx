@@ -1,4 +1,5 @@
-// The Cut step: the panels with their allowances as they lie on paper, the choice of paper, the print and the other files.
+// The Cut step: the panels as they lie on paper, the lay plan or the making list, and beside them the choices of the print and
+// the other files.
 
 import { Suspense, useEffect } from 'react';
 import { wantsReading } from '../../document';
@@ -7,11 +8,13 @@ import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
 import { useDraft, useOpen } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
+import { CutViews, useCutViews } from './CutViews';
 import { choose, type Medium, useCutChoices } from './choices/cutChoices';
 import { awaitsReading, usePlanInput } from './choices/usePlanInput';
 import { DraftingSheetCard } from './DraftingSheetCard';
 import { FilesCard } from './FilesCard';
 import { MakingCard } from './MakingCard';
+import { MakingSummary } from './MakingSummary';
 import { PagePrint, ProjectorPrint, SheetsPrint } from './media/media';
 import { PatternChoices } from './PatternChoices';
 import { PrinterCard } from './PrinterCard';
@@ -32,8 +35,9 @@ export function CutStep() {
   const { medium } = useCutChoices();
   const input = usePlanInput();
   useEffect(() => {
-    if (takeMockup()) choose({ kind: 'mockup' });
+    if (takeMockup()) choose({ kind: 'mockup', view: 'panels' });
   }, []);
+  const { views, view } = useCutViews(input);
   const Print = PRINTS[medium];
   // The card of the print already links to cautions that are not read yet, so the list leaves them out.
   const reportedIssues = awaitsReading(input) ? issues.filter((issue) => !wantsReading(issue)) : issues;
@@ -54,14 +58,25 @@ export function CutStep() {
             <PrintsCard />
           </>
         }
+        views={<CutViews views={views} view={view} />}
+        isDrawn={view === 'panels'}
         below={
           <>
-            {input.draft.pieces.length > 0 && !input.mockup ? (
-              <Suspense fallback={null}>
-                <LayCard input={input} />
-              </Suspense>
+            {views.includes('lay') ? (
+              <div className="cut-view" hidden={view !== 'lay'}>
+                <Suspense fallback={null}>
+                  <LayCard input={input} />
+                </Suspense>
+              </div>
             ) : null}
-            <MakingCard input={input} />
+            {views.includes('making') ? (
+              <>
+                <div className="cut-view" hidden={view !== 'making'}>
+                  <MakingCard input={input} />
+                </div>
+                {view === 'making' ? null : <MakingSummary input={input} />}
+              </>
+            ) : null}
           </>
         }
       />

@@ -1,14 +1,12 @@
 // The card of the making list: what to cut, buy and make for the open draft, computed from the workshop's own figures.
 
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
 import { MAKING } from '../../document';
 import {
   amountOf,
   type MakingSection,
   makingCsv,
-  makingList,
   makingNames,
-  makingSections,
   makingText,
   type PlanInput,
   WORKSHOP_CARE,
@@ -16,22 +14,19 @@ import {
 import { download } from '../components/download';
 import { Checkbox } from '../components/fields/Checkbox';
 import { fileName } from '../components/fileName';
-import { makingFor, printMaking, useMakingChoices } from './choices/makingChoices';
+import { printMaking, useMakingChoices } from './choices/makingChoices';
 import { refusalOf } from './choices/usePlanInput';
 import { MakingForm } from './MakingForm';
+import { useMaking } from './useMaking';
 
 /** Marks the file as UTF-8: some spreadsheets read fractions and names wrong without it. */
 const BYTE_ORDER_MARK = '\ufeff';
 
 export function MakingCard({ input }: { input: PlanInput }) {
   const choices = useMakingChoices();
-  const { draft, client, savedDraft } = input;
+  const { client, savedDraft } = input;
   const { unit } = client;
-  const settings = makingFor(choices, unit);
-  const sections = useMemo(
-    () => makingSections(makingList(draft, savedDraft.style, settings), settings, unit),
-    [draft, savedDraft.style, settings, unit],
-  );
+  const { sections } = useMaking(input);
   const [outcome, setOutcome] = useState<'copied' | 'notCopied' | null>(null);
   const names = makingNames(input);
   const refused = refusalOf(input) !== null;

@@ -19,10 +19,14 @@ import type { Printer } from '../../storage/printers';
 
 export type Medium = 'sheets' | 'page' | 'projector';
 
+/** What the Cut step shows beside the choices. */
+export type CutView = 'panels' | 'lay' | 'making';
+
 /** The pattern of the garment, or a mock-up to fit it by. */
 type PrintKind = 'pattern' | 'mockup';
 
 export interface CutChoices {
+  readonly view: CutView;
   readonly medium: Medium;
   readonly kind: PrintKind;
   /** Allowance of a mock-up on every edge, mm. */
@@ -44,6 +48,7 @@ export interface CutChoices {
 }
 
 export const useCutChoices = create<CutChoices>()(() => ({
+  view: 'panels',
   medium: 'sheets',
   kind: 'pattern',
   mockupAllowance: MOCKUP_ALLOWANCE_MM,

@@ -1,4 +1,4 @@
-// The frame of every medium: the drawing of the print, or why there is none, with the cards around it.
+// The frame of every medium: the drawing of the print, or why there is none, with the cards around it and what is shown in its place.
 
 import type { ReactNode } from 'react';
 import { CUT } from '../../../document';
@@ -11,7 +11,11 @@ export interface SurroundingCards {
   readonly choices: ReactNode;
   /** Cards under the choice of paper, beside the drawing. */
   readonly beside: ReactNode;
-  /** Cards under the drawing. */
+  /** The choice of what is shown. */
+  readonly views: ReactNode;
+  /** Whether the drawing is what is shown. */
+  readonly isDrawn: boolean;
+  /** What is shown in place of the drawing, and what stands under either. */
   readonly below: ReactNode;
 }
 
@@ -20,11 +24,14 @@ interface PrintFrameProps extends SurroundingCards, Omit<PrintCardProps, 'choice
   readonly drawing: ReactNode | null;
 }
 
-export function PrintFrame({ drawing, children, beside, below, ...print }: PrintFrameProps) {
+export function PrintFrame({ drawing, children, beside, views, isDrawn, below, ...print }: PrintFrameProps) {
   return (
     <>
       <div className="plan">
-        {drawing ?? <NoPlan refusal={print.refusal} />}
+        {views}
+        <div className="cut-view panels-view" hidden={!isDrawn}>
+          {drawing ?? <NoPlan refusal={print.refusal} />}
+        </div>
         {below}
       </div>
       <div className="side">

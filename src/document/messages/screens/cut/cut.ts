@@ -9,6 +9,11 @@ const PDF = {
 };
 
 export const CUT = catalogue({
+  views: {
+    label: 'What is shown',
+    each: { panels: 'Panels on paper', lay: 'Lay plan', making: 'Making list' },
+  },
+
   allowances: {
     title: 'Seam allowances',
     hint: 'None on an edge that is bound; none at centre front on a fold.',

@@ -4,6 +4,12 @@ import { catalogue } from '../../catalogue';
 
 export const MAKING = catalogue({
   title: 'Making list',
+  summary: {
+    title: 'Making list in short',
+    whole: 'The whole list',
+    bones: 'Bones',
+    eyelets: 'Eyelets',
+  },
   printed: 'Print it behind the sheets, with the eyelets and bones on the panels',
   copy: 'Copy as text',
   copied: 'Copied.',
