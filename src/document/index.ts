@@ -236,4 +236,5 @@ export {
 } from './statistics/sizeChart';
 export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
-export { parseLength } from './units/parseLength';
+export { type ParsedLength, parseLength } from './units/parseLength';
+export { parsePercent } from './units/parsePercent';

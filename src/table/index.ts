@@ -11,6 +11,7 @@ export type { NewWedge } from './view/AddGuide';
 export type { PointedOut } from './view/closedUp/ClosedPart';
 export { ClosedUp } from './view/closedUp/ClosedUp';
 export type { SeamLengths } from './view/closedUp/SeamLengthTexts';
+export type { SeamMark } from './view/closedUp/SeamMarks';
 export type { EdgePull, Picked } from './view/closedUp/useEdgePull';
 export { DraftCanvas } from './view/DraftCanvas';
 export { GarmentSketch, type SketchFrame } from './view/GarmentSketch';

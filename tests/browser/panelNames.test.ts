@@ -45,7 +45,7 @@ describe.each(SIZES)('names of panels at $width', (viewport) => {
     const names = await namesOn(page);
     expect(names).toHaveLength(6);
     expect(names.filter(({ inside, meets }) => !inside || meets.length > 0)).toEqual([]);
-    expect(names.every(({ lines }) => lines === (viewport.width > 760 ? 1 : 2))).toBe(true);
+    expect(names.every(({ lines }) => lines === (viewport.width > 1359 ? 1 : 2))).toBe(true);
   });
 
   it('lie on their panels word by word, left and right apart', async () => {

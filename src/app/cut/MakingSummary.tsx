@@ -17,7 +17,7 @@ export function MakingSummary({ input }: { input: PlanInput }) {
     { item: TEXTS.eyelets, amount: eyelets },
   ].filter(({ amount }) => amount > 0);
   const measured = sections
-    .filter(({ kind }) => kind === 'trimmings' || kind === 'cloth')
+    .filter(({ kind }) => kind === 'trimmings')
     .flatMap(({ lines }) => lines.map((line) => ({ item: line.item, amount: amountOf(line, unit) })));
   return (
     <section className="making-summary" aria-label={TEXTS.title}>

@@ -41,6 +41,7 @@ export function SafetyCard() {
       ) : (
         <p>{TEXTS.waistNotTakenIn}</p>
       )}
+      <p className="hint">{TEXTS.howTyped}</p>
       {ease.underBust < 0 ? (
         <p>
           {TEXTS.ribsTakenIn} <b>{written(-ease.underBust)}</b>

@@ -30,6 +30,7 @@ import { sayOpenDarts } from './openDarts';
 import { PanelWidths } from './PanelWidths';
 import { ProofTable } from './ProofTable';
 import { edgeContinuity, girthProof, type Pointer, placeOfDart, placeOfSeam, seamWalk } from './proofs';
+import { seamMarks } from './seamMarks';
 
 const Fittings = lazyPart(async () => (await import('./fittings/Fittings')).default);
 const AsWorn = lazyPart(async () => (await import('../worn/AsWorn')).default);
@@ -134,6 +135,7 @@ export function FitStep() {
           at={at}
           pointedOut={shownPlace}
           lengths={lengthsOn(shownPlace, draft, unit)}
+          marks={seamMarks(seams)}
           nameOf={pieceLabel}
           onPick={pick}
           unaltered={unaltered ? sameHalves(unaltered, draft) : null}

@@ -16,6 +16,9 @@ import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './paths';
 
+/** Width of a letter for its size, in the mean of a name. */
+const LETTER = 0.62;
+
 interface BlockDrawingProps {
   readonly block: Block;
   readonly draft: Draft;
@@ -72,9 +75,16 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
         const [a, b] = [inner, outer].map((row) => row.find((point) => point.y >= y) ?? piece.grain[0]);
         if (!a || !b) return null;
         const middle = place({ x: (a.x + b.x) / 2, y });
+        const name = nameOf(piece);
+        // Word by word where the name in one line would run into the next panel's.
+        const lines = name.length * LETTER * textMm <= Math.abs(b.x - a.x) ? [name] : name.split(' ');
         return (
-          <text key={piece.id} className="panel-name" x={middle.x} y={middle.y} fontSize={textMm}>
-            {nameOf(piece)}
+          <text key={piece.id} className="panel-name" y={middle.y} fontSize={textMm}>
+            {lines.map((line, i) => (
+              <tspan key={line} x={middle.x} dy={i === 0 ? 0 : '1.1em'}>
+                {line}
+              </tspan>
+            ))}
           </text>
         );
       })}

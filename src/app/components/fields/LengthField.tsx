@@ -6,7 +6,9 @@ import {
   formatLength,
   lengthFaultSentence,
   outsideSpanSentence,
+  type ParsedLength,
   parseLength,
+  parsePercent,
   plainLength,
   type Unit,
 } from '../../../document';
@@ -37,6 +39,8 @@ export interface LengthFieldProps {
   readonly compact?: boolean;
   /** What the field can take, mm; beyond it the value is not shown but said. */
   readonly span?: readonly [least: number, most: number];
+  /** What it may also be written as a part of, in per cent, mm: "-7 %". */
+  readonly partOf?: number;
   /** Name under which a text that cannot be read is kept while another step is in view. */
   readonly remember?: string;
   /** Shows a value in passing. */
@@ -100,8 +104,7 @@ export function LengthField(props: LengthFieldProps) {
 
   const read = (next: string): void => {
     allSelected.current = false;
-    const parsed =
-      next.trim() === '' && optional ? { ok: true as const, mm: null } : parseLength(next, unit, { signed });
+    const parsed = readLength(next, props);
     const wrong = parsed.ok ? outside(parsed.mm, span, unit) : lengthFaultSentence(parsed, unit);
     const mm = parsed.ok && wrong === null ? within(parsed.mm, span) : undefined;
     setTyped({ text: next, mm, unit, open: true });
@@ -196,8 +199,20 @@ export function LengthField(props: LengthFieldProps) {
   );
 }
 
+/** What a text means in the field: nothing where it may be empty, a part of `partOf`, or a length. */
+function readLength(
+  text: string,
+  { unit, optional = false, signed = false, partOf }: LengthFieldProps,
+): ParsedLength | { readonly ok: true; readonly mm: null } {
+  if (optional && text.trim() === '') return { ok: true, mm: null };
+  const part = partOf === undefined ? null : parsePercent(text, partOf);
+  return part === null || (part < 0 && !signed)
+    ? parseLength(text, unit, { signed })
+    : { ok: true, mm: part };
+}
+
 /** The signs and words of units; whatever other letters stand there, no unit of the field's own belongs behind them. */
-const UNIT_NAMED = /[\p{L}"'\u2018\u2019\u201c\u201d\u2032\u2033]/u;
+const UNIT_NAMED = /[\p{L}%"'\u2018\u2019\u201c\u201d\u2032\u2033]/u;
 
 /** A computed length to the nearest line of the tape: 1/16 in or 1 mm. Showing it so changes nothing that is kept. */
 const onTape = (mm: number, unit: Unit): number => {

@@ -102,7 +102,11 @@ interface Written {
   readonly level: LevelName;
   readonly unit: Unit;
   readonly ease: number;
+  /** Girth of the body, mm. */
+  readonly bodyMm: number;
   readonly body: string;
+  /** What part of the body the ease takes in, in per cent; null where it takes nothing in. */
+  readonly takenIn: string | null;
   /** What the tape reads round the closed garment, cloth and opening; or where the level lies outside of it. */
   readonly sewn: string | null;
   /** What that is called. */
@@ -131,6 +135,8 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
     level: row.level,
     unit,
     ease: row.ease,
+    bodyMm: row.bodyGirth,
+    takenIn: row.ease < 0 && row.bodyGirth > 0 ? ((-100 * row.ease) / row.bodyGirth).toFixed(1) : null,
     body: write(row.bodyGirth),
     sewn: finished && write(finished.girth),
     sewnAs: sewnWord(style.closure),
@@ -213,7 +219,7 @@ function Sewn({ level, sewn, sewnAs, along, outside, altered, off }: Written) {
   );
 }
 
-function EaseField({ level, ease, unit, refused }: Written) {
+function EaseField({ level, ease, bodyMm, unit, refused }: Written) {
   const edit = useStyleNumber();
   return (
     <div className="ease">
@@ -227,6 +233,7 @@ function EaseField({ level, ease, unit, refused }: Written) {
         label={TEXTS.easeAt({ level })}
         value={ease}
         unit={unit}
+        partOf={bodyMm}
         refused={refused}
         {...edit({ code: 'easeSet', level }, (style, mm) => ({
           ...style,
@@ -237,11 +244,12 @@ function EaseField({ level, ease, unit, refused }: Written) {
   );
 }
 
-/** The body's girth, and what was taken in from the bust. */
-function Taken({ body, wedges, side }: Written) {
+/** The body's girth, by what part of it the garment is smaller, and what was taken in from the bust. */
+function Taken({ body, takenIn, wedges, side }: Written) {
   return (
     <p className="taken-by">
       <span>{TEXTS.body({ length: body })}</span>
+      {takenIn === null ? null : <span title={TEXTS.percentToo}>{TEXTS.takenIn({ percent: takenIn })}</span>}
       {wedges === '' ? null : (
         <>
           <span>{TEXTS.wedges({ length: wedges })}</span>

@@ -75,26 +75,20 @@ function Rows({ backup, compared, onDone }: RestorePreviewProps & { readonly com
       </p>
       {backup.isPart ? <p className="said">{BACKUP.isPart}</p> : null}
       <ul>
-        {clients.map((row) => (
-          <Row
-            key={row.part.id}
-            row={row}
-            chosen={chosenClients.get(row.part.id)}
-            choose={(how) => chooseClient(row.part.id, how)}
-            faulty={backup.faulty.get(row.part.id)}
-            says={clientSentence(row)}
-          />
-        ))}
-        {styles.map((row) => (
-          <Row
-            key={row.part.id}
-            row={row}
-            chosen={chosenStyles.get(row.part.id)}
-            choose={(how) => chooseStyle(row.part.id, how)}
-            faulty={backup.faulty.get(row.part.id)}
-            says={styleSentence(row)}
-          />
-        ))}
+        <ChoiceRows
+          rows={clients}
+          sentence={clientSentence}
+          chosen={chosenClients}
+          choose={chooseClient}
+          faulty={backup.faulty}
+        />
+        <ChoiceRows
+          rows={styles}
+          sentence={styleSentence}
+          chosen={chosenStyles}
+          choose={chooseStyle}
+          faulty={backup.faulty}
+        />
         {backup.lost.map((part, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: nothing else tells them apart, and the list never changes
           <li key={i}>
@@ -147,6 +141,30 @@ function useChoices(first: readonly string[]): [Choices, (id: string, how: Resto
     setChosen(next);
   };
   return [chosen, choose];
+}
+
+interface ChoiceRowsProps<Part extends BackedUpClient | BackedUpStyle> {
+  readonly rows: readonly Part[];
+  /** What is said behind the name of a part. */
+  readonly sentence: (part: Part) => string;
+  readonly chosen: Choices;
+  readonly choose: (id: string, how: RestoreHow | null) => void;
+  readonly faulty: Backup['faulty'];
+}
+
+/** The clients of a backup, or its styles, a row each. */
+function ChoiceRows<Part extends BackedUpClient | BackedUpStyle>(props: ChoiceRowsProps<Part>) {
+  const { rows, sentence, chosen, choose, faulty } = props;
+  return rows.map((row) => (
+    <Row
+      key={row.part.id}
+      row={row}
+      chosen={chosen.get(row.part.id)}
+      choose={(how) => choose(row.part.id, how)}
+      faulty={faulty.get(row.part.id)}
+      says={sentence(row)}
+    />
+  ));
 }
 
 interface RowProps {

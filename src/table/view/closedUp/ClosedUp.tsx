@@ -18,6 +18,7 @@ import { pathThrough } from '../paths';
 import { fitNames, type PlacedPart } from './ClosedName';
 import { ClosedPart, type PointedOut } from './ClosedPart';
 import { type SeamLengths, SeamLengthTexts } from './SeamLengthTexts';
+import { type SeamMark, SeamMarks } from './SeamMarks';
 import { type EdgePull, type Picked, useEdgePull } from './useEdgePull';
 
 interface ClosedUpProps {
@@ -26,6 +27,8 @@ interface ClosedUpProps {
   readonly pointedOut: PointedOut | null;
   /** Written beside the edges of the seam that is pointed out; null where none is. */
   readonly lengths: SeamLengths | null;
+  /** Drawn over the seams. */
+  readonly marks: readonly SeamMark[];
   readonly nameOf: (piece: Piece) => string;
   /** Is called when a seam or a closed dart is pressed. The rows of the proof do the same for the keyboard. */
   readonly onPick: (picked: Picked) => void;
@@ -36,7 +39,12 @@ interface ClosedUpProps {
 
 const ROOM_MM = 14;
 
+<<<<<<< HEAD
 export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, unaltered, pull }: ClosedUpProps) {
+=======
+export function ClosedUp(props: ClosedUpProps) {
+  const { draft, at, pointedOut, lengths, marks, nameOf, onPick, earlier, pull } = props;
+>>>>>>> 745316f (Mark seams in the drawing, read the ease in per cent, and read the contrast of texts from pixels)
   const { pieces, halves } = draft;
   const placed = useMemo(
     () => placedParts(pieces, halves ? closeUpWhole(halves, at) : closeUp(pieces, at), at),
@@ -70,7 +78,12 @@ export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, unalt
           name={nameOf(each.piece)}
         />
       ))}
+<<<<<<< HEAD
       {unaltered ? <UnalteredPanels placed={placed} unaltered={unaltered} /> : null}
+=======
+      {earlier ? <EarlierLines placed={placed} earlier={earlier} /> : null}
+      <SeamMarks placed={placed} marks={marks} at={at} />
+>>>>>>> 745316f (Mark seams in the drawing, read the ease in per cent, and read the contrast of texts from pixels)
       {pointedOut?.kind === 'seam' && lengths ? (
         <SeamLengthTexts placed={placed} seam={pointedOut} lengths={lengths} />
       ) : null}

@@ -94,6 +94,9 @@ export const CANVAS = catalogue({
     off: ({ difference }: { difference: string }) => `${difference} off`,
     heads: { ease: 'Ease' },
     body: ({ length }: { length: string }) => `body ${length}`,
+    /** By what part of the body the garment is smaller. */
+    takenIn: ({ percent }: { percent: string }) => `less ${percent} %`,
+    percentToo: 'The ease can be typed in per cent of the body too, as -7 %.',
     ease: 'ease',
     /** Of a girth whose row opens when it is pressed. */
     open: ({ level, sewn }: AtLevel & { sewn: string }) =>

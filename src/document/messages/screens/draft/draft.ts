@@ -139,6 +139,8 @@ export const DRAFT = catalogue({
     unmeasuredWaistTakenIn: 'The waist is to be taken in by',
     afterUnmeasuredWaist: '; it is not measured yet.',
     waistNotTakenIn: 'The waist is not taken in.',
+    howTyped:
+      'It is typed as the ease at the waist, beside the table: as a length, or in per cent of the body as -7 %.',
     /** A length follows, then `afterRibs`. */
     ribsTakenIn: 'The ribs at the under-bust are taken in by',
     afterRibs: ({ percent }: { percent: string | null }) =>
