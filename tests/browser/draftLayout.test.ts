@@ -1,4 +1,4 @@
-// The Draft step's layout: what is needed every day is in view, few stops of Tab, and a finger that scrolls changes nothing.
+// What is needed every day is in view; on Draft also few stops of Tab, and a finger that scrolls changes nothing.
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -31,6 +31,33 @@ const DAILY = [
   '.level-chips button',
   '.inspector-foot button',
 ].join(', ');
+
+describe('the other steps', () => {
+  it.each([
+    { width: 1440, height: 900 },
+    { width: 1024, height: 768 },
+  ])('have in view what they are used for, $width × $height', async (viewport) => {
+    const { page } = await visit('fit', { viewport });
+    await page.locator('.closed-up').waitFor();
+    const inView = async (selector: string): Promise<void> => {
+      await page.locator(selector).first().waitFor();
+      expect(await outOfView(page, selector), selector).toEqual([]);
+    };
+    for (const selector of ['.closed-up', '.fit-views label', '.held label', '.headline h2', '.next a'])
+      await inView(selector);
+    await page.getByRole('link', { name: 'Cut', exact: true }).click();
+    const cut = ['.plan-drawing', '.cut-step .plan label', '.making-summary dd', '.paper-card .primary'];
+    for (const selector of [...cut, '.paper-card select']) await inView(selector);
+    for (const view of ['Lay plan', 'Making list']) {
+      await page.getByText(view, { exact: true }).first().click();
+      await page.getByRole('radio', { name: view }).and(page.locator(':checked')).waitFor();
+      await inView('.paper-card .primary');
+    }
+    await page.getByRole('region', { name: 'Making list', exact: true }).waitFor();
+    const beyond = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight);
+    expect(beyond).toBeLessThanOrEqual(0);
+  });
+});
 
 describe('the layout of Draft', () => {
   it.each([

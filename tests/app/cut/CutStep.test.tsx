@@ -297,3 +297,23 @@ describe('the Cut step for a projector', () => {
     expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-projector.pdf');
   }, 30_000);
 });
+
+describe('what the Cut step shows', () => {
+  it('is the panels, the lay plan or the making list, with the list in short beside the first two', async () => {
+    const { user, container } = onTable(<CutStep />);
+    const drawing = container.querySelector('.plan-drawing') as Element;
+    const short = within(screen.getByRole('region', { name: 'Making list in short' }));
+    expect(short.getByText('Eyelets').parentElement).toHaveTextContent('Eyelets26');
+    expect(screen.queryByRole('region', { name: 'Making list' })).toBeNull();
+    await user.click(short.getByRole('button', { name: 'The whole list' }));
+    expect(screen.getByRole('region', { name: 'Making list' })).toBeVisible();
+    expect(screen.queryByRole('region', { name: 'Making list in short' })).toBeNull();
+    expect(drawing.closest('[hidden]')).not.toBeNull();
+    await user.click(screen.getByRole('radio', { name: 'Lay plan' }));
+    expect(await screen.findByRole('region', { name: 'Lay plan' })).toBeVisible();
+    // a mock-up is not laid on cloth
+    await user.click(screen.getByRole('radio', { name: 'Mock-up' }));
+    expect(screen.queryByRole('radio', { name: 'Lay plan' })).toBeNull();
+    expect(screen.getByRole('radio', { name: 'Panels on paper' })).toBeChecked();
+  });
+});

@@ -1,4 +1,5 @@
 import { cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { finishedGirth } from '../../../src/app/components/girthWords';
 import { Ledger } from '../../../src/app/draft/canvas/Ledger';
@@ -110,5 +111,23 @@ describe('a finished girth', () => {
 
   it('is none where neither was measured', () => {
     expect(finishedGirth(row(null, null), closure)).toBeNull();
+  });
+});
+
+describe('the ease', () => {
+  it('is typed in per cent of the body too, and stays so in its field', async () => {
+    ledgerOf((style) => style);
+    const user = userEvent.setup();
+    const ease = screen.getByRole('textbox', { name: 'Ease at the waist' });
+    expect(screen.getByText('less 6.8 %')).toBeVisible();
+    await user.clear(ease);
+    await user.type(ease, '-10 %{Enter}');
+    expect(ease).toHaveValue('-10 %');
+    expect(screen.getByText('less 10.0 %')).toBeVisible();
+    expect(ease).not.toBeInvalid();
+    await user.clear(ease);
+    await user.type(ease, '-90 %{Enter}');
+    expect(ease).toBeInvalid();
+    expect(screen.getByText('less 10.0 %')).toBeVisible();
   });
 });

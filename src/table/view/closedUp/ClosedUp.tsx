@@ -39,12 +39,8 @@ interface ClosedUpProps {
 
 const ROOM_MM = 14;
 
-<<<<<<< HEAD
-export function ClosedUp({ draft, at, pointedOut, lengths, nameOf, onPick, unaltered, pull }: ClosedUpProps) {
-=======
 export function ClosedUp(props: ClosedUpProps) {
-  const { draft, at, pointedOut, lengths, marks, nameOf, onPick, earlier, pull } = props;
->>>>>>> 745316f (Mark seams in the drawing, read the ease in per cent, and read the contrast of texts from pixels)
+  const { draft, at, pointedOut, lengths, marks, nameOf, onPick, unaltered, pull } = props;
   const { pieces, halves } = draft;
   const placed = useMemo(
     () => placedParts(pieces, halves ? closeUpWhole(halves, at) : closeUp(pieces, at), at),
@@ -78,12 +74,8 @@ export function ClosedUp(props: ClosedUpProps) {
           name={nameOf(each.piece)}
         />
       ))}
-<<<<<<< HEAD
       {unaltered ? <UnalteredPanels placed={placed} unaltered={unaltered} /> : null}
-=======
-      {earlier ? <EarlierLines placed={placed} earlier={earlier} /> : null}
       <SeamMarks placed={placed} marks={marks} at={at} />
->>>>>>> 745316f (Mark seams in the drawing, read the ease in per cent, and read the contrast of texts from pixels)
       {pointedOut?.kind === 'seam' && lengths ? (
         <SeamLengthTexts placed={placed} seam={pointedOut} lengths={lengths} />
       ) : null}
