@@ -1,9 +1,56 @@
-// What a newcomer is told on Draft: before anything is measured, and while a tool of the table is in hand.
+// A newcomer: her way from the first look to a pattern for a client of her own, and what she is told on Draft.
 
 import { describe, expect, it } from 'vitest';
+import { readPattern } from '../paper/readPattern';
+import { downloadBytes } from '../support/downloadBytes';
 import { expectQuiet, openTab, withBrowser } from './session';
 
 const visit = withBrowser();
+
+/** The numbers that are needed, by the names of their fields. */
+const NEEDED = {
+  'Bust girth': '36',
+  'Under-bust girth': '31 1/2',
+  'Waist girth': '28 3/4',
+  'Hip girth': '39 1/2',
+  'Neck to bust point': '10 1/2',
+  'Neck to under-bust': '13 1/4',
+  'Neck to waist, front': '15 3/4',
+  'Neck to hip, front': '23 3/4',
+  'Bust point to bust point': '7',
+} as const;
+
+describe('a newcomer', () => {
+  it('makes a pattern for a client of her own, by what the screen offers next', async () => {
+    const visitor = await visit('measure');
+    const { page } = visitor;
+    await page.getByRole('button', { name: 'Begin with your own client' }).click();
+    await page.getByText('9 numbers are still needed').waitFor();
+    const client = page.getByRole('textbox', { name: 'Client', exact: true });
+    await client.fill('Ottilie');
+    await client.press('Enter');
+    await page.getByRole('button', { name: /^Ottilie.*client book$/ }).waitFor();
+    for (const [name, text] of Object.entries(NEEDED)) {
+      await page.getByRole('textbox', { name: new RegExp(`^${name}`) }).click();
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+    }
+    await page.getByText('9 of 25 taken, all 9 that are needed').waitFor();
+    await page.getByRole('button', { name: 'Next: Draft' }).click();
+    await page.locator('.draft-canvas').waitFor();
+    await page.getByText('Nothing to mend').waitFor();
+    await page.getByRole('button', { name: 'Next: Fit' }).click();
+    await page.getByRole('heading', { name: 'It holds' }).waitFor();
+    await page.getByRole('link', { name: 'Next: Cut' }).click();
+    await page.locator('.plan-drawing').waitFor();
+    const print = page.getByRole('button', { name: 'Download the PDF' });
+    const [file] = await Promise.all([page.waitForEvent('download'), print.click()]);
+    expect(file.suggestedFilename()).toMatch(/^Ottilie-.*Letter\.pdf$/);
+    const { pages } = await readPattern(await downloadBytes(file));
+    expect(pages.length).toBeGreaterThan(3);
+    expectQuiet(visitor);
+  });
+});
 
 describe('Draft before anything is measured', () => {
   it('shows the way to the measurements once, and takes nothing in', async () => {

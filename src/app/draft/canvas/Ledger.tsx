@@ -43,7 +43,7 @@ interface LedgerProps {
 
 /** Heights of a row, of the row in hand with all it tells, and of a chip. px */
 const ROW_PX = { fine: 36, coarse: 46 } as const;
-const IN_HAND_PX = 94;
+const IN_HAND_PX = 110;
 const CHIP_PX = { fine: 34, coarse: 46 } as const;
 
 /** The ledger follows the blocks, a frame behind them where both would take longer than one. */
