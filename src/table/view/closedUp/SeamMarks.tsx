@@ -50,11 +50,12 @@ function heldPoint(
   { pieces, edges }: SeamMark['seam'],
   at: ClosedAt,
 ): Point | null {
+  const [[id], [own]] = [pieces, edges];
   const found = placed.find(
-    ({ piece, part }) => piece.id === pieces[0] && part.rows.some(({ edge }) => edge === edges[0]),
+    ({ piece, part }) => piece.id === id && part.rows.some(({ edge }) => edge === own),
   );
-  const points = found?.part.rows.find(({ edge }) => edge === edges[0])?.points ?? [];
-  const waist = found?.piece.marks.find(({ level, edge }) => level === 'waist' && edge === edges[0])?.at.y;
+  const points = found?.part.rows.find(({ edge }) => edge === own)?.points ?? [];
+  const waist = found?.piece.marks.find(({ level, edge }) => level === 'waist' && edge === own)?.at.y;
   const [first] = points;
   if (!found || !first) return null;
   // The less, the nearer to where the edges are held.
