@@ -62,6 +62,7 @@ export {
   switchAlteration,
 } from './edit/fittings';
 export { setFrontShare } from './edit/frontShare';
+export { keepLay } from './edit/lays';
 export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { setPanelWidth } from './edit/panelWidth';
 export { keepPrint, nextMockup, printOf, withPrint } from './edit/prints';
@@ -207,6 +208,15 @@ export { type BookFault, readBook } from './model/kept/readBook';
 export { type FaultyPart, readOne, readParts } from './model/kept/readParts';
 export { withIdsApart } from './model/kept/withIdsApart';
 export { writeBackup } from './model/kept/writeBackup';
+export {
+  type DraftOnCloth,
+  type KeptLay,
+  type KeptPlace,
+  LAY_LAYERS,
+  type LayCloth,
+  type LayLayer,
+  type PieceOnCloth,
+} from './model/lays';
 export type { KeptPrint } from './model/prints';
 export { isOwn, withStamps } from './model/stamps';
 export { PROGRAM, PROGRAM_VERSION } from './model/version';

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft } from '../../src/engine';
+import { cutOnce } from '../../src/paper/layPlan/copies';
 import { startLay } from '../../src/paper/layPlan/startLay';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
@@ -27,7 +28,15 @@ describe(`plans of ${PLANS} drafts on as many cloths, seed ${SEED}`, () => {
         shrinkAlong: chance(random, 0.2) ? 0.04 : 0,
         shrinkAcross: chance(random, 0.2) ? 0.02 : 0,
       };
-      const start = startLay([...pieces, ...extras], cloth, n, ({ kind }) => kind === 'strap');
+      const start = startLay(
+        [...pieces, ...extras].map((piece) => ({
+          ...cutOnce(piece),
+          layers: n % 4 === 0 ? 2 : 1,
+          bias: piece.kind === 'strap' || (n % 5 === 0 && piece.kind === 'facing'),
+        })),
+        cloth,
+        n,
+      );
       if (!start.ok) {
         expect(start.faults.length, `plan ${n}`).toBeGreaterThan(0);
         continue;

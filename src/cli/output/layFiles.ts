@@ -16,12 +16,12 @@ type LayContents = readonly (readonly [name: (typeof LAY_FILES)[number], content
 export async function layFiles(
   input: PlanInput & WithFace,
   asked: LayOptions,
-  { startLay, layFaultSentence, layFile, layPdf, laySvg, OPEN_CLOTH }: Paper,
+  { startLay, cutOnce, layFaultSentence, layFile, layPdf, laySvg, OPEN_CLOTH }: Paper,
 ): Promise<Read<LayContents>> {
   const start = performance.now();
   const { draft, client, savedDraft, date, nap = false } = input;
   const cloth = { ...OPEN_CLOTH, widthMm: asked.width, folded: asked.fold, gapMm: asked.gap, nap };
-  const laid = startLay([...draft.pieces, ...draft.extras], cloth, asked.seed);
+  const laid = startLay([...draft.pieces, ...draft.extras].map(cutOnce), cloth, asked.seed);
   if (!laid.ok)
     return {
       ok: false,

@@ -2,6 +2,7 @@
 
 import type { BodySides, MeasurementName, Measurements, Style } from '../../engine';
 import type { Fitting } from './fittings';
+import type { KeptLay } from './lays';
 import type { KeptPrint } from './prints';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
@@ -29,6 +30,8 @@ export interface SavedDraft {
   /** What was seen when it was tried on, in the order in which it was written down. */
   readonly fittings: readonly Fitting[];
   readonly notes: DraftNotes;
+  /** The last lay plan of each layer that has one; left out where none was made. */
+  readonly lays?: readonly KeptLay[];
 }
 
 /** What a garment is to be, and how it is worn, in the maker's own words; empty where nothing was written. */

@@ -1,11 +1,27 @@
 // What is cut of each piece on a cloth, and how it may lie there.
 
 import type { Piece, Point } from '../../engine';
+import { type Affine, laidAt, movedOnto } from './affine';
 import type { Cloth } from './cloth';
+
+/** A piece that is asked for on a cloth. */
+export interface PieceToLay {
+  readonly piece: Piece;
+  /** What its draft is called; null where all pieces are of one draft. */
+  readonly of: string | null;
+  /** How many layers of the garment it is cut for. */
+  readonly layers: number;
+  /** It lies at 45° to the length of the cloth. */
+  readonly bias: boolean;
+}
+
+/** A piece as it is cut for one layer of one draft, its grain along the cloth. */
+export const cutOnce = (piece: Piece): PieceToLay => ({ piece, of: null, layers: 1, bias: false });
 
 /** One outline to be laid. */
 export interface Copy {
   readonly piece: Piece;
+  readonly of: string | null;
   /** Counted from 1. */
   readonly copy: number;
   /** The piece as drawn; whole, where it is cut on the fold and the cloth lies open. Its end not repeated. mm */
@@ -25,26 +41,25 @@ export interface Way {
   readonly turn: number;
   /** As it lies, x along the cloth and y across it, the least of both 0. mm */
   readonly ring: readonly Point[];
+  /** From the coordinates of the piece to the ring. */
+  readonly onto: Affine;
 }
 
-/** All copies of the pieces on one layer of cloth. On folded cloth one outline cuts two, so that a pair is laid once. */
-export function copiesOn(
-  pieces: readonly Piece[],
-  { folded }: Pick<Cloth, 'folded'>,
-  isBias: (piece: Piece) => boolean,
-): Copy[] {
-  return pieces.flatMap((piece) => {
+/** All outlines to be laid on a cloth. On folded cloth one outline cuts two, so that a pair is laid once. */
+export function copiesOn(asked: readonly PieceToLay[], { folded }: Pick<Cloth, 'folded'>): Copy[] {
+  return asked.flatMap(({ piece, of, layers, bias }) => {
     const { count, onFold } = piece.cut;
-    const laid = onFold ? 1 : folded ? Math.ceil(count / 2) : count;
+    const perLayer = onFold ? 1 : folded ? Math.ceil(count / 2) : count;
     const ring = onFold && !folded ? unfolded(piece) : piece.cutLine;
-    return Array.from({ length: laid }, (_, i) => ({
+    return Array.from({ length: perLayer * layers }, (_, i) => ({
       piece,
+      of,
       copy: i + 1,
       ring,
       onFold: onFold && folded,
-      bias: isBias(piece),
+      bias,
       // Of a pair each second one is the mirror image of the first.
-      sides: folded ? [false, true] : [i % 2 === 1],
+      sides: folded ? [false, true] : [(i % perLayer) % 2 === 1],
     }));
   });
 }
@@ -105,18 +120,39 @@ function wayOf(
   const angle = (turn * Math.PI) / 180 - grain;
   const [cos, sin] = [rounded(Math.cos(angle)), rounded(Math.sin(angle))];
   const [along, across] = [1 / (1 - shrinkAlong), 1 / (1 - shrinkAcross)];
-  const lying = ({ x, y }: Point): Point => ({
-    x: (side * x * cos - y * sin) * along,
-    y: (side * x * sin + y * cos) * across,
-  });
-  const laid = ring.map(lying);
+  const turned: Affine = {
+    a: side * cos * along,
+    b: -sin * along,
+    c: side * sin * across,
+    d: cos * across,
+    left: 0,
+    top: 0,
+  };
+  const laid = ring.map((point) => laidAt(turned, point));
   const [left, top] = [Math.min(...laid.map(({ x }) => x)), Math.min(...laid.map(({ y }) => y))];
-  const fold = piece.edges.find(({ role }) => role === 'centre')?.points.map(lying) ?? [];
+  const fold =
+    piece.edges.find(({ role }) => role === 'centre')?.points.map((point) => laidAt(turned, point)) ?? [];
   return {
-    way: { mirrored, turn, ring: laid.map(({ x, y }) => ({ x: x - left, y: y - top })) },
+    way: {
+      mirrored,
+      turn,
+      ring: laid.map(({ x, y }) => ({ x: x - left, y: y - top })),
+      onto: movedOnto(turned, { x: -left, y: -top }),
+    },
     foldFirst: fold.length > 0 && fold.every(({ y }) => Math.abs(y - top) <= ON_FOLD_MM),
   };
 }
+
+/** The way that has this turn and side; null where it may not lie so on the cloth. */
+export const wayFor = (
+  copy: Copy,
+  cloth: Cloth,
+  { turn, mirrored }: Pick<Way, 'turn' | 'mirrored'>,
+): Way | null =>
+  waysOf(copy, cloth).find((way) => way.mirrored === mirrored && Math.abs(way.turn - turn) < EVEN_DEGREES) ??
+  null;
+
+const EVEN_DEGREES = 1e-6;
 
 /** Right angles are exact. */
 const rounded = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);

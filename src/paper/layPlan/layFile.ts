@@ -15,7 +15,8 @@ export function layFile(plan: LayPlan) {
     length: rounded(plan.lengthMm),
     density: rounded(plan.density),
     layers: plan.cloth.folded ? 2 : 1,
-    placed: plan.placed.map(({ piece, copy, mirrored, onFold, turn, outline }) => ({
+    placed: plan.placed.map(({ piece, of, copy, mirrored, onFold, turn, outline }) => ({
+      ...(of === null ? {} : { of }),
       piece: piece.id,
       copy,
       mirrored,

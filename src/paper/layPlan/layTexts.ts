@@ -25,9 +25,10 @@ export const lengthSentence = ({ lengthMm, density }: LayPlan, unit: LengthUnit)
 /** To the tenth. */
 const percent = (part: number): number => Math.round(part * 1000) / 10;
 
-export const placedName = ({ piece, copy }: Placed, { placed }: LayPlan): string =>
+export const placedName = ({ piece, of, copy }: Placed, { placed }: LayPlan): string =>
   LAY_PLAN.piece({
     piece: pieceLabel(piece),
+    of,
     copy,
     copies: placed.filter((each) => each.piece === piece).length,
   });
@@ -57,7 +58,7 @@ function liesSentence({ mirrored, onFold, turn }: Placed, { folded }: Cloth): st
 /** What is wrong with a lay, and how to mend it. */
 export function layFaultSentence(fault: LayFault, cloth: Cloth, unit: LengthUnit): string {
   const piece = pieceLabel(fault.piece);
-  if (fault.code === 'foldAcrossGrain') return LAY_PLAN.faults.foldAcrossGrain({ piece });
+  if (fault.code !== 'widerThanCloth') return LAY_PLAN.faults[fault.code]({ piece });
   const written = (mm: number): string => formatLength(mm, unit, { withUnit: true });
   return LAY_PLAN.faults.widerThanCloth({
     piece,

@@ -1,11 +1,14 @@
 // A plan of a cloth as data, and what keeps a piece off a cloth.
 
 import type { Piece, Point } from '../../engine';
+import type { Affine } from './affine';
 import type { Cloth } from './cloth';
 
 /** An outline on the cloth. */
 export interface Placed {
   readonly piece: Piece;
+  /** What its draft is called; null where all pieces are of one draft. */
+  readonly of: string | null;
   readonly copy: number;
   readonly mirrored: boolean;
   readonly onFold: boolean;
@@ -13,6 +16,8 @@ export interface Placed {
   readonly turn: number;
   /** The cut line on the cloth, its end not repeated: x along from the start, y across from the selvedge or the fold. mm */
   readonly outline: readonly Point[];
+  /** From the coordinates of the piece to the cloth. */
+  readonly onto: Affine;
 }
 
 export interface LayPlan {
@@ -28,4 +33,6 @@ export type LayFault =
   /** It is wider than the cloth in every way that it may lie. */
   | { readonly code: 'widerThanCloth'; readonly piece: Piece; readonly needsMm: number }
   /** It cannot lie on the fold, because its fold does not run along its grain. */
-  | { readonly code: 'foldAcrossGrain'; readonly piece: Piece };
+  | { readonly code: 'foldAcrossGrain'; readonly piece: Piece }
+  /** It is asked for on the bias, and is cut on the fold of folded cloth. */
+  | { readonly code: 'foldOnBias'; readonly piece: Piece };

@@ -1,14 +1,15 @@
 // The plan of one cloth: where each outline lies, found by a search that is stopped when enough time has gone by.
 
-import { type Piece, type Point, signedArea } from '../../engine';
+import type { Point } from '../../engine';
 import { layShape } from '../cloth/layShape';
 import { roomAround } from '../cloth/roomAround';
 import { type Search, searchLay } from '../cloth/search';
 import { type StripItem, strip } from '../cloth/strip';
 import { type Cloth, laidWidth } from './cloth';
-import { type Copy, copiesOn, type Way, waysOf } from './copies';
+import { type Copy, copiesOn, type PieceToLay, type Way, waysOf } from './copies';
 import { isClear } from './isClear';
-import type { LayFault, LayPlan, Placed } from './plan';
+import type { LayFault, LayPlan } from './plan';
+import { planFrom } from './planFrom';
 
 /** A lay that is being searched for. */
 interface LayWork {
@@ -25,25 +26,17 @@ export type LayStart =
 /** Rows across the cloth. */
 const ROWS = 360;
 
-/**
- * Starts to lay pieces on a cloth, with a plan at once. The same pieces, cloth, seed and number of steps come to the same plan.
- *
- * @param isBias pieces that lie at 45° to the length of the cloth
- */
-export function startLay(
-  pieces: readonly Piece[],
-  cloth: Cloth,
-  seed: number,
-  isBias: (piece: Piece) => boolean = () => false,
-): LayStart {
-  const copies = copiesOn(pieces, cloth, isBias);
+/** Starts to lay pieces on a cloth, with a plan at once. The same pieces, cloth, seed and number of steps come to the same plan. */
+export function startLay(asked: readonly PieceToLay[], cloth: Cloth, seed: number): LayStart {
+  const copies = copiesOn(asked, cloth);
+  const numbers = new Map(asked.map(({ piece }, i) => [piece, i]));
   const width = laidWidth(cloth);
   const clear = cloth.gapMm / 2;
   const faults: LayFault[] = [];
   const shapes: { readonly way: Way; readonly shape: ReturnType<typeof layShape> }[] = [];
   const known = new Map<string, readonly number[]>();
   const items = copies.map((copy): StripItem => {
-    const key = JSON.stringify([pieces.indexOf(copy.piece), copy.sides, copy.onFold]);
+    const key = JSON.stringify([numbers.get(copy.piece), copy.bias, copy.sides, copy.onFold]);
     const found = known.get(key);
     if (found) return { ways: found, row: copy.onFold ? 0 : null };
     const ways = waysOf(copy, cloth);
@@ -75,8 +68,8 @@ const widthOf = (ring: readonly Point[]): number => Math.max(...ring.map(({ y })
 
 const lengthOf = (ring: readonly Point[]): number => Math.max(...ring.map(({ x }) => x));
 
-function faultOf({ piece }: Copy, ways: readonly Way[]): LayFault {
-  if (ways.length === 0) return { code: 'foldAcrossGrain', piece };
+function faultOf({ piece, bias }: Copy, ways: readonly Way[]): LayFault {
+  if (ways.length === 0) return { code: bias ? 'foldOnBias' : 'foldAcrossGrain', piece };
   return { code: 'widerThanCloth', piece, needsMm: Math.min(...ways.map(({ ring }) => widthOf(ring))) };
 }
 
@@ -98,17 +91,15 @@ function workOn(
   rowHeight: number,
 ): LayWork {
   let shown = search.best();
-  const planOf = ({ places }: typeof shown): LayPlan => {
-    const placed = copies.map(({ piece, copy, onFold }, i): Placed => {
-      const { shape, row, x } = places[i] ?? { shape: 0, row: 0, x: 0 };
-      const { way } = shapes[shape] as { readonly way: Way };
-      const outline = way.ring.map((point) => ({ x: point.x + x, y: point.y + row * rowHeight }));
-      return { piece, copy, mirrored: way.mirrored, onFold, turn: way.turn, outline };
-    });
-    const lengthMm = Math.max(0, ...placed.map(({ outline }) => lengthOf(outline)));
-    const area = placed.reduce((sum, { outline }) => sum + Math.abs(signedArea(outline)), 0);
-    return { cloth, lengthMm, density: lengthMm > 0 ? area / (lengthMm * laidWidth(cloth)) : 0, placed };
-  };
+  const planOf = ({ places }: typeof shown): LayPlan =>
+    planFrom(
+      cloth,
+      copies.map((copy, i) => {
+        const { shape, row, x } = places[i] ?? { shape: 0, row: 0, x: 0 };
+        const { way } = shapes[shape] as { readonly way: Way };
+        return { copy, way, at: { x, y: row * rowHeight } };
+      }),
+    );
   let plan = planOf(shown);
   return {
     step: search.step,

@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { DEFAULT_STYLE, draft, type Piece, type Point, type Style, USUAL_EXTRAS } from '../../../src/engine';
 import { type Cloth, OPEN_CLOTH } from '../../../src/paper/layPlan/cloth';
+import { cutOnce } from '../../../src/paper/layPlan/copies';
 import { isClear } from '../../../src/paper/layPlan/isClear';
 import type { LayPlan, Placed } from '../../../src/paper/layPlan/plan';
+import { placesOf, planAgain, sumOf } from '../../../src/paper/layPlan/planFrom';
 import { type LayStart, startLay } from '../../../src/paper/layPlan/startLay';
 import { faultsOf, signed } from '../../support/judgeLay';
 
@@ -18,6 +20,8 @@ const WITH_EXTRAS: Style = {
   extras: EXTRAS,
 };
 const CLOTH: Cloth = { ...OPEN_CLOTH, widthMm: 1120 };
+
+const once = (cut: readonly Piece[]) => cut.map(cutOnce);
 
 function planAfter(start: LayStart, steps: number): LayPlan {
   if (!start.ok) throw new Error(start.faults.map(({ code }) => code).join());
@@ -43,7 +47,7 @@ describe('a plan', () => {
     ['folded, with grain off by 3°', { ...CLOTH, folded: true, grainDegrees: 3 }],
   ] satisfies [string, Cloth][])('of %s cloth has no fault, at the start or later', (_, cloth) => {
     for (const style of [DEFAULT_STYLE, WITH_EXTRAS]) {
-      const start = startLay(pieces(style), cloth, 1);
+      const start = startLay(once(pieces(style)), cloth, 1);
       expect(faultsOf(planAfter(start, 0))).toEqual([]);
       const later = planAfter(start, 60);
       expect(faultsOf(later)).toEqual([]);
@@ -52,7 +56,7 @@ describe('a plan', () => {
   });
 
   it('is the same for the same seed and steps, and never longer after more', () => {
-    const make = () => startLay(pieces(), { ...CLOTH, widthMm: 700 }, 7);
+    const make = () => startLay(once(pieces()), { ...CLOTH, widthMm: 700 }, 7);
     const [one, other] = [planAfter(make(), 80), planAfter(make(), 80)];
     expect(other).toEqual(one);
     expect(one.lengthMm).toBeLessThan(planAfter(make(), 0).lengthMm);
@@ -60,8 +64,8 @@ describe('a plan', () => {
 
   it('lays each piece as often as it is cut, half as often on folded cloth, in mirrored pairs', () => {
     const cut = pieces(WITH_EXTRAS);
-    const open = planAfter(startLay(cut, CLOTH, 1), 20);
-    const folded = planAfter(startLay(cut, { ...CLOTH, folded: true }, 1), 20);
+    const open = planAfter(startLay(once(cut), CLOTH, 1), 20);
+    const folded = planAfter(startLay(once(cut), { ...CLOTH, folded: true }, 1), 20);
     for (const piece of cut) {
       const [onOpen, onFolded] = [open, folded].map(({ placed }) =>
         placed.filter((each) => each.piece === piece),
@@ -82,10 +86,14 @@ describe('a plan', () => {
   it('lays the grain along the cloth, heads first with a nap, and no farther off than is allowed', () => {
     const cut = pieces();
     const upright = (plan: LayPlan) => plan.placed.map((each) => (turnOf(each) + 90) % 360);
-    for (const turn of upright(planAfter(startLay(cut, { ...CLOTH, nap: true }, 1), 30)))
+    for (const turn of upright(planAfter(startLay(once(cut), { ...CLOTH, nap: true }, 1), 30)))
       expect(turn).toBeCloseTo(0, 5);
-    for (const turn of upright(planAfter(startLay(cut, CLOTH, 1), 30))) expect(turn % 180).toBeCloseTo(0, 5);
-    const off = planAfter(startLay(cut, { ...CLOTH, nap: true, grainDegrees: 3, widthMm: 700 }, 1), 200);
+    for (const turn of upright(planAfter(startLay(once(cut), CLOTH, 1), 30)))
+      expect(turn % 180).toBeCloseTo(0, 5);
+    const off = planAfter(
+      startLay(once(cut), { ...CLOTH, nap: true, grainDegrees: 3, widthMm: 700 }, 1),
+      200,
+    );
     const turns = upright(off).map((turn) => Math.min(turn, 360 - turn));
     expect(Math.max(...turns)).toBeLessThanOrEqual(3 + 1e-6);
     expect(Math.max(...turns)).toBeGreaterThan(0);
@@ -93,7 +101,11 @@ describe('a plan', () => {
 
   it('lays what is cut on the bias at 45°', () => {
     const plan = planAfter(
-      startLay(pieces(WITH_EXTRAS), CLOTH, 1, ({ kind }) => kind === 'strap'),
+      startLay(
+        pieces(WITH_EXTRAS).map((piece) => ({ ...cutOnce(piece), bias: piece.kind === 'strap' })),
+        CLOTH,
+        1,
+      ),
       20,
     );
     const straps = plan.placed.filter(({ piece }) => piece.kind === 'strap');
@@ -102,10 +114,56 @@ describe('a plan', () => {
     expect(faultsOf(plan)).toEqual([]);
   });
 
+  it('cuts each piece once for each layer, in pairs', () => {
+    const cut = pieces(WITH_EXTRAS).map((piece) => ({ ...cutOnce(piece), layers: 2 }));
+    for (const folded of [false, true]) {
+      const once = planAfter(
+        startLay(
+          cut.map(({ piece }) => cutOnce(piece)),
+          { ...CLOTH, folded },
+          1,
+        ),
+        0,
+      );
+      const twice = planAfter(startLay(cut, { ...CLOTH, folded }, 1), 0);
+      expect(faultsOf(twice)).toEqual([]);
+      expect(twice.placed).toHaveLength(2 * once.placed.length);
+      const mirrored = (plan: LayPlan) => plan.placed.filter((each) => each.mirrored).length;
+      if (!folded) expect(mirrored(twice)).toBe(2 * mirrored(once));
+    }
+  });
+
+  it('is made again from where its outlines lie, and not from other pieces', () => {
+    const cut = once(pieces(WITH_EXTRAS));
+    const cloth = { ...CLOTH, folded: true, grainDegrees: 2, gapMm: 6, shrinkAlong: 0.03 };
+    const plan = planAfter(startLay(cut, cloth, 3), 30);
+    const again = planAgain(cut, cloth, JSON.parse(JSON.stringify(placesOf(plan))));
+    expect(again?.lengthMm).toBeCloseTo(plan.lengthMm, 6);
+    expect(again && faultsOf(again)).toEqual([]);
+    for (const [i, { outline }] of (again?.placed ?? []).entries())
+      for (const [k, { x, y }] of outline.entries()) {
+        expect(x).toBeCloseTo(plan.placed[i]?.outline[k]?.x ?? 0, 6);
+        expect(y).toBeCloseTo(plan.placed[i]?.outline[k]?.y ?? 0, 6);
+      }
+    expect(planAgain(cut.slice(1), cloth, placesOf(plan))).toBeNull();
+    expect(planAgain(cut, { ...cloth, gapMm: 40 }, placesOf(plan))).toBeNull();
+    const other = pieces({ ...WITH_EXTRAS, hemBelow: WITH_EXTRAS.hemBelow + 1 });
+    expect(sumOf(once(other))).not.toBe(sumOf(cut));
+    expect(sumOf(once(pieces(WITH_EXTRAS)))).toBe(sumOf(cut));
+  });
+
+  it('refuses a piece on the bias that is cut on the fold of folded cloth', () => {
+    const cut = pieces(WITH_EXTRAS).map((piece) => ({ ...cutOnce(piece), bias: piece.cut.onFold }));
+    const start = startLay(cut, { ...CLOTH, folded: true }, 1);
+    expect(start).toMatchObject({ ok: false });
+    expect(!start.ok && start.faults.every(({ code }) => code === 'foldOnBias')).toBe(true);
+    expect(faultsOf(planAfter(startLay(cut, CLOTH, 1), 4))).toEqual([]);
+  });
+
   it('lays pieces larger for what the cloth will shrink by', () => {
     const cut = pieces();
     const plan = planAfter(
-      startLay(cut, { ...CLOTH, nap: true, shrinkAlong: 0.05, shrinkAcross: 0.02 }, 1),
+      startLay(once(cut), { ...CLOTH, nap: true, shrinkAlong: 0.05, shrinkAcross: 0.02 }, 1),
       5,
     );
     const sizeOf = (ring: readonly Point[], of: 'x' | 'y'): number =>
@@ -117,7 +175,7 @@ describe('a plan', () => {
   });
 
   it('names every piece that is wider than the cloth, with what it needs', () => {
-    const start = startLay(pieces(), { ...CLOTH, widthMm: 120 }, 1);
+    const start = startLay(once(pieces()), { ...CLOTH, widthMm: 120 }, 1);
     const widest = pieces().filter(
       ({ cutLine }) => Math.max(...cutLine.map(({ x }) => x)) - Math.min(...cutLine.map(({ x }) => x)) > 120,
     );
@@ -134,7 +192,7 @@ describe('a plan', () => {
 
   it('of every ready style is no longer than rows by hand', () => {
     for (const [name, { style }] of NAMED_STYLES) {
-      const plan = planAfter(startLay(pieces(style), { ...CLOTH, gapMm: 10 }, 1), 40);
+      const plan = planAfter(startLay(once(pieces(style)), { ...CLOTH, gapMm: 10 }, 1), 40);
       expect(faultsOf(plan), name).toEqual([]);
       expect(plan.lengthMm, name).toBeLessThanOrEqual(rowsByHand(plan.placed, 1120, 10) + 1e-6);
     }
@@ -159,7 +217,7 @@ function rowsByHand(placed: readonly Placed[], width: number, gap: number): numb
 }
 
 describe('the check of a plan', () => {
-  const plan = planAfter(startLay(pieces(), { ...CLOTH, gapMm: 4 }, 1), 10);
+  const plan = planAfter(startLay(once(pieces()), { ...CLOTH, gapMm: 4 }, 1), 10);
   const movedBy = (i: number, dx: number, dy: number): LayPlan => ({
     ...plan,
     placed: plan.placed.map((each, n) =>

@@ -46,7 +46,7 @@ export function usePlanInput(): PlanInput {
 export type Refusal = 'measure' | 'draft' | 'cautions';
 
 /** Null when every file may be made. */
-export function refusalOf({ draft, savedDraft }: PlanInput): Refusal | null {
+export function refusalOf({ draft, savedDraft }: Pick<PlanInput, 'draft' | 'savedDraft'>): Refusal | null {
   const { pieces, issues } = draft;
   if (issues.some(({ code }) => code === 'measurementMissing')) return 'measure';
   if (pieces.length === 0 || issues.some(({ severity }) => severity === 'error')) return 'draft';

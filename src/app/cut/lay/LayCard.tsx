@@ -1,124 +1,139 @@
 // The lay plan: the cloth of a layer, the panels on it, and what it takes.
 
-import { useMemo, useState } from 'react';
-import { CUT, formatLength, LAY } from '../../../document';
-import { MM_PER_INCH } from '../../../engine';
-import { isCutOnce, layFaultSentence, laySvg, type PlanInput } from '../../../paper';
-import { download } from '../../components/download';
+import { useEffect, useMemo } from 'react';
+import { type KeptLay, keepLay, LAY } from '../../../document';
+import { type LayPlan, layFaultSentence, type PlanInput, placesOf, planAgain, sumOf } from '../../../paper';
 import { fileName } from '../../components/fileName';
-import { useOpen } from '../../store/storeContext';
+import { useOpen, useStore } from '../../store/storeContext';
+import { makingFor, useMakingChoices } from '../choices/makingChoices';
 import { refusalOf } from '../choices/usePlanInput';
-import { startPrint } from '../print/startPrint';
-import { LayDrawing } from './LayDrawing';
 import { LayForm } from './LayForm';
-import { isOld, keepPlan, type MadePlan, outsideSpan, useLayChoices } from './layChoices';
+import { LayResult } from './LayResult';
+import { clothFor, isOtherCloth, outsideSpan, setCloth, showPlan, useLayChoices } from './layChoices';
 import { MOST_SECONDS } from './layRequest';
+import { askedOn, type ClothDraft } from './piecesOnCloth';
 import { useLay } from './useLay';
+import { useOthers } from './useOthers';
 
-/** mm of what a price is given for. */
-const PRICED_MM = { in: 36 * MM_PER_INCH, cm: 1000 } as const;
+/** While it is searched for, a shorter plan is kept at most once in so long. */
+const KEEP_MS = 3000;
 
 export default function LayCard({ input }: { input: PlanInput }) {
-  const { client, savedDraft } = useOpen();
+  const { book, client, savedDraft } = useOpen();
+  const follow = useStore((state) => state.follow);
   const { unit } = client;
-  const { layer, cloths, plans } = useLayChoices();
-  const cloth = cloths[layer];
-  const { pieces, extras } = input.draft;
-  const cut = useMemo(
-    () => [...pieces, ...extras].filter((piece) => layer === 'fashion' || !isCutOnce(piece)),
-    [pieces, extras, layer],
-  );
+  const choices = useLayChoices();
+  const { layer } = choices;
+  const { settings } = useMakingChoices();
   const key = JSON.stringify([client.id, savedDraft.id, layer]);
-  const made = plans.get(key) ?? null;
+  const kept = savedDraft.lays?.find((each) => each.layer === layer) ?? null;
+  const cloth = clothFor(choices, key, layer, kept, Math.max(1, makingFor({ settings }, unit)[layer]));
+  const { pieces, extras } = input.draft;
+  const own = useMemo(
+    (): ClothDraft => ({
+      name: LAY.others.name({ client: client.name, draft: savedDraft.name }),
+      pieces: [...pieces, ...extras],
+    }),
+    [client.name, savedDraft.name, pieces, extras],
+  );
+  const others = useOthers(book, cloth.others);
+  const othersOfKept = useOthers(book, kept?.cloth.others ?? cloth.others);
+  const asked = useMemo(() => askedOn([own, ...others], cloth, layer), [own, others, cloth, layer]);
+  const again = useMemo(() => {
+    if (!kept || outsideSpan(kept.cloth) !== null) return null;
+    const askedThen = askedOn([own, ...othersOfKept], kept.cloth, layer);
+    const isSame = sumOf(askedThen) === kept.madeOf;
+    return { isSame, plan: isSame ? planAgain(askedThen, kept.cloth, kept.placed) : null };
+  }, [kept, own, othersOfKept, layer]);
   const laying = useLay();
-  const [isPrintFailed, setPrintFailed] = useState(false);
   const isBusy = laying.state === 'busy';
-  const isRefused = refusalOf(input) !== null || outsideSpan(cloth) !== null;
-  const start = (): void =>
-    laying.start({ pieces: cut, cloth }, (plan) => keepPlan(key, { plan, pieces: cut, cloth }));
-  const name = fileName(client.name, savedDraft.name, 'lay plan', layer);
-  const print = async ({ plan }: MadePlan): Promise<void> => {
-    setPrintFailed(false);
-    try {
-      const bytes = await startPrint({ kind: 'lay', input, plan }).bytes;
-      if (bytes) download(bytes, 'application/pdf', `${name}.pdf`);
-    } catch {
-      setPrintFailed(true);
-    }
+  const inMemory = choices.plans.get(key);
+  const made = inMemory && (isBusy || inMemory.lay === kept) ? inMemory : null;
+  const lay = made?.lay ?? kept;
+  const plan = made?.plan ?? again?.plan ?? null;
+  const isOld = lay !== null && (isOtherCloth(lay.cloth, cloth) || (!isBusy && again?.isSame !== true));
+  const isRefused =
+    refusalOf(input) !== null || outsideSpan(cloth) !== null || others.some(({ fault }) => fault !== null);
+
+  // The search is for one draft and layer: where another is shown it ends.
+  const { stop } = laying;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it stops when the draft or the layer is another
+  useEffect(() => () => stop(), [key]);
+
+  const start = (): void => {
+    const madeOf = sumOf(asked);
+    let last: { readonly lay: KeptLay; readonly isKept: boolean } | null = null;
+    let keptAt = 0;
+    const keep = (next: KeptLay): void => {
+      follow((history) =>
+        keepLay(history, { client: client.id, draft: savedDraft.id }, next, new Date().toISOString()),
+      );
+      last = { lay: next, isKept: true };
+      keptAt = performance.now();
+    };
+    const onPlan = (found: LayPlan): void => {
+      const next: KeptLay = {
+        layer,
+        cloth,
+        madeOf,
+        lengthMm: found.lengthMm,
+        density: found.density,
+        placed: placesOf(found),
+      };
+      showPlan(key, { plan: found, lay: next });
+      last = { lay: next, isKept: false };
+      if (keptAt === 0 || performance.now() - keptAt > KEEP_MS) keep(next);
+    };
+    laying.start({ asked, cloth }, onPlan, () => {
+      if (last && !last.isKept) keep(last.lay);
+    });
   };
   return (
     <section className="card lay-card" aria-label={LAY.title}>
       <h2>{LAY.title}</h2>
       <p className="hint">{LAY.hint}</p>
-      <div className="lay-parts">
-        <LayForm
-          layer={layer}
-          cloth={cloth}
-          unit={unit}
-          hasStraps={cut.some(({ kind }) => kind === 'strap')}
-        />
-        <div className="lay-plan">
-          <div className="actions">
-            {isBusy ? (
-              <button type="button" onClick={laying.stop}>
-                {LAY.stop}
-              </button>
-            ) : (
-              <button type="button" className="primary" disabled={isRefused} onClick={start}>
-                {made ? LAY.again : LAY.start}
-              </button>
-            )}
-            <span className="hint">
-              {isBusy ? LAY.working({ seconds: laying.seconds, most: MOST_SECONDS }) : ''}
-            </span>
-          </div>
-          <p className="said" aria-live="polite">
-            {laying.state === 'failed' ? LAY.failed : ''}
-            {laying.faults.map((fault) => layFaultSentence(fault, cloth, unit)).join(' ')}
-          </p>
-          {made ? (
-            <>
-              <p className="count">
-                <b>
-                  {LAY.found({
-                    length: formatLength(made.plan.lengthMm, unit, { withUnit: true }),
-                    density: Math.round(1000 * made.plan.density) / 10,
-                  })}
-                </b>
-                {cloth.price === null
-                  ? null
-                  : ` · ${LAY.cost({ cost: ((made.plan.lengthMm / PRICED_MM[unit]) * cloth.price).toFixed(2) })}`}
-              </p>
-              {isOld(made, cut, cloth) ? <p className="said">{LAY.old}</p> : null}
-              {made.cloth.shrinkAlong > 0 || made.cloth.shrinkAcross > 0 ? (
-                <p className="hint">{LAY.shrunk}</p>
-              ) : null}
-              <LayDrawing plan={made.plan} />
-              <div className="actions">
-                <button type="button" disabled={isRefused || isBusy} onClick={() => void print(made)}>
-                  {LAY.pdf}
-                </button>
-                <button
-                  type="button"
-                  disabled={isRefused || isBusy}
-                  onClick={() =>
-                    download(
-                      laySvg(made.plan, [client.name, savedDraft.name].join(', '), unit),
-                      'image/svg+xml',
-                      `${name}.svg`,
-                    )
-                  }
-                >
-                  {LAY.svg}
-                </button>
-              </div>
-              <p className="said" aria-live="polite">
-                {isPrintFailed ? CUT.draftingSheet.failed : ''}
-              </p>
-            </>
-          ) : null}
-        </div>
+      <LayForm
+        layer={layer}
+        cloth={cloth}
+        unit={unit}
+        own={own}
+        others={others}
+        onSet={(next) => setCloth(key, layer, next)}
+      />
+      <div className="actions">
+        {isBusy ? (
+          <button type="button" onClick={stop}>
+            {LAY.stop}
+          </button>
+        ) : (
+          <button type="button" className="primary" disabled={isRefused} onClick={start}>
+            {lay ? (isOld ? LAY.anew : LAY.again) : LAY.start}
+          </button>
+        )}
+        {isBusy ? (
+          <>
+            <progress aria-label={LAY.progress} max={MOST_SECONDS} value={laying.seconds} />
+            <span className="hint">{LAY.working({ seconds: laying.seconds, most: MOST_SECONDS })}</span>
+          </>
+        ) : null}
+        {isOld && !isBusy ? (
+          <b className="lay-old">{plan ? LAY.old : [LAY.old, LAY.notDrawn].join(' ')}</b>
+        ) : null}
       </div>
+      <p className="said" aria-live="polite">
+        {laying.state === 'failed' ? LAY.failed : ''}
+        {laying.faults.map((fault) => layFaultSentence(fault, cloth, unit)).join(' ')}
+      </p>
+      {lay ? (
+        <LayResult
+          lay={lay}
+          plan={plan}
+          price={cloth.price}
+          input={input}
+          isBusy={isBusy || isRefused}
+          file={fileName(client.name, savedDraft.name, 'lay plan', layer)}
+        />
+      ) : null}
     </section>
   );
 }

@@ -1,22 +1,31 @@
 // The form of a cloth: its width, how it lies, and what is asked of the lay.
 
-import { LAY, type Unit } from '../../../document';
+import { LAY, LAY_LAYERS, type LayCloth, type LayLayer, type Unit } from '../../../document';
 import { Checkbox } from '../../components/fields/Checkbox';
 import { LengthField } from '../../components/fields/LengthField';
-import { changeCloth, chooseLayer, LAYERS, type LayerCloth, type LayerName, outsideSpan } from './layChoices';
+import { BiasField } from './BiasField';
+import { chooseLayer, outsideSpan } from './layChoices';
+import { OthersField } from './OthersField';
+import type { ClothDraft } from './piecesOnCloth';
+import type { OtherDraft } from './useOthers';
 
 interface LayFormProps {
-  readonly layer: LayerName;
-  readonly cloth: LayerCloth;
+  readonly layer: LayLayer;
+  readonly cloth: LayCloth;
   readonly unit: Unit;
-  readonly hasStraps: boolean;
+  /** The draft the plan is kept with. */
+  readonly own: ClothDraft;
+  readonly others: readonly OtherDraft[];
+  readonly onSet: (cloth: LayCloth) => void;
 }
 
 /** Degrees that the grain may be off. */
 const GRAINS = [0, 1, 2, 3, 5] as const;
+const LAYER_COUNTS = [1, 2, 3, 4, 5, 6] as const;
 
-export function LayForm({ layer, cloth, unit, hasStraps }: LayFormProps) {
+export function LayForm({ layer, cloth, unit, own, others, onSet }: LayFormProps) {
   const outside = outsideSpan(cloth);
+  const changeCloth = (change: Partial<LayCloth>): void => onSet({ ...cloth, ...change });
   const length = (label: string, field: 'widthMm' | 'gapMm') => (
     <LengthField
       label={label}
@@ -31,10 +40,20 @@ export function LayForm({ layer, cloth, unit, hasStraps }: LayFormProps) {
     <div className="lay-form">
       <label className="choice">
         <span>{LAY.layer}</span>
-        <select value={layer} onChange={({ target }) => chooseLayer(target.value as LayerName)}>
-          {LAYERS.map((each) => (
+        <select value={layer} onChange={({ target }) => chooseLayer(target.value as LayLayer)}>
+          {LAY_LAYERS.map((each) => (
             <option key={each} value={each}>
               {LAY.layers[each]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="choice">
+        <span>{LAY.layersCut}</span>
+        <select value={cloth.layers} onChange={({ target }) => changeCloth({ layers: Number(target.value) })}>
+          {LAYER_COUNTS.map((count) => (
+            <option key={count} value={count}>
+              {count}
             </option>
           ))}
         </select>
@@ -67,31 +86,30 @@ export function LayForm({ layer, cloth, unit, hasStraps }: LayFormProps) {
       <Checkbox on={cloth.nap} onSet={(nap) => changeCloth({ nap })}>
         {LAY.nap}
       </Checkbox>
-      {hasStraps ? (
-        <Checkbox on={cloth.biasStraps} onSet={(biasStraps) => changeCloth({ biasStraps })}>
-          {LAY.bias}
-        </Checkbox>
-      ) : null}
-      <details>
+      <OthersField cloth={cloth} others={others} onSet={onSet} />
+      <BiasField cloth={cloth} layer={layer} drafts={[own, ...others]} onSet={changeCloth} />
+      <details className="lay-more">
         <summary>{LAY.more}</summary>
-        <NumberField
-          key={`along ${layer}`}
-          label={LAY.shrinkAlong}
-          value={100 * cloth.shrinkAlong}
-          onSet={(percent) => changeCloth({ shrinkAlong: (percent ?? 0) / 100 })}
-        />
-        <NumberField
-          key={`across ${layer}`}
-          label={LAY.shrinkAcross}
-          value={100 * cloth.shrinkAcross}
-          onSet={(percent) => changeCloth({ shrinkAcross: (percent ?? 0) / 100 })}
-        />
-        <NumberField
-          key={`price ${layer}`}
-          label={LAY.price[unit]}
-          value={cloth.price}
-          onSet={(price) => changeCloth({ price })}
-        />
+        <div>
+          <NumberField
+            key={`along ${layer}`}
+            label={LAY.shrinkAlong}
+            value={100 * cloth.shrinkAlong}
+            onSet={(percent) => changeCloth({ shrinkAlong: (percent ?? 0) / 100 })}
+          />
+          <NumberField
+            key={`across ${layer}`}
+            label={LAY.shrinkAcross}
+            value={100 * cloth.shrinkAcross}
+            onSet={(percent) => changeCloth({ shrinkAcross: (percent ?? 0) / 100 })}
+          />
+          <NumberField
+            key={`price ${layer}`}
+            label={LAY.price[unit]}
+            value={cloth.price}
+            onSet={(price) => changeCloth({ price })}
+          />
+        </div>
       </details>
       <p className="said" aria-live="polite">
         {outside === null ? '' : LAY.outside[outside]}

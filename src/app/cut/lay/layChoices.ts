@@ -1,67 +1,87 @@
-// The cloth of each layer and the plans that were made. They are remembered while the page is open.
+// The cloths that were set and the plans that were made since the page was opened. What was made is also kept with its draft.
 
 import { create } from 'zustand';
-import { inches, type Piece } from '../../../engine';
-import { CLOTH_SPANS, type Cloth, type LayPlan, OPEN_CLOTH } from '../../../paper';
+import type { KeptLay, LayCloth, LayLayer } from '../../../document';
+import { inches } from '../../../engine';
+import { CLOTH_SPANS, type LayPlan, OPEN_CLOTH } from '../../../paper';
 
-export const LAYERS = ['fashion', 'strength', 'lining'] as const;
-export type LayerName = (typeof LAYERS)[number];
-
-export interface LayerCloth extends Cloth {
-  /** Straps lie at 45°. */
-  readonly biasStraps: boolean;
-  /** Of a yard or a metre, by the client's unit; null where none was given. */
-  readonly price: number | null;
-}
-
-/** A plan with what it was made from, to tell whether that has changed since. */
+/** A plan with what of it is kept. */
 export interface MadePlan {
   readonly plan: LayPlan;
-  readonly pieces: readonly Piece[];
-  readonly cloth: LayerCloth;
+  readonly lay: KeptLay;
 }
 
-interface LayChoices {
-  readonly layer: LayerName;
-  readonly cloths: Readonly<Record<LayerName, LayerCloth>>;
-  /** By draft and layer. */
+export interface LayChoices {
+  readonly layer: LayLayer;
+  /** The cloth that was last set for each layer, of whatever draft. */
+  readonly last: Partial<Readonly<Record<LayLayer, LayCloth>>>;
+  /** The cloths as set, and the plans as made, by draft and layer. */
+  readonly cloths: ReadonlyMap<string, LayCloth>;
   readonly plans: ReadonlyMap<string, MadePlan>;
 }
 
-const USUAL: LayerCloth = {
+const USUAL: LayCloth = {
   ...OPEN_CLOTH,
   widthMm: 1120,
   gapMm: inches(1 / 4),
-  biasStraps: false,
+  layers: 1,
   price: null,
+  bias: [],
+  others: [],
 };
 
 export const useLayChoices = create<LayChoices>()(() => ({
   layer: 'fashion',
-  cloths: { fashion: USUAL, strength: USUAL, lining: USUAL },
+  last: {},
+  cloths: new Map(),
   plans: new Map(),
 }));
 
 const { setState: set } = useLayChoices;
 
-export const chooseLayer = (layer: LayerName): void => set({ layer });
+export const chooseLayer = (layer: LayLayer): void => set({ layer });
 
-/** Changes the cloth of the layer in hand. */
-export const changeCloth = (change: Partial<LayerCloth>): void =>
-  set(({ layer, cloths }) => ({ cloths: { ...cloths, [layer]: { ...cloths[layer], ...change } } }));
+/** The cloth as it was set, else that of the plan that is kept, else the last one of the layer without what is a draft's own. */
+export function clothFor(
+  { cloths, last }: Pick<LayChoices, 'cloths' | 'last'>,
+  key: string,
+  layer: LayLayer,
+  kept: KeptLay | null,
+  layers: number,
+): LayCloth {
+  const found = cloths.get(key) ?? (kept && outsideSpan(kept.cloth) === null ? kept.cloth : null);
+  return found ?? { ...(last[layer] ?? USUAL), layers, bias: [], others: [] };
+}
 
-export const keepPlan = (key: string, made: MadePlan): void =>
+export const setCloth = (key: string, layer: LayLayer, cloth: LayCloth): void =>
+  set(({ cloths, last }) => ({
+    cloths: new Map(cloths).set(key, cloth),
+    last: { ...last, [layer]: cloth },
+  }));
+
+export const showPlan = (key: string, made: MadePlan): void =>
   set(({ plans }) => ({ plans: new Map(plans).set(key, made) }));
 
-export const isOld = (made: MadePlan, pieces: readonly Piece[], cloth: LayerCloth): boolean =>
-  JSON.stringify([made.pieces, { ...made.cloth, price: null }]) !==
-  JSON.stringify([pieces, { ...cloth, price: null }]);
+/** Whether a plan would lie otherwise on another cloth; the price does not change it. */
+export const isOtherCloth = (one: LayCloth, other: LayCloth): boolean => textOf(one) !== textOf(other);
+
+const textOf = (cloth: LayCloth): string => {
+  const { widthMm, folded, nap, grainDegrees, gapMm, shrinkAlong, shrinkAcross, layers } = cloth;
+  const bias = cloth.bias.map(({ of, piece }) => [of, piece]);
+  const others = cloth.others.map(({ client, draft }) => [client, draft]);
+  return JSON.stringify([
+    [widthMm, folded, nap, grainDegrees, gapMm, shrinkAlong, shrinkAcross, layers],
+    bias,
+    others,
+  ]);
+};
 
 /** Which number of a cloth is outside its span; null where none is. */
-export function outsideSpan(cloth: Cloth): 'width' | 'gap' | 'shrinkage' | null {
+export function outsideSpan(cloth: LayCloth): 'width' | 'gap' | 'shrinkage' | 'layers' | null {
   const isWithin = (name: keyof typeof CLOTH_SPANS): boolean =>
     cloth[name] >= CLOTH_SPANS[name][0] && cloth[name] <= CLOTH_SPANS[name][1];
   if (!isWithin('widthMm')) return 'width';
   if (!isWithin('gapMm')) return 'gap';
-  return isWithin('shrinkAlong') && isWithin('shrinkAcross') ? null : 'shrinkage';
+  if (!isWithin('layers') || !Number.isInteger(cloth.layers)) return 'layers';
+  return isWithin('shrinkAlong') && isWithin('shrinkAcross') && isWithin('grainDegrees') ? null : 'shrinkage';
 }

@@ -1,12 +1,10 @@
 // What the page asks of a worker that lays panels, and what that answers.
 
-import type { Piece } from '../../../engine';
-import type { LayFault, LayPlan } from '../../../paper';
-import type { LayerCloth } from './layChoices';
+import type { Cloth, LayFault, LayPlan, PieceToLay } from '../../../paper';
 
 export interface LayRequest {
-  readonly pieces: readonly Piece[];
-  readonly cloth: LayerCloth;
+  readonly asked: readonly PieceToLay[];
+  readonly cloth: Cloth;
   /** Another one tries other lays. */
   readonly seed: number;
 }

@@ -8,9 +8,9 @@ const SEND_MS = 120;
 
 const send = (answer: LayAnswer): void => self.postMessage(answer);
 
-self.addEventListener('message', ({ data: { pieces, cloth, seed } }: MessageEvent<LayRequest>) => {
+self.addEventListener('message', ({ data: { asked, cloth, seed } }: MessageEvent<LayRequest>) => {
   const start = performance.now();
-  const laid = startLay(pieces, cloth, seed, ({ kind }) => cloth.biasStraps && kind === 'strap');
+  const laid = startLay(asked, cloth, seed);
   if (!laid.ok) {
     send({ kind: 'faults', faults: laid.faults });
     return;

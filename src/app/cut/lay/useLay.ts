@@ -9,8 +9,15 @@ interface Laying {
   /** Seconds since the start. */
   readonly seconds: number;
   readonly faults: readonly LayFault[];
-  /** Starts a search; each shorter plan is given to `onPlan`. One that is running is stopped. */
-  readonly start: (request: Omit<LayRequest, 'seed'>, onPlan: (plan: LayPlan) => void) => void;
+  /**
+   * Starts a search; each shorter plan is given to `onPlan`, and `onEnd` is called when it has ended, however it did. One that is
+   * running is stopped.
+   */
+  readonly start: (
+    request: Omit<LayRequest, 'seed'>,
+    onPlan: (plan: LayPlan) => void,
+    onEnd: () => void,
+  ) => void;
   /** Stops it; the shortest plan so far holds. */
   readonly stop: () => void;
 }
@@ -20,13 +27,18 @@ export function useLay(): Laying {
   const [seconds, setSeconds] = useState(0);
   const [faults, setFaults] = useState<readonly LayFault[]>([]);
   const workers = useRef<readonly Worker[]>([]);
+  const whenEnded = useRef<() => void>(() => undefined);
   const end = (): void => {
     for (const worker of workers.current) worker.terminate();
     workers.current = [];
+    const ended = whenEnded.current;
+    whenEnded.current = () => undefined;
+    ended();
   };
   useEffect(
     () => () => {
       for (const worker of workers.current) worker.terminate();
+      whenEnded.current();
     },
     [],
   );
@@ -36,8 +48,9 @@ export function useLay(): Laying {
     return () => clearInterval(clock);
   }, [state]);
 
-  const start: Laying['start'] = (request, onPlan) => {
+  const start: Laying['start'] = (request, onPlan, onEnd) => {
     end();
+    whenEnded.current = onEnd;
     setFaults([]);
     setSeconds(0);
     setState('busy');

@@ -5,6 +5,8 @@ import {
   draftingSheetPdf,
   type LayPlan,
   layPdf,
+  layProjectorPdf,
+  layRollPdf,
   type OnePageChoice,
   onePagePdf,
   type PageWatch,
@@ -26,8 +28,14 @@ export type PrintJob =
       readonly correction: Correction | undefined;
     }
   | { readonly kind: 'projector'; readonly input: PlanInput; readonly choice: ProjectorChoice }
-  | { readonly kind: 'lay'; readonly input: PlanInput; readonly plan: LayPlan }
+  | { readonly kind: 'lay'; readonly input: PlanInput; readonly plan: LayPlan; readonly on: LayPaper }
   | { readonly kind: 'draftingSheet'; readonly input: PlanInput; readonly paper: PaperChoice };
+
+/** A lay plan on pages with its measurements, or at full size. */
+export type LayPaper =
+  | { readonly form: 'measured' }
+  | { readonly form: 'page'; readonly choice: OnePageChoice; readonly correction: Correction | undefined }
+  | { readonly form: 'projector'; readonly choice: ProjectorChoice };
 
 /** A print with the face it is set in. The page fetches the fonts, since only the page knows where they are. */
 export type FacedJob = {
@@ -45,13 +53,23 @@ export async function makePrint(job: FacedJob, watch: PageWatch): Promise<Uint8A
       return onePagePdf(job.input, job.choice, job.correction);
     case 'projector':
       return projectorPdf(job.input, job.choice);
-    case 'lay': {
-      const { client, savedDraft, date } = job.input;
-      const head = { client: client.name, draft: savedDraft.name, date, unit: client.unit };
-      return layPdf(job.plan, head, job.input);
-    }
+    case 'lay':
+      return makeLay(job);
     case 'draftingSheet':
       return draftingSheetPdf(job.input, job.paper);
+  }
+}
+
+async function makeLay({ input, plan, on }: Extract<FacedJob, { kind: 'lay' }>): Promise<Uint8Array | null> {
+  const { client, savedDraft, date } = input;
+  const head = { client: client.name, draft: savedDraft.name, date, unit: client.unit };
+  switch (on.form) {
+    case 'measured':
+      return layPdf(plan, head, input);
+    case 'page':
+      return layRollPdf(plan, head, on.choice, input, on.correction);
+    case 'projector':
+      return layProjectorPdf(plan, head, on.choice, input);
   }
 }
 

@@ -12,6 +12,7 @@ import {
 } from '../../../document';
 import { MEASUREMENTS } from '../../../engine';
 import { LengthField } from '../../components/fields/LengthField';
+import { SizesTable } from './SizesTable';
 import { chooseChart, chooseSizing, typeTable, useSizingChoices } from './sizingChoices';
 
 const TEXTS = SIZING.chart;
@@ -89,31 +90,16 @@ function ChartTable({ sizes, unit }: { sizes: readonly ChartSize[]; unit: Unit }
   return (
     <details>
       <summary>{TEXTS.measured}</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways is reached by keys */}
-      <div className="wide-table" role="region" aria-label={TEXTS.measured} tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{TEXTS.measurement}</th>
-              {sizes.map(({ name }) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ name }) => (
-              <tr key={name}>
-                <th scope="row">{MEASUREMENT_WORDS[name].label}</th>
-                {sizes.map((size) => (
-                  <td key={size.name}>{cellOf(size, name, unit)}</td>
-                ))}
-              </tr>
+      <SizesTable label={TEXTS.measured} heads={[TEXTS.measurement]} names={sizes.map(({ name }) => name)}>
+        {rows.map(({ name }) => (
+          <tr key={name}>
+            <th scope="row">{MEASUREMENT_WORDS[name].label}</th>
+            {sizes.map((size) => (
+              <td key={size.name}>{cellOf(size, name, unit)}</td>
             ))}
-          </tbody>
-        </table>
-      </div>
+          </tr>
+        ))}
+      </SizesTable>
     </details>
   );
 }

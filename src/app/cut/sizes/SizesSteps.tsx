@@ -14,6 +14,7 @@ import {
 } from '../../../document';
 import { download } from '../../components/download';
 import { fileName } from '../../components/fileName';
+import { SizesTable } from './SizesTable';
 import type { Proved } from './useSizes';
 
 const TEXTS = SIZING.steps;
@@ -27,6 +28,7 @@ export function SizesSteps({
   unit: Unit;
   style: string;
 }) {
+  const names = proofs.map(({ name }) => name);
   const busts = proofs.map(({ measurements }) => measurements.bust);
   return (
     <details className="size-steps">
@@ -34,35 +36,19 @@ export function SizesSteps({
         <h3>{TEXTS.title}</h3>
       </summary>
       <p className="hint">{TEXTS.says({ unit })}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways is reached by keys */}
-      <div className="wide-table" role="region" aria-label={TEXTS.title} tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{TEXTS.what}</th>
-              <th scope="col">{TEXTS.steps}</th>
-              {proofs.map(({ name }) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.map((row) => (
-              <tr key={nameOf(row)}>
-                <th scope="row">{nameOf(row)}</th>
-                <td>
-                  <Steps row={row} busts={busts} names={proofs.map(({ name }) => name)} />
-                </td>
-                {row.lengths.map((mm, i) => (
-                  <td key={proofs[i]?.name ?? i}>{mm === null ? '' : formatLength(mm, unit)}</td>
-                ))}
-              </tr>
+      <SizesTable label={TEXTS.title} heads={[TEXTS.what, TEXTS.steps]} names={names}>
+        {table.map((row) => (
+          <tr key={nameOf(row)}>
+            <th scope="row">{nameOf(row)}</th>
+            <td>
+              <Steps row={row} busts={busts} names={names} />
+            </td>
+            {row.lengths.map((mm, i) => (
+              <td key={proofs[i]?.name ?? i}>{mm === null ? '' : formatLength(mm, unit)}</td>
             ))}
-          </tbody>
-        </table>
-      </div>
+          </tr>
+        ))}
+      </SizesTable>
       <div className="actions">
         <button
           type="button"

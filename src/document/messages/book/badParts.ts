@@ -29,7 +29,7 @@ function partName({ path, draft }: FaultyPart['bad'][number]): string {
   }
   if (field === 'drafts' && draft !== null) {
     if (part === 'comparison') return BAD_PARTS.comparison({ draft });
-    if (part === 'fittings' || part === 'notes')
+    if (part === 'fittings' || part === 'notes' || part === 'lays')
       return BAD_PARTS.ofDraft({ part: BAD_PARTS.parts[part], draft });
     if (part === 'style' && inner.length > 0)
       return BAD_PARTS.ofDraft({ part: styleName(inner.join('.')), draft });
@@ -53,7 +53,7 @@ const BAD_PARTS = catalogue({
   draft: ({ draft }: { draft: string }) => `the draft “${draft}”`,
   comparison: ({ draft }: { draft: string }) => `what “${draft}” is compared with`,
   wedge: 'one wedge',
-  parts: { fittings: 'a part of a fitting', notes: 'a note' },
+  parts: { fittings: 'a part of a fitting', notes: 'a note', lays: 'the lay plans' },
   somethingElse: 'a part without a name',
   fields: {
     id: 'the mark she is known by',

@@ -1,6 +1,6 @@
 // What is written on the plan of a cloth, and what is wrong with one.
 
-import { catalogue } from '../catalogue';
+import { catalogue, plural } from '../catalogue';
 
 interface ClothWords {
   /** With its unit. */
@@ -49,15 +49,25 @@ export const LAY_PLAN = catalogue({
     foot: 'hem first',
     turned: ({ degrees }: { degrees: number }) => `turned ${degrees}°`,
   },
-  piece: ({ piece, copy, copies }: { piece: string; copy: number; copies: number }) =>
-    copies > 1 ? `${piece} (${copy} of ${copies})` : piece,
+  /** `of`: what its draft is called, where several lie on the cloth. */
+  piece: ({ piece, of, copy, copies }: { piece: string; of: string | null; copy: number; copies: number }) =>
+    `${of === null ? '' : `${of}: `}${copies > 1 ? `${piece} (${copy} of ${copies})` : piece}`,
   edges: { selvedge: 'Selvedge', fold: 'Fold', start: 'Start of the cloth' },
+  /** On a strip of paper, and on the first page before them. */
+  strips: ({ number, count }: { number: number; count: number }) =>
+    `Actual size · strip ${number} of ${count}`,
+  paper: ({ count }: { count: number }) =>
+    plural(count, {
+      one: 'The cloth lies on one strip of paper at full size.',
+      other: `The cloth lies on ${count} strips of paper at full size: join them as they are numbered.`,
+    }),
   svg: 'Lay plan at full size: 1 unit is 1 mm.',
   faults: {
     widerThanCloth: ({ piece, needs, width }: { piece: string; needs: string; width: string }) =>
       `${piece} needs ${needs} across and the cloth has ${width}: take a wider cloth, or lay it open.`,
     foldAcrossGrain: ({ piece }: { piece: string }) =>
       `The fold of ${piece} does not run along its grain, so it cannot lie on the fold: lay the cloth open.`,
-    nothing: 'There is no piece to lay.',
+    foldOnBias: ({ piece }: { piece: string }) =>
+      `${piece} is cut on the fold, so it cannot lie on the bias on folded cloth: lay the cloth open.`,
   },
 });

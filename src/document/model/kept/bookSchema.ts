@@ -5,6 +5,7 @@ import * as z from 'zod/mini';
 import { MEASUREMENTS, type MeasurementName, styleSchema } from '../../../engine';
 import { BOOK_VERSION } from '../book';
 import { fittingsSchema, printsSchema } from './fittingSchema';
+import { laysSchema } from './laySchema';
 
 const number = z.number();
 const text = z.string();
@@ -54,6 +55,7 @@ const draftSchema = z.object({
   ),
   fittings: fittingsSchema,
   notes: z.object({ cloth: text, event: text, heel: text, bra: text }),
+  lays: z.exactOptional(laysSchema),
 });
 
 export const clientSchema = z.object({
