@@ -37,14 +37,14 @@ function planOn(widthMm: number, folded: boolean): LayPlan {
 const outlines = (plan: LayPlan): ReadPoint[][] =>
   planOfCloth(plan).panels.map(({ piece }) => [...piece.cutLine, piece.cutLine[0] as ReadPoint]);
 
-/** The cut lines of all strips, laid together as their windows of the plan are. */
+/** The lines of all strips, laid together as their windows of the plan are. */
 function joined(plan: LayPlan, { pages }: ReadPattern): ReadPoint[][] {
   const layout = layStrips(plan, ROLL);
   if (!layout) throw new Error('no strips');
   return layout.sheets.flatMap((position, i) => {
     const { left, top } = windowOf(layout.grid, position);
     const by = { x: left - layout.grid.marginMm, y: top - layout.grid.marginMm };
-    const lines = pages[i + 1]?.lines.filter(({ widthMm, dashed }) => widthMm > 0.4 && !dashed) ?? [];
+    const lines = pages[i + 1]?.lines ?? [];
     return lines.map(({ points }) => points.map(({ x, y }) => ({ x: x + by.x, y: y + by.y })));
   });
 }
