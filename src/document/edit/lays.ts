@@ -5,7 +5,7 @@ import type { History } from '../model/history';
 import type { KeptLay } from '../model/lays';
 
 /** The draft with a plan in the place of that of its layer. */
-export const withLay = (savedDraft: SavedDraft, lay: KeptLay): SavedDraft => ({
+const withLay = (savedDraft: SavedDraft, lay: KeptLay): SavedDraft => ({
   ...savedDraft,
   lays: [...(savedDraft.lays ?? []).filter(({ layer }) => layer !== lay.layer), lay],
 });
