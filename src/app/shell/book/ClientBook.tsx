@@ -29,6 +29,7 @@ import { recordKey } from '../../storage/records/record';
 import { BooksContext } from '../../storage/windows/booksContext';
 import { useOpen, useStore } from '../../store/storeContext';
 import { BackupPart } from './BackupPart';
+import { ClientPast } from './ClientPast';
 import { DraftList } from './DraftList';
 import { PeoplePart } from './PeoplePart';
 
@@ -112,6 +113,7 @@ export default function ClientBook({ onClose, handed = null }: ClientBookProps) 
   return (
     <Dialog title={CLIENT_BOOK.title} wide={true} onClose={onClose}>
       <DraftList onOpen={onClose} />
+      <ClientPast />
       <section className="client-list" aria-label={words.title}>
         <div className="list-head">
           <h3>{words.title}</h3>

@@ -20,6 +20,14 @@ export const CLIENT_BOOK = catalogue({
     removeOf: ({ name }: Named) => `Delete the draft ${name}`,
     lastStays: 'A client has at least one draft',
   },
+  past: {
+    title: ({ client }: { client: string }) => `Fittings and prints of ${client}`,
+    fittings: 'Fittings',
+    fitting: ({ day, draft, alterations }: { day: string; draft: string; alterations: number }) =>
+      `${day}: ${draft}, ${plural(alterations, { one: 'one alteration', other: `${alterations} alterations` })}`,
+    notMade: ({ what }: { what: string }) => `${what} (switched off)`,
+    prints: 'What was printed',
+  },
   clients: {
     title: 'Clients',
     search: 'Search',

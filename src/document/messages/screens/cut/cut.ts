@@ -69,12 +69,25 @@ export const CUT = catalogue({
       draft,
       mockup,
       form,
+      tape,
+      alterations,
     }: {
       day: string;
       draft: string;
       mockup: number | null;
       form: string;
-    }) => `${day}: ${draft}, ${mockup === null ? 'pattern' : `mock-up ${mockup}`} ${form}`,
+      /** The day of the tape; null where it was not written down. */
+      tape: string | null;
+      alterations: number;
+    }) =>
+      [
+        `${day}: ${draft}`,
+        `${mockup === null ? 'pattern' : `mock-up ${mockup}`} ${form}`,
+        ...(tape === null ? [] : [`tape of ${tape}`]),
+        ...(alterations === 0
+          ? []
+          : [plural(alterations, { one: 'one alteration', other: `${alterations} alterations` })]),
+      ].join(', '),
     forms: {
       sheets: 'on sheets',
       page: 'on one page',

@@ -1,0 +1,66 @@
+// When the client was fitted and what came of it, and what was printed for her: the answer to what was cut and from which tape.
+
+import { Suspense } from 'react';
+import { alterationWords, CLIENT_BOOK, type Fitting, type SavedDraft } from '../../../document';
+import { formatDay } from '../../components/formatDay';
+import { lazyPart } from '../../components/later';
+import { useOpen } from '../../store/storeContext';
+
+const { past: words } = CLIENT_BOOK;
+
+const PrintList = lazyPart(async () => (await import('../../cut/PrintList')).default);
+
+/** Nothing where the client was neither fitted nor printed for. */
+export function ClientPast() {
+  const { client } = useOpen();
+  const fitted = client.drafts
+    .flatMap((draft) => draft.fittings.map((fitting) => ({ draft, fitting })))
+    .sort((a, b) => (a.fitting.date < b.fitting.date ? 1 : -1));
+  if (fitted.length === 0 && client.prints.length === 0) return null;
+  return (
+    <section className="client-past" aria-label={words.title({ client: client.name })}>
+      <h3>{words.title({ client: client.name })}</h3>
+      {fitted.length > 0 ? (
+        <>
+          <h4>{words.fittings}</h4>
+          <ul>
+            {fitted.map(({ draft, fitting }, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a fitting is told by its place in the list
+              <li key={i}>
+                <Fitted draft={draft} fitting={fitting} />
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {client.prints.length > 0 ? (
+        <>
+          <h4>{words.prints}</h4>
+          <Suspense>
+            <PrintList />
+          </Suspense>
+        </>
+      ) : null}
+    </section>
+  );
+}
+
+function Fitted({ draft, fitting }: { readonly draft: SavedDraft; readonly fitting: Fitting }) {
+  const { client } = useOpen();
+  const { date, note, on, alterations } = fitting;
+  return (
+    <details>
+      <summary>
+        {words.fitting({ day: formatDay(date), draft: draft.name, alterations: alterations.length })}
+      </summary>
+      {note === '' ? null : <p>{note}</p>}
+      <ul>
+        {alterations.map((alteration, i) => {
+          const what = alterationWords(alteration, { unit: client.unit, style: draft.style });
+          // biome-ignore lint/suspicious/noArrayIndexKey: an alteration is told by its place in the list
+          return <li key={i}>{on && alteration.on ? what : words.notMade({ what })}</li>;
+        })}
+      </ul>
+    </details>
+  );
+}
