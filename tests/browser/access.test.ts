@@ -136,6 +136,36 @@ describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
   });
 });
 
+describe.each([SCREENS[0], SCREENS[2]])(
+  'the forms of the fittings on $name',
+  ({ viewport, hasTouch, ...rest }) => {
+    it('have nothing that axe finds, and room for every target', async () => {
+      const { page } = await visit('fit', { viewport, hasTouch, colorScheme: 'light', ...rest });
+      for (const kind of [
+        'Length',
+        'Edge',
+        'Bust point',
+        'Gaps of the lacing',
+        'What do you see?',
+        'Seam or dart',
+      ]) {
+        await page.getByRole('button', { name: kind, exact: true }).click();
+        await page.locator('.alteration-form').waitFor();
+        if (kind === 'Seam or dart') await page.getByRole('textbox', { name: /^On each edge/ }).fill('3/16');
+        expect(await found(page), kind).toEqual([]);
+        expect(await tooSmall(page, hasTouch ? 44 : 24), kind).toEqual([]);
+        if (kind !== 'Seam or dart') await page.getByRole('button', { name: 'Cancel' }).click();
+      }
+      await page.getByRole('button', { name: 'Make it' }).click();
+      await page.locator('.alterations li').waitFor();
+      expect(await found(page), 'the list').toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+        viewport.width,
+      );
+    });
+  },
+);
+
 /** What can be set or pressed, as a screen reader calls it. */
 const ROLES = new Set(['button', 'checkbox', 'combobox', 'radio', 'slider', 'textbox']);
 

@@ -1,7 +1,7 @@
 // The small drawing of a fitting form: the panels laid open with their seams numbered and the levels across, to mark pins on.
 
-import { FITTING_FORM, LEVEL_TITLES } from '../../document';
-import { type Draft, type Piece, type Point, SIDES, type Side } from '../../engine';
+import { FITTING_FORM, LEVEL_TITLES, pieceLabel } from '../../document';
+import { type Draft, type Piece, type Point, SIDES } from '../../engine';
 import { textWidth } from '../text/textWidth';
 import { settable } from '../text/writable';
 import type { PdfCanvas } from './file/pdfCanvas';
@@ -37,7 +37,7 @@ export function drawForFitting(
   draft: Draft,
   seams: readonly NumberedSeam[],
 ): number {
-  const halves = SIDES.map((side) => ({ side, laid: laidOpen(draft, side) }));
+  const halves = SIDES.map((side) => ({ side, laid: laidOpen(draft.halves?.[side] ?? draft) }));
   const points = halves.flatMap(({ laid }) => laid.flatMap(({ ring }) => ring));
   if (points.length === 0) return 0;
   const top = Math.min(...points.map(({ y }) => y));
@@ -73,12 +73,10 @@ export function drawForFitting(
         const head = legs.flat().reduce((least, point) => (point.y < least.y ? point : least));
         numberAt(from + head.x * scale, down(head.y) - 0.6, [piece.id], wedge);
       }
-      write(
-        FITTING_FORM.number({ number: piece.number }),
-        at({ x: width / 2, y: foot + 3.2 / scale }),
-        'middle',
-        true,
-      );
+      const name = pieceLabel(piece);
+      const hasRoom = textWidth(settable(name), SIZE_PT, true) < width * scale + GAP_MM / 2;
+      const short = hasRoom ? name : FITTING_FORM.number({ number: piece.number });
+      write(short, at({ x: width / 2, y: foot + 3.2 / scale }), 'middle', true);
       const next = laid[i + 1];
       if (next)
         numberAt(from + width * scale + GAP_MM / 2, corner.y + ABOVE_MM - 1.6, [piece.id, next.piece.id]);
@@ -93,12 +91,9 @@ export function drawForFitting(
 const joins = (seam: NumberedSeam, pieces: readonly string[]): boolean =>
   seam.pieces.length === pieces.length && pieces.every((id) => seam.pieces.includes(id));
 
-/** The panels of a half from centre front to centre back; where both halves are alike, those of the one that is drafted. */
-function laidOpen({ pieces }: Draft, side: Side): Laid[] {
-  const panels = pieces.filter(
-    (piece) =>
-      (piece.kind === 'panel' || piece.kind === 'sidePanel') && (piece.side === null || piece.side === side),
-  );
+/** The panels of a half from centre front to centre back. */
+function laidOpen({ pieces }: Pick<Draft, 'pieces'>): Laid[] {
+  const panels = pieces.filter(({ kind }) => kind === 'panel' || kind === 'sidePanel');
   const place = ({ kind, block, number }: Piece): number =>
     kind === 'sidePanel' ? 100 : block === 'front' ? number : 200 - number;
   return [...panels].sort((a, b) => place(a) - place(b)).map(outwards);

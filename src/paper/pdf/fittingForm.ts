@@ -40,7 +40,7 @@ export function drawFittingForm(newPage: () => PdfCanvas, page: FlowPage, input:
   );
   if (draft.laced.length > 0) {
     flow.text(FITTING_FORM.gaps, HEADING);
-    table(flow, FITTING_FORM.seam, levels, [FITTING_FORM.gap]);
+    table(flow, FITTING_FORM.level, levels, [FITTING_FORM.gap]);
   }
   flow.text(FITTING_FORM.seen, HEADING);
   const ticks = FITTING_FORM.ticks.map((seen) => FITTING_FORM.tick({ seen }));
@@ -50,8 +50,14 @@ export function drawFittingForm(newPage: () => PdfCanvas, page: FlowPage, input:
   flow.text(FITTING_FORM.notes, HEADING);
 }
 
-/** Every seam and dart, once, from centre front round to centre back. */
-function seamsOf({ proof }: Draft): NumberedSeam[] {
+/** Every seam and dart, once: those of both halves where they are drafted apart have one row. */
+function seamsOf(draft: Draft): NumberedSeam[] {
+  const halves = draft.halves ? [draft.halves.left, draft.halves.right] : [draft];
+  const seen = new Set<string>();
+  return halves.flatMap(seamsOfHalf).filter(({ label }) => !seen.has(label) && seen.add(label));
+}
+
+function seamsOfHalf({ proof }: Pick<Draft, 'proof'>): NumberedSeam[] {
   const joining = proof.seams.flatMap(({ seam, a, b }): NumberedSeam[] =>
     seam.kind === 'shoulder' || seam.kind === 'joined'
       ? []
@@ -66,8 +72,7 @@ function seamsOf({ proof }: Draft): NumberedSeam[] {
   const closed = proof.closedDarts.map(
     ({ seam }): NumberedSeam => ({ label: seamLabel(seam), pieces: [seam.piece.id], wedge: seam.wedge }),
   );
-  const seen = new Set<string>();
-  return [...joining, ...closed].filter(({ label }) => !seen.has(label) && seen.add(label));
+  return [...joining, ...closed];
 }
 
 function table(flow: Flow, head: string, columns: readonly string[], rows: readonly string[]): void {

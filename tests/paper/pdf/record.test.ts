@@ -163,6 +163,44 @@ describe('a mock-up', () => {
     expect(words).toContain('Mock-up 1 in on every edge');
   });
 
+  it.each([
+    ['sheets', MOCKUP],
+    ['sheets, left and right drafted apart', { ...MOCKUP, draft: APART }],
+  ])(
+    'has a fitting form of one page behind %s: panels laid open, seams numbered, levels across',
+    async (_, print) => {
+      const { pages } = await readPattern(await patternPdf(print));
+      const form = pages.at(-1);
+      const words = line(form);
+      expect(words).toMatch(/^Fitting form/);
+      expect(words).toMatch(/Front 1 \+ 2.+Side seam.+Back 1 \+ 2.+Notes/);
+      const rings = (form?.lines ?? []).filter(({ points }) => points.length > 20);
+      expect(rings).toHaveLength(12);
+      // Centre front is in the middle: the widths mirror each other, and none lies on the next.
+      const spans = rings
+        .map(({ points }) => points.map(({ x }) => x))
+        .map((xs) => [Math.min(...xs), Math.max(...xs)] as const)
+        .sort(([a], [b]) => a - b);
+      for (const [i, [, right]] of spans.entries())
+        expect(spans[i + 1]?.[0] ?? Number.POSITIVE_INFINITY).toBeGreaterThan(right);
+      const dashed = (form?.lines ?? []).filter(
+        ({ points, dashed: isDashed }) => isDashed && points.length === 2,
+      );
+      expect(dashed).toHaveLength(3);
+      expect(form?.texts.filter(({ text }) => text === '3')).toHaveLength(2);
+    },
+  );
+
+  it.each([914.4, 841])('has its fitting form behind one page %s mm wide too', async (widthMm) => {
+    const heightMm = widthMm === 841 ? 1189 : null;
+    const { pages } = await readPattern(await onePagePdf(MOCKUP, { widthMm, heightMm, marginMm: 10 }));
+    expect(pages).toHaveLength(2);
+    expect(line(pages[1])).toMatch(/^Fitting form.+Notes/);
+    expect(
+      (await readPattern(await onePagePdf(PRINT, { widthMm: 914.4, heightMm: null, marginMm: 10 }))).pages,
+    ).toHaveLength(1);
+  });
+
   it('has lines across the finished pattern for waist and bust point on request', () => {
     const lined = linedPieces({ ...demoPattern('A4'), across: 'waistAndBust' });
     for (const { piece, lines } of lined)

@@ -22,6 +22,8 @@ import { formatDay } from '../../components/formatDay';
 interface FittingEntryProps {
   readonly fitting: Fitting;
   readonly index: number;
+  /** Which of several of its day it is, from 1; null where it is the only one. */
+  readonly ofDay: number | null;
   /** What became of its alterations, in their order. */
   readonly outcomes: readonly FittingOutcome[];
   readonly style: Style;
@@ -31,8 +33,11 @@ interface FittingEntryProps {
 }
 
 export function FittingEntry(props: FittingEntryProps) {
-  const { fitting, index, outcomes, style, unit, onChange, onEdit } = props;
-  const day = formatDay(fitting.date);
+  const { fitting, index, ofDay, outcomes, style, unit, onChange, onEdit } = props;
+  const day =
+    ofDay === null
+      ? formatDay(fitting.date)
+      : FITTINGS.sameDay({ day: formatDay(fitting.date), number: ofDay });
   return (
     <section className="fitting" aria-label={FITTINGS.day({ day })}>
       <header>

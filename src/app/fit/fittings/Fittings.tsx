@@ -93,6 +93,7 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
           key={i}
           fitting={fitting}
           index={i}
+          ofDay={ofDay(fittings, i)}
           outcomes={outcomes.filter((each) => each.fitting === i)}
           style={style}
           unit={unit}
@@ -170,4 +171,10 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
       <DraftNotesPart />
     </section>
   );
+}
+
+/** Which of the fittings of its day the one at an index is, from 1; null where it is the only one. */
+function ofDay(fittings: readonly Fitting[], index: number): number | null {
+  const isSame = ({ date }: Fitting): boolean => date === fittings[index]?.date;
+  return fittings.filter(isSame).length > 1 ? fittings.slice(0, index + 1).filter(isSame).length : null;
 }

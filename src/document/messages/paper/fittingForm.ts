@@ -28,6 +28,7 @@ export const FITTING_FORM = catalogue({
   seams: 'Seams',
   how: 'For each seam and level: + what is pinned out, − what is wanting, on each edge; L or R where one side only.',
   seam: 'Seam',
+  level: 'Level',
   gaps: 'Gap of the lacing, as laced',
   gap: 'Between the edges',
   blank: ' ',

@@ -15,6 +15,8 @@ export const FITTINGS = catalogue({
   printMockup: 'Print a mock-up',
   newFitting: 'New fitting',
   day: ({ day }: { day: string }) => `Fitting of ${day}`,
+  /** One of several fittings of a day, counted from 1. */
+  sameDay: ({ day, number }: { day: string; number: number }) => `${day}, number ${number}`,
   dayAndNote: 'Day and note',
   date: 'Day',
   note: 'Note',
