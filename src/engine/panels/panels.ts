@@ -56,8 +56,9 @@ export function cutPanels(
       inner,
       outer,
       drafted: { inner: { block: block.name, line: inner }, outer: { block: block.name, line: outer } },
+      // Above the underarm no side seam bounds the panel: there a dart lies where its point does.
       darts: darts.filter((dart) =>
-        liesOn(dart, { inner, outer }, endOfDart(block.upper, dart.wedge)?.at.point.y ?? top, hem),
+        liesOn(dart, { inner, outer }, (endOfDart(block.upper, dart.wedge) && dart.lower) ?? top, hem),
       ),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
