@@ -7,6 +7,7 @@ import { offlineWorker } from './src/app/offline/precache.ts';
 import { SERVE, START } from './src/document/messages/screens/clients/start.ts';
 import { licences } from './src/release/licences.ts';
 import { contentSecurityPolicy, startingWords } from './src/release/page.ts';
+import { shaperWhenAsked } from './src/release/shaperWhenAsked.ts';
 import { singleFile } from './src/release/singleFile.ts';
 import { TEST_PROJECTS } from './tests/support/projects.ts';
 
@@ -47,10 +48,22 @@ export default defineConfig(({ mode }) => ({
   define: { __VERSION__: JSON.stringify(version) },
   publicDir: mode === 'single' ? false : 'public',
   plugins: [
-    ...[react(), contentSecurityPolicy, startingWords(START), licences(project), sayPortTaken, accentedTexts],
+    ...[
+      react(),
+      contentSecurityPolicy,
+      startingWords(START),
+      licences(project),
+      shaperWhenAsked,
+      sayPortTaken,
+      accentedTexts,
+    ],
     mode === 'single' ? singleFile : offlineWorker,
   ],
-  worker: { plugins: () => [licences(project)] },
+  // A page from a disk starts no worker that is a module.
+  worker: {
+    format: mode === 'single' ? 'iife' : 'es',
+    plugins: () => [licences(project), shaperWhenAsked],
+  },
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
   preview: { port: 4173, strictPort: true },
   build: {
@@ -61,6 +74,7 @@ export default defineConfig(({ mode }) => ({
       ...(mode === 'single' ? { output: { codeSplitting: false } } : {}),
     },
     cssCodeSplit: mode !== 'single',
+    ...(mode === 'single' ? { assetsInlineLimit: Number.MAX_SAFE_INTEGER } : {}),
   },
   test: {
     testTimeout: 60_000,

@@ -27,6 +27,7 @@ import { paperNamed, paperWords } from './input/paperNamed';
 import { styleNamed } from './input/styleNamed';
 import { draftFiles, issueLine } from './output/draftFiles';
 import { faultLine, refusedLine } from './output/faultLine';
+import { fontFiles } from './output/fontFiles';
 import { sizeFiles } from './output/sizeFiles';
 import { wornFile } from './output/wornFile';
 import { isSystemError } from './output/writtenFiles';
@@ -130,6 +131,8 @@ async function clientFiles(
   const worn = isWorn ? sewn(drafted.value, client.value, style) : null;
   const print = { ...paper.value, nap, lay };
   const asked = { ...style, fittings: fittings.value };
+  const unwritable = (await layer.glyphsFor([client.value.name, style.title], fontFiles))?.missing ?? [];
+  if (unwritable.length > 0) stderr.write(`warn name: ${CLI.unwritable({ letters: unwritable })}\n`);
   const made = await draftFiles(drafted.value, client.value, asked, print, out, worn?.content ?? null);
   if (!made.ok) {
     unusable(made.faults, out, stderr);

@@ -4,6 +4,7 @@ export { draftingSheetHtml } from './draftingSheet/draftingSheetHtml';
 export { draftingSheetPdf } from './draftingSheet/draftingSheetPdf';
 export { nestedDxf } from './dxf/nestedDxf';
 export { patternDxf } from './dxf/patternDxf';
+export { isDrawnByDevice } from './glyphs/deviceLetters';
 export { type FontFiles, glyphsFor, withGlyphs } from './glyphs/glyphs';
 export { type WithFace, withFace } from './glyphs/pageFace';
 export { type Layout, layOut, type PatternInput } from './layout/layOut';

@@ -10,9 +10,12 @@ interface Sources {
   readonly manifest: string;
 }
 
+/** WebAssembly, and no other code from text: the shaping of letters for a print. */
+const WASM = "'wasm-unsafe-eval'";
+
 /** Own files only, from where the page came from. */
 export const FOLDER_POLICY = policy({
-  scripts: "'self'",
+  scripts: `'self' ${WASM}`,
   styles: "'self'",
   fetched: "'self'",
   fonts: "'self'",
@@ -28,7 +31,7 @@ export const FOLDER_POLICY = policy({
  */
 export const singleFilePolicy = (scripts: readonly string[], styles: readonly string[]): string =>
   policy({
-    scripts: quoted(scripts),
+    scripts: `${quoted(scripts)} ${WASM}`,
     styles: quoted(styles),
     fetched: 'data:',
     fonts: 'data:',

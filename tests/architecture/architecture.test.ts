@@ -3,6 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { FOLDER_POLICY, singleFilePolicy } from '../../src/release/policy';
 import { brokenRules, linksOf, type Sources } from './rules';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -15,6 +16,21 @@ function readSources(): Sources {
     files.sort().map((file) => [relative(ROOT, file).split(sep).join('/'), readFileSync(file, 'utf8')]),
   );
 }
+
+describe('the policy of the page', () => {
+  it.each([
+    ['of the folder', FOLDER_POLICY],
+    ['of the one file', singleFilePolicy(['sha256-a'], ['sha256-b'])],
+  ])(
+    '%s lets no text become code but WebAssembly, the shaping of letters, and names no host',
+    (_, policy) => {
+      expect(policy).toMatch(/script-src '[^']+' 'wasm-unsafe-eval';/);
+      expect(policy.match(/'unsafe-[^']*'/g)).toBeNull();
+      expect(policy).not.toMatch(/https?:|\*/);
+      expect(policy).toContain("default-src 'none'");
+    },
+  );
+});
 
 describe('the source', () => {
   const sources = readSources();

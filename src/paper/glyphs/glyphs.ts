@@ -1,34 +1,29 @@
-// Reads the glyphs that names need and the page's face lacks from fonts that are shipped with the program.
+// The fonts that texts are set in whose letters the PDF's own encoding lacks.
 
 import { cleaned, isExact } from '../text/writable';
-import { JOINED_PAIRS, shapesOf } from './arabicShapes';
-import { FACE_FILES, FACE_PER_EM, type Face, faceOf, partFile, partsWith } from './faces';
-import { type Glyph, lengthOf, readTypeface, type Typeface } from './typeface';
-import { visualOrder } from './visualOrder';
+import { fontTables, glyphIndex } from './fontTables';
+import { FACE_FILES } from './pageFaceFiles';
 
-/** Glyphs by character. Plain data. */
+/** Font files, and what none of them has. Plain data, so that a worker can be given it. */
 export interface Glyphs {
-  readonly regular: Readonly<Record<string, Glyph>>;
-  readonly bold: Readonly<Record<string, Glyph>>;
-  /** Characters of the texts that no font has; they are drawn as empty boxes. */
+  /** The page's face, whole. */
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+  /** TrueType files for letters that the page's face lacks; they have one weight, which also stands for bold. */
+  readonly others: readonly Uint8Array[];
+  /** Characters of the texts that can be written by none; they stand as empty boxes. */
   readonly missing: readonly string[];
 }
 
-/** Access to the font files, in the browser or on disk. */
+/** Access to fonts, in the browser or on disk. */
 export interface FontFiles {
-  /** Reads a file: {@link FACE_FILES} of dejavu-fonts-ttf, or `<face>-<part>-400-normal.woff` of @fontsource/<face>. */
+  /** Reads a file of the page's face. */
   readonly read: (name: string) => Promise<Uint8Array>;
-  /** Reads unicode.json of @fontsource/<face>: ranges of characters by part. */
-  readonly parts: (face: Face) => Promise<Readonly<Record<string, string>>>;
+  /** TrueType files for characters that the page's face lacks; none for those that no file has. */
+  readonly others: (characters: readonly string[]) => Promise<readonly Uint8Array[]>;
+  /** Whether the device draws a character with fonts of its own where the print is made. */
+  readonly isDrawn: (character: string) => boolean;
 }
-
-/** Glyphs of the page's face are drawn at the size at which the face is set. */
-const FACE_SCALE = 2048 / FACE_PER_EM;
-
-/** Characters that are always read, because names stand in one line with the program's own words. */
-const ALWAYS = Array.from({ length: 95 }, (_, i) => i + 32)
-  .map((code) => String.fromCharCode(code))
-  .concat([...'·…–—½¼¾×°’“”']);
 
 /** The texts of an input that a user typed, and its date. */
 interface Named {
@@ -37,7 +32,7 @@ interface Named {
   readonly date: string;
 }
 
-/** Adds the glyphs that the names and the date of an input need. What `files` throws is passed on. */
+/** Adds the fonts that the names and the date of an input need. What `files` throws is passed on. */
 export async function withGlyphs<T extends Named>(
   input: T,
   files: FontFiles,
@@ -46,73 +41,21 @@ export async function withGlyphs<T extends Named>(
   return glyphs ? { ...input, glyphs } : input;
 }
 
-/**
- * The glyphs for texts; null, and nothing is read, where the page's face has all of them. The large faces have one weight, which
- * also stands for bold.
- */
+/** The fonts for texts; null, and nothing is read, where the PDF's own encoding has all of their letters. */
 export async function glyphsFor(texts: readonly string[], files: FontFiles): Promise<Glyphs | null> {
   const lines = texts.map(cleaned);
   if (lines.every(isExact)) return null;
-  const needed = [
-    ...new Set([
-      ...ALWAYS,
-      ...lines
-        .flatMap((line) => [...visualOrder(line), ...line])
-        .flatMap((each) => shapesOf(each).map(character)),
-      ...JOINED_PAIRS.map(character),
-    ]),
-  ];
-  const [regular, bold] = await Promise.all(
-    [FACE_FILES.regular, FACE_FILES.bold].map(async (name) => {
-      const typeface = await readTypeface(await files.read(name));
-      return glyphsOf(typeface, needed, FACE_SCALE);
-    }),
-  );
-  const rest = needed.filter((each) => !regular?.[each] && !/^[\p{C}\p{Z}]$/u.test(each));
-  const others = rest.length > 0 ? await fromParts(rest, files) : {};
-  return {
-    regular: { ...regular, ...others },
-    bold: { ...others, ...regular, ...bold },
-    missing: [...new Set(lines.flatMap((line) => [...line]))].filter(
-      (each) => rest.includes(each) && !others[each],
-    ),
-  };
+  const [regular, bold] = await Promise.all([files.read(FACE_FILES.regular), files.read(FACE_FILES.bold)]);
+  const lacking = lackingIn([...new Set(lines.flatMap((line) => [...line]))], regular);
+  const others = lacking.length > 0 ? await files.others(lacking) : [];
+  const missing = others.reduce(lackingIn, lacking).filter((each) => !files.isDrawn(each));
+  return { regular, bold, others, missing };
 }
 
-const character = (code: number): string => String.fromCodePoint(code);
+const UNSEEN = /^(?:[\p{Cc}\p{Cf}\p{Z}]|\p{Variation_Selector})$/u;
 
-function glyphsOf(typeface: Typeface, needed: readonly string[], scale: number): Record<string, Glyph> {
-  const found: Record<string, Glyph> = {};
-  for (const each of needed) {
-    const glyph = typeface.glyph(each.codePointAt(0) ?? 0);
-    if (glyph) found[each] = scaled(glyph, scale);
-  }
-  return found;
-}
-
-/** Reads glyphs from the large faces, only from the parts that have one of the characters. */
-async function fromParts(needed: readonly string[], files: FontFiles): Promise<Record<string, Glyph>> {
-  const byFace = new Map<Face, string[]>();
-  for (const each of needed) byFace.set(faceOf(each), [...(byFace.get(faceOf(each)) ?? []), each]);
-  const found = await Promise.all(
-    [...byFace].map(async ([face, characters]) => {
-      const parts = partsWith(characters, await files.parts(face));
-      const glyphs = await Promise.all(
-        [...parts].map(async ([part, each]) =>
-          glyphsOf(await readTypeface(await files.read(partFile(face, part))), each, 1),
-        ),
-      );
-      return Object.assign({}, ...glyphs) as Record<string, Glyph>;
-    }),
-  );
-  return Object.assign({}, ...found);
-}
-
-function scaled({ advance, outline }: Glyph, scale: number): Glyph {
-  if (scale === 1) return { advance, outline };
-  const steps = [...outline];
-  for (let i = 0; i < steps.length; i += lengthOf(steps[i]))
-    for (let j = i + 1; j < i + lengthOf(steps[i]); j += 1)
-      steps[j] = Math.round((steps[j] ?? 0) * scale * 10) / 10;
-  return { advance: advance * scale, outline: steps };
+/** The characters that a font lacks and that are seen: joiners, blanks and variation selectors are not. */
+function lackingIn(characters: readonly string[], font: Uint8Array): string[] {
+  const indexOf = glyphIndex(fontTables(font));
+  return characters.filter((each) => !UNSEEN.test(each) && indexOf(each.codePointAt(0) ?? 0) === 0);
 }

@@ -1,9 +1,9 @@
 // The page's face as it is embedded in every PDF, so that no viewer substitutes another.
 
 import { WRITABLE } from '../text/writable';
-import { FACE_FILES, FACE_PER_EM } from './faces';
 import { fontTables } from './fontTables';
 import type { FontFiles } from './glyphs';
+import { FACE_FILES, FACE_PER_EM } from './pageFaceFiles';
 import { subsetFont } from './subsetFont';
 
 /** TrueType files with the glyphs of WinAnsiEncoding only. Plain data. */
@@ -17,10 +17,13 @@ export interface WithFace {
   readonly face: PageFace;
 }
 
-const made = new WeakMap<FontFiles, Promise<PageFace>>();
+/** What reads the files of the face. */
+type FaceFiles = Pick<FontFiles, 'read'>;
+
+const made = new WeakMap<FaceFiles, Promise<PageFace>>();
 
 /** Adds the page's face, which is read once for the same `files`. What `files` throws is passed on. */
-export async function withFace<T>(input: T, files: FontFiles): Promise<T & WithFace> {
+export async function withFace<T>(input: T, files: FaceFiles): Promise<T & WithFace> {
   const known = made.get(files) ?? pageFace(files);
   made.set(files, known);
   try {
@@ -31,9 +34,9 @@ export async function withFace<T>(input: T, files: FontFiles): Promise<T & WithF
   }
 }
 
-async function pageFace(files: FontFiles): Promise<PageFace> {
+async function pageFace(files: FaceFiles): Promise<PageFace> {
   const subset = async (name: string): Promise<Uint8Array> =>
-    subsetFont(await fontTables(await files.read(name)), {
+    subsetFont(fontTables(await files.read(name)), {
       characters: WRITABLE,
       perEm: FACE_PER_EM,
       name: name.replace('.ttf', ''),

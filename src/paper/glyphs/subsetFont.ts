@@ -1,7 +1,6 @@
 // Subsets a TrueType font to given characters, so that it is small enough for every file. Tables as in ISO/IEC 14496-22.
 
-import type { FontTables } from './fontTables';
-import { glyphIndex, glyphOffsets } from './typeface';
+import { type FontTables, glyphIndex, glyphOffsets } from './fontTables';
 
 interface FontSubset {
   /** In any order; the font must have a glyph for each. */

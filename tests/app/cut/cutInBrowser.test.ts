@@ -54,31 +54,39 @@ describe('the Cut step in a browser', () => {
     expectQuiet(visitor);
   });
 
-  it('fetches the face for a print and letters for a name that needs them, and only then', async () => {
+  it('fetches the face for a print, shapes the letters of a name, and says before which of them nothing draws', async () => {
     const visitor = await visit('cut');
     const { page, context } = visitor;
     const fonts: string[] = [];
     context.on('request', (request) => {
       // What is kept for working offline is fetched beside the page, whoever the client is.
-      if (request.serviceWorker() === null && /\.(ttf|woff)$/.test(request.url()))
+      if (request.serviceWorker() === null && /\.(ttf|woff2?|wasm)$/.test(request.url()))
         fonts.push(request.url().replace(/^.*\//, ''));
     });
-    expect(fonts).toEqual([]);
     await downloaded(page, 'Download the PDF');
     expect(fonts.map((each) => each.replace(/-[^-]*\.ttf$/, '')).sort()).toEqual([
       'DejaVuSansCondensed',
       'DejaVuSansCondensed-Bold',
     ]);
-    await page.getByRole('button', { name: /client book$/ }).click();
-    const name = page.getByRole('textbox', { name: 'Name of the draft Winter ball bodice' });
-    await name.fill('王芳');
-    await name.press('Enter');
-    await page.keyboard.press('Escape');
+    const call = async (text: string): Promise<void> => {
+      await page.getByRole('button', { name: /client book$/ }).click();
+      const name = page.getByRole('textbox', { name: /^Name of the draft/ });
+      await name.fill(text);
+      await name.press('Enter');
+      await page.keyboard.press('Escape');
+    };
+    // As on a device that has no font for it.
+    await page.evaluate(() => Reflect.deleteProperty(globalThis, 'OffscreenCanvas'));
+    await call('ليلى 王芳');
+    await page.getByText('This device has no font for 王 芳').waitFor();
     const { bytes } = await downloaded(page, 'Download the PDF');
-    expect(fonts.filter((each) => each.startsWith('noto-sans-sc'))).not.toEqual([]);
+    expect(fonts.some((each) => each.endsWith('.wasm'))).toBe(true);
     const [first] = (await readPattern(bytes)).pages;
     const said = first?.texts.map(({ text }) => text).join(' ') ?? '';
+    expect(said).toContain('stand as empty boxes');
     expect(said).not.toMatch(/could not be loaded|\?/);
+    await call('ليلى');
+    await expect.poll(() => page.getByText('This device has no font for').count()).toBe(0);
     expectQuiet(visitor);
   });
 

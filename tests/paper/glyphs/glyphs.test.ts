@@ -1,41 +1,68 @@
 // Names in any script, drawn from the fonts that come with the program.
 
+import { inflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../../src/cli/output/fontFiles';
 import { draftingSheetPdf, onePagePdf, patternPdf, projectorPdf, withGlyphs } from '../../../src/paper';
 import { glyphsFor } from '../../../src/paper/glyphs/glyphs';
-import { setLine } from '../../../src/paper/glyphs/setLine';
-import { lengthOf } from '../../../src/paper/glyphs/typeface';
-import { visualOrder } from '../../../src/paper/glyphs/visualOrder';
+import { lineRuns } from '../../../src/paper/glyphs/lineRuns';
+import { openShaper } from '../../../src/paper/glyphs/openShaper';
 import { demoPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
+import { NAMES } from './names';
 
-const codes = (text: string): string => [...text].map((each) => each.codePointAt(0)?.toString(16)).join(' ');
+const shaperFor = async (text: string) => openShaper((await glyphsFor([text], fontFiles)) ?? never(text));
+
+const never = (text: string): never => {
+  throw new Error(`${text} needs no font`);
+};
+
+/** A text set in regular letters of 12 pt. */
+const setIn = async (text: string) => (await shaperFor(text)).set(text, false, 12);
+
+/** The closed lines of an outline, each by the span of its places. */
+const boxesOf = ({ outline }: Awaited<ReturnType<typeof setIn>>) => {
+  const found: { xs: number[]; ys: number[] }[] = [];
+  for (const { type, values } of outline) {
+    if (type === 'M') found.push({ xs: [], ys: [] });
+    for (const [i, value] of values.entries())
+      (i % 2 === 0 ? found.at(-1)?.xs : found.at(-1)?.ys)?.push(value);
+  }
+  return found.map(({ xs, ys }) => ({
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    low: Math.min(...ys),
+    high: Math.max(...ys),
+  }));
+};
 
 describe('a line as it is seen', () => {
-  // Presentation forms: The Unicode Standard, code charts FB50 and FE70.
+  // Unicode Standard Annex 9: runs from left to right, those from right to left marked.
   it.each([
-    ['سلام', 'fee1 fefc feb3'],
-    ['لا', 'fefb'],
-    ['محمد', 'feaa fee4 fea4 fee3'],
-    ['دار', 'fead fe8d fea9'],
-    ['گل', 'fede fb94'],
-    ['می‌رود', 'fea9 feed fead fbfd fee3'],
-  ])('joins %s', (text, wanted) => {
-    expect(codes(visualOrder(text))).toBe(wanted);
+    ['Wren Abernathy', ['Wren Abernathy']],
+    ['שרה כהן', ['<שרה כהן']],
+    ['שרה 12 כהן', ['< כהן', '12', '<שרה ']],
+    ['שרה 2.5', ['2.5', '<שרה ']],
+    ['2.5 שרה', ['<שרה', '< ', '2.5']],
+    ['محمد 38/40', ['38/40', '<محمد ']],
+    ['מרים 38/40', ['38/40', '<מרים ']],
+    ['Wren שרה כהן, A4', ['Wren ', '<שרה כהן', ', ', 'A4']],
+  ])('orders %s', (text, wanted) => {
+    const seen = lineRuns(text, () => 0).map((run) => `${run.rightToLeft ? '<' : ''}${run.text}`);
+    expect(seen.join('|')).toBe(wanted.join('|'));
   });
 
-  it.each([
-    ['Wren Abernathy', 'Wren Abernathy'],
-    ['שרה כהן', 'ןהכ הרש'],
-    ['שרה 12 כהן', 'ןהכ 12 הרש'],
-    ['שרה · A4', 'הרש · A4'],
-    ['שרה, A4 Mai 2026', 'A4 Mai 2026 ,הרש'],
-    ['שרה, 2026', '2026 ,הרש'],
-    ['Wren שרה כהן, A4', 'Wren ןהכ הרש, A4'],
-    ['שׁרה', 'הרשׁ'],
-  ])('turns %s', (text, wanted) => {
-    expect(visualOrder(text)).toBe(wanted);
+  it('keeps the parts of a line from left to right', () => {
+    const seen = lineRuns('שרה · A4', () => 0).map(({ text }) => text);
+    expect(seen).toEqual(['שרה', ' · ', 'A4']);
+  });
+
+  it('parts letters by their fonts, each with the marks over it', () => {
+    const seen = lineRuns('Zoë王芳', (letter) => (/\p{Script=Han}/u.test(letter) ? 1 : 0));
+    expect(seen).toEqual([
+      { text: 'Zoë', rightToLeft: false, font: 0 },
+      { text: '王芳', rightToLeft: false, font: 1 },
+    ]);
   });
 });
 
@@ -43,128 +70,103 @@ describe('letters', () => {
   it('are not read where the page’s own font has them all', async () => {
     const none = {
       read: () => Promise.reject(new Error('read')),
-      parts: () => Promise.reject(new Error('read')),
+      others: () => Promise.reject(new Error('read')),
+      isDrawn: () => false,
     };
     expect(await glyphsFor(['Zoë Ångström', '24 November 2026', '½ in'], none)).toBeNull();
     await expect(glyphsFor(['Łęcka'], none)).rejects.toThrow('read');
   });
 
-  it.each([
-    'Ẹ̀bùn Ọláyínká, Nguyễn Thị Hường, Łęcka, İpek, ŋ̀gɛ́',
-    'Ольга Щукина, Їжакевич',
-    'Αθηνά Ψαρρού',
-    'فاطمة الزهراء محمد',
-    'شیرین پژمان',
-    'שרה כהן',
-    '王芳 陳美麗',
-    'さくら サクラ',
-    '김민준 박서연',
-    'สมหญิง แก้วกำเนิด ปิ่นฟ้า',
-  ])('are found for %s, none missing', async (name) => {
-    const glyphs = await glyphsFor([name], fontFiles);
-    expect(glyphs?.missing).toEqual([]);
+  it.each(NAMES)('are found for %s, none missing', async (name) => {
+    expect((await glyphsFor([name], fontFiles))?.missing).toEqual([]);
+    const shaper = await shaperFor(name);
     for (const bold of [false, true]) {
-      const { outlines, advance } = setLine(name, glyphs as NonNullable<typeof glyphs>, bold);
-      const visible = [...visualOrder(name)].filter((each) => !/\s/.test(each));
-      const standing = visible.filter((each) => !/^\p{M}$/u.test(each));
-      expect(outlines).toHaveLength(visible.length);
-      expect(advance).toBeGreaterThan(250 * standing.length * 0.7);
+      const { outline, advance } = shaper.set(name, bold, 12);
+      expect(outline.length).toBeGreaterThan(10);
+      expect(advance).toBeGreaterThan(100 * [...name.replace(/\P{L}/gu, '')].length);
     }
+  });
+
+  // Presentation forms: The Unicode Standard, code charts FB50 and FE70. The font has the same glyphs for both spellings.
+  it.each([
+    ['ليلى', '\ufedf\ufef4\ufee0\ufef0'],
+    ['سلام', '\ufeb3\ufefc\ufee1'],
+    ['محمد', '\ufee3\ufea4\ufee4\ufeaa'],
+    ['دار', '\ufea9\ufe8d\ufead'],
+    ['گل', '\ufb94\ufede'],
+    ['می‌رود', '\ufee3\ufbfd\u200c\ufead\ufeed\ufea9'],
+  ])('take the shapes they have beside each other in %s', async (text, forms) => {
+    const [is, should] = [await setIn(text), await setIn(forms)];
+    expect(is.outline.length).toBeGreaterThan(20);
+    expect(is).toEqual(should);
   });
 
   it('that no font has are named, and stand as boxes', async () => {
     const glyphs = await glyphsFor(['Ольга བོ'], fontFiles);
     expect(glyphs?.missing).toEqual(['བ', 'ོ']);
-    expect(setLine('བོ', glyphs as NonNullable<typeof glyphs>, false).outlines).toHaveLength(2);
+    expect((await setIn('བ')).outline.length).toBeGreaterThan(4);
+  });
+
+  it('that the device draws are not missing, and one that it does not is', async () => {
+    const drawn = { ...fontFiles, others: async () => [], isDrawn: (each: string) => each === '王' };
+    expect((await glyphsFor(['王芳', '👩‍🔬'], drawn))?.missing).toEqual(['芳', '👩', '🔬']);
   });
 
   it('read only the parts of the large faces that they need', async () => {
-    const read: string[] = [];
-    const watched = (name: string): Promise<Uint8Array> => {
-      read.push(name);
-      return fontFiles.read(name);
-    };
-    await glyphsFor(['王'], { ...fontFiles, read: watched });
-    expect(read).toHaveLength(3);
-    read.length = 0;
-    await glyphsFor(['김 สม'], { ...fontFiles, read: watched });
-    expect(read.filter((name) => name.startsWith('noto')).sort()).toEqual([
-      expect.stringMatching(/^noto-sans-kr-\d+-400-normal\.woff$/),
-      'noto-sans-thai-thai-400-normal.woff',
-    ]);
+    expect(await fontFiles.others([])).toHaveLength(0);
+    expect(await fontFiles.others(['王'])).toHaveLength(1);
+    expect(await fontFiles.others(['김', 'ส', 'ม'])).toHaveLength(2);
+    expect(await fontFiles.others(['བ'])).toHaveLength(0);
   });
 
   it('bear marks over and under their middle, clear of them', async () => {
-    const glyphs = (await glyphsFor(['ẹ́'], fontFiles)) as NonNullable<Awaited<ReturnType<typeof glyphsFor>>>;
-    const [glyph, mark] = setLine('ẹ́', glyphs, false).outlines.map((outline) => {
-      const [xs, ys]: [number[], number[]] = [[], []];
-      for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
-        for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2) {
-          xs.push(outline[j] as number);
-          ys.push(outline[j + 1] as number);
-        }
-      return { middle: (Math.min(...xs) + Math.max(...xs)) / 2, low: Math.min(...ys), high: Math.max(...ys) };
-    });
-    expect(Math.abs((glyph?.middle ?? 0) - (mark?.middle ?? 1e3))).toBeLessThan(1);
-    expect(mark?.low).toBeGreaterThan(glyph?.high ?? 1e3);
+    const glyph = boxesOf(await setIn('ẹ')).reduce((a, b) => (a.high > b.high ? a : b));
+    const mark = boxesOf(await setIn('ẹ̄')).reduce((a, b) => (a.high > b.high ? a : b));
+    expect(Math.abs(glyph.left + glyph.right - mark.left - mark.right) / 2).toBeLessThan(60);
+    expect(mark.low).toBeGreaterThan(glyph.high);
+  });
+
+  it('stack a tone mark over a vowel in Thai, both over their consonant', async () => {
+    const highest = async (text: string) => Math.max(...boxesOf(await setIn(text)).map(({ high }) => high));
+    const [consonant, vowel, tone] = [await highest('ก'), await highest('กี'), await highest('กี่')];
+    expect(vowel).toBeGreaterThan(consonant + 50);
+    expect(tone).toBeGreaterThan(vowel + 50);
+    const { advance } = await setIn('กี่');
+    expect(advance).toBeCloseTo((await setIn('ก')).advance, 6);
   });
 });
 
-describe('Thai', () => {
-  const boxOf = (outline: readonly number[]) => {
-    const [xs, ys]: [number[], number[]] = [[], []];
-    for (let i = 0; i < outline.length; i += lengthOf(outline[i]))
-      for (let j = i + 1; j < i + lengthOf(outline[i]); j += 2) {
-        xs.push(outline[j] as number);
-        ys.push(outline[j + 1] as number);
+/** Everything that a PDF draws, as text. */
+function contentOf(bytes: Uint8Array): string {
+  const file = Buffer.from(bytes).toString('latin1');
+  return [...file.matchAll(/\/Filter \/FlateDecode[^>]*>>\s*stream\r?\n/g)]
+    .map(({ index, 0: head }) => {
+      const from = index + head.length;
+      try {
+        return inflateSync(Buffer.from(file.slice(from, file.indexOf('endstream', from)), 'latin1')).toString(
+          'latin1',
+        );
+      } catch {
+        return '';
       }
-    return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
-  };
-  const setIn = async (text: string) => {
-    const glyphs = (await glyphsFor([text], fontFiles)) as NonNullable<Awaited<ReturnType<typeof glyphsFor>>>;
-    return setLine(text, glyphs, false).outlines.map(boxOf) as [
-      ReturnType<typeof boxOf>,
-      ReturnType<typeof boxOf>,
-      ReturnType<typeof boxOf>,
-    ];
-  };
-
-  it('parts the vowel am, its ring under the tone mark', () => {
-    // The Unicode Standard, ch. 16.1: น้ำ is displayed as น, ring, tone mark, า.
-    expect(codes(visualOrder('น้ำ'))).toBe('e19 e4d e49 e32');
-    expect(codes(visualOrder('กำ'))).toBe('e01 e4d e32');
-  });
-
-  it('stacks a tone mark over a vowel, both over their consonant', async () => {
-    const [glyph, vowel, tone] = await setIn('กี่');
-    expect(vowel.low).toBeGreaterThan(glyph.high);
-    expect(tone.low).toBeGreaterThan(vowel.high);
-    for (const sign of [vowel, tone]) {
-      expect(sign.right).toBeLessThan(glyph.right + 60);
-      expect(sign.right).toBeGreaterThan((glyph.left + glyph.right) / 2);
-    }
-  });
-
-  it('keeps signs beside a rising stroke and under a tail', async () => {
-    const [tall, over] = await setIn('ปี');
-    expect(over.low).toBeLessThan(tall.high);
-    expect(over.right).toBeLessThan(tall.right);
-    const [tailed, under] = await setIn('ญุ');
-    expect(under.high).toBeLessThan(tailed.low);
-  });
-});
+    })
+    .join('\n');
+}
 
 describe('a pattern for a name beyond the page’s own font', () => {
-  it('draws it, names it in the file’s title, and asks no question', async () => {
+  it('draws it, names it in the file’s title, can be searched for it, and asks no question', async () => {
     const asked = demoPattern();
     const name = 'Ольга Щукина';
     const input = await withGlyphs({ ...asked, client: { ...asked.client, name } }, fontFiles);
-    const { pages, title } = await readPattern(await patternPdf(input));
+    const bytes = await patternPdf(input);
+    const { pages, title } = await readPattern(bytes);
     const said = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
     expect(said).not.toContain('?');
     expect(said).toContain('Winter ball bodice');
     expect(title).toBe('Ольга Щукина, Winter ball bodice');
-    expect((await patternPdf(input)).length).toBeLessThan(300_000);
+    expect(bytes.length).toBeLessThan(300_000);
+    const spelled = [...name].map((each) => each.charCodeAt(0).toString(16).padStart(4, '0')).join('');
+    expect(contentOf(bytes).toLowerCase()).toContain(`/actualtext <feff${spelled}`);
   });
 
   // U+010D, U+4E0D and U+0D2F hold the byte of a carriage return, which a string in brackets would lose; U+1F9F5 takes two units.

@@ -1,12 +1,14 @@
 // The card of the paper: the medium the pattern is printed on, the choices for it, and the button that prints.
 
 import type { ReactNode } from 'react';
-import { CUT } from '../../../document';
+import { CUT, openDraftOf } from '../../../document';
+import { useOpen } from '../../store/storeContext';
 import { ChoiceRow } from '../choices/ChoiceRow';
 import { choose, type Medium, useCutChoices } from '../choices/cutChoices';
 import { RefusalLink } from '../choices/RefusalLink';
 import type { Refusal } from '../choices/usePlanInput';
 import type { Printing } from './usePrint';
+import { useUnwritable } from './useUnwritable';
 
 const MEDIA = (['sheets', 'page', 'projector'] satisfies Medium[]).map((value) => ({
   value,
@@ -28,6 +30,8 @@ export interface PrintCardProps {
 
 export function PrintCard({ children, choices, printing, refusal, isPrintable, onPrint }: PrintCardProps) {
   const { medium } = useCutChoices();
+  const { client } = useOpen();
+  const letters = useUnwritable(client.name, openDraftOf(client).name);
   const { progress, failure, isMade, cancel } = printing;
   return (
     <section className="card paper-card" aria-label={CUT.print.title}>
@@ -41,6 +45,7 @@ export function PrintCard({ children, choices, printing, refusal, isPrintable, o
         onChange={(value) => choose({ medium: value })}
       />
       {children}
+      {letters.length > 0 ? <p className="hint unwritable">{CUT.print.unwritable({ letters })}</p> : null}
       {progress ? (
         <div className="printing">
           <progress aria-label={CUT.print.pagesDrawn} max={progress.of} value={progress.drawn} />

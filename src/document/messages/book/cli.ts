@@ -3,6 +3,8 @@
 import { catalogue } from '../catalogue';
 
 export const CLI = catalogue({
+  unwritable: ({ letters }: { letters: readonly string[] }) =>
+    `no font that is installed with the program has ${letters.join(' ')}: they stand as empty boxes`,
   /** What --help writes. `styles` are the names of the styles there are, `papers` the words --paper takes. */
   help: ({ styles, papers }: { styles: readonly string[]; papers: readonly string[] }) =>
     `Drafts a bodice or corset block without a screen.

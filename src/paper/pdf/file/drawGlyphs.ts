@@ -1,43 +1,60 @@
-// Draws a text as outlines, for letters that the page's face lacks.
+// Draws a text as outlines, for letters that the page's encoding lacks, so that it can still be found and copied.
 
 import type { jsPDF } from 'jspdf';
-import type { Glyphs } from '../../glyphs/glyphs';
-import { setLine } from '../../glyphs/setLine';
+import type { Shaper } from '../../glyphs/openShaper';
 import type { PlacedText } from '../../panel/strokes';
 import { MM_PER_POINT, textWidth } from '../../text/textWidth';
+import { takeFace } from './embedFace';
 
 /** Fills the text's outlines in the current colour, narrowed where they are wider than {@link textWidth}. */
 export function drawGlyphs(
   page: jsPDF,
   { text, start, turnRad, sizePt, bold }: PlacedText,
-  glyphs: Glyphs,
+  shaper: Shaper,
 ): void {
-  const { outlines, advance } = setLine(text, glyphs, bold);
-  if (outlines.length === 0) return;
+  const { outline, advance } = shaper.set(text, bold, sizePt);
+  if (outline.length === 0) return;
   const down = (sizePt * MM_PER_POINT) / 1000;
   const across = Math.min(down, textWidth(text, sizePt, bold) / advance);
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
-  const at = (x: number, y: number): [number, number] => {
+  const at = (x = 0, y = 0): [number, number] => {
     const [along, below] = [x * across, -y * down];
     return [start.x + along * cos - below * sin, start.y + along * sin + below * cos];
   };
+  standingFor(page, text, () => {
+    takeFace(page, bold);
+    page.setFontSize(sizePt);
+    const angle = turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI };
+    page.text(UNSEEN, start.x, start.y, { ...angle, renderingMode: 'invisible' });
+  });
   let [x, y] = [0, 0];
-  for (const outline of outlines)
-    for (let i = 0; i < outline.length; ) {
-      const [kind = 0, a = 0, b = 0, c = 0, d = 0] = outline.slice(i, i + 5);
-      if (kind === 2) {
-        // A quadratic curve is raised to a cubic.
-        const first = at(x + (2 / 3) * (a - x), y + (2 / 3) * (b - y));
-        const second = at(c + (2 / 3) * (a - c), d + (2 / 3) * (b - d));
-        page.curveTo(...first, ...second, ...at(c, d));
-        [x, y] = [c, d];
-        i += 5;
-      } else {
-        if (kind === 0) page.moveTo(...at(a, b));
-        else page.lineTo(...at(a, b));
-        [x, y] = [a, b];
-        i += 3;
-      }
-    }
+  for (const { type, values } of outline) {
+    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values;
+    if (type === 'M') page.moveTo(...at(a, b));
+    else if (type === 'L') page.lineTo(...at(a, b));
+    // A quadratic curve is raised to a cubic.
+    else if (type === 'Q')
+      page.curveTo(
+        ...at(x + (2 / 3) * (a - x), y + (2 / 3) * (b - y)),
+        ...at(c + (2 / 3) * (a - c), d + (2 / 3) * (b - d)),
+        ...at(c, d),
+      );
+    else if (type === 'C') page.curveTo(...at(a, b), ...at(c, d), ...at(e, f));
+    if (values.length > 1) [x, y] = values.slice(-2) as [number, number];
+  }
   page.fill();
+}
+
+/** An unseen letter in the page's face, for which readers take the text: they take none for outlines alone. */
+const UNSEEN = 'x';
+
+/** Marks what is drawn as standing for a text: ActualText, ISO 32000-1, 14.9.4. */
+function standingFor(page: jsPDF, text: string, draw: () => void): void {
+  const { write } = page.internal as unknown as { readonly write: (operators: string) => void };
+  const digits = Array.from({ length: text.length }, (_, i) =>
+    text.charCodeAt(i).toString(16).padStart(4, '0').toUpperCase(),
+  );
+  write(`/Span <</ActualText <FEFF${digits.join('')}>>> BDC`);
+  draw();
+  write('EMC');
 }

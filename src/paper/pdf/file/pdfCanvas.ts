@@ -2,7 +2,7 @@
 
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../../engine';
-import type { Glyphs } from '../../glyphs/glyphs';
+import type { Shaper } from '../../glyphs/openShaper';
 import type { PlacedText } from '../../panel/strokes';
 import { spelledFractions } from '../../text/fractions';
 import { isExact, settable, writable } from '../../text/writable';
@@ -23,11 +23,11 @@ export interface PdfCanvas {
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
 
-/** A canvas for the current page. `glyphs` are for texts that the page's face cannot set; without them such texts lose letters. */
+/** A canvas for the current page. `shaper` sets texts that the page's encoding cannot; without it such texts lose letters. */
 export function pdfCanvas(
   page: jsPDF,
   { line: styleOf, background, text: toned }: PageStyle = PAPER_STYLE,
-  glyphs: Glyphs | null = null,
+  shaper: Shaper | null = null,
 ): PdfCanvas {
   let currentKind: LineKind | null = null;
   const startLine = (kind: LineKind): void => {
@@ -49,10 +49,10 @@ export function pdfCanvas(
     },
     text(placed, grey = 0) {
       const { text } = placed;
-      if (glyphs && !isExact(text)) {
+      if (shaper && !isExact(text)) {
         const tone = Math.round(toned(grey) * 255);
         page.setFillColor(tone, tone, tone);
-        drawGlyphs(page, { ...placed, text: spelledFractions(settable(text)) }, glyphs);
+        drawGlyphs(page, { ...placed, text: spelledFractions(settable(text)) }, shaper);
         return;
       }
       if (writable(text).text === '') return;

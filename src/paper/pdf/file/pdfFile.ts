@@ -2,6 +2,7 @@
 
 import type { jsPDF } from 'jspdf';
 import type { Glyphs } from '../../glyphs/glyphs';
+import { openShaper } from '../../glyphs/openShaper';
 import type { WithFace } from '../../glyphs/pageFace';
 import { embedFace } from './embedFace';
 import { fileTitle } from './fileTitle';
@@ -27,8 +28,8 @@ export interface PdfFile {
 }
 
 /**
- * Begins a file. `seed` is its content as text: files with different seeds get different ids. `face` is embedded; `glyphs` are for
- * texts that it cannot set.
+ * Begins a file. `seed` is its content as text: files with different seeds get different ids. `face` is embedded; `glyphs` are the
+ * fonts for texts that it cannot set.
  */
 export async function pdfFile(
   title: string,
@@ -36,6 +37,7 @@ export async function pdfFile(
   { face, glyphs = null }: WithFace & { readonly glyphs?: Glyphs | null },
 ): Promise<PdfFile> {
   const { jsPDF } = await import('jspdf');
+  const shaper = glyphs ? await openShaper(glyphs) : null;
   const named = fileTitle(title);
   let pdf: jsPDF | null = null;
   const begin = (size: number[], orientation: 'portrait' | 'landscape'): jsPDF => {
@@ -65,7 +67,7 @@ export async function pdfFile(
         const head = heightMm * pdf.internal.scaleFactor * (1 - scale.y);
         pdf.setCurrentTransformationMatrix(pdf.Matrix(scale.x, 0, 0, scale.y, 0, head));
       }
-      return pdfCanvas(pdf, pageStyle, glyphs);
+      return pdfCanvas(pdf, pageStyle, shaper);
     },
     bytes: () => named.finish(new Uint8Array(pdf?.output('arraybuffer') ?? new ArrayBuffer(0))),
   };

@@ -138,6 +138,8 @@ export const CUT = catalogue({
       failed: PDF.failed,
     },
     notPrinted: 'Not printed yet.',
+    unwritable: ({ letters }: { letters: readonly string[] }) =>
+      `This device has no font for ${letters.join(' ')}: on the print they stand as empty boxes. Write the name in other letters, or print on a device that shows them.`,
   },
 
   /** Why nothing may be printed, by where that is cured. */

@@ -1,20 +1,17 @@
-// The face of the page, and the large faces for names in other scripts, of which only the parts that a name needs are read.
+// The large faces for names in other scripts, of which only the parts that a name needs are read.
 
-/** Files of the page's face, DejaVu Sans Condensed, in dejavu-fonts-ttf. */
-export const FACE_FILES = { regular: 'DejaVuSansCondensed.ttf', bold: 'DejaVuSansCondensed-Bold.ttf' };
+export type Face = 'noto-sans-sc' | 'noto-sans-kr' | 'noto-sans-thai' | 'noto-sans-devanagari';
 
-/** Units per em as the page's face is set: its own 2048 are 95 % of it, so that a line is as long as in most sans serif faces. */
-export const FACE_PER_EM = 2156;
+/** Scripts with a face of their own. */
+const OWN_FACES: readonly (readonly [RegExp, Face])[] = [
+  [/^\p{Script=Hangul}$/u, 'noto-sans-kr'],
+  [/^\p{Script=Thai}$/u, 'noto-sans-thai'],
+  [/^\p{Script=Devanagari}$/u, 'noto-sans-devanagari'],
+];
 
-export type Face = 'noto-sans-sc' | 'noto-sans-kr' | 'noto-sans-thai';
-
-/** The face for a character: Hangul and Thai have their own; all others are looked for in the first. */
+/** The face for a character; those of no script with one are looked for in the first. */
 export const faceOf = (character: string): Face =>
-  /^\p{Script=Hangul}$/u.test(character)
-    ? 'noto-sans-kr'
-    : /^\p{Script=Thai}$/u.test(character)
-      ? 'noto-sans-thai'
-      : 'noto-sans-sc';
+  OWN_FACES.find(([script]) => script.test(character))?.[1] ?? 'noto-sans-sc';
 
 /** File name of a part of a face in its package. */
 export const partFile = (face: Face, part: string): string => `${face}-${part}-400-normal.woff`;
