@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 // The entry of the headless drafter: the command on the process's own words and streams.
 
 import { runCommand } from './command';

@@ -22,7 +22,11 @@ const SCREEN = ['tests/app/**/*.test.{ts,tsx}'];
 const PROPERTIES = ['tests/properties/**/*.test.ts'];
 
 /** Of processes of their own: the headless drafter, the compiler. */
-const PROCESS = ['tests/cli/process.test.ts', 'tests/architecture/additions.test.ts'];
+const PROCESS = [
+  'tests/cli/process.test.ts',
+  'tests/architecture/additions.test.ts',
+  'tests/release/tools.test.ts',
+];
 
 /** Replaces a module for all who import it, and therefore shares none. */
 const REPLACING = ['tests/document/files/readStyle.test.ts'];
