@@ -7,6 +7,7 @@ import { ChoiceRow } from '../choices/ChoiceRow';
 import { choose, type Medium, useCutChoices } from '../choices/cutChoices';
 import { RefusalLink } from '../choices/RefusalLink';
 import type { Refusal } from '../choices/usePlanInput';
+import { ShareButton } from './ShareButton';
 import type { Printing } from './usePrint';
 import { useUnwritable } from './useUnwritable';
 
@@ -32,7 +33,7 @@ export function PrintCard({ children, choices, printing, refusal, isPrintable, o
   const { medium } = useCutChoices();
   const { client } = useOpen();
   const letters = useUnwritable(client.name, openDraftOf(client).name);
-  const { progress, failure, isMade, cancel } = printing;
+  const { progress, failure, made, cancel } = printing;
   return (
     <section className="card paper-card" aria-label={CUT.print.title}>
       <h2>{CUT.print.title}</h2>
@@ -69,8 +70,9 @@ export function PrintCard({ children, choices, printing, refusal, isPrintable, o
         </button>
       )}
       <p className="hint" role="status">
-        {isMade ? CUT.print.made : ''}
+        {made ? CUT.print.made : ''}
       </p>
+      {made ? <ShareButton file={made} /> : null}
       {/* Measurements that are not filled in yet are not shown as a fault. */}
       <p className={!failure && refusal === 'measure' ? 'hint' : 'said'} aria-live="polite">
         {failure ? CUT.print.failures[failure] : null}

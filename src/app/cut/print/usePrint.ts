@@ -11,8 +11,8 @@ export interface Printing {
   readonly progress: { readonly drawn: number; readonly of: number } | null;
   /** How the last print failed: the picture is larger than a PDF page may be, or it could not be made; null where it did not. */
   readonly failure: 'tooLarge' | 'failed' | null;
-  /** The last print was made and downloaded. */
-  readonly isMade: boolean;
+  /** The last print, made and downloaded; null while there is none. */
+  readonly made: File | null;
   /** Starts a print and downloads it under the name of the file; a print that is running is stopped. */
   readonly print: (job: PrintJob, file: string) => void;
   readonly cancel: () => void;
@@ -21,7 +21,7 @@ export interface Printing {
 export function usePrint(): Printing {
   const [progress, setProgress] = useState<Printing['progress']>(null);
   const [failure, setFailure] = useState<Printing['failure']>(null);
-  const [isMade, setMade] = useState(false);
+  const [made, setMade] = useState<File | null>(null);
   const keepPrint = useKeepPrint();
   const running = useRef<RunningPrint | null>(null);
   useEffect(() => () => running.current?.stop(), []);
@@ -34,18 +34,18 @@ export function usePrint(): Printing {
   const print = (job: PrintJob, file: string): void => {
     cancel();
     setFailure(null);
-    setMade(false);
+    setMade(null);
     setProgress({ drawn: 0, of: 1 });
     const started = startPrint(job, (drawn, of) => {
       if (running.current === started) setProgress({ drawn, of });
     });
     running.current = started;
-    const end = (outcome: Printing['failure']): void => {
+    const end = (outcome: Printing['failure'], ready: File | null = null): void => {
       if (running.current !== started) return;
       running.current = null;
       setProgress(null);
       setFailure(outcome);
-      setMade(outcome === null);
+      setMade(ready);
     };
     started.bytes.then(
       (bytes) => {
@@ -53,10 +53,11 @@ export function usePrint(): Printing {
           download(bytes, 'application/pdf', file);
           if (job.kind !== 'draftingSheet' && job.kind !== 'lay') keepPrint(job.kind);
         }
-        end(bytes ? null : 'tooLarge');
+        if (bytes) end(null, new File([new Uint8Array(bytes)], file, { type: 'application/pdf' }));
+        else end('tooLarge');
       },
       () => end('failed'),
     );
   };
-  return { progress, failure, isMade, print, cancel };
+  return { progress, failure, made, print, cancel };
 }

@@ -129,6 +129,8 @@ export const CUT = catalogue({
       projector: 'Download for the projector',
     },
     made: 'The PDF is made and given to the browser to download.',
+    share: 'Share the PDF',
+    notShared: 'The device did not take the PDF. It lies among your downloads.',
     pagesDrawn: 'Pages drawn',
     page: ({ drawn, of }: { drawn: number; of: number }) => `Page ${drawn} of ${of}`,
     making: PDF.making,
