@@ -52,6 +52,9 @@ afterAll(async () => {
 
 const file = pathToFileURL(join(out, RELEASED.file)).href;
 
+/** For all steps in one test, on a busy machine. */
+const WHOLE_JOB_MS = 180_000;
+
 /** From a number of the tape to the sheets, and all of it there again. */
 async function doWholeJob(page: Page): Promise<void> {
   const waist = page.getByRole('textbox', { name: 'Waist girth' });
@@ -128,7 +131,7 @@ describe('the folder', () => {
     // Edges may be smoothed otherwise.
     for (const difference of Object.values(differences)) expect(difference).toBeLessThan(2);
     expectQuiet(visitor);
-  });
+  }, WHOLE_JOB_MS);
 
   it('has what to do and every licence beside it', () => {
     for (const place of [out, join(out, RELEASED.folder)]) {
@@ -159,7 +162,7 @@ describe('the one file', () => {
     await page.getByText('jspdf: MIT').click();
     await page.getByText('James Hall').first().waitFor();
     expectQuiet(visitor);
-  });
+  }, WHOLE_JOB_MS);
 
   it('lets nothing run but its own script', () => {
     const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(

@@ -2,7 +2,7 @@
 
 import type { NestedInput } from '../nested/nestedInput';
 import { drawnNests, nestsOnRoll } from '../nested/nestedPanels';
-import { ascii } from '../text/ascii';
+import { ascii, asciiName } from '../text/ascii';
 import { blockNames, dxfFile } from './dxfFile';
 import { pieceBlock } from './pieceBlock';
 
@@ -25,11 +25,13 @@ export function nestedDxf(input: NestedInput): string {
   );
   const names = blockNames(placed.map(({ piece, size }) => `${piece.id}_${size}`));
   return dxfFile(
-    placed.flatMap(({ piece, size }, i) => pieceBlock(piece, names[i] ?? '', [], [`Size: ${ascii(size)}`])),
+    placed.flatMap(({ piece, size }, i) =>
+      pieceBlock(piece, names[i] ?? '', [], [`Size: ${asciiName(size)}`]),
+    ),
     placed.map(({ at }, i) => ({ name: names[i] ?? '', at })),
     [
-      `Style Name: ${ascii(input.savedDraft.name)}`,
-      `Sizes: ${input.sizes.map(({ name }) => ascii(name)).join(', ')}`,
+      `Style Name: ${asciiName(input.savedDraft.name)}`,
+      `Sizes: ${input.sizes.map(({ name }) => asciiName(name)).join(', ')}`,
       `Creation Date: ${ascii(input.date)}`,
       'Units: METRIC (1 unit = 1 mm)',
     ],

@@ -6,7 +6,7 @@ import { planPanels } from '../layout/planPanels';
 import { eyeletsFor } from '../making/eyelets';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
 import { estimatedLines } from '../remarks/estimates';
-import { ascii } from '../text/ascii';
+import { ascii, asciiName } from '../text/ascii';
 import { blockNames, dxfFile } from './dxfFile';
 import { pieceBlock } from './pieceBlock';
 
@@ -28,8 +28,8 @@ export function patternDxf(input: PlanInput): string {
     rows.filter((row) => row.piece.id === piece).flatMap(({ points }) => points);
   const names = blockNames(panels.map(({ piece }) => piece.id));
   const headings = [
-    `Style Name: ${ascii(input.savedDraft.name)}`,
-    `Client: ${ascii(input.client.name)}`,
+    `Style Name: ${asciiName(input.savedDraft.name)}`,
+    `Client: ${asciiName(input.client.name)}`,
     `Creation Date: ${ascii(input.date)}`,
     'Units: METRIC (1 unit = 1 mm)',
     ...estimatedLines(input.client).map(ascii),

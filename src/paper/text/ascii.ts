@@ -36,6 +36,25 @@ export function ascii(text: string): string {
   return out.replace(/ {2,}/g, ' ').trim();
 }
 
+/**
+ * A name on one line in the characters from blank to tilde, with its marks: letters with marks, and marks, are written by their
+ * numbers as DXF has them, Zo\U+00EB, so that a reader shows the name as it is. The rest is as {@link ascii} has it.
+ */
+export const asciiName = (name: string): string =>
+  name
+    .normalize('NFC')
+    .split(/(\p{M}|(?![ -~])\p{Script=Latin})/u)
+    .map((part, i) => (i % 2 === 1 ? [...numbers(part)].join('') : spelledKeepingBlanks(part)))
+    .join('')
+    .replace(/ {2,}/g, ' ')
+    .trim();
+
+/** The blanks at the ends of a part of a line stand beside the next part. */
+const spelledKeepingBlanks = (part: string): string => {
+  const [before, after] = [/^[\p{C}\p{Z}]/u, /[\p{C}\p{Z}]$/u].map((blank) => (blank.test(part) ? ' ' : ''));
+  return `${before}${ascii(part)}${after}`;
+};
+
 function spelled(character: string): string {
   if (/^[ -~]$/.test(character)) return character;
   const found = latinOf(character);
