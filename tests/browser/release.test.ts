@@ -88,50 +88,54 @@ async function doWholeJob(page: Page): Promise<void> {
 describe('the folder', () => {
   const visit = withBrowser(() => address);
 
-  it('does the whole job under a path of its own, also without a connection, and is whole for being installed', async () => {
-    const visitor = await visit('measure', { serviceWorkers: 'allow' });
-    const { page, context } = visitor;
-    await page.evaluate(async () => {
-      await navigator.serviceWorker.ready;
-      while (!navigator.serviceWorker.controller) await new Promise((go) => setTimeout(go, 50));
-    });
-    await context.setOffline(true);
-    await page.reload();
-    await doWholeJob(page);
-    await context.setOffline(false);
-    const session = await context.newCDPSession(page);
-    const { errors } = await session.send('Page.getAppManifest');
-    expect(errors).toEqual([]);
-    const differences = await page.evaluate(async () => {
-      const { icons } = await (await fetch('./manifest.webmanifest')).json();
-      const drawn = async (src: string, size: number): Promise<Uint8ClampedArray> => {
-        const image = new Image();
-        image.src = src;
-        await image.decode();
-        const canvas = Object.assign(document.createElement('canvas'), { width: size, height: size });
-        const brush = canvas.getContext('2d');
-        brush?.drawImage(image, 0, 0, size, size);
-        return brush?.getImageData(0, 0, size, size).data ?? new Uint8ClampedArray();
-      };
-      const found: Record<string, number> = {};
-      const pictures = [
-        ...icons.filter(({ type }: { type: string }) => type === 'image/png'),
-        { src: './apple-touch-icon.png', sizes: '180x180', purpose: 'maskable' },
-      ];
-      for (const { src, sizes, purpose } of pictures) {
-        const size = Number.parseInt(sizes, 10);
-        const sign = purpose === 'maskable' ? './staywright-maskable.svg' : './staywright.svg';
-        const [is, should] = [await drawn(src, size), await drawn(sign, size)];
-        const sum = is.reduce((all, value, i) => all + Math.abs(value - (should[i] ?? 255)), 0);
-        found[src] = sum / is.length;
-      }
-      return found;
-    });
-    expect(Object.keys(differences)).toHaveLength(4);
-    // Edges may be smoothed otherwise.
-    for (const difference of Object.values(differences)) expect(difference).toBeLessThan(2);
-    expectQuiet(visitor);
-  }, WHOLE_JOB_MS);
+  it(
+    'does the whole job under a path of its own, also without a connection, and is whole for being installed',
+    async () => {
+      const visitor = await visit('measure', { serviceWorkers: 'allow' });
+      const { page, context } = visitor;
+      await page.evaluate(async () => {
+        await navigator.serviceWorker.ready;
+        while (!navigator.serviceWorker.controller) await new Promise((go) => setTimeout(go, 50));
+      });
+      await context.setOffline(true);
+      await page.reload();
+      await doWholeJob(page);
+      await context.setOffline(false);
+      const session = await context.newCDPSession(page);
+      const { errors } = await session.send('Page.getAppManifest');
+      expect(errors).toEqual([]);
+      const differences = await page.evaluate(async () => {
+        const { icons } = await (await fetch('./manifest.webmanifest')).json();
+        const drawn = async (src: string, size: number): Promise<Uint8ClampedArray> => {
+          const image = new Image();
+          image.src = src;
+          await image.decode();
+          const canvas = Object.assign(document.createElement('canvas'), { width: size, height: size });
+          const brush = canvas.getContext('2d');
+          brush?.drawImage(image, 0, 0, size, size);
+          return brush?.getImageData(0, 0, size, size).data ?? new Uint8ClampedArray();
+        };
+        const found: Record<string, number> = {};
+        const pictures = [
+          ...icons.filter(({ type }: { type: string }) => type === 'image/png'),
+          { src: './apple-touch-icon.png', sizes: '180x180', purpose: 'maskable' },
+        ];
+        for (const { src, sizes, purpose } of pictures) {
+          const size = Number.parseInt(sizes, 10);
+          const sign = purpose === 'maskable' ? './staywright-maskable.svg' : './staywright.svg';
+          const [is, should] = [await drawn(src, size), await drawn(sign, size)];
+          const sum = is.reduce((all, value, i) => all + Math.abs(value - (should[i] ?? 255)), 0);
+          found[src] = sum / is.length;
+        }
+        return found;
+      });
+      expect(Object.keys(differences)).toHaveLength(4);
+      // Edges may be smoothed otherwise.
+      for (const difference of Object.values(differences)) expect(difference).toBeLessThan(2);
+      expectQuiet(visitor);
+    },
+    WHOLE_JOB_MS,
+  );
 
   it('has what to do and every licence beside it', () => {
     for (const place of [out, join(out, RELEASED.folder)]) {
@@ -152,17 +156,21 @@ describe('the folder', () => {
 describe('the one file', () => {
   const visit = withBrowser(() => file);
 
-  it('does the whole job from a disk without one request, and has the licences and what it cannot do in it', async () => {
-    const visitor = await visit('measure');
-    const { page, context } = visitor;
-    await context.setOffline(true);
-    await doWholeJob(page);
-    await page.getByRole('button', { name: 'Help' }).click();
-    await page.getByText('The file cannot be installed as an app').waitFor();
-    await page.getByText('jspdf: MIT').click();
-    await page.getByText('James Hall').first().waitFor();
-    expectQuiet(visitor);
-  }, WHOLE_JOB_MS);
+  it(
+    'does the whole job from a disk without one request, and has the licences and what it cannot do in it',
+    async () => {
+      const visitor = await visit('measure');
+      const { page, context } = visitor;
+      await context.setOffline(true);
+      await doWholeJob(page);
+      await page.getByRole('button', { name: 'Help' }).click();
+      await page.getByText('The file cannot be installed as an app').waitFor();
+      await page.getByText('jspdf: MIT').click();
+      await page.getByText('James Hall').first().waitFor();
+      expectQuiet(visitor);
+    },
+    WHOLE_JOB_MS,
+  );
 
   it('lets nothing run but its own script', () => {
     const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(

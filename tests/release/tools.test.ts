@@ -84,10 +84,7 @@ describe('the engine', () => {
       stderr: '',
       stdout: expect.stringMatching(/^6 5 \d+\n$/),
     });
-    writeFileSync(
-      join(project, 'example.ts'),
-      `${code}\nexport const count: number = pieces.length;\n`,
-    );
+    writeFileSync(join(project, 'example.ts'), `${code}\nexport const count: number = pieces.length;\n`);
     writeFileSync(join(project, 'wrong.ts'), `${code}\nexport const count: string = pieces.length;\n`);
     const program = ts.createProgram([join(project, 'example.ts'), join(project, 'wrong.ts')], {
       strict: true,

@@ -20,7 +20,7 @@ interface Picture {
   readonly aspect: number;
 }
 
-const COLUMNS = 120;
+const COLUMNS = 60;
 const ROWS = 16;
 
 function pictureOf(columns: number, rows: number, ink: (column: number, row: number) => number): Picture {
@@ -66,7 +66,7 @@ async function printed(glyphs: Glyphs): Promise<Picture[]> {
   const pictures = [];
   for (const i of NAMES.keys()) {
     const part = { left: 0, top: LINE_MM * (i + 0.3), width: 200, height: LINE_MM };
-    const { columns, rows, ink } = await pdf.raster(1, part, 150);
+    const { columns, rows, ink } = await pdf.raster(1, part, 300);
     pictures.push(pictureOf(columns, rows, ink));
   }
   await pdf.close();
@@ -89,19 +89,19 @@ describe('names in 14 scripts', () => {
           families.push(`f${i}`);
         }
         return names.map((name) => {
-          const canvas = new OffscreenCanvas(1200, 100);
+          const canvas = new OffscreenCanvas(2400, 200);
           const brush = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
           brush.fillStyle = '#fff';
-          brush.fillRect(0, 0, 1200, 100);
+          brush.fillRect(0, 0, 2400, 200);
           brush.fillStyle = '#000';
-          brush.font = `50px ${families.join(',')}`;
+          brush.font = `100px ${families.join(',')}`;
           brush.direction = /^[\p{Script=Hebrew}\p{Script=Arabic}]/u.test(name) ? 'rtl' : 'ltr';
           brush.textAlign = 'left';
-          brush.fillText(name, 20, 65);
-          const { data } = brush.getImageData(0, 0, 1200, 100);
+          brush.fillText(name, 40, 130);
+          const { data } = brush.getImageData(0, 0, 2400, 200);
           let dots = '';
           for (let i = 0; i < data.length; i += 4) dots += String.fromCharCode(data[i] ?? 255);
-          return { columns: 1200, rows: 100, dots };
+          return { columns: 2400, rows: 200, dots };
         });
       },
       { files, names: [...NAMES] },
