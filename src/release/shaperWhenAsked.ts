@@ -13,8 +13,8 @@ const CHANGES: Readonly<Record<string, readonly [string, string]>> = {
 export const shaperWhenAsked: Plugin = {
   name: 'shaper-when-asked',
   apply: 'build',
-  transform(code, id) {
-    const [, file = ''] = /[\\/]harfbuzzjs[\\/]dist[\\/]([a-z.]+)$/.exec(id) ?? [];
+  transform(code, path) {
+    const [, file = ''] = /[\\/]harfbuzzjs[\\/]dist[\\/]([a-z.]+)$/.exec(path) ?? [];
     const change = CHANGES[file];
     if (!change) return null;
     if (!code.includes(change[0])) this.error(`harfbuzzjs is otherwise than this build expects: ${file}`);
