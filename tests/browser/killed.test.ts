@@ -23,8 +23,15 @@ const deaths = (count: number, most: number): Death[] =>
 
 interface Doomed {
   readonly page: Page;
+  /** Waits until the page hangs, and kills its process. */
   readonly kill: () => Promise<void>;
 }
+
+/** What a page writes into its console where it begins to hang: it is heard outside all the same. */
+const HANGS = 'hangs at a change of the storage';
+
+/** The longest that the page takes to come there on a busy machine, ms. */
+const MOST_MS = 60_000;
 
 /** A page that hangs at a change of the storage, so that it is there that its process is killed. */
 async function doomed(context: BrowserContext, { call, side }: Death): Promise<Doomed> {
@@ -32,10 +39,12 @@ async function doomed(context: BrowserContext, { call, side }: Death): Promise<D
   // Attached while the page still answers.
   const session = await context.newCDPSession(page);
   await page.addInitScript(
-    ([call, side]) => {
+    ([call, side, said, longMs]) => {
       let calls = 0;
       const hang = (): void => {
-        for (const end = performance.now() + 60_000; performance.now() < end; );
+        const { console: heard } = window;
+        heard.log(said);
+        for (const end = performance.now() + longMs; performance.now() < end; );
       };
       for (const name of ['setItem', 'removeItem'] as const) {
         const change = Storage.prototype[name] as (...values: string[]) => void;
@@ -47,9 +56,16 @@ async function doomed(context: BrowserContext, { call, side }: Death): Promise<D
         };
       }
     },
-    [call, side] as const,
+    [call, side, HANGS, 10 * MOST_MS] as const,
   );
+  const hangs = page.waitForEvent('console', {
+    predicate: (message) => message.text() === HANGS,
+    timeout: MOST_MS,
+  });
+  // Told where it is waited for.
+  hangs.catch(() => undefined);
   const kill = async (): Promise<void> => {
+    await hangs;
     const crashed = page.waitForEvent('crash');
     session.send('Page.crash').catch(() => undefined);
     await crashed;
@@ -62,14 +78,14 @@ async function doomed(context: BrowserContext, { call, side }: Death): Promise<D
 const KILLS = Number(process.env.KILLS ?? 4);
 const TIMEOUT_MS = 60_000 + KILLS * 30_000;
 
+/** Changes of the storage in a save: the client's record, and the history. */
+const SAVE_CALLS = 2;
+
 /** Clients of the earlier book, and the changes of the storage while it is moved: the mark, twice, each client, a style, the book. */
 const MOVED = 12;
 const MOVE_CALLS = MOVED + 4;
 
 const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth' });
-
-/** Time for the page to come to the change at which it hangs. ms */
-const REACHED_MS = 900;
 
 describe('a process that is killed', () => {
   it(
@@ -83,14 +99,16 @@ describe('a process that is killed', () => {
       await first.close();
       const seen = { before: 0, after: 0 };
       let kept = '28';
-      for (const [i, death] of deaths(KILLS, 3).entries()) {
+      for (const [i, death] of deaths(KILLS, SAVE_CALLS).entries()) {
         const { page, kill } = await doomed(context, death);
         await page.goto(`${inject('appUrl')}#measure`);
         expect(await waist(page).inputValue()).toBe(kept);
         const typed = `${29 + (i % 9)} 1/4`;
         await waist(page).fill(typed);
-        await waist(page).press('Enter');
-        await page.waitForTimeout(REACHED_MS);
+        // The page may hang before the key reaches it.
+        waist(page)
+          .press('Enter', { timeout: 0 })
+          .catch(() => undefined);
         await kill();
         const next = await context.newPage();
         await next.goto(`${inject('appUrl')}#measure`);
@@ -127,8 +145,8 @@ describe('a process that is killed', () => {
         await own.evaluate((text) => localStorage.setItem('staywright.book', text), value);
         await own.close();
         const { page, kill } = await doomed(context, { call, side });
-        await page.goto(`${inject('appUrl')}#measure`).catch(() => undefined);
-        await page.waitForTimeout(REACHED_MS);
+        // It hangs while it is loaded.
+        page.goto(`${inject('appUrl')}#measure`, { timeout: 0 }).catch(() => undefined);
         await kill();
         const next = await context.newPage();
         await next.goto(`${inject('appUrl')}#measure`);
