@@ -12,6 +12,10 @@ import { licencesOf } from '../../src/release/licences';
 import { makeRelease, RELEASED } from '../../src/release/makeRelease';
 import { readPattern } from '../paper/readPattern';
 import { downloadBytes } from '../support/downloadBytes';
+import { FIREFOX } from './engines/firefox';
+import { inEngines } from './engines/inEngines';
+import { walkMainPath } from './engines/walk';
+import { WEBKIT } from './engines/webkit';
 import { expectQuiet, withBrowser } from './session';
 
 const out = mkdtempSync(join(tmpdir(), 'staywright-release-'));
@@ -171,6 +175,10 @@ describe('the one file', () => {
     },
     WHOLE_JOB_MS,
   );
+
+  inEngines([FIREFOX, WEBKIT], 'does the main path from a disk', async (view, downloads) => {
+    await walkMainPath(view, file, downloads);
+  });
 
   it('lets nothing run but its own script', () => {
     const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(
