@@ -7,6 +7,7 @@ import {
   BOOK_VERSION,
   type Book,
   badPartsSentence,
+  type Client,
   changeClient,
   compareClients,
   comparedWith,
@@ -285,6 +286,17 @@ describe('restoring', () => {
     expect(compareClients(before, before).map(({ state }) => state)).toEqual(['same', 'same']);
     const lopsided = changeClient(now, (client) => setSide(client, 'leftShare', 'waist', 0.52));
     expect(compareClients(lopsided, now)[0]?.differs).toEqual(['measurements']);
+  });
+
+  it('tells a difference in anything that is kept of a client but how she was looked at', () => {
+    const looks = ['id', 'openDraft', 'lastUsed', 'changed', 'invented'];
+    const parts = Object.keys({ ...DEMO_CLIENT, sides: {} }).filter((part) => !looks.includes(part));
+    expect(parts.length).toBeGreaterThan(9);
+    const states = parts.map((part) => {
+      const clients = own.clients.map((each) => ({ ...each, [part]: ['another'] }) as unknown as Client);
+      return [part, compareClients(own, { clients, styles: [] })[0]?.state];
+    });
+    expect(states).toEqual(parts.map((part) => [part, 'different']));
   });
 
   it('brings the chosen clients, and leaves all others alone', () => {

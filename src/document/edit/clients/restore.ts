@@ -75,7 +75,7 @@ const DIFFERENCES: readonly (readonly [Difference, (client: Client) => unknown])
   ['measurements', ({ measurements, sides, takenOn, earlier }) => [measurements, sides, takenOn, earlier]],
   ['drafts', ({ drafts }) => drafts],
   ['readings', ({ readings, estimated }) => [readings, estimated]],
-  ['otherwise', ({ unit, archived }) => [unit, archived]],
+  ['otherwise', ({ unit, archived, prints }) => [unit, archived, prints]],
 ];
 
 /** Every style of a backup, in its order, against the book. */
