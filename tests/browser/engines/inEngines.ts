@@ -7,7 +7,7 @@ import { it } from 'vitest';
 import type { Engine, EngineWindow } from './engine';
 
 /** The longest that a walk takes on a busy machine, ms. */
-const MOST_MS = 300_000;
+const MOST_MS = 600_000;
 
 /** @param walk gets a window, the folder of its downloads and the name of its engine */
 export function inEngines(
