@@ -15,7 +15,6 @@ import { downloadBytes } from '../support/downloadBytes';
 import { FIREFOX } from './engines/firefox';
 import { inEngines } from './engines/inEngines';
 import { walkMainPath } from './engines/walk';
-import { WEBKIT } from './engines/webkit';
 import { expectQuiet, withBrowser } from './session';
 
 const out = mkdtempSync(join(tmpdir(), 'staywright-release-'));
@@ -176,7 +175,7 @@ describe('the one file', () => {
     WHOLE_JOB_MS,
   );
 
-  inEngines([FIREFOX, WEBKIT], 'does the main path from a disk', async (view, downloads) => {
+  inEngines([FIREFOX], 'does the main path from a disk', async (view, downloads) => {
     await walkMainPath(view, file, downloads);
   });
 
