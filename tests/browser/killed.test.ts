@@ -76,7 +76,7 @@ async function doomed(context: BrowserContext, { call, side }: Death): Promise<D
 
 /** Times that the process is killed in either test: a few, or as many as `KILLS` says. */
 const KILLS = Number(process.env.KILLS ?? 4);
-const TIMEOUT_MS = 60_000 + KILLS * 30_000;
+const TIMEOUT_MS = 120_000 + KILLS * 60_000;
 
 /** Changes of the storage in a save: the client's record, and the history. */
 const SAVE_CALLS = 2;

@@ -286,6 +286,68 @@ type Action = {
 };
 
 describe('three tabs', () => {
+  /** Three tabs over three clients. */
+  async function threeTabs() {
+    const storages = SharedStorage.tabs(3);
+    const [storage] = storages as [SharedStorage];
+    const first = await openTab(storage);
+    first.rename('Ada');
+    const ids = [openClient(present(first)).id, add(first, 'Bea'), add(first, 'Cleo')];
+    const tabs = [first];
+    for (const each of storages.slice(1)) tabs.push(await openTab(each));
+    for (const { inbox } of storages) inbox.length = 0;
+    return { storages, storage, tabs, ids };
+  }
+
+  /** Each hears of all that the others have kept, and keeps what is its own. */
+  const settle = async (tabs: readonly Tab[], storages: readonly SharedStorage[]): Promise<void> => {
+    for (const tab of tabs) tab.books.flush();
+    await deliverAll(tabs, storages);
+    for (const tab of tabs) tab.books.flush();
+  };
+
+  const expectAllKept = (tabs: readonly Tab[], storage: SharedStorage, names: readonly string[]): void => {
+    expect([...clientsIn(storage).keys()].sort()).toEqual([...names].sort());
+    for (const tab of tabs) {
+      expect(tab.books.status().kind).toBe('saved');
+      expect(quarantinedIn(tab.books)).toHaveLength(0);
+      expect(
+        entriesOf(present(tab))
+          .map((each) => each.name)
+          .sort(),
+      ).toEqual([...names].sort());
+    }
+  };
+
+  it('keep 200 edits each, made in turn, of a client each, whether they hear of each other at once or late', async () => {
+    const { storages, storage, tabs, ids } = await threeTabs();
+    for (const [i, tab] of tabs.entries()) tab.open(ids[i] as string);
+    for (let edit = 1; edit <= 200; edit += 1) {
+      for (const [i, tab] of tabs.entries()) {
+        tab.rename(`${i}: ${edit}`);
+        tab.books.flush();
+        expect(clientsIn(storage).has(`${i}: ${edit}`)).toBe(true);
+      }
+      if (edit % 7 === 0 || edit > 190) await settle(tabs, storages);
+    }
+    expectAllKept(tabs, storage, ['0: 200', '1: 200', '2: 200']);
+  }, 240_000);
+
+  it('keep 200 edits each, made in turn, of the same client, who is followed in all three', async () => {
+    const { storages, storage, tabs, ids } = await threeTabs();
+    for (const tab of tabs) {
+      tab.open(ids[2] as string);
+      await settle(tabs, storages);
+    }
+    for (let edit = 1; edit <= 200; edit += 1)
+      for (const [i, tab] of tabs.entries()) {
+        tab.rename(`${i}: ${edit}`);
+        await settle(tabs, storages);
+        expect(tabs.map(name)).toEqual([`${i}: ${edit}`, `${i}: ${edit}`, `${i}: ${edit}`]);
+      }
+    expectAllKept(tabs, storage, ['Ada', 'Bea', '2: 200']);
+  }, 240_000);
+
   it('lose no change that nobody has seen replaced, whatever they do in turn', async () => {
     const action = fc.record<Action>({
       tab: fc.nat(2),

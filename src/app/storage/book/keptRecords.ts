@@ -35,6 +35,8 @@ export class KeptRecords {
   private readonly seen = new Set<string>();
   /** What was written under each key and could not be read back: it may lie there none the less. */
   private readonly tried = new Map<string, readonly string[]>();
+  /** Keys of the known records that this tab has written, where the others were read. */
+  private readonly written = new Set<string>();
   /** What was last read or written under {@link OPEN_KEY}. */
   private mark: string | null = null;
 
@@ -58,6 +60,7 @@ export class KeptRecords {
   learn(key: string, known: Known): void {
     this.known.set(key, known);
     this.tried.delete(key);
+    this.written.delete(key);
     this.see(known.text);
   }
 
@@ -68,6 +71,11 @@ export class KeptRecords {
 
   hasSeen(text: string): boolean {
     return this.seen.has(headSum(text));
+  }
+
+  /** Whether what is known under a key was written by this tab. */
+  hasWritten(key: string): boolean {
+    return this.written.has(key);
   }
 
   private see(text: string | null): void {
@@ -153,7 +161,10 @@ export class KeptRecords {
         if (this.storage.getItem(key) !== next) return 'refused';
       }
       if (next === null) this.known.delete(key);
-      else this.learn(key, { entry, text: next, ...this.orderAt(key) });
+      else {
+        this.learn(key, { entry, text: next, ...this.orderAt(key) });
+        this.written.add(key);
+      }
       return 'kept';
     } catch (error) {
       return saveFaultOf(error);

@@ -29,6 +29,8 @@ export async function hear(
     // Fetched first, so that nothing comes between the look and the taking in.
     await fetchReader();
     if (storage.getItem(key) === known && newValue !== null) {
+      // The other tab has replaced it itself, and this one has followed that already.
+      if (!records.hasWritten(key)) return;
       // This tab wrote over it before it could know.
       quarantineOnce(storage, newValue, books.now());
       books.notify({ kind: 'setAside', names: [], count: 1 });
