@@ -5,7 +5,7 @@ import { buffersOf, wornResult } from './view/wornPicture';
 import type { WornAnswer, WornRequest } from './wornRequest';
 
 /** Work is given up after so long; the garment is then not at rest. */
-const MOST_MS = 20_000;
+const MOST_MS = 60_000;
 /** Messages are looked for after so long. */
 const LOOK_MS = 30;
 
