@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { draftSize, NAMED_STYLES, readSizes, sizesCsv, sizeTable, stepsOf } from '../../../src/document';
+import {
+  draftSize,
+  jumpsOf,
+  NAMED_STYLES,
+  readSizes,
+  sizesCsv,
+  sizeTable,
+  stepsOf,
+} from '../../../src/document';
 import { DEFAULT_STYLE, polylineLength } from '../../../src/engine';
 import { broken, judge } from '../../support/judge';
 import { sizeRange } from '../../support/sizeRange';
@@ -91,5 +99,29 @@ describe('a range of sizes', () => {
     expect(head).toBe("what,piece or seam,level,unit,34,'=0");
     expect(cut).toBe('can be cut,,,,yes,no');
     expect(first).toMatch(/^panel width,Front 1,[a-z-]+,mm,\d+(\.\d+)?,$/);
+  });
+});
+
+describe('a step that jumps', () => {
+  const [row] = sizeTable([FIRST]);
+  const jumps = (lengths: readonly (number | null)[], busts: readonly (number | null)[]): boolean[] =>
+    jumpsOf({ ...(row as NonNullable<typeof row>), lengths }, busts);
+
+  it('is over 2 mm from what the row usually grows over such a step of bust', () => {
+    expect(jumps([100, 110, 120, 130], [800, 840, 880, 920])).toEqual([false, false, false]);
+    expect(jumps([100, 110, 120, 133, 143], [800, 840, 880, 920, 960])).toEqual([false, false, true, false]);
+    expect(jumps([100, 110, 120, 131.9, 142], [800, 840, 880, 920, 960])).toEqual(Array(4).fill(false));
+    expect(jumps([100, 90, 80, 85], [800, 840, 880, 920])).toEqual([false, false, true]);
+  });
+
+  it('is told from a larger step of bust, over which the row grows more', () => {
+    expect(jumps([100, 110, 120, 135, 150], [800, 840, 880, 940, 1000])).toEqual(Array(4).fill(false));
+    expect(jumps([100, 110, 120, 130, 140], [800, 840, 880, 940, 980])).toEqual([false, false, true, false]);
+  });
+
+  it('is none where a length or a bust is not known, or of fewer than three steps', () => {
+    expect(jumps([100, 110, 150], [800, 840, 880])).toEqual([false, false]);
+    expect(jumps([100, null, 120, 130, 140], [800, 840, 880, 920, 960])).toEqual(Array(4).fill(false));
+    expect(jumps([100, 110, 120, 130, 190], [800, 840, 880, 920, null])).toEqual(Array(4).fill(false));
   });
 });

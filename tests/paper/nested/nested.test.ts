@@ -2,7 +2,13 @@
 
 import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
-import { draftSize, type NamedBody, readSizes, type SizedDraft } from '../../../src/document';
+import {
+  draftSize,
+  type NamedBody,
+  readSizes,
+  SAFETY_STANDING,
+  type SizedDraft,
+} from '../../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../../src/engine';
 import {
   dashOfSize,
@@ -201,6 +207,28 @@ describe('the nested print', () => {
     expect(
       pages.slice(1).every(({ texts }) => texts.some(({ text }) => text.includes('Sizes 34 to 38'))),
     ).toBe(true);
+  });
+
+  it('carries the cautions where a size is laced in far, on sheets and on one page, and nowhere else', async () => {
+    const laced: Style = { ...DEFAULT_STYLE, ease: { ...DEFAULT_STYLE.ease, waist: -130 } };
+    const saidIn = async (style: Style): Promise<string[]> => {
+      const input = nested(style, 2);
+      const page = await nestedPagePdf(input, { widthMm: 914.4, heightMm: null, marginMm: 10 });
+      if (!page.ok) throw new Error(page.fault.code);
+      const prints = [await nestedPdf(input, paperChoice('A4')), page.bytes];
+      return Promise.all(
+        prints.map(async (bytes) => {
+          const { pages } = await readPattern(bytes);
+          return pages[0]?.texts.map(({ text }) => text).join(' ') ?? '';
+        }),
+      );
+    };
+    for (const said of await saidIn(laced)) {
+      expect(said).toContain('Tight lacing');
+      expect(said).toContain('Sizes 34 and 36 are laced in farther than usual.');
+      expect(said).toContain(SAFETY_STANDING);
+    }
+    for (const said of await saidIn(DEFAULT_STYLE)) expect(said).not.toContain(SAFETY_STANDING);
   });
 
   it('comes on one large sheet, for a projector, and the same each time', async () => {

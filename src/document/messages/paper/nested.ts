@@ -1,6 +1,6 @@
 // What is written on a nested print: one style in several sizes, one over another.
 
-import { catalogue, plural } from '../catalogue';
+import { catalogue, listed, plural } from '../catalogue';
 
 export const NESTED = catalogue({
   range: ({ first, last }: { first: string; last: string }) =>
@@ -12,6 +12,11 @@ export const NESTED = catalogue({
     }),
   lines:
     'Cut lines: thick. Sew lines: thin, in the same dashes, half as long. Grain: line with two arrows. Balance marks cross the sew line.',
+  laced: ({ sizes }: { sizes: readonly string[] }) =>
+    plural(sizes.length, {
+      one: `Size ${listed(sizes)} is laced in farther than usual.`,
+      other: `Sizes ${listed(sizes)} are laced in farther than usual.`,
+    }),
   key: 'The sizes: bust, waist, hip',
   /** Behind the line and the number of a size; the name is null where it is the number. */
   size: ({ name, girths, unit }: { name: string | null; girths: readonly string[]; unit: string }) =>

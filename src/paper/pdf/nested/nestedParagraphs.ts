@@ -1,7 +1,8 @@
 // What stands at the head of a nested print, and what is said on its first page.
 
-import { FIRST_PAGE, LEVEL_WORDS, NESTED, SIZES } from '../../../document';
+import { FIRST_PAGE, LEVEL_WORDS, NESTED, SAFETY_CAUTIONS, SAFETY_STANDING, SIZES } from '../../../document';
 import type { NestedInput } from '../../nested/nestedInput';
+import { isTightlyLaced } from '../../remarks/tightLacing';
 import { type Correction, correctionText } from '../../sheets/correction';
 import { shortened } from '../../text/textWidth';
 import { settable } from '../../text/writable';
@@ -54,7 +55,21 @@ export function nestedParagraphs(
     text(NESTED.how({ count: sizes.length, level: LEVEL_WORDS[alignedAt] })),
     text(NESTED.lines),
     ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
+    ...lacedParagraphs(input),
     ...(first ? allowanceParagraphs({ draft: first.draft, client: { unit }, savedDraft }) : []),
     ...glyphParagraphs([savedDraft.name, ...sizes.map(({ name }) => name)], glyphs),
+  ];
+}
+
+/** The cautions, where any of the sizes is laced so far that they are to be read. */
+function lacedParagraphs({ sizes }: NestedInput): Paragraph[] {
+  const laced = sizes.filter(isTightlyLaced).map(({ name }) => name);
+  if (laced.length === 0) return [];
+  const small = (text: string): Paragraph => ({ kind: 'small', text });
+  return [
+    { kind: 'heading', text: FIRST_PAGE.tightLacing },
+    { kind: 'text', text: NESTED.laced({ sizes: laced }) },
+    small(SAFETY_STANDING),
+    ...SAFETY_CAUTIONS.map((caution) => small(caution.text)),
   ];
 }
