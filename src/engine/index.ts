@@ -51,7 +51,7 @@ export { halfOf } from './draft/halfOf';
 export { distanceToChord, nearestFraction } from './geometry/chord';
 export { isInside } from './geometry/isInside';
 export { distance, type Point } from './geometry/point';
-export { crossingsAt, pointsDown, polylineLength, signedArea } from './geometry/polyline';
+export { crossingsAt, pointsDown, polylineLength, ringThrough, signedArea } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
 export { edgesAt, innerEdge, outerEdge } from './pieces/edgeLookup';
 export type { EdgeNodePlace } from './pieces/edgeNodes';

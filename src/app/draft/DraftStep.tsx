@@ -1,7 +1,7 @@
 // Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
 // table the widths of the panels and what there is to mend.
 
-import { memo, Suspense, startTransition, useCallback, useEffect, useState } from 'react';
+import { memo, Suspense, startTransition, useCallback, useEffect, useMemo, useState } from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaitedFocus';
@@ -30,11 +30,12 @@ export function DraftStep() {
 function DraftBench({ side, onSide }: SideChoiceProps) {
   const [pulling, setPulling] = useState(false);
   const shown = useLagging(pulling);
-  const pull = (on: boolean): void => {
+  const pull = useCallback((on: boolean): void => {
     // Catching up when a handle is let go need not be done in one frame.
     if (on) setPulling(true);
     else startTransition(() => setPulling(false));
-  };
+  }, []);
+  const sideChoice = useMemo(() => <SideChoice side={side} onSide={onSide} />, [side, onSide]);
   const [chosen, setChosen] = useState<string | null>(() => awaitedWedge()?.wedge ?? null);
   const [level, setLevel] = useState<LevelName>(() => awaitedWedge()?.level ?? 'waist');
   useEffect(arriveAtWedge, []);
@@ -42,6 +43,10 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
   useEffect(() => onCautionsAwaited(() => setTab(CAUTIONS_TAB)), []);
   const [isWornSeen, setWornSeen] = useState(false);
   const closeWorn = useCallback(() => setWornSeen(false), []);
+  const worn = useMemo(
+    () => (isWornSeen ? <WornBeside pulling={pulling} onClose={closeWorn} /> : null),
+    [isWornSeen, pulling, closeWorn],
+  );
   const { savedDraft } = useOpen();
   const wedges = wedgesOf(savedDraft.style, side);
   const selected = wedges.some((wedge) => wedge.id === chosen)
@@ -55,14 +60,14 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
     <div className="draft-step">
       <RedraftedNotice />
       <div className="draft-layout">
-        <CanvasPane
+        <PulledCanvas
           selected={selected}
           onSelect={setChosen}
           level={level}
           onLevel={setLevel}
           onPull={pull}
-          sideChoice={<SideChoice side={side} onSide={onSide} />}
-          worn={isWornSeen ? <WornBeside pulling={pulling} onClose={closeWorn} /> : null}
+          sideChoice={sideChoice}
+          worn={worn}
           onWorn={setWornSeen}
         />
         <SeenContext value={shown}>
@@ -84,6 +89,8 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
 /** The tab that has the cautions for tight lacing. */
 const CAUTIONS_TAB: TabName = 'garment';
 
+// Each is drawn again for what it shows only: the table under a pull, inspector and strip when the pull has rested.
+const PulledCanvas = memo(CanvasPane);
 const LaggingStrip = memo(Strip);
 
 const SmallWorn = lazyPart(async () => (await import('../worn/SmallWorn')).default);

@@ -12,6 +12,7 @@ import {
   type Piece,
   type Point,
   pointsDown,
+  ringThrough,
   xAt,
 } from '../../engine';
 
@@ -55,7 +56,7 @@ function wholePanel(piece: Piece): PanelOnBlock {
     piece,
     number: piece.number,
     isJoined: false,
-    ring: piece.edges.flatMap(({ points }) => points.slice(0, -1)),
+    ring: ringThrough(piece.edges),
     inner: innerEdge(piece).points,
     outer: [...outerEdge(piece).points].reverse(),
     lines: piece.edges.filter(({ role }) => role !== 'seam').map(({ points }) => points),

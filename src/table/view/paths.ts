@@ -2,7 +2,16 @@
 
 import { type Point, pointsDown, type SmoothLine } from '../../engine';
 
-const rounded = (value: number): string => String(Math.round(value * 100) / 100);
+/** What is written after the point for each count of hundredths: nothing, `.01` to `.99`, without a zero at the end. */
+const FRACTIONS: readonly string[] = Array.from({ length: 100 }, (_, i) => String(i / 100).slice(1));
+
+/** A number to two decimals. Put together from two whole numbers, which takes a third of the time: every pull writes thousands. */
+function rounded(value: number): string {
+  const hundredths = Math.round(value * 100);
+  const size = Math.abs(hundredths);
+  const whole = Math.trunc(size / 100);
+  return `${hundredths < 0 ? '-' : ''}${whole}${FRACTIONS[size - 100 * whole]}`;
+}
 
 /** An open path through points; empty for none. */
 export function pathThrough(points: readonly Point[]): string {

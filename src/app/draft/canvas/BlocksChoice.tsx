@@ -1,6 +1,6 @@
 // In a narrow window one half block is seen at a time, or both: the choice, which follows the wedge in hand.
 
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import { CANVAS } from '../../../document';
 import type { Draft } from '../../../engine';
 import type { ShownBlocks } from '../../../table';
@@ -49,12 +49,14 @@ export function BlocksChoice({ blocks, onBlocks }: BlocksChoiceProps) {
 }
 
 function useNarrow(): boolean {
-  return useSyncExternalStore(
-    (refresh) => {
-      const query = window.matchMedia(NARROW);
+  // One query for as long as the table is there: asking a new one makes the browser lay out the page in the middle of a pull.
+  const [query] = useState(() => window.matchMedia(NARROW));
+  const subscribe = useCallback(
+    (refresh: () => void) => {
       query.addEventListener('change', refresh);
       return () => query.removeEventListener('change', refresh);
     },
-    () => window.matchMedia(NARROW).matches,
+    [query],
   );
+  return useSyncExternalStore(subscribe, () => query.matches);
 }
