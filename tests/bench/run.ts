@@ -7,7 +7,10 @@ import { drawBodies } from '../support/drawBodies';
 const RUNS = 3000;
 const SEED = 1988;
 
-const bodies = drawBodies(RUNS, SEED);
+/** The survey has no width of shoulders, and shouldered styles need one. mm */
+const ACROSS_SHOULDER_MM = 385;
+
+const bodies = drawBodies(RUNS, SEED).map((body) => ({ ...body, acrossShoulder: ACROSS_SHOULDER_MM }));
 const say = (line: string): boolean => process.stdout.write(`${line}\n`);
 
 if (process.argv.includes('screen')) {
