@@ -1,6 +1,7 @@
 // How fast a pattern is printed, and what it weighs: `npm run bench -- paper`.
 
 import { performance } from 'node:perf_hooks';
+import { type Zippable, zipSync } from 'fflate';
 import { fontFiles } from '../../src/cli/output/fontFiles';
 import { DEMO_CLIENT, draftSize, readSizes } from '../../src/document';
 import { draft, type Measurements, type Style, type Wedge } from '../../src/engine';
@@ -19,6 +20,7 @@ import {
   type WithFace,
   withFace,
 } from '../../src/paper';
+import { drawBodies } from '../support/drawBodies';
 import { sizeRange } from '../support/sizeRange';
 import { benchPrinting } from './printing';
 
@@ -96,7 +98,22 @@ export async function benchPaper(say: (line: string) => unknown): Promise<void> 
   ];
   say(`default style: SVG ${svg.toFixed(0)} ms, DXF ${dxf.toFixed(0)} ms`);
   await benchNested(say);
+  await benchCast(say);
   await benchPrinting(say);
+}
+
+/** People of a cast, each drafted and printed, and all patterns in one ZIP. */
+const CAST = 200;
+
+async function benchCast(say: (line: string) => unknown): Promise<void> {
+  const started = performance.now();
+  const files: Zippable = {};
+  for (const [i, lengths] of drawBodies(CAST, 1988).entries())
+    files[`${i + 1}.pdf`] = [await patternPdf(inputFor(lengths, STYLE, A4)), { level: 0 }];
+  const bytes = zipSync(files);
+  say(
+    `${CAST} patterns of a cast in one ZIP: ${((performance.now() - started) / 1000).toFixed(1)} s, ${(bytes.length / 1e6).toFixed(1)} MB`,
+  );
 }
 
 /** Twelve sizes one over another, their drafts made before. */
