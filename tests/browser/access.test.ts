@@ -158,6 +158,9 @@ describe.each([SCREENS[0], SCREENS[2]])(
       }
       await page.getByRole('button', { name: 'Make it' }).click();
       await page.locator('.alterations li').waitFor();
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll<HTMLDetailsElement>('.fittings details')) fold.open = true;
+      });
       expect(await found(page), 'the list').toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
         viewport.width,

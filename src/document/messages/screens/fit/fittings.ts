@@ -24,7 +24,7 @@ export const FITTINGS = catalogue({
   dateOf: ({ day }: { day: string }) => `Day of the fitting of ${day}`,
   inForce: 'Made in the draft',
   removeFitting: 'Take off this fitting',
-  removeFittingOf: ({ day }: { day: string }) => `Take off the fitting of ${day}`,
+  removeFittingOf: ({ day }: { day: string }) => `Take off this fitting: ${day}`,
   change: 'Change',
   changeOf: ({ what }: Of) => `Change: ${what}`,
   remove: 'Take off',
