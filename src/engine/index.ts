@@ -14,6 +14,7 @@ export {
 } from './alterations/alteration';
 export { carriedOver } from './alterations/carryOver';
 export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
+export { type PartedPanels, partedPanels } from './alterations/partedPanels';
 export { shareOverSeams } from './alterations/shareOverSeams';
 export { withSeams } from './alterations/withSeams';
 export { type Block, partingWedges } from './block/block';

@@ -10,6 +10,7 @@ import type { Style } from '../style/style';
 import type { BlockName } from '../terms/names';
 import type { AlteredPlace, PanelName, SeamName } from './alteration';
 import { isCentre, samePanel } from './alterationsOfSide';
+import { partedPanels } from './partedPanels';
 
 type Blocks = Readonly<Record<BlockName, Block>>;
 
@@ -35,14 +36,12 @@ export interface ClosedHalf {
 }
 
 const panel = (block: BlockName, number: number): PanelName => ({ kind: 'panel', block, number });
-const SIDE_PANEL: PanelName = { kind: 'sidePanel' };
 
 /** The seams and lines of a style on its blocks. */
 export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): ClosedHalf {
   const cuts = { front: partingWedges(blocks.front), back: partingWedges(blocks.back) };
-  const isJoined = joinedSide && cuts.front.length > 0 && cuts.back.length > 0;
-  const pieceAt = (block: BlockName, number: number): PanelName =>
-    isJoined && number === cuts[block].length + 1 ? SIDE_PANEL : panel(block, number);
+  const counts = { front: cuts.front.length, back: cuts.back.length };
+  const { isJoined, panelAt: pieceAt } = partedPanels(counts, joinedSide);
   const seamsOn = (block: BlockName): StandingSeam[] =>
     cuts[block].map((wedge, i) => ({
       line: { kind: 'wedge', block, wedge },
@@ -52,7 +51,7 @@ export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style,
   // The side panel in one is sewn to the back as its first mate.
   const behind = back.map(
     (seam): StandingSeam =>
-      seam.pieces[1] === SIDE_PANEL ? { ...seam, pieces: [seam.pieces[1], seam.pieces[0]] } : seam,
+      seam.pieces[1].kind === 'sidePanel' ? { ...seam, pieces: [seam.pieces[1], seam.pieces[0]] } : seam,
   );
   const sideSeam: StandingSeam = {
     line: { kind: 'sideSeam' },

@@ -5,6 +5,8 @@ import {
   type BlockName,
   onCentre,
   type PanelName,
+  type PartedPanels,
+  partedPanels,
   type SeamName,
   type Style,
   withSeams,
@@ -13,9 +15,8 @@ import type { Fitting } from '../../model/fittings';
 import { wedgesOf } from './wedgeLists';
 
 /** The wedges that part the panels of each block by their ids, from the centre line to the side. */
-interface Parted {
+interface Parted extends PartedPanels {
   readonly ids: Readonly<Record<BlockName, readonly string[]>>;
-  readonly isJoined: boolean;
 }
 
 /**
@@ -47,10 +48,7 @@ function partedBy(style: Style, side: 'left' | 'right'): Parted {
       .sort((a, b) => a.station - b.station || (a.id < b.id ? -1 : 1))
       .map(({ id }) => id);
   const ids = { front: idsOf('front'), back: idsOf('back') };
-  return {
-    ids,
-    isJoined: (style.joinedSide ?? false) && ids.front.length > 0 && ids.back.length > 0,
-  };
+  return { ids, ...partedPanels({ front: ids.front.length, back: ids.back.length }, style.joinedSide) };
 }
 
 const isSame = (was: Parted, is: Parted): boolean =>
@@ -99,13 +97,11 @@ function seamNow(name: SeamName, was: Parted, is: Parted): SeamNow {
 }
 
 /** The seam that a wedge parts, towards the side, or null where it parts none. */
-function seamOfWedge(id: string, { ids, isJoined }: Parted): SeamName | null {
+function seamOfWedge(id: string, { ids, panelAt }: Parted): SeamName | null {
   for (const block of ['front', 'back'] as const) {
     const at = ids[block].indexOf(id);
     if (at < 0) continue;
-    const panel = (number: number): PanelName =>
-      isJoined && number === ids[block].length + 1 ? { kind: 'sidePanel' } : { kind: 'panel', block, number };
-    return { kind: 'seam', pieces: [panel(at + 1), panel(at + 2)] };
+    return { kind: 'seam', pieces: [panelAt(block, at + 1), panelAt(block, at + 2)] };
   }
   return null;
 }
