@@ -159,7 +159,8 @@ describe.each([SCREENS[0], SCREENS[2]])(
       await page.getByRole('button', { name: 'Make it' }).click();
       await page.locator('.alterations li').waitFor();
       await page.evaluate(() => {
-        for (const fold of document.querySelectorAll<HTMLDetailsElement>('.fittings details')) fold.open = true;
+        for (const fold of document.querySelectorAll<HTMLDetailsElement>('.fittings details'))
+          fold.open = true;
       });
       expect(await found(page), 'the list').toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
