@@ -58,7 +58,7 @@ it('sews the draft, is turned and read, and saves a picture', async () => {
   await page.getByRole('button', { name: 'See it as worn' }).click();
   await page.getByRole('region', { name: 'As worn' }).locator('canvas').waitFor({ timeout: 60_000 });
   expectQuiet(visitor);
-}, 180_000);
+}, 300_000);
 
 it('draws a still without WebGL', async () => {
   const visitor = await visit('measure', { viewport: { width: 390, height: 844 } });
@@ -94,4 +94,4 @@ it('draws a still without WebGL', async () => {
   expect(
     await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
   ).toBeLessThanOrEqual(0);
-});
+}, 180_000);
