@@ -34,6 +34,7 @@ const values = (page: Page): Promise<Record<string, string>> =>
 async function ownClient(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Begin with your own client' }).click();
   await page.locator('.needed').first().waitFor();
+  await page.getByRole('checkbox', { name: 'Front arcs' }).check();
   await page.getByRole('checkbox', { name: 'Shoulders and arms' }).check();
 }
 

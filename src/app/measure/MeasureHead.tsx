@@ -7,21 +7,22 @@ import { Checkbox } from '../components/fields/Checkbox';
 import { TextField } from '../components/fields/TextField';
 import { seen } from '../store/store';
 import { useOpen, useStore } from '../store/storeContext';
-import { hasShoulders } from './rows/rowGroups';
+import { ALSO_GROUPS, type AlsoGroup, neededGroups } from './rows/rowGroups';
 import { TapeDay } from './TapeDay';
 
 interface MeasureHeadProps {
-  readonly alsoShoulders: boolean;
-  readonly onAlsoShoulders: (also: boolean) => void;
+  /** Groups of measurements that are shown although nothing of them is needed. */
+  readonly also: ReadonlySet<AlsoGroup>;
+  readonly onAlso: (group: AlsoGroup, isShown: boolean) => void;
 }
 
-export function MeasureHead({ alsoShoulders, onAlsoShoulders }: MeasureHeadProps) {
+export function MeasureHead({ also, onAlso }: MeasureHeadProps) {
   const { client, savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const differing = useStore((state) => openClient(seen(state)).sides !== undefined);
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => nameFocus.arrive(place.current?.querySelector('input') ?? null));
-  const needsShoulders = hasShoulders(client, savedDraft.style);
+  const needed = neededGroups(client, savedDraft.style);
   return (
     <div className="measure-head">
       <div ref={place} className="client-name">
@@ -36,14 +37,17 @@ export function MeasureHead({ alsoShoulders, onAlsoShoulders }: MeasureHeadProps
       <TapeDay />
       <fieldset className="also">
         <legend className="unseen">{MEASURE.also.label}</legend>
-        <Checkbox
-          on={alsoShoulders || needsShoulders}
-          disabled={needsShoulders}
-          onSet={onAlsoShoulders}
-          small={true}
-        >
-          {MEASURE.also.shoulders}
-        </Checkbox>
+        {ALSO_GROUPS.map((group) => (
+          <Checkbox
+            key={group}
+            on={also.has(group) || needed.has(group)}
+            disabled={needed.has(group)}
+            onSet={(isShown) => onAlso(group, isShown)}
+            small={true}
+          >
+            {MEASURE.also[group]}
+          </Checkbox>
+        ))}
         <Checkbox
           on={differing}
           small={true}

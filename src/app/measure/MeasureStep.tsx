@@ -1,6 +1,6 @@
 // Measure: a table of the tape's numbers beside a figure with the tape laid for the field in hand.
 
-import { useDeferredValue, useEffect, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useState } from 'react';
 import { MEASURE } from '../../document';
 import type { MeasurementName } from '../../engine';
 import { arriveAtMeasurement } from '../components/awaitedPlace';
@@ -10,6 +10,7 @@ import { MeasurePanel } from './MeasurePanel';
 import { NextStep } from './NextStep';
 import type { FieldShown } from './rows/fieldShown';
 import { MeasurementRows } from './rows/MeasurementRows';
+import { type AlsoGroup, alsoGroupOf } from './rows/rowGroups';
 
 /** The measurements whose readings are open, and of which client. */
 interface OpenReadings {
@@ -22,7 +23,27 @@ const NONE: readonly MeasurementName[] = [];
 export function MeasureStep() {
   const { book, client } = useOpen();
   const [shown, setShown] = useState<FieldShown | null>(null);
-  const [alsoShoulders, setAlsoShoulders] = useState(false);
+  const [also, setAlso] = useState<ReadonlySet<AlsoGroup>>(new Set());
+  const showGroup = useCallback(
+    (group: AlsoGroup, isShown: boolean): void =>
+      setAlso((before) => {
+        if (before.has(group) === isShown) return before;
+        const after = new Set(before);
+        if (isShown) after.add(group);
+        else after.delete(group);
+        return after;
+      }),
+    [],
+  );
+  const show = useCallback(
+    (field: FieldShown): void => {
+      setShown(field);
+      // So that its rows stay when the last number of the group is taken out.
+      const group = alsoGroupOf(field.measurement);
+      if (group) showGroup(group, true);
+    },
+    [showGroup],
+  );
   const [readings, setReadings] = useState<OpenReadings | null>(null);
   useEffect(arriveAtMeasurement, []);
   const later = useDeferredValue(book);
@@ -32,14 +53,14 @@ export function MeasureStep() {
   return (
     <div className="measure-step">
       <section className="measure-table" aria-label={MEASURE.rows}>
-        <MeasureHead alsoShoulders={alsoShoulders} onAlsoShoulders={setAlsoShoulders} />
+        <MeasureHead also={also} onAlso={showGroup} />
         {/* A number is drawn as it is typed; what all the others say to it follows as soon as there is time. */}
         <SeenContext value={later}>
           <MeasurementRows
             inHand={shown?.field ?? null}
-            alsoShoulders={alsoShoulders}
+            also={also}
             reading={reading}
-            onFocus={setShown}
+            onFocus={show}
             onRead={read}
           />
         </SeenContext>

@@ -26,6 +26,7 @@ async function choose(user: UserEvent, measurement: string, item: string): Promi
 describe('Measure', () => {
   it('has a field for each measurement, with how to take it', async () => {
     const { user } = onTable(<MeasureStep />);
+    await user.click(screen.getByRole('checkbox', { name: 'Front arcs' }));
     await user.click(screen.getByRole('checkbox', { name: 'Shoulders and arms' }));
     for (const { name } of MEASUREMENTS) {
       const field = box(MEASUREMENT_WORDS[name].label);
@@ -55,6 +56,7 @@ describe('Measure', () => {
 
   it('says which numbers are needed of a client who was just added, and calls none of them wrong', async () => {
     const { user } = onTable(<MeasureStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
+    await user.click(screen.getByRole('checkbox', { name: 'Front arcs' }));
     await user.click(screen.getByRole('checkbox', { name: 'Shoulders and arms' }));
     for (const { name, needed } of MEASUREMENTS) {
       const field = screen.getByRole('textbox', {

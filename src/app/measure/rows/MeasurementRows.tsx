@@ -17,14 +17,15 @@ import { FractionKeys } from './FractionKeys';
 import type { FieldShown } from './fieldShown';
 import { MeasurementRow } from './MeasurementRow';
 import { PastedLine } from './PastedLine';
-import { hasShoulders, rowGroups } from './rowGroups';
+import { type AlsoGroup, neededGroups, rowGroups } from './rowGroups';
 import { SidesFields } from './SidesFields';
 import { walkFrom } from './walkFields';
 
 interface MeasurementRowsProps {
   /** Path of the field that was last gone into. */
   readonly inHand: string | null;
-  readonly alsoShoulders: boolean;
+  /** Groups that are shown although nothing of them is needed. */
+  readonly also: ReadonlySet<AlsoGroup>;
   /** The measurements whose readings are open. */
   readonly reading: readonly MeasurementName[];
   readonly onFocus: (shown: FieldShown) => void;
@@ -32,7 +33,7 @@ interface MeasurementRowsProps {
 }
 
 export const MeasurementRows = memo(function MeasurementRows(props: MeasurementRowsProps) {
-  const { inHand, alsoShoulders, reading, onFocus, onRead } = props;
+  const { inHand, also, reading, onFocus, onRead } = props;
   const { client, savedDraft } = useOpen();
   const change = useStore((state) => state.change);
   const [pasted, setPasted] = useState<{ readonly of: string; readonly laid: LaidNumbers } | null>(null);
@@ -41,7 +42,7 @@ export const MeasurementRows = memo(function MeasurementRows(props: MeasurementR
     () => unusualOnes(client.measurements, client.estimated),
     [client.measurements, client.estimated],
   );
-  const groups = rowGroups(alsoShoulders || hasShoulders(client, savedDraft.style));
+  const groups = rowGroups(new Set([...also, ...neededGroups(client, savedDraft.style)]));
   const paste = (event: ClipboardEvent<HTMLFormElement>): void => {
     const parts = listParts(event.clipboardData.getData('text/plain'));
     const first = event.target instanceof Element ? fieldOf(event.target) : null;

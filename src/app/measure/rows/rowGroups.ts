@@ -16,11 +16,27 @@ const ALL: readonly RowGroup[] = GROUPS.map((group) => ({
   names: MEASUREMENTS.filter((each) => each.group === group).map(({ name }) => name),
 }));
 
-/** The groups that are shown: those of shoulders and arms only where they are asked for. */
-export const rowGroups = (withShoulders: boolean): readonly RowGroup[] =>
-  withShoulders ? ALL : ALL.filter(({ group }) => group !== 'shoulders');
+/** Groups of which a usual client has nothing: they are shown where they are asked for, or needed. */
+export const ALSO_GROUPS = ['across', 'shoulders'] as const;
 
-/** Whether a draft goes up to the shoulders, or something of them was measured. */
-export const hasShoulders = (client: Client, style: Style): boolean =>
-  style.shoulders !== undefined ||
-  MEASUREMENTS.some(({ group, name }) => group === 'shoulders' && client.measurements[name] !== null);
+export type AlsoGroup = (typeof ALSO_GROUPS)[number];
+
+/** Those of the groups that are asked for; the others are left out. */
+export const rowGroups = (also: ReadonlySet<MeasurementGroup>): readonly RowGroup[] =>
+  ALL.filter(({ group }) => !isAlso(group) || also.has(group));
+
+/** The group of a measurement, where it is one that is asked for; null otherwise. */
+export function alsoGroupOf(measurement: MeasurementName): AlsoGroup | null {
+  const group = MEASUREMENTS.find(({ name }) => name === measurement)?.group;
+  return group && isAlso(group) ? group : null;
+}
+
+/** The groups that the style of a draft needs, or of which something was measured. */
+export function neededGroups(client: Client, style: Style): ReadonlySet<AlsoGroup> {
+  const isMeasured = (of: AlsoGroup): boolean =>
+    MEASUREMENTS.some(({ group, name }) => group === of && client.measurements[name] !== null);
+  const isNeeded = (of: AlsoGroup): boolean => of === 'shoulders' && style.shoulders !== undefined;
+  return new Set(ALSO_GROUPS.filter((group) => isNeeded(group) || isMeasured(group)));
+}
+
+const isAlso = (group: MeasurementGroup): group is AlsoGroup => ALSO_GROUPS.some((each) => each === group);

@@ -52,6 +52,7 @@ export const MEASURE = catalogue({
   },
   also: {
     label: 'Also measured',
+    across: 'Front arcs',
     shoulders: 'Shoulders and arms',
   },
   tapeDay: {
