@@ -32,7 +32,7 @@ const visit = withBrowser(() => build.url);
 /** Goes to a step with a book kept in the browser, and looks; `typed` are the names that are typed on the way. */
 const walkTo = async (step: string, book: Book | string = DEMO_BOOK, ...typed: string[]): Promise<Walk> => {
   const walk = startWalk(await visit(step, phone(build.url, book)), typed);
-  await walk.page.locator('main section, .fit-step').first().waitFor();
+  await walk.page.locator('main section:visible, .fit-step').first().waitFor();
   await walk.look(`${step} opened`);
   return walk;
 };
@@ -322,6 +322,7 @@ describe('Cut', () => {
     await unfold(page);
     await look('unfolded');
     await pressAll(walk, '.cut-step');
+    await page.locator('.cut-step input[type=radio]').first().check({ force: true });
     await unfold(page);
     await chooseAll(walk, '.cut-step');
     for (const text of ['99', 'x']) await writeInAll(walk, '.cut-step', text);

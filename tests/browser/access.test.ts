@@ -266,7 +266,7 @@ describe('the way through', () => {
   it('tells every handle, field and button of a step from the others by its name', async () => {
     for (const step of Object.keys(HEADINGS)) {
       const { page, context } = await visit(step);
-      await page.locator('main section').first().waitFor();
+      await page.locator('main section:visible').first().waitFor();
       const cdp = await context.newCDPSession(page);
       const { nodes } = await cdp.send('Accessibility.getFullAXTree');
       const names = nodes

@@ -27,10 +27,13 @@ interface Written {
   readonly box: readonly [number, number, number, number];
 }
 
-/** Texts in the window, but for those of what cannot be pressed just now, which need no contrast. */
+/** Texts in the window, or in the dialog over it, but for those of what cannot be pressed just now, which need no contrast. */
 const writtenOn = (page: Page): Promise<Written[]> =>
   page.evaluate(() => {
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const walker = document.createTreeWalker(
+      document.querySelector('dialog[open]') ?? document.body,
+      NodeFilter.SHOW_TEXT,
+    );
     const found: Written[] = [];
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const element = node.parentElement;

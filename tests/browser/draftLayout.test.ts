@@ -49,8 +49,7 @@ describe('the other steps', () => {
     const cut = ['.plan-drawing', '.cut-step .plan label', '.making-summary dd', '.paper-card .primary'];
     for (const selector of [...cut, '.paper-card select']) await inView(selector);
     for (const view of ['Lay plan', 'Making list']) {
-      await page.getByText(view, { exact: true }).first().click();
-      await page.getByRole('radio', { name: view }).and(page.locator(':checked')).waitFor();
+      await page.getByRole('radio', { name: view }).check({ force: true });
       await inView('.paper-card .primary');
     }
     await page.getByRole('region', { name: 'Making list', exact: true }).waitFor();

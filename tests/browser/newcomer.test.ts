@@ -35,7 +35,7 @@ describe('a newcomer', () => {
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
     }
-    await page.getByText('9 of 25 taken, all 9 that are needed').waitFor();
+    await page.getByText('9 of 28 taken, all 9 that are needed').waitFor();
     await page.getByRole('button', { name: 'Next: Draft' }).click();
     await page.locator('.draft-canvas').waitFor();
     await page.getByText('Nothing to mend').waitFor();

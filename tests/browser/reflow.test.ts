@@ -45,7 +45,7 @@ const cutOff = (page: Page): Promise<string[]> =>
 describe.each(SIZES)('$width × $height', ({ width, height }) => {
   const open = async (step: string): Promise<Page> => {
     const { page } = await visit(step, { viewport: { width, height } });
-    await page.locator('main section').first().waitFor();
+    await page.locator('main section:visible').first().waitFor();
     return page;
   };
 
@@ -92,7 +92,10 @@ describe.each(SIZES)('$width × $height', ({ width, height }) => {
     await page.getByRole('button', { name: 'Download the PDF' }).waitFor();
     for (const each of await page.locator('main details').all())
       await each.evaluate((details) => details.setAttribute('open', ''));
-    expect(await cutOff(page)).toEqual([]);
+    for (const view of ['Panels on paper', 'Lay plan', 'Making list']) {
+      await page.getByRole('radio', { name: view }).check({ force: true });
+      expect(await cutOff(page), view).toEqual([]);
+    }
   });
 
   it.each([

@@ -68,8 +68,8 @@ describe('the drafter', () => {
 const WRITE_CLIENT = `
   import { readFileSync } from 'node:fs';
   const readme = readFileSync('node_modules/staywright/src/engine/README.md', 'utf8');
-  const [numbers] = /\\{\\s+overBust:[^}]*\\}/.exec(readme);
-  console.log(JSON.stringify({ measurements: Function('return ' + numbers)() }));
+  const [numbers] = /overBust:[^}]*/.exec(readme);
+  console.log(JSON.stringify({ measurements: Function('return {' + numbers + '}')() }));
 `;
 
 describe('the engine', () => {
