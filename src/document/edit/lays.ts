@@ -1,8 +1,9 @@
 // The lay plans of a draft.
 
-import type { Book, Client, SavedDraft } from '../model/book';
+import type { Book, SavedDraft } from '../model/book';
 import type { History } from '../model/history';
 import type { KeptLay } from '../model/lays';
+import { inEveryState } from './inEveryState';
 
 /** The draft with a plan in the place of that of its layer. */
 const withLay = (savedDraft: SavedDraft, lay: KeptLay): SavedDraft => ({
@@ -22,22 +23,9 @@ export function keepLay(
   lay: KeptLay,
   now: string,
 ): History<Book> {
-  const known = new Map<Client, Client>();
-  const kept = (client: Client): Client => {
+  return inEveryState(history, (client) => {
     if (client.id !== of.client || !client.drafts.some(({ id }) => id === of.draft)) return client;
-    const found = known.get(client);
-    if (found) return found;
     const drafts = client.drafts.map((each) => (each.id === of.draft ? withLay(each, lay) : each));
-    const made = { ...client, drafts, changed: now };
-    known.set(client, made);
-    return made;
-  };
-  const stateWith = (book: Book): Book => ({ ...book, clients: book.clients.map(kept) });
-  const steps = (list: History<Book>['past']): History<Book>['past'] =>
-    list.map(({ state, change }) => ({ state: stateWith(state), change }));
-  return {
-    past: steps(history.past),
-    present: stateWith(history.present),
-    future: steps(history.future),
-  };
+    return { ...client, drafts, changed: now };
+  });
 }

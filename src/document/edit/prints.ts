@@ -6,6 +6,7 @@ import { inForce } from '../model/fittings';
 import type { History } from '../model/history';
 import type { KeptPrint } from '../model/prints';
 import { PROGRAM } from '../model/version';
+import { inEveryState } from './inEveryState';
 
 /** How many mock-ups of the open draft were printed, and one more; what is printed again the same day has the number it had. */
 export function nextMockup(client: Client, on: string): number {
@@ -56,19 +57,9 @@ export function keepPrint(
   print: KeptPrint,
   now: string,
 ): History<Book> {
-  const known = new Map<Client, Client>();
-  const kept = (each: Client): Client => {
+  return inEveryState(history, (each) => {
     if (each.id !== client) return each;
-    const made = known.get(each) ?? withPrint(each, print);
-    known.set(each, made);
+    const made = withPrint(each, print);
     return made === each ? each : { ...made, changed: now };
-  };
-  const stateWith = (book: Book): Book => ({ ...book, clients: book.clients.map(kept) });
-  const steps = (list: History<Book>['past']): History<Book>['past'] =>
-    list.map(({ state, change }) => ({ state: stateWith(state), change }));
-  return {
-    past: steps(history.past),
-    present: stateWith(history.present),
-    future: steps(history.future),
-  };
+  });
 }
