@@ -1,5 +1,7 @@
 // The engine's one way in.
 
+export { carriedOver } from './alterations/closed/carryOver';
+export { shareOverSeams } from './alterations/closed/shareOverSeams';
 export {
   type Alteration,
   type AlteredPlace,
@@ -11,12 +13,10 @@ export {
   type SeamAlteration,
   type SeamHeight,
   type SeamName,
-} from './alterations/alteration';
-export { carriedOver } from './alterations/carryOver';
-export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/checkAmounts';
-export { type PartedPanels, partedPanels } from './alterations/partedPanels';
-export { shareOverSeams } from './alterations/shareOverSeams';
-export { withSeams } from './alterations/withSeams';
+} from './alterations/terms/alteration';
+export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/terms/checkAmounts';
+export { type PartedPanels, partedPanels } from './alterations/terms/partedPanels';
+export { withSeams } from './alterations/terms/withSeams';
 export { type Block, partingWedges } from './block/block';
 export { dartAngle } from './block/lines/closedDart';
 export { isThrough, reaches } from './block/lines/extent';

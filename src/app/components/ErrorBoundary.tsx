@@ -2,7 +2,7 @@
 
 import { Component, type ReactNode } from 'react';
 import { type Book, SHELL, START } from '../../document';
-import { BackupButton } from './BackupButton';
+import { BackupButton } from './files/BackupButton';
 import { NotFetched } from './later';
 
 const TEXTS = SHELL.error;

@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import { ISSUES, MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../../document';
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../store/storeContext';
-import { goToMendList, MEND_STEP } from './awaitedFocus';
+import { goToMendList, MEND_STEP } from './awaited/awaitedFocus';
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const odd = useOddities();

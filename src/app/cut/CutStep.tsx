@@ -3,7 +3,7 @@
 
 import { Suspense, useEffect } from 'react';
 import { wantsReading } from '../../document';
-import { takeMockup } from '../components/awaitedMockup';
+import { takeMockup } from '../components/awaited/awaitedMockup';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
 import { useDraft, useOpen } from '../store/storeContext';

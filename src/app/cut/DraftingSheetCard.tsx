@@ -3,8 +3,8 @@
 import { useState } from 'react';
 import { CUT } from '../../document';
 import { checkPaper, draftingSheetHtml, type PlanInput, paperChoice } from '../../paper';
-import { download } from '../components/download';
-import { fileName } from '../components/fileName';
+import { download } from '../components/files/download';
+import { fileName } from '../components/files/fileName';
 import { paperFor, useCutChoices } from './choices/cutChoices';
 import { refusalOf } from './choices/usePlanInput';
 import { Fold } from './Fold';

@@ -3,8 +3,8 @@
 import { useState } from 'react';
 import { CUT } from '../../document';
 import { type PlanInput, patternDxf, patternSvg } from '../../paper';
-import { download } from '../components/download';
-import { fileName } from '../components/fileName';
+import { download } from '../components/files/download';
+import { fileName } from '../components/files/fileName';
 import { refusalOf } from './choices/usePlanInput';
 import { Fold } from './Fold';
 import { picture } from './print/picture';

@@ -11,9 +11,9 @@ import {
   type PlanInput,
   WORKSHOP_CARE,
 } from '../../paper';
-import { download } from '../components/download';
 import { Checkbox } from '../components/fields/Checkbox';
-import { fileName } from '../components/fileName';
+import { download } from '../components/files/download';
+import { fileName } from '../components/files/fileName';
 import { printMaking, useMakingChoices } from './choices/makingChoices';
 import { refusalOf } from './choices/usePlanInput';
 import { MakingForm } from './MakingForm';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { alterationsOf, CUT, type KeptPrint, type Unit } from '../../document';
 import { recordOf } from '../../paper';
-import { formatDay } from '../components/formatDay';
+import { formatDay } from '../components/files/formatDay';
 import { draftOnce, useOpen } from '../store/storeContext';
 import '../styles/prints.css';
 

@@ -4,8 +4,8 @@
 import { memo, Suspense, startTransition, useCallback, useEffect, useMemo, useState } from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
-import { areCautionsAwaited, onCautionsAwaited } from '../components/awaitedFocus';
-import { arriveAtWedge, awaitedWedge } from '../components/awaitedPlace';
+import { areCautionsAwaited, onCautionsAwaited } from '../components/awaited/awaitedFocus';
+import { arriveAtWedge, awaitedWedge } from '../components/awaited/awaitedPlace';
 import { ErrorBoundary } from '../components/ErrorBoundary';
 import { lazyPart } from '../components/later';
 import { SideContext } from '../store/sideContext';

@@ -3,7 +3,7 @@
 import { type KeyboardEvent, memo, type ReactNode, useId } from 'react';
 import { DRAFT, SHELL, wedgesOf } from '../../document';
 import type { LevelName } from '../../engine';
-import { goToMendList } from '../components/awaitedFocus';
+import { goToMendList } from '../components/awaited/awaitedFocus';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen } from '../store/storeContext';
 import { EdgeCard } from './EdgeCard';

@@ -11,7 +11,7 @@ import {
   SAFETY_STANDING,
   wantsReading,
 } from '../../document';
-import { arriveAtCautions, CAUTIONS_PLACE } from '../components/awaitedFocus';
+import { arriveAtCautions, CAUTIONS_PLACE } from '../components/awaited/awaitedFocus';
 import { Checkbox } from '../components/fields/Checkbox';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 

@@ -15,15 +15,15 @@ import {
 } from '../../engine';
 import { ClosedUp, type EdgePull, type Picked, type PointedOut } from '../../table';
 import { ErrorBoundary } from '../components/ErrorBoundary';
-import { today } from '../components/formatDay';
+import { today } from '../components/files/formatDay';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
 import { UnalteredLegend } from '../components/UnalteredLegend';
 import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
-import { keyOfSeam, seamNameOf } from './fittings/alterable';
+import { keyOfSeam, seamNameOf } from './fittings/forms/alterable';
+import { withAlterations } from './fittings/forms/withAlterations';
 import { type PressedSeam, pressedSeam, pulledAlteration } from './fittings/pressedSeam';
-import { withAlterations } from './fittings/withAlterations';
 import { Headline } from './Headline';
 import { lengthsOn } from './lengthsOn';
 import { sayOpenDarts } from './openDarts';

@@ -1,7 +1,7 @@
 // On a first visit there is somebody to try things out on, and a way to one's own work.
 
 import { addClient, entriesOf, MEASURE, SHELL } from '../../document';
-import { nameFocus } from '../components/awaitedFocus';
+import { nameFocus } from '../components/awaited/awaitedFocus';
 import { useOpen, useStore } from '../store/storeContext';
 
 /** Whether the invented client is all there is in the book. */

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef } from 'react';
 import { changeClient, MEASURE, openClient, setDiffering } from '../../document';
-import { nameFocus } from '../components/awaitedFocus';
+import { nameFocus } from '../components/awaited/awaitedFocus';
 import { Checkbox } from '../components/fields/Checkbox';
 import { TextField } from '../components/fields/TextField';
 import { seen } from '../store/store';

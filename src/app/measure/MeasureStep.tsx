@@ -3,7 +3,7 @@
 import { useCallback, useDeferredValue, useEffect, useState } from 'react';
 import { MEASURE } from '../../document';
 import type { MeasurementName } from '../../engine';
-import { arriveAtMeasurement } from '../components/awaitedPlace';
+import { arriveAtMeasurement } from '../components/awaited/awaitedPlace';
 import { SeenContext, useOpen } from '../store/storeContext';
 import { MeasureHead } from './MeasureHead';
 import { MeasurePanel } from './MeasurePanel';

@@ -1,7 +1,7 @@
 // On which day the tape was laid, the sets before, and beginning another.
 
 import { beginSet, changeClient, MEASURE } from '../../document';
-import { formatDay, today } from '../components/formatDay';
+import { formatDay, today } from '../components/files/formatDay';
 import { useOpen, useStore } from '../store/storeContext';
 
 export function TapeDay() {

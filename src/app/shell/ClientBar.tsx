@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'react';
 import { changeClient, openClient, openDraftOf, SHELL, type Unit } from '../../document';
+import { onOpenedFile } from '../components/files/openedFiles';
 import { LaterDialog } from '../components/LaterDialog';
 import { lazyPart } from '../components/later';
-import { onOpenedFile } from '../components/openedFiles';
 import { seen } from '../store/store';
 import { useStore } from '../store/storeContext';
 

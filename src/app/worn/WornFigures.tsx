@@ -2,7 +2,7 @@
 
 import { WORN, wedgePhrase, wedgePlaceOf } from '../../document';
 import type { Side } from '../../engine';
-import { goToMeasurement, goToWedge } from '../components/awaitedPlace';
+import { goToMeasurement, goToWedge } from '../components/awaited/awaitedPlace';
 import { draftOfSide, useOpen } from '../store/storeContext';
 import { curedAt, type SideSeamPlace } from './curedAt';
 import type { WornHalfFigures } from './view/wornPicture';

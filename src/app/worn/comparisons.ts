@@ -2,7 +2,7 @@
 
 import { alterationsOf, type Client, type SavedDraft, WORN } from '../../document';
 import type { Draft, Style } from '../../engine';
-import { formatDay } from '../components/formatDay';
+import { formatDay } from '../components/files/formatDay';
 import { draftOfSide } from '../store/storeContext';
 
 export interface Comparison {

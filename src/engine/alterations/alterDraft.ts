@@ -10,17 +10,17 @@ import type { Seam } from '../panels/seamEdge';
 import type { Style } from '../style/style';
 import type { Issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
-import { type Alteration, type AlterationOutcome, refused } from './alteration';
 import { isSameLine, type Planned } from './alterPanel';
 import { alterPanels, lineOf } from './alterPanels';
-import { isWithinSpans } from './checkAmounts';
-import { type ClosedHalf, closedHalfOf } from './closedHalf';
-import { alterEdges } from './edges';
-import { alteredGirths, levelPath } from './girths';
-import { planLengths } from './lengths';
-import { letOutIssues } from './letOut';
-import { planSeams } from './seams';
-import { neckKept, raiseEnds } from './upperEnds';
+import { type ClosedHalf, closedHalfOf } from './closed/closedHalf';
+import { alterEdges } from './moves/edges';
+import { alteredGirths, levelPath } from './moves/girths';
+import { planLengths } from './moves/lengths';
+import { letOutIssues } from './moves/letOut';
+import { planSeams } from './moves/seams';
+import { neckKept, raiseEnds } from './moves/upperEnds';
+import { type Alteration, type AlterationOutcome, refused } from './terms/alteration';
+import { isWithinSpans } from './terms/checkAmounts';
 
 /** The alterations of one half in the order of the list; null for one that is not made on this half. */
 export type HalfAlterations = readonly (Alteration | null)[];

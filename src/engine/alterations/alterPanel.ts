@@ -4,10 +4,10 @@ import { closedAgain } from '../block/lines/closedDart';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { raisedHeight, raisedLine } from '../panels/raise';
-import { sumOfChanges } from './changeLine';
-import type { BodyLine, ClosedHalf } from './closedHalf';
-import type { PlannedLengths } from './lengths';
-import type { PlannedSeam } from './seams';
+import type { BodyLine, ClosedHalf } from './closed/closedHalf';
+import { sumOfChanges } from './moves/changeLine';
+import type { PlannedLengths } from './moves/lengths';
+import type { PlannedSeam } from './moves/seams';
 
 /** The line of the draft that a panel's edge lies on, and which mate of its seam it is. */
 export interface SeamSide {

@@ -5,10 +5,10 @@ import { combine, leastBetween } from '../geometry/smoothLine';
 import type { Panel } from '../panels/panel';
 import { topOf } from '../panels/panels';
 import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
-import type { PanelName, RefusalCode } from './alteration';
 import { alterPanel, isSameLine, type PanelSides, type Planned, type SeamSide } from './alterPanel';
-import { type BodyLine, type ClosedHalf, lineNamed } from './closedHalf';
-import type { PlannedSeam } from './seams';
+import { type BodyLine, type ClosedHalf, lineNamed } from './closed/closedHalf';
+import type { PlannedSeam } from './moves/seams';
+import type { PanelName, RefusalCode } from './terms/alteration';
 
 export interface AlteredPanels {
   readonly panels: readonly Panel[];

@@ -11,8 +11,8 @@ import {
   APPLIED,
   type BustPointAlteration,
   refused,
-} from './alteration';
-import { keyOf } from './alterationsOfSide';
+} from './terms/alteration';
+import { keyOf } from './terms/alterationsOfSide';
 
 /**
  * The measurements with the bust points moved out and down, mm. A correction that takes a measurement out of its span is refused

@@ -1,8 +1,8 @@
 // Drafts a style for a body that is alike on both sides: blocks, pieces, what the checks measure on them, and all issues.
 
-import { refused } from '../alterations/alteration';
 import type { CentreLines, HalfAlterations, HalfOutcomes } from '../alterations/alterDraft';
 import { correctedBody } from '../alterations/correctedBody';
+import { refused } from '../alterations/terms/alteration';
 import type { Block } from '../block/block';
 import { type Level, levelsOf } from '../block/lines/levels';
 import { shapingAt } from '../block/shaping';

@@ -1,9 +1,9 @@
 // Drafts a whole garment. Where left and right differ, each half is drafted for a body of its own, and the two are trued to one
 // another at the centres; where they are alike, one half is drafted for both.
 
-import { type Alteration, refused } from '../alterations/alteration';
-import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/alterationsOfSide';
 import type { HalfAlterations } from '../alterations/alterDraft';
+import { type Alteration, refused } from '../alterations/terms/alteration';
+import { alterationsOfSide, areAlike, outcomesOfHalves } from '../alterations/terms/alterationsOfSide';
 import { napeOf } from '../block/shoulders/shoulderFrame';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';

@@ -4,7 +4,7 @@
 import { memo } from 'react';
 import type { Draft, Piece, Point } from '../../engine';
 import { BAND_LIFT_MM, bandsOf, type CanvasLayout, onCanvas } from '../layout/layOut';
-import { closedPath } from './paths';
+import { closedPath } from './lines/paths';
 
 interface BandDrawingProps {
   readonly draft: Draft;

@@ -14,7 +14,7 @@ import {
 } from '../../engine';
 import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
-import { closedPath, pathDown, pathThrough } from './paths';
+import { closedPath, pathDown, pathThrough } from './lines/paths';
 
 /** Width of a letter for its size, in the mean of a name. */
 const LETTER = 0.62;

@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import type { Draft, Style } from '../../engine';
 import { type RoundBody, roundBody, type SeenPanel } from '../layout/roundBody';
-import { closedPath, pathThrough } from './paths';
+import { closedPath, pathThrough } from './lines/paths';
 
 interface GarmentSketchProps {
   readonly draft: Draft;

@@ -2,7 +2,7 @@
 
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
-import { awaitedWedge } from '../../../src/app/components/awaitedPlace';
+import { awaitedWedge } from '../../../src/app/components/awaited/awaitedPlace';
 import AsWorn from '../../../src/app/worn/AsWorn';
 import { type WornResult, wornResult } from '../../../src/app/worn/view/wornPicture';
 import type { WornRequest } from '../../../src/app/worn/wornRequest';

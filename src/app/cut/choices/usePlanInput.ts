@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import { isRead, mockupStyle, nextMockup, PROGRAM, wantsReading } from '../../../document';
 import type { PlanInput } from '../../../paper';
-import { formatDay, today } from '../../components/formatDay';
+import { formatDay, today } from '../../components/files/formatDay';
 import { draftOnce, useDraft, useOpen } from '../../store/storeContext';
 import { napFor, useCutChoices } from './cutChoices';
 import { makingFor, useMakingChoices } from './makingChoices';

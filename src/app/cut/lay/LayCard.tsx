@@ -3,7 +3,7 @@
 import { useEffect, useMemo } from 'react';
 import { type KeptLay, keepLay, LAY } from '../../../document';
 import { type LayPlan, layFaultSentence, type PlanInput, placesOf, planAgain, sumOf } from '../../../paper';
-import { fileName } from '../../components/fileName';
+import { fileName } from '../../components/files/fileName';
 import { useOpen, useStore } from '../../store/storeContext';
 import { makingFor, useMakingChoices } from '../choices/makingChoices';
 import { refusalOf } from '../choices/usePlanInput';

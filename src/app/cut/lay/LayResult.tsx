@@ -11,7 +11,7 @@ import {
   ONE_PAGES,
   type PlanInput,
 } from '../../../paper';
-import { download } from '../../components/download';
+import { download } from '../../components/files/download';
 import { correctionOf, useCutChoices } from '../choices/cutChoices';
 import type { LayPaper } from '../print/printJob';
 import { startPrint } from '../print/startPrint';

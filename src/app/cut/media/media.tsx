@@ -14,7 +14,7 @@ import {
   sheetName,
   wholeOnPaper,
 } from '../../../paper';
-import { fileName } from '../../components/fileName';
+import { fileName } from '../../components/files/fileName';
 import { correctionOf, paperFor, useCutChoices } from '../choices/cutChoices';
 import { refusalOf } from '../choices/usePlanInput';
 import { PrintFrame, type SurroundingCards } from '../print/PrintFrame';

@@ -1,7 +1,7 @@
 // Keeps the record of what was printed or saved with the client.
 
 import { type KeptPrint, keepPrint, nextMockup, printOf } from '../../../document';
-import { today } from '../../components/formatDay';
+import { today } from '../../components/files/formatDay';
 import { useOpen, useStore } from '../../store/storeContext';
 import { useCutChoices } from '../choices/cutChoices';
 

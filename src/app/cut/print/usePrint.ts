@@ -1,7 +1,7 @@
 // The running print, if there is one, and whether the last one failed.
 
 import { useEffect, useRef, useState } from 'react';
-import { download } from '../../components/download';
+import { download } from '../../components/files/download';
 import type { PrintJob } from './printJob';
 import { type RunningPrint, startPrint } from './startPrint';
 import { useKeepPrint } from './useKeepPrint';

@@ -14,7 +14,7 @@ import {
   wantsReading,
 } from '../../../document';
 import { checkPaper, isProjectorChoice, paperChoice } from '../../../paper';
-import { fileName } from '../../components/fileName';
+import { fileName } from '../../components/files/fileName';
 import { useOpen } from '../../store/storeContext';
 import { correctionOf, paperFor, useCutChoices } from '../choices/cutChoices';
 import { makingFor, useMakingChoices } from '../choices/makingChoices';

@@ -12,8 +12,8 @@ import {
   stepsOf,
   type Unit,
 } from '../../../document';
-import { download } from '../../components/download';
-import { fileName } from '../../components/fileName';
+import { download } from '../../components/files/download';
+import { fileName } from '../../components/files/fileName';
 import { SizesTable } from './SizesTable';
 import type { Proved } from './useSizes';
 

@@ -15,7 +15,7 @@ import {
   patternPdf,
   withFace,
 } from '../../../paper';
-import { fileName } from '../../components/fileName';
+import { fileName } from '../../components/files/fileName';
 import { withFonts } from '../print/withFonts';
 import type { JobOf, SizesResult, SizesWatch } from './sizesJob';
 

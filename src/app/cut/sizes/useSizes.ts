@@ -2,7 +2,7 @@
 
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { NamedBody, SavedDraft, SizeProof, SizeRow } from '../../../document';
-import { download } from '../../components/download';
+import { download } from '../../components/files/download';
 import type { SizesJob } from './sizesJob';
 import { type RunningSizes, startSizes } from './startSizes';
 

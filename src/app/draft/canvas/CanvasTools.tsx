@@ -5,7 +5,7 @@ import { type ReactNode, useState } from 'react';
 import { CANVAS, type ComparisonDraft, changeDraft, delta, inForce } from '../../../document';
 import type { CanvasView } from '../../../table';
 import { TextField } from '../../components/fields/TextField';
-import { formatDay, today } from '../../components/formatDay';
+import { formatDay, today } from '../../components/files/formatDay';
 import { LaterDialog } from '../../components/LaterDialog';
 import { lazyPart } from '../../components/later';
 import { Toolbar } from '../../components/Toolbar';

@@ -4,7 +4,7 @@
 import { useEffect } from 'react';
 import { changeStyle, ISSUES, isRead, MEASUREMENT_WORDS, MEND, wantsReading } from '../../../document';
 import type { Issue, Severity } from '../../../engine';
-import { arriveAtMendList, MEND_LIST } from '../../components/awaitedFocus';
+import { arriveAtMendList, MEND_LIST } from '../../components/awaited/awaitedFocus';
 import { CautionsLink } from '../../components/CautionsLink';
 import { MissingMeasurements, useOddities } from '../../components/IssueList';
 import { useIssueSentence } from '../../components/useIssueSentence';

@@ -3,7 +3,7 @@
 import { useId, useState } from 'react';
 import { balanceAll, keepStyle, STYLE_BOOK, styleCalled } from '../../../document';
 import { Checkbox } from '../../components/fields/Checkbox';
-import { today } from '../../components/formatDay';
+import { today } from '../../components/files/formatDay';
 import { useOpen, useStore } from '../../store/storeContext';
 
 const TEXTS = STYLE_BOOK.keep;

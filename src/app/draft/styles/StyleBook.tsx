@@ -4,10 +4,10 @@
 import { useState } from 'react';
 import { DRAFT, removeStyle, renameStyle, STYLE_BOOK, writeStyle } from '../../../document';
 import { Dialog } from '../../components/Dialog';
-import { download } from '../../components/download';
 import { TextField } from '../../components/fields/TextField';
-import { fileName } from '../../components/fileName';
-import { formatDay } from '../../components/formatDay';
+import { download } from '../../components/files/download';
+import { fileName } from '../../components/files/fileName';
+import { formatDay } from '../../components/files/formatDay';
 import { UndoLine } from '../../components/UndoLine';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
 import { KeepStyleForm } from './KeepStyleForm';

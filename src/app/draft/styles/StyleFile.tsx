@@ -13,7 +13,7 @@ import {
   STYLE_BOOK,
 } from '../../../document';
 import { FileChoice } from '../../components/fields/FileChoice';
-import { today } from '../../components/formatDay';
+import { today } from '../../components/files/formatDay';
 import { useStore } from '../../store/storeContext';
 
 const TEXTS = STYLE_BOOK.file;

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { carryOver, changeDraft, FITTINGS, type SavedDraft } from '../../../document';
 import { draftOnce, useOpen, useStore } from '../../store/storeContext';
-import { ChoiceOf } from './ChoiceOf';
+import { ChoiceOf } from './forms/ChoiceOf';
 
 const TEXTS = FITTINGS.carry;
 

@@ -17,7 +17,7 @@ import {
 } from '../../../document';
 import type { Style } from '../../../engine';
 import { Checkbox } from '../../components/fields/Checkbox';
-import { formatDay } from '../../components/formatDay';
+import { formatDay } from '../../components/files/formatDay';
 
 interface FittingEntryProps {
   readonly fitting: Fitting;

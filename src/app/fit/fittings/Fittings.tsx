@@ -15,18 +15,18 @@ import {
   setAlteration,
 } from '../../../document';
 import type { Alteration, SeamName } from '../../../engine';
-import { goToMockup } from '../../components/awaitedMockup';
-import { today } from '../../components/formatDay';
+import { goToMockup } from '../../components/awaited/awaitedMockup';
+import { today } from '../../components/files/formatDay';
 import { draftOfSide, useOpen, useStore } from '../../store/storeContext';
 import '../../styles/fittings.css';
 import { CarryOver } from './CarryOver';
-import { girthChanges } from './Consequence';
 import { DraftNotesPart } from './DraftNotesPart';
 import { FittingEntry } from './FittingEntry';
-import { type Open, OpenForm } from './OpenForm';
+import { girthChanges } from './forms/Consequence';
+import { type Open, OpenForm } from './forms/OpenForm';
+import { type AlterationKind, seamAt, startOf } from './forms/startAlteration';
+import { withAlterations } from './forms/withAlterations';
 import type { PressedSeam } from './pressedSeam';
-import { type AlterationKind, seamAt, startOf } from './startAlteration';
-import { withAlterations } from './withAlterations';
 
 const KINDS: readonly AlterationKind[] = ['seam', 'length', 'edge', 'bustPoint'];
 

@@ -3,7 +3,7 @@
 import type { Unit } from '../../../document';
 import { type Alteration, type Draft, inches, type SeamHeight, type SeamName } from '../../../engine';
 import type { Picked } from '../../../table';
-import { heightAt, seamNameOf } from './alterable';
+import { heightAt, seamNameOf } from './forms/alterable';
 
 /** A seam that was pressed, and how high. */
 export interface PressedSeam {

@@ -12,7 +12,7 @@ import {
   usualRange,
 } from '../../../document';
 import type { Issue, MeasurementName } from '../../../engine';
-import { formatDay } from '../../components/formatDay';
+import { formatDay } from '../../components/files/formatDay';
 
 interface Remark {
   /** `unusual` asks to look again, `estimated` marks what was not measured, `aside` is said in passing. */

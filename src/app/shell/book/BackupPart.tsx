@@ -2,8 +2,8 @@
 
 import { useContext, useEffect, useRef, useState } from 'react';
 import { BACKUP, type Backup, bookFaultSentence, KEEPING, readBackup } from '../../../document';
-import { BackupButton } from '../../components/BackupButton';
 import { FileChoice } from '../../components/fields/FileChoice';
+import { BackupButton } from '../../components/files/BackupButton';
 import { isPersisted } from '../../storage/persist';
 import { BooksContext } from '../../storage/windows/booksContext';
 import { useStore } from '../../store/storeContext';

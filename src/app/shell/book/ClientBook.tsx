@@ -18,10 +18,10 @@ import {
   SHELL,
   withOpened,
 } from '../../../document';
-import { nameFocus } from '../../components/awaitedFocus';
+import { nameFocus } from '../../components/awaited/awaitedFocus';
 import { Dialog } from '../../components/Dialog';
 import { Checkbox } from '../../components/fields/Checkbox';
-import { formatDay } from '../../components/formatDay';
+import { formatDay } from '../../components/files/formatDay';
 import { UndoLine } from '../../components/UndoLine';
 import { setAside } from '../../storage/asides';
 import { openedClient } from '../../storage/book/openClients';

@@ -2,7 +2,7 @@
 
 import { Suspense } from 'react';
 import { alterationWords, CLIENT_BOOK, type Fitting, type SavedDraft } from '../../../document';
-import { formatDay } from '../../components/formatDay';
+import { formatDay } from '../../components/files/formatDay';
 import { lazyPart } from '../../components/later';
 import { useOpen } from '../../store/storeContext';
 

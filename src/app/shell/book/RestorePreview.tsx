@@ -16,7 +16,7 @@ import {
   restore,
 } from '../../../document';
 import { Checkbox } from '../../components/fields/Checkbox';
-import { formatDay } from '../../components/formatDay';
+import { formatDay } from '../../components/files/formatDay';
 import { withClientsOpened } from '../../storage/book/openClients';
 import { useOpen, useStore } from '../../store/storeContext';
 

@@ -2,7 +2,7 @@
 
 import { useContext, useState, useSyncExternalStore } from 'react';
 import { KEEPING } from '../../../document';
-import { BackupButton } from '../../components/BackupButton';
+import { BackupButton } from '../../components/files/BackupButton';
 import { discard, keepAgain, quarantinedIn } from '../../storage/asides';
 import type { Clash, Notice, SaveStatus } from '../../storage/device/saveStatus';
 import { noticeSentence, saveStatusSentence } from '../../storage/keepingSentences';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { bookFaultSentence, KEEPING } from '../../../document';
 import { Dialog } from '../../components/Dialog';
-import { download } from '../../components/download';
+import { download } from '../../components/files/download';
 import { asideFile, readAside } from '../../storage/aside/lookInside';
 import type { QuarantinedText } from '../../storage/aside/quarantine';
 import { BOOK_KEY } from '../../storage/records/record';

@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { SHELL, START } from '../../../document';
-import { BackupButton } from '../../components/BackupButton';
+import { BackupButton } from '../../components/files/BackupButton';
 import type { BookStorage } from '../../storage/book/bookStorage';
 import { useStore } from '../../store/storeContext';
 

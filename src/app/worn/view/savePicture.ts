@@ -1,6 +1,6 @@
 // Saves what is seen as a picture: one view, or two side by side with their names.
 
-import { download } from '../../components/download';
+import { download } from '../../components/files/download';
 
 export interface SeenView {
   /** Drawn just now: WebGL keeps its picture no longer than that. */

@@ -2,7 +2,7 @@
 
 import type { ClosedAt, DartLines, Draft, LevelName, Piece, Point } from '../../../engine';
 import { isInside, placePoint } from '../../../engine';
-import { closedPath, pathThrough } from '../paths';
+import { closedPath, pathThrough } from '../lines/paths';
 import { ClosedName, type PlacedPart } from './ClosedName';
 
 /** What is highlighted: a seam, a dart closed at both ends, a place where the top edge or the hem crosses a seam, or a level. */

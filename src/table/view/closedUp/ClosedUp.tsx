@@ -14,7 +14,7 @@ import {
   placePoint,
 } from '../../../engine';
 import { movedRuns } from '../../layout/movedRuns';
-import { pathThrough } from '../paths';
+import { pathThrough } from '../lines/paths';
 import { fitNames, type PlacedPart } from './ClosedName';
 import { ClosedPart, type PointedOut } from './ClosedPart';
 import { type SeamLengths, SeamLengthTexts } from './SeamLengthTexts';

@@ -1,0 +1,90 @@
+// What of a draft can be altered: its seams and darts by name, the heights on them, the edges and places round the body.
+
+import {
+  type AlteredPlace,
+  type Draft,
+  LANDMARKS,
+  type LengthBound,
+  type LevelName,
+  type PieceIdentity,
+  type SeamHeight,
+  type SeamIdentity,
+  type SeamName,
+  type SeamWalkRow,
+  type Style,
+} from '../../../../engine';
+
+type PanelName = Extract<SeamName, { kind: 'seam' }>['pieces'][number];
+
+const panelName = ({ kind, block, number }: PieceIdentity): PanelName =>
+  kind === 'sidePanel' ? { kind } : { kind: 'panel', block, number };
+
+/** The name under which a seam of the draft is altered; null for one that no fitting alters. */
+export function seamNameOf(seam: SeamIdentity, walk: Pick<SeamWalkRow, 'a' | 'b'> | null): SeamName | null {
+  switch (seam.kind) {
+    case 'dart':
+      return { kind: 'dart', wedge: seam.wedge };
+    case 'centre': {
+      const panel: PanelName = { kind: 'panel', block: seam.block, number: 1 };
+      return { kind: 'seam', pieces: [panel, panel] };
+    }
+    case 'wedge':
+    case 'sideSeam':
+      return walk && { kind: 'seam', pieces: [panelName(walk.a.piece), panelName(walk.b.piece)] };
+    default:
+      return null;
+  }
+}
+
+/** The same seam has the same key. */
+export const keyOfSeam = (seam: SeamName): string => JSON.stringify(seam);
+
+/** Every seam and dart that can be altered, from centre front round to centre back, each once. */
+export function alterableSeams({ proof }: Draft, { closure }: Style): readonly SeamName[] {
+  const centre = (block: 'front' | 'back'): SeamName[] => {
+    const name = seamNameOf({ kind: 'centre', block, side: null, id: '' }, null);
+    const stays = closure[block] === 'fold' || closure[block] === 'busk';
+    return name && !stays ? [name] : [];
+  };
+  const found = [
+    ...centre('front'),
+    ...proof.seams.flatMap(({ seam, a, b }) =>
+      seam.kind === 'centre' ? [] : (seamNameOf(seam, { a, b }) ?? []),
+    ),
+    ...proof.closedDarts.flatMap(({ seam }) => seamNameOf(seam, null) ?? []),
+    ...centre('back'),
+  ];
+  return [...new Map(found.map((seam) => [keyOfSeam(seam), seam])).values()];
+}
+
+/** Nearer to a level than this a press means the level. mm */
+const AT_LEVEL_MM = 10;
+
+/** A height on the cloth as a fitting names it, where the draft has a waist. */
+export function heightAt({ levels }: Draft, y: number): SeamHeight {
+  const nearest = [...levels].sort((a, b) => Math.abs(a.y - y) - Math.abs(b.y - y))[0];
+  if (nearest && Math.abs(nearest.y - y) < AT_LEVEL_MM) return { kind: 'level', level: nearest.name };
+  const waist = levels.find(({ name }) => name === 'waist')?.y ?? 0;
+  return { kind: 'belowWaist', mm: Math.round(y - waist) };
+}
+
+export const levelNames = ({ levels }: Draft): readonly LevelName[] => levels.map(({ name }) => name);
+
+/** Between what a garment can be shortened, from the top down. */
+export const boundsOf = (draft: Draft): readonly LengthBound[] => ['top', ...levelNames(draft), 'hem'];
+
+/** Places round the body, those of the body first. */
+export const placesOf = (draft: Draft, style: Style): readonly AlteredPlace[] => [
+  ...LANDMARKS.map((name) => ({ kind: 'landmark', name }) as const),
+  ...alterableSeams(draft, style).filter(
+    (seam) =>
+      seam.kind === 'seam' &&
+      keyOfSeam(seam) !== keyOfSeam({ ...seam, pieces: [seam.pieces[0], seam.pieces[0]] }),
+  ),
+];
+
+/** The edges that the garment has. */
+export const edgesOf = ({ pieces }: Draft): readonly ('top' | 'hem' | 'neckline' | 'armhole')[] =>
+  pieces.some(({ edges }) => edges.some(({ role }) => role === 'armhole'))
+    ? ['neckline', 'armhole', 'hem']
+    : ['top', 'hem'];

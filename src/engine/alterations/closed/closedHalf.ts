@@ -1,0 +1,141 @@
+// The closed half: the seams and places of a half garment with its wedges sewn up, counted from centre front past the side to
+// centre back.
+
+import { type Block, partingWedges } from '../../block/block';
+import { isThrough } from '../../block/lines/extent';
+import type { DraftedWedge } from '../../block/lines/wedge';
+import { sewnDistanceAt } from '../../edges/edgeLine';
+import { xAt } from '../../geometry/smoothLine';
+import type { Style } from '../../style/style';
+import type { BlockName } from '../../terms/names';
+import type { AlteredPlace, PanelName, SeamName } from '../terms/alteration';
+import { isCentre, samePanel } from '../terms/alterationsOfSide';
+import { partedPanels } from '../terms/partedPanels';
+
+type Blocks = Readonly<Record<BlockName, Block>>;
+
+/** A line of the closed half from top edge to hem, or a dart. */
+export type BodyLine =
+  | { readonly kind: 'wedge' | 'dart'; readonly block: BlockName; readonly wedge: DraftedWedge }
+  | { readonly kind: 'sideSeam' }
+  | { readonly kind: 'centre'; readonly block: BlockName }
+  | { readonly kind: 'bustLine' };
+
+/** A seam as the draft has it. */
+interface StandingSeam {
+  readonly line: BodyLine;
+  /** In sewing order. */
+  readonly pieces: readonly [PanelName, PanelName];
+}
+
+export interface ClosedHalf {
+  readonly blocks: Blocks;
+  /** From centre front to centre back; the side line is among them where front and back side panel are cut in one. */
+  readonly lines: readonly BodyLine[];
+  readonly seams: readonly StandingSeam[];
+}
+
+const panel = (block: BlockName, number: number): PanelName => ({ kind: 'panel', block, number });
+
+/** The seams and lines of a style on its blocks. */
+export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): ClosedHalf {
+  const cuts = { front: partingWedges(blocks.front), back: partingWedges(blocks.back) };
+  const counts = { front: cuts.front.length, back: cuts.back.length };
+  const { isJoined, panelAt: pieceAt } = partedPanels(counts, joinedSide);
+  const seamsOn = (block: BlockName): StandingSeam[] =>
+    cuts[block].map((wedge, i) => ({
+      line: { kind: 'wedge', block, wedge },
+      pieces: [pieceAt(block, i + 1), pieceAt(block, i + 2)],
+    }));
+  const [front, back] = [seamsOn('front'), seamsOn('back')];
+  // The side panel in one is sewn to the back as its first mate.
+  const behind = back.map(
+    (seam): StandingSeam =>
+      seam.pieces[1].kind === 'sidePanel' ? { ...seam, pieces: [seam.pieces[1], seam.pieces[0]] } : seam,
+  );
+  const sideSeam: StandingSeam = {
+    line: { kind: 'sideSeam' },
+    pieces: [panel('front', cuts.front.length + 1), panel('back', cuts.back.length + 1)],
+  };
+  const centre = (block: BlockName): StandingSeam => ({
+    line: { kind: 'centre', block },
+    pieces: [panel(block, 1), panel(block, 1)],
+  });
+  const [first, last] = [centre('front'), centre('back')];
+  return {
+    blocks,
+    lines: [first, ...front, sideSeam, ...[...behind].reverse(), last].map(({ line }) => line),
+    seams: [first, ...front, ...(isJoined ? [] : [sideSeam]), ...behind, last],
+  };
+}
+
+/**
+ * The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none.
+ */
+export function lineNamed(
+  { blocks, seams }: ClosedHalf,
+  name: SeamName,
+): { readonly line: BodyLine; readonly isTurned: boolean } | null {
+  if (name.kind === 'dart') {
+    for (const block of ['front', 'back'] as const) {
+      const wedge = blocks[block].wedges.find(({ id, extent }) => id === name.wedge && !isThrough(extent));
+      if (wedge) return { line: { kind: 'dart', block, wedge }, isTurned: false };
+    }
+    return null;
+  }
+  const [a, b] = name.pieces;
+  for (const { line, pieces } of seams) {
+    if (samePanel(pieces[0], a) && samePanel(pieces[1], b)) return { line, isTurned: false };
+    if (samePanel(pieces[0], b) && samePanel(pieces[1], a)) return { line, isTurned: !isCentre(name) };
+  }
+  return null;
+}
+
+/** The line at a place; null where the style has no such seam. */
+export function lineAt(closedHalf: ClosedHalf, place: AlteredPlace): BodyLine | null {
+  if (place.kind !== 'landmark') return lineNamed(closedHalf, place)?.line ?? null;
+  switch (place.name) {
+    case 'centreFront':
+      return { kind: 'centre', block: 'front' };
+    case 'centreBack':
+      return { kind: 'centre', block: 'back' };
+    case 'side':
+      return { kind: 'sideSeam' };
+    case 'bustLine':
+      return { kind: 'bustLine' };
+  }
+}
+
+/**
+ * Distance of a line from centre front at a height, wedges sewn up, mm.
+ *
+ * @param whole the width from centre front to centre back at that height, mm
+ */
+export function distanceAt({ blocks }: ClosedHalf, line: BodyLine, y: number, whole: number): number {
+  switch (line.kind) {
+    case 'centre':
+      return line.block === 'front' ? 0 : whole;
+    case 'sideSeam':
+      return sewnDistanceAt(blocks.front, xAt(blocks.front.sideSeam, y), y);
+    case 'bustLine':
+      return sewnDistanceAt(blocks.front, blocks.front.bustLine, y);
+    default: {
+      const own = sewnDistanceAt(blocks[line.block], xAt(line.wedge.innerLeg, y), y);
+      return line.block === 'front' ? own : whole - own;
+    }
+  }
+}
+
+/** Distances of lines from centre front at a height, as {@link distanceAt} has them, each reckoned once. */
+export function distancesAt(closedHalf: ClosedHalf, y: number, whole: number): (line: BodyLine) => number {
+  const known = new Map<BodyLine, number>();
+  return (line) => {
+    const distance = known.get(line) ?? distanceAt(closedHalf, line, y, whole);
+    known.set(line, distance);
+    return distance;
+  };
+}
+
+/** The width from centre front to centre back at a height, with the wedges sewn up, mm. */
+export const wholeAt = ({ blocks: { front, back } }: ClosedHalf, y: number): number =>
+  sewnDistanceAt(front, xAt(front.sideSeam, y), y) + sewnDistanceAt(back, xAt(back.sideSeam, y), y);

@@ -1,0 +1,144 @@
+// Alterations of edges: top edge and hem raised or lowered, and ends of seams in neckline and armhole.
+
+import type { UpperEnd } from '../../block/shoulders/upperEdges';
+import type { BaseDraft } from '../../edges/baseDraft';
+import { changeEdge, crossingAt, type DraftedEdge } from '../../edges/edgeLine';
+import { type SmoothLine, smoothLine, xAt } from '../../geometry/smoothLine';
+import { raisedHeight } from '../../panels/raise';
+import { type BodyLine, type ClosedHalf, distancesAt, lineAt } from '../closed/closedHalf';
+import {
+  type Alteration,
+  type AlterationOutcome,
+  APPLIED,
+  type EdgeAlteration,
+  type PlacedAmount,
+  type RefusalCode,
+  refused,
+} from '../terms/alteration';
+import { keyOf } from '../terms/alterationsOfSide';
+import { type Change, changeLine, lessChange, sumOfChanges } from './changeLine';
+import type { PlannedLengths } from './lengths';
+
+/** An edge changes over at least this distance: a stop nearer to a place is passed over. mm */
+const CLEAR_MM = 10;
+
+export interface AlteredEdges {
+  readonly edges: BaseDraft['edges'];
+  /** How far the end of a wedge in neckline or armhole is raised, mm by the wedge's id. */
+  readonly endsRaised: ReadonlyMap<string, number>;
+  readonly outcomes: readonly (AlterationOutcome | null)[];
+}
+
+/** Top edge and hem with the alterations of edges, and with what alterations of length move them by. */
+export function alterEdges(
+  alterations: readonly (Alteration | null)[],
+  base: BaseDraft,
+  closedHalf: ClosedHalf,
+  lengths: PlannedLengths,
+): AlteredEdges {
+  const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
+  const changes: Record<'top' | 'hem', SmoothLine[]> = { top: [], hem: [] };
+  const endsRaised = new Map<string, number>();
+  const { top, hem } = base.edges;
+  const distanceOf = {
+    top: distancesAt(closedHalf, top.base, top.whole),
+    hem: distancesAt(closedHalf, hem.base, hem.whole),
+  };
+  const own = alterations
+    .flatMap((each, index) => (each?.kind === 'edge' ? [{ each, index, key: keyOf(each) }] : []))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
+  for (const { each, index } of own) {
+    const placed = placesOf(each, base, closedHalf);
+    outcomes[index] = typeof placed === 'string' ? refused(placed) : APPLIED;
+    if (typeof placed === 'string') continue;
+    const which = each.edge === 'hem' ? 'hem' : 'top';
+    const along = placed.filter(({ end }) => !end);
+    for (const { end, by } of placed)
+      if (end) endsRaised.set(end.wedge, (endsRaised.get(end.wedge) ?? 0) + by);
+    if (along.length > 0) changes[which].push(changeAlong(along, distanceOf[which], closedHalf));
+  }
+  const altered = (which: 'top' | 'hem'): DraftedEdge => {
+    const edge = base.edges[which];
+    const shifts = lengths.isAny ? [shiftByLengths(which, edge, distanceOf[which], closedHalf, lengths)] : [];
+    const sum = sumOfChanges([...changes[which], ...shifts]);
+    if (!sum) return edge;
+    return changeEdge(
+      edge,
+      (stretch) => lessChange(stretch, sum),
+      (distance) => xAt(sum, distance),
+    );
+  };
+  return { edges: { top: altered('top'), hem: altered('hem') }, endsRaised, outcomes };
+}
+
+interface PlacedOnEdge {
+  readonly line: BodyLine;
+  readonly by: number;
+  /** The end of a wedge in neckline or armhole; null where the edge itself is raised. */
+  readonly end: UpperEnd | null;
+}
+
+/** Where an edge is raised, or why it cannot be. */
+function placesOf(
+  { edge, at }: EdgeAlteration,
+  { shoulders }: BaseDraft,
+  closedHalf: ClosedHalf,
+): PlacedOnEdge[] | RefusalCode {
+  const isAbove = edge === 'neckline' || edge === 'armhole';
+  if (edge !== 'hem' && isAbove !== (shoulders !== null)) return 'edgeGone';
+  const placed = at.map((each) => placeOn(edge, each, closedHalf));
+  const found = placed.flatMap((each) => (each ? [each] : []));
+  return found.length === placed.length ? found : 'placeGone';
+}
+
+function placeOn(
+  edge: EdgeAlteration['edge'],
+  { place, by }: PlacedAmount,
+  closedHalf: ClosedHalf,
+): PlacedOnEdge | null {
+  const line = lineAt(closedHalf, place);
+  if (!line) return null;
+  const onEdge = { line, by, end: null };
+  if (edge === 'top' || edge === 'hem') return onEdge;
+  if (line.kind === 'centre') return edge === 'neckline' ? onEdge : null;
+  if (line.kind === 'sideSeam') return edge === 'armhole' ? onEdge : null;
+  if (line.kind !== 'wedge') return null;
+  const end = closedHalf.blocks[line.block].upper?.ends.find((each) => each.wedge === line.wedge.id);
+  return end?.edge === edge ? { line, by, end } : null;
+}
+
+/** How far an edge is raised along it, mm: by the given amounts at their places, by 0 at the next seam on either side. */
+function changeAlong(
+  placed: readonly PlacedOnEdge[],
+  distanceOf: (line: BodyLine) => number,
+  closedHalf: ClosedHalf,
+): SmoothLine {
+  const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
+  return changeLine(
+    placed.map(({ line, by }): Change => ({ at: distanceOf(line), by })),
+    stops,
+    CLEAR_MM,
+  );
+}
+
+/** How far an edge is raised along it because seams above it were shortened, mm. */
+function shiftByLengths(
+  which: 'top' | 'hem',
+  edge: DraftedEdge,
+  distanceOf: (line: BodyLine) => number,
+  closedHalf: ClosedHalf,
+  lengths: PlannedLengths,
+): SmoothLine {
+  const knots: { at: number; by: number }[] = [];
+  for (const line of closedHalf.lines) {
+    const at = distanceOf(line);
+    if (at <= (knots.at(-1)?.at ?? Number.NEGATIVE_INFINITY) + CLEAR_MM) continue;
+    const { y } = crossingAt(edge.lines.wholeEdge, at);
+    const lowered = which === 'top' ? lengths.topLoweredAt(line) : 0;
+    knots.push({ at, by: y - raisedHeight(lengths.raiseAt(line), y) - lowered });
+  }
+  return smoothLine(
+    knots.map(({ at }) => at),
+    knots.map(({ by }) => by),
+  );
+}

@@ -1,0 +1,65 @@
+// How alterations change the girths, and where the levels lie on the altered panels.
+
+import type { Level, LevelPath } from '../../block/lines/levels';
+import { type SmoothLine, xAt } from '../../geometry/smoothLine';
+import type { Panel, PanelDart } from '../../panels/panel';
+import { raisedHeight } from '../../panels/raise';
+import { heightBeside } from '../../panels/raisedSeam';
+import type { LevelName } from '../../terms/names';
+
+/** The path of a level over a panel; null where it is level, as drafted. */
+export function levelPath(panel: Panel, y: number): LevelPath | null {
+  const inner = heightBeside(panel, 'inner', y);
+  const outer = heightBeside(panel, 'outer', y);
+  if (!panel.raised && panel.darts.length === 0) return null;
+  const darts = new Map(panel.darts.map(({ wedge, raised }) => [wedge, raisedHeight(raised ?? [], y)]));
+  return [inner, outer, ...darts.values()].every((height) => height === y) ? null : { inner, outer, darts };
+}
+
+/**
+ * How much longer the sewn girth of the altered panels is at each level, mm; below 0 where they were taken in. A level that is
+ * raised more at one seam than at the next runs aslant, and is a little longer for that.
+ */
+export function alteredGirths(
+  levels: readonly Level[],
+  drafted: readonly Panel[],
+  altered: readonly Panel[],
+): Map<LevelName, number> {
+  return new Map(
+    levels.map(({ name, y }) => {
+      const change = altered.reduce((sum, panel, i) => {
+        const before = drafted[i];
+        return before === undefined || before === panel
+          ? sum
+          : sum + alongLevel(before, panel, y) - alongLevel(before, before, y);
+      }, 0);
+      return [name, Math.abs(change) < ROUNDING_MM ? 0 : 2 * change];
+    }),
+  );
+}
+
+const ROUNDING_MM = 1e-9;
+
+/** Length of a level over a panel with those of its darts sewn up that reach the level as drafted, mm. */
+function alongLevel(drafted: Panel, panel: Panel, y: number): number {
+  const path = levelPath(panel, y);
+  const at = (line: SmoothLine, height: number) => ({ x: xAt(line, height), y: height });
+  const stops = [at(panel.inner, path?.inner ?? y)];
+  for (const [i, dart] of panel.darts.entries()) {
+    if (!reachesLevel(drafted.darts[i] ?? dart, y)) continue;
+    const height = path?.darts.get(dart.wedge) ?? y;
+    stops.push(at(dart.innerLeg, height), at(dart.outerLeg, height));
+  }
+  stops.push(at(panel.outer, path?.outer ?? y));
+  let length = 0;
+  for (let i = 0; i + 1 < stops.length; i += 2) {
+    const from = stops[i];
+    const to = stops[i + 1];
+    if (!from || !to) continue;
+    length += from.y === to.y ? to.x - from.x : Math.hypot(to.x - from.x, to.y - from.y);
+  }
+  return length;
+}
+
+const reachesLevel = ({ upper, lower }: PanelDart, y: number): boolean =>
+  (upper === null || y > upper) && (lower === null || y < lower);

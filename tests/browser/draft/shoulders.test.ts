@@ -1,0 +1,89 @@
+// Shouldered styles in the built app: in view as a whole, clean to axe, and no step too wide for the screen.
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NAMED_STYLES } from '../../../src/document';
+import { expectQuiet, layStyle, openTab, withBrowser } from '../session';
+
+const visit = withBrowser();
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+async function found(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const { violations, passes } = await checker.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    if (passes.length < 10) return ['axe looked at next to nothing'];
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+  });
+}
+
+const wear = (page: Page, style: string): Promise<void> =>
+  layStyle(page, NAMED_STYLES.get(style)?.title ?? style);
+
+const SCREENS = [
+  ['a desk', { viewport: { width: 1440, height: 900 } }],
+  ['a tablet', { viewport: { width: 1024, height: 768 }, hasTouch: true }],
+  ['a phone', { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }],
+] as const;
+
+describe.each(SCREENS)('on %s', (_, options) => {
+  it.each(['light', 'dark'] as const)('axe finds nothing on Draft, in the %s', async (colorScheme) => {
+    const visitor = await visit('draft', { ...options, colorScheme });
+    const { page } = visitor;
+    await openTab(page, 'Shoulders');
+    await page.getByRole('radio', { name: 'Shoulders', exact: true }).check({ force: true });
+    await page.getByRole('button', { name: 'Make them darts' }).waitFor();
+    expect(await found(page), 'in the way').toEqual([]);
+    await page.getByRole('button', { name: 'Make them darts' }).click();
+    await page.locator('[data-piece="front-2"]').waitFor();
+    expect(await found(page), 'shouldered').toEqual([]);
+    await wear(page, 'off-shoulder-bridal');
+    await page.locator('[data-piece="front-band"]').waitFor();
+    expect(await found(page), 'with a band').toEqual([]);
+    expectQuiet(visitor);
+  });
+
+  it('no step is wider than the screen', async () => {
+    const { page } = await visit('draft', options);
+    for (const style of ['princess-bodice', 'off-shoulder-bridal']) {
+      await page.getByRole('link', { name: 'Draft', exact: true }).click();
+      await wear(page, style);
+      for (const step of ['Draft', 'Fit', 'Cut']) {
+        await page.getByRole('link', { name: step, exact: true }).click();
+        await page.locator(`[data-step="${step.toLowerCase()}"]`).waitFor();
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(
+          options.viewport.width,
+        );
+      }
+    }
+  });
+});
+
+it.each([
+  [1440, 900],
+  [1024, 768],
+])('a shouldered block is in view from shoulder to hem on %i by %i', async (width, height) => {
+  const { page } = await visit('draft', { viewport: { width, height } });
+  await wear(page, 'princess-bodice');
+  await page.locator('[data-piece="back-1"]').waitFor();
+  const [table, ...panels] = await page.evaluate(() =>
+    [...document.querySelectorAll('.draft-canvas, .draft-canvas .panel')].map((element) => {
+      const { top, bottom, left, right } = element.getBoundingClientRect();
+      return { top, bottom, left, right };
+    }),
+  );
+  expect(panels).toHaveLength(3);
+  for (const panel of panels) {
+    expect(panel.top).toBeGreaterThan(table?.top ?? Number.NaN);
+    expect(panel.bottom).toBeLessThan(table?.bottom ?? Number.NaN);
+    expect(panel.left).toBeGreaterThan(table?.left ?? Number.NaN);
+    expect(panel.right).toBeLessThan(table?.right ?? Number.NaN);
+  }
+});

@@ -1,0 +1,111 @@
+// A first visit to a build of which a script does not come: the page says so, is never blank, and another load mends it.
+
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { DRAFT } from '../../../src/document';
+import { withBrowser } from '../session';
+import { type ChangingServer, changingServer } from './changingServer';
+
+const visit = withBrowser();
+
+let server: ChangingServer;
+beforeAll(async () => {
+  server = await changingServer(inject('appFolder'));
+});
+afterAll(() => server.close());
+
+const RELOAD = 'Load the page again';
+
+const step = (page: Page) => page.locator('main > :not(h1, .empty)').first();
+
+/** What stands on the page once it has settled: the step, or that a part of it is missing. */
+async function shown(page: Page, part = step(page)): Promise<'step' | 'told'> {
+  const told = page.getByText(RELOAD).first();
+  await expect.poll(async () => (await told.isVisible()) || part.isVisible()).toBe(true);
+  return (await told.isVisible()) ? 'told' : 'step';
+}
+
+/** Opens every step and every book, until something is told to be missing. */
+async function isTold(page: Page): Promise<boolean> {
+  if ((await shown(page)) === 'told' || (await open(page, 'client book'))) return true;
+  for (const name of ['Draft', 'Fit', 'Cut']) {
+    await page.getByRole('link', { name, exact: true }).click();
+    await page.locator(`main[data-step="${name.toLowerCase()}"]`).waitFor();
+    if ((await shown(page)) === 'told') return true;
+    if (name === 'Draft' && (await open(page, DRAFT.styles.book))) return true;
+    if (name !== 'Fit') continue;
+    await page.getByRole('radio', { name: 'As worn' }).check({ force: true });
+    if ((await shown(page, page.locator('main section.worn'))) === 'told') return true;
+  }
+  return false;
+}
+
+/** Opens a book, and closes it where it came; gives whether it was told to be missing. */
+async function open(page: Page, name: string): Promise<boolean> {
+  await page.getByRole('button', { name }).first().click();
+  const dialog = page.getByRole('dialog');
+  await dialog.waitFor();
+  if (await dialog.getByRole('button', { name: RELOAD }).isVisible()) return true;
+  await dialog.getByRole('button', { name: 'Close' }).click();
+  await expect.poll(() => dialog.count()).toBe(0);
+  return false;
+}
+
+/** Scripts of a print, which tells of itself in the Cut step; pictures that a first visit does without; and what is only fetched ahead
+ * for what this walk does not open. */
+const ELSEWHERE =
+  /^(printWorker|worker|FirstRun|jspdf|emptyModule|fontFiles|consequence|KeepingNotices|RealSizeDialog|fileName)/;
+
+const EVERY = process.env.EVERY_SCRIPT === '1';
+
+/** Those that are missing in turn unless `EVERY_SCRIPT=1` is set, which takes some minutes: the page's own, a step's, a book's and one that several ask for. */
+const FEW = /^(index|FitStep|AsWorn|ClientBook|table)-/;
+
+describe('a script that does not come', () => {
+  it.each([false, true])(
+    'is told, whichever it is, and comes with another load (answered with the page: %s)',
+    async (answersWithPage) => {
+      server.answersWithPage = answersWithPage;
+      let count = 0;
+      const all = server.scripts().filter((name) => !ELSEWHERE.test(name));
+      const names = EVERY ? all : all.filter((name) => FEW.test(name));
+      // One kind of answer for every other script, the other kind for the rest: each is missing once.
+      for (const name of names.filter((_, i) => (i % 2 === 0) === answersWithPage)) {
+        server.missing.add(name);
+        const { page, context } = await visit('measure', { serviceWorkers: 'block' });
+        await page.goto(server.address);
+        const told = await isTold(page);
+        // Of a script that no step asks for nothing is told.
+        expect.soft(told || !server.refused.has(name), name).toBe(true);
+        server.missing.clear();
+        if (!told) {
+          await context.close();
+          continue;
+        }
+        count += 1;
+        const loaded = page.waitForEvent('load');
+        const reload = page.getByRole('button', { name: RELOAD });
+        await reload.or(page.getByRole('link', { name: RELOAD })).click();
+        await loaded;
+        await expect.poll(() => step(page).isVisible(), { message: name }).toBe(true);
+        await context.close();
+      }
+      expect(count).toBeGreaterThan(1);
+    },
+    EVERY ? 1_800_000 : 180_000,
+  );
+
+  it('is told where it is what reads a kept book, which is there again with another load', async () => {
+    const { page } = await visit('measure', { serviceWorkers: 'block' });
+    await page.goto(server.address);
+    const waist = page.getByRole('textbox', { name: 'Waist girth' });
+    await waist.fill('28 1/4');
+    await waist.press('Enter');
+    server.missing.add('bookReader');
+    await page.reload();
+    await page.getByText('The page could not be opened.').waitFor();
+    server.missing.clear();
+    await page.getByRole('button', { name: RELOAD }).click();
+    await expect.poll(() => waist.inputValue()).toBe('28 1/4');
+  });
+});

@@ -1,0 +1,158 @@
+// The network off after the first visit, and a later build that comes without taking anything away.
+
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
+import { downloadBytes } from '../../support/downloadBytes';
+import { expectQuiet, withBrowser } from '../session';
+import { type ChangingServer, changingServer } from './changingServer';
+
+const browser = withBrowser();
+/** With the service worker, which other tests leave out. */
+const visit = (step: string) => browser(step, { serviceWorkers: 'allow' });
+
+const ready = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    // the worker takes charge of the window a moment after it is ready
+    while (!navigator.serviceWorker.controller) await new Promise((go) => setTimeout(go, 50));
+  });
+
+describe('with the network off', () => {
+  it('does everything after one visit', async () => {
+    const visitor = await visit('measure');
+    const { page, context } = visitor;
+    await ready(page);
+    await context.setOffline(true);
+    await page.reload();
+    await page.getByRole('textbox', { name: 'Waist girth' }).fill('28');
+    await page.getByRole('textbox', { name: 'Waist girth' }).press('Enter');
+    await page.getByRole('link', { name: 'Draft', exact: true }).click();
+    await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26');
+    await page.getByRole('link', { name: 'Fit', exact: true }).click();
+    await page.locator('.closed-up').waitFor();
+    await page.getByRole('link', { name: 'Cut', exact: true }).click();
+    const asked = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Download the PDF' }).click();
+    const bytes = await downloadBytes(await asked);
+    expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe('%PDF-');
+    expectQuiet(visitor);
+  });
+});
+
+describe('a later build', { timeout: 120_000 }, () => {
+  let server: ChangingServer;
+  beforeEach(async () => {
+    server = await changingServer(inject('appFolder'));
+  });
+  afterEach(() => server.close());
+
+  const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth' });
+  const use = (page: Page) => page.getByRole('button', { name: 'Use it now' });
+  const lookForUpdate = (page: Page) =>
+    page.evaluate(async () => {
+      await (await navigator.serviceWorker.ready).update();
+    });
+  const title = (page: Page) => page.title().catch(() => '');
+  /** A worker takes over once the one before it is idle, which the browser may notice only after half a minute. */
+  const becomesLater = (page: Page) =>
+    expect.poll(() => title(page), { timeout: 45_000 }).toBe('Later Staywright');
+
+  /** Two windows of the build that is there. */
+  async function twoWindows(): Promise<[Page, Page]> {
+    const { page, context } = await visit('measure');
+    await page.goto(`${server.address}#measure`);
+    await ready(page);
+    const second = await context.newPage();
+    await second.goto(`${server.address}#measure`);
+    await waist(second).waitFor();
+    return [page, second];
+  }
+
+  it('waits until it is asked in by one window, and takes nothing away from the others', async () => {
+    const [first, second] = await twoWindows();
+    server.buildLater('Later');
+    await lookForUpdate(first);
+    await use(first).waitFor();
+    expect(await first.title()).toBe('Staywright');
+    // Parts that neither window has asked for, and that the server no longer has.
+    await first.getByRole('link', { name: 'Fit', exact: true }).click();
+    await first.locator('.closed-up').waitFor();
+    await waist(second).fill('28 1/4');
+    await use(first).click();
+    for (const page of [first, second]) await becomesLater(page);
+    expect(await waist(second).inputValue()).toBe('28 1/4');
+    await first.getByRole('link', { name: 'Cut', exact: true }).click();
+    await first.getByRole('button', { name: 'Download the PDF' }).waitFor();
+  });
+
+  it('does not load a window anew whose work cannot be kept, and gives it the files of its own build', async () => {
+    const [first, second] = await twoWindows();
+    server.buildLater('Later');
+    await lookForUpdate(first);
+    await second.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('no room', 'QuotaExceededError');
+      };
+    });
+    await waist(second).fill('28 1/4');
+    await use(first).click();
+    await becomesLater(first);
+    await second.getByText('A later version of this page is in use in another tab.').waitFor();
+    expect(await second.title()).toBe('Staywright');
+    expect(await waist(second).inputValue()).toBe('28 1/4');
+    await second.getByRole('link', { name: 'Cut', exact: true }).click();
+    await second.getByRole('button', { name: 'Download the PDF' }).waitFor();
+  });
+
+  it.each([false, true])(
+    'that is only half there is not taken, and is once it is whole (missing files answered with the page: %s)',
+    async (answersWithPage) => {
+      const { page } = await visit('measure');
+      await page.goto(`${server.address}#measure`);
+      await ready(page);
+      server.answersWithPage = answersWithPage;
+      server.buildLater('Later');
+      server.missing.add('FitStep').add('table');
+      await lookForUpdate(page).catch(() => undefined);
+      await expect
+        .poll(() =>
+          page.evaluate(async () => {
+            const { installing, waiting } = await navigator.serviceWorker.ready;
+            return installing ?? waiting;
+          }),
+        )
+        .toBe(null);
+      await page.reload();
+      expect(await page.title()).toBe('Staywright');
+      await page.getByRole('link', { name: 'Fit', exact: true }).click();
+      await page.locator('.closed-up').waitFor();
+      server.missing.clear();
+      await lookForUpdate(page);
+      await use(page).click();
+      await becomesLater(page);
+      await page.locator('.closed-up').waitFor();
+    },
+  );
+
+  it('leaves nothing of the build before once all windows of that are closed', async () => {
+    const [first, second] = await twoWindows();
+    const kept = (page: Page) =>
+      page.evaluate(async () => {
+        const cache = await caches.open('staywright-files');
+        return (await cache.keys()).map(({ url }) => url).filter((url) => url.endsWith('.js'));
+      });
+    const before = await kept(first);
+    server.buildLater('Later');
+    await lookForUpdate(first);
+    await use(first).click();
+    for (const page of [first, second]) await becomesLater(page);
+    expect(await kept(first)).toEqual(expect.arrayContaining(before));
+    const context = first.context();
+    await first.close();
+    await second.close();
+    const again = await context.newPage();
+    await again.goto(server.address);
+    await expect.poll(async () => (await kept(again)).every((url) => url.endsWith('-later.js'))).toBe(true);
+    expect((await kept(again)).length).toBe(server.scripts().length);
+  });
+});

@@ -1,0 +1,198 @@
+// What a release gives away: a folder on a web space under a path of its own, and one file that opens by a double click.
+
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { extname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { licencesOf } from '../../../src/release/licences';
+import { makeRelease, RELEASED } from '../../../src/release/makeRelease';
+import { readPattern } from '../../paper/readPattern';
+import { downloadBytes } from '../../support/downloadBytes';
+import { FIREFOX } from '../engines/firefox';
+import { inEngines } from '../engines/inEngines';
+import { walkMainPath } from '../engines/walk';
+import { expectQuiet, withBrowser } from '../session';
+
+const out = mkdtempSync(join(tmpdir(), 'staywright-release-'));
+const PATH = '/~maker/patterns/';
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
+  '.png': 'image/png',
+  '.webmanifest': 'application/manifest+json',
+};
+
+let server: Server;
+let address = '';
+beforeAll(async () => {
+  makeRelease(out, inject('appFolder'));
+  server = createServer((request, answer) => {
+    const { pathname } = new URL(request.url ?? '/', 'http://host');
+    try {
+      if (!pathname.startsWith(PATH)) throw new Error('another path');
+      const name = pathname.slice(PATH.length) || 'index.html';
+      const content = readFileSync(join(out, RELEASED.folder, name));
+      answer.writeHead(200, { 'content-type': TYPES[extname(name)] ?? 'application/octet-stream' });
+      answer.end(content);
+    } catch {
+      answer.writeHead(404).end();
+    }
+  });
+  await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}${PATH}`;
+}, 240_000);
+afterAll(async () => {
+  await new Promise((closed) => server.close(closed));
+  rmSync(out, { recursive: true, force: true });
+});
+
+const file = pathToFileURL(join(out, RELEASED.file)).href;
+
+/** For all steps in one test, on a busy machine. */
+const WHOLE_JOB_MS = 180_000;
+
+/** From a number of the tape to the sheets, and all of it there again. */
+async function doWholeJob(page: Page): Promise<void> {
+  const waist = page.getByRole('textbox', { name: 'Waist girth' });
+  await waist.fill('28');
+  await waist.press('Enter');
+  await page.getByRole('link', { name: 'Draft', exact: true }).click();
+  await expect.poll(() => page.locator('[data-sewn="waist"]').textContent()).toBe('26');
+  await page.getByRole('link', { name: 'Fit', exact: true }).click();
+  await page.locator('.closed-up').waitFor();
+  await page.getByRole('link', { name: 'Cut', exact: true }).click();
+  // Its letters have to be shaped.
+  const title = 'ליאת 2.5 Łęcka';
+  await page.getByRole('button', { name: /client book$/ }).click();
+  const name = page.getByRole('textbox', { name: /^Name of the draft/ });
+  await name.fill(title);
+  await name.press('Enter');
+  await page.keyboard.press('Escape');
+  const asked = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Download the PDF' }).click();
+  const bytes = await downloadBytes(await asked);
+  expect(bytes.length).toBeGreaterThan(20_000);
+  const printed = await readPattern(bytes);
+  expect(printed.title).toContain(title);
+  const said = printed.pages[0]?.texts.map(({ text }) => text).join(' ');
+  expect(said).not.toMatch(/could not be loaded|empty boxes|\?/);
+  await page.getByRole('link', { name: 'Measure', exact: true }).click();
+  await page.reload();
+  await expect.poll(() => waist.inputValue()).toBe('28');
+}
+
+describe('the folder', () => {
+  const visit = withBrowser(() => address);
+
+  it(
+    'does the whole job under a path of its own, also without a connection, and is whole for being installed',
+    async () => {
+      const visitor = await visit('measure', { serviceWorkers: 'allow' });
+      const { page, context } = visitor;
+      await page.evaluate(async () => {
+        await navigator.serviceWorker.ready;
+        while (!navigator.serviceWorker.controller) await new Promise((go) => setTimeout(go, 50));
+      });
+      await context.setOffline(true);
+      await page.reload();
+      await doWholeJob(page);
+      await context.setOffline(false);
+      const session = await context.newCDPSession(page);
+      const { errors } = await session.send('Page.getAppManifest');
+      expect(errors).toEqual([]);
+      const differences = await page.evaluate(async () => {
+        const { icons } = await (await fetch('./manifest.webmanifest')).json();
+        const drawn = async (src: string, size: number): Promise<Uint8ClampedArray> => {
+          const image = new Image();
+          image.src = src;
+          await image.decode();
+          const canvas = Object.assign(document.createElement('canvas'), { width: size, height: size });
+          const brush = canvas.getContext('2d');
+          brush?.drawImage(image, 0, 0, size, size);
+          return brush?.getImageData(0, 0, size, size).data ?? new Uint8ClampedArray();
+        };
+        const found: Record<string, number> = {};
+        const pictures = [
+          ...icons.filter(({ type }: { type: string }) => type === 'image/png'),
+          { src: './apple-touch-icon.png', sizes: '180x180', purpose: 'maskable' },
+        ];
+        for (const { src, sizes, purpose } of pictures) {
+          const size = Number.parseInt(sizes, 10);
+          const sign = purpose === 'maskable' ? './staywright-maskable.svg' : './staywright.svg';
+          const [is, should] = [await drawn(src, size), await drawn(sign, size)];
+          const sum = is.reduce((all, value, i) => all + Math.abs(value - (should[i] ?? 255)), 0);
+          found[src] = sum / is.length;
+        }
+        return found;
+      });
+      expect(Object.keys(differences)).toHaveLength(4);
+      // Edges may be smoothed otherwise.
+      for (const difference of Object.values(differences)) expect(difference).toBeLessThan(2);
+      expectQuiet(visitor);
+    },
+    WHOLE_JOB_MS,
+  );
+
+  it('has what to do and every licence beside it', () => {
+    for (const place of [out, join(out, RELEASED.folder)]) {
+      const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
+      expect(readFileSync(join(place, RELEASED.howTo), 'utf8')).toMatch(`Staywright ${version}\n`);
+      const text = readFileSync(join(place, RELEASED.licences), 'utf8');
+      for (const licence of licencesOf(process.cwd())) expect(text).toContain(licence.text);
+    }
+  });
+
+  it('says what to do where its page is opened from a disk', async () => {
+    const { page } = await visit('measure');
+    await page.goto(pathToFileURL(join(out, RELEASED.folder, 'index.html')).href);
+    await page.getByText('Open staywright.html of the same release instead').waitFor();
+  });
+});
+
+describe('the one file', () => {
+  const visit = withBrowser(() => file);
+
+  it(
+    'does the whole job from a disk without one request, and has the licences and what it cannot do in it',
+    async () => {
+      const visitor = await visit('measure');
+      const { page, context } = visitor;
+      await context.setOffline(true);
+      await doWholeJob(page);
+      await page.getByRole('button', { name: 'Help' }).click();
+      await page.getByText('The file cannot be installed as an app').waitFor();
+      await page.getByText('jspdf: MIT').click();
+      await page.getByText('James Hall').first().waitFor();
+      expectQuiet(visitor);
+    },
+    WHOLE_JOB_MS,
+  );
+
+  inEngines([FIREFOX], 'does the main path from a disk', async (view, downloads) => {
+    await walkMainPath(view, file, downloads);
+  });
+
+  it('lets nothing run but its own script', () => {
+    const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(
+      readFileSync(join(out, RELEASED.file), 'utf8'),
+    )?.[1];
+    expect(policy).toMatch(/script-src 'sha256-[^']+' 'wasm-unsafe-eval'; style-src 'sha256-[^']+';/);
+    expect(policy).not.toMatch(/unsafe-inline|'unsafe-eval'|https?:|\*/);
+    expect(policy).toContain("default-src 'none'");
+  });
+
+  it('says what is wanted where scripts are switched off', async () => {
+    const { page } = await visit('', { javaScriptEnabled: false });
+    const said = page.locator('noscript p');
+    await said.waitFor();
+    expect(await said.textContent()).toMatch(/JavaScript is switched off here/);
+    expect(await page.getByText('Laying out the table').isVisible()).toBe(false);
+  });
+});

@@ -1,0 +1,308 @@
+// Every step for every hand and eye: axe, reach of targets, focus, and room, in both themes and on three screens.
+
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { expectQuiet, withBrowser } from '../session';
+
+const visit = withBrowser();
+
+const STEPS = ['measure', 'draft', 'fit', 'cut'] as const;
+const HEADINGS = { measure: 'Measure', draft: 'Draft', fit: 'Fit', cut: 'Cut' } as const;
+
+/** What is there once a step is drawn. */
+const DRAWN = {
+  measure: '.tape-form',
+  draft: '.draft-canvas',
+  fit: '.closed-up',
+  cut: '.cut-step .plan-drawing',
+} as const;
+
+const SCREENS = [
+  { name: 'a desk', viewport: { width: 1440, height: 900 }, hasTouch: false },
+  { name: 'a tablet', viewport: { width: 1024, height: 768 }, hasTouch: true },
+  { name: 'a phone', viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+] as const;
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+/** What axe finds, a line each: rule, place, reason. The policy of the page keeps scripts out but not the debugger's. */
+async function found(page: Page): Promise<string[]> {
+  const loaded = await page.evaluate(() => 'axe' in window);
+  if (!loaded) await page.evaluate(await import('node:fs').then((fs) => fs.readFileSync(AXE, 'utf8')));
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const { violations, passes } = await checker.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    if (passes.length < 10) return ['axe looked at next to nothing'];
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
+    );
+  });
+}
+
+async function go(page: Page, step: (typeof STEPS)[number]): Promise<void> {
+  await page.getByRole('link', { name: HEADINGS[step], exact: true }).click();
+  await page
+    .getByRole('main')
+    .and(page.locator(`[data-step="${step}"]`))
+    .waitFor();
+  // A step is fetched when it is first asked for: there is nothing to look at before it is drawn.
+  await page.locator(DRAWN[step]).waitFor();
+}
+
+/** Goes from Cut to sizes and casts, with everything unfolded. */
+async function openSizes(page: Page): Promise<void> {
+  await page.locator('.sizes-card summary').click();
+  await page.getByRole('button', { name: 'Open sizes and casts' }).click();
+  await page.getByRole('dialog', { name: 'Sizes and casts' }).waitFor();
+  await page.locator('.bodies tbody tr .met').last().waitFor();
+  await page.locator('.size-steps').waitFor();
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.sizes details')) fold.open = true;
+  });
+}
+
+/** Controls smaller than `least` px either way, with their size. */
+const tooSmall = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate((px) => {
+    const own = 'button, select, input, summary, [role="slider"] .hit-area, nav a';
+    return [...document.querySelectorAll(own)].flatMap((element) => {
+      // a tick or a dot takes the whole of its label
+      const target = element.matches('input[type="radio"], input[type="checkbox"]')
+        ? (element.closest('label') ?? element)
+        : element;
+      const { width, height } = target.getBoundingClientRect();
+      if (width === 0 || (width >= px - 0.5 && height >= px - 0.5)) return [];
+      return [`${target.outerHTML.slice(0, 90)} is ${width.toFixed(1)} × ${height.toFixed(1)}`];
+    });
+  }, least);
+
+describe.each(SCREENS)('on $name', ({ viewport, hasTouch, ...rest }) => {
+  it.each(['light', 'dark'] as const)('axe finds nothing in any step, in the %s', async (colorScheme) => {
+    const visitor = await visit('measure', { viewport, hasTouch, colorScheme, ...rest });
+    const { page } = visitor;
+    for (const step of STEPS) {
+      await go(page, step);
+      expect(await found(page), step).toEqual([]);
+    }
+    await page.getByRole('button', { name: /client book$/ }).click();
+    await page.getByRole('dialog', { name: 'Client book' }).waitFor();
+    expect(await found(page), 'client book').toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await openSizes(page);
+    expect(await found(page), 'sizes and casts').toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await go(page, 'draft');
+    await page.getByRole('button', { name: 'Style book' }).click();
+    await page.getByRole('button', { name: 'Keep the style' }).click();
+    await page.getByRole('button', { name: 'Write over it' }).waitFor();
+    expect(await found(page), 'style book').toEqual([]);
+    expectQuiet(visitor);
+  });
+
+  it('gives every target its room and never scrolls sideways', async () => {
+    const { page } = await visit('measure', { viewport, hasTouch, ...rest });
+    for (const step of STEPS) {
+      await go(page, step);
+      expect(await tooSmall(page, hasTouch ? 44 : 24), step).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(
+        viewport.width,
+      );
+    }
+    await openSizes(page);
+    expect(await tooSmall(page, hasTouch ? 44 : 24), 'sizes and casts').toEqual([]);
+    const across = await page
+      .locator('.dialog:has(.sizes)')
+      .evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth);
+    expect(across).toBeLessThanOrEqual(0);
+  });
+
+  it('keeps its header as it is under a long name', async () => {
+    const { page } = await visit('measure', { viewport, hasTouch, ...rest });
+    const height = async (): Promise<number | undefined> =>
+      (await page.locator('header.shell').boundingBox())?.height;
+    const before = await height();
+    const name = page.getByRole('textbox', { name: 'Client', exact: true });
+    await name.fill('Konstantina-Alexandra Papadopoulou-Featherstonehaugh of Upper Slaughter');
+    await name.press('Enter');
+    await page.getByRole('button', { name: /^Konstantina.* client book$/ }).waitFor();
+    expect(await height()).toBe(before);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      viewport.width,
+    );
+  });
+});
+
+describe.each([SCREENS[0], SCREENS[2]])(
+  'the forms of the fittings on $name',
+  ({ viewport, hasTouch, ...rest }) => {
+    it('have nothing that axe finds, and room for every target', async () => {
+      const { page } = await visit('fit', { viewport, hasTouch, colorScheme: 'light', ...rest });
+      for (const kind of [
+        'Length',
+        'Edge',
+        'Bust point',
+        'Gaps of the lacing',
+        'What do you see?',
+        'Seam or dart',
+      ]) {
+        await page.getByRole('button', { name: kind, exact: true }).click();
+        await page.locator('.alteration-form').waitFor();
+        if (kind === 'Seam or dart') await page.getByRole('textbox', { name: /^On each edge/ }).fill('3/16');
+        expect(await found(page), kind).toEqual([]);
+        expect(await tooSmall(page, hasTouch ? 44 : 24), kind).toEqual([]);
+        if (kind !== 'Seam or dart') await page.getByRole('button', { name: 'Cancel' }).click();
+      }
+      await page.getByRole('button', { name: 'Make it' }).click();
+      await page.locator('.alterations li').waitFor();
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll<HTMLDetailsElement>('.fittings details'))
+          fold.open = true;
+      });
+      expect(await found(page), 'the list').toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+        viewport.width,
+      );
+    });
+  },
+);
+
+/** What can be set or pressed, as a screen reader calls it. */
+const ROLES = new Set(['button', 'checkbox', 'combobox', 'radio', 'slider', 'textbox']);
+
+describe('the way through', () => {
+  it('does not scroll sideways at 200 %', async () => {
+    const { page } = await visit('measure', { viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 });
+    for (const step of STEPS) {
+      await go(page, step);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), step).toBeLessThanOrEqual(720);
+    }
+  });
+
+  it('takes the focus to the heading of the step that was chosen', async () => {
+    const { page } = await visit('measure');
+    for (const step of ['draft', 'fit', 'cut', 'measure'] as const) {
+      await go(page, step);
+      await expect
+        .poll(() =>
+          page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),
+        )
+        .toBe(`H1 ${HEADINGS[step]}`);
+    }
+  });
+
+  it('shows where the focus is on everything Tab comes to', async () => {
+    const { page } = await visit('draft');
+    await page.locator('.draft-canvas').waitFor();
+    let [stops, unseen] = [0, [] as string[]];
+    for (; stops < 80; stops += 1) {
+      await page.keyboard.press('Tab');
+      const at = await page.evaluate(() => {
+        const element = document.activeElement;
+        if (!element || element === document.body) return null;
+        const shown = element.matches('[role="slider"]')
+          ? (element.querySelector('.hit-area') ?? element)
+          : element.matches('input[type="radio"]')
+            ? (element.nextElementSibling ?? element)
+            : element;
+        const { outlineStyle, outlineWidth, stroke, strokeWidth } = getComputedStyle(shown);
+        const outlined = outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
+        const stroked =
+          shown.matches('.hit-area') && stroke !== 'none' && Number.parseFloat(strokeWidth) >= 2;
+        return { seen: outlined || stroked, what: element.outerHTML.slice(0, 80) };
+      });
+      if (!at) break;
+      if (!at.seen) unseen = [...unseen, at.what];
+    }
+    expect(stops).toBeGreaterThan(20);
+    expect(unseen).toEqual([]);
+  });
+
+  it.each([
+    [1440, 900],
+    [800, 700],
+  ])('leaves nothing that Tab goes back to under the header, %i × %i', async (width, height) => {
+    const { page } = await visit('measure', { viewport: { width, height } });
+    await page.getByRole('button', { name: 'Next: Draft' }).focus();
+    const hidden: string[] = [];
+    for (let i = 0; i < 24; i += 1) {
+      await page.keyboard.press('Shift+Tab');
+      const at = await page.evaluate(() => {
+        const [element, header] = [document.activeElement, document.querySelector('header')];
+        if (!element || header?.contains(element)) return null;
+        const under = element.getBoundingClientRect().top < (header?.getBoundingClientRect().bottom ?? 0);
+        return under ? element.outerHTML.slice(0, 80) : null;
+      });
+      if (at) hidden.push(at);
+    }
+    expect(hidden).toEqual([]);
+  });
+
+  it.each([
+    ['measure', 'Client book', '.open-book'],
+    ['measure', 'Help', '.help-button'],
+    ['draft', 'Style book', '.style-choice > button'],
+    ['draft', 'Real size on this screen', '.table-tools button:has-text("Real size")'],
+  ])('gives the focus back when a dialog is left: %s, %s', async (step, name, opener) => {
+    const { page } = await visit(step);
+    const leave = {
+      escape: () => page.keyboard.press('Escape'),
+      close: () => page.getByRole('button', { name: 'Close' }).press('Enter'),
+    };
+    for (const way of ['escape', 'close'] as const) {
+      await page.locator(opener).press('Enter');
+      const dialog = page.getByRole('dialog', { name });
+      await dialog.waitFor();
+      await expect.poll(() => dialog.evaluate((each) => each.contains(document.activeElement))).toBe(true);
+      await leave[way]();
+      await dialog.waitFor({ state: 'detached' });
+      expect(await page.locator(opener).evaluate((each) => each === document.activeElement)).toBe(true);
+    }
+  });
+
+  it('tells every handle, field and button of a step from the others by its name', async () => {
+    for (const step of Object.keys(HEADINGS)) {
+      const { page, context } = await visit(step);
+      await page.locator('main section:visible').first().waitFor();
+      const cdp = await context.newCDPSession(page);
+      const { nodes } = await cdp.send('Accessibility.getFullAXTree');
+      const names = nodes
+        .filter(({ ignored, role }) => !ignored && ROLES.has(String(role?.value)))
+        .map(({ role, name }) => `${role?.value} ${name?.value}`);
+      expect(names.length).toBeGreaterThan(10);
+      expect(
+        names.filter((name, i) => names.indexOf(name) < i),
+        step,
+      ).toEqual([]);
+    }
+  });
+
+  it('says the consequence of a change aloud', async () => {
+    const { page } = await visit('draft');
+    const ease = page.getByRole('textbox', { name: 'Ease at the waist' });
+    await ease.fill('-3');
+    await ease.press('Enter');
+    const said = page.locator('.history [role="status"]');
+    await expect.poll(() => said.textContent()).toContain('waist laced 26½ in');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => said.textContent()).toContain('waist laced 27½ in');
+  });
+
+  it('stands still for those who ask for less motion', async () => {
+    const { page } = await visit('draft', { reducedMotion: 'reduce' });
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('*')].filter((element) => {
+          const { transitionDuration, animationName } = getComputedStyle(element);
+          return (
+            animationName !== 'none' ||
+            transitionDuration.split(',').some((each) => Number.parseFloat(each) > 0)
+          );
+        }).length,
+    );
+    expect(moving).toBe(0);
+  });
+});
