@@ -5,22 +5,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { type ReadPattern, readPattern } from '../../paper/readPattern';
+import { NINE_NUMBERS } from '../../support/nineNumbers';
 import type { EngineWindow, Place } from './engine';
 
-/** The nine that are needed, in the order of the fields. */
-const TAPE = {
-  bust: '37',
-  underBust: '31 3/4',
-  waist: '29 1/2',
-  hip: '40',
-  neckToBust: '10 3/4',
-  neckToUnderBust: '13 1/2',
-  neckToWaist: '16',
-  neckToHip: '24',
-  bustPointWidth: '7 1/4',
-} as const;
-
-type Field = keyof typeof TAPE;
+type Field = keyof typeof NINE_NUMBERS;
 
 const HANDLE = '[data-handle="axis:front-bust"]';
 
@@ -66,7 +54,7 @@ export async function walkMainPath(
   expect(await axisOf(view)).toBe(pulled);
   await click(view, { selector: 'a[href="#measure"]' });
   await shown(view, { selector: '.tape-row' });
-  expect(await tapeOf(view)).toEqual(TAPE);
+  expect(await tapeOf(view)).toEqual(NINE_NUMBERS);
   expect(await view.complaints()).toEqual([]);
   return printed;
 }
@@ -75,14 +63,14 @@ async function typeTape(view: EngineWindow): Promise<void> {
   await click(view, { selector: '.tape-row[data-field="overBust"] input' });
   const focused = (): Promise<string> =>
     view.ask(() => document.activeElement?.closest('[data-field]')?.getAttribute('data-field') ?? '', null);
-  for (const [field, number] of Object.entries(TAPE)) {
+  for (const [field, number] of Object.entries(NINE_NUMBERS)) {
     // The numbers between that are not needed are left by Tab.
     for (let i = 0; i < 6 && (await focused()) !== field; i += 1) await view.press('Tab');
     expect(await focused()).toBe(field);
     await view.type(number);
     await view.press('Enter');
   }
-  await expect.poll(() => tapeOf(view)).toEqual(TAPE);
+  await expect.poll(() => tapeOf(view)).toEqual(NINE_NUMBERS);
 }
 
 const tapeOf = (view: EngineWindow): Promise<Record<Field, string>> =>

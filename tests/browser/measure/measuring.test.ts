@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { MEASUREMENT_WORDS } from '../../../src/document';
 import { MEASUREMENTS, type MeasurementName } from '../../../src/engine';
+import { NINE_NUMBERS } from '../../support/nineNumbers';
 import { expectQuiet, withBrowser } from '../session';
 
 const visit = withBrowser();
@@ -77,17 +78,7 @@ describe('typing the tape’s numbers', () => {
       page.evaluate(() => document.activeElement?.closest('[data-field]')?.getAttribute('data-field') ?? '');
     expect(await focused()).toBe('bust');
     await first(page).click();
-    const body: Partial<Record<MeasurementName, string>> = {
-      bust: '37',
-      underBust: '31 3/4',
-      waist: '29 1/2',
-      hip: '40',
-      neckToBust: '10 3/4',
-      neckToUnderBust: '13 1/2',
-      neckToWaist: '16',
-      neckToHip: '24',
-      bustPointWidth: '7 1/4',
-    };
+    const body: Partial<Record<MeasurementName, string>> = NINE_NUMBERS;
     for (const name of ORDER.slice(0, ORDER.indexOf('frontOverBustArc'))) {
       expect(await focused()).toBe(name);
       if (NEEDED.has(name)) await page.keyboard.type(body[name] ?? '', PACE);
