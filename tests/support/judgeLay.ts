@@ -14,17 +14,19 @@ export function faultsOf({ placed, cloth, lengthMm, density }: LayPlan): string[
   const named = ({ piece, copy }: Placed): string => `${piece.id} ${copy}`;
   const faults: string[] = [];
   for (const each of placed) {
-    const [xs, ys] = [each.outline.map(({ x }) => x), each.outline.map(({ y }) => y)];
-    if (Math.min(...xs) < -EVEN_MM || Math.max(...xs) > lengthMm + EVEN_MM)
-      faults.push(`${named(each)} is past an end`);
-    if (Math.min(...ys) < -EVEN_MM || Math.max(...ys) > width + EVEN_MM)
-      faults.push(`${named(each)} is past an edge`);
-    if (each.onFold && Math.abs(Math.min(...ys)) > EVEN_MM) faults.push(`${named(each)} is off the fold`);
+    const [left, right, bottom, top] = boxOf(each.outline);
+    if (left < -EVEN_MM || right > lengthMm + EVEN_MM) faults.push(`${named(each)} is past an end`);
+    if (bottom < -EVEN_MM || top > width + EVEN_MM) faults.push(`${named(each)} is past an edge`);
+    if (each.onFold && Math.abs(bottom) > EVEN_MM) faults.push(`${named(each)} is off the fold`);
     if (cloth.nap && Math.cos((each.turn * Math.PI) / 180) < 0.6)
       faults.push(`${named(each)} lies against the nap`);
   }
+  const boxes = placed.map(({ outline }) => boxOf(outline));
   for (const [i, a] of placed.entries())
-    for (const b of placed.slice(i + 1)) {
+    for (const [j, b] of placed.entries()) {
+      if (j <= i) continue;
+      // Outlines whose boxes are farther apart than the gap are farther apart themselves.
+      if (apartBy(boxes[i] as Box, boxes[j] as Box) > cloth.gapMm + EVEN_MM) continue;
       const shared = areaOfShared(a.outline, b.outline);
       if (shared > TOUCH_MM2) faults.push(`${named(a)} overlaps ${named(b)} by ${shared} mm²`);
       const apart = cloth.gapMm > 0 ? gapBetween(a.outline, b.outline) : Number.POSITIVE_INFINITY;
@@ -34,6 +36,17 @@ export function faultsOf({ placed, cloth, lengthMm, density }: LayPlan): string[
   if (Math.abs(used - density) > 1e-9) faults.push(`density ${density} is ${used}`);
   return faults;
 }
+
+/** The least and greatest x and y of an outline, mm. */
+type Box = readonly [number, number, number, number];
+
+function boxOf(outline: readonly Point[]): Box {
+  const [xs, ys] = [outline.map(({ x }) => x), outline.map(({ y }) => y)];
+  return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+}
+
+/** How far two boxes are apart along the axis along which they are farther apart; negative where they share an area. mm */
+const apartBy = (a: Box, b: Box): number => Math.max(b[0] - a[1], a[0] - b[1], b[2] - a[3], a[2] - b[3]);
 
 function areaOfShared(a: readonly Point[], b: readonly Point[]): number {
   const ring = (points: readonly Point[]): [number, number][] => points.map(({ x, y }) => [x, y]);
