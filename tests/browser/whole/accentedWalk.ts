@@ -81,10 +81,9 @@ export async function writeInAll({ page, look }: Walk, within: string, text: str
   for (let i = 0; i < (await fields.count()); i += 1) {
     if (!(await fields.nth(i).isVisible())) continue;
     const before = await fields.nth(i).inputValue();
-    for (const each of [text, before]) {
-      await write(fields.nth(i), each);
-      await look(`${each} in field ${i + 1} of ${within}`);
-    }
+    await write(fields.nth(i), text);
+    await look(`${text} in field ${i + 1} of ${within}`);
+    await write(fields.nth(i), before);
   }
 }
 
