@@ -34,9 +34,10 @@ const REPLACING = ['tests/document/files/readStyle.test.ts'];
 const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isolate: false } as const;
 
 /**
- * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. One kind
- * runs after the other: a worker is only kept for files of its own kind. Two workers also on two cores, where the test runner
- * would take one: a file that waits for a browser or a process leaves its core to another.
+ * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. A worker is
+ * kept for files of its own kind; one kind comes after the other, by name, and a worker that is free begins with the next. Two
+ * workers also on two cores, where the test runner would take one: a file that waits for a browser or a process leaves its core to
+ * another.
  */
 const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   {
@@ -55,7 +56,7 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   { name: 'built', include: BUILT, isolate: false, retry: 1, globalSetup: ['tests/support/builtApp.ts'] },
 ];
 
-export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test, i) => ({
+export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test) => ({
   extends: true,
-  test: { ...test, maxWorkers: 2, sequence: { groupOrder: i } },
+  test: { ...test, maxWorkers: 2 },
 }));
