@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import {
   type Alteration,
+  type AlteredSide,
   type Draft,
   draftWhole,
   type Edge,
@@ -225,6 +226,87 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
       expect(broken(level), name).toEqual([]);
     }
     expect(whole).toBeGreaterThan(COUNT / 3);
+  });
+});
+
+interface ApartCase extends Case {
+  /** What was altered on each half before. */
+  readonly before: readonly Alteration[];
+}
+
+/** Cases of a draft whose halves are altered apart, with one more alteration of one half. */
+function casesApart(): ApartCase[] {
+  const random = randomFrom(SEED + 2);
+  return CASES.filter((_, i) => i % 4 === 0).flatMap(({ name, body, style, base: alike }) => {
+    const drawn = (['left', 'right'] as const).map((side) => randomAlteration(random, alike, side));
+    const before = drawn.flatMap((each) => (each ? [each] : []));
+    const base = draftWhole(body, style, null, before);
+    const alteration = randomAlteration(random, alike, pick(random, ['left', 'right'] as const));
+    return alteration && base.halves && isSound(base) && isApplied(base)
+      ? [
+          {
+            name: `${name}, apart ${JSON.stringify([before, alteration])}`,
+            body,
+            style,
+            base,
+            before,
+            alteration,
+          },
+        ]
+      : [];
+  });
+}
+
+const centreOf = ({ pieces }: Draft, side: AlteredSide): readonly Point[] =>
+  pieces
+    .filter((piece) => piece.side === side && piece.number === 1)
+    .flatMap(({ edges }) => edges.filter(({ at }) => at === 'inner').flatMap(({ points }) => points));
+
+describe(`alterations of one half of drafts whose halves are altered apart, seed ${SEED + 2}`, () => {
+  const apartCases = casesApart();
+
+  it('move what they name on that half and nothing else', DRAWN, () => {
+    let [moved, still] = [0, 0];
+    for (const each of apartCases) {
+      const { base, before, alteration, name } = each;
+      const made = altered(each, ...before, alteration);
+      // A centre whose ends move takes the other half's with it.
+      const isCentreStill =
+        apart(centreOf(base, alteration.side), centreOf(made, alteration.side)) <= STILL_MM;
+      if (!isApplied(made)) continue;
+      for (const piece of base.pieces) {
+        const isOther = piece.side !== alteration.side;
+        if (isOther && !isCentreStill) continue;
+        const now = made.pieces.find(({ id }) => id === piece.id);
+        for (const [i, edge] of piece.edges.entries()) {
+          const by = apart(edge.points, now?.edges[i]?.points ?? []);
+          if (!isOther && isNamed(alteration, piece, edge)) moved += by > STILL_MM ? 1 : 0;
+          else {
+            still += 1;
+            expect(by, `${name}: ${piece.id}/${i}`).toBeLessThanOrEqual(STILL_MM);
+          }
+        }
+      }
+    }
+    expect(moved).toBeGreaterThan(apartCases.length);
+    expect(still).toBeGreaterThan(10 * apartCases.length);
+  });
+
+  it('are taken back by their inverse, and come to the same in any order', DRAWN, () => {
+    let restored = 0;
+    for (const [n, each] of apartCases.entries()) {
+      if (n % 2 === 0) continue;
+      const { base, before, alteration, name } = each;
+      const list = [...before, alteration, inverseOf(alteration)];
+      const made = altered(each, ...list);
+      if (!isApplied(made)) continue;
+      restored += 1;
+      for (const piece of base.pieces)
+        for (const [i, edge] of piece.edges.entries())
+          expect(apart(edge.points, edgeOf(made, piece, i)), name).toBeLessThanOrEqual(STILL_MM);
+      expect(altered(each, ...list.reverse()).pieces, name).toStrictEqual(made.pieces);
+    }
+    expect(restored).toBeGreaterThan(apartCases.length / 4);
   });
 });
 

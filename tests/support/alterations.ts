@@ -65,10 +65,9 @@ function seamsOf(made: Draft): SeamName[] {
   return [...joining, ...darts];
 }
 
-/** One alteration of one kind on one place of a draft; null where the draft has none. */
-export function randomAlteration(random: Random, made: Draft): Alteration | null {
+/** One alteration of one kind on one place of a draft, on `side` of it; null where the draft has none. */
+export function randomAlteration(random: Random, made: Draft, side: AlteredSide = 'both'): Alteration | null {
   const seams = seamsOf(made);
-  const side: AlteredSide = 'both';
   if (seams.length === 0) return null;
   const seam = pick(random, seams);
   const kind = pick(random, ['seam', 'seam', 'seam', 'length', 'edge', 'bustPoint'] as const);

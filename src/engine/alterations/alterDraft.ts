@@ -10,14 +10,14 @@ import type { Seam } from '../panels/seamEdge';
 import type { Style } from '../style/style';
 import type { Issue } from '../terms/issue';
 import type { BlockName, LevelName } from '../terms/names';
-import { isSameLine, type Planned } from './alterPanel';
-import { alterPanels, lineOf } from './alterPanels';
+import { alterPanels } from './alterPanels';
 import { type ClosedHalf, closedHalfOf } from './closed/closedHalf';
+import { linesOf } from './closed/seamLines';
 import { alterEdges } from './moves/edges';
 import { alteredGirths, levelPath } from './moves/girths';
-import { planLengths } from './moves/lengths';
+import { type PlannedLengths, planLengths } from './moves/lengths';
 import { letOutIssues } from './moves/letOut';
-import { planSeams } from './moves/seams';
+import { type PlannedSeams, planSeams } from './moves/seams';
 import { neckKept, raiseEnds } from './moves/upperEnds';
 import { type Alteration, type AlterationOutcome, refused } from './terms/alteration';
 import { isWithinSpans } from './terms/checkAmounts';
@@ -32,7 +32,7 @@ interface AlterationPlan {
   readonly drafted: BaseDraft;
   /** The same with its edges altered. */
   readonly baseDraft: BaseDraft;
-  readonly planned: Planned;
+  readonly planned: { readonly seams: PlannedSeams; readonly lengths: PlannedLengths };
   readonly closedHalf: ClosedHalf;
   readonly outcomes: HalfOutcomes;
 }
@@ -99,19 +99,12 @@ export function applyAlterations(
   apart: { readonly panels: readonly Panel[]; readonly seams: readonly Seam[] },
   allowances: Style['allowances'],
 ): AlteredDraft {
-  const {
-    panels,
-    seams,
-    refused: refusedNow,
-  } = alterPanels(apart.panels, apart.seams, planned, closedHalf, baseDraft);
+  const lines = linesOf(apart.seams, closedHalf);
+  const done = alterPanels(apart.panels, apart.seams, lines, planned, closedHalf, baseDraft);
+  const { panels, seams } = done;
   const { front, back } = baseDraft.blocks;
   const kept = (block: typeof front) =>
     block.upper && neckKept(drafted.blocks[block.name], block.upper, panels, baseDraft.span.waist);
-  const made = planned.seams.filter(({ index }) => !refusedNow.has(index));
-  const onSeam = (seam: Seam) => {
-    const line = lineOf(seam, closedHalf);
-    return made.filter((each) => line && isSameLine(each.line, line));
-  };
   const centre = (block: BlockName): CentreLines[BlockName] => {
     const panel = panels.find((each) => each.block === block && each.number === 1);
     return panel ? { line: panel.inner, waist: heightBeside(panel, 'inner', baseDraft.span.waist) } : null;
@@ -124,7 +117,7 @@ export function applyAlterations(
     panels,
     seams,
     outcomes: outcomes.map((outcome, i) => {
-      const code = refusedNow.get(i);
+      const code = done.refused.get(i);
       return code ? refused(code) : outcome;
     }),
     girths: alteredGirths(baseDraft.levels, apart.panels, panels),
@@ -133,6 +126,6 @@ export function applyAlterations(
       return panel ? levelPath(panel, y) : null;
     },
     centres: { front: centre('front'), back: centre('back') },
-    issues: letOutIssues(apart.seams, onSeam, baseDraft.span, allowances),
+    issues: letOutIssues(lines, done, baseDraft.span, allowances),
   };
 }

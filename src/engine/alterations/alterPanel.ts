@@ -5,9 +5,8 @@ import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { raisedHeight, raisedLine } from '../panels/raise';
 import type { BodyLine, ClosedHalf } from './closed/closedHalf';
-import { sumOfChanges } from './moves/changeLine';
 import type { PlannedLengths } from './moves/lengths';
-import type { PlannedSeam } from './moves/seams';
+import type { SeamChanges } from './moves/seams';
 
 /** The line of the draft that a panel's edge lies on, and which mate of its seam it is. */
 export interface SeamSide {
@@ -20,7 +19,7 @@ export type PanelSides = Readonly<Record<'inner' | 'outer', SeamSide | null>>;
 
 /** What is planned for the seams and lengths of a draft. */
 export interface Planned {
-  readonly seams: readonly PlannedSeam[];
+  readonly seams: SeamChanges;
   readonly lengths: PlannedLengths;
 }
 
@@ -34,7 +33,7 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, cl
   const raised = { inner: raiseOf('inner'), outer: raiseOf('outer') };
   const edge = (which: 'inner' | 'outer'): SmoothLine => {
     const side = sides[which];
-    const change = side && changeOf(side.line, side.mate, seams);
+    const change = side && seams.get(side.line)?.[side.mate];
     // An edge towards the centre moves in outwards, one towards the side inwards.
     const moved = change ? combine(panel[which], 1, change, which === 'inner' ? 1 : -1) : panel[which];
     return raisedLine(moved, raised[which]);
@@ -59,27 +58,15 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, cl
   };
 }
 
-const changeOf = (line: BodyLine, mate: 'a' | 'b', seams: readonly PlannedSeam[]): SmoothLine | null =>
-  sumOfChanges(seams.filter((each) => isSameLine(each.line, line)).map((each) => each[mate]));
-
-/** Whether two lines of a closed half are one. */
-export function isSameLine(one: BodyLine, other: BodyLine): boolean {
-  if (one.kind === 'centre' && other.kind === 'centre') return one.block === other.block;
-  if ('wedge' in one && 'wedge' in other) return one.wedge.id === other.wedge.id;
-  return one.kind === other.kind;
-}
-
 /**
  * The dart with its planned alterations: it is widened into the cloth beside it. The fold of a dart closed at both ends is straight
  * again afterwards, and its legs are of one length.
  */
-function alterDart(dart: PanelDart, { seams, lengths }: Planned, { blocks }: ClosedHalf): PanelDart {
-  const { block } = dart.drafted.inner;
-  const wedge = blocks[block].wedges.find(({ id }) => id === dart.wedge);
-  if (!wedge) return dart;
-  const line: BodyLine = { kind: 'dart', block, wedge };
+function alterDart(dart: PanelDart, { seams, lengths }: Planned, { darts }: ClosedHalf): PanelDart {
+  const line = darts.find(({ wedge }) => wedge.id === dart.wedge);
+  if (!line) return dart;
   const raise = lengths.isAny ? lengths.raiseAt(line) : [];
-  const [a, b] = [changeOf(line, 'a', seams), changeOf(line, 'b', seams)];
+  const { a, b } = seams.get(line) ?? UNCHANGED;
   if (!a && !b && raise.length === 0) return dart;
   const legs = {
     innerLeg: raisedLine(a ? combine(dart.innerLeg, 1, a, -1) : dart.innerLeg, raise),
@@ -95,3 +82,5 @@ function alterDart(dart: PanelDart, { seams, lengths }: Planned, { blocks }: Clo
     ...(raise.length > 0 ? { raised: raise } : {}),
   };
 }
+
+const UNCHANGED = { a: null, b: null };

@@ -2,65 +2,78 @@
 
 import type { BaseDraft } from '../edges/baseDraft';
 import { combine, leastBetween } from '../geometry/smoothLine';
-import type { Panel } from '../panels/panel';
+import type { Panel, PanelDart } from '../panels/panel';
 import { topOf } from '../panels/panels';
 import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
-import { alterPanel, isSameLine, type PanelSides, type Planned, type SeamSide } from './alterPanel';
-import { type BodyLine, type ClosedHalf, lineNamed } from './closed/closedHalf';
-import type { PlannedSeam } from './moves/seams';
-import type { PanelName, RefusalCode } from './terms/alteration';
+import { alterPanel, type PanelSides, type SeamSide } from './alterPanel';
+import type { BodyLine, ClosedHalf } from './closed/closedHalf';
+import type { SeamLines } from './closed/seamLines';
+import type { PlannedLengths } from './moves/lengths';
+import { changesOf, type PlannedSeams, type SeamChanges } from './moves/seams';
+import type { RefusalCode } from './terms/alteration';
 
 export interface AlteredPanels {
   readonly panels: readonly Panel[];
   readonly seams: readonly Seam[];
   /** What could not be altered, and why, by the alteration's index. */
   readonly refused: ReadonlyMap<number, RefusalCode>;
+  /** Those that were made, and what they add up to. */
+  readonly made: PlannedSeams;
+  readonly changes: SeamChanges;
 }
 
 /** Edges nearer to each other than this count as meeting. mm */
 const CROSSED_MM = 1;
 
-/** The panels with all planned alterations but those that have to be refused, and their seams. */
+/**
+ * The panels with all planned alterations but those that have to be refused, and their seams.
+ *
+ * @param lines of the seams
+ */
 export function alterPanels(
   panels: readonly Panel[],
   seams: readonly Seam[],
-  planned: Planned,
+  lines: SeamLines,
+  planned: { readonly seams: PlannedSeams; readonly lengths: PlannedLengths },
   closedHalf: ClosedHalf,
   base: BaseDraft,
 ): AlteredPanels {
-  const sides = sidesOf(panels, seams, closedHalf);
+  const sides = sidesOf(panels, lines);
   const refused = new Map<number, RefusalCode>();
-  let kept = planned.seams;
+  let made = planned.seams;
   for (;;) {
+    const changes = changesOf(made);
     const altered = panels.map((panel) =>
-      alterPanel(panel, sides.get(panel) ?? NO_SIDES, { ...planned, seams: kept }, closedHalf),
+      alterPanel(
+        panel,
+        sides.get(panel) ?? NO_SIDES,
+        { seams: changes, lengths: planned.lengths },
+        closedHalf,
+      ),
     );
     const faults = altered.flatMap((panel, i) => {
       const before = panels[i];
       return before && before !== panel
-        ? faultsOf(before, panel, sides.get(before) ?? NO_SIDES, kept, base)
+        ? faultsOf(before, panel, sides.get(before) ?? NO_SIDES, made, closedHalf, base)
         : [];
     });
-    if (faults.length === 0) return { panels: altered, seams: seamsWith(seams, panels, altered), refused };
+    if (faults.length === 0)
+      return { panels: altered, seams: seamsWith(seams, panels, altered), refused, made, changes };
     for (const { index, code } of faults) if (!refused.has(index)) refused.set(index, code);
-    kept = kept.filter(({ index }) => !refused.has(index));
+    made = new Map(
+      [...made].map(([line, own]) => [line, own.filter(({ index }) => !refused.has(index))] as const),
+    );
   }
 }
 
 const NO_SIDES: PanelSides = { inner: null, outer: null };
 
 /** Which seams the edges of each panel belong to. */
-function sidesOf(
-  panels: readonly Panel[],
-  seams: readonly Seam[],
-  closedHalf: ClosedHalf,
-): Map<Panel, PanelSides> {
+function sidesOf(panels: readonly Panel[], lines: SeamLines): Map<Panel, PanelSides> {
   const sides = new Map(
     panels.map((panel) => [panel, { ...NO_SIDES } as Record<'inner' | 'outer', SeamSide | null>]),
   );
-  for (const seam of seams) {
-    const line = lineOf(seam, closedHalf);
-    if (!line) continue;
+  for (const [seam, line] of lines) {
     const add = ({ panel, which }: SeamEdge, mate: 'a' | 'b'): void => {
       const own = sides.get(panel);
       if (own) own[which] = { line, mate };
@@ -71,44 +84,32 @@ function sidesOf(
   return sides;
 }
 
-/** The line that a seam of the panels lies on; null where one of its panels was not made. */
-export function lineOf({ identity, a, b }: Seam, closedHalf: ClosedHalf): BodyLine | null {
-  if (identity.kind === 'centre') return { kind: 'centre', block: identity.block };
-  if (!b) return null;
-  return lineNamed(closedHalf, { kind: 'seam', pieces: [nameOf(a.panel), nameOf(b.panel)] })?.line ?? null;
-}
-
-const nameOf = ({ kind, block, number }: Panel): PanelName =>
-  kind === 'sidePanel' ? { kind } : { kind, block, number };
-
 /** The alterations on a panel whose edges meet or whose dart is turned inside out. */
 function faultsOf(
   drafted: Panel,
   altered: Panel,
   sides: PanelSides,
-  seams: readonly PlannedSeam[],
+  planned: PlannedSeams,
+  closedHalf: ClosedHalf,
   { blocks, span }: BaseDraft,
 ): { index: number; code: RefusalCode }[] {
-  const on = (lines: readonly (BodyLine | undefined)[], code: RefusalCode) =>
-    seams
-      .filter(({ line }) => lines.some((each) => each && isSameLine(each, line)))
-      .map(({ index }) => ({ index, code }));
-  const isOnDart =
-    (wedge: string) =>
-    ({ line }: PlannedSeam) =>
-      line.kind === 'dart' && line.wedge.id === wedge;
+  const on = (line: BodyLine | undefined, code: RefusalCode) =>
+    ((line && planned.get(line)) ?? []).map(({ index }) => ({ index, code }));
+  const lineOfDart = (dart: PanelDart) => closedHalf.darts.find(({ wedge }) => wedge.id === dart.wedge);
   const from = Math.max(span.highest, topOf(blocks[drafted.block], drafted));
   const across = leastBetween(combine(altered.outer, 1, altered.inner, -1), from, span.lowest).x;
-  const dartLines = drafted.darts.flatMap(({ wedge }) => seams.find(isOnDart(wedge))?.line ?? []);
   const crossed =
-    across < CROSSED_MM ? on([sides.inner?.line, sides.outer?.line, ...dartLines], 'panelCrossed') : [];
-  const closed = altered.darts.flatMap(({ wedge, innerLeg, outerLeg, upper, lower }) => {
-    const own = seams.filter(isOnDart(wedge));
-    if (own.length === 0) return [];
-    const taken = combine(outerLeg, 1, innerLeg, -1);
-    return leastBetween(taken, upper ?? span.highest, lower ?? span.lowest).x < -ROUNDING_MM
-      ? own.map(({ index }) => ({ index, code: 'dartClosed' as const }))
+    across < CROSSED_MM
+      ? [sides.inner?.line, sides.outer?.line, ...drafted.darts.map(lineOfDart)].flatMap((line) =>
+          on(line, 'panelCrossed'),
+        )
       : [];
+  const closed = altered.darts.flatMap((dart) => {
+    const own = on(lineOfDart(dart), 'dartClosed');
+    if (own.length === 0) return [];
+    const taken = combine(dart.outerLeg, 1, dart.innerLeg, -1);
+    const least = leastBetween(taken, dart.upper ?? span.highest, dart.lower ?? span.lowest).x;
+    return least < -ROUNDING_MM ? own : [];
   });
   return [...crossed, ...closed];
 }

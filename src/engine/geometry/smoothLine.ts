@@ -132,7 +132,7 @@ export function xInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): n
 export const slopeAt = (line: SmoothLine, y: number): number => slopeInSpan(line, spanOf(line.ys, y), y);
 
 /** The same for a height in the span with index `i`, as {@link spanOf} counts them. */
-function slopeInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): number {
+export function slopeInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): number {
   const last = ys.length - 1;
   if (i === last && y === ys[last]) return at(slopes, last);
   if (i < 0 || i >= last) return 0;

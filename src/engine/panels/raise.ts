@@ -2,7 +2,7 @@
 // drawn together.
 
 import { numberAt } from '../geometry/lists';
-import { type SmoothLine, slopeAt, xAt } from '../geometry/smoothLine';
+import { type SmoothLine, slopeInSpan, spanOf, xInSpan } from '../geometry/smoothLine';
 
 /** Between two heights a seam is `by` mm shorter (longer below nothing). */
 interface ShortenedStretch {
@@ -21,11 +21,11 @@ export interface PanelRaise {
 }
 
 /** Where a height as drafted lies on a raised seam, mm. */
-export const raisedHeight = (raise: Raise, y: number): number =>
-  raise.reduce(
-    (height, { from, to, by }) => height - by * Math.min(1, Math.max(0, (y - from) / (to - from))),
-    y,
-  );
+export function raisedHeight(raise: Raise, y: number): number {
+  let height = y;
+  for (const { from, to, by } of raise) height -= by * Math.min(1, Math.max(0, (y - from) / (to - from)));
+  return height;
+}
 
 /**
  * A line with its knots raised. Above each shortened stretch it is as it was, below it moved as a whole; between them the slopes are
@@ -35,20 +35,27 @@ export function raisedLine(line: SmoothLine, raise: Raise): SmoothLine {
   if (raise.length === 0 || line.ys.length === 1) return line;
   const start = numberAt(line.ys, 0);
   const end = numberAt(line.ys, line.ys.length - 1);
-  const bounds = raise.flatMap(({ from, to }) => [from, to]).filter((y) => y > start && y < end);
-  const ys = [...new Set([...line.ys, ...bounds])].sort((a, b) => a - b);
-  return {
-    ys: ys.map((y) => raisedHeight(raise, y)),
-    xs: ys.map((y) => xAt(line, y)),
-    slopes: ys.map((y) => slopeAt(line, y) / stretchAt(raise, y)),
-  };
+  const knots = [...line.ys];
+  for (const stretch of raise)
+    for (const y of [stretch.from, stretch.to]) if (y > start && y < end && !knots.includes(y)) knots.push(y);
+  if (knots.length > line.ys.length) knots.sort((a, b) => a - b);
+  const raised: { ys: number[]; xs: number[]; slopes: number[] } = { ys: [], xs: [], slopes: [] };
+  for (const y of knots) {
+    const span = spanOf(line.ys, y);
+    raised.ys.push(raisedHeight(raise, y));
+    raised.xs.push(xInSpan(line, span, y));
+    raised.slopes.push(slopeInSpan(line, span, y) / stretchAt(raise, y));
+  }
+  return raised;
 }
 
 /** How much longer a mm of height is on the raised seam; at a bound, as on that side of it which changes less. */
 function stretchAt(raise: Raise, y: number): number {
-  const rate = (isInside: (stretch: ShortenedStretch) => boolean): number =>
-    raise.filter(isInside).reduce((part, { from, to, by }) => part - by / (to - from), 1);
-  const above = rate(({ from, to }) => y > from && y <= to);
-  const below = rate(({ from, to }) => y >= from && y < to);
+  let [above, below] = [1, 1];
+  for (const { from, to, by } of raise) {
+    const part = by / (to - from);
+    if (y > from && y <= to) above -= part;
+    if (y >= from && y < to) below -= part;
+  }
   return Math.abs(above - 1) < Math.abs(below - 1) ? above : below;
 }

@@ -5,6 +5,7 @@ import { type Block, partingWedges } from '../../block/block';
 import { isThrough } from '../../block/lines/extent';
 import type { DraftedWedge } from '../../block/lines/wedge';
 import { sewnDistanceAt } from '../../edges/edgeLine';
+import { at } from '../../geometry/lists';
 import { xAt } from '../../geometry/smoothLine';
 import type { Style } from '../../style/style';
 import type { BlockName } from '../../terms/names';
@@ -14,7 +15,7 @@ import { partedPanels } from '../terms/partedPanels';
 
 type Blocks = Readonly<Record<BlockName, Block>>;
 
-/** A line of the closed half from top edge to hem, or a dart. */
+/** A line of the closed half from top edge to hem, or a dart. Each stands once, so that two are the same line when they are the same object. */
 export type BodyLine =
   | { readonly kind: 'wedge' | 'dart'; readonly block: BlockName; readonly wedge: DraftedWedge }
   | { readonly kind: 'sideSeam' }
@@ -33,11 +34,13 @@ export interface ClosedHalf {
   /** From centre front to centre back; the side line is among them where front and back side panel are cut in one. */
   readonly lines: readonly BodyLine[];
   readonly seams: readonly StandingSeam[];
+  /** Wedges that part no panels, of the front before those of the back. */
+  readonly darts: readonly (BodyLine & { readonly kind: 'dart' })[];
 }
 
 const panel = (block: BlockName, number: number): PanelName => ({ kind: 'panel', block, number });
 
-/** The seams and lines of a style on its blocks. */
+/** The seams, lines and darts of a style on its blocks. */
 export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style, 'joinedSide'>): ClosedHalf {
   const cuts = { front: partingWedges(blocks.front), back: partingWedges(blocks.back) };
   const counts = { front: cuts.front.length, back: cuts.back.length };
@@ -66,6 +69,11 @@ export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style,
     blocks,
     lines: [first, ...front, sideSeam, ...[...behind].reverse(), last].map(({ line }) => line),
     seams: [first, ...front, ...(isJoined ? [] : [sideSeam]), ...behind, last],
+    darts: (['front', 'back'] as const).flatMap((block) =>
+      blocks[block].wedges
+        .filter(({ extent }) => !isThrough(extent))
+        .map((wedge) => ({ kind: 'dart', block, wedge }) as const),
+    ),
   };
 }
 
@@ -73,15 +81,12 @@ export function closedHalfOf(blocks: Blocks, { joinedSide = false }: Pick<Style,
  * The line of a seam or dart by its name, and whether its two panels are named against the sewing order; null where there is none.
  */
 export function lineNamed(
-  { blocks, seams }: ClosedHalf,
+  { seams, darts }: ClosedHalf,
   name: SeamName,
 ): { readonly line: BodyLine; readonly isTurned: boolean } | null {
   if (name.kind === 'dart') {
-    for (const block of ['front', 'back'] as const) {
-      const wedge = blocks[block].wedges.find(({ id, extent }) => id === name.wedge && !isThrough(extent));
-      if (wedge) return { line: { kind: 'dart', block, wedge }, isTurned: false };
-    }
-    return null;
+    const line = darts.find(({ wedge }) => wedge.id === name.wedge);
+    return line ? { line, isTurned: false } : null;
   }
   const [a, b] = name.pieces;
   for (const { line, pieces } of seams) {
@@ -94,17 +99,20 @@ export function lineNamed(
 /** The line at a place; null where the style has no such seam. */
 export function lineAt(closedHalf: ClosedHalf, place: AlteredPlace): BodyLine | null {
   if (place.kind !== 'landmark') return lineNamed(closedHalf, place)?.line ?? null;
+  const { lines } = closedHalf;
   switch (place.name) {
     case 'centreFront':
-      return { kind: 'centre', block: 'front' };
+      return at(lines, 0);
     case 'centreBack':
-      return { kind: 'centre', block: 'back' };
+      return at(lines, lines.length - 1);
     case 'side':
-      return { kind: 'sideSeam' };
+      return lines.find(({ kind }) => kind === 'sideSeam') ?? null;
     case 'bustLine':
-      return { kind: 'bustLine' };
+      return BUST_LINE;
   }
 }
+
+const BUST_LINE: BodyLine = { kind: 'bustLine' };
 
 /**
  * Distance of a line from centre front at a height, wedges sewn up, mm.

@@ -1,49 +1,62 @@
 // How a change runs between the places at which its amount is given.
 
 import { last, numberAt } from '../../geometry/lists';
-import { combine, type SmoothLine, slopeAt, smoothLine, within, xAt } from '../../geometry/smoothLine';
+import {
+  combine,
+  type SmoothLine,
+  slopeInSpan,
+  smoothLine,
+  within,
+  xInSpan,
+} from '../../geometry/smoothLine';
 
-/** A change at a place along a seam or an edge, both mm. */
-export interface Change {
-  readonly at: number;
-  readonly by: number;
+/** Where a change runs along a seam or an edge. */
+export interface ChangeRun {
+  /** The places between which it runs, ascending, mm. */
+  readonly places: readonly number[];
+  /** For each place at which an amount is given, the index among `places`. */
+  readonly given: readonly number[];
 }
 
 /**
- * The change at every place, mm over mm: a monotone cubic through the given changes, which falls to 0 at the nearest stop on either
- * side. On a side without a stop the outermost change holds all the way. Changes at one place add up.
+ * Where a change runs: through the places at which its amount is given, to the nearest stop on either side. Places nearer to each
+ * other than a mm are one.
  *
+ * @param at places at which an amount is given, ascending, mm
  * @param stops places beyond which nothing is changed, ascending, mm
- * @param clear a stop nearer than this to the outermost change is passed over, mm
+ * @param clear a stop nearer than this to the outermost place is passed over, mm
  */
-export function changeLine(changes: readonly Change[], stops: readonly number[], clear: number): SmoothLine {
-  const [places, amounts]: [number[], number[]] = [[], []];
-  const inOrder = changes.length > 1 ? [...changes].sort((a, b) => a.at - b.at) : changes;
-  for (const { at, by } of inOrder) {
-    const i = places.length - 1;
-    if (i >= 0 && at - numberAt(places, i) < ONE_PLACE_MM) amounts[i] = numberAt(amounts, i) + by;
-    else {
-      places.push(at);
-      amounts.push(by);
-    }
+export function changeRun(at: readonly number[], stops: readonly number[], clear: number): ChangeRun {
+  const start = at[0] ?? 0;
+  const before = stops.filter((stop) => stop <= start - clear);
+  const places = before.slice(-1);
+  const first = places.length;
+  const given: number[] = [];
+  for (const each of at) {
+    const isOne = places.length > first && each - last(places) < ONE_PLACE_MM;
+    if (!isOne) places.push(each);
+    given.push(places.length - 1);
   }
-  const start = places[0] ?? 0;
-  const end = places.at(-1) ?? 0;
-  const above = stops.filter((stop) => stop <= start - clear).at(-1);
+  const end = places.length > first ? last(places) : 0;
   const below = stops.find((stop) => stop >= end + clear);
-  if (above !== undefined) {
-    places.unshift(above);
-    amounts.unshift(0);
-  }
-  if (below !== undefined) {
-    places.push(below);
-    amounts.push(0);
-  }
-  return smoothLine(places, amounts);
+  if (below !== undefined) places.push(below);
+  return { places, given };
 }
 
 /** Nearer than this two places are one. mm */
 const ONE_PLACE_MM = 1;
+
+/**
+ * The change at every place, mm over mm: a monotone cubic through the amounts, which falls to 0 at the stops of its run. On a side
+ * without a stop the outermost amount holds all the way. Amounts at one place add up.
+ *
+ * @param by the amounts, as many as were given places, mm
+ */
+export function changeLine({ places, given }: ChangeRun, by: readonly number[]): SmoothLine {
+  const amounts = places.map(() => 0);
+  for (const [i, place] of given.entries()) amounts[place] = numberAt(amounts, place) + numberAt(by, i);
+  return smoothLine(places, amounts);
+}
 
 /** The sum of changes, added in their order; null where it is 0 everywhere. */
 export function sumOfChanges(lines: readonly SmoothLine[]): SmoothLine | null {
@@ -55,22 +68,27 @@ export function sumOfChanges(lines: readonly SmoothLine[]): SmoothLine | null {
 
 const isZero = (value: number): boolean => value === 0;
 
+/** The sum of lines, with the knots of all. */
 function added(lines: readonly SmoothLine[]): SmoothLine {
-  const ys: number[] = [];
-  for (const line of lines) for (const y of line.ys) if (!ys.includes(y)) ys.push(y);
-  ys.sort((a, b) => a - b);
-  const [xs, slopes]: [number[], number[]] = [[], []];
-  for (const y of ys) {
+  const [ys, xs, slopes]: [number[], number[], number[]] = [[], [], []];
+  // Of each line, the knots passed so far.
+  const passed = lines.map(() => 0);
+  for (;;) {
+    let y = Number.POSITIVE_INFINITY;
+    for (const [i, line] of lines.entries()) y = Math.min(y, line.ys[numberAt(passed, i)] ?? y);
+    if (!(y < Number.POSITIVE_INFINITY)) return { ys, xs, slopes };
     let x = 0;
     let slope = 0;
-    for (const line of lines) {
-      x += xAt(line, y);
-      slope += slopeAt(line, y);
+    for (const [i, line] of lines.entries()) {
+      let knots = numberAt(passed, i);
+      if (line.ys[knots] === y) passed[i] = knots += 1;
+      x += xInSpan(line, knots - 1, y);
+      slope += slopeInSpan(line, knots - 1, y);
     }
+    ys.push(y);
     xs.push(x);
     slopes.push(slope);
   }
-  return { ys, xs, slopes };
 }
 
 /** A line less a change; of the knots of the change only those within the line's own ends are added. */

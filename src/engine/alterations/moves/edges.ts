@@ -16,7 +16,7 @@ import {
   refused,
 } from '../terms/alteration';
 import { keyOf } from '../terms/alterationsOfSide';
-import { type Change, changeLine, lessChange, sumOfChanges } from './changeLine';
+import { changeLine, changeRun, lessChange, sumOfChanges } from './changeLine';
 import type { PlannedLengths } from './lengths';
 
 /** An edge changes over at least this distance: a stop nearer to a place is passed over. mm */
@@ -37,30 +37,28 @@ export function alterEdges(
   lengths: PlannedLengths,
 ): AlteredEdges {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
-  const changes: Record<'top' | 'hem', SmoothLine[]> = { top: [], hem: [] };
   const endsRaised = new Map<string, number>();
-  const { top, hem } = base.edges;
-  const distanceOf = {
-    top: distancesAt(closedHalf, top.base, top.whole),
-    hem: distancesAt(closedHalf, hem.base, hem.whole),
-  };
   const own = alterations
     .flatMap((each, index) => (each?.kind === 'edge' ? [{ each, index, key: keyOf(each) }] : []))
     .sort((a, b) => (a.key < b.key ? -1 : 1));
+  const raised: Record<'top' | 'hem', (readonly PlacedOnEdge[])[]> = { top: [], hem: [] };
   for (const { each, index } of own) {
     const placed = placesOf(each, base, closedHalf);
     outcomes[index] = typeof placed === 'string' ? refused(placed) : APPLIED;
     if (typeof placed === 'string') continue;
-    const which = each.edge === 'hem' ? 'hem' : 'top';
     const along = placed.filter(({ end }) => !end);
     for (const { end, by } of placed)
       if (end) endsRaised.set(end.wedge, (endsRaised.get(end.wedge) ?? 0) + by);
-    if (along.length > 0) changes[which].push(changeAlong(along, distanceOf[which], closedHalf));
+    if (along.length > 0) raised[each.edge === 'hem' ? 'hem' : 'top'].push(along);
   }
   const altered = (which: 'top' | 'hem'): DraftedEdge => {
     const edge = base.edges[which];
-    const shifts = lengths.isAny ? [shiftByLengths(which, edge, distanceOf[which], closedHalf, lengths)] : [];
-    const sum = sumOfChanges([...changes[which], ...shifts]);
+    if (raised[which].length === 0 && !lengths.isAny) return edge;
+    const distanceOf = distancesAt(closedHalf, edge.base, edge.whole);
+    const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
+    const changes = raised[which].map((placed) => changeAlong(placed, distanceOf, stops));
+    if (lengths.isAny) changes.push(shiftByLengths(which, edge, distanceOf, closedHalf, lengths));
+    const sum = sumOfChanges(changes);
     if (!sum) return edge;
     return changeEdge(
       edge,
@@ -111,13 +109,17 @@ function placeOn(
 function changeAlong(
   placed: readonly PlacedOnEdge[],
   distanceOf: (line: BodyLine) => number,
-  closedHalf: ClosedHalf,
+  stops: readonly number[],
 ): SmoothLine {
-  const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
-  return changeLine(
-    placed.map(({ line, by }): Change => ({ at: distanceOf(line), by })),
+  const inOrder = placed.map(({ line, by }) => ({ at: distanceOf(line), by })).sort((a, b) => a.at - b.at);
+  const run = changeRun(
+    inOrder.map(({ at }) => at),
     stops,
     CLEAR_MM,
+  );
+  return changeLine(
+    run,
+    inOrder.map(({ by }) => by),
   );
 }
 

@@ -9,9 +9,9 @@ import type { LevelName } from '../../terms/names';
 
 /** The path of a level over a panel; null where it is level, as drafted. */
 export function levelPath(panel: Panel, y: number): LevelPath | null {
+  if (!panel.raised && panel.darts.length === 0) return null;
   const inner = heightBeside(panel, 'inner', y);
   const outer = heightBeside(panel, 'outer', y);
-  if (!panel.raised && panel.darts.length === 0) return null;
   const darts = new Map(panel.darts.map(({ wedge, raised }) => [wedge, raisedHeight(raised ?? [], y)]));
   return [inner, outer, ...darts.values()].every((height) => height === y) ? null : { inner, outer, darts };
 }

@@ -7,34 +7,43 @@ import type { Style } from '../../style/style';
 import { identityOf } from '../../terms/identity';
 import { type Issue, issue } from '../../terms/issue';
 import { TAPE_TOLERANCE_MM } from '../../terms/units';
-import { sumOfChanges } from './changeLine';
-import type { PlannedSeam } from './seams';
+import type { SeamLines } from '../closed/seamLines';
+import type { PlannedSeam, PlannedSeams, SeamChanges } from './seams';
 
 /**
  * A note for each edge that is let out by more than its seam allowance.
  *
- * @param plannedOn the planned alterations of a seam
+ * @param made the alterations that were made, and `changes` what they add up to
  */
 export function letOutIssues(
-  seams: readonly Seam[],
-  plannedOn: (seam: Seam) => readonly PlannedSeam[],
+  lines: SeamLines,
+  { made, changes }: { readonly made: PlannedSeams; readonly changes: SeamChanges },
   { highest, lowest }: { readonly highest: number; readonly lowest: number },
   allowances: Style['allowances'],
 ): Issue[] {
-  return seams.flatMap((seam) => {
-    const planned = plannedOn(seam);
+  const issues: Issue[] = [];
+  for (const [seam, line] of lines) {
     const allowance = allowances[allowanceOfSeam(seam)];
-    return (['a', 'b'] as const).flatMap((mate) => {
-      const edge = seam[mate];
-      // Together they let out no more than each by itself at its most.
-      if (planned.reduce((sum, each) => sum + Math.min(0, ...each[mate].xs), 0) > -allowance) return [];
-      const change = sumOfChanges(planned.map((each) => each[mate]));
-      const out = change ? -leastBetween(change, highest, lowest).x : 0;
-      return edge && out > allowance + TAPE_TOLERANCE_MM
-        ? [issue('letOutPastAllowance', { out, allowance }, placeOf(seam, edge.panel))]
-        : [];
-    });
-  });
+    for (const mate of ['a', 'b'] as const) {
+      const [edge, change] = [seam[mate], changes.get(line)?.[mate]];
+      if (!edge || !change || atMost(made.get(line) ?? [], mate) < allowance) continue;
+      const out = -leastBetween(change, highest, lowest).x;
+      if (out > allowance + TAPE_TOLERANCE_MM)
+        issues.push(issue('letOutPastAllowance', { out, allowance }, placeOf(seam, edge.panel)));
+    }
+  }
+  return issues;
+}
+
+/** What alterations let out at the most, mm: each by itself at its most. */
+function atMost(planned: readonly PlannedSeam[], mate: 'a' | 'b'): number {
+  let sum = 0;
+  for (const each of planned) {
+    let most = 0;
+    for (const x of each[mate].xs) most = Math.max(most, -x);
+    sum += most;
+  }
+  return sum;
 }
 
 const placeOf = ({ identity }: Seam, panel: Panel): Issue['at'] => ({
