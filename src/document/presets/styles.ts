@@ -218,6 +218,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
       style: {
         ...DEFAULT_STYLE,
         ease: BODICE_EASE,
+        // A dart takes little at the over-bust line, so the front has nearly the part there that it has at the bust, and both side
+        // lines lean alike.
+        frontShare: { overBust: 0.522 },
         topShape: { ...top('level'), centreFront: { beyond: inches(2.5), kind: 'smooth' } },
         hemBelow: 0,
         closure: { front: 'fold', back: 'hooks', lacingGap: 0 },

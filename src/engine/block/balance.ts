@@ -5,7 +5,7 @@ import { halfOpenAt } from '../style/openings';
 import { LEAST_PANEL_MM, type Style } from '../style/style';
 import type { Wedge } from '../style/wedgeFields';
 import type { BlockName, LevelName } from '../terms/names';
-import { reaches, THROUGH } from './lines/extent';
+import { isThrough, reaches, THROUGH } from './lines/extent';
 import { halfGirth, type Level } from './lines/levels';
 import { axisX, onCentre, weightAt } from './lines/station';
 import type { AskedEnd } from './shoulders/shoulderFrame';
@@ -40,7 +40,9 @@ export function sizeWedges(of: BlockWedges, ends: readonly AskedEnd[]): SizedWed
     const isBelow = waist !== undefined && level.y > waist.y;
     const toTakeIn = bust && !isBelow ? Math.max(0, suppressionOf(block, bust, level, style)) : 0;
     const placed = placeAt(of, level, toTakeIn);
-    for (const [i, intake] of intakes.entries()) intake.set(level.name, at(placed.intakes, i));
+    const letOut = bust && level.y < bust.y ? letOutAbove(of, level, bust, ends) : [];
+    for (const [i, intake] of intakes.entries())
+      intake.set(level.name, at(placed.intakes, i) - (letOut[i] ?? 0));
     if (placed.left > 0.05) unplaced.set(level.name, placed.left);
   }
   springBelowWaist(of, intakes);
@@ -73,6 +75,31 @@ function easeUpwards(
     intake.set(name, straight + (2 / 3) * (asked - straight));
   }
 }
+
+/**
+ * What balanced wedges that run up to a strapless top edge let out where the block is wider above the bust than at it, as towards
+ * the arms of most backs and of flat chests: they share half of it, the more the farther they stand from the bust-point line, and
+ * the side line, which would else lean far out below the arm, has the other half.
+ */
+function letOutAbove(
+  { block, wedges, extents }: BlockWedges,
+  level: Level,
+  bust: Level,
+  ends: readonly AskedEnd[],
+): number[] {
+  const wider = level.net[block] - bust.net[block];
+  if (wider <= 0 || ends.length > 0) return [];
+  const parts = wedges.map((wedge, i) =>
+    wedge.sizing === 'balanced' && isThrough(at(extents, i)) && !onCentre(wedge)
+      ? wedge.weight * Math.max(LEAST_OUTWARDS, Math.abs(wedge.station))
+      : 0,
+  );
+  const total = parts.reduce((sum, part) => sum + part, 0);
+  return total > 0 ? parts.map((part) => (wider * part) / (2 * total)) : [];
+}
+
+/** What a wedge on the bust-point line counts of its weight where the block widens towards the arm. Our own bound, no source. */
+const LEAST_OUTWARDS = 0.15;
 
 function suppressionOf(block: BlockName, bust: Level, level: Level, style: Style): number {
   const total = halfGirth(bust) - halfGirth(level);

@@ -1,7 +1,9 @@
 // How wide the front's bust dart opens: as the front is longer than the back, and as the girth above the bust asks.
 
+import type { Body } from '../../body/body';
 import type { Style } from '../../style/style';
 import type { Wedge } from '../../style/wedgeFields';
+import { isDart } from '../../style/wedgeKind';
 import { inches } from '../../terms/units';
 import { dartAngle } from '../lines/closedDart';
 import { halfGirth, type Level } from '../lines/levels';
@@ -28,7 +30,7 @@ const LEAST_CONE_MM = inches(2);
  * The angle between the straight legs of a front wedge that takes from the bust point up to the over-bust line all that the girths
  * ask of it there, rad; 0 for a wedge sized by hand and where there is no over-bust line.
  */
-export function coneAngle(wedge: Wedge, style: Style, levels: readonly Level[]): number {
+export function coneAngle(wedge: Wedge, style: Style, body: Body, levels: readonly Level[]): number {
   const [above, bust] = [
     levels.find(({ name }) => name === 'overBust'),
     levels.find(({ name }) => name === 'bust'),
@@ -42,7 +44,29 @@ export function coneAngle(wedge: Wedge, style: Style, levels: readonly Level[]):
     .filter(({ sizing }) => sizing === 'balanced')
     .reduce((sum, each) => sum + weightAt('overBust', each), 0);
   const side = (style.balance.sideShare * (halfGirth(bust) - halfGirth(above))) / 2;
-  const asked = bust.net.front - above.net.front - side - byHand;
+  const asked = frontAtBust(wedge, style, body, levels, bust) - above.net.front - side - byHand;
   const own = weights > 0 ? (asked * weightAt('overBust', wedge)) / weights : 0;
   return 2 * Math.atan(Math.max(0, own) / (2 * Math.max(LEAST_CONE_MM, bust.y - above.y)));
+}
+
+/**
+ * The front's width at the bust, mm. A front without a seam up from the bust is cut no wider there than usual, yet its dart is
+ * for the whole of the bust: what the back leaves, where its half lies on the straight line from over-bust to under-bust.
+ */
+function frontAtBust(
+  wedge: Wedge,
+  style: Style,
+  { frontArc }: Body,
+  levels: readonly Level[],
+  bust: Level,
+): number {
+  const [above, below] = [
+    levels.find(({ name }) => name === 'overBust'),
+    levels.find(({ name }) => name === 'underBust'),
+  ];
+  const isSet = style.frontShare.bust !== undefined || frontArc.bust !== undefined;
+  if (!isDart(wedge) || isSet || !above || !below) return bust.net.front;
+  const part = (bust.y - above.y) / (below.y - above.y);
+  const back = above.net.back + part * (below.net.back - above.net.back);
+  return Math.max(bust.net.front, bust.net.front + bust.net.back - back);
 }

@@ -168,7 +168,7 @@ function mainIntake(
   const side = (levels.find(({ name }) => name === 'bust')?.net.front ?? 0) - x;
   const angle =
     set === undefined
-      ? bustDartAngle(backNeckOf(body, shoulders), side, coneAngle(wedge, style, levels))
+      ? bustDartAngle(backNeckOf(body, shoulders), side, coneAngle(wedge, style, body, levels))
       : dartAngle(Math.min(set, 2 * leg), leg);
   const inner = Math.atan2(at.x - x, height);
   const most = isDart(wedge) ? MOST_DART_LEAN_RAD : MOST_LEAN_RAD;
