@@ -12,7 +12,7 @@ export function RedraftedNotice() {
   return (
     <div className="keeping" role="status">
       <p>
-        {savedDraft.redrafted === 'bustDart' ? DRAFT.redrafted.bustDart : DRAFT.redrafted.told}
+        {DRAFT.redrafted[savedDraft.redrafted === true ? 'told' : savedDraft.redrafted]}
         <button type="button" onClick={dismiss}>
           {DRAFT.redrafted.read}
         </button>

@@ -22,9 +22,9 @@ export interface SavedDraft {
   readonly acknowledgedRibs?: number;
   /**
    * Rules of drafting that came after it was kept draw it otherwise, and the maker has not been told so yet: all that have come
-   * since version 5, or that of the bust dart alone.
+   * since version 5, or of the later ones that of the bust dart or that of wedges above the bust.
    */
-  readonly redrafted?: true | 'bustDart';
+  readonly redrafted?: true | 'bustDart' | 'aboveBust';
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
   readonly comparison: ComparisonDraft | null;
   /** What was seen when it was tried on, in the order in which it was written down. */

@@ -204,8 +204,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         closure: { front: 'fold', back: 'zip', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
-          { ...balancedWedge('front-bust', 'front', 0, 3), endsAt: { edge: 'armhole', part: 0.45 } },
-          { ...balancedWedge('front-side', 'front', 0.55, 2), endsAt: { edge: 'armhole', part: 0.8 } },
+          { ...balancedWedge('front-bust', 'front', 0, 3), endsAt: { edge: 'armhole', part: 0.43 } },
+          { ...balancedWedge('front-side', 'front', 0.6, 2.5), endsAt: { edge: 'armhole', part: 0.74 } },
           { ...balancedWedge('back-side', 'back', 0, 2), endsAt: { edge: 'armhole', part: 0.65 } },
         ],
       },

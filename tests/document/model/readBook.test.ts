@@ -243,7 +243,7 @@ describe('migrations', () => {
     expect(set(halves, 50.8).is?.style).toMatchObject({ frontShare: halves, overBustAbove: 50.8 });
   });
 
-  it('mark a draft of version 6 whose bust dart follows the girth above the bust now, and no other', () => {
+  it('mark a draft of version 6 by the rule that draws it otherwise, of the bust dart or above the bust, and no other', () => {
     const read = (change: (draft: { style: Record<string, unknown>; redrafted?: true }) => void) => {
       const data = JSON.parse(readFileSync(fixture(6), 'utf8'));
       const [draft] = data.clients[0].drafts;
@@ -252,14 +252,17 @@ describe('migrations', () => {
       return bookOf(JSON.stringify(data)).clients[0]?.drafts[0];
     };
     const shoulders = { intake: { back: 6 } };
-    expect(read(() => {})?.redrafted).toBeUndefined();
+    expect(read(() => {})?.redrafted).toBe('aboveBust');
+    expect(read(({ style }) => Object.assign(style, { topFrom: 'waist' }))?.redrafted).toBeUndefined();
     expect(read(({ style }) => Object.assign(style, { shoulders }))?.redrafted).toBe('bustDart');
     expect(read((draft) => Object.assign(draft, { redrafted: true }))?.redrafted).toBe(true);
     const both = (draft: { style: object }): unknown =>
       Object.assign(draft, { redrafted: true, style: { ...draft.style, shoulders } });
     expect(read(both)?.redrafted).toBe(true);
-    for (const other of [{ intake: { front: 20 } }, { bandAbove: 30 }])
-      expect(read(({ style }) => Object.assign(style, { shoulders: other }))?.redrafted).toBeUndefined();
+    const withShoulders = (other: object) =>
+      read(({ style }) => Object.assign(style, { shoulders: other }))?.redrafted;
+    expect(withShoulders({ intake: { front: 20 } })).toBeUndefined();
+    expect(withShoulders({ bandAbove: 30 })).toBe('aboveBust');
     const dartsOnly = (wedge: { kind: string; block: string; station: number }): object =>
       wedge.block === 'front' && wedge.station > -1
         ? { ...wedge, kind: 'openAtHem', upper: { from: 'bust', below: 25 } }

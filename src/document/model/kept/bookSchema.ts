@@ -42,7 +42,7 @@ const draftSchema = z.object({
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
   acknowledgedRibs: z.optional(number),
-  redrafted: z.exactOptional(z.union([z.literal(true), z.literal('bustDart')])),
+  redrafted: z.exactOptional(z.union([z.literal(true), z.literal('bustDart'), z.literal('aboveBust')])),
   comparison: z.nullable(
     z.object({
       on: text,

@@ -1,5 +1,5 @@
-// Version 6 knew no fittings, no notes of a draft and no prints. Its bust darts followed lengths alone; now they follow the girth
-// above the bust as well, and drafts that may be drawn otherwise by it are marked.
+// Version 6 knew no fittings, no notes of a draft and no prints. Its bust darts followed lengths alone, and above the bust no wedge
+// let anything out; drafts that may be drawn otherwise by the rules of today are marked.
 
 import * as z from 'zod/mini';
 
@@ -7,9 +7,17 @@ const shoulders = z.looseObject({
   bandAbove: z.optional(z.number()),
   intake: z.optional(z.looseObject({ front: z.optional(z.number()) })),
 });
+const wedge = z.looseObject({
+  block: z.string(),
+  station: z.number(),
+  sizing: z.optional(z.string()),
+  upper: z.optional(z.unknown()),
+  lower: z.optional(z.unknown()),
+});
 const style = z.looseObject({
+  topFrom: z.optional(z.string()),
   shoulders: z.optional(shoulders),
-  wedges: z.array(z.looseObject({ block: z.string(), station: z.number(), upper: z.optional(z.unknown()) })),
+  wedges: z.array(wedge),
 });
 const version6 = z.looseObject({
   clients: z.array(z.looseObject({ drafts: z.array(z.looseObject({ style })) })),
@@ -25,7 +33,7 @@ export function fromVersion6(old: unknown): unknown {
       ...client,
       drafts: client.drafts.map((draft) => ({
         ...draft,
-        ...(draft.redrafted !== true && hasBustDart(draft.style) ? { redrafted: 'bustDart' } : {}),
+        ...(draft.redrafted === true ? {} : redraftedBy(draft.style)),
         fittings: [],
         notes: { cloth: '', event: '', heel: '', bra: '' },
       })),
@@ -33,6 +41,21 @@ export function fromVersion6(old: unknown): unknown {
     })),
   };
 }
+
+/** The rule that may draw a draft of a style otherwise. */
+const redraftedBy = (of: z.infer<typeof style>): { redrafted?: 'bustDart' | 'aboveBust' } => {
+  if (hasBustDart(of)) return { redrafted: 'bustDart' };
+  return opensAbove(of) ? { redrafted: 'aboveBust' } : {};
+};
+
+/** Whether a style has a strapless top edge over the bust, and balanced wedges up to it. */
+const opensAbove = ({ topFrom, shoulders, wedges }: z.infer<typeof style>): boolean =>
+  topFrom === 'overBust' &&
+  (shoulders === undefined || shoulders.bandAbove !== undefined) &&
+  wedges.some(
+    ({ station, sizing, upper, lower }) =>
+      station > -1 && sizing === 'balanced' && upper === undefined && lower === undefined,
+  );
 
 /** Whether a style has shoulders and a front wedge up to them, for which it sets no width. */
 const hasBustDart = ({ shoulders, wedges }: z.infer<typeof style>): boolean =>
