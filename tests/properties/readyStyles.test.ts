@@ -48,13 +48,13 @@ describe('an edge of a ready style', () => {
 describe('what a cutter would redraw', () => {
   const WOMEN = drawBodies(60, 77).map(withShoulders);
 
-  it.each(['princess-bodice', 'basque-bodice', 'under-bust', 'cincher'])(
+  it.each(['princess-bodice', 'basque-bodice', 'under-bust', 'cincher', 'armhole-bridal', 'darted-bodice'])(
     'is told to one woman in sixty at most: %s',
     (name) => {
       const style = NAMED_STYLES.get(name)?.style;
       if (!style) throw new Error(`there is no style ${name}`);
       const said = WOMEN.map((body) => new Set(draft(body, style).issues.map(({ code }) => code)));
-      for (const code of ['panelsUnlike', 'seamTooUneven'] as const)
+      for (const code of ['panelsUnlike', 'seamTooUneven', 'seamBendsTightly', 'underarmBeak'] as const)
         expect(said.filter((codes) => codes.has(code)).length, code).toBeLessThanOrEqual(1);
     },
   );

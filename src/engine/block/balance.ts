@@ -82,13 +82,13 @@ function easeUpwards(
  * the side line, which would else lean far out below the arm, has the other half.
  */
 function letOutAbove(
-  { block, wedges, extents }: BlockWedges,
+  { block, wedges, extents, style }: BlockWedges,
   level: Level,
   bust: Level,
   ends: readonly AskedEnd[],
 ): number[] {
   const wider = level.net[block] - bust.net[block];
-  if (wider <= 0 || ends.length > 0) return [];
+  if (wider <= 0 || ends.length > 0 || style.topFrom !== 'overBust') return [];
   const parts = wedges.map((wedge, i) =>
     wedge.sizing === 'balanced' && isThrough(at(extents, i)) && !onCentre(wedge)
       ? wedge.weight * Math.max(LEAST_OUTWARDS, Math.abs(wedge.station))

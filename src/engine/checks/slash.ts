@@ -93,16 +93,18 @@ function isClosedAt({ marks }: Piece, { inner, opensAt, point }: Legs, at: Close
 
 const ACROSS = { top: ['hem'], hem: ['top', 'armhole', 'shoulder'] } as const;
 
-/** A slash leans no more than this, and by steps of so much: both our own. rad */
-const [MOST_LEAN_RAD, LEAN_STEP_RAD] = [(20 * Math.PI) / 180, (5 * Math.PI) / 180];
+/** A slash leans by steps of so much; our own, as the two most below. rad */
+const LEAN_STEP_RAD = (5 * Math.PI) / 180;
+/** It leans no more than four steps, or six past a dart that opens at the edge across. */
+const [MOST_STEPS, MOST_STEPS_PAST_DART] = [4, 6];
 
 /** Straight up or down first, then leaning more and more, outwards and inwards. */
-const LEANS: readonly number[] = [
+const leansTo = (steps: number): readonly number[] => [
   0,
-  ...Array.from({ length: MOST_LEAN_RAD / LEAN_STEP_RAD }, (_, i) => (i + 1) * LEAN_STEP_RAD).flatMap(
-    (lean) => [lean, -lean],
-  ),
+  ...Array.from({ length: steps }, (_, i) => (i + 1) * LEAN_STEP_RAD).flatMap((lean) => [lean, -lean]),
 ];
+const LEANS = leansTo(MOST_STEPS);
+const LEANS_PAST_DART = leansTo(MOST_STEPS_PAST_DART);
 
 /**
  * Both parts of an outline slashed from a dart's point to the edge across, straight up or down or as little aslant as meets it;
@@ -117,8 +119,12 @@ function slash(
     const { edge } = at(rows, row);
     return edge !== null && ACROSS[opensAt].some((role) => role === piece.edges[edge]?.role);
   };
-  const met = firstOf(LEANS, (lean) => {
-    const found = firstMet(rows, point, opensAt === 'hem' ? -1 : 1, Math.tan(lean));
+  const way = opensAt === 'hem' ? -1 : 1;
+  const ahead = firstMet(rows, point, way, 0);
+  const inWay = ahead && at(rows, ahead.row).edge;
+  const isDart = inWay !== null && piece.edges[inWay]?.dart !== undefined;
+  const met = firstOf(isDart ? LEANS_PAST_DART : LEANS, (lean) => {
+    const found = firstMet(rows, point, way, Math.tan(lean));
     return found && isAcross(found) ? found : null;
   });
   const from = rows.findIndex(({ points }) => isSame(points[0], point));

@@ -12,6 +12,7 @@ import {
   type Point,
   type Style,
 } from '../../../src/engine';
+import { polylineLength } from '../../../src/engine/geometry/polyline';
 import { at, landmark, seamOf, taken } from '../../support/alterations';
 import { MEAN_BODY } from '../../support/drawBodies';
 import { ringOf, widthAcross } from '../../support/outline';
@@ -239,6 +240,21 @@ describe('an edge', () => {
     // Where front and back lean otherwise, truing shares the difference: one is lowered by as much more as the other is by less.
     expect((lowered('front') + lowered('back')) / 2).toBeCloseTo(8, 2);
     for (const block of ['front', 'back'] as const) expect(Math.abs(lowered(block) - 8)).toBeLessThan(0.1);
+    // Along the seam both mates lose the same, and it is 8 mm aslant: the mean of what each leaning line has over that height.
+    const lost = (block: 'front' | 'back'): { along: number; aslant: number } => {
+      const last = plain.pieces.filter((piece) => piece.block === block).at(-1)?.id ?? '';
+      const cut = edgeOf(plain, last, 'outer')
+        .filter(({ y }) => y <= upper(plain, last, 'outer') + 8)
+        .sort((a, b) => a.y - b.y);
+      const [top, foot] = [cut[0], cut.at(-1)];
+      if (!top || !foot) throw new Error('there is a side seam');
+      const along =
+        polylineLength(edgeOf(plain, last, 'outer')) - polylineLength(edgeOf(made, last, 'outer'));
+      return { along, aslant: (8 * Math.hypot(foot.x - top.x, foot.y - top.y)) / (foot.y - top.y) };
+    };
+    const [front, back] = [lost('front'), lost('back')];
+    expect(front.along).toBeCloseTo(back.along, 3);
+    expect(front.along).toBeCloseTo((front.aslant + back.aslant) / 2, 2);
   });
 });
 
@@ -265,7 +281,7 @@ describe('a bust point', () => {
 
 describe('what cannot be applied', () => {
   it('a seam that a new style no longer has is refused and kept, and all others are made', () => {
-    const fewer = { ...DEFAULT_STYLE, wedges: DEFAULT_STYLE.wedges.filter(({ station }) => station !== 0.5) };
+    const fewer = { ...DEFAULT_STYLE, wedges: DEFAULT_STYLE.wedges.filter(({ id }) => id !== 'front-side') };
     const list = [taken(seamOf('front-2', 'front-3'), [at('waist', 5)]), taken(BUST_SEAM, [at('waist', 3)])];
     expect(alter(list, fewer).alterations).toEqual([
       { applied: false, code: 'seamGone' },

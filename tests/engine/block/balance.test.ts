@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import {
   type BlockName,
   balancedWedge,
+  type Draft,
   draft,
   LEAST_PANEL_MM,
+  type LevelName,
   type Style,
   type Wedge,
 } from '../../../src/engine';
@@ -18,6 +20,9 @@ const intakesAt = (
   body = MEAN_BODY,
 ): number[] =>
   (draft(body, style).blocks?.[block].wedges ?? []).map((wedge) => wedge.intake.get(level) ?? Number.NaN);
+
+const netOf = (levels: Draft['levels'], name: LevelName, block: BlockName): number =>
+  levels.find((level) => level.name === name)?.net[block] ?? Number.NaN;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
@@ -97,15 +102,24 @@ describe('balancing', () => {
     expect(intakesAt(locked, 'front', 'waist')).toEqual([90, 0]);
   });
 
-  it('is never negative down to the waist; a panel left too narrow is a blocking issue', {
+  it('is never negative from bust to waist, nor above but where the block widens there; a panel left too narrow is a blocking issue', {
     timeout: 60_000,
   }, () => {
     for (const body of drawBodies(howMany({ few: 40, all: 400 }), 5)) {
-      const { blocks, issues, proof } = draft(body, SET_LINES);
-      for (const block of ['front', 'back'] as const)
-        for (const wedge of blocks?.[block].wedges ?? [])
-          for (const level of ['overBust', 'bust', 'underBust', 'waist'] as const)
-            expect(wedge.intake.get(level) ?? 0).toBeGreaterThanOrEqual(0);
+      const { blocks, levels, issues, proof } = draft(body, SET_LINES);
+      for (const block of ['front', 'back'] as const) {
+        const wedges = blocks?.[block].wedges ?? [];
+        for (const { intake } of wedges)
+          for (const level of ['bust', 'underBust', 'waist'] as const)
+            expect(intake.get(level) ?? 0).toBeGreaterThanOrEqual(0);
+        // All wedges together let out half of what the block is wider there, its centre line none of it.
+        const wider = netOf(levels, 'overBust', block) - netOf(levels, 'bust', block);
+        const taken = wedges.map(({ intake }) => intake.get('overBust') ?? 0);
+        if (wider > 0) expect(taken.reduce((sum, each) => sum + each, 0)).toBeCloseTo(-wider / 2, 6);
+        else expect(Math.min(...taken)).toBeGreaterThanOrEqual(0);
+        for (const [i, { onCentre }] of wedges.entries())
+          if (onCentre) expect(taken[i]).toBeGreaterThanOrEqual(0);
+      }
       const narrow = issues.filter(({ code }) => code === 'panelTooNarrow').map(({ at }) => at.piece);
       for (const { widths } of proof.ledger)
         for (const [piece, width] of Object.entries(widths))
