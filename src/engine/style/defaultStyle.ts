@@ -35,7 +35,7 @@ export const DEFAULT_STYLE: Style = {
   wedges: [
     balancedWedge('front-centre', 'front', -1, 1),
     balancedWedge('front-bust', 'front', 0, 2.5),
-    balancedWedge('front-side', 'front', 0.52, 3),
+    balancedWedge('front-side', 'front', 0.5, 3),
     balancedWedge('back-centre', 'back', 0, 1.3),
     balancedWedge('back-side', 'back', 0.5, 1),
   ],

@@ -26,6 +26,15 @@ it('says of the bust dart alone where only that is drawn otherwise', () => {
   expect(screen.getByRole('status')).toHaveTextContent('the rule of the bust dart has changed');
 });
 
+it('says of the seams above the bust alone where only they are drawn otherwise', () => {
+  onTable(
+    <RedraftedNotice />,
+    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: 'aboveBust' })),
+  );
+  expect(screen.getByRole('status')).toHaveTextContent('where front or back widens above the bust');
+  expect(screen.getByRole('status')).not.toHaveTextContent('the rule of the bust dart');
+});
+
 it('is silent over a draft that was made by these rules', () => {
   onTable(<RedraftedNotice />, DEMO_BOOK);
   expect(screen.queryByRole('status')).toBeNull();

@@ -49,7 +49,7 @@ describe('a balanced dart open at the top edge', () => {
     const made = draft(MEAN_BODY, openAtTop(NEAR_BUST));
     const through = draft(MEAN_BODY, SET_LINES);
     expect(dartIn(made).intake.get('overBust')).toBeCloseTo(dartIn(through).intake.get('overBust') ?? 0, 9);
-    expect(dartIn(made).intake.get('overBust')).toBeCloseTo((1.44 / 4.09) * takenAt(through, 'overBust'), 9);
+    expect(dartIn(made).intake.get('overBust')).toBeCloseTo((1.5 / 4.15) * takenAt(through, 'overBust'), 9);
     expect(cutIn(made)?.open).toBe(true);
     expect(dartIn(made).extent).toEqual({ upper: null, lower: heightOf(made, 'bust') - 12 });
   });

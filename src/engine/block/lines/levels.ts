@@ -182,8 +182,7 @@ function bustShareOf(
   // Turned to neckline, shoulder or armhole, a dart is as wide as lengths ask, not as the girths do.
   const hasBustDart = style.shoulders !== undefined && style.shoulders.bandAbove === undefined;
   const hasRoom = style.wedges.some(
-    ({ block, kind }) =>
-      block === 'front' && (kind === 'through' || (kind === 'openAtTop' && !hasBustDart)),
+    ({ block, kind }) => block === 'front' && (kind === 'through' || (kind === 'openAtTop' && !hasBustDart)),
   );
   if (!hasRoom || !kept.includes('overBust') || !kept.includes('underBust')) return USUAL_FRONT_SHARE.bust;
   const backHalf = (name: LevelName): number =>
