@@ -9,6 +9,7 @@ import { licences } from './src/release/licences.ts';
 import { contentSecurityPolicy, startingWords } from './src/release/page.ts';
 import { shaperWhenAsked } from './src/release/shaperWhenAsked.ts';
 import { singleFile } from './src/release/singleFile.ts';
+import { workersBesidePage, workersInScript } from './src/release/workers.ts';
 import { TEST_PROJECTS } from './tests/support/projects.ts';
 
 /** Says why the page is not served where its port is taken: on another port the browser would show another, empty book. */
@@ -57,13 +58,8 @@ export default defineConfig(({ mode }) => ({
       sayPortTaken,
       accentedTexts,
     ],
-    mode === 'single' ? singleFile : offlineWorker,
+    mode === 'single' ? [workersInScript(`${project}src`), singleFile] : [workersBesidePage, offlineWorker],
   ],
-  // A page from a disk starts no worker that is a module.
-  worker: {
-    format: mode === 'single' ? 'iife' : 'es',
-    plugins: () => [licences(project), shaperWhenAsked],
-  },
   resolve: { alias: { html2canvas: emptyModule, canvg: emptyModule, dompurify: emptyModule } },
   preview: { port: 4173, strictPort: true },
   build: {
@@ -71,7 +67,15 @@ export default defineConfig(({ mode }) => ({
     modulePreload: { polyfill: false },
     rolldownOptions: {
       treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] },
-      ...(mode === 'single' ? { output: { codeSplitting: false } } : {}),
+      // A script that is no module has no address of its own.
+      ...(mode === 'single'
+        ? {
+            output: { codeSplitting: false, format: 'iife' as const },
+            transform: {
+              define: { 'import.meta.url': 'self.location.href', 'import.meta.resolve': 'undefined' },
+            },
+          }
+        : {}),
     },
     cssCodeSplit: mode !== 'single',
     ...(mode === 'single' ? { assetsInlineLimit: Number.MAX_SAFE_INTEGER } : {}),

@@ -19,10 +19,7 @@ const dataAddress = (path: string, bytes: Uint8Array): string =>
 
 const sumOf = (text: string): string => `sha256-${createHash('sha256').update(text).digest('base64')}`;
 
-/** `new Worker(new URL('./worker.ts', import.meta.url), …)` */
-const WORKER = /new Worker\(new URL\('([^']+)', import\.meta\.url\), \{ type: 'module' \}\)/g;
-
-/** Files that are asked for by address become addresses that hold them; workers are made of text in the script. */
+/** Files that are asked for by address become addresses that hold them. */
 const holdFiles: Plugin = {
   name: 'hold-files',
   enforce: 'pre',
@@ -30,13 +27,6 @@ const holdFiles: Plugin = {
     const [path = '', query] = address.split('?');
     if (query !== 'url&no-inline') return null;
     return `export default ${JSON.stringify(dataAddress(path, readFileSync(path)))}`;
-  },
-  transform(code) {
-    const found = [...code.matchAll(WORKER)];
-    if (found.length === 0) return null;
-    const imports = found.map(([, path], i) => `import Worker${i} from '${path}?worker&inline';\n`).join('');
-    let i = 0;
-    return `${imports}${code.replace(WORKER, () => `new Worker${i++}()`)}`;
   },
 };
 
@@ -70,7 +60,7 @@ function writePage(this: Rolldown.PluginContext, _: unknown, bundle: Rolldown.Ou
     .replace(/(<link rel="icon" href=")[^"]*"/, (_all, before: string) => `${before}${icon}"`)
     .replace(/<head>/, () => `<head>\n    <meta http-equiv="Content-Security-Policy" content="${policy}" />`)
     .replace('</head>', () => `  <style>${style}</style>\n  </head>`)
-    .replace('</body>', () => `  <script type="module">${code}</script>\n  </body>`);
+    .replace('</body>', () => `  <script id="staywright">${code}</script>\n  </body>`);
   for (const name of Object.keys(bundle)) delete bundle[name];
   this.emitFile({ type: 'asset', fileName: 'index.html', source: html });
 }

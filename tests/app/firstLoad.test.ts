@@ -1,6 +1,6 @@
 // What a visitor's browser fetches before the page can be used.
 
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { expect, inject, it } from 'vitest';
@@ -27,6 +27,21 @@ it('leaves the writing of PDF for when it is asked for', () => {
 it('leaves the face that prints are set in for when one is made', () => {
   expect(scripts.some((script) => script.includes('DejaVuSans'))).toBe(false);
   expect(page).not.toContain('.ttf');
+});
+
+it('shares with the workers what writes PDF, and the whole build is no more than 4.5 MB', () => {
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .map((name) => join(folder, name))
+    .filter((path) => statSync(path).isFile());
+  const scripted = files.filter((path) => path.endsWith('.js')).map((path) => readFileSync(path, 'utf8'));
+  // The library, and what calls it.
+  for (const part of ['%PDF-', 'PAGEAA+'])
+    expect(
+      scripted.filter((script) => script.includes(part)),
+      part,
+    ).toHaveLength(1);
+  expect(files.some((path) => /sizesWorker/.test(path))).toBe(true);
+  expect(files.reduce((sum, path) => sum + statSync(path).size, 0)).toBeLessThanOrEqual(4_500_000);
 });
 
 it('leaves the reading of a kept book for when there is one', () => {

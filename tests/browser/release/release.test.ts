@@ -15,6 +15,7 @@ import { downloadBytes } from '../../support/downloadBytes';
 import { FIREFOX } from '../engines/firefox';
 import { inEngines } from '../engines/inEngines';
 import { walkMainPath } from '../engines/walk';
+import { WEBKIT } from '../engines/webkit';
 import { expectQuiet, withBrowser } from '../session';
 
 const out = mkdtempSync(join(tmpdir(), 'staywright-release-'));
@@ -83,9 +84,28 @@ async function doWholeJob(page: Page): Promise<void> {
   expect(printed.title).toContain(title);
   const said = printed.pages[0]?.texts.map(({ text }) => text).join(' ');
   expect(said).not.toMatch(/could not be loaded|empty boxes|\?/);
+  await startOtherWorkers(page);
   await page.getByRole('link', { name: 'Measure', exact: true }).click();
   await page.reload();
   await expect.poll(() => waist.inputValue()).toBe('28');
+}
+
+/** The garment sewn, the panels laid on cloth and a range of sizes printed, each in a worker of its own. */
+async function startOtherWorkers(page: Page): Promise<void> {
+  await page.getByRole('radio', { name: 'Lay plan' }).check({ force: true });
+  await page.getByRole('button', { name: 'Lay the panels' }).click();
+  await page.locator('.lay-plan svg').waitFor();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await page.locator('.sizes-card summary').click();
+  await page.getByRole('button', { name: 'Open sizes and casts' }).click();
+  const asked = page.waitForEvent('download');
+  await page.getByRole('button', { name: /^Print \d+ sizes/ }).click();
+  const [first] = (await readPattern(await downloadBytes(await asked))).pages;
+  expect(first?.texts.length).toBeGreaterThan(5);
+  await page.keyboard.press('Escape');
+  await page.getByRole('link', { name: 'Fit', exact: true }).click();
+  await page.getByRole('radio', { name: 'As worn' }).check({ force: true });
+  await page.locator('section.worn canvas, section.worn img').waitFor({ timeout: 60_000 });
 }
 
 describe('the folder', () => {
@@ -175,7 +195,7 @@ describe('the one file', () => {
     WHOLE_JOB_MS,
   );
 
-  inEngines([FIREFOX], 'does the main path from a disk', async (view, downloads) => {
+  inEngines([FIREFOX, WEBKIT], 'does the main path from a disk', async (view, downloads) => {
     await walkMainPath(view, file, downloads);
   });
 
