@@ -3,6 +3,7 @@
 import { DRAFTING_SHEET } from '../../document';
 import type { PlanInput } from '../layout/planInput';
 import { escaped, mm } from '../text/markup';
+import { isolatedParts } from '../text/readingOrder';
 import { cleaned } from '../text/writable';
 import { draftingSheet } from './draftingSheet';
 import type { DraftingFigure, DraftingStep, FigureLineKind, StepTable } from './elements/draftingStep';
@@ -12,7 +13,10 @@ import { labelsApart } from './labelsApart';
 export function draftingSheetHtml(input: PlanInput): string {
   const { client, draft, date, warning, remarks, steps } = draftingSheet(input);
   const [who, what, when] = [client, draft, date].map(cleaned) as [string, string, string];
-  const title = [DRAFTING_SHEET.title, who, what].filter((part) => part !== '').join(', ');
+  const title = isolatedParts(
+    [DRAFTING_SHEET.title, who, what].filter((part) => part !== ''),
+    ', ',
+  );
   return [
     '<!doctype html>',
     '<html lang="en">',

@@ -1,6 +1,7 @@
 // Divides a line into runs that are set in one font and one direction, from left to right as they are seen.
 
 import bidiFactory from 'bidi-js';
+import { BETWEEN_PARTS } from '../text/readingOrder';
 
 export interface LineRun {
   readonly text: string;
@@ -8,9 +9,6 @@ export interface LineRun {
   /** Index of the first font that has the run's letters; null where none has. */
   readonly font: number | null;
 }
-
-/** Separates the parts of a line; each part has its own direction, and the parts follow from left to right. */
-const BETWEEN_PARTS = ' · ';
 
 const bidi = bidiFactory();
 const letters = new Intl.Segmenter('en', { granularity: 'grapheme' });

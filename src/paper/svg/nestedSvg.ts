@@ -4,6 +4,7 @@ import { NESTED, PATTERN, pieceLabel } from '../../document';
 import type { NestedInput } from '../nested/nestedInput';
 import { drawnNests, nestsOnRoll, type PlacedNest } from '../nested/nestedPanels';
 import { escaped, mm } from '../text/markup';
+import { isolatedParts } from '../text/readingOrder';
 import { cleaned } from '../text/writable';
 import { lineGroups, textTag } from './svgTags';
 
@@ -25,7 +26,7 @@ export function nestedSvg(input: NestedInput): string {
     .filter((name) => name !== '');
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}">`,
-    `<title>${escaped(names.join(', '))}</title>`,
+    `<title>${escaped(isolatedParts(names, ', '))}</title>`,
     `<desc>${escaped(PATTERN.svg)}</desc>`,
     ...input.sizes.map(({ name }, size) => sizeGroup(name, size, nests)),
     `<g id="shared">`,

@@ -8,6 +8,7 @@ import type { PlacedText } from '../panel/strokes';
 import { DO_NOT_CUT, hasErrors } from '../remarks/errors';
 import { estimatedRemark } from '../remarks/estimates';
 import { escaped, mm } from '../text/markup';
+import { isolatedParts } from '../text/readingOrder';
 import { MM_PER_POINT, wrapped } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
 import { lineGroups, textTag } from './svgTags';
@@ -31,7 +32,7 @@ export function patternSvg(input: PlanInput): string {
     .filter((name) => name !== '');
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 ${mm(-top)} ${mm(width)} ${mm(height)}">`,
-    `<title>${escaped(names.join(', '))}</title>`,
+    `<title>${escaped(isolatedParts(names, ', '))}</title>`,
     `<desc>${escaped(PATTERN.svg)}</desc>`,
     ...heads.map(({ id, lines }) => `<g id="${id}">${lines.map(textTag).join('')}</g>`),
     ...panels.map(panelGroup),

@@ -4,6 +4,7 @@ import type { Point } from '../../engine';
 import { STROKE_STYLES } from '../panel/strokeStyles';
 import type { PlacedText, Stroke, StrokeKind } from '../panel/strokes';
 import { escaped, mm } from '../text/markup';
+import { isolated } from '../text/readingOrder';
 import { MM_PER_POINT, textWidth } from '../text/textWidth';
 import { isWritable } from '../text/writable';
 
@@ -51,5 +52,5 @@ export function textTag({ text, start, turnRad, sizePt, bold, onLine }: PlacedTe
   const weight = bold ? ' font-weight="bold"' : '';
   // A line under a text is covered by a rim of white around its letters.
   const rim = onLine ? ' stroke="#ffffff" stroke-width="0.8" paint-order="stroke"' : '';
-  return `<text transform="translate(${mm(start.x)} ${mm(start.y)})${turn}" font-family="Helvetica, Arial, sans-serif" font-size="${mm(sizePt * MM_PER_POINT)}"${weight}${fit}${rim}>${escaped(text)}</text>`;
+  return `<text transform="translate(${mm(start.x)} ${mm(start.y)})${turn}" font-family="Helvetica, Arial, sans-serif" font-size="${mm(sizePt * MM_PER_POINT)}"${weight}${fit}${rim}>${escaped(isolated(text))}</text>`;
 }

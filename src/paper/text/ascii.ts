@@ -37,13 +37,13 @@ export function ascii(text: string): string {
 }
 
 /**
- * A name on one line in the characters from blank to tilde, with its marks: letters with marks, and marks, are written by their
+ * A name on one line in the characters from blank to tilde, with its marks: letters with marks, marks and joiners are written by their
  * numbers as DXF has them, Zo\U+00EB, so that a reader shows the name as it is. The rest is as {@link ascii} has it.
  */
 export const asciiName = (name: string): string =>
   name
     .normalize('NFC')
-    .split(/(\p{M}|(?![ -~])\p{Script=Latin})/u)
+    .split(/(\p{M}|[\u200c\u200d]|(?![ -~])\p{Script=Latin})/u)
     .map((part, i) => (i % 2 === 1 ? [...numbers(part)].join('') : spelledKeepingBlanks(part)))
     .join('')
     .replace(/ {2,}/g, ' ')

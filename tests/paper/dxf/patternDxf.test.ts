@@ -6,6 +6,7 @@ import type { Piece } from '../../../src/engine';
 import { type PlanInput, patternDxf } from '../../../src/paper';
 import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/auditDxf';
 import { DEMO_SHEET, demoPattern } from '../demoPattern';
+import { NAMES } from '../glyphs/names';
 
 const style = DEMO_SHEET.style;
 const onFold = {
@@ -123,6 +124,29 @@ describe('the DXF pattern', () => {
       'Client: Olga Shchukina, \\U+0141\\U+0119cka \\U+1EB8\\U+0300r\\U+1ECD\\U+0301, Athina \\U+738B\\U+82B3 0 ENDSEC',
     );
     expect(text.split('\r\n').every((line) => line.length <= 255)).toBe(true);
+  });
+
+  it('tells every name in 14 scripts again, Cyrillic and Greek in Latin letters', () => {
+    const [, input] = INPUTS[0] as (typeof INPUTS)[number];
+    const written = NAMES.map((name) => {
+      const texts = textsOf(read(patternDxf({ ...input, client: { ...input.client, name } })).entities);
+      const client = texts.find((each) => each.startsWith('Client: ')) ?? '';
+      return client
+        .replace('Client: ', '')
+        .replace(/\\U\+([0-9A-F]{4})/g, (_, number: string) =>
+          String.fromCharCode(Number.parseInt(number, 16)),
+        );
+    });
+    const spelled = /^\p{Script=Cyrillic}|^\p{Script=Greek}/u;
+    expect(written.filter((_, i) => spelled.test(NAMES[i] ?? ''))).toEqual([
+      'Athina Psarrou',
+      'Eleni Zachariou',
+      'Olga Shchukina',
+      'Izhakevich Galina',
+      'Djurdja Dzamic',
+    ]);
+    for (const [i, name] of NAMES.entries())
+      if (!spelled.test(name)) expect(written[i]).toBe(name.normalize('NFC'));
   });
 
   it('carries drill marks on layer 13', () => {

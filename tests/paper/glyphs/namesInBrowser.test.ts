@@ -2,10 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../../src/cli/output/fontFiles';
+import { draftingSheetHtml, patternSvg } from '../../../src/paper';
 import { type Glyphs, glyphsFor } from '../../../src/paper/glyphs/glyphs';
 import { pdfFile } from '../../../src/paper/pdf/file/pdfFile';
+import { textTag } from '../../../src/paper/svg/svgTags';
 import { withBrowser } from '../../browser/session';
-import { WITH_FACE } from '../demoPattern';
+import { demoPattern, WITH_FACE } from '../demoPattern';
 import { rasteredPdf } from '../rasteredPage';
 import { NAMES } from './names';
 
@@ -119,6 +121,62 @@ describe('names in 14 scripts', () => {
       // Another name does not lie like it.
       for (const [j, other] of onScreen.entries())
         if (j !== i) expect(likeness(paper, other), name).toBeLessThan(0.6);
+    }
+  });
+
+  it('lie on drawings each in its own direction, left of what is written after them', async () => {
+    const { context } = await visit('cut');
+    const page = await context.newPage();
+    const after = '2.5 ball';
+    const tags = NAMES.map((name, i) =>
+      textTag({
+        ...{ text: `Front 1 · ${name} · ${after}`, sizePt: 11, bold: false },
+        ...{ start: { x: 0, y: 8 * (i + 1) }, turnRad: 0 },
+      }),
+    );
+    await page.setContent(`<svg viewBox="0 0 200 250" width="1000">${tags.join('')}</svg>`);
+    const drawn = await page.evaluate(() =>
+      [...document.querySelectorAll('text')].map((each) => {
+        const text = each.textContent ?? '';
+        const seen = [...text.matchAll(/[^ \u2066-\u2069·]/gu)].map(({ index }) => {
+          const { x, width } = each.getExtentOfChar(index);
+          return { index, left: x, right: x + width };
+        });
+        return { text, seen };
+      }),
+    );
+    for (const [i, { text, seen }] of drawn.entries()) {
+      expect(text.replace(/[\u2066-\u2069]/gu, '')).toBe(`Front 1 · ${NAMES[i]} · ${after}`);
+      const from = text.indexOf(after);
+      const before = seen.filter(({ index }) => index < from).map(({ right }) => right);
+      const behind = seen.filter(({ index }) => index >= from).map(({ left }) => left);
+      expect(Math.max(...before), text).toBeLessThanOrEqual(Math.min(...behind) + 0.01);
+    }
+    // What is read from right to left begins at the right.
+    const lefts = (wanted: string) => drawn.find(({ text }) => text.includes(wanted))?.seen ?? [];
+    const hebrew = lefts('מרים 38/40').filter(({ index }) => 'מרים'.includes(drawn[17]?.text[index] ?? ' '));
+    expect(hebrew.length).toBe(4);
+    for (const [i, each] of hebrew.entries())
+      if (i > 0) expect(each.left).toBeLessThan(hebrew[i - 1]?.left ?? 0);
+    const figures = lefts('מרים 38/40').filter(({ index }) =>
+      '38/40'.includes(drawn[17]?.text[index] ?? ' '),
+    );
+    expect(Math.max(...figures.slice(0, 5).map(({ right }) => right))).toBeLessThan(hebrew[3]?.left ?? 0);
+  });
+
+  it('stand on drawings and drafting sheets as they were typed', () => {
+    const input = demoPattern();
+    for (const name of NAMES) {
+      const own = { ...input, client: { ...input.client, name } };
+      const [svg, html] = [patternSvg(own), draftingSheetHtml(own)].map((text) =>
+        text.replace(/[\u2066-\u2069]/gu, ''),
+      );
+      expect(svg).toContain(`<title>${name}, `);
+      expect(
+        svg?.match(/<text [^>]*>[^<]*/g)?.filter((each) => each.endsWith(`>${name}`)).length,
+      ).toBeGreaterThan(3);
+      expect(html).toContain(`<h1><bdi>${name}</bdi></h1>`);
+      expect(html).toMatch(new RegExp(`<title>[^<]*, ${name}, `));
     }
   });
 });
