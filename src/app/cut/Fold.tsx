@@ -2,6 +2,12 @@
 
 import type { ReactNode } from 'react';
 
+/** Brings what was just unfolded by a press on its title into view. */
+function showUnfolded(details: HTMLDetailsElement): void {
+  if (details.open && details.contains(document.activeElement))
+    details.scrollIntoView?.({ block: 'nearest' });
+}
+
 interface FoldProps {
   readonly title: string;
   readonly className: string;
@@ -13,7 +19,7 @@ interface FoldProps {
 export function Fold({ title, className, isOpen = false, children }: FoldProps) {
   return (
     <section className={`card fold ${className}`} aria-label={title}>
-      <details open={isOpen}>
+      <details open={isOpen} onToggle={({ currentTarget }) => showUnfolded(currentTarget)}>
         <summary>
           <h2>{title}</h2>
         </summary>

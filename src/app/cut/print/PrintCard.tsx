@@ -34,6 +34,7 @@ export function PrintCard({ children, choices, printing, refusal, isPrintable, o
   const { client } = useOpen();
   const letters = useUnwritable(client.name, openDraftOf(client).name);
   const { progress, failure, made, cancel } = printing;
+  const print = client.prints.at(-1);
   return (
     <section className="card paper-card" aria-label={CUT.print.title}>
       <h2>{CUT.print.title}</h2>
@@ -72,6 +73,12 @@ export function PrintCard({ children, choices, printing, refusal, isPrintable, o
       <p className="hint" role="status">
         {made ? CUT.print.made : ''}
       </p>
+      {made && print ? (
+        <p className="hint">
+          {CUT.print.kept({ mockup: print.mockup })}{' '}
+          {print.mockup === null ? null : <a href="#fit">{CUT.print.toFittings}</a>}
+        </p>
+      ) : null}
       {made ? <ShareButton file={made} /> : null}
       {/* Measurements that are not filled in yet are not shown as a fault. */}
       <p className={!failure && refusal === 'measure' ? 'hint' : 'said'} aria-live="polite">

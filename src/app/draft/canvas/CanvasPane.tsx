@@ -204,7 +204,6 @@ export function CanvasPane(props: CanvasPaneProps) {
                 value: (handle) => handleValue(handle, client.unit),
               }}
             />
-            {unaltered ? <UnalteredLegend /> : null}
             <Ledger
               layout={layout}
               view={shown.view}
@@ -218,6 +217,7 @@ export function CanvasPane(props: CanvasPaneProps) {
         ) : null}
       </div>
       {worn}
+      {unaltered && layout ? <UnalteredLegend /> : null}
     </div>
   );
 }

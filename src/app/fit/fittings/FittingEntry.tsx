@@ -42,12 +42,14 @@ export function FittingEntry(props: FittingEntryProps) {
     <section className="fitting" aria-label={FITTINGS.day({ day })}>
       <header>
         <h4>{FITTINGS.day({ day })}</h4>
-        <Checkbox
-          on={fitting.on}
-          onSet={(on) => onChange({ code: 'fittingSwitched', on }, (all) => setFitting(all, index, { on }))}
-        >
-          {FITTINGS.inForce}
-        </Checkbox>
+        {fitting.alterations.length > 0 ? (
+          <Checkbox
+            on={fitting.on}
+            onSet={(on) => onChange({ code: 'fittingSwitched', on }, (all) => setFitting(all, index, { on }))}
+          >
+            {FITTINGS.inForce}
+          </Checkbox>
+        ) : null}
       </header>
       <ul className="alterations">
         {fitting.alterations.map((alteration, i) => (

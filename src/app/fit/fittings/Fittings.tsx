@@ -75,9 +75,15 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
     <section className="fittings" aria-labelledby="fittings-title">
       <h3 id="fittings-title">{FITTINGS.title}</h3>
       <p className="hint">{FITTINGS.intro}</p>
-      <p>
+      <p className="fitting-begins">
         <button type="button" onClick={goToMockup}>
           {FITTINGS.printMockup}
+        </button>
+        <button
+          type="button"
+          onClick={() => edit({ code: 'fittingAdded' }, (all) => addFitting(all, today()))}
+        >
+          {FITTINGS.newFitting}
         </button>
       </p>
       {fittings.length === 0 ? (
@@ -140,12 +146,6 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
                 {FITTINGS.kinds[kind]}
               </button>
             ))}
-            <button
-              type="button"
-              onClick={() => edit({ code: 'fittingAdded' }, (all) => addFitting(all, today()))}
-            >
-              {FITTINGS.newFitting}
-            </button>
           </p>
         </div>
       ) : null}

@@ -1,4 +1,4 @@
-import { screen, within } from '@testing-library/react';
+import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import Fittings from '../../../../src/app/fit/fittings/Fittings';
 import { pulledAlteration } from '../../../../src/app/fit/fittings/pressedSeam';
@@ -52,6 +52,25 @@ describe('Fittings', () => {
     store.getState().undo();
     store.getState().undo();
     expect(fittings()[0]?.alterations[0]?.on).toBe(true);
+  });
+
+  it('keep what was typed when another step is gone on to', async () => {
+    const { user, client, changes, store } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('Seam or dart'));
+    await user.clear(field(/^On each edge/));
+    await user.type(field(/^On each edge/), '1/4');
+    act(() => {
+      window.dispatchEvent(new HashChangeEvent('hashchange'));
+    });
+    expect(client().drafts[0]?.fittings[0]?.alterations).toHaveLength(1);
+    expect(changes()).toEqual(['alteration of a seam']);
+    expect(store.getState().preview).toBeNull();
+    // A form in which nothing was typed leaves nothing.
+    await user.click(press('Seam or dart'));
+    act(() => {
+      window.dispatchEvent(new HashChangeEvent('hashchange'));
+    });
+    expect(changes()).toHaveLength(1);
   });
 
   it('say at its place what cannot be read, and make nothing of it', async () => {

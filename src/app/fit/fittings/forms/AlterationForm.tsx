@@ -37,6 +37,7 @@ export function AlterationForm(props: AlterationFormProps) {
   const [isAsked, setAsked] = useState(false);
   const show = useStore((state) => state.show);
   const drop = useStore((state) => state.drop);
+  const keep = useStore((state) => state.keep);
   const wanting = wantingOf(alteration, draft);
   // What is begun with amounts, as by what was seen, is shown at once; a form that is left shows nothing any more.
   // biome-ignore lint/correctness/useExhaustiveDependencies: on the form's opening and closing only
@@ -44,6 +45,17 @@ export function AlterationForm(props: AlterationFormProps) {
     if (!wantingOf(start, draft)) show((book) => withIt(book, start));
     return drop;
   }, []);
+  const { kind } = alteration;
+  // Going on to another step keeps what was typed, as closing the page does.
+  useEffect(() => {
+    const leave = (): void => {
+      keep({ code: isKept ? 'alterationSet' : 'alterationAdded', kind });
+      onCancel();
+    };
+    // The step itself hears of it after this, and takes the form away.
+    window.addEventListener('hashchange', leave, { capture: true });
+    return () => window.removeEventListener('hashchange', leave, { capture: true });
+  }, [kind, isKept, keep, onCancel]);
   const seam = alteration.kind === 'seam' ? alteration.seam : null;
   useEffect(() => {
     onSeam(seam);

@@ -24,7 +24,9 @@ export const CLIENT_BOOK = catalogue({
     title: ({ client }: { client: string }) => `Fittings and prints of ${client}`,
     fittings: 'Fittings',
     fitting: ({ day, draft, alterations }: { day: string; draft: string; alterations: number }) =>
-      `${day}: ${draft}, ${plural(alterations, { one: 'one alteration', other: `${alterations} alterations` })}`,
+      alterations === 0
+        ? `${day}: ${draft}, no alterations`
+        : `${day}: ${draft}, ${plural(alterations, { one: 'one alteration', other: `${alterations} alterations` })}`,
     notMade: ({ what }: { what: string }) => `${what} (switched off)`,
     prints: 'What was printed',
   },

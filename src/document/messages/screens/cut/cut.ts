@@ -129,6 +129,12 @@ export const CUT = catalogue({
       projector: 'Download for the projector',
     },
     made: 'The PDF is made and given to the browser to download.',
+    /** Of the print just made; `mockup` is its number, null for a pattern. */
+    kept: ({ mockup }: { mockup: number | null }) =>
+      mockup === null
+        ? 'What it was drafted from is kept under “What was printed”.'
+        : `It is mock-up ${mockup}, kept under “What was printed”. What is pinned and marked on it goes into the draft at Fit.`,
+    toFittings: 'Bring in a fitting',
     share: 'Share the PDF',
     notShared: 'The device did not take the PDF. It lies among your downloads.',
     pagesDrawn: 'Pages drawn',
