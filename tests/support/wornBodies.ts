@@ -53,5 +53,5 @@ export function wear(
   const draped = toEnd(
     draping(drafted.pieces, body, constructionOf(drafted, style), { width: 12, ...choice }),
   );
-  return { draped, figures: figuresOf(draped, fieldsOf(draped), body, drafted.levels) };
+  return { draped, figures: figuresOf(draped, fieldsOf(draped), body, drafted) };
 }

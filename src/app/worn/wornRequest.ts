@@ -24,7 +24,7 @@ export const toBeSewn = (draft: Draft): Draft => ({
   ...draft,
   blocks: null,
   nodes: [],
-  proof: { ledger: [], seams: [], closedDarts: [], edges: [] },
+  proof: { ledger: draft.proof.ledger, seams: [], closedDarts: [], edges: [] },
   ...(draft.halves
     ? { halves: { left: toBeSewn(draft.halves.left), right: toBeSewn(draft.halves.right) } }
     : {}),

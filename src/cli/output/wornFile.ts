@@ -97,9 +97,20 @@ function scoresOf({ notJudged, halves }: WornGarment) {
   return first?.[0] === null ? (first[1] ?? {}) : Object.fromEntries(scores);
 }
 
-const scoresFrom = ({ standOff, stretch, gape, rise, apex, tapeShare, score, ...parts }: FitFigures) => ({
+const scoresFrom = ({
+  standOff,
+  stretch,
+  girth,
+  gape,
+  rise,
+  apex,
+  tapeShare,
+  score,
+  ...parts
+}: FitFigures) => ({
   standOff: rounded(standOff),
   stretch: rounded(stretch),
+  girth: rounded(girth),
   gape: rounded(gape),
   rise: rounded(rise),
   apex: apex === null ? null : rounded(apex),

@@ -119,7 +119,7 @@ function* wornHalf(
   };
   const draped = yield* draping(drafted.pieces, body, construction, { width, from });
   const fields = fieldsOf(draped);
-  const figures = draped.rest.atRest ? figuresOf(draped, fields, body, levels) : null;
+  const figures = draped.rest.atRest ? figuresOf(draped, fields, body, drafted) : null;
   return { side, body, draped, fields, levels, figures };
 }
 

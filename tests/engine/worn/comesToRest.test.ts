@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
-import { draftWhole, type Measurements, type Style, UNMEASURED } from '../../../src/engine';
+import { draftWhole, type FitFigures, type Measurements, type Style, UNMEASURED } from '../../../src/engine';
 import { sewGarment, sewing } from '../../../src/engine/worn/sewGarment';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
@@ -39,6 +39,16 @@ describe('coming to rest', () => {
         expect(farthest(other.places, usual.places)).toBeLessThan(0.5);
       }
     }
+  });
+
+  it('stands off on a mesh of 12 mm as on one of 4.5 mm, within 0.2 mm', () => {
+    const [woman = MEAN_BODY] = drawBodies(1, 1988);
+    const [coarse, fine] = [12, 4.5].map(
+      (width) => wear(woman, styleNamed('default'), bodyFor(woman), { width }).figures,
+    ) as [FitFigures, FitFigures];
+    expect(Math.abs(coarse.standOff - fine.standOff)).toBeLessThan(0.2);
+    expect(Math.abs(coarse.stretch - fine.stretch)).toBeLessThan(0.05);
+    expect(Math.abs(coarse.score - fine.score)).toBeLessThan(0.1);
   });
 
   it('is the same to the bit each time', () => {

@@ -1,5 +1,7 @@
 // The fit in figures: by region, by edge and by mark, and one number to compare drafts by.
 
+import type { LedgerRow } from '../../checks/ledger';
+import type { Draft } from '../../draft/draft';
 import type { Point } from '../../geometry/point';
 import type { LevelName } from '../../terms/names';
 import type { WornBody } from '../body/wornBody';
@@ -53,35 +55,42 @@ export interface FitFigures {
   readonly apex: number | null;
   /** What the waist tape holds in all, as a part of what presses on the body, no unit: friction could hold little. */
   readonly tapeShare: number;
+  /** How far the closed girths as cut are from what was asked for, root of the mean square of the levels inside the garment, %. */
+  readonly girth: number;
   readonly score: number;
 }
+
+/** What is read of a draft: heights of its levels on paper, mm, and its girths as cut and as asked for. */
+type Drafted = Pick<Draft, 'levels'> & { readonly proof: Pick<Draft['proof'], 'ledger'> };
 
 /** A region smaller than this has no figure of its own, mm². */
 const LEAST_AREA = 1500;
 
 /**
- * √(standOff² + (5·stretch)² + (gape/2)² + (rise/2)² + (apex/4)²), lower is better. It only compares drafts of equal closed girths:
- * as a garment grows it stands off more and pulls less, and 1 % of stretch weighs as 5 mm of stand-off. The weights are ours.
+ * √(standOff² + (5·stretch)² + (5·girth)² + (gape/2)² + (rise/2)² + (apex/4)²), lower is better. Girth is in it because a garment
+ * that reduces pulls and slides by design: a larger one does so less, and is not the garment that was asked for. 1 % of girth weighs
+ * as 1 % of stretch, both as 5 mm of stand-off. The weights are ours.
  */
 const scoreOf = ({
   standOff,
   stretch,
+  girth,
   gape,
   rise,
   apex,
-}: Pick<FitFigures, 'standOff' | 'stretch' | 'gape' | 'rise' | 'apex'>): number =>
-  Math.hypot(standOff, 5 * stretch, gape / 2, rise / 2, (apex ?? 0) / 4);
+}: Pick<FitFigures, 'standOff' | 'stretch' | 'girth' | 'gape' | 'rise' | 'apex'>): number =>
+  Math.hypot(standOff, 5 * stretch, 5 * girth, gape / 2, rise / 2, (apex ?? 0) / 4);
 
 /**
  * The figures of a garment at rest.
  *
- * @param levels heights of the draft's levels on paper, mm below the shoulder level
+ * @param drafted what was asked for is the girth of `body` and what this draft adds to that of its own
  */
 export function figuresOf(
   draped: Draped,
   fields: Fields,
   body: WornBody,
-  levels: readonly { readonly name: LevelName; readonly y: number }[],
+  { levels, proof }: Drafted,
 ): FitFigures {
   const { regions, whole } = regionSums(draped, fields, body);
   const { mesh, places } = draped;
@@ -103,6 +112,7 @@ export function figuresOf(
   const total = {
     standOff: Math.sqrt(whole.off / whole.area),
     stretch: Math.sqrt(whole.stretch / whole.area),
+    girth: rootMeanSquare(girthsOff(body, proof.ledger)),
     gape: rootMeanSquare(gapes.map(({ off }) => off)),
     rise: rootMeanSquare(marks.map(({ rise }) => rise)),
     apex: misses.length > 0 ? Math.min(...misses) : null,
@@ -130,6 +140,15 @@ export function figuresOf(
   };
 }
 
+/** How much larger (+) or smaller (−) than asked for the closed girth as cut is at each level inside the garment, %. */
+const girthsOff = (body: WornBody, ledger: readonly LedgerRow[]): number[] =>
+  ledger.flatMap(({ level, bodyGirth, targetGirth, sewnGirth }) => {
+    const own = body.levels.find(({ name }) => name === level)?.girth;
+    if (own === undefined || sewnGirth === null) return [];
+    const asked = own + targetGirth - bodyGirth;
+    return [100 * (sewnGirth / asked - 1)];
+  });
+
 const rootMeanSquare = (values: readonly number[]): number =>
   values.length === 0 ? 0 : Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
 
@@ -150,7 +169,10 @@ interface Most {
   readonly at: Point;
 }
 
-/** Sums over triangles, in each region and over all. */
+/**
+ * Sums over triangles, in each region and over all. Squares of the stand-off are those of the corners: the square of their mean
+ * would leave out how it changes within a triangle, which is more the wider the mesh is.
+ */
 function regionSums(
   { garment, mesh, places }: Draped,
   { standOff, contact, warp, weft }: Fields,
@@ -170,7 +192,7 @@ function regionSums(
   const cells = BANDS.flatMap((band) => PARTS.map((part) => ({ band, part, sums: empty() })));
   const { vertices, areas } = garment.membrane;
   for (let t = 0; t < areas.length; t += 1) {
-    let [x, y, z, off, push] = [0, 0, 0, 0, 0];
+    let [x, y, z, off, square, push] = [0, 0, 0, 0, 0, 0];
     const at = { x: 0, y: 0 };
     for (let k = 0; k < 3; k += 1) {
       const i = vertices[3 * t + k]!;
@@ -181,19 +203,20 @@ function regionSums(
       y += places[3 * i + 1]! / 3;
       z += places[3 * i + 2]! / 3;
       off += standOff[i]! / 3;
+      square += Math.max(0, standOff[i]!) ** 2 / 3;
       push += contact[i]! / 3;
     }
     const [band, part] = [bandAt(z, body.levels), partAt(x, y)];
-    const square = 1e4 * (Math.max(0, warp[t]!) ** 2 + Math.max(0, weft[t]!) ** 2);
+    const stretched = 1e4 * (Math.max(0, warp[t]!) ** 2 + Math.max(0, weft[t]!) ** 2);
     for (const sums of [whole, cells.find((cell) => cell.band === band && cell.part === part)?.sums]) {
       if (!sums) continue;
       sums.area += areas[t]!;
-      sums.off += areas[t]! * Math.max(0, off) ** 2;
-      sums.stretch += areas[t]! * square;
+      sums.off += areas[t]! * square;
+      sums.stretch += areas[t]! * stretched;
       sums.contact += areas[t]! * push;
       sums.push += (areas[t]! * push) / KPA;
       if (off > sums.farthest.amount) sums.farthest = { amount: off, at };
-      if (square > sums.tightest.amount) sums.tightest = { amount: square, at };
+      if (stretched > sums.tightest.amount) sums.tightest = { amount: stretched, at };
     }
   }
   const regions = cells
