@@ -1,8 +1,16 @@
 // How drafts fit as worn, and how surely they come to rest: `npm run bench -- worn`, with a number
-// behind it for more women. Each style is drafted as it is, and as before two of the rules of drafting.
+// behind it for more women. Each style is drafted as it is, and as before two of the rules of drafting; each garment is started
+// from other places, meshed more finely, cut too small and too large, drafted with unlike sides and with darts.
 
 import { NAMED_STYLES } from '../../src/document';
-import { draft, type Measurements, type Style } from '../../src/engine';
+import {
+  type BodySides,
+  draft,
+  draftWhole,
+  type Measurements,
+  type Style,
+  sewGarment,
+} from '../../src/engine';
 import type { WornBody } from '../../src/engine/worn/body/wornBody';
 import type { FitFigures } from '../../src/engine/worn/measure/figures';
 import { drawBodies } from '../support/drawBodies';
@@ -13,8 +21,10 @@ const WOMEN = 6;
 const SEED = 1988;
 /** How far apart two starts of one garment may come to rest, mm. */
 const STARTS = [{ up: 20 }, { up: -20 }, { off: 15 }];
-/** Women whose garments are also started otherwise and meshed finely. */
-const LOOKED_AT_CLOSELY = 2;
+/** Women whose garments are also meshed finely. */
+const MESHED_FINELY = 2;
+/** A body that differs left to right. */
+const SIDES: BodySides = { leftShare: { waist: 0.52, hip: 0.51 }, rightLower: {} };
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / (values.length || 1);
@@ -50,7 +60,10 @@ export function benchWorn(say: (line: string) => unknown, count = WOMEN): void {
     say(
       `${name}, spring by weight: ${summary(wornBy(women, ({ measurements }) => springByWeight(style, measurements)))}`,
     );
-    closely(name, style, worn.slice(0, LOOKED_AT_CLOSELY), say);
+    closely(name, style, worn, say);
+    say(
+      `${name}, sides unlike: ${sewnAnew(women, style, SIDES)}; with darts: ${sewnAnew(women, withDarts(style))}`,
+    );
   }
 }
 
@@ -76,7 +89,7 @@ function summary(worn: readonly Wearing[]): string {
   const factors = worn.map(({ draped }) => draped.rest.factors);
   return (
     `off ${of((f) => f.standOff)} (under the bust in front ${of((f) => standOff(f, 'bustToUnderBust', 'front'))}), ` +
-    `stretch ${of((f) => f.stretch)}, gape ${of((f) => f.gape)} (hem in front ${of((f) => gapeOf(f, 'hem', 'front'))}), ` +
+    `stretch ${of((f) => f.stretch)}, girth ${of((f) => f.girth)}, gape ${of((f) => f.gape)} (hem in front ${of((f) => gapeOf(f, 'hem', 'front'))}), ` +
     `rise ${of((f) => f.rise)}, bust point ${of((f) => f.apex ?? 0)}, J ${of((f) => f.score)}; ` +
     `at rest ${worn.filter(({ draped }) => draped.rest.atRest).length} of ${worn.length}, factors at most ${Math.max(...factors)}`
   );
@@ -87,17 +100,55 @@ const gapeOf = ({ edges }: FitFigures, edge: string, part: string): number =>
 
 function closely(name: string, style: Style, worn: readonly Wearing[], say: (line: string) => unknown): void {
   const apart: number[] = [];
+  const factors: number[] = [];
   const finer: number[] = [];
   const worse: number[] = [];
   for (const { measurements, body, draped, figures } of worn) {
-    for (const start of STARTS)
-      apart.push(farthest(wear(measurements, style, body, { start }).draped.places, draped.places));
-    finer.push(Math.abs(wear(measurements, style, body, { width: 4.5 }).figures.standOff - figures.standOff));
+    for (const start of STARTS) {
+      const other = wear(measurements, style, body, { start }).draped;
+      apart.push(other.rest.atRest ? farthest(other.places, draped.places) : Number.POSITIVE_INFINITY);
+      factors.push(other.rest.factors);
+    }
+    if (finer.length < MESHED_FINELY) {
+      const fine = wear(measurements, style, body, { width: 4.5 }).figures;
+      finer.push(Math.abs(fine.standOff - figures.standOff));
+    }
     for (const part of [0.96, 1.04])
       worse.push(wear(scaled(measurements, part), style, body).figures.score - figures.score);
   }
   say(
-    `${name}: starts come to rest within ${Math.max(...apart).toFixed(2)} mm; stand-off at 4.5 mm differs by ${Math.max(...finer).toFixed(2)} mm; ` +
+    `${name}: starts come to rest within ${Math.max(...apart).toFixed(3)} mm, factors at most ${Math.max(...factors)}; ` +
+      `stand-off at 4.5 mm differs by ${Math.max(...finer).toFixed(3)} mm; ` +
       `4 % smaller or larger adds at least ${Math.min(...worse).toFixed(2)} to J`,
   );
+}
+
+/** How many of a style's garments come to rest, and the most factors that a half took. */
+function sewnAnew(women: readonly Woman[], style: Style, sides: BodySides | null = null): string {
+  const sewn = women
+    .map(({ measurements }) => ({ measurements, drafted: draftWhole(measurements, style, sides) }))
+    .filter(({ drafted }) => drafted.issues.every(({ severity }) => severity !== 'error'))
+    .map(({ measurements, drafted }) => sewGarment(drafted, measurements, style, sides));
+  const factors = sewn.flatMap(({ halves }) => halves.map(({ draped }) => draped.rest.factors));
+  const atRest = sewn.filter(({ notJudged }) => notJudged === null).length;
+  return `at rest ${atRest} of ${sewn.length}, factors at most ${Math.max(0, ...factors)}`;
+}
+
+/** The outermost wedge of the front as a dart open at the hem, that of the back as a dart within its panel. */
+function withDarts(style: Style): Style {
+  const [front, back] = (['front', 'back'] as const).map((block) =>
+    style.wedges
+      .filter((wedge) => wedge.kind === 'through' && wedge.block === block && wedge.station !== -1)
+      .at(-1),
+  );
+  const upper = { from: 'waist', below: -60 } as const;
+  return {
+    ...style,
+    wedges: style.wedges.map((wedge) => {
+      if (wedge.kind !== 'through') return wedge;
+      if (wedge === front) return { ...wedge, kind: 'openAtHem', upper };
+      if (wedge === back) return { ...wedge, kind: 'closed', upper, lower: { from: 'waist', below: 50 } };
+      return wedge;
+    }),
+  };
 }

@@ -73,7 +73,13 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
       <div className="worn-layout">
         {views.length > 0 && (
           <>
-            <WornBar shading={shading} onShading={setShading} onCamera={setCamera} onSave={save} />
+            <WornBar
+              shading={shading}
+              onShading={setShading}
+              camera={camera}
+              onCamera={setCamera}
+              onSave={save}
+            />
             <div className="worn-seen-part">
               <div className="worn-stage">
                 {views.map((view) => (

@@ -1,17 +1,18 @@
 // What is done with the picture: from where it is seen, how near, what its colours tell, and saving it.
 
 import { WORN } from '../../document';
-import { type Camera, FRONT, KEY_ZOOM, moved, VIEWS } from './view/camera';
+import { type Camera, FRONT, isSeenFrom, KEY_ZOOM, moved, VIEWS } from './view/camera';
 import { SHADINGS, type Shading } from './view/shades';
 
 interface WornBarProps {
   readonly shading: Shading;
   readonly onShading: (shading: Shading) => void;
+  readonly camera: Camera;
   readonly onCamera: (change: (last: Camera) => Camera) => void;
   readonly onSave: () => void;
 }
 
-export function WornBar({ shading, onShading, onCamera, onSave }: WornBarProps) {
+export function WornBar({ shading, onShading, camera, onCamera, onSave }: WornBarProps) {
   const zoom = (by: number) => () => onCamera((last) => moved(last, { zoom: by }));
   return (
     <div className="worn-bar">
@@ -21,6 +22,7 @@ export function WornBar({ shading, onShading, onCamera, onSave }: WornBarProps) 
           <button
             key={view}
             type="button"
+            aria-pressed={isSeenFrom(camera, view)}
             onClick={() => onCamera((last) => ({ ...last, turn: VIEWS[view], tilt: FRONT.tilt }))}
           >
             {WORN.views[view]}

@@ -3,6 +3,9 @@
 import { WORN } from '../../document';
 import { SCALES, type Shading } from './view/shades';
 
+/** Room for the unit beside the bands. */
+const UNIT_ROOM = 26;
+
 interface WornLegendProps {
   readonly shading: Shading;
   /** Without the sentence, which then only names the picture. */
@@ -15,7 +18,7 @@ export function WornLegend({ shading, brief = false }: WornLegendProps) {
   const percent = (part: number): number => Math.round(255 * part);
   return (
     <figure className="worn-legend">
-      <svg viewBox={`0 0 ${colours.length * 40} 30`} role="img" aria-label={WORN.legend[shading]}>
+      <svg viewBox={`0 0 ${colours.length * 40 + UNIT_ROOM} 30`} role="img" aria-label={WORN.legend[shading]}>
         {colours.map((colour, i) => (
           <rect
             key={limits[i]}
@@ -34,6 +37,9 @@ export function WornLegend({ shading, brief = false }: WornLegendProps) {
             </text>
           </g>
         ))}
+        <text className="worn-unit" x={colours.length * 40 + 5} y={11}>
+          {WORN.legend.unit[shading]}
+        </text>
       </svg>
       {brief ? null : <figcaption className="hint">{WORN.legend[shading]}</figcaption>}
     </figure>

@@ -11,6 +11,7 @@ import {
   VIEWS,
 } from '../../../src/app/worn/view/camera';
 import { bandPlace, SCALES } from '../../../src/app/worn/view/shades';
+import { finer } from '../../../src/app/worn/view/smoothed';
 import { buffersOf, wornResult } from '../../../src/app/worn/view/wornPicture';
 import { toBeSewn } from '../../../src/app/worn/wornRequest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
@@ -42,6 +43,62 @@ describe('a sewn garment as a picture', () => {
     expect(strokes.length).toBeGreaterThan(8);
     for (let i = 0; i < strokes.length; i += 2)
       expect((strokes[i]?.[0] ?? 0) * (strokes[i + 1]?.[0] ?? 0)).toBeLessThan(0);
+  });
+
+  it('has its eyelets evenly apart', () => {
+    const left = triples(picture.eyelets).filter(([x]) => x > 0);
+    const steps = left
+      .slice(1)
+      .map((place, i) => Math.hypot(...place.map((value, j) => value - (left[i]?.[j] ?? 0))));
+    expect(steps.length).toBeGreaterThan(3);
+    expect(Math.max(...steps) - Math.min(...steps)).toBeLessThan(0.5);
+  });
+
+  it('lays a channel over every bone, and beside an open edge only on the cloth', () => {
+    const { channels, bones, stitches } = picture;
+    expect(stitches).toHaveLength(2 * bones.length);
+    const middles = new Set(triples(bones).map(String));
+    for (const [i, v] of channels.of.entries())
+      if (i % 3 === 1) {
+        const place = [...picture.places.subarray(3 * v, 3 * v + 3)];
+        const away = place.map((value, j) => value - (channels.places[3 * i + j] ?? 0));
+        expect(middles.has(String(place))).toBe(true);
+        expect(Math.hypot(...away)).toBeLessThan(4.6);
+      }
+    const gap = style.closure.lacingGap / 2;
+    const behind = triples(channels.places).filter(([x, y]) => y < 0 && Math.abs(x) < gap + 8);
+    expect(behind.length).toBeGreaterThan(10);
+    for (const [x] of behind) expect(Math.abs(x)).toBeGreaterThan(gap - 0.1);
+  });
+
+  it('is bent between its vertices: the middles of a tube’s edges lie on the tube', () => {
+    const [sides, radius] = [12, 100];
+    const place = (k: number, z: number): number[] => {
+      const t = (2 * Math.PI * k) / sides;
+      return [radius * Math.sin(t), radius * Math.cos(t), z];
+    };
+    const rows = [0, 40, 80].flatMap((z) => Array.from({ length: sides }, (_, k) => place(k, z)));
+    const triangles = [0, 1].flatMap((row) =>
+      Array.from({ length: sides }, (_, k) => {
+        const [a, b] = [row * sides + k, row * sides + ((k + 1) % sides)];
+        return [a, a + sides, b, b, a + sides, b + sides];
+      }).flat(),
+    );
+    const height = Float32Array.from(rows, ([, , z = 0]) => z);
+    const {
+      places,
+      values,
+      triangles: parted,
+    } = finer(Float32Array.from(rows.flat()), Uint32Array.from(triangles), [height]);
+    expect(parted).toHaveLength(4 * triangles.length);
+    const sag = triples(places).map(([x, y]) => Math.abs(Math.hypot(x, y) - radius));
+    // The chord of a twelfth lies 3.4 mm inside.
+    expect(Math.max(...sag)).toBeLessThan(1);
+    expect(values[0]?.length).toBe(places.length / 3);
+    for (const [i, value] of (values[0] ?? []).entries()) {
+      const z = places[3 * i + 2] ?? 0;
+      if (z > 30 && z < 50) expect(Math.abs(value - z)).toBeLessThan(6);
+    }
   });
 
   it('gives the same without what is not sent to the worker', () => {

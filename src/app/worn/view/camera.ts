@@ -14,6 +14,15 @@ export interface Camera {
 export const FRONT: Camera = { turn: 0, tilt: 0.08, zoom: 1 };
 export const VIEWS = { front: 0, side: Math.PI / 2, back: Math.PI } as const;
 
+/** Turned from a view by less than this it still is that view, rad. */
+const STILL_SEEN = 0.26;
+
+/** Whether the camera looks from the front, the side or the back, or nearly so. */
+export function isSeenFrom({ turn }: Camera, view: keyof typeof VIEWS): boolean {
+  const away = (turn - VIEWS[view]) / (2 * Math.PI);
+  return Math.abs(away - Math.round(away)) * 2 * Math.PI < STILL_SEEN;
+}
+
 /** One press of a key or button that zooms. */
 export const KEY_ZOOM = 1.15;
 
@@ -36,6 +45,9 @@ export interface Frame {
   readonly half: number;
 }
 
+/** So much of the body is seen above the garment and below it, mm. */
+const ROUND_MM = 55;
+
 /**
  * What garments seen side by side need: from their top to their hem and from side to side, with some of the body round them.
  *
@@ -49,7 +61,7 @@ export function frameOf(pictures: readonly Pick<WornPicture, 'places'>[], aspect
       bottom = Math.min(bottom, places[i] as number);
       out = Math.max(out, Math.hypot(places[i - 2] as number, places[i - 1] as number));
     }
-  return { middle: (top + bottom) / 2, half: Math.max((top - bottom) / 2 + 30, (out + 15) / aspect) };
+  return { middle: (top + bottom) / 2, half: Math.max((top - bottom) / 2 + ROUND_MM, (out + 15) / aspect) };
 }
 
 /** Rows of the matrix that turns x, y, z in mm into right, up and towards the viewer, each −1 to 1 across the picture's height. */

@@ -16,6 +16,17 @@ export function normalsOf(places: Float32Array, triangles: Uint32Array): Float32
   return normals;
 }
 
+/** The same of length 1. */
+export function unitNormals(places: Float32Array, triangles: Uint32Array): Float32Array {
+  const normals = normalsOf(places, triangles);
+  for (let i = 0; i < normals.length; i += 3) {
+    const [x, y, z] = [normals[i], normals[i + 1], normals[i + 2]] as [number, number, number];
+    const size = Math.hypot(x, y, z) || 1;
+    normals.set([x / size, y / size, z / size], i);
+  }
+  return normals;
+}
+
 /** Six corners for each stroke: its end, the other end, and on which side of it the corner lies. */
 export function strokeCorners(strokes: Float32Array): {
   place: Float32Array;

@@ -2,7 +2,14 @@
 
 import { type Camera, type Frame, projection } from './camera';
 import { normalsOf, strokeCorners } from './corners';
-import { SOLID_FRAGMENT, SOLID_VERTEX, STROKE_FRAGMENT, STROKE_VERTEX } from './shaders';
+import {
+  EYELET_FRAGMENT,
+  EYELET_VERTEX,
+  SOLID_FRAGMENT,
+  SOLID_VERTEX,
+  STROKE_FRAGMENT,
+  STROKE_VERTEX,
+} from './shaders';
 import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, SCALES, type Shading, valuesOf } from './shades';
 import type { WornPicture } from './wornPicture';
 
@@ -20,16 +27,36 @@ interface DrawChoice {
 /** Draws into its canvas as large as that is. */
 export type Drawing = (choice: DrawChoice) => void;
 
-/** Cloth lies in front of the skin it presses into, and strokes in front of the cloth, mm. */
+/** Cloth lies in front of the skin it presses into, channels and then strokes in front of the cloth, mm. */
 const CLOTH_AHEAD_MM = 5;
+const CHANNELS_AHEAD_MM = 6.5;
 const STROKES_AHEAD_MM = 8;
 
-const STROKES = [
-  { of: 'bones', width: 4.5, colour: [0.36, 0.4, 0.46] },
-  { of: 'seams', width: 1.4, colour: [0.1, 0.13, 0.18] },
-  { of: 'lacing', width: 2, colour: [0.45, 0.1, 0.2] },
-  { of: 'eyelets', width: 6, colour: [0.1, 0.13, 0.18] },
-] as const;
+const INK = [0.1, 0.13, 0.18] as const;
+const CORD = [0.52, 0.12, 0.24] as const;
+
+interface Stroke {
+  readonly of: 'bones' | 'stitches' | 'seams' | 'edges' | 'lacing';
+  readonly colour: readonly [number, number, number];
+  readonly alpha: number;
+  /** Width in mm, but at least so many pixels of the page. */
+  readonly mm: number;
+  readonly px: number;
+}
+
+const STROKES: readonly Stroke[] = [
+  { of: 'stitches', colour: INK, alpha: 0.65, mm: 0.5, px: 1 },
+  { of: 'bones', colour: INK, alpha: 0.6, mm: 0.5, px: 1 },
+  { of: 'seams', colour: INK, alpha: 0.85, mm: 0.6, px: 1.3 },
+  { of: 'edges', colour: INK, alpha: 0.9, mm: 1.2, px: 1.8 },
+  { of: 'lacing', colour: INK, alpha: 0.85, mm: 2.8, px: 2.4 },
+  { of: 'lacing', colour: CORD, alpha: 1, mm: 1.8, px: 1.5 },
+];
+const EYELET = { mm: 6, px: 5, ring: [0.8, 0.77, 0.68], hole: INK } as const;
+
+/** The body is shown so far beyond the garment, and fades into the page over so much more, mm. */
+const BODY_BEYOND_MM = 8;
+const FADING_MM = 80;
 
 /** Null where the browser has no WebGL 2. */
 export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
@@ -37,7 +64,8 @@ export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
   if (!gl) return null;
   const solid = programOf(gl, SOLID_VERTEX, SOLID_FRAGMENT);
   const stroke = programOf(gl, STROKE_VERTEX, STROKE_FRAGMENT);
-  if (!solid || !stroke) return null;
+  const eyelet = programOf(gl, EYELET_VERTEX, EYELET_FRAGMENT);
+  if (!solid || !stroke || !eyelet) return null;
   let drawn: WornPicture | null = null;
   let buffers: ReturnType<typeof buffersFor> | null = null;
   let shaded: Shading | null = null;
@@ -57,6 +85,8 @@ export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
     gl.viewport(0, 0, width, height);
     gl.clearColor(...background, 1);
     gl.enable(gl.DEPTH_TEST);
+    gl.depthMask(true);
+    gl.disable(gl.BLEND);
     gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
     const matrix = projection(camera, frame);
     const scale = camera.zoom / frame.half;
@@ -65,18 +95,34 @@ export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
     const body = begin(solid, 0);
     gl.uniform1i(body('banded'), 0);
     gl.uniform3f(body('plain'), ...BODY_COLOUR);
+    gl.uniform3f(body('ground'), ...background);
+    gl.uniform1f(body('fading'), FADING_MM);
+    const { bottom, top } = buffers;
+    gl.uniform2f(body('shown'), bottom - BODY_BEYOND_MM, top + BODY_BEYOND_MM);
     buffers.body.draw();
     const cloth = begin(solid, CLOTH_AHEAD_MM);
     gl.uniform1i(cloth('banded'), shading === 'cloth' ? 0 : 1);
     gl.uniform3f(cloth('plain'), ...CLOTH_COLOUR);
+    gl.uniform2f(cloth('shown'), bottom, top);
     if (shading !== 'cloth') gl.uniform3fv(cloth('bands'), SCALES[shading].colours.flat());
     buffers.cloth.draw();
+    gl.uniform1f(cloth('ahead'), CHANNELS_AHEAD_MM * scale);
+    buffers.channels.draw();
+    gl.depthMask(false);
+    gl.enable(gl.BLEND);
+    gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
+    const pixels = (mm: number, px: number): number => Math.max(px * ratio, (mm * scale * height) / 2);
     const strokes = begin(stroke, STROKES_AHEAD_MM);
-    for (const { of, width: px, colour } of STROKES) {
-      gl.uniform1f(strokes('width'), px * ratio);
-      gl.uniform3fv(strokes('colour'), colour);
+    for (const { of, colour, alpha, mm, px } of STROKES) {
+      gl.uniform1f(strokes('width'), pixels(mm, px));
+      gl.uniform4f(strokes('colour'), ...colour, alpha);
       buffers.strokes[of].draw();
     }
+    const eyelets = begin(eyelet, STROKES_AHEAD_MM);
+    gl.uniform1f(eyelets('width'), pixels(EYELET.mm, EYELET.px));
+    gl.uniform3f(eyelets('ring'), ...EYELET.ring);
+    gl.uniform3f(eyelets('hole'), ...EYELET.hole);
+    buffers.eyelets.draw();
   };
 }
 
@@ -144,32 +190,45 @@ function buffersFor(gl: WebGL2RenderingContext, picture: WornPicture) {
       gl.vertexAttribPointer(LOCATIONS[name], ATTRIBUTE_SIZES[name], gl.FLOAT, false, 0, 0);
     }
     if (indices) upload(gl.ELEMENT_ARRAY_BUFFER, indices);
-    const count = indices?.length ?? data.side?.length ?? 0;
+    const count = indices?.length ?? data.side?.length ?? (data.place?.length ?? 0) / 3;
     const draw = (): void => {
       gl.bindVertexArray(array);
       if (indices) gl.drawElements(gl.TRIANGLES, count, gl.UNSIGNED_INT, 0);
-      else gl.drawArrays(gl.TRIANGLES, 0, count);
+      else gl.drawArrays(data.side ? gl.TRIANGLES : gl.POINTS, 0, count);
     };
     return { draw, own };
   };
-  const solidOf = ({ places, triangles }: Pick<WornPicture, 'places' | 'triangles'>) =>
-    arrayOf(
-      { place: places, normal: normalsOf(places, triangles), band: new Float32Array(places.length / 3) },
-      triangles,
-    );
+  const solidOf = (
+    { places, triangles }: Pick<WornPicture, 'places' | 'triangles'>,
+    normal = normalsOf(places, triangles),
+  ) => arrayOf({ place: places, normal, band: new Float32Array(places.length / 3) }, triangles);
   const cloth = solidOf(picture);
+  const channels = solidOf(picture.channels, picture.channels.normals);
+  const shade = ({ own }: typeof cloth, bands: Float32Array): void => {
+    gl.bindBuffer(gl.ARRAY_BUFFER, own.get('band') ?? null);
+    gl.bufferData(gl.ARRAY_BUFFER, bands, gl.DYNAMIC_DRAW);
+  };
+  const heights = picture.places.filter((_, i) => i % 3 === 2);
   return {
+    bottom: heights.reduce((least, z) => Math.min(least, z), Number.POSITIVE_INFINITY),
+    top: heights.reduce((most, z) => Math.max(most, z), Number.NEGATIVE_INFINITY),
     body: solidOf(picture.body),
     cloth,
+    channels,
     strokes: {
+      stitches: arrayOf(strokeCorners(picture.stitches)),
       bones: arrayOf(strokeCorners(picture.bones)),
       seams: arrayOf(strokeCorners(picture.seams)),
+      edges: arrayOf(strokeCorners(picture.edges)),
       lacing: arrayOf(strokeCorners(picture.lacing)),
-      eyelets: arrayOf(strokeCorners(picture.eyelets)),
     },
+    eyelets: arrayOf({ place: picture.eyelets }),
     shade: (bands: Float32Array): void => {
-      gl.bindBuffer(gl.ARRAY_BUFFER, cloth.own.get('band') ?? null);
-      gl.bufferData(gl.ARRAY_BUFFER, bands, gl.DYNAMIC_DRAW);
+      shade(cloth, bands);
+      shade(
+        channels,
+        Float32Array.from(picture.channels.of, (v) => bands[v] ?? 0),
+      );
     },
     free: (): void => {
       for (const buffer of made) gl.deleteBuffer(buffer);

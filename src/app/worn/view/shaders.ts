@@ -19,7 +19,9 @@ layout(location = 2) in float band;
 ${PLACED}
 out vec3 facing;
 out float value;
+out float height;
 void main() {
+  height = place.z;
   facing = vec3(dot(rows[0].xyz, normal), dot(rows[1].xyz, normal), dot(rows[2].xyz, normal));
   value = band;
   gl_Position = onScreen(seen(place));
@@ -29,9 +31,13 @@ export const SOLID_FRAGMENT = `#version 300 es
 precision highp float;
 in vec3 facing;
 in float value;
+in float height;
 uniform bool banded;
 uniform vec3 plain;
 uniform vec3 bands[7];
+uniform vec3 ground;
+uniform vec2 shown;
+uniform float fading;
 out vec4 colour;
 void main() {
   vec3 n = normalize(facing);
@@ -42,8 +48,9 @@ void main() {
     float away = abs(value - round(value)) / max(fwidth(value), 1e-4);
     if (value > 0.5 && value < 6.5 && away < 0.7) base *= 0.55;
   }
-  float light = 0.5 + 0.5 * max(0.0, dot(n, normalize(vec3(-0.35, 0.5, 0.8))));
-  colour = vec4(base * light, 1.0);
+  float light = 0.46 + 0.46 * max(0.0, dot(n, normalize(vec3(-0.4, 0.55, 0.75)))) + 0.1 * n.z;
+  float beyond = max(height - shown.y, shown.x - height);
+  colour = vec4(mix(base * light, ground, smoothstep(0.0, 1.0, beyond / fading)), 1.0);
 }`;
 
 export const STROKE_VERTEX = `#version 300 es
@@ -57,12 +64,35 @@ void main() {
   vec3 s = seen(place);
   vec2 along = seen(other).xy - s.xy;
   vec2 unit = length(along) > 1e-6 ? normalize(along) : vec2(0.0, 1.0);
-  s.xy += side * width / size.y * vec2(-unit.y, unit.x);
+  vec2 across = vec2(-unit.y, unit.x);
+  s.xy += side * width / size.y * across;
   gl_Position = onScreen(s);
 }`;
 
 export const STROKE_FRAGMENT = `#version 300 es
 precision highp float;
-uniform vec3 colour;
+uniform vec4 colour;
 out vec4 shown;
-void main() { shown = vec4(colour, 1.0); }`;
+void main() { shown = colour; }`;
+
+export const EYELET_VERTEX = `#version 300 es
+precision highp float;
+layout(location = 0) in vec3 place;
+${PLACED}
+uniform float width;
+void main() {
+  gl_Position = onScreen(seen(place));
+  gl_PointSize = width;
+}`;
+
+/** A ring round a hole. */
+export const EYELET_FRAGMENT = `#version 300 es
+precision highp float;
+uniform vec3 ring;
+uniform vec3 hole;
+out vec4 shown;
+void main() {
+  float r = length(gl_PointCoord - 0.5) * 2.0;
+  if (r > 1.0) discard;
+  shown = vec4(r > 0.5 ? ring : hole, 1.0);
+}`;

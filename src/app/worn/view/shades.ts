@@ -23,7 +23,8 @@ const DISTANCE = [0xf2efe6, 0xd6e4e6, 0xa9cdd6, 0x71adc0, 0x3d85a3, 0x1c5a7d, 0x
 const STRAIN = [0x2c5d8a, 0x6f9cc0, 0xbcd2e2, 0xf4f0e6, 0xf0cf9e, 0xdd9148, 0xa84f12].map(rgb);
 
 export const CLOTH_COLOUR = rgb(0xc9d4dc);
-export const BODY_COLOUR = rgb(0xd8b9a3);
+/** A dress form's linen: the body stays behind the garment. */
+export const BODY_COLOUR = rgb(0xd3c8ba);
 
 const STRAIN_LIMITS = [-3, -1.5, -0.75, -0.25, 0.25, 0.75, 1.5, 3];
 

@@ -6,6 +6,14 @@ import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, SCALES, valuesOf } from './shades
 
 /** Cloth lies in front of the skin it presses into, mm: triangles are sorted by their middles. */
 const CLOTH_AHEAD_MM = 20;
+const STROKES_AHEAD_MM = 32;
+
+const STROKES = [
+  { of: 'bones', colour: [0.36, 0.4, 0.46], mm: 4 },
+  { of: 'seams', colour: [0.1, 0.13, 0.18], mm: 1 },
+  { of: 'edges', colour: [0.1, 0.13, 0.18], mm: 1.2 },
+  { of: 'lacing', colour: [0.52, 0.12, 0.24], mm: 2 },
+] as const;
 
 /** Null where the canvas cannot be drawn on at all. */
 export function makeStillDrawing(canvas: HTMLCanvasElement): Drawing | null {
@@ -31,15 +39,21 @@ export function makeStillDrawing(canvas: HTMLCanvasElement): Drawing | null {
             : CLOTH_COLOUR,
         CLOTH_AHEAD_MM * (camera.zoom / frame.half),
       ),
+      ...STROKES.flatMap(({ of, colour, mm }) =>
+        facesOfStrokes(picture[of], matrix, colour, mm, STROKES_AHEAD_MM * (camera.zoom / frame.half)),
+      ),
     ].sort((a, b) => a.depth - b.depth);
-    for (const { corners, colour, light } of faces) {
+    for (const { corners, colour, light, mm } of faces) {
       context.beginPath();
       for (const [right, up] of corners)
         context.lineTo(width / 2 + (right * height) / 2, height / 2 - (up * height) / 2);
-      context.closePath();
+      context.lineWidth = mm === 0 ? 1 : Math.max(1, (mm * height * camera.zoom) / frame.half / 2);
       context.fillStyle = css(colour, light);
       context.strokeStyle = context.fillStyle;
-      context.fill();
+      if (mm === 0) {
+        context.closePath();
+        context.fill();
+      }
       context.stroke();
     }
   };
@@ -54,6 +68,8 @@ interface Face {
   readonly depth: number;
   readonly light: number;
   readonly colour: readonly number[];
+  /** Width of a stroke, mm; 0 for a triangle. */
+  readonly mm: number;
 }
 
 function facesOf(
@@ -79,7 +95,25 @@ function facesOf(
       depth: (a[2] + b[2] + c[2]) / 3 + ahead,
       light: 0.55 + 0.45 * Math.abs(towards / (size || 1)),
       colour: colourOf(own[0] ?? 0),
+      mm: 0,
     });
   }
   return faces;
+}
+
+/** The strokes, six numbers each, as faces of two corners. */
+function facesOfStrokes(
+  strokes: Float32Array,
+  matrix: Float32Array,
+  colour: readonly number[],
+  mm: number,
+  ahead: number,
+): Face[] {
+  return Array.from({ length: strokes.length / 6 }, (_, i): Face => {
+    const [a, b] = [6 * i, 6 * i + 3].map(
+      (k): Corner =>
+        projected(matrix, strokes[k] as number, strokes[k + 1] as number, strokes[k + 2] as number),
+    ) as [Corner, Corner];
+    return { corners: [a, b], depth: (a[2] + b[2]) / 2 + ahead, light: 1, colour, mm };
+  });
 }

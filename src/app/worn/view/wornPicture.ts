@@ -14,6 +14,13 @@ import {
   wholeMesh,
   worstPlaces,
 } from '../../../engine';
+import { type Channels, channelsOf } from './channels';
+import { unitNormals } from './corners';
+import { eyeletsOf, lacingOf } from './lacing';
+import { finer } from './smoothed';
+
+type Values = Float32Array<ArrayBuffer>;
+type WholeLine = WholeMesh['lines'][number];
 
 /** x to the wearer's left, y forwards, z up, mm; three numbers a vertex, three vertices a triangle. */
 interface Solid {
@@ -30,11 +37,18 @@ export interface WornPicture extends Solid {
   readonly panelOf: Uint16Array<ArrayBuffer>;
   readonly panels: readonly PieceIdentity[];
   readonly body: Solid;
-  /** Pairs of points, six numbers a stroke. */
-  /** Seams without a bone. */
+  /** Where bones lie between two layers. */
+  readonly channels: Channels;
+  /**
+   * Pairs of points, six numbers a stroke: seams without a bone, bones and the stitches on both sides of them, edges of the cloth,
+   * and lacing.
+   */
   readonly seams: Float32Array<ArrayBuffer>;
   readonly bones: Float32Array<ArrayBuffer>;
+  readonly stitches: Float32Array<ArrayBuffer>;
+  readonly edges: Float32Array<ArrayBuffer>;
   readonly lacing: Float32Array<ArrayBuffer>;
+  /** Their middles, three numbers each. */
   readonly eyelets: Float32Array<ArrayBuffer>;
 }
 
@@ -74,6 +88,12 @@ export const buffersOf = ({ picture }: WornResult): ArrayBuffer[] =>
         ...[
           picture.lacing,
           picture.eyelets,
+          picture.edges,
+          picture.stitches,
+          picture.channels.places,
+          picture.channels.normals,
+          picture.channels.triangles,
+          picture.channels.of,
           picture.triangles,
           picture.panelOf,
           picture.body.places,
@@ -87,28 +107,55 @@ function pictureOf(halves: readonly WornHalf[]): WornPicture {
   const panels = [...new Map(mesh.panels.map((panel) => [panel.id, panel])).values()];
   const indices = new Map(panels.map(({ id }, i) => [id, i]));
   const count = mesh.standOff.length;
-  const at = (v: number): number[] => [...mesh.places.subarray(3 * v, 3 * v + 3)];
-  const strokes = (lines: readonly (readonly number[])[]): Float32Array<ArrayBuffer> =>
+  const { places, triangles, values, middleOf } = finer(
+    Float32Array.from(mesh.places),
+    Uint32Array.from(mesh.triangles),
+    [
+      Float32Array.from(mesh.standOff),
+      byVertex(mesh.warp, mesh.triangles, count),
+      byVertex(mesh.weft, mesh.triangles, count),
+    ],
+  );
+  const [standOff, warp, weft] = values as [Values, Values, Values];
+  const at = (v: number): number[] => [...places.subarray(3 * v, 3 * v + 3)];
+  const withMiddles = ({ vertices }: WholeLine): number[] =>
+    vertices.flatMap((v, i) => [middleOf(vertices[i - 1] ?? v, v) ?? [], v].flat());
+  const strokes = (lines: readonly WholeLine[]): Values =>
     Float32Array.from(
-      lines.flatMap((line) => line.slice(1).flatMap((v, i) => [...at(line[i] ?? v), ...at(v)])),
+      lines.flatMap((line) => {
+        const all = withMiddles(line);
+        return all.slice(1).flatMap((v, i) => [...at(all[i] ?? v), ...at(v)]);
+      }),
     );
-  const drawn = mesh.lines.filter(({ kind }) => kind !== 'top' && kind !== 'hem');
-  const laced = mesh.lines.filter(({ open }) => open).map(({ vertices }) => vertices.map(at));
+  const isEdge = ({ kind }: WholeLine): boolean => kind === 'top' || kind === 'hem' || kind === 'armhole';
+  const within = mesh.lines.filter((line) => !isEdge(line));
+  const boned = within.filter((line) => line.boned);
+  const { stitches, ...channels } = channelsOf(
+    boned.map((line) => ({ vertices: withMiddles(line), open: line.open })),
+    places,
+    unitNormals(places, triangles),
+  );
+  const laced = mesh.lines.filter(({ open }) => open);
+  const lacedPlaces = laced.map(({ vertices }) => vertices.map(at));
   return {
-    places: Float32Array.from(mesh.places),
-    triangles: Uint32Array.from(mesh.triangles),
-    standOff: Float32Array.from(mesh.standOff),
-    warp: byVertex(mesh.warp, mesh.triangles, count),
-    weft: byVertex(mesh.weft, mesh.triangles, count),
-    panelOf: Uint16Array.from(mesh.panels, ({ id }) => indices.get(id) ?? 0),
+    places,
+    triangles,
+    standOff,
+    warp,
+    weft,
+    panelOf: Uint16Array.from({ length: triangles.length / 3 }, (_, t) => {
+      const panel = mesh.panels[Math.floor(t / 4)];
+      return (panel && indices.get(panel.id)) ?? 0;
+    }),
     panels,
     body: yielding(bodySolid(halves), mesh),
-    seams: strokes(drawn.filter(({ boned }) => !boned).map(({ vertices }) => vertices)),
-    bones: strokes(drawn.filter(({ boned }) => boned).map(({ vertices }) => vertices)),
-    lacing: Float32Array.from(lacingOf(laced)),
-    eyelets: Float32Array.from(
-      laced.flatMap((edge) => eyelets(edge).flatMap(([x = 0, y = 0, z = 0]) => [x, y, z - 1, x, y, z + 1])),
-    ),
+    channels,
+    seams: strokes(within.filter((line) => !line.boned)),
+    bones: strokes(boned),
+    stitches,
+    edges: strokes([...mesh.lines.filter(isEdge), ...laced]),
+    lacing: Float32Array.from(lacingOf(lacedPlaces)),
+    eyelets: Float32Array.from(lacedPlaces.flatMap(eyeletsOf).flat()),
   };
 }
 
@@ -181,33 +228,4 @@ function yielding({ places, triangles }: Solid, { places: cloth, standOff }: Who
     pressed[i + 1] = y * (1 - depth / r);
   }
   return { places: pressed, triangles };
-}
-
-const EYELETS_APART_MM = 25;
-const INSIDE_EDGE_MM = 8;
-
-/** Lacing across each pair of laced edges, crossing from eyelet to eyelet. */
-function lacingOf(edges: readonly (readonly number[][])[]): number[] {
-  const half = edges.length / 2;
-  return edges.slice(0, half).flatMap((left, i) => {
-    const right = edges[half + i] ?? left;
-    const [l, r] = [eyelets(left), eyelets(right)];
-    return l
-      .slice(1)
-      .flatMap((eyelet, k) => [
-        ...[...(l[k] ?? eyelet), ...(r[k + 1] ?? eyelet)],
-        ...[...(r[k] ?? eyelet), ...eyelet],
-      ]);
-  });
-}
-
-/** Points evenly apart along an edge, a little away from it. */
-function eyelets(edge: readonly number[][]): number[][] {
-  const top = edge[0]?.[2] ?? 0;
-  const bottom = edge.at(-1)?.[2] ?? 0;
-  const count = Math.max(2, Math.round(Math.abs(top - bottom) / EYELETS_APART_MM));
-  return Array.from({ length: count }, (_, k) => {
-    const [x = 0, y = 0, z = 0] = edge[Math.round(((k + 0.5) / count) * (edge.length - 1))] ?? [];
-    return [x + Math.sign(x) * INSIDE_EDGE_MM, y, z];
-  });
 }
