@@ -2,9 +2,9 @@
 // none does. The method is that of J. Egeblad, B. K. Nielsen and A. Odgaard, "Fast neighborhood search for two- and
 // three-dimensional nesting problems", European Journal of Operational Research 183 (2007), on rows instead of lines.
 
-import { bestPlace } from './bestPlace';
 import { type FoundLay, firstLay } from './firstLay';
-import { type Lay, layAt, move, overlapping, overlapsAny, totalDepth, usedLength, weigh } from './lay';
+import { type Lay, layAt, overlapping, totalDepth, usedLength, weigh } from './lay';
+import { movedOff, placeWithin } from './moving';
 import { randomFrom } from './random';
 import { type Place, rowsFor, type Strip, type StripItem, shapeOf } from './strip';
 import { roomForTaken } from './taken';
@@ -22,9 +22,6 @@ const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [0.012, 0.001, 0.7];
 /** Passes without a smaller overlap after which another start is made. */
 const MOST_IDLE = 200;
 
-/** Rows that are tried for an item in one pass. */
-const TRIES = 6;
-
 /** A search from a first lay, longest items first; the same seed and steps give the same lay. */
 export function searchLay(strip: Strip, seed: number): Search {
   const random = randomFrom(seed);
@@ -39,18 +36,14 @@ export function searchLay(strip: Strip, seed: number): Search {
     length = best.length * (1 - cut);
     lay = layAt(
       strip,
-      places.map((place) => within(strip, place, length)),
+      places.map((place) => placeWithin(strip, place, length)),
     );
     least = Number.POSITIVE_INFINITY;
     idle = 0;
   };
   shorten(best.places);
   const step = (): void => {
-    for (const i of shuffled(overlapping(lay), random)) {
-      if (!overlapsAny(lay, i)) continue;
-      const found = bestPlace(lay, i, length, TRIES, random, taken);
-      if (found) move(lay, i, found.place);
-    }
+    movedOff(lay, overlapping(lay), length, random, taken);
     const total = totalDepth(lay);
     if (total === 0) {
       best = { places: [...lay.places], length: usedLength(strip, lay.places) };
@@ -65,12 +58,6 @@ export function searchLay(strip: Strip, seed: number): Search {
     shorten(swapped(strip, best.places, random));
   };
   return { best: () => best, step };
-}
-
-/** A place moved back onto a strip of `length` mm. */
-function within(strip: Strip, place: Place, length: number): Place {
-  const most = Math.max(0, length - shapeOf(strip, place.shape).length);
-  return place.x > most ? { ...place, x: most } : place;
 }
 
 /** The places with two large items exchanged, so that the search goes on from elsewhere. */
@@ -95,12 +82,4 @@ function swapped(strip: Strip, places: readonly Place[], random: () => number): 
   next[a.i] = at(a, places[b.i] as Place);
   next[b.i] = at(b, places[a.i] as Place);
   return next;
-}
-
-function shuffled(list: number[], random: () => number): number[] {
-  for (let i = list.length - 1; i > 0; i -= 1) {
-    const j = Math.floor(random() * (i + 1));
-    [list[i], list[j]] = [list[j] as number, list[i] as number];
-  }
-  return list;
 }

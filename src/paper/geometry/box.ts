@@ -23,6 +23,19 @@ export function boxAround(points: readonly Point[]): Box | null {
   return { left, top, right, bottom };
 }
 
+/** The box around points, larger by `by` on every side, as a ring; none around no points. */
+export function ringAround(points: readonly Point[], by: number): Point[] {
+  const box = boxAround(points);
+  if (!box) return [];
+  const [left, top, right, bottom] = [box.left - by, box.top - by, box.right + by, box.bottom + by];
+  return [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
+}
+
 /** Points moved by an offset. */
 export const moved = (points: readonly Point[], by: Point): Point[] =>
   points.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));

@@ -60,7 +60,7 @@ function panelOf(
   const isWhole = foldOf(piece) !== null && !plan.cloth.folded;
   return {
     piece: { ...piece, cutLine },
-    turned: false,
+    turns: 0,
     offset: { x: 0, y: 0 },
     lines: isWhole && first ? [{ kind: 'cut', points: [...cutLine, first] }, ...lines] : lines,
     texts: [nameOn(cutLine, placedName(placed, plan), textScale)],

@@ -5,6 +5,7 @@ import { layShape } from '../cloth/layShape';
 import { roomAround } from '../cloth/roomAround';
 import { type Search, searchLay } from '../cloth/search';
 import { type StripItem, strip } from '../cloth/strip';
+import { ringAround } from '../geometry/box';
 import { type Cloth, laidWidth } from './cloth';
 import { type Copy, copiesOn, type PieceToLay, type Way, waysOf } from './copies';
 import { isClear } from './isClear';
@@ -44,7 +45,7 @@ export function startLay(asked: readonly PieceToLay[], cloth: Cloth, seed: numbe
     const [first] = fitting;
     if (!first && !faults.some(({ piece }) => piece === copy.piece)) faults.push(faultOf(copy, ways));
     const indices = fitting.map((way) => {
-      shapes.push({ way, shape: layShape(roomAround(way.ring, clear) ?? boxAround(way.ring, clear)) });
+      shapes.push({ way, shape: layShape(roomAround(way.ring, clear) ?? ringAround(way.ring, clear)) });
       return shapes.length - 1;
     });
     known.set(key, indices);
@@ -66,21 +67,9 @@ const EVEN_MM = 1e-6;
 
 const widthOf = (ring: readonly Point[]): number => Math.max(...ring.map(({ y }) => y));
 
-const lengthOf = (ring: readonly Point[]): number => Math.max(...ring.map(({ x }) => x));
-
 function faultOf({ piece, bias }: Copy, ways: readonly Way[]): LayFault {
   if (ways.length === 0) return { code: bias ? 'foldOnBias' : 'foldAcrossGrain', piece };
   return { code: 'widerThanCloth', piece, needsMm: Math.min(...ways.map(({ ring }) => widthOf(ring))) };
-}
-
-function boxAround(ring: readonly Point[], clear: number): Point[] {
-  const [right, foot] = [lengthOf(ring) + clear, widthOf(ring) + clear];
-  return [
-    { x: -clear, y: -clear },
-    { x: right, y: -clear },
-    { x: right, y: foot },
-    { x: -clear, y: foot },
-  ];
 }
 
 function workOn(

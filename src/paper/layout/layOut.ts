@@ -2,8 +2,9 @@
 
 import type { Point } from '../../engine';
 import type { Box } from '../geometry/box';
+import type { Turns } from '../geometry/turned';
 import { fewestSheets } from '../packing/fewestSheets';
-import { outlineTurns } from '../packing/placements';
+import { outlineWays } from '../packing/placements';
 import { boxOfText, cornersOf } from '../panel/textBlock';
 import type { Correction } from '../sheets/correction';
 import { type Grid, type SheetPosition, stepAcross, stepDown } from '../sheets/grid';
@@ -22,6 +23,8 @@ export interface PatternInput extends PlanInput {
   readonly correction?: Correction;
   /** Names of sheets that are part of the layout but not printed. */
   readonly leftOut?: readonly string[];
+  /** True where many patterns are made: the layout takes less time and may take a sheet more. */
+  readonly isQuick?: boolean;
 }
 
 export interface Layout {
@@ -38,10 +41,13 @@ export interface Layout {
 export function layOut(input: PatternInput): Layout {
   const lined = linedPieces(input);
   const page = uprightPage(input.paper, input.correction);
-  const outlines = lined.map((each) => outlineTurns(each, !input.nap));
-  const { grid, placements } = fewestSheets(outlines, page, input.paper.orientation);
+  const outlines = lined.map((each) => outlineWays(each, waysOf(input)));
+  const { grid, placements } = fewestSheets(outlines, page, input.paper.orientation, input.isQuick);
   return onSheets(page, grid, placePanels(lined, placements, input, bandsOf(grid)));
 }
+
+/** How panels may be turned: not at all on cloth with a nap, and sideways only where the search goes that far. */
+const waysOf = ({ nap, isQuick }: PatternInput): readonly Turns[] => (nap ? [] : isQuick ? [2] : [2, 1, 3]);
 
 /** Panels on a grid of sheets: which sheets are used, and how they join. */
 export function onSheets(page: UprightPage, grid: Grid, panels: readonly PlacedPanel[]): Layout {

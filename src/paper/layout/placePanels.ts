@@ -1,8 +1,8 @@
 // Places pieces on the plan with their lines, and writes texts on them.
 
 import type { Piece, Point } from '../../engine';
-import { type Box, moved } from '../geometry/box';
-import { halfTurned } from '../geometry/halfTurn';
+import { type Box, boxAround, moved } from '../geometry/box';
+import { type Turns, turnedBy } from '../geometry/turned';
 import type { Placement } from '../packing/placements';
 import { channelLines } from '../panel/channelLines';
 import { eyeletLines } from '../panel/eyeletLines';
@@ -31,8 +31,8 @@ export interface LinedPiece {
 
 /** A piece on the plan. Lines and texts are in the coordinates of the plan. */
 export interface PlacedPanel extends Omit<LinedPiece, 'labels'> {
-  /** It lies upside down: `piece` is turned by half a turn, not mirrored, and its texts read upright. */
-  readonly turned: boolean;
+  /** How `piece` and its lines are turned, never mirrored; texts read from left to right or from the foot up all the same. */
+  readonly turns: Turns;
   /** Added to the coordinates of `piece`. mm */
   readonly offset: Point;
   readonly texts: readonly PlacedText[];
@@ -75,16 +75,37 @@ export function placePanels(
     heavierMm,
   };
   return lined.map((drafted, i) => {
-    const { turned, offset } = placements[i] ?? { turned: false, offset: { x: 0, y: 0 } };
-    const { piece, lines, labels } = turned ? halfTurned(drafted) : drafted;
-    const ownBands = bands.map((band) => shifted(band, { x: -offset.x, y: -offset.y }));
-    const { texts, leaders } = panelTexts(piece, lines, labels, names, ownBands);
-    return movedPanel(
-      { piece, turned, offset: { x: 0, y: 0 }, lines: [...lines, ...leaders], texts },
-      offset,
-    );
+    const { turns, offset } = placements[i] ?? { turns: 0 as const, offset: { x: 0, y: 0 } };
+    // Texts are set on the panel as it lies, or for one that lies sideways as it lay before its last quarter turn.
+    const isSideways = turns % 2 === 1;
+    const { piece, lines, labels } = turnedBy(drafted, turns >= 2 ? 2 : 0);
+    const ownBands = bands.map((band) => {
+      const own = shifted(band, { x: -offset.x, y: -offset.y });
+      return isSideways ? turnedBox(own) : own;
+    });
+    const { texts, leaders } = panelTexts(piece, lines, labels, { ...names, isSideways }, ownBands);
+    const set = { piece, lines: [...lines, ...leaders], texts };
+    return movedPanel({ ...(isSideways ? quarterTurned(set) : set), turns, offset: { x: 0, y: 0 } }, offset);
   });
 }
+
+/** A panel with its texts turned by a quarter turn, the head to the left. */
+function quarterTurned({ piece, lines, texts }: Pick<PlacedPanel, 'piece' | 'lines' | 'texts'>) {
+  const turned = turnedBy({ piece, lines, texts }, 1);
+  return { ...turned, texts: turned.texts.map((text) => ({ ...text, turnRad: text.turnRad - Math.PI / 2 })) };
+}
+
+/** A box turned back by a quarter turn. */
+const turnedBox = ({ left, top, right, bottom }: Box): Box =>
+  boxAround(
+    turnedBy(
+      [
+        { x: left, y: top },
+        { x: right, y: bottom },
+      ],
+      3,
+    ),
+  ) as Box;
 
 const shifted = (box: Box, by: Point): Box => ({
   left: box.left + by.x,

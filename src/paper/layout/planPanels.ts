@@ -2,7 +2,7 @@
 
 import { GAP_MM } from '../packing/arrange';
 import { onRoll } from '../packing/onRoll';
-import { movedPlacements, outlineTurns } from '../packing/placements';
+import { movedPlacements, outlineWays } from '../packing/placements';
 import { linedPieces, type PlacedPanel, placePanels, type Reading } from './placePanels';
 import type { PlanInput } from './planInput';
 
@@ -23,7 +23,7 @@ const RIM_MM = GAP_MM;
 export function planPanels(input: PlanInput, mostWidthMm: number, reading?: Reading): Plan {
   const lined = linedPieces(input);
   if (lined.length === 0) return { panels: [], widthMm: 0, heightMm: 0 };
-  const outlines = lined.map((each) => outlineTurns(each, !input.nap));
+  const outlines = lined.map((each) => outlineWays(each, input.nap ? [] : [2]));
   const { placements, widthMm, heightMm } = onRoll(outlines, mostWidthMm - 2 * RIM_MM);
   return {
     panels: placePanels(lined, movedPlacements(placements, { x: RIM_MM, y: RIM_MM }), input, [], reading),

@@ -10,7 +10,7 @@ import type { Plan } from '../layout/planPanels';
 import { GAP_MM } from '../packing/arrange';
 import { fewestSheets } from '../packing/fewestSheets';
 import { onRoll } from '../packing/onRoll';
-import type { OutlineTurns } from '../packing/placements';
+import type { OutlineWays } from '../packing/placements';
 import { panelLines } from '../panel/panelLines';
 import { panelTexts } from '../panel/panelTexts';
 import type { PlacedText, Stroke } from '../panel/strokes';
@@ -111,8 +111,9 @@ function textsOf(
 }
 
 /** What the packing needs to know of a nest; nests are never turned, as they are laid by one grain. */
-const outlineOf = ({ nest, shared, linesOf }: DrawnNest): OutlineTurns => [
+const outlineOf = ({ nest, shared, linesOf }: DrawnNest): OutlineWays => [
   {
+    turns: 0,
     ring: nest.ring,
     spanLines: [...shared, ...linesOf.flat()]
       .filter(({ kind }) => kind === 'cut' || kind === 'fold' || kind === 'grain')
@@ -157,7 +158,7 @@ function placedNest(drawn: DrawnNest, offset: Point): PlacedNest {
 function panelOf({ nest, linesOf, shared, texts, numbers }: DrawnNest, offset: Point): PlacedPanel {
   const piece: Piece = { ...nest.base.piece, cutLine: nest.ring };
   const lines = [...linesOf.flat(), ...shared];
-  const whole = { piece, turned: false, offset: { x: 0, y: 0 }, lines, texts: [...texts, ...numbers] };
+  const whole = { piece, turns: 0 as const, offset: { x: 0, y: 0 }, lines, texts: [...texts, ...numbers] };
   return movedPanel(whole, offset);
 }
 

@@ -17,22 +17,23 @@ export interface PackingArea {
 }
 
 export interface Spot extends LaidProfile {
-  /** It lies upside down. */
-  readonly turned: boolean;
+  /** Which of the outline's profiles lies there. */
+  readonly way: number;
 }
 
-/** The profile of an outline upright and, where it may be turned, upside down. */
-export type ProfileTurns = readonly [Profile, Profile?];
-
 /**
- * A spot for each outline, in their order; null where their total cost reaches `most`. An outline is turned only where that costs
- * less.
+ * A spot for each outline, in their order; null where their total cost reaches `most`. Of an outline's profiles a later one is
+ * taken only where it costs less.
  */
-export function nest(outlines: readonly ProfileTurns[], area: PackingArea, most: number): Spot[] | null {
+export function nest(
+  outlines: readonly (readonly Profile[])[],
+  area: PackingArea,
+  most: number,
+): Spot[] | null {
   const laid: Spot[] = [];
   let spent = 0;
-  for (const turns of outlines) {
-    const { spot, cost } = cheapest(turns, laid, area);
+  for (const ways of outlines) {
+    const { spot, cost } = cheapest(ways, laid, area);
     spent += cost;
     if (!spot || spent >= most) return null;
     laid.push(spot);
@@ -42,17 +43,16 @@ export function nest(outlines: readonly ProfileTurns[], area: PackingArea, most:
 }
 
 function cheapest(
-  turns: ProfileTurns,
+  ways: readonly Profile[],
   laid: readonly LaidProfile[],
   area: PackingArea,
 ): { readonly spot: Spot | null; readonly cost: number } {
   let spot: Spot | null = null;
   let least = Infinity;
-  for (const [turn, profile] of turns.entries()) {
-    if (!profile) continue;
+  for (const [way, profile] of ways.entries()) {
     const weigh = (x: number, y: number): void => {
       const cost = area.cost(profile, x, y);
-      if (cost < least) [spot, least] = [{ profile, x, y, turned: turn === 1 }, cost];
+      if (cost < least) [spot, least] = [{ profile, x, y, way }, cost];
     };
     const { widthMm, heightMm } = profile;
     const [across, down] = [area.across(profile), area.down(profile)];

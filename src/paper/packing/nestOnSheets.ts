@@ -4,27 +4,19 @@ import { signedArea } from '../../engine';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
-import { usedSheets } from '../sheets/usedSheets';
 import { GAP_MM } from './arrange';
 import { nest } from './nest';
 import { type Order, ordersOf } from './orders';
-import {
-  movedPlacements,
-  type OutlineTurns,
-  outlineAt,
-  type Placement,
-  placementsOf,
-  profilesOf,
-} from './placements';
+import { type OutlineWays, placementsOf, profilesOf } from './placements';
 import type { Profile } from './profile';
 import { type FillDirection, SHEET_COST, sheetArea } from './sheetArea';
-import { costOfPlan, RIM_MM, type SheetPlan, sheetsOfCost } from './sheetPlan';
+import { costOfPlan, RIM_MM, type SheetPlan, sheetsOfCost, trimmed } from './sheetPlan';
 
 type Orientation = Exclude<PaperChoice['orientation'], 'fewest'>;
 
 /** The layout with the fewest sheets that is found below `most`; null where none is found. Same input, same layout. */
 export function nestOnSheets(
-  outlines: readonly OutlineTurns[],
+  outlines: readonly OutlineWays[],
   page: UprightPage,
   orientations: readonly Orientation[],
   most: number,
@@ -38,7 +30,7 @@ export function nestOnSheets(
   let fewest = most;
   for (const { order, fill } of tries.slice(0, affordable))
     for (const grid of grids) {
-      const inOrder = order.map((i) => profiles[i] as [Profile, Profile?]);
+      const inOrder = order.map((i) => profiles[i] as Profile[]);
       const spots = nest(inOrder, sheetArea(grid, RIM_MM, fill), fewest * SHEET_COST);
       if (!spots) continue;
       const plan = trimmed({ grid, placements: placementsOf(spots, order, outlines) }, outlines);
@@ -74,7 +66,7 @@ function triesFor(profiles: readonly (readonly Profile[])[]): Try[] {
 
 /** Grids of up to `most` sheets that the outlines may fit on, the smallest first. */
 function gridsFor(
-  outlines: readonly OutlineTurns[],
+  outlines: readonly OutlineWays[],
   profiles: readonly (readonly Profile[])[],
   page: UprightPage,
   orientations: readonly Orientation[],
@@ -107,16 +99,3 @@ function gridsFor(
 
 /** Upper bound on the share of the sheets' area that panels fill. The most seen was 0.85 of two sheets and 0.73 of six. */
 const fullest = (sheets: number): number => 0.76 + 0.24 / sheets;
-
-/** Removes the rows and columns of unused sheets at the edges. */
-function trimmed({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
-  const on = outlines.flatMap((turns, i) => {
-    const placement = placements[i] as Placement;
-    return usedSheets(grid, outlineAt(turns, placement).spanLines, placement.offset);
-  });
-  const [rows, columns] = [on.map(({ row }) => row), on.map(({ column }) => column)];
-  const [row, column] = [Math.min(...rows), Math.min(...columns)];
-  const kept = { ...grid, rows: Math.max(...rows) - row + 1, columns: Math.max(...columns) - column + 1 };
-  const by = { x: -column * stepAcross(grid), y: -row * stepDown(grid) };
-  return { grid: kept, placements: movedPlacements(placements, by) };
-}

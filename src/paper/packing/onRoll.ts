@@ -6,7 +6,7 @@ import { type Order, ordersOf } from './orders';
 import {
   boxOfOutlines,
   movedPlacements,
-  type OutlineTurns,
+  type OutlineWays,
   type Placement,
   placementsOf,
   profilesOf,
@@ -24,12 +24,12 @@ export interface RollPlan {
  * Outlines in rows, or nested where that takes less of the strip; turned only where that takes less again. An outline that is
  * wider than the strip makes the plan wider.
  */
-export function onRoll(outlines: readonly OutlineTurns[], mostWidthMm: number): RollPlan {
+export function onRoll(outlines: readonly OutlineWays[], mostWidthMm: number): RollPlan {
   const rings = outlines.map(([{ ring }]) => ring);
   const inRows = [false, true].map((byHeight) =>
-    arrange(rings, mostWidthMm, byHeight).offsets.map((offset) => ({ turned: false, offset })),
+    arrange(rings, mostWidthMm, byHeight).offsets.map((offset) => ({ turns: 0 as const, offset })),
   );
-  const upright = outlines.map(([up]): OutlineTurns => [up]);
+  const upright = outlines.map(([up]): OutlineWays => [up]);
   const plans = [...inRows, ...nested(upright, mostWidthMm), ...nested(outlines, mostWidthMm)];
   return plans
     .map((placements) => planOf(outlines, placements))
@@ -42,20 +42,20 @@ const LEAST_GAIN_MM = 1;
 /** More outlines than this are laid in rows, because nesting takes too long. */
 const MOST_OUTLINES = 30;
 
-function nested(outlines: readonly OutlineTurns[], widthMm: number): Placement[][] {
+function nested(outlines: readonly OutlineWays[], widthMm: number): Placement[][] {
   if (outlines.length > MOST_OUTLINES) return [];
   const profiles = profilesOf(outlines);
   const { drafted, widest, tallest } = ordersOf(profiles);
   return [drafted, tallest, widest].flatMap((order: Order) => {
-    const inOrder = order.map((i) => profiles[i] as [Profile, Profile?]);
+    const inOrder = order.map((i) => profiles[i] as Profile[]);
     const spots = nest(inOrder, rollArea(widthMm, inOrder), Infinity);
     return spots ? [placementsOf(spots, order, outlines)] : [];
   });
 }
 
 /** The strip as an area. A place costs what it adds to the used length. */
-function rollArea(widthMm: number, inOrder: readonly (readonly [Profile, Profile?])[]): PackingArea {
-  const most = inOrder.reduce((sum, [{ heightMm }]) => sum + heightMm, 0);
+function rollArea(widthMm: number, inOrder: readonly (readonly Profile[])[]): PackingArea {
+  const most = inOrder.reduce((sum, [upright]) => sum + (upright?.heightMm ?? 0), 0);
   let used = 0;
   const foot = (y: number, { heightMm }: Profile): number => Math.max(used, y + heightMm);
   return {
@@ -70,7 +70,7 @@ function rollArea(widthMm: number, inOrder: readonly (readonly [Profile, Profile
   };
 }
 
-function planOf(outlines: readonly OutlineTurns[], placements: readonly Placement[]): RollPlan {
+function planOf(outlines: readonly OutlineWays[], placements: readonly Placement[]): RollPlan {
   const box = boxOfOutlines(outlines, placements) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   return {
     placements: movedPlacements(placements, { x: -box.left, y: -box.top }),

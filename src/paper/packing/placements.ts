@@ -2,80 +2,84 @@
 
 import type { Piece, Point } from '../../engine';
 import { type Box, boxAround, moved } from '../geometry/box';
-import { halfTurned } from '../geometry/halfTurn';
+import { type Turns, turnedBy } from '../geometry/turned';
 import type { Stroke } from '../panel/strokes';
 import { GAP_MM } from './arrange';
 import type { Spot } from './nest';
 import { type Profile, profileOf } from './profile';
 
 export interface Placement {
-  /** It lies upside down. */
-  readonly turned: boolean;
-  /** Added to its points, after half a turn about 0, 0 where it is turned. mm */
+  readonly turns: Turns;
+  /** Added to its points after it was turned about 0, 0. mm */
   readonly offset: Point;
 }
 
-/** A panel as it is packed, upright or upside down. */
+/** A panel as it is packed, in one of the ways it may lie. */
 export interface Outline {
+  readonly turns: Turns;
   /** The cut line, closed. */
   readonly ring: readonly Point[];
   /** Cut, fold and grain lines: they decide which sheets the panel is on, because all other lines lie among them. */
   readonly spanLines: readonly (readonly Point[])[];
 }
 
-/** An outline upright and, where it may be turned, upside down. */
-export type OutlineTurns = readonly [Outline, Outline?];
+/** The ways an outline may lie, upright first. */
+export type OutlineWays = readonly [Outline, ...Outline[]];
 
-/** The outline of a piece; upside down as well where it may be turned. */
-export function outlineTurns(
+/** The outline of a piece upright and turned. */
+export function outlineWays(
   { piece, lines }: { readonly piece: Piece; readonly lines: readonly Stroke[] },
-  mayTurn: boolean,
-): OutlineTurns {
-  const upright: Outline = {
-    ring: piece.cutLine,
-    spanLines: lines
-      .filter(({ kind }) => kind === 'cut' || kind === 'fold' || kind === 'grain')
-      .map(({ points }) => points),
-  };
-  return mayTurn ? [upright, halfTurned(upright)] : [upright];
+  others: readonly Turns[],
+): OutlineWays {
+  const ring = piece.cutLine;
+  const spanLines = lines
+    .filter(({ kind }) => kind === 'cut' || kind === 'fold' || kind === 'grain')
+    .map(({ points }) => points);
+  const turned = others.map((turns): Outline => ({ turns, ...turnedBy({ ring, spanLines }, turns) }));
+  return [{ turns: 0, ring, spanLines }, ...turned];
 }
 
 /** The outline as it lies at its placement. */
-export const outlineAt = ([upright, down]: OutlineTurns, { turned }: Placement): Outline =>
-  turned && down ? down : upright;
+export const outlineAt = (ways: OutlineWays, { turns }: Placement): Outline =>
+  ways.find((way) => way.turns === turns) ?? ways[0];
 
 /** The box around all outlines at their placements; null around none. */
 export const boxOfOutlines = (
-  outlines: readonly OutlineTurns[],
+  outlines: readonly OutlineWays[],
   placements: readonly Placement[],
 ): Box | null =>
   boxAround(
-    outlines.flatMap((turns, i) => {
+    outlines.flatMap((ways, i) => {
       const placement = placements[i];
-      return placement ? moved(outlineAt(turns, placement).ring, placement.offset) : [];
+      return placement ? moved(outlineAt(ways, placement).ring, placement.offset) : [];
     }),
   );
 
 /** Placements moved on the plan by `by`, mm. */
 export const movedPlacements = (placements: readonly Placement[], by: Point): Placement[] =>
-  placements.map(({ turned, offset }) => ({ turned, offset: { x: offset.x + by.x, y: offset.y + by.y } }));
+  placements.map(({ turns, offset }) => ({ turns, offset: { x: offset.x + by.x, y: offset.y + by.y } }));
 
 /** The profiles of outlines, each with half of the gap around it. */
-export const profilesOf = (outlines: readonly OutlineTurns[]): Profile[][] =>
-  outlines.map((turns) => turns.flatMap((each) => (each ? [profileOf(each.ring, GAP_MM / 2)] : [])));
+export const profilesOf = (outlines: readonly OutlineWays[]): Profile[][] =>
+  outlines.map((ways) => ways.map(({ ring }) => profileOf(ring, GAP_MM / 2)));
 
 /** The placements of outlines whose profiles were laid on spots in a given order. */
 export function placementsOf(
   spots: readonly Spot[],
   order: readonly number[],
-  outlines: readonly OutlineTurns[],
+  outlines: readonly OutlineWays[],
 ): Placement[] {
   const placements: Placement[] = [];
-  for (const [n, { profile, x, y, turned }] of spots.entries()) {
+  for (const [n, { profile, x, y, way }] of spots.entries()) {
     const i = order[n] as number;
-    const corner = { x: x + profile.roomMm, y: y + profile.roomMm };
-    const box = boxAround(outlineAt(outlines[i] as OutlineTurns, { turned, offset: corner }).ring);
-    placements[i] = { turned, offset: { x: corner.x - (box?.left ?? 0), y: corner.y - (box?.top ?? 0) } };
+    const outline = (outlines[i] as OutlineWays)[way] as Outline;
+    placements[i] = placedAt(outline, { x: x + profile.roomMm, y: y + profile.roomMm });
   }
   return placements;
+}
+
+/** The placement of an outline whose box has its top left corner at `corner`. */
+export function placedAt({ turns, ring }: Outline, corner: Point): Placement {
+  const box = boxAround(ring);
+  return { turns, offset: { x: corner.x - (box?.left ?? 0), y: corner.y - (box?.top ?? 0) } };
 }

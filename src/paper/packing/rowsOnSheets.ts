@@ -4,7 +4,7 @@ import { gridFor, stepAcross } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
 import { arrange } from './arrange';
-import type { OutlineTurns } from './placements';
+import type { OutlineWays } from './placements';
 import { costOfPlan, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
 
 /** Most columns of sheets that are tried. */
@@ -12,7 +12,7 @@ const MOST_COLUMNS = 60;
 
 /** Tries rows as wide as 1, 2, 3… sheets and gives the layout with the fewest sheets; of equal ones that with the fewest joins. */
 export function rowsOnSheets(
-  outlines: readonly OutlineTurns[],
+  outlines: readonly OutlineWays[],
   page: UprightPage,
   orientations: readonly Exclude<PaperChoice['orientation'], 'fewest'>[],
 ): SheetPlan {

@@ -5,7 +5,7 @@ import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
 import type { UprightPage } from '../sheets/uprightPage';
 import { usedSheets } from '../sheets/usedSheets';
 import type { Arrangement } from './arrange';
-import { boxOfOutlines, movedPlacements, type OutlineTurns, outlineAt, type Placement } from './placements';
+import { boxOfOutlines, movedPlacements, type OutlineWays, outlineAt, type Placement } from './placements';
 
 export interface SheetPlan {
   readonly grid: Grid;
@@ -16,12 +16,12 @@ export interface SheetPlan {
 export const RIM_MM = 5;
 
 /** The cost of a layout: its sheets first, then the parts of panels on them, which have to be joined. */
-export function costOfPlan({ grid, placements }: SheetPlan, outlines: readonly OutlineTurns[]): number {
+export function costOfPlan({ grid, placements }: SheetPlan, outlines: readonly OutlineWays[]): number {
   const sheets = new Set<number>();
   let parts = 0;
-  for (const [i, turns] of outlines.entries()) {
+  for (const [i, ways] of outlines.entries()) {
     const placement = placements[i] as Placement;
-    const on = usedSheets(grid, outlineAt(turns, placement).spanLines, placement.offset);
+    const on = usedSheets(grid, outlineAt(ways, placement).spanLines, placement.offset);
     parts += on.length;
     for (const { row, column } of on) sheets.add(row * grid.columns + column);
   }
@@ -42,12 +42,12 @@ export function onOwnGrid(
   const grid = gridFor(page, orientation, width + 2 * RIM_MM, height + 2 * RIM_MM);
   const { x, y } = roomOf(grid);
   const by = { x: RIM_MM + (x - width) / 2, y: RIM_MM + (y - height) / 2 };
-  const placements = offsets.map((offset) => ({ turned: false, offset }));
+  const placements = offsets.map((offset) => ({ turns: 0 as const, offset }));
   return { grid, placements: movedPlacements(placements, by) };
 }
 
 /** Moves all panels within the room that the sheets leave, so that fewer of them lie across a joint. */
-export function bestLayout(plan: SheetPlan, outlines: readonly OutlineTurns[]): SheetPlan {
+export function bestLayout(plan: SheetPlan, outlines: readonly OutlineWays[]): SheetPlan {
   const box = boxOfOutlines(outlines, plan.placements);
   if (!box) return plan;
   const room = roomOf(plan.grid);
@@ -66,6 +66,19 @@ export function bestLayout(plan: SheetPlan, outlines: readonly OutlineTurns[]): 
 
 /** Shares of the spare room that are tried at the left and at the top. */
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
+
+/** Removes the rows and columns of unused sheets at the edges. */
+export function trimmed({ grid, placements }: SheetPlan, outlines: readonly OutlineWays[]): SheetPlan {
+  const on = outlines.flatMap((ways, i) => {
+    const placement = placements[i] as Placement;
+    return usedSheets(grid, outlineAt(ways, placement).spanLines, placement.offset);
+  });
+  const [rows, columns] = [on.map(({ row }) => row), on.map(({ column }) => column)];
+  const [row, column] = [Math.min(...rows), Math.min(...columns)];
+  const kept = { ...grid, rows: Math.max(...rows) - row + 1, columns: Math.max(...columns) - column + 1 };
+  const by = { x: -column * stepAcross(grid), y: -row * stepDown(grid) };
+  return { grid: kept, placements: movedPlacements(placements, by) };
+}
 
 /** Size of the plan inside its rims. */
 const roomOf = (grid: Grid): Point => ({

@@ -19,10 +19,13 @@ const CLEAR_MM = 0.7;
 /**
  * The place nearest to `target` where the text lies inside the ring clear of every line and text, and its leader clear of every
  * text; null where there is none. Larger sizes are tried first.
+ *
+ * @param sidewaysRad the direction of a text that is set at a right angle
  */
 export function leaderTextInside(
   line: Omit<TextLine, 'sizePt'>,
   sizesPt: readonly number[],
+  sidewaysRad: number,
   target: Point,
   ring: readonly Point[],
   room: Room,
@@ -32,7 +35,7 @@ export function leaderTextInside(
   for (const sizePt of sizesPt) {
     const block = setBlock([{ ...line, sizePt }]);
     const found: { box: TurnedBox; away: number }[] = [];
-    for (const turnRad of [0, -Math.PI / 2])
+    for (const turnRad of [0, sidewaysRad])
       for (let y = around.top; y <= around.bottom; y += STEP_MM)
         for (let x = around.left; x <= around.right; x += STEP_MM) {
           const box = boxOf(block, { x, y }, turnRad);

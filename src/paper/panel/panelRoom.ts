@@ -6,7 +6,7 @@ import type { Box } from '../geometry/box';
 import type { LayerName } from '../making/layers';
 import type { MakingSettings } from '../making/settings';
 import { isClear, type Room, touchesAny } from './room';
-import type { TextBlock, TurnedBox } from './textBlock';
+import { readable, type TextBlock, type TurnedBox } from './textBlock';
 
 /** What is written on a panel, and how large. */
 export interface PanelNames {
@@ -23,12 +23,22 @@ export interface PanelNames {
   readonly textScale: number;
   /** How much farther heavier lines reach to either side than on paper. mm */
   readonly heavierMm: number;
+  /** The panel is turned by a quarter turn with its texts, its head to the left. */
+  readonly isSideways?: boolean;
 }
 
 /** The smallest size that is read at arm's length. pt */
 export const LEAST_PT = 6;
 
-export const QUARTER_TURN = Math.PI / 2;
+const QUARTER_TURN = Math.PI / 2;
+
+/** The direction of a text set at a right angle to the usual one, so that it can be read as the panel lies. rad */
+export const sideways = ({ isSideways }: Pick<PanelNames, 'isSideways'>): number =>
+  isSideways ? QUARTER_TURN : -QUARTER_TURN;
+
+/** The direction of a text along a line, so that it can be read as the panel lies. rad */
+export const readableOn = ({ isSideways }: Pick<PanelNames, 'isSideways'>, turnRad: number): number =>
+  isSideways ? readable(turnRad - QUARTER_TURN) + QUARTER_TURN : readable(turnRad);
 
 /** The lines and texts of a panel, and what decides how texts are placed among them. */
 export interface PanelRoom {
@@ -40,6 +50,7 @@ export interface PanelRoom {
   /** Scales to try before the usual sizes, the largest first. */
   readonly larger: readonly number[];
   readonly heavierMm: number;
+  readonly isSideways: boolean;
 }
 
 /** A text at a place that it may take. */

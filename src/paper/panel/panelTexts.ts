@@ -14,13 +14,14 @@ import {
   LEAST_PT,
   type PanelNames,
   type PanelRoom,
-  QUARTER_TURN,
+  readableOn,
+  sideways,
   takeFirstClear,
 } from './panelRoom';
 import { titleTexts } from './panelTitle';
 import { roomAmong } from './room';
 import type { PlacedText, Stroke } from './strokes';
-import { boxOf, readable, setBlock, type TextBlock, textsOfBlock } from './textBlock';
+import { boxOf, setBlock, type TextBlock, textsOfBlock } from './textBlock';
 
 /**
  * Texts of a panel in the coordinates of its block, and leaders to texts that have no room where they belong. Where there is room
@@ -42,6 +43,7 @@ export function panelTexts(
     bands,
     larger: largerThan(names.textScale),
     heavierMm: names.heavierMm,
+    isSideways: names.isSideways ?? false,
   };
   const levels = [...levelTexts(panel), ...labels.flatMap((label) => labelTexts(panel, label))];
   const title = titleTexts(panel, names);
@@ -93,7 +95,7 @@ function levelTexts(panel: PanelRoom): PlacedText[] {
       }));
       return [
         ...level.map((centre) => ({ block, box: boxOf(block, centre, 0) })),
-        ...upright.map((centre) => ({ block, box: boxOf(block, centre, -QUARTER_TURN) })),
+        ...upright.map((centre) => ({ block, box: boxOf(block, centre, sideways(panel)) })),
       ];
     });
     const found = takeFirstClear(panel, candidates, 0.7);
@@ -135,7 +137,7 @@ function dartTexts(panel: PanelRoom, { inner, outer }: DartLines): PlacedText[] 
       const beside = Math.abs(a.x - b.x) / 2 + block.widthMm / 2 + 2 + panel.heavierMm;
       return [
         boxOf(block, middle, 0),
-        boxOf(block, middle, -QUARTER_TURN),
+        boxOf(block, middle, sideways(panel)),
         boxOf(block, { x: middle.x - beside, y: middle.y }, 0),
         boxOf(block, { x: middle.x + beside, y: middle.y }, 0),
       ].map((box, rank) => ({ block, box, rank }));
@@ -170,7 +172,9 @@ function edgeTexts(
       if (!place) return [];
       const out = away(block.heightMm);
       const centre = { x: place.at.x + place.out.x * out, y: place.at.y + place.out.y * out };
-      return [{ block, box: boxOf(block, centre, readable(Math.atan2(place.along.y, place.along.x))) }];
+      return [
+        { block, box: boxOf(block, centre, readableOn(panel, Math.atan2(place.along.y, place.along.x))) },
+      ];
     });
   };
   const between = (): number => edge.allowance / 2;
@@ -187,7 +191,8 @@ function edgeTexts(
   if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
   const middle = placeAlong(edge.points, 0.5)?.at;
   const led =
-    middle && leaderTextInside({ text, bold: false }, sizesOn(panel), middle, panel.sewn, panel.room);
+    middle &&
+    leaderTextInside({ text, bold: false }, sizesOn(panel), sideways(panel), middle, panel.sewn, panel.room);
   if (!led) return { texts: [], leaders: [] };
   panel.room.taken.push(led.box);
   panel.room.segments.push(led.points);

@@ -11,7 +11,7 @@ import {
   LEAST_PT,
   type PanelNames,
   type PanelRoom,
-  QUARTER_TURN,
+  sideways,
   takeFirstClear,
 } from './panelRoom';
 import { touchesAny } from './room';
@@ -57,8 +57,11 @@ export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: Placed
     turnRad: 0,
   }));
   const turned = [
-    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: -QUARTER_TURN })),
-    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({ block: setBlock(oneLine, scale), turnRad: -QUARTER_TURN })),
+    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: sideways(panel) })),
+    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({
+      block: setBlock(oneLine, scale),
+      turnRad: sideways(panel),
+    })),
   ];
   const tries = [upright, turned].flatMap((blocks) =>
     TITLE_CLEAR_MM.flatMap((clearMm) => blocks.map((each) => ({ ...each, clearMm }))),
@@ -95,16 +98,14 @@ function spots(box: Box, { grain }: Piece, block: TextBlock, turnRad: number): C
 }
 
 /** Places a title that has no room inside outside the cut line, with a leader to the grain line. */
-function leadOut(
-  { piece, room }: PanelRoom,
-  oneLine: readonly TextLine[],
-): { texts: PlacedText[]; leaders: Stroke[] } {
+function leadOut(panel: PanelRoom, oneLine: readonly TextLine[]): { texts: PlacedText[]; leaders: Stroke[] } {
+  const { piece, room } = panel;
   const box = boxAround(piece.cutLine);
   if (!box) return { texts: [], leaders: [] };
   const block = setBlock(oneLine, LEAST_PT / 9);
   const x = box.right + 1 + block.heightMm / 2;
   const middle = { x: piece.grain[0].x, y: (piece.grain[0].y + piece.grain[1].y) / 2 };
-  const placed = boxOf(block, { x, y: middle.y }, -QUARTER_TURN);
+  const placed = boxOf(block, { x, y: middle.y }, sideways(panel));
   const leader = [{ x: x - block.heightMm / 2 - 0.4, y: middle.y }, middle] as const;
   room.taken.push(placed);
   room.segments.push(leader);

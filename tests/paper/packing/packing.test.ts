@@ -14,9 +14,9 @@ import {
   patternSvg,
   planPanels,
 } from '../../../src/paper';
-import { halfTurned } from '../../../src/paper/geometry/halfTurn';
+import { turnedBy } from '../../../src/paper/geometry/turned';
 import { linedPieces } from '../../../src/paper/layout/placePanels';
-import { outlineTurns } from '../../../src/paper/packing/placements';
+import { outlineWays } from '../../../src/paper/packing/placements';
 import { rowsOnSheets } from '../../../src/paper/packing/rowsOnSheets';
 import { costOfPlan, sheetsOfCost } from '../../../src/paper/packing/sheetPlan';
 import { boxOfText, cornersOf } from '../../../src/paper/panel/textBlock';
@@ -120,18 +120,23 @@ function expectApart(panels: readonly PlacedPanel[]): void {
     }
 }
 
-/** As drafted, or turned by exactly half a turn. */
+/** Cosine and sine of quarter turns. */
+const QUARTERS = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
+
+/** As drafted, or turned by exact quarter turns. */
 function expectGrainKept(panels: readonly PlacedPanel[], drafted: readonly Piece[]): void {
   expect(panels.map(({ piece }) => piece.id)).toEqual(drafted.map(({ id }) => id));
-  for (const [i, { piece, turned }] of panels.entries()) {
+  for (const [i, { piece, turns }] of panels.entries()) {
     const own = drafted[i] as Piece;
-    const sign = turned ? -1 : 1;
-    expect(piece.grain.map(({ x, y }) => [x, y])).toEqual(
-      own.grain.map(({ x, y }) => [sign * x + 0, sign * y + 0]),
-    );
-    expect(piece.cutLine.map(({ x, y }) => [sign * x + 0, sign * y + 0])).toEqual(
-      own.cutLine.map(({ x, y }) => [x + 0, y + 0]),
-    );
+    const [cos, sin] = QUARTERS[turns];
+    const asLaid = ({ x, y }: ReadPoint): number[] => [cos * x + sin * y + 0, cos * y - sin * x + 0];
+    expect(piece.grain.map(({ x, y }) => [x, y])).toEqual(own.grain.map(asLaid));
+    expect(piece.cutLine.map(({ x, y }) => [x + 0, y + 0])).toEqual(own.cutLine.map(asLaid));
     expect(turnOf(piece)).toBeCloseTo(turnOf(own), 4);
   }
 }
@@ -169,9 +174,9 @@ describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles
     expectApart(panels);
     expectGrainKept(panels, [...input.draft.pieces, ...input.draft.extras]);
     expectTextsClear(panels);
-    if (input.nap) expect(panels.some(({ turned }) => turned)).toBe(false);
+    if (input.nap) expect(panels.some(({ turns }) => turns > 0)).toBe(false);
     // Text beside an edge may take a sheet of its own; cut lines never take more than in rows.
-    const outlines = linedPieces(input).map((each) => outlineTurns(each, false));
+    const outlines = linedPieces(input).map((each) => outlineWays(each, []));
     const page = uprightPage(input.paper);
     const rows = rowsOnSheets(outlines, page, ['portrait', 'landscape']);
     expect(sheets.length).toBeLessThanOrEqual(sheetsOfCost(costOfPlan(rows, outlines)) + 1);
@@ -187,7 +192,7 @@ describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles
         expect(Math.min(x, y, widthMm - x, heightMm - y)).toBeGreaterThan(CLEAR_MM - 0.01);
         expect(widthMm).toBeLessThanOrEqual(914.4 + 1e-6);
       }
-      if (nap) expect(panels.some(({ turned }) => turned)).toBe(false);
+      if (nap) expect(panels.some(({ turns }) => turns > 0)).toBe(false);
     }
   });
 });
@@ -213,7 +218,7 @@ describe('packing', () => {
         layOut(inputFor(DEMO_CLIENT.measurements, style, paper, each)),
       );
       expect(plain?.sheets.length).toBe(nap?.sheets.length);
-      expect(plain?.panels.some(({ turned }) => turned)).toBe(false);
+      expect(plain?.panels.some(({ turns }) => turns > 0)).toBe(false);
     }
   });
 
@@ -224,7 +229,7 @@ describe('packing', () => {
   it('keeps heads up in drawings for other programs', () => {
     const style = NAMED_STYLES.get('cincher')?.style as Style;
     const input = inputFor(DEMO_CLIENT.measurements, style, 'Legal', false);
-    expect(layOut(input).panels.some(({ turned }) => turned)).toBe(true);
+    expect(layOut(input).panels.some(({ turns }) => turns > 0)).toBe(true);
     for (const write of [patternSvg, patternDxf]) expect(write(input)).toBe(write({ ...input, nap: true }));
   });
 
@@ -240,11 +245,14 @@ describe('packing', () => {
 
   it('turns whatever points a piece holds', () => {
     const data = { id: 'x', at: { x: 1, y: -2 }, more: [{ points: [{ x: 0, y: 3 }], edge: null, count: 2 }] };
-    expect(halfTurned(data)).toEqual({
+    expect(turnedBy(data, 2)).toEqual({
       id: 'x',
       at: { x: -1, y: 2 },
       more: [{ points: [{ x: 0, y: -3 }], edge: null, count: 2 }],
     });
-    expect(halfTurned(halfTurned(data))).toEqual(data);
+    // The head, at −y, goes to the left.
+    expect(turnedBy({ x: 0, y: -3 }, 1)).toEqual({ x: -3, y: 0 });
+    expect(turnedBy(turnedBy(data, 1), 3)).toEqual(data);
+    expect(turnedBy(turnedBy(data, 1), 1)).toEqual(turnedBy(data, 2));
   });
 });
