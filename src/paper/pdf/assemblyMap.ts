@@ -1,13 +1,14 @@
 // The assembly map: the sheets with their names over the outlines of the panels, drawn small.
 
-import { pieceLabel } from '../../document';
+import { FIRST_PAGE, pieceLabel } from '../../document';
 import type { Point } from '../../engine';
-import { type Box, boxAround } from '../geometry/box';
+import type { Box } from '../geometry/box';
+import { simplified } from '../geometry/simplified';
 import type { Layout } from '../layout/layOut';
-import type { PlacedPanel } from '../layout/placePanels';
-import { ownPartOf, sheetName, stepAcross, stepDown } from '../sheets/grid';
-import { MM_PER_POINT, textWidth } from '../text/textWidth';
+import { blankSheets, ownPartOf, type SheetPosition, sheetName, stepAcross, stepDown } from '../sheets/grid';
+import { MM_PER_POINT, textWidth, wrapped } from '../text/textWidth';
 import type { PdfCanvas } from './file/pdfCanvas';
+import { mapLabels } from './mapLabels';
 
 /** Scale at which the sheets fit into a box of the page; 0 or less where they do not. */
 export function mapScale({ grid }: Layout, box: Box): number {
@@ -16,71 +17,100 @@ export function mapScale({ grid }: Layout, box: Box): number {
   return Math.min((box.right - box.left) / width, (box.bottom - box.top) / height);
 }
 
-/** Draws the map as large as it fits at the top left of a box of the page. */
+/**
+ * Draws the map as large as it fits at the top left of a box of the page. Each panel has its name, or a number where there is no
+ * room for it; a key below the map says whose numbers they are.
+ */
 export function drawMap(canvas: PdfCanvas, layout: Layout, box: Box): void {
+  const whole = planMap(layout, box);
+  const width = box.right - box.left;
+  const lines = keyLines(whole.key, width);
+  // The key takes its room from the map, which may leave a name or two more without room.
+  const room = (lines.length + (lines.length > 0 ? 1 : 0)) * KEY_LINE_MM;
+  const map = lines.length > 0 ? planMap(layout, { ...box, bottom: box.bottom - room }) : whole;
+  drawPlan(canvas, map);
+  for (const [i, text] of keyLines(map.key, width).entries()) {
+    const start = { x: box.left, y: map.bottom + (i + 1) * KEY_LINE_MM + 1 };
+    canvas.text({ text, start, turnRad: 0, sizePt: KEY_PT, bold: false });
+  }
+}
+
+const [KEY_PT, KEY_LINE_MM] = [7, 3];
+
+const keyLines = (key: readonly string[], width: number): string[] =>
+  key.length === 0 ? [] : wrapped(FIRST_PAGE.mapKey({ names: key }), KEY_PT, false, width);
+
+/** A sheet's frame and name on the map. */
+interface MapSheet {
+  readonly frame: readonly Point[];
+  readonly name: string;
+  readonly patch: Box;
+}
+
+interface MapPlan extends ReturnType<typeof mapLabels> {
+  readonly sheets: readonly MapSheet[];
+  /** Sheets of the grid that nothing is printed on. */
+  readonly blanks: readonly (readonly Point[])[];
+  readonly rings: readonly (readonly Point[])[];
+  readonly nameSize: number;
+  readonly bottom: number;
+}
+
+function planMap(layout: Layout, box: Box): MapPlan {
   const { grid, panels, sheets } = layout;
   const scale = mapScale(layout, box);
   const onMap = ({ x, y }: Point): Point => ({ x: box.left + x * scale, y: box.top + y * scale });
-  const frame = ({ left, top, right, bottom }: Box): Point[] =>
-    [
+  const frameOf = (position: SheetPosition): Point[] => {
+    const { left, top, right, bottom } = ownPartOf(grid, position);
+    const [start, ...rest] = [
       { x: left, y: top },
       { x: right, y: top },
       { x: right, y: bottom },
       { x: left, y: bottom },
-      { x: left, y: top },
-    ].map(onMap);
-
-  const printed = new Set(sheets.map(sheetName));
-  for (let row = 0; row < grid.rows; row += 1)
-    for (let column = 0; column < grid.columns; column += 1)
-      if (!printed.has(sheetName({ row, column })))
-        canvas.line('mapBlank', frame(ownPartOf(grid, { row, column })));
-  const columnAt = (x: number): number => Math.floor((x - box.left) / (stepAcross(grid) * scale));
-  for (const panel of panels) {
-    const points = panel.piece.cutLine.map(({ x, y }) =>
-      onMap({ x: x + panel.offset.x, y: y + panel.offset.y }),
-    );
-    if (points[0]) canvas.line('mapPanel', [...points, points[0]]);
-    writeLabel(canvas, panel, boxAround(points), onMap, columnAt);
-  }
+    ].map(onMap) as [Point, ...Point[]];
+    return [start, ...rest, start];
+  };
   const nameSize = Math.min(13, (0.3 * Math.min(stepAcross(grid), stepDown(grid)) * scale) / MM_PER_POINT);
-  for (const position of sheets) {
-    const own = ownPartOf(grid, position);
-    canvas.line('mapSheet', frame(own));
-    const { x, y } = onMap({ x: own.left, y: own.top });
-    const name = sheetName(position);
+  const named = sheets.map((position): MapSheet => {
+    const [frame, name] = [frameOf(position), sheetName(position)];
+    const { x, y } = frame[0] as Point;
     const [width, height] = [textWidth(name, nameSize, true), nameSize * MM_PER_POINT];
-    // A white patch keeps outlines out of the name.
-    canvas.blank(x + 0.3, y + 0.3, width + 1.4, height + 0.2);
-    canvas.text({
-      text: name,
-      start: { x: x + 1, y: y + 0.9 * height },
-      turnRad: 0,
-      sizePt: nameSize,
-      bold: true,
-    });
-  }
+    const patch = { left: x + 0.3, top: y + 0.3, right: x + 1.7 + width, bottom: y + 0.5 + height };
+    return { frame, name, patch };
+  });
+  const rings = panels.map(({ piece, offset }) =>
+    simplified(piece.cutLine, SIMPLER_MM).map(({ x, y }) => onMap({ x: x + offset.x, y: y + offset.y })),
+  );
+  return {
+    ...mapLabels(
+      panels.map(({ piece }, i) => ({ name: pieceLabel(piece), ring: rings[i] ?? [] })),
+      named.map(({ patch }) => patch),
+      Array.from({ length: grid.columns }, (_, i) => box.left + i * stepAcross(grid) * scale),
+      Array.from({ length: grid.rows }, (_, i) => box.top + i * stepDown(grid) * scale),
+    ),
+    sheets: named,
+    blanks: blankSheets(grid, sheets).map(frameOf),
+    rings,
+    nameSize,
+    bottom: box.top + (grid.rows * stepDown(grid) + grid.overlapMm) * scale,
+  };
 }
 
-/**
- * Writes the panel's name, sized to the panel's width, at the height of its title, which is clear of the joints. It is turned
- * upright where a joint would cross it.
- */
-function writeLabel(
-  canvas: PdfCanvas,
-  { piece, texts }: PlacedPanel,
-  box: Box | null,
-  onMap: (point: Point) => Point,
-  columnAt: (x: number) => number,
-): void {
-  const title = texts[0];
-  if (!box || !title) return;
-  const label = pieceLabel(piece);
-  const sizePt = Math.min(7, (7 * 0.75 * (box.right - box.left)) / textWidth(label, 7, false));
-  const width = textWidth(label, sizePt, false);
-  const left = (box.left + box.right - width) / 2;
-  const at = onMap(title.start);
-  const whole = columnAt(left - 0.5) === columnAt(left + width + 0.5);
-  const start = whole ? { x: left, y: at.y } : { x: at.x + 0.7 * sizePt * MM_PER_POINT, y: at.y + width / 2 };
-  canvas.text({ text: label, start, turnRad: whole ? 0 : -Math.PI / 2, sizePt, bold: false }, 0.3);
+/** A line of the map may be so far from the panel's, mm at full size. */
+const SIMPLER_MM = 0.5;
+
+function drawPlan(canvas: PdfCanvas, { sheets, blanks, rings, labels, nameSize }: MapPlan): void {
+  for (const frame of blanks) canvas.line('mapBlank', frame);
+  for (const ring of rings) if (ring[0]) canvas.line('mapPanel', [...ring, ring[0]]);
+  for (const { frame } of sheets) canvas.line('mapSheet', frame);
+  // White patches keep outlines out of names and numbers.
+  for (const { name, patch } of sheets) {
+    canvas.blank(patch.left, patch.top, patch.right - patch.left, patch.bottom - patch.top);
+    const start = { x: patch.left + 0.7, y: patch.top + 0.9 * nameSize * MM_PER_POINT - 0.3 };
+    canvas.text({ text: name, start, turnRad: 0, sizePt: nameSize, bold: true });
+  }
+  for (const { text, box } of labels) {
+    if (text.bold) canvas.blank(box.left, box.top, box.right - box.left, box.bottom - box.top);
+    canvas.text(text, text.bold ? 0 : 0.3);
+  }
 }

@@ -32,7 +32,7 @@ export function drawFirstPage(canvas: PdfCanvas, input: PatternInput, layout: La
   const squaresEnd = top + METRIC_SQUARE_MM + 5 + INCH_SQUARE_MM;
 
   const left = margin + INCH_SQUARE_MM + GUTTER_MM;
-  const paragraphs = firstPageParagraphs(input, sheetsParagraphs(input, layout.sheets.length));
+  const paragraphs = firstPageParagraphs(input, sheetsParagraphs(input, layout));
   const end = drawParagraphs(canvas, paragraphs, left, top, right - left, bottom - LEAST_MAP_MM);
   // The map is beside the squares or below them, wherever it is larger.
   const beside: Box = { left, top: end + 11, right, bottom };

@@ -13,7 +13,7 @@ import {
   type Unit,
 } from '../../document';
 import { type Draft, turnsHemUp } from '../../engine';
-import type { PatternInput } from '../layout/layOut';
+import type { Layout, PatternInput } from '../layout/layOut';
 import type { PlanInput } from '../layout/planInput';
 import { foldOf } from '../panel/panelLines';
 import { DO_NOT_CUT, errorsOf } from '../remarks/errors';
@@ -22,6 +22,7 @@ import { recordOf } from '../remarks/record';
 import { isTightlyLaced, tightLacingLines } from '../remarks/tightLacing';
 import { zipSentences } from '../remarks/zips';
 import { type Correction, correctionText } from '../sheets/correction';
+import { blankSheets, sheetName } from '../sheets/grid';
 import { isExact } from '../text/writable';
 import type { Paragraph } from './blocks/drawParagraphs';
 
@@ -49,12 +50,17 @@ export function firstPageParagraphs(
 }
 
 /** How to print sheets, and what this print contains. */
-export function sheetsParagraphs(input: PatternInput, sheetCount: number): Paragraph[] {
+export function sheetsParagraphs(
+  input: PatternInput,
+  { grid, sheets }: Pick<Layout, 'grid' | 'sheets'>,
+): Paragraph[] {
   const { paper, client, correction, leftOut = [] } = input;
+  const blank = blankSheets(grid, sheets).map(sheetName);
   return [
     ...printParagraphs(),
     ...mockupParagraphs(input),
-    text(FIRST_PAGE.sheets({ paper: paper.name, count: sheetCount, unit: client.unit })),
+    text(FIRST_PAGE.sheets({ paper: paper.name, count: sheets.length, unit: client.unit })),
+    ...(blank.length > 0 ? [text(FIRST_PAGE.blank({ sheets: blank }))] : []),
     ...(leftOut.length > 0 ? [text(FIRST_PAGE.leftOut({ sheets: leftOut }))] : []),
     ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
     ...lineParagraphs(input),

@@ -74,6 +74,15 @@ export function ownPartOf(grid: Grid, position: SheetPosition): Box {
   };
 }
 
+/** The sheets of a grid that are not among those printed, by rows. */
+export function blankSheets(grid: Grid, printed: readonly SheetPosition[]): SheetPosition[] {
+  const names = new Set(printed.map(sheetName));
+  return Array.from({ length: grid.rows * grid.columns }, (_, i) => ({
+    row: Math.floor(i / grid.columns),
+    column: i % grid.columns,
+  })).filter((position) => !names.has(sheetName(position)));
+}
+
 /** The name of a sheet: row letter and column number, B3; AA follows Z. */
 export function sheetName({ row, column }: SheetPosition): string {
   let rowLetters = '';

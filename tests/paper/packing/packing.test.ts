@@ -1,5 +1,6 @@
 // Panels packed close: never over each other, grain upright, never mirrored, and on no more sheets than rows of boxes take.
 
+import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { draft, draftWhole, type Measurements, type Piece, type Style } from '../../../src/engine';
@@ -20,6 +21,7 @@ import { outlineWays } from '../../../src/paper/packing/placements';
 import { rowsOnSheets } from '../../../src/paper/packing/rowsOnSheets';
 import { costOfPlan, sheetsOfCost } from '../../../src/paper/packing/sheetPlan';
 import { boxOfText, cornersOf } from '../../../src/paper/panel/textBlock';
+import { stepAcross, stepDown } from '../../../src/paper/sheets/grid';
 import { uprightPage } from '../../../src/paper/sheets/uprightPage';
 import { drawBodies } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
@@ -128,6 +130,20 @@ const QUARTERS = [
   [0, -1],
 ] as const;
 
+/** By another library's polygons: no two panels share an area, and all lie on the plan. mm */
+function expectOnPlan(panels: readonly PlacedPanel[], width: number, height: number): void {
+  const drawn = panels.map((panel) => [ringOf(panel).map(({ x, y }): [number, number] => [x, y])]);
+  for (const [i, ring] of drawn.entries())
+    for (const other of drawn.slice(i + 1)) expect(polygonClipping.intersection(ring, other)).toEqual([]);
+  const plan: [number, number][] = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ];
+  for (const ring of drawn) expect(polygonClipping.difference(ring, [plan])).toEqual([]);
+}
+
 /** As drafted, or turned by exact quarter turns. */
 function expectGrainKept(panels: readonly PlacedPanel[], drafted: readonly Piece[]): void {
   expect(panels.map(({ piece }) => piece.id)).toEqual(drafted.map(({ id }) => id));
@@ -170,8 +186,13 @@ function expectTextsClear(panels: readonly PlacedPanel[]): void {
 
 describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles, seed ${SEED}`, () => {
   it.each(CASES)('%s', (_, input) => {
-    const { panels, sheets } = layOut(input);
+    const { panels, sheets, grid } = layOut(input);
     expectApart(panels);
+    expectOnPlan(
+      panels,
+      grid.columns * stepAcross(grid) + grid.overlapMm,
+      grid.rows * stepDown(grid) + grid.overlapMm,
+    );
     expectGrainKept(panels, [...input.draft.pieces, ...input.draft.extras]);
     expectTextsClear(panels);
     if (input.nap) expect(panels.some(({ turns }) => turns > 0)).toBe(false);
@@ -208,6 +229,9 @@ describe('packing', () => {
     expect(sheetsFor('long-line', 'A3', false)).toBeLessThan(4);
     expect(sheetsFor('stage-bodice', 'Legal', true)).toBeLessThan(6);
     expect(sheetsFor('cincher', 'Legal', false)).toBeLessThan(3);
+    // These took 10 and 9 before panels were laid sideways.
+    expect(sheetsFor('off-shoulder-bridal', 'A4', false)).toBeLessThan(10);
+    expect(sheetsFor('armhole-bridal', 'A4', false)).toBeLessThan(9);
   });
 
   it('turns panels only where that saves a sheet, and none on cloth with a nap', () => {

@@ -113,6 +113,13 @@ export const FIRST_PAGE = catalogue({
   missingGlyphs: 'Letters of a name that no font on hand has stand as empty boxes.',
   glyphsNotLoaded:
     'The letters of a name could not be loaded: what the page’s own font lacks stands without its marks or as a question mark.',
+  /** Sheets within the rows of the map that nothing lies on. */
+  blank: ({ sheets }: { sheets: readonly string[] }) =>
+    sheets.length === 1
+      ? `Nothing lies on ${sheets[0]}, so it is not printed.`
+      : `Nothing lies on ${sheets.join(', ')}, so they are not printed.`,
   map: 'How the sheets lie',
+  /** Panels whose names have no room on the map, by their numbers. */
+  mapKey: ({ names }: { names: readonly string[] }) => names.map((name, i) => `${i + 1} ${name}`).join(' · '),
   cutShort: 'The rest is told on the screen.',
 });

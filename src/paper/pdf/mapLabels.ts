@@ -1,0 +1,132 @@
+// Names of panels on the assembly map, each inside its outline; a number where the name has no room.
+
+import { isInside, type Point } from '../../engine';
+import { type Box, boxAround } from '../geometry/box';
+import type { PlacedText } from '../panel/strokes';
+import { MM_PER_POINT, textWidth } from '../text/textWidth';
+
+interface NamedRing {
+  readonly name: string;
+  /** Page mm; its first point is not repeated. */
+  readonly ring: readonly Point[];
+}
+
+export interface MapLabel {
+  readonly text: PlacedText;
+  readonly box: Box;
+}
+
+interface MapLabels {
+  readonly labels: readonly MapLabel[];
+  /** Names that have no room, by number: the first is 1. */
+  readonly key: readonly string[];
+}
+
+const SIZES_PT = [7, 6.25, 5.5];
+const NUMBER_PT = 7;
+
+/** Room around a text. mm */
+const CLEAR_MM = 0.4;
+
+/**
+ * Labels that keep clear of each other and of `taken`, and of the upright and level lines at `xs` and `ys` where there is room.
+ * Panels of one name have one number.
+ */
+export function mapLabels(
+  panels: readonly NamedRing[],
+  taken: readonly Box[],
+  xs: readonly number[],
+  ys: readonly number[],
+): MapLabels {
+  const boxes = [...taken];
+  const key: string[] = [];
+  const labels = panels.flatMap(({ name, ring }): MapLabel[] => {
+    const around = boxAround(ring);
+    if (!around) return [];
+    const spots = spotsIn(around).filter((spot) => isInside(ring, spot));
+    const isFree = (box: Box): boolean => !boxes.some((other) => overlap(box, other));
+    const isWhole = (box: Box): boolean =>
+      !xs.some((x) => x > box.left && x < box.right) && !ys.some((y) => y > box.top && y < box.bottom);
+    const fits = (box: Box): boolean => isFree(box) && isWithin(box, ring);
+    const label =
+      nameAt(name, spots, (box) => isWhole(box) && fits(box)) ??
+      nameAt(name, spots, fits) ??
+      numberAt(numberOf(name, key), spots, isFree);
+    if (!label) return [];
+    boxes.push(label.box);
+    return [label];
+  });
+  return { labels, key };
+}
+
+/** Places all over a box, those in its middle first. */
+function spotsIn({ left, top, right, bottom }: Box): Point[] {
+  const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
+  const [across, down] = [right - left, bottom - top];
+  const spots: Point[] = [];
+  for (let i = 1; i < STEPS; i += 1)
+    for (let j = 1; j < STEPS; j += 1)
+      spots.push({ x: left + (across * i) / STEPS, y: top + (down * j) / STEPS });
+  const away = ({ x, y }: Point): number => Math.hypot((x - middle.x) / across, (y - middle.y) / down);
+  return spots.sort((a, b) => away(a) - away(b));
+}
+
+const STEPS = 16;
+
+function nameAt(name: string, spots: readonly Point[], fits: (box: Box) => boolean): MapLabel | null {
+  for (const sizePt of SIZES_PT)
+    for (const isUpright of [false, true])
+      for (const spot of spots) {
+        const label = labelAt(name, spot, sizePt, isUpright, false);
+        if (fits(label.box)) return label;
+      }
+  return null;
+}
+
+/** A number may cross the outline where the panel is narrower than it. */
+function numberAt(number: number, spots: readonly Point[], isFree: (box: Box) => boolean): MapLabel | null {
+  const at = (spot: Point): MapLabel => labelAt(String(number), spot, NUMBER_PT, false, true);
+  const free = spots.find((spot) => isFree(at(spot).box)) ?? spots[0];
+  return free ? at(free) : null;
+}
+
+function numberOf(name: string, key: string[]): number {
+  if (!key.includes(name)) key.push(name);
+  return key.indexOf(name) + 1;
+}
+
+function labelAt(text: string, { x, y }: Point, sizePt: number, isUpright: boolean, bold: boolean): MapLabel {
+  const [width, height] = [textWidth(text, sizePt, bold), sizePt * MM_PER_POINT];
+  // Capitals and figures are about 0.7 of the size high, and stand on the baseline.
+  const [along, down] = [width / 2, 0.35 * height];
+  const [across, high] = isUpright ? [0.55 * height, along] : [along, 0.55 * height];
+  return {
+    text: {
+      text,
+      start: isUpright ? { x: x + down, y: y + along } : { x: x - along, y: y + down },
+      turnRad: isUpright ? -Math.PI / 2 : 0,
+      sizePt,
+      bold,
+    },
+    box: {
+      left: x - across - CLEAR_MM,
+      right: x + across + CLEAR_MM,
+      top: y - high - CLEAR_MM,
+      bottom: y + high + CLEAR_MM,
+    },
+  };
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Whether a box lies inside a ring: its corners do, and no corner of the ring lies in it. */
+function isWithin({ left, top, right, bottom }: Box, ring: readonly Point[]): boolean {
+  const corners = [left, (left + right) / 2, right].flatMap((x) =>
+    [top, (top + bottom) / 2, bottom].map((y) => ({ x, y })),
+  );
+  return (
+    corners.every((corner) => isInside(ring, corner)) &&
+    !ring.some(({ x, y }) => x > left && x < right && y > top && y < bottom)
+  );
+}
