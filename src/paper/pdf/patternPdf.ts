@@ -33,12 +33,16 @@ const SCALE_EVERY = 10;
  * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each used sheet that is not left
  * out, the record of the print, and the making list where the input has making settings and is no mock-up. Pages are as large as the paper, 1 unit = 1/72 in, and everything
  * on them is enlarged by the correction. On a large paper that holds the whole pattern all of it is one page. All pieces of the draft are drawn; where it has errors every page says not to cut it.
- * Same input, same bytes.
+ * Same input, same bytes. `made` is what `layOut` gave for the same input, where it was called before.
  *
  * @throws RangeError on a paper that {@link checkPaper} refuses or a correction that {@link isCorrection} refuses. What `watch`
  * throws stops the drawing and is passed on.
  */
-export async function patternPdf(input: PatternInput & WithFace, watch?: PageWatch): Promise<Uint8Array> {
+export async function patternPdf(
+  input: PatternInput & WithFace,
+  watch?: PageWatch,
+  made: Layout | null = null,
+): Promise<Uint8Array> {
   const { client, savedDraft, date, paper, correction = NO_CORRECTION, leftOut = [] } = input;
   if (!isCorrection(correction)) throw new RangeError('correction not checked');
   const checked = checkPaper(paper, correction);
@@ -48,7 +52,7 @@ export async function patternPdf(input: PatternInput & WithFace, watch?: PageWat
     await watch?.(1, 1);
     return onePagePdf(input, whole.choice, input.correction);
   }
-  const layout = layOut(input);
+  const layout = made ?? layOut(input);
   const what = [client.name, savedDraft.name, date].map((line) => settable(line));
   const title = shortened(what.slice(0, 2).join(', '), 10, false, TITLE_MM);
   const pdf = await pdfFile(title, seedOf(input, layout), input);

@@ -6,7 +6,7 @@ import { LengthField } from '../../components/fields/LengthField';
 import { choose, choosePage, useCutChoices } from '../choices/cutChoices';
 import { NapChoice } from '../choices/NapChoice';
 
-export function PageForm({ laid, unit }: { laid: OnePageLayout; unit: Unit }) {
+export function PageForm({ laid, unit }: { laid: OnePageLayout | null; unit: Unit }) {
   const { page, pageName } = useCutChoices();
   const length = (label: string, field: 'widthMm' | 'marginMm') => (
     <LengthField
@@ -37,7 +37,7 @@ export function PageForm({ laid, unit }: { laid: OnePageLayout; unit: Unit }) {
         <summary>{CUT.page.margin}</summary>
         {length(CUT.page.margin, 'marginMm')}
       </details>
-      {laid.ok ? (
+      {laid === null ? null : laid.ok ? (
         <p className="count">
           <b>{CUT.page.size({ width: metres(laid.page.widthMm), height: metres(laid.page.heightMm) })}</b>
           {CUT.page.rest}

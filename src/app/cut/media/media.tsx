@@ -7,12 +7,8 @@ import {
   checkPaper,
   gridSideMm,
   isProjectorChoice,
-  layOut,
-  layOutOnePage,
   type PlanInput,
-  planProjected,
   sheetName,
-  wholeOnPaper,
 } from '../../../paper';
 import { fileName } from '../../components/files/fileName';
 import { correctionOf, paperFor, useCutChoices } from '../choices/cutChoices';
@@ -24,6 +20,7 @@ import { PageForm } from './PageForm';
 import { ProjectorForm } from './ProjectorForm';
 import { SheetsDrawing } from './SheetsDrawing';
 import { SheetsForm } from './SheetsForm';
+import { usePlan } from './usePlan';
 
 interface MediumProps extends SurroundingCards {
   readonly input: PlanInput;
@@ -54,12 +51,13 @@ export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
   const paper = useMemo(() => paperFor({ paperName, paper: chosen }, unit), [paperName, chosen, unit]);
   const correction = correctionOf(choices);
   const [across, down] = [correction?.across ?? 1, correction?.down ?? 1];
-  const { whole, layout } = useMemo(() => {
-    const factors = { across, down };
-    if (!checkPaper(paper, factors).ok) return { whole: null, layout: null };
-    const whole = wholeOnPaper(input, paper, factors);
-    return { whole, layout: whole ? null : layOut({ ...input, paper, correction: factors }) };
-  }, [input, paper, across, down]);
+  const { plan, isCurrent } = usePlan(
+    useMemo(
+      () => ({ kind: 'sheets' as const, input, paper, correction: { across, down } }),
+      [input, paper, across, down],
+    ),
+  );
+  const { whole = null, layout = null } = plan ?? {};
   const sheets = layout?.sheets.map(sheetName) ?? [];
   // The sheets left out belong to one layout: another layout is printed whole again.
   const layoutKey = sheets.join(' ');
@@ -67,7 +65,7 @@ export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
     layoutKey: '',
     names: [],
   });
-  const leftOut = omitted.layoutKey === layoutKey ? omitted.names : [];
+  const leftOut = isCurrent && omitted.layoutKey === layoutKey ? omitted.names : [];
   const toggle = (name: string): void =>
     setOmitted({
       layoutKey,
@@ -85,12 +83,21 @@ export function SheetsPrint({ input, unit, ...cards }: MediumProps) {
     <PrintFrame
       {...cards}
       drawing={drawing}
+      isBusy={!isCurrent}
       printing={printing}
       refusal={refusalOf(input)}
-      isPrintable={whole !== null || (hasPanels && leftOut.length < sheets.length)}
+      isPrintable={
+        isCurrent
+          ? whole !== null || (hasPanels && leftOut.length < sheets.length)
+          : checkPaper(paper, { across, down }).ok
+      }
       onPrint={() =>
         printing.print(
-          { kind: 'sheets', input: { ...input, paper, leftOut, ...(correction && { correction }) } },
+          {
+            kind: 'sheets',
+            input: { ...input, paper, leftOut, ...(correction && { correction }) },
+            layout: isCurrent ? layout : null,
+          },
           printName(input, paper.name, correction),
         )
       }
@@ -120,14 +127,20 @@ export function PagePrint({ input, unit, ...cards }: MediumProps) {
   const { page } = choices;
   const correction = correctionOf(choices);
   const [across, down] = [correction?.across ?? 1, correction?.down ?? 1];
-  const laid = useMemo(() => layOutOnePage(input, page, { across, down }), [input, page, across, down]);
+  const { plan: laid, isCurrent } = usePlan(
+    useMemo(
+      () => ({ kind: 'page' as const, input, choice: page, correction: { across, down } }),
+      [input, page, across, down],
+    ),
+  );
   return (
     <PrintFrame
       {...cards}
-      drawing={laid.ok && laid.page.panels.length > 0 ? <PageDrawing {...laid.page} /> : null}
+      isBusy={!isCurrent}
+      drawing={laid?.ok && laid.page.panels.length > 0 ? <PageDrawing {...laid.page} /> : null}
       printing={printing}
       refusal={refusalOf(input)}
-      isPrintable={laid.ok}
+      isPrintable={isCurrent && laid?.ok === true}
       onPrint={() =>
         printing.print(
           { kind: 'page', input, choice: page, correction },
@@ -149,13 +162,17 @@ export function ProjectorPrint({ input, unit, ...cards }: MediumProps) {
   const { projector } = useCutChoices();
   const printing = usePrint();
   const isPrintable = isProjectorChoice(projector);
-  const plan = useMemo(
-    () => (isPrintable ? planProjected(input, projector) : null),
-    [input, projector, isPrintable],
+  const { plan: made, isCurrent } = usePlan(
+    useMemo(
+      () => (isPrintable ? { kind: 'projector' as const, input, choice: projector } : null),
+      [input, projector, isPrintable],
+    ),
   );
+  const plan = isPrintable ? made : null;
   return (
     <PrintFrame
       {...cards}
+      isBusy={!isCurrent}
       drawing={
         plan && plan.panels.length > 0 ? (
           <PageDrawing {...plan} gridMm={gridSideMm(unit)} lineMm={projector.lineMm} />

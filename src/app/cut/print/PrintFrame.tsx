@@ -22,15 +22,31 @@ export interface SurroundingCards {
 interface PrintFrameProps extends SurroundingCards, Omit<PrintCardProps, 'choices'> {
   /** Null where there is nothing to draw. */
   readonly drawing: ReactNode | null;
+  /** The panels are being laid out; what is drawn, if anything, is of before. */
+  readonly isBusy: boolean;
 }
 
-export function PrintFrame({ drawing, children, beside, views, isDrawn, below, ...print }: PrintFrameProps) {
+export function PrintFrame({
+  drawing,
+  isBusy,
+  children,
+  beside,
+  views,
+  isDrawn,
+  below,
+  ...print
+}: PrintFrameProps) {
   return (
     <>
       <div className="plan">
         {views}
-        <div className="cut-view panels-view" hidden={!isDrawn}>
-          {drawing ?? <NoPlan refusal={print.refusal} />}
+        <div className="cut-view panels-view" hidden={!isDrawn} aria-busy={isBusy}>
+          {drawing ??
+            (isBusy ? (
+              <p className="empty laying-out">{CUT.plan.busy}</p>
+            ) : (
+              <NoPlan refusal={print.refusal} />
+            ))}
         </div>
         {below}
       </div>

@@ -3,6 +3,7 @@
 import {
   type Correction,
   draftingSheetPdf,
+  type Layout,
   type LayPlan,
   layPdf,
   layProjectorPdf,
@@ -20,7 +21,12 @@ import {
 } from '../../../paper';
 
 export type PrintJob =
-  | { readonly kind: 'sheets'; readonly input: PatternInput }
+  | {
+      readonly kind: 'sheets';
+      readonly input: PatternInput;
+      /** The layout of the input where it was made before; null where it was not. */
+      readonly layout: Layout | null;
+    }
   | {
       readonly kind: 'page';
       readonly input: PlanInput;
@@ -48,7 +54,7 @@ type Faced<Job extends PrintJob> = Omit<Job, 'input'> & { readonly input: Job['i
 export async function makePrint(job: FacedJob, watch: PageWatch): Promise<Uint8Array | null> {
   switch (job.kind) {
     case 'sheets':
-      return patternPdf(job.input, watch);
+      return patternPdf(job.input, watch, job.layout);
     case 'page':
       return onePagePdf(job.input, job.choice, job.correction);
     case 'projector':

@@ -161,6 +161,7 @@ export const CUT = catalogue({
 
   plan: {
     label: 'Plan',
+    busy: 'Laying the panels out…',
     noPanels: 'No panels to lay out yet',
     nothingOnPaper: 'Nothing to show on this paper',
     needsPaper: 'The panels are laid out as soon as its size can be printed on.',
