@@ -4,7 +4,9 @@ import type { Point } from '../../engine';
 import type { Box } from '../geometry/box';
 import type { Turns } from '../geometry/turned';
 import { fewestSheets } from '../packing/fewestSheets';
+import { MOST_NESTED } from '../packing/nestOnSheets';
 import { outlineWays } from '../packing/placements';
+import { MOST_SEARCHED } from '../packing/searchOnSheets';
 import { boxOfText, cornersOf } from '../panel/textBlock';
 import type { Correction } from '../sheets/correction';
 import { type Grid, type SheetPosition, stepAcross, stepDown } from '../sheets/grid';
@@ -41,13 +43,14 @@ export interface Layout {
 export function layOut(input: PatternInput): Layout {
   const lined = linedPieces(input);
   const page = uprightPage(input.paper, input.correction);
-  const outlines = lined.map((each) => outlineWays(each, waysOf(input)));
+  const outlines = lined.map((each) => outlineWays(each, waysOf(input, lined.length)));
   const { grid, placements } = fewestSheets(outlines, page, input.paper.orientation, input.isQuick);
   return onSheets(page, grid, placePanels(lined, placements, input, bandsOf(grid)));
 }
 
 /** How panels may be turned: not at all on cloth with a nap, and sideways only where the search goes that far. */
-const waysOf = ({ nap, isQuick }: PatternInput): readonly Turns[] => (nap ? [] : isQuick ? [2] : [2, 1, 3]);
+const waysOf = ({ nap, isQuick }: PatternInput, panels: number): readonly Turns[] =>
+  nap || panels > MOST_NESTED ? [] : isQuick || panels > MOST_SEARCHED ? [2] : [2, 1, 3];
 
 /** Panels on a grid of sheets: which sheets are used, and how they join. */
 export function onSheets(page: UprightPage, grid: Grid, panels: readonly PlacedPanel[]): Layout {

@@ -21,7 +21,7 @@ export function nestOnSheets(
   orientations: readonly Orientation[],
   most: number,
 ): SheetPlan | null {
-  if (outlines.length > MOST_OUTLINES) return null;
+  if (outlines.length > MOST_NESTED) return null;
   const profiles = profilesOf(outlines);
   const tries = triesFor(profiles);
   const grids = gridsFor(outlines, profiles, page, orientations, most);
@@ -41,7 +41,7 @@ export function nestOnSheets(
 }
 
 /** With more outlines than this the search takes too long. */
-const MOST_OUTLINES = 20;
+export const MOST_NESTED = 20;
 
 /** Bound on outlines² × grids × tries: few outlines are tried in more orders than many. */
 const WORK = 800;

@@ -1,5 +1,6 @@
 // Lays outlines in rows on sheets: the layout that nesting is compared with.
 
+import { simplified } from '../geometry/simplified';
 import { gridFor, stepAcross } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
@@ -20,6 +21,7 @@ export function rowsOnSheets(
   let best: SheetPlan = { grid: gridFor(page, orientations[0] ?? 'portrait', 0, 0), placements: [] };
   let least = Infinity;
   if (outlines.length === 0) return best;
+  const plans: SheetPlan[] = [];
   for (const orientation of orientations) {
     const one = gridFor(page, orientation, 1, 1);
     for (const byHeight of [false, true])
@@ -27,10 +29,34 @@ export function rowsOnSheets(
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
         const arrangement = arrange(rings, room, byHeight);
         const plan = onOwnGrid(arrangement, page, orientation);
-        const cost = costOfPlan(plan, outlines);
-        if (cost < least) [best, least] = [plan, cost];
+        plans.push(plan);
         if (arrangement.rows === 1) break;
       }
   }
+  for (const plan of outlines.length > MOST_EXACT ? likeliest(plans, outlines) : plans) {
+    const cost = costOfPlan(plan, outlines);
+    if (cost < least) [best, least] = [plan, cost];
+  }
   return best;
 }
+
+/** Of more outlines than this not every layout is counted exactly. */
+const MOST_EXACT = 20;
+
+/** So many layouts are counted exactly then. */
+const LIKELIEST = 12;
+
+/** The layouts that seem to take the fewest sheets where outlines are drawn with few points, in their order. */
+function likeliest(plans: readonly SheetPlan[], outlines: readonly OutlineWays[]): SheetPlan[] {
+  const coarse = outlines.map(
+    ([up]): OutlineWays => [{ ...up, spanLines: up.spanLines.map((line) => simplified(line, COARSE_MM)) }],
+  );
+  return plans
+    .map((plan, i) => ({ plan, i, cost: costOfPlan(plan, coarse) }))
+    .sort((a, b) => a.cost - b.cost || a.i - b.i)
+    .slice(0, LIKELIEST)
+    .sort((a, b) => a.i - b.i)
+    .map(({ plan }) => plan);
+}
+
+const COARSE_MM = 2;

@@ -23,7 +23,7 @@ export function searchOnSheets(
   orientations: readonly Orientation[],
   most: number,
 ): SheetPlan | null {
-  if (outlines.length < 2 || outlines.length > MOST_OUTLINES) return null;
+  if (outlines.length < 2 || outlines.length > MOST_SEARCHED) return null;
   const rooms = roomsOf(outlines);
   let passes = MOST_PASSES;
   let best: SheetPlan | null = null;
@@ -46,7 +46,7 @@ export function searchOnSheets(
 }
 
 /** With more outlines than this the search takes too long. */
-const MOST_OUTLINES = 16;
+export const MOST_SEARCHED = 16;
 
 /** Passes over the outlines for one rectangle of sheets, and for all of them. */
 const [PASSES, MOST_PASSES] = [160, 1600];

@@ -68,11 +68,17 @@ export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: Placed
   );
   const box = boxAround(sewn);
   if (!box) return { texts: [], leaders: [] };
+  // One block is tried at several clearances.
+  const known = new Map<TextBlock, readonly Candidate[]>();
+  const spotsOf = (block: TextBlock, turnRad: number): readonly Candidate[] => {
+    const found =
+      known.get(block) ?? spots(box, piece, block, turnRad).filter((each) => isInside(sewn, each.box.centre));
+    known.set(block, found);
+    return found;
+  };
   for (const avoid of panel.bands.length > 0 ? [panel.bands, []] : [[]])
     for (const { block, turnRad, clearMm } of tries) {
-      const candidates = spots(box, piece, block, turnRad)
-        .filter((each) => isInside(sewn, each.box.centre))
-        .filter((each) => !touchesAny(each.box, avoid));
+      const candidates = spotsOf(block, turnRad).filter((each) => !touchesAny(each.box, avoid));
       const found = takeFirstClear({ ...panel, bands: [] }, candidates, clearMm);
       if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
     }

@@ -45,9 +45,14 @@ export function mapLabels(
     if (!around) return [];
     const spots = spotsIn(around).filter((spot) => isInside(ring, spot));
     const isFree = (box: Box): boolean => !boxes.some((other) => overlap(box, other));
+    const isInBox = (box: Box): boolean =>
+      box.left > around.left &&
+      box.right < around.right &&
+      box.top > around.top &&
+      box.bottom < around.bottom;
     const isWhole = (box: Box): boolean =>
       !xs.some((x) => x > box.left && x < box.right) && !ys.some((y) => y > box.top && y < box.bottom);
-    const fits = (box: Box): boolean => isFree(box) && isWithin(box, ring);
+    const fits = (box: Box): boolean => isInBox(box) && isFree(box) && isWithin(box, ring);
     const label =
       nameAt(name, spots, (box) => isWhole(box) && fits(box)) ??
       nameAt(name, spots, fits) ??
@@ -74,20 +79,25 @@ function spotsIn({ left, top, right, bottom }: Box): Point[] {
 const STEPS = 16;
 
 function nameAt(name: string, spots: readonly Point[], fits: (box: Box) => boolean): MapLabel | null {
-  for (const sizePt of SIZES_PT)
+  for (const sizePt of SIZES_PT) {
+    const width = textWidth(name, sizePt, false);
     for (const isUpright of [false, true])
       for (const spot of spots) {
-        const label = labelAt(name, spot, sizePt, isUpright, false);
-        if (fits(label.box)) return label;
+        const label = { text: name, sizePt, bold: false, width, isUpright };
+        const box = boxAt(label, spot);
+        if (fits(box)) return { text: textAt(label, spot), box };
       }
+  }
   return null;
 }
 
 /** A number may cross the outline where the panel is narrower than it. */
 function numberAt(number: number, spots: readonly Point[], isFree: (box: Box) => boolean): MapLabel | null {
-  const at = (spot: Point): MapLabel => labelAt(String(number), spot, NUMBER_PT, false, true);
-  const free = spots.find((spot) => isFree(at(spot).box)) ?? spots[0];
-  return free ? at(free) : null;
+  const text = String(number);
+  const width = textWidth(text, NUMBER_PT, true);
+  const label = { text, sizePt: NUMBER_PT, bold: true, width, isUpright: false };
+  const free = spots.find((spot) => isFree(boxAt(label, spot))) ?? spots[0];
+  return free ? { text: textAt(label, free), box: boxAt(label, free) } : null;
 }
 
 function numberOf(name: string, key: string[]): number {
@@ -95,26 +105,23 @@ function numberOf(name: string, key: string[]): number {
   return key.indexOf(name) + 1;
 }
 
-function labelAt(text: string, { x, y }: Point, sizePt: number, isUpright: boolean, bold: boolean): MapLabel {
-  const [width, height] = [textWidth(text, sizePt, bold), sizePt * MM_PER_POINT];
-  // Capitals and figures are about 0.7 of the size high, and stand on the baseline.
-  const [along, down] = [width / 2, 0.35 * height];
-  const [across, high] = isUpright ? [0.55 * height, along] : [along, 0.55 * height];
-  return {
-    text: {
-      text,
-      start: isUpright ? { x: x + down, y: y + along } : { x: x - along, y: y + down },
-      turnRad: isUpright ? -Math.PI / 2 : 0,
-      sizePt,
-      bold,
-    },
-    box: {
-      left: x - across - CLEAR_MM,
-      right: x + across + CLEAR_MM,
-      top: y - high - CLEAR_MM,
-      bottom: y + high + CLEAR_MM,
-    },
-  };
+interface SetLabel extends Pick<PlacedText, 'text' | 'sizePt' | 'bold'> {
+  /** Of the text, mm. */
+  readonly width: number;
+  readonly isUpright: boolean;
+}
+
+/** The label centred at a spot. Capitals and figures are about 0.7 of the size high, and stand on the baseline. */
+function textAt({ text, sizePt, bold, width, isUpright }: SetLabel, { x, y }: Point): PlacedText {
+  const [along, down] = [width / 2, 0.35 * sizePt * MM_PER_POINT];
+  const start = isUpright ? { x: x + down, y: y + along } : { x: x - along, y: y + down };
+  return { text, start, turnRad: isUpright ? -Math.PI / 2 : 0, sizePt, bold };
+}
+
+function boxAt({ sizePt, width, isUpright }: SetLabel, { x, y }: Point): Box {
+  const [long, short] = [width / 2 + CLEAR_MM, 0.55 * sizePt * MM_PER_POINT + CLEAR_MM];
+  const [across, high] = isUpright ? [short, long] : [long, short];
+  return { left: x - across, right: x + across, top: y - high, bottom: y + high };
 }
 
 const overlap = (a: Box, b: Box): boolean =>

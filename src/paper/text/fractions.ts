@@ -19,6 +19,7 @@ export type TextRun =
  * them.
  */
 export function textRuns(text: string): TextRun[] {
+  if (!BUILT.test(text)) return text === '' ? [] : [{ kind: 'text', text }];
   return text.split(BUILT).flatMap((part, i, parts): TextRun[] => {
     if (part === '') return [];
     if (!BUILT.test(part)) return [{ kind: 'text', text: part }];
@@ -29,7 +30,15 @@ export function textRuns(text: string): TextRun[] {
 
 /** Spells the fractions of a text: "3¹¹⁄₁₆" becomes "3 11/16". `signs` are the single characters that are spelled. */
 export const spelledFractions = (text: string, signs = '⅐-⅞'): string =>
-  text.replace(new RegExp(`[⁰¹²³⁴-⁹]+⁄[₀-₉]+|[${signs}]`, 'gu'), (fraction, at: number, whole: string) => {
+  text.replace(spelledSigns(signs), (fraction, at: number, whole: string) => {
     const plain = fraction.normalize('NFKD').replace('⁄', '/');
     return /\d$/.test(whole.slice(0, at)) ? ` ${plain}` : plain;
   });
+
+const SPELLED = new Map<string, RegExp>();
+
+function spelledSigns(signs: string): RegExp {
+  const made = SPELLED.get(signs) ?? new RegExp(`[⁰¹²³⁴-⁹]+⁄[₀-₉]+|[${signs}]`, 'gu');
+  SPELLED.set(signs, made);
+  return made;
+}

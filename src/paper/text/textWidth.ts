@@ -43,8 +43,11 @@ export function runWidth(run: TextRun, sizePt: number, bold: boolean): number {
 }
 
 function advance(character: string, bold: boolean): number {
-  if (/^[\p{M}\p{Cf}]$/u.test(character)) return 0;
   const widths = FACE_WIDTHS[bold ? 'bold' : 'regular'];
+  // Most texts are plain, and are measured many times over.
+  const plain = character <= '~' ? widths.get(character) : undefined;
+  if (plain !== undefined) return plain;
+  if (/^[\p{M}\p{Cf}]$/u.test(character)) return 0;
   const width = widths.get(character) ?? widths.get(character.normalize('NFD').charAt(0));
   if (width !== undefined) return width;
   if (!/^\p{L}$/u.test(character) || IDEOGRAPHIC.test(character)) return WIDEST;

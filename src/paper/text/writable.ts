@@ -29,7 +29,12 @@ export interface Writable {
  * A text on one line: control characters and line ends become blanks, marks that change the direction of reading are removed.
  * Zero-width joiners stay, because they change letters in several scripts.
  */
-export const cleaned = (text: string): string =>
+export const cleaned = (text: string): string => (PLAIN.test(text) ? text.trim() : cleanedOf(text));
+
+/** Signs of ASCII with single blanks, which stay as they are. */
+const PLAIN = /^(?:[!-~]| (?! ))*$/;
+
+const cleanedOf = (text: string): string =>
   text
     .normalize('NFC')
     .replace(/[^\P{Cf}\u200c\u200d]/gu, '')
@@ -55,6 +60,7 @@ export function writable(text: string): Writable {
 
 /** The same for a part of a text, with the blanks at its ends kept. */
 export function writablePart(text: string): Writable {
+  if (PLAIN.test(text)) return { text, lost: false };
   let lost = false;
   const line = text
     .normalize('NFC')

@@ -68,13 +68,22 @@ export async function zipped(
         ...(making ? { making } : {}),
       };
       const faced = await withFonts(input);
-      put(fileName(name), await patternPdf({ ...faced, paper, ...(correction ? { correction } : {}) }));
+      const print = {
+        ...faced,
+        paper,
+        isQuick: bodies.length > MOST_SEARCHED,
+        ...(correction ? { correction } : {}),
+      };
+      put(fileName(name), await patternPdf(print));
       if (withSheets) put(`${fileName(name)}-drafting-sheet`, await draftingSheetPdf(faced, paper));
     }
     await watch(i + 1, bodies.length);
   }
   return { kind: 'file', content: zipSync(files, { mtime: FIXED_DAY }) };
 }
+
+/** Of more bodies than this the layouts are not searched for as long. */
+const MOST_SEARCHED = 20;
 
 /** The day written into a ZIP, so that the same patterns are the same file; the date stands in the patterns. */
 const FIXED_DAY = new Date(2000, 0, 1);
