@@ -11,14 +11,16 @@ import { roomForTaken } from './taken';
  * A place for each item, no two overlapping, on `length` mm of the strip; null where none is found in so many passes. The same
  * strip, length and number of passes come to the same places.
  */
-export function layWithin(strip: Strip, length: number, passes: number): readonly Place[] | null {
-  const fits = strip.items.every((item) =>
-    item.ways.some((shape) => {
-      const [first, last] = rowsFor(strip, item, shape);
-      return last >= first && shapeOf(strip, shape).length <= length;
+export function layWithin(given: Strip, length: number, passes: number): readonly Place[] | null {
+  const items = given.items.map((item) => ({
+    ...item,
+    ways: item.ways.filter((shape) => {
+      const [first, last] = rowsFor(given, item, shape);
+      return last >= first && shapeOf(given, shape).length <= length;
     }),
-  );
-  if (!fits) return null;
+  }));
+  if (items.some(({ ways }) => ways.length === 0)) return null;
+  const strip: Strip = { ...given, items };
   const first = firstLay(strip);
   if (first.length <= length) return first.places;
   const [random, taken] = [randomFrom(SEED), roomForTaken()];
@@ -26,15 +28,19 @@ export function layWithin(strip: Strip, length: number, passes: number): readonl
     strip,
     first.places.map((place) => placeWithin(strip, place, length)),
   );
-  for (let pass = 0; pass < passes; pass += 1) {
+  let [least, idle] = [Number.POSITIVE_INFINITY, 0];
+  for (let pass = 0; pass < passes && idle <= MOST_IDLE; pass += 1) {
     movedOff(lay, overlapping(lay), length, random, taken);
-    if (totalDepth(lay) === 0)
-      return lay.places.every(({ shape, x }) => x + shapeOf(strip, shape).length <= length)
-        ? lay.places
-        : null;
+    const total = totalDepth(lay);
+    if (total === 0) return lay.places;
+    idle = total < 0.98 * least ? 0 : idle + 1;
+    least = Math.min(least, total);
     weigh(lay);
   }
   return null;
 }
 
 const SEED = 1;
+
+/** Passes without a smaller overlap after which none is looked for. */
+const MOST_IDLE = 80;
