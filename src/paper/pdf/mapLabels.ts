@@ -11,7 +11,7 @@ interface NamedRing {
   readonly ring: readonly Point[];
 }
 
-export interface MapLabel {
+interface MapLabel {
   readonly text: PlacedText;
   readonly box: Box;
 }
