@@ -1,7 +1,16 @@
 // Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
 // table the widths of the panels and what there is to mend.
 
-import { memo, Suspense, startTransition, useCallback, useEffect, useMemo, useState } from 'react';
+import {
+  memo,
+  Suspense,
+  startTransition,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useState,
+} from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaited/awaitedFocus';
@@ -10,7 +19,7 @@ import { ErrorBoundary } from '../components/ErrorBoundary';
 import { lazyPart } from '../components/later';
 import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
-import { SeenContext, useOpen, useStore } from '../store/storeContext';
+import { SeenContext, StoreContext, useKeptStyle, useStore } from '../store/storeContext';
 import { CanvasPane } from './canvas/CanvasPane';
 import { Inspector } from './Inspector';
 import { RedraftedNotice } from './RedraftedNotice';
@@ -47,8 +56,8 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
     () => (isWornSeen ? <WornBeside pulling={pulling} onClose={closeWorn} /> : null),
     [isWornSeen, pulling, closeWorn],
   );
-  const { savedDraft } = useOpen();
-  const wedges = wedgesOf(savedDraft.style, side);
+  // As kept: a pull or a number half typed adds no wedge and takes none away.
+  const wedges = wedgesOf(useKeptStyle(), side);
   const selected = wedges.some((wedge) => wedge.id === chosen)
     ? chosen
     : (wedges.find((wedge) => wedge.station === 0)?.id ?? wedges[0]?.id ?? null);
@@ -117,16 +126,26 @@ const REST_MS = 400;
 
 /** The book in view; while a handle is pulled, as it was a moment ago. */
 function useLagging(pulling: boolean): Book {
-  const book = useStore(seen);
-  const kept = useStore((state) => state.history.present);
+  const store = useContext(StoreContext);
+  const book = useStore((state) => (pulling ? state.history.present : seen(state)));
   const [lagging, setLagging] = useState<Book | null>(null);
   useEffect(() => {
-    if (!pulling) {
+    if (!pulling || !store) {
       setLagging(null);
       return;
     }
-    const rest = setTimeout(() => startTransition(() => setLagging(book)), REST_MS);
-    return () => clearTimeout(rest);
-  }, [pulling, book]);
-  return pulling ? (lagging ?? kept) : book;
+    let rest: ReturnType<typeof setTimeout> | undefined;
+    // The store is listened to beside React: a frame of a pull draws nothing here.
+    const wait = (): void => {
+      clearTimeout(rest);
+      rest = setTimeout(() => startTransition(() => setLagging(seen(store.getState()))), REST_MS);
+    };
+    wait();
+    const leave = store.subscribe(wait);
+    return () => {
+      leave();
+      clearTimeout(rest);
+    };
+  }, [pulling, store]);
+  return pulling ? (lagging ?? book) : book;
 }

@@ -2,4 +2,4 @@
 // fetch the engine.
 
 export { draftOfSide, draftOnce, useCommittedDraft, useDraft } from './drafts';
-export { SeenContext, StoreContext, useKeptStyle, useOpen, useStore } from './storeHooks';
+export { SeenContext, StoreContext, useKept, useKeptStyle, useOpen, useStore } from './storeHooks';

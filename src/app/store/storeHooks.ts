@@ -25,6 +25,12 @@ export function useOpen(): { book: Book; client: Client; savedDraft: SavedDraft 
   return { book, client, savedDraft: openDraftOf(client) };
 }
 
+/** The client and draft in view as they were last kept: what does not follow a pull or a number half typed. */
+export function useKept(): { client: Client; savedDraft: SavedDraft } {
+  const client = useStore((state) => openClient(state.history.present));
+  return { client, savedDraft: openDraftOf(client) };
+}
+
 /** The style in view as it was last kept: what is called by where it stands keeps its name while it is moved. */
 export function useKeptStyle(): Style {
   return useStore((state) => openDraftOf(openClient(state.history.present)).style);

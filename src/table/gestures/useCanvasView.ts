@@ -1,6 +1,6 @@
 // The viewport of the canvas as state, and the events that change it: a drag on the paper, two pointers, the wheel.
 
-import { type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { CanvasLayout } from '../layout/layOut';
 import {
   fitTo,
@@ -31,7 +31,7 @@ export interface CanvasView {
 const MARGIN_PX = 40;
 
 /**
- * The part of the canvas on the screen.
+ * The part of the canvas on the screen; the same object as long as nothing of it changes.
  *
  * @param size of the canvas on the screen, px
  * @param leastPxPerMm the least scale of the fitted view, so that a small screen shows a part of it large enough
@@ -44,23 +44,27 @@ export function useCanvasView(
   rims: Rims,
 ): CanvasView {
   const [free, setFree] = useState<Viewport | null>(null);
-  const whole = layout ? fitTo(layout, size, leastPxPerMm, rims) : { left: 0, top: 0, pxPerMm: 1 };
-  const change = (step: (view: Viewport, on: CanvasLayout) => Viewport): void => {
-    if (layout) setFree((last) => step(last ?? whole, layout));
-  };
-  return {
-    view: free ?? whole,
-    size,
-    isFitted: free === null,
-    fit: () => setFree(null),
-    zoomBy: (factor) => change((view, on) => zoomedTo(view, view.pxPerMm * factor, on, size)),
-    zoomTo: (pxPerMm) => change((view, on) => zoomedTo(view, pxPerMm, on, size)),
-    show: (at) => {
-      if (layout && scrolledTo(free ?? whole, at, layout, size, MARGIN_PX) !== (free ?? whole))
-        change((view, on) => scrolledTo(view, at, on, size, MARGIN_PX));
-    },
-    panZoom: (step) => change((view, on) => panZoomed(view, step, on, size)),
-  };
+  const { width, height } = size;
+  return useMemo(() => {
+    const size = { width, height };
+    const whole = layout ? fitTo(layout, size, leastPxPerMm, rims) : { left: 0, top: 0, pxPerMm: 1 };
+    const change = (step: (view: Viewport, on: CanvasLayout) => Viewport): void => {
+      if (layout) setFree((last) => step(last ?? whole, layout));
+    };
+    return {
+      view: free ?? whole,
+      size,
+      isFitted: free === null,
+      fit: () => setFree(null),
+      zoomBy: (factor) => change((view, on) => zoomedTo(view, view.pxPerMm * factor, on, size)),
+      zoomTo: (pxPerMm) => change((view, on) => zoomedTo(view, pxPerMm, on, size)),
+      show: (at) => {
+        if (layout && scrolledTo(free ?? whole, at, layout, size, MARGIN_PX) !== (free ?? whole))
+          change((view, on) => scrolledTo(view, at, on, size, MARGIN_PX));
+      },
+      panZoom: (step) => change((view, on) => panZoomed(view, step, on, size)),
+    };
+  }, [layout, width, height, leastPxPerMm, rims, free]);
 }
 
 /**

@@ -64,11 +64,10 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
         );
       })}
       {panels.flatMap(({ piece, drills }) =>
-        drills
-          .map(place)
-          .map((at) => (
-            <circle key={`${piece.id} ${at.x} ${at.y}`} className="drill" cx={at.x} cy={at.y} r={2.6 * px} />
-          )),
+        drills.map(place).map((at, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a drill hole keeps its place among its panel's, and moves under a pull
+          <circle key={`${piece.id} ${i}`} className="drill" cx={at.x} cy={at.y} r={2.6 * px} />
+        )),
       )}
       {panels.map(({ piece, inner, outer }) => {
         const y = span.top + (span.hem - span.top) * 0.12;
@@ -81,7 +80,8 @@ export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps)
         return (
           <text key={piece.id} className="panel-name" y={middle.y} fontSize={textMm}>
             {lines.map((line, i) => (
-              <tspan key={line} x={middle.x} dy={i === 0 ? 0 : '1.1em'}>
+              // biome-ignore lint/suspicious/noArrayIndexKey: a line of the name is written anew where it stands
+              <tspan key={i} x={middle.x} dy={i === 0 ? 0 : '1.1em'}>
                 {line}
               </tspan>
             ))}

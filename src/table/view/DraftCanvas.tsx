@@ -16,7 +16,7 @@ import type { CanvasLayout, ShownBlocks } from '../layout/layOut';
 import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
 import { HandleMark } from './HandleMark';
-import { focusByKey, handleEvents, useHandleSelection } from './handleSet';
+import { focusByKey, handleEvents, useHandleSelection, useSteadyEvents } from './handleSet';
 import { AddGuide, type NewWedge, newWedgeAt } from './lines/AddGuide';
 import { EarlierOutlines } from './lines/EarlierOutlines';
 import { JoinedSide } from './lines/JoinedSide';
@@ -170,6 +170,20 @@ export function DraftCanvas(props: DraftCanvasProps) {
     if (isSelected) eventsFor(handle).onPointerDown(event, own);
     else choose(found);
   };
+  const eventsOf = useSteadyEvents((id) => {
+    const handle = selectedHandles.find((each) => each.id === id);
+    return (
+      handle && {
+        ...handleEvents(eventsFor(handle), press, (key) => focusByKey(canvas.current, key)),
+        onFocus: (byKey) => {
+          selection.focus(id);
+          if (!byKey) return;
+          select(selectionId(handle), handle.wedge);
+          shown.show(handle.at);
+        },
+      }
+    );
+  });
   const dragged = selectedHandles.find((handle) => handle.id === dragging?.id);
   // Where the canvas is in view from top to bottom, a finger may still scroll the page on it.
   const scrolls = layout.height <= height + 1;
@@ -240,13 +254,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
           isStop={handle.id === stop}
           pxPerMm={pxPerMm}
           hitAreaPx={coarse ? 22 : 13}
-          events={handleEvents(eventsFor(handle), press, (key) => focusByKey(canvas.current, key))}
-          onFocus={(byKey) => {
-            selection.focus(handle.id);
-            if (!byKey) return;
-            select(selectionId(handle), handle.wedge);
-            shown.show(handle.at);
-          }}
+          eventsOf={eventsOf}
         />
       ))}
       {onAdd && adding ? <AddGuide wedge={adding} draft={draft} layout={layout} /> : null}

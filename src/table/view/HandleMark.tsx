@@ -1,8 +1,10 @@
 // One handle of the drawing: a slider to the keyboard and the screen reader, and a hit area round a mark to the pointer.
 
-import type { ComponentProps } from 'react';
+import { memo } from 'react';
+import type { Point } from '../../engine';
 import type { Handle } from '../handles/handle';
 import { hitAreaOffset } from '../handles/nearestHandle';
+import type { MarkEventsOf } from './handleSet';
 
 interface HandleMarkProps {
   readonly handle: Handle;
@@ -17,15 +19,32 @@ interface HandleMarkProps {
   readonly pxPerMm: number;
   /** Radius of the hit area, px. */
   readonly hitAreaPx: number;
-  readonly events: Pick<
-    ComponentProps<'g'>,
-    'onPointerDown' | 'onPointerMove' | 'onPointerUp' | 'onPointerCancel' | 'onKeyDown' | 'onKeyUp' | 'onBlur'
-  >;
-  /** `byKey`: the focus is visible, so it came from the keyboard. */
-  readonly onFocus: (byKey: boolean) => void;
+  readonly eventsOf: MarkEventsOf;
 }
 
-export function HandleMark({
+/** Drawn again only where it looks otherwise: most handles keep their places under a pull. */
+export const HandleMark = memo(Mark, isDrawnAlike);
+
+function isDrawnAlike(before: HandleMarkProps, after: HandleMarkProps): boolean {
+  const { handle: a, ...restBefore } = before;
+  const { handle: b, ...restAfter } = after;
+  return (
+    a.id === b.id &&
+    a.kind === b.kind &&
+    a.which === b.which &&
+    a.value === b.value &&
+    a.least === b.least &&
+    a.most === b.most &&
+    samePlace(a.at, b.at) &&
+    samePlace(a.tip, b.tip) &&
+    samePlace(a.gain, b.gain) &&
+    (Object.keys(restAfter) as (keyof typeof restAfter)[]).every((key) => restBefore[key] === restAfter[key])
+  );
+}
+
+const samePlace = (a: Point | undefined, b: Point | undefined): boolean => a?.x === b?.x && a?.y === b?.y;
+
+function Mark({
   handle,
   label,
   shown,
@@ -34,15 +53,15 @@ export function HandleMark({
   isStop,
   pxPerMm,
   hitAreaPx,
-  events,
-  onFocus,
+  eventsOf,
 }: HandleMarkProps) {
+  const { id } = handle;
   const px = 1 / pxPerMm;
   const offset = hitAreaOffset(handle) * px;
   return (
     <g
       className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}${isSelected ? ' held' : ''}`}
-      data-handle={handle.id}
+      data-handle={id}
       role="slider"
       tabIndex={isStop ? 0 : -1}
       aria-label={label}
@@ -52,8 +71,14 @@ export function HandleMark({
       aria-valuetext={shown}
       aria-orientation={handle.gain.y !== 0 ? 'vertical' : 'horizontal'}
       transform={`translate(${handle.at.x} ${handle.at.y})`}
-      onFocus={(event) => onFocus(event.currentTarget.matches(':focus-visible'))}
-      {...events}
+      onFocus={(event) => eventsOf(id)?.onFocus(event.currentTarget.matches(':focus-visible'))}
+      onPointerDown={(event) => eventsOf(id)?.onPointerDown(event)}
+      onPointerMove={(event) => eventsOf(id)?.onPointerMove(event)}
+      onPointerUp={(event) => eventsOf(id)?.onPointerUp(event)}
+      onPointerCancel={(event) => eventsOf(id)?.onPointerCancel(event)}
+      onKeyDown={(event) => eventsOf(id)?.onKeyDown(event)}
+      onKeyUp={(event) => eventsOf(id)?.onKeyUp(event)}
+      onBlur={(event) => eventsOf(id)?.onBlur(event)}
     >
       <circle className="hit-area" cx={offset} r={hitAreaPx * px} />
       {handle.tip ? (

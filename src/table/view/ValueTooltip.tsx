@@ -58,7 +58,8 @@ export function ValueTooltip(props: ValueTooltipProps) {
       <rect width={tooltip.width} height={tooltip.height} rx={5} />
       {lines.map((line, i) => (
         <text
-          key={line}
+          // biome-ignore lint/suspicious/noArrayIndexKey: the lines keep their places, and a text that stays is only written anew
+          key={i}
           className={i === 0 ? 'number' : 'beside'}
           x={tooltip.width / 2}
           y={LINE_PX * (i + 1)}

@@ -1,6 +1,14 @@
 // The handles as one set: which of them is selected, and the keys that move the focus from one to the next.
 
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react';
 import type { HandleEvents } from '../gestures/useHandleDrag';
 
 interface HandleSelection {
@@ -63,3 +71,21 @@ export const handleEvents = (
     else own.onKeyDown(event);
   },
 });
+
+/** What a drawn handle calls. */
+export interface MarkEvents extends ReturnType<typeof handleEvents> {
+  /** `byKey`: the focus is visible, so it came from the keyboard. */
+  readonly onFocus: (byKey: boolean) => void;
+}
+
+/** Gives the events of a handle by its id; undefined where there is no such handle now. */
+export type MarkEventsOf = (id: string) => MarkEvents | undefined;
+
+/** The same function from drawing to drawing, which asks the one of the last drawing: a handle that has not moved is not drawn again. */
+export function useSteadyEvents(of: MarkEventsOf): MarkEventsOf {
+  const last = useRef(of);
+  useLayoutEffect(() => {
+    last.current = of;
+  });
+  return useCallback((id) => last.current(id), []);
+}

@@ -126,6 +126,15 @@ export function CanvasPane(props: CanvasPaneProps) {
     (handle, value) => handleValue({ ...handle, value }, client.unit),
     onPull,
   );
+  const choices = useMemo(
+    () => (
+      <>
+        {isOneBlock ? <BlocksChoice blocks={blocks} onBlocks={setBlocks} /> : null}
+        {sideChoice}
+      </>
+    ),
+    [isOneBlock, blocks, setBlocks, sideChoice],
+  );
   const lengthWords = useLengthWords(client.unit);
   useWarmUpDrag(layout !== null && width > 0, onPull);
   const add = ({ block, station }: NewWedge): void => {
@@ -137,7 +146,7 @@ export function CanvasPane(props: CanvasPaneProps) {
     onSelect(wedgesOf(next, side).at(-1)?.id ?? null);
   };
   return (
-    <div className="draft-table">
+    <div className={worn === null ? 'draft-table' : 'draft-table with-worn'}>
       {draft.blocks && layout ? (
         <CanvasTools
           shown={shown}
@@ -150,8 +159,7 @@ export function CanvasPane(props: CanvasPaneProps) {
           worn={worn !== null}
           onWorn={onWorn}
         >
-          {isOneBlock ? <BlocksChoice blocks={blocks} onBlocks={setBlocks} /> : null}
-          {sideChoice}
+          {choices}
         </CanvasTools>
       ) : (
         <div className="tools-row">{sideChoice}</div>

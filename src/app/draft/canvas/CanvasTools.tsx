@@ -1,7 +1,7 @@
 // What can be done with the table itself, as a row of signs that tell their names: a new wedge, bending, an earlier draft under
 // this one; and at the other end the scale.
 
-import { type ReactNode, useState } from 'react';
+import { memo, type ReactNode, useState } from 'react';
 import { CANVAS, type ComparisonDraft, changeDraft, delta, inForce } from '../../../document';
 import type { CanvasView } from '../../../table';
 import { TextField } from '../../components/fields/TextField';
@@ -10,7 +10,7 @@ import { LaterDialog } from '../../components/LaterDialog';
 import { lazyPart } from '../../components/later';
 import { Toolbar } from '../../components/Toolbar';
 import { screenScale, USUAL_PX_PER_MM } from '../../storage/device/screenScale';
-import { useOpen, useStore } from '../../store/storeContext';
+import { useKept, useStore } from '../../store/storeContext';
 import { StyleChoice } from '../styles/StyleChoice';
 
 const TEXTS = CANVAS.tools;
@@ -48,9 +48,10 @@ const SIGNS = {
   measureScreen: 'M3 4h14v9H3ZM7 17h6M10 13v4',
 } as const;
 
-export function CanvasTools(props: CanvasToolsProps) {
+export const CanvasTools = memo(function CanvasTools(props: CanvasToolsProps) {
   const { shown, adding, onAdding, comparing, onComparing, bending, onBending, worn, onWorn } = props;
-  const { client, savedDraft } = useOpen();
+  // As kept: the tools are not drawn again under a pull.
+  const { client, savedDraft } = useKept();
   const change = useStore((state) => state.change);
   const [measuring, setMeasuring] = useState(false);
   const [unfolded, setUnfolded] = useState(false);
@@ -143,7 +144,7 @@ export function CanvasTools(props: CanvasToolsProps) {
       ) : null}
     </div>
   );
-}
+});
 
 interface ToolProps {
   readonly sign: keyof typeof SIGNS;

@@ -168,6 +168,7 @@ interface EntryProps extends Written {
 
 const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
   const { level, sewn, outside, top, inHand, chip, isOpen, onOpen, onLevel } = props;
+  const { ease, bodyMm, unit, refused } = props;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the level of what has the focus in the row is in hand
     <div
@@ -193,7 +194,9 @@ const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
       ) : (
         <Sewn {...props} />
       )}
-      {!chip || isOpen ? <EaseField {...props} /> : null}
+      {!chip || isOpen ? (
+        <EaseField level={level} ease={ease} bodyMm={bodyMm} unit={unit} refused={refused} />
+      ) : null}
       {(chip ? isOpen : inHand) ? <Taken {...props} /> : null}
     </div>
   );
@@ -219,7 +222,9 @@ function Sewn({ level, sewn, sewnAs, along, outside, altered, off }: Written) {
   );
 }
 
-function EaseField({ level, ease, bodyMm, unit, refused }: Written) {
+type EaseProps = Pick<Written, 'level' | 'ease' | 'bodyMm' | 'unit' | 'refused'>;
+
+const EaseField = memo(function EaseField({ level, ease, bodyMm, unit, refused }: EaseProps) {
   const edit = useStyleNumber();
   return (
     <div className="ease">
@@ -242,7 +247,7 @@ function EaseField({ level, ease, bodyMm, unit, refused }: Written) {
       />
     </div>
   );
-}
+});
 
 /** The body's girth, by what part of it the garment is smaller, and what was taken in from the bust. */
 function Taken({ body, takenIn, wedges, side }: Written) {
