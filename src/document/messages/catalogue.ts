@@ -15,13 +15,22 @@ export const catalogue = <Entries extends object>(entries: Entries): Entries =>
 
 /** The singular or the plural form for a count, in English: `plural(1, { one: '1 note', other: '1 notes' })`. */
 export const plural = (count: number, forms: { readonly one: string; readonly other: string }): string =>
-  PLURALS.select(count) === 'one' ? forms.one : forms.other;
+  pluralRules().select(count) === 'one' ? forms.one : forms.other;
 
-const PLURALS = new Intl.PluralRules('en');
-const LISTS = new Intl.ListFormat('en', { type: 'conjunction' });
+// Each is made when it is first asked for: the browser reads the data of languages for it, which would keep the page from its start.
+let madeRules: Intl.PluralRules | undefined;
+const pluralRules = (): Intl.PluralRules => {
+  madeRules ??= new Intl.PluralRules('en');
+  return madeRules;
+};
+let madeLists: Intl.ListFormat | undefined;
+const lists = (): Intl.ListFormat => {
+  madeLists ??= new Intl.ListFormat('en', { type: 'conjunction' });
+  return madeLists;
+};
 
 /** Names joined as a sentence lists them: `a`, `a and b`, `a, b, and c`. */
-export const listed = (names: readonly string[]): string => LISTS.format(names);
+export const listed = (names: readonly string[]): string => lists().format(names);
 
 const PLAIN = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
 const LETTERS = [...'áƀçđéƒğĥíĵķłɱñóþɋŕšţúṽŵẋýžÁƁÇĐÉƑĞĤÍĴĶŁṀÑÓÞɊŔŠŢÚṼŴẊÝŽ'];

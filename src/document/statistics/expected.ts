@@ -48,15 +48,9 @@ export function expectedOf(
     const usable = i !== own && value !== null && Number.isFinite(value) && isTaken;
     return usable ? [{ i, z: (value - row.mean) / row.sd }] : [];
   });
-  const weights = solveSymmetric(
-    known.map((a) => known.map((b) => correlation(a.i, b.i))),
-    known.map(({ i }) => correlation(i, own)),
-  );
+  const rows = known.map(({ i }) => i);
+  const { weights, explained } = regressionOn(rows, own);
   const z = weights.reduce((sum, weight, k) => sum + weight * (known[k]?.z ?? 0), 0);
-  const explained = weights.reduce(
-    (sum, weight, k) => sum + weight * correlation(known[k]?.i ?? own, own),
-    0,
-  );
   const { mean, sd } = SURVEY[own] as (typeof SURVEY)[number];
   return { mean: mean + sd * z, sd: sd * Math.sqrt(Math.max(0, 1 - explained)) };
 }
@@ -111,6 +105,32 @@ const rowOf = (name: MeasurementName): number => SURVEY.findIndex((row) => row.n
 
 const correlation = (a: number, b: number): number =>
   (ROWS[Math.max(a, b)]?.with[Math.min(a, b)] ?? 0) / 1000;
+
+interface Regression {
+  /** Of each known row, for its distance from the mean in SDs. */
+  readonly weights: readonly number[];
+  /** The part of the variance that the known rows explain. */
+  readonly explained: number;
+}
+
+/** By the rows that are known and the one that is asked for: what a number is changes nothing of it, and numbers change at each key. */
+const regressions = new Map<number, Regression>();
+const MOST_REGRESSIONS = 1000;
+
+/** @param known places in {@link ROWS} */
+function regressionOn(known: readonly number[], own: number): Regression {
+  const key = known.reduce((sum, i) => sum | (1 << i), 0) * ROWS.length + own;
+  const found = regressions.get(key);
+  if (found) return found;
+  const weights = solveSymmetric(
+    known.map((a) => known.map((b) => correlation(a, b))),
+    known.map((i) => correlation(i, own)),
+  );
+  const explained = weights.reduce((sum, weight, k) => sum + weight * correlation(known[k] ?? own, own), 0);
+  if (regressions.size >= MOST_REGRESSIONS) regressions.clear();
+  regressions.set(key, { weights, explained });
+  return { weights, explained };
+}
 
 /** x of a·x = b for a symmetric positive matrix, by elimination; eleven rows at most. */
 function solveSymmetric(a: readonly (readonly number[])[], b: readonly number[]): number[] {

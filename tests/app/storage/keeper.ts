@@ -8,6 +8,7 @@ import { clientsOfHistory, keepHistory, loadHistory } from '../../../src/app/sto
 import { type Host, hostOf } from '../../../src/app/storage/device/host';
 import { openKept } from '../../../src/app/storage/records/openKept';
 import { readClientRecord } from '../../../src/app/storage/records/readRecord';
+import { splitRecord } from '../../../src/app/storage/records/record';
 import { hear } from '../../../src/app/storage/windows/otherTabs';
 import { createStore, type Store } from '../../../src/app/store/store';
 import { type Book, type Client, changeClient, openClientOf, withOpened } from '../../../src/document';
@@ -70,7 +71,8 @@ export function clientsIn(storage: FakeStorage): Map<string, Client> {
   const kept = collect(storage);
   if (!kept) throw new Error('the storage cannot be read');
   const ids = [...kept.records.keys()].map((key) => key.replace('staywright.client.', ''));
-  const { book } = openKept(kept, { newId, also: ids });
+  const heads = new Map([...kept.records].map(([key, text]) => [key, splitRecord(text)?.head ?? null]));
+  const { book } = openKept(kept, { heads, newId, also: ids });
   return new Map(book.clients.map((client) => [client.name, client]));
 }
 

@@ -1,7 +1,7 @@
 // What reads the storage, as a part of its own that is fetched when there is something to read: the schema, the migrations, the
 // library they are written with, and what inflates.
 
-export { openKept } from '../records/openKept';
+export { headsOf, openKept } from '../records/openKept';
 export { outsideOf } from '../records/outsideOf';
 export { pack } from '../records/packing';
 export { readClientRecord } from '../records/readRecord';

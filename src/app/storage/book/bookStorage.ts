@@ -80,8 +80,10 @@ export class BookStorage {
   private async takeIn(kept: Kept, also: readonly string[]): Promise<Book> {
     this.records?.start(new Map(), kept.open);
     if (kept.records.size === 0 && kept.earlier === null) return demoBook(this.options.newId());
-    const { Move, openKept, pack } = await fetchReader();
-    const { book, known, notices, unreadable, moves } = openKept(kept, { newId: this.options.newId, also });
+    const { Move, headsOf, openKept, pack } = await fetchReader();
+    const heads = await headsOf(kept.records);
+    const { newId } = this.options;
+    const { book, known, notices, unreadable, moves } = openKept(kept, { heads, newId, also });
     this.records?.packWith(pack);
     this.hasPacking = true;
     this.records?.start(known, kept.open);

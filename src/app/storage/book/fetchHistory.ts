@@ -2,13 +2,17 @@
 
 import type { StorageLike } from '../device/storageLike';
 import { HISTORY_KEY } from '../records/record';
+import { fetchReader } from './bookStorage';
 
 type HistoryStorage = typeof import('./historyStorage');
 
 /** Null where none is kept, where the storage cannot be read, or where it does not come: then the page starts without. */
 export async function fetchHistory(storage: StorageLike | null): Promise<HistoryStorage | null> {
   try {
-    return storage?.getItem(HISTORY_KEY) ? await import('./historyStorage') : null;
+    if (!storage?.getItem(HISTORY_KEY)) return null;
+    // A book lies beside a history: what reads it comes at the same time. Where it does not come, it is asked for again.
+    fetchReader().catch(() => undefined);
+    return await import('./historyStorage');
   } catch {
     return null;
   }

@@ -18,7 +18,7 @@ import {
 } from '../../../document';
 import { unpack } from './packing';
 import { readClientRecord, readStyleRecord, unopenedOf } from './readRecord';
-import { DEFLATED_MARK, kindOfKey, LAYOUT, readOpenMark, recordKey, splitRecord } from './record';
+import { DEFLATED_MARK, type Head, kindOfKey, LAYOUT, readOpenMark, recordKey, splitRecord } from './record';
 
 /** What lies in the storage, as it was read. */
 export interface Kept {
@@ -27,6 +27,25 @@ export interface Kept {
   readonly open: string | null;
   /** The book of the first layout. */
   readonly earlier: string | null;
+}
+
+/** The heads of records by key; null for a text that is not as it was written. */
+export type Heads = ReadonlyMap<string, Head | null>;
+
+/** Heads are read for no longer than this at a time. ms */
+const SLICE_MS = 8;
+
+/** The heads of all records; the page stays responsive while those of thousands are read. */
+export async function headsOf(records: Kept['records'], now = () => performance.now()): Promise<Heads> {
+  const heads = new Map<string, Head | null>();
+  let end = now() + SLICE_MS;
+  for (const [key, text] of records) {
+    heads.set(key, splitRecord(text)?.head ?? null);
+    if (now() < end) continue;
+    await new Promise((go) => setTimeout(go));
+    end = now() + SLICE_MS;
+  }
+  return heads;
 }
 
 /** What of the book lies under a key. */
@@ -59,13 +78,14 @@ export type Finding =
   | { readonly kind: 'earlierBuild' };
 
 interface Opening {
+  readonly heads: Heads;
   readonly newId: () => string;
   /** Ids of clients to be opened beside the one that was. */
   readonly also: readonly string[];
 }
 
 /** Never throws. The book has at least one opened client: the invented one where no other can be read. */
-export function openKept({ records, open, earlier }: Kept, { newId, also }: Opening): OpenedBook {
+export function openKept({ records, open, earlier }: Kept, { heads, newId, also }: Opening): OpenedBook {
   const known = new Map<string, Known>();
   const notices: Finding[] = [];
   const unreadable: string[] = [];
@@ -77,7 +97,7 @@ export function openKept({ records, open, earlier }: Kept, { newId, also }: Open
     if (name !== '') set.faulty.push(name);
   };
   for (const [key, text] of records) {
-    const head = splitRecord(text)?.head;
+    const head = heads.get(key);
     if (!head || head.layout > LAYOUT || recordKey(head.kind, head.id) !== key) {
       unreadable.push(key);
       setAside(head?.name ?? '');
