@@ -1,6 +1,6 @@
 // Puts the table on the page: the kept book in, every kept change out again.
 
-import { type ReactNode, StrictMode } from 'react';
+import { type ReactNode, StrictMode, startTransition } from 'react';
 import { createRoot } from 'react-dom/client';
 import {
   App,
@@ -96,6 +96,9 @@ async function openApp(): Promise<void> {
 }
 
 function show(page: ReactNode): void {
-  const root = document.getElementById('root');
-  if (root) createRoot(root).render(<StrictMode>{page}</StrictMode>);
+  const element = document.getElementById('root');
+  if (!element) return;
+  const root = createRoot(element);
+  // As a transition the first drawing is made a few ms at a time, and the browser goes on between.
+  startTransition(() => root.render(<StrictMode>{page}</StrictMode>));
 }
