@@ -73,7 +73,7 @@ export const handleEvents = (
 });
 
 /** What a drawn handle calls. */
-export interface MarkEvents extends ReturnType<typeof handleEvents> {
+interface MarkEvents extends ReturnType<typeof handleEvents> {
   /** `byKey`: the focus is visible, so it came from the keyboard. */
   readonly onFocus: (byKey: boolean) => void;
 }
