@@ -7,7 +7,6 @@ import {
   CANVAS,
   type Change,
   changeStyle,
-  formatLength,
   ISSUES,
   LEVEL_TITLES,
   LEVEL_WORDS,
@@ -17,7 +16,7 @@ import {
   type Unit,
   wedgesOf,
 } from '../../../document';
-import { inches, type Level, type LevelName, MOST_WEDGES, type Style } from '../../../engine';
+import { inches, type LevelName, MOST_WEDGES, type Style } from '../../../engine';
 import {
   DraftCanvas,
   type Handle,
@@ -43,6 +42,7 @@ import { BlocksChoice, useShownBlocks } from './BlocksChoice';
 import { CanvasTools } from './CanvasTools';
 import { handleChange, handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
+import { useLengthWords } from './useLengthWords';
 import { useWarmUpDrag } from './useWarmUpDrag';
 
 const STEPS: Readonly<Record<Unit, StepSizes>> = {
@@ -250,19 +250,6 @@ function useEscape(begun: boolean, leave: () => void): void {
     window.addEventListener('keydown', press);
     return () => window.removeEventListener('keydown', press);
   }, [begun, leave]);
-}
-
-/** Lengths as they are written on the table; the same functions as long as the unit is, so that nothing is drawn again for them. */
-function useLengthWords(unit: Unit) {
-  return useMemo(
-    () => ({
-      length: (mm: number): string => formatLength(mm, unit, { withUnit: true }),
-      width: (mm: number): string => formatLength(mm, unit),
-      levelNote: ({ y }: Level, isBeyond: boolean): string =>
-        isBeyond ? CANVAS.levels.outOfScale : CANVAS.levels.down({ length: formatLength(y, unit) }),
-    }),
-    [unit],
-  );
 }
 
 function useHandleActions(
