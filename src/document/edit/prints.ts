@@ -7,33 +7,42 @@ import type { History } from '../model/history';
 import type { KeptPrint } from '../model/prints';
 import { PROGRAM } from '../model/version';
 import { inEveryState } from './inEveryState';
+import { mockupStyle } from './mockup';
 
 /** How many mock-ups of the open draft were printed, and one more; what is printed again the same day has the number it had. */
 export function nextMockup(client: Client, on: string): number {
   const { id } = openDraftOf(client);
   const mockups = client.prints.filter(({ draft, mockup }) => draft === id && mockup !== null);
   const last = mockups.at(-1);
-  const again = last && isSame(last, printOf(client, { on, form: last.form, mockup: last.mockup }));
-  return again ? (last.mockup ?? 1) : Math.max(0, ...mockups.map(({ mockup }) => mockup ?? 0)) + 1;
+  const number = last?.mockup ?? 1;
+  const isAgain =
+    last !== undefined &&
+    isSame(
+      last,
+      printOf(client, { on, form: last.form, mockup: { number, allowance: last.style.allowances.seam } }),
+    );
+  return isAgain ? number : Math.max(0, ...mockups.map(({ mockup }) => mockup ?? 0)) + 1;
+}
+
+interface PrintMade extends Pick<KeptPrint, 'on' | 'form'> {
+  /** Of a mock-up its number and the allowance on every edge, mm; null for a pattern. */
+  readonly mockup: { readonly number: number; readonly allowance: number } | null;
 }
 
 /** The record of a print of the open draft as it now is. */
-export function printOf(
-  client: Client,
-  { on, form, mockup }: Pick<KeptPrint, 'on' | 'form' | 'mockup'>,
-): KeptPrint {
+export function printOf(client: Client, { on, form, mockup }: PrintMade): KeptPrint {
   const { id, name, style, fittings }: SavedDraft = openDraftOf(client);
   return {
     on,
     draft: id,
     draftName: name,
-    mockup,
+    mockup: mockup?.number ?? null,
     form,
     program: PROGRAM,
     measurements: client.measurements,
     takenOn: client.takenOn,
     ...(client.sides ? { sides: client.sides } : {}),
-    style,
+    style: mockup ? mockupStyle(style, mockup.allowance) : style,
     fittings: inForce(fittings),
   };
 }

@@ -86,14 +86,21 @@ describe('the record of a print', () => {
   const client = openClient(
     changeFittings(DEMO_BOOK, (fittings) => switchAlteration(made(), fittings.length, 1, false)),
   );
-  const print = printOf(client, { on: '2026-11-26', form: 'sheets', mockup: 1 });
+  const print = printOf(client, { on: '2026-11-26', form: 'sheets', mockup: { number: 1, allowance: 38 } });
 
   it('keeps what it was drafted from, and what of the fittings was made', () => {
     expect(print).toMatchObject({
       draftName: openDraftOf(client).name,
       measurements: client.measurements,
-      style: openDraftOf(client).style,
+      mockup: 1,
+      // The allowance that the mock-up was printed with, not that of the pattern.
+      style: {
+        ...openDraftOf(client).style,
+        allowances: { seam: 38, side: 38, top: 38, hem: 38, centre: 38 },
+      },
     });
+    const pattern = printOf(client, { on: '2026-11-26', form: 'sheets', mockup: null });
+    expect(pattern).toMatchObject({ mockup: null, style: openDraftOf(client).style });
     expect(print.fittings[0]?.alterations).toEqual([{ ...WAIST, on: true }]);
   });
 
