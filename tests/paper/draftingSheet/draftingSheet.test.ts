@@ -27,6 +27,7 @@ import type { DraftingSheet, DraftingStep } from '../../../src/paper/draftingShe
 import { drawBodies } from '../../support/drawBodies';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
+import { withShoulders } from '../../support/sizedBodies';
 import { DEMO_SHEET, demoPattern } from '../demoPattern';
 import { sampled, toLines } from '../readPattern';
 
@@ -35,16 +36,25 @@ const HAND_MM = 25.4 / 16;
 /** Between two marks, each out by up to half a division, a curve through them may swing by a division more. Our own bound. */
 const CURVE_MM = 2 * HAND_MM;
 
+const SHOULDERED = [
+  'princess-bodice',
+  'darted-bodice',
+  'basque-bodice',
+  'armhole-bridal',
+  'off-shoulder-bridal',
+] as const;
 const STYLES = randomFrom(77);
 const ALL: readonly { readonly name: string; readonly input: PlanInput }[] = [
   { name: 'demo in inches', input: demoPattern() },
   { name: 'demo in cm', input: { ...demoPattern(), client: { ...DEMO_CLIENT, unit: 'cm' } } },
-  ...['princess-bodice', 'darted-bodice', 'off-shoulder-bridal'].map((name) => ({
+  ...SHOULDERED.map((name) => ({
     name,
     input: demoPattern('A4', NAMED_STYLES.get(name)?.style),
   })),
-  ...drawBodies(16, 808).map((body, i) => {
-    const name = ['princess-bodice', 'darted-bodice', 'basque-bodice', 'off-shoulder-bridal'][i % 4] ?? '';
+  ...drawBodies(20, 808).map((drawn, i) => {
+    const name = SHOULDERED[i % SHOULDERED.length] ?? '';
+    // The survey has no width of shoulders.
+    const body = withShoulders(drawn);
     const style = NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
     const unit: Unit = i % 3 === 0 ? 'cm' : 'in';
     return {
@@ -220,6 +230,14 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
     const rows = reader.rows(/^True/);
     const line = (name: string): number =>
       [...reader.lines].find(([key]) => key.toLowerCase().split(', ').includes(name))?.[1] ?? Number.NaN;
+    const upperLine = (block: 'front' | 'back', number: number): string => {
+      const end = drafted.blocks?.[block].upper?.ends.filter(({ isDart }) => !isDart)[number - 1];
+      if (end?.edge !== 'armhole') return block === 'front' ? 'mid-shoulder' : 'mid-shoulder of the back';
+      const near = [...reader.lines].find(
+        ([name, y]) => /^End in the armhole/.test(name) && Math.abs(y - end.at.point.y) <= HAND_MM / 2 + 0.01,
+      );
+      return near?.[0].toLowerCase() ?? 'no line';
+    };
     const label = ({ block, number }: Piece): string => `${block === 'front' ? 'Front' : 'Back'} ${number}`;
     for (const { seam, a, b } of drafted.proof.seams) {
       const { kind } = seam;
@@ -244,11 +262,9 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
       };
       check(
         'upper end',
-        // A wedge of a shouldered block runs up to mid-shoulder.
+        // A wedge of a shouldered block runs up to mid-shoulder, or to its own end in the armhole.
         kind === 'wedge' && drafted.blocks?.[a.piece.block].upper
-          ? a.piece.block === 'front'
-            ? 'mid-shoulder'
-            : 'mid-shoulder of the back'
+          ? upperLine(a.piece.block, a.piece.number)
           : 'top line',
         mates.map(({ top }) => top),
       );
@@ -302,6 +318,38 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
       expect(found, name).toBeDefined();
       for (const point of found?.points ?? [])
         expect(toLines(point, [edge.points])).toBeLessThanOrEqual(HAND_MM);
+    }
+  });
+
+  it('has the points of darts, and legs from there to their marks, where they are cut', () => {
+    const [points, legs] = reader.step(/^Darts$/)?.tables ?? [];
+    const darts = drafted.pieces.flatMap((piece) => piece.darts);
+    expect(legs?.rows ?? []).toHaveLength(darts.length);
+    const drawn = (points?.rows ?? []).map(([, x, y]) => ({ x: reader.read(x), y: reader.read(y) }));
+    for (const [i, { inner, outer }] of darts.entries()) {
+      const [, innerLeg, outerLeg] = legs?.rows[i] ?? [];
+      for (const [said, leg] of [
+        [innerLeg, inner],
+        [outerLeg, outer],
+      ] as const) {
+        const length = leg
+          .slice(1)
+          .reduce(
+            (sum, { x, y }, j) => sum + Math.hypot(x - (leg[j] as Point).x, y - (leg[j] as Point).y),
+            0,
+          );
+        expect(Math.abs(reader.read(said) - length)).toBeLessThanOrEqual(HAND_MM / 2 + 0.01);
+      }
+      // Both legs meet at each point of a dart; the point is on the sheet.
+      for (const [a, b] of [
+        [inner[0], outer[0]],
+        [inner.at(-1), outer.at(-1)],
+      ]) {
+        if (!a || !b || Math.hypot(a.x - b.x, a.y - b.y) > 0.1) continue;
+        expect(Math.min(...drawn.map(({ x, y }) => Math.hypot(x - a.x, y - a.y)))).toBeLessThanOrEqual(
+          HAND_MM,
+        );
+      }
     }
   });
 
