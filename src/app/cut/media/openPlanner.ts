@@ -1,6 +1,6 @@
 // A worker that makes one plan after another; of those that wait only the last is made.
 
-import { makePlan, type PlanJobOf, type PlanKind, type PlanOf } from './planJob';
+import { makeQuickPlan, type PlanJobOf, type PlanKind, type PlanOf } from './planJob';
 
 export interface Planner<Kind extends PlanKind> {
   /** The plan; it never comes where another was asked for before this one was begun. */
@@ -18,7 +18,7 @@ export function openPlanner<Kind extends PlanKind>(): Planner<Kind> {
   let running: Asked<Kind> | null = null;
   let next: Asked<Kind> | null = null;
   let worker: Worker | null = null;
-  const onPage = ({ job, made }: Asked<Kind>): void => made(makePlan(job));
+  const onPage = ({ job, made }: Asked<Kind>): void => made(makeQuickPlan(job));
   const start = (asked: Asked<Kind>): void => {
     if (!worker) {
       onPage(asked);

@@ -45,17 +45,23 @@ interface Plans {
 
 export type PlanOf<Kind extends PlanKind> = Plans[Kind];
 
-const PLANNERS: { readonly [Kind in PlanKind]: (job: PlanJobOf<Kind>) => PlanOf<Kind> } = {
-  sheets: ({ input, paper, correction }) => {
+type PlannerOf<Kind extends PlanKind> = (job: PlanJobOf<Kind>, isQuick: boolean) => PlanOf<Kind>;
+
+const PLANNERS: { readonly [Kind in PlanKind]: PlannerOf<Kind> } = {
+  sheets: ({ input, paper, correction }, isQuick) => {
     if (!checkPaper(paper, correction).ok) return { whole: null, layout: null };
     const whole = wholeOnPaper(input, paper, correction);
-    return { whole, layout: whole ? null : layOut({ ...input, paper, correction }) };
+    return { whole, layout: whole ? null : layOut({ ...input, paper, correction, isQuick }) };
   },
   page: ({ input, choice, correction }) => layOutOnePage(input, choice, correction),
   projector: ({ input, choice }) => planProjected(input, choice),
 };
 
 export function makePlan<Kind extends PlanKind>(job: PlanJobOf<Kind>): PlanOf<Kind> {
-  const make = PLANNERS[job.kind] as (job: PlanJobOf<Kind>) => PlanOf<Kind>;
-  return make(job);
+  return (PLANNERS[job.kind] as PlannerOf<Kind>)(job, false);
+}
+
+/** The same on the page, which has to answer meanwhile: the layout on sheets is not searched for as long. */
+export function makeQuickPlan<Kind extends PlanKind>(job: PlanJobOf<Kind>): PlanOf<Kind> {
+  return (PLANNERS[job.kind] as PlannerOf<Kind>)(job, true);
 }

@@ -2,7 +2,7 @@
 
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { openPlanner, type Planner } from './openPlanner';
-import { makePlan, type PlanJobOf, type PlanKind, type PlanOf } from './planJob';
+import { makeQuickPlan, type PlanJobOf, type PlanKind, type PlanOf } from './planJob';
 
 interface Planned<Kind extends PlanKind> {
   /** The last plan that was made; null before the first. */
@@ -34,7 +34,7 @@ export function usePlan<Kind extends PlanKind>(job: PlanJobOf<Kind> | null): Pla
       isWanted = false;
     };
   }, [job, hasWorkers]);
-  const onPage = useMemo(() => (job && !hasWorkers ? makePlan(job) : null), [job, hasWorkers]);
+  const onPage = useMemo(() => (job && !hasWorkers ? makeQuickPlan(job) : null), [job, hasWorkers]);
   if (!job) return { plan: null, isCurrent: true };
   if (!hasWorkers) return { plan: onPage, isCurrent: true };
   return { plan: made?.plan ?? null, isCurrent: made?.job === job };
