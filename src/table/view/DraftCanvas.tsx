@@ -239,7 +239,9 @@ export function DraftCanvas(props: DraftCanvasProps) {
       />
       {small ? null : <TapeAlong right={left + width} top={top} height={height} px={px} unit={unit} />}
       <BandDrawing draft={draft} layout={layout} nameOf={messages.piece} textMm={13 * px} />
-      {props.unaltered ? <UnalteredLines draft={draft} unaltered={props.unaltered} layout={layout} /> : null}
+      {props.unaltered ? (
+        <UnalteredLines draft={draft} unaltered={props.unaltered} layout={layout} shown={blocks} />
+      ) : null}
       {props.earlier ? <EarlierOutlines draft={props.earlier} layout={layout} /> : null}
       <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={13 * px} />
       <WedgeSigns draft={draft} layout={layout} shown={blocks} px={px} />

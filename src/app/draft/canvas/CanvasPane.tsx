@@ -113,11 +113,10 @@ export function CanvasPane(props: CanvasPaneProps) {
     () => (comparing && saved ? draftOfSide(saved, saved, side) : null),
     [comparing, saved, side],
   );
+  const isAltered = alterationsOf(fittings).length > 0;
   // Under a pull it is left out: it would be drafted anew in every frame.
   const unaltered =
-    draft === committed && alterationsOf(fittings).length > 0
-      ? draftOfSide(client, { style: savedDraft.style }, side)
-      : null;
+    draft === committed && isAltered ? draftOfSide(client, { style: savedDraft.style }, side) : null;
   const change = useStore((state) => state.change);
   const keptStyle = useKeptStyle();
   const label = (handle: Handle): string => handleLabel(handle, keptStyle);
@@ -225,7 +224,8 @@ export function CanvasPane(props: CanvasPaneProps) {
         ) : null}
       </div>
       {worn}
-      {unaltered && layout ? <UnalteredLegend /> : null}
+      {/* Under a pull it stays, so that the table does. */}
+      {isAltered && layout ? <UnalteredLegend /> : null}
     </div>
   );
 }
