@@ -30,7 +30,7 @@ afterEach(() => {
 
 const sheet = (name: string): HTMLElement => screen.getByRole('checkbox', { name: `Sheet ${name}` });
 const pdf = async () => {
-  await waitFor(() => expect(saved).toHaveLength(1), { timeout: 20_000 });
+  await waitFor(() => expect(saved).toHaveLength(1), { timeout: 60_000 });
   return { name: saved[0]?.name, ...(await readPattern(await bytesOf(saved[0]?.blob as Blob))) };
 };
 const bytesOf = (blob: Blob): Promise<Uint8Array> =>
@@ -64,7 +64,7 @@ describe('the Cut step on sheets', () => {
     expect(names.filter((text) => text === 'B2')).toHaveLength(2);
     await user.click(screen.getByRole('button', { name: 'Print all sheets again' }));
     expect(sheet('A2')).toBeChecked();
-  }, 30_000);
+  }, 90_000);
 
   it('takes all sheets in again where others come', async () => {
     const { user } = onTable(<CutStep />);
@@ -104,7 +104,7 @@ describe('the Cut step on sheets', () => {
     expect(words).toContain('1½ in on every edge');
     expect(words).toContain('Top edge · 1½ in');
     expect(words).toContain('Staywright');
-  }, 30_000);
+  }, 90_000);
 
   it('takes a size of the maker’s own and says what is wrong with it', async () => {
     const { user } = onTable(<CutStep />);
@@ -238,7 +238,7 @@ describe('a printer that does not keep the scale', () => {
     );
     await user.click(screen.getByRole('button', { name: 'Forget this printer' }));
     expect(JSON.parse(localStorage.getItem('staywright.printers') ?? '').printers).toEqual([]);
-  }, 30_000);
+  }, 90_000);
 
   it('is not corrected by what cannot be true', async () => {
     const { user } = onTable(<CutStep />);
@@ -271,7 +271,7 @@ describe('the Cut step on one page', () => {
     expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-one-page-36-in-roll.pdf');
     expect(pages).toHaveLength(1);
     expect(pages[0]?.widthMm).toBeCloseTo(914.4, 1);
-  }, 30_000);
+  }, 90_000);
 
   it('says what a roll is too narrow for', async () => {
     const { user } = onTable(<CutStep />);
@@ -295,7 +295,7 @@ describe('the Cut step for a projector', () => {
     await user.click(screen.getByRole('button', { name: 'Download for the projector' }));
     const { name } = await pdf();
     expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-projector.pdf');
-  }, 30_000);
+  }, 90_000);
 });
 
 describe('what the Cut step shows', () => {
