@@ -169,6 +169,17 @@ describe('a pattern for a name beyond the page’s own font', () => {
     expect(contentOf(bytes).toLowerCase()).toContain(`/actualtext <feff${spelled}`);
   });
 
+  it('lets letters that are read from right to left be found where they are seen, as readers turn them round', async () => {
+    const asked = demoPattern();
+    const input = await withGlyphs({ ...asked, client: { ...asked.client, name: 'Wren שרה' } }, fontFiles);
+    const content = contentOf(await patternPdf(input));
+    const found = [...content.matchAll(/\/ActualText <FEFF([0-9A-F]+)>/gi)].map(([, digits = '']) =>
+      (digits.match(/.{4}/g) ?? []).map((each) => String.fromCharCode(Number.parseInt(each, 16))).join(''),
+    );
+    const from = found.indexOf('Wren ');
+    expect(found.slice(from, from + 4)).toEqual(['Wren ', 'ה', 'ר', 'ש']);
+  });
+
   // U+010D, U+4E0D and U+0D2F hold the byte of a carriage return, which a string in brackets would lose; U+1F9F5 takes two units.
   it.each([
     'Čeněk Dvořák',

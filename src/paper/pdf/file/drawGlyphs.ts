@@ -1,6 +1,7 @@
 // Draws a text as outlines, for letters that the page's encoding lacks, so that it can still be found and copied.
 
 import type { jsPDF } from 'jspdf';
+import { lineRuns } from '../../glyphs/lineRuns';
 import type { Shaper } from '../../glyphs/openShaper';
 import type { PlacedText } from '../../panel/strokes';
 import { MM_PER_POINT, textWidth } from '../../text/textWidth';
@@ -21,12 +22,26 @@ export function drawGlyphs(
     const [along, below] = [x * across, -y * down];
     return [start.x + along * cos - below * sin, start.y + along * sin + below * cos];
   };
-  standingFor(page, text, () => {
-    takeFace(page, bold);
-    page.setFontSize(sizePt);
-    const angle = turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI };
-    page.text(UNSEEN, start.x, start.y, { ...angle, renderingMode: 'invisible' });
-  });
+  takeFace(page, bold);
+  page.setFontSize(sizePt);
+  const angle = turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI };
+  const parts = partsToFind(text);
+  const share = (advance * across) / parts.reduce((sum, part) => sum + textWidth(part, sizePt, bold), 0);
+  let along = 0;
+  for (const part of parts) {
+    const width = share * textWidth(part, sizePt, bold);
+    // The horizontal scale is a state of the page and would apply to the texts after this one.
+    page.saveGraphicsState();
+    standingFor(page, part, () =>
+      page.text(UNSEEN, start.x + along * cos, start.y + along * sin, {
+        ...angle,
+        renderingMode: 'invisible',
+        horizontalScale: width / textWidth(UNSEEN, sizePt, bold),
+      }),
+    );
+    page.restoreGraphicsState();
+    along += width;
+  }
   let [x, y] = [0, 0];
   for (const { type, values } of outline) {
     const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values;
@@ -47,6 +62,20 @@ export function drawGlyphs(
 
 /** An unseen letter in the page's face, for which readers take the text: they take none for outlines alone. */
 const UNSEEN = 'x';
+
+const letters = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/**
+ * The parts of a text from left to right as they are seen. Letters that are read from right to left are parts of their own, because
+ * readers turn round by themselves what they find in that order.
+ */
+const partsToFind = (text: string): string[] => {
+  const runs = lineRuns(text, () => 0);
+  if (runs.every(({ rightToLeft }) => !rightToLeft)) return [text];
+  return runs.flatMap(({ text: run, rightToLeft }) =>
+    rightToLeft ? [...letters.segment(run)].map(({ segment }) => segment).reverse() : [run],
+  );
+};
 
 /** Marks what is drawn as standing for a text: ActualText, ISO 32000-1, 14.9.4. */
 function standingFor(page: jsPDF, text: string, draw: () => void): void {
