@@ -33,11 +33,13 @@ export async function benchKept(say: (line: string) => void): Promise<void> {
       say(
         `  start: the open client's numbers after ${told(starts[Math.floor(STARTS / 2)])}, worst ${told(starts.at(-1))}`,
       );
+      const { longest: first, busiest, work } = await tasksOfStart(browser, address, items);
+      say(`  start: longest task ${told(first)}, of the processor's time ${told(busiest)} of ${told(work)}`);
       const page = await opened(browser, address, items);
       await page.waitForTimeout(4000);
-      const { typing, keeping, tasks } = await worked(browser, page);
+      const { typing, keeping, work: writes, tasks } = await worked(browser, page);
       say(
-        `  typing and keeping: longest task ${told(typing)} of ${tasks}; the task that writes ${told(keeping)}`,
+        `  typing and keeping: longest task ${told(typing)} of ${tasks}; the task that writes ${told(keeping)}, of the processor's time ${told(writes)}`,
       );
       await page.context().close();
     }
@@ -74,6 +76,7 @@ async function opened(
   browser: Browser,
   address: string,
   localStorage: { name: string; value: string }[],
+  before: (page: Page) => Promise<void> = async () => undefined,
 ): Promise<Page> {
   const context = await browser.newContext({
     viewport: { width: 1440, height: 900 },
@@ -97,6 +100,7 @@ async function opened(
   });
   const session = await context.newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  await before(page);
   await page.goto(`${address}#measure`);
   await page.getByRole('textbox', { name: /^Waist girth/ }).waitFor();
   return page;
@@ -116,22 +120,61 @@ interface TraceEvent {
   /** Microseconds. */
   readonly ts: number;
   readonly dur?: number;
+  /** What the thread itself worked of it. */
+  readonly tdur?: number;
+}
+
+const TRACED = {
+  categories: ['toplevel', 'devtools.timeline', 'disabled-by-default-devtools.timeline', 'blink.user_timing'],
+};
+
+/** How long after the first numbers the tasks of a start are told. */
+const SETTLED_MS = 1000;
+
+/** Ends a trace: the marks of some names, and the tasks of the thread on which they were made. */
+async function traced(
+  browser: Browser,
+  isOnPage: (name: string) => boolean,
+): Promise<{ marks: TraceEvent[]; tasks: TraceEvent[] }> {
+  const { traceEvents: events } = JSON.parse((await browser.stopTracing()).toString('utf8')) as {
+    traceEvents: TraceEvent[];
+  };
+  const marks = events.filter(({ name }) => isOnPage(name));
+  const [thread] = marks;
+  if (!thread) throw new Error('what is looked for was not done');
+  const tasks = events.filter(
+    ({ name, ph, pid, tid }) =>
+      /RunTask$/.test(name) && ph === 'X' && pid === thread.pid && tid === thread.tid,
+  );
+  return { marks, tasks };
+}
+
+const longestOf = (all: readonly TraceEvent[]): number => Math.max(...all.map(({ dur = 0 }) => dur / 1000));
+const busiestOf = (all: readonly TraceEvent[]): number => Math.max(...all.map(({ tdur = 0 }) => tdur / 1000));
+
+/** The tasks of one start, until a moment after the open client's numbers: the longest, the busiest, and all the work, ms. */
+async function tasksOfStart(
+  browser: Browser,
+  address: string,
+  items: { name: string; value: string }[],
+): Promise<{ longest: number; busiest: number; work: number }> {
+  const page = await opened(browser, address, items, (each) => browser.startTracing(each, TRACED));
+  await shownAt(page);
+  await page.waitForTimeout(SETTLED_MS);
+  const { tasks } = await traced(browser, (name) => name === 'shown');
+  await page.context().close();
+  const outer = tasks.filter(({ name }) => name === 'ThreadControllerImpl::RunTask');
+  const work = outer.reduce((sum, { tdur = 0 }) => sum + tdur / 1000, 0);
+  return { longest: longestOf(tasks), busiest: busiestOf(tasks), work };
 }
 
 /** Types three numbers and waits until each is kept; gives the longest tasks of the page, ms. */
 async function worked(
   browser: Browser,
   page: Page,
-): Promise<{ typing: number; keeping: number; tasks: number }> {
+): Promise<{ typing: number; keeping: number; work: number; tasks: number }> {
   const waist = page.getByRole('textbox', { name: /^Waist girth/ });
-  await browser.startTracing(page, {
-    categories: [
-      'toplevel',
-      'devtools.timeline',
-      'disabled-by-default-devtools.timeline',
-      'blink.user_timing',
-    ],
-  });
+  await browser.startTracing(page, TRACED);
   for (const number of ['28 1/4', '29.5', '30 3/8']) {
     await waist.click();
     await page.keyboard.press('ControlOrMeta+a');
@@ -139,18 +182,16 @@ async function worked(
     await page.keyboard.press('Enter');
     await page.waitForTimeout(KEPT_MS);
   }
-  const trace = JSON.parse((await browser.stopTracing()).toString('utf8')) as { traceEvents: TraceEvent[] };
-  const events = trace.traceEvents;
-  const writes = events.filter(({ name }) => name.startsWith('write staywright.client.'));
-  const [thread] = writes;
-  if (!thread) throw new Error('nothing was kept');
-  const tasks = events.filter(
-    ({ name, ph, pid, tid }) =>
-      /RunTask$/.test(name) && ph === 'X' && pid === thread.pid && tid === thread.tid,
+  const { marks: writes, tasks } = await traced(browser, (name) =>
+    name.startsWith('write staywright.client.'),
   );
-  const longest = (all: readonly TraceEvent[]): number => Math.max(...all.map(({ dur = 0 }) => dur / 1000));
   const writing = tasks.filter(({ ts, dur = 0 }) =>
     writes.some((write) => write.ts >= ts && write.ts <= ts + dur),
   );
-  return { typing: longest(tasks), keeping: longest(writing), tasks: tasks.length };
+  return {
+    typing: longestOf(tasks),
+    keeping: longestOf(writing),
+    work: busiestOf(writing),
+    tasks: tasks.length,
+  };
 }

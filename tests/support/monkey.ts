@@ -143,20 +143,33 @@ export async function pressAll(
   return times;
 }
 
-/** Closes what is open and gives the book, as a backup has it. */
-export async function bookOf(page: Page): Promise<unknown> {
+/** Marks that follow what was done and stay when it is undone: what was printed and laid, and when it was changed. */
+const NOT_UNDONE: ReadonlySet<string> = new Set(['lays', 'prints', 'changed']);
+
+/** Closes what is open, the uppermost first, as Escape does: no press reaches what lies under another. */
+async function closeAll(page: Page): Promise<void> {
   while ((await page.locator('dialog[open]').count()) > 0) {
-    await page.getByRole('dialog').getByRole('button', { name: 'Close' }).first().click();
+    await page.evaluate(() => {
+      const uppermost = [...document.querySelectorAll('dialog[open]')].at(-1);
+      uppermost?.dispatchEvent(new Event('cancel', { cancelable: true }));
+    });
     await page.waitForTimeout(50);
   }
+}
+
+/** Closes what is open and gives the book, as a backup has it, without what no undo takes back. */
+export async function bookOf(page: Page): Promise<unknown> {
+  await closeAll(page);
   await page.locator('.open-book').click();
   const [asked] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('dialog').getByRole('button', { name: 'Download a backup' }).click(),
   ]);
-  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).first().click();
+  await closeAll(page);
   const chunks: Buffer[] = [];
   for await (const chunk of await asked.createReadStream()) chunks.push(chunk as Buffer);
-  const backup = JSON.parse(Buffer.concat(chunks).toString('utf8'));
+  const backup = JSON.parse(Buffer.concat(chunks).toString('utf8'), (key, value) =>
+    NOT_UNDONE.has(key) ? undefined : value,
+  );
   return backup.book ?? backup;
 }
