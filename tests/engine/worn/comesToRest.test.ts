@@ -28,6 +28,12 @@ describe('coming to rest', () => {
         name: 'under-bust',
         choices: [{ start: { up: -20 } }, { start: { off: 15 } }, { disturb: noise }],
       },
+      // Her top edge can stand off in two ways.
+      {
+        measurements: drawBodies(12, 1988)[11] ?? MEAN_BODY,
+        name: 'under-bust',
+        choices: [{ start: { up: 20 } }],
+      },
     ]) {
       const body = bodyFor(measurements);
       const style = styleNamed(name);

@@ -3,7 +3,7 @@
 import type { Piece } from '../../pieces/piece';
 import { zOf } from '../body/shape';
 import type { WornBody } from '../body/wornBody';
-import { type Construction, type GarmentEnergy, makeGarmentEnergy } from '../cloth/garmentEnergy';
+import { type Construction, energyAt, type GarmentEnergy, makeGarmentEnergy } from '../cloth/garmentEnergy';
 import { carriedOver, type PlacedMesh } from '../mesh/carriedOver';
 import { type GarmentMesh, meshGarment } from '../mesh/garmentMesh';
 import { placeOn, type Start } from '../mesh/placing';
@@ -37,6 +37,13 @@ const FINER_MM = 6.5;
 const COARSE_TOLERANCE = 1e-2;
 const REST_TOLERANCE = 1e-3;
 
+/**
+ * The coarsest mesh also starts so much higher, and what has the lesser energy at rest goes on: the top edge of a corset that ends
+ * under the bust can stand off in two ways. mm
+ */
+const HIGHER_MM = 20;
+const FACTORS_HIGHER = 12;
+
 /** Factors that a whole run may take, all meshes together. */
 const MOST_FACTORS = 80;
 
@@ -64,23 +71,30 @@ export function* draping(
   let [steps, factors] = [0, 0];
   for (const each of from ? [width] : widthsTo(width)) {
     const mesh = meshGarment(pieces, each);
-    const places = placed ? carriedOver(placed, mesh) : placeOn(mesh, body, gap, start);
-    if (placed === from) disturb?.(places);
-    const garment = makeGarmentEnergy(mesh, ground, construction, places);
-    const rest = yield* relaxing(garment, places, {
-      tolerance: each === width ? REST_TOLERANCE : COARSE_TOLERANCE,
-      mostFactors: MOST_FACTORS - factors,
-    });
-    steps += rest.steps;
-    factors += rest.factors;
-    placed = { mesh, places };
-    if (each === width)
-      return {
-        mesh,
-        places,
-        garment,
-        rest: { ...rest, steps, factors },
-      };
+    const tolerance = each === width ? REST_TOLERANCE : COARSE_TOLERANCE;
+    const starts = placed
+      ? [carriedOver(placed, mesh)]
+      : [start, { up: HIGHER_MM }].map((one) => placeOn(mesh, body, gap, one));
+    let best: (Draped & { readonly energy: number }) | null = null;
+    for (const [i, places] of starts.entries()) {
+      if (placed === from) disturb?.(places);
+      const garment = makeGarmentEnergy(mesh, ground, construction, places);
+      const rest = yield* relaxing(garment, places, {
+        tolerance,
+        mostFactors: i === 0 ? MOST_FACTORS - factors : FACTORS_HIGHER,
+      });
+      steps += rest.steps;
+      factors += rest.factors;
+      const { energy } = energyAt(garment, places, new Float64Array(places.length));
+      if (!best || (rest.atRest && (!best.rest.atRest || energy < best.energy)))
+        best = { mesh, places, garment, rest, energy };
+    }
+    if (!best) continue;
+    placed = best;
+    if (each === width) {
+      const { places, garment, rest } = best;
+      return { mesh, places, garment, rest: { ...rest, steps, factors } };
+    }
   }
   throw new RangeError('a mesh has a width');
 }
