@@ -1,7 +1,7 @@
 // What other layers may import of the drawing that one edits.
 
 export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
-export type { HandleActions, StepSizes } from './gestures/useHandleDrag';
+export type { HandleActions, StepSizes } from './gestures/useHandlePull';
 export { askedExtent } from './handles/dartExtent';
 export type { Handle } from './handles/handle';
 export { intakeNow } from './handles/wedgeHandles';

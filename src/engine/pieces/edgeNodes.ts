@@ -1,4 +1,4 @@
-// The places of the nodes of top edge and hem on the edges of the finished panels, where a user drags them.
+// The places of the nodes of top edge and hem on the edges of the finished panels, where a user pulls them.
 
 import type { DraftedEdge } from '../edges/edgeLine';
 import { at, first, last } from '../geometry/lists';

@@ -33,7 +33,7 @@ export function edgeReferences(outlines: readonly PanelOutline[]): {
     }
     return null;
   };
-  // Field by field: thousands of edges are made in a drag.
+  // Field by field: thousands of edges are made in a pull.
   const withMate = (edge: OutlineEdge, block: BlockName): Edge => ({
     role: edge.role,
     at: edge.at,

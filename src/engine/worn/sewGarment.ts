@@ -45,7 +45,7 @@ export interface WornGarment {
 }
 
 export interface WornChoice {
-  /** Width of the mesh, mm: 12 for figures, 24 while something is dragged. */
+  /** Width of the mesh, mm: 12 for figures, 24 while something is pulled. */
   readonly width?: number;
   /** What an earlier run of the same panels came to, by half. */
   readonly from?: readonly PlacedMesh[];

@@ -1,4 +1,4 @@
-// Coalescing of arrow-key presses: a press soon after another on the same handle belongs to one movement, like a drag.
+// Coalescing of arrow-key presses: a press soon after another on the same handle belongs to one movement, like a pull.
 
 /** The last press that was committed. */
 export interface LastKeyPress {

@@ -1,4 +1,4 @@
-// Snapping of a dragged handle: an axis to the bust-point line or to the position of a wedge of the other block, a bend to the
+// Snapping of a pulled handle: an axis to the bust-point line or to the position of a wedge of the other block, a bend to the
 // straight axis, the point of a dart to a level line or to the height of another dart's point, everything else to the grid.
 
 import { type Draft, stationX } from '../../engine';

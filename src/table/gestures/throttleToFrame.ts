@@ -1,4 +1,4 @@
-// Shows the last of what a drag requests, at most once a frame. What took long to compute is shown in the next frame: computing and
+// Shows the last of what a pull requests, at most once a frame. What took long to compute is shown in the next frame: computing and
 // drawing in one frame would block the screen.
 
 /** Computes something, and returns the function that shows it. */

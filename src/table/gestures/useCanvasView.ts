@@ -1,4 +1,4 @@
-// The viewport of the canvas as state, and the events that change it: a drag on the paper, two pointers, the wheel.
+// The viewport of the canvas as state, and the events that change it: a pull on the paper, two pointers, the wheel.
 
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { CanvasLayout } from '../layout/layOut';
@@ -72,7 +72,7 @@ export function useCanvasView(
  *
  * @param panZoom changes the view
  * @param onClick is called for a press that moved nothing
- * @param busy true while a handle is dragged, when presses do not pan the canvas
+ * @param busy true while a handle is pulled, when presses do not pan the canvas
  * @param onSecond is called for a second finger that comes down meanwhile
  */
 export function usePointers(

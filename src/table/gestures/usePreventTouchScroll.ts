@@ -9,7 +9,7 @@ export interface ClientPoint {
 }
 
 /**
- * Keeps the page from scrolling while a finger drags a handle that goes up and down, or two pinch.
+ * Keeps the page from scrolling while a finger pulls a handle that goes up and down, or two pinch.
  *
  * @param isPull whether a touch there pulls such a handle
  */

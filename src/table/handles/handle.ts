@@ -1,4 +1,4 @@
-// A handle of the drawing: a place that can be dragged, and the number of the style that it changes.
+// A handle of the drawing: a place that can be pulled, and the number of the style that it changes.
 
 import type { BlockName, DartEnd, EdgeNodeName, LevelName, Point, Style } from '../../engine';
 

@@ -1,4 +1,4 @@
-// The panels on both sides of a handle, whose widths are shown during a drag: two panels beside a wedge, two parts of one beside a
+// The panels on both sides of a handle, whose widths are shown during a pull: two panels beside a wedge, two parts of one beside a
 // dart.
 
 import {

@@ -1,4 +1,4 @@
-// The value of a handle in a draft, which may differ from the value it was dragged to: an axis near the centre line is put on it.
+// The value of a handle in a draft, which may differ from the value it was pulled to: an axis near the centre line is put on it.
 
 import type { Draft, Style } from '../../engine';
 import { layOut } from '../layout/layOut';

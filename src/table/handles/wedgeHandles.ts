@@ -66,7 +66,7 @@ export function intakeNow(wedge: DraftedWedge): Partial<PerLevel> {
   return Object.fromEntries(wedge.intake);
 }
 
-/** The axis is dragged half way between waist and hem; its value is the distance from the centre line at the waist, mm. */
+/** The axis is pulled half way between waist and hem; its value is the distance from the centre line at the waist, mm. */
 function axisHandle(
   block: Block,
   asked: Wedge,
@@ -102,7 +102,7 @@ function axisHandle(
       const moved = wedge.onCentre
         ? station
         : wedge.station + station - stationOf(value, block.bustLine, width);
-      // An axis that a typed number put nearer to the centre line is put on it when it is dragged inwards.
+      // An axis that a typed number put nearer to the centre line is put on it when it is pulled inwards.
       const isPutOnCentreLine = !isDart(asked) && at < LEAST_PANEL_WIDTH_MM && (wedge.onCentre || at < value);
       if (isPutOnCentreLine) return setStation(before, wedge.id, -1);
       const there = setStation(before, wedge.id, Math.min(1, Math.max(-0.99, moved)));
@@ -123,9 +123,9 @@ function axisHeight(wedge: DraftedWedge, span: { top: number; hem: number; waist
 /** The least distance of the axis handle from a point of the dart, mm. */
 const CLEAR_OF_POINT_MM = 20;
 
-/** The least length that a dart can be dragged to, mm. */
+/** The least length that a dart can be pulled to, mm. */
 const LEAST_DART_MM = 35;
-/** How far past an edge the point of a dart can be dragged, mm. */
+/** How far past an edge the point of a dart can be pulled, mm. */
 const PAST_EDGE_MM = 20;
 
 /** The points of a dart; the value of each is its distance below its level, mm, negative above it. */

@@ -5,7 +5,7 @@ import { TABLE, type Unit } from '../../document';
 import type { Draft, Level, LevelName, Piece, Style } from '../../engine';
 import { type SnapPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
-import { type HandleActions, type StepSizes, useHandleDrag } from '../gestures/useHandleDrag';
+import { type HandleActions, type StepSizes, useHandlePull } from '../gestures/useHandlePull';
 import { type ClientPoint, usePreventTouchScroll } from '../gestures/usePreventTouchScroll';
 import type { Redraft } from '../handles/bendHandles';
 import type { Handle } from '../handles/handle';
@@ -102,7 +102,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
   const { pxPerMm, left, top } = view;
   const px = 1 / pxPerMm;
   const handles = useMemo(() => handlesOf(draft, style, layout, bending), [draft, style, layout, bending]);
-  const { eventsFor, dragging, breakOff } = useHandleDrag(actions, steps, pxPerMm, (handle) =>
+  const { eventsFor, pulling, breakOff } = useHandlePull(actions, steps, pxPerMm, (handle) =>
     snapPointsOf(handle, draft),
   );
   const canvas = useRef<SVGSVGElement>(null);
@@ -127,7 +127,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const own = canvas.current?.querySelector<SVGElement>(`[data-handle="${CSS.escape(handle?.id ?? '')}"]`);
     return handle && own ? { handle, own } : null;
   };
-  /** Selects the wedge of a handle: the first touch of a handle selects, the second drags. */
+  /** Selects the wedge of a handle: the first touch of a handle selects, the second pulls. */
   const choose = ({ handle, own }: Found): void => {
     own.focus({ preventScroll: true });
     select(selectionId(handle), handle.wedge);
@@ -144,7 +144,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
     if (found) choose(found);
     else if (id) select(id, id);
   };
-  const pointers = usePointers(canvas, shown.panZoom, click, dragging !== null, breakOff);
+  const pointers = usePointers(canvas, shown.panZoom, click, pulling !== null, breakOff);
   usePreventTouchScroll(canvas, (at) => {
     const found = nearest(at);
     return found !== null && found.handle.gain.y !== 0 && selection.selectedId === selectionId(found.handle);
@@ -159,12 +159,12 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const found = nearest(event);
     if (!found) return;
     const { handle, own } = found;
-    // A mouse does not scroll by dragging, so it can drag the edges without selecting them first.
+    // A mouse does not scroll by pulling, so it can pull the edges without selecting them first.
     const isSelected =
       event.pointerType === 'touch'
         ? selection.selectedId === selectionId(handle)
         : handle.wedge === null || handle.wedge === selected;
-    // A finger that drags no handle moves the canvas or scrolls.
+    // A finger that pulls no handle moves the canvas or scrolls.
     if (!isSelected && event.pointerType === 'touch') return;
     event.stopPropagation();
     if (isSelected) eventsFor(handle).onPointerDown(event, own);
@@ -184,7 +184,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
       }
     );
   });
-  const dragged = selectedHandles.find((handle) => handle.id === dragging?.id);
+  const pulled = selectedHandles.find((handle) => handle.id === pulling?.id);
   // Where the canvas is in view from top to bottom, a finger may still scroll the page on it.
   const scrolls = layout.height <= height + 1;
   return (
@@ -251,7 +251,7 @@ export function DraftCanvas(props: DraftCanvasProps) {
           handle={handle}
           label={messages.handle(handle)}
           shown={messages.value(handle)}
-          dragging={handle.id === dragging?.id}
+          pulling={handle.id === pulling?.id}
           isSelected={selection.selectedId === selectionId(handle)}
           isStop={handle.id === stop}
           pxPerMm={pxPerMm}
@@ -260,11 +260,11 @@ export function DraftCanvas(props: DraftCanvasProps) {
         />
       ))}
       {onAdd && adding ? <AddGuide wedge={adding} draft={draft} layout={layout} /> : null}
-      {dragged && dragging ? (
+      {pulled && pulling ? (
         <ValueTooltip
-          handle={dragged}
-          text={tooltipText(messages.value(dragged), messages.place(dragging.place))}
-          beside={panelsBeside(dragged, draft)}
+          handle={pulled}
+          text={tooltipText(messages.value(pulled), messages.place(pulling.place))}
+          beside={panelsBeside(pulled, draft)}
           nameOf={({ piece, width: wide, part }: PanelBeside) =>
             TABLE[part ? 'partWidth' : 'panelWidth']({
               piece: messages.piece(piece),

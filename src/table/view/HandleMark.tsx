@@ -11,8 +11,8 @@ interface HandleMarkProps {
   readonly label: string;
   /** The value in the user's unit, for the screen reader. */
   readonly shown: string;
-  readonly dragging: boolean;
-  /** A finger drags a selected handle; on any other it scrolls. */
+  readonly pulling: boolean;
+  /** A finger pulls a selected handle; on any other it scrolls. */
   readonly isSelected: boolean;
   /** The one of all handles that Tab comes to. */
   readonly isStop: boolean;
@@ -48,7 +48,7 @@ function Mark({
   handle,
   label,
   shown,
-  dragging,
+  pulling,
   isSelected,
   isStop,
   pxPerMm,
@@ -60,7 +60,7 @@ function Mark({
   const offset = hitAreaOffset(handle) * px;
   return (
     <g
-      className={`handle handle-${handle.kind}${dragging ? ' dragging' : ''}${isSelected ? ' held' : ''}`}
+      className={`handle handle-${handle.kind}${pulling ? ' pulling' : ''}${isSelected ? ' held' : ''}`}
       data-handle={id}
       role="slider"
       tabIndex={isStop ? 0 : -1}

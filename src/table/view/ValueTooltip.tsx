@@ -1,4 +1,4 @@
-// The tooltip during a drag: the value, what it has snapped to, and the widths of the panels on both sides.
+// The tooltip during a pull: the value, what it has snapped to, and the widths of the panels on both sides.
 
 import { type RefObject, useState } from 'react';
 import { type Draft, xAt } from '../../engine';
@@ -18,7 +18,7 @@ interface ValueTooltipProps {
   readonly view: Viewport;
   readonly size: Size;
   readonly canvas: RefObject<SVGSVGElement | null>;
-  /** True for a drag by a finger, which hides more than a mouse pointer. */
+  /** True for a pull by a finger, which hides more than a mouse pointer. */
   readonly finger: boolean;
 }
 
@@ -29,7 +29,7 @@ const LINE_PX = 19;
 
 export function ValueTooltip(props: ValueTooltipProps) {
   const { handle, text, beside, nameOf, draft, layout, view, size, canvas, finger } = props;
-  // The tooltip exists for one drag, in which the page does not scroll and the tooltip keeps to its side.
+  // The tooltip exists for one pull, in which the page does not scroll and the tooltip keeps to its side.
   const [room] = useState(() => inView(canvas.current, size));
   const toPx = ({ x, y }: { x: number; y: number }) => ({
     x: (x - view.left) * view.pxPerMm,
@@ -96,13 +96,13 @@ const widthOf = (lines: readonly string[]): number =>
     }),
   );
 
-/** The level lines, and the edge itself where that is dragged. Canvas mm. */
+/** The level lines, and the edge itself where that is pulled. Canvas mm. */
 function watchedLines({ kind, level, at }: Handle, { levels }: Draft) {
   const lines = levels.map(({ name, y }) => ({ x: 0, y, watched: name === level }));
   return kind === 'edge' || kind === 'node' ? [...lines, { x: 0, y: at.y, watched: true }] : lines;
 }
 
-/** The x of both legs of the dragged wedge at the height of its handle, canvas mm; none for a handle of the edges. */
+/** The x of both legs of the pulled wedge at the height of its handle, canvas mm; none for a handle of the edges. */
 function wedgeAcross({ block, wedge, at }: Handle, draft: Draft, layout: CanvasLayout): number[] {
   const drafted = block ? draft.blocks?.[block].wedges.find(({ id }) => id === wedge) : undefined;
   if (!block || !drafted) return [];

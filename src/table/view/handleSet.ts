@@ -9,7 +9,7 @@ import {
   useRef,
   useState,
 } from 'react';
-import type { HandleEvents } from '../gestures/useHandleDrag';
+import type { HandleEvents } from '../gestures/useHandlePull';
 
 interface HandleSelection {
   /** Id of the selected wedge, or of the selected handle where it belongs to no wedge; null before the first choice. */

@@ -1,4 +1,4 @@
-// Places the tooltip during a drag: near the handle, but not over the handle, nor over the level line or the wedge that the user
+// Places the tooltip during a pull: near the handle, but not over the handle, nor over the level line or the wedge that the user
 // watches.
 
 import type { ScreenPoint, Size } from '../layout/viewport';
@@ -17,12 +17,12 @@ export interface TooltipRequest {
   readonly tooltip: Size;
   /** The visible part of the canvas. */
   readonly room: Box;
-  /** The dragged wedge at the height of its handle. */
+  /** The pulled wedge at the height of its handle. */
   readonly wedge: { readonly left: number; readonly right: number };
   /** Heights of the level lines; `watched`: the one at which the value or the widths beside it are measured. */
   readonly lines: readonly { readonly y: number; readonly watched: boolean }[];
   readonly finger: boolean;
-  /** The preferred side; the same for a whole drag, so that the tooltip does not jump. */
+  /** The preferred side; the same for a whole pull, so that the tooltip does not jump. */
   readonly side: 'left' | 'right';
 }
 

@@ -47,7 +47,7 @@ describe('the table in hand', () => {
     expectQuiet(visitor);
   });
 
-  it('moves with a drag on the paper, and is brought back whole', async () => {
+  it('moves with a pull on the paper, and is brought back whole', async () => {
     const visitor = await visit('draft');
     const { page } = visitor;
     const at = await paper(page);

@@ -7,7 +7,7 @@ const CODES: Readonly<Record<Key, string>> = { Enter: '\uE007', Tab: '\uE004' };
 /** Time between two moves of the pointer, ms. */
 const MOVE_MS = 20;
 
-export function dragActions(path: readonly Place[]): readonly object[] {
+export function pullActions(path: readonly Place[]): readonly object[] {
   const moves = path.map(({ x, y }) => ({
     type: 'pointerMove',
     x: Math.round(x),

@@ -26,7 +26,7 @@ export const CHROMIUM: Engine = {
       goTo: async (address) => void (await page.goto(address)),
       reload: async () => void (await page.reload()),
       ask: (question, about) => page.evaluate(callOf(question, about)),
-      drag: async ([first, ...others]) => {
+      pull: async ([first, ...others]) => {
         if (!first) return;
         await page.mouse.move(first.x, first.y);
         await page.mouse.down();

@@ -16,7 +16,7 @@ export interface EngineWindow {
   /** Runs a function in the page, which knows nothing but what it is given; gives what can be written as JSON. */
   readonly ask: <About, Answer>(question: (about: About) => Answer, about: About) => Promise<Awaited<Answer>>;
   /** Presses the pointer at the first place, moves it over the others and lets it go at the last. */
-  readonly drag: (path: readonly Place[]) => Promise<void>;
+  readonly pull: (path: readonly Place[]) => Promise<void>;
   readonly type: (text: string) => Promise<void>;
   readonly press: (key: Key) => Promise<void>;
   /** Errors and warnings of the page and its console, until now. */

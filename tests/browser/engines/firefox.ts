@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { dragActions, pressActions, typeActions } from './actions';
+import { pressActions, pullActions, typeActions } from './actions';
 import { connectBidi } from './bidi';
 import { callOf, type Engine, WINDOW } from './engine';
 import { end, programNamed, start, written } from './processes';
@@ -65,7 +65,7 @@ export const FIREFOX: Engine = {
         if (type === 'exception') throw new Error(exceptionDetails?.text);
         return result?.value === undefined ? undefined : JSON.parse(result.value);
       },
-      drag: async (path) => void (await perform(dragActions(path))),
+      pull: async (path) => void (await perform(pullActions(path))),
       type: async (text) => void (await perform(typeActions(text))),
       press: async (key) => void (await perform(pressActions(key))),
       complaints: async () => complaints,

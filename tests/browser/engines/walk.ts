@@ -96,7 +96,7 @@ async function pullWedge(view: EngineWindow): Promise<void> {
     return canvas.getBoundingClientRect().width / canvas.viewBox.baseVal.width;
   }, null);
   const path = Array.from({ length: 9 }, (_, i) => ({ x: from.x + (PULL_PX * i) / 8, y: from.y }));
-  await view.drag(path);
+  await view.pull(path);
   // The pointer stands on whole px, and the axis on sixteenths of an inch.
   await expect
     .poll(async () => Math.abs((await axisOf(view)) - before - PULL_PX / scale))
@@ -131,7 +131,7 @@ async function placeOf(view: EngineWindow, sought: Sought): Promise<Place> {
 }
 
 const click = async (view: EngineWindow, sought: Sought): Promise<void> =>
-  view.drag([await placeOf(view, sought)]);
+  view.pull([await placeOf(view, sought)]);
 
 /** Runs in the page: the middle of the first that fits and is shown, brought into view. */
 function find({ selector, text }: Sought): Place | null {

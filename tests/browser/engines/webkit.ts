@@ -5,7 +5,7 @@ import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { dragActions, pressActions, typeActions } from './actions';
+import { pressActions, pullActions, typeActions } from './actions';
 import { callOf, type Engine, WINDOW } from './engine';
 import { end, programNamed, start, written } from './processes';
 
@@ -75,7 +75,7 @@ export const WEBKIT: Engine = {
         await ask(listen, null);
       },
       ask,
-      drag: async (path) => void (await perform(dragActions(path))),
+      pull: async (path) => void (await perform(pullActions(path))),
       type: async (text) => void (await perform(typeActions(text))),
       press: async (key) => void (await perform(pressActions(key))),
       complaints: async () => {

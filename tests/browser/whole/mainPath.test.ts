@@ -41,7 +41,7 @@ const value = (page: Page, label: string): Promise<string> =>
   page.getByLabel(label, { exact: true }).inputValue();
 
 describe('the main path', () => {
-  it('takes measurements, drags wedges, proves, prints, and finds everything again after a reload', async () => {
+  it('takes measurements, pulls wedges, proves, prints, and finds everything again after a reload', async () => {
     const visitor = await visit('measure');
     const { page } = visitor;
 
@@ -128,7 +128,7 @@ describe('the main path', () => {
     expectQuiet(visitor);
   });
 
-  it('drags with a finger', async () => {
+  it('pulls with a finger', async () => {
     const visitor = await visit('draft', { viewport: { width: 1024, height: 768 }, hasTouch: true });
     const { page, context } = visitor;
     // by its id: a wedge that is moved off the bust point is called by another name

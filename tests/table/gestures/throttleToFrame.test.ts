@@ -41,7 +41,7 @@ const preparing =
     return () => void shown.push(`${name} with frame ${frames}`);
   };
 
-describe('the frame throttle of a drag', () => {
+describe('the frame throttle of a pull', () => {
   it('computes and shows in one frame what is quickly computed', () => {
     const throttle = throttleToFrame();
     throttle.request(preparing('a'));
@@ -108,7 +108,7 @@ describe('the frame throttle of a drag', () => {
     expect(shown).toEqual(['a with frame 1']);
   });
 
-  it('shows nothing of a cancelled drag when the next one is released before it moved', () => {
+  it('shows nothing of a cancelled pull when the next one is released before it moved', () => {
     const throttle = throttleToFrame();
     throttle.request(preparing('a'));
     throttle.cancel();
@@ -117,7 +117,7 @@ describe('the frame throttle of a drag', () => {
     expect(shown).toEqual([]);
   });
 
-  it('drops what a cancelled drag requested', () => {
+  it('drops what a cancelled pull requested', () => {
     const throttle = throttleToFrame();
     throttle.request(preparing('a', 9));
     nextFrame();

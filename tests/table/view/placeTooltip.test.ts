@@ -51,7 +51,7 @@ describe('the place of the tooltip', () => {
     expect(box.left).toBeGreaterThanOrEqual(300 + 34);
   });
 
-  it('stays where the canvas is in view, wherever the handle is dragged, and off the watched line where there is room for that', () => {
+  it('stays where the canvas is in view, wherever the handle is pulled, and off the watched line where there is room for that', () => {
     fc.assert(
       fc.property(
         fc.record({

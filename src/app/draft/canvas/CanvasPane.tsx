@@ -43,7 +43,7 @@ import { CanvasTools } from './CanvasTools';
 import { handleChange, handleLabel, handleValue } from './handleLabel';
 import { Ledger } from './Ledger';
 import { useLengthWords } from './useLengthWords';
-import { useWarmUpDrag } from './useWarmUpDrag';
+import { useWarmUpPull } from './useWarmUpPull';
 
 const STEPS: Readonly<Record<Unit, StepSizes>> = {
   in: { grid: inches(1 / 8), small: inches(1 / 16), large: inches(1 / 4) },
@@ -135,7 +135,7 @@ export function CanvasPane(props: CanvasPaneProps) {
     [isOneBlock, blocks, setBlocks, sideChoice],
   );
   const lengthWords = useLengthWords(client.unit);
-  useWarmUpDrag(layout !== null && width > 0, onPull);
+  useWarmUpPull(layout !== null && width > 0, onPull);
   const add = ({ block, station }: NewWedge): void => {
     setAdding(false);
     const { style } = savedDraft;

@@ -54,9 +54,9 @@ export const WORN = catalogue({
   },
   legend: {
     standOff:
-      'Stand-off in mm: how far the cloth is from the body. Each line is a limit; point at the cloth for its values. Drag to turn; pinch or Ctrl and wheel to zoom.',
-    warp: 'Stretch along the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Drag to turn; pinch or Ctrl and wheel to zoom.',
-    weft: 'Stretch across the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Drag to turn; pinch or Ctrl and wheel to zoom.',
+      'Stand-off in mm: how far the cloth is from the body. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.',
+    warp: 'Stretch along the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.',
+    weft: 'Stretch across the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.',
     unit: { standOff: 'mm', warp: '%', weft: '%' },
     number: ({ value }: { value: number }) => String(value).replace('-', '−'),
   },

@@ -18,7 +18,7 @@ const FIRST_ACTIONS = ['pointerdown', 'keydown', 'input', 'wheel'] as const;
 let warm = false;
 
 /** @param onPull a handle is being pulled, or was let go */
-export function useWarmUpDrag(laid: boolean, onPull: (pulling: boolean) => void): void {
+export function useWarmUpPull(laid: boolean, onPull: (pulling: boolean) => void): void {
   const show = useStore((state) => state.show);
   const drop = useStore((state) => state.drop);
   const pull = useRef(onPull);

@@ -1,11 +1,11 @@
-// The drag of one handle as a pure state machine: idle → pressing → dragging. All lengths are px of the screen.
+// The pull of one handle as a pure state machine: idle → pressing → pulling. All lengths are px of the screen.
 
 import type { ScreenPoint } from '../layout/viewport';
 
-export type DragState =
+export type PullState =
   | { readonly kind: 'idle' }
   | {
-      readonly kind: 'pressing' | 'dragging';
+      readonly kind: 'pressing' | 'pulling';
       readonly handle: string;
       readonly from: ScreenPoint;
       /** The handle's value when it was pressed, mm. */
@@ -29,17 +29,17 @@ export type Gesture =
   | { readonly kind: 'release' }
   | { readonly kind: 'cancel' };
 
-export interface DragStep {
-  readonly state: DragState;
+export interface PullStep {
+  readonly state: PullState;
   /** What the handle has moved by since the press, px; null where nothing is to be shown. */
   readonly travel: ScreenPoint | null;
   /** What the caller does: `preview` the value, `commit` what was shown last, or `restore` what was there before. */
   readonly effect: 'none' | 'preview' | 'commit' | 'restore';
 }
 
-export const IDLE: DragState = { kind: 'idle' };
+export const IDLE: PullState = { kind: 'idle' };
 
-/** A press becomes a drag after this much travel, so that a click moves nothing. px */
+/** A press becomes a pull after this much travel, so that a click moves nothing. px */
 const SLACK_PX = 3;
 
 /** A pointer no farther than this off the handle's way moves it as far as itself. px */
@@ -49,7 +49,7 @@ const FULL_PX = 56;
 const fineness = (offPx: number): number => FULL_PX / Math.max(FULL_PX, offPx);
 
 /** The next state, and what the caller is to do. Events that do not fit the state change nothing. */
-export function drag(state: DragState, event: Gesture): DragStep {
+export function pull(state: PullState, event: Gesture): PullStep {
   switch (event.kind) {
     case 'press': {
       if (state.kind !== 'idle') return { state, travel: null, effect: 'none' };
@@ -72,11 +72,11 @@ export function drag(state: DragState, event: Gesture): DragStep {
       const next = { ...state, at: event.at, travel };
       if (state.kind === 'pressing' && Math.hypot(event.at.x - from.x, event.at.y - from.y) < SLACK_PX)
         return { state: next, travel: null, effect: 'none' };
-      return { state: { ...next, kind: 'dragging' }, travel, effect: 'preview' };
+      return { state: { ...next, kind: 'pulling' }, travel, effect: 'preview' };
     }
     case 'release':
-      return { state: IDLE, travel: null, effect: state.kind === 'dragging' ? 'commit' : 'none' };
+      return { state: IDLE, travel: null, effect: state.kind === 'pulling' ? 'commit' : 'none' };
     case 'cancel':
-      return { state: IDLE, travel: null, effect: state.kind === 'dragging' ? 'restore' : 'none' };
+      return { state: IDLE, travel: null, effect: state.kind === 'pulling' ? 'restore' : 'none' };
   }
 }

@@ -1,12 +1,12 @@
-// The pointer and keyboard events of handles, passed to the reducers of drag, keys and snapping.
+// The pointer and keyboard events of handles, passed to the reducers of pull, keys and snapping.
 
 import { type FocusEvent, type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { Draft, Style } from '../../engine';
 import type { Handle } from '../handles/handle';
 import { valueIn } from '../handles/valueIn';
 import { continuesPress, type LastKeyPress } from './coalesceKeyPresses';
-import { type DragState, type DragStep, drag, type Gesture, IDLE } from './drag';
 import { keyStep, valueByKey } from './keyStep';
+import { type Gesture, IDLE, type PullState, type PullStep, pull } from './pull';
 import { type PullLimit, pullLimit } from './pullLimit';
 import { type SnapPlace, type SnapPoint, snap } from './snap';
 import { throttleToFrame } from './throttleToFrame';
@@ -27,12 +27,12 @@ export interface HandleActions {
    * `sameKey`: a key was pressed on the handle again soon after the last press was committed.
    */
   readonly commit: (handle: Handle, value: number | null, by: 'pull' | 'key' | 'sameKey') => void;
-  /** Restores what was there before the drag. */
+  /** Restores what was there before the pull. */
   readonly restore: () => void;
 }
 
 export interface StepSizes {
-  /** Spacing of the grid that a drag snaps to, mm; nothing snaps while Alt is held. */
+  /** Spacing of the grid that a pull snaps to, mm; nothing snaps while Alt is held. */
   readonly grid: number;
   /** Change for a press of an arrow key, and for one with Shift, mm. */
   readonly small: number;
@@ -50,8 +50,8 @@ export interface HandleEvents {
   readonly onBlur: (event: FocusEvent<SVGElement>) => void;
 }
 
-/** The handle that is dragged, and what it has snapped to. */
-export interface Dragging {
+/** The handle that is pulled, and what it has snapped to. */
+export interface Pulling {
   readonly id: string;
   readonly place: SnapPlace;
 }
@@ -63,24 +63,24 @@ const SAME_MM = 1e-6;
 const REACH_PX = 6;
 
 /**
- * Event handlers for each handle, and the handle that is being dragged now.
+ * Event handlers for each handle, and the handle that is being pulled now.
  *
  * @param pxPerMm scale of the canvas on the screen
  * @param snapPointsFor gives the snap points of a handle when it is pressed
  */
-export function useHandleDrag(
+export function useHandlePull(
   actions: HandleActions,
   steps: StepSizes,
   pxPerMm: number,
   snapPointsFor: (handle: Handle) => readonly SnapPoint[],
 ) {
-  const state = useRef<DragState>(IDLE);
-  // The handle as it was when pressed: its gain and its `set` must not change during the drag.
+  const state = useRef<PullState>(IDLE);
+  // The handle as it was when pressed: its gain and its `set` must not change during the pull.
   const pressed = useRef<Handle | null>(null);
   /** The handle as it was before a key was pressed on it. */
   const keyed = useRef<{ handle: Handle; by: 'key' | 'sameKey' } | null>(null);
   const lastPress = useRef<LastKeyPress | null>(null);
-  /** The value last requested in this drag, mm. */
+  /** The value last requested in this pull, mm. */
   const requested = useRef<number | null>(null);
   /** The value last shown in it, mm. */
   const pulledTo = useRef<number | null>(null);
@@ -90,7 +90,7 @@ export function useHandleDrag(
   const limit = useRef<PullLimit | null>(null);
   const [throttle] = useState(throttleToFrame);
   const snapPoints = useRef<readonly SnapPoint[]>([]);
-  const [dragging, setDragging] = useState<Dragging | null>(null);
+  const [pulling, setPulling] = useState<Pulling | null>(null);
   useEffect(() => throttle.cancel, [throttle]);
 
   const prepare = (handle: Handle, value: number) => (): (() => void) => {
@@ -108,7 +108,7 @@ export function useHandleDrag(
     const found = limit.current.reach(value, steps.grid, drawn, ({ draft }) => countErrors(draft));
     return () => {
       const at = found.isLimit ? 'limit' : place;
-      setDragging((last) =>
+      setPulling((last) =>
         last?.id === handle.id && last.place === at ? last : { id: handle.id, place: at },
       );
       shown.current = found.made;
@@ -123,7 +123,7 @@ export function useHandleDrag(
     actions.commit(handle, preview && valueIn(preview.draft, preview.style, handle), by);
   };
 
-  const show = (handle: Handle, step: DragStep, from: number, free: boolean): void => {
+  const show = (handle: Handle, step: PullStep, from: number, free: boolean): void => {
     if (!step.travel) return;
     const moved = (step.travel.x * handle.gain.x + step.travel.y * handle.gain.y) / pxPerMm;
     const reach = (REACH_PX * Math.hypot(handle.gain.x, handle.gain.y)) / pxPerMm;
@@ -131,7 +131,7 @@ export function useHandleDrag(
       ? { value: from + moved, place: 'free' as const }
       : snap(from + moved, snapPoints.current, reach, steps.grid);
     const kept = Math.min(handle.most, Math.max(handle.least, value));
-    setDragging((last) => last ?? { id: handle.id, place });
+    setPulling((last) => last ?? { id: handle.id, place });
     // Between two lines of the grid nothing changes, and nothing has to be drawn.
     if (kept === requested.current) return;
     requested.current = kept;
@@ -141,7 +141,7 @@ export function useHandleDrag(
   const send = (gesture: Gesture, free = false): void => {
     const handle = pressed.current;
     const before = state.current;
-    const step = drag(before, gesture);
+    const step = pull(before, gesture);
     state.current = step.state;
     if (!handle || before.kind === 'idle') return;
     if (step.effect === 'preview') {
@@ -163,7 +163,7 @@ export function useHandleDrag(
     }
     pressed.current = null;
     pointer.current = null;
-    setDragging(null);
+    setPulling(null);
   };
 
   const endKeyPresses = (at: number): void => {
@@ -228,7 +228,7 @@ export function useHandleDrag(
   /** Breaks off a pull, as a second finger does. */
   const breakOff = (): void => send({ kind: 'cancel' });
 
-  return { eventsFor, dragging, breakOff };
+  return { eventsFor, pulling, breakOff };
 }
 
 const countErrors = ({ issues }: Draft): number =>

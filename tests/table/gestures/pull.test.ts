@@ -1,20 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type DragState, drag, type Gesture, IDLE } from '../../../src/table/gestures/drag';
+import { type Gesture, IDLE, type PullState, pull } from '../../../src/table/gestures/pull';
 
 const press: Gesture = { kind: 'press', handle: 'axis:a', at: { x: 100, y: 50 }, value: 12, along: 'x' };
 const to = (x: number, y: number): Gesture => ({ kind: 'move', at: { x, y } });
 
 function run(events: readonly Gesture[]) {
-  let state: DragState = IDLE;
+  let state: PullState = IDLE;
   return events.map((event) => {
-    const step = drag(state, event);
+    const step = pull(state, event);
     ({ state } = step);
     return step;
   });
 }
 
-describe('a drag', () => {
+describe('a pull', () => {
   it('tells the travel from where it was pressed, and keeps it on release', () => {
     const steps = run([press, to(110, 50), to(90, 46), { kind: 'release' }]);
     expect(steps.map(({ effect }) => effect)).toEqual(['none', 'preview', 'preview', 'commit']);
