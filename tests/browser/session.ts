@@ -61,6 +61,8 @@ export function withBrowser(
       if (message.type() === 'error' || message.type() === 'warning') visitor.complaints.push(message.text());
     });
     await page.goto(`${own}#${step}`);
+    // The page is drawn a while after its script has run. What a test serves itself may not come at all.
+    if (own === inject('appUrl')) await page.locator('#root > .loading').waitFor({ state: 'detached' });
     return visitor;
   };
 }

@@ -1,6 +1,6 @@
 // The four steps of the work, kept in the address so that a reload comes back to the same one.
 
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useSyncExternalStore } from 'react';
 import { SHELL } from '../../document';
 
 export const STEPS = [
@@ -20,14 +20,14 @@ function stepInAddress(): StepName {
   return STEPS.find((step) => step.name === name)?.name ?? FORMER_NAMES.get(name) ?? 'measure';
 }
 
-/** The step in view, and how to go to another. */
+function listen(follow: () => void): () => void {
+  window.addEventListener('hashchange', follow);
+  return () => window.removeEventListener('hashchange', follow);
+}
+
+/** The step in view, and how to go to another. An address that changes before the page is drawn is followed as well. */
 export function useStep(): [StepName, (step: StepName) => void] {
-  const [step, setStep] = useState(stepInAddress);
-  useEffect(() => {
-    const follow = (): void => setStep(stepInAddress());
-    window.addEventListener('hashchange', follow);
-    return () => window.removeEventListener('hashchange', follow);
-  }, []);
+  const step = useSyncExternalStore(listen, stepInAddress);
   const go = useCallback((next: StepName) => {
     window.location.hash = next;
     window.scrollTo({ top: 0 });
