@@ -215,7 +215,7 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
           mm + (made.proof.ledger.find((row) => row.level === level)?.alteredBy ?? 0),
         ]),
       ) as unknown as Style['ease'];
-      const judged = judge(correctedTape(body, alteration), { ...style, ease }, made);
+      const judged = judge(correctedTape(body, alteration), { ...style, ease }, made, each.base);
       // Where seams were shortened the levels do not lie level; the judge of kinks knows no knots between levels.
       const isRaised = alteration.kind === 'length';
       const hasOwnKnots =

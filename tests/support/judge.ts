@@ -39,8 +39,17 @@ export interface Finding {
 /** The bounds, as the draft's description states them. */
 const BOUNDS = { girthMm: 0.1, mateMm: 0.05, runDeg: 0.5, leastPanelMm: 20, kinkDeg: 0.5 } as const;
 
-/** Everything measured on a draft. An empty list means there was nothing to measure. */
-export function judge(measurements: Measurements, style: Style, made: Draft): Finding[] {
+/**
+ * Everything measured on a draft. An empty list means there was nothing to measure.
+ *
+ * @param drafted the draft before it was altered: its lines go on as they were up to their old ends
+ */
+export function judge(
+  measurements: Measurements,
+  style: Style,
+  made: Draft,
+  drafted: Draft = made,
+): Finding[] {
   // The cloth of a dart that cannot be sewn stays in; the draft is refused.
   const whole = wholeBlocks(style, made) && made.issues.every(({ code }) => code !== 'dartEndsAtEdge');
   return [
@@ -49,7 +58,7 @@ export function judge(measurements: Measurements, style: Style, made: Draft): Fi
     ...runs(made.pieces, style),
     ...made.pieces.flatMap((piece) => outlines(piece, hasNoCutLine(piece, made))),
     ...made.pieces.flatMap((piece) => widths(piece, made)),
-    ...made.pieces.flatMap((piece) => kinks(piece, made, style)),
+    ...made.pieces.flatMap((piece) => kinks(piece, made, style, drafted)),
   ];
 }
 
@@ -276,7 +285,7 @@ function widths(piece: Piece, made: Draft): Finding[] {
 }
 
 /** Legs and side seams at each level: the tangent above against the tangent below. */
-function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
+function kinks(piece: Piece, made: Draft, style: Style, drafted: Draft): Finding[] {
   const findings: Finding[] = [];
   // A line is one cubic from stop to stop: the levels, where a cup's fullness begins, where a wedge ends above, and where lines
   // are rounded off at the bust line and past the over-bust line.
@@ -284,9 +293,9 @@ function kinks(piece: Piece, made: Draft, style: Style): Finding[] {
   const levels = [
     ...made.levels.map(({ y }) => y),
     ...style.wedges.flatMap(({ cup }) => (cup ? [bust + cup.below] : [])),
-    ...[made.blocks?.front, made.blocks?.back].flatMap((block) =>
-      (block?.upper?.ends ?? []).map(({ at }) => at.point.y),
-    ),
+    ...[made, drafted]
+      .flatMap(({ blocks }) => [blocks?.front, blocks?.back])
+      .flatMap((block) => (block?.upper?.ends ?? []).map(({ at }) => at.point.y)),
   ];
   const overBust = made.levels.find(({ name }) => name === 'overBust')?.y ?? bust;
   const rounded = [
