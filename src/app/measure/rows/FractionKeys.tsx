@@ -18,6 +18,11 @@ interface FractionKeysProps {
 
 export function FractionKeys({ unit, field }: FractionKeysProps) {
   const bottom = useKeyboardHeight();
+  // The card above the rows and these keys may lie over the field that was touched; its scroll margins keep it between them.
+  useEffect(() => {
+    // In braces: newer browsers return a promise, which React would call as the end of the effect.
+    field.scrollIntoView?.({ block: 'nearest' });
+  }, [field]);
   const signKey = field.closest('.entry')?.querySelector<HTMLElement>('.sign-key');
   const key = (sixteenths: number) => {
     const fraction = spelled(sixteenths);
