@@ -1,44 +1,51 @@
 // The check on a cut line from which loops were removed: it lies round the sew line with enough allowance.
 
 import { squaredDistanceToChord } from '../chord';
-import { isInside } from '../isInside';
+import { at } from '../lists';
 import type { Point } from '../point';
+import { type BandedRing, bandAt } from './bandedRing';
 
 /**
  * True when every point lies inside the closed ring (even-odd rule) and no nearer to it than `least` mm. With a `least` of 0 or
  * less, a point may also lie outside, no farther from the ring than −`least` mm.
- *
- * @param ring its end is not repeated
  */
-export function hasClearance(ring: readonly Point[], points: readonly Point[], least: number): boolean {
+export function hasClearance(banded: BandedRing, points: readonly Point[], least: number): boolean {
   return points.every((point) =>
     least > 0
-      ? isInside(ring, point) && squaredDistanceWithin(ring, point, least) >= least * least
-      : isInside(ring, point) || squaredDistanceWithin(ring, point, -least) <= least * least,
+      ? isInside(banded, point) && squaredDistanceWithin(banded, point, least) >= least * least
+      : isInside(banded, point) || squaredDistanceWithin(banded, point, -least) <= least * least,
   );
+}
+
+/** Whether a ray from the point to the right crosses the ring an odd number of times; only the point's own band is met. */
+function isInside(banded: BandedRing, { x, y }: Point): boolean {
+  let inside = false;
+  for (const { from, to } of at(banded.bands, bandAt(banded, y)))
+    if (from.y > y !== to.y > y && x < from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y))
+      inside = !inside;
+  return inside;
 }
 
 /** Tolerance of rounding, mm. */
 const ROUNDING_MM = 1e-6;
 
 /** Square of the distance of a point from a closed ring, mm²; infinite where no chord comes as near as `reach` mm. */
-function squaredDistanceWithin(ring: readonly Point[], point: Point, reach: number): number {
+function squaredDistanceWithin(banded: BandedRing, point: Point, reach: number): number {
   // Most chords lie wholly to one side, farther away than that, and are not measured.
   const left = point.x - reach - ROUNDING_MM;
   const right = point.x + reach + ROUNDING_MM;
   const above = point.y - reach - ROUNDING_MM;
   const below = point.y + reach + ROUNDING_MM;
+  const end = bandAt(banded, below);
   let nearest = Number.POSITIVE_INFINITY;
-  let from = ring[ring.length - 1];
-  for (const to of ring) {
-    const isFar =
-      !from ||
-      (from.x < left && to.x < left) ||
-      (from.x > right && to.x > right) ||
-      (from.y < above && to.y < above) ||
-      (from.y > below && to.y > below);
-    if (from && !isFar) nearest = Math.min(nearest, squaredDistanceToChord(from, to, point));
-    from = to;
-  }
+  for (let band = bandAt(banded, above); band <= end; band += 1)
+    for (const { from, to } of at(banded.bands, band)) {
+      const isFar =
+        (from.x < left && to.x < left) ||
+        (from.x > right && to.x > right) ||
+        (from.y < above && to.y < above) ||
+        (from.y > below && to.y > below);
+      if (!isFar) nearest = Math.min(nearest, squaredDistanceToChord(from, to, point));
+    }
   return nearest;
 }

@@ -2,37 +2,39 @@
 
 import { at } from '../lists';
 import type { Point } from '../point';
+import type { BandedRing, RingChord } from './bandedRing';
 
 /**
- * True when two chords of a closed ring that are not neighbours have a point in common. Every pair of chords is compared, so the
- * time grows with the square of the number of points.
- *
- * @param ring its end is not repeated
+ * True when two chords of a closed ring that are not neighbours have a point in common. Chords are compared with those that reach
+ * into the same band.
  */
-export function isSelfIntersecting(ring: readonly Point[]): boolean {
-  const count = ring.length;
-  for (let i = 0; i < count; i += 1) {
-    const a = at(ring, i);
-    const b = at(ring, (i + 1) % count);
+export function isSelfIntersecting({ ring, bands }: BandedRing): boolean {
+  return bands.some((chords) => haveCommonPoint(chords, ring.length));
+}
+
+/** Whether two of these chords of a ring of `count` chords, in its order, have a point in common and are not neighbours. */
+function haveCommonPoint(chords: readonly RingChord[], count: number): boolean {
+  for (let i = 0; i < chords.length; i += 1) {
+    const { index, from: a, to: b } = at(chords, i);
     const left = Math.min(a.x, b.x);
     const right = Math.max(a.x, b.x);
     const above = Math.min(a.y, b.y);
     const below = Math.max(a.y, b.y);
-    for (let j = i + 2; j < count; j += 1) {
-      const c = at(ring, j);
-      const d = at(ring, (j + 1) % count);
+    for (let j = i + 1; j < chords.length; j += 1) {
+      const { index: other, from: c, to: d } = at(chords, j);
       // Bounding boxes first: few pairs of chords are near each other.
       if ((c.x > right && d.x > right) || (c.x < left && d.x < left)) continue;
       if ((c.y > below && d.y > below) || (c.y < above && d.y < above)) continue;
-      if (i === 0 && j === count - 1) continue;
-      if (haveCommonPoint(a, b, c, d)) return true;
+      const apart = other - index;
+      if (apart === 1 || apart === count - 1) continue;
+      if (intersect(a, b, c, d)) return true;
     }
   }
   return false;
 }
 
 /** By the signs of four orientations, of two chords whose bounding boxes meet. */
-function haveCommonPoint(a: Point, b: Point, c: Point, d: Point): boolean {
+function intersect(a: Point, b: Point, c: Point, d: Point): boolean {
   return orientation(a, b, c) * orientation(a, b, d) <= 0 && orientation(c, d, a) * orientation(c, d, b) <= 0;
 }
 

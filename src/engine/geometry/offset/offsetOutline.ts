@@ -4,6 +4,7 @@
 import { at, first, last } from '../lists';
 import type { Point } from '../point';
 import { ringThrough, ringWithoutRepeats, signedArea } from '../polyline';
+import { type BandedRing, bandedRing } from './bandedRing';
 import { hasClearance } from './hasClearance';
 import { isSelfIntersecting } from './isSelfIntersecting';
 import { type Corner, MITRE_LIMIT } from './joinCorner';
@@ -67,8 +68,7 @@ function offsetRing(edges: readonly AllowedEdge[], join: Join, keepsHem: boolean
   const isSound = (line: Point[] | null): boolean =>
     line !== null &&
     folds.every((fold) => !crossesFold(line, fold)) &&
-    edges.every((edge) => hasClearance(line, edge.points, least)) &&
-    !isSelfIntersecting(line);
+    isClearAndSimple(bandedRing(line), edges, least);
   if (!selfIntersects && isSound(ring)) return ring;
   const withoutLoops = removeSelfIntersections(ring);
   if (isSound(withoutLoops)) return withoutLoops;
@@ -78,6 +78,9 @@ function offsetRing(edges: readonly AllowedEdge[], join: Join, keepsHem: boolean
   if (isSound(withHem)) return withHem;
   return isSound(union) ? union : null;
 }
+
+const isClearAndSimple = (banded: BandedRing, edges: readonly AllowedEdge[], least: number): boolean =>
+  edges.every((edge) => hasClearance(banded, edge.points, least)) && !isSelfIntersecting(banded);
 
 /** A corner that replaces more points of an edge than this has removed a section of it. */
 const FEW_POINTS = 4;
