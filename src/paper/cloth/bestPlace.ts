@@ -23,10 +23,10 @@ export function bestPlace(
   random: () => number,
   taken: Taken,
 ): PricedPlace | null {
-  const { strip, places } = lay;
+  const { strip, shapes, rows: ownRows } = lay;
   const item = strip.items[i];
-  const own = places[i];
-  if (!item || !own) return null;
+  if (!item) return null;
+  const own: Place = { shape: shapes[i] as number, row: ownRows[i] as number, x: lay.xs[i] as number };
   let best: Place | null = null;
   let least = Number.POSITIVE_INFINITY;
   const tryRow = (shape: number, asked: number): void => {

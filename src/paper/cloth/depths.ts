@@ -1,6 +1,6 @@
 // How far one shape lies in another, in any direction: a table of distances to the nearest place that is free.
 
-import type { NoFit } from './noFit';
+import { intervalsAt, type NoFit } from './noFit';
 
 /** Distances by cells, a row of cells for each {@link ROWS_PER_CELL} rows of the strip; 0 where a place is free. */
 export interface Depths {
@@ -17,11 +17,12 @@ const ROWS_PER_CELL = 2;
 
 const [STRAIGHT, SLANTING] = [1, Math.SQRT2];
 
-export function depthsOf({ first, last, intervals }: NoFit, rowHeight: number): Depths {
+export function depthsOf(fit: NoFit, rowHeight: number): Depths {
+  const { first, last } = fit;
   const cell = rowHeight * ROWS_PER_CELL;
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let across = first; across <= last; across += ROWS_PER_CELL) {
-    const row = intervals(across);
+    const row = intervalsAt(fit, across);
     if (row.length === 0) continue;
     from = Math.min(from, row[0] as number);
     to = Math.max(to, row[row.length - 1] as number);
@@ -33,7 +34,7 @@ export function depthsOf({ first, last, intervals }: NoFit, rowHeight: number): 
   const rows = Math.floor((last - first) / ROWS_PER_CELL) + 3;
   const distances = new Float32Array(rows * columns);
   for (let r = 1; r + 1 < rows; r += 1) {
-    const row = intervals(first + (r - 1) * ROWS_PER_CELL);
+    const row = intervalsAt(fit, first + (r - 1) * ROWS_PER_CELL);
     for (let k = 0; k < row.length; k += 2) {
       const start = Math.max(1, Math.ceil(((row[k] as number) - left) / cell));
       const end = Math.min(columns - 2, Math.floor(((row[k + 1] as number) - left) / cell));

@@ -4,8 +4,10 @@ import { depth, type Place, type Strip, shapeOf } from './strip';
 
 export interface Lay {
   readonly strip: Strip;
-  /** By item. */
-  readonly places: Place[];
+  /** By item: the shape that it lies in, the row of its zero, and its zero along the cloth, mm. */
+  readonly shapes: Int32Array;
+  readonly rows: Int32Array;
+  readonly xs: Float64Array;
   /** How far item i and item j overlap, mm, at index i·n + j and j·n + i. */
   readonly depths: Float64Array;
   /** What a mm of it weighs, likewise. */
@@ -16,7 +18,9 @@ export function layAt(strip: Strip, places: readonly Place[]): Lay {
   const count = strip.items.length;
   const lay: Lay = {
     strip,
-    places: [...places],
+    shapes: Int32Array.from(places, ({ shape }) => shape),
+    rows: Int32Array.from(places, ({ row }) => row),
+    xs: Float64Array.from(places, ({ x }) => x),
     depths: new Float64Array(count * count),
     weights: new Float64Array(count * count).fill(1),
   };
@@ -24,32 +28,40 @@ export function layAt(strip: Strip, places: readonly Place[]): Lay {
   return lay;
 }
 
-export function move(lay: Lay, i: number, place: Place): void {
-  lay.places[i] = place;
+/** Where each item lies. */
+export const placesIn = ({ shapes, rows, xs }: Lay): Place[] =>
+  Array.from(xs, (x, i) => ({ shape: shapes[i] as number, row: rows[i] as number, x }));
+
+export function move(lay: Lay, i: number, { shape, row, x }: Place): void {
+  lay.shapes[i] = shape;
+  lay.rows[i] = row;
+  lay.xs[i] = x;
   measure(lay, i);
 }
 
-function measure({ strip, places, depths }: Lay, i: number): void {
-  const count = places.length;
-  const place = places[i] as Place;
+function measure({ strip, shapes, rows, xs, depths }: Lay, i: number): void {
+  const count = xs.length;
+  const [shape, row, x] = [shapes[i] as number, rows[i] as number, xs[i] as number];
   for (let j = 0; j < count; j += 1) {
     if (j === i) continue;
-    const other = places[j] as Place;
-    const deep = depth(strip, other.shape, place.shape, place.row - other.row, place.x - other.x);
+    const deep = depth(strip, shapes[j] as number, shape, row - (rows[j] as number), x - (xs[j] as number));
     depths[i * count + j] = deep;
     depths[j * count + i] = deep;
   }
 }
 
-export function overlapsAny({ places, depths }: Lay, i: number): boolean {
-  const count = places.length;
+export function overlapsAny({ xs, depths }: Lay, i: number): boolean {
+  const count = xs.length;
   for (let k = i * count; k < (i + 1) * count; k += 1) if ((depths[k] as number) > 0) return true;
   return false;
 }
 
 /** Items that overlap others, in their order. */
-export const overlapping = (lay: Lay): number[] =>
-  lay.places.flatMap((_, i) => (overlapsAny(lay, i) ? [i] : []));
+export function overlapping(lay: Lay): number[] {
+  const found: number[] = [];
+  for (let i = 0; i < lay.xs.length; i += 1) if (overlapsAny(lay, i)) found.push(i);
+  return found;
+}
 
 /** All overlaps added up, mm. */
 export function totalDepth({ depths }: Lay): number {

@@ -1,7 +1,7 @@
 // Lays items on a strip of a given length: the same search as for a short lay, ended as soon as no two overlap.
 
 import { firstLay } from './firstLay';
-import { layAt, overlapping, totalDepth, weigh } from './lay';
+import { layAt, overlapping, placesIn, totalDepth, weigh } from './lay';
 import { movedOff, placeWithin } from './moving';
 import { randomFrom } from './random';
 import { type Place, rowsFor, type Strip, shapeOf } from './strip';
@@ -32,7 +32,7 @@ export function layWithin(given: Strip, length: number, passes: number): readonl
   for (let pass = 0; pass < passes && idle <= MOST_IDLE; pass += 1) {
     movedOff(lay, overlapping(lay), length, random, taken);
     const total = totalDepth(lay);
-    if (total === 0) return lay.places;
+    if (total === 0) return placesIn(lay);
     idle = total < 0.98 * least ? 0 : idle + 1;
     least = Math.min(least, total);
     weigh(lay);

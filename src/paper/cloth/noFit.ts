@@ -10,8 +10,20 @@ export interface NoFit {
   /** The least and the greatest `across` at which they may overlap. */
   readonly first: number;
   readonly last: number;
-  /** Two numbers for each interval, mm, growing and apart. Empty outside {@link first} to {@link last}. */
-  readonly intervals: (across: number) => Float64Array;
+  /** Rows from {@link first} that have been made, and how one is made. */
+  readonly made: (Float64Array | undefined)[];
+  readonly make: (across: number) => Float64Array;
+}
+
+/** Two numbers for each interval, mm, growing and apart. Empty outside the rows at which they may overlap. */
+export function intervalsAt(fit: NoFit, across: number): Float64Array {
+  const { first, last, made } = fit;
+  if (across < first || across > last) return NONE;
+  const known = made[across - first];
+  if (known) return known;
+  const intervals = fit.make(across);
+  made[across - first] = intervals;
+  return intervals;
 }
 
 /** Shapes are kept so far apart, so that rounding never lays one on the other. mm */
@@ -27,29 +39,20 @@ export function noFit(a: LayShape, b: LayShape, rowHeight: number): NoFit {
 }
 
 /** The same two shapes the other way round: where A must not lie beside B. */
-export function swappedNoFit({ first, last, intervals }: NoFit): NoFit {
-  return byRows(-last, -first, (across) =>
-    intervals(-across)
+export function swappedNoFit(fit: NoFit): NoFit {
+  return byRows(-fit.last, -fit.first, (across) =>
+    intervalsAt(fit, -across)
       .map((x) => -x)
       .reverse(),
   );
 }
 
-function byRows(first: number, last: number, make: (across: number) => Float64Array): NoFit {
-  const made: Float64Array[] = new Array(last - first + 1);
-  return {
-    first,
-    last,
-    intervals: (across) => {
-      if (across < first || across > last) return NONE;
-      const known = made[across - first];
-      if (known) return known;
-      const intervals = make(across);
-      made[across - first] = intervals;
-      return intervals;
-    },
-  };
-}
+const byRows = (first: number, last: number, make: (across: number) => Float64Array): NoFit => ({
+  first,
+  last,
+  made: new Array(last - first + 1).fill(undefined),
+  make,
+});
 
 /** The intervals with B's zero `down` mm below A's. */
 function overlaps(a: LayShape, b: LayShape, down: number): Float64Array {

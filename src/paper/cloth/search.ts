@@ -3,7 +3,7 @@
 // three-dimensional nesting problems", European Journal of Operational Research 183 (2007), on rows instead of lines.
 
 import { type FoundLay, firstLay } from './firstLay';
-import { type Lay, layAt, overlapping, totalDepth, usedLength, weigh } from './lay';
+import { type Lay, layAt, overlapping, placesIn, totalDepth, usedLength, weigh } from './lay';
 import { movedOff, placeWithin } from './moving';
 import { randomFrom } from './random';
 import { type Place, rowsFor, type Strip, type StripItem, shapeOf } from './strip';
@@ -46,7 +46,8 @@ export function searchLay(strip: Strip, seed: number): Search {
     movedOff(lay, overlapping(lay), length, random, taken);
     const total = totalDepth(lay);
     if (total === 0) {
-      best = { places: [...lay.places], length: usedLength(strip, lay.places) };
+      const places = placesIn(lay);
+      best = { places, length: usedLength(strip, places) };
       shorten(best.places);
       return;
     }

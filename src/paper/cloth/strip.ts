@@ -2,7 +2,7 @@
 
 import { type Depths, depthAt, depthsOf } from './depths';
 import type { LayShape } from './layShape';
-import { APART_MM, type NoFit, noFit, swappedNoFit } from './noFit';
+import { APART_MM, intervalsAt, type NoFit, noFit, swappedNoFit } from './noFit';
 
 /** A piece to be laid: the ways it may lie, and the row it is bound to, such as the fold. */
 export interface StripItem {
@@ -87,7 +87,7 @@ export const rowsFor = (
  */
 export function depth(strip: Strip, a: number, b: number, across: number, along: number): number {
   const fit = strip.between(a, b);
-  const intervals = fit.intervals(across);
+  const intervals = intervalsAt(fit, across);
   for (let i = 0; i < intervals.length; i += 2) {
     const [from, to] = [intervals[i] as number, intervals[i + 1] as number];
     if (along <= from + ROUNDING_MM) return 0;

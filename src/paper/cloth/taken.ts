@@ -2,7 +2,8 @@
 
 import type { Depths } from './depths';
 import type { Lay } from './lay';
-import type { Place, Strip } from './strip';
+import { intervalsAt } from './noFit';
+import type { Strip } from './strip';
 
 /** Room for the intervals of a row, used again for each; the first `count` hold. */
 export interface Taken {
@@ -32,24 +33,25 @@ export const roomForTaken = (): Taken => ({
 
 /** Collects what the others take of a row from 0 to `most` mm, for item `i` in the way `shape`, whose first row it is. */
 export function collect(taken: Taken, lay: Lay, i: number, shape: number, row: number, most: number): void {
-  const { strip, places, weights } = lay;
-  const count = places.length;
+  const { strip, shapes, rows, xs, weights } = lay;
+  const count = xs.length;
   let at = 0;
   for (let j = 0; j < count; j += 1) {
     if (j === i) continue;
-    const other = places[j] as Place;
-    const across = row - other.row;
-    const fit = strip.between(other.shape, shape);
+    const across = row - (rows[j] as number);
+    const fit = strip.between(shapes[j] as number, shape);
     if (across < fit.first || across > fit.last) continue;
-    const intervals = fit.intervals(across);
+    const intervals = intervalsAt(fit, across);
+    const x = xs[j] as number;
     for (let k = 0; k < intervals.length && at < MOST_TAKEN; k += 2) {
-      const [from, to] = [other.x + (intervals[k] as number), other.x + (intervals[k + 1] as number)];
+      const from = x + (intervals[k] as number);
+      const to = x + (intervals[k + 1] as number);
       if (to <= 0 || from >= most) continue;
       taken.from[at] = from;
       taken.to[at] = to;
       taken.weight[at] = weights[i * count + j] as number;
-      taken.shape[at] = other.shape;
-      taken.zero[at] = other.x;
+      taken.shape[at] = shapes[j] as number;
+      taken.zero[at] = x;
       taken.row[at] = across - fit.first;
       at += 1;
     }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../src/engine';
 import { depthAt, depthsOf } from '../../../src/paper/cloth/depths';
 import { type LayShape, layShape } from '../../../src/paper/cloth/layShape';
-import { noFit, swappedNoFit } from '../../../src/paper/cloth/noFit';
+import { intervalsAt, noFit, swappedNoFit } from '../../../src/paper/cloth/noFit';
 import { roomAround } from '../../../src/paper/cloth/roomAround';
 import { signed } from '../../support/judgeLay';
 import { type Random, randomFrom, uniform } from '../../support/random';
@@ -38,7 +38,7 @@ describe('where one shape must not lie on another', () => {
     for (const [a, b] of couples) {
       const fit = noFit(a, b, ROW_MM);
       for (let across = fit.first - 1; across <= fit.last + 1; across += 2) {
-        const row = fit.intervals(across);
+        const row = intervalsAt(fit, across);
         for (const x of Array.from({ length: 8 }, () => uniform(random, -b.length - 5, a.length + 5))) {
           const inside = row.some((from, k) => k % 2 === 0 && x > from && x < (row[k + 1] as number));
           const edge = row.some((end) => Math.abs(end - x) < 1e-3);
@@ -54,7 +54,7 @@ describe('where one shape must not lie on another', () => {
     for (const [a, b] of couples) {
       const [there, back] = [noFit(b, a, ROW_MM), swappedNoFit(noFit(a, b, ROW_MM))];
       for (let across = there.first - 1; across <= there.last + 1; across += 1) {
-        const [one, other] = [[...there.intervals(across)], [...back.intervals(across)]];
+        const [one, other] = [[...intervalsAt(there, across)], [...intervalsAt(back, across)]];
         expect(other).toHaveLength(one.length);
         for (const [k, end] of one.entries()) expect(other[k]).toBeCloseTo(end, 5);
       }
