@@ -25,12 +25,20 @@ export function arrange(
   mostWidthMm: number,
   byHeight = false,
 ): Arrangement {
-  const boxes = outlines.map((ring) => boxAround(ring) ?? NOWHERE);
+  return arrangeBoxes(boxesOf(outlines), mostWidthMm, byHeight);
+}
+
+/** The boxes around outlines, to be arranged more than once. */
+export const boxesOf = (outlines: readonly (readonly Point[])[]): Box[] =>
+  outlines.map((ring) => boxAround(ring) ?? NOWHERE);
+
+/** Outlines in rows, as {@link arrange} lays them, by the boxes around them. */
+export function arrangeBoxes(boxes: readonly Box[], mostWidthMm: number, byHeight = false): Arrangement {
   const order = boxes.map((_, i) => i);
   if (byHeight) order.sort((a, b) => heightOf(boxes, b) - heightOf(boxes, a) || a - b);
   const offsets: Point[] = boxes.map(() => ({ x: 0, y: 0 }));
   let [x, y, rowHeight, widthMm] = [0, 0, 0, 0];
-  let rows = Math.min(1, outlines.length);
+  let rows = Math.min(1, boxes.length);
   for (const i of order) {
     const box = boxes[i] as Box;
     const width = box.right - box.left;

@@ -1,12 +1,11 @@
 // Lays outlines in rows on sheets: the layout that nesting is compared with.
 
-import { simplified } from '../geometry/simplified';
 import { gridFor, stepAcross } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
 import type { UprightPage } from '../sheets/uprightPage';
-import { arrange } from './arrange';
+import { arrangeBoxes, boxesOf } from './arrange';
 import type { OutlineWays } from './placements';
-import { costOfPlan, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
+import { costOfPlan, likeliest, onOwnGrid, RIM_MM, type SheetPlan } from './sheetPlan';
 
 /** Most columns of sheets that are tried. */
 const MOST_COLUMNS = 60;
@@ -17,7 +16,7 @@ export function rowsOnSheets(
   page: UprightPage,
   orientations: readonly Exclude<PaperChoice['orientation'], 'fewest'>[],
 ): SheetPlan {
-  const rings = outlines.map(([{ ring }]) => ring);
+  const boxes = boxesOf(outlines.map(([{ ring }]) => ring));
   let best: SheetPlan = { grid: gridFor(page, orientations[0] ?? 'portrait', 0, 0), placements: [] };
   let least = Infinity;
   if (outlines.length === 0) return best;
@@ -27,36 +26,15 @@ export function rowsOnSheets(
     for (const byHeight of [false, true])
       for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
         const room = columns * stepAcross(one) + one.overlapMm - 2 * RIM_MM;
-        const arrangement = arrange(rings, room, byHeight);
+        const arrangement = arrangeBoxes(boxes, room, byHeight);
         const plan = onOwnGrid(arrangement, page, orientation);
         plans.push(plan);
         if (arrangement.rows === 1) break;
       }
   }
-  for (const plan of outlines.length > MOST_EXACT ? likeliest(plans, outlines) : plans) {
+  for (const plan of likeliest(plans, outlines)) {
     const cost = costOfPlan(plan, outlines);
     if (cost < least) [best, least] = [plan, cost];
   }
   return best;
 }
-
-/** Of more outlines than this not every layout is counted exactly. */
-const MOST_EXACT = 20;
-
-/** So many layouts are counted exactly then. */
-const LIKELIEST = 12;
-
-/** The layouts that seem to take the fewest sheets where outlines are drawn with few points, in their order. */
-function likeliest(plans: readonly SheetPlan[], outlines: readonly OutlineWays[]): SheetPlan[] {
-  const coarse = outlines.map(
-    ([up]): OutlineWays => [{ ...up, spanLines: up.spanLines.map((line) => simplified(line, COARSE_MM)) }],
-  );
-  return plans
-    .map((plan, i) => ({ plan, i, cost: costOfPlan(plan, coarse) }))
-    .sort((a, b) => a.cost - b.cost || a.i - b.i)
-    .slice(0, LIKELIEST)
-    .sort((a, b) => a.i - b.i)
-    .map(({ plan }) => plan);
-}
-
-const COARSE_MM = 2;

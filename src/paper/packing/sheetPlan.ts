@@ -1,11 +1,19 @@
 // Layouts of outlines on the sheets of a grid, and their costs.
 
 import type { Point } from '../../engine';
+import { simplified } from '../geometry/simplified';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
 import type { UprightPage } from '../sheets/uprightPage';
 import { usedSheets } from '../sheets/usedSheets';
 import type { Arrangement } from './arrange';
-import { boxOfOutlines, movedPlacements, type OutlineWays, outlineAt, type Placement } from './placements';
+import {
+  boxOfOutlines,
+  movedPlacements,
+  type Outline,
+  type OutlineWays,
+  outlineAt,
+  type Placement,
+} from './placements';
 
 export interface SheetPlan {
   readonly grid: Grid;
@@ -52,20 +60,53 @@ export function bestLayout(plan: SheetPlan, outlines: readonly OutlineWays[]): S
   if (!box) return plan;
   const room = roomOf(plan.grid);
   const [spareX, spareY] = [room.x - (box.right - box.left), room.y - (box.bottom - box.top)];
+  const plans = SHARES.flatMap((down) =>
+    SHARES.map((across): SheetPlan => {
+      const by = { x: RIM_MM + spareX * across - box.left, y: RIM_MM + spareY * down - box.top };
+      return { grid: plan.grid, placements: movedPlacements(plan.placements, by) };
+    }),
+  );
   let best = plan;
   let least = costOfPlan(plan, outlines);
-  for (const down of SHARES)
-    for (const across of SHARES) {
-      const by = { x: RIM_MM + spareX * across - box.left, y: RIM_MM + spareY * down - box.top };
-      const moved = { grid: plan.grid, placements: movedPlacements(plan.placements, by) };
-      const cost = costOfPlan(moved, outlines);
-      if (cost < least) [best, least] = [moved, cost];
-    }
+  for (const moved of likeliest(plans, outlines)) {
+    const cost = costOfPlan(moved, outlines);
+    if (cost < least) [best, least] = [moved, cost];
+  }
   return best;
 }
 
 /** Shares of the spare room that are tried at the left and at the top. */
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
+
+/** Of more outlines than this not every layout is counted exactly. */
+const MOST_EXACT = 20;
+
+/** So many layouts are counted exactly then. */
+const LIKELIEST = 12;
+
+/**
+ * The layouts to be counted exactly, in their order: of few outlines all, of many those that seem to take the fewest sheets where
+ * the outlines are drawn with few points.
+ */
+export function likeliest(
+  plans: readonly SheetPlan[],
+  outlines: readonly OutlineWays[],
+): readonly SheetPlan[] {
+  if (outlines.length <= MOST_EXACT) return plans;
+  const coarsely = (way: Outline): Outline => ({
+    ...way,
+    spanLines: way.spanLines.map((line) => simplified(line, COARSE_MM)),
+  });
+  const coarse = outlines.map(([up, ...others]): OutlineWays => [coarsely(up), ...others.map(coarsely)]);
+  return plans
+    .map((plan, i) => ({ plan, i, cost: costOfPlan(plan, coarse) }))
+    .sort((a, b) => a.cost - b.cost || a.i - b.i)
+    .slice(0, LIKELIEST)
+    .sort((a, b) => a.i - b.i)
+    .map(({ plan }) => plan);
+}
+
+const COARSE_MM = 2;
 
 /** Removes the rows and columns of unused sheets at the edges. */
 export function trimmed({ grid, placements }: SheetPlan, outlines: readonly OutlineWays[]): SheetPlan {

@@ -164,17 +164,14 @@ function edgeTexts(
 ): { texts: PlacedText[]; leaders: Stroke[] } {
   const text = settable(edgeText(panel.piece, edge, unit, style));
   const length = polylineLength(edge.points);
+  const places = FRACTIONS.flatMap((fraction) => placeAlong(edge.points, fraction) ?? []);
   const at = (sizePt: number, away: (height: number) => number): Candidate[] => {
     const block = setBlock([{ text, sizePt, bold: false }]);
     if (block.widthMm > length) return [];
-    return FRACTIONS.flatMap((fraction) => {
-      const place = placeAlong(edge.points, fraction);
-      if (!place) return [];
-      const out = away(block.heightMm);
-      const centre = { x: place.at.x + place.out.x * out, y: place.at.y + place.out.y * out };
-      return [
-        { block, box: boxOf(block, centre, readableOn(panel, Math.atan2(place.along.y, place.along.x))) },
-      ];
+    const far = away(block.heightMm);
+    return places.map(({ at, out, along }) => {
+      const centre = { x: at.x + out.x * far, y: at.y + out.y * far };
+      return { block, box: boxOf(block, centre, readableOn(panel, Math.atan2(along.y, along.x))) };
     });
   };
   const between = (): number => edge.allowance / 2;

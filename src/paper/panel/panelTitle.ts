@@ -6,15 +6,8 @@ import { type Box, boxAround } from '../geometry/box';
 import { layersOfPiece } from '../making/layers';
 import { shortened, wrapped } from '../text/textWidth';
 import { cleaned, settable } from '../text/writable';
-import {
-  type Candidate,
-  LEAST_PT,
-  type PanelNames,
-  type PanelRoom,
-  sideways,
-  takeFirstClear,
-} from './panelRoom';
-import { touchesAny } from './room';
+import { type Candidate, LEAST_PT, type PanelNames, type PanelRoom, sideways } from './panelRoom';
+import { isClear, touchesAny } from './room';
 import type { PlacedText, Stroke } from './strokes';
 import { boxOf, setBlock, type TextBlock, type TextLine, type TurnedBox, textsOfBlock } from './textBlock';
 
@@ -30,6 +23,13 @@ const SCALES = [1, 0.9, 0.8, 0.72];
 
 /** Clearances of the title from lines, the best first. mm */
 const TITLE_CLEAR_MM = [4, 2.5, 1.6];
+
+/** Lines of a title as they are to be set. */
+interface Setting {
+  readonly lines: readonly TextLine[];
+  readonly scale: number;
+  readonly turnRad: number;
+}
 
 /** The title inside the panel where it has room, else outside it with a leader. */
 export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: PlacedText[]; leaders: Stroke[] } {
@@ -52,35 +52,35 @@ export function titleTexts(panel: PanelRoom, names: PanelNames): { texts: Placed
     { text: whole.filter((text) => text !== '').join(' · '), sizePt: 9, bold: true },
   ];
   // A smaller title is better than one close to a line, and a close one better than a turned one.
-  const upright = [...panel.larger, 1, 0.9, 0.8].map((scale) => ({
-    block: setBlock(lines, scale),
-    turnRad: 0,
-  }));
+  const upright = [...panel.larger, 1, 0.9, 0.8].map((scale): Setting => ({ lines, scale, turnRad: 0 }));
   const turned = [
-    ...SCALES.map((scale) => ({ block: setBlock(lines, scale), turnRad: sideways(panel) })),
-    ...[1, 0.85, LEAST_PT / 9].map((scale) => ({
-      block: setBlock(oneLine, scale),
-      turnRad: sideways(panel),
-    })),
+    ...SCALES.map((scale): Setting => ({ lines, scale, turnRad: sideways(panel) })),
+    ...[1, 0.85, LEAST_PT / 9].map((scale): Setting => ({ lines: oneLine, scale, turnRad: sideways(panel) })),
   ];
-  const tries = [upright, turned].flatMap((blocks) =>
-    TITLE_CLEAR_MM.flatMap((clearMm) => blocks.map((each) => ({ ...each, clearMm }))),
+  const tries = [upright, turned].flatMap((settings) =>
+    TITLE_CLEAR_MM.flatMap((clearMm) => settings.map((setting) => ({ setting, clearMm }))),
   );
   const box = boxAround(sewn);
   if (!box) return { texts: [], leaders: [] };
-  // One block is tried at several clearances.
-  const known = new Map<TextBlock, readonly Candidate[]>();
-  const spotsOf = (block: TextBlock, turnRad: number): readonly Candidate[] => {
-    const found =
-      known.get(block) ?? spots(box, piece, block, turnRad).filter((each) => isInside(sewn, each.box.centre));
-    known.set(block, found);
+  // One setting is tried at several clearances, and most are never needed.
+  const known = new Map<Setting, readonly Candidate[]>();
+  const spotsOf = (setting: Setting): readonly Candidate[] => {
+    const { lines: set, scale, turnRad } = setting;
+    const found = known.get(setting) ?? spots(box, piece, setBlock(set, scale), turnRad);
+    known.set(setting, found);
     return found;
   };
   for (const avoid of panel.bands.length > 0 ? [panel.bands, []] : [[]])
-    for (const { block, turnRad, clearMm } of tries) {
-      const candidates = spotsOf(block, turnRad).filter((each) => !touchesAny(each.box, avoid));
-      const found = takeFirstClear({ ...panel, bands: [] }, candidates, clearMm);
-      if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
+    for (const { setting, clearMm } of tries) {
+      const found = spotsOf(setting).find(
+        (each) =>
+          !touchesAny(each.box, avoid) &&
+          isInside(sewn, each.box.centre) &&
+          isClear(panel.room, each.box, clearMm + panel.heavierMm),
+      );
+      if (!found) continue;
+      panel.room.taken.push(found.box);
+      return { texts: textsOfBlock(found.block, found.box), leaders: [] };
     }
   return leadOut(panel, oneLine);
 }

@@ -31,10 +31,11 @@ export function isClear(room: Room, box: TurnedBox, clearMm: number): boolean {
   };
   const reach = Math.hypot(grown.halfWidth, grown.halfHeight);
   const { x, y } = box.centre;
+  const [left, right, top, bottom] = [x - reach, x + reach, y - reach, y + reach];
   const into = intoFrameOf(grown);
   for (const [a, b] of room.segments) {
-    if (Math.min(a.x, b.x) > x + reach || Math.max(a.x, b.x) < x - reach) continue;
-    if (Math.min(a.y, b.y) > y + reach || Math.max(a.y, b.y) < y - reach) continue;
+    if ((a.x > right && b.x > right) || (a.x < left && b.x < left)) continue;
+    if ((a.y > bottom && b.y > bottom) || (a.y < top && b.y < top)) continue;
     if (clipSegment(into(a), into(b), within)) return false;
   }
   return !room.taken.some((other) => overlap(grown, other));
@@ -42,6 +43,7 @@ export function isClear(room: Room, box: TurnedBox, clearMm: number): boolean {
 
 /** True when a box reaches into one of the upright boxes. */
 export function touchesAny(box: TurnedBox, uprights: readonly Box[]): boolean {
+  if (uprights.length === 0) return false;
   const around = boxAround(cornersOf(box)) as Box;
   return uprights.some(
     (each) =>

@@ -43,20 +43,19 @@ export function mapLabels(
   const labels = panels.flatMap(({ name, ring }): MapLabel[] => {
     const around = boxAround(ring);
     if (!around) return [];
-    const spots = spotsIn(around).filter((spot) => isInside(ring, spot));
+    const spots = spotsIn(around);
     const isFree = (box: Box): boolean => !boxes.some((other) => overlap(box, other));
-    const isInBox = (box: Box): boolean =>
-      box.left > around.left &&
-      box.right < around.right &&
-      box.top > around.top &&
-      box.bottom < around.bottom;
     const isWhole = (box: Box): boolean =>
       !xs.some((x) => x > box.left && x < box.right) && !ys.some((y) => y > box.top && y < box.bottom);
-    const fits = (box: Box): boolean => isInBox(box) && isFree(box) && isWithin(box, ring);
+    const fits = (box: Box): boolean => isFree(box) && isWithin(box, ring);
     const label =
-      nameAt(name, spots, (box) => isWhole(box) && fits(box)) ??
-      nameAt(name, spots, fits) ??
-      numberAt(numberOf(name, key), spots, isFree);
+      nameAt(name, spots, around, (box) => isWhole(box) && fits(box)) ??
+      nameAt(name, spots, around, fits) ??
+      numberAt(
+        numberOf(name, key),
+        spots.filter((spot) => isInside(ring, spot)),
+        isFree,
+      );
     if (!label) return [];
     boxes.push(label.box);
     return [label];
@@ -68,25 +67,40 @@ export function mapLabels(
 function spotsIn({ left, top, right, bottom }: Box): Point[] {
   const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
   const [across, down] = [right - left, bottom - top];
-  const spots: Point[] = [];
+  const spots: (Point & { readonly away: number })[] = [];
   for (let i = 1; i < STEPS; i += 1)
-    for (let j = 1; j < STEPS; j += 1)
-      spots.push({ x: left + (across * i) / STEPS, y: top + (down * j) / STEPS });
-  const away = ({ x, y }: Point): number => Math.hypot((x - middle.x) / across, (y - middle.y) / down);
-  return spots.sort((a, b) => away(a) - away(b));
+    for (let j = 1; j < STEPS; j += 1) {
+      const [x, y] = [left + (across * i) / STEPS, top + (down * j) / STEPS];
+      spots.push({ x, y, away: Math.hypot((x - middle.x) / across, (y - middle.y) / down) });
+    }
+  return spots.sort((a, b) => a.away - b.away);
 }
 
 const STEPS = 16;
 
-function nameAt(name: string, spots: readonly Point[], fits: (box: Box) => boolean): MapLabel | null {
+/** The name where its box lies inside the one around its panel, and fits. */
+function nameAt(
+  name: string,
+  spots: readonly Point[],
+  around: Box,
+  fits: (box: Box) => boolean,
+): MapLabel | null {
   for (const sizePt of SIZES_PT) {
     const width = textWidth(name, sizePt, false);
-    for (const isUpright of [false, true])
+    for (const isUpright of [false, true]) {
+      const label = { text: name, sizePt, bold: false, width, isUpright };
+      const { left, top, right, bottom } = boxAt(label, { x: 0, y: 0 });
+      const isInBox = ({ x, y }: Point): boolean =>
+        x + left > around.left &&
+        x + right < around.right &&
+        y + top > around.top &&
+        y + bottom < around.bottom;
       for (const spot of spots) {
-        const label = { text: name, sizePt, bold: false, width, isUpright };
+        if (!isInBox(spot)) continue;
         const box = boxAt(label, spot);
         if (fits(box)) return { text: textAt(label, spot), box };
       }
+    }
   }
   return null;
 }

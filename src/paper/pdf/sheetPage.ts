@@ -50,7 +50,14 @@ export function sheetDrawer(layout: Layout): DrawSheet {
   const texts = layout.panels.flatMap((panel) =>
     panel.texts.map((text) => boxed(text, cornersOf(boxOfText(text)))),
   );
-  return (canvas, position, caption) => drawSheet(canvas, { layout, lines, texts }, position, caption);
+  const joints = new Map<string, Joint[]>();
+  for (const joint of layout.joints)
+    for (const sheet of joint.sheets) {
+      const name = sheetName(sheet);
+      joints.set(name, [...(joints.get(name) ?? []), joint]);
+    }
+  return (canvas, position, caption) =>
+    drawSheet(canvas, { layout, lines, texts, joints }, position, caption);
 }
 
 interface Boxed<T> {
@@ -62,6 +69,8 @@ interface Drawing {
   readonly layout: Layout;
   readonly lines: readonly Boxed<Stroke>[];
   readonly texts: readonly Boxed<PlacedText>[];
+  /** By the name of a sheet: the joints that it is a part of. */
+  readonly joints: ReadonlyMap<string, readonly Joint[]>;
 }
 
 const within = <T>(items: readonly Boxed<T>[], window: Box): T[] =>
@@ -77,7 +86,7 @@ const within = <T>(items: readonly Boxed<T>[], window: Box): T[] =>
 
 function drawSheet(
   canvas: PdfCanvas,
-  { layout, lines, texts }: Drawing,
+  { layout, lines, texts, joints }: Drawing,
   position: SheetPosition,
   caption: SheetCaption,
 ): void {
@@ -106,7 +115,8 @@ function drawSheet(
     ),
     taken: shown.map(boxOfText),
   };
-  for (const joint of layout.joints) drawJoint(canvas, grid, joint, position, toPage, room);
+  for (const joint of joints.get(sheetName(position)) ?? [])
+    drawJoint(canvas, grid, joint, position, toPage, room);
   drawStrip(canvas, grid, position, caption);
 }
 
@@ -119,7 +129,6 @@ function drawJoint(
   room: Room,
 ): void {
   const which = joint.sheets.findIndex((sheet) => sheetName(sheet) === sheetName(position));
-  if (which < 0) return;
   const [first, second] = joint.sheets;
   const across = joint.direction === 'across';
   const { marginMm, windowWidthMm, windowHeightMm, overlapMm } = grid;
