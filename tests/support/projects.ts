@@ -34,29 +34,46 @@ const REPLACING = ['tests/document/files/readStyle.test.ts'];
 const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isolate: false } as const;
 
 /**
+ * Modules loaded as Node loads them, with their types left out, and not by way of the test runner's own loader, in which each use of
+ * an import is a call: drafts take a quarter less time.
+ */
+const AS_NODE: NonNullable<TestProjectInlineConfiguration['test']> = {
+  isolate: false,
+  execArgv: ['--import', 'tsx'],
+  experimental: { viteModuleRunner: false, nodeLoader: false },
+};
+
+/**
  * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. A worker is
  * kept for files of its own kind; one kind comes after the other, by name, and a worker that is free begins with the next. Two
- * workers also on two cores, where the test runner would take one: a file that waits for a browser or a process leaves its core to
- * another.
+ * workers also on two cores, where the test runner would take one: a file that waits for a process leaves its core to another.
+ * Three for those in a browser, which wait more.
  */
 const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   {
     name: 'pure',
     include: ['tests/**/*.test.ts'],
     exclude: [...BUILT, ...PRINTED, ...SCREEN, ...PROPERTIES, ...PROCESS, ...REPLACING],
-    isolate: false,
+    ...AS_NODE,
   },
   { name: 'screen', include: SCREEN, exclude: [...BUILT, ...PRINTED_PAGES], ...PAGE },
   { name: 'replacing', include: REPLACING },
-  { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], isolate: false },
+  { name: 'printed', include: PRINTED, exclude: [...BUILT, ...PRINTED_PAGES], ...AS_NODE },
   { name: 'printed pages', include: PRINTED_PAGES, ...PAGE },
-  { name: 'process', include: PROCESS, isolate: false },
-  { name: 'properties', include: PROPERTIES, isolate: false },
+  { name: 'process', include: PROCESS, ...AS_NODE },
+  { name: 'properties', include: PROPERTIES, ...AS_NODE },
   // Tried a second time: on a loaded machine a browser may take longer than a test waits.
-  { name: 'built', include: BUILT, isolate: false, retry: 1, globalSetup: ['tests/support/builtApp.ts'] },
+  {
+    name: 'built',
+    include: BUILT,
+    isolate: false,
+    retry: 1,
+    maxWorkers: 3,
+    globalSetup: ['tests/support/builtApp.ts'],
+  },
 ];
 
 export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test) => ({
   extends: true,
-  test: { ...test, maxWorkers: 2 },
+  test: { maxWorkers: 2, ...test },
 }));

@@ -269,7 +269,7 @@ describe('Draft', () => {
       await look(`tab ${i + 1}`);
       await pressAll(walk, '.tab-panel');
       await chooseAll(walk, '.tab-panel');
-      for (const text of ['99', '-99', 'x']) await writeInAll(walk, '.tab-panel', text);
+      for (const text of ['-99', 'x']) await writeInAll(walk, '.tab-panel', text);
     }
     expect(walk.found()).toEqual([]);
   });
