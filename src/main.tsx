@@ -34,6 +34,7 @@ import './app/styles/draft/draft.css';
 import './app/styles/draft/ledger.css';
 import './app/styles/draft/strip.css';
 import './app/styles/window/cards.css';
+import './app/styles/window/lines.css';
 import './app/styles/draft/shoulders.css';
 import './app/styles/draft/sides.css';
 import './app/styles/draft/styles.css';

@@ -73,13 +73,7 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
       <div className="worn-layout">
         {views.length > 0 && (
           <>
-            <WornBar
-              shading={shading}
-              onShading={setShading}
-              camera={camera}
-              onCamera={setCamera}
-              onSave={save}
-            />
+            <WornBar shading={shading} onShading={setShading} camera={camera} onCamera={setCamera} />
             <div className="worn-seen-part">
               <div className="worn-stage">
                 {views.map((view) => (
@@ -93,7 +87,12 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
                   />
                 ))}
               </div>
-              <WornLegend shading={shading} />
+              <div className="worn-foot">
+                <WornLegend shading={shading} />
+                <button type="button" className="quiet" onClick={save}>
+                  {WORN.save}
+                </button>
+              </div>
             </div>
           </>
         )}

@@ -1,4 +1,4 @@
-// What is done with the picture: from where it is seen, how near, what its colours tell, and saving it.
+// What is done with the picture: from where it is seen, how near, and what its colours tell.
 
 import { WORN } from '../../document';
 import { type Camera, FRONT, isSeenFrom, KEY_ZOOM, moved, VIEWS } from './view/camera';
@@ -9,10 +9,9 @@ interface WornBarProps {
   readonly onShading: (shading: Shading) => void;
   readonly camera: Camera;
   readonly onCamera: (change: (last: Camera) => Camera) => void;
-  readonly onSave: () => void;
 }
 
-export function WornBar({ shading, onShading, camera, onCamera, onSave }: WornBarProps) {
+export function WornBar({ shading, onShading, camera, onCamera }: WornBarProps) {
   const zoom = (by: number) => () => onCamera((last) => moved(last, { zoom: by }));
   return (
     <div className="worn-bar">
@@ -44,9 +43,6 @@ export function WornBar({ shading, onShading, camera, onCamera, onSave }: WornBa
           </label>
         ))}
       </fieldset>
-      <button type="button" className="quiet" onClick={onSave}>
-        {WORN.save}
-      </button>
     </div>
   );
 }

@@ -35,7 +35,7 @@ const MARGIN_PX = 40;
  *
  * @param size of the canvas on the screen, px
  * @param leastPxPerMm the least scale of the fitted view, so that a small screen shows a part of it large enough
- * @param rims what the fitted view keeps free at both sides
+ * @param rims what the fitted view keeps free at both sides and at the top
  */
 export function useCanvasView(
   layout: CanvasLayout | null,

@@ -36,9 +36,10 @@ const MOST_PX_PER_MM = 24;
 export interface Rims {
   readonly left: number;
   readonly right: number;
+  readonly top: number;
 }
 
-const NO_RIMS: Rims = { left: 0, right: 0 };
+const NO_RIMS: Rims = { left: 0, right: 0, top: 0 };
 
 /**
  * The viewport that shows the whole layout between the rims at the largest scale, not below `leastPxPerMm`; what does not fit
@@ -51,12 +52,13 @@ export function fitTo(
   rims: Rims = NO_RIMS,
 ): Viewport {
   const between = Math.max(1, size.width - rims.left - rims.right);
-  const whole = Math.min(between / layout.width, size.height / layout.height);
+  const below = Math.max(1, size.height - rims.top);
+  const whole = Math.min(between / layout.width, below / layout.height);
   const pxPerMm = Math.min(MOST_PX_PER_MM, Math.max(leastPxPerMm, whole));
-  const [width, height] = [between / pxPerMm, size.height / pxPerMm];
+  const [width, height] = [between / pxPerMm, below / pxPerMm];
   return {
     left: layout.left - rims.left / pxPerMm - Math.max(0, (width - layout.width) / 2),
-    top: height >= layout.height ? layout.top - (height - layout.height) / 2 : layout.top,
+    top: layout.top - rims.top / pxPerMm - Math.max(0, (height - layout.height) / 2),
     pxPerMm,
   };
 }

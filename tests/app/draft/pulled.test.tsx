@@ -191,7 +191,7 @@ describe('a frame of a pull', () => {
   });
 
   it('has the table in view stay the same object while nothing of it changes', () => {
-    const rims = { left: 0, right: 0 };
+    const rims = { left: 0, right: 0, top: 0 };
     const view = renderHook(() => useCanvasView(onCanvas, { width: 800, height: 600 }, 0.6, rims));
     const before = view.result.current;
     view.rerender();

@@ -101,7 +101,7 @@ describe('the client book', () => {
 
   it('copies a client under a name of her own', async () => {
     const { press, client } = book();
-    await press('Duplicate Wren Abernathy');
+    await press('Copy Wren Abernathy');
     expect(client().name).toBe('Wren Abernathy 2');
   });
 });

@@ -57,7 +57,7 @@ describe('a style of the maker’s own', () => {
     // what is kept a moment later is kept at once when the page is left
     await page.reload();
     await page.getByRole('button', { name: /client book$/ }).click();
-    await page.getByRole('button', { name: 'Duplicate Wren Abernathy' }).click();
+    await page.getByRole('button', { name: 'Copy Wren Abernathy' }).click();
     await page.getByRole('button', { name: 'New draft' }).click();
     await page.getByRole('button', { name: 'Close' }).click();
     await openTab(page, 'Garment');

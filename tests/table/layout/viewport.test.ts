@@ -35,6 +35,18 @@ describe('the view of the table', () => {
     expect(onScreen(view, -25, 200)).toEqual({ x: 0, y: expect.any(Number) });
   });
 
+  it('keeps the rims free at the sides and at the top, drawn small or in part', () => {
+    const rims = { left: 60, right: 80, top: 10 };
+    for (const [size, least] of [
+      [SIZE, 0.25],
+      [{ width: 366, height: 300 }, 1.05],
+    ] as const) {
+      const view = fitTo(LAYOUT, size, least, rims);
+      expect(onScreen(view, LAYOUT.left, LAYOUT.top).y).toBeGreaterThanOrEqual(10 - 1e-9);
+      expect(onScreen(view, LAYOUT.left, LAYOUT.top).x).toBeGreaterThanOrEqual(60 - 1e-9);
+    }
+  });
+
   it('keeps the place under the pointer there while it scales', () => {
     fc.assert(
       fc.property(spot, fc.double({ min: 0.6, max: 3, noNaN: true }), (at, factor) => {

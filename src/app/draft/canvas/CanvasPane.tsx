@@ -53,11 +53,11 @@ const STEPS: Readonly<Record<Unit, StepSizes>> = {
 /** Room the ledger takes beside the table, px; where there is less the girths stand on the table. */
 const LEDGER_PX = 184;
 const BESIDE_PX = 860;
-/** Rims that names of levels, tape and girths take of the table, px. */
+/** Rims that names of levels, tape and girths take of the table, px; at the top what a name over the first line needs. */
 const RIMS = {
-  beside: { left: 104, right: 34 },
-  chips: { left: 84, right: 84 },
-  small: { left: 66, right: 78 },
+  beside: { left: 104, right: 34, top: 0 },
+  chips: { left: 84, right: 84, top: 4 },
+  small: { left: 66, right: 78, top: 10 },
 } as const;
 const SMALL_PX = 640;
 /** Least scale at which legs can be told apart, px for a mm; a smaller table shows a part of it. */

@@ -16,9 +16,8 @@ interface SeamLengthTextsProps {
   readonly lengths: SeamLengths;
 }
 
-/** Gap between an edge and its length, and the height of a line, mm of the drawing. */
+/** Gap between an edge and its length, mm of the drawing. */
 const ASIDE_MM = 5;
-const LINE_MM = 11;
 
 export function SeamLengthTexts({ placed, seam, lengths }: SeamLengthTextsProps) {
   const places = seam.pieces.flatMap((id, i) => {
@@ -33,7 +32,10 @@ export function SeamLengthTexts({ placed, seam, lengths }: SeamLengthTextsProps)
     const key = `${id} ${seam.edges[i]}`;
     return [{ key, at, toRight: panel.x > at.x, text: lengths.edges[i] ?? '' }];
   });
-  const [first] = places;
+  // The difference is the longest of the texts: it runs inwards, so that it stays in the drawing.
+  const xs = placed.map(({ piece, placement }) => placePoint(placement, piece.grain[0]).x);
+  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const inwards = places.find(({ at, toRight }) => toRight === at.x < middle) ?? places[0];
   return (
     <g className="seam-lengths">
       {places.map(({ key, at, toRight, text }) => (
@@ -46,12 +48,13 @@ export function SeamLengthTexts({ placed, seam, lengths }: SeamLengthTextsProps)
           {text}
         </text>
       ))}
-      {first ? (
+      {inwards ? (
         <text
           className="difference"
-          x={first.at.x + (first.toRight ? ASIDE_MM : -ASIDE_MM)}
-          y={first.at.y + LINE_MM}
-          textAnchor={first.toRight ? 'start' : 'end'}
+          x={inwards.at.x + (inwards.toRight ? ASIDE_MM : -ASIDE_MM)}
+          y={inwards.at.y}
+          dy="1.2em"
+          textAnchor={inwards.toRight ? 'start' : 'end'}
         >
           {lengths.difference}
         </text>

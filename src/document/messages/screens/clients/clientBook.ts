@@ -52,8 +52,8 @@ export const CLIENT_BOOK = catalogue({
       if (openedOn === null) return isArchived ? `${drafts}, in the archive` : drafts;
       return isArchived ? `${drafts}, opened ${openedOn}, in the archive` : `${drafts}, opened ${openedOn}`;
     },
-    duplicate: 'Duplicate',
-    duplicateOf: ({ name }: Named) => `Duplicate ${name}`,
+    duplicate: 'Copy',
+    duplicateOf: ({ name }: Named) => `Copy ${name}`,
     archive: 'Archive',
     archiveOf: ({ name }: Named) => `Archive ${name}`,
     bringBack: 'Bring back',
