@@ -58,4 +58,22 @@ describe('Fit on a phone', () => {
       await page.keyboard.press('Shift+Tab');
     }
   });
+
+  it('keeps each form of an alteration in the window, a number beside what it is a number of', async () => {
+    const { page } = await open();
+    for (const name of ['Seam or dart', 'Length', 'Bust point', 'Gaps of the lacing']) {
+      await page.getByRole('button', { name, exact: true }).click();
+      const form = page.locator('.alteration-form');
+      await form.waitFor();
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBe(390);
+      const tops = await form
+        .locator('.alteration-row')
+        .first()
+        .locator('input, select')
+        .evaluateAll((fields) => fields.slice(0, 2).map((field) => field.getBoundingClientRect().top));
+      expect(Math.abs((tops[0] ?? 0) - (tops[1] ?? 99)), name).toBeLessThan(1);
+      await form.getByRole('button', { name: 'Cancel' }).click();
+      await form.waitFor({ state: 'detached' });
+    }
+  });
 });
