@@ -13,7 +13,7 @@ import type { BlockName, LevelName } from '../terms/names';
 import { alterPanels } from './alterPanels';
 import { type ClosedHalf, closedHalfOf } from './closed/closedHalf';
 import { linesOf } from './closed/seamLines';
-import { alterEdges } from './moves/edges';
+import { type AlteredEdges, alterEdges } from './moves/edges';
 import { alteredGirths, levelPath } from './moves/girths';
 import { type PlannedLengths, planLengths } from './moves/lengths';
 import { letOutIssues } from './moves/letOut';
@@ -30,7 +30,7 @@ export type HalfOutcomes = readonly (AlterationOutcome | null)[];
 
 interface AlterationPlan {
   readonly drafted: BaseDraft;
-  /** The same with its edges altered. */
+  /** The same with its edges altered; the drafted one itself where no edge is. */
   readonly baseDraft: BaseDraft;
   readonly planned: { readonly seams: PlannedSeams; readonly lengths: PlannedLengths };
   readonly closedHalf: ClosedHalf;
@@ -52,15 +52,9 @@ export function planAlterations(
   const lengths = planLengths(withinSpans, drafted, closedHalf);
   const edges = alterEdges(withinSpans, drafted, closedHalf, lengths);
   const seams = planSeams(withinSpans, drafted, closedHalf, style.closure);
-  const { front, back } = drafted.blocks;
-  const blocks = {
-    front: { ...front, upper: raiseEnds(front, edges.endsRaised, lengths) },
-    back: { ...back, upper: raiseEnds(back, edges.endsRaised, lengths) },
-  };
-  const reach = reachOf(edges.edges, drafted.shoulders);
   return {
     drafted,
-    baseDraft: { ...drafted, blocks, edges: edges.edges, span: { ...drafted.span, ...reach } },
+    baseDraft: withEdges(drafted, edges, lengths),
     planned: { seams: seams.planned, lengths },
     closedHalf,
     outcomes: alterations.map((each, i) =>
@@ -69,6 +63,20 @@ export function planAlterations(
         : (lengths.outcomes[i] ?? edges.outcomes[i] ?? seams.outcomes[i] ?? null),
     ),
   };
+}
+
+/** The draft with its edges altered; itself where none is. */
+function withEdges(drafted: BaseDraft, altered: AlteredEdges, lengths: PlannedLengths): BaseDraft {
+  const { edges, endsRaised } = altered;
+  const areKept = edges.top === drafted.edges.top && edges.hem === drafted.edges.hem;
+  if (areKept && endsRaised.size === 0 && !lengths.isAny) return drafted;
+  const { front, back } = drafted.blocks;
+  const blocks = {
+    front: { ...front, upper: raiseEnds(front, endsRaised, lengths) },
+    back: { ...back, upper: raiseEnds(back, endsRaised, lengths) },
+  };
+  const reach = reachOf(edges, drafted.shoulders);
+  return { ...drafted, blocks, edges, span: { ...drafted.span, ...reach } };
 }
 
 /** The line of each centre edge and the height of the waist on it, mm; null where its panel was not made. */

@@ -78,10 +78,8 @@ export const reachOf = (
   edges: BaseDraft['edges'],
   shoulders: BaseDraft['shoulders'],
 ): Pick<DraftSpan, 'highest' | 'lowest'> => ({
-  highest: shoulders
-    ? Math.min(shoulders.front.neck.y, shoulders.back.neck.y)
-    : Math.min(...heightsOf(edges.top)),
-  lowest: Math.max(...heightsOf(edges.hem)),
+  highest: shoulders ? Math.min(shoulders.front.neck.y, shoulders.back.neck.y) : knotSpan(edges.top).least,
+  lowest: knotSpan(edges.hem).most,
 });
 
 /** With shoulders the neckline ends at the nape behind, and the armhole at its own base. */
@@ -95,5 +93,14 @@ const underShoulders = (
   centreBack: { beyond: top - back.centre.point.y, kind: 'smooth' },
 });
 
-const heightsOf = ({ lines }: DraftedEdge): number[] =>
-  [...lines.front, ...lines.back].flatMap((line) => line.xs);
+/** The least and the greatest height of the knots of an edge, mm. */
+function knotSpan({ lines }: DraftedEdge): { least: number; most: number } {
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const line of [...lines.front, ...lines.back])
+    for (const height of line.xs) {
+      least = Math.min(least, height);
+      most = Math.max(most, height);
+    }
+  return { least, most };
+}

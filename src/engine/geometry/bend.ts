@@ -67,24 +67,24 @@ function turnsBy(points: readonly Point[], angle: number): boolean {
   // The turns from point `start` to point `end` are added up; both lengths are measured from the first point.
   let sum = 0;
   let start = 1;
-  let lengthAtStart = lengthTo(points, 1, 0);
+  let lengthAtStart = distance(at(points, 0), at(points, 1));
   let lengthAtEnd = 0;
+  let [before, point] = [at(points, 0), at(points, 1)];
   for (let end = 1; end < points.length - 1; end += 1) {
-    lengthAtEnd = lengthTo(points, end, lengthAtEnd);
-    sum += turnAtMost(points, end);
+    const after = at(points, end + 1);
+    lengthAtEnd += distance(before, point);
+    sum += turnAtMost(before, point, after);
     while (lengthAtEnd - lengthAtStart > 2 * CHORD_MM) {
-      sum -= turnAtMost(points, start);
+      const [a, b, c] = [at(points, start - 1), at(points, start), at(points, start + 1)];
+      sum -= turnAtMost(a, b, c);
       start += 1;
-      lengthAtStart = lengthTo(points, start, lengthAtStart);
+      lengthAtStart += distance(b, c);
     }
     if (sum >= angle - ROUNDING_RAD) return true;
+    [before, point] = [point, after];
   }
   return false;
 }
-
-/** The length of a polyline up to a point, where that up to the point before it is known; mm. */
-const lengthTo = (points: readonly Point[], i: number, before: number): number =>
-  before + distance(at(points, i - 1), at(points, i));
 
 /** Whether a polyline turns back in height, or a chord of it has more than `slope` mm across to one mm of height. */
 function leansBy(points: readonly Point[], slope: number): boolean {
@@ -125,13 +125,10 @@ function turn(a: Point, b: Point, c: Point): number {
 }
 
 /**
- * A bound of how much a polyline turns at a point between its ends, rad: the tangent of the turn, which is quicker; half a turn
- * where it is a right angle or more.
+ * A bound of how much a line turns at `b`, rad: the tangent of the turn, which is quicker; half a turn where it is a right angle or
+ * more.
  */
-function turnAtMost(points: readonly Point[], i: number): number {
-  const a = at(points, i - 1);
-  const b = at(points, i);
-  const c = at(points, i + 1);
+function turnAtMost(a: Point, b: Point, c: Point): number {
   const px = b.x - a.x;
   const py = b.y - a.y;
   const qx = c.x - b.x;

@@ -1,6 +1,6 @@
 // How a change runs between the places at which its amount is given.
 
-import { last, numberAt } from '../../geometry/lists';
+import { at, last, numberAt } from '../../geometry/lists';
 import {
   combine,
   type SmoothLine,
@@ -75,11 +75,12 @@ function added(lines: readonly SmoothLine[]): SmoothLine {
   const passed = lines.map(() => 0);
   for (;;) {
     let y = Number.POSITIVE_INFINITY;
-    for (const [i, line] of lines.entries()) y = Math.min(y, line.ys[numberAt(passed, i)] ?? y);
+    for (let i = 0; i < lines.length; i += 1) y = Math.min(y, at(lines, i).ys[numberAt(passed, i)] ?? y);
     if (!(y < Number.POSITIVE_INFINITY)) return { ys, xs, slopes };
     let x = 0;
     let slope = 0;
-    for (const [i, line] of lines.entries()) {
+    for (let i = 0; i < lines.length; i += 1) {
+      const line = at(lines, i);
       let knots = numberAt(passed, i);
       if (line.ys[knots] === y) passed[i] = knots += 1;
       x += xInSpan(line, knots - 1, y);

@@ -43,6 +43,7 @@ const ROUNDING_MM = 1e-9;
 /** Length of a level over a panel with those of its darts sewn up that reach the level as drafted, mm. */
 function alongLevel(drafted: Panel, panel: Panel, y: number): number {
   const path = levelPath(panel, y);
+  if (!path && panel.darts.length === 0) return xAt(panel.outer, y) - xAt(panel.inner, y);
   const at = (line: SmoothLine, height: number) => ({ x: xAt(line, height), y: height });
   const stops = [at(panel.inner, path?.inner ?? y)];
   for (const [i, dart] of panel.darts.entries()) {

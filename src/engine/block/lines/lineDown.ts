@@ -36,16 +36,16 @@ export function lineDown(knots: readonly FairKnot[], cone: Cone | null): SmoothL
   if (change * (below.value - bust.value) < 0)
     return fairLine([
       ...pastTop(above, change / height),
-      { ...above, slope: -change / height },
+      { y: above.y, value: above.value, slope: -change / height },
       ...knots.slice(1),
     ]);
   const round = Math.min(cone.round, MOST_ROUNDED * height);
   const slope = change / (height - round / 2);
   return fairLine([
     ...pastTop(above, slope),
-    { ...above, slope: -slope },
+    { y: above.y, value: above.value, slope: -slope },
     { y: bust.y - round, value: bust.value + (slope * round) / 2, slope: -slope },
-    { ...bust, slope: 0 },
+    { y: bust.y, value: bust.value, slope: 0 },
     ...knots.slice(2),
   ]);
 }
