@@ -35,18 +35,21 @@ export function smoothLine(
   const last = ys.length - 1;
   // Through one point it is vertical, whatever its ends.
   if (last === 0) return { ys, xs, slopes: [0] };
-  const slopes = ys.map((y, i) => {
-    if (i === 0) return ends.start === 'free' ? freeSlope(ys, xs, 0, 1, 2) : 0;
-    if (i === last) return ends.end === 'free' ? freeSlope(ys, xs, last, last - 1, last - 2) : 0;
-    const before = y - at(ys, i - 1);
-    const after = at(ys, i + 1) - y;
-    const secantBefore = (at(xs, i) - at(xs, i - 1)) / before;
-    const secantAfter = (at(xs, i + 1) - at(xs, i)) / after;
-    if (secantBefore * secantAfter <= 0) return 0;
-    const weight = (before + 2 * after) / (3 * (before + after));
-    return (secantBefore * secantAfter) / (weight * secantAfter + (1 - weight) * secantBefore);
-  });
+  const slopes = [ends.start === 'free' ? freeSlope(ys, xs, 0, 1, 2) : 0];
+  for (let i = 1; i < last; i += 1) slopes.push(innerSlope(ys, xs, i));
+  slopes.push(ends.end === 'free' ? freeSlope(ys, xs, last, last - 1, last - 2) : 0);
   return { ys, xs, slopes };
+}
+
+/** Slope at a knot between two others. */
+function innerSlope(ys: readonly number[], xs: readonly number[], i: number): number {
+  const before = at(ys, i) - at(ys, i - 1);
+  const after = at(ys, i + 1) - at(ys, i);
+  const secantBefore = (at(xs, i) - at(xs, i - 1)) / before;
+  const secantAfter = (at(xs, i + 1) - at(xs, i)) / after;
+  if (secantBefore * secantAfter <= 0) return 0;
+  const weight = (before + 2 * after) / (3 * (before + after));
+  return (secantBefore * secantAfter) / (weight * secantAfter + (1 - weight) * secantBefore);
 }
 
 type End = 'flat' | 'free';

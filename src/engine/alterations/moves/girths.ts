@@ -1,6 +1,7 @@
 // How alterations change the girths, and where the levels lie on the altered panels.
 
 import type { Level, LevelPath } from '../../block/lines/levels';
+import type { Point } from '../../geometry/point';
 import { type SmoothLine, xAt } from '../../geometry/smoothLine';
 import type { Panel, PanelDart } from '../../panels/panel';
 import { raisedHeight } from '../../panels/raise';
@@ -12,8 +13,14 @@ export function levelPath(panel: Panel, y: number): LevelPath | null {
   if (!panel.raised && panel.darts.length === 0) return null;
   const inner = heightBeside(panel, 'inner', y);
   const outer = heightBeside(panel, 'outer', y);
-  const darts = new Map(panel.darts.map(({ wedge, raised }) => [wedge, raisedHeight(raised ?? [], y)]));
-  return [inner, outer, ...darts.values()].every((height) => height === y) ? null : { inner, outer, darts };
+  const darts = new Map<string, number>();
+  let isLevel = inner === y && outer === y;
+  for (const { wedge, raised } of panel.darts) {
+    const height = raisedHeight(raised ?? [], y);
+    darts.set(wedge, height);
+    isLevel &&= height === y;
+  }
+  return isLevel ? null : { inner, outer, darts };
 }
 
 /**
@@ -43,24 +50,22 @@ const ROUNDING_MM = 1e-9;
 /** Length of a level over a panel with those of its darts sewn up that reach the level as drafted, mm. */
 function alongLevel(drafted: Panel, panel: Panel, y: number): number {
   const path = levelPath(panel, y);
-  if (!path && panel.darts.length === 0) return xAt(panel.outer, y) - xAt(panel.inner, y);
-  const at = (line: SmoothLine, height: number) => ({ x: xAt(line, height), y: height });
-  const stops = [at(panel.inner, path?.inner ?? y)];
+  let length = 0;
+  let from = pointOf(panel.inner, path?.inner ?? y);
   for (const [i, dart] of panel.darts.entries()) {
     if (!reachesLevel(drafted.darts[i] ?? dart, y)) continue;
     const height = path?.darts.get(dart.wedge) ?? y;
-    stops.push(at(dart.innerLeg, height), at(dart.outerLeg, height));
+    length += lengthBetween(from, pointOf(dart.innerLeg, height));
+    from = pointOf(dart.outerLeg, height);
   }
-  stops.push(at(panel.outer, path?.outer ?? y));
-  let length = 0;
-  for (let i = 0; i + 1 < stops.length; i += 2) {
-    const from = stops[i];
-    const to = stops[i + 1];
-    if (!from || !to) continue;
-    length += from.y === to.y ? to.x - from.x : Math.hypot(to.x - from.x, to.y - from.y);
-  }
-  return length;
+  return length + lengthBetween(from, pointOf(panel.outer, path?.outer ?? y));
 }
+
+const pointOf = (line: SmoothLine, y: number): Point => ({ x: xAt(line, y), y });
+
+/** Below 0 where a level runs backwards, as over legs that have crossed. */
+const lengthBetween = (from: Point, to: Point): number =>
+  from.y === to.y ? to.x - from.x : Math.hypot(to.x - from.x, to.y - from.y);
 
 const reachesLevel = ({ upper, lower }: PanelDart, y: number): boolean =>
   (upper === null || y > upper) && (lower === null || y < lower);

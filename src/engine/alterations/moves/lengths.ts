@@ -23,6 +23,7 @@ export interface PlannedLengths {
 
 interface PlannedLength {
   readonly index: number;
+  readonly key: string;
   /** Null above the top level, where only the edge moves. */
   readonly stretch: { readonly from: number; readonly to: number } | null;
   /** How much it shortens at a line, mm; longer below 0. */
@@ -44,7 +45,7 @@ export function planLengths(
   closedHalf: ClosedHalf,
 ): PlannedLengths {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
-  const planned: (PlannedLength & { key: string })[] = [];
+  const planned: PlannedLength[] = [];
   const distanceOf = distancesAt(closedHalf, base.span.waist, wholeAt(closedHalf, base.span.waist));
   for (const [index, each] of alterations.entries()) {
     if (each?.kind !== 'length') continue;
@@ -52,7 +53,7 @@ export function planLengths(
     if (typeof plan === 'string') outcomes[index] = refused(plan);
     else {
       outcomes[index] = APPLIED;
-      planned.push({ ...plan, key: keyOf(each) });
+      planned.push(plan);
     }
   }
   planned.sort((a, b) => (a.key < b.key ? -1 : 1));
@@ -74,12 +75,16 @@ export function planLengths(
 }
 
 function planOne(
-  { between: [upper, lower], at }: LengthAlteration,
+  alteration: LengthAlteration,
   index: number,
   { levels, span }: BaseDraft,
   closedHalf: ClosedHalf,
   distanceOf: (line: BodyLine) => number,
 ): PlannedLength | 'levelGone' | 'placeGone' | 'edgeGone' {
+  const {
+    between: [upper, lower],
+    at,
+  } = alteration;
   const heightOf = (bound: LengthAlteration['between'][number]): number | undefined =>
     bound === 'hem' ? span.hem : levels.find(({ name }) => name === bound)?.y;
   const isFromTop = upper === 'top';
@@ -95,7 +100,8 @@ function planOne(
   amounts.sort((a, b) => a.at - b.at);
   const byAt = (line: BodyLine): number => straightBetween(amounts, distanceOf(line));
   const most = Math.max(0, ...at.map(({ by }) => by));
-  return { index, stretch: isFromTop ? null : { from, to }, byAt, most };
+  const stretch = isFromTop ? null : { from, to };
+  return { index, key: keyOf(alteration), stretch, byAt, most };
 }
 
 /** A stretch shorter than this cannot be shortened or lengthened. mm */

@@ -65,7 +65,7 @@ export function planSeams(
     const change = changeOn(stretch, each, base, isTurned);
     if (typeof change === 'string') return refused(change);
     const own = planned.get(line) ?? [];
-    own.push({ ...change, index, key: keyOf(each) });
+    own.push({ index, a: change.a, b: change.b, key: keyOf(each) });
     planned.set(line, own);
     return APPLIED;
   });
