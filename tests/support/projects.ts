@@ -25,7 +25,7 @@ const PROPERTIES = ['tests/properties/**/*.test.ts'];
 const PROCESS = [
   'tests/cli/process.test.ts',
   'tests/architecture/additions.test.ts',
-  'tests/release/tools.test.ts',
+  'tests/release/{portTaken,tools}.test.ts',
 ];
 
 /** Replaces a module for all who import it, and therefore shares none. */
