@@ -5,9 +5,20 @@ import { SHELL, START } from '../../../document';
 import { BackupButton } from '../../components/files/BackupButton';
 import type { BookStorage } from '../../storage/book/bookStorage';
 import { useStore } from '../../store/storeContext';
+import { isServedBuild } from './servedBuild';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */
 const REGISTER_MS = 1000;
+
+/**
+ * How long a worker that was asked in may take, ms. The one before it has to be idle, and a browser that was about to end it may wait
+ * for minutes when a window asks it for a file just then. It looks again when the page is loaded.
+ */
+const MOST_MS = 2000;
+
+/** Whether this is a build that has a worker, in a browser that has such. */
+const hasWorkers = (): boolean =>
+  import.meta.env.PROD && import.meta.env.MODE !== 'single' && 'serviceWorker' in navigator;
 
 type KeptBook = Pick<BookStorage, 'status' | 'subscribe' | 'flush'>;
 
@@ -15,6 +26,15 @@ export function UpdateNotice({ storage }: { storage: KeptBook }) {
   const waiting = useWaitingWorker();
   const isStuck = useTakenOver(storage);
   const kept = useStore((state) => state.kept);
+  const keep = useStore((state) => state.keep);
+  const use = (): void => {
+    waiting?.postMessage('update');
+    setTimeout(() => {
+      keep({ code: 'passingChangeKept' });
+      storage.flush();
+      if (storage.status().kind === 'saved') window.location.reload();
+    }, MOST_MS);
+  };
   if (!waiting && !isStuck) return null;
   return (
     <div className="keeping" role="status">
@@ -29,7 +49,7 @@ export function UpdateNotice({ storage }: { storage: KeptBook }) {
       ) : (
         <p>
           {SHELL.update.ready}
-          <button type="button" onClick={() => waiting?.postMessage('update')}>
+          <button type="button" onClick={use}>
             {SHELL.update.use}
           </button>
         </p>
@@ -46,7 +66,8 @@ function useTakenOver(storage: KeptBook): boolean {
   const keep = useStore((state) => state.keep);
   const [isStuck, setStuck] = useState(false);
   useEffect(() => {
-    if (!('serviceWorker' in navigator)) return;
+    if (!hasWorkers()) return;
+    let there = true;
     let hadWorker = navigator.serviceWorker.controller !== null;
     let unsubscribe = (): void => undefined;
     const reloadWhenKept = (): void => {
@@ -55,20 +76,27 @@ function useTakenOver(storage: KeptBook): boolean {
       else setStuck(kind !== 'pending');
     };
     const takeOver = (): void => {
-      // The first worker of all finds the page that it was fetched for.
-      if (!hadWorker) {
-        hadWorker = true;
-        return;
-      }
       keep({ code: 'passingChangeKept' });
       storage.flush();
       unsubscribe();
       unsubscribe = storage.subscribe(reloadWhenKept);
       reloadWhenKept();
     };
-    navigator.serviceWorker.addEventListener('controllerchange', takeOver);
+    const compare = async (): Promise<void> => {
+      if (!(await isServedBuild()) && there) takeOver();
+    };
+    const changed = (): void => {
+      if (hadWorker) takeOver();
+      // The first worker of all mostly finds the page that it was fetched for.
+      else void compare();
+      hadWorker = true;
+    };
+    navigator.serviceWorker.addEventListener('controllerchange', changed);
+    const wait = setTimeout(() => void compare(), REGISTER_MS);
     return () => {
-      navigator.serviceWorker.removeEventListener('controllerchange', takeOver);
+      there = false;
+      clearTimeout(wait);
+      navigator.serviceWorker.removeEventListener('controllerchange', changed);
       unsubscribe();
     };
   }, [storage, keep]);
@@ -79,7 +107,7 @@ function useTakenOver(storage: KeptBook): boolean {
 function useWaitingWorker(): ServiceWorker | null {
   const [waiting, setWaiting] = useState<ServiceWorker | null>(null);
   useEffect(() => {
-    if (!import.meta.env.PROD || import.meta.env.MODE === 'single' || !('serviceWorker' in navigator)) return;
+    if (!hasWorkers()) return;
     let there = true;
     const look = (registration: ServiceWorkerRegistration): void => {
       if (there && registration.waiting && navigator.serviceWorker.controller)
@@ -89,6 +117,7 @@ function useWaitingWorker(): ServiceWorker | null {
       const registration = await navigator.serviceWorker.register('./sw.js');
       look(registration);
       registration.addEventListener('updatefound', () => {
+        look(registration);
         const { installing } = registration;
         installing?.addEventListener('statechange', () => look(registration));
       });
