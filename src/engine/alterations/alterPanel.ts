@@ -48,14 +48,8 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, cl
     darts.every((dart, i) => dart === panel.darts[i])
   )
     return panel;
-  return {
-    ...panel,
-    inner,
-    outer,
-    darts,
-    altered: true,
-    ...(isRaised ? { raised } : {}),
-  };
+  const altered = { ...panel, inner, outer, darts, altered: true } as const;
+  return isRaised ? { ...altered, raised } : altered;
 }
 
 /**

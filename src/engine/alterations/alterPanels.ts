@@ -1,7 +1,7 @@
 // Alters all panels of a draft. An alteration that would make the edges of a panel meet is refused.
 
 import type { BaseDraft } from '../edges/baseDraft';
-import { combine, leastBetween } from '../geometry/smoothLine';
+import { combine, isSurelyAbove, leastBetween } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
 import { topOf } from '../panels/panels';
 import { type Seam, type SeamEdge, seamEdgeOf } from '../panels/seamEdge';
@@ -97,13 +97,13 @@ function faultsOf(
     ((line && planned.get(line)) ?? []).map(({ index }) => ({ index, code }));
   const lineOfDart = (dart: PanelDart) => closedHalf.darts.find(({ wedge }) => wedge.id === dart.wedge);
   const from = Math.max(span.highest, topOf(blocks[drafted.block], drafted));
-  const across = leastBetween(combine(altered.outer, 1, altered.inner, -1), from, span.lowest).x;
-  const crossed =
-    across < CROSSED_MM
-      ? [sides.inner?.line, sides.outer?.line, ...drafted.darts.map(lineOfDart)].flatMap((line) =>
-          on(line, 'panelCrossed'),
-        )
-      : [];
+  const width = combine(altered.outer, 1, altered.inner, -1);
+  const meets = !isSurelyAbove(width, CROSSED_MM) && leastBetween(width, from, span.lowest).x < CROSSED_MM;
+  const crossed = meets
+    ? [sides.inner?.line, sides.outer?.line, ...drafted.darts.map(lineOfDart)].flatMap((line) =>
+        on(line, 'panelCrossed'),
+      )
+    : [];
   const closed = altered.darts.flatMap((dart) => {
     const own = on(lineOfDart(dart), 'dartClosed');
     if (own.length === 0) return [];

@@ -5,7 +5,7 @@ import { isThrough } from '../block/lines/extent';
 import { type Level, nearestLevel } from '../block/lines/levels';
 import type { DraftedWedge } from '../block/lines/wedge';
 import { endOfDart, partingEnds } from '../block/shoulders/upperEdges';
-import { combine, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
+import { combine, isSurelyAbove, leastBetween, type SmoothLine, straightDown } from '../geometry/smoothLine';
 import { LEAST_PANEL_MM } from '../style/style';
 import {
   identifyCentre,
@@ -124,7 +124,9 @@ function narrowBetween(
   to: number,
 ): { x: number; y: number } | null {
   if (from > to) return null;
-  const least = leastBetween(combine(outer, 1, inner, -1), from, to);
+  const width = combine(outer, 1, inner, -1);
+  if (isSurelyAbove(width, LEAST_PANEL_MM)) return null;
+  const least = leastBetween(width, from, to);
   return least.x < LEAST_PANEL_MM ? least : null;
 }
 

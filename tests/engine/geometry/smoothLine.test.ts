@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   combine,
+  isSurelyAbove,
   leastBetween,
   slopeAt,
   smoothLine,
@@ -84,5 +85,18 @@ describe('a smooth line', () => {
       expect(found.x).toBeGreaterThan(least - 0.01);
       expect(xAt(difference, found.y)).toBeCloseTo(found.x, 9);
     }
+  });
+
+  it('is surely above a value only where its least x is, and where that is far below', () => {
+    let sure = 0;
+    for (const line of lines) {
+      const difference = combine(line, 1, lines[0] ?? line, -1);
+      const least = leastBetween(difference, -1000, 1e4).x;
+      expect(isSurelyAbove(difference, least)).toBe(false);
+      expect(isSurelyAbove(difference, least + 0.01)).toBe(false);
+      expect(isSurelyAbove(difference, least - 1000)).toBe(true);
+      for (let below = 1; below < 200; below *= 2) if (isSurelyAbove(difference, least - below)) sure += 1;
+    }
+    expect(sure).toBeGreaterThan(lines.length);
   });
 });

@@ -38,9 +38,10 @@ export function alterEdges(
 ): AlteredEdges {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
   const endsRaised = new Map<string, number>();
-  const own = alterations
-    .flatMap((each, index) => (each?.kind === 'edge' ? [{ each, index, key: keyOf(each) }] : []))
-    .sort((a, b) => (a.key < b.key ? -1 : 1));
+  const own: { each: EdgeAlteration; index: number; key: string }[] = [];
+  for (const [index, each] of alterations.entries())
+    if (each?.kind === 'edge') own.push({ each, index, key: keyOf(each) });
+  own.sort((a, b) => (a.key < b.key ? -1 : 1));
   const raised: Record<'top' | 'hem', (readonly PlacedOnEdge[])[]> = { top: [], hem: [] };
   for (const { each, index } of own) {
     const placed = placesOf(each, base, closedHalf);
@@ -84,9 +85,13 @@ function placesOf(
 ): PlacedOnEdge[] | RefusalCode {
   const isAbove = edge === 'neckline' || edge === 'armhole';
   if (edge !== 'hem' && isAbove !== (shoulders !== null)) return 'edgeGone';
-  const placed = at.map((each) => placeOn(edge, each, closedHalf));
-  const found = placed.flatMap((each) => (each ? [each] : []));
-  return found.length === placed.length ? found : 'placeGone';
+  const placed: PlacedOnEdge[] = [];
+  for (const each of at) {
+    const found = placeOn(edge, each, closedHalf);
+    if (!found) return 'placeGone';
+    placed.push(found);
+  }
+  return placed;
 }
 
 function placeOn(
