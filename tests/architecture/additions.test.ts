@@ -50,7 +50,7 @@ beforeAll(() => {
     const file = join(copy, edit.file);
     writeFileSync(file, edited(readFileSync(file, 'utf8'), edit));
   }
-  compiled = run('node_modules/typescript/bin/tsc', '-p', '.');
+  compiled = run('node_modules/typescript-7/bin/tsc', '-p', '.');
   carried = run('--import', 'tsx', reader);
 });
 afterAll(async () => {
