@@ -10,8 +10,12 @@ export interface FoundLay {
   readonly length: number;
 }
 
-/** Each item, the longest first, as far towards the start of the cloth as it goes, and then across. */
-export function firstLay(strip: Strip): FoundLay {
+/**
+ * Each item, the longest first, as far towards the start of the cloth as it goes, and then across.
+ *
+ * @param rowsTried of the rows across the strip so many are tried, for an answer at once; all where none is given
+ */
+export function firstLay(strip: Strip, rowsTried = Number.POSITIVE_INFINITY): FoundLay {
   const sizeOf = ({ ways: [way = 0] }: StripItem): number => {
     const { length, width } = shapeOf(strip, way);
     return length * 1e6 + width;
@@ -23,10 +27,11 @@ export function firstLay(strip: Strip): FoundLay {
     );
   const places: Place[] = [];
   const laid: Place[] = [];
+  const leastStride = Math.ceil(strip.width / strip.rowHeight / rowsTried) || 1;
   for (const { item, i } of order) {
     let first: Place | null = null;
     // Of many ways fewer rows are tried, so that the first lay is there at once.
-    const stride = Math.ceil(item.ways.length / MOST_WAYS);
+    const stride = leastStride * Math.ceil(item.ways.length / MOST_WAYS);
     for (const shape of item.ways) {
       const [from, to] = rowsFor(strip, item, shape);
       for (let row = from; row <= to; row += stride) {

@@ -19,6 +19,9 @@ export interface Search {
 /** The strip is cut shorter by this part after each lay that was found, and by less and less where none is. */
 const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [0.012, 0.001, 0.7];
 
+/** The first lay tries so many rows, so that it is there at once; the search tries all. */
+const ROWS_AT_FIRST = 60;
+
 /** Passes without a smaller overlap after which another start is made. */
 const MOST_IDLE = 200;
 
@@ -26,7 +29,7 @@ const MOST_IDLE = 200;
 export function searchLay(strip: Strip, seed: number): Search {
   const random = randomFrom(seed);
   const taken = roomForTaken();
-  let best = firstLay(strip);
+  let best = firstLay(strip, ROWS_AT_FIRST);
   let cut = FIRST_CUT;
   let length = 0;
   let lay: Lay;

@@ -2,10 +2,9 @@
 
 import type { Point } from '../../engine';
 import { layShape } from '../cloth/layShape';
-import { roomAround } from '../cloth/roomAround';
+import { roomsAround } from '../cloth/roomsAround';
 import { type Search, searchLay } from '../cloth/search';
 import { type StripItem, strip } from '../cloth/strip';
-import { ringAround } from '../geometry/box';
 import { type Cloth, laidWidth } from './cloth';
 import { type Copy, copiesOn, type PieceToLay, type Way, waysOf } from './copies';
 import { isClear } from './isClear';
@@ -33,6 +32,7 @@ export function startLay(asked: readonly PieceToLay[], cloth: Cloth, seed: numbe
   const numbers = new Map(asked.map(({ piece }, i) => [piece, i]));
   const width = laidWidth(cloth);
   const clear = cloth.gapMm / 2;
+  const roomOf = roomsAround(clear);
   const faults: LayFault[] = [];
   const shapes: { readonly way: Way; readonly shape: ReturnType<typeof layShape> }[] = [];
   const known = new Map<string, readonly number[]>();
@@ -45,7 +45,7 @@ export function startLay(asked: readonly PieceToLay[], cloth: Cloth, seed: numbe
     const [first] = fitting;
     if (!first && !faults.some(({ piece }) => piece === copy.piece)) faults.push(faultOf(copy, ways));
     const indices = fitting.map((way) => {
-      shapes.push({ way, shape: layShape(roomAround(way.ring, clear) ?? ringAround(way.ring, clear)) });
+      shapes.push({ way, shape: layShape(roomOf(way.ring)) });
       return shapes.length - 1;
     });
     known.set(key, indices);

@@ -5,6 +5,7 @@ import { depthAt, depthsOf } from '../../../src/paper/cloth/depths';
 import { type LayShape, layShape } from '../../../src/paper/cloth/layShape';
 import { intervalsAt, noFit, swappedNoFit } from '../../../src/paper/cloth/noFit';
 import { roomAround } from '../../../src/paper/cloth/roomAround';
+import { roomsAround } from '../../../src/paper/cloth/roomsAround';
 import { signed } from '../../support/judgeLay';
 import { type Random, randomFrom, uniform } from '../../support/random';
 
@@ -115,6 +116,28 @@ describe('the room around an outline', () => {
         }
       }
       expect(shared(ring, room)).toBeCloseTo(Math.abs(signed(ring)), 3);
+    }
+  });
+
+  it('is the same worked out once and turned as the outline is', () => {
+    const drawn = star(random, 30);
+    const [left, top] = [Math.min(...drawn.map(({ x }) => x)), Math.min(...drawn.map(({ y }) => y))];
+    const ring = drawn.map(({ x, y }) => ({ x: 6 * (x - left), y: 6 * (y - top) }));
+    const [length, width] = [Math.max(...ring.map(({ x }) => x)), Math.max(...ring.map(({ y }) => y))];
+    const ways = [
+      ring,
+      ring.map(({ x, y }) => ({ x: length - x, y: width - y })),
+      ring.map(({ x, y }) => ({ x, y: width - y })),
+      ring.map(({ x, y }) => ({ x: length - x, y })),
+    ];
+    const roomOf = roomsAround(3);
+    for (const way of ways) {
+      const [room, own] = [roomOf(way), roomAround(way, 3)];
+      expect(own).not.toBeNull();
+      const area = Math.abs(signed(own ?? []));
+      expect(Math.abs(signed([...room])) / area).toBeCloseTo(1, 3);
+      expect(shared(room, own ?? []) / area).toBeCloseTo(1, 3);
+      expect(shared(way, room)).toBeCloseTo(Math.abs(signed(way)), 3);
     }
   });
 });

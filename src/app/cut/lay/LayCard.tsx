@@ -89,7 +89,12 @@ export default function LayCard({ input }: { input: PlanInput }) {
     });
   };
   return (
-    <section className="card lay-card" aria-label={LAY.title}>
+    <section
+      className="card lay-card"
+      aria-label={LAY.title}
+      onPointerEnter={laying.prepare}
+      onFocus={laying.prepare}
+    >
       <h2>{LAY.title}</h2>
       <p className="hint">{LAY.hint}</p>
       <LayForm

@@ -18,6 +18,8 @@ interface Laying {
     onPlan: (plan: LayPlan) => void,
     onEnd: () => void,
   ) => void;
+  /** Loads the workers before they are needed, so that the first plan comes at once. */
+  readonly prepare: () => void;
   /** Stops it; the shortest plan so far holds. */
   readonly stop: () => void;
 }
@@ -27,6 +29,7 @@ export function useLay(): Laying {
   const [seconds, setSeconds] = useState(0);
   const [faults, setFaults] = useState<readonly LayFault[]>([]);
   const workers = useRef<readonly Worker[]>([]);
+  const prepared = useRef<readonly Worker[]>([]);
   const whenEnded = useRef<() => void>(() => undefined);
   const end = (): void => {
     for (const worker of workers.current) worker.terminate();
@@ -37,7 +40,7 @@ export function useLay(): Laying {
   };
   useEffect(
     () => () => {
-      for (const worker of workers.current) worker.terminate();
+      for (const worker of [...workers.current, ...prepared.current]) worker.terminate();
       whenEnded.current();
     },
     [],
@@ -73,15 +76,15 @@ export function useLay(): Laying {
       }
     };
     try {
-      const cores = typeof navigator === 'undefined' ? 1 : Math.min(2, navigator.hardwareConcurrency || 1);
-      workers.current = Array.from({ length: cores }, (_, seed) => {
-        const worker = new Worker(new URL('./layWorker.ts', import.meta.url), { type: 'module' });
+      const ready = prepared.current.length > 0 ? prepared.current : openWorkers();
+      prepared.current = [];
+      workers.current = ready;
+      for (const [seed, worker] of ready.entries()) {
         running += 1;
         worker.addEventListener('message', answered);
         worker.addEventListener('error', () => finish('failed'));
         worker.postMessage({ ...request, seed } satisfies LayRequest);
-        return worker;
-      });
+      }
     } catch {
       finish('failed');
     }
@@ -90,5 +93,26 @@ export function useLay(): Laying {
     end();
     setState('idle');
   };
-  return { state, seconds, faults, start, stop };
+  const prepare = (): void => {
+    if (state === 'busy' || prepared.current.length > 0) return;
+    try {
+      prepared.current = openWorkers();
+    } catch {
+      prepared.current = [];
+    }
+    // A worker that cannot be loaded is tried again, and its failure said, when it is needed.
+    for (const worker of prepared.current)
+      worker.addEventListener('error', () => {
+        if (prepared.current.includes(worker)) prepared.current = [];
+      });
+  };
+  return { state, seconds, faults, start, prepare, stop };
+}
+
+function openWorkers(): readonly Worker[] {
+  const cores = typeof navigator === 'undefined' ? 1 : Math.min(2, navigator.hardwareConcurrency || 1);
+  return Array.from(
+    { length: cores },
+    () => new Worker(new URL('./layWorker.ts', import.meta.url), { type: 'module' }),
+  );
 }
