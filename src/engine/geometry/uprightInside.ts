@@ -2,7 +2,6 @@
 
 import { at, last } from './lists';
 import type { Point } from './point';
-import { crossingsAt } from './polyline';
 
 /** Places across the outline's width that are tried. */
 const TRIED = 24;
@@ -60,17 +59,27 @@ function longestAt(rings: Rings, x: number): Upright {
   return { x, from: from + clear, to: to - clear };
 }
 
+/** Where an upright line is measured from the edges beside it, as parts of its length. */
+const MEASURED = [0, 0.25, 0.5, 0.75, 1];
+
 /** How far an upright line is from the edges beside it, at its ends and between. */
 function roomBeside(rings: Rings, { x, from, to }: Upright): number {
-  const heights = [0, 0.25, 0.5, 0.75, 1].map((part) => from + (to - from) * part);
-  return Math.min(...heights.flatMap((y) => crossings(rings, y).map((met) => Math.abs(met - x))));
+  let room = Number.POSITIVE_INFINITY;
+  for (const part of MEASURED) {
+    const y = from + (to - from) * part;
+    for (const ring of rings) {
+      let a = last(ring);
+      for (const b of ring) {
+        if (a.y > y !== b.y > y)
+          room = Math.min(room, Math.abs(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y) - x));
+        a = b;
+      }
+    }
+  }
+  return room;
 }
 
 type Rings = readonly (readonly Point[])[];
-
-/** The xs, growing, at which rings cross height `y`. */
-const crossings = (rings: Rings, y: number): number[] =>
-  rings.flatMap((ring) => crossingsAt([...ring, at(ring, 0)], y)).sort((a, b) => a - b);
 
 /** The ys, growing, at which rings cross the upright line at `x`. */
 export function crossingsUp(rings: Rings, x: number): number[] {
