@@ -158,6 +158,14 @@ describe('an alteration in words', () => {
     ).toContain('1½ in below the waist: as drafted');
   });
 
+  it('never says nothing of what is something: a share of a gap in thirty-seconds', () => {
+    const shared = (mm: number, unit: 'in' | 'cm'): string =>
+      words(taken(seamOf('front-3', 'back-2'), [at('waist', mm, mm)]), unit);
+    expect(shared(-0.64, 'in')).toContain('let out ¹⁄₃₂ in on each edge');
+    expect(shared(-0.3, 'in')).toContain('let out under ¹⁄₃₂ in on each edge');
+    expect(shared(0.3, 'cm')).toContain('taken in under 0.1 cm on each edge');
+  });
+
   it('says lengths, edges and the bust point', () => {
     const folds: Alteration = {
       kind: 'length',

@@ -90,7 +90,10 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
         <p>{FITTINGS.none}</p>
       ) : (
         <p role="status">
-          {FITTINGS.sum({ count: made, refused })} {made > 0 ? girthChanges(unaltered, draft, unit) : null}
+          {fittings.some(({ alterations }) => alterations.length > 0)
+            ? FITTINGS.sum({ count: made, refused })
+            : null}{' '}
+          {made > 0 ? girthChanges(unaltered, draft, unit) : null}
         </p>
       )}
       {fittings.map((fitting, i) => (

@@ -10,7 +10,7 @@ import type {
   Style,
 } from '../../../engine';
 import { formatLength } from '../../units/formatLength';
-import type { LengthUnit } from '../../units/lengthUnit';
+import { type LengthUnit, MM_PER } from '../../units/lengthUnit';
 import { catalogue } from '../catalogue';
 import { inSentence } from './inSentence';
 import { LEVEL_TITLES, LEVEL_WORDS } from './levels';
@@ -26,7 +26,7 @@ interface AlterationContext {
 /** A whole alteration as one line without a full stop. */
 export function alterationWords(alteration: Alteration, context: AlterationContext): string {
   const side = ALTERATIONS.sides[alteration.side];
-  const written = (mm: number): string => formatLength(Math.abs(mm), context.unit, { withUnit: true });
+  const written = (mm: number): string => amountWritten(Math.abs(mm), context.unit);
   const placed = (at: readonly { place: AlteredPlace; by: number }[], words: ByWords): string[] =>
     at.map(({ place, by }) =>
       words({ by: Math.sign(by), length: written(by), place: placeWords(place, context.style) }),
@@ -68,6 +68,17 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
         side,
       });
   }
+}
+
+/** The finest amount that is written, mm. */
+const FINEST_MM: Readonly<Record<LengthUnit, number>> = { in: MM_PER.in / 32, cm: 1, mm: 1 };
+
+/** An amount with its unit; one under an eighth of an inch in thirty-seconds, because a share of a gap may be no more. */
+function amountWritten(mm: number, unit: LengthUnit): string {
+  const write = (size: number): string =>
+    formatLength(size, unit, { withUnit: true, parts: size < MM_PER.in / 8 ? 32 : 16 });
+  const finest = FINEST_MM[unit];
+  return mm > 0 && mm < finest / 2 ? ALTERATIONS.under({ length: write(finest) }) : write(mm);
 }
 
 /** A seam or dart to begin a line: "Front 2 / Front 3", "Side seam", "Centre back", "Bust dart". */
@@ -178,6 +189,7 @@ const ALTERATIONS = catalogue({
       : by > 0
         ? `raised ${length} at ${place}`
         : `lowered ${length} at ${place}`,
+  under: ({ length }: { length: string }) => `under ${length}`,
   out: ({ by, length }: Amount) => (by > 0 ? `${length} farther out` : `${length} farther in`),
   down: ({ by, length }: Amount) => (by > 0 ? `${length} lower` : `${length} higher`),
 });
