@@ -322,3 +322,9 @@ describe('there and back', () => {
     );
   });
 });
+
+it('reads a length of 60 letters and none that is longer', () => {
+  const zeros = '0'.repeat(58);
+  expect(parseLength(`${zeros}34`, 'cm')).toEqual({ ok: true, mm: 340 });
+  expect(parseLength(`${zeros}034`, 'cm')).toEqual({ ok: false, fault: 'notANumber' });
+});
