@@ -26,8 +26,9 @@ import { sheetDrawer } from './sheetPage';
 /** Called with the number of pages drawn and of all pages; drawing waits for it. */
 export type PageWatch = (drawn: number, of: number) => void | Promise<void>;
 
-/** A scale to lay a ruler on stands on the first of so many sheets. */
+/** A scale to lay a ruler on stands on the first sheet and on each of this number. */
 const SCALE_EVERY = 10;
+const hasScale = (number: number): boolean => number === 1 || number % SCALE_EVERY === 0;
 
 /**
  * The bytes of a PDF: a first page with the assembly map and two calibration squares, a page for each used sheet that is not left
@@ -77,7 +78,7 @@ export async function patternPdf(
         ? PATTERN.sheet.doNotCut({ warning: DO_NOT_CUT, count })
         : PATTERN.sheet.how({ paper: settable(paper.name), count }),
       howBold: faulty,
-      scale: drawn % SCALE_EVERY === 0 ? client.unit : null,
+      scale: hasScale(drawn + 1) ? client.unit : null,
     });
   }
   drawRecordPage(upright, layout.page, input);
