@@ -1,6 +1,5 @@
 // Names in any script, drawn from the fonts that come with the program.
 
-import { inflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { fontFiles } from '../../../src/cli/output/fontFiles';
 import { draftingSheetPdf, onePagePdf, patternPdf, projectorPdf, withGlyphs } from '../../../src/paper';
@@ -136,25 +135,8 @@ describe('letters', () => {
   });
 });
 
-/** Everything that a PDF draws, as text. */
-function contentOf(bytes: Uint8Array): string {
-  const file = Buffer.from(bytes).toString('latin1');
-  return [...file.matchAll(/\/Filter \/FlateDecode[^>]*>>\s*stream\r?\n/g)]
-    .map(({ index, 0: head }) => {
-      const from = index + head.length;
-      try {
-        return inflateSync(Buffer.from(file.slice(from, file.indexOf('endstream', from)), 'latin1')).toString(
-          'latin1',
-        );
-      } catch {
-        return '';
-      }
-    })
-    .join('\n');
-}
-
 describe('a pattern for a name beyond the page’s own font', () => {
-  it('draws it, names it in the file’s title, can be searched for it, and asks no question', async () => {
+  it('draws it, names it in the file’s title, and asks no question', async () => {
     const asked = demoPattern();
     const name = 'Ольга Щукина';
     const input = await withGlyphs({ ...asked, client: { ...asked.client, name } }, fontFiles);
@@ -165,19 +147,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
     expect(said).toContain('Winter ball bodice');
     expect(title).toBe('Ольга Щукина, Winter ball bodice');
     expect(bytes.length).toBeLessThan(300_000);
-    const spelled = [...name].map((each) => each.charCodeAt(0).toString(16).padStart(4, '0')).join('');
-    expect(contentOf(bytes).toLowerCase()).toContain(`/actualtext <feff${spelled}`);
-  });
-
-  it('lets letters that are read from right to left be found where they are seen, as readers turn them round', async () => {
-    const asked = demoPattern();
-    const input = await withGlyphs({ ...asked, client: { ...asked.client, name: 'Wren שרה' } }, fontFiles);
-    const content = contentOf(await patternPdf(input));
-    const found = [...content.matchAll(/\/ActualText <FEFF([0-9A-F]+)>/gi)].map(([, digits = '']) =>
-      (digits.match(/.{4}/g) ?? []).map((each) => String.fromCharCode(Number.parseInt(each, 16))).join(''),
-    );
-    const from = found.indexOf('Wren ');
-    expect(found.slice(from, from + 4)).toEqual(['Wren ', 'ה', 'ר', 'ש']);
+    expect(said).toContain(name);
   });
 
   // U+010D, U+4E0D and U+0D2F hold the byte of a carriage return, which a string in brackets would lose; U+1F9F5 takes two units.

@@ -5,13 +5,19 @@ import { lineRuns } from '../../glyphs/lineRuns';
 import type { Shaper } from '../../glyphs/openShaper';
 import type { PlacedText } from '../../panel/strokes';
 import { MM_PER_POINT, textWidth } from '../../text/textWidth';
-import { takeFace } from './embedFace';
+import type { UnseenLetters } from './unseenLetters';
+
+/** What texts in outlines are drawn with. */
+export interface OutlineTools {
+  readonly shaper: Shaper;
+  readonly unseen: UnseenLetters;
+}
 
 /** Fills the text's outlines in the current colour, narrowed where they are wider than {@link textWidth}. */
 export function drawGlyphs(
   page: jsPDF,
   { text, start, turnRad, sizePt, bold }: PlacedText,
-  shaper: Shaper,
+  { shaper, unseen }: OutlineTools,
 ): void {
   const { outline, advance } = shaper.set(text, bold, sizePt);
   if (outline.length === 0) return;
@@ -22,26 +28,7 @@ export function drawGlyphs(
     const [along, below] = [x * across, -y * down];
     return [start.x + along * cos - below * sin, start.y + along * sin + below * cos];
   };
-  takeFace(page, bold);
-  page.setFontSize(sizePt);
-  const angle = turnRad === 0 ? {} : { angle: (-turnRad * 180) / Math.PI };
-  const parts = partsToFind(text);
-  const share = (advance * across) / parts.reduce((sum, part) => sum + textWidth(part, sizePt, bold), 0);
-  let along = 0;
-  for (const part of parts) {
-    const width = share * textWidth(part, sizePt, bold);
-    // The horizontal scale is a state of the page and would apply to the texts after this one.
-    page.saveGraphicsState();
-    standingFor(page, part, () =>
-      page.text(UNSEEN, start.x + along * cos, start.y + along * sin, {
-        ...angle,
-        renderingMode: 'invisible',
-        horizontalScale: width / textWidth(UNSEEN, sizePt, bold),
-      }),
-    );
-    page.restoreGraphicsState();
-    along += width;
-  }
+  unseen.write(lettersToFind(text), { start, turnRad, sizePt }, advance * across);
   let [x, y] = [0, 0];
   for (const { type, values } of outline) {
     const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values;
@@ -60,30 +47,12 @@ export function drawGlyphs(
   page.fill();
 }
 
-/** An unseen letter in the page's face, for which readers take the text: they take none for outlines alone. */
-const UNSEEN = 'x';
+/** A mark alone, because readers take its width for none; any other character with the joiners before it, which some skip alone. */
+const FOUND_AS_ONE = /\p{Mn}|\p{Cf}*[^\p{Mn}\p{Cf}]/gu;
 
-const letters = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
-/**
- * The parts of a text from left to right as they are seen. Letters that are read from right to left are parts of their own, because
- * readers turn round by themselves what they find in that order.
- */
-const partsToFind = (text: string): string[] => {
-  const runs = lineRuns(text, () => 0);
-  if (runs.every(({ rightToLeft }) => !rightToLeft)) return [text];
-  return runs.flatMap(({ text: run, rightToLeft }) =>
-    rightToLeft ? [...letters.segment(run)].map(({ segment }) => segment).reverse() : [run],
-  );
-};
-
-/** Marks what is drawn as standing for a text: ActualText, ISO 32000-1, 14.9.4. */
-function standingFor(page: jsPDF, text: string, draw: () => void): void {
-  const { write } = page.internal as unknown as { readonly write: (operators: string) => void };
-  const digits = Array.from({ length: text.length }, (_, i) =>
-    text.charCodeAt(i).toString(16).padStart(4, '0').toUpperCase(),
-  );
-  write(`/Span <</ActualText <FEFF${digits.join('')}>>> BDC`);
-  draw();
-  write('EMC');
-}
+/** The letters and marks of a text from left to right as they are seen: readers turn round what is read otherwise. */
+const lettersToFind = (text: string): string[] =>
+  lineRuns(text, () => 0).flatMap(({ text: run, rightToLeft }) => {
+    const seen = rightToLeft ? [...run].reverse().join('') : run;
+    return seen.match(FOUND_AS_ONE) ?? [];
+  });

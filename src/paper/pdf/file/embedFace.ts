@@ -22,7 +22,7 @@ export const takeFace = (file: jsPDF, bold: boolean): unknown =>
   file.setFont(NAMES[bold ? 'bold' : 'regular'], 'normal');
 
 /** A character for each byte, as jspdf keeps files. */
-function binary(bytes: Uint8Array): string {
+export function binary(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
   return text;

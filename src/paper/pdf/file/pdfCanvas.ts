@@ -2,11 +2,10 @@
 
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../../engine';
-import type { Shaper } from '../../glyphs/openShaper';
 import type { PlacedText } from '../../panel/strokes';
 import { spelledFractions } from '../../text/fractions';
 import { isExact, settable, writable } from '../../text/writable';
-import { drawGlyphs } from './drawGlyphs';
+import { drawGlyphs, type OutlineTools } from './drawGlyphs';
 import { drawRuns } from './drawRuns';
 import { type LineKind, PAPER_STYLE, type PageStyle } from './pageStyle';
 
@@ -23,11 +22,11 @@ export interface PdfCanvas {
   within(left: number, top: number, width: number, height: number, draw: () => void): void;
 }
 
-/** A canvas for the current page. `shaper` sets texts that the page's encoding cannot; without it such texts lose letters. */
+/** A canvas for the current page. `outlines` draw texts that the page's encoding lacks letters of; without them such texts lose letters. */
 export function pdfCanvas(
   page: jsPDF,
   { line: styleOf, background, text: toned }: PageStyle = PAPER_STYLE,
-  shaper: Shaper | null = null,
+  outlines: OutlineTools | null = null,
 ): PdfCanvas {
   let currentKind: LineKind | null = null;
   const startLine = (kind: LineKind): void => {
@@ -49,10 +48,10 @@ export function pdfCanvas(
     },
     text(placed, grey = 0) {
       const { text } = placed;
-      if (shaper && !isExact(text)) {
+      if (outlines && !isExact(text)) {
         const tone = Math.round(toned(grey) * 255);
         page.setFillColor(tone, tone, tone);
-        drawGlyphs(page, { ...placed, text: spelledFractions(settable(text)) }, shaper);
+        drawGlyphs(page, { ...placed, text: spelledFractions(settable(text)) }, outlines);
         return;
       }
       if (writable(text).text === '') return;

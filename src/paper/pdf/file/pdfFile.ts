@@ -4,10 +4,12 @@ import type { jsPDF } from 'jspdf';
 import type { Glyphs } from '../../glyphs/glyphs';
 import { openShaper } from '../../glyphs/openShaper';
 import type { WithFace } from '../../glyphs/pageFace';
+import type { OutlineTools } from './drawGlyphs';
 import { embedFace } from './embedFace';
 import { fileTitle } from './fileTitle';
 import type { PageStyle } from './pageStyle';
 import { type PdfCanvas, pdfCanvas } from './pdfCanvas';
+import { unseenLetters } from './unseenLetters';
 
 /** Greatest width of a title, mm at 10 pt. */
 export const TITLE_MM = 200;
@@ -40,6 +42,7 @@ export async function pdfFile(
   const shaper = glyphs ? await openShaper(glyphs) : null;
   const named = fileTitle(title);
   let pdf: jsPDF | null = null;
+  let outlines: OutlineTools | null = null;
   const begin = (size: number[], orientation: 'portrait' | 'landscape'): jsPDF => {
     const made = new jsPDF({
       unit: 'mm',
@@ -54,6 +57,7 @@ export async function pdfFile(
     made.setFileId(fileId(seed));
     made.setDocumentProperties({ title: named.written, creator: 'Staywright' });
     embedFace(made, face);
+    if (shaper && glyphs) outlines = { shaper, unseen: unseenLetters(made, glyphs.regular) };
     return made;
   };
   return {
@@ -67,7 +71,7 @@ export async function pdfFile(
         const head = heightMm * pdf.internal.scaleFactor * (1 - scale.y);
         pdf.setCurrentTransformationMatrix(pdf.Matrix(scale.x, 0, 0, scale.y, 0, head));
       }
-      return pdfCanvas(pdf, pageStyle, shaper);
+      return pdfCanvas(pdf, pageStyle, outlines);
     },
     bytes: () => named.finish(new Uint8Array(pdf?.output('arraybuffer') ?? new ArrayBuffer(0))),
   };
