@@ -328,3 +328,7 @@ it('reads a length of 60 letters and none that is longer', () => {
   expect(parseLength(`${zeros}34`, 'cm')).toEqual({ ok: true, mm: 340 });
   expect(parseLength(`${zeros}034`, 'cm')).toEqual({ ok: false, fault: 'notANumber' });
 });
+
+it('takes no blank to be left out before a nought: 10/3 is ten thirds', () => {
+  expect(parseLength('10/3', 'mm')).toEqual({ ok: true, mm: 10 / 3 });
+});

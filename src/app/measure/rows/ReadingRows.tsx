@@ -26,7 +26,9 @@ export function ReadingRows({ name, isInHand, onFocus }: ReadingRowsProps) {
   const { client } = useOpen();
   const rows = useRef<HTMLDivElement>(null);
   // They were asked for: the first of them takes the number.
-  useEffect(() => rows.current?.querySelector('input')?.focus(), []);
+  useEffect(() => {
+    rows.current?.querySelector('input')?.focus();
+  }, []);
   const readings = client.readings[name] ?? [];
   const measurement = MEASUREMENT_WORDS[name].name;
   const isAsking = asksWhich(readings);
