@@ -45,9 +45,9 @@ const AS_NODE: NonNullable<TestProjectInlineConfiguration['test']> = {
 
 /**
  * Files of a kind share what is loaded, because they leave nothing behind for each other; those of `replacing` do not. A worker is
- * kept for files of its own kind; one kind comes after the other, by name, and a worker that is free begins with the next. Two
- * workers also on two cores, where the test runner would take one: a file that waits for a process leaves its core to another.
- * Three for those in a browser, which wait more.
+ * kept for files of its own kind; one kind comes after the other, by name, and a worker that is free begins with the next. Three
+ * workers also on two cores, where the test runner would take one: a file that waits for a browser or a process leaves its core to
+ * another.
  */
 const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
   {
@@ -68,12 +68,11 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
     include: BUILT,
     isolate: false,
     retry: 1,
-    maxWorkers: 3,
     globalSetup: ['tests/support/builtApp.ts'],
   },
 ];
 
 export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test) => ({
   extends: true,
-  test: { maxWorkers: 2, ...test },
+  test: { ...test, maxWorkers: 3 },
 }));
