@@ -54,8 +54,10 @@ async function ofAnotherBuild(request: Request): Promise<Response> {
 const servesPage = (fresh: Response): boolean =>
   fresh.headers.get('content-type')?.startsWith('text/html') === true;
 
-/** Removes what other builds kept, where this window is the only one. */
+/** Removes what other builds kept, where this window is the only one and no later build is on its way. */
 async function clear(): Promise<void> {
+  const { installing, waiting } = worker.registration;
+  if (installing ?? waiting) return;
   const windows = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
   if (windows.length > 0) return;
   for (const name of await worker.caches.keys())

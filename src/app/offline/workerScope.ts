@@ -7,6 +7,7 @@ export interface WorkerScope {
     claim(): Promise<void>;
     matchAll(options: { type: 'window'; includeUncontrolled: boolean }): Promise<readonly unknown[]>;
   };
+  readonly registration: { readonly installing: unknown; readonly waiting: unknown };
   skipWaiting(): Promise<void>;
   addEventListener(type: 'install' | 'activate', listen: (event: WorkerEvent) => void): void;
   addEventListener(type: 'fetch', listen: (event: RequestEvent) => void): void;

@@ -23,6 +23,11 @@ export interface ChangingServer {
   readonly missing: Set<string>;
   /** Names in `missing` that were asked for. */
   readonly refused: Set<string>;
+  /** Scripts that are not answered before `held` is emptied by `letGo`, by the beginning of their name. */
+  readonly held: Set<string>;
+  /** Names in `held` that were asked for. */
+  readonly asked: Set<string>;
+  readonly letGo: () => void;
   /** What is not there is answered with the page, as hosts of single pages do. */
   answersWithPage: boolean;
   /** Builds anew: the page is called otherwise, and every script but the first has another name. The files of before are gone. */
@@ -36,9 +41,16 @@ export async function changingServer(built: string): Promise<ChangingServer> {
   const assets = join(folder, 'assets');
   cpSync(built, folder, { recursive: true });
   const page = (): Buffer => readFileSync(join(folder, 'index.html'));
-  const server = createServer((request, answer) => {
+  let free: () => void = () => undefined;
+  let whenFree = new Promise<void>((go) => (free = go));
+  const server = createServer(async (request, answer) => {
     const path = normalize(new URL(request.url ?? '/', 'http://host').pathname);
     const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
+    for (const name of changing.held) {
+      if (!path.startsWith(`/assets/${name}`)) continue;
+      changing.asked.add(name);
+      await whenFree;
+    }
     try {
       for (const name of changing.missing) {
         if (!path.startsWith(`/assets/${name}`)) continue;
@@ -59,6 +71,13 @@ export async function changingServer(built: string): Promise<ChangingServer> {
     scripts: () => readdirSync(assets).filter((name) => name.endsWith('.js')),
     missing: new Set(),
     refused: new Set(),
+    held: new Set(),
+    asked: new Set(),
+    letGo: () => {
+      changing.held.clear();
+      free();
+      whenFree = new Promise<void>((go) => (free = go));
+    },
     answersWithPage: false,
     buildLater: (title) => {
       const names = new Map(

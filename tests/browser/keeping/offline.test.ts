@@ -151,6 +151,30 @@ describe('a later build', { timeout: 120_000 }, () => {
     },
   );
 
+  it('that was on its way when all windows were closed is whole when one is opened again', async () => {
+    const { page, context } = await visit('measure');
+    await page.goto(`${server.address}#measure`);
+    await ready(page);
+    server.buildLater('Later');
+    server.held.add('FitStep');
+    await page.evaluate(async () => {
+      void (await navigator.serviceWorker.ready).update().catch(() => undefined);
+    });
+    await expect.poll(() => server.asked.size).toBe(1);
+    const another = await context.newPage();
+    await page.close();
+    await another.goto(`${server.address}#measure`);
+    await waist(another).waitFor();
+    server.letGo();
+    await use(another).click();
+    await becomesLater(another);
+    await context.setOffline(true);
+    await another.reload();
+    await another.getByRole('link', { name: 'Fit', exact: true }).click();
+    await another.locator('.closed-up').waitFor();
+    expect(await another.title()).toBe('Later Staywright');
+  });
+
   it('leaves nothing of the build before once all windows of that are closed', async () => {
     const [first, second] = await twoWindows();
     const kept = (page: Page) =>
