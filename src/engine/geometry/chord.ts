@@ -1,4 +1,5 @@
-// The straight chord between two neighbouring points of a polyline, and the distance of a point from it and from a ring.
+// The straight chord between two neighbouring points of a polyline: how far a point is from it and from a ring,
+// and whether a ray meets it.
 
 import type { Point } from './point';
 
@@ -35,3 +36,7 @@ export function distanceToRing(ring: readonly Point[], point: Point): number {
   }
   return Math.sqrt(least);
 }
+
+/** Whether a ray from the point to the right crosses a chord. One that ends at the point's height is crossed at one of its ends only. */
+export const isCrossedRightOf = (from: Point, to: Point, { x, y }: Point): boolean =>
+  from.y > y !== to.y > y && x < from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y);

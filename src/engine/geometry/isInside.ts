@@ -1,5 +1,6 @@
 // Whether a point lies inside a closed ring.
 
+import { isCrossedRightOf } from './chord';
 import type { Point } from './point';
 
 /**
@@ -8,12 +9,11 @@ import type { Point } from './point';
  *
  * @param ring its end is not repeated; a repeated end does no harm
  */
-export function isInside(ring: readonly Point[], { x, y }: Point): boolean {
+export function isInside(ring: readonly Point[], point: Point): boolean {
   let inside = false;
   let from = ring[ring.length - 1];
   for (const to of ring) {
-    if (from && from.y > y !== to.y > y && x < from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y))
-      inside = !inside;
+    if (from && isCrossedRightOf(from, to, point)) inside = !inside;
     from = to;
   }
   return inside;

@@ -103,7 +103,9 @@ export function useLay(): Laying {
     // A worker that cannot be loaded is tried again, and its failure said, when it is needed.
     for (const worker of prepared.current)
       worker.addEventListener('error', () => {
-        if (prepared.current.includes(worker)) prepared.current = [];
+        if (!prepared.current.includes(worker)) return;
+        for (const each of prepared.current) each.terminate();
+        prepared.current = [];
       });
   };
   return { state, seconds, faults, start, prepare, stop };

@@ -1,6 +1,6 @@
 // Says that a later version of the page lies ready, and changes to it when that is asked for: in every tab, once its work is kept.
 
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { SHELL, START } from '../../../document';
 import { BackupButton } from '../../components/files/BackupButton';
 import type { BookStorage } from '../../storage/book/bookStorage';
@@ -24,14 +24,17 @@ type KeptBook = Pick<BookStorage, 'status' | 'subscribe' | 'flush'>;
 
 export function UpdateNotice({ storage }: { storage: KeptBook }) {
   const waiting = useWaitingWorker();
-  const isStuck = useTakenOver(storage);
   const kept = useStore((state) => state.kept);
   const keep = useStore((state) => state.keep);
+  const keepWork = useCallback(() => {
+    keep({ code: 'passingChangeKept' });
+    storage.flush();
+  }, [keep, storage]);
+  const isStuck = useTakenOver(storage, keepWork);
   const use = (): void => {
     waiting?.postMessage('update');
     setTimeout(() => {
-      keep({ code: 'passingChangeKept' });
-      storage.flush();
+      keepWork();
       if (storage.status().kind === 'saved') window.location.reload();
     }, MOST_MS);
   };
@@ -62,8 +65,7 @@ export function UpdateNotice({ storage }: { storage: KeptBook }) {
  * Loads the page again when a later worker has taken charge, as soon as what is under way here is kept. True while that cannot be
  * kept: the page then goes on as it is, with the files of its own build.
  */
-function useTakenOver(storage: KeptBook): boolean {
-  const keep = useStore((state) => state.keep);
+function useTakenOver(storage: KeptBook, keepWork: () => void): boolean {
   const [isStuck, setStuck] = useState(false);
   useEffect(() => {
     if (!hasWorkers()) return;
@@ -76,8 +78,7 @@ function useTakenOver(storage: KeptBook): boolean {
       else setStuck(kind !== 'pending');
     };
     const takeOver = (): void => {
-      keep({ code: 'passingChangeKept' });
-      storage.flush();
+      keepWork();
       unsubscribe();
       unsubscribe = storage.subscribe(reloadWhenKept);
       reloadWhenKept();
@@ -99,7 +100,7 @@ function useTakenOver(storage: KeptBook): boolean {
       navigator.serviceWorker.removeEventListener('controllerchange', changed);
       unsubscribe();
     };
-  }, [storage, keep]);
+  }, [storage, keepWork]);
   return isStuck;
 }
 

@@ -1,6 +1,6 @@
 // The check on a cut line from which loops were removed: it lies round the sew line with enough allowance.
 
-import { squaredDistanceToChord } from '../chord';
+import { isCrossedRightOf, squaredDistanceToChord } from '../chord';
 import { at } from '../lists';
 import type { Point } from '../point';
 import { type BandedRing, bandAt } from './bandedRing';
@@ -18,11 +18,10 @@ export function hasClearance(banded: BandedRing, points: readonly Point[], least
 }
 
 /** Whether a ray from the point to the right crosses the ring an odd number of times; only the point's own band is met. */
-function isInside(banded: BandedRing, { x, y }: Point): boolean {
+function isInside(banded: BandedRing, point: Point): boolean {
   let inside = false;
-  for (const { from, to } of at(banded.bands, bandAt(banded, y)))
-    if (from.y > y !== to.y > y && x < from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y))
-      inside = !inside;
+  for (const { from, to } of at(banded.bands, bandAt(banded, point.y)))
+    if (isCrossedRightOf(from, to, point)) inside = !inside;
   return inside;
 }
 
