@@ -5,16 +5,11 @@ import { SHELL, START } from '../../../document';
 import { BackupButton } from '../../components/files/BackupButton';
 import type { BookStorage } from '../../storage/book/bookStorage';
 import { useStore } from '../../store/storeContext';
+import { askedBefore, askIn, forgetAsked } from './askIn';
 import { isServedBuild } from './servedBuild';
 
 /** The page comes first; what is kept for the network's absence comes after it. ms */
 const REGISTER_MS = 1000;
-
-/**
- * How long a worker that was asked in may take, ms. The one before it has to be idle, and a browser that was about to end it may wait
- * for minutes when a window asks it for a file just then. It looks again when the page is loaded.
- */
-const MOST_MS = 2000;
 
 /** Whether this is a build that has a worker, in a browser that has such. */
 const hasWorkers = (): boolean =>
@@ -22,7 +17,14 @@ const hasWorkers = (): boolean =>
 
 type KeptBook = Pick<BookStorage, 'status' | 'subscribe' | 'flush'>;
 
-export function UpdateNotice({ storage }: { storage: KeptBook }) {
+interface UpdateNoticeProps {
+  readonly storage: KeptBook;
+  readonly reload?: () => void;
+}
+
+const loadAgain = (): void => window.location.reload();
+
+export function UpdateNotice({ storage, reload = loadAgain }: UpdateNoticeProps) {
   const waiting = useWaitingWorker();
   const kept = useStore((state) => state.kept);
   const keep = useStore((state) => state.keep);
@@ -30,14 +32,15 @@ export function UpdateNotice({ storage }: { storage: KeptBook }) {
     keep({ code: 'passingChangeKept' });
     storage.flush();
   }, [keep, storage]);
-  const isStuck = useTakenOver(storage, keepWork);
-  const use = (): void => {
-    waiting?.postMessage('update');
-    setTimeout(() => {
-      keepWork();
-      if (storage.status().kind === 'saved') window.location.reload();
-    }, MOST_MS);
-  };
+  const isStuck = useTakenOver(storage, keepWork, reload);
+  const [before] = useState(askedBefore);
+  /** How often the worker was asked in before it is asked now; null while it is not asked. */
+  const [asked, setAsked] = useState(before > 0 ? before : null);
+  useEffect(forgetAsked, []);
+  useEffect(() => {
+    if (waiting && asked !== null) return askIn(waiting, { storage, keepWork, reload }, asked);
+    return undefined;
+  }, [waiting, asked, storage, keepWork, reload]);
   if (!waiting && !isStuck) return null;
   return (
     <div className="keeping" role="status">
@@ -45,14 +48,14 @@ export function UpdateNotice({ storage }: { storage: KeptBook }) {
         <p className="failed">
           {SHELL.update.elsewhere}
           <BackupButton book={kept} />
-          <button type="button" onClick={() => window.location.reload()}>
+          <button type="button" onClick={reload}>
             {START.reload}
           </button>
         </p>
       ) : (
         <p>
-          {SHELL.update.ready}
-          <button type="button" onClick={use}>
+          {asked === null ? SHELL.update.ready : SHELL.update.asked}
+          <button type="button" disabled={asked !== null} onClick={() => setAsked(0)}>
             {SHELL.update.use}
           </button>
         </p>
@@ -65,7 +68,7 @@ export function UpdateNotice({ storage }: { storage: KeptBook }) {
  * Loads the page again when a later worker has taken charge, as soon as what is under way here is kept. True while that cannot be
  * kept: the page then goes on as it is, with the files of its own build.
  */
-function useTakenOver(storage: KeptBook, keepWork: () => void): boolean {
+function useTakenOver(storage: KeptBook, keepWork: () => void, reload: () => void): boolean {
   const [isStuck, setStuck] = useState(false);
   useEffect(() => {
     if (!hasWorkers()) return;
@@ -74,7 +77,7 @@ function useTakenOver(storage: KeptBook, keepWork: () => void): boolean {
     let unsubscribe = (): void => undefined;
     const reloadWhenKept = (): void => {
       const { kind } = storage.status();
-      if (kind === 'saved') window.location.reload();
+      if (kind === 'saved') reload();
       else setStuck(kind !== 'pending');
     };
     const takeOver = (): void => {
@@ -100,7 +103,7 @@ function useTakenOver(storage: KeptBook, keepWork: () => void): boolean {
       navigator.serviceWorker.removeEventListener('controllerchange', changed);
       unsubscribe();
     };
-  }, [storage, keepWork]);
+  }, [storage, keepWork, reload]);
   return isStuck;
 }
 

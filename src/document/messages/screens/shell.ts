@@ -70,6 +70,7 @@ export const SHELL = catalogue({
     'The book may not be kept on this device, and the notice that says why could not be loaded. Download a backup from the client book before you close this tab.',
   update: {
     ready: 'A later version of this page is ready. Everything is kept.',
+    asked: 'This page changes to its later version once what was done here is kept.',
     use: 'Use it now',
     elsewhere:
       'A later version of this page is in use in another tab. What was done here is not kept; download a backup before you load this page again.',

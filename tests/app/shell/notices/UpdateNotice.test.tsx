@@ -1,4 +1,4 @@
-import { act, cleanup, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { UpdateNotice } from '../../../../src/app/shell/notices/UpdateNotice';
 import { SHELL } from '../../../../src/document';
@@ -10,7 +10,9 @@ const page = (script: string): string =>
 /** What the browser has of service workers, with the one in charge. */
 class Workers extends EventTarget {
   controller: object | null = null;
-  readonly register = () => new Promise<never>(() => undefined);
+  /** The worker of a later build that is installed when the page asks. */
+  waiting: object | null = null;
+  readonly register = async () => Object.assign(new EventTarget(), { waiting: this.waiting });
 }
 
 let workers: Workers;
@@ -33,6 +35,7 @@ afterEach(() => {
   vi.unstubAllGlobals();
   Reflect.deleteProperty(navigator, 'serviceWorker');
   own.remove();
+  window.history.replaceState(null, '');
 });
 
 /** The notice in a window whose work cannot be kept, a while after it was opened: it says so instead of loading the page again. */
@@ -93,5 +96,93 @@ describe('a worker in charge', () => {
     await shown();
     await change({});
     expect(isTold()).toBe(true);
+  });
+});
+
+describe('a later worker that was asked in', () => {
+  type Kind = 'saved' | 'pending';
+  let kind: Kind;
+  let tell: (status: { kind: Kind }) => void;
+  let worker: { postMessage: ReturnType<typeof vi.fn> };
+  let reload: ReturnType<typeof vi.fn<() => void>>;
+  const storage = {
+    status: () => ({ kind }),
+    subscribe: (listener: typeof tell) => {
+      tell = listener;
+      return () => {
+        tell = () => undefined;
+      };
+    },
+    flush: vi.fn(),
+  };
+  const become = (next: Kind): void => {
+    kind = next;
+    act(() => tell({ kind }));
+  };
+  const wait = (ms: number) => act(() => vi.advanceTimersByTimeAsync(ms));
+  /** The page, a while after it was opened. */
+  const open = async (): Promise<void> => {
+    reload = vi.fn();
+    onTable(<UpdateNotice storage={storage} reload={reload} />);
+    await wait(1500);
+  };
+
+  beforeEach(async () => {
+    [kind, tell] = ['saved', () => undefined];
+    worker = { postMessage: vi.fn() };
+    workers.controller = {};
+    workers.waiting = worker;
+    served = async () => new Response(page('index-a.js'));
+    await open();
+  });
+  const use = () => fireEvent.click(screen.getByRole('button', { name: SHELL.update.use }));
+
+  it('is waited for a while, and then the page is loaded again', async () => {
+    expect(worker.postMessage).not.toHaveBeenCalled();
+    use();
+    expect(worker.postMessage).toHaveBeenCalledWith('update');
+    await wait(1900);
+    expect(reload).not.toHaveBeenCalled();
+    await wait(200);
+    expect(reload).toHaveBeenCalledTimes(1);
+  });
+
+  it('loads a page that is still writing by then as soon as that is done, and says so', async () => {
+    kind = 'pending';
+    use();
+    await wait(10_000);
+    expect(reload).not.toHaveBeenCalled();
+    screen.getByText(SHELL.update.asked);
+    become('saved');
+    expect(reload).toHaveBeenCalledTimes(1);
+    become('saved');
+    expect(reload).toHaveBeenCalledTimes(1);
+  });
+
+  it('is asked again by the page that was loaded for it, a few times, and is then offered as before', async () => {
+    use();
+    await wait(2100);
+    for (let again = 0; again < 3; again += 1) {
+      cleanup();
+      worker.postMessage.mockClear();
+      await open();
+      expect(worker.postMessage).toHaveBeenCalledTimes(1);
+      await wait(2100);
+      expect(reload).toHaveBeenCalledTimes(1);
+    }
+    cleanup();
+    worker.postMessage.mockClear();
+    await open();
+    await wait(10_000);
+    expect(worker.postMessage).not.toHaveBeenCalled();
+    expect(reload).not.toHaveBeenCalled();
+    screen.getByText(SHELL.update.ready);
+  });
+
+  it('is not asked by a page that was loaded for another reason', async () => {
+    cleanup();
+    await open();
+    await wait(10_000);
+    expect(worker.postMessage).not.toHaveBeenCalled();
   });
 });
