@@ -9,8 +9,12 @@ import {
   changeStyle,
   DEMO_BOOK,
   type History,
+  keepStyle,
+  openClient,
+  openDraftOf,
   record,
   removeClient,
+  removeStyle,
   setStation,
   startHistory,
   undo,
@@ -106,6 +110,27 @@ describe('keeping the history', () => {
     expect([...clientsIn(storage).keys()].sort()).toEqual(['Ada', 'Bea']);
     expect(third.books.status()).toEqual({ kind: 'saved' });
   });
+
+  it.each(['one', 'two', 'three'])(
+    'is there where a style was taken out and put back among others after a start: %s',
+    async (taken) => {
+      const storage = new FakeStorage();
+      const tab = await openTab(storage);
+      const { style } = openDraftOf(openClient(present(tab)));
+      for (const id of ['one', 'two', 'three'])
+        tab.store
+          .getState()
+          .change({ code: 'styleKept', name: id }, (book) => keepStyle(book, id, id, style, '2026-11-25'));
+      tab.store.getState().change({ code: 'styleRemoved', name: taken }, (book) => removeStyle(book, taken));
+      tab.books.flush();
+      const second = await openTab(storage);
+      second.store.getState().undo();
+      second.books.flush();
+      const third = await openTab(storage);
+      expect(present(third).styles.map(({ id }) => id)).toEqual(['one', 'two', 'three']);
+      expect(third.store.getState().history).toEqual(second.store.getState().history);
+    },
+  );
 
   it('makes way for the book when room runs out, and says so', async () => {
     const storage = new FakeStorage();

@@ -19,6 +19,8 @@ export interface Waiting {
   readonly entry: object | null;
   readonly name: string;
   readonly text: () => string | null;
+  /** Of a style. */
+  readonly order?: number;
 }
 
 /** `conflict`: something else lies under the key. `cleared`: nothing lies in the storage any more. */
@@ -27,7 +29,10 @@ export type Outcome = 'kept' | 'conflict' | 'cleared' | SaveFault;
 export class KeptRecords {
   private known = new Map<string, Known>();
   /** Records by client or style: what did not change is not packed twice. */
-  private readonly texts = new WeakMap<object, string>();
+  private readonly texts = new WeakMap<
+    object,
+    { readonly text: string; readonly order: number | undefined }
+  >();
   private pack: Pack = null;
   /** Of each known record what it adds to the seal. */
   private readonly sums = new WeakMap<Known, number>();
@@ -106,18 +111,25 @@ export class KeptRecords {
     const found: Waiting[] = [];
     // How many of those that are known are in the book: only where it is not all of them, it is looked who was taken out.
     let there = 0;
-    const look = (key: string, entry: { readonly name: string }, text: () => string): void => {
+    const look = (
+      key: string,
+      entry: { readonly name: string },
+      text: () => string,
+      order?: number,
+    ): void => {
       const known = this.known.get(key);
       if (known) there += 1;
-      if (known?.entry !== entry)
-        found.push({ key, entry, name: entry.name, text: () => this.textOf(entry, text) });
+      if (known?.entry === entry) return;
+      const place = order === undefined ? {} : { order };
+      found.push({ key, entry, name: entry.name, text: () => this.textOf(entry, text, order), ...place });
     };
     for (const client of book.clients)
       look(keyOf('client', client), client, () => clientRecord(client, this.pack));
     for (const each of book.unopened ?? []) look(keyOf('client', each), each, () => each.record);
-    for (const style of book.styles) {
-      const key = keyOf('style', style);
-      look(key, style, () => styleRecord(style, this.orderOf(key), this.pack));
+    const orders = ordersOf(book.styles.map((style) => this.known.get(keyOf('style', style))?.order));
+    for (const [i, style] of book.styles.entries()) {
+      const order = orders[i] ?? 0;
+      look(keyOf('style', style), style, () => styleRecord(style, order, this.pack), order);
     }
     return there === this.known.size ? found : [...found, ...this.takenOut(book)];
   }
@@ -132,20 +144,15 @@ export class KeptRecords {
       .map(([key]) => ({ key, entry: null, name: '', text: () => null }));
   }
 
-  private textOf(entry: object, make: () => string): string {
-    const text = this.texts.get(entry) ?? make();
-    this.texts.set(entry, text);
+  private textOf(entry: object, make: () => string, order: number | undefined): string {
+    const made = this.texts.get(entry);
+    const text = made && made.order === order ? made.text : make();
+    this.texts.set(entry, { text, order });
     return text;
   }
 
-  /** A style keeps its place; a new one comes after all others. */
-  private orderOf(key: string): number {
-    const orders = [...this.known.values()].map(({ order }) => order ?? 0);
-    return this.known.get(key)?.order ?? Math.max(0, ...orders) + 1;
-  }
-
   /** Writes one record, and reads it back. Never throws. */
-  write({ key, entry, text }: Waiting): Outcome {
+  write({ key, entry, text, order }: Waiting): Outcome {
     try {
       const there = this.storage.getItem(key);
       const known = this.known.get(key)?.text ?? null;
@@ -162,17 +169,13 @@ export class KeptRecords {
       }
       if (next === null) this.known.delete(key);
       else {
-        this.learn(key, { entry, text: next, ...this.orderAt(key) });
+        this.learn(key, { entry, text: next, ...(order === undefined ? {} : { order }) });
         this.written.add(key);
       }
       return 'kept';
     } catch (error) {
       return saveFaultOf(error);
     }
-  }
-
-  private orderAt(key: string): { order?: number } {
-    return key.startsWith(recordKey('style', '')) ? { order: this.orderOf(key) } : {};
   }
 
   /** Writes which client is open. The last tab to say so is right. */
@@ -224,3 +227,28 @@ function sumOfHead(head: string): number {
 
 /** The sum that a record begins with. */
 const headSum = (text: string): string => text.slice(0, text.indexOf(' '));
+
+/**
+ * The number by which each style of a list is sorted: one that is known keeps it, one that is put in, or put back, gets one between
+ * its neighbours'.
+ */
+function ordersOf(known: readonly (number | undefined)[]): number[] {
+  const orders: number[] = [];
+  for (const [i, order] of known.entries()) {
+    const last = orders.at(-1) ?? Number.NEGATIVE_INFINITY;
+    if (order !== undefined && order > last) orders.push(order);
+    else
+      orders.push(
+        between(
+          last,
+          known.slice(i + 1).find((each) => each !== undefined && each > last),
+        ),
+      );
+  }
+  return orders;
+}
+
+function between(last: number, next: number | undefined): number {
+  if (last === Number.NEGATIVE_INFINITY) return next === undefined ? 1 : next - 1;
+  return next === undefined ? last + 1 : (last + next) / 2;
+}
