@@ -9,12 +9,16 @@ import { withServedApp } from './servedApp';
 /** Things done before what was done is undone. */
 const ACTIONS = 150;
 
+/** A busy machine is slow, not wrong. */
+const PATIENCE_MS = 600_000;
+
 export async function benchMonkey(say: (line: string) => void): Promise<void> {
   const until = performance.now() + Number(process.env.MINUTES ?? 20) * 60_000;
   let [done, blank, lost, steps, seed] = [0, 0, 0, 0, 1];
   await withServedApp(async (browser, address) => {
     for (; performance.now() < until; seed += 1) {
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+      context.setDefaultTimeout(PATIENCE_MS);
       const page = await context.newPage();
       // The runner writes calls of this into the functions that are handed to the page.
       await page.addInitScript('globalThis.__name = (named) => named;');

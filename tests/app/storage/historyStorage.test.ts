@@ -120,8 +120,8 @@ describe('keeping the history', () => {
       for (const id of ['one', 'two', 'three'])
         tab.store
           .getState()
-          .change({ code: 'styleKept', name: id }, (book) => keepStyle(book, id, id, style, '2026-11-25'));
-      tab.store.getState().change({ code: 'styleRemoved', name: taken }, (book) => removeStyle(book, taken));
+          .change({ code: 'styleKept', title: id }, (book) => keepStyle(book, id, id, style, '2026-11-25'));
+      tab.store.getState().change({ code: 'styleRemoved', title: taken }, (book) => removeStyle(book, taken));
       tab.books.flush();
       const second = await openTab(storage);
       second.store.getState().undo();
