@@ -23,7 +23,7 @@ export interface Asking {
 }
 
 /** Runs something once all is kept: at once, or when it is. Gives what ends it. */
-export function whenKept(storage: Asking['storage'], run: () => void): () => void {
+function whenKept(storage: Asking['storage'], run: () => void): () => void {
   if (storage.status().kind === 'saved') {
     run();
     return () => undefined;
