@@ -14,9 +14,12 @@ import { readPattern } from '../readPattern';
 /** Names with marks, joiners and signs of two units as well; the pictures are in no font, and their boxes are found too. */
 const ALL = [...NAMES, 'שָׂרָה כֹּהֵן', 'مُحَمَّد', 'Ada 👩‍🔬', 'Thread 🧵 (½)', 'Zoë Ångström'];
 
+/** Names whose last letter, at the left, has a mark. */
+const MARKED_ENDS = ['مُحَمَّد بن عَلِيّ', 'عَلِيُّ', 'أحمدٌ', 'עֵדָ'];
+
 /** Names one below the other, some of them turned, with the page's own face before and after. */
-async function namesOnPages(): Promise<Uint8Array> {
-  const file = await pdfFile('Names', 'names', { ...WITH_FACE, glyphs: await glyphsFor(ALL, fontFiles) });
+async function namesOnPages(names: readonly string[]): Promise<Uint8Array> {
+  const file = await pdfFile('Names', 'names', { ...WITH_FACE, glyphs: await glyphsFor(names, fontFiles) });
   for (const turnRad of [0, -Math.PI / 2, 0.3]) {
     const canvas = file.page(400, 400);
     const write = (text: string, place: number, bold = false) => {
@@ -24,8 +27,8 @@ async function namesOnPages(): Promise<Uint8Array> {
       const start = turnRad === 0 ? { x: 20, y: along } : { x: along, y: turnRad < 0 ? 390 : 20 };
       canvas.text({ text, start, turnRad, sizePt: 12, bold });
     };
-    for (const [i, name] of ALL.entries()) write(name, i, i % 2 === 1);
-    write('the end', ALL.length);
+    for (const [i, name] of names.entries()) write(name, i, i % 2 === 1);
+    write('the end', names.length);
   }
   return file.bytes();
 }
@@ -46,7 +49,7 @@ const pdftotext = (bytes: Uint8Array, ...flags: readonly string[]): string =>
 describe('names in any script', () => {
   let bytes: Uint8Array;
   beforeAll(async () => {
-    bytes = await namesOnPages();
+    bytes = await namesOnPages(ALL);
   });
 
   it('are found whole, each in one piece, by pdf.js', async () => {
@@ -59,13 +62,21 @@ describe('names in any script', () => {
   });
 
   itWithPdftotext(`are found word by word ${BY_PDFTOTEXT}`, () => {
-    const lines = pdftotext(bytes, '-l', '1').normalize('NFC').split('\n');
-    for (const [i, name] of ALL.entries()) {
+    expectWords(ALL, bytes);
+  });
+
+  itWithPdftotext(`are found to a mark on their last letter ${BY_PDFTOTEXT}`, async () => {
+    expectWords(MARKED_ENDS, await namesOnPages(MARKED_ENDS));
+  });
+
+  function expectWords(names: readonly string[], file: Uint8Array): void {
+    const lines = pdftotext(file, '-l', '1').normalize('NFC').split('\n');
+    for (const [i, name] of names.entries()) {
       const words = name.normalize('NFC').split(' ');
       const line = lines.find((each) => words.every((word) => each.includes(word)));
       expect(line, `${i + 1}. ${name} of:\n${lines.join('\n')}`).toBeDefined();
     }
-  });
+  }
 });
 
 describe('the labels of a pattern', () => {

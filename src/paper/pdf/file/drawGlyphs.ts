@@ -50,9 +50,15 @@ export function drawGlyphs(
 /** A mark alone, because readers take its width for none; any other character with the joiners before it, which some skip alone. */
 const FOUND_AS_ONE = /\p{Mn}|\p{Cf}*[^\p{Mn}\p{Cf}]/gu;
 
+/**
+ * Stands before a mark at the left end of what is read from right to left: poppler's readers leave such a mark where it is seen unless a
+ * character of that direction is before it. No reader shows it, and pdf.js leaves it out.
+ */
+const RIGHT_TO_LEFT_MARK = '\u200f';
+
 /** The letters and marks of a text from left to right as they are seen: readers turn round what is read otherwise. */
 const lettersToFind = (text: string): string[] =>
   lineRuns(text, () => 0).flatMap(({ text: run, rightToLeft }) => {
-    const seen = rightToLeft ? [...run].reverse().join('') : run;
-    return seen.match(FOUND_AS_ONE) ?? [];
+    const letters = (rightToLeft ? [...run].reverse().join('') : run).match(FOUND_AS_ONE) ?? [];
+    return rightToLeft && /^\p{Mn}/u.test(letters[0] ?? '') ? [RIGHT_TO_LEFT_MARK, ...letters] : letters;
   });

@@ -22,7 +22,7 @@ const NAME = 'PAGEAC+Unseen';
 /** The first code given; among those below are some that jspdf reads as ends of lines. */
 const FIRST_CODE = 0x40;
 
-/** The least width of what is no mark, in thousandths of the size. */
+/** The least width of what is no mark and no joiner alone, in thousandths of the size. */
 const LEAST_WIDTH = 100;
 
 /** The font's one glyph, which is blank. */
@@ -67,7 +67,7 @@ export function unseenLetters(file: jsPDF, font: Uint8Array): UnseenLetters {
   file.addFont(NAME, NAME, 'normal', 'normal', 'unseen' as 'Identity-H');
   const letters = new Map<string, UnseenLetter>();
   const letterOf = (text: string): UnseenLetter => {
-    const least = /^\p{Mn}/u.test(text) ? 0 : LEAST_WIDTH;
+    const least = /^(\p{Mn}|\p{Cf}$)/u.test(text) ? 0 : LEAST_WIDTH;
     const width = Math.max(least, Math.round(textWidth(text, 1000 / MM_PER_POINT, false)));
     const letter = letters.get(text) ?? { text, width, code: FIRST_CODE + letters.size };
     letters.set(text, letter);
