@@ -64,5 +64,6 @@ export function layFaultSentence(fault: LayFault, cloth: Cloth, unit: LengthUnit
     piece,
     needs: written(fault.needsMm),
     width: written(laidWidth(cloth)),
+    folded: cloth.folded,
   });
 }

@@ -11,6 +11,14 @@ interface ClothWords {
   readonly shrinks: { readonly along: number; readonly across: number } | null;
 }
 
+interface WiderThanCloth {
+  readonly piece: string;
+  /** With their unit. */
+  readonly needs: string;
+  readonly width: string;
+  readonly folded: boolean;
+}
+
 export const LAY_PLAN = catalogue({
   title: 'Lay plan',
   cloth: ({ width, folded, nap, gap, shrinks }: ClothWords) =>
@@ -63,8 +71,10 @@ export const LAY_PLAN = catalogue({
     }),
   svg: 'Lay plan at full size: 1 unit is 1 mm.',
   faults: {
-    widerThanCloth: ({ piece, needs, width }: { piece: string; needs: string; width: string }) =>
-      `${piece} needs ${needs} across and the cloth has ${width}: take a wider cloth, or lay it open.`,
+    widerThanCloth: ({ piece, needs, width, folded }: WiderThanCloth) =>
+      folded
+        ? `${piece} needs ${needs} across and the folded cloth has ${width}: take a wider cloth, or lay it open.`
+        : `${piece} needs ${needs} across and the cloth has ${width}: take a wider cloth.`,
     foldAcrossGrain: ({ piece }: { piece: string }) =>
       `The fold of ${piece} does not run along its grain, so it cannot lie on the fold: lay the cloth open.`,
     foldOnBias: ({ piece }: { piece: string }) =>
