@@ -1,4 +1,4 @@
-// Places of the eyelets. They are closer together at the waist, which lies midway between two of them.
+// Places of the eyelets. They are closer together at the waist, which lies midway between two of them where the row runs past it.
 
 import {
   type Draft,
@@ -25,6 +25,8 @@ export interface EyeletRow {
   readonly fromTop: readonly number[];
   /** The least and the greatest distance of two neighbours, mm along the line. */
   readonly apart: { readonly least: number; readonly most: number };
+  /** Where the waist lies: midway between two centres, at an end of the row, or not on its edge. */
+  readonly waist: 'between' | 'end' | 'none';
 }
 
 /** A row for each laced edge of the draft that is long enough for two eyelets. */
@@ -48,13 +50,14 @@ function rowOn(
   const [first, last] = [settings.eyeletEnd, polylineLength(line) - settings.eyeletEnd];
   if (!(last - first >= settings.waistSpacing)) return null;
   const atWaist = waist === null ? null : alongAt(line, waist);
-  const fromTop =
-    atWaist !== null && atWaist - first > settings.waistSpacing && last - atWaist > settings.waistSpacing
-      ? [
-          ...shared(atWaist, first, atWaist, settings, true).reverse(),
-          ...shared(atWaist, last, atWaist, settings, true),
-        ]
-      : shared(first, last, atWaist, settings, false);
+  const runsPast =
+    atWaist !== null && atWaist - first > settings.waistSpacing && last - atWaist > settings.waistSpacing;
+  const fromTop = runsPast
+    ? [
+        ...shared(atWaist, first, atWaist, settings, true).reverse(),
+        ...shared(atWaist, last, atWaist, settings, true),
+      ]
+    : shared(first, last, atWaist, settings, false);
   const gaps = fromTop.slice(1).map((each, i) => each - (fromTop[i] as number));
   return {
     piece: identityOf(piece),
@@ -62,6 +65,7 @@ function rowOn(
     points: fromTop.map((along) => pointAt(line, along)),
     fromTop,
     apart: { least: Math.min(...gaps), most: Math.max(...gaps) },
+    waist: runsPast ? 'between' : atWaist === null ? 'none' : 'end',
   };
 }
 

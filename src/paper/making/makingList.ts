@@ -130,12 +130,15 @@ function laceFor({ fromTop }: EyeletRow, openingMm: number, settings: MakingSett
  */
 function laceOpeningOf({ proof, laced }: Draft, { closure }: Style, settings: MakingSettings): number {
   const rows = proof.ledger.filter(({ targetGirth }) => targetGirth > 0);
-  const sewn = rows.filter(({ sewnGirth }) => sewnGirth !== null);
+  const sewn = rows.flatMap((row) => {
+    const cloth = clothAt(row);
+    return cloth === null ? [] : [{ bodyGirth: row.bodyGirth, cloth }];
+  });
   const opens =
     closure.sideZip === true ||
     [closure.front, closure.back].some((each) => each === 'busk' || each === 'hooks' || each === 'zip');
   const widest = Math.max(0, ...rows.map(({ bodyGirth }) => bodyGirth));
-  const wanted = sewn.map(({ bodyGirth, sewnGirth }) => (opens ? bodyGirth : widest) - (sewnGirth ?? 0));
+  const wanted = sewn.map(({ bodyGirth, cloth }) => (opens ? bodyGirth : widest) - cloth);
   return Math.max(settings.laceOpening, Math.max(0, ...wanted) / Math.max(1, laced.length));
 }
 
@@ -156,6 +159,11 @@ function trimmedOf(pieces: readonly Piece[], roles: readonly Edge['role'][]): Ma
 
 /** Length of waist tape, mm: the sewn waist and the turned ends; 0 where the garment does not reach the waist all round. */
 function waistTapeFor({ proof }: Draft, settings: MakingSettings): number {
-  const sewn = proof.ledger.find((row) => row.level === 'waist')?.sewnGirth ?? null;
-  return sewn === null ? 0 : sewn + settings.tapeEnds;
+  const waist = proof.ledger.find(({ level }) => level === 'waist');
+  const cloth = waist ? clothAt(waist) : null;
+  return cloth === null ? 0 : cloth + settings.tapeEnds;
 }
+
+/** What the garment measures at a level, mm, along its edge where it ends there; null where it does not reach it all round. */
+const clothAt = ({ sewnGirth, alongEdge }: Draft['proof']['ledger'][number]): number | null =>
+  sewnGirth ?? alongEdge;

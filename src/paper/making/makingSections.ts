@@ -202,8 +202,15 @@ function eyeletsSection(
       waistSpacing: inUnit(settings.waistSpacing),
       waistReach: inUnit(settings.waistReach),
       flange: inUnit(settings.eyeletFlange),
+      waist: waistOf(eyelets),
     }),
   };
+}
+
+/** Where the waist lies on the rows that have it; midway between two centres only where it does on each of them. */
+function waistOf(rows: readonly EyeletRow[]): EyeletRow['waist'] {
+  const places = rows.map(({ waist }) => waist).filter((waist) => waist !== 'none');
+  return places.includes('end') ? 'end' : (places[0] ?? 'none');
 }
 
 const apart = ({ apart: { least, most } }: EyeletRow, inUnit: FormatLength): string =>

@@ -34,6 +34,7 @@ import {
   usualMaking,
 } from '../../../src/paper/making/settings';
 import { drawBodies } from '../../support/drawBodies';
+import { lengthOf } from '../../support/outline';
 import { randomFrom } from '../../support/random';
 import { randomStyle } from '../../support/randomStyle';
 import { toLines } from '../readPattern';
@@ -279,6 +280,19 @@ describe('eyelets', () => {
     expect(row?.fromTop[0]).toBeCloseTo(USUAL.eyeletEnd, 6);
   });
 
+  it('are said to have the waist between two of them only where the row runs past it', () => {
+    const remarkOf = (made: Draft, style: Style): string =>
+      makingSections(makingList(made, style, USUAL), USUAL, 'in').find(({ kind }) => kind === 'eyelets')
+        ?.remark ?? '';
+    expect(remarkOf(DEMO, DEFAULT_STYLE)).toMatch(/within .* of the waist, which lies midway between two\./);
+    const { style } = NAMED_STYLES.get('bridal-bodice') ?? { style: DEFAULT_STYLE };
+    const toWaist = remarkOf(draft(DEMO_CLIENT.measurements, style), style);
+    expect(toWaist).toMatch(/within .* of the waist\. Their flanges/);
+    // Its hem lies above the waist.
+    const short = { ...DEFAULT_STYLE, hemBelow: -30 };
+    expect(remarkOf(draft(DEMO_CLIENT.measurements, short), short)).toMatch(/apart\. Their flanges/);
+  });
+
   it('stand no farther apart at the waist than elsewhere, whatever is asked for there', () => {
     const settings = { ...USUAL, eyeletSpacing: 18, waistSpacing: 30 };
     const [row] = eyeletsFor(DEMO, settings);
@@ -366,6 +380,19 @@ describe('lace', () => {
     expect(opening.laceOpeningMm).toBeCloseTo(inches(4), 0);
     expect(opening.laceMm).toBeLessThan(shut.laceMm);
     expect(makingList(DEMO, DEFAULT_STYLE, { ...USUAL, laceOpening: 600 }).laceOpeningMm).toBe(600);
+  });
+
+  it('is for the narrowest place also where the garment ends there, and so is the tape: the waist along the hem', () => {
+    const { style } = NAMED_STYLES.get('bridal-bodice') ?? { style: DEFAULT_STYLE };
+    const made = draft(DEMO_CLIENT.measurements, style);
+    const list = makingList(made, style, USUAL);
+    const hip = made.proof.ledger.find(({ level }) => level === 'hip');
+    const hems = made.pieces.map(({ edges }) =>
+      lengthOf(edges.find(({ role }) => role === 'hem')?.points ?? []),
+    );
+    const waist = 2 * hems.reduce((sum, each) => sum + each, 0);
+    expect(list.laceOpeningMm).toBeCloseTo((hip?.bodyGirth ?? 0) - waist, 6);
+    expect(list.tapeMm).toBeCloseTo(waist + USUAL.tapeEnds, 6);
   });
 });
 

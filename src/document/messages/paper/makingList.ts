@@ -26,6 +26,8 @@ interface Lacing {
   readonly spacing: string;
   readonly waistSpacing: string;
   readonly waistReach: string;
+  /** Where the waist lies on the rows. */
+  readonly waist: 'between' | 'end' | 'none';
   readonly flange: string;
 }
 
@@ -102,8 +104,12 @@ export const MAKING_LIST = catalogue({
       `from the upper end down: ${lengths.join(', ')} ${unit}`,
     lace: 'Lace',
     opening: ({ opening }: { opening: string }) => `edges ${opening} apart to put it on`,
-    remark: ({ inset, spacing, waistSpacing, waistReach, flange }: Lacing) =>
-      `Centres ${inset} from the edge, at most ${spacing} apart and ${waistSpacing} within ${waistReach} of the waist, which lies midway between two. Their flanges are ${flange} across.`,
+    remark: ({ inset, spacing, waistSpacing, waistReach, flange, waist }: Lacing) =>
+      ({
+        between: `Centres ${inset} from the edge, at most ${spacing} apart and ${waistSpacing} within ${waistReach} of the waist, which lies midway between two. Their flanges are ${flange} across.`,
+        end: `Centres ${inset} from the edge, at most ${spacing} apart and ${waistSpacing} within ${waistReach} of the waist. Their flanges are ${flange} across.`,
+        none: `Centres ${inset} from the edge, at most ${spacing} apart. Their flanges are ${flange} across.`,
+      })[waist],
     onBone: ({ least }: { least: string }) =>
       `With these figures the flanges lie on the channel at the edge: set the centres at least ${least} from the edge, or take narrower bones.`,
   },
