@@ -9,7 +9,7 @@ const MARK_INSIDE_MM = 4;
 const ARROW_MM = 3;
 const DRILL_MM = 2;
 /** Distance from the fold of the bracket that points to it. mm */
-const BRACKET_MM = 9;
+export const BRACKET_MM = 9;
 
 /** All lines of a piece, in the coordinates of its block. */
 export function panelLines(piece: Piece): Stroke[] {

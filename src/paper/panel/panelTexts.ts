@@ -8,7 +8,7 @@ import { edgeText } from './edgeText';
 import { placeAlong } from './edgeWalk';
 import { leaderTextInside } from './leaderText';
 import type { PanelLabel } from './levelLines';
-import { balanceMarkLine } from './panelLines';
+import { BRACKET_MM, balanceMarkLine, foldOf } from './panelLines';
 import {
   type Candidate,
   LEAST_PT,
@@ -176,6 +176,9 @@ function edgeTexts(
   };
   const between = (): number => edge.allowance / 2;
   const inside = (height: number): number => -(height / 2 + 2.5 + panel.heavierMm);
+  // Past the bracket, where a channel or an arm of the bracket is in the way beside the fold: outside is not part of the panel.
+  const pastBracket = (height: number): number => -(BRACKET_MM + height / 2 + 1.4 + panel.heavierMm);
+  const isFold = edge === foldOf(panel.piece);
   const outside = (height: number): number => edge.allowance + height / 2 + 1.4 + panel.heavierMm;
   const found =
     takeFirstClear(
@@ -184,6 +187,7 @@ function edgeTexts(
       0.6,
     ) ??
     takeFirstClear(panel, [...at(7.5, inside), ...at(LEAST_PT, inside)], 0.6) ??
+    (isFold ? takeFirstClear(panel, [...at(7.5, pastBracket), ...at(LEAST_PT, pastBracket)], 0.6) : null) ??
     takeFirstClear(panel, [...at(7.5, outside), ...at(LEAST_PT, outside)], 0.4);
   if (found) return { texts: textsOfBlock(found.block, found.box), leaders: [] };
   const middle = placeAlong(edge.points, 0.5)?.at;

@@ -128,6 +128,18 @@ const shelf = (name: string): Style => {
   return found;
 };
 
+describe('the text of an edge on the fold', () => {
+  it.each(['bridal-bodice', 'off-shoulder-bridal', 'darted-bodice'])('lies on the panel: %s', (name) => {
+    const folded = layOut(demoPattern('A4', shelf(name))).panels.filter(({ piece }) => piece.cut.onFold);
+    expect(folded.length).toBeGreaterThan(0);
+    for (const panel of folded) {
+      const text = panel.texts.find((each) => each.text.endsWith('place on fold'));
+      const corners = text ? cornersOf(boxOfText(text)) : [];
+      expect(corners.map((corner) => within(corner, sewn(panel)))).toEqual([true, true, true, true]);
+    }
+  });
+});
+
 /** Letters of a projector's size would just fit in, were the lines thin. */
 const NARROW: Style = {
   ...DARTED,
