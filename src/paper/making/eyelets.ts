@@ -40,6 +40,12 @@ export function eyeletsFor(draft: Draft, settings: MakingSettings): EyeletRow[] 
   });
 }
 
+/** Where the waist lies on the rows that have it; midway between two centres only where it does on each of them. */
+export function waistOn(rows: readonly EyeletRow[]): EyeletRow['waist'] {
+  const places = rows.map(({ waist }) => waist).filter((waist) => waist !== 'none');
+  return places.includes('end') ? 'end' : (places[0] ?? 'none');
+}
+
 function rowOn(
   line: readonly Point[],
   piece: Piece,

@@ -4,7 +4,7 @@ import { formatLength, LEVEL_WORDS, MAKING_LIST, pieceLabel, type Unit } from '.
 import { inches } from '../../engine';
 import type { Bone } from './bones';
 import { lacingPlaces, leastEyeletInset } from './bones';
-import type { EyeletRow } from './eyelets';
+import { type EyeletRow, waistOn } from './eyelets';
 import { layersOfPiece } from './layers';
 import type { MakingList } from './makingList';
 import type { MakingSettings } from './settings';
@@ -202,15 +202,9 @@ function eyeletsSection(
       waistSpacing: inUnit(settings.waistSpacing),
       waistReach: inUnit(settings.waistReach),
       flange: inUnit(settings.eyeletFlange),
-      waist: waistOf(eyelets),
+      waist: waistOn(eyelets),
     }),
   };
-}
-
-/** Where the waist lies on the rows that have it; midway between two centres only where it does on each of them. */
-function waistOf(rows: readonly EyeletRow[]): EyeletRow['waist'] {
-  const places = rows.map(({ waist }) => waist).filter((waist) => waist !== 'none');
-  return places.includes('end') ? 'end' : (places[0] ?? 'none');
 }
 
 const apart = ({ apart: { least, most } }: EyeletRow, inUnit: FormatLength): string =>
