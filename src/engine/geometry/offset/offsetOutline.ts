@@ -59,10 +59,15 @@ function offsetRing(edges: readonly AllowedEdge[], join: Join, keepsHem: boolean
     const after = at(corners, i);
     const end = edge.points.length - after.fromEnd;
     ring.push(...edge.points.slice(before.fromStart, end), ...after.points);
-    selfIntersects ||= after.selfIntersects || (before.fromStart >= end && isReversed(edge, before, after));
+    selfIntersects ||=
+      after.selfIntersects ||
+      (before.fromStart >= end && isReversed(edge, before, after)) ||
+      (edge.endRunsBack && runsBack(edge, before, after));
   }
-  const cutShort = corners.some(({ fromEnd, fromStart }) => Math.max(fromEnd, fromStart) > FEW_POINTS);
-  if (!selfIntersects && !cutShort) return ring;
+  const isDoubtful =
+    offset.some(({ endRunsBack }) => endRunsBack) ||
+    corners.some(({ fromEnd, fromStart }) => Math.max(fromEnd, fromStart) > FEW_POINTS);
+  if (!selfIntersects && !isDoubtful) return ring;
   const least = Math.min(...edges.map((edge) => edge.allowance)) - CLEARANCE_TOLERANCE_MM;
   const folds = edges.filter(({ onFold }) => onFold);
   const isSound = (line: Point[] | null): boolean =>
@@ -151,10 +156,24 @@ function crossesFold(ring: readonly Point[], { points }: AllowedEdge): boolean {
 
 /** Whether the corners at both ends of an edge have passed each other, so that nothing of it is left. */
 function isReversed(edge: OffsetEdge, before: Corner, after: Corner): boolean {
-  const a = last(before.points);
-  const b = first(after.points);
-  return (b.x - a.x) * edge.startDirection.x + (b.y - a.y) * edge.startDirection.y < 0;
+  return lengthAlong(last(before.points), first(after.points), edge.startDirection) < 0;
 }
+
+/** Whether the first or the last chord of an edge still runs back between the corners that it is joined to. */
+function runsBack(
+  { points, startDirection, endDirection }: OffsetEdge,
+  before: Corner,
+  after: Corner,
+): boolean {
+  const [start, end] = [last(before.points), first(after.points)];
+  const next = points[before.fromStart] ?? end;
+  const previous = points[points.length - after.fromEnd - 1] ?? start;
+  return lengthAlong(start, next, startDirection) < 0 || lengthAlong(previous, end, endDirection) < 0;
+}
+
+/** How far `to` lies from `from` in a direction given by a unit vector; mm. */
+const lengthAlong = (from: Point, to: Point, { x, y }: Point): number =>
+  (to.x - from.x) * x + (to.y - from.y) * y;
 
 /** The ring without the loops that inward corners and tight bends leave: they have no positive winding number. */
 function removeSelfIntersections(ring: readonly Point[]): Point[] | null {

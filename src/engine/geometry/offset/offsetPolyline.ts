@@ -14,14 +14,20 @@ export interface OffsetEdge {
   readonly allowance: number;
   /** The end of the edge on the sew line. */
   readonly end: Point;
-  /** True where the edge bends in more tightly than its allowance, so that part of its offset turns back on itself. */
+  /** True where part of the offset turns back on itself, for the edge bends in more tightly than its allowance. */
   readonly selfIntersects: boolean;
+  /**
+   * True where the first or the last chord runs back, for the edge bends in tightly near its end. It runs forward again from a
+   * corner that lies far enough out.
+   */
+  readonly endRunsBack: boolean;
 }
 
 /**
  * A polyline offset to its right as seen on paper (y down), out of an outline that runs counter-clockwise. Each chord is moved by
  * the allowance, from its intersection with the chord before it to that with the chord after it. Where the polyline bends in
- * more tightly than the allowance, a chord shrinks to nothing; its neighbours then intersect each other.
+ * more tightly than the allowance, a chord shrinks to nothing; its neighbours then intersect each other. The first and the last
+ * chord stay, and run back where they would shrink to nothing: a corner may reach past the ends of the polyline.
  *
  * @param points at least two, not all in one place
  * @param allowance mm, not negative
@@ -38,6 +44,7 @@ export function offsetPolyline({
   const starts: Point[] = [];
   const directions: Point[] = [];
   let selfIntersects = false;
+  let endRunsBack = false;
   let from = first(points);
   for (let i = 1; i < points.length; i += 1) {
     const to = at(points, i);
@@ -49,11 +56,14 @@ export function offsetPolyline({
       const previous = last(starts);
       const previousDirection = last(directions);
       const met = intersectionOfLines(previous, previousDirection, x, y, direction);
-      if (met && isAhead(previous, previousDirection, met)) {
+      const isFirst = starts.length === 1;
+      const ahead = met !== null && isAhead(previous, previousDirection, met);
+      if (met && (ahead || isFirst)) {
+        endRunsBack ||= !ahead;
         start = met;
         break;
       }
-      selfIntersects ||= starts.length === 1;
+      selfIntersects ||= isFirst;
       starts.pop();
       directions.pop();
     }
@@ -72,7 +82,8 @@ export function offsetPolyline({
     endDirection,
     allowance,
     end: corner,
-    selfIntersects: selfIntersects || !isAhead(lastStart, endDirection, end),
+    selfIntersects,
+    endRunsBack: endRunsBack || !isAhead(lastStart, endDirection, end),
   };
 }
 

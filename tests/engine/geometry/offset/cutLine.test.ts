@@ -180,6 +180,74 @@ describe('an inward corner rounded more tightly than the allowance is wide', () 
   );
 });
 
+describe('an edge that bends in beside a corner', () => {
+  // An armhole goes in square to the side seam for 2 mm, then up along a bend of 5 mm, less than its allowance of 12.
+  const radius = 5;
+  const bend = Array.from({ length: 10 }, (_, i): Point => {
+    const turn = (Math.PI / 2) * (i / 9);
+    return { x: 98 - radius * Math.sin(turn), y: 60 - radius * (1 - Math.cos(turn)) };
+  });
+  const rows: readonly (readonly [readonly Point[], number])[] = [
+    [
+      [
+        { x: 0, y: 0 },
+        { x: 0, y: 100 },
+      ],
+      12,
+    ],
+    [
+      [
+        { x: 0, y: 100 },
+        { x: 100, y: 100 },
+      ],
+      12,
+    ],
+    [
+      [
+        { x: 100, y: 100 },
+        { x: 100, y: 60 },
+      ],
+      25,
+    ],
+    [[{ x: 100, y: 60 }, ...bend, { x: 93, y: 0 }], 12],
+    [
+      [
+        { x: 93, y: 0 },
+        { x: 0, y: 0 },
+      ],
+      12,
+    ],
+  ];
+  const walked = rows.map(([points, allowance]): AllowedEdge => ({ points, allowance }));
+  const mirrored = rows.toReversed().map(
+    ([points, allowance]): AllowedEdge => ({
+      points: points.toReversed().map(({ x, y }) => ({ x: -x, y })),
+      allowance,
+    }),
+  );
+
+  it.each([
+    ['at its start', walked],
+    ['at its end', mirrored],
+  ])('keeps its own allowance and the wider one up to the corner, %s', (_, edges) => {
+    const cut = cutOf(edges);
+    for (const { points, allowance } of edges)
+      for (const point of points.slice(1, -1))
+        expect(distanceTo(cut, point)).toBeGreaterThan(allowance - 0.03);
+    // Its width of 93 with 12 on either side, and beside the side seam, from 12 above the armhole on, what lies past that.
+    expect(areaSeen(cut)).toBeCloseTo((93 + 24) * 124 + (125 - 105) * (40 + 24), 6);
+    for (const corner of [
+      { x: 125, y: 48 },
+      { x: 105, y: 48 },
+    ])
+      expect(distanceTo(cut, edges === mirrored ? { x: -corner.x, y: corner.y } : corner)).toBeLessThan(1e-6);
+  });
+
+  it('needs no loop taken out: the corner of the two allowances is a point of the line, unrounded', () => {
+    expect(cutOf(walked)).toContainEqual({ x: 125, y: 48 });
+  });
+});
+
 describe('a corner of the cut line', () => {
   const at = (x: number, y: number): Point => ({ x, y });
 
