@@ -4,6 +4,7 @@ import { type KeyboardEvent, memo, type ReactNode, useId } from 'react';
 import { DRAFT, SHELL, wedgesOf } from '../../document';
 import type { LevelName } from '../../engine';
 import { goToMendList } from '../components/awaited/awaitedFocus';
+import { NextArrow } from '../components/NextArrow';
 import { useSide } from '../store/sideContext';
 import { useDraft, useOpen } from '../store/storeContext';
 import { EdgeCard } from './EdgeCard';
@@ -122,6 +123,7 @@ function InspectorFoot() {
         }}
       >
         {TEXTS.next({ step: SHELL.steps.fit })}
+        <NextArrow />
       </button>
     </div>
   );

@@ -18,6 +18,7 @@ import { ErrorBoundary } from '../components/ErrorBoundary';
 import { today } from '../components/files/formatDay';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
+import { NextArrow } from '../components/NextArrow';
 import { UnalteredLegend } from '../components/UnalteredLegend';
 import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
@@ -168,7 +169,10 @@ export function FitStep() {
         ))}
         <PanelWidths draft={draft} unit={unit} />
         <p className="next">
-          <a href="#cut">{PROOFS.next}</a>
+          <a href="#cut">
+            {PROOFS.next}
+            <NextArrow />
+          </a>
         </p>
       </div>
     </div>

@@ -8,6 +8,7 @@ import { TextField } from '../components/fields/TextField';
 import { seen } from '../store/store';
 import { useOpen, useStore } from '../store/storeContext';
 import { ALSO_GROUPS, type AlsoGroup, neededGroups } from './rows/rowGroups';
+import { walkToFirst } from './rows/walkFields';
 import { TapeDay } from './TapeDay';
 
 interface MeasureHeadProps {
@@ -29,6 +30,7 @@ export function MeasureHead({ also, onAlso }: MeasureHeadProps) {
         <TextField
           label={MEASURE.client}
           value={client.name}
+          onEnter={walkToFirst}
           onKeep={(name) =>
             change({ code: 'clientRenamed' }, (book) => changeClient(book, (open) => ({ ...open, name })))
           }

@@ -2,6 +2,7 @@
 
 import { MEASURE, MEASUREMENT_WORDS } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
+import { NextArrow } from '../components/NextArrow';
 import { useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
 import { inputOf, NEXT_STEP } from './rows/fieldShown';
@@ -42,9 +43,7 @@ export function NextStep() {
         aria-description={first === null ? undefined : `${head}: ${reason}`}
       >
         {words.draft}
-        <svg viewBox="0 0 20 20" aria-hidden="true">
-          <path d="m8 5 5 5-5 5" />
-        </svg>
+        <NextArrow />
       </button>
     </div>
   );

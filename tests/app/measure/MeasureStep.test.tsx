@@ -227,6 +227,7 @@ describe('Measure', () => {
     expect(screen.getByRole('textbox', { name: 'Client' })).toHaveFocus();
     await user.keyboard('Maud{Enter}');
     expect(client().name).toBe('Maud');
+    expect(box('Over-bust girth')).toHaveFocus();
   });
 
   it.each([

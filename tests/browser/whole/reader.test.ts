@@ -75,6 +75,16 @@ describe('a reader', () => {
         new Set(looks.filter((each) => each.isChosen === isChosen).map(({ look }) => look));
       expect(of(true).size, step).toBe(1);
       for (const look of of(true)) expect(of(false), step).not.toContain(look);
+      const unseen = await page.locator(chosen).evaluateAll((elements) =>
+        elements
+          .filter((element) => element.checkVisibility())
+          .filter((element) => {
+            const ground = getComputedStyle(element).backgroundColor;
+            return [...element.querySelectorAll('svg')].some((svg) => getComputedStyle(svg).stroke === ground);
+          })
+          .map((element) => element.textContent),
+      );
+      expect(unseen, step).toEqual([]);
     }
   });
 

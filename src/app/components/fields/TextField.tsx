@@ -7,12 +7,14 @@ interface TextFieldProps {
   readonly value: string;
   readonly onKeep: (value: string) => void;
   readonly labelUnseen?: boolean;
+  /** Where Enter leads once the name is kept; without it, it stays in the field. */
+  readonly onEnter?: () => void;
 }
 
 /** Longest name that is kept; it has to fit on a panel. */
 const MOST_LETTERS = 120;
 
-export function TextField({ label, value, onKeep, labelUnseen = false }: TextFieldProps) {
+export function TextField({ label, value, onKeep, labelUnseen = false, onEnter }: TextFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const keep = (): void => {
@@ -36,7 +38,8 @@ export function TextField({ label, value, onKeep, labelUnseen = false }: TextFie
         onKeyDown={(event) => {
           if (event.key !== 'Enter') return;
           keep();
-          event.currentTarget.select();
+          if (onEnter) onEnter();
+          else event.currentTarget.select();
         }}
       />
     </div>
