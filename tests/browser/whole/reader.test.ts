@@ -80,7 +80,9 @@ describe('a reader', () => {
           .filter((element) => element.checkVisibility())
           .filter((element) => {
             const ground = getComputedStyle(element).backgroundColor;
-            return [...element.querySelectorAll('svg')].some((svg) => getComputedStyle(svg).stroke === ground);
+            return [...element.querySelectorAll('svg')].some(
+              (svg) => getComputedStyle(svg).stroke === ground,
+            );
           })
           .map((element) => element.textContent),
       );
