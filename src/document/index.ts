@@ -244,7 +244,7 @@ export {
   type ChartSize,
   sizeChart,
 } from './statistics/sizeChart';
-export { formatDifference, formatLength, plainLength, writtenLength } from './units/formatLength';
+export { formatLength, plainLength, writtenLength } from './units/formatLength';
 export { type LengthUnit, MM_PER } from './units/lengthUnit';
 export { type ParsedLength, parseLength } from './units/parseLength';
 export { parsePercent } from './units/parsePercent';

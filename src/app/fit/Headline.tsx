@@ -1,7 +1,7 @@
 // Whether the draft holds, in one line.
 
 import { PROOFS, type Unit } from '../../document';
-import { differencePhrase } from './differenceWritten';
+import { differencePhrase } from '../components/differenceWritten';
 import type { Proof } from './proofs';
 
 interface HeadlineProps {

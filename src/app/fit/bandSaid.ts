@@ -2,7 +2,7 @@
 
 import { FIT, formatLength, type Unit } from '../../document';
 import { type BandWalkRow, bandWalk, type Draft } from '../../engine';
-import { differencePhrase } from './differenceWritten';
+import { differencePhrase } from '../components/differenceWritten';
 
 /** More than this, the finest difference that is written, is eased in, and said so. mm */
 const EVEN_MM = 0.4;

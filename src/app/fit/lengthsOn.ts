@@ -3,7 +3,7 @@
 import { formatLength, PROOFS, type Unit } from '../../document';
 import type { Draft } from '../../engine';
 import type { PointedOut, SeamLengths } from '../../table';
-import { differencePhrase } from './differenceWritten';
+import { differencePhrase } from '../components/differenceWritten';
 
 /** Both lengths and what they differ by, ease left aside; null where no seam is in hand. */
 export function lengthsOn(place: PointedOut | null, { proof }: Draft, unit: Unit): SeamLengths | null {

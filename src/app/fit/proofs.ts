@@ -12,8 +12,8 @@ import {
   type Style,
 } from '../../engine';
 import type { PointedOut } from '../../table';
+import { differenceWritten } from '../components/differenceWritten';
 import { alteredWritten, type FinishedGirth, finishedGirth, whereOutside } from '../components/girthWords';
-import { differenceWritten } from './differenceWritten';
 
 /** What a press shows on the drawing; `key` tells it from all others. */
 export interface Pointer {

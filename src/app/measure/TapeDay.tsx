@@ -7,7 +7,8 @@ import { useOpen, useStore } from '../store/storeContext';
 export function TapeDay() {
   const { client } = useOpen();
   const change = useStore((state) => state.change);
-  const { takenOn, earlier } = client;
+  const { takenOn, earlier, measurements } = client;
+  const isTaken = Object.values(measurements).some((mm) => mm !== null);
   return (
     <div className="tape-day">
       <label>
@@ -25,6 +26,7 @@ export function TapeDay() {
       </label>
       <button
         type="button"
+        disabled={!isTaken}
         title={MEASURE.tapeDay.whatBeginning}
         aria-describedby="begin-set"
         onClick={() =>

@@ -37,13 +37,6 @@ export function writtenLength(mm: number, unit: LengthUnit): number {
 /** Far above rounding in the machine, far below what can be drawn. */
 const NOISE_MM = 1e-6;
 
-/** A difference too small for the tape, its size with its unit: thousandths of an inch, or hundredths of a millimetre. */
-export function formatDifference(mm: number, unit: LengthUnit): string {
-  if (!Number.isFinite(mm)) return '–';
-  const size = Math.abs(mm);
-  return unit === 'in' ? `${(size / MM_PER.in).toFixed(3)} in` : `${size.toFixed(2)} mm`;
-}
-
 /**
  * A length in mm as plain ASCII for a field: parseLength reads it back. In inches a length on the tape's sixteenths
  * comes as a fraction ("34 1/2") and any other as decimals; what is read back is within 0.02 mm.

@@ -28,8 +28,8 @@ export type ShownBlocks = BlockName | 'both';
 
 /** Margins around the blocks and between them, mm. */
 const ROOM = { around: 20, between: 34, above: 16, below: 20 } as const;
-/** The distance between lines that are drawn out of scale, mm. */
-const BEYOND_MM = 26;
+/** The distance between lines that are drawn out of scale, and from the last one in scale, mm: name and note have room between. */
+const BEYOND_MM = { apart: 26, below: 30 } as const;
 
 /** The layout of a draft; null when it has no blocks. */
 export function layOut(draft: Draft): CanvasLayout | null {
@@ -42,15 +42,17 @@ export function layOut(draft: Draft): CanvasLayout | null {
   );
   const top = Math.min(highest.y, span.highest, ...heads.map((y) => y - BAND_LIFT_MM)) - ROOM.above;
   const foot = Math.max(span.lowest, span.waist + 60) + ROOM.below;
+  const lowest = Math.max(...levels.filter(({ y }) => y <= foot).map(({ y }) => y));
+  const first = Math.max(foot, lowest + BEYOND_MM.below);
   const beyond = levels
     .filter(({ y }) => y > foot)
-    .map(({ name }, i) => [name, foot + i * BEYOND_MM] as const);
+    .map(({ name }, i) => [name, first + i * BEYOND_MM.apart] as const);
   return {
     centreX: { front: 0, back: width },
     left: -ROOM.around,
     top,
     width: width + 2 * ROOM.around,
-    height: foot - top + (beyond.length > 0 ? (beyond.length - 1) * BEYOND_MM + ROOM.below : 0),
+    height: (beyond.length > 0 ? first + (beyond.length - 1) * BEYOND_MM.apart + ROOM.below : foot) - top,
     beyond: Object.fromEntries(beyond),
   };
 }

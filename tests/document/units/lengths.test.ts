@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  formatDifference,
   formatLength,
   type LengthUnit,
   lengthFaultSentence,
@@ -256,20 +255,6 @@ describe('a length half way between two lines of the tape', () => {
     [inchesToMm(1 / 32) + 1e-10, 'in', '¹⁄₁₆'],
   ] as const)('%f mm is written in %s as %s, whatever the machine rounds', (mm, unit, text) => {
     expect(formatLength(mm, unit)).toBe(text);
-  });
-});
-
-describe('formatDifference', () => {
-  it.each([
-    [0, 'in', '0.000 in'],
-    [-0.0254, 'in', '0.001 in'],
-    [1.5875, 'in', '0.063 in'],
-    [0, 'cm', '0.00 mm'],
-    [0.034, 'cm', '0.03 mm'],
-    [-12, 'cm', '12.00 mm'],
-    [Number.NaN, 'cm', '–'],
-  ] as const)('writes %f mm in %s as %s', (mm, unit, text) => {
-    expect(formatDifference(mm, unit)).toBe(text);
   });
 });
 

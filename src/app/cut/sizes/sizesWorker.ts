@@ -19,6 +19,14 @@ const send = (message: SizesMessage): void => self.postMessage(message);
 
 self.addEventListener('message', ({ data }: MessageEvent<SizesJob>) => {
   runSizes(data, (done, of, proof) => send({ kind: 'done', done, of, proof }))
-    .then((result) => send({ kind: 'result', result }))
+    .then((result) => {
+      send({ kind: 'result', result });
+      // What was proved is mostly printed next.
+      if (data.kind === 'prove')
+        return import('./printBodies').then(
+          () => undefined,
+          () => undefined,
+        );
+    })
     .catch(() => send({ kind: 'failed' }));
 });

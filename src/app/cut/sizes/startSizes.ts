@@ -15,10 +15,38 @@ export function startSizes(job: SizesJob, watch: SizesWatch): RunningSizes {
   return worker ? inWorker(worker, watch) : onPage(job, watch);
 }
 
+/** A worker with its code loaded that waits for work. */
+let waiting: Worker | null = null;
+
+/** Loads a worker before it is needed, so that the first bodies come at once. */
+export function prepareSizes(): void {
+  try {
+    waiting ??= openWorker();
+  } catch {
+    waiting = null;
+  }
+}
+
+/** Ends the worker that waits for work. */
+export function releaseSizes(): void {
+  waiting?.terminate();
+  waiting = null;
+}
+
+function openWorker(): Worker {
+  const worker = new Worker(new URL('./sizesWorker.ts', import.meta.url), { type: 'module' });
+  // One that cannot be loaded is tried again, and its failure said, when there is work.
+  worker.addEventListener('error', () => {
+    if (waiting === worker) releaseSizes();
+  });
+  return worker;
+}
+
 /** A worker that has been given the job; null where the browser has no workers or cannot copy the job to one. */
 function workerFor(job: SizesJob): Worker | null {
   try {
-    const worker = new Worker(new URL('./sizesWorker.ts', import.meta.url), { type: 'module' });
+    const worker = waiting ?? openWorker();
+    waiting = null;
     worker.postMessage(job);
     return worker;
   } catch {
@@ -27,20 +55,26 @@ function workerFor(job: SizesJob): Worker | null {
 }
 
 function inWorker(worker: Worker, watch: SizesWatch): RunningSizes {
+  const listening = new AbortController();
+  const { signal } = listening;
   const result = new Promise<SizesResult>((resolve, reject) => {
-    worker.addEventListener('message', ({ data }: MessageEvent<SizesMessage>) => {
-      if (data.kind === 'done') {
-        void watch(data.done, data.of, data.proof);
-        return;
+    const fail = (reason: string): void => {
+      worker.terminate();
+      reject(new Error(reason));
+    };
+    const answered = ({ data }: MessageEvent<SizesMessage>): void => {
+      if (data.kind === 'done') void watch(data.done, data.of, data.proof);
+      else if (data.kind === 'failed') fail('the work failed');
+      else {
+        // What it has loaded serves the next work.
+        listening.abort();
+        if (waiting) worker.terminate();
+        else waiting = worker;
+        resolve(data.result);
       }
-      worker.terminate();
-      if (data.kind === 'result') resolve(data.result);
-      else reject(new Error('the work failed'));
-    });
-    worker.addEventListener('error', () => {
-      worker.terminate();
-      reject(new Error('the worker failed'));
-    });
+    };
+    worker.addEventListener('message', answered, { signal });
+    worker.addEventListener('error', () => fail('the worker failed'), { signal });
   });
   return { result, stop: () => worker.terminate() };
 }

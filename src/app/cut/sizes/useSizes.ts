@@ -4,7 +4,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import type { NamedBody, SavedDraft, SizeProof, SizeRow } from '../../../document';
 import { download } from '../../components/files/download';
 import type { SizesJob } from './sizesJob';
-import { type RunningSizes, startSizes } from './startSizes';
+import { prepareSizes, type RunningSizes, releaseSizes, startSizes } from './startSizes';
 
 export interface Proved {
   readonly proofs: readonly SizeProof[];
@@ -22,7 +22,9 @@ export function useProofs(
 ): { readonly proved: Proved; readonly state: 'busy' | 'proved' | 'failed' } {
   const [proved, setProved] = useState<Proved>(NOTHING);
   const [state, setState] = useState<'busy' | 'proved' | 'failed'>('proved');
+  useEffect(() => releaseSizes, []);
   useEffect(() => {
+    prepareSizes();
     if (bodies.length === 0) {
       setProved(NOTHING);
       setState('proved');

@@ -2,16 +2,10 @@
 // also what the body measures and where the difference went.
 
 import { memo, useDeferredValue, useState } from 'react';
-import {
-  CANVAS,
-  formatDifference,
-  formatLength,
-  LEVEL_WORDS,
-  type Unit,
-  writtenLength,
-} from '../../../document';
+import { CANVAS, formatLength, LEVEL_WORDS, type Unit, writtenLength } from '../../../document';
 import { type Draft, type LedgerRow, type LevelName, type Style, styleSpan } from '../../../engine';
 import { type CanvasLayout, lineHeight, type Viewport } from '../../../table';
+import { differencePhrase } from '../../components/differenceWritten';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import {
@@ -41,8 +35,9 @@ interface LedgerProps {
   readonly onLevel: (level: LevelName) => void;
 }
 
-/** Heights of a row, of the row in hand with all it tells, and of a chip. px */
+/** Heights of a row, of a line more in it, of the row in hand with all it tells, and of a chip. px */
 const ROW_PX = { fine: 36, coarse: 46 } as const;
+const LINE_PX = 18;
 const IN_HAND_PX = 110;
 const CHIP_PX = { fine: 34, coarse: 46 } as const;
 
@@ -65,9 +60,16 @@ const Rows = memo(function Rows(props: LedgerProps) {
   const lines = rows.map((row) => (lineHeight(layout, row.level, row.y) - view.top) * view.pxPerMm);
   const row = coarse ? ROW_PX.coarse : ROW_PX.fine;
   const chip = coarse ? CHIP_PX.coarse : CHIP_PX.fine;
-  const heights = rows.map((each) => (asChips ? chip : each.level === level ? IN_HAND_PX : row));
-  const tops = spread(lines, heights, (asChips ? chip : row) / 2, heightPx);
   const { closure } = savedDraft.style;
+  // What is said behind a girth stands in lines of its own.
+  const linesMore = rows.map((each) => {
+    const finished = finishedGirth(each, closure);
+    return finished === null ? 0 : (finished.along ? 1 : 0) + (finished.off === 0 ? 0 : 1);
+  });
+  const heights = rows.map((each, i) =>
+    asChips ? chip : (each.level === level ? IN_HAND_PX : row) + LINE_PX * (linesMore[i] ?? 0),
+  );
+  const tops = spread(lines, heights, (asChips ? chip : row) / 2, heightPx);
   return (
     <section
       className={asChips ? 'ledger chips' : 'ledger'}
@@ -142,7 +144,7 @@ function written(row: LedgerRow, draft: Draft, style: Style, unit: Unit): Writte
     sewnAs: sewnWord(style.closure),
     along: finished?.along === true,
     outside: finished ? '' : whereOutside(row, draft.span),
-    off: off === 0 ? '' : TEXTS.off({ difference: `${off > 0 ? '+' : '−'}${formatDifference(off, unit)}` }),
+    off: off === 0 ? '' : TEXTS.off({ difference: `${off > 0 ? '+' : '−'}${differencePhrase(off, unit)}` }),
     // The sum of what the wedges' own fields read.
     wedges: isBust
       ? ''

@@ -6,6 +6,7 @@ import { changeStyle, ISSUES, isRead, MEASUREMENT_WORDS, MEND, wantsReading } fr
 import type { Issue, Severity } from '../../../engine';
 import { arriveAtMendList, MEND_LIST } from '../../components/awaited/awaitedFocus';
 import { CautionsLink } from '../../components/CautionsLink';
+import { finishedGirth } from '../../components/girthWords';
 import { MissingMeasurements, useOddities } from '../../components/IssueList';
 import { useIssueSentence } from '../../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
@@ -24,6 +25,7 @@ export function MendList({ onShow }: MendListProps) {
   useEffect(arriveAtMendList, []);
   const draft = useDraft();
   const { issues, proof } = draft;
+  const { closure } = useOpen().savedDraft.style;
   const odd = useOddities();
   const missing = issues.flatMap(({ code, at }) =>
     code === 'measurementMissing' && at.field ? [at.field] : [],
@@ -55,8 +57,7 @@ export function MendList({ onShow }: MendListProps) {
         <p className="hint">
           {MEND.holds({
             seams: proof.seams.length,
-            girths: proof.ledger.filter(({ sewnGirth, alongEdge }) => (sewnGirth ?? alongEdge) !== null)
-              .length,
+            girths: proof.ledger.filter((row) => finishedGirth(row, closure)?.off === 0).length,
           })}
         </p>
       )}
