@@ -81,6 +81,11 @@ describe.each(SCREENS)('on $name', ({ name: _, inBoth, ...rest }) => {
     await page.getByRole('dialog', { name: 'Client book' }).waitFor();
     expect(await foundByAxe(page, inBoth), 'client book').toEqual([]);
     await page.getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Help', exact: true }).click();
+    await page.getByRole('dialog', { name: 'Help' }).locator('.licences summary').first().waitFor();
+    expect(await foundByAxe(page, inBoth), 'help').toEqual([]);
+    expect(await tooSmall(page, least), 'help').toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
     await openSizes(page);
     expect(await foundByAxe(page, inBoth), 'sizes and casts').toEqual([]);
     expect(await tooSmall(page, least), 'sizes and casts').toEqual([]);

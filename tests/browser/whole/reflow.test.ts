@@ -1,5 +1,5 @@
-// Every step and both books on a tablet, at 200 % of a laptop's window and at 400 % of an old screen's: nothing is cut off,
-// nothing scrolls sideways (WCAG 2.2, 1.4.10), and what is typed or pressed can be reached.
+// Every step and both books on a tablet either way up, on a phone laid across, at 200 % of a laptop's window and at 400 % of an
+// old screen's: nothing is cut off, nothing scrolls sideways (WCAG 2.2, 1.4.10), and what is typed or pressed can be reached.
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -11,6 +11,8 @@ const visit = withBrowser();
 const SIZES = [
   { width: 320, height: 256 },
   { width: 720, height: 450 },
+  { width: 844, height: 390 },
+  { width: 820, height: 1180 },
   { width: 1024, height: 768 },
 ] as const;
 
