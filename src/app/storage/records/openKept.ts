@@ -17,6 +17,7 @@ import {
   withUnopened,
 } from '../../../document';
 import { unpack } from './packing';
+import { pause } from './pause';
 import { readClientRecord, readStyleRecord, unopenedOf } from './readRecord';
 import { DEFLATED_MARK, type Head, kindOfKey, LAYOUT, readOpenMark, recordKey, splitRecord } from './record';
 
@@ -42,7 +43,7 @@ export async function headsOf(records: Kept['records'], now = () => performance.
   for (const [key, text] of records) {
     heads.set(key, splitRecord(text)?.head ?? null);
     if (now() < end) continue;
-    await new Promise((go) => setTimeout(go));
+    await pause();
     end = now() + SLICE_MS;
   }
   return heads;
@@ -161,9 +162,8 @@ export function openKept({ records, open, earlier }: Kept, { heads, newId, also 
     }
   }
 
-  const byUse = [...unopened.values()].sort(byLastUse).map(({ id }) => id);
-  const tries = opened.has(openId) || tryToOpen(openId) || opened.size > 0 ? [] : byUse;
-  for (const id of tries) if (id !== openId && tryToOpen(id)) break;
+  if (!opened.has(openId) && !tryToOpen(openId) && opened.size === 0)
+    for (const { id } of [...unopened.values()].sort(byLastUse)) if (tryToOpen(id)) break;
   if (set.count > 0) notices.unshift({ kind: 'setAside', names: set.faulty, count: set.count });
   const start = opened.size === 0 ? demoBook(newId()) : null;
   const book: Book = withUnopened(
