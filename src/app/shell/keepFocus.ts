@@ -16,9 +16,13 @@ export function keepFocus(page: Document): () => void {
   const come = ({ target }: FocusEvent): void => {
     last = target instanceof Element ? placeOf(target) : null;
   };
-  // One who leaves an element that is still there wants it so.
+  // One who leaves an element that is still there wants it so. A browser may tell of it just before it takes the element out, so that
+  // it is only known once what runs has ended.
   const leave = ({ target, relatedTarget }: FocusEvent): void => {
-    if (relatedTarget === null && target instanceof Element && isThere(target)) last = null;
+    if (relatedTarget !== null || !(target instanceof Element)) return;
+    queueMicrotask(() => {
+      if (last?.element === target && isThere(target) && page.activeElement !== target) last = null;
+    });
   };
   const watch = new MutationObserver(() => {
     const { activeElement } = page;

@@ -72,11 +72,24 @@ describe('the focus', () => {
     await vi.waitFor(() => expect(button('Print')).toHaveFocus());
   });
 
+  it('goes on also where the browser tells that an element is left before it takes it out', async () => {
+    render(<Page />);
+    const pressed = button('Print');
+    pressed.focus();
+    pressed.addEventListener('click', () =>
+      pressed.dispatchEvent(new FocusEvent('focusout', { bubbles: true })),
+    );
+    pressed.click();
+    await vi.waitFor(() => expect(button('Cancel')).toHaveFocus());
+  });
+
   it('is not taken back by what goes away after it was left', async () => {
     render(<Page />);
     const deleted = button('Delete Tern');
     deleted.focus();
     deleted.blur();
+    // A press is a task of its own.
+    await new Promise((go) => setTimeout(go));
     deleted.click();
     await vi.waitFor(() => expect(deleted).not.toBeInTheDocument());
     expect(document.body).toHaveFocus();
