@@ -97,6 +97,8 @@ export function LengthField(props: LengthFieldProps) {
   const input = useRef<HTMLInputElement>(null);
   // What Enter left selected stays selected when the kept value is written anew.
   const allSelected = useRef(false);
+  // Whether the press under way brings the focus here.
+  const comes = useRef(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new text takes the selection away
   useLayoutEffect(() => {
     if (allSelected.current) input.current?.select();
@@ -147,8 +149,15 @@ export function LengthField(props: LengthFieldProps) {
             allSelected.current = false;
             keep();
           }}
-          onPointerDown={() => {
+          onPointerDown={(event) => {
             allSelected.current = false;
+            comes.current = document.activeElement !== event.currentTarget;
+          }}
+          onClick={({ currentTarget }) => {
+            // What is typed after the press that brings one here takes the number's place, as after Tab.
+            if (comes.current && currentTarget.selectionStart === currentTarget.selectionEnd)
+              currentTarget.select();
+            comes.current = false;
           }}
           onKeyDown={(event) => {
             allSelected.current = false;

@@ -116,6 +116,17 @@ describe('a length field', () => {
     expect(box).toHaveAccessibleDescription('The tape level. Look for a slip.');
   });
 
+  it('takes what is typed after the press that brings one to it in its number’s place, and not after a second one', async () => {
+    const { box, user, kept } = field({ start: inches(34.5) });
+    await user.click(box);
+    await user.keyboard('1 3/8');
+    expect(box).toHaveValue('1 3/8');
+    expect(kept()).toBeCloseTo(inches(1.375), 6);
+    await user.click(box);
+    await user.keyboard('{End}8');
+    expect(box).toHaveValue('1 3/88');
+  });
+
   it('keeps on Enter, and Escape puts back what was kept', async () => {
     const { box, user, told, kept } = field({ start: inches(30) });
     await user.clear(box);
