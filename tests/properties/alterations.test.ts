@@ -17,6 +17,7 @@ import {
 } from '../../src/engine';
 import { inverseOf, panelNamed, randomAlteration } from '../support/alterations';
 import { drawBodies } from '../support/drawBodies';
+import { expectAtMost } from '../support/expectAtMost';
 import { DRAWN, howMany } from '../support/howMany';
 import { broken, judge } from '../support/judge';
 import { lengthOf } from '../support/outline';
@@ -123,7 +124,7 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
         for (const piece of base.pieces) {
           const same = made.pieces.find(({ id }) => id === piece.id);
           for (const [i, edge] of piece.edges.entries())
-            expect(apart(edge.points, same?.edges[i]?.points ?? []), name).toBeLessThanOrEqual(STILL_MM);
+            expectAtMost(apart(edge.points, same?.edges[i]?.points ?? []), STILL_MM, name);
         }
         continue;
       }
@@ -132,7 +133,7 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
         for (const [i, edge] of piece.edges.entries()) {
           const points = now?.edges[i]?.points ?? [];
           if (isNamed(alteration, piece, edge)) moved += apart(edge.points, points) > STILL_MM ? 1 : 0;
-          else expect(apart(edge.points, points), `${name}: ${piece.id}/${i}`).toBeLessThanOrEqual(STILL_MM);
+          else expectAtMost(apart(edge.points, points), STILL_MM, `${name}: ${piece.id}/${i}`);
         }
       }
     }
@@ -159,7 +160,7 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
         for (const end of [0, -1]) {
           ends += 1;
           const shift = Math.abs((after.at(end)?.y ?? Number.NaN) - (before.at(end)?.y ?? Number.NaN));
-          expect(shift, name).toBeLessThanOrEqual(asked + 0.02);
+          expectAtMost(shift, asked + 0.02, name);
         }
     }
     expect(ends).toBeGreaterThan(COUNT / 2);
@@ -174,8 +175,8 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
         const now = made.pieces.find(({ id }) => id === piece.id);
         expect(now?.edges.length, name).toBe(piece.edges.length);
         for (const [i, edge] of piece.edges.entries())
-          expect(apart(edge.points, now?.edges[i]?.points ?? []), name).toBeLessThanOrEqual(STILL_MM);
-        expect(apart(piece.cutLine, now?.cutLine ?? []), name).toBeLessThanOrEqual(1e-6);
+          expectAtMost(apart(edge.points, now?.edges[i]?.points ?? []), STILL_MM, name);
+        expectAtMost(apart(piece.cutLine, now?.cutLine ?? []), 1e-6, name);
       }
     }
   });
@@ -203,7 +204,7 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
       const most = alteration.kind === 'length' ? 0.2 : 0.1;
       for (const { level, sewnGirth, targetGirth, alteredBy } of made.proof.ledger)
         if (sewnGirth !== null)
-          expect(Math.abs(sewnGirth - targetGirth - alteredBy), `${name} ${level}`).toBeLessThanOrEqual(most);
+          expectAtMost(Math.abs(sewnGirth - targetGirth - alteredBy), most, `${name} ${level}`);
       const asked = askedGirths(alteration, made);
       for (const { level, alteredBy } of made.proof.ledger) {
         const by = asked.get(level);
@@ -283,7 +284,7 @@ describe(`alterations of one half of drafts whose halves are altered apart, seed
           if (!isOther && isNamed(alteration, piece, edge)) moved += by > STILL_MM ? 1 : 0;
           else {
             still += 1;
-            expect(by, `${name}: ${piece.id}/${i}`).toBeLessThanOrEqual(STILL_MM);
+            expectAtMost(by, STILL_MM, `${name}: ${piece.id}/${i}`);
           }
         }
       }
@@ -306,9 +307,8 @@ describe(`alterations of one half of drafts whose halves are altered apart, seed
           const points = edgeOf(made, piece, i);
           // With other knots a line is parted into other chords.
           if (addsKnots(alteration, before))
-            for (const point of edge.points)
-              expect(distanceToLine(point, points), name).toBeLessThanOrEqual(CHORDS_MM);
-          else expect(apart(edge.points, points), name).toBeLessThanOrEqual(STILL_MM);
+            for (const point of edge.points) expectAtMost(distanceToLine(point, points), CHORDS_MM, name);
+          else expectAtMost(apart(edge.points, points), STILL_MM, name);
         }
       expect(altered(each, ...list.reverse()).pieces, name).toStrictEqual(made.pieces);
     }

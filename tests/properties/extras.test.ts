@@ -13,6 +13,7 @@ import {
   type Point,
   type Style,
 } from '../../src/engine';
+import { cutLineFaults } from '../support/cutLineFaults';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
 import { areaSeen, distanceTo, holds, isNear, ringOf, selfMeeting } from '../support/outline';
@@ -70,12 +71,7 @@ function expectSound(piece: Piece): void {
   expect(areaSeen(ring)).toBeGreaterThan(0);
   for (const [i, { points }] of piece.edges.entries())
     expect(points.at(-1)).toEqual(piece.edges[(i + 1) % piece.edges.length]?.points[0]);
-  expect(selfMeeting(piece.cutLine)).toBeNull();
-  const least = Math.min(...piece.edges.map(({ allowance }) => allowance));
-  for (const point of ring) {
-    expect(holds(piece.cutLine, point, CLOSE_MM)).toBe(true);
-    if (least > CLOSE_MM) expect(isNear(piece.cutLine, point, least - CLOSE_MM)).toBe(false);
-  }
+  expect(cutLineFaults(piece, CLOSE_MM)).toEqual([]);
   const [top, foot] = piece.grain;
   expect(top.x).toBe(foot.x);
   expect(foot.y - top.y).toBeGreaterThan(0);

@@ -20,6 +20,7 @@ import {
 import { checkBody } from '../../src/engine/body/body';
 import { bodyOfSide } from '../../src/engine/body/sides';
 import { drawBodies } from '../support/drawBodies';
+import { expectAtMost } from '../support/expectAtMost';
 import { DRAWN, howMany } from '../support/howMany';
 import { broken, judge } from '../support/judge';
 import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
@@ -122,7 +123,7 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
         const wanted = (body[level] ?? Number.NaN) + style.ease[level] - openWidth(style.closure);
         expect(targetGirth, name).toBeCloseTo(wanted, 9);
         const off = Math.abs(sewnRound(made, level) - wanted);
-        expect(off, `${name} ${level}`).toBeLessThanOrEqual(0.1);
+        expectAtMost(off, 0.1, `${name} ${level}`);
       }
       for (const { seam, lengthA, lengthB } of made.proof.seams) {
         if (seam.kind !== 'centre') continue;
@@ -136,7 +137,7 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
         expect(lengths[0], name).toBeCloseTo(lengthA, 9);
         expect(lengths[1], name).toBeCloseTo(lengthB, 9);
         const off = Math.abs(lengthA - lengthB);
-        expect(off, `${name} ${seam.id}`).toBeLessThanOrEqual(0.05);
+        expectAtMost(off, 0.05, `${name} ${seam.id}`);
       }
     }
     expect(measured).toBeGreaterThan(2 * COUNT);
@@ -187,8 +188,8 @@ describe(`bodies that differ left to right, ${COUNT} of them, seed ${SEED}`, () 
         const points = (twin?.cutLine ?? []).map(({ x, y }) => ({ x: -x, y })).reverse();
         expect(points.length, `${name} ${id}`).toBe(piece.cutLine.length);
         for (const [i, { x, y }] of piece.cutLine.entries()) {
-          expect(Math.abs(x - (points[i]?.x ?? Number.NaN)), `${name} ${id}`).toBeLessThanOrEqual(1e-6);
-          expect(Math.abs(y - (points[i]?.y ?? Number.NaN)), `${name} ${id}`).toBeLessThanOrEqual(1e-6);
+          expectAtMost(Math.abs(x - (points[i]?.x ?? Number.NaN)), 1e-6, `${name} ${id}`);
+          expectAtMost(Math.abs(y - (points[i]?.y ?? Number.NaN)), 1e-6, `${name} ${id}`);
         }
       }
     }

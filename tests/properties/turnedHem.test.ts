@@ -3,9 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { HEM_EDGES, NAMED_STYLES } from '../../src/document';
 import { DEFAULT_STYLE, type Draft, draft, type Piece, type Point, type Style } from '../../src/engine';
+import { cutLineFaults } from '../support/cutLineFaults';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { distanceTo, holds, isNear, selfMeeting } from '../support/outline';
+import { distanceTo } from '../support/outline';
 import { randomFrom } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
 
@@ -79,20 +80,6 @@ function seenInFold(end: HemEnd): Point[] {
 const chainDistance = (points: readonly Point[], p: Point): number =>
   distanceTo([...points, ...[...points].reverse()], p);
 
-/** The least allowance among the edges that lie at the cut line. */
-const leastAllowance = ({ edges }: Piece): number =>
-  Math.min(...edges.filter(({ dart }) => dart === undefined).map(({ allowance }) => allowance));
-
-function expectSound(piece: Piece): void {
-  expect(selfMeeting(piece.cutLine)).toBeNull();
-  const least = leastAllowance(piece);
-  for (const { points } of piece.edges)
-    for (const point of points) {
-      expect(holds(piece.cutLine, point, CLOSE_MM)).toBe(true);
-      if (least > CLOSE_MM) expect(isNear(piece.cutLine, point, least - CLOSE_MM)).toBe(false);
-    }
-}
-
 describe('a turned hem on drawn bodies', () => {
   const styles: [string, Style][] = [
     ...HEM_EDGES.map(({ name, shape }): [string, Style] => [
@@ -118,7 +105,7 @@ describe('a turned hem on drawn bodies', () => {
             short += 1;
             continue;
           }
-          expectSound(piece);
+          expect(cutLineFaults(piece, CLOSE_MM)).toEqual([]);
           for (const end of hemEnds(piece)) {
             const seen = seenInFold(end);
             expect(seen.length).toBeGreaterThan(0);
@@ -159,7 +146,7 @@ describe('a turned hem on drawn bodies', () => {
       for (const [i, piece] of made.pieces.entries()) {
         if (made.issues.some(({ code, at }) => code === 'cutLineUnsure' && at.piece?.id === piece.id))
           continue;
-        expectSound(piece);
+        expect(cutLineFaults(piece, CLOSE_MM)).toEqual([]);
         pieces += 1;
         if (!isShort(piece, made)) continue;
         short += 1;

@@ -15,8 +15,6 @@ export interface Depths {
 /** A cell is so many rows high, and as wide. */
 const ROWS_PER_CELL = 2;
 
-const [STRAIGHT, SLANTING] = [1, Math.SQRT2];
-
 export function depthsOf(fit: NoFit, rowHeight: number): Depths {
   const { first, last } = fit;
   const cell = rowHeight * ROWS_PER_CELL;
@@ -47,22 +45,35 @@ export function depthsOf(fit: NoFit, rowHeight: number): Depths {
 
 /** Distances by steps straight and slanting, once down and once up (Borgefors 1986). */
 function spread(distances: Float32Array, rows: number, columns: number, cell: number): void {
-  const [straight, slanting] = [STRAIGHT * cell, SLANTING * cell];
-  const at = (i: number): number => distances[i] as number;
-  const pass = (i: number, back: number): void => {
-    if (at(i) === 0) return;
-    distances[i] = Math.min(
-      at(i),
-      at(i + back) + straight,
-      at(i + back * columns) + straight,
-      at(i + back * columns - 1) + slanting,
-      at(i + back * columns + 1) + slanting,
-    );
-  };
   for (let r = 1; r + 1 < rows; r += 1)
-    for (let i = r * columns + 1; i < (r + 1) * columns - 1; i += 1) pass(i, -1);
+    spreadAlong(distances, r * columns + 1, (r + 1) * columns - 1, 1, columns, cell);
   for (let r = rows - 2; r >= 1; r -= 1)
-    for (let i = (r + 1) * columns - 2; i > r * columns; i -= 1) pass(i, 1);
+    spreadAlong(distances, (r + 1) * columns - 2, r * columns, -1, columns, cell);
+}
+
+/**
+ * Gives the cells from `start` to before `end` the least that leads to them from the cell behind and from the three of the row behind.
+ *
+ * @param step 1 along the row, with the row behind above; -1 against it, with the row behind below
+ */
+function spreadAlong(
+  distances: Float32Array,
+  start: number,
+  end: number,
+  step: 1 | -1,
+  columns: number,
+  cell: number,
+): void {
+  const slanting = Math.SQRT2 * cell;
+  const rowBehind = -step * columns;
+  for (let i = start; i !== end; i += step) {
+    const known = distances[i] as number;
+    if (known === 0) continue;
+    const straight = Math.min(distances[i - step] as number, distances[i + rowBehind] as number) + cell;
+    const aslant =
+      Math.min(distances[i + rowBehind - 1] as number, distances[i + rowBehind + 1] as number) + slanting;
+    distances[i] = Math.min(known, straight, aslant);
+  }
 }
 
 /**
