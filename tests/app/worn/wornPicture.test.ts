@@ -1,6 +1,7 @@
 // What the worker hands to the page: the garment, its body and its lacing, and what is seen at a place of the picture.
 
 import { describe, expect, it } from 'vitest';
+import { partedInBands } from '../../../src/app/worn/view/bands';
 import {
   FRONT,
   frameOf,
@@ -143,6 +144,30 @@ describe('the camera', () => {
 });
 
 describe('the bands of colour', () => {
+  it('part a triangle along their limits, and cover it', () => {
+    const area = (corners: readonly (readonly number[])[]): number =>
+      Math.abs(
+        corners.reduce((sum, [x = 0, y = 0], i) => {
+          const [u = 0, v = 0] = corners[(i + 1) % corners.length] ?? [];
+          return sum + (x * v - u * y) / 2;
+        }, 0),
+      );
+    const triangle = [
+      [0, 0, 0, 0.5],
+      [4, 0, 0, 2.5],
+      [0, 3, 0, 1.2],
+    ] as const;
+    const { polygons, limits } = partedInBands(triangle);
+    expect(polygons.map(({ band }) => band)).toEqual([0, 1, 2]);
+    expect(polygons.reduce((sum, { corners }) => sum + area(corners), 0)).toBeCloseTo(6, 9);
+    expect(limits.map((ends) => ends.map(([, , , band]) => band))).toEqual([
+      [1, 1],
+      [2, 2],
+    ]);
+    expect(limits[0]?.[0]?.slice(0, 2)).toEqual([1, 0]);
+    expect(partedInBands(triangle.map(([x, y, z]) => [x, y, z, 1.5])).polygons).toHaveLength(1);
+  });
+
   it('part at their limits, and hold what lies beyond all of them', () => {
     const scale = SCALES.standOff;
     expect([-4, 0.5, 3, 4, 100].map((value) => Math.floor(bandPlace(scale, value)))).toEqual([0, 0, 2, 2, 6]);

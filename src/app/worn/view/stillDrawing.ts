@@ -1,11 +1,13 @@
-// The same picture without WebGL: triangles from the farthest to the nearest, each in one colour.
+// The same picture without WebGL: polygons from the farthest to the nearest, each in one colour, with lines between the bands.
 
+import { type BandedCorner, partedInBands } from './bands';
 import { projected, projection } from './camera';
 import type { Drawing } from './glView';
 import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, SCALES, valuesOf } from './shades';
 
 /** Cloth lies in front of the skin it presses into, mm: triangles are sorted by their middles. */
 const CLOTH_AHEAD_MM = 20;
+const LIMITS_AHEAD_MM = 26;
 const STROKES_AHEAD_MM = 32;
 
 const STROKES = [
@@ -27,27 +29,27 @@ export function makeStillDrawing(canvas: HTMLCanvasElement): Drawing | null {
     context.fillRect(0, 0, width, height);
     const matrix = projection(camera, frame);
     const values = valuesOf(picture, shading);
+    const scale = camera.zoom / frame.half;
+    const cloth = facesOf(picture, matrix, CLOTH_COLOUR, CLOTH_AHEAD_MM * scale);
     const faces = [
-      ...facesOf(picture.body, matrix, () => BODY_COLOUR, 0),
-      ...facesOf(
-        picture,
-        matrix,
-        (v) =>
-          values && shading !== 'cloth'
-            ? (SCALES[shading].colours[Math.floor(bandPlace(SCALES[shading], values[v] ?? 0))] ??
-              CLOTH_COLOUR)
-            : CLOTH_COLOUR,
-        CLOTH_AHEAD_MM * (camera.zoom / frame.half),
-      ),
+      ...facesOf(picture.body, matrix, BODY_COLOUR, 0),
+      ...(values && shading !== 'cloth'
+        ? cloth.flatMap((face, t) => {
+            const bands = [0, 1, 2].map((k) =>
+              bandPlace(SCALES[shading], values[picture.triangles[3 * t + k] ?? 0] ?? 0),
+            );
+            return banded(face, bands, SCALES[shading].colours, (LIMITS_AHEAD_MM - CLOTH_AHEAD_MM) * scale);
+          })
+        : cloth),
       ...STROKES.flatMap(({ of, colour, mm }) =>
-        facesOfStrokes(picture[of], matrix, colour, mm, STROKES_AHEAD_MM * (camera.zoom / frame.half)),
+        facesOfStrokes(picture[of], matrix, colour, mm, STROKES_AHEAD_MM * scale),
       ),
     ].sort((a, b) => a.depth - b.depth);
     for (const { corners, colour, light, mm } of faces) {
       context.beginPath();
       for (const [right, up] of corners)
         context.lineTo(width / 2 + (right * height) / 2, height / 2 - (up * height) / 2);
-      context.lineWidth = mm === 0 ? 1 : Math.max(1, (mm * height * camera.zoom) / frame.half / 2);
+      context.lineWidth = mm === 0 ? 1 : Math.max(1, (mm * height * scale) / 2);
       context.fillStyle = css(colour, light);
       context.strokeStyle = context.fillStyle;
       if (mm === 0) {
@@ -59,23 +61,23 @@ export function makeStillDrawing(canvas: HTMLCanvasElement): Drawing | null {
   };
 }
 
-type Corner = readonly [number, number, number];
+type Corner = readonly [right: number, up: number, towards: number];
 
 const NOWHERE: Corner = [0, 0, 0];
 
 interface Face {
-  readonly corners: readonly Corner[];
+  readonly corners: readonly (Corner | BandedCorner)[];
   readonly depth: number;
   readonly light: number;
   readonly colour: readonly number[];
-  /** Width of a stroke, mm; 0 for a triangle. */
+  /** Width of a stroke, mm; 0 for a polygon. */
   readonly mm: number;
 }
 
 function facesOf(
   { places, triangles }: { readonly places: Float32Array; readonly triangles: Uint32Array },
   matrix: Float32Array,
-  colourOf: (vertex: number) => readonly number[],
+  colour: readonly number[],
   ahead: number,
 ): Face[] {
   const faces: Face[] = [];
@@ -94,11 +96,29 @@ function facesOf(
       corners,
       depth: (a[2] + b[2] + c[2]) / 3 + ahead,
       light: 0.55 + 0.45 * Math.abs(towards / (size || 1)),
-      colour: colourOf(own[0] ?? 0),
+      colour,
       mm: 0,
     });
   }
   return faces;
+}
+
+const LIMIT = { colour: [0.1, 0.13, 0.18], mm: 0.5 } as const;
+
+/** A triangle as its parts by band, and the limits between them, so much nearer to the viewer. */
+function banded(
+  face: Face,
+  bands: readonly number[],
+  colours: readonly (readonly number[])[],
+  ahead: number,
+): Face[] {
+  const { polygons, limits } = partedInBands(
+    face.corners.map(([right, up, towards], k): BandedCorner => [right, up, towards, bands[k] ?? 0]),
+  );
+  return [
+    ...polygons.map(({ band, corners }) => ({ ...face, corners, colour: colours[band] ?? CLOTH_COLOUR })),
+    ...limits.map((corners) => ({ corners, depth: face.depth + ahead, light: 1, ...LIMIT })),
+  ];
 }
 
 /** The strokes, six numbers each, as faces of two corners. */

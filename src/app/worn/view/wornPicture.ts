@@ -205,27 +205,46 @@ function bodySolid(halves: readonly WornHalf[]): Solid {
 const UNDER_MM = 2;
 const REACH_MM = 18;
 
+/** Times that hollows between two places of the cloth are evened out. */
+const EVENED = 4;
+
 /** The body's skin pressed in where the cloth presses it, so that it does not come out through the cloth. */
 function yielding({ places, triangles }: Solid, { places: cloth, standOff }: WholeMesh): Solid {
-  const pressed = places.slice();
-  for (let i = 0; i < places.length; i += 3) {
-    const [x = 0, y = 0, z = 0] = places.subarray(i, i + 3);
+  const depths = new Float32Array(places.length / 3);
+  for (const v of depths.keys()) {
+    const [x = 0, y = 0, z = 0] = places.subarray(3 * v, 3 * v + 3);
     let depth = 0;
-    for (const [v, off] of standOff.entries()) {
+    for (const [w, off] of standOff.entries()) {
       if (off > 0 || UNDER_MM - off <= depth) continue;
       const [dx, dy, dz] = [
-        (cloth[3 * v] ?? 0) - x,
-        (cloth[3 * v + 1] ?? 0) - y,
-        (cloth[3 * v + 2] ?? 0) - z,
+        (cloth[3 * w] ?? 0) - x,
+        (cloth[3 * w + 1] ?? 0) - y,
+        (cloth[3 * w + 2] ?? 0) - z,
       ];
       const reach = REACH_MM - off;
       const square = dx * dx + dy * dy + dz * dz;
       if (square >= reach * reach) continue;
       depth = Math.max(depth, (UNDER_MM - off) * Math.min(1, 2 * (1 - Math.sqrt(square) / reach)));
     }
+    depths[v] = depth;
+  }
+  for (let round = 0; round < EVENED; round += 1) {
+    const sums = new Float32Array(depths.length);
+    const shares = new Float32Array(depths.length);
+    for (const [k, v] of triangles.entries()) {
+      const next = triangles[k - (k % 3) + ((k + 1) % 3)] ?? v;
+      sums[v] = (sums[v] ?? 0) + (depths[next] ?? 0);
+      shares[v] = (shares[v] ?? 0) + 1;
+    }
+    for (const [v, sum] of sums.entries()) depths[v] = Math.max(depths[v] ?? 0, sum / (shares[v] || 1));
+  }
+  const pressed = places.slice();
+  for (const [v, depth] of depths.entries()) {
+    const [i, j] = [3 * v, 3 * v + 1];
+    const [x = 0, y = 0] = places.subarray(i, j + 1);
     const r = Math.hypot(x, y) || 1;
     pressed[i] = x * (1 - depth / r);
-    pressed[i + 1] = y * (1 - depth / r);
+    pressed[j] = y * (1 - depth / r);
   }
   return { places: pressed, triangles };
 }
