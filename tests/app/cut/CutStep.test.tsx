@@ -232,7 +232,8 @@ describe('a printer that does not keep the scale', () => {
     expect(useCutChoices.getState().printers[0]?.across).toBeCloseTo(4 / 3.92, 9);
     expect(useCutChoices.getState().printers[0]?.down).toBeCloseTo(4 / 4.04, 9);
     await user.click(screen.getByRole('button', { name: 'Download the PDF' }));
-    const { pages } = await pdf();
+    const { name, pages } = await pdf();
+    expect(name).toBe('Wren-Abernathy-Winter-ball-bodice-Letter-102.0x99.0-percent.pdf');
     expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain(
       '2.04 % larger across, 0.99 % smaller down',
     );

@@ -34,13 +34,10 @@ function printName(
   correction?: Correction | undefined,
 ): string {
   const percent = (factor: number): string => (100 * factor).toFixed(1);
-  return `${fileName(
-    client.name,
-    savedDraft.name,
-    ...(mockup ? ['mock-up'] : []),
-    paper,
-    ...(correction ? [`${percent(correction.across)}x${percent(correction.down)}`] : []),
-  )}.pdf`;
+  const name = fileName(client.name, savedDraft.name, ...(mockup ? ['mock-up'] : []), paper);
+  return correction
+    ? `${name}-${percent(correction.across)}x${percent(correction.down)}-percent.pdf`
+    : `${name}.pdf`;
 }
 
 /** The pattern on sheets of paper that are joined. */
