@@ -76,7 +76,13 @@ function inWorker(worker: Worker, watch: SizesWatch): RunningSizes {
     worker.addEventListener('message', answered, { signal });
     worker.addEventListener('error', () => fail('the worker failed'), { signal });
   });
-  return { result, stop: () => worker.terminate() };
+  return {
+    result,
+    stop: () => {
+      // One that has answered may be at other work.
+      if (!signal.aborted) worker.terminate();
+    },
+  };
 }
 
 function onPage(job: SizesJob, watch: SizesWatch): RunningSizes {
