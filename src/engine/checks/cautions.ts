@@ -39,8 +39,7 @@ export function cautions(
   armhole: Armhole | null,
 ): Issue[] {
   return [
-    ...reduction(body, style),
-    ...reductionBeside(levels),
+    ...reductions(levels),
     ...(armhole ? roomForArm(body, armhole) : armpit(body, style, levels, top)),
     ...sitting(body, style),
     ...seams
@@ -56,20 +55,28 @@ export function cautions(
   ];
 }
 
-/** The natural waist closed by `reduction` mm: a note above the usual, a warning to be acknowledged above the ceiling. */
-function reduction(body: Body, style: Style): Issue[] {
-  const reduced = -style.ease.waist;
-  const values = { reduction: reduced, share: reduced / body.waist };
+/** How far the garment is drawn in at each level: of the natural waist, and of the other girths. */
+export function reductions(levels: readonly Drawn[]): Issue[] {
+  const waist = levels.find(({ name }) => name === 'waist');
+  return [...(waist ? waistReduction(waist) : []), ...reductionBeside(levels)];
+}
+
+/** A girth of the body and what the garment has more than it, mm. */
+type Drawn = Pick<Level, 'name' | 'bodyGirth' | 'ease'>;
+
+/** A note above the usual, a warning to be acknowledged above the ceiling. */
+function waistReduction({ bodyGirth, ease }: Drawn): Issue[] {
+  const values = { reduction: -ease, share: -ease / bodyGirth };
   const place = { level: 'waist', field: 'ease.waist' } as const;
-  if (pastCeiling(reduced, body.waist)) return [issue('waistReductionHigh', values, place)];
-  return reduced > USUAL_REDUCTION_MM + TAPE_TOLERANCE_MM ? [issue('waistReduction', values, place)] : [];
+  if (pastCeiling(-ease, bodyGirth)) return [issue('waistReductionHigh', values, place)];
+  return -ease > USUAL_REDUCTION_MM + TAPE_TOLERANCE_MM ? [issue('waistReduction', values, place)] : [];
 }
 
 const pastCeiling = (reduced: number, girth: number): boolean =>
   reduced > Math.min(MOST_REDUCTION_MM, MOST_REDUCTION_SHARE * girth) + TAPE_TOLERANCE_MM;
 
 /** There is no ceiling known for the other girths, so the waist's is taken; over the ribs it has to be acknowledged too. */
-function reductionBeside(levels: readonly Level[]): Issue[] {
+function reductionBeside(levels: readonly Drawn[]): Issue[] {
   return levels
     .filter(({ name, bodyGirth, ease }) => name !== 'waist' && pastCeiling(-ease, bodyGirth))
     .map(({ name, bodyGirth, ease }) =>

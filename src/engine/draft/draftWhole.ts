@@ -8,6 +8,8 @@ import { napeOf } from '../block/shoulders/shoulderFrame';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { type BodySides, bodyOfSide, checkSides, differs, wholeSides } from '../body/sides';
+import { reductions } from '../checks/cautions';
+import type { LedgerRow } from '../checks/ledger';
 import { extrasOfHalves } from '../extras/extras';
 import { innerEdge } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
@@ -15,7 +17,7 @@ import { centreReference, rightSideUp } from '../pieces/rightSideUp';
 import { type Shoulders, STYLE, type Style } from '../style/style';
 import { styleOfSide } from '../style/styleOfSide';
 import { pieceOfSide, seamOfSide } from '../terms/identity';
-import { type Issue, issue } from '../terms/issue';
+import { type Issue, type IssueCode, issue } from '../terms/issue';
 import { type BlockName, SIDES, type Side } from '../terms/names';
 import { type Draft, draft, draftPanels } from './draft';
 import { centreEdge, centreMarks, mateCentres, withCentresMoved } from './mateCentres';
@@ -134,7 +136,7 @@ function joined(
   );
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
   const beside = extrasOfHalves(style, left.laced, { left: left.pieces, right: right.pieces });
-  const issues = [...issuesOf(alike, drafted), ...foldIssues(style), ...proof.issues, ...beside.issues];
+  const issues = [...issuesOf(alike, drafted, proof.ledger), ...foldIssues(style), ...proof.issues, ...beside.issues];
   const [spanLeft, spanRight] = [left.span, right.span];
   return {
     levels: alike.levels,
@@ -197,20 +199,40 @@ const CLOSURE_FIELDS: ReadonlySet<string> = new Set(
   Object.keys(STYLE.fields.closure.fields).map((name) => `closure.${name}`),
 );
 
+const REDUCTIONS: ReadonlySet<IssueCode> = new Set([
+  'waistReduction',
+  'waistReductionHigh',
+  'ribReductionHigh',
+  'girthReductionHigh',
+]);
+
 /**
  * The issues of a garment whose halves differ. An issue of the body or of the garment as a whole is reported once, as it is of the
  * body as measured; one that stands at a block, panel, seam or wedge is reported of its half.
  */
-function issuesOf(alike: Draft, halves: Readonly<Record<Side, Draft>>): Issue[] {
+function issuesOf(
+  alike: Draft,
+  halves: Readonly<Record<Side, Draft>>,
+  ledger: readonly LedgerRow[],
+): Issue[] {
   const isPlaced = ({ at }: Issue): boolean =>
     [at.block, at.piece, at.seam, at.wedge].some((part) => part !== undefined);
-  const large = alike.issues.filter((each) => !isPlaced(each));
+  // Each half tells how far it would be drawn in if both were like it; the wearer has what both come to.
+  const isOfHalf = ({ code }: Issue): boolean => ledger.length > 0 && REDUCTIONS.has(code);
+  const drawnIn = reductions(
+    ledger.map(({ level, bodyGirth, ease, alteredBy }) => ({
+      name: level,
+      bodyGirth,
+      ease: ease + alteredBy,
+    })),
+  );
+  const large = [...drawnIn, ...alike.issues.filter((each) => !isPlaced(each) && !isOfHalf(each))];
   const known = new Set(large.map(({ code, at }) => `${code} ${at.field} ${at.level}`));
   const ofHalves = SIDES.flatMap((side) =>
     halves[side].issues.flatMap((each): Issue[] => {
       const { piece, seam } = each.at;
       const key = `${each.code} ${each.at.field} ${each.at.level}`;
-      if (!isPlaced(each) && known.has(key)) return [];
+      if (!isPlaced(each) && (known.has(key) || isOfHalf(each))) return [];
       if (!isPlaced(each)) known.add(key);
       const at = {
         ...each.at,

@@ -126,6 +126,16 @@ describe('a seam at one level', () => {
     expect(codes(base)).not.toContain('waistReductionHigh');
     expect(codes(alter([taken(SIDE_SEAM, [at('waist', 15)])]))).toContain('waistReductionHigh');
   });
+
+  it('of one half counts as reduction once, with what both halves come to', () => {
+    const waist = base.levels.find(({ name }) => name === 'waist');
+    const was = -(waist?.ease ?? 0);
+    const made = alter([taken(SIDE_SEAM, [at('waist', 13)], 'right')]);
+    const said = made.issues.filter(({ code }) => code.startsWith('waistReduction'));
+    expect(said.map(({ values }) => (values as { reduction: number }).reduction)).toEqual([
+      expect.closeTo(was + 26, 6),
+    ]);
+  });
 });
 
 describe('a handbook’s case', () => {
