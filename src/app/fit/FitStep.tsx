@@ -1,9 +1,10 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
-import { Suspense, useState } from 'react';
+import { Suspense, useCallback, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { alterationsOf, changeFittings, FIT, PROOFS, pieceLabel } from '../../document';
 import {
+  type AlteredSide,
   type ClosedAt,
   type Draft,
   type LevelName,
@@ -80,9 +81,16 @@ export function FitStep() {
     document.querySelector<HTMLElement>('.pressed-seam button')?.focus();
   };
   // The seam of the form that is open.
-  const [formSeam, setFormSeam] = useState<SeamName | null>(null);
+  const [formSeam, setFormSeam] = useState<{ readonly seam: SeamName; readonly side: AlteredSide } | null>(
+    null,
+  );
+  const showFormSeam = useCallback(
+    (seam: SeamName | null, side: AlteredSide): void => setFormSeam(seam && { seam, side }),
+    [],
+  );
   const pull = useEdgeAlteration();
-  const shownPlace = passed ?? (formSeam && placeOfName(formSeam, draft)) ?? row?.place ?? null;
+  const shownPlace =
+    passed ?? (formSeam && placeOfName(formSeam.seam, formSeam.side, draft)) ?? row?.place ?? null;
   const isAltered = alterationsOf(savedDraft.fittings).length > 0;
   const unaltered = isAltered ? draftOfSide(client, { style: savedDraft.style }, null) : null;
   const pick = (picked: Picked): void => {
@@ -154,7 +162,7 @@ export function FitStep() {
         <IssueList issues={draft.issues} />
         <ErrorBoundary part="section" book={kept}>
           <Suspense>
-            <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} onSeam={setFormSeam} />
+            <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} onSeam={showFormSeam} />
           </Suspense>
         </ErrorBoundary>
         {[seams, crossings, girths].map((proof) => (
@@ -226,11 +234,12 @@ function sameHalves(before: Draft, now: Draft): readonly Piece[] {
   return SIDES.flatMap((side) => before.pieces.map((piece) => rightSideUp(side, piece, before.pieces)));
 }
 
-/** Where a seam or dart of a name lies; null where the draft has none. */
-function placeOfName(name: SeamName, { proof }: Draft): PointedOut | null {
+/** Where a seam or dart of a name lies, on the half that is meant; null where the draft has none. */
+function placeOfName(name: SeamName, side: AlteredSide, { proof }: Draft): PointedOut | null {
   const key = keyOfSeam(name);
   const isNamed = (found: SeamName | null): boolean => found !== null && keyOfSeam(found) === key;
-  const walk = proof.seams.find((each) => isNamed(seamNameOf(each.seam, each)));
-  const dart = proof.closedDarts.find(({ seam }) => isNamed(seamNameOf(seam, null)));
+  const isMeant = (half: Side | null): boolean => side === 'both' || half === null || half === side;
+  const walk = proof.seams.find((each) => isMeant(each.seam.side) && isNamed(seamNameOf(each.seam, each)));
+  const dart = proof.closedDarts.find(({ seam }) => isMeant(seam.side) && isNamed(seamNameOf(seam, null)));
   return walk ? placeOfSeam(walk) : dart ? placeOfDart(dart) : null;
 }

@@ -1,6 +1,14 @@
 // How the four steps stand, reckoned from what is kept.
 
-import { type Book, openClient, openDraftOf, STEP_STATES, wedgesOf } from '../../document';
+import {
+  type Book,
+  isRead,
+  openClient,
+  openDraftOf,
+  STEP_STATES,
+  wantsReading,
+  wedgesOf,
+} from '../../document';
 import { type Draft, MEASUREMENTS } from '../../engine';
 import { edgeContinuity, girthProof, seamWalk } from '../fit/proofs';
 import { draftOfSide } from '../store/drafts';
@@ -30,6 +38,7 @@ export function stepStates(book: Book): StepStates {
   const atTape = errors.filter(({ at }) => MEASUREMENTS.some(({ name }) => name === at.field)).length;
   const inDraft = errors.length - atTape;
   const drafted = draft.pieces.length > 0;
+  const unread = draft.issues.some((each) => wantsReading(each) && !isRead(each, savedDraft));
   const wedges = new Set([...wedgesOf(style, 'left'), ...wedgesOf(style, 'right')].map(({ id }) => id)).size;
   return {
     measure:
@@ -45,7 +54,8 @@ export function stepStates(book: Book): StepStates {
           ? mend(STEP_STATES.toMend({ count: inDraft }))
           : done(STEP_STATES.wedges({ count: wedges })),
     fit: drafted ? fitState(draft, client, style) : NOT_YET,
-    cut: drafted && errors.length === 0 ? done(STEP_STATES.ready) : NOT_YET,
+    cut:
+      !drafted || errors.length > 0 ? NOT_YET : unread ? mend(STEP_STATES.cautions) : done(STEP_STATES.ready),
   };
 }
 

@@ -136,7 +136,12 @@ function joined(
   );
   const proof = wholeProof(alike.levels, drafted, apart, drifts);
   const beside = extrasOfHalves(style, left.laced, { left: left.pieces, right: right.pieces });
-  const issues = [...issuesOf(alike, drafted, proof.ledger), ...foldIssues(style), ...proof.issues, ...beside.issues];
+  const issues = [
+    ...issuesOf(alike, drafted, proof.ledger),
+    ...foldIssues(style),
+    ...proof.issues,
+    ...beside.issues,
+  ];
   const [spanLeft, spanRight] = [left.span, right.span];
   return {
     levels: alike.levels,

@@ -9,7 +9,9 @@ import type { LinesAcross } from '../panel/levelLines';
 /** A draft, its client and style, and choices that do not depend on the paper. */
 export interface PlanInput {
   readonly draft: Draft;
-  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'>;
+  readonly client: Pick<Client, 'name' | 'unit' | 'measurements' | 'estimated'> & {
+    readonly sides?: Client['sides'] | null;
+  };
   readonly savedDraft: Pick<SavedDraft, 'name' | 'style' | 'acknowledgedReduction' | 'acknowledgedRibs'> &
     Partial<Pick<SavedDraft, 'fittings'>>;
   /** The date as it is printed. */
@@ -28,6 +30,8 @@ export interface PlanInput {
   readonly mockupNumber?: number;
   /** The day on which the tape was taken, as it is printed; null or left out where it was not written down. */
   readonly tapeDay?: string | null;
+  /** The days of the fittings in the order of their list, as they are printed; left out where they are printed as they are kept. */
+  readonly fittingDays?: readonly string[];
   /** Name and version of the program, as they are printed; left out where they are not known. */
   readonly program?: string;
 }

@@ -1,7 +1,7 @@
 // The fitting form behind a mock-up: what to write down while the client wears it.
 
-import { FITTING_FORM, LEVEL_TITLES, seamLabel } from '../../document';
-import type { Draft } from '../../engine';
+import { BOUND_TITLES, FITTING_FORM, LEVEL_TITLES, seamLabel } from '../../document';
+import { type Draft, levelsReached } from '../../engine';
 import type { PlanInput } from '../layout/planInput';
 import { settable } from '../text/writable';
 import { type Flow, type FlowPage, flowOver, type TextStyle } from './blocks/pageFlow';
@@ -26,7 +26,12 @@ export function drawFittingForm(newPage: () => PdfCanvas, page: FlowPage, input:
     BODY,
   );
   flow.text(FITTING_FORM.day, WRITTEN);
-  const levels = draft.levels.map(({ name }) => LEVEL_TITLES[name]);
+  const isShouldered = draft.pieces.some(({ edges }) => edges.some(({ role }) => role === 'armhole'));
+  const levels = [
+    ...(isShouldered ? [] : [BOUND_TITLES.top]),
+    ...levelsReached(draft).map(({ name }) => LEVEL_TITLES[name]),
+    BOUND_TITLES.hem,
+  ];
   const seams = seamsOf(draft);
   flow.text(FITTING_FORM.drawing, { ...BODY, before: 3 });
   flow.draw((canvas, corner) => flow.space(drawForFitting(canvas, corner, flow.widthMm, draft, seams)));

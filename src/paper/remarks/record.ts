@@ -15,12 +15,16 @@ import { type Draft, type LedgerRow, type MeasurementName, openWidth } from '../
 /** What a record is made from. */
 interface Printed {
   readonly draft: Draft;
-  readonly client: Pick<Client, 'unit' | 'measurements' | 'estimated'>;
+  readonly client: Pick<Client, 'unit' | 'measurements' | 'estimated'> & {
+    readonly sides?: Client['sides'] | null;
+  };
   readonly savedDraft: Pick<SavedDraft, 'style'> & Partial<Pick<SavedDraft, 'fittings'>>;
   readonly date: string;
   readonly mockup?: boolean;
   readonly mockupNumber?: number;
   readonly tapeDay?: string | null;
+  /** The days of the fittings as they are printed. */
+  readonly fittingDays?: readonly string[];
   readonly program?: string;
 }
 
@@ -94,14 +98,19 @@ function styleRows(
   ];
 }
 
-/** How much narrower than the body the laced waist is, asked for. */
+/** How much narrower than the body the laced waist is, as asked for and as altered. */
 function reduction({ proof }: Draft, gap: number, written: Written): string {
   const { style: words } = RECORD;
   const waist = proof.ledger.find(({ level }) => level === 'waist');
-  const taken = waist ? waist.bodyGirth - waist.targetGirth - gap : 0;
-  return waist && taken > 0
-    ? words.reductionOf({ length: written(taken), percent: Math.round((100 * taken) / waist.bodyGirth) })
-    : words.reductionNone;
+  if (!waist) return words.reductionNone;
+  const said = (taken: number): string =>
+    taken > 0
+      ? words.reductionOf({ length: written(taken), percent: Math.round((100 * taken) / waist.bodyGirth) })
+      : words.reductionNone;
+  const asked = waist.bodyGirth - waist.targetGirth - gap;
+  return waist.alteredBy === 0
+    ? said(asked)
+    : words.reductionAltered({ asked: said(asked), altered: said(asked - waist.alteredBy) });
 }
 
 function tapeRows({ draft, client, tapeDay }: Printed, written: Written): [string, string][] {
@@ -120,12 +129,14 @@ function tapeRows({ draft, client, tapeDay }: Printed, written: Written): [strin
         ],
       ];
     }),
-    ...(draft.halves ? [[RECORD.tape.sides, RECORD.tape.differs] as [string, string]] : []),
+    ...(draft.halves
+      ? [[RECORD.tape.sides, client.sides ? RECORD.tape.differs : RECORD.tape.apart] as [string, string]]
+      : []),
   ];
 }
 
 /** Every alteration that is switched on, by the day of its fitting; what could not be made says so. */
-function alterationRows({ draft, client, savedDraft }: Printed): [string, string][] {
+function alterationRows({ draft, client, savedDraft, fittingDays }: Printed): [string, string][] {
   const fittings = savedDraft.fittings ?? [];
   return outcomesOf(fittings, draft).flatMap(({ fitting, alteration, applied, code }): [string, string][] => {
     const kept = fittings[fitting]?.alterations[alteration];
@@ -133,7 +144,7 @@ function alterationRows({ draft, client, savedDraft }: Printed): [string, string
     const words = alterationWords(kept, { unit: client.unit, style: savedDraft.style });
     return [
       [
-        RECORD.fittings.of({ date: fittings[fitting]?.date ?? '' }),
+        RECORD.fittings.of({ date: fittingDays?.[fitting] ?? fittings[fitting]?.date ?? '' }),
         applied ? words : RECORD.fittings.notMade({ words }),
       ],
     ];
@@ -147,12 +158,13 @@ function girthRow(
   isAltered: boolean,
 ): string[] {
   const cloth = sewnGirth ?? alongEdge;
+  const written = (mm: number, signed = false): string => formatLength(mm, unit, { withUnit: true, signed });
   return [
     LEVEL_TITLES[level],
-    formatLength(bodyGirth, unit),
-    formatLength(ease, unit, { signed: true }),
-    formatLength(targetGirth + gap, unit),
-    ...(isAltered ? [formatLength(alteredBy, unit, { signed: true })] : []),
-    cloth === null ? RECORD.girths.outside : formatLength(cloth, unit),
+    written(bodyGirth),
+    written(ease, true),
+    written(targetGirth + gap),
+    ...(isAltered ? [written(alteredBy, true)] : []),
+    cloth === null ? RECORD.girths.outside : written(cloth),
   ];
 }

@@ -49,9 +49,38 @@ describe('the record', () => {
       'Waist reduction 2 in, 7 %',
       'centre front a seam; centre back lacing',
       '3 front, 3 back',
-      'Waist 29½ –2 27½ 25½',
+      'Waist 29½ in –2 in 27½ in 25½ in',
     ])
       expect(words).toContain(said);
+  });
+
+  it('tells of an alteration of one side its day, what it comes to, and why left and right are cut apart', () => {
+    const panel = (block: 'front' | 'back') => ({ kind: 'panel', block, number: 3 }) as const;
+    const alteration = {
+      kind: 'seam',
+      seam: { kind: 'seam', pieces: [panel('front'), panel('back')] },
+      side: 'right',
+      at: [{ height: { kind: 'level', level: 'waist' }, a: inches(3 / 8), b: inches(3 / 8) }],
+    } as const;
+    const { measurements } = PRINT.client;
+    const { style } = PRINT.savedDraft;
+    const record = recordOf({
+      ...PRINT,
+      draft: draftWhole(measurements, style, null, [alteration]),
+      savedDraft: {
+        ...PRINT.savedDraft,
+        fittings: [
+          { date: '2026-05-12', note: '', on: true, alterations: [{ ...alteration, on: true }] },
+        ],
+      },
+      fittingDays: ['12 May 2026'],
+    });
+    const rows = record.parts.flatMap((part) => part.rows.map((row) => row.join(' ')));
+    expect(rows).toContain('Waist reduction 2 in, 7 %; with the alterations 2¾ in, 9 %');
+    expect(rows).toContain('Left and right They are drafted apart and cut once each.');
+    expect(rows).toContain(
+      'Fitting of 12 May 2026 Side seam, waist: taken in ⅜ in on each edge, right only',
+    );
   });
 
   it('says that a day was not written down, and what was estimated', async () => {

@@ -31,6 +31,7 @@ export function usePlanInput(): PlanInput {
       ...(mockup ? { mockupNumber: nextMockup(client, today()) } : {}),
       ...(across ? { across } : {}),
       tapeDay: client.takenOn === null ? null : formatDay(client.takenOn),
+      fittingDays: savedDraft.fittings.map(({ date }) => formatDay(date)),
       program: PROGRAM,
       ...(printed ? { making: makingFor({ settings }, client.unit) } : {}),
       date: new Date().toLocaleDateString(undefined, { dateStyle: 'medium' }),

@@ -14,7 +14,7 @@ import {
   seamTitle,
   setAlteration,
 } from '../../../document';
-import type { Alteration, SeamName } from '../../../engine';
+import type { Alteration, AlteredSide, SeamName } from '../../../engine';
 import { goToMockup } from '../../components/awaited/awaitedMockup';
 import { today } from '../../components/files/formatDay';
 import { draftOfSide, useOpen, useStore } from '../../store/storeContext';
@@ -33,7 +33,7 @@ const KINDS: readonly AlterationKind[] = ['seam', 'length', 'edge', 'bustPoint']
 interface FittingsProps {
   readonly pressed: PressedSeam | null;
   /** The seam that the open form alters; null where it alters none. */
-  readonly onSeam: (seam: SeamName | null) => void;
+  readonly onSeam: (seam: SeamName | null, side: AlteredSide) => void;
 }
 
 export default function Fittings({ pressed, onSeam }: FittingsProps) {
@@ -157,6 +157,7 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
           key={formKey}
           open={open}
           draft={draft}
+          unaltered={unaltered}
           fittings={fittings}
           style={style}
           unit={unit}

@@ -37,6 +37,8 @@ export const RECORD = catalogue({
     gapNone: 'none',
     reduction: 'Waist reduction',
     reductionOf: ({ length, percent }: { length: string; percent: number }) => `${length}, ${percent} %`,
+    reductionAltered: ({ asked, altered }: { asked: string; altered: string }) =>
+      `${asked}; with the alterations ${altered}`,
     reductionNone: 'none: the waist is not drawn in',
     mockup: 'Mock-up',
     mockupOf: ({ number, allowance }: { number: number | null; allowance: string }) =>
@@ -48,6 +50,7 @@ export const RECORD = catalogue({
     notWritten: 'the day was not written down',
     estimated: ({ length }: { length: string }) => `${length}, estimated`,
     sides: 'Left and right',
+    apart: 'They are drafted apart and cut once each.',
     differs: 'The body differs left to right; each half is drafted from its own.',
   },
   fittings: {

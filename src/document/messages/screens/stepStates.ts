@@ -14,5 +14,6 @@ export const STEP_STATES = catalogue({
   holds: 'holds',
   toLookAt: ({ count }: Count) => `${count} to look at`,
   ready: 'ready',
+  cautions: 'cautions to read',
   notYet: 'not yet',
 });

@@ -44,7 +44,11 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
       const [upper, lower] = alteration.between.map((bound) => BOUND_TITLES[bound]);
       return ALTERATIONS.length({
         between: ALTERATIONS.between({ upper: upper ?? '', lower: inSentence(lower ?? '') }),
-        amounts: placed(alteration.at, ALTERATIONS.shortened),
+        amounts: isAllRound(alteration.at)
+          ? alteration.at
+              .slice(0, 1)
+              .map(({ by }) => ALTERATIONS.allRound({ by: Math.sign(by), length: written(by) }))
+          : placed(alteration.at, ALTERATIONS.shortened),
         side,
       });
     }
@@ -69,6 +73,14 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
       });
   }
 }
+
+/** Whether a length changes by the same at centre front and centre back, and so all round. */
+const isAllRound = (at: readonly { readonly place: AlteredPlace; readonly by: number }[]): boolean =>
+  at.length === 2 &&
+  at.every(({ by }) => by === at[0]?.by) &&
+  (['centreFront', 'centreBack'] as const).every((name) =>
+    at.some(({ place }) => place.kind === 'landmark' && place.name === name),
+  );
 
 /** The finest amount that is written, mm. */
 const FINEST_MM: Readonly<Record<LengthUnit, number>> = { in: MM_PER.in / 32, cm: 1, mm: 1 };
@@ -177,6 +189,8 @@ const ALTERATIONS = catalogue({
   onEdge: ({ taken, edge }: { taken: string; edge: string }) => `${taken} on ${edge}`,
   amounts: ({ told }: { told: readonly string[] }) => told.join(', '),
   alone: ({ taken }: { taken: string }) => `${taken} alone`,
+  allRound: ({ by, length }: Amount) =>
+    by > 0 ? `shorter by ${length} all round` : `longer by ${length} all round`,
   shortened: ({ by, length, place }: Amount & { place: string }) =>
     by === 0
       ? `nothing at ${place}`

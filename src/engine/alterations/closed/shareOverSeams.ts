@@ -7,7 +7,7 @@ import { at, numberAt } from '../../geometry/lists';
 import { halfOpenAt, openWidth } from '../../style/openings';
 import type { Style } from '../../style/style';
 import type { BlockName, PerLevel } from '../../terms/names';
-import type { SeamAlteration } from '../terms/alteration';
+import type { SeamAlteration, SeamHeight, SeamName } from '../terms/alteration';
 import { isCentre } from '../terms/alterationsOfSide';
 import { type ClosedHalf, closedHalfOf, distanceAt, wholeAt } from './closedHalf';
 
@@ -18,6 +18,18 @@ interface GapInput {
   readonly style: Style;
   /** What was read between the laced edges, mm, at those levels where it was. */
   readonly gaps: Partial<PerLevel>;
+  /** What was read at the ends of the laced edges. */
+  readonly atEnds?: readonly GapAtEnd[];
+}
+
+/** A gap at the top edge or the hem. */
+export interface GapAtEnd {
+  /** Of the end of the laced edge, mm. */
+  readonly y: number;
+  /** mm */
+  readonly gap: number;
+  /** Where each seam ends there. */
+  readonly heightOn: (seam: SeamName) => SeamHeight;
 }
 
 type Seam = ClosedHalf['seams'][number];
@@ -28,21 +40,27 @@ type Seam = ClosedHalf['seams'][number];
  * weight, as when a draft is balanced; below it every seam has as much as the body grows in its zone. Both edges of a seam
  * have half. A level that is not given keeps its girth.
  */
-export function shareOverSeams({ blocks, levels, style, gaps }: GapInput): SeamAlteration[] {
+export function shareOverSeams({ blocks, levels, style, gaps, atEnds = [] }: GapInput): SeamAlteration[] {
   const closedHalf = closedHalfOf(blocks, style);
   const seams = closedHalf.seams.filter(({ pieces }) => !isCentre({ kind: 'seam', pieces }));
   const inOrder = closedHalf.lines.flatMap((line) => seams.filter((seam) => seam.line === line));
   const waist = levels.find(({ name }) => name === 'waist');
   if (!waist || inOrder.length === 0) return [];
-  const read = levels.filter(({ name }) => gaps[name] !== undefined);
+  const onLevels = levels.flatMap(({ name, y, frontShare }): Read[] => {
+    const gap = gaps[name];
+    return gap === undefined
+      ? []
+      : [{ y, frontShare, gap, heightOn: () => ({ kind: 'level', level: name }) as const }];
+  });
+  const read = [...onLevels, ...atEnds.map((end) => ({ ...end, frontShare: shareNear(levels, end.y) }))];
   const zones = zonesOf(inOrder, closedHalf, waist.y, style);
   return inOrder.flatMap((seam, i): SeamAlteration[] => {
     const amounts = read.map((level) => {
       // Of the half body; more than nothing is taken in.
-      const half = (openWidth(style.closure) - (gaps[level.name] ?? 0)) / 2;
+      const half = (openWidth(style.closure) - level.gap) / 2;
       const part = level.y > waist.y ? numberAt(zones, i) : shareOf(seam, inOrder, level, style);
       return {
-        height: { kind: 'level', level: level.name } as const,
+        height: level.heightOn({ kind: 'seam', pieces: seam.pieces }),
         a: (half * part) / 2,
         b: (half * part) / 2,
       };
@@ -54,8 +72,16 @@ export function shareOverSeams({ blocks, levels, style, gaps }: GapInput): SeamA
   });
 }
 
+/** A gap with the front's part of the girth where it was read. */
+type Read = GapAtEnd & Pick<Level, 'frontShare'>;
+
+/** The front's part of the girth at the level nearest to a height. */
+const shareNear = (levels: readonly Level[], y: number): number =>
+  levels.reduce((near, level) => (Math.abs(level.y - y) < Math.abs(near.y - y) ? level : near), at(levels, 0))
+    .frontShare;
+
 /** A seam's part of a change of the half girth at a level down to the waist; those of all seams add up to 1. */
-function shareOf(seam: Seam, seams: readonly Seam[], level: Level, style: Style): number {
+function shareOf(seam: Seam, seams: readonly Seam[], level: Pick<Level, 'frontShare'>, style: Style): number {
   const weightOf = ({ line }: Seam): number =>
     line.kind === 'wedge' ? (style.wedges.find(({ id }) => id === line.wedge.id)?.weight ?? 1) : 0;
   const on = (block: BlockName): readonly Seam[] =>

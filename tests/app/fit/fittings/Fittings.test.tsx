@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import Fittings from '../../../../src/app/fit/fittings/Fittings';
 import { pulledAlteration } from '../../../../src/app/fit/fittings/pressedSeam';
 import { addDraft, changeClient, DEMO_BOOK, DEMO_CLIENT, NAMED_STYLES } from '../../../../src/document';
-import { DEFAULT_STYLE, draftWhole, inches, type Style } from '../../../../src/engine';
+import { DEFAULT_STYLE, draftWhole, inches, levelsReached, type Style } from '../../../../src/engine';
 import { onTable } from '../../withStore';
 
 const press = (name: string) => screen.getByRole('button', { name });
@@ -122,6 +122,81 @@ describe('Fittings', () => {
     const waist = draft.proof.ledger.find(({ level }) => level === 'waist');
     // Read an inch wider than asked, which is let out.
     expect(waist?.alteredBy).toBeCloseTo(inches(1), 6);
+  });
+
+  it('take what is pinned at the top edge of one seam there, and name no level that the garment does not reach', async () => {
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('Seam or dart'));
+    await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Centre back');
+    const height = screen.getByLabelText('Height');
+    const offered = within(height)
+      .getAllByRole('option')
+      .map(({ textContent }) => textContent);
+    const plain = draftWhole(DEMO_CLIENT.measurements, DEFAULT_STYLE);
+    const reached = levelsReached(plain);
+    expect(offered).toHaveLength(reached.length + 3);
+    expect(offered.at(0)).toBe('top edge');
+    expect(offered.at(-2)).toBe('hem');
+    await user.selectOptions(height, 'top edge');
+    await user.clear(field(/^On each edge/));
+    await user.type(field(/^On each edge/), '1/4');
+    await user.click(press('Make it'));
+    const made = draftWhole(
+      DEMO_CLIENT.measurements,
+      DEFAULT_STYLE,
+      null,
+      client().drafts[0]?.fittings[0]?.alterations ?? [],
+    );
+    const topOf = (draft: typeof made): number => {
+      const points = draft.pieces
+        .find(({ id }) => id === 'back-1')
+        ?.edges.find(({ at }) => at === 'inner')?.points;
+      return points?.reduce((top, point) => (point.y < top.y ? point : top)).x ?? Number.NaN;
+    };
+    expect(topOf(made) - topOf(plain)).toBeCloseTo(inches(1 / 4), 1);
+  });
+
+  it('share gaps over the seams where one side is altered already, read at the top edge too', async () => {
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('Seam or dart'));
+    await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Side seam');
+    await user.clear(field(/^On each edge/));
+    await user.type(field(/^On each edge/), '3/8');
+    await user.selectOptions(screen.getByLabelText('On'), 'the right only');
+    await user.click(press('Make it'));
+    await user.click(press('Gaps of the lacing'));
+    await user.type(field(/^Gap at the top edge/), '1');
+    await user.type(field(/^Gap at the waist/), '3');
+    await user.click(press('Share over the seams'));
+    const [, ...shared] = client().drafts[0]?.fittings[0]?.alterations ?? [];
+    const draft = draftWhole(DEMO_CLIENT.measurements, DEFAULT_STYLE, null, shared);
+    expect(draft.alterations.every((each) => each?.applied)).toBe(true);
+    expect(draft.proof.ledger.find(({ level }) => level === 'waist')?.alteredBy).toBeCloseTo(inches(1), 6);
+    // An inch too little is read at the top edge: half of it on either half, a half of that on each edge of a seam.
+    const atTop = shared.reduce(
+      (sum, each) =>
+        each.kind === 'seam'
+          ? sum + each.at.reduce((own, { height, a, b }) => own + (height.kind === 'level' ? 0 : a + b), 0)
+          : sum,
+      0,
+    );
+    expect(atTop).toBeCloseTo(inches(1 / 2), 6);
+  });
+
+  it('take a length that is the same all round in one field', async () => {
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('Length'));
+    const [place] = screen.getAllByLabelText('Place');
+    await user.selectOptions(place as HTMLElement, 'all round');
+    await user.clear(field(/^By/));
+    await user.type(field(/^By/), '-3/4');
+    await user.click(press('Make it'));
+    const [made] = client().drafts[0]?.fittings[0]?.alterations ?? [];
+    expect(made?.kind === 'length' && made.at.map(({ by }) => by)).toEqual([
+      expect.closeTo(inches(-3 / 4), 9),
+      expect.closeTo(inches(-3 / 4), 9),
+    ]);
+    expect(await screen.findByText(/longer by ¾ in all round/)).toBeVisible();
   });
 
   it('lead from what is seen to what is altered, amounts filled in', async () => {

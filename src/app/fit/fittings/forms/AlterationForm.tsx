@@ -21,18 +21,20 @@ export interface AlterationFormProps {
   /** Where it stands, or will stand, in the list of fittings. */
   readonly place: { readonly fitting: number; readonly alteration: number };
   readonly draft: Draft;
+  /** The draft without its alterations. */
+  readonly unaltered: Draft;
   readonly style: Style;
   readonly unit: Unit;
   /** The book with the alteration in it. */
   readonly withIt: (book: Book, alteration: Alteration) => Book;
   readonly onMake: (alteration: Alteration) => void;
   /** The seam that it alters; null where it alters none, and when the form is left. */
-  readonly onSeam: (seam: SeamName | null) => void;
+  readonly onSeam: (seam: SeamName | null, side: AlteredSide) => void;
   readonly onCancel: () => void;
 }
 
 export function AlterationForm(props: AlterationFormProps) {
-  const { start, isKept, place, draft, style, unit, withIt, onMake, onSeam, onCancel } = props;
+  const { start, isKept, place, draft, unaltered, style, unit, withIt, onMake, onSeam, onCancel } = props;
   const [alteration, setAlteration] = useState(start);
   const [isAsked, setAsked] = useState(false);
   const show = useStore((state) => state.show);
@@ -45,7 +47,7 @@ export function AlterationForm(props: AlterationFormProps) {
     if (!wantingOf(start, draft)) show((book) => withIt(book, start));
     return drop;
   }, []);
-  const { kind } = alteration;
+  const { kind, side } = alteration;
   // Going on to another step keeps what was typed, as closing the page does.
   useEffect(() => {
     const leave = (): void => {
@@ -58,9 +60,9 @@ export function AlterationForm(props: AlterationFormProps) {
   }, [kind, isKept, keep, onCancel]);
   const seam = alteration.kind === 'seam' ? alteration.seam : null;
   useEffect(() => {
-    onSeam(seam);
-    return () => onSeam(null);
-  }, [seam, onSeam]);
+    onSeam(seam, side);
+    return () => onSeam(null, 'both');
+  }, [seam, side, onSeam]);
   const set = (next: Alteration): void => {
     setAlteration(next);
     if (wantingOf(next, draft)) drop();
@@ -78,7 +80,9 @@ export function AlterationForm(props: AlterationFormProps) {
       }}
       onCancel={onCancel}
     >
-      {alteration.kind === 'seam' ? <SeamFields {...fields} alteration={alteration} onSet={set} /> : null}
+      {alteration.kind === 'seam' ? (
+        <SeamFields {...fields} unaltered={unaltered} alteration={alteration} onSet={set} />
+      ) : null}
       {alteration.kind === 'length' ? <BoundFields {...fields} alteration={alteration} onSet={set} /> : null}
       {alteration.kind === 'edge' ? <EdgeChoice {...fields} alteration={alteration} onSet={set} /> : null}
       {alteration.kind === 'length' || alteration.kind === 'edge' ? (

@@ -4,21 +4,30 @@ import { useState } from 'react';
 import { FITTINGS, formatLength, LEVEL_WORDS, type Unit } from '../../../../document';
 import {
   type Alteration,
+  type BlockName,
   type Draft,
   type LevelName,
   openWidth,
+  type SeamName,
+  SIDES,
   type Style,
   shareOverSeams,
+  styleOfSide,
 } from '../../../../engine';
 import { LengthField } from '../../../components/fields/LengthField';
+import { levelNames } from './alterable';
 import { FittingForm } from './FittingForm';
+import { SEAM_ENDS, type SeamEnd, seamEnd } from './seamEnds';
 
 const TEXTS = FITTINGS.gaps;
 
 /** The widest gap that is taken; our own bound. mm */
 const MOST_MM = 500;
 
+type GapPlace = LevelName | SeamEnd;
+
 interface GapFormProps {
+  /** The draft without its alterations. */
   readonly draft: Draft;
   readonly style: Style;
   readonly unit: Unit;
@@ -27,32 +36,32 @@ interface GapFormProps {
 }
 
 export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) {
-  const [gaps, setGaps] = useState<Partial<Record<LevelName, number>>>({});
+  const [gaps, setGaps] = useState<Partial<Record<GapPlace, number>>>({});
   const [wanting, setWanting] = useState<string | null>(null);
-  const { blocks, levels } = draft;
   const gap = openWidth(style.closure);
-  if (!blocks || gap === 0)
+  const laced = draft.laced[0];
+  if (!laced || gap === 0)
     return (
       <FittingForm title={TEXTS.title} wanting={null} make={null} onMake={onCancel} onCancel={onCancel}>
-        <p>{blocks ? TEXTS.notLaced : TEXTS.halves}</p>
+        <p>{draft.pieces.length > 0 ? TEXTS.notLaced : TEXTS.notDrafted}</p>
       </FittingForm>
     );
   const make = (): void => {
     const unread = Object.values(gaps).some((mm) => Number.isNaN(mm));
-    const alterations = unread ? [] : shareOverSeams({ blocks, levels, style, gaps });
+    const alterations = unread ? [] : shared(draft, style, gaps, laced);
     if (alterations.length > 0) onMake(alterations);
     else setWanting(unread ? FITTINGS.form.unread : TEXTS.nothing);
   };
-  const set = (level: LevelName, mm: number | null): void =>
+  const set = (level: GapPlace, mm: number | null): void =>
     setGaps(({ [level]: _, ...others }) => (mm === null ? others : { ...others, [level]: mm }));
   return (
     <FittingForm title={TEXTS.title} wanting={wanting} make={TEXTS.make} onMake={make} onCancel={onCancel}>
       <p className="hint">{TEXTS.hint({ gap: formatLength(gap, unit, { withUnit: true }) })}</p>
       <div className="alteration-row">
-        {levels.map(({ name }) => (
+        {placesOfGaps(draft, laced).map((name) => (
           <LengthField
             key={name}
-            label={TEXTS.at({ level: LEVEL_WORDS[name] })}
+            label={TEXTS.at({ level: isEnd(name) ? FITTINGS.form.ends[name] : LEVEL_WORDS[name] })}
             optional={true}
             span={[0, MOST_MM]}
             value={gaps[name] === undefined || Number.isNaN(gaps[name]) ? null : gaps[name]}
@@ -65,4 +74,44 @@ export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) 
       </div>
     </FittingForm>
   );
+}
+
+const isEnd = (place: GapPlace): place is SeamEnd => SEAM_ENDS.some((end) => end === place);
+
+const centreSeam = (block: BlockName): SeamName => ({
+  kind: 'seam',
+  pieces: [
+    { kind: 'panel', block, number: 1 },
+    { kind: 'panel', block, number: 1 },
+  ],
+});
+
+/** Where a gap can be read, from the top down. */
+function placesOfGaps(draft: Draft, laced: BlockName): readonly GapPlace[] {
+  const end = (each: SeamEnd): GapPlace[] => (seamEnd(draft, centreSeam(laced), each) ? [each] : []);
+  return [...end('top'), ...levelNames(draft), ...end('hem')];
+}
+
+/** The gaps shared over the seams; where left and right are drafted apart, over those of each half. */
+function shared(
+  draft: Draft,
+  style: Style,
+  gaps: Readonly<Partial<Record<GapPlace, number>>>,
+  laced: BlockName,
+): Alteration[] {
+  const waist = draft.span?.waist ?? 0;
+  const atEnds = SEAM_ENDS.flatMap((end) => {
+    const own = seamEnd(draft, centreSeam(laced), end);
+    const gap = gaps[end];
+    if (own?.kind !== 'belowWaist' || gap === undefined) return [];
+    return [{ y: waist + own.mm, gap, heightOn: (seam: SeamName) => seamEnd(draft, seam, end) ?? own }];
+  });
+  const { blocks, levels, halves } = draft;
+  if (blocks) return shareOverSeams({ blocks, levels, style, gaps, atEnds });
+  return SIDES.flatMap((side) => {
+    const half = halves?.[side];
+    if (!half?.blocks) return [];
+    const own = { blocks: half.blocks, levels: half.levels, style: styleOfSide(style, side), gaps, atEnds };
+    return shareOverSeams(own).map((each) => ({ ...each, side }));
+  });
 }

@@ -1,7 +1,7 @@
 // The form that is open under the list of fittings.
 
 import { changeFittings, type Fitting, setAlteration, type Unit } from '../../../../document';
-import type { Alteration, Draft, SeamName, Style } from '../../../../engine';
+import type { Alteration, AlteredSide, Draft, SeamName, Style } from '../../../../engine';
 import { today } from '../../../components/files/formatDay';
 import { AlterationForm } from './AlterationForm';
 import { GapForm } from './GapForm';
@@ -23,19 +23,21 @@ interface OpenFormProps {
   readonly open: Open;
   /** The draft as it is kept. */
   readonly draft: Draft;
+  /** The draft without its alterations. */
+  readonly unaltered: Draft;
   readonly fittings: readonly Fitting[];
   readonly style: Style;
   readonly unit: Unit;
   readonly onMake: (alterations: readonly Alteration[]) => void;
   readonly onSet: (fitting: number, alteration: number, next: Alteration) => void;
-  readonly onSeam: (seam: SeamName | null) => void;
+  readonly onSeam: (seam: SeamName | null, side: AlteredSide) => void;
   /** Opens another form in its place, or none. */
   readonly onBegin: (next: Open | null) => void;
 }
 
 export function OpenForm(props: OpenFormProps) {
-  const { open, draft, fittings, style, unit, onMake, onSet, onSeam, onBegin } = props;
-  const fields = { draft, style, unit, onCancel: () => onBegin(null) };
+  const { open, draft, unaltered, fittings, style, unit, onMake, onSet, onSeam, onBegin } = props;
+  const fields = { draft, unaltered, style, unit, onCancel: () => onBegin(null) };
   switch (open.kind) {
     case 'new':
       return (
@@ -69,7 +71,7 @@ export function OpenForm(props: OpenFormProps) {
         />
       );
     case 'gaps':
-      return <GapForm {...fields} onMake={onMake} />;
+      return <GapForm {...fields} draft={unaltered} onMake={onMake} />;
     case 'seen':
       return (
         <SeenForm
@@ -78,7 +80,7 @@ export function OpenForm(props: OpenFormProps) {
             onBegin(
               seen === 'gapUneven'
                 ? { kind: 'gaps' }
-                : { kind: 'new', start: alterationSeen(seen, mm, draft, style) },
+                : { kind: 'new', start: alterationSeen(seen, mm, { draft, unaltered, style }) },
             )
           }
           onCancel={fields.onCancel}

@@ -52,6 +52,18 @@ export function EdgeChoice({ alteration, draft, onSet }: FieldsProps<'edge'>) {
 
 const keyOf = (place: AlteredPlace): string => JSON.stringify(place);
 
+const ALL = 'all';
+const landmark = (name: 'centreFront' | 'centreBack' | 'side'): AlteredPlace => ({ kind: 'landmark', name });
+/** By the same at both ends, a length changes alike all round. */
+const ROUND: readonly AlteredPlace[] = [landmark('centreFront'), landmark('centreBack')];
+const SIDE_PLACES: readonly AlteredPlace[] = [landmark('side'), landmark('centreBack')];
+
+const isRound = (at: readonly { readonly place: AlteredPlace; readonly by: number }[]): boolean =>
+  at.length === ROUND.length &&
+  at.every(
+    ({ place, by }, i) => keyOf(place) === keyOf(ROUND[i] as AlteredPlace) && Object.is(by, at[0]?.by),
+  );
+
 interface PlacedFieldsProps extends Pick<FieldsProps<'edge'>, 'draft' | 'style' | 'unit'> {
   readonly kind: 'length' | 'edge';
   readonly at: Of<'length' | 'edge'>['at'];
@@ -61,6 +73,39 @@ interface PlacedFieldsProps extends Pick<FieldsProps<'edge'>, 'draft' | 'style' 
 export function PlacedFields({ kind, at, draft, style, unit, onSet }: PlacedFieldsProps) {
   const standing = placesOf(draft, style);
   const least = kind === 'length' ? 2 : 1;
+  const round = kind === 'length' && isRound(at) ? at[0] : undefined;
+  const roundBy = (by: number): void => onSet(ROUND.map((place) => ({ place, by })));
+  const roundChoice = kind === 'length' && at.length === least ? [{ value: ALL, label: TEXTS.allRound }] : [];
+  if (round)
+    return (
+      <div className="alteration-row">
+        <ChoiceOf
+          label={TEXTS.place}
+          choices={[
+            { value: ALL, label: TEXTS.allRound },
+            ...standing.map((each) => ({ value: keyOf(each), label: placeWords(each, style) })),
+          ]}
+          value={ALL}
+          onChoose={(key) => {
+            const place = standing.find((each) => keyOf(each) === key);
+            const other = SIDE_PLACES.find((each) => keyOf(each) !== key);
+            if (place && other)
+              onSet([
+                { place, by: round.by },
+                { place: other, by: 0 },
+              ]);
+          }}
+        />
+        <AmountField
+          label={TEXTS.by}
+          hint={TEXTS.roundHint}
+          value={round.by}
+          unit={unit}
+          most={MOST_ALTERED_MM}
+          onSet={roundBy}
+        />
+      </div>
+    );
   const setAt = (index: number, change: Partial<(typeof at)[number]>): void =>
     onSet(at.map((each, i) => (i === index ? { ...each, ...change } : each)));
   const free = standing.find((place) => !at.some((each) => keyOf(each.place) === keyOf(place)));
@@ -76,9 +121,16 @@ export function PlacedFields({ kind, at, draft, style, unit, onSet }: PlacedFiel
             <legend className="unseen">{TEXTS.placeNumber({ number: i + 1 })}</legend>
             <ChoiceOf
               label={TEXTS.place}
-              choices={places.map((each) => ({ value: keyOf(each), label: placeWords(each, style) }))}
+              choices={[
+                ...roundChoice,
+                ...places.map((each) => ({ value: keyOf(each), label: placeWords(each, style) })),
+              ]}
               value={keyOf(place)}
-              onChoose={(key) => setAt(i, { place: places.find((each) => keyOf(each) === key) ?? place })}
+              onChoose={(key) =>
+                key === ALL
+                  ? roundBy(by)
+                  : setAt(i, { place: places.find((each) => keyOf(each) === key) ?? place })
+              }
             />
             <AmountField
               label={TEXTS.by}

@@ -15,12 +15,14 @@ import {
   MOST_FROM_WAIST_MM,
   type SeamAlteration,
   type SeamHeight,
+  type SeamName,
   type Style,
 } from '../../../../engine';
 import { Checkbox } from '../../../components/fields/Checkbox';
 import { AmountField } from './AmountField';
 import { alterableSeams, keyOfSeam, levelNames } from './alterable';
 import { ChoiceOf } from './ChoiceOf';
+import { endAt, SEAM_ENDS, type SeamEnd, seamEnd } from './seamEnds';
 
 const TEXTS = FITTINGS.form;
 const OWN = 'own';
@@ -28,12 +30,14 @@ const OWN = 'own';
 interface SeamFieldsProps {
   readonly alteration: SeamAlteration;
   readonly draft: Draft;
+  /** The draft without its alterations. */
+  readonly unaltered: Draft;
   readonly style: Style;
   readonly unit: Unit;
   readonly onSet: (alteration: SeamAlteration) => void;
 }
 
-export function SeamFields({ alteration, draft, style, unit, onSet }: SeamFieldsProps) {
+export function SeamFields({ alteration, draft, unaltered, style, unit, onSet }: SeamFieldsProps) {
   const { seam, at } = alteration;
   const [isAlike, setAlike] = useState(at.every(({ a, b }) => a === b));
   const standing = alterableSeams(draft, style);
@@ -54,9 +58,18 @@ export function SeamFields({ alteration, draft, style, unit, onSet }: SeamFields
         label={TEXTS.seam}
         choices={choices}
         value={keyOfSeam(seam)}
-        onChoose={(key) =>
-          onSet({ ...alteration, seam: choices.find(({ value }) => value === key)?.seam ?? seam })
-        }
+        onChoose={(key) => {
+          const chosen = choices.find(({ value }) => value === key)?.seam ?? seam;
+          const moved = (height: SeamHeight): SeamHeight => {
+            const end = endAt(unaltered, seam, height);
+            return (end && seamEnd(unaltered, chosen, end)) ?? height;
+          };
+          onSet({
+            ...alteration,
+            seam: chosen,
+            at: at.map((each) => ({ ...each, height: moved(each.height) })),
+          });
+        }}
       />
       {at.map(({ height, a, b }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: heights are told by their place in the list
@@ -66,7 +79,9 @@ export function SeamFields({ alteration, draft, style, unit, onSet }: SeamFields
           </legend>
           <HeightFields
             height={height}
+            seam={seam}
             draft={draft}
+            unaltered={unaltered}
             unit={unit}
             onSet={(next) => setAt(i, { height: next })}
           />
@@ -143,30 +158,39 @@ function nextHeight(last: SeamHeight | undefined, draft: Draft): SeamHeight {
 
 interface HeightFieldsProps {
   readonly height: SeamHeight;
+  readonly seam: SeamName;
   readonly draft: Draft;
+  readonly unaltered: Draft;
   readonly unit: Unit;
   readonly onSet: (height: SeamHeight) => void;
 }
 
-function HeightFields({ height, draft, unit, onSet }: HeightFieldsProps) {
+function HeightFields({ height, seam, draft, unaltered, unit, onSet }: HeightFieldsProps) {
   const levels = levelNames(draft);
   const shown =
     height.kind === 'level' && !levels.includes(height.level) ? [height.level, ...levels] : levels;
+  const end = endAt(unaltered, seam, height);
+  const choiceOfEnd = (each: SeamEnd): { value: string; label: string }[] =>
+    seamEnd(unaltered, seam, each) ? [{ value: each, label: TEXTS.ends[each] }] : [];
   return (
     <>
       <ChoiceOf
         label={TEXTS.height}
         choices={[
+          ...choiceOfEnd('top'),
           ...shown.map((level) => ({ value: level as string, label: LEVEL_WORDS[level] })),
+          ...choiceOfEnd('hem'),
           { value: OWN, label: TEXTS.ownHeight },
         ]}
-        value={height.kind === 'level' ? height.level : OWN}
+        value={end ?? (height.kind === 'level' ? height.level : OWN)}
         onChoose={(value) => {
           const level = shown.find((each) => each === value);
-          onSet(level ? { kind: 'level', level } : { kind: 'belowWaist', mm: 0 });
+          const chosen = SEAM_ENDS.find((each) => each === value);
+          const atEnd = chosen && seamEnd(unaltered, seam, chosen);
+          onSet(level ? { kind: 'level', level } : (atEnd ?? { kind: 'belowWaist', mm: 0 }));
         }}
       />
-      {height.kind === 'belowWaist' ? (
+      {height.kind === 'belowWaist' && end === null ? (
         <AmountField
           label={TEXTS.belowWaist}
           value={height.mm}

@@ -6,6 +6,7 @@ import {
   LANDMARKS,
   type LengthBound,
   type LevelName,
+  levelsReached,
   type PieceIdentity,
   type SeamHeight,
   type SeamIdentity,
@@ -68,7 +69,9 @@ export function heightAt({ levels }: Draft, y: number): SeamHeight {
   return { kind: 'belowWaist', mm: Math.round(y - waist) };
 }
 
-export const levelNames = ({ levels }: Draft): readonly LevelName[] => levels.map(({ name }) => name);
+/** The levels that the garment reaches somewhere. */
+export const levelNames = (draft: Draft): readonly LevelName[] =>
+  levelsReached(draft).map(({ name }) => name);
 
 /** Between what a garment can be shortened, from the top down. */
 export const boundsOf = (draft: Draft): readonly LengthBound[] => ['top', ...levelNames(draft), 'hem'];

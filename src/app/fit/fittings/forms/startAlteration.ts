@@ -3,6 +3,7 @@
 import { FITTINGS, type SeenName } from '../../../../document';
 import type { Alteration, AlteredPlace, Draft, SeamHeight, SeamName, Style } from '../../../../engine';
 import { alterableSeams, boundsOf, edgesOf, levelNames } from './alterable';
+import { seamEnd } from './seamEnds';
 
 export type AlterationKind = Alteration['kind'];
 
@@ -61,8 +62,7 @@ export const seamAt = (seam: SeamName, height: SeamHeight, each: number): Altera
 export function alterationSeen(
   seen: Exclude<SeenName, 'gapUneven'>,
   mm: number,
-  draft: Draft,
-  style: Style,
+  { draft, unaltered, style }: { readonly draft: Draft; readonly unaltered: Draft; readonly style: Style },
 ): Alteration {
   const seam = firstSeam(draft, style);
   const levels = levelNames(draft);
@@ -72,7 +72,6 @@ export function alterationSeen(
     (name) => (draft.proof.ledger.find((row) => row.level === name)?.sewnGirth ?? null) !== null,
   );
   const at = (height: SeamHeight, by: number): Alteration => seamAt(seam, height, by / 2);
-  const lowest = draft.span && draft.levels.filter(({ y }) => y < (draft.span?.lowest ?? 0)).at(-1)?.name;
   const round = (by: number): Alteration => ({
     kind: 'length',
     between: ['underBust', 'waist'],
@@ -90,9 +89,9 @@ export function alterationSeen(
   });
   switch (seen) {
     case 'gapAtTop':
-      return at(level(inside[0]), mm);
+      return at(seamEnd(unaltered, seam, 'top') ?? level(inside[0]), mm);
     case 'topCutsIn':
-      return at(level(inside[0]), -mm);
+      return at(seamEnd(unaltered, seam, 'top') ?? level(inside[0]), -mm);
     case 'topTooLow':
       return raised(mm);
     case 'topTooHigh':
@@ -122,9 +121,9 @@ export function alterationSeen(
         ],
       };
     case 'hemStandsOff':
-      return at(level(lowest ?? inside.at(-1)), mm);
+      return at(seamEnd(unaltered, seam, 'hem') ?? level(inside.at(-1)), mm);
     case 'hemCutsIn':
-      return at(level(lowest ?? inside.at(-1)), -mm);
+      return at(seamEnd(unaltered, seam, 'hem') ?? level(inside.at(-1)), -mm);
   }
 }
 

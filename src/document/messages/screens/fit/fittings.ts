@@ -44,7 +44,7 @@ export const FITTINGS = catalogue({
   /** By how much the finished girths change, each signed and with its unit. */
   girths: ({ changes }: { changes: readonly { level: string; by: string }[] }) =>
     changes.length === 0
-      ? 'No girth changes.'
+      ? 'No girth at a level changes.'
       : `Round the whole garment: ${changes.map(({ level, by }) => `${level} ${by}`).join(', ')}.`,
   sum: ({ count, refused }: { count: number; refused: number }) =>
     refused === 0
@@ -62,6 +62,7 @@ export const FITTINGS = catalogue({
     seam: 'Seam or dart',
     gone: ({ seam }: { seam: string }) => `${seam} (not in this style)`,
     height: 'Height',
+    ends: { top: 'top edge', hem: 'hem' },
     ownHeight: 'a height of its own',
     belowWaist: 'Below the waist (− for above)',
     alike: 'The same on both edges',
@@ -77,9 +78,11 @@ export const FITTINGS = catalogue({
     upper: 'From',
     lower: 'To',
     lengthHint: '+ shortens, − lengthens; from place to place it runs evenly.',
+    roundHint: '+ shortens, − lengthens.',
     place: 'Place',
     placeNumber: ({ number }: { number: number }) => `Place ${number}`,
     by: 'By',
+    allRound: 'all round',
     anotherPlace: 'Another place',
     removePlace: 'Take off this place',
     edge: 'Edge',
@@ -100,7 +103,7 @@ export const FITTINGS = catalogue({
     make: 'Share over the seams',
     nothing: 'Type a gap that differs from the one asked for.',
     notLaced: 'The garment is not laced.',
-    halves: 'Left and right are drafted apart: alter their seams one by one.',
+    notDrafted: 'Nothing is drafted yet.',
   },
   seen: {
     title: 'What do you see?',
