@@ -5,6 +5,7 @@ import { DEMO_CLIENT, MOCKUP_ALLOWANCE_MM, mockupStyle } from '../../../src/docu
 import { draft, draftWhole, inches, type Piece, type Point } from '../../../src/engine';
 import { onePagePdf, paperChoice, patternPdf, usualMaking } from '../../../src/paper';
 import { linedPieces } from '../../../src/paper/layout/placePanels';
+import { recordOf } from '../../../src/paper/remarks/record';
 import { DEMO_SHEET, demoPattern, type PrintInput } from '../demoPattern';
 import { type ReadPage, type ReadPattern, readPattern } from '../readPattern';
 
@@ -69,18 +70,14 @@ describe('the record', () => {
       draft: draftWhole(measurements, style, null, [alteration]),
       savedDraft: {
         ...PRINT.savedDraft,
-        fittings: [
-          { date: '2026-05-12', note: '', on: true, alterations: [{ ...alteration, on: true }] },
-        ],
+        fittings: [{ date: '2026-05-12', note: '', on: true, alterations: [{ ...alteration, on: true }] }],
       },
       fittingDays: ['12 May 2026'],
     });
     const rows = record.parts.flatMap((part) => part.rows.map((row) => row.join(' ')));
     expect(rows).toContain('Waist reduction 2 in, 7 %; with the alterations 2¾ in, 9 %');
     expect(rows).toContain('Left and right They are drafted apart and cut once each.');
-    expect(rows).toContain(
-      'Fitting of 12 May 2026 Side seam, waist: taken in ⅜ in on each edge, right only',
-    );
+    expect(rows).toContain('Fitting of 12 May 2026 Side seam, waist: taken in ⅜ in on each edge, right only');
   });
 
   it('says that a day was not written down, and what was estimated', async () => {
