@@ -23,7 +23,7 @@ interface GapInput {
 }
 
 /** A gap at the top edge or the hem. */
-export interface GapAtEnd {
+interface GapAtEnd {
   /** Of the end of the laced edge, mm. */
   readonly y: number;
   /** mm */
