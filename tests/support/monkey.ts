@@ -1,6 +1,6 @@
 // Random work on the built app by a seed: presses, numbers good and bad, handles pulled and keyed, steps and windows changed.
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { chance, pick, type Random, randomFrom, uniform } from './random';
 
 /** What is pressed, typed into or pulled. Files are left alone, and so is what is downloaded or loads the page. */
@@ -157,19 +157,26 @@ async function closeAll(page: Page): Promise<void> {
   }
 }
 
+/** Whether something comes into view after a press. */
+const comes = (wanted: Locator): Promise<boolean> =>
+  wanted.waitFor({ timeout: 5000 }).then(
+    () => true,
+    () => false,
+  );
+
 /** Closes what is open and gives the book, as a backup has it, without what no undo takes back. */
 export async function bookOf(page: Page): Promise<unknown> {
   await closeAll(page);
-  await page.locator('.open-book').click();
-  const [asked] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('dialog').getByRole('button', { name: 'Download a backup' }).click(),
-  ]);
+  const backup = page.getByRole('dialog').getByRole('button', { name: 'Download a backup' });
+  // Where a menu is open, the first press only closes it.
+  do await page.locator('.open-book').click();
+  while (!(await comes(backup)));
+  const [asked] = await Promise.all([page.waitForEvent('download'), backup.click()]);
   await closeAll(page);
   const chunks: Buffer[] = [];
   for await (const chunk of await asked.createReadStream()) chunks.push(chunk as Buffer);
-  const backup = JSON.parse(Buffer.concat(chunks).toString('utf8'), (key, value) =>
+  const read = JSON.parse(Buffer.concat(chunks).toString('utf8'), (key, value) =>
     NOT_UNDONE.has(key) ? undefined : value,
   );
-  return backup.book ?? backup;
+  return read.book ?? read;
 }
