@@ -396,6 +396,21 @@ describe('a sheet with shoulders or darts', () => {
     );
   });
 
+  it('gives a wedge the lines from the one above its own end down, and no end of another wedge', () => {
+    const ends: number[] = [];
+    for (const name of ['princess-bodice', 'armhole-bridal', 'darted-bodice', 'basque-bodice'])
+      for (const { heading, tables } of draftingSheet(demoPattern('A4', NAMED_STYLES.get(name)?.style))
+        .steps) {
+        if (!/^(Front|Back): .* wedge/.test(heading)) continue;
+        const lines = (tables[0]?.rows ?? []).map(([line]) => line ?? '');
+        const own = lines.filter((line) => /^(End in|Mid-shoulder)/.test(line));
+        expect(own.length, `${name}, ${heading}: ${own}`).toBeLessThanOrEqual(1);
+        ends.push(...own.map((line) => lines.indexOf(line)));
+      }
+    expect(ends.length).toBeGreaterThan(5);
+    expect(Math.max(...ends)).toBeLessThanOrEqual(1);
+  });
+
   it('gives a dart numbers between its points only, and the side seam from the underarm down', () => {
     const reader = sheetOf('princess-bodice');
     const dart = reader.rows(/^Front: side-front dart/);

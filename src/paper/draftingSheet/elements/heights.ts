@@ -9,6 +9,8 @@ export interface DraftingHeight {
   /** Distance below the shoulder level, mm. */
   readonly y: number;
   readonly level: LevelName | null;
+  /** Id of the wedge that ends in neckline, shoulder or armhole there. */
+  readonly endOf?: string | undefined;
 }
 
 const TEXTS = DRAFTING_SHEET.lines;
@@ -54,10 +56,11 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
   const bust = levels.find(({ name }) => name === 'bust')?.y ?? upper;
   const all = blocks ? [blocks.front, blocks.back] : [];
   for (const { name: block, wedges, sideSeam, upper: edges } of all)
-    for (const { name, y } of [
+    for (const line of [
       ...(edges?.ends ?? []).map((end) => ({
         name: upperEndName(end, block, lengths),
         y: end.at.point.y,
+        endOf: end.wedge,
       })),
       ...wedges.flatMap((wedge) => {
         // A dart has no leg above the edge that it opens in.
@@ -69,8 +72,8 @@ export function linesOf({ levels, span, pieces, blocks }: Draft, lengths: SheetL
         .filter((y) => y < bust)
         .map((y) => ({ name: TEXTS.guide({ height: lengths.text(y) }), y })),
     ])
-      if (y > upper && y < lower && lines.every((line) => Math.abs(line.y - y) >= ONE_LINE_MM))
-        lines.push({ name, y, level: null });
+      if (line.y > upper && line.y < lower && lines.every(({ y }) => Math.abs(line.y - y) >= ONE_LINE_MM))
+        lines.push({ ...line, level: null });
   return lines.sort((a, b) => a.y - b.y);
 }
 

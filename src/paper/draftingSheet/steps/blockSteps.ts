@@ -1,7 +1,14 @@
 // Steps that draw one half block: the bust-point line, the legs of each wedge, and the side seam.
 
 import { DRAFTING_BLOCKS, DRAFTING_SHEET, type LegEnds, wedgePhrase, wedgePlaceOf } from '../../../document';
-import { type BlockName, type Draft, type DraftedWedge, isThrough, xAt } from '../../../engine';
+import {
+  type BlockName,
+  type Draft,
+  type DraftedWedge,
+  isThrough,
+  type UpperEnd,
+  xAt,
+} from '../../../engine';
 import type { PlanInput } from '../../layout/planInput';
 import type { DraftingStep } from '../elements/draftingStep';
 import { type Drawing, startDrawing } from '../elements/figure';
@@ -17,10 +24,11 @@ export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLeng
   if (!block) return [];
   const heights = heightsOf(draft, lengths);
   const wedges = block.wedges.filter(isDrawn);
+  const ends = block.upper?.ends ?? [];
   const onBlock = (drawn: readonly DraftedWedge[], fromShoulder = false): Drawing => {
     const drawing = startDrawing(draft, heights, [name], fromShoulder);
     for (const wedge of drawn) {
-      const along = within(heights, wedge);
+      const along = within(heights, wedge, ends);
       drawing.down(name, 'done', wedge.innerLeg, along);
       drawing.down(name, 'done', wedge.outerLeg, along);
     }
@@ -29,7 +37,7 @@ export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLeng
   return [
     bustLineStep(name, block.bustLine, onBlock([], true), heights, lengths),
     ...wedges.map((wedge, i) =>
-      wedgeStep(input, name, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge), lengths),
+      wedgeStep(input, name, wedge, onBlock(wedges.slice(0, i)), within(heights, wedge, ends), lengths),
     ),
     sideStep(input, name, onBlock(wedges), alongSideSeam(draft, name, heights), lengths),
   ];
@@ -42,14 +50,26 @@ const isDrawn = ({ extent, intake }: DraftedWedge): boolean =>
 /** A dart's point nearer to a line than this is marked on it. mm */
 const ON_LINE_MM = 1;
 
-/** The heights at which a wedge is open or has its point. */
-const within = (
+/**
+ * The heights at which a wedge is open or has its point, without the ends of other wedges. Of those above its end in neckline,
+ * shoulder or armhole the nearest one stays, because truing may raise a leg above that end.
+ */
+function within(
   heights: readonly DraftingHeight[],
-  { extent: { upper, lower } }: DraftedWedge,
-): DraftingHeight[] =>
-  heights.filter(
-    ({ y }) => (upper === null || y > upper - ON_LINE_MM) && (lower === null || y < lower + ON_LINE_MM),
+  { id, extent: { upper, lower } }: DraftedWedge,
+  ends: readonly UpperEnd[],
+): DraftingHeight[] {
+  const end = ends.find(({ wedge, isDart }) => wedge === id && !isDart)?.at.point.y ?? null;
+  const isAtEnd = (y: number): boolean => end !== null && Math.abs(y - end) < ON_LINE_MM;
+  const open = heights.filter(
+    ({ y, endOf }) =>
+      (upper === null || y > upper - ON_LINE_MM) &&
+      (lower === null || y < lower + ON_LINE_MM) &&
+      (endOf === undefined || endOf === id || isAtEnd(y)),
   );
+  const first = end === null ? 0 : open.findIndex(({ y }) => y > end - ON_LINE_MM);
+  return open.slice(Math.max(0, first - 1));
+}
 
 /** The heights of the side seam, from the level at or next above its upper end. */
 function alongSideSeam(
