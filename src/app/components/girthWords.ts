@@ -33,8 +33,11 @@ export interface FinishedGirth {
 
 /** A girth of the panels that is less off than this is as asked. mm */
 const GIRTH_MM = 0.1;
-/** An edge is trued to run straight across leaning seams, not to lie on the level line: so much is as asked. mm */
-const EDGE_MM = 1;
+/**
+ * An edge is trued to run straight across leaning seams, not to lie on the level line: less than the finest division of a tape is as
+ * asked. mm
+ */
+const EDGE_MM = 25.4 / 16;
 
 /** The finished girth at a level; null where the garment has none. */
 export function finishedGirth(

@@ -100,8 +100,8 @@ describe('a finished girth', () => {
   it.each([
     ['across the panels, to a tenth of a mm', 700.2, null, { girth: 700.2, along: false, misses: true }],
     ['across the panels before along the edge', 700.05, 705, { girth: 700.05, along: false, misses: false }],
-    ['along the edge within 1 mm', null, 699.1, { girth: 699.1, along: true, misses: false }],
-    ['along the edge beyond it', null, 701.5, { girth: 701.5, along: true, misses: true }],
+    ['along the edge within 1/16 in', null, 698.5, { girth: 698.5, along: true, misses: false }],
+    ['along the edge beyond it', null, 701.6, { girth: 701.6, along: true, misses: true }],
   ])('%s', (_, sewn, along, expected) => {
     const finished = finishedGirth(row(sewn, along), closure);
     expect(finished && { girth: finished.girth, along: finished.along, misses: finished.off !== 0 }).toEqual(
