@@ -20,10 +20,13 @@ export interface FacingShape {
 /** A facing `width` mm wide on its panel; null where top edge and hem leave no room for it. */
 export function facingShape({ centre, top, hem, marks }: LacedEdge, width: number): FacingShape | null {
   // Moved to its right, the edge walked upwards moves into the cloth.
-  const { points, selfIntersects } = offsetPolyline({ points: [...centre].reverse(), allowance: width });
+  const { points, selfIntersects, endRunsBack } = offsetPolyline({
+    points: [...centre].reverse(),
+    allowance: width,
+  });
   const inner = lengthened(points);
   const [foot, head] = [firstCrossing(hem, inner), firstCrossing(top, inner)];
-  if (selfIntersects || !foot || !head || foot.on >= head.on) return null;
+  if (selfIntersects || endRunsBack || !foot || !head || foot.on >= head.on) return null;
   const [from, to] = [Math.floor(foot.on) + 1, Math.ceil(head.on)];
   const line = [foot.at, ...inner.slice(from, to), head.at];
   return {
