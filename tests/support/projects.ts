@@ -34,16 +34,13 @@ const REPLACING = ['tests/document/files/readStyle.test.ts'];
 
 const PAGE = { environment: 'jsdom', setupFiles: 'tests/app/freshPage.ts', isolate: false } as const;
 
-/** Room for what a draft makes and leaves at once: with the usual 16 MB a tenth of the time goes into collecting it. */
-const NODE_OPTIONS = ['--max-semi-space-size=64'];
-
 /**
  * Modules loaded as Node loads them, with their types left out, and not by way of the test runner's own loader, in which each use of
  * an import is a call: drafts take a quarter less time.
  */
 const AS_NODE: NonNullable<TestProjectInlineConfiguration['test']> = {
   isolate: false,
-  execArgv: [...NODE_OPTIONS, '--import', 'tsx'],
+  execArgv: ['--import', 'tsx'],
   experimental: { viteModuleRunner: false, nodeLoader: false },
 };
 
@@ -78,5 +75,5 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
 
 export const TEST_PROJECTS: TestProjectInlineConfiguration[] = KINDS.map((test) => ({
   extends: true,
-  test: { execArgv: NODE_OPTIONS, ...test, maxWorkers: availableParallelism() + 1 },
+  test: { ...test, maxWorkers: availableParallelism() + 1 },
 }));
