@@ -166,6 +166,7 @@ export {
   alterationWords,
   BOUND_TITLES,
   heightWords,
+  isAllRound,
   placeWords,
   seamEdgeTitles,
   seamTitle,

@@ -14,6 +14,7 @@ export {
   type SeamHeight,
   type SeamName,
 } from './alterations/terms/alteration';
+export { isCentre } from './alterations/terms/alterationsOfSide';
 export { MOST_ALTERED_MM, MOST_FROM_WAIST_MM } from './alterations/terms/checkAmounts';
 export { type PartedPanels, partedPanels } from './alterations/terms/partedPanels';
 export { withSeams } from './alterations/terms/withSeams';
@@ -42,20 +43,20 @@ export { type BandWalkRow, bandWalk } from './checks/bandWalk';
 export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './checks/cautions';
 export { closeUp, type Placement, placePoint } from './checks/closedUp';
 export type { EdgeContinuityRow } from './checks/edgeContinuity';
-export type { LedgerRow } from './checks/ledger';
-export { levelsReached } from './checks/levelsReached';
+export { finishedCloth, type LedgerRow } from './checks/ledger';
 export type { DartWalkRow, SeamWalkRow } from './checks/seamWalk';
 export { type ClosedAt, type PiecePart, partsOf } from './checks/slash';
 export { closeUpWhole } from './draft/closedUpWhole';
 export { type Draft, draft } from './draft/draft';
 export { draftWhole } from './draft/draftWhole';
 export { halfOf } from './draft/halfOf';
+export { levelsReached } from './draft/levelsReached';
 export { distanceToChord, nearestFraction } from './geometry/chord';
 export { isInside } from './geometry/isInside';
 export { distance, type Point } from './geometry/point';
 export { crossingsAt, pointsDown, polylineLength, ringThrough, signedArea } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
-export { edgesAt, innerEdge, outerEdge } from './pieces/edgeLookup';
+export { edgesAt, hasArmhole, innerEdge, outerEdge } from './pieces/edgeLookup';
 export type { EdgeNodePlace } from './pieces/edgeNodes';
 export type { DartLines, Edge, EdgeReference, Mark, Piece } from './pieces/piece';
 export { rightSideUp } from './pieces/rightSideUp';

@@ -16,7 +16,7 @@ import {
 import { cutLineFaults } from '../support/cutLineFaults';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { areaSeen, distanceTo, holds, isNear, ringOf, selfMeeting } from '../support/outline';
+import { areaSeen, chainDistance, holds, isNear, ringOf, selfMeeting } from '../support/outline';
 import { chance, type Random, randomFrom, uniform } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
 import { withDarts } from '../support/withDarts';
@@ -52,10 +52,6 @@ const rows = (piece: Piece, ...roles: Edge['role'][]): Point[] =>
   piece.edges.filter(({ role }) => roles.includes(role)).flatMap(({ points }) => points);
 
 const TOP: Edge['role'][] = ['top', 'shoulder', 'armhole'];
-
-/** Distance from a row of points; going there and back closes it without adding a chord. */
-const chainDistance = (points: readonly Point[], p: Point): number =>
-  distanceTo([...points, ...[...points].reverse()], p);
 
 /** Where `piece` has run on beyond its panel, or across a dart of it, there is no edge to follow. */
 const endsBeside = (panel: Piece, role: 'top' | 'hem'): number => {

@@ -6,7 +6,7 @@ import { DEFAULT_STYLE, type Draft, draft, type Piece, type Point, type Style } 
 import { cutLineFaults } from '../support/cutLineFaults';
 import { drawBodies } from '../support/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { distanceTo } from '../support/outline';
+import { chainDistance, distanceTo } from '../support/outline';
 import { randomFrom } from '../support/random';
 import { randomStyle } from '../support/randomStyle';
 
@@ -75,10 +75,6 @@ function seenInFold(end: HemEnd): Point[] {
   }
   return [];
 }
-
-/** Distance from a row of points; going there and back closes it without adding a chord. */
-const chainDistance = (points: readonly Point[], p: Point): number =>
-  distanceTo([...points, ...[...points].reverse()], p);
 
 describe('a turned hem on drawn bodies', () => {
   const styles: [string, Style][] = [

@@ -154,6 +154,10 @@ export function distanceTo(ring: readonly Point[], point: Point): number {
   return Math.min(...ring.map((p, i) => distanceToChord(p, at(ring, i + 1), point)));
 }
 
+/** Distance of a point from a row of points, mm; going there and back closes it without adding a chord. */
+export const chainDistance = (points: readonly Point[], p: Point): number =>
+  distanceTo([...points, ...[...points].reverse()], p);
+
 /** How far along a row of points the place nearest to `point` lies, and how far off it is; mm. */
 export function alongTo(points: readonly Point[], point: Point): { along: number; off: number } {
   let best = { along: 0, off: Number.POSITIVE_INFINITY };

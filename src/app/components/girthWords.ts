@@ -1,7 +1,7 @@
 // How the girths of a draft are spoken of, the same on every step.
 
 import { formatLength, GIRTHS, type Unit } from '../../document';
-import { type Closure, type Draft, type LedgerRow, openWidth } from '../../engine';
+import { type Closure, type Draft, finishedCloth, inches, type LedgerRow, openWidth } from '../../engine';
 
 /**
  * What a finished girth is called: what the tape reads round the garment as worn. Of a laced one that is the laced girth, the
@@ -37,17 +37,14 @@ const GIRTH_MM = 0.1;
  * An edge is trued to run straight across leaning seams, not to lie on the level line: less than the finest division of a tape is as
  * asked. mm
  */
-const EDGE_MM = 25.4 / 16;
+const EDGE_MM = inches(1 / 16);
 
 /** The finished girth at a level; null where the garment has none. */
-export function finishedGirth(
-  { sewnGirth, alongEdge, targetGirth, alteredBy }: LedgerRow,
-  closure: Closure,
-): FinishedGirth | null {
-  const cloth = sewnGirth ?? alongEdge;
+export function finishedGirth(row: LedgerRow, closure: Closure): FinishedGirth | null {
+  const cloth = finishedCloth(row);
   if (cloth === null) return null;
-  const along = sewnGirth === null;
-  const off = cloth - targetGirth - alteredBy;
+  const along = row.sewnGirth === null;
+  const off = cloth - row.targetGirth - row.alteredBy;
   return {
     girth: cloth + openWidth(closure),
     off: Math.abs(off) > (along ? EDGE_MM : GIRTH_MM) ? off : 0,

@@ -10,8 +10,8 @@ import type { Piece } from '../pieces/piece';
  * are no part of it. Null where no level edge lies there.
  *
  * A trued edge runs straight across seams that lean, and so is not quite level: on drawn bodies it is longer than the girth
- * asked for by less than 0.5 mm at the waist, by 1 mm at the over-bust line and by 3 mm at the high hip; where the level lies a little beside the edge,
- * by what the body grows in between as well.
+ * asked for by less than 0.5 mm at the waist, by 1 mm at the over-bust line and by 3 mm at the high hip; where the level lies
+ * a little beside the edge, by what the body grows in between as well.
  */
 export function alongEdge(y: number, edges: readonly LevelEdge[], pieces: readonly Piece[]): number | null {
   const at = edges.find((each) => Math.abs(each.y - y) <= AT_EDGE_MM);

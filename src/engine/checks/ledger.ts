@@ -27,6 +27,12 @@ export interface LedgerRow {
   readonly taken: Shaping;
 }
 
+/** What the cloth measures at a level, mm: along the edge where the garment ends there; null where it does not reach it all round. */
+export const finishedCloth = ({
+  sewnGirth,
+  alongEdge,
+}: Pick<LedgerRow, 'sewnGirth' | 'alongEdge'>): number | null => sewnGirth ?? alongEdge;
+
 /** What alterations did to the levels. */
 export interface AlteredLevels {
   /** mm by level. */

@@ -43,3 +43,7 @@ export const edgesLength = (pieces: readonly Pick<Piece, 'edges'>[], role: Edge[
 /** The edges at hem or top, in the order of the outline, with the legs of the darts that open there. */
 export const edgesAt = ({ edges }: Pick<Piece, 'edges'>, at: 'hem' | 'top'): Edge[] =>
   edges.filter((edge) => edge.at === at);
+
+/** Whether a garment has armholes, and so shoulders and a neckline in place of a level top edge. */
+export const hasArmhole = (pieces: readonly Piece[]): boolean =>
+  pieces.some(({ edges }) => edges.some(({ role }) => role === 'armhole'));

@@ -5,6 +5,7 @@ import {
   type BlockName,
   type Draft,
   type Edge,
+  finishedCloth,
   identityOf,
   type Piece,
   type PieceIdentity,
@@ -131,7 +132,7 @@ function laceFor({ fromTop }: EyeletRow, openingMm: number, settings: MakingSett
 function laceOpeningOf({ proof, laced }: Draft, { closure }: Style, settings: MakingSettings): number {
   const rows = proof.ledger.filter(({ targetGirth }) => targetGirth > 0);
   const sewn = rows.flatMap((row) => {
-    const cloth = clothAt(row);
+    const cloth = finishedCloth(row);
     return cloth === null ? [] : [{ bodyGirth: row.bodyGirth, cloth }];
   });
   const opens =
@@ -160,10 +161,6 @@ function trimmedOf(pieces: readonly Piece[], roles: readonly Edge['role'][]): Ma
 /** Length of waist tape, mm: the sewn waist and the turned ends; 0 where the garment does not reach the waist all round. */
 function waistTapeFor({ proof }: Draft, settings: MakingSettings): number {
   const waist = proof.ledger.find(({ level }) => level === 'waist');
-  const cloth = waist ? clothAt(waist) : null;
+  const cloth = waist ? finishedCloth(waist) : null;
   return cloth === null ? 0 : cloth + settings.tapeEnds;
 }
-
-/** What the garment measures at a level, mm, along its edge where it ends there; null where it does not reach it all round. */
-const clothAt = ({ sewnGirth, alongEdge }: Draft['proof']['ledger'][number]): number | null =>
-  sewnGirth ?? alongEdge;

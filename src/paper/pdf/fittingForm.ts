@@ -1,7 +1,7 @@
 // The fitting form behind a mock-up: what to write down while the client wears it.
 
 import { BOUND_TITLES, FITTING_FORM, LEVEL_TITLES, seamLabel } from '../../document';
-import { type Draft, levelsReached } from '../../engine';
+import { type Draft, hasArmhole, levelsReached } from '../../engine';
 import type { PlanInput } from '../layout/planInput';
 import { settable } from '../text/writable';
 import { type Flow, type FlowPage, flowOver, type TextStyle } from './blocks/pageFlow';
@@ -26,9 +26,8 @@ export function drawFittingForm(newPage: () => PdfCanvas, page: FlowPage, input:
     BODY,
   );
   flow.text(FITTING_FORM.day, WRITTEN);
-  const isShouldered = draft.pieces.some(({ edges }) => edges.some(({ role }) => role === 'armhole'));
   const levels = [
-    ...(isShouldered ? [] : [BOUND_TITLES.top]),
+    ...(hasArmhole(draft.pieces) ? [] : [BOUND_TITLES.top]),
     ...levelsReached(draft).map(({ name }) => LEVEL_TITLES[name]),
     BOUND_TITLES.hem,
   ];

@@ -10,7 +10,7 @@ import {
   RECORD,
   type SavedDraft,
 } from '../../document';
-import { type Draft, type LedgerRow, type MeasurementName, openWidth } from '../../engine';
+import { type Draft, finishedCloth, type LedgerRow, type MeasurementName, openWidth } from '../../engine';
 
 /** What a record is made from. */
 interface Printed {
@@ -151,13 +151,9 @@ function alterationRows({ draft, client, savedDraft, fittingDays }: Printed): [s
   });
 }
 
-function girthRow(
-  { level, bodyGirth, ease, targetGirth, alteredBy, sewnGirth, alongEdge }: LedgerRow,
-  gap: number,
-  unit: Client['unit'],
-  isAltered: boolean,
-): string[] {
-  const cloth = sewnGirth ?? alongEdge;
+function girthRow(row: LedgerRow, gap: number, unit: Client['unit'], isAltered: boolean): string[] {
+  const { level, bodyGirth, ease, targetGirth, alteredBy } = row;
+  const cloth = finishedCloth(row);
   const written = (mm: number, signed = false): string => formatLength(mm, unit, { withUnit: true, signed });
   return [
     LEVEL_TITLES[level],

@@ -75,9 +75,9 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
 }
 
 /** Whether a length changes by the same at centre front and centre back, and so all round. */
-const isAllRound = (at: readonly { readonly place: AlteredPlace; readonly by: number }[]): boolean =>
+export const isAllRound = (at: readonly { readonly place: AlteredPlace; readonly by: number }[]): boolean =>
   at.length === 2 &&
-  at.every(({ by }) => by === at[0]?.by) &&
+  at.every(({ by }) => Object.is(by, at[0]?.by)) &&
   (['centreFront', 'centreBack'] as const).every((name) =>
     at.some(({ place }) => place.kind === 'landmark' && place.name === name),
   );

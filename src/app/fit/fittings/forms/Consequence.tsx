@@ -8,7 +8,7 @@ import {
   outcomesOf,
   type Unit,
 } from '../../../../document';
-import type { Draft } from '../../../../engine';
+import { type Draft, finishedCloth } from '../../../../engine';
 import { useDraft, useOpen } from '../../../store/storeContext';
 
 /** Less than this no tape reads. mm */
@@ -38,8 +38,7 @@ export function girthChanges(before: Draft, now: Draft, unit: Unit): string {
   const changes = now.proof.ledger.flatMap((row) => {
     const was = before.proof.ledger.find(({ level }) => level === row.level);
     const by = row.alteredBy - (was?.alteredBy ?? 0);
-    const isInside = row.sewnGirth !== null || row.alongEdge !== null;
-    return isInside && Math.abs(by) >= LEAST_MM
+    return finishedCloth(row) !== null && Math.abs(by) >= LEAST_MM
       ? [{ level: LEVEL_WORDS[row.level], by: formatLength(by, unit, { signed: true, withUnit: true }) }]
       : [];
   });

@@ -15,7 +15,7 @@ import {
   styleOfSide,
 } from '../../../../engine';
 import { LengthField } from '../../../components/fields/LengthField';
-import { levelNames } from './alterable';
+import { centreSeam, levelNames } from './alterable';
 import { FittingForm } from './FittingForm';
 import { SEAM_ENDS, type SeamEnd, seamEnd } from './seamEnds';
 
@@ -78,14 +78,6 @@ export function GapForm({ draft, style, unit, onMake, onCancel }: GapFormProps) 
 
 const isEnd = (place: GapPlace): place is SeamEnd => SEAM_ENDS.some((end) => end === place);
 
-const centreSeam = (block: BlockName): SeamName => ({
-  kind: 'seam',
-  pieces: [
-    { kind: 'panel', block, number: 1 },
-    { kind: 'panel', block, number: 1 },
-  ],
-});
-
 /** Where a gap can be read, from the top down. */
 function placesOfGaps(draft: Draft, laced: BlockName): readonly GapPlace[] {
   const end = (each: SeamEnd): GapPlace[] => (seamEnd(draft, centreSeam(laced), each) ? [each] : []);
@@ -103,7 +95,7 @@ function shared(
   const atEnds = SEAM_ENDS.flatMap((end) => {
     const own = seamEnd(draft, centreSeam(laced), end);
     const gap = gaps[end];
-    if (own?.kind !== 'belowWaist' || gap === undefined) return [];
+    if (!own || gap === undefined) return [];
     return [{ y: waist + own.mm, gap, heightOn: (seam: SeamName) => seamEnd(draft, seam, end) ?? own }];
   });
   const { blocks, levels, halves } = draft;

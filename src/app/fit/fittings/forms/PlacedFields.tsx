@@ -1,6 +1,13 @@
 // The fields of lengths, edges and the bust point: between what, which edge, and how much at which places.
 
-import { ALTERED_EDGES, BOUND_TITLES, FITTINGS, placeWords, type Unit } from '../../../../document';
+import {
+  ALTERED_EDGES,
+  BOUND_TITLES,
+  FITTINGS,
+  isAllRound,
+  placeWords,
+  type Unit,
+} from '../../../../document';
 import {
   type Alteration,
   type AlteredPlace,
@@ -16,6 +23,8 @@ import { ChoiceOf } from './ChoiceOf';
 const TEXTS = FITTINGS.form;
 
 type Of<Kind extends Alteration['kind']> = Extract<Alteration, { readonly kind: Kind }>;
+
+type PlacedAmounts = Of<'length' | 'edge'>['at'];
 
 interface FieldsProps<Kind extends Alteration['kind']> {
   readonly alteration: Of<Kind>;
@@ -58,16 +67,41 @@ const landmark = (name: 'centreFront' | 'centreBack' | 'side'): AlteredPlace => 
 const ROUND: readonly AlteredPlace[] = [landmark('centreFront'), landmark('centreBack')];
 const SIDE_PLACES: readonly AlteredPlace[] = [landmark('side'), landmark('centreBack')];
 
-const isRound = (at: readonly { readonly place: AlteredPlace; readonly by: number }[]): boolean =>
-  at.length === ROUND.length &&
-  at.every(
-    ({ place, by }, i) => keyOf(place) === keyOf(ROUND[i] as AlteredPlace) && Object.is(by, at[0]?.by),
+/** Whether both places are those of {@link ROUND}, in its order, with one amount. */
+const isRound = (at: PlacedAmounts): boolean =>
+  isAllRound(at) && at.every(({ place }, i) => keyOf(place) === keyOf(ROUND[i] as AlteredPlace));
+
+interface PlaceFieldsProps {
+  readonly choices: readonly { readonly value: string; readonly label: string }[];
+  readonly value: string;
+  readonly onChoose: (key: string) => void;
+  readonly hint?: string;
+  readonly by: number;
+  readonly unit: Unit;
+  readonly onBy: (by: number) => void;
+}
+
+/** A place, and by how much there. */
+function PlaceFields({ choices, value, onChoose, hint, by, unit, onBy }: PlaceFieldsProps) {
+  return (
+    <>
+      <ChoiceOf label={TEXTS.place} choices={choices} value={value} onChoose={onChoose} />
+      <AmountField
+        label={TEXTS.by}
+        {...(hint === undefined ? {} : { hint })}
+        value={by}
+        unit={unit}
+        most={MOST_ALTERED_MM}
+        onSet={onBy}
+      />
+    </>
   );
+}
 
 interface PlacedFieldsProps extends Pick<FieldsProps<'edge'>, 'draft' | 'style' | 'unit'> {
   readonly kind: 'length' | 'edge';
-  readonly at: Of<'length' | 'edge'>['at'];
-  readonly onSet: (at: Of<'length' | 'edge'>['at']) => void;
+  readonly at: PlacedAmounts;
+  readonly onSet: (at: PlacedAmounts) => void;
 }
 
 export function PlacedFields({ kind, at, draft, style, unit, onSet }: PlacedFieldsProps) {
@@ -76,15 +110,13 @@ export function PlacedFields({ kind, at, draft, style, unit, onSet }: PlacedFiel
   const round = kind === 'length' && isRound(at) ? at[0] : undefined;
   const roundBy = (by: number): void => onSet(ROUND.map((place) => ({ place, by })));
   const roundChoice = kind === 'length' && at.length === least ? [{ value: ALL, label: TEXTS.allRound }] : [];
+  const choicesOf = (places: readonly AlteredPlace[]): { value: string; label: string }[] =>
+    places.map((each) => ({ value: keyOf(each), label: placeWords(each, style) }));
   if (round)
     return (
       <div className="alteration-row">
-        <ChoiceOf
-          label={TEXTS.place}
-          choices={[
-            { value: ALL, label: TEXTS.allRound },
-            ...standing.map((each) => ({ value: keyOf(each), label: placeWords(each, style) })),
-          ]}
+        <PlaceFields
+          choices={[...roundChoice, ...choicesOf(standing)]}
           value={ALL}
           onChoose={(key) => {
             const place = standing.find((each) => keyOf(each) === key);
@@ -95,14 +127,10 @@ export function PlacedFields({ kind, at, draft, style, unit, onSet }: PlacedFiel
                 { place: other, by: 0 },
               ]);
           }}
-        />
-        <AmountField
-          label={TEXTS.by}
           hint={TEXTS.roundHint}
-          value={round.by}
+          by={round.by}
           unit={unit}
-          most={MOST_ALTERED_MM}
-          onSet={roundBy}
+          onBy={roundBy}
         />
       </div>
     );
@@ -119,26 +147,18 @@ export function PlacedFields({ kind, at, draft, style, unit, onSet }: PlacedFiel
           // biome-ignore lint/suspicious/noArrayIndexKey: places are told by their place in the list
           <fieldset key={i} className="alteration-row">
             <legend className="unseen">{TEXTS.placeNumber({ number: i + 1 })}</legend>
-            <ChoiceOf
-              label={TEXTS.place}
-              choices={[
-                ...roundChoice,
-                ...places.map((each) => ({ value: keyOf(each), label: placeWords(each, style) })),
-              ]}
+            <PlaceFields
+              choices={[...roundChoice, ...choicesOf(places)]}
               value={keyOf(place)}
               onChoose={(key) =>
                 key === ALL
                   ? roundBy(by)
                   : setAt(i, { place: places.find((each) => keyOf(each) === key) ?? place })
               }
-            />
-            <AmountField
-              label={TEXTS.by}
               {...(i === 0 ? { hint: kind === 'length' ? TEXTS.lengthHint : TEXTS.edgeHint } : {})}
-              value={by}
+              by={by}
               unit={unit}
-              most={MOST_ALTERED_MM}
-              onSet={(mm) => setAt(i, { by: mm })}
+              onBy={(mm) => setAt(i, { by: mm })}
             />
             {at.length > least ? (
               <button type="button" onClick={() => onSet(at.filter((_, k) => k !== i))}>

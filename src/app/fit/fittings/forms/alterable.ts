@@ -2,11 +2,15 @@
 
 import {
   type AlteredPlace,
+  type BlockName,
   type Draft,
+  hasArmhole,
+  isCentre,
   LANDMARKS,
   type LengthBound,
   type LevelName,
   levelsReached,
+  type PanelName,
   type PieceIdentity,
   type SeamHeight,
   type SeamIdentity,
@@ -15,20 +19,22 @@ import {
   type Style,
 } from '../../../../engine';
 
-type PanelName = Extract<SeamName, { kind: 'seam' }>['pieces'][number];
-
 const panelName = ({ kind, block, number }: PieceIdentity): PanelName =>
   kind === 'sidePanel' ? { kind } : { kind: 'panel', block, number };
+
+/** The seam, or the open edge, at the centre of a block. */
+export function centreSeam(block: BlockName): SeamName {
+  const panel: PanelName = { kind: 'panel', block, number: 1 };
+  return { kind: 'seam', pieces: [panel, panel] };
+}
 
 /** The name under which a seam of the draft is altered; null for one that no fitting alters. */
 export function seamNameOf(seam: SeamIdentity, walk: Pick<SeamWalkRow, 'a' | 'b'> | null): SeamName | null {
   switch (seam.kind) {
     case 'dart':
       return { kind: 'dart', wedge: seam.wedge };
-    case 'centre': {
-      const panel: PanelName = { kind: 'panel', block: seam.block, number: 1 };
-      return { kind: 'seam', pieces: [panel, panel] };
-    }
+    case 'centre':
+      return centreSeam(seam.block);
     case 'wedge':
     case 'sideSeam':
       return walk && { kind: 'seam', pieces: [panelName(walk.a.piece), panelName(walk.b.piece)] };
@@ -42,11 +48,8 @@ export const keyOfSeam = (seam: SeamName): string => JSON.stringify(seam);
 
 /** Every seam and dart that can be altered, from centre front round to centre back, each once. */
 export function alterableSeams({ proof }: Draft, { closure }: Style): readonly SeamName[] {
-  const centre = (block: 'front' | 'back'): SeamName[] => {
-    const name = seamNameOf({ kind: 'centre', block, side: null, id: '' }, null);
-    const stays = closure[block] === 'fold' || closure[block] === 'busk';
-    return name && !stays ? [name] : [];
-  };
+  const centre = (block: BlockName): SeamName[] =>
+    closure[block] === 'fold' || closure[block] === 'busk' ? [] : [centreSeam(block)];
   const found = [
     ...centre('front'),
     ...proof.seams.flatMap(({ seam, a, b }) =>
@@ -79,15 +82,9 @@ export const boundsOf = (draft: Draft): readonly LengthBound[] => ['top', ...lev
 /** Places round the body, those of the body first. */
 export const placesOf = (draft: Draft, style: Style): readonly AlteredPlace[] => [
   ...LANDMARKS.map((name) => ({ kind: 'landmark', name }) as const),
-  ...alterableSeams(draft, style).filter(
-    (seam) =>
-      seam.kind === 'seam' &&
-      keyOfSeam(seam) !== keyOfSeam({ ...seam, pieces: [seam.pieces[0], seam.pieces[0]] }),
-  ),
+  ...alterableSeams(draft, style).filter((seam) => seam.kind === 'seam' && !isCentre(seam)),
 ];
 
 /** The edges that the garment has. */
 export const edgesOf = ({ pieces }: Draft): readonly ('top' | 'hem' | 'neckline' | 'armhole')[] =>
-  pieces.some(({ edges }) => edges.some(({ role }) => role === 'armhole'))
-    ? ['neckline', 'armhole', 'hem']
-    : ['top', 'hem'];
+  hasArmhole(pieces) ? ['neckline', 'armhole', 'hem'] : ['top', 'hem'];

@@ -1,9 +1,11 @@
 // Where a seam ends at the top edge and at the hem, as heights that an alteration can name.
 
-import type { Draft, Piece, SeamHeight, SeamName } from '../../../../engine';
+import { type Draft, isCentre, type Piece, type SeamHeight, type SeamName } from '../../../../engine';
 import { edgesOf, keyOfSeam, seamNameOf } from './alterable';
 
 export type SeamEnd = 'top' | 'hem';
+
+type BelowWaist = Extract<SeamHeight, { kind: 'belowWaist' }>;
 
 export const SEAM_ENDS: readonly SeamEnd[] = ['top', 'hem'];
 
@@ -15,7 +17,7 @@ const AT_END_MM = 0.5;
  *
  * @param unaltered the draft without its alterations, whose heights are those that alterations name
  */
-export function seamEnd(unaltered: Draft, seam: SeamName, end: SeamEnd): SeamHeight | null {
+export function seamEnd(unaltered: Draft, seam: SeamName, end: SeamEnd): BelowWaist | null {
   const waist = unaltered.span?.waist;
   const ys = edgeOf(unaltered, seam)?.points.map(({ y }) => y) ?? [];
   if (waist === undefined || ys.length === 0 || !edgesOf(unaltered).includes(end)) return null;
@@ -29,15 +31,15 @@ export function endAt(unaltered: Draft, seam: SeamName, height: SeamHeight): Sea
   return (
     SEAM_ENDS.find((end) => {
       const own = seamEnd(unaltered, seam, end);
-      return own?.kind === 'belowWaist' && Math.abs(own.mm - height.mm) < AT_END_MM;
+      return own !== null && Math.abs(own.mm - height.mm) < AT_END_MM;
     }) ?? null
   );
 }
 
 function edgeOf({ pieces, proof }: Draft, seam: SeamName): Piece['edges'][number] | undefined {
   if (seam.kind === 'dart') return undefined;
-  const [panel, other] = seam.pieces;
-  if (keyOfSeam({ ...seam, pieces: [panel, panel] }) === keyOfSeam({ ...seam, pieces: [other, other] }))
+  const [panel] = seam.pieces;
+  if (isCentre(seam))
     return pieces
       .find(
         ({ kind, block, number }) =>

@@ -2,6 +2,7 @@
 
 import type { Level } from '../block/lines/levels';
 import type { DraftSpan } from '../edges/baseDraft';
+import { hasArmhole } from '../pieces/edgeLookup';
 import type { Piece } from '../pieces/piece';
 
 interface Reaching {
@@ -16,8 +17,8 @@ const ON_EDGE_MM = 0.5;
 /** The levels between the highest place of a level top edge and the lowest of the hem; above them all where there are armholes. */
 export function levelsReached({ levels, span, pieces }: Reaching): readonly Level[] {
   if (!span) return levels;
-  const isShouldered = pieces.some(({ edges }) => edges.some(({ role }) => role === 'armhole'));
+  const armholes = hasArmhole(pieces);
   return levels.filter(
-    ({ y }) => (isShouldered || y > span.highest - ON_EDGE_MM) && y < span.lowest + ON_EDGE_MM,
+    ({ y }) => (armholes || y > span.highest - ON_EDGE_MM) && y < span.lowest + ON_EDGE_MM,
   );
 }
