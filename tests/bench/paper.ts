@@ -121,7 +121,7 @@ async function benchCast(say: (line: string) => unknown): Promise<void> {
 
 /** Twelve sizes one over another, their drafts made before. */
 async function benchNested(say: (line: string) => unknown): Promise<void> {
-  const sizes = (readSizes(sizeRange(), 'mm')?.bodies ?? []).map((body) => draftSize(body, STYLE));
+  const sizes = readSizes(sizeRange(), 'mm').bodies.map((body) => draftSize(body, STYLE));
   const nested: NestedInput & WithFace = {
     sizes,
     leftOut: [],

@@ -56,7 +56,8 @@ describe('a range of sizes without a screen', () => {
   });
 
   it.each([
-    ['no measurement', 'Size,Shoe\nS,38', 'No column is called'],
+    ['no measurement', 'Size,Shoe\nS,38', 'They are called “Size” and “Shoe”'],
+    ['nothing in it', '\n', 'no row below'],
     ['no row', 'Size,Bust', 'no row below'],
     ['no size that is whole', 'Size,Bust (cm)\nS,84', 'S waist: '],
   ])('ends with 2 on a table with %s', async (_, text, said) => {
@@ -64,6 +65,13 @@ describe('a range of sizes without a screen', () => {
     expect(ran.code).toBe(2);
     expect(ran.err).toContain(said);
     expect(existsSync(join(place, 'none'))).toBe(false);
+  });
+
+  it('names the columns that it does not understand, and drafts without them', async () => {
+    const text = sizeRange(2).replaceAll('\r\n', ';8\r\n').replace(';8', ';Shoe');
+    const ran = await runDraft(['--sizes', table('shoe.csv', text), '--out', join(place, 'shoe')]);
+    expect(ran).toMatchObject({ code: 0 });
+    expect(ran.err).toBe('note columns: Passed over, as they are called like no measurement: Shoe.\n');
   });
 
   it('drafts a client beside them where one is named', async () => {

@@ -3,10 +3,14 @@
 import { join } from 'node:path';
 import {
   CLI,
+  COLUMNS,
+  columnLabel,
   draftSize,
   errorsOf,
   type FileStyle,
+  hasMeasurement,
   issueSentence,
+  passedOver,
   type Read,
   readSizes,
   refuse,
@@ -42,7 +46,9 @@ const TABLE_FILE = 'sizes.csv';
 /** Drafts each size of a table and writes its files; a row that cannot be read stops no other. */
 export async function sizeFiles(text: string, style: FileStyle, print: Print, out: string): Promise<Made> {
   const read = readSizes(text, 'mm');
-  if (!read) return refuse('--sizes', SIZES.noMeasurement);
+  if (read.columns.length === 0) return refuse('--sizes', SIZES.noRow);
+  if (!hasMeasurement(read))
+    return refuse('--sizes', COLUMNS.noMeasurement({ columns: read.columns.map(columnLabel) }));
   if (read.bodies.length === 0)
     return read.faults.length > 0
       ? {
@@ -71,9 +77,10 @@ export async function sizeFiles(text: string, style: FileStyle, print: Print, ou
   ];
   const written = await writeAll(contents, out);
   if (!written.ok) return written;
+  const unread = passedOver(read.columns);
   const said = [
     ...read.faults.map((fault) => `warn row ${fault.row}: ${rowFaultSentence(fault)}\n`),
-    ...(read.unknown.length > 0 ? [`note columns: ${SIZES.unknown({ columns: read.unknown })}\n`] : []),
+    ...(unread.length > 0 ? [`note columns: ${COLUMNS.passedOver({ columns: unread })}\n`] : []),
     ...sizes.flatMap((size) => issueLines(size, style)),
   ];
   const isWhole = read.faults.length === 0 && sizes.every(({ canBeCut }) => canBeCut);

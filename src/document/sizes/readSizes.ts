@@ -2,7 +2,14 @@
 // stops no other.
 
 import { MEASUREMENTS, type MeasurementName, type Measurements } from '../../engine';
-import { type CellFault, type Person, readPeople } from '../files/readPeople';
+import {
+  type CellFault,
+  type Person,
+  type ReadColumn,
+  type ReadPeople,
+  readPeople,
+} from '../files/readPeople';
+import type { ChosenUses } from '../files/tableColumns';
 import type { LengthUnit } from '../units/lengthUnit';
 
 /** A body of the table by its name. */
@@ -22,36 +29,33 @@ export interface ReadBodies {
   /** The rows without a fault, in the order of the table. */
   readonly bodies: readonly NamedBody[];
   readonly faults: readonly RowFault[];
-  /** Headings that are no measurement; their columns are passed over. */
-  readonly unknown: readonly string[];
+  /** What each column was read as. */
+  readonly columns: readonly ReadColumn[];
 }
 
-/**
- * The sizes of a table, as {@link readPeople} reads it; every row needs a name of its own. Null where no column is a measurement.
- */
-export function readSizes(text: string, unit: LengthUnit): ReadBodies | null {
-  const read = readPeople(text, unit);
-  return read && bodiesOf(read, (person) => person.name);
-}
+/** The sizes of a table, as {@link readPeople} reads it; every row needs a name of its own. */
+export const readSizes = (text: string, unit: LengthUnit, chosen?: ChosenUses): ReadBodies =>
+  bodiesOf(readPeople(text, unit, chosen), (person) => person.name);
 
 /** The people of a cast: one without a name, or with the name of another, goes by a name that `nameFor` makes of hers. */
 export function readCast(
   text: string,
   unit: LengthUnit,
   nameFor: (row: { readonly row: number; readonly name: string }) => string,
-): ReadBodies | null {
-  const read = readPeople(text, unit);
+  chosen?: ChosenUses,
+): ReadBodies {
+  const read = readPeople(text, unit, chosen);
   const seen = new Set<string>();
   const name = (person: Person): string => {
     const own = person.name === '' || seen.has(person.name) ? nameFor(person) : person.name;
     seen.add(own);
     return own;
   };
-  return read && bodiesOf(read, name);
+  return bodiesOf(read, name);
 }
 
 function bodiesOf(
-  { people, faults: cells, unknown }: NonNullable<ReturnType<typeof readPeople>>,
+  { people, faults: cells, columns }: ReadPeople,
   nameOf: (person: Person) => string,
 ): ReadBodies {
   const faults: RowFault[] = cells.map((cell) => ({ code: 'notALength', ...cell }));
@@ -67,7 +71,7 @@ function bodiesOf(
     }
     return [];
   });
-  return { bodies, faults: faults.sort((a, b) => a.row - b.row), unknown };
+  return { bodies, faults: faults.sort((a, b) => a.row - b.row), columns };
 }
 
 const measurementsOf = ({ measured }: Person): Measurements =>

@@ -79,11 +79,41 @@ describe('a range of sizes', () => {
     await user.click(screen.getByRole('radio', { name: 'A table of my own' }));
     expect(screen.getByText('There is no row yet.')).toBeInTheDocument();
     type('Shoe;Hat\n38;7');
-    expect(await screen.findByText(/No column is called as a measurement is/)).toBeInTheDocument();
+    expect(
+      await screen.findByText(/No column is called as a measurement is. They are called “Shoe” and “Hat”/),
+    ).toBeInTheDocument();
     type(sizeRange(3).replace('84;', 'wide;'));
     expect(await screen.findByText(/^Row 4, Bust: “wide” is no length/)).toBeInTheDocument();
     expect(await rowOf('38')).toHaveTextContent(/hold/);
     expect(screen.queryByRole('checkbox', { name: 'Print 36' })).toBeNull();
+  });
+});
+
+describe('a column that was not understood', () => {
+  const columnOf = (name: string): HTMLElement =>
+    screen.getByRole('combobox', { name: `“${name}” is read as` });
+
+  it('is named, and read as one says it is', SLOW, async () => {
+    const { user } = opened();
+    await user.click(screen.getByRole('radio', { name: 'A cast' }));
+    type(
+      sizeRange(2)
+        .replace('Size;', 'Singer;')
+        .replace(';Bust;', ';Chest;')
+        .replaceAll('\r\n', ';8\r\n')
+        .replace(';8', ';Shoe'),
+    );
+    await screen.findByText(/^Not understood, and passed over: “Chest” and “Shoe”/);
+    expect(screen.getByText('The names are taken from “Singer”.')).toBeInTheDocument();
+    expect(await rowOf('36')).toHaveTextContent('Not measured: Bust girth.');
+    const table = screen.getByRole('table', { name: 'Columns that were not understood' });
+    expect(within(table).getByRole('row', { name: /^Chest 80 · 84/ })).toBeInTheDocument();
+    const waist = within(columnOf('Chest')).getByRole('option', { name: 'Waist girth' });
+    expect(waist).toBeDisabled();
+    await user.selectOptions(columnOf('Chest'), 'Bust girth');
+    await user.selectOptions(columnOf('Shoe'), 'Leave out');
+    expect(screen.queryByText(/^Not understood/)).toBeNull();
+    await waitFor(async () => expect(await rowOf('36')).toHaveTextContent(/hold/), SLOW);
   });
 });
 

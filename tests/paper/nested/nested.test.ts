@@ -37,7 +37,7 @@ const FOLDED: Style = {
   wedges: DEFAULT_STYLE.wedges.filter(({ station }) => station > -1),
 };
 
-const bodies: readonly NamedBody[] = readSizes(sizeRange(), 'mm')?.bodies ?? [];
+const bodies: readonly NamedBody[] = readSizes(sizeRange(), 'mm').bodies;
 const nested = (style: Style, count = 12, every = 1): NestedInput & WithFace => ({
   sizes: bodies.filter((_, i) => i % every === 0 && i < count).map((body) => draftSize(body, style)),
   leftOut: [],

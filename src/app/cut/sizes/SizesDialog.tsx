@@ -17,15 +17,16 @@ const NOBODY: readonly NamedBody[] = [];
 
 export default function SizesDialog({ onClose }: { onClose: () => void }) {
   const { client, savedDraft } = useOpen();
-  const { whom, source, chart, text } = useSizingChoices();
+  const { whom, source, chart, text, uses } = useSizingChoices();
   const { unit } = client;
   const isComputed = whom === 'range' && source === 'chart';
   const sizes = useMemo(() => (isComputed ? sizeChart(chart) : []), [isComputed, chart]);
   const typed = text[whom];
+  const said = uses[whom];
   const read = useMemo(() => {
     if (isComputed || typed.trim() === '') return null;
-    return whom === 'range' ? readSizes(typed, unit) : readCast(typed, unit, nameFor);
-  }, [isComputed, whom, typed, unit]);
+    return whom === 'range' ? readSizes(typed, unit, said) : readCast(typed, unit, nameFor, said);
+  }, [isComputed, whom, typed, unit, said]);
   const bodies = isComputed ? sizes : (read?.bodies ?? NOBODY);
   const { proved, state } = useProofs(bodies, savedDraft, whom === 'range');
   const inView = bodies.length === 0 ? [] : proved.proofs;

@@ -1,9 +1,17 @@
 // A table of sizes or of a cast: typed, pasted or out of a file, and what of it could not be read.
 
 import { useId } from 'react';
-import { type ReadBodies, rowFaultSentence, SIZES, SIZING, type Unit } from '../../../document';
+import {
+  hasMeasurement,
+  type ReadBodies,
+  rowFaultSentence,
+  SIZES,
+  SIZING,
+  type Unit,
+} from '../../../document';
+import { ColumnsSaid, ColumnUses } from '../../components/fields/ColumnUses';
 import { FileChoice } from '../../components/fields/FileChoice';
-import { typeTable, useSizingChoices, type Whom } from './sizingChoices';
+import { chooseUse, typeTable, useSizingChoices, type Whom } from './sizingChoices';
 
 const TEXTS = SIZING.table;
 
@@ -12,7 +20,7 @@ const MOST_NAMED = 8;
 
 interface TableFormProps {
   readonly whom: Whom;
-  /** Null where the table is empty or no column of it is a measurement. */
+  /** Null where the table is empty. */
   readonly read: ReadBodies | null;
   readonly unit: Unit;
 }
@@ -49,19 +57,21 @@ export function TableForm({ whom, read, unit }: TableFormProps) {
         onChoose={(chosen) => typeTable(whom, chosen)}
       />
       <div id={`${id}said`} aria-live="polite">
-        <Said text={text} read={read} />
+        <Said read={read} />
       </div>
+      {read ? <ColumnUses columns={read.columns} onChoose={(key, use) => chooseUse(whom, key, use)} /> : null}
     </div>
   );
 }
 
-function Said({ text, read }: { text: string; read: ReadBodies | null }) {
-  if (text.trim() === '') return <p className="hint">{TEXTS.empty}</p>;
-  if (!read) return <p className="said">{SIZES.noMeasurement}</p>;
-  const { faults, unknown, bodies } = read;
+function Said({ read }: { read: ReadBodies | null }) {
+  if (!read) return <p className="hint">{TEXTS.empty}</p>;
+  const { faults, bodies } = read;
+  const isRead = hasMeasurement(read);
   return (
     <>
-      {bodies.length === 0 && faults.length === 0 ? <p className="said">{SIZES.noRow}</p> : null}
+      <ColumnsSaid columns={read.columns} />
+      {isRead && bodies.length === 0 && faults.length === 0 ? <p className="said">{SIZES.noRow}</p> : null}
       {faults.length > 0 ? (
         <ul className="unusual">
           {faults.slice(0, MOST_NAMED).map((fault) => (
@@ -72,7 +82,6 @@ function Said({ text, read }: { text: string; read: ReadBodies | null }) {
           ) : null}
         </ul>
       ) : null}
-      {unknown.length > 0 ? <p className="hint">{SIZES.unknown({ columns: unknown })}</p> : null}
     </>
   );
 }

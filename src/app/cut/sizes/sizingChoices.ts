@@ -1,7 +1,7 @@
 // What was typed and chosen for sizes and casts. It is remembered while the page is open, and is the same for every client.
 
 import { create } from 'zustand';
-import type { ChartChoice } from '../../../document';
+import { type ChartChoice, type ChosenUses, type ColumnUse, withUse } from '../../../document';
 
 export type Whom = 'range' | 'cast';
 export type Form = 'sheets' | 'page' | 'projector' | 'svg' | 'dxf' | 'zip';
@@ -12,6 +12,8 @@ export interface SizingChoices {
   readonly chart: ChartChoice;
   /** The tables as typed. */
   readonly text: Readonly<Record<Whom, string>>;
+  /** What was said of the columns of each table. */
+  readonly uses: Readonly<Record<Whom, ChosenUses>>;
   /** Names that are not to be printed. */
   readonly off: readonly string[];
   readonly form: Form;
@@ -23,6 +25,7 @@ export const useSizingChoices = create<SizingChoices>()(() => ({
   source: 'chart',
   chart: { from: 800, to: 1100, drop: null, stature: null },
   text: { range: '', cast: '' },
+  uses: { range: new Map(), cast: new Map() },
   off: [],
   form: 'sheets',
   withSheets: false,
@@ -37,6 +40,9 @@ export const chooseChart = (change: Partial<ChartChoice>): void =>
 
 export const typeTable = (whom: Whom, typed: string): void =>
   set(({ text }) => ({ text: { ...text, [whom]: typed } }));
+
+export const chooseUse = (whom: Whom, key: string, use: ColumnUse | null): void =>
+  set(({ uses }) => ({ uses: { ...uses, [whom]: withUse(uses[whom], key, use) } }));
 
 export const tick = (name: string, isOn: boolean): void =>
   set(({ off }) => ({ off: isOn ? off.filter((each) => each !== name) : [...off, name] }));

@@ -1,7 +1,19 @@
 // Clients from a table of people: a file that is chosen or dropped here, and what became of it.
 
 import { useState } from 'react';
-import { addPeople, entriesOf, PEOPLE, type ReadPeople, readPeople, SHELL } from '../../../document';
+import {
+  addPeople,
+  type ChosenUses,
+  entriesOf,
+  hasMeasurement,
+  PEOPLE,
+  passedOver,
+  type ReadPeople,
+  readPeople,
+  SHELL,
+  withUse,
+} from '../../../document';
+import { ColumnsSaid, ColumnUses } from '../../components/fields/ColumnUses';
 import { FileChoice } from '../../components/fields/FileChoice';
 import { UndoLine } from '../../components/UndoLine';
 import { useOpen, useStore } from '../../store/storeContext';
@@ -9,21 +21,35 @@ import { useOpen, useStore } from '../../store/storeContext';
 /** So many bad cells are named one by one. */
 const MOST_NAMED = 8;
 
+/** A file that waits for an answer: what its columns are. */
+interface Asked {
+  readonly text: string;
+  readonly chosen: ChosenUses;
+}
+
+const NONE_CHOSEN: ChosenUses = new Map();
+
 export function PeoplePart() {
   const { book, client } = useOpen();
   const change = useStore((state) => state.change);
-  const [read, setRead] = useState<ReadPeople | 'none' | null>(null);
+  const [added, setAdded] = useState<ReadPeople | null>(null);
+  const [asked, setAsked] = useState<Asked | null>(null);
   const [isOver, setOver] = useState(false);
-  const take = (text: string): void => {
-    const found = readPeople(text, client.unit);
-    setRead(found ?? 'none');
-    if (!found || found.people.length === 0) return;
-    const added = found.people.map(({ name, measured }, i) => ({
+  const add = (read: ReadPeople): void => {
+    setAsked(null);
+    setAdded(read);
+    const people = read.people.map(({ name, measured }, i) => ({
       id: crypto.randomUUID(),
       name: name || SHELL.clientBar.newClient({ number: entriesOf(book).length + 1 + i }),
       measured,
     }));
-    change({ code: 'clientsRead', count: added.length }, (before) => addPeople(before, added));
+    change({ code: 'clientsRead', count: people.length }, (before) => addPeople(before, people));
+  };
+  const take = (text: string): void => {
+    const read = readPeople(text, client.unit);
+    setAdded(null);
+    if (isClear(read)) add(read);
+    else setAsked({ text, chosen: NONE_CHOSEN });
   };
   return (
     <section
@@ -49,17 +75,57 @@ export function PeoplePart() {
         <FileChoice label={PEOPLE.choose} accept=".csv,.txt,.tsv,text/csv" onChoose={take} />
       </div>
       <p className="hint">{PEOPLE.hint}</p>
-      {read === 'none' ? (
-        <p className="said" role="alert">
-          {PEOPLE.none}
-        </p>
+      {asked ? (
+        <Ask
+          read={readPeople(asked.text, client.unit, asked.chosen)}
+          onChoose={(key, use) => setAsked({ ...asked, chosen: withUse(asked.chosen, key, use) })}
+          onAdd={add}
+          onLeave={() => setAsked(null)}
+        />
       ) : null}
-      {read && read !== 'none' ? <Became read={read} /> : null}
+      {added ? <Became read={added} /> : null}
     </section>
   );
 }
 
-function Became({ read: { people, faults, unknown } }: { read: ReadPeople }) {
+/** Nothing has to be asked: there are people, and every heading says what its column is. */
+const isClear = ({ people, columns }: ReadPeople): boolean =>
+  people.length > 0 &&
+  passedOver(columns).length === 0 &&
+  columns.every(({ isPresumedName, isUnderstood }) => isUnderstood || !isPresumedName);
+
+interface AskProps {
+  readonly read: ReadPeople;
+  readonly onChoose: Parameters<typeof ColumnUses>[0]['onChoose'];
+  readonly onAdd: (read: ReadPeople) => void;
+  readonly onLeave: () => void;
+}
+
+/** What the file's columns are; nothing is added before that is said. */
+function Ask({ read, onChoose, onAdd, onLeave }: AskProps) {
+  const { people, columns } = read;
+  return (
+    <>
+      <div role="alert">
+        {columns.length === 0 ? <p className="said">{PEOPLE.empty}</p> : <ColumnsSaid columns={columns} />}
+        {hasMeasurement(read) && people.length === 0 ? <p className="said">{PEOPLE.noRow}</p> : null}
+      </div>
+      <ColumnUses columns={columns} onChoose={onChoose} />
+      {people.length > 0 ? (
+        <div className="actions">
+          <button type="button" onClick={() => onAdd(read)}>
+            {PEOPLE.add({ count: people.length })}
+          </button>
+          <button type="button" onClick={onLeave}>
+            {PEOPLE.leave}
+          </button>
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+function Became({ read: { people, faults } }: { read: ReadPeople }) {
   const count = people.length;
   return (
     <>
@@ -71,7 +137,6 @@ function Became({ read: { people, faults, unknown } }: { read: ReadPeople }) {
         {faults.length > MOST_NAMED ? (
           <li>{PEOPLE.moreFaults({ count: faults.length - MOST_NAMED })}</li>
         ) : null}
-        {unknown.length > 0 ? <li>{PEOPLE.unknown({ columns: unknown })}</li> : null}
       </ul>
     </>
   );

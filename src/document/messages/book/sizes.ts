@@ -5,11 +5,7 @@ import { catalogue, listed, plural } from '../catalogue';
 export const SIZES = catalogue({
   /** The heading of the column with the names. */
   size: 'Size',
-  noMeasurement:
-    'No column is called as a measurement is. Write the names of the measurements in the first row, as on Measure, and the names of the sizes in the first column.',
   noRow: 'The table has no row below its first one.',
-  unknown: ({ columns }: { columns: readonly string[] }) =>
-    `Passed over, as they are called like no measurement: ${columns.join('; ')}.`,
 
   /** What is wrong with a row; it stands behind the row and the column. */
   fault: {

@@ -23,3 +23,22 @@ it('makes clients of a chosen or dropped table, says a bad cell, and undoes them
   await screen.findByRole('alert');
   expect(clients()).toHaveLength(1);
 });
+
+it('asks what columns are that it does not understand, and adds nobody before', async () => {
+  const { user, store } = onTable(<PeoplePart />);
+  const clients = () => store.getState().history.present.clients;
+  await user.upload(screen.getByLabelText('Choose a table'), file('Who,Chest (cm),Mail\nAda,93.98,a@b\n'));
+  expect(await screen.findByRole('alert')).toHaveTextContent(
+    'They are called “Who”, “Chest (cm)”, and “Mail”',
+  );
+  await user.selectOptions(screen.getByRole('combobox', { name: '“Chest (cm)” is read as' }), 'Bust girth');
+  expect(screen.getByRole('alert')).toHaveTextContent('Not understood, and passed over: “Mail”.');
+  expect(clients()).toHaveLength(1);
+  await user.click(screen.getByRole('button', { name: 'Add 1 client' }));
+  expect(clients().map(({ name }) => name)).toEqual(['Wren Abernathy', 'Ada']);
+  expect(clients()[1]?.measurements.bust).toBeCloseTo(939.8, 6);
+  await user.upload(screen.getByLabelText('Choose a table'), file('Name,Bust,Mail\nMaud,37,m@b\n'));
+  await user.click(await screen.findByRole('button', { name: 'Do not add them' }));
+  expect(screen.queryByRole('alert')).toBeNull();
+  expect(clients()).toHaveLength(2);
+});
