@@ -82,13 +82,14 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
                     {...view}
                     beside={pictures}
                     shading={shading}
+                    unit={client.unit}
                     camera={camera}
                     onCamera={setCamera}
                   />
                 ))}
               </div>
               <div className="worn-foot">
-                <WornLegend shading={shading} />
+                <WornLegend shading={shading} unit={client.unit} />
                 <button type="button" className="quiet" onClick={save}>
                   {WORN.save}
                 </button>
@@ -101,7 +102,7 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
           {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
           {result && result.halves.length > 0 && (
             <>
-              <WornPlaces halves={result.halves} onSideSeam={onSideSeam} />
+              <WornPlaces halves={result.halves} unit={client.unit} onSideSeam={onSideSeam} />
               <CompareWith
                 choices={comparisons}
                 chosen={other?.key ?? null}
@@ -113,6 +114,7 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
                 <WornTable
                   key={half.side}
                   half={half}
+                  unit={client.unit}
                   before={before?.halves.find(({ side }) => side === half.side) ?? null}
                 />
               ))}
@@ -123,7 +125,11 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
               <h3>{WORN.assumed.title}</h3>
               <ul>
                 {WORN.assumed
-                  .lines({ hollow: result.hollow, isMeasured: client.measurements.hollowOfBack !== null })
+                  .lines({
+                    hollow: result.hollow,
+                    isMeasured: client.measurements.hollowOfBack !== null,
+                    unit: client.unit,
+                  })
                   .map((line) => (
                     <li key={line}>{line}</li>
                   ))}

@@ -41,17 +41,18 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
             picture={shown.picture}
             beside={shown.pictures}
             shading="standOff"
+            unit={client.unit}
             camera={camera}
             onCamera={setCamera}
             caption={null}
             drawNow={drawNow}
           />
-          <WornLegend shading="standOff" brief={true} />
+          <WornLegend shading="standOff" unit={client.unit} brief={true} />
         </>
       )}
       <p role="status">{says}</p>
       {shown && shown.notJudged !== null && <p>{notJudgedSentence(shown.notJudged)}</p>}
-      {worst && <p>{WORN.worst.seen(worst)}</p>}
+      {worst && <p>{WORN.worst.seen(worst, client.unit)}</p>}
     </section>
   );
 }

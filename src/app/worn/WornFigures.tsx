@@ -1,6 +1,6 @@
 // The fit in words and figures: the worst places with what cures them, and a table by region, edge and mark.
 
-import { WORN, wedgePhrase, wedgePlaceOf } from '../../document';
+import { type Unit, WORN, wedgePhrase, wedgePlaceOf } from '../../document';
 import type { Side } from '../../engine';
 import { goToMeasurement, goToWedge } from '../components/awaited/awaitedPlace';
 import { draftOfSide, useOpen } from '../store/storeContext';
@@ -11,13 +11,14 @@ type Worst = WornHalfFigures['worst'][number];
 
 interface WornPlacesProps {
   readonly halves: readonly WornHalfFigures[];
+  readonly unit: Unit;
   readonly onSideSeam: (place: SideSeamPlace) => void;
 }
 
-export function WornPlaces({ halves, onSideSeam }: WornPlacesProps) {
+export function WornPlaces({ halves, unit, onSideSeam }: WornPlacesProps) {
   const places = halves.flatMap(({ side, worst }) =>
     worst.map((place) => {
-      const text = `${WORN.worst.seen(place)} ${WORN.worst.cure(place)}`;
+      const text = `${WORN.worst.seen(place, unit)} ${WORN.worst.cure(place)}`;
       return { side, place, text: side === null ? text : WORN.worst.side({ side, text }) };
     }),
   );
@@ -89,12 +90,14 @@ function GoToCure({ place, side, onSideSeam }: GoToCureProps) {
 
 interface WornTableProps {
   readonly half: WornHalfFigures;
+  readonly unit: Unit;
   /** The same half of the garment it is seen beside; null where there is none. */
   readonly before: WornHalfFigures | null;
 }
 
-export function WornTable({ half: { side, figures }, before }: WornTableProps) {
+export function WornTable({ half: { side, figures }, unit, before }: WornTableProps) {
   const { table } = WORN;
+  const away = (value: number): string => table.away({ value, unit });
   const was = before?.figures ?? null;
   return (
     <>
@@ -113,10 +116,7 @@ export function WornTable({ half: { side, figures }, before }: WornTableProps) {
         <tbody>
           <tr>
             <th scope="row">{table.whole}</th>
-            <Figure
-              now={table.mm({ value: figures.standOff })}
-              was={was && table.mm({ value: was.standOff })}
-            />
+            <Figure now={away(figures.standOff)} was={was && away(was.standOff)} />
             <Figure
               now={table.percent({ value: figures.stretch })}
               was={was && table.percent({ value: was.stretch })}
@@ -127,10 +127,7 @@ export function WornTable({ half: { side, figures }, before }: WornTableProps) {
             return (
               <tr key={`${band} ${part}`}>
                 <th scope="row">{table.region({ band, part })}</th>
-                <Figure
-                  now={table.mm({ value: standOff })}
-                  was={earlier && table.mm({ value: earlier.standOff })}
-                />
+                <Figure now={away(standOff)} was={earlier && away(earlier.standOff)} />
                 <Figure
                   now={table.percent({ value: stretch })}
                   was={earlier && table.percent({ value: earlier.stretch })}
@@ -143,11 +140,7 @@ export function WornTable({ half: { side, figures }, before }: WornTableProps) {
             return (
               <tr key={`${edge} ${part}`}>
                 <th scope="row">{table.edge({ edge, part })}</th>
-                <Figure
-                  wide
-                  now={table.mm({ value: gape })}
-                  was={earlier && table.mm({ value: earlier.gape })}
-                />
+                <Figure wide now={away(gape)} was={earlier && away(earlier.gape)} />
               </tr>
             );
           })}
@@ -158,8 +151,8 @@ export function WornTable({ half: { side, figures }, before }: WornTableProps) {
                 <th scope="row">{table.mark({ level, part })}</th>
                 <Figure
                   wide
-                  now={table.rise({ value: rise })}
-                  was={earlier && table.rise({ value: earlier.rise })}
+                  now={table.rise({ value: rise, unit })}
+                  was={earlier && table.rise({ value: earlier.rise, unit })}
                 />
               </tr>
             );
@@ -168,9 +161,9 @@ export function WornTable({ half: { side, figures }, before }: WornTableProps) {
       </table>
       {figures.apex !== null && (
         <p className="hint">
-          {table.apex({ value: figures.apex })}
+          {table.apex({ value: figures.apex, unit })}
           {was !== null && was.apex !== null && (
-            <span className="worn-was">{table.was({ text: table.mm({ value: was.apex }) })}</span>
+            <span className="worn-was">{table.was({ text: away(was.apex) })}</span>
           )}
         </p>
       )}

@@ -6,7 +6,14 @@ import { awaitedWedge } from '../../../src/app/components/awaited/awaitedPlace';
 import AsWorn from '../../../src/app/worn/AsWorn';
 import { type WornResult, wornResult } from '../../../src/app/worn/view/wornPicture';
 import type { WornRequest } from '../../../src/app/worn/wornRequest';
-import { changeStyle, DEMO_BOOK, NAMED_STYLES, openClient, openDraftOf } from '../../../src/document';
+import {
+  changeStyle,
+  DEMO_BOOK,
+  NAMED_STYLES,
+  openClient,
+  openDraftOf,
+  parseLength,
+} from '../../../src/document';
 import { type Style, sewGarment } from '../../../src/engine';
 import { onTable } from '../withStore';
 
@@ -56,6 +63,12 @@ const styleNamed = (name: string): Style => NAMED_STYLES.get(name)?.style as Sty
 /** A page without a graphics card and without a canvas. */
 const withoutDrawing = () => vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue(null);
 
+/** A written length in mm; NaN where it is none. */
+function lengthOf(text: string, unit: 'in' | 'cm'): number {
+  const parsed = parseLength(text, unit);
+  return 'mm' in parsed ? parsed.mm : Number.NaN;
+}
+
 describe('as worn', () => {
   it('names the worst places with what cures them, and has a table and what is assumed', () => {
     withoutDrawing();
@@ -66,13 +79,15 @@ describe('as worn', () => {
     expect(screen.getByRole('status')).toBeEmptyDOMElement();
     const [first] = screen.getAllByRole('listitem');
     expect(first).toHaveTextContent(
-      /^Stands off \d+ mm from bust to under-bust, front\. What usually cures it: take in the front wedges at the under-bust\./,
+      /^Stands off [\d½⅛¼¾⅜⅝⅞⁰¹²³⁴-⁹⁄₀-₉]+ in from bust to under-bust, front\. What usually cures it: take in the front wedges at the under-bust\./,
     );
     expect(within(first as HTMLElement).getByRole('button')).toHaveTextContent(
       'Go to the bust wedge at the under-bust',
     );
     const table = screen.getByRole('table', { name: 'By region and edge' });
-    expect(within(table).getByRole('row', { name: /Top edge, front \d+\.\d mm/ })).toBeVisible();
+    expect(
+      within(table).getByRole('row', { name: /^Top edge, front (0|[½⅛¼¾⅜⅝⅞⁰¹²³⁴-⁹⁄₀-₉]+) in$/ }),
+    ).toBeVisible();
     expect(screen.getByText(/No pressure is shown/)).toBeVisible();
     expect(screen.getByText(/cannot draw the garment/)).toBeVisible();
     vi.unstubAllGlobals();
@@ -110,7 +125,7 @@ describe('as worn', () => {
     expect(asked).toHaveLength(2);
     answer(asked[1] as WornRequest);
     const row = screen.getByRole('row', { name: /^all of it/ });
-    expect(row).toHaveTextContent(/^all of it\d+\.\d mm\(\d+\.\d mm\)/);
+    expect(row).toHaveTextContent(/^all of it[½⅛¼¾⅜⅝⅞⁰¹²³⁴-⁹⁄₀-₉]+ in\([½⅛¼¾⅜⅝⅞⁰¹²³⁴-⁹⁄₀-₉]+ in\)/);
     expect(screen.getAllByRole('img', { name: /The garment on the body, / })).toHaveLength(2);
     vi.unstubAllGlobals();
   });
@@ -123,11 +138,45 @@ describe('as worn', () => {
       changeStyle(DEMO_BOOK, () => styleNamed('cincher')),
     );
     answer(asked.at(-1) as WornRequest);
-    expect(screen.getByRole('img', { name: /^Stand-off in mm/ })).toBeVisible();
+    expect(screen.getByRole('img', { name: /^Stand-off in inches/ })).toBeVisible();
     await user.click(screen.getByRole('radio', { name: 'Stretch crosswise' }));
     expect(screen.getByRole('img', { name: /^Stretch across the grain in %/ })).toBeVisible();
     await user.click(screen.getByRole('radio', { name: 'Cloth' }));
-    expect(screen.queryByRole('img', { name: / in (mm|%)/ })).toBeNull();
+    expect(screen.queryByRole('img', { name: / in (inches|mm|%)/ })).toBeNull();
+    vi.unstubAllGlobals();
+  });
+
+  it('tells every length in the unit of the tape: parts of an inch, or millimetres', () => {
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const shown = (unit: 'in' | 'cm'): { figures: number[]; legend: number[]; text: string } => {
+      const book = { ...DEMO_BOOK, clients: DEMO_BOOK.clients.map((client) => ({ ...client, unit })) };
+      const { unmount, container } = onTable(<AsWorn onSideSeam={vi.fn()} />, book);
+      answer(asked.at(-1) as WornRequest);
+      const cells = [...container.querySelectorAll('.worn-table tbody td')].map(
+        ({ textContent }) => textContent,
+      );
+      const lengths = cells.flatMap((cell) => /^(\S+) (?:in|mm)/.exec(cell ?? '')?.[1] ?? []);
+      const limits = [...container.querySelectorAll('.worn-legend g text')].map(
+        ({ textContent }) => textContent,
+      );
+      const mm = (text: string | null): number =>
+        unit === 'in' ? lengthOf(text ?? '', 'in') : Number(text?.replace('−', '-'));
+      const read = { figures: lengths.map(mm), legend: limits.map(mm), text: container.textContent ?? '' };
+      unmount();
+      return read;
+    };
+    const [inInches, inMillimetres] = [shown('in'), shown('cm')];
+    expect(inInches.text).not.toMatch(/\bmm\b/);
+    expect(inMillimetres.text).not.toMatch(/\d in\b|\binch/);
+    expect(inInches.figures.length).toBeGreaterThan(10);
+    expect(inInches.figures).toHaveLength(inMillimetres.figures.length);
+    for (const [i, length] of inInches.figures.entries())
+      expect(Math.abs(length - (inMillimetres.figures[i] ?? Number.NaN))).toBeLessThan(25.4 / 32 + 0.06);
+    expect(inInches.legend.map((limit) => Math.round((limit / 25.4) * 32 * 1e6) / 1e6)).toEqual([
+      1, 4, 6, 10, 16, 24,
+    ]);
+    expect(inMillimetres.legend).toEqual([1, 3, 5, 8, 12, 18]);
     vi.unstubAllGlobals();
   });
 

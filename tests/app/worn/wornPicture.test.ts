@@ -11,7 +11,7 @@ import {
   seenAt,
   VIEWS,
 } from '../../../src/app/worn/view/camera';
-import { bandPlace, SCALES } from '../../../src/app/worn/view/shades';
+import { bandPlace, scaleOf } from '../../../src/app/worn/view/shades';
 import { finer } from '../../../src/app/worn/view/smoothed';
 import { buffersOf, wornResult } from '../../../src/app/worn/view/wornPicture';
 import { toBeSewn } from '../../../src/app/worn/wornRequest';
@@ -169,8 +169,12 @@ describe('the bands of colour', () => {
   });
 
   it('part at their limits, and hold what lies beyond all of them', () => {
-    const scale = SCALES.standOff;
+    const scale = scaleOf('standOff', 'cm');
     expect([-4, 0.5, 3, 4, 100].map((value) => Math.floor(bandPlace(scale, value)))).toEqual([0, 0, 2, 2, 6]);
-    for (const { limits, colours } of Object.values(SCALES)) expect(colours).toHaveLength(limits.length - 1);
+    for (const shading of ['standOff', 'warp', 'weft'] as const)
+      for (const unit of ['in', 'cm'] as const) {
+        const { limits, colours } = scaleOf(shading, unit);
+        expect(colours).toHaveLength(limits.length - 1);
+      }
   });
 });

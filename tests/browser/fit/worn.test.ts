@@ -14,7 +14,7 @@ it('sews the draft, is turned and read, and saves a picture', async () => {
   const canvas = part.locator('canvas');
   await canvas.waitFor({ timeout: 60_000 });
   await canvas.scrollIntoViewIfNeeded();
-  await expect.poll(() => part.getByText(/^Stands off \d+ mm/).count()).toBeGreaterThan(0);
+  await expect.poll(() => part.getByText(/^Stands off \S+ in/).count()).toBeGreaterThan(0);
 
   await part.getByRole('button', { name: 'Back', exact: true }).click();
   /** A place on the cloth as the page is scrolled now. */

@@ -1,7 +1,7 @@
 // The garment on its body: turned by pointer, touch and keys, and read at the pointer.
 
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
-import { WORN } from '../../../document';
+import { type Unit, WORN } from '../../../document';
 import { useSize } from '../../components/useSize';
 import { type Camera, frameOf, KEY_ZOOM, moved, projection, seenAt } from './camera';
 import { type Drawing, makeGlDrawing } from './glView';
@@ -33,6 +33,7 @@ interface WornViewProps {
   /** All that are seen side by side: they are shown at one scale. */
   readonly beside: readonly WornPicture[];
   readonly shading: Shading;
+  readonly unit: Unit;
   readonly camera: Camera;
   readonly onCamera: (change: (last: Camera) => Camera) => void;
   /** What it is called where there are two. */
@@ -49,7 +50,8 @@ interface Reading {
   readonly width: number;
 }
 
-export function WornView({ picture, beside, shading, camera, onCamera, caption, drawNow }: WornViewProps) {
+export function WornView(props: WornViewProps) {
+  const { picture, beside, shading, unit, camera, onCamera, caption, drawNow } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const room = useRef<HTMLDivElement>(null);
   const { width, height } = useSize(room);
@@ -84,7 +86,7 @@ export function WornView({ picture, beside, shading, camera, onCamera, caption, 
       element.height = Math.round(height * ratio);
       const background = colourOf(getComputedStyle(element).backgroundColor);
       const frame = frameOf(beside, width / height);
-      seeing.drawing({ picture, shading, camera, frame, background, ratio });
+      seeing.drawing({ picture, shading, unit, camera, frame, background, ratio });
       return element;
     };
     drawNow.current = draw;
@@ -96,7 +98,7 @@ export function WornView({ picture, beside, shading, camera, onCamera, caption, 
       cancelAnimationFrame(frame);
       theme.removeEventListener('change', draw);
     };
-  }, [picture, beside, shading, camera, seeing, width, height, drawNow]);
+  }, [picture, beside, shading, unit, camera, seeing, width, height, drawNow]);
 
   useZoomByWheel(canvas, (zoom) => onCamera((last) => moved(last, { zoom })));
   const pointers = usePointers(onCamera);
@@ -134,7 +136,7 @@ export function WornView({ picture, beside, shading, camera, onCamera, caption, 
           onPointerLeave={() => setReading(null)}
         />
         {caption !== null && <p className="worn-caption">{caption}</p>}
-        {reading ? <WornReading picture={picture} reading={reading} /> : null}
+        {reading ? <WornReading picture={picture} unit={unit} reading={reading} /> : null}
       </div>
       {seeing === 'none' && <p className="hint">{WORN.noDrawing}</p>}
       {seeing !== null && seeing !== 'none' && seeing.isStill && <p className="hint">{WORN.still}</p>}
@@ -144,11 +146,12 @@ export function WornView({ picture, beside, shading, camera, onCamera, caption, 
 
 interface WornReadingProps {
   readonly picture: WornPicture;
+  readonly unit: Unit;
   readonly reading: Reading;
 }
 
 /** The values at the pointer, beside it on the side that has more room. */
-function WornReading({ picture, reading: { seen, x, y, width } }: WornReadingProps) {
+function WornReading({ picture, unit, reading: { seen, x, y, width } }: WornReadingProps) {
   const panel = picture.panels[picture.panelOf[seen.triangle] ?? 0];
   if (!panel) return null;
   const side = x > width / 2 ? { right: width - x + 16 } : { left: x + 16 };
@@ -156,6 +159,7 @@ function WornReading({ picture, reading: { seen, x, y, width } }: WornReadingPro
     <p className="worn-reading" style={{ top: y, ...side }}>
       {WORN.seen({
         piece: panel,
+        unit,
         standOff: picture.standOff[seen.vertex] ?? 0,
         warp: 100 * (picture.warp[seen.vertex] ?? 0),
         weft: 100 * (picture.weft[seen.vertex] ?? 0),

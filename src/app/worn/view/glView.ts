@@ -1,5 +1,6 @@
 // Draws body and garment with WebGL 2: light, bands of colour with lines between them, seams, bones and lacing.
 
+import type { Unit } from '../../../document';
 import { type Camera, type Frame, projection } from './camera';
 import { normalsOf, strokeCorners } from './corners';
 import {
@@ -10,12 +11,14 @@ import {
   STROKE_FRAGMENT,
   STROKE_VERTEX,
 } from './shaders';
-import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, SCALES, type Shading, valuesOf } from './shades';
+import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, type Shading, scaleOf, valuesOf } from './shades';
 import type { WornPicture } from './wornPicture';
 
 interface DrawChoice {
   readonly picture: WornPicture;
   readonly shading: Shading;
+  /** The limits of the bands are round in this unit. */
+  readonly unit: Unit;
   readonly camera: Camera;
   readonly frame: Frame;
   /** Red, green and blue, 0 to 1. */
@@ -68,18 +71,18 @@ export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
   if (!solid || !stroke || !eyelet) return null;
   let drawn: WornPicture | null = null;
   let buffers: ReturnType<typeof buffersFor> | null = null;
-  let shaded: Shading | null = null;
+  let shaded: `${Shading} ${Unit}` | null = null;
 
-  return ({ picture, shading, camera, frame, background, ratio }) => {
+  return ({ picture, shading, unit, camera, frame, background, ratio }) => {
     if (drawn !== picture) {
       buffers?.free();
       buffers = buffersFor(gl, picture);
       [drawn, shaded] = [picture, null];
     }
     if (!buffers) return;
-    if (shaded !== shading) {
-      buffers.shade(placesOf(picture, shading));
-      shaded = shading;
+    if (shaded !== `${shading} ${unit}`) {
+      buffers.shade(placesOf(picture, shading, unit));
+      shaded = `${shading} ${unit}`;
     }
     const { width, height } = canvas;
     gl.viewport(0, 0, width, height);
@@ -104,7 +107,7 @@ export function makeGlDrawing(canvas: HTMLCanvasElement): Drawing | null {
     gl.uniform1i(cloth('banded'), shading === 'cloth' ? 0 : 1);
     gl.uniform3f(cloth('plain'), ...CLOTH_COLOUR);
     gl.uniform2f(cloth('shown'), bottom, top);
-    if (shading !== 'cloth') gl.uniform3fv(cloth('bands'), SCALES[shading].colours.flat());
+    if (shading !== 'cloth') gl.uniform3fv(cloth('bands'), scaleOf(shading, unit).colours.flat());
     buffers.cloth.draw();
     gl.uniform1f(cloth('ahead'), CHANNELS_AHEAD_MM * scale);
     buffers.channels.draw();
@@ -142,10 +145,10 @@ function beginWith(
 }
 
 /** The place among the bands of each vertex's value. */
-function placesOf(picture: WornPicture, shading: Shading): Float32Array {
+function placesOf(picture: WornPicture, shading: Shading, unit: Unit): Float32Array {
   const values = valuesOf(picture, shading);
   if (!values || shading === 'cloth') return new Float32Array(picture.standOff.length);
-  return values.map((value) => bandPlace(SCALES[shading], value));
+  return values.map((value) => bandPlace(scaleOf(shading, unit), value));
 }
 
 function programOf(gl: WebGL2RenderingContext, vertex: string, fragment: string): WebGLProgram | null {

@@ -1,5 +1,7 @@
 // How values are told by colour: in even bands with a line between them, so that colour is not alone.
 
+import type { Unit } from '../../../document';
+import { inches } from '../../../engine';
 import type { WornPicture } from './wornPicture';
 
 export const SHADINGS = ['standOff', 'warp', 'weft', 'cloth'] as const;
@@ -11,8 +13,6 @@ export interface Scale {
   /** Limits of the bands in mm or %, from the least; one colour fewer than there are limits. */
   readonly limits: readonly number[];
   readonly colours: readonly Rgb[];
-  /** What a value of the picture is multiplied by. */
-  readonly factor: number;
 }
 
 const rgb = (hex: number): Rgb => [(hex >> 16) / 255, ((hex >> 8) & 255) / 255, (hex & 255) / 255];
@@ -28,11 +28,21 @@ export const BODY_COLOUR = rgb(0xd3c8ba);
 
 const STRAIN_LIMITS = [-3, -1.5, -0.75, -0.25, 0.25, 0.75, 1.5, 3];
 
-export const SCALES: Readonly<Record<Exclude<Shading, 'cloth'>, Scale>> = {
-  standOff: { limits: [0, 1, 3, 5, 8, 12, 18, 30], colours: DISTANCE, factor: 1 },
-  warp: { limits: STRAIN_LIMITS, colours: STRAIN, factor: 100 },
-  weft: { limits: STRAIN_LIMITS, colours: STRAIN, factor: 100 },
+/** Limits of the distance in mm, round in the unit that they are read in. */
+const DISTANCE_LIMITS: Readonly<Record<Unit, readonly number[]>> = {
+  cm: [0, 1, 3, 5, 8, 12, 18, 30],
+  in: [0, 1 / 32, 1 / 8, 3 / 16, 5 / 16, 1 / 2, 3 / 4, 5 / 4].map(inches),
 };
+
+const STRAIN_SCALE: Scale = { limits: STRAIN_LIMITS, colours: STRAIN };
+const DISTANCE_SCALES: Readonly<Record<Unit, Scale>> = {
+  cm: { limits: DISTANCE_LIMITS.cm, colours: DISTANCE },
+  in: { limits: DISTANCE_LIMITS.in, colours: DISTANCE },
+};
+
+/** The scale of a shading for a client of this unit: the same object each time. */
+export const scaleOf = (shading: Exclude<Shading, 'cloth'>, unit: Unit): Scale =>
+  shading === 'standOff' ? DISTANCE_SCALES[unit] : STRAIN_SCALE;
 
 /**
  * The band of a value as a number that grows evenly from band to band, 0 at the lower limit of the first; values beyond all limits
@@ -50,6 +60,6 @@ export function bandPlace({ limits }: Scale, value: number): number {
 /** Values of a shading by vertex in mm or %; null for plain cloth. */
 export function valuesOf(picture: WornPicture, shading: Shading): Float32Array | null {
   if (shading === 'cloth') return null;
-  const { factor } = SCALES[shading];
+  const factor = shading === 'standOff' ? 1 : 100;
   return picture[shading].map((value) => value * factor);
 }

@@ -3,7 +3,7 @@
 import { type BandedCorner, partedInBands } from './bands';
 import { projected, projection } from './camera';
 import type { Drawing } from './glView';
-import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, SCALES, valuesOf } from './shades';
+import { BODY_COLOUR, bandPlace, CLOTH_COLOUR, scaleOf, valuesOf } from './shades';
 
 /** Cloth lies in front of the skin it presses into, mm: triangles are sorted by their middles. */
 const CLOTH_AHEAD_MM = 20;
@@ -21,7 +21,7 @@ const STROKES = [
 export function makeStillDrawing(canvas: HTMLCanvasElement): Drawing | null {
   const context = canvas.getContext('2d');
   if (!context) return null;
-  return ({ picture, shading, camera, frame, background }) => {
+  return ({ picture, shading, unit, camera, frame, background }) => {
     const { width, height } = canvas;
     const css = (colour: readonly number[], light = 1): string =>
       `rgb(${colour.map((part) => Math.round(255 * part * light)).join(' ')})`;
@@ -36,9 +36,14 @@ export function makeStillDrawing(canvas: HTMLCanvasElement): Drawing | null {
       ...(values && shading !== 'cloth'
         ? cloth.flatMap((face, t) => {
             const bands = [0, 1, 2].map((k) =>
-              bandPlace(SCALES[shading], values[picture.triangles[3 * t + k] ?? 0] ?? 0),
+              bandPlace(scaleOf(shading, unit), values[picture.triangles[3 * t + k] ?? 0] ?? 0),
             );
-            return banded(face, bands, SCALES[shading].colours, (LIMITS_AHEAD_MM - CLOTH_AHEAD_MM) * scale);
+            return banded(
+              face,
+              bands,
+              scaleOf(shading, unit).colours,
+              (LIMITS_AHEAD_MM - CLOTH_AHEAD_MM) * scale,
+            );
           })
         : cloth),
       ...STROKES.flatMap(({ of, colour, mm }) =>

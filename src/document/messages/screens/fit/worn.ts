@@ -1,15 +1,24 @@
 // The texts of the garment as worn, in the Fit step.
 
 import type { BlockName, LevelName, PieceIdentity, Side, WornPlace } from '../../../../engine';
+import { formatLength } from '../../../units/formatLength';
 import { catalogue, listed } from '../../catalogue';
 import { LEVEL_TITLES, LEVEL_WORDS } from '../../words/levels';
 import { pieceLabel } from '../../words/pieces';
 
 type Part = WornPlace['part'];
+type Unit = 'in' | 'cm';
 type Band = Extract<WornPlace, { band: unknown }>['band'];
 
 const whole = (value: number): string => value.toFixed(0).replace('-', '−');
 const tenth = (value: number): string => value.toFixed(1).replace('-', '−');
+/** A small length in mm in the unit of the client's tape: in parts of an inch, finer under 1/8; beside centimetres in whole or tenths of mm. */
+const away = (mm: number, unit: Unit, millimetres: (value: number) => string): string =>
+  unit === 'in'
+    ? formatLength(mm, 'in', { withUnit: true, parts: Math.abs(mm) < FINER_BELOW_MM ? 32 : 16 })
+    : `${millimetres(mm)} mm`;
+const FINER_BELOW_MM = 25.4 / 8;
+
 const signed = (value: number): string => `${value > 0 ? '+' : ''}${tenth(value)}`;
 
 const BANDS: Readonly<Record<Band, string>> = {
@@ -53,25 +62,29 @@ export const WORN = catalogue({
     cloth: 'Cloth',
   },
   legend: {
-    standOff:
-      'Stand-off in mm: how far the cloth is from the body. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.',
+    standOff: ({ unit }: { unit: Unit }) =>
+      `Stand-off in ${unit === 'in' ? 'inches' : 'mm'}: how far the cloth is from the body. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.`,
     warp: 'Stretch along the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.',
     weft: 'Stretch across the grain in %: below 0 the cloth is slack. Each line is a limit; point at the cloth for its values. Pull to turn; pinch or Ctrl and wheel to zoom.',
-    unit: { standOff: 'mm', warp: '%', weft: '%' },
+    unit: { standOff: { in: 'in', cm: 'mm' }, warp: '%', weft: '%' },
     number: ({ value }: { value: number }) => String(value).replace('-', '−'),
+    length: ({ mm, unit }: { mm: number; unit: Unit }) =>
+      unit === 'in' ? formatLength(mm, 'in', { parts: 32 }) : String(mm),
   },
   seen: ({
     piece,
     standOff,
     warp,
     weft,
+    unit,
   }: {
     piece: PieceIdentity;
     standOff: number;
     warp: number;
     weft: number;
+    unit: Unit;
   }) =>
-    `${pieceLabel(piece)}: ${standOff > 0 ? `stands off ${tenth(standOff)} mm` : 'lies on the body'}, ${signed(warp)} % along the grain, ${signed(weft)} % across.`,
+    `${pieceLabel(piece)}: ${standOff > 0 ? `stands off ${away(standOff, unit, tenth)}` : 'lies on the body'}, ${signed(warp)} % along the grain, ${signed(weft)} % across.`,
 
   worst: {
     title: 'Look at first',
@@ -81,17 +94,17 @@ export const WORN = catalogue({
     goToSideSeam: ({ level }: { level: LevelName }) => `Alter the side seam at the ${LEVEL_WORDS[level]}`,
     goToTape: 'Go to the heights',
     side: ({ side, text }: { side: Side; text: string }) => `${side === 'left' ? 'Left' : 'Right'}: ${text}`,
-    seen: (place: WornPlace): string => {
+    seen: (place: WornPlace, unit: Unit): string => {
       const { amount, part, level } = place;
       switch (place.kind) {
         case 'standsOff':
-          return `Stands off ${whole(amount)} mm ${BANDS[place.band]}, ${PARTS[part]}.`;
+          return `Stands off ${away(amount, unit, whole)} ${BANDS[place.band]}, ${PARTS[part]}.`;
         case 'pulls':
           return `Pulls by ${tenth(amount)} % ${BANDS[place.band]}, ${PARTS[part]}.`;
         case 'gapes':
-          return `The ${place.edge === 'top' ? 'top edge' : 'hem'} gapes ${whole(amount)} mm, ${PARTS[part]}.`;
+          return `The ${place.edge === 'top' ? 'top edge' : 'hem'} gapes ${away(amount, unit, whole)}, ${PARTS[part]}.`;
         case 'rides':
-          return `The ${LEVEL_WORDS[level]} marks come to lie ${whole(Math.abs(amount))} mm too ${amount > 0 ? 'high' : 'low'}, ${PARTS[part]}.`;
+          return `The ${LEVEL_WORDS[level]} marks come to lie ${away(Math.abs(amount), unit, whole)} too ${amount > 0 ? 'high' : 'low'}, ${PARTS[part]}.`;
       }
     },
     cure: ({ kind, block, level }: WornPlace): string => {
@@ -138,19 +151,30 @@ export const WORN = catalogue({
     mark: ({ level, part }: { level: LevelName; part: Part }) =>
       `${LEVEL_TITLES[level]} marks, ${PARTS[part]}`,
     half: ({ side }: { side: Side }) => (side === 'left' ? 'Left half' : 'Right half'),
-    mm: ({ value }: { value: number }) => `${tenth(value)} mm`,
+    away: ({ value, unit }: { value: number; unit: Unit }) => away(value, unit, tenth),
     percent: ({ value }: { value: number }) => `${tenth(value)} %`,
-    rise: ({ value }: { value: number }) =>
-      Math.abs(value) < 0.5 ? 'at its level' : `${tenth(Math.abs(value))} mm ${value > 0 ? 'high' : 'low'}`,
-    apex: ({ value }: { value: number }) => `The bust seam passes the bust point at ${tenth(value)} mm.`,
+    rise: ({ value, unit }: { value: number; unit: Unit }) =>
+      Math.abs(value) < 0.5
+        ? 'at its level'
+        : `${away(Math.abs(value), unit, tenth)} ${value > 0 ? 'high' : 'low'}`,
+    apex: ({ value, unit }: { value: number; unit: Unit }) =>
+      `The bust seam passes the bust point at ${away(value, unit, tenth)}.`,
   },
 
   assumed: {
     title: 'What is assumed',
-    lines: ({ hollow, isMeasured }: { hollow: number; isMeasured: boolean }): readonly string[] => [
+    lines: ({
+      hollow,
+      isMeasured,
+      unit,
+    }: {
+      hollow: number;
+      isMeasured: boolean;
+      unit: Unit;
+    }): readonly string[] => [
       'The panels are sewn, boned, laced with their gap and at rest on a body of these girths.',
       'It compares drafts and shows places. It promises no fit; a mock-up tells more.',
-      `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${whole(hollow)} mm in front of upper back and seat${isMeasured ? ', as measured' : ', an estimate: the hollow of the back can be measured'}.`,
+      `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${formatLength(hollow, unit, { withUnit: true })} in front of upper back and seat${isMeasured ? ', as measured' : ', an estimate: the hollow of the back can be measured'}.`,
       'Cloth is firm cotton, bones are flat steel along every seam, and a waist tape keeps the garment at the waist. How far the body yields is an estimate.',
       'No pressure is shown. How tightly one may be laced is for the wearer and a licensed clinician to say: loosen at once on pain, numbness, tingling, breathlessness or faintness.',
     ],
