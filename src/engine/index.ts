@@ -21,7 +21,7 @@ export { withSeams } from './alterations/terms/withSeams';
 export { type Block, partingWedges } from './block/block';
 export { dartAngle } from './block/lines/closedDart';
 export { isThrough, reaches } from './block/lines/extent';
-export type { Level } from './block/lines/levels';
+export { type Level, topUnderLine } from './block/lines/levels';
 export { axisX, onCentre, stationOf, stationX } from './block/lines/station';
 export type { DraftedWedge } from './block/lines/wedge';
 export { partingEnds, type UpperEnd } from './block/shoulders/upperEdges';

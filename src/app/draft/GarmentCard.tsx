@@ -1,6 +1,6 @@
 // The garment's own numbers: where it begins and ends, and how it closes.
 
-import { type ChangeOf, changeStyle, DRAFT, setJoinedSide, setSideZip } from '../../document';
+import { type ChangeOf, type Client, changeStyle, DRAFT, setJoinedSide, setSideZip } from '../../document';
 import {
   BACK_CLOSURES,
   type BlockName,
@@ -13,6 +13,7 @@ import { Checkbox } from '../components/fields/Checkbox';
 import { LengthField } from '../components/fields/LengthField';
 import { useStyleNumber } from '../components/fields/useNumberEdit';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
+import { usualTopUnder } from './canvas/handleLabel';
 import { FrontShares } from './FrontShares';
 import { faultId } from './strip/mendFocus';
 
@@ -23,7 +24,7 @@ type GarmentLength = ChangeOf<'garmentLengthSet'>['field'];
 /** A length of the garment, mm, as the card has it. */
 interface LengthOfCard {
   readonly label: string;
-  readonly hint: (style: Style) => string;
+  readonly hint: (style: Style, client: Client) => string;
   readonly signed?: boolean;
   readonly value: (style: Style) => number;
   readonly set: (style: Style, mm: number) => Style;
@@ -33,7 +34,7 @@ interface LengthOfCard {
 const LENGTHS = Object.entries({
   topAbove: {
     label: TEXTS.topEdge,
-    hint: ({ topFrom }) => TEXTS.topEdgeHint({ level: topFrom }),
+    hint: (style, client) => TEXTS.topEdgeHint({ level: style.topFrom, under: usualTopUnder(style, client) }),
     signed: true,
     value: ({ topAbove }) => topAbove,
     set: (style, mm) => ({ ...style, topAbove: mm }),
@@ -71,7 +72,7 @@ export function GarmentCard() {
           signed={signed}
           span={styleSpan(field)}
           unit={client.unit}
-          hint={hint(style)}
+          hint={hint(style, client)}
           refused={isRefused(field)}
           {...edit({ code: 'garmentLengthSet', field }, set)}
         />

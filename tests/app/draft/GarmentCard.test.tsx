@@ -15,6 +15,25 @@ const WithFaults = () => (
 
 const switched = () => screen.getByRole('checkbox', { name: 'Side panel cut in one' });
 
+describe('the top edge', () => {
+  const field = () => screen.getByRole('textbox', { name: /^Top edge/ });
+
+  it('is measured from where 0 lies: under an over-bust line at the measured armpit, else at the line', () => {
+    const { unmount } = onTable(<GarmentCard />);
+    expect(field()).toHaveValue('0');
+    expect(field()).toHaveAccessibleDescription(/above its usual place, ½ in under the over-bust line/);
+    unmount();
+    onTable(<GarmentCard />, {
+      ...DEMO_BOOK,
+      clients: DEMO_BOOK.clients.map((client) => ({
+        ...client,
+        measurements: { ...client.measurements, underarmToWaist: null },
+      })),
+    });
+    expect(field()).toHaveAccessibleDescription(/above the over-bust line/);
+  });
+});
+
 describe('the side panel', () => {
   it('is cut in one and gets its seam back, each as a step', async () => {
     const { user, client, changes } = onTable(<GarmentCard />);

@@ -8,7 +8,7 @@ import { type Draft, draft, type LedgerRow, type LevelName, type Style } from '.
 import { onTable } from '../withStore';
 
 /** The demo's draft in its style, changed, with a level in hand. */
-function ledgerOf(change: (style: Style) => Style, level: LevelName = 'waist'): Draft {
+function ledgerOf(change: (style: Style) => Style, level: LevelName = 'waist', asChips = false): Draft {
   const book = changeStyle(DEMO_BOOK, change);
   const client = openClient(book);
   const { style } = openDraftOf(client);
@@ -18,7 +18,7 @@ function ledgerOf(change: (style: Style) => Style, level: LevelName = 'waist'): 
       layout={{ centreX: { front: 0, back: 500 }, left: 0, top: 0, width: 500, height: 600, beyond: {} }}
       view={{ left: 0, top: 0, pxPerMm: 1 }}
       heightPx={600}
-      asChips={false}
+      asChips={asChips}
       coarse={false}
       level={level}
       onLevel={() => undefined}
@@ -50,6 +50,21 @@ describe('the girth ledger', () => {
       hemShape: { ...style.hemShape, centreFront: { beyond: 40, kind: 'smooth' } },
     }));
     expect(rowOf('waist')).toBe('at the edge');
+  });
+});
+
+describe('a girth on the table itself', () => {
+  const chip = (level: string) => screen.getByRole('button', { name: new RegExp(`^${level} .*ease`) });
+
+  it('is its figure and a sign; its words are in its name, and in its row once it is open', async () => {
+    ledgerOf((style) => ({ ...style, hemBelow: 0 }), 'waist', true);
+    expect(chip('waist')).toHaveTextContent(/^27½ ✓$/);
+    expect(chip('waist')).toHaveAccessibleName(
+      'waist 27½, along the edge, as asked: ease and what is taken in',
+    );
+    await userEvent.setup().click(chip('waist'));
+    expect(screen.getByText('along the edge')).toBeVisible();
+    expect(screen.getByText('as asked')).toBeVisible();
   });
 });
 

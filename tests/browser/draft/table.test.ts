@@ -111,7 +111,9 @@ describe('the table in hand', () => {
   it('brings a handle into view that the keyboard comes to', async () => {
     const { page } = await visit('draft');
     for (let i = 0; i < 6; i += 1) await page.getByRole('button', { name: 'Zoom in' }).click();
-    await page.getByRole('slider', { name: 'Top edge above the over-bust line' }).focus();
+    await page
+      .getByRole('slider', { name: 'Top edge above its usual place, ½ in under the over-bust line' })
+      .focus();
     // the focus is seen from a key on
     await page.keyboard.press('Tab');
     await page.keyboard.press('Shift+Tab');

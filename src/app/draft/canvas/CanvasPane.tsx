@@ -119,7 +119,7 @@ export function CanvasPane(props: CanvasPaneProps) {
     draft === committed && isAltered ? draftOfSide(client, { style: savedDraft.style }, side) : null;
   const change = useStore((state) => state.change);
   const keptStyle = useKeptStyle();
-  const label = (handle: Handle): string => handleLabel(handle, keptStyle);
+  const label = (handle: Handle): string => handleLabel(handle, keptStyle, client);
   const actions = useHandleActions(
     (handle) => handleChange(handle, keptStyle),
     (handle, value) => handleValue({ ...handle, value }, client.unit),

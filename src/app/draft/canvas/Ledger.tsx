@@ -185,13 +185,13 @@ const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
           type="button"
           className="girth-chip"
           aria-expanded={isOpen}
-          aria-label={TEXTS.open({ level, sewn: sewn ?? outside })}
+          aria-label={TEXTS.open({ level, sewn: sewn ?? outside, remarks: remarksOf(props) })}
           onClick={() => {
             onLevel(level);
             onOpen(isOpen ? null : level);
           }}
         >
-          {sewn === null ? <span className="sewn outside">{TEXTS.none}</span> : <Sewn {...props} />}
+          <SewnOnChip {...props} />
         </button>
       ) : (
         <Sewn {...props} />
@@ -199,7 +199,7 @@ const LedgerEntry = memo(function LedgerEntry(props: EntryProps) {
       {!chip || isOpen ? (
         <EaseField level={level} ease={ease} bodyMm={bodyMm} unit={unit} refused={refused} />
       ) : null}
-      {(chip ? isOpen : inHand) ? <Taken {...props} /> : null}
+      {(chip ? isOpen : inHand) ? <Taken {...props} remarks={chip ? remarksOf(props) : []} /> : null}
     </div>
   );
 });
@@ -220,6 +220,27 @@ function Sewn({ level, sewn, sewnAs, along, outside, altered, off }: Written) {
       ) : (
         <span className="off"> {off}</span>
       )}
+    </span>
+  );
+}
+
+/** What is said of a girth behind its figure. */
+const remarksOf = ({ sewn, along, altered, off }: Written): readonly string[] =>
+  sewn === null
+    ? []
+    : [
+        along ? ALONG_EDGE : '',
+        altered === '' ? '' : TEXTS.altered({ length: altered }),
+        off === '' ? TEXTS.asAsked : off,
+      ].filter((remark) => remark !== '');
+
+/** A girth on the table itself: its figure and a sign, because words would lie over the blocks. The open row has the words. */
+function SewnOnChip({ level, sewn, off }: Written) {
+  if (sewn === null) return <span className="sewn outside">{TEXTS.none}</span>;
+  return (
+    <span className="sewn">
+      <strong data-sewn={level}>{sewn}</strong>{' '}
+      {off === '' ? <span className="as-asked">✓</span> : <span className="off">{TEXTS.offSign}</span>}
     </span>
   );
 }
@@ -252,9 +273,12 @@ const EaseField = memo(function EaseField({ level, ease, bodyMm, unit, refused }
 });
 
 /** The body's girth, by what part of it the garment is smaller, and what was taken in from the bust. */
-function Taken({ body, takenIn, wedges, side }: Written) {
+function Taken({ body, takenIn, wedges, side, remarks }: Written & { readonly remarks: readonly string[] }) {
   return (
     <p className="taken-by">
+      {remarks.map((remark) => (
+        <span key={remark}>{remark}</span>
+      ))}
       <span>{TEXTS.body({ length: body })}</span>
       {takenIn === null ? null : <span title={TEXTS.percentToo}>{TEXTS.takenIn({ percent: takenIn })}</span>}
       {wedges === '' ? null : (

@@ -3,19 +3,33 @@
 import {
   CANVAS,
   type Change,
+  type Client,
   DRAFT,
   formatLength,
   type Unit,
   wedgeNameOf,
   wedgePlaceOf,
 } from '../../../document';
-import type { Style } from '../../../engine';
+import { type Style, topUnderLine } from '../../../engine';
 import type { Handle } from '../../../table';
 
 const TEXTS = CANVAS.handles;
 
-export function handleLabel({ kind, wedge: id, level, which, node }: Handle, style: Style): string {
-  if (kind === 'edge') return which === 'top' ? TEXTS.topEdge({ level: style.topFrom }) : TEXTS.hem;
+/** How far under its line the top edge's usual place is, with the unit; null at the line. */
+export function usualTopUnder(style: Style, { measurements, unit }: Client): string | null {
+  const under = topUnderLine(measurements, style);
+  return under === 0 ? null : formatLength(under, unit, { withUnit: true });
+}
+
+export function handleLabel(
+  { kind, wedge: id, level, which, node }: Handle,
+  style: Style,
+  client: Client,
+): string {
+  if (kind === 'edge')
+    return which === 'top'
+      ? TEXTS.topEdge({ level: style.topFrom, under: usualTopUnder(style, client) })
+      : TEXTS.hem;
   if (kind === 'node')
     return DRAFT.edges[which === 'top' ? 'topShape' : 'hemShape'].at({ node: node ?? 'centreFront' });
   const wedge = wedgeNameOf(id ?? '', style);

@@ -130,15 +130,24 @@ const highHipHeight = ({ neckToWaist, neckToHip, waistToHighHip }: Body): number
 /** A level top edge at the armpit stands so far under it, mm. Our own bound, no source. */
 const UNDER_ARMPIT_MM = 12;
 
+/**
+ * How far under its line a level top edge lies that the style asks for 0 above it, mm: 12 from an over-bust line at the measured
+ * armpit, else 0.
+ */
+export const topUnderLine = (
+  { underarmToWaist }: Pick<Body, 'underarmToWaist'>,
+  { topFrom, overBustAbove }: Pick<Style, 'topFrom' | 'overBustAbove'>,
+): number =>
+  topFrom === 'overBust' && overBustAbove === undefined && underarmToWaist !== null ? UNDER_ARMPIT_MM : 0;
+
 /** Height of the level top edge, mm below the shoulder level. */
 export function topHeight(body: Body, style: Style): number {
-  const atArmpit = style.overBustAbove === undefined && body.underarmToWaist !== null;
   const lines = {
-    overBust: overBustHeight(body, style) + (atArmpit ? UNDER_ARMPIT_MM : 0),
+    overBust: overBustHeight(body, style),
     underBust: body.neckToUnderBust,
     waist: body.neckToWaist,
   };
-  return lines[style.topFrom] - style.topAbove;
+  return lines[style.topFrom] + topUnderLine(body, style) - style.topAbove;
 }
 
 const heightOf = (heights: Partial<Record<LevelName, number>>, name: LevelName): number =>

@@ -61,7 +61,11 @@ export const CANVAS = catalogue({
     comparedName: 'Dotted lines: name of what was saved',
   },
   handles: {
-    topEdge: ({ level }: AtLevel) => `Top edge above the ${LEVEL_WORDS[level]} line`,
+    /** `under`: how far under that line its usual place is, with the unit; null at the line. */
+    topEdge: ({ level, under }: AtLevel & { under: string | null }) =>
+      under === null
+        ? `Top edge above the ${LEVEL_WORDS[level]} line`
+        : `Top edge above its usual place, ${under} under the ${LEVEL_WORDS[level]} line`,
     hem: 'Hem below the waist line',
     axis: ({ wedge }: OfWedge) => `${wedge}: distance from the centre line`,
     axisAt: ({ wedge, level }: OfWedge & AtLevel) =>
@@ -99,8 +103,10 @@ export const CANVAS = catalogue({
     percentToo: 'The ease can be typed in per cent of the body too, as -7 %.',
     ease: 'ease',
     /** Of a girth whose row opens when it is pressed. */
-    open: ({ level, sewn }: AtLevel & { sewn: string }) =>
-      `${LEVEL_WORDS[level]} ${sewn}: ease and what is taken in`,
+    open: ({ level, sewn, remarks }: AtLevel & { sewn: string; remarks: readonly string[] }) =>
+      `${[`${LEVEL_WORDS[level]} ${sewn}`, ...remarks].join(', ')}: ease and what is taken in`,
+    /** On a girth that is not as asked, where there is no room for words. */
+    offSign: '≠',
     easeAt: ({ level }: AtLevel) => `Ease at the ${LEVEL_WORDS[level]}`,
     /** What was taken in from the bust. */
     wedges: ({ length }: { length: string }) => `wedges take ${length}`,

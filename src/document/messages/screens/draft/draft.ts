@@ -44,7 +44,11 @@ export const DRAFT = catalogue({
   garment: {
     title: 'Garment',
     topEdge: 'Top edge',
-    topEdgeHint: ({ level }: AtLevel) => `above the ${LEVEL_WORDS[level]} line`,
+    /** `under`: how far under that line its usual place is, with the unit; null at the line. */
+    topEdgeHint: ({ level, under }: AtLevel & { under: string | null }) =>
+      under === null
+        ? `above the ${LEVEL_WORDS[level]} line`
+        : `above its usual place, ${under} under the ${LEVEL_WORDS[level]} line`,
     hem: 'Hem',
     hemHint: 'below the waist line',
     lacingGap: 'Lacing gap',
