@@ -1,6 +1,7 @@
 // The sewn garment measured round: along a level's line on the cloth, and by a tape at a height of the body.
 
 import type { PlacedMesh } from '../mesh/carriedOver';
+import type { GarmentMesh } from '../mesh/garmentMesh';
 
 /**
  * What the cloth of one half measures along a height of paper as it is worn, stretched or not, mm.
@@ -37,16 +38,28 @@ export function tapeRound({ mesh, places }: PlacedMesh, z: number): number | nul
       const [i, j] = [sewnAs[triangles[t + k]!]!, sewnAs[triangles[t + ((k + 1) % 3)]!]!];
       const [below, above] = [places[3 * i + 2]! - z, places[3 * j + 2]! - z];
       if (below < 0 === above < 0) continue;
-      const side = Math.min(i, j) * count + Math.max(i, j);
+      const side = sideOf(i, j, count);
       if (!edges.delete(side)) edges.add(side);
       const [x = 0, y = 0] = between(places, 3 * i, 3 * j, below / (below - above));
       points.push([x, y], [-x, y]);
     }
-  return edges.size === CENTRES ? hullLength(points) : null;
+  const centres = centreSides(mesh);
+  return edges.size === CENTRES && [...edges].every((side) => centres.has(side)) ? hullLength(points) : null;
 }
 
 /** Edges of the cloth of half a garment at a height between top edge and hem: at centre front and at centre back. */
 const CENTRES = 2;
+
+/** Sides of triangles that lie on a centre. */
+const centreSides = ({ lines, count }: GarmentMesh): ReadonlySet<number> =>
+  new Set(
+    lines
+      .filter(({ kind }) => kind === 'centre')
+      .flatMap(({ sewn }) => sewn.slice(1).map((to, i) => sideOf(sewn[i]!, to, count))),
+  );
+
+/** One number for the side between two sewn vertices. */
+const sideOf = (i: number, j: number, count: number): number => Math.min(i, j) * count + Math.max(i, j);
 
 const between = (places: Float64Array, a: number, b: number, part: number): number[] =>
   [0, 1, 2].map((j) => places[a + j]! + part * (places[b + j]! - places[a + j]!));
