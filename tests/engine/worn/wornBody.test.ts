@@ -57,18 +57,33 @@ describe('the body in sections', () => {
     expect(Math.abs(depth - 25 - measured)).toBeLessThan(14);
   });
 
+  /** The hindmost place of a level, mm in front of the axis. */
+  const backOf = ({ levels, surface }: ReturnType<typeof bodyFor>, name: string): number => {
+    const z = levels.find((level) => level.name === name)?.z ?? 0;
+    let hindmost = 0;
+    for (let i = COLUMNS / 2; i < COLUMNS; i += 1) {
+      const t = i * COLUMN_STEP;
+      hindmost = Math.min(hindmost, radiusAt(surface, t, z) * Math.cos(t));
+    }
+    return hindmost;
+  };
+
+  it('has a back that turns over half way from bust to waist', () => {
+    const between = (MEAN_BODY.neckToBust + MEAN_BODY.neckToWaist) / 2;
+    const body = bodyFor({ ...MEAN_BODY, neckToUnderBust: between });
+    const [bust, underBust, waist] = ['bust', 'underBust', 'waist'].map((name) => backOf(body, name)) as [
+      number,
+      number,
+      number,
+    ];
+    expect((underBust - bust) / (waist - bust)).toBeGreaterThan(0.4);
+    expect((underBust - bust) / (waist - bust)).toBeLessThan(0.6);
+  });
+
   it('has the hollow of the back that was measured', () => {
     for (const hollow of [20, 35, 50]) {
       const body = bodyFor({ ...MEAN_BODY, hollowOfBack: hollow });
-      const back = (name: string): number => {
-        const z = body.levels.find((level) => level.name === name)?.z ?? 0;
-        let hindmost = 0;
-        for (let i = COLUMNS / 2; i < COLUMNS; i += 1) {
-          const t = i * COLUMN_STEP;
-          hindmost = Math.min(hindmost, radiusAt(body.surface, t, z) * Math.cos(t));
-        }
-        return hindmost;
-      };
+      const back = (name: string): number => backOf(body, name);
       // Each section is brought to its girth about the axis, which moves the back by a few mm.
       expect(Math.abs(back('waist') - (back('bust') + back('hip')) / 2 - hollow)).toBeLessThan(5);
     }

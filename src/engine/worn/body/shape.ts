@@ -43,15 +43,31 @@ const CHEST_RATIO = [1.1, 1.75] as const;
 /** The hollow of the back at the waist of a body with the usual length from neck to hip (from memory: 30–45 mm), mm. */
 const USUAL_HOLLOW_MM = 35;
 const USUAL_NECK_TO_HIP_MM = 610;
-/** How much of the hollow each level lies in front of the plumb line. Estimates. */
-const HOLLOWED: Readonly<Record<LevelName, number>> = {
+/** How much of the hollow each level but the under-bust lies in front of the plumb line. Estimates. */
+const HOLLOWED: Readonly<Record<Exclude<LevelName, 'underBust'>, number>> = {
   overBust: 0.06,
   bust: 0,
-  underBust: 0.25,
   waist: 1,
   highHip: 0.45,
   hip: 0,
 };
+
+/** Where the under-bust lies from bust to waist, at the least and at the most, as a part. */
+const UNDER_BUST_AT = [0.2, 0.8] as const;
+
+/**
+ * The same at the under-bust, 0 to 1. Between the bust, where the back is fullest, and the waist, where it is most hollow, it runs as
+ * a cubic that is level at both ends, so it is steepest half way. The spine turns over at about that height, where the ribs end: it
+ * is straight from the last thoracic to the first lumbar vertebra, fullest near the seventh thoracic one and most hollow near the
+ * third or fourth lumbar one (X-rays of 102 people standing: Bernhardt and Bridwell, Spine 14, 1989, from memory). That the skin
+ * follows it is an estimate.
+ */
+function hollowedAtUnderBust({ neckToBust, neckToUnderBust, neckToWaist }: Body): number {
+  const part = (neckToUnderBust - neckToBust) / Math.max(1, neckToWaist - neckToBust);
+  const [least, most] = UNDER_BUST_AT;
+  const at = Math.max(least, Math.min(most, part));
+  return at * at * (3 - 2 * at);
+}
 
 /**
  * How far the plumb line lies behind the axis, as a part of the half depth at the under-bust: 116 mm for 92 mm. An estimate with
@@ -84,7 +100,10 @@ export function shapeOf(body: Body): Shape {
   const depth = body.hollowOfBack ?? USUAL_HOLLOW_MM * scale;
   const plumb = -PLUMB_BEHIND * sections.underBust.b;
   const back = Object.fromEntries(
-    Object.entries(HOLLOWED).map(([level, part]) => [level, plumb + part * depth]),
+    Object.entries({ ...HOLLOWED, underBust: hollowedAtUnderBust(body) }).map(([level, part]) => [
+      level,
+      plumb + part * depth,
+    ]),
   ) as Record<LevelName, number>;
   return { sections, back, ribs, hollow: depth };
 }

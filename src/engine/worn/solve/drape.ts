@@ -14,6 +14,7 @@ export interface DrapeChoice {
   readonly width: number;
   /** A rest of the same panels to start from; else cloth starts laid round the body. */
   readonly from?: PlacedMesh | undefined;
+  /** A start beside the usual ones, to see whether it leads to a rest of less energy. */
   readonly start?: Start | undefined;
   /** Moves the places of the first mesh before it is brought to rest. */
   readonly disturb?: ((places: Float64Array) => void) | undefined;
@@ -74,7 +75,7 @@ export function* draping(
     const tolerance = each === width ? REST_TOLERANCE : COARSE_TOLERANCE;
     const starts = placed
       ? [carriedOver(placed, mesh)]
-      : [start, { up: HIGHER_MM }].map((one) => placeOn(mesh, body, gap, one));
+      : [{}, { up: HIGHER_MM }, ...(start ? [start] : [])].map((one) => placeOn(mesh, body, gap, one));
     let best: (Draped & { readonly energy: number }) | null = null;
     for (const [i, places] of starts.entries()) {
       if (placed === from) disturb?.(places);
