@@ -3,6 +3,7 @@
 import { closedAgain } from '../block/lines/closedDart';
 import { combine, type SmoothLine } from '../geometry/smoothLine';
 import type { Panel, PanelDart } from '../panels/panel';
+import { isSurelyWide } from '../panels/panels';
 import { raisedHeight, raisedLine } from '../panels/raise';
 import type { BodyLine, ClosedHalf } from './closed/closedHalf';
 import type { PlannedLengths } from './moves/lengths';
@@ -40,7 +41,8 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, cl
   };
   const isRaised = raised.inner.length + raised.outer.length > 0;
   const [inner, outer] = [edge('inner'), edge('outer')];
-  const darts = panel.darts.map((dart) => alterDart(dart, planned, closedHalf));
+  const darts =
+    panel.darts.length === 0 ? panel.darts : panel.darts.map((dart) => alterDart(dart, planned, closedHalf));
   if (
     !isRaised &&
     inner === panel.inner &&
@@ -48,8 +50,8 @@ export function alterPanel(panel: Panel, sides: PanelSides, planned: Planned, cl
     darts.every((dart, i) => dart === panel.darts[i])
   )
     return panel;
-  const altered = { ...panel, inner, outer, darts, altered: true } as const;
-  return isRaised ? { ...altered, raised } : altered;
+  const altered = isRaised ? { ...panel, inner, outer, darts, raised } : { ...panel, inner, outer, darts };
+  return isSurelyWide(altered) ? altered : { ...altered, mayBeNarrow: true };
 }
 
 /**

@@ -96,6 +96,7 @@ function faultsOf(
   const on = (line: BodyLine | undefined, code: RefusalCode) =>
     ((line && planned.get(line)) ?? []).map(({ index }) => ({ index, code }));
   const lineOfDart = (dart: PanelDart) => closedHalf.darts.find(({ wedge }) => wedge.id === dart.wedge);
+  if (!altered.mayBeNarrow) return [];
   const from = Math.max(span.highest, topOf(blocks[drafted.block], drafted));
   const width = combine(altered.outer, 1, altered.inner, -1);
   const meets = !isSurelyAbove(width, CROSSED_MM) && leastBetween(width, from, span.lowest).x < CROSSED_MM;

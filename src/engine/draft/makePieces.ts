@@ -65,7 +65,8 @@ export function makePieces(
   const plan = planAlterations(drafted.baseDraft, style, alterations);
   const planned = plan?.baseDraft ?? drafted.baseDraft;
   const { blocks, edges, span } = planned;
-  const apart = planned === drafted.baseDraft ? drafted.apart : cutApart(blocks, style, levels, edges, span);
+  const isCut = planned === drafted.baseDraft || drafted.apart.areSurelyWide;
+  const apart = isCut ? drafted.apart : cutApart(blocks, style, levels, edges, span);
   const altered = plan && applyAlterations(plan, apart, style.allowances);
   const { baseDraft, panels, seams: untrued } = altered ?? { ...drafted, ...apart };
   const seams = untrued.map((seam) =>

@@ -3,7 +3,7 @@
 
 import type { Block } from '../block/block';
 import { stationX } from '../block/lines/station';
-import { at as elementAt, first, last } from '../geometry/lists';
+import { at as elementAt, first, last, numberAt } from '../geometry/lists';
 import { type SmoothLine, slopeAt, smoothLine, within, xAt } from '../geometry/smoothLine';
 import type { EdgeNodeName, EdgeShape } from '../style/style';
 import type { BlockName } from '../terms/names';
@@ -178,14 +178,30 @@ export function knotsBetween(edge: EdgeLine, from: number, to: number): { at: nu
 /** Distance from the centre line with the wedges between sewn up, of a place `x` on the block at height `y`; mm. */
 export function sewnDistanceAt(block: Block, x: number, y: number): number {
   let taken = 0;
-  for (const wedge of block.wedges) {
-    const inner = xAt(wedge.innerLeg, y);
-    const outer = xAt(wedge.outerLeg, y);
-    // In a gore the legs lie over each other; what is beyond its inner leg has the added cloth inside it.
-    if (outer >= inner) taken += Math.min(outer - inner, Math.max(0, x - inner));
-    else if (x > inner) taken += outer - inner;
-  }
+  for (const { innerLeg, outerLeg } of block.wedges)
+    taken += takenBefore(x, xAt(innerLeg, y), xAt(outerLeg, y));
   return x - taken;
+}
+
+/** Distances as {@link sewnDistanceAt} has them, of several places at one height. */
+export function sewnDistancesAt({ wedges }: Block, y: number): (x: number) => number {
+  const inners = wedges.map(({ innerLeg }) => xAt(innerLeg, y));
+  const outers = wedges.map(({ outerLeg }) => xAt(outerLeg, y));
+  return (x) => {
+    let taken = 0;
+    for (let i = 0; i < inners.length; i += 1)
+      taken += takenBefore(x, numberAt(inners, i), numberAt(outers, i));
+    return x - taken;
+  };
+}
+
+/**
+ * How much of a wedge between two legs lies before a place `x`, mm. In a gore the legs lie over each other; what is beyond its
+ * inner leg has the added cloth inside it.
+ */
+function takenBefore(x: number, inner: number, outer: number): number {
+  if (outer >= inner) return Math.min(outer - inner, Math.max(0, x - inner));
+  return x > inner ? outer - inner : 0;
 }
 
 /**
@@ -251,9 +267,11 @@ function cutOut(line: SmoothLine, from: number, to: number): SmoothLine[] {
 
 /** A stretch measured from its other end: of the back, from centre back. */
 function seenFrom({ ys, xs, slopes }: SmoothLine, whole: number): SmoothLine {
-  return {
-    ys: [...ys].reverse().map((at) => whole - at),
-    xs: [...xs].reverse(),
-    slopes: [...slopes].reverse().map((slope) => -slope),
-  };
+  const turned: { ys: number[]; xs: number[]; slopes: number[] } = { ys: [], xs: [], slopes: [] };
+  for (let i = ys.length - 1; i >= 0; i -= 1) {
+    turned.ys.push(whole - numberAt(ys, i));
+    turned.xs.push(numberAt(xs, i));
+    turned.slopes.push(-numberAt(slopes, i));
+  }
+  return turned;
 }

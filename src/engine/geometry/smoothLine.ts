@@ -108,6 +108,7 @@ export function within({ ys, xs, slopes }: SmoothLine, from: number, to: number)
   while (start < ys.length && at(ys, start) < from) start += 1;
   let end = start;
   while (end < ys.length && at(ys, end) <= to) end += 1;
+  if (start === 0 && end === ys.length) return { ys, xs, slopes };
   return { ys: ys.slice(start, end), xs: xs.slice(start, end), slopes: slopes.slice(start, end) };
 }
 
@@ -121,6 +122,7 @@ export const xAt = (line: SmoothLine, y: number): number => xInSpan(line, spanOf
 export function xInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number): number {
   if (i < 0) return at(xs, 0);
   if (i >= ys.length - 1) return at(xs, ys.length - 1);
+  if (y === at(ys, i)) return at(xs, i);
   const h = at(ys, i + 1) - at(ys, i);
   const t = (y - at(ys, i)) / h;
   const s = 1 - t;
@@ -139,6 +141,7 @@ export function slopeInSpan({ ys, xs, slopes }: SmoothLine, i: number, y: number
   const last = ys.length - 1;
   if (i === last && y === ys[last]) return at(slopes, last);
   if (i < 0 || i >= last) return 0;
+  if (y === at(ys, i)) return at(slopes, i);
   const h = at(ys, i + 1) - at(ys, i);
   const t = (y - at(ys, i)) / h;
   const s = 1 - t;

@@ -9,7 +9,7 @@ import { type Issue, issue } from '../terms/issue';
 import type { BlockName } from '../terms/names';
 import { clearDarts, dartSeam, type ShutDart } from './darts';
 import type { Panel } from './panel';
-import { cutPanels, narrowAt, seamsOf, sideSeamOf } from './panels';
+import { cutPanels, isSurelyWide, narrowAt, seamsOf, sideSeamOf } from './panels';
 import { seamCrossing } from './seamCrossing';
 import type { Seam } from './seamEdge';
 import { backSeamOf, joinSides } from './sidePanel';
@@ -21,6 +21,8 @@ export interface PanelsApart {
   readonly expectedCount: number;
   /** Darts that were refused where they shut at an edge. */
   readonly shut: readonly ShutDart[];
+  /** Every panel is wide enough at any height and none has a dart: between other heights they are cut apart alike. */
+  readonly areSurelyWide: boolean;
   readonly issues: readonly Issue[];
 }
 
@@ -55,6 +57,7 @@ export function cutApart(
   const fronts = front.panels.map(withClearDarts);
   const backs = back.panels.map(withClearDarts);
   const expectedCount = front.expectedCount + back.expectedCount;
+  const areSurelyWide = front.areSurelyWide && back.areSurelyWide;
   const [outmost, hindmost] = [
     fronts.find(({ outer }) => outer === blocks.front.sideSeam),
     backs.find(({ outer }) => outer === blocks.back.sideSeam),
@@ -62,7 +65,8 @@ export function cutApart(
   if (style.joinedSide && outmost && hindmost) {
     const joined = joinSides(outmost, hindmost, levels.find(({ name }) => name === 'waist')?.y ?? 0);
     if (joined) {
-      const narrow = narrowAt(joined, levels, highest, lowest);
+      const isWide = isSurelyWide(joined);
+      const narrow = isWide ? null : narrowAt(joined, levels, highest, lowest);
       const before = fronts.slice(0, -1);
       const behind = backs.slice(0, -1);
       return {
@@ -71,6 +75,7 @@ export function cutApart(
         seams: [...seamsOf([...before, joined]), ...backSeamOf(joined, behind), ...seamsOf(behind).reverse()],
         expectedCount: expectedCount - 1,
         shut,
+        areSurelyWide: areSurelyWide && isWide,
         issues: narrow ? [...issues, narrow] : issues,
       };
     }
@@ -81,6 +86,7 @@ export function cutApart(
     seams: [...seamsOf(fronts), ...sideSeamOf(outmost, hindmost), ...seamsOf(backs).reverse()],
     expectedCount,
     shut,
+    areSurelyWide,
     issues,
   };
 }

@@ -26,8 +26,8 @@ export interface Panel extends PieceIdentity {
   readonly darts: readonly PanelDart[];
   /** Id of the wedge that bounds it, towards the side where there are two; null on a block without wedges. */
   readonly wedge: string | null;
-  /** Its edges were moved after a fitting, so that it may be narrower than it was cut. */
-  readonly altered?: true;
+  /** Its edges were moved after a fitting, and are not wide enough apart at every height by their control points alone. */
+  readonly mayBeNarrow?: true;
   /** How far its edges were raised after a fitting; left out where they were not. */
   readonly raised?: PanelRaise;
 }

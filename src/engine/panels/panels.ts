@@ -23,16 +23,17 @@ import { type Seam, seamEdgeOf } from './seamEdge';
 /**
  * Panels of a block between heights `top` and `hem`, mm. A panel under {@link LEAST_PANEL_MM} gets a blocking issue; one whose
  * edges meet or cross is not made, and a dart that lies on no panel is refused. `expectedCount` is how many panels the wedges ask
- * for, made or not.
+ * for, made or not; `areSurelyWide` is true where every panel is {@link isSurelyWide}.
  */
 export function cutPanels(
   block: Block,
   levels: readonly Level[],
   top: number,
   hem: number,
-): { panels: Panel[]; expectedCount: number; issues: Issue[] } {
+): { panels: Panel[]; expectedCount: number; areSurelyWide: boolean; issues: Issue[] } {
   const issues: Issue[] = [];
   const panels: Panel[] = [];
+  let areSurelyWide = true;
   const centre = block.wedges.find((wedge) => wedge.onCentre);
   const cuts = partingWedges(block);
   const darts = block.wedges
@@ -62,14 +63,21 @@ export function cutPanels(
       ),
       wedge: (cuts[i] ?? cuts[i - 1] ?? centre)?.id ?? null,
     };
-    const narrow = narrowAt(panel, levels, Math.max(top, topOf(block, panel)), hem);
+    const isWide = isSurelyWide(panel);
+    areSurelyWide &&= isWide;
+    const narrow = isWide ? null : narrowAt(panel, levels, Math.max(top, topOf(block, panel)), hem);
     if (narrow) issues.push(narrow);
     if (narrow?.code !== 'panelCrossed') panels.push(panel);
   }
   for (const { wedge } of darts)
     if (!panels.some((panel) => panel.darts.some((dart) => dart.wedge === wedge)))
       issues.push(issue('dartOffPanel', {}, { block: block.name, wedge }));
-  return { panels, expectedCount: cuts.length + 1, issues };
+  return {
+    panels,
+    expectedCount: cuts.length + 1,
+    areSurelyWide: areSurelyWide && darts.length === 0 && panels.length > cuts.length,
+    issues,
+  };
 }
 
 /** Height below which a panel has cloth from edge to edge, mm, on a shouldered block; else no bound. */
@@ -87,6 +95,13 @@ const dartOn = (block: BlockName, { id, extent, innerLeg, outerLeg }: DraftedWed
   outerLeg,
   drafted: { inner: { block, line: innerLeg }, outer: { block, line: outerLeg } },
 });
+
+/**
+ * Whether a panel without darts is {@link LEAST_PANEL_MM} wide at every height, inside the garment and beyond it. False where the
+ * control points of its edges do not tell.
+ */
+export const isSurelyWide = ({ inner, outer, darts }: Pick<Panel, 'inner' | 'outer' | 'darts'>): boolean =>
+  darts.length === 0 && isSurelyAbove(combine(outer, 1, inner, -1), LEAST_PANEL_MM);
 
 /**
  * The blocking issue of a panel that is too narrow, or crossed, somewhere between two heights, mm, or beside one of its

@@ -1,8 +1,8 @@
 // How far the heights of a seam were raised after a fitting: what lies below a shortened stretch moves up, and the stretch itself is
 // drawn together.
 
-import { numberAt } from '../geometry/lists';
-import { type SmoothLine, slopeInSpan, spanOf, xInSpan } from '../geometry/smoothLine';
+import { at, numberAt } from '../geometry/lists';
+import { type SmoothLine, slopeInSpan, xInSpan } from '../geometry/smoothLine';
 
 /** Between two heights a seam is `by` mm shorter (longer below nothing). */
 interface ShortenedStretch {
@@ -33,20 +33,34 @@ export function raisedHeight(raise: Raise, y: number): number {
  */
 export function raisedLine(line: SmoothLine, raise: Raise): SmoothLine {
   if (raise.length === 0 || line.ys.length === 1) return line;
-  const start = numberAt(line.ys, 0);
-  const end = numberAt(line.ys, line.ys.length - 1);
-  const knots = [...line.ys];
-  for (const stretch of raise)
-    for (const y of [stretch.from, stretch.to]) if (y > start && y < end && !knots.includes(y)) knots.push(y);
-  if (knots.length > line.ys.length) knots.sort((a, b) => a - b);
+  const knots = withBounds(line.ys, raise);
   const raised: { ys: number[]; xs: number[]; slopes: number[] } = { ys: [], xs: [], slopes: [] };
-  for (const y of knots) {
-    const span = spanOf(line.ys, y);
+  let span = -1;
+  for (let i = 0; i < knots.length; i += 1) {
+    const y = numberAt(knots, i);
+    while (span + 1 < line.ys.length && numberAt(line.ys, span + 1) <= y) span += 1;
     raised.ys.push(raisedHeight(raise, y));
     raised.xs.push(xInSpan(line, span, y));
     raised.slopes.push(slopeInSpan(line, span, y) / stretchAt(raise, y));
   }
   return raised;
+}
+
+/** Heights of knots with those bounds of a raise that lie between the outermost, ascending; the heights themselves where none does. */
+function withBounds(ys: readonly number[], raise: Raise): readonly number[] {
+  const start = numberAt(ys, 0);
+  const end = numberAt(ys, ys.length - 1);
+  let knots: number[] | null = null;
+  const add = (y: number): void => {
+    if (y <= start || y >= end || (knots ?? ys).includes(y)) return;
+    knots ??= [...ys];
+    knots.push(y);
+  };
+  for (let i = 0; i < raise.length; i += 1) {
+    add(at(raise, i).from);
+    add(at(raise, i).to);
+  }
+  return knots ? (knots as number[]).sort((a, b) => a - b) : ys;
 }
 
 /** How much longer a mm of height is on the raised seam; at a bound, as on that side of it which changes less. */

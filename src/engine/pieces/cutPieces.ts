@@ -88,7 +88,7 @@ function narrowAsTrued(panel: Panel, piece: Piece, { levels, span, shoulders }: 
   const top = Math.max(a.least, b.least);
   const hem = Math.min(a.most, b.most);
   const isMeasured =
-    !shoulders && !panel.altered && panel.darts.length === 0 && top >= span.highest && hem <= span.lowest;
+    !shoulders && !panel.mayBeNarrow && panel.darts.length === 0 && top >= span.highest && hem <= span.lowest;
   return isMeasured ? null : narrowAt(panel, levels, top, hem);
 }
 

@@ -7,7 +7,7 @@ import type { Style } from '../../style/style';
 import type { BlockName } from '../../terms/names';
 import type { Alteration, SeamName } from '../terms/alteration';
 import { withSeams } from '../terms/withSeams';
-import { type BodyLine, type ClosedHalf, closedHalfOf, distanceAt, lineNamed, wholeAt } from './closedHalf';
+import { type BodyLine, type ClosedHalf, closedHalfOf, distancesAt, lineNamed, wholeAt } from './closedHalf';
 
 /** A draft whose seams are looked up; `waist` is the height of its waist, mm. */
 interface Draft {
@@ -83,5 +83,5 @@ const isCentreOf = (line: BodyLine, block: BlockName): boolean =>
 /** Where a line stands at the waist, of the way from centre front to centre back. */
 function shareOf(line: BodyLine, { round, waist }: Stood): number {
   const whole = wholeAt(round, waist);
-  return distanceAt(round, line, waist, whole) / whole;
+  return distancesAt(round, waist, whole)(line) / whole;
 }

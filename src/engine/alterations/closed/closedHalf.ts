@@ -4,7 +4,7 @@
 import { type Block, partingWedges } from '../../block/block';
 import { isThrough } from '../../block/lines/extent';
 import type { DraftedWedge } from '../../block/lines/wedge';
-import { sewnDistanceAt } from '../../edges/edgeLine';
+import { sewnDistanceAt, sewnDistancesAt } from '../../edges/edgeLine';
 import { at } from '../../geometry/lists';
 import { xAt } from '../../geometry/smoothLine';
 import type { Style } from '../../style/style';
@@ -115,30 +115,31 @@ export function lineAt(closedHalf: ClosedHalf, place: AlteredPlace): BodyLine | 
 const BUST_LINE: BodyLine = { kind: 'bustLine' };
 
 /**
- * Distance of a line from centre front at a height, wedges sewn up, mm.
+ * Distances of lines from centre front at a height, wedges sewn up, mm; each is reckoned once.
  *
  * @param whole the width from centre front to centre back at that height, mm
  */
-export function distanceAt({ blocks }: ClosedHalf, line: BodyLine, y: number, whole: number): number {
-  switch (line.kind) {
-    case 'centre':
-      return line.block === 'front' ? 0 : whole;
-    case 'sideSeam':
-      return sewnDistanceAt(blocks.front, xAt(blocks.front.sideSeam, y), y);
-    case 'bustLine':
-      return sewnDistanceAt(blocks.front, blocks.front.bustLine, y);
-    default: {
-      const own = sewnDistanceAt(blocks[line.block], xAt(line.wedge.innerLeg, y), y);
-      return line.block === 'front' ? own : whole - own;
+export function distancesAt({ blocks }: ClosedHalf, y: number, whole: number): (line: BodyLine) => number {
+  const sewn = { front: sewnDistancesAt(blocks.front, y), back: sewnDistancesAt(blocks.back, y) };
+  const distanceOf = (line: BodyLine): number => {
+    switch (line.kind) {
+      case 'centre':
+        return line.block === 'front' ? 0 : whole;
+      case 'sideSeam':
+        return sewn.front(xAt(blocks.front.sideSeam, y));
+      case 'bustLine':
+        return sewn.front(blocks.front.bustLine);
+      default: {
+        const own = sewn[line.block](xAt(line.wedge.innerLeg, y));
+        return line.block === 'front' ? own : whole - own;
+      }
     }
-  }
-}
-
-/** Distances of lines from centre front at a height, as {@link distanceAt} has them, each reckoned once. */
-export function distancesAt(closedHalf: ClosedHalf, y: number, whole: number): (line: BodyLine) => number {
+  };
   const known = new Map<BodyLine, number>();
   return (line) => {
-    const distance = known.get(line) ?? distanceAt(closedHalf, line, y, whole);
+    const before = known.get(line);
+    if (before !== undefined) return before;
+    const distance = distanceOf(line);
     known.set(line, distance);
     return distance;
   };

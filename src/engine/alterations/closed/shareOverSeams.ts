@@ -9,7 +9,7 @@ import type { Style } from '../../style/style';
 import type { BlockName, PerLevel } from '../../terms/names';
 import type { SeamAlteration, SeamHeight, SeamName } from '../terms/alteration';
 import { isCentre } from '../terms/alterationsOfSide';
-import { type ClosedHalf, closedHalfOf, distanceAt, wholeAt } from './closedHalf';
+import { type ClosedHalf, closedHalfOf, distancesAt, wholeAt } from './closedHalf';
 
 interface GapInput {
   /** Of a draft whose halves are alike. */
@@ -110,7 +110,8 @@ function zonesOf(seams: readonly Seam[], closedHalf: ClosedHalf, y: number, { cl
   const whole = wholeAt(closedHalf, y);
   const open = halfOpenAt('front', closure);
   const girth = whole + open + halfOpenAt('back', closure);
-  const places = seams.map(({ line }) => open + distanceAt(closedHalf, line, y, whole));
+  const distanceOf = distancesAt(closedHalf, y, whole);
+  const places = seams.map(({ line }) => open + distanceOf(line));
   const middles = places.slice(1).map((place, i) => growthUpTo((at(places, i) + place) / 2 / girth));
   const ends = [0, ...middles, 1];
   return places.map((_, i) => numberAt(ends, i + 1) - numberAt(ends, i));

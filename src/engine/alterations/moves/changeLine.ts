@@ -28,18 +28,21 @@ export interface ChangeRun {
  */
 export function changeRun(at: readonly number[], stops: readonly number[], clear: number): ChangeRun {
   const start = at[0] ?? 0;
-  const before = stops.filter((stop) => stop <= start - clear);
-  const places = before.slice(-1);
+  let before = 0;
+  while (before < stops.length && numberAt(stops, before) <= start - clear) before += 1;
+  const places = before > 0 ? [numberAt(stops, before - 1)] : [];
   const first = places.length;
   const given: number[] = [];
-  for (const each of at) {
+  for (let i = 0; i < at.length; i += 1) {
+    const each = numberAt(at, i);
     const isOne = places.length > first && each - last(places) < ONE_PLACE_MM;
     if (!isOne) places.push(each);
     given.push(places.length - 1);
   }
   const end = places.length > first ? last(places) : 0;
-  const below = stops.find((stop) => stop >= end + clear);
-  if (below !== undefined) places.push(below);
+  let below = 0;
+  while (below < stops.length && numberAt(stops, below) < end + clear) below += 1;
+  if (below < stops.length) places.push(numberAt(stops, below));
   return { places, given };
 }
 
@@ -54,7 +57,10 @@ const ONE_PLACE_MM = 1;
  */
 export function changeLine({ places, given }: ChangeRun, by: readonly number[]): SmoothLine {
   const amounts = places.map(() => 0);
-  for (const [i, place] of given.entries()) amounts[place] = numberAt(amounts, place) + numberAt(by, i);
+  for (let i = 0; i < given.length; i += 1) {
+    const place = numberAt(given, i);
+    amounts[place] = numberAt(amounts, place) + numberAt(by, i);
+  }
   return smoothLine(places, amounts);
 }
 

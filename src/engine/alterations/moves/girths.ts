@@ -1,6 +1,7 @@
 // How alterations change the girths, and where the levels lie on the altered panels.
 
 import type { Level, LevelPath } from '../../block/lines/levels';
+import { at } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { type SmoothLine, xAt } from '../../geometry/smoothLine';
 import type { Panel, PanelDart } from '../../panels/panel';
@@ -13,6 +14,7 @@ export function levelPath(panel: Panel, y: number): LevelPath | null {
   if (!panel.raised && panel.darts.length === 0) return null;
   const inner = heightBeside(panel, 'inner', y);
   const outer = heightBeside(panel, 'outer', y);
+  if (panel.darts.length === 0) return inner === y && outer === y ? null : { inner, outer, darts: NO_DARTS };
   const darts = new Map<string, number>();
   let isLevel = inner === y && outer === y;
   for (const { wedge, raised } of panel.darts) {
@@ -23,6 +25,8 @@ export function levelPath(panel: Panel, y: number): LevelPath | null {
   return isLevel ? null : { inner, outer, darts };
 }
 
+const NO_DARTS: LevelPath['darts'] = new Map();
+
 /**
  * How much longer the sewn girth of the altered panels is at each level, mm; below 0 where they were taken in. A level that is
  * raised more at one seam than at the next runs aslant, and is a little longer for that.
@@ -32,17 +36,17 @@ export function alteredGirths(
   drafted: readonly Panel[],
   altered: readonly Panel[],
 ): Map<LevelName, number> {
-  return new Map(
-    levels.map(({ name, y }) => {
-      const change = altered.reduce((sum, panel, i) => {
-        const before = drafted[i];
-        return before === undefined || before === panel
-          ? sum
-          : sum + alongLevel(before, panel, y) - alongLevel(before, before, y);
-      }, 0);
-      return [name, Math.abs(change) < ROUNDING_MM ? 0 : 2 * change];
-    }),
-  );
+  const girths = new Map<LevelName, number>();
+  for (const { name, y } of levels) {
+    let change = 0;
+    for (let i = 0; i < altered.length; i += 1) {
+      const [before, panel] = [drafted[i], at(altered, i)];
+      if (before !== undefined && before !== panel)
+        change = change + alongLevel(before, panel, y) - alongLevel(before, before, y);
+    }
+    girths.set(name, Math.abs(change) < ROUNDING_MM ? 0 : 2 * change);
+  }
+  return girths;
 }
 
 const ROUNDING_MM = 1e-9;
@@ -50,6 +54,7 @@ const ROUNDING_MM = 1e-9;
 /** Length of a level over a panel with those of its darts sewn up that reach the level as drafted, mm. */
 function alongLevel(drafted: Panel, panel: Panel, y: number): number {
   const path = levelPath(panel, y);
+  if (!path && panel.darts.length === 0) return xAt(panel.outer, y) - xAt(panel.inner, y);
   let length = 0;
   let from = pointOf(panel.inner, path?.inner ?? y);
   for (const [i, dart] of panel.darts.entries()) {

@@ -41,6 +41,7 @@ export function areAlike(
   left: readonly (Alteration | null)[],
   right: readonly (Alteration | null)[],
 ): boolean {
+  if (left.every((each, i) => each === right[i])) return true;
   const onlyOn = (half: readonly (Alteration | null)[], other: readonly (Alteration | null)[]): string[] =>
     half.flatMap((each, i) => (each && each !== other[i] ? [keyOf(each)] : [])).sort();
   const [own, others] = [onlyOn(left, right), onlyOn(right, left)];
