@@ -55,6 +55,12 @@ export function finishedGirth(row: LedgerRow, closure: Closure): FinishedGirth |
 /** Less than this an alteration adds to no girth. mm */
 const ALTERED_MM = 0.05;
 
+/** By how much alterations after a fitting change the waist, mm; 0 where no tape reads it. */
+export function waistAlteredBy({ proof }: Draft): number {
+  const alteredBy = proof.ledger.find(({ level }) => level === 'waist')?.alteredBy ?? 0;
+  return Math.abs(alteredBy) < ALTERED_MM ? 0 : alteredBy;
+}
+
 /** By how much alterations after a fitting change a girth, with its sign; empty where they do not. */
 export const alteredWritten = ({ alteredBy }: LedgerRow, unit: Unit): string =>
   Math.abs(alteredBy) < ALTERED_MM ? '' : formatLength(alteredBy, unit, { signed: true });

@@ -13,13 +13,15 @@ import {
 } from '../../document';
 import { arriveAtCautions, CAUTIONS_PLACE } from '../components/awaited/awaitedFocus';
 import { Checkbox } from '../components/fields/Checkbox';
+import { waistAlteredBy } from '../components/girthWords';
 import { useDraft, useOpen, useStore } from '../store/storeContext';
 
 const TEXTS = DRAFT.safety;
 
 export function SafetyCard() {
   const { client, savedDraft } = useOpen();
-  const { issues } = useDraft();
+  const draft = useDraft();
+  const { issues } = draft;
   const change = useStore((state) => state.change);
   useEffect(arriveAtCautions, []);
   const unreadIssues = issues.filter(wantsReading);
@@ -28,6 +30,8 @@ export function SafetyCard() {
   const { waist, underBust } = client.measurements;
   const { ease } = savedDraft.style;
   const written = (mm: number): string => formatLength(mm, client.unit, { withUnit: true });
+  const alteredBy = waistAlteredBy(draft);
+  const isAltered = alteredBy !== 0 && (ease.waist < 0 || ease.waist + alteredBy < 0);
   return (
     <section className={`safety-card${acknowledged ? '' : ' pressing'}`} aria-label={TEXTS.title}>
       <h3 {...CAUTIONS_PLACE}>{TEXTS.title}</h3>
@@ -41,6 +45,18 @@ export function SafetyCard() {
       ) : (
         <p>{TEXTS.waistNotTakenIn}</p>
       )}
+      {isAltered ? (
+        <p>
+          {ease.waist + alteredBy < 0 ? (
+            <>
+              {TEXTS.waistAltered} <b>{written(-ease.waist - alteredBy)}</b>
+              {TEXTS.afterWaist({ percent: percentOf(-ease.waist - alteredBy, waist) })}
+            </>
+          ) : (
+            TEXTS.waistAlteredAway
+          )}
+        </p>
+      ) : null}
       <p className="hint">{TEXTS.howTyped}</p>
       {ease.underBust < 0 ? (
         <p>

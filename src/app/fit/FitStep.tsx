@@ -2,7 +2,15 @@
 
 import { Suspense, useCallback, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { alterationsOf, changeFittings, FIT, PROOFS, pieceLabel } from '../../document';
+import {
+  alterationsOf,
+  changeFittings,
+  FIT,
+  keyOfSeam,
+  PROOFS,
+  pieceLabel,
+  seamNameOf,
+} from '../../document';
 import {
   type AlteredSide,
   type ClosedAt,
@@ -23,7 +31,6 @@ import { NextArrow } from '../components/NextArrow';
 import { UnalteredLegend } from '../components/UnalteredLegend';
 import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';
 import { sayBands } from './bandSaid';
-import { keyOfSeam, seamNameOf } from './fittings/forms/alterable';
 import { withAlterations } from './fittings/forms/withAlterations';
 import { type PressedSeam, pressedSeam, pulledAlteration } from './fittings/pressedSeam';
 import { Headline } from './Headline';

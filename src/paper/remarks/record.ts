@@ -9,8 +9,18 @@ import {
   outcomesOf,
   RECORD,
   type SavedDraft,
+  seamEndAt,
 } from '../../document';
-import { type Draft, finishedCloth, type LedgerRow, type MeasurementName, openWidth } from '../../engine';
+import {
+  type Draft,
+  draftWhole,
+  finishedCloth,
+  type LedgerRow,
+  type MeasurementName,
+  openWidth,
+  type SeamHeight,
+  type SeamName,
+} from '../../engine';
 
 /** What a record is made from. */
 interface Printed {
@@ -138,10 +148,13 @@ function tapeRows({ draft, client, tapeDay }: Printed, written: Written): [strin
 /** Every alteration that is switched on, by the day of its fitting; what could not be made says so. */
 function alterationRows({ draft, client, savedDraft, fittingDays }: Printed): [string, string][] {
   const fittings = savedDraft.fittings ?? [];
+  if (fittings.length === 0) return [];
+  const unaltered = draftWhole(client.measurements, savedDraft.style, client.sides ?? null);
+  const endAt = (seam: SeamName, height: SeamHeight) => seamEndAt(unaltered, seam, height);
   return outcomesOf(fittings, draft).flatMap(({ fitting, alteration, applied, code }): [string, string][] => {
     const kept = fittings[fitting]?.alterations[alteration];
     if (!kept || code === 'switchedOff') return [];
-    const words = alterationWords(kept, { unit: client.unit, style: savedDraft.style });
+    const words = alterationWords(kept, { unit: client.unit, style: savedDraft.style, endAt });
     return [
       [
         RECORD.fittings.of({ date: fittingDays?.[fitting] ?? fittings[fitting]?.date ?? '' }),

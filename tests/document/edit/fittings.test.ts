@@ -155,7 +155,7 @@ describe('an alteration in words', () => {
         seam: { kind: 'dart', wedge: DEFAULT_STYLE.wedges[0]?.id ?? '' },
         at: [{ height: { kind: 'belowWaist', mm: inches(1.5) }, a: 0, b: 0 }],
       }),
-    ).toContain('1½ in below the waist: as drafted');
+    ).toContain('1½ in below the waist: unchanged');
   });
 
   it('never says nothing of what is something: a share of a gap in thirty-seconds', () => {

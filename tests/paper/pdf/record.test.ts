@@ -80,6 +80,40 @@ describe('the record', () => {
     expect(rows).toContain('Fitting of 12 May 2026 Side seam, waist: taken in ⅜ in on each edge, right only');
   });
 
+  it('calls a height at the end of a seam by its edge', () => {
+    const { measurements } = PRINT.client;
+    const { style } = PRINT.savedDraft;
+    const seam = {
+      kind: 'seam',
+      pieces: [
+        { kind: 'panel', block: 'front', number: 2 },
+        { kind: 'panel', block: 'front', number: 3 },
+      ],
+    } as const;
+    const height = seamEnd(draftWhole(measurements, style), seam, 'top');
+    if (!height) throw new Error('the seam has no end at the top edge');
+    const alteration = { kind: 'seam', seam, side: 'both', at: [{ height, a: 4, b: 4 }], on: true } as const;
+    // The edge is raised too, and the seam's end is still that of the draft without alterations.
+    const raised = {
+      kind: 'edge',
+      edge: 'top',
+      side: 'both',
+      at: [{ place: seam, by: 10 }],
+      on: true,
+    } as const;
+    const record = recordOf({
+      ...PRINT,
+      draft: draftWhole(measurements, style, null, [alteration, raised]),
+      savedDraft: {
+        ...PRINT.savedDraft,
+        fittings: [{ date: '2026-05-12', note: '', on: true, alterations: [alteration, raised] }],
+      },
+    });
+    const rows = record.parts.flatMap((part) => part.rows.map((row) => row.join(' ')));
+    expect(rows.some((row) => row.includes('Front 2 / Front 3, top edge: taken in'))).toBe(true);
+    expect(rows.some((row) => row.includes('above the waist'))).toBe(false);
+  });
+
   it('says that a day was not written down, and what was estimated', async () => {
     const client = { ...DEMO_CLIENT, estimated: ['underarmToWaist'] as const };
     const { pages } = await readPattern(await patternPdf({ ...PRINT, client, tapeDay: null }));

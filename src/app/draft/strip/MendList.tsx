@@ -6,7 +6,7 @@ import { changeStyle, ISSUES, isRead, MEASUREMENT_WORDS, MEND, wantsReading } fr
 import type { Issue, Severity } from '../../../engine';
 import { arriveAtMendList, MEND_LIST } from '../../components/awaited/awaitedFocus';
 import { CautionsLink } from '../../components/CautionsLink';
-import { finishedGirth } from '../../components/girthWords';
+import { finishedGirth, waistAlteredBy } from '../../components/girthWords';
 import { MissingMeasurements, useOddities } from '../../components/IssueList';
 import { useIssueSentence } from '../../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
@@ -139,12 +139,17 @@ function Fault({ group, onShow }: FaultProps) {
 /** By how much the waist is taken in, and the way to the cautions. */
 function WaistLine() {
   const { client, savedDraft } = useOpen();
+  const alteredBy = waistAlteredBy(useDraft());
   const { waist } = client.measurements;
-  const taken = -savedDraft.style.ease.waist;
-  if (taken <= 0 || !waist) return null;
+  const asked = -savedDraft.style.ease.waist;
+  if (!waist || Math.max(asked, asked - alteredBy) <= 0) return null;
+  const percentOf = (mm: number): string => (Math.round((Math.max(0, mm) / waist) * 1000) / 10).toFixed(1);
   return (
     <p className="waist-line">
-      {MEND.waistIn({ percent: (Math.round((taken / waist) * 1000) / 10).toFixed(1) })}{' '}
+      {MEND.waistIn({
+        percent: percentOf(asked),
+        altered: alteredBy === 0 ? null : percentOf(asked - alteredBy),
+      })}{' '}
       <CautionsLink>{MEND.cautions}</CautionsLink>
     </p>
   );

@@ -11,6 +11,7 @@ import {
   openClient,
   openDraftOf,
   outcomesOf,
+  seamEndAt,
   seamTitle,
   setAlteration,
 } from '../../../document';
@@ -105,6 +106,7 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
           ofDay={ofDay(fittings, i)}
           outcomes={outcomes.filter((each) => each.fitting === i)}
           style={style}
+          unaltered={unaltered}
           unit={unit}
           onChange={edit}
           onEdit={(alteration) => {
@@ -118,7 +120,7 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
           <span>
             {FITTINGS.pressed({
               seam: seamTitle(pressed.seam, style),
-              height: heightWords(pressed.height, unit),
+              height: heightWords(pressed.height, unit, seamEndAt(unaltered, pressed.seam, pressed.height)),
             })}
           </span>
           <button

@@ -1,9 +1,9 @@
 // A seam pressed in the drawing, and an edge pulled there, as what a fitting alters.
 
-import type { Unit } from '../../../document';
+import { seamNameOf, type Unit } from '../../../document';
 import { type Alteration, type Draft, inches, type SeamHeight, type SeamName } from '../../../engine';
 import type { Picked } from '../../../table';
-import { heightAt, seamNameOf } from './forms/alterable';
+import { heightAt } from './forms/alterable';
 
 /** A seam that was pressed, and how high. */
 export interface PressedSeam {

@@ -1,13 +1,13 @@
 // When the client was fitted and what came of it, and what was printed for her: the answer to what was cut and from which tape.
 
 import { Suspense } from 'react';
-import { alterationWords, CLIENT_BOOK, type Fitting, type SavedDraft } from '../../../document';
-import { formatDay } from '../../components/files/formatDay';
+import { CLIENT_BOOK } from '../../../document';
 import { lazyPart } from '../../components/later';
 import { useOpen } from '../../store/storeContext';
 
 const { past: words } = CLIENT_BOOK;
 
+const Fitted = lazyPart(async () => (await import('./Fitted')).default);
 const PrintList = lazyPart(async () => (await import('../../cut/PrintList')).default);
 
 /** Nothing where the client was neither fitted nor printed for. */
@@ -27,7 +27,9 @@ export function ClientPast() {
             {fitted.map(({ draft, fitting }, i) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: a fitting is told by its place in the list
               <li key={i}>
-                <Fitted draft={draft} fitting={fitting} />
+                <Suspense>
+                  <Fitted draft={draft} fitting={fitting} />
+                </Suspense>
               </li>
             ))}
           </ul>
@@ -42,25 +44,5 @@ export function ClientPast() {
         </>
       ) : null}
     </section>
-  );
-}
-
-function Fitted({ draft, fitting }: { readonly draft: SavedDraft; readonly fitting: Fitting }) {
-  const { client } = useOpen();
-  const { date, note, on, alterations } = fitting;
-  return (
-    <details>
-      <summary>
-        {words.fitting({ day: formatDay(date), draft: draft.name, alterations: alterations.length })}
-      </summary>
-      {note === '' ? null : <p>{note}</p>}
-      <ul>
-        {alterations.map((alteration, i) => {
-          const what = alterationWords(alteration, { unit: client.unit, style: draft.style });
-          // biome-ignore lint/suspicious/noArrayIndexKey: an alteration is told by its place in the list
-          return <li key={i}>{on && alteration.on ? what : words.notMade({ what })}</li>;
-        })}
-      </ul>
-    </details>
   );
 }

@@ -21,6 +21,8 @@ interface AlterationContext {
   readonly unit: LengthUnit;
   /** Its wedges give darts their names. */
   readonly style: Pick<Style, 'wedges' | 'rightWedges'>;
+  /** The end of a seam at which a height lies; null for one between. Where it is left out every height is told from the waist. */
+  readonly endAt?: (seam: SeamName, height: SeamHeight) => 'top' | 'hem' | null;
 }
 
 /** A whole alteration as one line without a full stop. */
@@ -35,7 +37,7 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
     case 'seam': {
       const seam = seamTitle(alteration.seam, context.style);
       const heights = alteration.at.map(({ height, a, b }) => ({
-        height: heightWords(height, context.unit),
+        height: heightWords(height, context.unit, context.endAt?.(alteration.seam, height)),
         amounts: amountWords(alteration.seam, a, b, written),
       }));
       return ALTERATIONS.seam({ seam, heights, side });
@@ -125,8 +127,13 @@ const panelTitle = (panel: PanelName): string =>
 export const placeWords = (place: AlteredPlace, style: AlterationContext['style']): string =>
   place.kind === 'landmark' ? ALTERATIONS.places[place.name] : seamTitle(place, style);
 
-/** A height on a seam: "waist", "1½ in below the waist". */
-export function heightWords(height: SeamHeight, unit: LengthUnit): string {
+/**
+ * A height on a seam: "waist", "1½ in below the waist", "top edge".
+ *
+ * @param end the end of the seam at which it lies; none for a height between
+ */
+export function heightWords(height: SeamHeight, unit: LengthUnit, end?: 'top' | 'hem' | null): string {
+  if (end) return inSentence(BOUND_TITLES[end]);
   if (height.kind === 'level') return LEVEL_WORDS[height.level];
   const length = formatLength(Math.abs(height.mm), unit, { withUnit: true });
   return height.mm < 0 ? ALTERATIONS.aboveWaist({ length }) : ALTERATIONS.belowWaist({ length });
@@ -167,7 +174,7 @@ const ALTERATIONS = catalogue({
   seam: ({ seam, heights, side }: Heights & { seam: string; side: string }) =>
     `${seam}, ${heights.map(({ height, amounts }) => `${height}: ${amounts}`).join('; ')}, ${side}`,
   length: ({ between, amounts, side }: { between: string; amounts: readonly string[]; side: string }) =>
-    `${between}: ${amounts.length > 0 ? amounts.join(', ') : 'as drafted'}, ${side}`,
+    `${between}: ${amounts.length > 0 ? amounts.join(', ') : 'unchanged'}, ${side}`,
   between: ({ upper, lower }: { upper: string; lower: string }) => `${upper} to ${lower}`,
   pair: ({ first, second }: { first: string; second: string }) => `${first} / ${second}`,
   sideSeam: 'Side seam',
@@ -184,7 +191,7 @@ const ALTERATIONS = catalogue({
   belowWaist: ({ length }: { length: string }) => `${length} below the waist`,
   aboveWaist: ({ length }: { length: string }) => `${length} above the waist`,
   taken: ({ by, length }: Amount) =>
-    by === 0 ? 'as drafted' : by > 0 ? `taken in ${length}` : `let out ${length}`,
+    by === 0 ? 'unchanged' : by > 0 ? `taken in ${length}` : `let out ${length}`,
   onEach: ({ taken }: { taken: string }) => `${taken} on each edge`,
   onEdge: ({ taken, edge }: { taken: string; edge: string }) => `${taken} on ${edge}`,
   amounts: ({ told }: { told: readonly string[] }) => told.join(', '),

@@ -54,6 +54,21 @@ describe('Fittings', () => {
     expect(fittings()[0]?.alterations[0]?.on).toBe(true);
   });
 
+  it('call the end of a seam by its edge', async () => {
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    await user.click(press('Seam or dart'));
+    await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Front 2 / Front 3');
+    await user.selectOptions(screen.getByLabelText('Height'), 'top edge');
+    await user.clear(field(/^On each edge/));
+    await user.type(field(/^On each edge/), '1/4');
+    await user.click(press('Make it'));
+    expect(
+      screen.getByRole('checkbox', {
+        name: 'Front 2 / Front 3, top edge: taken in ¼ in on each edge, both sides',
+      }),
+    ).toBeChecked();
+  });
+
   it('keep what was typed when another step is gone on to', async () => {
     const { user, client, changes, store } = onTable(<Fittings pressed={null} onSeam={unseen} />);
     await user.click(press('Seam or dart'));

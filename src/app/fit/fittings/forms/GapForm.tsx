@@ -1,7 +1,16 @@
 // From the gaps of the lacing, read level by level, to what each seam takes in or lets out.
 
 import { useState } from 'react';
-import { FITTINGS, formatLength, LEVEL_WORDS, type Unit } from '../../../../document';
+import {
+  centreSeam,
+  FITTINGS,
+  formatLength,
+  LEVEL_WORDS,
+  SEAM_ENDS,
+  type SeamEnd,
+  seamEnd,
+  type Unit,
+} from '../../../../document';
 import {
   type Alteration,
   type BlockName,
@@ -15,9 +24,8 @@ import {
   styleOfSide,
 } from '../../../../engine';
 import { LengthField } from '../../../components/fields/LengthField';
-import { centreSeam, levelNames } from './alterable';
+import { levelNames } from './alterable';
 import { FittingForm } from './FittingForm';
-import { SEAM_ENDS, type SeamEnd, seamEnd } from './seamEnds';
 
 const TEXTS = FITTINGS.gaps;
 

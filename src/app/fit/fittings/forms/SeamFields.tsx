@@ -4,8 +4,13 @@ import { useState } from 'react';
 import {
   FITTINGS,
   formatLength,
+  keyOfSeam,
   LEVEL_WORDS,
+  SEAM_ENDS,
+  type SeamEnd,
   seamEdgeTitles,
+  seamEnd,
+  seamEndAt,
   seamTitle,
   type Unit,
 } from '../../../../document';
@@ -20,9 +25,8 @@ import {
 } from '../../../../engine';
 import { Checkbox } from '../../../components/fields/Checkbox';
 import { AmountField } from './AmountField';
-import { alterableSeams, keyOfSeam, levelNames } from './alterable';
+import { alterableSeams, levelNames } from './alterable';
 import { ChoiceOf } from './ChoiceOf';
-import { endAt, SEAM_ENDS, type SeamEnd, seamEnd } from './seamEnds';
 
 const TEXTS = FITTINGS.form;
 const OWN = 'own';
@@ -61,7 +65,7 @@ export function SeamFields({ alteration, draft, unaltered, style, unit, onSet }:
         onChoose={(key) => {
           const chosen = choices.find(({ value }) => value === key)?.seam ?? seam;
           const moved = (height: SeamHeight): SeamHeight => {
-            const end = endAt(unaltered, seam, height);
+            const end = seamEndAt(unaltered, seam, height);
             return (end && seamEnd(unaltered, chosen, end)) ?? height;
           };
           onSet({
@@ -169,7 +173,7 @@ function HeightFields({ height, seam, draft, unaltered, unit, onSet }: HeightFie
   const levels = levelNames(draft);
   const shown =
     height.kind === 'level' && !levels.includes(height.level) ? [height.level, ...levels] : levels;
-  const end = endAt(unaltered, seam, height);
+  const end = seamEndAt(unaltered, seam, height);
   const choiceOfEnd = (each: SeamEnd): { value: string; label: string }[] =>
     seamEnd(unaltered, seam, each) ? [{ value: each, label: TEXTS.ends[each] }] : [];
   return (

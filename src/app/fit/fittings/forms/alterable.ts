@@ -1,5 +1,6 @@
 // What of a draft can be altered: its seams and darts by name, the heights on them, the edges and places round the body.
 
+import { centreSeam, keyOfSeam, seamNameOf } from '../../../../document';
 import {
   type AlteredPlace,
   type BlockName,
@@ -10,41 +11,10 @@ import {
   type LengthBound,
   type LevelName,
   levelsReached,
-  type PanelName,
-  type PieceIdentity,
   type SeamHeight,
-  type SeamIdentity,
   type SeamName,
-  type SeamWalkRow,
   type Style,
 } from '../../../../engine';
-
-const panelName = ({ kind, block, number }: PieceIdentity): PanelName =>
-  kind === 'sidePanel' ? { kind } : { kind: 'panel', block, number };
-
-/** The seam, or the open edge, at the centre of a block. */
-export function centreSeam(block: BlockName): SeamName {
-  const panel: PanelName = { kind: 'panel', block, number: 1 };
-  return { kind: 'seam', pieces: [panel, panel] };
-}
-
-/** The name under which a seam of the draft is altered; null for one that no fitting alters. */
-export function seamNameOf(seam: SeamIdentity, walk: Pick<SeamWalkRow, 'a' | 'b'> | null): SeamName | null {
-  switch (seam.kind) {
-    case 'dart':
-      return { kind: 'dart', wedge: seam.wedge };
-    case 'centre':
-      return centreSeam(seam.block);
-    case 'wedge':
-    case 'sideSeam':
-      return walk && { kind: 'seam', pieces: [panelName(walk.a.piece), panelName(walk.b.piece)] };
-    default:
-      return null;
-  }
-}
-
-/** The same seam has the same key. */
-export const keyOfSeam = (seam: SeamName): string => JSON.stringify(seam);
 
 /** Every seam and dart that can be altered, from centre front round to centre back, each once. */
 export function alterableSeams({ proof }: Draft, { closure }: Style): readonly SeamName[] {

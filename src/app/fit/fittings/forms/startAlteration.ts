@@ -1,9 +1,8 @@
 // An alteration as its form begins with it, and what is still wanting of one.
 
-import { FITTINGS, type SeenName } from '../../../../document';
+import { FITTINGS, type SeenName, seamEnd } from '../../../../document';
 import type { Alteration, AlteredPlace, Draft, SeamHeight, SeamName, Style } from '../../../../engine';
 import { alterableSeams, boundsOf, edgesOf, levelNames } from './alterable';
-import { seamEnd } from './seamEnds';
 
 export type AlterationKind = Alteration['kind'];
 

@@ -26,7 +26,11 @@ export const MEND = catalogue({
     makeDarts: ({ count }: Counted) => plural(count, { one: 'Make it a dart', other: 'Make them darts' }),
     openSide: 'Put a zip in the side seam',
   },
-  waistIn: ({ percent }: { percent: string }) => `Waist taken in ${percent} %`,
+  /** `altered` is what the fittings make of it, null where they leave it. */
+  waistIn: ({ percent, altered }: { percent: string; altered: string | null }) =>
+    altered === null
+      ? `Waist taken in ${percent} %`
+      : `Waist taken in ${percent} %, with the fittings ${altered} %`,
   cautions: 'Cautions',
 });
 

@@ -145,6 +145,9 @@ export const DRAFT = catalogue({
     unmeasuredWaistTakenIn: 'The waist is to be taken in by',
     afterUnmeasuredWaist: '; it is not measured yet.',
     waistNotTakenIn: 'The waist is not taken in.',
+    /** What alterations after a fitting make of it. A length follows, then `afterWaist`. */
+    waistAltered: 'With the fittings it is',
+    waistAlteredAway: 'With the fittings it is not taken in.',
     howTyped:
       'It is typed as the ease at the waist, beside the table: as a length, or in per cent of the body as -7 %.',
     /** A length follows, then `afterRibs`. */
