@@ -2,8 +2,16 @@ import { screen, within } from '@testing-library/react';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { SafetyCard } from '../../../src/app/draft/SafetyCard';
 import { MendList } from '../../../src/app/draft/strip/MendList';
-import { changeStyle, DEMO_BOOK, openDraftOf } from '../../../src/document';
+import {
+  addAlterations,
+  addFitting,
+  changeFittings,
+  changeStyle,
+  DEMO_BOOK,
+  openDraftOf,
+} from '../../../src/document';
 import { inches, type Style } from '../../../src/engine';
+import { at, seamOf, taken } from '../../support/alterations';
 import { onTable } from '../withStore';
 
 // The page of these tests has no height to be scrolled.
@@ -34,6 +42,20 @@ describe('the safety of the wearer', () => {
     );
     expect(read()).toBeNull();
     expect(screen.queryByRole('link', { name: 'Read the cautions' })).toBeNull();
+  });
+
+  it('tells beside what is asked of the waist what the fittings make of it', () => {
+    // The demo's waist is 29½ in and taken in by 2 in. Two mates of a seam on both sides: 4 × ⅛ in less.
+    const seam = taken(seamOf('front-2', 'front-3'), [at('waist', inches(1 / 8))]);
+    const fitted = changeFittings(DEMO_BOOK, (all) =>
+      addAlterations(addFitting(all, '2026-11-26'), 0, [seam]),
+    );
+    onTable(<Both />, fitted);
+    expect(screen.getByText(/^Waist taken in/)).toHaveTextContent(
+      'Waist taken in 6.8 %, with the fittings 8.5 %',
+    );
+    expect(screen.getByText(/^The waist is taken in by/)).toHaveTextContent('by 2 in, 6.8 %');
+    expect(screen.getByText(/^With the fittings it is/)).toHaveTextContent('is 2½ in, 8.5 %');
   });
 
   it('asks of a hip drawn in far to be looked at, not to be acknowledged', () => {

@@ -1,7 +1,7 @@
 // What a print says of itself: the record, the scale on its sheets, a mock-up, and a large paper that is one page.
 
 import { beforeAll, describe, expect, it } from 'vitest';
-import { DEMO_CLIENT, MOCKUP_ALLOWANCE_MM, mockupStyle } from '../../../src/document';
+import { DEMO_CLIENT, MOCKUP_ALLOWANCE_MM, mockupStyle, seamEnd } from '../../../src/document';
 import { draft, draftWhole, inches, type Piece, type Point } from '../../../src/engine';
 import { onePagePdf, paperChoice, patternPdf, usualMaking } from '../../../src/paper';
 import { linedPieces } from '../../../src/paper/layout/placePanels';
