@@ -1,8 +1,8 @@
-// One browser for all test files, a fresh visitor for each test, and a watch on what the page asks for and complains of.
+// One browser for all test files, a visitor who was never there before for each test, and a watch on what the page asks for and
+// complains of.
 
 import {
   type Browser,
-  type BrowserContext,
   type BrowserContextOptions,
   type CDPSession,
   chromium,
@@ -10,18 +10,15 @@ import {
   type Page,
 } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { closePagesOf, lendPage, takeBackPage, type Visitor } from './keptContexts';
 
-export interface Visitor {
-  readonly page: Page;
-  readonly context: BrowserContext;
-  /** Addresses asked for that are not the app's own. */
-  readonly strangers: string[];
-  /** Errors of the page and its console. */
-  readonly complaints: string[];
-}
+export type { Visitor };
+
+/** The connection to the browser, one for all files of a worker. */
+let connection: Promise<Browser> | undefined;
 
 /**
- * Registers the connection to the browser and its end for the file; gives a maker of visitors.
+ * Registers for the file what ends the visits of a test; gives a maker of visitors.
  *
  * @param address of the build that is visited
  */
@@ -29,40 +26,27 @@ export function withBrowser(
   address: () => string = () => inject('appUrl'),
 ): (step: string, options?: BrowserContextOptions) => Promise<Visitor> {
   let browser: Browser;
-  const contexts: BrowserContext[] = [];
+  const visitors: Visitor[] = [];
   beforeAll(async () => {
-    browser = await chromium.connect(inject('browserEndpoint'));
+    connection ??= chromium.connect(inject('browserEndpoint'));
+    browser = await connection;
   });
-  afterEach(async () => {
-    for (const context of contexts.splice(0)) await context.close();
+  afterEach(async ({ task }) => {
+    for (const visitor of visitors.splice(0))
+      await takeBackPage(visitor, address(), task.result?.state !== 'fail');
   });
-  afterAll(() => browser?.close());
+  afterAll(async () => {
+    if (address() !== inject('appUrl')) await closePagesOf(address());
+  });
   return async (step, options = {}) => {
-    const context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      // It fetches the whole build for each visitor: a fifth of the time of a test.
-      serviceWorkers: 'block',
-      ...options,
-    });
-    contexts.push(context);
-    const page = await context.newPage();
-    const visitor: Visitor = { page, context, strangers: [], complaints: [] };
     const own = address();
-    context.on('request', (request) => {
-      if (!request.url().startsWith(own) && !/^(blob|data):/.test(request.url()))
-        visitor.strangers.push(request.url());
-    });
-    page.on('pageerror', (error) => visitor.complaints.push(error.message));
-    page.on('console', (message) => {
-      // A screenshot reads WebGL's picture back, of which the driver tells; it is nothing that the page did.
-      if (message.text().includes('GL Driver Message')) return;
-      // Of the service worker, which is left out.
-      if (message.text().includes('Service Worker registration blocked')) return;
-      if (message.type() === 'error' || message.type() === 'warning') visitor.complaints.push(message.text());
-    });
-    await page.goto(`${own}#${step}`);
+    // The service worker fetches the whole build for each visitor: a fifth of the time of a test.
+    const visitor = await lendPage(browser, own, { serviceWorkers: 'block', ...options });
+    visitors.push(visitor);
+    await visitor.page.goto(`${own}#${step}`);
     // The page is drawn a while after its script has run. What a test serves itself may not come at all.
-    if (own === inject('appUrl')) await page.locator('#root > .loading').waitFor({ state: 'detached' });
+    if (own === inject('appUrl'))
+      await visitor.page.locator('#root > .loading').waitFor({ state: 'detached' });
     return visitor;
   };
 }
