@@ -25,9 +25,12 @@ afterEach(async () => {
 async function visit(options: BrowserContextOptions = {}): Promise<Visitor> {
   const visitor = await lendPage(browser, address(), { serviceWorkers: 'block', ...options });
   visitors.add(visitor);
-  await visitor.page.goto(`${address()}#measure`);
-  await visitor.page.locator('.tape-form').waitFor();
   return visitor;
+}
+
+async function openApp(page: Page): Promise<void> {
+  await page.goto(`${address()}#measure`);
+  await page.locator('.tape-form').waitFor();
 }
 
 const leave = (visitor: Visitor, isClean = true): Promise<void> => takeBackPage(visitor, address(), isClean);
@@ -76,13 +79,13 @@ describe('a context that is kept', () => {
     const options = { viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' } as const;
     const context = await browser.newContext(options);
     const fresh = await context.newPage();
-    await fresh.goto(`${address()}#measure`);
-    await fresh.locator('.tape-form').waitFor();
+    await openApp(fresh);
     const asNew = await found(fresh);
     await context.close();
 
     const first = await visit({ viewport: { width: 800, height: 500 }, colorScheme: 'dark' });
     const { page } = first;
+    await openApp(page);
     await page.getByRole('textbox', { name: 'Waist girth' }).fill('28');
     await page.keyboard.press('Enter');
     await page.evaluate(async () => {
@@ -107,7 +110,7 @@ describe('a context that is kept', () => {
     });
     const heard: string[] = [];
     page.on('load', () => heard.push('load'));
-    await (await first.context.newPage()).goto(`${address()}#measure`);
+    await openApp(await first.context.newPage());
     await page.getByRole('textbox', { name: 'Waist girth' }).hover();
     await page.mouse.down();
     await page.keyboard.down('Shift');
@@ -115,6 +118,7 @@ describe('a context that is kept', () => {
     await leave(first);
 
     const next = await visit();
+    await openApp(next.page);
     expect(next.context).toBe(first.context);
     expect(next.complaints).toEqual([]);
     expect(await found(next.page)).toEqual(asNew);
