@@ -6,13 +6,13 @@ import { DRAFT } from '../../../src/document';
 import { withBrowser } from '../session';
 import { type ChangingServer, changingServer } from './changingServer';
 
-const visit = withBrowser();
-
 let server: ChangingServer;
 beforeAll(async () => {
   server = await changingServer(inject('appFolder'));
 });
 afterAll(() => server.close());
+
+const visit = withBrowser(() => server.address);
 
 const RELOAD = 'Load the page again';
 
@@ -72,8 +72,7 @@ describe('a script that does not come', () => {
       // One kind of answer for every other script, the other kind for the rest: each is missing once.
       for (const name of names.filter((_, i) => (i % 2 === 0) === answersWithPage)) {
         server.missing.add(name);
-        const { page, context } = await visit('measure', { serviceWorkers: 'block' });
-        await page.goto(server.address);
+        const { page, context } = await visit('measure');
         const told = await isTold(page);
         // Of a script that no step asks for nothing is told.
         expect.soft(told || !server.refused.has(name), name).toBe(true);
@@ -96,8 +95,7 @@ describe('a script that does not come', () => {
   );
 
   it('is told where it is what reads a kept book, which is there again with another load', async () => {
-    const { page } = await visit('measure', { serviceWorkers: 'block' });
-    await page.goto(server.address);
+    const { page } = await visit('measure');
     const waist = page.getByRole('textbox', { name: 'Waist girth' });
     await waist.fill('28 1/4');
     await waist.press('Enter');

@@ -6,9 +6,8 @@ import { downloadBytes } from '../../support/downloadBytes';
 import { expectQuiet, withBrowser } from '../session';
 import { type ChangingServer, changingServer } from './changingServer';
 
-const browser = withBrowser();
 /** With the service worker, which other tests leave out. */
-const visit = (step: string) => browser(step, { serviceWorkers: 'allow' });
+const WITH_WORKER = { serviceWorkers: 'allow' } as const;
 
 const ready = (page: Page): Promise<void> =>
   page.evaluate(async () => {
@@ -18,8 +17,10 @@ const ready = (page: Page): Promise<void> =>
   });
 
 describe('with the network off', () => {
+  const visit = withBrowser();
+
   it('does everything after one visit', async () => {
-    const visitor = await visit('measure');
+    const visitor = await visit('measure', WITH_WORKER);
     const { page, context } = visitor;
     await ready(page);
     await context.setOffline(true);
@@ -45,6 +46,7 @@ describe('a later build', { timeout: 120_000 }, () => {
     server = await changingServer(inject('appFolder'));
   });
   afterEach(() => server.close());
+  const visit = withBrowser(() => server.address);
 
   const waist = (page: Page) => page.getByRole('textbox', { name: 'Waist girth' });
   const use = (page: Page) => page.getByRole('button', { name: 'Use it now' });
@@ -68,8 +70,7 @@ describe('a later build', { timeout: 120_000 }, () => {
 
   /** Two windows of the build that is there. */
   async function twoWindows(): Promise<[Page, Page]> {
-    const { page, context } = await visit('measure');
-    await page.goto(`${server.address}#measure`);
+    const { page, context } = await visit('measure', WITH_WORKER);
     await ready(page);
     const second = await context.newPage();
     await second.goto(`${server.address}#measure`);
@@ -124,8 +125,7 @@ describe('a later build', { timeout: 120_000 }, () => {
   it.each([false, true])(
     'that is only half there is not taken, and is once it is whole (missing files answered with the page: %s)',
     async (answersWithPage) => {
-      const { page } = await visit('measure');
-      await page.goto(`${server.address}#measure`);
+      const { page } = await visit('measure', WITH_WORKER);
       await ready(page);
       server.answersWithPage = answersWithPage;
       server.buildLater('Later');
@@ -152,8 +152,7 @@ describe('a later build', { timeout: 120_000 }, () => {
   );
 
   it('that was on its way when all windows were closed is whole when one is opened again', async () => {
-    const { page, context } = await visit('measure');
-    await page.goto(`${server.address}#measure`);
+    const { page, context } = await visit('measure', WITH_WORKER);
     await ready(page);
     server.buildLater('Later');
     server.held.add('FitStep');
