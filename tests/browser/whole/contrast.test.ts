@@ -1,7 +1,7 @@
 // Contrast of texts as it is on the screen, read from its pixels, so that opacity and whatever lies under or over a text count
 // too: every step is shown with its texts and without them, and a pixel of a text is compared with what lies there without it.
 
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { withBrowser } from '../session';
 
@@ -52,14 +52,20 @@ const writtenOn = (page: Page): Promise<Written[]> =>
     return found;
   });
 
+interface Reading {
+  /** The page that is read. */
+  readonly page: Page;
+  /** An empty one, which compares the pictures. */
+  readonly reader: Page;
+}
+
 /** The greatest contrast of a pixel of each text with what lies there without it; 0 of one that is not seen. */
 async function contrasts(
-  context: BrowserContext,
+  reader: Page,
   shots: readonly Buffer[],
   texts: readonly Written[],
 ): Promise<number[]> {
-  const reader = await context.newPage();
-  const ratios = await reader.evaluate(
+  return reader.evaluate(
     async ({ pictures, boxes, scale }) => {
       const [shown, bare] = await Promise.all(
         pictures.map(async (base64) => {
@@ -95,12 +101,10 @@ async function contrasts(
       scale: SCALE,
     },
   );
-  await reader.close();
-  return ratios;
 }
 
 /** Texts of the window that have too little contrast, with what they have; and how many were read. */
-async function readTexts(page: Page): Promise<{ read: number; faint: string[] }> {
+async function readTexts({ page, reader }: Reading): Promise<{ read: number; faint: string[] }> {
   const texts = await writtenOn(page);
   const shown = await page.screenshot({ animations: 'disabled' });
   const without = await page.addStyleTag({
@@ -109,7 +113,7 @@ async function readTexts(page: Page): Promise<{ read: number; faint: string[] }>
   });
   const bare = await page.screenshot({ animations: 'disabled' });
   await without.evaluate((style) => (style as Element).remove());
-  const ratios = await contrasts(page.context(), [shown, bare], texts);
+  const ratios = await contrasts(reader, [shown, bare], texts);
   const seen = texts.flatMap((each, i) => {
     const ratio = ratios[i] ?? 0;
     return ratio === 0 ? [] : [{ ...each, ratio }];
@@ -123,8 +127,8 @@ async function readTexts(page: Page): Promise<{ read: number; faint: string[] }>
 }
 
 describe.each(['light', 'dark'] as const)('texts in the %s', (colorScheme) => {
-  const open = async (): Promise<Page> => {
-    const { page } = await visit('measure', {
+  const open = async (): Promise<Reading> => {
+    const { page, context } = await visit('measure', {
       viewport: { width: 1024, height: 768 },
       deviceScaleFactor: SCALE,
       colorScheme,
@@ -133,28 +137,29 @@ describe.each(['light', 'dark'] as const)('texts in the %s', (colorScheme) => {
       bypassCSP: true,
     });
     await page.locator(DRAWN.measure).waitFor();
-    return page;
+    return { page, reader: await context.newPage() };
   };
 
   it('have the contrast they need in every step and in Help', { timeout: 120_000 }, async () => {
-    const page = await open();
+    const reading = await open();
+    const { page } = reading;
     for (const [step, drawn] of Object.entries(DRAWN)) {
       await page.evaluate((name) => {
         window.location.hash = name;
       }, step);
       await page.locator(drawn).first().waitFor();
-      const { read, faint } = await readTexts(page);
+      const { read, faint } = await readTexts(reading);
       expect(read, step).toBeGreaterThan(25);
       expect(faint, step).toEqual([]);
     }
     await page.locator('.help-button').click();
     await page.getByRole('dialog', { name: 'Help' }).waitFor();
-    expect((await readTexts(page)).faint, 'Help').toEqual([]);
+    expect((await readTexts(reading)).faint, 'Help').toEqual([]);
   });
 
   it('are found too faint where they are', async () => {
-    const page = await open();
-    await page.addStyleTag({ content: '.tape-form label{opacity:.45}' });
-    expect((await readTexts(page)).faint.length).toBeGreaterThan(5);
+    const reading = await open();
+    await reading.page.addStyleTag({ content: '.tape-form label{opacity:.45}' });
+    expect((await readTexts(reading)).faint.length).toBeGreaterThan(5);
   });
 });
