@@ -59,6 +59,8 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
   ];
   const says =
     state === 'busy' ? (result === null ? WORN.busy : WORN.old) : state === 'sewn' ? '' : WORN[state];
+  /** The first picture is on its way: its room is kept, so that nothing below it moves when it comes. */
+  const isFirst = state === 'busy' && result === null;
   const save = (): void =>
     savePicture(
       views.flatMap(({ caption, drawNow }) => {
@@ -71,6 +73,13 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
     <section className="worn" aria-label={WORN.title}>
       <h2 className="unseen">{WORN.title}</h2>
       <div className="worn-layout">
+        {isFirst && (
+          <div className="worn-seen-part">
+            <p className="worn-room waiting" aria-hidden="true">
+              {says}
+            </p>
+          </div>
+        )}
         {views.length > 0 && (
           <>
             <WornBar shading={shading} onShading={setShading} camera={camera} onCamera={setCamera} />
@@ -98,7 +107,9 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
           </>
         )}
         <div className="worn-said">
-          <p role="status">{says}</p>
+          <p role="status" className={isFirst ? 'unseen' : undefined}>
+            {says}
+          </p>
           {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
           {result && result.halves.length > 0 && (
             <>

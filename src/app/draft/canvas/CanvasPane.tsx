@@ -57,7 +57,7 @@ const BESIDE_PX = 860;
 const RIMS = {
   beside: { left: 104, right: 34, top: 0 },
   chips: { left: 84, right: 84, top: 4 },
-  small: { left: 66, right: 78, top: 10 },
+  small: { left: 80, right: 78, top: 10 },
 } as const;
 const SMALL_PX = 640;
 /** Least scale at which legs can be told apart, px for a mm; a smaller table shows a part of it. */
