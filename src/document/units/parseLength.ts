@@ -7,8 +7,9 @@ import { plainSpelling } from './spelling';
 /**
  * Why a text is no length; the sentences are in messages/remarks/lengthFaults.ts.
  * `fractionNotProper`: a fraction of 1 or more after a whole number ("34 3/2"). `inchesOverFoot`: 12 in or more after
- * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2"). `twoReadings`: a fraction that may be a whole
- * number and a fraction written without a blank ("31/2").
+ * feet. `numbersApart`: more numbers than make one length ("34 5", "34 - 1/2"). `notOnTape`: a fraction that no tape has a line for, as
+ * it comes about by a slip of the finger ("38 3/434", "38 3/7"). `twoReadings`: a fraction that may be a whole number and a fraction
+ * written without a blank ("31/2").
  */
 type LengthFault =
   | 'empty'
@@ -19,11 +20,15 @@ type LengthFault =
   | 'fractionNotProper'
   | 'inchesOverFoot'
   | 'negative'
+  | 'notOnTape'
   | 'twoReadings';
 
-/** `readings`: both lengths that a text may mean, each as it can be typed. */
+type PlainFault = Exclude<LengthFault, 'twoReadings' | 'notOnTape'>;
+
+/** `readings`: both lengths that a text may mean, each as it can be typed. `parts`: into how many an inch would be divided. */
 export type LengthRefusal =
-  | { readonly fault: Exclude<LengthFault, 'twoReadings'> }
+  | { readonly fault: PlainFault }
+  | { readonly fault: 'notOnTape'; readonly parts: string }
   | { readonly fault: 'twoReadings'; readonly readings: readonly [apart: string, divided: string] };
 
 export type ParsedLength =
@@ -33,7 +38,7 @@ export type ParsedLength =
 /**
  * The length in mm of a text in `unit`, unless the text names a unit of its own (in, ", ft, ', cm, mm, m).
  * A comma is a decimal comma. A sign is read in front; minus only where `signed` says that less than nothing makes
- * sense. A plus behind ("35 3/8+", a little over the line) leaves the length as it is. `mm` is always finite and never −0.
+ * sense. A plus behind ("35 3/8+", a little over the line) leaves the length as it is. A fraction is one that a tape has. `mm` is always finite and never −0.
  */
 export function parseLength(text: string, unit: LengthUnit, { signed = false } = {}): ParsedLength {
   // No length is this long; the bound keeps a pasted page from being taken to pieces.
@@ -51,7 +56,7 @@ export function parseLength(text: string, unit: LengthUnit, { signed = false } =
 
 const LONGEST = 60;
 
-const fault = (code: Exclude<LengthFault, 'twoReadings'>): ParsedLength => ({ ok: false, fault: code });
+const fault = (code: PlainFault): ParsedLength => ({ ok: false, fault: code });
 
 const DECIMAL = String.raw`\d+(?:[.,]\d*)?|[.,]\d+`;
 const FRACTION = String.raw`(\d+) ?/ ?(\d+)`;
@@ -87,6 +92,9 @@ function inFeet(text: string): ParsedLength | null {
   return { ok: true, mm: inches(12 * decimalOf(feet) + amount) };
 }
 
+/** Into how many parts tapes and rulers divide an inch or a centimetre: halved again and again, in tenths, and in thirds. */
+const PARTS_OF_TAPES: ReadonlySet<number> = new Set([2, 3, 4, 8, 10, 16, 32, 64]);
+
 function amountOf(
   whole: string | undefined,
   numerator: string | undefined,
@@ -96,6 +104,7 @@ function amountOf(
   if (numerator === undefined || denominator === undefined) return decimalOf(decimal ?? '0');
   const part = Number(numerator) / Number(denominator);
   if (Number(denominator) === 0) return { fault: 'zeroDenominator' };
+  if (!PARTS_OF_TAPES.has(Number(denominator))) return { fault: 'notOnTape', parts: denominator };
   if (whole !== undefined) return part < 1 ? Number(whole) + part : { fault: 'fractionNotProper' };
   const apart = takenApart(numerator, Number(denominator));
   if (apart === null) return part;
@@ -120,7 +129,7 @@ const mixed = (numerator: number, denominator: number): string => {
 const decimalOf = (text: string): number => Number(text.replace(',', '.'));
 
 /** The nearest thing to say about a text that fits no spelling. */
-function faultOf(text: string): Exclude<LengthFault, 'twoReadings'> {
+function faultOf(text: string): PlainFault {
   const known = new Set(['in', 'ins', 'inch', 'inches', 'ft', 'foot', 'feet', 'cm', 'cms', 'mm', 'm', 'and']);
   if ((text.match(/\p{L}+/gu) ?? []).some((word) => !known.has(word))) return 'letters';
   return /[\d.,]['" a-z&-]+[\d.,]/.test(text) ? 'numbersApart' : 'notANumber';

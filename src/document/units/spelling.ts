@@ -29,13 +29,15 @@ export const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
 
 /**
  * Any spelling as plain lower-case ASCII where it has one. A fraction or a raised digit that follows a digit gets a blank before
- * it, so that "34½" is not read as 341/2; so does what follows a character that has no width. Numerals that belong to no length
+ * it, so that "34½" is not read as 341/2; so does what follows a character that has no width, and a plain digit behind a raised or
+ * lowered one. Numerals that belong to no length
  * (a lowered digit that is no denominator, ①, Ⅳ) come out as "?".
  */
 export function plainSpelling(text: string): string {
   return text
     .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅐⅑⅒↉]/gu, (glyph) => ` ${FRACTION_GLYPHS[glyph] ?? glyph} `)
     .replace(/⅟/gu, ' 1/')
+    .replace(/(?<=[⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉])(?=[\d.,])/gu, ' ')
     .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]+/gu, (run) => ` ${fromScript(run, RAISED)}`)
     .replace(/[\u2044\u2215]/gu, '/')
     .replace(/(?<=\/\s?)[₀₁₂₃₄₅₆₇₈₉]+/gu, (run) => fromScript(run, LOWERED))

@@ -72,8 +72,9 @@ describe('parseLength', () => {
     ['⅓', 'in', 25.4 / 3],
     ['34 ¹¹⁄₁₆', 'in', 34.6875 * 25.4],
     ['34 0/4', 'in', 34 * 25.4],
-    ['34⅐', 'in', (34 + 1 / 7) * 25.4],
-    ['34⅑', 'in', (34 + 1 / 9) * 25.4],
+    ['34⅔', 'in', (34 + 2 / 3) * 25.4],
+    ['34 5/64', 'in', (34 + 5 / 64) * 25.4],
+    ['34 03/08', 'in', 34.375 * 25.4],
     ['34⅒', 'in', 34.1 * 25.4],
     ['34↉', 'in', 34 * 25.4],
     ['34⅟8', 'in', 34.125 * 25.4],
@@ -154,6 +155,10 @@ describe('parseLength', () => {
     ['3\u200b4', 'numbersApart'],
     ['3\u00ad4', 'numbersApart'],
     ['34½8', 'numbersApart'],
+    ['³4', 'numbersApart'],
+    ['3¹/1₀0', 'numbersApart'],
+    ['34 1/₁6', 'numbersApart'],
+    ['34 1/¹6', 'numbersApart'],
     ['+', 'notANumber'],
     ['34 + 2', 'notANumber'],
     ['34++', 'notANumber'],
@@ -188,6 +193,28 @@ describe('parseLength', () => {
     expect(parsed.ok ? '' : lengthFaultSentence(parsed, 'in')).toBe(
       `This may mean ${apart} or ${divided}. Write the one you mean.`,
     );
+  });
+
+  it.each([
+    ['38 3/434', '434'],
+    ['38 3/43', '43'],
+    ['38 3/7', '7'],
+    ['34⅐', '7'],
+    ['34⅑', '9'],
+    ['34 ⅗', '5'],
+    ['3/9', '9'],
+    ['34 7/1', '1'],
+    ['341/28', '28'],
+    ["2' 1/6", '6'],
+  ])('refuses %j: no tape has parts of 1/%s', (text, parts) => {
+    for (const unit of ['in', 'cm'] as const) {
+      const parsed = parseLength(text, unit);
+      expect(parsed).toEqual({ ok: false, fault: 'notOnTape', parts });
+      const example = unit === 'in' ? '34 1/2 or 34.5' : '87.6';
+      expect(parsed.ok ? '' : lengthFaultSentence(parsed, unit)).toBe(
+        `No tape is divided into parts of 1/${parts}. Write a fraction that a tape has, or a decimal number, like ${example}.`,
+      );
+    }
   });
 
   it('gives a finite number or a fault for any text', () => {

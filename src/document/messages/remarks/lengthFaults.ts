@@ -16,6 +16,8 @@ const FAULTS = catalogue({
   fractionNotProper: 'The fraction after a whole number must be less than 1, as in 34 1/2.',
   inchesOverFoot: 'After feet the inches must be fewer than 12.',
   negative: 'This length cannot be less than nothing.',
+  notOnTape: ({ parts, example }: { parts: string; example: string }) =>
+    `No tape is divided into parts of 1/${parts}. Write a fraction that a tape has, or a decimal number, like ${example}.`,
   twoReadings: ({ apart, divided }: { apart: string; divided: string }) =>
     `This may mean ${apart} or ${divided}. Write the one you mean.`,
   outsideSpan: ({ least, most }: { least: string; most: string }) => `This must be from ${least} to ${most}.`,
@@ -28,6 +30,8 @@ export function lengthFaultSentence(refusal: LengthRefusal, unit: LengthUnit): s
     const [apart, divided] = refusal.readings;
     return FAULTS.twoReadings({ apart, divided });
   }
+  if (refusal.fault === 'notOnTape')
+    return FAULTS.notOnTape({ parts: refusal.parts, example: FAULTS.examples[unit] });
   const sentence = FAULTS[refusal.fault];
   return typeof sentence === 'string' ? sentence : sentence({ example: FAULTS.examples[unit] });
 }
