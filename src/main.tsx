@@ -66,14 +66,19 @@ async function openApp(): Promise<void> {
     newId: () => crypto.randomUUID(),
     exclusive: exclusiveOf(navigator.locks),
   });
-  const keptHistory = await fetchHistory(local);
+  let isHistoryMissing = false;
+  const keptHistory = await fetchHistory(local, () => {
+    isHistoryMissing = true;
+  });
   const book = await storage.load(keptHistory?.clientsOfHistory(local));
   const store = createStore(book, keptHistory?.loadHistory(storage, book));
   askToPersist(storage, navigator);
   // Where it does not come, undo holds until the page is closed.
+  const sayMissing = (): void => storage.notify({ kind: 'undoNotFetched' });
+  if (isHistoryMissing) sayMissing();
   fetchHistoryLater().then(
     ({ keepHistory }) => keepHistory(storage, () => store.getState().history),
-    () => undefined,
+    sayMissing,
   );
 
   store.subscribe(({ history }, before) => {

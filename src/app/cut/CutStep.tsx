@@ -4,9 +4,10 @@
 import { Suspense, useEffect } from 'react';
 import { wantsReading } from '../../document';
 import { takeMockup } from '../components/awaited/awaitedMockup';
+import { ErrorBoundary } from '../components/ErrorBoundary';
 import { IssueList } from '../components/IssueList';
 import { lazyPart } from '../components/later';
-import { useDraft, useOpen } from '../store/storeContext';
+import { useDraft, useOpen, useStore } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
 import { CutViews, useCutViews } from './CutViews';
 import { choose, type Medium, useCutChoices } from './choices/cutChoices';
@@ -32,6 +33,7 @@ const PRINTS: Readonly<Record<Medium, typeof SheetsPrint>> = {
 export function CutStep() {
   const { client } = useOpen();
   const { issues } = useDraft();
+  const kept = useStore((state) => state.kept);
   const { medium } = useCutChoices();
   const input = usePlanInput();
   useEffect(() => {
@@ -64,9 +66,11 @@ export function CutStep() {
           <>
             {views.includes('lay') ? (
               <div className="cut-view" hidden={view !== 'lay'}>
-                <Suspense fallback={null}>
-                  <LayCard input={input} />
-                </Suspense>
+                <ErrorBoundary part="section" book={kept}>
+                  <Suspense fallback={null}>
+                    <LayCard input={input} />
+                  </Suspense>
+                </ErrorBoundary>
               </div>
             ) : null}
             {views.includes('making') ? (

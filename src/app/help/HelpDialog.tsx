@@ -4,7 +4,9 @@ import { type ReactNode, Suspense, useId } from 'react';
 import { GLOSSARY, HELP, MEASUREMENT_WORDS, SAFETY_CAUTIONS, SAFETY_STANDING, SOURCES } from '../../document';
 import { MEASUREMENTS } from '../../engine';
 import { Dialog } from '../components/Dialog';
+import { ErrorBoundary } from '../components/ErrorBoundary';
 import { lazyPart } from '../components/later';
+import { useStore } from '../store/storeContext';
 
 declare const __VERSION__: string | undefined;
 const Licences = lazyPart(async () => (await import('./Licences')).default);
@@ -55,12 +57,21 @@ const SECTIONS: Readonly<Record<keyof typeof HELP.sections, () => ReactNode>> = 
       </p>
       <p>{HELP.about.what}</p>
       <p>{HELP.about.parts}</p>
-      <Suspense fallback={null}>
-        <Licences />
-      </Suspense>
+      <LicencesPart />
     </>
   ),
 };
+
+function LicencesPart() {
+  const kept = useStore((state) => state.kept);
+  return (
+    <ErrorBoundary part="section" book={kept}>
+      <Suspense fallback={null}>
+        <Licences />
+      </Suspense>
+    </ErrorBoundary>
+  );
+}
 
 export default function HelpDialog({ onClose }: { onClose: () => void }) {
   const id = useId();

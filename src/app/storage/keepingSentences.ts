@@ -38,6 +38,8 @@ export function noticeSentence(notice: Notice): string {
       return notices.deletedElsewhere(notice);
     case 'undoShortened':
       return notices.undoShortened(notice);
+    case 'undoNotFetched':
+      return notices.undoNotFetched;
     case 'nearlyFull':
       return notices.nearlyFull(notice);
   }

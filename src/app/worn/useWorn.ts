@@ -57,7 +57,12 @@ export function useWorn(asked: WornAsk | null): Worn {
         if (answer.kind === 'failed') setWorn((last) => ({ ...last, state: 'failed' }));
         else setWorn({ result: answer.result, state: 'sewn' });
       },
-      () => setWorn((last) => ({ ...last, state: 'failed' })),
+      // One that did not come, or broke off, answers nothing more: the next change starts another.
+      () => {
+        worker.current?.terminate();
+        worker.current = null;
+        setWorn((last) => ({ ...last, state: 'failed' }));
+      },
     );
     const request: WornRequest = {
       number: number.current,

@@ -13,6 +13,7 @@ import {
   openClient,
   openDraftOf,
   parseLength,
+  WORN,
 } from '../../../src/document';
 import { type Style, sewGarment } from '../../../src/engine';
 import { onTable } from '../withStore';
@@ -26,14 +27,18 @@ function withWorker() {
   const askers: FakeWorker[] = [];
   class FakeWorker {
     listeners: ((event: MessageEvent) => void)[] = [];
+    breaks: (() => void)[] = [];
+    isEnded = false;
     addEventListener(kind: string, listener: (event: MessageEvent) => void): void {
       if (kind === 'message') this.listeners.push(listener);
+      else this.breaks.push(listener as () => void);
     }
     postMessage(request: WornRequest): void {
       asked.push(request);
       askers.push(this);
     }
     terminate(): void {
+      this.isEnded = true;
       this.listeners = [];
     }
   }
@@ -55,7 +60,12 @@ function withWorker() {
         listener(new MessageEvent('message', { data: { kind: 'sewn', number, result } }));
     });
   };
-  return { asked, answer };
+  /** The worker that was asked last does not come, as where its script is missing. */
+  const failToCome = (): void =>
+    act(() => {
+      for (const broken of askers.at(-1)?.breaks ?? []) broken();
+    });
+  return { asked, askers, answer, failToCome };
 }
 
 const styleNamed = (name: string): Style => NAMED_STYLES.get(name)?.style as Style;
@@ -86,6 +96,28 @@ describe('as worn', () => {
     ).toBeVisible();
     expect(screen.getByText(/No pressure is shown/)).toBeVisible();
     expect(screen.getByText(/cannot draw the garment/)).toBeVisible();
+    vi.unstubAllGlobals();
+  });
+
+  it('says that a worker did not come, and starts another with the next change', () => {
+    withoutDrawing();
+    const { asked, askers, answer, failToCome } = withWorker();
+    const { store } = onTable(<AsWorn onSideSeam={vi.fn()} />);
+    failToCome();
+    expect(screen.getByRole('status')).toHaveTextContent(WORN.failed);
+    act(() =>
+      store
+        .getState()
+        .change({ code: 'hemMoved' }, (book) =>
+          changeStyle(book, (style) => ({ ...style, hemBelow: style.hemBelow + 5 })),
+        ),
+    );
+    const [first, next] = [askers.at(0), askers.at(-1)];
+    expect(next).not.toBe(first);
+    expect([first?.isEnded, next?.isEnded]).toEqual([true, false]);
+    answer(asked.at(-1) as WornRequest);
+    expect(screen.getByRole('status')).toBeEmptyDOMElement();
+    expect(screen.getByRole('table', { name: 'By region and edge' })).toBeVisible();
     vi.unstubAllGlobals();
   });
 

@@ -92,7 +92,7 @@ function amountOf(pieces: readonly Piece[]): readonly [above: bigint, below: big
     const [above, slash, below] = [pieces[i], pieces[i + 1], pieces[i + 2]];
     if (above && slash?.kind === '/' && below) {
       if (!['n', 'r'].includes(above.kind) || !['n', 'l', 'r'].includes(below.kind)) return null;
-      joined.push({ kind: 'f', above: above.above, below: below.above, digits: above.digits });
+      joined.push({ ...above, kind: 'f', below: below.above ?? 0n });
       i += 2;
     } else if (above) joined.push(above);
   }

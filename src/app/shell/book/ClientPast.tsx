@@ -2,8 +2,9 @@
 
 import { Suspense } from 'react';
 import { CLIENT_BOOK } from '../../../document';
+import { ErrorBoundary } from '../../components/ErrorBoundary';
 import { lazyPart } from '../../components/later';
-import { useOpen } from '../../store/storeContext';
+import { useOpen, useStore } from '../../store/storeContext';
 
 const { past: words } = CLIENT_BOOK;
 
@@ -13,6 +14,7 @@ const PrintList = lazyPart(async () => (await import('../../cut/PrintList')).def
 /** Nothing where the client was neither fitted nor printed for. */
 export function ClientPast() {
   const { client } = useOpen();
+  const kept = useStore((state) => state.kept);
   const fitted = client.drafts
     .flatMap((draft) => draft.fittings.map((fitting) => ({ draft, fitting })))
     .sort((a, b) => (a.fitting.date < b.fitting.date ? 1 : -1));
@@ -23,24 +25,28 @@ export function ClientPast() {
       {fitted.length > 0 ? (
         <>
           <h4>{words.fittings}</h4>
-          <ul>
-            {fitted.map(({ draft, fitting }, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a fitting is told by its place in the list
-              <li key={i}>
-                <Suspense>
-                  <Fitted draft={draft} fitting={fitting} />
-                </Suspense>
-              </li>
-            ))}
-          </ul>
+          <ErrorBoundary part="section" book={kept}>
+            <ul>
+              {fitted.map(({ draft, fitting }, i) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: a fitting is told by its place in the list
+                <li key={i}>
+                  <Suspense>
+                    <Fitted draft={draft} fitting={fitting} />
+                  </Suspense>
+                </li>
+              ))}
+            </ul>
+          </ErrorBoundary>
         </>
       ) : null}
       {client.prints.length > 0 ? (
         <>
           <h4>{words.prints}</h4>
-          <Suspense>
-            <PrintList />
-          </Suspense>
+          <ErrorBoundary part="section" book={kept}>
+            <Suspense>
+              <PrintList />
+            </Suspense>
+          </ErrorBoundary>
         </>
       ) : null}
     </section>

@@ -12,7 +12,13 @@ import { useStore } from '../../store/storeContext';
 import { PutAside } from './PutAside';
 
 /** Said once: the user puts them away when they are read. The others go when what they tell of does. */
-const PASSING: readonly Notice['kind'][] = ['followed', 'deletedElsewhere', 'readAgain', 'undoShortened'];
+const PASSING: readonly Notice['kind'][] = [
+  'followed',
+  'deletedElsewhere',
+  'readAgain',
+  'undoShortened',
+  'undoNotFetched',
+];
 
 export function KeepingNotices() {
   const books = useContext(BooksContext);

@@ -6,14 +6,26 @@ import { fetchReader } from './bookStorage';
 
 type HistoryStorage = typeof import('./historyStorage');
 
-/** Null where none is kept, where the storage cannot be read, or where it does not come: then the page starts without. */
-export async function fetchHistory(storage: StorageLike | null): Promise<HistoryStorage | null> {
+/**
+ * Null where none is kept, where the storage cannot be read, or where it does not come: then the page starts without.
+ *
+ * @param onMissing called where one is kept and what reads it does not come
+ */
+export async function fetchHistory(
+  storage: StorageLike | null,
+  onMissing: () => void,
+): Promise<HistoryStorage | null> {
   try {
     if (!storage?.getItem(HISTORY_KEY)) return null;
-    // A book lies beside a history: what reads it comes at the same time. Where it does not come, it is asked for again.
-    fetchReader().catch(() => undefined);
+  } catch {
+    return null;
+  }
+  // A book lies beside a history: what reads it comes at the same time. Where it does not come, it is asked for again.
+  fetchReader().catch(() => undefined);
+  try {
     return await import('./historyStorage');
   } catch {
+    onMissing();
     return null;
   }
 }

@@ -34,6 +34,8 @@ export type Notice =
   | { readonly kind: 'followed' | 'deletedElsewhere'; readonly name: string }
   /** Undo reaches back this far only when the page is opened again, for want of room. */
   | { readonly kind: 'undoShortened'; readonly steps: number }
+  /** What keeps the steps to be undone did not come from the server. */
+  | { readonly kind: 'undoNotFetched' }
   /** `percent` of the room is taken. */
   | { readonly kind: 'nearlyFull'; readonly percent: number };
 

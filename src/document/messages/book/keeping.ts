@@ -73,6 +73,8 @@ export const KEEPING = catalogue({
             one: 'The room for the book is short, so after the page is closed undo goes back one step only.',
             other: `The room for the book is short, so after the page is closed undo goes back ${steps} steps only.`,
           }),
+    undoNotFetched:
+      'A part of the page did not come from the server, so undo does not go back beyond the last opening of the page. See whether you are connected, then reload the page.',
     nearlyFull: ({ percent }: { percent: number }) =>
       `${percent} % of the room for the book is taken. Download a backup, then delete clients you no longer need, or what was put aside.`,
     close: 'Close',

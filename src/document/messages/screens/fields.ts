@@ -13,7 +13,7 @@ export const FIELDS = catalogue({
   backupWithout: ({ names }: { names: readonly string[] }) =>
     `Not in the backup, since this page cannot open them: ${listed(names)}.`,
   backupNotFetched:
-    'A part of the page could not be fetched, so no backup was written. Check the connection and try again.',
+    'A part of the page could not be fetched, so no backup was written. Check the connection and try again, or reload the page.',
 });
 
 export const ISSUES = catalogue({

@@ -48,14 +48,14 @@ export const SHELL = catalogue({
     notDrawn: {
       page: 'The page could not be drawn. Nothing is lost: the book is as it was last kept.',
       step: 'This step could not be drawn. Nothing is lost: the book is as it was last kept.',
-      section: 'This part of the step could not be drawn. Nothing is lost: the book is as it was last kept.',
+      section: 'This part could not be drawn. Nothing is lost: the book is as it was last kept.',
       dialog: 'This sheet could not be drawn. Nothing is lost: the book is as it was last kept.',
     },
     notFetched: {
       page: 'A part of the page did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
       step: 'This step did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
       section:
-        'This part of the step did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
+        'This part did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
       dialog:
         'This sheet did not come from the server. Nothing is lost: the book is as it was last kept. See whether you are connected, then load the page again.',
     },

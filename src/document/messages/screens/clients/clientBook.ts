@@ -66,7 +66,8 @@ export const CLIENT_BOOK = catalogue({
       `${name} cannot be opened: what is kept of her is not whole. It was set aside; the notice on the page shows what is in it.`,
     cannotOpenNewer: ({ name, version }: Named & { version: number }) =>
       `${name} was kept by a later version of this page (${version}). Reload the page to get it.`,
-    notFetched: 'A part of the page could not be fetched. Check the connection and try again.',
+    notFetched:
+      'A part of the page could not be fetched. Check the connection and try again, or reload the page.',
   },
 });
 

@@ -5,7 +5,7 @@ import { catalogue, plural } from '../../catalogue';
 /** Shown while a PDF is being made, and where it could not be. */
 const PDF = {
   making: 'Making the PDF…',
-  failed: 'The PDF could not be made. Nothing in the book has changed; try again.',
+  failed: 'The PDF could not be made. Nothing in the book has changed; try again, or reload the page.',
 };
 
 export const CUT = catalogue({

@@ -52,7 +52,7 @@ export const LAY = catalogue({
   working: ({ seconds, most }: { seconds: number; most: number }) =>
     `Looking for a shorter lay, ${seconds} of ${most} s`,
   progress: 'Time used',
-  failed: 'The plan could not be made. Nothing in the book has changed; try again.',
+  failed: 'The plan could not be made. Nothing in the book has changed; try again, or reload the page.',
   old: 'This plan is old: the draft or the cloth has changed since it was made.',
   notDrawn: 'It is drawn again when the panels are laid anew, or when the draft is as it was.',
   anew: 'Lay them anew',

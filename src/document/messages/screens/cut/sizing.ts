@@ -64,7 +64,7 @@ export const SIZING = catalogue({
     missing: ({ names }: { names: readonly string[] }) => `Not measured: ${names.join(', ')}.`,
     remarks: ({ count }: { count: number }) => plural(count, { one: '1 remark', other: `${count} remarks` }),
     busy: 'Drafting…',
-    failed: 'The drafts could not be made. Change a number to try again.',
+    failed: 'The drafts could not be made. Change a number to try again, or reload the page.',
     pages: 'Pages of the list',
     page: ({ first, last, of }: { first: number; last: number; of: number }) =>
       `${first} to ${last} of ${of}`,
@@ -113,7 +113,7 @@ export const SIZING = catalogue({
     progress: ({ done, of }: { done: number; of: number }) => `${done} of ${of}`,
     cancel: 'Cancel',
     made: 'Made and downloaded.',
-    failed: 'The print could not be made. Nothing in the book has changed; try again.',
+    failed: 'The print could not be made. Nothing in the book has changed; try again, or reload the page.',
     tooLarge: 'The page would be larger than a PDF page may be. Print fewer sizes, or on sheets.',
     cautions: 'Some are tightly laced: the cautions',
     read: 'I have read them, and whoever wears it will be told.',
