@@ -4,10 +4,11 @@ import type { Point } from '../../engine';
 import { layShape } from '../cloth/layShape';
 import { roomsAround } from '../cloth/roomsAround';
 import { type Search, searchLay } from '../cloth/search';
-import { type StripItem, strip } from '../cloth/strip';
+import { type Strip, type StripItem, strip } from '../cloth/strip';
 import { type Cloth, laidWidth } from './cloth';
 import { type Copy, copiesOn, type PieceToLay, type Way, waysOf } from './copies';
 import { isClear } from './isClear';
+import { type BoxToLay, layBoxes } from './layBoxes';
 import type { LayFault, LayPlan } from './plan';
 import { planFrom } from './planFrom';
 
@@ -26,40 +27,67 @@ export type LayStart =
 /** Rows across the cloth. */
 const ROWS = 360;
 
-/** Starts to lay pieces on a cloth, with a plan at once. The same pieces, cloth, seed and number of steps come to the same plan. */
+/**
+ * Starts to lay pieces on a cloth, with a plan at once: their boxes in columns. The first step makes ready for the search, which takes
+ * longer than others. The same pieces, cloth, seed and number of steps come to the same plan.
+ */
 export function startLay(asked: readonly PieceToLay[], cloth: Cloth, seed: number): LayStart {
   const copies = copiesOn(asked, cloth);
   const numbers = new Map(asked.map(({ piece }, i) => [piece, i]));
   const width = laidWidth(cloth);
-  const clear = cloth.gapMm / 2;
-  const roomOf = roomsAround(clear);
   const faults: LayFault[] = [];
-  const shapes: { readonly way: Way; readonly shape: ReturnType<typeof layShape> }[] = [];
+  const ways: Way[] = [];
   const known = new Map<string, readonly number[]>();
   const items = copies.map((copy): StripItem => {
     const key = JSON.stringify([numbers.get(copy.piece), copy.bias, copy.sides, copy.onFold]);
     const found = known.get(key);
     if (found) return { ways: found, row: copy.onFold ? 0 : null };
-    const ways = waysOf(copy, cloth);
-    const fitting = ways.filter(({ ring }) => widthOf(ring) <= width + EVEN_MM);
+    const all = waysOf(copy, cloth);
+    const fitting = all.filter(({ ring }) => widthOf(ring) <= width + EVEN_MM);
     const [first] = fitting;
-    if (!first && !faults.some(({ piece }) => piece === copy.piece)) faults.push(faultOf(copy, ways));
-    const indices = fitting.map((way) => {
-      shapes.push({ way, shape: layShape(roomOf(way.ring)) });
-      return shapes.length - 1;
-    });
+    if (!first && !faults.some(({ piece }) => piece === copy.piece)) faults.push(faultOf(copy, all));
+    const indices = fitting.map((way) => ways.push(way) - 1);
     known.set(key, indices);
     return { ways: indices, row: copy.onFold ? 0 : null };
   });
   if (faults.length > 0) return { ok: false, faults };
-  // Half of the gap around each piece may lie past the edges of the cloth.
-  const laid = strip(
-    shapes.map(({ shape }) => shape),
-    items,
-    width + 2 * clear + EVEN_MM,
-    (width + 2 * clear + EVEN_MM) / ROWS,
+  const laid: Laid = { copies, items, ways, cloth };
+  return { ok: true, work: workOn(boxesPlan(laid), laid, seed) };
+}
+
+/** What is laid: copies with their items, the ways that these may lie in, and on what. */
+interface Laid {
+  readonly copies: readonly Copy[];
+  readonly items: readonly StripItem[];
+  readonly ways: readonly Way[];
+  readonly cloth: Cloth;
+}
+
+/** The plan of the boxes in columns, each piece in the first way it may lie. */
+function boxesPlan({ copies, items, ways, cloth }: Laid): LayPlan {
+  const chosen = items.map((item) => ways[item.ways[0] ?? 0] as Way);
+  const boxes = chosen.map(({ ring }, i): BoxToLay => {
+    const length = Math.max(...ring.map(({ x }) => x));
+    return { length, width: widthOf(ring), onFold: copies[i]?.onFold === true };
+  });
+  const places = layBoxes(boxes, laidWidth(cloth) + EVEN_MM, cloth.gapMm);
+  return planFrom(
+    cloth,
+    copies.map((copy, i) => ({ copy, way: chosen[i] as Way, at: places[i] as Point })),
   );
-  return { ok: true, work: workOn(searchLay(laid, seed), copies, shapes, cloth, laid.rowHeight) };
+}
+
+/** The strip of the rooms that the outlines need. Half of the gap around each piece may lie past the edges of the cloth. */
+function stripOf({ items, ways, cloth }: Laid): Strip {
+  const clear = cloth.gapMm / 2;
+  const roomOf = roomsAround(clear);
+  const across = laidWidth(cloth) + 2 * clear + EVEN_MM;
+  return strip(
+    ways.map(({ ring }) => layShape(roomOf(ring))),
+    items,
+    across,
+    across / ROWS,
+  );
 }
 
 /** A piece that is wider than the cloth by less lies on it. mm */
@@ -72,32 +100,33 @@ function faultOf({ piece, bias }: Copy, ways: readonly Way[]): LayFault {
   return { code: 'widerThanCloth', piece, needsMm: Math.min(...ways.map(({ ring }) => widthOf(ring))) };
 }
 
-function workOn(
-  search: Search,
-  copies: readonly Copy[],
-  shapes: readonly { readonly way: Way }[],
-  cloth: Cloth,
-  rowHeight: number,
-): LayWork {
-  let shown = search.best();
-  const planOf = ({ places }: typeof shown): LayPlan =>
-    planFrom(
-      cloth,
-      copies.map((copy, i) => {
-        const { shape, row, x } = places[i] ?? { shape: 0, row: 0, x: 0 };
-        const { way } = shapes[shape] as { readonly way: Way };
-        return { copy, way, at: { x, y: row * rowHeight } };
-      }),
-    );
-  let plan = planOf(shown);
+function workOn(first: LayPlan, laid: Laid, seed: number): LayWork {
+  const { copies, ways, cloth } = laid;
+  let plan = first;
+  let running: { readonly search: Search; readonly rowHeight: number } | null = null;
+  let shown: ReturnType<Search['best']> | null = null;
   return {
-    step: search.step,
+    step: () => {
+      if (running) {
+        running.search.step();
+        return;
+      }
+      const on = stripOf(laid);
+      running = { search: searchLay(on, seed), rowHeight: on.rowHeight };
+    },
     best: () => {
-      const next = search.best();
-      if (next === shown) return plan;
+      const next = running?.search.best() ?? null;
+      if (!running || !next || next === shown) return plan;
       shown = next;
-      const found = planOf(next);
-      if (isClear(found)) plan = found;
+      const { rowHeight } = running;
+      const found = planFrom(
+        cloth,
+        copies.map((copy, i) => {
+          const { shape, row, x } = next.places[i] ?? { shape: 0, row: 0, x: 0 };
+          return { copy, way: ways[shape] as Way, at: { x, y: row * rowHeight } };
+        }),
+      );
+      if (found.lengthMm < plan.lengthMm && isClear(found)) plan = found;
       return plan;
     },
   };

@@ -62,6 +62,20 @@ describe('a plan', () => {
     expect(one.lengthMm).toBeLessThan(planAfter(make(), 0).lengthMm);
   });
 
+  it('is there before the search is made ready, in columns, and gets shorter by it', () => {
+    for (const folded of [false, true]) {
+      const start = startLay(once(pieces(WITH_EXTRAS)), { ...CLOTH, folded, gapMm: 8 }, 1);
+      const atOnce = planAfter(start, 0);
+      expect(faultsOf(atOnce)).toEqual([]);
+      // Pieces of a column begin at one place along the cloth.
+      const begins = new Set(
+        atOnce.placed.map(({ outline }) => Math.round(Math.min(...outline.map(({ x }) => x)))),
+      );
+      expect(begins.size).toBeLessThan(atOnce.placed.length);
+      expect(planAfter(start, 1).lengthMm).toBeLessThan(atOnce.lengthMm);
+    }
+  });
+
   it('lays each piece as often as it is cut, half as often on folded cloth, in mirrored pairs', () => {
     const cut = pieces(WITH_EXTRAS);
     const open = planAfter(startLay(once(cut), CLOTH, 1), 20);
