@@ -1,11 +1,13 @@
-// The main path in three engines of browsers, each driven by its own protocol. Where one is not installed, the test's name says so.
+// The main path in two more engines of browsers, each driven by its own protocol, and what they print beside what Chromium does,
+// in which all other tests are. Where one is not installed, the test's name says so.
 
 import { describe, expect, inject, it } from 'vitest';
-import type { ReadPage, ReadPattern } from '../../paper/readPattern';
-import { CHROMIUM } from './chromium';
+import { type ReadPage, readPattern } from '../../paper/readPattern';
+import { downloadBytes } from '../../support/downloadBytes';
+import { expectQuiet, withBrowser } from '../session';
 import { FIREFOX } from './firefox';
 import { inEngines } from './inEngines';
-import { walkMainPath } from './walk';
+import { type Walked, walkMainPath } from './walk';
 import { WEBKIT } from './webkit';
 
 /** Sides of the squares that show whether a printer kept the scale, mm. */
@@ -22,25 +24,35 @@ function squaresOf({ lines }: ReadPage): number[] {
 }
 
 describe('the main path', () => {
-  const printed = new Map<string, ReadPattern>();
+  const visit = withBrowser();
+  const walked: Walked[] = [];
 
-  inEngines([CHROMIUM, FIREFOX, WEBKIT], 'from nine numbers to the sheets', async (view, downloads, name) => {
-    printed.set(name, await walkMainPath(view, inject('appUrl'), downloads));
+  inEngines([FIREFOX, WEBKIT], 'from nine numbers to the sheets', async (view, downloads) => {
+    walked.push(await walkMainPath(view, inject('appUrl'), downloads));
   });
 
-  it('prints the same sheets in each, with squares to measure', () => {
-    const [first, ...others] = [...printed.values()];
-    expect(first?.pages.length).toBeGreaterThan(3);
-    const squares = squaresOf(first?.pages[0] as ReadPage);
+  it('prints the sheets that Chromium prints of the same book, with squares to measure', async () => {
+    const { origin } = new URL(inject('appUrl'));
+    const localStorage = Object.entries(walked[0]?.kept ?? {}).map(([name, value]) => ({ name, value }));
+    const visitor = await visit('cut', {
+      storageState: { cookies: [], origins: [{ origin, localStorage }] },
+    });
+    const { page } = visitor;
+    const asked = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Download the PDF' }).click();
+    const first = await readPattern(await downloadBytes(await asked));
+    expectQuiet(visitor);
+    expect(first.pages.length).toBeGreaterThan(3);
+    const squares = squaresOf(first.pages[0] as ReadPage);
     expect(squares).toHaveLength(SQUARES.length);
     for (const [i, side] of SQUARES.entries()) expect(squares[i]).toBeCloseTo(side, 1);
-    for (const other of others) {
+    for (const { printed: other } of walked) {
       const inWhole = (page: ReadPage) => page.texts.map(({ text }) => text);
-      expect(other.pages.map(inWhole)).toEqual(first?.pages.map(inWhole));
+      expect(other.pages.map(inWhole)).toEqual(first.pages.map(inWhole));
       for (const [i, page] of other.pages.entries())
         for (const [j, { points }] of page.lines.entries())
           for (const [k, { x, y }] of points.entries()) {
-            const same = first?.pages[i]?.lines[j]?.points[k];
+            const same = first.pages[i]?.lines[j]?.points[k];
             expect(Math.hypot(x - (same?.x ?? Number.NaN), y - (same?.y ?? Number.NaN))).toBeLessThan(0.02);
           }
     }

@@ -21,12 +21,13 @@ interface Sought {
   readonly text?: string;
 }
 
-/** @returns what was printed */
-export async function walkMainPath(
-  view: EngineWindow,
-  address: string,
-  downloads: string,
-): Promise<ReadPattern> {
+export interface Walked {
+  readonly printed: ReadPattern;
+  /** What the browser keeps in the end: the names and texts of its storage. */
+  readonly kept: Readonly<Record<string, string>>;
+}
+
+export async function walkMainPath(view: EngineWindow, address: string, downloads: string): Promise<Walked> {
   await view.goTo(`${address}#measure`);
   await click(view, { selector: 'button', text: 'Begin with your own client' });
   await shown(view, { selector: '.needed' });
@@ -56,7 +57,7 @@ export async function walkMainPath(
   await shown(view, { selector: '.tape-row' });
   expect(await tapeOf(view)).toEqual(NINE_NUMBERS);
   expect(await view.complaints()).toEqual([]);
-  return printed;
+  return { printed, kept: await view.ask(() => ({ ...localStorage }), null) };
 }
 
 async function typeTape(view: EngineWindow): Promise<void> {
