@@ -27,6 +27,7 @@ export const plainTexts = (page: Page, typed: readonly string[]): Promise<Found[
       const escaped = names.map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
       const taken = [...escaped, ...allowed].map((source) => new RegExp(source, 'gu'));
       const isPlain = (text: string): boolean =>
+        /[A-Za-z]{2,}/.test(text) &&
         /[A-Za-z]{2,}/.test(taken.reduce((rest, each) => rest.replace(each, ' '), text.trim()));
       const pathOf = (element: Element): string => {
         const parts: string[] = [];
