@@ -1,6 +1,6 @@
 // The whole pattern on one page as a PDF file, for plotters and copy shops.
 
-import { PATTERN } from '../../document';
+import { alterationsOf, PATTERN } from '../../document';
 import type { WithFace } from '../glyphs/pageFace';
 import { layOutOnePage, type OnePage, type OnePageChoice, TEXT_BESIDE_FROM_MM } from '../layout/onePage';
 import type { PlacedPanel } from '../layout/placePanels';
@@ -26,11 +26,13 @@ import { pdfFile, TITLE_MM } from './file/pdfFile';
 import { firstPageParagraphs, onePageParagraphs, recordParagraphs } from './firstPageParagraphs';
 import { drawFittingForm } from './fittingForm';
 import { drawMakingPages } from './makingPages';
+import { drawRecordPage } from './recordPage';
 
 /**
  * The bytes of a PDF of one page, 1 unit = 1/72 in: head, both calibration squares and all panels. On a sheet, as opposed to a roll, the
  * making list stands below the panels where the input has making settings; where it has no room there it follows on pages of its
- * own. Behind a mock-up comes the fitting form, on a page of its own, A4. Same input, same bytes.
+ * own. Where fittings altered the draft, its record follows on pages of its own, because a list of alterations has no room beside the
+ * squares; behind a mock-up comes the fitting form. Those pages are A4. Same input, same bytes.
  *
  * @throws RangeError on a page that {@link layOutOnePage} refuses
  */
@@ -79,11 +81,15 @@ export async function onePagePdf(
       ),
       makingNames(input),
     );
+  const formPage = (): PdfCanvas => pdf.page(FORM_PAGE.widthMm, FORM_PAGE.heightMm);
+  if (isAltered(input)) drawRecordPage(formPage, FORM_PAGE, input);
   // A form is filled in with a pencil, so that it has a page of its own, on a roll too.
-  if (input.mockup && input.draft.pieces.length > 0)
-    drawFittingForm(() => pdf.page(FORM_PAGE.widthMm, FORM_PAGE.heightMm), FORM_PAGE, input);
+  if (input.mockup && input.draft.pieces.length > 0) drawFittingForm(formPage, FORM_PAGE, input);
   return pdf.bytes();
 }
+
+/** Whether a fitting has an alteration that is switched on. */
+const isAltered = ({ savedDraft }: PlanInput): boolean => alterationsOf(savedDraft.fittings ?? []).length > 0;
 
 /** A column of the making list, and the page, A4, that the list goes on to where no column is left. mm */
 const COLUMN: FlowPage = { widthMm: 190, heightMm: 290, marginMm: 6 };
@@ -125,7 +131,7 @@ function drawTop(
   const paragraphs = firstPageParagraphs(
     input,
     onePageParagraphs(input, correction),
-    recordParagraphs(input),
+    isAltered(input) ? [] : recordParagraphs(input),
   );
   const afterSquares = left + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * SQUARES_GAP_MM;
   const beside = widthMm >= TEXT_BESIDE_FROM_MM;

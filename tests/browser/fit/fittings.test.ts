@@ -60,17 +60,18 @@ it('brings a quarter inch out of one seam into the draft', async () => {
 it('prints a mock-up, brings ⅜ in out of a seam into the draft, and has it on the next print', async () => {
   const visitor = await visit('fit');
   const { page } = visitor;
-  const printed = async (): Promise<ReadPage> => {
+  const printed = async (behind: readonly string[]): Promise<ReadPage> => {
     const asked = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Download the page' }).click();
     const { pages } = await readPattern(await downloadBytes(await asked));
-    expect(pages).toHaveLength(2);
+    const titles = pages.slice(1).map(({ texts }) => texts[0]?.text.replace(/ · page \d+$/, ''));
+    expect(titles).toEqual(behind);
     return pages[0] as ReadPage;
   };
   await page.getByRole('button', { name: 'Print a mock-up' }).click();
   await page.getByRole('radio', { name: 'One page' }).check();
   expect(await page.getByRole('radio', { name: 'Mock-up' }).isChecked()).toBe(true);
-  const before = await printed();
+  const before = await printed(['Fitting form']);
 
   await page.getByRole('link', { name: 'Fit', exact: true }).click();
   await page.getByRole('button', { name: 'Seam or dart' }).press('Enter');
@@ -86,7 +87,7 @@ it('prints a mock-up, brings ⅜ in out of a seam into the draft, and has it on 
   await page.getByRole('link', { name: 'Draft', exact: true }).click();
   await page.getByText('Broken lines: without the fittings').waitFor();
   await page.getByRole('link', { name: 'Cut', exact: true }).click();
-  const after = await printed();
+  const after = await printed(['Record of this print', 'Fitting form']);
   for (const name of ['Front 1', 'Front 2', 'Front 3', 'Back 1', 'Back 2', 'Back 3']) {
     const [was, now] = [widthsOnPaper(before, name), widthsOnPaper(after, name)];
     const taken = name === 'Front 2' || name === 'Front 3' ? inches(3 / 16) : 0;

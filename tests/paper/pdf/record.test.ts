@@ -128,6 +128,40 @@ describe('the record', () => {
     expect(line(pages[0])).toContain('Lacing gap: 2 in');
     expect(line(pages[0])).toContain('12 May 2026');
   });
+
+  it('lies behind a pattern on one page that was altered, with every alteration', async () => {
+    const seams = [1, 2].map((number) => ({
+      kind: 'seam' as const,
+      pieces: [
+        { kind: 'panel' as const, block: 'front' as const, number },
+        { kind: 'panel' as const, block: 'front' as const, number: number + 1 },
+      ] as const,
+    }));
+    const alterations = seams.flatMap((seam) =>
+      (['bust', 'underBust', 'waist'] as const).map((level) => ({
+        kind: 'seam' as const,
+        seam,
+        side: 'both' as const,
+        at: [{ height: { kind: 'level' as const, level }, a: 2, b: 1 }],
+        on: true,
+      })),
+    );
+    const { measurements } = PRINT.client;
+    const altered = {
+      ...PRINT,
+      draft: draftWhole(measurements, PRINT.savedDraft.style, null, alterations),
+      savedDraft: {
+        ...PRINT.savedDraft,
+        fittings: [{ date: '2026-05-12', note: '', on: true, alterations }],
+      },
+    };
+    const roll = { widthMm: 914.4, heightMm: null, marginMm: 10 };
+    const { pages } = await readPattern(await onePagePdf(altered, roll));
+    expect(pages).toHaveLength(2);
+    expect(line(pages[0])).not.toContain('told on the screen');
+    expect(line(pages[1])).toMatch(/^Record of this print/);
+    expect(line(pages[1]).match(/taken in/g)).toHaveLength(12);
+  });
 });
 
 describe('the scale on the sheets', () => {

@@ -113,7 +113,8 @@ export function CanvasPane(props: CanvasPaneProps) {
     () => (comparing && saved ? draftOfSide(saved, saved, side) : null),
     [comparing, saved, side],
   );
-  const isAltered = alterationsOf(fittings).length > 0;
+  // Of the half that is drawn.
+  const isAltered = alterationsOf(fittings).some((each) => each.side === 'both' || each.side === side);
   // Under a pull it is left out: it would be drafted anew in every frame.
   const unaltered =
     draft === committed && isAltered ? draftOfSide(client, { style: savedDraft.style }, side) : null;
