@@ -94,7 +94,7 @@ describe('the command', () => {
 
   it('writes edges that close to the digit, mates that answer each other, and finite numbers only', async () => {
     const out = join(place, 'rounded');
-    await runDraft(['--client', file('isla.json', CLIENT), '--out', out]);
+    await runDraft(['--client', file('isla.json', CLIENT), '--paper', 'roll', '--out', out]);
     const drafted = piecesIn(out);
     const mates = new Map<string, string | null>(
       drafted.pieces.flatMap(({ id, edges }) => edges.map(({ mate }, i) => [`${id}/${i}`, mate] as const)),
@@ -175,7 +175,10 @@ describe('the command', () => {
   it('prints a name of any script', async () => {
     const out = join(place, 'script');
     const client = file('script.json', { ...CLIENT, name: 'Ольга 王芳' });
-    expect(await runDraft(['--client', client, '--out', out])).toMatchObject({ code: 0, err: '' });
+    expect(await runDraft(['--client', client, '--paper', 'roll', '--out', out])).toMatchObject({
+      code: 0,
+      err: '',
+    });
     const [first] = (await readPattern(new Uint8Array(readFileSync(join(out, 'pattern.pdf'))))).pages;
     expect(first?.texts.map(({ text }) => text).join(' ')).not.toMatch(/\?|could not be loaded|empty boxes/);
   });
@@ -191,7 +194,7 @@ describe('the command', () => {
 
   it('writes pieces without a piece, and takes an older pattern away, where nothing can be drafted', async () => {
     const out = join(place, 'nothing');
-    await runDraft(['--out', out]);
+    await runDraft(['--paper', 'roll', '--out', out]);
     expect(existsSync(join(out, 'pattern.pdf'))).toBe(true);
     const client = file('upside.json', withTape({ neckToWaist: 280, neckToUnderBust: 270 }));
     const ran = await runDraft(['--client', client, '--out', out]);
@@ -321,7 +324,7 @@ describe('the command with --stdin', () => {
   it('gives the object of pieces.json, in the style asked for', async () => {
     const [client, style] = [file('same.json', CLIENT), file('same-style.json', { hemBelow: 60 })];
     const out = join(place, 'same');
-    await runDraft(['--client', client, '--style', style, '--out', out]);
+    await runDraft(['--client', client, '--style', style, '--paper', 'roll', '--out', out]);
     const ran = await runDraft(['--stdin', '--style', style], `${JSON.stringify(CLIENT)}\n`);
     expect(JSON.parse(ran.out)).toEqual({ name: CLIENT.name, ...piecesIn(out) });
   });

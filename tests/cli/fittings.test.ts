@@ -35,7 +35,7 @@ async function drafted(
 ): Promise<{ pieces: PiecesFile; err: string; code: number | null }> {
   const path = join(place, `${out}.json`);
   writeFileSync(path, JSON.stringify(file));
-  const ran = await runDraft(['--fittings', path, '--out', join(place, out)]);
+  const ran = await runDraft(['--fittings', path, '--paper', 'roll', '--out', join(place, out)]);
   return {
     pieces: JSON.parse(readFileSync(join(place, out, 'pieces.json'), 'utf8')) as PiecesFile,
     err: ran.err,
@@ -201,7 +201,7 @@ describe('--fittings', () => {
 
   it('leaves pieces.json as it was where no file is named', async () => {
     const out = join(place, 'plain');
-    await runDraft(['--out', out]);
+    await runDraft(['--paper', 'roll', '--out', out]);
     const pieces = JSON.parse(readFileSync(join(out, 'pieces.json'), 'utf8')) as PiecesFile;
     expect(pieces.alterations).toBeUndefined();
     expect(pieces.levels.every((level) => !('alteredBy' in level))).toBe(true);

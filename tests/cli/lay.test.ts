@@ -15,7 +15,7 @@ type LayFile = ReturnType<typeof layFile>;
 
 async function laid(name: string, ...words: string[]): Promise<LayFile> {
   const out = join(place, name);
-  const ran = await runDraft(['--out', out, '--seconds', '0', ...words]);
+  const ran = await runDraft(['--out', out, '--paper', 'roll', '--seconds', '0', ...words]);
   expect(ran).toMatchObject({ code: 0, err: '' });
   for (const file of ['lay.json', 'lay.svg', 'lay.pdf']) expect(ran.out).toContain(join(out, file));
   return JSON.parse(readFileSync(join(out, 'lay.json'), 'utf8'));
@@ -54,7 +54,7 @@ describe('--lay', () => {
 
   it('takes the files of an earlier plan away', async () => {
     await laid('again', '--lay', '1120');
-    await runDraft(['--out', join(place, 'again')]);
+    await runDraft(['--paper', 'roll', '--out', join(place, 'again')]);
     expect(existsSync(join(place, 'again', 'lay.json'))).toBe(false);
   });
 

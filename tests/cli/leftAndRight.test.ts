@@ -54,7 +54,10 @@ describe('how a client differs left to right', () => {
     const sides = { leftShare: { bust: 0.51, waist: 0.52 }, rightLower: { waist: 6, hip: 8 } };
     writeFileSync(client, JSON.stringify({ name, unit: 'mm', measurements, sides }));
     const out = join(place, 'out');
-    expect(await runDraft(['--client', client, '--out', out])).toMatchObject({ code: 0, err: '' });
+    expect(await runDraft(['--client', client, '--paper', 'roll', '--out', out])).toMatchObject({
+      code: 0,
+      err: '',
+    });
     const drafted = JSON.parse(readFileSync(join(out, 'pieces.json'), 'utf8')) as PiecesFile;
     expect(drafted.pieces.map(({ label }) => label)).toEqual(
       ['Left', 'Right'].flatMap((hand) =>

@@ -58,7 +58,7 @@ function expectTapesOnCloth({ vertices, triangles, levels }: WornFile): void {
 describe('--worn', () => {
   it('sews the garment and writes it with its body', async () => {
     const out = join(place, 'sewn');
-    const ran = await runDraft(['--worn', '--style', 'under-bust', '--out', out]);
+    const ran = await runDraft(['--worn', '--style', 'under-bust', '--paper', 'roll', '--out', out]);
     expect(ran).toMatchObject({ code: 0, err: '' });
     expect(ran.out).toContain(join(out, 'worn.json'));
     const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
@@ -119,11 +119,11 @@ describe('--worn', () => {
 
   it('says what is not judged yet, and takes away what an earlier run made', async () => {
     const out = join(place, 'shouldered');
-    await runDraft(['--worn', '--style', 'cincher', '--out', out]);
+    await runDraft(['--worn', '--style', 'cincher', '--paper', 'roll', '--out', out]);
     const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
     expectTapesOnCloth(worn);
     expect(worn.levels.map(({ tape }) => tape)).toContain(null);
-    const ran = await runDraft(['--worn', '--style', 'princess-bodice', '--out', out]);
+    const ran = await runDraft(['--worn', '--style', 'princess-bodice', '--paper', 'roll', '--out', out]);
     expect(ran.err).toContain('note worn: Garments that hang from the shoulders are not judged yet');
     expect(existsSync(join(out, 'worn.json'))).toBe(false);
   });
@@ -136,7 +136,17 @@ describe('--worn', () => {
       JSON.stringify({ name: 'Isla Quince', unit: 'mm', measurements: DEMO_CLIENT.measurements, sides }),
     );
     const out = join(place, 'apart');
-    const ran = await runDraft(['--worn', '--style', 'cincher', '--client', client, '--out', out]);
+    const ran = await runDraft([
+      '--worn',
+      '--style',
+      'cincher',
+      '--client',
+      client,
+      '--paper',
+      'roll',
+      '--out',
+      out,
+    ]);
     expect(ran.code).toBe(0);
     const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
     expect(Object.keys(worn.scores)).toEqual(['left', 'right']);

@@ -6,7 +6,7 @@ import { draftingSheetPdf, onePagePdf, patternPdf, projectorPdf, withGlyphs } fr
 import { glyphsFor } from '../../../src/paper/glyphs/glyphs';
 import { lineRuns } from '../../../src/paper/glyphs/lineRuns';
 import { openShaper } from '../../../src/paper/glyphs/openShaper';
-import { demoPattern } from '../demoPattern';
+import { quickPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
 import { NAMES } from './names';
 
@@ -137,7 +137,7 @@ describe('letters', () => {
 
 describe('a pattern for a name beyond the page’s own font', () => {
   it('draws it, names it in the file’s title, and asks no question', async () => {
-    const asked = demoPattern();
+    const asked = quickPattern();
     const name = 'Ольга Щукина';
     const input = await withGlyphs({ ...asked, client: { ...asked.client, name } }, fontFiles);
     const bytes = await patternPdf(input);
@@ -162,7 +162,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
     'Thread 🧵',
     '…',
   ])('has %s in the properties of every file, whatever the letters', async (name) => {
-    const asked = demoPattern();
+    const asked = quickPattern();
     const input = { ...asked, client: { ...asked.client, name } };
     for (const bytes of [
       await patternPdf(input),
@@ -177,7 +177,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
   });
 
   it('says so where its letters could not be had', async () => {
-    const asked = demoPattern();
+    const asked = quickPattern();
     const { pages } = await readPattern(
       await patternPdf({ ...asked, client: { ...asked.client, name: 'Ольга' } }),
     );
@@ -187,7 +187,7 @@ describe('a pattern for a name beyond the page’s own font', () => {
   });
 
   it('says so where no font has a letter of it', async () => {
-    const asked = demoPattern();
+    const asked = quickPattern();
     const input = await withGlyphs({ ...asked, client: { ...asked.client, name: 'བོད' } }, fontFiles);
     const { pages } = await readPattern(await patternPdf(input));
     expect(pages[0]?.texts.map(({ text }) => text).join(' ')).toContain('stand as empty boxes');

@@ -8,10 +8,10 @@ import { eyeletsFor } from '../../../src/paper/making/eyelets';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections } from '../../../src/paper/making/makingSections';
 import { usualMaking } from '../../../src/paper/making/settings';
-import { demoPattern } from '../demoPattern';
+import { quickPattern } from '../demoPattern';
 import { type ReadPage, type ReadPattern, readPattern } from '../readPattern';
 
-const INPUT = demoPattern('A4');
+const INPUT = quickPattern('A4');
 const MAKING = usualMaking('in');
 
 let plain: ReadPattern;

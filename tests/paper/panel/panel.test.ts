@@ -6,7 +6,7 @@ import { type Style, USUAL_SHOULDERS, withPoints } from '../../../src/engine';
 import { identifyPiece } from '../../../src/engine/terms/identity';
 import { layOut, type PlacedPanel, patternPdf, planProjected } from '../../../src/paper';
 import { boxOfText, cornersOf } from '../../../src/paper/panel/textBlock';
-import { DEMO_SHEET, demoPattern } from '../demoPattern';
+import { DEMO_SHEET, demoPattern, quickPattern } from '../demoPattern';
 import { type ReadPoint, readPattern, sampled, toLines } from '../readPattern';
 
 const style = DEMO_SHEET.style;
@@ -130,7 +130,7 @@ const shelf = (name: string): Style => {
 
 describe('the text of an edge on the fold', () => {
   it.each(['bridal-bodice', 'off-shoulder-bridal', 'darted-bodice'])('lies on the panel: %s', (name) => {
-    const folded = layOut(demoPattern('A4', shelf(name))).panels.filter(({ piece }) => piece.cut.onFold);
+    const folded = layOut(quickPattern('A4', shelf(name))).panels.filter(({ piece }) => piece.cut.onFold);
     expect(folded.length).toBeGreaterThan(0);
     for (const panel of folded) {
       const text = panel.texts.find((each) => each.text.endsWith('place on fold'));
@@ -166,7 +166,7 @@ describe('texts in a projector’s light', () => {
 
 describe('the title of a panel', () => {
   it('stands well clear of the lines, in smaller letters where it must', () => {
-    const { panels } = layOut(demoPattern());
+    const { panels } = layOut(quickPattern());
     for (const { texts, lines } of panels) {
       const title = texts.slice(0, 4).flatMap((text) => sampled(closed(cornersOf(boxOfText(text))), 0.5));
       const drawn = lines.filter(({ kind }) => kind === 'sew').map(({ points }) => points);
@@ -177,7 +177,7 @@ describe('the title of a panel', () => {
 
 describe('lines of a panel', () => {
   it('are the engine’s own points', () => {
-    for (const { piece, offset, lines } of layOut(demoPattern()).panels) {
+    for (const { piece, offset, lines } of layOut(quickPattern()).panels) {
       const drawn = lines
         .filter(({ kind }) => kind === 'cut' || kind === 'sew')
         .flatMap(({ points }) => points);
@@ -189,7 +189,7 @@ describe('lines of a panel', () => {
   });
 
   it('carry each balance mark across the seam line, out to the cut line', () => {
-    for (const { piece, offset, lines } of layOut(demoPattern()).panels) {
+    for (const { piece, offset, lines } of layOut(quickPattern()).panels) {
       const marks = lines.filter(({ kind }) => kind === 'mark');
       expect(marks).toHaveLength(piece.marks.length);
       const ring = closed(piece.cutLine).map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
@@ -277,7 +277,7 @@ describe('a panel as narrow as a strap', () => {
 
 describe('the darts of a pattern', () => {
   it('are drawn once, as sew lines from end to end, and have no allowance on the first page', async () => {
-    const asked = demoPattern('A4', DARTED);
+    const asked = quickPattern('A4', DARTED);
     const { panels } = layOut(asked);
     const darts = panels.flatMap(({ piece, offset, lines }) =>
       piece.darts.map(({ inner, outer }) => ({ legs: [inner, outer], offset, lines })),

@@ -12,7 +12,7 @@ import {
   withFace,
   withGlyphs,
 } from '../../../src/paper';
-import { demoPattern, type PrintInput } from '../demoPattern';
+import { type PrintInput, quickPattern } from '../demoPattern';
 
 interface FontInFile {
   readonly name: string;
@@ -75,7 +75,7 @@ const PRINTS: readonly (readonly [string, (input: PrintInput) => Promise<Uint8Ar
 
 describe.each(PRINTS)('%s', (_, print) => {
   it.each(NAMES)('for %s bring their face', async (name, fonts) => {
-    const asked = demoPattern();
+    const asked = quickPattern();
     const input = await withGlyphs({ ...asked, client: { ...asked.client, name } }, fontFiles);
     await expectEmbedded(await print(input), fonts);
   });

@@ -5,7 +5,7 @@ import { DEMO_CLIENT } from '../../../src/document';
 import { draft, inches } from '../../../src/engine';
 import { identifyPiece } from '../../../src/engine/terms/identity';
 import { type Layout, layOut, paperChoice, patternPdf } from '../../../src/paper';
-import { DEMO_SHEET, demoPattern, type PrintInput } from '../demoPattern';
+import { DEMO_SHEET, demoPattern, type PrintInput, quickPattern } from '../demoPattern';
 import {
   type ReadPage,
   type ReadPattern,
@@ -246,7 +246,7 @@ describe('a pattern that must be spoken about', () => {
   const style = DEMO_SHEET.style;
 
   it('says on every page that a draft with blocking faults is not to be cut', async () => {
-    const drafted = demoPattern();
+    const drafted = quickPattern();
     const fault = {
       code: 'panelTooNarrow',
       severity: 'error',
@@ -262,7 +262,7 @@ describe('a pattern that must be spoken about', () => {
 
   it('makes the first page alone where there is no piece', async () => {
     const none = { ...style, hemBelow: -5000 };
-    const { pages } = await readPattern(await patternPdf(demoPattern('A4', none)));
+    const { pages } = await readPattern(await patternPdf(quickPattern('A4', none)));
     expect(pages).toHaveLength(1);
     expect(line(pages[0] as ReadPage)).toContain('do not cut');
     expect(line(pages[0] as ReadPage)).toContain('100 mm');
@@ -270,7 +270,7 @@ describe('a pattern that must be spoken about', () => {
 
   it('prints the caution for a high waist reduction, and whether it was acknowledged', async () => {
     const tight = { ...style, ease: { ...style.ease, waist: -inches(4.5) } };
-    const asked = demoPattern('A4', tight);
+    const asked = quickPattern('A4', tight);
     const open = await readPattern(await patternPdf(asked));
     expect(line(open.pages[0] as ReadPage)).toContain('have not been acknowledged');
     const read = { ...asked, savedDraft: { ...asked.savedDraft, acknowledgedReduction: inches(4.5) } };
@@ -285,7 +285,7 @@ describe('a pattern that must be spoken about', () => {
 
   it('prints what was acknowledged of waist and ribs, and asks anew for what was tightened since', async () => {
     const drawnIn = (underBust: number) => ({ ...style, ease: { ...style.ease, underBust } });
-    const asked = demoPattern('A4', drawnIn(-inches(6)));
+    const asked = quickPattern('A4', drawnIn(-inches(6)));
     const first = async (input: typeof asked): Promise<string> =>
       line((await readPattern(await patternPdf(input))).pages[0] as ReadPage);
     const acknowledgedFor = (ribs: number) => ({
@@ -306,7 +306,7 @@ describe('a pattern that must be spoken about', () => {
       closure: { ...style.closure, front: 'fold' as const },
       wedges: style.wedges.filter((wedge) => wedge.station > -1),
     };
-    const input = demoPattern('A4', onFold);
+    const input = quickPattern('A4', onFold);
     const { pages } = await readPattern(await patternPdf(input));
     const sheets = pages.slice(1);
     const said = sheets.map(line).join(' ');
@@ -322,7 +322,7 @@ describe('a pattern that must be spoken about', () => {
   });
 
   it('keeps pages whole under names that are long, have control characters or foreign letters', async () => {
-    const asked = demoPattern();
+    const asked = quickPattern();
     const input = {
       ...asked,
       client: { ...asked.client, name: `Łucja\u0007 Ōe 王\n${'W'.repeat(400)}` },

@@ -4,8 +4,15 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import type { Style } from '../../../src/engine';
-import { type Correction, layOut, onePagePdf, type PaperName, patternPdf } from '../../../src/paper';
-import { DEMO_SHEET, demoPattern, type PrintInput } from '../demoPattern';
+import {
+  type Correction,
+  type Layout,
+  layOut,
+  onePagePdf,
+  type PaperName,
+  patternPdf,
+} from '../../../src/paper';
+import { DEMO_SHEET, demoPattern, quickPattern } from '../demoPattern';
 import { columnOf, crossings, type RasteredPdf, rasteredPdf, rowOf } from '../rasteredPage';
 import { readPattern } from '../readPattern';
 
@@ -93,7 +100,7 @@ describe.each(CORRECTIONS)('the calibration squares, drawn %s', (_, correction) 
   };
 
   it.each(['A4', 'Letter', 'A3'] as const)('measure 100 mm and 4 in on %s', async (paper) => {
-    await expectSquares(await patternPdf({ ...demoPattern(paper), ...corrected }));
+    await expectSquares(await patternPdf({ ...quickPattern(paper), ...corrected }));
   });
 
   it('measure so on one page of a roll', async () => {
@@ -112,13 +119,14 @@ const PATTERNS: readonly (readonly [string, PaperName, Style])[] = [
 ];
 
 describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
-  let input: PrintInput;
+  let layout: Layout;
   let pdf: RasteredPdf;
   /** Row and column of each sheet by its printed name; pages between the first and the record. */
   let places: readonly { readonly row: number; readonly column: number }[];
   beforeAll(async () => {
-    input = demoPattern(paper, style);
-    const bytes = await patternPdf(input);
+    const input = demoPattern(paper, style);
+    layout = layOut(input);
+    const bytes = await patternPdf(input, undefined, layout);
     pdf = await opened(bytes);
     const { pages } = await readPattern(bytes);
     places = pages.slice(1, -1).map(({ texts }) => {
@@ -128,7 +136,7 @@ describe.each(PATTERNS)('the sheets of %s', (_, paper, style) => {
   });
 
   it('have lines of the pattern each', async () => {
-    expect(places).toHaveLength(layOut(input).sheets.length);
+    expect(places).toHaveLength(layout.sheets.length);
     for (const [i, page] of pdf.pages.entries()) {
       if (i === 0 || i > places.length) continue;
       const part = {

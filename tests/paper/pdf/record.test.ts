@@ -6,12 +6,12 @@ import { draft, draftWhole, inches, type Piece, type Point } from '../../../src/
 import { onePagePdf, paperChoice, patternPdf, usualMaking } from '../../../src/paper';
 import { linedPieces } from '../../../src/paper/layout/placePanels';
 import { recordOf } from '../../../src/paper/remarks/record';
-import { DEMO_SHEET, demoPattern, type PrintInput } from '../demoPattern';
+import { DEMO_SHEET, type PrintInput, quickPattern } from '../demoPattern';
 import { type ReadPage, type ReadPattern, readPattern } from '../readPattern';
 
 const line = (page: ReadPage | undefined): string => page?.texts.map(({ text }) => text).join(' ') ?? '';
 const PRINT: PrintInput = {
-  ...demoPattern('A4'),
+  ...quickPattern('A4'),
   making: usualMaking('in'),
   program: 'Staywright 9.9.9',
   tapeDay: '12 May 2026',
@@ -19,7 +19,7 @@ const PRINT: PrintInput = {
 
 /** The demo's mock-up. */
 const MOCKUP: PrintInput = {
-  ...demoPattern('Letter', mockupStyle(DEMO_SHEET.style, MOCKUP_ALLOWANCE_MM)),
+  ...quickPattern('Letter', mockupStyle(DEMO_SHEET.style, MOCKUP_ALLOWANCE_MM)),
   making: usualMaking('in'),
   mockup: true,
   across: 'all',
@@ -166,7 +166,7 @@ describe('the record', () => {
 
 describe('the scale on the sheets', () => {
   it('stands on the first and on every tenth, in the unit of the client', async () => {
-    const { pages } = await readPattern(await patternPdf({ ...demoPattern('A4'), draft: APART }));
+    const { pages } = await readPattern(await patternPdf({ ...quickPattern('A4'), draft: APART }));
     const sheets = pages.filter((page) => /sheet \d+ of \d+/.test(line(page)));
     expect(sheets.length).toBeGreaterThan(10);
     for (const [i, page] of sheets.entries())
@@ -174,7 +174,7 @@ describe('the scale on the sheets', () => {
         page.texts.some(({ text }) => text === '2 in'),
         `sheet ${i + 1}`,
       ).toBe(i === 0 || (i + 1) % 10 === 0);
-    const metric = { ...demoPattern('A4'), client: { ...DEMO_CLIENT, unit: 'cm' as const } };
+    const metric = { ...quickPattern('A4'), client: { ...DEMO_CLIENT, unit: 'cm' as const } };
     const [, first] = (await readPattern(await patternPdf(metric))).pages;
     expect(first?.texts.some(({ text }) => text === '50 mm')).toBe(true);
   });
@@ -198,7 +198,7 @@ describe('panels of a making list', () => {
   it('say how often each is cut from each layer, as the list does', async () => {
     const { pages } = await readPattern(await patternPdf(PRINT));
     expect(pages.map(line).join(' ')).toMatch(/Front 2 Cut 2 fashion, 2 strength, 2 lining/);
-    const plain = await readPattern(await patternPdf(demoPattern('A4')));
+    const plain = await readPattern(await patternPdf(quickPattern('A4')));
     expect(plain.pages.map(line).join(' ')).toMatch(/Front 2 Cut 2 Wren/);
   });
 });
@@ -301,7 +301,7 @@ describe('a mock-up', () => {
   });
 
   it('has lines across the finished pattern for waist and bust point on request', () => {
-    const lined = linedPieces({ ...demoPattern('A4'), across: 'waistAndBust' });
+    const lined = linedPieces({ ...quickPattern('A4'), across: 'waistAndBust' });
     for (const { piece, lines } of lined)
       expect(
         lines.filter(({ kind }) => kind === 'level'),

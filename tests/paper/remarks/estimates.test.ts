@@ -18,12 +18,12 @@ import {
   projectorPdf,
   usualMaking,
 } from '../../../src/paper';
-import { demoPattern, type PrintInput } from '../demoPattern';
+import { type PrintInput, quickPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
 
 const MAKING = usualMaking('in');
 const given = (estimated: Client['estimated']): PrintInput => ({
-  ...demoPattern(),
+  ...quickPattern(),
   making: MAKING,
   client: { ...DEMO_CLIENT, estimated },
 });

@@ -6,7 +6,7 @@ import { DEFAULT_STYLE, draftWhole, type Style, USUAL_SHOULDERS } from '../../..
 import { onePagePdf, patternPdf, patternSvg, planPanels } from '../../../src/paper';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
 import { zipSentences } from '../../../src/paper/remarks/zips';
-import { demoPattern } from '../demoPattern';
+import { demoPattern, quickPattern } from '../demoPattern';
 import { readPattern } from '../readPattern';
 
 const withClosure = (closure: Partial<Style['closure']>, style: Style = DEFAULT_STYLE): Style => ({
@@ -31,7 +31,7 @@ describe('a zip in the side seam, on paper', () => {
   });
 
   it('is named on the first page, on the one page and on the sheet to draw by hand', async () => {
-    const input = demoPattern('A4', SIDE);
+    const input = quickPattern('A4', SIDE);
     const said = 'Zip in the left side seam; the right one is sewn.';
     const [first] = (await readPattern(await patternPdf(input))).pages;
     expect(first?.texts.map(({ text }) => text).join(' ')).toContain(said);

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { type Correction, correctionFrom, correctionText, layOut, patternPdf } from '../../../src/paper';
-import { demoPattern } from '../demoPattern';
+import { quickPattern } from '../demoPattern';
 import { type ReadPage, type ReadPoint, readPattern, sampled, toLines } from '../readPattern';
 
 const words = (page: ReadPage): string[] => page.texts.map(({ text }) => text);
@@ -55,7 +55,7 @@ describe.each([
   ['landscape', { across: 1.02, down: 1.035 }],
   ['landscape', { across: 0.97, down: 1.01 }],
 ] as const)('a %s print drawn %j', (orientation, correction) => {
-  const asked = demoPattern('A4');
+  const asked = quickPattern('A4');
   const input = { ...asked, paper: { ...asked.paper, orientation }, correction };
 
   it('has squares of 100 mm and 4 in once it is printed, on paper of the true size', async () => {
@@ -112,12 +112,12 @@ describe.each([
 
 describe('a print', () => {
   it('that is corrected out of all measure is refused', async () => {
-    const wild = { ...demoPattern(), correction: { across: 1.2, down: 1 } };
+    const wild = { ...quickPattern(), correction: { across: 1.2, down: 1 } };
     await expect(patternPdf(wild)).rejects.toThrow(RangeError);
   });
 
   it('has the pages of the sheets that are not left out, named as ever', async () => {
-    const input = demoPattern();
+    const input = quickPattern();
     const all = (await readPattern(await patternPdf(input))).pages;
     const some = (await readPattern(await patternPdf({ ...input, leftOut: ['A1', 'B2'] }))).pages;
     const names = (pages: readonly ReadPage[]): string[] =>
@@ -127,7 +127,7 @@ describe('a print', () => {
   });
 
   it('tells of each page before it is drawn, and stops where it is told', async () => {
-    const input = demoPattern();
+    const input = quickPattern();
     const count = layOut(input).sheets.length + 1;
     const told: string[] = [];
     await patternPdf(input, (drawn, of) => void told.push(`${drawn}/${of}`));
