@@ -11,6 +11,12 @@ const PROJECT = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Writes into a folder, which is emptied before: drafter/staywright.js, engine/index.js and engine/REFERENCE.md. */
 export async function buildTools(folder: string): Promise<void> {
+  await buildModules(folder);
+  writeFileSync(join(folder, 'engine/REFERENCE.md'), engineReference());
+}
+
+/** The modules alone. */
+export async function buildModules(folder: string): Promise<void> {
   const { dependencies } = JSON.parse(readFileSync(join(PROJECT, 'package.json'), 'utf8'));
   await build({
     configFile: false,
@@ -29,7 +35,6 @@ export async function buildTools(folder: string): Promise<void> {
       },
     },
   });
-  writeFileSync(join(folder, 'engine/REFERENCE.md'), engineReference());
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await buildTools(join(PROJECT, 'lib'));

@@ -52,12 +52,20 @@ interface Ends {
   readonly from?: string;
 }
 
+/** What Node is given to start the drafter from its source, as `npm run draft` does. */
+export const FROM_SOURCE: readonly string[] = ['--import', 'tsx', 'src/cli/main.ts'];
+
 /** Runs the real process. */
-export function runDraftProcess(words: readonly string[], input = '', ends: Ends = {}): Promise<Ran> {
+export function runDraftProcess(
+  start: readonly string[],
+  words: readonly string[],
+  input = '',
+  ends: Ends = {},
+): Promise<Ran> {
   const to = ends.to === undefined ? null : openSync(ends.to, 'w');
   const from = ends.from === undefined ? null : openSync(ends.from, 'r');
   return new Promise<Ran>((resolve, reject) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...words], {
+    const child = spawn(process.execPath, [...start, ...words], {
       cwd: ROOT,
       stdio: [from ?? 'pipe', to ?? 'pipe', 'pipe'],
     });
