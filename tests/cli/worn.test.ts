@@ -137,15 +137,8 @@ describe('--worn', () => {
     );
     const out = join(place, 'apart');
     const ran = await runDraft([
-      '--worn',
-      '--style',
-      'cincher',
-      '--client',
-      client,
-      '--paper',
-      'roll',
-      '--out',
-      out,
+      ...['--worn', '--style', 'cincher', '--client', client],
+      ...['--paper', 'roll', '--out', out],
     ]);
     expect(ran.code).toBe(0);
     const worn: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
