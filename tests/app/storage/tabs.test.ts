@@ -41,6 +41,22 @@ async function twoTabs() {
 }
 
 describe('two tabs', () => {
+  it('keep what had no room as soon as one of them has made some', async () => {
+    const { storages, tabs, storage } = await twoTabs();
+    const [first] = tabs;
+    storage.kept.set('of another page', 'x'.repeat(60_000));
+    storage.room = [...storage.kept].reduce((sum, [key, text]) => sum + key.length + text.length, 0);
+    const long = 'Ada '.repeat(8_000).trim();
+    first.rename(long);
+    first.books.flush();
+    expect(first.books.status()).toEqual({ kind: 'failed', reason: 'full' });
+    expect(clientsIn(storage).has(long)).toBe(false);
+    storages[1]?.removeItem('of another page');
+    await deliverAll(tabs, storages);
+    expect(first.books.status()).toEqual({ kind: 'saved' });
+    expect(clientsIn(storage).has(long)).toBe(true);
+  });
+
   it('follow each other where only one has changed a client', async () => {
     const { storages, tabs, storage } = await twoTabs();
     const [first, second] = tabs;

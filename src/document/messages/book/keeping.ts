@@ -26,7 +26,7 @@ export const KEEPING = catalogue({
     absent: 'This browser keeps nothing for this page: what you change is lost when the tab is closed.',
     refused:
       'The browser refused to keep the book. It is still whole in this tab, and is tried again at the next change.',
-    full: 'There is no room left to keep the book. It is still whole in this tab, and is tried again at the next change: download a backup, so that nothing is lost when the tab is closed.',
+    full: 'There is no room left to keep the book. It is still whole in this tab, and is tried again at the next change, or when another tab makes room: download a backup, so that nothing is lost when the tab is closed.',
   },
   unread:
     'The browser did not let this page read what is kept, so your clients are not shown. They are not changed. Reload the page; what you add until then is kept as soon as the browser allows it.',
