@@ -53,6 +53,17 @@ describe('a reader', () => {
     }
   });
 
+  it('in forced colours reads what is said under the chosen style', async () => {
+    const { page } = await visit('draft', { forcedColors: 'active' });
+    await page.getByRole('button', { name: /^Style book: / }).click();
+    const chosen = page.locator('.style-picture[aria-pressed="true"]');
+    await chosen.locator('.hint').waitFor();
+    const colourOf = (part: string): Promise<string> =>
+      chosen.locator(part).evaluate((element) => getComputedStyle(element).color);
+    expect(await chosen.locator('.hint').textContent()).not.toBe('');
+    expect(await colourOf('.hint')).toBe(await colourOf('.title'));
+  });
+
   it('in forced colours sees what is chosen', async () => {
     const { page } = await visit('measure', { forcedColors: 'active' });
     const chosen =
