@@ -97,6 +97,9 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
                   />
                 ))}
               </div>
+              {result && result.leftOut.length > 0 && (
+                <p className="hint">{WORN.leftOut({ pieces: result.leftOut })}</p>
+              )}
               <div className="worn-foot">
                 <WornLegend shading={shading} unit={client.unit} />
                 <button type="button" className="quiet" onClick={save}>
@@ -144,7 +147,6 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
                   .map((line) => (
                     <li key={line}>{line}</li>
                   ))}
-                {result.leftOut.length > 0 && <li>{WORN.leftOut({ pieces: result.leftOut })}</li>}
               </ul>
             </aside>
           )}

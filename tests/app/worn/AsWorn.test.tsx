@@ -7,6 +7,7 @@ import AsWorn from '../../../src/app/worn/AsWorn';
 import { type WornResult, wornResult } from '../../../src/app/worn/view/wornPicture';
 import type { WornRequest } from '../../../src/app/worn/wornRequest';
 import {
+  changeClient,
   changeStyle,
   DEMO_BOOK,
   NAMED_STYLES,
@@ -118,6 +119,23 @@ describe('as worn', () => {
     answer(asked.at(-1) as WornRequest);
     expect(screen.getByRole('status')).toBeEmptyDOMElement();
     expect(screen.getByRole('table', { name: 'By region and edge' })).toBeVisible();
+    vi.unstubAllGlobals();
+  });
+
+  it('says under the picture what is not sewn on', () => {
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const banded = changeStyle(
+      changeClient(DEMO_BOOK, (client) => ({
+        ...client,
+        measurements: { ...client.measurements, acrossShoulder: 374 },
+      })),
+      () => styleNamed('off-shoulder-bridal'),
+    );
+    onTable(<AsWorn onSideSeam={vi.fn()} />, banded);
+    answer(asked.at(-1) as WornRequest);
+    const said = screen.getByText(/^Not sewn on here: .*band/i);
+    expect(said.parentElement).toContainElement(screen.getByRole('button', { name: 'Save picture' }));
     vi.unstubAllGlobals();
   });
 
