@@ -57,6 +57,18 @@ describe('two tabs', () => {
     expect(clientsIn(storage).has(long)).toBe(true);
   });
 
+  it('say no longer that little room is left once one of them has made some', async () => {
+    const { storages, tabs } = await twoTabs();
+    const [first, second] = tabs;
+    const isSaid = (): boolean => first.books.keeping().notices.some(({ kind }) => kind === 'nearlyFull');
+    second.books.storage?.setItem('of another page', 'x'.repeat(5_000_000));
+    await deliverAll(tabs, storages);
+    expect(isSaid()).toBe(true);
+    second.books.storage?.removeItem('of another page');
+    await deliverAll(tabs, storages);
+    expect(isSaid()).toBe(false);
+  });
+
   it('follow each other where only one has changed a client', async () => {
     const { storages, tabs, storage } = await twoTabs();
     const [first, second] = tabs;

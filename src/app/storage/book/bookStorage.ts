@@ -176,7 +176,8 @@ export class BookStorage {
     this.sayRoom();
   }
 
-  private sayRoom(): void {
+  /** Says that little room is left, or no longer where there is more again. */
+  sayRoom(): void {
     const taken = this.taken();
     if (taken >= NEARLY_FULL)
       this.notify({ kind: 'nearlyFull', percent: Math.min(100, Math.round(taken * 100)) });

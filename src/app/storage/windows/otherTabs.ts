@@ -23,6 +23,7 @@ export async function hear(
   storage.count(key, newValue);
   // What could not be kept may find room now.
   if (books.status().kind === 'failed') books.flush();
+  else books.sayRoom();
   if (key === BOOK_KEY && newValue !== null && !books.isMoving()) books.notify({ kind: 'earlierBuild' });
   if (kindOfKey(key) === null || clashes.has(key)) return;
   const known = records.knownAt(key)?.text ?? null;
