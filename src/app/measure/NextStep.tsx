@@ -1,7 +1,8 @@
 // The end of Measure: how much of her is measured, and the way to the draft or the reason why it cannot be made yet.
 
-import { MEASURE, MEASUREMENT_WORDS } from '../../document';
+import { formatLength, MEASURE, MEASUREMENT_WORDS } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
+import { useUnreadTexts } from '../components/fields/unreadTexts';
 import { NextArrow } from '../components/NextArrow';
 import { useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
@@ -52,7 +53,8 @@ export function NextStep() {
 function useStanding(): Standing {
   const { client } = useOpen();
   const issues = useLaterIssues();
-  const { measurements } = client;
+  const { measurements, unit } = client;
+  const texts = useUnreadTexts();
   const needed = MEASUREMENTS.filter((each) => each.needed);
   const missing = needed.filter(({ name }) => measurements[name] === null).map(({ name }) => name);
   const [first = null] = missing;
@@ -71,6 +73,18 @@ function useStanding(): Standing {
       head: words.refused({ measurement: MEASUREMENT_WORDS[refused.name].name }),
       reason: words.refusedWhy,
     };
+  const unread = MEASUREMENTS.find(({ name }) => texts.get(`${client.id} ${name}`)?.isBeingTyped === false);
+  if (unread) {
+    const kept = measurements[unread.name];
+    return {
+      first: unread.name,
+      head: words.refused({ measurement: MEASUREMENT_WORDS[unread.name].name }),
+      reason:
+        kept === null
+          ? words.unreadNone
+          : words.unreadWhy({ length: formatLength(kept, unit, { withUnit: true }) }),
+    };
+  }
   const taken = MEASUREMENTS.filter(
     ({ name }) => measurements[name] !== null && !client.estimated.includes(name),
   ).length;

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { notJudgedSentence, openClient, openDraftOf, WORN } from '../../document';
 import { draftOfSide, useStore } from '../store/storeContext';
 import '../styles/worn.css';
+import '../styles/smallWorn.css';
 import { useWorn } from './useWorn';
 import { type Camera, FRONT } from './view/camera';
 import { type DrawNow, WornView } from './view/WornView';

@@ -54,6 +54,24 @@ describe('Measure', () => {
     expect(box('Waist girth')).toBeInvalid();
   });
 
+  it('says before the way on that a number cannot be read, once it is typed, and leads back to it', async () => {
+    const { user } = onTable(<MeasureStep />);
+    const next = screen.getByRole('button', { name: /Next: Draft/ });
+    await user.clear(box('Waist girth'));
+    await user.type(box('Waist girth'), '38 3/434');
+    expect(next).not.toHaveAccessibleDescription();
+    await user.tab();
+    expect(next).toHaveAccessibleDescription(
+      'Look at waist girth first: What is typed there cannot be read; the draft goes on with 29½ in.',
+    );
+    await user.click(next);
+    expect(box('Waist girth')).toHaveFocus();
+    await user.clear(box('Waist girth'));
+    await user.type(box('Waist girth'), '28');
+    await user.tab();
+    expect(next).not.toHaveAccessibleDescription();
+  });
+
   it('says which numbers are needed of a client who was just added, and calls none of them wrong', async () => {
     const { user } = onTable(<MeasureStep />, addClient(DEMO_BOOK, 'new', 'Client 2'));
     await user.click(screen.getByRole('checkbox', { name: 'Front arcs' }));

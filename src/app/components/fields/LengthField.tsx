@@ -111,12 +111,17 @@ export function LengthField(props: LengthFieldProps) {
     const mm = parsed.ok && wrong === null ? within(parsed.mm, span) : undefined;
     setTyped({ text: next, mm, unit, open: true });
     setFault(wrong);
-    layByText(props.remember, wrong === null ? null : { text: next, fault: wrong, label });
+    layByText(
+      props.remember,
+      wrong === null ? null : { text: next, fault: wrong, label, isBeingTyped: true },
+    );
     if (mm === undefined) props.onDrop();
     else props.onShow(mm);
   };
   const keep = (): void => {
     setTyped((last) => last && { ...last, open: false });
+    const lying = unreadText(props.remember);
+    if (lying?.isBeingTyped) layByText(props.remember, { ...lying, isBeingTyped: false });
     props.onKeep();
   };
   const said = typing ? [] : own && fault ? [fault] : remarks;

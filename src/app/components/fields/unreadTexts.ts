@@ -8,6 +8,8 @@ export interface UnreadText {
   readonly fault: string;
   /** What its field is called. */
   readonly label: string;
+  /** More keys may come: the field has not been left, nor Enter been pressed. */
+  readonly isBeingTyped: boolean;
 }
 
 type Texts = ReadonlyMap<string, UnreadText>;

@@ -128,6 +128,10 @@ export const MEASURE = catalogue({
     first: ({ measurements }: { measurements: readonly string[] }) => `${measurements.join(', ')}.`,
     refused: ({ measurement }: OfMeasurement) => `Look at ${measurement} first`,
     refusedWhy: 'The draft cannot be made with that number.',
+    /** `length`: with its unit. */
+    unreadWhy: ({ length }: { length: string }) =>
+      `What is typed there cannot be read; the draft goes on with ${length}.`,
+    unreadNone: 'What is typed there cannot be read; the draft goes on with none.',
   },
   sides: {
     title: 'Left and right',
