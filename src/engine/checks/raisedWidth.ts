@@ -1,4 +1,4 @@
-// The width of a piece along a level that a fitting raised more at one seam than at the next.
+// The line and the width of a piece along a level that a fitting raised more at one seam than at the next.
 
 import type { LevelPath } from '../block/lines/levels';
 import { first, last } from '../geometry/lists';
@@ -11,7 +11,19 @@ import type { DartLines, Piece } from '../pieces/piece';
  * Cloth along a level from edge to edge once the darts are sewn, mm; null where the piece does not reach it, or where it runs
  * through the mouth of an open dart.
  */
-export function widthAlong(piece: Piece, { inner, outer, darts }: LevelPath): number | null {
+export function widthAlong(piece: Piece, path: LevelPath): number | null {
+  const stops = stopsAlong(piece, path);
+  if (!stops) return null;
+  let width = 0;
+  for (let i = 0; i + 1 < stops.length; i += 2) width += distance(stops[i] as Point, stops[i + 1] as Point);
+  return width;
+}
+
+/**
+ * Where a level meets the edge towards the centre, both legs of each dart that reaches it, and the edge towards the side, mm; null
+ * where {@link widthAlong} is.
+ */
+export function stopsAlong(piece: Piece, { inner, outer, darts }: LevelPath): Point[] | null {
   const [from, to] = [placeAt(innerEdge(piece).points, inner), placeAt(outerEdge(piece).points, outer)];
   if (!from || !to) return null;
   const stops = [from];
@@ -24,9 +36,7 @@ export function widthAlong(piece: Piece, { inner, outer, darts }: LevelPath): nu
     else if (y !== undefined && isPastMouth(dart, y)) return null;
   }
   stops.push(to);
-  let width = 0;
-  for (let i = 0; i + 1 < stops.length; i += 2) width += distance(stops[i] as Point, stops[i + 1] as Point);
-  return width;
+  return stops;
 }
 
 /** Whether a height lies beyond the end at which an open dart's legs stand apart. */

@@ -5,13 +5,13 @@ import {
   crossingsAt,
   type Draft,
   distance,
-  type Edge,
   isInside,
   type LevelName,
   type Piece,
   type Point,
+  stopsAlong,
 } from '../../engine';
-import { placeNear, reachTo } from './edgeWalk';
+import { placeAlong, placeNear, reachTo } from './edgeWalk';
 import { foldOf } from './panelLines';
 import { cross, type Stroke } from './strokes';
 
@@ -39,28 +39,38 @@ const ON_SEAM_MM = 15;
 
 /** The lines of one panel in the coordinates of its block, from cut line to cut line; none on what is no panel. */
 export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Across {
-  if (piece.kind !== 'panel') return { lines: [], labels: [] };
+  if (piece.kind !== 'panel' && piece.kind !== 'sidePanel') return { lines: [], labels: [] };
   const own = (piece.side && draft.halves?.[piece.side]) || draft;
   const sewn = piece.edges.flatMap(({ points }) => points.slice(0, -1));
   const levels = own.levels
     .filter(({ name }) => which === 'all' || WAIST_AND_BUST.includes(name))
     // A level that runs through the allowance only is no level of the garment.
     .filter(({ y }) => spansAt(sewn, y).length > 0);
-  const across = levels.flatMap(({ name, y }) =>
-    spansAt(piece.cutLine, y).map((points) => ({ name, points })),
-  );
+  const across = levels.flatMap(({ name, y }) => {
+    const raised = own.raisedLevels?.find(
+      (each) => each.level === name && each.block === piece.block && each.number === piece.number,
+    );
+    if (!raised) return spansAt(piece.cutLine, y).map((points) => ({ name, points }));
+    const stops = stopsAlong(piece, raised.path);
+    return stops ? [{ name, points: throughout(stops, piece) }] : [];
+  });
   const centres = which === 'all' ? piece.edges.filter((edge) => edge.role === 'centre') : [];
   const bustPoint = bustPointOn(own, piece, sewn);
   return {
     lines: [
       ...across.map(({ points }) => level(points)),
-      ...centres.filter((edge) => edge !== foldOf(piece)).map((edge) => level(throughout(edge, piece))),
+      ...centres
+        .filter((edge) => edge !== foldOf(piece))
+        .map((edge) => level(throughout(edge.points, piece))),
       ...(bustPoint ? cross(bustPoint, CROSS_MM) : []),
     ],
     labels: [
       ...across
         .filter(({ name }) => !piece.marks.some((mark) => mark.kind === 'balance' && mark.level === name))
-        .map(({ name, points }) => ({ text: LEVEL_TITLES[name], at: middleOf(points) })),
+        .flatMap(({ name, points }) => {
+          const middle = placeAlong(points, 0.5);
+          return middle ? [{ text: LEVEL_TITLES[name], at: middle.at }] : [];
+        }),
       ...(bustPoint ? [{ text: PATTERN.panel.bustPoint, at: bustPoint }] : []),
     ],
   };
@@ -86,8 +96,8 @@ function spansAt(ring: readonly Point[], y: number): [Point, Point][] {
   });
 }
 
-/** An edge lengthened at both ends as far as the cut line. */
-function throughout({ points }: Edge, { cutLine }: Piece): Point[] {
+/** A line lengthened at both ends as far as the cut line. */
+function throughout(points: readonly Point[], { cutLine }: Piece): Point[] {
   const [first, second, before, last] = [points[0], points[1], points.at(-2), points.at(-1)];
   if (!first || !second || !before || !last) return [...points];
   return [beyond(second, first, cutLine), ...points, beyond(before, last, cutLine)];
@@ -112,5 +122,3 @@ function bustPointOn({ levels, blocks }: Draft, piece: Piece, outline: readonly 
   const near = placeNear([...outline, ...outline.slice(0, 1)], point)?.at;
   return near && distance(near, point) <= ON_SEAM_MM ? near : null;
 }
-
-const middleOf = ([a, b]: readonly [Point, Point]): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
