@@ -40,6 +40,8 @@ export function noticeSentence(notice: Notice): string {
       return notices.undoShortened(notice);
     case 'undoNotFetched':
       return notices.undoNotFetched;
+    case 'notFollowed':
+      return notices.notFollowed;
     case 'nearlyFull':
       return notices.nearlyFull(notice);
   }

@@ -33,7 +33,7 @@ import { cutAgain } from './cutAgain';
 import { LEAST_HEIGHT_MM, type MadePieces, makePieces } from './makePieces';
 
 /** Where a level runs over the pieces of a number in a block; the same on the piece and on its mirror image. */
-export interface RaisedLevel {
+interface RaisedLevel {
   readonly block: BlockName;
   readonly number: number;
   readonly level: LevelName;

@@ -22,6 +22,7 @@ const TELLING: readonly string[] = [
   START.reload,
   SHELL.keepingUnknown,
   KEEPING.notices.undoNotFetched,
+  KEEPING.notices.notFollowed,
   CLIENT_BOOK.clients.notFetched,
   FIELDS.backupNotFetched,
   WORN.failed,

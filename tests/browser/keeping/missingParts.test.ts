@@ -108,7 +108,7 @@ describe('a script that does not come', () => {
   );
 
   it('is told where it is what reads a kept book, which is there again with another load', async () => {
-    const { page } = await visit('measure');
+    const { page, context } = await visit('measure');
     const waist = page.getByRole('textbox', { name: 'Waist girth' });
     await waist.fill('28 1/4');
     await waist.press('Enter');
@@ -128,5 +128,18 @@ describe('a script that does not come', () => {
     await page.reload();
     await undo.click();
     await expect.poll(() => waist.inputValue()).toBe('29 1/2');
+    // So is what takes in the changes of another tab, with which this one then is behind.
+    server.missing.add('otherTabs');
+    await page.reload();
+    await waist.waitFor();
+    const other = await context.newPage();
+    await other.goto(`${server.address}#measure`);
+    const waistThere = other.getByRole('textbox', { name: 'Waist girth' });
+    await waistThere.fill('27 3/4');
+    await waistThere.press('Enter');
+    await page.getByText(KEEPING.notices.notFollowed).waitFor();
+    server.missing.clear();
+    await page.reload();
+    await expect.poll(() => waist.inputValue()).toBe('27 3/4');
   });
 });

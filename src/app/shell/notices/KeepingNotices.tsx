@@ -18,6 +18,7 @@ const PASSING: readonly Notice['kind'][] = [
   'readAgain',
   'undoShortened',
   'undoNotFetched',
+  'notFollowed',
 ];
 
 export function KeepingNotices() {

@@ -36,6 +36,8 @@ export type Notice =
   | { readonly kind: 'undoShortened'; readonly steps: number }
   /** What keeps the steps to be undone did not come from the server. */
   | { readonly kind: 'undoNotFetched' }
+  /** Another tab kept something, and what takes it in did not come from the server. */
+  | { readonly kind: 'notFollowed' }
   /** `percent` of the room is taken. */
   | { readonly kind: 'nearlyFull'; readonly percent: number };
 

@@ -6,7 +6,6 @@ import { quarantineOnce } from '../aside/quarantine';
 import type { BookStorage } from '../book/bookStorage';
 import type { Host } from '../device/host';
 import { recordKey } from '../records/record';
-import { takeTheirs } from './otherTabs';
 
 /** Which of the two goes on: this tab's, the other tab's, or both, this tab's under another name. */
 export type ClashChoice = 'ours' | 'theirs' | 'both';
@@ -32,6 +31,8 @@ export async function settleClash(
       if (aside !== null && !books.isWaiting()) storage.removeItem(aside);
       return true;
     }
+    // Apart from this file: the notices that ask for it come without what takes in the changes of other tabs.
+    const { takeTheirs } = await import('./otherTabs');
     if (!clashes.areAllBeside()) return false;
     if (!(await takeTheirs(books, host, key))) return false;
     const aside = clashes.end(key);

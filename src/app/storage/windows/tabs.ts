@@ -2,6 +2,7 @@
 
 import type { BookStorage } from '../book/bookStorage';
 import type { Host } from '../device/host';
+import { kindOfKey } from '../records/record';
 
 /** Attaches a keeper to the page; gives what ends it. */
 export function attach(window: Window, books: BookStorage, host: Host): () => void {
@@ -26,10 +27,12 @@ export function attach(window: Window, books: BookStorage, host: Host): () => vo
     else window.removeEventListener('beforeunload', ask);
   });
   const heard = ({ key, newValue }: StorageEvent): void => {
-    // Where it does not come, what is there is compared again before anything is written over it.
     import('./otherTabs').then(
       ({ hear }) => hear(books, host, key, newValue),
-      () => undefined,
+      () => {
+        // What is there is compared again before anything is written over it.
+        if (key === null || kindOfKey(key) !== null) books.notify({ kind: 'notFollowed' });
+      },
     );
   };
   window.addEventListener('pagehide', leave);

@@ -75,6 +75,8 @@ export const KEEPING = catalogue({
           }),
     undoNotFetched:
       'A part of the page did not come from the server, so undo does not go back beyond the last opening of the page. See whether you are connected, then reload the page.',
+    notFollowed:
+      'Another tab has changed the book, and a part of the page that shows it here did not come from the server. See whether you are connected, then reload the page.',
     nearlyFull: ({ percent }: { percent: number }) =>
       `${percent} % of the room for the book is taken. Download a backup, then delete clients you no longer need, or what was put aside.`,
     close: 'Close',
