@@ -1,13 +1,13 @@
 // The Cut step: the panels as they lie on paper, the lay plan or the making list, and beside them the choices of the print and
 // the other files.
 
-import { Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { wantsReading } from '../../document';
 import { takeMockup } from '../components/awaited/awaitedMockup';
-import { ErrorBoundary } from '../components/ErrorBoundary';
 import { IssueList } from '../components/IssueList';
+import { LaterSection } from '../components/LaterSection';
 import { lazyPart } from '../components/later';
-import { useDraft, useOpen, useStore } from '../store/storeContext';
+import { useDraft, useOpen } from '../store/storeContext';
 import { AllowanceCard } from './AllowanceCard';
 import { CutViews, useCutViews } from './CutViews';
 import { choose, type Medium, useCutChoices } from './choices/cutChoices';
@@ -33,7 +33,6 @@ const PRINTS: Readonly<Record<Medium, typeof SheetsPrint>> = {
 export function CutStep() {
   const { client } = useOpen();
   const { issues } = useDraft();
-  const kept = useStore((state) => state.kept);
   const { medium } = useCutChoices();
   const input = usePlanInput();
   useEffect(() => {
@@ -66,11 +65,9 @@ export function CutStep() {
           <>
             {views.includes('lay') ? (
               <div className="cut-view" hidden={view !== 'lay'}>
-                <ErrorBoundary part="section" book={kept}>
-                  <Suspense fallback={null}>
-                    <LayCard input={input} />
-                  </Suspense>
-                </ErrorBoundary>
+                <LaterSection>
+                  <LayCard input={input} />
+                </LaterSection>
               </div>
             ) : null}
             {views.includes('making') ? (

@@ -1,21 +1,12 @@
 // Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
 // table the widths of the panels and what there is to mend.
 
-import {
-  memo,
-  Suspense,
-  startTransition,
-  useCallback,
-  useContext,
-  useEffect,
-  useMemo,
-  useState,
-} from 'react';
+import { memo, startTransition, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaited/awaitedFocus';
 import { arriveAtWedge, awaitedWedge } from '../components/awaited/awaitedPlace';
-import { ErrorBoundary } from '../components/ErrorBoundary';
+import { LaterSection } from '../components/LaterSection';
 import { lazyPart } from '../components/later';
 import { SideContext } from '../store/sideContext';
 import { seen } from '../store/store';
@@ -111,13 +102,10 @@ interface WornBesideProps {
 
 /** The garment as worn, fetched when it is first asked for; not drawn again with each frame of a pull. */
 const WornBeside = memo(function WornBeside(props: WornBesideProps) {
-  const kept = useStore((state) => state.kept);
   return (
-    <ErrorBoundary part="section" book={kept}>
-      <Suspense>
-        <SmallWorn {...props} />
-      </Suspense>
-    </ErrorBoundary>
+    <LaterSection>
+      <SmallWorn {...props} />
+    </LaterSection>
   );
 });
 

@@ -1,6 +1,6 @@
 // Fit: the panels closed up as worn, beside the proof that they will sew together and fit.
 
-import { Suspense, useCallback, useState } from 'react';
+import { useCallback, useState } from 'react';
 import { flushSync } from 'react-dom';
 import {
   alterationsOf,
@@ -23,9 +23,9 @@ import {
   type Side,
 } from '../../engine';
 import { ClosedUp, type EdgePull, type Picked, type PointedOut } from '../../table';
-import { ErrorBoundary } from '../components/ErrorBoundary';
 import { today } from '../components/files/formatDay';
 import { IssueList } from '../components/IssueList';
+import { LaterSection } from '../components/LaterSection';
 import { lazyPart } from '../components/later';
 import { NextArrow } from '../components/NextArrow';
 import { UnalteredLegend } from '../components/UnalteredLegend';
@@ -57,7 +57,6 @@ export function FitStep() {
   const draft = useDraft();
   const [at, setAt] = useState<ClosedAt>('top');
   const { client, savedDraft } = useOpen();
-  const kept = useStore((state) => state.kept);
   const [row, setRow] = useState<Pick<Pointer, 'key' | 'place'> | null>(null);
   // A row that is passed over or has the focus shows its place for as long; a press holds it.
   const [passed, setPassed] = useState<PointedOut | null>(null);
@@ -130,11 +129,9 @@ export function FitStep() {
     <div className="fit-step">
       <ViewChoice view={view} onView={choose} />
       {view === 'asWorn' ? (
-        <ErrorBoundary part="section" book={kept}>
-          <Suspense>
-            <AsWorn onSideSeam={pressSideSeam} />
-          </Suspense>
-        </ErrorBoundary>
+        <LaterSection>
+          <AsWorn onSideSeam={pressSideSeam} />
+        </LaterSection>
       ) : null}
       <section className="as-worn" aria-label={FIT.closedUp.title} hidden={view !== 'closedUp'}>
         <fieldset className="held">
@@ -167,11 +164,9 @@ export function FitStep() {
       <div className="proofs">
         <Headline seams={seams} crossings={crossings} girths={girths} unit={unit} />
         <IssueList issues={draft.issues} />
-        <ErrorBoundary part="section" book={kept}>
-          <Suspense>
-            <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} onSeam={showFormSeam} />
-          </Suspense>
-        </ErrorBoundary>
+        <LaterSection>
+          <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} onSeam={showFormSeam} />
+        </LaterSection>
         {[seams, crossings, girths].map((proof) => (
           <ProofTable
             key={proof.title}

@@ -1,12 +1,11 @@
 // Help: the way through, measuring, the keyboard, the words, the sources, where the work is kept, and what the page is.
 
-import { type ReactNode, Suspense, useId } from 'react';
+import { type ReactNode, useId } from 'react';
 import { GLOSSARY, HELP, MEASUREMENT_WORDS, SAFETY_CAUTIONS, SAFETY_STANDING, SOURCES } from '../../document';
 import { MEASUREMENTS } from '../../engine';
 import { Dialog } from '../components/Dialog';
-import { ErrorBoundary } from '../components/ErrorBoundary';
+import { LaterSection } from '../components/LaterSection';
 import { lazyPart } from '../components/later';
-import { useStore } from '../store/storeContext';
 
 declare const __VERSION__: string | undefined;
 const Licences = lazyPart(async () => (await import('./Licences')).default);
@@ -57,21 +56,12 @@ const SECTIONS: Readonly<Record<keyof typeof HELP.sections, () => ReactNode>> = 
       </p>
       <p>{HELP.about.what}</p>
       <p>{HELP.about.parts}</p>
-      <LicencesPart />
+      <LaterSection>
+        <Licences />
+      </LaterSection>
     </>
   ),
 };
-
-function LicencesPart() {
-  const kept = useStore((state) => state.kept);
-  return (
-    <ErrorBoundary part="section" book={kept}>
-      <Suspense fallback={null}>
-        <Licences />
-      </Suspense>
-    </ErrorBoundary>
-  );
-}
 
 export default function HelpDialog({ onClose }: { onClose: () => void }) {
   const id = useId();

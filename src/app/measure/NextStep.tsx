@@ -2,7 +2,7 @@
 
 import { formatLength, MEASURE, MEASUREMENT_WORDS } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
-import { useUnreadTexts } from '../components/fields/unreadTexts';
+import { measurementField, useUnreadTexts } from '../components/fields/unreadTexts';
 import { NextArrow } from '../components/NextArrow';
 import { useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
@@ -73,7 +73,9 @@ function useStanding(): Standing {
       head: words.refused({ measurement: MEASUREMENT_WORDS[refused.name].name }),
       reason: words.refusedWhy,
     };
-  const unread = MEASUREMENTS.find(({ name }) => texts.get(`${client.id} ${name}`)?.isBeingTyped === false);
+  const unread = MEASUREMENTS.find(
+    ({ name }) => texts.get(measurementField(client, name))?.isBeingTyped === false,
+  );
   if (unread) {
     const kept = measurements[unread.name];
     return {

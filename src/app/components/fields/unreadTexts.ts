@@ -1,6 +1,7 @@
 // What was typed and could not be read, kept while another step is in view: still in its field on return, and said meanwhile.
 
 import { useSyncExternalStore } from 'react';
+import type { MeasurementName } from '../../../engine';
 
 export interface UnreadText {
   readonly text: string;
@@ -17,6 +18,10 @@ type Texts = ReadonlyMap<string, UnreadText>;
 // Never changed in place: those who look at it see by its identity that another text lies by.
 let unread: Texts = new Map();
 const lookers = new Set<() => void>();
+
+/** Under what the text of a measurement's field lies. */
+export const measurementField = (client: { readonly id: string }, measurement: MeasurementName): string =>
+  `${client.id} ${measurement}`;
 
 /** The text that lies in a field unread; undefined where there is none. */
 export const unreadText = (field: string | undefined): UnreadText | undefined =>

@@ -10,6 +10,7 @@ import {
 } from '../../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../../engine';
 import { LengthField } from '../../components/fields/LengthField';
+import { measurementField } from '../../components/fields/unreadTexts';
 import { useClientNumber } from '../../components/fields/useNumberEdit';
 import { useLaterIssues } from '../../store/laterIssues';
 import { seen } from '../../store/store';
@@ -64,7 +65,7 @@ export const MeasurementRow = memo(function MeasurementRow(props: MeasurementRow
           unit={client.unit}
           optional={true}
           hasFractionKeys={true}
-          remember={`${client.id} ${name}`}
+          remember={measurementField(client, name)}
           needed={NEEDED.has(name)}
           hint={how}
           remarks={remarks}

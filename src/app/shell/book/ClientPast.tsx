@@ -1,10 +1,9 @@
 // When the client was fitted and what came of it, and what was printed for her: the answer to what was cut and from which tape.
 
-import { Suspense } from 'react';
 import { CLIENT_BOOK } from '../../../document';
-import { ErrorBoundary } from '../../components/ErrorBoundary';
+import { LaterSection } from '../../components/LaterSection';
 import { lazyPart } from '../../components/later';
-import { useOpen, useStore } from '../../store/storeContext';
+import { useOpen } from '../../store/storeContext';
 
 const { past: words } = CLIENT_BOOK;
 
@@ -14,7 +13,6 @@ const PrintList = lazyPart(async () => (await import('../../cut/PrintList')).def
 /** Nothing where the client was neither fitted nor printed for. */
 export function ClientPast() {
   const { client } = useOpen();
-  const kept = useStore((state) => state.kept);
   const fitted = client.drafts
     .flatMap((draft) => draft.fittings.map((fitting) => ({ draft, fitting })))
     .sort((a, b) => (a.fitting.date < b.fitting.date ? 1 : -1));
@@ -25,28 +23,24 @@ export function ClientPast() {
       {fitted.length > 0 ? (
         <>
           <h4>{words.fittings}</h4>
-          <ErrorBoundary part="section" book={kept}>
+          <LaterSection>
             <ul>
               {fitted.map(({ draft, fitting }, i) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: a fitting is told by its place in the list
                 <li key={i}>
-                  <Suspense>
-                    <Fitted draft={draft} fitting={fitting} />
-                  </Suspense>
+                  <Fitted draft={draft} fitting={fitting} />
                 </li>
               ))}
             </ul>
-          </ErrorBoundary>
+          </LaterSection>
         </>
       ) : null}
       {client.prints.length > 0 ? (
         <>
           <h4>{words.prints}</h4>
-          <ErrorBoundary part="section" book={kept}>
-            <Suspense>
-              <PrintList />
-            </Suspense>
-          </ErrorBoundary>
+          <LaterSection>
+            <PrintList />
+          </LaterSection>
         </>
       ) : null}
     </section>

@@ -2,7 +2,7 @@
 
 import { plainLength, SHELL } from '../../../document';
 import { MEASUREMENTS } from '../../../engine';
-import { useUnreadTexts } from '../../components/fields/unreadTexts';
+import { measurementField, useUnreadTexts } from '../../components/fields/unreadTexts';
 import { useOpen } from '../../store/storeContext';
 
 export function UnreadNotice() {
@@ -10,7 +10,7 @@ export function UnreadNotice() {
   const own = [...useUnreadTexts()].filter(([field]) => field.startsWith(`${client.id} `));
   if (own.length === 0) return null;
   const goesOnWith = (field: string): string => {
-    const measured = MEASUREMENTS.find(({ name }) => field === `${client.id} ${name}`);
+    const measured = MEASUREMENTS.find(({ name }) => field === measurementField(client, name));
     const { length, none, keptBefore } = SHELL.unread.afterLink;
     if (!measured) return keptBefore;
     const kept = client.measurements[measured.name];

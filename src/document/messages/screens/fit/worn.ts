@@ -1,13 +1,20 @@
 // The texts of the garment as worn, in the Fit step.
 
-import type { BlockName, LevelName, PieceIdentity, Side, WornPlace } from '../../../../engine';
+import {
+  type BlockName,
+  inches,
+  type LevelName,
+  type PieceIdentity,
+  type Side,
+  type WornPlace,
+} from '../../../../engine';
+import type { Unit } from '../../../model/book';
 import { formatLength } from '../../../units/formatLength';
 import { catalogue, listed } from '../../catalogue';
 import { LEVEL_TITLES, LEVEL_WORDS } from '../../words/levels';
 import { pieceLabel } from '../../words/pieces';
 
 type Part = WornPlace['part'];
-type Unit = 'in' | 'cm';
 type Band = Extract<WornPlace, { band: unknown }>['band'];
 
 const whole = (value: number): string => value.toFixed(0).replace('-', '−');
@@ -17,7 +24,7 @@ const away = (mm: number, unit: Unit, millimetres: (value: number) => string): s
   unit === 'in'
     ? formatLength(mm, 'in', { withUnit: true, parts: Math.abs(mm) < FINER_BELOW_MM ? 32 : 16 })
     : `${millimetres(mm)} mm`;
-const FINER_BELOW_MM = 25.4 / 8;
+const FINER_BELOW_MM = inches(1 / 8);
 
 const signed = (value: number): string => `${value > 0 ? '+' : ''}${tenth(value)}`;
 
