@@ -44,7 +44,7 @@ export { MOST_REDUCTION_MM, MOST_REDUCTION_SHARE, USUAL_REDUCTION_MM } from './c
 export { closeUp, type Placement, placePoint } from './checks/closedUp';
 export type { EdgeContinuityRow } from './checks/edgeContinuity';
 export { finishedCloth, type LedgerRow } from './checks/ledger';
-export { stopsAlong } from './checks/raisedWidth';
+export { raisedPath, stopsAlong } from './checks/raisedWidth';
 export type { DartWalkRow, SeamWalkRow } from './checks/seamWalk';
 export { type ClosedAt, type PiecePart, partsOf } from './checks/slash';
 export { closeUpWhole } from './draft/closedUpWhole';

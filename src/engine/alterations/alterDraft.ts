@@ -1,6 +1,6 @@
 // Applies alterations to a draft, between balancing and truing: to its edges before the blocks are cut apart, to its panels after.
 
-import type { LevelPath } from '../block/lines/levels';
+import type { RaisedLevel } from '../block/lines/levels';
 import type { BaseDraft } from '../edges/baseDraft';
 import { reachOf } from '../edges/baseDraft';
 import type { SmoothLine } from '../geometry/smoothLine';
@@ -91,8 +91,8 @@ export interface AlteredDraft {
   readonly outcomes: HalfOutcomes;
   /** How much longer the sewn girth is at each level, mm; below 0 where it was taken in. */
   readonly girths: ReadonlyMap<LevelName, number>;
-  /** The path of the level drafted at `y` over the panel with an id; null where it is still level. */
-  readonly pathOf: (panel: string, y: number) => LevelPath | null;
+  /** Levels that run aslant over a panel, or at another height than drafted. */
+  readonly raisedLevels: readonly RaisedLevel[];
   readonly centres: CentreLines;
   readonly issues: readonly Issue[];
 }
@@ -129,10 +129,12 @@ export function applyAlterations(
       return code ? refused(code) : outcome;
     }),
     girths: alteredGirths(baseDraft.levels, apart.panels, panels),
-    pathOf: (id, y) => {
-      const panel = panels.find((each) => each.id === id);
-      return panel ? levelPath(panel, y) : null;
-    },
+    raisedLevels: panels.flatMap((panel) =>
+      baseDraft.levels.flatMap(({ name, y }): RaisedLevel[] => {
+        const path = levelPath(panel, y);
+        return path ? [{ block: panel.block, number: panel.number, level: name, path }] : [];
+      }),
+    ),
     centres: { front: centre('front'), back: centre('back') },
     issues: letOutIssues(lines, done, baseDraft.span, allowances),
   };

@@ -1,13 +1,13 @@
 // The girth ledger: what the tape would read round the sewn panels, against what it should, and where the difference went.
 
-import type { Level, LevelPath } from '../block/lines/levels';
+import type { Level, RaisedLevel } from '../block/lines/levels';
 import type { Shaping } from '../block/shaping';
 import type { LevelEdge } from '../edges/levelEdges';
 import { crossingsAt } from '../geometry/polyline';
 import type { Piece } from '../pieces/piece';
 import type { LevelName } from '../terms/names';
 import { alongEdge } from './alongEdge';
-import { widthAlong } from './raisedWidth';
+import { raisedPath, widthAlong } from './raisedWidth';
 
 export interface LedgerRow {
   readonly level: LevelName;
@@ -37,8 +37,8 @@ export const finishedCloth = ({
 export interface AlteredLevels {
   /** mm by level. */
   readonly girths: ReadonlyMap<LevelName, number>;
-  /** Where a level runs over a piece; null where it is level. */
-  readonly pathOf: (piece: string, y: number) => LevelPath | null;
+  /** Levels that do not run level over a piece. */
+  readonly raisedLevels: readonly RaisedLevel[];
 }
 
 /** One row a level, top down; widths are measured on the finished outlines. */
@@ -56,7 +56,7 @@ export function girthLedger(
     let half = 0;
     let reached = all;
     for (const piece of pieces) {
-      const path = altered?.pathOf(piece.id, level.y);
+      const path = raisedPath(altered?.raisedLevels, piece, level.name);
       const width = path ? widthAlong(piece, path) : widthAt(piece, level.y);
       if (width === null) reached = false;
       else {

@@ -1,11 +1,21 @@
 // The line and the width of a piece along a level that a fitting raised more at one seam than at the next.
 
-import type { LevelPath } from '../block/lines/levels';
+import type { LevelPath, RaisedLevel } from '../block/lines/levels';
 import { first, last } from '../geometry/lists';
 import { distance, type Point } from '../geometry/point';
 import { crossingsAt } from '../geometry/polyline';
 import { innerEdge, outerEdge } from '../pieces/edgeLookup';
 import type { DartLines, Piece } from '../pieces/piece';
+import type { PieceIdentity } from '../terms/identity';
+import type { LevelName } from '../terms/names';
+
+/** Where a level runs over a piece; undefined where it is level. */
+export const raisedPath = (
+  raised: readonly RaisedLevel[] | undefined,
+  { block, number }: PieceIdentity,
+  level: LevelName,
+): LevelPath | undefined =>
+  raised?.find((each) => each.level === level && each.block === block && each.number === number)?.path;
 
 /**
  * Cloth along a level from edge to edge once the darts are sewn, mm; null where the piece does not reach it, or where it runs

@@ -1,10 +1,10 @@
 // Drafts a style for a body that is alike on both sides: blocks, pieces, what the checks measure on them, and all issues.
 
-import type { AlteredDraft, CentreLines, HalfAlterations, HalfOutcomes } from '../alterations/alterDraft';
+import type { CentreLines, HalfAlterations, HalfOutcomes } from '../alterations/alterDraft';
 import { correctedBody } from '../alterations/correctedBody';
 import { refused } from '../alterations/terms/alteration';
 import type { Block } from '../block/block';
-import { type Level, type LevelPath, levelsOf } from '../block/lines/levels';
+import { type Level, levelsOf, type RaisedLevel } from '../block/lines/levels';
 import { shapingAt } from '../block/shaping';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
@@ -31,14 +31,6 @@ import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName, Side } from '../terms/names';
 import { cutAgain } from './cutAgain';
 import { LEAST_HEIGHT_MM, type MadePieces, makePieces } from './makePieces';
-
-/** Where a level runs over the pieces of a number in a block; the same on the piece and on its mirror image. */
-interface RaisedLevel {
-  readonly block: BlockName;
-  readonly number: number;
-  readonly level: LevelName;
-  readonly path: LevelPath;
-}
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -188,7 +180,7 @@ function checkedPanels(
       ...bandIssues({ pieces, extras: bands }),
       ...panelsUnlike(pieces, ledger),
     ],
-    ...(altered ? { centres: altered.centres, raisedLevels: raisedLevels(levels, pieces, altered) } : {}),
+    ...(altered ? { centres: altered.centres, raisedLevels: altered.raisedLevels } : {}),
   };
 }
 
@@ -204,18 +196,6 @@ function withEaseAltered(
     levels: levels.map((level) => ({ ...level, ease: level.ease + (girths.get(level.name) ?? 0) })),
   };
 }
-
-const raisedLevels = (
-  levels: readonly Level[],
-  pieces: readonly Piece[],
-  { pathOf }: AlteredDraft,
-): RaisedLevel[] =>
-  pieces.flatMap(({ id, block, number }) =>
-    levels.flatMap(({ name, y }): RaisedLevel[] => {
-      const path = pathOf(id, y);
-      return path ? [{ block, number, level: name, path }] : [];
-    }),
-  );
 
 const nodesOn = ({ edges, shoulders }: BaseDraft, made: readonly OutlinedPanel[]): EdgeNodePlace[] => [
   ...nodesOf('top', edges.top, made).filter(({ name }) => !shoulders || SHOULDERED_NODES.includes(name)),

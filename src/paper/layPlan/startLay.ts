@@ -1,6 +1,7 @@
 // The plan of one cloth: where each outline lies, found by a search that is stopped when enough time has gone by.
 
 import type { Point } from '../../engine';
+import { type BoxToLay, layBoxes } from '../cloth/layBoxes';
 import { layShape } from '../cloth/layShape';
 import { roomsAround } from '../cloth/roomsAround';
 import { type Search, searchLay } from '../cloth/search';
@@ -8,7 +9,6 @@ import { type Strip, type StripItem, strip } from '../cloth/strip';
 import { type Cloth, laidWidth } from './cloth';
 import { type Copy, copiesOn, type PieceToLay, type Way, waysOf } from './copies';
 import { isClear } from './isClear';
-import { type BoxToLay, layBoxes } from './layBoxes';
 import type { LayFault, LayPlan } from './plan';
 import { planFrom } from './planFrom';
 

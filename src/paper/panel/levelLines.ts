@@ -9,6 +9,7 @@ import {
   type LevelName,
   type Piece,
   type Point,
+  raisedPath,
   stopsAlong,
 } from '../../engine';
 import { placeAlong, placeNear, reachTo } from './edgeWalk';
@@ -47,11 +48,9 @@ export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Acro
     // A level that runs through the allowance only is no level of the garment.
     .filter(({ y }) => spansAt(sewn, y).length > 0);
   const across = levels.flatMap(({ name, y }) => {
-    const raised = own.raisedLevels?.find(
-      (each) => each.level === name && each.block === piece.block && each.number === piece.number,
-    );
+    const raised = raisedPath(own.raisedLevels, piece, name);
     if (!raised) return spansAt(piece.cutLine, y).map((points) => ({ name, points }));
-    const stops = stopsAlong(piece, raised.path);
+    const stops = stopsAlong(piece, raised);
     return stops ? [{ name, points: throughout(stops, piece) }] : [];
   });
   const centres = which === 'all' ? piece.edges.filter((edge) => edge.role === 'centre') : [];

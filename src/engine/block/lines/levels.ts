@@ -27,6 +27,14 @@ export interface LevelPath {
   readonly darts: ReadonlyMap<string, number>;
 }
 
+/** The path of a level that an alteration raised, over the piece of a number in a block and over its mirror image. */
+export interface RaisedLevel {
+  readonly block: BlockName;
+  readonly number: number;
+  readonly level: LevelName;
+  readonly path: LevelPath;
+}
+
 /** Half the girth of the cloth and the lacing gap together, mm. */
 export const halfGirth = ({ bodyGirth, ease }: Level): number => (bodyGirth + ease) / 2;
 

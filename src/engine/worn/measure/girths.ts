@@ -43,8 +43,9 @@ export function tapeRound({ mesh, places }: PlacedMesh, z: number): number | nul
       const [x = 0, y = 0] = between(places, 3 * i, 3 * j, below / (below - above));
       points.push([x, y], [-x, y]);
     }
+  if (edges.size !== CENTRES) return null;
   const centres = centreSides(mesh);
-  return edges.size === CENTRES && [...edges].every((side) => centres.has(side)) ? hullLength(points) : null;
+  return [...edges].every((side) => centres.has(side)) ? hullLength(points) : null;
 }
 
 /** Edges of the cloth of half a garment at a height between top edge and hem: at centre front and at centre back. */
