@@ -206,6 +206,7 @@ export { apply, type Delta, delta } from './model/delta';
 export { entriesOf, entryOf, withOpened, withUnopened } from './model/entries';
 export {
   alterationsOf,
+  countOutcomes,
   type Fitting,
   type FittingOutcome,
   inForce,

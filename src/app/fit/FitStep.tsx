@@ -83,7 +83,7 @@ export function FitStep() {
     );
     const seam = row && seamNameOf(row.seam, row);
     if (!seam) return;
-    flushSync(() => setPressed({ seam, height: { kind: 'level', level } }));
+    flushSync(() => setPressed({ seam, height: { kind: 'level', level }, side: side ?? 'both' }));
     document.querySelector<HTMLElement>('.pressed-seam button')?.focus();
   };
   // The seam of the form that is open.
@@ -162,10 +162,18 @@ export function FitStep() {
         ))}
       </section>
       <div className="proofs">
-        <Headline seams={seams} crossings={crossings} girths={girths} unit={unit} />
+        <Headline draft={draft} seams={seams} crossings={crossings} girths={girths} unit={unit} />
         <IssueList issues={draft.issues} />
         <LaterSection>
-          <Fittings key={`${client.id} ${savedDraft.id}`} pressed={pressed} onSeam={showFormSeam} />
+          <Fittings
+            key={`${client.id} ${savedDraft.id}`}
+            pressed={pressed}
+            onSeam={showFormSeam}
+            onMade={() => {
+              setPressed(null);
+              setRow(null);
+            }}
+          />
         </LaterSection>
         {[seams, crossings, girths].map((proof) => (
           <ProofTable

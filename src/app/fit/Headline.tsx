@@ -1,18 +1,22 @@
-// Whether the draft holds, in one line.
+// Whether the draft holds, and which alterations it has, in one line each.
 
-import { PROOFS, type Unit } from '../../document';
+import { countOutcomes, outcomesOf, PROOFS, type Unit } from '../../document';
+import type { Draft } from '../../engine';
 import { differencePhrase } from '../components/differenceWritten';
+import { useOpen } from '../store/storeContext';
 import type { Proof } from './proofs';
 
 interface HeadlineProps {
+  readonly draft: Draft;
   readonly seams: Proof;
   readonly crossings: Proof;
   readonly girths: Proof;
   readonly unit: Unit;
 }
 
-export function Headline({ seams, crossings, girths, unit }: HeadlineProps) {
+export function Headline({ draft, seams, crossings, girths, unit }: HeadlineProps) {
   const { headline: words } = PROOFS;
+  const { made, refused } = countOutcomes(outcomesOf(useOpen().savedDraft.fittings, draft));
   const off = (proof: Proof): number => proof.rows.filter((row) => row.off).length;
   const toMend = { seams: off(seams), crossings: off(crossings), girths: off(girths) };
   const holds = toMend.seams + toMend.crossings + toMend.girths === 0;
@@ -29,6 +33,8 @@ export function Headline({ seams, crossings, girths, unit }: HeadlineProps) {
             })
           : words.off(toMend)}
       </p>
+      {made > 0 ? <p>{words.altered({ count: made })}</p> : null}
+      {refused > 0 ? <p className="said off">{words.unmade({ count: refused })}</p> : null}
     </div>
   );
 }

@@ -50,3 +50,9 @@ export function outcomesOf(fittings: readonly Fitting[], { alterations }: Draft)
     }),
   );
 }
+
+/** How many alterations a draft has, and how many it was asked for and has not. */
+export function countOutcomes(outcomes: readonly FittingOutcome[]): { made: number; refused: number } {
+  const made = outcomes.filter(({ applied }) => applied).length;
+  return { made, refused: outcomes.filter(({ code }) => code !== null && code !== 'switchedOff').length };
+}

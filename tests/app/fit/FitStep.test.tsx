@@ -71,6 +71,48 @@ describe('Fit', () => {
     ).toEqual([`${one} in`, `${mate} in`, 'differ by under ¹⁄₆₄ in']);
   });
 
+  it('writes each length on the side of its own panel, however far that leans', async () => {
+    const { user, container } = onTable(<FitStep />);
+    for (const name of ['Side seam', 'Back 2 + 3', 'Back 1 + 2']) {
+      await user.click(row(name));
+      const [one, mate] = [...container.querySelectorAll('.seam-lengths text')].map((text) =>
+        text.getAttribute('text-anchor'),
+      );
+      expect([one, mate].sort()).toEqual(['end', 'start']);
+    }
+  });
+
+  it('says in the headline which alterations the draft has, and that others could not be made', async () => {
+    const seam = (front: number) =>
+      ({
+        kind: 'seam',
+        pieces: [front, front + 1].map((number) => ({ kind: 'panel', block: 'front', number })),
+      }) as never;
+    const alteration = (front: number, on = true) => ({
+      ...({ kind: 'seam', seam: seam(front), side: 'right' } as const),
+      ...{ at: [{ height: { kind: 'level', level: 'waist' }, a: 5, b: 5 } as const], on },
+    });
+    const fitted = (...alterations: ReturnType<typeof alteration>[]) =>
+      changeClient(DEMO_BOOK, (client) => ({
+        ...client,
+        drafts: client.drafts.map((draft) => ({
+          ...draft,
+          fittings: [{ date: '2026-11-26', note: '', on: true, alterations }],
+        })),
+      }));
+    const headline = () => screen.getByRole('heading', { name: 'It holds' }).parentElement as HTMLElement;
+    const off = onTable(<FitStep />, fitted(alteration(1, false)));
+    expect(headline()).not.toHaveTextContent('alteration');
+    off.unmount();
+    const two = onTable(<FitStep />, fitted(alteration(1), alteration(2)));
+    expect(headline()).toHaveTextContent('With 2 alterations after fittings.');
+    expect(headline()).not.toHaveTextContent('could not');
+    two.unmount();
+    onTable(<FitStep />, fitted(alteration(1), alteration(7)));
+    expect(headline()).toHaveTextContent('With one alteration after fittings.');
+    expect(headline()).toHaveTextContent('One alteration could not be made: under Fittings it says why.');
+  });
+
   it('has the widths of all panels by level in a table, which make the girth', () => {
     onTable(<FitStep />);
     const table = within(screen.getByRole('region', { name: 'Panel widths' }));

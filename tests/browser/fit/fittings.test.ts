@@ -57,6 +57,24 @@ it('brings a quarter inch out of one seam into the draft', async () => {
   expectQuiet(visitor);
 });
 
+it('takes a press on a mark as one on the seam at its level', async () => {
+  const visitor = await visit('fit');
+  const { page } = visitor;
+  await page.getByRole('button', { name: 'Gaps of the lacing' }).waitFor();
+  const marks = page.locator('[data-piece="front-3"] .balance-mark');
+  await marks.first().waitFor();
+  const heights: (string | null)[] = [];
+  for (const mark of await marks.all()) {
+    const box = await mark.boundingBox();
+    if (!box) continue;
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    heights.push(await page.locator('.pressed-seam span').textContent());
+  }
+  expect(heights.filter((text) => /, waist$/.test(text ?? ''))).toHaveLength(2);
+  expect(new Set(heights).size).toBe(heights.length);
+  expectQuiet(visitor);
+});
+
 it('prints a mock-up, brings ⅜ in out of a seam into the draft, and has it on the next print', async () => {
   const visitor = await visit('fit');
   const { page } = visitor;

@@ -128,7 +128,7 @@ function AlterationEntry(props: AlterationEntryProps) {
   const refused =
     isOn && outcome && !outcome.applied && outcome.code ? ALTERATION_REFUSED[outcome.code] : null;
   return (
-    <li className={refused ? 'refused' : undefined}>
+    <li className={refused ? 'refused' : isOn ? undefined : 'left-out'}>
       <Checkbox on={alteration.on} onSet={onSwitch}>
         {words}
       </Checkbox>

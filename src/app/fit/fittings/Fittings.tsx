@@ -1,10 +1,12 @@
 // Fit, Fittings: the dated list of what fittings change, and the forms that make an alteration.
 
 import { useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import {
   addFitting,
   type Change,
   changeFittings,
+  countOutcomes,
   FITTINGS,
   type Fitting,
   heightWords,
@@ -35,9 +37,11 @@ interface FittingsProps {
   readonly pressed: PressedSeam | null;
   /** The seam that the open form alters; null where it alters none. */
   readonly onSeam: (seam: SeamName | null, side: AlteredSide) => void;
+  /** An alteration was made or changed: what was pressed before it is done with. */
+  readonly onMade: () => void;
 }
 
-export default function Fittings({ pressed, onSeam }: FittingsProps) {
+export default function Fittings({ pressed, onSeam, onMade }: FittingsProps) {
   const { client } = useOpen();
   const kept = useStore((state) => state.history.present);
   const change = useStore((state) => state.change);
@@ -56,8 +60,7 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
   const draft = draftOfSide(openClient(kept), savedDraft, null);
   const unaltered = draftOfSide(client, { style }, null);
   const outcomes = outcomesOf(fittings, draft);
-  const made = outcomes.filter(({ applied }) => applied).length;
-  const refused = outcomes.filter(({ code }) => code !== null && code !== 'switchedOff').length;
+  const { made, refused } = countOutcomes(outcomes);
   const begin = (next: Open | null): void => {
     setOpen(next);
     setFormKey(formKey + 1);
@@ -71,6 +74,7 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
   const add = (added: readonly Alteration[]): void => {
     const kind = added[0]?.kind ?? 'seam';
     edit({ code: 'alterationAdded', kind }, (all) => withAlterations(all, added, today()));
+    onMade();
   };
   return (
     <section className="fittings" aria-labelledby="fittings-title">
@@ -82,7 +86,11 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
         </button>
         <button
           type="button"
-          onClick={() => edit({ code: 'fittingAdded' }, (all) => addFitting(all, today()))}
+          onClick={() => {
+            flushSync(() => edit({ code: 'fittingAdded' }, (all) => addFitting(all, today())));
+            // In a long list it stands far below the button.
+            adding.current?.parentElement?.scrollIntoView?.({ block: 'nearest' });
+          }}
         >
           {FITTINGS.newFitting}
         </button>
@@ -120,12 +128,18 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
           <span>
             {FITTINGS.pressed({
               seam: seamTitle(pressed.seam, style),
+              side: pressed.side,
               height: heightWords(pressed.height, unit, seamEndAt(unaltered, pressed.seam, pressed.height)),
             })}
           </span>
           <button
             type="button"
-            onClick={() => begin({ kind: 'new', start: seamAt(pressed.seam, pressed.height, 0) })}
+            onClick={() =>
+              begin({
+                kind: 'new',
+                start: { ...seamAt(pressed.seam, pressed.height, 0), side: pressed.side },
+              })
+            }
           >
             {FITTINGS.alterHere}
           </button>
@@ -164,11 +178,12 @@ export default function Fittings({ pressed, onSeam }: FittingsProps) {
           style={style}
           unit={unit}
           onMake={add}
-          onSet={(fitting, alteration, next) =>
+          onSet={(fitting, alteration, next) => {
             edit({ code: 'alterationSet', kind: next.kind }, (all) =>
               setAlteration(all, fitting, alteration, next),
-            )
-          }
+            );
+            onMade();
+          }}
           onSeam={onSeam}
           onBegin={begin}
         />

@@ -1,7 +1,14 @@
 // A seam pressed in the drawing, and an edge pulled there, as what a fitting alters.
 
 import { seamNameOf, type Unit } from '../../../document';
-import { type Alteration, type Draft, inches, type SeamHeight, type SeamName } from '../../../engine';
+import {
+  type Alteration,
+  type AlteredSide,
+  type Draft,
+  inches,
+  type SeamHeight,
+  type SeamName,
+} from '../../../engine';
 import type { Picked } from '../../../table';
 import { heightAt } from './forms/alterable';
 
@@ -9,6 +16,8 @@ import { heightAt } from './forms/alterable';
 export interface PressedSeam {
   readonly seam: SeamName;
   readonly height: SeamHeight;
+  /** The half that was pressed, where left and right are drafted apart and the seam is not at a centre. */
+  readonly side: AlteredSide;
 }
 
 /** What was pressed; null for what no fitting alters, and where the height is not known. */
@@ -19,7 +28,9 @@ export function pressedSeam(draft: Draft, picked: Picked): PressedSeam | null {
     'wedge' in picked && draft.proof.closedDarts.find(({ seam }) => seam.wedge === picked.wedge)?.seam;
   const seam = row ? seamNameOf(row.seam, row) : dart ? seamNameOf(dart, null) : null;
   const { side = null } = draft.pieces.find(({ id }) => id === picked.piece) ?? {};
-  return seam && { seam, height: heightAt((side && draft.halves?.[side]) ?? draft, picked.y) };
+  if (!seam) return null;
+  const height = heightAt((side && draft.halves?.[side]) ?? draft, picked.y);
+  return { seam, height, side: row?.seam.kind === 'centre' ? 'both' : (side ?? 'both') };
 }
 
 /**

@@ -27,7 +27,9 @@ export function SeamLengthTexts({ placed, seam, lengths }: SeamLengthTextsProps)
     const points = found?.part.rows.find(({ edge }) => edge === seam.edges[i])?.points ?? [];
     const middle = points[Math.floor(points.length / 2)];
     if (!found || !middle) return [];
-    const panel = placePoint(found.placement, found.piece.grain[0]);
+    const [top, foot] = found.piece.grain;
+    // A panel may lean so far that its upper end lies across the seam from its middle.
+    const panel = placePoint(found.placement, { x: (top.x + foot.x) / 2, y: (top.y + foot.y) / 2 });
     const at = placePoint(found.placement, middle);
     const key = `${id} ${seam.edges[i]}`;
     return [{ key, at, toRight: panel.x > at.x, text: lengths.edges[i] ?? '' }];

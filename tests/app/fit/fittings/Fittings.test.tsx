@@ -13,7 +13,9 @@ const unseen = () => undefined;
 
 describe('Fittings', () => {
   it('make an alteration by typing, show it in passing, and are switched, changed and undone', async () => {
-    const { user, client, changes, store } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client, changes, store } = onTable(
+      <Fittings pressed={null} onSeam={unseen} onMade={unseen} />,
+    );
     const fittings = () => client().drafts[0]?.fittings ?? [];
     await user.click(press('Seam or dart'));
     expect(screen.getByRole('heading', { name: 'New alteration' })).toHaveFocus();
@@ -38,6 +40,7 @@ describe('Fittings', () => {
     expect(store.getState().preview).toBeNull();
     await user.click(tick());
     expect(fittings()[0]?.alterations[0]?.on).toBe(false);
+    expect(screen.getByRole('status')).toHaveTextContent(/^No alteration is made\.$/);
     await user.click(press(`Change: ${line}`));
     await user.selectOptions(screen.getByLabelText('On'), 'the left only');
     await user.click(press('Keep it'));
@@ -55,7 +58,7 @@ describe('Fittings', () => {
   });
 
   it('call the end of a seam by its edge', async () => {
-    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Seam or dart'));
     await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Front 2 / Front 3');
     await user.selectOptions(screen.getByLabelText('Height'), 'top edge');
@@ -70,7 +73,9 @@ describe('Fittings', () => {
   });
 
   it('keep what was typed when another step is gone on to', async () => {
-    const { user, client, changes, store } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client, changes, store } = onTable(
+      <Fittings pressed={null} onSeam={unseen} onMade={unseen} />,
+    );
     await user.click(press('Seam or dart'));
     await user.clear(field(/^On each edge/));
     await user.type(field(/^On each edge/), '1/4');
@@ -89,7 +94,7 @@ describe('Fittings', () => {
   });
 
   it('say at its place what cannot be read, and make nothing of it', async () => {
-    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Bust point'));
     await user.clear(field(/^Farther out/));
     await user.type(field(/^Farther out/), 'half');
@@ -100,7 +105,7 @@ describe('Fittings', () => {
   });
 
   it('say before it is made why it cannot be', async () => {
-    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Seam or dart'));
     await user.clear(field(/^On each edge/));
     await user.type(field(/^On each edge/), '5');
@@ -114,7 +119,11 @@ describe('Fittings', () => {
   it('begin with the seam that was pressed, at its height', async () => {
     const seam = { kind: 'dart', wedge: DEFAULT_STYLE.wedges[0]?.id ?? '' } as const;
     const { user } = onTable(
-      <Fittings pressed={{ seam, height: { kind: 'belowWaist', mm: inches(1.5) } }} onSeam={unseen} />,
+      <Fittings
+        pressed={{ seam, height: { kind: 'belowWaist', mm: inches(1.5) }, side: 'both' }}
+        onSeam={unseen}
+        onMade={unseen}
+      />,
     );
     expect(screen.getByText(/, 1½ in below the waist$/)).toBeVisible();
     await user.click(press('Alter here'));
@@ -123,8 +132,36 @@ describe('Fittings', () => {
     expect(screen.getByRole('option', { name: /not in this style/, selected: true })).toBeInTheDocument();
   });
 
+  it('alter the half that was pressed, and are done with the press then', async () => {
+    const seam = {
+      kind: 'seam',
+      pieces: [
+        { kind: 'panel', block: 'front', number: 1 },
+        { kind: 'panel', block: 'front', number: 2 },
+      ],
+    } as const;
+    let made = 0;
+    const { user, client } = onTable(
+      <Fittings
+        pressed={{ seam, height: { kind: 'level', level: 'waist' }, side: 'right' }}
+        onSeam={unseen}
+        onMade={() => {
+          made += 1;
+        }}
+      />,
+    );
+    expect(screen.getByText('Front 1 / Front 2, waist, right')).toBeVisible();
+    await user.click(press('Alter here'));
+    await user.clear(field(/^On each edge/));
+    await user.type(field(/^On each edge/), '1/4');
+    expect(made).toBe(0);
+    await user.click(press('Make it'));
+    expect(made).toBe(1);
+    expect(client().drafts[0]?.fittings[0]?.alterations[0]).toMatchObject({ side: 'right' });
+  });
+
   it('share gaps of the lacing over the seams in one step', async () => {
-    const { user, client, changes } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client, changes } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Gaps of the lacing'));
     await user.click(press('Share over the seams'));
     expect(screen.getByRole('alert')).toBeVisible();
@@ -140,7 +177,7 @@ describe('Fittings', () => {
   });
 
   it('take what is pinned at the top edge of one seam there, and name no level that the garment does not reach', async () => {
-    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Seam or dart'));
     await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Centre back');
     const height = screen.getByLabelText('Height');
@@ -172,7 +209,7 @@ describe('Fittings', () => {
   });
 
   it('share gaps over the seams where one side is altered already, read at the top edge too', async () => {
-    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Seam or dart'));
     await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Side seam');
     await user.clear(field(/^On each edge/));
@@ -199,7 +236,7 @@ describe('Fittings', () => {
   });
 
   it('take a length that is the same all round in one field', async () => {
-    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Length'));
     const [place] = screen.getAllByLabelText('Place');
     await user.selectOptions(place as HTMLElement, 'all round');
@@ -215,7 +252,7 @@ describe('Fittings', () => {
   });
 
   it('lead from what is seen to what is altered, amounts filled in', async () => {
-    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('What do you see?'));
     await user.selectOptions(
       screen.getByLabelText('Seen on the client'),
@@ -237,7 +274,7 @@ describe('Fittings', () => {
     ['The bust of the mock-up sits too low', 'Too low by', 'Bust point: ½ in higher, both sides'],
     ['The bust of the mock-up sits too high', 'Too high by', 'Bust point: ½ in lower, both sides'],
   ])('alter for “%s”', async (what, amount, line) => {
-    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('What do you see?'));
     await user.selectOptions(screen.getByLabelText('Seen on the client'), what);
     await user.clear(field(new RegExp(`^${amount}`)));
@@ -248,7 +285,7 @@ describe('Fittings', () => {
   });
 
   it('lead from an uneven gap to the gaps level by level', async () => {
-    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('What do you see?'));
     await user.selectOptions(
       screen.getByLabelText('Seen on the client'),
@@ -259,7 +296,7 @@ describe('Fittings', () => {
   });
 
   it('say and keep what the style no longer has', async () => {
-    const { user, store, client } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, store, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(press('Seam or dart'));
     await user.selectOptions(screen.getByLabelText('Seam or dart'), 'Front 2 / Front 3');
     await user.clear(field(/^On each edge/));
@@ -304,7 +341,7 @@ describe('Fittings', () => {
         drafts: next.drafts.map((draft) => (draft.id === 'next' ? { ...draft, style: long } : draft)),
       };
     });
-    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} />, book);
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />, book);
     await user.click(screen.getByText('Carry over'));
     await user.click(press('Carry over into this draft'));
     const carried = client().drafts[1]?.fittings[0]?.alterations[0];
@@ -317,7 +354,7 @@ describe('Fittings', () => {
   });
 
   it('keep notes of the draft', async () => {
-    const { user, client, changes } = onTable(<Fittings pressed={null} onSeam={unseen} />);
+    const { user, client, changes } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
     await user.click(screen.getByText('Notes of this draft'));
     await user.type(screen.getByLabelText('Cloth'), 'coutil');
     await user.tab();

@@ -71,6 +71,18 @@ export const PROOFS = catalogue({
         ...(crossings > 0 ? [crossingsOf(crossings)] : []),
         ...(girths > 0 ? [girthsOf(girths)] : []),
       ].join(', ')} to look at again; they are marked in the tables.`,
+    /** Alterations that the draft has. */
+    altered: ({ count }: { count: number }) =>
+      plural(count, {
+        one: 'With one alteration after fittings.',
+        other: `With ${count} alterations after fittings.`,
+      }),
+    /** Alterations that are switched on and that the draft has not. */
+    unmade: ({ count }: { count: number }) =>
+      plural(count, {
+        one: 'One alteration could not be made: under Fittings it says why.',
+        other: `${count} alterations could not be made: under Fittings each says why.`,
+      }),
   },
   /** Beside the title of a folded table. */
   counted: {

@@ -39,7 +39,13 @@ export const FITTINGS = catalogue({
     gaps: 'Gaps of the lacing',
     seen: 'What do you see?',
   },
-  pressed: ({ seam, height }: { seam: string; height: string }) => `${seam}, ${height}`,
+  /** A seam that was pressed, how high, and on which half where left and right are drafted apart. */
+  pressed: ({ seam, height, side }: { seam: string; height: string; side: 'both' | 'left' | 'right' }) =>
+    ({
+      both: `${seam}, ${height}`,
+      left: `${seam}, ${height}, left`,
+      right: `${seam}, ${height}, right`,
+    })[side],
   alterHere: 'Alter here',
   /** By how much the finished girths change, each signed and with its unit. */
   girths: ({ changes }: { changes: readonly { level: string; by: string }[] }) =>
@@ -48,11 +54,18 @@ export const FITTINGS = catalogue({
       : `Round the whole garment: ${changes.map(({ level, by }) => `${level} ${by}`).join(', ')}.`,
   sum: ({ count, refused }: { count: number; refused: number }) =>
     refused === 0
-      ? plural(count, { one: 'One alteration is made.', other: `${count} alterations are made.` })
-      : `${plural(count, { one: 'One alteration is made', other: `${count} alterations are made` })}, ${plural(
-          refused,
-          { one: 'one is not', other: `${refused} are not` },
-        )}.`,
+      ? count === 0
+        ? 'No alteration is made.'
+        : plural(count, { one: 'One alteration is made.', other: `${count} alterations are made.` })
+      : count === 0
+        ? plural(refused, {
+            one: 'One alteration is not made.',
+            other: `${refused} alterations are not made.`,
+          })
+        : `${plural(count, { one: 'One alteration is made', other: `${count} alterations are made` })}, ${plural(
+            refused,
+            { one: 'one is not', other: `${refused} are not` },
+          )}.`,
   form: {
     newTitle: 'New alteration',
     changeTitle: 'Change the alteration',
