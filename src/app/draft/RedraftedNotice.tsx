@@ -12,7 +12,9 @@ export function RedraftedNotice() {
   return (
     <div className="keeping" role="status">
       <p>
-        {DRAFT.redrafted[savedDraft.redrafted === true ? 'told' : savedDraft.redrafted]}
+        {(savedDraft.redrafted === true ? (['told'] as const) : savedDraft.redrafted)
+          .map((rule) => DRAFT.redrafted[rule])
+          .join(' ')}
         <button type="button" onClick={dismiss}>
           {DRAFT.redrafted.read}
         </button>

@@ -6,10 +6,17 @@ import type { KeptLay } from './lays';
 import type { KeptPrint } from './prints';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 7;
+export const BOOK_VERSION = 8;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';
+
+/**
+ * Rules of drafting that came after version 6: of the bust dart, of wedges above the bust; after version 7: of necklines and side
+ * lines of shouldered drafts, of a bust smaller than the girths above and below it.
+ */
+export const LATER_RULES = ['bustDart', 'aboveBust', 'neckAndSide', 'smallBust'] as const;
+type LaterRule = (typeof LATER_RULES)[number];
 
 /** One draft of a client: a style with a name. */
 export interface SavedDraft {
@@ -22,9 +29,9 @@ export interface SavedDraft {
   readonly acknowledgedRibs?: number;
   /**
    * Rules of drafting that came after it was kept draw it otherwise, and the maker has not been told so yet: all that have come
-   * since version 5, or of the later ones that of the bust dart or that of wedges above the bust.
+   * since version 5, or those of the later ones that do.
    */
-  readonly redrafted?: true | 'bustDart' | 'aboveBust';
+  readonly redrafted?: true | readonly LaterRule[];
   /** The draft as it was when the maker saved it to compare with; null while she has not. */
   readonly comparison: ComparisonDraft | null;
   /** What was seen when it was tried on, in the order in which it was written down. */

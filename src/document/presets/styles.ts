@@ -266,11 +266,12 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         overBustAbove: inches(2),
         frontShare: { overBust: 0.5, bust: 0.5, underBust: 0.5, waist: 0.5, highHip: 0.5, hip: 0.5 },
         wedges: [
+          // Front and back take alike, and less than a middling body asks for, so that the side lines lean in alike and not out.
           manualWedge('front-centre', 'front', -1, 0, 0.375),
-          manualWedge('front-bust', 'front', 0, 0.375, 1.25),
-          manualWedge('front-side', 'front', 0.5, 0, 1.125),
-          manualWedge('back-centre', 'back', 0, 0.375, 1.125),
-          manualWedge('back-side', 'back', 0.5, 0, 0.625),
+          manualWedge('front-bust', 'front', 0, 0.25, 0.875),
+          manualWedge('front-side', 'front', 0.55, 0, 0.5),
+          manualWedge('back-centre', 'back', 0, 0.25, 1),
+          manualWedge('back-side', 'back', 0.5, 0, 0.75),
         ],
       },
     },

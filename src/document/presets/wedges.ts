@@ -48,7 +48,10 @@ export const bustDart = (id: string, endsAt: EndsAt): Wedge => ({
 
 export const lowered = (dart: Wedge): Wedge => withPoints(dart, { lower: dart.lower, upper: BESIDE });
 
-/** A wedge with the same intake at every level where it has one; inches, as it is taken with a ruler. */
+/** A wedge sized by hand takes this part of its waist intake under the bust, near what bodies ask for there. */
+const UNDER_BUST_PART = 0.6;
+
+/** A wedge sized by what it takes at the over-bust line and at the waist; inches, as it is taken with a ruler. */
 export function manualWedge(
   id: string,
   block: BlockName,
@@ -62,7 +65,7 @@ export function manualWedge(
     intake: {
       overBust: inches(overBust),
       bust: 0,
-      underBust: inches(waist / 2),
+      underBust: inches(UNDER_BUST_PART * waist),
       waist: inches(waist),
       highHip: inches(waist / 2),
       hip: 0,

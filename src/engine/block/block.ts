@@ -133,7 +133,7 @@ export function draftBlock(
     if (upper && end) upper = pastEnd(upper, end, made, body.neckToWaist);
     drafted.push(made);
   }
-  const sideSeam = sideLine(levels, width);
+  const sideSeam = sideLine(levels, width, frame?.underarm.y ?? null);
   if (frame) upper ??= startOfEdges(frame, centreTakes(drafted, frame.neck.y));
   const edges = upper && { frame: upper.frame, ends: upper.ends, inward: upper.inward };
   return { block: { name: block, bustLine, wedges: drafted, sideSeam, width, upper: edges }, issues };
@@ -176,11 +176,29 @@ function amendedIssues(
   return extents.has(wedge.id) ? [issue('dartClosedEarly', {}, place)] : [];
 }
 
-/** The side line, mm; where it leans in above the bust, it opens like a cone, as the wedges do. */
-function sideLine(levels: readonly Level[], width: ReadonlyMap<LevelName, number>): SmoothLine {
+/** From the bust line up to an armhole the side line leans no more than this: mm across per mm up. Our own bound, no source. */
+const MOST_SIDE_LEAN = 0.35;
+
+/**
+ * The side line, mm; where it leans in above the bust, it opens like a cone, as the wedges do. A level above the armhole's base has
+ * no girth in cloth there, and the line heads for its width only as far as it may lean.
+ *
+ * @param armhole height of the armhole's base, mm; null where there is none
+ */
+function sideLine(
+  levels: readonly Level[],
+  width: ReadonlyMap<LevelName, number>,
+  armhole: number | null,
+): SmoothLine {
   const bust = levels.find(({ name }) => name === 'bust');
+  const atBust = width.get('bust') ?? 0;
   return lineDown(
-    levels.map(({ name, y }) => ({ y, value: width.get(name) as number })),
+    levels.map(({ name, y }) => {
+      const value = width.get(name) as number;
+      if (!bust || armhole === null || y >= Math.min(armhole, bust.y)) return { y, value };
+      const most = MOST_SIDE_LEAN * (bust.y - y);
+      return { y, value: atBust + Math.min(most, Math.max(-most, value - atBust)) };
+    }),
     bust ? { bust: bust.y, round: PAST_BUST_ROUND_MM } : null,
   );
 }

@@ -21,7 +21,7 @@ it('says that new rules draw the draft otherwise until it is understood', async 
 it('says of the bust dart alone where only that is drawn otherwise', () => {
   onTable(
     <RedraftedNotice />,
-    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: 'bustDart' })),
+    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: ['bustDart'] })),
   );
   expect(screen.getByRole('status')).toHaveTextContent('the rule of the bust dart has changed');
 });
@@ -29,10 +29,20 @@ it('says of the bust dart alone where only that is drawn otherwise', () => {
 it('says of the seams above the bust alone where only they are drawn otherwise', () => {
   onTable(
     <RedraftedNotice />,
-    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: 'aboveBust' })),
+    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: ['aboveBust'] })),
   );
   expect(screen.getByRole('status')).toHaveTextContent('where front or back widens above the bust');
   expect(screen.getByRole('status')).not.toHaveTextContent('the rule of the bust dart');
+});
+
+it('says of each rule that draws it otherwise, one after another', () => {
+  onTable(
+    <RedraftedNotice />,
+    changeDraft(DEMO_BOOK, (draft) => ({ ...draft, redrafted: ['neckAndSide', 'smallBust'] })),
+  );
+  expect(screen.getByRole('status')).toHaveTextContent(
+    /a deep round neckline keeps its width.*front and back share what is missing/,
+  );
 });
 
 it('is silent over a draft that was made by these rules', () => {

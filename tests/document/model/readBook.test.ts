@@ -6,6 +6,12 @@ import { MIGRATIONS, migrate } from '../../../src/document/model/migrations/migr
 
 const fixture = (version: number): URL => new URL(`./fixtures/book-v${version}.json`, import.meta.url);
 
+/** What the tests change of a client of version 7. */
+interface Client7 {
+  measurements: Record<string, unknown>;
+  drafts: [{ style: Record<string, unknown>; redrafted?: unknown }];
+}
+
 const changed = (change: object): string => JSON.stringify({ ...DEMO_BOOK, ...change });
 
 describe('readBook', () => {
@@ -252,17 +258,20 @@ describe('migrations', () => {
       return bookOf(JSON.stringify(data)).clients[0]?.drafts[0];
     };
     const shoulders = { intake: { back: 6 } };
-    expect(read(() => {})?.redrafted).toBe('aboveBust');
+    expect(read(() => {})?.redrafted).toEqual(['aboveBust']);
     expect(read(({ style }) => Object.assign(style, { topFrom: 'waist' }))?.redrafted).toBeUndefined();
-    expect(read(({ style }) => Object.assign(style, { shoulders }))?.redrafted).toBe('bustDart');
+    expect(read(({ style }) => Object.assign(style, { shoulders }))?.redrafted).toEqual([
+      'bustDart',
+      'neckAndSide',
+    ]);
     expect(read((draft) => Object.assign(draft, { redrafted: true }))?.redrafted).toBe(true);
     const both = (draft: { style: object }): unknown =>
       Object.assign(draft, { redrafted: true, style: { ...draft.style, shoulders } });
     expect(read(both)?.redrafted).toBe(true);
     const withShoulders = (other: object) =>
       read(({ style }) => Object.assign(style, { shoulders: other }))?.redrafted;
-    expect(withShoulders({ intake: { front: 20 } })).toBeUndefined();
-    expect(withShoulders({ bandAbove: 30 })).toBe('aboveBust');
+    expect(withShoulders({ intake: { front: 20 } })).toEqual(['neckAndSide']);
+    expect(withShoulders({ bandAbove: 30 })).toEqual(['aboveBust', 'neckAndSide']);
     const dartsOnly = (wedge: { kind: string; block: string; station: number }): object =>
       wedge.block === 'front' && wedge.station > -1
         ? { ...wedge, kind: 'openAtHem', upper: { from: 'bust', below: 25 } }
@@ -271,7 +280,51 @@ describe('migrations', () => {
       const wedges = (draft.style.wedges as Parameters<typeof dartsOnly>[0][]).map(dartsOnly);
       Object.assign(draft.style, { shoulders, wedges });
     });
-    expect(darted?.redrafted).toBeUndefined();
+    expect(darted?.redrafted).toEqual(['neckAndSide']);
+  });
+
+  it('mark a draft of version 7 that has shoulders, and one of a bust smaller than the girths round it', () => {
+    const read = (change: (client: Client7) => void) => {
+      const data = JSON.parse(readFileSync(fixture(7), 'utf8'));
+      const [client] = data.clients as [Client7];
+      delete client.drafts[0].redrafted;
+      delete client.drafts[0].style.shoulders;
+      client.drafts[0].style.frontShare = {};
+      client.measurements = {
+        ...client.measurements,
+        ...{
+          overBust: 870,
+          bust: 880,
+          underBust: 760,
+          neckToBust: 270,
+          neckToUnderBust: 345,
+          neckToWaist: 390,
+        },
+        ...{ underarmToWaist: null, frontBustArc: null },
+      };
+      change(client);
+      return bookOf(JSON.stringify(data)).clients[0]?.drafts[0]?.redrafted;
+    };
+    const measured = (of: object) => (client: Client7) => Object.assign(client.measurements, of);
+    expect(read(() => {})).toBeUndefined();
+    // The line from 870 to 760 stands at 825.6 at the bust line, 50.8 mm down of 125.8; with the armpit 25 mm above it at 842.5.
+    expect(read(measured({ bust: 826 }))).toBeUndefined();
+    expect(read(measured({ bust: 825 }))).toEqual(['smallBust']);
+    expect(read(measured({ bust: 842, underarmToWaist: 145 }))).toEqual(['smallBust']);
+    expect(read(measured({ bust: 843, underarmToWaist: 145 }))).toBeUndefined();
+    expect(read(measured({ bust: 825, frontBustArc: 440 }))).toBeUndefined();
+    const first = (change: (draft: Client7['drafts'][0]) => void) => (client: Client7) => {
+      client.measurements.bust = 825;
+      change(client.drafts[0]);
+    };
+    expect(read(first(({ style }) => Object.assign(style, { frontShare: { bust: 0.5 } })))).toBeUndefined();
+    expect(read(first(({ style }) => Object.assign(style, { shoulders: {} })))).toEqual([
+      'neckAndSide',
+      'smallBust',
+    ]);
+    const marked = (redrafted: unknown) => read(first((draft) => Object.assign(draft, { redrafted })));
+    expect(marked('bustDart')).toEqual(['bustDart', 'smallBust']);
+    expect(marked(true)).toBe(true);
   });
 
   it('leave alone what was kept to compare with', () => {

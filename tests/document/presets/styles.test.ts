@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
-import { draft, inches } from '../../../src/engine';
+import { draft, inches, xAt } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
 import { broken, expectedPieces, judge } from '../../support/judge';
@@ -48,9 +48,31 @@ describe('the hand method', () => {
         .filter((wedge) => wedge.block === block)
         .reduce((sum, { intake }) => sum + (intake.waist ?? 0), 0);
     const flat = made.blocks?.front.width.get('waist') ?? Number.NaN;
-    expect(taken('front')).toBeGreaterThan(inches(2));
+    expect(taken('front')).toBeGreaterThan(inches(1.5));
     expect(flat).toBeCloseTo((waist - inches(2)) / 4 + taken('front'), 9);
     const back = made.blocks?.back.width.get('waist') ?? Number.NaN;
     expect(back).toBeCloseTo((waist - inches(2)) / 4 - style.closure.lacingGap / 2 + taken('back'), 9);
+  });
+
+  it('lets the side lines lean in from bust to waist, and not out again, for nearly all drawn bodies', () => {
+    const style = NAMED_STYLES.get('hand-method')?.style;
+    if (!style) throw new Error('no such style');
+    const swings = drawBodies(60, 21).flatMap((body) => {
+      const { blocks, levels } = draft(body, style);
+      const heights = levels.filter(({ name }) => name === 'bust' || name === 'waist').map(({ y }) => y);
+      const [bust = 0, waist = 0] = heights;
+      return Object.values(blocks ?? {}).map(({ sideSeam }) => {
+        let [least, out] = [Number.POSITIVE_INFINITY, 0];
+        for (let y = bust; y <= waist; y += 1) {
+          const x = xAt(sideSeam, y);
+          least = Math.min(least, x);
+          out = Math.max(out, x - least);
+        }
+        return out;
+      });
+    });
+    swings.sort((a, b) => a - b);
+    expect(swings[Math.floor(0.8 * swings.length)]).toBeLessThan(3);
+    expect(swings[Math.floor(0.95 * swings.length)]).toBeLessThan(8);
   });
 });

@@ -3,7 +3,7 @@
 
 import * as z from 'zod/mini';
 import { MEASUREMENTS, type MeasurementName, styleSchema } from '../../../engine';
-import { BOOK_VERSION } from '../book';
+import { BOOK_VERSION, LATER_RULES } from '../book';
 import { fittingsSchema, printsSchema } from './fittingSchema';
 import { laysSchema } from './laySchema';
 
@@ -42,7 +42,7 @@ const draftSchema = z.object({
   style: styleSchema,
   acknowledgedReduction: z.nullable(number),
   acknowledgedRibs: z.optional(number),
-  redrafted: z.exactOptional(z.union([z.literal(true), z.literal('bustDart'), z.literal('aboveBust')])),
+  redrafted: z.exactOptional(z.union([z.literal(true), z.array(z.enum(LATER_RULES))])),
   comparison: z.nullable(
     z.object({
       on: text,

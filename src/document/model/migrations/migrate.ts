@@ -6,6 +6,7 @@ import { fromVersion3 } from './fromVersion3';
 import { fromVersion4 } from './fromVersion4';
 import { fromVersion5 } from './fromVersion5';
 import { fromVersion6 } from './fromVersion6';
+import { fromVersion7 } from './fromVersion7';
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
 type Migration = (old: unknown) => unknown;
@@ -24,6 +25,7 @@ export const MIGRATIONS: Migrations = {
   4: fromVersion4,
   5: fromVersion5,
   6: fromVersion6,
+  7: fromVersion7,
 };
 
 /** The data as of version `to`, or null where a step of the way is missing or fails. */

@@ -184,7 +184,8 @@ const frontShareOf = (name: LevelName, body: Body, style: Style): number =>
 
 /**
  * The front's part of the bust girth. The back does not go over the breast, so at the bust line its half lies on the
- * straight line between its halves at over-bust and under-bust, and the front has the rest. A measured arc is used instead where
+ * straight line between its halves at over-bust and under-bust, and the front has the rest; where the girth is less than on the
+ * straight line between those two girths, front and back share what is missing. A measured arc is used instead where
  * there is one, else the style's share where it sets one. A front without a wedge that reaches the top edge could not take the
  * cloth in again above the bust, and keeps the usual share.
  */
@@ -210,8 +211,10 @@ function bustShareOf(
     heightOf(heights, 'underBust'),
   ];
   const part = (bust - above) / (below - above);
-  const back = backHalf('overBust') + part * (backHalf('underBust') - backHalf('overBust'));
-  return Math.min(BUST_SHARE_SPAN.most, Math.max(BUST_SHARE_SPAN.least, 1 - (2 * back) / body.bust));
+  const between = (over: number, under: number): number => over + part * (under - over);
+  const back = between(backHalf('overBust'), backHalf('underBust'));
+  const girth = Math.max(body.bust, between(body.overBust as number, body.underBust as number));
+  return Math.min(BUST_SHARE_SPAN.most, Math.max(BUST_SHARE_SPAN.least, 1 - (2 * back) / girth));
 }
 
 function levelAt(name: LevelName, y: number, share: number, body: Body, style: Style): Level {

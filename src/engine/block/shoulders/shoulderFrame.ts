@@ -150,20 +150,26 @@ const LOWER_ROUND = { front: 0.66, back: 0.52 } as const;
 /** A neckline that leaves the centre steeper than this is pointed: slope. */
 const POINTED = 0.5;
 
-/** Neckline from the centre line, which it leaves as `centre` says, up to the neck point, where it meets the shoulder square. */
+/** Square to a sloping shoulder a neckline heads inwards; it does so for this part of its width at the most. */
+const MOST_SQUARE = 0.6;
+
+/**
+ * Neckline from the centre line, which it leaves as `centre` says, up to the neck point, where it meets the shoulder square. A deep
+ * round one keeps most of its width down to half its depth.
+ */
 export function necklineCurve({ point, angle }: Heading, neck: Point, shoulderAngle: number): Cubic {
   const [across, up] = [neck.x - point.x, point.y - neck.y];
   const slope = Math.tan(angle);
   // A round neckline lies flat at the centre for most of its width; a pointed one runs straight for the neck.
   const pointed = Math.abs(slope) > POINTED;
-  const [flat, rise] = pointed ? [1 / 3, 1 / 4] : [0.9, ROUND];
+  const [flat, down] = pointed ? [1 / 3, up / 4] : [0.9, Math.min(ROUND * up, MOST_SQUARE * across)];
   return {
     start: point,
     startHandle: { x: point.x + flat * across, y: point.y + flat * across * slope },
     // Square to the shoulder, pointing down from it.
     endHandle: {
-      x: neck.x - rise * up * Math.sin(shoulderAngle),
-      y: neck.y + rise * up * Math.cos(shoulderAngle),
+      x: neck.x - down * Math.sin(shoulderAngle),
+      y: neck.y + down * Math.cos(shoulderAngle),
     },
     end: neck,
   };

@@ -98,8 +98,20 @@ describe('the front’s share of the bust', () => {
       const share = of.levels.get('bust')?.frontShare ?? Number.NaN;
       expect(share).toBeGreaterThanOrEqual(0.48);
       expect(share).toBeLessThanOrEqual(0.66);
-      if (share > 0.48 && share < 0.66) expect(backHalf(of, 'bust')).toBeCloseTo(line, 9);
+      const girth = (name: 'overBust' | 'bust' | 'underBust'): number => of.levels.get(name)?.bodyGirth ?? 0;
+      const round =
+        girth('overBust') + ((bust - above) / (below - above)) * (girth('underBust') - girth('overBust'));
+      const part = Math.min(1, girth('bust') / round);
+      if (share > 0.48 && share < 0.66) expect(backHalf(of, 'bust')).toBeCloseTo(part * line, 9);
     }
+  });
+
+  it('is as it is above and below where the bust is smaller than the girths there, so that front and back have alike less', () => {
+    const flat = { overBust: 900, underBust: 800, underarmToWaist: null };
+    // 50.8 mm down of the 125.8 mm between them, the line from 900 to 800 stands at 859.6.
+    for (const bust of [760, 800, 840, 859])
+      expect(drafted({ ...flat, bust }).levels.get('bust')?.frontShare).toBeCloseTo(0.515, 9);
+    expect(drafted({ ...flat, bust: 880 }).levels.get('bust')?.frontShare).toBeGreaterThan(0.52);
   });
 
   it('is the style’s where it sets one, and the arc’s where one was measured', () => {
