@@ -1,108 +1,97 @@
 // The place of an item that costs least among rows that are tried.
 
-import { depthAt } from './depths';
 import type { Lay } from './lay';
-import { type Place, rowsFor, type Strip, shapeOf } from './strip';
-import { collect, type Taken, tableAt } from './taken';
+import { type Place, rowsFor, shapeOf } from './strip';
+import { collect, costAt, type Taken } from './taken';
 
-export interface PricedPlace {
-  readonly place: Place;
-  /** Weighted overlap with all others, mm; 0 where it overlaps none. */
-  readonly cost: number;
+/** What is asked for: a place for an item on a strip of a length, mm; and the best one so far. */
+interface Looking {
+  readonly lay: Lay;
+  readonly item: number;
+  readonly length: number;
+  readonly random: () => number;
+  readonly taken: Taken;
+  /** The place so far, and its weighted overlap with all others; 0 where it overlaps none, infinite before any is found. */
+  shape: number;
+  row: number;
+  x: number;
+  cost: number;
 }
 
 /**
- * The best place for item `i` on a strip of length `length` mm, in each of its ways and `tries` rows that are drawn at random,
- * beside the row in which it lies. The first free place that is found is taken. Null where it has no room at all.
+ * The best place for an item on a strip of length `length` mm, in each of its ways and `tries` rows that are drawn at random, beside
+ * the row in which it lies. The first free place that is found is taken. Null where it has no room at all.
  */
 export function bestPlace(
   lay: Lay,
-  i: number,
+  item: number,
   length: number,
   tries: number,
   random: () => number,
   taken: Taken,
-): PricedPlace | null {
-  const { strip, shapes, rows: ownRows } = lay;
-  const item = strip.items[i];
-  if (!item) return null;
-  const own: Place = { shape: shapes[i] as number, row: ownRows[i] as number, x: lay.xs[i] as number };
-  let best: Place | null = null;
-  let least = Number.POSITIVE_INFINITY;
-  const tryRow = (shape: number, asked: number): void => {
-    const most = length - shapeOf(strip, shape).length;
-    const [first, last] = rowsFor(strip, item, shape);
-    if (most < 0 || last < first) return;
-    const row = Math.min(last, Math.max(first, asked));
-    collect(taken, lay, i, shape, row, most);
-    const found = cheapest(taken, strip, shape, most, least, random);
-    if (found === null) return;
-    best = { shape, row, x: found.x };
-    least = found.cost;
+): Place | null {
+  const { strip, shapes, rows } = lay;
+  const asked = strip.items[item];
+  if (!asked) return null;
+  const [shape, row] = [shapes[item] as number, rows[item] as number];
+  const best: Looking = {
+    lay,
+    item,
+    length,
+    random,
+    taken,
+    shape,
+    row,
+    x: 0,
+    cost: Number.POSITIVE_INFINITY,
   };
-  tryRow(own.shape, own.row);
-  for (let n = 0; n < tries && least > 0; n += 1) {
-    const shape = item.ways[Math.floor(random() * item.ways.length)] as number;
-    const [first, last] = rowsFor(strip, item, shape);
-    tryRow(shape, first + Math.floor(random() * (last - first + 1)));
+  tryRow(best, shape, row);
+  for (let n = 0; n < tries && best.cost > 0; n += 1) {
+    const way = asked.ways[Math.floor(random() * asked.ways.length)] as number;
+    const [first, last] = rowsFor(strip, asked, way);
+    tryRow(best, way, first + Math.floor(random() * (last - first + 1)));
   }
   // Nearer and nearer to the best row so far.
-  const rows = strip.width / strip.rowHeight;
-  for (let reach = Math.ceil(rows / FIRST_REACH); reach >= 1 && least > 0; reach = Math.floor(reach / 2)) {
-    const { shape, row }: Place = best ?? own;
-    tryRow(shape, row - reach);
-    tryRow(shape, row + reach);
+  const all = strip.width / strip.rowHeight;
+  for (let reach = Math.ceil(all / FIRST_REACH); reach >= 1 && best.cost > 0; reach = Math.floor(reach / 2)) {
+    const near = best.row;
+    tryRow(best, best.shape, near - reach);
+    tryRow(best, best.shape, near + reach);
   }
-  return best && { place: best, cost: least };
+  return best.cost < Number.POSITIVE_INFINITY ? { shape: best.shape, row: best.row, x: best.x } : null;
 }
 
 /** Near the best row, the first rows that are tried lie this part of all rows from it. */
 const FIRST_REACH = 24;
 
-/** The cheapest x from 0 to `most` mm, where it costs less than `below`: an end of the cloth or of what is taken. */
-function cheapest(
-  taken: Taken,
-  strip: Strip,
-  shape: number,
-  most: number,
-  below: number,
-  random: () => number,
-): { x: number; cost: number } | null {
+/** Tries the ends of the cloth and of what is taken in the row nearest to the one asked for. */
+function tryRow(best: Looking, shape: number, asked: number): void {
+  const { lay, item, length, random, taken } = best;
+  const { strip } = lay;
+  const most = length - shapeOf(strip, shape).length;
+  const [first, last] = rowsFor(strip, strip.items[item] as (typeof strip.items)[number], shape);
+  if (most < 0 || last < first) return;
+  const row = Math.min(last, Math.max(first, asked));
+  collect(taken, lay, item, shape, row, most);
   const { count, from, to } = taken;
-  let found: number | null = null;
-  let least = below;
-  const consider = (x: number): boolean => {
-    if (x < 0 || x > most) return false;
-    const cost = costAt(taken, strip, shape, x, least);
-    if (cost >= least) return false;
-    found = x;
-    least = cost;
-    return cost === 0;
-  };
-  const priced = () => (found === null ? null : { x: found, cost: least });
+  const isFromEnd = random() < 0.5;
+  tryPlace(best, shape, row, isFromEnd ? most : 0, most);
+  tryPlace(best, shape, row, isFromEnd ? 0 : most, most);
   // Begun anywhere, so that free places at the start of the cloth are not always the first.
   const start = Math.floor(random() * count);
-  if (random() < 0.5 ? consider(0) || consider(most) : consider(most) || consider(0)) return priced();
-  for (let step = 0; step < count; step += 1) {
-    const k = (start + step) % count;
-    if (consider(to[k] as number) || consider(from[k] as number)) break;
+  for (let step = 0; step < count && best.cost > 0; step += 1) {
+    const k = start + step < count ? start + step : start + step - count;
+    tryPlace(best, shape, row, to[k] as number, most);
+    tryPlace(best, shape, row, from[k] as number, most);
   }
-  return priced();
 }
 
-function costAt(taken: Taken, strip: Strip, shape: number, x: number, below: number): number {
-  const { count, from, to, weight } = taken;
-  let cost = 0;
-  for (let k = 0; k < count; k += 1) {
-    const [start, end] = [from[k] as number, to[k] as number];
-    if (x <= start || x >= end) continue;
-    const deep = depthAt(
-      tableAt(taken, strip, k, shape),
-      taken.row[k] as number,
-      x - (taken.zero[k] as number),
-    );
-    cost += (weight[k] as number) * Math.min(x - start, end - x, deep);
-    if (cost >= below) break;
-  }
-  return cost;
+function tryPlace(best: Looking, shape: number, row: number, x: number, most: number): void {
+  if (x < 0 || x > most || best.cost === 0) return;
+  const cost = costAt(best.taken, x, best.cost);
+  if (cost >= best.cost) return;
+  best.shape = shape;
+  best.row = row;
+  best.x = x;
+  best.cost = cost;
 }

@@ -77,15 +77,24 @@ function spreadAlong(
 }
 
 /**
+ * The index in {@link Depths.distances} of the row of cells at a distance across.
+ *
+ * @param row rows of the strip from the first at which the shapes may overlap
+ */
+export const cellsOfRow = ({ columns }: Depths, row: number): number =>
+  columns * (1 + (((row + ROWS_PER_CELL / 2) / ROWS_PER_CELL) | 0));
+
+/**
  * The distance at a place inside, mm; at least a small part of a cell.
  *
  * @param row rows from the first at which the shapes may overlap
  * @param along mm from A's zero to B's
  */
-export function depthAt({ columns, left, cell, distances }: Depths, row: number, along: number): number {
+export function depthAt(depths: Depths, row: number, along: number): number {
+  const { left, cell, distances } = depths;
   const column = Math.round((along - left) / cell);
-  const r = 1 + (((row + ROWS_PER_CELL / 2) / ROWS_PER_CELL) | 0);
-  return Math.max(LEAST_PART * cell, distances[r * columns + column] ?? 0);
+  return Math.max(LEAST_PART * cell, distances[cellsOfRow(depths, row) + column] ?? 0);
 }
 
-const LEAST_PART = 0.25;
+/** No place inside is less deep than this part of a cell. */
+export const LEAST_PART = 0.25;

@@ -8,9 +8,11 @@ export interface Lay {
   readonly shapes: Int32Array;
   readonly rows: Int32Array;
   readonly xs: Float64Array;
-  /** How far item i and item j overlap, mm, at index i·n + j and j·n + i. */
+  /** What an overlap of an item counts for its size: 1 in the mean. */
+  readonly sizes: Float64Array;
+  /** How far item i and item j overlap, mm, times both their sizes, at index i·n + j and j·n + i. */
   readonly depths: Float64Array;
-  /** What a mm of it weighs, likewise. */
+  /** What one of it weighs, likewise. */
   readonly weights: Float64Array;
 }
 
@@ -21,12 +23,27 @@ export function layAt(strip: Strip, places: readonly Place[]): Lay {
     shapes: Int32Array.from(places, ({ shape }) => shape),
     rows: Int32Array.from(places, ({ row }) => row),
     xs: Float64Array.from(places, ({ x }) => x),
+    sizes: sizesOf(strip),
     depths: new Float64Array(count * count),
     weights: new Float64Array(count * count).fill(1),
   };
   for (let i = 0; i < count; i += 1) measure(lay, i);
   return lay;
 }
+
+/** By item, the fourth root of the area of its box, over the mean: of two overlaps as deep that of larger items is worse. */
+function sizesOf(strip: Strip): Float64Array {
+  const roots = Float64Array.from(strip.items, ({ ways: [way = 0] }) => {
+    const { length, width } = shapeOf(strip, way);
+    return (length * width) ** 0.25;
+  });
+  const mean = roots.reduce((sum, root) => sum + root, 0) / roots.length;
+  return roots.map((root) => root / mean);
+}
+
+/** What a mm of an overlap of items i and j costs. */
+export const weightOf = ({ weights, sizes }: Lay, i: number, j: number): number =>
+  (weights[i * sizes.length + j] as number) * (sizes[i] as number) * (sizes[j] as number);
 
 /** Where each item lies. */
 export const placesIn = ({ shapes, rows, xs }: Lay): Place[] =>
@@ -39,14 +56,15 @@ export function move(lay: Lay, i: number, { shape, row, x }: Place): void {
   measure(lay, i);
 }
 
-function measure({ strip, shapes, rows, xs, depths }: Lay, i: number): void {
+function measure({ strip, shapes, rows, xs, sizes, depths }: Lay, i: number): void {
   const count = xs.length;
   const [shape, row, x] = [shapes[i] as number, rows[i] as number, xs[i] as number];
   for (let j = 0; j < count; j += 1) {
     if (j === i) continue;
     const deep = depth(strip, shapes[j] as number, shape, row - (rows[j] as number), x - (xs[j] as number));
-    depths[i * count + j] = deep;
-    depths[j * count + i] = deep;
+    const counted = deep * (sizes[i] as number) * (sizes[j] as number);
+    depths[i * count + j] = counted;
+    depths[j * count + i] = counted;
   }
 }
 

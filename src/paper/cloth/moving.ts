@@ -19,7 +19,7 @@ export function movedOff(
   for (const i of shuffled(items, random)) {
     if (!overlapsAny(lay, i)) continue;
     const found = bestPlace(lay, i, length, TRIES, random, taken);
-    if (found) move(lay, i, found.place);
+    if (found) move(lay, i, found);
   }
 }
 

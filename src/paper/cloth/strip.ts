@@ -27,8 +27,14 @@ export interface Strip {
   readonly items: readonly StripItem[];
   /** Where shape B must not lie beside shape A, by their indices. */
   readonly between: (a: number, b: number) => NoFit;
-  /** How far shape B lies in shape A. */
-  readonly depths: (a: number, b: number) => Depths;
+  /** The same, and how far B lies in A there. */
+  readonly couple: (a: number, b: number) => Couple;
+}
+
+/** Two shapes: where the second must not lie beside the first, and how far it lies in it there. */
+interface Couple {
+  readonly fit: NoFit;
+  readonly depths: Depths;
 }
 
 export function strip(
@@ -39,7 +45,7 @@ export function strip(
 ): Strip {
   const count = shapes.length;
   const fits: (NoFit | undefined)[] = new Array(count * count);
-  const tables: (Depths | undefined)[] = new Array(count * count);
+  const couples: (Couple | undefined)[] = new Array(count * count);
   const between = (a: number, b: number): NoFit => {
     const known = fits[a * count + b];
     if (known) return known;
@@ -48,14 +54,15 @@ export function strip(
     fits[a * count + b] = made;
     return made;
   };
-  const depths = (a: number, b: number): Depths => {
-    const known = tables[a * count + b];
+  const couple = (a: number, b: number): Couple => {
+    const known = couples[a * count + b];
     if (known) return known;
-    const made = depthsOf(between(a, b), rowHeight);
-    tables[a * count + b] = made;
+    const fit = between(a, b);
+    const made: Couple = { fit, depths: depthsOf(fit, rowHeight) };
+    couples[a * count + b] = made;
     return made;
   };
-  return { width, rowHeight, shapes, items, between, depths };
+  return { width, rowHeight, shapes, items, between, couple };
 }
 
 export function shapeOf({ shapes }: Pick<Strip, 'shapes'>, shape: number): LayShape {
@@ -86,13 +93,14 @@ export const rowsFor = (
  * @param along from A's zero to B's, mm
  */
 export function depth(strip: Strip, a: number, b: number, across: number, along: number): number {
-  const fit = strip.between(a, b);
+  const { fit, depths } = strip.couple(a, b);
+  if (across < fit.first || across > fit.last) return 0;
   const intervals = intervalsAt(fit, across);
   for (let i = 0; i < intervals.length; i += 2) {
     const [from, to] = [intervals[i] as number, intervals[i + 1] as number];
     if (along <= from + ROUNDING_MM) return 0;
     if (along < to - ROUNDING_MM)
-      return Math.min(along - from, to - along, depthAt(strip.depths(a, b), across - fit.first, along));
+      return Math.min(along - from, to - along, depthAt(depths, across - fit.first, along));
   }
   return 0;
 }
