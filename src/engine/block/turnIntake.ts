@@ -30,12 +30,18 @@ export interface Turned {
   readonly width: number;
   /** Intakes of every wedge of the block at every level afterwards, mm. */
   readonly intakes: ReadonlyMap<string, Partial<PerLevel>>;
+  /**
+   * How wide the wedge that runs up from the bust point opens in neckline, shoulder or armhole afterwards, from leg to leg, mm; null
+   * where none that parts two panels does.
+   */
+  readonly opening: number | null;
 }
 
 /**
  * Turns intake about the bust point of the front. What is turned is a dart from the bust point down (or up) the middle of the
  * wedge: at a level that it crosses it is narrower in proportion to its distance from the bust point, beyond the place nothing
- * changes. Flat widths follow the intakes, so the sewn girth stays.
+ * changes, but a wedge that ends in neckline, shoulder or armhole opens there by as much more or less. Flat widths follow the
+ * intakes, so the sewn girth stays.
  *
  * Null where nothing can be turned: the block has no such wedge or level, a place lies on the bust line, the wedge takes less than
  * `width` there (by over {@link TAPE_TOLERANCE_MM}, since a typed length is rounded), the dart that is to take it ends before the
@@ -76,7 +82,28 @@ export function turnIntake(front: Block, levels: readonly Level[], { from, to, w
     intakes: new Map(
       [...intakes].map(([id, each]): [string, Partial<PerLevel>] => [id, Object.fromEntries(each)]),
     ),
+    opening: openingAbove(front, apex, (wedge) => {
+      const isAbove = (place: WedgePlace): boolean =>
+        place.wedge === wedge && (levels.find(({ name }) => name === place.level)?.y ?? apex.y) < apex.y;
+      return (isAbove(to) ? angleRad : 0) - (isAbove(from) ? angleRad : 0);
+    }),
   };
+}
+
+/** The opening above of the wedge nearest to the bust-point line with its angle about the bust point changed, mm. */
+function openingAbove(
+  { upper, wedges }: Block,
+  apex: Point,
+  changeOf: (wedge: string) => number,
+): number | null {
+  const far = (id: string): number => Math.abs(wedges.find((wedge) => wedge.id === id)?.station ?? 1);
+  const [end] = [...(upper?.ends ?? [])].sort((a, b) => far(a.wedge) - far(b.wedge));
+  if (!end || end.isDart) return null;
+  const height = apex.y - end.sewn.point.y;
+  const inner = Math.atan2(end.sewn.point.x - apex.x, height);
+  const outer = Math.atan(Math.tan(inner) + end.intake / height);
+  const angle = Math.max(0, outer - inner + changeOf(end.wedge));
+  return 2 * distance(apex, end.sewn.point) * Math.sin(angle / 2);
 }
 
 /** Width of a dart of an angle whose middle is `depth` long. */

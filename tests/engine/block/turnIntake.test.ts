@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { turnIntakeTo } from '../../../src/document';
+import { NAMED_STYLES, turnIntakeTo } from '../../../src/document';
 import {
   type Block,
   DEFAULT_STYLE,
@@ -16,6 +16,7 @@ import {
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
 import { broken, judge } from '../../support/judge';
+import { withShoulders } from '../../support/sizedBodies';
 
 const COUNT = howMany({ few: 40, all: 300 });
 
@@ -165,3 +166,60 @@ describe('intake turned about the bust point', () => {
 function at(wedge: string, level: LevelName) {
   return { wedge, level };
 }
+
+describe('intake turned under shoulders', () => {
+  const SHOULDERED = ['princess-bodice', 'armhole-bridal', 'basque-bodice'].map(
+    (name) => [name, (NAMED_STYLES.get(name) as { style: Style }).style] as const,
+  );
+  const bodies = [MEAN_BODY, ...drawBodies(6, 31)].map(withShoulders);
+
+  /** The angle at the bust point between the upper ends of the seam beside the centre front panel, off the finished panels, rad. */
+  function opening(made: Draft): number {
+    const apex = {
+      x: frontOf(made).bustLine,
+      y: made.levels.find(({ name }) => name === 'bust')?.y ?? Number.NaN,
+    };
+    const [inner, outer] = ([1, 2] as const).map((number) => {
+      const panel = made.pieces.find((piece) => piece.block === 'front' && piece.number === number);
+      const seam = panel?.edges.find(({ at, dart }) => at === (number === 1 ? 'outer' : 'inner') && !dart);
+      const end = [...(seam?.points ?? [])].sort((a, b) => a.y - b.y)[0];
+      return end ? Math.atan2(end.x - apex.x, apex.y - end.y) : Number.NaN;
+    });
+    return (outer as number) - (inner as number);
+  }
+
+  it.each(SHOULDERED)(
+    'leaves %s as open above where it goes from one waist dart to the other',
+    (_, style) => {
+      for (const body of bodies) {
+        const made = draft(body, style);
+        const turn: Turn = {
+          from: { wedge: 'front-bust', level: 'waist' },
+          to: { wedge: 'front-side', level: 'waist' },
+          width: 5,
+        };
+        if (intakeOf(made, 'front-bust', 'waist') < 5) continue;
+        const after = draft(body, turnedBy(style, made, turn));
+        expect(opening(after)).toBeCloseTo(opening(made), 2);
+      }
+    },
+  );
+
+  it.each(SHOULDERED)('opens %s above by the angle that it takes from the waist', (_, style) => {
+    for (const body of bodies) {
+      const made = draft(body, style);
+      const turn: Turn = {
+        from: { wedge: 'front-bust', level: 'waist' },
+        to: { wedge: 'front-bust', level: 'overBust' },
+        width: 6,
+      };
+      if (intakeOf(made, 'front-bust', 'waist') < 6 || opening(made) > 0.5) continue;
+      const angle = turnIntake(frontOf(made), made.levels, turn)?.angleRad ?? Number.NaN;
+      const after = draft(body, turnedBy(style, made, turn));
+      // Truing sets the upper ends at equal lengths along both edges, which brings them a little nearer on a seam that slants.
+      const opened = (opening(after) - opening(made)) / angle;
+      expect(opened).toBeGreaterThan(0.75);
+      expect(opened).toBeLessThan(1.05);
+    }
+  });
+});
