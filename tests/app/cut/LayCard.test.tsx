@@ -69,6 +69,19 @@ describe('the lay plan', () => {
     expect(screen.queryByRole('img')).toBeNull();
   });
 
+  it('asks a second worker when the first plan is there, and keeps the plan when it is stopped', async () => {
+    vi.stubGlobal('navigator', { ...navigator, hardwareConcurrency: 2, userAgent: navigator.userAgent });
+    const { user, client } = onTable(<Part />);
+    await user.click(screen.getByRole('button', { name: 'Lay the panels' }));
+    const [first, second] = StandInWorker.opened;
+    expect([first?.asked?.seed, second?.asked]).toEqual([0, null]);
+    first?.start();
+    expect([first?.asked?.seed, second?.asked?.seed]).toEqual([0, 1]);
+    expect(client().drafts[0]?.lays).toBeUndefined();
+    await user.click(screen.getByRole('button', { name: 'Stop' }));
+    expect(client().drafts[0]?.lays).toHaveLength(1);
+  });
+
   it('names a piece that is wider than the cloth, and what is wrong with a cloth', async () => {
     const { user } = onTable(<Part />);
     const width = screen.getByRole('textbox', { name: 'Usable width' });

@@ -15,8 +15,8 @@ import { askedOn, type ClothDraft } from './piecesOnCloth';
 import { useLay } from './useLay';
 import { useOthers } from './useOthers';
 
-/** While it is searched for, a shorter plan is kept at most once in so long. */
-const KEEP_MS = 3000;
+/** While it is searched for, a shorter plan is kept at most once in so long, and first when that which came at once is drawn. */
+const [KEEP_MS, FIRST_KEEP_MS] = [3000, 500];
 
 export default function LayCard({ input }: { input: PlanInput }) {
   const { book, client, savedDraft } = useOpen();
@@ -39,19 +39,27 @@ export default function LayCard({ input }: { input: PlanInput }) {
   const others = useOthers(book, cloth.others);
   const othersOfKept = useOthers(book, kept?.cloth.others ?? cloth.others);
   const asked = useMemo(() => askedOn([own, ...others], cloth, layer), [own, others, cloth, layer]);
-  const again = useMemo(() => {
-    if (!kept || outsideSpan(kept.cloth) !== null) return null;
-    const askedThen = askedOn([own, ...othersOfKept], kept.cloth, layer);
-    const isSame = sumOf(askedThen) === kept.madeOf;
-    return { isSame, plan: isSame ? planAgain(askedThen, kept.cloth, kept.placed) : null };
-  }, [kept, own, othersOfKept, layer]);
+  const askedThen = useMemo(
+    () =>
+      kept && outsideSpan(kept.cloth) === null ? askedOn([own, ...othersOfKept], kept.cloth, layer) : null,
+    [kept, own, othersOfKept, layer],
+  );
+  const isSame = useMemo(
+    () => askedThen !== null && sumOf(askedThen) === kept?.madeOf,
+    [askedThen, kept?.madeOf],
+  );
   const laying = useLay();
   const isBusy = laying.state === 'busy';
   const inMemory = choices.plans.get(key);
   const made = inMemory && (isBusy || inMemory.lay === kept) ? inMemory : null;
   const lay = made?.lay ?? kept;
-  const plan = made?.plan ?? again?.plan ?? null;
-  const isOld = lay !== null && (isOtherCloth(lay.cloth, cloth) || (!isBusy && again?.isSame !== true));
+  const isMade = made !== null;
+  const again = useMemo(
+    () => (!isMade && isSame && kept && askedThen ? planAgain(askedThen, kept.cloth, kept.placed) : null),
+    [isMade, isSame, kept, askedThen],
+  );
+  const plan = made?.plan ?? again;
+  const isOld = lay !== null && (isOtherCloth(lay.cloth, cloth) || (!isBusy && !isSame));
   const isRefused =
     refusalOf(input) !== null || outsideSpan(cloth) !== null || others.some(({ fault }) => fault !== null);
 
@@ -61,15 +69,14 @@ export default function LayCard({ input }: { input: PlanInput }) {
   useEffect(() => () => stop(), [key]);
 
   const start = (): void => {
-    const madeOf = sumOf(asked);
     let last: { readonly lay: KeptLay; readonly isKept: boolean } | null = null;
-    let keptAt = 0;
+    let keepFrom = performance.now() + FIRST_KEEP_MS;
     const keep = (next: KeptLay): void => {
       follow((history) =>
         keepLay(history, { client: client.id, draft: savedDraft.id }, next, new Date().toISOString()),
       );
       last = { lay: next, isKept: true };
-      keptAt = performance.now();
+      keepFrom = performance.now() + KEEP_MS;
     };
     const onPlan = (found: LayPlan): void => {
       const next: KeptLay = {
@@ -82,11 +89,13 @@ export default function LayCard({ input }: { input: PlanInput }) {
       };
       showPlan(key, { plan: found, lay: next });
       last = { lay: next, isKept: false };
-      if (keptAt === 0 || performance.now() - keptAt > KEEP_MS) keep(next);
+      if (performance.now() > keepFrom) keep(next);
     };
     laying.start({ asked, cloth }, onPlan, () => {
       if (last && !last.isKept) keep(last.lay);
     });
+    // The worker is asked before, so that it works meanwhile.
+    const madeOf = sumOf(asked);
   };
   return (
     <section

@@ -1,6 +1,6 @@
 // A lay plan to scale.
 
-import { useRef } from 'react';
+import { useMemo, useRef } from 'react';
 import { LAY, pieceLabel } from '../../../document';
 import { type LayPlan, labelAt, laidWidth } from '../../../paper';
 import { useSize } from '../../components/useSize';
@@ -14,6 +14,16 @@ export function LayDrawing({ plan }: { plan: LayPlan }) {
   const drawing = useRef<SVGSVGElement>(null);
   const [length, width] = [Math.max(1, plan.lengthMm), laidWidth(plan.cloth)];
   const size = useSize(drawing);
+  const outlines = useMemo(
+    () =>
+      plan.placed.map(({ piece, outline }) => ({
+        name: pieceLabel(piece),
+        isFront: piece.block === 'front',
+        path: `M${outline.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`,
+        label: labelAt(outline),
+      })),
+    [plan],
+  );
   const pxPerMm = Math.min(size.width / length, size.height / width);
   return (
     <svg
@@ -24,17 +34,15 @@ export function LayDrawing({ plan }: { plan: LayPlan }) {
       viewBox={`-2 -2 ${length + 4} ${width + 4}`}
     >
       <rect className="lay-cloth" x={0} y={0} width={length} height={width} />
-      {plan.placed.map((placed, i) => {
-        const name = pieceLabel(placed.piece);
-        const { at, roomMm } = labelAt(placed.outline);
+      {outlines.map(({ name, isFront, path, label: { at, roomMm } }, i) => {
         const sizeMm = pxPerMm > 0 ? LEAST_PX / pxPerMm : 0;
         const fits = sizeMm > 0 && name.length * LETTER * sizeMm < roomMm;
         return (
           // The outlines of one cloth keep their order.
           // biome-ignore lint/suspicious/noArrayIndexKey: see above
-          <g key={i} className={placed.piece.block === 'front' ? 'lay-front' : 'lay-back'}>
+          <g key={i} className={isFront ? 'lay-front' : 'lay-back'}>
             <title>{name}</title>
-            <path d={`M${placed.outline.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`} />
+            <path d={path} />
             {fits ? (
               <text x={at.x} y={at.y + sizeMm / 3} fontSize={sizeMm} textAnchor="middle">
                 {name}

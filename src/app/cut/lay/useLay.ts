@@ -63,6 +63,11 @@ export function useLay(): Laying {
     };
     let shortest = Number.POSITIVE_INFINITY;
     let running = 0;
+    let waiting: readonly Worker[] = [];
+    const ask = (worker: Worker): void => {
+      worker.postMessage({ ...request, seed: running } satisfies LayRequest);
+      running += 1;
+    };
     const answered = ({ data }: MessageEvent<LayAnswer>): void => {
       if (data.kind === 'faults') {
         setFaults(data.faults);
@@ -70,21 +75,27 @@ export function useLay(): Laying {
       } else if (data.kind === 'done') {
         running -= 1;
         if (running === 0) finish('idle');
-      } else if (data.plan.lengthMm < shortest) {
-        shortest = data.plan.lengthMm;
-        onPlan(data.plan);
+      } else {
+        if (data.plan.lengthMm < shortest) {
+          shortest = data.plan.lengthMm;
+          onPlan(data.plan);
+        }
+        // The first plan is the same of each: the others begin when it is there, and take no time from it.
+        for (const worker of waiting) ask(worker);
+        waiting = [];
       }
     };
     try {
       const ready = prepared.current.length > 0 ? prepared.current : openWorkers();
       prepared.current = [];
       workers.current = ready;
-      for (const [seed, worker] of ready.entries()) {
-        running += 1;
+      for (const worker of ready) {
         worker.addEventListener('message', answered);
         worker.addEventListener('error', () => finish('failed'));
-        worker.postMessage({ ...request, seed } satisfies LayRequest);
       }
+      const [first, ...others] = ready;
+      if (first) ask(first);
+      waiting = others;
     } catch {
       finish('failed');
     }
