@@ -12,8 +12,8 @@ export const BOOK_VERSION = 8;
 export type Unit = 'in' | 'cm';
 
 /**
- * Rules of drafting that came after version 6: of the bust dart, of wedges above the bust; after version 7: of necklines and side
- * lines of shouldered drafts, of a bust smaller than the girths above and below it.
+ * Rules of drafting that came after version 6: of the bust dart, of wedges above the bust; after version 7: of necklines, side
+ * lines and seams by hand of shouldered drafts, of a bust smaller than the girths above and below it.
  */
 export const LATER_RULES = ['bustDart', 'aboveBust', 'neckAndSide', 'smallBust'] as const;
 type LaterRule = (typeof LATER_RULES)[number];

@@ -8,6 +8,7 @@ import type { BlockName, LevelName } from '../terms/names';
 import { isThrough, reaches, THROUGH } from './lines/extent';
 import { halfGirth, type Level } from './lines/levels';
 import { axisX, onCentre, weightAt } from './lines/station';
+import { easedTowards } from './shoulders/bustDart';
 import type { AskedEnd } from './shoulders/shoulderFrame';
 import { type BlockWedges, springBelowWaist } from './spring';
 
@@ -72,7 +73,7 @@ function easeUpwards(
     if (y >= bust.y) continue;
     const straight = atBust + ((above - atBust) * (bust.y - y)) / (bust.y - top);
     const asked = intake.get(name) as number;
-    intake.set(name, straight + (2 / 3) * (asked - straight));
+    intake.set(name, easedTowards(straight, asked));
   }
 }
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
-import { type Draft, draft, type Style, xAt } from '../../../src/engine';
+import { type Draft, draft, type Measurements, type Style, xAt } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
 import { broken, judge } from '../../support/judge';
@@ -56,10 +56,26 @@ const withBustWedge = (
   wedges: PRINCESS.wedges.map((wedge) => (wedge.id === 'front-bust' ? { ...wedge, ...change } : wedge)),
 });
 
-/** The style whose bust wedge takes all the girths ask for above the bust, and elsewhere what balancing gave it. */
-function takingAll(made: Draft): Style {
+/**
+ * The style whose bust wedge takes all the girths ask for above the bust, and elsewhere what balancing gave it, with the shoulder as
+ * open as the lengths alone ask.
+ */
+function takingAll(body: Measurements, made: Draft): Style {
   const intake = Object.fromEntries(wedgeOf(made).intake);
-  return withBustWedge({ sizing: 'manual', intake: { ...intake, overBust: askedOf(made, PRINCESS) } });
+  const by = (overBust: number): Style =>
+    withBustWedge({ sizing: 'manual', intake: { ...intake, overBust } });
+  const front = chordOf(draft(body, by(0)));
+  const { shoulders, ...style } = by(askedOf(made, PRINCESS));
+  return { ...style, shoulders: { ...shoulders, intake: { ...shoulders?.intake, front } } };
+}
+
+/** How wide the bust wedge opens at the shoulder from leg to leg, both as long from the bust point, mm. */
+function chordOf(made: Draft): number {
+  const end = made.blocks?.front.upper?.ends.find(({ wedge }) => wedge === 'front-bust');
+  if (!end || !made.blocks) throw new Error('the bust wedge ends in the shoulder');
+  const [out, up] = [end.at.point.x - made.blocks.front.bustLine, levelOf(made, 'bust').y - end.at.point.y];
+  const angle = Math.atan2(out + end.intake, up) - Math.atan2(out, up);
+  return 2 * Math.hypot(out, up) * Math.sin(angle / 2);
 }
 
 /** Sharpest turn of a leg of the wedge within 10 mm between shoulder and bust, degrees. */
@@ -123,7 +139,7 @@ describe('a balanced wedge to mid-shoulder', () => {
     () => {
       const turns = BODIES.map((body, i) => {
         const made = draft(body, PRINCESS);
-        const all = takingAll(made);
+        const all = takingAll(body, made);
         const [own, whole] = [sharpestTurn(made), sharpestTurn(draft(body, all))];
         expect(broken(judge(body, PRINCESS, made)), `body ${i}`).toEqual([]);
         // Where little more is asked for, the sharpest turn is elsewhere and the same but for a hundredth of a degree.
@@ -226,10 +242,28 @@ describe('the bust dart', () => {
     expect(angleOf(longer(80))).toBeGreaterThan(angleOf(longer(60)) + 0.05);
   });
 
-  it('opens by the lengths alone where the wedge is sized by hand, and as wide as the style sets it', () => {
-    const byHand = withBustWedge({ sizing: 'manual', intake: { overBust: 21, waist: 20 } });
-    const [made, own] = [draft(BODY, byHand), draft(BODY, PRINCESS)];
-    expect(angleOf(made)).toBeLessThan(0.8 * angleOf(own));
+  it('stays as open where the wedge is sized by hand at what it takes, or at one level below the bust', () => {
+    for (const body of BODIES) {
+      const made = draft(body, PRINCESS);
+      const now = Object.fromEntries(wedgeOf(made).intake);
+      for (const intake of [now, { ...now, waist: (now.waist ?? 0) + 8 }]) {
+        const byHand = draft(body, withBustWedge({ sizing: 'manual', intake }));
+        expect(endOf(byHand).intake).toBeCloseTo(endOf(made).intake, 3);
+      }
+    }
+  });
+
+  it('sized by hand opens the wider the more it takes above the bust, and by the lengths alone where that is nothing', () => {
+    const openBy = (overBust: number): number =>
+      angleOf(draft(BODY, withBustWedge({ sizing: 'manual', intake: { overBust, waist: 20 } })));
+    const longer = 12;
+    const side = levelOf(draft(BODY, PRINCESS), 'bust').net.front - (BODY.bustPointWidth ?? 0) / 2;
+    expect(openBy(0)).toBeCloseTo(2 * Math.asin(longer / (2 * side)), 6);
+    expect(openBy(24)).toBeGreaterThan(openBy(16) + 0.05);
+  });
+
+  it('is as wide as the style sets it', () => {
+    const own = draft(BODY, PRINCESS);
     const set = draft(BODY, { ...PRINCESS, shoulders: { intake: { front: 20 } } });
     expect(angleOf(set)).toBeLessThan(0.5 * angleOf(own));
   });

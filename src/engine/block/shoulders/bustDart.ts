@@ -28,14 +28,27 @@ const LEAST_CONE_MM = inches(2);
 
 /**
  * The angle between the straight legs of a front wedge that takes from the bust point up to the over-bust line all that the girths
- * ask of it there, rad; 0 for a wedge sized by hand and where there is no over-bust line.
+ * ask of it there, rad; 0 where there is no over-bust line. A wedge sized by hand asks for what it would have been asked that takes as
+ * much once it is eased there.
+ *
+ * @param straightAt what it would take at a height on the straight line from the bust to its end above, mm
  */
-export function coneAngle(wedge: Wedge, style: Style, body: Body, levels: readonly Level[]): number {
+export function coneAngle(
+  wedge: Wedge,
+  style: Style,
+  body: Body,
+  levels: readonly Level[],
+  straightAt: (y: number) => number,
+): number {
   const [above, bust] = [
     levels.find(({ name }) => name === 'overBust'),
     levels.find(({ name }) => name === 'bust'),
   ];
-  if (!above || !bust || wedge.sizing === 'manual') return 0;
+  if (!above || !bust) return 0;
+  if (wedge.sizing === 'manual')
+    return isDart(wedge)
+      ? 0
+      : coneOver(askedBefore(wedge.intake.overBust ?? 0, straightAt(above.y)), above, bust);
   const upward = style.wedges.filter(({ block, upper }) => block === 'front' && !upper);
   const byHand = upward
     .filter(({ sizing }) => sizing === 'manual')
@@ -46,8 +59,22 @@ export function coneAngle(wedge: Wedge, style: Style, body: Body, levels: readon
   const side = (style.balance.sideShare * (halfGirth(bust) - halfGirth(above))) / 2;
   const asked = frontAtBust(wedge, style, body, levels, bust) - above.net.front - side - byHand;
   const own = weights > 0 ? (asked * weightAt('overBust', wedge)) / weights : 0;
-  return 2 * Math.atan(Math.max(0, own) / (2 * Math.max(LEAST_CONE_MM, bust.y - above.y)));
+  return coneOver(own, above, bust);
 }
+
+const coneOver = (takesMm: number, above: Level, bust: Level): number =>
+  2 * Math.atan(Math.max(0, takesMm) / (2 * Math.max(LEAST_CONE_MM, bust.y - above.y)));
+
+/** A wedge leaves its straight way above the bust by this part of what girths ask for beyond it; two legs and the side share. */
+const EASED_PART = 2 / 3;
+
+/** What a wedge takes above the bust that is asked for `askedMm` there and takes `straightMm` on its straight way, mm. */
+export const easedTowards = (straightMm: number, askedMm: number): number =>
+  straightMm + EASED_PART * (askedMm - straightMm);
+
+/** What was asked of a wedge that takes `takesMm` above the bust after it was eased, mm. */
+const askedBefore = (takesMm: number, straightMm: number): number =>
+  straightMm + (takesMm - straightMm) / EASED_PART;
 
 /**
  * The front's width at the bust, mm. A front without a seam up from the bust is cut no wider there than usual, yet its dart is

@@ -166,11 +166,22 @@ function mainIntake(
   if (height <= 0) return set ?? 0;
   const leg = Math.hypot(at.x - x, height);
   const side = (levels.find(({ name }) => name === 'bust')?.net.front ?? 0) - x;
-  const angle =
-    set === undefined
-      ? bustDartAngle(backNeckOf(body, shoulders), side, coneAngle(wedge, style, body, levels))
-      : dartAngle(Math.min(set, 2 * leg), leg);
   const inner = Math.atan2(at.x - x, height);
   const most = isDart(wedge) ? MOST_DART_LEAN_RAD : MOST_LEAN_RAD;
-  return Math.max(0, height * (Math.tan(Math.min(most, inner + angle)) - Math.tan(inner)));
+  const openBy = (angle: number): number =>
+    Math.max(0, height * (Math.tan(Math.min(most, inner + angle)) - Math.tan(inner)));
+  if (set !== undefined) return openBy(dartAngle(Math.min(set, 2 * leg), leg));
+  let intake = 0;
+  // What a wedge sized by hand was asked for hangs on how wide it opens, and that on what it was asked for.
+  for (let round = 0; round < (wedge.sizing === 'manual' ? ROUNDS : 1); round += 1) {
+    const atBust = wedge.intake.bust ?? 0;
+    const opening = intake;
+    const straightAt = (y: number): number => atBust + ((opening - atBust) * (body.neckToBust - y)) / height;
+    const cone = coneAngle(wedge, style, body, levels, straightAt);
+    intake = openBy(bustDartAngle(backNeckOf(body, shoulders), side, cone));
+  }
+  return intake;
 }
+
+/** So often is the opening of a wedge sized by hand reckoned again from what it then was asked for; the changes fall fast. */
+const ROUNDS = 12;
