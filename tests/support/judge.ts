@@ -144,12 +144,12 @@ function mates(pieces: readonly Piece[]): Finding[] {
   return findings;
 }
 
-/** Marks of an edge by their distance from its upper end. */
+/** Marks of an edge by their distance from its upper end, but those where two edges beside each other meet. */
 function marksAlong(piece: Piece, i: number): { along: number; off: number }[] {
   const { points } = piece.edges[i] as Edge;
   const down = (points[0] as Point).y < (points.at(-1) as Point).y ? points : [...points].reverse();
   return piece.marks
-    .filter((mark) => mark.edge === i)
+    .filter((mark) => mark.edge === i && mark.level !== null)
     .map((mark) => alongTo(down, mark.at))
     .sort((a, b) => a.along - b.along);
 }

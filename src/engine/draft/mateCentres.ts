@@ -94,7 +94,9 @@ export function centreMarks(
     new Map(
       own.piece.marks
         .filter((mark) => mark.edge === longEdgeIndex(own.piece, 'inner'))
-        .map((mark) => [mark.level, seamLength(own.line, own.waist, mark.at.y)]),
+        .flatMap(({ level, at }): [LevelName, number][] =>
+          level === null ? [] : [[level, seamLength(own.line, own.waist, at.y)]],
+        ),
     );
   const [leftAlong, rightAlong] = [along(left), along(right)];
   let drift = 0;

@@ -67,7 +67,7 @@ export function meetingMarks(edges: readonly Edge[]): Mark[] {
   const lower = edges.flatMap(({ at, points }, edge) => (at === 'hem' ? [{ points, edge }] : []));
   return lower
     .slice(0, -1)
-    .map(({ points, edge }): Mark => ({ kind: 'balance', level: 'overBust', at: last(points), edge }));
+    .map(({ points, edge }): Mark => ({ kind: 'balance', level: null, at: last(points), edge }));
 }
 
 /** Panels whose top edges have the bands as their mates. */

@@ -182,7 +182,7 @@ function seamMarks(
           : edges.top.sewnDistanceA;
       return {
         kind: 'balance',
-        level: 'overBust',
+        level: null,
         at: { x: scale * sewnDistance, y: crossingAt(top.lines[block], sewnDistance).y },
         edge,
       };

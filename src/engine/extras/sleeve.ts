@@ -66,7 +66,7 @@ function withMark(panel: Piece, along: number): Piece {
   if (!edge || along === 0) return panel;
   const mark: Mark = {
     kind: 'balance',
-    level: 'overBust',
+    level: null,
     at: pointAlong(edge.points, along),
     edge: panel.edges.indexOf(edge),
   };

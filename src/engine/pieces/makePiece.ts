@@ -1,7 +1,7 @@
 // Makes the piece of a trued panel: its edges, cut line, grain and marks.
 
 import type { Level } from '../block/lines/levels';
-import { at } from '../geometry/lists';
+import { at, last } from '../geometry/lists';
 import { cutLineTurnedUp } from '../geometry/offset/cutLine';
 import type { Point } from '../geometry/point';
 import { heightSpan, ringThrough } from '../geometry/polyline';
@@ -55,6 +55,7 @@ export function makePiece(
         ...marksOn(seam.a, a, edges),
         ...(seam.b && b ? marksOn(seam.b, b, edges) : []),
       ]),
+      ...partingMarks(edges),
       ...drillMarks(panel, levels),
     ],
   };
@@ -71,6 +72,14 @@ function marksOn(seamEdge: SeamEdge, { marks }: TruedEdge, edges: readonly Edge[
   const edge = edgeIndex(edges, placeOf(seamEdge));
   return marks.map(({ level, y }) => ({ kind: 'balance', level, at: { x: xAt(seamEdge.line, y), y }, edge }));
 }
+
+/** A mark where two panels of the other block meet at this one's shoulder line. */
+const partingMarks = (edges: readonly Edge[]): Mark[] =>
+  edges.flatMap(({ role, points }, edge): Mark[] =>
+    role === 'shoulder' && edges[edge + 1]?.role === 'shoulder'
+      ? [{ kind: 'balance', level: null, at: last(points), edge }]
+      : [],
+  );
 
 /** The legs never cross (the panel was made), so only a top edge or hem that swings too far can spoil the outline. */
 function isSimple(

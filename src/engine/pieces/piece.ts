@@ -42,8 +42,8 @@ export interface Edge extends EdgePlace {
 /** Where something is set on the cloth: a balance mark on an edge, or a drill mark inside the panel. */
 export interface Mark {
   readonly kind: 'balance' | 'drill';
-  /** The level it marks; for a drill mark, the nearest one. */
-  readonly level: LevelName;
+  /** The level it marks; for a drill mark, the nearest one; null for a balance mark where two edges beside each other meet. */
+  readonly level: LevelName | null;
   readonly at: Point;
   /** Index of the edge it stands on; null for a drill mark. */
   readonly edge: number | null;

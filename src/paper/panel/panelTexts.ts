@@ -75,11 +75,12 @@ const sizesOn = ({ larger }: PanelRoom): number[] => [
 function levelTexts(panel: PanelRoom): PlacedText[] {
   const { piece } = panel;
   return piece.marks.flatMap((mark) => {
+    const { level: named } = mark;
     const markLine = mark.kind === 'balance' ? balanceMarkLine(mark, piece) : null;
-    if (!markLine) return [];
+    if (!markLine || named === null) return [];
     const inward = { x: -markLine.out.x, y: -markLine.out.y };
     const line = (sizePt: number): TextBlock =>
-      setBlock([{ text: LEVEL_TITLES[mark.level], sizePt, bold: false }]);
+      setBlock([{ text: LEVEL_TITLES[named], sizePt, bold: false }]);
     const candidates = sizesOn(panel).flatMap((sizePt) => {
       const block = line(sizePt);
       const beside = 1.4 + panel.heavierMm + block.widthMm / 2;

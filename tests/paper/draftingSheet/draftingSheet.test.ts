@@ -246,7 +246,9 @@ describe.each(CASES)('drawn by hand: $name', ({ input }) => {
         const own = drafted.pieces.find(({ id }) => id === piece.id) as Piece;
         const ys = (own.edges[edge] as Edge).points.map(({ y }) => y);
         const marks = new Map(
-          own.marks.filter((mark) => mark.edge === edge).map((mark) => [mark.level, mark.at.y]),
+          own.marks.flatMap((mark) =>
+            mark.edge === edge && mark.level !== null ? [[mark.level, mark.at.y] as const] : [],
+          ),
         );
         return { own, top: Math.min(...ys), hem: Math.max(...ys), marks };
       });

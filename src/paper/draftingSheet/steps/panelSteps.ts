@@ -82,6 +82,7 @@ function truingStep({ draft }: PlanInput, lengths: SheetLengths): DraftingStep {
     add(texts.upperEnd(name), end ? end.name.toLowerCase() : lines.top.name, tops, end ? end.y : top);
     for (const mark of marksOn(first))
       for (const mate of marksOn(second).filter(({ level }) => level === mark.level)) {
+        if (mark.level === null) continue;
         const line = draft.levels.find((level) => level.name === mark.level)?.y ?? 0;
         add(texts.markAt(name), LEVEL_WORDS[mark.level], [mark.at.y, mate.at.y], line);
       }

@@ -32,7 +32,8 @@ export function ClosedPart({ placed, pointedOut, draft, at, name }: ClosedPartPr
   const marks = piece.marks.filter(({ edge, at }) =>
     edge === null ? isInside(outline, at) : edges.some(({ index }) => index === edge),
   );
-  const isLevel = (level: LevelName): boolean => pointedOut?.kind === 'level' && pointedOut.level === level;
+  const isLevel = (level: LevelName | null): boolean =>
+    pointedOut?.kind === 'level' && pointedOut.level === level;
   return (
     <g className={`closed-panel block-${piece.block}`} data-piece={piece.id} data-part={placement.part}>
       <path className="panel" d={closedPath(outline.map(place))} />
