@@ -19,8 +19,8 @@ interface Looking {
 }
 
 /**
- * The best place for an item on a strip of length `length` mm, in each of its ways and `tries` rows that are drawn at random, beside
- * the row in which it lies. The first free place that is found is taken. Null where it has no room at all.
+ * The best place for an item on a strip of length `length` mm, in each of its ways: in the row in which it lies, in `tries` rows drawn
+ * from all and as many drawn near its own, and nearer and nearer to the best of these. The first free place that is found is taken. Null where it has no room at all.
  */
 export function bestPlace(
   lay: Lay,
@@ -51,8 +51,12 @@ export function bestPlace(
     const [first, last] = rowsFor(strip, asked, way);
     tryRow(best, way, first + Math.floor(random() * (last - first + 1)));
   }
-  // Nearer and nearer to the best row so far.
   const all = strip.width / strip.rowHeight;
+  for (let n = 0; n < tries && best.cost > 0; n += 1) {
+    const way = asked.ways[Math.floor(random() * asked.ways.length)] as number;
+    tryRow(best, way, row + Math.round(((random() - 0.5) * all) / NEAR));
+  }
+  // Nearer and nearer to the best row so far.
   for (let reach = Math.ceil(all / FIRST_REACH); reach >= 1 && best.cost > 0; reach = Math.floor(reach / 2)) {
     const near = best.row;
     tryRow(best, best.shape, near - reach);
@@ -60,6 +64,9 @@ export function bestPlace(
   }
   return best.cost < Number.POSITIVE_INFINITY ? { shape: best.shape, row: best.row, x: best.x } : null;
 }
+
+/** Rows near its own reach over this part of all rows. */
+const NEAR = 12;
 
 /** Near the best row, the first rows that are tried lie this part of all rows from it. */
 const FIRST_REACH = 24;

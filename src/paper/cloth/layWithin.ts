@@ -3,6 +3,7 @@
 import { firstLay } from './firstLay';
 import { layAt, overlapping, placesIn, totalDepth, weigh } from './lay';
 import { movedOff, placeWithin } from './moving';
+import { pulledBack } from './pulledBack';
 import { randomFrom } from './random';
 import { type Place, rowsFor, type Strip, shapeOf } from './strip';
 import { roomForTaken } from './taken';
@@ -33,6 +34,8 @@ export function layWithin(given: Strip, length: number, passes: number): readonl
     movedOff(lay, overlapping(lay), length, random, taken);
     const total = totalDepth(lay);
     if (total === 0) return placesIn(lay);
+    const pulled = total < least ? pulledBack(lay, length) : null;
+    if (pulled) return placesIn(lay).map((place, i) => ({ ...place, x: pulled[i] as number }));
     idle = total < 0.98 * least ? 0 : idle + 1;
     least = Math.min(least, total);
     weigh(lay);

@@ -5,8 +5,8 @@ import { type Lay, move, overlapsAny } from './lay';
 import { type Place, type Strip, shapeOf } from './strip';
 import type { Taken } from './taken';
 
-/** Rows that are tried for an item in one pass. */
-const TRIES = 6;
+/** Rows that are drawn for an item in one pass, of all and of those near its own. */
+const TRIES = 4;
 
 /** Moves the items named that still overlap others, in a drawn order, on a strip of `length` mm. */
 export function movedOff(

@@ -10,30 +10,56 @@ export interface NoFit {
   /** The least and the greatest `across` at which they may overlap. */
   readonly first: number;
   readonly last: number;
-  /** Rows from {@link first} that have been made, and how one is made. */
-  readonly made: (Float64Array | undefined)[];
-  readonly make: (across: number) => Float64Array;
+  /** By rows from {@link first}: how many intervals there are, {@link NONE}, {@link ONE}, more, or not made yet. */
+  readonly counts: Uint8Array;
+  /** The first interval of each row, mm; set where there is one. */
+  readonly from: Float64Array;
+  readonly to: Float64Array;
+  /** All intervals of the rows that have several. */
+  readonly several: Map<number, readonly number[]>;
+  readonly make: (across: number) => readonly number[];
+}
+
+/** What {@link NoFit.counts} says of a row. */
+const [NOT_MADE, NONE, ONE, SEVERAL] = [0, 1, 2, 3] as const;
+
+export { NONE, ONE };
+
+/** How many intervals row `r` from the first has, as in {@link NoFit.counts}; never {@link NOT_MADE}. */
+export function countAt(fit: NoFit, r: number): number {
+  const known = fit.counts[r] as number;
+  if (known !== NOT_MADE) return known;
+  const intervals = fit.make(fit.first + r);
+  const count = intervals.length === 0 ? NONE : intervals.length === 2 ? ONE : SEVERAL;
+  fit.counts[r] = count;
+  if (count !== NONE) {
+    fit.from[r] = intervals[0] as number;
+    fit.to[r] = intervals[1] as number;
+  }
+  if (count === SEVERAL) fit.several.set(r, intervals);
+  return count;
 }
 
 /** Two numbers for each interval, mm, growing and apart. Empty outside the rows at which they may overlap. */
-export function intervalsAt(fit: NoFit, across: number): Float64Array {
-  const { first, last, made } = fit;
-  if (across < first || across > last) return NONE;
-  const known = made[across - first];
-  if (known) return known;
-  const intervals = fit.make(across);
-  made[across - first] = intervals;
-  return intervals;
+export function intervalsAt(fit: NoFit, across: number): readonly number[] {
+  if (across < fit.first || across > fit.last) return [];
+  const r = across - fit.first;
+  const count = countAt(fit, r);
+  if (count === NONE) return [];
+  return count === ONE
+    ? [fit.from[r] as number, fit.to[r] as number]
+    : (fit.several.get(r) as readonly number[]);
 }
 
 /** Shapes are kept so far apart, so that rounding never lays one on the other. mm */
 export const APART_MM = 1e-6;
 
-const NONE = new Float64Array(0);
+/** How many rows a shape is high: two overlap only where the zero of one lies at most so many below that of the other. */
+export const rowsHigh = ({ width }: LayShape, rowHeight: number): number => Math.floor(width / rowHeight);
 
 /** @param rowHeight mm */
 export function noFit(a: LayShape, b: LayShape, rowHeight: number): NoFit {
-  return byRows(-Math.floor(b.width / rowHeight), Math.floor(a.width / rowHeight), (across) =>
+  return byRows(-rowsHigh(b, rowHeight), rowsHigh(a, rowHeight), (across) =>
     overlaps(a, b, across * rowHeight),
   );
 }
@@ -47,15 +73,21 @@ export function swappedNoFit(fit: NoFit): NoFit {
   );
 }
 
-const byRows = (first: number, last: number, make: (across: number) => Float64Array): NoFit => ({
-  first,
-  last,
-  made: new Array(last - first + 1).fill(undefined),
-  make,
-});
+function byRows(first: number, last: number, make: NoFit['make']): NoFit {
+  const rows = last - first + 1;
+  return {
+    first,
+    last,
+    counts: new Uint8Array(rows),
+    from: new Float64Array(rows),
+    to: new Float64Array(rows),
+    several: new Map(),
+    make,
+  };
+}
 
 /** The intervals with B's zero `down` mm below A's. */
-function overlaps(a: LayShape, b: LayShape, down: number): Float64Array {
+function overlaps(a: LayShape, b: LayShape, down: number): readonly number[] {
   const apart: number[] = [];
   let [i, j] = [0, 0];
   while (i + 1 < a.ys.length && j + 1 < b.ys.length) {
@@ -66,7 +98,7 @@ function overlaps(a: LayShape, b: LayShape, down: number): Float64Array {
     if (aEnd <= bEnd) i += 1;
     else j += 1;
   }
-  return apart.length === 0 ? NONE : Float64Array.from(apart);
+  return apart;
 }
 
 /** Adds what two slabs do not leave free between the heights `from` and `to`, mm from A's zero. */

@@ -2,7 +2,7 @@
 
 import { type Depths, depthAt, depthsOf } from './depths';
 import type { LayShape } from './layShape';
-import { APART_MM, intervalsAt, type NoFit, noFit, swappedNoFit } from './noFit';
+import { APART_MM, intervalsAt, type NoFit, noFit, rowsHigh, swappedNoFit } from './noFit';
 
 /** A piece to be laid: the ways it may lie, and the row it is bound to, such as the fold. */
 export interface StripItem {
@@ -24,6 +24,8 @@ export interface Strip {
   /** Shapes lie with their zero on a multiple of it across the cloth. mm */
   readonly rowHeight: number;
   readonly shapes: readonly LayShape[];
+  /** By shape, how many rows it is high. */
+  readonly heights: Int32Array;
   readonly items: readonly StripItem[];
   /** Where shape B must not lie beside shape A, by their indices. */
   readonly between: (a: number, b: number) => NoFit;
@@ -62,7 +64,8 @@ export function strip(
     couples[a * count + b] = made;
     return made;
   };
-  return { width, rowHeight, shapes, items, between, couple };
+  const heights = Int32Array.from(shapes, (shape) => rowsHigh(shape, rowHeight));
+  return { width, rowHeight, shapes, heights, items, between, couple };
 }
 
 export function shapeOf({ shapes }: Pick<Strip, 'shapes'>, shape: number): LayShape {

@@ -2,7 +2,7 @@
 
 import { cellsOfRow, type Depths, LEAST_PART } from './depths';
 import { type Lay, weightOf } from './lay';
-import { intervalsAt } from './noFit';
+import { countAt, NONE, type NoFit, ONE } from './noFit';
 
 /** Room for the intervals of a row, used again for each; the first `count` hold. */
 export interface Taken {
@@ -36,30 +36,63 @@ export const roomForTaken = (): Taken => ({
 /** Collects what the others take of a row from 0 to `most` mm, for item `i` in the way `shape`, whose first row it is. */
 export function collect(taken: Taken, lay: Lay, i: number, shape: number, row: number, most: number): void {
   const { strip, shapes, rows, xs } = lay;
+  const { heights } = strip;
   const count = xs.length;
-  let at = 0;
-  for (let j = 0; j < count; j += 1) {
-    if (j === i) continue;
-    const { fit, depths } = strip.couple(shapes[j] as number, shape);
-    const across = row - (rows[j] as number);
-    if (across < fit.first || across > fit.last) continue;
-    const intervals = intervalsAt(fit, across);
-    const x = xs[j] as number;
-    for (let k = 0; k < intervals.length && at < MOST_TAKEN; k += 2) {
-      const from = x + (intervals[k] as number);
-      const to = x + (intervals[k + 1] as number);
-      if (to <= 0 || from >= most) continue;
-      taken.from[at] = from;
-      taken.to[at] = to;
-      taken.weight[at] = weightOf(lay, i, j);
-      taken.depths[at] = depths;
-      taken.cells[at] = cellsOfRow(depths, across - fit.first);
-      taken.left[at] = x + depths.left;
-      at += 1;
-    }
-  }
-  taken.count = at;
+  const above = -(heights[shape] as number);
+  taken.count = 0;
   taken.dear = 0;
+  for (let j = 0; j < count; j += 1) {
+    const across = row - (rows[j] as number);
+    const other = shapes[j] as number;
+    if (across < above || across > (heights[other] as number) || j === i) continue;
+    const { fit, depths } = strip.couple(other, shape);
+    const r = across - fit.first;
+    const held = countAt(fit, r);
+    const x = xs[j] as number;
+    if (held === NONE || x + (fit.from[r] as number) >= most) continue;
+    const weight = weightOf(lay, i, j);
+    if (held === ONE)
+      take(taken, x + (fit.from[r] as number), x + (fit.to[r] as number), weight, depths, r, x);
+    else takeSeveral(taken, fit, most, weight, depths, r, x);
+  }
+}
+
+function takeSeveral(
+  taken: Taken,
+  fit: NoFit,
+  most: number,
+  weight: number,
+  depths: Depths,
+  r: number,
+  x: number,
+): void {
+  const intervals = fit.several.get(r) as readonly number[];
+  for (let k = 0; k < intervals.length; k += 2) {
+    const from = x + (intervals[k] as number);
+    if (from >= most) break;
+    take(taken, from, x + (intervals[k + 1] as number), weight, depths, r, x);
+  }
+}
+
+/** @param r the row from the first at which the two shapes may overlap */
+function take(
+  taken: Taken,
+  from: number,
+  to: number,
+  weight: number,
+  depths: Depths,
+  r: number,
+  x: number,
+): void {
+  const at = taken.count;
+  if (to <= 0 || at >= MOST_TAKEN) return;
+  taken.from[at] = from;
+  taken.to[at] = to;
+  taken.weight[at] = weight;
+  taken.depths[at] = depths;
+  taken.cells[at] = cellsOfRow(depths, r);
+  taken.left[at] = x + depths.left;
+  taken.count = at + 1;
 }
 
 /** What a place at `x` mm costs: the weighted depths of all intervals in which it lies; added up no further than to `below`. */
@@ -83,7 +116,6 @@ export function costAt(taken: Taken, x: number, below: number): number {
 function priceOf({ from, to, weight, depths, cells, left }: Taken, k: number, x: number): number {
   const { distances, cell } = depths[k] as Depths;
   const column = Math.round((x - (left[k] as number)) / cell);
-  let deep = Math.max(LEAST_PART * cell, distances[(cells[k] as number) + column] ?? 0);
-  deep = Math.min(deep, x - (from[k] as number), (to[k] as number) - x);
-  return (weight[k] as number) * deep;
+  const deep = Math.max(LEAST_PART * cell, distances[(cells[k] as number) + column] ?? 0);
+  return (weight[k] as number) * Math.min(deep, x - (from[k] as number), (to[k] as number) - x);
 }
