@@ -398,6 +398,38 @@ describe('a sheet with shoulders or darts', () => {
     );
   });
 
+  it('gives no sum to the over-bust line where the side line does not lie at it', () => {
+    const { style } = NAMED_STYLES.get('princess-bodice') as { style: Style };
+    // A full bust close under the arm: the girth falls by 140 mm within 35 mm of height.
+    const girths = { bust: 1060, overBust: 920, underBust: 800, waist: 720, bustPointWidth: 210 };
+    const lengths = {
+      neckToBust: 290,
+      neckToUnderBust: 365,
+      neckToWaist: 425,
+      neckToHip: 630,
+      underarmToWaist: 170,
+    };
+    const body = { ...DEMO_CLIENT.measurements, ...girths, ...lengths };
+    for (const [measurements, isHeld] of [
+      [DEMO_CLIENT.measurements, false],
+      [body, true],
+    ] as const) {
+      const { steps } = draftingSheet({
+        draft: draft(measurements, style),
+        client: { name: 'Drawn', unit: 'cm', measurements, estimated: [] },
+        savedDraft: { ...DEMO_SHEET, style },
+        date: '1 May 2026',
+      });
+      const side = steps.find(({ heading }) => heading === 'Front: the side seam') as DraftingStep;
+      const rows = side.tables[0]?.rows ?? [];
+      const [line, closed, wedges, x] = rows.find(([name]) => name === 'Over-bust') ?? [];
+      expect([line, x]).not.toContain('');
+      expect([closed, wedges].filter((cell) => cell === '')).toHaveLength(isHeld ? 2 : 0);
+      expect(side.sentences.some((sentence) => sentence.includes('no cloth goes round'))).toBe(isHeld);
+      expect(rows.find(([name]) => name === 'Bust')).not.toContain('');
+    }
+  });
+
   it('gives a wedge the lines from the one above its own end down, and no end of another wedge', () => {
     const ends: number[] = [];
     for (const name of ['princess-bodice', 'armhole-bridal', 'darted-bodice', 'basque-bodice'])

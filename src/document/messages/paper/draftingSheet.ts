@@ -140,6 +140,7 @@ export const DRAFTING_BLOCKS = catalogue({
     heading: { front: 'Front: the side seam', back: 'Back: the side seam' },
     putBack:
       'Put back what the wedges take: on each level add all intakes to the width of the closed half, and mark the side that far from the centre line. Once the wedges are sewn, the half measures what it must.',
+    held: 'Above the armhole’s base no cloth goes round the body: a line there has no sum where the side would lean by more than a third of its height.',
     draw: 'Draw the side seam through the marks as one smooth curve; beyond the outermost mark it runs straight down or up.',
   },
 });

@@ -175,15 +175,20 @@ function sideStep(
   lengths: SheetLengths,
 ): DraftingStep {
   const texts = DRAFTING_BLOCKS.sideSeam;
-  const seam = draft.blocks?.[block].sideSeam;
+  const own = draft.blocks?.[block];
   const rows: string[][] = [];
-  if (seam) {
+  let isHeld = false;
+  if (own) {
+    const { sideSeam: seam, width } = own;
     drawing.down(block, 'drawn', seam, heights);
     for (const { name, y, level } of heights) {
       const x = xAt(seam, y);
       drawing.spot(block, { x, y });
       if (level !== null) drawing.label(block, lengths.text(x), { x: x + 5, y: y - 2 }, 'start');
-      const net = draft.levels.find((each) => each.name === level)?.net[block];
+      const sum = level === null ? undefined : width.get(level);
+      const isSum = sum !== undefined && Math.abs(sum - x) < ON_LINE_MM;
+      isHeld ||= sum !== undefined && !isSum;
+      const net = isSum ? draft.levels.find((each) => each.name === level)?.net[block] : undefined;
       // The intake is the difference of the rounded lengths, so that the sum is right as it is read.
       rows.push(
         net === undefined
@@ -194,7 +199,7 @@ function sideStep(
   }
   return {
     heading: texts.heading[block],
-    sentences: [texts.putBack, texts.draw],
+    sentences: [texts.putBack, ...(isHeld ? [texts.held] : []), texts.draw],
     tables: [{ columns: [COLUMNS.line, COLUMNS.closedHalf, COLUMNS.allWedges, COLUMNS.sideSeam], rows }],
     figure: drawing.done(),
   };
