@@ -29,7 +29,7 @@ export function faultsOf({ placed, cloth, lengthMm, density }: LayPlan): string[
       if (apartBy(boxes[i] as Box, boxes[j] as Box) > cloth.gapMm + EVEN_MM) continue;
       const shared = areaOfShared(a.outline, b.outline);
       if (shared > TOUCH_MM2) faults.push(`${named(a)} overlaps ${named(b)} by ${shared} mm²`);
-      const apart = cloth.gapMm > 0 ? gapBetween(a.outline, b.outline) : Number.POSITIVE_INFINITY;
+      const apart = cloth.gapMm > 0 ? gapBetween(a, b, cloth.gapMm + EVEN_MM) : Number.POSITIVE_INFINITY;
       if (apart < cloth.gapMm - EVEN_MM) faults.push(`${named(a)} is ${apart} mm from ${named(b)}`);
     }
   const used = placed.reduce((sum, { outline }) => sum + Math.abs(signed(outline)), 0) / (lengthMm * width);
@@ -61,14 +61,22 @@ export const signed = (ring: readonly Point[]): number =>
     return sum + (x * next.y - next.x * y) / 2;
   }, 0);
 
-function gapBetween(a: readonly Point[], b: readonly Point[]): number {
-  const nearest = (points: readonly Point[], ring: readonly Point[]): number =>
-    Math.min(
-      ...points.map((point) =>
+/** The least distance between two outlines, mm; infinite where it is more than `most`. */
+function gapBetween(a: Placed, b: Placed, most: number): number {
+  const nearest = (points: readonly Point[], ring: readonly Point[]): number => {
+    const [left, right, bottom, top] = boxOf(ring);
+    // Points that are farther from its box are farther from the ring.
+    const near = points.filter(
+      ({ x, y }) => x > left - most && x < right + most && y > bottom - most && y < top + most,
+    );
+    return Math.min(
+      Number.POSITIVE_INFINITY,
+      ...near.map((point) =>
         Math.min(...ring.map((from, i) => toSide(point, from, ring[(i + 1) % ring.length] as Point))),
       ),
     );
-  return Math.min(nearest(a, b), nearest(b, a));
+  };
+  return Math.min(nearest(a.outline, b.outline), nearest(b.outline, a.outline));
 }
 
 function toSide(point: Point, from: Point, to: Point): number {

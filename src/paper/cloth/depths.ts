@@ -13,7 +13,7 @@ export interface Depths {
 }
 
 /** A cell is so many rows high, and as wide. */
-const ROWS_PER_CELL = 2;
+const ROWS_PER_CELL = 4;
 
 export function depthsOf(fit: NoFit, rowHeight: number): Depths {
   const { first, last } = fit;

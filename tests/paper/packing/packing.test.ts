@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { draft, draftWhole, type Measurements, type Piece, type Style } from '../../../src/engine';
 import {
+  type Layout,
   layOut,
   layOutOnePage,
   type PaperName,
@@ -43,6 +44,24 @@ const inputFor = (lengths: Measurements, style: Style, paper: PaperName, nap: bo
   nap,
 });
 
+const inputs = new Map<string, PatternInput>();
+/** The demo client in a ready style, the same object each time. */
+function demoIn(name: string, paper: PaperName, nap: boolean): PatternInput {
+  const key = [name, paper, nap].join();
+  const { style } = NAMED_STYLES.get(name) as { readonly style: Style };
+  const input = inputs.get(key) ?? inputFor(DEMO_CLIENT.measurements, style, paper, nap);
+  inputs.set(key, input);
+  return input;
+}
+
+const layouts = new WeakMap<PatternInput, Layout>();
+/** What {@link layOut} makes of an input, made once for all tests: that it is the same again is a test of its own. */
+function laidOut(input: PatternInput): Layout {
+  const layout = layouts.get(input) ?? layOut(input);
+  layouts.set(input, layout);
+  return layout;
+}
+
 const PAPERS = ['A4', 'Letter', 'Legal', 'A3'] as const;
 const random = randomFrom(SEED);
 /** Pieces beside the panels, and halves that differ. */
@@ -76,10 +95,8 @@ const OTHERS: readonly (readonly [string, PatternInput])[] = [
 ];
 
 const CASES: readonly (readonly [string, PatternInput])[] = [
-  ...[...NAMED_STYLES].flatMap(([name, { style }]) =>
-    (['A4', 'Legal'] as const).map(
-      (paper) => [`${name} on ${paper}`, inputFor(DEMO_CLIENT.measurements, style, paper, false)] as const,
-    ),
+  ...[...NAMED_STYLES.keys()].flatMap((name) =>
+    (['A4', 'Legal'] as const).map((paper) => [`${name} on ${paper}`, demoIn(name, paper, false)] as const),
   ),
   ...OTHERS,
   ...drawBodies(BODIES, SEED).map((body, i) => {
@@ -191,7 +208,7 @@ function expectTextsClear(panels: readonly PlacedPanel[]): void {
 
 describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles, seed ${SEED}`, () => {
   it.each(CASES)('%s', (_, input) => {
-    const { panels, sheets, grid } = layOut(input);
+    const { panels, sheets, grid } = laidOut(input);
     expectApart(panels);
     expectOnPlan(
       panels,
@@ -225,8 +242,7 @@ describe(`packing, ready-made styles and ${BODIES} drawn bodies in random styles
 
 describe('packing', () => {
   const sheetsFor = (style: string, paper: PaperName, nap: boolean): number =>
-    layOut(inputFor(DEMO_CLIENT.measurements, NAMED_STYLES.get(style)?.style as Style, paper, nap)).sheets
-      .length;
+    laidOut(demoIn(style, paper, nap)).sheets.length;
 
   it('takes fewer sheets than rows of boxes do', () => {
     // In rows of boxes these took 9, 4, 6 and 3, counted before outlines were packed.
@@ -241,24 +257,20 @@ describe('packing', () => {
 
   it('turns panels only where that saves a sheet, and none on cloth with a nap', () => {
     expect(sheetsFor('cincher', 'Legal', true)).toBeGreaterThan(sheetsFor('cincher', 'Legal', false));
-    const style = NAMED_STYLES.get('default')?.style as Style;
     for (const paper of ['A4', 'Letter'] as const) {
-      const [plain, nap] = [false, true].map((each) =>
-        layOut(inputFor(DEMO_CLIENT.measurements, style, paper, each)),
-      );
+      const [plain, nap] = [false, true].map((each) => laidOut(demoIn('default', paper, each)));
       expect(plain?.sheets.length).toBe(nap?.sheets.length);
       expect(plain?.panels.some(({ turns }) => turns > 0)).toBe(false);
     }
   });
 
   it('lays the same pattern out the same', () => {
-    for (const [, input] of CASES.slice(0, 6)) expect(layOut(input)).toEqual(layOut(input));
+    for (const [, input] of CASES.slice(0, 6)) expect(layOut(input)).toEqual(laidOut(input));
   });
 
   it('keeps heads up in drawings for other programs', () => {
-    const style = NAMED_STYLES.get('cincher')?.style as Style;
-    const input = inputFor(DEMO_CLIENT.measurements, style, 'Legal', false);
-    expect(layOut(input).panels.some(({ turns }) => turns > 0)).toBe(true);
+    const input = demoIn('cincher', 'Legal', false);
+    expect(laidOut(input).panels.some(({ turns }) => turns > 0)).toBe(true);
     for (const write of [patternSvg, patternDxf]) expect(write(input)).toBe(write({ ...input, nap: true }));
   });
 
