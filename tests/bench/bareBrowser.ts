@@ -20,7 +20,7 @@ export interface BareBrowser {
 }
 
 export async function openBareBrowser(): Promise<BareBrowser> {
-  const { executablePath = '', args = [] } = browserOptions(true);
+  const { executablePath = '', args = [] } = browserOptions('to time');
   const folder = mkdtempSync(join(tmpdir(), 'staywright-bare-'));
   const own = [`--user-data-dir=${folder}`, '--window-size=1440,900', '--no-first-run'];
   const child = spawn(

@@ -22,7 +22,7 @@ export async function withServedApp(
     preview: { host: '127.0.0.1', port: 0 },
     logLevel: 'error',
   });
-  const browser = await chromium.launch(browserOptions(true));
+  const browser = await chromium.launch(browserOptions('to time'));
   try {
     await time(browser, String(server.resolvedUrls?.local[0]));
   } finally {

@@ -12,7 +12,7 @@ beforeAll(async () => {
   browser = await chromium.connect(inject('browserEndpoint'));
 });
 afterAll(async () => {
-  await closePagesOf(address());
+  await closePagesOf(browser, address());
   await browser.close();
 });
 

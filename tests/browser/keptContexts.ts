@@ -54,7 +54,14 @@ const DESK = { width: 1440, height: 900 } as const;
 /** What of the options is set anew for each test; a context is taken for another test that differs in nothing else. */
 const CHANGEABLE = ['viewport', 'colorScheme', 'reducedMotion', 'forcedColors', 'contrast', 'storageState'];
 
-const kept = new Map<string, Kept>();
+/** By what they are lent for, in each browser. */
+const kept = new Map<Browser, Map<string, Kept>>();
+
+function keptIn(browser: Browser): Map<string, Kept> {
+  const known = kept.get(browser) ?? new Map<string, Kept>();
+  kept.set(browser, known);
+  return known;
+}
 
 /**
  * Opens a page that shows a file of the build that runs nothing, with an empty storage but for what the options ask for.
@@ -69,12 +76,13 @@ export async function lendPage(
   if (!canBeKept(address, options)) return newVisitor(browser, address, options);
   const fixed = Object.entries(options).filter(([name]) => !CHANGEABLE.includes(name));
   const key = JSON.stringify([address, fixed.sort(([a], [b]) => (a < b ? -1 : 1))]);
-  const found = kept.get(key);
+  const known = keptIn(browser);
+  const found = known.get(key);
   if (found?.isTaken) return newVisitor(browser, address, options);
   const { viewport, colorScheme, reducedMotion, forcedColors, contrast, storageState } = options;
   const visitor = found ?? watched(await newVisitor(browser, address, Object.fromEntries(fixed)));
   visitor.isTaken = true;
-  kept.set(key, visitor);
+  known.set(key, visitor);
   if (!found) await visitor.page.goto(stillAddress(address));
   await visitor.page.setViewportSize(viewport ?? DESK);
   await visitor.page.emulateMedia({
@@ -98,13 +106,15 @@ export async function lendPage(
  * @param isClean false after a test that failed: its context is not used again
  */
 export async function takeBackPage(visitor: Visitor, address: string, isClean: boolean): Promise<void> {
-  const entry = [...kept].find(([, each]) => each === visitor);
+  const browser = visitor.context.browser();
+  const known = browser && keptIn(browser);
+  const entry = known && [...known].find(([, each]) => each === visitor);
   if (!entry) return visitor.context.close();
   const [key, own] = entry;
   const { context, page, strangers, complaints } = own;
   for (const end of own.endings.splice(0)) await end();
   if (!isClean || own.isSpent || strangers.length > 0 || page.isClosed()) {
-    kept.delete(key);
+    known.delete(key);
     return context.close();
   }
   for (const other of context.pages()) if (other !== page) await other.close();
@@ -127,10 +137,11 @@ export async function takeBackPage(visitor: Visitor, address: string, isClean: b
 }
 
 /** Closes what is kept of a build that is about to go. */
-export async function closePagesOf(address: string): Promise<void> {
-  for (const [key, { context }] of kept) {
+export async function closePagesOf(browser: Browser, address: string): Promise<void> {
+  const known = keptIn(browser);
+  for (const [key, { context }] of known) {
     if (!key.startsWith(JSON.stringify([address]).slice(0, -1))) continue;
-    kept.delete(key);
+    known.delete(key);
     await context.close();
   }
 }

@@ -10,6 +10,7 @@ import {
   type Page,
 } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { type BrowserUse, browserOptions } from '../support/findBrowser';
 import { closePagesOf, lendPage, takeBackPage, type Visitor } from './keptContexts';
 
 export type { Visitor };
@@ -21,22 +22,28 @@ let connection: Promise<Browser> | undefined;
  * Registers for the file what ends the visits of a test; gives a maker of visitors.
  *
  * @param address of the build that is visited
+ * @param use `to work`: in a browser of the file's own
  */
 export function withBrowser(
   address: () => string = () => inject('appUrl'),
+  use: Exclude<BrowserUse, 'to time'> = 'to look',
 ): (step: string, options?: BrowserContextOptions) => Promise<Visitor> {
   let browser: Browser;
   const visitors: Visitor[] = [];
   beforeAll(async () => {
-    connection ??= chromium.connect(inject('browserEndpoint'));
-    browser = await connection;
+    if (use === 'to work') browser = await chromium.launch(browserOptions(use));
+    else {
+      connection ??= chromium.connect(inject('browserEndpoint'));
+      browser = await connection;
+    }
   });
   afterEach(async ({ task }) => {
     for (const visitor of visitors.splice(0))
       await takeBackPage(visitor, address(), task.result?.state !== 'fail');
   });
   afterAll(async () => {
-    if (address() !== inject('appUrl')) await closePagesOf(address());
+    if (use === 'to work') return browser.close();
+    if (address() !== inject('appUrl')) await closePagesOf(browser, address());
   });
   return async (step, options = {}) => {
     const own = address();

@@ -20,7 +20,7 @@ export default async function serveBuiltApp(project: TestProject): Promise<() =>
   const build = await serveBuild('production');
   project.provide('appUrl', build.url);
   project.provide('appFolder', build.folder);
-  const browser = await chromium.launchServer(browserOptions());
+  const browser = await chromium.launchServer(browserOptions('to look'));
   project.provide('browserEndpoint', browser.wsEndpoint());
   return async () => {
     await browser.close();

@@ -42,13 +42,18 @@ const USUAL = [
   '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
 ];
 
-/**
- * How to start the browser; an error that says how to get one where there is none.
- *
- * @param whole a browser as people have it is wanted, for figures of its speed, and not the one without windows
- */
-export function browserOptions(whole = false, env: NodeJS.ProcessEnv = process.env): LaunchOptions {
-  const installed = installedBrowser(env, whole ? NAMES : [...WITHOUT_WINDOWS, ...NAMES]);
+/** What a browser is started for. */
+export type BrowserUse =
+  /** Tests that read what the page shows: no script is compiled anew for speed, which takes longer than most tests gain by it. */
+  | 'to look'
+  /** Tests that wait for long work of a script. */
+  | 'to work'
+  /** Figures of speed: a browser as people have it, and not the one without windows. */
+  | 'to time';
+
+/** How to start the browser; an error that says how to get one where there is none. */
+export function browserOptions(use: BrowserUse, env: NodeJS.ProcessEnv = process.env): LaunchOptions {
+  const installed = installedBrowser(env, use === 'to time' ? NAMES : [...WITHOUT_WINDOWS, ...NAMES]);
   const found = installed ? { executablePath: installed } : carriedBrowser(env);
   if (!found)
     throw new Error(
@@ -63,6 +68,7 @@ export function browserOptions(whole = false, env: NodeJS.ProcessEnv = process.e
       '--disable-gpu',
       '--disable-background-networking',
       '--disable-component-update',
+      ...(use === 'to look' ? ['--js-flags=--no-opt --no-maglev'] : []),
     ],
   };
 }

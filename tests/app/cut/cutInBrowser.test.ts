@@ -6,7 +6,7 @@ import { expectQuiet, withBrowser } from '../../browser/session';
 import { readPattern } from '../../paper/readPattern';
 import { downloadBytes } from '../../support/downloadBytes';
 
-const visit = withBrowser();
+const visit = withBrowser(undefined, 'to work');
 
 async function downloaded(page: Page, button: string): Promise<{ name: string; bytes: Uint8Array }> {
   const asked = page.waitForEvent('download');

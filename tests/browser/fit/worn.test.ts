@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { downloadBytes } from '../../support/downloadBytes';
 import { expectQuiet, withBrowser } from '../session';
 
-const visit = withBrowser();
+const visit = withBrowser(undefined, 'to work');
 
 it('sews the draft, is turned and read, and saves a picture', async () => {
   const visitor = await visit('fit');

@@ -109,7 +109,7 @@ async function startOtherWorkers(page: Page): Promise<void> {
 }
 
 describe('the folder', () => {
-  const visit = withBrowser(() => address);
+  const visit = withBrowser(() => address, 'to work');
 
   it(
     'does the whole job under a path of its own, also without a connection, and is whole for being installed',
@@ -177,7 +177,7 @@ describe('the folder', () => {
 });
 
 describe('the one file', () => {
-  const visit = withBrowser(() => file);
+  const visit = withBrowser(() => file, 'to work');
 
   it(
     'does the whole job from a disk without one request, and has the licences and what it cannot do in it',
