@@ -77,3 +77,36 @@ export async function benchDrafts(
   run('six wedges a block', RICHEST);
   run('default with twenty alterations', DEFAULT_STYLE, TWENTY);
 }
+
+/** Bodies drafted in a row, and rounds: a round drafts each without alterations and with them. */
+const [ROW, ROUNDS] = [40, 200];
+
+/** Times drafts with twenty alterations against drafts without, in turns, so that what else the machine does slows both alike. */
+export async function benchAltered(
+  bodies: readonly Measurements[],
+  say: (line: string) => boolean,
+): Promise<void> {
+  const { draft } = await builtEngine();
+  const row = bodies.slice(0, ROW);
+  const timed = (alterations: readonly Alteration[]): number => {
+    const before = performance.now();
+    for (const body of row) draft(body, DEFAULT_STYLE, alterations);
+    return performance.now() - before;
+  };
+  const [plain, altered, ratios]: [number[], number[], number[]] = [[], [], []];
+  for (let i = -WARM / ROW; i < ROUNDS; i += 1) {
+    const first = timed(i % 2 === 0 ? [] : TWENTY);
+    const second = timed(i % 2 === 0 ? TWENTY : []);
+    if (i < 0) continue;
+    const [without, withThem] = i % 2 === 0 ? [first, second] : [second, first];
+    plain.push(without);
+    altered.push(withThem);
+    ratios.push(withThem / without);
+  }
+  const middle = (values: number[]): number =>
+    values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+  const ms = (values: number[]): string => (middle(values) / ROW).toFixed(3);
+  say(
+    `twenty alterations: ${middle(ratios).toFixed(3)} times a draft without (${ms(altered)} against ${ms(plain)} ms), medians of ${ROUNDS} rounds in turns`,
+  );
+}

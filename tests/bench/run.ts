@@ -1,5 +1,5 @@
 // How fast a draft is made, printed and not judged: `npm run bench`; and the screen, the paper or a batch of clients:
-// `npm run bench -- screen`, `-- paper`, `-- batch`; and how drafts fit as worn, `-- worn`; and how densely cloth
+// `npm run bench -- screen`, `-- paper`, `-- batch`; many alterations against none, `-- altered`; how drafts fit as worn, `-- worn`; and how densely cloth
 // is laid, `-- lay FILE…`.
 
 import { drawBodies } from '../support/drawBodies';
@@ -35,6 +35,9 @@ if (process.argv.includes('screen')) {
 } else if (process.argv.includes('batch')) {
   const { benchBatch } = await import('./batch');
   await benchBatch(bodies, say);
+} else if (process.argv.includes('altered')) {
+  const { benchAltered } = await import('./drafts');
+  await benchAltered(bodies, say);
 } else {
   say(`${RUNS} full drafts on drawn bodies, seed ${SEED}`);
   const { benchDrafts } = await import('./drafts');

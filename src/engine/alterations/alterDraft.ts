@@ -1,6 +1,5 @@
 // Applies alterations to a draft, between balancing and truing: to its edges before the blocks are cut apart, to its panels after.
 
-import type { RaisedLevel } from '../block/lines/levels';
 import type { BaseDraft } from '../edges/baseDraft';
 import { reachOf } from '../edges/baseDraft';
 import type { SmoothLine } from '../geometry/smoothLine';
@@ -9,12 +8,12 @@ import { heightBeside } from '../panels/raisedSeam';
 import type { Seam } from '../panels/seamEdge';
 import type { Style } from '../style/style';
 import type { Issue } from '../terms/issue';
-import type { BlockName, LevelName } from '../terms/names';
+import type { BlockName } from '../terms/names';
 import { alterPanels } from './alterPanels';
 import { type ClosedHalf, closedHalfOf } from './closed/closedHalf';
 import { linesOf } from './closed/seamLines';
 import { type AlteredEdges, alterEdges } from './moves/edges';
-import { alteredGirths, levelPath } from './moves/girths';
+import { type AlteredLevels, alteredLevels } from './moves/girths';
 import { type PlannedLengths, planLengths } from './moves/lengths';
 import { letOutIssues } from './moves/letOut';
 import { type PlannedSeams, planSeams } from './moves/seams';
@@ -89,10 +88,8 @@ export interface AlteredDraft {
   readonly panels: readonly Panel[];
   readonly seams: readonly Seam[];
   readonly outcomes: HalfOutcomes;
-  /** How much longer the sewn girth is at each level, mm; below 0 where it was taken in. */
-  readonly girths: ReadonlyMap<LevelName, number>;
-  /** Levels that run aslant over a panel, or at another height than drafted. */
-  readonly raisedLevels: readonly RaisedLevel[];
+  readonly girths: AlteredLevels['girths'];
+  readonly raisedLevels: AlteredLevels['raised'];
   readonly centres: CentreLines;
   readonly issues: readonly Issue[];
 }
@@ -117,6 +114,7 @@ export function applyAlterations(
     const panel = panels.find((each) => each.block === block && each.number === 1);
     return panel ? { line: panel.inner, waist: heightBeside(panel, 'inner', baseDraft.span.waist) } : null;
   };
+  const { girths, raised } = alteredLevels(baseDraft.levels, apart.panels, panels);
   return {
     baseDraft: {
       ...baseDraft,
@@ -128,13 +126,8 @@ export function applyAlterations(
       const code = done.refused.get(i);
       return code ? refused(code) : outcome;
     }),
-    girths: alteredGirths(baseDraft.levels, apart.panels, panels),
-    raisedLevels: panels.flatMap((panel) =>
-      baseDraft.levels.flatMap(({ name, y }): RaisedLevel[] => {
-        const path = levelPath(panel, y);
-        return path ? [{ block: panel.block, number: panel.number, level: name, path }] : [];
-      }),
-    ),
+    girths,
+    raisedLevels: raised,
     centres: { front: centre('front'), back: centre('back') },
     issues: letOutIssues(lines, done, baseDraft.span, allowances),
   };

@@ -61,7 +61,9 @@ export function alterPanels(
       return { panels: altered, seams: seamsWith(seams, panels, altered), refused, made, changes };
     for (const { index, code } of faults) if (!refused.has(index)) refused.set(index, code);
     made = new Map(
-      [...made].map(([line, own]) => [line, own.filter(({ index }) => !refused.has(index))] as const),
+      [...made].map(
+        ([line, own]) => [line, own.filter(({ of }) => !of.some((index) => refused.has(index)))] as const,
+      ),
     );
   }
 }
@@ -94,7 +96,7 @@ function faultsOf(
   { blocks, span }: BaseDraft,
 ): { index: number; code: RefusalCode }[] {
   const on = (line: BodyLine | undefined, code: RefusalCode) =>
-    ((line && planned.get(line)) ?? []).map(({ index }) => ({ index, code }));
+    ((line && planned.get(line)) ?? []).flatMap(({ of }) => of.map((index) => ({ index, code })));
   const lineOfDart = (dart: PanelDart) => closedHalf.darts.find(({ wedge }) => wedge.id === dart.wedge);
   if (!altered.mayBeNarrow) return [];
   const from = Math.max(span.highest, topOf(blocks[drafted.block], drafted));

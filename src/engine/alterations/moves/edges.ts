@@ -42,7 +42,7 @@ export function alterEdges(
   for (const [index, each] of alterations.entries())
     if (each?.kind === 'edge') own.push({ each, index, key: keyOf(each) });
   own.sort((a, b) => (a.key < b.key ? -1 : 1));
-  const raised: Record<'top' | 'hem', (readonly PlacedOnEdge[])[]> = { top: [], hem: [] };
+  const raised: Record<'top' | 'hem', PlacedOnEdge[][]> = { top: [], hem: [] };
   for (const { each, index } of own) {
     const placed = placesOf(each, base, closedHalf);
     outcomes[index] = typeof placed === 'string' ? refused(placed) : APPLIED;
@@ -50,15 +50,20 @@ export function alterEdges(
     const along = placed.filter(({ end }) => !end);
     for (const { end, by } of placed)
       if (end) endsRaised.set(end.wedge, (endsRaised.get(end.wedge) ?? 0) + by);
-    if (along.length > 0) raised[each.edge === 'hem' ? 'hem' : 'top'].push(along);
+    if (along.length > 0) addTo(raised[each.edge === 'hem' ? 'hem' : 'top'], along);
   }
   const altered = (which: 'top' | 'hem'): DraftedEdge => {
     const edge = base.edges[which];
-    if (raised[which].length === 0 && !lengths.isAny) return edge;
+    const isShifted = lowestOf(edge) > lengths.from;
+    if (raised[which].length === 0 && !isShifted) return edge;
     const distanceOf = distancesAt(closedHalf, edge.base, edge.whole);
-    const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
-    const changes = raised[which].map((placed) => changeAlong(placed, distanceOf, stops));
-    if (lengths.isAny) changes.push(shiftByLengths(which, edge, distanceOf, closedHalf, lengths));
+    const changes: SmoothLine[] = [];
+    if (raised[which].length > 0) {
+      const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
+      for (const placed of raised[which]) changes.push(changeAlong(placed, distanceOf, stops));
+    }
+    const shift = isShifted ? shiftByLengths(which, edge, distanceOf, closedHalf, lengths) : null;
+    if (shift) changes.push(shift);
     const sum = sumOfChanges(changes);
     if (!sum) return edge;
     return changeEdge(
@@ -75,6 +80,22 @@ interface PlacedOnEdge {
   readonly by: number;
   /** The end of a wedge in neckline or armhole; null where the edge itself is raised. */
   readonly end: UpperEnd | null;
+}
+
+/** The lowest height of an edge, mm: it never runs below its knots. */
+function lowestOf({ lines }: DraftedEdge): number {
+  let lowest = Number.NEGATIVE_INFINITY;
+  for (const { xs } of lines.wholeEdge) for (const y of xs) lowest = Math.max(lowest, y);
+  return lowest;
+}
+
+/** Adds where one alteration raises an edge; what is raised at the same one place as by another is raised by both. */
+function addTo(raised: PlacedOnEdge[][], along: PlacedOnEdge[]): void {
+  const [only] = along;
+  const same = along.length === 1 && raised.find((each) => each.length === 1 && each[0]?.line === only?.line);
+  const [before] = same || [];
+  if (same && before && only) same[0] = { ...before, by: before.by + only.by };
+  else raised.push(along);
 }
 
 /** Where an edge is raised, or why it cannot be. */
@@ -128,14 +149,14 @@ function changeAlong(
   );
 }
 
-/** How far an edge is raised along it because seams above it were shortened, mm. */
+/** How far an edge is raised along it because seams above it were shortened, mm; null where it is not. */
 function shiftByLengths(
   which: 'top' | 'hem',
   edge: DraftedEdge,
   distanceOf: (line: BodyLine) => number,
   closedHalf: ClosedHalf,
   lengths: PlannedLengths,
-): SmoothLine {
+): SmoothLine | null {
   const knots: { at: number; by: number }[] = [];
   for (const line of closedHalf.lines) {
     const at = distanceOf(line);
@@ -144,8 +165,13 @@ function shiftByLengths(
     const lowered = which === 'top' ? lengths.topLoweredAt(line) : 0;
     knots.push({ at, by: y - raisedHeight(lengths.raiseAt(line), y) - lowered });
   }
+  // A knot within a stretch that is raised alike would part the edge there and change nothing.
+  const isAlike = (i: number, other: number): boolean => (knots[other] ?? knots[i])?.by === knots[i]?.by;
+  const kept = knots.filter((_, i) => !(isAlike(i, i - 1) && isAlike(i, i + 1)));
+  const [first] = knots;
+  if (kept.length === 0) return first && first.by !== 0 ? smoothLine([first.at], [first.by]) : null;
   return smoothLine(
-    knots.map(({ at }) => at),
-    knots.map(({ by }) => by),
+    kept.map(({ at }) => at),
+    kept.map(({ by }) => by),
   );
 }

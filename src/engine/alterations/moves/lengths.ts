@@ -18,12 +18,14 @@ export interface PlannedLengths {
   /** How far the top edge is lowered at a line, because cloth above the first level was taken out. mm */
   readonly topLoweredAt: (line: BodyLine) => number;
   readonly isAny: boolean;
+  /** The height above which nothing is shortened and no edge is lowered, mm; infinite where nothing is at all. */
+  readonly from: number;
   readonly outcomes: readonly (AlterationOutcome | null)[];
 }
 
 interface PlannedLength {
-  readonly index: number;
-  readonly key: string;
+  /** The indices of the alterations: those with the same bounds and places are one. */
+  readonly of: readonly number[];
   /** Null above the top level, where only the edge moves. */
   readonly stretch: { readonly from: number; readonly to: number } | null;
   /** How much it shortens at a line, mm; longer below 0. */
@@ -45,21 +47,20 @@ export function planLengths(
   closedHalf: ClosedHalf,
 ): PlannedLengths {
   const outcomes: (AlterationOutcome | null)[] = alterations.map(() => null);
-  const planned: PlannedLength[] = [];
-  const distanceOf = distancesAt(closedHalf, base.span.waist, wholeAt(closedHalf, base.span.waist));
+  const asked: AskedLength[] = [];
   for (const [index, each] of alterations.entries()) {
     if (each?.kind !== 'length') continue;
-    const plan = planOne(each, index, base, closedHalf, distanceOf);
-    if (typeof plan === 'string') outcomes[index] = refused(plan);
+    const length = askedLength(each, index, base, closedHalf);
+    if (typeof length === 'string') outcomes[index] = refused(length);
     else {
       outcomes[index] = APPLIED;
-      planned.push(plan);
+      asked.push(length);
     }
   }
-  planned.sort((a, b) => (a.key < b.key ? -1 : 1));
+  const planned = plansOf(asked, base, closedHalf);
   const kept = withRoom(planned, closedHalf);
-  for (const { index } of planned.filter((each) => !kept.includes(each)))
-    outcomes[index] = refused('lengthUsedUp');
+  for (const { of } of planned.filter((each) => !kept.includes(each)))
+    for (const index of of) outcomes[index] = refused('lengthUsedUp');
   const known = new Map<BodyLine, Raise>();
   const raiseAt = (line: BodyLine): Raise => {
     const raise = known.get(line) ?? raiseOf(kept, line);
@@ -70,38 +71,67 @@ export function planLengths(
     raiseAt,
     topLoweredAt: (line) => kept.reduce((sum, { stretch, byAt }) => (stretch ? sum : sum + byAt(line)), 0),
     isAny: kept.length > 0,
+    from: Math.min(...kept.map(({ stretch }) => stretch?.from ?? Number.NEGATIVE_INFINITY)),
     outcomes,
   };
 }
 
-function planOne(
+/** An alteration of length on the draft's own heights and lines. */
+interface AskedLength {
+  readonly index: number;
+  readonly key: string;
+  readonly stretch: PlannedLength['stretch'];
+  readonly at: readonly { readonly line: BodyLine; readonly by: number }[];
+}
+
+function askedLength(
   alteration: LengthAlteration,
   index: number,
   { levels, span }: BaseDraft,
   closedHalf: ClosedHalf,
-  distanceOf: (line: BodyLine) => number,
-): PlannedLength | 'levelGone' | 'placeGone' | 'edgeGone' {
-  const {
-    between: [upper, lower],
-    at,
-  } = alteration;
+): AskedLength | 'levelGone' | 'placeGone' | 'edgeGone' {
+  const [upper, lower] = alteration.between;
   const heightOf = (bound: LengthAlteration['between'][number]): number | undefined =>
     bound === 'hem' ? span.hem : levels.find(({ name }) => name === bound)?.y;
   const isFromTop = upper === 'top';
   if (isFromTop && closedHalf.blocks.front.upper) return 'edgeGone';
   const [from, to] = [isFromTop ? span.top : heightOf(upper), heightOf(lower)];
   if (from === undefined || to === undefined || to - from < LEAST_STRETCH_MM) return 'levelGone';
-  const amounts: { at: number; by: number }[] = [];
-  for (const { place, by } of at) {
+  const at: { line: BodyLine; by: number }[] = [];
+  for (const { place, by } of alteration.at) {
     const line = lineAt(closedHalf, place);
     if (!line) return 'placeGone';
-    amounts.push({ at: distanceOf(line), by });
+    at.push({ line, by });
   }
-  amounts.sort((a, b) => a.at - b.at);
-  const byAt = (line: BodyLine): number => straightBetween(amounts, distanceOf(line));
-  const most = Math.max(0, ...at.map(({ by }) => by));
-  const stretch = isFromTop ? null : { from, to };
-  return { index, key: keyOf(alteration), stretch, byAt, most };
+  return { index, key: keyOf(alteration), stretch: isFromTop ? null : { from, to }, at };
+}
+
+/** Alterations of length in the order of their keys, those with the same bounds and places added up. */
+function plansOf(asked: AskedLength[], base: BaseDraft, closedHalf: ClosedHalf): PlannedLength[] {
+  if (asked.length === 0) return [];
+  asked.sort((a, b) => (a.key < b.key ? -1 : 1));
+  const sums: { of: number[]; stretch: PlannedLength['stretch']; at: AskedLength['at'] }[] = [];
+  for (const { index, stretch, at } of asked) {
+    const same = sums.find(
+      (each) =>
+        each.stretch?.from === stretch?.from &&
+        each.stretch?.to === stretch?.to &&
+        each.at.length === at.length &&
+        each.at.every(({ line }, i) => line === at[i]?.line),
+    );
+    if (!same) sums.push({ of: [index], stretch, at });
+    else {
+      same.of.push(index);
+      same.at = same.at.map(({ line, by }, i) => ({ line, by: by + (at[i]?.by ?? 0) }));
+    }
+  }
+  const distanceOf = distancesAt(closedHalf, base.span.waist, wholeAt(closedHalf, base.span.waist));
+  return sums.map(({ of, stretch, at }): PlannedLength => {
+    const amounts = at.map(({ line, by }) => ({ at: distanceOf(line), by }));
+    amounts.sort((a, b) => a.at - b.at);
+    const byAt = (line: BodyLine): number => straightBetween(amounts, distanceOf(line));
+    return { of, stretch, byAt, most: Math.max(0, ...amounts.map(({ by }) => by)) };
+  });
 }
 
 /** A stretch shorter than this cannot be shortened or lengthened. mm */

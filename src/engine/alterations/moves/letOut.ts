@@ -8,7 +8,7 @@ import { identityOf } from '../../terms/identity';
 import { type Issue, issue } from '../../terms/issue';
 import { TAPE_TOLERANCE_MM } from '../../terms/units';
 import type { SeamLines } from '../closed/seamLines';
-import type { PlannedSeam, PlannedSeams, SeamChanges } from './seams';
+import type { PlannedSeams, SeamChanges } from './seams';
 
 /**
  * A note for each edge that is let out by more than its seam allowance.
@@ -24,26 +24,19 @@ export function letOutIssues(
   const issues: Issue[] = [];
   for (const [seam, line] of lines) {
     const allowance = allowances[allowanceOfSeam(seam)];
+    // Each at its most, wherever that is.
+    let mostOut = 0;
+    for (const each of made.get(line) ?? []) mostOut += each.mostOut;
+    if (mostOut < allowance) continue;
     for (const mate of ['a', 'b'] as const) {
       const [edge, change] = [seam[mate], changes.get(line)?.[mate]];
-      if (!edge || !change || atMost(made.get(line) ?? [], mate) < allowance) continue;
+      if (!edge || !change) continue;
       const out = -leastBetween(change, highest, lowest).x;
       if (out > allowance + TAPE_TOLERANCE_MM)
         issues.push(issue('letOutPastAllowance', { out, allowance }, placeOf(seam, edge.panel)));
     }
   }
   return issues;
-}
-
-/** What alterations let out at the most, mm: each by itself at its most. */
-function atMost(planned: readonly PlannedSeam[], mate: 'a' | 'b'): number {
-  let sum = 0;
-  for (const each of planned) {
-    let most = 0;
-    for (const x of each[mate].xs) most = Math.max(most, -x);
-    sum += most;
-  }
-  return sum;
 }
 
 const placeOf = ({ identity }: Seam, panel: Panel): Issue['at'] => ({

@@ -1,6 +1,7 @@
 // Alterations of seams and darts: how far each edge is moved at every height.
 
 import type { BaseDraft } from '../../edges/baseDraft';
+import { at } from '../../geometry/lists';
 import type { SmoothLine } from '../../geometry/smoothLine';
 import type { Style } from '../../style/style';
 import { type BodyLine, type ClosedHalf, lineNamed } from '../closed/closedHalf';
@@ -15,9 +16,12 @@ import {
 import { keyOf } from '../terms/alterationsOfSide';
 import { changeLine, changeRun, sumOfChanges } from './changeLine';
 
-/** An alteration of a seam that the draft has. */
+/** An alteration of a seam that the draft has, or several at one height. */
 export interface PlannedSeam {
-  readonly index: number;
+  /** The indices of the alterations. */
+  readonly of: readonly number[];
+  /** The most that either edge moves out of its panel, mm. */
+  readonly mostOut: number;
   /** How far the first mate's edge moves into its panel at each height, and the second's, mm. */
   readonly a: SmoothLine;
   readonly b: SmoothLine;
@@ -32,10 +36,11 @@ export type SeamChanges = ReadonlyMap<BodyLine, Readonly<Record<'a' | 'b', Smoot
 /** What the alterations on each seam add up to. */
 export const changesOf = (planned: PlannedSeams): SeamChanges =>
   new Map(
-    [...planned].map(([line, own]) => [
-      line,
-      { a: sumOfChanges(own.map(({ a }) => a)), b: sumOfChanges(own.map(({ b }) => b)) },
-    ]),
+    [...planned].map(([line, own]) => {
+      const a = sumOfChanges(own.map((each) => each.a));
+      const isAlike = own.every((each) => each.a === each.b);
+      return [line, { a, b: isAlike ? a : sumOfChanges(own.map((each) => each.b)) }];
+    }),
   );
 
 /** A change runs out at the next level that is no nearer than this. mm */
@@ -51,7 +56,7 @@ export function planSeams(
   closedHalf: ClosedHalf,
   closure: Style['closure'],
 ): { planned: PlannedSeams; outcomes: (AlterationOutcome | null)[] } {
-  const planned = new Map<BodyLine, (PlannedSeam & { readonly key: string })[]>();
+  const asked = new Map<BodyLine, AskedSeam[]>();
   const stretches = new Map<BodyLine, Stretch>();
   const outcomes = alterations.map((each, index): AlterationOutcome | null => {
     if (each?.kind !== 'seam') return null;
@@ -62,15 +67,49 @@ export function planSeams(
       return refused('centreStraight');
     const stretch = stretches.get(line) ?? stretchOf(line, base, closedHalf);
     stretches.set(line, stretch);
-    const change = changeOn(stretch, each, base, isTurned);
-    if (typeof change === 'string') return refused(change);
-    const own = planned.get(line) ?? [];
-    own.push({ index, a: change.a, b: change.b, key: keyOf(each) });
-    planned.set(line, own);
+    const amounts = amountsOn(stretch, each, base, isTurned);
+    if (typeof amounts === 'string') return refused(amounts);
+    const own = asked.get(line) ?? [];
+    own.push({ index, amounts, key: keyOf(each) });
+    asked.set(line, own);
     return APPLIED;
   });
-  for (const own of planned.values()) if (own.length > 1) own.sort((a, b) => (a.key < b.key ? -1 : 1));
+  const planned = new Map<BodyLine, readonly PlannedSeam[]>();
+  for (const [line, own] of asked) planned.set(line, plannedOn(stretches.get(line) as Stretch, own));
   return { planned, outcomes };
+}
+
+/** An alteration as it is asked for on its seam: the amounts from the top down. */
+interface AskedSeam {
+  readonly index: number;
+  readonly key: string;
+  readonly amounts: readonly SeamAmount[];
+}
+
+/** What the edges of a seam are moved by at a height, mm. */
+interface SeamAmount {
+  readonly y: number;
+  readonly a: number;
+  readonly b: number;
+}
+
+/** The changes of one seam in the order of their keys. Those that are altered at one height alone, and at the same, are one. */
+function plannedOn(stretch: Stretch, asked: AskedSeam[]): PlannedSeam[] {
+  if (asked.length > 1) asked.sort((a, b) => (a.key < b.key ? -1 : 1));
+  const changes: { of: number[]; amounts: readonly SeamAmount[] }[] = [];
+  for (const { index, amounts } of asked) {
+    const [own] = amounts;
+    const same =
+      own &&
+      amounts.length === 1 &&
+      changes.find((each) => each.amounts.length === 1 && each.amounts[0]?.y === own.y);
+    if (same) {
+      const before = at(same.amounts, 0);
+      same.of.push(index);
+      same.amounts = [{ y: own.y, a: before.a + own.a, b: before.b + own.b }];
+    } else changes.push({ of: [index], amounts });
+  }
+  return changes.map(({ of, amounts }) => ({ of, ...changeOn(stretch, amounts) }));
 }
 
 /** From where to where a seam can be altered, and where a change of it can run out; mm. */
@@ -86,14 +125,14 @@ function stretchOf(line: BodyLine, { levels }: BaseDraft, closedHalf: ClosedHalf
   return { upper, lower, stops: [upper, ...between, lower].filter(Number.isFinite) };
 }
 
-/** What an alteration moves the edges of its seam by, or why it cannot be made. */
-function changeOn(
-  { upper, lower, stops }: Stretch,
+/** What an alteration moves the edges of its seam by at each height from the top down, or why it cannot be made. */
+function amountsOn(
+  { upper, lower }: Stretch,
   { at }: SeamAlteration,
   { levels, span }: BaseDraft,
   isTurned: boolean,
-): Pick<PlannedSeam, 'a' | 'b'> | RefusalCode {
-  const amounts: { y: number; a: number; b: number }[] = [];
+): readonly SeamAmount[] | RefusalCode {
+  const amounts: SeamAmount[] = [];
   for (const { height, a, b } of at) {
     const y =
       height.kind === 'belowWaist'
@@ -104,6 +143,11 @@ function changeOn(
     amounts.push(isTurned ? { y, a: b, b: a } : { y, a, b });
   }
   if (amounts.length > 1) amounts.sort((one, other) => one.y - other.y);
+  return amounts;
+}
+
+/** How the edges of a seam move along it by amounts at heights. */
+function changeOn({ upper, lower, stops }: Stretch, amounts: readonly SeamAmount[]): Omit<PlannedSeam, 'of'> {
   const isNearEnd = amounts.some(({ y }) => y - upper < CLEAR_OF_LEVEL_MM || lower - y < CLEAR_OF_LEVEL_MM);
   const run = changeRun(
     amounts.map(({ y }) => y),
@@ -115,7 +159,11 @@ function changeOn(
       run,
       amounts.map((each) => each[which]),
     );
-  return { a: along('a'), b: along('b') };
+  const a = along('a');
+  // Those nearer to each other than a mm are one place of the change and add up, so all are counted.
+  let mostOut = 0;
+  for (const each of amounts) mostOut += Math.max(0, -each.a, -each.b);
+  return { a, b: amounts.every((each) => each.a === each.b) ? a : along('b'), mostOut };
 }
 
 /**
