@@ -1,7 +1,7 @@
 // Transliterates texts to 7-bit ASCII, for files that hold nothing else. No character is dropped: those without a Latin spelling
 // are written by their number.
 
-import { spelledFractions } from './fractions';
+import { FRACTION_SIGNS, spelledFractions } from './fractions';
 
 const from = (letters: string, latin: string): [string, string][] => {
   const spelled = latin.split(' ');
@@ -31,7 +31,7 @@ export function ascii(text: string): string {
     .normalize('NFC')
     .replace(/\p{Cf}/gu, '')
     .replace(/(?<=[οΟ])[υύΥΎ]/gu, 'u');
-  for (const character of spelledFractions(line, '¼-¾⅐-⅞'))
+  for (const character of spelledFractions(line, FRACTION_SIGNS))
     out += /[\p{C}\p{Z}]/u.test(character) ? ' ' : spelled(character);
   return out.replace(/ {2,}/g, ' ').trim();
 }

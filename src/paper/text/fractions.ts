@@ -28,6 +28,9 @@ export function textRuns(text: string): TextRun[] {
   });
 }
 
+/** Every single fraction sign, for lines in which all fractions are spelled. */
+export const FRACTION_SIGNS = '¼-¾⅐-⅞';
+
 /** Spells the fractions of a text: "3¹¹⁄₁₆" becomes "3 11/16". `signs` are the single characters that are spelled. */
 export const spelledFractions = (text: string, signs = '⅐-⅞'): string =>
   text.replace(spelledSigns(signs), (fraction, at: number, whole: string) => {
