@@ -240,8 +240,9 @@ const fromCentre = (a: Wedge, b: Wedge): number =>
   a.station - b.station || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 function bustLineOf(block: BlockName, body: Body, levels: readonly Level[], style: Style): number {
-  const half = body.bustPointWidth / 2 - halfOpenAt(block, style.closure);
-  if (block === 'front') return half;
+  const open = halfOpenAt(block, style.closure);
+  if (block === 'front') return body.bustPointWidth / 2 - open;
+  const half = body.backLineWidth / 2 - open;
   const bust = levels.find((level) => level.name === 'bust') as Level;
   // The back's bust-point line keeps off the centre edge where the lacing gap is wide, and off the side seam where the waist is
   // slim.

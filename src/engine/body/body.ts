@@ -13,11 +13,13 @@ import {
 
 /**
  * A checked body; mm. Null was not measured, and the draft does without. The over-bust girth is estimated where it was not
- * measured; front arcs, from side seam to side seam, stand by their level.
+ * measured; front arcs, from side seam to side seam, stand by their level. The back's line, from which its wedges are counted, stands
+ * half of `backLineWidth` from the centre: as far as the bust points, before any fitting corrected those.
  */
 export type Body = Readonly<Record<NeededMeasurement | 'overBust', number>> &
   Omit<Measurements, NeededMeasurement | 'overBust'> & {
     readonly frontArc: { readonly [level in LevelName]?: number };
+    readonly backLineWidth: number;
   };
 
 /**
@@ -64,5 +66,6 @@ export function checkBody(measurements: Measurements): { body: Body | null; issu
   const measured: Partial<Record<MeasurementName, number | null>> = {};
   for (const { name } of MEASUREMENTS) measured[name] = measurements[name] ?? null;
   // The checks above leave no needed measurement without its number.
-  return { body: { ...measured, overBust, frontArc: arcs.frontArc } as Body, issues };
+  const backLineWidth = measurements.bustPointWidth;
+  return { body: { ...measured, overBust, frontArc: arcs.frontArc, backLineWidth } as Body, issues };
 }

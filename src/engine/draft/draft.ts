@@ -100,7 +100,8 @@ export function draftPanels(
     panels: { ...panels, alterations: notDrafted(alterations) },
     isCut: false,
   });
-  const { body, issues: bodyIssues } = checkBody(corrected.measurements);
+  const { body: checked, issues: bodyIssues } = checkBody(corrected.measurements);
+  const body = checked && withBackAsMeasured(checked, measurements);
   const issues: Issue[] = [...bodyIssues, ...checkStyle(style)];
   if (!body || issues.some((each) => each.severity === 'error')) return uncut(nothing(issues));
 
@@ -133,6 +134,12 @@ export function draftPanels(
   };
   return { panels, isCut: true };
 }
+
+/** The body with its back's line where the measurements have it: a fitting that moves the bust points leaves the back as it is. */
+const withBackAsMeasured = (body: Body, { bustPointWidth }: Measurements): Body =>
+  bustPointWidth === null || bustPointWidth === body.backLineWidth
+    ? body
+    : { ...body, backLineWidth: bustPointWidth };
 
 /** The draft of pieces that were made, with what the checks measure on them; `before` are the issues that came up till then. */
 function checkedPanels(

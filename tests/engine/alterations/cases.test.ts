@@ -279,8 +279,30 @@ describe('a bust point', () => {
       },
       DEFAULT_STYLE,
     );
-    expect(made.pieces).toStrictEqual(typed.pieces);
+    expectMarksOf(made, typed, 'front');
   });
+
+  it('half an inch out leaves the back as it was, and makes the first front panel so much wider', () => {
+    const made = alter([{ kind: 'bustPoint', side: 'both', out: 12.7, down: 0 }]);
+    expect(made.alterations).toEqual([{ applied: true, code: null }]);
+    expectMarksOf(made, base, 'back');
+    const [now, was] = [made, base].map(({ pieces }) =>
+      Math.max(...(pieces[0]?.marks.map(({ at: { x } }) => x) ?? [])),
+    );
+    expect((now ?? 0) - (was ?? 0)).toBeCloseTo(12.7, 6);
+  });
+
+  /** The balance marks of a block are those of another draft, but for what the top edge's run across the side seam asks. */
+  function expectMarksOf(made: Draft, other: Draft, block: 'front' | 'back'): void {
+    const marksOf = ({ pieces }: Draft) =>
+      pieces
+        .filter((each) => each.block === block)
+        .flatMap(({ marks }) => marks.map(({ at: { x, y } }) => [x, y]));
+    const [own, others] = [marksOf(made).flat(), marksOf(other).flat()];
+    expect(own.length).toBeGreaterThan(20);
+    expect(own).toHaveLength(others.length);
+    for (const [i, mm] of own.entries()) expect(Math.abs(mm - (others[i] ?? 0))).toBeLessThan(0.02);
+  }
 
   it('that cannot be drafted is refused, and the draft stays', () => {
     const made = alter([{ kind: 'bustPoint', side: 'both', out: 149, down: 149 }]);
