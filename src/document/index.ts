@@ -67,15 +67,6 @@ export { MOCKUP_ALLOWANCE_MM, mockupStyle } from './edit/mockup';
 export { setPanelWidth } from './edit/panelWidth';
 export { keepPrint, nextMockup, printOf, withPrint } from './edit/prints';
 export {
-  centreSeam,
-  keyOfSeam,
-  SEAM_ENDS,
-  type SeamEnd,
-  seamEnd,
-  seamEndAt,
-  seamNameOf,
-} from './edit/seamEnds';
-export {
   dartsBelowShoulders,
   SHOULDER_KINDS,
   type ShoulderKind,

@@ -10,7 +10,9 @@ export {
   type LengthBound,
   type PanelName,
   type RefusalCode,
+  SEAM_ENDS,
   type SeamAlteration,
+  type SeamEnd,
   type SeamHeight,
   type SeamName,
 } from './alterations/terms/alteration';
@@ -52,6 +54,7 @@ export { type Draft, draft } from './draft/draft';
 export { draftWhole } from './draft/draftWhole';
 export { halfOf } from './draft/halfOf';
 export { levelsReached } from './draft/levelsReached';
+export { centreSeam, keyOfSeam, seamEnd, seamNameOf } from './draft/seamNamed';
 export { distanceToChord, nearestFraction } from './geometry/chord';
 export { isInside } from './geometry/isInside';
 export { distance, type Point } from './geometry/point';

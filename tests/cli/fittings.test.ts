@@ -52,7 +52,14 @@ describe('a file of fittings', () => {
           date: '2026-11-26',
           note: 'hollow of the back',
           alterations: [
-            { kind: 'seam', seam: ['front-2', 'side'], at: [{ belowWaist: '1 1/2', a: '1/4', b: 0 }] },
+            {
+              kind: 'seam',
+              seam: ['front-2', 'side'],
+              at: [
+                { belowWaist: '1 1/2', a: '1/4', b: 0 },
+                { edge: 'hem', a: 0, b: '1/8' },
+              ],
+            },
             { kind: 'seam', seam: ['front-dart'], side: 'left', at: [{ level: 'waist', a: 0.5, b: 0.5 }] },
             {
               kind: 'length',
@@ -81,7 +88,10 @@ describe('a file of fittings', () => {
               pieces: [{ kind: 'panel', block: 'front', number: 2 }, { kind: 'sidePanel' }],
             },
             side: 'both',
-            at: [{ height: { kind: 'belowWaist', mm: inches(1.5) }, a: inches(0.25), b: 0 }],
+            at: [
+              { height: { kind: 'belowWaist', mm: inches(1.5) }, a: inches(0.25), b: 0 },
+              { height: { kind: 'end', end: 'hem' }, a: 0, b: inches(0.125) },
+            ],
             on: true,
           },
           {
@@ -137,6 +147,11 @@ describe('a file of fittings', () => {
       'two heights in one',
       day([{ ...WAIST, at: [{ level: 'waist', belowWaist: 1, a: 1, b: 1 }] }]),
       'fittings.0.alterations.0.at.0',
+    ],
+    [
+      'an edge at which no seam ends',
+      day([{ ...WAIST, at: [{ edge: 'neckline', a: 1, b: 1 }] }]),
+      'fittings.0.alterations.0.at.0.edge',
     ],
     [
       'one edge alone',

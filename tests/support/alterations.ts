@@ -1,15 +1,16 @@
 // Alterations drawn at random on a draft, and short ways to write one in a test.
 
-import type {
-  Alteration,
-  AlteredPlace,
-  AlteredSide,
-  Draft,
-  LevelName,
-  PieceIdentity,
-  SeamAlteration,
-  SeamHeight,
-  SeamName,
+import {
+  type Alteration,
+  type AlteredPlace,
+  type AlteredSide,
+  type Draft,
+  type LevelName,
+  type PieceIdentity,
+  SEAM_ENDS,
+  type SeamAlteration,
+  type SeamHeight,
+  type SeamName,
 } from '../../src/engine';
 import { chance, pick, type Random, uniform } from './random';
 
@@ -79,7 +80,9 @@ export function randomAlteration(random: Random, made: Draft, side: AlteredSide 
       const height = (): SeamHeight =>
         chance(random, 0.7)
           ? { kind: 'level', level: pick(random, levels) }
-          : { kind: 'belowWaist', mm: uniform(random, -60, 60) };
+          : chance(random, 0.6)
+            ? { kind: 'belowWaist', mm: uniform(random, -60, 60) }
+            : { kind: 'end', end: pick(random, SEAM_ENDS) };
       const amount = (): number => uniform(random, -8, 8);
       const heights = chance(random, 0.6) ? [height()] : [height(), height()];
       const said = heights.map((each) => ({ height: each, a: amount(), b: amount() }));

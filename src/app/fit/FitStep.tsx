@@ -2,25 +2,19 @@
 
 import { useCallback, useState } from 'react';
 import { flushSync } from 'react-dom';
-import {
-  alterationsOf,
-  changeFittings,
-  FIT,
-  keyOfSeam,
-  PROOFS,
-  pieceLabel,
-  seamNameOf,
-} from '../../document';
+import { alterationsOf, changeFittings, FIT, PROOFS, pieceLabel } from '../../document';
 import {
   type AlteredSide,
   type ClosedAt,
   type Draft,
+  keyOfSeam,
   type LevelName,
   type Piece,
   rightSideUp,
   type SeamName,
   SIDES,
   type Side,
+  seamNameOf,
 } from '../../engine';
 import { ClosedUp, type EdgePull, type Picked, type PointedOut } from '../../table';
 import { today } from '../components/files/formatDay';

@@ -1,6 +1,6 @@
 // Reads fittings from a file or a backup: every fault stands at its field, as "fittings.0.alterations.1.at.0.a".
 
-import { type Alteration, LEVEL_NAMES, MOST_ALTERED_MM } from '../../engine';
+import { type Alteration, LEVEL_NAMES, MOST_ALTERED_MM, SEAM_ENDS } from '../../engine';
 import { FILES } from '../messages/book/files';
 import type { Fitting, KeptAlteration } from '../model/fittings';
 import { isObject, type JsonObject } from '../model/isObject';
@@ -78,13 +78,15 @@ function alterationOf(given: JsonObject, path: string, read: FittingReader): Kep
 type SeamAmount = Extract<Alteration, { kind: 'seam' }>['at'][number];
 
 function heightOf(given: JsonObject, path: string, read: FittingReader): SeamAmount {
-  read.knownOnly(given, path, ['level', 'belowWaist', 'a', 'b']);
+  read.knownOnly(given, path, ['level', 'edge', 'belowWaist', 'a', 'b']);
   const [a, b] = [
     read.amount(given, 'a', path, MOST_ALTERED_MM),
     read.amount(given, 'b', path, MOST_ALTERED_MM),
   ];
-  const isOne = (given.level === undefined) !== (given.belowWaist === undefined);
-  if (!isOne) read.refuse(path.slice(0, -1), FILES.fittings.heightUnknown);
+  const heights = [given.level, given.edge, given.belowWaist].filter((each) => each !== undefined);
+  if (heights.length !== 1) read.refuse(path.slice(0, -1), FILES.fittings.heightUnknown);
+  if (given.edge !== undefined)
+    return { height: { kind: 'end', end: read.word(given, 'edge', path, SEAM_ENDS, 'top') }, a, b };
   if (given.belowWaist === undefined)
     return { height: { kind: 'level', level: read.word(given, 'level', path, LEVEL_NAMES, 'waist') }, a, b };
   return { height: { kind: 'belowWaist', mm: read.height(given, path) }, a, b };

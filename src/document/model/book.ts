@@ -6,7 +6,7 @@ import type { KeptLay } from './lays';
 import type { KeptPrint } from './prints';
 
 /** The version this build writes. A book of a lower one is migrated, of a higher one put aside. */
-export const BOOK_VERSION = 8;
+export const BOOK_VERSION = 9;
 
 /** The unit a maker reads and types in; everything is kept in mm. */
 export type Unit = 'in' | 'cm';

@@ -9,18 +9,8 @@ import {
   outcomesOf,
   RECORD,
   type SavedDraft,
-  seamEndAt,
 } from '../../document';
-import {
-  type Draft,
-  draftWhole,
-  finishedCloth,
-  type LedgerRow,
-  type MeasurementName,
-  openWidth,
-  type SeamHeight,
-  type SeamName,
-} from '../../engine';
+import { type Draft, finishedCloth, type LedgerRow, type MeasurementName, openWidth } from '../../engine';
 
 /** What a record is made from. */
 interface Printed {
@@ -149,12 +139,10 @@ function tapeRows({ draft, client, tapeDay }: Printed, written: Written): [strin
 function alterationRows({ draft, client, savedDraft, fittingDays }: Printed): [string, string][] {
   const fittings = savedDraft.fittings ?? [];
   if (fittings.length === 0) return [];
-  const unaltered = draftWhole(client.measurements, savedDraft.style, client.sides ?? null);
-  const endAt = (seam: SeamName, height: SeamHeight) => seamEndAt(unaltered, seam, height);
   return outcomesOf(fittings, draft).flatMap(({ fitting, alteration, applied, code }): [string, string][] => {
     const kept = fittings[fitting]?.alterations[alteration];
     if (!kept || code === 'switchedOff') return [];
-    const words = alterationWords(kept, { unit: client.unit, style: savedDraft.style, endAt });
+    const words = alterationWords(kept, { unit: client.unit, style: savedDraft.style });
     return [
       [
         RECORD.fittings.of({ date: fittingDays?.[fitting] ?? fittings[fitting]?.date ?? '' }),

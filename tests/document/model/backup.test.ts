@@ -30,7 +30,7 @@ import {
 
 const FIXTURE = readBook(readFileSync(new URL('./fixtures/book-v3.json', import.meta.url), 'utf8'));
 const KEPT: Book = FIXTURE.kind === 'book' ? FIXTURE.book : DEMO_BOOK;
-const FITTED_BOOK = readBook(readFileSync(new URL('./fixtures/book-v7.json', import.meta.url), 'utf8'));
+const FITTED_BOOK = readBook(readFileSync(new URL('./fixtures/book-v9.json', import.meta.url), 'utf8'));
 const FITTED: Book = FITTED_BOOK.kind === 'book' ? FITTED_BOOK.book : DEMO_BOOK;
 const backup = (book: Book): string => writeBackup(book, '2026-11-25');
 let ids = 0;
@@ -67,6 +67,7 @@ describe('a backup', () => {
     expect(kept).toHaveLength(2);
     expect(draft.fittings[0].alterations[0].seam).toEqual(['front-1', 'front-2']);
     expect(draft.fittings[0].alterations[0].at[1]).toEqual({ belowWaist: 40, a: 3, b: 0 });
+    expect(draft.fittings[0].alterations[0].at[2]).toEqual({ edge: 'hem', a: 2, b: 2 });
     expect(readFittings({ unit: 'mm', fittings: draft.fittings })).toEqual({ ok: true, value: kept });
     expect(read(backup(FITTED))).toMatchObject({
       kind: 'backup',

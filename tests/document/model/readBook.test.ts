@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BOOK_VERSION, type Book, DEMO_BOOK, DEMO_CLIENT, readBook } from '../../../src/document';
 import { MIGRATIONS, migrate } from '../../../src/document/model/migrations/migrate';
+import { draftWhole, seamEnd } from '../../../src/engine';
 
 const fixture = (version: number): URL => new URL(`./fixtures/book-v${version}.json`, import.meta.url);
 
@@ -222,6 +223,30 @@ describe('migrations', () => {
       expect(draft?.notes.cloth).toBe(version < 7 ? '' : 'coutil, two layers');
       expect(book.clients[0]?.prints.map(({ mockup }) => mockup)).toEqual(version < 7 ? [] : [1]);
     }
+  });
+
+  it('make of a height of version 8 that lay at the end of its seam that end, and of no other', () => {
+    const data = JSON.parse(readFileSync(fixture(8), 'utf8'));
+    const [client] = data.clients;
+    const [draft] = client.drafts;
+    const { seam } = draft.fittings[0].alterations[0];
+    const unaltered = draftWhole(client.measurements, draft.style, client.sides);
+    const below = (end: 'top' | 'hem') =>
+      Math.round(10 * ((seamEnd(unaltered, seam, end) ?? 0) - (unaltered.span?.waist ?? 0))) / 10;
+    const at = (mm: number) => ({ height: { kind: 'belowWaist', mm }, a: 1, b: 1 });
+    const amounts = [at(below('top')), at(40), at(below('hem')), at(below('hem') - 5)];
+    draft.fittings[0].alterations[0].at = amounts;
+    client.prints[0].fittings = draft.fittings;
+    client.prints[0].style = draft.style;
+    const [read] = bookOf(JSON.stringify(data)).clients;
+    const ends = [
+      { ...amounts[0], height: { kind: 'end', end: 'top' } },
+      amounts[1],
+      { ...amounts[2], height: { kind: 'end', end: 'hem' } },
+      amounts[3],
+    ];
+    expect(read?.drafts[0]?.fittings[0]?.alterations[0]).toMatchObject({ at: ends });
+    expect(read?.prints[0]?.fittings[0]?.alterations[0]).toMatchObject({ at: ends });
   });
 
   it('let a style of version 5 follow the body where its numbers were usual, and keep its own', () => {

@@ -98,6 +98,37 @@ describe('a seam at one level', () => {
     expect(before).toBeGreaterThanOrEqual(-0.03);
   });
 
+  it('at the end of a seam follows the edge, however high that is', () => {
+    const seam = seamOf('front-2', 'front-3');
+    const taken8 = (end: 'top' | 'hem') => taken(seam, [{ height: { kind: 'end', end }, a: 8, b: 8 }]);
+    for (const topAbove of [DEFAULT_STYLE.topAbove, DEFAULT_STYLE.topAbove + 25]) {
+      const style = { ...DEFAULT_STYLE, topAbove };
+      const plain = draftWhole(MEAN_BODY, style);
+      for (const end of ['top', 'hem'] as const) {
+        const made = alter([taken8(end)], style);
+        expect(made.alterations).toEqual([{ applied: true, code: null }]);
+        const ends = (of: Draft) => {
+          const points = edgeOf(of, 'front-2', 'outer');
+          const ys = points.map(({ y }) => y);
+          const y = end === 'top' ? Math.min(...ys) : Math.max(...ys);
+          return points.find((point) => point.y === y) as Point;
+        };
+        // Mates of one length end a little higher or lower than their edge was drafted.
+        expect(Math.abs(ends(plain).x - ends(made).x - 8)).toBeLessThan(0.2);
+        expect(widthOf(made, 'front-2', 'waist')).toBeCloseTo(widthOf(plain, 'front-2', 'waist'), 6);
+      }
+    }
+  });
+
+  it('at the top edge of a block with neckline and armhole is refused', () => {
+    const princess = NAMED_STYLES.get('princess-bodice')?.style as Style;
+    const list = [taken(seamOf('front-1', 'front-2'), [{ height: { kind: 'end', end: 'top' }, a: 3, b: 3 }])];
+    const body = { ...MEAN_BODY, acrossShoulder: 385 };
+    expect(draftWhole(body, princess, null, list).alterations).toEqual([
+      { applied: false, code: 'edgeGone' },
+    ]);
+  });
+
   it('on the left only leaves the right as it was', () => {
     const made = alter([taken(BUST_SEAM, [at('waist', 6.35)], 'left')]);
     expect(made.alterations).toEqual([{ applied: true, code: null }]);

@@ -11,12 +11,11 @@ import {
   type KeptAlteration,
   removeAlteration,
   removeFitting,
-  seamEndAt,
   setFitting,
   switchAlteration,
   type Unit,
 } from '../../../document';
-import type { Draft, Style } from '../../../engine';
+import type { Style } from '../../../engine';
 import { Checkbox } from '../../components/fields/Checkbox';
 import { formatDay } from '../../components/files/formatDay';
 
@@ -28,15 +27,13 @@ interface FittingEntryProps {
   /** What became of its alterations, in their order. */
   readonly outcomes: readonly FittingOutcome[];
   readonly style: Style;
-  /** The draft without alterations. */
-  readonly unaltered: Draft;
   readonly unit: Unit;
   readonly onChange: (what: Change, change: (fittings: readonly Fitting[]) => readonly Fitting[]) => void;
   readonly onEdit: (alteration: number) => void;
 }
 
 export function FittingEntry(props: FittingEntryProps) {
-  const { fitting, index, ofDay, outcomes, style, unaltered, unit, onChange, onEdit } = props;
+  const { fitting, index, ofDay, outcomes, style, unit, onChange, onEdit } = props;
   const day =
     ofDay === null
       ? formatDay(fitting.date)
@@ -62,11 +59,7 @@ export function FittingEntry(props: FittingEntryProps) {
             alteration={alteration}
             isOn={fitting.on && alteration.on}
             outcome={outcomes[i]}
-            words={alterationWords(alteration, {
-              unit,
-              style,
-              endAt: (seam, height) => seamEndAt(unaltered, seam, height),
-            })}
+            words={alterationWords(alteration, { unit, style })}
             onSwitch={(on) =>
               onChange({ code: 'alterationSwitched', kind: alteration.kind, on }, (all) =>
                 switchAlteration(all, index, i, on),

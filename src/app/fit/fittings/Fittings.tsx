@@ -13,7 +13,6 @@ import {
   openClient,
   openDraftOf,
   outcomesOf,
-  seamEndAt,
   seamTitle,
   setAlteration,
 } from '../../../document';
@@ -114,7 +113,6 @@ export default function Fittings({ pressed, onSeam, onMade }: FittingsProps) {
           ofDay={ofDay(fittings, i)}
           outcomes={outcomes.filter((each) => each.fitting === i)}
           style={style}
-          unaltered={unaltered}
           unit={unit}
           onChange={edit}
           onEdit={(alteration) => {
@@ -129,7 +127,7 @@ export default function Fittings({ pressed, onSeam, onMade }: FittingsProps) {
             {FITTINGS.pressed({
               seam: seamTitle(pressed.seam, style),
               side: pressed.side,
-              height: heightWords(pressed.height, unit, seamEndAt(unaltered, pressed.seam, pressed.height)),
+              height: heightWords(pressed.height, unit),
             })}
           </span>
           <button

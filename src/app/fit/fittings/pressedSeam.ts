@@ -1,13 +1,16 @@
 // A seam pressed in the drawing, and an edge pulled there, as what a fitting alters.
 
-import { seamNameOf, type Unit } from '../../../document';
+import type { Unit } from '../../../document';
 import {
   type Alteration,
   type AlteredSide,
   type Draft,
   inches,
+  SEAM_ENDS,
   type SeamHeight,
   type SeamName,
+  seamEnd,
+  seamNameOf,
 } from '../../../engine';
 import type { Picked } from '../../../table';
 import { heightAt } from './forms/alterable';
@@ -29,7 +32,8 @@ export function pressedSeam(draft: Draft, picked: Picked): PressedSeam | null {
   const seam = row ? seamNameOf(row.seam, row) : dart ? seamNameOf(dart, null) : null;
   const { side = null } = draft.pieces.find(({ id }) => id === picked.piece) ?? {};
   if (!seam) return null;
-  const height = heightAt((side && draft.halves?.[side]) ?? draft, picked.y);
+  const half = (side && draft.halves?.[side]) ?? draft;
+  const height = endNear(draft, seam, picked.y) ?? heightAt(half, picked.y);
   return { seam, height, side: row?.seam.kind === 'centre' ? 'both' : (side ?? 'both') };
 }
 
@@ -61,6 +65,17 @@ export function pulledAlteration(
   const amounts = { a: isFirst || isBoth ? mm : 0, b: isFirst && !isBoth ? 0 : mm };
   const side = row.seam.kind === 'centre' ? 'both' : (piece?.side ?? 'both');
   return { kind: 'seam', seam: pressed.seam, side, at: [{ height: pressed.height, ...amounts }] };
+}
+
+/** Nearer to the end of a seam than this a press means its end. mm */
+const AT_END_MM = 10;
+
+function endNear(draft: Draft, seam: SeamName, y: number): SeamHeight | null {
+  for (const end of SEAM_ENDS) {
+    const own = seamEnd(draft, seam, end);
+    if (own !== null && Math.abs(own - y) < AT_END_MM) return { kind: 'end', end };
+  }
+  return null;
 }
 
 const rowOf = ({ proof }: Draft, picked: Picked) =>

@@ -1,8 +1,8 @@
-// One fitting of a client's past, with its alterations in words. It is loaded by itself, because it drafts.
+// One fitting of a client's past, with its alterations in words, which are loaded with it.
 
-import { alterationWords, CLIENT_BOOK, type Fitting, type SavedDraft, seamEndAt } from '../../../document';
+import { alterationWords, CLIENT_BOOK, type Fitting, type SavedDraft } from '../../../document';
 import { formatDay } from '../../components/files/formatDay';
-import { draftOnce, useOpen } from '../../store/storeContext';
+import { useOpen } from '../../store/storeContext';
 
 const { past: words } = CLIENT_BOOK;
 
@@ -15,7 +15,6 @@ export default function Fitted({
 }) {
   const { client } = useOpen();
   const { date, note, on, alterations } = fitting;
-  const unaltered = draftOnce(client, { style: draft.style });
   return (
     <details>
       <summary>
@@ -27,7 +26,6 @@ export default function Fitted({
           const what = alterationWords(alteration, {
             unit: client.unit,
             style: draft.style,
-            endAt: (seam, height) => seamEndAt(unaltered, seam, height),
           });
           // biome-ignore lint/suspicious/noArrayIndexKey: an alteration is told by its place in the list
           return <li key={i}>{on && alteration.on ? what : words.notMade({ what })}</li>;

@@ -78,7 +78,7 @@ export const FILES = catalogue({
       'A seam is named by its two panels, as ["front-2", "front-3"] or ["front-2", "side"], a dart by its wedge, as ["front-dart"].',
     placeUnknown:
       'A place is "centreFront", "bustLine", "side", "centreBack", or a seam, as ["front-2", "front-3"].',
-    heightUnknown: 'A height is given as a "level" or as "belowWaist", one of the two.',
+    heightUnknown: 'A height is given as a "level", as "edge" or as "belowWaist", one of the three.',
     betweenUnknown: ({ names }: Names) =>
       `This must be two of these, the upper one first: ${names.join(', ')}.`,
   },

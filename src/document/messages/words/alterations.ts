@@ -21,8 +21,6 @@ interface AlterationContext {
   readonly unit: LengthUnit;
   /** Its wedges give darts their names. */
   readonly style: Pick<Style, 'wedges' | 'rightWedges'>;
-  /** The end of a seam at which a height lies; null for one between. Where it is left out every height is told from the waist. */
-  readonly endAt?: (seam: SeamName, height: SeamHeight) => 'top' | 'hem' | null;
 }
 
 /** A whole alteration as one line without a full stop. */
@@ -37,7 +35,7 @@ export function alterationWords(alteration: Alteration, context: AlterationConte
     case 'seam': {
       const seam = seamTitle(alteration.seam, context.style);
       const heights = alteration.at.map(({ height, a, b }) => ({
-        height: heightWords(height, context.unit, context.endAt?.(alteration.seam, height)),
+        height: heightWords(height, context.unit),
         amounts: amountWords(alteration.seam, a, b, written),
       }));
       return ALTERATIONS.seam({ seam, heights, side });
@@ -127,13 +125,9 @@ const panelTitle = (panel: PanelName): string =>
 export const placeWords = (place: AlteredPlace, style: AlterationContext['style']): string =>
   place.kind === 'landmark' ? ALTERATIONS.places[place.name] : seamTitle(place, style);
 
-/**
- * A height on a seam: "waist", "1½ in below the waist", "top edge".
- *
- * @param end the end of the seam at which it lies; none for a height between
- */
-export function heightWords(height: SeamHeight, unit: LengthUnit, end?: 'top' | 'hem' | null): string {
-  if (end) return inSentence(BOUND_TITLES[end]);
+/** A height on a seam: "waist", "1½ in below the waist", "top edge". */
+export function heightWords(height: SeamHeight, unit: LengthUnit): string {
+  if (height.kind === 'end') return inSentence(BOUND_TITLES[height.end]);
   if (height.kind === 'level') return LEVEL_WORDS[height.level];
   const length = formatLength(Math.abs(height.mm), unit, { withUnit: true });
   return height.mm < 0 ? ALTERATIONS.aboveWaist({ length }) : ALTERATIONS.belowWaist({ length });

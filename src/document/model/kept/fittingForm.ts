@@ -1,5 +1,6 @@
 // Fittings as they stand in a backup and in a file of fittings, lengths in mm.
 
+import type { SeamHeight } from '../../../engine';
 import type { Fitting, KeptAlteration } from '../fittings';
 import { isObject } from '../isObject';
 import { placeWritten, readPlace, readSeam } from '../namedPlaces';
@@ -16,9 +17,7 @@ function alterationWritten(alteration: KeptAlteration): object {
       return {
         ...alteration,
         seam: placeWritten(alteration.seam),
-        at: alteration.at.map(({ height, a, b }) =>
-          height.kind === 'level' ? { level: height.level, a, b } : { belowWaist: height.mm, a, b },
-        ),
+        at: alteration.at.map(({ height, a, b }) => ({ ...heightWritten(height), a, b })),
       };
     case 'bustPoint':
       return alteration;
@@ -27,6 +26,17 @@ function alterationWritten(alteration: KeptAlteration): object {
         ...alteration,
         at: alteration.at.map(({ place, by }) => ({ place: placeWritten(place), by })),
       };
+  }
+}
+
+function heightWritten(height: SeamHeight): object {
+  switch (height.kind) {
+    case 'level':
+      return { level: height.level };
+    case 'end':
+      return { edge: height.end };
+    case 'belowWaist':
+      return { belowWaist: height.mm };
   }
 }
 
@@ -48,8 +58,9 @@ function alterationOfBackup(data: unknown): unknown {
 
 function amountOfBackup(data: unknown): unknown {
   if (!isObject(data)) return data;
-  const { level, belowWaist, place, ...amounts } = data;
+  const { level, edge, belowWaist, place, ...amounts } = data;
   if (place !== undefined) return { ...amounts, place: readPlace(place) ?? place };
   if (level !== undefined) return { ...amounts, height: { kind: 'level', level } };
+  if (edge !== undefined) return { ...amounts, height: { kind: 'end', end: edge } };
   return belowWaist === undefined ? data : { ...amounts, height: { kind: 'belowWaist', mm: belowWaist } };
 }

@@ -1,7 +1,7 @@
 // The schema of fittings and prints as they are kept.
 
 import * as z from 'zod/mini';
-import { LANDMARKS, LEVEL_NAMES, styleSchema } from '../../../engine';
+import { LANDMARKS, LEVEL_NAMES, SEAM_ENDS, styleSchema } from '../../../engine';
 import { PRINT_FORMS } from '../prints';
 
 const number = z.number();
@@ -22,6 +22,7 @@ const place = z.discriminatedUnion('kind', [
 ]);
 const height = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('level'), level }),
+  z.object({ kind: z.literal('end'), end: z.enum(SEAM_ENDS) }),
   z.object({ kind: z.literal('belowWaist'), mm: number }),
 ]);
 const bound = z.enum(['top', ...LEVEL_NAMES, 'hem']);

@@ -7,6 +7,7 @@ import { fromVersion4 } from './fromVersion4';
 import { fromVersion5 } from './fromVersion5';
 import { fromVersion6 } from './fromVersion6';
 import { fromVersion7 } from './fromVersion7';
+import { fromVersion8 } from './fromVersion8';
 
 /** Takes the data of one version and gives that of the next; may throw on data that is not of its version. */
 type Migration = (old: unknown) => unknown;
@@ -26,6 +27,7 @@ export const MIGRATIONS: Migrations = {
   5: fromVersion5,
   6: fromVersion6,
   7: fromVersion7,
+  8: fromVersion8,
 };
 
 /** The data as of version `to`, or null where a step of the way is missing or fails. */

@@ -7,7 +7,7 @@ import { at, numberAt } from '../../geometry/lists';
 import { halfOpenAt, openWidth } from '../../style/openings';
 import type { Style } from '../../style/style';
 import type { BlockName, PerLevel } from '../../terms/names';
-import type { SeamAlteration, SeamHeight, SeamName } from '../terms/alteration';
+import type { SeamAlteration, SeamEnd, SeamHeight } from '../terms/alteration';
 import { isCentre } from '../terms/alterationsOfSide';
 import { type ClosedHalf, closedHalfOf, distancesAt, wholeAt } from './closedHalf';
 
@@ -24,12 +24,11 @@ interface GapInput {
 
 /** A gap at the top edge or the hem. */
 interface GapAtEnd {
-  /** Of the end of the laced edge, mm. */
+  readonly end: SeamEnd;
+  /** Where the laced edge ends there, mm. */
   readonly y: number;
   /** mm */
   readonly gap: number;
-  /** Where each seam ends there. */
-  readonly heightOn: (seam: SeamName) => SeamHeight;
 }
 
 type Seam = ClosedHalf['seams'][number];
@@ -48,22 +47,19 @@ export function shareOverSeams({ blocks, levels, style, gaps, atEnds = [] }: Gap
   if (!waist || inOrder.length === 0) return [];
   const onLevels = levels.flatMap(({ name, y, frontShare }): Read[] => {
     const gap = gaps[name];
-    return gap === undefined
-      ? []
-      : [{ y, frontShare, gap, heightOn: () => ({ kind: 'level', level: name }) as const }];
+    return gap === undefined ? [] : [{ y, frontShare, gap, height: { kind: 'level', level: name } }];
   });
-  const read = [...onLevels, ...atEnds.map((end) => ({ ...end, frontShare: shareNear(levels, end.y) }))];
+  const onEnds = atEnds.map(
+    ({ end, y, gap }): Read => ({ y, frontShare: shareNear(levels, y), gap, height: { kind: 'end', end } }),
+  );
+  const read = [...onLevels, ...onEnds];
   const zones = zonesOf(inOrder, closedHalf, waist.y, style);
   return inOrder.flatMap((seam, i): SeamAlteration[] => {
     const amounts = read.map((level) => {
       // Of the half body; more than nothing is taken in.
       const half = (openWidth(style.closure) - level.gap) / 2;
       const part = level.y > waist.y ? numberAt(zones, i) : shareOf(seam, inOrder, level, style);
-      return {
-        height: level.heightOn({ kind: 'seam', pieces: seam.pieces }),
-        a: (half * part) / 2,
-        b: (half * part) / 2,
-      };
+      return { height: level.height, a: (half * part) / 2, b: (half * part) / 2 };
     });
     const isAny = amounts.some(({ a }) => a !== 0);
     return isAny
@@ -72,8 +68,11 @@ export function shareOverSeams({ blocks, levels, style, gaps, atEnds = [] }: Gap
   });
 }
 
-/** A gap with the front's part of the girth where it was read. */
-type Read = GapAtEnd & Pick<Level, 'frontShare'>;
+/** A gap, where it was read, and the front's part of the girth there. */
+interface Read extends Pick<Level, 'y' | 'frontShare'> {
+  readonly gap: number;
+  readonly height: SeamHeight;
+}
 
 /** The front's part of the girth at the level nearest to a height. */
 const shareNear = (levels: readonly Level[], y: number): number =>

@@ -1,10 +1,11 @@
 // Alterations of seams and darts: how far each edge is moved at every height.
 
 import type { BaseDraft } from '../../edges/baseDraft';
+import { crossingAt } from '../../edges/edgeLine';
 import { at } from '../../geometry/lists';
 import type { SmoothLine } from '../../geometry/smoothLine';
 import type { Style } from '../../style/style';
-import { type BodyLine, type ClosedHalf, lineNamed } from '../closed/closedHalf';
+import { type BodyLine, type ClosedHalf, distancesAt, lineNamed } from '../closed/closedHalf';
 import {
   type Alteration,
   type AlterationOutcome,
@@ -12,6 +13,8 @@ import {
   type RefusalCode,
   refused,
   type SeamAlteration,
+  type SeamEnd,
+  type SeamHeight,
 } from '../terms/alteration';
 import { keyOf } from '../terms/alterationsOfSide';
 import { changeLine, changeRun, sumOfChanges } from './changeLine';
@@ -67,7 +70,7 @@ export function planSeams(
       return refused('centreStraight');
     const stretch = stretches.get(line) ?? stretchOf(line, base, closedHalf);
     stretches.set(line, stretch);
-    const amounts = amountsOn(stretch, each, base, isTurned);
+    const amounts = amountsOn(stretch, each, base, isTurned, (end) => endOf(line, end, base, closedHalf));
     if (typeof amounts === 'string') return refused(amounts);
     const own = asked.get(line) ?? [];
     own.push({ index, amounts, key: keyOf(each) });
@@ -131,19 +134,29 @@ function amountsOn(
   { at }: SeamAlteration,
   { levels, span }: BaseDraft,
   isTurned: boolean,
+  endAt: (end: SeamEnd) => number | null,
 ): readonly SeamAmount[] | RefusalCode {
+  const heightAt = (height: SeamHeight): number | null => {
+    if (height.kind === 'end') return endAt(height.end);
+    if (height.kind === 'belowWaist') return span.waist + height.mm;
+    return levels.find(({ name }) => name === height.level)?.y ?? null;
+  };
   const amounts: SeamAmount[] = [];
   for (const { height, a, b } of at) {
-    const y =
-      height.kind === 'belowWaist'
-        ? span.waist + height.mm
-        : levels.find(({ name }) => name === height.level)?.y;
-    if (y === undefined) return 'levelGone';
+    const y = heightAt(height);
+    if (y === null) return height.kind === 'end' ? 'edgeGone' : 'levelGone';
     if (y < upper + CLEAR_OF_END_MM || y > lower - CLEAR_OF_END_MM) return 'beyondSeam';
     amounts.push(isTurned ? { y, a: b, b: a } : { y, a, b });
   }
   if (amounts.length > 1) amounts.sort((one, other) => one.y - other.y);
   return amounts;
+}
+
+/** Where the top edge or the hem crosses a line as drafted, mm; null where neckline and armhole stand for the top edge. */
+function endOf(line: BodyLine, end: SeamEnd, { edges }: BaseDraft, closedHalf: ClosedHalf): number | null {
+  if (end === 'top' && closedHalf.blocks.front.upper) return null;
+  const { base, lines, whole } = edges[end];
+  return crossingAt(lines.wholeEdge, distancesAt(closedHalf, base, whole)(line)).y;
 }
 
 /** How the edges of a seam move along it by amounts at heights. */

@@ -18,10 +18,15 @@ export type SeamName =
 /** The half or halves that an alteration is made on. */
 export type AlteredSide = Side | 'both';
 
-/** A height on a seam: a level, or mm below the waist (negative above it). */
+/** A height on a seam: a level, its end in the top edge or the hem wherever that lies, or mm below the waist (negative above it). */
 export type SeamHeight =
   | { readonly kind: 'level'; readonly level: LevelName }
+  | { readonly kind: 'end'; readonly end: SeamEnd }
   | { readonly kind: 'belowWaist'; readonly mm: number };
+
+export const SEAM_ENDS = ['top', 'hem'] as const;
+
+export type SeamEnd = (typeof SEAM_ENDS)[number];
 
 export const LANDMARKS = ['centreFront', 'bustLine', 'side', 'centreBack'] as const;
 

@@ -16,7 +16,7 @@ export function isWithinSpans(alteration: Alteration): boolean {
         ({ height, a, b }) =>
           within(a, MOST_ALTERED_MM) &&
           within(b, MOST_ALTERED_MM) &&
-          (height.kind === 'level' || within(height.mm, MOST_FROM_WAIST_MM)),
+          (height.kind !== 'belowWaist' || within(height.mm, MOST_FROM_WAIST_MM)),
       );
     case 'bustPoint':
       return within(alteration.out, MOST_ALTERED_MM) && within(alteration.down, MOST_ALTERED_MM);

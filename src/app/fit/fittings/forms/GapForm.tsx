@@ -1,25 +1,19 @@
 // From the gaps of the lacing, read level by level, to what each seam takes in or lets out.
 
 import { useState } from 'react';
-import {
-  centreSeam,
-  FITTINGS,
-  formatLength,
-  LEVEL_WORDS,
-  SEAM_ENDS,
-  type SeamEnd,
-  seamEnd,
-  type Unit,
-} from '../../../../document';
+import { FITTINGS, formatLength, LEVEL_WORDS, type Unit } from '../../../../document';
 import {
   type Alteration,
   type BlockName,
+  centreSeam,
   type Draft,
   type LevelName,
   openWidth,
-  type SeamName,
+  SEAM_ENDS,
+  type SeamEnd,
   SIDES,
   type Style,
+  seamEnd,
   shareOverSeams,
   styleOfSide,
 } from '../../../../engine';
@@ -88,7 +82,7 @@ const isEnd = (place: GapPlace): place is SeamEnd => SEAM_ENDS.some((end) => end
 
 /** Where a gap can be read, from the top down. */
 function placesOfGaps(draft: Draft, laced: BlockName): readonly GapPlace[] {
-  const end = (each: SeamEnd): GapPlace[] => (seamEnd(draft, centreSeam(laced), each) ? [each] : []);
+  const end = (each: SeamEnd): GapPlace[] => (seamEnd(draft, centreSeam(laced), each) === null ? [] : [each]);
   return [...end('top'), ...levelNames(draft), ...end('hem')];
 }
 
@@ -99,12 +93,10 @@ function shared(
   gaps: Readonly<Partial<Record<GapPlace, number>>>,
   laced: BlockName,
 ): Alteration[] {
-  const waist = draft.span?.waist ?? 0;
   const atEnds = SEAM_ENDS.flatMap((end) => {
-    const own = seamEnd(draft, centreSeam(laced), end);
+    const y = seamEnd(draft, centreSeam(laced), end);
     const gap = gaps[end];
-    if (!own || gap === undefined) return [];
-    return [{ y: waist + own.mm, gap, heightOn: (seam: SeamName) => seamEnd(draft, seam, end) ?? own }];
+    return y === null || gap === undefined ? [] : [{ end, y, gap }];
   });
   const { blocks, levels, halves } = draft;
   if (blocks) return shareOverSeams({ blocks, levels, style, gaps, atEnds });

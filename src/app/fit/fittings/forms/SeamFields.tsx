@@ -4,24 +4,23 @@ import { useState } from 'react';
 import {
   FITTINGS,
   formatLength,
-  keyOfSeam,
   LEVEL_WORDS,
-  SEAM_ENDS,
-  type SeamEnd,
   seamEdgeTitles,
-  seamEnd,
-  seamEndAt,
   seamTitle,
   type Unit,
 } from '../../../../document';
 import {
   type Draft,
+  keyOfSeam,
   MOST_ALTERED_MM,
   MOST_FROM_WAIST_MM,
+  SEAM_ENDS,
   type SeamAlteration,
+  type SeamEnd,
   type SeamHeight,
   type SeamName,
   type Style,
+  seamEnd,
 } from '../../../../engine';
 import { Checkbox } from '../../../components/fields/Checkbox';
 import { AmountField } from './AmountField';
@@ -64,15 +63,7 @@ export function SeamFields({ alteration, draft, unaltered, style, unit, onSet }:
         value={keyOfSeam(seam)}
         onChoose={(key) => {
           const chosen = choices.find(({ value }) => value === key)?.seam ?? seam;
-          const moved = (height: SeamHeight): SeamHeight => {
-            const end = seamEndAt(unaltered, seam, height);
-            return (end && seamEnd(unaltered, chosen, end)) ?? height;
-          };
-          onSet({
-            ...alteration,
-            seam: chosen,
-            at: at.map((each) => ({ ...each, height: moved(each.height) })),
-          });
+          onSet({ ...alteration, seam: chosen });
         }}
       />
       {at.map(({ height, a, b }, i) => (
@@ -173,9 +164,9 @@ function HeightFields({ height, seam, draft, unaltered, unit, onSet }: HeightFie
   const levels = levelNames(draft);
   const shown =
     height.kind === 'level' && !levels.includes(height.level) ? [height.level, ...levels] : levels;
-  const end = seamEndAt(unaltered, seam, height);
+  const end = height.kind === 'end' ? height.end : null;
   const choiceOfEnd = (each: SeamEnd): { value: string; label: string }[] =>
-    seamEnd(unaltered, seam, each) ? [{ value: each, label: TEXTS.ends[each] }] : [];
+    each === end || seamEnd(unaltered, seam, each) !== null ? [{ value: each, label: TEXTS.ends[each] }] : [];
   return (
     <>
       <ChoiceOf
@@ -190,11 +181,11 @@ function HeightFields({ height, seam, draft, unaltered, unit, onSet }: HeightFie
         onChoose={(value) => {
           const level = shown.find((each) => each === value);
           const chosen = SEAM_ENDS.find((each) => each === value);
-          const atEnd = chosen && seamEnd(unaltered, seam, chosen);
-          onSet(level ? { kind: 'level', level } : (atEnd ?? { kind: 'belowWaist', mm: 0 }));
+          if (level) onSet({ kind: 'level', level });
+          else onSet(chosen ? { kind: 'end', end: chosen } : { kind: 'belowWaist', mm: 0 });
         }}
       />
-      {height.kind === 'belowWaist' && end === null ? (
+      {height.kind === 'belowWaist' ? (
         <AmountField
           label={TEXTS.belowWaist}
           value={height.mm}

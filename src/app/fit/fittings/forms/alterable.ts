@@ -1,12 +1,13 @@
 // What of a draft can be altered: its seams and darts by name, the heights on them, the edges and places round the body.
 
-import { centreSeam, keyOfSeam, seamNameOf } from '../../../../document';
 import {
   type AlteredPlace,
   type BlockName,
+  centreSeam,
   type Draft,
   hasArmhole,
   isCentre,
+  keyOfSeam,
   LANDMARKS,
   type LengthBound,
   type LevelName,
@@ -14,6 +15,7 @@ import {
   type SeamHeight,
   type SeamName,
   type Style,
+  seamNameOf,
 } from '../../../../engine';
 
 /** Every seam and dart that can be altered, from centre front round to centre back, each once. */

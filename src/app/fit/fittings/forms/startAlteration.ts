@@ -1,7 +1,16 @@
 // An alteration as its form begins with it, and what is still wanting of one.
 
-import { FITTINGS, type SeenName, seamEnd } from '../../../../document';
-import type { Alteration, AlteredPlace, Draft, SeamHeight, SeamName, Style } from '../../../../engine';
+import { FITTINGS, type SeenName } from '../../../../document';
+import {
+  type Alteration,
+  type AlteredPlace,
+  type Draft,
+  type SeamEnd,
+  type SeamHeight,
+  type SeamName,
+  type Style,
+  seamEnd,
+} from '../../../../engine';
 import { alterableSeams, boundsOf, edgesOf, levelNames } from './alterable';
 
 export type AlterationKind = Alteration['kind'];
@@ -67,6 +76,8 @@ export function alterationSeen(
   const levels = levelNames(draft);
   const level = (name: (typeof levels)[number] | undefined): SeamHeight =>
     name ? { kind: 'level', level: name } : WAIST;
+  const end = (which: SeamEnd): SeamHeight | null =>
+    seamEnd(unaltered, seam, which) === null ? null : { kind: 'end', end: which };
   const inside = levels.filter(
     (name) => (draft.proof.ledger.find((row) => row.level === name)?.sewnGirth ?? null) !== null,
   );
@@ -88,9 +99,9 @@ export function alterationSeen(
   });
   switch (seen) {
     case 'gapAtTop':
-      return at(seamEnd(unaltered, seam, 'top') ?? level(inside[0]), mm);
+      return at(end('top') ?? level(inside[0]), mm);
     case 'topCutsIn':
-      return at(seamEnd(unaltered, seam, 'top') ?? level(inside[0]), -mm);
+      return at(end('top') ?? level(inside[0]), -mm);
     case 'topTooLow':
       return raised(mm);
     case 'topTooHigh':
@@ -120,9 +131,9 @@ export function alterationSeen(
         ],
       };
     case 'hemStandsOff':
-      return at(seamEnd(unaltered, seam, 'hem') ?? level(inside.at(-1)), mm);
+      return at(end('hem') ?? level(inside.at(-1)), mm);
     case 'hemCutsIn':
-      return at(seamEnd(unaltered, seam, 'hem') ?? level(inside.at(-1)), -mm);
+      return at(end('hem') ?? level(inside.at(-1)), -mm);
   }
 }
 

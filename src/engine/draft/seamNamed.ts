@@ -1,18 +1,13 @@
 // The seams of a draft by the names that fittings give them, and where they end at the top edge and at the hem.
 
-import {
-  type BlockName,
-  type Draft,
-  hasArmhole,
-  isCentre,
-  type PanelName,
-  type Piece,
-  type PieceIdentity,
-  type SeamHeight,
-  type SeamIdentity,
-  type SeamName,
-  type SeamWalkRow,
-} from '../../engine';
+import type { PanelName, SeamEnd, SeamName } from '../alterations/terms/alteration';
+import { isCentre } from '../alterations/terms/alterationsOfSide';
+import type { SeamWalkRow } from '../checks/seamWalk';
+import { hasArmhole } from '../pieces/edgeLookup';
+import type { Piece } from '../pieces/piece';
+import type { PieceIdentity, SeamIdentity } from '../terms/identity';
+import type { BlockName } from '../terms/names';
+import type { Draft } from './draft';
 
 const panelName = ({ kind, block, number }: PieceIdentity): PanelName =>
   kind === 'sidePanel' ? { kind } : { kind: 'panel', block, number };
@@ -41,37 +36,14 @@ export function seamNameOf(seam: SeamIdentity, walk: Pick<SeamWalkRow, 'a' | 'b'
 /** The same seam has the same key. */
 export const keyOfSeam = (seam: SeamName): string => JSON.stringify(seam);
 
-export type SeamEnd = 'top' | 'hem';
-
-type BelowWaist = Extract<SeamHeight, { kind: 'belowWaist' }>;
-
-export const SEAM_ENDS: readonly SeamEnd[] = ['top', 'hem'];
-
-/** Nearer than this a height is the seam's end. mm */
-const AT_END_MM = 0.5;
-
 /**
- * How far below the waist a seam ends; null where it does not reach that edge from top to hem.
- *
- * @param unaltered the draft without its alterations, whose heights are those that alterations name
+ * The height at which a seam ends in the top edge or the hem, mm; null where it does not reach that edge from top to hem, and at the
+ * top where neckline and armhole stand for its edge.
  */
-export function seamEnd(unaltered: Draft, seam: SeamName, end: SeamEnd): BelowWaist | null {
-  const waist = unaltered.span?.waist;
-  const ys = edgeOf(unaltered, seam)?.points.map(({ y }) => y) ?? [];
-  if (waist === undefined || ys.length === 0 || (end === 'top' && hasArmhole(unaltered.pieces))) return null;
-  const y = end === 'top' ? Math.min(...ys) : Math.max(...ys);
-  return { kind: 'belowWaist', mm: Math.round((y - waist) * 10) / 10 };
-}
-
-/** The end at which a height lies; null for one between. */
-export function seamEndAt(unaltered: Draft, seam: SeamName, height: SeamHeight): SeamEnd | null {
-  if (height.kind !== 'belowWaist') return null;
-  return (
-    SEAM_ENDS.find((end) => {
-      const own = seamEnd(unaltered, seam, end);
-      return own !== null && Math.abs(own.mm - height.mm) < AT_END_MM;
-    }) ?? null
-  );
+export function seamEnd(draft: Draft, seam: SeamName, end: SeamEnd): number | null {
+  const ys = edgeOf(draft, seam)?.points.map(({ y }) => y) ?? [];
+  if (ys.length === 0 || (end === 'top' && hasArmhole(draft.pieces))) return null;
+  return end === 'top' ? Math.min(...ys) : Math.max(...ys);
 }
 
 function edgeOf({ pieces, proof }: Draft, seam: SeamName): Piece['edges'][number] | undefined {
