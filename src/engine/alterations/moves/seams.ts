@@ -20,7 +20,7 @@ import { keyOf } from '../terms/alterationsOfSide';
 import { changeLine, changeRun, sumOfChanges } from './changeLine';
 
 /** An alteration of a seam that the draft has, or several at one height. */
-export interface PlannedSeam {
+interface PlannedSeam {
   /** The indices of the alterations. */
   readonly of: readonly number[];
   /** The most that either edge moves out of its panel, mm. */
