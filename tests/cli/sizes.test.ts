@@ -60,6 +60,11 @@ describe('a range of sizes without a screen', () => {
     ['nothing in it', '\n', 'no row below'],
     ['no row', 'Size,Bust', 'no row below'],
     ['no size that is whole', 'Size,Bust (cm)\nS,84', 'S waist: '],
+    [
+      'a bad cell and no size that is whole',
+      'Size,Bust (cm)\nS,84\nM,wide',
+      'row 3: Row 3, Bust (cm): “wide” is',
+    ],
   ])('ends with 2 on a table with %s', async (_, text, said) => {
     const ran = await runDraft(['--sizes', table('none.csv', text), '--out', join(place, 'none')]);
     expect(ran.code).toBe(2);

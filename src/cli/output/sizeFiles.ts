@@ -49,19 +49,16 @@ export async function sizeFiles(text: string, style: FileStyle, print: Print, ou
   if (read.columns.length === 0) return refuse('--sizes', SIZES.noRow);
   if (!hasMeasurement(read))
     return refuse('--sizes', COLUMNS.noMeasurement({ columns: read.columns.map(columnLabel) }));
+  const rowFaults = read.faults.map((fault) => ({
+    path: `row ${fault.row}`,
+    message: rowFaultSentence(fault),
+  }));
   if (read.bodies.length === 0)
-    return read.faults.length > 0
-      ? {
-          ok: false,
-          faults: read.faults.map((fault) => ({
-            path: `row ${fault.row}`,
-            message: rowFaultSentence(fault),
-          })),
-        }
-      : refuse('--sizes', SIZES.noRow);
+    return rowFaults.length > 0 ? { ok: false, faults: rowFaults } : refuse('--sizes', SIZES.noRow);
   const sizes = read.bodies.map((body) => draftSize(body, style.style));
   const drafted = sizes.filter(({ draft }) => draft.pieces.length > 0);
-  if (drafted.length === 0) return { ok: false, faults: sizes.flatMap((size) => faultsOf(size, style)) };
+  if (drafted.length === 0)
+    return { ok: false, faults: [...rowFaults, ...sizes.flatMap((size) => faultsOf(size, style))] };
   const nested = await nestedContents(sizes, style, print);
   if (!nested.ok) return nested;
   const names = fileNames(drafted.map(({ name }) => name));
@@ -79,7 +76,7 @@ export async function sizeFiles(text: string, style: FileStyle, print: Print, ou
   if (!written.ok) return written;
   const unread = passedOver(read.columns);
   const said = [
-    ...read.faults.map((fault) => `warn row ${fault.row}: ${rowFaultSentence(fault)}\n`),
+    ...rowFaults.map(({ path, message }) => `warn ${path}: ${message}\n`),
     ...(unread.length > 0 ? [`note columns: ${COLUMNS.passedOver({ columns: unread })}\n`] : []),
     ...sizes.flatMap((size) => issueLines(size, style)),
   ];
