@@ -41,6 +41,9 @@ const BODICE_EASE: Style['ease'] = {
   hip: inches(1.5),
 };
 
+/** The weight of a side-front dart beside a bust seam or dart of 3: it begins lower, and taking more it would end blunt. */
+const BESIDE_BUST = 2.2;
+
 export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, NamedStyle>([
   ['default', { title: STYLE_TITLES.default, style: DEFAULT_STYLE }],
   [
@@ -182,8 +185,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         closure: { front: 'fold', back: 'zip', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
-          balancedWedge('front-bust', 'front', 0, 2.5),
-          closedDart('front-side', 'front', 0.5, 3),
+          balancedWedge('front-bust', 'front', 0, 3),
+          closedDart('front-side', 'front', 0.5, BESIDE_BUST),
           closedDart('back-centre', 'back', 0, 1.3),
           lowered(closedDart('back-side', 'back', 0.5, 1)),
         ],
@@ -227,8 +230,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         shoulders: USUAL_SHOULDERS,
         wedges: [
           bustDart('front-armhole', { edge: 'armhole', part: 0.4 }),
-          openDart('front-bust', 'front', 0, 2.5),
-          lowered(openDart('front-side', 'front', 0.5, 3)),
+          openDart('front-bust', 'front', 0, 3),
+          lowered(openDart('front-side', 'front', 0.5, BESIDE_BUST)),
           openDart('back-centre', 'back', 0, 1.3),
           lowered(openDart('back-side', 'back', 0.5, 1)),
         ],
@@ -249,8 +252,8 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
         closure: { front: 'hooks', back: 'seam', lacingGap: 0 },
         shoulders: USUAL_SHOULDERS,
         wedges: [
-          balancedWedge('front-bust', 'front', 0, 2.5),
-          openDart('front-side', 'front', 0.5, 3),
+          balancedWedge('front-bust', 'front', 0, 3),
+          openDart('front-side', 'front', 0.5, BESIDE_BUST),
           balancedWedge('back-centre', 'back', 0, 1.3),
           openDart('back-side', 'back', 0.5, 1),
         ],

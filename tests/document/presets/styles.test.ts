@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
-import { draft, inches, xAt } from '../../../src/engine';
+import { type DartLines, draft, inches, type Point, type Style, xAt } from '../../../src/engine';
 import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
 import { broken, expectedPieces, judge } from '../../support/judge';
@@ -75,4 +75,40 @@ describe('the hand method', () => {
     expect(swings[Math.floor(0.8 * swings.length)]).toBeLessThan(3);
     expect(swings[Math.floor(0.95 * swings.length)]).toBeLessThan(8);
   });
+});
+
+describe('a waist dart of the front', () => {
+  /** The angle at a dart's upper point, over 10 mm of its legs, degrees. */
+  function tipOf({ inner, outer }: DartLines): number {
+    const [a, b] = [inner, outer].map((leg) => {
+      let left = 10;
+      for (let i = 1; i < leg.length; i += 1) {
+        const [from, to] = [leg[i - 1], leg[i]] as [Point, Point];
+        const length = Math.hypot(to.x - from.x, to.y - from.y);
+        if (left <= length)
+          return {
+            x: from.x + ((to.x - from.x) * left) / length,
+            y: from.y + ((to.y - from.y) * left) / length,
+          };
+        left -= length;
+      }
+      throw new Error('the leg is shorter than 10 mm');
+    }) as [Point, Point];
+    return (2 * Math.asin(Math.hypot(a.x - b.x, a.y - b.y) / 20) * 180) / Math.PI;
+  }
+
+  it.each(['princess-bodice', 'darted-bodice', 'basque-bodice'])(
+    'of %s ends in a point of 48° at the most for nineteen of twenty drawn bodies',
+    (name) => {
+      const { style } = NAMED_STYLES.get(name) as { style: Style };
+      const tips = drawBodies(60, 33).flatMap((body) =>
+        draft(withShoulders(body), style).pieces.flatMap(({ block, darts }) =>
+          block === 'front' ? darts.filter(({ wedge }) => wedge !== 'front-armhole').map(tipOf) : [],
+        ),
+      );
+      tips.sort((a, b) => a - b);
+      expect(tips.length).toBeGreaterThan(50);
+      expect(tips[Math.floor(0.95 * tips.length)]).toBeLessThan(48);
+    },
+  );
 });
