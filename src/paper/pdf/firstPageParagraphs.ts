@@ -1,10 +1,12 @@
 // Paragraphs of the first page.
 
 import {
+  countOutcomes,
   edgeName,
   FIRST_PAGE,
   formatLength,
   issueSentence,
+  outcomesOf,
   RECORD,
   REMARKS,
   SAFETY_CAUTIONS,
@@ -30,14 +32,10 @@ import type { Paragraph } from './blocks/drawParagraphs';
 const MOST_ERRORS = 6;
 
 /**
- * All paragraphs, the most important first, because those that do not fit are left out; `print` are those about the print, `record` those of its
- * record, where that has no page of its own.
+ * All paragraphs but the record, the most important first, because those that do not fit are left out; `print` are those about the
+ * print.
  */
-export function firstPageParagraphs(
-  input: PlanInput,
-  print: readonly Paragraph[],
-  record: readonly Paragraph[] = [],
-): Paragraph[] {
+export function firstPageParagraphs(input: PlanInput, print: readonly Paragraph[]): Paragraph[] {
   return [
     ...errors(input),
     ...print,
@@ -45,7 +43,6 @@ export function firstPageParagraphs(
     ...allowanceParagraphs(input),
     ...missingGlyphs(input),
     ...reduction(input),
-    ...record,
   ];
 }
 
@@ -59,6 +56,7 @@ export function sheetsParagraphs(
   return [
     ...printParagraphs(),
     ...mockupParagraphs(input),
+    ...alteredParagraphs(input),
     text(FIRST_PAGE.sheets({ paper: paper.name, count: sheets.length, unit: client.unit })),
     ...(blank.length > 0 ? [text(FIRST_PAGE.blank({ sheets: blank }))] : []),
     ...(leftOut.length > 0 ? [text(FIRST_PAGE.leftOut({ sheets: leftOut }))] : []),
@@ -71,10 +69,17 @@ export function sheetsParagraphs(
 export const onePageParagraphs = (input: PlanInput, correction: Correction | undefined): Paragraph[] => [
   ...printParagraphs(),
   ...mockupParagraphs(input),
+  ...alteredParagraphs(input),
   text(FIRST_PAGE.onePage({ unit: input.client.unit })),
   ...(correction ? [text(FIRST_PAGE.corrected({ correction: correctionText(correction) }))] : []),
   ...lineParagraphs(input),
 ];
+
+/** How many alterations the pattern has, and how many that it was asked for it has not. */
+function alteredParagraphs({ draft, savedDraft }: PlanInput): Paragraph[] {
+  const { made, refused } = countOutcomes(outcomesOf(savedDraft.fittings ?? [], draft));
+  return made + refused === 0 ? [] : [text(FIRST_PAGE.altered({ made, refused }))];
+}
 
 /** The record, which has a page of its own behind a pattern on sheets. */
 export function recordParagraphs(input: PlanInput): Paragraph[] {

@@ -17,7 +17,7 @@ import { INCH_SQUARE_MM, METRIC_SQUARE_MM, SQUARES_GAP_MM } from '../sheets/page
 import { shortened } from '../text/textWidth';
 import { settable } from '../text/writable';
 import { drawSquare } from './blocks/calibration';
-import { drawParagraphs } from './blocks/drawParagraphs';
+import { drawParagraphs, type Paragraph } from './blocks/drawParagraphs';
 import type { FlowPage } from './blocks/pageFlow';
 import { drawHead } from './blocks/pageHead';
 import { movedCanvas } from './file/movedCanvas';
@@ -82,7 +82,7 @@ export async function onePagePdf(
       makingNames(input),
     );
   const formPage = (): PdfCanvas => pdf.page(FORM_PAGE.widthMm, FORM_PAGE.heightMm);
-  if (isAltered(input)) drawRecordPage(formPage, FORM_PAGE, input);
+  if (isAltered(input) || recordColumnOf(page) === null) drawRecordPage(formPage, FORM_PAGE, input);
   // A form is filled in with a pencil, so that it has a page of its own, on a roll too.
   if (input.mockup && input.draft.pieces.length > 0) drawFittingForm(formPage, FORM_PAGE, input);
   return pdf.bytes();
@@ -128,23 +128,28 @@ function drawTop(
   for (const [i, { left: x, top: y, sideMm }] of page.squares.entries())
     drawSquare(canvas, { x, y }, sideMm, i === 0 ? PATTERN.squares.metric : PATTERN.squares.inch);
   const top = page.squares[0]?.top ?? left;
-  const paragraphs = firstPageParagraphs(
-    input,
-    onePageParagraphs(input, correction),
-    isAltered(input) ? [] : recordParagraphs(input),
-  );
-  const afterSquares = left + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * SQUARES_GAP_MM;
   const beside = widthMm >= TEXT_BESIDE_FROM_MM;
-  const from = beside ? { x: afterSquares, y: top } : { x: left, y: top + INCH_SQUARE_MM + SQUARES_GAP_MM };
-  drawParagraphs(
-    canvas,
-    paragraphs,
-    from.x,
-    from.y,
-    Math.min(right - from.x, MOST_LINE_MM),
-    headMm - SQUARES_GAP_MM,
-  );
+  const from = beside
+    ? { x: besideSquares(page), y: top }
+    : { x: left, y: top + INCH_SQUARE_MM + SQUARES_GAP_MM };
+  const write = (paragraphs: readonly Paragraph[], x: number): number =>
+    drawParagraphs(canvas, paragraphs, x, from.y, Math.min(right - x, MOST_LINE_MM), headMm - SQUARES_GAP_MM);
+  write(firstPageParagraphs(input, onePageParagraphs(input, correction)), from.x);
+  const recordFrom = recordColumnOf(page);
+  if (recordFrom !== null && !isAltered(input)) write(recordParagraphs(input), recordFrom);
 }
+
+const besideSquares = ({ marginMm }: OnePage): number =>
+  marginMm + METRIC_SQUARE_MM + INCH_SQUARE_MM + 2 * SQUARES_GAP_MM;
+
+/** Where the column of the record begins, mm; null on a page without room for one, whose record lies behind it. */
+function recordColumnOf(page: OnePage): number | null {
+  const from = besideSquares(page) + MOST_LINE_MM + 2 * SQUARES_GAP_MM;
+  return page.widthMm - page.marginMm - from >= LEAST_RECORD_MM ? from : null;
+}
+
+/** The least width of the record's column. mm */
+const LEAST_RECORD_MM = 100;
 
 /** Most width of a line of text; longer ones are hard to read. mm */
 const MOST_LINE_MM = 140;

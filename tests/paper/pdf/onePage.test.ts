@@ -60,7 +60,8 @@ describe('one page', () => {
     'of %s has both squares and every panel at full size, inside its margins',
     async (_, choice) => {
       const { pages, printScaling } = await readPattern(await onePagePdf(input, choice));
-      expect(pages).toHaveLength(1);
+      // The record has no room beside the squares of a narrow roll, and lies behind the page.
+      expect(pages).toHaveLength(choice.widthMm > 320 ? 1 : 2);
       expect(printScaling).toBe('None');
       const [page] = pages as [ReadPage];
       expect(page.widthMm).toBeCloseTo(choice.widthMm, 2);

@@ -126,6 +126,20 @@ describe('the record', () => {
     const { pages } = await readPattern(await onePagePdf(PRINT, roll));
     expect(line(pages[0])).toContain('Lacing gap: 2 in');
     expect(line(pages[0])).toContain('12 May 2026');
+    // Whole, down to the lowest girth.
+    expect(pages).toHaveLength(1);
+    expect(line(pages[0])).not.toContain('told on the screen');
+    expect(line(pages[0])).toMatch(/Hip: Body: 40 in/);
+    expect(line(pages[0])).not.toContain('alterations after fittings');
+  });
+
+  it('lies behind a pattern on one page that has no room for it beside the squares', async () => {
+    const { pages } = await readPattern(
+      await onePagePdf(PRINT, { widthMm: 420, heightMm: null, marginMm: 10 }),
+    );
+    expect(pages).toHaveLength(2);
+    expect(line(pages[1])).toMatch(/^Record of this print/);
+    expect(line(pages[1])).toContain('Hip');
   });
 
   it('lies behind a pattern on one page that was altered, with every alteration', async () => {
@@ -160,6 +174,7 @@ describe('the record', () => {
     expect(line(pages[0])).not.toContain('told on the screen');
     expect(line(pages[1])).toMatch(/^Record of this print/);
     expect(line(pages[1]).match(/taken in/g)).toHaveLength(12);
+    expect(line(pages[0])).toContain('With 6 alterations after fittings; the record behind has each.');
   });
 });
 

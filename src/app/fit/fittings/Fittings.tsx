@@ -101,7 +101,7 @@ export default function Fittings({ pressed, onSeam, onMade }: FittingsProps) {
           {fittings.some(({ alterations }) => alterations.length > 0)
             ? FITTINGS.sum({ count: made, refused })
             : null}{' '}
-          {made > 0 ? girthChanges(unaltered, draft, unit) : null}
+          {made > 0 ? girthChanges(unaltered, draft, unit, fittings) : null}
         </p>
       )}
       {fittings.map((fitting, i) => (

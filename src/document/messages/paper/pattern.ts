@@ -92,6 +92,17 @@ export const FIRST_PAGE = catalogue({
           one: `Paper ${paper}, ${count} sheet and this page. Lengths in ${UNITS[unit]}.`,
           other: `Paper ${paper}, ${count} sheets and this page. Lengths in ${UNITS[unit]}.`,
         }),
+  /** Alterations that the pattern has, and others that it was asked for and has not. */
+  altered: ({ made, refused }: { made: number; refused: number }) =>
+    refused === 0
+      ? plural(made, {
+          one: 'With one alteration after fittings; it is in the record behind.',
+          other: `With ${made} alterations after fittings; the record behind has each.`,
+        })
+      : `Of ${made + refused} alterations after fittings ${plural(refused, {
+          one: 'one could not be made',
+          other: `${refused} could not be made`,
+        })}; the record behind says which.`,
   onePage: ({ unit }: Pick<Sheets, 'unit'>) => `All panels on one page. Lengths in ${UNITS[unit]}.`,
   leftOut: ({ sheets }: { sheets: readonly string[] }) => `Not printed this time: ${sheets.join(', ')}.`,
   corrected: ({ correction }: { correction: string }) => `Drawn ${correction} to make up for the printer.`,

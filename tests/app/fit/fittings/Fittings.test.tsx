@@ -132,6 +132,18 @@ describe('Fittings', () => {
     expect(screen.getByRole('option', { name: /not in this style/, selected: true })).toBeInTheDocument();
   });
 
+  it('say what gaps read at the ends of the lacing come to along top edge and hem', async () => {
+    const { user, client } = onTable(<Fittings pressed={null} onSeam={unseen} onMade={unseen} />);
+    await user.click(press('Gaps of the lacing'));
+    await user.type(field(/^Gap at the waist/), '2');
+    await user.type(field(/^Gap at the hem/), '4');
+    await user.click(press('Share over the seams'));
+    expect(screen.getByRole('status')).toHaveTextContent(/Round the whole garment: hem \+(2|1¹⁵⁄₁₆) in\./);
+    expect(client().drafts[0]?.fittings[0]?.alterations[0]).toMatchObject({
+      at: [{ height: { kind: 'level', level: 'waist' } }, { height: { kind: 'end', end: 'hem' } }],
+    });
+  });
+
   it('alter the half that was pressed, and are done with the press then', async () => {
     const seam = {
       kind: 'seam',
