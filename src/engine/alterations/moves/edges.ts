@@ -60,7 +60,9 @@ export function alterEdges(
     const changes: SmoothLine[] = [];
     if (raised[which].length > 0) {
       const stops = closedHalf.lines.map(distanceOf).sort((a, b) => a - b);
-      for (const placed of raised[which]) changes.push(changeAlong(placed, distanceOf, stops));
+      // What is taken back by another adds no knots.
+      for (const placed of raised[which])
+        if (placed.some(({ by }) => by !== 0)) changes.push(changeAlong(placed, distanceOf, stops));
     }
     const shift = isShifted ? shiftByLengths(which, edge, distanceOf, closedHalf, lengths) : null;
     if (shift) changes.push(shift);
