@@ -95,6 +95,17 @@ const apart = (a: readonly Point[], b: readonly Point[]): number =>
       }, 0)
     : Number.POSITIVE_INFINITY;
 
+/** An edge with its ends at the heights of those of another, and each place between in the same share of the way to the waist. */
+function withEndsOf(other: readonly Point[], edge: readonly Point[], waist: number): readonly Point[] {
+  const [first, last] = [edge.at(0)?.y ?? 0, edge.at(-1)?.y ?? 0];
+  const [otherFirst, otherLast] = [other.at(0)?.y ?? 0, other.at(-1)?.y ?? 0];
+  return edge.map(({ x, y }) => {
+    const [end, otherEnd] =
+      Math.sign(y - waist) === Math.sign(first - waist) ? [first, otherFirst] : [last, otherLast];
+    return { x, y: end === waist ? y : waist + ((y - waist) * (otherEnd - waist)) / (end - waist) };
+  });
+}
+
 /** Which edges of a piece an alteration names, or may move with them. */
 function isNamed(alteration: Alteration, piece: Piece, edge: Edge): boolean {
   if (alteration.kind === 'bustPoint') return true;
@@ -155,7 +166,12 @@ describe(`alterations drawn at random, ${COUNT} of them, seed ${SEED}`, () => {
             : [],
         ),
       );
-      const asked = mates.reduce((sum, { before, after }) => sum + longer(before, after), 0);
+      // The sideways move makes an edge longer or shorter, and truing again; its ends move by what is between the two.
+      const asked = mates.reduce(
+        (sum, { before, after }) =>
+          sum + longer(before, after) + longer(before, withEndsOf(before, after, waist)),
+        0,
+      );
       for (const { before, after } of mates)
         for (const end of [0, -1]) {
           ends += 1;
