@@ -38,6 +38,10 @@ export const spelledFractions = (text: string, signs = '⅐-⅞'): string =>
     return /\d$/.test(whole.slice(0, at)) ? ` ${plain}` : plain;
   });
 
+/** Spells all fractions of a text where one must be spelled, so that none stands as a sign beside another that is spelled. */
+export const fractionsAlike = (text: string): string =>
+  spelledFractions(text, BUILT.test(text) ? FRACTION_SIGNS : undefined);
+
 const SPELLED = new Map<string, RegExp>();
 
 function spelledSigns(signs: string): RegExp {

@@ -17,8 +17,12 @@ function drawn(text: string): string[] {
   return texts;
 }
 
-it('a line in outlines has all its fractions spelled, be there a sign for them or not', () => {
+it('a line in outlines has all its fractions spelled where one has no sign of its own', () => {
   expect(drawn('ผ้า: taken in 3⅜ in, ½ in and ¹¹⁄₁₆ in, 1¼ in')).toEqual([
     'ผ้า: taken in 3 3/8 in, 1/2 in and 11/16 in, 1 1/4 in',
   ]);
+});
+
+it('a line in outlines keeps a fraction as it was typed where each has a sign of its own', () => {
+  expect(drawn('ผ้า (½)')).toEqual(['ผ้า (½)']);
 });

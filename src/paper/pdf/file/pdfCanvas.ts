@@ -3,7 +3,7 @@
 import type { jsPDF } from 'jspdf';
 import type { Point } from '../../../engine';
 import type { PlacedText } from '../../panel/strokes';
-import { FRACTION_SIGNS, spelledFractions } from '../../text/fractions';
+import { fractionsAlike } from '../../text/fractions';
 import { isExact, settable, writable } from '../../text/writable';
 import { drawGlyphs, type OutlineTools } from './drawGlyphs';
 import { drawRuns } from './drawRuns';
@@ -51,9 +51,8 @@ export function pdfCanvas(
       if (outlines && !isExact(text)) {
         const tone = Math.round(toned(grey) * 255);
         page.setFillColor(tone, tone, tone);
-        // Outlines have no built fractions, so a line has them all spelled, none as a sign beside another spelled.
-        const spelled = spelledFractions(settable(text), FRACTION_SIGNS);
-        drawGlyphs(page, { ...placed, text: spelled }, outlines);
+        // Outlines have no built fractions.
+        drawGlyphs(page, { ...placed, text: fractionsAlike(settable(text)) }, outlines);
         return;
       }
       if (writable(text).text === '') return;
