@@ -46,6 +46,7 @@ it('brings a quarter inch out of one seam into the draft', async () => {
   await page.mouse.down();
   await page.mouse.move(at.x + 6, at.y);
   await page.mouse.move(at.x + 12, at.y, { steps: 3 });
+  expect(await page.evaluate(() => getSelection()?.toString())).toBe('');
   await page.mouse.up();
   await expect.poll(() => page.locator('.alterations li').count()).toBe(2);
   expect(await page.locator('.alterations li').last().textContent()).toMatch(
