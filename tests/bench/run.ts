@@ -1,6 +1,6 @@
 // How fast a draft is made, printed and not judged: `npm run bench`; and the screen, the paper or a batch of clients:
-// `npm run bench -- screen`, `-- paper`, `-- batch`; many alterations against none, `-- altered`; how drafts fit as worn, `-- worn`; and how densely cloth
-// is laid, `-- lay FILE…`.
+// `npm run bench -- screen`, `-- paper`, `-- batch`; many alterations against none, `-- altered`; how drafts fit as worn,
+// `-- worn`; and how densely cloth is laid, `-- lay FILE…`.
 
 import { drawBodies } from '../support/drawBodies';
 

@@ -1,6 +1,7 @@
-// Version 7 named at most one rule that draws a draft otherwise. Its round necklines were narrower, its side lines leaned as far as
-// the girths asked for, a seam sized by hand opened in shoulder or armhole by the lengths alone, and of a bust smaller than the girths above and below it the front alone had less; drafts that may be drawn
-// otherwise by the rules of today are marked with each rule that does.
+// Version 7 named at most one rule that draws a draft otherwise. Its round necklines were narrower, and its side lines leaned as far
+// as the girths asked for. A seam sized by hand opened in shoulder or armhole by the lengths alone. Of a bust smaller than the
+// girths above and below it, the front alone had less. Drafts that may be drawn otherwise by the rules of today are marked with
+// each rule that does.
 
 import * as z from 'zod/mini';
 
