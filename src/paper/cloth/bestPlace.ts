@@ -20,7 +20,8 @@ interface Looking {
 
 /**
  * The best place for an item on a strip of length `length` mm, in each of its ways: in the row in which it lies, in `tries` rows drawn
- * from all and as many drawn near its own, and nearer and nearer to the best of these. The first free place that is found is taken. Null where it has no room at all.
+ * from all and as many drawn near its own, and nearer and nearer to the best of these. The first free place that is found is taken.
+ * Null where it has no room at all.
  */
 export function bestPlace(
   lay: Lay,

@@ -90,11 +90,17 @@ export const cellsOfRow = ({ columns }: Depths, row: number): number =>
  * @param row rows from the first at which the shapes may overlap
  * @param along mm from A's zero to B's
  */
-export function depthAt(depths: Depths, row: number, along: number): number {
-  const { left, cell, distances } = depths;
-  const column = Math.round((along - left) / cell);
-  return Math.max(LEAST_PART * cell, distances[cellsOfRow(depths, row) + column] ?? 0);
+export const depthAt = (depths: Depths, row: number, along: number): number =>
+  depthInCells(depths, cellsOfRow(depths, row), along - depths.left);
+
+/**
+ * The same in a row of cells by its index, as {@link cellsOfRow} gives it.
+ *
+ * @param along mm from where the first column stands
+ */
+export function depthInCells({ cell, distances }: Depths, cells: number, along: number): number {
+  return Math.max(LEAST_PART * cell, distances[cells + Math.round(along / cell)] ?? 0);
 }
 
 /** No place inside is less deep than this part of a cell. */
-export const LEAST_PART = 0.25;
+const LEAST_PART = 0.25;

@@ -45,8 +45,8 @@ function sizesOf(strip: Strip): Float64Array {
 export const weightOf = ({ weights, sizes }: Lay, i: number, j: number): number =>
   (weights[i * sizes.length + j] as number) * (sizes[i] as number) * (sizes[j] as number);
 
-/** Where each item lies. */
-export const placesIn = ({ shapes, rows, xs }: Lay): Place[] =>
+/** Where each item lies, or would with other `xs`. */
+export const placesIn = ({ shapes, rows, xs: own }: Lay, xs = own): Place[] =>
   Array.from(xs, (x, i) => ({ shape: shapes[i] as number, row: rows[i] as number, x }));
 
 export function move(lay: Lay, i: number, { shape, row, x }: Place): void {

@@ -35,7 +35,7 @@ export function layWithin(given: Strip, length: number, passes: number): readonl
     const total = totalDepth(lay);
     if (total === 0) return placesIn(lay);
     const pulled = total < least ? pulledBack(lay, length) : null;
-    if (pulled) return placesIn(lay).map((place, i) => ({ ...place, x: pulled[i] as number }));
+    if (pulled) return placesIn(lay, pulled);
     idle = total < 0.98 * least ? 0 : idle + 1;
     least = Math.min(least, total);
     weigh(lay);

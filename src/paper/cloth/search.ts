@@ -57,7 +57,7 @@ export function searchLay(strip: Strip, seed: number): Search {
   };
   begin(best.places, best.length * (1 - cut));
   const found = (xs: Float64Array): void => {
-    const places = placesIn(lay).map((place, i) => ({ ...place, x: xs[i] as number }));
+    const places = placesIn(lay, xs);
     last = { places, length: usedLength(strip, places) };
     if (last.length < best.length) best = last;
     failed = 0;

@@ -1,6 +1,6 @@
 // What other items leave of one row: intervals that are not free, with what they belong to.
 
-import { cellsOfRow, type Depths, LEAST_PART } from './depths';
+import { cellsOfRow, type Depths, depthInCells } from './depths';
 import { type Lay, weightOf } from './lay';
 import { countAt, NONE, type NoFit, ONE } from './noFit';
 
@@ -114,8 +114,6 @@ export function costAt(taken: Taken, x: number, below: number): number {
 }
 
 function priceOf({ from, to, weight, depths, cells, left }: Taken, k: number, x: number): number {
-  const { distances, cell } = depths[k] as Depths;
-  const column = Math.round((x - (left[k] as number)) / cell);
-  const deep = Math.max(LEAST_PART * cell, distances[(cells[k] as number) + column] ?? 0);
+  const deep = depthInCells(depths[k] as Depths, cells[k] as number, x - (left[k] as number));
   return (weight[k] as number) * Math.min(deep, x - (from[k] as number), (to[k] as number) - x);
 }
