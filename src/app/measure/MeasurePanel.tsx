@@ -1,6 +1,5 @@
 // Beside the rows: the figure with the tape laid for the field in hand, how it is taken, and what is to be said of its number.
 
-import { lazy, type ReactNode, Suspense } from 'react';
 import {
   asksWhich,
   estimatedSentence,
@@ -15,6 +14,8 @@ import {
   usualRange,
 } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
+import { LaterSection } from '../components/LaterSection';
+import { lazyPart } from '../components/later';
 import { useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
 import { BodyFigure, isBehind, readingAt } from './figure/BodyFigure';
@@ -24,9 +25,7 @@ import { sinceBefore, usableEstimate } from './rows/rowRemark';
 import { useRowActions } from './rows/useRowActions';
 
 /** Shown where nothing is in hand yet; its pictures come after the first load. */
-const FirstRun = lazy<() => ReactNode>(() =>
-  import('../help/FirstRun').catch(() => ({ default: () => null })),
-);
+const FirstRun = lazyPart(async () => (await import('../help/FirstRun')).default);
 
 interface MeasurePanelProps {
   readonly shown: FieldShown | null;
@@ -41,9 +40,9 @@ export function MeasurePanel({ shown, onRead }: MeasurePanelProps) {
     <>
       <Invented />
       {isFirstRun ? (
-        <Suspense fallback={null}>
+        <LaterSection>
           <FirstRun />
-        </Suspense>
+        </LaterSection>
       ) : null}
       <div className={shown ? 'field-in-hand' : 'field-in-hand none'} hidden={isFirstRun}>
         <p className="hint seen-from">

@@ -8,6 +8,7 @@ import {
   DEMO_BOOK,
   DRAFT,
   FIELDS,
+  FITTINGS,
   KEEPING,
   LAY,
   SHELL,
@@ -106,6 +107,7 @@ const openBook = async (page: Page): Promise<void> => {
 
 /** The stations of the walk in their order. */
 const STATIONS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  'first pictures': async (page) => seen(page, page.locator('.first-run svg')),
   'her name': async (page) => {
     // In letters that the page's own face lacks.
     await page.getByRole('textbox', { name: 'Client' }).fill('Κλειώ नीला');
@@ -152,6 +154,7 @@ const STATIONS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   fit: async (page) => {
     await goTo(page, 'Fit');
     await seen(page, page.locator('.fittings'));
+    await page.getByRole('button', { name: FITTINGS.newFitting }).click();
     await page.getByRole('radio', { name: 'As worn' }).check({ force: true });
     await seen(page, page.locator('section.worn canvas'));
   },
@@ -177,8 +180,9 @@ const STATIONS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await downloaded(page, make);
     await closeDialog(page);
   },
-  'what was printed': async (page) => {
+  'what was fitted and printed': async (page) => {
     await openBook(page);
+    await seen(page, page.locator('dialog .client-past details'));
     await seen(page, page.locator('dialog .print-list'));
     await closeDialog(page);
   },
