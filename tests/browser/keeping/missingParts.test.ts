@@ -73,7 +73,9 @@ const GOES_WITHOUT = /^(stepStates|changeWords|consequence|planWorker)-/;
 async function isToldOrPassed(page: Page, name: string): Promise<boolean> {
   const { station, told, failure } = await walkEveryPart(page, () => server.refused.size > 0);
   // Half an hour is long without a word.
-  process.stdout.write(`${name}: ${failure ?? (told === null ? 'done without it' : `${station}, ${told}`)}\n`);
+  process.stdout.write(
+    `${name}: ${failure ?? (told === null ? 'done without it' : `${station}, ${told}`)}\n`,
+  );
   expect.soft(failure, `${name}: ${station}`).toBeNull();
   return told !== null;
 }
