@@ -234,6 +234,25 @@ describe('a storage that fails', () => {
     expect(browserStorage(globalThis.window)).toBe(globalThis.window.localStorage);
   });
 
+  it('that drops which client is open is said, and is not taken for one that was cleared', async () => {
+    const storage = new FakeStorage();
+    const tab = await openTab(storage);
+    tab.rename('Ada');
+    const write = storage.setItem.bind(storage);
+    storage.setItem = (key, value) => {
+      if (key !== OPEN_KEY) write(key, value);
+    };
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'failed', reason: 'refused' });
+    tab.rename('Adah');
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'failed', reason: 'refused' });
+    storage.setItem = write;
+    tab.books.retry();
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(names(await openTab(storage))).toEqual(['Adah']);
+  });
+
   it('that was cleared is said, and nothing is written until the user says so', async () => {
     const storage = await storageOf('Ada', 'Bea');
     const tab = await openTab(storage);
@@ -246,6 +265,24 @@ describe('a storage that fails', () => {
     keepAgain(tab.books);
     expect([...clientsIn(storage).keys()].sort()).toEqual(['Ada', 'Bea 2']);
     expect(tab.books.status()).toEqual({ kind: 'saved' });
+  });
+
+  it('that was cleared is said too where only somebody new is to be kept, and she is kept with the others', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const tab = await openTab(storage);
+    const add = (name: string): void => {
+      tab.store.getState().change({ code: 'clientAdded' }, (book) => addClient(book, newId(), name));
+      tab.books.flush();
+    };
+    storage.kept.clear();
+    add('Cleo');
+    expect(tab.books.status()).toEqual({ kind: 'cleared' });
+    storage.kept.clear();
+    add('Dora');
+    expect(storage.kept.size).toBe(0);
+    keepAgain(tab.books);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(names(await openTab(storage))).toEqual(['Ada', 'Bea', 'Cleo', 'Dora']);
   });
 
   it('is said to be nearly full from four fifths on, until there is room', async () => {

@@ -1,7 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { packHistory, unpackHistory } from '../../../src/app/storage/book/historyStorage';
+import { keepHistory, packHistory, unpackHistory } from '../../../src/app/storage/book/historyStorage';
 import { noticeSentence } from '../../../src/app/storage/keepingSentences';
 import { HISTORY_KEY } from '../../../src/app/storage/records/record';
+import { createStore } from '../../../src/app/store/store';
 import {
   addClient,
   type Book,
@@ -20,7 +21,7 @@ import {
   undo,
 } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
-import { clientsIn, openTab, present } from './keeper';
+import { clientsIn, keeperOf, openTab, present } from './keeper';
 
 const named = (name: string) => (book: Book) => changeClient(book, (client) => ({ ...client, name }));
 
@@ -145,6 +146,18 @@ describe('keeping the history', () => {
     expect(storage.kept.get(HISTORY_KEY)?.startsWith('x')).not.toBe(true);
     expect(tab.books.status()).toEqual({ kind: 'saved' });
     expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(/undo (holds only|goes back)/);
+  });
+
+  it('is kept too where what keeps it comes after the first change was kept', async () => {
+    const storage = new FakeStorage();
+    const books = keeperOf(storage);
+    const { getState } = createStore(await books.load());
+    getState().change({ code: 'clientAdded' }, (book) => addClient(book, 'b', 'Bea'));
+    books.save(getState().history.present);
+    books.flush();
+    expect(storage.kept.has(HISTORY_KEY)).toBe(false);
+    keepHistory(books, () => getState().history);
+    expect((await openTab(storage)).store.getState().history.past).toHaveLength(1);
   });
 
   it('takes at most half of the room that is left, and says how far back it goes', async () => {

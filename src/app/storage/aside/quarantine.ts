@@ -13,15 +13,22 @@ const PREFIX = 'staywright.aside.';
 
 export const isQuarantineKey = (key: string): boolean => key.startsWith(PREFIX);
 
+/** The keys given out for each storage: one whose text cannot be read just now is not given out again. */
+const given = new WeakMap<StorageLike, Set<string>>();
+
 /**
  * Puts a text aside under a new key that tells the time, never over another, and reads it back. Gives the key, or null
  * where the storage would not take it whole.
  */
 export function quarantine(storage: StorageLike, text: string, now: Date): string | null {
   const stamp = `${PREFIX}${now.toISOString()}`;
+  const taken = given.get(storage) ?? new Set();
+  given.set(storage, taken);
   try {
     let key = stamp;
-    for (let count = 2; storage.getItem(key) !== null; count += 1) key = `${stamp}.${count}`;
+    for (let count = 2; taken.has(key) || storage.getItem(key) !== null; count += 1)
+      key = `${stamp}.${count}`;
+    taken.add(key);
     storage.setItem(key, text);
     return storage.getItem(key) === text ? key : null;
   } catch {

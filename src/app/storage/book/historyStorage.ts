@@ -112,7 +112,7 @@ export function loadHistory(books: BookStorage, book: Book): History<Book> {
 }
 
 /**
- * Keeps the history each time its book was kept, in at most half of the room that is left, and gives it all up where the book has
+ * Keeps the history each time its book was kept, and at once where that was done before this came, in at most half of the room that is left, and gives it all up where the book has
  * none. Says so where it reaches less far back for want of room.
  *
  * @param history asked when it is to be kept
@@ -142,6 +142,12 @@ export function keepHistory(books: BookStorage, history: () => History<Book>): (
     if (history().past.length > 0) say(0, true);
   };
   let before = books.status();
+  if (storage && records && before.kind === 'saved' && history().past.length > 0)
+    try {
+      if (storage.getItem(HISTORY_KEY) === null) keep(storage, records.seal());
+    } catch {
+      giveUp(storage);
+    }
   return books.subscribe((status) => {
     if (!storage || !records || status === before) return;
     before = status;

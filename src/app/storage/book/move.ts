@@ -30,6 +30,7 @@ export class Move {
         if (quarantineOnce(this.storage, text, this.now()) === null) return 'full';
       // A tab with an earlier build may have written it since: then it stays, and the next start says so.
       if (this.storage.getItem(BOOK_KEY) === this.earlier) this.storage.removeItem(BOOK_KEY);
+      if (this.storage.getItem(BOOK_KEY) === this.earlier) return 'refused';
     } catch (error) {
       return saveFaultOf(error);
     }
