@@ -1,7 +1,16 @@
 // Draft: the table with the girth ledger on its level lines, the inspector beside it with the numbers in tabs, and below the
 // table the widths of the panels and what there is to mend.
 
-import { memo, startTransition, useCallback, useContext, useEffect, useMemo, useState } from 'react';
+import {
+  memo,
+  startTransition,
+  useCallback,
+  useContext,
+  useDeferredValue,
+  useEffect,
+  useMemo,
+  useState,
+} from 'react';
 import { type Book, wedgesOf } from '../../document';
 import type { LevelName, Side } from '../../engine';
 import { areCautionsAwaited, onCautionsAwaited } from '../components/awaited/awaitedFocus';
@@ -30,6 +39,8 @@ export function DraftStep() {
 function DraftBench({ side, onSide }: SideChoiceProps) {
   const [pulling, setPulling] = useState(false);
   const shown = useLagging(pulling);
+  // A number is drawn as it is typed, and so is the table; what the other numbers become follows as soon as there is time.
+  const later = useDeferredValue(shown);
   const pull = useCallback((on: boolean): void => {
     // Catching up when a handle is let go need not be done in one frame.
     if (on) setPulling(true);
@@ -70,7 +81,7 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
           worn={worn}
           onWorn={setWornSeen}
         />
-        <SeenContext value={shown}>
+        <SeenContext value={later}>
           <Inspector
             tab={tab}
             onTab={setTab}
@@ -122,14 +133,23 @@ function useLagging(pulling: boolean): Book {
       setLagging(null);
       return;
     }
+    let moved = performance.now();
     let rest: ReturnType<typeof setTimeout> | undefined;
-    // The store is listened to beside React: a frame of a pull draws nothing here.
-    const wait = (): void => {
-      clearTimeout(rest);
-      rest = setTimeout(() => startTransition(() => setLagging(seen(store.getState()))), REST_MS);
+    // One timer for many frames: each only notes that the pull goes on.
+    const wait = (ms: number): void => {
+      rest = setTimeout(() => {
+        const left = moved + REST_MS - performance.now();
+        if (left > 0) return wait(left);
+        rest = undefined;
+        startTransition(() => setLagging(seen(store.getState())));
+      }, ms);
     };
-    wait();
-    const leave = store.subscribe(wait);
+    wait(REST_MS);
+    // The store is listened to beside React: a frame of a pull draws nothing here.
+    const leave = store.subscribe(() => {
+      moved = performance.now();
+      if (rest === undefined) wait(REST_MS);
+    });
     return () => {
       leave();
       clearTimeout(rest);

@@ -33,14 +33,22 @@ export interface PanelOnBlock {
   readonly drills: readonly Point[];
 }
 
-/** The panels of one half block, from its centre line to the side. */
-export function panelsOnBlock(draft: Draft, block: BlockName): PanelOnBlock[] {
-  const { pieces, blocks, span } = draft;
+/** The panels of one half block, from its centre line to the side; put together once for each draft. */
+export function panelsOnBlock(draft: Draft, block: BlockName): readonly PanelOnBlock[] {
+  const known = found.get(draft) ?? {};
+  const panels = known[block] ?? panelsOf(draft, block);
+  if (!known[block]) found.set(draft, { ...known, [block]: panels });
+  return panels;
+}
+
+const found = new WeakMap<Draft, { readonly [block in BlockName]?: readonly PanelOnBlock[] }>();
+
+function panelsOf({ pieces, blocks, span }: Draft, block: BlockName): PanelOnBlock[] {
   const whole = pieces
     .filter((piece) => piece.block === block && piece.kind !== 'sidePanel')
     .sort((a, b) => a.number - b.number)
     .map(wholePanel);
-  const joined = sidePanelOf(draft);
+  const joined = sidePanelAmong(pieces);
   if (!joined || !blocks || !span) return whole;
   const split = splitPanel(joined, block, blocks, xAt(blocks.front.sideSeam, span.waist));
   const number = block === 'front' ? joined.number : (whole.at(-1)?.number ?? 0) + 1;
@@ -48,7 +56,9 @@ export function panelsOnBlock(draft: Draft, block: BlockName): PanelOnBlock[] {
 }
 
 /** The side panel of both blocks in one; undefined where there is a side seam. */
-export const sidePanelOf = ({ pieces }: Draft): Piece | undefined =>
+export const sidePanelOf = ({ pieces }: Draft): Piece | undefined => sidePanelAmong(pieces);
+
+const sidePanelAmong = (pieces: readonly Piece[]): Piece | undefined =>
   pieces.find(({ kind }) => kind === 'sidePanel');
 
 function wholePanel(piece: Piece): PanelOnBlock {

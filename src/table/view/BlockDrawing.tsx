@@ -1,8 +1,9 @@
 // The drawing of one half block: its panels, its wedges with their axes, and its bust point.
 
-import { memo } from 'react';
+import { memo, useDeferredValue } from 'react';
 import {
   type Block,
+  type BlockName,
   type Draft,
   type DraftedWedge,
   isThrough,
@@ -19,8 +20,8 @@ import { closedPath, pathDown, pathThrough } from './lines/paths';
 /** Width of a letter for its size, in the mean of a name. */
 const LETTER = 0.62;
 
-interface BlockDrawingProps {
-  readonly block: Block;
+interface BlockProps {
+  readonly name: BlockName;
   readonly draft: Draft;
   readonly layout: CanvasLayout;
   readonly selected: string | null;
@@ -34,10 +35,21 @@ interface BlockDrawingProps {
   readonly written: (mm: number) => string;
 }
 
-export const BlockDrawing = memo(function BlockDrawing(props: BlockDrawingProps) {
-  const { block, draft, layout, selected, nameOf, textMm, level, written } = props;
-  const { span } = draft;
-  if (!span) return null;
+interface BlockDrawingProps extends BlockProps {
+  /** It may follow a frame later: a wedge of the other block is pulled. */
+  readonly mayLag: boolean;
+}
+
+export const BlockDrawing = memo(function BlockDrawing({ mayLag, draft, ...rest }: BlockDrawingProps) {
+  const before = useDeferredValue(mayLag ? draft : null);
+  return <OneBlock {...rest} draft={mayLag ? (before ?? draft) : draft} />;
+});
+
+const OneBlock = memo(function OneBlock(props: BlockProps) {
+  const { name: ownName, draft, layout, selected, nameOf, textMm, level, written } = props;
+  const { blocks, span } = draft;
+  if (!blocks || !span) return null;
+  const block = blocks[ownName];
   const place = (point: Point): Point => onCanvas(layout, block.name, point);
   const panels = panelsOnBlock(draft, block.name);
   const px = textMm / 12;

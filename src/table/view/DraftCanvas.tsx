@@ -2,7 +2,7 @@
 
 import { type PointerEvent, useMemo, useRef, useState } from 'react';
 import { TABLE, type Unit } from '../../document';
-import type { Draft, Level, LevelName, Piece, Style } from '../../engine';
+import type { BlockName, Draft, Level, LevelName, Piece, Style } from '../../engine';
 import { type SnapPlace, snapPointsOf } from '../gestures/snap';
 import { type CanvasView, usePointers } from '../gestures/useCanvasView';
 import { type HandleActions, type StepSizes, useHandlePull } from '../gestures/useHandlePull';
@@ -15,8 +15,8 @@ import { type PanelBeside, panelsBeside } from '../handles/panelsBeside';
 import type { CanvasLayout, ShownBlocks } from '../layout/layOut';
 import { BandDrawing } from './BandDrawing';
 import { BlockDrawing } from './BlockDrawing';
-import { HandleMark } from './HandleMark';
-import { focusByKey, handleEvents, useHandleSelection, useSteadyEvents } from './handleSet';
+import { HandleMarks } from './HandleMarks';
+import { focusByKey, handleEvents, selectionId, useHandleSelection, useSteadyEvents } from './handleSet';
 import { AddGuide, type NewWedge, newWedgeAt } from './lines/AddGuide';
 import { EarlierOutlines } from './lines/EarlierOutlines';
 import { JoinedSide } from './lines/JoinedSide';
@@ -117,10 +117,14 @@ export function DraftCanvas(props: DraftCanvasProps) {
     const box = canvas.current?.getBoundingClientRect() ?? { left: 0, top: 0 };
     return { x: left + (event.clientX - box.left) / pxPerMm, y: top + (event.clientY - box.top) / pxPerMm };
   };
-  const selectedHandles = handles.filter(
-    (handle) =>
-      (blocks === 'both' || blocks === (handle.block ?? 'front')) &&
-      (!OF_SELECTED.includes(handle.kind) || handle.wedge === selected),
+  const selectedHandles = useMemo(
+    () =>
+      handles.filter(
+        (handle) =>
+          (blocks === 'both' || blocks === (handle.block ?? 'front')) &&
+          (!OF_SELECTED.includes(handle.kind) || handle.wedge === selected),
+      ),
+    [handles, blocks, selected],
   );
   const nearest = (event: ClientPoint): Found | null => {
     const handle = nearestHandle(selectedHandles, placeOf(event), px);
@@ -185,6 +189,8 @@ export function DraftCanvas(props: DraftCanvasProps) {
     );
   });
   const pulled = selectedHandles.find((handle) => handle.id === pulling?.id);
+  /** The hand is on a wedge of the other block. */
+  const isBesidePull = (block: BlockName): boolean => !!pulled?.wedge && pulled.block !== block;
   // Where the canvas is in view from top to bottom, a finger may still scroll the page on it.
   const scrolls = layout.height <= height + 1;
   return (
@@ -210,23 +216,22 @@ export function DraftCanvas(props: DraftCanvasProps) {
         </pattern>
       </defs>
       <rect className="paper" x={left} y={top} width={width} height={height} fill="url(#dots)" />
-      {draft.blocks
-        ? (['front', 'back'] as const).map((block) =>
-            draft.blocks && (blocks === 'both' || blocks === block) ? (
-              <BlockDrawing
-                key={block}
-                block={draft.blocks[block]}
-                draft={draft}
-                layout={layout}
-                selected={selected}
-                nameOf={messages.piece}
-                textMm={13 * px}
-                level={level}
-                written={messages.width}
-              />
-            ) : null,
-          )
-        : null}
+      {(['front', 'back'] as const).map((block) =>
+        blocks === 'both' || blocks === block ? (
+          <BlockDrawing
+            key={block}
+            name={block}
+            draft={draft}
+            mayLag={isBesidePull(block)}
+            layout={layout}
+            selected={selected}
+            nameOf={messages.piece}
+            textMm={13 * px}
+            level={level}
+            written={messages.width}
+          />
+        ) : null,
+      )}
       <LevelLines
         levels={draft.levels}
         layout={layout}
@@ -245,20 +250,17 @@ export function DraftCanvas(props: DraftCanvasProps) {
       {props.earlier ? <EarlierOutlines draft={props.earlier} layout={layout} /> : null}
       <JoinedSide draft={draft} layout={layout} text={messages.joinedSide} textMm={13 * px} />
       <WedgeSigns draft={draft} layout={layout} shown={blocks} px={px} />
-      {selectedHandles.map((handle) => (
-        <HandleMark
-          key={handle.id}
-          handle={handle}
-          label={messages.handle(handle)}
-          shown={messages.value(handle)}
-          pulling={handle.id === pulling?.id}
-          isSelected={selection.selectedId === selectionId(handle)}
-          isStop={handle.id === stop}
-          pxPerMm={pxPerMm}
-          hitAreaPx={coarse ? 22 : 13}
-          eventsOf={eventsOf}
-        />
-      ))}
+      <HandleMarks
+        handles={selectedHandles}
+        pulled={pulled ?? null}
+        selectedId={selection.selectedId}
+        stop={stop}
+        labelText={messages.handle}
+        valueText={messages.value}
+        pxPerMm={pxPerMm}
+        hitAreaPx={coarse ? 22 : 13}
+        eventsOf={eventsOf}
+      />
       {onAdd && adding ? <AddGuide wedge={adding} draft={draft} layout={layout} /> : null}
       {pulled && pulling ? (
         <ValueTooltip
@@ -292,6 +294,3 @@ interface Found {
   readonly handle: Handle;
   readonly own: SVGElement;
 }
-
-/** The id that is selected with a handle: its wedge's, or its own where it belongs to none. */
-const selectionId = ({ id, wedge }: Handle): string => wedge ?? id;

@@ -5,12 +5,17 @@ import type { Point } from '../../engine';
 import type { Handle } from '../handles/handle';
 import { hitAreaOffset } from '../handles/nearestHandle';
 import type { MarkEventsOf } from './handleSet';
+import { closedPath } from './lines/paths';
 
-interface HandleMarkProps {
-  readonly handle: Handle;
-  readonly label: string;
+/** What is said of a handle: the same functions from drawing to drawing. */
+export interface HandleTexts {
+  readonly labelText: (handle: Handle) => string;
   /** The value in the user's unit, for the screen reader. */
-  readonly shown: string;
+  readonly valueText: (handle: Handle) => string;
+}
+
+interface HandleMarkProps extends HandleTexts {
+  readonly handle: Handle;
   readonly pulling: boolean;
   /** A finger pulls a selected handle; on any other it scrolls. */
   readonly isSelected: boolean;
@@ -46,8 +51,8 @@ const samePlace = (a: Point | undefined, b: Point | undefined): boolean => a?.x 
 
 function Mark({
   handle,
-  label,
-  shown,
+  labelText,
+  valueText,
   pulling,
   isSelected,
   isStop,
@@ -55,7 +60,8 @@ function Mark({
   hitAreaPx,
   eventsOf,
 }: HandleMarkProps) {
-  const { id } = handle;
+  // Each place is written out: a browser lays what has a transform of its own apart from the rest, in every frame.
+  const { id, kind, which, at, tip } = handle;
   const px = 1 / pxPerMm;
   const offset = hitAreaOffset(handle) * px;
   return (
@@ -64,13 +70,12 @@ function Mark({
       data-handle={id}
       role="slider"
       tabIndex={isStop ? 0 : -1}
-      aria-label={label}
+      aria-label={labelText(handle)}
       aria-valuenow={Math.round(handle.value * 10) / 10}
       aria-valuemin={handle.least}
       aria-valuemax={Math.round(handle.most)}
-      aria-valuetext={shown}
+      aria-valuetext={valueText(handle)}
       aria-orientation={handle.gain.y !== 0 ? 'vertical' : 'horizontal'}
-      transform={`translate(${handle.at.x} ${handle.at.y})`}
       onFocus={(event) => eventsOf(id)?.onFocus(event.currentTarget.matches(':focus-visible'))}
       onPointerDown={(event) => eventsOf(id)?.onPointerDown(event)}
       onPointerMove={(event) => eventsOf(id)?.onPointerMove(event)}
@@ -80,32 +85,50 @@ function Mark({
       onKeyUp={(event) => eventsOf(id)?.onKeyUp(event)}
       onBlur={(event) => eventsOf(id)?.onBlur(event)}
     >
-      <circle className="hit-area" cx={offset} r={hitAreaPx * px} />
-      {handle.tip ? (
-        <path className="short-of" d={`M0 0L${handle.tip.x - handle.at.x} ${handle.tip.y - handle.at.y}`} />
+      <circle className="hit-area" cx={at.x + offset} cy={at.y} r={hitAreaPx * px} />
+      {tip ? <path className="short-of" d={`M${at.x} ${at.y}L${tip.x} ${tip.y}`} /> : null}
+      {kind === 'point' ? (
+        <path className="mark" d={arrowhead(at, (which === 'upper' ? -1 : 1) * 7 * px)} />
       ) : null}
-      {handle.kind === 'point' ? (
-        <path className="mark" d={arrowhead((handle.which === 'upper' ? -1 : 1) * 7 * px)} />
-      ) : null}
-      {handle.kind === 'axis' || handle.kind === 'bend' ? (
-        <path className="mark" d={diamond(7 * px)} />
-      ) : null}
-      {handle.kind === 'leg' ? <path className="mark" d={triangle(offset, 6 * px)} /> : null}
-      {handle.kind === 'node' ? <circle className="mark" r={4.5 * px} /> : null}
-      {handle.kind === 'edge' ? (
-        <rect className="mark" x={-9 * px} y={-4 * px} width={18 * px} height={8 * px} rx={4 * px} />
+      {kind === 'axis' || kind === 'bend' ? <path className="mark" d={diamond(at, 7 * px)} /> : null}
+      {kind === 'leg' ? <path className="mark" d={triangle(at, offset, 6 * px)} /> : null}
+      {kind === 'node' ? <circle className="mark" cx={at.x} cy={at.y} r={4.5 * px} /> : null}
+      {kind === 'edge' ? (
+        <rect
+          className="mark"
+          x={at.x - 9 * px}
+          y={at.y - 4 * px}
+          width={18 * px}
+          height={8 * px}
+          rx={4 * px}
+        />
       ) : null}
     </g>
   );
 }
 
 /** An arrowhead with its tip on the point of the dart and its body within the dart. */
-const arrowhead = (r: number): string => `M0 ${0.2 * r}L${0.75 * r} ${-1.3 * r}L${-0.75 * r} ${-1.3 * r}Z`;
+const arrowhead = ({ x, y }: Point, r: number): string =>
+  closedPath([
+    { x, y: y + 0.2 * r },
+    { x: x + 0.75 * r, y: y - 1.3 * r },
+    { x: x - 0.75 * r, y: y - 1.3 * r },
+  ]);
 
-const diamond = (r: number): string => `M0 ${-r}L${r} 0L0 ${r}L${-r} 0Z`;
+const diamond = ({ x, y }: Point, r: number): string =>
+  closedPath([
+    { x, y: y - r },
+    { x: x + r, y },
+    { x, y: y + r },
+    { x: x - r, y },
+  ]);
 
 /** A small triangle pointing away from the leg. */
-const triangle = (offset: number, r: number): string => {
+const triangle = ({ x, y }: Point, offset: number, r: number): string => {
   const sign = Math.sign(offset) || 1;
-  return `M${sign * 0.35 * r} ${-r}L${sign * 2 * r} 0L${sign * 0.35 * r} ${r}Z`;
+  return closedPath([
+    { x: x + sign * 0.35 * r, y: y - r },
+    { x: x + sign * 2 * r, y },
+    { x: x + sign * 0.35 * r, y: y + r },
+  ]);
 };

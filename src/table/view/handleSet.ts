@@ -10,6 +10,10 @@ import {
   useState,
 } from 'react';
 import type { HandleEvents } from '../gestures/useHandlePull';
+import type { Handle } from '../handles/handle';
+
+/** The id that is selected with a handle: its wedge's, or its own where it belongs to none. */
+export const selectionId = ({ id, wedge }: Handle): string => wedge ?? id;
 
 interface HandleSelection {
   /** Id of the selected wedge, or of the selected handle where it belongs to no wedge; null before the first choice. */

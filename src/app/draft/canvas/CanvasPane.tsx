@@ -6,6 +6,7 @@ import {
   alterationsOf,
   CANVAS,
   type Change,
+  type Client,
   changeStyle,
   ISSUES,
   LEVEL_TITLES,
@@ -120,7 +121,7 @@ export function CanvasPane(props: CanvasPaneProps) {
     draft === committed && isAltered ? draftOfSide(client, { style: savedDraft.style }, side) : null;
   const change = useStore((state) => state.change);
   const keptStyle = useKeptStyle();
-  const label = (handle: Handle): string => handleLabel(handle, keptStyle, client);
+  const messages = useCanvasMessages(client, keptStyle, small);
   const actions = useHandleActions(
     (handle) => handleChange(handle, keptStyle),
     (handle, value) => handleValue({ ...handle, value }, client.unit),
@@ -135,7 +136,6 @@ export function CanvasPane(props: CanvasPaneProps) {
     ),
     [isOneBlock, blocks, setBlocks, sideChoice],
   );
-  const lengthWords = useLengthWords(client.unit);
   useWarmUpPull(layout !== null && width > 0, onPull);
   const add = ({ block, station }: NewWedge): void => {
     setAdding(false);
@@ -200,17 +200,7 @@ export function CanvasPane(props: CanvasPaneProps) {
               unaltered={unaltered}
               onAdd={adding ? add : null}
               bending={bending ? redraft : null}
-              messages={{
-                ...CANVAS_WORDS,
-                ...lengthWords,
-                levelNote: small ? noNote : lengthWords.levelNote,
-                // Both legs are the same number: told apart by where they are.
-                handle: (handle) =>
-                  handle.kind === 'leg' && (handle.which === 'inner' || handle.which === 'outer')
-                    ? CANVAS.handles.leg[handle.which]({ intake: label(handle) })
-                    : label(handle),
-                value: (handle) => handleValue(handle, client.unit),
-              }}
+              messages={messages}
             />
             <Ledger
               layout={layout}
@@ -240,6 +230,25 @@ const CANVAS_WORDS = {
 };
 
 const noNote = (): string => '';
+
+/** The same object as long as nothing is called otherwise: a pull changes none of it. */
+function useCanvasMessages({ measurements, unit }: Client, style: Style, small: boolean) {
+  const lengthWords = useLengthWords(unit);
+  return useMemo(() => {
+    const label = (handle: Handle): string => handleLabel(handle, style, { measurements, unit });
+    return {
+      ...CANVAS_WORDS,
+      ...lengthWords,
+      levelNote: small ? noNote : lengthWords.levelNote,
+      // Both legs are the same number: told apart by where they are.
+      handle: (handle: Handle): string =>
+        handle.kind === 'leg' && (handle.which === 'inner' || handle.which === 'outer')
+          ? CANVAS.handles.leg[handle.which]({ intake: label(handle) })
+          : label(handle),
+      value: (handle: Handle): string => handleValue(handle, unit),
+    };
+  }, [lengthWords, measurements, unit, style, small]);
+}
 
 /** Escape leaves what was begun, wherever the focus is. */
 function useEscape(begun: boolean, leave: () => void): void {

@@ -15,8 +15,10 @@ import type { Handle } from '../../../table';
 
 const TEXTS = CANVAS.handles;
 
+type Measured = Pick<Client, 'measurements' | 'unit'>;
+
 /** How far under its line the top edge's usual place is, with the unit; null at the line. */
-export function usualTopUnder(style: Style, { measurements, unit }: Client): string | null {
+export function usualTopUnder(style: Style, { measurements, unit }: Measured): string | null {
   const under = topUnderLine(measurements, style);
   return under === 0 ? null : formatLength(under, unit, { withUnit: true });
 }
@@ -24,7 +26,7 @@ export function usualTopUnder(style: Style, { measurements, unit }: Client): str
 export function handleLabel(
   { kind, wedge: id, level, which, node }: Handle,
   style: Style,
-  client: Client,
+  client: Measured,
 ): string {
   if (kind === 'edge')
     return which === 'top'

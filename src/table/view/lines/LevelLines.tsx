@@ -23,7 +23,20 @@ const INDENT_PX = 12;
 const ABOVE_PX = 5;
 const BELOW_PX = 15;
 
-export const LevelLines = memo(function LevelLines(props: LevelLinesProps) {
+export const LevelLines = memo(Lines, isDrawnAlike);
+
+/** Most pulls leave all levels where they are. */
+function isDrawnAlike(before: LevelLinesProps, after: LevelLinesProps): boolean {
+  const { levels: a, ...restBefore } = before;
+  const { levels: b, ...restAfter } = after;
+  return (
+    a.length === b.length &&
+    a.every(({ name, y }, i) => name === b[i]?.name && y === b[i].y) &&
+    (Object.keys(restAfter) as (keyof typeof restAfter)[]).every((key) => restBefore[key] === restAfter[key])
+  );
+}
+
+function Lines(props: LevelLinesProps) {
   const { levels, layout, left, width, px, selectedLevel, nameOf, noteOf } = props;
   return (
     <g className="level-lines">
@@ -53,4 +66,4 @@ export const LevelLines = memo(function LevelLines(props: LevelLinesProps) {
       })}
     </g>
   );
-});
+}
