@@ -2,17 +2,16 @@
 
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
-import { closePagesOf, lendPage, takeBackPage, type Visitor } from './keptContexts';
+import { browserOptions } from '../support/findBrowser';
+import { lendPage, takeBackPage, type Visitor } from './keptContexts';
 
-// Another way of writing the same place: these contexts are kept for this file only.
-const address = (): string => inject('appUrl').replace('127.0.0.1', 'localhost');
+const address = (): string => inject('appUrl');
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('browserEndpoint'));
+  browser = await chromium.launch(browserOptions('to look'));
 });
 afterAll(async () => {
-  await closePagesOf(browser, address());
   await browser.close();
 });
 
@@ -155,7 +154,7 @@ describe('a context that is kept', () => {
     ['may read the clipboard', ({ context }) => context.grantPermissions(['clipboard-read'])],
     ['waits for less', ({ page }) => page.setDefaultTimeout(1000)],
     ['has another clock', ({ page }) => page.clock.install()],
-    ['asked another host', ({ page }) => page.goto(inject('appUrl'))],
+    ['asked another host', ({ page }) => page.goto(inject('appUrl').replace('127.0.0.1', 'localhost'))],
     ['closed its page', ({ page }) => page.close()],
   ])('is closed after a test that %s', async (_, change) => {
     const visitor = await visit();

@@ -1,4 +1,4 @@
-// One browser for all test files, a visitor who was never there before for each test, and a watch on what the page asks for and
+// One browser for all test files of a worker, a visitor who was never there before for each test, and a watch on what the page asks for and
 // complains of.
 
 import {
@@ -15,8 +15,8 @@ import { closePagesOf, lendPage, takeBackPage, type Visitor } from './keptContex
 
 export type { Visitor };
 
-/** The connection to the browser, one for all files of a worker. */
-let connection: Promise<Browser> | undefined;
+/** The browser of all files of a worker, started by the first of them. It ends with the worker. */
+let shared: Promise<Browser> | undefined;
 
 /**
  * Registers for the file what ends the visits of a test; gives a maker of visitors.
@@ -33,8 +33,8 @@ export function withBrowser(
   beforeAll(async () => {
     if (use === 'to work') browser = await chromium.launch(browserOptions(use));
     else {
-      connection ??= chromium.connect(inject('browserEndpoint'));
-      browser = await connection;
+      shared ??= chromium.launch(browserOptions(use));
+      browser = await shared;
     }
   });
   afterEach(async ({ task }) => {
