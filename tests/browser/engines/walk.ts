@@ -1,5 +1,5 @@
 // The main path as a maker goes it, in any engine: the nine numbers typed, a wedge pulled with the pointer, the fit looked at, the
-// sheets printed, and all of it there after a reload.
+// sheets printed, and all of it there after a reload. And the shortest way from a number of the invented client to the sheets.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -58,6 +58,31 @@ export async function walkMainPath(view: EngineWindow, address: string, download
   expect(await tapeOf(view)).toEqual(NINE_NUMBERS);
   expect(await view.complaints()).toEqual([]);
   return { printed, kept: await view.ask(() => ({ ...localStorage }), null) };
+}
+
+/** @returns what was printed of the invented client with another waist, which is there after a reload */
+export async function walkShortPath(
+  view: EngineWindow,
+  address: string,
+  downloads: string,
+): Promise<ReadPattern> {
+  const waist = '.tape-row[data-field="waist"] input';
+  await view.goTo(`${address}#measure`);
+  // The press selects the number that stands there.
+  await click(view, { selector: waist });
+  await view.type('28');
+  await view.press('Enter');
+  await click(view, { selector: 'a[href="#draft"]' });
+  await expect.poll(() => textOf(view, '[data-sewn="waist"]')).toBe('26');
+  await click(view, { selector: 'a[href="#cut"]' });
+  await click(view, { selector: 'button', text: 'Download the PDF' });
+  const printed = await readPattern(await downloaded(downloads));
+  await view.reload();
+  await click(view, { selector: 'a[href="#measure"]' });
+  await shown(view, { selector: waist });
+  expect((await tapeOf(view)).waist).toBe('28');
+  expect(await view.complaints()).toEqual([]);
+  return printed;
 }
 
 async function typeTape(view: EngineWindow): Promise<void> {
