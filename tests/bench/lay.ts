@@ -7,7 +7,8 @@ import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import polygonClipping from 'polygon-clipping';
 import type { Point } from '../../src/engine';
-import { layShape } from '../../src/paper/cloth/layShape';
+import { layShape } from '../../src/paper/cloth/pairs/layShape';
+import { rowHeightFor } from '../../src/paper/cloth/rowHeight';
 import { searchLay } from '../../src/paper/cloth/search';
 import { type Place, type Strip, type StripItem, strip } from '../../src/paper/cloth/strip';
 import { signed } from '../support/judgeLay';
@@ -22,8 +23,8 @@ interface Instance {
   }[];
 }
 
-/** Rows across the strip, for the lengths that such instances are given in. */
-const ROWS = 240;
+/** Rows across the strip at least. */
+const ROWS = 200;
 
 export function benchLay(words: readonly string[], say: (line: string) => unknown): void {
   const given = [...words];
@@ -83,7 +84,7 @@ function stripOf({ items, stripWidth }: Instance) {
       return { ways, row: null };
     });
   });
-  return { laid: strip(shapes, laid, stripWidth, stripWidth / ROWS), turns, numbers };
+  return { laid: strip(shapes, laid, stripWidth, rowHeightFor(shapes, stripWidth, ROWS)), turns, numbers };
 }
 
 /** Right angles are exact. */

@@ -1,7 +1,7 @@
 // The lay a search starts from: the longest items first, each as far towards the start of the cloth as it goes.
 
 import { usedLength } from './lay';
-import { intervalsAt } from './noFit';
+import { takenBetween } from './pairs/couples';
 import { type Place, rowsFor, type Strip, type StripItem, shapeOf } from './strip';
 
 /** Places that overlap nowhere, and the length they use, mm. */
@@ -59,7 +59,7 @@ function firstFree(
 ): number | null {
   const taken: [from: number, to: number][] = [];
   for (const other of laid) {
-    const intervals = intervalsAt(strip.between(other.shape, shape), row - other.row);
+    const intervals = takenBetween(strip.couple(other.shape, shape), row - other.row);
     for (let k = 0; k < intervals.length; k += 2)
       taken.push([other.x + (intervals[k] as number), other.x + (intervals[k + 1] as number)]);
   }

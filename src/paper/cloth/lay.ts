@@ -1,6 +1,7 @@
 // A lay that is being worked on: where each item lies, how far each two overlap, and what an overlap of theirs weighs.
 
-import { depth, type Place, type Strip, shapeOf } from './strip';
+import { depthBetween } from './pairs/couples';
+import { type Place, type Strip, shapeOf } from './strip';
 
 export interface Lay {
   readonly strip: Strip;
@@ -61,7 +62,8 @@ function measure({ strip, shapes, rows, xs, sizes, depths }: Lay, i: number): vo
   const [shape, row, x] = [shapes[i] as number, rows[i] as number, xs[i] as number];
   for (let j = 0; j < count; j += 1) {
     if (j === i) continue;
-    const deep = depth(strip, shapes[j] as number, shape, row - (rows[j] as number), x - (xs[j] as number));
+    const couple = strip.couple(shapes[j] as number, shape);
+    const deep = depthBetween(couple, row - (rows[j] as number), x - (xs[j] as number));
     const counted = deep * (sizes[i] as number) * (sizes[j] as number);
     depths[i * count + j] = counted;
     depths[j * count + i] = counted;

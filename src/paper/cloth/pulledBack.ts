@@ -1,7 +1,7 @@
 // All items moved along the cloth at once, towards its start, each pair on the sides of each other on which it lies.
 
 import type { Lay } from './lay';
-import { intervalsAt } from './noFit';
+import { takenBetween } from './pairs/couples';
 import { shapeOf } from './strip';
 
 /**
@@ -44,8 +44,8 @@ function stepsOf({ strip, shapes, rows, xs }: Lay): number[] {
   for (const [n, i] of order.entries())
     for (let m = n + 1; m < order.length; m += 1) {
       const j = order[m] as number;
-      const { fit } = strip.couple(shapes[i] as number, shapes[j] as number);
-      const intervals = intervalsAt(fit, (rows[j] as number) - (rows[i] as number));
+      const couple = strip.couple(shapes[i] as number, shapes[j] as number);
+      const intervals = takenBetween(couple, (rows[j] as number) - (rows[i] as number));
       const along = (xs[j] as number) - (xs[i] as number);
       let k = 0;
       // Past each interval that it lies behind, or in and nearer to its end.

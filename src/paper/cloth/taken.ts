@@ -1,8 +1,9 @@
 // What other items leave of one row: intervals that are not free, with what they belong to.
 
-import { cellsOfRow, type Depths, depthInCells } from './depths';
 import { type Lay, weightOf } from './lay';
-import { countAt, NONE, type NoFit, ONE } from './noFit';
+import { type Couple, rowIn } from './pairs/couples';
+import { cellsOfRow, type Depths, depthInCells } from './pairs/depths';
+import { countAt, NONE, ONE } from './pairs/noFit';
 
 /** Room for the intervals of a row, used again for each; the first `count` hold. */
 export interface Taken {
@@ -12,10 +13,12 @@ export interface Taken {
   readonly to: Float64Array;
   /** The weight of a mm. */
   readonly weight: Float64Array;
-  /** The depths in the shape that takes it, the index of their row, and where their first column stands along the cloth, mm. */
+  /** The depths in the shape that takes it, the index of their row, and where their first column stands along the cloth, mm; with
+   *  the sign 1 their columns run along the cloth, with -1 against it. */
   readonly depths: Depths[];
   readonly cells: Int32Array;
   readonly left: Float64Array;
+  readonly sign: Int8Array;
   /** The interval that last made a place too dear: the next place often lies in it as well, so that it is asked first. */
   dear: number;
 }
@@ -30,6 +33,7 @@ export const roomForTaken = (): Taken => ({
   depths: [],
   cells: new Int32Array(MOST_TAKEN),
   left: new Float64Array(MOST_TAKEN),
+  sign: new Int8Array(MOST_TAKEN),
   dear: 0,
 });
 
@@ -45,53 +49,51 @@ export function collect(taken: Taken, lay: Lay, i: number, shape: number, row: n
     const across = row - (rows[j] as number);
     const other = shapes[j] as number;
     if (across < above || across > (heights[other] as number) || j === i) continue;
-    const { fit, depths } = strip.couple(other, shape);
-    const r = across - fit.first;
+    const couple = strip.couple(other, shape);
+    const { fit, sign, shift } = couple;
+    const r = rowIn(couple, across);
     const held = countAt(fit, r);
-    const x = xs[j] as number;
-    if (held === NONE || x + (fit.from[r] as number) >= most) continue;
+    if (held === NONE) continue;
     const weight = weightOf(lay, i, j);
-    if (held === ONE)
-      take(taken, x + (fit.from[r] as number), x + (fit.to[r] as number), weight, depths, r, x);
-    else takeSeveral(taken, fit, most, weight, depths, r, x);
+    // Of the table's zero, on the side of the other on which its distances grow.
+    const zero = (xs[j] as number) - sign * shift;
+    if (held === ONE) take(taken, couple, r, fit.from[r] as number, fit.to[r] as number, zero, most, weight);
+    else {
+      const several = fit.several.get(r) as readonly number[];
+      for (let k = 0; k < several.length; k += 2)
+        take(taken, couple, r, several[k] as number, several[k + 1] as number, zero, most, weight);
+    }
   }
 }
 
-function takeSeveral(
-  taken: Taken,
-  fit: NoFit,
-  most: number,
-  weight: number,
-  depths: Depths,
-  r: number,
-  x: number,
-): void {
-  const intervals = fit.several.get(r) as readonly number[];
-  for (let k = 0; k < intervals.length; k += 2) {
-    const from = x + (intervals[k] as number);
-    if (from >= most) break;
-    take(taken, from, x + (intervals[k + 1] as number), weight, depths, r, x);
-  }
-}
-
-/** @param r the row from the first at which the two shapes may overlap */
+/**
+ * Adds an interval of a row of a table, unless it lies before 0 or from `most` mm on.
+ *
+ * @param r the row from the first at which the two shapes may overlap
+ * @param start the interval in the table, from `start` to `end`, mm
+ * @param zero where the table's zero lies along the cloth, mm
+ */
 function take(
   taken: Taken,
-  from: number,
-  to: number,
-  weight: number,
-  depths: Depths,
+  { depths, sign }: Couple,
   r: number,
-  x: number,
+  start: number,
+  end: number,
+  zero: number,
+  most: number,
+  weight: number,
 ): void {
   const at = taken.count;
-  if (to <= 0 || at >= MOST_TAKEN) return;
+  const from = zero + (sign > 0 ? start : -end);
+  const to = zero + (sign > 0 ? end : -start);
+  if (to <= 0 || from >= most || at >= MOST_TAKEN) return;
   taken.from[at] = from;
   taken.to[at] = to;
   taken.weight[at] = weight;
   taken.depths[at] = depths;
   taken.cells[at] = cellsOfRow(depths, r);
-  taken.left[at] = x + depths.left;
+  taken.left[at] = zero + sign * depths.left;
+  taken.sign[at] = sign;
   taken.count = at + 1;
 }
 
@@ -113,7 +115,8 @@ export function costAt(taken: Taken, x: number, below: number): number {
   return cost;
 }
 
-function priceOf({ from, to, weight, depths, cells, left }: Taken, k: number, x: number): number {
-  const deep = depthInCells(depths[k] as Depths, cells[k] as number, x - (left[k] as number));
+function priceOf({ from, to, weight, depths, cells, left, sign }: Taken, k: number, x: number): number {
+  const along = (x - (left[k] as number)) * (sign[k] as number);
+  const deep = depthInCells(depths[k] as Depths, cells[k] as number, along);
   return (weight[k] as number) * Math.min(deep, x - (from[k] as number), (to[k] as number) - x);
 }

@@ -2,10 +2,11 @@
 
 import type { Point } from '../../engine';
 import { type BoxToLay, layBoxes } from '../cloth/layBoxes';
-import { layShape } from '../cloth/layShape';
+import { layShape } from '../cloth/pairs/layShape';
 import { roomsAround } from '../cloth/roomsAround';
+import { rowHeightFor } from '../cloth/rowHeight';
 import { type Search, searchLay } from '../cloth/search';
-import { type Strip, type StripItem, strip } from '../cloth/strip';
+import { type Strip, type StripItem, shapeOf, strip } from '../cloth/strip';
 import { type Cloth, laidWidth } from './cloth';
 import { type Copy, copiesOn, type PieceToLay, type Way, waysOf } from './copies';
 import { isClear } from './isClear';
@@ -24,8 +25,8 @@ export type LayStart =
   | { readonly ok: true; readonly work: LayWork }
   | { readonly ok: false; readonly faults: readonly LayFault[] };
 
-/** Rows across the cloth. */
-const ROWS = 360;
+/** Rows across the cloth at least. */
+const ROWS = 300;
 
 /**
  * Starts to lay pieces on a cloth, with a plan at once: their boxes in columns. The first step makes ready for the search, which takes
@@ -82,12 +83,8 @@ function stripOf({ items, ways, cloth }: Laid): Strip {
   const clear = cloth.gapMm / 2;
   const roomOf = roomsAround(clear);
   const across = laidWidth(cloth) + 2 * clear + EVEN_MM;
-  return strip(
-    ways.map(({ ring }) => layShape(roomOf(ring))),
-    items,
-    across,
-    across / ROWS,
-  );
+  const shapes = ways.map(({ ring }) => layShape(roomOf(ring)));
+  return strip(shapes, items, across, rowHeightFor(shapes, across, ROWS));
 }
 
 /** A piece that is wider than the cloth by less lies on it. mm */
@@ -103,7 +100,7 @@ function faultOf({ piece, bias }: Copy, ways: readonly Way[]): LayFault {
 function workOn(first: LayPlan, laid: Laid, seed: number): LayWork {
   const { copies, ways, cloth } = laid;
   let plan = first;
-  let running: { readonly search: Search; readonly rowHeight: number } | null = null;
+  let running: { readonly search: Search; readonly on: Strip } | null = null;
   let shown: ReturnType<Search['best']> | null = null;
   return {
     step: () => {
@@ -112,18 +109,22 @@ function workOn(first: LayPlan, laid: Laid, seed: number): LayWork {
         return;
       }
       const on = stripOf(laid);
-      running = { search: searchLay(on, seed), rowHeight: on.rowHeight };
+      running = { search: searchLay(on, seed), on };
     },
     best: () => {
       const next = running?.search.best() ?? null;
       if (!running || !next || next === shown) return plan;
       shown = next;
-      const { rowHeight } = running;
+      const { on } = running;
       const found = planFrom(
         cloth,
         copies.map((copy, i) => {
           const { shape, row, x } = next.places[i] ?? { shape: 0, row: 0, x: 0 };
-          return { copy, way: ways[shape] as Way, at: { x, y: row * rowHeight } };
+          return {
+            copy,
+            way: ways[shape] as Way,
+            at: { x, y: row * on.rowHeight + shapeOf(on, shape).inset },
+          };
         }),
       );
       if (found.lengthMm < plan.lengthMm && isClear(found)) plan = found;

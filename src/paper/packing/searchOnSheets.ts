@@ -2,10 +2,10 @@
 // and moved until none overlaps another.
 
 import { type Point, signedArea } from '../../engine';
-import { layShape } from '../cloth/layShape';
 import { layWithin } from '../cloth/layWithin';
+import { layShape } from '../cloth/pairs/layShape';
 import { roomAround } from '../cloth/roomAround';
-import { type Place, type StripItem, strip } from '../cloth/strip';
+import { type Place, type StripItem, shapeOf, strip } from '../cloth/strip';
 import { ringAround } from '../geometry/box';
 import { type Grid, gridFor, stepAcross, stepDown } from '../sheets/grid';
 import type { PaperChoice } from '../sheets/papers';
@@ -106,7 +106,7 @@ function roomsOf(outlines: readonly OutlineWays[]) {
     },
     placed: ({ shape, row, x }: Place): Placement =>
       placedAt((ways[shape] as { readonly outline: Outline }).outline, {
-        x: edge + row * ROW_MM + room,
+        x: edge + row * ROW_MM + shapeOf(laid, shape).inset + room,
         y: edge + x + room,
       }),
   };

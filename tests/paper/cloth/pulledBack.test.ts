@@ -2,7 +2,7 @@ import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../src/engine';
 import { layAt, usedLength } from '../../../src/paper/cloth/lay';
-import { type LayShape, layShape } from '../../../src/paper/cloth/layShape';
+import { type LayShape, layShape } from '../../../src/paper/cloth/pairs/layShape';
 import { pulledBack } from '../../../src/paper/cloth/pulledBack';
 import { type Place, type Strip, strip } from '../../../src/paper/cloth/strip';
 import { signed } from '../../support/judgeLay';

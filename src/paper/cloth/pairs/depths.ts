@@ -2,18 +2,24 @@
 
 import { intervalsAt, type NoFit } from './noFit';
 
-/** Distances by cells, a row of cells for each {@link ROWS_PER_CELL} rows of the strip; 0 where a place is free. */
+/** Distances by cells, a row of cells for each {@link ROWS_PER_CELL} rows of the strip. */
 export interface Depths {
   readonly columns: number;
   /** Where the first column stands along the cloth, mm from A's zero to B's. */
   readonly left: number;
   /** Side of a cell, mm. */
   readonly cell: number;
-  readonly distances: Float32Array;
+  /** In {@link PARTS}s of a cell, and no more than fits; 0 where a place is free. */
+  readonly parts: Uint8Array;
 }
 
 /** A cell is so many rows high, and as wide. */
-const ROWS_PER_CELL = 4;
+const ROWS_PER_CELL = 2;
+
+/** A cell is so many parts wide. */
+const PARTS = 4;
+
+const MOST_PARTS = 255;
 
 export function depthsOf(fit: NoFit, rowHeight: number): Depths {
   const { first, last } = fit;
@@ -25,7 +31,7 @@ export function depthsOf(fit: NoFit, rowHeight: number): Depths {
     from = Math.min(from, row[0] as number);
     to = Math.max(to, row[row.length - 1] as number);
   }
-  if (to < from) return { columns: 0, left: 0, cell, distances: new Float32Array(0) };
+  if (to < from) return { columns: 0, left: 0, cell, parts: new Uint8Array(0) };
   // A rim of free cells all round: every distance is finite, and no neighbour lies outside the table.
   const left = from - cell;
   const columns = Math.ceil((to - from) / cell) + 3;
@@ -39,9 +45,11 @@ export function depthsOf(fit: NoFit, rowHeight: number): Depths {
       if (end >= start) distances.fill(Number.POSITIVE_INFINITY, r * columns + start, r * columns + end + 1);
     }
   }
-  spread(distances, rows, columns, cell);
-  return { columns, left, cell, distances };
+  spread(distances, rows, columns, PARTS);
+  return { columns, left, cell, parts: Uint8Array.from(distances, partsOf) };
 }
+
+const partsOf = (distance: number): number => Math.min(MOST_PARTS, Math.round(distance));
 
 /** Distances by steps straight and slanting, once down and once up (Borgefors 1986). */
 function spread(distances: Float32Array, rows: number, columns: number, cell: number): void {
@@ -77,7 +85,7 @@ function spreadAlong(
 }
 
 /**
- * The index in {@link Depths.distances} of the row of cells at a distance across.
+ * The index in {@link Depths.parts} of the row of cells at a distance across.
  *
  * @param row rows of the strip from the first at which the shapes may overlap
  */
@@ -85,7 +93,7 @@ export const cellsOfRow = ({ columns }: Depths, row: number): number =>
   columns * (1 + (((row + ROWS_PER_CELL / 2) / ROWS_PER_CELL) | 0));
 
 /**
- * The distance at a place inside, mm; at least a small part of a cell.
+ * The distance at a place inside, mm; at least one part of a cell.
  *
  * @param row rows from the first at which the shapes may overlap
  * @param along mm from A's zero to B's
@@ -98,9 +106,6 @@ export const depthAt = (depths: Depths, row: number, along: number): number =>
  *
  * @param along mm from where the first column stands
  */
-export function depthInCells({ cell, distances }: Depths, cells: number, along: number): number {
-  return Math.max(LEAST_PART * cell, distances[cells + Math.round(along / cell)] ?? 0);
+export function depthInCells({ cell, parts }: Depths, cells: number, along: number): number {
+  return ((parts[cells + Math.round(along / cell)] || 1) * cell) / PARTS;
 }
-
-/** No place inside is less deep than this part of a cell. */
-const LEAST_PART = 0.25;

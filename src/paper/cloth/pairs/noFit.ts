@@ -7,7 +7,7 @@ import type { LayShape } from './layShape';
  * must not lie. Known as the no-fit polygon, here by rows, each made when it is first asked for.
  */
 export interface NoFit {
-  /** The least and the greatest `across` at which they may overlap. */
+  /** They overlap only where `across` is at least the first and at most the last. */
   readonly first: number;
   readonly last: number;
   /** By rows from {@link first}: how many intervals there are, {@link NONE}, {@link ONE}, more, or not made yet. */
@@ -54,26 +54,13 @@ export function intervalsAt(fit: NoFit, across: number): readonly number[] {
 /** Shapes are kept so far apart, so that rounding never lays one on the other. mm */
 export const APART_MM = 1e-6;
 
-/** How many rows a shape is high: two overlap only where the zero of one lies at most so many below that of the other. */
-export const rowsHigh = ({ width }: LayShape, rowHeight: number): number => Math.floor(width / rowHeight);
+/** How many rows a shape takes up, the last one often in part: two overlap only where their zeros lie less than that apart. */
+export const rowsHigh = ({ width }: LayShape, rowHeight: number): number =>
+  Math.ceil(width / rowHeight - APART_MM);
 
 /** @param rowHeight mm */
 export function noFit(a: LayShape, b: LayShape, rowHeight: number): NoFit {
-  return byRows(-rowsHigh(b, rowHeight), rowsHigh(a, rowHeight), (across) =>
-    overlaps(a, b, across * rowHeight),
-  );
-}
-
-/** The same two shapes the other way round: where A must not lie beside B. */
-export function swappedNoFit(fit: NoFit): NoFit {
-  return byRows(-fit.last, -fit.first, (across) =>
-    intervalsAt(fit, -across)
-      .map((x) => -x)
-      .reverse(),
-  );
-}
-
-function byRows(first: number, last: number, make: NoFit['make']): NoFit {
+  const [first, last] = [-rowsHigh(b, rowHeight), rowsHigh(a, rowHeight)];
   const rows = last - first + 1;
   return {
     first,
@@ -82,7 +69,7 @@ function byRows(first: number, last: number, make: NoFit['make']): NoFit {
     from: new Float64Array(rows),
     to: new Float64Array(rows),
     several: new Map(),
-    make,
+    make: (across) => overlaps(a, b, across * rowHeight),
   };
 }
 

@@ -1,14 +1,16 @@
 // An outline on a strip of cloth as slabs between its corners, from which is told where another would lie on it.
 
-import type { Point } from '../../engine';
+import type { Point } from '../../../engine';
 
-/** An outline in one of the ways it may lie: x along the cloth, y across it, mm, the least x and y at 0. */
+/** An outline in one of the ways it may lie: x along the cloth, y across it, mm, the least x at 0 and the least y at its inset. */
 export interface LayShape {
   readonly outline: readonly Point[];
   /** Along the cloth, mm. */
   readonly length: number;
-  /** Across the cloth, mm. */
+  /** Across the cloth from 0 to its greatest y, mm. */
   readonly width: number;
+  /** Its least y, mm: 0, or less than a row where it is the mirror image of another in the rows of that one. */
+  readonly inset: number;
   /** The heights of its corners, mm, growing; a slab lies between each two neighbours. */
   readonly ys: Float64Array;
   /** The spans of slab `k` are those with index `starts[k]` to `starts[k + 1]` less one. */
@@ -20,11 +22,14 @@ export interface LayShape {
 /** Corners nearer than this in height are at one height. mm */
 const ONE_HEIGHT_MM = 1e-7;
 
-/** @param ring a simple ring, x along the cloth and y across it, mm; its end not repeated */
-export function layShape(ring: readonly Point[]): LayShape {
+/**
+ * @param ring a simple ring, x along the cloth and y across it, mm; its end not repeated
+ * @param inset mm
+ */
+export function layShape(ring: readonly Point[], inset = 0): LayShape {
   const [left, right] = extent(ring.map(({ x }) => x));
   const [first, last] = extent(ring.map(({ y }) => y));
-  const outline = ring.map(({ x, y }) => ({ x: x - left, y: y - first }));
+  const outline = ring.map(({ x, y }) => ({ x: x - left, y: y - first + inset }));
   const ys = heights(outline);
   const starts = new Int32Array(ys.length);
   const spans: number[] = [];
@@ -37,7 +42,8 @@ export function layShape(ring: readonly Point[]): LayShape {
   return {
     outline,
     length: right - left,
-    width: last - first,
+    width: last - first + inset,
+    inset,
     ys: Float64Array.from(ys),
     starts,
     spans: Float64Array.from(spans),
