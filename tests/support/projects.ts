@@ -19,8 +19,11 @@ const PRINTED_PAGES = [
 /** Of what React puts on a page. */
 const SCREEN = ['tests/app/**/*.test.{ts,tsx}'];
 
-/** Of many drawn bodies or styles. */
-const PROPERTIES = ['tests/properties/**/*.test.ts'];
+/** Of many drawn bodies or styles, and of garments that are sewn until they rest. */
+const PROPERTIES = [
+  'tests/properties/**/*.test.ts',
+  'tests/engine/worn/{comesToRest,everyStyleRests,faultsShow}.test.ts',
+];
 
 /** Of processes of their own: the headless drafter, the compiler. */
 const PROCESS = [
