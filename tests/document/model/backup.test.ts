@@ -115,8 +115,17 @@ describe('a backup', () => {
       else {
         expect(found.backup.isPart).toBe(true);
         expect([...found.backup.styles, ...found.backup.clients]).toEqual(whole);
+        expect([...found.backup.faulty, ...found.backup.lost]).toEqual([]);
       }
     }
+  });
+
+  it('is read of a bare book that is cut off, whose clients before that place are whole', () => {
+    const text = readFileSync(new URL('./fixtures/book-v5.json', import.meta.url), 'utf8');
+    const found = read(text.slice(0, text.lastIndexOf('"name": "Bram Tolliver"')));
+    if (found.kind !== 'backup') expect.fail('nothing is read');
+    expect(found.backup.clients.map(({ name }) => name)).toEqual(['Orla Fenwick']);
+    expect([...found.backup.faulty, ...found.backup.lost]).toEqual([]);
   });
 
   it('that is damaged in one place gives those before it', () => {

@@ -88,6 +88,8 @@ export function readOne(book: JsonObject): ReadOne<Client> {
   const [client] = book.clients as readonly unknown[];
   const name = nameOf(client);
   const mended = mendClient(migratedClient(book, client));
+  // What cannot be read is of the book, as the client who is open in one that is cut off.
+  if (mended && mended.bad.length === 0) return { read: mended.value, faulty: null };
   return {
     read: null,
     faulty: { name, bad: mended?.bad ?? [], mended: mended?.value ?? null, book },
