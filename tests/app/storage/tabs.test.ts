@@ -69,6 +69,24 @@ describe('two tabs', () => {
     expect(isSaid()).toBe(false);
   });
 
+  it('reckon with the usual room again once one of them has made some, also of what the other knew nothing', async () => {
+    const { storages, tabs, storage } = await twoTabs();
+    const [first] = tabs;
+    storage.kept.set('of another page', 'x'.repeat(60_000));
+    storage.room = [...storage.kept].reduce((sum, [key, text]) => sum + key.length + text.length, 0);
+    first.rename('Adah '.repeat(2000));
+    first.books.flush();
+    expect(first.books.status()).toEqual({ kind: 'failed', reason: 'full' });
+    expect(first.books.taken()).toBeGreaterThan(0.05);
+    storages[1]?.removeItem('of another page');
+    await deliverAll(tabs, storages);
+    first.rename('Ada');
+    first.books.flush();
+    expect(first.books.taken()).toBeLessThan(0.01);
+    expect(first.books.status()).toEqual({ kind: 'saved' });
+    expect(first.books.keeping().notices).toEqual([]);
+  });
+
   it('follow each other where only one has changed a client', async () => {
     const { storages, tabs, storage } = await twoTabs();
     const [first, second] = tabs;

@@ -53,10 +53,20 @@ export class CountedStorage implements StorageLike {
   forgetAll(): void {
     this.lengths.clear();
     this.sum = 0;
+    this.most = USUAL_ROOM;
   }
 
-  /** Notes what another tab has written. */
-  count(key: string, value: string | null): void {
+  /**
+   * Notes what another tab has written. Where that makes room, the most there is room for is taken to be the usual again: what was
+   * found when there was none may have been reckoned without keys of which this tab knew nothing.
+   */
+  hear(key: string, value: string | null): void {
+    const before = this.sum;
+    this.count(key, value);
+    if (value === null || this.sum < before) this.most = Math.max(USUAL_ROOM, this.sum);
+  }
+
+  private count(key: string, value: string | null): void {
     const length = value === null ? 0 : key.length + value.length;
     this.sum += length - (this.lengths.get(key) ?? 0);
     if (length === 0) this.lengths.delete(key);

@@ -20,7 +20,7 @@ export async function hear(
     if (records.hasAny()) books.become({ kind: 'cleared' });
     return;
   }
-  storage.count(key, newValue);
+  storage.hear(key, newValue);
   // What could not be kept may find room now.
   if (books.status().kind === 'failed') books.flush();
   else books.sayRoom();
