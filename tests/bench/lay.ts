@@ -8,7 +8,7 @@ import { performance } from 'node:perf_hooks';
 import polygonClipping from 'polygon-clipping';
 import type { Point } from '../../src/engine';
 import { layShape } from '../../src/paper/cloth/pairs/layShape';
-import { rowHeightFor } from '../../src/paper/cloth/rowHeight';
+import { rowsAcross } from '../../src/paper/cloth/rowsAcross';
 import { searchLay } from '../../src/paper/cloth/search';
 import { type Place, type Strip, type StripItem, strip } from '../../src/paper/cloth/strip';
 import { signed } from '../support/judgeLay';
@@ -84,7 +84,7 @@ function stripOf({ items, stripWidth }: Instance) {
       return { ways, row: null };
     });
   });
-  return { laid: strip(shapes, laid, stripWidth, rowHeightFor(shapes, stripWidth, ROWS)), turns, numbers };
+  return { laid: strip(shapes, laid, stripWidth, rowsAcross(shapes, stripWidth, ROWS)), turns, numbers };
 }
 
 /** Right angles are exact. */

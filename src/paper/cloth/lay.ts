@@ -42,10 +42,6 @@ function sizesOf(strip: Strip): Float64Array {
   return roots.map((root) => root / mean);
 }
 
-/** What a mm of an overlap of items i and j costs. */
-export const weightOf = ({ weights, sizes }: Lay, i: number, j: number): number =>
-  (weights[i * sizes.length + j] as number) * (sizes[i] as number) * (sizes[j] as number);
-
 /** Where each item lies, or would with other `xs`. */
 export const placesIn = ({ shapes, rows, xs: own }: Lay, xs = own): Place[] =>
   Array.from(xs, (x, i) => ({ shape: shapes[i] as number, row: rows[i] as number, x }));
@@ -99,11 +95,9 @@ export function weigh({ depths, weights }: Lay): void {
   let deepest = 0;
   for (let k = 0; k < depths.length; k += 1) deepest = Math.max(deepest, depths[k] as number);
   for (let k = 0; k < depths.length; k += 1) {
-    const deep = depths[k] as number;
-    weights[k] =
-      deep > 0
-        ? (weights[k] as number) * (LEAST_GROWTH + ((MOST_GROWTH - LEAST_GROWTH) * deep) / deepest)
-        : Math.max(1, (weights[k] as number) * DECAY);
+    const [deep, weight] = [depths[k] as number, weights[k] as number];
+    if (deep > 0) weights[k] = weight * (LEAST_GROWTH + ((MOST_GROWTH - LEAST_GROWTH) * deep) / deepest);
+    else if (weight > 1) weights[k] = Math.max(1, weight * DECAY);
   }
 }
 

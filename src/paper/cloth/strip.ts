@@ -19,6 +19,14 @@ export interface Place {
   readonly x: number;
 }
 
+/** The rows of a strip. */
+export interface Rows {
+  /** mm */
+  readonly height: number;
+  /** So many rows are one row of cells in the tables of depths. */
+  readonly perCell: number;
+}
+
 export interface Strip {
   /** Across the cloth, mm. */
   readonly width: number;
@@ -37,12 +45,12 @@ export function strip(
   given: readonly LayShape[],
   items: readonly StripItem[],
   width: number,
-  rowHeight: number,
+  { height: rowHeight, perCell }: Rows,
 ): Strip {
   const flipped = flippedShapes(given, rowHeight);
   const { shapes } = flipped;
   const heights = Int32Array.from(shapes, (shape) => rowsHigh(shape, rowHeight));
-  return { width, rowHeight, shapes, heights, items, couple: couplesOf(flipped, rowHeight) };
+  return { width, rowHeight, shapes, heights, items, couple: couplesOf(flipped, rowHeight, perCell) };
 }
 
 export function shapeOf({ shapes }: Pick<Strip, 'shapes'>, shape: number): LayShape {

@@ -1,7 +1,7 @@
 // What other items leave of one row: intervals that are not free, with what they belong to.
 
-import { type Lay, weightOf } from './lay';
-import { type Couple, rowIn } from './pairs/couples';
+import type { Lay } from './lay';
+import { type Couple, depthsIn, rowIn } from './pairs/couples';
 import { cellsOfRow, type Depths, depthInCells } from './pairs/depths';
 import { countAt, NONE, ONE } from './pairs/noFit';
 
@@ -39,9 +39,10 @@ export const roomForTaken = (): Taken => ({
 
 /** Collects what the others take of a row from 0 to `most` mm, for item `i` in the way `shape`, whose first row it is. */
 export function collect(taken: Taken, lay: Lay, i: number, shape: number, row: number, most: number): void {
-  const { strip, shapes, rows, xs } = lay;
+  const { strip, shapes, rows, xs, sizes, weights } = lay;
   const { heights } = strip;
   const count = xs.length;
+  const [size, own] = [sizes[i] as number, i * count];
   const above = -(heights[shape] as number);
   taken.count = 0;
   taken.dear = 0;
@@ -50,11 +51,12 @@ export function collect(taken: Taken, lay: Lay, i: number, shape: number, row: n
     const other = shapes[j] as number;
     if (across < above || across > (heights[other] as number) || j === i) continue;
     const couple = strip.couple(other, shape);
-    const { fit, sign, shift } = couple;
+    const { table, sign, shift } = couple;
+    const { fit } = table;
     const r = rowIn(couple, across);
     const held = countAt(fit, r);
     if (held === NONE) continue;
-    const weight = weightOf(lay, i, j);
+    const weight = (weights[own + j] as number) * size * (sizes[j] as number);
     // Of the table's zero, on the side of the other on which its distances grow.
     const zero = (xs[j] as number) - sign * shift;
     if (held === ONE) take(taken, couple, r, fit.from[r] as number, fit.to[r] as number, zero, most, weight);
@@ -75,7 +77,7 @@ export function collect(taken: Taken, lay: Lay, i: number, shape: number, row: n
  */
 function take(
   taken: Taken,
-  { depths, sign }: Couple,
+  { table, sign }: Couple,
   r: number,
   start: number,
   end: number,
@@ -87,6 +89,7 @@ function take(
   const from = zero + (sign > 0 ? start : -end);
   const to = zero + (sign > 0 ? end : -start);
   if (to <= 0 || from >= most || at >= MOST_TAKEN) return;
+  const depths = depthsIn(table);
   taken.from[at] = from;
   taken.to[at] = to;
   taken.weight[at] = weight;

@@ -4,7 +4,7 @@ import type { Point } from '../../engine';
 import { type BoxToLay, layBoxes } from '../cloth/layBoxes';
 import { layShape } from '../cloth/pairs/layShape';
 import { roomsAround } from '../cloth/roomsAround';
-import { rowHeightFor } from '../cloth/rowHeight';
+import { rowsAcross } from '../cloth/rowsAcross';
 import { type Search, searchLay } from '../cloth/search';
 import { type Strip, type StripItem, shapeOf, strip } from '../cloth/strip';
 import { type Cloth, laidWidth } from './cloth';
@@ -26,7 +26,7 @@ export type LayStart =
   | { readonly ok: false; readonly faults: readonly LayFault[] };
 
 /** Rows across the cloth at least. */
-const ROWS = 300;
+const ROWS = 240;
 
 /**
  * Starts to lay pieces on a cloth, with a plan at once: their boxes in columns. The first step makes ready for the search, which takes
@@ -84,7 +84,7 @@ function stripOf({ items, ways, cloth }: Laid): Strip {
   const roomOf = roomsAround(clear);
   const across = laidWidth(cloth) + 2 * clear + EVEN_MM;
   const shapes = ways.map(({ ring }) => layShape(roomOf(ring)));
-  return strip(shapes, items, across, rowHeightFor(shapes, across, ROWS));
+  return strip(shapes, items, across, rowsAcross(shapes, across, ROWS));
 }
 
 /** A piece that is wider than the cloth by less lies on it. mm */

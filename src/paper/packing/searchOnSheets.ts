@@ -54,6 +54,9 @@ const [PASSES, MOST_PASSES] = [160, 1600];
 /** Rows of places across the sheets lie so far apart. mm */
 const ROW_MM = 3;
 
+/** Depths are told apart by cells of so many rows. */
+const ROWS_PER_CELL = 4;
+
 /** The greatest share of a rectangle that the outlines with their gaps may fill. The most that was found was 0.87. */
 const FULLEST = 0.87;
 
@@ -96,7 +99,7 @@ function roomsOf(outlines: readonly OutlineWays[]) {
   });
   // Along the strip is down the plan.
   const shapes = ways.map(({ ring }) => layShape(ring.map(({ x, y }) => ({ x: y, y: x }))));
-  const laid = strip(shapes, items, 0, ROW_MM);
+  const laid = strip(shapes, items, 0, { height: ROW_MM, perCell: ROWS_PER_CELL });
   const edge = RIM_MM - room;
   return {
     areaMm2: items.reduce((sum, { ways: [way = 0] }) => sum + Math.abs(signedArea(ways[way]?.ring ?? [])), 0),

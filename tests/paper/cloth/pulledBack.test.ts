@@ -24,7 +24,7 @@ function lined(random: Random): { laid: Strip; places: Place[] } {
     shapes,
     shapes.map((_, i) => ({ ways: [i], row: null })),
     WIDTH_MM,
-    ROW_MM,
+    { height: ROW_MM, perCell: 2 },
   );
   let x = 0;
   const places = shapes.map(({ width, length }, shape) => {

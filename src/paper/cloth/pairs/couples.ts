@@ -4,10 +4,14 @@ import { type Depths, depthAt, depthsOf } from './depths';
 import type { Flipped, FlippedShapes } from './flips';
 import { APART_MM, countAt, intervalsAt, NONE, type NoFit, noFit, ONE, rowsHigh } from './noFit';
 
-/** Where one shape must not lie beside another, and how far it lies in it there. */
-interface Table {
+/** Where one shape must not lie beside another. */
+export interface Table {
   readonly fit: NoFit;
-  readonly depths: Depths;
+  /** How far it lies in it there, by {@link depthsIn}: null until that is first asked for, which the first lay never does. */
+  depths: Depths | null;
+  /** mm */
+  readonly rowHeight: number;
+  readonly rowsPerCell: number;
   /** How the first of the two lies in it. */
   readonly first: Flipped;
 }
@@ -17,18 +21,23 @@ interface Table {
  * mm, and counts its rows from the first: `rowSign` times the rows from A's zero to B's, plus `rowShift`.
  */
 export interface Couple {
-  readonly fit: NoFit;
-  readonly depths: Depths;
+  readonly table: Table;
   readonly sign: number;
   readonly shift: number;
   readonly rowSign: number;
   readonly rowShift: number;
 }
 
-/** A function that gives the couple of two shapes by their indices; each table is made when it is first asked for. */
+/**
+ * A function that gives the couple of two shapes by their indices; each table is made when it is first asked for.
+ *
+ * @param rowHeight mm
+ * @param rowsPerCell rows of the strip for each row of cells in a table of depths
+ */
 export function couplesOf(
   { shapes, flips }: FlippedShapes,
   rowHeight: number,
+  rowsPerCell: number,
 ): (a: number, b: number) => Couple {
   const count = shapes.length;
   const known: (Couple | undefined)[] = new Array(count * count);
@@ -42,20 +51,17 @@ export function couplesOf(
     const key = 4 * (first.base * count + second.base) + turn;
     let table = tables.get(key);
     if (!table) {
-      const fit = noFit(one, other, rowHeight);
-      table = { fit, depths: depthsOf(fit, rowHeight), first };
+      table = { fit: noFit(one, other, rowHeight), depths: null, rowHeight, rowsPerCell, first };
       tables.set(key, table);
     }
-    const { fit, depths } = table;
     const isOver = first.along !== table.first.along;
     const isOverAcross = first.across !== table.first.across;
     return {
-      fit,
-      depths,
+      table,
       sign: isOver === isSwapped ? 1 : -1,
       shift: isOver ? one.length - other.length : 0,
       rowSign: isOverAcross === isSwapped ? 1 : -1,
-      rowShift: (isOverAcross ? rowsHigh(one, rowHeight) - rowsHigh(other, rowHeight) : 0) - fit.first,
+      rowShift: (isOverAcross ? rowsHigh(one, rowHeight) - rowsHigh(other, rowHeight) : 0) - table.fit.first,
     };
   };
   return (a, b) => {
@@ -67,6 +73,11 @@ export function couplesOf(
   };
 }
 
+export function depthsIn(table: Table): Depths {
+  table.depths ??= depthsOf(table.fit, table.rowHeight, table.rowsPerCell);
+  return table.depths;
+}
+
 /** The row of the table with B's zero so many rows below A's, from the first; below 0 or past the last they do not overlap. */
 export const rowIn = ({ rowSign, rowShift }: Couple, across: number): number => rowSign * across + rowShift;
 
@@ -76,7 +87,8 @@ export const rowIn = ({ rowSign, rowShift }: Couple, across: number): number => 
  * @param across rows from A's zero to B's
  */
 export function takenBetween(couple: Couple, across: number): readonly number[] {
-  const { fit, sign, shift } = couple;
+  const { sign, shift } = couple;
+  const { fit } = couple.table;
   const taken = intervalsAt(fit, rowIn(couple, across) + fit.first);
   if (sign > 0) return shift === 0 ? taken : taken.map((x) => x - shift);
   return taken.map((x) => shift - x).reverse();
@@ -90,12 +102,13 @@ export function takenBetween(couple: Couple, across: number): readonly number[] 
  * @param along from A's zero to B's, mm
  */
 export function depthBetween(couple: Couple, across: number, along: number): number {
-  const { fit, depths, sign, shift } = couple;
+  const { table, sign, shift } = couple;
+  const { fit } = table;
   const row = rowIn(couple, across);
   if (row < 0 || row > fit.last - fit.first) return 0;
   const held = countAt(fit, row);
   if (held === NONE) return 0;
-  const x = sign * along + shift;
+  const [x, depths] = [sign * along + shift, depthsIn(table)];
   if (held === ONE) return within(depths, row, x, fit.from[row] as number, fit.to[row] as number);
   const several = fit.several.get(row) as readonly number[];
   for (let k = 0; k < several.length; k += 2) {

@@ -2,43 +2,42 @@
 
 import { intervalsAt, type NoFit } from './noFit';
 
-/** Distances by cells, a row of cells for each {@link ROWS_PER_CELL} rows of the strip. */
+/** Distances by cells, a row of cells for so many rows of the strip. */
 export interface Depths {
   readonly columns: number;
   /** Where the first column stands along the cloth, mm from A's zero to B's. */
   readonly left: number;
+  readonly rowsPerCell: number;
   /** Side of a cell, mm. */
   readonly cell: number;
   /** In {@link PARTS}s of a cell, and no more than fits; 0 where a place is free. */
   readonly parts: Uint8Array;
 }
 
-/** A cell is so many rows high, and as wide. */
-const ROWS_PER_CELL = 2;
-
 /** A cell is so many parts wide. */
 const PARTS = 4;
 
 const MOST_PARTS = 255;
 
-export function depthsOf(fit: NoFit, rowHeight: number): Depths {
+/** @param rowsPerCell a cell is so many rows high, and as wide */
+export function depthsOf(fit: NoFit, rowHeight: number, rowsPerCell: number): Depths {
   const { first, last } = fit;
-  const cell = rowHeight * ROWS_PER_CELL;
+  const cell = rowHeight * rowsPerCell;
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let across = first; across <= last; across += ROWS_PER_CELL) {
+  for (let across = first; across <= last; across += rowsPerCell) {
     const row = intervalsAt(fit, across);
     if (row.length === 0) continue;
     from = Math.min(from, row[0] as number);
     to = Math.max(to, row[row.length - 1] as number);
   }
-  if (to < from) return { columns: 0, left: 0, cell, parts: new Uint8Array(0) };
+  if (to < from) return { columns: 0, left: 0, rowsPerCell, cell, parts: new Uint8Array(0) };
   // A rim of free cells all round: every distance is finite, and no neighbour lies outside the table.
   const left = from - cell;
   const columns = Math.ceil((to - from) / cell) + 3;
-  const rows = Math.floor((last - first) / ROWS_PER_CELL) + 3;
+  const rows = Math.floor((last - first) / rowsPerCell) + 3;
   const distances = new Float32Array(rows * columns);
   for (let r = 1; r + 1 < rows; r += 1) {
-    const row = intervalsAt(fit, first + (r - 1) * ROWS_PER_CELL);
+    const row = intervalsAt(fit, first + (r - 1) * rowsPerCell);
     for (let k = 0; k < row.length; k += 2) {
       const start = Math.max(1, Math.ceil(((row[k] as number) - left) / cell));
       const end = Math.min(columns - 2, Math.floor(((row[k + 1] as number) - left) / cell));
@@ -46,7 +45,7 @@ export function depthsOf(fit: NoFit, rowHeight: number): Depths {
     }
   }
   spread(distances, rows, columns, PARTS);
-  return { columns, left, cell, parts: Uint8Array.from(distances, partsOf) };
+  return { columns, left, rowsPerCell, cell, parts: Uint8Array.from(distances, partsOf) };
 }
 
 const partsOf = (distance: number): number => Math.min(MOST_PARTS, Math.round(distance));
@@ -89,8 +88,8 @@ function spreadAlong(
  *
  * @param row rows of the strip from the first at which the shapes may overlap
  */
-export const cellsOfRow = ({ columns }: Depths, row: number): number =>
-  columns * (1 + (((row + ROWS_PER_CELL / 2) / ROWS_PER_CELL) | 0));
+export const cellsOfRow = ({ columns, rowsPerCell }: Depths, row: number): number =>
+  columns * (1 + (((row + rowsPerCell / 2) / rowsPerCell) | 0));
 
 /**
  * The distance at a place inside, mm; at least one part of a cell.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../../src/engine';
-import { couplesOf, depthBetween, takenBetween } from '../../../../src/paper/cloth/pairs/couples';
+import { couplesOf, depthBetween, depthsIn, takenBetween } from '../../../../src/paper/cloth/pairs/couples';
 import { flippedShapes } from '../../../../src/paper/cloth/pairs/flips';
 import { type LayShape, layShape } from '../../../../src/paper/cloth/pairs/layShape';
 import { intervalsAt, noFit } from '../../../../src/paper/cloth/pairs/noFit';
@@ -42,7 +42,7 @@ describe('two shapes, of which others are turned over or round', () => {
   it('have the intervals that are worked out for them alone, whichever were asked for first', () => {
     const numbers = shapes.map((_, i) => i);
     for (const order of [numbers, [...numbers].reverse()]) {
-      const couple = couplesOf(flipped, ROW_MM);
+      const couple = couplesOf(flipped, ROW_MM, 2);
       for (const a of order)
         for (const b of order) {
           const own = noFit(shapes[a] as LayShape, shapes[b] as LayShape, ROW_MM);
@@ -56,8 +56,8 @@ describe('two shapes, of which others are turned over or round', () => {
   });
 
   it('lie as deep in each other whichever of them is asked of, to two cells', () => {
-    const couple = couplesOf(flipped, ROW_MM);
-    const cell = couple(0, 4).depths.cell;
+    const couple = couplesOf(flipped, ROW_MM, 2);
+    const cell = depthsIn(couple(0, 4).table).cell;
     for (let n = 0; n < 400; n += 1) {
       const [a, b] = [0, 1].map(() => Math.floor(uniform(random, 0, shapes.length))) as [number, number];
       const across = Math.round(uniform(random, -30, 30));

@@ -57,7 +57,7 @@ describe('where one shape must not lie on another', () => {
       { x: 0, y: 60 },
     ]);
     const fit = noFit(square, square, ROW_MM);
-    const depths = depthsOf(fit, ROW_MM);
+    const depths = depthsOf(fit, ROW_MM, 2);
     for (const [along, across] of [
       [0, 0],
       [30, 0],
