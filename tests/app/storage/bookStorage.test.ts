@@ -182,6 +182,21 @@ describe('a storage that fails', () => {
     expect(tab.books.keeping().notices.map(noticeSentence).join()).toMatch(/lets this page read again/);
   });
 
+  it('that lists a client and does not give her out is said to be unread, and is read later', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const [hidden, text] = [keyOf(storage, 'Ada'), storage.kept.get(keyOf(storage, 'Ada'))];
+    const read = storage.getItem.bind(storage);
+    storage.getItem = (key) => (key === hidden ? null : read(key));
+    const tab = await openTab(storage);
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'unavailable', reason: 'refused' }]);
+    storage.getItem = read;
+    tab.rename('Cleo');
+    tab.books.flush();
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'readAgain' }]);
+    expect(storage.kept.get(hidden)).toBe(text);
+    expect(names(await openTab(storage))).toEqual(['Ada', 'Bea', 'Cleo']);
+  });
+
   it('that could not be read and holds a book of the first layout has it moved at the next start', async () => {
     const storage = new FakeStorage({ [BOOK_KEY]: fixture(BOOK_VERSION) });
     storage.refusesToRead = true;
@@ -388,6 +403,17 @@ describe('a book of the first layout', () => {
     expect(names(next)).toEqual(['Ada']);
     expect(next.books.keeping().notices).toEqual([{ kind: 'earlierBuild' }]);
     expect(quarantinedIn(next.books)).toEqual([{ key: BOOK_KEY, text: fixture(5) }]);
+  });
+
+  it('is left where a tab with an earlier build has written it since it was read', async () => {
+    const storage = new FakeStorage({ [BOOK_KEY]: fixture(5) });
+    const tab = await openTab(storage);
+    storage.kept.set(BOOK_KEY, fixture(4));
+    vi.advanceTimersByTime(1000);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(storage.kept.get(BOOK_KEY)).toBe(fixture(4));
+    const next = await openTab(storage);
+    expect(next.books.keeping().notices).toEqual([{ kind: 'earlierBuild' }]);
   });
 
   it('never puts one text over another that was put aside in the same moment', async () => {
