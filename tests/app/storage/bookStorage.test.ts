@@ -5,6 +5,7 @@ import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/device/sa
 import { browserStorage } from '../../../src/app/storage/device/storageLike';
 import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
 import { BOOK_KEY, OPEN_KEY } from '../../../src/app/storage/records/record';
+import { sumOf } from '../../../src/app/storage/records/sum';
 import { addClient, BOOK_VERSION, DEMO_CLIENT, entriesOf, openClient, readBook } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
 import { ASIDE, clientsIn, keeperOf, namesIn, newId, openTab, present, type Tab } from './keeper';
@@ -147,6 +148,22 @@ describe('a book kept client by client', () => {
     expect(storage.kept.has(ada)).toBe(false);
   });
 
+  it('opens another client where the open one was kept by a later build, and leaves her as she is', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const key = keyOf(storage, 'Bea');
+    const [, ...words] = (storage.kept.get(key) ?? '').split(' ');
+    const later = words.join(' ').replace(`"book":${BOOK_VERSION}`, `"book":${BOOK_VERSION + 1}`);
+    const text = `${sumOf(later)} ${later}`;
+    storage.kept.set(key, text);
+    const tab = await openTab(storage);
+    expect(openClient(present(tab)).name).toBe('Ada');
+    expect(tab.books.keeping().notices).toEqual([{ kind: 'newer', version: BOOK_VERSION + 1 }]);
+    expect(names(tab)).toEqual(['Ada', 'Bea']);
+    tab.rename('Adah');
+    tab.books.flush();
+    expect(storage.kept.get(key)).toBe(text);
+  });
+
   it('opens another client where the open one is damaged', async () => {
     const storage = await storageOf('Ada', 'Bea');
     const bea = keyOf(storage, 'Bea');
@@ -231,6 +248,19 @@ describe('a storage that fails', () => {
       expect(tab.books.isWaiting()).toBe(false);
     },
   );
+
+  it('is tried again once what was put aside is discarded', async () => {
+    const storage = await storageOf('Ada');
+    storage.kept.set(ASIDE, 'x'.repeat(5_000));
+    const tab = await openTab(storage);
+    storage.room = [...storage.kept].reduce((sum, [key, text]) => sum + key.length + text.length, 0);
+    tab.rename('Adah '.repeat(800));
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'failed', reason: 'full' });
+    discard(tab.books, ASIDE);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(quarantinedIn(tab.books)).toEqual([]);
+  });
 
   it('knows a full storage by either of its names', () => {
     expect(saveFaultOf(new DOMException('', 'QuotaExceededError'))).toBe('full');
@@ -391,6 +421,31 @@ describe('a book of the first layout', () => {
     expect(tab.books.status()).toEqual({ kind: 'saved' });
     expect(storage.kept.has(BOOK_KEY)).toBe(false);
     expect([...clientsIn(storage).keys()].sort()).toEqual(['Bram Tolliver', 'Orla Fenwick']);
+  });
+
+  it('is moved a few clients at a time, so that the page answers between', async () => {
+    const book = JSON.parse(fixture(5));
+    const clients = Array.from({ length: 12 }, (_, i) => ({
+      ...book.clients[0],
+      id: `m${i}`,
+      name: `M ${i}`,
+    }));
+    const storage = new FakeStorage({ [BOOK_KEY]: JSON.stringify({ ...book, clients, openClient: 'm3' }) });
+    let now = 0;
+    const clock = vi.spyOn(performance, 'now').mockImplementation(() => {
+      now += 3;
+      return now;
+    });
+    const tab = await openTab(storage);
+    const written = (): number => storage.written.filter((key) => key.includes('.client.')).length;
+    vi.advanceTimersToNextTimer();
+    expect(written()).toBeGreaterThan(0);
+    expect(written()).toBeLessThan(12);
+    vi.runAllTimers();
+    expect(written()).toBe(12);
+    expect(tab.books.status()).toEqual({ kind: 'saved' });
+    expect(storage.kept.has(BOOK_KEY)).toBe(false);
+    clock.mockRestore();
   });
 
   it('that a tab with an earlier build writes later is told and left alone', async () => {

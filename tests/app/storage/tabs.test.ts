@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { quarantinedIn } from '../../../src/app/storage/asides';
 import { noticeSentence } from '../../../src/app/storage/keepingSentences';
 import { clientRecord } from '../../../src/app/storage/records/record';
+import { exclusiveOf } from '../../../src/app/storage/windows/exclusive';
 import { type ClashChoice, settleClash } from '../../../src/app/storage/windows/settleClash';
 import { attach } from '../../../src/app/storage/windows/tabs';
 import { addClient, entriesOf, keepStyle, openClient, openDraftOf } from '../../../src/document';
@@ -465,6 +466,22 @@ describe('three tabs', () => {
       }),
       { numRuns: 8, endOnFailure: true },
     );
+  });
+});
+
+describe('writing one tab after the other', () => {
+  it.each(['at once', 'too late', 'never'])('is done once, where the lock is given %s', async (when) => {
+    let written = 0;
+    const request = async (_: string, __: object, given: () => void): Promise<void> => {
+      if (when !== 'never') given();
+      if (when !== 'at once') throw new DOMException('waited long enough', 'TimeoutError');
+    };
+    exclusiveOf({ request } as unknown as LockManager)(() => {
+      written += 1;
+    });
+    await vi.waitFor(() => expect(written).toBe(1));
+    await Promise.resolve();
+    expect(written).toBe(1);
   });
 });
 

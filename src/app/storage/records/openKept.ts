@@ -130,7 +130,9 @@ export function openKept({ records, open, earlier }: Kept, { heads, newId, also 
       return true;
     }
     if (read.kind === 'newer') {
-      notices.push({ kind: 'newer', version: read.version });
+      // She may be asked for twice: as the one who was open, and for the history.
+      if (!notices.some(({ kind }) => kind === 'newer'))
+        notices.push({ kind: 'newer', version: read.version });
       return false;
     }
     unopened.delete(id);
