@@ -40,7 +40,7 @@ const AsWorn = lazyPart(async () => (await import('../worn/AsWorn')).default);
 
 type FitView = keyof typeof FIT.views.each;
 
-const VIEWS: readonly FitView[] = ['closedUp', 'asWorn'];
+const VIEWS: readonly FitView[] = ['asWorn', 'closedUp'];
 
 /** As long as the page is open the step comes back to the view that was chosen last. */
 let lastView: FitView = 'closedUp';
