@@ -5,6 +5,7 @@ import { ISSUES, MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../..
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../store/storeContext';
 import { goToMendList, MEND_STEP } from './awaited/awaitedFocus';
+import { MeasureLink } from './MeasureLink';
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const odd = useOddities();
@@ -53,8 +54,7 @@ export function MissingMeasurements({ fields }: { fields: readonly string[] }) {
     .map(([, { name }]) => name);
   return (
     <li className="missing">
-      <b>{ISSUES.notMeasured}</b> {ISSUES.draftNeeds({ measurements })}{' '}
-      <a href="#measure">{ISSUES.goToMeasurements}</a>
+      <b>{ISSUES.notMeasured}</b> {ISSUES.draftNeeds({ measurements })} <MeasureLink fields={fields} />
     </li>
   );
 }

@@ -4,7 +4,7 @@ import { formatLength, MEASURE, MEASUREMENT_WORDS } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
 import { measurementField, useUnreadTexts } from '../components/fields/unreadTexts';
 import { NextArrow } from '../components/NextArrow';
-import { useLaterIssues } from '../store/laterIssues';
+import { isNeeded, useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
 import { inputOf, NEXT_STEP } from './rows/fieldShown';
 
@@ -56,7 +56,10 @@ function useStanding(): Standing {
   const { measurements, unit } = client;
   const texts = useUnreadTexts();
   const needed = MEASUREMENTS.filter((each) => each.needed);
-  const missing = needed.filter(({ name }) => measurements[name] === null).map(({ name }) => name);
+  // A style may need more than every draft does.
+  const missing = MEASUREMENTS.filter(
+    ({ name, needed: always }) => measurements[name] === null && (always || isNeeded(name, issues)),
+  ).map(({ name }) => name);
   const [first = null] = missing;
   if (first !== null)
     return {

@@ -28,7 +28,15 @@ export function stepStates(book: Book): StepStates {
   const { style } = savedDraft;
   const draft = draftOfSide(client, savedDraft, null);
   const { measurements, estimated } = client;
-  const missing = MEASUREMENTS.filter(({ name, needed }) => needed && measurements[name] === null).length;
+  // What every draft needs, and what this style needs beside it: without that it is drafted, but not to be cut.
+  const missing = new Set([
+    ...MEASUREMENTS.filter(({ name, needed }) => needed && measurements[name] === null).map(
+      ({ name }) => name,
+    ),
+    ...draft.issues
+      .filter(({ severity, code }) => severity === 'error' && code === 'measurementMissing')
+      .map(({ at }) => at.field),
+  ]).size;
   const taken = MEASUREMENTS.filter(
     ({ name }) => measurements[name] !== null && !estimated.includes(name),
   ).length;
@@ -48,14 +56,18 @@ export function stepStates(book: Book): StepStates {
           ? mend(STEP_STATES.toMend({ count: atTape }))
           : done(STEP_STATES.taken({ count: taken })),
     draft:
-      missing > 0
+      missing > 0 && !drafted
         ? NOT_YET
         : inDraft > 0
           ? mend(STEP_STATES.toMend({ count: inDraft }))
           : done(STEP_STATES.wedges({ count: wedges })),
     fit: drafted ? fitState(draft, client, style) : NOT_YET,
     cut:
-      !drafted || errors.length > 0 ? NOT_YET : unread ? mend(STEP_STATES.cautions) : done(STEP_STATES.ready),
+      !drafted || missing + errors.length > 0
+        ? NOT_YET
+        : unread
+          ? mend(STEP_STATES.cautions)
+          : done(STEP_STATES.ready),
   };
 }
 

@@ -31,3 +31,9 @@ function subscribe(look: () => void): () => void {
     );
   return () => lookers.delete(look);
 }
+
+/** A draft in the style in view cannot be cut without this measurement, which is not taken. */
+export const isNeeded = (field: string, issues: readonly Issue[]): boolean =>
+  issues.some(
+    ({ at, code, severity }) => code === 'measurementMissing' && severity === 'error' && at.field === field,
+  );

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../paper/readPattern';
 import { downloadBytes } from '../../support/downloadBytes';
-import { expectQuiet, openTab, withBrowser } from '../session';
+import { expectQuiet, layStyle, openTab, withBrowser } from '../session';
 
 const visit = withBrowser();
 
@@ -38,6 +38,19 @@ describe('a newcomer', () => {
     await page.getByText('9 of 28 taken, all 9 that are needed').waitFor();
     await page.getByRole('button', { name: 'Next: Draft' }).click();
     await page.locator('.draft-canvas').waitFor();
+    await page.getByText('Nothing to mend').waitFor();
+    // Her style needs a number more: every step says so, and the way leads into its field.
+    await layStyle(page, 'Princess bodice with shoulders');
+    const steps = page.getByRole('navigation');
+    await expect.poll(() => steps.textContent()).toMatch(/1 to take.*not yet/s);
+    await page.getByRole('link', { name: 'Go to the measurements' }).click();
+    const shoulder = page.getByRole('textbox', { name: 'Across back shoulder needed' });
+    await expect.poll(() => shoulder.evaluate((field) => field === document.activeElement)).toBe(true);
+    await page.getByText('One number is still needed').waitFor();
+    await page.keyboard.type('15');
+    await page.keyboard.press('Enter');
+    await page.getByText('10 of 28 taken, all 9 that are needed').waitFor();
+    await page.getByRole('button', { name: 'Next: Draft' }).click();
     await page.getByText('Nothing to mend').waitFor();
     await page.getByRole('button', { name: 'Next: Fit' }).click();
     await page.getByRole('heading', { name: 'It holds' }).waitFor();

@@ -2,8 +2,14 @@
 
 import { CUT } from '../../../document';
 import { CautionsLink } from '../../components/CautionsLink';
+import { MeasureLink } from '../../components/MeasureLink';
+import { useDraft } from '../../store/storeContext';
 import type { Refusal } from './usePlanInput';
 
 export function RefusalLink({ refusal }: { refusal: Refusal }) {
-  return refusal === 'cautions' ? <CautionsLink /> : <a href={`#${refusal}`}>{CUT.goTo[refusal]}</a>;
+  const { issues } = useDraft();
+  if (refusal === 'cautions') return <CautionsLink />;
+  if (refusal !== 'measure') return <a href={`#${refusal}`}>{CUT.goTo[refusal]}</a>;
+  const inTheWay = issues.filter(({ severity }) => severity === 'error').map(({ at }) => at.field ?? '');
+  return <MeasureLink fields={inTheWay}>{CUT.goTo.measure}</MeasureLink>;
 }

@@ -8,6 +8,7 @@ import { arriveAtMendList, MEND_LIST } from '../../components/awaited/awaitedFoc
 import { CautionsLink } from '../../components/CautionsLink';
 import { finishedGirth, waistAlteredBy } from '../../components/girthWords';
 import { MissingMeasurements, useOddities } from '../../components/IssueList';
+import { MeasureLink } from '../../components/MeasureLink';
 import { useIssueSentence } from '../../components/useIssueSentence';
 import { useDraft, useOpen, useStore } from '../../store/storeContext';
 import { CURES } from './cures';
@@ -116,7 +117,7 @@ function Fault({ group, onShow }: FaultProps) {
       {Object.hasOwn(MEASUREMENT_WORDS, first.at.field ?? '') ? (
         <>
           {' '}
-          <a href="#measure">{ISSUES.goToMeasurements}</a>
+          <MeasureLink fields={[first.at.field ?? '']} />
         </>
       ) : null}
       {cure ? (

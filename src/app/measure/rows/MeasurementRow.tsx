@@ -12,7 +12,7 @@ import { MEASUREMENTS, type MeasurementName } from '../../../engine';
 import { LengthField } from '../../components/fields/LengthField';
 import { measurementField } from '../../components/fields/unreadTexts';
 import { useClientNumber } from '../../components/fields/useNumberEdit';
-import { useLaterIssues } from '../../store/laterIssues';
+import { isNeeded, useLaterIssues } from '../../store/laterIssues';
 import { seen } from '../../store/store';
 import { useOpen, useStore } from '../../store/storeContext';
 import type { FieldShown } from './fieldShown';
@@ -66,7 +66,7 @@ export const MeasurementRow = memo(function MeasurementRow(props: MeasurementRow
           optional={true}
           hasFractionKeys={true}
           remember={measurementField(client, name)}
-          needed={NEEDED.has(name)}
+          needed={NEEDED.has(name) || isNeeded(name, issues)}
           hint={how}
           remarks={remarks}
           refused={own.some(({ severity }) => severity === 'error')}
