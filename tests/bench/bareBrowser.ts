@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
-import { browserOptions } from '../support/findBrowser';
+import { browserOptions } from '../support/browser/findBrowser';
 
 type Answer = Record<string, unknown>;
 

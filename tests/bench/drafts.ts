@@ -3,7 +3,7 @@
 import { performance } from 'node:perf_hooks';
 import { NAMED_STYLES } from '../../src/document';
 import { type Alteration, DEFAULT_STYLE, type Measurements, type Style, type Wedge } from '../../src/engine';
-import { at, landmark, seamOf, taken } from '../support/alterations';
+import { at, landmark, seamOf, taken } from '../support/styles/alterations';
 import { builtEngine } from './builtEngine';
 
 /** Drafts made before any is timed: until then one in a hundred still waits for its code to be made fast. */

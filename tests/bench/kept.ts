@@ -5,7 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { pack } from '../../src/app/storage/records/packing';
 import { clientRecord, LAYOUT, OPEN_KEY, recordKey } from '../../src/app/storage/records/record';
 import { type Client, DEMO_CLIENT, NAMED_STYLES, type SavedDraft } from '../../src/document';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { openBareBrowser } from './bareBrowser';
 import { withServedApp } from './servedApp';
 

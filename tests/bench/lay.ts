@@ -11,7 +11,7 @@ import { layShape } from '../../src/paper/cloth/pairs/layShape';
 import { rowsAcross } from '../../src/paper/cloth/rowsAcross';
 import { searchLay } from '../../src/paper/cloth/search';
 import { type Place, type Strip, type StripItem, strip } from '../../src/paper/cloth/strip';
-import { signed } from '../support/judgeLay';
+import { signed } from '../support/judges/judgeLay';
 
 interface Instance {
   readonly name: string;

@@ -3,7 +3,7 @@
 import { performance } from 'node:perf_hooks';
 import { isDeepStrictEqual } from 'node:util';
 import type { Page } from 'playwright-core';
-import { bookOf, pressAll, runMonkey } from '../support/monkey';
+import { bookOf, pressAll, runMonkey } from '../support/browser/monkey';
 import { withServedApp } from './servedApp';
 
 /** Things done before what was done is undone. */

@@ -20,8 +20,8 @@ import {
   type WithFace,
   withFace,
 } from '../../src/paper';
-import { drawBodies } from '../support/drawBodies';
-import { sizeRange } from '../support/sizeRange';
+import { drawBodies } from '../support/bodies/drawBodies';
+import { sizeRange } from '../support/bodies/sizeRange';
 import { benchPrinting } from './printing';
 
 const RUNS = 5;

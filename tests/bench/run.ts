@@ -2,7 +2,7 @@
 // `npm run bench -- screen`, `-- paper`, `-- batch`; many alterations against none, `-- altered`; how drafts fit as worn,
 // `-- worn`; and how densely cloth is laid, `-- lay FILE…`.
 
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 
 const RUNS = 3000;
 const SEED = 1988;

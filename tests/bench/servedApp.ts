@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 import { preview } from 'vite';
-import { browserOptions } from '../support/findBrowser';
+import { browserOptions } from '../support/browser/findBrowser';
 
 /** Builds and serves the app, hands over a browser and the app's address, and clears all away after. */
 export async function withServedApp(

@@ -13,8 +13,8 @@ import {
 } from '../../src/engine';
 import type { WornBody } from '../../src/engine/worn/body/wornBody';
 import type { FitFigures } from '../../src/engine/worn/measure/figures';
-import { drawBodies } from '../support/drawBodies';
-import { bodyFor, wear } from '../support/wornBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
+import { bodyFor, wear } from '../support/bodies/wornBodies';
 import { bustByShare, springByWeight } from './rulesOff';
 
 const WOMEN = 6;

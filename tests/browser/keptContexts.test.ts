@@ -2,7 +2,7 @@
 
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
-import { browserOptions } from '../support/findBrowser';
+import { browserOptions } from '../support/browser/findBrowser';
 import { lendPage, takeBackPage, type Visitor } from './keptContexts';
 
 const address = (): string => inject('appUrl');

@@ -10,7 +10,7 @@ import {
   type Page,
 } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
-import { type BrowserUse, browserOptions } from '../support/findBrowser';
+import { type BrowserUse, browserOptions } from '../support/browser/findBrowser';
 import { closePagesOf, lendPage, takeBackPage, type Visitor } from './keptContexts';
 
 export type { Visitor };

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PiecesFile } from '../../src/cli/output/piecesFile';
-import { sizeRange } from '../support/sizeRange';
+import { sizeRange } from '../support/bodies/sizeRange';
 import { runDraft } from './runDraft';
 
 let place: string;

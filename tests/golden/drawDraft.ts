@@ -1,7 +1,7 @@
 // A draft as a drawing to be looked at and kept: front and mirrored back as they lie on the table, to the thousandth of a mm.
 
 import type { BlockName, Draft, Piece, Point } from '../../src/engine';
-import { ringOf } from '../support/outline';
+import { ringOf } from '../support/judges/outline';
 
 /** Between the two side seams, round everything, and between the panels and a band above them. mm */
 const ROOM = { between: 50, around: 40, underBand: 30 } as const;

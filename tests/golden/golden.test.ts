@@ -5,7 +5,7 @@ import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'no
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { draft } from '../../src/engine';
-import { SIZED_BODIES } from '../support/sizedBodies';
+import { SIZED_BODIES } from '../support/bodies/sizedBodies';
 import { contactSheet } from './contactSheet';
 import { drawDraft } from './drawDraft';
 
@@ -18,7 +18,7 @@ const CASES = [...NAMED_STYLES].flatMap(([style, { title, style: asked }]) =>
   SIZED_BODIES.map(([body, measurements]) => ({ style, body, title, asked, measurements })),
 );
 
-const fileOf = (name: string): URL => new URL(`${name}.svg`, import.meta.url);
+const fileOf = (name: string): URL => new URL(`drawings/${name}.svg`, import.meta.url);
 const nameOf = ({ style, body }: { style: string; body: string }): string => `${style}-${body}`;
 const SHEET = 'contact-sheet';
 
@@ -34,7 +34,7 @@ describe('a golden', () => {
   it('is kept for no style that there is not', () => {
     const wanted = new Set([...CASES.map(nameOf), SHEET]);
     const names = (): string[] =>
-      readdirSync(new URL('.', import.meta.url))
+      readdirSync(new URL('drawings', import.meta.url))
         .filter((file) => file.endsWith('.svg'))
         .map((file) => file.slice(0, -4));
     if (UPDATING) for (const name of names()) if (!wanted.has(name)) rmSync(fileOf(name));

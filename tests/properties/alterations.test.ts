@@ -15,15 +15,15 @@ import {
   type Point,
   type Style,
 } from '../../src/engine';
-import { inverseOf, panelNamed, randomAlteration } from '../support/alterations';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { expectAtMost } from '../support/expectAtMost';
 import { DRAWN, howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
-import { lengthOf } from '../support/outline';
+import { broken, judge } from '../support/judges/judge';
+import { lengthOf } from '../support/judges/outline';
 import { pick, type Random, randomFrom } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
-import { withDarts } from '../support/withDarts';
+import { inverseOf, panelNamed, randomAlteration } from '../support/styles/alterations';
+import { randomStyle } from '../support/styles/randomStyle';
+import { withDarts } from '../support/styles/withDarts';
 
 const SEED = 1014;
 const COUNT = howMany({ few: 60, all: 2000 });

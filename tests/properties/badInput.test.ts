@@ -11,7 +11,7 @@ import {
   type Measurements,
   type Style,
 } from '../../src/engine';
-import { MEAN_BODY } from '../support/drawBodies';
+import { MEAN_BODY } from '../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
 
 const SEED = 8;

@@ -3,11 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { type Draft, draft, type Piece, type Point } from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
+import { SIZED_BODIES, withShoulders } from '../support/bodies/sizedBodies';
 import { DRAWN, howMany } from '../support/howMany';
 import { randomFrom } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
-import { SIZED_BODIES, withShoulders } from '../support/sizedBodies';
+import { randomStyle } from '../support/styles/randomStyle';
 
 /** Files round coordinates to a millionth of a mm; points this far apart stay two. mm */
 const APART_MM = 1e-5;

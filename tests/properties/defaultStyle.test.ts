@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft } from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
+import { broken, judge } from '../support/judges/judge';
 
 const SEED = 1988;
 const COUNT = howMany({ few: 200, all: 2000 });

@@ -15,12 +15,12 @@ import {
   type Style,
   type Wedge,
 } from '../../src/engine';
-import { drawBodies, MEAN_BODY } from '../support/drawBodies';
-import { type DrawnEdge, drawnEdge, drifts, nodesInside, seamTurns } from '../support/drawnEdge';
+import { drawBodies, MEAN_BODY } from '../support/bodies/drawBodies';
 import { howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
+import { type DrawnEdge, drawnEdge, drifts, nodesInside, seamTurns } from '../support/judges/drawnEdge';
+import { broken, judge } from '../support/judges/judge';
 import { chance, type Random, randomFrom, uniform } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
+import { randomStyle } from '../support/styles/randomStyle';
 
 function randomShape(random: Random, reach: number): EdgeShape {
   const node = (): EdgeNode => ({

@@ -11,7 +11,7 @@ import {
   type SmoothLine,
   xAt,
 } from '../../src/engine';
-import { type DrawnBody, drawBodies } from '../support/drawBodies';
+import { type DrawnBody, drawBodies } from '../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
 
 const COUNT = howMany({ few: 60, all: 400 });

@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft } from '../../src/engine';
 import { cutOnce } from '../../src/paper/layPlan/copies';
 import { startLay } from '../../src/paper/layPlan/startLay';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { faultsOf } from '../support/judgeLay';
+import { faultsOf } from '../support/judges/judgeLay';
 import { chance, randomFrom, uniform } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
+import { randomStyle } from '../support/styles/randomStyle';
 
 const SEED = 23;
 const PLANS = howMany({ few: 8, all: 300 });

@@ -4,10 +4,10 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { type Draft, draft, type Piece } from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
+import { withShoulders } from '../support/bodies/sizedBodies';
 import { howMany } from '../support/howMany';
-import { ringOf, sewnAcross } from '../support/outline';
-import { withShoulders } from '../support/sizedBodies';
+import { ringOf, sewnAcross } from '../support/judges/outline';
 
 const BODIES = drawBodies(howMany({ few: 10, all: 100 }), 1616).map(withShoulders);
 

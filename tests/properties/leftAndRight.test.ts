@@ -19,13 +19,13 @@ import {
 } from '../../src/engine';
 import { checkBody } from '../../src/engine/body/body';
 import { bodyOfSide } from '../../src/engine/body/sides';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { expectAtMost } from '../support/expectAtMost';
 import { DRAWN, howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
-import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
+import { broken, judge } from '../support/judges/judge';
+import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/judges/outline';
 import { chance, type Random, randomFrom, uniform } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
+import { randomStyle } from '../support/styles/randomStyle';
 
 const SEED = 1313;
 const COUNT = howMany({ few: 30, all: 200 });

@@ -15,9 +15,9 @@ import {
 } from '../../src/engine';
 import { checkBody } from '../../src/engine/body/body';
 import { bodyOfSide } from '../../src/engine/body/sides';
-import { broken, judge } from '../support/judge';
-import { lengthOf } from '../support/outline';
-import { SIZED_BODIES } from '../support/sizedBodies';
+import { SIZED_BODIES } from '../support/bodies/sizedBodies';
+import { broken, judge } from '../support/judges/judge';
+import { lengthOf } from '../support/judges/outline';
 
 const DIFFERING: BodySides = {
   leftShare: { bust: 0.51, waist: 0.52, hip: 0.49 },

@@ -3,12 +3,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { type Draft, draft, type Issue } from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { broken, expectedPieces, judge } from '../support/judge';
+import { broken, expectedPieces, judge } from '../support/judges/judge';
 import { randomFrom } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
-import { withDarts } from '../support/withDarts';
+import { randomStyle } from '../support/styles/randomStyle';
+import { withDarts } from '../support/styles/withDarts';
 
 const SEED = 4711;
 const COUNT = howMany({ few: 150, all: 2000 });

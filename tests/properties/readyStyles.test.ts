@@ -3,9 +3,9 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { draft, type Measurements } from '../../src/engine';
-import { drawBodies, MEAN_BODY } from '../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../support/bodies/drawBodies';
+import { withShoulders } from '../support/bodies/sizedBodies';
 import { howMany } from '../support/howMany';
-import { withShoulders } from '../support/sizedBodies';
 
 const BODIES: readonly Measurements[] = drawBodies(howMany({ few: 12, all: 150 }), 2112).map((body) => ({
   ...body,

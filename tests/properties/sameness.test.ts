@@ -11,11 +11,11 @@ import {
   type Style,
   type Wedge,
 } from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../support/howMany';
-import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/outline';
+import { areaSeen, lengthOf, ringOf, widthAcross } from '../support/judges/outline';
 import { randomFrom } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
+import { randomStyle } from '../support/styles/randomStyle';
 
 const SEED = 271;
 const COUNT = howMany({ few: 30, all: 150 });

@@ -12,9 +12,9 @@ import {
   stationOf,
   xAt,
 } from '../../src/engine';
-import { MEAN_BODY } from '../support/drawBodies';
-import { broken, judge } from '../support/judge';
-import { ringOf, widthAcross } from '../support/outline';
+import { MEAN_BODY } from '../support/bodies/drawBodies';
+import { broken, judge } from '../support/judges/judge';
+import { ringOf, widthAcross } from '../support/judges/outline';
 
 /**
  * From the book, size 36, in inches. Its half draft lies on a line `wide` long from the construction centre back to centre

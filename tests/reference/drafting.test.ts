@@ -12,9 +12,9 @@ import {
   type Wedge,
   xAt,
 } from '../../src/engine';
-import { MEAN_BODY } from '../support/drawBodies';
-import { broken, judge } from '../support/judge';
-import { legSpan, ringOf, widthAcross } from '../support/outline';
+import { MEAN_BODY } from '../support/bodies/drawBodies';
+import { broken, judge } from '../support/judges/judge';
+import { legSpan, ringOf, widthAcross } from '../support/judges/outline';
 
 const every = (value: number): PerLevel => ({
   overBust: value,

@@ -9,8 +9,8 @@ import { cubicAcross, pointOn } from '../../src/engine/geometry/cubic';
 import { pointsAlong, polylineLength, signedArea } from '../../src/engine/geometry/polyline';
 import { seamLength } from '../../src/engine/geometry/seamLength';
 import { slopeAt, smoothLine, xAt } from '../../src/engine/geometry/smoothLine';
-import { drawBodies } from '../support/drawBodies';
-import { lengthOf, ringOf } from '../support/outline';
+import { drawBodies } from '../support/bodies/drawBodies';
+import { lengthOf, ringOf } from '../support/judges/outline';
 import { randomFrom, uniform } from '../support/random';
 
 const pairs = (ring: readonly Point[]): [number, number][] => ring.map(({ x, y }) => [x, y]);

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { type Draft, draft, type Measurements, type Piece, type Point, type Style } from '../../src/engine';
-import { MEAN_BODY } from '../support/drawBodies';
+import { MEAN_BODY } from '../support/bodies/drawBodies';
 
 const PRINCESS = (NAMED_STYLES.get('princess-bodice') as { style: Style }).style;
 

@@ -72,7 +72,7 @@ const KINDS: readonly NonNullable<TestProjectInlineConfiguration['test']>[] = [
     include: BUILT,
     isolate: false,
     retry: 1,
-    globalSetup: ['tests/support/builtApp.ts'],
+    globalSetup: ['tests/support/browser/builtApp.ts'],
   },
 ];
 

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { expectQuiet, withBrowser } from '../../browser/session';
 import { readPattern } from '../../paper/readPattern';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 
 const visit = withBrowser(undefined, 'to work');
 

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import SizesDialog from '../../../src/app/cut/sizes/SizesDialog';
 import { useSizingChoices } from '../../../src/app/cut/sizes/sizingChoices';
 import { changeClient, changeStyle, DEMO_BOOK } from '../../../src/document';
-import { sizeRange } from '../../support/sizeRange';
+import { sizeRange } from '../../support/bodies/sizeRange';
 import { catchSavedFiles, type SavedFile } from '../savedFiles';
 import { onTable } from '../withStore';
 

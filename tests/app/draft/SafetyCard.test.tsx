@@ -11,7 +11,7 @@ import {
   openDraftOf,
 } from '../../../src/document';
 import { inches, type Style } from '../../../src/engine';
-import { at, seamOf, taken } from '../../support/alterations';
+import { at, seamOf, taken } from '../../support/styles/alterations';
 import { onTable } from '../withStore';
 
 // The page of these tests has no height to be scrolled.

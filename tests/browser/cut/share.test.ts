@@ -1,7 +1,7 @@
 // A print handed on from a phone: the button for it, and what it gives to the device.
 
 import { describe, expect, it } from 'vitest';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { withBrowser } from '../session';
 
 const visit = withBrowser();

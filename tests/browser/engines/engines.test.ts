@@ -3,7 +3,7 @@
 
 import { describe, expect, inject, it } from 'vitest';
 import { type ReadPage, readPattern } from '../../paper/readPattern';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { expectQuiet, withBrowser } from '../session';
 import { FIREFOX } from './firefox';
 import { inEngines } from './inEngines';

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { type ReadPattern, readPattern } from '../../paper/readPattern';
-import { NINE_NUMBERS } from '../../support/nineNumbers';
+import { NINE_NUMBERS } from '../../support/bodies/nineNumbers';
 import type { EngineWindow, Place } from './engine';
 
 type Field = keyof typeof NINE_NUMBERS;

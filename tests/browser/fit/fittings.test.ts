@@ -3,8 +3,8 @@
 import { expect, it } from 'vitest';
 import { inches } from '../../../src/engine';
 import { type ReadPage, readPattern } from '../../paper/readPattern';
-import { downloadBytes } from '../../support/downloadBytes';
-import { widthsOnPaper } from '../../support/panelsOnPaper';
+import { downloadBytes } from '../../support/browser/downloadBytes';
+import { widthsOnPaper } from '../../support/judges/panelsOnPaper';
 import { expectQuiet, withBrowser } from '../session';
 
 const visit = withBrowser();

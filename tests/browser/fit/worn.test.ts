@@ -1,7 +1,7 @@
 // The garment as worn in a browser: sewn beside the page, turned, read and saved, under the page's own policy.
 
 import { expect, it } from 'vitest';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { expectQuiet, withBrowser } from '../session';
 
 const visit = withBrowser(undefined, 'to work');

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { expectQuiet, withBrowser } from '../session';
 import { type ChangingServer, changingServer } from './changingServer';
 

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { MEASUREMENT_WORDS } from '../../../src/document';
 import { MEASUREMENTS, type MeasurementName } from '../../../src/engine';
-import { NINE_NUMBERS } from '../../support/nineNumbers';
+import { NINE_NUMBERS } from '../../support/bodies/nineNumbers';
 import { expectQuiet, withBrowser } from '../session';
 
 const visit = withBrowser();

@@ -11,7 +11,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { licencesOf } from '../../../src/release/licences';
 import { makeRelease, RELEASED } from '../../../src/release/makeRelease';
 import { readPattern } from '../../paper/readPattern';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { FIREFOX } from '../engines/firefox';
 import { inEngines } from '../engines/inEngines';
 import { walkShortPath } from '../engines/walk';

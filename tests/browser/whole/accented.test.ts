@@ -15,7 +15,7 @@ import {
   writeBackup,
 } from '../../../src/document';
 import { DEFAULT_STYLE, type Style } from '../../../src/engine';
-import { type ServedBuild, serveBuild } from '../../support/serveBuild';
+import { type ServedBuild, serveBuild } from '../../support/browser/serveBuild';
 import { withBrowser } from '../session';
 import { chooseAll, phone, pressAll, startWalk, unfold, type Walk, write, writeInAll } from './accentedWalk';
 

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { expectQuiet, tapHandle, withBrowser } from '../session';
 
 const visit = withBrowser();

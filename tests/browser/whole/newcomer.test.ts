@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../paper/readPattern';
-import { downloadBytes } from '../../support/downloadBytes';
+import { downloadBytes } from '../../support/browser/downloadBytes';
 import { expectQuiet, layStyle, openTab, withBrowser } from '../session';
 
 const visit = withBrowser();

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { addWedge, carryOver, DEMO_BOOK, type Fitting, openClient } from '../../../src/document';
 import { DEFAULT_STYLE, draftWhole, type Style } from '../../../src/engine';
-import { at, landmark, seamOf, taken } from '../../support/alterations';
+import { at, landmark, seamOf, taken } from '../../support/styles/alterations';
 
 const standing = (style: Style) => ({ style, draft: draftWhole(openClient(DEMO_BOOK).measurements, style) });
 

@@ -27,7 +27,7 @@ import {
   withPrint,
 } from '../../../src/document';
 import { type Alteration, DEFAULT_STYLE, inches } from '../../../src/engine';
-import { at, landmark, seamOf, taken } from '../../support/alterations';
+import { at, landmark, seamOf, taken } from '../../support/styles/alterations';
 
 const WAIST = taken(seamOf('front-2', 'front-3'), [at('waist', inches(0.25))]);
 const TOP: Alteration = {

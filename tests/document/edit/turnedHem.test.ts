@@ -9,7 +9,7 @@ import {
   writeStyle,
 } from '../../../src/document';
 import { DEFAULT_STYLE, draft } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
 
 describe('a turned hem', () => {
   const turned = setTurnedHem(DEFAULT_STYLE, true);

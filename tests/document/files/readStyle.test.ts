@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { readStyle, setStation, wedgeNameOf, wedgeRunsUp, writeStyle } from '../../../src/document';
 import { DEFAULT_STYLE, draft, type Style, withPoints } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
 
 // A style is read without a body to draft it for.
 vi.mock('../../../src/engine/draft/draftWhole', () => ({

@@ -3,10 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { type DartLines, draft, inches, type Point, type Style, xAt } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { SIZED_BODIES, withShoulders } from '../../support/bodies/sizedBodies';
 import { DRAWN, howMany } from '../../support/howMany';
-import { broken, expectedPieces, judge } from '../../support/judge';
-import { SIZED_BODIES, withShoulders } from '../../support/sizedBodies';
+import { broken, expectedPieces, judge } from '../../support/judges/judge';
 
 const COUNT = howMany({ few: 10, all: 100 });
 

@@ -10,8 +10,8 @@ import {
   stepsOf,
 } from '../../../src/document';
 import { DEFAULT_STYLE, polylineLength } from '../../../src/engine';
-import { broken, judge } from '../../support/judge';
-import { sizeRange } from '../../support/sizeRange';
+import { sizeRange } from '../../support/bodies/sizeRange';
+import { broken, judge } from '../../support/judges/judge';
 
 const RANGE = readSizes(`\ufeff${sizeRange()}`, 'mm');
 const SIZES = RANGE.bodies.map((body) => draftSize(body, DEFAULT_STYLE));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CHART_BUSTS, draftSize, expectedOf, sizeChart } from '../../../src/document';
 import { DEFAULT_STYLE, type MeasurementName, UNMEASURED } from '../../../src/engine';
-import { broken, judge } from '../../support/judge';
+import { broken, judge } from '../../support/judges/judge';
 
 const USUAL = { from: 760, to: 1340, drop: null, stature: null };
 

@@ -13,10 +13,10 @@ import {
   type Style,
 } from '../../../src/engine';
 import { polylineLength } from '../../../src/engine/geometry/polyline';
-import { at, landmark, seamOf, taken } from '../../support/alterations';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { ringOf, widthAcross } from '../../support/outline';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { ringOf, widthAcross } from '../../support/judges/outline';
 import { randomFrom } from '../../support/random';
+import { at, landmark, seamOf, taken } from '../../support/styles/alterations';
 
 const base = draftWhole(MEAN_BODY, DEFAULT_STYLE);
 

@@ -9,9 +9,9 @@ import {
   type Style,
   type Wedge,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { howMany } from '../../support/howMany';
-import { SET_LINES } from '../../support/setLines';
+import { SET_LINES } from '../../support/styles/setLines';
 
 const intakesAt = (
   style: Style,

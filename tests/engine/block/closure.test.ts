@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { type Closure, DEFAULT_STYLE, type Draft, draft, openWidth } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
 
 const GAP = 50;
 const straight = DEFAULT_STYLE.wedges.filter(({ station }) => station > -1);

@@ -11,10 +11,10 @@ import {
   type Wedge,
   withPoints,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { howMany } from '../../support/howMany';
-import { broken, judge } from '../../support/judge';
-import { SET_LINES } from '../../support/setLines';
+import { broken, judge } from '../../support/judges/judge';
+import { SET_LINES } from '../../support/styles/setLines';
 
 const COUNT = howMany({ few: 20, all: 120 });
 

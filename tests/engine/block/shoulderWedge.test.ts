@@ -3,11 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { type Draft, draft, type Measurements, type Style, xAt } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
 import { DRAWN, howMany } from '../../support/howMany';
-import { broken, judge } from '../../support/judge';
-import { SET_LINES } from '../../support/setLines';
-import { withShoulders } from '../../support/sizedBodies';
+import { broken, judge } from '../../support/judges/judge';
+import { SET_LINES } from '../../support/styles/setLines';
 
 const PRINCESS = (NAMED_STYLES.get('princess-bodice') as { style: Style }).style;
 const BODY = withShoulders(MEAN_BODY);

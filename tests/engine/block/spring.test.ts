@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, type Draft, draft, type Style } from '../../../src/engine';
 import { growthUpTo } from '../../../src/engine/block/spring';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 
 const half = (made: Draft, name: 'waist' | 'hip'): number => {
   const level = made.levels.find((each) => each.name === name);

@@ -13,10 +13,10 @@ import {
   withPoints,
   xAt,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
 import { DRAWN, howMany } from '../../support/howMany';
-import { broken, judge } from '../../support/judge';
-import { withShoulders } from '../../support/sizedBodies';
+import { broken, judge } from '../../support/judges/judge';
 
 const COUNT = howMany({ few: 40, all: 300 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft, type Measurements } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { DRAWN, howMany } from '../../support/howMany';
-import { broken, judge } from '../../support/judge';
+import { broken, judge } from '../../support/judges/judge';
 import { randomFrom, uniform } from '../../support/random';
 
 const COUNT = howMany({ few: 40, all: 300 });

@@ -10,9 +10,9 @@ import {
   type Style,
   USUAL_SHOULDERS,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { SET_LINES } from '../../support/setLines';
-import { withShoulders } from '../../support/sizedBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
+import { SET_LINES } from '../../support/styles/setLines';
 
 const BODY = withShoulders(MEAN_BODY);
 const BANDED: Style = { ...SET_LINES, shoulders: { ...USUAL_SHOULDERS, bandAbove: 40 } };

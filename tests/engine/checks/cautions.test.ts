@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft, inches, type Measurements, type Style } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
 
 const codes = (body: Partial<Measurements>, style: Partial<Style> = {}): string[] =>
   draft({ ...MEAN_BODY, ...body }, { ...DEFAULT_STYLE, ...style }).issues.map(

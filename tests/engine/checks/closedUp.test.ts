@@ -20,9 +20,9 @@ import {
   withPoints,
 } from '../../../src/engine';
 import { identifyPiece } from '../../../src/engine/terms/identity';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { ringOf, selfMeeting } from '../../support/outline';
-import { withShoulders } from '../../support/sizedBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
+import { ringOf, selfMeeting } from '../../support/judges/outline';
 
 const BODIES = drawBodies(60, 17).map(withShoulders);
 

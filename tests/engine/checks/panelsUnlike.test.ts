@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { balancedWedge, DEFAULT_STYLE, draft, type Style, withPoints } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { sewnAcross } from '../../support/outline';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { sewnAcross } from '../../support/judges/outline';
 
 const withSideAt = (station: number, joinedSide = false): Style => ({
   ...DEFAULT_STYLE,

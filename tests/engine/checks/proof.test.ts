@@ -13,13 +13,13 @@ import {
   type Wedge,
   withPoints,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { howMany } from '../../support/howMany';
-import { alongTo, legSpan, lengthOf, ringOf, widthAcross } from '../../support/outline';
+import { alongTo, legSpan, lengthOf, ringOf, widthAcross } from '../../support/judges/outline';
 import { randomFrom } from '../../support/random';
-import { randomStyle } from '../../support/randomStyle';
-import { SET_LINES } from '../../support/setLines';
-import { withDarts } from '../../support/withDarts';
+import { randomStyle } from '../../support/styles/randomStyle';
+import { SET_LINES } from '../../support/styles/setLines';
+import { withDarts } from '../../support/styles/withDarts';
 
 /** A wedge of the default style as a dart from the hem to its point, but for those on the centre line. */
 const openAtHem = (wedge: Wedge): Wedge => withPoints(wedge, { upper: { from: 'bust', below: 40 } });

@@ -13,8 +13,8 @@ import {
 } from '../../../src/engine';
 import { bandIssues, bandWalk } from '../../../src/engine/checks/bandWalk';
 import { bendTighterThan, leanOver } from '../../../src/engine/geometry/bend';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { SIZED_BODIES, withShoulders } from '../../support/sizedBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { SIZED_BODIES, withShoulders } from '../../support/bodies/sizedBodies';
 
 /** A quarter of a circle as a polyline of short chords. */
 const quarter = (radius: number, count = 2 * radius) =>

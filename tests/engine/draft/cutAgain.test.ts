@@ -12,9 +12,9 @@ import {
   type Style,
   withPoints,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { broken, judge } from '../../support/judge';
-import { lengthOf } from '../../support/outline';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { broken, judge } from '../../support/judges/judge';
+import { lengthOf } from '../../support/judges/outline';
 
 const ready = (name: string): Style => NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Closure, DEFAULT_STYLE, draft, type Style } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
 
 const issuesWith = (style: Partial<Style>) => draft(MEAN_BODY, { ...DEFAULT_STYLE, ...style }).issues;
 const closed = (front: Closure['front']): Partial<Style> => ({

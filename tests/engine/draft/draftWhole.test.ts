@@ -15,8 +15,8 @@ import {
   USUAL_SHOULDERS,
   withPoints,
 } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { SET_LINES } from '../../support/setLines';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { SET_LINES } from '../../support/styles/setLines';
 
 const SIDES: BodySides = {
   leftShare: { bust: 0.51, waist: 0.52, hip: 0.49 },

@@ -10,8 +10,8 @@ import {
   type Style,
   xAt,
 } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { distanceTo, ringOf } from '../../support/outline';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { distanceTo, ringOf } from '../../support/judges/outline';
 
 const DEGREES = 180 / Math.PI;
 

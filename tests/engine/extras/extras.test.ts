@@ -15,9 +15,9 @@ import { facingShape } from '../../../src/engine/extras/facing';
 import type { LacedEdge } from '../../../src/engine/extras/lacedEdge';
 import { modestyShape } from '../../../src/engine/extras/modesty';
 import { uprightInside } from '../../../src/engine/geometry/uprightInside';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { howMany } from '../../support/howMany';
-import { alongTo, areaSeen, lengthOf, ringOf } from '../../support/outline';
+import { alongTo, areaSeen, lengthOf, ringOf } from '../../support/judges/outline';
 
 const ALL: Style = {
   ...DEFAULT_STYLE,

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draft, type Piece, type Style, USUAL_SHOULDERS } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { lengthOf } from '../../support/outline';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { lengthOf } from '../../support/judges/outline';
 
 const BODY = { ...MEAN_BODY, acrossShoulder: 380 };
 const BANDED: Style = {

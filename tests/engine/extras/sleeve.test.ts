@@ -11,9 +11,9 @@ import {
   type Style,
   USUAL_SHOULDERS,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { howMany } from '../../support/howMany';
-import { areaSeen, holds, lengthOf, ringOf } from '../../support/outline';
+import { areaSeen, holds, lengthOf, ringOf } from '../../support/judges/outline';
 
 const SLEEVE = { depth: 80, ease: 36, gathered: 120, joined: 45 };
 const SLEEVED: Style = { ...DEFAULT_STYLE, extras: { sleeve: SLEEVE } };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cubicAcross, pointOn } from '../../../src/engine/geometry/cubic';
 import { pointsAlong, pointsDown, polylineLength, signedArea } from '../../../src/engine/geometry/polyline';
 import { slopeAt, smoothLine, straightDown, xAt } from '../../../src/engine/geometry/smoothLine';
-import { alongTo } from '../../support/outline';
+import { alongTo } from '../../support/judges/outline';
 
 const leg = smoothLine([200, 260, 335, 390, 600], [110, 121, 96, 82, 130]);
 

@@ -10,8 +10,8 @@ import {
   type Style,
   withPoints,
 } from '../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { sewnAcross } from '../../support/outline';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { sewnAcross } from '../../support/judges/outline';
 
 const dart = (id: string, station: number, waist: number) =>
   withPoints(

@@ -3,9 +3,9 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draft, inches, type Piece, type Style } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { alongTo } from '../../support/outline';
-import { withShoulders } from '../../support/sizedBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
+import { alongTo } from '../../support/judges/outline';
 
 const styleNamed = (name: string): Style => NAMED_STYLES.get(name)?.style as Style;
 

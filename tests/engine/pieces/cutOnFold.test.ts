@@ -11,9 +11,9 @@ import {
   type Point,
   type Style,
 } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { alongTo } from '../../support/outline';
-import { withShoulders } from '../../support/sizedBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
+import { alongTo } from '../../support/judges/outline';
 
 const PRINCESS = NAMED_STYLES.get('princess-bodice')?.style as Style;
 

@@ -9,8 +9,8 @@ import { smoothLine } from '../../../src/engine/geometry/smoothLine';
 import type { Panel } from '../../../src/engine/panels/panel';
 import type { TruedEdge } from '../../../src/engine/panels/truing';
 import { grainOf } from '../../../src/engine/pieces/grain';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { distanceTo, holds, ringOf } from '../../support/outline';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { distanceTo, holds, ringOf } from '../../support/judges/outline';
 
 const heights = (piece: Piece): number[] => ringOf(piece).map(({ y }) => y);
 

@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draft, type Piece, type Style } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { withShoulders } from '../../support/sizedBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
 
 const BODY = { ...withShoulders(MEAN_BODY), upperArm: 290 };
 const styleOf = (name: string): Style => (NAMED_STYLES.get(name) as { style: Style }).style;

@@ -4,9 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { draftWhole, type FitFigures, type Measurements, type Style, UNMEASURED } from '../../../src/engine';
 import { sewGarment, sewing } from '../../../src/engine/worn/sewGarment';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { bodyFor, wear } from '../../support/bodies/wornBodies';
 import { randomFrom } from '../../support/random';
-import { bodyFor, wear } from '../../support/wornBodies';
 
 const styleNamed = (name: string): Style => {
   const style = NAMED_STYLES.get(name)?.style;

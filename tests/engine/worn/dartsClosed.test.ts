@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_STYLE, draftWhole, type Style } from '../../../src/engine';
 import { meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { bodyFor, wear } from '../../support/wornBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { bodyFor, wear } from '../../support/bodies/wornBodies';
 
 const through = DEFAULT_STYLE.wedges.filter(({ kind, station }) => kind === 'through' && station !== -1);
 const [front, back] = (['front', 'back'] as const).map((block) =>

@@ -11,9 +11,9 @@ import { makeFronts } from '../../../src/engine/worn/solve/fronts';
 import { dot } from '../../../src/engine/worn/solve/memory';
 import { neighboursOf } from '../../../src/engine/worn/solve/neighbours';
 import { substitute } from '../../../src/engine/worn/solve/substitute';
-import { MEAN_BODY } from '../../support/drawBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { bodyFor, constructionOf } from '../../support/bodies/wornBodies';
 import { randomFrom } from '../../support/random';
-import { bodyFor, constructionOf } from '../../support/wornBodies';
 
 const style = NAMED_STYLES.get('bridal-bodice')?.style;
 if (!style) throw new Error('the style is there');

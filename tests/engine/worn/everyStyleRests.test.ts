@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { bodyFor, wear } from '../../support/wornBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { bodyFor, wear } from '../../support/bodies/wornBodies';
 
 /** Three mm would be seen; one rest differs from another by 4 mm and more. */
 const APART_MM = 0.5;

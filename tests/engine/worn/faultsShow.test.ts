@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
 import { DEFAULT_STYLE, type FitFigures, type Measurements } from '../../../src/engine';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { bodyFor, type Worn, wear } from '../../support/wornBodies';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { bodyFor, type Worn, wear } from '../../support/bodies/wornBodies';
 
 const body = bodyFor(MEAN_BODY);
 const worn = (changed: Partial<Measurements>): Worn =>

@@ -11,7 +11,7 @@ import {
 } from '../../../src/engine/worn/cloth/garmentEnergy';
 import { type GarmentMesh, meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
 import { type Rest, relaxing } from '../../../src/engine/worn/solve/relax';
-import { toEnd } from '../../support/wornBodies';
+import { toEnd } from '../../support/bodies/wornBodies';
 
 /** A body round its axis with a radius (mm) by height, and the same pressure per depth (N/mm³) everywhere. */
 export function roundBody(radius: (z: number) => number, stiffness: number, lowest: number, highest: number) {

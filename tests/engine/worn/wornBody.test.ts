@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { MEASUREMENTS, UNMEASURED } from '../../../src/engine';
 import { frontAt, radiusAt, tapeAt } from '../../../src/engine/worn/body/surface';
 import { COLUMN_STEP, COLUMNS } from '../../../src/engine/worn/body/tape';
-import { drawBodies, MEAN_BODY } from '../../support/drawBodies';
-import { bodyFor } from '../../support/wornBodies';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { bodyFor } from '../../support/bodies/wornBodies';
 
 const worstGirth = (body: ReturnType<typeof bodyFor>): number =>
   Math.max(...body.levels.map(({ z, girth }) => Math.abs(tapeAt(body.surface, z) - girth)));

@@ -5,7 +5,7 @@ import { layAt, usedLength } from '../../../src/paper/cloth/lay';
 import { type LayShape, layShape } from '../../../src/paper/cloth/pairs/layShape';
 import { pulledBack } from '../../../src/paper/cloth/pulledBack';
 import { type Place, type Strip, strip } from '../../../src/paper/cloth/strip';
-import { signed } from '../../support/judgeLay';
+import { signed } from '../../support/judges/judgeLay';
 import { type Random, randomFrom, uniform } from '../../support/random';
 
 const [ROW_MM, WIDTH_MM, LAYS] = [2, 200, 20];

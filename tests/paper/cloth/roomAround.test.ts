@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../src/engine';
 import { roomAround } from '../../../src/paper/cloth/roomAround';
 import { roomsAround } from '../../../src/paper/cloth/roomsAround';
-import { signed } from '../../support/judgeLay';
+import { signed } from '../../support/judges/judgeLay';
 import { type Random, randomFrom, uniform } from '../../support/random';
 
 /** A ring round a centre, its corners at random distances from it: simple, and seldom convex. */

@@ -24,10 +24,10 @@ import { type SmoothLine, smoothLine, xAt } from '../../../src/engine/geometry/s
 import type { PlanInput } from '../../../src/paper';
 import { draftingSheet } from '../../../src/paper/draftingSheet/draftingSheet';
 import type { DraftingSheet, DraftingStep } from '../../../src/paper/draftingSheet/elements/draftingStep';
-import { drawBodies } from '../../support/drawBodies';
+import { drawBodies } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
 import { randomFrom } from '../../support/random';
-import { randomStyle } from '../../support/randomStyle';
-import { withShoulders } from '../../support/sizedBodies';
+import { randomStyle } from '../../support/styles/randomStyle';
 import { DEMO_SHEET, demoPattern } from '../demoPattern';
 import { sampled, toLines } from '../readPattern';
 

@@ -4,7 +4,7 @@ import DxfParser, { type IBlock, type IEntity, type IPoint } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import type { Piece } from '../../../src/engine';
 import { type PlanInput, patternDxf } from '../../../src/paper';
-import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/auditDxf';
+import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/judges/auditDxf';
 import { DEMO_SHEET, demoPattern } from '../demoPattern';
 import { NAMES } from '../glyphs/names';
 

@@ -7,7 +7,7 @@ import { isClear } from '../../../src/paper/layPlan/isClear';
 import type { LayPlan, Placed } from '../../../src/paper/layPlan/plan';
 import { placesOf, planAgain, sumOf } from '../../../src/paper/layPlan/planFrom';
 import { type LayStart, startLay } from '../../../src/paper/layPlan/startLay';
-import { faultsOf, signed } from '../../support/judgeLay';
+import { faultsOf, signed } from '../../support/judges/judgeLay';
 
 function pieces(style: Style = DEFAULT_STYLE): readonly Piece[] {
   const drafted = draft(DEMO_CLIENT.measurements, style);

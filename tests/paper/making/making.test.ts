@@ -33,10 +33,10 @@ import {
   type MakingSettings,
   usualMaking,
 } from '../../../src/paper/making/settings';
-import { drawBodies } from '../../support/drawBodies';
-import { lengthOf } from '../../support/outline';
+import { drawBodies } from '../../support/bodies/drawBodies';
+import { lengthOf } from '../../support/judges/outline';
 import { randomFrom } from '../../support/random';
-import { randomStyle } from '../../support/randomStyle';
+import { randomStyle } from '../../support/styles/randomStyle';
 import { toLines } from '../readPattern';
 
 const USUAL = usualMaking('in');

@@ -6,8 +6,8 @@ import { DEFAULT_STYLE, draft } from '../../../src/engine';
 import { makingList } from '../../../src/paper/making/makingList';
 import { makingSections } from '../../../src/paper/making/makingSections';
 import { usualMaking } from '../../../src/paper/making/settings';
-import { MEAN_BODY } from '../../support/drawBodies';
-import { lengthOf } from '../../support/outline';
+import { MEAN_BODY } from '../../support/bodies/drawBodies';
+import { lengthOf } from '../../support/judges/outline';
 
 const style = NAMED_STYLES.get('bridal-bodice')?.style ?? DEFAULT_STYLE;
 const USUAL = usualMaking('in');

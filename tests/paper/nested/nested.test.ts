@@ -26,8 +26,8 @@ import {
   patternSvg,
   type WithFace,
 } from '../../../src/paper';
-import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/auditDxf';
-import { sizeRange } from '../../support/sizeRange';
+import { sizeRange } from '../../support/bodies/sizeRange';
+import { auditDxf, PYTHON_WITH_EZDXF } from '../../support/judges/auditDxf';
 import { WITH_FACE } from '../demoPattern';
 import { type ReadPoint, readPattern, sampled, toLines } from '../readPattern';
 

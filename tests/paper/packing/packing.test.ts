@@ -24,9 +24,9 @@ import { costOfPlan, sheetsOfCost } from '../../../src/paper/packing/sheetPlan';
 import { boxOfText, cornersOf } from '../../../src/paper/panel/textBlock';
 import { stepAcross, stepDown } from '../../../src/paper/sheets/grid';
 import { uprightPage } from '../../../src/paper/sheets/uprightPage';
-import { drawBodies } from '../../support/drawBodies';
+import { drawBodies } from '../../support/bodies/drawBodies';
 import { randomFrom } from '../../support/random';
-import { randomStyle } from '../../support/randomStyle';
+import { randomStyle } from '../../support/styles/randomStyle';
 import { DEMO_SHEET } from '../demoPattern';
 import { type ReadPoint, sampled, toLines } from '../readPattern';
 

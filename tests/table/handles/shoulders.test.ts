@@ -3,7 +3,7 @@ import { DEMO_CLIENT, NAMED_STYLES } from '../../../src/document';
 import { draft, type Piece, type Point, type Style } from '../../../src/engine';
 import { handlesOf } from '../../../src/table/handles/handlesOf';
 import { BAND_LIFT_MM, bandsOf, type CanvasLayout, layOut, onCanvas } from '../../../src/table/layout/layOut';
-import { SIZED_BODIES } from '../../support/sizedBodies';
+import { SIZED_BODIES } from '../../support/bodies/sizedBodies';
 
 const styleOf = (name: string): Style => {
   const style = NAMED_STYLES.get(name)?.style;

@@ -112,8 +112,9 @@ export function loadHistory(books: BookStorage, book: Book): History<Book> {
 }
 
 /**
- * Keeps the history each time its book was kept, and at once where that was done before this came, in at most half of the room that is left, and gives it all up where the book has
- * none. Says so where it reaches less far back for want of room.
+ * Keeps the history each time its book was kept, in at most half of the room that is left, and gives it all up where the book has
+ * none. A history of changes that were kept before this was called is kept at once. Says so where it reaches less far back for want
+ * of room.
  *
  * @param history asked when it is to be kept
  * @returns what ends it

@@ -14,7 +14,7 @@ import {
   unusualSentence,
 } from '../../../../src/document';
 import { MEASUREMENTS, type Measurements } from '../../../../src/engine';
-import { drawBodies } from '../../../support/drawBodies';
+import { drawBodies } from '../../../support/bodies/drawBodies';
 
 const { measurements } = DEMO_CLIENT;
 const only = (given: Partial<Measurements>): Measurements =>

@@ -16,7 +16,7 @@ import {
   styleCalled,
 } from '../../../../src/document';
 import { DEFAULT_STYLE, draft } from '../../../../src/engine';
-import { SIZED_BODIES } from '../../../support/sizedBodies';
+import { SIZED_BODIES } from '../../../support/bodies/sizedBodies';
 
 const other = NAMED_STYLES.get('cincher')?.style ?? DEFAULT_STYLE;
 const names = (book: Book): string[] => book.styles.map(({ name }) => name);

@@ -15,7 +15,7 @@ import {
   setStation,
 } from '../../../../src/document';
 import { type Alteration, draftWhole, inches, type Style } from '../../../../src/engine';
-import { at, seamOf, taken } from '../../../support/alterations';
+import { at, seamOf, taken } from '../../../support/styles/alterations';
 
 const book = (alteration: Alteration) =>
   changeFittings(DEMO_BOOK, (fittings) =>

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES, setFrontShare, setUpperEdge, setUpperPart } from '../../../../src/document';
 import { DEFAULT_STYLE, draft, type Measurements, type Style } from '../../../../src/engine';
-import { MEAN_BODY } from '../../../support/drawBodies';
+import { MEAN_BODY } from '../../../support/bodies/drawBodies';
 
 const PRINCESS = NAMED_STYLES.get('princess-bodice')?.style as Style;
 const BODY: Measurements = { ...MEAN_BODY, acrossShoulder: 366, backNeckToWaist: 385 };

@@ -3,7 +3,7 @@
 import { expect, it } from 'vitest';
 import { DEMO_CLIENT, issueSentence } from '../../../../src/document';
 import { DEFAULT_STYLE, draft, type Issue } from '../../../../src/engine';
-import { SET_LINES } from '../../../support/setLines';
+import { SET_LINES } from '../../../support/styles/setLines';
 
 const UNITS = ['in', 'cm', 'mm'] as const;
 

@@ -8,7 +8,7 @@ import {
   type Style,
   shareOverSeams,
 } from '../../../../src/engine';
-import { MEAN_BODY } from '../../../support/drawBodies';
+import { MEAN_BODY } from '../../../support/bodies/drawBodies';
 
 const LONG = NAMED_STYLES.get('long-line-side-panels')?.style as Style;
 

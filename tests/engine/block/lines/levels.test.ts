@@ -10,7 +10,7 @@ import {
   withPoints,
 } from '../../../../src/engine';
 import { USUAL_FRONT_SHARE } from '../../../../src/engine/block/lines/levels';
-import { drawBodies, MEAN_BODY } from '../../../support/drawBodies';
+import { drawBodies, MEAN_BODY } from '../../../support/bodies/drawBodies';
 
 const drafted = (body: Partial<Measurements>, style: Partial<Style> = {}) => {
   const made = draft({ ...MEAN_BODY, ...body }, { ...DEFAULT_STYLE, ...style });

@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../../src/document';
 import { type Draft, draft, type Measurements, type Point, type Style } from '../../../../src/engine';
-import { drawBodies, MEAN_BODY } from '../../../support/drawBodies';
-import { withShoulders } from '../../../support/sizedBodies';
+import { drawBodies, MEAN_BODY } from '../../../support/bodies/drawBodies';
+import { withShoulders } from '../../../support/bodies/sizedBodies';
 
 const SHOULDERED = [...NAMED_STYLES].filter(
   ([, { style }]) => style.shoulders && style.shoulders.bandAbove === undefined,

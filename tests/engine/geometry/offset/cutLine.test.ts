@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type AllowedEdge, cutLineAround } from '../../../../src/engine/geometry/offset/cutLine';
 import type { Point } from '../../../../src/engine/geometry/point';
-import { areaSeen, distanceTo, holds, selfMeeting } from '../../../support/outline';
+import { areaSeen, distanceTo, holds, selfMeeting } from '../../../support/judges/outline';
 
 /** Straight edges round a ring that runs counter-clockwise as seen on paper, y down. */
 const edgesOf = (

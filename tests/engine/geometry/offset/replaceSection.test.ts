@@ -6,9 +6,9 @@ import { type AllowedEdge, cutLineTurnedUp } from '../../../../src/engine/geomet
 import { hasClearance } from '../../../../src/engine/geometry/offset/hasClearance';
 import { replaceSection } from '../../../../src/engine/geometry/offset/replaceSection';
 import type { Point } from '../../../../src/engine/geometry/point';
-import { drawBodies } from '../../../support/drawBodies';
-import { holds, selfMeeting } from '../../../support/outline';
-import { withShoulders } from '../../../support/sizedBodies';
+import { drawBodies } from '../../../support/bodies/drawBodies';
+import { withShoulders } from '../../../support/bodies/sizedBodies';
+import { holds, selfMeeting } from '../../../support/judges/outline';
 
 const at = (x: number, y: number): Point => ({ x, y });
 

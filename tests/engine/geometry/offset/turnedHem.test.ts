@@ -7,7 +7,7 @@ import {
 } from '../../../../src/engine/geometry/offset/cutLine';
 import { hemShortfall } from '../../../../src/engine/geometry/offset/hemShortfall';
 import type { Point } from '../../../../src/engine/geometry/point';
-import { areaSeen, selfMeeting } from '../../../support/outline';
+import { areaSeen, selfMeeting } from '../../../support/judges/outline';
 
 const at = (x: number, y: number): Point => ({ x, y });
 

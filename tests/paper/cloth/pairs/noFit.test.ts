@@ -4,7 +4,7 @@ import type { Point } from '../../../../src/engine';
 import { depthAt, depthsOf } from '../../../../src/paper/cloth/pairs/depths';
 import { type LayShape, layShape } from '../../../../src/paper/cloth/pairs/layShape';
 import { intervalsAt, noFit } from '../../../../src/paper/cloth/pairs/noFit';
-import { signed } from '../../../support/judgeLay';
+import { signed } from '../../../support/judges/judgeLay';
 import { type Random, randomFrom, uniform } from '../../../support/random';
 
 /** A ring round a centre, its corners at random distances from it: simple, and seldom convex. */

@@ -1,6 +1,6 @@
 // Widths of the panels of a mock-up, measured on the printed page with a ruler's eye: from sew line to sew line along the levels.
 
-import type { ReadPage, ReadPoint } from '../paper/readPattern';
+import type { ReadPage, ReadPoint } from '../../paper/readPattern';
 import { holds } from './outline';
 
 const [CUT_MM, SEW_MM, LEVEL_MM] = [0.5, 0.25, 0.18];

@@ -1,8 +1,8 @@
 // Realistic bodies for property tests: drawn from the published means, SDs and correlations of a survey, so that
 // no person's row is in the project.
 
-import type { Measurements } from '../../src/engine';
-import { normal, type Random, randomFrom } from './random';
+import type { Measurements } from '../../../src/engine';
+import { normal, type Random, randomFrom } from '../random';
 import { CORRELATIONS, SURVEY, type SurveyName } from './survey1988';
 
 /** A drawn body. Every measurement the survey gives is there; high hip, lap and shoulder widths are not. */

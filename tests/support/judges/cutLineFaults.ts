@@ -1,6 +1,6 @@
 // What is wrong with a finished piece's cut line, measured on its points alone.
 
-import type { Piece } from '../../src/engine';
+import type { Piece } from '../../../src/engine';
 import { holds, isNear, selfMeeting } from './outline';
 
 /**

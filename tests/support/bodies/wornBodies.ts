@@ -1,12 +1,12 @@
 // Drafts sewn on bodies for tests and bench: a style drafted for one body may be worn by another.
 
-import { type Draft, draftWhole, type LevelName, type Measurements, type Style } from '../../src/engine';
-import { checkBody } from '../../src/engine/body/body';
-import { makeWornBody, type WornBody } from '../../src/engine/worn/body/wornBody';
-import { type Construction, USUAL_CLOTH } from '../../src/engine/worn/cloth/garmentEnergy';
-import { fieldsOf } from '../../src/engine/worn/measure/fields';
-import { type FitFigures, figuresOf } from '../../src/engine/worn/measure/figures';
-import { type DrapeChoice, type Draped, draping } from '../../src/engine/worn/solve/drape';
+import { type Draft, draftWhole, type LevelName, type Measurements, type Style } from '../../../src/engine';
+import { checkBody } from '../../../src/engine/body/body';
+import { makeWornBody, type WornBody } from '../../../src/engine/worn/body/wornBody';
+import { type Construction, USUAL_CLOTH } from '../../../src/engine/worn/cloth/garmentEnergy';
+import { fieldsOf } from '../../../src/engine/worn/measure/fields';
+import { type FitFigures, figuresOf } from '../../../src/engine/worn/measure/figures';
+import { type DrapeChoice, type Draped, draping } from '../../../src/engine/worn/solve/drape';
 
 /** What work in steps comes to. */
 export function toEnd<T>(work: Generator<void, T>): T {

@@ -1,7 +1,7 @@
 // What lies behind a lacing, on drawn bodies and many styles: facings and modesty panels follow the edges they lie behind.
 
 import { describe, expect, it } from 'vitest';
-import { HEM_EDGES, NAMED_STYLES, TOP_EDGES } from '../../src/document';
+import { HEM_EDGES, NAMED_STYLES, TOP_EDGES } from '../../../src/document';
 import {
   DEFAULT_STYLE,
   type Draft,
@@ -12,14 +12,14 @@ import {
   type Piece,
   type Point,
   type Style,
-} from '../../src/engine';
-import { cutLineFaults } from '../support/cutLineFaults';
-import { drawBodies } from '../support/drawBodies';
-import { DRAWN, howMany } from '../support/howMany';
-import { areaSeen, chainDistance, holds, isNear, ringOf, selfMeeting } from '../support/outline';
-import { chance, type Random, randomFrom, uniform } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
-import { withDarts } from '../support/withDarts';
+} from '../../../src/engine';
+import { drawBodies } from '../../support/bodies/drawBodies';
+import { DRAWN, howMany } from '../../support/howMany';
+import { cutLineFaults } from '../../support/judges/cutLineFaults';
+import { areaSeen, chainDistance, holds, isNear, ringOf, selfMeeting } from '../../support/judges/outline';
+import { chance, type Random, randomFrom, uniform } from '../../support/random';
+import { randomStyle } from '../../support/styles/randomStyle';
+import { withDarts } from '../../support/styles/withDarts';
 
 /** Flatness of the points and rounding. mm */
 const EDGED = howMany({ few: 4, all: 12 });

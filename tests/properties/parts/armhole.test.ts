@@ -1,7 +1,7 @@
 // Armhole and shoulder on drawn bodies, read off the finished pieces: how long the one is, how the other slopes.
 
 import { describe, expect, it } from 'vitest';
-import { NAMED_STYLES } from '../../src/document';
+import { NAMED_STYLES } from '../../../src/document';
 import {
   type BlockName,
   balancedWedge,
@@ -12,12 +12,12 @@ import {
   type Point,
   type Style,
   UNMEASURED,
-} from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
-import { DRAWN, howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
-import { cornerAngle, lengthOf } from '../support/outline';
-import { withShoulders } from '../support/sizedBodies';
+} from '../../../src/engine';
+import { drawBodies } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
+import { DRAWN, howMany } from '../../support/howMany';
+import { broken, judge } from '../../support/judges/judge';
+import { cornerAngle, lengthOf } from '../../support/judges/outline';
 
 const SEED = 92;
 const COUNT = howMany({ few: 60, all: 400 });

@@ -10,7 +10,7 @@ import {
   type Piece,
   type Point,
   type Style,
-} from '../../src/engine';
+} from '../../../src/engine';
 import {
   alongTo,
   areaSeen,

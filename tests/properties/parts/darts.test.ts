@@ -10,11 +10,11 @@ import {
   type Style,
   type Wedge,
   withPoints,
-} from '../../src/engine';
-import { drawBodies } from '../support/drawBodies';
-import { DRAWN, howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
-import { lengthOf, sewnAcross } from '../support/outline';
+} from '../../../src/engine';
+import { drawBodies } from '../../support/bodies/drawBodies';
+import { DRAWN, howMany } from '../../support/howMany';
+import { broken, judge } from '../../support/judges/judge';
+import { lengthOf, sewnAcross } from '../../support/judges/outline';
 
 const SEED = 407;
 const COUNT = howMany({ few: 50, all: 300 });

@@ -1,6 +1,6 @@
 // A small, a middling and a large body, for tests that must be good on all sizes.
 
-import type { Measurements } from '../../src/engine';
+import type { Measurements } from '../../../src/engine';
 import { MEAN_BODY } from './drawBodies';
 
 /**

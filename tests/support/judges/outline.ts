@@ -1,7 +1,7 @@
 // Measuring a finished piece as a stranger would who has only its outline: written without the engine's geometry,
 // so that the two can disagree.
 
-import type { Edge, Piece, Point } from '../../src/engine';
+import type { Edge, Piece, Point } from '../../../src/engine';
 
 /** The sew line of a piece as a ring whose end is not repeated. */
 export const ringOf = (piece: Piece): Point[] => piece.edges.flatMap((edge) => edge.points.slice(0, -1));

@@ -1,6 +1,6 @@
 // The default style with its lines and shares set, for tests that follow one rule and want no other to move their figures.
 
-import { DEFAULT_STYLE, inches, type Style } from '../../src/engine';
+import { DEFAULT_STYLE, inches, type Style } from '../../../src/engine';
 
 /** The over-bust line 2 in above the bust line and a front share at every level, whatever was measured. */
 export const SET_LINES: Style = {

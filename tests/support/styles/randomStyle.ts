@@ -10,8 +10,8 @@ import {
   type PerLevel,
   type Style,
   type Wedge,
-} from '../../src/engine';
-import { chance, pick, type Random, uniform } from './random';
+} from '../../../src/engine';
+import { chance, pick, type Random, uniform } from '../random';
 
 /** `tame` keeps to what a maker might do; `wild` goes to the ends of what the engine accepts. */
 export type Temper = 'tame' | 'wild';

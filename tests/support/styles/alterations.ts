@@ -11,8 +11,8 @@ import {
   type SeamAlteration,
   type SeamHeight,
   type SeamName,
-} from '../../src/engine';
-import { chance, pick, type Random, uniform } from './random';
+} from '../../../src/engine';
+import { chance, pick, type Random, uniform } from '../random';
 
 type PanelName = Extract<SeamName, { kind: 'seam' }>['pieces'][number];
 

@@ -1,7 +1,7 @@
 // A front without a seam up from the bust: its bust dart, turned about the bust point to wherever it opens.
 
 import { describe, expect, it } from 'vitest';
-import { NAMED_STYLES } from '../../src/document';
+import { NAMED_STYLES } from '../../../src/document';
 import {
   draft,
   type EndsAt,
@@ -10,11 +10,11 @@ import {
   type Point,
   type Style,
   type Wedge,
-} from '../../src/engine';
-import { drawBodies, MEAN_BODY } from '../support/drawBodies';
-import { DRAWN, howMany } from '../support/howMany';
-import { broken, judge } from '../support/judge';
-import { withShoulders } from '../support/sizedBodies';
+} from '../../../src/engine';
+import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
+import { withShoulders } from '../../support/bodies/sizedBodies';
+import { DRAWN, howMany } from '../../support/howMany';
+import { broken, judge } from '../../support/judges/judge';
 
 const COUNT = howMany({ few: 25, all: 200 });
 const BODY = withShoulders(MEAN_BODY);

@@ -1,7 +1,7 @@
 // A style with some of its wedges made darts at random, and at times its side panels in one.
 
-import { DART_LEVELS, type DartPoint, type Style, type Wedge, withPoints } from '../../src/engine';
-import { chance, pick, type Random, uniform } from './random';
+import { DART_LEVELS, type DartPoint, type Style, type Wedge, withPoints } from '../../../src/engine';
+import { chance, pick, type Random, uniform } from '../random';
 
 export function withDarts(style: Style, random: Random, wild: boolean): Style {
   const end = (level: DartPoint['from'], [least, most]: readonly [number, number]): DartPoint =>

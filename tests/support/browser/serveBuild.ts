@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Plugin, preview } from 'vite';
-import { buildApp } from '../../src/release/buildApp';
+import { buildApp } from '../../../src/release/buildApp';
 
 export interface ServedBuild {
   /** The address of the page. */

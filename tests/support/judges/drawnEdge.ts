@@ -12,8 +12,8 @@ import {
   type Style,
   stationX,
   xAt,
-} from '../../src/engine';
-import { draftEdge, type EdgeLine } from '../../src/engine/edges/edgeLine';
+} from '../../../src/engine';
+import { draftEdge, type EdgeLine } from '../../../src/engine/edges/edgeLine';
 import { cornerAngle } from './outline';
 
 export type EdgeName = 'top' | 'hem';

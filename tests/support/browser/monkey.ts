@@ -1,7 +1,7 @@
 // Random work on the built app by a seed: presses, numbers good and bad, handles pulled and keyed, steps and windows changed.
 
 import type { Locator, Page } from 'playwright-core';
-import { chance, pick, type Random, randomFrom, uniform } from './random';
+import { chance, pick, type Random, randomFrom, uniform } from '../random';
 
 /** What is pressed, typed into or pulled. Files are left alone, and so is what is downloaded or loads the page. */
 const TARGETS =

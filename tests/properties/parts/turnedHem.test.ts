@@ -1,14 +1,14 @@
 // Turned hems on drawn bodies: folded along the hem at its ends, the cut line below it lies on the cut line above.
 
 import { describe, expect, it } from 'vitest';
-import { HEM_EDGES, NAMED_STYLES } from '../../src/document';
-import { DEFAULT_STYLE, type Draft, draft, type Piece, type Point, type Style } from '../../src/engine';
-import { cutLineFaults } from '../support/cutLineFaults';
-import { drawBodies } from '../support/drawBodies';
-import { DRAWN, howMany } from '../support/howMany';
-import { chainDistance, distanceTo } from '../support/outline';
-import { randomFrom } from '../support/random';
-import { randomStyle } from '../support/randomStyle';
+import { HEM_EDGES, NAMED_STYLES } from '../../../src/document';
+import { DEFAULT_STYLE, type Draft, draft, type Piece, type Point, type Style } from '../../../src/engine';
+import { drawBodies } from '../../support/bodies/drawBodies';
+import { DRAWN, howMany } from '../../support/howMany';
+import { cutLineFaults } from '../../support/judges/cutLineFaults';
+import { chainDistance, distanceTo } from '../../support/judges/outline';
+import { randomFrom } from '../../support/random';
+import { randomStyle } from '../../support/styles/randomStyle';
 
 /** Flatness of the points and rounding. mm */
 const CLOSE_MM = 0.02;

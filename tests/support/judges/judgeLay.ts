@@ -1,8 +1,8 @@
 // What is wrong with a plan of a cloth, measured with code of its own and an independent polygon library, polygon-clipping.
 
 import polygonClipping from 'polygon-clipping';
-import type { Point } from '../../src/engine';
-import type { LayPlan, Placed } from '../../src/paper/layPlan/plan';
+import type { Point } from '../../../src/engine';
+import type { LayPlan, Placed } from '../../../src/paper/layPlan/plan';
 
 /** Outlines that touch may seem to share so much, mm². */
 const TOUCH_MM2 = 1e-6;
