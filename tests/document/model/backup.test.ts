@@ -128,6 +128,18 @@ describe('a backup', () => {
     expect([...found.backup.faulty, ...found.backup.lost]).toEqual([]);
   });
 
+  it('that is cut off is read where names have brackets and quotes in them', () => {
+    const [client] = KEPT.clients;
+    if (!client) throw new Error('there is no client');
+    const clients = ['A "]}" \\', 'B \\"{[', 'C'].map((name, i) => ({ ...client, id: `${i}`, name }));
+    const text = backup({ ...KEPT, clients, openClient: '0' });
+    const found = read(text.slice(0, text.lastIndexOf('"name": "C"')));
+    expect(found.kind === 'backup' && found.backup.clients.map(({ name }) => name)).toEqual([
+      'A "]}" \\',
+      'B \\"{[',
+    ]);
+  });
+
   it('that is damaged in one place gives those before it', () => {
     const text = backup(KEPT);
     const at = text.indexOf('"drafts"', text.lastIndexOf('"name": "Bram Tolliver"'));
@@ -372,6 +384,18 @@ describe('restoring', () => {
     expect(rows.map(({ part, state }) => [part.name, state])).toEqual([['Maud', 'new']]);
     // The invented client as she came is the same under whatever id.
     expect(compareClients(demoBook('other'), demoBook('one'))[0]?.state).toBe('same');
+  });
+
+  it('never takes two women of one name for one, and gives each who comes beside another a name of her own', () => {
+    const ada = now.clients.map((each) => ({ ...each, id: 'ada', name: 'Ada' }));
+    const other = ada.map((each) => setMeasurement({ ...each, id: 'other' }, 'waist', 800));
+    const book = { ...now, clients: ada, openClient: 'ada' };
+    expect(compareClients(book, { clients: other, styles: [] }).map(({ state }) => state)).toEqual(['new']);
+    const two = { clients: [...other, ...other.map((each) => ({ ...each, id: 'third' }))], styles: [] };
+    const names = restore(book, two, of('beside', 'other', 'third'), newId).clients.map(({ name }) => name);
+    expect(names).toEqual(['Ada', 'Ada', 'Ada']);
+    const again = restore(book, { ...two, clients: [...ada, ...ada] }, of('beside', 'ada'), newId);
+    expect(again.clients.map(({ name }) => name)).toEqual(['Ada', 'Ada 2', 'Ada 3']);
   });
 
   it('tells which was changed later', () => {
