@@ -39,8 +39,10 @@ export function DraftStep() {
 function DraftBench({ side, onSide }: SideChoiceProps) {
   const [pulling, setPulling] = useState(false);
   const shown = useLagging(pulling);
-  // A number is drawn as it is typed, and so is the table; what the other numbers become follows as soon as there is time.
+  // A number is drawn as it is typed, and so is the table; what the other numbers become follows as soon as there is time. A choice
+  // that is made is drawn at once: a radio button that waits would spring back meanwhile.
   const later = useDeferredValue(shown);
+  const isBegun = useStore((state) => state.preview !== null);
   const pull = useCallback((on: boolean): void => {
     // Catching up when a handle is let go need not be done in one frame.
     if (on) setPulling(true);
@@ -81,7 +83,7 @@ function DraftBench({ side, onSide }: SideChoiceProps) {
           worn={worn}
           onWorn={setWornSeen}
         />
-        <SeenContext value={later}>
+        <SeenContext value={isBegun ? later : shown}>
           <Inspector
             tab={tab}
             onTab={setTab}
