@@ -12,6 +12,7 @@ import {
 import { type Draft, MEASUREMENTS } from '../../engine';
 import { edgeContinuity, girthProof, seamWalk } from '../fit/proofs';
 import { draftOfSide } from '../store/drafts';
+import { isOfNeeded } from '../store/laterIssues';
 import type { StepName } from './steps';
 
 export interface StepState {
@@ -33,9 +34,7 @@ export function stepStates(book: Book): StepStates {
     ...MEASUREMENTS.filter(({ name, needed }) => needed && measurements[name] === null).map(
       ({ name }) => name,
     ),
-    ...draft.issues
-      .filter(({ severity, code }) => severity === 'error' && code === 'measurementMissing')
-      .map(({ at }) => at.field),
+    ...draft.issues.filter(isOfNeeded).map(({ at }) => at.field),
   ]).size;
   const taken = MEASUREMENTS.filter(
     ({ name }) => measurements[name] !== null && !estimated.includes(name),

@@ -32,8 +32,10 @@ function subscribe(look: () => void): () => void {
   return () => lookers.delete(look);
 }
 
-/** A draft in the style in view cannot be cut without this measurement, which is not taken. */
+/** Says that a draft in the style in view cannot be cut without a measurement, which is not taken. */
+export const isOfNeeded = ({ code, severity }: Issue): boolean =>
+  code === 'measurementMissing' && severity === 'error';
+
+/** Whether this measurement is one of those. */
 export const isNeeded = (field: string, issues: readonly Issue[]): boolean =>
-  issues.some(
-    ({ at, code, severity }) => code === 'measurementMissing' && severity === 'error' && at.field === field,
-  );
+  issues.some((issue) => isOfNeeded(issue) && issue.at.field === field);
