@@ -122,6 +122,9 @@ export const NAMED_STYLES: ReadonlyMap<string, NamedStyle> = new Map<string, Nam
           sideBack: top('high-back').sideBack,
           centreBack: top('high-back').centreBack,
         },
+        // So high a back leans in with the body: with the usual width it stands off 12 mm at the top as worn, with this 8.
+        ease: { ...DEFAULT_STYLE.ease, overBust: -inches(0.5) },
+        frontShare: { overBust: 0.53 },
         hemBelow: inches(3),
         hemShape: hem('arched'),
       },

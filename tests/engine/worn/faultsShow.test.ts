@@ -38,6 +38,17 @@ describe('a fault of the draft', () => {
     expect(Math.abs((wide.figures.apex ?? 0) - (right.figures.apex ?? 0))).toBeGreaterThan(NOISE_MM);
   });
 
+  it('tells nothing of the bust point where the seam through it ends below', () => {
+    const style = NAMED_STYLES.get('stage-bodice')?.style;
+    if (!style) throw new Error('no such style');
+    // The armpit is 25 mm above the bust points, and at the bust line the edge lies 37 mm lower.
+    const low = { ...MEAN_BODY, underarmToWaist: MEAN_BODY.neckToWaist - MEAN_BODY.neckToBust + 25 };
+    const apexOf = (drawn: Measurements): number | null =>
+      wear(drawn, style, bodyFor(drawn), { width: 24 }).figures.apex;
+    expect(apexOf(low)).toBeNull();
+    expect(apexOf({ ...low, underarmToWaist: low.underarmToWaist + 45 })).toBeLessThan(15);
+  });
+
   it('shows as a tighter cup when the cup is small', () => {
     const small = worn(plus('bust', -60));
     expect(small.figures.stretch - right.figures.stretch).toBeGreaterThan(NOISE_PERCENT);

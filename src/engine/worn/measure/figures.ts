@@ -8,7 +8,7 @@ import type { WornBody } from '../body/wornBody';
 import { tapeReaction } from '../cloth/waistTape';
 import type { Draped } from '../solve/drape';
 import { type Fields, KPA } from './fields';
-import { bustPoint, markPlaces } from './marks';
+import { bustPoint, bustSeamAt, markPlaces } from './marks';
 import { BANDS, type Band, bandAt, PARTS, type Part, partAt } from './regions';
 
 /** Means over an area are roots of mean squares. */
@@ -51,7 +51,7 @@ export interface FitFigures {
   readonly stretch: number;
   readonly gape: number;
   readonly rise: number;
-  /** Distance of the nearest bust mark from the bust point, mm; null for a garment without one. */
+  /** Distance of the bust seam from the bust point, at the mark of the bust, mm; null for a garment without such a seam there. */
   readonly apex: number | null;
   /** What the waist tape holds in all, as a part of what presses on the body, no unit: friction could hold little. */
   readonly tapeShare: number;
@@ -60,8 +60,8 @@ export interface FitFigures {
   readonly score: number;
 }
 
-/** What is read of a draft: heights of its levels on paper, mm, and its girths as cut and as asked for. */
-type Drafted = Pick<Draft, 'levels'> & { readonly proof: Pick<Draft['proof'], 'ledger'> };
+/** What is read of a draft: its levels and bust point on paper, mm, and its girths as cut and as asked for. */
+type Drafted = Pick<Draft, 'levels' | 'blocks'> & { readonly proof: Pick<Draft['proof'], 'ledger'> };
 
 /** A region smaller than this has no figure of its own, mm². */
 const LEAST_AREA = 1500;
@@ -90,7 +90,7 @@ export function figuresOf(
   draped: Draped,
   fields: Fields,
   body: WornBody,
-  { levels, proof }: Drafted,
+  { levels, blocks, proof }: Drafted,
 ): FitFigures {
   const { regions, whole } = regionSums(draped, fields, body);
   const { mesh, places } = draped;
@@ -105,17 +105,16 @@ export function figuresOf(
           at: { x: mesh.flat[2 * cut[k]!]!, y: mesh.flat[2 * cut[k]! + 1]! },
         });
   const marks = markPlaces(draped, body, levels);
+  const bust = levels.find(({ name }) => name === 'bust');
+  const seam = bust && blocks ? bustSeamAt(draped, { x: blocks.front.bustLine, y: bust.y }) : null;
   const [bx, by, bz] = bustPoint(body);
-  const misses = marks
-    .filter(({ level }) => level === 'bust')
-    .map(({ at: [x, y, z] }) => Math.hypot(x - bx, y - by, z - bz));
   const total = {
     standOff: Math.sqrt(whole.off / whole.area),
     stretch: Math.sqrt(whole.stretch / whole.area),
     girth: rootMeanSquare(girthsOff(body, proof.ledger)),
     gape: rootMeanSquare(gapes.map(({ off }) => off)),
     rise: rootMeanSquare(marks.map(({ rise }) => rise)),
-    apex: misses.length > 0 ? Math.min(...misses) : null,
+    apex: seam && Math.hypot(seam[0] - bx, seam[1] - by, seam[2] - bz),
   };
   return {
     regions,
