@@ -17,8 +17,9 @@ import {
   readFittings,
   readStyle,
   refuse,
+  WORN,
 } from '../document';
-import { type Draft, sewGarment } from '../engine';
+import { type Draft, otherWay, sewGarment } from '../engine';
 import { draftClient } from './draftClient';
 import { draftStream } from './draftStream';
 import { DEMO_FILE_CLIENT, type FileClient, paperUnit, readClient } from './input/clientFile';
@@ -141,7 +142,7 @@ async function clientFiles(
   await write(stdout, made.value.map((file) => `${file}\n`).join(''));
   for (const line of layer.estimatedLines({ ...client.value, unit: paperUnit(client.value) }))
     stderr.write(`warn measurements: ${line}\n`);
-  if (worn && worn.notJudged !== null) stderr.write(`note worn: ${notJudgedSentence(worn.notJudged)}\n`);
+  for (const line of worn?.said ?? []) stderr.write(`note worn: ${line}\n`);
   for (const each of outcomesOf(fittings.value ?? [], drafted.value))
     if (each.code !== null) stderr.write(refusedLine(each));
   const { issues } = drafted.value;
@@ -150,14 +151,19 @@ async function clientFiles(
   return issues.some(({ severity }) => severity === 'error') ? MUST_NOT_BE_CUT : DRAFTED;
 }
 
-/** The content of worn.json, null where nothing could be sewn; and why it has no figures, null where it has. */
-function sewn(drafted: Draft, { measurements, sides }: FileClient, { style }: FileStyle) {
+/** The content of worn.json, null where nothing could be sewn, and what is to be said of it. */
+function sewn(drafted: Draft, client: FileClient, { style }: FileStyle) {
   const start = performance.now();
-  const worn = sewGarment(drafted, measurements, style, sides);
+  const worn = sewGarment(drafted, client.measurements, style, client.sides);
   const file = wornFile(worn, drafted, performance.now() - start);
+  const way = otherWay(worn);
   return {
-    notJudged: worn.notJudged,
     content: worn.halves.length > 0 ? `${JSON.stringify(file)}\n` : null,
+    said: [
+      ...(worn.notJudged === null ? [] : [notJudgedSentence(worn.notJudged)]),
+      ...(way ? [WORN.other({ way, unit: paperUnit(client) })] : []),
+      ...(worn.halves.length > 0 && worn.leftOut.length > 0 ? [WORN.leftOut({ pieces: worn.leftOut })] : []),
+    ],
   };
 }
 

@@ -117,5 +117,13 @@ export { sectionPoints } from './worn/body/surface';
 export type { FitFigures } from './worn/measure/figures';
 export { clothLength, tapeRound } from './worn/measure/girths';
 export { type WornPlace, worstPlaces } from './worn/measure/worst';
-export { type NotJudged, sewGarment, sewing, type WornGarment, type WornHalf } from './worn/sewGarment';
+export {
+  type NotJudged,
+  type OtherWay,
+  otherWay,
+  sewGarment,
+  sewing,
+  type WornGarment,
+  type WornHalf,
+} from './worn/sewGarment';
 export { type WholeMesh, wholeMesh } from './worn/wholeMesh';

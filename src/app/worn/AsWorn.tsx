@@ -114,6 +114,7 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
             {says}
           </p>
           {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
+          {result?.other && <p>{WORN.other({ way: result.other, unit: client.unit })}</p>}
           {result && result.halves.length > 0 && (
             <>
               <WornPlaces halves={result.halves} unit={client.unit} onSideSeam={onSideSeam} />

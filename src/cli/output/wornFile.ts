@@ -4,6 +4,7 @@ import {
   clothLength,
   type Draft,
   type FitFigures,
+  otherWay,
   sectionPoints,
   tapeRound,
   type WornGarment,
@@ -17,13 +18,15 @@ import { rounded } from './rounded';
  * The whole garment on its body in mm: x to the wearer's left, y down from the shoulder level, z forwards; strains as parts
  * of the length cut, shear in radians, contact in kPa (an estimate). `flat` has each triangle's corners on paper. Levels are those
  * the garment reaches all round: `garmentGirth` is the cloth along the level's line, `tape` a tape round garment and gap at the
- * body's level. There are no scores where the garment is not at rest.
+ * body's level. There are no scores where the garment is not at rest. `rest.other` says how far, and where, the cloth lies elsewhere
+ * in another rest of more energy; null where none was found.
  *
  * @param ms how long it took
  */
 export function wornFile(worn: WornGarment, drafted: Draft, ms: number) {
   const { halves } = worn;
   const mesh = wholeMesh(halves);
+  const other = otherWay(worn);
   const rests = halves.map(({ draped }) => draped.rest);
   const triangle = (t: number): readonly number[] => [0, 1, 2].map((k) => 3 * t + k);
   return {
@@ -49,6 +52,7 @@ export function wornFile(worn: WornGarment, drafted: Draft, ms: number) {
       steps: rests.reduce((sum, { steps }) => sum + steps, 0),
       ms: Math.round(ms),
       atRest: rests.every(({ atRest }) => atRest),
+      other: other && { ...other, apart: rounded(other.apart) },
     },
     body: { sections: sectionsOf(halves) },
   };

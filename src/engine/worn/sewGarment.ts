@@ -13,6 +13,7 @@ import { makeWornBody, type WornBody } from './body/wornBody';
 import { type Construction, USUAL_CLOTH } from './cloth/garmentEnergy';
 import { type Fields, fieldsOf } from './measure/fields';
 import { type FitFigures, figuresOf } from './measure/figures';
+import { type Band, bandAt, type Part, partAt } from './measure/regions';
 import type { PlacedMesh } from './mesh/carriedOver';
 import { type Draped, draping } from './solve/drape';
 
@@ -33,6 +34,15 @@ export interface WornHalf {
   readonly levels: readonly { readonly name: LevelName; readonly y: number }[];
   /** Null where the garment is not at rest. */
   readonly figures: FitFigures | null;
+  /** Another rest of more energy; null where none was found. */
+  readonly other: OtherWay | null;
+}
+
+/** Another way in which a garment can come to rest on its body: how far the cloth lies from here at the most, mm, and where. */
+export interface OtherWay {
+  readonly apart: number;
+  readonly band: Band;
+  readonly part: Part;
 }
 
 export interface WornGarment {
@@ -120,8 +130,18 @@ function* wornHalf(
   const draped = yield* draping(drafted.pieces, body, construction, { width, from });
   const fields = fieldsOf(draped);
   const figures = draped.rest.atRest ? figuresOf(draped, fields, body, drafted) : null;
-  return { side, body, draped, fields, levels, figures };
+  return { side, body, draped, fields, levels, figures, other: otherWayOf(draped, body) };
 }
+
+function otherWayOf({ other, places }: Draped, { levels }: WornBody): OtherWay | null {
+  if (!other) return null;
+  const [x = 0, y = 0, z = 0] = places.subarray(3 * other.vertex, 3 * other.vertex + 3);
+  return { apart: other.apart, band: bandAt(z, levels), part: partAt(x, y) };
+}
+
+/** The farthest other way of a garment's halves; null where each has one rest. */
+export const otherWay = ({ halves }: Pick<WornGarment, 'halves'>): OtherWay | null =>
+  halves.flatMap(({ other }) => other ?? []).sort((a, b) => b.apart - a.apart)[0] ?? null;
 
 const openAt = ({ closure }: Style, block: 'front' | 'back'): number | null =>
   closure[block] === 'lacing' ? closure.lacingGap / 2 : null;

@@ -2,6 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../../src/document';
+import { DEFAULT_STYLE, draftWhole, sewGarment } from '../../../src/engine';
+import { energyAt } from '../../../src/engine/worn/cloth/garmentEnergy';
+import type { Draped } from '../../../src/engine/worn/solve/drape';
 import { drawBodies, MEAN_BODY } from '../../support/bodies/drawBodies';
 import { bodyFor, wear } from '../../support/bodies/wornBodies';
 
@@ -11,6 +14,10 @@ const APART_MM = 0.5;
 const styles = [...NAMED_STYLES].filter(
   ([, { style }]) => !style.shoulders || style.shoulders.bandAbove !== undefined,
 );
+/** The energy of a rest, N·mm. */
+const energyOf = ({ garment, places }: Draped): number =>
+  energyAt(garment, places, new Float64Array(places.length)).energy;
+
 /** She is one of those on whom a bridal bodice that starts 20 mm higher alone comes to rest 34 mm from its place. */
 const measurements = { ...(drawBodies(20, 1988)[9] ?? MEAN_BODY), acrossShoulder: 374 };
 const body = bodyFor(measurements);
@@ -22,10 +29,32 @@ describe('a ready style', () => {
   it.each(styles)('comes to rest in one place: %s', (_, { style }) => {
     const usual = wear(measurements, style, body).draped;
     expect(usual.rest.atRest).toBe(true);
+    expect(usual.rest.factors).toBeLessThanOrEqual(80);
     for (const start of [{ up: 20 }, { up: -20 }, { off: 15 }]) {
       const other = wear(measurements, style, body, { start }).draped;
       expect(other.rest.atRest).toBe(true);
       expect(farthest(other.places, usual.places)).toBeLessThan(APART_MM);
     }
+  });
+
+  it('says where it can also lie in another way, and lies in that of less energy', () => {
+    const style = NAMED_STYLES.get('bridal-bodice')?.style;
+    if (!style) throw new Error('no such style');
+    const { draped } = wear(measurements, style, body);
+    expect(draped.other?.apart).toBeGreaterThan(20);
+    // Pulled back where the other way lies, the hem of the centre back.
+    const way = sewGarment(draftWhole(measurements, style), measurements, style).halves[0]?.other;
+    expect(way).toMatchObject({ part: 'back' });
+    const out = (places: Float64Array): void => {
+      for (let v = 0; v < places.length; v += 3) {
+        const [x = 0, y = 0] = places.subarray(v, v + 2);
+        if (y < 0) places[v + 1] = y - 60 * Math.max(0, 1 - Math.abs(x) / 60);
+      }
+    };
+    const away = wear(measurements, style, body, { from: draped, disturb: out }).draped;
+    expect(away.rest.atRest).toBe(true);
+    expect(farthest(away.places, draped.places)).toBeGreaterThan(20);
+    expect(energyOf(away)).toBeGreaterThan(energyOf(draped));
+    expect(wear(MEAN_BODY, DEFAULT_STYLE, bodyFor(MEAN_BODY)).draped.other).toBeNull();
   });
 });

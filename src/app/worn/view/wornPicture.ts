@@ -4,6 +4,8 @@ import {
   type FitFigures,
   type LevelName,
   type NotJudged,
+  type OtherWay,
+  otherWay,
   type PieceIdentity,
   type Side,
   sectionPoints,
@@ -61,6 +63,8 @@ export interface WornHalfFigures {
 export interface WornResult {
   readonly notJudged: NotJudged | null;
   readonly leftOut: readonly PieceIdentity[];
+  /** Another way in which it can come to rest; null where none was found. */
+  readonly other: OtherWay | null;
   /** Null where nothing was sewn. */
   readonly picture: WornPicture | null;
   readonly halves: readonly WornHalfFigures[];
@@ -72,6 +76,7 @@ export function wornResult({ notJudged, leftOut, halves }: WornGarment): WornRes
   return {
     notJudged,
     leftOut,
+    other: otherWay({ halves }),
     picture: halves.length > 0 ? pictureOf(halves) : null,
     halves: halves.flatMap(({ side, figures, levels }) =>
       figures ? [{ side, figures, worst: worstPlaces(figures, levels) }] : [],

@@ -27,6 +27,15 @@ export interface Draped extends PlacedMesh {
   readonly places: Float64Array;
   readonly garment: GarmentEnergy;
   readonly rest: Rest;
+  /** Another rest of more energy that was found on the way; null where every start led to this one. */
+  readonly other: OtherRest | null;
+}
+
+/** Another way in which the garment can lie. */
+interface OtherRest {
+  /** The farthest that a vertex lies from its place in this rest, mm. */
+  readonly apart: number;
+  readonly vertex: number;
 }
 
 /** A coarse and the middle width of the mesh, mm. */
@@ -39,11 +48,16 @@ const COARSE_TOLERANCE = 1e-2;
 const REST_TOLERANCE = 1e-3;
 
 /**
- * The coarsest mesh also starts so much higher, and what has the lesser energy at rest goes on: the top edge of a corset that ends
- * under the bust can stand off in two ways. mm
+ * The coarsest mesh also starts so much higher. Where the two come to rest in unlike places, both go on to the finer mesh, and
+ * there the one of less energy is taken: the top edge of a corset that ends under the bust can stand off in two ways, and so can
+ * the back of a bodice that ends at the waist. mm
  */
 const HIGHER_MM = 20;
-const FACTORS_HIGHER = 12;
+const FACTORS_HIGHER = 20;
+
+/** Rests are unlike where a vertex lies farther apart on a coarse mesh and on the last one, mm. */
+const UNLIKE_COARSE_MM = 3;
+const UNLIKE_MM = 0.5;
 
 /** Factors that a whole run may take, all meshes together. */
 const MOST_FACTORS = 80;
@@ -68,34 +82,60 @@ export function* draping(
 ): Generator<void, Draped> {
   const ground = { ...body, waistZ: zOf(body.levels, 'waist') };
   const gap = { front: construction.open.front ?? 0, back: construction.open.back ?? 0 };
-  let placed = from;
+  const first = (mesh: GarmentMesh): Float64Array[] =>
+    from
+      ? [carriedOver(from, mesh)]
+      : [{}, { up: HIGHER_MM }, ...(start ? [start] : [])].map((one) => placeOn(mesh, body, gap, one));
+  let rests: Found[] | null = null;
   let [steps, factors] = [0, 0];
   for (const each of from ? [width] : widthsTo(width)) {
     const mesh = meshGarment(pieces, each);
     const tolerance = each === width ? REST_TOLERANCE : COARSE_TOLERANCE;
-    const starts = placed
-      ? [carriedOver(placed, mesh)]
-      : [{}, { up: HIGHER_MM }, ...(start ? [start] : [])].map((one) => placeOn(mesh, body, gap, one));
-    let best: (Draped & { readonly energy: number }) | null = null;
+    const starts: Float64Array[] = rests ? rests.map((rest) => carriedOver(rest, mesh)) : first(mesh);
+    const found: Found[] = [];
     for (const [i, places] of starts.entries()) {
-      if (placed === from) disturb?.(places);
+      if (!rests) disturb?.(places);
       const garment = makeGarmentEnergy(mesh, ground, construction, places);
+      const left = MOST_FACTORS - factors;
       const rest = yield* relaxing(garment, places, {
         tolerance,
-        mostFactors: i === 0 ? MOST_FACTORS - factors : FACTORS_HIGHER,
+        mostFactors: i === 0 || rests ? left : Math.min(left, FACTORS_HIGHER),
       });
       steps += rest.steps;
       factors += rest.factors;
       const { energy } = energyAt(garment, places, new Float64Array(places.length));
-      if (!best || (rest.atRest && (!best.rest.atRest || energy < best.energy)))
-        best = { mesh, places, garment, rest, energy };
+      found.push({ mesh, places, garment, rest, energy });
     }
-    if (!best) continue;
-    placed = best;
-    if (each === width) {
-      const { places, garment, rest } = best;
-      return { mesh, places, garment, rest: { ...rest, steps, factors } };
-    }
+    rests = unlikeRests(found, each === width ? UNLIKE_MM : UNLIKE_COARSE_MM);
   }
-  throw new RangeError('a mesh has a width');
+  const [least, second] = rests ?? [];
+  if (!least) throw new RangeError('a mesh has a width');
+  const { mesh, places, garment, rest } = least;
+  const other = second ? farthestApart(places, second.places) : null;
+  return { mesh, places, garment, rest: { ...rest, steps, factors }, other };
+}
+
+type Found = Omit<Draped, 'other'> & { readonly energy: number };
+
+/** What came to rest, the one of least energy first, and one of those farther than `apart` mm from it; the first where none did. */
+function unlikeRests(found: readonly Found[], apart: number): Found[] {
+  const atRest = found.filter(({ rest }) => rest.atRest).sort((a, b) => a.energy - b.energy);
+  const [least = found[0]] = atRest;
+  if (!least) return [];
+  const other = atRest.find(({ places }) => farthestApart(places, least.places).apart > apart);
+  return other ? [least, other] : [least];
+}
+
+/** The vertex whose places in two rests of one mesh are farthest apart, mm. */
+function farthestApart(a: Float64Array, b: Float64Array): OtherRest {
+  let [apart, vertex] = [0, 0];
+  for (let v = 0; 3 * v < a.length; v += 1) {
+    const distance = Math.hypot(
+      a[3 * v]! - b[3 * v]!,
+      a[3 * v + 1]! - b[3 * v + 1]!,
+      a[3 * v + 2]! - b[3 * v + 2]!,
+    );
+    if (distance > apart) [apart, vertex] = [distance, v];
+  }
+  return { apart, vertex };
 }

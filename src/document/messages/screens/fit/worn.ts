@@ -4,6 +4,7 @@ import {
   type BlockName,
   inches,
   type LevelName,
+  type OtherWay,
   type PieceIdentity,
   type Side,
   type WornPlace,
@@ -52,6 +53,8 @@ export const WORN = catalogue({
   still: 'Drawn without WebGL, so it turns more slowly.',
   leftOut: ({ pieces }: { pieces: readonly PieceIdentity[] }) =>
     `Not sewn on here: ${listed(pieces.map(pieceLabel))}.`,
+  other: ({ way: { apart, band, part }, unit }: { way: OtherWay; unit: Unit }) =>
+    `On this body the garment can come to rest in two ways. Shown is the one that takes less energy. In the other the cloth lies up to ${away(apart, unit, whole)} away from here, most ${BANDS[band]}, ${PARTS[part]}.`,
 
   picture: ({ caption }: { caption: string | null }) =>
     `${caption === null ? 'The garment on the body' : `The garment on the body, ${caption}`}. Arrow keys turn it, + and − bring it nearer and farther.`,
