@@ -3,8 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { wornFile } from '../../src/cli/output/wornFile';
-import { DEMO_CLIENT, NAMED_STYLES } from '../../src/document';
-import { draft } from '../../src/engine';
+import { DEMO_CLIENT, NAMED_STYLES, writeStyle } from '../../src/document';
+import { DEFAULT_STYLE, draft } from '../../src/engine';
+import { drawBodies } from '../support/bodies/drawBodies';
 import { runDraft } from './runDraft';
 
 let place: string;
@@ -126,6 +127,27 @@ describe('--worn', () => {
     const ran = await runDraft(['--worn', '--style', 'princess-bodice', '--paper', 'roll', '--out', out]);
     expect(ran.err).toContain('note worn: Garments that hang from the shoulders are not judged yet');
     expect(existsSync(join(out, 'worn.json'))).toBe(false);
+  });
+
+  it('says what is not sewn on, and that a garment can lie in two ways', async () => {
+    const client = join(place, 'two-ways.json');
+    // One of those on whom a bodice that ends at the waist can lie in the hollow of the back or span it.
+    const measurements = drawBodies(20, 1988)[9];
+    writeFileSync(client, JSON.stringify({ name: 'Isla Quince', unit: 'mm', measurements }));
+    const style = join(place, 'style.json');
+    const bridal = NAMED_STYLES.get('bridal-bodice')?.style ?? DEFAULT_STYLE;
+    writeFileSync(style, writeStyle('Bridal', { ...bridal, extras: { modesty: { overlap: 30 } } }));
+    const out = join(place, 'two-ways');
+    const ran = await runDraft([
+      ...['--worn', '--style', style, '--client', client],
+      ...['--paper', 'roll', '--out', out],
+    ]);
+    expect(ran.err).toMatch(/note worn: .* can come to rest in two ways\. .* up to \d\d mm away/);
+    expect(ran.err).toMatch(/note worn: Not sewn on here: Back modesty panel\. A modesty panel lies loose/);
+    const { rest, scores }: WornFile = JSON.parse(readFileSync(join(out, 'worn.json'), 'utf8'));
+    expect(rest.other).toMatchObject({ part: 'back' });
+    expect(rest.other?.apart).toBeGreaterThan(10);
+    expect(scores).toHaveProperty('J');
   });
 
   it('writes both halves of a body that differs left to right', async () => {

@@ -11,6 +11,7 @@ import { type LevelName, SIDES, type Side } from '../terms/names';
 import { tapeAt } from './body/surface';
 import { makeWornBody, type WornBody } from './body/wornBody';
 import { type Construction, USUAL_CLOTH } from './cloth/garmentEnergy';
+import { facingsBehind } from './facings';
 import { type Fields, fieldsOf } from './measure/fields';
 import { type FitFigures, figuresOf } from './measure/figures';
 import { type Band, bandAt, type Part, partAt } from './measure/regions';
@@ -50,7 +51,7 @@ export interface WornGarment {
   readonly notJudged: NotJudged | null;
   /** One half where both are alike, else the left and the right. Empty where nothing was sewn. */
   readonly halves: readonly WornHalf[];
-  /** Pieces beside the panels, which are not sewn on: bands, facings, straps. */
+  /** Pieces beside the panels that are not sewn on: bands, sleeves, straps, modesty panels. */
   readonly leftOut: readonly PieceIdentity[];
 }
 
@@ -83,7 +84,7 @@ export function* sewing(
   sides: BodySides | null = null,
   choice: WornChoice = {},
 ): Generator<void, WornGarment> {
-  const leftOut = drafted.extras.map(identityOf);
+  const leftOut = drafted.extras.filter(({ kind }) => kind !== 'facing').map(identityOf);
   const none = (notJudged: NotJudged): WornGarment => ({ notJudged, halves: [], leftOut });
   const { body } = checkBody(measurements);
   if (!body || drafted.pieces.length === 0 || drafted.issues.some(({ severity }) => severity === 'error'))
@@ -126,6 +127,7 @@ function* wornHalf(
     waistY: levels.find(({ name }) => name === 'waist')?.y ?? null,
     bones: true,
     cloth: USUAL_CLOTH,
+    facings: facingsBehind(style, drafted.pieces),
   };
   const draped = yield* draping(drafted.pieces, body, construction, { width, from });
   const fields = fieldsOf(draped);

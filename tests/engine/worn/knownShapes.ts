@@ -78,7 +78,7 @@ export function laidAndAtRest(
   laid: (x: number, y: number, piece: number) => readonly [number, number, number],
   construction: Construction = BARE,
 ): { mesh: GarmentMesh; places: Float64Array; garment: GarmentEnergy; rest: Rest } {
-  const mesh = meshGarment(pieces, width);
+  const mesh = meshGarment(pieces, width, construction.facings);
   const places = new Float64Array(3 * mesh.count);
   for (const [i, v] of mesh.sewnAs.entries())
     places.set(

@@ -2,7 +2,7 @@
 // on a sphere.
 
 import { describe, expect, it } from 'vitest';
-import { USUAL_CLOTH } from '../../../src/engine/worn/cloth/garmentEnergy';
+import { type Construction, USUAL_CLOTH } from '../../../src/engine/worn/cloth/garmentEnergy';
 import { fieldsOf } from '../../../src/engine/worn/measure/fields';
 import {
   BARE,
@@ -25,18 +25,25 @@ describe('a tube on a cylinder', () => {
       { role: 'seam', at: 'outer', points: straight([width, height], [width, 0]), mate: [other, 2] },
       { role: 'top', at: 'top', points: straight([width, 0], [0, 0]) },
     ]);
-  const { garment, places, rest } = laidAndAtRest(
-    [tube('f', 'front', 'b'), tube('b', 'back', 'f')],
-    8,
-    roundBody(() => radius, soft, -100, 40),
-    (x, y, piece) => {
-      const t = piece === 0 ? x / cutFor : Math.PI - x / cutFor;
-      return [(radius + 1) * Math.sin(t), (radius + 1) * Math.cos(t), -y];
-    },
-  );
-  const fields = fieldsOf({ garment, places });
+  const laid = (construction: Construction) => {
+    const { mesh, garment, places, rest } = laidAndAtRest(
+      [tube('f', 'front', 'b'), tube('b', 'back', 'f')],
+      8,
+      roundBody(() => radius, soft, -100, 40),
+      (x, y, piece) => {
+        const t = piece === 0 ? x / cutFor : Math.PI - x / cutFor;
+        return [(radius + 1) * Math.sin(t), (radius + 1) * Math.cos(t), -y];
+      },
+      construction,
+    );
+    return { mesh, rest, fields: fieldsOf({ garment, places }) };
+  };
+
+  const middle = (values: readonly number[] | Float64Array): number =>
+    [...values].sort((a, b) => a - b)[values.length >> 1] as number;
 
   it('stretches and presses within 1 % of T/r', () => {
+    const { rest, fields } = laid(BARE);
     expect(rest.atRest).toBe(true);
     // Tension weft·e round a radius cutFor·(1 + e) against a ground that yields in proportion to depth.
     let strain = 0.01;
@@ -45,11 +52,24 @@ describe('a tube on a cylinder', () => {
       strain += 0.3 * ((soft * (radius - r) * r) / USUAL_CLOTH.weft - strain);
     }
     const r = cutFor * (1 + strain);
-    const middle = (values: Float64Array): number => sorted(values)[values.length >> 1] as number;
     expect(Math.abs(middle(fields.weft) / strain - 1)).toBeLessThan(0.01);
     expect(Math.abs(middle(fields.contact) / ((1000 * USUAL_CLOTH.weft * strain) / r) - 1)).toBeLessThan(
       0.01,
     );
+  });
+
+  it('stretches half as much where a facing lies behind it, for the pull is the same all round', () => {
+    const ring = [
+      { x: -1, y: -1 },
+      { x: width + 1, y: -1 },
+      { x: width + 1, y: height + 1 },
+      { x: -1, y: height + 1 },
+    ];
+    const { mesh, rest, fields } = laid({ ...BARE, facings: [{ panel: 'f', ring }] });
+    expect(rest.atRest).toBe(true);
+    const of = (piece: number): number =>
+      middle([...fields.weft].filter((_, t) => mesh.panelOfTriangle[t] === piece));
+    expect(Math.abs(of(1) / of(0) - 2)).toBeLessThan(0.02);
   });
 });
 

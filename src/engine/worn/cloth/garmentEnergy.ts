@@ -2,6 +2,7 @@
 
 import type { WornBody } from '../body/wornBody';
 import type { GarmentMesh } from '../mesh/garmentMesh';
+import type { Facing } from '../mesh/layers';
 import { addBones, addChannelCurvature, type Channels, channelEnergy, channelSlots } from './bones';
 import { type Ground, groundEnergy, groundOf } from './ground';
 import { addHinges } from './hinges';
@@ -21,6 +22,8 @@ export interface Construction {
   readonly waistY: number | null;
   readonly bones: boolean;
   readonly cloth: ClothStiffness;
+  /** What lies behind the panels; left out where nothing does. */
+  readonly facings?: readonly Facing[];
 }
 
 export const USUAL_CLOTH: ClothStiffness = CLOTH;
@@ -94,7 +97,7 @@ const push = new Float64Array(3);
  */
 export function energyAt(garment: GarmentEnergy, X: Float64Array, G: Float64Array): Equilibrium {
   const { membrane, stencils, channels, marks, ground, fixed } = garment;
-  const { vertexAreas, cloth } = membrane;
+  const { vertexAreas, vertexAmounts, cloth } = membrane;
   G.fill(0);
   let energy =
     membraneEnergy(membrane, X, G) +
@@ -104,8 +107,9 @@ export function energyAt(garment: GarmentEnergy, X: Float64Array, G: Float64Arra
   let contact = 0;
   for (let v = 0; v < fixed.length; v += 1) {
     const area = vertexAreas[v]!;
-    energy += cloth.weight * area * X[3 * v + 2]!;
-    G[3 * v + 2]! += cloth.weight * area;
+    const weight = cloth.weight * vertexAmounts[v]!;
+    energy += weight * X[3 * v + 2]!;
+    G[3 * v + 2]! += weight;
     const e = groundEnergy(ground, X[3 * v]!, X[3 * v + 1]!, X[3 * v + 2]!, push, null);
     if (e === 0) continue;
     energy += e * area;

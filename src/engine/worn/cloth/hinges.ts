@@ -7,7 +7,7 @@ import type { StencilList } from './stencils';
 /**
  * Adds the hinges of a mesh (isometric quadratic bending: M. Bergou, M. Wardetzky, D. Harmon, D. Zorin, E. Grinspun, "A quadratic
  * bending model for inextensible surfaces", Symposium on Geometry Processing 2006). Across a seam the angles are those of each
- * panel's own flat. A closed centre is a hinge to the mirror image: without it the plane of symmetry would be a free crease.
+ * panel's own flat. Layers slide on one another, so each bends for itself. A closed centre is a hinge to the mirror image: without it the plane of symmetry would be a free crease.
  *
  * @param mirrored whether a sewn vertex lies on the plane of symmetry
  */
@@ -17,7 +17,7 @@ export function addHinges(
   { vertices, areas, cloth }: Membrane,
   mirrored: Uint8Array,
 ): void {
-  const { flat, triangles, count } = mesh;
+  const { flat, triangles, layers, count } = mesh;
   const half = new Map<number, number>();
   const cotangent = (at: number, b: number, c: number): number => {
     const [x1, y1] = [flat[2 * b]! - flat[2 * at]!, flat[2 * b + 1]! - flat[2 * at + 1]!];
@@ -54,7 +54,8 @@ export function addHinges(
       -one.atLow - one.atHigh,
       -two.atLow - two.atHigh,
     );
-    list.stiffness.push((3 * cloth.bend) / (areas[Math.floor(f / 3)]! + areas[t]!));
+    const g = Math.floor(f / 3);
+    list.stiffness.push((1.5 * cloth.bend * (layers[g]! + layers[t]!)) / (areas[g]! + areas[t]!));
     list.upright.push(0);
   }
   for (const [key, e] of half) {
@@ -64,7 +65,8 @@ export function addHinges(
     // The mirror image's corner has the same weight; half of the hinge's energy belongs to this half.
     list.vertices.push(low, high, opposite, -1);
     list.weights.push(2 * atHigh, 2 * atLow, -2 * (atLow + atHigh), 0);
-    list.stiffness.push((3 * cloth.bend) / (4 * areas[Math.floor(e / 3)]!));
+    const t = Math.floor(e / 3);
+    list.stiffness.push((3 * cloth.bend * layers[t]!) / (4 * areas[t]!));
     list.upright.push(1);
   }
 }

@@ -5,7 +5,7 @@ import type { BlockPattern } from './pattern';
 import type { ClothStiffness } from './stiffness';
 
 /**
- * With u and v the images of the unit vectors across and along the grain, the energy of a triangle of area A is
+ * With u and v the images of the unit vectors across and along the grain, the energy of a triangle with A of cloth is
  * A/2·[weft·(|u| − 1)² + warp·(|v| − 1)² + shear·(u·v)²], weft and warp being less where the cloth is pressed together.
  */
 export interface Membrane {
@@ -16,6 +16,9 @@ export interface Membrane {
   /** Area of each triangle and of each vertex's share, mm². */
   readonly areas: Float64Array;
   readonly vertexAreas: Float64Array;
+  /** The same of all layers of cloth together, mm²: more than the area where a facing lies behind. */
+  readonly amounts: Float64Array;
+  readonly vertexAmounts: Float64Array;
   readonly cloth: ClothStiffness;
 }
 
@@ -26,6 +29,8 @@ export function makeMembrane(mesh: GarmentMesh, cloth: ClothStiffness): Membrane
   const inverse = new Float64Array(4 * count);
   const areas = new Float64Array(count);
   const vertexAreas = new Float64Array(mesh.count);
+  const amounts = new Float64Array(count);
+  const vertexAmounts = new Float64Array(mesh.count);
   for (let t = 0; t < count; t += 1) {
     const { grain } = mesh.panels[mesh.panelOfTriangle[t]!]!;
     const [cos, sin] = [Math.cos(grain), Math.sin(grain)];
@@ -40,13 +45,15 @@ export function makeMembrane(mesh: GarmentMesh, cloth: ClothStiffness): Membrane
     const det = m00 * m11 - m01 * m10;
     inverse.set([m11 / det, -m01 / det, -m10 / det, m00 / det], 4 * t);
     areas[t] = Math.abs(det) / 2;
+    amounts[t] = mesh.layers[t]! * areas[t]!;
     for (const [k, i] of [a, b, c].entries()) {
       const v = mesh.sewnAs[i]!;
       vertices[3 * t + k] = v;
       vertexAreas[v]! += areas[t]! / 3;
+      vertexAmounts[v]! += amounts[t]! / 3;
     }
   }
-  return { vertices, inverse, areas, vertexAreas, cloth };
+  return { vertices, inverse, areas, vertexAreas, amounts, vertexAmounts, cloth };
 }
 
 /**
@@ -56,9 +63,9 @@ export function makeMembrane(mesh: GarmentMesh, cloth: ClothStiffness): Membrane
  * @param G takes the gradient on top of what it has, N
  */
 export function membraneEnergy(membrane: Membrane, X: Float64Array, G: Float64Array): number {
-  const { vertices, inverse, areas, cloth } = membrane;
+  const { vertices, inverse, amounts, cloth } = membrane;
   let energy = 0;
-  for (let t = 0; t < areas.length; t += 1) {
+  for (let t = 0; t < amounts.length; t += 1) {
     const a = 3 * vertices[3 * t]!;
     const b = 3 * vertices[3 * t + 1]!;
     const c = 3 * vertices[3 * t + 2]!;
@@ -83,9 +90,9 @@ export function membraneEnergy(membrane: Membrane, X: Float64Array, G: Float64Ar
     const eu = lu - 1;
     const ev = lv - 1;
     const es = ux * vx + uy * vy + uz * vz;
-    const Eu = cloth.weft * (eu < 0 ? cloth.squeezed : 1) * areas[t]!;
-    const Ev = cloth.warp * (ev < 0 ? cloth.squeezed : 1) * areas[t]!;
-    const Es = cloth.shear * areas[t]!;
+    const Eu = cloth.weft * (eu < 0 ? cloth.squeezed : 1) * amounts[t]!;
+    const Ev = cloth.warp * (ev < 0 ? cloth.squeezed : 1) * amounts[t]!;
+    const Es = cloth.shear * amounts[t]!;
     energy += 0.5 * (Eu * eu * eu + Ev * ev * ev + Es * es * es);
     const su = (Eu * eu) / lu;
     const sv = (Ev * ev) / lv;

@@ -16,13 +16,13 @@ const c1 = new Float64Array(3);
  *   left out, and that of the shear's own force
  */
 export function addMembraneCurvature(
-  { vertices, inverse, areas, cloth }: Membrane,
+  { vertices, inverse, amounts, cloth }: Membrane,
   slots: Int32Array,
   X: Float64Array,
   isTrue: boolean,
   H: Float64Array,
 ): void {
-  for (let t = 0; t < areas.length; t += 1) {
+  for (let t = 0; t < amounts.length; t += 1) {
     const a = 3 * vertices[3 * t]!;
     const b = 3 * vertices[3 * t + 1]!;
     const c = 3 * vertices[3 * t + 2]!;
@@ -44,9 +44,9 @@ export function addMembraneCurvature(
     const vz = e1z * d1 + e2z * d3;
     const lu = Math.sqrt(ux * ux + uy * uy + uz * uz);
     const lv = Math.sqrt(vx * vx + vy * vy + vz * vz);
-    const Eu = cloth.weft * (lu < 1 ? cloth.squeezed : 1) * areas[t]!;
-    const Ev = cloth.warp * (lv < 1 ? cloth.squeezed : 1) * areas[t]!;
-    const Es = cloth.shear * areas[t]!;
+    const Eu = cloth.weft * (lu < 1 ? cloth.squeezed : 1) * amounts[t]!;
+    const Ev = cloth.warp * (lv < 1 ? cloth.squeezed : 1) * amounts[t]!;
+    const Es = cloth.shear * amounts[t]!;
     const gu = isTrue ? (lu - 1) / lu : Math.max(0, (lu - 1) / lu);
     const gv = isTrue ? (lv - 1) / lv : Math.max(0, (lv - 1) / lv);
     const force = isTrue ? Es * (ux * vx + uy * vy + uz * vz) : 0;

@@ -4,6 +4,7 @@ import type { Point } from '../../geometry/point';
 import { polylineLength } from '../../geometry/polyline';
 import type { Edge, Piece } from '../../pieces/piece';
 import { identityOf, type PieceIdentity } from '../../terms/identity';
+import { type Facing, layersAt } from './layers';
 import { sampledEvenly } from './sampled';
 import { latticeInside, trianglesOf } from './triangulate';
 
@@ -36,6 +37,8 @@ export interface GarmentMesh {
   /** Index of the panel of each vertex on paper, and of each triangle. */
   readonly panelOfVertex: Int32Array;
   readonly panelOfTriangle: Int32Array;
+  /** Layers of cloth of each triangle: 1, more where a facing lies behind it. */
+  readonly layers: Float64Array;
   /** Three vertices on paper for each triangle. */
   readonly triangles: Int32Array;
   readonly panels: readonly MeshPanel[];
@@ -51,14 +54,20 @@ const keyOf = (piece: string, edge: number): string => `${piece} ${edge}`;
  *
  * @param pieces the panels, each with the edges its edges are sewn to
  * @param width of the mesh, mm
+ * @param facings what lies behind the panels
  */
-export function meshGarment(pieces: readonly Piece[], width: number): GarmentMesh {
+export function meshGarment(
+  pieces: readonly Piece[],
+  width: number,
+  facings: readonly Facing[] = [],
+): GarmentMesh {
   const steps = stepsOf(pieces, width);
   const flat: Point[] = [];
   const panelOfVertex: number[] = [];
   const parents: number[] = [];
   const triangles: number[] = [];
   const panelOfTriangle: number[] = [];
+  const layers: number[] = [];
   const panels: MeshPanel[] = [];
   const edges = new Map<string, number[]>();
   const darts: { readonly inner: number[]; readonly outer: number[]; readonly panel: number }[] = [];
@@ -86,7 +95,12 @@ export function meshGarment(pieces: readonly Piece[], width: number): GarmentMes
     for (const point of latticeInside(ring, holes, width)) put(point);
     const found = trianglesOf(flat.slice(base), ring, holes, width);
     for (const i of found) triangles.push(base + i);
-    for (let t = 0; t < found.length; t += 3) panelOfTriangle.push(p);
+    const behind = facings.filter(({ panel }) => panel === piece.id).map(({ ring: outline }) => outline);
+    for (let t = 0; t < found.length; t += 3) {
+      panelOfTriangle.push(p);
+      const corner = (k: number): Point => flat[base + found[t + k]!]!;
+      layers.push(layersAt([corner(0), corner(1), corner(2)], behind));
+    }
     const [{ x: x0, y: y0 }, { x: x1, y: y1 }] = piece.grain;
     const grain = y1 >= y0 ? Math.atan2(x1 - x0, y1 - y0) : Math.atan2(x0 - x1, y0 - y1);
     panels.push({ piece: identityOf(piece), ring, grain });
@@ -106,6 +120,7 @@ export function meshGarment(pieces: readonly Piece[], width: number): GarmentMes
     sewnAs,
     panelOfVertex: Int32Array.from(panelOfVertex),
     panelOfTriangle: Int32Array.from(panelOfTriangle),
+    layers: Float64Array.from(layers),
     triangles: Int32Array.from(triangles),
     panels,
     lines: sewn.map((line) => ({ ...line, sewn: line.cut.map((i) => sewnAs[i]!) })),

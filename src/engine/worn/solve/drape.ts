@@ -89,7 +89,7 @@ export function* draping(
   let rests: Found[] | null = null;
   let [steps, factors] = [0, 0];
   for (const each of from ? [width] : widthsTo(width)) {
-    const mesh = meshGarment(pieces, each);
+    const mesh = meshGarment(pieces, each, construction.facings);
     const tolerance = each === width ? REST_TOLERANCE : COARSE_TOLERANCE;
     const starts: Float64Array[] = rests ? rests.map((rest) => carriedOver(rest, mesh)) : first(mesh);
     const found: Found[] = [];

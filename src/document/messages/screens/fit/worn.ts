@@ -52,7 +52,15 @@ export const WORN = catalogue({
   noDrawing: 'This browser cannot draw the garment; the figures stand beside it.',
   still: 'Drawn without WebGL, so it turns more slowly.',
   leftOut: ({ pieces }: { pieces: readonly PieceIdentity[] }) =>
-    `Not sewn on here: ${listed(pieces.map(pieceLabel))}.`,
+    [
+      `Not sewn on here: ${listed(pieces.map(pieceLabel))}.`,
+      ...(pieces.some(({ kind }) => kind !== 'modesty')
+        ? ['Bands, sleeves and straps hang from arms and shoulders, and this body has none.']
+        : []),
+      ...(pieces.some(({ kind }) => kind === 'modesty')
+        ? ['A modesty panel lies loose behind the lacing.']
+        : []),
+    ].join(' '),
   other: ({ way: { apart, band, part }, unit }: { way: OtherWay; unit: Unit }) =>
     `On this body the garment can come to rest in two ways. Shown is the one that takes less energy. In the other the cloth lies up to ${away(apart, unit, whole)} away from here, most ${BANDS[band]}, ${PARTS[part]}.`,
 
@@ -182,7 +190,7 @@ export const WORN = catalogue({
       isMeasured: boolean;
       unit: Unit;
     }): readonly string[] => [
-      'The panels are sewn, boned, laced with their gap and at rest on a body of these girths.',
+      'The panels are sewn, darts closed, a facing behind its panel, boned, laced with their gap and at rest on a body of these girths.',
       'It compares drafts and shows places. It promises no fit; a mock-up tells more.',
       `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${formatLength(hollow, unit, { withUnit: true })} in front of upper back and seat${isMeasured ? ', as measured' : ', an estimate: the hollow of the back can be measured'}.`,
       'Cloth is firm cotton, bones are flat steel along every seam, and a waist tape keeps the garment at the waist. How far the body yields is an estimate.',
