@@ -1,6 +1,6 @@
 // The drawing of one half block: its panels, its wedges with their axes, and its bust point.
 
-import { memo, useDeferredValue } from 'react';
+import { memo } from 'react';
 import {
   type Block,
   type BlockName,
@@ -13,6 +13,7 @@ import {
   type Point,
   pointsDown,
 } from '../../engine';
+import { useRested } from '../gestures/useRested';
 import { type CanvasLayout, onCanvas } from '../layout/layOut';
 import { type PanelOnBlock, panelsOnBlock } from '../layout/panelsOnBlock';
 import { closedPath, pathDown, pathThrough } from './lines/paths';
@@ -36,13 +37,12 @@ interface BlockProps {
 }
 
 interface BlockDrawingProps extends BlockProps {
-  /** It may follow a frame later: a wedge of the other block is pulled. */
+  /** It may follow when the pull rests: a wedge of the other block is pulled, which moves this one by parts of a mm. */
   readonly mayLag: boolean;
 }
 
 export const BlockDrawing = memo(function BlockDrawing({ mayLag, draft, ...rest }: BlockDrawingProps) {
-  const before = useDeferredValue(mayLag ? draft : null);
-  return <OneBlock {...rest} draft={mayLag ? (before ?? draft) : draft} />;
+  return <OneBlock {...rest} draft={useRested(draft, mayLag)} />;
 });
 
 const OneBlock = memo(function OneBlock(props: BlockProps) {

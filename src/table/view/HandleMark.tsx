@@ -30,9 +30,13 @@ interface HandleMarkProps extends HandleTexts {
 /** Drawn again only where it looks otherwise: most handles keep their places under a pull. */
 export const HandleMark = memo(Mark, isDrawnAlike);
 
+/** A mark that would move by less is not drawn again. px */
+const UNSEEN_PX = 0.05;
+
 function isDrawnAlike(before: HandleMarkProps, after: HandleMarkProps): boolean {
   const { handle: a, ...restBefore } = before;
   const { handle: b, ...restAfter } = after;
+  const unseen = UNSEEN_PX / after.pxPerMm;
   return (
     a.id === b.id &&
     a.kind === b.kind &&
@@ -40,14 +44,16 @@ function isDrawnAlike(before: HandleMarkProps, after: HandleMarkProps): boolean 
     a.value === b.value &&
     a.least === b.least &&
     a.most === b.most &&
-    samePlace(a.at, b.at) &&
-    samePlace(a.tip, b.tip) &&
-    samePlace(a.gain, b.gain) &&
+    isNear(a.at, b.at, unseen) &&
+    isNear(a.tip, b.tip, unseen) &&
+    isNear(a.gain, b.gain, 0) &&
     (Object.keys(restAfter) as (keyof typeof restAfter)[]).every((key) => restBefore[key] === restAfter[key])
   );
 }
 
-const samePlace = (a: Point | undefined, b: Point | undefined): boolean => a?.x === b?.x && a?.y === b?.y;
+/** Whether both are missing, or neither coordinate differs by more than `by`. */
+const isNear = (a: Point | undefined, b: Point | undefined, by: number): boolean =>
+  a === b || (a !== undefined && b !== undefined && Math.abs(a.x - b.x) <= by && Math.abs(a.y - b.y) <= by);
 
 function Mark({
   handle,

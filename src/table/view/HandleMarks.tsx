@@ -1,6 +1,7 @@
-// All handles of the drawing. Under a pull those of other wedges may follow a frame later.
+// All handles of the drawing. Under a pull of a wedge those of the other block follow when the pull rests.
 
-import { memo, useDeferredValue } from 'react';
+import { memo } from 'react';
+import { useRested } from '../gestures/useRested';
 import type { Handle } from '../handles/handle';
 import { HandleMark, type HandleTexts } from './HandleMark';
 import { type MarkEventsOf, selectionId } from './handleSet';
@@ -20,10 +21,15 @@ interface HandleMarksProps extends HandleTexts {
 
 export const HandleMarks = memo(function HandleMarks(props: HandleMarksProps) {
   const { handles, pulled, selectedId, stop, labelText, valueText, pxPerMm, hitAreaPx, eventsOf } = props;
-  const before = useDeferredValue(pulled?.wedge ? handles : null);
+  const isWedgePulled = !!pulled?.wedge;
+  const rested = useRested(handles, isWedgePulled);
+  /** What is drawn of a handle. */
+  const drawnOf = (handle: Handle): Handle => {
+    if (!isWedgePulled || handle.block === pulled.block) return handle;
+    return rested.find(({ id }) => id === handle.id) ?? handle;
+  };
   return handles.map((handle) => {
-    const isNear = !pulled?.wedge || handle.wedge === pulled.wedge;
-    const drawn = isNear ? handle : (before?.find(({ id }) => id === handle.id) ?? handle);
+    const drawn = drawnOf(handle);
     return (
       <HandleMark
         key={handle.id}
