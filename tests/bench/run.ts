@@ -27,8 +27,13 @@ if (process.argv.includes('screen')) {
   await benchKept((line) => say(line));
 } else if (process.argv.includes('worn')) {
   const { benchWorn } = await import('./worn');
-  const count = Number(process.argv.at(-1));
-  benchWorn(say, count > 0 ? count : undefined);
+  const asked = process.argv.slice(process.argv.indexOf('worn') + 1);
+  const count = Number(asked.find((each) => Number(each) > 0));
+  benchWorn(
+    say,
+    count > 0 ? count : undefined,
+    asked.filter((each) => Number.isNaN(Number(each))),
+  );
 } else if (process.argv.includes('lay')) {
   const { benchLay } = await import('./lay');
   benchLay(process.argv.slice(process.argv.indexOf('lay') + 1), say);

@@ -1,5 +1,5 @@
 // How drafts fit as worn, and how surely they come to rest: `npm run bench -- worn`, with a number
-// behind it for more women. Each style is drafted as it is, and as before two of the rules of drafting; each garment is started
+// behind it for more women and names of styles for these alone. Each style is drafted as it is, and as before two of the rules of drafting; each garment is started
 // from other places, meshed more finely, cut too small and too large, drafted with unlike sides and with darts.
 
 import { NAMED_STYLES } from '../../src/document';
@@ -13,6 +13,7 @@ import {
 } from '../../src/engine';
 import type { WornBody } from '../../src/engine/worn/body/wornBody';
 import type { FitFigures } from '../../src/engine/worn/measure/figures';
+import { goresOnSphere, ordersOf } from '../engine/worn/knownShapes';
 import { drawBodies } from '../support/bodies/drawBodies';
 import { bodyFor, wear } from '../support/bodies/wornBodies';
 import { bustByShare, springByWeight } from './rulesOff';
@@ -46,14 +47,23 @@ const scaled = <Body extends object>(body: Body, part: number): Body => ({
   ),
 });
 
-export function benchWorn(say: (line: string) => unknown, count = WOMEN): void {
+const GORES = [16, 24, 32, 48, 64];
+
+/** @param names of the ready styles to look at; all that can be judged where there are none */
+export function benchWorn(
+  say: (line: string) => unknown,
+  count = WOMEN,
+  names: readonly string[] = [],
+): void {
   const women = drawBodies(count, SEED).map((measurements) => ({
     measurements,
     body: bodyFor(measurements),
   }));
   say(`garments as worn by ${count} drawn women, seed ${SEED}; mm, and % of stretch`);
   for (const [name, { style }] of NAMED_STYLES) {
-    if (style.shoulders) continue;
+    // The body has no arms: what hangs from shoulders is not judged.
+    if (style.shoulders && style.shoulders.bandAbove === undefined) continue;
+    if (names.length > 0 && !names.includes(name)) continue;
     const worn = wornBy(women, () => style);
     say(`${name}: ${summary(worn)}`);
     say(`${name}, the bust by a fixed share: ${summary(wornBy(women, () => bustByShare(style)))}`);
@@ -65,6 +75,15 @@ export function benchWorn(say: (line: string) => unknown, count = WOMEN): void {
       `${name}, sides unlike: ${sewnAnew(women, style, SIDES)}; with darts: ${sewnAnew(women, withDarts(style))}`,
     );
   }
+  const strains = GORES.map((n) => goresOnSphere(n).strain);
+  say(
+    `gores on a sphere: strain ${strains.map((each) => `${(100 * each).toFixed(4)} %`).join(', ')} for ${GORES.join(', ')}; orders ${ordersOf(
+      GORES,
+      strains,
+    )
+      .map((order) => order.toFixed(2))
+      .join(', ')}`,
+  );
 }
 
 interface Woman {
@@ -87,11 +106,13 @@ function summary(worn: readonly Wearing[]): string {
   const figures = worn.map((each) => each.figures);
   const of = (pick: (each: FitFigures) => number): string => mean(figures.map(pick)).toFixed(2);
   const factors = worn.map(({ draped }) => draped.rest.factors);
+  const others = worn.flatMap(({ draped }) => draped.other?.apart ?? []);
   return (
     `off ${of((f) => f.standOff)} (under the bust in front ${of((f) => standOff(f, 'bustToUnderBust', 'front'))}), ` +
-    `stretch ${of((f) => f.stretch)}, girth ${of((f) => f.girth)}, gape ${of((f) => f.gape)} (hem in front ${of((f) => gapeOf(f, 'hem', 'front'))}), ` +
+    `stretch ${of((f) => f.stretch)}, girth ${of((f) => f.girth)}, gape ${of((f) => f.gape)} (top in front ${of((f) => gapeOf(f, 'top', 'front'))}, behind ${of((f) => gapeOf(f, 'top', 'back'))}, hem in front ${of((f) => gapeOf(f, 'hem', 'front'))}), ` +
     `rise ${of((f) => f.rise)}, bust point ${of((f) => f.apex ?? 0)}, J ${of((f) => f.score)}; ` +
-    `at rest ${worn.filter(({ draped }) => draped.rest.atRest).length} of ${worn.length}, factors at most ${Math.max(...factors)}`
+    `at rest ${worn.filter(({ draped }) => draped.rest.atRest).length} of ${worn.length}, factors ${mean(factors).toFixed(1)}, at most ${Math.max(...factors)}; ` +
+    `two rests ${others.length}${others.length > 0 ? `, ${Math.max(...others).toFixed(1)} mm apart at most` : ''}`
   );
 }
 

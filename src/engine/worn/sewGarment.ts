@@ -100,7 +100,7 @@ export function* sewing(
   const halves: WornHalf[] = [];
   for (const [i, { side, half, style: own }] of jobs.entries()) {
     const on = makeWornBody(side ? bodyOf(measurements, body, sides, side) : body);
-    if (on.levels.some(({ z, girth }) => Math.abs(tapeAt(on.surface, z) - girth) > GIRTH_TOLERANCE_MM))
+    if (!on.levels.every(({ z, girth }) => Math.abs(tapeAt(on.surface, z) - girth) <= GIRTH_TOLERANCE_MM))
       return none('bodyNotMet');
     halves.push(yield* wornHalf(half, on, own, side, choice, choice.from?.[i]));
   }

@@ -9,6 +9,7 @@ import {
   makeGarmentEnergy,
   USUAL_CLOTH,
 } from '../../../src/engine/worn/cloth/garmentEnergy';
+import { fieldsOf } from '../../../src/engine/worn/measure/fields';
 import { type GarmentMesh, meshGarment } from '../../../src/engine/worn/mesh/garmentMesh';
 import { type Rest, relaxing } from '../../../src/engine/worn/solve/relax';
 import { toEnd } from '../../support/bodies/wornBodies';
@@ -101,3 +102,60 @@ export function meanSquareRoot({ membrane }: GarmentEnergy, values: Float64Array
 }
 
 export const sorted = (values: Float64Array): number[] => [...values].sort((a, b) => a - b);
+
+const SPHERE_MM = 120;
+/** Latitudes that gores begin and end at, rad. */
+const [LOW, HIGH] = [-0.17, 0.7];
+
+/** `n` gores on a sphere, meshed as finely as they are narrow: root mean square of the strain along their grain at rest. */
+export function goresOnSphere(n: number): { readonly strain: number; readonly atRest: boolean } {
+  const halfWidth = (latitude: number): number => ((Math.PI * SPHERE_MM) / n) * Math.cos(latitude);
+  const latitude = (t: number): number => LOW + t * (HIGH - LOW);
+  const gores = Array.from({ length: n / 2 }, (_, g) => {
+    const edge = (sign: number, t: number): [number, number] => [
+      sign * halfWidth(latitude(t)),
+      -SPHERE_MM * latitude(t),
+    ];
+    const last = g === n / 2 - 1;
+    return plainPiece(`g${g}`, g < n / 4 ? 'front' : 'back', [
+      {
+        role: g === 0 ? 'centre' : 'seam',
+        at: 'inner',
+        points: curve((t) => edge(-1, 1 - t)),
+        ...(g === 0 ? {} : { mate: [`g${g - 1}`, 2] as const }),
+      },
+      { role: 'hem', at: 'hem', points: straight(edge(-1, 0), edge(1, 0)) },
+      {
+        role: last ? 'centre' : 'seam',
+        at: 'outer',
+        points: curve((t) => edge(1, t)),
+        ...(last ? {} : { mate: [`g${g + 1}`, 0] as const }),
+      },
+      { role: 'top', at: 'top', points: straight(edge(1, 1), edge(-1, 1)) },
+    ]);
+  });
+  const { garment, places, rest } = laidAndAtRest(
+    gores,
+    (2 * Math.PI * SPHERE_MM) / n / 4,
+    roundBody((z) => Math.sqrt(Math.max(1, SPHERE_MM * SPHERE_MM - z * z)), 3e-3, -60, 110),
+    (x, y, piece) => {
+      const l = -y / SPHERE_MM;
+      const t = ((piece + 0.5 + x / halfWidth(l) / 2) * 2 * Math.PI) / n;
+      return [
+        SPHERE_MM * Math.cos(l) * Math.sin(t),
+        SPHERE_MM * Math.cos(l) * Math.cos(t),
+        SPHERE_MM * Math.sin(l),
+      ];
+    },
+  );
+  return { strain: meanSquareRoot(garment, fieldsOf({ garment, places }).warp), atRest: rest.atRest };
+}
+
+/** The order with which a value falls from each count to the next. */
+export const ordersOf = (counts: readonly number[], values: readonly number[]): number[] =>
+  counts
+    .slice(1)
+    .map(
+      (count, i) =>
+        Math.log((values[i] as number) / (values[i + 1] as number)) / Math.log(count / (counts[i] as number)),
+    );

@@ -125,18 +125,20 @@ export function sectionOf(surface: Surface, z: number): Float64Array {
 /** What a tape reads round the body at a height, mm. */
 export const tapeAt = (surface: Surface, z: number): number => tapeLength(sectionOf(surface, z));
 
-/** y of the body's front at a distance from its middle, mm: the foremost place that far to the side. */
+/** y of the body's front at a distance from its middle, mm: the foremost place that far to the side, or where it is broadest. */
 export function frontAt(surface: Surface, x: number, z: number): number {
   let best = Number.NEGATIVE_INFINITY;
   let [px, py] = [0, radiusAt(surface, 0, z)];
+  let [broadest, there] = [px, py];
   for (let i = 1; i < COLUMNS && i * COLUMN_STEP < 1.7; i += 1) {
     const r = radiusAt(surface, i * COLUMN_STEP, z);
     const [qx, qy] = [r * SINES[i]!, r * COSINES[i]!];
     if ((px - x) * (qx - x) <= 0)
       best = Math.max(best, py + (qx === px ? 0 : ((x - px) / (qx - px)) * (qy - py)));
     [px, py] = [qx, qy];
+    if (px > broadest) [broadest, there] = [px, py];
   }
-  return best;
+  return best === Number.NEGATIVE_INFINITY ? there : best;
 }
 
 /** The whole section at a height as a closed ring of points, from the front round the left, mm: x to the left, y forwards. */
