@@ -83,23 +83,21 @@ function tryRow(best: Looking, shape: number, asked: number): void {
   collect(taken, lay, item, shape, row, most);
   const { count, from, to } = taken;
   const isFromEnd = random() < 0.5;
-  tryPlace(best, shape, row, isFromEnd ? most : 0, most);
-  tryPlace(best, shape, row, isFromEnd ? 0 : most, most);
   // Begun anywhere, so that free places at the start of the cloth are not always the first.
   const start = Math.floor(random() * count);
-  for (let step = 0; step < count && best.cost > 0; step += 1) {
-    const k = start + step < count ? start + step : start + step - count;
-    tryPlace(best, shape, row, to[k] as number, most);
-    tryPlace(best, shape, row, from[k] as number, most);
+  let { cost } = best;
+  // The ends of the cloth and of each interval; costAt is called in one place, so that it is compiled into this loop.
+  for (let step = -2; step < 2 * count && cost > 0; step += 1) {
+    const k = (start + (step >> 1)) % count;
+    const x =
+      step < 0 ? ((step === -2) === isFromEnd ? most : 0) : (((step & 1) === 0 ? to : from)[k] as number);
+    if (x < 0 || x > most) continue;
+    const found = costAt(taken, x, cost);
+    if (found >= cost) continue;
+    cost = found;
+    best.shape = shape;
+    best.row = row;
+    best.x = x;
+    best.cost = cost;
   }
-}
-
-function tryPlace(best: Looking, shape: number, row: number, x: number, most: number): void {
-  if (x < 0 || x > most || best.cost === 0) return;
-  const cost = costAt(best.taken, x, best.cost);
-  if (cost >= best.cost) return;
-  best.shape = shape;
-  best.row = row;
-  best.x = x;
-  best.cost = cost;
 }

@@ -15,6 +15,8 @@ export interface Lay {
   readonly depths: Float64Array;
   /** What one of it weighs, likewise. */
   readonly weights: Float64Array;
+  /** By item, how many others it overlaps. */
+  readonly overlaps: Int32Array;
 }
 
 export function layAt(strip: Strip, places: readonly Place[]): Lay {
@@ -27,6 +29,7 @@ export function layAt(strip: Strip, places: readonly Place[]): Lay {
     sizes: sizesOf(strip),
     depths: new Float64Array(count * count),
     weights: new Float64Array(count * count).fill(1),
+    overlaps: new Int32Array(count),
   };
   for (let i = 0; i < count; i += 1) measure(lay, i);
   return lay;
@@ -53,24 +56,39 @@ export function move(lay: Lay, i: number, { shape, row, x }: Place): void {
   measure(lay, i);
 }
 
-function measure({ strip, shapes, rows, xs, sizes, depths }: Lay, i: number): void {
+function measure({ strip, shapes, rows, xs, sizes, depths, overlaps }: Lay, i: number): void {
+  const { heights, lengths } = strip;
   const count = xs.length;
-  const [shape, row, x] = [shapes[i] as number, rows[i] as number, xs[i] as number];
+  const shape = shapes[i] as number;
+  const row = rows[i] as number;
+  const x = xs[i] as number;
+  const above = -(heights[shape] as number);
+  const end = x + (lengths[shape] as number);
   for (let j = 0; j < count; j += 1) {
     if (j === i) continue;
-    const couple = strip.couple(shapes[j] as number, shape);
-    const deep = depthBetween(couple, row - (rows[j] as number), x - (xs[j] as number));
-    const counted = deep * (sizes[i] as number) * (sizes[j] as number);
+    const other = shapes[j] as number;
+    const across = row - (rows[j] as number);
+    const along = x - (xs[j] as number);
+    let counted = 0;
+    if (
+      across >= above &&
+      across <= (heights[other] as number) &&
+      along < (lengths[other] as number) &&
+      end > (xs[j] as number)
+    )
+      counted =
+        depthBetween(strip.couple(other, shape), across, along) * (sizes[i] as number) * (sizes[j] as number);
+    const before = depths[i * count + j] as number;
+    if (before === counted) continue;
     depths[i * count + j] = counted;
     depths[j * count + i] = counted;
+    const change = Number(counted > 0) - Number(before > 0);
+    overlaps[i] = (overlaps[i] as number) + change;
+    overlaps[j] = (overlaps[j] as number) + change;
   }
 }
 
-export function overlapsAny({ xs, depths }: Lay, i: number): boolean {
-  const count = xs.length;
-  for (let k = i * count; k < (i + 1) * count; k += 1) if ((depths[k] as number) > 0) return true;
-  return false;
-}
+export const overlapsAny = ({ overlaps }: Lay, i: number): boolean => (overlaps[i] as number) > 0;
 
 /** Items that overlap others, in their order. */
 export function overlapping(lay: Lay): number[] {
@@ -80,10 +98,14 @@ export function overlapping(lay: Lay): number[] {
 }
 
 /** All overlaps added up, mm. */
-export function totalDepth({ depths }: Lay): number {
+export function totalDepth({ depths, overlaps }: Lay): number {
+  const count = overlaps.length;
   let sum = 0;
-  for (let k = 0; k < depths.length; k += 1) sum += depths[k] as number;
-  return sum / 2;
+  for (let i = 0; i < count; i += 1) {
+    if (overlaps[i] === 0) continue;
+    for (let k = i * count + i + 1; k < (i + 1) * count; k += 1) sum += depths[k] as number;
+  }
+  return sum;
 }
 
 /** What is used along the cloth, mm. */
@@ -91,14 +113,36 @@ export const usedLength = (strip: Strip, places: readonly Place[]): number =>
   places.reduce((most, { shape, x }) => Math.max(most, x + shapeOf(strip, shape).length), 0);
 
 /** Weighs the overlaps that are left more, the deepest most, and lets the others lose weight. */
-export function weigh({ depths, weights }: Lay): void {
+export function weigh(lay: Lay): void {
+  const { depths, weights } = lay;
+  const count = lay.xs.length;
+  const deepest = deepestOverlap(lay);
+  for (let i = 0; i < count; i += 1)
+    for (let j = i + 1; j < count; j += 1) {
+      const k = i * count + j;
+      const deep = depths[k] as number;
+      const weight = weights[k] as number;
+      if (deep === 0 && weight === 1) continue;
+      const next =
+        deep > 0
+          ? weight * (LEAST_GROWTH + ((MOST_GROWTH - LEAST_GROWTH) * deep) / deepest)
+          : Math.max(1, weight * DECAY);
+      weights[k] = next;
+      weights[j * count + i] = next;
+    }
+}
+
+function deepestOverlap({ depths, overlaps }: Lay): number {
+  const count = overlaps.length;
   let deepest = 0;
-  for (let k = 0; k < depths.length; k += 1) deepest = Math.max(deepest, depths[k] as number);
-  for (let k = 0; k < depths.length; k += 1) {
-    const [deep, weight] = [depths[k] as number, weights[k] as number];
-    if (deep > 0) weights[k] = weight * (LEAST_GROWTH + ((MOST_GROWTH - LEAST_GROWTH) * deep) / deepest);
-    else if (weight > 1) weights[k] = Math.max(1, weight * DECAY);
+  for (let i = 0; i < count; i += 1) {
+    if (overlaps[i] === 0) continue;
+    for (let k = i * count + i + 1; k < (i + 1) * count; k += 1) {
+      const deep = depths[k] as number;
+      if (deep > deepest) deepest = deep;
+    }
   }
+  return deepest;
 }
 
 const [LEAST_GROWTH, MOST_GROWTH, DECAY] = [1.1, 1.4, 0.97];

@@ -41,11 +41,17 @@ const MOST_ROUNDS = 20;
 function stepsOf({ strip, shapes, rows, xs }: Lay): number[] {
   const order = Array.from(xs, (_, i) => i).sort((a, b) => (xs[a] as number) - (xs[b] as number) || a - b);
   const steps: number[] = [];
-  for (const [n, i] of order.entries())
+  for (let n = 0; n < order.length; n += 1) {
+    const i = order[n] as number;
     for (let m = n + 1; m < order.length; m += 1) {
       const j = order[m] as number;
-      const couple = strip.couple(shapes[i] as number, shapes[j] as number);
-      const intervals = takenBetween(couple, (rows[j] as number) - (rows[i] as number));
+      const across = (rows[j] as number) - (rows[i] as number);
+      if (
+        -across > (strip.heights[shapes[j] as number] as number) ||
+        across > (strip.heights[shapes[i] as number] as number)
+      )
+        continue;
+      const intervals = takenBetween(strip.couple(shapes[i] as number, shapes[j] as number), across);
       const along = (xs[j] as number) - (xs[i] as number);
       let k = 0;
       // Past each interval that it lies behind, or in and nearer to its end.
@@ -54,5 +60,6 @@ function stepsOf({ strip, shapes, rows, xs }: Lay): number[] {
       if (k > 0) steps.push(i, j, intervals[k - 1] as number);
       if (k < intervals.length) steps.push(j, i, -(intervals[k] as number));
     }
+  }
   return steps;
 }

@@ -35,6 +35,8 @@ export interface Strip {
   readonly shapes: readonly LayShape[];
   /** By shape, how many rows it is high. */
   readonly heights: Int32Array;
+  /** By shape, how long it is, mm. */
+  readonly lengths: Float64Array;
   readonly items: readonly StripItem[];
   /** Where shape B must not lie beside shape A, by their indices, and how far B lies in A there. */
   readonly couple: (a: number, b: number) => Couple;
@@ -50,7 +52,9 @@ export function strip(
   const flipped = flippedShapes(given, rowHeight);
   const { shapes } = flipped;
   const heights = Int32Array.from(shapes, (shape) => rowsHigh(shape, rowHeight));
-  return { width, rowHeight, shapes, heights, items, couple: couplesOf(flipped, rowHeight, perCell) };
+  const lengths = Float64Array.from(shapes, ({ length }) => length);
+  const couple = couplesOf(flipped, rowHeight, perCell);
+  return { width, rowHeight, shapes, heights, lengths, items, couple };
 }
 
 export function shapeOf({ shapes }: Pick<Strip, 'shapes'>, shape: number): LayShape {

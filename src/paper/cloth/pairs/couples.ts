@@ -108,7 +108,8 @@ export function depthBetween(couple: Couple, across: number, along: number): num
   if (row < 0 || row > fit.last - fit.first) return 0;
   const held = countAt(fit, row);
   if (held === NONE) return 0;
-  const [x, depths] = [sign * along + shift, depthsIn(table)];
+  const x = sign * along + shift;
+  const depths = depthsIn(table);
   if (held === ONE) return within(depths, row, x, fit.from[row] as number, fit.to[row] as number);
   const several = fit.several.get(row) as readonly number[];
   for (let k = 0; k < several.length; k += 2) {

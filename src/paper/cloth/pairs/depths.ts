@@ -15,7 +15,7 @@ export interface Depths {
 }
 
 /** A cell is so many parts wide. */
-const PARTS = 4;
+export const PARTS = 4;
 
 const MOST_PARTS = 255;
 
@@ -97,14 +97,7 @@ export const cellsOfRow = ({ columns, rowsPerCell }: Depths, row: number): numbe
  * @param row rows from the first at which the shapes may overlap
  * @param along mm from A's zero to B's
  */
-export const depthAt = (depths: Depths, row: number, along: number): number =>
-  depthInCells(depths, cellsOfRow(depths, row), along - depths.left);
-
-/**
- * The same in a row of cells by its index, as {@link cellsOfRow} gives it.
- *
- * @param along mm from where the first column stands
- */
-export function depthInCells({ cell, parts }: Depths, cells: number, along: number): number {
-  return ((parts[cells + Math.round(along / cell)] || 1) * cell) / PARTS;
+export function depthAt(depths: Depths, row: number, along: number): number {
+  const { left, cell, parts } = depths;
+  return ((parts[cellsOfRow(depths, row) + Math.round((along - left) / cell)] || 1) * cell) / PARTS;
 }
