@@ -4,7 +4,7 @@ import { discard, keepAgain, quarantinedIn } from '../../../src/app/storage/asid
 import { type SaveStatus, saveFaultOf } from '../../../src/app/storage/device/saveStatus';
 import { browserStorage } from '../../../src/app/storage/device/storageLike';
 import { noticeSentence, saveStatusSentence } from '../../../src/app/storage/keepingSentences';
-import { BOOK_KEY, OPEN_KEY } from '../../../src/app/storage/records/record';
+import { BOOK_KEY, clientRecord, OPEN_KEY } from '../../../src/app/storage/records/record';
 import { sumOf } from '../../../src/app/storage/records/sum';
 import { addClient, BOOK_VERSION, DEMO_CLIENT, entriesOf, openClient, readBook } from '../../../src/document';
 import { FakeStorage } from './fakeStorage';
@@ -279,6 +279,22 @@ describe('a storage that fails', () => {
     expect(browserStorage(globalThis.window)).toBe(globalThis.window.localStorage);
   });
 
+  it('is said to be full where one record does not fit and another is refused', async () => {
+    const storage = await storageOf('Ada', 'Bea');
+    const tab = await openTab(storage);
+    const [full, refused] = [keyOf(storage, 'Bea'), 'staywright.client.c'];
+    const setItem = storage.setItem.bind(storage);
+    storage.setItem = (key, value) => {
+      if (key === full) throw new DOMException('full', 'QuotaExceededError');
+      if (key === refused) throw new DOMException('no', 'SecurityError');
+      setItem(key, value);
+    };
+    tab.rename('Beatrix');
+    tab.store.getState().change({ code: 'clientAdded' }, (book) => addClient(book, 'c', 'Cleo'));
+    tab.books.flush();
+    expect(tab.books.status()).toEqual({ kind: 'failed', reason: 'full' });
+  });
+
   it('that drops which client is open is said, and is not taken for one that was cleared', async () => {
     const storage = new FakeStorage();
     const tab = await openTab(storage);
@@ -446,6 +462,24 @@ describe('a book of the first layout', () => {
     expect(tab.books.status()).toEqual({ kind: 'saved' });
     expect(storage.kept.has(BOOK_KEY)).toBe(false);
     clock.mockRestore();
+  });
+
+  it('stays until a clash over one of its clients is ended', async () => {
+    const storage = new FakeStorage({ [BOOK_KEY]: fixture(5) });
+    const [first] = JSON.parse(fixture(5)).clients;
+    const tab = await openTab(storage);
+    const theirs = await openTab(new FakeStorage());
+    theirs.rename('Theirs');
+    // Another tab has moved her, and changed her since.
+    const { name: _, ...other } = openClient(present(theirs));
+    storage.kept.set(
+      `staywright.client.${first.id}`,
+      clientRecord({ ...other, id: first.id, name: 'Theirs' }, null),
+    );
+    vi.runAllTimers();
+    expect(tab.books.status().kind).toBe('conflict');
+    expect(storage.kept.get(BOOK_KEY)).toBe(fixture(5));
+    expect([...namesIn(storage)]).toEqual(expect.arrayContaining([first.name, 'Theirs', 'Bram Tolliver']));
   });
 
   it('that a tab with an earlier build writes later is told and left alone', async () => {

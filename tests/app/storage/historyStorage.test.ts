@@ -174,6 +174,15 @@ describe('keeping the history', () => {
     expect(tab.books.keeping().notices).toContainEqual({ kind: 'undoShortened', steps });
   });
 
+  it('says nothing where it ends at its own limit and there is room enough', async () => {
+    const storage = new FakeStorage();
+    const tab = await openTab(storage);
+    for (let i = 0; i < 60; i += 1) tab.rename(`${i} ${'x'.repeat(10_000)}`);
+    tab.books.flush();
+    expect((await openTab(storage)).store.getState().history.past.length).toBeLessThan(60);
+    expect(tab.books.keeping().notices).toEqual([]);
+  });
+
   it('does without a storage that refuses', async () => {
     const storage = new FakeStorage();
     storage.refusesToRead = true;

@@ -265,6 +265,27 @@ describe('a backup of which a part is bad', () => {
     }
   });
 
+  it('leaves behind the one draft of an earlier version that cannot be brought up to this one', () => {
+    for (let version = 1; version < BOOK_VERSION; version += 1) {
+      const data = JSON.parse(
+        readFileSync(new URL(`./fixtures/book-v${version}.json`, import.meta.url), 'utf8'),
+      );
+      const [client] = data.clients;
+      const list = client.sheets ? 'sheets' : 'drafts';
+      const [draft] = client[list];
+      client[list] = [{ ...draft, id: 'torn', name: 'Torn', style: 'none' }, ...client[list]];
+      const found = read(JSON.stringify(data));
+      if (found.kind !== 'backup') throw new Error(found.kind);
+      const mended = found.backup.clients.find(({ name }) => name === client.name);
+      expect(
+        mended?.drafts.map(({ name }) => name),
+        `version ${version}`,
+      ).toContain(draft.name);
+      expect(mended?.measurements.waist, `version ${version}`).toBeGreaterThan(0);
+      expect([...found.backup.faulty.values()], `version ${version}`).toHaveLength(1);
+    }
+  });
+
   it('never throws, whatever is wrong with it', () => {
     const text = JSON.stringify(KEPT);
     fc.assert(
@@ -396,6 +417,14 @@ describe('restoring', () => {
     expect(names).toEqual(['Ada', 'Ada', 'Ada']);
     const again = restore(book, { ...two, clients: [...ada, ...ada] }, of('beside', 'ada'), newId);
     expect(again.clients.map(({ name }) => name)).toEqual(['Ada', 'Ada 2', 'Ada 3']);
+  });
+
+  it('compares a client with the one of her own id, also where another has all that she had', () => {
+    const copied = {
+      ...now,
+      clients: [...now.clients, ...own.clients.map((each) => ({ ...each, id: 'copy' }))],
+    };
+    expect(compareClients(copied, own)[0]).toMatchObject({ state: 'different', here: { id: 'wren' } });
   });
 
   it('tells which was changed later', () => {

@@ -127,6 +127,15 @@ describe('a length field', () => {
     expect(box).toHaveValue('1 3/88');
   });
 
+  it('is selected by the press that brings one into it, and by no later one, which sets the caret', async () => {
+    const { box, user } = field({ start: inches(34.5) });
+    const selected = () => [(box as HTMLInputElement).selectionStart, (box as HTMLInputElement).selectionEnd];
+    await user.click(box);
+    expect(selected()).toEqual([0, 6]);
+    await user.pointer({ target: box, offset: 2, keys: '[MouseLeft]' });
+    expect(selected()).toEqual([2, 2]);
+  });
+
   it('keeps on Enter, and Escape puts back what was kept', async () => {
     const { box, user, told, kept } = field({ start: inches(30) });
     await user.clear(box);
