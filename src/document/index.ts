@@ -89,7 +89,7 @@ export {
   WEDGE_KINDS,
 } from './edit/wedges/darts';
 export { turnIntakeTo } from './edit/wedges/turnIntakeTo';
-export { setUpperEdge, setUpperPart } from './edit/wedges/upperEnd';
+export { setSideBelow, setUpperEdge, setUpperPart } from './edit/wedges/upperEnd';
 export { removeWedge, wedgesBeside, wedgesOf, wedgeWithId } from './edit/wedges/wedgeLists';
 export { type Fault, type Read, refuse } from './files/fault';
 export { kindOf, parseJson } from './files/json';

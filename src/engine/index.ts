@@ -57,7 +57,7 @@ export { levelsReached } from './draft/levelsReached';
 export { centreSeam, keyOfSeam, seamEnd, seamNameOf } from './draft/seamNamed';
 export { distanceToChord, nearestFraction } from './geometry/chord';
 export { isInside } from './geometry/isInside';
-export { distance, type Point } from './geometry/point';
+export { between, distance, type Point } from './geometry/point';
 export { crossingsAt, pointsDown, polylineLength, ringThrough, signedArea } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
 export { edgesAt, hasArmhole, innerEdge, outerEdge } from './pieces/edgeLookup';
@@ -101,8 +101,10 @@ export {
   DART_LEVELS,
   type DartPoint,
   type EndsAt,
+  type Opening,
   type UpperEdge,
   USUAL_CUP,
+  USUAL_SIDE_BELOW,
   WEDGE_FIELDS,
   WEDGE_IN_FILE,
   type Wedge,

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { NAMED_STYLES } from '../../src/document';
 import { draft } from '../../src/engine';
 import { SIZED_BODIES } from '../support/bodies/sizedBodies';
+import { inSideSeam } from '../support/styles/sideDart';
 import { contactSheet } from './contactSheet';
 import { drawDraft } from './drawDraft';
 
@@ -14,7 +15,17 @@ const UPDATING = process.env.UPDATE_GOLDEN === '1';
 /** Farther apart than rounding and another machine's last digit can bring two equal numbers. mm */
 const SAME_MM = 0.002;
 
-const CASES = [...NAMED_STYLES].flatMap(([style, { title, style: asked }]) =>
+/** The darted bodice with its bust dart turned into the side seam: no ready style has it there. */
+const SIDE_DART = 'darted-bodice-side-dart';
+const STYLES = new Map([
+  ...NAMED_STYLES,
+  [
+    SIDE_DART,
+    { title: 'Darted bodice to the waist, bust dart in the side seam', style: inSideSeam() },
+  ] as const,
+]);
+
+const CASES = [...STYLES].flatMap(([style, { title, style: asked }]) =>
   SIZED_BODIES.map(([body, measurements]) => ({ style, body, title, asked, measurements })),
 );
 

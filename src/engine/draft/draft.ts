@@ -6,6 +6,7 @@ import { refused } from '../alterations/terms/alteration';
 import type { Block } from '../block/block';
 import { type Level, levelsOf, type RaisedLevel } from '../block/lines/levels';
 import { shapingAt } from '../block/shaping';
+import { draftedAbove, type SideDart } from '../block/shoulders/sideDart';
 import { type Body, checkBody } from '../body/body';
 import type { Measurements } from '../body/measurements';
 import { armholeOf } from '../checks/armhole';
@@ -31,6 +32,7 @@ import { type Issue, issue } from '../terms/issue';
 import type { BlockName, LevelName, Side } from '../terms/names';
 import { cutAgain } from './cutAgain';
 import { LEAST_HEIGHT_MM, type MadePieces, makePieces } from './makePieces';
+import { type DartTurned, withDartTurned } from './turnedDraft';
 
 export interface Draft {
   /** From the top down; empty when the measurements or the style cannot be drafted. */
@@ -67,6 +69,8 @@ export interface Draft {
   readonly raisedLevels?: readonly RaisedLevel[];
   /** The lines of the centre edges where alterations may have moved them; left out where none were asked for. */
   readonly centres?: CentreLines;
+  /** The bust dart that was turned into the side seam; left out where none was. */
+  readonly turnedDart?: DartTurned;
   /**
    * Both halves, each in the coordinates of its own blocks, where the body or the style differs left to right; their extras
    * are their bands, all others are cut for the whole.
@@ -92,19 +96,20 @@ export function draft(measurements: Measurements, style: Style, alterations: Hal
 /** The same without facings, modesty panel and straps. `isCut` is false where something keeps the draft from being cut. */
 export function draftPanels(
   measurements: Measurements,
-  style: Style,
+  given: Style,
   alterations: HalfAlterations = [],
 ): { panels: Draft; isCut: boolean } {
-  const corrected = correctedBody(measurements, style, alterations);
+  const corrected = correctedBody(measurements, given, alterations);
   const uncut = (panels: Omit<Draft, 'alterations'>) => ({
     panels: { ...panels, alterations: notDrafted(alterations) },
     isCut: false,
   });
   const { body: checked, issues: bodyIssues } = checkBody(corrected.measurements);
   const body = checked && withBackAsMeasured(checked, measurements);
-  const issues: Issue[] = [...bodyIssues, ...checkStyle(style)];
+  const issues: Issue[] = [...bodyIssues, ...checkStyle(given)];
   if (!body || issues.some((each) => each.severity === 'error')) return uncut(nothing(issues));
 
+  const { style, sideDart } = draftedAbove(given);
   const { levels, issues: levelIssues } = levelsOf(body, style);
   issues.push(...levelIssues);
   if (levels.length === 0) return uncut(nothing(issues));
@@ -127,13 +132,22 @@ export function draftPanels(
 
   const drafted = cutAgain(body, style, levels, asAsked);
   issues.push(...drafted.issues);
-  const made = makePieces(body, style, levels, drafted, alterations);
+  const isOfTurned = alterations.map((each) => isOfDart(each, sideDart));
+  const laidOn = alterations.map((each, i) => (isOfTurned[i] ? null : each));
+  const made = makePieces(body, style, levels, drafted, laidOn);
+  const drawn = checkedPanels(body, style, levels, made, issues);
   const panels = {
-    ...checkedPanels(body, style, levels, made, issues),
-    alterations: corrected.outcomes.map((outcome, i) => outcome ?? made.altered?.outcomes[i] ?? null),
+    ...(sideDart ? withDartTurned(drawn, sideDart, style) : drawn),
+    alterations: corrected.outcomes.map((outcome, i) =>
+      isOfTurned[i] ? refused('dartTurned') : (outcome ?? made.altered?.outcomes[i] ?? null),
+    ),
   };
   return { panels, isCut: true };
 }
+
+/** Whether an alteration is one of the dart that is turned into the side seam: it has no legs until it was turned. */
+const isOfDart = (each: HalfAlterations[number], sideDart: SideDart | null): boolean =>
+  each?.kind === 'seam' && each.seam.kind === 'dart' && each.seam.wedge === sideDart?.wedge;
 
 /** The body with its back's line where the measurements have it: a fitting that moves the bust points leaves the back as it is. */
 const withBackAsMeasured = (body: Body, { bustPointWidth }: Measurements): Body =>

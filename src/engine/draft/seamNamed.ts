@@ -57,6 +57,8 @@ function edgeOf({ pieces, proof }: Draft, seam: SeamName): Piece['edges'][number
       )
       ?.edges.find(({ at }) => at === 'inner');
   const row = proof.seams.find((each) => {
+    // Of a side seam in which a dart opens the part below it ends in the hem.
+    if (each.seam.kind === 'sideSeam' && each.seam.part === 'aboveDart') return false;
     const name = seamNameOf(each.seam, each);
     return name !== null && keyOfSeam(name) === keyOfSeam(seam);
   });

@@ -10,7 +10,7 @@ import { type DartLegs, isDartLegs, type Outline } from './edgeRow';
 import type { DartLines, Mark } from './piece';
 
 /** A hole is drilled so far inside a dart's point, so that the stitching covers it (common practice, no source). mm */
-const DRILL_INSIDE_MM = inches(0.5);
+export const DRILL_INSIDE_MM = inches(0.5);
 
 /** Drill marks on the fold of each dart, inside the points it has. */
 export function drillMarks(panel: Panel, levels: readonly Level[]): Mark[] {
@@ -50,7 +50,7 @@ export function dartLines(panel: Panel, outline: Outline): DartLines[] {
  */
 export function peakOf(
   before: readonly Point[],
-  { inner, outer }: DartLegs,
+  { inner, outer }: Pick<DartLegs, 'inner' | 'outer'>,
   edge: 'top' | 'hem',
 ): Point | null {
   const end = before.at(-1);

@@ -4,20 +4,25 @@ import { polylineLength } from '../geometry/polyline';
 import type { Edge, EdgePlace, EdgeReference, Piece } from './piece';
 
 /** Index among a piece's edges of the one at a place; −1 where it has none there. */
-export const edgeIndex = (edges: readonly EdgePlace[], { at, dart, shoulder }: EdgePlace): number =>
+export const edgeIndex = (edges: readonly EdgePlace[], { at, dart, shoulder, sidePart }: EdgePlace): number =>
   edges.findIndex(
     (edge) =>
       edge.at === at &&
       edge.shoulder === shoulder &&
+      edge.sidePart === sidePart &&
       edge.dart?.wedge === dart?.wedge &&
       edge.dart?.leg === dart?.leg,
   );
 
 type LongEdge = 'inner' | 'outer';
 
-/** Index of the edge towards the centre or the side. Every piece has both: throws on one made without. */
+/**
+ * Index of the edge towards the centre or the side; of a side seam in which a dart opens the part below it, which goes on to the
+ * hem. Every piece has both: throws on one made without.
+ */
 export function longEdgeIndex({ edges }: Pick<Piece, 'edges'>, at: LongEdge): number {
-  const index = edgeIndex(edges, { at });
+  const whole = edgeIndex(edges, { at });
+  const index = whole < 0 ? edgeIndex(edges, { at, sidePart: 'belowDart' }) : whole;
   if (index < 0) throw new Error(`A piece was made without its ${at} edge.`);
   return index;
 }

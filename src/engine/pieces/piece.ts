@@ -1,7 +1,7 @@
 // A finished piece: a closed outline of named edges with everything that is written on cloth.
 
 import type { Point } from '../geometry/point';
-import type { PieceIdentity, ShoulderPart } from '../terms/identity';
+import type { PieceIdentity, ShoulderPart, SidePart } from '../terms/identity';
 import type { LevelName } from '../terms/names';
 
 type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
@@ -9,14 +9,16 @@ type EdgeRole = 'seam' | 'top' | 'hem' | 'centre' | 'armhole' | 'shoulder';
 /** Which edge of its piece an edge is. */
 export interface EdgePlace {
   /**
-   * Towards the centre, at the hem, towards the side, at the top. One edge lies `inner` and one `outer`; hem and top may be
-   * more than one edge, as an open dart parts them with its legs.
+   * Towards the centre, at the hem, towards the side, at the top. One edge lies `inner`; each of the others may be more than one, as an
+   * open dart parts it with its legs.
    */
   readonly at: 'inner' | 'hem' | 'outer' | 'top';
   /** The leg of an open dart that it is: that towards the centre or that towards the side. */
   readonly dart?: { readonly wedge: string; readonly leg: 'inner' | 'outer' } | undefined;
   /** The part of the shoulder seam that it is. */
   readonly shoulder?: ShoulderPart | undefined;
+  /** The part of the side seam that it is, where a dart opens in that seam. */
+  readonly sidePart?: SidePart | undefined;
 }
 
 /** An edge of a piece by its index among the piece's edges. */
@@ -49,7 +51,7 @@ export interface Mark {
   readonly edge: number | null;
 }
 
-/** A dart to be stitched: both legs, from the top down. */
+/** A dart to be stitched: both legs, from the top down; of one that opens in the side seam from its point outwards. */
 export interface DartLines {
   /** Id of the wedge it is. */
   readonly wedge: string;
@@ -63,7 +65,7 @@ export interface Piece extends PieceIdentity {
   readonly cut: { readonly count: number; readonly onFold: boolean };
   /**
    * Counter-clockwise as seen on paper: edge towards the centre, hem, edge towards the side, top edge. An open dart parts
-   * hem or top edge with its legs.
+   * hem, side seam or top edge with its legs.
    */
   readonly edges: readonly Edge[];
   readonly darts: readonly DartLines[];

@@ -33,15 +33,23 @@ const point = group({ from: choice(DART_LEVELS, 'waist'), below: length([-400, 4
 const cup = group({ below: length([5, 150], inches(1)), intake: length([0, 100], 0) });
 
 /** The edges of a shouldered block that a wedge may run up to. */
-export const UPPER_EDGES = ['shoulder', 'armhole', 'neckline'] as const;
+const UPPER_EDGES = ['shoulder', 'armhole', 'neckline'] as const;
 export type UpperEdge = (typeof UPPER_EDGES)[number];
+
+/** Where a wedge may open on a shouldered block: the front's bust dart in the side seam too. */
+export type Opening = UpperEdge | 'side';
 
 /**
  * Where a wedge that runs through ends on a shouldered block: in which edge, and at which part of it, from the centre
  * towards the side: from the centre line to the neck point, from there to the tip, from there to the underarm. Left out, the
- * wedge nearest to the bust-point line ends in the middle of the shoulder.
+ * wedge nearest to the bust-point line ends in the middle of the shoulder. A front's dart may open in the side seam instead, `below`
+ * the armhole as it is measured along that seam; `part` then means nothing.
  */
-const endsAt = group({ edge: choice(UPPER_EDGES), part: share([0, 1], 0.5) });
+const endsAt = group({
+  edge: choice([...UPPER_EDGES, 'side']),
+  part: share([0, 1], 0.5),
+  below: optional(length([15, 300], inches(2))),
+});
 
 /** Intake per level, mm; read when sized by hand, a level left out has none. A dart is sewn shut and adds no cloth. */
 const dartIntake = someLevels('length', [0, 300]);
@@ -95,6 +103,9 @@ export type Wedge = DataOf<typeof wedgeList>[number];
 export type WedgeKind = keyof typeof WEDGE_FIELDS;
 export type DartPoint = DataOf<typeof point>;
 export type EndsAt = DataOf<typeof endsAt>;
+
+/** How far below the armhole a bust dart opens in the side seam where its style does not say, mm. */
+export const USUAL_SIDE_BELOW = endsAt.fields.below.usual;
 
 /** Where the shaping of a bust wedge begins when its cup is to be full: about an inch below the bust point. */
 export const USUAL_CUP = usualOf(cup);

@@ -62,6 +62,9 @@ export const pieceOfSide = (side: Side, { kind, block, number }: PieceIdentity):
 /** A part of a shoulder seam that wedges part, or the whole of one; `middle` lies between two wedges. */
 export type ShoulderPart = 'neck' | 'middle' | 'tip' | 'whole';
 
+/** A part of a side seam in which a dart opens. */
+export type SidePart = 'aboveDart' | 'belowDart';
+
 /** `side` is the half it lies on, where the halves differ; null for either, and for a centre that joins both. */
 type SeamFields = { readonly side: Side | null } & (
   | {
@@ -70,7 +73,8 @@ type SeamFields = { readonly side: Side | null } & (
       readonly pieces: readonly PieceIdentity[];
     }
   | { readonly kind: 'dart'; readonly piece: PieceIdentity; readonly wedge: string }
-  | { readonly kind: 'sideSeam' }
+  /** `part` where a dart that opens in the side seam parts it. */
+  | { readonly kind: 'sideSeam'; readonly part?: SidePart }
   | { readonly kind: 'centre'; readonly block: BlockName }
   | { readonly kind: 'shoulder'; readonly part: ShoulderPart }
   /** A panel's top edge and what is sewn to it: a shoulder band or a sleeve. */
@@ -90,9 +94,9 @@ export const identifyWedgeSeam = (...pieces: readonly PieceIdentity[]): SeamIden
 export const identifyDart = (piece: PieceIdentity, wedge: string): DartIdentity =>
   withId({ kind: 'dart', side: piece.side, piece: identityOf(piece), wedge });
 
-/** The side seam, of one half where `side` is given. */
-export const identifySideSeam = (side: Side | null = null): SeamIdentity =>
-  withId({ kind: 'sideSeam', side });
+/** The side seam or a part of it, of one half where `side` is given. */
+export const identifySideSeam = (side: Side | null = null, part?: SidePart): SeamIdentity =>
+  withId({ kind: 'sideSeam', side, ...(part ? { part } : {}) });
 
 /** The centre edge of a block; with `side` that of one half, without it also the seam that joins both. */
 export const identifyCentre = (block: BlockName, side: Side | null = null): SeamIdentity =>
@@ -111,7 +115,7 @@ const withId = <Fields extends SeamFields>(fields: Fields): Fields & { readonly 
   id: seamId(fields),
 });
 
-/** "front-1/front-2", "front-2/dart:" and the wedge's id, "side", "back-centre", "shoulder-tip"; before it the half. */
+/** "front-1/front-2", "front-2/dart:" and the wedge's id, "side", "side-above-dart", "back-centre", "shoulder-tip"; before it the half. */
 function seamId(seam: SeamFields): string {
   const half = seam.side === null ? '' : `${seam.side}-`;
   switch (seam.kind) {
@@ -120,7 +124,7 @@ function seamId(seam: SeamFields): string {
     case 'dart':
       return `${seam.piece.id}/dart:${seam.wedge}`;
     case 'sideSeam':
-      return `${half}side`;
+      return `${half}${seam.part ? SIDE_PARTS[seam.part] : 'side'}`;
     case 'centre':
       return `${half}${seam.block}-centre`;
     case 'shoulder':
@@ -130,6 +134,11 @@ function seamId(seam: SeamFields): string {
   }
 }
 
+const SIDE_PARTS: Readonly<Record<SidePart, string>> = {
+  aboveDart: 'side-above-dart',
+  belowDart: 'side-below-dart',
+};
+
 /** The seam of one half that is this seam where the halves are alike. */
 export function seamOfSide(side: Side, seam: SeamIdentity): SeamIdentity {
   switch (seam.kind) {
@@ -138,7 +147,7 @@ export function seamOfSide(side: Side, seam: SeamIdentity): SeamIdentity {
     case 'dart':
       return dartOfSide(side, seam);
     case 'sideSeam':
-      return identifySideSeam(side);
+      return identifySideSeam(side, seam.part);
     case 'centre':
       return identifyCentre(seam.block, side);
     case 'shoulder':

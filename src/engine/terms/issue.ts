@@ -43,6 +43,8 @@ export const ISSUE_KINDS = {
   dartTooShort: { severity: 'error', values: ['least'] },
   dartTakesNothing: { severity: 'warn', values: [] },
   dartEndsAtEdge: { severity: 'error', values: [] },
+  sideDartOffSeam: { severity: 'error', values: ['least', 'most'] },
+  sideDartMeets: { severity: 'error', values: [] },
   dartOffPanel: { severity: 'error', values: [] },
   sidePanelAtCentre: { severity: 'error', values: [] },
   shoulderNeedsTop: { severity: 'error', values: [] },

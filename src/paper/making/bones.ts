@@ -76,6 +76,8 @@ export function bonesOf(draft: Draft, style: Style, settings: MakingSettings): B
   const seams = draft.proof.seams.flatMap(({ seam, a, b }) => {
     // A bone in a dart would pierce the cloth at its point.
     if (seam.kind === 'dart' || seam.kind === 'centre') return [];
+    // A bone in the side seam ends below a dart that opens there.
+    if (seam.kind === 'sideSeam' && seam.part === 'aboveDart') return [];
     const mates = [a, b].flatMap((mate): PieceEdge[] => {
       const piece = draft.pieces.find(({ id }) => id === mate.piece.id);
       const edge = piece?.edges[mate.edge];

@@ -18,8 +18,15 @@ export function fasteningsOf(draft: Draft, { closure }: Style): Fastening[] {
     if (!centre || (kind !== 'zip' && kind !== 'hooks')) return [];
     return [{ kind, place, edgeMm: polylineLength(centre.edge.points) }];
   });
-  const sideSeam = draft.proof.seams.find(({ seam }) => seam.kind === 'sideSeam');
-  return closure.sideZip && sideSeam
-    ? [...centres, { kind: 'zip', place: 'side', edgeMm: sideSeam.lengthA }]
+  // A dart that opens in the side seam parts it, and the zip is sewn over it.
+  const [first] = draft.proof.seams.filter(({ seam }) => seam.kind === 'sideSeam');
+  const sideSeam = draft.proof.seams.filter(
+    ({ seam }) => seam.kind === 'sideSeam' && seam.side === first?.seam.side,
+  );
+  return closure.sideZip && first
+    ? [
+        ...centres,
+        { kind: 'zip', place: 'side', edgeMm: sideSeam.reduce((sum, { lengthA }) => sum + lengthA, 0) },
+      ]
     : centres;
 }

@@ -15,6 +15,7 @@ import {
 import { placeAlong, placeNear, reachTo } from './edgeWalk';
 import { foldOf } from './panelLines';
 import { cross, type Stroke } from './strokes';
+import { turnedLevel } from './turnedLevels';
 
 /** Which lines run right across the panels: waist line, bust line and bust point, or all levels and the centre lines as well. */
 export type LinesAcross = 'waistAndBust' | 'all';
@@ -48,6 +49,8 @@ export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Acro
     // A level that runs through the allowance only is no level of the garment.
     .filter(({ y }) => spansAt(sewn, y).length > 0);
   const across = levels.flatMap(({ name, y }) => {
+    const turned = turnedOn(own, piece, y, isMirrored(sewn));
+    if (turned) return turned.map((points) => ({ name, points }));
     const raised = raisedPath(own.raisedLevels, piece, name);
     if (!raised) return spansAt(piece.cutLine, y).map((points) => ({ name, points }));
     const stops = stopsAlong(piece, raised);
@@ -74,6 +77,28 @@ export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Acro
     ],
   };
 }
+
+/** A level's parts on the front whose bust dart was turned into the side seam, its ends at the cut line; null on any other line. */
+function turnedOn({ turnedDart }: Draft, piece: Piece, y: number, mirrored: boolean): Point[][] | null {
+  if (!turnedDart || piece.block !== 'front' || piece.number !== 1) return null;
+  const parts = turnedLevel(turnedDart, y)?.map((points) =>
+    points.map((point) => (mirrored ? { x: -point.x, y: point.y } : point)),
+  );
+  if (!parts) return null;
+  return parts.map((points, i) => {
+    const [from, ...rest] = points as [Point, Point];
+    const to = rest[0];
+    return [
+      ...(i === 0 ? [beyond(to, from, piece.cutLine)] : []),
+      from,
+      to,
+      ...(i === parts.length - 1 ? [beyond(from, to, piece.cutLine)] : []),
+    ];
+  });
+}
+
+/** The right half lies mirrored on the paper where it is drafted by itself. */
+const isMirrored = (outline: readonly Point[]): boolean => outline.reduce((sum, { x }) => sum + x, 0) < 0;
 
 const level = (points: readonly Point[]): Stroke => ({ kind: 'level', points });
 
@@ -114,9 +139,7 @@ function beyond(from: Point, end: Point, ring: readonly Point[]): Point {
 function bustPointOn({ levels, blocks }: Draft, piece: Piece, outline: readonly Point[]): Point | null {
   const y = levels.find(({ name }) => name === 'bust')?.y;
   if (piece.block !== 'front' || !blocks || y === undefined) return null;
-  // The right half lies mirrored on the paper where it is drafted by itself.
-  const isMirrored = outline.reduce((sum, { x }) => sum + x, 0) < 0;
-  const point = { x: isMirrored ? -blocks.front.bustLine : blocks.front.bustLine, y };
+  const point = { x: isMirrored(outline) ? -blocks.front.bustLine : blocks.front.bustLine, y };
   if (isInside(outline, point)) return point;
   const near = placeNear([...outline, ...outline.slice(0, 1)], point)?.at;
   return near && distance(near, point) <= ON_SEAM_MM ? near : null;

@@ -4,8 +4,11 @@ import type { BlockName, DartEnd, EdgeNodeName, LevelName, Point, Style } from '
 
 export interface Handle {
   readonly id: string;
-  /** `edge`: the whole top edge or hem. `node`: one node of it. `point`: an end of a dart. `bend`: the axis at one level. */
-  readonly kind: 'axis' | 'leg' | 'edge' | 'node' | 'point' | 'bend';
+  /**
+   * `edge`: the whole top edge or hem. `node`: one node of it. `point`: an end of a dart. `bend`: the axis at one level. `opening`:
+   * where a dart opens in the side seam. `short`: how far the point of that dart ends short of the bust point.
+   */
+  readonly kind: 'axis' | 'leg' | 'edge' | 'node' | 'point' | 'bend' | 'opening' | 'short';
   /** The id of the wedge it belongs to, if any. */
   readonly wedge: string | null;
   readonly block: BlockName | null;

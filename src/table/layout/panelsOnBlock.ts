@@ -27,6 +27,8 @@ export interface PanelOnBlock {
   readonly ring: readonly Point[];
   readonly inner: readonly Point[];
   readonly outer: readonly Point[];
+  /** The part of the side seam above a dart that opens in it; `outer` is then the part below. Null without such a dart. */
+  readonly aboveDart: readonly Point[] | null;
   /** Edges that are not sewn to another: top edge, hem, centre. */
   readonly lines: readonly (readonly Point[])[];
   readonly darts: readonly DartLines[];
@@ -69,6 +71,7 @@ function wholePanel(piece: Piece): PanelOnBlock {
     ring: ringThrough(piece.edges),
     inner: innerEdge(piece).points,
     outer: [...outerEdge(piece).points].reverse(),
+    aboveDart: piece.edges.find(({ sidePart }) => sidePart === 'aboveDart')?.points ?? null,
     lines: piece.edges.filter(({ role }) => role !== 'seam').map(({ points }) => points),
     darts: piece.darts,
     drills: drillsOf(piece),
@@ -112,6 +115,7 @@ function splitPanel(
         : [...hem, ...towardsBack, ...top, ...line],
     inner,
     outer: line,
+    aboveDart: null,
     lines: edges
       .filter(({ role, points }) => role !== 'seam' && points.length > 1)
       .map(({ points }) => points),

@@ -10,6 +10,7 @@ import {
   type Point,
   type Style,
 } from '../../engine';
+import { sewnAtSide } from './sewnAtSide';
 
 /** Depth of the oval as a part of its width: about that of a waist in stays. */
 const DEPTH = 0.75;
@@ -34,8 +35,8 @@ export interface RoundBody {
  * A half draft's panels round the body. Each height is an oval of its own girth; a seam's edges meet on it. Heights that a panel
  * does not reach are taken from its nearest end.
  */
-export function roundBody({ pieces }: Pick<Draft, 'pieces'>, closure: Style['closure']): RoundBody {
-  const panels = panelsAround(pieces);
+export function roundBody(draft: Pick<Draft, 'pieces' | 'turnedDart'>, closure: Style['closure']): RoundBody {
+  const panels = panelsAround(sewnAtSide(draft));
   const gaps = { front: halfOpenAt('front', closure), back: halfOpenAt('back', closure) };
   const widths = panels.map(widthOf);
   const half = (y: number): number =>

@@ -69,7 +69,7 @@ const OneBlock = memo(function OneBlock(props: BlockProps) {
             data-wedge={wedge.id}
           >
             {isDart(wedge) ? <DartCloth {...cloth} /> : <WedgeCloth {...cloth} />}
-            {wedge.onCentre || from >= to ? null : (
+            {wedge.onCentre || from >= to || wedge.id === draft.turnedDart?.wedge ? null : (
               <path className="axis" d={pathDown(wedge.axis, from, to, place)} />
             )}
           </g>
@@ -228,7 +228,8 @@ function sideLine(
 ): string {
   const last = panels.at(-1);
   const trued = last && (last.isJoined || outerEdge(last.piece).isSideSeam) ? last.outer : null;
-  return trued ? pathThrough(trued.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
+  const above = last?.aboveDart ? pathThrough(last.aboveDart.map(place)) : '';
+  return trued ? above + pathThrough(trued.map(place)) : pathDown(block.sideSeam, span.top, span.hem, place);
 }
 
 const bustHeight = (draft: Draft): number => draft.levels.find((level) => level.name === 'bust')?.y ?? 0;

@@ -96,9 +96,13 @@ function Mark({
       {kind === 'point' ? (
         <path className="mark" d={arrowhead(at, (which === 'upper' ? -1 : 1) * 7 * px)} />
       ) : null}
-      {kind === 'axis' || kind === 'bend' ? <path className="mark" d={diamond(at, 7 * px)} /> : null}
+      {kind === 'axis' || kind === 'bend' || kind === 'opening' ? (
+        <path className="mark" d={diamond(at, 7 * px)} />
+      ) : null}
       {kind === 'leg' ? <path className="mark" d={triangle(at, offset, 6 * px)} /> : null}
-      {kind === 'node' ? <circle className="mark" cx={at.x} cy={at.y} r={4.5 * px} /> : null}
+      {kind === 'node' || kind === 'short' ? (
+        <circle className="mark" cx={at.x} cy={at.y} r={4.5 * px} />
+      ) : null}
       {kind === 'edge' ? (
         <rect
           className="mark"

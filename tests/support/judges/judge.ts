@@ -23,6 +23,7 @@ import {
   selfMeeting,
   sewnAcross,
 } from './outline';
+import { bustPointOf, shutAtSide } from './sideDart';
 
 type Bound = 'D1' | 'D2' | 'D3' | 'D4' | 'D5' | 'D6';
 
@@ -52,13 +53,17 @@ export function judge(
 ): Finding[] {
   // The cloth of a dart that cannot be sewn stays in; the draft is refused.
   const whole = wholeBlocks(style, made) && made.issues.every(({ code }) => code !== 'dartEndsAtEdge');
+  // Levels and lines are drafted before a dart is turned into the side seam.
+  const bustPoint = bustPointOf(measurements, style);
+  const shut = made.pieces.map((piece) => shutAtSide(piece, bustPoint));
+  const asDrafted = { ...made, pieces: shut };
   return [
-    ...(whole ? girths(measurements, style, made) : []),
+    ...(whole ? girths(measurements, style, asDrafted) : []),
     ...mates(made.pieces),
     ...runs(made.pieces, style),
     ...made.pieces.flatMap((piece) => outlines(piece, hasNoCutLine(piece, made))),
     ...made.pieces.flatMap((piece) => widths(piece, made)),
-    ...made.pieces.flatMap((piece) => kinks(piece, made, style, drafted)),
+    ...shut.flatMap((piece) => kinks(piece, asDrafted, style, drafted)),
   ];
 }
 
@@ -87,7 +92,13 @@ const wholeBlocks = (style: Style, made: Draft): boolean => {
 
 function girths(measurements: Measurements, style: Style, made: Draft): Finding[] {
   const findings: Finding[] = [];
+  const bust = made.levels.find(({ name }) => name === 'bust')?.y ?? 0;
+  const isTurned = made.pieces.some(({ darts, edges }) =>
+    darts.some(({ wedge, open }) => open && edges.every(({ dart }) => dart?.wedge !== wedge)),
+  );
   for (const { name, y } of made.levels) {
+    // Above the bust the cloth of a front that was turned runs level on neither side of the bust point.
+    if (isTurned && y < bust) continue;
     if (!made.pieces.every((piece) => y > legSpan(piece).from + 1e-9 && y < legSpan(piece).to - 1e-9))
       continue;
     const sewn = 2 * made.pieces.reduce((sum, piece) => sum + (sewnAcross(piece, y) ?? Number.NaN), 0);
@@ -284,6 +295,9 @@ function widths(piece: Piece, made: Draft): Finding[] {
   ];
 }
 
+/** A line that was turned there and back has its points so far from where they were, mm. */
+const ROUNDING = 1e-9;
+
 /** Legs and side seams at each level: the tangent above against the tangent below. */
 function kinks(piece: Piece, made: Draft, style: Style, drafted: Draft): Finding[] {
   const findings: Finding[] = [];
@@ -313,8 +327,8 @@ function kinks(piece: Piece, made: Draft, style: Style, drafted: Draft): Finding
     for (const { name, y } of made.levels) {
       const from = Math.max(...stops.filter((stop) => stop < y));
       const to = Math.min(...stops.filter((stop) => stop > y));
-      const above = down.filter((p) => p.y <= y && p.y >= from).slice(-4);
-      const below = down.filter((p) => p.y >= y && p.y <= to).slice(0, 4);
+      const above = down.filter((p) => p.y <= y + ROUNDING && p.y >= from - ROUNDING).slice(-4);
+      const below = down.filter((p) => p.y >= y - ROUNDING && p.y <= to + ROUNDING).slice(0, 4);
       if (above.length < 2 || below.length < 2) continue;
       const [before, after] = [leanAt(above.reverse()), leanAt(below)];
       const jump = Math.abs(before.deg - after.deg);

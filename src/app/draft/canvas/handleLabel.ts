@@ -38,6 +38,7 @@ export function handleLabel(
   const end = which === 'lower' ? 'lower' : 'upper';
   if (kind === 'bend') return level ? TEXTS.axisAt({ wedge, level }) : TEXTS.pointAcross[end]({ wedge });
   if (kind === 'point') return TEXTS.point[end]({ wedge });
+  if (kind === 'opening' || kind === 'short') return TEXTS[kind]({ wedge });
   return kind === 'axis' ? TEXTS.axis({ wedge }) : TEXTS.intake({ wedge, level: level ?? 'waist' });
 }
 
@@ -49,6 +50,8 @@ export function handleChange({ kind, wedge: id, level, which, node }: Handle, st
     return { code: 'edgeNodeSet', edge: which === 'top' ? 'top' : 'hem', node: node ?? 'centreFront' };
   const wedge = wedgePlaceOf(id ?? '', style);
   if (kind === 'axis') return { code: 'wedgeMoved', wedge };
+  if (kind === 'opening') return { code: 'upperEndSet', wedge };
+  if (kind === 'short') return { code: 'dartPointPulled', wedge, end: 'lower' };
   const end = which === 'upper' ? 'upper' : 'lower';
   if (kind === 'point') return { code: 'dartPointPulled', wedge, end };
   if (kind === 'leg') return { code: 'intakePulled', wedge, level: level ?? 'waist' };

@@ -24,7 +24,7 @@ import {
   type Wedge,
   wedgeSpan,
 } from '../../../engine';
-import { askedExtent } from '../../../table';
+import { askedExtent, opensInSide } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useSide } from '../../store/sideContext';
@@ -49,9 +49,11 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const draft = useDraft();
   const kept = useKeptStyle();
   const change = useStore((state) => state.change);
+  const { savedDraft } = useOpen();
+  const isFromSide = opensInSide(wedge, savedDraft.style);
   const place = wedgePlaceOf(wedge.id, kept);
   if (drafted.onCentre) return <p className="hint dart-fields">{TEXTS.onCentre}</p>;
-  const told = shutSooner(wedge, drafted, draft);
+  const told = isFromSide ? [] : shutSooner(wedge, drafted, draft);
   return (
     <div className="dart-fields">
       <fieldset className="sizing ends">
@@ -81,7 +83,8 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
       </fieldset>
       {(['upper', 'lower'] as const).map((end) => {
         const point = wedge[end];
-        if (!point) return null;
+        // The point of a dart from the side seam is told from the bust point, beside where it opens.
+        if (!point || isFromSide) return null;
         return (
           <div key={end} className="dart-point">
             <PointFields wedge={wedge} end={end} point={point} place={place} />

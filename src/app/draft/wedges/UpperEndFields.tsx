@@ -1,4 +1,4 @@
-// Where a wedge ends on a shouldered block: in neckline, shoulder or armhole, and how far along it.
+// Where a wedge ends on a shouldered block: in neckline, shoulder or armhole, and how far along it; a bust dart in the side seam too.
 
 import {
   type ChangeOf,
@@ -8,14 +8,20 @@ import {
   WEDGE_CARDS,
   wedgePlaceOf,
 } from '../../../document';
-import type { UpperEdge, Wedge } from '../../../engine';
+import { isDart, type Opening, type Wedge } from '../../../engine';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useKeptStyle, useStore } from '../../store/storeContext';
+import { SideDartFields } from './SideDartFields';
 
 const TEXTS = WEDGE_CARDS.upperEnd;
 
 /** First what the draft does by itself, then from the centre towards the side. */
-const CHOICES: readonly (UpperEdge | null)[] = [null, 'neckline', 'shoulder', 'armhole'];
+const CHOICES: readonly (Opening | null)[] = [null, 'neckline', 'shoulder', 'armhole'];
+
+const choicesOf = (wedge: Wedge): readonly (Opening | null)[] =>
+  wedge.endsAt?.edge === 'side' || (wedge.block === 'front' && isDart(wedge))
+    ? [...CHOICES, 'side']
+    : CHOICES;
 
 export function UpperEndFields({ wedge }: { wedge: Wedge }) {
   const change = useStore((state) => state.change);
@@ -28,8 +34,8 @@ export function UpperEndFields({ wedge }: { wedge: Wedge }) {
   return (
     <div className="upper-end">
       <fieldset className="sizing">
-        <legend>{TEXTS.legend}</legend>
-        {CHOICES.map((edge) => (
+        <legend>{isDart(wedge) ? TEXTS.legendOfDart : TEXTS.legend}</legend>
+        {choicesOf(wedge).map((edge) => (
           <label key={edge ?? 'usual'}>
             <input
               type="radio"
@@ -43,7 +49,9 @@ export function UpperEndFields({ wedge }: { wedge: Wedge }) {
           </label>
         ))}
       </fieldset>
-      {endsAt ? (
+      {endsAt?.edge === 'side' ? (
+        <SideDartFields wedge={wedge} />
+      ) : endsAt ? (
         <label className="upper-part">
           {TEXTS.along}
           <input

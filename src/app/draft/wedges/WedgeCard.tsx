@@ -24,7 +24,7 @@ import {
   type Style,
   type Wedge,
 } from '../../../engine';
-import { intakeNow, SIZING_SIGNS } from '../../../table';
+import { intakeNow, opensInSide, SIZING_SIGNS } from '../../../table';
 import { Toolbar } from '../../components/Toolbar';
 import { useSide } from '../../store/sideContext';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
@@ -111,8 +111,13 @@ export function WedgeCard({ selected, onSelect, level, onLevel }: WedgeCardProps
           {shoulderKind(savedDraft.style) === 'shoulders' && wedge.station > -1 && !wedge.upper ? (
             <UpperEndFields wedge={wedge} />
           ) : null}
-          <WedgeNumbers wedge={wedge} drafted={drafted} block={block} level={level} onLevel={onLevel} />
-          <More wedge={wedge} drafted={drafted} />
+          {/* A dart from the side seam lies across the levels: it has no intake at any of them. */}
+          {opensInSide(wedge, savedDraft.style) ? null : (
+            <>
+              <WedgeNumbers wedge={wedge} drafted={drafted} block={block} level={level} onLevel={onLevel} />
+              <More wedge={wedge} drafted={drafted} />
+            </>
+          )}
         </div>
       ) : (
         <p className="hint choose-wedge">{TEXTS.choose}</p>
@@ -157,30 +162,33 @@ function WedgeHead({ wedge, drafted }: WedgeInHand) {
       >
         {TEXTS.takeOff}
       </button>
-      <fieldset className="sizing">
-        <legend className="unseen">{WEDGE_CARDS.sizing.legend}</legend>
-        {(['balanced', 'manual'] as const).map((sizing) => (
-          <label key={sizing} title={SIZING[sizing].hint}>
-            <input
-              type="radio"
-              name="sizing"
-              checked={wedge.sizing === sizing}
-              onChange={() =>
-                edit({ code: sizing === 'manual' ? 'wedgeLocked' : 'wedgeBalanced' }, (style) =>
-                  setSizing(style, wedge.id, sizing, intakeNow(drafted)),
-                )
-              }
-            />
-            <span>
-              {/* The same sign stands under the wedge on the table. */}
-              <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
-                <path d={SIZING_SIGNS[sizing]} />
-              </svg>
-              {SIZING[sizing].label}
-            </span>
-          </label>
-        ))}
-      </fieldset>
+      {/* The width of a dart from the side seam is one number, set with the shoulders. */}
+      {wedge.sizing === 'balanced' && opensInSide(wedge, kept) ? null : (
+        <fieldset className="sizing">
+          <legend className="unseen">{WEDGE_CARDS.sizing.legend}</legend>
+          {(['balanced', 'manual'] as const).map((sizing) => (
+            <label key={sizing} title={SIZING[sizing].hint}>
+              <input
+                type="radio"
+                name="sizing"
+                checked={wedge.sizing === sizing}
+                onChange={() =>
+                  edit({ code: sizing === 'manual' ? 'wedgeLocked' : 'wedgeBalanced' }, (style) =>
+                    setSizing(style, wedge.id, sizing, intakeNow(drafted)),
+                  )
+                }
+              />
+              <span>
+                {/* The same sign stands under the wedge on the table. */}
+                <svg viewBox="-10 -8 20 16" aria-hidden="true" data-sign={sizing}>
+                  <path d={SIZING_SIGNS[sizing]} />
+                </svg>
+                {SIZING[sizing].label}
+              </span>
+            </label>
+          ))}
+        </fieldset>
+      )}
     </div>
   );
 }

@@ -103,6 +103,20 @@ export const DRAFTING_PANELS = catalogue({
     upperPoint: ({ dart }: InDart) => `${dart}, upper point`,
     lowerPoint: ({ dart }: InDart) => `${dart}, lower point`,
   },
+  turn: {
+    heading: 'Front: turn the bust dart into the side seam',
+    slash: ({ below, across, down }: { below: string; across: string; down: string }) =>
+      `Mark the front’s side seam ${below} below the armhole, measured along the seam: ${across} from the centre line and ${down} below the shoulder level. Draw a straight line from there to the bust point, and cut along it up to the point.`,
+    close: ({ wedge }: { wedge: string }) =>
+      `Close the ${wedge} in the neckline: lay its outer leg on its inner leg, both from the bust point. What lies between the two cuts swings up in one, and the dart opens in the side seam. Neckline, shoulder and armhole keep their lengths.`,
+    opens: ({ width, short, leg }: { width: string; short: string; leg: string }) =>
+      `It opens ${width} at the side. Draw a line from the bust point to the middle of the opening and mark the point of the dart on it, ${short} from the bust point; draw both legs from there, ${leg} long each.`,
+    fold: 'Fold the dart down before the side is cut: unfolded, the cut line rises to a peak between its legs. Mark on the back’s side seam, as far below the armhole, where the dart is closed.',
+    lowerEnd: 'Dart, lower end at the side',
+    upperEnd: 'Dart, upper end at the side',
+    point: 'Dart, point',
+    underarm: 'Side seam, upper end',
+  },
   drill: {
     heading: 'Drill marks',
     mark: 'Mark where the awl goes through; it stands inside the point of the dart, so that sewing covers it.',

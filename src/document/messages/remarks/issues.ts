@@ -157,6 +157,10 @@ const SENTENCES: Sentences = catalogue<Sentences>({
     `${wedgeFirst} crosses no level between its points, so it takes nothing. Let it reach the waist or another level.`,
   dartEndsAtEdge: ({ wedgeFirst, piece }) =>
     `${wedgeFirst} in ${piece} has a point too near the edge, or shuts just as it reaches the edge, and cannot be sewn. Move the point, or let the dart run on to the edge.`,
+  sideDartOffSeam: ({ wedgeFirst, written, values }) =>
+    `${wedgeFirst} cannot open so far below the armhole: the side seam has room for it from ${written(values.least)} to ${written(values.most)} below. Open it higher or lower.`,
+  sideDartMeets: ({ wedgeFirst }) =>
+    `${wedgeFirst} has no clear way from the side seam to the bust point: it meets another dart or an edge. Open it higher, lower the upper point of the dart beside it, or let it open in another edge.`,
   dartOffPanel: ({ wedgeFirst }) =>
     `${wedgeFirst} lies across another wedge or beyond its panels. Move it to where there is cloth on both sides of it.`,
   sidePanelAtCentre: () =>
@@ -166,7 +170,7 @@ const SENTENCES: Sentences = catalogue<Sentences>({
   shoulderNeedsSideSeam: () =>
     'The armhole is parted by the side seam, so the side panel of a shouldered block cannot be cut in one. Keep the side seam, or leave the shoulders out.',
   shoulderWedges: ({ wedgeFirst, block }) =>
-    `${wedgeFirst} has no place to end on a shouldered ${block}: one wedge ends at mid-shoulder, and each other needs a place of its own in neckline, shoulder or armhole, in the order of the wedges; of darts only the one nearest to the bust point may open there. Say where it ends, give it an upper point, or take it off.`,
+    `${wedgeFirst} has no place to end on a shouldered ${block}: one wedge ends at mid-shoulder, and each other needs a place of its own in neckline, shoulder or armhole, in the order of the wedges; of darts only the one nearest to the bust point may open there, and in the side seam only one that no other wedge runs up beside. Say where it ends, give it an upper point, or take it off.`,
   topAboveArmpit: ({ written, values }) =>
     `The top edge at the side stands ${written(values.over)} higher than the underarm and would cut in. Lower the top edge.`,
   garmentTooShort: ({ written, values }) =>

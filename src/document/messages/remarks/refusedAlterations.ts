@@ -14,6 +14,8 @@ export const ALTERATION_REFUSED: Readonly<Record<NonNullable<FittingOutcome['cod
     'The centre lies on a fold or takes a busk and must stay straight. Alter the seam beside it.',
   panelCrossed: 'The edges of a panel would meet or cross. Take in less, or share it with other seams.',
   dartClosed: 'The dart would be let out past its own intake. Let out less, or share it with other seams.',
+  dartTurned:
+    'This dart was turned into the side seam. Set how wide it opens on Draft, or alter the side seam.',
   lengthUsedUp: 'Too little would be left between the two levels. Shorten less.',
   bustPointOutOfSpan: 'The bust point so corrected cannot be drafted. Move it less.',
   amountOutOfSpan: 'An amount or a height is beyond what a fitting can ask.',

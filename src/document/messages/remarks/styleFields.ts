@@ -101,13 +101,15 @@ const wedgeFields = (style: StyleWedges): NamedField[] =>
   );
 
 function fieldsOfWedge(wedge: string): NamedField[] {
-  const { cupLine, cupIntake, fromCentre, endEdge, endPart, upper, lower, intake, station } = WEDGE_FIELDS;
+  const { cupLine, cupIntake, fromCentre, endEdge, endPart, endBelow, upper, lower, intake, station } =
+    WEDGE_FIELDS;
   return [
     ...(['id', 'kind', 'block', 'sizing', 'weight'] as const).map(
       (part): NamedField => [part, asShare(WEDGE_FIELDS[part]({ wedge }))],
     ),
     ['endsAt.edge', asShare(endEdge({ wedge }))],
     ['endsAt.part', asShare(endPart({ wedge }))],
+    ['endsAt.below', asLength(endBelow({ wedge }))],
     ['cup.below', asLength(cupLine({ wedge }))],
     ['cup.intake', asLength(cupIntake({ wedge }))],
     ['upper', asLength(upper.point({ wedge }))],
@@ -158,6 +160,7 @@ const WEDGE_FIELDS = catalogue({
   cupIntake: ({ wedge }: OfWedge) => `The fullness intake of the ${wedge}`,
   endEdge: ({ wedge }: OfWedge) => `The edge in which the ${wedge} ends`,
   endPart: ({ wedge }: OfWedge) => `The place along the edge at which the ${wedge} ends`,
+  endBelow: ({ wedge }: OfWedge) => `The distance below the armhole at which the ${wedge} opens`,
   upper: {
     level: ({ wedge }: OfWedge) => `The level of the upper point of the ${wedge}`,
     point: ({ wedge }: OfWedge) => `The upper point of the ${wedge}`,

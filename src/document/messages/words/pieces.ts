@@ -147,6 +147,18 @@ const SEAMS = catalogue({
     dart: ({ piece }: Named) => `Dart in ${piece}`,
     namedDart: ({ dart, piece }: Named & { dart: string }) => `${dart} in ${piece}`,
     sideSeam: { both: 'Side seam', left: 'Left side seam', right: 'Right side seam' },
+    sidePart: {
+      aboveDart: {
+        both: 'Side seam above the dart',
+        left: 'Left side seam above the dart',
+        right: 'Right side seam above the dart',
+      },
+      belowDart: {
+        both: 'Side seam below the dart',
+        left: 'Left side seam below the dart',
+        right: 'Right side seam below the dart',
+      },
+    },
     centre: {
       both: { front: 'Centre front', back: 'Centre back' },
       left: { front: 'Centre front on the left', back: 'Centre back on the left' },
@@ -211,7 +223,7 @@ export function seamLabel(seam: SeamIdentity, dartName?: string): string {
         : SEAMS.label.namedDart({ dart: dartName, piece });
     }
     case 'sideSeam':
-      return SEAMS.label.sideSeam[side];
+      return seam.part ? SEAMS.label.sidePart[seam.part][side] : SEAMS.label.sideSeam[side];
     case 'centre':
       return SEAMS.label.centre[side][seam.block];
     case 'shoulder':

@@ -97,6 +97,8 @@ export type RefusalCode =
   | 'panelCrossed'
   /** A dart is let out past its own intake. */
   | 'dartClosed'
+  /** The dart was turned into the side seam; its width is the style's. */
+  | 'dartTurned'
   /** Too little would be left between two levels. */
   | 'lengthUsedUp'
   /** The corrected bust point cannot be drafted. */

@@ -5,7 +5,7 @@ import { cubicsLength, cutCubics, type Heading } from '../../geometry/cubicLengt
 import { between, type Point } from '../../geometry/point';
 import { halfOpenAt } from '../../style/openings';
 import type { Shoulders, Style } from '../../style/style';
-import type { EndsAt, UPPER_EDGES, Wedge } from '../../style/wedgeFields';
+import type { UpperEdge, Wedge } from '../../style/wedgeFields';
 import { isDart } from '../../style/wedgeKind';
 import { type Issue, issue } from '../../terms/issue';
 import type { BlockName } from '../../terms/names';
@@ -15,14 +15,20 @@ import type { Level } from '../lines/levels';
 import { bustDartAngle, coneAngle } from './bustDart';
 import { type AskedEnd, armholeCurve, backNeckOf, necklineCurve, type ShoulderFrame } from './shoulderFrame';
 import type { FrontAndBack } from './shoulderLine';
+import { DRAFTED_AT, opensInSide } from './sideDart';
 
 /** A wedge with the place where it ends. */
 interface EndingWedge {
   readonly wedge: Wedge;
-  readonly at: EndsAt;
+  readonly at: PlaceAbove;
 }
 
-const MIDDLE: EndsAt = { edge: 'shoulder', part: 0.5 };
+interface PlaceAbove {
+  readonly edge: UpperEdge;
+  readonly part: number;
+}
+
+const MIDDLE: PlaceAbove = { edge: 'shoulder', part: 0.5 };
 
 /** Wedges that run up past the over-bust line, from the bust-point line outwards, of two as far the one that parts panels first. */
 const upwardWedges = (style: Style, block: BlockName): Wedge[] =>
@@ -31,7 +37,7 @@ const upwardWedges = (style: Style, block: BlockName): Wedge[] =>
     .sort((a, b) => Math.abs(a.station) - Math.abs(b.station) || Number(isDart(a)) - Number(isDart(b)));
 
 /** Edges in their order from the centre towards the side. */
-const ORDER = ['neckline', 'shoulder', 'armhole'] as const satisfies readonly (typeof UPPER_EDGES)[number][];
+const ORDER = ['neckline', 'shoulder', 'armhole'] as const satisfies readonly UpperEdge[];
 
 const rankOf = ({ at }: EndingWedge): number => ORDER.indexOf(at.edge) + at.part;
 
@@ -53,9 +59,10 @@ export function endingWedges(style: Style, block: BlockName): { ending: EndingWe
   };
   const ending: EndingWedge[] = [];
   for (const wedge of upward) {
-    const at = wedge.endsAt ?? (wedge === first ? MIDDLE : undefined);
-    if (!at || (isDart(wedge) && wedge !== main)) refuse(wedge);
-    else ending.push({ wedge, at });
+    const asked = wedge.endsAt ?? (wedge === first ? MIDDLE : { edge: 'side', part: 0 });
+    const { edge, part } = opensInSide(wedge, upward) ? DRAFTED_AT : asked;
+    if (edge === 'side' || (isDart(wedge) && wedge !== main)) refuse(wedge);
+    else ending.push({ wedge, at: { edge, part } });
   }
   ending.sort((a, b) => a.wedge.station - b.wedge.station || (a.wedge.id < b.wedge.id ? -1 : 1));
   for (const [i, each] of ending.entries()) {
@@ -104,7 +111,7 @@ export function askedEnds(
 /** A place on a sewn edge, kept clear of its ends; that of the other block's wedge where they meet. */
 function placeIn(
   frame: ShoulderFrame,
-  edge: EndsAt['edge'],
+  edge: UpperEdge,
   asked: number,
   meeting: number | null,
 ): { part: number; sewn: Heading } {
@@ -170,7 +177,9 @@ function mainIntake(
   const most = isDart(wedge) ? MOST_DART_LEAN_RAD : MOST_LEAN_RAD;
   const openBy = (angle: number): number =>
     Math.max(0, height * (Math.tan(Math.min(most, inner + angle)) - Math.tan(inner)));
-  if (set !== undefined) return openBy(dartAngle(Math.min(set, 2 * leg), leg));
+  // A dart that is turned into the side seam is as wide there as it is set, measured at the bust line.
+  const reach = wedge.endsAt?.edge === 'side' ? side : leg;
+  if (set !== undefined) return openBy(dartAngle(Math.min(set, 2 * reach), reach));
   let intake = 0;
   // What a wedge sized by hand was asked for hangs on how wide it opens, and that on what it was asked for.
   for (let round = 0; round < (wedge.sizing === 'manual' ? ROUNDS : 1); round += 1) {

@@ -14,11 +14,13 @@ import type { DraftingStep } from '../elements/draftingStep';
 import { type Drawing, startDrawing } from '../elements/figure';
 import { type DraftingHeight, heightsOf } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
+import { beforeTurn } from './turnSteps';
 
 const COLUMNS = DRAFTING_SHEET.columns;
 
 /** The steps of one block, in the order of drawing; none where the draft has no blocks. */
-export function blockSteps(input: PlanInput, name: BlockName, lengths: SheetLengths): DraftingStep[] {
+export function blockSteps(asked: PlanInput, name: BlockName, lengths: SheetLengths): DraftingStep[] {
+  const input = beforeTurn(asked);
   const { draft } = input;
   const block = draft.blocks?.[name];
   if (!block) return [];

@@ -29,6 +29,7 @@ import { heightsOf, lineAt } from '../elements/heights';
 import type { SheetLengths } from '../elements/sheetLengths';
 import { dartSteps } from './dartSteps';
 import { isShouldered, shoulderSteps } from './shoulderSteps';
+import { beforeTurn, turnSteps } from './turnSteps';
 
 const BOTH = ['front', 'back'] as const;
 const COLUMNS = DRAFTING_SHEET.columns;
@@ -36,11 +37,13 @@ const CELLS = DRAFTING_SHEET.cells;
 
 /** The steps of all panels, in the order of drawing. */
 export function panelSteps(input: PlanInput, lengths: SheetLengths): DraftingStep[] {
+  const flat = beforeTurn(input);
   return [
-    truingStep(input, lengths),
-    ...shoulderSteps(input, lengths),
-    edgesStep(input, lengths),
-    ...dartSteps(input, lengths),
+    truingStep(flat, lengths),
+    ...shoulderSteps(flat, lengths),
+    edgesStep(flat, lengths),
+    ...dartSteps(flat, lengths),
+    ...turnSteps(input, lengths),
     ...drillStep(input, lengths),
     allowanceStep(input, lengths),
     proofStep(input, lengths),

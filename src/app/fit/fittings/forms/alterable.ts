@@ -19,13 +19,20 @@ import {
 } from '../../../../engine';
 
 /** Every seam and dart that can be altered, from centre front round to centre back, each once. */
-export function alterableSeams({ proof }: Draft, { closure }: Style): readonly SeamName[] {
+export function alterableSeams(
+  { proof, turnedDart, halves }: Draft,
+  { closure }: Style,
+): readonly SeamName[] {
   const centre = (block: BlockName): SeamName[] =>
     closure[block] === 'fold' || closure[block] === 'busk' ? [] : [centreSeam(block)];
+  const turned = [turnedDart, halves?.left.turnedDart, halves?.right.turnedDart].map((each) => each?.wedge);
   const found = [
     ...centre('front'),
+    // A dart that was turned into the side seam is set on Draft.
     ...proof.seams.flatMap(({ seam, a, b }) =>
-      seam.kind === 'centre' ? [] : (seamNameOf(seam, { a, b }) ?? []),
+      seam.kind === 'centre' || (seam.kind === 'dart' && turned.includes(seam.wedge))
+        ? []
+        : (seamNameOf(seam, { a, b }) ?? []),
     ),
     ...proof.closedDarts.flatMap(({ seam }) => seamNameOf(seam, null) ?? []),
     ...centre('back'),

@@ -78,6 +78,8 @@ export const CANVAS = catalogue({
       upper: ({ wedge }: OfWedge) => `${wedge}, upper point: distance from the centre line`,
       lower: ({ wedge }: OfWedge) => `${wedge}, lower point: distance from the centre line`,
     },
+    opening: ({ wedge }: OfWedge) => `${wedge}: where it opens, below the armhole`,
+    short: ({ wedge }: OfWedge) => `${wedge}: how far its point ends short of the bust point`,
     intake: ({ wedge, level }: OfWedge & AtLevel) => `${wedge}: intake at the ${LEVEL_WORDS[level]}`,
     /** Both legs of a wedge are the same number: told apart by where they are. */
     leg: {

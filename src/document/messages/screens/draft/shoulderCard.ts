@@ -36,7 +36,7 @@ export const SHOULDER_CARD = catalogue({
     'intake.front': {
       label: 'Front wedge',
       full: 'Front wedge at its upper end',
-      hint: 'taken at its upper end; empty: the bust dart',
+      hint: 'taken where it ends; empty: the bust dart',
     },
     'intake.back': {
       label: 'Back wedge',

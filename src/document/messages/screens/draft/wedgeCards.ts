@@ -35,9 +35,25 @@ export const WEDGE_CARDS = catalogue({
   },
   upperEnd: {
     legend: 'Ends above in',
-    edges: { usual: 'As usual', neckline: 'Neckline', shoulder: 'Shoulder', armhole: 'Armhole' },
+    legendOfDart: 'Opens in',
+    edges: {
+      usual: 'As usual',
+      neckline: 'Neckline',
+      shoulder: 'Shoulder',
+      armhole: 'Armhole',
+      side: 'Side seam',
+    },
     along: 'Place along it, from the centre to the underarm',
     part: ({ percent }: { percent: number }) => `${percent} %`,
+    side: {
+      below: 'Below the armhole',
+      belowFull: 'Where the dart opens in the side seam, below the armhole',
+      short: 'Short of the bust point',
+      shortFull: 'How far the dart’s point ends short of the bust point',
+      opens: ({ length, degrees }: { length: string; degrees: number }) =>
+        `It opens ${length} at the side seam, ${degrees}° about the bust point, and is folded down.`,
+      width: 'How wide it opens is set with the shoulders, as the front wedge at its upper end.',
+    },
   },
   numbers: {
     lengths: { in: 'inches', cm: 'centimetres' },
