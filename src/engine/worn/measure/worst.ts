@@ -32,12 +32,26 @@ const LEVEL_OF: Readonly<Record<Band, LevelName>> = {
 
 const blockOf = (part: Part): BlockName | null => (part === 'side' ? null : part);
 
-/** The worst places first, each against the least of its kind that is seen; `most` at the most. */
-export function worstPlaces(
-  figures: FitFigures,
-  levels: readonly { readonly name: LevelName }[],
-  most = 3,
-): WornPlace[] {
+type Levels = readonly { readonly name: LevelName; readonly y: number }[];
+
+/** An edge is mended at a level no farther from it than this, else at the outermost one beyond it, mm. Our own bound. */
+const NEAR_MM = 40;
+
+/** The level at which a place of an edge is mended: the nearest one, or that towards which the cloth runs on beyond the edge. */
+function levelOfEdge(edge: 'top' | 'hem', { y }: Point, levels: Levels): LevelName {
+  const away = (level: Levels[number]): number => Math.abs(level.y - y);
+  const [nearest] = [...levels].sort((a, b) => away(a) - away(b));
+  const beyond = levels.filter((level) => (edge === 'top' ? level.y < y : level.y > y));
+  const next = edge === 'top' ? beyond.at(-1) : beyond[0];
+  return (nearest && away(nearest) <= NEAR_MM ? nearest : (next ?? nearest))?.name ?? 'waist';
+}
+
+/**
+ * The worst places first, each against the least of its kind that is seen; `most` at the most.
+ *
+ * @param levels of the draft from the top down, mm on paper
+ */
+export function worstPlaces(figures: FitFigures, levels: Levels, most = 3): WornPlace[] {
   const nearest = (level: LevelName): LevelName =>
     levels.some(({ name }) => name === level) || level === 'overBust' ? level : 'waist';
   const all: WornPlace[] = [
@@ -56,7 +70,7 @@ export function worstPlaces(
         edge,
         part,
         block: blockOf(part),
-        level: nearest(edge === 'top' ? 'overBust' : 'hip'),
+        level: levelOfEdge(edge, widest, levels),
       }),
     ),
     ...figures.marks.map(

@@ -190,7 +190,7 @@ export const WORN = catalogue({
       isMeasured: boolean;
       unit: Unit;
     }): readonly string[] => [
-      'The panels are sewn, darts closed, a facing behind its panel, boned, laced with their gap and at rest on a body of these girths.',
+      'The panels are sewn with their darts and facings, boned, laced with their gap and at rest on a body of these girths.',
       'It compares drafts and shows places. It promises no fit; a mock-up tells more.',
       `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${formatLength(hollow, unit, { withUnit: true })} in front of upper back and seat${isMeasured ? ', as measured' : ', an estimate: the hollow of the back can be measured'}.`,
       'Cloth is firm cotton, bones are flat steel along every seam, and a waist tape keeps the garment at the waist. How far the body yields is an estimate.',
