@@ -118,6 +118,7 @@ export default function AsWorn({ onSideSeam }: AsWornProps) {
           {result && result.halves.length > 0 && (
             <>
               <WornPlaces halves={result.halves} unit={client.unit} onSideSeam={onSideSeam} />
+              <p className="hint">{WORN.caution}</p>
               <CompareWith
                 choices={comparisons}
                 chosen={other?.key ?? null}

@@ -1,6 +1,6 @@
 // What the page asks of the worker, and what that answers.
 
-import type { BodySides, Draft, Measurements, Style } from '../../engine';
+import type { Block, BodySides, Draft, Measurements, Style } from '../../engine';
 import type { WornResult } from './view/wornPicture';
 
 export interface WornRequest {
@@ -19,13 +19,15 @@ export type WornAnswer = { readonly number: number } & (
   | { readonly kind: 'failed' }
 );
 
-/** The draft without what sewing does not read, so that little is copied. */
+/** The draft without what sewing does not read, so that little is copied: of the blocks it reads where the bust point is. */
 export const toBeSewn = (draft: Draft): Draft => ({
   ...draft,
-  blocks: null,
+  blocks: draft.blocks && { front: bare(draft.blocks.front), back: bare(draft.blocks.back) },
   nodes: [],
   proof: { ledger: draft.proof.ledger, seams: [], closedDarts: [], edges: [] },
   ...(draft.halves
     ? { halves: { left: toBeSewn(draft.halves.left), right: toBeSewn(draft.halves.right) } }
     : {}),
 });
+
+const bare = (block: Block): Block => ({ ...block, wedges: [], upper: null });

@@ -179,6 +179,9 @@ export const WORN = catalogue({
       `The bust seam passes the bust point at ${away(value, unit, tenth)}.`,
   },
 
+  caution:
+    'No pressure is shown, and no lacing is called safe. How tightly one may be laced is for the wearer and a licensed clinician to say: loosen at once on pain, numbness, tingling, breathlessness or faintness.',
+
   assumed: {
     title: 'What is assumed',
     lines: ({
@@ -194,7 +197,6 @@ export const WORN = catalogue({
       'It compares drafts and shows places. It promises no fit; a mock-up tells more.',
       `The girths and heights are those measured. The shape between them is usual for a body, not this client’s; the waist lies ${formatLength(hollow, unit, { withUnit: true })} in front of upper back and seat${isMeasured ? ', as measured' : ', an estimate: the hollow of the back can be measured'}.`,
       'Cloth is firm cotton, bones are flat steel along every seam, and a waist tape keeps the garment at the waist. How far the body yields is an estimate.',
-      'No pressure is shown. How tightly one may be laced is for the wearer and a licensed clinician to say: loosen at once on pain, numbness, tingling, breathlessness or faintness.',
     ],
   },
 });
