@@ -17,6 +17,7 @@ class StillObserver implements ResizeObserver {
   disconnect(): void {}
 }
 globalThis.ResizeObserver ??= StillObserver;
+globalThis.IntersectionObserver ??= StillObserver as unknown as typeof IntersectionObserver;
 
 afterEach(() => {
   cleanup();

@@ -64,6 +64,42 @@ describe('the book in the browser', () => {
     await expect.poll(() => waist(second).inputValue()).toBe('27');
   });
 
+  it.each([
+    [390, 844],
+    [820, 700],
+  ])('leads one who types far below to what there is to choose, at %i × %i', async (width, height) => {
+    const { page: first, context } = await visit('measure');
+    const record = (): Promise<string | undefined> =>
+      first.evaluate(
+        () => Object.entries(localStorage).find(([key]) => key.startsWith('staywright.client.'))?.[1],
+      );
+    /** Types in the first tab, and waits until it is kept. */
+    const typeThere = async (text: string): Promise<void> => {
+      const before = await record();
+      await type(first, text);
+      await expect.poll(record).not.toBe(before);
+    };
+    await typeThere('28');
+    const second = await context.newPage();
+    await second.setViewportSize({ width, height });
+    await second.goto(`${inject('appUrl')}#measure`);
+    const last = second.getByRole('textbox', { name: 'Waist to lap, seated' });
+    await last.scrollIntoViewIfNeeded();
+    await last.fill('5 1/4');
+    await typeThere('27');
+    await last.press('Enter');
+    const way = second.locator('.notice-above');
+    await way.waitFor();
+    // It covers no part of the field that is typed in.
+    const [bar, field] = [await way.boundingBox(), await second.locator(':focus').boundingBox()];
+    expect((bar?.y ?? 0) + (bar?.height ?? 0)).toBeLessThanOrEqual(field?.y ?? 0);
+    await way.getByRole('button', { name: 'Show it' }).click();
+    await way.waitFor({ state: 'detached' });
+    await expect
+      .poll(() => second.evaluate(() => document.activeElement?.closest('.keeping') !== null))
+      .toBe(true);
+  });
+
   it('reads a book of the first layout, and keeps it client by client', async () => {
     const kept = readFileSync('tests/document/model/fixtures/book-v5.json', 'utf8');
     const origin = new URL(inject('appUrl')).origin;

@@ -1,6 +1,6 @@
 // What keeping has to say: faults, what another tab keeps otherwise, and what was put aside.
 
-import { useContext, useState, useSyncExternalStore } from 'react';
+import { useContext, useRef, useState, useSyncExternalStore } from 'react';
 import { KEEPING } from '../../../document';
 import { BackupButton } from '../../components/files/BackupButton';
 import { discard, keepAgain, quarantinedIn } from '../../storage/asides';
@@ -9,6 +9,7 @@ import { noticeSentence, saveStatusSentence } from '../../storage/keepingSentenc
 import { type Books, BooksContext } from '../../storage/windows/booksContext';
 import { type ClashChoice, settleClash } from '../../storage/windows/settleClash';
 import { useStore } from '../../store/storeContext';
+import { NoticeAbove } from './NoticeAbove';
 import { PutAside } from './PutAside';
 
 /** Said once: the user puts them away when they are read. The others go when what they tell of does. */
@@ -32,43 +33,47 @@ function Notices({ books }: { books: Books }) {
   // Looked up again at each drawing, because it changes with what is chosen below and with nothing else.
   const [, lookAgain] = useState(0);
   const quarantined = quarantinedIn(storage);
+  const area = useRef<HTMLDivElement>(null);
   const sentences = notices.map((notice) => ({ notice, sentence: noticeSentence(notice) }));
   const isAbsent = notices.some((notice) => notice.kind === 'unavailable');
   const clashes = status.kind === 'conflict' ? status.clashes : [];
   const isFault = (status.kind === 'failed' && !isAbsent) || status.kind === 'cleared';
   if (sentences.length === 0 && quarantined.length === 0 && clashes.length === 0 && !isFault) return null;
   return (
-    <div className="keeping" role="status">
-      {sentences.map(({ notice, sentence }) => (
-        <p key={notice.kind}>
-          {sentence}
-          {PASSING.includes(notice.kind) ? (
-            <button type="button" className="quiet" onClick={() => storage.dismiss(notice.kind)}>
-              {KEEPING.notices.close}
-            </button>
-          ) : null}
-        </p>
-      ))}
-      {quarantined.map((text) => (
-        <PutAside
-          key={text.key}
-          quarantinedText={text}
-          onDiscard={() => {
-            discard(storage, text.key);
-            lookAgain((count) => count + 1);
-          }}
-        />
-      ))}
-      {isFault ? <Fault books={books} status={status} takesRoom={quarantined.length > 0} /> : null}
-      {clashes.map((clash) => (
-        <ClashNotice
-          key={clash.key}
-          books={books}
-          clash={clash}
-          isBeside={status.kind === 'conflict' && status.beside}
-        />
-      ))}
-    </div>
+    <>
+      <div className="keeping" role="status" ref={area}>
+        {sentences.map(({ notice, sentence }) => (
+          <p key={notice.kind}>
+            {sentence}
+            {PASSING.includes(notice.kind) ? (
+              <button type="button" className="quiet" onClick={() => storage.dismiss(notice.kind)}>
+                {KEEPING.notices.close}
+              </button>
+            ) : null}
+          </p>
+        ))}
+        {quarantined.map((text) => (
+          <PutAside
+            key={text.key}
+            quarantinedText={text}
+            onDiscard={() => {
+              discard(storage, text.key);
+              lookAgain((count) => count + 1);
+            }}
+          />
+        ))}
+        {isFault ? <Fault books={books} status={status} takesRoom={quarantined.length > 0} /> : null}
+        {clashes.map((clash) => (
+          <ClashNotice
+            key={clash.key}
+            books={books}
+            clash={clash}
+            isBeside={status.kind === 'conflict' && status.beside}
+          />
+        ))}
+      </div>
+      {isFault || clashes.length > 0 ? <NoticeAbove notices={area} /> : null}
+    </>
   );
 }
 

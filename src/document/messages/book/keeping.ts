@@ -35,6 +35,8 @@ export const KEEPING = catalogue({
   cleared:
     'What was kept on this device was deleted, by another tab or in the browser’s settings. The book is still whole in this tab.',
   keepAgain: 'Keep it again',
+  /** Where one has scrolled away from a fault or a choice. */
+  above: { says: 'A notice about keeping stands at the top.', show: 'Show it' },
   clash: {
     kept: ({ name }: Named) =>
       `${name} was changed in this tab and in another. Choose which to go on with; the other is put aside.`,
