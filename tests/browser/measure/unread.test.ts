@@ -18,6 +18,7 @@ describe('a measurement that cannot be read', () => {
       await said.waitFor();
     }
     await said.getByRole('link', { name: 'Measure', exact: true }).click();
+    await expect.poll(() => bust.evaluate((input) => input === document.activeElement)).toBe(true);
     expect(await bust.inputValue()).toBe('banana');
     await expect.poll(() => said.count()).toBe(0);
     await bust.fill('39 3/4');

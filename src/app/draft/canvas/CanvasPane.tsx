@@ -8,7 +8,6 @@ import {
   type Change,
   type Client,
   changeStyle,
-  ISSUES,
   LEVEL_TITLES,
   LEVEL_WORDS,
   openClient,
@@ -28,6 +27,7 @@ import {
   type StepSizes,
   useCanvasView,
 } from '../../../table';
+import { MeasureLink } from '../../components/MeasureLink';
 import { UnalteredLegend } from '../../components/UnalteredLegend';
 import { useSize } from '../../components/useSize';
 import { useSide } from '../../store/sideContext';
@@ -174,7 +174,7 @@ export function CanvasPane(props: CanvasPaneProps) {
             {/* What is not measured yet is told below, with the way there. */}
             {draft.issues.some(({ code }) => code === 'measurementMissing') ? null : (
               <p>
-                <a href="#measure">{ISSUES.goToMeasurements}</a>
+                <MeasureLink fields={draft.issues.flatMap(({ at }) => at.field ?? [])} />
               </p>
             )}
           </div>

@@ -50,7 +50,7 @@ export function MendList({ onShow }: MendListProps) {
           ))}
           {odd.map((sentence) => (
             <li key={sentence} className="warn">
-              <b>{ISSUES.severities.warn}</b> {sentence} <a href="#measure">{ISSUES.goToMeasurements}</a>
+              <b>{ISSUES.severities.warn}</b> {sentence} <MeasureLink fields={[]} />
             </li>
           ))}
         </ul>
