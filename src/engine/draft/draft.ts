@@ -134,7 +134,7 @@ export function draftPanels(
   issues.push(...drafted.issues);
   const isOfTurned = alterations.map((each) => isOfDart(each, sideDart));
   const laidOn = alterations.map((each, i) => (isOfTurned[i] ? null : each));
-  const made = makePieces(body, style, levels, drafted, laidOn);
+  const made = makePieces(body, style, levels, drafted, laidOn, sideDart?.wedge);
   const drawn = checkedPanels(body, style, levels, made, issues);
   const panels = {
     ...(sideDart ? withDartTurned(drawn, sideDart, style) : drawn),

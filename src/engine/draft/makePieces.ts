@@ -54,13 +54,18 @@ export interface MadePieces {
 /** The least height of a garment that has room for its seams. mm */
 export const LEAST_HEIGHT_MM = 40;
 
-/** Makes the pieces of a base draft that was cut apart. A piece that cannot be made is left out, and a blocking issue names it. */
+/**
+ * Makes the pieces of a base draft that was cut apart. A piece that cannot be made is left out, and a blocking issue names it.
+ *
+ * @param toTurn id of a bust dart that is turned afterwards: the piece it lies on has no cut line yet
+ */
 export function makePieces(
   body: Body,
   style: Style,
   levels: readonly Level[],
   drafted: CutDraft,
   alterations: HalfAlterations,
+  toTurn: string | null = null,
 ): MadePieces {
   const plan = planAlterations(drafted.baseDraft, style, alterations);
   const planned = plan?.baseDraft ?? drafted.baseDraft;
@@ -73,7 +78,7 @@ export function makePieces(
     trueSeam(seam, levels, heightOn(seam, span.waist), crossingsOf(seam, baseDraft)),
   );
   const closure = checkClosure(blocks, style);
-  const cut = cutPieces(panels, seams, style, baseDraft, closure.onFold, apart.issues);
+  const cut = cutPieces(panels, seams, style, baseDraft, closure.onFold, apart.issues, toTurn);
   const sleeved = withSleeve(body.upperArm, style, cut.pieces);
   const bands = baseDraft.bands
     ? shoulderBands(baseDraft.bands, edges.top, seams, style, closure.onFold, sleeved.panels)

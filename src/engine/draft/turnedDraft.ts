@@ -9,10 +9,16 @@ import { edgeAt, edgeIndex, longEdgeIndex } from '../pieces/edgeLookup';
 import type { EdgeNodePlace } from '../pieces/edgeNodes';
 import type { Edge, EdgeReference, Mark, Piece } from '../pieces/piece';
 import { lengthFromTop, splitFromTop } from '../pieces/splitSide';
-import { CLEAR_OF_MARK_MM, type TurnedDart, turnDart } from '../pieces/turnDart';
+import {
+  CLEAR_OF_MARK_MM,
+  cutUnturned,
+  type TurnedDart,
+  type TurnedPiece,
+  turnDart,
+} from '../pieces/turnDart';
 import type { Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
-import { identifySideSeam, identityOf, type SidePart } from '../terms/identity';
+import { identifySideSeam, identityOf, type PieceIdentity, type SidePart } from '../terms/identity';
 import { type Issue, issue } from '../terms/issue';
 
 /** The bust dart as it was turned, and what it was turned from. */
@@ -37,7 +43,14 @@ export function withDartTurned<Drafted extends Panels>(
   style: Style,
 ): Drafted & { readonly turnedDart?: DartTurned } {
   const place = { block: 'front', wedge } as const;
-  const refused = (fault: Issue): Drafted => ({ ...drafted, issues: [...drafted.issues, fault] });
+  const unturned = (faults: readonly Issue[]): Drafted => ({
+    ...drafted,
+    pieces: drafted.pieces.map((piece) =>
+      piece.darts.some((dart) => dart.wedge === wedge) ? cutUnturned(piece, turnsHemUp(style)) : piece,
+    ),
+    issues: [...drafted.issues, ...faults],
+  });
+  const refused = (fault: Issue): Drafted => unturned([fault]);
   const front = drafted.pieces.find(
     ({ block, darts }) => block === 'front' && darts.some((dart) => dart.wedge === wedge && dart.open),
   );
@@ -46,10 +59,10 @@ export function withDartTurned<Drafted extends Panels>(
   // A dart that was not made, or a side seam without its mate, has an issue of its own.
   if (!front || !side?.isSideSeam || !back)
     return drafted.issues.some(({ severity }) => severity === 'error')
-      ? drafted
+      ? unturned([])
       : refused(issue('dartEndsAtEdge', {}, { ...place, ...(front ? { piece: identityOf(front) } : {}) }));
   const turned = turnDart(front, wedge, below, short, turnsHemUp(style));
-  if (!turned) return drafted;
+  if (!turned) return unturned([]);
   if ('kind' in turned) {
     if (turned.kind === 'meets') return refused(issue('sideDartMeets', {}, place));
     const { least, most } = turned;
@@ -97,8 +110,16 @@ export function withDartTurned<Drafted extends Panels>(
             : row,
         ),
     },
+    issues: [...drafted.issues, ...cutIssues(turned, identityOf(front))],
     turnedDart: { ...turned.dart, before: { pieces: drafted.pieces, seams: drafted.proof.seams } },
   };
+}
+
+/** What cannot be cut as asked of the turned piece. */
+function cutIssues({ isValid, turnsUp }: TurnedPiece, piece: PieceIdentity): Issue[] {
+  const place = { block: 'front', piece } as const;
+  if (!isValid) return [issue('cutLineUnsure', {}, place)];
+  return turnsUp ? [] : [issue('hemTurnsShort', {}, place)];
 }
 
 /** The piece whose side edge is parted where its mate's dart closes, with a mark there. */

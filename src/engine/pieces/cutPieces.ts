@@ -34,7 +34,11 @@ export interface CutPieces {
   readonly issues: readonly Issue[];
 }
 
-/** Pieces of the panels that can be made, in the same order; a panel that cannot is a blocking issue. */
+/**
+ * Pieces of the panels that can be made, in the same order; a panel that cannot is a blocking issue.
+ *
+ * @param toTurn id of a dart that is turned afterwards: the piece it lies on has no cut line yet
+ */
 export function cutPieces(
   panels: readonly Panel[],
   seams: readonly TruedSeam[],
@@ -42,6 +46,7 @@ export function cutPieces(
   baseDraft: BaseDraft,
   onFold: Readonly<Record<BlockName, boolean>>,
   reportedIssues: readonly Issue[],
+  toTurn: string | null,
 ): CutPieces {
   const shouldered = baseDraft.shoulders ? panelShoulders(panels, baseDraft.blocks) : null;
   const outlined = panels.map((panel) => {
@@ -58,7 +63,8 @@ export function cutPieces(
   for (const { panel, trued, outline, isOnFold, edges, toCut } of outlined) {
     const mated = edges.map((edge) => withMate(edge, panel.block));
     const { levels, span } = baseDraft;
-    const cut = makePiece(trued, outline, mated, toCut, levels, span.waist, isOnFold);
+    const isTurned = toTurn !== null && panel.darts.some(({ wedge }) => wedge === toTurn);
+    const cut = makePiece(trued, outline, mated, isTurned ? null : toCut, levels, span.waist, isOnFold);
     const place = { block: panel.block, piece: identityOf(panel) };
     if (!cut) {
       issues.push(issue('panelCrossed', {}, place));

@@ -23,20 +23,21 @@ import { type PanelEdges, placeOf } from './pieceEdges';
  * up cannot lie on the seam allowances.
  *
  * @param edges of its outline, each with its mate
+ * @param toCut null for a piece that is cut later: its sew line stands for its cut line
  */
 export function makePiece(
   trued: TruedPanel,
   outline: Outline,
   edges: readonly Edge[],
-  toCut: PanelEdges['toCut'],
+  toCut: PanelEdges['toCut'] | null,
   levels: readonly Level[],
   waist: number,
   onFold: boolean,
 ): { piece: Piece; isValid: boolean; turnsUp: boolean } | null {
   const { panel, inner, outer } = trued;
   if (!isSimple(panel, inner.trued, outer.trued, pointsOf(outline.top), pointsOf(outline.hem))) return null;
-  const { line: cutLine, turnsUp } = cutLineTurnedUp(toCut);
   const ring = ringThrough(edges);
+  const { line: cutLine, turnsUp } = toCut ? cutLineTurnedUp(toCut) : { line: ring, turnsUp: true };
   const piece: Piece = {
     id: panel.id,
     kind: panel.kind,

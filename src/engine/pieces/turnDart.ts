@@ -37,6 +37,10 @@ export interface TurnedDart {
 /** The front piece turned, and what tells where its edges and points came from. */
 export interface TurnedPiece {
   readonly piece: Piece;
+  /** False where the cut line had to be left on the sew line. */
+  readonly isValid: boolean;
+  /** False where a hem that is to be turned up cannot lie on the seam allowances. */
+  readonly turnsUp: boolean;
   readonly dart: TurnedDart;
   /** The edge that an edge of the piece has become; null for a leg of the dart as it was drafted. */
   readonly edgeNow: (before: number) => number | null;
@@ -151,7 +155,7 @@ export function turnDart(
   };
   const isMoved = (p: Point): boolean =>
     edges.slice(side + 1, outLeg).some(({ points }) => points.some(({ x, y }) => x === p.x && y === p.y));
-  const { line } = cutLineTurnedUp(edgesToCut(mated, piece.cut.onFold, turnsHem));
+  const { line, turnsUp } = cutLineTurnedUp(edgesToCut(mated, piece.cut.onFold, turnsHem));
   const drilled = bustPoint.y - DRILL_INSIDE_MM;
   const fold = between(point, middle, DRILL_INSIDE_MM / (distance(point, middle) || 1));
   const marks = piece.marks.flatMap((mark): Mark[] => {
@@ -181,10 +185,18 @@ export function turnDart(
   };
   return {
     piece: turned,
+    isValid: line !== null,
+    turnsUp,
     dart: { wedge, piece: piece.id, below, bustPoint, drafted: [to, from], lower, upper, point, turnRad },
     edgeNow,
     moved: (p) => (isMoved(p) ? turn(p) : p),
   };
+}
+
+/** A piece that was left as it is drafted, with the cut line of what stands there. */
+export function cutUnturned(piece: Piece, turnsHem: boolean): Piece {
+  const { line } = cutLineTurnedUp(edgesToCut(piece.edges, piece.cut.onFold, turnsHem));
+  return line ? { ...piece, cutLine: line } : piece;
 }
 
 /** A mark nearer than this to a dart's end is left out, as at the end of a seam. mm */

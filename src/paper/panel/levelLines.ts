@@ -49,7 +49,7 @@ export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Acro
     // A level that runs through the allowance only is no level of the garment.
     .filter(({ y }) => spansAt(sewn, y).length > 0);
   const across = levels.flatMap(({ name, y }) => {
-    const turned = turnedOn(own, piece, y, isMirrored(sewn));
+    const turned = turnedOn(own, piece, name, y, isMirrored(sewn));
     if (turned) return turned.map((points) => ({ name, points }));
     const raised = raisedPath(own.raisedLevels, piece, name);
     if (!raised) return spansAt(piece.cutLine, y).map((points) => ({ name, points }));
@@ -79,9 +79,15 @@ export function levelLines(draft: Draft, piece: Piece, which: LinesAcross): Acro
 }
 
 /** A level's parts on the front whose bust dart was turned into the side seam, its ends at the cut line; null on any other line. */
-function turnedOn({ turnedDart }: Draft, piece: Piece, y: number, mirrored: boolean): Point[][] | null {
-  if (!turnedDart || piece.block !== 'front' || piece.number !== 1) return null;
-  const parts = turnedLevel(turnedDart, y)?.map((points) =>
+function turnedOn(
+  draft: Draft,
+  piece: Piece,
+  name: LevelName,
+  y: number,
+  mirrored: boolean,
+): Point[][] | null {
+  if (!draft.turnedDart || piece.block !== 'front' || piece.number !== 1) return null;
+  const parts = turnedLevel(draft, name, y)?.map((points) =>
     points.map((point) => (mirrored ? { x: -point.x, y: point.y } : point)),
   );
   if (!parts) return null;

@@ -1,52 +1,80 @@
 // Level lines of a front whose bust dart was turned into the side seam: what lies above the dart was turned, and its levels with it.
 
-import { crossingsAt, type Draft, type Piece, type Point } from '../../engine';
+import {
+  crossingsAt,
+  type Draft,
+  type LevelName,
+  type Piece,
+  type Point,
+  raisedPath,
+  stopsAlong,
+} from '../../engine';
 
 type Turned = NonNullable<Draft['turnedDart']>;
+type Stretch = readonly [Point, Point];
 
 /**
- * The parts of a level line on the turned piece, in the coordinates in which the front was drafted, from the centre towards the side. Null
- * where the level lies below all that was turned, so that it runs level across the piece.
+ * The stretches of a level line on the turned piece, in the coordinates in which the front was drafted, from the centre towards the side.
+ * Null where no part of the level was turned.
+ *
+ * @param y height of the level as drafted, mm
  */
-export function turnedLevel({ before, ...dart }: Turned, y: number): Point[][] | null {
-  const { bustPoint, lower, drafted, piece: id } = dart;
-  const piece = before.pieces.find((each) => each.id === id);
-  if (!piece || y >= Math.max(bustPoint.y, lower.y)) return null;
-  const slash = xOn(bustPoint, lower, y);
-  const leg = xOn(bustPoint, drafted[1], y);
-  return spansOf(piece, y)
-    .flatMap(([from, to]) =>
-      slash === null || slash <= from || slash >= to
-        ? [[from, to] as const]
-        : [[from, slash] as const, [slash, to] as const],
-    )
-    .map(([from, to]) => {
-      const middle = (from + to) / 2;
-      // Above the bust point what is turned begins at the dart's outer leg, below it at the slash.
-      const begins = leg ?? slash ?? Number.POSITIVE_INFINITY;
-      const ends = leg !== null && slash !== null ? slash : Number.POSITIVE_INFINITY;
-      const line = [
-        { x: from, y },
-        { x: to, y },
-      ];
-      return middle > begins && middle < ends ? line.map(turnAbout(dart)) : line;
-    });
+export function turnedLevel(
+  { turnedDart, raisedLevels }: Pick<Draft, 'turnedDart' | 'raisedLevels'>,
+  name: LevelName,
+  y: number,
+): Stretch[] | null {
+  const piece = turnedDart?.before.pieces.find(({ id }) => id === turnedDart.piece);
+  if (!turnedDart || !piece) return null;
+  const raised = raisedPath(raisedLevels, piece, name);
+  const stretches = raised ? pairsOf(stopsAlong(piece, raised) ?? []) : levelOn(piece, y);
+  const parts = stretches.flatMap((stretch) => cutBy(stretch, turnedDart));
+  if (!parts.some((part) => isTurned(part, turnedDart))) return null;
+  const turn = turnAbout(turnedDart);
+  return parts.map((part) => (isTurned(part, turnedDart) ? [turn(part[0]), turn(part[1])] : part));
 }
 
-function spansOf({ edges }: Piece, y: number): [number, number][] {
+function levelOn({ edges }: Piece, y: number): Stretch[] {
   const ring = edges.flatMap(({ points }) => points.slice(0, -1));
   const xs = crossingsAt([...ring, ...ring.slice(0, 1)], y).sort((a, b) => a - b);
-  return xs.flatMap((x, i): [number, number][] => {
-    const end = xs[i + 1];
-    return i % 2 === 0 && end !== undefined ? [[x, end]] : [];
-  });
+  return pairsOf(xs.map((x) => ({ x, y })));
 }
 
-/** The x at which a straight line passes a height between its ends; null beyond them. */
-const xOn = (a: Point, b: Point, y: number): number | null =>
-  a.y > y === b.y > y ? null : a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y);
+const pairsOf = (points: readonly Point[]): Stretch[] =>
+  points.flatMap((point, i): Stretch[] => {
+    const end = points[i + 1];
+    return i % 2 === 0 && end ? [[point, end]] : [];
+  });
 
-function turnAbout({ bustPoint, turnRad }: Omit<Turned, 'before'>): (point: Point) => Point {
+/** On which side of the line from `a` to `b` a point lies: less than 0 on the left of who goes along it, as seen on paper. */
+const sideOf = (a: Point, b: Point, { x, y }: Point): number =>
+  (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x);
+
+/** A stretch in two where the slash crosses it. */
+function cutBy([from, to]: Stretch, { bustPoint, lower }: Turned): Stretch[] {
+  const [a, b] = [sideOf(bustPoint, lower, from), sideOf(bustPoint, lower, to)];
+  if (a < 0 === b < 0 || a === b) return [[from, to]];
+  const part = a / (a - b);
+  const place = { x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part };
+  // Beyond the bust point no slash was made.
+  const isOnSlash =
+    (place.x - bustPoint.x) * (lower.x - bustPoint.x) + (place.y - bustPoint.y) * (lower.y - bustPoint.y) >=
+    0;
+  return isOnSlash
+    ? [
+        [from, place],
+        [place, to],
+      ]
+    : [[from, to]];
+}
+
+/** Whether a stretch lies between the slash and the dart's outer leg. */
+function isTurned([from, to]: Stretch, { bustPoint, lower, drafted }: Turned): boolean {
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  return sideOf(bustPoint, lower, middle) < 0 && sideOf(bustPoint, drafted[1], middle) > 0;
+}
+
+function turnAbout({ bustPoint, turnRad }: Turned): (point: Point) => Point {
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
   return ({ x, y }) => ({
     x: bustPoint.x + (x - bustPoint.x) * cos - (y - bustPoint.y) * sin,

@@ -1,7 +1,7 @@
 // Level lines of a front whose bust dart was turned into the side seam.
 
 import { describe, expect, it } from 'vitest';
-import { draft, draftWhole, type Piece, type Point } from '../../../src/engine';
+import { type Alteration, draft, draftWhole, type Piece, type Point } from '../../../src/engine';
 import { levelLines } from '../../../src/paper/panel/levelLines';
 import { MEAN_BODY } from '../../support/bodies/drawBodies';
 import { withShoulders } from '../../support/bodies/sizedBodies';
@@ -60,6 +60,25 @@ describe('the bust line of a front with a dart in the side seam', () => {
       ({ level, edge }) => level === 'bust' && edge !== null && front.edges[edge]?.sidePart === 'aboveDart',
     );
     expect(apex.x + apart(apex, mark?.at as Point)).toBeCloseTo(net, 1);
+  });
+
+  it('goes with a length that is altered, through the marks that moved', () => {
+    const style = inSideSeam(80);
+    const shorter: Alteration = {
+      kind: 'length',
+      side: 'both',
+      between: ['overBust', 'bust'],
+      at: [{ place: { kind: 'landmark', name: 'side' }, by: 10 }],
+    };
+    const made = draftWhole(BODY, style, null, [shorter]);
+    expect(made.alterations).toEqual([{ applied: true, code: null }]);
+    const front = frontOf(made.pieces);
+    const mark = front.marks.find(
+      ({ level, edge }) => level === 'bust' && edge !== null && front.edges[edge]?.sidePart === 'aboveDart',
+    );
+    const { lines } = levelLines(made, front, 'waistAndBust');
+    const ends = lines.filter(({ kind }) => kind === 'level').flatMap(({ points }) => points);
+    expect(Math.min(...ends.map((point) => apart(point, mark?.at as Point)))).toBeLessThan(0.8);
   });
 
   it('is drawn on the right half as on the left, mirrored', () => {
