@@ -21,6 +21,13 @@ export async function benchScreen(say: (line: string) => void): Promise<void> {
     await page.waitForTimeout(4000);
     for (const [name, part] of PARTS)
       say(`${name}: ${framesSaid(await framesOf(page, () => part(page, session)))}`);
+    await page.getByRole('button', { name: 'See it as worn' }).click();
+    await page.locator('.worn-small canvas').waitFor({ timeout: 120_000 });
+    await page.waitForTimeout(4000);
+    for (const [name, part] of PARTS.slice(0, 2))
+      say(
+        `${name} beside the garment as worn: ${framesSaid(await framesOf(page, () => part(page, session)))}`,
+      );
     say(`typing a measurement: ${await typing(page)}`);
   });
 }

@@ -1,33 +1,41 @@
-// The garment as worn in a corner of the table: sewn when it is asked for and after each change, never during a pull.
+// The garment as worn in a corner of the table. It follows a pull on a coarse mesh, as often as it can be sewn, and is sewn
+// on the usual one when the handle is let go.
 
-import { useEffect, useRef, useState } from 'react';
-import { notJudgedSentence, openClient, openDraftOf, WORN } from '../../document';
-import { draftOfSide, useStore } from '../store/storeContext';
+import { startTransition, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { type Book, notJudgedSentence, openClient, openDraftOf, WORN } from '../../document';
+import { draftOfSide, StoreContext, useStore } from '../store/storeContext';
 import '../styles/worn.css';
 import '../styles/smallWorn.css';
-import { useWorn } from './useWorn';
+import { useWorn, type Worn } from './useWorn';
 import { type Camera, FRONT } from './view/camera';
 import { type DrawNow, WornView } from './view/WornView';
-import type { WornResult } from './view/wornPicture';
 import { WornLegend } from './WornLegend';
 
 interface SmallWornProps {
-  /** A handle is being pulled: what is seen stays as it is until it is let go. */
+  /** A handle is being pulled. */
   readonly pulling: boolean;
   readonly onClose: () => void;
 }
 
 export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
-  // What was kept: the change under way is not sewn.
-  const client = useStore((state) => openClient(state.history.present));
+  const kept = useStore((state) => state.history.present);
+  const [pulled, setPulled] = useState<Book | null>(null);
+  const book = pulled ?? kept;
+  const client = openClient(book);
   const savedDraft = openDraftOf(client);
-  const asked = { draft: draftOfSide(client, savedDraft, null), wearer: client, style: savedDraft.style };
-  const { result, state } = useWorn(asked);
-  const shown = useHeld(result, pulling);
+  const { result, state } = useWorn({
+    draft: draftOfSide(client, savedDraft, null),
+    wearer: client,
+    style: savedDraft.style,
+    ...(pulled ? { width: PULLED_MM } : {}),
+  });
+  useFollowing(pulling, state, setPulled);
+  const pictures = useMemo(() => (result?.picture ? [result.picture] : []), [result]);
   const [camera, setCamera] = useState<Camera>(FRONT);
   const drawNow = useRef<DrawNow>(null);
-  const says = state === 'sewn' ? '' : state === 'busy' && result ? WORN.small.old : WORN[state];
-  const worst = shown?.halves.flatMap((half) => half.worst)[0];
+  const isFresh = state === 'sewn' || (state === 'busy' && pulled !== null);
+  const says = isFresh ? '' : state === 'busy' && result ? WORN.small.old : WORN[state];
+  const worst = result?.halves.flatMap((half) => half.worst)[0];
   return (
     <section className="worn-small" aria-label={WORN.title}>
       <header>
@@ -36,11 +44,11 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
           {WORN.small.close}
         </button>
       </header>
-      {shown?.picture && (
+      {result?.picture && (
         <>
           <WornView
-            picture={shown.picture}
-            beside={shown.pictures}
+            picture={result.picture}
+            beside={pictures}
             shading="standOff"
             unit={client.unit}
             camera={camera}
@@ -52,19 +60,31 @@ export default function SmallWorn({ pulling, onClose }: SmallWornProps) {
         </>
       )}
       <p role="status">{says}</p>
-      {shown && shown.notJudged !== null && <p>{notJudgedSentence(shown.notJudged)}</p>}
+      {result && result.notJudged !== null && <p>{notJudgedSentence(result.notJudged)}</p>}
       {worst && <p>{WORN.worst.seen(worst, client.unit)}</p>}
     </section>
   );
 }
 
-type Held = WornResult & { readonly pictures: readonly NonNullable<WornResult['picture']>[] };
+/** Width of the mesh while a handle is pulled, mm. */
+const PULLED_MM = 24;
+/** A pull is looked at again after so long, ms. */
+const LOOK_MS = 150;
 
-/** The last result that came while nothing was pulled. */
-function useHeld(result: WornResult | null, pulling: boolean): Held | null {
-  const [held, setHeld] = useState<Held | null>(null);
+/** While a handle is pulled and nothing is being sewn, hands on what the pull has come to; null when it is let go. */
+function useFollowing(pulling: boolean, state: Worn['state'], onPulled: (book: Book | null) => void): void {
+  const store = useContext(StoreContext);
+  const isBusy = state === 'busy';
   useEffect(() => {
-    if (!pulling) setHeld(result && { ...result, pictures: result.picture ? [result.picture] : [] });
-  }, [result, pulling]);
-  return held;
+    if (!pulling || !store) {
+      onPulled(null);
+      return;
+    }
+    if (isBusy) return;
+    const look = setInterval(() => {
+      const { preview } = store.getState();
+      if (preview) startTransition(() => onPulled(preview));
+    }, LOOK_MS);
+    return () => clearInterval(look);
+  }, [pulling, isBusy, store, onPulled]);
 }

@@ -3,7 +3,9 @@
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import { awaitedWedge } from '../../../src/app/components/awaited/awaitedPlace';
+import { StoreContext } from '../../../src/app/store/storeContext';
 import AsWorn from '../../../src/app/worn/AsWorn';
+import SmallWorn from '../../../src/app/worn/SmallWorn';
 import { type WornResult, wornResult } from '../../../src/app/worn/view/wornPicture';
 import type { WornRequest } from '../../../src/app/worn/wornRequest';
 import {
@@ -250,5 +252,46 @@ describe('as worn', () => {
   it('says so where the browser has no workers', () => {
     onTable(<AsWorn onSideSeam={vi.fn()} />);
     expect(screen.getByRole('status')).toHaveTextContent(/has no workers/);
+  });
+});
+
+describe('the garment as worn beside the table', () => {
+  it('follows a pull on a coarse mesh when the last is sewn, and is sewn on the usual one when it is let go', () => {
+    vi.useFakeTimers();
+    withoutDrawing();
+    const { asked, answer } = withWorker();
+    const table = onTable(<SmallWorn pulling={false} onClose={vi.fn()} />);
+    const draw = (pulling: boolean): void =>
+      table.rerender(
+        <StoreContext value={table.store}>
+          <SmallWorn pulling={pulling} onClose={vi.fn()} />
+        </StoreContext>,
+      );
+    const wait = (ms: number): void =>
+      act(() => {
+        vi.advanceTimersByTime(ms);
+      });
+    answer(asked.at(-1) as WornRequest);
+    draw(true);
+    wait(1000);
+    // The handle has not moved yet.
+    expect(asked).toHaveLength(1);
+    const pulledTo = styleNamed('v-front');
+    act(() => table.store.getState().show((book) => changeStyle(book, () => pulledTo)));
+    wait(1000);
+    expect(asked).toHaveLength(2);
+    expect(asked.at(-1)).toMatchObject({ style: pulledTo, width: 24 });
+    // While that is being sewn nothing more is asked for.
+    act(() => table.store.getState().show((book) => changeStyle(book, () => styleNamed('cincher'))));
+    wait(1000);
+    expect(asked).toHaveLength(2);
+    expect(screen.getByRole('status')).toBeEmptyDOMElement();
+    act(() => table.store.getState().drop());
+    draw(false);
+    expect(asked).toHaveLength(3);
+    expect(asked.at(-1)?.width).toBeUndefined();
+    expect(asked.at(-1)?.style).toBe(asked[0]?.style);
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
   });
 });
