@@ -61,7 +61,7 @@ export function withDartTurned<Drafted extends Panels>(
     return drafted.issues.some(({ severity }) => severity === 'error')
       ? unturned([])
       : refused(issue('dartEndsAtEdge', {}, { ...place, ...(front ? { piece: identityOf(front) } : {}) }));
-  const turned = turnDart(front, wedge, below, short, turnsHemUp(style));
+  const turned = turnedWhereClear(front, wedge, below, short, turnsHemUp(style));
   if (!turned) return unturned([]);
   if ('kind' in turned) {
     if (turned.kind === 'meets') return refused(issue('sideDartMeets', {}, place));
@@ -80,7 +80,7 @@ export function withDartTurned<Drafted extends Panels>(
       edge.mate && !(isFront && edge.dart?.wedge === wedge) ? { ...edge, mate: edgeNow(edge.mate) } : edge,
     ),
   });
-  const madeBack = withSideParted(back, backSide, below);
+  const madeBack = withSideParted(back, backSide, turned.dart.below);
   const pieces = drafted.pieces.map((piece) => {
     if (piece.id === front.id) return matedAtSide(withMates(turned.piece, true), identityOf(back), madeBack);
     return piece.id === back.id
@@ -113,6 +113,23 @@ export function withDartTurned<Drafted extends Panels>(
     issues: [...drafted.issues, ...cutIssues(turned, identityOf(front))],
     turnedDart: { ...turned.dart, before: { pieces: drafted.pieces, seams: drafted.proof.seams } },
   };
+}
+
+/** The piece turned at the first of these places that has room; why it cannot be at the first where none has. */
+function turnedWhereClear(
+  piece: Piece,
+  wedge: string,
+  places: readonly number[],
+  short: number,
+  turnsHem: boolean,
+): ReturnType<typeof turnDart> {
+  let refused: ReturnType<typeof turnDart> = null;
+  for (const below of places) {
+    const turned = turnDart(piece, wedge, below, short, turnsHem);
+    if (turned && 'dart' in turned) return turned;
+    refused ??= turned;
+  }
+  return refused;
 }
 
 /** What cannot be cut as asked of the turned piece. */

@@ -72,6 +72,16 @@ describe('a bust dart in the side seam', () => {
     expect(lengthOf(above?.points ?? [])).toBeCloseTo(inches(2), 6);
   });
 
+  it('lies higher by itself where a high bust point would bring it into the waist darts, and not where the style says', () => {
+    const high: Measurements = { ...BODY, neckToBust: 250, neckToUnderBust: 310, underarmToWaist: 140 };
+    const made = draft(high, inSideSeam());
+    expect(errorsOf(made)).toEqual([]);
+    const above = frontOf(made).edges.find(({ sidePart }) => sidePart === 'aboveDart');
+    expect(lengthOf(above?.points ?? [])).toBeLessThan(inches(2) - 5);
+    expect(broken(judge(high, inSideSeam(), made))).toEqual([]);
+    expect(errorsOf(draft(high, inSideSeam(inches(2))))).toEqual(['sideDartMeets']);
+  });
+
   it('has the angle about the bust point that it has in any other edge', () => {
     const elsewhere = draft(BODY, withBustDart({ endsAt: { edge: 'shoulder', part: 0.5 } }));
     const dart = frontOf(elsewhere).darts.find(({ wedge }) => wedge === ID);

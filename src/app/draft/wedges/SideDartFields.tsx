@@ -28,7 +28,7 @@ export function SideDartFields({ wedge }: { wedge: Wedge }) {
           compact={true}
           label={TEXTS.belowFull}
           span={wedgeSpan(wedge.kind, 'endsAt.below')}
-          value={wedge.endsAt?.below ?? USUAL_SIDE_BELOW}
+          value={wedge.endsAt?.below ?? turnedDart?.below ?? USUAL_SIDE_BELOW}
           unit={client.unit}
           refused={isRefused}
           {...edit({ code: 'upperEndSet', wedge: place }, (style, mm) => setSideBelow(style, wedge.id, mm))}

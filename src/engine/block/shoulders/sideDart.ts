@@ -9,8 +9,8 @@ import { inches } from '../../terms/units';
 export interface SideDart {
   /** Id of the wedge it is. */
   readonly wedge: string;
-  /** How far below the armhole it opens, along the side seam, mm. */
-  readonly below: number;
+  /** How far below the armhole it may open, along the side seam, mm: the first place that has room for it is taken. */
+  readonly below: readonly number[];
   /** How far its point ends short of the bust point, mm. */
   readonly short: number;
 }
@@ -27,6 +27,9 @@ export const opensInSide = (wedge: Wedge, upward: readonly Wedge[]): boolean =>
   wedge.kind === 'openAtTop' &&
   wedge.endsAt?.edge === 'side' &&
   upward.length === 1;
+
+/** Two inches below the armhole; higher where the bust point lies so high that the dart would meet the waist darts (our own). mm */
+const USUAL_BELOW_MM = [USUAL_SIDE_BELOW, inches(1.5), inches(1), 15];
 
 /** Common practice, no source. mm */
 const USUAL_SHORT_MM = inches(1);
@@ -53,7 +56,7 @@ export function draftedAbove(style: Style): { style: Style; sideDart: SideDart |
     style: { ...style, wedges: wedges.map((wedge) => (wedge === dart ? above : wedge)) },
     sideDart: {
       wedge: dart.id,
-      below: endsAt?.below ?? USUAL_SIDE_BELOW,
+      below: endsAt?.below === undefined ? USUAL_BELOW_MM : [endsAt.below],
       short: lower.from === 'bust' ? Math.abs(lower.below) : USUAL_SHORT_MM,
     },
   };
