@@ -1,6 +1,6 @@
 // The app's one way in, for the page.
 
-export { ErrorBoundary } from './components/ErrorBoundary';
+export { ErrorBoundary } from './components/later/ErrorBoundary';
 export { App } from './shell/App';
 export { NotOpened } from './shell/notices/NotOpened';
 export { BookStorage } from './storage/book/bookStorage';

@@ -5,7 +5,7 @@ import { ISSUES, MEASUREMENT_WORDS, unusualLine, widerThanBustLine } from '../..
 import type { Issue, Severity } from '../../engine';
 import { useDraft, useOpen } from '../store/storeContext';
 import { goToMendList, MEND_STEP } from './awaited/awaitedFocus';
-import { MeasureLink } from './MeasureLink';
+import { MeasureLink } from './links/MeasureLink';
 
 export function IssueList({ issues }: { issues: readonly Issue[] }) {
   const odd = useOddities();

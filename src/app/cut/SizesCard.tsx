@@ -2,8 +2,8 @@
 
 import { useState } from 'react';
 import { CUT } from '../../document';
-import { LaterDialog } from '../components/LaterDialog';
-import { lazyPart } from '../components/later';
+import { LaterDialog } from '../components/later/LaterDialog';
+import { lazyPart } from '../components/later/later';
 import { Fold } from './Fold';
 
 const SizesDialog = lazyPart(async () => (await import('./sizes/SizesDialog')).default);

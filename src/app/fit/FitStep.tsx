@@ -19,8 +19,8 @@ import {
 import { ClosedUp, type EdgePull, type Picked, type PointedOut } from '../../table';
 import { today } from '../components/files/formatDay';
 import { IssueList } from '../components/IssueList';
-import { LaterSection } from '../components/LaterSection';
-import { lazyPart } from '../components/later';
+import { LaterSection } from '../components/later/LaterSection';
+import { lazyPart } from '../components/later/later';
 import { NextArrow } from '../components/NextArrow';
 import { UnalteredLegend } from '../components/UnalteredLegend';
 import { draftOfSide, useCommittedDraft, useDraft, useOpen, useStore } from '../store/storeContext';

@@ -2,8 +2,8 @@
 
 import { useEffect, useState } from 'react';
 import { SHELL } from '../../document';
-import { LaterDialog } from '../components/LaterDialog';
-import { lazyPart } from '../components/later';
+import { LaterDialog } from '../components/later/LaterDialog';
+import { lazyPart } from '../components/later/later';
 
 const HelpDialog = lazyPart(async () => (await import('./HelpDialog')).default);
 

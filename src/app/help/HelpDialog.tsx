@@ -4,8 +4,8 @@ import { type ReactNode, useId } from 'react';
 import { GLOSSARY, HELP, MEASUREMENT_WORDS, SAFETY_CAUTIONS, SAFETY_STANDING, SOURCES } from '../../document';
 import { MEASUREMENTS } from '../../engine';
 import { Dialog } from '../components/Dialog';
-import { LaterSection } from '../components/LaterSection';
-import { lazyPart } from '../components/later';
+import { LaterSection } from '../components/later/LaterSection';
+import { lazyPart } from '../components/later/later';
 
 declare const __VERSION__: string | undefined;
 const Licences = lazyPart(async () => (await import('./Licences')).default);

@@ -14,8 +14,8 @@ import {
   usualRange,
 } from '../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../engine';
-import { LaterSection } from '../components/LaterSection';
-import { lazyPart } from '../components/later';
+import { LaterSection } from '../components/later/LaterSection';
+import { lazyPart } from '../components/later/later';
 import { useLaterIssues } from '../store/laterIssues';
 import { useOpen } from '../store/storeContext';
 import { BodyFigure, isBehind, readingAt } from './figure/BodyFigure';

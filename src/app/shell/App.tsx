@@ -2,8 +2,8 @@
 
 import { type ReactNode, Suspense, useContext, useEffect, useRef } from 'react';
 import { SHELL, START } from '../../document';
-import { ErrorBoundary } from '../components/ErrorBoundary';
-import { fetchAhead, lazyPart } from '../components/later';
+import { ErrorBoundary } from '../components/later/ErrorBoundary';
+import { fetchAhead, lazyPart } from '../components/later/later';
 import { HelpButton } from '../help/HelpButton';
 import { MeasureStep } from '../measure/MeasureStep';
 import { BooksContext } from '../storage/windows/booksContext';

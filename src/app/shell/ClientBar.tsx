@@ -3,8 +3,8 @@
 import { useEffect, useState } from 'react';
 import { changeClient, openClient, openDraftOf, SHELL, type Unit } from '../../document';
 import { onOpenedFile } from '../components/files/openedFiles';
-import { LaterDialog } from '../components/LaterDialog';
-import { lazyPart } from '../components/later';
+import { LaterDialog } from '../components/later/LaterDialog';
+import { lazyPart } from '../components/later/later';
 import { seen } from '../store/store';
 import { useStore } from '../store/storeContext';
 

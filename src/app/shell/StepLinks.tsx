@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { SHELL } from '../../document';
-import { later } from '../components/later';
+import { later } from '../components/later/later';
 import { useStore } from '../store/storeContext';
 import type { StepState, StepStates } from './stepStates';
 import { STEPS, type StepName } from './steps';

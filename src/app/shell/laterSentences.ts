@@ -3,7 +3,7 @@
 
 import { useEffect, useState } from 'react';
 import type { Book, Change } from '../../document';
-import { later } from '../components/later';
+import { later } from '../components/later/later';
 
 interface ChangeWords {
   readonly changeSentence: (change: Change) => string;

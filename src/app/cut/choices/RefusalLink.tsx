@@ -1,8 +1,8 @@
 // The link to the step where a refusal to print is cured.
 
 import { CUT } from '../../../document';
-import { CautionsLink } from '../../components/CautionsLink';
-import { MeasureLink } from '../../components/MeasureLink';
+import { CautionsLink } from '../../components/links/CautionsLink';
+import { MeasureLink } from '../../components/links/MeasureLink';
 import { useDraft } from '../../store/storeContext';
 import type { Refusal } from './usePlanInput';
 

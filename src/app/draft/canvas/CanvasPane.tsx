@@ -27,7 +27,7 @@ import {
   type StepSizes,
   useCanvasView,
 } from '../../../table';
-import { MeasureLink } from '../../components/MeasureLink';
+import { MeasureLink } from '../../components/links/MeasureLink';
 import { UnalteredLegend } from '../../components/UnalteredLegend';
 import { useSize } from '../../components/useSize';
 import { useSide } from '../../store/sideContext';

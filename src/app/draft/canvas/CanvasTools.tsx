@@ -6,8 +6,8 @@ import { CANVAS, type ComparisonDraft, changeDraft, delta, inForce } from '../..
 import type { CanvasView } from '../../../table';
 import { TextField } from '../../components/fields/TextField';
 import { formatDay, today } from '../../components/files/formatDay';
-import { LaterDialog } from '../../components/LaterDialog';
-import { lazyPart } from '../../components/later';
+import { LaterDialog } from '../../components/later/LaterDialog';
+import { lazyPart } from '../../components/later/later';
 import { Toolbar } from '../../components/Toolbar';
 import { screenScale, USUAL_PX_PER_MM } from '../../storage/device/screenScale';
 import { useKept, useStore } from '../../store/storeContext';

@@ -4,8 +4,8 @@
 import { useMemo, useState } from 'react';
 import { changeStyle, DRAFT, openClient, openDraftOf } from '../../../document';
 import { GarmentSketch } from '../../../table';
-import { LaterDialog } from '../../components/LaterDialog';
-import { lazyPart } from '../../components/later';
+import { LaterDialog } from '../../components/later/LaterDialog';
+import { lazyPart } from '../../components/later/later';
 import { useCommittedDraft, useStore } from '../../store/storeContext';
 import { begunFrom, type KnownStyle, ownOnes, READY_MADE, recogniser } from './knownStyle';
 

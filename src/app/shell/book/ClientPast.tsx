@@ -1,8 +1,8 @@
 // When the client was fitted and what came of it, and what was printed for her: the answer to what was cut and from which tape.
 
 import { CLIENT_BOOK } from '../../../document';
-import { LaterSection } from '../../components/LaterSection';
-import { lazyPart } from '../../components/later';
+import { LaterSection } from '../../components/later/LaterSection';
+import { lazyPart } from '../../components/later/later';
 import { useOpen } from '../../store/storeContext';
 
 const { past: words } = CLIENT_BOOK;

@@ -3,7 +3,7 @@
 
 import { lazy, Suspense, useContext, useState, useSyncExternalStore } from 'react';
 import { SHELL } from '../../../document';
-import { later } from '../../components/later';
+import { later } from '../../components/later/later';
 import type { BookStorage } from '../../storage/book/bookStorage';
 import { BooksContext } from '../../storage/windows/booksContext';
 

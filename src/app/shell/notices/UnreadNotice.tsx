@@ -3,7 +3,7 @@
 import { plainLength, SHELL } from '../../../document';
 import { MEASUREMENTS, type MeasurementName } from '../../../engine';
 import { measurementField, useUnreadTexts } from '../../components/fields/unreadTexts';
-import { MeasureLink } from '../../components/MeasureLink';
+import { MeasureLink } from '../../components/links/MeasureLink';
 import { useOpen } from '../../store/storeContext';
 
 export function UnreadNotice() {

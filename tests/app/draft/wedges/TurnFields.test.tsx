@@ -1,9 +1,9 @@
 import { act, screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import { TurnFields } from '../../../src/app/draft/wedges/TurnFields';
-import { useDraft } from '../../../src/app/store/storeContext';
-import { changeStyle, setStation } from '../../../src/document';
-import { onTable } from '../withStore';
+import { TurnFields } from '../../../../src/app/draft/wedges/TurnFields';
+import { useDraft } from '../../../../src/app/store/storeContext';
+import { changeStyle, setStation } from '../../../../src/document';
+import { onTable } from '../../withStore';
 
 function BustWedge() {
   const wedge = useDraft().blocks?.front.wedges.find(({ id }) => id === 'front-bust');

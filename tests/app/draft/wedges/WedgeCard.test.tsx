@@ -1,10 +1,10 @@
 import { screen, within } from '@testing-library/react';
 import { useState } from 'react';
 import { describe, expect, it } from 'vitest';
-import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
-import { changeStyle, DEMO_BOOK, NAMED_STYLES, wedgeShortNameOf } from '../../../src/document';
-import { inches, type Style } from '../../../src/engine';
-import { onTable } from '../withStore';
+import { WedgeCard } from '../../../../src/app/draft/wedges/WedgeCard';
+import { changeStyle, DEMO_BOOK, NAMED_STYLES, wedgeShortNameOf } from '../../../../src/document';
+import { inches, type Style } from '../../../../src/engine';
+import { onTable } from '../../withStore';
 
 function Card() {
   const [selected, setSelected] = useState<string | null>(null);

@@ -3,9 +3,9 @@
 import { act, fireEvent, render, renderHook } from '@testing-library/react';
 import { Profiler } from 'react';
 import { describe, expect, it } from 'vitest';
-import { CanvasTools } from '../../../src/app/draft/canvas/CanvasTools';
-import { changeStyle, DEMO_BOOK, openClient, openDraftOf } from '../../../src/document';
-import { draft, type Style } from '../../../src/engine';
+import { CanvasTools } from '../../../../src/app/draft/canvas/CanvasTools';
+import { changeStyle, DEMO_BOOK, openClient, openDraftOf } from '../../../../src/document';
+import { draft, type Style } from '../../../../src/engine';
 import {
   type CanvasView,
   DraftCanvas,
@@ -13,10 +13,10 @@ import {
   type HandleActions,
   layOut,
   useCanvasView,
-} from '../../../src/table';
-import { handlesOf } from '../../../src/table/handles/handlesOf';
-import { ValueTooltip } from '../../../src/table/view/ValueTooltip';
-import { onTable } from '../withStore';
+} from '../../../../src/table';
+import { handlesOf } from '../../../../src/table/handles/handlesOf';
+import { ValueTooltip } from '../../../../src/table/view/ValueTooltip';
+import { onTable } from '../../withStore';
 
 const client = openClient(DEMO_BOOK);
 const { style } = openDraftOf(client);

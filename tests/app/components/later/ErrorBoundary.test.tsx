@@ -1,10 +1,10 @@
 import { act, screen } from '@testing-library/react';
 import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ErrorBoundary } from '../../../src/app/components/ErrorBoundary';
-import { useOpen, useStore } from '../../../src/app/store/storeContext';
-import { changeClient, DEMO_BOOK } from '../../../src/document';
-import { onTable } from '../withStore';
+import { ErrorBoundary } from '../../../../src/app/components/later/ErrorBoundary';
+import { useOpen, useStore } from '../../../../src/app/store/storeContext';
+import { changeClient, DEMO_BOOK } from '../../../../src/document';
+import { onTable } from '../../withStore';
 
 /** A step that cannot be drawn while the client is called so. */
 function Step() {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { begunFrom, READY_MADE, recogniser } from '../../../src/app/draft/styles/knownStyle';
-import { sameStyle } from '../../../src/app/draft/styles/sameStyle';
+import { begunFrom, READY_MADE, recogniser } from '../../../../src/app/draft/styles/knownStyle';
+import { sameStyle } from '../../../../src/app/draft/styles/sameStyle';
 import {
   addClient,
   type Book,
@@ -18,8 +18,8 @@ import {
   setSizing,
   setStation,
   startHistory,
-} from '../../../src/document';
-import { DEFAULT_STYLE, type Style } from '../../../src/engine';
+} from '../../../../src/document';
+import { DEFAULT_STYLE, type Style } from '../../../../src/engine';
 
 const named = (name: string): Style => NAMED_STYLES.get(name)?.style ?? DEFAULT_STYLE;
 

@@ -1,10 +1,10 @@
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import { MendList } from '../../../src/app/draft/strip/MendList';
-import { WedgeCard } from '../../../src/app/draft/wedges/WedgeCard';
-import { changeClient, changeStyle, DEMO_BOOK, setDartPoint, setStation } from '../../../src/document';
-import { inches, type Wedge } from '../../../src/engine';
-import { onTable } from '../withStore';
+import { MendList } from '../../../../src/app/draft/strip/MendList';
+import { WedgeCard } from '../../../../src/app/draft/wedges/WedgeCard';
+import { changeClient, changeStyle, DEMO_BOOK, setDartPoint, setStation } from '../../../../src/document';
+import { inches, type Wedge } from '../../../../src/engine';
+import { onTable } from '../../withStore';
 
 const ID = 'front-side';
 const cardFor = (id: string) =>

@@ -1,8 +1,8 @@
 // The way to the measurements, to the first field of those that are spoken of.
 
-import { ISSUES } from '../../document';
-import { MEASUREMENTS } from '../../engine';
-import { goToMeasurement } from './awaited/awaitedPlace';
+import { ISSUES } from '../../../document';
+import { MEASUREMENTS } from '../../../engine';
+import { goToMeasurement } from '../awaited/awaitedPlace';
 
 const MEASURE_STEP = '#measure';
 

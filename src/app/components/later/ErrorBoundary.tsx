@@ -1,8 +1,8 @@
 // When a part of the screen cannot be drawn, or does not come from the server: says which, keeps everything, and offers a way on.
 
 import { Component, type ReactNode } from 'react';
-import { type Book, SHELL, START } from '../../document';
-import { BackupButton } from './files/BackupButton';
+import { type Book, SHELL, START } from '../../../document';
+import { BackupButton } from '../files/BackupButton';
 import { NotFetched } from './later';
 
 const TEXTS = SHELL.error;

@@ -2,9 +2,9 @@
 // sheet in its place says so, and the page under it goes on.
 
 import { type ReactNode, Suspense } from 'react';
-import { SHELL } from '../../document';
-import { useStore } from '../store/storeContext';
-import { Dialog } from './Dialog';
+import { SHELL } from '../../../document';
+import { useStore } from '../../store/storeContext';
+import { Dialog } from '../Dialog';
 import { ErrorBoundary } from './ErrorBoundary';
 
 interface LaterDialogProps {

@@ -2,7 +2,7 @@
 // be drawn, words in its place say so, and what is round it goes on.
 
 import { type ReactNode, Suspense } from 'react';
-import { useStore } from '../store/storeContext';
+import { useStore } from '../../store/storeContext';
 import { ErrorBoundary } from './ErrorBoundary';
 
 export function LaterSection({ children }: { readonly children: ReactNode }) {

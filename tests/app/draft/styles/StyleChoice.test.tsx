@@ -1,8 +1,8 @@
 import { act, screen, waitFor } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
-import StyleBook from '../../../src/app/draft/styles/StyleBook';
-import { StyleChoice } from '../../../src/app/draft/styles/StyleChoice';
-import { SideContext } from '../../../src/app/store/sideContext';
+import StyleBook from '../../../../src/app/draft/styles/StyleBook';
+import { StyleChoice } from '../../../../src/app/draft/styles/StyleChoice';
+import { SideContext } from '../../../../src/app/store/sideContext';
 import {
   addClient,
   type Book,
@@ -17,9 +17,9 @@ import {
   setRightWedges,
   setSizing,
   writeStyle,
-} from '../../../src/document';
-import { DEFAULT_STYLE } from '../../../src/engine';
-import { onTable } from '../withStore';
+} from '../../../../src/document';
+import { DEFAULT_STYLE } from '../../../../src/engine';
+import { onTable } from '../../withStore';
 
 const V_FRONT = NAMED_STYLES.get('v-front')?.style ?? DEFAULT_STYLE;
 const KEPT = keepStyle(DEMO_BOOK, 's', 'Harbour', V_FRONT, '2026-11-20');

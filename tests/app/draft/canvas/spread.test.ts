@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { spread } from '../../../src/app/draft/canvas/spread';
+import { spread } from '../../../../src/app/draft/canvas/spread';
 
 describe('rows of the ledger', () => {
   it('stand on their lines where there is room', () => {

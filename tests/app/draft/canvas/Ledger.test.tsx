@@ -1,11 +1,11 @@
 import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { finishedGirth } from '../../../src/app/components/girthWords';
-import { Ledger } from '../../../src/app/draft/canvas/Ledger';
-import { changeStyle, DEMO_BOOK, formatLength, openClient, openDraftOf } from '../../../src/document';
-import { type Draft, draft, type LedgerRow, type LevelName, type Style } from '../../../src/engine';
-import { onTable } from '../withStore';
+import { finishedGirth } from '../../../../src/app/components/girthWords';
+import { Ledger } from '../../../../src/app/draft/canvas/Ledger';
+import { changeStyle, DEMO_BOOK, formatLength, openClient, openDraftOf } from '../../../../src/document';
+import { type Draft, draft, type LedgerRow, type LevelName, type Style } from '../../../../src/engine';
+import { onTable } from '../../withStore';
 
 /** The demo's draft in its style, changed, with a level in hand. */
 function ledgerOf(change: (style: Style) => Style, level: LevelName = 'waist', asChips = false): Draft {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { widestGap } from '../../../src/app/draft/wedges/widestGap';
-import { addWedge, DEMO_CLIENT } from '../../../src/document';
+import { widestGap } from '../../../../src/app/draft/wedges/widestGap';
+import { addWedge, DEMO_CLIENT } from '../../../../src/document';
 import {
   type BlockName,
   DEFAULT_STYLE,
@@ -8,7 +8,7 @@ import {
   MOST_WEDGES,
   type Style,
   type Wedge,
-} from '../../../src/engine';
+} from '../../../../src/engine';
 
 const body = DEMO_CLIENT.measurements;
 const draftOf = (style: Style) => draft(body, style);
