@@ -44,7 +44,7 @@ export function LayResult({ lay, plan, price, input, isBusy, file }: LayResultPr
     setFailure(null);
     try {
       const bytes = await startPrint({ kind: 'lay', input, plan, on }).bytes;
-      if (bytes) download(bytes, 'application/pdf', `${[file, what].filter((each) => each).join(' ')}.pdf`);
+      if (bytes) download(bytes, 'application/pdf', `${[file, what].filter((each) => each).join('-')}.pdf`);
       else setFailure('tooLarge');
     } catch {
       setFailure('failed');
@@ -76,7 +76,7 @@ export function LayResult({ lay, plan, price, input, isBusy, file }: LayResultPr
             <button
               type="button"
               disabled={isBusy || !isOnPaper}
-              onClick={() => void print({ form: 'page', choice: page, correction }, 'full size')}
+              onClick={() => void print({ form: 'page', choice: page, correction }, 'full-size')}
             >
               {LAY.roll({ paper })}
             </button>
