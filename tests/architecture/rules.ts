@@ -43,6 +43,7 @@ const FOLDERS: Readonly<Record<string, readonly string[]>> = {
       'alterations/moves',
       'alterations',
       'pieces',
+      'pieces/turn',
       'extras',
       'checks',
       'draft',

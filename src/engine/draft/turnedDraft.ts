@@ -8,14 +8,14 @@ import { polylineLength } from '../geometry/polyline';
 import { edgeAt, edgeIndex, longEdgeIndex } from '../pieces/edgeLookup';
 import type { EdgeNodePlace } from '../pieces/edgeNodes';
 import type { Edge, EdgeReference, Mark, Piece } from '../pieces/piece';
-import { lengthFromTop, splitFromTop } from '../pieces/splitSide';
+import { lengthFromTop, splitFromTop } from '../pieces/turn/splitSide';
 import {
   CLEAR_OF_MARK_MM,
   cutUnturned,
   type TurnedDart,
   type TurnedPiece,
   turnDart,
-} from '../pieces/turnDart';
+} from '../pieces/turn/turnDart';
 import type { Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { identifySideSeam, identityOf, type PieceIdentity, type SidePart } from '../terms/identity';

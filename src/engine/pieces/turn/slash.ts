@@ -1,12 +1,12 @@
 // A front piece slashed from its side seam to the bust point: where the slash lies, what turns, and whether there is room for it.
 
-import { distanceToChord } from '../geometry/chord';
-import { firstIntersection } from '../geometry/firstIntersection';
-import { at, first, last } from '../geometry/lists';
-import { between, distance, type Point } from '../geometry/point';
-import { polylineLength } from '../geometry/polyline';
-import { edgeIndex, longEdgeIndex } from './edgeLookup';
-import type { Piece } from './piece';
+import { distanceToChord } from '../../geometry/chord';
+import { firstIntersection } from '../../geometry/firstIntersection';
+import { at, first, last } from '../../geometry/lists';
+import { between, distance, type Point } from '../../geometry/point';
+import { polylineLength } from '../../geometry/polyline';
+import { edgeIndex, longEdgeIndex } from '../edgeLookup';
+import type { Piece } from '../piece';
 import { splitFromTop } from './splitSide';
 
 /** Why a dart cannot be turned. `offSeam` has the least and the most it may lie below the armhole, mm. */

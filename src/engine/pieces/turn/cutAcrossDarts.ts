@@ -1,10 +1,10 @@
 // The cut line of a piece whose darts are open in its edges: across each dart the cloth is cut so that it ends on the edge when the dart
 // is folded.
 
-import { type AllowedEdge, cutLineTurnedUp } from '../geometry/offset/cutLine';
-import type { Point } from '../geometry/point';
-import { peakOf } from './dartMarks';
-import type { Edge, Piece } from './piece';
+import { type AllowedEdge, cutLineTurnedUp } from '../../geometry/offset/cutLine';
+import type { Point } from '../../geometry/point';
+import { peakOf } from '../dartMarks';
+import type { Edge, Piece } from '../piece';
 
 /** @param turnsHem whether the hem is turned up */
 export const cutAcrossDarts = (

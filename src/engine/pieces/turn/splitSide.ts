@@ -1,7 +1,7 @@
 // A side seam parted where a dart opens in it, on both its mates at the same length.
 
-import { at } from '../geometry/lists';
-import { between, distance, type Point } from '../geometry/point';
+import { at } from '../../geometry/lists';
+import { between, distance, type Point } from '../../geometry/point';
 
 /**
  * A side edge, walked up as outlines run, parted `below` mm under its upper end. Both parts have the point between them. `below` is less

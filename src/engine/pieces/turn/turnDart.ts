@@ -1,17 +1,17 @@
 // Slash and turn: the front piece is slashed from its side seam to the bust point, its bust dart is closed where it was drafted, and
 // opens in the slash. What lies between the two turns about the bust point; nothing of it changes its shape.
 
-import { firstIntersection } from '../geometry/firstIntersection';
-import { at } from '../geometry/lists';
-import { bandedRing } from '../geometry/offset/bandedRing';
-import { isSelfIntersecting } from '../geometry/offset/isSelfIntersecting';
-import { between, distance, type Point } from '../geometry/point';
-import { ringThrough, ringWithoutRepeats } from '../geometry/polyline';
-import { uprightInside } from '../geometry/uprightInside';
-import { identityOf } from '../terms/identity';
+import { firstIntersection } from '../../geometry/firstIntersection';
+import { at } from '../../geometry/lists';
+import { bandedRing } from '../../geometry/offset/bandedRing';
+import { isSelfIntersecting } from '../../geometry/offset/isSelfIntersecting';
+import { between, distance, type Point } from '../../geometry/point';
+import { ringThrough, ringWithoutRepeats } from '../../geometry/polyline';
+import { uprightInside } from '../../geometry/uprightInside';
+import { identityOf } from '../../terms/identity';
+import { DRILL_INSIDE_MM } from '../dartMarks';
+import type { Edge, Mark, Piece } from '../piece';
 import { cutAcrossDarts } from './cutAcrossDarts';
-import { DRILL_INSIDE_MM } from './dartMarks';
-import type { Edge, Mark, Piece } from './piece';
 import { isBlocked, type Slash, slashIn, type TurnFault } from './slash';
 import { lengthFromTop } from './splitSide';
 
