@@ -21,12 +21,6 @@ export interface Search {
 /** The strip is cut shorter by this part after each lay that was found, and by less and less where none is. */
 const [FIRST_CUT, LEAST_CUT, NEXT_CUT] = [0.012, 0.001, 0.5];
 
-/**
- * With more items than this the strip is cut shorter anywhere along it, so that the overlaps do not all lie at its end; with fewer a
- * cut in the middle would part too much that lies well.
- */
-const MANY = 50;
-
 /** Items are pulled back only to a lay that is shorter by this part: to the same lay again they would always be. */
 const LEAST_GAIN = 1e-4;
 
@@ -56,7 +50,7 @@ export function searchLay(strip: Strip, seed: number): Search {
     length = on;
     lay = layAt(
       strip,
-      strip.items.length > MANY ? cutOut(strip, places, on, random) : cutOff(strip, places, on),
+      places.map((place) => placeWithin(strip, place, on)),
     );
     least = Number.POSITIVE_INFINITY;
     idle = 0;
@@ -95,23 +89,6 @@ export function searchLay(strip: Strip, seed: number): Search {
     if (idle > MOST_IDLE) giveUp();
   };
   return { best: () => best, step };
-}
-
-/** The places on a strip of `on` mm: what reaches over its end is moved back. */
-const cutOff = (strip: Strip, places: readonly Place[], on: number): Place[] =>
-  places.map((place) => placeWithin(strip, place, on));
-
-/** The same, with what is too long cut out of the strip anywhere: all that lies behind the cut is moved back by as much. */
-function cutOut(strip: Strip, places: readonly Place[], on: number, random: () => number): Place[] {
-  const tooLong = usedLength(strip, places) - on;
-  if (tooLong <= 0) return [...places];
-  const at = random() * on;
-  const moved = places.map((place) =>
-    place.x + shapeOf(strip, place.shape).length / 2 < at
-      ? place
-      : { ...place, x: Math.max(0, place.x - tooLong) },
-  );
-  return cutOff(strip, moved, on);
 }
 
 /** The places with two large items exchanged, so many times, so that the search goes on from elsewhere. */
