@@ -26,6 +26,7 @@ export { isThrough, reaches } from './block/lines/extent';
 export { type Level, topUnderLine } from './block/lines/levels';
 export { axisX, onCentre, stationOf, stationX } from './block/lines/station';
 export type { DraftedWedge } from './block/lines/wedge';
+export { asksForSide } from './block/shoulders/sideDart';
 export { partingEnds, type UpperEnd } from './block/shoulders/upperEdges';
 export { type Turn, turnIntake } from './block/turnIntake';
 export {

@@ -4,7 +4,7 @@ export { type CanvasView, useCanvasView } from './gestures/useCanvasView';
 export type { HandleActions, StepSizes } from './gestures/useHandlePull';
 export { askedExtent } from './handles/dartExtent';
 export type { Handle } from './handles/handle';
-export { opensInSide } from './handles/sideDartHandles';
+export { isSideDart } from './handles/sideDartHandles';
 export { intakeNow } from './handles/wedgeHandles';
 export { type CanvasLayout, layOut, layoutOf, lineHeight, type ShownBlocks } from './layout/layOut';
 export type { Viewport } from './layout/viewport';

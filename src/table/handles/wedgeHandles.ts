@@ -27,7 +27,7 @@ import { type CanvasLayout, directionOf, onCanvas } from '../layout/layOut';
 import { bendHandles, type Redraft } from './bendHandles';
 import { askedExtent } from './dartExtent';
 import type { Handle } from './handle';
-import { opensInSide, sideDartHandles } from './sideDartHandles';
+import { isSideDart, sideDartHandles } from './sideDartHandles';
 
 /** An axis nearer to the centre line than this is put on it: the panel between could not be sewn. mm */
 const LEAST_PANEL_WIDTH_MM = 16;
@@ -53,7 +53,7 @@ export function wedgeHandles(
   const top = shoulderKind(style) === 'shoulders' ? span.highest : span.top;
   const crossed = levels.filter(({ y }) => y > top - EDGE_MM && y < span.hem + EDGE_MM && reaches(extent, y));
   if (!asked) return [];
-  if (opensInSide(asked, style)) return sideDartHandles(asked, draft, layout);
+  if (isSideDart(asked, style)) return sideDartHandles(asked, draft, layout);
   const axis = axisHandle(block, asked, wedge, levels, span, layout);
   if (bending) return [axis, ...bendHandles(wedge, block, crossed, draft, layout, bending)];
   return [

@@ -24,7 +24,7 @@ import {
   type Wedge,
   wedgeSpan,
 } from '../../../engine';
-import { askedExtent, opensInSide } from '../../../table';
+import { askedExtent, isSideDart } from '../../../table';
 import { LengthField } from '../../components/fields/LengthField';
 import { useStyleNumber } from '../../components/fields/useNumberEdit';
 import { useSide } from '../../store/sideContext';
@@ -50,7 +50,7 @@ export function DartFields({ wedge, drafted }: DartFieldsProps) {
   const kept = useKeptStyle();
   const change = useStore((state) => state.change);
   const { savedDraft } = useOpen();
-  const isFromSide = opensInSide(wedge, savedDraft.style);
+  const isFromSide = isSideDart(wedge, savedDraft.style);
   const place = wedgePlaceOf(wedge.id, kept);
   if (drafted.onCentre) return <p className="hint dart-fields">{TEXTS.onCentre}</p>;
   const told = isFromSide ? [] : shutSooner(wedge, drafted, draft);

@@ -24,7 +24,7 @@ import {
   type Style,
   type Wedge,
 } from '../../../engine';
-import { intakeNow, opensInSide, SIZING_SIGNS } from '../../../table';
+import { intakeNow, isSideDart, SIZING_SIGNS } from '../../../table';
 import { Toolbar } from '../../components/Toolbar';
 import { useSide } from '../../store/sideContext';
 import { useDraft, useKeptStyle, useOpen, useStore } from '../../store/storeContext';
@@ -112,7 +112,7 @@ export function WedgeCard({ selected, onSelect, level, onLevel }: WedgeCardProps
             <UpperEndFields wedge={wedge} />
           ) : null}
           {/* A dart from the side seam lies across the levels: it has no intake at any of them. */}
-          {opensInSide(wedge, savedDraft.style) ? null : (
+          {isSideDart(wedge, savedDraft.style) ? null : (
             <>
               <WedgeNumbers wedge={wedge} drafted={drafted} block={block} level={level} onLevel={onLevel} />
               <More wedge={wedge} drafted={drafted} />
@@ -163,7 +163,7 @@ function WedgeHead({ wedge, drafted }: WedgeInHand) {
         {TEXTS.takeOff}
       </button>
       {/* The width of a dart from the side seam is one number, set with the shoulders. */}
-      {wedge.sizing === 'balanced' && opensInSide(wedge, kept) ? null : (
+      {wedge.sizing === 'balanced' && isSideDart(wedge, kept) ? null : (
         <fieldset className="sizing">
           <legend className="unseen">{WEDGE_CARDS.sizing.legend}</legend>
           {(['balanced', 'manual'] as const).map((sizing) => (

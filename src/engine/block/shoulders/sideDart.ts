@@ -21,12 +21,13 @@ export interface SideDart {
  */
 export const DRAFTED_AT = { edge: 'neckline', part: 0.7 } as const;
 
-/** Whether a wedge is a bust dart that can open in the side seam as it asks: `upward` are the wedges of its block that run up. */
+/** Whether a wedge is a bust dart that asks to open in the side seam. */
+export const asksForSide = ({ block, kind, endsAt }: Wedge): boolean =>
+  block === 'front' && kind === 'openAtTop' && endsAt?.edge === 'side';
+
+/** Whether it can open there: `upward` are the wedges of its block that run up. */
 export const opensInSide = (wedge: Wedge, upward: readonly Wedge[]): boolean =>
-  wedge.block === 'front' &&
-  wedge.kind === 'openAtTop' &&
-  wedge.endsAt?.edge === 'side' &&
-  upward.length === 1;
+  asksForSide(wedge) && upward.length === 1;
 
 /** Two inches below the armhole; higher where the bust point lies so high that the dart would meet the waist darts (our own). mm */
 const USUAL_BELOW_MM = [USUAL_SIDE_BELOW, inches(1.5), inches(1), 15];

@@ -21,6 +21,8 @@ export interface Slash {
   readonly outLeg: number;
   readonly inLeg: number;
   readonly sideLength: number;
+  /** The most the dart may lie below the armhole, and its point short of the bust point, mm. */
+  readonly most: { readonly below: number; readonly short: number };
   readonly bustPoint: Point;
   /** Where the legs met the neckline, that towards the centre first. */
   readonly drafted: readonly [Point, Point];
@@ -61,9 +63,9 @@ export function slashIn(piece: Piece, wedge: string, below: number, short: numbe
   if (outLeg < 0 || inLeg !== outLeg + 1) return null;
   const sidePoints = at(edges, side).points;
   const sideLength = polylineLength(sidePoints);
-  const most = sideLength - LEAST_BELOW_MM;
-  if (below < LEAST_ABOVE_MM || below > most)
-    return { kind: 'offSeam', least: LEAST_ABOVE_MM, most: Math.max(LEAST_ABOVE_MM, most) };
+  const mostBelow = sideLength - LEAST_BELOW_MM;
+  if (below < LEAST_ABOVE_MM || below > mostBelow)
+    return { kind: 'offSeam', least: LEAST_ABOVE_MM, most: Math.max(LEAST_ABOVE_MM, mostBelow) };
   const outPoints = at(edges, outLeg).points;
   const bustPoint = last(outPoints);
   const [from, to] = [first(outPoints), last(at(edges, inLeg).points)];
@@ -76,11 +78,13 @@ export function slashIn(piece: Piece, wedge: string, below: number, short: numbe
   const middle = between(lower, upper, 0.5);
   // Along the fold: both legs stay of one length wherever the point lies on it.
   const depth = distance(bustPoint, middle);
-  const point = between(bustPoint, middle, Math.min(short, (1 - LEAST_STITCHED) * depth) / (depth || 1));
+  const mostShort = (1 - LEAST_STITCHED) * depth;
+  const point = between(bustPoint, middle, Math.min(short, mostShort) / (depth || 1));
+  const most = { below: mostBelow, short: mostShort };
   const drafted = [to, from] as const;
   const lowerPoints = halves.lower;
   const ends = { lowerPoints, upperPoints, lower, upper, middle, point };
-  return { side, outLeg, inLeg, sideLength, bustPoint, drafted, ...ends, turnRad, turn };
+  return { side, outLeg, inLeg, sideLength, most, bustPoint, drafted, ...ends, turnRad, turn };
 }
 
 /** Whether the slash comes too near another dart, is too short, or meets an edge on its way. */

@@ -22,6 +22,8 @@ export interface TurnedDart {
   readonly piece: string;
   /** How far below the armhole it opens, along the side seam. */
   readonly below: number;
+  /** The most it may lie below the armhole, and its point short of the bust point. */
+  readonly most: { readonly below: number; readonly short: number };
   /** What is turned about. */
   readonly bustPoint: Point;
   /** Where the legs met the neckline before the turn, that towards the centre first. */
@@ -68,7 +70,7 @@ export function turnDart(
   const edges = edgesTurned(piece, wedge, slash);
   const ring = ringThrough(edges);
   if (isSelfIntersecting(bandedRing(ringWithoutRepeats(ring)))) return { kind: 'meets' };
-  const { bustPoint, drafted, lower, upper, point, turnRad } = slash;
+  const { most, bustPoint, drafted, lower, upper, point, turnRad } = slash;
   const others = piece.darts.filter((dart) => dart.wedge !== wedge);
   const { line, turnsUp } = cutAcrossDarts({ ...piece, edges }, turnsHem);
   const turned: Piece = {
@@ -83,7 +85,7 @@ export function turnDart(
     piece: turned,
     isValid: line !== null,
     turnsUp,
-    dart: { wedge, piece: piece.id, below, bustPoint, drafted, lower, upper, point, turnRad },
+    dart: { wedge, piece: piece.id, below, most, bustPoint, drafted, lower, upper, point, turnRad },
     edgeNow: (before) => edgeNow(before, slash),
     moved: (p) => (isOnTurned(piece, p, slash) ? slash.turn(p) : p),
   };
