@@ -114,40 +114,42 @@ export default function LayCard({ input }: { input: PlanInput }) {
         others={others}
         onSet={(next) => setCloth(key, layer, next)}
       />
-      <div className="actions">
-        {isBusy ? (
-          <button type="button" onClick={stop}>
-            {LAY.stop}
-          </button>
-        ) : (
-          <button type="button" className="primary" disabled={isRefused} onClick={start}>
-            {lay ? (isOld ? LAY.anew : LAY.again) : LAY.start}
-          </button>
-        )}
-        {isBusy ? (
-          <>
-            <progress aria-label={LAY.progress} max={MOST_SECONDS} value={laying.seconds} />
-            <span className="hint">{LAY.working({ seconds: laying.seconds, most: MOST_SECONDS })}</span>
-          </>
-        ) : null}
-        {isOld && !isBusy ? (
-          <b className="lay-old">{plan ? LAY.old : [LAY.old, LAY.notDrawn].join(' ')}</b>
+      <div className="lay-work">
+        <div className="actions">
+          {isBusy ? (
+            <button type="button" onClick={stop}>
+              {LAY.stop}
+            </button>
+          ) : (
+            <button type="button" className="primary" disabled={isRefused} onClick={start}>
+              {lay ? (isOld ? LAY.anew : LAY.again) : LAY.start}
+            </button>
+          )}
+          {isBusy ? (
+            <>
+              <progress aria-label={LAY.progress} max={MOST_SECONDS} value={laying.seconds} />
+              <span className="hint">{LAY.working({ seconds: laying.seconds, most: MOST_SECONDS })}</span>
+            </>
+          ) : null}
+          {isOld && !isBusy ? (
+            <b className="lay-old">{plan ? LAY.old : [LAY.old, LAY.notDrawn].join(' ')}</b>
+          ) : null}
+        </div>
+        <p className="said" aria-live="polite">
+          {laying.state === 'failed' ? LAY.failed : ''}
+          {laying.faults.map((fault) => layFaultSentence(fault, cloth, unit)).join(' ')}
+        </p>
+        {lay ? (
+          <LayResult
+            lay={lay}
+            plan={plan}
+            price={cloth.price}
+            input={input}
+            isBusy={isBusy || isRefused}
+            file={fileName(client.name, savedDraft.name, 'lay plan', layer)}
+          />
         ) : null}
       </div>
-      <p className="said" aria-live="polite">
-        {laying.state === 'failed' ? LAY.failed : ''}
-        {laying.faults.map((fault) => layFaultSentence(fault, cloth, unit)).join(' ')}
-      </p>
-      {lay ? (
-        <LayResult
-          lay={lay}
-          plan={plan}
-          price={cloth.price}
-          input={input}
-          isBusy={isBusy || isRefused}
-          file={fileName(client.name, savedDraft.name, 'lay plan', layer)}
-        />
-      ) : null}
     </section>
   );
 }
