@@ -58,7 +58,7 @@ export { levelsReached } from './draft/levelsReached';
 export { centreSeam, keyOfSeam, seamEnd, seamNameOf } from './draft/seamNamed';
 export { distanceToChord, nearestFraction } from './geometry/chord';
 export { isInside } from './geometry/isInside';
-export { between, distance, type Point } from './geometry/point';
+export { between, distance, type Point, turnAbout } from './geometry/point';
 export { crossingsAt, pointsDown, polylineLength, ringThrough, signedArea } from './geometry/polyline';
 export { type SmoothLine, xAt } from './geometry/smoothLine';
 export { edgesAt, hasArmhole, innerEdge, outerEdge } from './pieces/edgeLookup';

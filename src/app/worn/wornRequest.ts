@@ -20,7 +20,7 @@ export type WornAnswer = { readonly number: number } & (
 );
 
 /** The draft without what sewing does not read, so that little is copied: of the blocks it reads where the bust point is. */
-export const toBeSewn = (draft: Draft): Draft => ({
+export const toBeSewn = ({ turnedDart: _, ...draft }: Draft): Draft => ({
   ...draft,
   blocks: draft.blocks && { front: bare(draft.blocks.front), back: bare(draft.blocks.back) },
   nodes: [],

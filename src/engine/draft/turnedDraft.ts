@@ -8,14 +8,8 @@ import { polylineLength } from '../geometry/polyline';
 import { edgeAt, edgeIndex, longEdgeIndex } from '../pieces/edgeLookup';
 import type { EdgeNodePlace } from '../pieces/edgeNodes';
 import type { Edge, EdgeReference, Mark, Piece } from '../pieces/piece';
-import { lengthFromTop, splitFromTop } from '../pieces/turn/splitSide';
-import {
-  CLEAR_OF_MARK_MM,
-  cutUnturned,
-  type TurnedDart,
-  type TurnedPiece,
-  turnDart,
-} from '../pieces/turn/turnDart';
+import { partOfMark, splitFromTop } from '../pieces/turn/splitSide';
+import { cutUnturned, type TurnedDart, type TurnedPiece, turnDart } from '../pieces/turn/turnDart';
 import type { Style } from '../style/style';
 import { turnsHemUp } from '../style/turnedHem';
 import { identifySideSeam, identityOf, type PieceIdentity, type SidePart } from '../terms/identity';
@@ -143,7 +137,6 @@ function cutIssues({ isValid, turnsUp }: TurnedPiece, piece: PieceIdentity): Iss
 function withSideParted(piece: Piece, side: number, below: number): Piece {
   const edge = piece.edges[side] as Edge;
   const { lower, upper } = splitFromTop(edge.points, below);
-  const whole = polylineLength(edge.points);
   return {
     ...piece,
     edges: [
@@ -156,9 +149,9 @@ function withSideParted(piece: Piece, side: number, below: number): Piece {
       ...piece.marks.flatMap((mark): Mark[] => {
         if (mark.edge === null || mark.edge < side) return [mark];
         if (mark.edge > side) return [{ ...mark, edge: mark.edge + 1 }];
-        const along = lengthFromTop(edge.points, mark.at, whole);
-        if (Math.abs(along - below) < CLEAR_OF_MARK_MM) return [];
-        return along < below ? [{ ...mark, edge: side + 1 }] : [mark];
+        const part = partOfMark(edge.points, mark.at, below);
+        if (part === null) return [];
+        return part === 'aboveDart' ? [{ ...mark, edge: side + 1 }] : [mark];
       }),
       { kind: 'balance', level: null, at: upper[0] as Mark['at'], edge: side },
     ],

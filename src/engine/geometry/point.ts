@@ -19,3 +19,12 @@ export const between = (a: Point, b: Point, t: number): Point => ({
   x: a.x + (b.x - a.x) * t,
   y: a.y + (b.y - a.y) * t,
 });
+
+/** Turns points about a centre by so many rad; as seen on paper counter-clockwise is less than 0. */
+export function turnAbout(centre: Point, turnRad: number): (point: Point) => Point {
+  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
+  return ({ x, y }) => ({
+    x: centre.x + (x - centre.x) * cos - (y - centre.y) * sin,
+    y: centre.y + (x - centre.x) * sin + (y - centre.y) * cos,
+  });
+}

@@ -8,6 +8,7 @@ import {
   type Point,
   raisedPath,
   stopsAlong,
+  turnAbout,
 } from '../../engine';
 
 type Turned = NonNullable<Draft['turnedDart']>;
@@ -30,7 +31,7 @@ export function turnedLevel(
   const stretches = raised ? pairsOf(stopsAlong(piece, raised) ?? []) : levelOn(piece, y);
   const parts = stretches.flatMap((stretch) => cutBy(stretch, turnedDart));
   if (!parts.some((part) => isTurned(part, turnedDart))) return null;
-  const turn = turnAbout(turnedDart);
+  const turn = turnAbout(turnedDart.bustPoint, turnedDart.turnRad);
   return parts.map((part) => (isTurned(part, turnedDart) ? [turn(part[0]), turn(part[1])] : part));
 }
 
@@ -72,12 +73,4 @@ function cutBy([from, to]: Stretch, { bustPoint, lower }: Turned): Stretch[] {
 function isTurned([from, to]: Stretch, { bustPoint, lower, drafted }: Turned): boolean {
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   return sideOf(bustPoint, lower, middle) < 0 && sideOf(bustPoint, drafted[1], middle) > 0;
-}
-
-function turnAbout({ bustPoint, turnRad }: Turned): (point: Point) => Point {
-  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
-  return ({ x, y }) => ({
-    x: bustPoint.x + (x - bustPoint.x) * cos - (y - bustPoint.y) * sin,
-    y: bustPoint.y + (x - bustPoint.x) * sin + (y - bustPoint.y) * cos,
-  });
 }

@@ -3,7 +3,7 @@
 import { distanceToChord } from '../../geometry/chord';
 import { firstIntersection } from '../../geometry/firstIntersection';
 import { at, first, last } from '../../geometry/lists';
-import { between, distance, type Point } from '../../geometry/point';
+import { between, distance, type Point, turnAbout } from '../../geometry/point';
 import { polylineLength } from '../../geometry/polyline';
 import { edgeIndex, longEdgeIndex } from '../edgeLookup';
 import type { Piece } from '../piece';
@@ -20,7 +20,6 @@ export interface Slash {
   readonly side: number;
   readonly outLeg: number;
   readonly inLeg: number;
-  readonly sideLength: number;
   /** The most the dart may lie below the armhole, and its point short of the bust point, mm. */
   readonly most: { readonly below: number; readonly short: number };
   readonly bustPoint: Point;
@@ -62,8 +61,7 @@ export function slashIn(piece: Piece, wedge: string, below: number, short: numbe
   const side = longEdgeIndex(piece, 'outer');
   if (outLeg < 0 || inLeg !== outLeg + 1) return null;
   const sidePoints = at(edges, side).points;
-  const sideLength = polylineLength(sidePoints);
-  const mostBelow = sideLength - LEAST_BELOW_MM;
+  const mostBelow = polylineLength(sidePoints) - LEAST_BELOW_MM;
   if (below < LEAST_ABOVE_MM || below > mostBelow)
     return { kind: 'offSeam', least: LEAST_ABOVE_MM, most: Math.max(LEAST_ABOVE_MM, mostBelow) };
   const outPoints = at(edges, outLeg).points;
@@ -84,7 +82,7 @@ export function slashIn(piece: Piece, wedge: string, below: number, short: numbe
   const drafted = [to, from] as const;
   const lowerPoints = halves.lower;
   const ends = { lowerPoints, upperPoints, lower, upper, middle, point };
-  return { side, outLeg, inLeg, sideLength, most, bustPoint, drafted, ...ends, turnRad, turn };
+  return { side, outLeg, inLeg, most, bustPoint, drafted, ...ends, turnRad, turn };
 }
 
 /** Whether the slash comes too near another dart, is too short, or meets an edge on its way. */
@@ -100,14 +98,6 @@ export function isBlocked({ edges, darts }: Piece, wedge: string, slash: Slash):
 }
 
 const angleOf = (centre: Point, { x, y }: Point): number => Math.atan2(y - centre.y, x - centre.x);
-
-function turnAbout(centre: Point, turnRad: number): (point: Point) => Point {
-  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
-  return ({ x, y }) => ({
-    x: centre.x + (x - centre.x) * cos - (y - centre.y) * sin,
-    y: centre.y + (x - centre.x) * sin + (y - centre.y) * cos,
-  });
-}
 
 /** Whether a dart crosses the slash, lies above it, or comes too near it. */
 function isInWay({ inner, outer }: Piece['darts'][number], from: Point, to: Point): boolean {

@@ -2,6 +2,7 @@
 
 import { at } from '../../geometry/lists';
 import { between, distance, type Point } from '../../geometry/point';
+import type { SidePart } from '../../terms/identity';
 
 /**
  * A side edge, walked up as outlines run, parted `below` mm under its upper end. Both parts have the point between them. `below` is less
@@ -21,8 +22,18 @@ export function splitFromTop(points: readonly Point[], below: number): { lower: 
   return { lower: points.slice(0, 1), upper: [...points] };
 }
 
+/** A mark nearer than this to a dart's end is left out, as at the end of a seam. mm */
+const CLEAR_OF_MARK_MM = 6;
+
+/** On which part of a side edge that is parted `below` mm under its upper end a mark stands; null for one too near the parting. */
+export function partOfMark(points: readonly Point[], mark: Point, below: number): SidePart | null {
+  const along = lengthFromTop(points, mark);
+  if (Math.abs(along - below) < CLEAR_OF_MARK_MM) return null;
+  return along < below ? 'aboveDart' : 'belowDart';
+}
+
 /** How far a point on a side edge that is walked up lies below its upper end, along it, mm. */
-export function lengthFromTop(points: readonly Point[], place: Point, whole: number): number {
+function lengthFromTop(points: readonly Point[], place: Point): number {
   let passed = 0;
   let [best, along] = [Number.POSITIVE_INFINITY, 0];
   for (let i = 1; i < points.length; i += 1) {
@@ -32,5 +43,5 @@ export function lengthFromTop(points: readonly Point[], place: Point, whole: num
     if (off < best) [best, along] = [off, passed + distance(a, place)];
     passed += chord;
   }
-  return whole - along;
+  return passed - along;
 }

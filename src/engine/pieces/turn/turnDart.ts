@@ -13,27 +13,16 @@ import { DRILL_INSIDE_MM } from '../dartMarks';
 import type { Edge, Mark, Piece } from '../piece';
 import { cutAcrossDarts } from './cutAcrossDarts';
 import { isBlocked, type Slash, slashIn, type TurnFault } from './slash';
-import { lengthFromTop } from './splitSide';
+import { partOfMark } from './splitSide';
 
 /** How a bust dart lies that was turned into the side seam; points on the front piece, mm. */
-export interface TurnedDart {
+export interface TurnedDart
+  extends Pick<Slash, 'most' | 'bustPoint' | 'drafted' | 'lower' | 'upper' | 'point' | 'turnRad'> {
   readonly wedge: string;
   /** Id of the front piece. */
   readonly piece: string;
   /** How far below the armhole it opens, along the side seam. */
   readonly below: number;
-  /** The most it may lie below the armhole, and its point short of the bust point. */
-  readonly most: { readonly below: number; readonly short: number };
-  /** What is turned about. */
-  readonly bustPoint: Point;
-  /** Where the legs met the neckline before the turn, that towards the centre first. */
-  readonly drafted: readonly [Point, Point];
-  /** The ends of both legs at the side seam, the lower one first, and where they meet. */
-  readonly lower: Point;
-  readonly upper: Point;
-  readonly point: Point;
-  /** By how much what lies above the dart was turned, rad; as seen on paper counter-clockwise is less than 0. */
-  readonly turnRad: number;
 }
 
 /** The front piece turned, and what tells where its edges and points came from. */
@@ -133,7 +122,7 @@ const isOnTurned = ({ edges }: Piece, p: Point, { side, outLeg }: Slash): boolea
 
 /** The marks of the piece where they lie now, with one at each end of the dart in the side seam. */
 function marksTurned({ edges, marks }: Piece, below: number, slash: Slash): Mark[] {
-  const { side, outLeg, bustPoint, sideLength, turn, lower, upper, middle, point } = slash;
+  const { side, outLeg, bustPoint, turn, lower, upper, middle, point } = slash;
   const drilled = bustPoint.y - DRILL_INSIDE_MM;
   const onFold = between(point, middle, DRILL_INSIDE_MM / (distance(point, middle) || 1));
   const moved = marks.flatMap((mark): Mark[] => {
@@ -141,9 +130,9 @@ function marksTurned({ edges, marks }: Piece, below: number, slash: Slash): Mark
       return Math.abs(mark.at.y - drilled) < 1e-6 ? [{ ...mark, level: 'bust', at: onFold }] : [mark];
     if (mark.edge === null) return [mark];
     if (mark.edge === side) {
-      const along = lengthFromTop(at(edges, side).points, mark.at, sideLength);
-      if (Math.abs(along - below) < CLEAR_OF_MARK_MM) return [];
-      return along < below ? [{ ...mark, at: turn(mark.at), edge: side + 3 }] : [mark];
+      const part = partOfMark(at(edges, side).points, mark.at, below);
+      if (part === null) return [];
+      return part === 'aboveDart' ? [{ ...mark, at: turn(mark.at), edge: side + 3 }] : [mark];
     }
     const edge = edgeNow(mark.edge, slash);
     if (edge === null) return [];
@@ -155,9 +144,6 @@ function marksTurned({ edges, marks }: Piece, below: number, slash: Slash): Mark
     { kind: 'balance', level: null, at: upper, edge: side + 3 },
   ];
 }
-
-/** A mark nearer than this to a dart's end is left out, as at the end of a seam. mm */
-export const CLEAR_OF_MARK_MM = 6;
 
 /** A piece that was left as it is drafted, with the cut line of what stands there. */
 export function cutUnturned(piece: Piece, turnsHem: boolean): Piece {
